@@ -1,0 +1,2 @@
+/** Sentences about the bearing. */
+export const bearingWords = {}

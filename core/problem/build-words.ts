@@ -1,0 +1,2 @@
+/** Sentences about the build. */
+export const buildWords = {}

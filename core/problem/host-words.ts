@@ -1,0 +1,2 @@
+/** Sentences about the host. */
+export const hostWords = {}

@@ -1,0 +1,14 @@
+/** Sentences about numbers as they are typed. */
+export const quantityWords = {
+  'number-missing': (_: Record<never, never>) => 'Nothing was typed. Type a number, for example 12.5.',
+  'number-unreadable': ({ typed }: { typed: string }) =>
+    `“${typed}” is not a number. Type digits with a point or a comma, for example 12.5 or 12,5.`,
+  'number-out-of-range': ({ typed }: { typed: string }) =>
+    `“${typed}” is too large or too small to be a reading. Read the scale again and type it anew.`,
+  'number-negative': ({ typed }: { typed: string }) =>
+    `“${typed}” is below zero. Read the scale again and type it anew.`,
+  'unit-unknown': ({ typed, units }: { typed: string; units: readonly string[] }) =>
+    `The unit of “${typed}” is not known here. Use ${units.join(', ')}.`,
+  'unit-missing': ({ typed, units }: { typed: string; units: readonly string[] }) =>
+    `“${typed}” has no unit. Add one of ${units.join(', ')}.`,
+}

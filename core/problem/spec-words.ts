@@ -1,0 +1,2 @@
+/** Sentences about the spec. */
+export const specWords = {}

@@ -1,0 +1,2 @@
+/** Sentences about the tightening. */
+export const tighteningWords = {}
