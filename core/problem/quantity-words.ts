@@ -3,6 +3,8 @@ export const quantityWords = {
   'number-missing': (_: Record<never, never>) => 'Nothing was typed. Type a number, for example 12.5.',
   'number-unreadable': ({ typed }: { typed: string }) =>
     `“${typed}” is not a number. Type digits with a point or a comma, for example 12.5 or 12,5.`,
+  'number-ambiguous': ({ typed }: { typed: string }) =>
+    `“${typed}” has more than one point or comma. Type it with one at most, for example 1234.5.`,
   'number-out-of-range': ({ typed }: { typed: string }) =>
     `“${typed}” is too large or too small to be a reading. Read the scale again and type it anew.`,
   'number-negative': ({ typed }: { typed: string }) =>

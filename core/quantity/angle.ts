@@ -1,0 +1,27 @@
+import { done, type Outcome } from '../problem/index.ts'
+import { finite, type Quantity } from './brand.ts'
+import { readAmount } from './measure.ts'
+import { formatShort } from './rounding.ts'
+
+/** An angle in degrees; a full turn is 360, and more than one turn is more. */
+export type Angle = Quantity<'angle'>
+
+/** Throws a RangeError unless the number is finite. */
+export function degrees(n: number): Angle {
+  return finite(n) as Angle
+}
+
+/**
+ * An angle as it is typed: `90°`, `90 °`, `90 deg`, or `90`, since there is no other unit to mistake it for.
+ *
+ * Refuses what `parseNumber` refuses, `number-negative`, `unit-unknown`.
+ */
+export function parseAngle(typed: string): Outcome<Angle> {
+  const read = readAmount(typed, { '°': ['°', 'º', 'deg', 'degree', 'degrees'] }, '°')
+  return read.ok ? done(degrees(read.value.amount)) : read
+}
+
+/** `90°`, with at most 1 decimal unless told otherwise. */
+export function formatAngle(angle: Angle, decimals = 1): string {
+  return `${formatShort(angle, decimals)}°`
+}

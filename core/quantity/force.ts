@@ -1,0 +1,30 @@
+import { done, type Outcome } from '../problem/index.ts'
+import { finite, type Quantity } from './brand.ts'
+import { readAmount } from './measure.ts'
+import { formatNumber } from './rounding.ts'
+
+/** A force in newtons. */
+export type Force = Quantity<'force'>
+
+/** Newtons in one unit: 1 lbf = 0.453 592 37 kg × 9.806 65 m/s², exact (NIST SP 811, appendix B.8). */
+const newtonsIn = { N: 1, kN: 1000, lbf: 4.4482216152605 } as const
+
+/** Throws a RangeError unless the number is finite. */
+export function newtons(n: number): Force {
+  return finite(n) as Force
+}
+
+/**
+ * A force as it is typed, in N, kN or lbf.
+ *
+ * Refuses what `parseNumber` refuses, `number-negative`, `unit-unknown`, `unit-missing`.
+ */
+export function parseForce(typed: string): Outcome<Force> {
+  const read = readAmount(typed, { N: ['n'], kN: ['kn'], lbf: ['lbf'] })
+  return read.ok ? done(newtons(read.value.amount * newtonsIn[read.value.unit])) : read
+}
+
+/** `18.6 kN`, with 1 decimal unless told otherwise: nobody knows a bolt's load better than that. */
+export function formatForce(force: Force, decimals = 1): string {
+  return `${formatNumber(force / newtonsIn.kN, decimals)} kN`
+}

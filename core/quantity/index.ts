@@ -1,0 +1,33 @@
+export { degrees, formatAngle, parseAngle, type Angle } from './angle.ts'
+export { parseNumber, parseReading } from './decimal.ts'
+export { formatForce, newtons, parseForce, type Force } from './force.ts'
+export {
+  difference,
+  formatLength,
+  formatMicrometres,
+  half,
+  inMicrometres,
+  inMillimetres,
+  lengthIn,
+  lengthOf,
+  lengthUnits,
+  millimetres,
+  nanometres,
+  parseLength,
+  sum,
+  type Length,
+  type LengthUnit,
+} from './length.ts'
+export { formatNumber, roundHalfAway } from './rounding.ts'
+export { celsius, formatTemperature, parseTemperature, type Temperature } from './temperature.ts'
+export {
+  formatTorque,
+  formatTorqueNumber,
+  newtonMetres,
+  parseTorque,
+  torqueIn,
+  torqueOf,
+  torqueUnits,
+  type Torque,
+  type TorqueUnit,
+} from './torque.ts'

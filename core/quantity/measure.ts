@@ -1,0 +1,46 @@
+import { done, refused, type Outcome } from '../problem/index.ts'
+import { numberOf, readDecimal, type Decimal } from './decimal.ts'
+
+/** The spellings of each unit, in lower case and without blanks, dots, hyphens; the keys are the units as we print them. */
+export type Spellings<Unit extends string> = Readonly<Record<Unit, readonly string[]>>
+
+/** A number with its unit, as it was written. */
+export type Measure<Unit extends string> = { readonly decimal: Decimal; readonly unit: Unit }
+
+const numberThenUnit = /^([+\-\u2212]?[\d.,]*)(.*)$/s
+
+/**
+ * Splits `2.4409 in` into its number and its unit. A unit that is not written is `unitWhenNone`.
+ *
+ * Refuses what `parseNumber` refuses, `unit-unknown`, and `unit-missing` when there is neither a unit nor a default.
+ */
+export function readMeasure<Unit extends string>(
+  typed: string,
+  spellings: Spellings<Unit>,
+  unitWhenNone?: Unit,
+): Outcome<Measure<Unit>> {
+  const text = typed.trim()
+  const [, number = '', rest = ''] = numberThenUnit.exec(text) ?? []
+  if (text !== '' && number === '') return refused('number-unreadable', { typed: text })
+  const decimal = readDecimal(number)
+  if (!decimal.ok) return decimal
+
+  const units = Object.keys(spellings) as Unit[]
+  const written = rest.toLowerCase().replace(/[\s.·⋅•*×\-\u2010\u2011\u2013]/g, '')
+  const unit = written === '' ? unitWhenNone : units.find((each) => spellings[each].includes(written))
+  if (unit !== undefined) return done({ decimal: decimal.value, unit })
+  return refused(written === '' ? 'unit-missing' : 'unit-unknown', { typed: text, units })
+}
+
+/** As `readMeasure`, with the number in binary, for sizes that cannot be below zero: refuses `number-negative` as well. */
+export function readAmount<Unit extends string>(
+  typed: string,
+  spellings: Spellings<Unit>,
+  unitWhenNone?: Unit,
+): Outcome<{ readonly amount: number; readonly unit: Unit }> {
+  const measure = readMeasure(typed, spellings, unitWhenNone)
+  if (!measure.ok) return measure
+  const amount = numberOf(measure.value.decimal)
+  if (amount < 0) return refused('number-negative', { typed: typed.trim() })
+  return done({ amount, unit: measure.value.unit })
+}

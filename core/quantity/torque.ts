@@ -1,0 +1,70 @@
+import { done, type Outcome } from '../problem/index.ts'
+import { finite, type Quantity } from './brand.ts'
+import { readAmount, type Spellings } from './measure.ts'
+import { formatNumber, formatShort } from './rounding.ts'
+
+/** A torque in newton metres. */
+export type Torque = Quantity<'torque'>
+
+export const torqueUnits = ['N·m', 'lbf·ft', 'lbf·in', 'kgf·m'] as const
+export type TorqueUnit = (typeof torqueUnits)[number]
+
+/**
+ * Newton metres in one unit. Exact by definition (NIST SP 811, appendix B.8) from the pound 0.453 592 37 kg, the foot
+ * 0.3048 m, the inch 0.0254 m and standard gravity 9.806 65 m/s²: written out to the last digit that binary holds.
+ */
+const newtonMetresIn: Readonly<Record<TorqueUnit, number>> = {
+  'N·m': 1,
+  'lbf·ft': 1.3558179483314004,
+  'lbf·in': 0.1129848290276167,
+  'kgf·m': 9.80665,
+}
+
+const spellings: Spellings<TorqueUnit> = {
+  'N·m': ['nm'],
+  'lbf·ft': ['lbfft', 'lbft', 'lbsft', 'ftlbf', 'ftlb', 'ftlbs'],
+  'lbf·in': ['lbfin', 'lbin', 'lbsin', 'inlbf', 'inlb', 'inlbs'],
+  'kgf·m': ['kgfm', 'kgm', 'mkgf', 'mkg'],
+}
+
+const usualDecimals: Readonly<Record<TorqueUnit, number>> = { 'N·m': 1, 'lbf·ft': 1, 'lbf·in': 0, 'kgf·m': 2 }
+
+/** Throws a RangeError unless the number is finite. */
+export function newtonMetres(n: number): Torque {
+  return finite(n) as Torque
+}
+
+/** A number in a unit. Throws a RangeError unless it is finite. */
+export function torqueOf(value: number, unit: TorqueUnit): Torque {
+  return newtonMetres(value * newtonMetresIn[unit])
+}
+
+/** The torque in a unit, not rounded. */
+export function torqueIn(torque: Torque, unit: TorqueUnit): number {
+  return torque / newtonMetresIn[unit]
+}
+
+/**
+ * A torque as it is typed: `24 N·m`, `24 Nm`, `17.7 ft-lb`, `2,45 kgf m`. Upper and lower case are one, and a dot, a
+ * hyphen or a blank between the parts of the unit is as good as the middle dot. `unitWhenNone` is the unit of a bare number.
+ *
+ * Refuses what `parseNumber` refuses, `number-negative`, `unit-unknown`, `unit-missing`.
+ */
+export function parseTorque(typed: string, unitWhenNone?: TorqueUnit): Outcome<Torque> {
+  const read = readAmount(typed, spellings, unitWhenNone)
+  return read.ok ? done(torqueOf(read.value.amount, read.value.unit)) : read
+}
+
+/**
+ * `24` or `17.7`: the number alone. Unless told, at most 1 decimal for N·m and lbf·ft, none for lbf·in, 2 for kgf·m, and
+ * zeros that close the fraction are left off; with `decimals` given there are exactly so many.
+ */
+export function formatTorqueNumber(torque: Torque, unit: TorqueUnit, decimals?: number): string {
+  const value = torqueIn(torque, unit)
+  return decimals === undefined ? formatShort(value, usualDecimals[unit]) : formatNumber(value, decimals)
+}
+
+/** `24 N·m` or `17.7 lbf·ft`, with the decimals of `formatTorqueNumber`. */
+export function formatTorque(torque: Torque, unit: TorqueUnit, decimals?: number): string {
+  return `${formatTorqueNumber(torque, unit, decimals)} ${unit}`
+}
