@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest'
+import { formatForce, newtons, parseForce } from '../../../core/quantity/index.ts'
+
+describe('a force', () => {
+  it('reads newtons, kilonewtons and pounds-force', () => {
+    expect(parseForce('18600 N')).toEqual({ ok: true, value: 18600 })
+    expect(parseForce('18,6 kN')).toEqual({ ok: true, value: 18600 })
+    const pounds = parseForce('1000 lbf')
+    expect(pounds.ok && pounds.value).toBeCloseTo(4448.2216, 4)
+  })
+
+  it.each([
+    ['18.6', 'unit-missing'],
+    ['18.6 kg', 'unit-unknown'],
+    ['-1 N', 'number-negative'],
+  ])('refuses %j: %s', (typed, code) => {
+    expect(parseForce(typed)).toMatchObject({ ok: false, problem: { code } })
+  })
+
+  it('prints in kilonewtons', () => {
+    expect(formatForce(newtons(18_649))).toBe('18.6 kN')
+  })
+})

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest'
+import { celsius, formatTemperature, parseTemperature } from '../../../core/quantity/index.ts'
+
+describe('a temperature', () => {
+  it.each([
+    ['100 °C', 100],
+    ['100°C', 100],
+    ['-5 C', -5],
+    ['212 °F', 100],
+    ['32 °F', 0],
+    ['-40 °F', -40],
+  ])('reads %j as %d °C', (typed, value) => {
+    const read = parseTemperature(typed)
+    expect(read.ok && read.value).toBeCloseTo(value, 10)
+  })
+
+  it.each([
+    ['100', 'unit-missing'],
+    ['373 K', 'unit-unknown'],
+    ['-274 °C', 'number-out-of-range'],
+    ['-460 °F', 'number-out-of-range'],
+  ])('refuses %j: %s', (typed, code) => {
+    expect(parseTemperature(typed)).toMatchObject({ ok: false, problem: { code } })
+  })
+
+  it('cannot be made below absolute zero', () => {
+    expect(celsius(-273.15)).toBe(-273.15)
+    expect(() => celsius(-273.16)).toThrow(RangeError)
+    expect(() => celsius(NaN)).toThrow(RangeError)
+  })
+
+  it('prints with a place only where one is needed', () => {
+    expect(formatTemperature(celsius(100))).toBe('100 °C')
+    expect(formatTemperature(celsius(20.5))).toBe('20.5 °C')
+  })
+})

@@ -1,0 +1,67 @@
+import { evaluate, unit as measure } from 'mathjs'
+import { describe, expect, it } from 'vitest'
+import {
+  lengthIn,
+  lengthOf,
+  lengthUnits,
+  nanometres,
+  parseForce,
+  parseLength,
+  torqueIn,
+  torqueOf,
+  torqueUnits,
+} from '../../core/quantity/index.ts'
+
+/** Relative, as the printed factors have 16 significant digits. */
+const closely = 1e-12
+
+describe('unit factors, NIST SP 811 (2008), appendix B.8', () => {
+  it.each([
+    ['lbf·ft', 1.3558179483314004],
+    ['lbf·in', 0.1129848290276167],
+    ['kgf·m', 9.80665],
+  ] as const)('1 %s is %d N·m', (unit, newtonMetres) => {
+    expect(Math.abs(torqueOf(1, unit) / newtonMetres - 1)).toBeLessThan(closely)
+    expect(Math.abs((torqueIn(torqueOf(1, 'N·m'), unit) * newtonMetres) / 1 - 1)).toBeLessThan(closely)
+  })
+
+  it('an inch is 25.4 mm and a thousandth of it 25.4 µm, exactly', () => {
+    expect(lengthIn(lengthOf(1, 'in'), 'mm')).toBe(25.4)
+    expect(lengthIn(lengthOf(1, 'thou'), 'µm')).toBe(25.4)
+  })
+
+  it('a pound-force is 4.448 221 615 260 5 N, exactly', () => {
+    expect(parseForce('1 lbf')).toEqual({ ok: true, value: 4.4482216152605 })
+  })
+})
+
+describe('units by mathjs, as a second opinion', () => {
+  const torqueNames = { 'N·m': 'N m', 'lbf·ft': 'lbf ft', 'lbf·in': 'lbf in', 'kgf·m': 'kgf m' } as const
+  const lengthNames = { mm: 'mm', in: 'in', µm: 'um', thou: 'mil' } as const
+
+  it.each(torqueUnits)('agree on 1, 17.7 and 340 %s in every other unit of torque', (from) => {
+    for (const value of [1, 17.7, 340]) {
+      for (const to of torqueUnits) {
+        const theirs: number = evaluate(`(${value} ${torqueNames[from]}) / (1 ${torqueNames[to]})`)
+        expect(Math.abs(torqueIn(torqueOf(value, from), to) / theirs - 1)).toBeLessThan(closely)
+      }
+    }
+  })
+
+  it.each(lengthUnits)('agree on 2.4409 %s, to the nanometre', (from) => {
+    const theirs = measure(2.4409, lengthNames[from]).toNumber('nm')
+    expect(Math.abs(lengthOf(2.4409, from) - theirs)).toBeLessThanOrEqual(0.5 + 1e-6)
+  })
+})
+
+describe('sizes printed in both units', () => {
+  // TM 9-2815-254-24 prints 2.7548 in (its millimetre figure is a misprint); the product 2.7548 × 25.4 is 69.97192.
+  it.each([
+    ['2.4409 in', 61_998_860],
+    ['2.7548 in', 69_971_920],
+    ['0.0001 in', 2_540],
+    ['0.001 mm', 1_000],
+  ])('%s is %d nm, by hand', (typed, length) => {
+    expect(parseLength(typed)).toEqual({ ok: true, value: nanometres(length) })
+  })
+})
