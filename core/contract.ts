@@ -1,0 +1,104 @@
+import { z } from 'zod'
+import { buildCommand, recordedEvent } from './build/index.ts'
+import { lengthUnits, torqueUnits } from './quantity/index.ts'
+
+/** A fault on its way to the person: the code for programs, the path into the input, the sentence for people. */
+export const toldProblem = z.strictObject({ code: z.string(), path: z.string(), sentence: z.string() })
+export type ToldProblem = z.output<typeof toldProblem>
+
+/** What a bench keeps between starts: how things are shown, and who stands there. */
+export const preferences = z.strictObject({
+  person: z.string().trim().max(80),
+  torqueUnit: z.enum(torqueUnits),
+  lengthUnit: z.enum(lengthUnits),
+  theme: z.enum(['as-the-system', 'light', 'dark']),
+  /** Distance from which the tightening view is read, in metres. */
+  readingDistance: z.literal([0.5, 1, 2]),
+})
+export type Preferences = z.output<typeof preferences>
+
+const engineLine = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  summary: z.string(),
+  revision: z.string(),
+  demo: z.boolean(),
+  /** Doubts that the audit has about it; a spec with a fault is listed with `faults` and cannot be built from. */
+  doubts: z.array(toldProblem),
+  faults: z.array(toldProblem),
+})
+export type EngineLine = z.output<typeof engineLine>
+
+const buildLine = z.strictObject({
+  id: z.uuid(),
+  /** Short and counted up by this bench, for example `2026-014`. */
+  number: z.string(),
+  name: z.string(),
+  serial: z.string(),
+  engine: z.string(),
+  demo: z.boolean(),
+  startedAt: z.iso.datetime(),
+  lastAt: z.iso.datetime(),
+  finished: z.boolean(),
+  entries: z.int(),
+})
+export type BuildLine = z.output<typeof buildLine>
+
+const openBuild = z.strictObject({
+  line: buildLine,
+  /** The text of the spec the build was started with; `readSpec` turns it into an engine. */
+  specText: z.string(),
+  events: z.array(recordedEvent),
+  /** Why nothing can be added, where that is so; null when the build is open for work. */
+  readOnly: toldProblem.nullable(),
+})
+export type OpenBuild = z.output<typeof openBuild>
+
+/**
+ * Everything that the window can ask of its host. Both sides' types come from this table; input and output are parsed on
+ * both ways. A request whose name says a verb other than list, open or read changes the record.
+ */
+export const contract = {
+  'host.read': {
+    input: z.strictObject({}),
+    output: z.strictObject({ host: z.enum(['desktop', 'local']), version: z.string(), dataFolder: z.string() }),
+  },
+  'preferences.read': { input: z.strictObject({}), output: preferences },
+  'preferences.keep': { input: preferences.partial(), output: preferences },
+  'engines.list': { input: z.strictObject({}), output: z.array(engineLine) },
+  'engines.read': {
+    input: z.strictObject({ id: z.string() }),
+    output: z.strictObject({ specText: z.string() }),
+  },
+  'builds.list': { input: z.strictObject({}), output: z.array(buildLine) },
+  'builds.start': {
+    input: z.strictObject({ engine: z.string(), name: z.string().max(200), serial: z.string().max(200), person: z.string().max(200) }),
+    output: openBuild,
+  },
+  'builds.open': { input: z.strictObject({ build: z.uuid() }), output: openBuild },
+  /** Decides on a command and appends what follows from it; `after` is the last entry the window has seen. */
+  'builds.act': {
+    input: z.strictObject({
+      build: z.uuid(),
+      after: z.int().min(0),
+      person: z.string().max(200),
+      command: buildCommand,
+    }),
+    output: z.strictObject({ events: z.array(recordedEvent) }),
+  },
+} as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>
+
+export type RequestName = keyof typeof contract
+export type Input<Name extends RequestName> = z.input<(typeof contract)[Name]['input']>
+export type ParsedInput<Name extends RequestName> = z.output<(typeof contract)[Name]['input']>
+export type Output<Name extends RequestName> = z.output<(typeof contract)[Name]['output']>
+
+/** What comes back over the wire: thrown errors lose all but their message on the way, so none are thrown. */
+export type Answer<Name extends RequestName> =
+  | { readonly ok: true; readonly value: Output<Name> }
+  | { readonly ok: false; readonly problem: ToldProblem }
+
+/** How the window asks; tests and the gallery give it a twin in memory with the same parsing. */
+export interface Client {
+  request<Name extends RequestName>(name: Name, input: Input<Name>): Promise<Answer<Name>>
+}

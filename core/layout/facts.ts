@@ -1,0 +1,56 @@
+import type { Pattern } from '../spec/index.ts'
+
+/** Which way the face is looked at. Seen from below is the engine rolled about its crank axis: the nose stays where it was. */
+export interface View {
+  readonly from: 'above' | 'below'
+  /** Quarter turns clockwise. */
+  readonly turn: 0 | 1 | 2 | 3
+}
+
+/** The room for the drawing. Text sizes are in these pixels, so that a number stays readable whatever the engine's size. */
+export interface Sheet {
+  readonly widthPx: number
+  readonly heightPx: number
+  /** Height of the capitals of a fastener's number. */
+  readonly capitalPx: number
+}
+
+export type FastenerState = 'waiting' | 'next' | 'after-next' | 'partly-done' | 'done' | 'flagged'
+
+export interface FastenerFact {
+  /** What stands in its disc. */
+  readonly number: string
+  readonly state: FastenerState
+  /** Share of its passes that are done, 0 to 1. */
+  readonly share: number
+}
+
+export interface HalfFact {
+  readonly grade: string
+  readonly colour: string
+  readonly pattern: Pattern
+  readonly fitted: boolean
+}
+
+export interface BearingFact {
+  readonly upper: HalfFact | null
+  readonly lower: HalfFact | null
+  /** For example `38 µm`; null while unknown. */
+  readonly clearance: string | null
+  readonly withinLimits: boolean
+}
+
+/** What the build adds to the bare case of the spec: everything on the drawing that can change. */
+export interface DrawingFacts {
+  /** Which joint face is drawn. */
+  readonly face: string
+  /** By id of saddle, rod or balance bearing. */
+  readonly bearings: Readonly<Record<string, BearingFact>>
+  /** By fastener id; a fastener of the face that is not named here is drawn waiting with its own number. */
+  readonly fasteners: Readonly<Record<string, FastenerFact>>
+  /** From the last fastener pulled to the next one. */
+  readonly path: { readonly from: string; readonly to: string } | null
+  /** What stands at the next fastener's leader line, for example `24 N·m`. */
+  readonly callout: string | null
+  readonly bead: 'none' | 'to-lay' | 'laid'
+}

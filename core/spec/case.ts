@@ -1,0 +1,88 @@
+import { z } from 'zod'
+import { angleText, idText, lengthText, nameText, placeText } from './text.ts'
+
+/**
+ * The case, its saddles, rods and joint faces.
+ *
+ * The engine's own frame: x along the crank axis, 0 at the nose, growing towards the drive end; y across, 0 on the crank
+ * axis. Seen from above with the nose at the left, +y is up on the sheet. Side names are the spec's, because 'left' and
+ * 'right' of an engine depend on whom one asks.
+ */
+export const families = ['split-horizontal', 'split-vertical', 'caps', 'bedplate', 'tunnel'] as const
+
+const bearingPlace = {
+  id: idText,
+  /** Middle of the bearing along the crank axis. */
+  at: lengthText,
+  width: lengthText,
+  /** Nominal housing bore. */
+  diameter: lengthText,
+}
+
+/** A half bore that carries a main shell. */
+export const saddle = z.strictObject({
+  ...bearingPlace,
+  /** Whether the thrust washers sit on this saddle. */
+  thrust: z.boolean().default(false),
+})
+
+/** One rod's big end; two rods of a V share a pin and lie side by side. */
+export const rod = z.strictObject({ ...bearingPlace, cylinder: z.int().min(1) })
+
+/** One bearing of a balance shaft, off the crank axis by `across`. */
+export const balanceBearing = z.strictObject({ ...bearingPlace, across: lengthText })
+
+/** A plane in which parts meet and fasteners sit; what the drawing shows one at a time. */
+export const face = z.strictObject({
+  id: idText,
+  name: nameText,
+  /** What lies open to the eye when this face is worked on. */
+  shows: z.enum(['saddles', 'rods', 'balance', 'flange']),
+  /** How the face lies: in plan, on a side of the case, or across an end. In a side face y is the height. */
+  plane: z.enum(['plan', 'plus-side', 'minus-side', 'nose', 'drive']).default('plan'),
+  /** From where it is worked on, with the engine as it stands on the bench for that work. */
+  workedFrom: z.enum(['above', 'below']),
+  /** Corner points in order; grown from the other parameters when absent. */
+  outline: z.array(placeText).min(3, 'an outline needs at least three corners').optional(),
+})
+
+export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, diameter: lengthText })
+
+/** A hole that oil runs through; sealant must stay out of it. */
+export const oilPassage = z.strictObject({
+  id: idText,
+  name: nameText,
+  face: idText,
+  at: placeText,
+  /** Along and across. */
+  size: placeText,
+})
+
+export const engineCase = z.strictObject({
+  family: z.enum(families),
+  cylinders: z.int().min(1, 'an engine has at least one cylinder').max(24),
+  /** 0 ° for cylinders in line, 180 ° for a flat engine. */
+  bankAngle: angleText,
+  bore: lengthText,
+  /** Between neighbouring bores of one bank. */
+  pitch: lengthText,
+  /** Middle of the first bore along the crank axis. */
+  firstBoreAt: lengthText,
+  /** How far the second bank's bores lie behind the first's. */
+  bankOffset: lengthText.optional(),
+  /** What the shop calls the two sides of this engine, for directions in words. */
+  sides: z.strictObject({ plus: nameText, minus: nameText }),
+  saddles: z.array(saddle).min(1, 'a case has at least one saddle').max(40),
+  rods: z.array(rod).max(40).default([]),
+  balanceBearings: z.array(balanceBearing).max(40).default([]),
+  faces: z.array(face).min(1, 'a case has at least one joint face').max(20),
+  dowels: z.array(dowel).max(100).default([]),
+  oilPassages: z.array(oilPassage).max(100).default([]),
+})
+
+export type EngineCase = z.output<typeof engineCase>
+export type Saddle = z.output<typeof saddle>
+export type Rod = z.output<typeof rod>
+export type Face = z.output<typeof face>
+export type Dowel = z.output<typeof dowel>
+export type OilPassage = z.output<typeof oilPassage>

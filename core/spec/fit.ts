@@ -1,0 +1,103 @@
+import { z } from 'zod'
+import { idText, lengthText, nameText, sentenceText, temperatureText } from './text.ts'
+
+/** A range of sizes: over `over`, up to and including `upTo`. The least of all bands also takes its own lower edge. */
+export const band = z.strictObject({ over: lengthText, upTo: lengthText })
+
+/** A size code as it is stamped: one to three characters without a space. */
+export const markText = z.string().regex(/^[^\s,;]{1,3}$/, 'a mark is one to three characters without a space')
+
+export const markedPart = z.strictObject({
+  /** Where the marks are read, for example "Case, left of the front flange". */
+  name: nameText,
+  readAt: sentenceText.optional(),
+  marks: z.array(z.strictObject({ mark: markText, band: band.optional() })).min(1).max(40),
+})
+
+/** A way of filling an area that stays apart from the others without colour. */
+export const patterns = ['plain', 'bars', 'dots', 'slant', 'grid', 'waves', 'crosses', 'steps', 'rings'] as const
+
+/** A shell's wall-thickness class. Listed from the thinnest wall to the thickest: neighbours are neighbours in the list. */
+export const grade = z.strictObject({
+  grade: z.string().regex(/^[A-Z0-9]{1,3}$/, 'a grade is one to three capital letters or digits'),
+  colour: z.string().regex(/^#[0-9A-F]{6}$/, 'write the colour as # and six capital hexadecimal digits'),
+  pattern: z.enum(patterns),
+  /** Wall at the crown. */
+  wall: band.optional(),
+})
+
+export const chartCell = z.strictObject({
+  housing: markText,
+  journal: markText,
+  upper: z.string(),
+  lower: z.string(),
+  /** The positions this cell holds for, where saddles differ; all of the fit when absent. */
+  positions: z.array(idText).min(1).optional(),
+})
+
+/** Linear expansion in 10⁻⁶ per kelvin. */
+const expansion = z.number().positive().max(60)
+
+export const fit = z.strictObject({
+  id: idText,
+  name: nameText,
+  kind: z.enum(['main', 'big-end', 'balance']),
+  /** Ids of saddles, rods or balance bearings, in the order in which the marks are stamped. */
+  positions: z.array(idText).min(1).max(40),
+  housing: markedPart,
+  journal: markedPart,
+  grades: z.array(grade).min(1).max(24),
+  chart: z.array(chartCell).min(1).optional(),
+  mixing: z.strictObject({
+    /** Whether the halves of one bearing may be of neighbouring grades. */
+    neighbours: z.boolean(),
+    /** The half that takes the thicker wall of two. */
+    thicker: z.enum(['upper', 'lower', 'either']),
+  }),
+  clearance: z.strictObject({
+    least: lengthText,
+    most: lengthText,
+    /** The middle of least and most when absent. */
+    target: lengthText.optional(),
+    serviceLimit: lengthText.optional(),
+  }),
+  /** Reground journals: what comes off the journal's diameter. */
+  undersizes: z.array(z.strictObject({ name: nameText, undersize: lengthText })).default([]),
+  measuring: z
+    .strictObject({
+      planes: z.int().min(1).max(4),
+      directions: z.int().min(1).max(6),
+      outOfRound: lengthText.optional(),
+      taper: lengthText.optional(),
+    })
+    .optional(),
+  warm: z
+    .strictObject({
+      housingExpansion: expansion,
+      journalExpansion: expansion,
+      shellExpansion: expansion,
+      oilTemperature: temperatureText,
+    })
+    .optional(),
+})
+
+/** End float of the crank: which washers or thrust shells a measured float asks for. Gaps between rows are gaps. */
+export const endFloat = z.strictObject({
+  saddle: idText,
+  least: lengthText,
+  most: lengthText,
+  washers: z
+    .array(z.strictObject({ name: nameText, thickness: lengthText, floatFrom: lengthText, floatTo: lengthText }))
+    .default([]),
+})
+
+export const sideClearance = z.strictObject({ least: lengthText, most: lengthText })
+
+export type Band = z.output<typeof band>
+export type MarkedPart = z.output<typeof markedPart>
+export type Grade = z.output<typeof grade>
+export type Pattern = (typeof patterns)[number]
+export type ChartCell = z.output<typeof chartCell>
+export type Fit = z.output<typeof fit>
+export type EndFloat = z.output<typeof endFloat>
+export type SideClearance = z.output<typeof sideClearance>

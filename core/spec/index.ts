@@ -1,0 +1,7 @@
+export { engineSpec } from './schema.ts'
+export type { Caution, EngineSpec, Source } from './schema.ts'
+export type { Dowel, EngineCase, Face, OilPassage, Rod, Saddle } from './case.ts'
+export type { Bead, Fastener, FastenerGroup, Order, Pass, PassKind, Procedure } from './fastening.ts'
+export { patterns } from './fit.ts'
+export type { Band, ChartCell, EndFloat, Fit, Grade, MarkedPart, Pattern, SideClearance } from './fit.ts'
+export type { Step, StepKind } from './step.ts'

@@ -1,0 +1,50 @@
+import { z } from 'zod'
+import { engineCase } from './case.ts'
+import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
+import { endFloat, fit, sideClearance } from './fit.ts'
+import { step } from './step.ts'
+import { idText, nameText, sentenceText } from './text.ts'
+
+/** Where the numbers come from. A demo spec says so on every screen and sheet. */
+export const source = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('demo'), note: sentenceText }),
+  z.strictObject({
+    kind: z.literal('entered'),
+    from: sentenceText,
+    enteredBy: nameText,
+    checkedBy: nameText.optional(),
+    on: z.iso.date(),
+  }),
+])
+
+/** Signal words as ANSI Z535.6 uses them: WARNING could kill or maim, CAUTION could hurt, NOTICE harms the engine alone. */
+export const caution = z.strictObject({
+  signal: z.enum(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']),
+  text: sentenceText,
+  /** The steps beside which it stands; all of them when absent. */
+  steps: z.array(idText).optional(),
+})
+
+/** One engine's bottom end as a data file, version 1. */
+export const engineSpec = z.strictObject({
+  bedplateSpec: z.literal(1, { error: 'this program reads specs of version 1' }),
+  id: idText,
+  name: nameText,
+  summary: sentenceText,
+  revision: nameText,
+  source,
+  case: engineCase,
+  fits: z.array(fit).max(20),
+  endFloat: endFloat.optional(),
+  rodSideClearance: sideClearance.optional(),
+  fastenerGroups: z.array(fastenerGroup).max(60),
+  fasteners: z.array(fastener).max(2000),
+  procedures: z.array(procedure).max(40),
+  beads: z.array(bead).max(20).default([]),
+  steps: z.array(step).min(1, 'a spec has at least one step').max(100),
+  cautions: z.array(caution).max(60),
+})
+
+export type EngineSpec = z.output<typeof engineSpec>
+export type Source = z.output<typeof source>
+export type Caution = z.output<typeof caution>

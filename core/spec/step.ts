@@ -1,0 +1,32 @@
+import { z } from 'zod'
+import { idText, lengthText, nameText, sentenceText } from './text.ts'
+
+const common = {
+  id: idText,
+  /** Two or three words: it stands in the strip of steps. */
+  name: nameText,
+  /** Steps that must be done before this one. */
+  after: z.array(idText).default([]),
+  note: sentenceText.optional(),
+}
+
+/** One thing to do on the way from the bare case to the closed and proven one. */
+export const step = z.discriminatedUnion('kind', [
+  z.strictObject({ ...common, kind: z.literal('note-marks'), fit: idText, part: z.enum(['housing', 'journal']) }),
+  z.strictObject({ ...common, kind: z.literal('choose-shells'), fit: idText }),
+  z.strictObject({ ...common, kind: z.literal('fit-shells'), fit: idText }),
+  z.strictObject({ ...common, kind: z.literal('fit-part'), instruction: sentenceText, face: idText.optional() }),
+  z.strictObject({ ...common, kind: z.literal('lay-bead'), bead: idText }),
+  z.strictObject({ ...common, kind: z.literal('run-procedure'), procedure: idText }),
+  z.strictObject({
+    ...common,
+    kind: z.literal('check'),
+    instruction: sentenceText,
+    face: idText.optional(),
+    /** What the gauge must show; without it the answer is good or not good. */
+    reading: z.strictObject({ least: lengthText, most: lengthText }).optional(),
+  }),
+])
+
+export type Step = z.output<typeof step>
+export type StepKind = Step['kind']

@@ -1,0 +1,30 @@
+import { z } from 'zod'
+import { torqueUnits } from '../quantity/index.ts'
+
+const common = { procedure: z.string() }
+const typedReason = z.string().max(600)
+
+/** What a person asks of a run. Texts come as typed: whether they will do is decided in `decide-run.ts`, in sentences. */
+export const runCommands = [
+  z.strictObject({ type: z.literal('start-run'), ...common }),
+  z.strictObject({ type: z.literal('declare-new'), ...common, group: z.string() }),
+  z.strictObject({
+    type: z.literal('pull'),
+    ...common,
+    pass: z.int().min(0),
+    fastener: z.string().nullable(),
+    /** As typed or sent by a gauge; null when the click is all there is. */
+    reading: z.strictObject({ typed: z.string().max(40), unit: z.enum([...torqueUnits, '°']) }).nullable(),
+    /** The fastener turned in a recheck pass. */
+    moved: z.boolean().default(false),
+    outOfOrder: typedReason.nullable(),
+  }),
+  z.strictObject({ type: z.literal('take-back'), ...common, pull: z.int().min(1), reason: typedReason }),
+  z.strictObject({ type: z.literal('note-problem'), ...common, fastener: z.string().nullable(), text: typedReason }),
+  z.strictObject({ type: z.literal('answer-flag'), ...common, flag: z.int().min(1), answer: typedReason }),
+  z.strictObject({ type: z.literal('pause-run'), ...common, reason: typedReason }),
+  z.strictObject({ type: z.literal('resume-run'), ...common }),
+] as const
+
+export const runCommand = z.discriminatedUnion('type', runCommands)
+export type RunCommand = z.output<typeof runCommand>

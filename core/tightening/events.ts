@@ -1,0 +1,45 @@
+import { z } from 'zod'
+import { torqueUnits } from '../quantity/index.ts'
+
+/** A reading as the person gave it; `value` is in the unit beside it. */
+export const reading = z.strictObject({
+  typed: z.string().max(40),
+  value: z.number().min(0),
+  unit: z.enum([...torqueUnits, '°']),
+})
+
+const common = { version: z.literal(1), procedure: z.string() }
+const reason = z.string().trim().min(1).max(600)
+
+/** What happens in a run, as past facts. `pass` counts from 0; a pull is named by its `pull` number, 1, 2, 3 … in the run. */
+export const runEvents = [
+  z.strictObject({ type: z.literal('run-started'), ...common }),
+  z.strictObject({ type: z.literal('fasteners-declared-new'), ...common, group: z.string() }),
+  z.strictObject({
+    type: z.literal('fastener-pulled'),
+    ...common,
+    pull: z.int().min(1),
+    pass: z.int().min(0),
+    /** Null for an action between passes. */
+    fastener: z.string().nullable(),
+    reading: reading.nullable(),
+    verdict: z.enum(['unread', 'within', 'under', 'over', 'moved']),
+    /** Why it was pulled before its turn; null when it was its turn. */
+    outOfOrder: reason.nullable(),
+  }),
+  z.strictObject({ type: z.literal('pull-taken-back'), ...common, pull: z.int().min(1), reason }),
+  z.strictObject({
+    type: z.literal('problem-noted'),
+    ...common,
+    pull: z.int().min(1).nullable(),
+    fastener: z.string().nullable(),
+    text: reason,
+  }),
+  z.strictObject({ type: z.literal('flag-answered'), ...common, flag: z.int().min(1), answer: reason }),
+  z.strictObject({ type: z.literal('run-paused'), ...common, reason: z.string().trim().max(600) }),
+  z.strictObject({ type: z.literal('run-resumed'), ...common }),
+] as const
+
+export const runEvent = z.discriminatedUnion('type', runEvents)
+export type RunEvent = z.output<typeof runEvent>
+export type Reading = z.output<typeof reading>
