@@ -14,6 +14,8 @@ export const preferences = z.strictObject({
   theme: z.enum(['as-the-system', 'light', 'dark']),
   /** Distance from which the tightening view is read, in metres. */
   readingDistance: z.literal([0.5, 1, 2]),
+  /** The build that lay open; the window goes back to it at the next start. */
+  atBuild: z.uuid().nullable(),
 })
 export type Preferences = z.output<typeof preferences>
 
