@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test'
 
 const isRoot = process.getuid?.() === 0
-const chromium = process.env['BEDPLATE_CHROMIUM']
+const chromium = process.env.BEDPLATE_CHROMIUM
 
 export default defineConfig({
   testDir: 'tests/e2e',

