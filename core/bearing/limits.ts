@@ -1,0 +1,24 @@
+import type { Fit } from '../spec/index.ts'
+import { half, sum, type Length } from '../quantity/index.ts'
+import type { Range } from './clearance.ts'
+
+/**
+ * How a range of possible clearances lies to the limits, which are themselves allowed. `tight` and `loose`: all of it is
+ * outside. `may-be-…`: some of it is.
+ */
+export type Verdict = 'inside' | 'may-be-tight' | 'may-be-loose' | 'may-be-either' | 'tight' | 'loose'
+
+export function againstLimits(range: Range, limits: Range): Verdict {
+  if (range.most < limits.least) return 'tight'
+  if (range.least > limits.most) return 'loose'
+  const mayBeTight = range.least < limits.least
+  const mayBeLoose = range.most > limits.most
+  if (mayBeTight && mayBeLoose) return 'may-be-either'
+  if (mayBeTight) return 'may-be-tight'
+  return mayBeLoose ? 'may-be-loose' : 'inside'
+}
+
+/** The clearance to aim at: the spec's target, or the middle of its limits. */
+export function targetOf(fit: Fit): Length {
+  return fit.clearance.target ?? half(sum(fit.clearance.least, fit.clearance.most))
+}
