@@ -1,6 +1,7 @@
 import { quantityWords } from './quantity-words.ts'
 import { specWords } from './spec-words.ts'
 import { bearingWords } from './bearing-words.ts'
+import { jointWords } from './joint-words.ts'
 import { tighteningWords } from './tightening-words.ts'
 import { buildWords } from './build-words.ts'
 import { hostWords } from './host-words.ts'
@@ -13,6 +14,7 @@ export const words = {
   ...quantityWords,
   ...specWords,
   ...bearingWords,
+  ...jointWords,
   ...tighteningWords,
   ...buildWords,
   ...hostWords,

@@ -1,0 +1,36 @@
+export { bearingFace, hexBearingFace, type BearingFace } from './bearing-face.ts'
+export {
+  boltResilience,
+  elasticModuliMpa,
+  seriesResilience,
+  type Anchor,
+  type Bolt,
+  type Section,
+} from './bolt-resilience.ts'
+export { clampedResilience, type Layer } from './clamped-resilience.ts'
+export {
+  proofLoad,
+  propertyClasses,
+  strengthOf,
+  type PropertyClass,
+  type Strength,
+} from './property-class.ts'
+export { preloadDeviation, tighteningFactor } from './scatter.ts'
+export {
+  nutFactor,
+  preloadFromTorque,
+  torqueForPreload,
+  torqueSplit,
+  type Friction,
+  type Screw,
+  type TorqueSplit,
+} from './screw.ts'
+export { assemblyPreload, tighteningStress, usualUtilisation, type TighteningStress } from './stress.ts'
+export { formatThread, threadOf, type Thread } from './thread.ts'
+export {
+  plausibleFriction,
+  torqueAgainstProof,
+  type TorqueAgainstProof,
+  type TorqueVerdict,
+} from './torque-against-proof.ts'
+export { preloadAfterTurn, preloadGain, turnForPreload, type Turned } from './turn.ts'

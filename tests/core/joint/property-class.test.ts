@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest'
+import { proofLoad, propertyClasses, strengthOf } from '../../../core/joint/index.ts'
+import { sentenceOf } from '../../../core/problem/index.ts'
+import { given, m8, thread } from './workshop.ts'
+
+describe('a property class', () => {
+  it('promises more the higher it is', () => {
+    const loads = (['8.8', '10.9', '12.9'] as const).map((name) =>
+      proofLoad(m8.thread, given(strengthOf(name, m8.thread))),
+    )
+    expect(loads).toEqual(loads.toSorted((a, b) => a - b))
+  })
+
+  it('proves below where it yields, and yields below where it breaks', () => {
+    for (const name of propertyClasses) {
+      const { proofMpa, yieldMpa, tensileMpa } = given(strengthOf(name, m8.thread))
+      expect(proofMpa).toBeLessThan(yieldMpa)
+      expect(yieldMpa).toBeLessThan(tensileMpa)
+    }
+  })
+
+  it('8.8 is the softer kind up to and including 16 mm', () => {
+    expect(given(strengthOf('8.8', thread(16, 2))).proofMpa).toBe(580)
+    expect(given(strengthOf('8.8', thread(16.001, 2))).proofMpa).toBe(600)
+  })
+
+  it('that there is not is refused with those that there are', () => {
+    const refused = strengthOf('11.9', m8.thread)
+    if (refused.ok) throw new Error('class 11.9 was taken')
+    expect(refused.problem.code).toBe('property-class-unknown')
+    const sentence = sentenceOf(refused.problem)
+    for (const name of [...propertyClasses, '11.9']) expect(sentence).toContain(name)
+  })
+
+  it('9.8 is not made above 16 mm, and is not offered there', () => {
+    const refused = strengthOf('9.8', thread(20, 2.5))
+    if (refused.ok) throw new Error('class 9.8 was taken for M20')
+    expect(refused.problem.facts).toMatchObject({ known: propertyClasses.filter((each) => each !== '9.8') })
+  })
+
+  it.each(['', '8,8', ' 8.8', '8.8.', 'toString', 'A2-70'])('%j is not one', (name) => {
+    expect(strengthOf(name, m8.thread).ok).toBe(false)
+  })
+})

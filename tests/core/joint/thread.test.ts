@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest'
+import { formatThread, threadOf } from '../../../core/joint/index.ts'
+import { sentenceOf } from '../../../core/problem/index.ts'
+import { lengthOf, millimetres } from '../../../core/quantity/index.ts'
+import { thread } from './workshop.ts'
+
+describe('a thread', () => {
+  it('is named with its pitch', () => {
+    expect(formatThread(thread(10, 1.5))).toBe('M10×1.5')
+    expect(formatThread(thread(8, 1))).toBe('M8×1')
+  })
+
+  it('is deeper the coarser it is', () => {
+    expect(thread(10, 1.5).stressAreaMm2).toBeLessThan(thread(10, 1.25).stressAreaMm2)
+    expect(thread(10, 1.5).rootDiameter).toBeLessThan(thread(10, 1.5).pitchDiameter)
+  })
+
+  it('may have a pitch of a third of its diameter and no more', () => {
+    expect(threadOf(millimetres(9), millimetres(3)).ok).toBe(true)
+    expect(threadOf(millimetres(9), millimetres(3.001)).ok).toBe(false)
+  })
+
+  it.each([
+    ['a pitch larger than the diameter', 1.25, 8, 'thread-pitch-out-of-range'],
+    ['no pitch', 8, 0, 'thread-pitch-out-of-range'],
+    ['a pitch below zero', 8, -1.25, 'thread-pitch-out-of-range'],
+    ['no diameter', 0, 1, 'thread-diameter-out-of-range'],
+    ['a diameter in the wrong unit', 8000, 1.25, 'thread-diameter-out-of-range'],
+  ])('is refused with %s', (_, diameter, pitch, code) => {
+    expect(threadOf(millimetres(diameter), millimetres(pitch))).toMatchObject({
+      ok: false,
+      problem: { code },
+    })
+  })
+
+  it('is refused in a sentence that names both sizes', () => {
+    const refused = threadOf(millimetres(8), lengthOf(20, 'mm'))
+    if (refused.ok) throw new Error('a pitch of 20 mm on 8 mm was taken')
+    expect(sentenceOf(refused.problem)).toMatch(/20 mm.*8 mm/)
+  })
+})
