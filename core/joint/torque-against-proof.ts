@@ -6,15 +6,16 @@ import { preloadFromTorque } from './screw.ts'
 import type { Thread } from './thread.ts'
 
 /**
- * The friction to reckon with in engine fasteners, thread and head alike, from VDI 2230 part 1, table A5: classes B (0.08
- * to 0.16, oiled or waxed) and C (0.14 to 0.24, as delivered) together; the usual value is the middle of B.
+ * The friction to reckon with in engine fasteners, thread and head alike, from VDI 2230 part 1, table A5: class B (0.08 to
+ * 0.16, oiled or waxed) and class C (0.14 to 0.24, as delivered, dry) together. The usual value is the middle of what both
+ * classes cover.
  */
-export const plausibleFriction = { least: 0.08, usual: 0.12, most: 0.24 } as const
+export const plausibleFriction = { least: 0.08, usual: 0.15, most: 0.24 } as const
 
 /**
  * Below this share of the proof load, at the least friction, a final torque clamps next to nothing. Common practice, no
- * source: screws are pulled to between a third and nine tenths. The largest torque that is
- * no overload, its foot-pounds written down as inch-pounds, would give 0.21.
+ * source: screws are pulled to between a third and nine tenths. The largest torque that is no overload, its foot-pounds
+ * written down as inch-pounds, would give 0.21.
  */
 const hardlyAnyShare = 0.2
 
