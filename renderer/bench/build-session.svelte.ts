@@ -1,0 +1,102 @@
+import type { BuildCommand, BuildState, RecordedEvent } from '../../core/build/index.ts'
+import { currentStep, evolve, replay, stepStates } from '../../core/build/index.ts'
+import type { BuildLine, Client, OpenBuild, ToldProblem } from '../../core/contract.ts'
+import { sentenceOf } from '../../core/problem/index.ts'
+import type { EngineSpec } from '../../core/spec/index.ts'
+import { readSpec } from '../../core/spec/index.ts'
+
+/** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
+export class BuildSession {
+  readonly line: BuildLine
+  readonly spec: EngineSpec
+  readonly readOnly: ToldProblem | null
+  readonly #client: Client
+  readonly #person: () => string
+  #events = $state.raw<readonly RecordedEvent[]>([])
+  #state = $state.raw<BuildState>(replay([]))
+  #saving = $state(false)
+  #problem = $state.raw<ToldProblem | null>(null)
+  #chosenStep = $state<string | null>(null)
+
+  readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
+  /** The step on the table: the one a person went to, else the first that can be worked on. */
+  readonly step = $derived.by(() => {
+    const chosen = this.steps.find(({ step }) => step.id === this.#chosenStep)
+    return chosen?.step ?? currentStep(this.spec, this.#state) ?? this.spec.steps[this.spec.steps.length - 1]!
+  })
+
+  private constructor(client: Client, opened: OpenBuild, spec: EngineSpec, person: () => string) {
+    this.#client = client
+    this.line = opened.line
+    this.spec = spec
+    this.readOnly = opened.readOnly
+    this.#person = person
+    this.#events = opened.events
+    this.#state = replay(opened.events)
+  }
+
+  static from(client: Client, opened: OpenBuild, person: () => string): BuildSession | ToldProblem {
+    const read = readSpec(opened.specText)
+    if (read.ok) return new BuildSession(client, opened, read.spec, person)
+    const [first] = read.problems
+    return { code: 'spec', path: first?.path ?? '', sentence: first ? sentenceOf(first) : '' }
+  }
+
+  get events() {
+    return this.#events
+  }
+  get state() {
+    return this.#state
+  }
+  get person() {
+    return this.#person()
+  }
+  /** True from asking until the entry is on disk; nothing counts as confirmed meanwhile. */
+  get saving() {
+    return this.#saving
+  }
+  get problem() {
+    return this.#problem
+  }
+  get last() {
+    return this.#events.at(-1) ?? null
+  }
+
+  /** Puts another step on the table to look at or to redo. */
+  goTo(step: string | null) {
+    this.#chosenStep = step
+    this.#problem = null
+  }
+
+  forgetProblem() {
+    this.#problem = null
+  }
+
+  /** Asks the host; true once what follows from the command is on disk and shown. Ignored while another is being saved. */
+  async act(command: BuildCommand): Promise<boolean> {
+    if (this.#saving) return false
+    this.#saving = true
+    const answer = await this.#client.request('builds.act', {
+      build: this.line.id,
+      after: this.#state.seq,
+      person: this.person,
+      command,
+    })
+    this.#saving = false
+    if (!answer.ok) {
+      this.#problem = answer.problem
+      return false
+    }
+    this.#problem = null
+    this.#events = [...this.#events, ...answer.value.events]
+    this.#state = answer.value.events.reduce(evolve, this.#state)
+    return true
+  }
+
+  /** Like `act`, and back to whatever is to be done next: the step on the table may just have been finished. */
+  async finishStep(command: BuildCommand): Promise<boolean> {
+    const done = await this.act(command)
+    if (done) this.#chosenStep = null
+    return done
+  }
+}

@@ -1,0 +1,25 @@
+import { z } from 'zod'
+import { contract, toldProblem } from '../../core/contract.ts'
+import type { Answer, Output, RequestName, ToldProblem } from '../../core/contract.ts'
+import { problem, sentenceOf } from '../../core/problem/index.ts'
+
+const envelope = z.union([
+  z.strictObject({ ok: z.literal(true), value: z.unknown() }),
+  z.strictObject({ ok: z.literal(false), problem: toldProblem }),
+])
+
+/** What a host sent, checked against the contract: a host of another version is told apart from a good answer. */
+export function parseAnswer<Name extends RequestName>(name: Name, raw: unknown): Answer<Name> {
+  const answer = envelope.safeParse(raw)
+  if (!answer.success) return hostMisunderstood()
+  if (!answer.data.ok) return answer.data
+  const value = contract[name].output.safeParse(answer.data.value)
+  return value.success ? { ok: true, value: value.data as Output<Name> } : hostMisunderstood()
+}
+
+function told(code: 'host-lost' | 'host-misunderstood'): { ok: false; problem: ToldProblem } {
+  return { ok: false, problem: { code, path: '', sentence: sentenceOf(problem(code, {})) } }
+}
+
+export const hostLost = () => told('host-lost')
+const hostMisunderstood = () => told('host-misunderstood')

@@ -1,0 +1,13 @@
+import { mount } from 'svelte'
+import './look/fonts.css'
+import './look/tokens.css'
+import './look/base.css'
+import './look/print.css'
+import { Bench } from './bench/bench.svelte.ts'
+import { connect } from './client/connect.ts'
+import Window from './screens/Window.svelte'
+
+const target = document.getElementById('window')
+if (!target) throw new Error('the page has no place for the window')
+
+mount(Window, { target, props: { bench: new Bench(connect()) } })

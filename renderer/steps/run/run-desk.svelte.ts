@@ -1,0 +1,183 @@
+import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/spec/index.ts'
+import type { TorqueUnit } from '../../../core/quantity/index.ts'
+import type { Flag, PlannedPull, Run, Window } from '../../../core/tightening/index.ts'
+import { isRunDone, nextPull, openFlags, openPulls, windowOf } from '../../../core/tightening/index.ts'
+import type { BuildSession } from '../../bench/build-session.svelte.ts'
+import { targetText } from './pass-words.ts'
+
+export interface PullTask {
+  readonly kind: 'pull'
+  readonly next: PlannedPull
+  readonly pass: Pass
+  readonly fastener: Fastener | null
+  readonly group: FastenerGroup | null
+  readonly window: Window | null
+  confirmText(unit: TorqueUnit, typed: string): string
+}
+
+/** What the run asks of the person now. */
+export type Task =
+  | { readonly kind: 'start' }
+  | { readonly kind: 'declare-new'; readonly group: FastenerGroup }
+  | { readonly kind: 'paused'; readonly reason: string }
+  | { readonly kind: 'flag'; readonly flag: Flag }
+  | { readonly kind: 'picked'; readonly fastener: Fastener; readonly open: PlannedPull | null }
+  | PullTask
+  | { readonly kind: 'done' }
+
+type Asking = 'take-back' | 'problem' | 'pause' | null
+
+/** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
+export class RunDesk {
+  readonly #session: () => BuildSession
+  readonly #procedure: () => string
+  readonly #picked: () => string | null
+  #asking = $state<Asking>(null)
+  /** The flag that was put off; it comes back at the end. */
+  #later = $state<readonly number[]>([])
+
+  readonly procedure: Procedure = $derived.by(
+    () => this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
+  )
+  readonly run: Run | undefined = $derived.by(() => this.#session().state.runs[this.procedure.id])
+  readonly task: Task = $derived.by(() => this.#taskNow())
+
+  constructor(session: () => BuildSession, procedure: () => string, picked: () => string | null) {
+    this.#session = session
+    this.#procedure = procedure
+    this.#picked = picked
+  }
+
+  get #spec(): EngineSpec {
+    return this.#session().spec
+  }
+  get spec(): EngineSpec {
+    return this.#spec
+  }
+  get asking() {
+    return this.#asking
+  }
+  /** The number of the fastener that was tapped, or of the next one. */
+  get pickedNumber(): string | null {
+    return this.#aboutFastener?.number ?? null
+  }
+
+  ask(what: Asking) {
+    this.#asking = what
+  }
+
+  start = () => this.#act({ type: 'start-run', procedure: this.procedure.id })
+  declareNew = (group: string) => this.#act({ type: 'declare-new', procedure: this.procedure.id, group })
+  resume = () => this.#act({ type: 'resume-run', procedure: this.procedure.id })
+  pause = (reason: string) => this.#act({ type: 'pause-run', procedure: this.procedure.id, reason })
+  takeBack = (pull: number, reason: string) =>
+    this.#act({ type: 'take-back', procedure: this.procedure.id, pull, reason })
+  answer = (flag: number, answer: string) =>
+    this.#act({ type: 'answer-flag', procedure: this.procedure.id, flag, answer })
+
+  noteProblem = (text: string) =>
+    this.#act({
+      type: 'note-problem',
+      procedure: this.procedure.id,
+      fastener: this.#aboutFastener?.id ?? null,
+      text,
+    })
+
+  pull(
+    { pass, fastener }: PlannedPull,
+    reading: { typed: string; unit: TorqueUnit | '°' } | null,
+    moved: boolean,
+    outOfOrder: string | null,
+  ) {
+    return this.#act({ type: 'pull', procedure: this.procedure.id, pass, fastener, reading, moved, outOfOrder })
+  }
+
+  answerLater(flag: number) {
+    this.#later = [...this.#later, flag]
+  }
+
+  async #act(command: Parameters<BuildSession['act']>[0]): Promise<boolean> {
+    const done = await this.#session().act(command)
+    if (done) this.#asking = null
+    return done
+  }
+
+  get #aboutFastener(): Fastener | null {
+    const task = this.task
+    return task.kind === 'pull' || task.kind === 'picked' ? task.fastener : null
+  }
+
+  #taskNow(): Task {
+    const { procedure, run } = this
+    if (!run) return { kind: 'start' }
+    if (run.paused !== null) return { kind: 'paused', reason: run.paused }
+    if (isRunDone(procedure, run)) return { kind: 'done' }
+    const next = nextPull(procedure, run)
+    const flags = openFlags(run)
+    const flag = next ? flags.find(({ number }) => !this.#later.includes(number)) : flags[0]
+    if (flag) return { kind: 'flag', flag }
+    const picked = this.#pickedTask(next)
+    if (picked) return picked
+    if (!next) return { kind: 'done' }
+    return this.#newGroup(next) ?? this.#pullTask(next)
+  }
+
+  #pickedTask(next: PlannedPull | null): Task | null {
+    const id = this.#picked()?.replace(/^fastener\//, '')
+    const fastener = this.#spec.fasteners.find((each) => each.id === id)
+    if (!fastener || fastener.id === next?.fastener) return null
+    const open = openPulls(this.procedure, this.run).find((planned) => planned.fastener === fastener.id)
+    return { kind: 'picked', fastener, open: open ?? null }
+  }
+
+  #newGroup(next: PlannedPull): Task | null {
+    const group = this.#groupOf(this.#fastener(next.fastener))
+    if (group?.reuse !== 'new-each-time' || this.run?.declaredNew.includes(group.id)) return null
+    return { kind: 'declare-new', group }
+  }
+
+  #pullTask(next: PlannedPull): PullTask {
+    const pass = this.procedure.passes[next.pass]!
+    const fastener = this.#fastener(next.fastener)
+    const window = windowOf(pass, next.fastener)
+    return {
+      kind: 'pull',
+      next,
+      pass,
+      fastener,
+      group: this.#groupOf(fastener),
+      window,
+      confirmText: (unit, typed) => confirmText(pass, fastener?.number ?? '', window, unit, typed.trim()),
+    }
+  }
+
+  #fastener(id: string | null): Fastener | null {
+    return this.#spec.fasteners.find((fastener) => fastener.id === id) ?? null
+  }
+
+  #groupOf(fastener: Fastener | null): FastenerGroup | null {
+    return this.#spec.fastenerGroups.find(({ id }) => id === fastener?.group) ?? null
+  }
+}
+
+function confirmText(pass: Pass, number: string, window: Window | null, unit: TorqueUnit, typed: string): string {
+  switch (pass.kind) {
+    case 'seat':
+      return `${number} is seated`
+    case 'loosen':
+      return `${number} is loose`
+    case 'action':
+      return 'Done'
+    case 'torque':
+    case 'angle':
+    case 'recheck': {
+      if (!window) throw new Error(`a ${pass.kind} pass has no window`)
+      if (typed) return `${number} reads ${typed}${window.kind === 'angle' ? '°' : ` ${unit}`}`
+      const target = targetText(window, unit)
+      if (pass.kind === 'recheck') return `${number} holds ${target}`
+      return pass.kind === 'angle' ? `${number} is turned ${target}` : `${number} is at ${target}`
+    }
+    default:
+      return pass satisfies never
+  }
+}
