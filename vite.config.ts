@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'vite'
 
@@ -6,7 +7,7 @@ import { defineConfig } from 'vite'
  * and picture is a file of its own.
  */
 export default defineConfig({
-  root: 'renderer',
+  root: join(import.meta.dirname, 'renderer'),
   base: './',
   publicDir: false,
   plugins: [svelte({ configFile: false })],

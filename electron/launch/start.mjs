@@ -1,0 +1,14 @@
+#!/usr/bin/env node
+// `npm start`. Plain JavaScript, because it runs on whatever Node is there before anything is installed.
+import { parseOptions, usage } from './options.mjs'
+import { runPrepared } from './prepare.mjs'
+
+const answer = parseOptions(process.argv.slice(2))
+if (answer.kind === 'help') {
+  console.log(usage)
+} else if (answer.kind === 'refused') {
+  console.error(answer.why)
+  process.exitCode = 2
+} else {
+  await runPrepared(new URL('./main.ts', import.meta.url), process.argv.slice(2))
+}

@@ -1,0 +1,45 @@
+import { spawn } from 'node:child_process'
+import { homedir } from 'node:os'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { browserAmong, browserPlaces } from './browser.ts'
+import { hasDisplay, isRoot } from './display.ts'
+import { makeDoorway } from './doorway.ts'
+
+export type WindowAnswer = { readonly opened: true } | { readonly opened: false; readonly why: string }
+
+/** A browser that has not ended by then shows the window, in milliseconds. */
+const failureMs = 1_500
+
+/**
+ * Opens the address in a browser window without tabs or address bar, with a profile of its own in the data folder, which
+ * must be there and be the user's alone. The address holds the token of this launch, and everybody on the machine can
+ * read a command line: the browser is therefore pointed at a page in the data folder that leads on to the address.
+ */
+export async function openWindow(address: string, dataFolder: string): Promise<WindowAnswer> {
+  if (isRoot()) return { opened: false, why: 'as root a browser would have to run without its sandbox' }
+  if (!hasDisplay(process.platform, process.env)) return { opened: false, why: 'there is no display' }
+  const browser = browserAmong(browserPlaces(process.platform, process.env, homedir()))
+  if (browser === undefined)
+    return { opened: false, why: 'no Chromium, Chrome or Edge was found that could show a window' }
+  const doorway = makeDoorway(address, dataFolder)
+  return start(browser, [
+    `--app=${pathToFileURL(doorway).href}`,
+    `--user-data-dir=${join(dataFolder, 'browser')}`,
+    '--no-first-run',
+    '--no-default-browser-check',
+    '--disable-sync',
+  ])
+}
+
+/** A browser that runs already takes the window over and its messenger ends well, so only a bad end is a failure. */
+function start(browser: string, words: readonly string[]): Promise<WindowAnswer> {
+  const child = spawn(browser, words, { stdio: 'ignore' })
+  child.unref()
+  return new Promise((resolve) => {
+    const fail = (how: string): void => resolve({ opened: false, why: `${browser} ${how}` })
+    child.on('error', (error) => fail(`did not start: ${error.message}`))
+    child.on('exit', (code) => (code === 0 ? resolve({ opened: true }) : fail(`ended at once (${code})`)))
+    setTimeout(() => resolve({ opened: true }), failureMs)
+  })
+}

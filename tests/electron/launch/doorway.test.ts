@@ -1,0 +1,30 @@
+import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, it } from 'vitest'
+import { makeDoorway } from '../../../electron/launch/doorway.ts'
+
+const folder = mkdtempSync(join(tmpdir(), 'doorway-'))
+afterAll(() => rmSync(folder, { recursive: true }))
+
+describe('the page that leads a browser to the program', () => {
+  it('holds the address, so that no command line has to', () => {
+    const page = makeDoorway('http://127.0.0.1:4711/#secret', folder)
+    expect(page).toBe(join(folder, 'open.html'))
+    expect(readFileSync(page, 'utf8')).toContain('location.replace("http://127.0.0.1:4711/#secret")')
+  })
+
+  it.skipIf(process.platform === 'win32')('can be read by its user alone', () => {
+    expect(statSync(makeDoorway('http://127.0.0.1:4711/#secret', folder)).mode & 0o777).toBe(0o600)
+  })
+
+  it('cannot be broken out of by an address', () => {
+    const page = makeDoorway('http://127.0.0.1:4711/#</script><script>"', folder)
+    expect(readFileSync(page, 'utf8').match(/<\/?script>/g)).toHaveLength(2)
+  })
+
+  it('replaces one that was left behind', () => {
+    writeFileSync(join(folder, 'open.html'), 'old')
+    expect(readFileSync(makeDoorway('http://127.0.0.1:4711/#new', folder), 'utf8')).not.toContain('old')
+  })
+})
