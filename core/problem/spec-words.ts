@@ -1,2 +1,43 @@
-/** Sentences about the spec. */
-export const specWords = {}
+interface At {
+  /** Where in the file, as people say it. */
+  readonly place: string
+}
+
+interface InText {
+  readonly line: number
+  readonly column: number
+}
+
+/** Sentences about reading a spec. What is wrong with the engine that a readable spec describes: `audit-words.ts`. */
+export const specWords = {
+  'spec-too-large': ({ mostCharacters }: { readonly mostCharacters: number }) =>
+    `The file has more than ${mostCharacters / 1_000_000} million characters; no spec is that long. Choose the right file.`,
+  'spec-not-json': (facts: InText & { readonly found: string; readonly wanted: string }) =>
+    `The file is not JSON: line ${facts.line}, column ${facts.column} has ` +
+    `${facts.found === '' ? 'nothing more' : `“${facts.found}”`} where ${facts.wanted} must stand. Correct it there.`,
+  'spec-key-twice': ({ line, column, key }: InText & { readonly key: string }) =>
+    `Line ${line}, column ${column} gives ${key} for the second time in one group. Remove one of the two.`,
+  'spec-too-deep': ({ line, column, deepest }: InText & { readonly deepest: number }) =>
+    `Line ${line}, column ${column} is nested more than ${deepest} deep; no spec is. Choose the right file.`,
+  'spec-part-missing': ({ place, should }: At & { readonly should: string }) =>
+    `${capital(place)} is missing. ${capital(should)}${stop(should)}`,
+  'spec-part-wrong': ({ place, found, should }: At & { readonly found: string; readonly should: string }) =>
+    `${place === '' ? 'The file' : capital(place)} is ${found}. ${capital(should)}${stop(should)}`,
+  'spec-keys-unknown': ({ place, keys }: At & { readonly keys: readonly string[] }) =>
+    `${place === '' ? 'The file' : capital(place)} has ${keys.map((key) => `“${key}”`).join(', ')}, which no spec has ` +
+    'there. Correct the spelling, or remove it.',
+  'spec-id-twice': ({ what, id }: { readonly what: string; readonly id: string }) =>
+    `“${id}” stands twice as ${what}. Give each its own.`,
+  'spec-reference-dangling': ({ place, what, id }: At & { readonly what: string; readonly id: string }) =>
+    `${capital(place)} names “${id}”, and there is no such ${what}. Correct the name, or add what it names.`,
+  'spec-more-problems': ({ count }: { readonly count: number }) =>
+    `There are ${count} more problems. Put the first ones right and read the file again.`,
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}
+
+function stop(text: string): string {
+  return text.endsWith('.') ? '' : '.'
+}

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { angleText, idText, lengthText, nameText, placeText } from './text.ts'
+import { angleText, extentText, idText, lengthText, nameText, placeText, sizeText } from './text.ts'
 
 /**
  * The case, its saddles, rods and joint faces.
@@ -14,9 +14,9 @@ const bearingPlace = {
   id: idText,
   /** Middle of the bearing along the crank axis. */
   at: lengthText,
-  width: lengthText,
+  width: sizeText,
   /** Nominal housing bore. */
-  diameter: lengthText,
+  diameter: sizeText,
 }
 
 /** A half bore that carries a main shell. */
@@ -46,7 +46,7 @@ export const face = z.strictObject({
   outline: z.array(placeText).min(3, 'an outline needs at least three corners').optional(),
 })
 
-export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, diameter: lengthText })
+export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, diameter: sizeText })
 
 /** A hole that oil runs through; sealant must stay out of it. */
 export const oilPassage = z.strictObject({
@@ -55,7 +55,7 @@ export const oilPassage = z.strictObject({
   face: idText,
   at: placeText,
   /** Along and across. */
-  size: placeText,
+  size: extentText,
 })
 
 export const engineCase = z.strictObject({
@@ -63,9 +63,9 @@ export const engineCase = z.strictObject({
   cylinders: z.int().min(1, 'an engine has at least one cylinder').max(24),
   /** 0 ° for cylinders in line, 180 ° for a flat engine. */
   bankAngle: angleText,
-  bore: lengthText,
+  bore: sizeText,
   /** Between neighbouring bores of one bank. */
-  pitch: lengthText,
+  pitch: sizeText,
   /** Middle of the first bore along the crank axis. */
   firstBoreAt: lengthText,
   /** How far the second bank's bores lie behind the first's. */

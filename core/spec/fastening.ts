@@ -1,17 +1,26 @@
 import { z } from 'zod'
-import { angleText, idText, lengthText, nameText, placeText, sentenceText, torqueText } from './text.ts'
+import {
+  angleText,
+  extentText,
+  idText,
+  nameText,
+  placeText,
+  sentenceText,
+  sizeText,
+  torqueText,
+} from './text.ts'
 
 export const fastenerGroup = z.strictObject({
   id: idText,
   name: nameText,
-  thread: z.strictObject({ diameter: lengthText, pitch: lengthText }),
+  thread: z.strictObject({ diameter: sizeText, pitch: sizeText }),
   /** Clamped length between head and first engaged thread. */
-  grip: lengthText,
+  grip: sizeText,
   /** ISO 898-1, for example "10.9". */
-  propertyClass: z.string(),
-  acrossFlats: lengthText,
+  propertyClass: z.string().max(8),
+  acrossFlats: sizeText,
   /** Outer diameter of the face under the head, d_w, and the hole it sits on, d_h; usual ones when absent. */
-  headFace: z.strictObject({ outer: lengthText, hole: lengthText }).optional(),
+  headFace: z.strictObject({ outer: sizeText, hole: sizeText }).optional(),
   threadState: z.enum(['dry', 'oiled', 'sealant', 'thread-lock']),
   reuse: z.enum(['reusable', 'new-each-time']),
   washer: z.boolean().default(false),
@@ -22,7 +31,9 @@ export const fastenerGroup = z.strictObject({
 export const fastener = z.strictObject({
   id: idText,
   /** What is written beside it on the drawing: the manual's own number where it has one. */
-  number: z.string().regex(/^[A-Z]?[0-9]{1,3}$/, 'a number is up to three digits, one capital letter before them at most'),
+  number: z
+    .string()
+    .regex(/^[A-Z]?[0-9]{1,3}$/, 'a number is up to three digits, one capital letter before them at most'),
   group: idText,
   face: idText,
   at: placeText,
@@ -72,12 +83,12 @@ export const bead = z.strictObject({
   face: idText,
   path: z.array(placeText).min(2).max(400),
   closed: z.boolean(),
-  width: lengthText,
+  width: sizeText,
   /** What kind of sealant, in the trade's words: silicone, anaerobic, non-setting. */
   sealant: nameText,
   /** From laying the bead to the joint being closed. */
   openTimeMinutes: z.number().positive().max(1440),
-  keepOut: z.array(z.strictObject({ name: nameText, at: placeText, size: placeText })).default([]),
+  keepOut: z.array(z.strictObject({ name: nameText, at: placeText, size: extentText })).default([]),
 })
 
 export type FastenerGroup = z.output<typeof fastenerGroup>

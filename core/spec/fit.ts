@@ -1,25 +1,42 @@
 import { z } from 'zod'
-import { idText, lengthText, nameText, sentenceText, temperatureText } from './text.ts'
+import { gapText, idText, nameText, sentenceText, sizeText, temperatureText } from './text.ts'
 
 /** A range of sizes: over `over`, up to and including `upTo`. The least of all bands also takes its own lower edge. */
-export const band = z.strictObject({ over: lengthText, upTo: lengthText })
+export const band = z.strictObject({ over: sizeText, upTo: sizeText })
 
 /** A size code as it is stamped: one to three characters without a space. */
-export const markText = z.string().regex(/^[^\s,;]{1,3}$/, 'a mark is one to three characters without a space')
+export const markText = z
+  .string()
+  .regex(/^[^\s,;]{1,3}$/, 'a mark is one to three characters without a space')
 
 export const markedPart = z.strictObject({
   /** Where the marks are read, for example "Case, left of the front flange". */
   name: nameText,
   readAt: sentenceText.optional(),
-  marks: z.array(z.strictObject({ mark: markText, band: band.optional() })).min(1).max(40),
+  marks: z
+    .array(z.strictObject({ mark: markText, band: band.optional() }))
+    .min(1)
+    .max(40),
 })
 
 /** A way of filling an area that stays apart from the others without colour. */
-export const patterns = ['plain', 'bars', 'dots', 'slant', 'grid', 'waves', 'crosses', 'steps', 'rings'] as const
+export const patterns = [
+  'plain',
+  'bars',
+  'dots',
+  'slant',
+  'grid',
+  'waves',
+  'crosses',
+  'steps',
+  'rings',
+] as const
+
+const gradeText = z.string().regex(/^[A-Z0-9]{1,3}$/, 'a grade is one to three capital letters or digits')
 
 /** A shell's wall-thickness class. Listed from the thinnest wall to the thickest: neighbours are neighbours in the list. */
 export const grade = z.strictObject({
-  grade: z.string().regex(/^[A-Z0-9]{1,3}$/, 'a grade is one to three capital letters or digits'),
+  grade: gradeText,
   colour: z.string().regex(/^#[0-9A-F]{6}$/, 'write the colour as # and six capital hexadecimal digits'),
   pattern: z.enum(patterns),
   /** Wall at the crown. */
@@ -29,8 +46,8 @@ export const grade = z.strictObject({
 export const chartCell = z.strictObject({
   housing: markText,
   journal: markText,
-  upper: z.string(),
-  lower: z.string(),
+  upper: gradeText,
+  lower: gradeText,
   /** The positions this cell holds for, where saddles differ; all of the fit when absent. */
   positions: z.array(idText).min(1).optional(),
 })
@@ -55,20 +72,20 @@ export const fit = z.strictObject({
     thicker: z.enum(['upper', 'lower', 'either']),
   }),
   clearance: z.strictObject({
-    least: lengthText,
-    most: lengthText,
+    least: gapText,
+    most: gapText,
     /** The middle of least and most when absent. */
-    target: lengthText.optional(),
-    serviceLimit: lengthText.optional(),
+    target: gapText.optional(),
+    serviceLimit: gapText.optional(),
   }),
   /** Reground journals: what comes off the journal's diameter. */
-  undersizes: z.array(z.strictObject({ name: nameText, undersize: lengthText })).default([]),
+  undersizes: z.array(z.strictObject({ name: nameText, undersize: sizeText })).default([]),
   measuring: z
     .strictObject({
       planes: z.int().min(1).max(4),
       directions: z.int().min(1).max(6),
-      outOfRound: lengthText.optional(),
-      taper: lengthText.optional(),
+      outOfRound: sizeText.optional(),
+      taper: sizeText.optional(),
     })
     .optional(),
   warm: z
@@ -84,14 +101,14 @@ export const fit = z.strictObject({
 /** End float of the crank: which washers or thrust shells a measured float asks for. Gaps between rows are gaps. */
 export const endFloat = z.strictObject({
   saddle: idText,
-  least: lengthText,
-  most: lengthText,
+  least: gapText,
+  most: gapText,
   washers: z
-    .array(z.strictObject({ name: nameText, thickness: lengthText, floatFrom: lengthText, floatTo: lengthText }))
+    .array(z.strictObject({ name: nameText, thickness: sizeText, floatFrom: gapText, floatTo: gapText }))
     .default([]),
 })
 
-export const sideClearance = z.strictObject({ least: lengthText, most: lengthText })
+export const sideClearance = z.strictObject({ least: gapText, most: gapText })
 
 export type Band = z.output<typeof band>
 export type MarkedPart = z.output<typeof markedPart>

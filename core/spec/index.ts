@@ -5,3 +5,5 @@ export type { Bead, Fastener, FastenerGroup, Order, Pass, PassKind, Procedure } 
 export { patterns } from './fit.ts'
 export type { Band, ChartCell, EndFloat, Fit, Grade, MarkedPart, Pattern, SideClearance } from './fit.ts'
 export type { Step, StepKind } from './step.ts'
+export { readSpec } from './read.ts'
+export type { SpecReading } from './read.ts'

@@ -27,7 +27,7 @@ export const caution = z.strictObject({
 
 /** One engine's bottom end as a data file, version 1. */
 export const engineSpec = z.strictObject({
-  bedplateSpec: z.literal(1, { error: 'this program reads specs of version 1' }),
+  bedplateSpec: z.literal(1, { error: 'write 1: this program reads specs of version 1' }),
   id: idText,
   name: nameText,
   summary: sentenceText,

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { idText, lengthText, nameText, sentenceText } from './text.ts'
+import { gapText, idText, nameText, sentenceText } from './text.ts'
 
 const common = {
   id: idText,
@@ -12,10 +12,20 @@ const common = {
 
 /** One thing to do on the way from the bare case to the closed and proven one. */
 export const step = z.discriminatedUnion('kind', [
-  z.strictObject({ ...common, kind: z.literal('note-marks'), fit: idText, part: z.enum(['housing', 'journal']) }),
+  z.strictObject({
+    ...common,
+    kind: z.literal('note-marks'),
+    fit: idText,
+    part: z.enum(['housing', 'journal']),
+  }),
   z.strictObject({ ...common, kind: z.literal('choose-shells'), fit: idText }),
   z.strictObject({ ...common, kind: z.literal('fit-shells'), fit: idText }),
-  z.strictObject({ ...common, kind: z.literal('fit-part'), instruction: sentenceText, face: idText.optional() }),
+  z.strictObject({
+    ...common,
+    kind: z.literal('fit-part'),
+    instruction: sentenceText,
+    face: idText.optional(),
+  }),
   z.strictObject({ ...common, kind: z.literal('lay-bead'), bead: idText }),
   z.strictObject({ ...common, kind: z.literal('run-procedure'), procedure: idText }),
   z.strictObject({
@@ -24,7 +34,7 @@ export const step = z.discriminatedUnion('kind', [
     instruction: sentenceText,
     face: idText.optional(),
     /** What the gauge must show; without it the answer is good or not good. */
-    reading: z.strictObject({ least: lengthText, most: lengthText }).optional(),
+    reading: z.strictObject({ least: gapText, most: gapText }).optional(),
   }),
 ])
 

@@ -1,0 +1,59 @@
+import { problem, type Problem } from '../problem/index.ts'
+import type { Fit } from './fit.ts'
+import type { EngineSpec } from './schema.ts'
+
+/** A list whose entries are told apart by their ids, with what one of them is called. */
+interface Named {
+  readonly what: string
+  readonly path: string
+  readonly ids: readonly string[]
+}
+
+/** Ids, marks and grades that are there twice: a reference to one of them could mean either. */
+export function repeatedIds(spec: EngineSpec): readonly Problem[] {
+  return namedLists(spec).flatMap(({ what, path, ids }) => {
+    const seen = new Set<string>()
+    const repeated = new Set(ids.filter((id) => seen.size === seen.add(id).size))
+    return [...repeated].map((id) => problem('spec-id-twice', { what, id }, path))
+  })
+}
+
+function namedLists(spec: EngineSpec): readonly Named[] {
+  // A build keeps the shells of all bearings by position, whatever kind of bearing it is.
+  const bearings = [...spec.case.saddles, ...spec.case.rods, ...spec.case.balanceBearings]
+  return [
+    byId('bearing', 'case', bearings),
+    byId('face', 'case.faces', spec.case.faces),
+    byId('dowel', 'case.dowels', spec.case.dowels),
+    byId('oil passage', 'case.oilPassages', spec.case.oilPassages),
+    byId('fit', 'fits', spec.fits),
+    byId('fastener group', 'fastenerGroups', spec.fastenerGroups),
+    byId('fastener', 'fasteners', spec.fasteners),
+    byId('procedure', 'procedures', spec.procedures),
+    byId('bead', 'beads', spec.beads),
+    byId('step', 'steps', spec.steps),
+    ...spec.procedures.map(({ id, orders }, index) =>
+      byId(`order of procedure “${id}”`, `procedures[${index}].orders`, orders),
+    ),
+    ...spec.fits.flatMap((fit, index) => listsOfFit(fit, `fits[${index}]`)),
+  ]
+}
+
+function byId(what: string, path: string, list: readonly { readonly id: string }[]): Named {
+  return { what, path, ids: list.map(({ id }) => id) }
+}
+
+function listsOfFit(fit: Fit, path: string): readonly Named[] {
+  const of = `of fit “${fit.id}”`
+  const marks = (part: 'housing' | 'journal'): Named => ({
+    what: `${part} mark ${of}`,
+    path: `${path}.${part}.marks`,
+    ids: fit[part].marks.map(({ mark }) => mark),
+  })
+  return [
+    { what: `position ${of}`, path: `${path}.positions`, ids: fit.positions },
+    marks('housing'),
+    marks('journal'),
+    { what: `grade ${of}`, path: `${path}.grades`, ids: fit.grades.map(({ grade }) => grade) },
+  ]
+}

@@ -1,0 +1,46 @@
+import { problem, type Problem } from '../problem/index.ts'
+import { repeatedIds } from './ids.ts'
+import { readJson } from './json.ts'
+import { danglingReferences } from './references.ts'
+import { engineSpec, type EngineSpec } from './schema.ts'
+import { adviceOn, shapeProblem } from './shape.ts'
+
+/** A spec that can be worked with, or everything that keeps it from being one. */
+export type SpecReading =
+  | { readonly ok: true; readonly spec: EngineSpec }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+
+/** Characters; a spec of two thousand fasteners has some 300 000. */
+const mostCharacters = 5_000_000
+
+/** A file that is not a spec at all would give thousands; nobody reads more than this. */
+const mostProblems = 100
+
+/**
+ * Reads the text of a spec file. All faults of the shape come at once; when the shape is good, all ids that are there
+ * twice and all references to what is not there. Whether the numbers make sense is for `audit`.
+ *
+ * Problems: `spec-too-large`, those of `readJson`, `spec-part-missing`, `spec-part-wrong`, `spec-keys-unknown`,
+ * `spec-id-twice`, `spec-reference-dangling`, and `spec-more-problems` when some were left out.
+ */
+export function readSpec(text: string): SpecReading {
+  if (text.length > mostCharacters) return faulty([problem('spec-too-large', { mostCharacters })])
+  // Editors on some systems put a byte order mark in front of what they save.
+  const json = readJson(text.replace(/^\uFEFF/, ''))
+  if (!json.ok) return faulty([json.problem])
+  const parsed = engineSpec.safeParse(json.value, { error: adviceOn })
+  if (!parsed.success) {
+    const { issues } = parsed.error
+    // What says of itself that it is another version, or no spec, is not measured against this one.
+    const version = issues.filter(({ path }) => path[0] === 'bedplateSpec')
+    return faulty((version.length > 0 ? version : issues).map((issue) => shapeProblem(json.value, issue)))
+  }
+  const unclear = [...repeatedIds(parsed.data), ...danglingReferences(parsed.data)]
+  return unclear.length > 0 ? faulty(unclear) : { ok: true, spec: parsed.data }
+}
+
+function faulty(problems: readonly Problem[]): SpecReading {
+  if (problems.length <= mostProblems) return { ok: false, problems }
+  const more = problem('spec-more-problems', { count: problems.length - mostProblems })
+  return { ok: false, problems: [...problems.slice(0, mostProblems), more] }
+}

@@ -1,0 +1,126 @@
+import { problem, type Problem } from '../problem/index.ts'
+import type { Procedure } from './fastening.ts'
+import type { Fit } from './fit.ts'
+import { pathText, placeText } from './place.ts'
+import type { EngineSpec } from './schema.ts'
+import type { Step } from './step.ts'
+
+type Path = readonly (string | number)[]
+
+/** One part of a spec naming another: where it stands, what it must be the id of, and the ids there are. */
+interface Reference {
+  readonly path: Path
+  readonly id: string
+  readonly what: string
+  readonly known: ReadonlySet<string>
+}
+
+/** References to what is not there: nothing can be computed from a spec that has them. */
+export function danglingReferences(spec: EngineSpec): readonly Problem[] {
+  return references(spec)
+    .filter(({ id, known }) => !known.has(id))
+    .map(({ path, what, id }) =>
+      problem('spec-reference-dangling', { place: placeText(spec, path), what, id }, pathText(path)),
+    )
+}
+
+type Refer = (path: Path, id: string | undefined) => readonly Reference[]
+
+function to(what: string, list: readonly { readonly id: string }[]): Refer {
+  const known = new Set(list.map(({ id }) => id))
+  return (path, id) => (id === undefined ? [] : [{ path, id, what, known }])
+}
+
+function each(refer: Refer, path: Path, ids: readonly string[] = []): readonly Reference[] {
+  return ids.flatMap((id, index) => refer([...path, index], id))
+}
+
+function references(spec: EngineSpec): readonly Reference[] {
+  const face = to('face', spec.case.faces)
+  const group = to('fastener group', spec.fastenerGroups)
+  const fastener = to('fastener', spec.fasteners)
+  const saddle = to('saddle', spec.case.saddles)
+  return [
+    ...spec.case.dowels.flatMap((dowel, i) => face(['case', 'dowels', i, 'face'], dowel.face)),
+    ...spec.case.oilPassages.flatMap((passage, i) => face(['case', 'oilPassages', i, 'face'], passage.face)),
+    ...spec.fits.flatMap((fit, i) => ofFit(spec, fit, ['fits', i])),
+    ...saddle(['endFloat', 'saddle'], spec.endFloat?.saddle),
+    ...spec.fasteners.flatMap((one, i) => [
+      ...group(['fasteners', i, 'group'], one.group),
+      ...face(['fasteners', i, 'face'], one.face),
+    ]),
+    ...spec.procedures.flatMap((procedure, i) => [
+      ...face(['procedures', i, 'face'], procedure.face),
+      ...ofProcedure(fastener, procedure, ['procedures', i]),
+    ]),
+    ...spec.beads.flatMap((bead, i) => face(['beads', i, 'face'], bead.face)),
+    ...ofSteps(spec),
+    ...spec.cautions.flatMap(({ steps }, i) => each(to('step', spec.steps), ['cautions', i, 'steps'], steps)),
+  ]
+}
+
+function ofFit(spec: EngineSpec, fit: Fit, path: Path): readonly Reference[] {
+  const bearing = {
+    main: to('saddle', spec.case.saddles),
+    'big-end': to('rod', spec.case.rods),
+    balance: to('balance bearing', spec.case.balanceBearings),
+  }[fit.kind]
+  const position = to(
+    'position of this fit',
+    fit.positions.map((id) => ({ id })),
+  )
+  return [
+    ...each(bearing, [...path, 'positions'], fit.positions),
+    ...(fit.chart ?? []).flatMap((cell, i) =>
+      each(position, [...path, 'chart', i, 'positions'], cell.positions),
+    ),
+  ]
+}
+
+function ofProcedure(fastener: Refer, procedure: Procedure, path: Path): readonly Reference[] {
+  const order = to('order of this procedure', procedure.orders)
+  return [
+    ...procedure.orders.flatMap((one, i) => each(fastener, [...path, 'orders', i, 'sequence'], one.sequence)),
+    ...procedure.passes.flatMap((pass, i) => {
+      if (pass.kind === 'action') return []
+      const others = pass.kind === 'torque' || pass.kind === 'recheck' ? pass.others : []
+      return [
+        ...order([...path, 'passes', i, 'order'], pass.order),
+        ...others.flatMap((other, k) =>
+          each(fastener, [...path, 'passes', i, 'others', k, 'fasteners'], other.fasteners),
+        ),
+      ]
+    }),
+  ]
+}
+
+function ofSteps(spec: EngineSpec): readonly Reference[] {
+  const refer = {
+    step: to('step', spec.steps),
+    fit: to('fit', spec.fits),
+    procedure: to('procedure', spec.procedures),
+    bead: to('bead', spec.beads),
+    face: to('face', spec.case.faces),
+  }
+  const named = (step: Step, path: Path): readonly Reference[] => {
+    switch (step.kind) {
+      case 'note-marks':
+      case 'choose-shells':
+      case 'fit-shells':
+        return refer.fit([...path, 'fit'], step.fit)
+      case 'fit-part':
+      case 'check':
+        return refer.face([...path, 'face'], step.face)
+      case 'lay-bead':
+        return refer.bead([...path, 'bead'], step.bead)
+      case 'run-procedure':
+        return refer.procedure([...path, 'procedure'], step.procedure)
+      default:
+        return step satisfies never
+    }
+  }
+  return spec.steps.flatMap((step, i) => [
+    ...each(refer.step, ['steps', i, 'after'], step.after),
+    ...named(step, ['steps', i]),
+  ])
+}
