@@ -10,8 +10,9 @@ const keptMs = 60_000
  */
 export function makeDoorway(address: string, dataFolder: string): string {
   const doorway = join(dataFolder, 'open.html')
-  writeFileSync(doorway, pageTo(address), { mode: 0o600 })
   const remove = (): void => rmSync(doorway, { force: true })
+  remove() // a file that is there would keep its own mode
+  writeFileSync(doorway, pageTo(address), { mode: 0o600 })
   process.once('exit', remove)
   setTimeout(remove, keptMs).unref()
   return doorway
