@@ -1,6 +1,6 @@
 export { proposeShells } from './choice.ts'
 export type { HalfProposal, Proposal } from './choice.ts'
-export { oilClearance, rangeOf } from './clearance.ts'
+export { oilClearance, rangeOf, rangeText } from './clearance.ts'
 export type { Clearance, Range } from './clearance.ts'
 export { againstLimits, targetOf } from './limits.ts'
 export type { Verdict } from './limits.ts'
