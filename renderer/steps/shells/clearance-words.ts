@@ -1,0 +1,19 @@
+import type { Clearance, Verdict } from '../../../core/bearing/index.ts'
+import { formatNumber, inMicrometres } from '../../../core/quantity/index.ts'
+import type { Length } from '../../../core/quantity/index.ts'
+
+const whole = (length: Length) => formatNumber(inMicrometres(length), 0)
+
+/** `38 µm (24 to 52)`: the nominal clearance and the worst case on both sides. */
+export function clearanceText({ nominal, least, most }: Clearance): string {
+  return `${whole(nominal)} µm (${whole(least)} to ${whole(most)})`
+}
+
+export const verdictText: { readonly [Each in Verdict]: string } = {
+  inside: 'inside the limits',
+  'may-be-tight': 'may be too tight',
+  'may-be-loose': 'may be too loose',
+  'may-be-either': 'may leave the limits on both sides',
+  tight: 'too tight',
+  loose: 'too loose',
+}
