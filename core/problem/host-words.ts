@@ -1,2 +1,62 @@
-/** Sentences about the host. */
-export const hostWords = {}
+type None = Record<never, never>
+type AtFile = { file: string }
+
+/** Sentences about the program itself: its record on disk, its window and host, what was asked of it. */
+export const hostWords = {
+  'host-lost': (_: None) =>
+    'The program behind this window has ended. What was confirmed is on disk. Start Bedplate again to go on.',
+  'host-misunderstood': (_: None) =>
+    'The program behind this window gave an answer that this window does not know. Close it and start Bedplate again.',
+  'program-fault': (_: None) =>
+    'The program made a mistake of its own and changed nothing. Try once more; if it happens again, start Bedplate anew and tell who looks after it.',
+  'request-unknown': ({ name }: { name: string }) =>
+    `This host does not know the request “${name}”. Close the window and start Bedplate again.`,
+  'request-unreadable': ({ fault }: { fault: string }) =>
+    `Nothing was changed, because what was sent has a fault: ${fault}. Correct it and send it again.`,
+  'text-broken': (_: None) =>
+    'The text holds half a character, as a broken paste leaves it. Type it again.',
+
+  'data-folder-closed': ({ folder }: { folder: string }) =>
+    `Bedplate cannot write in its data folder ${folder}. Give this user the right to write there, or choose another folder with --data.`,
+  'record-in-use': ({ folder }: { folder: string }) =>
+    `Another Bedplate is already running on the data folder ${folder}. Go to its window, or end it first.`,
+  'record-newer': ({ file, version, known }: AtFile & { version: number; known: number }) =>
+    `The record ${file} was made by a newer Bedplate (form ${version}; this one knows ${known}). It was left as it is. Start the newer program.`,
+  'record-of-another-program': ({ file }: AtFile) =>
+    `${file} is a database of another program. It was left as it is. Move it away, or choose another folder with --data.`,
+  'record-not-a-database': ({ file }: AtFile) =>
+    `${file} is not a record of Bedplate, or its first page is destroyed. It was left as it is. Restore a backup, or move the file away to begin anew.`,
+  'record-damaged': ({ file, found }: AtFile & { found: string }) =>
+    `The record ${file} is damaged (${found}). It was left as it is. Restore a backup, or have a copy of the file looked at.`,
+  'record-form-altered': ({ file }: AtFile) =>
+    `The tables of the record ${file} were altered by something other than Bedplate, so its guards cannot be relied on. It was left as it is. Restore a backup.`,
+  'record-not-saved': ({ reason }: { reason: 'disk-full' | 'read-only' | 'disk-fault' }) =>
+    `Not saved: ${notSaved[reason]} Nothing counts as confirmed until it is saved. Put that right, then confirm again.`,
+
+  'build-unknown': (_: None) => 'This build is not in the record. Open the list of builds and choose again.',
+  'build-moved-on': ({ last }: { last: number }) =>
+    `Something was added to this build elsewhere; its last entry is now number ${last}. Look at what changed, then do it again if it still holds.`,
+  'build-newer': ({ entry }: { entry: number }) =>
+    `Entry ${entry} of this build was made by a newer Bedplate. It can be read up to there, and nothing can be added with this version.`,
+  'build-chain-broken': ({ entry }: { entry: number }) =>
+    `Entry ${entry} of this build is not what was once confirmed, or an entry before it is missing. Nothing can be added. Compare it with its printed sheet or a backup.`,
+  'build-spec-lost': (_: None) =>
+    'The spec this build was started with is not in the record, so it cannot be drawn. Restore a backup.',
+  'build-name-missing': (_: None) => 'The build has no name. Type one, for example the customer and the pump.',
+  'person-missing': (_: None) => 'Nobody is named. Type who stands at the bench.',
+  'text-too-long': ({ what, most }: { what: string; most: number }) =>
+    `The ${what} is too long. Keep it to ${most} characters.`,
+
+  'engine-unknown': ({ engine }: { engine: string }) =>
+    `There is no engine “${engine}” here. Choose one from the list of engines.`,
+  'engine-faulty': ({ engine }: { engine: string }) =>
+    `The spec of “${engine}” has faults, and nothing is built from it until they are corrected. They are listed beside it.`,
+  'engine-named-twice': ({ engine, file }: { engine: string; file: string }) =>
+    `“${engine}” is already the id of another spec. Give the one in ${file} an id of its own.`,
+}
+
+const notSaved = {
+  'disk-full': 'the disk is full.',
+  'read-only': 'the data folder cannot be written.',
+  'disk-fault': 'the disk did not take it.',
+}

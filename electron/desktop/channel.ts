@@ -1,0 +1,2 @@
+/** The one channel between the window and the desktop host. */
+export const channel = 'bedplate-request'

@@ -1,0 +1,19 @@
+/** What one client may take of the host, so that a slow or greedy one does not keep others out. */
+export interface Limits {
+  readonly bodyBytes: number
+  /** From the first byte of a request to the end of its headers, and to the end of its body. */
+  readonly headersTimeoutMs: number
+  readonly requestTimeoutMs: number
+  readonly checkEveryMs: number
+  readonly keepAliveTimeoutMs: number
+  readonly connections: number
+}
+
+export const usualLimits: Limits = {
+  bodyBytes: 1024 * 1024,
+  headersTimeoutMs: 8_000,
+  requestTimeoutMs: 15_000,
+  checkEveryMs: 1_000,
+  keepAliveTimeoutMs: 5_000,
+  connections: 256,
+}

@@ -1,0 +1,61 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { homedir } from 'node:os'
+import { join } from 'node:path'
+import { sentenceOf } from '../../core/problem/index.ts'
+import { dataFolder } from '../launch/data-folder.ts'
+import { openWindow } from '../launch/window.ts'
+import { readPages } from '../pages/index.ts'
+import { openRequests } from '../requests/index.ts'
+import { watchIdle } from './idle.ts'
+import { localOptions } from './options.ts'
+import { startLocalHost } from './server.ts'
+import { newToken } from './token.ts'
+
+// The local host: `node electron/local/main.ts [--data DIR] [--no-window]`. Where a window was opened, it ends some
+// minutes after the last one has gone quiet; without, it serves until it is ended.
+const root = join(import.meta.dirname, '../..')
+const quietChecks = 10
+const checkEveryMs = 30_000
+
+await serve()
+
+async function serve(): Promise<void> {
+  process.umask(0o077)
+  const options = localOptions(process.argv.slice(2))
+  const data = dataFolder(options.data, {
+    platform: process.platform,
+    env: process.env,
+    home: homedir(),
+    cwd: process.cwd(),
+  })
+  const built = join(root, 'build/renderer')
+  if (!existsSync(join(built, 'index.html'))) return fail('The window is not built yet. Start with `npm start`.')
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
+  const opened = await openRequests({ host: 'local', version, dataFolder: data }, join(root, 'specs'), (line) =>
+    console.error(line),
+  )
+  if (!opened.ok) return fail(sentenceOf(opened.problem))
+
+  let heard = (): void => undefined
+  const { answer, close } = opened.value
+  const host = await startLocalHost({ pages: readPages(built), answer, token: newToken(), heard: () => heard() })
+  const end = (): void => {
+    void host.close().then(() => {
+      close()
+      process.exit()
+    })
+  }
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, end)
+
+  if (options.window) {
+    const window = await openWindow(host.address, data)
+    if (window.opened) heard = watchIdle(quietChecks, checkEveryMs, end).heard
+    else console.error(`Open the address below in a browser yourself: ${window.why}.`)
+  }
+  console.log(`Bedplate is at ${host.address}`)
+}
+
+function fail(sentence: string): void {
+  console.error(sentence)
+  process.exitCode = 1
+}

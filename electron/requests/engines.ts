@@ -1,0 +1,29 @@
+import type { EngineLine } from '../../core/contract.ts'
+import { done, refused } from '../../core/problem/index.ts'
+import { told } from './answer.ts'
+import type { HandlersOf } from './handlers.ts'
+import type { Engine } from './specs.ts'
+
+/** Answers about the engines that specs describe. */
+export function engineRequests(engines: readonly Engine[]): HandlersOf<'engines'> {
+  const lines = engines.map(lineOf)
+  return {
+    'engines.list': () => done(lines),
+    'engines.read': ({ id }) => {
+      const engine = engines.find((it) => it.id === id)
+      return engine ? done({ specText: engine.text }) : refused('engine-unknown', { engine: id }, 'id')
+    },
+  }
+}
+
+function lineOf(engine: Engine): EngineLine {
+  return {
+    id: engine.id,
+    name: engine.spec?.name ?? engine.id,
+    summary: engine.spec?.summary ?? '',
+    revision: engine.spec?.revision ?? '',
+    demo: engine.spec?.source.kind === 'demo',
+    doubts: engine.kind === 'sound' ? engine.doubts.map(told) : [],
+    faults: engine.kind === 'faulty' ? engine.faults.map(told) : [],
+  }
+}

@@ -1,0 +1,59 @@
+import type { BuildState, RecordedEvent } from '../../core/build/index.ts'
+import { recordedEvent, replay } from '../../core/build/index.ts'
+import type { BuildLine } from '../../core/contract.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
+import { readSpec } from '../../core/spec/index.ts'
+import type { EngineSpec } from '../../core/spec/index.ts'
+import { firstBroken } from '../store/index.ts'
+import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
+
+/** A build as read from the record, its chain followed to the end. */
+export interface OpenedBuild {
+  readonly row: BuildRow
+  readonly specText: string
+  readonly spec: EngineSpec
+  /** Up to the first entry that cannot be relied on or is not known to this version. */
+  readonly events: RecordedEvent[]
+  readonly state: BuildState
+  /** Why nothing may be added; null when it is open for work. */
+  readonly readOnly: Problem | null
+}
+
+export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
+  const row = store.build(build)
+  if (!row) return refused('build-unknown', {}, 'build')
+  const specText = store.specText(row.spec_sha256)
+  const read = specText === null ? null : readSpec(specText)
+  if (specText === null || !read?.ok) return refused('build-spec-lost', {}, 'build')
+  const { events, readOnly } = readable(build, store.entries(build))
+  return done({ row, specText, spec: read.spec, events, state: replay(events), readOnly })
+}
+
+function readable(build: string, entries: readonly StoredEntry[]) {
+  const broken = firstBroken(build, entries)
+  const events: RecordedEvent[] = []
+  for (const { seq, body, sha256 } of broken === null ? entries : entries.slice(0, broken - 1)) {
+    const { at, person, event } = JSON.parse(body) as EntryBody
+    const known = recordedEvent.safeParse({ seq, at, person, event, hash: sha256 })
+    if (!known.success) return { events, readOnly: problem('build-newer', { entry: seq }) }
+    events.push(known.data)
+  }
+  return { events, readOnly: broken === null ? null : problem('build-chain-broken', { entry: broken }) }
+}
+
+/** A build as a line of the list. */
+export function lineOf(row: BuildRow): BuildLine {
+  return {
+    id: row.id,
+    number: `${row.year}-${String(row.ordinal).padStart(3, '0')}`,
+    name: row.name,
+    serial: row.serial,
+    engine: row.engine,
+    demo: row.demo === 1,
+    startedAt: row.started_at_utc,
+    lastAt: row.last_at_utc,
+    finished: row.finished === 1,
+    entries: row.entries,
+  }
+}

@@ -1,0 +1,49 @@
+import { randomUUID } from 'node:crypto'
+import { chmodSync, closeSync, existsSync, fsyncSync, linkSync, mkdirSync, openSync, readdirSync, renameSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { migrate } from './form.ts'
+import { connect } from './sqlite.ts'
+
+/** Makes the data folder, for its owner alone. A folder that already held other things keeps its rights. */
+export function makeFolder(folder: string, file: string): void {
+  mkdirSync(folder, { recursive: true, mode: 0o700 })
+  if (existsSync(file) || readdirSync(folder).length === 0) chmodSync(folder, 0o700)
+}
+
+/**
+ * Puts an empty record in place, all at once: it is made beside, then linked to its name, which fails where a record
+ * has appeared meanwhile. So a record is never seen half made, and one that is empty is a damaged one.
+ */
+export function createRecord(folder: string, file: string): void {
+  const beside = join(folder, `new-${randomUUID()}.sqlite`)
+  try {
+    const db = connect(beside)
+    try {
+      migrate(db)
+    } finally {
+      db.close()
+    }
+    chmodSync(beside, 0o600)
+    try {
+      linkSync(beside, file)
+    } catch (error) {
+      if (existsSync(file)) return
+      if (!(error instanceof Error && 'code' in error && error.code !== 'ENOENT')) throw error
+      renameSync(beside, file) // a file system without hard links, as memory sticks have
+    }
+    syncFolder(folder)
+  } finally {
+    for (const rest of ['', '-wal', '-shm', '-journal']) rmSync(beside + rest, { force: true })
+  }
+}
+
+/** Makes the names in a folder durable, where the system lets a folder be opened. */
+function syncFolder(folder: string): void {
+  if (process.platform === 'win32') return
+  const descriptor = openSync(folder, 'r')
+  try {
+    fsyncSync(descriptor)
+  } finally {
+    closeSync(descriptor)
+  }
+}

@@ -1,0 +1,41 @@
+import { createHash } from 'node:crypto'
+import Database from 'better-sqlite3'
+import { migrations } from './migrations/index.ts'
+import { applicationId } from './sqlite.ts'
+
+/** The version of the record's form that this program writes. */
+export const latestVersion = migrations.length
+
+/** Applies what is missing, each migration in a transaction of its own together with its version number. */
+export function migrate(db: Database.Database, upTo = latestVersion): void {
+  for (const { version, sql } of migrations.slice(versionOf(db), upTo))
+    db.transaction(() => {
+      db.exec(sql)
+      db.pragma(`application_id = ${applicationId}`)
+      db.pragma(`user_version = ${version}`)
+    }).exclusive()
+}
+
+export function versionOf(db: Database.Database): number {
+  return Number(db.pragma('user_version', { simple: true }))
+}
+
+/**
+ * Hash over the definitions of all tables, indexes and triggers. The triggers that keep entries from being changed can
+ * themselves be dropped by anyone who can write the file; this tells.
+ */
+export function formOf(db: Database.Database): string {
+  const definitions = db.prepare('SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY type, name').raw().all()
+  return createHash('sha256').update(JSON.stringify(definitions)).digest('hex')
+}
+
+/** The hash that a file of this version has when only the migrations have shaped it. */
+export function expectedForm(version: number): string {
+  const db = new Database(':memory:')
+  try {
+    migrate(db, version)
+    return formOf(db)
+  } finally {
+    db.close()
+  }
+}

@@ -1,0 +1,5 @@
+export { firstBroken, sha256 } from './chain.ts'
+export type { EntryBody, StoredEntry } from './chain.ts'
+export type { BuildRow } from './builds.ts'
+export { openStore, recordName } from './open.ts'
+export type { Addition, Store } from './store.ts'

@@ -1,0 +1,10 @@
+import { record } from './0001-record.ts'
+
+/** One step of the record's form: `sql` takes a file of the version before to `version`. */
+export interface Migration {
+  readonly version: number
+  readonly sql: string
+}
+
+/** In order, without a gap. A migration that has ever been released is never edited: a new one is added. */
+export const migrations: readonly Migration[] = [record]

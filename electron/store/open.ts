@@ -1,0 +1,71 @@
+import { chmodSync, existsSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { done, refused } from '../../core/problem/index.ts'
+import type { Outcome } from '../../core/problem/index.ts'
+import { copyTo } from './copy.ts'
+import { createRecord, makeFolder } from './create.ts'
+import { expectedForm, formOf, latestVersion, migrate, versionOf } from './form.ts'
+import { applicationId, connect, fileProblem } from './sqlite.ts'
+import type { Database } from './sqlite.ts'
+import { storeOn } from './store.ts'
+import type { Store } from './store.ts'
+
+/** The record's file name within the data folder. */
+export const recordName = 'bedplate.sqlite'
+
+/** Above this size the pages are checked in the course of the day, not while somebody waits for the window. */
+const checkedAtOpeningBytes = 256 * 1024 * 1024
+
+/**
+ * Opens the record of a data folder for this process alone, and makes both where they are missing. A file that is not
+ * what it should be is refused in words and left untouched.
+ */
+export async function openStore(folder: string, now: () => Date): Promise<Outcome<Store>> {
+  const file = join(folder, recordName)
+  let db: Database | null = null
+  try {
+    makeFolder(folder, file)
+    if (!existsSync(file)) createRecord(folder, file)
+    const size = statSync(file).size
+    if (size === 0) return refused('record-damaged', { file, found: 'it is empty' })
+    db = connect(file)
+    const outcome = await checked(db, { file, folder, size, now })
+    if (!outcome.ok) db.close()
+    return outcome
+  } catch (error) {
+    db?.close()
+    const problem = fileProblem(error, file, folder)
+    if (problem === null) throw error
+    return { ok: false, problem }
+  }
+}
+
+interface Found {
+  readonly file: string
+  readonly folder: string
+  readonly size: number
+  readonly now: () => Date
+}
+
+async function checked(db: Database, { file, folder, size, now }: Found): Promise<Outcome<Store>> {
+  if (db.pragma('application_id', { simple: true }) !== applicationId)
+    return refused('record-of-another-program', { file })
+  const version = versionOf(db)
+  if (version > latestVersion) return refused('record-newer', { file, version, known: latestVersion })
+  if (size <= checkedAtOpeningBytes) {
+    const found = String(db.pragma('quick_check(1)', { simple: true }))
+    if (found !== 'ok') return refused('record-damaged', { file, found })
+  }
+  if (formOf(db) !== expectedForm(version)) return refused('record-form-altered', { file })
+  if (version < latestVersion) {
+    await copyTo(db, join(folder, `before-form-${latestVersion}-${stamp(now())}.sqlite`))
+    migrate(db)
+  }
+  chmodSync(file, 0o600)
+  return done(storeOn(db, file))
+}
+
+/** The time as it can stand in a file name: 20260419T081502Z. */
+function stamp(at: Date): string {
+  return at.toISOString().replace(/[-:]|\.\d+/g, '')
+}

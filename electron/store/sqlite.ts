@@ -1,0 +1,56 @@
+import Database from 'better-sqlite3'
+import { problem } from '../../core/problem/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
+
+export type { Database } from 'better-sqlite3'
+
+/** Stands in the file's header: "Bdpl". By it a record is told from any other SQLite file. */
+export const applicationId = 0x4264706c
+
+/**
+ * Opens the file with what the record needs of SQLite. `locking_mode` is set before the first access, so that the lock
+ * is the operating system's on the file itself: a second host is refused, and a killed one leaves no lock behind.
+ */
+export function connect(file: string): Database.Database {
+  const db = new Database(file, { timeout: 250 })
+  try {
+    db.pragma('locking_mode = EXCLUSIVE')
+    db.pragma('trusted_schema = OFF')
+    db.pragma('recursive_triggers = ON') // else INSERT OR REPLACE deletes past the trigger that refuses DELETE
+    db.pragma('foreign_keys = ON')
+    db.pragma('cell_size_check = ON')
+    db.pragma('user_version') // the first read takes the lock, and tells a file that is no database
+    db.pragma('journal_mode = WAL')
+    db.pragma('synchronous = FULL') // after WAL, which better-sqlite3 is built to drop to NORMAL
+    db.prepare('SELECT count(*) FROM sqlite_schema').get()
+    if (db.pragma('synchronous', { simple: true }) !== 2) throw new Error('SQLite did not keep synchronous=FULL')
+    return db
+  } catch (error) {
+    db.close()
+    throw error
+  }
+}
+
+/** The problem that an error of SQLite stands for, where it is one that can be expected; null for a bug. */
+export function fileProblem(error: unknown, file: string, folder: string): Problem | null {
+  const code = codeOf(error)
+  if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED')) return problem('record-in-use', { folder })
+  if (code === 'SQLITE_NOTADB') return problem('record-not-a-database', { file })
+  if (code.startsWith('SQLITE_CORRUPT')) return problem('record-damaged', { file, found: 'its pages do not fit together' })
+  if (/^SQLITE_(CANTOPEN|READONLY|PERM)/.test(code) || /^E(ACCES|PERM|ROFS|NOTDIR|EXIST)$/.test(code))
+    return problem('data-folder-closed', { folder })
+  return writeProblem(error)
+}
+
+/** The problem that a refused write stands for; null for a bug. The transaction was rolled back. */
+export function writeProblem(error: unknown): Problem | null {
+  const code = codeOf(error)
+  if (code === 'SQLITE_FULL' || code === 'ENOSPC') return problem('record-not-saved', { reason: 'disk-full' })
+  if (/^SQLITE_(READONLY|CANTOPEN)/.test(code)) return problem('record-not-saved', { reason: 'read-only' })
+  if (/^SQLITE_(IOERR|CORRUPT|NOTADB)/.test(code)) return problem('record-not-saved', { reason: 'disk-fault' })
+  return null
+}
+
+function codeOf(error: unknown): string {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : ''
+}

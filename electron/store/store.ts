@@ -1,0 +1,59 @@
+import type { BuildEvent, RecordedEvent } from '../../core/build/index.ts'
+import type { Outcome } from '../../core/problem/index.ts'
+import { buildsOn } from './builds.ts'
+import type { BuildRow } from './builds.ts'
+import type { StoredEntry } from './chain.ts'
+import { entriesOn } from './entries.ts'
+import { preferencesOn } from './preferences.ts'
+import type { Database } from './sqlite.ts'
+import { specsOn } from './specs.ts'
+import type { KeptSpec } from './specs.ts'
+
+/** What is added to a build in one go: all of it is on disk, or none. */
+export interface Addition {
+  readonly build: string
+  /** The last entry that the decision rested on; 0 for a build that is only now started. */
+  readonly after: number
+  readonly events: readonly BuildEvent[]
+  readonly person: string
+  /** UTC, ISO 8601 with milliseconds. */
+  readonly at: string
+}
+
+/** The record of one bench. Everything is synchronous, so that a transaction is over when its function returns. */
+export interface Store {
+  readonly file: string
+  /** Keeps the spec and adds the first entry of a build, which must be `build-started`. */
+  start(addition: Addition, spec: KeptSpec): Outcome<readonly RecordedEvent[]>
+  append(addition: Addition): Outcome<readonly RecordedEvent[]>
+  /** In order; empty for a build that is not there. */
+  entries(build: string): readonly StoredEntry[]
+  /** The one started last comes first: ids grow with time. */
+  builds(): readonly BuildRow[]
+  build(id: string): BuildRow | null
+  /** By the hash of the text. */
+  specText(sha256: string): string | null
+  /** By name, each as it was kept. */
+  preferences(): Readonly<Record<string, unknown>>
+  keepPreferences(change: Readonly<Record<string, unknown>>): Outcome<null>
+  close(): void
+}
+
+export function storeOn(db: Database, file: string): Store {
+  const specs = specsOn(db)
+  const builds = buildsOn(db)
+  const { start, append, entries } = entriesOn(db, specs, builds)
+  const preferences = preferencesOn(db)
+  return {
+    file,
+    start,
+    append,
+    entries,
+    builds: builds.all,
+    build: builds.one,
+    specText: specs.text,
+    preferences: preferences.all,
+    keepPreferences: preferences.keep,
+    close: () => db.close(),
+  }
+}

@@ -1,0 +1,73 @@
+import { spawn } from 'node:child_process'
+import type { ChildProcess } from 'node:child_process'
+import { once } from 'node:events'
+import { join } from 'node:path'
+import { describe, expect, it, onTestFinished } from 'vitest'
+import { firstBroken } from '../../../electron/store/index.ts'
+import { buildId, folder, store } from '../bench.ts'
+
+const appender = join(import.meta.dirname, 'appender.ts')
+
+/** Starts the appender; `lines` grows as it prints. */
+function appending(inFolder: string): { child: ChildProcess; lines: string[]; ended: Promise<unknown> } {
+  const child = spawn(process.execPath, [appender, inFolder], { stdio: ['ignore', 'pipe', 'inherit'] })
+  onTestFinished(() => void child.kill('SIGKILL'))
+  const lines: string[] = []
+  let rest = ''
+  child.stdout.on('data', (part: Buffer) => {
+    const whole = (rest + part.toString()).split('\n')
+    rest = whole.pop() ?? ''
+    lines.push(...whole)
+  })
+  return { child, lines, ended: once(child, 'close') }
+}
+
+async function until(holds: () => boolean): Promise<void> {
+  while (!holds()) await new Promise((resolve) => setTimeout(resolve, 1))
+}
+
+describe('a host killed while it adds entries', () => {
+  it('has every entry on disk that it had confirmed, and the next one opens at once', async () => {
+    const inFolder = folder()
+    let confirmed = 0
+    for (let round = 0; round < 6; round += 1) {
+      const { child, lines, ended } = appending(inFolder)
+      await until(() => lines.length > 5 + 17 * round)
+      child.kill('SIGKILL')
+      await ended
+      confirmed = Number(lines.at(-1))
+      const record = await store(inFolder)
+      const entries = record.entries(buildId)
+      expect(entries.length).toBeGreaterThanOrEqual(confirmed)
+      expect(entries.map(({ seq }) => seq)).toEqual(entries.map((_, at) => at + 1))
+      expect(firstBroken(buildId, entries)).toBeNull()
+      expect(record.build(buildId)).toMatchObject({ entries: entries.length, head_sha256: entries.at(-1)?.sha256 })
+      record.close()
+    }
+    expect(confirmed).toBeGreaterThan(100)
+  }, 60_000)
+})
+
+describe('a second host on the same data folder', () => {
+  it('is refused by name of the folder while the first goes on', async () => {
+    const inFolder = folder()
+    const first = appending(inFolder)
+    await until(() => first.lines.length > 3)
+    const second = appending(inFolder)
+    await second.ended
+    expect(second.lines).toEqual([
+      `Another Bedplate is already running on the data folder ${inFolder}. Go to its window, or end it first.`,
+    ])
+    const before = first.lines.length
+    await until(() => first.lines.length > before + 3)
+    first.child.kill('SIGKILL')
+    await first.ended
+  }, 60_000)
+
+  it('leaves one record when both start in an empty folder', async () => {
+    const inFolder = folder()
+    const both = [appending(inFolder), appending(inFolder)]
+    await until(() => both.every(({ lines }) => lines.length > 0))
+    expect(both.map(({ lines }) => lines[0]).filter((line) => line === 'open')).toHaveLength(1)
+  }, 60_000)
+})
