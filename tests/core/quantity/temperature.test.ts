@@ -9,6 +9,7 @@ describe('a temperature', () => {
     ['212 °F', 100],
     ['32 °F', 0],
     ['-40 °F', -40],
+    ['-273.15 °C', -273.15],
   ])('reads %j as %d °C', (typed, value) => {
     const read = parseTemperature(typed)
     expect(read.ok && read.value).toBeCloseTo(value, 10)
