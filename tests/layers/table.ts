@@ -47,5 +47,5 @@ export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
   uuid: ['electron'],
   vite: ['tooling', 'electron'],
   vitest: ['tests', 'tooling'],
-  zod: ['core', 'electron'],
+  zod: ['core', 'electron', 'renderer'],
 }
