@@ -21,7 +21,9 @@ export const buildCommand = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('fit-half'), step: z.string(), position: z.string(), half }),
   z.strictObject({ type: z.literal('take-out-half'), step: z.string(), position: z.string(), half, reason: typedReason }),
   z.strictObject({ type: z.literal('fit-part'), step: z.string() }),
+  z.strictObject({ type: z.literal('take-out-part'), step: z.string(), reason: typedReason }),
   z.strictObject({ type: z.literal('lay-bead'), step: z.string() }),
+  z.strictObject({ type: z.literal('wipe-off-bead'), step: z.string(), reason: typedReason }),
   z.strictObject({
     type: z.literal('answer-check'),
     step: z.string(),

@@ -3,7 +3,9 @@ import { runEvents } from '../tightening/index.ts'
 
 const version = z.literal(1)
 const reason = z.string().trim().min(1).max(600)
-export const half = z.enum(['upper', 'lower'])
+/** In the order in which people name them. */
+export const halves = ['upper', 'lower'] as const
+export const half = z.enum(halves)
 
 /** One half's shell: its grade and how it came to be chosen. */
 export const shellChoice = z.strictObject({
@@ -44,7 +46,9 @@ export const buildEvent = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('half-fitted'), version, step: z.string(), position: z.string(), half }),
   z.strictObject({ type: z.literal('half-taken-out'), version, step: z.string(), position: z.string(), half, reason }),
   z.strictObject({ type: z.literal('part-fitted'), version, step: z.string() }),
+  z.strictObject({ type: z.literal('part-taken-out'), version, step: z.string(), reason }),
   z.strictObject({ type: z.literal('bead-laid'), version, step: z.string(), bead: z.string() }),
+  z.strictObject({ type: z.literal('bead-wiped-off'), version, step: z.string(), bead: z.string(), reason }),
   z.strictObject({
     type: z.literal('check-answered'),
     version,

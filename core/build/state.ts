@@ -8,7 +8,7 @@ export interface BuildState {
   readonly started: { readonly name: string; readonly serial: string } | null
   /** By fit id: the marks in the order of the fit's positions; null where a mark is worn away. */
   readonly marks: Readonly<Record<string, { readonly housing: Marks; readonly journal: Marks }>>
-  /** By fit id: one choice for each half of each position. */
+  /** By fit id: one choice for each half of each position. Absent once the marks that it was made from have changed. */
   readonly shells: Readonly<Record<string, readonly ShellChoice[]>>
   /** Halves in place, as `M2/upper`. */
   readonly fitted: ReadonlySet<string>
@@ -16,11 +16,18 @@ export interface BuildState {
   readonly partsFitted: ReadonlySet<string>
   /** By bead id: the sequence number of the entry at which it was laid. */
   readonly beads: Readonly<Record<string, number>>
-  /** By step id. */
+  /** By step id: the last answer. */
   readonly checks: Readonly<Record<string, CheckAnswer>>
   /** By procedure id. */
   readonly runs: Readonly<Record<string, Run>>
+  /** What the last entry was about, so that a person comes back to where the work was left. */
+  readonly workedOn: { readonly step: string } | { readonly procedure: string } | null
   readonly finished: boolean
+  /**
+   * The first entry that a newer program made and this one cannot read; null when there is none. What follows it cannot
+   * be understood either, so the state stays as it was before it, and nothing may be added.
+   */
+  readonly newerFrom: number | null
 }
 
 /** Null until that part's marks were noted. */
@@ -42,7 +49,9 @@ export const emptyBuild: BuildState = {
   beads: {},
   checks: {},
   runs: {},
+  workedOn: null,
   finished: false,
+  newerFrom: null,
 }
 
 /** How a half of a bearing is named in `fitted` and on the drawing. */

@@ -1,2 +1,53 @@
-/** Sentences about the build. */
-export const buildWords = {}
+interface OfStep {
+  /** The step's name. */
+  readonly step: string
+}
+interface OfHalf {
+  readonly position: string
+  readonly half: string
+}
+
+const undo: Readonly<Record<string, string>> = {
+  'fit-shells': 'Take its shells out first',
+  'fit-part': 'Take it out first',
+  'lay-bead': 'Wipe it off first',
+  'run-procedure': 'Take its pulls back first, the last one first',
+  check: 'Answer it as not good first',
+}
+
+/** Sentences about a build and its steps. */
+export const buildWords = {
+  'build-finished': ({ name }: { readonly name: string }) =>
+    `“${name}” is finished. Nothing can be added to it; start a new build.`,
+  'step-unknown': ({ step }: OfStep) => `This engine has no such step “${step}”. Choose one of its steps.`,
+  'step-before': ({ step, first }: OfStep & { readonly first: string }) =>
+    `“${step}” comes later. Do “${first}” first.`,
+  'step-on-top': ({ step, top, kind }: OfStep & { readonly top: string; readonly kind: string }) =>
+    `“${top}” was done on top of “${step}”. ${undo[kind] ?? 'Undo it first'}; then this can be changed.`,
+  'step-done-already': ({ step }: OfStep) =>
+    `“${step}” is done already. If that was a mistake, take it back.`,
+  'step-not-done': ({ step }: OfStep) => `“${step}” is not done, so there is nothing to take back.`,
+  'steps-left': ({ first }: { readonly first: string }) =>
+    `The build cannot be finished yet: “${first}” is not done. Do it first.`,
+  'marks-missing': ({ fit }: { readonly fit: string }) =>
+    `${fit}: marks are missing. Note the marks of both parts first.`,
+  'shell-in-place': ({ position, half }: OfHalf) =>
+    `${position}: the ${half} half is in place. Take out all shells of this fit before changing marks or shells.`,
+  'shell-undecided': ({ position, half }: OfHalf) =>
+    `${position}: no shell can be proposed for the ${half} half. Choose a grade and say why.`,
+  'pair-not-allowed': (facts: {
+    readonly position: string
+    readonly upper: string
+    readonly lower: string
+  }) =>
+    `${facts.position}: this engine does not allow ${facts.upper} above with ${facts.lower} below. Choose another pair.`,
+  'shell-not-chosen': ({ position, half }: OfHalf) =>
+    `${position}: no shell is chosen for the ${half} half. Choose the shells first.`,
+  'position-not-in-fit': ({ position, fit }: { readonly position: string; readonly fit: string }) =>
+    `“${position}” is not a bearing of ${fit}. Choose one that is.`,
+  'half-in-place': ({ position, half }: OfHalf) =>
+    `${position}: the ${half} half is in place already. If that was a mistake, take it out.`,
+  'half-not-in-place': ({ position, half }: OfHalf) => `${position}: the ${half} half is not in place.`,
+  'check-without-reading': ({ step }: OfStep) => `“${step}” asks for no reading. Answer good or not good.`,
+  'check-reading-missing': ({ step }: OfStep) => `“${step}” asks for a reading. Type what the gauge shows.`,
+}

@@ -1,2 +1,75 @@
-/** Sentences about the tightening. */
-export const tighteningWords = {}
+interface Of {
+  /** The number beside the fastener on the drawing; null for an action between passes. */
+  readonly fastener: string | null
+}
+interface Named {
+  /** The procedure's name. */
+  readonly name: string
+}
+interface Outside extends Of {
+  readonly read: string
+  readonly limits: string
+  /** The unit in which the reading would be right. */
+  readonly otherUnit: string | null
+}
+
+const the = (fastener: string | null) =>
+  fastener === null ? 'The action between two passes' : `Fastener ${fastener}`
+const inUnit = (otherUnit: string | null) =>
+  otherUnit === null ? '' : ` In ${otherUnit} it would be right: look at the unit on the wrench's scale.`
+
+/** Sentences about a run of a tightening procedure. Passes count from 1. */
+export const tighteningWords = {
+  'procedure-unknown': ({ procedure }: { readonly procedure: string }) =>
+    `This engine has no procedure “${procedure}”. Choose one of its steps.`,
+  'run-started-already': ({ name }: Named) => `“${name}” is already under way. Go on where it stands.`,
+  'run-not-started': ({ name }: Named) => `“${name}” has not been started. Start it first.`,
+  'run-paused': ({ name }: Named) => `“${name}” is paused. Go on with it before pulling or taking back.`,
+  'run-not-paused': ({ name }: Named) => `“${name}” is not paused.`,
+  'run-done': ({ name }: Named) => `“${name}” is done. There is nothing left to pause.`,
+  'pass-unknown': ({ pass, passes, name }: Named & { readonly pass: number; readonly passes: number }) =>
+    `“${name}” has ${passes} passes, and no pass ${pass}. Pull what the drawing shows as next.`,
+  'fastener-not-in-pass': ({ fastener, pass, name }: Named & Of & { readonly pass: number }) =>
+    `${the(fastener)} is not in pass ${pass} of “${name}”. Pull what the drawing shows as next.`,
+  'fastener-not-in-procedure': ({ fastener, name }: Named & { readonly fastener: string }) =>
+    `${the(fastener)} is not part of “${name}”. Note the problem at one that is, or at none.`,
+  'pulled-already': ({ fastener, pass }: Of & { readonly pass: number }) =>
+    `${the(fastener)} is done in pass ${pass}. If that was a mistake, take it back first.`,
+  'earlier-pass-first': (facts: {
+    readonly fastener: string
+    readonly earlier: number
+    readonly pass: number
+  }) =>
+    `Fastener ${facts.fastener} has not been through pass ${facts.earlier}. Pull it there before pass ${facts.pass}.`,
+  'not-its-turn': (facts: Of & { readonly next: string | null; readonly pass: number }) =>
+    `${the(facts.fastener)} is not next: pass ${facts.pass}, ${facts.next === null ? 'an action' : `fastener ${facts.next}`}` +
+    ' is. To go before its turn, give a reason.',
+  'declare-new-first': ({ group }: { readonly group: string }) =>
+    `${group} may be used once only. Confirm that they are new before the first of them is pulled.`,
+  'declared-already': ({ group }: { readonly group: string }) => `${group} are already confirmed as new.`,
+  'group-not-in-procedure': ({ group, name }: Named & { readonly group: string }) =>
+    `${group} are not pulled in “${name}”.`,
+  'reading-of-other-kind': ({ wanted, unit }: { readonly wanted: string; readonly unit: string }) =>
+    `This pass asks for ${wanted}, and the reading is in ${unit}. Read the other scale.`,
+  'reading-not-asked': ({ fastener }: Of) =>
+    `${the(fastener)} has nothing to read in this pass. Confirm it without a reading.`,
+  'moved-outside-recheck': ({ fastener }: Of) =>
+    `${the(fastener)} is not being rechecked, so it is meant to move. Confirm it, or note a problem.`,
+  'nothing-to-take-back': (_: Record<never, never>) =>
+    'Nothing has been pulled, so there is nothing to take back.',
+  'not-the-last-pull': ({ last, pass }: { readonly last: string | null; readonly pass: number }) =>
+    `Only the last pull can be taken back: ${last === null ? 'the action' : `fastener ${last}`} in pass ${pass}. ` +
+    'Take that back first, or note a problem.',
+  'flag-not-open': ({ flag }: { readonly flag: number }) => `Flag ${flag} is not waiting for an answer.`,
+  'reason-missing': ({ of }: { readonly of: string }) => `Say ${of}, in a word at least.`,
+  'reading-under': ({ fastener, read, limits, otherUnit }: Outside) =>
+    `${the(fastener)}: ${read}, allowed ${limits}: too little.${inUnit(otherUnit)} Take it back and pull it again, or say ` +
+    'what was done.',
+  'reading-over': ({ fastener, read, limits, otherUnit }: Outside) =>
+    `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} It may be stretched: say what was done ` +
+    'about it.',
+  'fastener-moved': ({ fastener }: Of) =>
+    `${the(fastener)} moved at the recheck: it had lost load. Say what was done about it.`,
+  'problem-noted': ({ fastener, text }: Of & { readonly text: string }) =>
+    `${fastener === null ? '' : `Fastener ${fastener}: `}${text}`,
+}

@@ -25,6 +25,7 @@ export {
   formatTorqueNumber,
   newtonMetres,
   parseTorque,
+  readTorque,
   torqueIn,
   torqueOf,
   torqueUnits,

@@ -55,6 +55,14 @@ export function parseTorque(typed: string, unitWhenNone?: TorqueUnit): Outcome<T
   return read.ok ? done(torqueOf(read.value.amount, read.value.unit)) : read
 }
 
+/** As `parseTorque`, with the number and the unit as they were typed, for where the typed value itself is kept. */
+export function readTorque(
+  typed: string,
+  unitWhenNone: TorqueUnit,
+): Outcome<{ readonly amount: number; readonly unit: TorqueUnit }> {
+  return readAmount(typed, spellings, unitWhenNone)
+}
+
 /**
  * `24` or `17.7`: the number alone. Unless told, at most 1 decimal for N·m and lbf·ft, none for lbf·in, 2 for kgf·m, and
  * zeros that close the fraction are left off; with `decimals` given there are exactly so many.

@@ -20,7 +20,12 @@ export const runCommands = [
     outOfOrder: typedReason.nullable(),
   }),
   z.strictObject({ type: z.literal('take-back'), ...common, pull: z.int().min(1), reason: typedReason }),
-  z.strictObject({ type: z.literal('note-problem'), ...common, fastener: z.string().nullable(), text: typedReason }),
+  z.strictObject({
+    type: z.literal('note-problem'),
+    ...common,
+    fastener: z.string().nullable(),
+    text: typedReason,
+  }),
   z.strictObject({ type: z.literal('answer-flag'), ...common, flag: z.int().min(1), answer: typedReason }),
   z.strictObject({ type: z.literal('pause-run'), ...common, reason: typedReason }),
   z.strictObject({ type: z.literal('resume-run'), ...common }),

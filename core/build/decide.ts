@@ -1,0 +1,57 @@
+import { done, refused, type Outcome } from '../problem/index.ts'
+import type { EngineSpec } from '../spec/index.ts'
+import type { BuildCommand } from './commands.ts'
+import { decideCheck } from './decide-check.ts'
+import { chooseShells, noteMarks } from './decide-shells.ts'
+import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
+import { decideProcedure } from './decide-procedure.ts'
+import type { BuildEvent } from './events.ts'
+import type { BuildState } from './state.ts'
+import { isStepDone } from './steps.ts'
+
+/**
+ * What follows from a command to a build: the events to record, or a problem that says why there are none. Pure: the
+ * same state and command always give the same answer. Throws on a build without its first entry.
+ */
+export function decide(spec: EngineSpec, state: BuildState, command: BuildCommand): Outcome<readonly BuildEvent[]> {
+  if (state.newerFrom !== null) return refused('build-newer', { entry: state.newerFrom })
+  if (state.started === null) throw new Error('nothing can be decided on a build that was not started')
+  if (state.finished) return refused('build-finished', { name: state.started.name })
+  switch (command.type) {
+    case 'note-marks':
+      return noteMarks(spec, state, command)
+    case 'choose-shells':
+      return chooseShells(spec, state, command)
+    case 'fit-half':
+      return fitHalf(spec, state, command)
+    case 'take-out-half':
+      return takeOutHalf(spec, state, command)
+    case 'fit-part':
+      return fitPart(spec, state, command)
+    case 'take-out-part':
+      return takeOutPart(spec, state, command)
+    case 'lay-bead':
+      return layBead(spec, state, command)
+    case 'wipe-off-bead':
+      return wipeOffBead(spec, state, command)
+    case 'answer-check':
+      return decideCheck(spec, state, command)
+    case 'start-run':
+    case 'declare-new':
+    case 'pull':
+    case 'take-back':
+    case 'note-problem':
+    case 'answer-flag':
+    case 'pause-run':
+    case 'resume-run':
+      return decideProcedure(spec, state, command)
+    case 'finish-build': {
+      const left = spec.steps.find((step) => !isStepDone(spec, state, step))
+      return left === undefined
+        ? done([{ type: 'build-finished', version: 1 }])
+        : refused('steps-left', { first: left.name })
+    }
+    default:
+      return command satisfies never
+  }
+}

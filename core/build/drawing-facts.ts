@@ -1,0 +1,107 @@
+import { clearanceWith } from '../bearing/index.ts'
+import type { BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../layout/index.ts'
+import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../quantity/index.ts'
+import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
+import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../tightening/index.ts'
+import type { Half } from './events.ts'
+import { faceOfStep } from './face-of-step.ts'
+import { halfKey, type BuildState } from './state.ts'
+import { procedureOf } from './steps.ts'
+
+/**
+ * What the drawing of a step shows of the build: the step's face, every shell chosen, the fasteners of the face as far as
+ * they have come, and whose turn it is where the step is a run. `unit` is the one of the wrench in hand.
+ */
+export function drawingFacts(spec: EngineSpec, state: BuildState, step: Step, unit: TorqueUnit = 'N·m'): DrawingFacts {
+  const face = faceOfStep(spec, step)
+  const procedure = step.kind === 'run-procedure' ? procedureOf(spec, step.procedure) : null
+  const run = procedure === null ? undefined : state.runs[procedure.id]
+  return {
+    face,
+    bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(state, fit))),
+    fasteners: fastenersOn(spec, state, face, procedure),
+    path: procedure === null ? null : pathOf(procedure, run),
+    callout: procedure === null ? null : calloutOf(procedure, run, unit),
+    bead: beadOn(spec, state, face),
+  }
+}
+
+function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, BearingFact])[] {
+  return fit.positions.map((position, index) => {
+    const upper = halfFact(state, fit, position, 'upper')
+    const lower = halfFact(state, fit, position, 'lower')
+    const marks = state.marks[fit.id]
+    const judged =
+      upper === null || lower === null
+        ? null
+        : clearanceWith(
+            fit,
+            marks?.housing?.[index] ?? null,
+            marks?.journal?.[index] ?? null,
+            upper.grade,
+            lower.grade,
+          )
+    const known = judged?.ok === true ? judged.value : null
+    const clearance = known === null ? null : formatMicrometres(known.clearance.nominal)
+    return [position, { upper, lower, clearance, withinLimits: known === null || known.within === 'inside' }]
+  })
+}
+
+function halfFact(state: BuildState, fit: Fit, position: string, half: Half): HalfFact | null {
+  const choice = state.shells[fit.id]?.find((each) => each.position === position && each.half === half)
+  const grade = fit.grades.find((each) => each.grade === choice?.grade)
+  if (grade === undefined) return null
+  const { colour, pattern } = grade
+  return { grade: grade.grade, colour, pattern, fitted: state.fitted.has(halfKey(position, half)) }
+}
+
+/** The fasteners of a face that were or are to be pulled: by the procedure in hand, else by the last one that was begun. */
+function fastenersOn(
+  spec: EngineSpec,
+  state: BuildState,
+  face: string,
+  inHand: Procedure | null,
+): DrawingFacts['fasteners'] {
+  const begun = spec.procedures.filter(({ id }) => state.runs[id] !== undefined && id !== inHand?.id)
+  const progress = new Map(
+    [...begun, ...(inHand === null ? [] : [inHand])].flatMap((procedure) => [
+      ...fastenerStates(procedure, state.runs[procedure.id]),
+    ]),
+  )
+  return Object.fromEntries(
+    spec.fasteners
+      .filter((fastener) => fastener.face === face && progress.has(fastener.id))
+      .map(({ id, number }): [string, FastenerFact] => {
+        const { state, share } = progress.get(id)!
+        return [id, { number, state, share }]
+      }),
+  )
+}
+
+function pathOf(procedure: Procedure, run: Run | undefined): DrawingFacts['path'] {
+  const from = lastLivePull(run)?.fastener ?? null
+  const to = nextPull(procedure, run)?.fastener ?? null
+  return from === null || to === null || from === to ? null : { from, to }
+}
+
+function calloutOf(procedure: Procedure, run: Run | undefined, unit: TorqueUnit): string | null {
+  const next = run === undefined ? null : nextPull(procedure, run)
+  const pass = next === null ? undefined : procedure.passes[next.pass]
+  if (next === null || pass === undefined) return null
+  const window = windowOf(pass, next.fastener)
+  if (window !== null) return window.kind === 'angle' ? formatAngle(window.target) : formatTorque(window.target, unit)
+  switch (pass.kind) {
+    case 'seat':
+      return 'by hand'
+    case 'loosen':
+      return 'loosen'
+    default:
+      return null
+  }
+}
+
+function beadOn(spec: EngineSpec, state: BuildState, face: string): DrawingFacts['bead'] {
+  const beads = spec.beads.filter((bead) => bead.face === face)
+  if (beads.length === 0) return 'none'
+  return beads.every(({ id }) => state.beads[id] !== undefined) ? 'laid' : 'to-lay'
+}

@@ -1,0 +1,88 @@
+import { evolveRun } from '../tightening/index.ts'
+import type { BuildEvent, RecordedEvent } from './events.ts'
+import { emptyBuild, halfKey, type BuildState, type Marks } from './state.ts'
+
+/** What of a recorded event the state is made from. */
+export type Entry = Pick<RecordedEvent, 'seq' | 'event'>
+
+/** The state after one more entry. Any event that `decide` gave is taken as it is: judging is done there. */
+export function evolve(state: BuildState, { seq, event }: Entry): BuildState {
+  return state.newerFrom === null ? { ...after(state, event, seq), seq } : { ...state, seq }
+}
+
+/** The state after an entry that `readEvent` cannot read: see `BuildState.newerFrom`. */
+export function evolveUnknown(state: BuildState, seq: number): BuildState {
+  return { ...state, seq, newerFrom: state.newerFrom ?? seq }
+}
+
+/** The state that a build's entries add up to, from the first. */
+export function replay(entries: Iterable<Entry>): BuildState {
+  let state = emptyBuild
+  for (const entry of entries) state = evolve(state, entry)
+  return state
+}
+
+function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
+  switch (event.type) {
+    case 'build-started':
+      return { ...state, started: { name: event.name, serial: event.serial } }
+    case 'build-finished':
+      return { ...state, finished: true }
+    case 'marks-noted': {
+      const before = state.marks[event.fit] ?? { housing: null, journal: null }
+      const marks = { ...state.marks, [event.fit]: { ...before, [event.part]: event.marks } }
+      const shells = sameMarks(before[event.part], event.marks) ? state.shells : without(state.shells, event.fit)
+      return { ...state, marks, shells, workedOn: { step: event.step } }
+    }
+    case 'shells-chosen':
+      return { ...state, shells: { ...state.shells, [event.fit]: event.choices }, workedOn: { step: event.step } }
+    case 'half-fitted':
+      return {
+        ...state,
+        fitted: new Set([...state.fitted, halfKey(event.position, event.half)]),
+        workedOn: { step: event.step },
+      }
+    case 'half-taken-out': {
+      const fitted = withoutMember(state.fitted, halfKey(event.position, event.half))
+      return { ...state, fitted, workedOn: { step: event.step } }
+    }
+    case 'part-fitted':
+      return { ...state, partsFitted: new Set([...state.partsFitted, event.step]), workedOn: { step: event.step } }
+    case 'part-taken-out':
+      return { ...state, partsFitted: withoutMember(state.partsFitted, event.step), workedOn: { step: event.step } }
+    case 'bead-laid':
+      return { ...state, beads: { ...state.beads, [event.bead]: seq }, workedOn: { step: event.step } }
+    case 'bead-wiped-off':
+      return { ...state, beads: without(state.beads, event.bead), workedOn: { step: event.step } }
+    case 'check-answered': {
+      const { step, verdict, reading, note } = event
+      return { ...state, checks: { ...state.checks, [step]: { verdict, reading, note } }, workedOn: { step } }
+    }
+    case 'run-started':
+    case 'fasteners-declared-new':
+    case 'fastener-pulled':
+    case 'pull-taken-back':
+    case 'problem-noted':
+    case 'flag-answered':
+    case 'run-paused':
+    case 'run-resumed': {
+      const { procedure } = event
+      const runs = { ...state.runs, [procedure]: evolveRun(state.runs[procedure], event) }
+      return { ...state, runs, workedOn: { procedure } }
+    }
+    default:
+      return event satisfies never
+  }
+}
+
+function sameMarks(before: Marks, now: readonly (string | null)[]): boolean {
+  return before !== null && before.length === now.length && now.every((mark, index) => mark === before[index])
+}
+
+function without<Value>(record: Readonly<Record<string, Value>>, key: string): Readonly<Record<string, Value>> {
+  return Object.fromEntries(Object.entries(record).filter(([each]) => each !== key))
+}
+
+function withoutMember(set: ReadonlySet<string>, member: string): ReadonlySet<string> {
+  return new Set([...set].filter((each) => each !== member))
+}

@@ -1,0 +1,127 @@
+import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
+import { isRunDone, lastLivePull } from '../tightening/index.ts'
+import { halves, type Half } from './events.ts'
+import { halfKey, type BuildState } from './state.ts'
+
+/** How a step stands. */
+export interface StepState {
+  readonly step: Step
+  /** Done, whatever became of the steps before it; open to work on; or waiting for steps before it. */
+  readonly state: 'done' | 'open' | 'waiting'
+  /** Ids of the open steps that must be done first; empty unless waiting. */
+  readonly waitingFor: readonly string[]
+}
+
+/** Every step of the spec in its order, with how it stands. */
+export function stepStates(spec: EngineSpec, state: BuildState): readonly StepState[] {
+  return spec.steps.map((step) => {
+    if (isStepDone(spec, state, step)) return { step, state: 'done', waitingFor: [] }
+    const undone = stepsBefore(spec, step).filter((each) => !isStepDone(spec, state, each))
+    if (undone.length === 0) return { step, state: 'open', waitingFor: [] }
+    const waitingFor = undone
+      .filter((each) => stepsBefore(spec, each).every((before) => isStepDone(spec, state, before)))
+      .map(({ id }) => id)
+    return { step, state: 'waiting', waitingFor }
+  })
+}
+
+/**
+ * The step to work on: the one the last entry was about, if it is still open, so that a build is taken up where it was
+ * left; else the first open one. Null when there is none.
+ */
+export function currentStep(spec: EngineSpec, state: BuildState): Step | null {
+  const open = stepStates(spec, state).filter((each) => each.state === 'open')
+  const left = open.find(({ step }) => isWorkedOn(state, step))
+  return (left ?? open[0])?.step ?? null
+}
+
+function isWorkedOn({ workedOn }: BuildState, step: Step): boolean {
+  if (workedOn === null) return false
+  return 'step' in workedOn
+    ? workedOn.step === step.id
+    : step.kind === 'run-procedure' && step.procedure === workedOn.procedure
+}
+
+/** Whether what the step asks for is there, whatever became of the steps before it. */
+export function isStepDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  switch (step.kind) {
+    case 'note-marks':
+      return (state.marks[step.fit]?.[step.part] ?? null) !== null
+    case 'choose-shells':
+      return state.shells[step.fit] !== undefined
+    case 'fit-shells':
+      return halvesOf(fitOf(spec, step.fit)).every(([position, half]) => state.fitted.has(halfKey(position, half)))
+    case 'run-procedure':
+      return isRunDone(procedureOf(spec, step.procedure), state.runs[step.procedure])
+    case 'fit-part':
+    case 'lay-bead':
+    case 'check':
+      return isCarriedOut(spec, state, step)
+    default:
+      return step satisfies never
+  }
+}
+
+/** Whether anything of the step is in place that would have to be undone before the steps under it can change. */
+export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  switch (step.kind) {
+    case 'note-marks':
+    case 'choose-shells':
+      return false
+    case 'fit-shells':
+      return firstFitted(state, fitOf(spec, step.fit)) !== null
+    case 'fit-part':
+      return state.partsFitted.has(step.id)
+    case 'lay-bead':
+      return state.beads[step.bead] !== undefined
+    case 'run-procedure':
+      return lastLivePull(state.runs[step.procedure]) !== null
+    case 'check':
+      return state.checks[step.id]?.verdict === 'good'
+    default:
+      return step satisfies never
+  }
+}
+
+/** A half of the fit that is in place; null when none is. */
+export function firstFitted(state: BuildState, fit: Fit): readonly [position: string, half: Half] | null {
+  return halvesOf(fit).find(([position, half]) => state.fitted.has(halfKey(position, half))) ?? null
+}
+
+/** Both halves of each position of the fit, in its order, upper before lower. */
+export function halvesOf(fit: Fit): readonly (readonly [position: string, half: Half])[] {
+  return fit.positions.flatMap((position) => halves.map((half) => [position, half] as const))
+}
+
+/** The steps that a step depends on, near and far, in the spec's order. */
+export function stepsBefore(spec: EngineSpec, step: Step): readonly Step[] {
+  const found = new Set<string>()
+  const look = (ids: readonly string[]) => {
+    for (const each of spec.steps) {
+      if (!ids.includes(each.id) || found.has(each.id)) continue
+      found.add(each.id)
+      look(each.after)
+    }
+  }
+  look(step.after)
+  return spec.steps.filter(({ id }) => found.has(id))
+}
+
+/** The steps that depend on a step, near and far, in the spec's order. */
+export function stepsAfter(spec: EngineSpec, step: Step): readonly Step[] {
+  return spec.steps.filter((each) => stepsBefore(spec, each).some(({ id }) => id === step.id))
+}
+
+/** Throws when the spec has no such fit: `audit` finds that before a build can be started. */
+export function fitOf(spec: EngineSpec, id: string): Fit {
+  const fit = spec.fits.find((each) => each.id === id)
+  if (fit === undefined) throw new Error(`the spec has no fit ${id}`)
+  return fit
+}
+
+/** Throws when the spec has no such procedure: `audit` finds that before a build can be started. */
+export function procedureOf(spec: EngineSpec, id: string): Procedure {
+  const procedure = spec.procedures.find((each) => each.id === id)
+  if (procedure === undefined) throw new Error(`the spec has no procedure ${id}`)
+  return procedure
+}

@@ -1,0 +1,103 @@
+import { done, refused, type Outcome } from '../problem/index.ts'
+import type { EngineSpec, Pass, Procedure } from '../spec/index.ts'
+import type { RunCommand } from './commands.ts'
+import type { Reading, RunEvent } from './events.ts'
+import { fastenerNumber } from './flag.ts'
+import { livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
+import { takeReading } from './reading.ts'
+import { readReason } from './reason.ts'
+import type { Pull, Run } from './run.ts'
+import { verdictOf, windowOf } from './window.ts'
+
+type PullCommand = Extract<RunCommand, { type: 'pull' }>
+
+/**
+ * One pull: whether this fastener may be pulled in this pass now, and what its reading says. A reason lets a fastener go
+ * before its turn, but no reason lets it skip a pass of its own: to turn by an angle what was never torqued breaks bolts.
+ */
+export function decidePull(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
+  command: PullCommand,
+): Outcome<readonly RunEvent[]> {
+  const pass = procedure.passes[command.pass]
+  if (pass === undefined)
+    return refused('pass-unknown', {
+      pass: command.pass + 1,
+      passes: procedure.passes.length,
+      name: procedure.name,
+    })
+  const turn = decideTurn(spec, procedure, run, command)
+  if (!turn.ok) return turn
+  const unused = undeclaredGroup(spec, run, command.fastener)
+  if (unused !== null) return refused('declare-new-first', { group: unused })
+  const result = judge(spec, pass, command)
+  if (!result.ok) return result
+  return done([
+    {
+      type: 'fastener-pulled',
+      version: 1,
+      procedure: procedure.id,
+      pull: run.pulls.length + 1,
+      pass: command.pass,
+      fastener: command.fastener,
+      ...result.value,
+      outOfOrder: turn.value,
+    },
+  ])
+}
+
+/** Null when it is this pull's turn; the reason when it goes before its turn and there is one. */
+function decideTurn(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
+  command: PullCommand,
+): Outcome<string | null> {
+  const { pass, fastener } = command
+  const key = pullKey(command)
+  const shown = fastenerNumber(spec, fastener)
+  if (!plannedIn(procedure, pass).some((planned) => pullKey(planned) === key))
+    return refused('fastener-not-in-pass', { fastener: shown, pass: pass + 1, name: procedure.name })
+  if (livePulls(run).has(key)) return refused('pulled-already', { fastener: shown, pass: pass + 1 })
+
+  const open = openPulls(procedure, run)
+  const next = open[0]
+  if (next === undefined || pullKey(next) === key) return done(null)
+  const own = open.find((planned) => planned.fastener === fastener)
+  if (own !== undefined && fastener !== null && own.pass < pass)
+    return refused('earlier-pass-first', {
+      fastener: shown ?? fastener,
+      earlier: own.pass + 1,
+      pass: pass + 1,
+    })
+  const facts = { fastener: shown, next: fastenerNumber(spec, next.fastener), pass: next.pass + 1 }
+  if (command.outOfOrder === null) return refused('not-its-turn', facts)
+  return readReason(command.outOfOrder, `why ${shown ?? 'this'} comes before ${facts.next ?? 'what is next'}`)
+}
+
+/** The name of the group of single-use fasteners that this one is of, unless they were declared new. */
+function undeclaredGroup(spec: EngineSpec, run: Run, fastener: string | null): string | null {
+  const id = spec.fasteners.find((each) => each.id === fastener)?.group
+  const group = spec.fastenerGroups.find((each) => each.id === id)
+  if (group?.reuse !== 'new-each-time' || run.declaredNew.includes(group.id)) return null
+  return group.name
+}
+
+/** The reading as recorded and what it means. A fastener that moved has moved, whatever the reading. */
+function judge(
+  spec: EngineSpec,
+  pass: Pass,
+  { fastener, reading, moved }: PullCommand,
+): Outcome<{ readonly reading: Reading | null; readonly verdict: Pull['verdict'] }> {
+  const shown = fastenerNumber(spec, fastener)
+  if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
+  const window = windowOf(pass, fastener)
+  if (reading === null) return done({ reading: null, verdict: moved ? 'moved' : 'unread' })
+  if (window === null) return refused('reading-not-asked', { fastener: shown })
+  const taken = takeReading(window, reading)
+  if (!taken.ok) return taken
+  const verdict = moved ? 'moved' : verdictOf(window, taken.value.value)
+  return done({ reading: taken.value.reading, verdict })
+}

@@ -1,0 +1,100 @@
+import { done, refused, type Outcome } from '../problem/index.ts'
+import type { EngineSpec, Procedure } from '../spec/index.ts'
+import type { RunCommand } from './commands.ts'
+import { decidePull } from './decide-pull.ts'
+import type { RunEvent } from './events.ts'
+import { fastenerNumber } from './flag.ts'
+import { lastLivePull, plannedPulls } from './plan.ts'
+import { isRunDone, openFlags } from './progress.ts'
+import { readReason } from './reason.ts'
+import type { Run } from './run.ts'
+
+const version = 1
+
+/**
+ * What follows from a command to a run: the events to record, or why there are none. `run` is undefined until it is
+ * started. Pure: nothing is changed.
+ */
+export function decideRun(
+  spec: EngineSpec,
+  run: Run | undefined,
+  command: RunCommand,
+): Outcome<readonly RunEvent[]> {
+  const procedure = spec.procedures.find(({ id }) => id === command.procedure)
+  if (procedure === undefined) return refused('procedure-unknown', { procedure: command.procedure })
+  const name = procedure.name
+  const common = { version, procedure: procedure.id } as const
+  if (command.type === 'start-run')
+    return run === undefined
+      ? done([{ type: 'run-started', ...common }])
+      : refused('run-started-already', { name })
+  if (run === undefined) return refused('run-not-started', { name })
+
+  switch (command.type) {
+    case 'declare-new':
+      return decideNew(spec, procedure, run, command.group)
+    case 'pull':
+      return run.paused === null ? decidePull(spec, procedure, run, command) : refused('run-paused', { name })
+    case 'take-back':
+      return run.paused === null ? decideTakeBack(spec, run, command) : refused('run-paused', { name })
+    case 'note-problem': {
+      const { fastener } = command
+      if (fastener !== null && !plannedPulls(procedure).some((planned) => planned.fastener === fastener))
+        return refused('fastener-not-in-procedure', {
+          fastener: fastenerNumber(spec, fastener) ?? fastener,
+          name,
+        })
+      const text = readReason(command.text, 'what the problem is')
+      if (!text.ok) return text
+      const pull =
+        run.pulls.findLast((each) => each.fastener === fastener && each.takenBack === null)?.number ?? null
+      return done([{ type: 'problem-noted', ...common, pull, fastener, text: text.value }])
+    }
+    case 'answer-flag': {
+      const flag = openFlags(run).find(({ number }) => number === command.flag)
+      if (flag === undefined) return refused('flag-not-open', { flag: command.flag })
+      const answer = readReason(command.answer, 'what was done about it')
+      return answer.ok
+        ? done([{ type: 'flag-answered', ...common, flag: command.flag, answer: answer.value }])
+        : answer
+    }
+    case 'pause-run':
+      if (run.paused !== null) return refused('run-paused', { name })
+      if (isRunDone(procedure, run)) return refused('run-done', { name })
+      return done([{ type: 'run-paused', ...common, reason: command.reason.trim() }])
+    case 'resume-run':
+      return run.paused === null
+        ? refused('run-not-paused', { name })
+        : done([{ type: 'run-resumed', ...common }])
+    default:
+      return command satisfies never
+  }
+}
+
+/** Only fasteners that this procedure pulls can be declared new, and once: it is a statement about the parts in hand. */
+function decideNew(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
+  group: string,
+): Outcome<readonly RunEvent[]> {
+  const found = spec.fastenerGroups.find(({ id }) => id === group)
+  const pulled = new Set(plannedPulls(procedure).map(({ fastener }) => fastener))
+  if (found === undefined || !spec.fasteners.some((each) => each.group === group && pulled.has(each.id)))
+    return refused('group-not-in-procedure', { group: found?.name ?? group, name: procedure.name })
+  if (run.declaredNew.includes(group)) return refused('declared-already', { group: found.name })
+  return done([{ type: 'fasteners-declared-new', version, procedure: procedure.id, group }])
+}
+
+type TakeBack = Extract<RunCommand, { type: 'take-back' }>
+
+function decideTakeBack(spec: EngineSpec, run: Run, command: TakeBack): Outcome<readonly RunEvent[]> {
+  const last = lastLivePull(run)
+  if (last === null) return refused('nothing-to-take-back', {})
+  if (last.number !== command.pull)
+    return refused('not-the-last-pull', { last: fastenerNumber(spec, last.fastener), pass: last.pass + 1 })
+  const reason = readReason(command.reason, 'why the pull is taken back')
+  if (!reason.ok) return reason
+  const { procedure, pull } = command
+  return done([{ type: 'pull-taken-back', version, procedure, pull, reason: reason.value }])
+}

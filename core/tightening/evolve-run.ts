@@ -1,0 +1,74 @@
+import type { RunEvent } from './events.ts'
+import type { Flag, Pull, Run } from './run.ts'
+
+/**
+ * A run after one more event. Any event that `decideRun` gave is taken as it is: judging is done there.
+ * Throws on an event of a run that was never started, which no record can hold.
+ */
+export function evolveRun(run: Run | undefined, event: RunEvent): Run {
+  if (event.type === 'run-started') return emptyRun(event.procedure)
+  if (run === undefined) throw new Error(`${event.type} in a run of ${event.procedure} that was not started`)
+  switch (event.type) {
+    case 'fasteners-declared-new':
+      return { ...run, declaredNew: [...run.declaredNew, event.group] }
+    case 'fastener-pulled':
+      return withPull(run, {
+        number: event.pull,
+        pass: event.pass,
+        fastener: event.fastener,
+        reading: event.reading,
+        verdict: event.verdict,
+        outOfOrder: event.outOfOrder,
+        takenBack: null,
+      })
+    case 'pull-taken-back':
+      return {
+        ...run,
+        pulls: run.pulls.map((pull) =>
+          pull.number === event.pull ? { ...pull, takenBack: event.reason } : pull,
+        ),
+        flags: run.flags.map((flag) =>
+          endsWithPull(flag, event.pull) ? { ...flag, answer: event.reason } : flag,
+        ),
+      }
+    case 'problem-noted':
+      return withFlag(run, { about: 'problem', pull: event.pull, fastener: event.fastener, text: event.text })
+    case 'flag-answered':
+      return {
+        ...run,
+        flags: run.flags.map((flag) =>
+          flag.number === event.flag ? { ...flag, answer: event.answer } : flag,
+        ),
+      }
+    case 'run-paused':
+      return { ...run, paused: event.reason }
+    case 'run-resumed':
+      return { ...run, paused: null }
+    default:
+      return event satisfies never
+  }
+}
+
+function emptyRun(procedure: string): Run {
+  return { procedure, declaredNew: [], pulls: [], flags: [], paused: null }
+}
+
+function withPull(run: Run, pull: Pull): Run {
+  const pulled = { ...run, pulls: [...run.pulls, pull] }
+  const { verdict, number, fastener } = pull
+  return verdict === 'unread' || verdict === 'within'
+    ? pulled
+    : withFlag(pulled, { about: verdict, pull: number, fastener, text: null })
+}
+
+function withFlag(run: Run, flag: Omit<Flag, 'number' | 'answer'>): Run {
+  return { ...run, flags: [...run.flags, { ...flag, number: run.flags.length + 1, answer: null }] }
+}
+
+/**
+ * A pull that came short or moved is done again once it is taken back, and with that the flag is answered. What went
+ * over stays over, and a problem stays a problem: those flags still want an answer.
+ */
+function endsWithPull(flag: Flag, pull: number): boolean {
+  return flag.pull === pull && flag.answer === null && (flag.about === 'under' || flag.about === 'moved')
+}

@@ -1,0 +1,46 @@
+import { problem, type Problem } from '../problem/index.ts'
+import type { EngineSpec, Procedure } from '../spec/index.ts'
+import type { Pull, Run, Flag } from './run.ts'
+import { showWindow, suspectedUnit, windowOf } from './window.ts'
+
+/**
+ * What a flag says to the person, for `sentenceOf`: the reading against its limits and the unit it may have been meant
+ * in, the fastener that moved, the problem in the person's own words.
+ */
+export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag): Problem {
+  const fastener = fastenerNumber(spec, flag.fastener)
+  const pull = run.pulls.find(({ number }) => number === flag.pull)
+  switch (flag.about) {
+    case 'problem':
+      return problem('problem-noted', { fastener, text: flag.text ?? '' })
+    case 'moved':
+      return problem('fastener-moved', { fastener })
+    case 'under':
+    case 'over': {
+      const outside = pull && outsideFacts(procedure, pull)
+      if (outside === null || outside === undefined) throw new Error(`flag ${flag.number} has no reading`)
+      return problem(flag.about === 'under' ? 'reading-under' : 'reading-over', { fastener, ...outside })
+    }
+    default:
+      return flag.about satisfies never
+  }
+}
+
+function outsideFacts(procedure: Procedure, pull: Pull) {
+  const pass = procedure.passes[pull.pass]
+  const window = pass === undefined ? null : windowOf(pass, pull.fastener)
+  if (pull.reading === null || window === null) return null
+  const { unit, value } = pull.reading
+  const { least, most } = showWindow(window, unit === '°' ? 'N·m' : unit)
+  return {
+    read: `${value} ${unit}`,
+    limits: `${least} to ${most}`,
+    otherUnit: suspectedUnit(window, pull.reading),
+  }
+}
+
+/** The number beside a fastener on the drawing; null for none, the id where the spec does not know it. */
+export function fastenerNumber(spec: EngineSpec, fastener: string | null): string | null {
+  if (fastener === null) return null
+  return spec.fasteners.find(({ id }) => id === fastener)?.number ?? fastener
+}

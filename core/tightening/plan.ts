@@ -1,0 +1,48 @@
+import type { Procedure } from '../spec/index.ts'
+import type { Pull, Run } from './run.ts'
+
+/** One fastener in one pass that the procedure asks for. `pass` counts from 0; an action between passes has no fastener. */
+export interface PlannedPull {
+  readonly pass: number
+  readonly fastener: string | null
+}
+
+/** Everything a procedure asks for, in the order in which it asks. A pass over an unknown order has nothing in it. */
+export function plannedPulls(procedure: Procedure): readonly PlannedPull[] {
+  return procedure.passes.flatMap((_, pass) => plannedIn(procedure, pass))
+}
+
+/** What one pass asks for, in order; nothing for a pass that is not there. */
+export function plannedIn(procedure: Procedure, pass: number): readonly PlannedPull[] {
+  const wanted = procedure.passes[pass]
+  if (wanted === undefined) return []
+  if (wanted.kind === 'action') return [{ pass, fastener: null }]
+  const order = procedure.orders.find(({ id }) => id === wanted.order)
+  return (order?.sequence ?? []).map((fastener) => ({ pass, fastener }))
+}
+
+/** What is still to be pulled, in the procedure's order: what was skipped by a pull out of order comes first again. */
+export function openPulls(procedure: Procedure, run: Run | undefined): readonly PlannedPull[] {
+  const live = livePulls(run)
+  return plannedPulls(procedure).filter((planned) => !live.has(pullKey(planned)))
+}
+
+/** Whose turn it is; null when everything has been pulled. */
+export function nextPull(procedure: Procedure, run: Run | undefined): PlannedPull | null {
+  return openPulls(procedure, run)[0] ?? null
+}
+
+/** The pulls that count, by `pullKey`, in the order in which they were made. */
+export function livePulls(run: Run | undefined): ReadonlyMap<string, Pull> {
+  return new Map(run?.pulls.filter((pull) => pull.takenBack === null).map((pull) => [pullKey(pull), pull]))
+}
+
+/** The last pull that counts: the only one that can be taken back. */
+export function lastLivePull(run: Run | undefined): Pull | null {
+  return run?.pulls.findLast((pull) => pull.takenBack === null) ?? null
+}
+
+/** Names one fastener in one pass. */
+export function pullKey({ pass, fastener }: PlannedPull): string {
+  return `${pass}/${fastener ?? ''}`
+}
