@@ -2,7 +2,7 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Pass, Procedure } from '../spec/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
-import { fastenerNumber } from './flag.ts'
+import { numberOf } from './flag.ts'
 import { livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
 import { takeReading } from './reading.ts'
 import { readReason } from './reason.ts'
@@ -57,7 +57,7 @@ function decideTurn(
 ): Outcome<string | null> {
   const { pass, fastener } = command
   const key = pullKey(command)
-  const shown = fastenerNumber(spec, fastener)
+  const shown = numberOf(spec, fastener)
   if (!plannedIn(procedure, pass).some((planned) => pullKey(planned) === key))
     return refused('fastener-not-in-pass', { fastener: shown, pass: pass + 1, name: procedure.name })
   if (livePulls(run).has(key)) return refused('pulled-already', { fastener: shown, pass: pass + 1 })
@@ -72,7 +72,7 @@ function decideTurn(
       earlier: own.pass + 1,
       pass: pass + 1,
     })
-  const facts = { fastener: shown, next: fastenerNumber(spec, next.fastener), pass: next.pass + 1 }
+  const facts = { fastener: shown, next: numberOf(spec, next.fastener), pass: next.pass + 1 }
   if (command.outOfOrder === null) return refused('not-its-turn', facts)
   return readReason(command.outOfOrder, `why ${shown ?? 'this'} comes before ${facts.next ?? 'what is next'}`)
 }
@@ -91,7 +91,7 @@ function judge(
   pass: Pass,
   { fastener, reading, moved }: PullCommand,
 ): Outcome<{ readonly reading: Reading | null; readonly verdict: Pull['verdict'] }> {
-  const shown = fastenerNumber(spec, fastener)
+  const shown = numberOf(spec, fastener)
   if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
   const window = windowOf(pass, fastener)
   if (reading === null) return done({ reading: null, verdict: moved ? 'moved' : 'unread' })

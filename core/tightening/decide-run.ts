@@ -3,7 +3,7 @@ import type { EngineSpec, Procedure } from '../spec/index.ts'
 import type { RunCommand } from './commands.ts'
 import { decidePull } from './decide-pull.ts'
 import type { RunEvent } from './events.ts'
-import { fastenerNumber } from './flag.ts'
+import { numberOf } from './flag.ts'
 import { lastLivePull, plannedPulls } from './plan.ts'
 import { isRunDone, openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
@@ -41,7 +41,7 @@ export function decideRun(
       const { fastener } = command
       if (fastener !== null && !plannedPulls(procedure).some((planned) => planned.fastener === fastener))
         return refused('fastener-not-in-procedure', {
-          fastener: fastenerNumber(spec, fastener) ?? fastener,
+          fastener: numberOf(spec, fastener) ?? fastener,
           name,
         })
       const text = readReason(command.text, 'what the problem is')
@@ -92,7 +92,7 @@ function decideTakeBack(spec: EngineSpec, run: Run, command: TakeBack): Outcome<
   const last = lastLivePull(run)
   if (last === null) return refused('nothing-to-take-back', {})
   if (last.number !== command.pull)
-    return refused('not-the-last-pull', { last: fastenerNumber(spec, last.fastener), pass: last.pass + 1 })
+    return refused('not-the-last-pull', { last: numberOf(spec, last.fastener), pass: last.pass + 1 })
   const reason = readReason(command.reason, 'why the pull is taken back')
   if (!reason.ok) return reason
   const { procedure, pull } = command

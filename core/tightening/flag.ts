@@ -8,7 +8,7 @@ import { showWindow, suspectedUnit, windowOf } from './window.ts'
  * in, the fastener that moved, the problem in the person's own words.
  */
 export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag): Problem {
-  const fastener = fastenerNumber(spec, flag.fastener)
+  const fastener = numberOf(spec, flag.fastener)
   const pull = run.pulls.find(({ number }) => number === flag.pull)
   switch (flag.about) {
     case 'problem':
@@ -40,7 +40,7 @@ function outsideFacts(procedure: Procedure, pull: Pull) {
 }
 
 /** The number beside a fastener on the drawing; null for none, the id where the spec does not know it. */
-export function fastenerNumber(spec: EngineSpec, fastener: string | null): string | null {
+export function numberOf(spec: EngineSpec, fastener: string | null): string | null {
   if (fastener === null) return null
   return spec.fasteners.find(({ id }) => id === fastener)?.number ?? fastener
 }

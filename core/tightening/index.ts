@@ -9,7 +9,7 @@ export { fastenerStates, isRunDone, openFlags, runProgress } from './progress.ts
 export type { FastenerProgress, PassProgress } from './progress.ts'
 export { showWindow, suspectedUnit, verdictOf, windowOf } from './window.ts'
 export type { ShownWindow, Window } from './window.ts'
-export { flagProblem, fastenerNumber } from './flag.ts'
+export { flagProblem, numberOf } from './flag.ts'
 export { readReason } from './reason.ts'
 export { decideRun } from './decide-run.ts'
 export { evolveRun } from './evolve-run.ts'
