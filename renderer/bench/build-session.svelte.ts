@@ -19,10 +19,10 @@ export class BuildSession {
   #chosenStep = $state<string | null>(null)
 
   readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
-  /** The step on the table: the one a person went to, else the first that can be worked on. */
+  /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
   readonly step = $derived.by(() => {
     const chosen = this.steps.find(({ step }) => step.id === this.#chosenStep)
-    return chosen?.step ?? currentStep(this.spec, this.#state) ?? this.spec.steps[this.spec.steps.length - 1]!
+    return chosen?.step ?? currentStep(this.spec, this.#state)
   })
 
   private constructor(client: Client, opened: OpenBuild, spec: EngineSpec, person: () => string) {
