@@ -1,0 +1,81 @@
+import { rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { root, run, type Command } from './command.ts'
+import { readReport, reportVariable, type Ended } from './report.ts'
+
+type Check = { readonly name: string; readonly words: Command['words'] }
+
+const tsc = 'node_modules/typescript/bin/tsc'
+
+/** Each counts as one check. They take turns, while the unit tests run beside them. */
+export const staticChecks: readonly Check[] = [
+  { name: 'type check of core', words: [tsc, '-p', 'core'] },
+  { name: 'type check of electron', words: [tsc, '-p', 'electron'] },
+  {
+    name: 'type check of renderer',
+    words: [
+      'node_modules/svelte-check/bin/svelte-check',
+      '--tsconfig',
+      'renderer/tsconfig.json',
+      '--fail-on-warnings',
+    ],
+  },
+  { name: 'type check of tests', words: [tsc, '-p', 'tests'] },
+  { name: 'type check of the configuration', words: [tsc, '-p', '.'] },
+  { name: 'lint', words: ['node_modules/eslint/bin/eslint.js', '.'] },
+  { name: 'format', words: ['node_modules/prettier/bin/prettier.cjs', '--check', '.'] },
+]
+
+export const build: Check = { name: 'build', words: ['electron/launch/build.ts'] }
+
+/** Runs one check; what it prints is shown when it fails. */
+export async function check({ name, words }: Check): Promise<Ended> {
+  const start = Date.now()
+  const { code, output } = await run({ words })
+  console.log(`${code === 0 ? 'ok    ' : 'FAILED'}  ${name} (${seconds(start)})`)
+  if (code !== 0) console.log(output)
+  return { name, outcome: code === 0 ? 'passed' : 'failed' }
+}
+
+/** Runs the unit tests, or those below a folder; what they print is shown when one fails. */
+export async function unitTests(name: string, folder?: string): Promise<readonly Ended[]> {
+  const start = Date.now()
+  const reporters = ['--reporter=default', '--reporter=./tests/run/unit-reporter.ts']
+  const { output, ended } = await runReported(name, {
+    words: ['node_modules/vitest/vitest.mjs', 'run', ...reporters, ...(folder === undefined ? [] : [folder])],
+  })
+  const isGood = ended.every(({ outcome }) => outcome !== 'failed')
+  console.log(`${isGood ? 'ok    ' : 'FAILED'}  ${name}: ${ended.length} (${seconds(start)})`)
+  if (!isGood) console.log(output)
+  return ended
+}
+
+/** Runs the end-to-end tests in a real Chromium, each shown as it ends. */
+export async function endToEndTests(chromium: string | undefined): Promise<readonly Ended[]> {
+  const name = 'end-to-end tests'
+  if (chromium === undefined) {
+    console.log('No Chromium was found or could be installed. Name one: BEDPLATE_CHROMIUM=/path/to/chromium')
+    return [{ name: `${name} without Chromium`, outcome: 'failed' }]
+  }
+  console.log(`        ${name} in ${chromium} …`)
+  const { ended } = await runReported(name, {
+    words: ['node_modules/@playwright/test/cli.js', 'test', '--reporter=list,./tests/run/e2e-reporter.ts'],
+    env: { BEDPLATE_CHROMIUM: chromium },
+    shown: true,
+  })
+  return ended
+}
+
+async function runReported(
+  name: string,
+  command: Command,
+): Promise<{ readonly output: string; readonly ended: readonly Ended[] }> {
+  const file = join(root, 'build/reports', `${name.replaceAll(' ', '-')}.json`)
+  rmSync(file, { force: true })
+  const { code, output } = await run({ ...command, env: { ...command.env, [reportVariable]: file } })
+  return { output, ended: readReport(name, file, code) }
+}
+
+function seconds(start: number): string {
+  return `${((Date.now() - start) / 1000).toFixed(1)} s`
+}

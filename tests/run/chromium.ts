@@ -1,0 +1,36 @@
+import { existsSync } from 'node:fs'
+import { homedir } from 'node:os'
+import { chromium } from '@playwright/test'
+import { browserAmong, browserPlaces } from '../../electron/launch/browser.ts'
+import { isRoot } from '../../electron/launch/display.ts'
+import { run } from './command.ts'
+
+/**
+ * Path of a Chromium to test in: one that was named, one on this machine, Playwright's own; else one that is installed
+ * now, as Debian's package where that may be done, as Playwright's own otherwise. `undefined` when none is to be had.
+ */
+export async function chromiumToTest(): Promise<string | undefined> {
+  const named = process.env.BEDPLATE_CHROMIUM
+  if (named !== undefined) return named
+  const found = chromiumHere()
+  if (found !== undefined) return found
+  console.log('Installing Chromium for the end-to-end tests …')
+  if (isRoot() && process.platform === 'linux') {
+    await run({ words: ['apt-get', 'update', '-qq'] })
+    await run({
+      words: ['apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium'],
+      env: { DEBIAN_FRONTEND: 'noninteractive' },
+    })
+  }
+  if (chromiumHere() === undefined)
+    await run({ words: ['node_modules/@playwright/test/cli.js', 'install', 'chromium'] })
+  return chromiumHere()
+}
+
+function chromiumHere(): string | undefined {
+  const own = chromium.executablePath()
+  return (
+    browserAmong(browserPlaces(process.platform, process.env, homedir())) ??
+    (existsSync(own) ? own : undefined)
+  )
+}
