@@ -20,11 +20,7 @@ if (part === undefined) {
 
 /** Two cores: what only reads runs beside the unit tests; the browser then has the machine for itself. */
 async function everything(): Promise<readonly Ended[]> {
-  const [statics, units, chromium] = await Promise.all([
-    inTurn(),
-    unitTests('unit tests'),
-    chromiumToTest(),
-  ])
+  const [statics, units, chromium] = await Promise.all([inTurn(), unitTests('unit tests'), chromiumToTest()])
   return [...statics, ...units, await check(build), ...(await endToEndTests(chromium))]
 }
 
