@@ -25,13 +25,13 @@ function inPlace(spec: EngineSpec, state: BuildState, command: RunCommand, step:
     case 'start-run':
     case 'declare-new':
     case 'pull':
-    case 'resume-run':
       return stepToWorkOn(spec, state, step, 'run-procedure')
     case 'take-back':
       return stepToUndo(spec, state, step, 'run-procedure')
     case 'note-problem':
     case 'answer-flag':
     case 'pause-run':
+    case 'resume-run':
       return { ok: true, value: null }
     default:
       return command satisfies never

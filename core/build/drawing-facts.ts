@@ -1,8 +1,8 @@
-import { clearanceWith } from '../bearing/index.ts'
 import type { BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../layout/index.ts'
 import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
 import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../tightening/index.ts'
+import { clearanceAt } from './clearance-at.ts'
 import type { Half } from './events.ts'
 import { faceOfStep } from './face-of-step.ts'
 import { halfKey, type BuildState } from './state.ts'
@@ -27,21 +27,10 @@ export function drawingFacts(spec: EngineSpec, state: BuildState, step: Step, un
 }
 
 function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, BearingFact])[] {
-  return fit.positions.map((position, index) => {
+  return fit.positions.map((position) => {
     const upper = halfFact(state, fit, position, 'upper')
     const lower = halfFact(state, fit, position, 'lower')
-    const marks = state.marks[fit.id]
-    const judged =
-      upper === null || lower === null
-        ? null
-        : clearanceWith(
-            fit,
-            marks?.housing?.[index] ?? null,
-            marks?.journal?.[index] ?? null,
-            upper.grade,
-            lower.grade,
-          )
-    const known = judged?.ok === true ? judged.value : null
+    const known = clearanceAt(state, fit, position)
     const clearance = known === null ? null : formatMicrometres(known.clearance.nominal)
     return [position, { upper, lower, clearance, withinLimits: known === null || known.within === 'inside' }]
   })

@@ -14,14 +14,14 @@ export interface StepState {
 
 /** Every step of the spec in its order, with how it stands. */
 export function stepStates(spec: EngineSpec, state: BuildState): readonly StepState[] {
+  const undone = new Set(spec.steps.filter((step) => !isStepDone(spec, state, step)))
+  const undoneBefore = (step: Step) => stepsBefore(spec, step).filter((each) => undone.has(each))
   return spec.steps.map((step) => {
-    if (isStepDone(spec, state, step)) return { step, state: 'done', waitingFor: [] }
-    const undone = stepsBefore(spec, step).filter((each) => !isStepDone(spec, state, each))
-    if (undone.length === 0) return { step, state: 'open', waitingFor: [] }
-    const waitingFor = undone
-      .filter((each) => stepsBefore(spec, each).every((before) => isStepDone(spec, state, before)))
-      .map(({ id }) => id)
-    return { step, state: 'waiting', waitingFor }
+    if (!undone.has(step)) return { step, state: 'done', waitingFor: [] }
+    const before = undoneBefore(step)
+    if (before.length === 0) return { step, state: 'open', waitingFor: [] }
+    const first = before.filter((each) => undoneBefore(each).length === 0)
+    return { step, state: 'waiting', waitingFor: first.map(({ id }) => id) }
   })
 }
 

@@ -1,0 +1,80 @@
+import type { Caution, EngineSpec, Source, StepKind } from '../spec/index.ts'
+import type { RecordedEvent } from './events.ts'
+import { evolve, replay } from './evolve.ts'
+import { checksOn, type SheetCheck } from './sheet-checks.ts'
+import { correctionsIn, type SheetCorrection } from './sheet-corrections.ts'
+import { fitsOn, type SheetFit } from './sheet-fits.ts'
+import { runsOn, type SheetRun } from './sheet-runs.ts'
+import { stampOf, type Stamp } from './stamp.ts'
+import { emptyBuild } from './state.ts'
+import { isStepDone } from './steps.ts'
+
+/** All that the printed sheet of a build says, as plain data; units and words are the page's. */
+export interface BuildSheet {
+  readonly engine: { readonly name: string; readonly summary: string; readonly revision: string; readonly source: Source }
+  /** The build's own name and serial number; null before its first entry. */
+  readonly build: { readonly name: string; readonly serial: string; readonly specSha256: string } | null
+  readonly started: Stamp | null
+  readonly finished: Stamp | null
+  /** Everybody who made an entry, in the order of their first. */
+  readonly people: readonly string[]
+  readonly fits: readonly SheetFit[]
+  readonly runs: readonly SheetRun[]
+  readonly checks: readonly SheetCheck[]
+  readonly steps: readonly SheetStep[]
+  /** Everything that was taken back, taken out, noted or chosen again, in order. */
+  readonly corrections: readonly SheetCorrection[]
+  readonly cautions: readonly Caution[]
+  /** What an altered or shortened copy cannot show: how many entries there are, and the first 16 digits of the last hash. */
+  readonly head: { readonly entries: number; readonly code: string }
+}
+
+/** A step and the entry by which it was done; null while it is not. */
+export interface SheetStep {
+  readonly name: string
+  readonly kind: StepKind
+  readonly done: Stamp | null
+}
+
+/** The sheet of a build as far as it has come. The entries are all of the build's, from the first. */
+export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]): BuildSheet {
+  const { name, summary, revision, source } = spec
+  const start = entries.find(({ event }) => event.type === 'build-started')
+  const finish = entries.find(({ event }) => event.type === 'build-finished')
+  const state = replay(entries)
+  const last = entries.at(-1)
+  return {
+    engine: { name, summary, revision, source },
+    build: start?.event.type === 'build-started' ? named(start.event) : null,
+    started: start === undefined ? null : stampOf(start),
+    finished: finish === undefined ? null : stampOf(finish),
+    people: [...new Set(entries.map(({ person }) => person))],
+    fits: fitsOn(spec, state, entries),
+    runs: runsOn(spec, state, entries),
+    checks: checksOn(spec, entries),
+    steps: stepsOn(spec, entries),
+    corrections: correctionsIn(spec, entries),
+    cautions: spec.cautions,
+    head: { entries: entries.length, code: last?.hash.slice(0, 16) ?? '' },
+  }
+}
+
+function named({ name, serial, specSha256 }: Extract<RecordedEvent['event'], { type: 'build-started' }>) {
+  return { name, serial, specSha256 }
+}
+
+/** Each step with the entry after which it was done and stayed so. */
+function stepsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetStep[] {
+  const doneBy = new Map<string, Stamp>()
+  let state = emptyBuild
+  for (const entry of entries) {
+    const before = state
+    state = evolve(state, entry)
+    for (const step of spec.steps) {
+      if (step.kind === 'run-procedure' && state.runs[step.procedure] === before.runs[step.procedure]) continue
+      if (!isStepDone(spec, state, step)) doneBy.delete(step.id)
+      else if (!doneBy.has(step.id)) doneBy.set(step.id, stampOf(entry))
+    }
+  }
+  return spec.steps.map(({ id, name, kind }) => ({ name, kind, done: doneBy.get(id) ?? null }))
+}
