@@ -101,7 +101,8 @@ function parsed(text: string): unknown {
 }
 
 function send(response: ServerResponse, type: string, content: string | Buffer): void {
-  response.writeHead(200, { 'content-type': type, 'cache-control': 'no-store' }).end(content)
+  const length = Buffer.byteLength(content)
+  response.writeHead(200, { 'content-type': type, 'content-length': length, 'cache-control': 'no-store' }).end(content)
 }
 
 /** Turns away, and hangs up: what is left of a body that nobody wants is not waited for. */

@@ -1,5 +1,5 @@
 import type { BuildState } from '../../core/build/index.ts'
-import { decide, evolve } from '../../core/build/index.ts'
+import { decide, evolve, readPerson, startBuild } from '../../core/build/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import type { EngineSpec } from '../../core/spec/index.ts'
@@ -9,7 +9,6 @@ import { told } from './answer.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf, openBuild } from './open-build.ts'
 import type { Engine } from './specs.ts'
-import { typedText } from './typed-text.ts'
 
 /** A build being worked on: kept so that a confirmation need not read the whole build again. */
 interface AtHand {
@@ -58,29 +57,18 @@ export function buildRequests(given: {
     },
 
     'builds.start': (input) => {
-      const name = typedText(input.name, { path: 'name', what: 'name', most: 80, missing: 'build-name-missing' })
-      if (!name.ok) return name
-      const serial = typedText(input.serial, { path: 'serial', what: 'serial number', most: 80 })
-      if (!serial.ok) return serial
-      const person = typedText(input.person, { path: 'person', what: 'name', most: 80, missing: 'person-missing' })
-      if (!person.ok) return person
       const engine = engines.find(({ id }) => id === input.engine)
       if (!engine) return refused('engine-unknown', { engine: input.engine.slice(0, 80) }, 'engine')
       if (engine.kind === 'faulty') return refused('engine-faulty', { engine: engine.spec?.name ?? engine.id }, 'engine')
 
+      const person = readPerson(input.person)
+      if (!person.ok) return person
+      const started = startBuild(engine.spec, { ...input, specSha256: sha256(engine.text) })
+      if (!started.ok) return started
+
       const build = newId()
-      const started = {
-        type: 'build-started' as const,
-        version: 1 as const,
-        spec: engine.id,
-        specRevision: engine.spec.revision,
-        specSha256: sha256(engine.text),
-        name: name.value,
-        serial: serial.value,
-      }
-      const at = now().toISOString()
       const added = store.start(
-        { build, after: 0, events: [started], person: person.value, at },
+        { build, after: 0, events: [started.value], person: person.value, at: now().toISOString() },
         { text: engine.text, engine: engine.spec.name, demo: engine.spec.source.kind === 'demo' },
       )
       if (!added.ok) return added
@@ -91,7 +79,7 @@ export function buildRequests(given: {
     },
 
     'builds.act': (input) => {
-      const person = typedText(input.person, { path: 'person', what: 'name', most: 80, missing: 'person-missing' })
+      const person = readPerson(input.person)
       if (!person.ok) return person
       const taken = takeUp(input.build)
       if (!taken.ok) return taken

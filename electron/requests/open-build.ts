@@ -1,5 +1,5 @@
 import type { BuildState, RecordedEvent } from '../../core/build/index.ts'
-import { recordedEvent, replay } from '../../core/build/index.ts'
+import { readEvent, replay } from '../../core/build/index.ts'
 import type { BuildLine } from '../../core/contract.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
@@ -35,9 +35,9 @@ function readable(build: string, entries: readonly StoredEntry[]) {
   const events: RecordedEvent[] = []
   for (const { seq, body, sha256 } of broken === null ? entries : entries.slice(0, broken - 1)) {
     const { at, person, event } = JSON.parse(body) as EntryBody
-    const known = recordedEvent.safeParse({ seq, at, person, event, hash: sha256 })
-    if (!known.success) return { events, readOnly: problem('build-newer', { entry: seq }) }
-    events.push(known.data)
+    const read = readEvent(event)
+    if (read.kind === 'unknown') return { events, readOnly: problem('build-newer', { entry: seq }) }
+    events.push({ seq, at, person, event: read.event, hash: sha256 })
   }
   return { events, readOnly: broken === null ? null : problem('build-chain-broken', { entry: broken }) }
 }
