@@ -13,8 +13,7 @@ export const hostWords = {
     `This host does not know the request “${name}”. Close the window and start Bedplate again.`,
   'request-unreadable': ({ fault }: { fault: string }) =>
     `Nothing was changed, because what was sent has a fault: ${fault}. Correct it and send it again.`,
-  'text-broken': (_: None) =>
-    'The text holds half a character, as a broken paste leaves it. Type it again.',
+  'text-broken': (_: None) => 'The text holds half a character, as a broken paste leaves it. Type it again.',
 
   'data-folder-closed': ({ folder }: { folder: string }) =>
     `Bedplate cannot write in its data folder ${folder}. Give this user the right to write there, or choose another folder with --data.`,
@@ -42,7 +41,8 @@ export const hostWords = {
     `Entry ${entry} of this build is not what was once confirmed, or an entry before it is missing. Nothing can be added. Compare it with its printed sheet or a backup.`,
   'build-spec-lost': (_: None) =>
     'The spec this build was started with is not in the record, so it cannot be drawn. Restore a backup.',
-  'build-name-missing': (_: None) => 'The build has no name. Type one, for example the customer and the pump.',
+  'build-name-missing': (_: None) =>
+    'The build has no name. Type one, for example the customer and the pump.',
   'person-missing': (_: None) => 'Nobody is named. Type who stands at the bench.',
   'text-too-long': ({ what, most }: { what: string; most: number }) =>
     `The ${what} is too long. Keep it to ${most} characters.`,

@@ -18,7 +18,11 @@ protocol.registerSchemesAsPrivileged([{ scheme, privileges: schemeRights }])
 refuseLeaving(app)
 
 const root = join(import.meta.dirname, '../..')
-const { values } = parseArgs({ args: process.argv.slice(1), options: { data: { type: 'string' } }, strict: false })
+const { values } = parseArgs({
+  args: process.argv.slice(1),
+  options: { data: { type: 'string' } },
+  strict: false,
+})
 const data = dataFolder(typeof values.data === 'string' ? values.data : undefined, {
   platform: process.platform,
   env: process.env,
@@ -51,7 +55,9 @@ async function open(): Promise<void> {
   putPolicyOnAll(session.defaultSession)
   servePages(readPages(join(root, 'build/renderer')))
   answerWindow(opened.value.answer)
-  Menu.setApplicationMenu(process.platform === 'darwin' ? Menu.buildFromTemplate([{ role: 'appMenu' }]) : null)
+  Menu.setApplicationMenu(
+    process.platform === 'darwin' ? Menu.buildFromTemplate([{ role: 'appMenu' }]) : null,
+  )
   await openWindow()
 }
 

@@ -31,7 +31,8 @@ const longestTarget = 2048
  * browser; it cannot give them our Host (against rebinding), our Origin, or the token.
  */
 export function admit({ method, target, rawHeaders }: Knock, { port, token }: House): Admission {
-  const all = (name: string) => rawHeaders.filter((_, at) => at % 2 === 1 && rawHeaders[at - 1]?.toLowerCase() === name)
+  const all = (name: string) =>
+    rawHeaders.filter((_, at) => at % 2 === 1 && rawHeaders[at - 1]?.toLowerCase() === name)
   const only = (name: string) => (all(name).length === 1 ? all(name)[0] : undefined)
   const away = (status: number): Admission => ({ to: 'nowhere', status })
   const own = `127.0.0.1:${port}`
@@ -39,7 +40,10 @@ export function admit({ method, target, rawHeaders }: Knock, { port, token }: Ho
   if (only('host') !== own) return away(421)
   if (target.length > longestTarget) return away(414)
   if (!/^\/[\x21-\x7e]*$/.test(target) || target.startsWith('//')) return away(400)
-  if (isFromElsewhere(all('sec-fetch-site')) && !isOpening(method, all('sec-fetch-mode'), all('sec-fetch-dest')))
+  if (
+    isFromElsewhere(all('sec-fetch-site')) &&
+    !isOpening(method, all('sec-fetch-mode'), all('sec-fetch-dest'))
+  )
     return away(403)
 
   if (method === 'GET') return { to: 'page', target }

@@ -1,8 +1,8 @@
 /** Notices that nobody has asked for anything for a while. */
 export interface IdleWatch {
   /** Somebody asked. */
-  heard(): void
-  stop(): void
+  readonly heard: () => void
+  readonly stop: () => void
 }
 
 /**

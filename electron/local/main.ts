@@ -29,16 +29,24 @@ async function serve(): Promise<void> {
     cwd: process.cwd(),
   })
   const built = join(root, 'build/renderer')
-  if (!existsSync(join(built, 'index.html'))) return fail('The window is not built yet. Start with `npm start`.')
+  if (!existsSync(join(built, 'index.html')))
+    return fail('The window is not built yet. Start with `npm start`.')
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
-  const opened = await openRequests({ host: 'local', version, dataFolder: data }, join(root, 'specs'), (line) =>
-    console.error(line),
+  const opened = await openRequests(
+    { host: 'local', version, dataFolder: data },
+    join(root, 'specs'),
+    (line) => console.error(line),
   )
   if (!opened.ok) return fail(sentenceOf(opened.problem))
 
   let heard = (): void => undefined
   const { answer, close } = opened.value
-  const host = await startLocalHost({ pages: readPages(built), answer, token: newToken(), heard: () => heard() })
+  const host = await startLocalHost({
+    pages: readPages(built),
+    answer,
+    token: newToken(),
+    heard: () => heard(),
+  })
   const end = (): void => {
     void host.close().then(() => {
       close()

@@ -24,7 +24,7 @@ export interface LocalHost {
   readonly port: number
   /** With the token in its fragment: whoever has it is let in. */
   readonly address: string
-  close(): Promise<void>
+  readonly close: () => Promise<void>
 }
 
 /** Serves on this machine's own loopback address, at a port of the system's choice. */
@@ -82,7 +82,11 @@ async function serve(
         if ('refused' in body) return end(response, body.refused)
         const input = parsed(body.text)
         if (input === undefined) return end(response, 400)
-        return send(response, 'application/json; charset=utf-8', JSON.stringify(await answer(admitted.name, input)))
+        return send(
+          response,
+          'application/json; charset=utf-8',
+          JSON.stringify(await answer(admitted.name, input)),
+        )
       }
       default:
         return admitted satisfies never
@@ -102,7 +106,9 @@ function parsed(text: string): unknown {
 
 function send(response: ServerResponse, type: string, content: string | Buffer): void {
   const length = Buffer.byteLength(content)
-  response.writeHead(200, { 'content-type': type, 'content-length': length, 'cache-control': 'no-store' }).end(content)
+  response
+    .writeHead(200, { 'content-type': type, 'content-length': length, 'cache-control': 'no-store' })
+    .end(content)
 }
 
 /** Turns away, and hangs up: what is left of a body that nobody wants is not waited for. */

@@ -8,7 +8,10 @@ import type { Handler, Handlers } from './handlers.ts'
 export type Answering = (name: string, input: unknown) => Promise<Answer<RequestName>>
 
 /** Puts the parsing of what comes in and goes out around the handlers. `report` is told of bugs. */
-export function answering(handlers: Handlers, report: (name: RequestName, error: unknown) => void): Answering {
+export function answering(
+  handlers: Handlers,
+  report: (name: RequestName, error: unknown) => void,
+): Answering {
   async function answer<Name extends RequestName>(name: Name, input: unknown): Promise<Answer<Name>> {
     try {
       const outcome = await handled(name, handlers[name], input)
@@ -46,7 +49,9 @@ async function handled<Name extends RequestName>(
   const broken = brokenText(parsed.data, '')
   if (broken !== null) return refused('text-broken', {}, broken)
   const outcome = await handler(parsed.data as ParsedInput<Name>)
-  return outcome.ok ? { ok: true, value: contract[name].output.parse(outcome.value) as Output<Name> } : outcome
+  return outcome.ok
+    ? { ok: true, value: contract[name].output.parse(outcome.value) as Output<Name> }
+    : outcome
 }
 
 /** Where a text with half a surrogate pair lies: such a text has no canonical form and could not be recorded. */

@@ -59,7 +59,8 @@ export function buildRequests(given: {
     'builds.start': (input) => {
       const engine = engines.find(({ id }) => id === input.engine)
       if (!engine) return refused('engine-unknown', { engine: input.engine.slice(0, 80) }, 'engine')
-      if (engine.kind === 'faulty') return refused('engine-faulty', { engine: engine.spec?.name ?? engine.id }, 'engine')
+      if (engine.kind === 'faulty')
+        return refused('engine-faulty', { engine: engine.spec?.name ?? engine.id }, 'engine')
 
       const person = readPerson(input.person)
       if (!person.ok) return person

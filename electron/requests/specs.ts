@@ -45,7 +45,8 @@ export function readEngines(folder: string): readonly Engine[] {
 
 function engineOf(file: string, text: string): Engine {
   const read = readSpec(text)
-  if (!read.ok) return { kind: 'faulty', id: file.replace(/\.json$/, ''), spec: null, text, faults: read.problems }
+  if (!read.ok)
+    return { kind: 'faulty', id: file.replace(/\.json$/, ''), spec: null, text, faults: read.problems }
   const { spec } = read
   return { kind: 'sound', id: spec.id, spec, text, doubts: [] }
 }

@@ -20,14 +20,24 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
   )
 
   const add = db.transaction(
-    ({ build, after, events, person, at }: Addition, spec: KeptSpec | null): Outcome<readonly RecordedEvent[]> => {
+    (
+      { build, after, events, person, at }: Addition,
+      spec: KeptSpec | null,
+    ): Outcome<readonly RecordedEvent[]> => {
       const last = readLast.get(build)
       if ((last?.seq ?? 0) !== after) return refused('build-moved-on', { last: last?.seq ?? 0 })
       if (spec !== null) specs.keep(spec)
       const added: RecordedEvent[] = []
       let previous = last?.sha256 ?? null
       for (const event of events) {
-        const { seq, body, sha256 } = seal({ build, seq: after + added.length + 1, at, person, event, previous })
+        const { seq, body, sha256 } = seal({
+          build,
+          seq: after + added.length + 1,
+          at,
+          person,
+          event,
+          previous,
+        })
         insert.run(build, seq, body, sha256)
         added.push({ seq, at, person, event, hash: sha256 })
         previous = sha256

@@ -25,7 +25,10 @@ export function versionOf(db: Database.Database): number {
  * themselves be dropped by anyone who can write the file; this tells.
  */
 export function formOf(db: Database.Database): string {
-  const definitions = db.prepare('SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY type, name').raw().all()
+  const definitions = db
+    .prepare('SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY type, name')
+    .raw()
+    .all()
   return createHash('sha256').update(JSON.stringify(definitions)).digest('hex')
 }
 

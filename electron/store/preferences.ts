@@ -13,10 +13,9 @@ export function preferencesOn(db: Database) {
     for (const [name, value] of Object.entries(change)) write.run(name, JSON.stringify(value))
   })
   return {
-    all(): Readonly<Record<string, unknown>> {
-      return Object.fromEntries(read.all().map(({ name, value_json }) => [name, JSON.parse(value_json) as unknown]))
-    },
-    keep(change: Readonly<Record<string, unknown>>): Outcome<null> {
+    all: (): Readonly<Record<string, unknown>> =>
+      Object.fromEntries(read.all().map(({ name, value_json }) => [name, JSON.parse(value_json) as unknown])),
+    keep: (change: Readonly<Record<string, unknown>>): Outcome<null> => {
       try {
         writeAll.immediate(change)
         return done(null)

@@ -11,15 +11,15 @@ export interface KeptSpec {
 
 /** The texts of specs that builds rest on, each once, under the hash of its text. */
 export function specsOn(db: Database) {
-  const keep = db.prepare('INSERT INTO spec (sha256, text, engine, demo) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING')
+  const keep = db.prepare(
+    'INSERT INTO spec (sha256, text, engine, demo) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING',
+  )
   const read = db.prepare<[string], { text: string }>('SELECT text FROM spec WHERE sha256 = ?')
   return {
     keep({ text, engine, demo }: KeptSpec): void {
       keep.run(sha256(text), text, engine, demo ? 1 : 0)
     },
-    text(hash: string): string | null {
-      return read.get(hash)?.text ?? null
-    },
+    text: (hash: string): string | null => read.get(hash)?.text ?? null,
   }
 }
 

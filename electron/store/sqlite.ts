@@ -23,7 +23,8 @@ export function connect(file: string): Database.Database {
     db.pragma('journal_mode = WAL')
     db.pragma('synchronous = FULL') // after WAL, which better-sqlite3 is built to drop to NORMAL
     db.prepare('SELECT count(*) FROM sqlite_schema').get()
-    if (db.pragma('synchronous', { simple: true }) !== 2) throw new Error('SQLite did not keep synchronous=FULL')
+    if (db.pragma('synchronous', { simple: true }) !== 2)
+      throw new Error('SQLite did not keep synchronous=FULL')
     return db
   } catch (error) {
     db.close()
@@ -34,9 +35,11 @@ export function connect(file: string): Database.Database {
 /** The problem that an error of SQLite stands for, where it is one that can be expected; null for a bug. */
 export function fileProblem(error: unknown, file: string, folder: string): Problem | null {
   const code = codeOf(error)
-  if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED')) return problem('record-in-use', { folder })
+  if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED'))
+    return problem('record-in-use', { folder })
   if (code === 'SQLITE_NOTADB') return problem('record-not-a-database', { file })
-  if (code.startsWith('SQLITE_CORRUPT')) return problem('record-damaged', { file, found: 'its pages do not fit together' })
+  if (code.startsWith('SQLITE_CORRUPT'))
+    return problem('record-damaged', { file, found: 'its pages do not fit together' })
   if (/^SQLITE_(CANTOPEN|READONLY|PERM)/.test(code) || /^E(ACCES|PERM|ROFS|NOTDIR|EXIST)$/.test(code))
     return problem('data-folder-closed', { folder })
   return writeProblem(error)
@@ -47,7 +50,8 @@ export function writeProblem(error: unknown): Problem | null {
   const code = codeOf(error)
   if (code === 'SQLITE_FULL' || code === 'ENOSPC') return problem('record-not-saved', { reason: 'disk-full' })
   if (/^SQLITE_(READONLY|CANTOPEN)/.test(code)) return problem('record-not-saved', { reason: 'read-only' })
-  if (/^SQLITE_(IOERR|CORRUPT|NOTADB)/.test(code)) return problem('record-not-saved', { reason: 'disk-fault' })
+  if (/^SQLITE_(IOERR|CORRUPT|NOTADB)/.test(code))
+    return problem('record-not-saved', { reason: 'disk-fault' })
   return null
 }
 

@@ -10,7 +10,9 @@ const sources = readdirSync(electron, { recursive: true, encoding: 'utf8' })
   .map((path) => ({ path: path.replaceAll('\\', '/'), text: readFileSync(join(electron, path), 'utf8') }))
 
 function naming(word: RegExp): string[] {
-  return sources.filter(({ text }) => word.test(text.replace(/\/\*[^]*?\*\/|\/\/.*/g, ''))).map(({ path }) => path)
+  return sources
+    .filter(({ text }) => word.test(text.replace(/\/\*[^]*?\*\/|\/\/.*/g, '')))
+    .map(({ path }) => path)
 }
 
 describe('the way into the desktop host', () => {

@@ -42,7 +42,10 @@ async function host(limits: Partial<Limits> = {}) {
   const ask = (name: string, input: unknown) => {
     const body = JSON.stringify(input)
     const length = Buffer.byteLength(body)
-    return send(started.port, lines(`POST /request/${name} HTTP/1.1`, ...good, `Content-Length: ${length}`) + body)
+    return send(
+      started.port,
+      lines(`POST /request/${name} HTTP/1.1`, ...good, `Content-Length: ${length}`) + body,
+    )
   }
   const get = (target: string) =>
     send(started.port, lines(`GET ${target} HTTP/1.1`, `Host: ${own}`, 'Connection: close'))
@@ -73,7 +76,12 @@ describe('the local host', () => {
 
   it('answers a request that core refuses with 200 and the problem', async () => {
     const { ask } = await host()
-    const { status, body } = await ask('builds.start', { engine: 'skerry-3', name: '', serial: '', person: 'Ana' })
+    const { status, body } = await ask('builds.start', {
+      engine: 'skerry-3',
+      name: '',
+      serial: '',
+      person: 'Ana',
+    })
     expect(status).toBe(200)
     expect(JSON.parse(body)).toMatchObject({ ok: false, problem: { path: 'name' } })
   })
@@ -90,7 +98,10 @@ describe('the local host', () => {
           socket.destroy()
           resolve(word)
         }
-        socket.on('connect', () => say('reached')).on('error', () => say('closed')).on('timeout', () => say('closed'))
+        socket
+          .on('connect', () => say('reached'))
+          .on('error', () => say('closed'))
+          .on('timeout', () => say('closed'))
       })
       expect(reached, address).toBe('closed')
     }
@@ -103,7 +114,10 @@ describe('the local host', () => {
     expect(Buffer.from(first.token, 'base64url')).toHaveLength(32)
     expect(first.token).not.toBe(second.token)
     const withOther = first.good.map((line) => line.replace(first.token, second.token))
-    const { status } = await send(first.port, lines('POST /request/host.read HTTP/1.1', ...withOther, 'Content-Length: 2') + '{}')
+    const { status } = await send(
+      first.port,
+      lines('POST /request/host.read HTTP/1.1', ...withOther, 'Content-Length: 2') + '{}',
+    )
     expect(status).toBe(401)
   })
 
@@ -116,7 +130,10 @@ describe('the local host', () => {
       await ask('host.read', {}),
       await ask('host.nothing', {}),
       await send(port, lines('GET / HTTP/1.1', 'Host: evil.test')),
-      await send(port, lines('OPTIONS /request/builds.act HTTP/1.1', `Host: ${own}`, 'Origin: http://evil.test')),
+      await send(
+        port,
+        lines('OPTIONS /request/builds.act HTTP/1.1', `Host: ${own}`, 'Origin: http://evil.test'),
+      ),
       await send(port, 'nonsense\r\n\r\n'),
     ]
     expect(replies.map(({ status }) => status)).toEqual([200, 200, 404, 200, 404, 421, 405, 400])
@@ -130,7 +147,10 @@ describe('the local host', () => {
     const { port, own, token, good, record } = await host()
     const body = JSON.stringify({ engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Mallory' })
     const post = (headers: readonly string[]) =>
-      send(port, lines('POST /request/builds.start HTTP/1.1', ...headers, `Content-Length: ${body.length}`) + body)
+      send(
+        port,
+        lines('POST /request/builds.start HTTP/1.1', ...headers, `Content-Length: ${body.length}`) + body,
+      )
     const but = (name: string, line: string) => good.map((it) => (it.startsWith(name) ? line : it))
     expect((await post(but('Host', `Host: rebound.evil.test:${port}`))).status).toBe(421)
     expect((await post(but('Origin', 'Origin: http://evil.test'))).status).toBe(403)
@@ -181,7 +201,10 @@ describe('the local host', () => {
 describe('a request that asks for too much', () => {
   it('is told so by its announced length', async () => {
     const { port, good } = await host({ bodyBytes: 1000 })
-    const { status } = await send(port, lines('POST /request/host.read HTTP/1.1', ...good, 'Content-Length: 1001'))
+    const { status } = await send(
+      port,
+      lines('POST /request/host.read HTTP/1.1', ...good, 'Content-Length: 1001'),
+    )
     expect(status).toBe(413)
   })
 

@@ -22,17 +22,25 @@ describe('the pages of the window', () => {
     expect(pageAt(pages, '/#token')?.bytes.toString()).toContain('Bedplate')
   })
 
-  it.each(['', 'index.html', '/INDEX.HTML', '/index.html/..', '/leak.txt', '/notes.exe', '/constructor', '/assets/'])(
-    'are not at %j',
-    (path) => {
-      expect(pageAt(built(), path)).toBeNull()
-    },
-  )
+  it.each([
+    '',
+    'index.html',
+    '/INDEX.HTML',
+    '/index.html/..',
+    '/leak.txt',
+    '/notes.exe',
+    '/constructor',
+    '/assets/',
+  ])('are not at %j', (path) => {
+    expect(pageAt(built(), path)).toBeNull()
+  })
 })
 
 describe('the content policy', () => {
   it('lets nothing in but what the program ships', () => {
-    const rules = Object.fromEntries(contentPolicy.split('; ').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1)]))
+    const rules = Object.fromEntries(
+      contentPolicy.split('; ').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1)]),
+    )
     expect(rules['default-src']).toEqual(["'none'"])
     expect(rules['script-src']).toEqual(["'self'"])
     expect(rules['frame-ancestors']).toEqual(["'none'"])

@@ -22,13 +22,28 @@ const good = {
 }
 
 /** Every place in `good`, as a path. */
-const places = [['build'], ['after'], ['person'], ['command'], ['command', 'type'], ['command', 'step'], ['command', 'typed']]
+const places = [
+  ['build'],
+  ['after'],
+  ['person'],
+  ['command'],
+  ['command', 'type'],
+  ['command', 'step'],
+  ['command', 'typed'],
+]
 
 function spoilt(path: readonly string[], value: unknown): unknown {
   const [name = '', ...rest] = path
-  const change = (inside: Record<string, unknown>, key: string, keys: readonly string[]): Record<string, unknown> => ({
+  const change = (
+    inside: Record<string, unknown>,
+    key: string,
+    keys: readonly string[],
+  ): Record<string, unknown> => ({
     ...inside,
-    [key]: keys.length === 0 ? value : change(inside[key] as Record<string, unknown>, keys[0] ?? '', keys.slice(1)),
+    [key]:
+      keys.length === 0
+        ? value
+        : change(inside[key] as Record<string, unknown>, keys[0] ?? '', keys.slice(1)),
   })
   return change(good, name, rest)
 }

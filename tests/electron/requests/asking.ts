@@ -34,7 +34,12 @@ export function asking(store: Store, given: { now?: () => Date; engines?: readon
     return given.value
   }
   const begin = () =>
-    get('builds.start', { engine: 'skerry-3', name: 'Ferry, port engine', serial: 'F-201', person: 'Ana Ruiz' })
+    get('builds.start', {
+      engine: 'skerry-3',
+      name: 'Ferry, port engine',
+      serial: 'F-201',
+      person: 'Ana Ruiz',
+    })
   const act = (build: string, after: number, command: BuildCommand) =>
     ask('builds.act', { build, after, person: 'Ana Ruiz', command })
   return { answer, ask, get, begin, act, bugs }

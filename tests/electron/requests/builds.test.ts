@@ -10,7 +10,10 @@ const caseMarks = { type: 'note-marks', step: 'case-marks', typed: '2 2 3 1' } a
 
 /** The store, refusing to write as a full disk does. */
 function onFullDisk(record: Store): Store {
-  const refusal = { ok: false, problem: { code: 'record-not-saved', facts: { reason: 'disk-full' }, path: '' } } as const
+  const refusal = {
+    ok: false,
+    problem: { code: 'record-not-saved', facts: { reason: 'disk-full' }, path: '' },
+  } as const
   return { ...record, append: () => refusal }
 }
 
@@ -19,7 +22,12 @@ describe('starting a build', () => {
     const { get, begin } = asking(await store(folder()))
     const first = await begin()
     const second = await begin()
-    expect(first.line).toMatchObject({ number: '2026-001', name: 'Ferry, port engine', entries: 1, finished: false })
+    expect(first.line).toMatchObject({
+      number: '2026-001',
+      name: 'Ferry, port engine',
+      entries: 1,
+      finished: false,
+    })
     expect(second.line.number).toBe('2026-002')
     expect(first.events.map(({ event }) => event.type)).toEqual(['build-started'])
     expect(JSON.parse(first.specText).id).toBe('skerry-3')
@@ -34,7 +42,10 @@ describe('starting a build', () => {
   ])('is refused with %s', async (_, change, code, path) => {
     const { ask, get } = asking(await store(folder()))
     const good = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
-    expect(await ask('builds.start', { ...good, ...change })).toMatchObject({ ok: false, problem: { code, path } })
+    expect(await ask('builds.start', { ...good, ...change })).toMatchObject({
+      ok: false,
+      problem: { code, path },
+    })
     expect(await get('builds.list', {})).toEqual([])
   })
 })
@@ -45,7 +56,10 @@ describe('acting on a build', () => {
     const { begin, act, get } = asking(record)
     const { line } = await begin()
     const answer = await act(line.id, 1, caseMarks)
-    expect(answer).toMatchObject({ ok: true, value: { events: [{ seq: 2, event: { type: 'marks-noted' } }] } })
+    expect(answer).toMatchObject({
+      ok: true,
+      value: { events: [{ seq: 2, event: { type: 'marks-noted' } }] },
+    })
     expect(record.entries(line.id)).toHaveLength(2)
     expect((await get('builds.open', { build: line.id })).events.map(({ seq }) => seq)).toEqual([1, 2])
   })
@@ -120,7 +134,10 @@ describe('opening a build', () => {
     await act(line.id, 2, { type: 'note-marks', step: 'crank-marks', typed: 'F G H F' })
     record.close()
     const db = new Database(join(inFolder, recordName))
-    const guard = db.prepare("SELECT sql FROM sqlite_schema WHERE name = 'event_is_not_changed'").pluck().get()
+    const guard = db
+      .prepare("SELECT sql FROM sqlite_schema WHERE name = 'event_is_not_changed'")
+      .pluck()
+      .get()
     db.exec('DROP TRIGGER event_is_not_changed')
     db.exec(change)
     db.exec(String(guard))
@@ -129,10 +146,15 @@ describe('opening a build', () => {
   }
 
   it('whose entry was altered shows what can be relied on, and takes nothing more', async () => {
-    const { get, act, line } = await tamperedWith(`UPDATE event SET body = replace(body, '"F"', '"H"') WHERE seq = 3`)
+    const { get, act, line } = await tamperedWith(
+      `UPDATE event SET body = replace(body, '"F"', '"H"') WHERE seq = 3`,
+    )
     const opened = await get('builds.open', { build: line.id })
     expect(opened.events.map(({ seq }) => seq)).toEqual([1, 2])
-    expect(opened.readOnly).toMatchObject({ code: 'build-chain-broken', sentence: expect.stringContaining('Entry 3') })
+    expect(opened.readOnly).toMatchObject({
+      code: 'build-chain-broken',
+      sentence: expect.stringContaining('Entry 3'),
+    })
     const answer = await act(line.id, 2, caseMarks)
     expect(answer).toMatchObject({ ok: false, problem: { code: 'build-chain-broken' } })
   })
@@ -142,11 +164,20 @@ describe('opening a build', () => {
     const record = await store(inFolder)
     const { line } = await asking(record).begin()
     const newer = { type: 'thread-cleaned', version: 1 } as never
-    record.append({ build: line.id, after: 1, events: [newer], person: 'Ana Ruiz', at: '2026-03-02T07:30:00.000Z' })
+    record.append({
+      build: line.id,
+      after: 1,
+      events: [newer],
+      person: 'Ana Ruiz',
+      at: '2026-03-02T07:30:00.000Z',
+    })
     const { get, act } = asking(record)
     const opened = await get('builds.open', { build: line.id })
     expect(opened.events).toHaveLength(1)
-    expect(opened.readOnly).toMatchObject({ code: 'build-newer', sentence: expect.stringContaining('Entry 2') })
+    expect(opened.readOnly).toMatchObject({
+      code: 'build-newer',
+      sentence: expect.stringContaining('Entry 2'),
+    })
     expect((await act(line.id, 1, caseMarks)).ok).toBe(false)
   })
 })

@@ -20,14 +20,17 @@ describe('the engines', () => {
     const { get } = asking(await store(folder()))
     const lines = await get('engines.list', {})
     expect(lines.length).toBeGreaterThan(1)
-    for (const { id, demo, faults } of lines) expect({ id, demo, faults }).toEqual({ id, demo: true, faults: [] })
+    for (const { id, demo, faults } of lines)
+      expect({ id, demo, faults }).toEqual({ id, demo: true, faults: [] })
   })
 
   it('are read as they stand', async () => {
     const { get, ask } = asking(await store(folder()))
     const { specText } = await get('engines.read', { id: 'skerry-3' })
     expect(specText).toBe(readFileSync(join(specs, 'skerry-3.json'), 'utf8'))
-    expect(await ask('engines.read', { id: '../package' })).toMatchObject({ problem: { code: 'engine-unknown' } })
+    expect(await ask('engines.read', { id: '../package' })).toMatchObject({
+      problem: { code: 'engine-unknown' },
+    })
   })
 
   it('are listed with their faults where they have some, and nothing is built from them', async () => {
@@ -36,7 +39,12 @@ describe('the engines', () => {
     const [faulty, sound] = await get('engines.list', {})
     expect(faulty).toMatchObject({ id: 'pump', faults: [{ sentence: expect.any(String) }] })
     expect(sound).toMatchObject({ id: 'skerry-3', faults: [] })
-    const refused = await ask('builds.start', { engine: 'pump', name: 'Pump', serial: '', person: 'Ana Ruiz' })
+    const refused = await ask('builds.start', {
+      engine: 'pump',
+      name: 'Pump',
+      serial: '',
+      person: 'Ana Ruiz',
+    })
     expect(refused).toMatchObject({ ok: false, problem: { code: 'engine-faulty' } })
   })
 

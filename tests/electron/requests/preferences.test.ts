@@ -5,7 +5,11 @@ import { asking } from './asking.ts'
 describe('preferences', () => {
   it('are the first ones on a new bench', async () => {
     const { get } = asking(await store(folder()))
-    expect(await get('preferences.read', {})).toMatchObject({ person: '', torqueUnit: 'N·m', lengthUnit: 'mm' })
+    expect(await get('preferences.read', {})).toMatchObject({
+      person: '',
+      torqueUnit: 'N·m',
+      lengthUnit: 'mm',
+    })
   })
 
   it('are kept one by one, over a new start too', async () => {

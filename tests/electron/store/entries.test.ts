@@ -112,10 +112,25 @@ describe('the chain of a build', () => {
       return { ...entry, body, sha256: createHash('sha256').update(body).digest('hex') }
     }
     expect(firstBroken(buildId, entries)).toBeNull()
-    expect(firstBroken(buildId, altered(3, (it) => ({ ...it, body: it.body.replace('"b"', '"x"') })))).toBe(3)
+    expect(
+      firstBroken(
+        buildId,
+        altered(3, (it) => ({ ...it, body: it.body.replace('"b"', '"x"') })),
+      ),
+    ).toBe(3)
     expect(firstBroken(buildId, altered(3, rehashed))).toBe(4)
-    expect(firstBroken(buildId, altered(4, (it) => ({ ...it, sha256: 'f'.repeat(64) })))).toBe(4)
-    expect(firstBroken(buildId, entries.filter(({ seq }) => seq !== 2))).toBe(2)
+    expect(
+      firstBroken(
+        buildId,
+        altered(4, (it) => ({ ...it, sha256: 'f'.repeat(64) })),
+      ),
+    ).toBe(4)
+    expect(
+      firstBroken(
+        buildId,
+        entries.filter(({ seq }) => seq !== 2),
+      ),
+    ).toBe(2)
     expect(firstBroken(buildId, [...entries.slice(0, 2), ...entries.slice(1)])).toBe(3)
     expect(firstBroken(otherBuildId, entries)).toBe(1)
     const noEntry = { seq: 6, body: 'x', sha256: createHash('sha256').update('x').digest('hex') }

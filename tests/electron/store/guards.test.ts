@@ -67,7 +67,10 @@ describe('an entry in the record', () => {
     ['removed', 'DELETE FROM event'],
     ['replaced', "INSERT OR REPLACE INTO event VALUES ('b', 1, '[]', 'bb')"],
     ['replaced by REPLACE', "REPLACE INTO event VALUES ('b', 1, '[]', 'bb')"],
-    ['overwritten on conflict', "INSERT INTO event VALUES ('b', 1, '[]', 'bb') ON CONFLICT DO UPDATE SET body = '[]'"],
+    [
+      'overwritten on conflict',
+      "INSERT INTO event VALUES ('b', 1, '[]', 'bb') ON CONFLICT DO UPDATE SET body = '[]'",
+    ],
     ['numbered like another', "INSERT INTO event VALUES ('b', 1, '[]', 'bb')"],
     ['numbered 0', "INSERT INTO event VALUES ('b', 0, '[]', 'bb')"],
     ['given a number that is none', "INSERT INTO event VALUES ('b', 'two', '[]', 'bb')"],
@@ -97,13 +100,14 @@ describe('an entry in the record', () => {
 })
 
 describe('a spec that a build rests on', () => {
-  it.each(["UPDATE spec SET text = ''", 'DELETE FROM spec', "REPLACE INTO spec VALUES ('a', 'other', 'E', 0)"])(
-    'is not touched by %s',
-    (sql) => {
-      const { db } = connected()
-      db.exec("INSERT INTO spec VALUES ('a', '{}', 'E', 0)")
-      expect(() => db.exec(sql)).toThrow()
-      db.close()
-    },
-  )
+  it.each([
+    "UPDATE spec SET text = ''",
+    'DELETE FROM spec',
+    "REPLACE INTO spec VALUES ('a', 'other', 'E', 0)",
+  ])('is not touched by %s', (sql) => {
+    const { db } = connected()
+    db.exec("INSERT INTO spec VALUES ('a', '{}', 'E', 0)")
+    expect(() => db.exec(sql)).toThrow()
+    db.close()
+  })
 })

@@ -41,7 +41,10 @@ describe('a host killed while it adds entries', () => {
       expect(entries.length).toBeGreaterThanOrEqual(confirmed)
       expect(entries.map(({ seq }) => seq)).toEqual(entries.map((_, at) => at + 1))
       expect(firstBroken(buildId, entries)).toBeNull()
-      expect(record.build(buildId)).toMatchObject({ entries: entries.length, head_sha256: entries.at(-1)?.sha256 })
+      expect(record.build(buildId)).toMatchObject({
+        entries: entries.length,
+        head_sha256: entries.at(-1)?.sha256,
+      })
       record.close()
     }
     expect(confirmed).toBeGreaterThan(100)

@@ -32,7 +32,11 @@ async function folderWithRecord() {
   const inFolder = folder()
   const opened = await store(inFolder)
   startBuild(opened)
-  append(opened, 1, Array.from({ length: 19 }, (_, at) => fitted(`part-${at}`)))
+  append(
+    opened,
+    1,
+    Array.from({ length: 19 }, (_, at) => fitted(`part-${at}`)),
+  )
   opened.close()
   return { inFolder, file: join(inFolder, recordName) }
 }
