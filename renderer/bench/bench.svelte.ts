@@ -1,4 +1,11 @@
-import type { BuildLine, Client, EngineLine, OpenBuild, Preferences, ToldProblem } from '../../core/contract.ts'
+import type {
+  BuildLine,
+  Client,
+  EngineLine,
+  OpenBuild,
+  Preferences,
+  ToldProblem,
+} from '../../core/contract.ts'
 import { BuildSession } from './build-session.svelte.ts'
 
 /** Where the person is. The build and its sheet carry the session they show. */
@@ -60,7 +67,12 @@ export class Bench {
     if (this.#preferences?.atBuild) await this.keep({ atBuild: null })
   }
 
-  async startBuild(engine: string, name: string, serial: string, person: string): Promise<ToldProblem | null> {
+  async startBuild(
+    engine: string,
+    name: string,
+    serial: string,
+    person: string,
+  ): Promise<ToldProblem | null> {
     const answer = await this.#client.request('builds.start', { engine, name, serial, person })
     if (!answer.ok) return answer.problem
     await this.keep({ person: person.trim() })

@@ -1,28 +1,38 @@
 import type { View } from '../../core/layout/index.ts'
+import type { Face } from '../../core/spec/index.ts'
 
-/** How the drawing lies before the person: which way it is looked at, and which part was tapped last. */
+/** How the drawing lies before the person: which way each face is looked at, and which part was tapped last. */
 export class DrawingTable {
-  #view = $state.raw<View>({ from: 'above', turn: 0 })
+  readonly #face: () => Face
+  #chosen = $state.raw<Readonly<Record<string, View>>>({})
   #picked = $state<string | null>(null)
 
-  get view() {
-    return this.#view
+  readonly face = $derived.by(() => this.#face())
+  /** A face is first looked at the way it is worked on; after that the way it was left. */
+  readonly view: View = $derived.by(
+    () => this.#chosen[this.face.id] ?? { from: this.face.workedFrom, turn: 0 },
+  )
+
+  constructor(face: () => Face) {
+    this.#face = face
   }
+
   /** What was tapped, as the scene names it: `fastener/C4`, `half/M2/upper`. */
   get picked() {
     return this.#picked
   }
 
-  lookFrom(from: View['from']) {
-    this.#view = { ...this.#view, from }
-  }
   flip() {
-    this.lookFrom(this.#view.from === 'above' ? 'below' : 'above')
+    this.#look({ ...this.view, from: this.view.from === 'above' ? 'below' : 'above' })
   }
   turn() {
-    this.#view = { ...this.#view, turn: ((this.#view.turn + 1) % 4) as View['turn'] }
+    this.#look({ ...this.view, turn: ((this.view.turn + 1) % 4) as View['turn'] })
   }
   pick(about: string | null) {
     this.#picked = about
+  }
+
+  #look(view: View) {
+    this.#chosen = { ...this.#chosen, [this.face.id]: view }
   }
 }

@@ -36,8 +36,8 @@ export class RunDesk {
   /** The flag that was put off; it comes back at the end. */
   #later = $state<readonly number[]>([])
 
-  readonly procedure: Procedure = $derived.by(
-    () => this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
+  readonly procedure: Procedure = $derived.by(() =>
+    this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
   )
   readonly run: Run | undefined = $derived.by(() => this.#session().state.runs[this.procedure.id])
   readonly task: Task = $derived.by(() => this.#taskNow())
@@ -89,7 +89,15 @@ export class RunDesk {
     moved: boolean,
     outOfOrder: string | null,
   ) {
-    return this.#act({ type: 'pull', procedure: this.procedure.id, pass, fastener, reading, moved, outOfOrder })
+    return this.#act({
+      type: 'pull',
+      procedure: this.procedure.id,
+      pass,
+      fastener,
+      reading,
+      moved,
+      outOfOrder,
+    })
   }
 
   answerLater(flag: number) {
@@ -160,7 +168,13 @@ export class RunDesk {
   }
 }
 
-function confirmText(pass: Pass, number: string, window: Window | null, unit: TorqueUnit, typed: string): string {
+function confirmText(
+  pass: Pass,
+  number: string,
+  window: Window | null,
+  unit: TorqueUnit,
+  typed: string,
+): string {
   switch (pass.kind) {
     case 'seat':
       return `${number} is seated`
