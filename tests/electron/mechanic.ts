@@ -1,0 +1,59 @@
+import { currentStep, halfKey } from '../../core/build/index.ts'
+import type { BuildCommand, BuildState } from '../../core/build/index.ts'
+import type { EngineSpec, Procedure, Step } from '../../core/spec/index.ts'
+import { nextPull } from '../../core/tightening/index.ts'
+
+/** What a mechanic who does everything right, and reads nothing off, does next; null when the build is finished. */
+export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand | null {
+  if (state.finished) return null
+  const step = currentStep(spec, state)
+  return step === null ? { type: 'finish-build' } : commandFor(spec, state, step)
+}
+
+function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildCommand {
+  switch (step.kind) {
+    case 'note-marks': {
+      const { positions, ...fit } = found(spec.fits, step.fit)
+      const mark = fit[step.part].marks[0]?.mark ?? ''
+      return { type: 'note-marks', step: step.id, typed: positions.map(() => mark).join(' ') }
+    }
+    case 'choose-shells':
+      return { type: 'choose-shells', step: step.id, others: [] }
+    case 'fit-shells': {
+      const halves = found(spec.fits, step.fit).positions.flatMap((position) =>
+        (['upper', 'lower'] as const).map((half) => ({ position, half })),
+      )
+      const open = halves.find(({ position, half }) => !state.fitted.has(halfKey(position, half)))
+      if (!open) throw new Error(`${step.id} has nothing left to fit`)
+      return { type: 'fit-half', step: step.id, ...open }
+    }
+    case 'fit-part':
+      return { type: 'fit-part', step: step.id }
+    case 'lay-bead':
+      return { type: 'lay-bead', step: step.id }
+    case 'check': {
+      const reading = step.reading ? `${Number(step.reading.least) / 1e6} mm` : null
+      return { type: 'answer-check', step: step.id, good: true, reading, note: '' }
+    }
+    case 'run-procedure':
+      return pullIn(spec, state, found(spec.procedures, step.procedure))
+  }
+}
+
+function pullIn(spec: EngineSpec, state: BuildState, procedure: Procedure): BuildCommand {
+  const run = state.runs[procedure.id]
+  if (!run) return { type: 'start-run', procedure: procedure.id }
+  const next = nextPull(procedure, run)
+  if (!next) throw new Error(`${procedure.id} has nothing left to pull`)
+  const group = spec.fasteners.find(({ id }) => id === next.fastener)?.group
+  const single = spec.fastenerGroups.find(({ id, reuse }) => id === group && reuse === 'new-each-time')
+  if (single && !run.declaredNew.includes(single.id))
+    return { type: 'declare-new', procedure: procedure.id, group: single.id }
+  return { type: 'pull', procedure: procedure.id, ...next, reading: null, moved: false, outOfOrder: null }
+}
+
+function found<Part extends { readonly id: string }>(parts: readonly Part[], id: string): Part {
+  const part = parts.find((it) => it.id === id)
+  if (!part) throw new Error(`the spec has no ${id}`)
+  return part
+}
