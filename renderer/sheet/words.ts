@@ -1,0 +1,50 @@
+import type { Clearance } from '../../core/bearing/index.ts'
+import type { BuildSheet, SheetPull } from '../../core/build/index.ts'
+import { formatNumber, inMicrometres } from '../../core/quantity/index.ts'
+import type { TorqueUnit } from '../../core/quantity/index.ts'
+import { showWindow } from '../../core/tightening/index.ts'
+import { dayAndTime } from '../parts/time.ts'
+
+type Stamp = NonNullable<BuildSheet['started']>
+
+/** `2026-03-14 09:05:12, A. Weller`; a dash for what has not happened. */
+export function stampText(stamp: Stamp | null): string {
+  return stamp ? `${dayAndTime(stamp.at)}, ${stamp.person}` : '–'
+}
+
+const micrometres = (length: Clearance['least']) => formatNumber(inMicrometres(length), 0)
+
+export function clearanceText(clearance: Clearance | null): string {
+  if (!clearance) return 'not computed'
+  return `${micrometres(clearance.nominal)} µm (${micrometres(clearance.least)} to ${micrometres(clearance.most)})`
+}
+
+export function rangeText({ least, most }: { least: Clearance['least']; most: Clearance['most'] }): string {
+  return `${micrometres(least)} to ${micrometres(most)} µm`
+}
+
+/** Target and limits of a pull in the unit that was read, else in the bench's: `24 N·m (22.8 to 25.2)`. */
+export function windowText({ window, reading }: SheetPull, benchUnit: TorqueUnit): string {
+  if (!window) return ''
+  const unit = reading && reading.unit !== '°' ? reading.unit : benchUnit
+  const shown = showWindow(window, unit)
+  return `${shown.target} ${window.kind === 'angle' ? '°' : unit} (${shown.least} to ${shown.most})`
+}
+
+export const verdictWords: { readonly [Each in SheetPull['verdict']]: string } = {
+  unread: 'confirmed, not read',
+  within: 'within',
+  under: '! under',
+  over: '! over',
+  moved: '! moved',
+}
+
+export const correctionWords: { readonly [Each in BuildSheet['corrections'][number]['kind']]: string } = {
+  'pull-taken-back': 'pull taken back',
+  'half-taken-out': 'half taken out',
+  'part-taken-out': 'part taken out',
+  'bead-wiped-off': 'bead wiped off',
+  'marks-noted-again': 'marks noted again',
+  'shells-chosen-again': 'shells chosen again',
+  'check-answered-again': 'check answered again',
+}
