@@ -12,7 +12,9 @@ import { parseOptions, type Options } from './options.mjs'
 // Everything is installed here, and this is a Node that runs TypeScript: see start.mjs and prepare.mjs.
 const root = join(import.meta.dirname, '../..')
 
-if (process.channel) process.once('disconnect', () => process.kill(process.pid, 'SIGTERM'))
+// Started by another Node, this one ends with it, even when that one is killed; and the channel alone keeps neither alive.
+process.once('disconnect', () => process.kill(process.pid, 'SIGTERM'))
+process.channel?.unref()
 
 const answer = parseOptions(process.argv.slice(2))
 if (answer.kind !== 'options') throw new Error('the options were to be looked at before')
