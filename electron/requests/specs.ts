@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { problem } from '../../core/problem/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
-import { readSpec } from '../../core/spec/index.ts'
+import { audit, readSpec } from '../../core/spec/index.ts'
 import type { EngineSpec } from '../../core/spec/index.ts'
 
 /** An engine that can be built, with the text it was read from. */
@@ -48,5 +48,11 @@ function engineOf(file: string, text: string): Engine {
   if (!read.ok)
     return { kind: 'faulty', id: file.replace(/\.json$/, ''), spec: null, text, faults: read.problems }
   const { spec } = read
-  return { kind: 'sound', id: spec.id, spec, text, doubts: [] }
+  const findings = audit(spec)
+  const of = (weight: 'fault' | 'doubt') =>
+    findings.filter((it) => it.weight === weight).map((it) => it.problem)
+  const faults = of('fault')
+  return faults.length > 0
+    ? { kind: 'faulty', id: spec.id, spec, text, faults }
+    : { kind: 'sound', id: spec.id, spec, text, doubts: of('doubt') }
 }
