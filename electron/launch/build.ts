@@ -9,7 +9,8 @@ const asked = process.argv.slice(2)
 
 async function make(target: Target): Promise<void> {
   const digest = digestOfSources(root, target)
-  const builder = await createBuilder({ configFile: join(root, configs[target]), logLevel: 'warn' })
+  // With null, as in the vite command: what the configuration names as its builder, else a page alone.
+  const builder = await createBuilder({ configFile: join(root, configs[target]), logLevel: 'warn' }, null)
   await builder.buildApp()
   noteBuilt(root, target, digest)
 }
