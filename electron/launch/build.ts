@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import { stripVTControlCharacters } from 'node:util'
 import { createBuilder } from 'vite'
 import { digestOfSources, isTarget, noteBuilt, targets, type Target } from './freshness.ts'
 
@@ -18,6 +19,6 @@ async function make(target: Target): Promise<void> {
 try {
   for (const target of asked.length === 0 ? targets : asked.filter(isTarget)) await make(target)
 } catch (error) {
-  console.error(error instanceof Error ? error.message : error)
+  console.error(stripVTControlCharacters(error instanceof Error ? error.message : String(error)))
   process.exitCode = 1
 }
