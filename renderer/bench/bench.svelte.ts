@@ -98,6 +98,12 @@ export class Bench {
     this.#place = { at: 'build', session }
   }
 
+  /** Tells the host that this window is still there; a host whose windows have all gone ends itself. */
+  async sayHere() {
+    const answer = await this.#client.request('host.read', {})
+    if (!answer.ok) this.#tell(answer.problem)
+  }
+
   async keep(change: Partial<Preferences>) {
     const answer = await this.#client.request('preferences.keep', change)
     if (!answer.ok) return this.#tell(answer.problem)

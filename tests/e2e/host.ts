@@ -24,7 +24,10 @@ export async function startHost(dataFolder: string): Promise<Host> {
 function addressOf(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
     let said = ''
-    const late = setTimeout(() => reject(new Error(`no address after ${startsWithinMs} ms: ${said}`)), startsWithinMs)
+    const late = setTimeout(
+      () => reject(new Error(`no address after ${startsWithinMs} ms: ${said}`)),
+      startsWithinMs,
+    )
     child.stderr?.on('data', (chunk: Buffer) => (said += chunk.toString()))
     createInterface({ input: child.stdout! }).on('line', (line) => {
       said += `${line}\n`

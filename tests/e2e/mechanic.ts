@@ -1,0 +1,94 @@
+import { expect } from '@playwright/test'
+import type { Page } from '@playwright/test'
+
+/** A press sooner than this after the last one is taken for the same press bouncing. */
+const bounceMs = 420
+
+/** What one does at the bench, by pointer or by keys alone. Reading the screen is the same for both. */
+export class Mechanic {
+  readonly page: Page
+  readonly by: 'pointer' | 'keys'
+
+  constructor(page: Page, by: 'pointer' | 'keys') {
+    this.page = page
+    this.by = by
+  }
+
+  /** How many entries the record has, as the title block says. */
+  async entries(): Promise<number> {
+    const head = await this.page.locator('dl div', { hasText: 'entry · head' }).locator('dd').innerText()
+    return Number.parseInt(head, 10)
+  }
+
+  get main() {
+    return this.page.locator('.confirm button')
+  }
+
+  async startBuild(engine: RegExp, name: string, person: string) {
+    const row = this.page.getByRole('button', { name: engine })
+    if (this.by === 'pointer') {
+      await row.click()
+      await this.page.getByLabel('Name of this build').fill(name)
+      await this.page.getByLabel('Who is at the bench').fill(person)
+      await this.page.getByRole('button', { name: 'Start this build' }).click()
+    } else {
+      await expect(row).toBeVisible()
+      await this.tabTo(row)
+      await this.page.keyboard.press('Enter')
+      await this.page.keyboard.type(name)
+      await this.page.keyboard.press('Tab')
+      await this.page.keyboard.press('Tab')
+      await this.page.keyboard.type(person)
+      await this.page.keyboard.press('Enter')
+    }
+    await expect(this.page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+  }
+
+  /** Presses the main button, or Enter, and waits until what it said is in the record. */
+  async confirm() {
+    const before = await this.entries()
+    await expect(this.main).toBeEnabled()
+    if (this.by === 'pointer') await this.main.click()
+    else await this.page.keyboard.press('Enter')
+    await expect.poll(() => this.entries()).toBeGreaterThan(before)
+    await this.page.waitForTimeout(bounceMs)
+  }
+
+  async noteMarks(typed: string) {
+    const field = this.page.getByLabel('As stamped, in order from the nose')
+    if (this.by === 'pointer') await field.fill(typed)
+    else {
+      await expect(field).toBeFocused()
+      await this.page.keyboard.type(typed)
+    }
+    await this.confirm()
+  }
+
+  async answerReading(typed: string) {
+    const field = this.page.getByLabel(/^Reading/)
+    if (this.by === 'pointer') await field.fill(typed)
+    else {
+      await this.tabTo(field)
+      await this.page.keyboard.type(typed)
+    }
+    await this.confirm()
+  }
+
+  /** Goes on with whatever the step says is next until the panel shows another step. */
+  async finishStep(name: string) {
+    await expect(this.heading).toContainText(name)
+    while ((await this.heading.innerText()).startsWith(name)) await this.confirm()
+  }
+
+  get heading() {
+    return this.page.getByRole('region', { name: 'What to do' }).getByRole('heading', { level: 1 })
+  }
+
+  private async tabTo(target: ReturnType<Page['locator']>) {
+    for (let presses = 0; presses < 60; presses++) {
+      if (await target.evaluate((element) => element === document.activeElement)) return
+      await this.page.keyboard.press('Tab')
+    }
+    throw new Error('the Tab key does not lead there')
+  }
+}

@@ -1,0 +1,103 @@
+import { expect, test } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+
+test('a build without a name or a person is not started', async ({ bench }) => {
+  const { page } = bench
+  await page.getByRole('button', { name: /Skerry 3/ }).click()
+  await page.getByLabel('Who is at the bench').fill('R. Halloran')
+  await page.getByRole('button', { name: 'Start this build' }).click()
+  await expect(page.getByRole('alert')).toContainText('name')
+  await page.getByLabel('Name of this build').fill('Named now')
+  await page.getByRole('button', { name: 'Start this build' }).click()
+  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+})
+
+test('marks that are not in the alphabet, or too few of them, are told at once and not noted', async ({
+  bench,
+}) => {
+  const mechanic = new Mechanic(bench.page, 'pointer')
+  await mechanic.startBuild(/Skerry 3/, 'Wrong marks', 'R. Halloran')
+  const field = bench.page.getByLabel('As stamped, in order from the nose')
+  const told = bench.page.locator('#marks-problem')
+
+  await field.fill('1 2 7 3')
+  await expect(told).toContainText('M3')
+  await mechanic.main.click()
+  await expect(bench.page.getByRole('alert')).toContainText('7')
+  expect(await mechanic.entries()).toBe(1)
+
+  await field.fill('1 2 3')
+  await expect(told).not.toBeEmpty()
+  await bench.page.getByRole('button', { name: 'M4: 1' }).click()
+  await expect(field).toHaveValue('1 2 3 1')
+  await expect(told).toBeEmpty()
+  await bench.page.waitForTimeout(420)
+  await mechanic.confirm()
+  await expect(mechanic.heading).toHaveText('Crank marks')
+})
+
+test.describe('at the main cap bolts', () => {
+  test.setTimeout(120_000)
+
+  async function toTheCaps(mechanic: Mechanic) {
+    await mechanic.startBuild(/Tarn 4/, 'Refusals', 'I. Brandvold')
+    for (const marks of ['KLLMK', '1 2 2 3 1', 'ABAB', '7878']) await mechanic.noteMarks(marks)
+    for (const step of ['Choose mains', 'Choose big ends', 'Main shells', 'Lay crank'])
+      await mechanic.finishStep(step)
+    await mechanic.confirm() // start
+    for (let pull = 0; pull < 10; pull++) await mechanic.confirm() // all seated
+  }
+
+  test('readings: nonsense is refused, outside is flagged and answered, a comma is a point', async ({
+    bench,
+  }) => {
+    const mechanic = new Mechanic(bench.page, 'pointer')
+    await toTheCaps(mechanic)
+    const { page } = bench
+    const reading = page.getByLabel('Reading in N·m')
+
+    const entries = await mechanic.entries()
+    for (const typed of ['-5', '1e999', 'abc']) {
+      await reading.fill(typed)
+      await mechanic.main.click()
+      await expect(page.getByRole('alert')).toContainText(typed)
+      expect(await mechanic.entries()).toBe(entries)
+      await page.waitForTimeout(420)
+    }
+
+    await reading.fill('34,5')
+    await mechanic.confirm()
+    await expect(mechanic.main).toContainText('2 is at 35 N·m')
+
+    await reading.fill('41')
+    await mechanic.confirm()
+    await expect(page.getByRole('alert')).toContainText('Fastener 2: 41 N·m, allowed 32 to 38')
+    await page.getByLabel('What was done?').fill('Loosened and pulled again to 35')
+    await page.getByRole('button', { name: 'Note what was done' }).click()
+    await expect(mechanic.main).toContainText('3 is at 35 N·m')
+  })
+
+  test('a fastener out of its turn wants a reason; the last pull is taken back with one', async ({
+    bench,
+  }) => {
+    const mechanic = new Mechanic(bench.page, 'pointer')
+    await toTheCaps(mechanic)
+    const { page } = bench
+
+    await page.getByRole('region', { name: 'Drawing' }).locator('[data-about="fastener/cap-7"]').click()
+    await expect(page.getByText('It is not its turn.')).toBeVisible()
+    const before = await mechanic.entries()
+    await page.getByRole('button', { name: 'Fastener 7 is pulled' }).click()
+    await expect(page.getByRole('alert')).toContainText('reason', { ignoreCase: true })
+    expect(await mechanic.entries()).toBe(before)
+
+    await page.getByLabel(/before its turn: why/).fill('Bridge crane is in the way of 1')
+    await page.getByRole('button', { name: 'Fastener 7 is pulled' }).click()
+    await expect(mechanic.main).toContainText('1 is at 35 N·m')
+
+    await page.keyboard.press('Backspace')
+    await page.getByLabel(/Take back fastener 7/).fill('Crane is gone')
+    await page.keyboard.press('Enter')
+    await expect(page.getByRole('button', { name: /Take back 10/ })).toBeVisible()
+  })
+})

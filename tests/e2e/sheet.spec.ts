@@ -1,0 +1,55 @@
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { expect, test } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+
+/** The text of each page of a PDF, runs of white space folded. */
+async function pagesOf(pdf: Buffer): Promise<string[]> {
+  const document = await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise
+  const pages: string[] = []
+  for (let number = 1; number <= document.numPages; number++) {
+    const content = await (await document.getPage(number)).getTextContent()
+    pages.push(
+      content.items
+        .map((item) => ('str' in item ? item.str : ''))
+        .join(' ')
+        .replace(/\s+/g, ' '),
+    )
+  }
+  return pages
+}
+
+for (const paper of ['A4', 'Letter'] as const) {
+  test(`the sheet prints on ${paper} with marks, shells, pulls, head code and page numbers`, async ({
+    bench,
+  }) => {
+    test.setTimeout(120_000)
+    const { page } = bench
+    const mechanic = new Mechanic(page, 'pointer')
+    await mechanic.startBuild(/Tarn 4/, 'Pump set 7 (“north”)', 'I. Brandvold')
+    for (const marks of ['KLLMK', '1 2 2 3 1', 'ABAB', '7878']) await mechanic.noteMarks(marks)
+    for (const step of ['Choose mains', 'Choose big ends', 'Main shells', 'Lay crank'])
+      await mechanic.finishStep(step)
+    await mechanic.confirm()
+    for (let pull = 0; pull < 12; pull++) await mechanic.confirm()
+    const entries = await mechanic.entries()
+
+    await page.getByRole('button', { name: 'Sheet' }).click()
+    await page.getByRole('button', { name: paper }).click()
+    const pages = await pagesOf(await page.pdf({ preferCSSPageSize: true }))
+    const text = pages.join(' ')
+
+    expect(pages.length).toBeGreaterThan(1)
+    pages.forEach((words, index) => {
+      expect(words).toContain(`page ${index + 1} of ${pages.length}`)
+      expect(words).toMatch(new RegExp(`${entries} entries, head [0-9a-f]{16}`))
+    })
+    expect(text).toContain('Pump set 7 (“north”)')
+    expect(text).toContain('I. Brandvold')
+    expect(text).toContain('DEMO')
+    expect(text).toContain('K × 1')
+    expect(text).toContain('Main cap bolts: under way')
+    expect(text).toContain('35 N·m (32 to 38)')
+    expect(text).toContain('NOTICE')
+    expect(text).not.toContain('Back to the build')
+  })
+}
