@@ -1,5 +1,6 @@
 import { quantityWords } from './quantity-words.ts'
 import { specWords } from './spec-words.ts'
+import { auditWords } from './audit-words.ts'
 import { bearingWords } from './bearing-words.ts'
 import { jointWords } from './joint-words.ts'
 import { tighteningWords } from './tightening-words.ts'
@@ -13,6 +14,7 @@ import { hostWords } from './host-words.ts'
 export const words = {
   ...quantityWords,
   ...specWords,
+  ...auditWords,
   ...bearingWords,
   ...jointWords,
   ...tighteningWords,

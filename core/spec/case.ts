@@ -43,7 +43,7 @@ export const face = z.strictObject({
   /** From where it is worked on, with the engine as it stands on the bench for that work. */
   workedFrom: z.enum(['above', 'below']),
   /** Corner points in order; grown from the other parameters when absent. */
-  outline: z.array(placeText).min(3, 'an outline needs at least three corners').optional(),
+  outline: z.array(placeText).min(3, 'an outline needs at least three corners').max(400).optional(),
 })
 
 export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, diameter: sizeText })

@@ -54,7 +54,8 @@ const passCommon = { order: idText, note: sentenceText.optional() }
 
 /** Values that differ for some fasteners of a pass. */
 const otherTorques = z
-  .array(z.strictObject({ fasteners: z.array(idText).min(1), ...torqueValue }))
+  .array(z.strictObject({ fasteners: z.array(idText).min(1).max(1000), ...torqueValue }))
+  .max(40)
   .default([])
 
 /** One trip through an order, or one thing to do between two trips. */
@@ -73,7 +74,7 @@ export const procedure = z.strictObject({
   id: idText,
   name: nameText,
   face: idText,
-  orders: z.array(order).min(1),
+  orders: z.array(order).min(1).max(12),
   passes: z.array(pass).min(1, 'a procedure has at least one pass').max(40),
 })
 
@@ -88,7 +89,10 @@ export const bead = z.strictObject({
   sealant: nameText,
   /** From laying the bead to the joint being closed. */
   openTimeMinutes: z.number().positive().max(1440),
-  keepOut: z.array(z.strictObject({ name: nameText, at: placeText, size: extentText })).default([]),
+  keepOut: z
+    .array(z.strictObject({ name: nameText, at: placeText, size: extentText }))
+    .max(40)
+    .default([]),
 })
 
 export type FastenerGroup = z.output<typeof fastenerGroup>

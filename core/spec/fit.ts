@@ -49,7 +49,7 @@ export const chartCell = z.strictObject({
   upper: gradeText,
   lower: gradeText,
   /** The positions this cell holds for, where saddles differ; all of the fit when absent. */
-  positions: z.array(idText).min(1).optional(),
+  positions: z.array(idText).min(1).max(40).optional(),
 })
 
 /** Linear expansion in 10⁻⁶ per kelvin. */
@@ -64,7 +64,7 @@ export const fit = z.strictObject({
   housing: markedPart,
   journal: markedPart,
   grades: z.array(grade).min(1).max(24),
-  chart: z.array(chartCell).min(1).optional(),
+  chart: z.array(chartCell).min(1).max(2000).optional(),
   mixing: z.strictObject({
     /** Whether the halves of one bearing may be of neighbouring grades. */
     neighbours: z.boolean(),
@@ -79,7 +79,10 @@ export const fit = z.strictObject({
     serviceLimit: gapText.optional(),
   }),
   /** Reground journals: what comes off the journal's diameter. */
-  undersizes: z.array(z.strictObject({ name: nameText, undersize: sizeText })).default([]),
+  undersizes: z
+    .array(z.strictObject({ name: nameText, undersize: sizeText }))
+    .max(20)
+    .default([]),
   measuring: z
     .strictObject({
       planes: z.int().min(1).max(4),
@@ -105,6 +108,7 @@ export const endFloat = z.strictObject({
   most: gapText,
   washers: z
     .array(z.strictObject({ name: nameText, thickness: sizeText, floatFrom: gapText, floatTo: gapText }))
+    .max(40)
     .default([]),
 })
 

@@ -7,3 +7,5 @@ export type { Band, ChartCell, EndFloat, Fit, Grade, MarkedPart, Pattern, SideCl
 export type { Step, StepKind } from './step.ts'
 export { readSpec } from './read.ts'
 export type { SpecReading } from './read.ts'
+export { audit } from './audit/index.ts'
+export type { Finding } from './audit/index.ts'

@@ -22,7 +22,7 @@ export const caution = z.strictObject({
   signal: z.enum(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']),
   text: sentenceText,
   /** The steps beside which it stands; all of them when absent. */
-  steps: z.array(idText).optional(),
+  steps: z.array(idText).max(100).optional(),
 })
 
 /** One engine's bottom end as a data file, version 1. */

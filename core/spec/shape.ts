@@ -63,10 +63,9 @@ export function shapeProblem(input: unknown, issue: Issue): Problem {
 }
 
 function foundWords(value: unknown): string {
-  if (value === null) return 'null'
   if (Array.isArray(value)) return `a list of ${value.length}`
-  if (typeof value === 'object') return 'a group in { }'
-  if (typeof value !== 'string') return String(value)
+  if (typeof value === 'object' && value !== null) return 'a group in { }'
+  if (typeof value !== 'string') return JSON.stringify(value)
   const line = value.slice(0, 40).replace(/\s+/g, ' ')
   return value.length > 40 ? `“${line}…”` : `“${line}”`
 }

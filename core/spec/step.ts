@@ -6,7 +6,7 @@ const common = {
   /** Two or three words: it stands in the strip of steps. */
   name: nameText,
   /** Steps that must be done before this one. */
-  after: z.array(idText).default([]),
+  after: z.array(idText).max(100).default([]),
   note: sentenceText.optional(),
 }
 

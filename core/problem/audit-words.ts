@@ -1,0 +1,270 @@
+interface OfFit {
+  readonly fit: string
+}
+interface OfProcedure {
+  readonly procedure: string
+}
+interface OfPass extends OfProcedure {
+  /** Counted from 1, as people count. */
+  readonly pass: number
+}
+interface OfMarks extends OfFit {
+  readonly housing: string
+  readonly journal: string
+}
+interface OfBead {
+  readonly bead: string
+}
+
+/** Sentences about what is wrong or doubtful in the engine that a spec describes. */
+export const auditWords = {
+  // Orders
+  'order-misses': (facts: OfProcedure & { order: string; group: string; numbers: readonly string[] }) =>
+    `${facts.procedure}: the order “${facts.order}” leaves out ${counted(facts.numbers)} of ${facts.group}. ` +
+    'Put in every one of them, or none.',
+  'order-repeats': (facts: OfProcedure & { order: string; numbers: readonly string[] }) =>
+    `${facts.procedure}: the order “${facts.order}” has ${counted(facts.numbers)} more than once. Leave each in once.`,
+  'order-of-other-face': (facts: OfProcedure & { order: string; numbers: readonly string[]; face: string }) =>
+    `${facts.procedure}: the order “${facts.order}” has ${counted(facts.numbers)}, which are not on ${facts.face}. ` +
+    'Take them out, or correct their face.',
+  'order-unused': ({ procedure, order }: OfProcedure & { order: string }) =>
+    `${procedure}: no pass follows the order “${order}”. Name it in a pass, or remove it.`,
+  'group-never-tightened': ({ group, face, count }: { group: string; face: string; count: number }) =>
+    `${group}: no procedure tightens the ${count} of them on ${face}. Put them into an order and a pass.`,
+  'number-twice': ({ number, face }: { number: string; face: string }) =>
+    `${face}: two fasteners have the number ${number}. Give each its own, as it stands on the drawing.`,
+  'value-outside-order': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: a value of its own is given for ${counted(facts.numbers)}, which the ` +
+    'pass does not touch. Correct the fasteners, or the order.',
+  'value-given-twice': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: two values of their own are given for ${counted(facts.numbers)}. Keep one.`,
+
+  // Passes
+  'angle-without-torque': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${counted(facts.numbers)} would be turned by an angle without having been ` +
+    'seated or torqued before. Put a torque pass in front.',
+  'angle-beyond-a-turn': ({ procedure, pass, angle }: OfPass & { angle: string }) =>
+    `${procedure}, pass ${pass}: ${angle} is more than a full turn; a bolt breaks on the way. Correct the angle.`,
+  'angle-missing': ({ procedure, pass }: OfPass) =>
+    `${procedure}, pass ${pass}: an angle of 0° turns nothing. Give the angle, or remove the pass.`,
+  'recheck-before-torque': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${counted(facts.numbers)} would be rechecked before being torqued. ` +
+    'Move the recheck behind the torque pass.',
+  'torque-below-last': (facts: OfPass & { numbers: readonly string[]; target: string; last: string }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${facts.target} on ${counted(facts.numbers)} is below the ` +
+    `${facts.last} they already have, so the wrench clicks at once. Check both values.`,
+  'recheck-above-last': (facts: OfPass & { numbers: readonly string[]; target: string; last: string }) =>
+    `${facts.procedure}, pass ${facts.pass}: the recheck of ${counted(facts.numbers)} is set to ${facts.target}, above ` +
+    `the ${facts.last} they were torqued to, so they will move. Check both values.`,
+  'left-loose': ({ procedure, numbers }: OfProcedure & { numbers: readonly string[] }) =>
+    `${procedure}: ${counted(numbers)} end up loosened. Add the pass that tightens them.`,
+  'only-seated': ({ procedure, numbers }: OfProcedure & { numbers: readonly string[] }) =>
+    `${procedure}: ${counted(numbers)} are only seated by hand, never torqued. Add the pass that tightens them.`,
+
+  // Torque against proof load
+  'torque-overload': (facts: OfPass & Load & { slip: Slip | null }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${facts.torque} would pull ${facts.group} (${facts.thread}, ` +
+    `${facts.propertyClass}) to ${facts.preload} even at high friction; they bear ${facts.proof}. ` +
+    `Correct the torque, the thread or the class.${slipWords(facts.slip)}`,
+  'torque-likely-overload': (facts: OfPass & Load & { slip: Slip | null }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${facts.torque} would pull ${facts.group} (${facts.thread}, ` +
+    `${facts.propertyClass}) to ${facts.preload} at usual friction; they bear ${facts.proof}. ` +
+    `Check the value, the thread and the class.${slipWords(facts.slip)}`,
+  'torque-clamps-nothing': (facts: OfPass & Load & { slip: Slip | null }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${facts.torque}, the last they get, pulls ${facts.group} (${facts.thread}, ` +
+    `${facts.propertyClass}) to ${facts.preload} at most, out of ${facts.proof}: next to no clamp. ` +
+    `Check the value and its unit.${slipWords(facts.slip)}`,
+  'turn-leaves-elastic-line': (
+    facts: OfPass & { group: string; angle: string; preload: string; proof: string; yieldLoad: string },
+  ) =>
+    `${facts.procedure}, pass ${facts.pass}: reckoned elastically, ${facts.angle} takes ${facts.group} to ` +
+    `${facts.preload}, far past yield (${facts.yieldLoad}; proof ${facts.proof}). Check the angle, the grip and the class.`,
+  'same-torque-for-small': (facts: OfPass & { torque: string; small: string; large: string }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${facts.small} get ${facts.torque} like the larger ${facts.large}. ` +
+    'Check that the smaller thread has no value of its own.',
+  'tolerance-too-fine': (facts: OfPass & { torque: string; spread: string }) =>
+    `${facts.procedure}, pass ${facts.pass}: ±${facts.spread} of ${facts.torque} is finer than any wrench holds. ` +
+    'Check the limits.',
+
+  // Limits
+  'least-above-most': ({ place, least, most }: { place: string; least: string; most: string }) =>
+    `${place}: the least, ${least}, is above the most, ${most}. One of the two is misprinted or mistyped.`,
+  'target-outside-limits': (facts: { place: string; target: string; least: string; most: string }) =>
+    `${facts.place}: the target, ${facts.target}, is not within ${facts.least} to ${facts.most}. Correct one of them.`,
+  'service-limit-below-most': ({ fit, limit, most }: OfFit & { limit: string; most: string }) =>
+    `${fit}: the service limit, ${limit}, is below the most for new parts, ${most}. Correct one of them.`,
+  'washers-overlap': ({ first, second }: { first: string; second: string }) =>
+    `End float: the washers “${first}” and “${second}” are both given for the same float. Correct where one begins.`,
+  'end-float-said-twice': (facts: { step: string; here: string; there: string }) =>
+    `${facts.step}: the step allows ${facts.here}, and the end float of this engine is given as ${facts.there}. ` +
+    'Two limits for one thing: find out which holds.',
+
+  // Bands and grades
+  'band-reversed': ({ place, over, upTo }: { place: string; over: string; upTo: string }) =>
+    `${place}: the band runs from ${over} to ${upTo}, the wrong way or over nothing. Correct one of the two.`,
+  'bands-overlap': ({ place, first, second }: { place: string; first: string; second: string }) =>
+    `${place}: the bands of ${first} and ${second} overlap, so that a size has two marks. Correct one of them.`,
+  'bands-gap': (facts: { place: string; first: string; second: string; from: string; to: string }) =>
+    `${facts.place}: between ${facts.first} and ${facts.second}, sizes over ${facts.from} up to ${facts.to} have no ` +
+    'mark. Check whether a band is misprinted.',
+  'band-wide': ({ place, width }: { place: string; width: string }) =>
+    `${place}: a band ${width} wide is unusual for a bearing. Check both ends of it and their unit.`,
+  'band-missing': ({ place }: { place: string }) =>
+    `${place} has no band while others have. Add it, so that its clearance can be computed.`,
+  'bore-far-from-nominal': (facts: { place: string; band: string; bearing: string; nominal: string }) =>
+    `${facts.place}: ${facts.band} is far from the ${facts.nominal} that ${facts.bearing} is drawn with. ` +
+    'Check both, and their unit.',
+  'nothing-to-choose-by': ({ fit }: OfFit) =>
+    `${fit}: there is neither a chart nor a band for every mark and grade, so no shell can be chosen. Give one of them.`,
+  'grades-not-ascending': ({ fit, first, second }: OfFit & { first: string; second: string }) =>
+    `${fit}: grade ${second} is listed after ${first} and is not thicker. List the grades from thin to thick.`,
+  'grades-overlap': ({ fit, first, second }: OfFit & { first: string; second: string }) =>
+    `${fit}: the walls of grades ${first} and ${second} overlap. Check both bands.`,
+  'grades-look-alike': ({ fit, first, second }: OfFit & { first: string; second: string }) =>
+    `${fit}: grades ${first} and ${second} have the same colour and pattern. Give one of them another.`,
+  'position-in-two-fits': ({
+    position,
+    first,
+    second,
+  }: {
+    position: string
+    first: string
+    second: string
+  }) => `${position} is in ${first} and in ${second}: it would get its shells twice. Take it out of one.`,
+
+  // Charts
+  'chart-mark-unknown': (facts: OfFit & { part: string; mark: string; known: readonly string[] }) =>
+    `${facts.fit}: the chart has a cell for mark ${facts.mark} of ${facts.part}, which is not one of ` +
+    `${facts.known.join(', ')}. Correct the cell, or add the mark.`,
+  'chart-grade-unknown': (facts: OfMarks & { grade: string; known: readonly string[] }) =>
+    `${cell(facts)}: ${facts.grade} is not a grade of this fit. Its grades are ${facts.known.join(', ')}.`,
+  'chart-cell-absent': (facts: OfMarks & { positions: readonly string[] }) =>
+    `${cell(facts)}: the chart has no shells for ${facts.positions.join(', ')}. Add the cell, or say why it is empty.`,
+  'chart-cell-twice': (facts: OfMarks) =>
+    `${cell(facts)}: the chart has two cells for one bearing. Keep one.`,
+  'chart-mixes-against-rule': (facts: OfMarks & { upper: string; lower: string; rule: string }) =>
+    `${cell(facts)}: ${facts.upper} above and ${facts.lower} below, but ${facts.rule}. Correct the cell, or the rule.`,
+  'chart-leaves-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
+    `${cell(facts)}: ${facts.upper} above and ${facts.lower} below can give a clearance of ${facts.clearance}, by ` +
+    `their bands; allowed is ${facts.limits}. Check the cell and the bands.`,
+  'chart-misses-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
+    `${cell(facts)}: ${facts.upper} above and ${facts.lower} below give a clearance of ${facts.clearance}, by their ` +
+    `bands, nowhere inside ${facts.limits}. Correct the cell or the bands.`,
+  'bands-leave-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
+    `${cell(facts)}: the best pair, ${facts.upper} above and ${facts.lower} below, can give ${facts.clearance}; ` +
+    `allowed is ${facts.limits}. Check the bands and the limits.`,
+  'bands-miss-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
+    `${cell(facts)}: no pair of grades comes inside ${facts.limits}; the nearest, ${facts.upper} above and ` +
+    `${facts.lower} below, gives ${facts.clearance}. Correct the bands or the limits.`,
+
+  // Positions
+  'saddles-out-of-order': ({ first, second }: { first: string; second: string }) =>
+    `Saddle ${second} is listed after ${first} and does not lie behind it. List the saddles from the nose on.`,
+  'bearings-overlap': ({ first, second, by }: { first: string; second: string; by: string }) =>
+    `${first} and ${second} overlap by ${by} along the crank. Correct where they lie, or their widths.`,
+  'bores-overlap': ({ bore, pitch }: { bore: string; pitch: string }) =>
+    `Bores of ${bore} at a pitch of ${pitch} run into each other. Correct one of the two.`,
+  'rod-without-cylinder': ({
+    rod,
+    cylinder,
+    cylinders,
+  }: {
+    rod: string
+    cylinder: number
+    cylinders: number
+  }) =>
+    `Rod ${rod} belongs to cylinder ${cylinder}, and the engine has ${cylinders}. Correct one of the two.`,
+  'cylinder-with-two-rods': ({ cylinder }: { cylinder: number }) =>
+    `Cylinder ${cylinder} has two rods. Correct the cylinder of one of them.`,
+  'rods-missing': ({ rods, cylinders }: { rods: number; cylinders: number }) =>
+    `There are ${rods} rods for ${cylinders} cylinders. Add those that are missing.`,
+  'outside-outline': ({ what, face, place }: { what: string; face: string; place: string }) =>
+    `${what} at ${place} lies outside the outline of ${face}. Correct the place, or the outline.`,
+  'far-outside': ({ what, face, place }: { what: string; face: string; place: string }) =>
+    `${what} at ${place} lies far from everything else on ${face}. Check the place and its unit.`,
+  'fasteners-collide': ({ first, second, face }: { first: string; second: string; face: string }) =>
+    `${face}: fasteners ${first} and ${second} sit on one another. Correct the place of one of them.`,
+  'outline-crosses-itself': ({ face }: { face: string }) =>
+    `The outline of ${face} crosses itself. Give its corners in order, once around.`,
+  'head-smaller-than-thread': ({
+    group,
+    acrossFlats,
+    thread,
+  }: {
+    group: string
+    acrossFlats: string
+    thread: string
+  }) =>
+    `${group}: ${acrossFlats} across flats is no wider than the thread, ${thread}. Correct one of the two.`,
+
+  // Beads
+  'bead-in-keep-out': ({ bead, zone }: OfBead & { zone: string }) =>
+    `${bead} runs into the keep-out zone “${zone}”. Lead the path around it.`,
+  'bead-over-oil-passage': ({ bead, passage }: OfBead & { passage: string }) =>
+    `${bead} runs over “${passage}” and would close it. Lead the path around it.`,
+  'bead-over-hole': ({ bead, what }: OfBead & { what: string }) =>
+    `${bead} runs over the hole of ${what}. Lead the path past it.`,
+  'bead-outside-outline': ({ bead, face }: OfBead & { face: string }) =>
+    `${bead} leaves the outline of ${face}. Correct the path, or the outline.`,
+
+  // Steps
+  'steps-in-a-ring': ({ steps }: { steps: readonly string[] }) =>
+    `The steps ${steps.map((step) => `“${step}”`).join(', ')} wait for each other, so that none can begin. ` +
+    'Take one out of what another comes after.',
+  'procedure-never-run': ({ procedure }: OfProcedure) =>
+    `${procedure}: no step carries this procedure out. Add a step, or remove the procedure.`,
+  'bead-never-laid': ({ bead }: OfBead) => `${bead}: no step lays it. Add a step, or remove the bead.`,
+  'fit-without-step': ({ fit, missing }: OfFit & { missing: string }) =>
+    `${fit}: no step to ${missing}. Add it, or the shells will be forgotten.`,
+  'done-in-two-steps': ({ what, first, second }: { what: string; first: string; second: string }) =>
+    `${what} is done both in “${first}” and in “${second}”. A build does it once: remove one step.`,
+  'step-does-not-wait': ({ step, other }: { step: string; other: string }) =>
+    `“${step}” can begin before “${other}” is done. Let it come after that.`,
+
+  // Cautions and source
+  'standing-caution-missing': (_: Record<never, never>) =>
+    "No caution says that the maker's current manual and a qualified person overrule this program. Add one for all steps.",
+  'source-unchecked': ({ enteredBy }: { enteredBy: string }) =>
+    `The numbers were entered by ${enteredBy} and checked by nobody. Let a second person compare them with their source.`,
+  'source-checked-by-same': ({ enteredBy }: { enteredBy: string }) =>
+    `${enteredBy} both entered and checked the numbers. Let a second person compare them with their source.`,
+}
+
+interface Load {
+  readonly torque: string
+  readonly group: string
+  readonly thread: string
+  readonly propertyClass: string
+  readonly preload: string
+  readonly proof: string
+}
+
+interface Clearance {
+  readonly clearance: string
+  readonly limits: string
+}
+
+/** What the value would be if inch-pounds and foot-pounds were mixed up. */
+interface Slip {
+  readonly written: string
+  readonly meant: string
+  readonly inNewtonMetres: string
+}
+
+function slipWords(slip: Slip | null): string {
+  return slip === null
+    ? ''
+    : ` If ${slip.meant} was meant, not ${slip.written}, it is ${slip.inNewtonMetres}.`
+}
+
+function cell({ fit, housing, journal }: OfMarks): string {
+  return `${fit}, marks ${housing} and ${journal}`
+}
+
+/** `3`, `3 and 5`, `3, 5 and 9 more`. */
+function counted(numbers: readonly string[]): string {
+  const shown = numbers.slice(0, 8)
+  const more = numbers.length - shown.length
+  const last = more > 0 ? `${more} more` : shown.pop()
+  return shown.length === 0 ? (last ?? '') : `${shown.join(', ')} and ${last}`
+}
