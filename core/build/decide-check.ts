@@ -15,7 +15,11 @@ type Answer = Extract<BuildEvent, { type: 'check-answered' }>
  * are themselves allowed, where the step asks for one; a reading outside is recorded as not good, whatever was said.
  * To call a check that was answered before not good is always possible.
  */
-export function decideCheck(spec: EngineSpec, state: BuildState, command: AnswerCheck): Outcome<readonly BuildEvent[]> {
+export function decideCheck(
+  spec: EngineSpec,
+  state: BuildState,
+  command: AnswerCheck,
+): Outcome<readonly BuildEvent[]> {
   const withdraws = !command.good && state.checks[command.step] !== undefined
   const step = withdraws
     ? findStep(spec, command.step, 'check')
@@ -25,7 +29,16 @@ export function decideCheck(spec: EngineSpec, state: BuildState, command: Answer
   if (!reading.ok) return reading
   const verdict = command.good && isWithin(step.value, reading.value) ? 'good' : 'not-good'
   const { id } = step.value
-  return done([{ type: 'check-answered', version: 1, step: id, verdict, reading: reading.value, note: command.note.trim() }])
+  return done([
+    {
+      type: 'check-answered',
+      version: 1,
+      step: id,
+      verdict,
+      reading: reading.value,
+      note: command.note.trim(),
+    },
+  ])
 }
 
 function readGauge(step: Check, { reading, good }: AnswerCheck): Outcome<Answer['reading']> {

@@ -24,7 +24,11 @@ export function fitHalf(spec: EngineSpec, state: BuildState, command: CommandOf<
   return done([{ type: 'half-fitted', version, step: command.step, position, half }])
 }
 
-export function takeOutHalf(spec: EngineSpec, state: BuildState, command: CommandOf<'take-out-half'>): Events {
+export function takeOutHalf(
+  spec: EngineSpec,
+  state: BuildState,
+  command: CommandOf<'take-out-half'>,
+): Events {
   const step = stepToUndo(spec, state, command.step, 'fit-shells')
   if (!step.ok) return step
   const { position, half } = command
@@ -43,7 +47,11 @@ export function fitPart(spec: EngineSpec, state: BuildState, command: CommandOf<
   return done([{ type: 'part-fitted', version, step: step.value.id }])
 }
 
-export function takeOutPart(spec: EngineSpec, state: BuildState, command: CommandOf<'take-out-part'>): Events {
+export function takeOutPart(
+  spec: EngineSpec,
+  state: BuildState,
+  command: CommandOf<'take-out-part'>,
+): Events {
   const step = stepToUndo(spec, state, command.step, 'fit-part')
   if (!step.ok) return step
   if (!state.partsFitted.has(step.value.id)) return refused('step-not-done', { step: step.value.name })
@@ -61,11 +69,17 @@ export function layBead(spec: EngineSpec, state: BuildState, command: CommandOf<
 }
 
 /** For sealant that has skinned over, or went where it must not: the joint is wiped and the bead laid anew. */
-export function wipeOffBead(spec: EngineSpec, state: BuildState, command: CommandOf<'wipe-off-bead'>): Events {
+export function wipeOffBead(
+  spec: EngineSpec,
+  state: BuildState,
+  command: CommandOf<'wipe-off-bead'>,
+): Events {
   const step = stepToUndo(spec, state, command.step, 'lay-bead')
   if (!step.ok) return step
   const { id, name, bead } = step.value
   if (state.beads[bead] === undefined) return refused('step-not-done', { step: name })
   const reason = readReason(command.reason, 'why the bead is wiped off')
-  return reason.ok ? done([{ type: 'bead-wiped-off', version, step: id, bead, reason: reason.value }]) : reason
+  return reason.ok
+    ? done([{ type: 'bead-wiped-off', version, step: id, bead, reason: reason.value }])
+    : reason
 }

@@ -14,7 +14,9 @@ export function decideProcedure(
   state: BuildState,
   command: RunCommand,
 ): Outcome<readonly BuildEvent[]> {
-  const step = spec.steps.find((each) => each.kind === 'run-procedure' && each.procedure === command.procedure)
+  const step = spec.steps.find(
+    (each) => each.kind === 'run-procedure' && each.procedure === command.procedure,
+  )
   if (step === undefined) return refused('procedure-unknown', { procedure: command.procedure })
   const allowed = inPlace(spec, state, command, step.id)
   return allowed.ok ? decideRun(spec, state.runs[command.procedure], command) : allowed

@@ -12,7 +12,11 @@ type NoteMarks = Extract<BuildCommand, { type: 'note-marks' }>
 type ChooseShells = Extract<BuildCommand, { type: 'choose-shells' }>
 
 /** Marks may be noted again until a shell that was chosen by them is in place. */
-export function noteMarks(spec: EngineSpec, state: BuildState, command: NoteMarks): Outcome<readonly BuildEvent[]> {
+export function noteMarks(
+  spec: EngineSpec,
+  state: BuildState,
+  command: NoteMarks,
+): Outcome<readonly BuildEvent[]> {
   const step = stepToWorkOn(spec, state, command.step, 'note-marks')
   if (!step.ok) return step
   const { id, part } = step.value
@@ -60,7 +64,9 @@ export function chooseShells(
     choices.push(choice.value)
   }
   const pairs = checkPairs(state, fit, choices)
-  return pairs.ok ? done([{ type: 'shells-chosen', version: 1, step: step.value.id, fit: fit.id, choices }]) : pairs
+  return pairs.ok
+    ? done([{ type: 'shells-chosen', version: 1, step: step.value.id, fit: fit.id, choices }])
+    : pairs
 }
 
 function withoutShells(state: BuildState, fit: Fit): Outcome<null> {
@@ -85,11 +91,19 @@ function chooseHalf(
 function checkPairs(state: BuildState, fit: Fit, choices: readonly ShellChoice[]): Outcome<null> {
   const known = fit.grades.map(({ grade }) => grade)
   const unknown = choices.find(({ grade }) => !known.includes(grade))
-  if (unknown !== undefined) return refused('grade-unknown', { place: unknown.position, grade: unknown.grade, known })
+  if (unknown !== undefined)
+    return refused('grade-unknown', { place: unknown.position, grade: unknown.grade, known })
   const marks = state.marks[fit.id]
   for (const [index, position] of fit.positions.entries()) {
-    const [upper = '', lower = ''] = choices.filter((each) => each.position === position).map(({ grade }) => grade)
-    const allowed = candidatesFor(fit, position, marks?.housing?.[index] ?? null, marks?.journal?.[index] ?? null)
+    const [upper = '', lower = ''] = choices
+      .filter((each) => each.position === position)
+      .map(({ grade }) => grade)
+    const allowed = candidatesFor(
+      fit,
+      position,
+      marks?.housing?.[index] ?? null,
+      marks?.journal?.[index] ?? null,
+    )
     if (!allowed.some((pair) => pair.upper === upper && pair.lower === lower))
       return refused('pair-not-allowed', { position, upper, lower })
   }

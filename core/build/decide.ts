@@ -13,7 +13,11 @@ import { isStepDone } from './steps.ts'
  * What follows from a command to a build: the events to record, or a problem that says why there are none. Pure: the
  * same state and command always give the same answer. Throws on a build without its first entry.
  */
-export function decide(spec: EngineSpec, state: BuildState, command: BuildCommand): Outcome<readonly BuildEvent[]> {
+export function decide(
+  spec: EngineSpec,
+  state: BuildState,
+  command: BuildCommand,
+): Outcome<readonly BuildEvent[]> {
   if (state.newerFrom !== null) return refused('build-newer', { entry: state.newerFrom })
   if (state.started === null) throw new Error('nothing can be decided on a build that was not started')
   if (state.finished) return refused('build-finished', { name: state.started.name })

@@ -12,7 +12,12 @@ import { procedureOf } from './steps.ts'
  * What the drawing of a step shows of the build: the step's face, every shell chosen, the fasteners of the face as far as
  * they have come, and whose turn it is where the step is a run. `unit` is the one of the wrench in hand.
  */
-export function drawingFacts(spec: EngineSpec, state: BuildState, step: Step, unit: TorqueUnit = 'N·m'): DrawingFacts {
+export function drawingFacts(
+  spec: EngineSpec,
+  state: BuildState,
+  step: Step,
+  unit: TorqueUnit = 'N·m',
+): DrawingFacts {
   const face = faceOfStep(spec, step)
   const procedure = step.kind === 'run-procedure' ? procedureOf(spec, step.procedure) : null
   const run = procedure === null ? undefined : state.runs[procedure.id]
@@ -78,7 +83,8 @@ function calloutOf(procedure: Procedure, run: Run | undefined, unit: TorqueUnit)
   const pass = next === null ? undefined : procedure.passes[next.pass]
   if (next === null || pass === undefined) return null
   const window = windowOf(pass, next.fastener)
-  if (window !== null) return window.kind === 'angle' ? formatAngle(window.target) : formatTorque(window.target, unit)
+  if (window !== null)
+    return window.kind === 'angle' ? formatAngle(window.target) : formatTorque(window.target, unit)
   switch (pass.kind) {
     case 'seat':
       return 'by hand'

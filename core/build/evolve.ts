@@ -31,11 +31,17 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'marks-noted': {
       const before = state.marks[event.fit] ?? { housing: null, journal: null }
       const marks = { ...state.marks, [event.fit]: { ...before, [event.part]: event.marks } }
-      const shells = sameMarks(before[event.part], event.marks) ? state.shells : without(state.shells, event.fit)
+      const shells = sameMarks(before[event.part], event.marks)
+        ? state.shells
+        : without(state.shells, event.fit)
       return { ...state, marks, shells, workedOn: { step: event.step } }
     }
     case 'shells-chosen':
-      return { ...state, shells: { ...state.shells, [event.fit]: event.choices }, workedOn: { step: event.step } }
+      return {
+        ...state,
+        shells: { ...state.shells, [event.fit]: event.choices },
+        workedOn: { step: event.step },
+      }
     case 'half-fitted':
       return {
         ...state,
@@ -47,9 +53,17 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
       return { ...state, fitted, workedOn: { step: event.step } }
     }
     case 'part-fitted':
-      return { ...state, partsFitted: new Set([...state.partsFitted, event.step]), workedOn: { step: event.step } }
+      return {
+        ...state,
+        partsFitted: new Set([...state.partsFitted, event.step]),
+        workedOn: { step: event.step },
+      }
     case 'part-taken-out':
-      return { ...state, partsFitted: withoutMember(state.partsFitted, event.step), workedOn: { step: event.step } }
+      return {
+        ...state,
+        partsFitted: withoutMember(state.partsFitted, event.step),
+        workedOn: { step: event.step },
+      }
     case 'bead-laid':
       return { ...state, beads: { ...state.beads, [event.bead]: seq }, workedOn: { step: event.step } }
     case 'bead-wiped-off':
@@ -79,7 +93,10 @@ function sameMarks(before: Marks, now: readonly (string | null)[]): boolean {
   return before !== null && before.length === now.length && now.every((mark, index) => mark === before[index])
 }
 
-function without<Value>(record: Readonly<Record<string, Value>>, key: string): Readonly<Record<string, Value>> {
+function without<Value>(
+  record: Readonly<Record<string, Value>>,
+  key: string,
+): Readonly<Record<string, Value>> {
   return Object.fromEntries(Object.entries(record).filter(([each]) => each !== key))
 }
 

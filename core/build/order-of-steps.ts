@@ -6,7 +6,11 @@ import { isCarriedOut, isStepDone, stepsAfter, stepsBefore } from './steps.ts'
 type StepOf<Kind extends StepKind> = Extract<Step, { kind: Kind }>
 
 /** The step that a command names. Refuses `step-unknown`, also where the step is of another kind. */
-export function findStep<Kind extends StepKind>(spec: EngineSpec, id: string, kind: Kind): Outcome<StepOf<Kind>> {
+export function findStep<Kind extends StepKind>(
+  spec: EngineSpec,
+  id: string,
+  kind: Kind,
+): Outcome<StepOf<Kind>> {
   const step = spec.steps.find((each): each is StepOf<Kind> => each.id === id && each.kind === kind)
   return step === undefined ? refused('step-unknown', { step: id }) : done(step)
 }
@@ -37,5 +41,7 @@ export function stepToUndo<Kind extends StepKind>(
   const step = findStep(spec, id, kind)
   if (!step.ok) return step
   const top = stepsAfter(spec, step.value).findLast((each) => isCarriedOut(spec, state, each))
-  return top === undefined ? step : refused('step-on-top', { step: step.value.name, top: top.name, kind: top.kind })
+  return top === undefined
+    ? step
+    : refused('step-on-top', { step: step.value.name, top: top.name, kind: top.kind })
 }

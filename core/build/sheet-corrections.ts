@@ -21,7 +21,10 @@ export interface SheetCorrection extends Stamp {
   readonly reason: string | null
 }
 
-export function correctionsIn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetCorrection[] {
+export function correctionsIn(
+  spec: EngineSpec,
+  entries: readonly RecordedEvent[],
+): readonly SheetCorrection[] {
   const corrections: SheetCorrection[] = []
   const chosenBefore = new Set<string>()
   let state = emptyBuild
@@ -47,7 +50,11 @@ function correctionOf(
       const { procedure, pull, reason } = event
       const fastener = before.runs[procedure]?.pulls.find(({ number }) => number === pull)?.fastener ?? null
       const name = spec.procedures.find(({ id }) => id === procedure)?.name ?? procedure
-      return { kind: event.type, about: [name, numberOf(spec, fastener) ?? `pull ${pull}`].join(', '), reason }
+      return {
+        kind: event.type,
+        about: [name, numberOf(spec, fastener) ?? `pull ${pull}`].join(', '),
+        reason,
+      }
     }
     case 'half-taken-out':
       return { kind: event.type, about: `${event.position} ${event.half}`, reason: event.reason }

@@ -46,7 +46,11 @@ export interface SheetHalf {
   readonly fitted: Stamp | null
 }
 
-export function fitsOn(spec: EngineSpec, state: BuildState, entries: readonly RecordedEvent[]): readonly SheetFit[] {
+export function fitsOn(
+  spec: EngineSpec,
+  state: BuildState,
+  entries: readonly RecordedEvent[],
+): readonly SheetFit[] {
   return spec.fits.map((fit) => {
     const marks = state.marks[fit.id]
     return {

@@ -52,10 +52,16 @@ export interface SheetPause {
   readonly resumed: Stamp | null
 }
 
-type RunEntry<Type extends BuildEvent['type']> = RecordedEvent & { readonly event: Extract<BuildEvent, { type: Type }> }
+type RunEntry<Type extends BuildEvent['type']> = RecordedEvent & {
+  readonly event: Extract<BuildEvent, { type: Type }>
+}
 
 /** The procedures in the order of the spec's steps. */
-export function runsOn(spec: EngineSpec, state: BuildState, entries: readonly RecordedEvent[]): readonly SheetRun[] {
+export function runsOn(
+  spec: EngineSpec,
+  state: BuildState,
+  entries: readonly RecordedEvent[],
+): readonly SheetRun[] {
   return spec.steps.flatMap((step) => {
     const procedure = spec.procedures.find(({ id }) => step.kind === 'run-procedure' && id === step.procedure)
     if (procedure === undefined) return []
@@ -64,7 +70,12 @@ export function runsOn(spec: EngineSpec, state: BuildState, entries: readonly Re
   })
 }
 
-function runOn(spec: EngineSpec, state: BuildState, procedure: Procedure, own: readonly RecordedEvent[]): SheetRun {
+function runOn(
+  spec: EngineSpec,
+  state: BuildState,
+  procedure: Procedure,
+  own: readonly RecordedEvent[],
+): SheetRun {
   const [started] = ofType(own, 'run-started')
   return {
     name: procedure.name,
@@ -80,7 +91,11 @@ function runOn(spec: EngineSpec, state: BuildState, procedure: Procedure, own: r
   }
 }
 
-function pullsOn(spec: EngineSpec, procedure: Procedure, own: readonly RecordedEvent[]): readonly SheetPull[] {
+function pullsOn(
+  spec: EngineSpec,
+  procedure: Procedure,
+  own: readonly RecordedEvent[],
+): readonly SheetPull[] {
   const takenBack = new Map(
     ofType(own, 'pull-taken-back').map((entry) => [
       entry.event.pull,
@@ -122,24 +137,26 @@ function flagsOn(
       event.type === 'problem-noted' ||
       (event.type === 'fastener-pulled' && event.verdict !== 'unread' && event.verdict !== 'within'),
   )
-  return (state.runs[procedure.id]?.flags ?? []).flatMap(({ number, about, fastener, pull, text, answer }) => {
-    const raised = raisedBy[number - 1]
-    const answered =
-      ofType(own, 'flag-answered').find(({ event }) => event.flag === number) ??
-      ofType(own, 'pull-taken-back').find(({ event }) => event.pull === pull)
-    if (raised === undefined) return []
-    return [
-      {
-        number,
-        about,
-        fastener: numberOf(spec, fastener),
-        pull,
-        text,
-        raised: stampOf(raised),
-        answer: answer === null || answered === undefined ? null : { ...stampOf(answered), text: answer },
-      },
-    ]
-  })
+  return (state.runs[procedure.id]?.flags ?? []).flatMap(
+    ({ number, about, fastener, pull, text, answer }) => {
+      const raised = raisedBy[number - 1]
+      const answered =
+        ofType(own, 'flag-answered').find(({ event }) => event.flag === number) ??
+        ofType(own, 'pull-taken-back').find(({ event }) => event.pull === pull)
+      if (raised === undefined) return []
+      return [
+        {
+          number,
+          about,
+          fastener: numberOf(spec, fastener),
+          pull,
+          text,
+          raised: stampOf(raised),
+          answer: answer === null || answered === undefined ? null : { ...stampOf(answered), text: answer },
+        },
+      ]
+    },
+  )
 }
 
 function pausesOn(own: readonly RecordedEvent[]): readonly SheetPause[] {

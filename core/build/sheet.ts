@@ -11,7 +11,12 @@ import { isStepDone } from './steps.ts'
 
 /** All that the printed sheet of a build says, as plain data; units and words are the page's. */
 export interface BuildSheet {
-  readonly engine: { readonly name: string; readonly summary: string; readonly revision: string; readonly source: Source }
+  readonly engine: {
+    readonly name: string
+    readonly summary: string
+    readonly revision: string
+    readonly source: Source
+  }
   /** The build's own name and serial number; null before its first entry. */
   readonly build: { readonly name: string; readonly serial: string; readonly specSha256: string } | null
   readonly started: Stamp | null
@@ -71,7 +76,8 @@ function stepsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly 
     const before = state
     state = evolve(state, entry)
     for (const step of spec.steps) {
-      if (step.kind === 'run-procedure' && state.runs[step.procedure] === before.runs[step.procedure]) continue
+      if (step.kind === 'run-procedure' && state.runs[step.procedure] === before.runs[step.procedure])
+        continue
       if (!isStepDone(spec, state, step)) doneBy.delete(step.id)
       else if (!doneBy.has(step.id)) doneBy.set(step.id, stampOf(entry))
     }

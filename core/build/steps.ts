@@ -50,7 +50,9 @@ export function isStepDone(spec: EngineSpec, state: BuildState, step: Step): boo
     case 'choose-shells':
       return state.shells[step.fit] !== undefined
     case 'fit-shells':
-      return halvesOf(fitOf(spec, step.fit)).every(([position, half]) => state.fitted.has(halfKey(position, half)))
+      return halvesOf(fitOf(spec, step.fit)).every(([position, half]) =>
+        state.fitted.has(halfKey(position, half)),
+      )
     case 'run-procedure':
       return isRunDone(procedureOf(spec, step.procedure), state.runs[step.procedure])
     case 'fit-part':
