@@ -4,10 +4,10 @@ import { spawn } from 'node:child_process'
 const failureMs = 5_000
 
 /**
- * Runs the desktop host to its end and takes over its exit code. Answers `false` when it never came up, as for want of a
- * system library or of the right to a sandbox: then the other host is still to be had.
+ * Runs the desktop host to its end and answers with its exit code, or with `undefined` when it never came up, as for want
+ * of a system library or of the right to a sandbox: then the other host is still to be had.
  */
-export async function runDesktop(binary: string, root: string, data: string): Promise<boolean> {
+export async function runDesktop(binary: string, root: string, data: string): Promise<number | undefined> {
   const { ELECTRON_RUN_AS_NODE: _, ...env } = process.env
   const start = Date.now()
   const desktop = spawn(binary, [root, '--data', data], { env, stdio: 'inherit' })
@@ -20,6 +20,5 @@ export async function runDesktop(binary: string, root: string, data: string): Pr
   })
   for (const signal of signals) process.off(signal, passOn)
   const cameUp = code === 0 || Date.now() - start > failureMs
-  if (cameUp) process.exitCode = code ?? 1
-  return cameUp
+  return cameUp ? (code ?? 1) : undefined
 }

@@ -33,8 +33,9 @@ async function launch(options: Options): Promise<void> {
   if (choice.kind === 'desktop') {
     if (!built('desktop')) return
     console.error('Bedplate runs in the desktop host.')
-    if (await runDesktop(choice.binary, root, data)) return
-    await runLocal('the window of the desktop host did not come up', options, data)
+    const code = await runDesktop(choice.binary, root, data)
+    if (code === undefined) await runLocal('the window of the desktop host did not come up', options, data)
+    else process.exitCode = code
   } else {
     await runLocal(choice.why, options, data)
   }

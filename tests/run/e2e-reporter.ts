@@ -27,9 +27,10 @@ export default class EndToEndReporter implements Reporter {
         const reason = test.annotations.find(({ type }) => type === 'skip' || type === 'fixme')?.description
         return { name, outcome: 'skipped', reason: reason ?? 'no reason given' }
       }),
-      ...this.errors.map(
-        ({ message }) => ({ name: message ?? 'an error outside every test', outcome: 'failed' }) as const,
-      ),
+      ...this.errors.map(({ message = '' }): Ended => ({
+        name: `outside every test: ${message.split('\n', 1).join()}`,
+        outcome: 'failed',
+      })),
     ])
   }
 }
