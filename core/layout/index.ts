@@ -1,3 +1,16 @@
 export type { Box, Layer, Role, Scene, SceneRow, Shape } from './scene.ts'
 export type { CircleShape, LineShape, RingShape, SwatchShape, TextShape } from './scene.ts'
-export type { BearingFact, DrawingFacts, FastenerFact, FastenerState, HalfFact, Sheet, View } from './facts.ts'
+export type {
+  BearingFact,
+  DrawingFacts,
+  FastenerFact,
+  FastenerState,
+  HalfFact,
+  Sheet,
+  View,
+} from './facts.ts'
+export { aboutAt, textBox } from './about-at.ts'
+export { keepUnchanged } from './keep-unchanged.ts'
+export { sceneOf } from './scene-of.ts'
+export { capitalShare, textWidth } from './text-width.ts'
+export { viewInWords } from './view.ts'

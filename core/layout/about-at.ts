@@ -1,0 +1,70 @@
+import { distanceTo, distanceToSegment, type Point } from './box.ts'
+import { inside } from './polygon.ts'
+import type { Box, LineShape, Scene, Shape, TextShape } from './scene.ts'
+import { textWidth } from './text-width.ts'
+
+/**
+ * What lies under a tap at a place of the sheet, in mm: the `about` of the topmost shape there, or of the nearest one
+ * within `reach`, so that small things can be hit with a thumb. Null beside everything.
+ */
+export function aboutAt(scene: Scene, point: Point, reach: number): string | null {
+  let best: string | null = null
+  let least = reach
+  for (const shape of scene.shapes) {
+    if (shape.about === undefined) continue
+    // The whole face lies under everything: only a tap that hits nothing else is about it.
+    const distance =
+      shape.role === 'outline'
+        ? Math.max(distanceToShape(shape, point), reach)
+        : distanceToShape(shape, point)
+    if (distance > least) continue
+    least = distance
+    best = shape.about
+  }
+  return best
+}
+
+/** From a place to the shape; 0 on it. */
+function distanceToShape(shape: Shape, point: Point): number {
+  switch (shape.kind) {
+    case 'circle':
+      return Math.max(0, Math.hypot(point.x - shape.x, point.y - shape.y) - shape.radius)
+    case 'ring':
+      return Math.max(0, Math.hypot(point.x - shape.x, point.y - shape.y) - shape.outer)
+    case 'swatch':
+      return distanceTo({ left: shape.x, top: shape.y, width: shape.width, height: shape.height }, point)
+    case 'text':
+      return distanceTo(textBox(shape), point)
+    case 'line':
+      return distanceToLine(shape, point)
+    default:
+      return shape satisfies never
+  }
+}
+
+function distanceToLine({ points, closed, width = 0 }: LineShape, point: Point): number {
+  const corners = cornersOf(points)
+  if (closed && inside(corners, point)) return 0
+  const pieces = closed ? corners.length : corners.length - 1
+  let least = Infinity
+  for (let index = 0; index < pieces; index += 1) {
+    const from = corners[index]
+    const to = corners[(index + 1) % corners.length]
+    if (from !== undefined && to !== undefined) least = Math.min(least, distanceToSegment(point, from, to))
+  }
+  return Math.max(0, least - width / 2)
+}
+
+function cornersOf(points: readonly number[]): readonly Point[] {
+  const corners: Point[] = []
+  for (let index = 0; index + 1 < points.length; index += 2)
+    corners.push({ x: points[index] ?? 0, y: points[index + 1] ?? 0 })
+  return corners
+}
+
+/** What a text covers, from the baseline to the top of its capitals. */
+export function textBox({ x, y, text, capital, anchor, weight }: TextShape): Box {
+  const width = textWidth(text, capital, weight)
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
+  return { left, top: y - capital / 2, width, height: capital }
+}

@@ -1,0 +1,172 @@
+import { boxBetween, grown, middleOf, type Point } from './box.ts'
+import { moved, type Drawing } from './drawing.ts'
+import type { HalfFact } from './facts.ts'
+import { leastReach, letterCapital } from './bearing-size.ts'
+import type { BearingPlace } from './on-face.ts'
+import type { Box, Shape } from './scene.ts'
+import { textWidth } from './text-width.ts'
+
+/** A bearing as it is drawn: both halves side by side across the axis, the upper one on the plus side. */
+export interface DrawnBearing {
+  readonly bearing: BearingPlace
+  readonly middle: Point
+  readonly upper: Box
+  readonly lower: Box
+  /** Both halves with the thrust washers. */
+  readonly whole: Box
+  /** How far a half reaches across. */
+  readonly reach: number
+}
+
+/** The gap between the halves that leaves the axis in sight, half of it, in px. */
+const halfGap = 1.5
+/** Thickness of a thrust washer and what lies between it and the saddle, in mm. */
+const washer = 2.4
+
+/** The bearings with their halves as long as the half bore, or shorter where a fastener's disc is near. */
+export function drawnBearings(drawing: Drawing): readonly DrawnBearing[] {
+  const { here, place, sizes, discs, across } = drawing
+  return here.bearings.map((bearing) => {
+    const { x, y, width, diameter } = bearing
+    const middle = place(x, y)
+    const free = discs.map((disc) => {
+      const dx = disc.x - middle.x
+      const dy = disc.y - middle.y
+      const beside = Math.max(0, Math.abs(dx * across.y) + Math.abs(dy * across.x) - width / 2)
+      const away = Math.abs(dx * across.x) + Math.abs(dy * across.y)
+      const reach = disc.reach + 2 * sizes.px
+      return beside >= reach ? Infinity : away - Math.sqrt(reach * reach - beside * beside)
+    })
+    const reach = Math.max(leastReach(bearing, sizes), Math.min(diameter / 2, ...free))
+    const half = (from: number, to: number): Box =>
+      boxBetween(moved(drawing, middle, -width / 2, from), moved(drawing, middle, width / 2, to))
+    const upper = half(halfGap * sizes.px, reach)
+    const lower = half(-halfGap * sizes.px, -reach)
+    const side = width / 2 + (bearing.thrust ? 2 * washer : 0)
+    const whole = boxBetween(moved(drawing, middle, -side, -reach), moved(drawing, middle, side, reach))
+    return { bearing, middle, upper, lower, whole, reach }
+  })
+}
+
+export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly Shape[] {
+  const { bearing, upper, lower } = drawn
+  const fact = drawing.facts.bearings[bearing.id]
+  return [
+    ...(bearing.thrust ? thrustShapes(drawing, drawn) : []),
+    ...halfShapes(drawing, bearing, 'upper', upper, fact?.upper ?? null),
+    ...halfShapes(drawing, bearing, 'lower', lower, fact?.lower ?? null),
+    ...(fact?.withinLimits === false ? [warningFrame(drawing, drawn)] : []),
+  ]
+}
+
+function halfShapes(
+  { sizes }: Drawing,
+  bearing: BearingPlace,
+  half: 'upper' | 'lower',
+  box: Box,
+  fact: HalfFact | null,
+): readonly Shape[] {
+  const about = `half/${bearing.id}/${half}`
+  const common = { about, layer: 'parts' } as const
+  if (fact === null)
+    return [closed({ ...common, id: `${about}/unknown`, role: 'shell-unknown' }, cornersOf(box))]
+  const { x, y } = middleOf(box)
+  // Wide enough for a tick beside the letter, so that the letter keeps its size and place when the shell is fitted.
+  const long = textWidth(fact.grade, 1, 'bold') + 1
+  const capital = Math.min(
+    letterCapital(bearing, sizes),
+    (box.width * 0.72) / long,
+    (box.height * 0.72) / 1.6,
+  )
+  const wing = { x: (capital * (fact.fitted ? long : long - 1)) / 2, y: capital / 2 }
+  const plate = boxBetween({ x: x - wing.x, y: y - wing.y }, { x: x + wing.x, y: y + wing.y })
+  return [
+    {
+      kind: 'swatch',
+      ...common,
+      id: `${about}/shell`,
+      role: fact.fitted ? 'shell-fitted' : 'shell',
+      x: box.left,
+      y: box.top,
+      width: box.width,
+      height: box.height,
+      colour: fact.colour,
+      pattern: fact.pattern,
+    },
+    closed(
+      { ...common, id: `${about}/plate`, role: fact.fitted ? 'plate-fitted' : 'plate' },
+      cornersOf(grown(plate, capital * 0.3)),
+    ),
+    {
+      kind: 'text',
+      ...common,
+      id: `${about}/grade`,
+      role: fact.fitted ? 'grade-fitted' : 'grade',
+      x: fact.fitted ? x - capital * 0.5 : x,
+      y,
+      text: fact.grade,
+      capital,
+      anchor: 'middle',
+      weight: 'bold',
+    },
+    ...(fact.fitted
+      ? [fittedTick(common, about, { x: plate.left + plate.width - capital * 0.36, y }, capital)]
+      : []),
+  ]
+}
+
+/** A tick after the letter: this shell lies in its saddle. */
+function fittedTick(
+  common: { readonly about: string; readonly layer: 'parts' },
+  about: string,
+  { x, y }: Point,
+  capital: number,
+): Shape {
+  const size = capital * 0.36
+  return {
+    kind: 'line',
+    ...common,
+    id: `${about}/fitted`,
+    role: 'tick-fitted',
+    points: [x - size, y, x - size * 0.25, y + size, x + size, y - size],
+    closed: false,
+  }
+}
+
+/** The two washers, one on each face of the saddle. */
+function thrustShapes(drawing: Drawing, { bearing, middle, reach }: DrawnBearing): readonly Shape[] {
+  return ([-1, 1] as const).map((side) => {
+    const inner = side * (bearing.width / 2 + washer * 0.4)
+    const outer = side * (bearing.width / 2 + washer * 1.6)
+    const box = boxBetween(moved(drawing, middle, inner, -reach), moved(drawing, middle, outer, reach))
+    return closed(
+      {
+        about: `thrust/${bearing.id}`,
+        layer: 'ground',
+        id: `thrust/${bearing.id}/${side < 0 ? 'nose' : 'drive'}`,
+        role: 'thrust',
+      },
+      cornersOf(box),
+    )
+  })
+}
+
+function warningFrame({ sizes }: Drawing, { bearing, whole }: DrawnBearing): Shape {
+  return closed(
+    {
+      about: `half/${bearing.id}/upper`,
+      layer: 'parts',
+      id: `bearing/${bearing.id}/out-of-limits`,
+      role: 'out-of-limits',
+    },
+    cornersOf(grown(whole, 2.5 * sizes.px)),
+  )
+}
+
+function closed(common: Pick<Shape, 'about' | 'layer' | 'id' | 'role'>, points: readonly number[]): Shape {
+  return { kind: 'line', ...common, points, closed: true } as Shape
+}
+
+function cornersOf({ left, top, width, height }: Box): readonly number[] {
+  return [left, top, left + width, top, left + width, top + height, left, top + height]
+}

@@ -1,0 +1,101 @@
+import { inMillimetres } from '../quantity/index.ts'
+import type { EngineSpec } from '../spec/index.ts'
+import { boxAround, type Point } from './box.ts'
+import { minimalBoxes } from './bearing-size.ts'
+import { discsOf, type Disc } from './discs.ts'
+import type { DrawingFacts, Sheet, View } from './facts.ts'
+import { onFace, type OnFace } from './on-face.ts'
+import { openingsOf } from './openings.ts'
+import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
+import { roomIn, type Room } from './room.ts'
+import type { Box } from './scene.ts'
+import { fitted, writable, type Sizes } from './sizes.ts'
+import { projectionOf, type Projection } from './view.ts'
+
+/** One face being drawn: the spec's part in it, the way it lies on the sheet, and what room is left for labels. */
+export interface Drawing {
+  readonly spec: EngineSpec
+  readonly here: OnFace
+  readonly facts: DrawingFacts
+  readonly view: View
+  readonly place: Projection
+  /** Unit steps on the sheet for growing x and for growing y. */
+  readonly along: Point
+  readonly across: Point
+  /** In mm of the engine's own frame. */
+  readonly outline: readonly Point[]
+  readonly openings: readonly Box[]
+  readonly bosses: readonly Boss[]
+  /** What the face takes on the sheet. */
+  readonly body: Box
+  readonly frame: Box
+  readonly sizes: Sizes
+  readonly discs: readonly Disc[]
+  readonly room: Room
+}
+
+export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Drawing {
+  const here = onFace(spec, facts.face)
+  const place = projectionOf(here.face.plane, view)
+  const along = place(1, 0)
+  const across = place(0, 1)
+  const bosses = bossesOf(spec, here)
+  const caseFace = caseFaceOf(spec, here)
+  const caseBosses = caseFace === here ? bosses : bossesOf(spec, caseFace)
+  const outline = outlineOf(spec, caseFace, [...caseBosses, ...bosses])
+  const openings = openingsOf(caseFace, outline, caseBosses)
+  const body = boxAround([...outline, ...bosses].map(({ x, y }) => place(x, y)))
+  const { frame, sizes } = fitted(body, sheet, along.x !== 0)
+  const bearings = minimalBoxes(here, place, sizes)
+  const discs = discsOf(here, facts, place, sizes, bearings)
+  return {
+    ...{
+      spec,
+      here,
+      facts,
+      view,
+      place,
+      along,
+      across,
+      outline,
+      openings,
+      bosses,
+      body,
+      frame,
+      sizes,
+      discs,
+    },
+    room: roomIn(writable(frame, sizes)),
+  }
+}
+
+/** The spec's place on the sheet. */
+export function placeOf({ place }: Drawing, [x, y]: OnFace['fasteners'][number]['at']): Point {
+  return place(inMillimetres(x), inMillimetres(y))
+}
+
+export function onSheet({ place }: Drawing, points: readonly Point[]): readonly Point[] {
+  return points.map(({ x, y }) => place(x, y))
+}
+
+/** The corners of a box of the engine's own frame, on the sheet. */
+export function cornersOnSheet({ place }: Drawing, { left, top, width, height }: Box): readonly Point[] {
+  return [
+    place(left, top),
+    place(left + width, top),
+    place(left + width, top + height),
+    place(left, top + height),
+  ]
+}
+
+export function flat(points: readonly Point[]): readonly number[] {
+  return points.flatMap(({ x, y }) => [x, y])
+}
+
+/** A point some way along and across the engine from another, both as seen on the sheet. */
+export function moved({ along, across }: Drawing, { x, y }: Point, byAlong: number, byAcross: number): Point {
+  return {
+    x: x + along.x * byAlong + across.x * byAcross,
+    y: y + along.y * byAlong + across.y * byAcross,
+  }
+}

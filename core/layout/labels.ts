@@ -1,0 +1,262 @@
+import { signs } from './axis.ts'
+import { beadPath, keepOutId } from './beads.ts'
+import type { DrawnBearing } from './bearings.ts'
+import { boreOutline, type Bore } from './bores.ts'
+import { boxAround, grown, middleOf, type Point } from './box.ts'
+import { cornersOnSheet, moved, onSheet, placeOf, type Drawing } from './drawing.ts'
+import { inMillimetres } from '../quantity/index.ts'
+import { labelBox, labelSize, letter, type Label, type Line, type Place } from './lettering.ts'
+import { areaOf } from './on-face.ts'
+import type { Box, Shape } from './scene.ts'
+
+/** Everything that a label may not cover, and what it may cover at a cost. */
+export function takeRoom(drawing: Drawing, bearings: readonly DrawnBearing[], bores: readonly Bore[]): void {
+  const { room, discs, here, facts, sizes } = drawing
+  const gap = 2 * sizes.px
+  room.takeLine(onSheet(drawing, drawing.outline), true, gap)
+  for (const disc of discs) room.takeCircle(disc, disc.reach + gap / 2)
+  for (const { whole } of bearings) room.takeBox(grown(whole, gap))
+  for (const dowel of here.dowels)
+    room.takeCircle(placeOf(drawing, dowel.at), inMillimetres(dowel.diameter) / 2 + gap)
+  for (const passage of here.oilPassages) room.takeBox(grown(areaBox(drawing, passage), gap))
+  if (facts.bead !== 'none')
+    for (const bead of here.beads) {
+      room.takeLine(beadPath(drawing, bead), bead.closed, inMillimetres(bead.width) / 2 + gap)
+      for (const zone of bead.keepOut) room.takeBox(grown(areaBox(drawing, zone), gap))
+    }
+  for (const bore of bores) room.crossAtCost(onSheet(drawing, boreOutline(bore)), true, 0.4)
+  for (const opening of drawing.openings) room.crossAtCost(cornersOnSheet(drawing, opening), true, 2)
+  const { frame } = room
+  const origin = drawing.place(0, 0)
+  const far = Math.hypot(frame.width, frame.height)
+  const axis = [moved(drawing, { x: origin.x, y: origin.y }, -far, 0), moved(drawing, origin, far, 0)]
+  room.crossAtCost(axis, false, 8)
+}
+
+function areaBox(drawing: Drawing, part: Parameters<typeof areaOf>[0]): Box {
+  return boxAround(cornersOnSheet(drawing, areaOf(part)))
+}
+
+/** All labels but the value at the next fastener, each where there is room for it: the important ones first. */
+export function labelShapes(
+  drawing: Drawing,
+  bearings: readonly DrawnBearing[],
+  bores: readonly Bore[],
+): readonly Shape[] {
+  return [
+    ...placed(drawing, signs(drawing)),
+    ...placed(drawing, bearingLabels(drawing, bearings)),
+    ...halfLabels(drawing, bearings),
+    ...placed(drawing, zoneLabels(drawing)),
+    ...placed(drawing, boreLabels(drawing, bores)),
+    ...placed(drawing, dowelLabels(drawing)),
+  ]
+}
+
+function placed({ room }: Drawing, labels: readonly Label[]): readonly Shape[] {
+  return labels.flatMap((label) => {
+    const lettered = letter(label, room)
+    if (lettered === null) return []
+    room.takeBox(lettered.box)
+    return lettered.shapes
+  })
+}
+
+/** Beside a point, in a direction along one of the sheet's sides. */
+function beside({ x, y }: Point, direction: Point, lines: readonly Line[]): Place {
+  const { height } = labelSize(lines)
+  if (direction.x > 0) return { x, y, anchor: 'start' }
+  if (direction.x < 0) return { x, y, anchor: 'end' }
+  return { x, y: y + (direction.y * height) / 2, anchor: 'middle' }
+}
+
+/**
+ * The name of each bearing with its clearance. All stand at the same corner of their bearings, the one that has room most
+ * often, so that the eye finds the next one where it expects it; only where that is taken does one stand elsewhere.
+ */
+function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Label[] {
+  const { sizes, facts, room, across } = drawing
+  const labels = bearings.map((drawn) => {
+    const fact = facts.bearings[drawn.bearing.id]
+    const outside = fact?.withinLimits === false
+    const lines: readonly Line[] = [
+      { text: drawn.bearing.id, capital: sizes.name, weight: 'bold', role: 'label' },
+      ...(drawn.bearing.thrust
+        ? ([{ text: 'thrust', capital: sizes.quiet, weight: 'regular', role: 'quiet-label' }] as const)
+        : []),
+      {
+        text: `${fact?.clearance ?? ''}${outside ? ' !' : ''}`,
+        longest: '88 µm !',
+        capital: sizes.name * 0.92,
+        weight: outside ? 'bold' : 'regular',
+        role: outside ? 'warning-label' : 'label',
+      },
+    ]
+    return { drawn, lines, places: cornersOf(drawing, drawn, lines) }
+  })
+  const corners = [0, 1, 2, 3].map((corner) => {
+    const boxes = labels.map(({ lines, places }) => labelBox(lines, places[corner] ?? places[0]!))
+    const taken = boxes.filter((box) => !room.free(box)).length
+    const cost = boxes.reduce((sum, box) => sum + room.cost(box), 0)
+    return { corner, worth: taken * 100 + cost + corner * 0.01 }
+  })
+  const order = corners.toSorted((a, b) => a.worth - b.worth).map(({ corner }) => corner)
+  return labels.map(({ drawn, lines, places }) => {
+    const { middle, reach, bearing, whole } = drawn
+    const ends = ([1, -1] as const).map((side) => {
+      const at = moved(drawing, middle, 0, side * (reach + 2 * sizes.px))
+      return beside(at, turned(across, side), lines)
+    })
+    return {
+      id: `bearing/${bearing.id}/name`,
+      about: `half/${bearing.id}/upper`,
+      layer: 'parts',
+      lines,
+      places: [...order.flatMap((corner) => places[corner] ?? []), ...places.slice(4), ...ends],
+      target: { ...middle, radius: Math.hypot(whole.width, whole.height) / 2 + 3 * sizes.px },
+    }
+  })
+}
+
+/** Beside the four quarters of a bearing, then the same a little further out and nearer the axis. */
+function cornersOf(drawing: Drawing, drawn: DrawnBearing, lines: readonly Line[]): readonly Place[] {
+  const { sizes, along } = drawing
+  const { middle, reach, bearing } = drawn
+  const half = bearing.width / 2 + (bearing.thrust ? 5 : 0) + 3 * sizes.px
+  const { height, width } = labelSize(lines)
+  const extent = along.x !== 0 ? height : width
+  const quarters = [0.5 * reach, extent / 2 + 3 * sizes.px, reach + extent / 2].flatMap((away) =>
+    ([1, -1] as const).flatMap((up) => ([1, -1] as const).map((behind) => ({ away: away * up, behind }))),
+  )
+  return quarters.map(({ away, behind }) => {
+    const at = moved(drawing, middle, behind * half, away)
+    return beside(at, turned(along, behind), lines)
+  })
+}
+
+/** Which half is which, said once, at the first bearing that has room for both words in like places. */
+function halfLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Shape[] {
+  const { sizes, along, across, room } = drawing
+  const gap = 3 * sizes.px
+  for (const { bearing, middle, reach, whole } of bearings)
+    for (const way of ['beyond', -1, 1] as const) {
+      const labels = (['upper', 'lower'] as const).map((half): Label => {
+        const side = half === 'upper' ? 1 : -1
+        const lines: readonly Line[] = [
+          { text: half, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+        ]
+        const { width, height } = whole
+        const aside = (along.x !== 0 ? width : height) / 2 + gap
+        const place =
+          way === 'beyond'
+            ? beside(moved(drawing, middle, 0, side * (reach + gap)), turned(across, side), lines)
+            : beside(moved(drawing, middle, way * aside, (side * reach) / 2), turned(along, way), lines)
+        const about = `half/${bearing.id}/${half}`
+        return { id: `half-name/${half}`, about, layer: 'ground', lines, places: [place] }
+      })
+      const clear = ({ lines, places: [place] }: Label): boolean =>
+        place !== undefined && room.free(labelBox(lines, place)) && room.cost(labelBox(lines, place)) < 1
+      if (labels.every(clear)) return placed(drawing, labels)
+    }
+  return []
+}
+
+function turned({ x, y }: Point, side: 1 | -1): Point {
+  return { x: x * side, y: y * side }
+}
+
+/** Oil passages, and what a bead must keep out of. */
+function zoneLabels(drawing: Drawing): readonly Label[] {
+  const { here, facts } = drawing
+  const zones =
+    facts.bead === 'none'
+      ? []
+      : here.beads.flatMap((bead) =>
+          bead.keepOut.map((zone, index) => ({
+            id: keepOutId(bead, index),
+            box: areaBox(drawing, zone),
+            text: [zone.name, 'no sealant'],
+            role: 'warning-label' as const,
+          })),
+        )
+  const passages = here.oilPassages
+    .filter(({ name }) => !zones.some(({ text }) => text[0] === name))
+    .map((passage) => ({
+      id: `oil-passage/${passage.id}`,
+      box: areaBox(drawing, passage),
+      text: [passage.name],
+      role: 'quiet-label' as const,
+    }))
+  return [...zones, ...passages].map(({ id, box, text, role }) => {
+    const capital = drawing.sizes.quiet
+    const lines = text.map((each): Line => ({ text: each, capital, weight: 'regular', role }))
+    return { id: `${id}/name`, about: id, layer: 'ground', lines, ...around(drawing, box, lines) }
+  })
+}
+
+function boreLabels(drawing: Drawing, bores: readonly Bore[]): readonly Label[] {
+  const { sizes, along } = drawing
+  return bores.map((bore) => {
+    const lines: readonly Line[] = [
+      { text: `bore ${bore.number}`, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+    ]
+    const middle = drawing.place(bore.x, bore.y)
+    const { width, height } = labelSize(lines)
+    const extent = along.x !== 0 ? height : width
+    const places = [0.5, -0.5, 0.68, -0.68, 0.35, -0.35].map((share): Place => {
+      const at = moved(drawing, middle, 0, -share * bore.halfAcross)
+      return { ...at, anchor: 'middle' }
+    })
+    const outer = [1, -1].map((side): Place => {
+      const at = moved(drawing, middle, 0, -side * (bore.halfAcross + extent / 2))
+      return { ...at, anchor: 'middle' }
+    })
+    const target = { ...middle, radius: 0 }
+    const id = `bore/${bore.number}`
+    return { id: `${id}/name`, about: id, layer: 'ground', lines, places: [...places, ...outer], target }
+  })
+}
+
+/** Said once, where it covers nothing: a dowel is known by its two circles. */
+function dowelLabels(drawing: Drawing): readonly Label[] {
+  const { here, room, sizes } = drawing
+  const lines: readonly Line[] = [
+    { text: 'dowel', capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+  ]
+  for (const dowel of here.dowels) {
+    const { x, y } = placeOf(drawing, dowel.at)
+    const radius = inMillimetres(dowel.diameter) / 2
+    const box = { left: x - radius, top: y - radius, width: 2 * radius, height: 2 * radius }
+    const clear = around(drawing, box, lines).places.filter((place) => {
+      const taken = labelBox(lines, place)
+      return room.free(taken) && room.cost(taken) === 0
+    })
+    const about = `dowel/${dowel.id}`
+    if (clear.length > 0) return [{ id: `${about}/name`, about, layer: 'ground', lines, places: clear }]
+  }
+  return []
+}
+
+/** Above, below, right and left of a box; else a leader line to it. */
+function around(
+  { sizes }: Drawing,
+  box: Box,
+  lines: readonly Line[],
+): Required<Pick<Label, 'places' | 'target'>> {
+  const gap = 3 * sizes.px
+  const { x, y } = middleOf(box)
+  const directions = [
+    { x: 0, y: -1 },
+    { x: 0, y: 1 },
+    { x: 1, y: 0 },
+    { x: -1, y: 0 },
+  ]
+  const places = directions.map((direction) =>
+    beside(
+      { x: x + direction.x * (box.width / 2 + gap), y: y + direction.y * (box.height / 2 + gap) },
+      direction,
+      lines,
+    ),
+  )
+  return { places, target: { x, y, radius: Math.hypot(box.width, box.height) / 2 + gap } }
+}

@@ -1,0 +1,176 @@
+import { middleOf, nearestIn, type Point } from './box.ts'
+import type { Room } from './room.ts'
+import type { Box, Layer, LineShape, Role, TextShape } from './scene.ts'
+import { textWidth } from './text-width.ts'
+
+/** One line of a label. */
+export interface Line {
+  /** Empty where nothing is said yet and the room is kept. */
+  readonly text: string
+  readonly capital: number
+  readonly weight: TextShape['weight']
+  readonly role: Role
+  /** The longest text that may come to stand here, so that the label need not move for it. */
+  readonly longest?: string
+}
+
+/** A label of one or more lines: what it says, and where it would stand, best place first. */
+export interface Label {
+  readonly id: string
+  readonly about?: string
+  readonly layer: Layer
+  readonly lines: readonly Line[]
+  readonly places: readonly Place[]
+  /** What its leader line points at, when it must stand elsewhere. Without one it is left out then. */
+  readonly target?: Target
+}
+
+/** A thing with a leader line, which starts at this radius round its middle. */
+export interface Target extends Point {
+  readonly radius: number
+}
+
+/** A point that the label stands beside: it starts there, is centred on it, or ends there. */
+export interface Place extends Point {
+  readonly anchor: TextShape['anchor']
+}
+
+export interface Lettered {
+  readonly box: Box
+  readonly shapes: readonly (TextShape | LineShape)[]
+}
+
+/** Between two lines, and round a label, as shares of the capitals' height. */
+const between = 0.62
+const around = 0.4
+
+export function labelSize(lines: readonly Line[]): { readonly width: number; readonly height: number } {
+  const tallest = Math.max(...lines.map(({ capital }) => capital))
+  const widths = lines.map(({ text, longest, capital, weight }) =>
+    Math.max(textWidth(text, capital, weight), textWidth(longest ?? '', capital, weight)),
+  )
+  const height = lines.reduce((sum, { capital }, index) => sum + capital * (index === 0 ? 1 : 1 + between), 0)
+  return { width: Math.max(...widths) + 2 * around * tallest, height: height + 2 * around * tallest }
+}
+
+export function labelBox(lines: readonly Line[], { x, y, anchor }: Place): Box {
+  const { width, height } = labelSize(lines)
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
+  return { left, top: y - height / 2, width, height }
+}
+
+/**
+ * The label at the cheapest free one of its places; else at the nearest free place round its target, with a leader line.
+ * Null when there is none, or when it has no target.
+ */
+export function letter(label: Label, room: Room): Lettered | null {
+  const best = cheapest(label, room)
+  if (best !== null) return standing(label, best)
+  if (label.target === undefined) return null
+  const far = nearestFree(label.lines, label.target, room)
+  return far === null ? null : standing(label, far, leaderTo(label, far))
+}
+
+function cheapest({ lines, places }: Label, room: Room): Place | null {
+  let best: Place | null = null
+  let least = Infinity
+  places.forEach((place, rank) => {
+    const box = labelBox(lines, place)
+    if (rank >= least || !room.free(box)) return
+    const cost = room.cost(box) + rank
+    if (cost >= least) return
+    least = cost
+    best = place
+  })
+  return best
+}
+
+const directions = 24
+/** How many rings further out are looked at for a place that covers less. */
+const ringsBeyond = 3
+
+/** Rings of places round a target, outwards: the cheapest free place of the first rings that have one. */
+export function nearestFree(lines: readonly Line[], target: Target, room: Room): Place | null {
+  const { width, height } = labelSize(lines)
+  const step = height * 0.5
+  let best: Place | null = null
+  let least = Infinity
+  let last = Math.hypot(room.frame.width, room.frame.height)
+  for (let gap = height * 0.3; gap < last; gap += step) {
+    for (let turn = 0; turn < directions; turn += 1) {
+      const angle = (turn / directions) * 2 * Math.PI
+      const place: Place = {
+        x: target.x + (target.radius + gap + width / 2) * Math.cos(angle),
+        y: target.y + (target.radius + gap + height / 2) * Math.sin(angle),
+        anchor: 'middle',
+      }
+      const box = labelBox(lines, place)
+      if (!room.free(box)) continue
+      const cost = gap / step + room.cost(box)
+      if (cost >= least || !room.passes(...leaderOf(target, box))) continue
+      if (best === null) last = Math.min(last, gap + ringsBeyond * step)
+      least = cost
+      best = place
+    }
+  }
+  return best
+}
+
+/** From the rim of the target to the nearest point of the label's box. */
+export function leaderOf(target: Target, box: Box): readonly [Point, Point] {
+  const end = nearestIn(box, target)
+  const length = Math.hypot(end.x - target.x, end.y - target.y)
+  const share = length === 0 ? 0 : Math.min(1, (target.radius * 1.01) / length)
+  return [{ x: target.x + (end.x - target.x) * share, y: target.y + (end.y - target.y) * share }, end]
+}
+
+function leaderTo({ id, about, layer, lines, target }: Label, place: Place): readonly LineShape[] {
+  if (target === undefined) return []
+  const [from, to] = leaderOf(target, labelBox(lines, place))
+  return [
+    {
+      kind: 'line',
+      id: `${id}/leader`,
+      ...(about === undefined ? {} : { about }),
+      layer,
+      role: 'label-leader',
+      points: [from.x, from.y, to.x, to.y],
+      closed: false,
+    },
+  ]
+}
+
+function standing(label: Label, place: Place, leader: readonly LineShape[] = []): Lettered {
+  const box = labelBox(label.lines, place)
+  const tallest = Math.max(...label.lines.map(({ capital }) => capital))
+  const pad = around * tallest
+  const x =
+    place.anchor === 'start'
+      ? box.left + pad
+      : place.anchor === 'end'
+        ? box.left + box.width - pad
+        : middleOf(box).x
+  let top = box.top + pad
+  const texts = label.lines.flatMap((line, index): readonly TextShape[] => {
+    if (index > 0) top += line.capital * between
+    const y = top + line.capital / 2
+    top += line.capital
+    if (line.text === '') return []
+    return [
+      {
+        kind: 'text',
+        id: index === 0 ? label.id : `${label.id}/${index + 1}`,
+        ...(label.about === undefined ? {} : { about: label.about }),
+        layer: label.layer,
+        role: line.role,
+        x,
+        y,
+        text: line.text,
+        capital: line.capital,
+        anchor: place.anchor,
+        weight: line.weight,
+      },
+    ]
+  })
+  return { box, shapes: [...leader, ...texts] }
+}

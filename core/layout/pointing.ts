@@ -1,0 +1,100 @@
+import { grown, type Point } from './box.ts'
+import { haloReach, type Disc } from './discs.ts'
+import { flat, type Drawing } from './drawing.ts'
+import { stateOf } from './fasteners.ts'
+import { labelBox, leaderOf, letter, nearestFree, type Line } from './lettering.ts'
+import type { LineShape, Shape } from './scene.ts'
+
+const stepsInWay = 24
+/** How far the way bows out, as shares of its length: gently, to either side, further, straight. */
+const bows = [0.12, -0.12, 0.22, -0.22, 0, 0.34, -0.34]
+
+/**
+ * The way from the last fastener to the next one. It lies under bearings, names and other fasteners, and bows to the side
+ * on which it meets fewest of them; the value keeps off it.
+ */
+export function wayShapes({ facts, discs, room, sizes }: Drawing): readonly Shape[] {
+  const from = discs.find(({ id }) => id === facts.path?.from)
+  const to = discs.find(({ id }) => id === facts.path?.to)
+  if (from === undefined || to === undefined || from === to) return []
+  const curves = bows.map((bow) => curve(from, to, bow, sizes.px))
+  const costs = curves.map((points, index) => {
+    const met = points.slice(1).filter((point, step) => !room.passes(points[step] ?? point, point)).length
+    return met + Math.abs(bows[index] ?? 0) * 20
+  })
+  const best = curves[costs.indexOf(Math.min(...costs))] ?? []
+  const tip = best.at(-1)
+  const before = best.at(-3)
+  if (tip === undefined || before === undefined) return []
+  room.crossAtCost(best, false, 2)
+  const common = { kind: 'line', about: `fastener/${to.id}`, layer: 'parts' } as const
+  const head = flat(arrowHead(before, tip, 10 * sizes.px))
+  return [
+    { ...common, id: 'path', role: 'path', points: flat(best.slice(0, -1)), closed: false },
+    { ...common, id: 'path/head', role: 'path-head', points: head, closed: true },
+  ]
+}
+
+/** From rim to rim. */
+function curve(from: Disc, to: Disc, bow: number, px: number): readonly Point[] {
+  const dx = to.x - from.x
+  const dy = to.y - from.y
+  const bend = { x: from.x + dx / 2 - dy * bow * 2, y: from.y + dy / 2 + dx * bow * 2 }
+  const points = Array.from({ length: stepsInWay * 2 + 1 }, (_, step) => {
+    const t = step / (stepsInWay * 2)
+    return {
+      x: (1 - t) ** 2 * from.x + 2 * t * (1 - t) * bend.x + t ** 2 * to.x,
+      y: (1 - t) ** 2 * from.y + 2 * t * (1 - t) * bend.y + t ** 2 * to.y,
+    }
+  })
+  const clear = (disc: Disc, radius: number, point: Point): boolean =>
+    Math.hypot(point.x - disc.x, point.y - disc.y) > radius
+  return points.filter(
+    (point) =>
+      clear(from, from.radius + 4 * px, point) && clear(to, to.nextRadius * haloReach + 3 * px, point),
+  )
+}
+
+function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
+  const length = Math.hypot(tip.x - before.x, tip.y - before.y) || 1
+  const x = (tip.x - before.x) / length
+  const y = (tip.y - before.y) / length
+  return [
+    tip,
+    { x: tip.x - size * x - size * 0.5 * y, y: tip.y - size * y + size * 0.5 * x },
+    { x: tip.x - size * x + size * 0.5 * y, y: tip.y - size * y - size * 0.5 * x },
+  ]
+}
+
+/** The value beside the next fastener, in a frame at the end of a leader line that starts on the disc's rim. */
+export function calloutShapes(drawing: Drawing): readonly Shape[] {
+  const { facts, discs, room, sizes } = drawing
+  const next = discs.find(({ id }) => stateOf(drawing, id).state === 'next')
+  if (next === undefined || facts.callout === null) return []
+  const about = `fastener/${next.id}`
+  const lines: readonly Line[] = [
+    { text: facts.callout, capital: sizes.value, weight: 'bold', role: 'next-value' },
+  ]
+  const target = { x: next.x, y: next.y, radius: next.reach + 2 * sizes.px }
+  const place = nearestFree(lines, target, room)
+  if (place === null) return []
+  const box = grown(labelBox(lines, place), -2 * sizes.px)
+  const [, end] = leaderOf(target, box)
+  const rim = leaderOf({ ...target, radius: next.nextRadius }, box)[0]
+  const common = { kind: 'line', about, layer: 'overlay', role: 'leader' } as const
+  const corners = [
+    [box.left, box.top],
+    [box.left + box.width, box.top],
+    [box.left + box.width, box.top + box.height],
+    [box.left, box.top + box.height],
+  ]
+  const leader: LineShape = {
+    ...common,
+    id: `${about}/leader`,
+    points: flat([rim, end]),
+    closed: false,
+  }
+  const frame: LineShape = { ...common, id: `${about}/frame`, points: corners.flat(), closed: true }
+  const label = { id: `${about}/value`, about, layer: 'overlay', lines, places: [place] } as const
+  return [leader, frame, ...(letter(label, room)?.shapes ?? [])]
+}

@@ -1,0 +1,41 @@
+import type { EngineSpec } from '../spec/index.ts'
+import { axisShapes } from './axis.ts'
+import { beadShapes } from './beads.ts'
+import { bearingShapes, drawnBearings } from './bearings.ts'
+import { drawingOf } from './drawing.ts'
+import type { DrawingFacts, Sheet, View } from './facts.ts'
+import { fastenerShapes } from './fasteners.ts'
+import { boresOf, groundShapes } from './ground.ts'
+import { labelShapes, takeRoom } from './labels.ts'
+import { calloutShapes, wayShapes } from './pointing.ts'
+import { rowsOf } from './rows.ts'
+import type { Scene } from './scene.ts'
+
+/**
+ * One joint face of an engine as a drawing: pure, the same for the same input. The frame has the sheet's proportions and
+ * the engine stands in its middle at its true size; only the symbols and the texts, whose sizes come from the sheet's
+ * pixels, are larger or smaller on it. Labels stand where they cover nothing; a small one that finds no room is left
+ * out, the rows say it all the same. Throws a RangeError when the engine has no face of that name.
+ */
+export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Scene {
+  const drawing = drawingOf(spec, facts, view, sheet)
+  const bores = boresOf(drawing)
+  const bearings = drawnBearings(drawing)
+  takeRoom(drawing, bearings, bores)
+  const labels = labelShapes(drawing, bearings, bores)
+  const way = wayShapes(drawing)
+  return {
+    frame: drawing.frame,
+    shapes: [
+      ...groundShapes(drawing, bores),
+      ...axisShapes(drawing),
+      ...beadShapes(drawing),
+      ...way,
+      ...bearings.flatMap((drawn) => bearingShapes(drawing, drawn)),
+      ...labels,
+      ...fastenerShapes(drawing),
+      ...calloutShapes(drawing),
+    ],
+    rows: rowsOf(drawing, bores),
+  }
+}

@@ -1,0 +1,145 @@
+import type { Role } from '../../core/layout/index.ts'
+
+export type Theme = 'light' | 'dark' | 'print'
+
+/** How a role is drawn. Widths and dashes in px at zoom 1; what is absent is not drawn. */
+export interface Look {
+  readonly fill?: string
+  readonly stroke?: string
+  readonly width?: number
+  readonly dash?: readonly number[]
+  /** Slanting lines over the area. */
+  readonly hatch?: string
+  /** A wider line of this colour under the line itself. */
+  readonly casing?: string
+  /** Colour of a text. */
+  readonly text?: string
+  /** Colour behind the letters, so that a line under them does not disturb. */
+  readonly halo?: string
+}
+
+/** The colours of a theme by what they are for. Hues are Okabe and Ito's, told apart by colour-blind eyes too. */
+export interface Palette {
+  readonly paper: string
+  /** The face of the case, and its openings. */
+  readonly metal: string
+  readonly hollow: string
+  readonly ink: string
+  readonly quiet: string
+  /** Act here, now; nothing else has this colour. */
+  readonly act: string
+  readonly actHalo: string
+  readonly onAct: string
+  readonly warning: string
+  readonly warningText: string
+  readonly sealant: string
+}
+
+export const palettes: Readonly<Record<Theme, Palette>> = {
+  light: {
+    paper: '#F7F4EC',
+    metal: '#FDFCF8',
+    hollow: '#F3F0E6',
+    ink: '#1E242B',
+    quiet: '#56606B',
+    act: '#0072B2',
+    actHalo: '#7FB8D8',
+    onAct: '#FFFFFF',
+    warning: '#D55E00',
+    warningText: '#9C4400',
+    sealant: '#E69F00',
+  },
+  dark: {
+    paper: '#1A1C1E',
+    metal: '#24272A',
+    hollow: '#151719',
+    ink: '#ECE9E1',
+    quiet: '#A8B0B8',
+    act: '#56B4E9',
+    actHalo: '#2F6E92',
+    onAct: '#0B1116',
+    warning: '#E8772E',
+    warningText: '#F29A5E',
+    sealant: '#E69F00',
+  },
+  print: {
+    paper: '#FFFFFF',
+    metal: '#FFFFFF',
+    hollow: '#F1F1F1',
+    ink: '#000000',
+    quiet: '#404040',
+    act: '#0072B2',
+    actHalo: '#7FB8D8',
+    onAct: '#FFFFFF',
+    warning: '#D55E00',
+    warningText: '#8A3C00',
+    sealant: '#E69F00',
+  },
+}
+
+const heavy = 2.6
+const medium = 1.7
+const thin = 1
+
+/** The one table from what a shape means to how it looks. */
+export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
+  const { paper, metal, hollow, ink, quiet, act, actHalo, onAct, warning, warningText, sealant } = palette
+  const letters = { halo: metal }
+  return {
+    outline: { fill: metal, stroke: ink, width: heavy },
+    opening: { fill: hollow, stroke: ink, width: thin },
+    crank: { fill: metal, stroke: quiet, width: thin },
+    cap: { fill: metal, stroke: ink, width: medium },
+    rod: { fill: metal, stroke: ink, width: medium },
+    axis: { stroke: ink, width: thin, dash: [16, 4, 3, 4] },
+    'centre-mark': { stroke: quiet, width: thin },
+    bore: { stroke: quiet, width: thin, dash: [6, 4] },
+    dowel: { fill: metal, stroke: ink, width: thin },
+    'oil-passage': { fill: metal, stroke: ink, width: thin, hatch: quiet },
+    'keep-out': { fill: metal, stroke: warning, width: medium, hatch: warning },
+    'bead-start': { fill: act, stroke: ink, width: thin },
+    'bead-way': { stroke: ink, width: medium },
+    'bead-to-lay': { stroke: sealant, casing: ink, dash: [0, 2] },
+    'bead-laid': { stroke: sealant, casing: ink },
+    shell: { stroke: ink, width: thin, dash: [4, 2.5] },
+    'shell-fitted': { stroke: ink, width: medium },
+    'shell-unknown': { fill: metal, stroke: quiet, width: thin, hatch: quiet },
+    plate: { fill: metal, stroke: ink, width: thin },
+    grade: { text: ink },
+    'plate-fitted': { fill: ink },
+    'grade-fitted': { text: paper },
+    'tick-fitted': { stroke: paper, width: 2 },
+    thrust: { fill: quiet, stroke: ink, width: thin },
+    hole: { fill: paper, stroke: ink, width: thin },
+    waiting: { fill: metal, stroke: ink, width: 1.4, text: ink },
+    next: { fill: act, stroke: ink, width: heavy, text: onAct },
+    'next-halo': { stroke: actHalo, width: 3 },
+    'next-value': { text: ink },
+    'after-next': { stroke: quiet, width: 1.4, dash: [3, 3] },
+    'partly-done': { fill: ink },
+    done: { fill: ink, stroke: ink, width: 1.4, text: paper },
+    badge: { fill: metal, stroke: ink, width: 1.2 },
+    tick: { stroke: ink, width: 2 },
+    flagged: { fill: metal, stroke: warning, width: heavy },
+    'out-of-limits': { stroke: warning, width: heavy },
+    path: { stroke: act, width: medium, dash: [7, 5] },
+    'path-head': { fill: act },
+    leader: { fill: metal, stroke: act, width: heavy },
+    'label-leader': { stroke: quiet, width: thin },
+    label: { text: ink, ...letters },
+    'quiet-label': { text: quiet, ...letters },
+    'warning-label': { text: warningText, ...letters },
+    nose: { fill: ink },
+  }
+}
+
+const byTheme: Readonly<Record<Theme, Readonly<Record<Role, Look>>>> = {
+  light: lookOf(palettes.light),
+  dark: lookOf(palettes.dark),
+  print: lookOf(palettes.print),
+}
+
+/** The looks of a theme, the same table each time. */
+export function looks(theme: Theme): Readonly<Record<Role, Look>> {
+  return byTheme[theme]
+}
