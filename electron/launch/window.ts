@@ -36,6 +36,7 @@ export async function openWindow(address: string, dataFolder: string): Promise<W
 function start(browser: string, words: readonly string[]): Promise<WindowAnswer> {
   const child = spawn(browser, words, { stdio: 'ignore' })
   child.unref()
+  process.once('exit', () => child.kill()) // no window stays behind that nothing answers
   return new Promise((resolve) => {
     const fail = (how: string): void => resolve({ opened: false, why: `${browser} ${how}` })
     child.on('error', (error) => fail(`did not start: ${error.message}`))
