@@ -3,13 +3,14 @@ import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '.
 import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
 import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../tightening/index.ts'
 import { clearanceAt } from './clearance-at.ts'
-import type { Half } from './events.ts'
+import { proposalsFor } from './decide-shells.ts'
+import { halves, type Half } from './events.ts'
 import { faceOfStep } from './face-of-step.ts'
 import { halfKey, type BuildState } from './state.ts'
 import { procedureOf } from './steps.ts'
 
 /**
- * What the drawing of a step shows of the build: the step's face, every shell chosen, the fasteners of the face as far as
+ * What the drawing of a step shows of the build: the step's face, every shell chosen or, while choosing, proposed, the fasteners of the face as far as
  * they have come, and whose turn it is where the step is a run. `unit` is the one of the wrench in hand.
  */
 export function drawingFacts(
@@ -21,14 +22,28 @@ export function drawingFacts(
   const face = faceOfStep(spec, step)
   const procedure = step.kind === 'run-procedure' ? procedureOf(spec, step.procedure) : null
   const run = procedure === null ? undefined : state.runs[procedure.id]
+  const shown = step.kind === 'choose-shells' ? withProposal(spec, state, step.fit) : state
   return {
     face,
-    bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(state, fit))),
+    bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(shown, fit))),
     fasteners: fastenersOn(spec, state, face, procedure),
     path: procedure === null ? null : pathOf(procedure, run),
     callout: procedure === null ? null : calloutOf(procedure, run, unit),
     bead: beadOn(spec, state, face),
   }
+}
+
+/** While shells are being chosen, those that are proposed are on the drawing already; none of them can be in place. */
+function withProposal(spec: EngineSpec, state: BuildState, fit: string): BuildState {
+  if (state.shells[fit] !== undefined) return state
+  const proposed = proposalsFor(spec, state, fit).flatMap((proposal) =>
+    halves.flatMap((half) => {
+      const { position } = proposal
+      const wanted = proposal[half]
+      return wanted === null ? [] : [{ position, half, grade: wanted.grade, by: wanted.by, reason: null }]
+    }),
+  )
+  return { ...state, shells: { ...state.shells, [fit]: proposed } }
 }
 
 function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, BearingFact])[] {

@@ -1,0 +1,80 @@
+/** Takes the README's pictures from the running program: `npm run screenshots`. */
+import { mkdir } from 'node:fs/promises'
+import { chromium } from '@playwright/test'
+import type { Page } from '@playwright/test'
+import { startHost, withDataFolder } from './e2e/host.ts'
+import { chromiumToTest } from './run/chromium.ts'
+import { Mechanic } from './e2e/mechanic.ts'
+
+const folder = 'assets/pictures'
+const sizes = { small: { width: 1366, height: 768 }, large: { width: 1920, height: 1080 } } as const
+
+async function picture(page: Page, name: string, size: keyof typeof sizes = 'small') {
+  await page.setViewportSize(sizes[size])
+  await page.waitForTimeout(300) // the drawing is laid out anew for the new size
+  await page.screenshot({ path: `${folder}/${name}.png` })
+}
+
+async function takePictures(page: Page, address: string) {
+  const mechanic = new Mechanic(page, 'pointer')
+  const confirm = async (times: number) => {
+    for (let time = 0; time < times; time++) await mechanic.confirm()
+  }
+  await page.goto(address)
+  await page.getByRole('button', { name: /Skerry 3/ }).waitFor()
+  await picture(page, 'engines')
+
+  await mechanic.startBuild(/Skerry 3/, 'Port auxiliary, second rebuild', 'R. Halloran')
+  await mechanic.noteMarks('1 2 2 3')
+  await page.getByLabel('As stamped, in order from the nose').fill('F G 7')
+  await picture(page, 'marks')
+  for (const marks of ['F G G H', '4 5 4', 'L M L']) await mechanic.noteMarks(marks)
+
+  await page.getByRole('button', { name: /^M2/ }).click()
+  await picture(page, 'shells')
+  await mechanic.finishStep('Choose mains')
+  await mechanic.finishStep('Choose big ends')
+  await confirm(3)
+  await picture(page, 'fitting')
+  await mechanic.finishStep('Main shells')
+  await mechanic.finishStep('Lay crank')
+  await mechanic.answerReading('0.12')
+  await mechanic.finishStep('Rod shells')
+  await confirm(2 + 6 + 2)
+  await picture(page, 'rod-bolts')
+  for (const step of ['Rod bolts', 'Rods free']) await mechanic.finishStep(step)
+  await picture(page, 'bead')
+  for (const step of ['Bead pump side', 'Bead gear side', 'Close case']) await mechanic.finishStep(step)
+  await confirm(2 + 8 + 8 + 5)
+  await picture(page, 'torque-from-below')
+  await page.getByRole('button', { name: /Flip/ }).click()
+  await picture(page, 'torque-from-above', 'large')
+  await page.getByRole('button', { name: /Flip/ }).click()
+  await page.emulateMedia({ colorScheme: 'dark' })
+  await picture(page, 'torque-dark', 'large')
+  await confirm(3 + 1 + 3)
+  await picture(page, 'angle-dark')
+  await page.emulateMedia({ colorScheme: 'light' })
+  await page.getByLabel(/^Reading/).fill('66')
+  await mechanic.confirm()
+  await picture(page, 'flag')
+  await page.getByLabel('What was done?').fill('Replaced with a new bolt, set from the first pass')
+  await page.getByRole('button', { name: 'Note what was done' }).click()
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await picture(page, 'sheet')
+}
+
+await mkdir(folder, { recursive: true })
+await withDataFolder(async (data) => {
+  const host = await startHost(data)
+  const executablePath = await chromiumToTest()
+  if (executablePath === undefined) throw new Error('no Chromium to take pictures with')
+  const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
+  const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
+  try {
+    await takePictures(await browser.newPage(), host.address)
+  } finally {
+    await browser.close()
+    await host.kill()
+  }
+})
