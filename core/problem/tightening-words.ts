@@ -48,7 +48,7 @@ export const tighteningWords = {
     `${group} may be used once only. Confirm that they are new before the first of them is pulled.`,
   'declared-already': ({ group }: { readonly group: string }) => `${group} are already confirmed as new.`,
   'group-not-in-procedure': ({ group, name }: Named & { readonly group: string }) =>
-    `${group} are not pulled in “${name}”.`,
+    `“${group}” are not pulled in “${name}”. Confirm as new only what is.`,
   'reading-of-other-kind': ({ wanted, unit }: { readonly wanted: string; readonly unit: string }) =>
     `This pass asks for ${wanted}, and the reading is in ${unit}. Read the other scale.`,
   'reading-not-asked': ({ fastener }: Of) =>

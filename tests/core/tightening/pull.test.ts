@@ -115,7 +115,7 @@ describe('single-use fasteners', () => {
   it('that this procedure does not pull are not declared in it', () => {
     const bench = Bench.started('caps')
     expect(bench.refuses({ type: 'declare-new', group: 'rod-bolts' })).toBe(
-      'Rod bolts are not pulled in “Main caps”.',
+      '“Rod bolts” are not pulled in “Main caps”. Confirm as new only what is.',
     )
     expect(bench.refuses({ type: 'declare-new', group: 'head-bolts' })).toContain('head-bolts')
   })
