@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest'
+import { demoDraft, demoIds, demoSpec, demoText, auditLines } from './demo.ts'
+
+/** What the audit doubts about a demo, and why it is left so. Everything else must be clean. */
+const doubts: Readonly<Record<string, readonly RegExp[]>> = {}
+
+/** Colours that people with any colour vision tell apart (Okabe and Ito, Color Universal Design, 2008). */
+const colours = ['#E69F00', '#56B4E9', '#009E73', '#F0E442', '#0072B2', '#D55E00', '#CC79A7']
+
+const nanometresIn20mm = 20_000_000
+
+describe.each(demoIds)('the demo engine %s', (id) => {
+  const spec = demoSpec(id)
+
+  it('has no fault, and no doubt but those with a reason', () => {
+    const expected = doubts[id] ?? []
+    const lines = auditLines(spec)
+    expect(lines.filter((line) => !expected.some((doubt) => doubt.test(line)))).toEqual([])
+    expect(lines).toHaveLength(expected.length)
+  })
+
+  it('says that it is invented, in its source and in its standing caution', () => {
+    expect(spec.source.kind).toBe('demo')
+    expect(demoText(id)).toContain('nvented')
+    expect(spec.cautions[0]?.text).toMatch(/never build a real engine/)
+  })
+
+  it('is named as its file is', () => {
+    expect(spec.id).toBe(id)
+  })
+
+  it('has step names that fit into the strip of steps', () => {
+    for (const { name } of spec.steps) expect(name.length, name).toBeLessThanOrEqual(16)
+  })
+
+  it('has grades that are told apart by colour as well as by pattern', () => {
+    for (const { grades } of spec.fits) {
+      expect(new Set(grades.map(({ colour }) => colour)).size).toBe(grades.length)
+      expect(new Set(grades.map(({ pattern }) => pattern)).size).toBe(grades.length)
+      for (const { colour } of grades) expect(colours).toContain(colour)
+    }
+  })
+
+  it('leaves 20 mm between fasteners, so that a socket goes on and a number fits beside each', () => {
+    for (const first of spec.fasteners)
+      for (const second of spec.fasteners)
+        if (first !== second && first.face === second.face)
+          expect(
+            Math.hypot(first.at[0] - second.at[0], first.at[1] - second.at[1]),
+            `${first.number} and ${second.number} on ${first.face}`,
+          ).toBeGreaterThanOrEqual(nanometresIn20mm)
+  })
+
+  it('leads through marks, shells and a tightening procedure for every face with fasteners', () => {
+    const kinds = new Set(spec.steps.map(({ kind }) => kind))
+    expect([...kinds]).toEqual(
+      expect.arrayContaining([
+        'note-marks',
+        'choose-shells',
+        'fit-shells',
+        'fit-part',
+        'run-procedure',
+        'check',
+      ]),
+    )
+    const faces = new Set(spec.procedures.map(({ face }) => face))
+    for (const { face } of spec.fasteners) expect(faces).toContain(face)
+  })
+
+  it('does not name one colour for one grade in all engines: nothing is to be learned by heart from a demo', () => {
+    for (const other of demoIds.filter((each) => each !== id)) {
+      const theirs = demoDraft(other).fits.map(({ grades }) =>
+        grades.map(({ grade, colour }) => grade + colour),
+      )
+      for (const { grades } of spec.fits)
+        expect(theirs).not.toContainEqual(grades.map(({ grade, colour }) => grade + colour))
+    }
+  })
+})
