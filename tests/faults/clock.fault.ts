@@ -1,0 +1,87 @@
+import { randomUUID } from 'node:crypto'
+import { join } from 'node:path'
+import { evolve, replay } from '../../core/build/index.ts'
+import type { Output } from '../../core/contract.ts'
+import { readSpec } from '../../core/spec/index.ts'
+import { createRequests, readEngines } from '../../electron/requests/index.ts'
+import { openStore } from '../../electron/store/index.ts'
+import { nextCommand } from '../electron/mechanic.ts'
+import { chance } from './chance.ts'
+import { found } from './fault.ts'
+import type { Fault } from './fault.ts'
+import { withFolder } from './folder.ts'
+import { lacksOf } from './kept.ts'
+
+const hour = 3_600_000
+
+/** Clocks as machines have them: one that is set back now and then, one that stands still, one on the night of winter time. */
+const clocks: Readonly<Record<string, (random: () => number) => () => Date>> = {
+  'set back': (random) => {
+    let at = Date.parse('2026-03-02T07:30:00Z')
+    return () => new Date((at += random() < 0.2 ? -26 * hour * random() : 1000))
+  },
+  'standing still': () => () => new Date('2026-03-02T07:30:00Z'),
+  'an hour twice': () => {
+    let told = 0
+    const start = Date.parse('2026-10-25T00:30:00Z')
+    return () => new Date(start + ((told += 1) % 40) * 120_000 - Math.floor(told / 40) * hour)
+  },
+}
+
+export const faults: readonly Fault[] = [
+  {
+    name: 'clock',
+    must: 'entries stay in the order of their numbers, whatever the clock said',
+    async run(rounds) {
+      const wrong: string[] = []
+      let entries = 0
+      for (const [name, make] of Object.entries(clocks))
+        for (let round = 0; round < rounds; round += 1)
+          await withFolder(async (folder) => {
+            const events = await workedOn(folder, make(chance(round)))
+            entries += events.length
+            const seqs = events.map(({ seq }) => seq)
+            if (seqs.some((seq, at) => seq !== at + 1)) wrong.push(`${name}: the order is ${seqs.join(' ')}`)
+            const kept = await lacksOf(folder, new Map())
+            wrong.push(...kept.lacks.map((lack) => `${name}: ${lack}`))
+          })
+      return found({ clocks: Object.keys(clocks).length, entries }, wrong)
+    },
+  },
+]
+
+/** A hundred steps of a build under a clock; gives it as it opens afterwards. */
+async function workedOn(folder: string, now: () => Date): Promise<Output<'builds.open'>['events']> {
+  const opened = await openStore(folder, now)
+  if (!opened.ok) throw new Error('no record')
+  const answer = createRequests({
+    facts: { host: 'local', version: '0', dataFolder: folder },
+    store: opened.value,
+    engines: readEngines(join(import.meta.dirname, '../../specs')),
+    now,
+    newId: randomUUID,
+    report: (line) => console.error(line),
+  })
+  const get = async (name: string, input: unknown): Promise<unknown> => {
+    const given = await answer(name, input)
+    if (!given.ok) throw new Error(given.problem.sentence)
+    return given.value
+  }
+  try {
+    const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
+    const begun = (await get('builds.start', start)) as Output<'builds.start'>
+    const read = readSpec(begun.specText)
+    if (!read.ok) throw new Error('the spec cannot be read')
+    let state = replay(begun.events)
+    for (let done = 0; done < 100; done += 1) {
+      const command = nextCommand(read.spec, state)
+      const input = { build: begun.line.id, after: state.seq, person: 'Ana Ruiz', command }
+      const { events } = (await get('builds.act', input)) as Output<'builds.act'>
+      state = events.reduce(evolve, state)
+    }
+    const { events } = (await get('builds.open', { build: begun.line.id })) as Output<'builds.open'>
+    return events
+  } finally {
+    opened.value.close()
+  }
+}

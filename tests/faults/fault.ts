@@ -1,0 +1,22 @@
+/** What a fault run found. Every number says in its name what it counts. */
+export type Found =
+  | {
+      readonly holds: boolean
+      readonly counts: Readonly<Record<string, number>>
+      readonly wrong?: readonly string[]
+    }
+  | { readonly skipped: string }
+
+/** One thing that goes wrong in a workshop, done on purpose. A file `*.fault.ts` exports some of them as `faults`. */
+export interface Fault {
+  readonly name: string
+  /** What must hold, in words. */
+  readonly must: string
+  /** `rounds` is 1 in a usual run; a long one asks for more. */
+  readonly run: (rounds: number) => Promise<Found>
+}
+
+/** Holds where nothing is wrong; at most five wrongs are told, since one is enough to look for the cause. */
+export function found(counts: Readonly<Record<string, number>>, wrong: readonly string[]): Found {
+  return wrong.length === 0 ? { holds: true, counts } : { holds: false, counts, wrong: wrong.slice(0, 5) }
+}
