@@ -82,7 +82,8 @@ export function signs(drawing: Drawing): readonly Label[] {
   const { nose, drive } = endsOf(drawing)
   const end = (id: string, texts: readonly string[], point: Point, outwards: 1 | -1): Label => {
     const lines = texts.map((text): Line => ({ ...name, text }))
-    return { id, layer: 'ground', lines, places: besides(drawing, point, outwards, lines) }
+    const places = besides(drawing, point, outwards, lines)
+    return { id, layer: 'ground', lines, places, target: { ...point, radius: 0, clear: 0 } }
   }
   return [corner, end('nose/name', ['NOSE'], nose, -1), end('drive/name', ['DRIVE', 'END'], drive, 1)]
 }
@@ -94,10 +95,14 @@ function besides(drawing: Drawing, end: Point, outwards: 1 | -1, lines: readonly
   const lying = along.x !== 0
   const edge = moved(drawing, end, outwards * -(beyond - 5) * sizes.px, 0)
   const out = outwards * ((lying ? width : height) / 2)
-  return [1, -1, 1.4, -1.4, 2, -2].map((side): Place => {
-    // Above the axis first, or right of it.
-    const up = lying ? -across.y : across.x
-    const beside = side * up * (11 * sizes.px + (lying ? height : width) / 2)
-    return { ...moved(drawing, edge, out, beside), anchor: 'middle' }
-  })
+  // Above the axis first, or right of it.
+  const up = lying ? -across.y : across.x
+  const aside = up * (11 * sizes.px + (lying ? height : width) / 2)
+  const further = [0, 0.5, 1, 1.5].map((share) => share * outwards * height)
+  return [
+    ...further.flatMap((more) =>
+      [1, -1].map((side): Place => ({ ...moved(drawing, edge, out + more, aside * side), anchor: 'middle' })),
+    ),
+    { ...moved(drawing, end, out + 3 * outwards * sizes.px, 0), anchor: 'middle' },
+  ]
 }

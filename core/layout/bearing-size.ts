@@ -9,9 +9,10 @@ export function letterCapital({ width }: Pick<BearingPlace, 'width'>, sizes: Siz
   return Math.min(sizes.number * 1.05, width * 0.5)
 }
 
-/** How far each half must reach across to hold its letter and show its pattern. */
+/** How far each half must reach across to hold a letter that can still be read, with its pattern in sight round it. */
 export function leastReach(bearing: BearingPlace, sizes: Sizes): number {
-  return Math.min(bearing.diameter / 2, letterCapital(bearing, sizes) * 2.1 + 4 * sizes.px)
+  const letter = Math.min(letterCapital(bearing, sizes), 10 * sizes.px)
+  return Math.min(bearing.diameter / 2, letter * 2 + 4 * sizes.px)
 }
 
 /** The least room each bearing takes on the sheet, whatever stands beside it. */

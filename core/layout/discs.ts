@@ -29,7 +29,7 @@ export const inner = 0.76
 const nextGrowth = 1.5
 
 /**
- * The discs of a face. They have the size that their numbers ask for, and shrink where a neighbour, a bearing or a dowel
+ * The discs of a face. `bearings` are what they must keep clear of, `zones` what they should not grow over. They have the size that their numbers ask for, and shrink where a neighbour or a bearing
  * is too near, so that no two ever meet: each takes less than half the way to its nearest neighbour. The fasteners of a
  * group keep to one size, that of its closer quarter; only fasteners closer still are smaller by themselves.
  */
@@ -39,6 +39,7 @@ export function discsOf(
   place: Projection,
   sizes: Sizes,
   bearings: readonly Box[],
+  zones: readonly Box[],
 ): readonly Disc[] {
   const fasteners = here.fasteners.map((fastener) => ({
     fastener,
@@ -47,24 +48,14 @@ export function discsOf(
   }))
   const wanted = Math.max(0, ...fasteners.map(({ number }) => radiusFor(number, sizes.number, sizes)))
   const away = nearestNeighbours(fasteners.map(({ at }) => at))
-  const dowels = here.dowels.map(({ at, diameter }) => ({
-    ...place(inMillimetres(at[0]), inMillimetres(at[1])),
-    radius: inMillimetres(diameter) / 2,
-  }))
+  // What a fastener stands in itself is no neighbour of it.
   const toBearing = fasteners.map(
     ({ at }) =>
       Math.min(...bearings.map((box) => distanceTo(box, at)).filter((gap) => gap > 0)) - 4 * sizes.px,
   )
-  const own = fasteners.map(({ at }, index) => {
+  const own = fasteners.map((_, index) => {
     const neighbour = (away[index] ?? Infinity) / (2 * rimReach + 0.06)
-    // What the fastener itself stands in, or a dowel round it, is no neighbour; a dowel beside it may be touched.
-    const dowel = Math.min(
-      ...dowels
-        .map(({ x, y, radius }) => Math.hypot(x - at.x, y - at.y) - radius)
-        .filter((gap) => gap > 0)
-        .map((gap) => Math.max(gap / rimReach, 0.6 * wanted)),
-    )
-    const room = Math.min(neighbour, (toBearing[index] ?? Infinity) / rimReach, dowel)
+    const room = Math.min(neighbour, (toBearing[index] ?? Infinity) / rimReach)
     return Math.max(Math.min(wanted, room), sizes.px / 2)
   })
   const shared = new Map<string, number>()
@@ -79,7 +70,8 @@ export function discsOf(
   return fasteners.map(({ fastener, number, at }, index) => {
     const radius = radii[index] ?? wanted
     const neighbour = (away[index] ?? Infinity) - rimReach * largest - 2 * sizes.px
-    const room = Math.min(neighbour, toBearing[index] ?? Infinity) / haloReach
+    const zone = Math.min(...zones.map((box) => distanceTo(box, at)).filter((gap) => gap > 0))
+    const room = Math.min(neighbour, toBearing[index] ?? Infinity, zone) / haloReach
     const nextRadius = Math.max(radius, Math.min(radius * nextGrowth, room))
     return {
       id: fastener.id,

@@ -1,10 +1,10 @@
-import { inMillimetres } from '../quantity/index.ts'
+import { inMillimetres, type Length } from '../quantity/index.ts'
 import type { EngineSpec } from '../spec/index.ts'
-import { boxAround, type Point } from './box.ts'
+import { boxAround, boxBetween, type Point } from './box.ts'
 import { minimalBoxes } from './bearing-size.ts'
 import { discsOf, type Disc } from './discs.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
-import { onFace, type OnFace } from './on-face.ts'
+import { areaOf, onFace, type OnFace } from './on-face.ts'
 import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
 import { roomIn, type Room } from './room.ts'
@@ -47,7 +47,18 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
   const body = boxAround([...outline, ...bosses].map(({ x, y }) => place(x, y)))
   const { frame, sizes } = fitted(body, sheet, along.x !== 0)
   const bearings = minimalBoxes(here, place, sizes)
-  const discs = discsOf(here, facts, place, sizes, bearings)
+  const onTheSheet = (part: Parameters<typeof areaOf>[0]): Box => {
+    const { left, top, width, height } = areaOf(part)
+    return boxBetween(place(left, top), place(left + width, top + height))
+  }
+  const dowels = here.dowels.map(({ at, diameter }) => ({
+    at,
+    size: [diameter, diameter] as [Length, Length],
+  }))
+  const zones = [...dowels, ...here.oilPassages, ...here.beads.flatMap(({ keepOut }) => keepOut)].map(
+    onTheSheet,
+  )
+  const discs = discsOf(here, facts, place, sizes, bearings, zones)
   return {
     ...{
       spec,

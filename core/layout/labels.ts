@@ -94,13 +94,16 @@ function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): rea
     ]
     return { drawn, lines, places: cornersOf(drawing, drawn, lines) }
   })
-  const corners = [0, 1, 2, 3].map((corner) => {
-    const boxes = labels.map(({ lines, places }) => labelBox(lines, places[corner] ?? places[0]!))
+  const ranks = (labels[0]?.places ?? []).map((_, rank) => {
+    const boxes = labels.flatMap(({ lines, places }) => {
+      const place = places[rank]
+      return place === undefined ? [] : [labelBox(lines, place)]
+    })
     const taken = boxes.filter((box) => !room.free(box)).length
     const cost = boxes.reduce((sum, box) => sum + room.cost(box), 0)
-    return { corner, worth: taken * 100 + cost + corner * 0.01 }
+    return { rank, worth: taken * 20 + cost + rank * 0.3 }
   })
-  const order = corners.toSorted((a, b) => a.worth - b.worth).map(({ corner }) => corner)
+  const order = ranks.toSorted((a, b) => a.worth - b.worth).map(({ rank }) => rank)
   return labels.map(({ drawn, lines, places }) => {
     const { middle, reach, bearing, whole } = drawn
     const ends = ([1, -1] as const).map((side) => {
@@ -112,53 +115,78 @@ function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): rea
       about: `half/${bearing.id}/upper`,
       layer: 'parts',
       lines,
-      places: [...order.flatMap((corner) => places[corner] ?? []), ...places.slice(4), ...ends],
-      target: { ...middle, radius: Math.hypot(whole.width, whole.height) / 2 + 3 * sizes.px },
+      places: [...order.flatMap((rank) => places[rank] ?? []), ...ends],
+      target: { ...middle, radius: Math.max(whole.width, whole.height) / 2, box: whole, clear: 2 * sizes.px },
     }
   })
 }
 
-/** Beside the four quarters of a bearing, then the same a little further out and nearer the axis. */
+/** Beside the four quarters of a bearing, then nearer the axis and further from it, then all of these a little away. */
 function cornersOf(drawing: Drawing, drawn: DrawnBearing, lines: readonly Line[]): readonly Place[] {
   const { sizes, along } = drawing
   const { middle, reach, bearing } = drawn
   const half = bearing.width / 2 + (bearing.thrust ? 5 : 0) + 3 * sizes.px
   const { height, width } = labelSize(lines)
   const extent = along.x !== 0 ? height : width
-  const quarters = [0.5 * reach, extent / 2 + 3 * sizes.px, reach + extent / 2].flatMap((away) =>
-    ([1, -1] as const).flatMap((up) => ([1, -1] as const).map((behind) => ({ away: away * up, behind }))),
+  const aways = [0.5 * reach, extent / 2 + 3 * sizes.px, reach + extent / 2]
+  return [0, 8 * sizes.px, 16 * sizes.px].flatMap((off) =>
+    aways.flatMap((away) =>
+      ([1, -1] as const).flatMap((up) =>
+        ([1, -1] as const).map((behind) => {
+          const at = moved(drawing, middle, behind * (half + off), away * up)
+          return beside(at, turned(along, behind), lines)
+        }),
+      ),
+    ),
   )
-  return quarters.map(({ away, behind }) => {
-    const at = moved(drawing, middle, behind * half, away)
-    return beside(at, turned(along, behind), lines)
-  })
 }
 
-/** Which half is which, said once, at the first bearing that has room for both words in like places. */
+/** Which half is which, said once: at the first bearing that has room for both words in like places, else at leaders. */
 function halfLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Shape[] {
-  const { sizes, along, across, room } = drawing
-  const gap = 3 * sizes.px
-  for (const { bearing, middle, reach, whole } of bearings)
+  const { room } = drawing
+  for (const drawn of bearings)
     for (const way of ['beyond', -1, 1] as const) {
-      const labels = (['upper', 'lower'] as const).map((half): Label => {
-        const side = half === 'upper' ? 1 : -1
-        const lines: readonly Line[] = [
-          { text: half, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
-        ]
-        const { width, height } = whole
-        const aside = (along.x !== 0 ? width : height) / 2 + gap
-        const place =
-          way === 'beyond'
-            ? beside(moved(drawing, middle, 0, side * (reach + gap)), turned(across, side), lines)
-            : beside(moved(drawing, middle, way * aside, (side * reach) / 2), turned(along, way), lines)
-        const about = `half/${bearing.id}/${half}`
-        return { id: `half-name/${half}`, about, layer: 'ground', lines, places: [place] }
-      })
-      const clear = ({ lines, places: [place] }: Label): boolean =>
-        place !== undefined && room.free(labelBox(lines, place)) && room.cost(labelBox(lines, place)) < 1
+      const labels = (['upper', 'lower'] as const).map((half) => halfLabel(drawing, drawn, half, way))
+      const clear = ({ lines, places }: Label): boolean =>
+        places.every((place) => room.free(labelBox(lines, place)) && room.cost(labelBox(lines, place)) < 4)
       if (labels.every(clear)) return placed(drawing, labels)
     }
-  return []
+  const [first] = bearings
+  if (first === undefined) return []
+  const labels = (['upper', 'lower'] as const).map((half) => halfLabel(drawing, first, half, 'beyond'))
+  return placed(drawing, labels)
+}
+
+/** The word for a half, beyond its end or on the nose's or the drive's side of it. */
+function halfLabel(
+  drawing: Drawing,
+  { bearing, middle, reach, whole, upper, lower }: DrawnBearing,
+  half: 'upper' | 'lower',
+  way: 'beyond' | 1 | -1,
+): Label {
+  const { sizes, along, across } = drawing
+  const gap = 5 * sizes.px
+  const side = half === 'upper' ? 1 : -1
+  const lines: readonly Line[] = [
+    { text: half, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+  ]
+  const lying = along.x !== 0
+  const aside = (lying ? whole.width : whole.height) / 2 + gap
+  const { width } = labelSize(lines)
+  const middleOfHalf = lying ? reach / 2 : Math.max(reach / 2, width / 2)
+  const place =
+    way === 'beyond'
+      ? beside(moved(drawing, middle, 0, side * (reach + gap)), turned(across, side), lines)
+      : beside(moved(drawing, middle, way * aside, side * middleOfHalf), turned(along, way), lines)
+  const box = half === 'upper' ? upper : lower
+  return {
+    id: `half-name/${half}`,
+    about: `half/${bearing.id}/${half}`,
+    layer: 'ground',
+    lines,
+    places: [place],
+    target: { ...middleOf(box), radius: Math.max(box.width, box.height) / 2, box, clear: 3 * sizes.px },
+  }
 }
 
 function turned({ x, y }: Point, side: 1 | -1): Point {
@@ -211,9 +239,18 @@ function boreLabels(drawing: Drawing, bores: readonly Bore[]): readonly Label[] 
       const at = moved(drawing, middle, 0, -side * (bore.halfAcross + extent / 2))
       return { ...at, anchor: 'middle' }
     })
-    const target = { ...middle, radius: 0 }
     const id = `bore/${bore.number}`
-    return { id: `${id}/name`, about: id, layer: 'ground', lines, places: [...places, ...outer], target }
+    const label = {
+      id: `${id}/name`,
+      about: id,
+      layer: 'ground',
+      lines,
+      places: [...places, ...outer],
+    } as const
+    // Under the rods the bores are of little matter.
+    return drawing.here.face.shows === 'saddles'
+      ? { ...label, target: { ...middle, radius: 0, clear: 0 } }
+      : label
   })
 }
 
@@ -258,5 +295,5 @@ function around(
       lines,
     ),
   )
-  return { places, target: { x, y, radius: Math.hypot(box.width, box.height) / 2 + gap } }
+  return { places, target: { x, y, radius: Math.max(box.width, box.height) / 2, box, clear: gap } }
 }

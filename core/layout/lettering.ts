@@ -1,4 +1,4 @@
-import { middleOf, nearestIn, type Point } from './box.ts'
+import { grown, middleOf, nearestIn, type Point } from './box.ts'
 import type { Room } from './room.ts'
 import type { Box, Layer, LineShape, Role, TextShape } from './scene.ts'
 import { textWidth } from './text-width.ts'
@@ -25,9 +25,11 @@ export interface Label {
   readonly target?: Target
 }
 
-/** A thing with a leader line, which starts at this radius round its middle. */
+/** A thing with a leader line: round, or a box when one is given. `clear` is what it takes of the room beyond its edge. */
 export interface Target extends Point {
   readonly radius: number
+  readonly box?: Box
+  readonly clear: number
 }
 
 /** A point that the label stands beside: it starts there, is centred on it, or ends there. */
@@ -89,44 +91,67 @@ const directions = 24
 /** How many rings further out are looked at for a place that covers less. */
 const ringsBeyond = 3
 
-/** Rings of places round a target, outwards: the cheapest free place of the first rings that have one. */
+/**
+ * Rings of places round a target, outwards and further apart the further out: the cheapest free place of the first rings
+ * that have one. Where every leader line would cross something, one that does is better than no label.
+ */
 export function nearestFree(lines: readonly Line[], target: Target, room: Room): Place | null {
   const { width, height } = labelSize(lines)
-  const step = height * 0.5
+  const end = Math.hypot(room.frame.width, room.frame.height)
   let best: Place | null = null
   let least = Infinity
-  let last = Math.hypot(room.frame.width, room.frame.height)
-  for (let gap = height * 0.3; gap < last; gap += step) {
+  let blocked: Place | null = null
+  let last = end
+  for (let gap = height * 0.4, ring = 0; gap < last; gap += Math.max(height * 0.5, gap * 0.15), ring += 1) {
     for (let turn = 0; turn < directions; turn += 1) {
       const angle = (turn / directions) * 2 * Math.PI
-      const place: Place = {
-        x: target.x + (target.radius + gap + width / 2) * Math.cos(angle),
-        y: target.y + (target.radius + gap + height / 2) * Math.sin(angle),
-        anchor: 'middle',
-      }
-      const box = labelBox(lines, place)
+      const x = target.x + (target.radius + gap + width / 2) * Math.cos(angle)
+      const y = target.y + (target.radius + gap + height / 2) * Math.sin(angle)
+      const box = { left: x - width / 2, top: y - height / 2, width, height }
       if (!room.free(box)) continue
-      const cost = gap / step + room.cost(box)
-      if (cost >= least || !room.passes(...leaderOf(target, box))) continue
-      if (best === null) last = Math.min(last, gap + ringsBeyond * step)
+      const cost = ring + room.cost(box)
+      if (cost >= least) continue
+      const place: Place = { x, y, anchor: 'middle' }
+      if (!room.passes(...clearOf(target, leaderOf(target, box)))) {
+        blocked ??= place
+        continue
+      }
+      if (best === null) last = Math.min(last, gap + ringsBeyond * height * 0.5)
       least = cost
       best = place
     }
   }
-  return best
+  return best ?? blocked
 }
 
-/** From the rim of the target to the nearest point of the label's box. */
+/** From the edge of the target to the nearest point of the label's box. */
 export function leaderOf(target: Target, box: Box): readonly [Point, Point] {
   const end = nearestIn(box, target)
-  const length = Math.hypot(end.x - target.x, end.y - target.y)
-  const share = length === 0 ? 0 : Math.min(1, (target.radius * 1.01) / length)
-  return [{ x: target.x + (end.x - target.x) * share, y: target.y + (end.y - target.y) * share }, end]
+  return [target.box === undefined ? onWay(target, end, target.radius) : onEdge(target.box, end), end]
+}
+
+/** The point of the box's edge towards another, never at a corner, where it could belong to a neighbour. */
+function onEdge(box: Box, towards: Point): Point {
+  const edge = nearestIn(box, towards)
+  const middle = nearestIn(grown(box, -0.3 * Math.min(box.width, box.height)), towards)
+  return edge.y === towards.y ? { x: edge.x, y: middle.y } : { x: middle.x, y: edge.y }
+}
+
+/** The leader without its beginning, where it passes through the room that its own target takes. */
+function clearOf({ clear }: Target, [from, to]: readonly [Point, Point]): readonly [Point, Point] {
+  return [onWay(from, to, clear * 1.5), to]
+}
+
+function onWay(from: Point, to: Point, by: number): Point {
+  const length = Math.hypot(to.x - from.x, to.y - from.y)
+  const share = length === 0 ? 0 : Math.min(1, by / length)
+  return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share }
 }
 
 function leaderTo({ id, about, layer, lines, target }: Label, place: Place): readonly LineShape[] {
   if (target === undefined) return []
-  const [from, to] = leaderOf(target, labelBox(lines, place))
+  const tallest = Math.max(...lines.map(({ capital }) => capital))
+  const [from, to] = leaderOf(target, grown(labelBox(lines, place), -around * 0.7 * tallest))
   return [
     {
       kind: 'line',

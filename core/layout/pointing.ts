@@ -7,7 +7,7 @@ import type { LineShape, Shape } from './scene.ts'
 
 const stepsInWay = 24
 /** How far the way bows out, as shares of its length: gently, to either side, further, straight. */
-const bows = [0.12, -0.12, 0.22, -0.22, 0, 0.34, -0.34]
+const bows = [0.08, -0.08, 0.16, -0.16, 0, 0.24, -0.24]
 
 /**
  * The way from the last fastener to the next one. It lies under bearings, names and other fasteners, and bows to the side
@@ -19,14 +19,20 @@ export function wayShapes({ facts, discs, room, sizes }: Drawing): readonly Shap
   if (from === undefined || to === undefined || from === to) return []
   const curves = bows.map((bow) => curve(from, to, bow, sizes.px))
   const costs = curves.map((points, index) => {
-    const met = points.slice(1).filter((point, step) => !room.passes(points[step] ?? point, point)).length
-    return met + Math.abs(bows[index] ?? 0) * 20
+    // Something met just before the arrow's head would hide it.
+    const met = points
+      .slice(1)
+      .map((point, step) =>
+        room.passes(points[step] ?? point, point) ? 0 : step > points.length * 0.8 ? 3 : 1,
+      )
+      .reduce((sum: number, cost) => sum + cost, 0)
+    return met + Math.abs(bows[index] ?? 0) * 60
   })
   const best = curves[costs.indexOf(Math.min(...costs))] ?? []
   const tip = best.at(-1)
   const before = best.at(-3)
   if (tip === undefined || before === undefined) return []
-  room.crossAtCost(best, false, 2)
+  room.crossAtCost(best, false, 6)
   const common = { kind: 'line', about: `fastener/${to.id}`, layer: 'parts' } as const
   const head = flat(arrowHead(before, tip, 10 * sizes.px))
   return [
@@ -75,12 +81,16 @@ export function calloutShapes(drawing: Drawing): readonly Shape[] {
   const lines: readonly Line[] = [
     { text: facts.callout, capital: sizes.value, weight: 'bold', role: 'next-value' },
   ]
-  const target = { x: next.x, y: next.y, radius: next.reach + 2 * sizes.px }
+  const target = {
+    x: next.x,
+    y: next.y,
+    radius: next.nextRadius,
+    clear: next.reach - next.nextRadius + 2 * sizes.px,
+  }
   const place = nearestFree(lines, target, room)
   if (place === null) return []
   const box = grown(labelBox(lines, place), -2 * sizes.px)
-  const [, end] = leaderOf(target, box)
-  const rim = leaderOf({ ...target, radius: next.nextRadius }, box)[0]
+  const [rim, end] = leaderOf(target, box)
   const common = { kind: 'line', about, layer: 'overlay', role: 'leader' } as const
   const corners = [
     [box.left, box.top],

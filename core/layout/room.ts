@@ -29,92 +29,98 @@ export interface Room {
   passes(from: Point, to: Point): boolean
 }
 
-type Taken =
+type Hard =
   | { readonly kind: 'box'; readonly box: Box }
   | { readonly kind: 'circle'; readonly middle: Point; readonly radius: number }
-  | {
-      readonly kind: 'edge' | 'soft'
-      readonly from: Point
-      readonly to: Point
-      readonly halfWidth: number
-      readonly cost: number
-    }
+  | ({ readonly kind: 'edge'; readonly halfWidth: number } & Segment)
 
-const cellsAcross = 24
+interface Segment {
+  readonly from: Point
+  readonly to: Point
+}
+
+interface Soft extends Segment {
+  readonly cost: number
+}
+
+const cellsAcross = 32
+
+/** Things by the cells of the frame that they touch; what lies outside is kept in the cells along the edge. */
+function gridOver<Thing>({ left, top, width, height }: Box): {
+  add(around: Box, thing: Thing): void
+  /** Whether the test holds for any thing near the box; one in several cells may be asked about more than once. */
+  some(box: Box, test: (thing: Thing) => boolean): boolean
+} {
+  const cells: Thing[][] = Array.from({ length: cellsAcross * cellsAcross }, () => [])
+  const index = (share: number): number =>
+    Math.min(Math.max(Math.floor(share * cellsAcross), 0), cellsAcross - 1)
+  const some = (box: Box, visit: (cell: Thing[]) => boolean): boolean => {
+    const right = index((box.left + box.width - left) / width)
+    const bottom = index((box.top + box.height - top) / height)
+    for (let row = index((box.top - top) / height); row <= bottom; row += 1)
+      for (let column = index((box.left - left) / width); column <= right; column += 1) {
+        const cell = cells[row * cellsAcross + column]
+        if (cell !== undefined && visit(cell)) return true
+      }
+    return false
+  }
+  return {
+    add: (around, thing) => void some(around, (cell) => cell.push(thing) < 0),
+    some: (box, test) => some(box, (cell) => cell.some(test)),
+  }
+}
 
 export function roomIn(frame: Box): Room {
-  const cells = new Map<number, Taken[]>()
-  const size = Math.max(frame.width, frame.height) / cellsAcross
-
-  function* cellsOf(box: Box): Generator<number> {
-    const index = (value: number): number => Math.min(Math.max(Math.floor(value / size), -2), cellsAcross + 2)
-    const last = index(box.left + box.width - frame.left)
-    const bottom = index(box.top + box.height - frame.top)
-    for (let column = index(box.left - frame.left); column <= last; column += 1)
-      for (let row = index(box.top - frame.top); row <= bottom; row += 1) yield column * 64 + row
-  }
-  const take = (around: Box, taken: Taken): void => {
-    for (const key of cellsOf(around)) {
-      const cell = cells.get(key)
-      if (cell === undefined) cells.set(key, [taken])
-      else cell.push(taken)
-    }
-  }
-  const near = (box: Box): Set<Taken> => {
-    const found = new Set<Taken>()
-    for (const key of cellsOf(box)) for (const taken of cells.get(key) ?? []) found.add(taken)
-    return found
-  }
-  const takeSegments = (
-    points: readonly Point[],
-    closed: boolean,
-    line: Pick<Extract<Taken, { kind: 'edge' | 'soft' }>, 'kind' | 'halfWidth' | 'cost'>,
-  ): void => {
-    points.forEach((from, index) => {
+  const hard = gridOver<Hard>(frame)
+  const soft = gridOver<Soft>(frame)
+  const segments = (points: readonly Point[], closed: boolean): readonly Segment[] =>
+    points.flatMap((from, index) => {
       const to = points[index + 1] ?? (closed ? points[0] : undefined)
-      if (to !== undefined) take(grown(boxBetween(from, to), line.halfWidth), { ...line, from, to })
+      return to === undefined ? [] : [{ from, to }]
     })
-  }
-
   return {
     frame,
-    takeBox: (box) => take(box, { kind: 'box', box }),
+    takeBox: (box) => hard.add(box, { kind: 'box', box }),
     takeCircle: (middle, radius) =>
-      take(
-        { left: middle.x - radius, top: middle.y - radius, width: 2 * radius, height: 2 * radius },
-        { kind: 'circle', middle, radius },
-      ),
-    takeLine: (points, closed, halfWidth) =>
-      takeSegments(points, closed, { kind: 'edge', halfWidth, cost: Infinity }),
-    crossAtCost: (points, closed, cost) => takeSegments(points, closed, { kind: 'soft', halfWidth: 0, cost }),
-    free(box) {
-      if (!holds(frame, box)) return false
-      for (const taken of near(box)) if (taken.kind !== 'soft' && meets(taken, box)) return false
-      return true
+      hard.add(grown({ left: middle.x, top: middle.y, width: 0, height: 0 }, radius), {
+        kind: 'circle',
+        middle,
+        radius,
+      }),
+    takeLine(points, closed, halfWidth) {
+      for (const { from, to } of segments(points, closed))
+        hard.add(grown(boxBetween(from, to), halfWidth), { kind: 'edge', from, to, halfWidth })
     },
+    crossAtCost(points, closed, cost) {
+      for (const { from, to } of segments(points, closed)) soft.add(boxBetween(from, to), { from, to, cost })
+    },
+    free: (box) => holds(frame, box) && !hard.some(box, (taken) => meets(taken, box)),
     cost(box) {
+      const crossed = new Set<Soft>()
+      soft.some(box, (line) => {
+        if (segmentMeets(box, line.from, line.to)) crossed.add(line)
+        return false
+      })
       let total = 0
-      for (const taken of near(box)) if (taken.kind === 'soft' && meets(taken, box)) total += taken.cost
+      for (const { cost } of crossed) total += cost
       return total
     },
     passes(from, to) {
-      for (const taken of near(boxBetween(from, to))) {
-        if (taken.kind === 'box' && segmentMeets(taken.box, from, to)) return false
-        if (taken.kind === 'circle' && distanceToSegment(taken.middle, from, to) < taken.radius) return false
-      }
-      return true
+      return !hard.some(boxBetween(from, to), (taken) => {
+        if (taken.kind === 'box') return segmentMeets(taken.box, from, to)
+        return taken.kind === 'circle' && distanceToSegment(taken.middle, from, to) < taken.radius
+      })
     },
   }
 }
 
-function meets(taken: Taken, box: Box): boolean {
+function meets(taken: Hard, box: Box): boolean {
   switch (taken.kind) {
     case 'box':
       return overlap(taken.box, box)
     case 'circle':
       return distanceTo(box, taken.middle) < taken.radius
     case 'edge':
-    case 'soft':
       return segmentMeets(grown(box, taken.halfWidth), taken.from, taken.to)
     default:
       return taken satisfies never

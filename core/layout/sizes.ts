@@ -22,8 +22,9 @@ export interface Sizes {
  */
 export function fitted(engine: Box, sheet: Sheet, axisAcrossSheet: boolean): { frame: Box; sizes: Sizes } {
   const capital = sheet.capitalPx
-  const name = clamp(capital * 0.8, 9, 20)
-  const value = capital * 1.35
+  const name = clamp(capital * 0.8, 9, 16)
+  // From two metres the number is already as large as the value must be.
+  const value = Math.min(capital * 1.35, Math.max(capital, 30))
   // Room for NOSE and DRIVE END beyond the ends of the axis, and for a value on the other two sides.
   const ends = 4 * name + 38
   const sides = value * 2.2 + 30
@@ -43,7 +44,7 @@ export function fitted(engine: Box, sheet: Sheet, axisAcrossSheet: boolean): { f
       px,
       number: capital * px,
       name: name * px,
-      quiet: clamp(capital * 0.62, 8, 15) * px,
+      quiet: clamp(capital * 0.64, 8, 13) * px,
       value: value * px,
     },
   }
