@@ -4,6 +4,7 @@ import { auditWords } from './audit-words.ts'
 import { bearingWords } from './bearing-words.ts'
 import { jointWords } from './joint-words.ts'
 import { tighteningWords } from './tightening-words.ts'
+import { wrenchWords } from './wrench-words.ts'
 import { buildWords } from './build-words.ts'
 import { hostWords } from './host-words.ts'
 
@@ -18,6 +19,7 @@ export const words = {
   ...bearingWords,
   ...jointWords,
   ...tighteningWords,
+  ...wrenchWords,
   ...buildWords,
   ...hostWords,
 }

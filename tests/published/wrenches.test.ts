@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { adapter, permittedDeviation, scaleShare, usableRange, wrench } from '../../core/tightening/index.ts'
 import { hexBearingFace, torqueAgainstProof } from '../../core/joint/index.ts'
 import {
   formatTorque,
@@ -67,5 +68,55 @@ describe('general torques for metric screws are neither an overload nor next to 
       )
       expect(found.verdict).toBe('plausible')
     }
+  })
+})
+
+/** A wrench of a length, with an adapter of an offset at an angle. */
+function withAdapter(length: string, offset: string, angle: string) {
+  const range = { least: '10 lbf·ft', most: '50 lbf·ft' }
+  const scale = { unit: 'lbf·ft', step: 1 }
+  return {
+    wrench: wrench.parse({ id: 'any', name: 'Any', range, scale, length }),
+    adapter: adapter.parse({ id: 'foot', name: 'Foot', offset, angle }),
+  }
+}
+
+describe('what to set a wrench to with an adapter', () => {
+  it.each([
+    ['TM 9-2350-277-40&P, wrench 12 in, adapter 4 in: 40 lbf·ft', 40, '12 in', '4 in', '0 °', 30],
+    [
+      'TM 1-1500-204-23-9, figure 8-16, wrench 10 in, adapter 4 in: 300 lbf·in',
+      300,
+      '10 in',
+      '4 in',
+      '0 °',
+      214,
+    ],
+    // Printed with its millimetres; 22 in and 3 in.
+    ['TM 5-3805-274-13&P, figure 4, wrench 22 in, adapter 3 in: 19 lbf·ft', 19, '22 in', '3 in', '0 °', 17],
+    ['TM 9-2350-277-20-2, square to the handle, no correction: 40 lbf·ft', 40, '12 in', '4 in', '90 °', 40],
+  ])('%s is set to %d', (_, wanted, length, offset, angle, printed) => {
+    const share = given(scaleShare(withAdapter(length, offset, angle)))
+    expect(Math.round(wanted * share)).toBe(printed)
+  })
+
+  it('TM 1-1500-204-23-9, figure 8-17, and TM 55-1945-205-24-4: turned back, the offset is taken off the length', () => {
+    expect(given(scaleShare(withAdapter('10 in', '4 in', '180 °')))).toBeCloseTo(10 / (10 - 4), 12)
+  })
+})
+
+describe('ISO 6789-1, type II class A', () => {
+  const made = { type: 'II', class: 'A' }
+  const scale = { unit: 'N·m', step: 0.1 }
+  const parsed = (least: string, most: string) =>
+    wrench.parse({ id: 'any', name: 'Any', range: { least, most }, scale, made })
+
+  it('is within 4 % above 10 N·m full scale, and within 6 % at or below', () => {
+    expect(permittedDeviation(parsed('20 N·m', '100 N·m'))).toBe(0.04)
+    expect(permittedDeviation(parsed('2 N·m', '10 N·m'))).toBe(0.06)
+  })
+
+  it('is used from a fifth of full scale, as TM 1-1500-204-23-9 has it too', () => {
+    expect(usableRange(parsed('5 N·m', '100 N·m')).from).toBe(20)
   })
 })

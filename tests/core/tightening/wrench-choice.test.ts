@@ -29,7 +29,7 @@ describe('the choice of a wrench', () => {
   })
 
   it('takes either end of the usable range', () => {
-    expect(choose(window(20, 19, 21)).ids).toEqual(['small', 'medium'])
+    expect(choose(window(20, 19, 21)).ids.toSorted()).toEqual(['medium', 'small'])
     expect(choose(window(100, 95, 105)).ids).toContain('medium')
     expect(choose(window(300, 285, 315)).ids).toEqual(['large'])
   })

@@ -1,0 +1,192 @@
+import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
+import {
+  formatTorque,
+  formatTorqueNumber,
+  newtonMetres,
+  type Torque,
+  type TorqueUnit,
+} from '../../quantity/index.ts'
+import type { Window } from '../window.ts'
+import { calibrationWarning } from './calibration.ts'
+import { permittedDeviation } from './deviation.ts'
+import { nearestMark, scaleShare, usableRange, type InHand } from './setting.ts'
+
+export type TorqueWindow = Extract<Window, { readonly kind: 'torque' }>
+
+/** A wrench that can be set for a pull. */
+export interface UsableWrench extends InHand {
+  /** What the scale would have to show for the target to the last digit. */
+  readonly exact: Torque
+  /** The mark it is set to, and the same in words: `24.5 N·m`. */
+  readonly mark: Torque
+  readonly setting: string
+  /** What the fastener gets of that mark, and how far it lies off the target, as a share of the target, above or below 0. */
+  readonly torque: Torque
+  readonly rounding: number
+  /** Within what share of `torque` the wrench itself may be off, either way. */
+  readonly deviation: number
+  /** The torques that the fastener may end up with, rounding and deviation together. */
+  readonly least: Torque
+  readonly most: Torque
+  /** Whether all of them are within the window. */
+  readonly reach: 'within' | 'may-leave'
+  /** What to know before using it all the same. */
+  readonly warnings: readonly Problem[]
+}
+
+export interface RefusedWrench extends InHand {
+  readonly problem: Problem
+}
+
+export interface WrenchChoice {
+  /** The best first: least off the target at worst, then nearest to the middle of its range. */
+  readonly usable: readonly UsableWrench[]
+  readonly refused: readonly RefusedWrench[]
+  /** What to do when there is none, the best advice first; empty when there is one. */
+  readonly advice: readonly Problem[]
+}
+
+/**
+ * Which wrenches can be used for a pull, how to set them, and why the others cannot. `today` is the day at the bench
+ * (`2026-03-31`). Limits that the spec does not give are no reason to warn.
+ *
+ * Refuses `wrench-target-zero`.
+ */
+export function usableFor(
+  inHand: readonly InHand[],
+  window: TorqueWindow,
+  today: string,
+): Outcome<WrenchChoice> {
+  if (window.target <= 0) return refused('wrench-target-zero', {})
+  const usable: UsableWrench[] = []
+  const unfit: RefusedWrench[] = []
+  for (const held of inHand) {
+    const set = settingOf(held, window, today)
+    if (set.ok) usable.push(set.value)
+    else unfit.push({ ...held, problem: set.problem })
+  }
+  usable.sort(
+    (one, other) =>
+      compare(worst(one, window), worst(other, window)) ||
+      compare(offMiddle(one), offMiddle(other)) ||
+      compare(one.wrench.id, other.wrench.id),
+  )
+  return done({ usable, refused: unfit, advice: usable.length > 0 ? [] : adviceFor(window, unfit) })
+}
+
+function compare<Value extends number | string>(one: Value, other: Value): number {
+  if (typeof one === 'number' && Math.abs(one - (other as number)) < 1e-9) return 0
+  return one < other ? -1 : 1
+}
+
+function worst({ least, most }: UsableWrench, { target }: TorqueWindow): number {
+  return Math.max(target - least, most - target) / target
+}
+
+/** 0 in the middle of the usable range, 1 at either end. */
+function offMiddle({ wrench, mark }: UsableWrench): number {
+  const { from, upTo } = usableRange(wrench)
+  return Math.abs(mark - (from + upTo) / 2) / ((upTo - from) / 2)
+}
+
+/** How to set one wrench for a pull, or why it cannot be. */
+function settingOf(held: InHand, window: TorqueWindow, today: string): Outcome<UsableWrench> {
+  const { wrench } = held
+  const { unit, step } = wrench.scale
+  const share = scaleShare(held)
+  if (!share.ok) return share
+  const exact = newtonMetres(window.target * share.value)
+  const range = outsideRange(held, exact)
+  if (range !== null) return { ok: false, problem: range }
+
+  const mark = nearestMark(wrench, exact)
+  const torque = newtonMetres((mark ?? 0) / share.value)
+  if (mark === null || outside({ least: torque, most: torque }, window))
+    return { ok: false, problem: tooCoarse(held, exact, window) }
+
+  const deviation = permittedDeviation(wrench)
+  const least = newtonMetres(torque * (1 - deviation))
+  const most = newtonMetres(torque * (1 + deviation))
+  const reach = outside({ least, most }, window) ? 'may-leave' : 'within'
+  return done({
+    ...held,
+    exact,
+    mark,
+    setting: formatTorque(mark, unit, decimalsOf(step)),
+    torque,
+    rounding: torque / window.target - 1,
+    deviation,
+    least,
+    most,
+    reach,
+    warnings: [
+      reach === 'may-leave' && window.tolerance === 'spec' ? mayLeave(held, { least, most }, window) : null,
+      calibrationWarning(wrench, today),
+    ].filter((warning) => warning !== null),
+  })
+}
+
+/** As many as it takes to tell one mark from the next. */
+function decimalsOf(step: number): number {
+  const [, fraction = ''] = String(step).split('.')
+  return Math.min(fraction.length, 6)
+}
+
+/** A billionth is left to binary rounding, as in `verdictOf`. */
+function outside({ least, most }: Span, window: TorqueWindow): boolean {
+  const slack = window.target * 1e-9
+  return least < window.least - slack || most > window.most + slack
+}
+
+function outsideRange({ wrench }: InHand, exact: Torque): Problem | null {
+  const { name, range, statedMinimum, scale } = wrench
+  const { from, upTo } = usableRange(wrench)
+  const setting = formatTorqueNumber(exact, scale.unit)
+  if (exact > upTo * (1 + 1e-9))
+    return problem('wrench-above-range', { name, setting, ends: formatTorque(upTo, scale.unit) })
+  if (exact >= from * (1 - 1e-9)) return null
+  const trusted = statedMinimum === undefined ? 'fifth' : 'stated'
+  const below = exact < (statedMinimum ?? range.most / 5) ? trusted : 'mark'
+  return problem('wrench-below-range', { name, setting, starts: formatTorque(from, scale.unit), below })
+}
+
+function tooCoarse({ wrench }: InHand, exact: Torque, window: TorqueWindow): Problem {
+  const { name, scale } = wrench
+  return problem('wrench-steps-too-coarse', {
+    name,
+    setting: formatTorque(exact, scale.unit),
+    step: `${scale.step} ${scale.unit}`,
+    limits: formatSpan(window, scale.unit),
+  })
+}
+
+function mayLeave({ wrench }: InHand, reach: Span, window: TorqueWindow): Problem {
+  const { name, scale } = wrench
+  return problem('wrench-may-leave-window', {
+    name,
+    reach: formatSpan(reach, scale.unit),
+    limits: formatSpan(window, scale.unit),
+  })
+}
+
+interface Span {
+  readonly least: Torque
+  readonly most: Torque
+}
+
+function formatSpan({ least, most }: Span, unit: TorqueUnit): string {
+  return `${formatTorqueNumber(least, unit)} to ${formatTorque(most, unit)}`
+}
+
+/** Both ends of what full scale may be for the target to lie between a fifth of it and all of it. */
+function adviceFor({ target }: TorqueWindow, unfit: readonly RefusedWrench[]): readonly Problem[] {
+  const unit = unfit[0]?.wrench.scale.unit ?? 'N·m'
+  const shown = (torque: number) => formatTorque(newtonMetres(torque), unit)
+  const other = problem('no-wrench-fits', {
+    target: shown(target),
+    from: shown(target),
+    to: shown(5 * target),
+  })
+  const someTooLarge = unfit.some(({ problem }) => problem.code === 'wrench-below-range')
+  return someTooLarge ? [other, problem('choking-up', {})] : [other]
+}

@@ -1,0 +1,8 @@
+export { calibrationWarning } from './calibration.ts'
+export { usableFor } from './choice.ts'
+export type { RefusedWrench, TorqueWindow, UsableWrench, WrenchChoice } from './choice.ts'
+export { permittedDeviation } from './deviation.ts'
+export { nearestMark, scaleShare, usableRange } from './setting.ts'
+export type { InHand, UsableRange } from './setting.ts'
+export { adapter, wrench } from './wrench.ts'
+export type { Adapter, Wrench } from './wrench.ts'
