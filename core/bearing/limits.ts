@@ -22,3 +22,14 @@ export function againstLimits(range: Range, limits: Range): Verdict {
 export function targetOf(fit: Fit): Length {
   return fit.clearance.target ?? half(sum(fit.clearance.least, fit.clearance.most))
 }
+
+/** How clearances lie to the limit up to which a used bearing may run on, itself allowed. */
+export type Wear = 'within-service' | 'may-be-beyond' | 'beyond-service'
+
+/** Null where the spec sets no service limit. */
+export function againstServiceLimit(range: Range, fit: Fit): Wear | null {
+  const limit = fit.clearance.serviceLimit
+  if (limit === undefined) return null
+  if (range.most <= limit) return 'within-service'
+  return range.least > limit ? 'beyond-service' : 'may-be-beyond'
+}

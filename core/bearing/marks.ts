@@ -6,8 +6,8 @@ import { cutIntoSigns } from './signs.ts'
 export type Marks = readonly (string | null)[]
 
 const worn = '?'
-const dash = /[\-\u2010-\u2015\u2212]/
-const onlyDashes = /^[\-\u2010-\u2015\u2212]+$/
+const dash = /[-\u2010-\u2015\u2212]/
+const onlyDashes = /^[-\u2010-\u2015\u2212]+$/
 
 /**
  * The marks of a part as they are typed off it: `2 2 3 1`, `2231`, `2,2,3,1`, `2-2-3-1`, one for each position. `?`

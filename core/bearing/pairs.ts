@@ -22,6 +22,11 @@ export interface Candidate extends Pair {
   readonly judged: Judged | null
 }
 
+/** A pair of which the clearance is known. */
+export interface Chosen extends Pair {
+  readonly judged: Judged
+}
+
 /** Housing bore and journal of one bearing, as bands of marks or as readings give them. */
 export interface Sizes {
   readonly bore: Range
@@ -73,10 +78,7 @@ export function candidateOf(fit: Fit, place: string, pair: Pair, sizes: Sizes | 
  * The candidate whose nominal clearance is nearest to the target. Of two equally near, one grade goes before a mixture,
  * then the looser, because a tight bearing seizes where a loose one loses pressure. Null when none has a clearance.
  */
-export function nearestToTarget(
-  fit: Fit,
-  candidates: readonly Candidate[],
-): (Pair & { readonly judged: Judged }) | null {
+export function nearestToTarget(fit: Fit, candidates: readonly Candidate[]): Chosen | null {
   const twiceTarget = 2 * targetOf(fit)
   const known = candidates.flatMap(({ upper, lower, judged }) => {
     if (judged === null) return []

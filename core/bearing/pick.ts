@@ -2,7 +2,7 @@ import type { Fit } from '../spec/index.ts'
 import type { Outcome } from '../problem/index.ts'
 import { chartPair } from './chart.ts'
 import { knownMarks, sizesOf } from './marked.ts'
-import { allowedPairs, candidateOf, judgePair, type Candidate, type Judged } from './pairs.ts'
+import { allowedPairs, candidateOf, judgePair, type Candidate, type Judged, type Sizes } from './pairs.ts'
 
 /**
  * The pairs that a person may fit at a position: all that the mixing rule allows, from the thinnest to the thickest, and
@@ -22,6 +22,11 @@ export function candidatesFor(
     charted === null || allowed.some(({ upper, lower }) => upper === charted.upper && lower === charted.lower)
   const pairs = listed ? allowed : [...allowed, charted]
   return pairs.map((pair) => candidateOf(fit, position, pair, sizes.ok ? sizes.value : null))
+}
+
+/** Every pair that the mixing rule allows between known sizes, from the thinnest to the thickest. */
+export function candidatesBetween(fit: Fit, place: string, sizes: Sizes): readonly Candidate[] {
+  return allowedPairs(fit).map((pair) => candidateOf(fit, place, pair, sizes))
 }
 
 /**

@@ -8,6 +8,24 @@ interface Counts {
   readonly expected: number
 }
 
+interface Strange extends At {
+  readonly what: string
+  readonly typed: string
+  readonly least: string
+  readonly most: string
+}
+interface Shape extends At {
+  readonly what: 'bore' | 'journal'
+  readonly reading: string
+  readonly allowed: string
+}
+
+function cure({ what }: Shape): string {
+  return what === 'bore'
+    ? 'Check the cap and its bolts, then have the bore resized.'
+    : 'Have the journal ground to the next undersize.'
+}
+
 /** Sentences about marks, shells and clearances. Sizes come as text with their unit. */
 export const bearingWords = {
   'mark-unknown': (facts: {
@@ -57,4 +75,95 @@ export const bearingWords = {
   'clearance-leaves-limits': (facts: At & { readonly clearance: string; readonly limits: string }) =>
     `${facts.place}: clearance ${facts.clearance}, allowed ${facts.limits}. Measure bore, journal and shells ` +
     'before closing it.',
+  'size-not-above-zero': ({ place, what, typed }: At & { readonly what: string; readonly typed: string }) =>
+    `${place}: “${typed}” cannot be a ${what}. Read the gauge again and type it anew.`,
+  'reading-in-other-unit': (facts: Strange & { readonly unit: string; readonly meant: string }) =>
+    `${facts.place}: is “${facts.typed}” meant in ${facts.unit}? That would be ${facts.meant}; a ${facts.what} ` +
+    `of ${facts.least} to ${facts.most} is expected. Type it with its unit.`,
+  'reading-far-off': (facts: Strange) =>
+    `${facts.place}: “${facts.typed}” is far from the ${facts.least} to ${facts.most} expected of a ${facts.what}. ` +
+    'Read the gauge again, and check that it is the right part.',
+  'readings-missing': (
+    facts: At & { readonly what: string; readonly planes: number; readonly directions: number },
+  ) =>
+    `${facts.place}: the ${facts.what} needs ${facts.planes} planes of ${facts.directions} readings each. ` +
+    'Type the ones that are missing.',
+  'temperature-not-sensible': (facts: {
+    readonly of: 'measuring' | 'oil'
+    readonly temperature: string
+    readonly least: string
+    readonly most: string
+  }) =>
+    `${facts.temperature} is not a temperature for ${facts.of === 'oil' ? 'oil in an engine' : 'measuring at'}. ` +
+    `Type one from ${facts.least} to ${facts.most}.`,
+  'expansion-unknown': ({ place }: At) =>
+    `${place}: the spec does not say how the parts grow with warmth. Measure at 20 °C.`,
+  'bore-not-above-journal': ({
+    place,
+    bore,
+    journal,
+  }: At & { readonly bore: string; readonly journal: string }) =>
+    `${place}: the bore, ${bore}, is not larger than the journal, ${journal}. Check that both belong here and ` +
+    'measure again.',
+  'gauge-too-coarse': ({ limits, uncertainty }: { readonly limits: string; readonly uncertainty: string }) =>
+    `Readings that are sure to ± ${uncertainty} cannot prove a size inside ${limits}. Use a finer gauge.`,
+  'mark-against-size': (
+    facts: At & {
+      readonly part: string
+      readonly mark: string
+      readonly least: string
+      readonly most: string
+      readonly size: string
+      readonly wouldBe: string | null
+    },
+  ) =>
+    `${facts.place}: ${facts.part} is marked ${facts.mark}, which is ${facts.least} to ${facts.most}, but measures ` +
+    `${facts.size}, ${facts.wouldBe === null ? 'which no mark stands for' : `as mark ${facts.wouldBe} would`}. ` +
+    'Measure again, then decide which counts and say why.',
+  'out-of-round': (facts: Shape) =>
+    `${facts.place}: the ${facts.what} is out of round by ${facts.reading}, allowed ${facts.allowed}. ${cure(facts)}`,
+  tapered: (facts: Shape) =>
+    `${facts.place}: the ${facts.what} is tapered by ${facts.reading}, allowed ${facts.allowed}. ${cure(facts)}`,
+  'undersize-unknown': ({
+    place,
+    name,
+    known,
+  }: At & { readonly name: string; readonly known: readonly string[] }) =>
+    `${place}: the spec has no undersize ${name}. It has ${known.length === 0 ? 'none' : known.join(', ')}.`,
+  'journal-sizes-unknown': ({ place, part }: At & { readonly part: string }) =>
+    `${place}: the spec gives no sizes of ${part} to tell an undersize by. Choose the undersize yourself.`,
+  'journal-of-no-size': (
+    facts: At & {
+      readonly journal: string
+      readonly next: { readonly name: string; readonly least: string; readonly most: string } | null
+    },
+  ) =>
+    `${facts.place}: a journal of ${facts.journal} is neither standard nor an undersize. ` +
+    (facts.next === null
+      ? 'There is no undersize that it could be ground to; measure again.'
+      : `Measure again, or have it ground to ${facts.next.name}, ${facts.next.least} to ${facts.next.most}.`),
+  'washer-not-defined': ({ place, float }: At & { readonly float: string }) =>
+    `${place}: which washers an end float of ${float} asks for is not defined in the spec. Measure again; if it ` +
+    'stays, ask the maker.',
+  'gap-outside-limits': (
+    facts: At & {
+      readonly gap: 'end float' | 'side clearance'
+      readonly reading: string
+      readonly least: string
+      readonly most: string
+    },
+  ) =>
+    `${facts.place}: ${facts.gap} ${facts.reading}, allowed ${facts.least} to ${facts.most}. ` +
+    (facts.gap === 'end float'
+      ? 'Fit other thrust washers and measure again.'
+      : 'Check rod and crank for wear.'),
+  'labels-alike': ({ label }: { readonly label: string }) =>
+    `Two lines of the tray are labelled ${label}. Give each a label of its own.`,
+  'count-not-whole': ({ label, count }: { readonly label: string; readonly count: number }) =>
+    `${label}: ${count} is not a number of shells. Count them and type a whole number, 0 or more.`,
+  'pinned-outside': ({ place }: At) =>
+    `${place}: with what is pinned here no pair of shells is allowed and inside the limits. Release one half.`,
+  'tray-too-small': ({ place }: At) =>
+    `${place}: the tray has not enough shells for every bearing, and the spec gives no walls to order by. ` +
+    'Measure more shells.',
 }
