@@ -39,7 +39,11 @@ export const buildCommand = z.discriminatedUnion('type', [
     note: typedReason,
   }),
   ...runCommands,
+  /** `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it is wanted. */
+  z.strictObject({ type: z.literal('confirm-step'), step: z.string(), second: z.string().max(200) }),
   z.strictObject({ type: z.literal('finish-build') }),
+  z.strictObject({ type: z.literal('amend-build'), text: typedReason, reason: typedReason }),
+  z.strictObject({ type: z.literal('void-build'), reason: typedReason }),
 ])
 
 export type BuildCommand = z.output<typeof buildCommand>

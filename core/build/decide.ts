@@ -2,7 +2,9 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec } from '../spec/index.ts'
 import type { BuildCommand } from './commands.ts'
 import { decideCheck } from './decide-check.ts'
+import { amendBuild, voidBuild } from './decide-afterwards.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
+import { confirmStep } from './decide-second.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideProcedure } from './decide-procedure.ts'
 import type { BuildEvent } from './events.ts'
@@ -20,6 +22,9 @@ export function decide(
 ): Outcome<readonly BuildEvent[]> {
   if (state.newerFrom !== null) return refused('build-newer', { entry: state.newerFrom })
   if (state.started === null) throw new Error('nothing can be decided on a build that was not started')
+  if (state.voided) return refused('build-voided', { name: state.started.name })
+  if (command.type === 'void-build') return voidBuild(command)
+  if (command.type === 'amend-build') return amendBuild(state, command)
   if (state.finished) return refused('build-finished', { name: state.started.name })
   switch (command.type) {
     case 'note-marks':
@@ -49,6 +54,8 @@ export function decide(
     case 'pause-run':
     case 'resume-run':
       return decideProcedure(spec, state, command)
+    case 'confirm-step':
+      return confirmStep(spec, state, command)
     case 'finish-build': {
       const left = spec.steps.find((step) => !isStepDone(spec, state, step))
       return left === undefined

@@ -7,7 +7,8 @@ export type Entry = Pick<RecordedEvent, 'seq' | 'event'>
 
 /** The state after one more entry. Any event that `decide` gave is taken as it is: judging is done there. */
 export function evolve(state: BuildState, { seq, event }: Entry): BuildState {
-  return state.newerFrom === null ? { ...after(state, event, seq), seq } : { ...state, seq }
+  if (state.newerFrom !== null) return { ...state, seq }
+  return { ...after(state, event, seq), confirmed: confirmedAfter(state, event), seq }
 }
 
 /** The state after an entry that `readEvent` cannot read: see `BuildState.newerFrom`. */
@@ -25,9 +26,18 @@ export function replay(entries: Iterable<Entry>): BuildState {
 function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
   switch (event.type) {
     case 'build-started':
-      return { ...state, started: { name: event.name, serial: event.serial } }
+      return {
+        ...state,
+        started: { name: event.name, serial: event.serial, apprentice: event.apprentice === true },
+      }
     case 'build-finished':
       return { ...state, finished: true }
+    case 'build-voided':
+      return { ...state, voided: true }
+    case 'build-amended':
+      return state
+    case 'step-confirmed':
+      return { ...state, workedOn: { step: event.step } }
     case 'marks-noted': {
       const before = state.marks[event.fit] ?? { housing: null, journal: null }
       const marks = { ...state.marks, [event.fit]: { ...before, [event.part]: event.marks } }
@@ -87,6 +97,18 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     default:
       return event satisfies never
   }
+}
+
+/** What a second person has looked at counts until something more is done to it. */
+function confirmedAfter({ confirmed }: BuildState, event: BuildEvent): BuildState['confirmed'] {
+  if (event.type === 'step-confirmed')
+    return { ...confirmed, [event.step]: { second: event.second, procedure: event.procedure } }
+  const touched = Object.keys(confirmed).find(
+    (step) =>
+      ('step' in event && event.step === step) ||
+      ('procedure' in event && event.procedure === confirmed[step]?.procedure),
+  )
+  return touched === undefined ? confirmed : without(confirmed, touched)
 }
 
 function sameMarks(before: Marks, now: readonly (string | null)[]): boolean {

@@ -1,7 +1,7 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Step, StepKind } from '../spec/index.ts'
 import type { BuildState } from './state.ts'
-import { isCarriedOut, isStepDone, stepsAfter, stepsBefore } from './steps.ts'
+import { awaitsSecondPerson, isCarriedOut, isStepDone, stepsAfter, stepsBefore } from './steps.ts'
 
 type StepOf<Kind extends StepKind> = Extract<Step, { kind: Kind }>
 
@@ -25,7 +25,10 @@ export function stepToWorkOn<Kind extends StepKind>(
   const step = findStep(spec, id, kind)
   if (!step.ok) return step
   const first = stepsBefore(spec, step.value).find((each) => !isStepDone(spec, state, each))
-  return first === undefined ? step : refused('step-before', { step: step.value.name, first: first.name })
+  if (first === undefined) return step
+  return awaitsSecondPerson(spec, state, first)
+    ? refused('step-unconfirmed', { step: first.name })
+    : refused('step-before', { step: step.value.name, first: first.name })
 }
 
 /**

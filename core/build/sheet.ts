@@ -6,7 +6,7 @@ import { correctionsIn, type SheetCorrection } from './sheet-corrections.ts'
 import { fitsOn, type SheetFit } from './sheet-fits.ts'
 import { runsOn, type SheetRun } from './sheet-runs.ts'
 import { stampOf, type Stamp } from './stamp.ts'
-import { emptyBuild } from './state.ts'
+import { emptyBuild, type BuildState } from './state.ts'
 import { isStepDone } from './steps.ts'
 
 /** All that the printed sheet of a build says, as plain data; units and words are the page's. */
@@ -21,6 +21,10 @@ export interface BuildSheet {
   readonly build: { readonly name: string; readonly serial: string; readonly specSha256: string } | null
   readonly started: Stamp | null
   readonly finished: Stamp | null
+  /** When the build was said not to count, and why; null where it counts. */
+  readonly voided: (Stamp & { readonly reason: string }) | null
+  /** Whether an apprentice built it. */
+  readonly apprentice: boolean
   /** Everybody who made an entry, in the order of their first. */
   readonly people: readonly string[]
   readonly fits: readonly SheetFit[]
@@ -29,6 +33,8 @@ export interface BuildSheet {
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
   readonly corrections: readonly SheetCorrection[]
+  /** What was added to the build after it was finished, in order. */
+  readonly amendments: readonly (Stamp & { readonly text: string; readonly reason: string })[]
   readonly cautions: readonly Caution[]
   /** What an altered or shortened copy cannot show: how many entries there are, and the first 16 digits of the last hash. */
   readonly head: { readonly entries: number; readonly code: string }
@@ -39,6 +45,8 @@ export interface SheetStep {
   readonly name: string
   readonly kind: StepKind
   readonly done: Stamp | null
+  /** Who looked at it as a second person, where one did. */
+  readonly second: string | null
 }
 
 /** The sheet of a build as far as it has come. The entries are all of the build's, from the first. */
@@ -53,12 +61,19 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     build: start?.event.type === 'build-started' ? named(start.event) : null,
     started: start === undefined ? null : stampOf(start),
     finished: finish === undefined ? null : stampOf(finish),
+    voided: voidedBy(entries),
+    apprentice: state.started?.apprentice === true,
     people: [...new Set(entries.map(({ person }) => person))],
     fits: fitsOn(spec, state, entries),
     runs: runsOn(spec, state, entries),
     checks: checksOn(spec, entries),
-    steps: stepsOn(spec, entries),
+    steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),
+    amendments: entries.flatMap((entry) =>
+      entry.event.type === 'build-amended'
+        ? [{ ...stampOf(entry), text: entry.event.text, reason: entry.event.reason }]
+        : [],
+    ),
     cautions: spec.cautions,
     head: { entries: entries.length, code: last?.hash.slice(0, 16) ?? '' },
   }
@@ -68,19 +83,36 @@ function named({ name, serial, specSha256 }: Extract<RecordedEvent['event'], { t
   return { name, serial, specSha256 }
 }
 
+function voidedBy(entries: readonly RecordedEvent[]): BuildSheet['voided'] {
+  const entry = entries.find(({ event }) => event.type === 'build-voided')
+  return entry?.event.type === 'build-voided' ? { ...stampOf(entry), reason: entry.event.reason } : null
+}
+
 /** Each step with the entry after which it was done and stayed so. */
-function stepsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetStep[] {
+function stepsOn(
+  spec: EngineSpec,
+  atEnd: BuildState,
+  entries: readonly RecordedEvent[],
+): readonly SheetStep[] {
   const doneBy = new Map<string, Stamp>()
   let state = emptyBuild
   for (const entry of entries) {
     const before = state
     state = evolve(state, entry)
     for (const step of spec.steps) {
-      if (step.kind === 'run-procedure' && state.runs[step.procedure] === before.runs[step.procedure])
-        continue
+      const isUntouched =
+        step.kind === 'run-procedure' &&
+        state.runs[step.procedure] === before.runs[step.procedure] &&
+        state.confirmed === before.confirmed
+      if (isUntouched) continue
       if (!isStepDone(spec, state, step)) doneBy.delete(step.id)
       else if (!doneBy.has(step.id)) doneBy.set(step.id, stampOf(entry))
     }
   }
-  return spec.steps.map(({ id, name, kind }) => ({ name, kind, done: doneBy.get(id) ?? null }))
+  return spec.steps.map(({ id, name, kind }) => ({
+    name,
+    kind,
+    done: doneBy.get(id) ?? null,
+    second: atEnd.confirmed[id]?.second ?? null,
+  }))
 }

@@ -7,6 +7,8 @@ export interface NewBuild {
   readonly name: string
   readonly serial: string
   readonly person: string
+  /** An apprentice builds it; false when absent. */
+  readonly apprentice?: boolean
   /** SHA-256 of the spec's text, in hexadecimal. */
   readonly specSha256: string
 }
@@ -38,6 +40,7 @@ export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEven
     specSha256,
     name,
     serial,
+    ...(asked.apprentice === true && { apprentice: true as const }),
   })
 }
 

@@ -5,7 +5,7 @@ import type { Half, ShellChoice } from './events.ts'
 export interface BuildState {
   /** The last event's sequence number; 0 before the first. */
   readonly seq: number
-  readonly started: { readonly name: string; readonly serial: string } | null
+  readonly started: { readonly name: string; readonly serial: string; readonly apprentice: boolean } | null
   /** By fit id: the marks in the order of the fit's positions; null where a mark is worn away. */
   readonly marks: Readonly<Record<string, { readonly housing: Marks; readonly journal: Marks }>>
   /** By fit id: one choice for each half of each position. Absent once the marks that it was made from have changed. */
@@ -22,7 +22,11 @@ export interface BuildState {
   readonly runs: Readonly<Record<string, Run>>
   /** What the last entry was about, so that a person comes back to where the work was left. */
   readonly workedOn: { readonly step: string } | { readonly procedure: string } | null
+  /** By step id: who looked at it as a second person. Falls away when anything more is done in the step. */
+  readonly confirmed: Readonly<Record<string, Confirmation>>
   readonly finished: boolean
+  /** Said not to count; nothing is added any more. */
+  readonly voided: boolean
   /**
    * The first entry that a newer program made and this one cannot read; null when there is none. What follows it cannot
    * be understood either, so the state stays as it was before it, and nothing may be added.
@@ -39,6 +43,12 @@ export interface CheckAnswer {
   readonly note: string
 }
 
+export interface Confirmation {
+  readonly second: string
+  /** Of a step that runs one; null for any other. */
+  readonly procedure: string | null
+}
+
 export const emptyBuild: BuildState = {
   seq: 0,
   started: null,
@@ -50,7 +60,9 @@ export const emptyBuild: BuildState = {
   checks: {},
   runs: {},
   workedOn: null,
+  confirmed: {},
   finished: false,
+  voided: false,
   newerFrom: null,
 }
 

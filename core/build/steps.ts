@@ -42,8 +42,24 @@ function isWorkedOn({ workedOn }: BuildState, step: Step): boolean {
     : step.kind === 'run-procedure' && step.procedure === workedOn.procedure
 }
 
-/** Whether what the step asks for is there, whatever became of the steps before it. */
+/**
+ * Whether what the step asks for is there, whatever became of the steps before it; in an apprentice's build, where the
+ * spec wants it, also whether a second person has looked at it.
+ */
 export function isStepDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  return isWorkDone(spec, state, step) && !lacksSecondPerson(state, step)
+}
+
+/** Whether the step's work is done and only the second person's look is missing. */
+export function awaitsSecondPerson(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  return lacksSecondPerson(state, step) && isWorkDone(spec, state, step)
+}
+
+function lacksSecondPerson({ started, confirmed }: BuildState, { id, secondPerson }: Step): boolean {
+  return secondPerson !== undefined && started?.apprentice === true && confirmed[id] === undefined
+}
+
+function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
   switch (step.kind) {
     case 'note-marks':
       return (state.marks[step.fit]?.[step.part] ?? null) !== null

@@ -18,7 +18,15 @@ const undo: Readonly<Record<string, string>> = {
 /** Sentences about a build and its steps. */
 export const buildWords = {
   'build-finished': ({ name }: { readonly name: string }) =>
-    `“${name}” is finished. Nothing can be added to it; start a new build.`,
+    `“${name}” is finished. Its work cannot be changed; amend it, or start a new build.`,
+  'build-voided': ({ name }: { readonly name: string }) =>
+    `“${name}” was said not to count. Nothing can be added to it; start a new build.`,
+  'build-not-finished': (_: Record<never, never>) =>
+    'The build is not finished, so it cannot be amended yet. Take back what is wrong where it was done.',
+  'step-not-awaiting': ({ step }: OfStep) =>
+    `“${step}” does not wait for a second person. Go on with the build.`,
+  'step-unconfirmed': ({ step }: OfStep) =>
+    `“${step}” waits for a second person to look at it. Call one over; then go on.`,
   'step-unknown': ({ step }: OfStep) => `This engine has no such step “${step}”. Choose one of its steps.`,
   'step-before': ({ step, first }: OfStep & { readonly first: string }) =>
     `“${step}” comes later. Do “${first}” first.`,

@@ -8,6 +8,8 @@ const common = {
   /** Steps that must be done before this one. */
   after: z.array(idText).max(100).default([]),
   note: sentenceText.optional(),
+  /** Where an apprentice builds, somebody else must have looked at it before the build goes on. */
+  secondPerson: z.literal('for-an-apprentice').optional(),
 }
 
 /** One thing to do on the way from the bare case to the closed and proven one. */

@@ -84,7 +84,8 @@ describe('finishing a build', () => {
   it('is the end: nothing is added after it', () => {
     const shop = new Workshop(skerry)
     while (!shop.state.finished) shop.goesOn()
-    const sentence = '“Pump at the lower lock” is finished. Nothing can be added to it; start a new build.'
+    const sentence =
+      '“Pump at the lower lock” is finished. Its work cannot be changed; amend it, or start a new build.'
     expect(shop.refuses({ type: 'finish-build' })).toBe(sentence)
     expect(shop.refuses({ type: 'note-problem', procedure: 'case', fastener: null, text: 'It leaks.' })).toBe(
       sentence,
