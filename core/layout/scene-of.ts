@@ -5,6 +5,7 @@ import { bearingShapes, drawnBearings } from './bearings.ts'
 import { drawingOf } from './drawing.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
 import { fastenerShapes } from './fasteners.ts'
+import { gridShapes } from './grid.ts'
 import { boresOf, groundShapes } from './ground.ts'
 import { labelShapes, takeRoom } from './labels.ts'
 import { calloutShapes, wayShapes } from './pointing.ts'
@@ -27,6 +28,7 @@ export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet
   return {
     frame: drawing.frame,
     shapes: [
+      ...gridShapes(drawing),
       ...groundShapes(drawing, bores),
       ...axisShapes(drawing),
       ...beadShapes(drawing),

@@ -24,6 +24,7 @@ export interface Box {
 export type Layer = 'ground' | 'parts' | 'overlay'
 
 export type Role =
+  | 'grid'
   | 'outline'
   | 'opening'
   | 'crank'

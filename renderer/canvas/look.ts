@@ -2,6 +2,9 @@ import type { Role } from '../../core/layout/index.ts'
 
 export type Theme = 'light' | 'dark' | 'print'
 
+/** The families a text is set in, where the first is there; the last is whatever the reader has. */
+export const drawingFont = "'Atkinson Hyperlegible Next', sans-serif"
+
 /** How a role is drawn. Widths and dashes in px at zoom 1; what is absent is not drawn. */
 export interface Look {
   readonly fill?: string
@@ -21,6 +24,8 @@ export interface Look {
 /** The colours of a theme by what they are for. Hues are Okabe and Ito's, told apart by colour-blind eyes too. */
 export interface Palette {
   readonly paper: string
+  /** The squares of drafting paper; the paper's own colour where there are none. */
+  readonly grid: string
   /** The face of the case, and its openings. */
   readonly metal: string
   readonly hollow: string
@@ -37,10 +42,11 @@ export interface Palette {
 
 export const palettes: Readonly<Record<Theme, Palette>> = {
   light: {
-    paper: '#F7F4EC',
-    metal: '#FDFCF8',
-    hollow: '#F3F0E6',
-    ink: '#1E242B',
+    paper: '#F8F5ED',
+    grid: '#EBE6D9',
+    metal: '#FEFDFA',
+    hollow: '#F4F0E6',
+    ink: '#1D2228',
     quiet: '#56606B',
     act: '#0072B2',
     actHalo: '#7FB8D8',
@@ -50,10 +56,11 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     sealant: '#E69F00',
   },
   dark: {
-    paper: '#1A1C1E',
-    metal: '#24272A',
-    hollow: '#151719',
-    ink: '#ECE9E1',
+    paper: '#1A1E22',
+    grid: '#23292F',
+    metal: '#262C32',
+    hollow: '#171B1F',
+    ink: '#F0ECE2',
     quiet: '#A8B0B8',
     act: '#56B4E9',
     actHalo: '#2F6E92',
@@ -64,6 +71,7 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
   },
   print: {
     paper: '#FFFFFF',
+    grid: '#FFFFFF',
     metal: '#FFFFFF',
     hollow: '#F1F1F1',
     ink: '#000000',
@@ -83,9 +91,11 @@ const thin = 1
 
 /** The one table from what a shape means to how it looks. */
 export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
-  const { paper, metal, hollow, ink, quiet, act, actHalo, onAct, warning, warningText, sealant } = palette
+  const { paper, grid, metal, hollow, ink, quiet, act, actHalo, onAct, warning, warningText, sealant } =
+    palette
   const letters = { halo: metal }
   return {
+    grid: grid === paper ? {} : { stroke: grid, width: thin },
     outline: { fill: metal, stroke: ink, width: heavy },
     opening: { fill: hollow, stroke: ink, width: thin },
     crank: { fill: metal, stroke: quiet, width: thin },

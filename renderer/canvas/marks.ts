@@ -120,7 +120,8 @@ function lineMarks({ points, closed, width }: LineShape, look: Look, px: number)
         : [{ ...path, stroke: look.casing, width: width + 1.8 * px, ...dash } as const]
     return [...casing, { ...path, ...ink, ...dash, width }]
   }
-  if (look.hatch === undefined) return [{ ...path, ...ink }]
+  if (look.hatch === undefined)
+    return look.fill === undefined && look.stroke === undefined ? [] : [{ ...path, ...ink }]
   const { stroke, ...area } = ink
   const edge = stroke === undefined ? [] : [{ ...path, stroke, width: ink.width } as const]
   return [{ ...path, ...area }, ...hatching(points, look.hatch, px), ...edge]

@@ -1,9 +1,6 @@
 import type { Scene } from '../../core/layout/index.ts'
-import { looks, palettes, type Theme } from './look.ts'
+import { drawingFont, looks, palettes, type Theme } from './look.ts'
 import { marksOf, type Mark } from './marks.ts'
-
-/** The families a text is set in, where the first is there; the last is whatever the reader has. */
-export const drawingFont = "'Atkinson Hyperlegible Next', sans-serif"
 
 /**
  * The scene as an SVG document of the sheet's own proportions: the same marks in the same order as on the canvas. Only

@@ -1,0 +1,140 @@
+import { Konva } from 'konva/lib/Global.js'
+import { Layer } from 'konva/lib/Layer.js'
+import { Shape as Node } from 'konva/lib/Shape.js'
+import { Stage } from 'konva/lib/Stage.js'
+import { aboutAt, type Layer as LayerName, type Scene, type Shape } from '../../core/layout/index.ts'
+import { fitting, panned, zoomed, type Camera } from './camera.ts'
+import { listen } from './gestures.ts'
+import { looks, palettes, type Theme } from './look.ts'
+import { marksOf, type Mark } from './marks.ts'
+import { paint } from './paint.ts'
+import { Reconciler } from './reconcile.ts'
+
+/** A drawing surface in an element of the page. */
+export interface Board {
+  /** Shows a scene. What is the same object as before is not touched; each layer is drawn once at most. */
+  show(scene: Scene, theme: Theme): void
+  zoomIn(): void
+  zoomOut(): void
+  /** The whole sheet again. */
+  fit(): void
+  destroy(): void
+}
+
+const layerNames = ['ground', 'parts', 'overlay'] as const
+/** A tap within this many px of a thing means the thing: a target of 32 px at the least. */
+const reach = 16
+
+interface Pane {
+  readonly name: LayerName
+  readonly layer: Layer
+  readonly reconciler: Reconciler<Node>
+}
+
+/** `onTap` is told what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. */
+export function createBoard(container: HTMLDivElement, onTap: (about: string | null) => void): Board {
+  // Every change is followed by one draw of its layer, asked for below.
+  Konva.autoDrawEnabled = false
+  const size = () => ({ width: container.clientWidth || 1, height: container.clientHeight || 1 })
+  const stage = new Stage({ container, ...size(), listening: false })
+  let shown: { readonly scene: Scene; readonly theme: Theme; readonly px: number } | null = null
+  let camera: Camera | null = null
+
+  const panes = layerNames.map((name): Pane => {
+    const layer = new Layer({ listening: false })
+    stage.add(layer)
+    return { name, layer, reconciler: new Reconciler(surfaceOf(layer, (shape) => marksNow(shape))) }
+  })
+  const marksNow = (shape: Shape): readonly Mark[] =>
+    shown === null ? [] : marksOf(shape, looks(shown.theme), shown.px)
+
+  const look = (to: Camera): void => {
+    if (to.scale === camera?.scale && to.x === camera.x && to.y === camera.y) return
+    camera = to
+    stage.scale({ x: to.scale, y: to.scale })
+    stage.position({ x: to.x, y: to.y })
+    stage.batchDraw()
+  }
+  const zoomBy = (factor: number, x = size().width / 2, y = size().height / 2): void => {
+    if (shown !== null && camera !== null) look(zoomed(camera, factor, { x, y }, shown.scene.frame, size()))
+  }
+  const fit = (): void => {
+    if (shown !== null) look(fitting(shown.scene.frame, size()))
+  }
+
+  const stopListening = listen(container, {
+    tap(x, y) {
+      if (shown === null || camera === null) return
+      const point = { x: (x - camera.x) / camera.scale, y: (y - camera.y) / camera.scale }
+      onTap(aboutAt(shown.scene, point, reach / camera.scale))
+    },
+    pan(dx, dy) {
+      if (shown !== null && camera !== null) look(panned(camera, dx, dy, shown.scene.frame, size()))
+    },
+    zoom: zoomBy,
+  })
+  const resizing = new ResizeObserver(() => {
+    stage.size(size())
+    for (const { layer } of panes) layer.getCanvas().setPixelRatio(globalThis.devicePixelRatio)
+    fit()
+    stage.batchDraw()
+  })
+  resizing.observe(container)
+  // Text that was drawn before its font had come is drawn again in it.
+  const redraw = (): void => void stage.batchDraw()
+  document.fonts.addEventListener('loadingdone', redraw)
+
+  return {
+    show(scene, theme) {
+      const px = scene.frame.width / size().width
+      const sameSheet = shown !== null && sameFrame(shown.scene, scene)
+      const afresh = shown === null || shown.theme !== theme || !sameSheet
+      if (shown?.theme !== theme) container.style.backgroundColor = palettes[theme].paper
+      shown = { scene, theme, px }
+      for (const { name, layer, reconciler } of panes) {
+        const shapes = scene.shapes.filter((shape) => shape.layer === name)
+        if (reconciler.show(shapes, afresh)) layer.batchDraw()
+      }
+      if (!sameSheet) fit()
+    },
+    zoomIn: () => zoomBy(1.4),
+    zoomOut: () => zoomBy(1 / 1.4),
+    fit,
+    destroy() {
+      document.fonts.removeEventListener('loadingdone', redraw)
+      resizing.disconnect()
+      stopListening()
+      stage.destroy()
+    },
+  }
+}
+
+function sameFrame({ frame: one }: Scene, { frame: other }: Scene): boolean {
+  return (
+    one.left === other.left &&
+    one.top === other.top &&
+    one.width === other.width &&
+    one.height === other.height
+  )
+}
+
+/** The nodes of a layer: one Konva shape each, which paints the marks it was last given. */
+function surfaceOf(layer: Layer, marks: (shape: Shape) => readonly Mark[]) {
+  return {
+    create(shape: Shape): Node {
+      const node = new Node({
+        listening: false,
+        perfectDrawEnabled: false,
+        marks: marks(shape),
+        sceneFunc: (context) => paint(context._context, node.getAttr('marks') as readonly Mark[]),
+      })
+      layer.add(node)
+      return node
+    },
+    change: (node: Node, shape: Shape) => void node.setAttrs({ marks: marks(shape) }),
+    remove: (node: Node) => void node.destroy(),
+    settle(node: Node, index: number) {
+      if (layer.children[index] !== node) node.zIndex(index)
+    },
+  }
+}

@@ -1,0 +1,46 @@
+import { keepUnchanged, sceneOf } from '../../core/layout/index.ts'
+import type { Scene } from '../../core/layout/index.ts'
+import type { Measure } from './measure.ts'
+import { factsAt, manyFasteners } from './paint/scenes.ts'
+
+const sheet = { widthPx: 1400, heightPx: 950, capitalPx: 12 }
+const view = { from: 'below', turn: 0 } as const
+
+function medianOf(values: number[]): number {
+  return values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0
+}
+
+export const measures: readonly Measure[] = [
+  {
+    name: 'scene of 1,000 fasteners',
+    bar: 'a scene in 5 ms; only what a pull changes is new in the next one',
+    take: () => {
+      const spec = manyFasteners(1000)
+      const drawing: number[] = []
+      const keeping: number[] = []
+      let scene: Scene | null = null
+      let most = 0
+      for (let done = 0; done < 60; done += 1) {
+        const facts = factsAt(spec, done)
+        const from = performance.now()
+        const next = sceneOf(spec, facts, view, sheet)
+        const drawn = performance.now()
+        const kept = keepUnchanged(scene, next)
+        keeping.push(performance.now() - drawn)
+        drawing.push(drawn - from)
+        const before = new Set(scene?.shapes)
+        if (scene !== null) most = Math.max(most, kept.shapes.filter((shape) => !before.has(shape)).length)
+        scene = kept
+      }
+      return {
+        values: {
+          sceneMs: medianOf(drawing.slice(10)),
+          keepMs: medianOf(keeping.slice(10)),
+          shapes: scene?.shapes.length ?? 0,
+          newShapesPerPull: most,
+        },
+        holds: most <= 20,
+      }
+    },
+  },
+]
