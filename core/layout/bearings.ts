@@ -3,7 +3,7 @@ import { moved, type Drawing } from './drawing.ts'
 import type { HalfFact } from './facts.ts'
 import { leastReach, letterCapital } from './bearing-size.ts'
 import type { BearingPlace } from './on-face.ts'
-import type { Box, Shape } from './scene.ts'
+import type { Box, LineShape, Shape } from './scene.ts'
 import { textWidth } from './text-width.ts'
 
 /** A bearing as it is drawn: both halves side by side across the axis, the upper one on the plus side. */
@@ -163,8 +163,11 @@ function warningFrame({ sizes }: Drawing, { bearing, whole }: DrawnBearing): Sha
   )
 }
 
-function closed(common: Pick<Shape, 'about' | 'layer' | 'id' | 'role'>, points: readonly number[]): Shape {
-  return { kind: 'line', ...common, points, closed: true } as Shape
+function closed(
+  common: Pick<LineShape, 'about' | 'layer' | 'id' | 'role'>,
+  points: readonly number[],
+): LineShape {
+  return { kind: 'line', ...common, points, closed: true }
 }
 
 function cornersOf({ left, top, width, height }: Box): readonly number[] {

@@ -120,18 +120,16 @@ function sameFrame({ frame: one }: Scene, { frame: other }: Scene): boolean {
 
 /** The nodes of a layer: one Konva shape each, which paints the marks it was last given. */
 function surfaceOf(layer: Layer, marks: (shape: Shape) => readonly Mark[]) {
+  const marksByNode = new WeakMap<Node, readonly Mark[]>()
   return {
     create(shape: Shape): Node {
-      const node = new Node({
-        listening: false,
-        perfectDrawEnabled: false,
-        marks: marks(shape),
-        sceneFunc: (context) => paint(context._context, node.getAttr('marks') as readonly Mark[]),
-      })
+      const node = new Node({ listening: false, perfectDrawEnabled: false })
+      node.sceneFunc((context) => paint(context._context, marksByNode.get(node) ?? []))
+      marksByNode.set(node, marks(shape))
       layer.add(node)
       return node
     },
-    change: (node: Node, shape: Shape) => void node.setAttrs({ marks: marks(shape) }),
+    change: (node: Node, shape: Shape) => void marksByNode.set(node, marks(shape)),
     remove: (node: Node) => void node.destroy(),
     settle(node: Node, index: number) {
       if (layer.children[index] !== node) node.zIndex(index)

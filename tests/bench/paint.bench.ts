@@ -46,7 +46,7 @@ export const measures: readonly Measure[] = [
   },
   {
     name: 'one pull painted, 300 fasteners',
-    bar: 'each layer is drawn once at most; its nodes are put right in 1 ms (median)',
+    bar: 'only the two layers that change are drawn, once each; their nodes are put right in 1 ms (median)',
     take: () =>
       withPage({ width: sheet.widthPx, height: sheet.heightPx }, async (tab) => {
         const scenes = scenesOfRun(300, 40)
@@ -54,7 +54,7 @@ export const measures: readonly Measure[] = [
         const found = await tab.evaluate(async (all) => {
           const known = new Map<string, (typeof all)[number]['shapes'][number]>()
           const times: number[] = []
-          let mostDraws = 0
+          const draws: number[] = []
           for (const scene of all) {
             const shapes = scene.shapes.map((shape) => {
               const before = known.get(shape.id)
@@ -65,14 +65,15 @@ export const measures: readonly Measure[] = [
             page.drawsSince()
             times.push(page.show({ ...scene, shapes }, 'light'))
             await page.painted()
-            if (times.length > 1) mostDraws = Math.max(mostDraws, page.drawsSince())
+            draws.push(page.drawsSince())
           }
-          return { times: times.slice(1), mostDraws }
+          // The first two are those of a window that is still being set up.
+          return { times: times.slice(2), draws: draws.slice(2) }
         }, scenes)
         const reconcileMs = median(found.times)
         return {
-          values: { reconcileMs, drawsPerChange: found.mostDraws },
-          holds: found.mostDraws <= 3,
+          values: { reconcileMs, layersDrawnPerChange: Math.max(...found.draws) },
+          holds: Math.max(...found.draws) <= 2,
         }
       }),
   },
