@@ -4,7 +4,10 @@ import { half } from './events.ts'
 
 const typedReason = z.string().max(600)
 
-/** What a person asks of a build. Texts come as typed; whether they will do is decided in `decide.ts`, in sentences. */
+/**
+ * What a person asks of a build. Texts come as typed; whether they will do is decided in `decide.ts`, in
+ * sentences.
+ */
 export const buildCommand = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('note-marks'),
@@ -39,7 +42,10 @@ export const buildCommand = z.discriminatedUnion('type', [
     note: typedReason,
   }),
   ...runCommands,
-  /** `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it is wanted. */
+  /**
+   * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it
+   * is wanted.
+   */
   z.strictObject({ type: z.literal('confirm-step'), step: z.string(), second: z.string().max(200) }),
   z.strictObject({ type: z.literal('finish-build') }),
   z.strictObject({ type: z.literal('amend-build'), text: typedReason, reason: typedReason }),

@@ -11,9 +11,9 @@ type Check = Extract<Step, { kind: 'check' }>
 type Answer = Extract<BuildEvent, { type: 'check-answered' }>
 
 /**
- * A check may be answered as often as one likes; the last answer counts. Good needs a reading within the limits, which
- * are themselves allowed, where the step asks for one; a reading outside is recorded as not good, whatever was said.
- * To call a check that was answered before not good is always possible.
+ * A check may be answered as often as one likes; the last answer counts. Good needs a reading within the
+ * limits, which are themselves allowed, where the step asks for one; a reading outside is recorded as not
+ * good, whatever was said. To call a check that was answered before not good is always possible.
  */
 export function decideCheck(
   spec: EngineSpec,

@@ -68,7 +68,9 @@ export function layBead(spec: EngineSpec, state: BuildState, command: CommandOf<
   return done([{ type: 'bead-laid', version, step: id, bead }])
 }
 
-/** For sealant that has skinned over, or went where it must not: the joint is wiped and the bead laid anew. */
+/**
+ * For sealant that has skinned over, or went where it must not: the joint is wiped and the bead laid anew.
+ */
 export function wipeOffBead(
   spec: EngineSpec,
   state: BuildState,

@@ -6,8 +6,9 @@ import { stepToUndo, stepToWorkOn } from './order-of-steps.ts'
 import type { BuildState } from './state.ts'
 
 /**
- * A command to a run, in its place among the steps: pulling waits for the steps before it, and a pull cannot be taken
- * back from under a later step. What only says something (a problem, an answer, a pause) is always heard.
+ * A command to a run, in its place among the steps: pulling waits for the steps before it, and a pull cannot
+ * be taken back from under a later step. What only says something (a problem, an answer, a pause) is always
+ * heard.
  */
 export function decideProcedure(
   spec: EngineSpec,

@@ -30,8 +30,8 @@ export function noteMarks(
 }
 
 /**
- * The shells to fit for each position of a fit, as its marks ask for; none while marks of a part are missing. Worn marks
- * give a proposal without shells.
+ * The shells to fit for each position of a fit, as its marks ask for; none while marks of a part are missing.
+ * Worn marks give a proposal without shells.
  */
 export function proposalsFor(spec: EngineSpec, state: BuildState, fitId: string): readonly Proposal[] {
   const marks = state.marks[fitId]

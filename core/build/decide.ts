@@ -12,8 +12,8 @@ import type { BuildState } from './state.ts'
 import { isStepDone } from './steps.ts'
 
 /**
- * What follows from a command to a build: the events to record, or a problem that says why there are none. Pure: the
- * same state and command always give the same answer. Throws on a build without its first entry.
+ * What follows from a command to a build: the events to record, or a problem that says why there are none.
+ * Pure: the same state and command always give the same answer. Throws on a build without its first entry.
  */
 export function decide(
   spec: EngineSpec,

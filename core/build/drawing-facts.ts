@@ -10,8 +10,9 @@ import { halfKey, type BuildState } from './state.ts'
 import { procedureOf } from './steps.ts'
 
 /**
- * What the drawing of a step shows of the build: the step's face, every shell chosen or, while choosing, proposed, the fasteners of the face as far as
- * they have come, and whose turn it is where the step is a run. `unit` is the one of the wrench in hand.
+ * What the drawing of a step shows of the build: the step's face, every shell chosen or, while choosing,
+ * proposed, the fasteners of the face as far as they have come, and whose turn it is where the step is a run.
+ * `unit` is the one of the wrench in hand.
  */
 export function drawingFacts(
   spec: EngineSpec,
@@ -33,7 +34,10 @@ export function drawingFacts(
   }
 }
 
-/** While shells are being chosen, those that are proposed are on the drawing already; none of them can be in place. */
+/**
+ * While shells are being chosen, those that are proposed are on the drawing already; none of them can be in
+ * place.
+ */
 function withProposal(spec: EngineSpec, state: BuildState, fit: string): BuildState {
   if (state.shells[fit] !== undefined) return state
   const proposed = proposalsFor(spec, state, fit).flatMap((proposal) =>
@@ -64,7 +68,10 @@ function halfFact(state: BuildState, fit: Fit, position: string, half: Half): Ha
   return { grade: grade.grade, colour, pattern, fitted: state.fitted.has(halfKey(position, half)) }
 }
 
-/** The fasteners of a face that were or are to be pulled: by the procedure in hand, else by the last one that was begun. */
+/**
+ * The fasteners of a face that were or are to be pulled: by the procedure in hand, else by the last one that
+ * was begun.
+ */
 function fastenersOn(
   spec: EngineSpec,
   state: BuildState,

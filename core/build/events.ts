@@ -18,8 +18,8 @@ export const shellChoice = z.strictObject({
 })
 
 /**
- * Everything that can happen in a build, as past facts, each with the version of its shape. The stream of these is the
- * record; every state, drawing and sheet is computed from it.
+ * Everything that can happen in a build, as past facts, each with the version of its shape. The stream of
+ * these is the record; every state, drawing and sheet is computed from it.
  */
 export const buildEvent = z.discriminatedUnion('type', [
   z.strictObject({
@@ -31,7 +31,10 @@ export const buildEvent = z.discriminatedUnion('type', [
     specSha256: z.string().regex(/^[0-9a-f]{64}$/),
     name: z.string().trim().min(1).max(80),
     serial: z.string().trim().max(80),
-    /** An apprentice builds it: the steps that the spec marks for it want a second person. Absent in any other build. */
+    /**
+     * An apprentice builds it: the steps that the spec marks for it want a second person. Absent in any other
+     * build.
+     */
     apprentice: z.literal(true).optional(),
   }),
   z.strictObject({
@@ -73,7 +76,10 @@ export const buildEvent = z.discriminatedUnion('type', [
     note: z.string().trim().max(600),
   }),
   ...runEvents,
-  /** A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else null. */
+  /**
+   * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else
+   * null.
+   */
   z.strictObject({
     type: z.literal('step-confirmed'),
     version,
@@ -82,7 +88,10 @@ export const buildEvent = z.discriminatedUnion('type', [
     second: z.string().trim().min(1).max(80),
   }),
   z.strictObject({ type: z.literal('build-finished'), version }),
-  /** What is said of a finished build later: what in it is wrong, or was done to the engine since, and why it is said. */
+  /**
+   * What is said of a finished build later: what in it is wrong, or was done to the engine since, and why it
+   * is said.
+   */
   z.strictObject({ type: z.literal('build-amended'), version, text: reason, reason }),
   /** The build no longer counts; what was recorded stays. */
   z.strictObject({ type: z.literal('build-voided'), version, reason }),

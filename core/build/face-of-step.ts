@@ -3,7 +3,10 @@ import { fitOf, procedureOf } from './steps.ts'
 
 const shownFor = { main: 'saddles', 'big-end': 'rods', balance: 'balance' } as const
 
-/** The joint face that is drawn while a step is worked on: its own, or the one that shows its bearings, or else the first. */
+/**
+ * The joint face that is drawn while a step is worked on: its own, or the one that shows its bearings, or
+ * else the first.
+ */
 export function faceOfStep(spec: EngineSpec, step: Step): string {
   const [first] = spec.case.faces
   switch (step.kind) {

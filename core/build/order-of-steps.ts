@@ -15,7 +15,10 @@ export function findStep<Kind extends StepKind>(
   return step === undefined ? refused('step-unknown', { step: id }) : done(step)
 }
 
-/** The step that a command names, if it may be worked on. Refuses `step-unknown`, and `step-before` while one before it is not done. */
+/**
+ * The step that a command names, if it may be worked on. Refuses `step-unknown`, and `step-before` while one
+ * before it is not done.
+ */
 export function stepToWorkOn<Kind extends StepKind>(
   spec: EngineSpec,
   state: BuildState,
@@ -32,8 +35,9 @@ export function stepToWorkOn<Kind extends StepKind>(
 }
 
 /**
- * The step that a command names, if something of it may be undone. Refuses `step-unknown`, and `step-on-top` while a later
- * step is in place on it: what was tightened over a shell cannot stay tightened when the shell comes out.
+ * The step that a command names, if something of it may be undone. Refuses `step-unknown`, and `step-on-top`
+ * while a later step is in place on it: what was tightened over a shell cannot stay tightened when the shell
+ * comes out.
  */
 export function stepToUndo<Kind extends StepKind>(
   spec: EngineSpec,

@@ -5,8 +5,9 @@ export type ReadEvent =
   { readonly kind: 'known'; readonly event: BuildEvent } | { readonly kind: 'unknown'; readonly raw: unknown }
 
 /**
- * Reads an event off the record. What does not fit a known shape comes from a newer program, since an entry's hash has
- * been checked before: it is kept, and the build can be looked at but not added to (`evolveUnknown`).
+ * Reads an event off the record. What does not fit a known shape comes from a newer program, since an entry's
+ * hash has been checked before: it is kept, and the build can be looked at but not added to
+ * (`evolveUnknown`).
  */
 export function readEvent(raw: unknown): ReadEvent {
   const parsed = buildEvent.safeParse(raw)

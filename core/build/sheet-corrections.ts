@@ -37,7 +37,10 @@ export function correctionsIn(
   return corrections
 }
 
-/** `before` is the state before the entry; marks that change make a choice fall away, so that is asked of `chosenBefore`. */
+/**
+ * `before` is the state before the entry; marks that change make a choice fall away, so that is asked of
+ * `chosenBefore`.
+ */
 function correctionOf(
   spec: EngineSpec,
   before: BuildState,

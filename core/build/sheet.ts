@@ -36,7 +36,10 @@ export interface BuildSheet {
   /** What was added to the build after it was finished, in order. */
   readonly amendments: readonly (Stamp & { readonly text: string; readonly reason: string })[]
   readonly cautions: readonly Caution[]
-  /** What an altered or shortened copy cannot show: how many entries there are, and the first 16 digits of the last hash. */
+  /**
+   * What an altered or shortened copy cannot show: how many entries there are, and the first 16 digits of the
+   * last hash.
+   */
   readonly head: { readonly entries: number; readonly code: string }
 }
 

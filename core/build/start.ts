@@ -17,7 +17,8 @@ export interface NewBuild {
 const longest = 80
 
 /**
- * The first event of a build. Refuses `engine-faulty` where `audit` finds a fault in the spec, `build-name-missing`, `person-missing`, `text-too-long`.
+ * The first event of a build. Refuses `engine-faulty` where `audit` finds a fault in the spec,
+ * `build-name-missing`, `person-missing`, `text-too-long`.
  */
 export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEvent> {
   if (audit(spec).some(({ weight }) => weight === 'fault'))

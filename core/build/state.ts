@@ -8,7 +8,10 @@ export interface BuildState {
   readonly started: { readonly name: string; readonly serial: string; readonly apprentice: boolean } | null
   /** By fit id: the marks in the order of the fit's positions; null where a mark is worn away. */
   readonly marks: Readonly<Record<string, { readonly housing: Marks; readonly journal: Marks }>>
-  /** By fit id: one choice for each half of each position. Absent once the marks that it was made from have changed. */
+  /**
+   * By fit id: one choice for each half of each position. Absent once the marks that it was made from have
+   * changed.
+   */
   readonly shells: Readonly<Record<string, readonly ShellChoice[]>>
   /** Halves in place, as `M2/upper`. */
   readonly fitted: ReadonlySet<string>
@@ -28,8 +31,8 @@ export interface BuildState {
   /** Said not to count; nothing is added any more. */
   readonly voided: boolean
   /**
-   * The first entry that a newer program made and this one cannot read; null when there is none. What follows it cannot
-   * be understood either, so the state stays as it was before it, and nothing may be added.
+   * The first entry that a newer program made and this one cannot read; null when there is none. What follows
+   * it cannot be understood either, so the state stays as it was before it, and nothing may be added.
    */
   readonly newerFrom: number | null
 }

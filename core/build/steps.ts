@@ -26,8 +26,8 @@ export function stepStates(spec: EngineSpec, state: BuildState): readonly StepSt
 }
 
 /**
- * The step to work on: the one the last entry was about, if it is still open, so that a build is taken up where it was
- * left; else the first open one. Null when there is none.
+ * The step to work on: the one the last entry was about, if it is still open, so that a build is taken up
+ * where it was left; else the first open one. Null when there is none.
  */
 export function currentStep(spec: EngineSpec, state: BuildState): Step | null {
   const open = stepStates(spec, state).filter((each) => each.state === 'open')
@@ -43,8 +43,8 @@ function isWorkedOn({ workedOn }: BuildState, step: Step): boolean {
 }
 
 /**
- * Whether what the step asks for is there, whatever became of the steps before it; in an apprentice's build, where the
- * spec wants it, also whether a second person has looked at it.
+ * Whether what the step asks for is there, whatever became of the steps before it; in an apprentice's build,
+ * where the spec wants it, also whether a second person has looked at it.
  */
 export function isStepDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
   return isWorkDone(spec, state, step) && !lacksSecondPerson(state, step)
@@ -80,7 +80,9 @@ function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
   }
 }
 
-/** Whether anything of the step is in place that would have to be undone before the steps under it can change. */
+/**
+ * Whether anything of the step is in place that would have to be undone before the steps under it can change.
+ */
 export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): boolean {
   switch (step.kind) {
     case 'note-marks':

@@ -4,7 +4,10 @@ import { torqueUnits } from '../quantity/index.ts'
 const common = { procedure: z.string() }
 const typedReason = z.string().max(600)
 
-/** What a person asks of a run. Texts come as typed: whether they will do is decided in `decide-run.ts`, in sentences. */
+/**
+ * What a person asks of a run. Texts come as typed: whether they will do is decided in `decide-run.ts`, in
+ * sentences.
+ */
 export const runCommands = [
   z.strictObject({ type: z.literal('start-run'), ...common }),
   z.strictObject({ type: z.literal('declare-new'), ...common, group: z.string() }),

@@ -12,8 +12,9 @@ import { verdictOf, windowOf } from './window.ts'
 type PullCommand = Extract<RunCommand, { type: 'pull' }>
 
 /**
- * One pull: whether this fastener may be pulled in this pass now, and what its reading says. A reason lets a fastener go
- * before its turn, but no reason lets it skip a pass of its own: to turn by an angle what was never torqued breaks bolts.
+ * One pull: whether this fastener may be pulled in this pass now, and what its reading says. A reason lets a
+ * fastener go before its turn, but no reason lets it skip a pass of its own: to turn by an angle what was
+ * never torqued breaks bolts.
  */
 export function decidePull(
   spec: EngineSpec,

@@ -12,8 +12,8 @@ import type { Run } from './run.ts'
 const version = 1
 
 /**
- * What follows from a command to a run: the events to record, or why there are none. `run` is undefined until it is
- * started. Pure: nothing is changed.
+ * What follows from a command to a run: the events to record, or why there are none. `run` is undefined until
+ * it is started. Pure: nothing is changed.
  */
 export function decideRun(
   spec: EngineSpec,
@@ -71,7 +71,10 @@ export function decideRun(
   }
 }
 
-/** Only fasteners that this procedure pulls can be declared new, and once: it is a statement about the parts in hand. */
+/**
+ * Only fasteners that this procedure pulls can be declared new, and once: it is a statement about the parts
+ * in hand.
+ */
 function decideNew(
   spec: EngineSpec,
   procedure: Procedure,

@@ -11,7 +11,10 @@ export const reading = z.strictObject({
 const common = { version: z.literal(1), procedure: z.string() }
 const reason = z.string().trim().min(1).max(600)
 
-/** What happens in a run, as past facts. `pass` counts from 0; a pull is named by its `pull` number, 1, 2, 3 … in the run. */
+/**
+ * What happens in a run, as past facts. `pass` counts from 0; a pull is named by its `pull` number, 1, 2, 3 …
+ * in the run.
+ */
 export const runEvents = [
   z.strictObject({ type: z.literal('run-started'), ...common }),
   z.strictObject({ type: z.literal('fasteners-declared-new'), ...common, group: z.string() }),

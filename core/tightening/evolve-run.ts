@@ -66,8 +66,8 @@ function withFlag(run: Run, flag: Omit<Flag, 'number' | 'answer'>): Run {
 }
 
 /**
- * A pull that came short or moved is done again once it is taken back, and with that the flag is answered. What went
- * over stays over, and a problem stays a problem: those flags still want an answer.
+ * A pull that came short or moved is done again once it is taken back, and with that the flag is answered.
+ * What went over stays over, and a problem stays a problem: those flags still want an answer.
  */
 function endsWithPull(flag: Flag, pull: number): boolean {
   return flag.pull === pull && flag.answer === null && (flag.about === 'under' || flag.about === 'moved')

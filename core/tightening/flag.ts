@@ -4,8 +4,8 @@ import type { Pull, Run, Flag } from './run.ts'
 import { showWindow, suspectedUnit, windowOf } from './window.ts'
 
 /**
- * What a flag says to the person, for `sentenceOf`: the reading against its limits and the unit it may have been meant
- * in, the fastener that moved, the problem in the person's own words.
+ * What a flag says to the person, for `sentenceOf`: the reading against its limits and the unit it may have
+ * been meant in, the fastener that moved, the problem in the person's own words.
  */
 export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag): Problem {
   const fastener = numberOf(spec, flag.fastener)

@@ -1,13 +1,19 @@
 import type { Procedure } from '../spec/index.ts'
 import type { Pull, Run } from './run.ts'
 
-/** One fastener in one pass that the procedure asks for. `pass` counts from 0; an action between passes has no fastener. */
+/**
+ * One fastener in one pass that the procedure asks for. `pass` counts from 0; an action between passes has no
+ * fastener.
+ */
 export interface PlannedPull {
   readonly pass: number
   readonly fastener: string | null
 }
 
-/** Everything a procedure asks for, in the order in which it asks. A pass over an unknown order has nothing in it. */
+/**
+ * Everything a procedure asks for, in the order in which it asks. A pass over an unknown order has nothing in
+ * it.
+ */
 export function plannedPulls(procedure: Procedure): readonly PlannedPull[] {
   return procedure.passes.flatMap((_, pass) => plannedIn(procedure, pass))
 }
@@ -21,7 +27,10 @@ export function plannedIn(procedure: Procedure, pass: number): readonly PlannedP
   return (order?.sequence ?? []).map((fastener) => ({ pass, fastener }))
 }
 
-/** What is still to be pulled, in the procedure's order: what was skipped by a pull out of order comes first again. */
+/**
+ * What is still to be pulled, in the procedure's order: what was skipped by a pull out of order comes first
+ * again.
+ */
 export function openPulls(procedure: Procedure, run: Run | undefined): readonly PlannedPull[] {
   const live = livePulls(run)
   return plannedPulls(procedure).filter((planned) => !live.has(pullKey(planned)))

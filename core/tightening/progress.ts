@@ -45,8 +45,8 @@ export interface FastenerProgress {
 }
 
 /**
- * How each fastener of a procedure is drawn, by id. Whose turn it is goes before all else, then an unanswered flag, then
- * who comes after. Before the run is started all wait.
+ * How each fastener of a procedure is drawn, by id. Whose turn it is goes before all else, then an unanswered
+ * flag, then who comes after. Before the run is started all wait.
  */
 export function fastenerStates(
   procedure: Procedure,

@@ -16,9 +16,11 @@ export interface Taken {
 }
 
 /**
- * Reads `24`, `24,5`, `24 Nm` for a torque, `90`, `90°` for an angle. A unit that is typed goes before the scale's.
+ * Reads `24`, `24,5`, `24 Nm` for a torque, `90`, `90°` for an angle. A unit that is typed goes before the
+ * scale's.
  *
- * Refuses what `parseTorque` and `parseAngle` refuse, and `reading-of-other-kind` where the scale measures something else.
+ * Refuses what `parseTorque` and `parseAngle` refuse, and `reading-of-other-kind` where the scale measures
+ * something else.
  */
 export function takeReading(window: Window, given: TypedReading): Outcome<Taken> {
   const { typed, unit } = given

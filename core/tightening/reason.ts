@@ -4,8 +4,9 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 const fewestLetters = 3
 
 /**
- * A reason, an answer or a note as it is typed, blanks around it cut off. Refuses `reason-missing` with fewer than three
- * letters or digits. `of` says what is asked for, for example "why fastener 6 comes before its turn".
+ * A reason, an answer or a note as it is typed, blanks around it cut off. Refuses `reason-missing` with fewer
+ * than three letters or digits. `of` says what is asked for, for example "why fastener 6 comes before its
+ * turn".
  */
 export function readReason(typed: string, of: string): Outcome<string> {
   const letters = typed.match(/[\p{L}\p{N}]/gu)?.length ?? 0

@@ -13,7 +13,10 @@ export interface Pull {
   readonly takenBack: string | null
 }
 
-/** Something that must be answered before the run is done: a reading outside its limits, a moved fastener, a noted problem. */
+/**
+ * Something that must be answered before the run is done: a reading outside its limits, a moved fastener, a
+ * noted problem.
+ */
 export interface Flag {
   /** 1, 2, 3 … in the run. */
   readonly number: number
@@ -24,7 +27,10 @@ export interface Flag {
   readonly answer: string | null
 }
 
-/** A procedure being carried out on a build. Everything else about it (what is next, how much is done) is derived. */
+/**
+ * A procedure being carried out on a build. Everything else about it (what is next, how much is done) is
+ * derived.
+ */
 export interface Run {
   readonly procedure: string
   readonly declaredNew: readonly string[]

@@ -15,7 +15,10 @@ interface Limits<Value> {
   readonly tolerance: 'spec' | 'usual'
 }
 
-/** Share of the target by which a usual wrench may be off: ISO 6789-1, type II class A, above 10 N·m full scale. */
+/**
+ * Share of the target by which a usual wrench may be off: ISO 6789-1, type II class A, above 10 N·m full
+ * scale.
+ */
 const usualTorqueShare = 0.04
 
 /**
@@ -24,8 +27,8 @@ const usualTorqueShare = 0.04
 const usualDegrees = 5
 
 /**
- * What a pull must reach; null where there is nothing to read: by hand, loosening, actions. A limit that the spec leaves
- * out is ±4 % of the target for a torque, ±5° (not below 0°) for an angle.
+ * What a pull must reach; null where there is nothing to read: by hand, loosening, actions. A limit that the
+ * spec leaves out is ±4 % of the target for a torque, ±5° (not below 0°) for an angle.
  */
 export function windowOf(pass: Pass, fastener: string | null): Window | null {
   switch (pass.kind) {
@@ -62,7 +65,10 @@ function toleranceOf(given: { readonly least?: unknown; readonly most?: unknown 
   return given.least === undefined || given.most === undefined ? 'usual' : 'spec'
 }
 
-/** A reading against its window. `value` is in N·m or °, as the window is. A billionth is left to binary rounding. */
+/**
+ * A reading against its window. `value` is in N·m or °, as the window is. A billionth is left to binary
+ * rounding.
+ */
 export function verdictOf(window: Window, value: number): 'within' | 'under' | 'over' {
   const slack = window.target * 1e-9
   if (value < window.least - slack) return 'under'
@@ -70,8 +76,8 @@ export function verdictOf(window: Window, value: number): 'within' | 'under' | '
 }
 
 /**
- * The unit in which the reading would have been within, where it is not within in its own: a value set in lbf·in on a
- * scale of lbf·ft, say. Null when no other unit explains it.
+ * The unit in which the reading would have been within, where it is not within in its own: a value set in
+ * lbf·in on a scale of lbf·ft, say. Null when no other unit explains it.
  */
 export function suspectedUnit(window: Window, reading: Reading): TorqueUnit | null {
   const { unit, value } = reading
@@ -96,9 +102,9 @@ const decimals: Readonly<Record<TorqueUnit | '°', number>> = {
 }
 
 /**
- * The window in the unit of the scale in hand. Limits are rounded inwards, so that whatever reads within what is shown
- * is within: 27 lbf·ft is 36.607 N·m and shows as 36.7. Only a window too narrow for the unit's decimals is rounded to
- * the nearest.
+ * The window in the unit of the scale in hand. Limits are rounded inwards, so that whatever reads within what
+ * is shown is within: 27 lbf·ft is 36.607 N·m and shows as 36.7. Only a window too narrow for the unit's
+ * decimals is rounded to the nearest.
  */
 export function showWindow(window: Window, unit: TorqueUnit): ShownWindow {
   const places = decimals[window.kind === 'angle' ? '°' : unit]

@@ -11,7 +11,9 @@ import { nextPull, openFlags, plannedPulls, windowOf } from '../../../core/tight
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 
-/** What a person without trouble does next on any engine: readings on target, checks good, proposals taken. */
+/**
+ * What a person without trouble does next on any engine: readings on target, checks good, proposals taken.
+ */
 export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
   const step = currentStep(spec, state)
   if (step === null) return { type: 'finish-build' }
@@ -42,7 +44,9 @@ function fitOf(spec: EngineSpec, step: { readonly fit: string }): Fit {
   return spec.fits.find(({ id }) => id === step.fit)!
 }
 
-/** A string of marks off an engine that is neither all new nor all worn: each mark of the alphabet in turn. */
+/**
+ * A string of marks off an engine that is neither all new nor all worn: each mark of the alphabet in turn.
+ */
 function someMarks(fit: Fit, part: 'housing' | 'journal'): string {
   const { marks } = fit[part]
   return fit.positions.map((_, index) => marks[index % marks.length]!.mark).join(' ')

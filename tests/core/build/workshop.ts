@@ -29,7 +29,9 @@ export const newBuild = {
   specSha256: 'a'.repeat(64),
 }
 
-/** One build on the bench: one command after another, each entry kept as a record keeps it, a minute apart. */
+/**
+ * One build on the bench: one command after another, each entry kept as a record keeps it, a minute apart.
+ */
 export class Workshop {
   readonly spec: EngineSpec
   readonly entries: RecordedEvent[] = []

@@ -28,7 +28,10 @@ const reading = fc.option(
   }),
 )
 
-/** Any string of commands to one procedure, in part sensible so that runs come to their end, in part anything at all. */
+/**
+ * Any string of commands to one procedure, in part sensible so that runs come to their end, in part anything
+ * at all.
+ */
 function moves(procedure: string): fc.Arbitrary<Move> {
   const spec = winchEngine
   const plan = spec.procedures.find(({ id }) => id === procedure)!

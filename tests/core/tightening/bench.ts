@@ -80,7 +80,7 @@ export class Bench {
   }
 
   #decide(command: Asked) {
-    return decideRun(this.spec, this.run, { ...command, procedure: this.procedure.id } as RunCommand)
+    return decideRun(this.spec, this.run, { ...command, procedure: this.procedure.id })
   }
 }
 

@@ -1,6 +1,9 @@
 import type { Place } from '../../../core/tightening/index.ts'
 
-/** Columns 100 mm apart from the nose on, in rows a, b, c … at the given heights: `b3` is the second row's third. */
+/**
+ * Columns 100 mm apart from the nose on, in rows a, b, c … at the given heights: `b3` is the second row's
+ * third.
+ */
 export function grid(columns: number, rows: readonly number[]): readonly Place[] {
   return rows.flatMap((y, row) =>
     Array.from({ length: columns }, (_, column) => ({

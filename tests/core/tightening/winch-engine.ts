@@ -21,8 +21,8 @@ const group = (id: string, name: string, reuse: 'reusable' | 'new-each-time') =>
 })
 
 /**
- * An invented ferry winch engine with one cylinder: four cap bolts that may be used again, pulled in five passes, and two
- * rod bolts that may not, torqued and then turned.
+ * An invented ferry winch engine with one cylinder: four cap bolts that may be used again, pulled in five
+ * passes, and two rod bolts that may not, torqued and then turned.
  */
 export const winchEngine: EngineSpec = engineSpec.parse({
   bedplateSpec: 1,

@@ -1,0 +1,177 @@
+import { describe, expect, it } from 'vitest'
+import { buildSheet, type BuildCommand } from '../../core/build/index.ts'
+import { nextPull, plannedPulls, showWindow, windowOf, type Reading } from '../../core/tightening/index.ts'
+import { Workshop } from '../core/build/workshop.ts'
+import { setA, setB, setC, setD, type TighteningSet } from './tightening-sets.ts'
+
+/** A published set being carried out; every reading is typed as the manual prints it. */
+class Carried extends Workshop {
+  constructor(set: TighteningSet) {
+    super(set.spec)
+    this.does({ type: 'start-run', procedure: 'tighten' })
+  }
+
+  get next() {
+    return nextPull(this.spec.procedures[0]!, this.state.runs['tighten'])
+  }
+
+  /** Pulls whatever is next. */
+  pulls(typed: string | null = null, unit: Reading['unit'] = 'lbf·ft') {
+    const reading = typed === null ? null : { typed, unit }
+    this.does({ type: 'pull', procedure: 'tighten', ...this.next!, reading, moved: false, outOfOrder: null })
+    return this.state.runs['tighten']!.pulls.at(-1)!
+  }
+
+  /** Pulls every fastener of the pass that is next. */
+  pullsPass(typed: string | null = null, unit: Reading['unit'] = 'lbf·ft') {
+    const pass = this.next?.pass
+    const verdicts = new Set<string>()
+    while (this.next !== null && this.next.pass === pass) verdicts.add(this.pulls(typed, unit).verdict)
+    return [...verdicts]
+  }
+
+  get done() {
+    return buildSheet(this.spec, this.entries).runs[0]!.done
+  }
+
+  finish() {
+    this.does({ type: 'finish-build' })
+    return this.state.finished
+  }
+}
+
+const endFloat = (reading: string): BuildCommand => ({
+  type: 'answer-check',
+  step: 'end-float',
+  good: true,
+  reading,
+  note: '',
+})
+
+describe('set A pull by pull, TM 9-2815-237-34, para 2-41', () => {
+  it('goes 12, tap, 40, long 110 and short 100 lbf·ft, turn, end float', () => {
+    const run = new Carried(setA())
+    expect(run.pullsPass('12')).toEqual(['within'])
+    expect(run.pulls()).toMatchObject({ fastener: null, pass: 1 })
+    expect(run.pullsPass('40')).toEqual(['within'])
+    while (run.next?.pass === 3)
+      expect(run.pulls(run.next.fastener?.startsWith('long') ? '110' : '100').verdict).toBe('within')
+    expect(run.pulls()).toMatchObject({ fastener: null, pass: 4 })
+    expect(run.done).toBe(true)
+    run.does(endFloat('0.007 in'))
+    expect(run.finish()).toBe(true)
+  })
+
+  it('flags 110 lbf·ft on a short screw and 100 on a long one: both are outside 4 % (ISO 6789-1)', () => {
+    const run = new Carried(setA())
+    run.pullsPass('12')
+    run.pulls()
+    run.pullsPass('40')
+    const verdicts = new Map<string, string>()
+    while (run.next?.pass === 3) {
+      const long = run.next.fastener?.startsWith('long') === true
+      verdicts.set(long ? 'long at 100' : 'short at 110', run.pulls(long ? '100' : '110').verdict)
+    }
+    expect(Object.fromEntries(verdicts)).toEqual({ 'long at 100': 'under', 'short at 110': 'over' })
+    run.pulls()
+    expect(run.done).toBe(false)
+  })
+
+  it.each([
+    ['0.0039 in', 'not-good'],
+    ['0.004 in', 'good'],
+    ['0.010 in', 'good'],
+    ['0.0101 in', 'not-good'],
+  ])('takes an end float of %s as %s: 0.004 to 0.010 in is allowed', (reading, verdict) => {
+    const run = new Carried(setA())
+    while (run.next !== null) run.pulls()
+    run.does(endFloat(reading))
+    expect(run.state.checks['end-float']?.verdict).toBe(verdict)
+  })
+})
+
+describe('set B pull by pull, TM 5-3825-226-24, p. 3-143', () => {
+  it('goes through bolts 1 to 10 in number order at 30 lbf·ft, a mark, and 120°', () => {
+    const run = new Carried(setB())
+    expect(run.pullsPass('30')).toEqual(['within'])
+    expect(run.pulls()).toMatchObject({ fastener: null })
+    expect(run.pullsPass('120', '°')).toEqual(['within'])
+    const numbers = buildSheet(run.spec, run.entries).runs[0]!.pulls.map(({ fastener }) => fastener ?? 'mark')
+    const oneToTen = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10']
+    expect(numbers).toEqual([...oneToTen, 'mark', ...oneToTen])
+    expect(run.finish()).toBe(true)
+  })
+
+  it.each([
+    ['26.9', 'lbf·ft', 'under'],
+    ['27', 'lbf·ft', 'within'],
+    ['33', 'lbf·ft', 'within'],
+    ['33.1', 'lbf·ft', 'over'],
+    // The manual prints 40 ± 4 N·m beside it; 40 is 29.5 lbf·ft.
+    ['40', 'N·m', 'within'],
+    // 30 lbf·in where 30 lbf·ft was meant.
+    ['30', 'lbf·in', 'under'],
+  ] as const)('reads %s %s as %s: 30 ± 3 lbf·ft', (typed, unit, verdict) => {
+    expect(new Carried(setB()).pulls(typed, unit).verdict).toBe(verdict)
+  })
+
+  it.each([
+    ['114', 'under'],
+    ['115', 'within'],
+    ['125', 'within'],
+    ['126', 'over'],
+  ])('reads %s° as %s: 120° ± 5°', (typed, verdict) => {
+    const run = new Carried(setB())
+    run.pullsPass('30')
+    run.pulls()
+    expect(run.pulls(typed, '°').verdict).toBe(verdict)
+  })
+
+  it('does not turn a bolt that was not torqued, for whatever reason', () => {
+    const pull = { type: 'pull', procedure: 'tighten', pass: 2, fastener: 'bolt-4', reading: null } as const
+    expect(new Carried(setB()).refuses({ ...pull, moved: false, outOfOrder: 'the mark is on it' })).toBe(
+      'Fastener 4 has not been through pass 1. Pull it there before pass 3.',
+    )
+  })
+})
+
+describe('set C pull by pull, TM 5-3805-258-24-2, p. 5-144', () => {
+  it('goes 30 lbf·ft, mark, 90°', () => {
+    const run = new Carried(setC())
+    // Printed beside it as 40 ± 4 N·m.
+    expect(run.pullsPass('40', 'N·m')).toEqual(['within'])
+    run.pulls()
+    expect(run.pullsPass('90', '°')).toEqual(['within'])
+    expect(run.finish()).toBe(true)
+  })
+})
+
+describe('set D pull by pull, TM 5-3810-295-34', () => {
+  it('goes up to 150–160, to 340–350 lbf·ft, loose, up to 85–90, to 170–180, then twice 30°', () => {
+    const run = new Carried(setD())
+    const passes = ['155', '345', null, '87.5', '175'].map((typed) => run.pullsPass(typed))
+    expect(passes).toEqual([['within'], ['within'], ['unread'], ['within'], ['within']])
+    expect(run.pullsPass('30', '°')).toEqual(['within'])
+    expect(run.pullsPass('30', '°')).toEqual(['within'])
+    expect(run.finish()).toBe(true)
+  })
+
+  it('shows the ranges as printed', () => {
+    const procedure = setD().spec.procedures[0]!
+    const firsts = procedure.passes.map((_, pass) =>
+      plannedPulls(procedure).find((pull) => pull.pass === pass)!,
+    )
+    const shown = firsts.map(({ pass, fastener }) => {
+      const window = windowOf(procedure.passes[pass]!, fastener)
+      if (window === null || window.kind === 'angle') return null
+      const { least, most } = showWindow(window, 'lbf·ft')
+      return `${least}–${most}`
+    })
+    expect(shown).toEqual(['150–160', '340–350', null, '85–90', '170–180', null, null])
+  })
+
+  it('takes 149 and 161 lbf·ft as outside, and the ends as within', () => {
+    const verdict = (typed: string) => new Carried(setD()).pulls(typed).verdict
+    expect(['149', '150', '160', '161'].map(verdict)).toEqual(['under', 'within', 'within', 'over'])
+  })
+})
