@@ -1,6 +1,5 @@
-import type { Fit } from '../../../core/spec/index.ts'
-import { fit as fitSchema } from '../../../core/spec/fit.ts'
-import { millimetres, type Length } from '../../../core/quantity/index.ts'
+import { celsius, millimetres, type Length } from '../../../core/quantity/index.ts'
+import type { Band, Fit } from '../../../core/spec/index.ts'
 
 /** A length in millimetres, for sizes as a mechanic writes them. */
 export const mm = millimetres
@@ -10,11 +9,15 @@ export function um(value: number): Length {
   return millimetres(value / 1000)
 }
 
+export function band(over: number, upTo: number): Band {
+  return { over: mm(over), upTo: mm(upTo) }
+}
+
 /**
  * Main bearings of an invented irrigation pump engine: four saddles, three marks for the bore (6 µm each, from
  * 56.000 mm), three for the journal (6 µm each, from 51.982 mm), five grades (3 µm each). Clearance 20 to 44 µm.
  */
-export const pumpMains: Fit = fitSchema.parse({
+export const pumpMains: Fit = {
   id: 'mains',
   name: 'Main bearings',
   kind: 'main',
@@ -22,29 +25,40 @@ export const pumpMains: Fit = fitSchema.parse({
   housing: {
     name: 'the case',
     marks: [
-      { mark: '1', band: { over: '56.000 mm', upTo: '56.006 mm' } },
-      { mark: '2', band: { over: '56.006 mm', upTo: '56.012 mm' } },
-      { mark: '3', band: { over: '56.012 mm', upTo: '56.018 mm' } },
+      { mark: '1', band: band(56, 56.006) },
+      { mark: '2', band: band(56.006, 56.012) },
+      { mark: '3', band: band(56.012, 56.018) },
     ],
   },
   journal: {
     name: 'the crank',
     marks: [
-      { mark: 'A', band: { over: '51.994 mm', upTo: '52.000 mm' } },
-      { mark: 'B', band: { over: '51.988 mm', upTo: '51.994 mm' } },
-      { mark: 'C', band: { over: '51.982 mm', upTo: '51.988 mm' } },
+      { mark: 'A', band: band(51.994, 52) },
+      { mark: 'B', band: band(51.988, 51.994) },
+      { mark: 'C', band: band(51.982, 51.988) },
     ],
   },
   grades: [
-    { grade: 'P', colour: '#E69F00', pattern: 'plain', wall: { over: '1.986 mm', upTo: '1.989 mm' } },
-    { grade: 'Q', colour: '#56B4E9', pattern: 'bars', wall: { over: '1.989 mm', upTo: '1.992 mm' } },
-    { grade: 'R', colour: '#009E73', pattern: 'dots', wall: { over: '1.992 mm', upTo: '1.995 mm' } },
-    { grade: 'S', colour: '#F0E442', pattern: 'slant', wall: { over: '1.995 mm', upTo: '1.998 mm' } },
-    { grade: 'T', colour: '#0072B2', pattern: 'grid', wall: { over: '1.998 mm', upTo: '2.001 mm' } },
+    { grade: 'P', colour: '#E69F00', pattern: 'plain', wall: band(1.986, 1.989) },
+    { grade: 'Q', colour: '#56B4E9', pattern: 'bars', wall: band(1.989, 1.992) },
+    { grade: 'R', colour: '#009E73', pattern: 'dots', wall: band(1.992, 1.995) },
+    { grade: 'S', colour: '#F0E442', pattern: 'slant', wall: band(1.995, 1.998) },
+    { grade: 'T', colour: '#0072B2', pattern: 'grid', wall: band(1.998, 2.001) },
   ],
   mixing: { neighbours: true, thicker: 'lower' },
-  clearance: { least: '20 µm', most: '44 µm' },
-})
+  clearance: { least: um(20), most: um(44) },
+  undersizes: [
+    { name: '0.25 under', undersize: mm(0.25) },
+    { name: '0.50 under', undersize: mm(0.5) },
+  ],
+  measuring: { planes: 2, directions: 3, outOfRound: um(6), taper: um(6) },
+  warm: {
+    housingExpansion: 23.1,
+    journalExpansion: 11.5,
+    shellExpansion: 11.5,
+    oilTemperature: celsius(100),
+  },
+}
 
 /** The same bearings with a chart: housing mark down, journal mark across. */
 export const chartedMains: Fit = {
