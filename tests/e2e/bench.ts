@@ -34,6 +34,7 @@ export class Bench {
 export const test = base.extend<{ bench: Bench }>({
   bench: async ({ page }, use) => {
     await withDataFolder(async (folder) => {
+      await page.clock.install()
       const bench = new Bench(page, folder, await startHost(folder))
       await bench.open()
       await use(bench)

@@ -38,7 +38,7 @@ test('a pull that was asked for while the host was gone is not shown as done', a
   await bench.kill()
   await bench.page.getByLabel('As stamped, in order from the nose').fill('1 2 2 3')
   await mechanic.main.click()
-  await expect(bench.page.getByRole('alert')).toContainText('What was confirmed is saved')
+  await expect(bench.page.getByRole('alert')).toContainText('What was confirmed is on disk')
   await expect(mechanic.heading).toContainText('Case marks')
   expect(await mechanic.entries()).toBe(1)
 })

@@ -1,8 +1,8 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
 
-/** A press sooner than this after the last one is taken for the same press bouncing. */
-const bounceMs = 420
+/** A press sooner than 400 ms after the last one is taken for the same press bouncing. */
+const pastBounceMs = 450
 
 /** What one does at the bench, by pointer or by keys alone. Reading the screen is the same for both. */
 export class Mechanic {
@@ -51,7 +51,12 @@ export class Mechanic {
     if (this.by === 'pointer') await this.main.click()
     else await this.page.keyboard.press('Enter')
     await expect.poll(() => this.entries()).toBeGreaterThan(before)
-    await this.page.waitForTimeout(bounceMs)
+    await this.letBounceTimePass()
+  }
+
+  /** The page's clock jumps: a person takes longer between two bolts than a test should. */
+  letBounceTimePass() {
+    return this.page.clock.fastForward(pastBounceMs)
   }
 
   async noteMarks(typed: string) {

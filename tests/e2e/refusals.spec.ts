@@ -31,7 +31,7 @@ test('marks that are not in the alphabet, or too few of them, are told at once a
   await bench.page.getByRole('button', { name: 'M4: 1' }).click()
   await expect(field).toHaveValue('1 2 3 1')
   await expect(told).toBeEmpty()
-  await bench.page.waitForTimeout(420)
+  await mechanic.letBounceTimePass()
   await mechanic.confirm()
   await expect(mechanic.heading).toHaveText('Crank marks')
 })
@@ -62,7 +62,7 @@ test.describe('at the main cap bolts', () => {
       await mechanic.main.click()
       await expect(page.getByRole('alert')).toContainText(typed)
       expect(await mechanic.entries()).toBe(entries)
-      await page.waitForTimeout(420)
+      await mechanic.letBounceTimePass()
     }
 
     await reading.fill('34,5')
