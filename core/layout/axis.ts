@@ -1,14 +1,13 @@
+import { inMillimetres } from '../quantity/index.ts'
 import { middleOf, type Point } from './box.ts'
 import { flat, moved, type Drawing } from './drawing.ts'
-import type { Label, Place } from './lettering.ts'
-import { labelSize, type Line } from './lettering.ts'
 import type { LineShape, Shape } from './scene.ts'
-import { acrossAnEnd, viewInWords } from './view.ts'
+import { acrossAnEnd } from './view.ts'
 
 /** How far the axis runs beyond the case, in px. */
-const beyond = 30
+export const beyond = 30
 
-interface Ends {
+export interface Ends {
   /** Where the axis leaves the sheet's drawing at the nose and at the drive end. */
   readonly nose: Point
   readonly drive: Point
@@ -17,7 +16,7 @@ interface Ends {
 }
 
 /** The crank axis from the nose to the drive end; where it passes beside the face, only its direction is shown. */
-function endsOf(drawing: Drawing): Ends {
+export function endsOf(drawing: Drawing): Ends {
   const { body, along, across, sizes } = drawing
   const centre = middleOf(body)
   const offset = centre.x * across.x + centre.y * across.y
@@ -43,16 +42,56 @@ export function axisShapes(drawing: Drawing): readonly Shape[] {
   }
   return [
     ...(on ? [stem] : []),
+    ...shaftAxes(drawing),
+    ...saddleMarks(drawing),
     { ...common, id: 'nose', role: 'nose', points: flat([nose, wing(1), wing(-1)]), closed: true },
   ]
 }
 
-/** Looked at along the crank, the axis is a point: two centre lines cross there. */
-function crossOfAxis(drawing: Drawing): readonly LineShape[] {
-  const { body, sizes } = drawing
+/** The axes of shafts beside the crank, through their bearings. */
+function shaftAxes(drawing: Drawing): readonly LineShape[] {
+  const { bearings } = drawing.here
+  return [...new Set(bearings.map(({ y }) => y))]
+    .filter((y) => y !== 0)
+    .map((y, index) => {
+      const ends = bearings
+        .filter((bearing) => bearing.y === y)
+        .flatMap(({ x, width }) => [x - width, x + width])
+      const points = flat([drawing.place(Math.min(...ends), y), drawing.place(Math.max(...ends), y)])
+      return {
+        kind: 'line',
+        id: `axis/shaft/${index + 1}`,
+        layer: 'ground',
+        role: 'axis',
+        points,
+        closed: false,
+      }
+    })
+}
+
+/** On a side of the case, where the saddles lie behind it: a centre line across the axis for each. */
+function saddleMarks(drawing: Drawing): readonly LineShape[] {
+  if (!onASide(drawing)) return []
+  return drawing.spec.case.saddles.map(({ id, at, diameter }) => {
+    const x = inMillimetres(at)
+    const reach = inMillimetres(diameter) / 2
+    const points = flat([drawing.place(x, reach), drawing.place(x, -reach)])
+    return { kind: 'line', id: `saddle/${id}/mark`, layer: 'ground', role: 'axis', points, closed: false }
+  })
+}
+
+export function onASide({ here: { face } }: Drawing): boolean {
+  return face.plane === 'plus-side' || face.plane === 'minus-side'
+}
+
+/** Looked at along the crank, the axis is a point: two centre lines cross there, and the crank's bore lies behind. */
+function crossOfAxis(drawing: Drawing): readonly Shape[] {
+  const { body, sizes, spec } = drawing
+  const { saddles } = spec.case
+  const nearest = drawing.here.face.plane === 'nose' ? saddles[0] : saddles.at(-1)
   const reach = (Math.min(body.width, body.height) / 2) * 0.9 + 8 * sizes.px
   const origin = drawing.place(0, 0)
-  return ([1, 0] as const).map((way) => ({
+  const cross = ([1, 0] as const).map((way): LineShape => ({
     kind: 'line',
     id: `axis/${way + 1}`,
     layer: 'ground',
@@ -63,46 +102,6 @@ function crossOfAxis(drawing: Drawing): readonly LineShape[] {
     ]),
     closed: false,
   }))
-}
-
-/** NOSE and DRIVE END at the ends of the axis, and what is seen from where in the corner of the sheet. */
-export function signs(drawing: Drawing): readonly Label[] {
-  const { sizes, spec, here, view, room } = drawing
-  const name = { capital: sizes.name, weight: 'bold', role: 'label' } as const
-  const sign: Line = { ...name, weight: 'regular', text: viewInWords(spec.case, here.face, view) }
-  const pad = labelSize([sign]).height / 2
-  const corner: Label = {
-    id: 'sign',
-    about: `face/${here.face.id}`,
-    layer: 'ground',
-    lines: [sign],
-    places: [{ x: room.frame.left, y: room.frame.top + pad, anchor: 'start' }],
-  }
-  if (acrossAnEnd(here.face)) return [corner]
-  const { nose, drive } = endsOf(drawing)
-  const end = (id: string, texts: readonly string[], point: Point, outwards: 1 | -1): Label => {
-    const lines = texts.map((text): Line => ({ ...name, text }))
-    const places = besides(drawing, point, outwards, lines)
-    return { id, layer: 'ground', lines, places, target: { ...point, radius: 0, clear: 0 } }
-  }
-  return [corner, end('nose/name', ['NOSE'], nose, -1), end('drive/name', ['DRIVE', 'END'], drive, 1)]
-}
-
-/** Places on either side of the axis, just outside the case. */
-function besides(drawing: Drawing, end: Point, outwards: 1 | -1, lines: readonly Line[]): readonly Place[] {
-  const { along, across, sizes } = drawing
-  const { width, height } = labelSize(lines)
-  const lying = along.x !== 0
-  const edge = moved(drawing, end, outwards * -(beyond - 5) * sizes.px, 0)
-  const out = outwards * ((lying ? width : height) / 2)
-  // Above the axis first, or right of it.
-  const up = lying ? -across.y : across.x
-  const aside = up * (11 * sizes.px + (lying ? height : width) / 2)
-  const further = [0, 0.5, 1, 1.5].map((share) => share * outwards * height)
-  return [
-    ...further.flatMap((more) =>
-      [1, -1].map((side): Place => ({ ...moved(drawing, edge, out + more, aside * side), anchor: 'middle' })),
-    ),
-    { ...moved(drawing, end, out + 3 * outwards * sizes.px, 0), anchor: 'middle' },
-  ]
+  const radius = nearest === undefined ? 0 : inMillimetres(nearest.diameter) / 2
+  return [...cross, { kind: 'circle', id: 'crank-bore', layer: 'ground', role: 'bore', ...origin, radius }]
 }

@@ -26,7 +26,7 @@ export const haloReach = 1.2
 /** The share of the radius that is left for the number inside the ring of passes. */
 export const inner = 0.76
 /** The next one is larger by this, where there is room. */
-const nextGrowth = 1.5
+const nextGrowth = 1.6
 
 /**
  * The discs of a face. `bearings` are what they must keep clear of, `zones` what they should not grow over. They have the size that their numbers ask for, and shrink where a neighbour or a bearing

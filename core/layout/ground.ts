@@ -118,7 +118,13 @@ function capShapes(drawing: Drawing): readonly LineShape[] {
       .filter((boss) => Math.abs(boss.x - x) <= width / 2 && Math.abs(boss.y - y) <= 2.5 * diameter)
       .map((boss) => Math.abs(boss.y - y) + boss.radius + 1)
     const reach = Math.max(diameter / 2 + 4, ...reaches)
-    const box = { left: x - width / 2 - 2.5, top: y - reach, width: width + 5, height: 2 * reach }
+    const [next = Infinity] = here.bearings
+      .filter((other) => other.id !== id && other.y === y)
+      .map((other) => Math.abs(other.x - x))
+      .sort((one, other) => one - other)
+    // Two rods on one pin stand side by side.
+    const half = Math.min(width / 2 + 2.5, next / 2)
+    const box = { left: x - half, top: y - reach, width: 2 * half, height: 2 * reach }
     return [roundedBox(drawing, `cap/${id}`, role, box, 6)]
   })
 }

@@ -1,4 +1,4 @@
-import { signs } from './axis.ts'
+import { signs } from './signs.ts'
 import { beadPath, keepOutId } from './beads.ts'
 import type { DrawnBearing } from './bearings.ts'
 import { boreOutline, type Bore } from './bores.ts'
@@ -25,12 +25,12 @@ export function takeRoom(drawing: Drawing, bearings: readonly DrawnBearing[], bo
       for (const zone of bead.keepOut) room.takeBox(grown(areaBox(drawing, zone), gap))
     }
   for (const bore of bores) room.crossAtCost(onSheet(drawing, boreOutline(bore)), true, 0.4)
-  for (const opening of drawing.openings) room.crossAtCost(cornersOnSheet(drawing, opening), true, 2)
+  for (const opening of drawing.openings) room.crossAtCost(cornersOnSheet(drawing, opening), true, 4)
   const { frame } = room
   const origin = drawing.place(0, 0)
   const far = Math.hypot(frame.width, frame.height)
   const axis = [moved(drawing, { x: origin.x, y: origin.y }, -far, 0), moved(drawing, origin, far, 0)]
-  room.crossAtCost(axis, false, 8)
+  room.crossAtCost(axis, false, 14)
 }
 
 function areaBox(drawing: Drawing, part: Parameters<typeof areaOf>[0]): Box {
@@ -148,7 +148,7 @@ function halfLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): readon
     for (const way of ['beyond', -1, 1] as const) {
       const labels = (['upper', 'lower'] as const).map((half) => halfLabel(drawing, drawn, half, way))
       const clear = ({ lines, places }: Label): boolean =>
-        places.every((place) => room.free(labelBox(lines, place)) && room.cost(labelBox(lines, place)) < 4)
+        places.every((place) => room.free(labelBox(lines, place)) && room.cost(labelBox(lines, place)) < 5)
       if (labels.every(clear)) return placed(drawing, labels)
     }
   const [first] = bearings

@@ -1,0 +1,103 @@
+import { inMillimetres } from '../quantity/index.ts'
+import { beyond, endsOf, onASide } from './axis.ts'
+import { middleOf, type Point } from './box.ts'
+import { moved, type Drawing } from './drawing.ts'
+import { labelSize, type Label, type Line, type Place } from './lettering.ts'
+import { acrossAnEnd, viewInWords } from './view.ts'
+
+/** NOSE and DRIVE END at the ends of the axis, and what is seen from where in the corner of the sheet. */
+export function signs(drawing: Drawing): readonly Label[] {
+  const { sizes, spec, here, view, room } = drawing
+  const name = { capital: sizes.name, weight: 'bold', role: 'label' } as const
+  const sign: Line = { ...name, weight: 'regular', text: viewInWords(spec.case, here.face, view) }
+  const pad = labelSize([sign]).height / 2
+  const corner: Label = {
+    id: 'sign',
+    about: `face/${here.face.id}`,
+    layer: 'ground',
+    lines: [sign],
+    places: [{ x: room.frame.left, y: room.frame.top + pad, anchor: 'start' }],
+  }
+  if (acrossAnEnd(here.face)) return [corner, ...sideNames(drawing)]
+  const { nose, drive } = endsOf(drawing)
+  const end = (id: string, texts: readonly string[], point: Point, outwards: 1 | -1): Label => {
+    const lines = texts.map((text): Line => ({ ...name, text }))
+    const places = besides(drawing, point, outwards, lines)
+    return { id, layer: 'ground', lines, places, target: { ...point, radius: 0, clear: 0 } }
+  }
+  return [
+    corner,
+    end('nose/name', ['NOSE'], nose, -1),
+    end('drive/name', ['DRIVE', 'END'], drive, 1),
+    ...(onASide(drawing) ? saddleNames(drawing) : sideNames(drawing)),
+  ]
+}
+
+/** What the shop calls the two sides of the engine, outside the case on each: fasteners are told by them. */
+function sideNames(drawing: Drawing): readonly Label[] {
+  const { body, sizes, spec, here, along, across } = drawing
+  // In a face across an end, x runs from side to side.
+  const outwards = acrossAnEnd(here.face) ? along : across
+  const edgewise = acrossAnEnd(here.face) ? across : along
+  const centre = middleOf(body)
+  const reach = (size: Point): number =>
+    Math.abs(size.x) * (body.width / 2) + Math.abs(size.y) * (body.height / 2)
+  return (['plus', 'minus'] as const).map((side) => {
+    const sign = side === 'plus' ? 1 : -1
+    const lines: readonly Line[] = [
+      { text: spec.case.sides[side], capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+    ]
+    const { width, height } = labelSize(lines)
+    const off = reach(outwards) + (outwards.x !== 0 ? width : height) / 2
+    const shares = [0, 0.3, -0.3, 0.6, -0.6]
+    const places = [4, 14, 24].flatMap((gap) =>
+      shares.map((share): Place => {
+        const away = sign * (off + gap * sizes.px)
+        const aside = share * reach(edgewise)
+        return {
+          x: centre.x + outwards.x * away + edgewise.x * aside,
+          y: centre.y + outwards.y * away + edgewise.y * aside,
+          anchor: 'middle',
+        }
+      }),
+    )
+    return { id: `side/${side}`, layer: 'ground', lines, places }
+  })
+}
+
+/** Places on either side of the axis, just outside the case. */
+function besides(drawing: Drawing, end: Point, outwards: 1 | -1, lines: readonly Line[]): readonly Place[] {
+  const { along, across, sizes } = drawing
+  const { width, height } = labelSize(lines)
+  const lying = along.x !== 0
+  const edge = moved(drawing, end, outwards * -(beyond - 5) * sizes.px, 0)
+  const out = outwards * ((lying ? width : height) / 2)
+  // Above the axis first, or right of it.
+  const up = lying ? -across.y : across.x
+  const aside = up * (11 * sizes.px + (lying ? height : width) / 2)
+  const further = [0, 0.5, 1, 1.5].map((share) => share * outwards * height)
+  return [
+    ...further.flatMap((more) =>
+      [1, -1].map((side): Place => ({ ...moved(drawing, edge, out + more, aside * side), anchor: 'middle' })),
+    ),
+    { ...moved(drawing, end, out + 3 * outwards * sizes.px, 0), anchor: 'middle' },
+  ]
+}
+
+/** The names of the saddles at their centre lines, where there is room. */
+function saddleNames(drawing: Drawing): readonly Label[] {
+  const { sizes, spec, along } = drawing
+  return spec.case.saddles.map(({ id, at, diameter }) => {
+    const lines: readonly Line[] = [
+      { text: id, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+    ]
+    const { width, height } = labelSize(lines)
+    const extent = along.x !== 0 ? height : width
+    const away = inMillimetres(diameter) / 2 + extent / 2 + 2 * sizes.px
+    const places = [-1, 1].map((side): Place => {
+      const point = drawing.place(inMillimetres(at), side * away)
+      return { ...point, anchor: 'middle' }
+    })
+    return { id: `saddle/${id}/name`, layer: 'ground', lines, places }
+  })
+}

@@ -1,0 +1,77 @@
+import { globSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { BearingFact, DrawingFacts, FastenerFact, Sheet, View } from '../../../core/layout/index.ts'
+import { readSpec, type EngineSpec } from '../../../core/spec/index.ts'
+
+const folder = join(import.meta.dirname, '../../../specs')
+
+/** Every engine that ships. */
+export const demos: readonly EngineSpec[] = globSync('*.json', { cwd: folder })
+  .sort()
+  .map((file) => {
+    const read = readSpec(readFileSync(join(folder, file), 'utf8'))
+    if (!read.ok) throw new Error(`${file} cannot be read`)
+    return read.spec
+  })
+
+export function demo(id: string): EngineSpec {
+  const found = demos.find((spec) => spec.id === id)
+  if (found === undefined) throw new Error(`there is no demo engine ${id}`)
+  return found
+}
+
+export const views: readonly View[] = (['above', 'below'] as const).flatMap((from) =>
+  ([0, 1, 2, 3] as const).map((turn) => ({ from, turn })),
+)
+
+/** The drawing areas of a window of 1366 × 768 and of one of 1920 × 1080, read at arm's length and from two metres. */
+export const sheets: readonly Sheet[] = [
+  { widthPx: 940, heightPx: 700, capitalPx: 12 },
+  { widthPx: 1400, heightPx: 950, capitalPx: 14 },
+  { widthPx: 1400, heightPx: 950, capitalPx: 44 },
+]
+
+/** How far a build has come: nothing chosen, a bead to lay, the first pull, or every state of a fastener at once. */
+export const stages = ['bare', 'bead', 'first pull', 'under way'] as const
+export type Stage = (typeof stages)[number]
+
+export function factsAt(spec: EngineSpec, face: string, stage: Stage): DrawingFacts {
+  const here = spec.fasteners.filter((fastener) => fastener.face === face)
+  const pulling = stage === 'first pull' || stage === 'under way'
+  const next = stage === 'under way' ? Math.min(5, here.length - 1) : 0
+  const fasteners = here.map(({ id, number }, index): readonly [string, FastenerFact] => [
+    id,
+    { number, ...stateAt(stage, index, next) },
+  ])
+  const from = here[next - 1]
+  const to = here[next]
+  return {
+    face,
+    bearings: stage === 'bare' ? {} : Object.fromEntries(bearingsAt(spec, stage)),
+    fasteners: Object.fromEntries(fasteners),
+    path: pulling && from !== undefined && to !== undefined ? { from: from.id, to: to.id } : null,
+    callout: pulling && to !== undefined ? '24 N·m' : null,
+    bead: stage === 'bead' ? 'to-lay' : stage === 'under way' ? 'laid' : 'none',
+  }
+}
+
+function stateAt(stage: Stage, index: number, next: number): Pick<FastenerFact, 'state' | 'share'> {
+  if (stage !== 'first pull' && stage !== 'under way') return { state: 'waiting', share: 0 }
+  if (index === next) return { state: 'next', share: 0 }
+  if (index === next + 1) return { state: 'after-next', share: 0 }
+  if (index > next) return index % 3 === 2 ? { state: 'flagged', share: 0.5 } : { state: 'waiting', share: 0 }
+  return index < 2 ? { state: 'done', share: 1 } : { state: 'partly-done', share: 0.5 }
+}
+
+function bearingsAt(spec: EngineSpec, stage: Stage): readonly (readonly [string, BearingFact])[] {
+  return spec.fits.flatMap(({ positions, grades }) =>
+    positions.map((position, index): readonly [string, BearingFact] => {
+      const half = (step: number) => {
+        const { grade, colour, pattern } = grades[(index + step) % grades.length]!
+        return { grade, colour, pattern, fitted: stage === 'under way' || index === 0 }
+      }
+      const withinLimits = !(stage === 'under way' && index === 1)
+      return [position, { upper: half(0), lower: half(1), clearance: `${36 + index} µm`, withinLimits }]
+    }),
+  )
+}

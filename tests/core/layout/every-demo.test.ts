@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest'
+import { sceneOf } from '../../../core/layout/index.ts'
+import { collisions, discsOf, labelsOf, outside, unreal } from './checks.ts'
+import { demos, factsAt, sheets, stages, views } from './demos.ts'
+
+const faces = demos.flatMap((spec) =>
+  spec.case.faces.map((face) => ({ spec, face, name: `${spec.id}, ${face.name}` })),
+)
+
+describe.each(faces)('the drawing of $name', ({ spec, face }) => {
+  const scenes = stages.flatMap((stage) =>
+    views.flatMap((view) =>
+      sheets.map((sheet) => ({
+        ...{ stage, view, sheet, facts: factsAt(spec, face.id, stage) },
+        scene: sceneOf(spec, factsAt(spec, face.id, stage), view, sheet),
+        where: `${stage}, from ${view.from}, turn ${view.turn}, ${sheet.widthPx} px, capitals ${sheet.capitalPx} px`,
+      })),
+    ),
+  )
+
+  it('has no label over another, over a fastener or over a shell', () => {
+    const found = scenes.flatMap(({ scene, where }) => collisions(scene).map((pair) => `${where}: ${pair}`))
+    expect(found).toEqual([])
+  })
+
+  it('lies inside its frame, which has the proportions of the sheet', () => {
+    for (const { scene, sheet, where } of scenes) {
+      expect(outside(scene), where).toEqual([])
+      expect(scene.frame.width / scene.frame.height).toBeCloseTo(sheet.widthPx / sheet.heightPx, 9)
+    }
+  })
+
+  it('draws every fastener of the face once, and no other', () => {
+    const own = spec.fasteners.filter((fastener) => fastener.face === face.id).map(({ id }) => id)
+    for (const { scene, where } of scenes)
+      expect(
+        discsOf(scene)
+          .map(({ id }) => id)
+          .sort(),
+        where,
+      ).toEqual([...own].sort())
+  })
+
+  it('says in its rows what its shapes show: the same things, each once', () => {
+    for (const { scene, where } of scenes) {
+      const told = scene.rows.map(({ about }) => about)
+      expect(new Set(told).size, where).toBe(told.length)
+      const drawn = new Set(scene.shapes.flatMap(({ about }) => about ?? []))
+      expect([...drawn].sort(), where).toEqual([...told].sort())
+    }
+  })
+
+  it('gives every shape an id of its own and only real numbers', () => {
+    for (const { scene, where } of scenes) {
+      expect(new Set(scene.shapes.map(({ id }) => id)).size, where).toBe(scene.shapes.length)
+      expect(unreal(scene), where).toEqual([])
+    }
+  })
+
+  it('finds room for the ends of the crank, the names of the bearings and the value at the next fastener', () => {
+    for (const { scene, facts, where } of scenes) {
+      const labels = labelsOf(scene).map(({ text }) => text)
+      if (face.plane === 'plan')
+        expect(labels, where).toEqual(expect.arrayContaining(['NOSE', 'DRIVE', 'END']))
+      if (facts.callout !== null) expect(labels, where).toContain(facts.callout)
+      const bearings =
+        face.shows === 'saddles'
+          ? spec.case.saddles
+          : face.shows === 'rods'
+            ? spec.case.rods
+            : face.shows === 'balance'
+              ? spec.case.balanceBearings
+              : []
+      expect(labels, where).toEqual(expect.arrayContaining(bearings.map(({ id }) => id)))
+    }
+  })
+
+  it('points at the next fastener with a larger number than any other', () => {
+    for (const { scene, facts, where } of scenes) {
+      if (facts.callout === null) continue
+      const numbers = scene.shapes.filter(({ id }) => id.startsWith('fastener/') && id.endsWith('/number'))
+      const capitals = numbers.map((shape) => ({
+        next: shape.role === 'next',
+        capital: shape.kind === 'text' ? shape.capital : 0,
+      }))
+      const next = capitals.find((each) => each.next)?.capital ?? 0
+      const others = capitals.filter((each) => !each.next).map(({ capital }) => capital)
+      expect(next, where).toBeGreaterThanOrEqual(Math.max(0, ...others.filter((each) => each <= next + 1e-9)))
+      expect(
+        capitals.filter((each) => each.next),
+        where,
+      ).toHaveLength(1)
+    }
+  })
+})
