@@ -40,6 +40,8 @@ function troubledBuild(): Workshop {
   torque('case-2', '11')
   shop.does({ type: 'take-back', procedure: 'case', pull: 11, reason: 'Let go too early.' })
   shop.does({ type: 'pause-run', procedure: 'case', reason: 'Lunch.' })
+  shop.goesOn()
+  shop.does({ type: 'pause-run', procedure: 'case', reason: 'The phone.' })
   while (!shop.state.finished) shop.goesOn()
   return shop
 }
@@ -119,7 +121,14 @@ describe('the build sheet', () => {
 
   it('has what was declared new, and when the run rested', () => {
     expect(caseRun.declaredNew).toMatchObject([{ group: 'Case bolts', person: 'Bram' }])
-    expect(caseRun.pauses).toMatchObject([{ reason: 'Lunch.', resumed: { person: 'Bram' } }])
+    const rests = caseRun.pauses.map(({ reason, paused, resumed }) => [
+      reason,
+      (resumed?.seq ?? 0) - paused.seq,
+    ])
+    expect(rests).toEqual([
+      ['Lunch.', 1],
+      ['The phone.', 1],
+    ])
   })
 
   it('has every answer to a check, and which of them counts', () => {

@@ -26,9 +26,16 @@ describe('the steps of a build', () => {
 
   it('are taken up where they were left, not at the first that is open', () => {
     const shop = new Workshop(skerry)
-    shop.worksUpTo('fit-mains')
+    shop.does({ type: 'note-marks', step: 'case-marks', typed: '1231' })
+    shop.does({ type: 'note-marks', step: 'crank-marks', typed: 'FGHF' })
+    expect(current(shop)).toBe('rod-marks')
+    shop.does({ type: 'choose-shells', step: 'choose-mains', others: [] })
     shop.does({ type: 'fit-half', step: 'fit-mains', position: 'M3', half: 'lower' })
     expect(current(shop)).toBe('fit-mains')
+  })
+
+  it('lead to the first that is open once the one in hand is done', () => {
+    const shop = new Workshop(skerry)
     shop.worksUpTo('bead-plus')
     shop.does({ type: 'lay-bead', step: 'bead-minus' })
     expect(current(shop)).toBe('bead-plus')

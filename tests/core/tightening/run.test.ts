@@ -93,6 +93,17 @@ describe('a paused run', () => {
     expect(bench.refuses({ type: 'resume-run' })).toBe('“Main caps” is not paused.')
   })
 
+  it('is not done before it goes on, even when all is pulled and answered', () => {
+    const bench = Bench.started()
+    bench.does({ type: 'note-problem', fastener: null, text: 'Oil on the floor.' })
+    bench.pullsNext(15)
+    bench.does({ type: 'pause-run', reason: '' })
+    bench.does({ type: 'answer-flag', flag: 1, answer: 'Wiped up.' })
+    expect(isRunDone(bench.procedure, bench.run)).toBe(false)
+    bench.does({ type: 'resume-run' })
+    expect(isRunDone(bench.procedure, bench.run)).toBe(true)
+  })
+
   it('needs no reason', () => {
     const bench = Bench.started()
     bench.does({ type: 'pause-run', reason: '' })
