@@ -42,6 +42,10 @@ const buildLine = z.strictObject({
   startedAt: z.iso.datetime(),
   lastAt: z.iso.datetime(),
   finished: z.boolean(),
+  /** Said not to count. */
+  voided: z.boolean(),
+  /** Whether anything in it was ever flagged, answered or not. */
+  flagged: z.boolean(),
   entries: z.int(),
 })
 export type BuildLine = z.output<typeof buildLine>
@@ -63,7 +67,11 @@ export type OpenBuild = z.output<typeof openBuild>
 export const contract = {
   'host.read': {
     input: z.strictObject({}),
-    output: z.strictObject({ host: z.enum(['desktop', 'local']), version: z.string(), dataFolder: z.string() }),
+    output: z.strictObject({
+      host: z.enum(['desktop', 'local']),
+      version: z.string(),
+      dataFolder: z.string(),
+    }),
   },
   'preferences.read': { input: z.strictObject({}), output: preferences },
   'preferences.keep': { input: preferences.partial(), output: preferences },
@@ -74,7 +82,12 @@ export const contract = {
   },
   'builds.list': { input: z.strictObject({}), output: z.array(buildLine) },
   'builds.start': {
-    input: z.strictObject({ engine: z.string(), name: z.string().max(200), serial: z.string().max(200), person: z.string().max(200) }),
+    input: z.strictObject({
+      engine: z.string(),
+      name: z.string().max(200),
+      serial: z.string().max(200),
+      person: z.string().max(200),
+    }),
     output: openBuild,
   },
   'builds.open': { input: z.strictObject({ build: z.uuid() }), output: openBuild },
@@ -97,8 +110,7 @@ export type Output<Name extends RequestName> = z.output<(typeof contract)[Name][
 
 /** What comes back over the wire: thrown errors lose all but their message on the way, so none are thrown. */
 export type Answer<Name extends RequestName> =
-  | { readonly ok: true; readonly value: Output<Name> }
-  | { readonly ok: false; readonly problem: ToldProblem }
+  { readonly ok: true; readonly value: Output<Name> } | { readonly ok: false; readonly problem: ToldProblem }
 
 /** How the window asks; tests and the gallery give it a twin in memory with the same parsing. */
 export interface Client {

@@ -113,8 +113,19 @@ export function halvesOf(fit: Fit): readonly (readonly [position: string, half: 
   return fit.positions.flatMap((position) => halves.map((half) => [position, half] as const))
 }
 
-/** The steps that a step depends on, near and far, in the spec's order. */
+/** What `stepsBefore` found, by step id: a spec never changes, and every confirmation asks. */
+const before = new WeakMap<EngineSpec, Map<string, readonly Step[]>>()
+
+/** The steps that a step of the spec depends on, near and far, in the spec's order. */
 export function stepsBefore(spec: EngineSpec, step: Step): readonly Step[] {
+  const ofSpec = before.get(spec) ?? new Map<string, readonly Step[]>()
+  before.set(spec, ofSpec)
+  const known = ofSpec.get(step.id) ?? lookBefore(spec, step)
+  ofSpec.set(step.id, known)
+  return known
+}
+
+function lookBefore(spec: EngineSpec, step: Step): readonly Step[] {
   const found = new Set<string>()
   const look = (ids: readonly string[]) => {
     for (const each of spec.steps) {

@@ -27,13 +27,21 @@ export function plannedIn(procedure: Procedure, pass: number): readonly PlannedP
   return (order?.sequence ?? []).map((fastener) => ({ pass, fastener }))
 }
 
+/** What `openPulls` found: a run never changes, and of the runs before it every confirmation asks whether they are done. */
+const open = new WeakMap<Run, { readonly procedure: Procedure; readonly pulls: readonly PlannedPull[] }>()
+
 /**
  * What is still to be pulled, in the procedure's order: what was skipped by a pull out of order comes first
  * again.
  */
 export function openPulls(procedure: Procedure, run: Run | undefined): readonly PlannedPull[] {
+  if (run === undefined) return plannedPulls(procedure)
+  const known = open.get(run)
+  if (known?.procedure === procedure) return known.pulls
   const live = livePulls(run)
-  return plannedPulls(procedure).filter((planned) => !live.has(pullKey(planned)))
+  const pulls = plannedPulls(procedure).filter((planned) => !live.has(pullKey(planned)))
+  open.set(run, { procedure, pulls })
+  return pulls
 }
 
 /** Whose turn it is; null when everything has been pulled. */

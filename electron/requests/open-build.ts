@@ -5,7 +5,7 @@ import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
 import type { EngineSpec } from '../../core/spec/index.ts'
-import { firstBroken } from '../store/index.ts'
+import { firstBroken, numberWord } from '../store/index.ts'
 import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
 
 /** A build as read from the record, its chain followed to the end. */
@@ -46,7 +46,7 @@ function readable(build: string, entries: readonly StoredEntry[]) {
 export function lineOf(row: BuildRow): BuildLine {
   return {
     id: row.id,
-    number: `${row.year}-${String(row.ordinal).padStart(3, '0')}`,
+    number: `${row.year}-${numberWord(row.ordinal)}`,
     name: row.name,
     serial: row.serial,
     engine: row.engine,
@@ -54,6 +54,8 @@ export function lineOf(row: BuildRow): BuildLine {
     startedAt: row.started_at_utc,
     lastAt: row.last_at_utc,
     finished: row.finished === 1,
+    voided: row.voided === 1,
+    flagged: row.flagged === 1,
     entries: row.entries,
   }
 }

@@ -1,4 +1,4 @@
-import type { RecordedEvent } from '../../core/build/index.ts'
+import type { BuildEvent, Mention, RecordedEvent } from '../../core/build/index.ts'
 import type { Database } from './sqlite.ts'
 
 /** One line of the list of builds. */
@@ -15,47 +15,153 @@ export interface BuildRow {
   readonly started_at_utc: string
   readonly last_at_utc: string
   readonly finished: 0 | 1
+  readonly voided: 0 | 1
+  /** Whether anything in it was ever flagged, answered or not. */
+  readonly flagged: 0 | 1
   readonly entries: number
   readonly head_sha256: string
 }
 
-const line = 'SELECT build.*, spec.engine, spec.demo FROM build JOIN spec ON spec.sha256 = build.spec_sha256'
+/** What is looked for among the builds; what is absent does not narrow the search. */
+export interface Search {
+  /** As `searchWords` writes them; each must be the beginning of a word of the build. */
+  readonly words?: readonly string[] | undefined
+  /** What the words must have been said of. */
+  readonly kind?: Mention['kind'] | 'number' | undefined
+  /** UTC, ISO 8601: started at or after `from` and before `to`. */
+  readonly from?: string | undefined
+  readonly to?: string | undefined
+  readonly state?: 'open' | 'finished' | 'voided' | 'flagged' | undefined
+  /** Older than this build. */
+  readonly before?: string | undefined
+  readonly most?: number | undefined
+}
 
-/** The list of builds: read off the events, and brought up to date in the transaction that adds them. */
+const lastCharacter = '\u{10FFFF}'
+
+const inState: { readonly [State in NonNullable<Search['state']>]: string } = {
+  open: 'finished = 0 AND voided = 0',
+  finished: 'finished = 1 AND voided = 0',
+  voided: 'voided = 1',
+  flagged: 'flagged = 1',
+}
+
+/** `ids` is a list of ids as SQL; the last entry of each build tells how far it has come. */
+function linesOf(ids: string): string {
+  return `
+    SELECT b.*, spec.engine, spec.demo, last.seq AS entries, last.sha256 AS head_sha256,
+      json_extract(last.body, '$.at') AS last_at_utc
+    FROM (${ids}) AS page
+    CROSS JOIN build AS b ON b.id = page.id
+    CROSS JOIN spec ON spec.sha256 = b.spec_sha256
+    CROSS JOIN event AS last ON last.build = b.id
+      AND last.seq = (SELECT max(e.seq) FROM event AS e WHERE e.build = b.id)
+    ORDER BY b.id DESC`
+}
+
+/** The list of builds and the words they are found by: read off the events, in the transaction that adds them. */
 export function buildsOn(db: Database) {
-  const all = db.prepare<[], BuildRow>(`${line} ORDER BY id DESC`)
-  const one = db.prepare<[string], BuildRow>(`${line} WHERE id = ?`)
+  const one = db.prepare<[string], BuildRow>(linesOf('SELECT ? AS id'))
   const insert = db.prepare(`
-    INSERT INTO build VALUES (
-      @id, @year, (SELECT coalesce(max(ordinal), 0) + 1 FROM build WHERE year = @year), @name, @serial, @sha256,
-      @at, @at, 0, 1, @head
+    INSERT INTO build (id, year, ordinal, name, serial, spec_sha256, started_at_utc, finished)
+    VALUES (
+      @id, @year, (SELECT coalesce(max(ordinal), 0) + 1 FROM build WHERE year = @year), @name, @serial, @sha256, @at, 0
     )`)
-  const update = db.prepare(`
-    UPDATE build SET last_at_utc = @at, entries = @seq, head_sha256 = @head, finished = @finished OR finished
-    WHERE id = @build`)
+  const number = db.prepare<[string], { year: number; ordinal: number }>(
+    'SELECT year, ordinal FROM build WHERE id = ?',
+  )
+  const mention = db.prepare(
+    'INSERT INTO mention (word, kind, build) VALUES (?, ?, ?) ON CONFLICT DO NOTHING',
+  )
+  const marks = {
+    finished: db.prepare('UPDATE build SET finished = 1 WHERE id = ?'),
+    voided: db.prepare('UPDATE build SET voided = 1 WHERE id = ?'),
+    flagged: db.prepare('UPDATE build SET flagged = 1 WHERE id = ? AND flagged = 0'),
+  }
+
+  /** What a build is found by: its number, what became of it, the words of its entries. Twice does no harm. */
+  function note(
+    build: string,
+    entries: readonly Pick<RecordedEvent, 'event'>[],
+    mentions: readonly Mention[],
+  ): void {
+    for (const { event } of entries) {
+      const mark = markOf(event)
+      if (mark !== null) marks[mark].run(build)
+      if (event.type !== 'build-started') continue
+      const { year, ordinal } = number.get(build) ?? { year: 0, ordinal: 0 }
+      for (const word of [String(year), numberWord(ordinal)]) mention.run(word, 'number', build)
+    }
+    for (const { kind, word } of mentions) mention.run(word, kind, build)
+  }
 
   return {
-    all: (): readonly BuildRow[] => all.all(),
     one: (id: string): BuildRow | null => one.get(id) ?? null,
-    /** Takes in entries just added to `build`, in order. */
-    follow(build: string, added: readonly RecordedEvent[]): void {
-      const last = added.at(-1)
-      if (last === undefined) return
-      for (const { at, event, hash } of added)
-        if (event.type === 'build-started')
-          insert.run({
-            id: build,
-            year: Number(at.slice(0, 4)),
-            name: event.name,
-            serial: event.serial,
-            sha256: event.specSha256,
-            at,
-            head: hash,
-          })
-      const finished = added.some(({ event }) => event.type === 'build-finished')
-      update.run({ build, at: last.at, seq: last.seq, head: last.hash, finished: finished ? 1 : 0 })
+    find: (search: Search = {}): readonly BuildRow[] => {
+      const { sql, values } = pageOf(search)
+      return db.prepare<unknown[], BuildRow>(linesOf(sql)).all(...values)
     },
+    /** Takes in entries just added to `build`, in order, and the words they add to it. */
+    follow(
+      build: string,
+      added: readonly Pick<RecordedEvent, 'event' | 'at'>[],
+      mentions: readonly Mention[],
+    ): void {
+      for (const { event, at } of added)
+        if (event.type === 'build-started') {
+          const { name, serial, specSha256: sha256 } = event
+          insert.run({ id: build, year: Number(at.slice(0, 4)), name, serial, sha256, at })
+        }
+      note(build, added, mentions)
+    },
+    note,
   }
 }
 
 export type Builds = ReturnType<typeof buildsOn>
+
+/** How the number within the year is written, and searched for. */
+export function numberWord(ordinal: number): string {
+  return String(ordinal).padStart(3, '0')
+}
+
+function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | null {
+  switch (event.type) {
+    case 'build-finished':
+      return 'finished'
+    case 'build-voided':
+      return 'voided'
+    case 'fastener-pulled':
+      return event.verdict === 'unread' || event.verdict === 'within' ? null : 'flagged'
+    case 'check-answered':
+      return event.verdict === 'good' ? null : 'flagged'
+    case 'problem-noted':
+      return 'flagged'
+    default:
+      return null
+  }
+}
+
+/** The ids that a search finds, as SQL and its values. */
+function pageOf({ words = [], kind, from, to, state, before, most = -1 }: Search): {
+  sql: string
+  values: unknown[]
+} {
+  const conditions: string[] = []
+  const values: unknown[] = []
+  const narrow = (condition: string, ...its: readonly unknown[]) => {
+    conditions.push(condition)
+    values.push(...its)
+  }
+  if (before !== undefined) narrow('id < ?', before)
+  if (from !== undefined) narrow('started_at_utc >= ?', from)
+  if (to !== undefined) narrow('started_at_utc < ?', to)
+  if (state !== undefined) narrow(inState[state])
+  for (const word of words) {
+    const said = 'SELECT build FROM mention WHERE word >= ? AND word < ?'
+    if (kind === undefined) narrow(`id IN (${said})`, word, word + lastCharacter)
+    else narrow(`id IN (${said} AND kind = ?)`, word, word + lastCharacter, kind)
+  }
+  const where = conditions.length === 0 ? '' : `WHERE ${conditions.join(' AND ')}`
+  return { sql: `SELECT id FROM build ${where} ORDER BY id DESC LIMIT ?`, values: [...values, most] }
+}

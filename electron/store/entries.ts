@@ -1,10 +1,10 @@
-import type { RecordedEvent } from '../../core/build/index.ts'
+import type { Mention, RecordedEvent } from '../../core/build/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import type { Builds } from './builds.ts'
 import { seal } from './chain.ts'
-import type { StoredEntry } from './chain.ts'
-import { writeProblem } from './sqlite.ts'
+import type { EntryBody, StoredEntry } from './chain.ts'
+import { written } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
 import type { KeptSpec, Specs } from './specs.ts'
 import type { Addition } from './store.ts'
@@ -15,20 +15,31 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
   const read = db.prepare<[string], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? ORDER BY seq',
   )
-  const readLast = db.prepare<[string], { seq: number; sha256: string }>(
-    'SELECT seq, sha256 FROM event WHERE build = ? ORDER BY seq DESC LIMIT 1',
-  )
+  const readHash = db
+    .prepare<[string, number], string>('SELECT sha256 FROM event WHERE build = ? AND seq = ?')
+    .pluck()
+  const readCount = db.prepare<[string], number>('SELECT count(*) FROM event WHERE build = ?').pluck()
+
+  /**
+   * The hash that an entry after `after` follows; null for the first of a build. Two look-ups by key: to ask for the last
+   * entry of a build costs SQLite ten times as much, and every confirmation waits for it.
+   */
+  function hashToFollow(build: string, after: number): Outcome<string | null> {
+    const previous = readHash.get(build, after) ?? null
+    const isLast = readHash.get(build, after + 1) === undefined && (previous === null) === (after === 0)
+    return isLast ? done(previous) : refused('build-moved-on', { last: readCount.get(build) ?? 0 })
+  }
 
   const add = db.transaction(
     (
-      { build, after, events, person, at }: Addition,
+      { build, after, events, person, at, mentions }: Addition,
       spec: KeptSpec | null,
     ): Outcome<readonly RecordedEvent[]> => {
-      const last = readLast.get(build)
-      if ((last?.seq ?? 0) !== after) return refused('build-moved-on', { last: last?.seq ?? 0 })
+      const before = hashToFollow(build, after)
+      if (!before.ok) return before
       if (spec !== null) specs.keep(spec)
       const added: RecordedEvent[] = []
-      let previous = last?.sha256 ?? null
+      let previous = before.value
       for (const event of events) {
         const { seq, body, sha256 } = seal({
           build,
@@ -42,25 +53,37 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
         added.push({ seq, at, person, event, hash: sha256 })
         previous = sha256
       }
-      builds.follow(build, added)
+      builds.follow(build, added, mentions)
       return done(added)
     },
   )
 
-  /** The answer comes when the entries are on disk, or none of them is. */
-  function added(addition: Addition, spec: KeptSpec | null): Outcome<readonly RecordedEvent[]> {
-    try {
-      return add.immediate(addition, spec)
-    } catch (error) {
-      const problem = writeProblem(error)
-      if (problem === null) throw error
-      return { ok: false, problem }
-    }
-  }
+  const take = db.transaction(
+    (
+      build: string,
+      entries: readonly StoredEntry[],
+      mentions: readonly Mention[],
+      spec: KeptSpec,
+    ): Outcome<null> => {
+      const before = hashToFollow(build, (entries[0]?.seq ?? 1) - 1)
+      if (!before.ok) return before
+      specs.keep(spec)
+      for (const { seq, body, sha256 } of entries) insert.run(build, seq, body, sha256)
+      const added = entries.map(({ body }) => JSON.parse(body) as EntryBody)
+      builds.follow(build, added, mentions)
+      return done(null)
+    },
+  )
 
   return {
-    start: (addition: Addition, spec: KeptSpec) => added(addition, spec),
-    append: (addition: Addition) => added(addition, null),
+    start: (addition: Addition, spec: KeptSpec) => written(() => add.immediate(addition, spec)),
+    append: (addition: Addition) => written(() => add.immediate(addition, null)),
+    take: (
+      build: string,
+      entries: readonly StoredEntry[],
+      mentions: readonly Mention[],
+      spec: KeptSpec,
+    ): Outcome<null> => written(() => take.immediate(build, entries, mentions, spec)),
     entries: (build: string): readonly StoredEntry[] => read.all(build),
   }
 }

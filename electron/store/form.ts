@@ -1,19 +1,24 @@
 import { createHash } from 'node:crypto'
 import Database from 'better-sqlite3'
+import { rebuildLists } from './lists.ts'
 import { migrations } from './migrations/index.ts'
 import { applicationId } from './sqlite.ts'
 
 /** The version of the record's form that this program writes. */
 export const latestVersion = migrations.length
 
-/** Applies what is missing, each migration in a transaction of its own together with its version number. */
+/** Applies what is missing and computes anew what is read off the events, all in one transaction. */
 export function migrate(db: Database.Database, upTo = latestVersion): void {
-  for (const { version, sql } of migrations.slice(versionOf(db), upTo))
-    db.transaction(() => {
+  const missing = migrations.slice(versionOf(db), upTo)
+  if (missing.length === 0) return
+  db.transaction(() => {
+    for (const { version, sql } of missing) {
       db.exec(sql)
       db.pragma(`application_id = ${applicationId}`)
       db.pragma(`user_version = ${version}`)
-    }).exclusive()
+    }
+    if (upTo === latestVersion) rebuildLists(db)
+  }).exclusive()
 }
 
 export function versionOf(db: Database.Database): number {

@@ -1,7 +1,7 @@
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
+import { written } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
-import { writeProblem } from './sqlite.ts'
 
 /** What a bench keeps between starts, each by name as JSON. Not part of the record: it may be overwritten. */
 export function preferencesOn(db: Database) {
@@ -15,15 +15,10 @@ export function preferencesOn(db: Database) {
   return {
     all: (): Readonly<Record<string, unknown>> =>
       Object.fromEntries(read.all().map(({ name, value_json }) => [name, JSON.parse(value_json) as unknown])),
-    keep: (change: Readonly<Record<string, unknown>>): Outcome<null> => {
-      try {
+    keep: (change: Readonly<Record<string, unknown>>): Outcome<null> =>
+      written(() => {
         writeAll.immediate(change)
         return done(null)
-      } catch (error) {
-        const problem = writeProblem(error)
-        if (problem === null) throw error
-        return { ok: false, problem }
-      }
-    },
+      }),
   }
 }

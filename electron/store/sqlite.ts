@@ -1,6 +1,6 @@
 import Database from 'better-sqlite3'
 import { problem } from '../../core/problem/index.ts'
-import type { Problem } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 
 export type { Database } from 'better-sqlite3'
 
@@ -53,6 +53,17 @@ export function writeProblem(error: unknown): Problem | null {
   if (/^SQLITE_(IOERR|CORRUPT|NOTADB)/.test(code))
     return problem('record-not-saved', { reason: 'disk-fault' })
   return null
+}
+
+/** Carries out a write. The answer comes when it is on disk, or nothing of it is. */
+export function written<Value>(write: () => Outcome<Value>): Outcome<Value> {
+  try {
+    return write()
+  } catch (error) {
+    const problem = writeProblem(error)
+    if (problem === null) throw error
+    return { ok: false, problem }
+  }
 }
 
 function codeOf(error: unknown): string {

@@ -1,7 +1,7 @@
-import type { BuildEvent, RecordedEvent } from '../../core/build/index.ts'
+import type { BuildEvent, Mention, RecordedEvent } from '../../core/build/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { buildsOn } from './builds.ts'
-import type { BuildRow } from './builds.ts'
+import type { BuildRow, Search } from './builds.ts'
 import type { StoredEntry } from './chain.ts'
 import { entriesOn } from './entries.ts'
 import { preferencesOn } from './preferences.ts'
@@ -18,6 +18,8 @@ export interface Addition {
   readonly person: string
   /** UTC, ISO 8601 with milliseconds. */
   readonly at: string
+  /** The words that the events add to those the build is found by. */
+  readonly mentions: readonly Mention[]
 }
 
 /** The record of one bench. Everything is synchronous, so that a transaction is over when its function returns. */
@@ -28,8 +30,18 @@ export interface Store {
   append(addition: Addition): Outcome<readonly RecordedEvent[]>
   /** In order; empty for a build that is not there. */
   entries(build: string): readonly StoredEntry[]
+  /**
+   * Adds entries of another record as they lie there, after the last one of the build here. That they belong there is for
+   * the caller to have checked.
+   */
+  take(
+    build: string,
+    entries: readonly StoredEntry[],
+    mentions: readonly Mention[],
+    spec: KeptSpec,
+  ): Outcome<null>
   /** The one started last comes first: ids grow with time. */
-  builds(): readonly BuildRow[]
+  builds(search?: Search): readonly BuildRow[]
   build(id: string): BuildRow | null
   /** By the hash of the text. */
   specText(sha256: string): string | null
@@ -42,14 +54,15 @@ export interface Store {
 export function storeOn(db: Database, file: string): Store {
   const specs = specsOn(db)
   const builds = buildsOn(db)
-  const { start, append, entries } = entriesOn(db, specs, builds)
+  const { start, append, take, entries } = entriesOn(db, specs, builds)
   const preferences = preferencesOn(db)
   return {
     file,
     start,
     append,
+    take,
     entries,
-    builds: builds.all,
+    builds: builds.find,
     build: builds.one,
     specText: specs.text,
     preferences: preferences.all,

@@ -39,9 +39,11 @@ export async function store(inFolder: string): Promise<Store> {
 const at = '2026-03-02T07:30:00.000Z'
 
 export function startBuild(store: Store, build = buildId) {
-  return value(store.start({ build, after: 0, events: [started], person: 'Ana Ruiz', at }, spec))
+  return value(
+    store.start({ build, after: 0, events: [started], person: 'Ana Ruiz', at, mentions: [] }, spec),
+  )
 }
 
 export function append(store: Store, after: number, events: readonly BuildEvent[], build = buildId) {
-  return store.append({ build, after, events, person: 'Ana Ruiz', at })
+  return store.append({ build, after, events, person: 'Ana Ruiz', at, mentions: [] })
 }

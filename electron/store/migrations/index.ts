@@ -1,4 +1,5 @@
 import { record } from './0001-record.ts'
+import { archive } from './0002-archive.ts'
 
 /** One step of the record's form: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -7,4 +8,4 @@ export interface Migration {
 }
 
 /** In order, without a gap. A migration that has ever been released is never edited: a new one is added. */
-export const migrations: readonly Migration[] = [record]
+export const migrations: readonly Migration[] = [record, archive]

@@ -170,6 +170,7 @@ describe('opening a build', () => {
       events: [newer],
       person: 'Ana Ruiz',
       at: '2026-03-02T07:30:00.000Z',
+      mentions: [],
     })
     const { get, act } = asking(record)
     const opened = await get('builds.open', { build: line.id })

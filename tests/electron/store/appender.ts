@@ -11,7 +11,7 @@ if (!opened.ok) {
 }
 const store = opened.value
 console.log('open')
-const common = { build: buildId, person: 'Ana Ruiz', at: '2026-03-02T07:30:00.000Z' }
+const common = { build: buildId, person: 'Ana Ruiz', at: '2026-03-02T07:30:00.000Z', mentions: [] }
 let after = store.entries(buildId).length
 if (after === 0) {
   store.start({ ...common, after, events: [started] }, spec)

@@ -51,6 +51,8 @@ describe('what the record needs of SQLite', () => {
     expect(own.map(({ name, strict }) => [name, strict]).sort()).toEqual([
       ['build', 1],
       ['event', 1],
+      ['mention', 1],
+      ['person', 1],
       ['preference', 1],
       ['spec', 1],
     ])

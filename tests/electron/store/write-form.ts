@@ -1,0 +1,64 @@
+import { mkdtempSync, renameSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import Database from 'better-sqlite3'
+import { evolve, replay } from '../../../core/build/index.ts'
+import type { Output } from '../../../core/contract.ts'
+import { readSpec } from '../../../core/spec/index.ts'
+import { createRequests, readEngines } from '../../../electron/requests/index.ts'
+import { latestVersion } from '../../../electron/store/form.ts'
+import { openStore, recordName } from '../../../electron/store/index.ts'
+import { nextCommand } from '../mechanic.ts'
+
+// `node tests/electron/store/write-form.ts`: writes a small real record of today's form to `forms/`, to be kept when the
+// form changes. Two builds, of 61 and 13 entries.
+const folder = mkdtempSync(join(tmpdir(), 'bedplate-form-'))
+let at = Date.parse('2026-03-02T07:29:59.000Z')
+let drawn = 0
+const now = (): Date => new Date((at += 1000))
+const opened = await openStore(folder, now)
+if (!opened.ok) throw new Error(opened.problem.code)
+const answer = createRequests({
+  facts: { host: 'local', version: '0.1.0', dataFolder: '/bench' },
+  store: opened.value,
+  engines: readEngines(join(import.meta.dirname, '../../../specs')),
+  now,
+  newId: () => `01956f6c-8a00-7000-8000-${String((drawn += 1)).padStart(12, '0')}`,
+  report: (line) => console.error(line),
+})
+
+await work('Ferry, port engine', 'F-201', 'Ana Ruiz', 60)
+await work('Pump set 7', 'P-7', 'I. Brandvold', 12)
+await get('preferences.keep', { person: 'Ana Ruiz', torqueUnit: 'lbf·ft', theme: 'dark' })
+opened.value.close()
+
+const file = join(folder, recordName)
+const db = new Database(file)
+db.pragma('journal_mode = DELETE')
+db.exec('VACUUM')
+db.close()
+renameSync(file, join(import.meta.dirname, `forms/form-${latestVersion}.db`))
+rmSync(folder, { recursive: true })
+
+async function work(name: string, serial: string, person: string, commands: number): Promise<void> {
+  const begun = (await get('builds.start', {
+    engine: 'skerry-3',
+    name,
+    serial,
+    person,
+  })) as Output<'builds.start'>
+  const read = readSpec(begun.specText)
+  if (!read.ok) throw new Error('the spec cannot be read')
+  let state = replay(begun.events)
+  for (let done = 0; done < commands; done += 1) {
+    const command = nextCommand(read.spec, state)
+    const input = { build: begun.line.id, after: state.seq, person, command }
+    state = ((await get('builds.act', input)) as Output<'builds.act'>).events.reduce(evolve, state)
+  }
+}
+
+async function get(name: string, input: unknown): Promise<unknown> {
+  const given = await answer(name, input)
+  if (!given.ok) throw new Error(given.problem.sentence)
+  return given.value
+}
