@@ -1,8 +1,13 @@
+import { readdirSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { currentStep, stepStates } from '../../../core/build/index.ts'
 import { demoEngine, Workshop } from './workshop.ts'
 
-describe.each(['skerry-3', 'tarn-4'])('a whole build of %s', (engine) => {
+const demos = readdirSync(new URL('../../../specs/', import.meta.url))
+  .filter((name) => name.endsWith('.json'))
+  .map((name) => name.replace('.json', ''))
+
+describe.each(demos)('a whole build of %s', (engine) => {
   it('comes from bare case to finished without being refused once', () => {
     const shop = new Workshop(demoEngine(engine))
     while (!shop.state.finished) shop.goesOn()
