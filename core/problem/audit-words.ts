@@ -86,6 +86,9 @@ export const auditWords = {
     `${facts.procedure}, pass ${facts.pass}: ±${facts.spread} of ${facts.torque} is finer than any wrench holds. ` +
     'Check the limits.',
 
+  'no-usual-wrench': ({ procedure, pass, torque }: OfPass & { torque: string }) =>
+    `${procedure}, pass ${pass}: hardly any wrench reads ${torque}. Check the value and its unit.`,
+
   // Limits
   'least-above-most': ({ place, least, most }: { place: string; least: string; most: string }) =>
     `${place}: the least, ${least}, is above the most, ${most}. One of the two is misprinted or mistyped.`,
@@ -122,6 +125,10 @@ export const auditWords = {
     `${fit}: the walls of grades ${first} and ${second} overlap. Check both bands.`,
   'grades-look-alike': ({ fit, first, second }: OfFit & { first: string; second: string }) =>
     `${fit}: grades ${first} and ${second} have the same colour and pattern. Give one of them another.`,
+  'undersize-large': ({ fit, name, undersize }: OfFit & { name: string; undersize: string }) =>
+    `${fit}: nobody grinds ${undersize} off a journal (“${name}”). Check the value and its unit.`,
+  'undersize-twice': ({ fit, name, undersize }: OfFit & { name: string; undersize: string }) =>
+    `${fit}: the undersize ${undersize} is there twice, or has two names (“${name}”). Keep one.`,
   'position-in-two-fits': ({
     position,
     first,
@@ -182,8 +189,8 @@ export const auditWords = {
     `${what} at ${place} lies outside the outline of ${face}. Correct the place, or the outline.`,
   'far-outside': ({ what, face, place }: { what: string; face: string; place: string }) =>
     `${what} at ${place} lies far from everything else on ${face}. Check the place and its unit.`,
-  'fasteners-collide': ({ first, second, face }: { first: string; second: string; face: string }) =>
-    `${face}: fasteners ${first} and ${second} sit on one another. Correct the place of one of them.`,
+  'parts-collide': ({ first, second, face }: { first: string; second: string; face: string }) =>
+    `${face}: ${first} and ${second} sit on one another. Correct the place of one of them.`,
   'outline-crosses-itself': ({ face }: { face: string }) =>
     `The outline of ${face} crosses itself. Give its corners in order, once around.`,
   'head-smaller-than-thread': ({

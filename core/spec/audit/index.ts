@@ -13,6 +13,7 @@ import { auditSource } from './source.ts'
 import { auditSteps } from './steps.ts'
 import { auditTorques } from './torques.ts'
 import { auditTurns } from './turns.ts'
+import { auditUndersizes } from './undersizes.ts'
 import { auditValues } from './values.ts'
 
 export type { Finding } from './finding.ts'
@@ -21,6 +22,7 @@ const subjects = [
   auditSource,
   auditPositions,
   auditBands,
+  auditUndersizes,
   auditChart,
   auditClearance,
   auditLimits,

@@ -2,7 +2,7 @@ import { formatAngle, formatTorque, type Torque } from '../../quantity/index.ts'
 import type { Pass, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
 import { doubt, fault, type Finding } from './finding.ts'
-import { fastenersOf, torqueFor } from './pulls.ts'
+import { fastenersOf, torquesOf } from './pulls.ts'
 
 /** How far one fastener has come; `torque` is what its wrench clicked at, null once it was turned by an angle after that. */
 type Stage = { readonly at: 'loose' | 'seated' } | { readonly at: 'tight'; readonly torque: Torque | null }
@@ -41,7 +41,8 @@ function auditProcedure(
     const ids = fastenersOf(procedure, pass)
     const place = { procedure: procedure.name, pass: index + 1, path: `${path}.passes[${index}]` }
     const found = auditPass(pass, comers(ids), place)
-    for (const id of ids) stages.set(id, stageAfter(pass, id, stages.get(id) ?? loose))
+    const after = stageAfter(pass)
+    for (const id of ids) stages.set(id, after(id, stages.get(id) ?? loose))
     return found
   })
   const endingAt = (at: Stage['at']): readonly string[] =>
@@ -55,19 +56,21 @@ function auditProcedure(
   ]
 }
 
-function stageAfter(pass: Pass, id: string, before: Stage): Stage {
+function stageAfter(pass: Pass): (id: string, before: Stage) => Stage {
   switch (pass.kind) {
     case 'seat':
-      return before.at === 'loose' ? { at: 'seated' } : before
-    case 'torque':
-      return { at: 'tight', torque: torqueFor(pass, id) }
+      return (_, before) => (before.at === 'loose' ? { at: 'seated' } : before)
+    case 'torque': {
+      const torqueOf = torquesOf(pass)
+      return (id) => ({ at: 'tight', torque: torqueOf(id) })
+    }
     case 'angle':
-      return { at: 'tight', torque: null }
+      return () => ({ at: 'tight', torque: null })
     case 'loosen':
-      return loose
+      return () => loose
     case 'recheck':
     case 'action':
-      return before
+      return (_, before) => before
     default:
       return pass satisfies never
   }
@@ -122,9 +125,10 @@ function auditTorque(
   comers: Comers,
   { path, ...common }: Place,
 ): readonly Finding[] {
+  const torqueOf = torquesOf(pass)
   const odd = comers.flatMap(({ id, number, stage }) => {
     if (stage.at !== 'tight' || stage.torque === null) return []
-    const target = torqueFor(pass, id)
+    const target = torqueOf(id)
     const unlike = pass.kind === 'torque' ? target < stage.torque : target > stage.torque
     return unlike ? [{ number, target, last: stage.torque }] : []
   })

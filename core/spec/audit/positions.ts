@@ -108,23 +108,32 @@ function farOutside(spec: EngineSpec, face: Face, parts: readonly Part[]): reado
     .map(({ what, at, path }) => fault('far-outside', { what, face: face.name, place: placeOf(at) }, path))
 }
 
-/** Two fasteners nearer than their threads are thick. Sorted along x, so that only neighbours are compared. */
+/** Two fasteners, or a fastener and a dowel, nearer than they are thick. Sorted along x, so that only neighbours are compared. */
 function collisions(spec: EngineSpec, face: Face): readonly Finding[] {
   const diameters = new Map(spec.fastenerGroups.map(({ id, thread }) => [id, thread.diameter]))
-  const onFace = spec.fasteners
-    .map((fastener, index) => ({ ...fastener, index, diameter: diameters.get(fastener.group) ?? 0 }))
-    .filter((fastener) => fastener.face === face.id)
+  const discs = [
+    ...spec.fasteners.map(({ face: id, number, at, group }, index) => ({
+      ...{ face: id, at, what: `fastener ${number}`, path: `fasteners[${index}].at` },
+      diameter: diameters.get(group) ?? 0,
+    })),
+    ...spec.case.dowels.map(({ face: id, id: dowel, at, diameter }, index) => ({
+      ...{ face: id, at, what: `dowel ${dowel}`, path: `case.dowels[${index}].at` },
+      diameter,
+    })),
+  ]
+    .filter((disc) => disc.face === face.id)
     .toSorted((a, b) => a.at[0] - b.at[0])
-  const widest = Math.max(0, ...onFace.map(({ diameter }) => diameter))
-  return onFace.flatMap((first, index) => {
-    for (let next = index + 1; next < onFace.length; next++) {
-      const second = onFace[next]
+  const widest = Math.max(0, ...discs.map(({ diameter }) => diameter))
+  return discs.flatMap((first, index) => {
+    for (let next = index + 1; next < discs.length; next++) {
+      const second = discs[next]
       if (second === undefined || second.at[0] - first.at[0] >= widest) break
       const apart = Math.hypot(second.at[0] - first.at[0], second.at[1] - first.at[1])
       if (apart >= (first.diameter + second.diameter) / 2) continue
-      const facts = { first: first.number, second: second.number, face: face.name }
-      // One finding for each fastener: a heap of a thousand would make half a million.
-      return [fault('fasteners-collide', facts, `fasteners[${second.index}].at`)]
+      // One finding for each: a heap of a thousand would make half a million.
+      return [
+        fault('parts-collide', { first: first.what, second: second.what, face: face.name }, second.path),
+      ]
     }
     return []
   })

@@ -23,27 +23,30 @@ export interface Pull {
 
 /** Every torque of a spec, of groups that can be reckoned with; the others are told of by `auditScrews`. */
 export function pullsOf(spec: EngineSpec): readonly Pull[] {
-  const groups = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
-  return spec.procedures.flatMap((procedure, i) =>
-    procedure.passes.flatMap((pass, k) => {
+  const groupOf = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
+  const screws = spec.fastenerGroups.flatMap((group) => {
+    const screw = screwOf(group)
+    return screw.ok ? [{ group, screw: screw.value }] : []
+  })
+  return spec.procedures.flatMap((procedure, i) => {
+    const lastPass = lastTightening(procedure)
+    return procedure.passes.flatMap((pass, k) => {
       if (pass.kind !== 'torque' && pass.kind !== 'recheck') return []
-      const byGroup = Map.groupBy(fastenersOf(procedure, pass), (id) => groups.get(id))
-      return spec.fastenerGroups.flatMap((group) => {
-        const screw = screwOf(group)
-        const members = byGroup.get(group.id)
-        if (!screw.ok || members === undefined) return []
-        return [...Map.groupBy(members, (id) => ownValue(pass, id))].map(([own, ids]) => ({
+      const byGroup = Map.groupBy(fastenersOf(procedure, pass), (id) => groupOf.get(id))
+      const own = ownValues(pass)
+      return screws.flatMap(({ group, screw }) =>
+        [...Map.groupBy(byGroup.get(group.id) ?? [], (id) => own.get(id))].map(([value, ids]) => ({
           procedure: procedure.name,
           pass: k + 1,
-          path: `procedures[${i}].passes[${k}].${own < 0 ? '' : `others[${own}].`}target`,
+          path: `procedures[${i}].passes[${k}].${value === undefined ? '' : `others[${value}].`}target`,
           group,
-          screw: screw.value,
-          ...limitsOf(pass.others[own] ?? pass),
-          last: ids.some((id) => !tightenedAfter(procedure, k, id)),
-        }))
-      })
-    }),
-  )
+          screw,
+          ...limitsOf(value === undefined ? pass : (pass.others[value] ?? pass)),
+          last: ids.some((id) => (lastPass.get(id) ?? 0) <= k),
+        })),
+      )
+    })
+  })
 }
 
 /** The fasteners of a pass in their order; none for an action. */
@@ -52,25 +55,29 @@ export function fastenersOf(procedure: Procedure, pass: Pass): readonly string[]
   return procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
 }
 
-/** The torque that a pass asks of one fastener: its own, where the pass has one for it. */
-export function torqueFor(pass: TorquePass, fastener: string): Torque {
-  return (pass.others[ownValue(pass, fastener)] ?? pass).target
+/** The torque that a pass asks of each fastener: its own, where the pass has one for it. */
+export function torquesOf(pass: TorquePass): (fastener: string) => Torque {
+  const own = ownValues(pass)
+  return (fastener) => (pass.others[own.get(fastener) ?? -1] ?? pass).target
 }
 
-/** Which of the values of their own is this fastener's; −1 for none. */
-function ownValue(pass: TorquePass, fastener: string): number {
-  return pass.others.findIndex(({ fasteners }) => fasteners.includes(fastener))
+/** By fastener, which of the values for some is its own; the first, should there be two. */
+function ownValues({ others }: TorquePass): ReadonlyMap<string, number> {
+  return new Map(
+    others.flatMap(({ fasteners }, index) => fasteners.map((id) => [id, index] as const)).reverse(),
+  )
 }
 
 function limitsOf({ target, least, most }: Omit<TorquePass['others'][number], 'fasteners'>) {
   return { target, least, most }
 }
 
-function tightenedAfter(procedure: Procedure, index: number, fastener: string): boolean {
-  return procedure.passes
-    .slice(index + 1)
-    .some(
-      (pass) =>
-        (pass.kind === 'torque' || pass.kind === 'angle') && fastenersOf(procedure, pass).includes(fastener),
-    )
+/** By fastener, the last pass that tightens it, counted from 0. */
+function lastTightening(procedure: Procedure): ReadonlyMap<string, number> {
+  const last = new Map<string, number>()
+  procedure.passes.forEach((pass, index) => {
+    if (pass.kind === 'torque' || pass.kind === 'angle')
+      for (const id of fastenersOf(procedure, pass)) last.set(id, index)
+  })
+  return last
 }

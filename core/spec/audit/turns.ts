@@ -21,7 +21,7 @@ import {
 import type { FastenerGroup, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
 import { doubt, type Finding } from './finding.ts'
-import { fastenersOf, torqueFor } from './pulls.ts'
+import { fastenersOf, torquesOf } from './pulls.ts'
 import { screwOf, type Screw } from './screws.ts'
 
 /**
@@ -87,7 +87,7 @@ function turnOf(procedure: Procedure, fastener: string): Turn | null {
   procedure.passes.forEach((pass, index) => {
     if (!fastenersOf(procedure, pass).includes(fastener)) return
     if (pass.kind === 'torque' || pass.kind === 'loosen') {
-      torque = pass.kind === 'torque' ? torqueFor(pass, fastener) : newtonMetres(0)
+      torque = pass.kind === 'torque' ? torquesOf(pass)(fastener) : newtonMetres(0)
       turn = null
     }
     if (pass.kind === 'angle')

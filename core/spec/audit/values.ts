@@ -6,10 +6,24 @@ import { pullsOf, type Pull } from './pulls.ts'
 /** The narrowest limits that the best wrenches keep, as a share of the value to either side. Common practice, no source. */
 const finest = 0.01
 
-/** Values that are unlikely beside one another: a small thread with a large one's torque, limits that no wrench keeps. */
+/** What the wrenches of a workshop read, in N·m. Common practice, no source. */
+const usualWrenches = { least: 1, most: 1500 } as const
+
+/** Values that no wrench reads or keeps, and a small thread with a large one's torque. */
 export function auditValues(spec: EngineSpec): readonly Finding[] {
   const pulls = pullsOf(spec)
-  return [...pulls.flatMap((pull) => auditSpread(pull)), ...pulls.flatMap((pull) => auditSize(pull, pulls))]
+  return [
+    ...pulls.flatMap((pull) => auditScale(pull)),
+    ...pulls.flatMap((pull) => auditSpread(pull)),
+    ...[...Map.groupBy(pulls, ({ procedure, pass }) => `${procedure} ${pass}`).values()].flatMap((inPass) =>
+      inPass.flatMap((pull) => auditSize(pull, inPass)),
+    ),
+  ]
+}
+
+function auditScale({ procedure, pass, target, path }: Pull): readonly Finding[] {
+  if (target >= usualWrenches.least && target <= usualWrenches.most) return []
+  return [doubt('no-usual-wrench', { procedure, pass, torque: formatTorque(target, 'N·m', 2) }, path)]
 }
 
 function auditSpread({ target, least, most, path, ...pull }: Pull): readonly Finding[] {
@@ -26,15 +40,12 @@ function auditSpread({ target, least, most, path, ...pull }: Pull): readonly Fin
   return [doubt('tolerance-too-fine', facts, path)]
 }
 
-function auditSize(small: Pull, pulls: readonly Pull[]): readonly Finding[] {
-  const large = pulls.find(
-    (other) =>
-      other.procedure === small.procedure &&
-      other.pass === small.pass &&
-      other.target === small.target &&
-      other.group.thread.diameter > small.group.thread.diameter,
+function auditSize(small: Pull, inPass: readonly Pull[]): readonly Finding[] {
+  if (!small.last) return []
+  const large = inPass.find(
+    ({ target, group }) => target === small.target && group.thread.diameter > small.group.thread.diameter,
   )
-  if (large === undefined || !small.last) return []
+  if (large === undefined) return []
   const facts = {
     procedure: small.procedure,
     pass: small.pass,

@@ -1,13 +1,50 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { families } from '../../../core/spec/case.ts'
 import { demoDraft, demoIds, demoSpec, demoText, auditLines } from './demo.ts'
 
 /** What the audit doubts about a demo, and why it is left so. Everything else must be clean. */
 const doubts: Readonly<Record<string, readonly RegExp[]>> = {}
 
+const readme = readFileSync(new URL('../../../specs/README.md', import.meta.url), 'utf8')
+
 /** Colours that people with any colour vision tell apart (Okabe and Ito, Color Universal Design, 2008). */
 const colours = ['#E69F00', '#56B4E9', '#009E73', '#F0E442', '#0072B2', '#D55E00', '#CC79A7']
 
 const nanometresIn20mm = 20_000_000
+
+describe('the demo engines', () => {
+  const specs = demoIds.map(demoSpec)
+
+  it('are of every family, from one cylinder to eight, in line, in a V and flat', () => {
+    expect(new Set(specs.map((spec) => spec.case.family))).toEqual(new Set(families))
+    expect(new Set(specs.map((spec) => spec.case.cylinders))).toEqual(new Set([1, 2, 3, 4, 5, 6, 8]))
+    expect(new Set(specs.map((spec) => spec.case.bankAngle))).toEqual(new Set([0, 60, 90, 180]))
+  })
+
+  it('use every plane, every kind of pass, every kind of step and every way to choose a shell', () => {
+    const faces = specs.flatMap((spec) => spec.case.faces)
+    expect(new Set(faces.map(({ plane }) => plane))).toEqual(
+      new Set(['plan', 'plus-side', 'minus-side', 'nose', 'drive']),
+    )
+    expect(new Set(faces.map(({ shows }) => shows))).toEqual(
+      new Set(['saddles', 'rods', 'balance', 'flange']),
+    )
+    const passes = specs.flatMap(({ procedures }) => procedures.flatMap(({ passes }) => passes))
+    expect(new Set(passes.map(({ kind }) => kind))).toEqual(
+      new Set(['seat', 'torque', 'angle', 'loosen', 'recheck', 'action']),
+    )
+    const fits = specs.flatMap((spec) => spec.fits)
+    expect(fits.some(({ chart }) => chart === undefined)).toBe(true)
+    expect(fits.some(({ grades }) => grades.every(({ wall }) => wall === undefined))).toBe(true)
+    expect(fits.some(({ chart }) => chart?.some(({ upper, lower }) => upper !== lower))).toBe(true)
+  })
+
+  it('are listed in the README beside them', () => {
+    const listed = [...readme.matchAll(/^\| `([a-z0-9-]+)` +\|/gm)].map(([, id]) => id)
+    expect(new Set(listed)).toEqual(new Set(demoIds))
+  })
+})
 
 describe.each(demoIds)('the demo engine %s', (id) => {
   const spec = demoSpec(id)

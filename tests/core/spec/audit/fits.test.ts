@@ -110,6 +110,22 @@ describe('grades', () => {
   })
 })
 
+describe('undersizes', () => {
+  it('that nobody grinds are doubted: 0.25 in for 0.25 mm', () => {
+    expect(mains((fit) => (fit.undersizes = [{ name: '0.25 under', undersize: '0.25 in' }]))).toEqual([
+      'doubt undersize-large fits[0].undersizes[0].undersize: Main bearings: nobody grinds 6.35 mm off a journal (“0.25 ' +
+        'under”). Check the value and its unit.',
+    ])
+  })
+
+  it('that are there twice are a fault', () => {
+    expect(mains((fit) => fit.undersizes?.push({ name: 'second', undersize: '0.25 mm' }))).toEqual([
+      'fault undersize-twice fits[0].undersizes[2]: Main bearings: the undersize 0.25 mm is there twice, or has two ' +
+        'names (“second”). Keep one.',
+    ])
+  })
+})
+
 it('a saddle in two fits is a fault', () => {
   expect(
     auditAfter('skerry-3', (spec) => {

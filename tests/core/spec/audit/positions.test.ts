@@ -88,7 +88,17 @@ describe('what sits on a face', () => {
     })
     expect(lines).toEqual([
       expect.stringMatching(
-        /^fault fasteners-collide fasteners\[[01]\]\.at: Case joint: fasteners [12] and [12] sit on/,
+        /^fault parts-collide fasteners\[[01]\]\.at: Case joint: fastener [12] and fastener [12] sit on/,
+      ),
+    ])
+  })
+
+  it('on a dowel is a fault', () => {
+    expect(
+      auditAfter('skerry-3', (spec) => (named(spec.case.dowels, 'dowel-1').at = ['98 mm', '86 mm'])),
+    ).toEqual([
+      expect.stringMatching(
+        /^fault parts-collide .*: Case joint: (dowel dowel-1 and fastener 13|fastener 13 and dowel)/,
       ),
     ])
   })
@@ -99,7 +109,7 @@ describe('what sits on a face', () => {
     if (first === undefined) throw new Error('the demo has fasteners')
     for (let count = 0; count < 1000; count++)
       draft.fasteners.push({ ...first, id: `heap-${count}`, number: `H${count % 1000}` })
-    const collisions = audit(specOf(draft)).filter(({ problem }) => problem.code === 'fasteners-collide')
+    const collisions = audit(specOf(draft)).filter(({ problem }) => problem.code === 'parts-collide')
     expect(collisions).toHaveLength(1000)
   })
 })

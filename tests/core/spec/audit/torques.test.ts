@@ -61,7 +61,7 @@ describe('a torque against the proof load', () => {
 describe('a torque that clamps next to nothing', () => {
   it('is refused where foot-pounds explain it', () => {
     // 7 lbf·ft is 9.5 N·m; 7 lbf·in is 0.8 N·m.
-    expect(sumpTorque('7 lbf·in').filter((line) => !line.includes('torque-below-last'))).toEqual([
+    expect(sumpTorque('7 lbf·in').filter((line) => line.includes('torque-clamps-nothing'))).toEqual([
       expect.stringMatching(
         /^fault torque-clamps-nothing .* 0\.8 N·m, the last they get, pulls Sump screws \(M6×1, 8\.8\) to 1\.\d kN at most, out of 11\.7 kN: next to no clamp\. Check the value and its unit\. If 7 lbf·ft was meant, not 7 lbf·in, it is 9\.5 N·m\.$/,
       ),
@@ -69,7 +69,7 @@ describe('a torque that clamps next to nothing', () => {
   })
 
   it('is only doubted where nothing explains it', () => {
-    expect(sumpTorque('0.1 N·m').filter((line) => !line.includes('torque-below-last'))).toEqual([
+    expect(sumpTorque('0.1 N·m').filter((line) => line.includes('torque-clamps-nothing'))).toEqual([
       expect.stringMatching(/^doubt torque-clamps-nothing .*Check the value and its unit\.$/),
     ])
   })
@@ -164,6 +164,13 @@ describe('values beside one another', () => {
       'doubt tolerance-too-fine procedures[3].passes[2].target: Sump screws, pass 3: ±0.03 N·m of 9 N·m is finer than ' +
         'any wrench holds. Check the limits.',
     ])
+  })
+
+  it('are doubted when hardly any wrench reads them', () => {
+    expect(sumpTorque('0.9 N·m')).toContainEqual(
+      'doubt no-usual-wrench procedures[3].passes[2].target: Sump screws, pass 3: hardly any wrench reads 0.90 N·m. ' +
+        'Check the value and its unit.',
+    )
   })
 
   it('may be limits to one side: 90 to 94 N·m', () => {
