@@ -20,6 +20,7 @@ async function takePictures(page: Page, address: string) {
   const confirm = async (times: number) => {
     for (let time = 0; time < times; time++) await mechanic.confirm()
   }
+  await page.clock.install()
   await page.goto(address)
   await page.getByRole('button', { name: /Skerry 3/ }).waitFor()
   await picture(page, 'engines')

@@ -20,6 +20,8 @@ interface Shape extends At {
   readonly allowed: string
 }
 
+const nameOf = { mm: 'millimetres', in: 'inches', µm: 'micrometres', thou: 'thousandths of an inch' } as const
+
 function cure({ what }: Shape): string {
   return what === 'bore'
     ? 'Check the cap and its bolts, then have the bore resized.'
@@ -77,8 +79,10 @@ export const bearingWords = {
     'before closing it.',
   'size-not-above-zero': ({ place, what, typed }: At & { readonly what: string; readonly typed: string }) =>
     `${place}: “${typed}” cannot be a ${what}. Read the gauge again and type it anew.`,
-  'reading-in-other-unit': (facts: Strange & { readonly unit: string; readonly meant: string }) =>
-    `${facts.place}: is “${facts.typed}” meant in ${facts.unit}? That would be ${facts.meant}; a ${facts.what} ` +
+  'reading-in-other-unit': (
+    facts: Strange & { readonly unit: keyof typeof nameOf; readonly meant: string },
+  ) =>
+    `${facts.place}: is “${facts.typed}” meant in ${nameOf[facts.unit]}? That would be ${facts.meant}; a ${facts.what} ` +
     `of ${facts.least} to ${facts.most} is expected. Type it with its unit.`,
   'reading-far-off': (facts: Strange) =>
     `${facts.place}: “${facts.typed}” is far from the ${facts.least} to ${facts.most} expected of a ${facts.what}. ` +

@@ -13,8 +13,7 @@ export type Problem = {
 
 /** The answer of anything that can fail in an expected way. A bug throws instead; never both for one thing. */
 export type Outcome<Value> =
-  | { readonly ok: true; readonly value: Value }
-  | { readonly ok: false; readonly problem: Problem }
+  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly problem: Problem }
 
 export function done<Value>(value: Value): Outcome<Value> {
   return { ok: true, value }

@@ -88,4 +88,6 @@ export const wrenchWords = {
   'order-in-line': (facts: { readonly hops: number; readonly first: string; readonly last: string }) =>
     `From ${facts.first} to ${facts.last} it goes ${facts.hops} times in a row to a neighbour on the same side. Most orders ` +
     'change sides more often. Unusual, which does not make it wrong.',
+  'face-without-fasteners': ({ face }: { readonly face: string }) =>
+    `No fastener is on “${face}”, so there is nothing to clamp it with. Choose a face that is bolted.`,
 }

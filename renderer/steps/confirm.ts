@@ -1,3 +1,9 @@
+/** The one thing to do next: what the big button says, and what it does. */
+export interface Confirm {
+  readonly text: string
+  readonly run: () => unknown
+}
+
 /** A pedal or a gloved hand bounces: what comes this soon after a confirmation is the same press. */
 const bounceMs = 400
 
