@@ -1,5 +1,6 @@
 export { engineSpec } from './schema.ts'
 export type { Caution, EngineSpec, Source } from './schema.ts'
+export { families } from './case.ts'
 export type { Dowel, EngineCase, Face, OilPassage, Rod, Saddle } from './case.ts'
 export type { Bead, Fastener, FastenerGroup, Order, Pass, PassKind, Procedure } from './fastening.ts'
 export { patterns } from './fit.ts'
