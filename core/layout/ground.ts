@@ -114,17 +114,18 @@ function capShapes(drawing: Drawing): readonly LineShape[] {
   if (role === 'cap' && (spec.case.family !== 'caps' || here.face.shows !== 'saddles')) return []
   if (here.face.plane !== 'plan' || discs.length === 0) return []
   return here.bearings.flatMap(({ id, x, y, width, diameter }) => {
-    const reaches = bosses
-      .filter((boss) => Math.abs(boss.x - x) <= width / 2 && Math.abs(boss.y - y) <= 2.5 * diameter)
-      .map((boss) => Math.abs(boss.y - y) + boss.radius + 1)
-    const reach = Math.max(diameter / 2 + 4, ...reaches)
+    const beside = bosses.filter(
+      (boss) => Math.abs(boss.x - x) <= width / 2 && Math.abs(boss.y - y) <= 2.5 * diameter,
+    )
+    const least = Math.min(y - diameter / 2 - 4, ...beside.map((boss) => boss.y - boss.radius - 1))
+    const most = Math.max(y + diameter / 2 + 4, ...beside.map((boss) => boss.y + boss.radius + 1))
     const [next = Infinity] = here.bearings
       .filter((other) => other.id !== id && other.y === y)
       .map((other) => Math.abs(other.x - x))
       .sort((one, other) => one - other)
     // Two rods on one pin stand side by side.
     const half = Math.min(width / 2 + 2.5, next / 2)
-    const box = { left: x - half, top: y - reach, width: 2 * half, height: 2 * reach }
+    const box = { left: x - half, top: least, width: 2 * half, height: most - least }
     return [roundedBox(drawing, `cap/${id}`, role, box, 6)]
   })
 }

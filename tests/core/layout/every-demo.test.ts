@@ -74,22 +74,4 @@ describe.each(faces)('the drawing of $name', ({ spec, face }) => {
       expect(labels, where).toEqual(expect.arrayContaining(bearings.map(({ id }) => id)))
     }
   })
-
-  it('points at the next fastener with a larger number than any other', () => {
-    for (const { scene, facts, where } of scenes) {
-      if (facts.callout === null) continue
-      const numbers = scene.shapes.filter(({ id }) => id.startsWith('fastener/') && id.endsWith('/number'))
-      const capitals = numbers.map((shape) => ({
-        next: shape.role === 'next',
-        capital: shape.kind === 'text' ? shape.capital : 0,
-      }))
-      const next = capitals.find((each) => each.next)?.capital ?? 0
-      const others = capitals.filter((each) => !each.next).map(({ capital }) => capital)
-      expect(next, where).toBeGreaterThanOrEqual(Math.max(0, ...others.filter((each) => each <= next + 1e-9)))
-      expect(
-        capitals.filter((each) => each.next),
-        where,
-      ).toHaveLength(1)
-    }
-  })
 })

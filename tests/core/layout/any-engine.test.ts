@@ -1,0 +1,113 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { sceneOf, type Sheet } from '../../../core/layout/index.ts'
+import { collisions, discsOf, outside, unreal } from './checks.ts'
+import { demo, factsAt, sheets, stages, views } from './demos.ts'
+import { anyEngine } from './any-engine.ts'
+
+const anySheet: fc.Arbitrary<Sheet> = fc.record({
+  widthPx: fc.integer({ min: 320, max: 2600 }),
+  heightPx: fc.integer({ min: 240, max: 1600 }),
+  capitalPx: fc.integer({ min: 9, max: 48 }),
+})
+
+describe('the drawing of any engine', () => {
+  it('has nothing over anything else, nothing outside the sheet, and every fastener once', () => {
+    fc.assert(
+      fc.property(
+        anyEngine,
+        anySheet,
+        fc.constantFrom(...views),
+        fc.constantFrom(...stages),
+        (spec, sheet, view, stage) => {
+          const scene = sceneOf(spec, factsAt(spec, 'joint', stage), view, sheet)
+          expect(unreal(scene)).toEqual([])
+          expect(outside(scene)).toEqual([])
+          expect(collisions(scene)).toEqual([])
+          expect(discsOf(scene)).toHaveLength(spec.fasteners.length)
+        },
+      ),
+      { numRuns: 150 },
+    )
+  })
+
+  it('is the same for the same input', () => {
+    fc.assert(
+      fc.property(anyEngine, fc.constantFrom(...views), (spec, view) => {
+        const facts = factsAt(spec, 'joint', 'under way')
+        expect(sceneOf(spec, facts, view, sheets[0]!)).toEqual(sceneOf(spec, facts, view, sheets[0]!))
+      }),
+      { numRuns: 20 },
+    )
+  })
+})
+
+describe('odd engines', () => {
+  const spec = demo('fen-1')
+  const view = { from: 'above', turn: 0 } as const
+  const [pattern] = spec.fasteners.filter(({ face }) => face === 'joint')
+  const at = (x: number, y: number) => [x * 1e6, y * 1e6] as unknown as (typeof pattern & object)['at']
+
+  it('a bolt far outside its flange is still on the sheet, so that the slip is seen', () => {
+    const far = {
+      ...spec,
+      fasteners: [...spec.fasteners, { ...pattern!, id: 'far', number: '99', at: at(2000, 0) }],
+    }
+    const scene = sceneOf(far, factsAt(far, 'joint', 'first pull'), view, sheets[0]!)
+    expect(outside(scene)).toEqual([])
+    expect(collisions(scene)).toEqual([])
+    expect(discsOf(scene).map(({ id }) => id)).toContain('far')
+  })
+
+  it('a thousand fasteners on a single are a thousand discs, none over another', () => {
+    const fasteners = Array.from({ length: 1000 }, (_, index) => ({
+      ...{ ...pattern!, id: `f${index}`, number: String(index % 1000) },
+      at: at(2 + (index % 40) * 5, -110 + Math.floor(index / 40) * 9),
+    }))
+    const scene = sceneOf(
+      { ...spec, fasteners },
+      factsAt({ ...spec, fasteners }, 'joint', 'bare'),
+      view,
+      sheets[1]!,
+    )
+    expect(discsOf(scene)).toHaveLength(1000)
+    expect(collisions(scene)).toEqual([])
+  })
+
+  it('two fasteners at one place are drawn, both', () => {
+    const twice = { ...spec, fasteners: [pattern!, { ...pattern!, id: 'again', number: '50' }] }
+    const scene = sceneOf(twice, factsAt(twice, 'joint', 'bare'), view, sheets[0]!)
+    expect(unreal(scene)).toEqual([])
+    expect(discsOf(scene)).toHaveLength(2)
+  })
+
+  it('a face with nothing on it is an empty sheet of paper with its name', () => {
+    const bare = {
+      ...spec,
+      fasteners: [],
+      case: {
+        ...spec.case,
+        dowels: [],
+        oilPassages: [],
+        faces: [{ ...spec.case.faces[2]!, outline: undefined! }],
+      },
+      beads: [],
+    }
+    const scene = sceneOf(bare, factsAt(bare, 'cover', 'bare'), view, sheets[0]!)
+    expect(unreal(scene)).toEqual([])
+    expect(scene.rows.map(({ text }) => text)).toEqual(['Oil pump cover, seen from the nose'])
+  })
+
+  it('a sheet of no size does not divide by nothing', () => {
+    const scene = sceneOf(spec, factsAt(spec, 'joint', 'first pull'), view, {
+      widthPx: 1,
+      heightPx: 1,
+      capitalPx: 12,
+    })
+    expect(unreal(scene)).toEqual([])
+  })
+
+  it('a face that the engine does not have is a bug of the caller', () => {
+    expect(() => sceneOf(spec, factsAt(spec, 'lid', 'bare'), view, sheets[0]!)).toThrow(RangeError)
+  })
+})
