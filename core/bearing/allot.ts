@@ -1,5 +1,5 @@
 import { pricesOf } from './prices.ts'
-import { search, wantsOf } from './search.ts'
+import { search, type Wants } from './search.ts'
 
 /** One way of filling a place: what it costs, whole, and the kinds it takes a piece of; a kind may come twice. */
 export interface Way {
@@ -38,16 +38,17 @@ const searches = [
 
 /**
  * One way for every place so that no kind is taken more often than there are pieces of it, but for what may be ordered,
- * at the least sum of costs; null where that cannot be. A known allotment is bettered or kept.
+ * at the least sum of costs; null where that cannot be. `wants` are the allotting's own; a known
+ * allotment is bettered or kept.
  *
  * `proved` is false where the last search was cut off: then a cheaper allotment may exist. That takes far more shells than
  * lie in one engine's tray.
  */
 export function allot(
   allotting: Allotting,
+  wants: Wants,
   known: Allotment | null = null,
 ): { readonly best: Allotment | null; readonly proved: boolean } {
-  const wants = wantsOf(allotting)
   let best = known
   for (const { rounds, looks } of searches) {
     const found = search(allotting, wants, pricesOf(allotting, rounds), looks, best)

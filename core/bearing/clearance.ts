@@ -1,13 +1,5 @@
 import type { Band } from '../spec/index.ts'
-import {
-  difference,
-  formatNumber,
-  half,
-  inMicrometres,
-  nanometres,
-  sum,
-  type Length,
-} from '../quantity/index.ts'
+import { difference, formatNumber, inMicrometres, nanometres, sum, type Length } from '../quantity/index.ts'
 
 /** Sizes from `least` to `most`, both included. */
 export interface Range {
@@ -44,12 +36,19 @@ export function exactly(size: Length): Range {
  * into classes do, k is √3 and about 9 of 10 lie inside.
  */
 export function oilClearance(bore: Range, journal: Range, upperWall: Range, lowerWall: Range): Clearance {
-  const least = difference(bore.least, sum(journal.most, upperWall.most, lowerWall.most))
-  const most = difference(bore.most, sum(journal.least, upperWall.least, lowerWall.least))
-  const nominal = half(sum(least, most))
+  const { least, most } = worstCase(bore, journal, upperWall, lowerWall)
+  const nominal = nanometres(Math.round((least + most) / 2))
   const halfRanges = [bore, journal, upperWall, lowerWall].map((range) => (range.most - range.least) / 2)
   const spread = nanometres(Math.round(Math.hypot(...halfRanges)))
   return { least, most, nominal, likely: { least: difference(nominal, spread), most: sum(nominal, spread) } }
+}
+
+/** The worst case of `oilClearance` alone. */
+export function worstCase(bore: Range, journal: Range, upperWall: Range, lowerWall: Range): Range {
+  return {
+    least: difference(bore.least, sum(journal.most, upperWall.most, lowerWall.most)),
+    most: difference(bore.most, sum(journal.least, upperWall.least, lowerWall.least)),
+  }
 }
 
 /** `24 to 48 µm`, or `23.96 to 48 µm`: to the nanometre, so that a range never looks inside a limit that it leaves. */

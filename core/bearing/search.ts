@@ -7,7 +7,7 @@ export interface Wants {
   readonly scarce: readonly (readonly number[])[]
 }
 
-export function wantsOf({ places, pieces }: Allotting): Wants {
+export function wantsOf({ places, pieces }: Pick<Allotting, 'places' | 'pieces'>): Wants {
   const none = pieces.map(() => 0)
   const most = fromTheEnd(places, none, (later, ways) => {
     const taken = mostTaken(ways, pieces.length)
@@ -43,6 +43,7 @@ export function search(
   )
   const cheapest = priced.map((ways) => ways[0]?.price ?? Infinity)
   const toCome = fromTheEnd(cheapest, 0, (later, price) => later + price)
+  const dear = prices.inTray.flatMap((price, kind) => (price > 0 ? [kind] : []))
   const left = [...pieces]
   const chosen: number[] = []
   const reached = places.map(() => new Map<string, number>())
@@ -97,8 +98,7 @@ export function search(
     let bound = cost + toCome[place]!
     if (prices.ordered > 0) bound -= prices.ordered * (order.most - ordered)
     const most = wants.most[place]!
-    for (let kind = 0; kind < left.length; kind++)
-      bound -= prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
+    for (const kind of dear) bound -= prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
     return bound
   }
 

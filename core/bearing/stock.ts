@@ -1,11 +1,12 @@
 import type { Fit } from '../spec/index.ts'
 import { done, problem, type Outcome, type Problem } from '../problem/index.ts'
-import { allot, type Allotment } from './allot.ts'
-import type { Range } from './clearance.ts'
+import { oilClearance, type Range } from './clearance.ts'
+import { fewestOrdersThenNearest } from './fewest-orders.ts'
+import { againstLimits } from './limits.ts'
 import type { Half, Judged } from './pairs.ts'
 import { nearestInside } from './proposal.ts'
 import { kindsOf, ofSize, type ShellKind, type Tray } from './tray.ts'
-import { waysOf, type OpenBearing, type ShellWay } from './ways.ts'
+import { mayGoInto, wayFinder, type OpenBearing, type ShellWay } from './ways.ts'
 
 export interface AllottedShell {
   readonly grade: string
@@ -45,29 +46,27 @@ export interface Assignment {
 export function assignFromTray(fit: Fit, tray: Tray, bearings: readonly OpenBearing[]): Outcome<Assignment> {
   const kinds = kindsOf(fit, tray, new Set(bearings.map(({ undersize }) => undersize)))
   if (!kinds.ok) return kinds
-  const options = bearings.map((bearing) => ({ bearing, ways: waysOf(fit, kinds.value, bearing) }))
+  const waysOf = wayFinder(fit, kinds.value)
+  const options = bearings.map((bearing) => ({ bearing, ways: waysOf(bearing) }))
   // From the widest room for walls to the narrowest, so that bearings that want the same shells follow one another.
   const open = options.filter(({ ways }) => ways.length > 0).sort((a, b) => room(b.bearing) - room(a.bearing))
-  const shut = options.filter(({ ways }) => ways.length === 0)
   const pieces = piecesLeft(
     kinds.value,
-    shut.map(({ bearing }) => bearing),
+    options.filter(({ ways }) => ways.length === 0).map(({ bearing }) => bearing),
     2 * bearings.length,
   )
   const { best, proved } = fewestOrdersThenNearest(
     open.map(({ ways }) => ways),
     pieces,
-    kinds.value,
+    kinds.value.map(({ orderable }) => orderable),
   )
-  const without = best === null ? options : shut
-  const filled =
-    best === null ? [] : open.map(({ bearing, ways }, place) => ({ bearing, way: ways[best.ways[place]!]! }))
+  const chosen = new Map<OpenBearing, ShellWay>()
+  best?.ways.forEach((way, place) => chosen.set(open[place]!.bearing, open[place]!.ways[way]!))
   return done({
-    filled: inOrderOf(bearings, handOut(kinds.value, pieces, filled)),
-    unfilled: without.map(({ bearing }) => ({
-      position: bearing.position,
-      problem: whyUnfilled(fit, bearing),
-    })),
+    filled: handOut(fit, kinds.value, pieces, bearings, chosen),
+    unfilled: bearings
+      .filter((bearing) => !chosen.has(bearing))
+      .map((bearing) => ({ position: bearing.position, problem: whyUnfilled(fit, bearing) })),
     squaredDeviation: (best?.cost ?? 0) / 4e6,
     proved,
   })
@@ -77,13 +76,6 @@ function room({ sizes: { bore, journal } }: OpenBearing): number {
   return bore.least + bore.most - journal.least - journal.most
 }
 
-function inOrderOf(
-  bearings: readonly OpenBearing[],
-  filled: ReadonlyMap<OpenBearing, FilledBearing>,
-): readonly FilledBearing[] {
-  return bearings.flatMap((bearing) => filled.get(bearing) ?? [])
-}
-
 /** A pinned shell is not given to another bearing, even where the one it is pinned to cannot be filled. */
 function piecesLeft(
   kinds: readonly ShellKind[],
@@ -91,63 +83,39 @@ function piecesLeft(
   mostWanted: number,
 ): readonly number[] {
   const left = kinds.map(({ pieces }) => Math.min(pieces, mostWanted))
-  for (const { undersize, pinned } of shut)
+  for (const bearing of shut)
     for (const half of ['upper', 'lower'] as const) {
-      const pin = pinned[half]
-      if (pin === null) continue
-      const kept = kinds.findIndex(
-        (kind, index) =>
-          left[index]! > 0 &&
-          kind.undersize === undersize &&
-          (kind.half === half || kind.half === 'either') &&
-          ('label' in pin ? kind.label === pin.label : kind.grade === pin.grade),
-      )
+      if (bearing.pinned[half] === null) continue
+      const kept = kinds.findIndex((kind, index) => left[index]! > 0 && mayGoInto(kind, bearing, half))
       if (kept >= 0) left[kept]! -= 1
     }
   return left
 }
 
-/** Finds the fewest orders first; with no more than those, the least sum of squares. */
-function fewestOrdersThenNearest(
-  places: readonly (readonly ShellWay[])[],
-  pieces: readonly number[],
-  kinds: readonly ShellKind[],
-): { readonly best: Allotment | null; readonly proved: boolean } {
-  const orderable = kinds.map((kind) => kind.orderable)
-  // Prices are whole numbers, so an order costs enough of them for its price to be a fine one.
-  const costOfOrder = 1000
-  const fewest = allot({
-    places: places.map((ways) => ways.map(({ takes }) => ({ cost: 0, takes }))),
-    pieces,
-    order: { kinds: orderable, cost: costOfOrder, most: Infinity },
-    grain: costOfOrder,
-  })
-  if (fewest.best === null) return fewest
-  const { ways } = fewest.best
-  const cost = ways.reduce((total, way, place) => total + places[place]![way]!.cost, 0)
-  const order = { kinds: orderable, cost: 0, most: fewest.best.cost / costOfOrder }
-  const nearest = allot({ places, pieces, order, grain: 1 }, { ways, cost })
-  return { best: nearest.best, proved: fewest.proved && nearest.proved }
-}
-
-/** Hands out the pieces that are there; those beyond are ordered. */
+/** Hands out the pieces that are there, first bearing first, so that whole bearings can be closed; the rest is ordered. */
 function handOut(
+  fit: Fit,
   kinds: readonly ShellKind[],
   pieces: readonly number[],
-  filled: readonly { readonly bearing: OpenBearing; readonly way: ShellWay }[],
-): ReadonlyMap<OpenBearing, FilledBearing> {
+  bearings: readonly OpenBearing[],
+  chosen: ReadonlyMap<OpenBearing, ShellWay>,
+): readonly FilledBearing[] {
   const left = [...pieces]
   const shell = (kind: number): AllottedShell => {
     const { grade, undersize, half, label, wall } = kinds[kind]!
     left[kind]! -= 1
     return { grade, undersize, half, label: left[kind]! < 0 ? null : label, wall }
   }
-  return new Map(
-    filled.map(({ bearing, way: { takes, judged } }) => {
-      const { position } = bearing
-      return [bearing, { position, upper: shell(takes[0]), lower: shell(takes[1]), judged }]
-    }),
-  )
+  return bearings.flatMap((bearing) => {
+    const way = chosen.get(bearing)
+    if (way === undefined) return []
+    const { position, sizes } = bearing
+    const [upper, lower] = [shell(way.takes[0]), shell(way.takes[1])]
+    const clearance = oilClearance(sizes.bore, sizes.journal, upper.wall, lower.wall)
+    return [
+      { position, upper, lower, judged: { clearance, within: againstLimits(clearance, fit.clearance) } },
+    ]
+  })
 }
 
 function whyUnfilled(fit: Fit, { position, sizes, undersize, pinned }: OpenBearing): Problem {

@@ -1,8 +1,8 @@
 import type { Fit } from '../spec/index.ts'
 import type { Way } from './allot.ts'
-import { oilClearance } from './clearance.ts'
+import { worstCase } from './clearance.ts'
 import { againstLimits, targetOf } from './limits.ts'
-import { allowedPairs, thickerHalves, type Half, type Judged, type Sizes } from './pairs.ts'
+import { allowedPairs, thickerHalves, type Half, type Sizes } from './pairs.ts'
 import type { ShellKind } from './tray.ts'
 
 /** What a person has fixed for one half: a grade, wherever it comes from, or one line of the tray. */
@@ -17,65 +17,69 @@ export interface OpenBearing {
   readonly pinned: { readonly upper: Pin | null; readonly lower: Pin | null }
 }
 
-/** Two kinds of shell in a bearing, inside the limits. Takes the upper half's kind, then the lower half's. */
+/** Two kinds of shell in one bearing, the upper half's and the lower half's. */
 export interface ShellWay extends Way {
-  readonly takes: readonly [number, number]
-  readonly judged: Judged
+  readonly takes: readonly [upper: number, lower: number]
 }
 
 /**
- * Every way of filling a bearing from these kinds: the right undersize and half, what is pinned, the spec's mixing rule,
- * inside the limits at worst. It costs the square of twice the nominal clearance's distance from the target, in nm².
+ * Finds every way of filling a bearing from these kinds: the right undersize and half, what is pinned, the spec's mixing
+ * rule, inside the limits at worst. It costs the square of twice the nominal clearance's distance from the target, in nm².
  * Where two shells would do either way round, the thicker is in the half that takes it.
  */
-export function waysOf(fit: Fit, kinds: readonly ShellKind[], bearing: OpenBearing): readonly ShellWay[] {
-  const uppers = fitting(kinds, bearing, 'upper')
-  const lowers = fitting(kinds, bearing, 'lower')
-  const allowed = new Set(allowedPairs(fit).map(({ upper, lower }) => `${upper}/${lower}`))
-  const ways = new Map<number, ShellWay>()
-  for (const upper of uppers)
-    for (const lower of lowers) {
-      if (!allowed.has(`${kinds[upper]!.grade}/${kinds[lower]!.grade}`)) continue
-      const takes = [upper, lower] as const
-      const pair = Math.min(...takes) * kinds.length + Math.max(...takes)
-      if (ways.has(pair) && !thickerInItsHalf(fit, kinds, takes)) continue
-      const way = wayWith(fit, kinds, bearing.sizes, takes)
-      if (way.judged.within === 'inside') ways.set(pair, way)
-    }
-  return [...ways.values()]
+export function wayFinder(
+  fit: Fit,
+  kinds: readonly ShellKind[],
+): (bearing: OpenBearing) => readonly ShellWay[] {
+  const pairs = allowedPairs(fit)
+  const twiceTarget = 2 * targetOf(fit)
+  const [thicker] = thickerHalves(fit)
+  const twiceWall = kinds.map(({ wall }) => wall.least + wall.most)
+
+  return (bearing) => {
+    const { bore, journal } = bearing.sizes
+    const uppers = fittingByGrade(kinds, bearing, 'upper')
+    const lowers = fittingByGrade(kinds, bearing, 'lower')
+    const ways = new Map<number, ShellWay>()
+    for (const pair of pairs)
+      for (const upper of uppers.get(pair.upper) ?? [])
+        for (const lower of lowers.get(pair.lower) ?? []) {
+          const key = Math.min(upper, lower) * kinds.length + Math.max(upper, lower)
+          const asTheyGo =
+            thicker === 'upper'
+              ? twiceWall[upper]! >= twiceWall[lower]!
+              : twiceWall[lower]! >= twiceWall[upper]!
+          if (ways.has(key) && !asTheyGo) continue
+          const clearance = worstCase(bore, journal, kinds[upper]!.wall, kinds[lower]!.wall)
+          if (againstLimits(clearance, fit.clearance) !== 'inside') continue
+          ways.set(key, {
+            cost: (clearance.least + clearance.most - twiceTarget) ** 2,
+            takes: [upper, lower],
+          })
+        }
+    return [...ways.values()]
+  }
 }
 
-/** The indexes of the kinds that may go into one half of a bearing. */
-function fitting(
-  kinds: readonly ShellKind[],
-  { undersize, pinned }: OpenBearing,
-  half: Half,
-): readonly number[] {
+/** Whether a kind of shell is for this half of the bearing, of its undersize, and what is pinned there if anything is. */
+export function mayGoInto(kind: ShellKind, { undersize, pinned }: OpenBearing, half: Half): boolean {
   const pin = pinned[half]
-  return kinds.flatMap((kind, index) => {
-    const pinnedTo = pin === null || ('label' in pin ? kind.label === pin.label : kind.grade === pin.grade)
-    const fits = kind.undersize === undersize && (kind.half === half || kind.half === 'either')
-    return pinnedTo && fits && (kind.pieces > 0 || kind.orderable) ? [index] : []
-  })
+  const asPinned = pin === null || ('label' in pin ? kind.label === pin.label : kind.grade === pin.grade)
+  return asPinned && kind.undersize === undersize && (kind.half === half || kind.half === 'either')
 }
 
-function wayWith(
-  fit: Fit,
+/** The indexes, by grade, of the kinds that may go into one half and that can be had. */
+function fittingByGrade(
   kinds: readonly ShellKind[],
-  { bore, journal }: Sizes,
-  takes: readonly [number, number],
-): ShellWay {
-  const clearance = oilClearance(bore, journal, kinds[takes[0]]!.wall, kinds[takes[1]]!.wall)
-  const cost = (clearance.least + clearance.most - 2 * targetOf(fit)) ** 2
-  return { cost, takes, judged: { clearance, within: againstLimits(clearance, fit.clearance) } }
-}
-
-function thickerInItsHalf(
-  fit: Fit,
-  kinds: readonly ShellKind[],
-  [upper, lower]: readonly [number, number],
-): boolean {
-  const twice = ({ wall }: ShellKind) => wall.least + wall.most
-  const thicker = twice(kinds[upper]!) > twice(kinds[lower]!) ? 'upper' : 'lower'
-  return thicker === thickerHalves(fit)[0]
+  bearing: OpenBearing,
+  half: Half,
+): ReadonlyMap<string, readonly number[]> {
+  const fitting = new Map<string, number[]>()
+  for (const [index, kind] of kinds.entries()) {
+    if (!mayGoInto(kind, bearing, half) || (kind.pieces === 0 && !kind.orderable)) continue
+    const ofGrade = fitting.get(kind.grade)
+    if (ofGrade === undefined) fitting.set(kind.grade, [index])
+    else ofGrade.push(index)
+  }
+  return fitting
 }

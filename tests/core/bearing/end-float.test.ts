@@ -1,0 +1,88 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { correctedFloat, gapFault, washerFor } from '../../../core/bearing/index.ts'
+import { sentenceOf } from '../../../core/problem/index.ts'
+import { nanometres } from '../../../core/quantity/index.ts'
+import type { EndFloat } from '../../../core/spec/index.ts'
+import { mm } from './fits.ts'
+
+const row = (name: string, thickness: number, floatFrom: number, floatTo: number) => ({
+  name,
+  thickness: mm(thickness),
+  floatFrom: mm(floatFrom),
+  floatTo: mm(floatTo),
+})
+
+/** Rows that share an edge at 0.20 mm, and a gap from 0.30 to 0.32 mm. */
+const pumpFloat: EndFloat = {
+  saddle: 'M3',
+  least: mm(0.08),
+  most: mm(0.2),
+  washers: [row('standard', 2.5, 0.08, 0.2), row('first', 2.55, 0.2, 0.3), row('second', 2.6, 0.32, 0.4)],
+}
+
+function washer(float: number, endFloat = pumpFloat): string {
+  const found = washerFor(endFloat, mm(float))
+  return found.ok ? found.value.name : sentenceOf(found.problem)
+}
+
+describe('thrust washers by the table', () => {
+  it.each([
+    [0.08, 'standard'],
+    [0.2, 'standard'],
+    [0.201, 'first'],
+    [0.3, 'first'],
+    [0.32, 'second'],
+    [0.4, 'second'],
+  ])('a float of %d mm asks for the %s ones', (float, name) => {
+    expect(washer(float)).toBe(name)
+  })
+
+  it.each([0.31, 0.079, 0.401])('what %d mm asks for is not defined', (float) => {
+    expect(washer(float)).toBe(
+      `M3: which washers an end float of ${float.toFixed(3)} mm asks for is not defined in the spec. ` +
+        'Measure again; if it stays, ask the maker.',
+    )
+  })
+
+  it('are never given by a row that does not hold the float', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 500_000 }).map(nanometres), (float) => {
+        const found = washerFor(pumpFloat, float)
+        if (!found.ok) return
+        expect(found.value.floatFrom).toBeLessThanOrEqual(float)
+        expect(found.value.floatTo).toBeGreaterThanOrEqual(float)
+      }),
+    )
+  })
+
+  it('are not defined without a table', () => {
+    expect(washer(0.1, { ...pumpFloat, washers: [] })).toMatch(/is not defined/)
+  })
+})
+
+describe('a float measured with other washers than the table supposes', () => {
+  it('is corrected by what these are thinner', () => {
+    // 0.10 mm thinner in all, so 0.10 mm of the float is theirs.
+    expect(correctedFloat(mm(0.25), mm(5), mm(4.9))).toBe(mm(0.15))
+    expect(correctedFloat(mm(0.25), mm(5), mm(5))).toBe(mm(0.25))
+  })
+})
+
+describe('a gap measured with a feeler gauge', () => {
+  const limits = { least: mm(0.1), most: mm(0.3) }
+
+  it('may be on its limits', () => {
+    expect(gapFault('B1', 'side clearance', mm(0.1), limits)).toBeNull()
+    expect(gapFault('B1', 'side clearance', mm(0.3), limits)).toBeNull()
+  })
+
+  it('is told with its limits when beyond', () => {
+    expect(sentenceOf(gapFault('B1', 'side clearance', mm(0.35), limits)!)).toBe(
+      'B1: side clearance 0.350 mm, allowed 0.100 mm to 0.300 mm. Check rod and crank for wear.',
+    )
+    expect(sentenceOf(gapFault('M3', 'end float', mm(0.05), limits)!)).toBe(
+      'M3: end float 0.050 mm, allowed 0.100 mm to 0.300 mm. Fit other thrust washers and measure again.',
+    )
+  })
+})
