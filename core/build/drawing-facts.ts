@@ -1,4 +1,4 @@
-import type { BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../layout/index.ts'
+import type { BeadState, BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../layout/index.ts'
 import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
 import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../tightening/index.ts'
@@ -30,7 +30,7 @@ export function drawingFacts(
     fasteners: fastenersOn(spec, state, face, procedure),
     path: procedure === null ? null : pathOf(procedure, run),
     callout: procedure === null ? null : calloutOf(procedure, run, unit),
-    bead: beadOn(spec, state, face),
+    beads: beadsOn(spec, state, step, face),
   }
 }
 
@@ -117,8 +117,15 @@ function calloutOf(procedure: Procedure, run: Run | undefined, unit: TorqueUnit)
   }
 }
 
-function beadOn(spec: EngineSpec, state: BuildState, face: string): DrawingFacts['bead'] {
-  const beads = spec.beads.filter((bead) => bead.face === face)
-  if (beads.length === 0) return 'none'
-  return beads.every(({ id }) => state.beads[id] !== undefined) ? 'laid' : 'to-lay'
+/** The bead that the step lays, and those of the face that are laid. */
+function beadsOn(spec: EngineSpec, state: BuildState, step: Step, face: string): DrawingFacts['beads'] {
+  const toLay = step.kind === 'lay-bead' ? step.bead : null
+  return Object.fromEntries(
+    spec.beads
+      .filter((bead) => bead.face === face)
+      .flatMap(({ id }): readonly (readonly [string, BeadState])[] => {
+        if (state.beads[id] !== undefined) return [[id, 'laid']]
+        return id === toLay ? [[id, 'to-lay']] : []
+      }),
+  )
 }

@@ -3,27 +3,34 @@ import type { Bead } from '../spec/index.ts'
 import type { Point } from './box.ts'
 import { cornersOnSheet, flat, placeOf, type Drawing } from './drawing.ts'
 import { areaOf } from './on-face.ts'
+import type { BeadState } from './facts.ts'
 import type { LineShape, Shape } from './scene.ts'
 
-/** The beads of the face with what they must keep out of; nothing where no bead is the matter. */
-export function beadShapes(drawing: Drawing): readonly Shape[] {
-  const { facts, here } = drawing
-  if (facts.bead === 'none') return []
-  const role = facts.bead === 'laid' ? 'bead-laid' : 'bead-to-lay'
+/** The beads that are drawn: those to be laid now, and those laid. */
+export function drawnBeads({ facts, here }: Drawing): readonly { bead: Bead; state: BeadState }[] {
   return here.beads.flatMap((bead) => {
+    const state = facts.beads[bead.id]
+    return state === undefined ? [] : [{ bead, state }]
+  })
+}
+
+/** Each bead with what it must keep out of. */
+export function beadShapes(drawing: Drawing): readonly Shape[] {
+  return drawnBeads(drawing).flatMap(({ bead, state }) => {
     const about = `bead/${bead.id}`
     const path = beadPath(drawing, bead)
     const width = inMillimetres(bead.width)
-    const common = { kind: 'line', about, layer: 'parts', points: flat(path), closed: bead.closed } as const
+    const role = state === 'laid' ? 'bead-laid' : 'bead-to-lay'
+    const line = { kind: 'line', about, layer: 'parts', points: flat(path), closed: bead.closed } as const
     return [
       ...bead.keepOut.map((zone, index): Shape => {
         const id = keepOutId(bead, index)
         const points = flat(cornersOnSheet(drawing, areaOf(zone)))
         return { kind: 'line', id, about: id, layer: 'parts', role: 'keep-out', points, closed: true }
       }),
-      { ...common, id: about, role, width },
+      { ...line, id: about, role, width },
       ...directionMarks(drawing, bead, path),
-      ...(facts.bead === 'to-lay' ? [startMark(about, path, Math.max(width, 5 * drawing.sizes.px))] : []),
+      ...(state === 'to-lay' ? [startMark(about, path, Math.max(width, 5 * drawing.sizes.px))] : []),
     ]
   })
 }
@@ -36,6 +43,7 @@ export function beadPath(drawing: Drawing, bead: Bead): readonly Point[] {
   return bead.path.map((place) => placeOf(drawing, place))
 }
 
+/** Where the hand begins. */
 function startMark(about: string, path: readonly Point[], radius: number): Shape {
   const { x, y } = path[0] ?? { x: 0, y: 0 }
   return { kind: 'circle', id: `${about}/start`, about, layer: 'parts', role: 'bead-start', x, y, radius }

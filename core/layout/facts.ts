@@ -40,6 +40,8 @@ export interface BearingFact {
   readonly withinLimits: boolean
 }
 
+export type BeadState = 'to-lay' | 'laid'
+
 /** What the build adds to the bare case of the spec: everything on the drawing that can change. */
 export interface DrawingFacts {
   /** Which joint face is drawn. */
@@ -52,5 +54,6 @@ export interface DrawingFacts {
   readonly path: { readonly from: string; readonly to: string } | null
   /** What stands at the next fastener's leader line, for example `24 N·m`. */
   readonly callout: string | null
-  readonly bead: 'none' | 'to-lay' | 'laid'
+  /** By bead id: to be laid now, or laid. Any other bead is not drawn. */
+  readonly beads: Readonly<Record<string, BeadState>>
 }

@@ -1,4 +1,5 @@
 import { haloReach, inner, rimReach, type Disc } from './discs.ts'
+import { drawnBeads } from './beads.ts'
 import { inMillimetres } from '../quantity/index.ts'
 import type { Drawing } from './drawing.ts'
 import type { FastenerState } from './facts.ts'
@@ -13,7 +14,7 @@ export function stateOf({ facts }: Drawing, id: string): { state: FastenerState;
 /** While a bead is to be laid and nothing is tightened, fasteners are their bare holes: the bead's side of each shows. */
 export function asHoles(drawing: Drawing): boolean {
   return (
-    drawing.facts.bead === 'to-lay' &&
+    drawnBeads(drawing).some(({ state }) => state === 'to-lay') &&
     drawing.discs.every(({ id }) => stateOf(drawing, id).state === 'waiting')
   )
 }

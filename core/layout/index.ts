@@ -1,6 +1,7 @@
 export type { Box, Layer, Role, Scene, SceneRow, Shape } from './scene.ts'
 export type { CircleShape, LineShape, RingShape, SwatchShape, TextShape } from './scene.ts'
 export type {
+  BeadState,
   BearingFact,
   DrawingFacts,
   FastenerFact,

@@ -1,5 +1,5 @@
 import { signs } from './signs.ts'
-import { beadPath, keepOutId } from './beads.ts'
+import { beadPath, drawnBeads, keepOutId } from './beads.ts'
 import type { DrawnBearing } from './bearings.ts'
 import { boreOutline, type Bore } from './bores.ts'
 import { boxAround, grown, middleOf, type Point } from './box.ts'
@@ -11,7 +11,7 @@ import type { Box, Shape } from './scene.ts'
 
 /** Everything that a label may not cover, and what it may cover at a cost. */
 export function takeRoom(drawing: Drawing, bearings: readonly DrawnBearing[], bores: readonly Bore[]): void {
-  const { room, discs, here, facts, sizes } = drawing
+  const { room, discs, here, sizes } = drawing
   const gap = 2 * sizes.px
   room.takeLine(onSheet(drawing, drawing.outline), true, gap)
   for (const disc of discs) room.takeCircle(disc, disc.reach + gap / 2)
@@ -19,11 +19,10 @@ export function takeRoom(drawing: Drawing, bearings: readonly DrawnBearing[], bo
   for (const dowel of here.dowels)
     room.takeCircle(placeOf(drawing, dowel.at), inMillimetres(dowel.diameter) / 2 + gap)
   for (const passage of here.oilPassages) room.takeBox(grown(areaBox(drawing, passage), gap))
-  if (facts.bead !== 'none')
-    for (const bead of here.beads) {
-      room.takeLine(beadPath(drawing, bead), bead.closed, inMillimetres(bead.width) / 2 + gap)
-      for (const zone of bead.keepOut) room.takeBox(grown(areaBox(drawing, zone), gap))
-    }
+  for (const { bead } of drawnBeads(drawing)) {
+    room.takeLine(beadPath(drawing, bead), bead.closed, inMillimetres(bead.width) / 2 + gap)
+    for (const zone of bead.keepOut) room.takeBox(grown(areaBox(drawing, zone), gap))
+  }
   for (const bore of bores) room.crossAtCost(onSheet(drawing, boreOutline(bore)), true, 0.4)
   for (const opening of drawing.openings) room.crossAtCost(cornersOnSheet(drawing, opening), true, 4)
   const { frame } = room
@@ -195,18 +194,15 @@ function turned({ x, y }: Point, side: 1 | -1): Point {
 
 /** Oil passages, and what a bead must keep out of. */
 function zoneLabels(drawing: Drawing): readonly Label[] {
-  const { here, facts } = drawing
-  const zones =
-    facts.bead === 'none'
-      ? []
-      : here.beads.flatMap((bead) =>
-          bead.keepOut.map((zone, index) => ({
-            id: keepOutId(bead, index),
-            box: areaBox(drawing, zone),
-            text: [zone.name, 'no sealant'],
-            role: 'warning-label' as const,
-          })),
-        )
+  const { here } = drawing
+  const zones = drawnBeads(drawing).flatMap(({ bead }) =>
+    bead.keepOut.map((zone, index) => ({
+      id: keepOutId(bead, index),
+      box: areaBox(drawing, zone),
+      text: [zone.name, 'no sealant'],
+      role: 'warning-label' as const,
+    })),
+  )
   const passages = here.oilPassages
     .filter(({ name }) => !zones.some(({ text }) => text[0] === name))
     .map((passage) => ({

@@ -1,5 +1,5 @@
 import type { Bore } from './bores.ts'
-import { keepOutId } from './beads.ts'
+import { drawnBeads, keepOutId } from './beads.ts'
 import type { Drawing } from './drawing.ts'
 import type { BearingFact, FastenerFact } from './facts.ts'
 import { stateOf } from './fasteners.ts'
@@ -17,16 +17,10 @@ export function rowsOf(drawing: Drawing, bores: readonly Bore[]): readonly Scene
       ...(['upper', 'lower'] as const).map((half) => halfRow(kind, id, half, facts.bearings[id])),
       ...(thrust ? [plain(`thrust/${id}`, `Thrust washers at ${kind.toLowerCase()} ${id}`)] : []),
     ]),
-    ...(facts.bead === 'none'
-      ? []
-      : here.beads.flatMap((bead) => [
-          {
-            about: `bead/${bead.id}`,
-            text: `${bead.name}: ${facts.bead === 'laid' ? 'laid' : 'to lay'}`,
-            state: facts.bead,
-          },
-          ...bead.keepOut.map(({ name }, index) => plain(keepOutId(bead, index), `${name}: no sealant`)),
-        ])),
+    ...drawnBeads(drawing).flatMap(({ bead, state }) => [
+      { about: `bead/${bead.id}`, text: `${bead.name}: ${state === 'laid' ? 'laid' : 'to lay'}`, state },
+      ...bead.keepOut.map(({ name }, index) => plain(keepOutId(bead, index), `${name}: no sealant`)),
+    ]),
     ...here.oilPassages.map(({ id, name }) => plain(`oil-passage/${id}`, `Oil passage, ${name}`)),
     ...here.dowels.map(({ id }) => plain(`dowel/${id}`, `Dowel ${id}`)),
     ...bores.map(({ number }) => plain(`bore/${number}`, `Bore ${number}`)),

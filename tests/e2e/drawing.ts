@@ -10,7 +10,7 @@ export async function onTheDrawing(page: Page, engine: string, face: string, fas
   const drawn = read.spec.case.faces.find(({ id }) => id === face)
   const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
-  const facts = { face, bearings: {}, fasteners: {}, path: null, callout: null, bead: 'none' } as const
+  const facts = { face, bearings: {}, fasteners: {}, path: null, callout: null, beads: {} } as const
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
   const { frame, shapes } = sceneOf(read.spec, facts, { from: drawn.workedFrom, turn: 0 }, sheet)
   const disc = shapes.find((shape) => shape.about === `fastener/${fastener}` && shape.kind === 'circle')

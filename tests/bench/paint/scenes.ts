@@ -41,6 +41,6 @@ export function factsAt(spec: EngineSpec, done: number): DrawingFacts {
     fasteners: Object.fromEntries(states),
     path: from === undefined || to === undefined ? null : { from, to },
     callout: '24 N·m',
-    bead: 'laid',
+    beads: Object.fromEntries(spec.beads.map(({ id }) => [id, 'laid' as const])),
   }
 }

@@ -116,14 +116,14 @@ describe('the fasteners on the drawing', () => {
 })
 
 describe('the beads on the drawing', () => {
-  it('are to lay until all of the face are laid', () => {
+  it('are the one that the step lays and those that are laid', () => {
     const shop = new Workshop(skerry)
     shop.worksUpTo('bead-plus')
-    expect(facts(shop, 'bead-plus').bead).toBe('to-lay')
+    expect(facts(shop, 'bead-plus').beads).toEqual({ plus: 'to-lay' })
     shop.goesOn()
-    expect(facts(shop, 'bead-minus').bead).toBe('to-lay')
+    expect(facts(shop, 'bead-minus').beads).toEqual({ plus: 'laid', minus: 'to-lay' })
     shop.goesOn()
-    expect(facts(shop, 'close-case').bead).toBe('laid')
-    expect(facts(shop, 'sump-run').bead).toBe('none')
+    expect(facts(shop, 'close-case').beads).toEqual({ plus: 'laid', minus: 'laid' })
+    expect(facts(shop, 'sump-run').beads).toEqual({})
   })
 })

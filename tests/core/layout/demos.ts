@@ -1,6 +1,13 @@
 import { globSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { BearingFact, DrawingFacts, FastenerFact, Sheet, View } from '../../../core/layout/index.ts'
+import type {
+  BeadState,
+  BearingFact,
+  DrawingFacts,
+  FastenerFact,
+  Sheet,
+  View,
+} from '../../../core/layout/index.ts'
 import { readSpec, type EngineSpec } from '../../../core/spec/index.ts'
 
 const folder = join(import.meta.dirname, '../../../specs')
@@ -51,8 +58,15 @@ export function factsAt(spec: EngineSpec, face: string, stage: Stage): DrawingFa
     fasteners: Object.fromEntries(fasteners),
     path: pulling && from !== undefined && to !== undefined ? { from: from.id, to: to.id } : null,
     callout: pulling && to !== undefined ? '24 N·m' : null,
-    bead: stage === 'bead' ? 'to-lay' : stage === 'under way' ? 'laid' : 'none',
+    beads: Object.fromEntries(beadsAt(spec, face, stage)),
   }
+}
+
+/** At their own stage all beads are laid but the last, which is to be laid. */
+function beadsAt(spec: EngineSpec, face: string, stage: Stage): readonly (readonly [string, BeadState])[] {
+  if (stage !== 'bead' && stage !== 'under way') return []
+  const here = spec.beads.filter((bead) => bead.face === face)
+  return here.map(({ id }, index) => [id, stage === 'bead' && index === here.length - 1 ? 'to-lay' : 'laid'])
 }
 
 function stateAt(stage: Stage, index: number, next: number): Pick<FastenerFact, 'state' | 'share'> {

@@ -10,7 +10,7 @@ const view = { from: 'below', turn: 0 } as const
 function drawn(state: FastenerState, share = 0, more: Partial<DrawingFacts> = {}): Scene {
   const facts = factsAt(spec, 'joint', 'bead')
   const fasteners = { 'case-1': { number: '1', state, share } }
-  return sceneOf(spec, { ...facts, bead: 'none', fasteners, ...more }, view, sheet)
+  return sceneOf(spec, { ...facts, beads: {}, fasteners, ...more }, view, sheet)
 }
 
 function pieces(scene: Scene): readonly string[] {
