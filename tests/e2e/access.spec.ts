@@ -1,0 +1,43 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from '@playwright/test'
+import { expect, test } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+
+/** WCAG 2.2 AA, and what axe leaves off unless asked: the size of targets and the enhanced contrast. */
+async function faultsOf(page: Page) {
+  const { violations } = await new AxeBuilder({ page })
+    .options({ rules: { 'target-size': { enabled: true }, 'color-contrast-enhanced': { enabled: true } } })
+    .analyze()
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`)
+}
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`every screen on the way to a pull can be used by everybody, ${colorScheme}`, async ({ bench }) => {
+    test.setTimeout(180_000)
+    const { page } = bench
+    await page.emulateMedia({ colorScheme })
+    const mechanic = new Mechanic(page, 'pointer')
+    const check = async (screen: string) => expect(await faultsOf(page), screen).toEqual([])
+
+    await page.getByRole('button', { name: /Tarn 4/ }).waitFor()
+    await check('engines')
+    await mechanic.startBuild(/Tarn 4/, 'Seen by all', 'I. Brandvold')
+    await check('marks')
+    for (const marks of ['KLLMK', '1 2 2 3 1', 'ABAB', '7878']) await mechanic.noteMarks(marks)
+    await page.getByRole('button', { name: /^M2/ }).first().click()
+    await check('shells')
+    await mechanic.finishStep('Choose mains')
+    await mechanic.finishStep('Choose big ends')
+    await check('fitting')
+    await mechanic.finishStep('Main shells')
+    await mechanic.finishStep('Lay crank')
+    await check('before a run')
+    for (let press = 0; press < 12; press++) await mechanic.confirm()
+    await check('a pull')
+    await page.getByLabel(/^Reading/).fill('60')
+    await mechanic.confirm()
+    await check('a flag')
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await check('sheet')
+  })
+}
