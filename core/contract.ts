@@ -1,10 +1,13 @@
 import { z } from 'zod'
 import { buildCommand, recordedEvent } from './build/index.ts'
+import { recordRequests } from './contract/backups.ts'
+import { nothing, toldProblem } from './contract/told.ts'
+import type { ToldProblem } from './contract/told.ts'
 import { lengthUnits, torqueUnits } from './quantity/index.ts'
 
-/** A fault on its way to the person: the code for programs, the path into the input, the sentence for people. */
-export const toldProblem = z.strictObject({ code: z.string(), path: z.string(), sentence: z.string() })
-export type ToldProblem = z.output<typeof toldProblem>
+export { toldProblem }
+export type { BackupList, Verification } from './contract/backups.ts'
+export type { ToldProblem } from './contract/told.ts'
 
 /** What a bench keeps between starts: how things are shown, and who stands there. */
 export const preferences = z.strictObject({
@@ -66,21 +69,26 @@ export type OpenBuild = z.output<typeof openBuild>
  */
 export const contract = {
   'host.read': {
-    input: z.strictObject({}),
+    input: nothing,
     output: z.strictObject({
       host: z.enum(['desktop', 'local']),
       version: z.string(),
       dataFolder: z.string(),
+      /**
+       * Why the record cannot be used; null when it can. Where there is a problem, the host answers `host.read`,
+       * `backups.list` and `backups.restore`, and refuses everything else with this problem.
+       */
+      problem: toldProblem.nullable(),
     }),
   },
-  'preferences.read': { input: z.strictObject({}), output: preferences },
+  'preferences.read': { input: nothing, output: preferences },
   'preferences.keep': { input: preferences.partial(), output: preferences },
-  'engines.list': { input: z.strictObject({}), output: z.array(engineLine) },
+  'engines.list': { input: nothing, output: z.array(engineLine) },
   'engines.read': {
     input: z.strictObject({ id: z.string() }),
     output: z.strictObject({ specText: z.string() }),
   },
-  'builds.list': { input: z.strictObject({}), output: z.array(buildLine) },
+  'builds.list': { input: nothing, output: z.array(buildLine) },
   'builds.start': {
     input: z.strictObject({
       engine: z.string(),
@@ -101,6 +109,7 @@ export const contract = {
     }),
     output: z.strictObject({ events: z.array(recordedEvent) }),
   },
+  ...recordRequests,
 } as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>
 
 export type RequestName = keyof typeof contract

@@ -29,8 +29,22 @@ export const hostWords = {
     `The record ${file} is damaged (${found}). It was left as it is. Restore a backup, or have a copy of the file looked at.`,
   'record-form-altered': ({ file }: AtFile) =>
     `The tables of the record ${file} were altered by something other than Bedplate, so its guards cannot be relied on. It was left as it is. Restore a backup.`,
+  'record-missing': ({ file }: AtFile) =>
+    `The record ${file} is gone, but backups of it are there. Restore one; or, to begin anew, move the folder with the backups away.`,
+  'record-being-replaced': (_: None) => 'A backup is being put in place. Wait a moment, then do it again.',
   'record-not-saved': ({ reason }: { reason: 'disk-full' | 'read-only' | 'disk-fault' }) =>
     `Not saved: ${notSaved[reason]} Nothing counts as confirmed until it is saved. Put that right, then confirm again.`,
+
+  'backup-not-saved': ({ folder, reason }: { folder: string; reason: 'full' | 'gone' | 'closed' }) =>
+    `No backup was put in ${folder}: ${noBackup[reason]} The record itself is as it was. Put that right, then make a backup.`,
+  'backup-lost': ({ folder }: { folder: string }) =>
+    `The backup in ${folder} does not read back as it was written, so it does not count. Have that disk looked at, and choose another folder.`,
+  'backup-unknown': (_: None) =>
+    'There is no such backup any more. Look at the list again and choose another.',
+  'backup-unusable': ({ name }: { name: string }) =>
+    `The backup ${name} is damaged, so it was not put in place, and the record is as it was. Choose another one.`,
+  'backup-folder-wrong': ({ folder, fault }: { folder: string; fault: keyof typeof wrongFolder }) =>
+    `“${folder}” cannot take backups: ${wrongFolder[fault]} Choose another folder.`,
 
   'build-unknown': (_: None) => 'This build is not in the record. Open the list of builds and choose again.',
   'build-moved-on': ({ last }: { last: number }) =>
@@ -53,6 +67,19 @@ export const hostWords = {
     `The spec of “${engine}” has faults, and nothing is built from it until they are corrected. They are listed beside it.`,
   'engine-named-twice': ({ engine, file }: { engine: string; file: string }) =>
     `“${engine}” is already the id of another spec. Give the one in ${file} an id of its own.`,
+}
+
+const noBackup = {
+  full: 'the disk is full.',
+  gone: 'the folder is not there; is the disk or the share connected?',
+  closed: 'the folder cannot be written.',
+}
+
+const wrongFolder = {
+  relative: 'write the whole path, from the root or the drive on.',
+  missing: 'there is no such folder.',
+  closed: 'it cannot be written.',
+  own: 'it is the data folder or lies in it, and would be lost with it.',
 }
 
 const notSaved = {

@@ -50,7 +50,11 @@ async function open(): Promise<void> {
     app.exit(1)
     return
   }
-  app.on('will-quit', opened.value.close)
+  const { close } = opened.value
+  app.once('will-quit', (event) => {
+    event.preventDefault() // until the record is closed; then it is quit for good
+    void close().then(() => app.quit())
+  })
   refusePermissions(session.defaultSession)
   putPolicyOnAll(session.defaultSession)
   servePages(readPages(join(root, 'build/renderer')))

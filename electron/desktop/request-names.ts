@@ -12,4 +12,11 @@ export const requestNames: readonly string[] = [
   'builds.start',
   'builds.open',
   'builds.act',
+  'backups.list',
+  'backups.make',
+  'backups.keep-in',
+  'backups.restore',
+  'verification.start',
+  'verification.read',
+  'verification.stop',
 ]

@@ -48,10 +48,10 @@ async function serve(): Promise<void> {
     heard: () => heard(),
   })
   const end = (): void => {
-    void host.close().then(() => {
-      close()
-      process.exit()
-    })
+    void host
+      .close()
+      .then(close)
+      .then(() => process.exit())
   }
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, end)
 

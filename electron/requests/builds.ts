@@ -17,8 +17,10 @@ export function buildRequests(given: {
   readonly engines: readonly Engine[]
   readonly now: () => Date
   readonly newId: () => string
+  /** A build was finished: time for a backup. */
+  readonly finished: () => void
 }): HandlersOf<'builds'> {
-  const { store, engines, now, newId } = given
+  const { store, engines, now, newId, finished } = given
   const atHand = new BuildsAtHand(store)
 
   return {
@@ -85,6 +87,7 @@ export function buildRequests(given: {
         return added
       }
       atHand.moveOn(input.build, taken.value, added.value, mentions)
+      if (added.value.some(({ event }) => event.type === 'build-finished')) finished()
       return done({ events: [...added.value] })
     },
   }

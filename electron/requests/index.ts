@@ -1,6 +1,6 @@
 export { isRequestName, told } from './answer.ts'
 export type { Answering } from './answer.ts'
 export { createRequests, openRequests } from './open.ts'
-export type { Given, HostFacts } from './open.ts'
+export type { Given, HostFacts, Requests } from './open.ts'
 export { readEngines } from './specs.ts'
 export type { Engine } from './specs.ts'

@@ -1,15 +1,21 @@
 import { v7 } from 'uuid'
-import { done } from '../../core/problem/index.ts'
-import type { Outcome } from '../../core/problem/index.ts'
-import { openStore } from '../store/index.ts'
+import { contract } from '../../core/contract.ts'
+import type { RequestName } from '../../core/contract.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
+import { openStore, restoreRecord } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
-import { answering } from './answer.ts'
+import { answering, told } from './answer.ts'
 import type { Answering } from './answer.ts'
+import { BackupKeeper, listBackups } from './backups.ts'
 import { buildRequests } from './builds.ts'
 import { engineRequests } from './engines.ts'
+import type { Handlers, HandlersOf } from './handlers.ts'
 import { preferenceRequests } from './preferences.ts'
 import { readEngines } from './specs.ts'
 import type { Engine } from './specs.ts'
+import { traceOf } from './trace.ts'
+import { verificationRequests } from './verification.ts'
 
 /** What a host says of itself. */
 export interface HostFacts {
@@ -28,37 +34,136 @@ export interface Given {
   readonly report: (line: string) => void
 }
 
-/** All requests of the contract, answered from the given store and engines. */
-export function createRequests(given: Given): Answering {
-  const { facts, store, engines, report } = given
-  return answering(
-    {
-      'host.read': () => done(facts),
-      ...preferenceRequests(store),
-      ...engineRequests(engines),
-      ...buildRequests(given),
-    },
-    (name, error) => report(`${name}: ${traceOf(error)}`),
-  )
+/** Puts the backup of this name in the place of the record, and answers with the name the present file was given. */
+type Restore = HandlersOf<'backups'>['backups.restore']
+
+/** All requests of the contract, answered from a record; `stop` ends what goes on in the background. */
+export interface Requests {
+  readonly answer: Answering
+  readonly stop: () => Promise<void>
 }
 
-/** Opens the record of a data folder and answers from it: the wiring that both hosts share. */
+/** All requests of the contract, answered from the given store and engines. */
+export function createRequests(given: Given, restore: Restore = notHere): Requests {
+  const { facts, store, engines, now, report } = given
+  const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
+  const keeper = new BackupKeeper({ store, dataFolder: facts.dataFolder, now })
+  const verification = verificationRequests(store, now, (error) => failed('verification.start', error))
+  const handlers: Handlers = {
+    'host.read': () => {
+      keeper.daily()
+      return done({ ...facts, problem: null })
+    },
+    ...preferenceRequests(store),
+    ...engineRequests(engines),
+    ...buildRequests({ ...given, finished: () => void keeper.make() }),
+    ...verification.handlers,
+    'backups.list': () => done(keeper.list()),
+    'backups.make': async () => {
+      await keeper.make()
+      return done(keeper.list())
+    },
+    'backups.keep-in': ({ folder }) => {
+      const kept = keeper.keepIn(folder)
+      return kept.ok ? done(keeper.list()) : kept
+    },
+    'backups.restore': restore,
+  }
+  return {
+    answer: answering(handlers, failed),
+    async stop() {
+      verification.stop()
+      await keeper.stop()
+    },
+  }
+}
+
+/** What can still be asked where the record cannot be used: why, what backups there are, and to restore one. */
+function withoutRecord(facts: HostFacts, why: Problem, restore: Restore, report: Given['report']): Requests {
+  const refusing = Object.keys(contract).map((name) => [name, () => ({ ok: false, problem: why })])
+  const handlers = {
+    ...(Object.fromEntries(refusing) as Handlers),
+    'host.read': () => done({ ...facts, problem: told(why) }),
+    'backups.list': () => {
+      const { backups, secondFolder } = listBackups(facts.dataFolder)
+      return done({ backups, secondFolder, running: false, trouble: null })
+    },
+    'backups.restore': restore,
+  } satisfies Handlers
+  return {
+    answer: answering(handlers, (name, error) => report(`${name}: ${traceOf(error)}`)),
+    stop: () => Promise.resolve(),
+  }
+}
+
+/** Problems of a record that a backup is a way out of; with any other the program does not start. */
+const rescued: readonly Problem['code'][] = [
+  'record-damaged',
+  'record-form-altered',
+  'record-missing',
+  'record-not-a-database',
+  'record-of-another-program',
+]
+
+/**
+ * Opens the record of a data folder and answers from it: the wiring that both hosts share. Where the record cannot be used
+ * the backups are offered, and nothing is overwritten.
+ */
 export async function openRequests(
   facts: HostFacts,
   specsFolder: string,
   report: (line: string) => void,
-): Promise<Outcome<{ answer: Answering; close: () => void }>> {
+): Promise<Outcome<{ answer: Answering; close: () => Promise<void> }>> {
   const now = () => new Date()
-  const opened = await openStore(facts.dataFolder, now)
-  if (!opened.ok) return opened
-  const store = opened.value
-  const answer = createRequests({ facts, store, engines: readEngines(specsFolder), now, newId: v7, report })
-  return done({ answer, close: () => store.close() })
+  const engines = readEngines(specsFolder)
+  let store: Store | null = null
+  let requests: Requests
+
+  async function open(): Promise<Outcome<Requests>> {
+    const opened = await openStore(facts.dataFolder, now)
+    if (opened.ok) {
+      store = opened.value
+      return done(createRequests({ facts, store, engines, now, newId: v7, report }, restore))
+    }
+    if (!rescued.includes(opened.problem.code)) return opened
+    return done(withoutRecord(facts, opened.problem, restore, report))
+  }
+
+  async function close(): Promise<void> {
+    await requests.stop()
+    store?.close()
+    store = null
+  }
+
+  async function restore({ name }: { name: string }): Promise<Outcome<{ kept: string | null }>> {
+    const backup = listBackups(facts.dataFolder).files.get(name)
+    if (backup === undefined) return refused('backup-unknown', {}, 'name')
+    const before = requests
+    requests = withoutRecord(facts, problem('record-being-replaced', {}), beingReplaced, report)
+    await before.stop()
+    store?.close()
+    store = null
+    const restored = await restoreRecord(facts.dataFolder, backup, now())
+    const reopened = await open()
+    if (!reopened.ok) {
+      requests = withoutRecord(facts, reopened.problem, restore, report)
+      return reopened
+    }
+    requests = reopened.value
+    return restored.ok ? done({ kept: restored.value }) : restored
+  }
+
+  const first = await open()
+  if (!first.ok) return first
+  requests = first.value
+  return done({ answer: (name, input) => requests.answer(name, input), close })
 }
 
-/** Where a mistake happened, without its message: a message may hold what a person typed. */
-function traceOf(error: unknown): string {
-  if (!(error instanceof Error)) return 'something that is no error was thrown'
-  const places = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line))
-  return [error.name, ...places.slice(0, 8)].join('\n')
+function beingReplaced(): Outcome<never> {
+  return refused('record-being-replaced', {})
+}
+
+/** For requests on a store that somebody else opened and holds: there is nothing to put in its place. */
+function notHere(): Outcome<never> {
+  return refused('backup-unknown', {}, 'name')
 }

@@ -49,12 +49,12 @@ const inState: { readonly [State in NonNullable<Search['state']>]: string } = {
 /** `ids` is a list of ids as SQL; the last entry of each build tells how far it has come. */
 function linesOf(ids: string): string {
   return `
-    SELECT b.*, spec.engine, spec.demo, last.seq AS entries, last.sha256 AS head_sha256,
-      json_extract(last.body, '$.at') AS last_at_utc
+    SELECT b.*, spec.engine, spec.demo, coalesce(last.seq, 0) AS entries, coalesce(last.sha256, '') AS head_sha256,
+      coalesce(json_extract(last.body, '$.at'), b.started_at_utc) AS last_at_utc
     FROM (${ids}) AS page
     CROSS JOIN build AS b ON b.id = page.id
     CROSS JOIN spec ON spec.sha256 = b.spec_sha256
-    CROSS JOIN event AS last ON last.build = b.id
+    LEFT JOIN event AS last ON last.build = b.id
       AND last.seq = (SELECT max(e.seq) FROM event AS e WHERE e.build = b.id)
     ORDER BY b.id DESC`
 }

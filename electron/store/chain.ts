@@ -36,14 +36,24 @@ export function sha256(text: string): string {
  */
 export function firstBroken(build: string, entries: readonly StoredEntry[]): number | null {
   let previous: string | null = null
-  for (const [index, { seq, body, sha256: kept }] of entries.entries()) {
-    const place = index + 1
-    if (seq !== place || sha256(body) !== kept) return place
-    const inside = insideOf(body)
-    if (inside?.build !== build || inside.seq !== seq || inside.previous !== previous) return place
-    previous = kept
+  for (const [index, entry] of entries.entries()) {
+    if (!follows(build, index + 1, previous, entry)) return index + 1
+    previous = entry.sha256
   }
   return null
+}
+
+/** Whether an entry is the one that belongs at this place of the build, after the entry of this hash, and unaltered. */
+export function follows(build: string, place: number, previous: string | null, entry: StoredEntry): boolean {
+  const { seq, body, sha256: kept } = entry
+  if (seq !== place || sha256(body) !== kept) return false
+  const inside = insideOf(body)
+  return inside?.build === build && inside.seq === seq && inside.previous === previous
+}
+
+/** How a head is shown: the first 16 digits of the hash. */
+export function headCode(sha256: string): string {
+  return sha256.slice(0, 16)
 }
 
 function insideOf(body: string): Partial<EntryBody> | null {

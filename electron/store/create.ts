@@ -1,17 +1,7 @@
 import { randomUUID } from 'node:crypto'
-import {
-  chmodSync,
-  closeSync,
-  existsSync,
-  fsyncSync,
-  linkSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  renameSync,
-  rmSync,
-} from 'node:fs'
+import { chmodSync, existsSync, linkSync, mkdirSync, readdirSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
+import { removeRecord, syncFolder } from './durable.ts'
 import { migrate } from './form.ts'
 import { connect } from './sqlite.ts'
 
@@ -44,17 +34,6 @@ export function createRecord(folder: string, file: string): void {
     }
     syncFolder(folder)
   } finally {
-    for (const rest of ['', '-wal', '-shm', '-journal']) rmSync(beside + rest, { force: true })
-  }
-}
-
-/** Makes the names in a folder durable, where the system lets a folder be opened. */
-function syncFolder(folder: string): void {
-  if (process.platform === 'win32') return
-  const descriptor = openSync(folder, 'r')
-  try {
-    fsyncSync(descriptor)
-  } finally {
-    closeSync(descriptor)
+    removeRecord(beside)
   }
 }

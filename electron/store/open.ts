@@ -2,16 +2,16 @@ import { chmodSync, existsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
+import { stamp } from './backup-name.ts'
+import { backupsIn } from './backups.ts'
 import { copyTo } from './copy.ts'
 import { createRecord, makeFolder } from './create.ts'
 import { expectedForm, formOf, latestVersion, migrate, versionOf } from './form.ts'
-import { applicationId, connect, fileProblem } from './sqlite.ts'
+import { connect, fileProblem } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
+import { backupFolder, recordName } from './places.ts'
 import { storeOn } from './store.ts'
 import type { Store } from './store.ts'
-
-/** The record's file name within the data folder. */
-export const recordName = 'bedplate.sqlite'
 
 /** Above this size the pages are checked in the course of the day, not while somebody waits for the window. */
 const checkedAtOpeningBytes = 256 * 1024 * 1024
@@ -25,7 +25,10 @@ export async function openStore(folder: string, now: () => Date): Promise<Outcom
   let db: Database | null = null
   try {
     makeFolder(folder, file)
-    if (!existsSync(file)) createRecord(folder, file)
+    if (!existsSync(file)) {
+      if (backupsIn(backupFolder(folder)).length > 0) return refused('record-missing', { file })
+      createRecord(folder, file)
+    }
     const size = statSync(file).size
     if (size === 0) return refused('record-damaged', { file, found: 'it is empty' })
     db = connect(file)
@@ -48,8 +51,6 @@ interface Found {
 }
 
 async function checked(db: Database, { file, folder, size, now }: Found): Promise<Outcome<Store>> {
-  if (db.pragma('application_id', { simple: true }) !== applicationId)
-    return refused('record-of-another-program', { file })
   const version = versionOf(db)
   if (version > latestVersion) return refused('record-newer', { file, version, known: latestVersion })
   if (size <= checkedAtOpeningBytes) {
@@ -63,9 +64,4 @@ async function checked(db: Database, { file, folder, size, now }: Found): Promis
   }
   chmodSync(file, 0o600)
   return done(storeOn(db, file))
-}
-
-/** The time as it can stand in a file name: 20260419T081502Z. */
-function stamp(at: Date): string {
-  return at.toISOString().replace(/[-:]|\.\d+/g, '')
 }

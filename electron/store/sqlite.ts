@@ -7,6 +7,11 @@ export type { Database } from 'better-sqlite3'
 /** Stands in the file's header: "Bdpl". By it a record is told from any other SQLite file. */
 export const applicationId = 0x4264706c
 
+/** A database that is not a record: nothing of it may be changed, not even the mode of its journal. */
+class ForeignDatabase extends Error {
+  readonly code = 'FOREIGN_DATABASE'
+}
+
 /**
  * Opens the file with what the record needs of SQLite. `locking_mode` is set before the first access, so that the lock
  * is the operating system's on the file itself: a second host is refused, and a killed one leaves no lock behind.
@@ -19,7 +24,8 @@ export function connect(file: string): Database.Database {
     db.pragma('recursive_triggers = ON') // else INSERT OR REPLACE deletes past the trigger that refuses DELETE
     db.pragma('foreign_keys = ON')
     db.pragma('cell_size_check = ON')
-    db.pragma('user_version') // the first read takes the lock, and tells a file that is no database
+    const id = db.pragma('application_id', { simple: true }) // the first read takes the lock, and tells what is no database
+    if (id !== applicationId && db.pragma('page_count', { simple: true }) !== 0) throw new ForeignDatabase()
     db.pragma('journal_mode = WAL')
     db.pragma('synchronous = FULL') // after WAL, which better-sqlite3 is built to drop to NORMAL
     db.prepare('SELECT count(*) FROM sqlite_schema').get()
@@ -37,6 +43,7 @@ export function fileProblem(error: unknown, file: string, folder: string): Probl
   const code = codeOf(error)
   if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED'))
     return problem('record-in-use', { folder })
+  if (code === 'FOREIGN_DATABASE') return problem('record-of-another-program', { file })
   if (code === 'SQLITE_NOTADB') return problem('record-not-a-database', { file })
   if (code.startsWith('SQLITE_CORRUPT'))
     return problem('record-damaged', { file, found: 'its pages do not fit together' })
@@ -66,6 +73,7 @@ export function written<Value>(write: () => Outcome<Value>): Outcome<Value> {
   }
 }
 
-function codeOf(error: unknown): string {
+/** The code of an error of SQLite or the system; '' of any other. */
+export function codeOf(error: unknown): string {
   return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : ''
 }

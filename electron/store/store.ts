@@ -1,5 +1,7 @@
 import type { BuildEvent, Mention, RecordedEvent } from '../../core/build/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
+import { makeBackup } from './backups.ts'
+import type { Backup } from './backups.ts'
 import { buildsOn } from './builds.ts'
 import type { BuildRow, Search } from './builds.ts'
 import type { StoredEntry } from './chain.ts'
@@ -8,6 +10,8 @@ import { preferencesOn } from './preferences.ts'
 import type { Database } from './sqlite.ts'
 import { specsOn } from './specs.ts'
 import type { KeptSpec } from './specs.ts'
+import { walkRecord } from './walk.ts'
+import type { Walk, Walking } from './walk.ts'
 
 /** What is added to a build in one go: all of it is on disk, or none. */
 export interface Addition {
@@ -48,6 +52,10 @@ export interface Store {
   /** By name, each as it was kept. */
   preferences(): Readonly<Record<string, unknown>>
   keepPreferences(change: Readonly<Record<string, unknown>>): Outcome<null>
+  /** Copies the record, checks the copy, and gives it its name; null when it was stopped. */
+  backUp(folder: string, at: Date, signal: AbortSignal): Promise<Outcome<Backup | null>>
+  /** Follows the chains; null when it was stopped. */
+  walk(walking: Walking): Promise<Walk | null>
   close(): void
 }
 
@@ -67,6 +75,8 @@ export function storeOn(db: Database, file: string): Store {
     specText: specs.text,
     preferences: preferences.all,
     keepPreferences: preferences.keep,
+    backUp: (folder, at, signal) => makeBackup(db, folder, at, signal),
+    walk: (walking) => walkRecord(db, walking),
     close: () => db.close(),
   }
 }

@@ -7,12 +7,12 @@ import type { BuildCommand, BuildState } from '../../core/build/index.ts'
 import type { Output } from '../../core/contract.ts'
 import { readSpec } from '../../core/spec/index.ts'
 import type { EngineSpec } from '../../core/spec/index.ts'
-import { createRequests, readEngines } from '../../electron/requests/index.ts'
 import type { Answering } from '../../electron/requests/index.ts'
 import { migrate } from '../../electron/store/form.ts'
 import { openStore } from '../../electron/store/index.ts'
 import type { Store } from '../../electron/store/index.ts'
 import { connect } from '../../electron/store/sqlite.ts'
+import { answersOn } from '../electron/answers.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 import type { Measure } from './measure.ts'
 
@@ -69,14 +69,7 @@ function median(times: number[]): number {
 
 /** Confirmations and bare inserts of such rows, by turns, so that both meet the same disk. */
 async function confirmAgainstInsert(store: Store, folder: string) {
-  const answer = createRequests({
-    facts: { host: 'local', version: 'bench', dataFolder: folder },
-    store,
-    engines: readEngines(join(import.meta.dirname, '../../specs')),
-    now: () => new Date(),
-    newId: randomUUID,
-    report: (line) => console.error(line),
-  })
+  const { answer } = answersOn(store, { now: () => new Date(), newId: randomUUID })
   const bare = connect(join(folder, 'bare.sqlite'))
   migrate(bare)
   const insert = bare.prepare('INSERT INTO event VALUES (?, ?, ?, ?)')

@@ -1,5 +1,7 @@
-import { currentStep, halfKey } from '../../core/build/index.ts'
-import type { BuildCommand, BuildState } from '../../core/build/index.ts'
+import { currentStep, evolve, halfKey, replay } from '../../core/build/index.ts'
+import type { BuildCommand, BuildState, RecordedEvent } from '../../core/build/index.ts'
+import type { Answer } from '../../core/contract.ts'
+import { readSpec } from '../../core/spec/index.ts'
 import type { EngineSpec, Procedure, Step } from '../../core/spec/index.ts'
 import { nextPull } from '../../core/tightening/index.ts'
 
@@ -56,4 +58,22 @@ function found<Part extends { readonly id: string }>(parts: readonly Part[], id:
   const part = parts.find((it) => it.id === id)
   if (!part) throw new Error(`the spec has no ${id}`)
   return part
+}
+
+/** Does everything that is left of a build; answers with the number of its entries. */
+export async function finishBuild(given: {
+  readonly build: string
+  readonly specText: string
+  readonly events: readonly RecordedEvent[]
+  readonly act: (build: string, after: number, command: BuildCommand) => Promise<Answer<'builds.act'>>
+}): Promise<number> {
+  const read = readSpec(given.specText)
+  if (!read.ok) throw new Error('the spec cannot be read')
+  let state = replay(given.events)
+  for (let command = nextCommand(read.spec, state); command; command = nextCommand(read.spec, state)) {
+    const answer = await given.act(given.build, state.seq, command)
+    if (!answer.ok) throw new Error(`${command.type}: ${answer.problem.sentence}`)
+    state = answer.value.events.reduce(evolve, state)
+  }
+  return state.seq
 }

@@ -1,10 +1,9 @@
 import { randomUUID } from 'node:crypto'
-import { join } from 'node:path'
 import { evolve, replay } from '../../core/build/index.ts'
 import type { Output } from '../../core/contract.ts'
 import { readSpec } from '../../core/spec/index.ts'
-import { createRequests, readEngines } from '../../electron/requests/index.ts'
 import { openStore } from '../../electron/store/index.ts'
+import { answersOn } from '../electron/answers.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 import { chance } from './chance.ts'
 import { found } from './fault.ts'
@@ -54,14 +53,7 @@ export const faults: readonly Fault[] = [
 async function workedOn(folder: string, now: () => Date): Promise<Output<'builds.open'>['events']> {
   const opened = await openStore(folder, now)
   if (!opened.ok) throw new Error('no record')
-  const answer = createRequests({
-    facts: { host: 'local', version: '0', dataFolder: folder },
-    store: opened.value,
-    engines: readEngines(join(import.meta.dirname, '../../specs')),
-    now,
-    newId: randomUUID,
-    report: (line) => console.error(line),
-  })
+  const { answer } = answersOn(opened.value, { now, newId: randomUUID })
   const get = async (name: string, input: unknown): Promise<unknown> => {
     const given = await answer(name, input)
     if (!given.ok) throw new Error(given.problem.sentence)

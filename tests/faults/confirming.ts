@@ -6,25 +6,18 @@ import { evolve, replay } from '../../core/build/index.ts'
 import type { Output } from '../../core/contract.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
-import { createRequests, readEngines } from '../../electron/requests/index.ts'
 import { openStore, recordName } from '../../electron/store/index.ts'
 import type { Store } from '../../electron/store/index.ts'
 import { connect } from '../../electron/store/sqlite.ts'
 import { storeOn } from '../../electron/store/store.ts'
+import { answersOn } from '../electron/answers.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 
 // A host of its own that confirms one thing after another over the contract: `node confirming.ts FOLDER [normal]`.
 // For each confirmation it prints `BUILD SEQ`; when one is refused, `refused CODE`, and goes on after a line on its input.
 const [folder = '', mode] = process.argv.slice(2)
 const store = await opened()
-const answer = createRequests({
-  facts: { host: 'local', version: '0', dataFolder: folder },
-  store,
-  engines: readEngines(join(import.meta.dirname, '../../specs')),
-  now: () => new Date(),
-  newId: randomUUID,
-  report: (line) => console.error(line),
-})
+const { answer } = answersOn(store, { now: () => new Date(), newId: randomUUID })
 process.stdout.write('open\n')
 for (;;) await wholeBuild()
 

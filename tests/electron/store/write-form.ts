@@ -5,9 +5,9 @@ import Database from 'better-sqlite3'
 import { evolve, replay } from '../../../core/build/index.ts'
 import type { Output } from '../../../core/contract.ts'
 import { readSpec } from '../../../core/spec/index.ts'
-import { createRequests, readEngines } from '../../../electron/requests/index.ts'
 import { latestVersion } from '../../../electron/store/form.ts'
 import { openStore, recordName } from '../../../electron/store/index.ts'
+import { answersOn } from '../answers.ts'
 import { nextCommand } from '../mechanic.ts'
 
 // `node tests/electron/store/write-form.ts`: writes a small real record of today's form to `forms/`, to be kept when the
@@ -18,13 +18,9 @@ let drawn = 0
 const now = (): Date => new Date((at += 1000))
 const opened = await openStore(folder, now)
 if (!opened.ok) throw new Error(opened.problem.code)
-const answer = createRequests({
-  facts: { host: 'local', version: '0.1.0', dataFolder: '/bench' },
-  store: opened.value,
-  engines: readEngines(join(import.meta.dirname, '../../../specs')),
+const { answer } = answersOn(opened.value, {
   now,
   newId: () => `01956f6c-8a00-7000-8000-${String((drawn += 1)).padStart(12, '0')}`,
-  report: (line) => console.error(line),
 })
 
 await work('Ferry, port engine', 'F-201', 'Ana Ruiz', 60)

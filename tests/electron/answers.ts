@@ -1,0 +1,32 @@
+import { dirname, join } from 'node:path'
+import { createRequests, readEngines } from '../../electron/requests/index.ts'
+import type { Engine, Requests } from '../../electron/requests/index.ts'
+import type { Store } from '../../electron/store/index.ts'
+
+/** The engines that come with the program. */
+export const engines = readEngines(join(import.meta.dirname, '../../specs'))
+
+/** Ids as the program draws them, but the same ones in every run. */
+export function countedIds(): () => string {
+  let drawn = 0
+  return () => `01956f6c-8a00-7000-8000-${String((drawn += 1)).padStart(12, '0')}`
+}
+
+/** The requests answered from a store, as a host answers them. */
+export function answersOn(
+  store: Store,
+  given: {
+    readonly now: () => Date
+    readonly newId: () => string
+    readonly engines?: readonly Engine[]
+    readonly report?: (line: string) => void
+  },
+): Requests {
+  return createRequests({
+    facts: { host: 'local', version: '0.1.0', dataFolder: dirname(store.file) },
+    store,
+    engines,
+    report: (line) => console.error(line),
+    ...given,
+  })
+}

@@ -1,0 +1,117 @@
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { folder, store } from '../bench.ts'
+import { finishBuild } from '../mechanic.ts'
+import { asking } from './asking.ts'
+
+/** A clock that shows noon of a day until it is set to another. */
+function dayClock() {
+  let day = '2026-03-02'
+  return { now: () => new Date(`${day}T12:00:00Z`), setTo: (next: string) => void (day = next) }
+}
+
+describe('backups by themselves', () => {
+  it('are made once a day, when the window shows a sign of life', async () => {
+    const { now, setTo } = dayClock()
+    const { get, begin } = asking(await store(folder()), { now })
+    await begin()
+    const days: string[] = []
+    for (const day of ['2026-03-02', '2026-03-02', '2026-03-03', '2026-03-05', '2026-03-05']) {
+      setTo(day)
+      await get('host.read', {})
+      await expect.poll(async () => (await get('backups.list', {})).running).toBe(false)
+      days.push((await get('backups.list', {})).backups[0]?.at.slice(0, 10) ?? '')
+    }
+    expect(days).toEqual(['2026-03-02', '2026-03-02', '2026-03-03', '2026-03-05', '2026-03-05'])
+    expect((await get('backups.list', {})).backups).toHaveLength(3)
+  })
+
+  it('are none of an empty record', async () => {
+    const { get } = asking(await store(folder()))
+    await get('host.read', {})
+    expect(await get('backups.list', {})).toMatchObject({ backups: [], running: false, trouble: null })
+  })
+
+  it('are made when a build is finished, with all of it in them', async () => {
+    const { get, begin, act } = asking(await store(folder()))
+    const { line, specText, events } = await begin()
+    const entries = await finishBuild({ build: line.id, specText, events, act })
+    await expect.poll(async () => (await get('backups.list', {})).backups.length).toBe(1)
+    expect((await get('backups.list', {})).backups[0]).toMatchObject({ builds: 1, entries })
+  })
+})
+
+describe('a backup that is asked for', () => {
+  it('is in the list with its date, its counts and its code when the answer comes', async () => {
+    const { get, begin } = asking(await store(folder()))
+    await begin()
+    const { backups, trouble } = await get('backups.make', {})
+    expect(trouble).toBeNull()
+    expect(backups).toMatchObject([
+      { builds: 1, entries: 1, head: expect.stringMatching(/^[0-9a-f]{16}$/), place: 'data-folder' },
+    ])
+  })
+
+  it('that cannot be made leaves a sentence in the list, until one can', async () => {
+    const record = await store(folder())
+    const { get, begin } = asking(record)
+    await begin()
+    const inTheWay = join(dirname(record.file), 'backups')
+    writeFileSync(inTheWay, '')
+    expect((await get('backups.make', {})).trouble).toMatchObject({ code: 'backup-not-saved' })
+    rmSync(inTheWay)
+    expect(await get('backups.make', {})).toMatchObject({ trouble: null, backups: [{ entries: 1 }] })
+  })
+})
+
+describe('the second folder', () => {
+  it('gets each backup too, and is asked when the first has lost it', async () => {
+    const record = await store(folder())
+    const { get, begin } = asking(record)
+    const second = folder()
+    await begin()
+    await get('backups.keep-in', { folder: second })
+    const { backups } = await get('backups.make', {})
+    expect(readdirSync(second)).toEqual(backups.map(({ name }) => name))
+    rmSync(join(dirname(record.file), 'backups', backups[0]?.name ?? ''))
+    expect((await get('backups.list', {})).backups).toMatchObject([{ place: 'second-folder' }])
+  })
+
+  it('that is away is told, and the backup in the data folder counts', async () => {
+    const { get, begin } = asking(await store(folder()))
+    const stick = join(folder(), 'stick')
+    mkdirSync(stick)
+    await begin()
+    await get('backups.keep-in', { folder: stick })
+    rmSync(stick, { recursive: true })
+    const { backups, trouble } = await get('backups.make', {})
+    expect(backups).toHaveLength(1)
+    expect(trouble?.sentence).toContain('is the disk or the share connected?')
+  })
+
+  it('can be none again', async () => {
+    const { get } = asking(await store(folder()))
+    await get('backups.keep-in', { folder: folder() })
+    expect((await get('backups.keep-in', { folder: null })).secondFolder).toBeNull()
+  })
+
+  it.each([
+    ['a part of a path', () => 'stick/backups', 'whole path'],
+    ['a folder that is not there', () => join(folder(), 'none'), 'no such folder'],
+    ['a file', () => import.meta.filename, 'no such folder'],
+    ['the data folder', (file: string) => dirname(file), 'lost with it'],
+    ['a folder in the data folder', (file: string) => join(dirname(file), 'backups'), 'lost with it'],
+    ['a path with a line in it', () => '/tmp/a\n/etc', 'whole path'],
+    ['nothing', () => '', 'whole path'],
+  ])('is not %s', async (_, path, words) => {
+    const record = await store(folder())
+    const { ask, get } = asking(record)
+    const answer = await ask('backups.keep-in', { folder: path(record.file) })
+    expect(answer).toMatchObject({
+      ok: false,
+      problem: { path: 'folder', sentence: expect.stringContaining(words) },
+    })
+    expect((await get('backups.list', {})).secondFolder).toBeNull()
+  })
+})

@@ -1,0 +1,186 @@
+import { copyFileSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import Database from 'better-sqlite3'
+import { describe, expect, it, onTestFinished } from 'vitest'
+import { contract } from '../../../core/contract.ts'
+import type { Answer, Input, RequestName } from '../../../core/contract.ts'
+import { openRequests } from '../../../electron/requests/index.ts'
+import { recordName } from '../../../electron/store/index.ts'
+import { folder, value } from '../bench.ts'
+
+const specs = join(import.meta.dirname, '../../../specs')
+
+async function started(inFolder: string) {
+  const facts = { host: 'local', version: '0.1.0', dataFolder: inFolder } as const
+  const bugs: string[] = []
+  const { answer, close } = value(await openRequests(facts, specs, (line) => bugs.push(line)))
+  onTestFinished(close)
+  const ask = async <Name extends RequestName>(name: Name, input: Input<Name>) =>
+    (await answer(name, input)) as Answer<Name>
+  const get = async <Name extends RequestName>(name: Name, input: Input<Name>) => {
+    const given = await ask(name, input)
+    if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+    return given.value
+  }
+  return { ask, get, close, bugs }
+}
+
+const ferry = { engine: 'skerry-3', name: 'Ferry', serial: 'F-201', person: 'Ana Ruiz' }
+
+/** A folder with a closed record of two builds, and a backup from when it had one. */
+async function folderWithBackup() {
+  const inFolder = folder()
+  const { get, close } = await started(inFolder)
+  await get('builds.start', ferry)
+  await get('backups.make', {})
+  await get('builds.start', { ...ferry, name: 'Pump' })
+  await close()
+  return { inFolder, file: join(inFolder, recordName) }
+}
+
+const damages: readonly [string, string, (file: string) => void][] = [
+  ['is a text', 'record-not-a-database', (file) => writeFileSync(file, 'Dear Sir,\n'.repeat(900))],
+  ['is empty', 'record-damaged', (file) => truncateSync(file, 0)],
+  ['is cut off', 'record-damaged', (file) => truncateSync(file, 4096 * 3)],
+  ['is gone', 'record-missing', (file) => rmSync(file)],
+  [
+    'lost its guards',
+    'record-form-altered',
+    (file) => {
+      const db = new Database(file)
+      db.exec('DROP TRIGGER event_is_not_changed')
+      db.close()
+    },
+  ],
+  [
+    'is another program’s',
+    'record-of-another-program',
+    (file) => {
+      rmSync(file)
+      new Database(file).exec('CREATE TABLE invoice (n INTEGER)').close()
+    },
+  ],
+]
+
+describe('a start on a record that', () => {
+  it.each(damages)('%s says so, offers the backups, and touches nothing', async (_, code, damage) => {
+    const { inFolder, file } = await folderWithBackup()
+    damage(file)
+    const before = readdirSync(inFolder).map((name) => [
+      name,
+      name === 'backups' ? '' : readFileSync(join(inFolder, name)),
+    ])
+    const { get, ask } = await started(inFolder)
+    const { problem } = await get('host.read', {})
+    expect(problem?.code).toBe(code)
+    expect((await get('backups.list', {})).backups).toMatchObject([{ builds: 1, entries: 1 }])
+    expect(await ask('builds.start', ferry)).toMatchObject({ ok: false, problem: { code } })
+    const after = readdirSync(inFolder).map((name) => [
+      name,
+      name === 'backups' ? '' : readFileSync(join(inFolder, name)),
+    ])
+    expect(after).toEqual(before)
+  })
+
+  it.each(damages)('%s goes on from a backup, and keeps the damaged file', async (_, code, damage) => {
+    const { inFolder, file } = await folderWithBackup()
+    damage(file)
+    const damaged = code === 'record-missing' ? null : readFileSync(file)
+    const { get, bugs } = await started(inFolder)
+    const [backup] = (await get('backups.list', {})).backups
+    const { kept } = await get('backups.restore', { name: backup?.name ?? '' })
+    expect(kept === null ? null : readFileSync(join(inFolder, kept))).toEqual(damaged)
+    expect((await get('host.read', {})).problem).toBeNull()
+    expect((await get('builds.list', {})).map(({ name }) => name)).toEqual(['Ferry'])
+    await get('builds.start', ferry)
+    expect(bugs).toEqual([])
+  })
+
+  it('is damaged refuses every other request with the same sentence', async () => {
+    const { inFolder, file } = await folderWithBackup()
+    truncateSync(file, 0)
+    const { ask, get } = await started(inFolder)
+    const { problem } = await get('host.read', {})
+    const inputs: Partial<Record<RequestName, unknown>> = {
+      'preferences.keep': {},
+      'engines.read': { id: 'skerry-3' },
+      'builds.start': ferry,
+      'backups.keep-in': { folder: null },
+      'verification.start': { build: null },
+    }
+    const answered = ['host.read', 'backups.list', 'backups.restore']
+    for (const name of Object.keys(contract) as RequestName[]) {
+      if (answered.includes(name)) continue
+      const given = await ask(name, (inputs[name] ?? {}) as never)
+      if (!given.ok && given.problem.code !== 'request-unreadable') expect(given.problem).toEqual(problem)
+      expect(given.ok, name).toBe(false)
+    }
+  })
+})
+
+describe('restoring while the program runs', () => {
+  it('goes back to the backup and keeps what was there since', async () => {
+    const { inFolder } = await folderWithBackup()
+    const { get } = await started(inFolder)
+    const [backup] = (await get('backups.list', {})).backups
+    const { kept } = await get('backups.restore', { name: backup?.name ?? '' })
+    expect((await get('builds.list', {})).map(({ name }) => name)).toEqual(['Ferry'])
+    const db = new Database(join(inFolder, kept ?? ''))
+    expect(db.prepare('SELECT count(*) FROM build').pluck().get()).toBe(2)
+    db.close()
+  })
+
+  it('from a backup that was spoilt meanwhile is refused, and the record goes on', async () => {
+    const { inFolder } = await folderWithBackup()
+    const { get, ask } = await started(inFolder)
+    const [backup] = (await get('backups.list', {})).backups
+    writeFileSync(join(inFolder, 'backups', backup?.name ?? ''), 'spoilt')
+    expect(await ask('backups.restore', { name: backup?.name ?? '' })).toMatchObject({
+      ok: false,
+      problem: { code: 'backup-unusable' },
+    })
+    expect(await get('builds.list', {})).toHaveLength(2)
+  })
+
+  it.each(['', 'bedplate.sqlite', '../bedplate.sqlite', '/etc/passwd'])(
+    'takes only what is listed, not “%s”',
+    async (name) => {
+      const { inFolder } = await folderWithBackup()
+      const { ask } = await started(inFolder)
+      expect(await ask('backups.restore', { name })).toMatchObject({
+        ok: false,
+        problem: { code: 'backup-unknown' },
+      })
+    },
+  )
+
+  it('lets nothing be confirmed in between', async () => {
+    const { inFolder } = await folderWithBackup()
+    const { get, ask } = await started(inFolder)
+    const [backup] = (await get('backups.list', {})).backups
+    const restoring = get('backups.restore', { name: backup?.name ?? '' })
+    expect(await ask('builds.start', ferry)).toMatchObject({
+      ok: false,
+      problem: { code: 'record-being-replaced' },
+    })
+    await restoring
+    expect((await ask('builds.start', ferry)).ok).toBe(true)
+  })
+})
+
+describe('a start that cannot go on', () => {
+  it('on the record of a newer program ends with the sentence: a backup would be the older state', async () => {
+    const { inFolder, file } = await folderWithBackup()
+    const db = new Database(file)
+    db.pragma('user_version = 99')
+    db.close()
+    const copy = join(folder(), 'copy')
+    copyFileSync(file, copy)
+    const facts = { host: 'local', version: '0.1.0', dataFolder: inFolder } as const
+    expect(await openRequests(facts, specs, () => undefined)).toMatchObject({
+      ok: false,
+      problem: { code: 'record-newer' },
+    })
+    expect(readFileSync(file)).toEqual(readFileSync(copy))
+  })
+})

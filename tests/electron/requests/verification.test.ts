@@ -1,0 +1,88 @@
+import { join } from 'node:path'
+import Database from 'better-sqlite3'
+import { describe, expect, it } from 'vitest'
+import { recordName } from '../../../electron/store/index.ts'
+import { append, buildId, fitted, folder, otherBuildId, startBuild, store } from '../bench.ts'
+import { asking } from './asking.ts'
+
+/** A record of two builds, changed past its guards. */
+async function recordWith(change: string) {
+  const inFolder = folder()
+  const record = await store(inFolder)
+  startBuild(record)
+  append(
+    record,
+    1,
+    Array.from({ length: 300 }, (_, at) => fitted(`part-${at}`)),
+  )
+  startBuild(record, otherBuildId)
+  record.close()
+  const db = new Database(join(inFolder, recordName))
+  const guards = db.prepare("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'").all() as {
+    name: string
+    sql: string
+  }[]
+  for (const { name } of guards) db.exec(`DROP TRIGGER ${name}`)
+  db.exec(change)
+  for (const { sql } of guards) db.exec(sql)
+  db.close()
+  return asking(await store(inFolder))
+}
+
+async function verified(change: string, build: string | null = null) {
+  const { get } = await recordWith(change)
+  await get('verification.start', { build })
+  await expect.poll(async () => (await get('verification.read', {})).state).toBe('done')
+  const outcome = await get('verification.read', {})
+  if (outcome.state !== 'done') throw new Error('it is not done')
+  return outcome
+}
+
+describe('verifying the archive', () => {
+  it('finds nothing where everything is as it was confirmed, and says what was walked', async () => {
+    expect(await verified('')).toMatchObject({ builds: 2, entries: 302, breaks: [] })
+  })
+
+  it.each([
+    [
+      'an altered entry',
+      "UPDATE event SET body = replace(body, 'part-57', 'part-58') WHERE seq = 59",
+      'Entry 59',
+    ],
+    [
+      'an altered hash',
+      "UPDATE event SET sha256 = replace(sha256, substr(sha256, 1, 1), 'g') WHERE seq = 100",
+      'Entry 100',
+    ],
+    ['a missing entry', 'DELETE FROM event WHERE seq = 7', 'Entry 7'],
+    ['all entries missing', `DELETE FROM event WHERE build = '${buildId}'`, 'Entry 1'],
+    ['an altered spec', "UPDATE spec SET text = text || ' '", 'spec'],
+  ])('finds %s', async (_, change, words) => {
+    const { breaks } = await verified(change)
+    expect(breaks[0]?.problem.sentence).toContain(words)
+    expect(breaks[0]?.number).toMatch(/^2026-00[12]$/)
+  })
+
+  it('looks at one build alone where one is named', async () => {
+    const change = 'DELETE FROM event WHERE seq = 7'
+    expect(await verified(change, otherBuildId)).toMatchObject({ builds: 1, entries: 1, breaks: [] })
+    expect((await verified(change, buildId)).breaks).toHaveLength(1)
+  })
+
+  it('is refused for a build that is not there', async () => {
+    const { ask } = await recordWith('')
+    const answer = await ask('verification.start', { build: '01956f6c-8a00-7000-8000-00000000ffff' })
+    expect(answer).toMatchObject({ ok: false, problem: { code: 'build-unknown' } })
+  })
+
+  it('can be stopped, and begun anew', async () => {
+    const { get } = await recordWith('')
+    expect(await get('verification.read', {})).toEqual({ state: 'none' })
+    expect(await get('verification.start', { build: null })).toMatchObject({ state: 'running' })
+    expect(await get('verification.stop', {})).toEqual({ state: 'stopped' })
+    await new Promise((resolve) => setTimeout(resolve, 50))
+    expect(await get('verification.read', {})).toEqual({ state: 'stopped' })
+    await get('verification.start', { build: null })
+    await expect.poll(async () => (await get('verification.read', {})).state).toBe('done')
+  })
+})

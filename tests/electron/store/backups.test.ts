@@ -1,0 +1,250 @@
+import { createHash } from 'node:crypto'
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import Database from 'better-sqlite3'
+import { describe, expect, it } from 'vitest'
+import { backupName, outlived, readBackupName } from '../../../electron/store/backup-name.ts'
+import type { BackupName } from '../../../electron/store/backup-name.ts'
+import { checkRecord, makeBackup } from '../../../electron/store/backups.ts'
+import { migrate } from '../../../electron/store/form.ts'
+import { backupsIn, copyBackup, openStore, recordName, restoreRecord } from '../../../electron/store/index.ts'
+import { connect } from '../../../electron/store/sqlite.ts'
+import { append, buildId, clock, fitted, folder, otherBuildId, startBuild, store, value } from '../bench.ts'
+
+const at = new Date('2026-04-19T08:15:02.500Z')
+const going = new AbortController().signal
+
+/** A record of two builds, of three entries and of one. */
+async function twoBuilds() {
+  const inFolder = folder()
+  const record = await store(inFolder)
+  startBuild(record)
+  append(record, 1, [fitted('crank'), fitted('oil-seal')])
+  startBuild(record, otherBuildId)
+  return { inFolder, record, backups: join(inFolder, 'backups') }
+}
+
+describe('the name of a backup', () => {
+  const head = 'f00dfeed'.repeat(8)
+
+  it('says when, how many builds and entries, and the head code', () => {
+    const name = backupName(at, { builds: 12, entries: 214, head })
+    expect(name).toBe('bedplate-20260419T081502Z-12-214-f00dfeedf00dfeed.sqlite')
+    expect(readBackupName(name)).toEqual({
+      name,
+      at: '2026-04-19T08:15:02Z',
+      builds: 12,
+      entries: 214,
+      head: 'f00dfeedf00dfeed',
+    })
+  })
+
+  it.each([
+    'bedplate.sqlite',
+    'being-made.sqlite',
+    'bedplate-20260419T081502Z-12-214-f00dfeedf00dfeed.sqlite.part',
+    'bedplate-20261319T081502Z-12-214-f00dfeedf00dfeed.sqlite',
+    '../bedplate-20260419T081502Z-12-214-f00dfeedf00dfeed.sqlite',
+  ])('is not %s', (name) => {
+    expect(readBackupName(name)).toBeNull()
+  })
+})
+
+describe('a backup', () => {
+  it('is the record as it was, walked before it counts', async () => {
+    const { record, backups } = await twoBuilds()
+    const made = value(await record.backUp(backups, at, going))
+    expect(made).toMatchObject({ at: '2026-04-19T08:15:02Z', builds: 2, entries: 4 })
+    expect(readdirSync(backups)).toEqual([made?.name])
+    append(record, 3, [fitted('later')])
+    const db = new Database(made?.file ?? '', { readonly: true })
+    expect(db.prepare('SELECT count(*) FROM event').pluck().get()).toBe(4)
+    db.close()
+  })
+
+  it('has a code that anybody can compute from the heads of the builds in it', async () => {
+    const { record, backups } = await twoBuilds()
+    const made = value(await record.backUp(backups, at, going))
+    const lines = [buildId, otherBuildId].map((build) => {
+      const entries = record.entries(build)
+      return `${build} ${entries.length} ${entries.at(-1)?.sha256}\n`
+    })
+    const code = createHash('sha256').update(lines.join('')).digest('hex').slice(0, 16)
+    expect(made?.head).toBe(code)
+  })
+
+  it('is for its owner alone', async () => {
+    const { record, backups } = await twoBuilds()
+    const made = value(await record.backUp(backups, at, going))
+    expect(statSync(backups).mode & 0o777).toBe(0o700)
+    expect(statSync(made?.file ?? '').mode & 0o777).toBe(0o600)
+  })
+
+  it('takes in what is added while it is made, whole or not at all', async () => {
+    const { record, backups } = await twoBuilds()
+    const making = record.backUp(backups, at, going)
+    for (let after = 3; after < 60; after += 1) {
+      append(record, after, [fitted(`part-${after}`)])
+      if (after % 10 === 0) await new Promise((resolve) => setImmediate(resolve))
+    }
+    expect(value(await making)?.entries).toBeGreaterThanOrEqual(4)
+    expect((await checkRecord(backupsIn(backups)[0]?.file ?? '', going)).ok).toBe(true)
+  })
+
+  it('of a record with an altered entry does not count, and the ones before it stay', async () => {
+    const { record, backups } = await twoBuilds()
+    const good = value(await record.backUp(backups, at, going))
+    const db = connect(join(folder(), 'altered.sqlite'))
+    migrate(db)
+    db.exec("INSERT INTO event VALUES ('a', 1, '{}', 'not its hash')")
+    const outcome = await makeBackup(db, backups, new Date('2026-04-20T08:15:02Z'), going)
+    expect(outcome).toMatchObject({ ok: false })
+    db.close()
+    expect(readdirSync(backups)).toEqual([good?.name])
+  })
+
+  it('that is stopped leaves nothing behind', async () => {
+    const { record, backups } = await twoBuilds()
+    const stop = new AbortController()
+    const making = record.backUp(backups, at, stop.signal)
+    stop.abort()
+    expect(value(await making)).toBeNull()
+    expect(readdirSync(backups)).toEqual([])
+  })
+
+  it('in a folder that cannot be made is refused in words', async () => {
+    const { inFolder, record } = await twoBuilds()
+    writeFileSync(join(inFolder, 'taken'), '')
+    const outcome = await record.backUp(join(inFolder, 'taken'), at, going)
+    expect(outcome).toMatchObject({ ok: false, problem: { code: 'backup-not-saved' } })
+  })
+})
+
+describe('the second copy of a backup', () => {
+  it('is the same bytes under the same name', async () => {
+    const { record, backups } = await twoBuilds()
+    const second = folder()
+    const made = value(await record.backUp(backups, at, going))
+    if (made === null) throw new Error('no backup was made')
+    value(await copyBackup(made, second))
+    expect(readdirSync(second)).toEqual([made.name])
+    expect(readFileSync(join(second, made.name))).toEqual(readFileSync(made.file))
+  })
+
+  it('on a disk that is not there is told, and nothing is left of it', async () => {
+    const { record, backups } = await twoBuilds()
+    const made = value(await record.backUp(backups, at, going))
+    if (made === null) throw new Error('no backup was made')
+    const gone = join(folder(), 'stick')
+    const outcome = await copyBackup(made, gone)
+    expect(outcome).toMatchObject({ ok: false, problem: { facts: { reason: 'gone' } } })
+    expect(existsSync(gone)).toBe(false)
+  })
+})
+
+describe('backups that have outlived themselves', () => {
+  function daily(from: string, days: number): BackupName[] {
+    return Array.from({ length: days }, (_, day) => {
+      const made = new Date(Date.parse(from) + day * 86_400_000)
+      const read = readBackupName(backupName(made, { builds: 1, entries: day, head: 'a'.repeat(64) }))
+      if (read === null) throw new Error('the name cannot be read')
+      return read
+    })
+  }
+
+  it('are none of the last twelve', () => {
+    expect(outlived(daily('2026-01-01T08:00:00Z', 12))).toEqual([])
+  })
+
+  it('are all others but the last of each month', () => {
+    const all = daily('2026-01-01T08:00:00Z', 100) // until 10 April
+    const gone = new Set(outlived(all))
+    const kept = all.filter((backup) => !gone.has(backup)).map(({ at: day }) => day.slice(5, 10))
+    expect(kept).toEqual([
+      '01-31',
+      '02-28',
+      ...['30', '31'].map((day) => `03-${day}`),
+      ...Array.from({ length: 10 }, (_, day) => `04-${String(day + 1).padStart(2, '0')}`),
+    ])
+  })
+
+  it('leave two years of months', () => {
+    const all = daily('2020-01-01T08:00:00Z', 2000)
+    expect(all.length - outlived(all).length).toBe(12 + 23)
+  })
+})
+
+describe('restoring a backup', () => {
+  it('puts the record as it was then, and keeps the present file', async () => {
+    const { inFolder, record, backups } = await twoBuilds()
+    const made = value(await record.backUp(backups, at, going))
+    append(record, 3, [fitted('later')])
+    record.close()
+    const present = readFileSync(join(inFolder, recordName))
+    const kept = value(await restoreRecord(inFolder, made?.file ?? '', new Date('2026-04-20T06:00:00Z')))
+    expect(kept).toBe('kept-20260420T060000Z.sqlite')
+    expect(readFileSync(join(inFolder, kept ?? ''))).toEqual(present)
+    const restored = await store(inFolder)
+    expect(restored.entries(buildId)).toHaveLength(3)
+    expect(append(restored, 3, [fitted('again')]).ok).toBe(true)
+    expect(backupsIn(backups)).toHaveLength(1)
+  })
+
+  it.each([
+    ['a text', (file: string) => writeFileSync(file, 'Dear Sir,\n'.repeat(900))],
+    ['an empty file', (file: string) => writeFileSync(file, '')],
+    [
+      'another program’s database',
+      (file: string) => new Database(file).exec('CREATE TABLE invoice (n INTEGER)').close(),
+    ],
+    [
+      'a backup with a changed entry',
+      (file: string, good: string) => {
+        writeFileSync(
+          file,
+          readFileSync(good).toString('latin1').replaceAll('oil-seal', 'oil-sea1'),
+          'latin1',
+        )
+      },
+    ],
+    [
+      'half a backup',
+      (file: string, good: string) => writeFileSync(file, readFileSync(good).subarray(0, 30_000)),
+    ],
+  ])('that is %s is refused, and the record stays', async (_, spoil) => {
+    const { inFolder, record, backups } = await twoBuilds()
+    const good = value(await record.backUp(backups, at, going))
+    record.close()
+    const present = readFileSync(join(inFolder, recordName))
+    const bad = join(folder(), 'bad.sqlite')
+    spoil(bad, good?.file ?? '')
+    const outcome = await restoreRecord(inFolder, bad, at)
+    expect(outcome).toMatchObject({ ok: false, problem: { code: 'backup-unusable' } })
+    expect(readFileSync(join(inFolder, recordName))).toEqual(present)
+    expect(readdirSync(inFolder).sort()).toEqual(['backups', recordName])
+  })
+
+  it('into a folder that lost its record is what such a folder asks for', async () => {
+    const inFolder = folder()
+    const backups = join(inFolder, 'backups')
+    const elsewhere = await twoBuilds()
+    value(await elsewhere.record.backUp(backups, at, going))
+    expect(await openStore(inFolder, clock())).toMatchObject({
+      ok: false,
+      problem: { code: 'record-missing' },
+    })
+    expect(existsSync(join(inFolder, recordName))).toBe(false)
+    expect(value(await restoreRecord(inFolder, backupsIn(backups)[0]?.file ?? '', at))).toBeNull()
+    expect((await store(inFolder)).builds()).toHaveLength(2)
+  })
+
+  it('behind a folder that cannot be written is refused in words', async ({ skip }) => {
+    if (process.getuid?.() === 0) skip('root may write everywhere')
+    const { record, backups } = await twoBuilds()
+    const made = value(await record.backUp(backups, at, going))
+    const locked = join(folder(), 'locked')
+    mkdirSync(locked)
+    chmodSync(locked, 0o500)
+    expect((await restoreRecord(locked, made?.file ?? '', at)).ok).toBe(false)
+  })
+})
