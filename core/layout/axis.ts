@@ -5,7 +5,7 @@ import type { LineShape, Shape } from './scene.ts'
 import { acrossAnEnd } from './view.ts'
 
 /** How far the axis runs beyond the case, in px. */
-export const beyond = 30
+export const beyond = 24
 
 export interface Ends {
   /** Where the axis leaves the sheet's drawing at the nose and at the drive end. */

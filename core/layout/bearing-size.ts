@@ -11,8 +11,8 @@ export function letterCapital({ width }: Pick<BearingPlace, 'width'>, sizes: Siz
 
 /** How far each half must reach across to hold a letter that can still be read, with its pattern in sight round it. */
 export function leastReach(bearing: BearingPlace, sizes: Sizes): number {
-  const letter = Math.min(letterCapital(bearing, sizes), 10 * sizes.px)
-  return Math.min(bearing.diameter / 2, letter * 2 + 4 * sizes.px)
+  const letter = Math.min(letterCapital(bearing, sizes), 8.5 * sizes.px)
+  return Math.min(bearing.diameter / 2, letter * 2 + 3 * sizes.px)
 }
 
 /** The least room each bearing takes on the sheet, whatever stands beside it. */

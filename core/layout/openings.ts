@@ -33,7 +33,7 @@ export function openingsOf(
       width: to - from,
       height: span.most - span.least - 2 * rail,
     }
-    const clear = bosses.reduce(keptClear, whole)
+    const clear = clearOf(whole, bosses)
     return clear.width > 12 && clear.height > 12 ? [clear] : []
   })
 }
@@ -47,24 +47,39 @@ function between(bearings: readonly BearingPlace[]): readonly { from: number; to
   })
 }
 
-/** The box with that one side moved that loses least, so that the boss lies outside. */
-function keptClear(box: Box, { x, y, radius }: Boss): Box {
+/**
+ * The box with its sides moved so that every boss lies outside: each moves the side nearest to it. Those that reach
+ * furthest in come first, so that one side is moved for a whole row of bosses and not, at the row's ends, another one too.
+ */
+function clearOf(box: Box, bosses: readonly Boss[]): Box {
   const right = box.left + box.width
   const bottom = box.top + box.height
-  const reach = radius + 2
-  const outside = x + reach <= box.left || x - reach >= right || y + reach <= box.top || y - reach >= bottom
-  if (outside) return box
-  const cuts = [
-    { lost: (x + reach - box.left) * box.height, left: x + reach, top: box.top, right, bottom },
-    { lost: (right - x + reach) * box.height, left: box.left, top: box.top, right: x - reach, bottom },
-    { lost: (y + reach - box.top) * box.width, left: box.left, top: y + reach, right, bottom },
-    { lost: (bottom - y + reach) * box.width, left: box.left, top: box.top, right, bottom: y - reach },
-  ]
-  const best = cuts.reduce((least, cut) => (cut.lost < least.lost ? cut : least))
+  const clear = { left: box.left, right, top: box.top, bottom }
+  const reaching = bosses
+    .map(({ x, y, radius }) => {
+      const reach = radius + 2
+      const into = {
+        left: x + reach - box.left,
+        right: right - x + reach,
+        top: y + reach - box.top,
+        bottom: bottom - y + reach,
+      }
+      return { x, y, reach, into, depth: Math.min(...Object.values(into)) }
+    })
+    .filter(({ depth }) => depth > 0)
+    .sort((a, b) => b.depth - a.depth)
+  for (const { x, y, reach, into, depth } of reaching) {
+    if (x + reach <= clear.left || x - reach >= clear.right) continue
+    if (y + reach <= clear.top || y - reach >= clear.bottom) continue
+    if (depth === into.left) clear.left = x + reach
+    else if (depth === into.right) clear.right = x - reach
+    else if (depth === into.top) clear.top = y + reach
+    else clear.bottom = y - reach
+  }
   return {
-    left: best.left,
-    top: best.top,
-    width: Math.max(0, best.right - best.left),
-    height: Math.max(0, best.bottom - best.top),
+    left: clear.left,
+    top: clear.top,
+    width: clear.right - clear.left,
+    height: clear.bottom - clear.top,
   }
 }

@@ -70,12 +70,12 @@ function besides(drawing: Drawing, end: Point, outwards: 1 | -1, lines: readonly
   const { along, across, sizes } = drawing
   const { width, height } = labelSize(lines)
   const lying = along.x !== 0
-  const edge = moved(drawing, end, outwards * -(beyond - 5) * sizes.px, 0)
+  const edge = moved(drawing, end, outwards * -(beyond - 4) * sizes.px, 0)
   const out = outwards * ((lying ? width : height) / 2)
   // Above the axis first, or right of it.
   const up = lying ? -across.y : across.x
   const aside = up * (11 * sizes.px + (lying ? height : width) / 2)
-  const further = [0, 0.5, 1, 1.5].map((share) => share * outwards * height)
+  const further = [0, 3, 6, 9, 12, 16, 20, 24].map((px) => px * outwards * sizes.px)
   return [
     ...further.flatMap((more) =>
       [1, -1].map((side): Place => ({ ...moved(drawing, edge, out + more, aside * side), anchor: 'middle' })),

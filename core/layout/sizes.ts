@@ -26,7 +26,7 @@ export function fitted(engine: Box, sheet: Sheet, axisAcrossSheet: boolean): { f
   // From two metres the number is already as large as the value must be.
   const value = Math.min(capital * 1.35, Math.max(capital, 30))
   // Room for NOSE and DRIVE END beyond the ends of the axis, and for a value on the other two sides.
-  const ends = 4 * name + 38
+  const ends = 5 * name + 38
   const sides = value * 2.2 + 30
   const beside = axisAcrossSheet ? ends : sides
   const over = axisAcrossSheet ? sides : ends

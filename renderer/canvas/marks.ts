@@ -148,7 +148,9 @@ function swatchMarks(shape: SwatchShape, looks: Readonly<Record<Role, Look>>, px
   const points = [x, y, x + width, y, x + width, y + height, x, y + height]
   const path = { kind: 'path', points, closed: true } as const
   const stroke = clearer(colour, '#1E242B', '#FFFFFF')
-  const marks = patternMarks(pattern, { left: x, top: y, width, height }, 6.5 * px)
+  // A small shell has a finer pattern, so that enough of it shows round the plate.
+  const step = Math.max(Math.min(6.5 * px, Math.min(width, height) / 4.5), 3 * px)
+  const marks = patternMarks(pattern, { left: x, top: y, width, height }, step)
   const line = { stroke, width: 1.1 * px }
   return [
     { ...path, fill: colour, width: 0 },

@@ -24,7 +24,7 @@ describe('a tap', () => {
   })
 
   it('on the bare face is about the face, and beside the case about nothing', () => {
-    expect(aboutAt(scene, { x: 380, y: 12 }, reach)).toBe('face/joint')
+    expect(aboutAt(scene, { x: 384, y: 6 }, reach)).toBe('face/joint')
     expect(aboutAt(scene, { x: -60, y: 120 }, reach)).toBeNull()
   })
 })

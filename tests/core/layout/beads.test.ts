@@ -24,7 +24,7 @@ describe('a bead', () => {
     expect(tipX!).toBeGreaterThan(wingX!)
   })
 
-  it('that is laid stays in sight while the next is to be laid; the third kind, later ones, are not drawn', () => {
+  it('that is laid stays in sight while the next is to be laid; one that comes later is not drawn', () => {
     const { rows } = drawn({ plus: 'laid', minus: 'to-lay' })
     expect(rows.filter(({ about }) => about.startsWith('bead/'))).toEqual([
       { about: 'bead/plus', text: 'Bead, pump side: laid', state: 'laid' },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { sceneOf } from '../../../core/layout/index.ts'
-import { collisions, discsOf, labelsOf, outside, unreal } from './checks.ts'
+import { boxOf, collisions, discsOf, labelsOf, outside, unreal } from './checks.ts'
 import { demos, factsAt, sheets, stages, views } from './demos.ts'
 
 const faces = demos.flatMap((spec) =>
@@ -54,6 +54,23 @@ describe.each(faces)('the drawing of $name', ({ spec, face }) => {
     for (const { scene, where } of scenes) {
       expect(new Set(scene.shapes.map(({ id }) => id)).size, where).toBe(scene.shapes.length)
       expect(unreal(scene), where).toEqual([])
+    }
+  })
+
+  it('names the ends of the crank outside the case, where the axis leaves it', () => {
+    if (face.plane !== 'plan') return
+    for (const { scene, sheet, where } of scenes) {
+      if (sheet.capitalPx > 20) continue
+      const edge = boxOf(scene.shapes.find(({ id }) => id === `face/${face.id}`)!)
+      for (const label of labelsOf(scene).filter(({ id }) => id === 'nose/name' || id === 'drive/name')) {
+        const { left, top, width, height } = boxOf(label)
+        const beside =
+          left + width <= edge.left ||
+          left >= edge.left + edge.width ||
+          top + height <= edge.top ||
+          top >= edge.top + edge.height
+        expect(beside, `${where}: ${label.text}`).toBe(true)
+      }
     }
   })
 
