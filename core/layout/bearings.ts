@@ -55,7 +55,7 @@ export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly S
     ...(bearing.thrust ? thrustShapes(drawing, drawn) : []),
     ...halfShapes(drawing, bearing, 'upper', upper, fact?.upper ?? null),
     ...halfShapes(drawing, bearing, 'lower', lower, fact?.lower ?? null),
-    ...(fact?.withinLimits === false ? [warningFrame(drawing, drawn)] : []),
+    ...(fact?.withinLimits === false || fact?.flag !== undefined ? [warningFrame(drawing, drawn)] : []),
   ]
 }
 

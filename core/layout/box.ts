@@ -67,9 +67,10 @@ export function nearestIn(box: Box, { x, y }: Point): Point {
 }
 
 /** 0 inside the box. */
-export function distanceTo(box: Box, point: Point): number {
-  const near = nearestIn(box, point)
-  return Math.hypot(near.x - point.x, near.y - point.y)
+export function distanceTo({ left, top, width, height }: Box, { x, y }: Point): number {
+  const dx = Math.max(left - x, 0, x - left - width)
+  const dy = Math.max(top - y, 0, y - top - height)
+  return Math.hypot(dx, dy)
 }
 
 /** Whether any of the segment lies in the box (Liang–Barsky clipping). */

@@ -29,9 +29,10 @@ export const inner = 0.76
 const nextGrowth = 1.6
 
 /**
- * The discs of a face. `bearings` are what they must keep clear of, `zones` what they should not grow over. They have the size that their numbers ask for, and shrink where a neighbour or a bearing
- * is too near, so that no two ever meet: each takes less than half the way to its nearest neighbour. The fasteners of a
- * group keep to one size, that of its closer quarter; only fasteners closer still are smaller by themselves.
+ * The discs of a face. They have the size that their numbers ask for, and shrink where a neighbour or a bearing is too
+ * near, so that no two ever meet: each takes less than half the way to its nearest neighbour. The fasteners of a group
+ * keep to one size, that of its closer quarter; only fasteners closer still are smaller by themselves. `bearings` are what
+ * they keep clear of, `zones` what the next one does not grow over.
  */
 export function discsOf(
   here: OnFace,
@@ -48,11 +49,7 @@ export function discsOf(
   }))
   const wanted = Math.max(0, ...fasteners.map(({ number }) => radiusFor(number, sizes.number, sizes)))
   const away = nearestNeighbours(fasteners.map(({ at }) => at))
-  // What a fastener stands in itself is no neighbour of it.
-  const toBearing = fasteners.map(
-    ({ at }) =>
-      Math.min(...bearings.map((box) => distanceTo(box, at)).filter((gap) => gap > 0)) - 4 * sizes.px,
-  )
+  const toBearing = fasteners.map(({ at }) => distanceToNearest(bearings, at) - 4 * sizes.px)
   const own = fasteners.map((_, index) => {
     const neighbour = (away[index] ?? Infinity) / (2 * rimReach + 0.06)
     const room = Math.min(neighbour, (toBearing[index] ?? Infinity) / rimReach)
@@ -70,8 +67,7 @@ export function discsOf(
   return fasteners.map(({ fastener, number, at }, index) => {
     const radius = radii[index] ?? wanted
     const neighbour = (away[index] ?? Infinity) - rimReach * largest - 2 * sizes.px
-    const zone = Math.min(...zones.map((box) => distanceTo(box, at)).filter((gap) => gap > 0))
-    const room = Math.min(neighbour, toBearing[index] ?? Infinity, zone) / haloReach
+    const room = Math.min(neighbour, toBearing[index] ?? Infinity, distanceToNearest(zones, at)) / haloReach
     const nextRadius = Math.max(radius, Math.min(radius * nextGrowth, room))
     return {
       id: fastener.id,
@@ -85,6 +81,16 @@ export function discsOf(
   })
 }
 
+/** To the nearest of the boxes that the place is not itself in. */
+function distanceToNearest(boxes: readonly Box[], place: Point): number {
+  let least = Infinity
+  for (const box of boxes) {
+    const gap = distanceTo(box, place)
+    if (gap > 0 && gap < least) least = gap
+  }
+  return least
+}
+
 /** A disc whose inside holds the number with a little air. */
 function radiusFor(number: string, capital: number, sizes: Sizes): number {
   return (Math.hypot(textWidth(number, capital, 'bold') / 2, capital / 2) + 1.5 * sizes.px) / inner
@@ -92,7 +98,7 @@ function radiusFor(number: string, capital: number, sizes: Sizes): number {
 
 /** The distance from each place to the nearest other one, looked for to both sides in the order of x. */
 function nearestNeighbours(places: readonly Point[]): readonly number[] {
-  const inOrder = places.map((place, index) => ({ ...place, index })).sort((a, b) => a.x - b.x)
+  const inOrder = places.map(({ x, y }, index) => ({ x, y, index })).sort((a, b) => a.x - b.x)
   const nearest = places.map(() => Infinity)
   inOrder.forEach((from, rank) => {
     let least = Infinity

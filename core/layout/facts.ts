@@ -38,6 +38,8 @@ export interface BearingFact {
   /** For example `38 µm`; null while unknown. */
   readonly clearance: string | null
   readonly withinLimits: boolean
+  /** What a person has to look at here, for example `marks and readings differ`; absent where nothing is. */
+  readonly flag?: string
 }
 
 export type BeadState = 'to-lay' | 'laid'

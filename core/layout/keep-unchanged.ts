@@ -14,16 +14,20 @@ export function keepUnchanged(previous: Scene | null, next: Scene): Scene {
   return { ...next, shapes }
 }
 
+/** Plain loops: a scene of a thousand fasteners has thousands of shapes, and all are compared at every pull. */
 function same(a: Shape, b: Shape): boolean {
-  const one = Object.entries(a)
+  const one = a as unknown as Readonly<Record<string, unknown>>
   const other = b as unknown as Readonly<Record<string, unknown>>
-  return (
-    one.length === Object.keys(b).length &&
-    one.every(([key, value]) => {
-      const twin = other[key]
-      return Array.isArray(value) ? Array.isArray(twin) && sameNumbers(value, twin) : value === twin
-    })
-  )
+  let keys = 0
+  for (const key in one) {
+    const value = one[key]
+    const twin = other[key]
+    if (value !== twin && !(Array.isArray(value) && Array.isArray(twin) && sameNumbers(value, twin)))
+      return false
+    keys += 1
+  }
+  for (const _ in other) keys -= 1
+  return keys === 0
 }
 
 function sameNumbers(a: readonly number[], b: readonly number[]): boolean {

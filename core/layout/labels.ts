@@ -77,7 +77,7 @@ function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): rea
   const { sizes, facts, room, across } = drawing
   const labels = bearings.map((drawn) => {
     const fact = facts.bearings[drawn.bearing.id]
-    const outside = fact?.withinLimits === false
+    const outside = fact?.withinLimits === false || fact?.flag !== undefined
     const lines: readonly Line[] = [
       { text: drawn.bearing.id, capital: sizes.name, weight: 'bold', role: 'label' },
       ...(drawn.bearing.thrust

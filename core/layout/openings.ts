@@ -56,6 +56,13 @@ function clearOf(box: Box, bosses: readonly Boss[]): Box {
   const bottom = box.top + box.height
   const clear = { left: box.left, right, top: box.top, bottom }
   const reaching = bosses
+    .filter(
+      ({ x, y, radius }) =>
+        x + radius + 2 > box.left &&
+        x - radius - 2 < right &&
+        y + radius + 2 > box.top &&
+        y - radius - 2 < bottom,
+    )
     .map(({ x, y, radius }) => {
       const reach = radius + 2
       const into = {
@@ -64,9 +71,8 @@ function clearOf(box: Box, bosses: readonly Boss[]): Box {
         top: y + reach - box.top,
         bottom: bottom - y + reach,
       }
-      return { x, y, reach, into, depth: Math.min(...Object.values(into)) }
+      return { x, y, reach, into, depth: Math.min(into.left, into.right, into.top, into.bottom) }
     })
-    .filter(({ depth }) => depth > 0)
     .sort((a, b) => b.depth - a.depth)
   for (const { x, y, reach, into, depth } of reaching) {
     if (x + reach <= clear.left || x - reach >= clear.right) continue

@@ -57,10 +57,11 @@ function halfRow(kind: string, id: string, half: 'upper' | 'lower', fact: Bearin
   const clearance = fact?.clearance ?? null
   const outside = fact?.withinLimits === false
   const sizes = clearance === null ? [] : [`${clearance}${outside ? ', outside the limits' : ''}`]
+  const flag = fact?.flag === undefined ? [] : [fact.flag]
   const state = outside ? 'out-of-limits' : shell === null ? 'unknown' : shell.fitted ? 'fitted' : 'chosen'
   return {
     about: `half/${id}/${half}`,
-    text: `${kind} ${id} ${half}: ${[...parts, ...sizes].join(', ')}`,
+    text: `${kind} ${id} ${half}: ${[...parts, ...sizes, ...flag].join(', ')}`,
     state,
   }
 }

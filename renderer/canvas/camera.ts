@@ -13,7 +13,7 @@ export interface Size {
 }
 
 /** The sheet can be looked at this many times larger than it fits. */
-export const most = 12
+export const most = 8
 
 /** The whole frame in the middle of the window, as large as it fits. */
 export function fitting(frame: Box, window: Size): Camera {

@@ -1,7 +1,5 @@
 import fc from 'fast-check'
-import { families } from '../../../core/spec/case.ts'
-import { engineSpec } from '../../../core/spec/schema.ts'
-import type { EngineSpec } from '../../../core/spec/index.ts'
+import { families, readSpec, type EngineSpec } from '../../../core/spec/index.ts'
 import { demo } from './demos.ts'
 
 /** An engine made of a handful of parameters, in whole mm, no outline given: the drawing has to grow one. */
@@ -55,7 +53,7 @@ function engineOf(given: Parameters): EngineSpec {
   const [group] = fastenerGroups
   const [pattern] = fasteners
   if (group === undefined || pattern === undefined) throw new Error('the demo engine has no fasteners')
-  const parsed = engineSpec.parse({
+  const text = JSON.stringify({
     ...template,
     case: {
       ...{ family: given.family, cylinders: given.cylinders, bankAngle: `${given.bankAngle} °` },
@@ -65,8 +63,10 @@ function engineOf(given: Parameters): EngineSpec {
       faces: [{ id: 'joint', name: 'Joint', shows: 'saddles', plane: 'plan', workedFrom: 'below' }],
     },
   })
+  const read = readSpec(text)
+  if (!read.ok) throw new Error(JSON.stringify(read.problems))
   return {
-    ...parsed,
+    ...read.spec,
     fastenerGroups: [group],
     fasteners: [...atSaddles, ...round].map((at, index) => ({
       ...{ ...pattern, id: `f${index + 1}`, number: String(index + 1) },

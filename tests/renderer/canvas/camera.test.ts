@@ -36,7 +36,7 @@ describe('the camera', () => {
     )
     fc.assert(
       fc.property(
-        fc.double({ min: 1, max: 12, noNaN: true }),
+        fc.double({ min: 1, max: 8, noNaN: true }),
         fc.array(drag, { maxLength: 6 }),
         (factor, drags) => {
           const near = zoomed(fit, factor, { x: 470, y: 350 }, frame, window)
