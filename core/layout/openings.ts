@@ -48,38 +48,35 @@ function between(bearings: readonly BearingPlace[]): readonly { from: number; to
 }
 
 /**
- * The box with its sides moved so that every boss lies outside: each moves the side nearest to it. Those that reach
- * furthest in come first, so that one side is moved for a whole row of bosses and not, at the row's ends, another one too.
+ * The box with its sides moved so that every boss lies outside: each moves the side whose moving loses least. Those that
+ * cost most come first, so that one side is moved for a whole row of bosses and not, at the row's ends, another one too.
  */
 function clearOf(box: Box, bosses: readonly Boss[]): Box {
   const right = box.left + box.width
   const bottom = box.top + box.height
   const clear = { left: box.left, right, top: box.top, bottom }
   const reaching = bosses
+    .map(({ x, y, radius }) => ({ x, y, reach: radius + 2 }))
     .filter(
-      ({ x, y, radius }) =>
-        x + radius + 2 > box.left &&
-        x - radius - 2 < right &&
-        y + radius + 2 > box.top &&
-        y - radius - 2 < bottom,
+      ({ x, y, reach }) =>
+        x + reach > box.left && x - reach < right && y + reach > box.top && y - reach < bottom,
     )
-    .map(({ x, y, radius }) => {
-      const reach = radius + 2
-      const into = {
-        left: x + reach - box.left,
-        right: right - x + reach,
-        top: y + reach - box.top,
-        bottom: bottom - y + reach,
+    .map(({ x, y, reach }) => {
+      const lost = {
+        left: (x + reach - box.left) * box.height,
+        right: (right - x + reach) * box.height,
+        top: (y + reach - box.top) * box.width,
+        bottom: (bottom - y + reach) * box.width,
       }
-      return { x, y, reach, into, depth: Math.min(into.left, into.right, into.top, into.bottom) }
+      return { x, y, reach, lost, least: Math.min(lost.left, lost.right, lost.top, lost.bottom) }
     })
-    .sort((a, b) => b.depth - a.depth)
-  for (const { x, y, reach, into, depth } of reaching) {
+    .sort((a, b) => b.least - a.least)
+  for (const { x, y, reach, lost, least } of reaching) {
     if (x + reach <= clear.left || x - reach >= clear.right) continue
     if (y + reach <= clear.top || y - reach >= clear.bottom) continue
-    if (depth === into.left) clear.left = x + reach
-    else if (depth === into.right) clear.right = x - reach
-    else if (depth === into.top) clear.top = y + reach
+    if (least === lost.left) clear.left = x + reach
+    else if (least === lost.right) clear.right = x - reach
+    else if (least === lost.top) clear.top = y + reach
     else clear.bottom = y - reach
   }
   return {
