@@ -87,7 +87,11 @@ function cheapest({ lines, places }: Label, room: Room): Place | null {
   return best
 }
 
-const directions = 24
+/** Where round a target a place is looked for: 24 directions, the right first. */
+const directions = Array.from({ length: 24 }, (_, turn) => ({
+  x: Math.cos((turn / 24) * 2 * Math.PI),
+  y: Math.sin((turn / 24) * 2 * Math.PI),
+}))
 /** How many rings further out are looked at for a place that covers less. */
 const ringsBeyond = 3
 
@@ -103,10 +107,9 @@ export function nearestFree(lines: readonly Line[], target: Target, room: Room):
   let blocked: Place | null = null
   let last = end
   for (let gap = height * 0.4, ring = 0; gap < last; gap += Math.max(height * 0.5, gap * 0.15), ring += 1) {
-    for (let turn = 0; turn < directions; turn += 1) {
-      const angle = (turn / directions) * 2 * Math.PI
-      const x = target.x + (target.radius + gap + width / 2) * Math.cos(angle)
-      const y = target.y + (target.radius + gap + height / 2) * Math.sin(angle)
+    for (const direction of directions) {
+      const x = target.x + (target.radius + gap + width / 2) * direction.x
+      const y = target.y + (target.radius + gap + height / 2) * direction.y
       const box = { left: x - width / 2, top: y - height / 2, width, height }
       if (!room.free(box)) continue
       const cost = ring + room.cost(box)
