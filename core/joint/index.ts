@@ -34,3 +34,4 @@ export {
   type TorqueVerdict,
 } from './torque-against-proof.ts'
 export { preloadAfterTurn, preloadGain, turnForPreload, type Turned } from './turn.ts'
+export * from './cross-talk/index.ts'

@@ -1,0 +1,66 @@
+import { done, type Outcome } from '../../problem/index.ts'
+import { inMillimetres } from '../../quantity/index.ts'
+import type { EngineSpec, Face } from '../../spec/index.ts'
+import { cappedFlange, type CappedBearing } from './caps.ts'
+import type { Point } from './edge.ts'
+import { fastenersOn } from './face-fasteners.ts'
+import type { Flange } from './flange.ts'
+import { ladderFlange } from './ladder.ts'
+import type { Between } from './section.ts'
+
+/**
+ * The joint face of an engine as a flange to reckon with, with what was taken for granted as sentences. `outline` is its edge
+ * as it is drawn: the corners of a closed polygon in mm of the engine's own frame.
+ * `between` is not in a spec, and a gasket makes bolts feel each other much further.
+ *
+ * Refuses `face-without-fasteners`, and what `fastenedJoint` refuses. Throws a RangeError when the engine has no such face.
+ */
+export function flangeOf(
+  spec: EngineSpec,
+  faceId: string,
+  outline: readonly Point[],
+  between: Between,
+): Outcome<Flange> {
+  const face = spec.case.faces.find(({ id }) => id === faceId)
+  if (face === undefined) throw new RangeError(`the engine ${spec.id} has no face ${faceId}`)
+  const fasteners = fastenersOn(spec, face)
+  if (!fasteners.ok) return fasteners
+  const capped = cappedBearings(spec, face)
+  const walls = face.shows === 'saddles' ? spec.case.saddles : []
+  const flange =
+    capped.length > 0
+      ? cappedFlange(capped, fasteners.value, between)
+      : ladderFlange(outline, walls, fasteners.value, between)
+  return done({ ...flange, assumptions: [...flange.assumptions, betweenIs[between], ...always] })
+}
+
+/** Bearings on this face that have caps of their own. */
+function cappedBearings(spec: EngineSpec, { shows }: Face): readonly CappedBearing[] {
+  const { family, saddles, rods, balanceBearings } = spec.case
+  const bearings = {
+    saddles: family === 'caps' ? saddles : [],
+    rods,
+    balance: balanceBearings,
+    flange: [],
+  }[shows]
+  return bearings.map((bearing) => ({
+    x: inMillimetres(bearing.at),
+    y: 'across' in bearing ? inMillimetres(bearing.across) : 0,
+    widthMm: inMillimetres(bearing.width),
+    boreMm: inMillimetres(bearing.diameter),
+  }))
+}
+
+const betweenIs: Readonly<Record<Between, string>> = {
+  metal: 'Metal lies on metal, with a film of sealant at most.',
+  gasket:
+    'Between the faces lies a flat fibre gasket of 0.5 mm, which springs back; a real one also settles.',
+}
+
+const always = [
+  'What lies below gives way like an even bed, as a bar of the same depth does when it is squeezed. The bed pushes and never ' +
+    'pulls: where the flange lifts, the joint is open.',
+  'The faces are flat and lie on each other before the first pull, and every fastener has been run down by hand until it touches.',
+  'A bolt is an elastic spring with the stiffness of its shank, thread and head. It does not yield, and nothing settles.',
+  'This is a model for teaching. It shows how bolts take load from each other, not what one bolt of this engine holds.',
+]

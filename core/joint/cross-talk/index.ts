@@ -1,0 +1,7 @@
+export { clampMap } from './clamp-map.ts'
+export type { ClampMap, ClampState, FlangePull } from './clamp-map.ts'
+export type { Flange, FlangeBeam, FlangeBolt, FlangeNode } from './flange.ts'
+export { flangeOf } from './flange-of.ts'
+export { pullsOf } from './procedure-pulls.ts'
+export type { Point } from './edge.ts'
+export type { Between } from './section.ts'

@@ -1,0 +1,70 @@
+import { done, type Outcome } from '../../problem/index.ts'
+import { inMillimetres, newtons, type Force, type Torque } from '../../quantity/index.ts'
+import type { EngineSpec, Pass, Procedure } from '../../spec/index.ts'
+import { fastenedJoint, type FastenedJoint } from '../fastened.ts'
+import { preloadFromTorque } from '../screw.ts'
+import type { FlangePull } from './clamp-map.ts'
+
+/**
+ * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all fasteners of a group, a
+ * turn brings the nut down by its share of the pitch. Actions and what is done by hand move no load.
+ *
+ * Refuses what `fastenedJoint` refuses.
+ */
+export function pullsOf(spec: EngineSpec, procedure: Procedure): Outcome<readonly FlangePull[]> {
+  const joints = new Map<string, FastenedJoint>()
+  for (const group of spec.fastenerGroups) {
+    const joint = fastenedJoint(group)
+    if (!joint.ok) return joint
+    for (const fastener of spec.fasteners)
+      if (fastener.group === group.id) joints.set(fastener.id, joint.value)
+  }
+  return done(
+    procedure.passes.flatMap((pass, place) => {
+      if (pass.kind === 'action' || pass.kind === 'length' || pass.kind === 'stretch') return []
+      return sequenceOf(procedure, pass).map((bolt) => pullOf(pass, place, bolt, joints.get(bolt)!))
+    }),
+  )
+}
+
+type Loading = Exclude<Pass, { readonly kind: 'action' | 'length' | 'stretch' }>
+
+function sequenceOf(procedure: Procedure, pass: Loading): readonly string[] {
+  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
+  if (pass.kind === 'loosen' && pass.reversed) return sequence.toReversed()
+  const only = pass.kind === 'recheck' ? pass.only : undefined
+  return only === undefined ? sequence : sequence.filter((id) => only.includes(id))
+}
+
+function pullOf(
+  pass: Loading,
+  place: number,
+  bolt: string,
+  joint: FastenedJoint,
+): FlangePull {
+  const pull = { pass: place, bolt }
+  switch (pass.kind) {
+    case 'seat':
+      return { ...pull, kind: 'raise', to: newtons(0) }
+    case 'torque':
+    case 'recheck': {
+      const own = pass.others.find(({ fasteners }) => fasteners.includes(bolt)) ?? pass
+      return { ...pull, kind: 'raise', to: usualPreload(joint, own.target) }
+    }
+    case 'angle': {
+      const own = pass.others?.find(({ fasteners }) => fasteners.includes(bolt)) ?? pass
+      return { ...pull, kind: 'turn', byMm: (own.target / 360) * inMillimetres(joint.thread.pitch) }
+    }
+    case 'loosen':
+      return { ...pull, kind: 'release' }
+    default:
+      return pass satisfies never
+  }
+}
+
+function usualPreload({ thread, bearing, friction }: FastenedJoint, torque: Torque): Force {
+  return preloadFromTorque(
+    { thread, bearing, friction: { thread: friction.usual, head: friction.usual } },
+    torque,
+  )
+}
