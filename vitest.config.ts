@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     allowOnly: false,
+    testTimeout: 60_000, // a machine under load is slow, not wrong: no test asserts a time
     projects: [
       {
         test: {

@@ -8,7 +8,9 @@ async function faultsOf(page: Page) {
   const { violations } = await new AxeBuilder({ page })
     .options({ rules: { 'target-size': { enabled: true }, 'color-contrast-enhanced': { enabled: true } } })
     .analyze()
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`)
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+  )
 }
 
 for (const colorScheme of ['light', 'dark'] as const) {
