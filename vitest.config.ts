@@ -1,14 +1,17 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'vitest/config'
 
+/** A machine under load is slow, not wrong: no test asserts a time. */
+const testTimeout = 60_000
+
 export default defineConfig({
   test: {
     allowOnly: false,
-    testTimeout: 60_000, // a machine under load is slow, not wrong: no test asserts a time
     projects: [
       {
         test: {
           name: 'node',
+          testTimeout,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/e2e/**', 'tests/renderer/**'],
         },
@@ -19,6 +22,7 @@ export default defineConfig({
         resolve: { conditions: ['browser', 'module', 'development'] },
         test: {
           name: 'renderer',
+          testTimeout,
           include: ['tests/renderer/**/*.test.ts'],
           environment: './tests/renderer/environment.ts',
           server: { deps: { inline: [/svelte/] } },
