@@ -4,12 +4,15 @@ import type { BuildLine, Client, OpenBuild, ToldProblem } from '../../core/contr
 import { sentenceOf } from '../../core/problem/index.ts'
 import type { EngineSpec } from '../../core/spec/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
+import { Pause } from './pause.ts'
 
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
 export class BuildSession {
   readonly line: BuildLine
   readonly spec: EngineSpec
   readonly readOnly: ToldProblem | null
+  /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
+  readonly pause = new Pause()
   readonly #client: Client
   readonly #person: () => string
   #events = $state.raw<readonly RecordedEvent[]>([])

@@ -4,20 +4,6 @@ export interface Confirm {
   readonly run: () => unknown
 }
 
-/** A pedal or a gloved hand bounces: what comes this soon after a confirmation is the same press. */
-const bounceMs = 400
-
-/** Lets a confirmation through only when the last one is long enough ago. Times in milliseconds of one clock. */
-export class Pause {
-  #last = -Infinity
-
-  passes(now: number): boolean {
-    if (now - this.#last < bounceMs) return false
-    this.#last = now
-    return true
-  }
-}
-
 /**
  * Whether a key press means the main button. Enter and Space do (a foot pedal is a keyboard), unless the key belongs to
  * what has the focus: a text being written, or a button reached by Tab. A button that was clicked keeps the focus
