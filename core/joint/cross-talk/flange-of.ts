@@ -34,11 +34,11 @@ export function flangeOf(
   return done({ ...flange, assumptions: [...flange.assumptions, betweenIs[between], ...always] })
 }
 
-/** Bearings on this face that have caps of their own. */
+/** Bearings on this face that have caps of their own, as the carriers in a tunnel case have. */
 function cappedBearings(spec: EngineSpec, { shows }: Face): readonly CappedBearing[] {
   const { family, saddles, rods, balanceBearings } = spec.case
   const bearings = {
-    saddles: family === 'caps' ? saddles : [],
+    saddles: family === 'caps' || family === 'tunnel' ? saddles : [],
     rods,
     balance: balanceBearings,
     flange: [],

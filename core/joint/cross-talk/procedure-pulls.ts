@@ -7,7 +7,8 @@ import type { FlangePull } from './clamp-map.ts'
 
 /**
  * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all fasteners of a group, a
- * turn brings the nut down by its share of the pitch. Actions and what is done by hand move no load.
+ * turn brings the nut down by its share of the pitch. What is done by hand or measured moves no load, and a fastener on
+ * another face than the procedure's is left out.
  *
  * Refuses what `fastenedJoint` refuses.
  */
@@ -17,12 +18,16 @@ export function pullsOf(spec: EngineSpec, procedure: Procedure): Outcome<readonl
     const joint = fastenedJoint(group)
     if (!joint.ok) return joint
     for (const fastener of spec.fasteners)
-      if (fastener.group === group.id) joints.set(fastener.id, joint.value)
+      if (fastener.group === group.id && fastener.face === procedure.face)
+        joints.set(fastener.id, joint.value)
   }
   return done(
     procedure.passes.flatMap((pass, place) => {
       if (pass.kind === 'action' || pass.kind === 'length' || pass.kind === 'stretch') return []
-      return sequenceOf(procedure, pass).map((bolt) => pullOf(pass, place, bolt, joints.get(bolt)!))
+      return sequenceOf(procedure, pass).flatMap((bolt) => {
+        const joint = joints.get(bolt)
+        return joint === undefined ? [] : [pullOf(pass, place, bolt, joint)]
+      })
     }),
   )
 }
@@ -36,12 +41,7 @@ function sequenceOf(procedure: Procedure, pass: Loading): readonly string[] {
   return only === undefined ? sequence : sequence.filter((id) => only.includes(id))
 }
 
-function pullOf(
-  pass: Loading,
-  place: number,
-  bolt: string,
-  joint: FastenedJoint,
-): FlangePull {
+function pullOf(pass: Loading, place: number, bolt: string, joint: FastenedJoint): FlangePull {
   const pull = { pass: place, bolt }
   switch (pass.kind) {
     case 'seat':
