@@ -1,13 +1,12 @@
 import { z } from 'zod'
 import { buildCommand, recordedEvent } from './build/index.ts'
-import { recordRequests } from './contract/backups.ts'
-import { nothing, toldProblem } from './contract/told.ts'
-import type { ToldProblem } from './contract/told.ts'
+import { archiveRequests, buildLine, nothing, recordRequests, toldProblem } from './contract/index.ts'
+import type { ToldProblem } from './contract/index.ts'
 import { lengthUnits, torqueUnits } from './quantity/index.ts'
 
 export { toldProblem }
-export type { BackupList, Verification } from './contract/backups.ts'
-export type { ToldProblem } from './contract/told.ts'
+export { mostExportCharacters } from './contract/index.ts'
+export type { BackupList, BuildLine, Imported, ToldProblem, Verification } from './contract/index.ts'
 
 /** What a bench keeps between starts: how things are shown, and who stands there. */
 export const preferences = z.strictObject({
@@ -33,25 +32,6 @@ const engineLine = z.strictObject({
   faults: z.array(toldProblem),
 })
 export type EngineLine = z.output<typeof engineLine>
-
-const buildLine = z.strictObject({
-  id: z.uuid(),
-  /** Short and counted up by this bench, for example `2026-014`. */
-  number: z.string(),
-  name: z.string(),
-  serial: z.string(),
-  engine: z.string(),
-  demo: z.boolean(),
-  startedAt: z.iso.datetime(),
-  lastAt: z.iso.datetime(),
-  finished: z.boolean(),
-  /** Said not to count. */
-  voided: z.boolean(),
-  /** Whether anything in it was ever flagged, answered or not. */
-  flagged: z.boolean(),
-  entries: z.int(),
-})
-export type BuildLine = z.output<typeof buildLine>
 
 const openBuild = z.strictObject({
   line: buildLine,
@@ -88,6 +68,7 @@ export const contract = {
     input: z.strictObject({ id: z.string() }),
     output: z.strictObject({ specText: z.string() }),
   },
+  /** The builds started last, two hundred at most. */
   'builds.list': { input: nothing, output: z.array(buildLine) },
   'builds.start': {
     input: z.strictObject({
@@ -109,6 +90,7 @@ export const contract = {
     }),
     output: z.strictObject({ events: z.array(recordedEvent) }),
   },
+  ...archiveRequests,
   ...recordRequests,
 } as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>
 

@@ -55,6 +55,18 @@ export const hostWords = {
     `Entry ${entry} of this build is not what was once confirmed, or an entry before it is missing. Nothing can be added. Compare it with its printed sheet or a backup.`,
   'build-spec-lost': (_: None) =>
     'The spec this build was started with is not in the record, so it cannot be drawn. Restore a backup.',
+  'import-too-large': ({ most }: { most: number }) =>
+    `The file is larger than any exported build (${most} MB at most). Nothing was taken in. Choose the file that was exported.`,
+  'import-not-ours': (_: None) =>
+    'The file is not an exported build. Nothing was taken in. Choose a file whose name ends in .bedplate.',
+  'import-newer': (_: None) =>
+    'The file was exported by a newer Bedplate. Nothing was taken in. Take it in with that version.',
+  'import-altered': ({ line }: { line: number }) =>
+    `The file is not as it was exported: at line ${line} something was changed, added or cut off. Nothing was taken in. Export it again, and carry it over as a file.`,
+  'import-spec-faulty': ({ fault }: { fault: string }) =>
+    `The spec in the file has a fault, so nothing was taken in: ${fault}`,
+  'import-senseless': (_: None) =>
+    'The entries of the file do not make a build of its engine, so nothing was taken in. Ask whoever made the file.',
   'build-name-missing': (_: None) =>
     'The build has no name. Type one, for example the customer and the pump.',
   'person-missing': (_: None) => 'Nobody is named. Type who stands at the bench.',

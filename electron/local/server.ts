@@ -78,7 +78,8 @@ async function serve(
       case 'request': {
         if (!isRequestName(admitted.name)) return end(response, 404)
         heard?.()
-        const body = await readBody(request, limits.bodyBytes)
+        const most = admitted.name === 'builds.import' ? limits.fileBytes : limits.bodyBytes
+        const body = await readBody(request, most)
         if ('refused' in body) return end(response, body.refused)
         const input = parsed(body.text)
         if (input === undefined) return end(response, 400)

@@ -3,7 +3,8 @@ import { done, refused } from '../../core/problem/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { told } from './answer.ts'
-import { BuildsAtHand, unsaid } from './at-hand.ts'
+import { unsaid } from './at-hand.ts'
+import type { BuildsAtHand } from './at-hand.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf, openBuild } from './open-build.ts'
 import type { Engine } from './specs.ts'
@@ -14,15 +15,14 @@ const mostListed = 200
 /** Answers about builds, and the only way by which anything is added to one. */
 export function buildRequests(given: {
   readonly store: Store
+  readonly atHand: BuildsAtHand
   readonly engines: readonly Engine[]
   readonly now: () => Date
   readonly newId: () => string
   /** A build was finished: time for a backup. */
   readonly finished: () => void
-}): HandlersOf<'builds'> {
-  const { store, engines, now, newId, finished } = given
-  const atHand = new BuildsAtHand(store)
-
+}): Pick<HandlersOf<'builds'>, 'builds.list' | 'builds.open' | 'builds.start' | 'builds.act'> {
+  const { store, atHand, engines, now, newId, finished } = given
   return {
     'builds.list': () => done(store.builds({ most: mostListed }).map(lineOf)),
 

@@ -7,6 +7,8 @@ import { openStore, restoreRecord } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { answering, told } from './answer.ts'
 import type { Answering } from './answer.ts'
+import { archiveRequests } from './archive.ts'
+import { BuildsAtHand } from './at-hand.ts'
 import { BackupKeeper, listBackups } from './backups.ts'
 import { buildRequests } from './builds.ts'
 import { engineRequests } from './engines.ts'
@@ -47,6 +49,7 @@ export interface Requests {
 export function createRequests(given: Given, restore: Restore = notHere): Requests {
   const { facts, store, engines, now, report } = given
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
+  const atHand = new BuildsAtHand(store)
   const keeper = new BackupKeeper({ store, dataFolder: facts.dataFolder, now })
   const verification = verificationRequests(store, now, (error) => failed('verification.start', error))
   const handlers: Handlers = {
@@ -56,7 +59,8 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
     },
     ...preferenceRequests(store),
     ...engineRequests(engines),
-    ...buildRequests({ ...given, finished: () => void keeper.make() }),
+    ...buildRequests({ ...given, atHand, finished: () => void keeper.make() }),
+    ...archiveRequests(store, atHand),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),
     'backups.make': async () => {

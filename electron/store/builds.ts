@@ -1,3 +1,4 @@
+import { searchWords } from '../../core/build/index.ts'
 import type { BuildEvent, Mention, RecordedEvent } from '../../core/build/index.ts'
 import type { Database } from './sqlite.ts'
 
@@ -90,7 +91,7 @@ export function buildsOn(db: Database) {
       if (mark !== null) marks[mark].run(build)
       if (event.type !== 'build-started') continue
       const { year, ordinal } = number.get(build) ?? { year: 0, ordinal: 0 }
-      for (const word of [String(year), numberWord(ordinal)]) mention.run(word, 'number', build)
+      for (const word of searchWords(`${year}-${numberWord(ordinal)}`)) mention.run(word, 'number', build)
     }
     for (const { kind, word } of mentions) mention.run(word, kind, build)
   }

@@ -1,6 +1,6 @@
 export { backupProblem, backupsIn, copyBackup } from './backups.ts'
 export type { Backup } from './backups.ts'
-export { firstBroken, headCode, sha256 } from './chain.ts'
+export { firstBroken, follows, headCode, sha256 } from './chain.ts'
 export type { EntryBody, StoredEntry } from './chain.ts'
 export { numberWord } from './builds.ts'
 export type { BuildRow, Search } from './builds.ts'

@@ -1,0 +1,63 @@
+import { z } from 'zod'
+import { recordedEvent } from '../build/index.ts'
+import { buildLine } from './build-line.ts'
+
+/** The longest export that is taken in; a build of two thousand fasteners in six passes has some six million. */
+export const mostExportCharacters = 32 * 1024 * 1024
+
+const file = z.strictObject({
+  /** To save it under; holds the build's number and head code. */
+  fileName: z.string(),
+  text: z.string(),
+})
+
+const imported = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('added'), line: buildLine }),
+  /** Was here already, entry for entry. */
+  z.strictObject({ kind: z.literal('known'), line: buildLine }),
+  /** Went on elsewhere: `added` entries more are here now. */
+  z.strictObject({ kind: z.literal('continued'), line: buildLine, added: z.int() }),
+  /** The build here has `behind` entries more than the file. Nothing was changed. */
+  z.strictObject({ kind: z.literal('older'), line: buildLine, behind: z.int() }),
+  /** From entry `at` on, the build went on differently here and there. Nothing was changed. */
+  z.strictObject({
+    kind: z.literal('fork'),
+    line: buildLine,
+    at: z.int(),
+    here: recordedEvent,
+    there: recordedEvent,
+  }),
+])
+export type Imported = z.output<typeof imported>
+
+/** Requests about the archive: finding builds, taking them elsewhere and taking them in. */
+export const archiveRequests = {
+  /** Builds by the words said of them, newest first, fifty at a time. */
+  'builds.find': {
+    input: z.strictObject({
+      /** As typed; each word must be the beginning of a word of the build. Empty finds all. */
+      words: z.string().max(200),
+      /** What the words must have been said of; of anything when absent. */
+      kind: z.enum(['engine', 'number', 'name', 'serial', 'person', 'part', 'flag']).optional(),
+      /** First and last day on which the build was started, both included, by UTC. */
+      from: z.iso.date().optional(),
+      to: z.iso.date().optional(),
+      state: z.enum(['open', 'finished', 'voided', 'flagged']).optional(),
+      /** For the next page: the last build of this one. */
+      before: z.uuid().optional(),
+    }),
+    output: z.strictObject({ lines: z.array(buildLine), more: z.boolean() }),
+  },
+  /** The whole build with its spec as one file, which verifies wherever it is taken in. */
+  'builds.export': { input: z.strictObject({ build: z.uuid() }), output: file },
+  /**
+   * Takes in an exported build; `text` is the file's. Refused if a byte of it was changed. The window looks at the size of
+   * the file first: one of more than `mostExportCharacters` bytes is not even read.
+   */
+  'builds.import': { input: z.strictObject({ text: z.string() }), output: imported },
+  /** Every pull, or every reading of a gauge or wrench, as a table for a spreadsheet. */
+  'builds.csv': {
+    input: z.strictObject({ build: z.uuid(), table: z.enum(['pulls', 'readings']) }),
+    output: file,
+  },
+} as const

@@ -1,0 +1,21 @@
+import { z } from 'zod'
+
+/** A build as a line of a list. */
+export const buildLine = z.strictObject({
+  id: z.uuid(),
+  /** Short and counted up by this bench, for example `2026-014`. */
+  number: z.string(),
+  name: z.string(),
+  serial: z.string(),
+  engine: z.string(),
+  demo: z.boolean(),
+  startedAt: z.iso.datetime(),
+  lastAt: z.iso.datetime(),
+  finished: z.boolean(),
+  /** Said not to count. */
+  voided: z.boolean(),
+  /** Whether anything in it was ever flagged, answered or not. */
+  flagged: z.boolean(),
+  entries: z.int(),
+})
+export type BuildLine = z.output<typeof buildLine>

@@ -1,0 +1,8 @@
+export { archiveRequests, mostExportCharacters } from './archive.ts'
+export type { Imported } from './archive.ts'
+export { recordRequests } from './backups.ts'
+export type { BackupList, Verification } from './backups.ts'
+export { buildLine } from './build-line.ts'
+export type { BuildLine } from './build-line.ts'
+export { nothing, toldProblem } from './told.ts'
+export type { ToldProblem } from './told.ts'

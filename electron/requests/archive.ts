@@ -1,0 +1,99 @@
+import { buildSheet, searchWords } from '../../core/build/index.ts'
+import type { RecordedEvent } from '../../core/build/index.ts'
+import type { Imported } from '../../core/contract.ts'
+import { done, problem } from '../../core/problem/index.ts'
+import type { Outcome } from '../../core/problem/index.ts'
+import { headCode, mentionsIn } from '../store/index.ts'
+import type { BuildRow, Store } from '../store/index.ts'
+import type { BuildsAtHand } from './at-hand.ts'
+import { readExport, writeExport } from './export-form.ts'
+import type { Exported } from './export-form.ts'
+import type { HandlersOf } from './handlers.ts'
+import { lineOf, openBuild } from './open-build.ts'
+import { tableOf } from './tables.ts'
+
+type Archive = Pick<HandlersOf<'builds'>, 'builds.find' | 'builds.export' | 'builds.import' | 'builds.csv'>
+
+const pageLines = 50
+const dayMs = 86_400_000
+
+/** Answers about finding builds, taking them elsewhere and taking them in. */
+export function archiveRequests(store: Store, atHand: BuildsAtHand): Archive {
+  return {
+    'builds.find': ({ words, from, to, ...search }) => {
+      const rows = store.builds({
+        ...search,
+        words: searchWords(words),
+        from: from && `${from}T00:00:00.000Z`,
+        to: to && new Date(Date.parse(to) + dayMs).toISOString(),
+        most: pageLines + 1,
+      })
+      return done({ lines: rows.slice(0, pageLines).map(lineOf), more: rows.length > pageLines })
+    },
+
+    'builds.export': ({ build }) => {
+      const opened = openBuild(store, build)
+      if (!opened.ok) return opened
+      const { row, specText, readOnly } = opened.value
+      if (readOnly?.code === 'build-chain-broken') return { ok: false, problem: readOnly }
+      const text = writeExport(build, specText, store.entries(build))
+      return done({ fileName: fileNameOf(row, 'bedplate'), text })
+    },
+
+    'builds.import': ({ text }) => {
+      const read = readExport(text)
+      return read.ok ? takeIn(store, atHand, read.value) : read
+    },
+
+    'builds.csv': ({ build, table }) => {
+      const opened = openBuild(store, build)
+      if (!opened.ok) return opened
+      const { row, spec, events } = opened.value
+      return done({
+        fileName: fileNameOf(row, `${table}.csv`),
+        text: tableOf(buildSheet(spec, events), table),
+      })
+    },
+  }
+}
+
+/** `2026-014 ferry-port-engine 61-9f3c0a1b2c3d4e5f.bedplate`: number, name, entries and head code. */
+function fileNameOf(row: BuildRow, ending: string): string {
+  const { number, name, entries } = lineOf(row)
+  const plain = searchWords(name).join('-').slice(0, 40)
+  return `${[number, plain, `${entries}-${headCode(row.head_sha256)}`].filter(Boolean).join(' ')}.${ending}`
+}
+
+/** Adds to the record what it does not have yet. A build that went on differently here and there stays as it is here. */
+function takeIn(store: Store, atHand: BuildsAtHand, exported: Exported): Outcome<Imported> {
+  const { build, entries, events, spec, specText } = exported
+  const here = store.build(build) === null ? null : openBuild(store, build)
+  if (here !== null && !here.ok) return here
+  const { readOnly = null, events: ours = [] } = here?.value ?? {}
+  if (readOnly !== null) return { ok: false, problem: readOnly }
+
+  const fork = ours.findIndex(({ hash }, at) => events[at] !== undefined && events[at].hash !== hash)
+  const forked = fork === -1 ? null : forkOf(ours[fork], events[fork])
+  if (here !== null && forked !== null) return done({ ...forked, line: lineOf(here.value.row) })
+
+  const news = entries.slice(ours.length)
+  if (news.length > 0) {
+    const kept = { text: specText, engine: spec.name, demo: spec.source.kind === 'demo' }
+    const taken = store.take(build, news, mentionsIn(spec, events.slice(ours.length)), kept)
+    if (!taken.ok) return taken
+    atHand.letGo(build)
+  }
+  const row = store.build(build)
+  if (row === null) return { ok: false, problem: problem('build-unknown', {}) }
+  const line = lineOf(row)
+  if (here === null) return done({ kind: 'added', line })
+  if (news.length > 0) return done({ kind: 'continued', line, added: news.length })
+  const behind = ours.length - entries.length
+  return done(behind === 0 ? { kind: 'known', line } : { kind: 'older', line, behind })
+}
+
+function forkOf(here: RecordedEvent | undefined, there: RecordedEvent | undefined) {
+  return here === undefined || there === undefined
+    ? null
+    : ({ kind: 'fork', at: here.seq, here, there } as const)
+}

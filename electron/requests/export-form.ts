@@ -1,0 +1,155 @@
+import canonicalize from 'canonicalize'
+import { z } from 'zod'
+import { buildSheet, readEvent, recordedEvent } from '../../core/build/index.ts'
+import type { RecordedEvent } from '../../core/build/index.ts'
+import { mostExportCharacters } from '../../core/contract.ts'
+import { done, refused, sentenceOf } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
+import { audit, readSpec } from '../../core/spec/index.ts'
+import type { EngineSpec } from '../../core/spec/index.ts'
+import { follows, sha256 } from '../store/index.ts'
+import type { StoredEntry } from '../store/index.ts'
+
+const hash = z.string().regex(/^[0-9a-f]{64}$/)
+
+/** The first line of an exported build. Every part of it follows from the lines below, so that a change in it shows. */
+const head = z.strictObject({
+  bedplateBuild: z.literal(1),
+  build: z.uuid(),
+  entries: z.int().min(1),
+  head: hash,
+  specSha256: hash,
+})
+
+const specLine = z.strictObject({ spec: z.string() })
+
+/** A build as it was read from an export, all of it checked. */
+export interface Exported {
+  readonly build: string
+  readonly specText: string
+  readonly spec: EngineSpec
+  readonly entries: readonly StoredEntry[]
+  readonly events: readonly RecordedEvent[]
+}
+
+/**
+ * A build as one text, in lines: a head; the spec; then each entry exactly as it lies in the record, so that the SHA-256 of
+ * a line is what the next one names as `previous`. Head and spec are canonical JSON (RFC 8785) too: the same build gives
+ * the same bytes.
+ */
+export function writeExport(build: string, specText: string, entries: readonly StoredEntry[]): string {
+  const lines = [
+    canonicalize({
+      bedplateBuild: 1,
+      build,
+      entries: entries.length,
+      head: entries.at(-1)?.sha256,
+      specSha256: sha256(specText),
+    }),
+    canonicalize({ spec: specText }),
+    ...entries.map(({ body }) => body),
+  ]
+  return lines.map((line) => `${line}\n`).join('')
+}
+
+/**
+ * Reads an export and checks every byte of it. Refuses `import-too-large`, `import-not-ours`, `import-newer`,
+ * `import-altered` with the line, `import-spec-faulty`, `build-newer` where an entry is of a newer program, and
+ * `import-senseless` where the entries do not make a build of the spec.
+ */
+export function readExport(text: string): Outcome<Exported> {
+  if (text.length > mostExportCharacters)
+    return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
+  const [first = '', second = '', ...rest] = text.split('\n')
+  const start = parsed(first)
+  if (typeof start !== 'object' || start === null || !('bedplateBuild' in start))
+    return refused('import-not-ours', {})
+  if (typeof start.bedplateBuild === 'number' && start.bedplateBuild > 1) return refused('import-newer', {})
+  const top = head.safeParse(start)
+  if (!top.success || canonicalize(top.data) !== first) return altered(1)
+
+  const withSpec = specLine.safeParse(parsed(second))
+  if (!withSpec.success || canonicalize(withSpec.data) !== second) return altered(2)
+  const { spec: specText } = withSpec.data
+  if (sha256(specText) !== top.data.specSha256) return altered(2)
+
+  if (rest.at(-1) !== '') return altered(rest.length + 2)
+  const read = readEntries(top.data.build, rest.slice(0, -1))
+  if (!read.ok) return read
+  const { entries, events } = read.value
+  if (entries.length !== top.data.entries || entries.at(-1)?.sha256 !== top.data.head)
+    return altered(rest.length + 1)
+  const spec = soundSpec(specText)
+  if (!spec.ok) return spec
+  return makeSense(spec.value, top.data.specSha256, events)
+    ? done({ build: top.data.build, specText, spec: spec.value, entries, events })
+    : refused('import-senseless', {})
+}
+
+function altered(line: number): Outcome<never> {
+  return refused('import-altered', { line })
+}
+
+function parsed(line: string): unknown {
+  try {
+    return JSON.parse(line) as unknown
+  } catch {
+    return null
+  }
+}
+
+const entryBody = recordedEvent
+  .omit({ hash: true, event: true })
+  .extend({ build: z.uuid(), previous: hash.nullable(), event: z.unknown() })
+
+/** Entries begin at line 3. What is not of our shape is refused before it is written anew to compare it. */
+function readEntries(
+  build: string,
+  lines: readonly string[],
+): Outcome<{ entries: readonly StoredEntry[]; events: readonly RecordedEvent[] }> {
+  const entries: StoredEntry[] = []
+  const events: RecordedEvent[] = []
+  let previous: string | null = null
+  for (const [index, body] of lines.entries()) {
+    const seq = index + 1
+    const entry: StoredEntry = { seq, body, sha256: sha256(body) }
+    const inside = entryBody.safeParse(parsed(body))
+    if (!inside.success || !follows(build, seq, previous, entry)) return altered(index + 3)
+    const { at, person } = inside.data
+    const event = readEvent(inside.data.event)
+    if (event.kind === 'unknown') return refused('build-newer', { entry: seq })
+    if (canonicalize({ ...inside.data, event: event.event }) !== body) return altered(index + 3)
+    entries.push(entry)
+    events.push({ seq, at, person, event: event.event, hash: entry.sha256 })
+    previous = entry.sha256
+  }
+  return done({ entries, events })
+}
+
+function soundSpec(text: string): Outcome<EngineSpec> {
+  const read = readSpec(text)
+  const faults: readonly (Problem | undefined)[] = read.ok
+    ? audit(read.spec)
+        .filter(({ weight }) => weight === 'fault')
+        .map(({ problem }) => problem)
+    : read.problems
+  const [fault] = faults
+  if (read.ok && fault === undefined) return done(read.spec)
+  return refused('import-spec-faulty', { fault: fault === undefined ? '' : sentenceOf(fault) })
+}
+
+/**
+ * Whether the entries begin a build of the spec, once, and a sheet can be made of them. Whoever writes a whole new chain
+ * can write any entries: what core would never have decided must not bring the window down.
+ */
+function makeSense(spec: EngineSpec, specSha256: string, events: readonly RecordedEvent[]): boolean {
+  const [first, ...rest] = events
+  if (first?.event.type !== 'build-started' || first.event.specSha256 !== specSha256) return false
+  if (rest.some(({ event }) => event.type === 'build-started')) return false
+  try {
+    buildSheet(spec, events)
+    return true
+  } catch {
+    return false
+  }
+}

@@ -1,0 +1,151 @@
+import papaparse from 'papaparse'
+import type { BuildSheet, SheetPull } from '../../core/build/index.ts'
+import { inMillimetres } from '../../core/quantity/index.ts'
+
+type Cell = string | number | null
+type Row = Readonly<Record<string, Cell>>
+
+/** A table for a spreadsheet: RFC 4180, with a byte order mark, by which Excel knows UTF-8. */
+export function tableOf(sheet: BuildSheet, table: 'pulls' | 'readings'): string {
+  const rows = table === 'pulls' ? pulls(sheet) : readings(sheet)
+  const fields = table === 'pulls' ? pullFields : readingFields
+  // A cell that begins like a formula would be carried out by whoever opens the file.
+  const text = papaparse.unparse(
+    { fields: [...fields], data: rows },
+    { newline: '\r\n', escapeFormulae: true },
+  )
+  return `\u{FEFF}${text}\r\n`
+}
+
+const pullFields = [
+  'entry',
+  'time_utc',
+  'person',
+  'procedure',
+  'pull',
+  'pass',
+  'kind',
+  'fastener',
+  'where',
+  'target',
+  'least',
+  'most',
+  'limits_unit',
+  'reading_typed',
+  'reading',
+  'reading_unit',
+  'verdict',
+  'out_of_order',
+  'taken_back',
+] as const
+
+function pulls({ runs }: BuildSheet): Row[] {
+  return runs.flatMap(({ name, pulls }) =>
+    pulls.map((pull) => ({
+      entry: pull.seq,
+      time_utc: pull.at,
+      person: pull.person,
+      procedure: name,
+      pull: pull.number,
+      pass: pull.pass,
+      kind: pull.kind,
+      fastener: pull.fastener,
+      where: pull.where ?? pull.instruction,
+      ...limitsOf(pull.window),
+      reading_typed: pull.reading?.typed ?? null,
+      reading: pull.reading?.value ?? null,
+      reading_unit: pull.reading?.unit ?? null,
+      verdict: pull.verdict,
+      out_of_order: pull.outOfOrder,
+      taken_back: pull.takenBack?.reason ?? null,
+    })),
+  )
+}
+
+const readingFields = [
+  'entry',
+  'time_utc',
+  'person',
+  'what',
+  'typed',
+  'value',
+  'unit',
+  'least',
+  'most',
+  'limits_unit',
+  'verdict',
+  'counts',
+  'note',
+] as const
+
+/** What was read off a gauge or a wrench, in the order in which it was recorded. */
+function readings({ checks, runs }: BuildSheet): Row[] {
+  const gauges = checks.flatMap(({ step, reading, limits, verdict, counts, note, seq, at, person }) =>
+    reading === null
+      ? []
+      : [
+          {
+            entry: seq,
+            time_utc: at,
+            person,
+            what: step,
+            typed: reading.typed,
+            value: reading.length_nm / 1e6,
+            unit: 'mm',
+            least: limits && inMillimetres(limits.least),
+            most: limits && inMillimetres(limits.most),
+            limits_unit: limits && 'mm',
+            verdict,
+            counts: counts ? 'yes' : 'no',
+            note,
+          },
+        ],
+  )
+  const wrenches = runs.flatMap(({ name, pulls }) =>
+    pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, seq, at, person }) =>
+      reading === null
+        ? []
+        : [
+            {
+              entry: seq,
+              time_utc: at,
+              person,
+              what: `${name}, pass ${pass}, ${fastener ?? ''}`,
+              typed: reading.typed,
+              value: reading.value,
+              unit: reading.unit,
+              least: limitsOf(window).least,
+              most: limitsOf(window).most,
+              limits_unit: limitsOf(window).limits_unit,
+              verdict,
+              counts: takenBack === null ? 'yes' : 'no',
+              note: takenBack?.reason ?? '',
+            },
+          ],
+    ),
+  )
+  return [...gauges, ...wrenches].sort((a, b) => a.entry - b.entry)
+}
+
+/** What was to be reached, in the unit it is computed in; reading and limits of a torque may differ in unit. */
+function limitsOf(window: SheetPull['window']) {
+  switch (window?.kind) {
+    case 'torque':
+    case 'angle': {
+      const { target, least, most, kind } = window
+      return { target, least, most, limits_unit: kind === 'angle' ? '°' : 'N·m' }
+    }
+    case 'length':
+      return {
+        target: null,
+        least: inMillimetres(window.least),
+        most: inMillimetres(window.most),
+        limits_unit: 'mm',
+      }
+    case 'free-length':
+    case undefined:
+      return { target: null, least: null, most: null, limits_unit: null }
+    default:
+      return window satisfies never
+  }
+}
