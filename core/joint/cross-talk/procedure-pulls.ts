@@ -1,8 +1,9 @@
 import { done, type Outcome } from '../../problem/index.ts'
-import { inMillimetres, newtons, type Force, type Torque } from '../../quantity/index.ts'
+import { inMillimetres, newtons } from '../../quantity/index.ts'
 import type { EngineSpec, Pass, Procedure } from '../../spec/index.ts'
 import { fastenedJoint, type FastenedJoint } from '../fastened.ts'
 import { preloadFromTorque } from '../screw.ts'
+import { usualScrew } from '../torque-effect.ts'
 import type { FlangePull } from './clamp-map.ts'
 
 /**
@@ -49,7 +50,7 @@ function pullOf(pass: Loading, place: number, bolt: string, joint: FastenedJoint
     case 'torque':
     case 'recheck': {
       const own = pass.others.find(({ fasteners }) => fasteners.includes(bolt)) ?? pass
-      return { ...pull, kind: 'raise', to: usualPreload(joint, own.target) }
+      return { ...pull, kind: 'raise', to: preloadFromTorque(usualScrew(joint), own.target) }
     }
     case 'angle': {
       const own = pass.others?.find(({ fasteners }) => fasteners.includes(bolt)) ?? pass
@@ -60,11 +61,4 @@ function pullOf(pass: Loading, place: number, bolt: string, joint: FastenedJoint
     default:
       return pass satisfies never
   }
-}
-
-function usualPreload({ thread, bearing, friction }: FastenedJoint, torque: Torque): Force {
-  return preloadFromTorque(
-    { thread, bearing, friction: { thread: friction.usual, head: friction.usual } },
-    torque,
-  )
 }

@@ -1,0 +1,84 @@
+import { formatNumber, formatLength, inMillimetres } from '../quantity/index.ts'
+import type { FastenerGroup } from '../spec/index.ts'
+import { elasticModuliMpa } from './bolt-resilience.ts'
+import type { FastenedJoint, ThreadState } from './fastened.ts'
+import { formatThread } from './thread.ts'
+import { torqueScatter } from './torque-effect.ts'
+
+/** One thing that a reckoning was made from, in words: what it is, its value, and where that comes from. */
+export interface Input {
+  readonly name: string
+  readonly value: string
+  readonly source: string
+}
+
+const stateWords: Readonly<Record<ThreadState, string>> = {
+  oiled: 'oiled threads: VDI 2230 part 1, table A5, class B and its middle',
+  dry: 'dry threads: VDI 2230 part 1, table A5, class C and its middle',
+  sealant: 'sealant on the threads: VDI 2230 part 1, table A5, classes B and C together',
+  'thread-lock': 'thread-lock on the threads: VDI 2230 part 1, table A5, classes B and C together',
+}
+
+/** What `torqueEffect` is made from, for the person who wants to know. */
+export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readonly Input[] {
+  const { thread, strength, bearing, friction, threadState } = joint
+  const mm = (length: typeof bearing.outer) => String(inMillimetres(length))
+  return [
+    { name: 'Thread', value: formatThread(thread), source: 'the spec; its other sizes by ISO 724' },
+    {
+      name: 'Property class',
+      value: `${group.propertyClass}: proof ${strength.proofMpa} MPa, yield ${strength.yieldMpa} MPa`,
+      source: 'the spec; ISO 898-1, table 3',
+    },
+    {
+      name: 'Face under the head',
+      value: `Ø ${mm(bearing.outer)} mm with a hole of Ø ${mm(bearing.hole)} mm`,
+      source: group.headFace ? 'the spec' : 'from the width across flats, as ISO 4014 and ISO 273 have it',
+    },
+    {
+      name: 'Friction',
+      value: `${friction.usual}, between ${friction.least} and ${friction.most}`,
+      source: stateWords[threadState],
+    },
+    {
+      name: 'Scatter of preload at one torque',
+      value: `±${formatNumber(100 * torqueScatter(threadState), 0)} %`,
+      source: 'NASA, typical uncertainties of preload by torque',
+    },
+    {
+      name: 'Torque and preload',
+      value: 'M = F·(0.16·P + 0.58·d2·µ + D_Km/2·µ)',
+      source: 'VDI 2230 part 1, ISO 16047',
+    },
+    {
+      name: 'Where it yields',
+      value: 'tension and twist together reach the yield point',
+      source: 'VDI 2230 part 1, 2001 and later',
+    },
+  ]
+}
+
+/** What `turnEffect` is made from besides. */
+export function turnInputs(group: FastenerGroup, joint: FastenedJoint): readonly Input[] {
+  const perKilonewton = (mmPerN: number) => `${formatNumber(mmPerN * 1e6, 2)} µm for each kN`
+  const grip = formatLength(group.grip, 'mm', 0)
+  return [
+    {
+      name: 'How far the bolt stretches',
+      value: perKilonewton(joint.boltMmPerN),
+      source: `VDI 2230 part 1, 5.1.1; a steel bolt of ISO 4014 over a grip of ${grip}, one diameter of it engaged`,
+    },
+    {
+      name: 'How far the parts give way',
+      value: perKilonewton(joint.clampedMmPerN),
+      source:
+        `a cone of 30° under the head (Shigley's Mechanical Engineering Design, 8-5), in ${group.clamped} ` +
+        `of ${formatNumber(elasticModuliMpa[group.clamped] / 1000, 0)} GPa, into a tapped hole`,
+    },
+    {
+      name: 'Turn and preload',
+      value: 'ΔF = θ/360° · P/(δ_S + δ_P), level from where it yields',
+      source: 'VDI 2230 part 1',
+    },
+  ]
+}

@@ -1,0 +1,99 @@
+import {
+  fastenedJoint,
+  torqueEffect,
+  torqueInputs,
+  turnEffect,
+  turnInputs,
+  turnPlot,
+  type Input,
+  type TorqueEffect,
+  type TurnEffect,
+  type TurnPlot,
+  type TurnWindow,
+} from '../joint/index.ts'
+import { done, type Outcome } from '../problem/index.ts'
+import { degrees, type Torque } from '../quantity/index.ts'
+import type { EngineSpec, Procedure } from '../spec/index.ts'
+import { plannedIn } from './plan.ts'
+import { windowOf } from './window.ts'
+
+/** What one pull does to its fastener, with what the reckoning was made from. It explains the spec's value and judges nothing. */
+export type PullExplanation =
+  | {
+      readonly kind: 'torque'
+      readonly torque: Torque
+      readonly effect: TorqueEffect
+      readonly inputs: readonly Input[]
+    }
+  | {
+      readonly kind: 'turn'
+      /** The torque that the turn counts from. */
+      readonly torque: Torque
+      /** All turns since then, this pass included: two of 45° are one of 90°. */
+      readonly turn: TurnWindow
+      readonly effect: TurnEffect
+      readonly plot: TurnPlot
+      readonly inputs: readonly Input[]
+    }
+
+/**
+ * What a fastener's pull in one pass (counted from 0) does; null where that cannot be told: by hand, loosening, measuring, a turn
+ * that no torque came before, a fastener or a pass that is not there.
+ *
+ * Refuses what `fastenedJoint` refuses.
+ */
+export function explainPull(
+  spec: EngineSpec,
+  procedure: Procedure,
+  pass: number,
+  fastener: string,
+): Outcome<PullExplanation | null> {
+  const groupId = spec.fasteners.find(({ id }) => id === fastener)?.group
+  const group = spec.fastenerGroups.find(({ id }) => id === groupId)
+  const asked = group && askedOf(procedure, pass, fastener)
+  if (group === undefined || asked === undefined || asked === null) return done(null)
+  const found = fastenedJoint(group)
+  if (!found.ok) return found
+  const joint = found.value
+  const { torque, turn } = asked
+  const inputs = torqueInputs(group, joint)
+  if (turn === null) return done({ kind: 'torque', torque, effect: torqueEffect(joint, torque), inputs })
+  return done({
+    kind: 'turn',
+    torque,
+    turn,
+    effect: turnEffect(joint, torque, turn),
+    plot: turnPlot(joint, torque, turn),
+    inputs: [...inputs, ...turnInputs(group, joint)],
+  })
+}
+
+interface Asked {
+  readonly torque: Torque
+  readonly turn: TurnWindow | null
+}
+
+/** The last torque of a fastener up to a pass, and what it was turned since; null unless that pass is one of them. */
+function askedOf(procedure: Procedure, upTo: number, fastener: string): Asked | null {
+  let asked: Asked | null = null
+  const kind = procedure.passes[upTo]?.kind
+  if (kind !== 'torque' && kind !== 'recheck' && kind !== 'angle') return null
+  if (!plannedIn(procedure, upTo).some((pull) => pull.fastener === fastener)) return null
+  procedure.passes.slice(0, upTo + 1).forEach((pass, place) => {
+    if (!plannedIn(procedure, place).some((pull) => pull.fastener === fastener)) return
+    const window = windowOf(pass, fastener)
+    if (pass.kind === 'loosen') asked = null
+    else if (window?.kind === 'torque') asked = { torque: window.target, turn: null }
+    else if (window?.kind === 'angle' && asked !== null) asked = { ...asked, turn: added(asked.turn, window) }
+  })
+  return asked
+}
+
+function added(turn: TurnWindow | null, { target, least, most }: TurnWindow): TurnWindow {
+  if (turn === null) return { target, least, most }
+  return {
+    target: degrees(turn.target + target),
+    least: degrees(turn.least + least),
+    most: degrees(turn.most + most),
+  }
+}

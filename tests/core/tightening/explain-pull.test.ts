@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest'
+import { explainPull } from '../../../core/tightening/index.ts'
+import { engineSpec } from '../../../core/spec/index.ts'
+import { demoDraft, demoSpec, named } from '../spec/demo.ts'
+import { given } from './wrench-rack.ts'
+
+const skerry = demoSpec('skerry-3')
+const caseBolts = named(skerry.procedures, 'case')
+
+/** The rods of Skerry 3 pulled by passes of our own. */
+function explained(passes: readonly object[], pass: number, fastener = 'rod-1') {
+  const draft = demoDraft('skerry-3')
+  const order = { id: 'pair', sequence: ['rod-1', 'rod-2'] }
+  const procedure = { ...named(draft.procedures, 'rods'), orders: [order], passes }
+  const spec = engineSpec.parse({ ...draft, procedures: [procedure] })
+  return given(explainPull(spec, spec.procedures[0]!, pass, fastener))
+}
+
+describe('what one pull does', () => {
+  it('is what its torque does: pass 3 of the case bolts, 32 N·m', () => {
+    const pull = given(explainPull(skerry, caseBolts, 2, 'case-1'))
+    expect(pull).toMatchObject({ kind: 'torque', torque: 32 })
+    expect(pull!.inputs.map(({ value }) => value)).toContain('M10×1.25')
+  })
+
+  it('is what the turn does from the last torque on: pass 5, 60° after 32 N·m', () => {
+    const pull = given(explainPull(skerry, caseBolts, 4, 'case-1'))
+    expect(pull).toMatchObject({ kind: 'turn', torque: 32, turn: { target: 60, least: 57, most: 63 } })
+  })
+
+  const torque = { kind: 'torque', order: 'pair', target: '15 N·m' }
+  const angle = (target: string, limits: object = {}) => ({ kind: 'angle', order: 'pair', target, ...limits })
+
+  it('adds turns up, limits included: twice 45° ± 5° is 90° ± 10°', () => {
+    expect(explained([torque, angle('45 °'), angle('45 °')], 2)).toMatchObject({
+      turn: { target: 90, least: 80, most: 100 },
+    })
+    expect(explained([torque, angle('45 °'), angle('45 °')], 1)).toMatchObject({ turn: { target: 45 } })
+  })
+
+  it('begins anew at each torque', () => {
+    expect(explained([torque, angle('45 °'), torque, angle('30 °')], 3)).toMatchObject({
+      turn: { target: 30 },
+    })
+  })
+
+  it('takes the value of this fastener, where some differ', () => {
+    const others = [{ fasteners: ['rod-2'], target: '20 N·m' }]
+    expect(explained([{ ...torque, others }], 0, 'rod-2')).toMatchObject({ torque: 20 })
+  })
+
+  it.each([
+    ['for a turn after loosening', [torque, { kind: 'loosen', order: 'pair' }, angle('90 °')], 2, 'rod-1'],
+    ['for a turn from a mark alone', [{ kind: 'seat', order: 'pair' }, angle('90 °')], 1, 'rod-1'],
+    ['by hand', [{ kind: 'seat', order: 'pair' }], 0, 'rod-1'],
+    ['for an action', [{ kind: 'action', instruction: 'Tap the crank.' }], 0, 'rod-1'],
+    ['for a fastener that this pass leaves out', [torque], 0, 'rod-3'],
+    ['for a fastener that is not there', [torque], 0, 'rod-99'],
+    ['for a pass that is not there', [torque], 4, 'rod-1'],
+  ])('is not told %s', (_, passes, pass, fastener) => {
+    expect(explained(passes, pass, fastener)).toBeNull()
+  })
+})
