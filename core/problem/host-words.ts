@@ -37,6 +37,8 @@ export const hostWords = {
 
   'backup-not-saved': ({ folder, reason }: { folder: string; reason: 'full' | 'gone' | 'closed' }) =>
     `No backup was put in ${folder}: ${noBackup[reason]} The record itself is as it was. Put that right, then make a backup.`,
+  'backup-not-sound': (_: None) =>
+    'A backup was made and does not verify, so it does not count: something in the record is not as it was confirmed. The older backups are kept. Verify the archive to see which build it is.',
   'backup-lost': ({ folder }: { folder: string }) =>
     `The backup in ${folder} does not read back as it was written, so it does not count. Have that disk looked at, and choose another folder.`,
   'backup-unknown': (_: None) =>

@@ -7,16 +7,22 @@ import type { Handler, Handlers } from './handlers.ts'
 /** Answers any request by name; whatever arrives, an answer comes back and nothing is thrown. */
 export type Answering = (name: string, input: unknown) => Promise<Answer<RequestName>>
 
-/** Puts the parsing of what comes in and goes out around the handlers. `report` is told of bugs. */
+/**
+ * Puts the parsing of what comes in and goes out around the handlers. What a handler throws is a bug, of which `report` is
+ * told, unless `expected` knows it: a page of the file that cannot be read may turn up at any look.
+ */
 export function answering(
   handlers: Handlers,
   report: (name: RequestName, error: unknown) => void,
+  expected: (error: unknown) => Problem | null = () => null,
 ): Answering {
   async function answer<Name extends RequestName>(name: Name, input: unknown): Promise<Answer<Name>> {
     try {
       const outcome = await handled(name, handlers[name], input)
       return outcome.ok ? outcome : { ok: false, problem: told(outcome.problem) }
     } catch (error) {
+      const known = expected(error)
+      if (known !== null) return { ok: false, problem: told(known) }
       report(name, error)
       return { ok: false, problem: told(problem('program-fault', {})) }
     }

@@ -61,7 +61,16 @@ export class BackupKeeper {
     if (this.#making !== null || this.#trouble !== null) return
     const today = this.#now().toISOString().slice(0, 10)
     const [newest] = backupsIn(backupFolder(this.#folder))
-    if (newest?.at.startsWith(today) !== true && this.#store.builds({ most: 1 }).length > 0) void this.make()
+    if (newest?.at.startsWith(today) !== true && !this.#isEmpty()) void this.make()
+  }
+
+  /** A record that cannot be read is not empty: that its backup fails is then told. */
+  #isEmpty(): boolean {
+    try {
+      return this.#store.builds({ most: 1 }).length === 0
+    } catch {
+      return false
+    }
   }
 
   /** Resolves when one that was begun after the call is made; what went wrong is in the list. Never rejects. */

@@ -3,7 +3,7 @@ import { contract } from '../../core/contract.ts'
 import type { RequestName } from '../../core/contract.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
-import { openStore, restoreRecord } from '../store/index.ts'
+import { fileProblem, openStore, restoreRecord } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { answering, told } from './answer.ts'
 import type { Answering } from './answer.ts'
@@ -74,7 +74,7 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
     'backups.restore': restore,
   }
   return {
-    answer: answering(handlers, failed),
+    answer: answering(handlers, failed, (error) => fileProblem(error, store.file, facts.dataFolder)),
     async stop() {
       verification.stop()
       await keeper.stop()

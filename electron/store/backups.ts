@@ -61,7 +61,7 @@ export async function makeBackup(
     removeRecord(beside)
     await copyTo(db, beside, signal)
     const walked = await checkRecord(beside, signal)
-    if (!walked.ok) return walked
+    if (!walked.ok) return refused('backup-not-sound', {})
     if (walked.value === null) return done(null)
     syncFile(beside)
     const name = backupName(at, walked.value)
@@ -137,6 +137,7 @@ export function backupProblem(error: unknown, folder: string): Problem {
   const code = codeOf(error)
   if (code === 'SQLITE_FULL' || code === 'ENOSPC' || code === 'EDQUOT')
     return problem('backup-not-saved', { folder, reason: 'full' })
+  if (code.startsWith('SQLITE_CORRUPT')) return problem('backup-not-sound', {})
   if (!existsSync(folder)) return problem('backup-not-saved', { folder, reason: 'gone' })
   if (/^(SQLITE_|E[A-Z]+$)/.test(code)) return problem('backup-not-saved', { folder, reason: 'closed' })
   throw error

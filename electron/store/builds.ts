@@ -51,7 +51,7 @@ const inState: { readonly [State in NonNullable<Search['state']>]: string } = {
 function linesOf(ids: string): string {
   return `
     SELECT b.*, spec.engine, spec.demo, coalesce(last.seq, 0) AS entries, coalesce(last.sha256, '') AS head_sha256,
-      coalesce(json_extract(last.body, '$.at'), b.started_at_utc) AS last_at_utc
+      coalesce(CASE WHEN json_valid(last.body) THEN json_extract(last.body, '$.at') END, b.started_at_utc) AS last_at_utc
     FROM (${ids}) AS page
     CROSS JOIN build AS b ON b.id = page.id
     CROSS JOIN spec ON spec.sha256 = b.spec_sha256

@@ -17,6 +17,15 @@ export function mentionsIn(
   })
 }
 
+/** An entry's content; null where it is no longer readable, which is for verifying to tell. */
+function entryIn(body: string): EntryBody | null {
+  try {
+    return JSON.parse(body) as EntryBody
+  } catch {
+    return null
+  }
+}
+
 /** Marks of the builds and the words they are found by, computed from all entries: part of a change of the form. */
 export function rebuildLists(db: Database): void {
   const builds = buildsOn(db)
@@ -26,7 +35,7 @@ export function rebuildLists(db: Database): void {
   const bodies = db.prepare<[string], string>('SELECT body FROM event WHERE build = ? ORDER BY seq').pluck()
   for (const { id, text } of all.all()) {
     const read = readSpec(text)
-    const entries = bodies.all(id).map((body) => JSON.parse(body) as EntryBody)
+    const entries = bodies.all(id).flatMap((body) => entryIn(body) ?? [])
     builds.note(id, entries, read.ok ? mentionsIn(read.spec, entries) : [])
   }
 }
