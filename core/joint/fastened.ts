@@ -18,8 +18,8 @@ export interface FrictionRange {
 export type ThreadState = FastenerGroup['threadState']
 
 /**
- * Classes B (oiled, waxed) and C (dry, as delivered) of VDI 2230 part 1, table A5, and their middles. Sealant and thread-lock
- * are neither, and may be either.
+ * Classes B (oiled, waxed) and C (dry, as delivered) of VDI 2230 part 1, table A5, and their middles. Sealant
+ * and thread-lock are neither, and may be either.
  */
 const frictionOf: Readonly<Record<ThreadState, FrictionRange>> = {
   oiled: { least: 0.08, usual: 0.12, most: 0.16 },
@@ -41,8 +41,9 @@ export interface FastenedJoint {
 }
 
 /**
- * What the fasteners of a group are to the reckoning. What a spec does not say is taken as usual: a bolt of ISO 4014 of which
- * one diameter is engaged, into a tapped hole in the material that is clamped, wide parts under the head.
+ * What the fasteners of a group are to the reckoning. What a spec does not say is taken as usual: a bolt of
+ * ISO 4014 of which one diameter is engaged, into a tapped hole in the material that is clamped, wide parts
+ * under the head.
  *
  * Refuses what `threadOf`, `strengthOf` and `bearingFace` refuse.
  */
@@ -80,8 +81,9 @@ export function fastenedJoint(group: FastenerGroup): Outcome<FastenedJoint> {
 }
 
 /**
- * The thread within the grip, in mm. A bolt of ISO 4014 has thread for 2·d + 6 mm, 12 mm above 125 mm and 25 mm above 200 mm of
- * its own length (ISO 888); one diameter of it is engaged. A short bolt has thread all along.
+ * The thread within the grip, in mm. A bolt of ISO 4014 has thread for 2·d + 6 mm, 12 mm above 125 mm and 25
+ * mm above 200 mm of its own length (ISO 888); one diameter of it is engaged. A short bolt has thread all
+ * along.
  */
 function freeThreadOf({ diameter }: Thread, grip: Length): number {
   const d = inMillimetres(diameter)

@@ -66,7 +66,9 @@ export function turnInputs(group: FastenerGroup, joint: FastenedJoint): readonly
     {
       name: 'How far the bolt stretches',
       value: perKilonewton(joint.boltMmPerN),
-      source: `VDI 2230 part 1, 5.1.1; a steel bolt of ISO 4014 over a grip of ${grip}, one diameter of it engaged`,
+      source:
+        `VDI 2230 part 1, 5.1.1; a steel bolt of ISO 4014 over a grip of ${grip}, one diameter of it ` +
+        'engaged',
     },
     {
       name: 'How far the parts give way',

@@ -16,7 +16,10 @@ export interface TorqueEffect {
   readonly preload: Spread<Force>
   /** Within what share of the usual preload the others lie, either way. */
   readonly scatter: number
-  /** Where the torque goes at the usual friction. Only what climbs the pitch clamps; `lostShare` is the rest, 0 to 1. */
+  /**
+   * Where the torque goes at the usual friction. Only what climbs the pitch clamps; `lostShare` is the rest,
+   * 0 to 1.
+   */
   readonly split: TorqueSplit
   readonly lostShare: number
   readonly proofLoad: Force
@@ -30,8 +33,8 @@ export interface TorqueEffect {
 }
 
 /**
- * How wide preload scatters about what it usually is at one torque: NASA's typical uncertainties, ±25 % for lubricated threads
- * and ±35 % for dry ones. Sealant and thread-lock count as the worse of the two.
+ * How wide preload scatters about what it usually is at one torque: NASA's typical uncertainties, ±25 % for
+ * lubricated threads and ±35 % for dry ones. Sealant and thread-lock count as the worse of the two.
  */
 export function torqueScatter(state: ThreadState): number {
   return state === 'oiled' ? 0.25 : 0.35
@@ -55,8 +58,8 @@ export function preloadSpread(joint: FastenedJoint, torque: Torque): Spread<Forc
 }
 
 /**
- * What a torque, above zero, does to a fastener while it is elastic. Where `ofYield` is above 1 it is not: the fastener then
- * holds less than this says, and is longer than it was.
+ * What a torque, above zero, does to a fastener while it is elastic. Where `ofYield` is above 1 it is not:
+ * the fastener then holds less than this says, and is longer than it was.
  */
 export function torqueEffect(joint: FastenedJoint, torque: Torque): TorqueEffect {
   const preload = preloadSpread(joint, torque)

@@ -19,7 +19,10 @@ export interface TurnEffect {
   readonly perDegree: Force
   /** After the target, from the usual snug preload. */
   readonly turned: Turned
-  /** From the least that the torque left and the least turn, to the most of both; no more than the fastener yields at. */
+  /**
+   * From the least that the torque left and the least turn, to the most of both; no more than the fastener
+   * yields at.
+   */
   readonly preload: Spread<Force>
   readonly proofLoad: Force
   readonly yieldLoad: Force
@@ -31,8 +34,8 @@ export interface TurnEffect {
 }
 
 /**
- * What a turn, counted from a torque, does to a fastener and its joint: ΔF = θ/360° · P/(δ_S + δ_P) (VDI 2230 part 1), up to where
- * it yields. What steel gains by hardening past there is left out.
+ * What a turn, counted from a torque, does to a fastener and its joint: ΔF = θ/360° · P/(δ_S + δ_P) (VDI 2230
+ * part 1), up to where it yields. What steel gains by hardening past there is left out.
  */
 export function turnEffect(joint: FastenedJoint, torque: Torque, turn: TurnWindow): TurnEffect {
   const snug = preloadSpread(joint, torque)

@@ -14,7 +14,10 @@ export interface TurnPlot {
   /** How far the plot goes. */
   readonly upTo: Angle
   readonly most: Force
-  /** From the least, the usual and the most that the torque leaves: the elastic line, then level where the fastener yields. */
+  /**
+   * From the least, the usual and the most that the torque leaves: the elastic line, then level where the
+   * fastener yields.
+   */
   readonly lines: Readonly<Record<keyof Spread<Force>, readonly TurnPoint[]>>
   /** Where the usual line begins, passes the proof load and yields; null past the end of the plot. */
   readonly snug: TurnPoint
@@ -26,7 +29,10 @@ export interface TurnPlot {
   readonly window: TurnWindow
 }
 
-/** How far past the last limit the plot goes, and past the load at which the fastener yields: room to see what comes after. */
+/**
+ * How far past the last limit the plot goes, and past the load at which the fastener yields: room to see what
+ * comes after.
+ */
 const room = 1.2
 
 /** Preload against turn for a fastener that is torqued and then turned. */

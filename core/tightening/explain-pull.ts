@@ -17,7 +17,10 @@ import type { EngineSpec, Procedure } from '../spec/index.ts'
 import { plannedIn } from './plan.ts'
 import { windowOf } from './window.ts'
 
-/** What one pull does to its fastener, with what the reckoning was made from. It explains the spec's value and judges nothing. */
+/**
+ * What one pull does to its fastener, with what the reckoning was made from. It explains the spec's value and
+ * judges nothing.
+ */
 export type PullExplanation =
   | {
       readonly kind: 'torque'
@@ -37,8 +40,8 @@ export type PullExplanation =
     }
 
 /**
- * What a fastener's pull in one pass (counted from 0) does; null where that cannot be told: by hand, loosening, measuring, a turn
- * that no torque came before, a fastener or a pass that is not there.
+ * What a fastener's pull in one pass (counted from 0) does; null where that cannot be told: by hand,
+ * loosening, measuring, a turn that no torque came before, a fastener or a pass that is not there.
  *
  * Refuses what `fastenedJoint` refuses.
  */
@@ -73,7 +76,10 @@ interface Asked {
   readonly turn: TurnWindow | null
 }
 
-/** The last torque of a fastener up to a pass, and what it was turned since; null unless that pass is one of them. */
+/**
+ * The last torque of a fastener up to a pass, and what it was turned since; null unless that pass is one of
+ * them.
+ */
 function askedOf(procedure: Procedure, upTo: number, fastener: string): Asked | null {
   let asked: Asked | null = null
   const kind = procedure.passes[upTo]?.kind

@@ -1,12 +1,15 @@
 import { problem, type Problem } from '../problem/index.ts'
 import { centreOf, meanOf, ranksOf, type Place } from './pattern-ranks.ts'
 
-/** How an order compares with tightening the middle first and neighbours apart. It measures; it forbids nothing. */
+/**
+ * How an order compares with tightening the middle first and neighbours apart. It measures; it forbids
+ * nothing.
+ */
 export interface OrderMeasure {
   /**
-   * Of all pairs that lie at different distances from the middle, the share in which the outer one comes first: 0 for
-   * strictly outwards, about half from end to end, 1 for strictly inwards. Null where there is no middle to speak of: on a
-   * circle, or with fewer than four.
+   * Of all pairs that lie at different distances from the middle, the share in which the outer one comes
+   * first: 0 for strictly outwards, about half from end to end, 1 for strictly inwards. Null where there is
+   * no middle to speak of: on a circle, or with fewer than four.
    */
   readonly inwards: number | null
   /** The longest row of hops that each go to a neighbour on the same side; 0 when there are none. */
@@ -19,8 +22,8 @@ export interface OrderMeasure {
 const remarkable = { nearerShare: 1 / 4, inwards: 0.6, inLine: 3 }
 
 /**
- * Measures an order; `label` is what each place is called on the drawing. Of fasteners that hold separate caps the measure
- * says little: each cap is a joint of its own.
+ * Measures an order; `label` is what each place is called on the drawing. Of fasteners that hold separate
+ * caps the measure says little: each cap is a joint of its own.
  */
 export function measureOrder(
   inOrder: readonly Place[],

@@ -5,7 +5,10 @@ export interface Place {
   readonly y: number
 }
 
-/** The middle of the extents, and how far a place lies from it along the longer extent and across it (x where both are alike). */
+/**
+ * The middle of the extents, and how far a place lies from it along the longer extent and across it (x where
+ * both are alike).
+ */
 export interface Centre {
   readonly x: number
   readonly y: number
@@ -36,8 +39,9 @@ export function centreOf(places: readonly Place[]): Centre {
 }
 
 /**
- * The rank of each place, 0 for those nearest the middle of the longer extent: how many steps outwards. Places belong to one
- * rank when they differ by no more than half of what they would lie apart, were they spread evenly in one line.
+ * The rank of each place, 0 for those nearest the middle of the longer extent: how many steps outwards.
+ * Places belong to one rank when they differ by no more than half of what they would lie apart, were they
+ * spread evenly in one line.
  */
 export function ranksOf(places: readonly Place[]): ReadonlyMap<Place, number> {
   const { along, length } = centreOf(places)
@@ -64,7 +68,10 @@ export function byRank(places: readonly Place[]): readonly (readonly Place[])[] 
   return rings
 }
 
-/** The mean of some places, of which there is one at least: on an evenly spread circle it is the circle's own middle. */
+/**
+ * The mean of some places, of which there is one at least: on an evenly spread circle it is the circle's own
+ * middle.
+ */
 export function meanOf(places: readonly Place[]): { readonly x: number; readonly y: number } {
   const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length
   return { x: mean(places.map(({ x }) => x)), y: mean(places.map(({ y }) => y)) }

@@ -11,10 +11,11 @@ const patterns: Readonly<Record<PatternName, (places: readonly Place[]) => reado
 }
 
 /**
- * An order grown by a named pattern, as the ids of all the places, each once. The same places give the same order,
- * whatever order they come in; their ids only tell two apart that lie on one spot.
+ * An order grown by a named pattern, as the ids of all the places, each once. The same places give the same
+ * order, whatever order they come in; their ids only tell two apart that lie on one spot.
  *
- * - `centre-out`: from the middle of the longer extent outwards, in each rank to the one furthest from the last.
+ * - `centre-out`: from the middle of the longer extent outwards, in each rank to the one furthest from the
+ *   last.
  * - `spiral`: from the middle outwards, each rank once round clockwise from where the last one ended.
  * - `crosswise`: for places on a circle; each to the one across, and then half way between what is pulled.
  * - `end-to-end`: from one end of the longer extent to the other, the nose first.
@@ -74,7 +75,10 @@ function oddCross(count: number): readonly number[] {
   return Array.from({ length: count }, (_, step) => (step * ((count - 1) / 2)) % count)
 }
 
-/** Opposite pairs, each pair as far as can be from those before, begun at the end further from the last one pulled. */
+/**
+ * Opposite pairs, each pair as far as can be from those before, begun at the end further from the last one
+ * pulled.
+ */
 function evenCross(count: number): readonly number[] {
   const half = count / 2
   const apart = (a: number, b: number) => Math.min((a - b + count) % count, (b - a + count) % count)
@@ -88,7 +92,9 @@ function evenCross(count: number): readonly number[] {
   return order
 }
 
-/** Of 0, 1, 2, 3 …, in the order of this value, each lies far from those before (van der Corput's sequence). */
+/**
+ * Of 0, 1, 2, 3 …, in the order of this value, each lies far from those before (van der Corput's sequence).
+ */
 function bitsReversed(n: number): number {
   let value = 0
   for (let bit = 0; bit < 10; bit += 1) value += ((n >> bit) & 1) * 2 ** -bit

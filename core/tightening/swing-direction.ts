@@ -4,12 +4,15 @@ import type { Window } from './window.ts'
 type AngleWindow = Extract<Window, { readonly kind: 'angle' }>
 
 /**
- * Which way tightening goes round on the drawing. A right-hand thread turns clockwise seen from its head, and so
- * anticlockwise on a drawing that is seen from the other side.
+ * Which way tightening goes round on the drawing. A right-hand thread turns clockwise seen from its head, and
+ * so anticlockwise on a drawing that is seen from the other side.
  */
 export type Sense = 'clockwise' | 'anticlockwise'
 
-/** Directions of a handle, in degrees clockwise from straight up on the drawing, from 0 up to but not including 360. */
+/**
+ * Directions of a handle, in degrees clockwise from straight up on the drawing, from 0 up to but not
+ * including 360.
+ */
 export interface Protractor {
   readonly start: Angle
   /** Where the handle is at the target, and where it comes within the limits and leaves them again. */
@@ -36,8 +39,9 @@ export function protractor(start: Angle, window: AngleWindow, sense: Sense): Pro
 }
 
 /**
- * How far a fastener has been turned when the handle comes from one direction to another: the shorter way round is added,
- * so that a hand that is followed in small steps may go round more than once, and a step back is taken off.
+ * How far a fastener has been turned when the handle comes from one direction to another: the shorter way
+ * round is added, so that a hand that is followed in small steps may go round more than once, and a step back
+ * is taken off.
  */
 export function turnedOn(turned: Angle, from: Angle, to: Angle, sense: Sense): Angle {
   const step = direction(signOf(sense) * (to - from))

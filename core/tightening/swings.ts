@@ -1,7 +1,10 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { degrees, formatAngle, formatNumber, type Angle } from '../quantity/index.ts'
 
-/** What turns the fastener. A ratchet can be put back anywhere, a plain end only by whole flats, a bi-hexagon by half ones. */
+/**
+ * What turns the fastener. A ratchet can be put back anywhere, a plain end only by whole flats, a bi-hexagon
+ * by half ones.
+ */
 export type Grip = 'hexagon' | 'bi-hexagon' | 'ratchet'
 
 /** How far a handle must come back for its end to go on again, in degrees: a hexagon has six flats. */
@@ -19,11 +22,12 @@ export interface Swing {
 }
 
 /**
- * Splits a turn into swings that the room allows, the last one being what is left. With a plain end each swing but the
- * last is as many whole flats (30° for a bi-hexagon) as there is room for, because only there does it go on again.
+ * Splits a turn into swings that the room allows, the last one being what is left. With a plain end each
+ * swing but the last is as many whole flats (30° for a bi-hexagon) as there is room for, because only there
+ * does it go on again.
  *
- * Refuses `turn-missing` at 0°, `turn-out-of-range` above 720°, `no-room` at 0°, `room-too-small` where a plain end does
- * not reach the next flat.
+ * Refuses `turn-missing` at 0°, `turn-out-of-range` above 720°, `no-room` at 0°, `room-too-small` where a
+ * plain end does not reach the next flat.
  */
 export function swings(total: Angle, room: Angle, grip: Grip): Outcome<readonly Swing[]> {
   if (total <= 0) return refused('turn-missing', {})
@@ -47,7 +51,10 @@ export function swings(total: Angle, room: Angle, grip: Grip): Outcome<readonly 
   return done([...found, { by: degrees(total - turned), turned: total }])
 }
 
-/** `1 flat and 2/3` for 100°: a turn as it can be seen on a hexagon, in twelfths of a flat where that is exact, else in tenths. */
+/**
+ * `1 flat and 2/3` for 100°: a turn as it can be seen on a hexagon, in twelfths of a flat where that is
+ * exact, else in tenths.
+ */
 export function inFlats(angle: Angle): string {
   const whole = Math.floor(angle / flat)
   const twelfths = (angle - whole * flat) / (flat / 12)

@@ -59,7 +59,10 @@ const pulls = [5000, 10_000, 20_000].flatMap((load, pass) =>
 /** What mathjs exports and its types do not. */
 const { SparseMatrix } = mathjs as unknown as { SparseMatrix: new (data: object) => mathjs.Matrix }
 
-/** The general solver: the sparse LU of mathjs, in the order that suits it best here. Full LU takes hundreds of times as long. */
+/**
+ * The general solver: the sparse LU of mathjs, in the order that suits it best here. Full LU takes hundreds
+ * of times as long.
+ */
 const sparse: Solver = (size, entries, forces) => {
   const columns: [number, number][][] = Array.from({ length: size }, () => [])
   for (const [key, value] of entries) columns[key % size]!.push([Math.floor(key / size), value])
@@ -76,7 +79,9 @@ const sparse: Solver = (size, entries, forces) => {
   return (solved.valueOf() as number[][]).map(([value]) => value!)
 }
 
-/** So many pulls are reckoned afresh, and the time for all of them is taken from that: all would take minutes. */
+/**
+ * So many pulls are reckoned afresh, and the time for all of them is taken from that: all would take minutes.
+ */
 const sampled = 6
 
 function timed<Value>(work: () => Value): { readonly value: Value; readonly ms: number } {

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { clampMap, type Flange, type FlangePull } from '../../core/joint/index.ts'
 import { newtons } from '../../core/quantity/index.ts'
 
-// M. Hetényi, Beams on Elastic Foundation (1946): constants remembered and checked against the formulas there. All with
-// λ = (k/4EI)^¼ = 0.05/mm, k = 3000 N/mm per mm, P = 10 kN. ±0.5 % for deflections, ±1 % for moments: the mesh has λh = 0.01.
+// M. Hetényi, Beams on Elastic Foundation (1946): constants remembered and checked against the formulas
+// there. All with λ = (k/4EI)^¼ = 0.05/mm, k = 3000 N/mm per mm, P = 10 kN. ±0.5 % for deflections, ±1 % for
+// moments: the mesh has λh = 0.01.
 const lambda = 0.05
 const bed = 3000
 const load = newtons(10_000)
@@ -13,8 +14,9 @@ const deflectionUnit = (load * lambda) / bed
 const momentUnit = load / lambda
 
 /**
- * A straight beam of a length in units of 1/λ, pulled down at one of its nodes. It is loaded evenly so that it rests a tenth of a
- * millimetre deep and lifts nowhere: on a bed that only pushes, that is what makes the formulas for one that also pulls hold.
+ * A straight beam of a length in units of 1/λ, pulled down at one of its nodes. It is loaded evenly so that
+ * it rests a tenth of a millimetre deep and lifts nowhere: on a bed that only pushes, that is what makes the
+ * formulas for one that also pulls hold.
  */
 function pulledBeam(beam: { readonly length: number; readonly at: number; readonly restsMm: number }) {
   const pieces = Math.round(beam.length / (mesh * lambda))
@@ -93,8 +95,8 @@ describe('a beam of λl = π, loaded in the middle', () => {
   })
 })
 
-// The beam of λl = π just keeps its ends down. A longer one without weight therefore lies on that length alone, whatever the
-// load, and what is beyond stands off straight: derived from the case above.
+// The beam of λl = π just keeps its ends down. A longer one without weight therefore lies on that length
+// alone, whatever the load, and what is beyond stands off straight: derived from the case above.
 describe('a long beam without weight, on a bed that only pushes', () => {
   const { sink, at, nodeAt } = pulledBeam({ length: 10, at: 5, restsMm: 0 })
 

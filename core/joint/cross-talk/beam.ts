@@ -1,14 +1,14 @@
 import { lineOf, type Flange, type FlangeBeam } from './flange.ts'
 
 /**
- * Each node of the network has three freedoms: how far it is pressed down (w), and how it slopes along x and along y (∂w/∂x,
- * ∂w/∂y).
+ * Each node of the network has three freedoms: how far it is pressed down (w), and how it slopes along x and
+ * along y (∂w/∂x, ∂w/∂y).
  */
 export const freedoms = 3
 
 /**
- * A beam as it bends and twists: Euler–Bernoulli and Saint-Venant, in every textbook on matrix structural analysis. Its ends'
- * freedoms begin at `from` and `to` in a list of all freedoms.
+ * A beam as it bends and twists: Euler–Bernoulli and Saint-Venant, in every textbook on matrix structural
+ * analysis. Its ends' freedoms begin at `from` and `to` in a list of all freedoms.
  */
 export interface Bending {
   readonly from: number
@@ -53,7 +53,10 @@ export function addBeamForces(beam: Bending, deflections: Float64Array, forces: 
   forces[to + 2]! += sin * endMoment + cos * torsion
 }
 
-/** The stiffness of a beam in the freedoms of its two ends, row by row (6 × 6): the forces of each deflection by itself. */
+/**
+ * The stiffness of a beam in the freedoms of its two ends, row by row (6 × 6): the forces of each deflection
+ * by itself.
+ */
 export function beamStiffness(beam: Bending): Float64Array {
   const stiffness = new Float64Array(36)
   const ends = { ...beam, from: 0, to: freedoms }

@@ -11,7 +11,10 @@ export interface CappedBearing {
   readonly boreMm: number
 }
 
-/** A bar across each bearing, held by the fasteners nearest to it: main caps, rods. They do not touch each other. */
+/**
+ * A bar across each bearing, held by the fasteners nearest to it: main caps, rods. They do not touch each
+ * other.
+ */
 export function cappedFlange(
   bearings: readonly CappedBearing[],
   fasteners: readonly FaceFastener[],
@@ -47,8 +50,8 @@ export function cappedFlange(
 }
 
 const capsAre =
-  'Each cap is a bar across its bearing, as wide as the bearing and as deep as the grip of its bolts; nothing lies under it ' +
-  'within the bore, and no cap feels another.'
+  'Each cap is a bar across its bearing, as wide as the bearing and as deep as the grip of its bolts; ' +
+  'nothing lies under it within the bore, and no cap feels another.'
 
 function nearest(bearings: readonly CappedBearing[], { x, y }: FaceFastener): CappedBearing | undefined {
   const apart = (bearing: CappedBearing) => Math.hypot(bearing.x - x, bearing.y - y)

@@ -4,9 +4,11 @@ import { SettlingFlange } from './settling.ts'
 
 /**
  * What is done to one bolt:
- * - `raise`: as a torque wrench does it, on to a load, 0 until it touches; a bolt that holds more already is left alone.
+ * - `raise`: as a torque wrench does it, on to a load, 0 until it touches; a bolt that holds more already is
+ *   left alone.
  * - `set`: to a load exactly, turned back where it holds more.
- * - `turn`: the nut comes down by so many mm, whatever the bolt then holds. One that is off is run down until it touches first.
+ * - `turn`: the nut comes down by so many mm, whatever the bolt then holds. One that is off is run down until
+ *   it touches first.
  * - `release`: the nut comes off.
  */
 export type FlangePull = { readonly pass: number; readonly bolt: string } & (
@@ -22,7 +24,9 @@ export interface ClampState {
   readonly loads: readonly Force[]
   /** How far each node is pressed into the bed, in mm; below 0 where the face is open by so much. */
   readonly sinkMm: readonly number[]
-  /** The share, 0 to 1, of the length of all beams on a bed along which the face is open by more than 1 µm. */
+  /**
+   * The share, 0 to 1, of the length of all beams on a bed along which the face is open by more than 1 µm.
+   */
   readonly openShare: number
 }
 
@@ -35,12 +39,15 @@ export interface ClampMap {
   readonly afterPasses: readonly { readonly pass: number; readonly state: ClampState }[]
 }
 
-/** From here on a face counts as open: what is less is lost in the finish of the faces. Common practice, no source. */
+/**
+ * From here on a face counts as open: what is less is lost in the finish of the faces. Common practice, no
+ * source.
+ */
 const openFromMm = 0.001
 
 /**
- * Runs pulls through a flange, one after the other: what every bolt still holds, and where the face opens, after each of them.
- * Throws on a pull of a bolt that the flange has not.
+ * Runs pulls through a flange, one after the other: what every bolt still holds, and where the face opens,
+ * after each of them. Throws on a pull of a bolt that the flange has not.
  */
 export function clampMap(flange: Flange, pulls: readonly FlangePull[]): ClampMap {
   const settling = new SettlingFlange(flange)

@@ -2,21 +2,28 @@ import { beamStiffness, bendingOf, freedoms } from './beam.ts'
 import { eliminationOf } from './elimination.ts'
 import type { Flange } from './flange.ts'
 
-/** A front in numbers: where its square matrix begins, how wide it is, and which freedoms of the network its rows are. */
+/**
+ * A front in numbers: where its square matrix begins, how wide it is, and which freedoms of the network its
+ * rows are.
+ */
 interface Block {
   readonly node: number
   readonly start: number
   readonly width: number
   readonly rows: Int32Array
-  /** The block that takes over what is left of this one, and where each of its rows is there; −1 for the last of its network. */
+  /**
+   * The block that takes over what is left of this one, and where each of its rows is there; −1 for the last
+   * of its network.
+   */
   readonly parent: number
   readonly rowsInParent: Int32Array
 }
 
 /**
- * The stiffness of a network of beams, factorised (L·D·Lᵀ, node by node; Duff and Reid's multifrontal method). When springs at
- * a few nodes change, only the blocks between those nodes and the last one are worked out again, from what is kept below them,
- * and the result is the same to the last bit as if all had been.
+ * The stiffness of a network of beams, factorised (L·D·Lᵀ, node by node; Duff and Reid's multifrontal
+ * method). When springs at a few nodes change, only the blocks between those nodes and the last one are
+ * worked out again, from what is kept below them, and the result is the same to the last bit as if all had
+ * been.
  */
 export class CondensedNetwork {
   readonly #blocks: readonly Block[]
@@ -71,7 +78,10 @@ export class CondensedNetwork {
     )
   }
 
-  /** Changes the stiffness that holds a node, row by row in its three freedoms. The factors follow at the next `solve`. */
+  /**
+   * Changes the stiffness that holds a node, row by row in its three freedoms. The factors follow at the next
+   * `solve`.
+   */
   setSprings(node: number, stiffness: Float64Array): void {
     this.#springs.set(stiffness, freedoms ** 2 * node)
     for (let place = this.#blockOf[node]!; place >= 0; place = this.#blocks[place]!.parent) {
@@ -80,7 +90,10 @@ export class CondensedNetwork {
     }
   }
 
-  /** Replaces forces, by node and freedom, with the deflections they make. The springs must hold the network in place. */
+  /**
+   * Replaces forces, by node and freedom, with the deflections they make. The springs must hold the network
+   * in place.
+   */
   solve(forces: Float64Array): void {
     this.#refresh()
     const factors = this.#factors

@@ -8,9 +8,9 @@ export interface Front {
 /**
  * The order in which the nodes of a network are best taken out of a system of equations, one front for each.
  *
- * It goes in rounds; each takes out as many nodes as it can that hang on two others at most (or on the fewest there are), no
- * two of them neighbours. A chain loses every other node a round, so that what lies between a node and the last front is as
- * short as the logarithm of the chain: few fronts change when one node does.
+ * It goes in rounds; each takes out as many nodes as it can that hang on two others at most (or on the fewest
+ * there are), no two of them neighbours. A chain loses every other node a round, so that what lies between a
+ * node and the last front is as short as the logarithm of the chain: few fronts change when one node does.
  */
 export function eliminationOf(
   count: number,

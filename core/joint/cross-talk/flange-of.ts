@@ -9,11 +9,12 @@ import { ladderFlange } from './ladder.ts'
 import type { Between } from './section.ts'
 
 /**
- * The joint face of an engine as a flange to reckon with, with what was taken for granted as sentences. `outline` is its edge
- * as it is drawn: the corners of a closed polygon in mm of the engine's own frame.
+ * The joint face of an engine as a flange to reckon with, with what was taken for granted as sentences.
+ * `outline` is its edge as it is drawn: the corners of a closed polygon in mm of the engine's own frame.
  * `between` is not in a spec, and a gasket makes bolts feel each other much further.
  *
- * Refuses `face-without-fasteners`, and what `fastenedJoint` refuses. Throws a RangeError when the engine has no such face.
+ * Refuses `face-without-fasteners`, and what `fastenedJoint` refuses. Throws a RangeError when the engine has
+ * no such face.
  */
 export function flangeOf(
   spec: EngineSpec,
@@ -58,9 +59,12 @@ const betweenIs: Readonly<Record<Between, string>> = {
 }
 
 const always = [
-  'What lies below gives way like an even bed, as a bar of the same depth does when it is squeezed. The bed pushes and never ' +
-    'pulls: where the flange lifts, the joint is open.',
-  'The faces are flat and lie on each other before the first pull, and every fastener has been run down by hand until it touches.',
-  'A bolt is an elastic spring with the stiffness of its shank, thread and head. It does not yield, and nothing settles.',
-  'This is a model for teaching. It shows how bolts take load from each other, not what one bolt of this engine holds.',
+  'What lies below gives way like an even bed, as a bar of the same depth does when it is squeezed. The ' +
+    'bed pushes and never pulls: where the flange lifts, the joint is open.',
+  'The faces are flat and lie on each other before the first pull, and every fastener has been run down ' +
+    'by hand until it touches.',
+  'A bolt is an elastic spring with the stiffness of its shank, thread and head. It does not yield, and ' +
+    'nothing settles.',
+  'This is a model for teaching. It shows how bolts take load from each other, not what one bolt of this ' +
+    'engine holds.',
 ]

@@ -1,12 +1,15 @@
 /**
- * A flange as a network of beams on an elastic bed that only pushes, with bolts that only pull. A teaching model: small
- * deflections, no friction between the faces, no yielding.
+ * A flange as a network of beams on an elastic bed that only pushes, with bolts that only pull. A teaching
+ * model: small deflections, no friction between the faces, no yielding.
  */
 export interface Flange {
   readonly nodes: readonly FlangeNode[]
   readonly beams: readonly FlangeBeam[]
   readonly bolts: readonly FlangeBolt[]
-  /** What was taken for granted to come from an engine to this model, in sentences for the person who looks at the result. */
+  /**
+   * What was taken for granted to come from an engine to this model, in sentences for the person who looks at
+   * the result.
+   */
   readonly assumptions: readonly string[]
 }
 
@@ -18,7 +21,10 @@ export interface FlangeNode {
   readonly weightN?: number
 }
 
-/** A straight beam between two nodes, by their places in the list. All sizes are above zero, save the bed's, which may be zero. */
+/**
+ * A straight beam between two nodes, by their places in the list. All sizes are above zero, save the bed's,
+ * which may be zero.
+ */
 export interface FlangeBeam {
   readonly from: number
   readonly to: number
@@ -26,7 +32,10 @@ export interface FlangeBeam {
   readonly bendingNmm2: number
   /** G·J. */
   readonly twistingNmm2: number
-  /** k: by how many newtons each millimetre of length pushes for each millimetre it is pressed in. 0 over an opening. */
+  /**
+   * k: by how many newtons each millimetre of length pushes for each millimetre it is pressed in. 0 over an
+   * opening.
+   */
   readonly bedMpa: number
   /** Width of the bed: what keeps the beam from rolling over. */
   readonly widthMm: number

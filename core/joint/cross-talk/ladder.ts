@@ -17,7 +17,10 @@ interface Wall {
   readonly upTo: number
 }
 
-/** A rail along the edge of a face, with a wall at each saddle: a split case, a bedplate, or, without walls, a cover or a sump. */
+/**
+ * A rail along the edge of a face, with a wall at each saddle: a split case, a bedplate, or, without walls, a
+ * cover or a sump.
+ */
 export function ladderFlange(
   outline: readonly Point[],
   saddles: readonly Saddle[],
@@ -61,11 +64,11 @@ export function ladderFlange(
 }
 
 const wallsAre =
-  'At each saddle a wall crosses from edge to edge, as wide as the saddle and as deep as the grip of the fasteners in it; ' +
-  'nothing lies under it within the bore.'
+  'At each saddle a wall crosses from edge to edge, as wide as the saddle and as deep as the grip of the ' +
+  'fasteners in it; nothing lies under it within the bore.'
 const railIs = [
-  'The flange runs along the edge of the face as one bar, twice as wide as its fasteners stand in from the edge and as deep as ' +
-    'their mean grip.',
+  'The flange runs along the edge of the face as one bar, twice as wide as its fasteners stand in from ' +
+    'the edge and as deep as their mean grip.',
   'Each fastener pulls at the nearest place of the edge or of a wall.',
 ]
 
@@ -98,7 +101,9 @@ function placeOf(fastener: Point, edge: Edge, walls: readonly Wall[]): Place {
   return [onRail, ...inWalls].reduce((best, each) => (each.apartMm < best.apartMm ? each : best))
 }
 
-/** A face of which no fastener is nearest to the edge has a rail as deep as its walls and as wide as a head. */
+/**
+ * A face of which no fastener is nearest to the edge has a rail as deep as its walls and as wide as a head.
+ */
 function railBar(
   onRail: readonly { readonly fastener: FaceFastener; readonly apartMm: number }[],
   all: readonly FaceFastener[],

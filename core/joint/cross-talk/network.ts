@@ -13,7 +13,9 @@ export interface Line {
   readonly hasBed: (position: number) => boolean
 }
 
-/** Nodes are no further apart than this along a line: fine against how far a bolt is felt, some centimetres. */
+/**
+ * Nodes are no further apart than this along a line: fine against how far a bolt is felt, some centimetres.
+ */
 const meshMm = 3
 /** Stations nearer than this are one. */
 const alikeMm = 1e-3

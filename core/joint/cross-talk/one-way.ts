@@ -2,8 +2,9 @@ import { freedoms } from './beam.ts'
 import { lineOf, type Flange } from './flange.ts'
 
 /**
- * A spring at a node that acts one way only: it gives `stiffness` (N/mm) for each mm by which it is squeezed, and nothing while
- * it is not. What squeezes it are the node's freedoms times `squeeze`, counted from `start`.
+ * A spring at a node that acts one way only: it gives `stiffness` (N/mm) for each mm by which it is squeezed,
+ * and nothing while it is not. What squeezes it are the node's freedoms times `squeeze`, counted from
+ * `start`.
  */
 export interface OneWay {
   readonly node: number
@@ -14,8 +15,8 @@ export interface OneWay {
 }
 
 /**
- * The bed as pads that only push: at either end of each beam half of the bed under it, as two pads across the beam, so far out
- * (width/√12) that they resist rolling over as an even bed does. Pads on one spot are one.
+ * The bed as pads that only push: at either end of each beam half of the bed under it, as two pads across the
+ * beam, so far out (width/√12) that they resist rolling over as an even bed does. Pads on one spot are one.
  */
 export function padsOf(flange: Flange): readonly OneWay[] {
   const pads = new Map<string, OneWay>()
@@ -34,7 +35,10 @@ export function padsOf(flange: Flange): readonly OneWay[] {
   return [...pads.values()]
 }
 
-/** The bolts as springs that only pull, all taken out: a node that goes down slackens them, a nut that comes down is their start. */
+/**
+ * The bolts as springs that only pull, all taken out: a node that goes down slackens them, a nut that comes
+ * down is their start.
+ */
 export function pullersOf(flange: Flange): readonly OneWay[] {
   return flange.bolts.map(({ node, stiffnessNPerMm }) => ({
     node,

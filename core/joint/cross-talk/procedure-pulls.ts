@@ -7,9 +7,9 @@ import { usualScrew } from '../torque-effect.ts'
 import type { FlangePull } from './clamp-map.ts'
 
 /**
- * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all fasteners of a group, a
- * turn brings the nut down by its share of the pitch. What is done by hand or measured moves no load, and a fastener on
- * another face than the procedure's is left out.
+ * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all
+ * fasteners of a group, a turn brings the nut down by its share of the pitch. What is done by hand or
+ * measured moves no load, and a fastener on another face than the procedure's is left out.
  *
  * Refuses what `fastenedJoint` refuses.
  */

@@ -6,8 +6,8 @@ export type Section = Omit<FlangeBeam, 'from' | 'to'>
 export type Between = 'metal' | 'gasket'
 
 /**
- * A flat gasket of vegetable fibre: Young's modulus of 120 MPa (Shigley's Mechanical Engineering Design, table of gasket
- * materials, from memory), 0.5 mm thick (common practice, no source).
+ * A flat gasket of vegetable fibre: Young's modulus of 120 MPa (Shigley's Mechanical Engineering Design,
+ * table of gasket materials, from memory), 0.5 mm thick (common practice, no source).
  */
 const gasket = { modulusMpa: 120, thicknessMm: 0.5 }
 
@@ -22,7 +22,9 @@ export interface Bar {
 }
 
 /**
- * A bar as a beam on a bed: the bed gives way as the bar itself does over its depth, and as what lies between the faces. The torsion constant is that of a rectangle (Roark's Formulas for Stress and Strain, table of torsion, within 4 %).
+ * A bar as a beam on a bed: the bed gives way as the bar itself does over its depth, and as what lies between
+ * the faces. The torsion constant is that of a rectangle (Roark's Formulas for Stress and Strain, table of
+ * torsion, within 4 %).
  */
 export function barSection(bar: Bar, between: Between): Section {
   const { widthMm, depthMm, modulusMpa } = bar

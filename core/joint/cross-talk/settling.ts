@@ -4,8 +4,8 @@ import type { Flange } from './flange.ts'
 import { along, padsOf, pullersOf, push, squeezed, type OneWay } from './one-way.ts'
 
 /**
- * What is left of a spring that does not act, in the equations for a step only: it keeps a part that nothing holds from being
- * carried off. Forces are never reckoned with it, so that it has no share in the result.
+ * What is left of a spring that does not act, in the equations for a step only: it keeps a part that nothing
+ * holds from being carried off. Forces are never reckoned with it, so that it has no share in the result.
  */
 const holding = 1e-9
 /** The last step, as a share of the largest deflection there is or was. */
@@ -20,8 +20,9 @@ interface Spring extends OneWay {
 }
 
 /**
- * A flange that comes to rest anew each time a bolt is set, by Newton's method on the energy of beams, pads and bolts. That is
- * convex and made of parabolas: the springs that act tell the next step, which ends where the energy would rise again.
+ * A flange that comes to rest anew each time a bolt is set, by Newton's method on the energy of beams, pads
+ * and bolts. That is convex and made of parabolas: the springs that act tell the next step, which ends where
+ * the energy would rise again.
  */
 export class SettlingFlange {
   readonly #network: CondensedNetwork

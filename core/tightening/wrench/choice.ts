@@ -20,7 +20,10 @@ export interface UsableWrench extends InHand {
   /** The mark it is set to, and the same in words: `24.5 N·m`. */
   readonly mark: Torque
   readonly setting: string
-  /** What the fastener gets of that mark, and how far it lies off the target, as a share of the target, above or below 0. */
+  /**
+   * What the fastener gets of that mark, and how far it lies off the target, as a share of the target, above
+   * or below 0.
+   */
   readonly torque: Torque
   readonly rounding: number
   /** Within what share of `torque` the wrench itself may be off, either way. */
@@ -47,8 +50,8 @@ export interface WrenchChoice {
 }
 
 /**
- * Which wrenches can be used for a pull, how to set them, and why the others cannot. `today` is the day at the bench
- * (`2026-03-31`). Limits that the spec does not give are no reason to warn.
+ * Which wrenches can be used for a pull, how to set them, and why the others cannot. `today` is the day at
+ * the bench (`2026-03-31`). Limits that the spec does not give are no reason to warn.
  *
  * Refuses `wrench-target-zero`.
  */

@@ -8,9 +8,9 @@ const classes = {
 } as const
 
 /**
- * The classes of ISO 6789 in a type. Type I shows the torque: A is a bar that bends or twists, B has a dial, C a display, D and
- * E are screwdrivers. Type II is set to it: A is adjustable with a scale, B fixed, C adjustable without a scale, D to F are
- * screwdrivers, G is a bar that bends.
+ * The classes of ISO 6789 in a type. Type I shows the torque: A is a bar that bends or twists, B has a dial,
+ * C a display, D and E are screwdrivers. Type II is set to it: A is adjustable with a scale, B fixed, C
+ * adjustable without a scale, D to F are screwdrivers, G is a bar that bends.
  */
 export function classesOf(type: keyof typeof classes): readonly string[] {
   return classes[type]
@@ -23,9 +23,9 @@ const closer: Readonly<Record<keyof typeof classes, readonly string[]>> = {
 }
 
 /**
- * The share of the set or shown torque by which a wrench may be off either way: 0.04 or 0.06 (ISO 6789-1, 5.1.5; type II
- * class A seen in print, the other classes from memory). ±6 % for all up to and including 10 N·m full scale, and for a
- * wrench of which the class is not known.
+ * The share of the set or shown torque by which a wrench may be off either way: 0.04 or 0.06 (ISO 6789-1,
+ * 5.1.5; type II class A seen in print, the other classes from memory). ±6 % for all up to and including 10
+ * N·m full scale, and for a wrench of which the class is not known.
  */
 export function permittedDeviation({ made, range }: Wrench): number {
   const close = made !== undefined && closer[made.type].includes(made.class)

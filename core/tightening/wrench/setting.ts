@@ -9,11 +9,13 @@ export interface InHand {
 }
 
 /**
- * What the scale shows of each newton metre at the fastener: L/(L + E·cos α), 1 without an adapter (US Army TM
- * 9-2350-277-40&P, TM 1-1500-204-23-9). Below 1 where the adapter lengthens the lever, above where it is turned back.
+ * What the scale shows of each newton metre at the fastener: L/(L + E·cos α), 1 without an adapter (US Army
+ * TM 9-2350-277-40&P, TM 1-1500-204-23-9). Below 1 where the adapter lengthens the lever, above where it is
+ * turned back.
  *
- * Refuses `adapter-too-long` when the adapter reaches as far as the wrench is long. Without a length it refuses
- * `wrench-length-missing`, save for an adapter square to the handle, with which the length does not matter.
+ * Refuses `adapter-too-long` when the adapter reaches as far as the wrench is long. Without a length it
+ * refuses `wrench-length-missing`, save for an adapter square to the handle, with which the length does not
+ * matter.
  */
 export function scaleShare({ wrench, adapter }: InHand): Outcome<number> {
   const { name, length } = wrench
@@ -30,8 +32,8 @@ export interface UsableRange {
 }
 
 /**
- * From a fifth of full scale, or what the wrench states instead, and never below its lowest mark (ISO 6789-1; US Army TM
- * 1-1500-204-23-9 has the same fifth).
+ * From a fifth of full scale, or what the wrench states instead, and never below its lowest mark (ISO 6789-1;
+ * US Army TM 1-1500-204-23-9 has the same fifth).
  */
 export function usableRange({ range, statedMinimum }: Wrench): UsableRange {
   const trusted = statedMinimum ?? newtonMetres(range.most / 5)

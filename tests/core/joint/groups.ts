@@ -3,7 +3,10 @@ import type { FastenerGroup } from '../../../core/spec/index.ts'
 import { demoDraft, nth, specOf } from '../spec/demo.ts'
 import { given } from './workshop.ts'
 
-/** A group as a spec has it: oiled M10×1.5, 8.8, 60 mm of aluminium, heads and holes of ISO 4014 and ISO 273, with changes. */
+/**
+ * A group as a spec has it: oiled M10×1.5, 8.8, 60 mm of aluminium, heads and holes of ISO 4014 and ISO 273,
+ * with changes.
+ */
 export function groupOf(change: object = {}): FastenerGroup {
   const draft = demoDraft('skerry-3')
   const group = {

@@ -25,18 +25,20 @@ describe('the measure of an order', () => {
       inwards: 1,
       inLine: 1,
       said: [
-        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which does not make it wrong.',
-        'Of each two fasteners the outer one comes first 100 % of the time: the order works inwards. Most work outwards. Unusual, ' +
-          'which does not make it wrong.',
+        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which ' +
+          'does not make it wrong.',
+        'Of each two fasteners the outer one comes first 100 % of the time: the order works inwards. Most ' +
+          'work outwards. Unusual, which does not make it wrong.',
       ],
     })
     expect(measure(row, 'a1 a2 a3 a4 a5 a6 a7')).toEqual({
       inwards: 0.5,
       inLine: 6,
       said: [
-        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which does not make it wrong.',
-        'From a1 to a7 it goes 6 times in a row to a neighbour on the same side. Most orders change sides more often. Unusual, ' +
-          'which does not make it wrong.',
+        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which ' +
+          'does not make it wrong.',
+        'From a1 to a7 it goes 6 times in a row to a neighbour on the same side. Most orders change sides ' +
+          'more often. Unusual, which does not make it wrong.',
       ],
     })
   })

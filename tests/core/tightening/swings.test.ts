@@ -62,8 +62,8 @@ describe('swings of a handle', () => {
 
   it('refuses a hexagon end that cannot reach the next flat, and says what can', () => {
     expect(split(90, 45, 'hexagon')).toBe(
-      'With 45° to swing, a hexagon end cannot be taken off and put back on: that needs 60°. Use a ratchet, or a bi-hexagon ' +
-        'ring, which needs 30°.',
+      'With 45° to swing, a hexagon end cannot be taken off and put back on: that needs 60°. Use a ' +
+        'ratchet, or a bi-hexagon ring, which needs 30°.',
     )
   })
 
@@ -73,7 +73,8 @@ describe('swings of a handle', () => {
 
   it('refuses an angle of 4,000°', () => {
     expect(split(4000, 60, 'hexagon')).toBe(
-      'A turn of 4000° is more than any pass asks for: 720° is the most here, two full turns. Read the value again.',
+      'A turn of 4000° is more than any pass asks for: 720° is the most here, two full turns. Read the ' +
+        'value again.',
     )
   })
 

@@ -17,8 +17,8 @@ describe('the calibration of a wrench, ISO 6789: 12 months or 5000 cycles, which
 
   it('is due the day after', () => {
     expect(said({ on, cycles: 10 }, '2026-03-03')).toBe(
-      'Medium click wrench is due for calibration: the last was on 2025-03-02, more than 12 months ago (ISO 6789: 12 months or ' +
-        '5000 cycles, whichever comes first). Have it calibrated, or use another.',
+      'Medium click wrench is due for calibration: the last was on 2025-03-02, more than 12 months ago ' +
+        '(ISO 6789: 12 months or 5000 cycles, whichever comes first). Have it calibrated, or use another.',
     )
   })
 

@@ -96,8 +96,8 @@ describe('the choice of a wrench', () => {
     const coarse = large({ range: { least: '10 N·m', most: '100 N·m' }, statedMinimum: '10 N·m' })
     const { refusals } = choose(window(22.4, 22, 23), [held(coarse)])
     expect(refusals).toEqual([
-      'Large click wrench goes in steps of 5 N·m: no mark near 22.4 N·m keeps the fastener within 22 to 23 N·m. Use one with a ' +
-        'finer scale.',
+      'Large click wrench goes in steps of 5 N·m: no mark near 22.4 N·m keeps the fastener within 22 to ' +
+        '23 N·m. Use one with a finer scale.',
     ])
   })
 
@@ -107,8 +107,8 @@ describe('the choice of a wrench', () => {
     const [outside] = choose(window(50, 49, 52), [held(medium({}))]).usable
     expect(outside?.reach).toBe('may-leave')
     expect(outside?.warnings.map(sentenceOf)).toEqual([
-      'Medium click wrench may be off so far that the fastener gets 48 to 52 N·m; allowed are 49 to 52 N·m. Use one that reads ' +
-        'more finely, or have this one measured at that value.',
+      'Medium click wrench may be off so far that the fastener gets 48 to 52 N·m; allowed are 49 to 52 ' +
+        'N·m. Use one that reads more finely, or have this one measured at that value.',
     ])
   })
 
@@ -126,10 +126,11 @@ describe('the choice of a wrench', () => {
 
   it('advises a smaller wrench before choking up, when all are too large', () => {
     expect(choose(window(3, 2.8, 3.2)).advice).toEqual([
-      'No wrench in hand can be set for 3 N·m. Use one with its full scale between 3 N·m and 15 N·m, best where the value lies in ' +
-        'the middle of its range.',
-      'Taking a larger wrench nearer its head gives a finer feel and is a poor second: its scale reads no lower for it, and a ' +
-        'wrench that is not held at the middle of its grip may click early or late. Do not rely on it for a last pass.',
+      'No wrench in hand can be set for 3 N·m. Use one with its full scale between 3 N·m and 15 N·m, best ' +
+        'where the value lies in the middle of its range.',
+      'Taking a larger wrench nearer its head gives a finer feel and is a poor second: its scale reads ' +
+        'no lower for it, and a wrench that is not held at the middle of its grip may click early or late. ' +
+        'Do not rely on it for a last pass.',
     ])
   })
 

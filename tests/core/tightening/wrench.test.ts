@@ -45,7 +45,8 @@ describe('a wrench as it is written down', () => {
     [
       'a class its type has not',
       { made: { type: 'I', class: 'G' } },
-      'made.class: ISO 6789 has no type I class “G”. Read the mark on the wrench again: for this type it is one of A, B, C, D, E.',
+      'made.class: ISO 6789 has no type I class “G”. Read the mark on the wrench again: for this type it ' +
+        'is one of A, B, C, D, E.',
     ],
     ['a scale in no unit of torque', { scale: { unit: 'N', step: 1 } }, 'scale.unit'],
     [
@@ -71,8 +72,9 @@ describe('a wrench as it is written down', () => {
     ]
     for (const offset of ['400 mm', '700 mm'])
       expect(faultsOf({ length: '400 mm', adapters: adapters(offset) })).toEqual([
-        `adapters.1.offset: “Long foot” reaches out by ${offset}, and the wrench is 400 mm long: no setting is safe with that. ` +
-          'Measure both again: the wrench from the middle of its grip to its drive, the adapter from the drive to the fastener.',
+        `adapters.1.offset: “Long foot” reaches out by ${offset}, and the wrench is 400 mm long: no ` +
+          'setting is safe with that. Measure both again: the wrench from the middle of its grip to its ' +
+          'drive, the adapter from the drive to the fastener.',
       ])
     expect(faultsOf({ length: '400 mm', adapters: adapters('399 mm') })).toEqual([])
   })

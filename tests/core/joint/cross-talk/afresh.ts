@@ -1,9 +1,10 @@
 import type { Flange, FlangePull } from '../../../../core/joint/index.ts'
 
 /**
- * The same flange reckoned the long way, to check the short one: the whole stiffness matrix from textbook formulas, every spring
- * taken as acting, a general solver, the springs that would act the wrong way looked out and left off, and again until none
- * changes. Kept from one pull to the next are where the nuts stand and which springs acted.
+ * The same flange reckoned the long way, to check the short one: the whole stiffness matrix from textbook
+ * formulas, every spring taken as acting, a general solver, the springs that would act the wrong way looked
+ * out and left off, and again until none changes. Kept from one pull to the next are where the nuts stand and
+ * which springs acted.
  */
 export type Solver = (
   size: number,
@@ -74,7 +75,9 @@ function same(one: readonly boolean[], other: readonly boolean[]): boolean {
   return one.every((acts, index) => acts === other[index])
 }
 
-/** The bed under half a beam at either end, in two pads that have its stiffness down and against rolling over. */
+/**
+ * The bed under half a beam at either end, in two pads that have its stiffness down and against rolling over.
+ */
 function padsOf({ nodes, beams }: Flange): readonly Spring[] {
   return beams.flatMap(({ from, to, bedMpa, widthMm }) => {
     if (bedMpa === 0) return []
@@ -93,7 +96,9 @@ function padsOf({ nodes, beams }: Flange): readonly Spring[] {
   })
 }
 
-/** Beam by beam: the 4 × 4 matrix of bending and the 2 × 2 one of twisting, turned into the plane of the face. */
+/**
+ * Beam by beam: the 4 × 4 matrix of bending and the 2 × 2 one of twisting, turned into the plane of the face.
+ */
 /** By row · size + column, the beams alone. */
 export function stiffnessEntries({ nodes, beams }: Flange): Map<number, number> {
   const size = 3 * nodes.length

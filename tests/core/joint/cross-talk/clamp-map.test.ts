@@ -28,7 +28,8 @@ describe('a clamp map', () => {
     expect(last(bar(21, { bolts: [10] }), setTo(8000, [0])).loads[0]).toBeCloseTo(8000, 6)
   })
 
-  // λ of this bar is (6000/4·2e8)^¼ = 0.052/mm: a bolt presses in what is within 3π/4λ = 45 mm, and lifts what is beyond.
+  // λ of this bar is (6000/4·2e8)^¼ = 0.052/mm: a bolt presses in what is within 3π/4λ = 45 mm, and lifts
+  // what is beyond.
   it('takes load from bolts near the one that is pulled, and gives some to those further off', () => {
     const four = bar(61, { ...soft, bolts: [10, 15, 20, 30] })
     const map = clampMap(four, setTo(8000, [0, 3, 2, 1]))

@@ -66,7 +66,8 @@ describe('the flange of an engine', () => {
   })
 
   it('has its fasteners where they are, or at the nearest place of the edge', () => {
-    // Skerry 3: case bolt 1 stands in the wall of saddle 2 at (148, 46); flange bolt 9 at (196, 86), 14 mm from the edge at 100.
+    // Skerry 3: case bolt 1 stands in the wall of saddle 2 at (148, 46); flange bolt 9 at (196, 86), 14 mm
+    // from the edge at 100.
     const { bolts, nodes } = modelOf(demoSpec('skerry-3'), 'joint')
     expect(nodes[named(bolts, 'case-1').node]).toEqual({ x: 148, y: 46 })
     expect(nodes[named(bolts, 'flange-9').node]!.x).toBeCloseTo(196, 9)

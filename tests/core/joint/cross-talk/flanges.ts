@@ -3,7 +3,10 @@ import type { Flange, FlangePull } from '../../../../core/joint/index.ts'
 import { newtons } from '../../../../core/quantity/index.ts'
 import type { Solver } from './afresh.ts'
 
-/** An aluminium bar 20 mm wide and 12 mm deep on a bed like itself: E·I, G·J by hand to two figures, k = 70 000·20/12. */
+/**
+ * An aluminium bar 20 mm wide and 12 mm deep on a bed like itself: E·I, G·J by hand to two figures, k = 70
+ * 000·20/12.
+ */
 const section = { bendingNmm2: 2e8, twistingNmm2: 2e8, bedMpa: 1.2e5, widthMm: 20 }
 
 interface Shape {
