@@ -28,8 +28,11 @@ function inPlace(spec: EngineSpec, state: BuildState, command: RunCommand, step:
     case 'start-run':
     case 'declare-new':
     case 'pull':
+    case 'replace-fastener':
       return stepToWorkOn(spec, state, step, 'run-procedure')
     case 'take-back':
+    case 'loosen-fastener':
+    case 'restart-run':
       return stepToUndo(spec, state, step, 'run-procedure')
     case 'note-problem':
     case 'answer-flag':

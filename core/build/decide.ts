@@ -51,6 +51,9 @@ export function decide(
     case 'take-back':
     case 'note-problem':
     case 'answer-flag':
+    case 'loosen-fastener':
+    case 'replace-fastener':
+    case 'restart-run':
     case 'pause-run':
     case 'resume-run':
       return decideProcedure(spec, state, command)

@@ -105,13 +105,16 @@ function calloutOf(procedure: Procedure, run: Run | undefined, unit: TorqueUnit)
   const pass = next === null ? undefined : procedure.passes[next.pass]
   if (next === null || pass === undefined) return null
   const window = windowOf(pass, next.fastener)
-  if (window !== null)
-    return window.kind === 'angle' ? formatAngle(window.target) : formatTorque(window.target, unit)
+  if (window?.kind === 'angle') return formatAngle(window.target)
+  if (window?.kind === 'torque') return formatTorque(window.target, unit)
   switch (pass.kind) {
     case 'seat':
       return 'by hand'
     case 'loosen':
       return 'loosen'
+    case 'length':
+    case 'stretch':
+      return 'measure'
     default:
       return null
   }

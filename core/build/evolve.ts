@@ -88,6 +88,10 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'pull-taken-back':
     case 'problem-noted':
     case 'flag-answered':
+    case 'fastener-loosened':
+    case 'fastener-replaced':
+    case 'pass-repeated':
+    case 'run-restarted':
     case 'run-paused':
     case 'run-resumed': {
       const { procedure } = event

@@ -55,6 +55,9 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
       if (event.verdict === 'unread' || event.verdict === 'within') break
       say('flag', event.verdict, numberOf(spec, event.fastener))
       break
+    case 'fastener-replaced':
+      say('flag', 'replaced', numberOf(spec, event.fastener))
+      break
     case 'problem-noted':
       say('flag', 'problem', numberOf(spec, event.fastener), event.text)
       break

@@ -9,12 +9,17 @@ import { emptyBuild, type BuildState } from './state.ts'
 export interface SheetCorrection extends Stamp {
   readonly kind:
     | 'pull-taken-back'
+    | 'fastener-loosened'
+    | 'fastener-replaced'
+    | 'run-restarted'
     | 'half-taken-out'
     | 'part-taken-out'
     | 'bead-wiped-off'
     | 'marks-noted-again'
     | 'shells-chosen-again'
     | 'check-answered-again'
+    | 'readings-noted-again'
+    | 'readings-withdrawn'
   /** What it was about: a fastener's number with its procedure, a half, a step, a part. */
   readonly about: string
   /** Null where none is asked for. */
@@ -37,6 +42,8 @@ export function correctionsIn(
   return corrections
 }
 
+const partName = { housing: 'bore', journal: 'journal' } as const
+
 /**
  * `before` is the state before the entry; marks that change make a choice fall away, so that is asked of
  * `chosenBefore`.
@@ -47,6 +54,7 @@ function correctionOf(
   chosenBefore: ReadonlySet<string>,
   { event }: RecordedEvent,
 ): Omit<SheetCorrection, keyof Stamp> | null {
+  const procedureName = (id: string) => spec.procedures.find((each) => each.id === id)?.name ?? id
   const stepName = (id: string) => spec.steps.find((step) => step.id === id)?.name ?? id
   switch (event.type) {
     case 'pull-taken-back': {
@@ -59,6 +67,19 @@ function correctionOf(
         reason,
       }
     }
+    case 'fastener-loosened':
+    case 'fastener-replaced':
+      return {
+        kind: event.type,
+        about: `${procedureName(event.procedure)}, ${numberOf(spec, event.fastener) ?? event.fastener}`,
+        reason: event.type === 'fastener-loosened' ? event.reason : null,
+      }
+    case 'run-restarted':
+      return {
+        kind: event.type,
+        about: `${procedureName(event.procedure)}, from pass ${event.pass + 1}`,
+        reason: event.reason,
+      }
     case 'half-taken-out':
       return { kind: event.type, about: `${event.position} ${event.half}`, reason: event.reason }
     case 'part-taken-out':
@@ -70,6 +91,17 @@ function correctionOf(
     case 'shells-chosen':
       if (!chosenBefore.has(event.fit)) return null
       return { kind: 'shells-chosen-again', about: stepName(event.step), reason: null }
+    case 'readings-noted': {
+      const { fit, part, position } = event
+      if (before.bearings[fit]?.[part][position] === undefined) return null
+      return { kind: 'readings-noted-again', about: `${position}, ${partName[part]}`, reason: null }
+    }
+    case 'readings-withdrawn':
+      return {
+        kind: event.type,
+        about: `${event.position}, ${partName[event.part]}`,
+        reason: event.reason,
+      }
     case 'check-answered':
       if (before.checks[event.step] === undefined) return null
       return { kind: 'check-answered-again', about: stepName(event.step), reason: event.note || null }

@@ -1,5 +1,14 @@
 import type { EngineSpec, PassKind, Procedure } from '../spec/index.ts'
-import { isRunDone, numberOf, windowOf, type Flag, type Reading, type Window } from '../tightening/index.ts'
+import {
+  isRunDone,
+  numberOf,
+  windowOf,
+  type Flag,
+  type Pull,
+  type Reading,
+  type Run,
+  type Window,
+} from '../tightening/index.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { stampOf, type Stamp } from './stamp.ts'
 import type { BuildState } from './state.ts'
@@ -32,6 +41,9 @@ export interface SheetPull extends Stamp {
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
   readonly outOfOrder: string | null
   readonly takenBack: (Stamp & { readonly reason: string }) | null
+  readonly stretch: Pull['stretch']
+  /** Why it no longer counts although it was not taken back. */
+  readonly setAside: Pull['setAside']
 }
 
 export interface SheetFlag {
@@ -85,7 +97,7 @@ function runOn(
       ...stampOf(entry),
       group: spec.fastenerGroups.find(({ id }) => id === entry.event.group)?.name ?? entry.event.group,
     })),
-    pulls: pullsOn(spec, procedure, own),
+    pulls: pullsOn(spec, procedure, state.runs[procedure.id], own),
     flags: flagsOn(spec, state, procedure, own),
     pauses: pausesOn(own),
   }
@@ -94,8 +106,10 @@ function runOn(
 function pullsOn(
   spec: EngineSpec,
   procedure: Procedure,
+  run: Run | undefined,
   own: readonly RecordedEvent[],
 ): readonly SheetPull[] {
+  const pulls = new Map(run?.pulls.map((each) => [each.number, each]))
   const takenBack = new Map(
     ofType(own, 'pull-taken-back').map((entry) => [
       entry.event.pull,
@@ -120,6 +134,8 @@ function pullsOn(
         verdict,
         outOfOrder,
         takenBack: takenBack.get(pull) ?? null,
+        stretch: pulls.get(pull)?.stretch ?? null,
+        setAside: pulls.get(pull)?.setAside ?? null,
       },
     ]
   })
@@ -142,7 +158,8 @@ function flagsOn(
       const raised = raisedBy[number - 1]
       const answered =
         ofType(own, 'flag-answered').find(({ event }) => event.flag === number) ??
-        ofType(own, 'pull-taken-back').find(({ event }) => event.pull === pull)
+        ofType(own, 'pull-taken-back').find(({ event }) => event.pull === pull) ??
+        answeredByBeginning(own, raised, fastener, about)
       if (raised === undefined) return []
       return [
         {
@@ -157,6 +174,24 @@ function flagsOn(
       ]
     },
   )
+}
+
+/** What sets a pull aside answers for it, and a new fastener for one that had too much. */
+function answeredByBeginning(
+  own: readonly RecordedEvent[],
+  raised: RecordedEvent | undefined,
+  fastener: string | null,
+  about: Flag['about'],
+): RecordedEvent | undefined {
+  return own.find(({ seq, event }) => {
+    if (raised === undefined || seq <= raised.seq) return false
+    if (about === 'over') return event.type === 'fastener-replaced' && event.fastener === fastener
+    return (
+      event.type === 'run-restarted' ||
+      event.type === 'pass-repeated' ||
+      (event.type === 'fastener-loosened' && event.fastener === fastener)
+    )
+  })
 }
 
 function pausesOn(own: readonly RecordedEvent[]): readonly SheetPause[] {

@@ -36,6 +36,9 @@ export const auditWords = {
   'value-outside-order': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: a value of its own is given for ${counted(facts.numbers)}, which the ` +
     'pass does not touch. Correct the fasteners, or the order.',
+  'recheck-outside-order': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${counted(facts.numbers)} would be rechecked and are not in the pass’s ` +
+    'order. Correct the fasteners, or the order.',
   'value-given-twice': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: two values of their own are given for ${counted(facts.numbers)}. Keep one.`,
 
@@ -50,6 +53,9 @@ export const auditWords = {
   'recheck-before-torque': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: ${counted(facts.numbers)} would be rechecked before being torqued. ` +
     'Move the recheck behind the torque pass.',
+  'stretch-without-length': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: the stretch of ${counted(facts.numbers)} has no length to compare with. ` +
+    'Put a pass in front that measures the length before anything is pulled.',
   'torque-below-last': (facts: OfPass & { numbers: readonly string[]; target: string; last: string }) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.target} on ${counted(facts.numbers)} is below the ` +
     `${facts.last} they already have, so the wrench clicks at once. Check both values.`,

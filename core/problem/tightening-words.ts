@@ -53,6 +53,19 @@ export const tighteningWords = {
     `This pass asks for ${wanted}, and the reading is in ${unit}. Read the other scale.`,
   'reading-not-asked': ({ fastener }: Of) =>
     `${the(fastener)} has nothing to read in this pass. Confirm it without a reading.`,
+  'reading-missing': ({ fastener }: Of) =>
+    `${fastener === null ? 'This' : `Fastener ${fastener}`} is measured. Write down what the gauge shows.`,
+  'length-missing': ({ fastener }: Of) =>
+    `${the(fastener)} was not measured before it was pulled, so its stretch is not known. Loosen it and begin it again.`,
+  'fastener-not-pulled': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} has not been pulled, so there is nothing to loosen.`,
+  'loosen-first': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} is still tight. Loosen it first, then put the new one in.`,
+  'restart-after-angle': ({ pass, name }: Named & { readonly pass: number }) =>
+    `“${name}” cannot begin again at pass ${pass}: fasteners were turned by an angle since, and would be turned twice. ` +
+    'Loosen all of them and begin with pass 1.',
+  'nothing-to-restart': ({ pass, name }: Named & { readonly pass: number }) =>
+    `Nothing of “${name}” was pulled in pass ${pass} or after it. Go on where it stands.`,
   'moved-outside-recheck': ({ fastener }: Of) =>
     `${the(fastener)} is not being rechecked, so it is meant to move. Confirm it, or note a problem.`,
   'nothing-to-take-back': (_: Record<never, never>) =>

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import {
   angleText,
   extentText,
+  gapText,
   idText,
   nameText,
   placeText,
@@ -58,16 +59,45 @@ const otherTorques = z
   .max(40)
   .default([])
 
+const otherAngles = z
+  .array(z.strictObject({ fasteners: z.array(idText).min(1).max(1000), ...angleValue }))
+  .max(40)
+  .optional()
+
 /** One trip through an order, or one thing to do between two trips. */
 export const pass = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('seat'), ...passCommon }),
+  z.strictObject({
+    kind: z.literal('seat'),
+    ...passCommon,
+    /** The widest gap that the joint face may show once all are seated; measured where it is given. */
+    gap: z.strictObject({ most: gapText }).optional(),
+  }),
   z.strictObject({ kind: z.literal('torque'), ...passCommon, ...torqueValue, others: otherTorques }),
-  z.strictObject({ kind: z.literal('angle'), ...passCommon, ...angleValue }),
-  z.strictObject({ kind: z.literal('loosen'), ...passCommon }),
+  z.strictObject({ kind: z.literal('angle'), ...passCommon, ...angleValue, others: otherAngles }),
+  /** In the order as it stands, or from its last fastener to its first. */
+  z.strictObject({ kind: z.literal('loosen'), ...passCommon, reversed: z.literal(true).optional() }),
   /** The wrench is set once more and must click without the fastener moving. */
-  z.strictObject({ kind: z.literal('recheck'), ...passCommon, ...torqueValue, others: otherTorques }),
+  z.strictObject({
+    kind: z.literal('recheck'),
+    ...passCommon,
+    ...torqueValue,
+    others: otherTorques,
+    /** Those of the order that are rechecked; all of them when absent. */
+    only: z.array(idText).min(1, 'name one fastener at least').max(1000).optional(),
+    /** The whole pass is gone through again until a trip in which none moves. */
+    repeat: z.literal('until-none-moves').optional(),
+  }),
+  /** The length of each fastener before it is pulled: what a `stretch` pass compares with. */
+  z.strictObject({ kind: z.literal('length'), ...passCommon }),
+  /** The length of each fastener once more: how much longer it is than in the `length` pass before. */
+  z.strictObject({ kind: z.literal('stretch'), ...passCommon, least: gapText, most: gapText }),
   /** Between two passes: tap the crank, turn it, mark the heads. */
-  z.strictObject({ kind: z.literal('action'), instruction: sentenceText }),
+  z.strictObject({
+    kind: z.literal('action'),
+    instruction: sentenceText,
+    /** What the gauge must show, the end float of the crank say; without it the action is done or not. */
+    reading: z.strictObject({ least: gapText, most: gapText }).optional(),
+  }),
 ])
 
 export const procedure = z.strictObject({

@@ -83,8 +83,10 @@ function ofProcedure(fastener: Refer, procedure: Procedure, path: Path): readonl
     ...procedure.orders.flatMap((one, i) => each(fastener, [...path, 'orders', i, 'sequence'], one.sequence)),
     ...procedure.passes.flatMap((pass, i) => {
       if (pass.kind === 'action') return []
-      const others = pass.kind === 'torque' || pass.kind === 'recheck' ? pass.others : []
+      const others = 'others' in pass ? (pass.others ?? []) : []
+      const only = pass.kind === 'recheck' ? (pass.only ?? []) : []
       return [
+        ...each(fastener, [...path, 'passes', i, 'only'], only),
         ...order([...path, 'passes', i, 'order'], pass.order),
         ...others.flatMap((other, k) =>
           each(fastener, [...path, 'passes', i, 'others', k, 'fasteners'], other.fasteners),

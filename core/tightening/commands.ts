@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { torqueUnits } from '../quantity/index.ts'
+import { readUnits } from './events.ts'
 
 const common = { procedure: z.string() }
 const typedReason = z.string().max(600)
@@ -17,7 +17,7 @@ export const runCommands = [
     pass: z.int().min(0),
     fastener: z.string().nullable(),
     /** As typed or sent by a gauge; null when the click is all there is. */
-    reading: z.strictObject({ typed: z.string().max(40), unit: z.enum([...torqueUnits, '°']) }).nullable(),
+    reading: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).nullable(),
     /** The fastener turned in a recheck pass. */
     moved: z.boolean().default(false),
     outOfOrder: typedReason.nullable(),
@@ -30,6 +30,17 @@ export const runCommands = [
     text: typedReason,
   }),
   z.strictObject({ type: z.literal('answer-flag'), ...common, flag: z.int().min(1), answer: typedReason }),
+  /** Turns a fastener loose that has had too much, or that is to begin again: its pulls no longer count. */
+  z.strictObject({
+    type: z.literal('loosen-fastener'),
+    ...common,
+    fastener: z.string(),
+    reason: typedReason,
+  }),
+  /** A new one in the place of one that was loosened. */
+  z.strictObject({ type: z.literal('replace-fastener'), ...common, fastener: z.string() }),
+  /** Begins the run again from a pass, counted from 0: what was pulled in it and after it no longer counts. */
+  z.strictObject({ type: z.literal('restart-run'), ...common, pass: z.int().min(0), reason: typedReason }),
   z.strictObject({ type: z.literal('pause-run'), ...common, reason: typedReason }),
   z.strictObject({ type: z.literal('resume-run'), ...common }),
 ] as const

@@ -1,10 +1,12 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
+import { lengthOf } from '../quantity/index.ts'
 import type { EngineSpec, Pass, Procedure } from '../spec/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
+import { repeatAnswer } from './evolve-run.ts'
 import { numberOf } from './flag.ts'
-import { livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
-import { takeReading } from './reading.ts'
+import { counts, livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
+import { isLengthUnit, takeReading } from './reading.ts'
 import { readReason } from './reason.ts'
 import type { Pull, Run } from './run.ts'
 import { verdictOf, windowOf } from './window.ts'
@@ -33,20 +35,40 @@ export function decidePull(
   if (!turn.ok) return turn
   const unused = undeclaredGroup(spec, run, command.fastener)
   if (unused !== null) return refused('declare-new-first', { group: unused })
-  const result = judge(spec, pass, command)
+  const result = judge(spec, procedure, run, pass, command)
   if (!result.ok) return result
+  const common = { version: 1, procedure: procedure.id } as const
   return done([
     {
       type: 'fastener-pulled',
-      version: 1,
-      procedure: procedure.id,
+      ...common,
       pull: run.pulls.length + 1,
       pass: command.pass,
       fastener: command.fastener,
       ...result.value,
       outOfOrder: turn.value,
     },
+    ...(pass.kind === 'recheck' && pass.repeat !== undefined
+      ? afterRecheck(procedure, run, command).map((event) => ({ ...event, ...common }))
+      : []),
   ])
+}
+
+/**
+ * A pass that is repeated until none moves answers for the one that moved, and begins again once all are through and one
+ * has moved.
+ */
+function afterRecheck(procedure: Procedure, run: Run, { pass, fastener, moved }: PullCommand) {
+  const live = livePulls(run)
+  const own = pullKey({ pass, fastener })
+  const others = plannedIn(procedure, pass)
+    .map(pullKey)
+    .filter((key) => key !== own)
+  const someMoved = moved || others.some((key) => live.get(key)?.verdict === 'moved')
+  return [
+    ...(moved ? [{ type: 'flag-answered', flag: run.flags.length + 1, answer: repeatAnswer } as const] : []),
+    ...(someMoved && others.every((key) => live.has(key)) ? [{ type: 'pass-repeated', pass } as const] : []),
+  ]
 }
 
 /** Null when it is this pull's turn; the reason when it goes before its turn and there is one. */
@@ -89,16 +111,44 @@ function undeclaredGroup(spec: EngineSpec, run: Run, fastener: string | null): s
 /** The reading as recorded and what it means. A fastener that moved has moved, whatever the reading. */
 function judge(
   spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
   pass: Pass,
   { fastener, reading, moved }: PullCommand,
-): Outcome<{ readonly reading: Reading | null; readonly verdict: Pull['verdict'] }> {
+): Outcome<Judged> {
   const shown = numberOf(spec, fastener)
   if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
   const window = windowOf(pass, fastener)
-  if (reading === null) return done({ reading: null, verdict: moved ? 'moved' : 'unread' })
+  if (reading === null)
+    return window?.kind === 'length' || window?.kind === 'free-length'
+      ? refused('reading-missing', { fastener: shown })
+      : done({ reading: null, verdict: moved ? 'moved' : 'unread' })
   if (window === null) return refused('reading-not-asked', { fastener: shown })
   const taken = takeReading(window, reading)
   if (!taken.ok) return taken
-  const verdict = moved ? 'moved' : verdictOf(window, taken.value.value)
+  const { value } = taken.value
+  if (window.kind === 'length' && window.of === 'stretch') {
+    const before = lengthBefore(procedure, run, fastener)
+    if (before === null) return refused('length-missing', { fastener: shown })
+    const stretch = value - before
+    const verdict = verdictOf(window, stretch)
+    return done({ reading: taken.value.reading, verdict, stretch_nm: stretch })
+  }
+  const verdict = moved ? 'moved' : verdictOf(window, value)
   return done({ reading: taken.value.reading, verdict })
+}
+
+interface Judged {
+  readonly reading: Reading | null
+  readonly verdict: Pull['verdict']
+  readonly stretch_nm?: number
+}
+
+/** In nanometres, as it was last measured before it was pulled; null where that was not done. */
+function lengthBefore(procedure: Procedure, run: Run, fastener: string | null): number | null {
+  const measured = run.pulls.findLast(
+    (pull) => counts(pull) && pull.fastener === fastener && procedure.passes[pull.pass]?.kind === 'length',
+  )
+  const { value, unit } = measured?.reading ?? {}
+  return value === undefined || unit === undefined || !isLengthUnit(unit) ? null : lengthOf(value, unit)
 }

@@ -1,10 +1,11 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Procedure } from '../spec/index.ts'
+import { decideLoosen, decideReplace, decideRestart } from './begin-again.ts'
 import type { RunCommand } from './commands.ts'
 import { decidePull } from './decide-pull.ts'
 import type { RunEvent } from './events.ts'
 import { numberOf } from './flag.ts'
-import { lastLivePull, plannedPulls } from './plan.ts'
+import { counts, lastLivePull, plannedPulls } from './plan.ts'
 import { isRunDone, openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
 import type { Run } from './run.ts'
@@ -46,8 +47,7 @@ export function decideRun(
         })
       const text = readReason(command.text, 'what the problem is')
       if (!text.ok) return text
-      const pull =
-        run.pulls.findLast((each) => each.fastener === fastener && each.takenBack === null)?.number ?? null
+      const pull = run.pulls.findLast((each) => each.fastener === fastener && counts(each))?.number ?? null
       return done([{ type: 'problem-noted', ...common, pull, fastener, text: text.value }])
     }
     case 'answer-flag': {
@@ -58,6 +58,16 @@ export function decideRun(
         ? done([{ type: 'flag-answered', ...common, flag: command.flag, answer: answer.value }])
         : answer
     }
+    case 'loosen-fastener':
+      return run.paused === null
+        ? decideLoosen(spec, procedure, run, command)
+        : refused('run-paused', { name })
+    case 'replace-fastener':
+      return run.paused === null
+        ? decideReplace(spec, procedure, run, command)
+        : refused('run-paused', { name })
+    case 'restart-run':
+      return decideRestart(procedure, run, command)
     case 'pause-run':
       if (run.paused !== null) return refused('run-paused', { name })
       if (isRunDone(procedure, run)) return refused('run-done', { name })

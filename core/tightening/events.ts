@@ -1,11 +1,14 @@
 import { z } from 'zod'
-import { torqueUnits } from '../quantity/index.ts'
+import { lengthUnits, torqueUnits } from '../quantity/index.ts'
+
+/** What a scale or a gauge may be read in. */
+export const readUnits = [...torqueUnits, '°', ...lengthUnits] as const
 
 /** A reading as the person gave it; `value` is in the unit beside it. */
 export const reading = z.strictObject({
   typed: z.string().max(40),
   value: z.number().min(0),
-  unit: z.enum([...torqueUnits, '°']),
+  unit: z.enum(readUnits),
 })
 
 const common = { version: z.literal(1), procedure: z.string() }
@@ -27,6 +30,8 @@ export const runEvents = [
     fastener: z.string().nullable(),
     reading: reading.nullable(),
     verdict: z.enum(['unread', 'within', 'under', 'over', 'moved']),
+    /** By how much it is longer than it was; only where that was measured. */
+    stretch_nm: z.int().optional(),
     /** Why it was pulled before its turn; null when it was its turn. */
     outOfOrder: reason.nullable(),
   }),
@@ -39,6 +44,13 @@ export const runEvents = [
     text: reason,
   }),
   z.strictObject({ type: z.literal('flag-answered'), ...common, flag: z.int().min(1), answer: reason }),
+  /** All pulls of a fastener no longer count: it begins again. */
+  z.strictObject({ type: z.literal('fastener-loosened'), ...common, fastener: z.string(), reason }),
+  z.strictObject({ type: z.literal('fastener-replaced'), ...common, fastener: z.string() }),
+  /** One moved in a pass that is repeated until none does: its pulls no longer count. */
+  z.strictObject({ type: z.literal('pass-repeated'), ...common, pass: z.int().min(0) }),
+  /** All pulls of a pass and of those after it no longer count. */
+  z.strictObject({ type: z.literal('run-restarted'), ...common, pass: z.int().min(0), reason }),
   z.strictObject({ type: z.literal('run-paused'), ...common, reason: z.string().trim().max(600) }),
   z.strictObject({ type: z.literal('run-resumed'), ...common }),
 ] as const

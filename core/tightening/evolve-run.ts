@@ -1,4 +1,6 @@
 import type { RunEvent } from './events.ts'
+import { nanometres } from '../quantity/index.ts'
+import { counts } from './plan.ts'
 import type { Flag, Pull, Run } from './run.ts'
 
 /**
@@ -20,6 +22,8 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         verdict: event.verdict,
         outOfOrder: event.outOfOrder,
         takenBack: null,
+        stretch: event.stretch_nm === undefined ? null : nanometres(event.stretch_nm),
+        setAside: null,
       })
     case 'pull-taken-back':
       return {
@@ -40,6 +44,31 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
           flag.number === event.flag ? { ...flag, answer: event.answer } : flag,
         ),
       }
+    case 'fastener-loosened':
+      return setAside(
+        { ...run, loosened: [...run.loosened, event.fastener] },
+        'loosened',
+        event.reason,
+        ({ fastener }) => fastener === event.fastener,
+      )
+    case 'fastener-replaced':
+      return {
+        ...run,
+        loosened: run.loosened.filter((each) => each !== event.fastener),
+        flags: run.flags.map((flag) =>
+          flag.fastener === event.fastener && flag.about === 'over' && flag.answer === null
+            ? { ...flag, answer: replacedAnswer }
+            : flag,
+        ),
+      }
+    case 'pass-repeated':
+      return setAside(run, 'pass-repeated', repeatAnswer, ({ pass }) => pass === event.pass)
+    case 'run-restarted': {
+      // From the first pass every fastener comes out: whether those for one use are new is asked again.
+      const declaredNew = event.pass === 0 ? [] : run.declaredNew
+      const again = { ...run, declaredNew, loosened: event.pass === 0 ? [] : run.loosened }
+      return setAside(again, 'run-restarted', event.reason, ({ pass }) => pass >= event.pass)
+    }
     case 'run-paused':
       return { ...run, paused: event.reason }
     case 'run-resumed':
@@ -50,11 +79,35 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
 }
 
 function emptyRun(procedure: string): Run {
-  return { procedure, declaredNew: [], pulls: [], flags: [], paused: null }
+  return { procedure, declaredNew: [], pulls: [], flags: [], loosened: [], paused: null }
+}
+
+/** What is answered for a person where the procedure or the way out of it says what was done. */
+export const replacedAnswer = 'Loosened, replaced by a new one, and begun again from its first pass.'
+export const repeatAnswer = 'The pass is gone through again until none moves.'
+
+/** Pulls that no longer count, with the flags that end with them answered by the reason. */
+function setAside(
+  run: Run,
+  why: NonNullable<Pull['setAside']>,
+  reason: string,
+  which: (pull: Pull) => boolean,
+): Run {
+  const aside = new Set(run.pulls.filter((pull) => counts(pull) && which(pull)).map(({ number }) => number))
+  return {
+    ...run,
+    pulls: run.pulls.map((pull) => (aside.has(pull.number) ? { ...pull, setAside: why } : pull)),
+    flags: run.flags.map((flag) =>
+      flag.pull !== null && aside.has(flag.pull) && endsWithPull(flag, flag.pull)
+        ? { ...flag, answer: reason }
+        : flag,
+    ),
+  }
 }
 
 function withPull(run: Run, pull: Pull): Run {
-  const pulled = { ...run, pulls: [...run.pulls, pull] }
+  const loosened = run.loosened.filter((each) => each !== pull.fastener)
+  const pulled = { ...run, loosened, pulls: [...run.pulls, pull] }
   const { verdict, number, fastener } = pull
   return verdict === 'unread' || verdict === 'within'
     ? pulled

@@ -1,7 +1,9 @@
 import { problem, type Problem } from '../problem/index.ts'
+import { formatLength, lengthOf } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../spec/index.ts'
 import type { Pull, Run, Flag } from './run.ts'
-import { showWindow, suspectedUnit, windowOf } from './window.ts'
+import { isLengthUnit, isTorqueUnit } from './reading.ts'
+import { showLengths, showWindow, suspectedUnit, windowOf } from './window.ts'
 
 /**
  * What a flag says to the person, for `sentenceOf`: the reading against its limits and the unit it may have
@@ -31,7 +33,13 @@ function outsideFacts(procedure: Procedure, pull: Pull) {
   const window = pass === undefined ? null : windowOf(pass, pull.fastener)
   if (pull.reading === null || window === null) return null
   const { unit, value } = pull.reading
-  const { least, most } = showWindow(window, unit === '°' ? 'N·m' : unit)
+  if (window.kind === 'free-length') return null
+  if (window.kind === 'length') {
+    const lengthUnit = isLengthUnit(unit) ? unit : 'mm'
+    const read = formatLength(pull.stretch ?? lengthOf(value, lengthUnit), lengthUnit)
+    return { read, limits: showLengths(window, lengthUnit), otherUnit: null }
+  }
+  const { least, most } = showWindow(window, isTorqueUnit(unit) ? unit : 'N·m')
   return {
     read: `${value} ${unit}`,
     limits: `${least} to ${most}`,

@@ -2,15 +2,26 @@ export { runCommand, runCommands } from './commands.ts'
 export type { RunCommand } from './commands.ts'
 export { runEvent, runEvents } from './events.ts'
 export type { Reading, RunEvent } from './events.ts'
+export { isLengthUnit, isTorqueUnit } from './reading.ts'
 export type { Flag, Pull, Run } from './run.ts'
-export { lastLivePull, livePulls, nextPull, openPulls, plannedIn, plannedPulls, pullKey } from './plan.ts'
+export {
+  counts,
+  lastLivePull,
+  livePulls,
+  nextPull,
+  openPulls,
+  plannedIn,
+  plannedPulls,
+  pullKey,
+} from './plan.ts'
 export type { PlannedPull } from './plan.ts'
 export { fastenerStates, isRunDone, openFlags, runProgress } from './progress.ts'
 export type { FastenerProgress, PassProgress } from './progress.ts'
-export { showWindow, suspectedUnit, verdictOf, windowOf } from './window.ts'
-export type { ShownWindow, Window } from './window.ts'
+export { showLengths, showWindow, suspectedUnit, verdictOf, windowOf } from './window.ts'
+export type { LengthWindow, PullWindow, ShownWindow, Window } from './window.ts'
 export { flagProblem, numberOf } from './flag.ts'
 export { readReason } from './reason.ts'
+export { mustBeReplaced, restartPoints } from './begin-again.ts'
 export { decideRun } from './decide-run.ts'
 export { evolveRun } from './evolve-run.ts'
 export * from './wrench/index.ts'
@@ -23,3 +34,5 @@ export type { PatternName } from './pattern.ts'
 export type { Place } from './pattern-ranks.ts'
 export { measureOrder } from './order-measure.ts'
 export type { OrderMeasure } from './order-measure.ts'
+export { explainPull } from './explain-pull.ts'
+export type { PullExplanation } from './explain-pull.ts'

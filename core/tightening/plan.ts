@@ -1,9 +1,9 @@
-import type { Procedure } from '../spec/index.ts'
+import type { Pass, Procedure } from '../spec/index.ts'
 import type { Pull, Run } from './run.ts'
 
 /**
  * One fastener in one pass that the procedure asks for. `pass` counts from 0; an action between passes has no
- * fastener.
+ * fastener, nor has the gap of the joint face that is measured once all are seated.
  */
 export interface PlannedPull {
   readonly pass: number
@@ -23,8 +23,20 @@ export function plannedIn(procedure: Procedure, pass: number): readonly PlannedP
   const wanted = procedure.passes[pass]
   if (wanted === undefined) return []
   if (wanted.kind === 'action') return [{ pass, fastener: null }]
-  const order = procedure.orders.find(({ id }) => id === wanted.order)
-  return (order?.sequence ?? []).map((fastener) => ({ pass, fastener }))
+  const pulls = sequenceOf(procedure, wanted).map((fastener) => ({ pass, fastener }))
+  return wanted.kind === 'seat' && wanted.gap !== undefined ? [...pulls, { pass, fastener: null }] : pulls
+}
+
+function sequenceOf(procedure: Procedure, pass: Exclude<Pass, { kind: 'action' }>): readonly string[] {
+  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
+  if (pass.kind === 'loosen' && pass.reversed) return sequence.toReversed()
+  const only = pass.kind === 'recheck' ? pass.only : undefined
+  return only === undefined ? sequence : sequence.filter((id) => only.includes(id))
+}
+
+/** Whether a pull counts: it was neither taken back nor set aside. */
+export function counts({ takenBack, setAside }: Pull): boolean {
+  return takenBack === null && setAside === null
 }
 
 /** What `openPulls` found: a run never changes, and of the runs before it every confirmation asks whether they are done. */
@@ -51,12 +63,12 @@ export function nextPull(procedure: Procedure, run: Run | undefined): PlannedPul
 
 /** The pulls that count, by `pullKey`, in the order in which they were made. */
 export function livePulls(run: Run | undefined): ReadonlyMap<string, Pull> {
-  return new Map(run?.pulls.filter((pull) => pull.takenBack === null).map((pull) => [pullKey(pull), pull]))
+  return new Map(run?.pulls.filter(counts).map((pull) => [pullKey(pull), pull]))
 }
 
 /** The last pull that counts: the only one that can be taken back. */
 export function lastLivePull(run: Run | undefined): Pull | null {
-  return run?.pulls.findLast((pull) => pull.takenBack === null) ?? null
+  return run?.pulls.findLast(counts) ?? null
 }
 
 /** Names one fastener in one pass. */

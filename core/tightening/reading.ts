@@ -1,7 +1,25 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { parseAngle, readTorque, torqueOf } from '../quantity/index.ts'
+import {
+  lengthIn,
+  lengthUnits,
+  parseAngle,
+  parseLength,
+  readTorque,
+  torqueOf,
+  torqueUnits,
+  type LengthUnit,
+  type TorqueUnit,
+} from '../quantity/index.ts'
 import type { Reading } from './events.ts'
 import type { Window } from './window.ts'
+
+export function isTorqueUnit(unit: Reading['unit']): unit is TorqueUnit {
+  return torqueUnits.some((each) => each === unit)
+}
+
+export function isLengthUnit(unit: Reading['unit']): unit is LengthUnit {
+  return lengthUnits.some((each) => each === unit)
+}
 
 /** A reading as it comes: what was typed or sent by a gauge, and the unit of the scale it was read off. */
 export interface TypedReading {
@@ -9,17 +27,17 @@ export interface TypedReading {
   readonly unit: Reading['unit']
 }
 
-/** A reading as it is recorded, and the same in N·m or °, as its window is. */
+/** A reading as it is recorded, and the same in N·m, ° or nm, as its window is. */
 export interface Taken {
   readonly reading: Reading
   readonly value: number
 }
 
 /**
- * Reads `24`, `24,5`, `24 Nm` for a torque, `90`, `90°` for an angle. A unit that is typed goes before the
+ * Reads `24`, `24,5`, `24 Nm` for a torque, `90`, `90°` for an angle, `0.15`, `0.006 in` for a length. A unit that is typed goes before the
  * scale's.
  *
- * Refuses what `parseTorque` and `parseAngle` refuse, and `reading-of-other-kind` where the scale measures
+ * Refuses what `parseTorque`, `parseAngle` and `parseLength` refuse, a negative length, and `reading-of-other-kind` where the scale measures
  * something else.
  */
 export function takeReading(window: Window, given: TypedReading): Outcome<Taken> {
@@ -29,7 +47,14 @@ export function takeReading(window: Window, given: TypedReading): Outcome<Taken>
     const angle = parseAngle(typed)
     return angle.ok ? done({ reading: { typed, value: angle.value, unit }, value: angle.value }) : angle
   }
-  if (unit === '°') return refused('reading-of-other-kind', { wanted: 'a torque', unit })
+  if (window.kind === 'length' || window.kind === 'free-length') {
+    if (!isLengthUnit(unit)) return refused('reading-of-other-kind', { wanted: 'a length', unit })
+    const length = parseLength(typed, unit)
+    if (!length.ok) return length
+    if (length.value < 0) return refused('number-negative', { typed: typed.trim() })
+    return done({ reading: { typed, value: lengthIn(length.value, unit), unit }, value: length.value })
+  }
+  if (!isTorqueUnit(unit)) return refused('reading-of-other-kind', { wanted: 'a torque', unit })
   const torque = readTorque(typed, unit)
   if (!torque.ok) return torque
   const { amount, unit: read } = torque.value

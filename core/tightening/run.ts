@@ -1,6 +1,7 @@
+import type { Length } from '../quantity/index.ts'
 import type { Reading } from './events.ts'
 
-/** One fastener in one pass, as carried out. Taken-back pulls stay, marked so: the record is never edited. */
+/** One fastener in one pass, as carried out. Pulls that were taken back or set aside stay, marked so: the record is never edited. */
 export interface Pull {
   /** 1, 2, 3 … in the run. */
   readonly number: number
@@ -11,6 +12,10 @@ export interface Pull {
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
   readonly outOfOrder: string | null
   readonly takenBack: string | null
+  /** By how much the fastener is longer than it was; null where that is not measured. */
+  readonly stretch: Length | null
+  /** Why it no longer counts although it was not taken back; null while it counts. */
+  readonly setAside: 'loosened' | 'pass-repeated' | 'run-restarted' | null
 }
 
 /**
@@ -36,6 +41,8 @@ export interface Run {
   readonly declaredNew: readonly string[]
   readonly pulls: readonly Pull[]
   readonly flags: readonly Flag[]
+  /** Fasteners that were loosened to begin again and have not been replaced or pulled since. */
+  readonly loosened: readonly string[]
   /** The reason given, or '' for none; null while it goes on. */
   readonly paused: string | null
 }

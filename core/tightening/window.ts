@@ -1,11 +1,32 @@
-import type { Angle, Torque, TorqueUnit } from '../quantity/index.ts'
-import { degrees, newtonMetres, roundHalfAway, torqueIn, torqueOf, torqueUnits } from '../quantity/index.ts'
+import type { Angle, Length, LengthUnit, Torque, TorqueUnit } from '../quantity/index.ts'
+import {
+  degrees,
+  formatLength,
+  nanometres,
+  newtonMetres,
+  roundHalfAway,
+  torqueIn,
+  torqueOf,
+  torqueUnits,
+} from '../quantity/index.ts'
 import type { Pass } from '../spec/index.ts'
 import type { Reading } from './events.ts'
+import { isTorqueUnit } from './reading.ts'
 
-/** Target and limits of one pull, the limits included. */
-export type Window =
+/** Target and limits of one pull by a wrench, the limits included. */
+export type PullWindow =
   (Limits<Torque> & { readonly kind: 'torque' }) | (Limits<Angle> & { readonly kind: 'angle' })
+
+/** What is measured, its limits included: the gap of the face, what an action asks for, how much longer a fastener is. */
+export interface LengthWindow {
+  readonly kind: 'length'
+  readonly of: 'gap' | 'action' | 'stretch'
+  readonly least: Length
+  readonly most: Length
+}
+
+/** What one pull must show. The length of a fastener that has not been pulled may be any. */
+export type Window = PullWindow | LengthWindow | { readonly kind: 'free-length' }
 
 interface Limits<Value> {
   readonly target: Value
@@ -27,7 +48,7 @@ const usualTorqueShare = 0.04
 const usualDegrees = 5
 
 /**
- * What a pull must reach; null where there is nothing to read: by hand, loosening, actions. A limit that the
+ * What a pull must reach; null where there is nothing to read: by hand, loosening, most actions. A limit that the
  * spec leaves out is ±4 % of the target for a torque, ±5° (not below 0°) for an angle.
  */
 export function windowOf(pass: Pass, fastener: string | null): Window | null {
@@ -44,17 +65,28 @@ export function windowOf(pass: Pass, fastener: string | null): Window | null {
         tolerance: toleranceOf(own),
       }
     }
-    case 'angle':
+    case 'angle': {
+      const own =
+        pass.others?.find(({ fasteners }) => fastener !== null && fasteners.includes(fastener)) ?? pass
       return {
         kind: 'angle',
-        target: pass.target,
-        least: pass.least ?? degrees(Math.max(0, pass.target - usualDegrees)),
-        most: pass.most ?? degrees(pass.target + usualDegrees),
-        tolerance: toleranceOf(pass),
+        target: own.target,
+        least: own.least ?? degrees(Math.max(0, own.target - usualDegrees)),
+        most: own.most ?? degrees(own.target + usualDegrees),
+        tolerance: toleranceOf(own),
       }
+    }
     case 'seat':
-    case 'loosen':
+      return fastener === null && pass.gap !== undefined
+        ? { kind: 'length', of: 'gap', least: nanometres(0), most: pass.gap.most }
+        : null
+    case 'length':
+      return { kind: 'free-length' }
+    case 'stretch':
+      return { kind: 'length', of: 'stretch', least: pass.least, most: pass.most }
     case 'action':
+      return pass.reading === undefined ? null : { kind: 'length', of: 'action', ...pass.reading }
+    case 'loosen':
       return null
     default:
       return pass satisfies never
@@ -66,11 +98,12 @@ function toleranceOf(given: { readonly least?: unknown; readonly most?: unknown 
 }
 
 /**
- * A reading against its window. `value` is in N·m or °, as the window is. A billionth is left to binary
- * rounding.
+ * A reading against its window. `value` is in N·m, ° or nm, as the window is. A billionth is left to binary
+ * rounding; lengths are whole nanometres and need none.
  */
 export function verdictOf(window: Window, value: number): 'within' | 'under' | 'over' {
-  const slack = window.target * 1e-9
+  if (window.kind === 'free-length') return 'within'
+  const slack = window.kind === 'length' ? 0 : window.target * 1e-9
   if (value < window.least - slack) return 'under'
   return value > window.most + slack ? 'over' : 'within'
 }
@@ -81,7 +114,7 @@ export function verdictOf(window: Window, value: number): 'within' | 'under' | '
  */
 export function suspectedUnit(window: Window, reading: Reading): TorqueUnit | null {
   const { unit, value } = reading
-  if (window.kind !== 'torque' || unit === '°') return null
+  if (window.kind !== 'torque' || !isTorqueUnit(unit)) return null
   if (verdictOf(window, torqueOf(value, unit)) === 'within') return null
   return torqueUnits.find((each) => verdictOf(window, torqueOf(value, each)) === 'within') ?? null
 }
@@ -106,7 +139,7 @@ const decimals: Readonly<Record<TorqueUnit | '°', number>> = {
  * is shown is within: 27 lbf·ft is 36.607 N·m and shows as 36.7. Only a window too narrow for the unit's
  * decimals is rounded to the nearest.
  */
-export function showWindow(window: Window, unit: TorqueUnit): ShownWindow {
+export function showWindow(window: PullWindow, unit: TorqueUnit): ShownWindow {
   const places = decimals[window.kind === 'angle' ? '°' : unit]
   const rounded = (value: Torque | Angle, round: (n: number) => number) => {
     const onScale = window.kind === 'angle' ? value : torqueIn(value as Torque, unit)
@@ -120,4 +153,10 @@ export function showWindow(window: Window, unit: TorqueUnit): ShownWindow {
     least: String(nothingLeft ? rounded(window.least, roundHalfAway) : least),
     most: String(nothingLeft ? rounded(window.most, roundHalfAway) : most),
   }
+}
+
+/** What a length must be, in words: `0.10 mm to 0.25 mm`, `at most 0.05 mm`. */
+export function showLengths({ least, most }: LengthWindow, unit: LengthUnit): string {
+  const shown = (length: Length) => formatLength(length, unit)
+  return least === 0 ? `at most ${shown(most)}` : `${shown(least)} to ${shown(most)}`
 }

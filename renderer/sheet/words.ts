@@ -2,7 +2,7 @@ import type { Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/build/index.ts'
 import { formatNumber, inMicrometres } from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
-import { showWindow } from '../../core/tightening/index.ts'
+import { isTorqueUnit, showLengths, showWindow } from '../../core/tightening/index.ts'
 import { dayAndTime } from '../parts/time.ts'
 
 type Stamp = NonNullable<BuildSheet['started']>
@@ -25,8 +25,9 @@ export function rangeText({ least, most }: { least: Clearance['least']; most: Cl
 
 /** Target and limits of a pull in the unit that was read, else in the bench's: `24 N·m (22.8 to 25.2)`. */
 export function windowText({ window, reading }: SheetPull, benchUnit: TorqueUnit): string {
-  if (!window) return ''
-  const unit = reading && reading.unit !== '°' ? reading.unit : benchUnit
+  if (!window || window.kind === 'free-length') return ''
+  if (window.kind === 'length') return showLengths(window, reading?.unit === 'in' ? 'in' : 'mm')
+  const unit = reading && isTorqueUnit(reading.unit) ? reading.unit : benchUnit
   const shown = showWindow(window, unit)
   return `${shown.target} ${window.kind === 'angle' ? '°' : unit} (${shown.least} to ${shown.most})`
 }
@@ -41,10 +42,22 @@ export const verdictWords: { readonly [Each in SheetPull['verdict']]: string } =
 
 export const correctionWords: { readonly [Each in BuildSheet['corrections'][number]['kind']]: string } = {
   'pull-taken-back': 'pull taken back',
+  'fastener-loosened': 'fastener loosened',
+  'fastener-replaced': 'fastener replaced',
+  'run-restarted': 'run begun again',
   'half-taken-out': 'half taken out',
   'part-taken-out': 'part taken out',
   'bead-wiped-off': 'bead wiped off',
   'marks-noted-again': 'marks noted again',
   'shells-chosen-again': 'shells chosen again',
   'check-answered-again': 'check answered again',
+  'readings-noted-again': 'measured again',
+  'readings-withdrawn': 'readings withdrawn',
+}
+
+/** Why a pull that is printed does not count. */
+export const setAsideWords: { readonly [Each in NonNullable<SheetPull['setAside']>]: string } = {
+  loosened: 'no longer counts: the fastener was loosened',
+  'pass-repeated': 'no longer counts: the pass was gone through again',
+  'run-restarted': 'no longer counts: the run was begun again',
 }

@@ -163,7 +163,7 @@ describe('set D pull by pull, TM 5-3810-295-34', () => {
     )
     const shown = firsts.map(({ pass, fastener }) => {
       const window = windowOf(procedure.passes[pass]!, fastener)
-      if (window === null || window.kind === 'angle') return null
+      if (window?.kind !== 'torque') return null
       const { least, most } = showWindow(window, 'lbf·ft')
       return `${least}–${most}`
     })

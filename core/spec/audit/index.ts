@@ -11,6 +11,7 @@ import { auditPositions } from './positions.ts'
 import { auditScrews } from './screws.ts'
 import { auditSource } from './source.ts'
 import { auditSteps } from './steps.ts'
+import { auditStretches } from './stretches.ts'
 import { auditTorques } from './torques.ts'
 import { auditTurns } from './turns.ts'
 import { auditUndersizes } from './undersizes.ts'
@@ -31,6 +32,7 @@ const subjects = [
   auditScrews,
   auditTorques,
   auditTurns,
+  auditStretches,
   auditValues,
   auditBeads,
   auditSteps,

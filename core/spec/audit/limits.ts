@@ -114,10 +114,20 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
             ),
           ]
         case 'angle':
-          return auditPair(place, path, pass, (angle) => formatAngle(angle))
+          return [pass, ...(pass.others ?? [])].flatMap((each, n) =>
+            auditPair(place, n === 0 ? path : `${path}.others[${n - 1}]`, each, (angle) =>
+              formatAngle(angle),
+            ),
+          )
+        case 'stretch':
+          return auditPair(place, path, pass, asMillimetres)
+        case 'action':
+          return pass.reading === undefined
+            ? []
+            : auditPair(place, `${path}.reading`, pass.reading, asMillimetres)
         case 'seat':
         case 'loosen':
-        case 'action':
+        case 'length':
           return []
         default:
           return pass satisfies never

@@ -1,6 +1,7 @@
 import type { Fastener, Order, Pass, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
 import { doubt, fault, type Finding } from './finding.ts'
+import { fastenersOf } from './pulls.ts'
 
 /**
  * Whether every fastener comes once and once only in each order of a full pass. A full pass is any but a recheck, which
@@ -15,9 +16,10 @@ export function auditOrders(spec: EngineSpec): readonly Finding[] {
         ...procedure.orders.flatMap((order, k) =>
           auditOrder(spec, procedure, order, fasteners, `${path}.orders[${k}]`),
         ),
-        ...procedure.passes.flatMap((pass, k) =>
-          auditOwnValues(procedure, pass, k, fasteners, `${path}.passes[${k}]`),
-        ),
+        ...procedure.passes.flatMap((pass, k) => [
+          ...auditOwnValues(procedure, pass, k, fasteners, `${path}.passes[${k}]`),
+          ...auditOnly(procedure, pass, k, fasteners, `${path}.passes[${k}]`),
+        ]),
       ]
     }),
     ...neverTightened(spec, fasteners),
@@ -76,9 +78,9 @@ function auditOwnValues(
   fasteners: ReadonlyMap<string, Fastener>,
   path: string,
 ): readonly Finding[] {
-  if (pass.kind !== 'torque' && pass.kind !== 'recheck') return []
-  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
-  const given = pass.others.flatMap((other) => other.fasteners)
+  if (pass.kind !== 'torque' && pass.kind !== 'recheck' && pass.kind !== 'angle') return []
+  const sequence = fastenersOf(procedure, pass)
+  const given = (pass.others ?? []).flatMap((other) => other.fasteners)
   const common = { procedure: procedure.name, pass: index + 1 }
   const outside = given.filter((id) => !sequence.includes(id))
   const twice = new Set(given.filter((id, at) => given.indexOf(id) !== at))
@@ -102,6 +104,22 @@ function auditOwnValues(
         ]
       : []),
   ]
+}
+
+/** A recheck of some is of some that its order has. */
+function auditOnly(
+  procedure: Procedure,
+  pass: Pass,
+  index: number,
+  fasteners: ReadonlyMap<string, Fastener>,
+  path: string,
+): readonly Finding[] {
+  if (pass.kind !== 'recheck') return []
+  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
+  const outside = (pass.only ?? []).filter((id) => !sequence.includes(id))
+  if (outside.length === 0) return []
+  const facts = { procedure: procedure.name, pass: index + 1, numbers: numbersOf(outside, fasteners) }
+  return [fault('recheck-outside-order', facts, `${path}.only`)]
 }
 
 /** Groups of which no fastener on a face is in any procedure; where some are, `order-misses` speaks. */

@@ -69,6 +69,8 @@ function stageAfter(pass: Pass): (id: string, before: Stage) => Stage {
     case 'loosen':
       return () => loose
     case 'recheck':
+    case 'length':
+    case 'stretch':
     case 'action':
       return (_, before) => before
     default:
@@ -93,6 +95,8 @@ function auditPass(pass: Pass, comers: Comers, place: Place): readonly Finding[]
       ]
     case 'seat':
     case 'loosen':
+    case 'length':
+    case 'stretch':
     case 'action':
       return []
     default:
@@ -107,15 +111,18 @@ function auditAngle(
 ): readonly Finding[] {
   const { path, ...common } = place
   const at = `${path}.target`
-  const angle = formatAngle(pass.target)
+  const most = [pass, ...(pass.others ?? [])].reduce((a, b) => (b.target > a.target ? b : a)).target
+  const angle = formatAngle(most)
   return [
     ...findingFor(
       'angle-without-torque',
       comers.filter(({ stage }) => stage.at === 'loose'),
       place,
     ),
-    ...(pass.target > fullTurn ? [fault('angle-beyond-a-turn', { ...common, angle }, at)] : []),
-    ...(pass.target === 0 ? [fault('angle-missing', common, at)] : []),
+    ...(most > fullTurn ? [fault('angle-beyond-a-turn', { ...common, angle }, at)] : []),
+    ...([pass, ...(pass.others ?? [])].some(({ target }) => target === 0)
+      ? [fault('angle-missing', common, at)]
+      : []),
   ]
 }
 

@@ -1,4 +1,4 @@
-import type { Torque } from '../../quantity/index.ts'
+import type { Angle, Torque } from '../../quantity/index.ts'
 import type { FastenerGroup, Pass, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
 import { screwOf, type Screw } from './screws.ts'
@@ -52,7 +52,14 @@ export function pullsOf(spec: EngineSpec): readonly Pull[] {
 /** The fasteners of a pass in their order; none for an action. */
 export function fastenersOf(procedure: Procedure, pass: Pass): readonly string[] {
   if (pass.kind === 'action') return []
-  return procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
+  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
+  const only = pass.kind === 'recheck' ? pass.only : undefined
+  return only === undefined ? sequence : sequence.filter((id) => only.includes(id))
+}
+
+/** The angle that a pass asks of a fastener: its own, where the pass has one for it. */
+export function angleOf({ target, others = [] }: Extract<Pass, { kind: 'angle' }>, fastener: string): Angle {
+  return others.find(({ fasteners }) => fasteners.includes(fastener))?.target ?? target
 }
 
 /** The torque that a pass asks of each fastener: its own, where the pass has one for it. */

@@ -21,7 +21,7 @@ import {
 import type { FastenerGroup, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
 import { doubt, type Finding } from './finding.ts'
-import { fastenersOf, torquesOf } from './pulls.ts'
+import { angleOf, fastenersOf, torquesOf } from './pulls.ts'
 import { screwOf, type Screw } from './screws.ts'
 
 /**
@@ -91,7 +91,7 @@ function turnOf(procedure: Procedure, fastener: string): Turn | null {
       turn = null
     }
     if (pass.kind === 'angle')
-      turn = { torque, angle: degrees((turn?.angle ?? 0) + pass.target), pass: index }
+      turn = { torque, angle: degrees((turn?.angle ?? 0) + angleOf(pass, fastener)), pass: index }
   })
   return turn
 }

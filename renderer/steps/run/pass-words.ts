@@ -1,7 +1,13 @@
-import type { TorqueUnit } from '../../../core/quantity/index.ts'
-import type { PassKind } from '../../../core/spec/index.ts'
+import type { LengthUnit, TorqueUnit } from '../../../core/quantity/index.ts'
+import type { EngineSpec, Pass, PassKind } from '../../../core/spec/index.ts'
+import { numberOf, showLengths, showWindow, windowOf } from '../../../core/tightening/index.ts'
 import type { Window } from '../../../core/tightening/index.ts'
-import { showWindow } from '../../../core/tightening/index.ts'
+
+/** What the bench reads its scales in. */
+export interface Units {
+  readonly torque: TorqueUnit
+  readonly length: LengthUnit
+}
 
 /** What a pass is called in a heading. */
 export const passName: { readonly [Kind in PassKind]: string } = {
@@ -10,16 +16,67 @@ export const passName: { readonly [Kind in PassKind]: string } = {
   angle: 'angle',
   loosen: 'loosen',
   recheck: 'recheck',
+  length: 'length before',
+  stretch: 'stretch',
   action: 'between passes',
 }
 
-/** The unit that a window is read in: a torque in the wrench's unit, an angle in degrees. */
-export function unitOf(window: Window, unit: TorqueUnit): TorqueUnit | '°' {
-  return window.kind === 'angle' ? '°' : unit
+/** The unit that a window is read in. */
+export function unitOf(window: Window, units: Units): TorqueUnit | LengthUnit | '°' {
+  switch (window.kind) {
+    case 'torque':
+      return units.torque
+    case 'angle':
+      return '°'
+    case 'length':
+    case 'free-length':
+      return units.length
+    default:
+      return window satisfies never
+  }
 }
 
-/** `24 N·m` or `60°`. */
-export function targetText(window: Window, unit: TorqueUnit): string {
-  const { target } = showWindow(window, unit)
-  return window.kind === 'angle' ? `${target}°` : `${target} ${unit}`
+/** `24 N·m`, `60°`, `0.1 mm to 0.25 mm`. */
+export function targetText(window: Window, units: Units): string {
+  switch (window.kind) {
+    case 'torque':
+      return `${showWindow(window, units.torque).target} ${units.torque}`
+    case 'angle':
+      return `${showWindow(window, units.torque).target}°`
+    case 'length':
+      return showLengths(window, units.length)
+    case 'free-length':
+      return `measured in ${units.length}`
+    default:
+      return window satisfies never
+  }
+}
+
+/** A pass in one line with all its values: `torque, 110 lbf·ft; 2, 4, 6: 100 lbf·ft`. */
+export function passText(spec: EngineSpec, pass: Pass, units: Units): string {
+  if (pass.kind === 'action') {
+    const window = windowOf(pass, null)
+    return window === null ? pass.instruction : `${pass.instruction} ${targetText(window, units)}`
+  }
+  const window = windowOf(pass, null)
+  const name = pass.kind === 'seat' && window !== null ? `${passName.seat}, gap` : passName[pass.kind]
+  const base = window === null ? name : `${name}, ${targetText(window, units)}`
+  const others = 'others' in pass ? (pass.others ?? []) : []
+  const own = others.map(({ fasteners }) => {
+    const [first] = fasteners
+    const value = windowOf(pass, first ?? null)
+    return `${numbersText(spec, fasteners)}: ${value === null ? '' : targetText(value, units)}`
+  })
+  const only = pass.kind === 'recheck' && pass.only ? [`only ${numbersText(spec, pass.only)}`] : []
+  const repeated = pass.kind === 'recheck' && pass.repeat ? ['again until none moves'] : []
+  return [base, ...own, ...only, ...repeated].join('; ')
+}
+
+const mostNumbers = 8
+
+function numbersText(spec: EngineSpec, fasteners: readonly string[]): string {
+  const numbers = fasteners.map((id) => numberOf(spec, id))
+  return numbers.length <= mostNumbers
+    ? numbers.join(', ')
+    : `${numbers.slice(0, mostNumbers).join(', ')} … (${numbers.length})`
 }

@@ -1,4 +1,4 @@
-import type { TorqueUnit } from '../../../core/quantity/index.ts'
+import type { Reading } from '../../../core/tightening/index.ts'
 
 /** The one field that takes a reading: typed by hand, or by a gauge that types. */
 export class ReadingField {
@@ -31,7 +31,7 @@ export class ReadingField {
   }
 
   /** What was typed with the unit it is in; null when nothing was, and the click is all there is. */
-  take(unit: TorqueUnit | '°'): { typed: string; unit: TorqueUnit | '°' } | null {
+  take(unit: Reading['unit']): { typed: string; unit: Reading['unit'] } | null {
     return this.#typed.trim() ? { typed: this.#typed, unit } : null
   }
 }

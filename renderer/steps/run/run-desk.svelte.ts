@@ -1,9 +1,18 @@
 import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/spec/index.ts'
-import type { TorqueUnit } from '../../../core/quantity/index.ts'
-import type { Flag, PlannedPull, Run, Window } from '../../../core/tightening/index.ts'
-import { isRunDone, nextPull, openFlags, openPulls, windowOf } from '../../../core/tightening/index.ts'
+import type { Flag, PlannedPull, Reading, Run, Window } from '../../../core/tightening/index.ts'
+import {
+  isRunDone,
+  livePulls,
+  mustBeReplaced,
+  nextPull,
+  openFlags,
+  openPulls,
+  restartPoints,
+  windowOf,
+} from '../../../core/tightening/index.ts'
 import type { BuildSession } from '../../bench/build-session.svelte.ts'
-import { targetText } from './pass-words.ts'
+import { targetText, unitOf } from './pass-words.ts'
+import type { Units } from './pass-words.ts'
 
 export interface PullTask {
   readonly kind: 'pull'
@@ -12,7 +21,7 @@ export interface PullTask {
   readonly fastener: Fastener | null
   readonly group: FastenerGroup | null
   readonly window: Window | null
-  confirmText(unit: TorqueUnit, typed: string): string
+  confirmText(units: Units, typed: string): string
 }
 
 /** What the run asks of the person now. */
@@ -21,11 +30,19 @@ export type Task =
   | { readonly kind: 'declare-new'; readonly group: FastenerGroup }
   | { readonly kind: 'paused'; readonly reason: string }
   | { readonly kind: 'flag'; readonly flag: Flag }
-  | { readonly kind: 'picked'; readonly fastener: Fastener; readonly open: PlannedPull | null }
+  /** Too much on a fastener that cannot be turned back: loosen, replace, begin again. */
+  | { readonly kind: 'replace'; readonly flag: Flag; readonly fastener: Fastener; readonly loose: boolean }
+  | {
+      readonly kind: 'picked'
+      readonly fastener: Fastener
+      readonly open: PlannedPull | null
+      /** Whether anything was pulled on it that still counts. */
+      readonly pulled: boolean
+    }
   | PullTask
   | { readonly kind: 'done' }
 
-type Asking = 'take-back' | 'problem' | 'pause' | null
+type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | null
 
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
 export class RunDesk {
@@ -54,6 +71,10 @@ export class RunDesk {
   get spec(): EngineSpec {
     return this.#spec
   }
+  /** The passes, counted from 0, from which the run may begin again. */
+  get restartPoints(): readonly number[] {
+    return this.run ? restartPoints(this.procedure, this.run) : []
+  }
   get asking() {
     return this.#asking
   }
@@ -75,6 +96,13 @@ export class RunDesk {
   answer = (flag: number, answer: string) =>
     this.#act({ type: 'answer-flag', procedure: this.procedure.id, flag, answer })
 
+  loosen = (fastener: string, reason: string) =>
+    this.#act({ type: 'loosen-fastener', procedure: this.procedure.id, fastener, reason })
+  replace = (fastener: string) =>
+    this.#act({ type: 'replace-fastener', procedure: this.procedure.id, fastener })
+  restart = (pass: number, reason: string) =>
+    this.#act({ type: 'restart-run', procedure: this.procedure.id, pass, reason })
+
   noteProblem = (text: string) =>
     this.#act({
       type: 'note-problem',
@@ -85,7 +113,7 @@ export class RunDesk {
 
   pull(
     { pass, fastener }: PlannedPull,
-    reading: { typed: string; unit: TorqueUnit | '°' } | null,
+    reading: { typed: string; unit: Reading['unit'] } | null,
     moved: boolean,
     outOfOrder: string | null,
   ) {
@@ -123,11 +151,17 @@ export class RunDesk {
     const next = nextPull(procedure, run)
     const flags = openFlags(run)
     const flag = next ? flags.find(({ number }) => !this.#later.includes(number)) : flags[0]
-    if (flag) return { kind: 'flag', flag }
+    if (flag) return this.#replaceTask(flag) ?? { kind: 'flag', flag }
     const picked = this.#pickedTask(next)
     if (picked) return picked
     if (!next) return { kind: 'done' }
     return this.#newGroup(next) ?? this.#pullTask(next)
+  }
+
+  #replaceTask(flag: Flag): Task | null {
+    const fastener = this.#fastener(flag.fastener)
+    if (fastener === null || !mustBeReplaced(this.#spec, this.procedure, flag)) return null
+    return { kind: 'replace', flag, fastener, loose: this.run!.loosened.includes(fastener.id) }
   }
 
   #pickedTask(next: PlannedPull | null): Task | null {
@@ -135,7 +169,8 @@ export class RunDesk {
     const fastener = this.#spec.fasteners.find((each) => each.id === id)
     if (!fastener || fastener.id === next?.fastener) return null
     const open = openPulls(this.procedure, this.run).find((planned) => planned.fastener === fastener.id)
-    return { kind: 'picked', fastener, open: open ?? null }
+    const pulled = [...livePulls(this.run).values()].some((pull) => pull.fastener === fastener.id)
+    return { kind: 'picked', fastener, open: open ?? null, pulled }
   }
 
   #newGroup(next: PlannedPull): Task | null {
@@ -155,7 +190,7 @@ export class RunDesk {
       fastener,
       group: this.#groupOf(fastener),
       window,
-      confirmText: (unit, typed) => confirmText(pass, fastener?.number ?? '', window, unit, typed.trim()),
+      confirmText: (units, typed) => confirmText(pass, fastener?.number ?? null, window, units, typed.trim()),
     }
   }
 
@@ -170,26 +205,34 @@ export class RunDesk {
 
 function confirmText(
   pass: Pass,
-  number: string,
+  number: string | null,
   window: Window | null,
-  unit: TorqueUnit,
+  units: Units,
   typed: string,
 ): string {
+  const who = number ?? 'It'
+  if (window !== null && typed !== '') {
+    const unit = unitOf(window, units)
+    return `${who} reads ${typed}${unit === '°' ? '' : ' '}${unit}`
+  }
+  if (window?.kind === 'length' || window?.kind === 'free-length')
+    return `Write down what ${number === null ? 'the gauge shows' : `${number} measures`}`
   switch (pass.kind) {
     case 'seat':
-      return `${number} is seated`
+      return `${who} is seated`
     case 'loosen':
-      return `${number} is loose`
+      return `${who} is loose`
     case 'action':
+    case 'length':
+    case 'stretch':
       return 'Done'
     case 'torque':
     case 'angle':
     case 'recheck': {
       if (!window) throw new Error(`a ${pass.kind} pass has no window`)
-      if (typed) return `${number} reads ${typed}${window.kind === 'angle' ? '°' : ` ${unit}`}`
-      const target = targetText(window, unit)
-      if (pass.kind === 'recheck') return `${number} holds ${target}`
-      return pass.kind === 'angle' ? `${number} is turned ${target}` : `${number} is at ${target}`
+      const target = targetText(window, units)
+      if (pass.kind === 'recheck') return `${who} holds ${target}`
+      return pass.kind === 'angle' ? `${who} is turned ${target}` : `${who} is at ${target}`
     }
     default:
       return pass satisfies never

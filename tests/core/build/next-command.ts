@@ -5,9 +5,9 @@ import {
   type BuildCommand,
   type BuildState,
 } from '../../../core/build/index.ts'
-import { formatLength, half, sum } from '../../../core/quantity/index.ts'
+import { formatLength, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Fit, Step } from '../../../core/spec/index.ts'
-import { nextPull, openFlags, plannedPulls, windowOf } from '../../../core/tightening/index.ts'
+import { nextPull, openFlags, plannedPulls, windowOf, type Window } from '../../../core/tightening/index.ts'
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 
@@ -89,7 +89,22 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
   if (next === null)
     return { type: 'answer-flag', procedure, flag: openFlags(run)[0]!.number, answer: 'Put right.' }
   const window = windowOf(plan.passes[next.pass]!, next.fastener)
-  const unit = window?.kind === 'angle' ? '°' : 'N·m'
-  const reading = window === null ? null : ({ typed: window.target.toFixed(3), unit } as const)
+  const reading = window === null ? null : onTarget(window)
   return { type: 'pull', procedure, ...next, reading, moved: false, outOfOrder: null }
+}
+
+/** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
+function onTarget(window: Window) {
+  switch (window.kind) {
+    case 'angle':
+      return { typed: window.target.toFixed(3), unit: '°' } as const
+    case 'torque':
+      return { typed: window.target.toFixed(3), unit: 'N·m' } as const
+    case 'length':
+      return { typed: String(inMillimetres(window.most)), unit: 'mm' } as const
+    case 'free-length':
+      return { typed: '80', unit: 'mm' } as const
+    default:
+      return window satisfies never
+  }
 }

@@ -74,7 +74,7 @@ function moves(procedure: string): fc.Arbitrary<Move> {
     if (procedure === 'rods' && run.declaredNew.length === 0)
       return { type: 'declare-new', procedure, group: 'rod-bolts' }
     const window = windowOf(plan.passes[next.pass]!, next.fastener)
-    const typed = reads && window !== null ? String(window.target) : null
+    const typed = reads && window !== null && 'target' in window ? String(window.target) : null
     const unit = window?.kind === 'angle' ? '°' : 'N·m'
     return {
       type: 'pull',

@@ -70,7 +70,8 @@ export class Bench {
     const next = this.next!
     const window = windowOf(this.procedure.passes[next.pass]!, next.fastener)
     const unit = window?.kind === 'angle' ? '°' : 'N·m'
-    this.does(pull(next, window === null ? null : [String(window.target), unit]))
+    const wanted = window !== null && 'target' in window
+    this.does(pull(next, wanted ? [String(window.target), unit] : null))
   }
 
   singleUseGroups() {
