@@ -1,12 +1,26 @@
 import { z } from 'zod'
 import { buildCommand, recordedEvent } from './build/index.ts'
-import { archiveRequests, buildLine, nothing, recordRequests, toldProblem } from './contract/index.ts'
+import {
+  archiveRequests,
+  buildLine,
+  nothing,
+  recordRequests,
+  toldProblem,
+  wrenchRequests,
+} from './contract/index.ts'
 import type { ToldProblem } from './contract/index.ts'
 import { lengthUnits, torqueUnits } from './quantity/index.ts'
 
 export { toldProblem }
-export { mostExportCharacters } from './contract/index.ts'
-export type { BackupList, BuildLine, Imported, ToldProblem, Verification } from './contract/index.ts'
+export { mostExportCharacters, writtenWrench } from './contract/index.ts'
+export type {
+  BackupList,
+  BuildLine,
+  Imported,
+  ToldProblem,
+  Verification,
+  WrittenWrench,
+} from './contract/index.ts'
 
 /** What a bench keeps between starts: how things are shown, and who stands there. */
 export const preferences = z.strictObject({
@@ -92,6 +106,7 @@ export const contract = {
   },
   ...archiveRequests,
   ...recordRequests,
+  ...wrenchRequests,
 } as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>
 
 export type RequestName = keyof typeof contract

@@ -23,4 +23,6 @@ export const requestNames: readonly string[] = [
   'verification.start',
   'verification.read',
   'verification.stop',
+  'wrenches.list',
+  'wrenches.keep',
 ]

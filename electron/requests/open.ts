@@ -18,6 +18,7 @@ import { readEngines } from './specs.ts'
 import type { Engine } from './specs.ts'
 import { traceOf } from './trace.ts'
 import { verificationRequests } from './verification.ts'
+import { wrenchRequests } from './wrenches.ts'
 
 /** What a host says of itself. */
 export interface HostFacts {
@@ -58,6 +59,7 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
       return done({ ...facts, problem: null })
     },
     ...preferenceRequests(store),
+    ...wrenchRequests(store),
     ...engineRequests(engines),
     ...buildRequests({ ...given, atHand, finished: () => void keeper.make() }),
     ...archiveRequests(store, atHand),
