@@ -1,6 +1,6 @@
 import { searchWords } from '../../core/build/index.ts'
 import type { BuildEvent, Mention, RecordedEvent } from '../../core/build/index.ts'
-import type { Database } from './sqlite.ts'
+import type { Database, Statement } from './sqlite.ts'
 
 /** One line of the list of builds. */
 export interface BuildRow {
@@ -63,6 +63,8 @@ function linesOf(ids: string): string {
 /** The list of builds and the words they are found by: read off the events, in the transaction that adds them. */
 export function buildsOn(db: Database) {
   const one = db.prepare<[string], BuildRow>(linesOf('SELECT ? AS id'))
+  /** By the SQL of the ids; to prepare one takes longer than to carry it out. */
+  const searches = new Map<string, Statement<unknown[], BuildRow>>()
   const insert = db.prepare(`
     INSERT INTO build (id, year, ordinal, name, serial, spec_sha256, started_at_utc, finished)
     VALUES (
@@ -100,7 +102,9 @@ export function buildsOn(db: Database) {
     one: (id: string): BuildRow | null => one.get(id) ?? null,
     find: (search: Search = {}): readonly BuildRow[] => {
       const { sql, values } = pageOf(search)
-      return db.prepare<unknown[], BuildRow>(linesOf(sql)).all(...values)
+      const lines = searches.get(sql) ?? db.prepare<unknown[], BuildRow>(linesOf(sql))
+      searches.set(sql, lines)
+      return lines.all(...values)
     },
     /** Takes in entries just added to `build`, in order, and the words they add to it. */
     follow(
@@ -158,11 +162,17 @@ function pageOf({ words = [], kind, from, to, state, before, most = -1 }: Search
   if (from !== undefined) narrow('started_at_utc >= ?', from)
   if (to !== undefined) narrow('started_at_utc < ?', to)
   if (state !== undefined) narrow(inState[state])
-  for (const word of words) {
-    const said = 'SELECT build FROM mention WHERE word >= ? AND word < ?'
-    if (kind === undefined) narrow(`id IN (${said})`, word, word + lastCharacter)
-    else narrow(`id IN (${said} AND kind = ?)`, word, word + lastCharacter, kind)
-  }
+  // The longest word narrows most: its builds are looked up, and each is asked for the other words.
+  const [longest, ...others] = words.toSorted((a, b) => b.length - a.length)
+  const saidOf = (word: string): readonly string[] => [
+    word,
+    word + lastCharacter,
+    ...(kind === undefined ? [] : [kind]),
+  ]
+  const said = `word >= ? AND word < ?${kind === undefined ? '' : ' AND kind = ?'}`
+  if (longest !== undefined) narrow(`id IN (SELECT build FROM mention WHERE ${said})`, ...saidOf(longest))
+  for (const word of others)
+    narrow(`EXISTS (SELECT 1 FROM mention WHERE mention.build = build.id AND ${said})`, ...saidOf(word))
   const where = conditions.length === 0 ? '' : `WHERE ${conditions.join(' AND ')}`
   return { sql: `SELECT id FROM build ${where} ORDER BY id DESC LIMIT ?`, values: [...values, most] }
 }

@@ -2,7 +2,7 @@ import Database from 'better-sqlite3'
 import { problem } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 
-export type { Database } from 'better-sqlite3'
+export type { Database, Statement } from 'better-sqlite3'
 
 /** Stands in the file's header: "Bdpl". By it a record is told from any other SQLite file. */
 export const applicationId = 0x4264706c

@@ -38,8 +38,14 @@ export async function walkRecord(db: Database, { only, signal, onProgress }: Wal
   await setImmediate()
   if (signal.aborted) return null
   const of = only === null ? Number(db.prepare('SELECT count(*) FROM build').pluck().get()) : 1
+  // A build that lost all its entries is still listed, and entries may have lost their build.
   const nextBuild = db
-    .prepare<[string], string>('SELECT build FROM event WHERE build > ? ORDER BY build LIMIT 1')
+    .prepare<{ last: string }, string | null>(
+      `SELECT min(id) FROM (
+        SELECT min(id) AS id FROM build WHERE id > @last
+        UNION ALL SELECT * FROM (SELECT build FROM event WHERE build > @last ORDER BY build LIMIT 1)
+      )`,
+    )
     .pluck()
   const rows = db.prepare<[string, number, number], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? AND seq > ? ORDER BY seq LIMIT ?',
@@ -47,24 +53,15 @@ export async function walkRecord(db: Database, { only, signal, onProgress }: Wal
   const listed = db.prepare<[string], { spec_sha256: string; text: string }>(
     'SELECT spec_sha256, text FROM build JOIN spec ON spec.sha256 = build.spec_sha256 WHERE id = ?',
   )
-  const unwritten = db
-    .prepare<[string | null], string>(
-      'SELECT id FROM build WHERE id = coalesce(?, id) AND NOT EXISTS (SELECT 1 FROM event WHERE event.build = build.id)',
-    )
-    .pluck()
-
   const soundSpecs = new Set<string>()
-  const breaks: Break[] = unwritten.all(only).map((build) => ({ build, entry: 1 }))
+  const breaks: Break[] = []
   const heads = createHash('sha256')
   let builds = 0
   let entries = 0
   let sliceEnds = performance.now() + sliceMs
 
-  for (
-    let build = only ?? nextBuild.get('');
-    build !== undefined;
-    build = only === null ? nextBuild.get(build) : undefined
-  ) {
+  const next = (last: string): string | null => nextBuild.get({ last }) ?? null
+  for (let build = only ?? next(''); build !== null; build = only === null ? next(build) : null) {
     let previous: string | null = null
     let place = 0
     let broken = false
@@ -86,6 +83,7 @@ export async function walkRecord(db: Database, { only, signal, onProgress }: Wal
       if (signal.aborted) return null
       sliceEnds = performance.now() + sliceMs
     }
+    if (place === 0) breaks.push({ build, entry: 1 })
     const spec = listed.get(build)
     if (spec === undefined || (!soundSpecs.has(spec.spec_sha256) && sha256(spec.text) !== spec.spec_sha256))
       breaks.push({ build, entry: null })

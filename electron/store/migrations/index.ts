@@ -1,5 +1,6 @@
 import { record } from './0001-record.ts'
 import { archive } from './0002-archive.ts'
+import { search } from './0003-search.ts'
 
 /** One step of the record's form: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -8,4 +9,4 @@ export interface Migration {
 }
 
 /** In order, without a gap. A migration that has ever been released is never edited: a new one is added. */
-export const migrations: readonly Migration[] = [record, archive]
+export const migrations: readonly Migration[] = [record, archive, search]

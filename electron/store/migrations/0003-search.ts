@@ -1,0 +1,7 @@
+/** The third form: the words of a build are at hand by the build, for searches by several words. */
+export const search = {
+  version: 3,
+  sql: `
+    CREATE INDEX mention_by_build ON mention (build, word);
+  `,
+} as const
