@@ -62,11 +62,22 @@ export function proposeByReadings(
   uncertainty: Length,
 ): Proposal<'readings'> {
   const sizes = countingSizes(position, measured)
-  if (!sizes.ok) return withoutShells(position, sizes.problem)
+  return sizes.ok
+    ? proposeBySizes(fit, position, sizes.value, uncertainty)
+    : withoutShells(position, sizes.problem)
+}
+
+/** As `proposeByReadings`, where one of the parts may be known by its mark alone. */
+export function proposeBySizes(
+  fit: Fit,
+  position: string,
+  sizes: Sizes,
+  uncertainty: Length,
+): Proposal<'readings'> {
   const guarded = guardedLimits(fit.clearance, uncertainty)
   if (!guarded.ok) return withoutShells(position, guarded.problem)
   const drawnIn = { ...fit, clearance: { ...fit.clearance, target: targetOf(fit), ...guarded.value } }
-  const chosen = nearestInside(drawnIn, position, sizes.value)
+  const chosen = nearestInside(drawnIn, position, sizes)
   if (!chosen.ok) return withoutShells(position, chosen.problem)
   const reason =
     `Nearest to the target of the ${chosen.value.of} allowed pairs that stay inside the limits ` +

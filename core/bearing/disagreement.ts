@@ -31,7 +31,8 @@ export function disagreements(
   ]
 }
 
-function disagreement(
+/** As `disagreements`, of one part. */
+export function disagreement(
   part: MarkedPart,
   place: string,
   mark: string | null,

@@ -30,14 +30,16 @@ export function sizesOf(fit: Fit, place: string, marks: MarkPair): Outcome<Sizes
   return journal.ok ? done({ bore: bore.value, journal: journal.value }) : journal
 }
 
-function knownMark(part: MarkedPart, place: string, mark: string | null): Outcome<string> {
+/** Refuses `mark-worn`, `mark-unknown`. */
+export function knownMark(part: MarkedPart, place: string, mark: string | null): Outcome<string> {
   if (mark === null) return refused('mark-worn', { place, part: part.name })
   const known = part.marks.map((each) => each.mark)
   if (known.includes(mark)) return done(mark)
   return refused('mark-unknown', { position: place, part: part.name, mark, known })
 }
 
-function sizeOf(part: MarkedPart, place: string, mark: string): Outcome<Range> {
+/** The band of a mark. Refuses `mark-without-band`. */
+export function sizeOf(part: MarkedPart, place: string, mark: string): Outcome<Range> {
   const band = part.marks.find((each) => each.mark === mark)?.band
   return band === undefined
     ? refused('mark-without-band', { place, part: part.name, mark })

@@ -1,5 +1,5 @@
 import type { Half } from './pairs.ts'
-import type { Assignment } from './stock.ts'
+import type { AllottedShell } from './stock.ts'
 
 /** Shells of one kind to order, and where they go. */
 export interface OrderLine {
@@ -11,8 +11,13 @@ export interface OrderLine {
   readonly waiting: readonly string[]
 }
 
+/** A bearing with the shells it is to get; those without a label are not in the tray. */
+export interface Wanting extends Readonly<Record<Half, Omit<AllottedShell, 'wall'>>> {
+  readonly position: string
+}
+
 /** What has to be ordered before every bearing of an assignment has its shells: one line for each kind, in bearing order. */
-export function orderList({ filled }: Pick<Assignment, 'filled'>): readonly OrderLine[] {
+export function orderList({ filled }: { readonly filled: readonly Wanting[] }): readonly OrderLine[] {
   const lines = new Map<string, OrderLine>()
   for (const bearing of filled)
     for (const at of ['upper', 'lower'] as const) {

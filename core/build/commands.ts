@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { bearingCommands } from './bearing-commands.ts'
 import { runCommands } from '../tightening/index.ts'
 import { half } from './events.ts'
 
@@ -41,6 +42,7 @@ export const buildCommand = z.discriminatedUnion('type', [
     reading: z.string().max(40).nullable(),
     note: typedReason,
   }),
+  ...bearingCommands,
   ...runCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it

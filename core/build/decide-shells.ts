@@ -1,10 +1,12 @@
-import { candidatesFor, proposeShells, readMarks, type Proposal } from '../bearing/index.ts'
+import { readMarks } from '../bearing/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Fit } from '../spec/index.ts'
 import { readReason } from '../tightening/index.ts'
+import { bearingAt, candidatesAt } from './bearing-at.ts'
 import type { BuildCommand } from './commands.ts'
 import type { BuildEvent, Half, ShellChoice } from './events.ts'
 import { stepToWorkOn } from './order-of-steps.ts'
+import { proposalsFor, type BearingProposal, type ProposedHalf } from './proposals.ts'
 import { halfKey, type BuildState } from './state.ts'
 import { firstFitted, fitOf, halvesOf } from './steps.ts'
 
@@ -29,16 +31,6 @@ export function noteMarks(
   return done([{ type: 'marks-noted', ...common, marks: [...marks.value], typed: command.typed }])
 }
 
-/**
- * The shells to fit for each position of a fit, as its marks ask for; none while marks of a part are missing.
- * Worn marks give a proposal without shells.
- */
-export function proposalsFor(spec: EngineSpec, state: BuildState, fitId: string): readonly Proposal[] {
-  const marks = state.marks[fitId]
-  if (!marks?.housing || !marks.journal) return []
-  return proposeShells(fitOf(spec, fitId), marks.housing, marks.journal)
-}
-
 /** Shells may be chosen again until one of them is in place. */
 export function chooseShells(
   spec: EngineSpec,
@@ -58,10 +50,11 @@ export function chooseShells(
   const others = new Map(command.others.map((other) => [halfKey(other.position, other.half), other]))
   const choices: ShellChoice[] = []
   for (const [position, half] of halvesOf(fit)) {
-    const proposal = proposals.find((each) => each.position === position)?.[half] ?? null
-    const choice = chooseHalf(position, half, proposal, others.get(halfKey(position, half)))
+    const proposal = proposals.find((each) => each.position === position)!
+    const choice = chooseHalf(half, proposal, others.get(halfKey(position, half)))
     if (!choice.ok) return choice
-    choices.push(choice.value)
+    const { undersize } = bearingAt(state, fit, position)
+    choices.push(undersize === null ? choice.value : { ...choice.value, undersize })
   }
   const pairs = checkPairs(state, fit, choices)
   return pairs.ok
@@ -69,22 +62,30 @@ export function chooseShells(
     : pairs
 }
 
-function withoutShells(state: BuildState, fit: Fit): Outcome<null> {
+/** Refuses `shell-in-place` while a shell of the fit is. */
+export function withoutShells(state: BuildState, fit: Fit): Outcome<null> {
   const fitted = firstFitted(state, fit)
   return fitted === null ? done(null) : refused('shell-in-place', { position: fitted[0], half: fitted[1] })
 }
 
 function chooseHalf(
-  position: string,
   half: Half,
-  proposal: Proposal[Half],
+  proposal: BearingProposal,
   other: ChooseShells['others'][number] | undefined,
 ): Outcome<ShellChoice> {
-  if (proposal !== null && (other === undefined || other.grade === proposal.grade))
-    return done({ position, half, grade: proposal.grade, by: proposal.by, reason: null })
+  const { position } = proposal
+  const proposed = proposal[half]
+  if (proposed !== null && (other === undefined || other.grade === proposed.grade))
+    return done(asProposed(position, half, proposed))
+  if (proposal.problem?.code === 'basis-undecided') return { ok: false, problem: proposal.problem }
   if (other === undefined) return refused('shell-undecided', { position, half })
   const reason = readReason(other.reason, `why ${position}, ${half} half, gets ${other.grade}`)
   return reason.ok ? done({ position, half, grade: other.grade, by: 'person', reason: reason.value }) : reason
+}
+
+function asProposed(position: string, half: Half, { grade, by, reason, label }: ProposedHalf): ShellChoice {
+  const choice = { position, half, grade, by, reason: by === 'person' ? reason : null }
+  return label === undefined ? choice : { ...choice, label }
 }
 
 /** A person may overrule a proposal, not the spec's rule for which grades may share a bearing. */
@@ -93,17 +94,11 @@ function checkPairs(state: BuildState, fit: Fit, choices: readonly ShellChoice[]
   const unknown = choices.find(({ grade }) => !known.includes(grade))
   if (unknown !== undefined)
     return refused('grade-unknown', { place: unknown.position, grade: unknown.grade, known })
-  const marks = state.marks[fit.id]
-  for (const [index, position] of fit.positions.entries()) {
+  for (const position of fit.positions) {
     const [upper = '', lower = ''] = choices
       .filter((each) => each.position === position)
       .map(({ grade }) => grade)
-    const allowed = candidatesFor(
-      fit,
-      position,
-      marks?.housing?.[index] ?? null,
-      marks?.journal?.[index] ?? null,
-    )
+    const allowed = candidatesAt(bearingAt(state, fit, position))
     if (!allowed.some((pair) => pair.upper === upper && pair.lower === lower))
       return refused('pair-not-allowed', { position, upper, lower })
   }

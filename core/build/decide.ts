@@ -4,6 +4,7 @@ import type { BuildCommand } from './commands.ts'
 import { decideCheck } from './decide-check.ts'
 import { amendBuild, voidBuild } from './decide-afterwards.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
+import { decideBearing } from './decide-bearing.ts'
 import { confirmStep } from './decide-second.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideProcedure } from './decide-procedure.ts'
@@ -31,6 +32,15 @@ export function decide(
       return noteMarks(spec, state, command)
     case 'choose-shells':
       return chooseShells(spec, state, command)
+    case 'note-readings':
+    case 'withdraw-readings':
+    case 'declare-undersize':
+    case 'decide-basis':
+    case 'pin-shells':
+    case 'release-shells':
+    case 'note-tray':
+    case 'read-thread':
+      return decideBearing(spec, state, command)
     case 'fit-half':
       return fitHalf(spec, state, command)
     case 'take-out-half':

@@ -2,10 +2,11 @@ import type { BeadState, BearingFact, DrawingFacts, FastenerFact, HalfFact } fro
 import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
 import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../tightening/index.ts'
+import { bearingAt, type BearingCase } from './bearing-at.ts'
 import { clearanceAt } from './clearance-at.ts'
-import { proposalsFor } from './decide-shells.ts'
 import { halves, type Half } from './events.ts'
 import { faceOfStep } from './face-of-step.ts'
+import { proposalsFor } from './proposals.ts'
 import { halfKey, type BuildState } from './state.ts'
 import { procedureOf } from './steps.ts'
 
@@ -44,7 +45,9 @@ function withProposal(spec: EngineSpec, state: BuildState, fit: string): BuildSt
     halves.flatMap((half) => {
       const { position } = proposal
       const wanted = proposal[half]
-      return wanted === null ? [] : [{ position, half, grade: wanted.grade, by: wanted.by, reason: null }]
+      if (wanted === null) return []
+      const { grade, by, label } = wanted
+      return [{ position, half, grade, by, reason: null, ...(label !== undefined && { label }) }]
     }),
   )
   return { ...state, shells: { ...state.shells, [fit]: proposed } }
@@ -56,8 +59,16 @@ function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, Be
     const lower = halfFact(state, fit, position, 'lower')
     const known = clearanceAt(state, fit, position)
     const clearance = known === null ? null : formatMicrometres(known.clearance.nominal)
-    return [position, { upper, lower, clearance, withinLimits: known === null || known.within === 'inside' }]
+    const flag = flagOf(bearingAt(state, fit, position))
+    const withinLimits = known === null || known.within === 'inside'
+    return [position, { upper, lower, clearance, withinLimits, ...(flag !== null && { flag }) }]
   })
+}
+
+/** What a person has to look at before the bearing is closed; null where nothing is. */
+function flagOf({ basis, shapeFaults }: BearingCase): string | null {
+  if (basis === 'undecided') return 'mark and readings differ'
+  return shapeFaults.length > 0 ? 'out of shape' : null
 }
 
 function halfFact(state: BuildState, fit: Fit, position: string, half: Half): HalfFact | null {

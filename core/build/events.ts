@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { bearingEvents } from './bearing-events.ts'
 import { runEvents } from '../tightening/index.ts'
 
 const version = z.literal(1)
@@ -12,9 +13,13 @@ export const shellChoice = z.strictObject({
   position: z.string(),
   half,
   grade: z.string(),
-  by: z.enum(['chart', 'bands', 'person']),
+  by: z.enum(['chart', 'bands', 'person', 'readings', 'tray']),
   /** Why a person chose another shell than the proposed one. */
   reason: reason.nullable(),
+  /** The line of the tray it is taken from, null for one that must be ordered; absent where no tray was noted. */
+  label: z.string().nullable().optional(),
+  /** The spec's undersize that it is for; absent for the standard size. */
+  undersize: z.string().optional(),
 })
 
 /**
@@ -75,6 +80,7 @@ export const buildEvent = z.discriminatedUnion('type', [
     reading: z.strictObject({ typed: z.string().max(40), length_nm: z.int() }).nullable(),
     note: z.string().trim().max(600),
   }),
+  ...bearingEvents,
   ...runEvents,
   /**
    * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else

@@ -1,6 +1,7 @@
 import { evolveRun } from '../tightening/index.ts'
+import { evolveBearings } from './bearing-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
-import { emptyBuild, halfKey, type BuildState, type Marks } from './state.ts'
+import { bearingsIn, emptyBuild, halfKey, type BuildState, type Marks } from './state.ts'
 
 /** What of a recorded event the state is made from. */
 export type Entry = Pick<RecordedEvent, 'seq' | 'event'>
@@ -41,10 +42,11 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'marks-noted': {
       const before = state.marks[event.fit] ?? { housing: null, journal: null }
       const marks = { ...state.marks, [event.fit]: { ...before, [event.part]: event.marks } }
-      const shells = sameMarks(before[event.part], event.marks)
-        ? state.shells
-        : without(state.shells, event.fit)
-      return { ...state, marks, shells, workedOn: { step: event.step } }
+      const workedOn = { step: event.step }
+      if (sameMarks(before[event.part], event.marks)) return { ...state, marks, workedOn }
+      // What was decided between the old marks and the readings is open again.
+      const bearings = { ...state.bearings, [event.fit]: { ...bearingsIn(state, event.fit), basis: {} } }
+      return { ...state, marks, bearings, shells: without(state.shells, event.fit), workedOn }
     }
     case 'shells-chosen':
       return {
@@ -81,6 +83,19 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'check-answered': {
       const { step, verdict, reading, note } = event
       return { ...state, checks: { ...state.checks, [step]: { verdict, reading, note } }, workedOn: { step } }
+    }
+    case 'readings-noted':
+    case 'readings-withdrawn':
+    case 'undersize-declared':
+    case 'basis-decided':
+    case 'shells-pinned':
+    case 'shells-released':
+    case 'tray-noted':
+    case 'thread-read': {
+      const { fit, step } = event
+      const bearings = { ...state.bearings, [fit]: evolveBearings(bearingsIn(state, fit), event) }
+      const shells = event.type === 'thread-read' ? state.shells : without(state.shells, fit)
+      return { ...state, bearings, shells, workedOn: { step } }
     }
     case 'run-started':
     case 'fasteners-declared-new':

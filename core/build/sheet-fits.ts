@@ -4,6 +4,7 @@ import type { EngineSpec, Fit, Pattern } from '../spec/index.ts'
 import { clearanceAt } from './clearance-at.ts'
 import type { Half, RecordedEvent, ShellChoice } from './events.ts'
 import { stampOf, type Stamp } from './stamp.ts'
+import { measuredOn, trayOn, type SheetMeasured, type SheetTray } from './sheet-measured.ts'
 import type { BuildState } from './state.ts'
 
 /** One fit's marks and shells: what was read, what was chosen, what was put in by whom. */
@@ -14,6 +15,8 @@ export interface SheetFit {
   readonly housing: SheetMarks
   readonly journal: SheetMarks
   readonly chosen: Stamp | null
+  /** Null where no shells were counted. */
+  readonly tray: SheetTray | null
   readonly rows: readonly SheetBearing[]
 }
 
@@ -35,6 +38,7 @@ export interface SheetBearing {
   readonly clearance: Clearance | null
   /** True where nothing says otherwise. */
   readonly withinLimits: boolean
+  readonly measured: SheetMeasured
 }
 
 export interface SheetHalf {
@@ -42,6 +46,8 @@ export interface SheetHalf {
   readonly pattern: Pattern | null
   readonly by: ShellChoice['by']
   readonly reason: string | null
+  /** As in `ShellChoice`. */
+  readonly label?: string | null
   /** When it was put in and stayed. */
   readonly fitted: Stamp | null
 }
@@ -59,6 +65,7 @@ export function fitsOn(
       housing: marksOf(fit, 'housing', entries),
       journal: marksOf(fit, 'journal', entries),
       chosen: state.shells[fit.id] === undefined ? null : chosenAt(fit, entries),
+      tray: trayOn(state, fit, entries),
       rows: fit.positions.map((position, index) => {
         const known = clearanceAt(state, fit, position)
         return {
@@ -69,6 +76,7 @@ export function fitsOn(
           lower: halfOf(state, fit, position, 'lower', entries),
           clearance: known?.clearance ?? null,
           withinLimits: known === null || known.within === 'inside',
+          measured: measuredOn(state, fit, position, entries),
         }
       }),
     }
@@ -97,7 +105,7 @@ function halfOf(
 ): SheetHalf | null {
   const choice = state.shells[fit.id]?.find((each) => each.position === position && each.half === half)
   if (choice === undefined) return null
-  const { grade, by, reason } = choice
+  const { grade, by, reason, label } = choice
   const moved = entries.findLast(
     ({ event }) =>
       (event.type === 'half-fitted' || event.type === 'half-taken-out') &&
@@ -106,5 +114,5 @@ function halfOf(
   )
   const fitted = moved?.event.type === 'half-fitted' ? stampOf(moved) : null
   const pattern = fit.grades.find((each) => each.grade === grade)?.pattern ?? null
-  return { grade, pattern, by, reason, fitted }
+  return { grade, pattern, by, reason, ...(label !== undefined && { label }), fitted }
 }

@@ -1,4 +1,5 @@
 import type { Run } from '../tightening/index.ts'
+import { untouched, type BearingRecord } from './bearing-record.ts'
 import type { Half, ShellChoice } from './events.ts'
 
 /** How far a build has come: what its events add up to. Ids are the spec's. */
@@ -13,6 +14,8 @@ export interface BuildState {
    * changed.
    */
   readonly shells: Readonly<Record<string, readonly ShellChoice[]>>
+  /** By fit id: readings, undersizes, pins, the tray. Ask `bearingsIn`. */
+  readonly bearings: Readonly<Record<string, BearingRecord>>
   /** Halves in place, as `M2/upper`. */
   readonly fitted: ReadonlySet<string>
   /** Steps of the kind fit-part that are done. */
@@ -57,6 +60,7 @@ export const emptyBuild: BuildState = {
   started: null,
   marks: {},
   shells: {},
+  bearings: {},
   fitted: new Set(),
   partsFitted: new Set(),
   beads: {},
@@ -72,4 +76,9 @@ export const emptyBuild: BuildState = {
 /** How a half of a bearing is named in `fitted` and on the drawing. */
 export function halfKey(position: string, half: Half): string {
   return `${position}/${half}`
+}
+
+/** What was measured of a fit's bearings and decided about them. */
+export function bearingsIn(state: BuildState, fit: string): BearingRecord {
+  return state.bearings[fit] ?? untouched
 }

@@ -49,6 +49,16 @@ export const buildWords = {
     readonly lower: string
   }) =>
     `${facts.position}: this engine does not allow ${facts.upper} above with ${facts.lower} below. Choose another pair.`,
+  'basis-undecided': ({ position }: { readonly position: string }) =>
+    `${position}: its mark and its readings do not agree. Measure again, or decide which of them counts and say why.`,
+  'nothing-measured': ({ position }: { readonly position: string }) =>
+    `${position}: nothing was measured there. Note readings first.`,
+  'nothing-pinned': ({ position }: { readonly position: string }) =>
+    `${position}: no shell is pinned there, so there is nothing to release.`,
+  'tray-line-unknown': ({ position, label }: { readonly position: string; readonly label: string }) =>
+    `${position}: no line of the tray is labelled ${label}. Choose one that is.`,
+  'tray-label-missing': ({ line }: { readonly line: number }) =>
+    `Line ${line} of the tray has no label. Write on it what stands on the box or the shell.`,
   'shell-not-chosen': ({ position, half }: OfHalf) =>
     `${position}: no shell is chosen for the ${half} half. Choose the shells first.`,
   'position-not-in-fit': ({ position, fit }: { readonly position: string; readonly fit: string }) =>

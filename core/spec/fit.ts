@@ -91,6 +91,15 @@ export const fit = z.strictObject({
       taper: sizeText.optional(),
     })
     .optional(),
+  seating: z
+    .strictObject({
+      /** Whether an upper and a lower shell are the same part. */
+      halves: z.enum(['alike', 'differ']),
+      /** How each half lies: where its groove, oil hole and tang go. */
+      upper: sentenceText,
+      lower: sentenceText,
+    })
+    .optional(),
   warm: z
     .strictObject({
       housingExpansion: expansion,

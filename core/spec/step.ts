@@ -37,6 +37,8 @@ export const step = z.discriminatedUnion('kind', [
     face: idText.optional(),
     /** What the gauge must show; without it the answer is good or not good. */
     reading: z.strictObject({ least: gapText, most: gapText }).optional(),
+    /** What the reading is, where the spec has a table or limits for it: the crank's end float, a rod's side clearance. */
+    gap: z.enum(['end-float', 'rod-side']).optional(),
   }),
 ])
 

@@ -1,0 +1,101 @@
+import type { BearingEvent, NotedPin, NotedTrayLine, TypedLength } from './bearing-events.ts'
+
+/** Readings of one part as they were noted. */
+export type NotedReadings = Pick<
+  Extract<BearingEvent, { type: 'readings-noted' }>,
+  'cells' | 'partTemperature' | 'gaugeTemperature' | 'uncertainty'
+>
+
+export interface NotedTray {
+  readonly halves: 'alike' | 'differ'
+  readonly lines: readonly NotedTrayLine[]
+}
+
+/** What is pinned at a bearing, and why. */
+export interface NotedPins {
+  readonly upper: NotedPin | null
+  readonly lower: NotedPin | null
+  readonly reason: string
+}
+
+export interface BasisDecision {
+  readonly by: 'marks' | 'readings'
+  readonly reason: string
+}
+
+/** What was measured of a fit's bearings and decided about them; records are by position. */
+export interface BearingRecord {
+  readonly housing: Readonly<Record<string, NotedReadings>>
+  readonly journal: Readonly<Record<string, NotedReadings>>
+  /** The name of the spec's undersize; a journal that is not named is of standard size. */
+  readonly undersizes: Readonly<Record<string, string>>
+  readonly basis: Readonly<Record<string, BasisDecision>>
+  readonly pins: Readonly<Record<string, NotedPins>>
+  readonly threads: Readonly<Record<string, { readonly width: TypedLength; readonly cardStep: TypedLength }>>
+  /** Null where no shells were counted. */
+  readonly tray: NotedTray | null
+}
+
+export const untouched: BearingRecord = {
+  housing: {},
+  journal: {},
+  undersizes: {},
+  basis: {},
+  pins: {},
+  threads: {},
+  tray: null,
+}
+
+/** The record after one more entry. */
+export function evolveBearings(before: BearingRecord, event: BearingEvent): BearingRecord {
+  switch (event.type) {
+    case 'readings-noted': {
+      const { position, part, cells, partTemperature, gaugeTemperature, uncertainty } = event
+      const noted = { cells, partTemperature, gaugeTemperature, uncertainty }
+      // Who kept to the mark did so against the old readings.
+      const basis = before.basis[position]?.by === 'marks' ? without(before.basis, position) : before.basis
+      return { ...before, [part]: { ...before[part], [position]: noted }, basis }
+    }
+    case 'readings-withdrawn': {
+      const { part, position } = event
+      return {
+        ...before,
+        [part]: without(before[part], position),
+        basis: without(before.basis, position),
+      }
+    }
+    case 'undersize-declared': {
+      const { positions, undersize } = event
+      const others = positions.reduce(without, before.undersizes)
+      const declared = undersize === null ? [] : positions.map((each) => [each, undersize] as const)
+      return { ...before, undersizes: { ...others, ...Object.fromEntries(declared) } }
+    }
+    case 'basis-decided': {
+      const { position, by, reason } = event
+      return { ...before, basis: { ...before.basis, [position]: { by, reason } } }
+    }
+    case 'shells-pinned': {
+      const { position, upper, lower, reason } = event
+      return { ...before, pins: { ...before.pins, [position]: { upper, lower, reason } } }
+    }
+    case 'shells-released':
+      return { ...before, pins: without(before.pins, event.position) }
+    case 'tray-noted': {
+      const { halves, lines } = event
+      return { ...before, tray: lines.length === 0 ? null : { halves, lines } }
+    }
+    case 'thread-read': {
+      const { position, width, cardStep } = event
+      return { ...before, threads: { ...before.threads, [position]: { width, cardStep } } }
+    }
+    default:
+      return event satisfies never
+  }
+}
+
+function without<Value>(
+  record: Readonly<Record<string, Value>>,
+  key: string,
+): Readonly<Record<string, Value>> {
+  return Object.fromEntries(Object.entries(record).filter(([each]) => each !== key))
+}
