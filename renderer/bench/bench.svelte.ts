@@ -7,17 +7,25 @@ import type {
   ToldProblem,
 } from '../../core/contract.ts'
 import { BuildSession } from './build-session.svelte.ts'
+import { BuildSearch } from './build-search.svelte.ts'
 
 /** Where the person is. The build and its sheet carry the session they show. */
 export type Place =
   | { readonly at: 'opening' }
+  /** The record cannot be used: nothing else is shown until a backup is in its place. */
+  | { readonly at: 'rescue'; readonly problem: ToldProblem }
   | { readonly at: 'engines' }
+  | { readonly at: 'archive' }
+  | { readonly at: 'record' }
+  | { readonly at: 'comparison'; readonly first: BuildSession; readonly second: BuildSession }
   | { readonly at: 'build'; readonly session: BuildSession }
   | { readonly at: 'sheet'; readonly session: BuildSession }
 
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
   readonly #client: Client
+  /** Kept here, so that it is as it was left when a person comes back from a build. */
+  readonly search: BuildSearch
   #place = $state.raw<Place>({ at: 'opening' })
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
@@ -26,8 +34,12 @@ export class Bench {
 
   constructor(client: Client) {
     this.#client = client
+    this.search = new BuildSearch(client)
   }
 
+  get client() {
+    return this.#client
+  }
   get place() {
     return this.#place
   }
@@ -45,8 +57,12 @@ export class Bench {
     return this.#problem
   }
 
-  /** First sight of the window: back to the build that lay open, else the engines. */
+  /** First sight of the window: back to the build that lay open, else the engines; a way out where the record is damaged. */
   async open() {
+    const host = await this.#client.request('host.read', {})
+    if (!host.ok) return this.#tell(host.problem)
+    if (host.value.problem) return this.#rescue(host.value.problem)
+    this.#problem = null
     const preferences = await this.#client.request('preferences.read', {})
     if (!preferences.ok) return this.#tell(preferences.problem)
     this.#preferences = preferences.value
@@ -76,18 +92,32 @@ export class Bench {
     const answer = await this.#client.request('builds.start', { engine, name, serial, person })
     if (!answer.ok) return answer.problem
     await this.keep({ person: person.trim() })
-    await this.#enter(answer.value)
+    const session = this.#sessionOn(answer.value)
+    if ('sentence' in session) return session
+    await this.#show(session)
     return null
   }
 
   /** False when the build cannot be opened; the reason is in `problem`. */
   async openBuild(build: string): Promise<boolean> {
-    const answer = await this.#client.request('builds.open', { build })
-    if (!answer.ok) {
-      this.#tell(answer.problem)
-      return false
-    }
-    return this.#enter(answer.value)
+    const session = await this.#read(build)
+    if (!session) return false
+    await this.#show(session)
+    return true
+  }
+
+  showArchive() {
+    this.#place = { at: 'archive' }
+  }
+
+  showRecord() {
+    this.#place = { at: 'record' }
+  }
+
+  /** Two builds side by side; the reason is in `problem` where one of them cannot be read. */
+  async compare(first: string, second: string) {
+    const [left, right] = [await this.#read(first), await this.#read(second)]
+    if (left && right) this.#place = { at: 'comparison', first: left, second: right }
   }
 
   showSheet(session: BuildSession) {
@@ -101,7 +131,8 @@ export class Bench {
   /** Tells the host that this window is still there; a host whose windows have all gone ends itself. */
   async sayHere() {
     const answer = await this.#client.request('host.read', {})
-    if (!answer.ok) this.#tell(answer.problem)
+    if (!answer.ok) return this.#tell(answer.problem)
+    if (answer.value.problem) this.#rescue(answer.value.problem)
   }
 
   async keep(change: Partial<Preferences>) {
@@ -110,16 +141,27 @@ export class Bench {
     this.#preferences = answer.value
   }
 
-  async #enter(opened: OpenBuild): Promise<boolean> {
-    const session = BuildSession.from(this.#client, opened, () => this.#preferences?.person ?? '')
-    if ('sentence' in session) {
-      this.#tell(session)
-      return false
-    }
+  async #read(build: string): Promise<BuildSession | null> {
+    const answer = await this.#client.request('builds.open', { build })
+    const session = answer.ok ? this.#sessionOn(answer.value) : answer.problem
+    if (!('sentence' in session)) return session
+    this.#tell(session)
+    return null
+  }
+
+  #sessionOn(opened: OpenBuild): BuildSession | ToldProblem {
+    return BuildSession.from(this.#client, opened, () => this.#preferences?.person ?? '')
+  }
+
+  async #show(session: BuildSession) {
     this.#problem = null
     this.#place = { at: 'build', session }
-    await this.keep({ atBuild: opened.line.id })
-    return true
+    await this.keep({ atBuild: session.line.id })
+  }
+
+  #rescue(problem: ToldProblem) {
+    this.#problem = null
+    this.#place = { at: 'rescue', problem }
   }
 
   #tell(problem: ToldProblem) {

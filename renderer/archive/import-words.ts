@@ -1,0 +1,21 @@
+import type { Imported } from '../../core/contract.ts'
+
+/** What became of a file that was taken in, in one sentence. */
+export function importText(outcome: Imported): string {
+  const { number, name, entries } = outcome.line
+  const build = `${number} “${name}”`
+  switch (outcome.kind) {
+    case 'added':
+      return `Taken in as ${build}: ${entries} entries, each as it was confirmed.`
+    case 'known':
+      return `${build} is here already, entry for entry. Nothing was changed.`
+    case 'continued':
+      return `${build} went on elsewhere: ${outcome.added} more entries are here now, ${entries} in all.`
+    case 'older':
+      return `${build} has ${outcome.behind} more entries here than in the file. Nothing was changed.`
+    case 'fork':
+      return `${build} went two ways: from entry ${outcome.at} on, the file is not what is recorded here. Nothing was changed.`
+    default:
+      return outcome satisfies never
+  }
+}

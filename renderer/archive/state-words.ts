@@ -1,0 +1,7 @@
+import type { BuildLine } from '../../core/contract.ts'
+
+/** How a build stands, in the words of the lists. */
+export function stateText({ finished, voided }: BuildLine): string {
+  if (voided) return '✕ does not count'
+  return finished ? '✓ finished' : 'go on'
+}
