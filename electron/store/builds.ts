@@ -23,6 +23,9 @@ export interface BuildRow {
   readonly head_sha256: string
 }
 
+type EngineOf = Pick<BuildRow, 'engine' | 'demo'>
+type BareRow = Omit<BuildRow, keyof EngineOf>
+
 /** What is looked for among the builds; what is absent does not narrow the search. */
 export interface Search {
   /** As `searchWords` writes them; each must be the beginning of a word of the build. */
@@ -50,11 +53,10 @@ const inState: { readonly [State in NonNullable<Search['state']>]: string } = {
 /** `ids` is a list of ids as SQL; the last entry of each build tells how far it has come. */
 function linesOf(ids: string): string {
   return `
-    SELECT b.*, spec.engine, spec.demo, coalesce(last.seq, 0) AS entries, coalesce(last.sha256, '') AS head_sha256,
+    SELECT b.*, coalesce(last.seq, 0) AS entries, coalesce(last.sha256, '') AS head_sha256,
       coalesce(CASE WHEN json_valid(last.body) THEN json_extract(last.body, '$.at') END, b.started_at_utc) AS last_at_utc
     FROM (${ids}) AS page
     CROSS JOIN build AS b ON b.id = page.id
-    CROSS JOIN spec ON spec.sha256 = b.spec_sha256
     LEFT JOIN event AS last ON last.build = b.id
       AND last.seq = (SELECT max(e.seq) FROM event AS e WHERE e.build = b.id)
     ORDER BY b.id DESC`
@@ -62,9 +64,19 @@ function linesOf(ids: string): string {
 
 /** The list of builds and the words they are found by: read off the events, in the transaction that adds them. */
 export function buildsOn(db: Database) {
-  const one = db.prepare<[string], BuildRow>(linesOf('SELECT ? AS id'))
+  const one = db.prepare<[string], BareRow>(linesOf('SELECT ? AS id'))
+  const readEngine = db.prepare<[string], EngineOf>('SELECT engine, demo FROM spec WHERE sha256 = ?')
+  /** By the hash of the spec, which is never changed. Its row is as long as its text, and slow to read past that. */
+  const engines = new Map<string, EngineOf>()
+
+  function withEngine(row: BareRow): BuildRow {
+    const engine = engines.get(row.spec_sha256) ?? readEngine.get(row.spec_sha256) ?? { engine: '', demo: 0 }
+    engines.set(row.spec_sha256, engine)
+    return { ...row, ...engine }
+  }
+
   /** By the SQL of the ids; to prepare one takes longer than to carry it out. */
-  const searches = new Map<string, Statement<unknown[], BuildRow>>()
+  const searches = new Map<string, Statement<unknown[], BareRow>>()
   const insert = db.prepare(`
     INSERT INTO build (id, year, ordinal, name, serial, spec_sha256, started_at_utc, finished)
     VALUES (
@@ -99,12 +111,15 @@ export function buildsOn(db: Database) {
   }
 
   return {
-    one: (id: string): BuildRow | null => one.get(id) ?? null,
+    one: (id: string): BuildRow | null => {
+      const row = one.get(id)
+      return row === undefined ? null : withEngine(row)
+    },
     find: (search: Search = {}): readonly BuildRow[] => {
       const { sql, values } = pageOf(search)
-      const lines = searches.get(sql) ?? db.prepare<unknown[], BuildRow>(linesOf(sql))
+      const lines = searches.get(sql) ?? db.prepare<unknown[], BareRow>(linesOf(sql))
       searches.set(sql, lines)
-      return lines.all(...values)
+      return lines.all(...values).map(withEngine)
     },
     /** Takes in entries just added to `build`, in order, and the words they add to it. */
     follow(
