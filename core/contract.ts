@@ -4,6 +4,7 @@ import {
   archiveRequests,
   buildLine,
   nothing,
+  peopleRequests,
   recordRequests,
   toldProblem,
   wrenchRequests,
@@ -17,6 +18,7 @@ export type {
   BackupList,
   BuildLine,
   Imported,
+  PersonLine,
   ToldProblem,
   Verification,
   WrittenWrench,
@@ -106,6 +108,7 @@ export const contract = {
   },
   ...archiveRequests,
   ...recordRequests,
+  ...peopleRequests,
   ...wrenchRequests,
 } as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>
 

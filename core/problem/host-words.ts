@@ -71,6 +71,26 @@ export const hostWords = {
     'The entries of the file do not make a build of its engine, so nothing was taken in. Ask whoever made the file.',
   'build-name-missing': (_: None) =>
     'The build has no name. Type one, for example the customer and the pump.',
+  'person-not-proven': ({ name }: { name: string }) =>
+    `${name} has a PIN, and it was not given yet. Choose ${name} and type the PIN.`,
+  'person-unknown': (_: None) => 'This person is not in the list any more. Look at the list again.',
+  'person-twice': ({ name }: { name: string }) =>
+    `${name} is in the list already. Give the other one a name by which they can be told apart.`,
+  'people-guarded': (_: None) =>
+    'The list of people is guarded by a PIN. Let a mechanic who has one choose their name and type it.',
+  'badge-unknown': (_: None) =>
+    'Nobody in the list has this badge. Choose the name, or give the badge to somebody.',
+  'badge-twice': ({ name }: { name: string }) =>
+    `This badge is ${name}’s. Take it from there first, or use another.`,
+  'pin-too-short': ({ fewest }: { fewest: number }) =>
+    `The PIN is too short. Give at least ${fewest} digits or letters.`,
+  'pin-wrong': ({ name }: { name: string }) => `That is not the PIN of ${name}. Type it again.`,
+  'pin-wait': ({ seconds }: { seconds: number }) =>
+    `Too many wrong PINs. Wait ${seconds} s, then type it again.`,
+  'second-is-first': ({ name }: { name: string }) =>
+    `${name} is at the bench, and nobody looks over their own shoulder. Call somebody else.`,
+  'second-not-known': ({ name }: { name: string }) =>
+    `${name} is not in the list of people as a mechanic, so the look would not count. Call a mechanic who is.`,
   'person-missing': (_: None) => 'Nobody is named. Type who stands at the bench.',
   'text-too-long': ({ what, most }: { what: string; most: number }) =>
     `The ${what} is too long. Keep it to ${most} characters.`,

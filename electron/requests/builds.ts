@@ -6,6 +6,7 @@ import { told } from './answer.ts'
 import { unsaid } from './at-hand.ts'
 import type { BuildsAtHand } from './at-hand.ts'
 import type { HandlersOf } from './handlers.ts'
+import type { People } from './people.ts'
 import { lineOf, openBuild } from './open-build.ts'
 import type { Engine } from './specs.ts'
 
@@ -16,13 +17,14 @@ const mostListed = 200
 export function buildRequests(given: {
   readonly store: Store
   readonly atHand: BuildsAtHand
+  readonly people: People
   readonly engines: readonly Engine[]
   readonly now: () => Date
   readonly newId: () => string
   /** A build was finished: time for a backup. */
   readonly finished: () => void
 }): Pick<HandlersOf<'builds'>, 'builds.list' | 'builds.open' | 'builds.start' | 'builds.act'> {
-  const { store, atHand, engines, now, newId, finished } = given
+  const { store, atHand, people, engines, now, newId, finished } = given
   return {
     'builds.list': () => done(store.builds({ most: mostListed }).map(lineOf)),
 
@@ -42,7 +44,10 @@ export function buildRequests(given: {
 
       const person = readPerson(input.person)
       if (!person.ok) return person
-      const started = startBuild(engine.spec, { ...input, specSha256: sha256(engine.text) })
+      const known = people.present(person.value)
+      if (!known.ok) return known
+      const apprentice = known.value?.role === 'apprentice'
+      const started = startBuild(engine.spec, { ...input, apprentice, specSha256: sha256(engine.text) })
       if (!started.ok) return started
 
       const build = newId()
@@ -67,6 +72,12 @@ export function buildRequests(given: {
     'builds.act': (input) => {
       const person = readPerson(input.person)
       if (!person.ok) return person
+      const known = people.present(person.value)
+      if (!known.ok) return known
+      if (input.command.type === 'confirm-step') {
+        const second = people.second(input.command.second, person.value)
+        if (!second.ok) return second
+      }
       const taken = atHand.takeUp(input.build)
       if (!taken.ok) return taken
       const { spec, state } = taken.value

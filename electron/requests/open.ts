@@ -13,6 +13,7 @@ import { BackupKeeper, listBackups } from './backups.ts'
 import { buildRequests } from './builds.ts'
 import { engineRequests } from './engines.ts'
 import type { Handlers, HandlersOf } from './handlers.ts'
+import { People } from './people.ts'
 import { preferenceRequests } from './preferences.ts'
 import { readEngines } from './specs.ts'
 import type { Engine } from './specs.ts'
@@ -51,6 +52,7 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
   const { facts, store, engines, now, report } = given
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const atHand = new BuildsAtHand(store)
+  const people = new People({ store, now, newId: given.newId })
   const keeper = new BackupKeeper({ store, dataFolder: facts.dataFolder, now })
   const verification = verificationRequests(store, now, (error) => failed('verification.start', error))
   const handlers: Handlers = {
@@ -61,7 +63,8 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
     ...preferenceRequests(store),
     ...wrenchRequests(store),
     ...engineRequests(engines),
-    ...buildRequests({ ...given, atHand, finished: () => void keeper.make() }),
+    ...people.handlers,
+    ...buildRequests({ ...given, atHand, people, finished: () => void keeper.make() }),
     ...archiveRequests(store, atHand),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),

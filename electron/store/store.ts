@@ -6,6 +6,8 @@ import { buildsOn } from './builds.ts'
 import type { BuildRow, Search } from './builds.ts'
 import type { StoredEntry } from './chain.ts'
 import { entriesOn } from './entries.ts'
+import { peopleOn } from './people.ts'
+import type { PersonRow } from './people.ts'
 import { preferencesOn } from './preferences.ts'
 import type { Database } from './sqlite.ts'
 import { specsOn } from './specs.ts'
@@ -51,6 +53,10 @@ export interface Store {
   specText(sha256: string): string | null
   /** By name, each as it was kept. */
   preferences(): Readonly<Record<string, unknown>>
+  people(): readonly PersonRow[]
+  /** Adds a person, or puts this in the place of the one with the id. */
+  keepPerson(person: PersonRow): Outcome<null>
+  removePerson(id: string): Outcome<null>
   keepPreferences(change: Readonly<Record<string, unknown>>): Outcome<null>
   /** Copies the record, checks the copy, and gives it its name; null when it was stopped. */
   backUp(folder: string, at: Date, signal: AbortSignal): Promise<Outcome<Backup | null>>
@@ -63,6 +69,7 @@ export function storeOn(db: Database, file: string): Store {
   const specs = specsOn(db)
   const builds = buildsOn(db)
   const { start, append, take, entries } = entriesOn(db, specs, builds)
+  const people = peopleOn(db)
   const preferences = preferencesOn(db)
   return {
     file,
@@ -75,6 +82,9 @@ export function storeOn(db: Database, file: string): Store {
     specText: specs.text,
     preferences: preferences.all,
     keepPreferences: preferences.keep,
+    people: people.all,
+    keepPerson: people.keep,
+    removePerson: people.remove,
     backUp: (folder, at, signal) => makeBackup(db, folder, at, signal),
     walk: (walking) => walkRecord(db, walking),
     close: () => db.close(),

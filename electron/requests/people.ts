@@ -1,0 +1,139 @@
+import { readPerson } from '../../core/build/index.ts'
+import type { PersonLine } from '../../core/contract.ts'
+import { done, refused } from '../../core/problem/index.ts'
+import type { Outcome } from '../../core/problem/index.ts'
+import type { PersonRow, Store } from '../store/index.ts'
+import type { HandlersOf } from './handlers.ts'
+import { isPin, sealPin } from './pin.ts'
+
+const fewestPinSigns = 4
+const triesAtOnce = 5
+const waitMs = 30_000
+
+/** Who may make entries under which name. Nobody is asked for anything unless the shop has given the name a PIN. */
+export class People {
+  readonly #store: Store
+  readonly #now: () => Date
+  readonly #newId: () => string
+  /** Ids of those who gave their PIN since the program was started. */
+  readonly #proven = new Set<string>()
+  #wrongTries = 0
+  #waitUntil = 0
+
+  constructor(given: { readonly store: Store; readonly now: () => Date; readonly newId: () => string }) {
+    this.#store = given.store
+    this.#now = given.now
+    this.#newId = given.newId
+  }
+
+  /** The person of this name, where the bench keeps one. Refuses `person-not-proven` where the PIN was not given. */
+  present(name: string): Outcome<PersonRow | null> {
+    const person = this.#store.people().find((each) => each.name === name)
+    if (person === undefined) return done(null)
+    return this.#isPresent(person) ? done(person) : refused('person-not-proven', { name }, 'person')
+  }
+
+  /** Whether `second` may look at a step in which `person` acts: another one, kept by the bench, who is no apprentice. */
+  second(second: string, person: string): Outcome<null> {
+    const found = this.present(second.trim())
+    if (!found.ok) return found
+    if (second.trim() === person) return refused('second-is-first', { name: person }, 'command.second')
+    if (found.value?.role !== 'mechanic')
+      return refused('second-not-known', { name: second.trim().slice(0, 80) }, 'command.second')
+    return done(null)
+  }
+
+  readonly handlers: HandlersOf<'people'> = {
+    'people.list': () => done(this.#lines()),
+    'people.keep': async ({ id, name: typed, role, badge, pin, by }) => {
+      const allowed = await this.#mayChange(by)
+      if (!allowed.ok) return allowed
+      const name = readPerson(typed)
+      if (!name.ok) return { ok: false, problem: { ...name.problem, path: 'name' } }
+      const others = this.#store.people().filter((each) => each.id !== id)
+      const before = this.#store.people().find((each) => each.id === id)
+      if (id !== null && before === undefined) return refused('person-unknown', {}, 'id')
+      if (others.some((each) => each.name === name.value))
+        return refused('person-twice', { name: name.value }, 'name')
+      const badgeNow = badge === undefined ? (before?.badge ?? null) : badge?.trim() || null
+      const twin = others.find((each) => badgeNow !== null && each.badge === badgeNow)
+      if (twin !== undefined) return refused('badge-twice', { name: twin.name }, 'badge')
+      if (typeof pin === 'string' && pin.length < fewestPinSigns)
+        return refused('pin-too-short', { fewest: fewestPinSigns }, 'pin')
+      const pinNow =
+        typeof pin === 'string' ? await sealPin(pin) : pin === null ? null : (before?.pin ?? null)
+      const row = { id: id ?? this.#newId(), name: name.value, role, badge: badgeNow, pin: pinNow }
+      const kept = this.#store.keepPerson(row)
+      if (pin !== undefined) this.#proven.delete(row.id)
+      return kept.ok ? done(this.#lines()) : kept
+    },
+    'people.remove': async ({ person, by }) => {
+      const allowed = await this.#mayChange(by)
+      if (!allowed.ok) return allowed
+      const removed = this.#store.removePerson(person)
+      return removed.ok ? done(this.#lines()) : removed
+    },
+    'people.enter': async ({ who, pin }) => {
+      const person = this.#store
+        .people()
+        .find((each) => ('person' in who ? each.id === who.person : each.badge === who.badge.trim()))
+      if (person === undefined) return refused('badge' in who ? 'badge-unknown' : 'person-unknown', {}, 'who')
+      if (!this.#isPresent(person)) {
+        const proof = await this.#prove(person, pin ?? '')
+        if (!proof.ok) return proof
+        this.#proven.add(person.id)
+      }
+      return done(this.#line(person))
+    },
+    'people.leave': ({ person }) => {
+      this.#proven.delete(person)
+      return done(this.#lines())
+    },
+  }
+
+  #lines(): PersonLine[] {
+    return this.#store.people().map((person) => this.#line(person))
+  }
+
+  #line(person: PersonRow): PersonLine {
+    const { id, name, role, badge, pin } = person
+    return {
+      id,
+      name,
+      role,
+      hasBadge: badge !== null,
+      hasPin: pin !== null,
+      present: this.#isPresent(person),
+    }
+  }
+
+  #isPresent({ id, pin }: PersonRow): boolean {
+    return pin === null || this.#proven.has(id)
+  }
+
+  async #mayChange(by: { person: string; pin: string } | null): Promise<Outcome<null>> {
+    const guards = this.#store.people().filter(({ role, pin }) => role === 'mechanic' && pin !== null)
+    if (guards.length === 0) return done(null)
+    const guard = guards.find(({ id }) => id === by?.person)
+    return guard === undefined || by === null
+      ? refused('people-guarded', {}, 'by')
+      : this.#prove(guard, by.pin)
+  }
+
+  /** Refuses `pin-wrong`, and `pin-wait` after some wrong ones: nobody tries out ten thousand. */
+  async #prove(person: PersonRow, pin: string): Promise<Outcome<null>> {
+    const now = this.#now().getTime()
+    if (now < this.#waitUntil)
+      return refused('pin-wait', { seconds: Math.ceil((this.#waitUntil - now) / 1000) }, 'pin')
+    this.#wrongTries += 1 // before the check, which takes its time: many at once are no way round
+    if (this.#wrongTries >= triesAtOnce) {
+      this.#waitUntil = now + waitMs
+      this.#wrongTries = 0
+    }
+    if (person.pin !== null && !(await isPin(pin, person.pin)))
+      return refused('pin-wrong', { name: person.name }, 'pin')
+    this.#wrongTries = 0
+    this.#waitUntil = 0
+    return done(null)
+  }
+}

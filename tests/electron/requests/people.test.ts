@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest'
+import type { Input } from '../../../core/contract.ts'
+import { clock, folder, store } from '../bench.ts'
+import { engines } from '../answers.ts'
+import { asking } from './asking.ts'
+
+const ana = { id: null, name: 'Ana Ruiz', role: 'mechanic', by: null } as const
+const bo = { id: null, name: 'Bo Lind', role: 'apprentice', by: null } as const
+
+async function shop(...people: readonly Input<'people.keep'>[]) {
+  const record = await store(folder())
+  const asked = asking(record)
+  for (const person of people) await asked.get('people.keep', person)
+  const list = await asked.get('people.list', {})
+  const idOf = (name: string) => list.find((person) => person.name === name)?.id ?? ''
+  const start = (person: string) =>
+    asked.ask('builds.start', { engine: 'skerry-3', name: 'Ferry', serial: '', person })
+  return { ...asked, record, idOf, start }
+}
+
+describe('the people of a bench', () => {
+  it('are listed by name, with what they have and never what it is', async () => {
+    const { get } = await shop({ ...bo, badge: 'B-77' }, { ...ana, pin: '4711' })
+    const list = await get('people.list', {})
+    expect(list).toMatchObject([
+      { name: 'Ana Ruiz', role: 'mechanic', hasPin: true, hasBadge: false, present: false },
+      { name: 'Bo Lind', role: 'apprentice', hasPin: false, hasBadge: true, present: true },
+    ])
+    expect(JSON.stringify(list)).not.toMatch(/4711|B-77/)
+  })
+
+  it('need nothing as long as the shop wants nothing: any name can be typed', async () => {
+    const { start } = await shop()
+    expect((await start('Whoever comes')).ok).toBe(true)
+  })
+
+  it('are known by what a badge types', async () => {
+    const { get, ask } = await shop({ ...bo, badge: '  004417;2 ' })
+    expect(await get('people.enter', { who: { badge: '004417;2' }, pin: null })).toMatchObject({
+      name: 'Bo Lind',
+    })
+    expect(await ask('people.enter', { who: { badge: '004418' }, pin: null })).toMatchObject({
+      ok: false,
+      problem: { code: 'badge-unknown' },
+    })
+  })
+
+  it.each<[string, Partial<Input<'people.keep'>>, string]>([
+    ['the name of another', { name: 'Ana Ruiz ' }, 'person-twice'],
+    ['no name', { name: ' ' }, 'person-missing'],
+    ['the badge of another', { badge: 'A-1' }, 'badge-twice'],
+    ['a PIN of three digits', { pin: '123' }, 'pin-too-short'],
+    ['an id that is not there', { id: '01956f6c-8a00-7000-8000-00000000ffff' }, 'person-unknown'],
+  ])('are not kept with %s', async (_, change, code) => {
+    const { ask, get } = await shop({ ...ana, badge: 'A-1' })
+    expect(await ask('people.keep', { ...bo, ...change })).toMatchObject({ ok: false, problem: { code } })
+    expect(await get('people.list', {})).toHaveLength(1)
+  })
+
+  it('keep badge and PIN when only the name is changed', async () => {
+    const { get, idOf } = await shop({ ...bo, badge: 'B-1', pin: '4711' })
+    const [person] = await get('people.keep', { ...bo, id: idOf('Bo Lind'), name: 'Bo Lindh' })
+    expect(person).toMatchObject({ name: 'Bo Lindh', hasBadge: true, hasPin: true })
+  })
+})
+
+describe('a PIN', () => {
+  it('must be given before an entry is made under its name, once', async () => {
+    const { start, get, ask, idOf } = await shop({ ...ana, pin: '4711' })
+    expect(await start('Ana Ruiz')).toMatchObject({ ok: false, problem: { code: 'person-not-proven' } })
+    const who = { person: idOf('Ana Ruiz') }
+    expect(await ask('people.enter', { who, pin: '0815' })).toMatchObject({
+      ok: false,
+      problem: { code: 'pin-wrong' },
+    })
+    expect((await start('Ana Ruiz')).ok).toBe(false)
+    await get('people.enter', { who, pin: '4711' })
+    expect((await start('Ana Ruiz')).ok).toBe(true)
+    await get('people.leave', { person: who.person })
+    expect((await start('Ana Ruiz')).ok).toBe(false)
+  })
+
+  it('cannot be tried out: after five wrong ones even the right one waits', async () => {
+    const { ask, idOf } = await shop({ ...ana, pin: '4711' })
+    const enter = (pin: string) => ask('people.enter', { who: { person: idOf('Ana Ruiz') }, pin })
+    for (let tries = 0; tries < 5; tries += 1) await enter('0000')
+    expect(await enter('4711')).toMatchObject({ ok: false, problem: { code: 'pin-wait' } })
+    for (let seconds = 0; seconds < 31; seconds += 1) await enter('4711') // the clock of these tests ticks at each look
+    expect((await enter('4711')).ok).toBe(true)
+  })
+
+  it('is not in the file as it was typed', async () => {
+    const { record } = await shop({ ...ana, pin: '4711' })
+    expect(record.people()[0]?.pin).toMatch(/^[0-9a-f]{32}:[0-9a-f]{64}$/)
+  })
+
+  it('of a mechanic guards the list', async () => {
+    const { ask, get, idOf } = await shop({ ...ana, pin: '4711' })
+    expect(await ask('people.keep', bo)).toMatchObject({ ok: false, problem: { code: 'people-guarded' } })
+    const by = { person: idOf('Ana Ruiz'), pin: '4711' }
+    expect(await get('people.keep', { ...bo, by })).toHaveLength(2)
+    expect(await ask('people.remove', { person: by.person, by: null })).toMatchObject({ ok: false })
+    expect(await get('people.remove', { person: by.person, by })).toHaveLength(1)
+  })
+})
+
+describe('an apprentice', () => {
+  /** The split-case three with a second person's look at its first step. */
+  const guarded = engines.flatMap((engine) =>
+    engine.kind === 'sound' && engine.id === 'skerry-3'
+      ? [
+          {
+            ...engine,
+            text: JSON.stringify(
+              (() => {
+                const spec = JSON.parse(engine.text) as { steps: Record<string, unknown>[] }
+                spec.steps[0]!.secondPerson = 'for-an-apprentice'
+                return spec
+              })(),
+            ),
+          },
+        ]
+      : [],
+  )
+
+  async function apprenticeship() {
+    const asked = asking(await store(folder()), { engines: guarded, now: clock() })
+    await asked.get('people.keep', ana)
+    await asked.get('people.keep', bo)
+    await asked.get('people.keep', { ...bo, name: 'Cy Vik' })
+    const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Bo Lind' }
+    const { line, events } = await asked.get('builds.start', start)
+    const act = (after: number, command: Input<'builds.act'>['command']) =>
+      asked.ask('builds.act', { build: line.id, after, person: 'Bo Lind', command })
+    await act(1, { type: 'note-marks', step: 'case-marks', typed: '1 1 1 1' })
+    const confirm = (second: string) => act(2, { type: 'confirm-step', step: 'case-marks', second })
+    return { events, confirm }
+  }
+
+  it('has builds that say so', async () => {
+    const { events } = await apprenticeship()
+    expect(events[0]?.event).toMatchObject({ type: 'build-started', apprentice: true })
+  })
+
+  it.each([
+    ['the apprentice', 'Bo Lind', 'second-is-first'],
+    ['another apprentice', 'Cy Vik', 'second-not-known'],
+    ['somebody who is not in the list', 'Zed', 'second-not-known'],
+  ])('is not looked after by %s', async (_, second, code) => {
+    const { confirm } = await apprenticeship()
+    expect(await confirm(second)).toMatchObject({ ok: false, problem: { code } })
+  })
+
+  it('is looked after by a mechanic', async () => {
+    const { confirm } = await apprenticeship()
+    expect(await confirm('Ana Ruiz')).toMatchObject({
+      ok: true,
+      value: { events: [{ event: { type: 'step-confirmed', second: 'Ana Ruiz' } }] },
+    })
+  })
+})
