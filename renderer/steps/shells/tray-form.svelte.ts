@@ -1,0 +1,102 @@
+import type { NotedTray } from '../../../core/build/index.ts'
+import type { LengthUnit } from '../../../core/quantity/index.ts'
+import type { Fit } from '../../../core/spec/index.ts'
+
+/** One compartment of the tray, or a single shell where a wall is typed. */
+interface Line {
+  readonly label: string
+  readonly grade: string
+  readonly undersize: string | null
+  readonly half: 'upper' | 'lower' | 'either'
+  readonly count: string
+  readonly wall: { readonly typed: string; readonly unit: LengthUnit }
+  readonly kind: 'compartment' | 'single'
+}
+
+/** The tray as it is being counted: a compartment for each grade and size, and single shells with measured walls. */
+export class TrayForm {
+  readonly #fit: Fit
+  readonly #undersizes: readonly (string | null)[]
+  readonly #unit: LengthUnit
+  #halves = $state<'alike' | 'differ'>('alike')
+  #lines = $state.raw<readonly Line[]>([])
+
+  /** `undersizes` are those that the fit's journals are ground to, null for the standard size. */
+  constructor(fit: Fit, undersizes: readonly (string | null)[], unit: LengthUnit, noted: NotedTray | null) {
+    this.#fit = fit
+    this.#undersizes = undersizes
+    this.#unit = unit
+    this.#halves = noted?.halves ?? fit.seating?.halves ?? 'alike'
+    this.#lines = this.#compartments().map((line) => {
+      const before = noted?.lines.find((each) => each.label === line.label)
+      return before ? { ...line, count: String(before.count) } : line
+    })
+    for (const line of noted?.lines ?? []) {
+      if (line.wall === null) continue
+      const { typed, unit } = line.wall
+      const single = { ...line, count: String(line.count), wall: { typed, unit }, kind: 'single' as const }
+      this.#lines = [...this.#lines, single]
+    }
+  }
+
+  get halves() {
+    return this.#halves
+  }
+  set halves(halves: 'alike' | 'differ') {
+    this.#halves = halves
+    this.#lines = this.#compartments()
+  }
+  get compartments() {
+    return this.#lines.filter(({ kind }) => kind === 'compartment')
+  }
+  get singles() {
+    return this.#lines.filter(({ kind }) => kind === 'single')
+  }
+
+  change(line: Line, change: Partial<Line>) {
+    this.#lines = this.#lines.map((each) => (each === line ? { ...each, ...change } : each))
+  }
+
+  addSingle() {
+    const numbers = this.singles.map(({ label }) => Number(/^Shell (\d+)$/.exec(label)?.[1] ?? 0))
+    const single: Line = {
+      label: `Shell ${Math.max(0, ...numbers) + 1}`,
+      grade: this.#fit.grades[0]!.grade,
+      undersize: this.#undersizes[0] ?? null,
+      half: this.#halves === 'alike' ? 'either' : 'upper',
+      count: '1',
+      wall: { typed: '', unit: this.#unit },
+      kind: 'single',
+    }
+    this.#lines = [...this.#lines, single]
+  }
+
+  remove(line: Line) {
+    this.#lines = this.#lines.filter((each) => each !== line)
+  }
+
+  /** As the command takes them; an empty count is none. */
+  get lines() {
+    return this.#lines.map(({ label, grade, undersize, half, count, wall }) => ({
+      ...{ label, grade, undersize, half, wall: { ...wall } },
+      count: count.trim() === '' ? '0' : count,
+    }))
+  }
+
+  #compartments(): readonly Line[] {
+    const halves = this.#halves === 'alike' ? (['either'] as const) : (['upper', 'lower'] as const)
+    return this.#undersizes.flatMap((undersize) =>
+      this.#fit.grades.flatMap(({ grade }) =>
+        halves.map((half) => ({
+          label: [grade, undersize, half === 'either' ? null : half].filter(Boolean).join(' '),
+          grade,
+          undersize,
+          half,
+          count: '',
+          wall: { typed: '', unit: this.#unit },
+          kind: 'compartment' as const,
+        })),
+      ),
+    )
+  }
+}

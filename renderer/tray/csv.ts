@@ -1,0 +1,37 @@
+import Papa from 'papaparse'
+import type { LabelRow, OrderRow } from './tray-rows.ts'
+
+/** The order list for a spreadsheet or a supplier: RFC 4180, a line for each kind. */
+export function orderCsv(rows: readonly OrderRow[]): string {
+  return csvOf(
+    ['fit', 'grade', 'size', 'half', 'count', 'for'],
+    rows.map(({ fit, grade, size, half, count, waiting }) => [fit, grade, size, half, count, waiting]),
+  )
+}
+
+/** The labels for a label printer: a line for each half. */
+export function labelsCsv(rows: readonly LabelRow[]): string {
+  return csvOf(
+    ['position', 'half', 'grade', 'pattern', 'size', 'clearance', 'from', 'code'],
+    rows.map(({ position, half, grade, undersize, clearance, from, code }) => [
+      ...[position, half, grade.grade, grade.pattern],
+      ...[undersize ?? 'standard', clearance ?? '', from ?? '', code],
+    ]),
+  )
+}
+
+function csvOf(fields: string[], data: (string | number)[][]): string {
+  // What a person typed may begin like a formula; a spreadsheet must not run it.
+  return `${Papa.unparse({ fields, data }, { escapeFormulae: true })}\r\n`
+}
+
+/** Hands a text to the person as a file. */
+export function download(name: string, text: string) {
+  // The mark at the start tells spreadsheets that it is UTF-8: `µm` comes out right.
+  const address = URL.createObjectURL(new Blob(['\ufeff', text], { type: 'text/csv;charset=utf-8' }))
+  const link = document.createElement('a')
+  link.href = address
+  link.download = name
+  link.click()
+  URL.revokeObjectURL(address)
+}

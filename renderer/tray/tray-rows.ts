@@ -1,0 +1,78 @@
+import { clearanceAt, proposalsFor, shellsWanted } from '../../core/build/index.ts'
+import type { BuildState, Half, ShellsWanted } from '../../core/build/index.ts'
+import { bearingAt } from '../../core/build/index.ts'
+import type { EngineSpec, Fit, Grade } from '../../core/spec/index.ts'
+import { clearanceText } from '../steps/shells/clearance-words.ts'
+
+/** What stands on the label of one half shell. */
+export interface LabelRow {
+  readonly fit: Fit
+  readonly position: string
+  readonly half: Half
+  readonly grade: Grade
+  readonly undersize: string | null
+  /** Null where it is not known. */
+  readonly clearance: string | null
+  /** Where it lies in the tray; null where no tray was noted. */
+  readonly from: string | null
+  /** For a reader of codes: build and position. */
+  readonly code: string
+}
+
+/** One line of the order list, with the fit it is for. */
+export interface OrderRow {
+  readonly fit: string
+  readonly grade: string
+  readonly size: string
+  readonly half: string
+  readonly count: number
+  readonly waiting: string
+}
+
+/** A label for every half whose shell is chosen or, while choosing, proposed. */
+export function labelRows(spec: EngineSpec, state: BuildState, build: string): readonly LabelRow[] {
+  return spec.fits.flatMap((fit) => {
+    const proposals = proposalsFor(spec, state, fit.id)
+    return fit.positions.flatMap((position) =>
+      (['upper', 'lower'] as const).flatMap((half): readonly LabelRow[] => {
+        const proposal = proposals.find((each) => each.position === position)
+        const chosen = state.shells[fit.id]?.find((each) => each.position === position && each.half === half)
+        const shell = chosen ?? proposal?.[half]
+        const grade = fit.grades.find((each) => each.grade === shell?.grade)
+        if (!shell || !grade) return []
+        const clearance = clearanceAt(state, fit, position)?.clearance ?? proposal?.clearance ?? null
+        return [
+          {
+            fit,
+            position,
+            half,
+            grade,
+            undersize: bearingAt(state, fit, position).undersize,
+            clearance: clearance && clearanceText(clearance),
+            from: shell.label === undefined ? null : (shell.label ?? 'to order'),
+            code: `BEDPLATE ${build} ${position} ${half}`.toUpperCase(),
+          },
+        ]
+      }),
+    )
+  })
+}
+
+/** What has to be got for every fit, as a person orders it. */
+export function orderRows(spec: EngineSpec, state: BuildState): readonly OrderRow[] {
+  return spec.fits.flatMap((fit) =>
+    shellsWanted(spec, state, fit).lines.map(({ grade, undersize, half, count, waiting }) => ({
+      fit: fit.name,
+      grade,
+      size: undersize ?? 'standard',
+      half: half === 'either' ? 'upper or lower' : half,
+      count,
+      waiting: waiting.join(', '),
+    })),
+  )
+}
+
+/** For each fit, what its order list means, and which bearings are still open. */
+export function orderNotes(spec: EngineSpec, state: BuildState): readonly (ShellsWanted & { fit: string })[] {
+  return spec.fits.map((fit) => ({ fit: fit.name, ...shellsWanted(spec, state, fit) }))
+}
