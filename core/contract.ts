@@ -3,6 +3,7 @@ import { buildCommand, recordedEvent } from './build/index.ts'
 import {
   archiveRequests,
   buildLine,
+  hostRequests,
   nothing,
   peopleRequests,
   recordRequests,
@@ -17,6 +18,7 @@ export { mostExportCharacters, writtenWrench } from './contract/index.ts'
 export type {
   BackupList,
   BuildLine,
+  DoctorLine,
   Imported,
   PersonLine,
   ToldProblem,
@@ -64,19 +66,7 @@ export type OpenBuild = z.output<typeof openBuild>
  * both ways. A request whose name says a verb other than list, open or read changes the record.
  */
 export const contract = {
-  'host.read': {
-    input: nothing,
-    output: z.strictObject({
-      host: z.enum(['desktop', 'local']),
-      version: z.string(),
-      dataFolder: z.string(),
-      /**
-       * Why the record cannot be used; null when it can. Where there is a problem, the host answers `host.read`,
-       * `backups.list` and `backups.restore`, and refuses everything else with this problem.
-       */
-      problem: toldProblem.nullable(),
-    }),
-  },
+  ...hostRequests,
   'preferences.read': { input: nothing, output: preferences },
   'preferences.keep': { input: preferences.partial(), output: preferences },
   'engines.list': { input: nothing, output: z.array(engineLine) },

@@ -32,6 +32,10 @@ export const hostWords = {
   'record-missing': ({ file }: AtFile) =>
     `The record ${file} is gone, but backups of it are there. Restore one; or, to begin anew, move the folder with the backups away.`,
   'record-being-replaced': (_: None) => 'A backup is being put in place. Wait a moment, then do it again.',
+  'pdf-by-browser': (_: None) =>
+    'In a browser window the browser makes the PDF: print, and choose “Save as PDF” as the printer.',
+  'pdf-not-saved': (_: None) =>
+    'The PDF was not saved: it could not be written there. Choose another folder.',
   'record-not-saved': ({ reason }: { reason: 'disk-full' | 'read-only' | 'disk-fault' }) =>
     `Not saved: ${notSaved[reason]} Nothing counts as confirmed until it is saved. Put that right, then confirm again.`,
 

@@ -9,6 +9,7 @@ import { readPages } from '../pages/index.ts'
 import { openRequests } from '../requests/index.ts'
 import { putPolicyOnAll, refuseLeaving, refusePermissions } from './guards.ts'
 import { answerWindow } from './ipc.ts'
+import { savePdf } from './pdf.ts'
 import { servePages } from './scheme.ts'
 import { origin, pageRules, scheme, schemeRights } from './window-rules.ts'
 
@@ -43,8 +44,9 @@ if (app.requestSingleInstanceLock()) {
 
 async function open(): Promise<void> {
   process.umask(0o077)
-  const facts = { host: 'desktop', version: app.getVersion(), dataFolder: data } as const
-  const opened = await openRequests(facts, join(root, 'specs'), (line) => console.error(line))
+  const why = 'Electron is there'
+  const facts = { host: 'desktop', why, version: app.getVersion(), dataFolder: data } as const
+  const opened = await openRequests(facts, join(root, 'specs'), (line) => console.error(line), savePdf)
   if (!opened.ok) {
     dialog.showErrorBox('Bedplate', sentenceOf(opened.problem))
     app.exit(1)

@@ -4,6 +4,8 @@
  */
 export const requestNames: readonly string[] = [
   'host.read',
+  'host.doctor',
+  'sheet.pdf',
   'preferences.read',
   'preferences.keep',
   'engines.list',

@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process'
+import { readFileSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { dataFolder } from './data-folder.ts'
@@ -28,6 +29,7 @@ async function launch(options: Options): Promise<void> {
     // npm changes to the folder of the project and keeps here where it was called.
     cwd: process.env.INIT_CWD ?? process.cwd(),
   })
+  if (options.doctor) return tellDoctor(options, data)
   if (!built('renderer')) return
   const choice = await choose(options)
   if (choice.kind === 'desktop') {
@@ -58,6 +60,24 @@ async function choose(options: Options): Promise<Exclude<HostChoice, { kind: 'fe
   return second
 }
 
+/** Nothing is built, fetched or opened for it: what does not work may be just that. */
+async function tellDoctor(options: Options, data: string): Promise<void> {
+  const { askDoctor } = await import('../requests/index.ts')
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
+  const choice = hostChoice({
+    options,
+    isRoot: isRoot(),
+    hasDisplay: hasDisplay(process.platform, process.env),
+    electron: electronBinary(root),
+    wasTried: true,
+  })
+  const host = choice.kind === 'desktop' ? 'desktop' : 'local'
+  const why = choice.kind === 'local' ? choice.why : 'Electron is there'
+  const signs = { good: 'ok  ', look: 'look', bad: 'BAD ' }
+  for (const line of await askDoctor({ host, why, version, dataFolder: data }, new Date()))
+    console.log(`${signs[line.state]}  ${line.subject}: ${line.sentence}`)
+}
+
 /** Builds what is stale, in a process of its own: the builder is large and the host stays for hours. */
 function built(target: Target): boolean {
   if (!isStale(root, target)) return true
@@ -79,6 +99,14 @@ function built(target: Target): boolean {
 /** The local host takes its own command line; it runs in this process, so that one signal ends all. */
 async function runLocal(why: string, options: Options, data: string): Promise<void> {
   console.error(`Bedplate runs in the local host: ${why}.`)
-  process.argv.splice(2, Infinity, '--data', data, ...(options.window ? [] : ['--no-window']))
+  process.argv.splice(
+    2,
+    Infinity,
+    '--data',
+    data,
+    '--because',
+    why,
+    ...(options.window ? [] : ['--no-window']),
+  )
   await import('../local/main.ts')
 }

@@ -4,6 +4,7 @@
  * @typedef {object} Options
  * @property {boolean} local The local host even where Electron is there.
  * @property {boolean} window Whether a window is opened; without one the local host serves until it is ended.
+ * @property {boolean} doctor Only to say how the program and its record stand.
  * @property {string} [data] The data folder as typed.
  */
 
@@ -11,6 +12,7 @@ export const usage = `npm start                   open Bedplate
 npm start -- --local        in a browser window, even where Electron is there
 npm start -- --no-window    open nothing: print the address and serve until ended
 npm start -- --data DIR     keep builds in DIR
+npm start -- --doctor       say how the program and its record stand, and open nothing
 npm start -- --help         print this`
 
 /**
@@ -19,12 +21,13 @@ npm start -- --help         print this`
  */
 export function parseOptions(words) {
   /** @type {Options} */
-  const options = { local: false, window: true }
+  const options = { local: false, window: true, doctor: false }
   const rest = [...words]
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
     if (word === '--help' || word === '-h') return { kind: 'help' }
     if (word === '--local') options.local = true
     else if (word === '--no-window') options.window = false
+    else if (word === '--doctor') options.doctor = true
     else if (word === '--data' || word.startsWith('--data=')) {
       const folder = word === '--data' ? rest.shift() : word.slice('--data='.length)
       if (folder === undefined || folder === '' || folder.startsWith('--'))

@@ -11,7 +11,7 @@ import { localOptions } from './options.ts'
 import { startLocalHost } from './server.ts'
 import { newToken } from './token.ts'
 
-// The local host: `node electron/local/main.ts [--data DIR] [--no-window]`. Where a window was opened, it ends some
+// The local host: `node electron/local/main.ts [--data DIR] [--specs DIR] [--no-window]`. Where a window was opened, it ends some
 // minutes after the last one has gone quiet; without, it serves until it is ended.
 const root = join(import.meta.dirname, '../..')
 const quietChecks = 10
@@ -33,8 +33,8 @@ async function serve(): Promise<void> {
     return fail('The window is not built yet. Start with `npm start`.')
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const opened = await openRequests(
-    { host: 'local', version, dataFolder: data },
-    join(root, 'specs'),
+    { host: 'local', why: options.why, version, dataFolder: data },
+    options.specs ?? join(root, 'specs'),
     (line) => console.error(line),
   )
   if (!opened.ok) return fail(sentenceOf(opened.problem))

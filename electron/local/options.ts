@@ -3,14 +3,29 @@ import { parseArgs } from 'node:util'
 export interface LocalOptions {
   /** As typed; the platform's own place when absent. */
   readonly data: string | undefined
+  /** Where the engine specs lie; those of the program when absent. */
+  readonly specs: string | undefined
   readonly window: boolean
+  /** Why it is this host, as a clause. */
+  readonly why: string
 }
 
 /** What the local host is told on its command line; what it does not know it throws at, since only `npm start` calls it. */
 export function localOptions(words: readonly string[]): LocalOptions {
   const { values } = parseArgs({
     args: [...words],
-    options: { data: { type: 'string' }, 'no-window': { type: 'boolean' }, local: { type: 'boolean' } },
+    options: {
+      data: { type: 'string' },
+      specs: { type: 'string' },
+      'no-window': { type: 'boolean' },
+      local: { type: 'boolean' },
+      because: { type: 'string' },
+    },
   })
-  return { data: values.data, window: values['no-window'] !== true }
+  return {
+    data: values.data,
+    specs: values.specs,
+    window: values['no-window'] !== true,
+    why: values.because ?? 'it was started by itself',
+  }
 }

@@ -11,8 +11,10 @@ import { archiveRequests } from './archive.ts'
 import { BuildsAtHand } from './at-hand.ts'
 import { BackupKeeper, listBackups } from './backups.ts'
 import { buildRequests } from './builds.ts'
+import { doctorLines } from './doctor.ts'
 import { engineRequests } from './engines.ts'
 import type { Handlers, HandlersOf } from './handlers.ts'
+import { openLog } from './log.ts'
 import { People } from './people.ts'
 import { preferenceRequests } from './preferences.ts'
 import { readEngines } from './specs.ts'
@@ -24,6 +26,8 @@ import { wrenchRequests } from './wrenches.ts'
 /** What a host says of itself. */
 export interface HostFacts {
   readonly host: 'desktop' | 'local'
+  /** Why this one and not the other, as a clause. */
+  readonly why: string
   readonly version: string
   readonly dataFolder: string
 }
@@ -36,7 +40,11 @@ export interface Given {
   readonly now: () => Date
   readonly newId: () => string
   readonly report: (line: string) => void
+  readonly savePdf: SavePdf
 }
+
+/** Makes a PDF of the page in the window. */
+export type SavePdf = HandlersOf<'sheet'>['sheet.pdf']
 
 /** Puts the backup of this name in the place of the record, and answers with the name the present file was given. */
 type Restore = HandlersOf<'backups'>['backups.restore']
@@ -60,6 +68,8 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
       keeper.daily()
       return done({ ...facts, problem: null })
     },
+    'host.doctor': () => done(doctorLines(facts, { kind: 'open', builds: store.countBuilds() }, now())),
+    'sheet.pdf': given.savePdf,
     ...preferenceRequests(store),
     ...wrenchRequests(store),
     ...engineRequests(engines),
@@ -88,11 +98,16 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
 }
 
 /** What can still be asked where the record cannot be used: why, what backups there are, and to restore one. */
-function withoutRecord(facts: HostFacts, why: Problem, restore: Restore, report: Given['report']): Requests {
+function withoutRecord(
+  { facts, now, report }: Pick<Given, 'facts' | 'now' | 'report'>,
+  why: Problem,
+  restore: Restore,
+): Requests {
   const refusing = Object.keys(contract).map((name) => [name, () => ({ ok: false, problem: why })])
   const handlers = {
     ...(Object.fromEntries(refusing) as Handlers),
     'host.read': () => done({ ...facts, problem: told(why) }),
+    'host.doctor': () => done(doctorLines(facts, { kind: 'closed', problem: why }, now())),
     'backups.list': () => {
       const { backups, secondFolder } = listBackups(facts.dataFolder)
       return done({ backups, secondFolder, running: false, trouble: null })
@@ -121,10 +136,17 @@ const rescued: readonly Problem['code'][] = [
 export async function openRequests(
   facts: HostFacts,
   specsFolder: string,
-  report: (line: string) => void,
+  tell: (line: string) => void,
+  savePdf: SavePdf = byBrowser,
 ): Promise<Outcome<{ answer: Answering; close: () => Promise<void> }>> {
   const now = () => new Date()
+  const log = openLog(facts.dataFolder, now)
+  const report = (line: string): void => {
+    log(line)
+    tell(line)
+  }
   const engines = readEngines(specsFolder)
+  const bare = { facts, now, report }
   let store: Store | null = null
   let requests: Requests
 
@@ -132,10 +154,11 @@ export async function openRequests(
     const opened = await openStore(facts.dataFolder, now)
     if (opened.ok) {
       store = opened.value
-      return done(createRequests({ facts, store, engines, now, newId: v7, report }, restore))
+      return done(createRequests({ facts, store, engines, now, newId: v7, report, savePdf }, restore))
     }
+    log(`the record was not opened: ${opened.problem.code}`)
     if (!rescued.includes(opened.problem.code)) return opened
-    return done(withoutRecord(facts, opened.problem, restore, report))
+    return done(withoutRecord(bare, opened.problem, restore))
   }
 
   async function close(): Promise<void> {
@@ -148,14 +171,14 @@ export async function openRequests(
     const backup = listBackups(facts.dataFolder).files.get(name)
     if (backup === undefined) return refused('backup-unknown', {}, 'name')
     const before = requests
-    requests = withoutRecord(facts, problem('record-being-replaced', {}), beingReplaced, report)
+    requests = withoutRecord(bare, problem('record-being-replaced', {}), beingReplaced)
     await before.stop()
     store?.close()
     store = null
     const restored = await restoreRecord(facts.dataFolder, backup, now())
     const reopened = await open()
     if (!reopened.ok) {
-      requests = withoutRecord(facts, reopened.problem, restore, report)
+      requests = withoutRecord(bare, reopened.problem, restore)
       return reopened
     }
     requests = reopened.value
@@ -165,7 +188,15 @@ export async function openRequests(
   const first = await open()
   if (!first.ok) return first
   requests = first.value
+  log(
+    `started ${facts.version} in the ${facts.host} host, Node ${process.versions.node}, ${process.platform}`,
+  )
   return done({ answer: (name, input) => requests.answer(name, input), close })
+}
+
+/** Where there is a browser around the window, it prints. */
+export function byBrowser(): Outcome<never> {
+  return refused('pdf-by-browser', {})
 }
 
 function beingReplaced(): Outcome<never> {

@@ -64,6 +64,7 @@ function linesOf(ids: string): string {
 
 /** The list of builds and the words they are found by: read off the events, in the transaction that adds them. */
 export function buildsOn(db: Database) {
+  const count = db.prepare<[], number>('SELECT count(*) FROM build').pluck()
   const one = db.prepare<[string], BareRow>(linesOf('SELECT ? AS id'))
   const readEngine = db.prepare<[string], EngineOf>('SELECT engine, demo FROM spec WHERE sha256 = ?')
   /** By the hash of the spec, which is never changed. Its row is as long as its text, and slow to read past that. */
@@ -115,6 +116,7 @@ export function buildsOn(db: Database) {
       const row = one.get(id)
       return row === undefined ? null : withEngine(row)
     },
+    count: () => count.get() ?? 0,
     find: (search: Search = {}): readonly BuildRow[] => {
       const { sql, values } = pageOf(search)
       const lines = searches.get(sql) ?? db.prepare<unknown[], BareRow>(linesOf(sql))

@@ -48,6 +48,7 @@ export interface Store {
   ): Outcome<null>
   /** The one started last comes first: ids grow with time. */
   builds(search?: Search): readonly BuildRow[]
+  countBuilds(): number
   build(id: string): BuildRow | null
   /** By the hash of the text. */
   specText(sha256: string): string | null
@@ -78,6 +79,7 @@ export function storeOn(db: Database, file: string): Store {
     take,
     entries,
     builds: builds.find,
+    countBuilds: builds.count,
     build: builds.one,
     specText: specs.text,
     preferences: preferences.all,

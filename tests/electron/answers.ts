@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path'
-import { createRequests, readEngines } from '../../electron/requests/index.ts'
+import { byBrowser, createRequests, readEngines } from '../../electron/requests/index.ts'
 import type { Engine, Requests } from '../../electron/requests/index.ts'
 import type { Store } from '../../electron/store/index.ts'
 
@@ -23,9 +23,10 @@ export function answersOn(
   },
 ): Requests {
   return createRequests({
-    facts: { host: 'local', version: '0.1.0', dataFolder: dirname(store.file) },
+    facts: { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder: dirname(store.file) },
     store,
     engines,
+    savePdf: byBrowser,
     report: (line) => console.error(line),
     ...given,
   })

@@ -3,11 +3,14 @@ import { parseOptions } from '../../../electron/launch/options.mjs'
 
 describe('options of npm start', () => {
   it('are a window and the better host when nothing is said', () => {
-    expect(parseOptions([])).toEqual({ kind: 'options', options: { local: false, window: true } })
+    expect(parseOptions([])).toEqual({
+      kind: 'options',
+      options: { local: false, window: true, doctor: false },
+    })
   })
 
   it('are taken in any order', () => {
-    const options = { local: true, window: false, data: 'bench 2' }
+    const options = { local: true, window: false, doctor: false, data: 'bench 2' }
     expect(parseOptions(['--no-window', '--data', 'bench 2', '--local'])).toEqual({
       kind: 'options',
       options,

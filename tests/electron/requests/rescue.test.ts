@@ -11,7 +11,7 @@ import { folder, value } from '../bench.ts'
 const specs = join(import.meta.dirname, '../../../specs')
 
 async function started(inFolder: string) {
-  const facts = { host: 'local', version: '0.1.0', dataFolder: inFolder } as const
+  const facts = { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder: inFolder } as const
   const bugs: string[] = []
   const { answer, close } = value(await openRequests(facts, specs, (line) => bugs.push(line)))
   onTestFinished(close)
@@ -68,16 +68,18 @@ describe('a start on a record that', () => {
     damage(file)
     const before = readdirSync(inFolder).map((name) => [
       name,
-      name === 'backups' ? '' : readFileSync(join(inFolder, name)),
+      ['backups', 'log'].includes(name) ? '' : readFileSync(join(inFolder, name)),
     ])
     const { get, ask } = await started(inFolder)
     const { problem } = await get('host.read', {})
     expect(problem?.code).toBe(code)
+    const sick = (await get('host.doctor', {})).find(({ subject }) => subject === 'record')
+    expect(sick).toMatchObject({ state: 'bad', sentence: problem?.sentence })
     expect((await get('backups.list', {})).backups).toMatchObject([{ builds: 1, entries: 1 }])
     expect(await ask('builds.start', ferry)).toMatchObject({ ok: false, problem: { code } })
     const after = readdirSync(inFolder).map((name) => [
       name,
-      name === 'backups' ? '' : readFileSync(join(inFolder, name)),
+      ['backups', 'log'].includes(name) ? '' : readFileSync(join(inFolder, name)),
     ])
     expect(after).toEqual(before)
   })
@@ -108,7 +110,7 @@ describe('a start on a record that', () => {
       'backups.keep-in': { folder: null },
       'verification.start': { build: null },
     }
-    const answered = ['host.read', 'backups.list', 'backups.restore']
+    const answered = ['host.read', 'host.doctor', 'backups.list', 'backups.restore']
     for (const name of Object.keys(contract) as RequestName[]) {
       if (answered.includes(name)) continue
       const given = await ask(name, (inputs[name] ?? {}) as never)
@@ -176,7 +178,7 @@ describe('a start that cannot go on', () => {
     db.close()
     const copy = join(folder(), 'copy')
     copyFileSync(file, copy)
-    const facts = { host: 'local', version: '0.1.0', dataFolder: inFolder } as const
+    const facts = { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder: inFolder } as const
     expect(await openRequests(facts, specs, () => undefined)).toMatchObject({
       ok: false,
       problem: { code: 'record-newer' },
