@@ -69,6 +69,17 @@ export type Role =
   | 'quiet-label'
   | 'warning-label'
   | 'nose'
+  | 'clamp-cell'
+  | 'clamp-line'
+  | 'clamp-open'
+  | 'protractor-ring'
+  | 'protractor-wedge'
+  | 'protractor-swept'
+  | 'protractor-flat'
+  | 'protractor-start'
+  | 'protractor-end'
+  | 'protractor-start-knob'
+  | 'protractor-end-knob'
 
 interface Common {
   /** Unique in the scene and the same from one scene to the next, for example `fastener/C4/ring`. */

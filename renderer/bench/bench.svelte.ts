@@ -6,6 +6,7 @@ import type {
   Preferences,
   ToldProblem,
 } from '../../core/contract.ts'
+import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { BuildSession } from './build-session.svelte.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 
@@ -20,12 +21,17 @@ export type Place =
   | { readonly at: 'comparison'; readonly first: BuildSession; readonly second: BuildSession }
   | { readonly at: 'build'; readonly session: BuildSession }
   | { readonly at: 'sheet'; readonly session: BuildSession }
+  /** The shop's wrenches; the session is the build to go back to, null for the start page. */
+  | { readonly at: 'wrenches'; readonly session: BuildSession | null }
+  | { readonly at: 'bench-card'; readonly session: BuildSession; readonly procedure: string }
+  | { readonly at: 'clamp-map'; readonly session: BuildSession; readonly procedure: string }
 
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
   readonly #client: Client
   /** Kept here, so that it is as it was left when a person comes back from a build. */
   readonly search: BuildSearch
+  readonly rack: WrenchRack
   #place = $state.raw<Place>({ at: 'opening' })
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
@@ -34,6 +40,7 @@ export class Bench {
 
   constructor(client: Client) {
     this.#client = client
+    this.rack = new WrenchRack(client)
     this.search = new BuildSearch(client)
   }
 
@@ -66,6 +73,7 @@ export class Bench {
     const preferences = await this.#client.request('preferences.read', {})
     if (!preferences.ok) return this.#tell(preferences.problem)
     this.#preferences = preferences.value
+    await this.loadWrenches()
     if (preferences.value.atBuild && (await this.openBuild(preferences.value.atBuild))) return
     await this.showEngines()
   }
@@ -122,6 +130,24 @@ export class Bench {
 
   showSheet(session: BuildSession) {
     this.#place = { at: 'sheet', session }
+  }
+
+  async showWrenches(session: BuildSession | null) {
+    this.#place = { at: 'wrenches', session }
+    await this.loadWrenches()
+  }
+
+  showBenchCard(session: BuildSession, procedure: string) {
+    this.#place = { at: 'bench-card', session, procedure }
+  }
+
+  showClampMap(session: BuildSession, procedure: string) {
+    this.#place = { at: 'clamp-map', session, procedure }
+  }
+
+  async loadWrenches() {
+    const problem = await this.rack.load()
+    if (problem) this.#tell(problem)
   }
 
   showBuild(session: BuildSession) {

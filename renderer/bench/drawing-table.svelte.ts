@@ -1,5 +1,6 @@
 import type { View } from '../../core/layout/index.ts'
 import type { Face } from '../../core/spec/index.ts'
+import { Handle } from './handle.svelte.ts'
 
 /** How the drawing lies before the person: which way each face is looked at, and which part was tapped last. */
 export class DrawingTable {
@@ -13,8 +14,15 @@ export class DrawingTable {
     () => this.#chosen[this.face.id] ?? { from: this.face.workedFrom, turn: 0 },
   )
 
+  readonly handle: Handle
+
   constructor(face: () => Face) {
     this.#face = face
+    this.handle = new Handle(() => ({
+      view: this.view,
+      workedFrom: this.face.workedFrom,
+      plane: this.face.plane,
+    }))
   }
 
   /** What was tapped, as the scene names it: `fastener/C4`, `half/M2/upper`. */

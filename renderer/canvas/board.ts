@@ -31,8 +31,24 @@ interface Pane {
   readonly reconciler: Reconciler<Node>
 }
 
-/** `onTap` is told what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. */
-export function createBoard(container: HTMLDivElement, onTap: (about: string | null) => void): Board {
+/** A place on the sheet, in mm. */
+export interface SheetPoint {
+  readonly x: number
+  readonly y: number
+}
+
+/** What a press takes hold of within `reach` mm: it is told where it is drawn to. Null where there is nothing to hold. */
+export type Grab = (at: SheetPoint, reach: number) => ((to: SheetPoint) => void) | null
+
+/**
+ * `onTap` is told what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. `grab` is asked
+ * first whether a press takes hold of something.
+ */
+export function createBoard(
+  container: HTMLDivElement,
+  onTap: (about: string | null) => void,
+  grab: Grab = () => null,
+): Board {
   // Every change is followed by one draw of its layer, asked for below.
   Konva.autoDrawEnabled = false
   const size = () => ({ width: container.clientWidth || 1, height: container.clientHeight || 1 })
@@ -62,11 +78,19 @@ export function createBoard(container: HTMLDivElement, onTap: (about: string | n
     if (shown !== null) look(fitting(shown.scene.frame, size()))
   }
 
+  const onSheet = ({ x: left, y: top, scale }: Camera, x: number, y: number): SheetPoint => ({
+    x: (x - left) / scale,
+    y: (y - top) / scale,
+  })
   const stopListening = listen(container, {
     tap(x, y) {
       if (shown === null || camera === null) return
-      const point = { x: (x - camera.x) / camera.scale, y: (y - camera.y) / camera.scale }
-      onTap(aboutAt(shown.scene, point, reach / camera.scale))
+      onTap(aboutAt(shown.scene, onSheet(camera, x, y), reach / camera.scale))
+    },
+    grab(x, y) {
+      if (camera === null) return null
+      const held = grab(onSheet(camera, x, y), reach / camera.scale)
+      return held && ((toX, toY) => camera !== null && held(onSheet(camera, toX, toY)))
     },
     pan(dx, dy) {
       if (shown !== null && camera !== null) look(panned(camera, dx, dy, shown.scene.frame, size()))

@@ -3,6 +3,8 @@ export interface Gestures {
   tap(x: number, y: number): void
   pan(dx: number, dy: number): void
   zoom(factor: number, x: number, y: number): void
+  /** What a press takes hold of: it is told where the finger goes, and the sheet stays. Null beside all such things. */
+  grab(x: number, y: number): ((x: number, y: number) => void) | null
 }
 
 /** A finger may tremble this far and still tap. */
@@ -18,6 +20,7 @@ export function listen(element: HTMLElement, gestures: Gestures): () => void {
   const down = new Map<number, Touch>()
   /** Where a tap began; null as soon as the hand does something else. */
   let tap: Touch | null = null
+  let held: ReturnType<Gestures['grab']> = null
 
   const place = (event: PointerEvent | WheelEvent): Touch => {
     const { left, top } = element.getBoundingClientRect()
@@ -27,14 +30,18 @@ export function listen(element: HTMLElement, gestures: Gestures): () => void {
     if (event.button !== 0) return
     element.setPointerCapture(event.pointerId)
     down.set(event.pointerId, place(event))
-    tap = down.size === 1 ? place(event) : null
+    const { x, y } = place(event)
+    held = down.size === 1 ? gestures.grab(x, y) : null
+    tap = down.size === 1 && held === null ? { x, y } : null
   }
   const move = (event: PointerEvent): void => {
     const before = down.get(event.pointerId)
     if (before === undefined) return
     const now = place(event)
     const [other] = [...down].filter(([id]) => id !== event.pointerId).map(([, touch]) => touch)
-    if (other !== undefined) {
+    if (held !== null) {
+      held(now.x, now.y)
+    } else if (other !== undefined) {
       pinch(gestures, other, before, now)
     } else {
       if (tap !== null && Math.hypot(now.x - tap.x, now.y - tap.y) < still) return
@@ -47,6 +54,7 @@ export function listen(element: HTMLElement, gestures: Gestures): () => void {
     if (!down.delete(event.pointerId)) return
     if (tap !== null && event.type === 'pointerup') gestures.tap(tap.x, tap.y)
     tap = null
+    held = null
   }
   const roll = (event: WheelEvent): void => {
     event.preventDefault()

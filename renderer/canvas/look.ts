@@ -140,6 +140,17 @@ export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
     'quiet-label': { text: quiet, ...letters },
     'warning-label': { text: warningText, ...letters },
     nose: { fill: ink },
+    'clamp-cell': {},
+    'clamp-line': { stroke: ink, width: thin },
+    'clamp-open': { stroke: warning, width: medium },
+    'protractor-ring': { stroke: quiet, width: thin },
+    'protractor-wedge': { fill: actHalo, stroke: ink, width: thin },
+    'protractor-swept': { stroke: act, width: 4 },
+    'protractor-flat': { stroke: ink, width: medium },
+    'protractor-start': { stroke: ink, width: medium, dash: [6, 4] },
+    'protractor-end': { stroke: act, width: heavy },
+    'protractor-start-knob': { fill: metal, stroke: ink, width: heavy },
+    'protractor-end-knob': { fill: act, stroke: ink, width: heavy },
   }
 }
 

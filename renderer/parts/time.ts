@@ -12,3 +12,10 @@ export function timeOfDay(at: string): string {
     .map((part) => String(part).padStart(2, '0'))
     .join(':')
 }
+
+/** The day at the bench, as it stands on the wall: `2026-03-14`. */
+export function today(): string {
+  const now = new Date()
+  const two = (part: number) => String(part).padStart(2, '0')
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}

@@ -7,9 +7,11 @@ import type { Host } from './host.ts'
 export class Bench {
   readonly page: Page
   readonly dataFolder: string
+  readonly specs: string
   #host: Host
 
-  constructor(page: Page, dataFolder: string, host: Host) {
+  constructor(page: Page, dataFolder: string, specs: string, host: Host) {
+    this.specs = specs
     this.page = page
     this.dataFolder = dataFolder
     this.#host = host
@@ -22,7 +24,7 @@ export class Bench {
   /** Kills the host as a power cut would, starts it anew on the same folder, and opens the page at its new address. */
   async cutPowerAndStartAgain() {
     await this.kill()
-    this.#host = await startHost(this.dataFolder)
+    this.#host = await startHost(this.dataFolder, this.specs)
     await this.open()
   }
 
@@ -31,11 +33,13 @@ export class Bench {
   }
 }
 
-export const test = base.extend<{ bench: Bench }>({
-  bench: async ({ page }, use) => {
+export const test = base.extend<{ bench: Bench; specs: string }>({
+  /** Where the engine specs lie. */
+  specs: 'specs',
+  bench: async ({ page, specs }, use) => {
     await withDataFolder(async (folder) => {
       await page.clock.install()
-      const bench = new Bench(page, folder, await startHost(folder))
+      const bench = new Bench(page, folder, specs, await startHost(folder, specs))
       await bench.open()
       await use(bench)
       await bench.kill()

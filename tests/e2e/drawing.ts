@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
-import { sceneOf } from '../../core/layout/index.ts'
+import { protractorPlace, sceneOf } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
+import type { EngineSpec } from '../../core/spec/index.ts'
 
 /** Where on the page a fastener's middle is drawn, the face lying as it does at first. */
 export async function onTheDrawing(page: Page, engine: string, face: string, fastener: string) {
@@ -19,4 +20,33 @@ export async function onTheDrawing(page: Page, engine: string, face: string, fas
     x: board.x + ((disc.x - frame.left) * board.width) / frame.width,
     y: board.y + ((disc.y - frame.top) * board.height) / frame.height,
   }
+}
+
+/** Where on the page the knobs of the protractor around a fastener are while its handle stands straight up. */
+export async function protractorKnobs(page: Page, spec: EngineSpec, face: string, fastener: string) {
+  const drawn = spec.case.faces.find(({ id }) => id === face)
+  const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
+  if (!drawn || !board) throw new Error(`${face} is not on the page`)
+  const number = spec.fasteners.find(({ id }) => id === fastener)!.number
+  const facts = {
+    face,
+    bearings: {},
+    fasteners: { [fastener]: { number, state: 'next', share: 0.5 } },
+    path: null,
+    callout: null,
+    beads: {},
+  } as const
+  const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
+  const scene = sceneOf(spec, facts, { from: drawn.workedFrom, turn: 0 }, sheet)
+  const px = scene.frame.width / board.width
+  const place = protractorPlace(scene, fastener, px)!
+  const onPage = (x: number, y: number) => ({
+    x: board.x + (x - scene.frame.left) / px,
+    y: board.y + (y - scene.frame.top) / px,
+  })
+  const at = (direction: number) => {
+    const turn = (direction * Math.PI) / 180
+    return onPage(place.x + place.knobAt * Math.sin(turn), place.y - place.knobAt * Math.cos(turn))
+  }
+  return { middle: onPage(place.x, place.y), start: at(0), end: at(120), at }
 }

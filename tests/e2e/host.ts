@@ -14,8 +14,9 @@ export interface Host {
 
 const startsWithinMs = 20_000
 
-export async function startHost(dataFolder: string): Promise<Host> {
-  const child = spawn(process.execPath, ['electron/local/main.ts', '--data', dataFolder, '--no-window'], {
+export async function startHost(dataFolder: string, specs = 'specs'): Promise<Host> {
+  const words = ['--data', dataFolder, '--specs', specs, '--no-window']
+  const child = spawn(process.execPath, ['electron/local/main.ts', ...words], {
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   return { address: await addressOf(child), kill: () => end(child) }

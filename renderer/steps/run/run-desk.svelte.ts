@@ -42,7 +42,7 @@ export type Task =
   | PullTask
   | { readonly kind: 'done' }
 
-type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | null
+type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explain' | null
 
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
 export class RunDesk {

@@ -54,6 +54,15 @@ describe.each(themes)('the %s look', (theme) => {
     const blue = Object.entries(table)
       .filter(([, look]) => Object.values(look).includes(palette.act))
       .map(([role]) => role)
-    expect(blue.sort()).toEqual(['bead-start', 'leader', 'next', 'path', 'path-head'])
+    expect(blue.sort()).toEqual([
+      'bead-start',
+      'leader',
+      'next',
+      'path',
+      'path-head',
+      'protractor-end',
+      'protractor-end-knob',
+      'protractor-swept',
+    ])
   })
 })

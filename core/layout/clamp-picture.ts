@@ -1,0 +1,226 @@
+import type { ClampState, Flange, FlangeBeam } from '../joint/index.ts'
+import { formatNumber } from '../quantity/index.ts'
+import type { EngineSpec } from '../spec/index.ts'
+import type { Point } from './box.ts'
+import { drawingOf, type Drawing } from './drawing.ts'
+import type { DrawingFacts, Sheet, View } from './facts.ts'
+import { onFace } from './on-face.ts'
+import { bossesOf, caseFaceOf, outlineOf } from './outline.ts'
+import type { LineShape, Scene, Shape, SwatchShape, TextShape } from './scene.ts'
+import { sceneOf } from './scene-of.ts'
+
+/** The edge of a face as it is drawn, in mm of the engine's own frame: what `flangeOf` wants. */
+export function faceOutline(spec: EngineSpec, face: string): readonly Point[] {
+  const here = onFace(spec, face)
+  const caseFace = caseFaceOf(spec, here)
+  const own = bossesOf(spec, here)
+  const bosses = caseFace === here ? own : [...bossesOf(spec, caseFace), ...own]
+  return outlineOf(spec, caseFace, bosses)
+}
+
+/** From little to much; open is hatched, so that colour is never alone. */
+export const clampColours = ['#FFF6DC', '#F8DF9F', '#EEC05C', '#D6972A', '#A66713', '#693D08'] as const
+
+/** A flange at rest, and what is the most on the scale that is drawn beside it. */
+export interface ClampPicture {
+  readonly flange: Flange
+  readonly state: ClampState
+  /** In MPa, above zero. */
+  readonly most: number
+}
+
+/** The greatest pressure between the faces, in MPa. */
+export function mostPressure(flange: Flange, { sinkMm }: ClampState): number {
+  return flange.beams.reduce(
+    (most, beam) => Math.max(most, pressureOn(beam, Math.max(sinkMm[beam.from]!, sinkMm[beam.to]!))),
+    0,
+  )
+}
+
+/**
+ * One face with the pressure between the faces in colours, lines where one colour gives way to the next, and what every
+ * fastener holds in kN.
+ */
+export function clampScene(
+  spec: EngineSpec,
+  face: string,
+  view: View,
+  sheet: Sheet,
+  picture: ClampPicture,
+): Scene {
+  const facts: DrawingFacts = { face, bearings: {}, fasteners: {}, path: null, callout: null, beads: {} }
+  const drawing = drawingOf(spec, facts, view, sheet)
+  const bare = sceneOf(spec, facts, view, sheet)
+  const kept = bare.shapes.filter(({ layer, about }) => layer === 'ground' || about?.startsWith('fastener/'))
+  const field = pressureField(drawing, picture)
+  return {
+    frame: bare.frame,
+    shapes: [
+      ...kept,
+      ...cells(field, picture.most),
+      ...contours(field, picture.most),
+      ...loads(drawing, picture),
+    ],
+    rows: rowsOf(spec, picture),
+  }
+}
+
+/** Pressures on a grid of the sheet: null beside the flange. */
+interface Field {
+  readonly left: number
+  readonly top: number
+  readonly step: number
+  readonly columns: number
+  readonly rows: readonly (readonly (number | null)[])[]
+}
+
+/** Cells along the longer side of the face. */
+const cellsAlong = 110
+
+function pressureField({ body, place }: Drawing, { flange, state }: ClampPicture): Field {
+  const step = Math.max(body.width, body.height) / cellsAlong
+  const columns = Math.ceil(body.width / step)
+  const nodes = flange.nodes.map(({ x, y }) => place(x, y))
+  const beams = flange.beams.filter(({ bedMpa }) => bedMpa > 0)
+  const at = (x: number, y: number): number | null => {
+    let nearest = Infinity
+    let pressure: number | null = null
+    for (const beam of beams) {
+      const [from, to] = [nodes[beam.from]!, nodes[beam.to]!]
+      const { distance, share } = nearestOn(from, to, x, y)
+      if (distance > beam.widthMm / 2 || distance >= nearest) continue
+      nearest = distance
+      const sink = state.sinkMm[beam.from]! * (1 - share) + state.sinkMm[beam.to]! * share
+      pressure = pressureOn(beam, sink)
+    }
+    return pressure
+  }
+  const rows = Array.from({ length: Math.ceil(body.height / step) }, (_, row) =>
+    Array.from({ length: columns }, (_, column) =>
+      at(body.left + (column + 0.5) * step, body.top + (row + 0.5) * step),
+    ),
+  )
+  return { left: body.left, top: body.top, step, columns, rows }
+}
+
+function pressureOn({ bedMpa, widthMm }: FlangeBeam, sinkMm: number): number {
+  return (bedMpa * sinkMm) / widthMm
+}
+
+function nearestOn(from: Point, to: Point, x: number, y: number) {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const length = dx * dx + dy * dy
+  const share = length === 0 ? 0 : Math.min(1, Math.max(0, ((x - from.x) * dx + (y - from.y) * dy) / length))
+  return { share, distance: Math.hypot(x - from.x - share * dx, y - from.y - share * dy) }
+}
+
+/** The step of the scale: −1 where the face is open, else 0 to 5. */
+function stepOf(pressure: number, most: number): number {
+  if (pressure <= 0) return -1
+  return Math.min(clampColours.length - 1, Math.floor((pressure / most) * clampColours.length))
+}
+
+/** Cells of one colour that follow one another in a row are one swatch. */
+function cells({ left, top, step, rows }: Field, most: number): readonly SwatchShape[] {
+  return rows.flatMap((row, index) => {
+    const swatches: SwatchShape[] = []
+    let start = 0
+    for (let column = 1; column <= row.length; column += 1) {
+      const [first, here] = [row[start], row[column]]
+      const same = column < row.length && kindOf(first, most) === kindOf(here, most)
+      if (same) continue
+      if (first !== null && first !== undefined) {
+        const kind = stepOf(first, most)
+        swatches.push({
+          kind: 'swatch',
+          id: `clamp/${index}/${start}`,
+          layer: 'ground',
+          role: 'clamp-cell',
+          x: left + start * step,
+          y: top + index * step,
+          width: (column - start) * step,
+          height: step,
+          colour: kind < 0 ? '#FFFFFF' : clampColours[kind]!,
+          pattern: 'plain',
+        })
+      }
+      start = column
+    }
+    return swatches
+  })
+}
+
+function kindOf(pressure: number | null | undefined, most: number): number | null {
+  return pressure === null || pressure === undefined ? null : stepOf(pressure, most)
+}
+
+/** Lines along the edges of cells between two colours, and along the edge of what is open. */
+function contours({ left, top, step, columns, rows }: Field, most: number): readonly LineShape[] {
+  const lines: LineShape[] = []
+  const add = (id: string, open: boolean, points: readonly number[]) =>
+    lines.push({
+      kind: 'line',
+      id: `clamp/line/${id}`,
+      layer: 'ground',
+      role: open ? 'clamp-open' : 'clamp-line',
+      points,
+      closed: false,
+    })
+  rows.forEach((row, index) => {
+    for (let column = 0; column < columns; column += 1) {
+      const here = kindOf(row[column], most)
+      if (here === null) continue
+      const x = left + (column + 1) * step
+      const y = top + index * step
+      const right = kindOf(row[column + 1], most)
+      if (right !== null && right !== here)
+        add(`${index}/${column}/right`, Math.min(here, right) < 0, [x, y, x, y + step])
+      const below = kindOf(rows[index + 1]?.[column], most)
+      if (below !== null && below !== here)
+        add(`${index}/${column}/below`, Math.min(here, below) < 0, [x - step, y + step, x, y + step])
+      if (here < 0 && (index + column) % 3 === 0)
+        add(`${index}/${column}/open`, true, [x - step, y + step, x, y])
+    }
+  })
+  return lines
+}
+
+function loads({ discs, sizes }: Drawing, { flange, state }: ClampPicture): readonly Shape[] {
+  return flange.bolts.flatMap(({ id }, index): readonly TextShape[] => {
+    const disc = discs.find((each) => each.id === id)
+    if (disc === undefined) return []
+    const capital = 11 * sizes.px
+    return [
+      {
+        kind: 'text',
+        id: `fastener/${id}/load`,
+        about: `fastener/${id}`,
+        layer: 'overlay',
+        role: 'label',
+        x: disc.x,
+        y: disc.y + disc.radius + capital,
+        text: kilonewtons(state.loads[index]!),
+        capital,
+        anchor: 'middle',
+        weight: 'bold',
+      },
+    ]
+  })
+}
+
+function rowsOf(spec: EngineSpec, { flange, state }: ClampPicture) {
+  const numbers = new Map(spec.fasteners.map(({ id, number }) => [id, number]))
+  const open = `Open along ${formatNumber(100 * state.openShare, 0)} % of the joint face`
+  return [
+    { about: 'joint', text: open, state: state.openShare > 0 ? 'open' : 'closed' },
+    ...flange.bolts.map(({ id }, index) => ({
+      about: `fastener/${id}`,
+      text: `Fastener ${numbers.get(id) ?? id} holds ${kilonewtons(state.loads[index]!)} kN`,
+      state: state.loads[index]! > 0 ? 'holds' : 'slack',
+    })),
+  ]
+}
+
+export function kilonewtons(load: number): string {
+  return formatNumber(load / 1000, 1)
+}

@@ -1,0 +1,193 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { expect, test as bench } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+import { protractorKnobs } from './drawing.ts'
+import { setA, setB, setD } from '../published/tightening-sets.ts'
+
+const sets = { A: setA(), B: setB(), D: setD() }
+
+/** The published sets as the engines of the bench. */
+const test = bench.extend({
+   
+  specs: async ({}, use) => {
+    const folder = await mkdtemp(join(tmpdir(), 'bedplate-specs-'))
+    for (const [name, { specText }] of Object.entries(sets)) {
+      const spec = { ...(JSON.parse(specText) as object), name: `Published set ${name}` }
+      await writeFile(join(folder, `${name}.json`), JSON.stringify(spec))
+    }
+    await use(folder)
+    await rm(folder, { recursive: true, force: true })
+  },
+})
+test.setTimeout(120_000)
+
+async function at(mechanic: Mechanic, set: string) {
+  await mechanic.startBuild(new RegExp(`Published set ${set}`), `Set ${set}`, 'R. Halloran')
+  await mechanic.confirm()
+}
+
+test('set A runs as printed: 12, tap, 40, 110 and 100 lbf·ft, turn, end float', async ({ bench }) => {
+  const mechanic = new Mechanic(bench.page, 'keys')
+  await bench.page.getByRole('button', { name: 'lbf·ft' }).click()
+  await at(mechanic, 'A')
+  for (let made = 0; made < 20; made++) {
+    await expect(mechanic.main).toContainText('is at 12 lbf·ft')
+    await mechanic.confirm()
+  }
+  await expect(bench.page.getByText('Tap the crank back and forward.')).toBeVisible()
+  await mechanic.confirm()
+  for (let made = 0; made < 20; made++) {
+    await expect(mechanic.main).toContainText('is at 40 lbf·ft')
+    await mechanic.confirm()
+  }
+  const values = { long: 0, short: 0 }
+  for (let made = 0; made < 20; made++) {
+    const text = await mechanic.main.innerText()
+    if (text.includes('is at 110 lbf·ft')) values.long++
+    else if (text.includes('is at 100 lbf·ft')) values.short++
+    await mechanic.confirm()
+  }
+  expect(values).toEqual({ long: 10, short: 10 })
+  await mechanic.confirm() // turn the crank
+  await mechanic.answerReading('0.007 in')
+  await expect(mechanic.main).toContainText('finish', { ignoreCase: true })
+})
+
+test('set D runs as printed: up, up, loose, up, up, then twice 30°', async ({ bench }) => {
+  const mechanic = new Mechanic(bench.page, 'pointer')
+  await bench.page.getByRole('button', { name: 'lbf·ft' }).click()
+  await at(mechanic, 'D')
+  const asked = ['is at 155 lbf·ft', 'is at 345 lbf·ft', 'is loose', 'is at 87.5 lbf·ft', 'is at 175 lbf·ft']
+  for (const text of [...asked, 'is turned 30°', 'is turned 30°'])
+    for (let made = 0; made < 10; made++) {
+      await expect(mechanic.main).toContainText(text)
+      await mechanic.confirm()
+    }
+  await expect(mechanic.main).not.toContainText('is turned')
+})
+
+/** Set B up to its turn of 120° ± 5°. */
+async function toTheTurn(mechanic: Mechanic) {
+  await at(mechanic, 'B')
+  for (let made = 0; made < 11; made++) await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is turned 120°')
+}
+
+test('too much on a bolt that is turned leads through loosen, replace, begin again', async ({ bench }) => {
+  const mechanic = new Mechanic(bench.page, 'pointer')
+  await toTheTurn(mechanic)
+  await mechanic.answerReading('126')
+  await expect(bench.page.getByRole('alert')).toContainText('allowed 115 to 125: too much')
+  await expect(mechanic.main).toContainText('1 is loose')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('A new 1 is in')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is turned 120°')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('2 is turned 120°')
+
+  await bench.page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(bench.page.getByText('no longer counts: the fastener was loosened')).toHaveCount(2)
+  await expect(bench.page.getByText('replaced by a new one')).toBeVisible()
+})
+
+test('the angle by keys: where the handle starts, and what was reached', async ({ bench }) => {
+  const mechanic = new Mechanic(bench.page, 'keys')
+  await toTheTurn(mechanic)
+  const guide = bench.page.getByRole('group', { name: 'Angle to turn' })
+  await expect(guide).toContainText('Handle from 0° to 120°')
+  await bench.page.keyboard.press('ArrowRight')
+  await bench.page.keyboard.press('ArrowRight')
+  await bench.page.keyboard.press('Shift+ArrowRight')
+  await expect(guide).toContainText('Handle from 31° to 151°, right between 146° and 156°')
+  await bench.page.keyboard.press('Shift+ArrowUp')
+  await bench.page.keyboard.press('Shift+ArrowUp')
+  await expect(mechanic.main).toContainText('1 reads 122°')
+  await mechanic.confirm()
+  await expect(guide).toContainText('Handle from 31° to 151°')
+  await expect(mechanic.main).toContainText('2 is turned 120°')
+})
+
+test('the angle by dragging the knobs of the protractor', async ({ bench }) => {
+  const mechanic = new Mechanic(bench.page, 'pointer')
+  await toTheTurn(mechanic)
+  const knobs = () => protractorKnobs(bench.page, sets.B.spec, 'block', 'bolt-1')
+  const { middle, start, end, at: place } = await knobs()
+  const to = place(90)
+  await bench.page.mouse.move(start.x, start.y)
+  await bench.page.mouse.down()
+  await bench.page.mouse.move(middle.x + 50, middle.y - 50, { steps: 4 })
+  await bench.page.mouse.move(to.x, to.y, { steps: 4 })
+  await bench.page.mouse.up()
+  const guide = bench.page.getByRole('group', { name: 'Angle to turn' })
+  await expect(guide).toContainText('Handle from 90° to 210°')
+  expect(end).not.toEqual(start)
+
+  const reachedAt = place(210)
+  const further = place(200)
+  await bench.page.mouse.move(reachedAt.x, reachedAt.y)
+  await bench.page.mouse.down()
+  await bench.page.mouse.move(further.x, further.y, { steps: 4 })
+  await bench.page.mouse.up()
+  await expect(mechanic.main).toContainText('1 reads 110°')
+  await mechanic.confirm()
+  await expect(bench.page.getByRole('alert')).toContainText('too little')
+})
+
+test('little room splits the turn into swings that are counted off', async ({ bench }) => {
+  const mechanic = new Mechanic(bench.page, 'pointer')
+  await toTheTurn(mechanic)
+  await bench.page.getByRole('group', { name: 'Room' }).getByRole('button', { name: '45°' }).click()
+  await expect(bench.page.getByRole('list', { name: 'Swings' }).getByRole('listitem')).toHaveText([
+    '45°',
+    '45°',
+    '30°',
+  ])
+  const entries = await mechanic.entries()
+  for (const text of ['Swing 1 of 3: 45°', 'Swing 2 of 3: 45°']) {
+    await expect(mechanic.main).toContainText(text)
+    await mechanic.main.click()
+    await mechanic.letBounceTimePass()
+  }
+  expect(await mechanic.entries()).toBe(entries)
+  await expect(mechanic.main).toContainText('1 is turned 120°')
+  await mechanic.confirm()
+  await bench.page
+    .getByRole('group', { name: 'With' })
+    .getByRole('button', { name: 'hexagon', exact: true })
+    .click()
+  await expect(bench.page.getByRole('group', { name: 'Angle to turn' })).toContainText('!')
+})
+
+test('a wrench that does not read that low is refused, and replaced by one that does', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  async function addWrench(name: string, least: string, most: string) {
+    await page.getByRole('button', { name: 'Add a wrench' }).click()
+    await page.getByLabel('What it is called').fill(name)
+    await page.getByLabel(/Lowest mark/).fill(least)
+    await page.getByLabel(/Highest mark/).fill(most)
+    await page.getByLabel(/From one mark/).fill('0.5')
+    await page.getByRole('button', { name: 'Keep this wrench' }).click()
+  }
+  await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
+  await addWrench('Back to front', '300', '60')
+  await expect(page.getByRole('alert')).toContainText('300')
+  await page.getByRole('button', { name: 'Leave it' }).click()
+  await addWrench('Long one', '60', '300')
+  await page.getByRole('button', { name: '← Back' }).click()
+
+  await at(mechanic, 'B')
+  const line = page.getByLabel('Wrench', { exact: true })
+  await expect(line).toContainText('!')
+  await page.getByRole('button', { name: 'Wrenches …' }).click()
+  await expect(page.getByRole('list', { name: 'Wrenches that cannot be used' })).toContainText('Long one')
+  await page.getByRole('button', { name: 'Wrenches of this shop' }).click()
+  await addWrench('Short one', '10', '60')
+  await page.getByRole('button', { name: '← Back' }).click()
+  await expect(line).toContainText('Short one: set 40.5 N·m')
+})
