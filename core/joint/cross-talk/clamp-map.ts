@@ -46,8 +46,9 @@ export interface ClampMap {
 const openFromMm = 0.001
 
 /**
- * Runs pulls through a flange, one after the other: what every bolt still holds, and where the face opens,
- * after each of them. Throws on a pull of a bolt that the flange has not.
+ * Runs pulls through a flange, one after the other: what every bolt still holds, and where the face opens, after each
+ * of them. Throws on a pull of a bolt that the flange has not, and when the flange tips over because a bolt pulls
+ * beyond all that bears.
  */
 export function clampMap(flange: Flange, pulls: readonly FlangePull[]): ClampMap {
   const settling = new SettlingFlange(flange)

@@ -8,10 +8,19 @@ import { along, padsOf, pullersOf, push, squeezed, type OneWay } from './one-way
  * holds from being carried off. Forces are never reckoned with it, so that it has no share in the result.
  */
 const holding = 1e-9
-/** The last step, as a share of the largest deflection there is or was. */
-const settled = 1e-12
-/** Far more than it takes: a handful, and some two dozen when much of a face lets go at once. */
-const mostSteps = 200
+/**
+ * At rest is when the next step would win no more than this share of the most energy that the springs have
+ * held (loads are then right to a share of 1e-11), or would move nothing by more than this share of the
+ * largest deflection there was. The first tells of a part that floats, and may drift; the second of beams so
+ * stiff that rounding is felt in them. Where neither comes to pass within `steps`, rounding is in the way,
+ * and loads right to 1e-6 must do.
+ */
+const settled = { energy: 1e-22, step: 1e-12, steps: 200, energyLater: 1e-12 }
+/**
+ * A handful are enough as a rule; thousands are needed where a part that one bolt holds rolls off its bed,
+ * pad by pad.
+ */
+const mostSteps = 20_000
 
 /** A one-way spring whose start moves, and whether it acted in the last equations. */
 interface Spring extends OneWay {
@@ -34,6 +43,8 @@ export class SettlingFlange {
   readonly #squeezes: Float64Array
   readonly #weights: Float64Array
   readonly #deflections: Float64Array
+  #mostEnergy = 0
+  #mostDeflection = 0
 
   /** At rest under its own weight, every bolt run down until it just touches. */
   constructor(flange: Flange) {
@@ -97,20 +108,40 @@ export class SettlingFlange {
 
   /** Moves from where the flange is to where it is at rest under some forces. */
   #settle(forces: Float64Array): void {
-    const deflections = this.#deflections
-    const before = largest(deflections)
     for (let steps = 0; steps < mostSteps; steps += 1) {
       this.#chooseActing()
       const missingOfBeams = this.#missingOfBeams(forces)
-      const step = this.#missing(missingOfBeams)
+      const missing = this.#missing(missingOfBeams)
+      const step = missing.slice()
       this.#network.solve(step)
-      const last = largest(step) <= settled * Math.max(before, largest(deflections))
+      const last = this.#isLast(steps, step, dot(step, missing))
       const share = last ? 1 : this.#downhill(step, missingOfBeams)
       for (let freedom = 0; freedom < step.length; freedom += 1)
-        deflections[freedom]! += share * step[freedom]!
+        this.#deflections[freedom]! += share * step[freedom]!
       if (last) return
     }
     throw new Error('a flange does not come to rest')
+  }
+
+  /**
+   * Whether a step, the so-many-th, that would win so much energy (twice, in N·mm), is the last that is worth
+   * its while.
+   */
+  #isLast(steps: number, step: Float64Array, energy: number): boolean {
+    this.#mostEnergy = Math.max(this.#mostEnergy, this.#energyOfSprings())
+    this.#mostDeflection = Math.max(this.#mostDeflection, largest(this.#deflections))
+    const energyShare = steps < settled.steps ? settled.energy : settled.energyLater
+    return energy <= energyShare * this.#mostEnergy || largest(step) <= settled.step * this.#mostDeflection
+  }
+
+  /** Twice the energy, in N·mm. */
+  #energyOfSprings(): number {
+    let energy = 0
+    this.#springs.forEach(({ stiffness }, place) => {
+      const squeeze = this.#squeezes[place]!
+      if (squeeze > 0) energy += stiffness * squeeze ** 2
+    })
+    return energy
   }
 
   /** Lets those springs act that touch, and holds their nodes accordingly. */
@@ -176,14 +207,16 @@ export class SettlingFlange {
   }
 }
 
-/** Halvings after which a share of a step is known well enough: the next step makes good what is left. */
-const halvings = 20
+/** How often a share of a step is halved until the energy falls along all of it, and then narrowed down. */
+const halvings = { until: 100, within: 20 }
 
 /** Where a slope that only ever grows from 0 to 1 turns upwards, found from below; 1 when it does not. */
 function lowest(slopeAt: (share: number) => number): number {
   if (slopeAt(1) <= 1e-6 * -slopeAt(0)) return 1
-  let [low, high] = [0, 1]
-  for (let halving = 0; halving < halvings; halving += 1) {
+  let low = 0.5
+  for (let halving = 0; halving < halvings.until && slopeAt(low) > 0; halving += 1) low /= 2
+  let high = 2 * low
+  for (let halving = 0; halving < halvings.within; halving += 1) {
     const middle = (low + high) / 2
     if (slopeAt(middle) <= 0) low = middle
     else high = middle
