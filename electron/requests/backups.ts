@@ -1,7 +1,7 @@
 import { accessSync, constants, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { isAbsolute, join, relative, sep } from 'node:path'
 import type { BackupList } from '../../core/contract.ts'
-import { done, refused } from '../../core/problem/index.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { backupFolder, backupProblem, backupsIn, copyBackup, secondFolderNote } from '../store/index.ts'
 import type { Backup, Store } from '../store/index.ts'
@@ -39,15 +39,22 @@ export class BackupKeeper {
   readonly #store: Store
   readonly #folder: string
   readonly #now: () => Date
+  readonly #failed: (error: unknown) => void
   readonly #stop = new AbortController()
   #making: Promise<void> | null = null
   #wanted = false
   #trouble: Problem | null = null
 
-  constructor(given: { readonly store: Store; readonly dataFolder: string; readonly now: () => Date }) {
+  constructor(given: {
+    readonly store: Store
+    readonly dataFolder: string
+    readonly now: () => Date
+    readonly failed: (error: unknown) => void
+  }) {
     this.#store = given.store
     this.#folder = given.dataFolder
     this.#now = given.now
+    this.#failed = given.failed
   }
 
   list(): BackupList {
@@ -79,7 +86,13 @@ export class BackupKeeper {
       this.#wanted = true
       return this.#making
     }
-    this.#making = this.#run().finally(() => (this.#making = null))
+    if (this.#stop.signal.aborted) return Promise.resolve()
+    this.#making = this.#run()
+      .catch((error: unknown) => {
+        this.#trouble = problem('program-fault', {})
+        this.#failed(error)
+      })
+      .finally(() => (this.#making = null))
     return this.#making
   }
 

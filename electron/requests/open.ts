@@ -61,7 +61,12 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const atHand = new BuildsAtHand(store)
   const people = new People({ store, now, newId: given.newId })
-  const keeper = new BackupKeeper({ store, dataFolder: facts.dataFolder, now })
+  const keeper = new BackupKeeper({
+    store,
+    dataFolder: facts.dataFolder,
+    now,
+    failed: (error) => failed('backups.make', error),
+  })
   const verification = verificationRequests(store, now, (error) => failed('verification.start', error))
   const handlers: Handlers = {
     'host.read': () => {
