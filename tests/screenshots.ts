@@ -59,8 +59,6 @@ async function takePictures(page: Page, address: string) {
   await page.getByLabel(/^Reading/).fill('66')
   await mechanic.confirm()
   await picture(page, 'flag')
-  await page.getByLabel('What was done?').fill('Replaced with a new bolt, set from the first pass')
-  await page.getByRole('button', { name: 'Note what was done' }).click()
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
   await picture(page, 'sheet')
 }
