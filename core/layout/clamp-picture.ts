@@ -51,7 +51,10 @@ export function clampScene(
   const facts: DrawingFacts = { face, bearings: {}, fasteners: {}, path: null, callout: null, beads: {} }
   const drawing = drawingOf(spec, facts, view, sheet)
   const bare = sceneOf(spec, facts, view, sheet)
-  const kept = bare.shapes.filter(({ layer, about }) => layer === 'ground' || about?.startsWith('fastener/'))
+  const kept = bare.shapes.filter(({ layer, about, role }) => {
+    if (role === 'quiet-label' || role === 'label-leader') return false
+    return layer === 'ground' || about?.startsWith('fastener/')
+  })
   const field = pressureField(drawing, picture)
   return {
     frame: bare.frame,
@@ -103,8 +106,13 @@ function pressureField({ body, place }: Drawing, { flange, state }: ClampPicture
   return { left: body.left, top: body.top, step, columns, rows }
 }
 
+/** A face counts as open from here on, as `ClampState.openShare` has it. */
+const openFromMm = 0.001
+
+/** In MPa; below 0 where the face is open. */
 function pressureOn({ bedMpa, widthMm }: FlangeBeam, sinkMm: number): number {
-  return (bedMpa * sinkMm) / widthMm
+  if (sinkMm >= 0) return (bedMpa * sinkMm) / widthMm
+  return sinkMm < -openFromMm ? -1 : 0
 }
 
 function nearestOn(from: Point, to: Point, x: number, y: number) {
@@ -116,7 +124,7 @@ function nearestOn(from: Point, to: Point, x: number, y: number) {
 
 /** The step of the scale: −1 where the face is open, else 0 to 5. */
 function stepOf(pressure: number, most: number): number {
-  if (pressure <= 0) return -1
+  if (pressure < 0) return -1
   return Math.min(clampColours.length - 1, Math.floor((pressure / most) * clampColours.length))
 }
 

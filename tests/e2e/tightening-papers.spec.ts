@@ -1,0 +1,76 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from '@playwright/test'
+import { expect, test } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+
+test.setTimeout(120_000)
+
+/** WCAG 2.2 AA, and what axe leaves off unless asked: the size of targets and the enhanced contrast. */
+async function faultsOf(page: Page) {
+  const { violations } = await new AxeBuilder({ page })
+    .options({ rules: { 'target-size': { enabled: true }, 'color-contrast-enhanced': { enabled: true } } })
+    .analyze()
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+  )
+}
+
+/** The split case three at its case bolts, which wait for others: what they are can be looked at all the same. */
+async function atCaseBolts(mechanic: Mechanic) {
+  await mechanic.startBuild(/Skerry 3/, 'Papers', 'I. Brandvold')
+  await mechanic.page.getByRole('button', { name: '16. Case bolts' }).click()
+}
+
+test('a bench card has the order, the passes, boxes to tick and the angle, on A4 and Letter', async ({
+  bench,
+}) => {
+  const { page } = bench
+  await atCaseBolts(new Mechanic(page, 'pointer'))
+  await page.getByRole('button', { name: 'Bench card' }).click()
+  const card = page.getByRole('main')
+  await expect(card.getByRole('heading', { level: 1 })).toHaveText('Case bolts')
+  await expect(card.getByRole('img', { name: /Case bolts/ })).toBeVisible()
+  await expect(card).toContainText('DEMO')
+  await expect(card.getByRole('img', { name: /^Turn by/ }).first()).toBeVisible()
+  expect(await faultsOf(page)).toEqual([])
+
+  await page.getByRole('group', { name: 'Torque in' }).getByRole('button', { name: 'lbf·ft' }).click()
+  await expect(card).toContainText('lbf·ft')
+  for (const [paper, width, height] of [
+    ['A4', 210, 297],
+    ['Letter', 216, 279],
+  ] as const) {
+    await page.getByRole('button', { name: paper, exact: true }).click()
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1')
+    const [, points = ''] = /\/MediaBox\s*\[([^\]]*)\]/.exec(pdf) ?? []
+    const [, , right, top] = points
+      .trim()
+      .split(/\s+/)
+      .map((each) => Math.round((Number(each) / 72) * 25.4))
+    expect([right, top], paper).toEqual([width, height])
+  }
+})
+
+test('the clamp map shows two orders side by side, pass by pass, and what it takes for granted', async ({
+  bench,
+}) => {
+  const { page } = bench
+  await atCaseBolts(new Mechanic(page, 'pointer'))
+  await page.getByRole('button', { name: 'Clamp map' }).click()
+  await expect(page.getByText('A teaching model.')).toBeVisible()
+  await expect(page.getByRole('img', { name: /order as the spec has it, after pass/ })).toBeVisible()
+  await expect(page.getByRole('img', { name: /order end to end, after pass/ })).toBeVisible()
+  await page.getByRole('group', { name: 'Order 2' }).getByRole('button', { name: 'spiral' }).click()
+  await page.getByRole('group', { name: 'After pass' }).getByRole('button').first().click()
+  await expect(page.getByRole('img', { name: /order spiral, after pass 1/ })).toBeVisible()
+  await expect(page.getByRole('table').getByRole('row')).not.toHaveCount(1)
+  expect(await faultsOf(page)).toEqual([])
+})
+
+test('the wrenches of the shop can be written down by everybody', async ({ bench }) => {
+  const { page } = bench
+  await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
+  await page.getByRole('button', { name: 'Add a wrench' }).click()
+  await page.getByRole('button', { name: 'Add an adapter' }).click()
+  expect(await faultsOf(page)).toEqual([])
+})
