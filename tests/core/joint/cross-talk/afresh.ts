@@ -61,14 +61,25 @@ export function reckonedAfresh(flange: Flange, pulls: readonly FlangePull[], sol
       const at = solve(flangeSize, entries, forces)
       const squeezed = ({ node, squeeze }: Spring) =>
         squeeze[0] * at[3 * node]! + squeeze[1] * at[3 * node + 1]! + squeeze[2] * at[3 * node + 2]!
-      const padsNow = pads.map((pad) => squeezed(pad) >= 0)
-      const boltsNow = bolts.map((bolt, index) => nuts[index] !== null && nuts[index]! + squeezed(bolt) >= 0)
+      const padsNow = pads.map((pad, index) => actsNow(padsAct[index]!, squeezed(pad)))
+      const boltsNow = bolts.map((bolt, index) => {
+        const nut = nuts[index]
+        return nut !== null && actsNow(boltsAct[index]!, nut! + squeezed(bolt))
+      })
       if (same(padsNow, padsAct) && same(boltsNow, boltsAct)) return at
       padsAct = padsNow
       boltsAct = boltsNow
     }
     throw new Error('the springs that act were not found')
   }
+}
+
+/**
+ * A spring that touches, give or take a millionth of a nanometre, stays as it is: rounding would switch it to
+ * and fro.
+ */
+function actsNow(acts: boolean, squeezedMm: number): boolean {
+  return Math.abs(squeezedMm) < 1e-12 ? acts : squeezedMm > 0
 }
 
 function same(one: readonly boolean[], other: readonly boolean[]): boolean {
