@@ -10,7 +10,6 @@ const sets = { A: setA(), B: setB(), D: setD() }
 
 /** The published sets as the engines of the bench. */
 const test = bench.extend({
-   
   specs: async ({}, use) => {
     const folder = await mkdtemp(join(tmpdir(), 'bedplate-specs-'))
     for (const [name, { specText }] of Object.entries(sets)) {
@@ -190,4 +189,21 @@ test('a wrench that does not read that low is refused, and replaced by one that 
   await addWrench('Short one', '10', '60')
   await page.getByRole('button', { name: '← Back' }).click()
   await expect(line).toContainText('Short one: set 40.5 N·m')
+})
+
+test('a run that was broken off begins again with a reason, and the sheet says so', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await at(mechanic, 'B')
+  for (let made = 0; made < 3; made++) await mechanic.confirm()
+  await page.getByRole('button', { name: 'Pause' }).click()
+  await page.getByRole('button', { name: 'Pause here' }).click()
+  await page.getByRole('button', { name: 'Begin again instead …' }).click()
+  await page.getByRole('button', { name: 'Pass was broken off' }).click()
+  await page.getByRole('button', { name: 'Begin again with pass 1' }).click()
+  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByText('no longer counts: the run was begun again')).toHaveCount(3)
+  await expect(page.getByText('run begun again, As printed, from pass 1: Pass was broken off')).toBeVisible()
 })
