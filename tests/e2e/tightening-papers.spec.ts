@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
+import { test as published } from './published-specs.ts'
 
 test.setTimeout(120_000)
 
@@ -73,4 +74,30 @@ test('the wrenches of the shop can be written down by everybody', async ({ bench
   await page.getByRole('button', { name: 'Add a wrench' }).click()
   await page.getByRole('button', { name: 'Add an adapter' }).click()
   expect(await faultsOf(page)).toEqual([])
+})
+
+published('what is shown beside a pull and a turn can be used by everybody', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  const check = async (screen: string) => expect(await faultsOf(page), screen).toEqual([])
+  await mechanic.startBuild(/Published set B/, 'Seen by all', 'I. Brandvold')
+  await check('before a run')
+  await mechanic.confirm()
+  await check('a pull')
+  for (const button of ['Wrenches …', 'What this pull does …']) {
+    await page.getByRole('button', { name: button }).click()
+    await check(button)
+    await mechanic.main.click()
+    await mechanic.letBounceTimePass()
+  }
+  for (let made = 0; made < 11; made++) await mechanic.confirm()
+  await page.getByRole('group', { name: 'Room' }).getByRole('button', { name: '45°' }).click()
+  await check('a turn')
+  await page.getByRole('button', { name: 'What this pull does …' }).click()
+  await expect(page.getByRole('img', { name: 'Preload against turn' })).toBeVisible()
+  await check('preload against turn')
+  await mechanic.main.click()
+  await mechanic.letBounceTimePass()
+  await mechanic.answerReading('131')
+  await check('a bolt to be replaced')
 })

@@ -1,0 +1,94 @@
+import { expect } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+import { test } from './published-specs.ts'
+
+test.setTimeout(120_000)
+
+async function at(mechanic: Mechanic, set: string) {
+  await mechanic.startBuild(new RegExp(`Published set ${set}`), `Set ${set}`, 'R. Halloran')
+  await mechanic.confirm()
+}
+
+/** Set B up to its turn of 120° ± 5°. */
+async function toTheTurn(mechanic: Mechanic) {
+  await at(mechanic, 'B')
+  for (let made = 0; made < 11; made++) await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is turned 120°')
+}
+
+test('too much on a bolt that is turned leads through loosen, replace, begin again', async ({ bench }) => {
+  const mechanic = new Mechanic(bench.page, 'pointer')
+  await toTheTurn(mechanic)
+  await mechanic.answerReading('126')
+  await expect(bench.page.getByRole('alert')).toContainText('allowed 115 to 125: too much')
+  await expect(mechanic.main).toContainText('1 is loose')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('A new 1 is in')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is turned 120°')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('2 is turned 120°')
+
+  await bench.page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(bench.page.getByText('no longer counts: the fastener was loosened')).toHaveCount(2)
+  await expect(bench.page.getByText('replaced by a new one')).toBeVisible()
+})
+
+test('a run that was broken off begins again with a reason, and the sheet says so', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await at(mechanic, 'B')
+  for (let made = 0; made < 3; made++) await mechanic.confirm()
+  await page.getByRole('button', { name: 'Pause' }).click()
+  await page.getByRole('button', { name: 'Pause here' }).click()
+  await page.getByRole('button', { name: 'Begin again instead …' }).click()
+  await page.getByRole('button', { name: 'Pass was broken off' }).click()
+  await page.getByRole('button', { name: 'Begin again with pass 1' }).click()
+  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByText('no longer counts: the run was begun again')).toHaveCount(3)
+  await expect(page.getByText('run begun again, As printed, from pass 1: Pass was broken off')).toBeVisible()
+})
+
+test('lengths, gap, stretch and end float are measured; a recheck goes round until none moves', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await mechanic.startBuild(/Measured set/, 'Measured', 'R. Halloran')
+  await mechanic.confirm()
+  await mechanic.main.click()
+  await expect(page.getByRole('alert')).toContainText('Write down what the gauge shows')
+  await mechanic.letBounceTimePass()
+  for (let made = 0; made < 10; made++) await mechanic.answerReading('110.00')
+  for (let made = 0; made < 10; made++) await mechanic.confirm() // seated
+  await expect(page.getByRole('status', { name: 'Next' })).toContainText('gap of the joint face')
+  await mechanic.answerReading('0.03')
+  for (let made = 0; made < 10; made++) await mechanic.confirm()
+  await expect(page.getByRole('status', { name: 'Next' })).toContainText('longer by 0.100 mm to 0.150 mm')
+  for (let made = 0; made < 9; made++) await mechanic.answerReading('110.12')
+  await mechanic.answerReading('110.16')
+  await expect(page.getByRole('alert')).toContainText(
+    'Fastener 10: 0.160 mm, allowed 0.100 mm to 0.150 mm: too much',
+  )
+  await page.getByLabel('What was done?').fill('The foreman lets it pass')
+  await page.getByRole('button', { name: 'Note what was done' }).click()
+  await mechanic.letBounceTimePass()
+  await mechanic.answerReading('0.15')
+  await expect(mechanic.main).toContainText('1 holds 70 N·m')
+  await page.getByRole('button', { name: 'It moved' }).click()
+  await expect(mechanic.main).toContainText('2 holds 70 N·m')
+  await mechanic.letBounceTimePass()
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 holds 70 N·m')
+  await mechanic.confirm()
+  await mechanic.confirm()
+  await expect(mechanic.main).not.toContainText('holds')
+
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByText('no longer counts: the pass was gone through again')).toHaveCount(2)
+  await expect(page.getByText('0.120 mm longer, within').first()).toBeVisible()
+})
