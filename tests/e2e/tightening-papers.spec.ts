@@ -32,6 +32,7 @@ test('a bench card has the order, the passes, boxes to tick and the angle, on A4
   await expect(card.getByRole('heading', { level: 1 })).toHaveText('Case bolts')
   await expect(card.getByRole('img', { name: /Case bolts/ })).toBeVisible()
   await expect(card).toContainText('DEMO')
+  await expect(card).toContainText(/angle, 60° \(\d+ to \d+/)
   await expect(card.getByRole('img', { name: /^Turn by/ }).first()).toBeVisible()
   expect(await faultsOf(page)).toEqual([])
 

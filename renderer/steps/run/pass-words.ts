@@ -52,20 +52,28 @@ export function targetText(window: Window, units: Units): string {
   }
 }
 
-/** A pass in one line with all its values: `torque, 110 lbf·ft; 2, 4, 6: 100 lbf·ft`. */
-export function passText(spec: EngineSpec, pass: Pass, units: Units): string {
+/** `24 N·m (22.8 to 25.2)`, or as `targetText` where that says the limits already. */
+export function targetAndLimits(window: Window, units: Units): string {
+  const text = targetText(window, units)
+  if (window.kind !== 'torque' && window.kind !== 'angle') return text
+  const { least, most } = showWindow(window, units.torque)
+  return `${text} (${least} to ${most}${window.tolerance === 'usual' ? ', usual limits' : ''})`
+}
+
+/** A pass in one line with all its values: `torque, 110 lbf·ft; 2, 4, 6: 100 lbf·ft`. `value` writes each of them. */
+export function passText(spec: EngineSpec, pass: Pass, units: Units, value = targetText): string {
   if (pass.kind === 'action') {
     const window = windowOf(pass, null)
-    return window === null ? pass.instruction : `${pass.instruction} ${targetText(window, units)}`
+    return window === null ? pass.instruction : `${pass.instruction} ${value(window, units)}`
   }
   const window = windowOf(pass, null)
   const name = pass.kind === 'seat' && window !== null ? `${passName.seat}, gap` : passName[pass.kind]
-  const base = window === null ? name : `${name}, ${targetText(window, units)}`
+  const base = window === null ? name : `${name}, ${value(window, units)}`
   const others = 'others' in pass ? (pass.others ?? []) : []
   const own = others.map(({ fasteners }) => {
     const [first] = fasteners
-    const value = windowOf(pass, first ?? null)
-    return `${numbersText(spec, fasteners)}: ${value === null ? '' : targetText(value, units)}`
+    const theirs = windowOf(pass, first ?? null)
+    return `${numbersText(spec, fasteners)}: ${theirs === null ? '' : value(theirs, units)}`
   })
   const only = pass.kind === 'recheck' && pass.only ? [`only ${numbersText(spec, pass.only)}`] : []
   const repeated = pass.kind === 'recheck' && pass.repeat ? ['again until none moves'] : []
