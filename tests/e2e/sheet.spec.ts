@@ -1,22 +1,6 @@
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-
-/** The text of each page of a PDF, runs of white space folded. */
-async function pagesOf(pdf: Buffer): Promise<string[]> {
-  const document = await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise
-  const pages: string[] = []
-  for (let number = 1; number <= document.numPages; number++) {
-    const content = await (await document.getPage(number)).getTextContent()
-    pages.push(
-      content.items
-        .map((item) => ('str' in item ? item.str : ''))
-        .join(' ')
-        .replace(/\s+/g, ' '),
-    )
-  }
-  return pages
-}
+import { pagesOf } from './pdf.ts'
 
 for (const paper of ['A4', 'Letter'] as const) {
   test(`the sheet prints on ${paper} with marks, shells, pulls, head code and page numbers`, async ({

@@ -1,4 +1,4 @@
-import type { Clearance, Verdict, Wear } from '../../../core/bearing/index.ts'
+import type { Clearance, Range, Verdict, Wear } from '../../../core/bearing/index.ts'
 import { formatNumber, inMicrometres } from '../../../core/quantity/index.ts'
 import type { Length } from '../../../core/quantity/index.ts'
 
@@ -7,6 +7,11 @@ const whole = (length: Length) => formatNumber(inMicrometres(length), 0)
 /** `38 µm (24 to 52)`: the nominal clearance and the worst case on both sides. */
 export function clearanceText({ nominal, least, most }: Clearance): string {
   return `${whole(nominal)} µm (${whole(least)} to ${whole(most)})`
+}
+
+/** `30 to 40 µm`: rounded, for what is only likely. */
+export function wholeRange({ least, most }: Range): string {
+  return `${whole(least)} to ${whole(most)} µm`
 }
 
 export const verdictText: { readonly [Each in Verdict]: string } = {

@@ -218,7 +218,7 @@ describe('a reground journal', () => {
   })
 
   it('is refused for an undersize that the spec does not have', () => {
-    const declared = { type: 'declare-undersize', step, positions: ['M1'], undersize: '9.99 under' } as const
+    const declared = { type: 'declare-undersize' as const, step, positions: ['M1'], undersize: '9.99 under' }
     expect(marked().refuses(declared)).toContain('9.99 under')
   })
 })

@@ -1,0 +1,64 @@
+import { expect } from '@playwright/test'
+import type { Page } from '@playwright/test'
+import { Mechanic } from './mechanic.ts'
+
+/** What one does while shells are chosen: at the gauge, at the tray, at one bearing. */
+export class Machinist extends Mechanic {
+  constructor(page: Page) {
+    super(page, 'pointer')
+  }
+
+  get panel() {
+    return this.page.getByRole('region', { name: 'What to do' })
+  }
+
+  /** The split-case three with its case and crank marked as given, at the choice of its main shells. */
+  async atTheMains(housing: string, journal: string) {
+    await this.startBuild(/Skerry 3/, 'Shells', 'R. Halloran')
+    for (const marks of [housing, journal, '4 5 4', 'L M L']) await this.noteMarks(marks)
+    await expect(this.heading).toContainText('Choose mains')
+  }
+
+  row(position: string) {
+    return this.panel.getByRole('button', { name: new RegExp(`^${position} `) })
+  }
+
+  async openRow(position: string) {
+    const row = this.row(position)
+    if ((await row.getAttribute('aria-expanded')) === 'false') await row.click()
+  }
+
+  /** Types one size into every cell of a part's grid and notes it. */
+  async measure(position: string, part: 'Bore' | 'Journal', typed: string) {
+    await this.openRow(position)
+    await this.panel.getByRole('button', { name: `Measure ${position}` }).click()
+    await this.panel.getByRole('button', { name: part }).click()
+    for (const cell of await this.cells().all()) await cell.fill(typed)
+    await this.confirm()
+    await this.backToShells()
+  }
+
+  cells() {
+    return this.panel.getByRole('textbox', { name: /^plane/ })
+  }
+
+  async backToShells() {
+    await this.page.getByRole('button', { name: 'Back to the shells' }).click()
+  }
+
+  async giveReason(field: RegExp, reason: string, action: RegExp) {
+    const before = await this.entries()
+    await this.panel.getByLabel(field).fill(reason)
+    await this.panel.locator('form').getByRole('button', { name: action }).click()
+    await expect.poll(() => this.entries()).toBeGreaterThan(before)
+  }
+
+  /** Counts shells of the compartments that are named; all others stay empty. */
+  async countTray(counts: Readonly<Record<string, string>>) {
+    await this.page.getByRole('button', { name: /tray/ }).click()
+    await this.panel.getByRole('button', { name: 'the same part' }).click()
+    for (const [label, count] of Object.entries(counts))
+      await this.panel.getByLabel(`Shells of ${label}`, { exact: true }).fill(count)
+    await this.confirm()
+  }
+}

@@ -1,0 +1,184 @@
+import { readFile } from 'node:fs/promises'
+import Papa from 'papaparse'
+import type { Page } from '@playwright/test'
+import { expect, test } from './bench.ts'
+import { Machinist } from './machinist.ts'
+import { pagesOf } from './pdf.ts'
+
+test.setTimeout(120_000)
+
+async function csvOf(page: Page, button: string) {
+  const waiting = page.waitForEvent('download')
+  await page.getByRole('button', { name: button }).click()
+  const file = await waiting
+  const text = (await readFile(await file.path(), 'utf8')).replace(/^\ufeff/, '')
+  const { data } = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true })
+  return { name: file.suggestedFilename(), rows: data }
+}
+
+test('marks only: the chart chooses, and says why and what the clearance will be', async ({ bench }) => {
+  const machinist = new Machinist(bench.page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await machinist.openRow('M1')
+  await expect(machinist.panel).toContainText('The chart gives this for housing mark 1 and journal mark H.')
+  await expect(machinist.panel).toContainText('Worst case')
+  await expect(machinist.panel).toContainText('Hot, at 95 °C')
+  await expect(machinist.panel).toContainText('Service limit 80 µm')
+  await machinist.finishStep('Choose mains')
+})
+
+test('readings only: worn marks are measured, in mm and in inch, and the sheet shows them', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('? ? ? ?', '? ? ? ?')
+  await expect(machinist.panel).toContainText('Still without shells: M1, M2, M3, M4.')
+  for (const position of ['M1', 'M2', 'M3']) {
+    await machinist.measure(position, 'Bore', '55.009')
+    await machinist.measure(position, 'Journal', '51.991')
+  }
+  await machinist.measure('M4', 'Bore', '2.16571 in')
+  await machinist.measure('M4', 'Journal', '2.04689 in')
+  for (const position of ['M1', 'M4']) await expect(machinist.row(position)).toContainText('measured')
+  await machinist.finishStep('Choose mains')
+  await page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(page.getByRole('main')).toContainText('2.16571 in')
+  await expect(page.getByRole('main')).toContainText('Chosen by the readings.')
+})
+
+test('a reading in the wrong unit is asked about, and none is taken', async ({ bench }) => {
+  const machinist = new Machinist(bench.page)
+  await machinist.atTheMains('? 2 3 2', 'H G F G')
+  await machinist.openRow('M1')
+  await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+  for (const cell of await machinist.cells().all()) await cell.fill('2.1654')
+  await expect(machinist.panel).toContainText('meant in inches')
+  const before = await machinist.entries()
+  await machinist.main.click()
+  await expect(machinist.panel.getByRole('alert')).toContainText('meant in inches')
+  expect(await machinist.entries()).toBe(before)
+})
+
+test('a gauge that types fills cell after cell, and its Enter presses no button', async ({ bench }) => {
+  const machinist = new Machinist(bench.page)
+  await machinist.atTheMains('? 2 3 2', 'H G F G')
+  await machinist.openRow('M1')
+  await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+  const before = await machinist.entries()
+  for (let reading = 0; reading < 7; reading++) {
+    await bench.page.keyboard.type(`55.00${reading}`)
+    await bench.page.keyboard.press('Enter')
+  }
+  for (const [index, cell] of (await machinist.cells().all()).entries())
+    await expect(cell).toHaveValue(`55.00${index}`)
+  expect(await machinist.entries()).toBe(before)
+})
+
+test('a mark and a reading that differ: both choices are shown, a person decides with a reason', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await machinist.measure('M1', 'Journal', '51.997')
+  await expect(machinist.row('M1')).toContainText('! mark and readings differ')
+  await expect(machinist.main).toHaveCount(0)
+  await expect(page.locator('[data-about="half/M1/upper"]')).toContainText('mark and readings differ')
+  await expect(machinist.panel).toContainText('T above, T below')
+  await expect(machinist.panel).toContainText('R above, R below')
+  await machinist.panel.getByRole('button', { name: 'Let the readings count' }).click()
+  await machinist.giveReason(/Why do the readings count/, 'Measured twice', /^Let the readings count$/)
+  await expect(machinist.row('M1')).not.toContainText('differ')
+  await machinist.finishStep('Choose mains')
+  await page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(page.getByRole('main')).toContainText('the readings count: Measured twice')
+})
+
+test('a reground journal: declared, measured, thicker walls', async ({ bench }) => {
+  const machinist = new Machinist(bench.page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await machinist.openRow('M2')
+  await machinist.panel.getByLabel(/all journals/).uncheck()
+  const before = await machinist.entries()
+  await machinist.panel.getByRole('button', { name: '0.25 under' }).click()
+  await expect.poll(() => machinist.entries()).toBeGreaterThan(before)
+  await expect(machinist.row('M2')).toContainText('no shell proposed')
+  await machinist.measure('M2', 'Journal', '51.741')
+  await expect(machinist.row('M2')).toContainText('0.25 under')
+  await expect(machinist.row('M2')).toContainText('35 µm')
+  await machinist.finishStep('Choose mains')
+})
+
+test('a short shelf: the fewest to order, on paper and as CSV, with a label for every half', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await machinist.countTray({ T: '6' })
+  await expect(machinist.panel).toContainText('To order: 2 × T.')
+  await page.getByRole('button', { name: 'Order and labels' }).click()
+
+  const order = await csvOf(page, 'Order list as CSV')
+  expect(order.name).toMatch(/^order-\d{4}-001\.csv$/)
+  expect(order.rows).toContainEqual(
+    expect.objectContaining({ fit: 'Main bearings', grade: 'T', size: 'standard', count: '2' }),
+  )
+  const labels = await csvOf(page, 'Labels as CSV')
+  const number = /-(\d{4}-001)\.csv$/.exec(labels.name)![1]
+  const ofMains = labels.rows.filter(({ position }) => position?.startsWith('M'))
+  expect(ofMains).toHaveLength(8)
+  expect(ofMains[0]).toMatchObject({
+    position: 'M1',
+    half: 'upper',
+    grade: 'T',
+    code: `BEDPLATE ${number} M1 UPPER`,
+  })
+  expect(ofMains.filter(({ from }) => from === 'to order')).toHaveLength(2)
+  await expect(page.getByRole('img', { name: `Code: BEDPLATE ${number} M4 LOWER` })).toBeVisible()
+
+  for (const paper of ['A4', 'Letter']) {
+    await page.getByRole('button', { name: paper }).click()
+    const pages = await pagesOf(await page.pdf({ preferCSSPageSize: true }))
+    const text = pages.join(' ')
+    expect(text).toContain('Shells to order')
+    expect(text).toMatch(/Main bearings T standard upper or lower 2/)
+    for (const position of ['M1 upper', 'M4 lower']) expect(text).toContain(position)
+    expect(text).toContain('DEMO')
+    expect(text).not.toContain('Back to the build')
+    pages.forEach((words, index) => expect(words).toContain(`page ${index + 1} of ${pages.length}`))
+  }
+  await page.getByRole('button', { name: 'Back to the build' }).click()
+  await machinist.finishStep('Choose mains')
+})
+
+test('from the drawing: a half is tapped, another pair pinned with a reason, and fitted by how it lies', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await page.locator('[data-about="half/M3/lower"] button').press('Enter')
+  await expect(machinist.row('M3')).toHaveAttribute('aria-expanded', 'true')
+  await machinist.panel.getByRole('button', { name: 'M3: S above, T below' }).click()
+  await machinist.giveReason(/S above and T below instead/, 'On the shelf', /^Pin this at M3$/)
+  await expect(machinist.row('M3')).toContainText('pinned')
+  for (const step of ['Choose mains', 'Choose big ends']) await machinist.finishStep(step)
+  await page.locator('[data-about="half/M3/upper"] button').press('Enter')
+  await expect(machinist.panel).toContainText('Half with the oil groove and the hole')
+  await expect(machinist.main).toContainText('M3 upper is in')
+})
+
+test('an end float in a gap of the table is not defined', async ({ bench }) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  for (const step of ['Choose mains', 'Choose big ends', 'Main shells', 'Lay crank'])
+    await machinist.finishStep(step)
+  const field = page.getByLabel(/^Reading/)
+  await field.fill('0.12')
+  await expect(machinist.panel).toContainText('Washers by the table: standard')
+  await field.fill('9')
+  await expect(machinist.panel).toContainText('Washers: not defined')
+})
