@@ -3,7 +3,6 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import { formatLength, type Length } from '../quantity/index.ts'
 import { exactly, oilClearance, type Clearance, type Range } from './clearance.ts'
 import { guardedLimits } from './guard.ts'
-import { targetOf } from './limits.ts'
 import type { Measured } from './measured.ts'
 import type { Sizes } from './pairs.ts'
 import { nearestInside, withoutShells, withShells, type Proposal } from './proposal.ts'
@@ -76,7 +75,7 @@ export function proposeBySizes(
 ): Proposal<'readings'> {
   const guarded = guardedLimits(fit.clearance, uncertainty)
   if (!guarded.ok) return withoutShells(position, guarded.problem)
-  const drawnIn = { ...fit, clearance: { ...fit.clearance, target: targetOf(fit), ...guarded.value } }
+  const drawnIn = { ...fit, clearance: { ...fit.clearance, ...guarded.value } }
   const chosen = nearestInside(drawnIn, position, sizes)
   if (!chosen.ok) return withoutShells(position, chosen.problem)
   const reason =

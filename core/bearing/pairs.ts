@@ -75,8 +75,9 @@ export function candidateOf(fit: Fit, place: string, pair: Pair, sizes: Sizes | 
 }
 
 /**
- * The candidate whose nominal clearance is nearest to the target. Of two equally near, one grade goes before a mixture,
- * then the looser, because a tight bearing seizes where a loose one loses pressure. Null when none has a clearance.
+ * Of candidates listed from the thinnest walls on, the one whose nominal clearance is nearest to the target. Of two
+ * equally near, one grade goes before a mixture, then the looser, because a tight bearing seizes where a loose one loses
+ * pressure. Null when none has a clearance.
  */
 export function nearestToTarget(fit: Fit, candidates: readonly Candidate[]): Chosen | null {
   const twiceTarget = 2 * targetOf(fit)
@@ -87,9 +88,7 @@ export function nearestToTarget(fit: Fit, candidates: readonly Candidate[]): Cho
       { upper, lower, judged, off: Math.abs(twiceNominal - twiceTarget), mixed: upper === lower ? 0 : 1 },
     ]
   })
-  known.sort(
-    (a, b) => a.off - b.off || a.mixed - b.mixed || b.judged.clearance.least - a.judged.clearance.least,
-  )
+  known.sort((a, b) => a.off - b.off || a.mixed - b.mixed)
   return known[0] ?? null
 }
 

@@ -7,9 +7,8 @@ export interface Cut {
   readonly ambiguous: boolean
 }
 
-/** Cuts a run into the longest signs from its beginning. A run that is a sign as it stands is not cut further. */
+/** Cuts a run into the longest signs from its beginning. */
 export function cutIntoSigns(run: string, known: readonly string[]): Cut {
-  if (known.includes(run)) return { signs: [run], read: run.length, ambiguous: false }
   const longestFirst = [...known].sort((a, b) => b.length - a.length)
   const signs: string[] = []
   let at = 0

@@ -44,6 +44,7 @@ describe('the clearance from readings', () => {
   })
 
   it('needs a bore larger than the journal', () => {
+    expect(countingSizes('M2', measured([52], [52])).ok).toBe(false)
     const sizes = countingSizes('M2', measured([51.99], [52]))
     expect(sizes.ok ? '' : sentenceOf(sizes.problem)).toBe(
       'M2: the bore, 51.990 mm, is not larger than the journal, 52.000 mm. Check that both belong here and ' +

@@ -152,6 +152,20 @@ describe('shells by the bands', () => {
     expect(proposed(oneSaddle({ ...either, kind: 'big-end' }), ['2'], ['A'])).toEqual(['Q/P'])
   })
 
+  it('of two pairs equally near, are those of one grade, then the looser', () => {
+    const aimed = (target: number, fit: Fit = pumpMains) =>
+      proposed(oneSaddle({ ...fit, clearance: { ...fit.clearance, target: um(target) } }), ['2'], ['A'])
+    // Middles: P/Q 34 µm, Q/Q 31 µm; 32.5 lies halfway.
+    expect(aimed(32.5)).toEqual(['Q/Q'])
+    // With limits wide enough for all: P/P 37 and Q/Q 31 µm, 34 halfway, and no mixing.
+    const wide: Fit = {
+      ...pumpMains,
+      clearance: { least: um(10), most: um(60) },
+      mixing: { neighbours: false, thicker: 'lower' },
+    }
+    expect(aimed(34, wide)).toEqual(['P/P'])
+  })
+
   it('are none where no pair is sure to stay inside the limits', () => {
     const narrow = { ...pumpMains, clearance: { least: um(24), most: um(36) } }
     expect(proposed(oneSaddle(narrow), ['2'], ['A'])).toEqual([

@@ -65,6 +65,12 @@ describe('marks and readings', () => {
     expect(told([56.0045], [51.997], 2)).toEqual([])
   })
 
+  it('agree on the lower edge of the least band, which has no band below', () => {
+    const marks = { housing: '1', journal: 'C' }
+    const readings = { bore: size(56), journal: size(51.982) }
+    expect(disagreements(pumpMains, 'M2', marks, readings, um(0))).toEqual([])
+  })
+
   it('disagree on the lower edge, which belongs to the band below', () => {
     expect(told([56.006], [51.997])[0]).toMatch(/as mark 1 would/)
   })

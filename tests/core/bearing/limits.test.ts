@@ -12,6 +12,8 @@ describe('a clearance against its limits of 20 to 44 µm', () => {
     [18, 36, 'may-be-tight'],
     [28, 46, 'may-be-loose'],
     [19, 45, 'may-be-either'],
+    [5, 20, 'may-be-tight'],
+    [44, 60, 'may-be-loose'],
     [5, 19, 'tight'],
     [45, 60, 'loose'],
   ] as const)('%d to %d µm is %s', (least, most, verdict) => {
