@@ -1,12 +1,15 @@
 import fc from 'fast-check'
 import {
+  assignFromTray,
   exactly,
+  type Assignment,
   type Half,
   type OpenBearing,
   type Tray,
   type TrayLine,
 } from '../../../core/bearing/index.ts'
-import { nanometres } from '../../../core/quantity/index.ts'
+import { sentenceOf } from '../../../core/problem/index.ts'
+import { nanometres, type Length } from '../../../core/quantity/index.ts'
 import type { Fit } from '../../../core/spec/index.ts'
 import { band, mm, pumpMains } from './fits.ts'
 
@@ -65,3 +68,20 @@ export const benches: fc.Arbitrary<{ fit: Fit; tray: Tray; bearings: readonly Op
       })),
     }
   })
+
+/** The assignment, where there must be one. */
+export function assigned(fit: Fit, tray: Tray, bearings: readonly OpenBearing[]): Assignment {
+  const assignment = assignFromTray(fit, tray, bearings)
+  if (!assignment.ok) throw new Error(sentenceOf(assignment.problem))
+  return assignment.value
+}
+
+/** A tray in which upper and lower shells are the same part. */
+export const alike = (...lines: TrayLine[]): Tray => ({ halves: 'alike', lines })
+
+/** One shell with its measured wall. */
+export const single = (label: string, grade: string, wall: Length): TrayLine => ({
+  ...line(grade, 1),
+  label,
+  wall,
+})
