@@ -44,6 +44,8 @@ export function wayFinder(
     for (const pair of pairs)
       for (const upper of uppers.get(pair.upper) ?? [])
         for (const lower of lowers.get(pair.lower) ?? []) {
+          // One shell that was measured singly cannot lie in both halves.
+          if (upper === lower && kinds[upper]!.pieces < 2 && !kinds[upper]!.orderable) continue
           const key = Math.min(upper, lower) * kinds.length + Math.max(upper, lower)
           const asTheyGo =
             thicker === 'upper'
