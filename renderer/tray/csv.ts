@@ -22,16 +22,6 @@ export function labelsCsv(rows: readonly LabelRow[]): string {
 
 function csvOf(fields: string[], data: (string | number)[][]): string {
   // What a person typed may begin like a formula; a spreadsheet must not run it.
-  return `${Papa.unparse({ fields, data }, { escapeFormulae: true })}\r\n`
-}
-
-/** Hands a text to the person as a file. */
-export function download(name: string, text: string) {
   // The mark at the start tells spreadsheets that it is UTF-8: `µm` comes out right.
-  const address = URL.createObjectURL(new Blob(['\ufeff', text], { type: 'text/csv;charset=utf-8' }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = name
-  link.click()
-  URL.revokeObjectURL(address)
+  return `\ufeff${Papa.unparse({ fields, data }, { escapeFormulae: true })}\r\n`
 }

@@ -136,7 +136,7 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
     code: `BEDPLATE ${number} M1 UPPER`,
   })
   expect(ofMains.filter(({ from }) => from === 'to order')).toHaveLength(2)
-  await expect(page.getByRole('img', { name: `Code: BEDPLATE ${number} M4 LOWER` })).toBeVisible()
+  await expect(page.getByRole('img', { name: `QR code: BEDPLATE ${number} M4 LOWER` })).toBeVisible()
 
   for (const paper of ['A4', 'Letter']) {
     await page.getByRole('button', { name: paper }).click()

@@ -23,7 +23,7 @@ describe('the data folder', () => {
   it('is that of BEDPLATE_DATA before it, and that of --data before all', () => {
     const env = { BEDPLATE_DATA: '/mnt/builds', XDG_DATA_HOME: '/data' }
     expect(dataFolder(undefined, { ...linux, env })).toBe('/mnt/builds')
-    expect(dataFolder('/tmp/try', { ...linux, env })).toBe('/tmp/try')
+    expect(dataFolder('/srv/try', { ...linux, env })).toBe('/srv/try')
   })
 
   it('is relative to where the command was typed', () => {
