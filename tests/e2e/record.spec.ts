@@ -60,7 +60,7 @@ test('an export is taken in again harmlessly, and refused when it was cut or add
   }
 
   await page.getByLabel('Words').fill('nobody')
-  await expect(page.getByText('No build is found by that')).toBeVisible()
+  await expect(page.getByText('No build is found.')).toBeVisible()
 })
 
 test('a build that does not count says so on its sheet, with the reason', async ({ bench }) => {

@@ -41,7 +41,7 @@ describe('the doctor', () => {
     startBuild(record)
     record.close()
     const lines = await said(dirname(record.file))
-    expect(lines.record).toContain('1 builds')
+    expect(lines.record).toContain('1 build ')
     expect(lines.backup).toBe('bad: There is no backup. No second folder is chosen.')
   })
 
@@ -52,7 +52,7 @@ describe('the doctor', () => {
     await get('backups.make', {})
     const lines = await said(dirname(record.file))
     expect(lines.backup).toMatch(
-      /^look: The last backup is 17 days old \(1 builds, 1 entries, head [0-9a-f]{16}\)/,
+      /^look: The last backup is 17 days old \(1 build, 1 entries, head [0-9a-f]{16}\)/,
     )
   })
 
