@@ -20,5 +20,5 @@ export const guardHeaders: Readonly<Record<string, string>> = {
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
   'permissions-policy':
-    'camera=(), microphone=(), geolocation=(), usb=(), serial=(), hid=(), bluetooth=(), midi=()',
+    'camera=(), microphone=(), geolocation=(), usb=(), serial=(), hid=(), midi=()',
 }
