@@ -11,6 +11,7 @@ import {
   wrenchRequests,
 } from './contract/index.ts'
 import type { ToldProblem } from './contract/index.ts'
+import { pxPerMmBounds, readingDistances } from './layout/index.ts'
 import { lengthUnits, torqueUnits } from './quantity/index.ts'
 
 export { toldProblem }
@@ -33,7 +34,9 @@ export const preferences = z.strictObject({
   lengthUnit: z.enum(lengthUnits),
   theme: z.enum(['as-the-system', 'light', 'dark']),
   /** Distance from which the tightening view is read, in metres. */
-  readingDistance: z.literal([0.5, 1, 2]),
+  readingDistance: z.literal(readingDistances),
+  /** Pixels to a millimetre of this bench's screen, as measured against a card; null while nobody has. */
+  screenPxPerMm: z.number().min(pxPerMmBounds.least).max(pxPerMmBounds.most).nullable(),
   /** The build that lay open; the window goes back to it at the next start. */
   atBuild: z.uuid().nullable(),
 })

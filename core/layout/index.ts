@@ -16,6 +16,15 @@ export { clampColours, clampScene, faceOutline, kilonewtons, mostPressure } from
 export type { ClampPicture } from './clamp-picture.ts'
 export { directionTo, protractorPlace, withProtractor } from './protractor.ts'
 export type { HandleDirections, ProtractorPlace } from './protractor.ts'
+export {
+  heightSeenAt,
+  numberCapital,
+  pxPerMmBounds,
+  readingDistances,
+  readingFontSize,
+  usualPxPerMm,
+} from './reading-size.ts'
+export type { Reader, ReadingDistance } from './reading-size.ts'
 export { sceneOf } from './scene-of.ts'
 export { capitalShare, textWidth } from './text-width.ts'
 export { viewInWords } from './view.ts'

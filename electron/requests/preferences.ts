@@ -10,6 +10,7 @@ const atFirst: Preferences = {
   lengthUnit: 'mm',
   theme: 'as-the-system',
   readingDistance: 1,
+  screenPxPerMm: null,
   atBuild: null,
 }
 

@@ -6,6 +6,8 @@ import type {
   Preferences,
   ToldProblem,
 } from '../../core/contract.ts'
+import { usualPxPerMm } from '../../core/layout/index.ts'
+import type { Reader } from '../../core/layout/index.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { BuildSession } from './build-session.svelte.ts'
 import { BuildSearch } from './build-search.svelte.ts'
@@ -18,6 +20,8 @@ export type Place =
   | { readonly at: 'engines' }
   | { readonly at: 'archive' }
   | { readonly at: 'record' }
+  /** How this bench’s screen is measured and which keys it has. */
+  | { readonly at: 'screen-and-keys' }
   | { readonly at: 'comparison'; readonly first: BuildSession; readonly second: BuildSession }
   | { readonly at: 'build'; readonly session: BuildSession }
   | { readonly at: 'sheet'; readonly session: BuildSession }
@@ -58,6 +62,11 @@ export class Bench {
   }
   get preferences() {
     return this.#preferences
+  }
+  /** How the screen of this bench is read. */
+  get reader(): Reader {
+    const kept = this.#preferences
+    return { distance: kept?.readingDistance ?? 1, pxPerMm: kept?.screenPxPerMm ?? usualPxPerMm }
   }
   /** What went wrong last, until the next thing that goes well. */
   get problem() {
@@ -120,6 +129,10 @@ export class Bench {
 
   showRecord() {
     this.#place = { at: 'record' }
+  }
+
+  showScreenAndKeys() {
+    this.#place = { at: 'screen-and-keys' }
   }
 
   /** Two builds side by side; the reason is in `problem` where one of them cannot be read. */

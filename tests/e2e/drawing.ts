@@ -1,8 +1,16 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
-import { protractorPlace, sceneOf } from '../../core/layout/index.ts'
+import { numberCapital, protractorPlace, sceneOf, usualPxPerMm } from '../../core/layout/index.ts'
+import type { Reader, Sheet } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
 import type { EngineSpec } from '../../core/spec/index.ts'
+
+/** How a new bench is read. */
+const reader: Reader = { distance: 1, pxPerMm: usualPxPerMm }
+
+function sheetOf({ width, height }: { width: number; height: number }): Sheet {
+  return { widthPx: width, heightPx: height, capitalPx: numberCapital(reader, width) }
+}
 
 /** Where on the page a fastener's middle is drawn, the face lying as it does at first. */
 export async function onTheDrawing(page: Page, engine: string, face: string, fastener: string) {
@@ -12,8 +20,7 @@ export async function onTheDrawing(page: Page, engine: string, face: string, fas
   const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
   const facts = { face, bearings: {}, fasteners: {}, path: null, callout: null, beads: {} } as const
-  const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
-  const { frame, shapes } = sceneOf(read.spec, facts, { from: drawn.workedFrom, turn: 0 }, sheet)
+  const { frame, shapes } = sceneOf(read.spec, facts, { from: drawn.workedFrom, turn: 0 }, sheetOf(board))
   const disc = shapes.find((shape) => shape.about === `fastener/${fastener}` && shape.kind === 'circle')
   if (disc?.kind !== 'circle') throw new Error(`${fastener} is not on the drawing`)
   return {
@@ -36,8 +43,7 @@ export async function protractorKnobs(page: Page, spec: EngineSpec, face: string
     callout: null,
     beads: {},
   } as const
-  const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
-  const scene = sceneOf(spec, facts, { from: drawn.workedFrom, turn: 0 }, sheet)
+  const scene = sceneOf(spec, facts, { from: drawn.workedFrom, turn: 0 }, sheetOf(board))
   const px = scene.frame.width / board.width
   const place = protractorPlace(scene, fastener, px)!
   const onPage = (x: number, y: number) => ({
