@@ -2,7 +2,7 @@ import { clearanceAt, proposalsFor, shellsWanted } from '../../core/build/index.
 import type { BuildState, Half, ShellsWanted } from '../../core/build/index.ts'
 import { bearingAt } from '../../core/build/index.ts'
 import type { EngineSpec, Fit, Grade } from '../../core/spec/index.ts'
-import { clearanceText } from '../steps/shells/clearance-words.ts'
+import { clearanceText } from '../../core/bearing/index.ts'
 
 /** What stands on the label of one half shell. */
 export interface LabelRow {

@@ -1,5 +1,5 @@
 import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/spec/index.ts'
-import type { Flag, PlannedPull, Reading, Run, Window } from '../../../core/tightening/index.ts'
+import type { Flag, PlannedPull, Reading, Run, Units, Window } from '../../../core/tightening/index.ts'
 import {
   isRunDone,
   livePulls,
@@ -8,11 +8,11 @@ import {
   openFlags,
   openPulls,
   restartPoints,
+  targetText,
+  unitOf,
   windowOf,
 } from '../../../core/tightening/index.ts'
 import type { BuildSession } from '../../bench/build-session.svelte.ts'
-import { targetText, unitOf } from './pass-words.ts'
-import type { Units } from './pass-words.ts'
 
 export interface PullTask {
   readonly kind: 'pull'

@@ -1,6 +1,6 @@
-import type { Clearance, Range, Verdict, Wear } from '../../../core/bearing/index.ts'
-import { formatNumber, inMicrometres } from '../../../core/quantity/index.ts'
-import type { Length } from '../../../core/quantity/index.ts'
+import { formatNumber, inMicrometres, type Length } from '../quantity/index.ts'
+import type { Clearance, Range } from './clearance.ts'
+import type { Verdict, Wear } from './limits.ts'
 
 const whole = (length: Length) => formatNumber(inMicrometres(length), 0)
 

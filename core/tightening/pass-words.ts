@@ -1,7 +1,7 @@
-import type { LengthUnit, TorqueUnit } from '../../../core/quantity/index.ts'
-import type { EngineSpec, Pass, PassKind } from '../../../core/spec/index.ts'
-import { numberOf, showLengths, showWindow, windowOf } from '../../../core/tightening/index.ts'
-import type { Window } from '../../../core/tightening/index.ts'
+import type { LengthUnit, TorqueUnit } from '../quantity/index.ts'
+import type { EngineSpec, Pass, PassKind } from '../spec/index.ts'
+import { numberOf } from './flag.ts'
+import { showLengths, showWindow, windowOf, type Window } from './window.ts'
 
 /** What the bench reads its scales in. */
 export interface Units {
