@@ -18,6 +18,7 @@ export {
   type Length,
   type LengthUnit,
 } from './length.ts'
+export { withUnit } from './measure.ts'
 export { formatNumber, roundHalfAway } from './rounding.ts'
 export { celsius, formatTemperature, parseTemperature, type Temperature } from './temperature.ts'
 export {

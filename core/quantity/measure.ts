@@ -44,3 +44,11 @@ export function readAmount<Unit extends string>(
   if (amount < 0) return refused('number-negative', { typed: typed.trim() })
   return done({ amount, unit: measure.value.unit })
 }
+
+const bareNumber = /^\s*[+\-\u2212]?[\d.,]*\s*$/
+
+/** What was typed, as it was typed, with the unit of the scale or gauge where none was typed along. */
+export function withUnit(typed: string, unit: string): string {
+  if (!bareNumber.test(typed)) return typed.trim()
+  return unit === '°' ? `${typed.trim()}°` : `${typed.trim()} ${unit}`
+}

@@ -1,4 +1,5 @@
 import type { Comparison } from '../../core/build/index.ts'
+import { withUnit } from '../../core/quantity/index.ts'
 import { dayAndTime } from '../parts/time.ts'
 import { clearanceText, verdictWords } from '../sheet/words.ts'
 
@@ -58,7 +59,7 @@ function runText({ pulls, takenBack, flags }: Of<'runs'>): string {
 }
 
 function pullText({ reading, verdict, outOfOrder }: Of<'pulls'>): string {
-  const read = reading && `${reading.typed} ${reading.unit}`
+  const read = reading && withUnit(reading.typed, reading.unit)
   return [read, verdictWords[verdict], outOfOrder && `before its turn: ${outOfOrder}`]
     .filter(Boolean)
     .join(', ')

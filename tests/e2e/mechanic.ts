@@ -3,6 +3,8 @@ import type { Page } from '@playwright/test'
 
 /** A press sooner than 400 ms after the last one is taken for the same press bouncing. */
 const pastBounceMs = 450
+/** From key to key by hand: what comes much faster is taken for a gauge that types. */
+const byHandMs = 60
 
 /** What one does at the bench, by pointer or by keys alone. Reading the screen is the same for both. */
 export class Mechanic {
@@ -64,7 +66,7 @@ export class Mechanic {
     if (this.by === 'pointer') await field.fill(typed)
     else {
       await expect(field).toBeFocused()
-      await this.page.keyboard.type(typed)
+      await this.page.keyboard.type(typed, { delay: byHandMs })
     }
     await this.confirm()
   }
@@ -74,9 +76,16 @@ export class Mechanic {
     if (this.by === 'pointer') await field.fill(typed)
     else {
       await this.tabTo(field)
-      await this.page.keyboard.type(typed)
+      await this.page.keyboard.type(typed, { delay: byHandMs })
     }
     await this.confirm()
+  }
+
+  /** A gauge or wrench that types: all at once, and an Enter unless it breaks off. */
+  async gaugeSends(text: string, ending: 'enter' | 'broken off' = 'enter') {
+    await this.page.keyboard.type(text)
+    if (ending === 'enter') await this.page.keyboard.press('Enter')
+    else await this.letBounceTimePass()
   }
 
   /** Goes on with whatever the step says is next until the panel shows another step. */

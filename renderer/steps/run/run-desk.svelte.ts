@@ -1,3 +1,4 @@
+import { withUnit } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/spec/index.ts'
 import type { Flag, PlannedPull, Reading, Run, Units, Window } from '../../../core/tightening/index.ts'
 import {
@@ -211,10 +212,7 @@ function confirmText(
   typed: string,
 ): string {
   const who = number ?? 'It'
-  if (window !== null && typed !== '') {
-    const unit = unitOf(window, units)
-    return `${who} reads ${typed}${unit === '°' ? '' : ' '}${unit}`
-  }
+  if (window !== null && typed !== '') return `${who} reads ${withUnit(typed, unitOf(window, units))}`
   if (window?.kind === 'length' || window?.kind === 'free-length')
     return `Write down what ${number === null ? 'the gauge shows' : `${number} measures`}`
   switch (pass.kind) {

@@ -1,0 +1,78 @@
+import { expect } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+import { test } from './published-specs.ts'
+
+test.setTimeout(120_000)
+
+test('a wrench that types fills the reading; its Enter presses nothing, the next one confirms', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'keys')
+  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
+  await mechanic.confirm()
+  const field = page.getByLabel('Reading in N·m')
+  await expect(field).toBeVisible()
+  const before = await mechanic.entries()
+
+  await mechanic.gaugeSends('40.9')
+  await expect(field).toHaveValue('40.9')
+  await expect(mechanic.main).toContainText('1 reads 40.9 N·m')
+  await mechanic.letBounceTimePass()
+
+  await mechanic.gaugeSends('+30.2 lbf.ft')
+  await expect(field).toHaveValue('+30.2 lbf.ft')
+  await expect(mechanic.main).toContainText('1 reads +30.2 lbf.ft')
+  await mechanic.letBounceTimePass()
+  expect(await mechanic.entries()).toBe(before)
+
+  await mechanic.gaugeSends('-40.9')
+  await expect(field).toHaveValue('-40.9')
+  await mechanic.letBounceTimePass()
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('alert')).toContainText('-40.9')
+  await mechanic.letBounceTimePass()
+  await mechanic.gaugeSends('+30.2 lbf.ft')
+  await mechanic.letBounceTimePass()
+
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+  await expect(field).toHaveValue('')
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByRole('main')).toContainText('+30.2 lbf.ft, within')
+})
+
+test('half a reading is dropped, and said so; a key held down does not type', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'keys')
+  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
+  await mechanic.confirm()
+  const field = page.getByLabel('Reading in N·m')
+  await expect(field).toBeVisible()
+
+  await mechanic.gaugeSends('40.', 'broken off')
+  await expect(page.getByText('The gauge broke off in the middle of a reading')).toBeVisible()
+  await expect(field).toHaveValue('')
+  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+
+  await page.keyboard.down('4')
+  await page.keyboard.down('4')
+  await page.keyboard.down('4')
+  await page.keyboard.up('4')
+  await expect(field).toHaveValue('4')
+  await expect(page.getByText('The gauge broke off')).toHaveCount(0)
+})
+
+test('what a gauge sends into a reason does not send the reason off', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
+  await mechanic.confirm()
+  await mechanic.confirm()
+  const before = await mechanic.entries()
+  await page.getByRole('button', { name: /Take back/ }).click()
+  await mechanic.gaugeSends('40.9 Nm')
+  await mechanic.letBounceTimePass()
+  await expect(page.getByRole('button', { name: 'Take it back' })).toBeVisible()
+  expect(await mechanic.entries()).toBe(before)
+})
