@@ -1,39 +1,34 @@
 import type { Fit } from '../spec/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { Temperature } from '../quantity/index.ts'
-import { oilClearance, type Clearance } from './clearance.ts'
-import { wallOf, type Pair, type Sizes } from './pairs.ts'
+import { oilClearance, type Clearance, type Range } from './clearance.ts'
+import type { Half, Sizes } from './pairs.ts'
 import { sensibleTemperature, warmedRange } from './warmth.ts'
 
 /**
  * The clearance with bore, journal and shells all at one temperature, the spec's oil temperature unless told: each grows
  * by its own material. In a light-alloy case it opens, because the case grows more than the crank.
  *
- * Refuses `expansion-unknown` where the spec names no materials, `temperature-not-sensible`, `grade-unknown`,
- * `wall-unknown`.
+ * Refuses `expansion-unknown` where the spec names no materials, `temperature-not-sensible`.
  */
 export function hotClearance(
   fit: Fit,
   place: string,
-  { upper, lower }: Pair,
+  walls: Readonly<Record<Half, Range>>,
   sizes: Sizes,
   temperature?: Temperature,
 ): Outcome<Clearance> {
   if (fit.warm === undefined) return refused('expansion-unknown', { place })
   const hot = sensibleTemperature(temperature ?? fit.warm.oilTemperature, 'oil')
   if (!hot.ok) return hot
-  const upperWall = wallOf(fit, place, upper)
-  if (!upperWall.ok) return upperWall
-  const lowerWall = wallOf(fit, place, lower)
-  if (!lowerWall.ok) return lowerWall
   const { housingExpansion, journalExpansion, shellExpansion } = fit.warm
   const at = (expansion: number) => ({ expansion, temperature: hot.value })
   return done(
     oilClearance(
       warmedRange(sizes.bore, at(housingExpansion)),
       warmedRange(sizes.journal, at(journalExpansion)),
-      warmedRange(upperWall.value, at(shellExpansion)),
-      warmedRange(lowerWall.value, at(shellExpansion)),
+      warmedRange(walls.upper, at(shellExpansion)),
+      warmedRange(walls.lower, at(shellExpansion)),
     ),
   )
 }

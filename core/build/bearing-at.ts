@@ -16,8 +16,8 @@ import {
   type Proposal,
   type Sizes,
 } from '../bearing/index.ts'
-import { refused, type Outcome, type Problem } from '../problem/index.ts'
-import { celsius, nanometres, type Length } from '../quantity/index.ts'
+import { problem, type Outcome, type Problem } from '../problem/index.ts'
+import { celsius, formatLength, nanometres, type Length } from '../quantity/index.ts'
 import type { Fit } from '../spec/index.ts'
 import type { BasisDecision, NotedPins, NotedReadings } from './bearing-record.ts'
 import { bearingsIn, type BuildState } from './state.ts'
@@ -34,6 +34,8 @@ export interface BearingCase {
   readonly undersize: string | null
   /** What the measured journal is ground to by its size; null where it was not measured. */
   readonly groundTo: Outcome<string | null> | null
+  /** Null where the journal measures what it is declared, or nothing tells its size. */
+  readonly sizeDispute: SizeDispute | null
   /** What a clearance from the readings is uncertain by; zero where nothing was stated. */
   readonly uncertainty: Length
   /** Marks that the readings speak against. */
@@ -42,12 +44,24 @@ export interface BearingCase {
   readonly shapeFaults: readonly Problem[]
   readonly decision: BasisDecision | null
   readonly pins: NotedPins | null
-  /** What decides about the shells. `undecided`: marks and readings differ, and nobody has said which count. */
+  /**
+   * What decides about the shells. `undecided`: a mark, or the size that the journal is declared, and the readings
+   * differ, and nobody has said which count.
+   */
   readonly basis: 'marks' | 'readings' | 'undecided'
   readonly sizes: Outcome<Sizes>
   readonly byMarks: Proposal
   /** Null while nothing was measured. A part that was not measured is known by its mark. */
   readonly byReadings: Proposal<'readings'> | null
+}
+
+/** A journal declared of one size, standard or an undersize, that measures as another. */
+export interface SizeDispute {
+  readonly problem: Problem
+  readonly declared: string | null
+  readonly measured: string | null
+  /** Why the declared size counts all the same; null while nobody has decided. */
+  readonly reason: string | null
 }
 
 /** Thermal expansion of a gauge in 10⁻⁶ per kelvin: steel, NIST J. Res. 99, 31. */
@@ -70,18 +84,23 @@ export function bearingAt(state: BuildState, given: Fit, position: string): Bear
     journal: measuredFrom(fit, position, 'journal', journal),
   }
   const uncertainty = combinedUncertainty(...[bore, journal].map(uncertaintyOf))
+  const groundTo = measured.journal === null ? null : undersizeOf(given, position, measured.journal.mean)
+  const sizeReason = record.sizeReasons[position] ?? null
+  const sizeDispute = disputeOf(position, undersize, groundTo, measured.journal, sizeReason)
   const disagreements = [
     ...(measured.bore === null
       ? []
       : disagreement(fit.housing, position, marks.housing, measured.bore.mean, uncertaintyOf(bore))),
-    ...(measured.journal === null
+    // A journal of another size is asked about as a whole, not by its mark.
+    ...(measured.journal === null || sizeDispute !== null
       ? []
       : disagreement(fit.journal, position, marks.journal, measured.journal.mean, uncertaintyOf(journal))),
   ]
   const decision = record.basis[position] ?? null
   const byMarks = proposeShells({ ...fit, positions: [position] }, [marks.housing], [marks.journal])[0]!
   const isMeasured = measured.bore !== null || measured.journal !== null
-  const basis = basisOf(isMeasured, decision, disagreements, byMarks)
+  const basis =
+    sizeDispute?.reason === null ? 'undecided' : basisOf(isMeasured, decision, disagreements, byMarks)
   const measuredSizes = sizesFrom(fit, position, { marks, measured })
   return {
     position,
@@ -89,7 +108,8 @@ export function bearingAt(state: BuildState, given: Fit, position: string): Bear
     marks,
     measured,
     undersize,
-    groundTo: measured.journal === null ? null : undersizeOf(given, position, measured.journal.mean),
+    groundTo,
+    sizeDispute,
     uncertainty,
     disagreements,
     shapeFaults: [
@@ -101,7 +121,7 @@ export function bearingAt(state: BuildState, given: Fit, position: string): Bear
     basis,
     sizes:
       basis === 'undecided'
-        ? refused('basis-undecided', { position })
+        ? { ok: false, problem: undecidedProblem({ position, sizeDispute }) }
         : basis === 'readings'
           ? measuredSizes
           : sizesFrom(fit, position, { marks, measured: { bore: null, journal: null } }),
@@ -134,6 +154,32 @@ function basisOf(
   if (decision !== null) return decision.by
   if (disagreements.length > 0) return 'undecided'
   return byMarks.upper === null ? 'readings' : 'marks'
+}
+
+/** Why nothing is chosen while the basis is undecided. */
+export function undecidedProblem({
+  position,
+  sizeDispute,
+}: Pick<BearingCase, 'position' | 'sizeDispute'>): Problem {
+  return sizeDispute?.reason === null ? sizeDispute.problem : problem('basis-undecided', { position })
+}
+
+function disputeOf(
+  place: string,
+  declared: string | null,
+  groundTo: Outcome<string | null> | null,
+  journal: Measured | null,
+  reason: string | null,
+): SizeDispute | null {
+  if (journal === null || groundTo?.ok !== true || groundTo.value === declared) return null
+  const measured = groundTo.value
+  const size = formatLength(journal.mean, 'mm', 4)
+  return {
+    problem: problem('undersize-against-size', { place, declared, size, measured }),
+    declared,
+    measured,
+    reason,
+  }
 }
 
 function measuredFrom(

@@ -30,6 +30,8 @@ export const bearingCommands = [
     step: z.string(),
     positions: z.array(z.string()).max(40),
     undersize: z.string().nullable(),
+    /** Decides for this size where the journal measures another. */
+    reason: reason.optional(),
   }),
   z.strictObject({
     type: z.literal('decide-basis'),

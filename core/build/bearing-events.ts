@@ -50,7 +50,10 @@ export const bearingEvents = [
   }),
   /** The readings of a part no longer count: they belonged elsewhere, or the gauge was off. */
   z.strictObject({ type: z.literal('readings-withdrawn'), ...ofBearing, part, reason }),
-  /** Journals are ground to one of the spec's undersizes; null for the standard size. */
+  /**
+   * Journals are ground to one of the spec's undersizes; null for the standard size. A reason stands where a person has
+   * said so although, or because, the journal measured another.
+   */
   z.strictObject({
     type: z.literal('undersize-declared'),
     version,
@@ -58,6 +61,7 @@ export const bearingEvents = [
     fit: z.string(),
     positions: z.array(z.string()).min(1).max(40),
     undersize: z.string().nullable(),
+    reason: reason.optional(),
   }),
   /** A person has said whether marks or readings count at a bearing. */
   z.strictObject({

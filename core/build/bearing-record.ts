@@ -29,6 +29,8 @@ export interface BearingRecord {
   readonly journal: Readonly<Record<string, NotedReadings>>
   /** The name of the spec's undersize; a journal that is not named is of standard size. */
   readonly undersizes: Readonly<Record<string, string>>
+  /** Why a journal is taken for the size it is declared, where a person had to decide between that and its reading. */
+  readonly sizeReasons: Readonly<Record<string, string>>
   readonly basis: Readonly<Record<string, BasisDecision>>
   readonly pins: Readonly<Record<string, NotedPins>>
   readonly threads: Readonly<Record<string, { readonly width: TypedLength; readonly cardStep: TypedLength }>>
@@ -40,6 +42,7 @@ export const untouched: BearingRecord = {
   housing: {},
   journal: {},
   undersizes: {},
+  sizeReasons: {},
   basis: {},
   pins: {},
   threads: {},
@@ -52,9 +55,10 @@ export function evolveBearings(before: BearingRecord, event: BearingEvent): Bear
     case 'readings-noted': {
       const { position, part, cells, partTemperature, gaugeTemperature, uncertainty } = event
       const noted = { cells, partTemperature, gaugeTemperature, uncertainty }
-      // Who kept to the mark did so against the old readings.
+      // Who kept to the mark, or to the size declared, did so against the old readings.
       const basis = before.basis[position]?.by === 'marks' ? without(before.basis, position) : before.basis
-      return { ...before, [part]: { ...before[part], [position]: noted }, basis }
+      const sizeReasons = part === 'journal' ? without(before.sizeReasons, position) : before.sizeReasons
+      return { ...before, [part]: { ...before[part], [position]: noted }, basis, sizeReasons }
     }
     case 'readings-withdrawn': {
       const { part, position } = event
@@ -62,13 +66,16 @@ export function evolveBearings(before: BearingRecord, event: BearingEvent): Bear
         ...before,
         [part]: without(before[part], position),
         basis: without(before.basis, position),
+        sizeReasons: part === 'journal' ? without(before.sizeReasons, position) : before.sizeReasons,
       }
     }
     case 'undersize-declared': {
-      const { positions, undersize } = event
-      const others = positions.reduce(without, before.undersizes)
-      const declared = undersize === null ? [] : positions.map((each) => [each, undersize] as const)
-      return { ...before, undersizes: { ...others, ...Object.fromEntries(declared) } }
+      const { positions, undersize, reason } = event
+      return {
+        ...before,
+        undersizes: withEach(before.undersizes, positions, undersize),
+        sizeReasons: withEach(before.sizeReasons, positions, reason ?? null),
+      }
     }
     case 'basis-decided': {
       const { position, by, reason } = event
@@ -91,6 +98,16 @@ export function evolveBearings(before: BearingRecord, event: BearingEvent): Bear
     default:
       return event satisfies never
   }
+}
+
+/** The record with the value at each of these keys; without them where it is null. */
+function withEach<Value>(
+  record: Readonly<Record<string, Value>>,
+  keys: readonly string[],
+  value: Value | null,
+): Readonly<Record<string, Value>> {
+  const others = keys.reduce(without, record)
+  return value === null ? others : { ...others, ...Object.fromEntries(keys.map((key) => [key, value])) }
 }
 
 function without<Value>(

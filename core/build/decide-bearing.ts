@@ -3,7 +3,7 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Fit } from '../spec/index.ts'
 import { bearingAt } from './bearing-at.ts'
 import type { BearingCommand } from './bearing-commands.ts'
-import type { BearingEvent } from './bearing-events.ts'
+import type { BearingEvent, NotedPin } from './bearing-events.ts'
 import { noteReadings, readThread } from './decide-readings.ts'
 import { withoutShells } from './decide-shells.ts'
 import { noteTray } from './decide-tray.ts'
@@ -67,7 +67,17 @@ function declareUndersize(fit: Fit, command: CommandOf<'declare-undersize'>): Ev
   if (undersize !== null && !known.includes(undersize))
     return refused('undersize-unknown', { place: fit.name, name: undersize, known })
   if (positions.length === 0) return done([])
-  return done([{ type: 'undersize-declared', version: 1, step, fit: fit.id, positions, undersize }])
+  const declared = {
+    type: 'undersize-declared',
+    version: 1,
+    step,
+    fit: fit.id,
+    positions,
+    undersize,
+  } as const
+  if (command.reason === undefined) return done([declared])
+  const reason = readReason(command.reason, `why ${positions.join(', ')} count as ${undersize ?? 'standard'}`)
+  return reason.ok ? done([{ ...declared, reason: reason.value }]) : reason
 }
 
 function decideBasis(state: BuildState, fit: Fit, command: CommandOf<'decide-basis'>): Events {
@@ -90,12 +100,30 @@ function pinShells(state: BuildState, fit: Fit, command: CommandOf<'pin-shells'>
     if ('label' in pin && !labels.includes(pin.label))
       return refused('tray-line-unknown', { position, label: pin.label })
   }
+  const taken = overPinned(state, fit, position, [upper, lower])
+  if (taken !== null) return refused('tray-line-taken', { position, ...taken })
   if (upper === null && lower === null)
     return releaseShells(state, fit, { ...command, type: 'release-shells' })
   const reason = readReason(command.reason, `why the shells of ${position} are pinned`)
   if (!reason.ok) return reason
   const common = { version: 1, step, fit: fit.id, position } as const
   return done([{ type: 'shells-pinned', ...common, upper, lower, reason: reason.value }])
+}
+
+/** The line of the tray of which more shells would be pinned than lie there; null where there is none. */
+function overPinned(state: BuildState, fit: Fit, position: string, wanted: readonly (NotedPin | null)[]) {
+  const { tray, pins } = bearingsIn(state, fit.id)
+  const lines = tray?.lines ?? []
+  const isOf = (label: string) => (pin: NotedPin | null) =>
+    pin !== null && 'label' in pin && pin.label === label
+  const others = Object.entries(pins).filter(([each]) => each !== position)
+  for (const { label, count } of lines) {
+    const here = wanted.filter(isOf(label)).length
+    const at = others.filter(([, { upper, lower }]) => [upper, lower].some(isOf(label))).map(([each]) => each)
+    const there = others.flatMap(([, { upper, lower }]) => [upper, lower]).filter(isOf(label)).length
+    if (here > 0 && here + there > count) return { label, count, at }
+  }
+  return null
 }
 
 function releaseShells(state: BuildState, fit: Fit, command: CommandOf<'release-shells'>): Events {

@@ -2,7 +2,7 @@ import { readMarks } from '../bearing/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Fit } from '../spec/index.ts'
 import { readReason } from '../tightening/index.ts'
-import { bearingAt, candidatesAt } from './bearing-at.ts'
+import { bearingAt, candidatesAt, undecidedProblem } from './bearing-at.ts'
 import type { BuildCommand } from './commands.ts'
 import type { BuildEvent, Half, ShellChoice } from './events.ts'
 import { stepToWorkOn } from './order-of-steps.ts'
@@ -51,9 +51,11 @@ export function chooseShells(
   const choices: ShellChoice[] = []
   for (const [position, half] of halvesOf(fit)) {
     const proposal = proposals.find((each) => each.position === position)!
+    const bearing = bearingAt(state, fit, position)
+    if (bearing.basis === 'undecided') return { ok: false, problem: undecidedProblem(bearing) }
     const choice = chooseHalf(half, proposal, others.get(halfKey(position, half)))
     if (!choice.ok) return choice
-    const { undersize } = bearingAt(state, fit, position)
+    const { undersize } = bearing
     choices.push(undersize === null ? choice.value : { ...choice.value, undersize })
   }
   const pairs = checkPairs(state, fit, choices)
@@ -77,7 +79,6 @@ function chooseHalf(
   const proposed = proposal[half]
   if (proposed !== null && (other === undefined || other.grade === proposed.grade))
     return done(asProposed(position, half, proposed))
-  if (proposal.problem?.code === 'basis-undecided') return { ok: false, problem: proposal.problem }
   if (other === undefined) return refused('shell-undecided', { position, half })
   const reason = readReason(other.reason, `why ${position}, ${half} half, gets ${other.grade}`)
   return reason.ok ? done({ position, half, grade: other.grade, by: 'person', reason: reason.value }) : reason

@@ -66,8 +66,9 @@ function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, Be
 }
 
 /** What a person has to look at before the bearing is closed; null where nothing is. */
-function flagOf({ basis, shapeFaults }: BearingCase): string | null {
-  if (basis === 'undecided') return 'mark and readings differ'
+function flagOf({ basis, sizeDispute, shapeFaults }: BearingCase): string | null {
+  if (basis === 'undecided')
+    return sizeDispute?.reason === null ? 'declared size and reading differ' : 'mark and readings differ'
   return shapeFaults.length > 0 ? 'out of shape' : null
 }
 

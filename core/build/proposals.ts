@@ -14,7 +14,7 @@ import {
 import { done, problem, type Outcome, type Problem } from '../problem/index.ts'
 import { difference, nanometres, sum } from '../quantity/index.ts'
 import type { EngineSpec, Fit } from '../spec/index.ts'
-import { bearingAt, candidatesAt, type BearingCase } from './bearing-at.ts'
+import { bearingAt, candidatesAt, undecidedProblem, type BearingCase } from './bearing-at.ts'
 import type { NotedPin } from './bearing-events.ts'
 import type { NotedTray } from './bearing-record.ts'
 import type { ShellChoice } from './events.ts'
@@ -61,13 +61,21 @@ export function proposalsFor(spec: EngineSpec, state: BuildState, fitId: string)
 function proposalsOf(state: BuildState, fit: Fit): readonly BearingProposal[] {
   const { tray } = bearingsIn(state, fit.id)
   const cases = fit.positions.map((position) => bearingAt(state, fit, position))
-  return tray === null ? cases.map(proposalAt) : fromTray(fit, tray, cases)
+  return tray === null
+    ? cases.map((bearing) => shellGone(bearing) ?? proposalAt(bearing))
+    : fromTray(fit, tray, cases)
+}
+
+/** A bearing pinned to a shell of a tray that does not count any more; null for any other. */
+function shellGone({ position, pins }: BearingCase): BearingProposal | null {
+  const gone = [pins?.upper, pins?.lower].flatMap((pin) => (pin && 'label' in pin ? [pin.label] : []))[0]
+  return gone === undefined ? null : none(position, problem('tray-line-unknown', { position, label: gone }))
 }
 
 /** What one bearing asks for by itself, whatever lies in the tray. */
 export function proposalAt(bearing: BearingCase): BearingProposal {
   const { position, basis, pins } = bearing
-  if (basis === 'undecided') return none(position, problem('basis-undecided', { position }))
+  if (basis === 'undecided') return none(position, undecidedProblem(bearing))
   const free = basis === 'readings' ? bearing.byReadings! : bearing.byMarks
   return pins === null ? free : asPinned(bearing, free)
 }

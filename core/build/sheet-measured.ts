@@ -1,10 +1,4 @@
-import {
-  checkByThread,
-  measuredClearance,
-  wallOf,
-  type Measured,
-  type ThreadCheck,
-} from '../bearing/index.ts'
+import { checkByThread, measuredClearance, type Measured, type ThreadCheck } from '../bearing/index.ts'
 import { nanometres, type Length } from '../quantity/index.ts'
 import { bearingAt, type BearingCase } from './bearing-at.ts'
 import type { BasisDecision, NotedPins, NotedReadings, NotedTray } from './bearing-record.ts'
@@ -12,11 +6,13 @@ import type { RecordedEvent } from './events.ts'
 import { stampOf, type Stamp } from './stamp.ts'
 import { bearingsIn, type BuildState } from './state.ts'
 import type { Fit } from '../spec/index.ts'
-import { clearanceAt } from './clearance-at.ts'
+import { clearanceAt, shellsChosen, wallsOf } from './clearance-at.ts'
 
 /** What was measured of one bearing and decided about it, beside its marks and shells. */
 export interface SheetMeasured {
   readonly undersize: string | null
+  /** Why the journal counts as that size, where a person decided between what was declared and what it measured. */
+  readonly sizeReason: { readonly reason: string; readonly decided: Stamp | null } | null
   readonly housing: SheetReadings | null
   readonly journal: SheetReadings | null
   readonly basis: BearingCase['basis']
@@ -58,8 +54,13 @@ export function measuredOn(
     return { ...noted, noted: lastStamp(entries, fit, 'readings-noted', position, part), measured }
   }
   const thread = record.threads[position]
+  const sizeReason = record.sizeReasons[position]
   return {
     undersize: bearing.undersize,
+    sizeReason:
+      sizeReason === undefined
+        ? null
+        : { reason: sizeReason, decided: lastStamp(entries, fit, 'undersize-declared', position) },
     housing: readings('housing', measured.bore),
     journal: readings('journal', measured.journal),
     basis: bearing.basis,
@@ -92,14 +93,12 @@ export function threadAt(state: BuildState, fit: Fit, position: string): ThreadR
   if (judged === null) return { width, cardStep, check: null }
   const bearing = bearingAt(state, fit, position)
   const { bore, journal } = bearing.measured
-  const choice = (half: 'upper' | 'lower') =>
-    state.shells[fit.id]?.find((each) => each.position === position && each.half === half)?.grade ?? ''
-  const upper = wallOf(bearing.fit, position, choice('upper'))
-  const lower = wallOf(bearing.fit, position, choice('lower'))
+  const chosen = shellsChosen(state, fit, position)
+  const walls = chosen && wallsOf(state, bearing, chosen)
   const isMeasured = bearing.basis === 'readings' && bore !== null && journal !== null
-  if (!isMeasured || !upper.ok || !lower.ok)
+  if (!isMeasured || walls?.ok !== true)
     return { width, cardStep, check: checkByThread(width, cardStep, judged.clearance) }
-  const { counts, greatest } = measuredClearance({ bore, journal }, upper.value, lower.value)
+  const { counts, greatest } = measuredClearance({ bore, journal }, walls.value.upper, walls.value.lower)
   const computed = { least: counts.least, most: greatest.most }
   return { width, cardStep, check: checkByThread(width, cardStep, computed) }
 }
@@ -107,7 +106,7 @@ export function threadAt(state: BuildState, fit: Fit, position: string): ThreadR
 function lastStamp(
   entries: readonly RecordedEvent[],
   fit: Fit,
-  type: 'readings-noted' | 'basis-decided' | 'tray-noted',
+  type: 'readings-noted' | 'basis-decided' | 'tray-noted' | 'undersize-declared',
   position?: string,
   part?: 'housing' | 'journal',
 ): Stamp | null {
@@ -115,8 +114,13 @@ function lastStamp(
     ({ event }) =>
       event.type === type &&
       event.fit === fit.id &&
-      (position === undefined || ('position' in event && event.position === position)) &&
+      (position === undefined || isAbout(event, position)) &&
       (part === undefined || ('part' in event && event.part === part)),
   )
   return entry === undefined ? null : stampOf(entry)
+}
+
+function isAbout(event: RecordedEvent['event'], position: string): boolean {
+  if ('positions' in event) return event.positions.includes(position)
+  return 'position' in event && event.position === position
 }

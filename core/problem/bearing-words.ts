@@ -134,6 +134,11 @@ export const bearingWords = {
     known,
   }: At & { readonly name: string; readonly known: readonly string[] }) =>
     `${place}: the spec has no undersize ${name}. It has ${known.length === 0 ? 'none' : known.join(', ')}.`,
+  'undersize-against-size': (
+    facts: At & { readonly declared: string | null; readonly size: string; readonly measured: string | null },
+  ) =>
+    `${facts.place}: the journal is declared ${facts.declared ?? 'standard'}, but measures ${facts.size}, which is ` +
+    `${facts.measured ?? 'standard'}. Measure again, then decide which counts and say why.`,
   'journal-sizes-unknown': ({ place, part }: At & { readonly part: string }) =>
     `${place}: the spec gives no sizes of ${part} to tell an undersize by. Choose the undersize yourself.`,
   'journal-of-no-size': (

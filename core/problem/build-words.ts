@@ -56,7 +56,16 @@ export const buildWords = {
   'nothing-pinned': ({ position }: { readonly position: string }) =>
     `${position}: no shell is pinned there, so there is nothing to release.`,
   'tray-line-unknown': ({ position, label }: { readonly position: string; readonly label: string }) =>
-    `${position}: no line of the tray is labelled ${label}. Choose one that is.`,
+    `${position}: no line of the tray is labelled ${label}. Choose one that is, or release what is pinned.`,
+  'tray-line-taken': (facts: {
+    readonly position: string
+    readonly label: string
+    readonly count: number
+    readonly at: readonly string[]
+  }) =>
+    `${facts.position}: there ${facts.count === 1 ? 'is one shell' : `are ${facts.count} shells`} of ${facts.label} in ` +
+    `the tray, ${facts.at.length === 0 ? 'too few for both halves' : `pinned at ${facts.at.join(', ')} already`}. ` +
+    'Release it there, or choose another.',
   'tray-label-missing': ({ line }: { readonly line: number }) =>
     `Line ${line} of the tray has no label. Write on it what stands on the box or the shell.`,
   'shell-not-chosen': ({ position, half }: OfHalf) =>

@@ -5,13 +5,14 @@ import { celsius } from '../../../core/quantity/index.ts'
 import { mm, pumpMains, um } from './fits.ts'
 
 const sizes = { bore: exactly(mm(56.01)), journal: exactly(mm(52)) }
-const pair = { upper: 'P', lower: 'P' }
+const wall = { least: mm(1.986), most: mm(1.989) }
+const walls = { upper: wall, lower: wall }
 
 function hot(fit = pumpMains, temperature?: number) {
   const clearance = hotClearance(
     fit,
     'M1',
-    pair,
+    walls,
     sizes,
     temperature === undefined ? undefined : celsius(temperature),
   )

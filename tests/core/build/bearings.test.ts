@@ -8,36 +8,8 @@ import {
   recordedEvent,
   threadAt,
 } from '../../../core/build/index.ts'
-import { demoEngine, Workshop } from './workshop.ts'
-
-const skerry = demoEngine('skerry-3')
-const mains = skerry.fits.find(({ id }) => id === 'mains')!
-const step = 'choose-mains'
-
-/** Case and crank marked as given; mains have two planes of three directions. */
-function marked(housing = '1 2 3 2', journal = 'H G F G'): Workshop {
-  const shop = new Workshop(skerry)
-  shop.does({ type: 'note-marks', step: 'case-marks', typed: housing })
-  shop.does({ type: 'note-marks', step: 'crank-marks', typed: journal })
-  return shop
-}
-
-function readings(
-  position: string,
-  part: 'housing' | 'journal',
-  typed: string | readonly string[],
-  more: { unit?: 'mm' | 'in'; at?: string; gauge?: string; uncertainty?: string } = {},
-) {
-  const six = typeof typed === 'string' ? Array<string>(6).fill(typed) : typed
-  const cells = six.map((each) => ({ typed: each, unit: more.unit ?? ('mm' as const) }))
-  return {
-    type: 'note-readings' as const,
-    ...{ step, position, part, cells: [cells.slice(0, 3), cells.slice(3)] },
-    partTemperature: more.at ?? '',
-    gaugeTemperature: more.gauge ?? '',
-    uncertainty: more.uncertainty ?? '',
-  }
-}
+import { choosing as step, mains, marked, readings, skerry } from './main-shells.ts'
+import type { Workshop } from './workshop.ts'
 
 const at = (shop: Workshop, position: string) => bearingAt(shop.state, mains, position)
 const pairAt = (shop: Workshop, position: string) => {

@@ -1,19 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { buildSheet, clearanceAt, proposalsFor, shellsWanted } from '../../../core/build/index.ts'
-import { demoEngine, Workshop } from './workshop.ts'
+import { choosing as step, mains, marked, skerry } from './main-shells.ts'
+import type { Workshop } from './workshop.ts'
 
-const skerry = demoEngine('skerry-3')
-const mains = skerry.fits.find(({ id }) => id === 'mains')!
-const step = 'choose-mains'
-
-/** Four mains that the bands want T for: 1 with H, 2 with G, 3 with F, 2 with G. */
-function marked(): Workshop {
-  const shop = new Workshop(skerry)
-  shop.does({ type: 'note-marks', step: 'case-marks', typed: '1 2 3 2' })
-  shop.does({ type: 'note-marks', step: 'crank-marks', typed: 'H G F G' })
-  return shop
-}
-
+// The marks of `marked` want T at all four mains.
 function line(grade: string, count: string, wall = '') {
   const measured = { typed: wall, unit: 'mm' as const }
   const label = wall === '' ? grade : `${grade} ${wall}`
