@@ -88,7 +88,7 @@ test('a mark and a reading that differ: both choices are shown, a person decides
   await expect(machinist.panel).toContainText('T above, T below')
   await expect(machinist.panel).toContainText('R above, R below')
   await machinist.panel.getByRole('button', { name: 'Let the readings count' }).click()
-  await machinist.giveReason(/Why do the readings count/, 'Measured twice', /^Let the readings count$/)
+  await machinist.giveReason(/Why should the readings count/, 'Measured twice', /^Let the readings count$/)
   await expect(machinist.row('M1')).not.toContainText('differ')
   await machinist.finishStep('Choose mains')
   await page.getByRole('button', { name: 'Sheet' }).click()
