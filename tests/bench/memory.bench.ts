@@ -1,0 +1,117 @@
+import { fork } from 'node:child_process'
+import type { ChildProcess } from 'node:child_process'
+import { once } from 'node:events'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { keepUnchanged, sceneOf } from '../../core/layout/index.ts'
+import type { Scene } from '../../core/layout/index.ts'
+import { tokenHeader } from '../../electron/local/door.ts'
+import type { Answering } from '../../electron/requests/index.ts'
+import type { Measure } from './measure.ts'
+import { withPage } from './paint/open.ts'
+import { factsAt, manyFasteners } from './paint/scenes.ts'
+import { Worker } from './worker.ts'
+
+declare global {
+  /** What is drawn in the browser. */
+  var scenes: readonly Scene[]
+}
+
+const pulls = 2_000
+/** Until caches are full, and code that is used often has been compiled. */
+const warmUp = 1_000
+const megabyte = 1024 * 1024
+const most = 5
+
+async function said<Said>(host: ChildProcess): Promise<Said> {
+  const [word] = (await once(host, 'message')) as [Said]
+  return word
+}
+
+async function privateMb(host: ChildProcess): Promise<number> {
+  host.send('measure')
+  return (await said<number>(host)) / megabyte
+}
+
+/** A worker that confirms through the port, as the window does. */
+function workerAt(address: string): Worker {
+  const { origin, hash } = new URL(address)
+  return new Worker(async (name, input) => {
+    const response = await fetch(`${origin}/request/${name}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', origin, [tokenHeader]: hash.slice(1) },
+      body: JSON.stringify(input),
+    })
+    return (await response.json()) as Awaited<ReturnType<Answering>>
+  })
+}
+
+async function confirm(worker: Worker, count: number): Promise<void> {
+  for (let done = 0; done < count; done += 1) {
+    const { build, pull } = await worker.untilPull()
+    await worker.act(build, pull)
+  }
+}
+
+async function hostGrows(): Promise<{ beforeMb: number; afterMb: number }> {
+  const folder = mkdtempSync(join(tmpdir(), 'bedplate-memory-'))
+  const script = join(import.meta.dirname, 'memory/host.ts')
+  const host = fork(script, [folder], { execArgv: [...process.execArgv, '--expose-gc'] })
+  try {
+    const worker = workerAt(await said<string>(host))
+    await confirm(worker, warmUp)
+    const beforeMb = await privateMb(host)
+    await confirm(worker, pulls)
+    return { beforeMb, afterMb: await privateMb(host) }
+  } finally {
+    const ended = once(host, 'exit')
+    host.disconnect()
+    await ended
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+/** Forty pulls drawn over and over: each is another drawing than the one before. */
+function drawingGrows(): Promise<{ beforeMb: number; afterMb: number }> {
+  const sheet = { widthPx: 1400, heightPx: 950, capitalPx: 12 }
+  const spec = manyFasteners(300)
+  let scene = sceneOf(spec, factsAt(spec, 0), { from: 'below', turn: 0 }, sheet)
+  const scenes = Array.from({ length: 40 }, (_, done) => {
+    scene = keepUnchanged(scene, sceneOf(spec, factsAt(spec, done), { from: 'below', turn: 0 }, sheet))
+    return scene
+  })
+  return withPage({ width: sheet.widthPx, height: sheet.heightPx }, async (tab) => {
+    const devtools = await tab.context().newCDPSession(tab)
+    const heapMb = async (): Promise<number> => {
+      await devtools.send('HeapProfiler.collectGarbage')
+      return (await devtools.send('Runtime.getHeapUsage')).usedSize / megabyte
+    }
+    await tab.evaluate((all) => void Object.assign(globalThis, { scenes: all }), scenes)
+    const draw = (count: number): Promise<void> =>
+      tab.evaluate(async (times) => {
+        for (let done = 0; done < times; done += 1) {
+          page.show(scenes[done % scenes.length]!, 'light')
+          await page.painted()
+        }
+      }, count)
+    await draw(100)
+    const beforeMb = await heapMb()
+    await draw(pulls)
+    return { beforeMb, afterMb: await heapMb() }
+  })
+}
+
+const measureOf = (name: string, grows: () => Promise<{ beforeMb: number; afterMb: number }>): Measure => ({
+  name,
+  bar: `grows by at most ${most} MB over ${pulls.toLocaleString('en')} pulls`,
+  take: async () => {
+    const { beforeMb, afterMb } = await grows()
+    return { values: { beforeMb, afterMb, growthMb: afterMb - beforeMb }, holds: afterMb - beforeMb <= most }
+  },
+})
+
+export const measures: readonly Measure[] = [
+  ...(process.platform === 'linux' ? [measureOf('private memory of the host', hostGrows)] : []),
+  measureOf('memory of the drawing', drawingGrows),
+]
