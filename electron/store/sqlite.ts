@@ -24,6 +24,7 @@ export function connect(file: string): Database.Database {
     db.pragma('recursive_triggers = ON') // else INSERT OR REPLACE deletes past the trigger that refuses DELETE
     db.pragma('foreign_keys = ON')
     db.pragma('cell_size_check = ON')
+    db.pragma('cache_size = -2000') // 2 MB, as SQLite has it by itself: the system keeps the pages anyway, and the host stays small
     const id = db.pragma('application_id', { simple: true }) // the first read takes the lock, and tells what is no database
     if (id !== applicationId && db.pragma('page_count', { simple: true }) !== 0) throw new ForeignDatabase()
     db.pragma('journal_mode = WAL')

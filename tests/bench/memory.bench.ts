@@ -24,14 +24,20 @@ const warmUp = 1_000
 const megabyte = 1024 * 1024
 const most = 5
 
+interface Growth extends Readonly<Record<string, number>> {
+  readonly beforeMb: number
+  readonly afterMb: number
+}
+
 async function said<Said>(host: ChildProcess): Promise<Said> {
   const [word] = (await once(host, 'message')) as [Said]
   return word
 }
 
-async function privateMb(host: ChildProcess): Promise<number> {
+async function memoryOf(host: ChildProcess): Promise<{ privateMb: number; inUseMb: number }> {
   host.send('measure')
-  return (await said<number>(host)) / megabyte
+  const { privateBytes, inUse } = await said<{ privateBytes: number; inUse: number }>(host)
+  return { privateMb: privateBytes / megabyte, inUseMb: inUse / megabyte }
 }
 
 /** A worker that confirms through the port, as the window does. */
@@ -54,16 +60,22 @@ async function confirm(worker: Worker, count: number): Promise<void> {
   }
 }
 
-async function hostGrows(): Promise<{ beforeMb: number; afterMb: number }> {
+async function hostGrows(): Promise<Growth> {
   const folder = mkdtempSync(join(tmpdir(), 'bedplate-memory-'))
   const script = join(import.meta.dirname, 'memory/host.ts')
   const host = fork(script, [folder], { execArgv: [...process.execArgv, '--expose-gc'] })
   try {
     const worker = workerAt(await said<string>(host))
     await confirm(worker, warmUp)
-    const beforeMb = await privateMb(host)
+    const before = await memoryOf(host)
     await confirm(worker, pulls)
-    return { beforeMb, afterMb: await privateMb(host) }
+    const after = await memoryOf(host)
+    return {
+      beforeMb: before.inUseMb,
+      afterMb: after.inUseMb,
+      privateBeforeMb: before.privateMb,
+      privateAfterMb: after.privateMb,
+    }
   } finally {
     const ended = once(host, 'exit')
     host.disconnect()
@@ -73,7 +85,7 @@ async function hostGrows(): Promise<{ beforeMb: number; afterMb: number }> {
 }
 
 /** Forty pulls drawn over and over: each is another drawing than the one before. */
-function drawingGrows(): Promise<{ beforeMb: number; afterMb: number }> {
+function drawingGrows(): Promise<Growth> {
   const sheet = { widthPx: 1400, heightPx: 950, capitalPx: 12 }
   const spec = manyFasteners(300)
   let scene = sceneOf(spec, factsAt(spec, 0), { from: 'below', turn: 0 }, sheet)
@@ -102,12 +114,13 @@ function drawingGrows(): Promise<{ beforeMb: number; afterMb: number }> {
   })
 }
 
-const measureOf = (name: string, grows: () => Promise<{ beforeMb: number; afterMb: number }>): Measure => ({
+const measureOf = (name: string, grows: () => Promise<Growth>): Measure => ({
   name,
   bar: `grows by at most ${most} MB over ${pulls.toLocaleString('en')} pulls`,
   take: async () => {
-    const { beforeMb, afterMb } = await grows()
-    return { values: { beforeMb, afterMb, growthMb: afterMb - beforeMb }, holds: afterMb - beforeMb <= most }
+    const found = await grows()
+    const growthMb = found.afterMb - found.beforeMb
+    return { values: { ...found, growthMb }, holds: growthMb <= most }
   },
 })
 
