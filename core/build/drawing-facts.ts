@@ -1,3 +1,4 @@
+import { verdictText, wholeRange, type Verdict } from '../bearing/index.ts'
 import type { BeadState, BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../layout/index.ts'
 import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
@@ -7,20 +8,24 @@ import { clearanceAt } from './clearance-at.ts'
 import { halves, type Half } from './events.ts'
 import { faceOfStep } from './face-of-step.ts'
 import { proposalsFor } from './proposals.ts'
+import { nextHalf } from './next-half.ts'
+import { notesOn } from './notes.ts'
 import { halfKey, type BuildState } from './state.ts'
 import { procedureOf } from './steps.ts'
 
 /**
  * What the drawing of a step shows of the build: the step's face, every shell chosen or, while choosing,
- * proposed, the fasteners of the face as far as they have come, and whose turn it is where the step is a run.
- * `unit` is the one of the wrench in hand.
+ * proposed, the fasteners of the face as far as they have come, whose turn it is where the step is a run or fits
+ * shells, and what is to be noted beside it. `unit` is the one of the wrench in hand, `picked` what was tapped.
  */
 export function drawingFacts(
   spec: EngineSpec,
   state: BuildState,
   step: Step,
   unit: TorqueUnit = 'N·m',
+  picked: string | null = null,
 ): DrawingFacts {
+  const next = nextHalf(spec, state, step, picked)
   const face = faceOfStep(spec, step)
   const procedure = step.kind === 'run-procedure' ? procedureOf(spec, step.procedure) : null
   const run = procedure === null ? undefined : state.runs[procedure.id]
@@ -30,7 +35,9 @@ export function drawingFacts(
     bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(shown, fit))),
     fasteners: fastenersOn(spec, state, face, procedure),
     path: procedure === null ? null : pathOf(procedure, run),
-    callout: procedure === null ? null : calloutOf(procedure, run, unit),
+    nextHalf: next && halfKey(next.position, next.half),
+    callout: next ? `fit ${next.grade}` : procedure === null ? null : calloutOf(procedure, run, unit),
+    notes: notesOn(spec, state, face),
     beads: beadsOn(spec, state, step, face),
   }
 }
@@ -61,8 +68,20 @@ function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, Be
     const clearance = known === null ? null : formatMicrometres(known.clearance.nominal)
     const flag = flagOf(bearingAt(state, fit, position))
     const withinLimits = known === null || known.within === 'inside'
-    return [position, { upper, lower, clearance, withinLimits, ...(flag !== null && { flag }) }]
+    return [
+      position,
+      {
+        ...{ upper, lower, clearance, withinLimits },
+        ...(known !== null && !withinLimits && { judged: judgedText(fit, known.within) }),
+        ...(flag !== null && { flag }),
+      },
+    ]
   })
+}
+
+/** `too loose, 20 to 47 µm allowed`. */
+function judgedText({ clearance }: Fit, within: Verdict): string {
+  return `${verdictText[within]}, ${wholeRange(clearance)} allowed`
 }
 
 /** What a person has to look at before the bearing is closed; null where nothing is. */

@@ -25,6 +25,7 @@ export { awaitsSecondPerson, currentStep, isStepDone, stepStates } from './steps
 export type { StepState } from './steps.ts'
 export { faceOfStep } from './face-of-step.ts'
 export { drawingFacts } from './drawing-facts.ts'
+export { halvesToFit, nextHalf } from './next-half.ts'
 export { compareBuilds } from './compare.ts'
 export type { Compared, Comparison } from './compare.ts'
 export { mentionsOf, searchWords } from './mentions.ts'

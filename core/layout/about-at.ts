@@ -1,6 +1,6 @@
 import { distanceTo, distanceToSegment, type Point } from './box.ts'
 import { inside } from './polygon.ts'
-import type { Box, LineShape, Scene, Shape, TextShape } from './scene.ts'
+import type { Box, LineShape, Role, Scene, Shape, TextShape } from './scene.ts'
 import { textWidth } from './text-width.ts'
 
 /**
@@ -9,23 +9,26 @@ import { textWidth } from './text-width.ts'
  */
 export function aboutAt(scene: Scene, point: Point, reach: number): string | null {
   let best: string | null = null
+  let under: string | null = null
   let least = reach
   for (const shape of scene.shapes) {
     if (shape.about === undefined) continue
-    // The whole face lies under everything: only a tap that hits nothing else is about it.
-    const distance =
-      shape.role === 'outline'
-        ? Math.max(distanceToShape(shape, point), reach)
-        : distanceToShape(shape, point)
-    if (distance > least) continue
-    least = distance
-    best = shape.about
+    const distance = distanceToShape(shape, point)
+    if (lyingUnder.has(shape.role)) {
+      if (distance === 0) under = shape.about
+    } else if (distance <= least) {
+      least = distance
+      best = shape.about
+    }
   }
-  return best
+  return best ?? under
 }
 
+/** Wide areas that lie under everything: only a tap that hits nothing else is about them. */
+const lyingUnder: ReadonlySet<Role> = new Set<Role>(['outline', 'opening', 'bore', 'crank'])
+
 /** From a place to the shape; 0 on it. */
-function distanceToShape(shape: Shape, point: Point): number {
+export function distanceToShape(shape: Shape, point: Point): number {
   switch (shape.kind) {
     case 'circle':
       return Math.max(0, Math.hypot(point.x - shape.x, point.y - shape.y) - shape.radius)

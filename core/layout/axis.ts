@@ -44,7 +44,14 @@ export function axisShapes(drawing: Drawing): readonly Shape[] {
     ...(on ? [stem] : []),
     ...shaftAxes(drawing),
     ...saddleMarks(drawing),
-    { ...common, id: 'nose', role: 'nose', points: flat([nose, wing(1), wing(-1)]), closed: true },
+    {
+      ...common,
+      id: 'nose',
+      about: 'nose',
+      role: 'nose',
+      points: flat([nose, wing(1), wing(-1)]),
+      closed: true,
+    },
   ]
 }
 

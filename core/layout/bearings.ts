@@ -1,6 +1,5 @@
 import { boxBetween, grown, middleOf, type Point } from './box.ts'
 import { moved, type Drawing } from './drawing.ts'
-import type { HalfFact } from './facts.ts'
 import { leastReach, letterCapital } from './bearing-size.ts'
 import type { BearingPlace } from './on-face.ts'
 import type { Box, LineShape, Shape } from './scene.ts'
@@ -53,21 +52,28 @@ export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly S
   const fact = drawing.facts.bearings[bearing.id]
   return [
     ...(bearing.thrust ? thrustShapes(drawing, drawn) : []),
-    ...halfShapes(drawing, bearing, 'upper', upper, fact?.upper ?? null),
-    ...halfShapes(drawing, bearing, 'lower', lower, fact?.lower ?? null),
+    ...halfShapes(drawing, bearing, 'upper', upper),
+    ...halfShapes(drawing, bearing, 'lower', lower),
     ...(fact?.withinLimits === false || fact?.flag !== undefined ? [warningFrame(drawing, drawn)] : []),
   ]
 }
 
+const rolesOfHalf = {
+  chosen: { shell: 'shell', plate: 'plate', grade: 'grade' },
+  next: { shell: 'next-half', plate: 'next', grade: 'next' },
+  fitted: { shell: 'shell-fitted', plate: 'plate-fitted', grade: 'grade-fitted' },
+} as const
+
 function halfShapes(
-  { sizes }: Drawing,
+  { sizes, facts }: Drawing,
   bearing: BearingPlace,
   half: 'upper' | 'lower',
   box: Box,
-  fact: HalfFact | null,
 ): readonly Shape[] {
-  const about = `half/${bearing.id}/${half}`
+  const key = `${bearing.id}/${half}`
+  const about = `half/${key}`
   const common = { about, layer: 'parts' } as const
+  const fact = facts.bearings[bearing.id]?.[half] ?? null
   if (fact === null)
     return [closed({ ...common, id: `${about}/unknown`, role: 'shell-unknown' }, cornersOf(box))]
   const { x, y } = middleOf(box)
@@ -80,12 +86,17 @@ function halfShapes(
   )
   const wing = { x: (capital * (fact.fitted ? long : long - 1)) / 2, y: capital / 2 }
   const plate = boxBetween({ x: x - wing.x, y: y - wing.y }, { x: x + wing.x, y: y + wing.y })
+  const isNext = facts.nextHalf === key
+  const roles = rolesOfHalf[isNext ? 'next' : fact.fitted ? 'fitted' : 'chosen']
   return [
+    ...(isNext
+      ? [closed({ ...common, id: `${about}/halo`, role: 'next-halo' }, cornersOf(grown(box, 2 * sizes.px)))]
+      : []),
     {
       kind: 'swatch',
       ...common,
       id: `${about}/shell`,
-      role: fact.fitted ? 'shell-fitted' : 'shell',
+      role: roles.shell,
       x: box.left,
       y: box.top,
       width: box.width,
@@ -93,15 +104,12 @@ function halfShapes(
       colour: fact.colour,
       pattern: fact.pattern,
     },
-    closed(
-      { ...common, id: `${about}/plate`, role: fact.fitted ? 'plate-fitted' : 'plate' },
-      cornersOf(grown(plate, capital * 0.3)),
-    ),
+    closed({ ...common, id: `${about}/plate`, role: roles.plate }, cornersOf(grown(plate, capital * 0.3))),
     {
       kind: 'text',
       ...common,
       id: `${about}/grade`,
-      role: fact.fitted ? 'grade-fitted' : 'grade',
+      role: roles.grade,
       x: fact.fitted ? x - capital * 0.5 : x,
       y,
       text: fact.grade,
@@ -133,34 +141,26 @@ function fittedTick(
   }
 }
 
-/** The two washers, one on each face of the saddle. */
-function thrustShapes(drawing: Drawing, { bearing, middle, reach }: DrawnBearing): readonly Shape[] {
+/** The two washers, one on each face of the saddle: the nose's side first. */
+export function thrustBoxes(drawing: Drawing, { bearing, middle, reach }: DrawnBearing): readonly Box[] {
   return ([-1, 1] as const).map((side) => {
     const inner = side * (bearing.width / 2 + washer * 0.4)
     const outer = side * (bearing.width / 2 + washer * 1.6)
-    const box = boxBetween(moved(drawing, middle, inner, -reach), moved(drawing, middle, outer, reach))
-    return closed(
-      {
-        about: `thrust/${bearing.id}`,
-        layer: 'ground',
-        id: `thrust/${bearing.id}/${side < 0 ? 'nose' : 'drive'}`,
-        role: 'thrust',
-      },
-      cornersOf(box),
-    )
+    return boxBetween(moved(drawing, middle, inner, -reach), moved(drawing, middle, outer, reach))
+  })
+}
+
+function thrustShapes(drawing: Drawing, drawn: DrawnBearing): readonly Shape[] {
+  const about = `thrust/${drawn.bearing.id}`
+  return thrustBoxes(drawing, drawn).map((box, index) => {
+    const id = `${about}/${index === 0 ? 'nose' : 'drive'}`
+    return closed({ about, layer: 'ground', id, role: 'thrust' }, cornersOf(box))
   })
 }
 
 function warningFrame({ sizes }: Drawing, { bearing, whole }: DrawnBearing): Shape {
-  return closed(
-    {
-      about: `half/${bearing.id}/upper`,
-      layer: 'parts',
-      id: `bearing/${bearing.id}/out-of-limits`,
-      role: 'out-of-limits',
-    },
-    cornersOf(grown(whole, 2.5 * sizes.px)),
-  )
+  const common = { layer: 'parts', id: `bearing/${bearing.id}/out-of-limits`, role: 'out-of-limits' } as const
+  return closed(common, cornersOf(grown(whole, 2.5 * sizes.px)))
 }
 
 function closed(

@@ -94,6 +94,13 @@ export function segmentMeets(box: Box, a: Point, b: Point): boolean {
   )
 }
 
+/** Whether two segments cross; those that only touch, or lie in one line, do not. */
+export function segmentsCross(a: Point, b: Point, c: Point, d: Point): boolean {
+  const side = (from: Point, to: Point, { x, y }: Point): number =>
+    Math.sign((to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x))
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
+}
+
 /** From a point to the nearest point of a segment. */
 export function distanceToSegment({ x, y }: Point, a: Point, b: Point): number {
   const dx = b.x - a.x

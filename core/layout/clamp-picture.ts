@@ -3,7 +3,7 @@ import { formatNumber } from '../quantity/index.ts'
 import type { EngineSpec } from '../spec/index.ts'
 import type { Point } from './box.ts'
 import { drawingOf, type Drawing } from './drawing.ts'
-import type { DrawingFacts, Sheet, View } from './facts.ts'
+import { bareFacts, type Sheet, type View } from './facts.ts'
 import { onFace } from './on-face.ts'
 import { bossesOf, caseFaceOf, outlineOf } from './outline.ts'
 import type { LineShape, Scene, Shape, SwatchShape, TextShape } from './scene.ts'
@@ -48,7 +48,7 @@ export function clampScene(
   sheet: Sheet,
   picture: ClampPicture,
 ): Scene {
-  const facts: DrawingFacts = { face, bearings: {}, fasteners: {}, path: null, callout: null, beads: {} }
+  const facts = bareFacts(face)
   const drawing = drawingOf(spec, facts, view, sheet)
   const bare = sceneOf(spec, facts, view, sheet)
   const kept = bare.shapes.filter(({ layer, about, role }) => {

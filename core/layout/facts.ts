@@ -38,11 +38,23 @@ export interface BearingFact {
   /** For example `38 µm`; null while unknown. */
   readonly clearance: string | null
   readonly withinLimits: boolean
+  /** How the clearance leaves its limits, for example `too loose, 20 to 47 µm allowed`; absent where it does not. */
+  readonly judged?: string
   /** What a person has to look at here, for example `marks and readings differ`; absent where nothing is. */
   readonly flag?: string
 }
 
 export type BeadState = 'to-lay' | 'laid'
+
+/** What is said of one thing of the drawing in a framed note. What is said of bearings stands in `BearingFact`. */
+export interface NoteFact {
+  /** The thing as the scene names it: `fastener/C4`, `thrust/M3`, `face/joint`. */
+  readonly about: string
+  /** `open` wants an answer or another look; `measured` only says what was found. */
+  readonly kind: 'open' | 'measured'
+  /** Each short and plain, without the name of the thing: `reads 18 N·m, 22.8 to 25.2`. At least one. */
+  readonly texts: readonly string[]
+}
 
 /** What the build adds to the bare case of the spec: everything on the drawing that can change. */
 export interface DrawingFacts {
@@ -54,8 +66,26 @@ export interface DrawingFacts {
   readonly fasteners: Readonly<Record<string, FastenerFact>>
   /** From the last fastener pulled to the next one. */
   readonly path: { readonly from: string; readonly to: string } | null
-  /** What stands at the next fastener's leader line, for example `24 N·m`. */
+  /** The half to be fitted next, as `M2/upper`. */
+  readonly nextHalf: string | null
+  /** What stands at the leader line of the next fastener or half, for example `24 N·m` or `fit T`. */
   readonly callout: string | null
+  /** What else is noted beside the drawing, the most pressing first. */
+  readonly notes: readonly NoteFact[]
   /** By bead id: to be laid now, or laid. Any other bead is not drawn. */
   readonly beads: Readonly<Record<string, BeadState>>
+}
+
+/** A face of which the build says nothing: the bare case, every fastener waiting. */
+export function bareFacts(face: string): DrawingFacts {
+  return {
+    face,
+    bearings: {},
+    fasteners: {},
+    path: null,
+    nextHalf: null,
+    callout: null,
+    notes: [],
+    beads: {},
+  }
 }

@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Rod } from '../spec/index.ts'
+import type { Rod, Saddle } from '../spec/index.ts'
 import { boreOutline, barrelsAcross, boresInPlan, type Bore } from './bores.ts'
 import { cornersOnSheet, flat, moved, onSheet, placeOf, type Drawing } from './drawing.ts'
 import { areaOf } from './on-face.ts'
@@ -11,7 +11,10 @@ import { acrossAnEnd } from './view.ts'
 export function groundShapes(drawing: Drawing, bores: readonly Bore[]): readonly Shape[] {
   return [
     line(drawing, `face/${drawing.here.face.id}`, 'outline', drawing.outline),
-    ...drawing.openings.map((box, index) => roundedBox(drawing, `opening/${index + 1}`, 'opening', box, 7)),
+    ...drawing.openings.map((box, index) => {
+      const about = `opening/${index + 1}`
+      return { ...roundedBox(drawing, about, 'opening', box, 7), about }
+    }),
     ...bores.flatMap((bore) => boreShapes(drawing, bore)),
     ...crankShapes(drawing),
     ...capShapes(drawing),
@@ -76,9 +79,10 @@ function roundedBox(
 
 /** Under the rods: the crank's main journals, and its webs between them and the pins. */
 function crankShapes(drawing: Drawing): readonly LineShape[] {
-  const { here, spec, sizes } = drawing
-  if (here.face.shows !== 'rods' || here.face.plane !== 'plan') return []
-  const mains = spec.case.saddles.map((saddle) => ({ kind: 'main' as const, ...bearingAlong(saddle) }))
+  const { spec, sizes } = drawing
+  const saddles = shownJournals(drawing)
+  if (saddles.length === 0) return []
+  const mains = saddles.map((saddle) => ({ kind: 'main' as const, ...bearingAlong(saddle) }))
   const pins = spec.case.rods.map((rod) => ({ kind: 'pin' as const, ...bearingAlong(rod) }))
   const inOrder = [...mains, ...pins].toSorted((a, b) => a.from - b.from)
   const journals = mains.map(({ from, to, radius }) => ({ from, to, radius: radius * 0.86 }))
@@ -87,15 +91,17 @@ function crankShapes(drawing: Drawing): readonly LineShape[] {
     if (before === undefined || before.kind === after.kind || after.from - before.to < 2) return []
     return [{ from: before.to, to: after.from, radius: Math.max(before.radius, after.radius) * 1.15 }]
   })
-  return [...journals, ...webs].map(({ from, to, radius }, index) =>
-    roundedBox(
-      drawing,
-      `crank/${index + 1}`,
-      'crank',
-      { left: from, top: -radius, width: to - from, height: 2 * radius },
-      2 * sizes.px,
-    ),
-  )
+  return [...journals, ...webs].map(({ from, to, radius }, index) => {
+    const box = { left: from, top: -radius, width: to - from, height: 2 * radius }
+    const drawn = roundedBox(drawing, `crank/${index + 1}`, 'crank', box, 2 * sizes.px)
+    const saddle = saddles[index]
+    return saddle === undefined ? drawn : { ...drawn, about: `journal/${saddle.id}` }
+  })
+}
+
+/** The main journals that lie open between the rods. */
+export function shownJournals({ here, spec }: Drawing): readonly Saddle[] {
+  return here.face.shows === 'rods' && here.face.plane === 'plan' ? spec.case.saddles : []
 }
 
 function bearingAlong({ at, width, diameter }: Pick<Rod, 'at' | 'width' | 'diameter'>): {

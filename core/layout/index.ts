@@ -7,10 +7,12 @@ export type {
   FastenerFact,
   FastenerState,
   HalfFact,
+  NoteFact,
   Sheet,
   View,
 } from './facts.ts'
 export { aboutAt, textBox } from './about-at.ts'
+export { bareFacts } from './facts.ts'
 export { keepUnchanged } from './keep-unchanged.ts'
 export { clampColours, clampScene, faceOutline, kilonewtons, mostPressure } from './clamp-picture.ts'
 export type { ClampPicture } from './clamp-picture.ts'

@@ -32,6 +32,10 @@ export interface Target extends Point {
   readonly clear: number
 }
 
+export function boxTarget(box: Box, clear: number): Target {
+  return { ...middleOf(box), radius: Math.max(box.width, box.height) / 2, box, clear }
+}
+
 /** A point that the label stands beside: it starts there, is centred on it, or ends there. */
 export interface Place extends Point {
   readonly anchor: TextShape['anchor']
@@ -115,7 +119,7 @@ export function nearestFree(lines: readonly Line[], target: Target, room: Room):
       const cost = ring + room.cost(box)
       if (cost >= least) continue
       const place: Place = { x, y, anchor: 'middle' }
-      if (!room.passes(...clearOf(target, leaderOf(target, box)))) {
+      if (!leaderPasses(target, box, room)) {
         blocked ??= place
         continue
       }
@@ -125,6 +129,12 @@ export function nearestFree(lines: readonly Line[], target: Target, room: Room):
     }
   }
   return best ?? blocked
+}
+
+/** Whether the leader line from the target to a label's box passes every other thing and every other leader. */
+export function leaderPasses(target: Target, box: Box, room: Room): boolean {
+  const leader = leaderOf(target, box)
+  return room.passes(...clearOf(target, leader)) && !room.crossesLeader(...leader)
 }
 
 /** From the edge of the target to the nearest point of the label's box. */

@@ -1,9 +1,11 @@
-import { grown, type Point } from './box.ts'
+import type { DrawnBearing } from './bearings.ts'
+import type { Point } from './box.ts'
 import { haloReach, type Disc } from './discs.ts'
 import { flat, type Drawing } from './drawing.ts'
 import { stateOf } from './fasteners.ts'
-import { labelBox, leaderOf, letter, nearestFree, type Line } from './lettering.ts'
-import type { LineShape, Shape } from './scene.ts'
+import { framedPlace, framedShapes } from './framed.ts'
+import { boxTarget, type Line, type Target } from './lettering.ts'
+import type { Shape } from './scene.ts'
 
 const stepsInWay = 24
 /** How far the way bows out, as shares of its length: gently, to either side, further, straight. */
@@ -72,39 +74,37 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
   ]
 }
 
-/** The value beside the next fastener, in a frame at the end of a leader line that starts on the disc's rim. */
-export function calloutShapes(drawing: Drawing): readonly Shape[] {
-  const { facts, discs, room, sizes } = drawing
-  const next = discs.find(({ id }) => stateOf(drawing, id).state === 'next')
-  if (next === undefined || facts.callout === null) return []
-  const about = `fastener/${next.id}`
+/** What stands beside the next fastener or half, in a frame at the end of a leader line that starts on its edge. */
+export function calloutShapes(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Shape[] {
+  const { facts, sizes } = drawing
+  const next = nextTarget(drawing, bearings)
+  if (next === null || facts.callout === null) return []
+  const { about, target } = next
   const lines: readonly Line[] = [
     { text: facts.callout, capital: sizes.value, weight: 'bold', role: 'next-value' },
   ]
-  const target = {
-    x: next.x,
-    y: next.y,
-    radius: next.nextRadius,
-    clear: next.reach - next.nextRadius + 2 * sizes.px,
-  }
-  const place = nearestFree(lines, target, room)
+  const place = framedPlace(drawing, lines, target, 2)
   if (place === null) return []
-  const box = grown(labelBox(lines, place), -2 * sizes.px)
-  const [rim, end] = leaderOf(target, box)
-  const common = { kind: 'line', about, layer: 'overlay', role: 'leader' } as const
-  const corners = [
-    [box.left, box.top],
-    [box.left + box.width, box.top],
-    [box.left + box.width, box.top + box.height],
-    [box.left, box.top + box.height],
-  ]
-  const leader: LineShape = {
-    ...common,
-    id: `${about}/leader`,
-    points: flat([rim, end]),
-    closed: false,
+  const look = { id: about, textId: `${about}/value`, about, layer: 'overlay', role: 'leader' } as const
+  return framedShapes(drawing, place, look)
+}
+
+function nextTarget(
+  drawing: Drawing,
+  bearings: readonly DrawnBearing[],
+): { readonly about: string; readonly target: Target } | null {
+  const { discs, facts, sizes } = drawing
+  const disc = discs.find(({ id }) => stateOf(drawing, id).state === 'next')
+  if (disc !== undefined) {
+    const clear = disc.reach - disc.nextRadius + 2 * sizes.px
+    return { about: `fastener/${disc.id}`, target: { x: disc.x, y: disc.y, radius: disc.nextRadius, clear } }
   }
-  const frame: LineShape = { ...common, id: `${about}/frame`, points: corners.flat(), closed: true }
-  const label = { id: `${about}/value`, about, layer: 'overlay', lines, places: [place] } as const
-  return [leader, frame, ...(letter(label, room)?.shapes ?? [])]
+  for (const { bearing, upper, lower } of bearings)
+    for (const [half, box] of [
+      ['upper', upper],
+      ['lower', lower],
+    ] as const)
+      if (facts.nextHalf === `${bearing.id}/${half}`)
+        return { about: `half/${facts.nextHalf}`, target: boxTarget(box, 4 * sizes.px) }
+  return null
 }

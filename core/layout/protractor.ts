@@ -1,3 +1,4 @@
+import { distanceToShape } from './about-at.ts'
 import { degrees, formatAngle, type Angle } from '../quantity/index.ts'
 import type { CircleShape, LineShape, Role, Scene, Shape } from './scene.ts'
 
@@ -27,6 +28,7 @@ export interface ProtractorPlace {
 /** How much larger than the fastener's disc the protractor is, and how far out its knobs stand. */
 const outside = { ring: 2.4, knob: 1.34 } as const
 const leastRadiusPx = 54
+const knobRadiusPx = 11
 
 /** Null where the fastener is not drawn. `px` is one pixel of the sheet in mm. */
 export function protractorPlace({ shapes }: Scene, fastener: string, px: number): ProtractorPlace | null {
@@ -67,7 +69,7 @@ export function withProtractor(scene: Scene, fastener: string, to: HandleDirecti
       role,
       x: left,
       y: top,
-      radius: 11 * px,
+      radius: knobRadiusPx * px,
     }
   }
   const sign = to.sense === 'clockwise' ? 1 : -1
@@ -95,12 +97,20 @@ export function withProtractor(scene: Scene, fastener: string, to: HandleDirecti
   const text =
     `Protractor: the handle starts at ${clock(to.start)} and comes to ${clock(to.end)} after ` +
     `${formatAngle(to.turned)}, ${to.sense}.`
+  // A note under the protractor could not be read, and its frame would confuse the scale.
+  const covered = new Set(
+    scene.shapes
+      .filter(({ id }) => id.startsWith('note/') && id.endsWith('/frame'))
+      .filter((frame) => distanceToShape(frame, place) < knobAt + knobRadiusPx * px)
+      .map(({ about }) => about),
+  )
+  const clear = scene.shapes.filter(({ id, about }) => !id.startsWith('note/') || !covered.has(about))
   // The value at the leader line stays in sight.
-  const leader = scene.shapes.findIndex(({ role }) => role === 'leader' || role === 'next-value')
-  const under = leader < 0 ? scene.shapes.length : leader
+  const leader = clear.findIndex(({ role }) => role === 'leader' || role === 'next-value')
+  const under = leader < 0 ? clear.length : leader
   return {
     ...scene,
-    shapes: [...scene.shapes.slice(0, under), ...shapes, ...scene.shapes.slice(under)],
+    shapes: [...clear.slice(0, under), ...shapes, ...clear.slice(under)],
     rows: [...scene.rows, { about: 'protractor', text, state: 'next' }],
   }
 }

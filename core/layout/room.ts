@@ -6,6 +6,7 @@ import {
   holds,
   overlap,
   segmentMeets,
+  segmentsCross,
   type Point,
 } from './box.ts'
 import type { Box } from './scene.ts'
@@ -20,6 +21,8 @@ export interface Room {
   takeCircle(middle: Point, radius: number): void
   /** `halfWidth` on either side of it is taken too. */
   takeLine(points: readonly Point[], closed: boolean, halfWidth: number): void
+  /** Neither a label nor another leader may cross it. */
+  takeLeader(from: Point, to: Point): void
   crossAtCost(points: readonly Point[], closed: boolean, cost: number): void
   /** Whether a label may stand there: inside the frame, on nothing that is taken. */
   free(box: Box): boolean
@@ -27,12 +30,14 @@ export interface Room {
   cost(box: Box): number
   /** Whether a straight line passes every box and circle. */
   passes(from: Point, to: Point): boolean
+  crossesLeader(from: Point, to: Point): boolean
 }
 
 type Hard =
   | { readonly kind: 'box'; readonly box: Box }
   | { readonly kind: 'circle'; readonly middle: Point; readonly radius: number }
   | ({ readonly kind: 'edge'; readonly halfWidth: number } & Segment)
+  | ({ readonly kind: 'leader' } & Segment)
 
 interface Segment {
   readonly from: Point
@@ -91,6 +96,7 @@ export function roomIn(frame: Box): Room {
       for (const { from, to } of segments(points, closed))
         hard.add(grown(boxBetween(from, to), halfWidth), { kind: 'edge', from, to, halfWidth })
     },
+    takeLeader: (from, to) => hard.add(boxBetween(from, to), { kind: 'leader', from, to }),
     crossAtCost(points, closed, cost) {
       for (const { from, to } of segments(points, closed)) soft.add(boxBetween(from, to), { from, to, cost })
     },
@@ -111,6 +117,11 @@ export function roomIn(frame: Box): Room {
         return taken.kind === 'circle' && distanceToSegment(taken.middle, from, to) < taken.radius
       })
     },
+    crossesLeader: (from, to) =>
+      hard.some(
+        boxBetween(from, to),
+        (taken) => taken.kind === 'leader' && segmentsCross(taken.from, taken.to, from, to),
+      ),
   }
 }
 
@@ -122,6 +133,8 @@ function meets(taken: Hard, box: Box): boolean {
       return distanceTo(box, taken.middle) < taken.radius
     case 'edge':
       return segmentMeets(grown(box, taken.halfWidth), taken.from, taken.to)
+    case 'leader':
+      return segmentMeets(box, taken.from, taken.to)
     default:
       return taken satisfies never
   }

@@ -1,20 +1,23 @@
 import type { Bore } from './bores.ts'
 import { drawnBeads, keepOutId } from './beads.ts'
 import type { Drawing } from './drawing.ts'
-import type { BearingFact, FastenerFact } from './facts.ts'
+import type { DrawingFacts, FastenerFact } from './facts.ts'
 import { stateOf } from './fasteners.ts'
+import { shownJournals } from './ground.ts'
+import { bearingTexts } from './notes.ts'
 import type { SceneRow } from './scene.ts'
-import { viewInWords } from './view.ts'
+import { acrossAnEnd, viewInWords } from './view.ts'
 
 /** The drawing in words, one row for each thing on it. */
 export function rowsOf(drawing: Drawing, bores: readonly Bore[]): readonly SceneRow[] {
   const { spec, here, view, facts } = drawing
   const plain = (about: string, text: string): SceneRow => ({ about, text, state: 'plain' })
-  return [
+  const rows = [
     plain(`face/${here.face.id}`, viewInWords(spec.case, here.face, view)),
+    ...endRows(drawing),
     ...here.fasteners.map((fastener) => fastenerRow(drawing, fastener)),
     ...here.bearings.flatMap(({ id, kind, thrust }) => [
-      ...(['upper', 'lower'] as const).map((half) => halfRow(kind, id, half, facts.bearings[id])),
+      ...(['upper', 'lower'] as const).map((half) => halfRow(kind, id, half, facts)),
       ...(thrust ? [plain(`thrust/${id}`, `Thrust washers at ${kind.toLowerCase()} ${id}`)] : []),
     ]),
     ...drawnBeads(drawing).flatMap(({ bead, state }) => [
@@ -24,6 +27,21 @@ export function rowsOf(drawing: Drawing, bores: readonly Bore[]): readonly Scene
     ...here.oilPassages.map(({ id, name }) => plain(`oil-passage/${id}`, `Oil passage, ${name}`)),
     ...here.dowels.map(({ id }) => plain(`dowel/${id}`, `Dowel ${id}`)),
     ...bores.map(({ number }) => plain(`bore/${number}`, `Bore ${number}`)),
+    ...shownJournals(drawing).map(({ id }) => plain(`journal/${id}`, `Main journal ${id}`)),
+    ...drawing.openings.map((_, index) => plain(`opening/${index + 1}`, `Opening ${index + 1}`)),
+  ]
+  return rows.map((row) => {
+    const texts = facts.notes.flatMap(({ about, texts }) => (about === row.about ? texts : []))
+    return texts.length === 0 ? row : { ...row, text: [row.text, ...texts].join('; ') }
+  })
+}
+
+/** The two ends of the engine; in a face across one of them neither is drawn. */
+function endRows({ here }: Drawing): readonly SceneRow[] {
+  if (acrossAnEnd(here.face)) return []
+  return [
+    { about: 'nose', text: 'Nose, the front end of the crank', state: 'plain' },
+    { about: 'drive', text: 'Drive end', state: 'plain' },
   ]
 }
 
@@ -50,18 +68,25 @@ function fastenerRow(drawing: Drawing, fastener: Drawing['here']['fasteners'][nu
   return { about: `fastener/${fastener.id}`, text, state }
 }
 
-function halfRow(kind: string, id: string, half: 'upper' | 'lower', fact: BearingFact | undefined): SceneRow {
+function halfRow(kind: string, id: string, half: 'upper' | 'lower', facts: DrawingFacts): SceneRow {
+  const fact = facts.bearings[id]
   const shell = fact?.[half] ?? null
-  const parts =
-    shell === null ? ['shell not chosen'] : [`grade ${shell.grade}`, shell.fitted ? 'fitted' : 'not fitted']
+  const isNext = facts.nextHalf === `${id}/${half}`
+  const place = shell === null || shell.fitted ? 'fitted' : isNext ? 'next to fit' : 'not fitted'
+  const parts = shell === null ? ['shell not chosen'] : [`grade ${shell.grade}`, place]
   const clearance = fact?.clearance ?? null
-  const outside = fact?.withinLimits === false
-  const sizes = clearance === null ? [] : [`${clearance}${outside ? ', outside the limits' : ''}`]
-  const flag = fact?.flag === undefined ? [] : [fact.flag]
-  const state = outside ? 'out-of-limits' : shell === null ? 'unknown' : shell.fitted ? 'fitted' : 'chosen'
+  const sizes = clearance === null ? [] : [clearance]
   return {
     about: `half/${id}/${half}`,
-    text: `${kind} ${id} ${half}: ${[...parts, ...sizes, ...flag].join(', ')}`,
-    state,
+    text: `${kind} ${id} ${half}: ${[...parts, ...sizes, ...bearingTexts(fact)].join(', ')}`,
+    state: isNext
+      ? 'next'
+      : fact?.withinLimits === false
+        ? 'out-of-limits'
+        : shell === null
+          ? 'unknown'
+          : shell.fitted
+            ? 'fitted'
+            : 'chosen',
   }
 }

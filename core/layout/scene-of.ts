@@ -9,6 +9,7 @@ import { gridShapes } from './grid.ts'
 import { boresOf, groundShapes } from './ground.ts'
 import { labelShapes, takeRoom } from './labels.ts'
 import { calloutShapes, wayShapes } from './pointing.ts'
+import { noteShapes } from './notes.ts'
 import { rowsOf } from './rows.ts'
 import type { Scene } from './scene.ts'
 
@@ -25,18 +26,22 @@ export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet
   takeRoom(drawing, bearings, bores)
   const labels = labelShapes(drawing, bearings, bores)
   const way = wayShapes(drawing)
+  const axis = axisShapes(drawing)
+  const callout = calloutShapes(drawing, bearings)
+  const notes = noteShapes(drawing, bearings, [...labels, ...way, ...axis.filter(({ id }) => id === 'nose')])
   return {
     frame: drawing.frame,
     shapes: [
       ...gridShapes(drawing),
       ...groundShapes(drawing, bores),
-      ...axisShapes(drawing),
+      ...axis,
       ...beadShapes(drawing),
       ...way,
       ...bearings.flatMap((drawn) => bearingShapes(drawing, drawn)),
       ...labels,
       ...fastenerShapes(drawing),
-      ...calloutShapes(drawing),
+      ...notes,
+      ...callout,
     ],
     rows: rowsOf(drawing, bores),
   }

@@ -20,15 +20,22 @@ export function signs(drawing: Drawing): readonly Label[] {
   }
   if (acrossAnEnd(here.face)) return [corner, ...sideNames(drawing)]
   const { nose, drive } = endsOf(drawing)
-  const end = (id: string, texts: readonly string[], point: Point, outwards: 1 | -1): Label => {
+  const end = (about: string, texts: readonly string[], point: Point, outwards: 1 | -1): Label => {
     const lines = texts.map((text): Line => ({ ...name, text }))
     const places = besides(drawing, point, outwards, lines)
-    return { id, layer: 'ground', lines, places, target: { ...point, radius: 0, clear: 0 } }
+    return {
+      id: `${about}/name`,
+      about,
+      layer: 'ground',
+      lines,
+      places,
+      target: { ...point, radius: 0, clear: 0 },
+    }
   }
   return [
     corner,
-    end('nose/name', ['NOSE'], nose, -1),
-    end('drive/name', ['DRIVE', 'END'], drive, 1),
+    end('nose', ['NOSE'], nose, -1),
+    end('drive', ['DRIVE', 'END'], drive, 1),
     ...(onASide(drawing) ? saddleNames(drawing) : sideNames(drawing)),
   ]
 }

@@ -1,7 +1,7 @@
 import { problem, type Problem } from '../problem/index.ts'
 import { formatLength, lengthOf } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../spec/index.ts'
-import type { Pull, Run, Flag } from './run.ts'
+import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit } from './reading.ts'
 import { showLengths, showWindow, suspectedUnit, windowOf } from './window.ts'
 
@@ -11,7 +11,6 @@ import { showLengths, showWindow, suspectedUnit, windowOf } from './window.ts'
  */
 export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag): Problem {
   const fastener = numberOf(spec, flag.fastener)
-  const pull = run.pulls.find(({ number }) => number === flag.pull)
   switch (flag.about) {
     case 'problem':
       return problem('problem-noted', { fastener, text: flag.text ?? '' })
@@ -19,8 +18,7 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
       return problem('fastener-moved', { fastener })
     case 'under':
     case 'over': {
-      const outside = pull && outsideFacts(procedure, pull)
-      if (outside === null || outside === undefined) throw new Error(`flag ${flag.number} has no reading`)
+      const outside = outsideFacts(procedure, run, flag)
       return problem(flag.about === 'under' ? 'reading-under' : 'reading-over', { fastener, ...outside })
     }
     default:
@@ -28,12 +26,30 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
   }
 }
 
-function outsideFacts(procedure: Procedure, pull: Pull) {
-  const pass = procedure.passes[pull.pass]
-  const window = pass === undefined ? null : windowOf(pass, pull.fastener)
-  if (pull.reading === null || window === null) return null
+/** The same in a few words, for a note at the fastener: `reads 18 N·m, 22.8 to 25.2`. */
+export function flagInShort(procedure: Procedure, run: Run, flag: Flag): string {
+  switch (flag.about) {
+    case 'problem':
+      return flag.text ?? ''
+    case 'moved':
+      return 'moved'
+    case 'under':
+    case 'over': {
+      const { read, limits } = outsideFacts(procedure, run, flag)
+      return `${flag.fastener === null ? 'measured' : 'reads'} ${read}, ${limits}`
+    }
+    default:
+      return flag.about satisfies never
+  }
+}
+
+function outsideFacts(procedure: Procedure, run: Run, flag: Flag) {
+  const pull = run.pulls.find(({ number }) => number === flag.pull)
+  const pass = pull && procedure.passes[pull.pass]
+  const window = pull && pass ? windowOf(pass, pull.fastener) : null
+  if (!pull?.reading || window === null || window.kind === 'free-length')
+    throw new Error(`flag ${flag.number} has no reading`)
   const { unit, value } = pull.reading
-  if (window.kind === 'free-length') return null
   if (window.kind === 'length') {
     const lengthUnit = isLengthUnit(unit) ? unit : 'mm'
     const read = formatLength(pull.stretch ?? lengthOf(value, lengthUnit), lengthUnit)

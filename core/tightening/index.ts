@@ -19,7 +19,7 @@ export { fastenerStates, isRunDone, openFlags, runProgress } from './progress.ts
 export type { FastenerProgress, PassProgress } from './progress.ts'
 export { showLengths, showWindow, suspectedUnit, verdictOf, windowOf } from './window.ts'
 export type { LengthWindow, PullWindow, ShownWindow, Window } from './window.ts'
-export { flagProblem, numberOf } from './flag.ts'
+export { flagInShort, flagProblem, numberOf } from './flag.ts'
 export { readReason } from './reason.ts'
 export { mustBeReplaced, restartPoints } from './begin-again.ts'
 export { decideRun } from './decide-run.ts'

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
-import { numberCapital, protractorPlace, sceneOf, usualPxPerMm } from '../../core/layout/index.ts'
+import { bareFacts, numberCapital, protractorPlace, sceneOf, usualPxPerMm } from '../../core/layout/index.ts'
 import type { Reader, Sheet } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
 import type { EngineSpec } from '../../core/spec/index.ts'
@@ -19,8 +19,12 @@ export async function onTheDrawing(page: Page, engine: string, face: string, fas
   const drawn = read.spec.case.faces.find(({ id }) => id === face)
   const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
-  const facts = { face, bearings: {}, fasteners: {}, path: null, callout: null, beads: {} } as const
-  const { frame, shapes } = sceneOf(read.spec, facts, { from: drawn.workedFrom, turn: 0 }, sheetOf(board))
+  const { frame, shapes } = sceneOf(
+    read.spec,
+    bareFacts(face),
+    { from: drawn.workedFrom, turn: 0 },
+    sheetOf(board),
+  )
   const disc = shapes.find((shape) => shape.about === `fastener/${fastener}` && shape.kind === 'circle')
   if (disc?.kind !== 'circle') throw new Error(`${fastener} is not on the drawing`)
   return {
@@ -36,12 +40,8 @@ export async function protractorKnobs(page: Page, spec: EngineSpec, face: string
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
   const number = spec.fasteners.find(({ id }) => id === fastener)!.number
   const facts = {
-    face,
-    bearings: {},
+    ...bareFacts(face),
     fasteners: { [fastener]: { number, state: 'next', share: 0.5 } },
-    path: null,
-    callout: null,
-    beads: {},
   } as const
   const scene = sceneOf(spec, facts, { from: drawn.workedFrom, turn: 0 }, sheetOf(board))
   const px = scene.frame.width / board.width

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { DrawingFacts, FastenerFact } from '../../../core/layout/index.ts'
+import { bareFacts, type DrawingFacts, type FastenerFact } from '../../../core/layout/index.ts'
 import { millimetres } from '../../../core/quantity/index.ts'
 import { readSpec, type EngineSpec } from '../../../core/spec/index.ts'
 
@@ -36,8 +36,7 @@ export function factsAt(spec: EngineSpec, done: number): DrawingFacts {
   const from = ids[done - 1]
   const to = ids[done]
   return {
-    face: 'joint',
-    bearings: {},
+    ...bareFacts('joint'),
     fasteners: Object.fromEntries(states),
     path: from === undefined || to === undefined ? null : { from, to },
     callout: '24 N·m',

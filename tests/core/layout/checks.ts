@@ -86,7 +86,7 @@ export function collisions(scene: Scene): readonly string[] {
   ]
 }
 
-function overlap(a: Box, b: Box): boolean {
+export function overlap(a: Box, b: Box): boolean {
   return (
     a.left < b.left + b.width &&
     b.left < a.left + a.width &&
@@ -95,7 +95,7 @@ function overlap(a: Box, b: Box): boolean {
   )
 }
 
-function meetsCircle({ left, top, width, height }: Box, { x, y, radius }: Reach): boolean {
+export function meetsCircle({ left, top, width, height }: Box, { x, y, radius }: Reach): boolean {
   const nearX = Math.min(Math.max(x, left), left + width)
   const nearY = Math.min(Math.max(y, top), top + height)
   return Math.hypot(nearX - x, nearY - y) < radius

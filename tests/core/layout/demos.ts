@@ -38,8 +38,11 @@ export const sheets: readonly Sheet[] = [
   { widthPx: 1400, heightPx: 950, capitalPx: 44 },
 ]
 
-/** How far a build has come: nothing chosen, a bead to lay, the first pull, or every state of a fastener at once. */
-export const stages = ['bare', 'bead', 'first pull', 'under way'] as const
+/**
+ * How far a build has come: nothing chosen, shells being fitted, a bead to lay, the first pull, or every state of a
+ * fastener at once.
+ */
+export const stages = ['bare', 'fitting', 'bead', 'first pull', 'under way'] as const
 export type Stage = (typeof stages)[number]
 
 export function factsAt(spec: EngineSpec, face: string, stage: Stage): DrawingFacts {
@@ -52,14 +55,25 @@ export function factsAt(spec: EngineSpec, face: string, stage: Stage): DrawingFa
   ])
   const from = here[next - 1]
   const to = here[next]
+  const half = stage === 'fitting' ? nextHalf(spec, face) : null
   return {
     face,
     bearings: stage === 'bare' ? {} : Object.fromEntries(bearingsAt(spec, stage)),
     fasteners: Object.fromEntries(fasteners),
     path: pulling && from !== undefined && to !== undefined ? { from: from.id, to: to.id } : null,
-    callout: pulling && to !== undefined ? '24 N·m' : null,
+    nextHalf: half,
+    callout: half !== null ? 'fit T' : pulling && to !== undefined ? '24 N·m' : null,
+    notes: [],
     beads: Object.fromEntries(beadsAt(spec, face, stage)),
   }
+}
+
+/** Where the first bearing of the face is in already, the lower half of the second one is next. */
+function nextHalf(spec: EngineSpec, face: string): string | null {
+  const { saddles, rods, balanceBearings, faces } = spec.case
+  const shown = { saddles, rods, balance: balanceBearings, flange: [] }
+  const second = shown[faces.find(({ id }) => id === face)?.shows ?? 'flange'][1]
+  return second === undefined ? null : `${second.id}/lower`
 }
 
 /** At their own stage all beads are laid but the last, which is to be laid. */

@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest'
-import { directionTo, protractorPlace, sceneOf, withProtractor } from '../../../core/layout/index.ts'
+import {
+  bareFacts,
+  directionTo,
+  protractorPlace,
+  sceneOf,
+  withProtractor,
+} from '../../../core/layout/index.ts'
 import type { HandleDirections, Scene } from '../../../core/layout/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { protractor, type PullWindow } from '../../../core/tightening/index.ts'
 import { winchEngine } from '../tightening/winch-engine.ts'
 
 const sheet = { widthPx: 900, heightPx: 500, capitalPx: 12 }
-const facts = { face: 'block', bearings: {}, fasteners: {}, path: null, callout: null, beads: {} }
+const facts = bareFacts('block')
 const scene: Scene = sceneOf(winchEngine, facts, { from: 'below', turn: 0 }, sheet)
 const px = scene.frame.width / sheet.widthPx
 

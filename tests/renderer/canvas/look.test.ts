@@ -22,7 +22,7 @@ describe.each(themes)('the %s look', (theme) => {
 
   it('has texts that can be read on every ground they stand on: 4.5 to 1, ink 7 to 1', () => {
     for (const ground of grounds) {
-      for (const role of ['label', 'grade', 'waiting', 'next-value'] as const)
+      for (const role of ['label', 'grade', 'waiting', 'next-value', 'note-text'] as const)
         expect(contrast(table[role].text ?? '', ground), `${role} on ${ground}`).toBeGreaterThanOrEqual(7)
       for (const role of ['quiet-label', 'warning-label'] as const)
         expect(contrast(table[role].text ?? '', ground), `${role} on ${ground}`).toBeGreaterThanOrEqual(4.5)
@@ -58,6 +58,7 @@ describe.each(themes)('the %s look', (theme) => {
       'bead-start',
       'leader',
       'next',
+      'next-half',
       'path',
       'path-head',
       'protractor-end',
