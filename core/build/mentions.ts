@@ -13,16 +13,27 @@ export interface Mention {
 const mostWords = 40
 
 /**
- * The words of a text as they are searched for: small letters and digits, accents off, in order, none twice. A text like
- * `F-201` gives `f`, `201` and `f201`, so that it is found with and without its hyphen.
+ * The words by which a text is found: small letters and digits, accents off, in order, none twice. A text like `F-201`
+ * gives `f`, `201` and `f201`, so that it is found with and without its hyphen.
  */
 export function searchWords(text: string): readonly string[] {
+  return words(text, (parts) => (parts.length > 1 ? [...parts, parts.join('')] : parts))
+}
+
+/**
+ * What is looked for when somebody types a text: a `F-201` as `f201` alone, which narrows most and is also what a serial
+ * number without the hyphen is found by.
+ */
+export function typedWords(text: string): readonly string[] {
+  return words(text, (parts) => (parts.length > 0 ? [parts.join('')] : []))
+}
+
+function words(text: string, of: (parts: readonly string[]) => readonly string[]): readonly string[] {
   const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
-  const words = plain.split(/\s+/).flatMap((word) => {
-    const parts = word.split(/[^\p{L}\p{N}]+/u).filter((part) => part !== '')
-    return parts.length > 1 ? [...parts, parts.join('')] : parts
-  })
-  return [...new Set(words)].slice(0, mostWords)
+  const found = plain
+    .split(/\s+/)
+    .flatMap((word) => of(word.split(/[^\p{L}\p{N}]+/u).filter((part) => part !== '')))
+  return [...new Set(found)].slice(0, mostWords)
 }
 
 /**

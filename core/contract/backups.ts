@@ -33,7 +33,7 @@ const verification = z.discriminatedUnion('state', [
     at: z.iso.datetime(),
     builds: z.int(),
     entries: z.int(),
-    /** Over the heads of all builds walked, 16 hexadecimal digits. */
+    /** Of a single build the head code on its sheet, else over the heads of all: 16 hexadecimal digits. */
     head: z.string(),
     /** What is not as it was confirmed, each with its sentence; empty when all is. */
     breaks: z.array(z.strictObject({ build: z.string(), number: z.string(), problem: toldProblem })),

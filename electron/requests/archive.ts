@@ -1,4 +1,4 @@
-import { buildSheet, searchWords } from '../../core/build/index.ts'
+import { buildSheet, typedWords } from '../../core/build/index.ts'
 import type { RecordedEvent } from '../../core/build/index.ts'
 import type { Imported } from '../../core/contract.ts'
 import { done, problem } from '../../core/problem/index.ts'
@@ -23,7 +23,7 @@ export function archiveRequests(store: Store, atHand: BuildsAtHand): Archive {
     'builds.find': ({ words, from, to, ...search }) => {
       const rows = store.builds({
         ...search,
-        words: searchWords(words),
+        words: typedWords(words),
         from: from && `${from}T00:00:00.000Z`,
         to: to && new Date(Date.parse(to) + dayMs).toISOString(),
         most: pageLines + 1,
@@ -60,7 +60,7 @@ export function archiveRequests(store: Store, atHand: BuildsAtHand): Archive {
 /** `2026-014 ferry-port-engine 61-9f3c0a1b2c3d4e5f.bedplate`: number, name, entries and head code. */
 function fileNameOf(row: BuildRow, ending: string): string {
   const { number, name, entries } = lineOf(row)
-  const plain = searchWords(name).join('-').slice(0, 40)
+  const plain = typedWords(name).join('-').slice(0, 40)
   return `${[number, plain, `${entries}-${headCode(row.head_sha256)}`].filter(Boolean).join(' ')}.${ending}`
 }
 

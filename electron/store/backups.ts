@@ -1,13 +1,6 @@
 import { createHash } from 'node:crypto'
-import {
-  copyFileSync,
-  createReadStream,
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  renameSync,
-  statSync,
-} from 'node:fs'
+import { createReadStream, existsSync, mkdirSync, readdirSync, renameSync, statSync } from 'node:fs'
+import { copyFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
 import { done, problem, refused } from '../../core/problem/index.ts'
@@ -63,7 +56,7 @@ export async function makeBackup(
     const walked = await checkRecord(beside, signal)
     if (!walked.ok) return refused('backup-not-sound', {})
     if (walked.value === null) return done(null)
-    syncFile(beside)
+    await syncFile(beside)
     const name = backupName(at, walked.value)
     renameSync(beside, join(folder, name))
     rotate(folder)
@@ -80,8 +73,8 @@ export async function makeBackup(
 export async function copyBackup(backup: Backup, folder: string): Promise<Outcome<null>> {
   const beside = join(folder, `${backup.name}.part`)
   try {
-    copyFileSync(backup.file, beside)
-    syncFile(beside)
+    await copyFile(backup.file, beside)
+    await syncFile(beside)
     if ((await hashOf(beside)) !== (await hashOf(backup.file))) return refused('backup-lost', { folder })
     renameSync(beside, join(folder, backup.name))
     rotate(folder)

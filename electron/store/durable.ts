@@ -1,17 +1,20 @@
 import { closeSync, fsyncSync, openSync, rmSync } from 'node:fs'
+import { open } from 'node:fs/promises'
 
-/** Waits until the disk has all of a file. */
-export function syncFile(file: string): void {
-  sync(file, 'r+')
+/** Waits until the disk has all of a file; a share may take seconds, and others are answered meanwhile. */
+export async function syncFile(file: string): Promise<void> {
+  const handle = await open(file, 'r+')
+  try {
+    await handle.sync()
+  } finally {
+    await handle.close()
+  }
 }
 
 /** Makes the names in a folder durable, where the system lets a folder be opened. */
 export function syncFolder(folder: string): void {
-  if (process.platform !== 'win32') sync(folder, 'r')
-}
-
-function sync(path: string, how: 'r' | 'r+'): void {
-  const descriptor = openSync(path, how)
+  if (process.platform === 'win32') return
+  const descriptor = openSync(folder, 'r')
   try {
     fsyncSync(descriptor)
   } finally {

@@ -26,7 +26,7 @@ export async function restoreRecord(
     chmodSync(beside, 0o600)
     const walked = await checkRecord(beside, new AbortController().signal)
     if (!walked.ok) return refused('backup-unusable', { name: backup })
-    syncFile(beside)
+    await syncFile(beside)
     const kept = existsSync(file) ? `kept-${stamp(at)}.sqlite` : null
     for (const rest of ['-wal', '-shm', ''])
       if (kept !== null && existsSync(file + rest)) renameSync(file + rest, join(folder, kept + rest))

@@ -14,7 +14,7 @@ export interface Break {
 export interface Walk {
   readonly builds: number
   readonly entries: number
-  /** Over the heads of all builds walked, in the order of their ids: 64 hexadecimal digits. */
+  /** 64 hexadecimal digits: of one build its own head, else over the heads of all, in the order of their ids. */
   readonly head: string
   readonly breaks: readonly Break[]
 }
@@ -26,9 +26,11 @@ export interface Walking {
   readonly onProgress: (builds: number, of: number) => void
 }
 
-/** No longer than this is anything else kept waiting, in milliseconds: a frame of the window is about as long. */
-const sliceMs = 15
-const rowsAtOnce = 100
+/**
+ * Entries that are looked at between two answers to whoever works on meanwhile. A hundred take one or two milliseconds;
+ * a frame of the window is sixteen long.
+ */
+const entriesAtOnce = 100
 
 /**
  * Follows the chain of every build and checks the specs they rest on, in slices, so that whoever works on meanwhile does
@@ -50,15 +52,20 @@ export async function walkRecord(db: Database, { only, signal, onProgress }: Wal
   const rows = db.prepare<[string, number, number], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? AND seq > ? ORDER BY seq LIMIT ?',
   )
-  const listed = db.prepare<[string], { spec_sha256: string; text: string }>(
-    'SELECT spec_sha256, text FROM build JOIN spec ON spec.sha256 = build.spec_sha256 WHERE id = ?',
-  )
-  const soundSpecs = new Set<string>()
+  const specOf = db.prepare<[string], string>('SELECT spec_sha256 FROM build WHERE id = ?').pluck()
+  const textOf = db.prepare<[string], string>('SELECT text FROM spec WHERE sha256 = ?').pluck()
+  /** By the hash of the spec: its text is long, and many builds rest on one. */
+  const sound = new Map<string, boolean>()
+  const isSound = (spec: string): boolean => {
+    const known = sound.get(spec) ?? sha256(textOf.get(spec) ?? '') === spec
+    sound.set(spec, known)
+    return known
+  }
   const breaks: Break[] = []
   const heads = createHash('sha256')
   let builds = 0
   let entries = 0
-  let sliceEnds = performance.now() + sliceMs
+  let last: string | null = null
 
   const next = (last: string): string | null => nextBuild.get({ last }) ?? null
   for (let build = only ?? next(''); build !== null; build = only === null ? next(build) : null) {
@@ -66,9 +73,9 @@ export async function walkRecord(db: Database, { only, signal, onProgress }: Wal
     let place = 0
     let broken = false
     for (
-      let some = rows.all(build, 0, rowsAtOnce);
+      let some = rows.all(build, 0, entriesAtOnce);
       some.length > 0;
-      some = rows.all(build, some.at(-1)?.seq ?? 0, rowsAtOnce)
+      some = rows.all(build, some.at(-1)?.seq ?? 0, entriesAtOnce)
     ) {
       for (const entry of some) {
         place += 1
@@ -78,20 +85,16 @@ export async function walkRecord(db: Database, { only, signal, onProgress }: Wal
         }
         previous = entry.sha256
       }
-      if (performance.now() < sliceEnds) continue
       await setImmediate()
       if (signal.aborted) return null
-      sliceEnds = performance.now() + sliceMs
     }
     if (place === 0) breaks.push({ build, entry: 1 })
-    const spec = listed.get(build)
-    if (spec === undefined || (!soundSpecs.has(spec.spec_sha256) && sha256(spec.text) !== spec.spec_sha256))
-      breaks.push({ build, entry: null })
-    else soundSpecs.add(spec.spec_sha256)
+    if (!isSound(specOf.get(build) ?? '')) breaks.push({ build, entry: null })
     heads.update(`${build} ${place} ${previous ?? ''}\n`)
     entries += place
     builds += 1
+    last = previous
     onProgress(builds, of)
   }
-  return { builds, entries, head: heads.digest('hex'), breaks }
+  return { builds, entries, head: only === null ? heads.digest('hex') : (last ?? ''), breaks }
 }

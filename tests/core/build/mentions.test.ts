@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { mentionsOf, searchWords } from '../../../core/build/index.ts'
+import { mentionsOf, searchWords, typedWords } from '../../../core/build/index.ts'
 import type { BuildEvent } from '../../../core/build/index.ts'
 import { demoEngine } from './workshop.ts'
 
@@ -22,10 +22,19 @@ describe('the words that are searched for', () => {
     expect(searchWords(text)).toEqual(words)
   })
 
+  it.each([
+    ['F-201', ['f201']],
+    ['port F-2', ['port', 'f2']],
+    ['Ferry, – port', ['ferry', 'port']],
+  ])('where “%s” is typed', (text, words) => {
+    expect(typedWords(text)).toEqual(words)
+  })
+
   it('are found again by themselves, whatever was typed', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme' }), (text) => {
         for (const word of searchWords(text)) expect(searchWords(word)).toContain(word)
+        for (const word of typedWords(text)) expect(searchWords(text)).toContain(word)
       }),
     )
   })

@@ -15,7 +15,7 @@ const builds = [
     person: 'I. Brandvold',
     day: '2026-03-03',
   },
-  { engine: 'tarn-4', name: 'Pump at the lower lock', serial: 'P 7', person: 'Ana Ruiz', day: '2026-04-01' },
+  { engine: 'tarn-4', name: 'Pump at the lower lock', serial: 'P7', person: 'Ana Ruiz', day: '2026-04-01' },
   { engine: 'tarn-4', name: 'Øvre sluse', serial: '', person: 'Åse Lind', day: '2026-04-02' },
 ] as const
 
@@ -62,6 +62,8 @@ describe('finding builds', () => {
     ['by two words, in any order', { words: 'port ferry' }, [0]],
     ['by serial number, with hyphen', { words: 'F-201' }, [0]],
     ['by serial number, without', { words: 'f202' }, [1]],
+    ['by serial number, with a hyphen it was not entered with', { words: 'P-7' }, [2]],
+    ['by serial number, the beginning of it', { words: 'F-2' }, [1, 0]],
     ['by person, in whatever entry', { words: 'ruiz' }, [2, 1, 0]],
     ['by a person typed without accents', { words: 'ase' }, [3]],
     ['by engine', { words: 'tarn' }, [3, 2]],

@@ -69,6 +69,25 @@ describe('verifying the archive', () => {
     expect((await verified(change, buildId)).breaks).toHaveLength(1)
   })
 
+  it('gives the code on the sheet of a build that is verified alone', async () => {
+    const { get, begin } = asking(await store(folder()))
+    const { events, line } = await begin()
+    await get('verification.start', { build: line.id })
+    await expect.poll(async () => (await get('verification.read', {})).state).toBe('done')
+    expect(await get('verification.read', {})).toMatchObject({ head: events.at(-1)?.hash.slice(0, 16) })
+  })
+
+  it('lets others be answered after each hundred entries', async () => {
+    const { get } = await recordWith('')
+    let answered = 0
+    await get('verification.start', { build: null })
+    while ((await get('verification.read', {})).state === 'running') {
+      answered += 1
+      await new Promise((resolve) => setImmediate(resolve))
+    }
+    expect(answered).toBeGreaterThanOrEqual(302 / 100)
+  })
+
   it('is refused for a build that is not there', async () => {
     const { ask } = await recordWith('')
     const answer = await ask('verification.start', { build: '01956f6c-8a00-7000-8000-00000000ffff' })
