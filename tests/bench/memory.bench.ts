@@ -6,11 +6,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { keepUnchanged, sceneOf } from '../../core/layout/index.ts'
 import type { Scene } from '../../core/layout/index.ts'
-import { tokenHeader } from '../../electron/local/door.ts'
-import type { Answering } from '../../electron/requests/index.ts'
 import type { Measure } from './measure.ts'
 import { withPage } from './paint/open.ts'
 import { factsAt, manyFasteners } from './paint/scenes.ts'
+import { answersAt } from './port.ts'
 import { Worker } from './worker.ts'
 
 declare global {
@@ -40,19 +39,6 @@ async function memoryOf(host: ChildProcess): Promise<{ privateMb: number; inUseM
   return { privateMb: privateBytes / megabyte, inUseMb: inUse / megabyte }
 }
 
-/** A worker that confirms through the port, as the window does. */
-function workerAt(address: string): Worker {
-  const { origin, hash } = new URL(address)
-  return new Worker(async (name, input) => {
-    const response = await fetch(`${origin}/request/${name}`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json', origin, [tokenHeader]: hash.slice(1) },
-      body: JSON.stringify(input),
-    })
-    return (await response.json()) as Awaited<ReturnType<Answering>>
-  })
-}
-
 async function confirm(worker: Worker, count: number): Promise<void> {
   for (let done = 0; done < count; done += 1) {
     const { build, pull } = await worker.untilPull()
@@ -65,7 +51,7 @@ async function hostGrows(): Promise<Growth> {
   const script = join(import.meta.dirname, 'memory/host.ts')
   const host = fork(script, [folder], { execArgv: [...process.execArgv, '--expose-gc'] })
   try {
-    const worker = workerAt(await said<string>(host))
+    const worker = new Worker(answersAt(await said<string>(host)))
     await confirm(worker, warmUp)
     const before = await memoryOf(host)
     await confirm(worker, pulls)
