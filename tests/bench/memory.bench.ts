@@ -19,7 +19,7 @@ declare global {
 
 const pulls = 2_000
 /** Until caches are full, and code that is used often has been compiled. */
-const warmUp = 1_000
+const warmUp = 2_000
 const megabyte = 1024 * 1024
 const most = 5
 
