@@ -27,6 +27,11 @@ export type {
   WrittenWrench,
 } from './contract/index.ts'
 
+/** How many builds are remembered with the way they were looked at. */
+export const mostKeptViews = 50
+
+const view = z.strictObject({ from: z.enum(['above', 'below']), turn: z.literal([0, 1, 2, 3]) })
+
 /** What a bench keeps between starts: how things are shown, and who stands there. */
 export const preferences = z.strictObject({
   person: z.string().trim().max(80),
@@ -37,6 +42,12 @@ export const preferences = z.strictObject({
   readingDistance: z.literal(readingDistances),
   /** Pixels to a millimetre of this bench's screen, as measured against a card; null while nobody has. */
   screenPxPerMm: z.number().min(pxPerMmBounds.least).max(pxPerMmBounds.most).nullable(),
+  /** How the faces of the builds worked on last were looked at, the latest first. */
+  views: z
+    .array(z.strictObject({ build: z.uuid(), faces: z.record(z.string().max(200), view) }))
+    .max(mostKeptViews),
+  /** Whether keys of one character do anything on the drawing (WCAG 2.1.4); those of a reading always do. */
+  letterKeys: z.boolean(),
   /** The build that lay open; the window goes back to it at the next start. */
   atBuild: z.uuid().nullable(),
 })

@@ -49,7 +49,11 @@ export function acrossAnEnd(face: Face): boolean {
   return face.plane === 'nose' || face.plane === 'drive'
 }
 
-function noseSide(face: Face, view: View): 'left' | 'top' | 'right' | 'bottom' {
+/** A side of the sheet. */
+export type SheetSide = 'left' | 'top' | 'right' | 'bottom'
+
+/** Where the nose points; of no meaning for a face across an end. */
+export function noseSide(face: Face, view: View): SheetSide {
   const drive = projectionOf(face.plane, view)(1, 0)
   if (drive.x !== 0) return drive.x > 0 ? 'left' : 'right'
   return drive.y > 0 ? 'top' : 'bottom'

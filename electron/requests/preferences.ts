@@ -11,6 +11,8 @@ const atFirst: Preferences = {
   theme: 'as-the-system',
   readingDistance: 1,
   screenPxPerMm: null,
+  views: [],
+  letterKeys: true,
   atBuild: null,
 }
 

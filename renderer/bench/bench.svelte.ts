@@ -10,6 +10,8 @@ import { usualPxPerMm } from '../../core/layout/index.ts'
 import type { Reader } from '../../core/layout/index.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { BuildSession } from './build-session.svelte.ts'
+import { viewsOf, withViews } from './kept-views.ts'
+import type { FaceViews } from './kept-views.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 
 /** Where the person is. The build and its sheet carry the session they show. */
@@ -178,6 +180,14 @@ export class Bench {
     const answer = await this.#client.request('preferences.keep', change)
     if (!answer.ok) return this.#tell(answer.problem)
     this.#preferences = answer.value
+  }
+
+  /** How the faces of a build were looked at last. */
+  viewsOf(build: string): FaceViews {
+    return viewsOf(this.#preferences?.views ?? [], build)
+  }
+  keepViews(build: string, faces: FaceViews) {
+    return this.keep({ views: [...withViews(this.#preferences?.views ?? [], build, faces)] })
   }
 
   async #read(build: string): Promise<BuildSession | null> {

@@ -1,23 +1,41 @@
-import type { View } from '../../core/layout/index.ts'
+import { acrossAnEnd, noseSide, viewLying, viewWithNose } from '../../core/layout/index.ts'
+import type { Lie, SheetSide, View } from '../../core/layout/index.ts'
 import type { Face } from '../../core/spec/index.ts'
 import { Handle } from './handle.svelte.ts'
+import type { FaceViews } from './kept-views.ts'
 
-/** How the drawing lies before the person: which way each face is looked at, and which part was tapped last. */
+interface Laid {
+  /** What is drawn now. */
+  readonly face: () => Face
+  /** How the faces were left. */
+  readonly views: FaceViews
+  readonly letterKeys: () => boolean
+  /** Told whenever a face is looked at another way. */
+  readonly onlook: (views: FaceViews) => void
+}
+
+/** How the drawing lies before the person: which way each face is looked at, from how near, and what was tapped last. */
 export class DrawingTable {
-  readonly #face: () => Face
-  #chosen = $state.raw<Readonly<Record<string, View>>>({})
+  readonly #laid: Laid
+  #chosen = $state.raw<FaceViews>({})
   #picked = $state<string | null>(null)
+  #fromTheBench = $state(false)
 
-  readonly face = $derived.by(() => this.#face())
+  readonly face = $derived.by(() => this.#laid.face())
   /** A face is first looked at the way it is worked on; after that the way it was left. */
   readonly view: View = $derived.by(
     () => this.#chosen[this.face.id] ?? { from: this.face.workedFrom, turn: 0 },
   )
+  /** Null for a face across an end. */
+  readonly nose: SheetSide | null = $derived.by(() =>
+    acrossAnEnd(this.face) ? null : noseSide(this.face, this.view),
+  )
 
   readonly handle: Handle
 
-  constructor(face: () => Face) {
-    this.#face = face
+  constructor(laid: Laid) {
+    this.#laid = laid
+    this.#chosen = laid.views
     this.handle = new Handle(() => ({
       view: this.view,
       workedFrom: this.face.workedFrom,
@@ -29,6 +47,15 @@ export class DrawingTable {
   get picked() {
     return this.#picked
   }
+  /** Whether only what is next is shown, large, for who stands at the engine. */
+  get fromTheBench() {
+    return this.#fromTheBench
+  }
+
+  /** Whether keys of one character do anything. */
+  get letterKeys() {
+    return this.#laid.letterKeys()
+  }
 
   flip() {
     this.#look({ ...this.view, from: this.view.from === 'above' ? 'below' : 'above' })
@@ -36,11 +63,21 @@ export class DrawingTable {
   turn() {
     this.#look({ ...this.view, turn: ((this.view.turn + 1) % 4) as View['turn'] })
   }
+  lay(lie: Lie) {
+    this.#look(viewLying(this.face, lie, this.view))
+  }
+  pointNose(side: SheetSide) {
+    this.#look(viewWithNose(this.face, this.view, side))
+  }
   pick(about: string | null) {
     this.#picked = about
+  }
+  stepBack(toTheBench: boolean) {
+    this.#fromTheBench = toTheBench
   }
 
   #look(view: View) {
     this.#chosen = { ...this.#chosen, [this.face.id]: view }
+    this.#laid.onlook(this.#chosen)
   }
 }

@@ -18,6 +18,8 @@ export interface Board {
   zoomOut(): void
   /** The whole sheet again. */
   fit(): void
+  /** Moves the sheet under the window, in px; false where all of it is in sight and nothing moves. */
+  pan(dx: number, dy: number): boolean
   destroy(): void
 }
 
@@ -40,15 +42,17 @@ export interface SheetPoint {
 /** What a press takes hold of within `reach` mm: it is told where it is drawn to. Null where there is nothing to hold. */
 export type Grab = (at: SheetPoint, reach: number) => ((to: SheetPoint) => void) | null
 
-/**
- * `onTap` is told what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. `grab` is asked
- * first whether a press takes hold of something.
- */
-export function createBoard(
-  container: HTMLDivElement,
-  onTap: (about: string | null) => void,
-  grab: Grab = () => null,
-): Board {
+/** What a board tells and asks. */
+export interface BoardEvents {
+  /** Told what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. */
+  readonly tap: (about: string | null) => void
+  /** Asked first whether a press takes hold of something. */
+  readonly grab?: Grab
+  /** Told how many times larger than the whole sheet it is looked at, whenever that changes. */
+  readonly zoom?: (times: number) => void
+}
+
+export function createBoard(container: HTMLDivElement, events: BoardEvents): Board {
   // Every change is followed by one draw of its layer, asked for below.
   Konva.autoDrawEnabled = false
   const size = () => ({ width: container.clientWidth || 1, height: container.clientHeight || 1 })
@@ -70,12 +74,20 @@ export function createBoard(
     stage.scale({ x: to.scale, y: to.scale })
     stage.position({ x: to.x, y: to.y })
     stage.batchDraw()
+    events.zoom?.(timesLarger())
   }
+  /** 1 while the whole sheet is in sight. */
+  const timesLarger = (): number =>
+    shown === null || camera === null ? 1 : camera.scale / fitting(shown.scene.frame, size()).scale
   const zoomBy = (factor: number, x = size().width / 2, y = size().height / 2): void => {
     if (shown !== null && camera !== null) look(zoomed(camera, factor, { x, y }, shown.scene.frame, size()))
   }
   const fit = (): void => {
     if (shown !== null) look(fitting(shown.scene.frame, size()))
+  }
+
+  const pan = (dx: number, dy: number): void => {
+    if (shown !== null && camera !== null) look(panned(camera, dx, dy, shown.scene.frame, size()))
   }
 
   const onSheet = ({ x: left, y: top, scale }: Camera, x: number, y: number): SheetPoint => ({
@@ -85,16 +97,17 @@ export function createBoard(
   const stopListening = listen(container, {
     tap(x, y) {
       if (shown === null || camera === null) return
-      onTap(aboutAt(shown.scene, onSheet(camera, x, y), reach / camera.scale))
+      events.tap(aboutAt(shown.scene, onSheet(camera, x, y), reach / camera.scale))
     },
     grab(x, y) {
       if (camera === null) return null
-      const held = grab(onSheet(camera, x, y), reach / camera.scale)
-      return held && ((toX, toY) => camera !== null && held(onSheet(camera, toX, toY)))
+      const held = events.grab?.(onSheet(camera, x, y), reach / camera.scale)
+      if (!held) return null
+      return (toX, toY) => {
+        if (camera !== null) held(onSheet(camera, toX, toY))
+      }
     },
-    pan(dx, dy) {
-      if (shown !== null && camera !== null) look(panned(camera, dx, dy, shown.scene.frame, size()))
-    },
+    pan,
     zoom: zoomBy,
   })
   const resizing = new ResizeObserver(() => {
@@ -124,6 +137,11 @@ export function createBoard(
     zoomIn: () => zoomBy(1.4),
     zoomOut: () => zoomBy(1 / 1.4),
     fit,
+    pan(dx, dy) {
+      if (timesLarger() === 1) return false
+      pan(dx, dy)
+      return true
+    },
     destroy() {
       document.fonts.removeEventListener('loadingdone', redraw)
       resizing.disconnect()

@@ -17,15 +17,28 @@ export interface TurnInHand {
 
 /** Null where the step is no run under way, or what is next is no turn. */
 export function turnInHand(spec: EngineSpec, state: BuildState, step: Step): TurnInHand | null {
+  const pull = pullInHand(spec, state, step)
+  if (pull?.window?.kind !== 'angle' || pull.fastener === null) return null
+  return { fastener: pull.fastener, window: pull.window, pull: pull.name }
+}
+
+/** Whether what is next takes a reading, so that a digit begins one. */
+export function isReadingDue(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  return (pullInHand(spec, state, step)?.window ?? null) !== null
+}
+
+function pullInHand(spec: EngineSpec, state: BuildState, step: Step) {
   if (step.kind !== 'run-procedure') return null
   const procedure = spec.procedures.find(({ id }) => id === step.procedure)
   const run = state.runs[step.procedure]
   if (!procedure || !run || run.paused !== null) return null
   const next = nextPull(procedure, run)
-  if (!next || next.fastener === null) return null
-  const window = windowOf(procedure.passes[next.pass]!, next.fastener)
-  if (window?.kind !== 'angle') return null
-  return { fastener: next.fastener, window, pull: `${procedure.id}/${run.pulls.length}` }
+  if (!next) return null
+  return {
+    fastener: next.fastener,
+    window: windowOf(procedure.passes[next.pass]!, next.fastener),
+    name: `${procedure.id}/${run.pulls.length}`,
+  }
 }
 
 /** The protractor of a turn with the handle as it stands, and the turn as far as it was read. */

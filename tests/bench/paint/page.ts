@@ -29,7 +29,7 @@ const page = {
   /** How long `show` itself took, in ms. */
   show(scene: Scene, theme: Theme): number {
     if (board === null) {
-      board = createBoard(container, () => undefined)
+      board = createBoard(container, { tap: () => undefined })
       countDraws()
     }
     const from = performance.now()

@@ -1,0 +1,73 @@
+import type { EngineCase, Face } from '../spec/index.ts'
+import type { View } from './facts.ts'
+import { acrossAnEnd, noseSide, projectionOf, type SheetSide } from './view.ts'
+
+/** How the engine lies on the bench: right way up, or on one of its sides, which is then down. */
+export type Lie = 'upright' | 'upside-down' | 'on-plus' | 'on-minus'
+
+const lies: readonly Lie[] = ['upright', 'upside-down', 'on-minus', 'on-plus']
+const turns = [0, 1, 2, 3] as const
+
+/** The ways of lying in which a face can be seen; a side of the case that is down cannot. */
+export function liesFor(face: Face): readonly Lie[] {
+  const hidden: Lie | null =
+    face.plane === 'plus-side' ? 'on-plus' : face.plane === 'minus-side' ? 'on-minus' : null
+  return lies.filter((lie) => lie !== hidden)
+}
+
+/**
+ * A way of lying in the words of the shop: `upside down`, `on its gear side`. A case that is split vertically is put
+ * together lying flat and may stand on what the shop calls its sides.
+ */
+export function lieInWords({ family, sides }: EngineCase, lie: Lie): string {
+  const flat = family === 'split-vertical'
+  switch (lie) {
+    case 'upright':
+      return flat ? 'flat' : 'upright'
+    case 'upside-down':
+      return flat ? 'flat, turned over' : 'upside down'
+    case 'on-plus':
+      return `on its ${sides.plus}`
+    case 'on-minus':
+      return `on its ${sides.minus}`
+    default:
+      return lie satisfies never
+  }
+}
+
+/**
+ * The drawing of a face as it lies before a person then. What is not said by the way of lying stays as it is: the side
+ * a plan is looked at from, and, where the face lies flat, which way the nose points.
+ */
+export function viewLying(face: Face, lie: Lie, view: View): View {
+  const { plane } = face
+  if (plane === 'plan') {
+    if (lie === 'upright') return { ...view, from: 'above' }
+    if (lie === 'upside-down') return { ...view, from: 'below' }
+    return turnedSo(view, (turned) => projectionOf(plane, turned)(0, upOf(lie)).y < 0)
+  }
+  if (lie === 'upright') return { from: 'above', turn: 0 }
+  if (lie === 'upside-down') return { from: 'below', turn: 0 }
+  const upright: View = { ...view, from: 'above' }
+  if (acrossAnEnd(face)) return turnedSo(upright, (turned) => projectionOf(plane, turned)(upOf(lie), 0).y < 0)
+  // The face looks up from the bench and is seen as it was.
+  const before = projectionOf(plane, view)(1, 0)
+  return turnedSo(upright, (turned) => {
+    const now = projectionOf(plane, turned)(1, 0)
+    return now.x === before.x && now.y === before.y
+  })
+}
+
+/** The same face with the sheet turned until the nose points to a side of it; unchanged for one across an end. */
+export function viewWithNose(face: Face, view: View, side: SheetSide): View {
+  return acrossAnEnd(face) ? view : turnedSo(view, (turned) => noseSide(face, turned) === side)
+}
+
+/** Which of the sides is up, as the sign of the place across the engine. */
+function upOf(lie: 'on-plus' | 'on-minus'): 1 | -1 {
+  return lie === 'on-minus' ? 1 : -1
+}
+
+function turnedSo(view: View, isSo: (view: View) => boolean): View {
+  return turns.map((turn): View => ({ ...view, turn })).find(isSo) ?? view
+}

@@ -1,0 +1,18 @@
+import { mostKeptViews } from '../../core/contract.ts'
+import type { Preferences } from '../../core/contract.ts'
+import type { View } from '../../core/layout/index.ts'
+
+/** How each face of a build is looked at, by the face's id. A face that was never turned is not named. */
+export type FaceViews = Readonly<Record<string, View>>
+
+type Kept = Preferences['views']
+
+export function viewsOf(kept: Kept, build: string): FaceViews {
+  return kept.find((each) => each.build === build)?.faces ?? {}
+}
+
+/** The build comes first, and the one that was not looked at for longest gives way. */
+export function withViews(kept: Kept, build: string, faces: FaceViews): Kept {
+  const others = kept.filter((each) => each.build !== build)
+  return [{ build, faces }, ...others].slice(0, mostKeptViews)
+}
