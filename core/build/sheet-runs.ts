@@ -142,7 +142,7 @@ function pullsOn(
 }
 
 /** Flags are numbered as the run numbers them; who raised and answered each is in the entries. */
-function flagsOn(
+export function flagsOn(
   spec: EngineSpec,
   state: BuildState,
   procedure: Procedure,

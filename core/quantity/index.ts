@@ -19,7 +19,7 @@ export {
   type LengthUnit,
 } from './length.ts'
 export { withUnit } from './measure.ts'
-export { formatNumber, roundHalfAway } from './rounding.ts'
+export { formatNumber, formatShort, roundHalfAway } from './rounding.ts'
 export { celsius, formatTemperature, parseTemperature, type Temperature } from './temperature.ts'
 export {
   formatTorque,

@@ -36,5 +36,13 @@ export { measureOrder } from './order-measure.ts'
 export type { OrderMeasure } from './order-measure.ts'
 export { explainPull } from './explain-pull.ts'
 export type { PullExplanation } from './explain-pull.ts'
-export { passName, passText, targetAndLimits, targetText, unitOf } from './pass-words.ts'
+export {
+  passName,
+  passText,
+  targetAndLimits,
+  targetText,
+  threadStateWords,
+  threadText,
+  unitOf,
+} from './pass-words.ts'
 export type { Units } from './pass-words.ts'

@@ -1,5 +1,5 @@
-import type { LengthUnit, TorqueUnit } from '../quantity/index.ts'
-import type { EngineSpec, Pass, PassKind } from '../spec/index.ts'
+import { formatShort, inMillimetres, type LengthUnit, type TorqueUnit } from '../quantity/index.ts'
+import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../spec/index.ts'
 import { numberOf } from './flag.ts'
 import { showLengths, showWindow, windowOf, type Window } from './window.ts'
 
@@ -19,6 +19,20 @@ export const passName: { readonly [Kind in PassKind]: string } = {
   length: 'length before',
   stretch: 'stretch',
   action: 'between passes',
+}
+
+/** What the threads of a group are used as. */
+export const threadStateWords = {
+  dry: 'dry',
+  oiled: 'oiled',
+  sealant: 'with sealant',
+  'thread-lock': 'with thread-lock',
+} as const satisfies Record<FastenerGroup['threadState'], string>
+
+/** `M10 × 1.25, 10.9, oiled`. */
+export function threadText({ thread, propertyClass, threadState }: FastenerGroup): string {
+  const [diameter, pitch] = [thread.diameter, thread.pitch].map((each) => formatShort(inMillimetres(each), 2))
+  return `M${diameter} × ${pitch}, ${propertyClass}, ${threadStateWords[threadState]}`
 }
 
 /** The unit that a window is read in. */
