@@ -2,20 +2,24 @@ import { join } from 'node:path'
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'vite'
 
+const at = (...path: readonly string[]) => join(import.meta.dirname, ...path)
+
 /**
  * The renderer, built so that it runs under a policy without inline scripts and styles: every script, style, font
- * and picture is a file of its own.
+ * and picture is a file of its own. In mode `gallery` it is the development-only page that shows each part in each state.
  */
-export default defineConfig({
-  root: join(import.meta.dirname, 'renderer'),
+export default defineConfig(({ mode }) => ({
+  root: mode === 'gallery' ? at('renderer/gallery') : at('renderer'),
   base: './',
   publicDir: false,
+  cacheDir: at('build/vite'),
   plugins: [svelte({ configFile: false })],
+  server: { fs: { allow: [import.meta.dirname] } },
   build: {
-    outDir: '../build/renderer',
+    outDir: mode === 'gallery' ? at('build/gallery') : at('build/renderer'),
     emptyOutDir: true,
     target: 'chrome120',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
-})
+}))

@@ -4,8 +4,12 @@ import { dependencies, mayImport, type Layer } from './table.ts'
 
 const layers = ['core', 'electron', 'renderer', 'tests'] as const
 
-/** The layer of a file, by its path from the root of the project with `/` between the parts. */
+/**
+ * The layer of a file, by its path from the root of the project with `/` between the parts. The gallery is for
+ * development alone: it may use what tests use, and nothing that is shipped may import it.
+ */
 export function layerOf(path: string): Layer {
+  if (path.startsWith('renderer/gallery/')) return 'tests'
   return layers.find((layer) => path.startsWith(`${layer}/`)) ?? 'tooling'
 }
 

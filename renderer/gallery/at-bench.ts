@@ -1,0 +1,44 @@
+import { faceOfStep } from '../../core/build/index.ts'
+import { Bench } from '../bench/bench.svelte.ts'
+import type { BuildSession } from '../bench/build-session.svelte.ts'
+import { engineOf } from './engines.ts'
+import type { MemoryBuild } from './memory-build.ts'
+import { memoryClient } from './memory-client.ts'
+import { memoryHost, type Held } from './memory-host.ts'
+import { momentsOf, type Moment } from './moments.ts'
+import { sampleRecord, sampleWrenches } from './sample-record.ts'
+import type { Shown } from './shown.ts'
+
+export function clientWith(held: Held) {
+  return memoryClient({ ...memoryHost({ wrenches: sampleWrenches, ...held }), ...sampleRecord })
+}
+
+/** A bench as it is when the window has been opened. */
+export async function benchWith({ distance, look }: Shown, held: Held = {}): Promise<Bench> {
+  const theme = look === 'dark' ? 'dark' : 'light'
+  const bench = new Bench(clientWith({ ...held, preferences: { theme, readingDistance: distance } }))
+  await bench.open()
+  return bench
+}
+
+/** The same with a build on it. */
+export async function benchAt(
+  shown: Shown,
+  build: MemoryBuild,
+): Promise<{ readonly bench: Bench; readonly session: BuildSession }> {
+  const bench = await benchWith(shown, { builds: [build.branch()] })
+  await bench.openBuild(build.begun.id)
+  if (bench.place.at !== 'build') throw new Error(bench.problem?.sentence ?? 'the build does not open')
+  return { bench, session: bench.place.session }
+}
+
+/** The moment of this name in a step of an engine's build; in one on its main joint where no step is named. */
+export function momentOf(engine: string, name: string, step?: string): Moment {
+  const { spec } = engineOf(engine)
+  const named = momentsOf(engineOf(engine)).filter((moment) => moment.name === name)
+  const isMeant = (moment: Moment) =>
+    step === undefined ? faceOfStep(spec, moment.step) === spec.case.faces[0]!.id : moment.step.id === step
+  const found = named.find(isMeant)
+  if (found === undefined) throw new Error(`a build of ${engine} has no moment “${name}” there`)
+  return found
+}

@@ -1,0 +1,47 @@
+import type { Component } from 'svelte'
+import type { Shown } from './shown.ts'
+
+type Props = Record<string, unknown>
+
+/** A component as it is in one state. */
+export interface State {
+  readonly caption: string
+  readonly view: Component<Props>
+  readonly props: Props
+}
+
+/** Something to look at in the gallery, in all its states. */
+export interface Entry {
+  /** From group and name, for the address. */
+  readonly id: string
+  readonly group: string
+  readonly name: string
+  /** What one sees, in a sentence. */
+  readonly shows: string
+  /** Parts of a panel or a page in all their states; a drawing fills a sheet and has two sides; a screen is the window. */
+  readonly kind: 'panel' | 'page' | 'drawing' | 'screen'
+  load(shown: Shown): Promise<readonly State[]>
+}
+
+type Maybe<Value> = Value | Promise<Value>
+/** Gives the function that makes the entries of one group: a line each. */
+export function entriesOf(group: string, kind: Entry['kind']) {
+  return <Of extends object>(
+    name: string,
+    shows: string,
+    view: Component<Of>,
+    /** The props of each state, by what it is called. */
+    states: (shown: Shown) => Maybe<Readonly<Record<string, Of>>>,
+  ): Entry => ({
+    id: `${group}/${name}`.toLowerCase().replace(/[^a-z0-9/]+/g, '-'),
+    ...{ group, name, shows, kind },
+    async load(shown) {
+      const each = Object.entries(await states(shown))
+      return each.map(([caption, props]) => ({
+        caption,
+        view: view as Component<Props>,
+        props: props as Props,
+      }))
+    },
+  })
+}

@@ -1,0 +1,108 @@
+import {
+  decide,
+  emptyBuild,
+  evolve,
+  mentionsOf,
+  startBuild,
+  type BuildCommand,
+  type BuildEvent,
+  type BuildState,
+  type RecordedEvent,
+} from '../../core/build/index.ts'
+import type { BuildLine, OpenBuild } from '../../core/contract.ts'
+import { done, sentenceOf, type Outcome } from '../../core/problem/index.ts'
+import type { Engine } from './engines.ts'
+
+/** What a build in memory is begun with. */
+export interface Begun {
+  readonly id: string
+  /** For example `2026-003`. */
+  readonly number: string
+  readonly name: string
+  readonly serial: string
+  readonly person: string
+}
+
+/** Late enough for the open time of a bead to run still. Milliseconds. */
+const beginning = Date.now() - 10 * 60_000
+const betweenEntries = 1000
+
+/** A build that is kept nowhere: decided and carried on by core as on disk. */
+export class MemoryBuild {
+  readonly engine: Engine
+  readonly begun: Begun
+  #entries: readonly RecordedEvent[] = []
+  #state: BuildState = emptyBuild
+
+  private constructor(engine: Engine, begun: Begun) {
+    this.engine = engine
+    this.begun = begun
+  }
+
+  /** Refused as `startBuild` refuses. */
+  static start(engine: Engine, begun: Begun): Outcome<MemoryBuild> {
+    const started = startBuild(engine.spec, { ...begun, specSha256: '0'.repeat(64) })
+    if (!started.ok) return started
+    const build = new MemoryBuild(engine, begun)
+    build.#append([started.value], begun.person)
+    return done(build)
+  }
+
+  get state() {
+    return this.#state
+  }
+  get entries() {
+    return this.#entries
+  }
+
+  /** A second build that has come as far and goes its own way from here. */
+  branch(): MemoryBuild {
+    const other = new MemoryBuild(this.engine, this.begun)
+    other.#entries = this.#entries
+    other.#state = this.#state
+    return other
+  }
+
+  act(command: BuildCommand, person = this.begun.person): Outcome<readonly RecordedEvent[]> {
+    const decided = decide(this.engine.spec, this.#state, command)
+    return decided.ok ? done(this.#append(decided.value, person)) : decided
+  }
+
+  /** Throws with the sentence where the command is refused. */
+  does(command: BuildCommand): void {
+    const acted = this.act(command)
+    if (!acted.ok) throw new Error(sentenceOf(acted.problem))
+  }
+
+  get line(): BuildLine {
+    const { spec } = this.engine
+    const { id, number, name, serial } = this.begun
+    const { finished, voided } = this.#state
+    const mentions = this.#entries.flatMap((entry) => mentionsOf(spec, entry))
+    return {
+      ...{ id, number, name, serial, finished, voided },
+      engine: spec.name,
+      demo: spec.source.kind === 'demo',
+      startedAt: this.#entries[0]!.at,
+      lastAt: this.#entries.at(-1)!.at,
+      flagged: mentions.some(({ kind }) => kind === 'flag'),
+      entries: this.#entries.length,
+    }
+  }
+
+  get opened(): OpenBuild {
+    return { line: this.line, specText: this.engine.text, events: [...this.#entries], readOnly: null }
+  }
+
+  #append(events: readonly BuildEvent[], person: string): readonly RecordedEvent[] {
+    const added = events.map((event, index): RecordedEvent => {
+      const seq = this.#entries.length + index + 1
+      const at = new Date(beginning + seq * betweenEntries).toISOString()
+      // Like a hash to look at; nothing in memory is verified.
+      return { seq, at, person, event, hash: (seq * 0x9e3779b1).toString(16).padEnd(64, '3a7c') }
+    })
+    this.#entries = [...this.#entries, ...added]
+    this.#state = added.reduce(evolve, this.#state)
+    return added
+  }
+}

@@ -1,0 +1,95 @@
+import type { EngineLine, Preferences, WrittenWrench } from '../../core/contract.ts'
+import { done, refused } from '../../core/problem/index.ts'
+import { audit } from '../../core/spec/index.ts'
+import { engines, type Engine } from './engines.ts'
+import { MemoryBuild } from './memory-build.ts'
+import { told, type MemoryHandlers } from './memory-client.ts'
+
+/** What a host in memory holds when it is started. */
+export interface Held {
+  readonly builds?: readonly MemoryBuild[]
+  readonly preferences?: Partial<Preferences>
+  readonly wrenches?: readonly WrittenWrench[]
+  /** Listed beside the demo engines. */
+  readonly faulty?: readonly EngineLine[]
+}
+
+const usual: Preferences = {
+  person: 'I. Brandvold',
+  torqueUnit: 'N·m',
+  lengthUnit: 'mm',
+  theme: 'light',
+  readingDistance: 1,
+  atBuild: null,
+}
+
+/** A host in memory: builds are begun and carried on as on disk, and gone with the page. */
+export function memoryHost({
+  builds = [],
+  preferences = {},
+  wrenches = [],
+  faulty = [],
+}: Held = {}): MemoryHandlers {
+  let kept: Preferences = { ...usual, ...preferences }
+  let rack: WrittenWrench[] = [...wrenches]
+  const held = [...builds]
+  const find = (build: string) => held.find(({ begun }) => begun.id === build)
+  const lines = () => held.map(({ line }) => line).reverse()
+
+  return {
+    'host.read': () =>
+      done({ host: 'local', why: 'it is a gallery', version: '0', dataFolder: '', problem: null }),
+    'preferences.read': () => done(kept),
+    'preferences.keep': (change) => done((kept = { ...kept, ...change } as Preferences)),
+    'engines.list': () => done([...engines.map(lineOf), ...faulty]),
+    'engines.read': ({ id }) => {
+      const engine = engines.find(({ spec }) => spec.id === id)
+      return engine ? done({ specText: engine.text }) : refused('engine-unknown', { engine: id }, 'id')
+    },
+
+    'builds.list': () => done(lines()),
+    'builds.find': ({ words }) => {
+      const wanted = words.toLowerCase()
+      const found = lines().filter(({ name, engine }) => `${name} ${engine}`.toLowerCase().includes(wanted))
+      return done({ lines: found, more: false })
+    },
+    'builds.start': ({ engine: id, name, serial, person }) => {
+      const engine = engines.find(({ spec }) => spec.id === id)
+      if (!engine) return refused('engine-unknown', { engine: id }, 'engine')
+      const number = `2026-${String(held.length + 1).padStart(3, '0')}`
+      const started = MemoryBuild.start(engine, { id: crypto.randomUUID(), number, name, serial, person })
+      if (!started.ok) return started
+      held.push(started.value)
+      return done(started.value.opened)
+    },
+    'builds.open': ({ build }) => {
+      const found = find(build)
+      return found ? done(found.opened) : refused('build-unknown', {}, 'build')
+    },
+    'builds.act': ({ build, after, person, command }) => {
+      const found = find(build)
+      if (!found) return refused('build-unknown', {}, 'build')
+      const { seq } = found.state
+      if (after !== seq) return refused('build-moved-on', { last: seq }, 'after')
+      const acted = found.act(command, person)
+      return acted.ok ? done({ events: [...acted.value] }) : acted
+    },
+
+    'wrenches.list': () => done(rack),
+    'wrenches.keep': ({ wrenches: changed }) => done((rack = changed)),
+  }
+}
+
+function lineOf({ spec }: Engine): EngineLine {
+  const of = (weight: 'fault' | 'doubt') =>
+    audit(spec)
+      .filter((finding) => finding.weight === weight)
+      .map(({ problem }) => told(problem))
+  const { id, name, summary, revision, source } = spec
+  return {
+    ...{ id, name, summary, revision },
+    demo: source.kind === 'demo',
+    doubts: of('doubt'),
+    faults: of('fault'),
+  }
+}

@@ -1,0 +1,166 @@
+import { bearingAt, candidatesAt, currentStep, isStepDone, measuringOf } from '../../core/build/index.ts'
+import type { BuildCommand } from '../../core/build/index.ts'
+import { difference, inMillimetres, millimetres } from '../../core/quantity/index.ts'
+import type { Step } from '../../core/spec/index.ts'
+import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
+import { nextCommand } from '../../tests/core/build/next-command.ts'
+import { turnInHand } from '../steps/run/turn-in-hand.ts'
+import type { Engine } from './engines.ts'
+import { MemoryBuild } from './memory-build.ts'
+
+/** A build at a moment that is worth seeing. */
+export interface Moment {
+  readonly step: Step
+  /** For example `in mid pass`. */
+  readonly name: string
+  readonly build: MemoryBuild
+}
+
+type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
+/** Brings a build from the beginning of a step to a moment of it; false where that step has no such moment. */
+type Play<Kind extends Step['kind']> = (build: MemoryBuild, step: StepOf<Kind>) => boolean
+
+const atOnce = () => true
+
+const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kind>>> } = {
+  'note-marks': { 'marks to note': atOnce },
+  'choose-shells': {
+    'shells proposed': atOnce,
+    'marks and readings differ': measureAnotherSize,
+    'out of limits': pinAWrongPair,
+  },
+  'fit-shells': { 'half of the shells fitted': fitHalf },
+  'fit-part': { 'part to fit': atOnce },
+  'lay-bead': { 'bead to lay': atOnce, 'bead laid': goOn },
+  check: { 'check to answer': atOnce },
+  'run-procedure': {
+    'run at its start': (build) => goOnUntil(build, () => nextOf(build).type === 'pull'),
+    'run in mid pass': pullTwoFifths,
+    'turn by an angle': turnTwo,
+    'run with a flag': (build, step) => pullTwoFifths(build, step) && pullTooHard(build, step),
+    'run done': finish,
+  },
+}
+
+/** What moments are called, in the order of a build. */
+export const momentNames: readonly string[] = Object.values(plays).flatMap((each) => Object.keys(each))
+
+const known = new Map<Engine, readonly Moment[]>()
+
+/** All moments of a build that goes from bare case to finished, in order. */
+export function momentsOf(engine: Engine): readonly Moment[] {
+  const found = known.get(engine) ?? walk(engine)
+  known.set(engine, found)
+  return found
+}
+
+function walk(engine: Engine): readonly Moment[] {
+  const begun = {
+    ...{ id: crypto.randomUUID(), number: '2026-003', name: 'Port side, second rebuild' },
+    ...{ serial: 'A 117', person: 'I. Brandvold' },
+  }
+  const started = MemoryBuild.start(engine, begun)
+  if (!started.ok) throw new Error(`no build of ${engine.spec.name} can be begun`)
+  const build = started.value
+  return engine.spec.steps.flatMap((step) => {
+    goOnUntil(build, () => currentStep(engine.spec, build.state)?.id === step.id)
+    const here = Object.entries(plays[step.kind] as Record<string, Play<Step['kind']>>)
+    const moments = here.flatMap(([name, play]): Moment[] => {
+      const branch = build.branch()
+      return play(branch, step) ? [{ step, name, build: branch }] : []
+    })
+    finish(build, step)
+    return moments
+  })
+}
+
+const nextOf = (build: MemoryBuild): BuildCommand => nextCommand(build.engine.spec, build.state)
+
+function goOn(build: MemoryBuild): true {
+  build.does(nextOf(build))
+  return true
+}
+
+function goOnUntil(build: MemoryBuild, isThere: () => boolean): boolean {
+  while (!isThere() && !build.state.finished) goOn(build)
+  return isThere()
+}
+
+function finish(build: MemoryBuild, step: Step): boolean {
+  return goOnUntil(build, () => isStepDone(build.engine.spec, build.state, step))
+}
+
+const fitOf = (build: MemoryBuild, { fit }: { readonly fit: string }) =>
+  build.engine.spec.fits.find(({ id }) => id === fit)!
+
+/** The second journal is measured 10 µm below what its mark says. */
+function measureAnotherSize(build: MemoryBuild, step: StepOf<'choose-shells'>): boolean {
+  const fit = fitOf(build, step)
+  const position = fit.positions[1] ?? fit.positions[0]!
+  const mark = bearingAt(build.state, fit, position).marks.journal
+  const band = fit.journal.marks.find((each) => each.mark === mark)?.band
+  if (!band) return false
+  const typed = String(inMillimetres(difference(band.over, millimetres(0.01))))
+  const { planes, directions } = measuringOf(fit)
+  const cells = Array.from({ length: planes }, () =>
+    Array.from({ length: directions }, () => ({ typed, unit: 'mm' as const })),
+  )
+  const untold = { partTemperature: '', gaugeTemperature: '', uncertainty: '' }
+  const noted = build.act({
+    type: 'note-readings',
+    step: step.id,
+    position,
+    part: 'journal',
+    cells,
+    ...untold,
+  })
+  return noted.ok && bearingAt(build.state, fit, position).basis === 'undecided'
+}
+
+/** The first bearing that has one gets a pair that lies outside the limits. */
+function pinAWrongPair(build: MemoryBuild, step: StepOf<'choose-shells'>): boolean {
+  const fit = fitOf(build, step)
+  const wrong = fit.positions.flatMap((position) =>
+    candidatesAt(bearingAt(build.state, fit, position)).flatMap(({ upper, lower, judged }) =>
+      judged === null || judged.within === 'inside' ? [] : [{ position, upper, lower }],
+    ),
+  )[0]
+  if (!wrong) return false
+  const [upper, lower] = [{ grade: wrong.upper }, { grade: wrong.lower }]
+  const reason = 'nothing else in the tray'
+  return build.act({ type: 'pin-shells', step: step.id, position: wrong.position, upper, lower, reason }).ok
+}
+
+function fitHalf(build: MemoryBuild, step: StepOf<'fit-shells'>): boolean {
+  for (let count = 0; count < fitOf(build, step).positions.length; count++) goOn(build)
+  return true
+}
+
+const procedureOf = (build: MemoryBuild, { procedure }: StepOf<'run-procedure'>) =>
+  build.engine.spec.procedures.find(({ id }) => id === procedure)!
+
+function pullTwoFifths(build: MemoryBuild, step: StepOf<'run-procedure'>): boolean {
+  const wanted = Math.floor(plannedPulls(procedureOf(build, step)).length * 0.4)
+  return goOnUntil(build, () => (build.state.runs[step.procedure]?.pulls.length ?? 0) >= wanted)
+}
+
+/** The third turn of an angle pass is next. */
+function turnTwo(build: MemoryBuild, step: StepOf<'run-procedure'>): boolean {
+  const turns = () => turnInHand(build.engine.spec, build.state, step) !== null
+  const isDone = () => isStepDone(build.engine.spec, build.state, step)
+  goOnUntil(build, () => turns() || isDone())
+  for (let count = 0; count < 2 && turns(); count++) goOn(build)
+  return turns()
+}
+
+/** What is pulled next reads a quarter too much; what has no reading has a problem. */
+function pullTooHard(build: MemoryBuild, step: StepOf<'run-procedure'>): boolean {
+  const next = nextOf(build)
+  if (next.type !== 'pull') return false
+  const { procedure, fastener, reading } = next
+  if (reading === null || reading.unit === 'mm')
+    return build.act({ type: 'note-problem', procedure, fastener, text: 'Thread is rough' }).ok
+  const typed = (Number(reading.typed) * 1.25).toFixed(1)
+  build.does({ ...next, reading: { ...reading, typed } })
+  return openFlags(build.state.runs[step.procedure]).length > 0
+}

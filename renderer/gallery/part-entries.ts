@@ -1,0 +1,68 @@
+import { drawingFacts } from '../../core/build/index.ts'
+import { sceneOf } from '../../core/layout/index.ts'
+import { patterns } from '../../core/spec/index.ts'
+import SceneList from '../canvas/SceneList.svelte'
+import CautionNote from '../parts/CautionNote.svelte'
+import Choice from '../parts/Choice.svelte'
+import GradeTag from '../parts/GradeTag.svelte'
+import OpenTime from '../parts/OpenTime.svelte'
+import ProblemNote from '../parts/ProblemNote.svelte'
+import QrCode from '../parts/QrCode.svelte'
+import ReasonForm from '../parts/ReasonForm.svelte'
+import { benchAt, momentOf } from './at-bench.ts'
+import { engineOf } from './engines.ts'
+import { entriesOf, type Entry } from './entry.ts'
+
+const part = entriesOf('Parts', 'panel')
+const nothing = () => undefined
+
+const signals = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const
+const sentence = 'M2: clearance 22 µm, least allowed 26 µm. Fit a thinner pair.'
+const usual = ['Pressed by mistake', 'Wrong wrench setting']
+const units = ['N·m', 'lbf·ft', 'lbf·in'].map((value) => ({ value, text: value }))
+
+export const partEntries: readonly Entry[] = [
+  part('Caution', 'What can hurt, under its signal word', CautionNote, () =>
+    byName(signals, (signal) => ({ caution: { signal, text: 'Studs stand up: keep hands clear.' } })),
+  ),
+  part('Choice', 'One of a few, all in sight', Choice, () => ({
+    named: { name: 'Torque in', options: units, value: 'N·m', onchoose: nothing },
+    unnamed: { name: 'Torque in', named: false, options: units, value: 'lbf·in', onchoose: nothing },
+  })),
+  part('Grade tag', 'A shell as the drawing shows it, in every pattern', GradeTag, () => {
+    const { grades } = engineOf('firth-v8').spec.fits[0]!
+    const tags = byName(patterns, (pattern) => ({ grade: { ...grades[0]!, pattern } }))
+    return { ...tags, large: { grade: grades[0]!, size: 'large' as const } }
+  }),
+  part('Open time', 'What is left before the sealant skins over', OpenTime, async (shown) => {
+    const { session } = await benchAt(shown, momentOf('skerry-3', 'bead laid').build)
+    const bead = session.spec.beads[0]!
+    return { running: { session, bead }, over: { session, bead: { ...bead, openTimeMinutes: 0 } } }
+  }),
+  part('Problem', 'What happened, where, and what to do next', ProblemNote, () => ({
+    stays: { problem: { sentence } },
+    'can be closed': { problem: { sentence }, onclose: nothing },
+  })),
+  part('QR code', 'The head of a record, to be read by a telephone', QrCode, () => ({
+    'a head': { text: 'Bedplate 0197a2 231 91c4 e07f 2b5d 83aa' },
+  })),
+  part('Reason', 'Why something is done against the order', ReasonForm, () => ({
+    'in own words': { question: 'Pull out of order: why?', action: 'Pull it', onreason: nothing },
+    'with usual answers': {
+      ...{ question: 'Take back fastener 4: why?', action: 'Take it back', usual },
+      ...{ onreason: nothing, oncancel: nothing },
+    },
+  })),
+  part('Drawing in words', 'What the canvas shows, for keys and screen readers', SceneList, () => {
+    const { step, build } = momentOf('skerry-3', 'run in mid pass')
+    const { spec } = build.engine
+    const view = { from: 'below', turn: 0 } as const
+    const sheet = { widthPx: 940, heightPx: 700, capitalPx: 12 }
+    const scene = sceneOf(spec, drawingFacts(spec, build.state, step), view, sheet)
+    return { 'in mid pass': { scene, onTap: nothing } }
+  }),
+]
+
+function byName<Name extends string, Of>(names: readonly Name[], of: (name: Name) => Of) {
+  return Object.fromEntries(names.map((name) => [name, of(name)]))
+}

@@ -1,0 +1,73 @@
+import { done } from '../../core/problem/index.ts'
+import BuildTable from '../archive/BuildTable.svelte'
+import ForkTable from '../archive/ForkTable.svelte'
+import ImportPanel from '../archive/ImportPanel.svelte'
+import SearchForm from '../archive/SearchForm.svelte'
+import TakeOut from '../archive/TakeOut.svelte'
+import BackupTable from '../record/BackupTable.svelte'
+import DoctorPanel from '../record/DoctorPanel.svelte'
+import Restored from '../record/Restored.svelte'
+import VerifyPanel from '../record/VerifyPanel.svelte'
+import WrenchForm from '../wrenches/WrenchForm.svelte'
+import { draftOf, emptyDraft } from '../wrenches/wrench-draft.ts'
+import type { Verification } from '../../core/contract.ts'
+import { benchWith, clientWith, momentOf } from './at-bench.ts'
+import { entriesOf, type Entry } from './entry.ts'
+import { memoryClient } from './memory-client.ts'
+import { sampleBackups, sampleVerification, sampleWrenches } from './sample-record.ts'
+
+const part = entriesOf('Record, archive, wrenches', 'page')
+const nothing = () => undefined
+
+const verifying = (state: Verification) => ({
+  client: memoryClient({ 'verification.read': () => done(state) }),
+  build: null,
+  action: 'Verify the archive',
+})
+
+export const recordEntries: readonly Entry[] = [
+  part('Table of builds', 'A page of the archive', BuildTable, () => {
+    const lines = ['run in mid pass', 'run with a flag'].map((name, index) => ({
+      ...momentOf('skerry-3', name).build.line,
+      id: String(index),
+    }))
+    return { 'one chosen': { lines, chosen: lines.slice(0, 1), onchoose: nothing, onopen: nothing } }
+  }),
+  part('Search', 'What is looked for in the archive', SearchForm, async (shown) => ({
+    'all builds': { search: (await benchWith(shown)).search },
+  })),
+  part('Fork', 'Where a build went on differently in two places', ForkTable, () => {
+    const [here, there] = momentOf('skerry-3', 'run in mid pass').build.entries.slice(-2)
+    return { 'two entries': { at: 31, here: here!, there: there! } }
+  }),
+  part('Taking in', 'An exported build comes in from elsewhere', ImportPanel, () => ({
+    waiting: { client: clientWith({}), onopen: nothing, ontaken: nothing },
+  })),
+  part('Taking out', 'A build goes elsewhere, whole or as tables', TakeOut, () => ({
+    waiting: { client: clientWith({}), build: crypto.randomUUID() },
+  })),
+  part('Backups', 'What can be put back', BackupTable, () => ({
+    'two places': { backups: sampleBackups.backups, disabled: false, onrestore: nothing },
+    'while one runs': { backups: sampleBackups.backups, disabled: true, onrestore: nothing },
+  })),
+  part('Restored', 'A backup is in its place', Restored, () => ({
+    'with the file before it': { kept: 'record-set-aside.db', ongo: nothing },
+  })),
+  part('Doctor', 'How the program stands, to be read out over the telephone', DoctorPanel, () => ({
+    'something of each': { client: clientWith({}) },
+  })),
+  part('Verification', 'Whether all is as it was confirmed', VerifyPanel, () => ({
+    'not begun': verifying({ state: 'none' }),
+    running: verifying({ state: 'running', builds: 5, of: 14 }),
+    stopped: verifying({ state: 'stopped' }),
+    'all as it was': verifying({ ...sampleVerification, breaks: [] }),
+    'one broken': verifying(sampleVerification),
+  })),
+  part('Wrench', 'A wrench as its owner writes it down', WrenchForm, async (shown) => {
+    const { rack } = await benchWith(shown)
+    return {
+      'one with an adapter': { rack, start: draftOf(sampleWrenches[0]!), onleave: nothing },
+      'a new one': { rack, start: emptyDraft('new'), onleave: nothing },
+    }
+  }),
+]

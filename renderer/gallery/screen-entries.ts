@@ -1,0 +1,90 @@
+import type { Theme } from '../look/theme.svelte.ts'
+import ArchivePage from '../archive/ArchivePage.svelte'
+import ComparePage from '../archive/ComparePage.svelte'
+import RecordPage from '../record/RecordPage.svelte'
+import RescuePage from '../record/RescuePage.svelte'
+import BenchCard from '../screens/BenchCard.svelte'
+import BuildWindow from '../screens/BuildWindow.svelte'
+import ClampMapPage from '../screens/ClampMapPage.svelte'
+import Engines from '../screens/Engines.svelte'
+import SheetPage from '../screens/SheetPage.svelte'
+import Wrenches from '../screens/Wrenches.svelte'
+import TrayPage from '../tray/TrayPage.svelte'
+import { benchAt, benchWith, momentOf } from './at-bench.ts'
+import { entriesOf, type Entry } from './entry.ts'
+import { momentNames } from './moments.ts'
+import type { Shown } from './shown.ts'
+
+const engine = 'skerry-3'
+const screen = entriesOf('Screens', 'screen')
+const ofBuild = entriesOf('Screens of a build', 'screen')
+
+const builds = () => [
+  momentOf(engine, 'run in mid pass').build,
+  momentOf('strath-6', 'run with a flag').build,
+]
+const at = (shown: Shown, moment: string) => benchAt(shown, momentOf(engine, moment).build)
+const theme = ({ look }: Shown): Theme => (look === 'dark' ? 'dark' : 'light')
+/** The procedure that is next in a build, with its bench. */
+async function ofProcedure(shown: Shown) {
+  const { step } = momentOf(engine, 'turn by an angle')
+  const procedure = step.kind === 'run-procedure' ? step.procedure : ''
+  return { ...(await at(shown, 'turn by an angle')), procedure }
+}
+
+const fault = {
+  ...{ code: 'spec', path: 'fasteners.3.at' },
+  sentence: 'Fastener 4 lies outside the flange. Correct its place.',
+}
+const faulty = {
+  ...{ id: 'ketch-1', name: 'Ketch 1 bilge pump', summary: 'Its file has a fault.', revision: '1' },
+  ...{ demo: true, doubts: [], faults: [fault] },
+}
+const lost = { code: 'record-damaged', path: '', sentence: 'The record is damaged. Restore a backup.' }
+
+export const screenEntries: readonly Entry[] = [
+  screen('Start page, first start', 'The engines, before there is a build', Engines, async (shown) => ({
+    all: { bench: await benchWith(shown) },
+  })),
+  screen('Start page', 'Builds on the bench, and an engine with a fault', Engines, async (shown) => ({
+    all: { bench: await benchWith(shown, { builds: builds(), faulty: [faulty] }) },
+  })),
+  screen('Wrenches', 'The wrenches of the shop', Wrenches, async (shown) => ({
+    all: { bench: await benchWith(shown), onback: () => undefined },
+  })),
+  screen('Archive', 'Builds to be found again', ArchivePage, async (shown) => ({
+    all: { bench: await benchWith(shown, { builds: builds() }) },
+  })),
+  screen('Comparison', 'Two builds side by side', ComparePage, async (shown) => {
+    const [one, other] = [await at(shown, 'run in mid pass'), await at(shown, 'run with a flag')]
+    return { all: { bench: one.bench, first: one.session, second: other.session } }
+  }),
+  screen('Record', 'Backups, verification, doctor', RecordPage, async (shown) => ({
+    all: { bench: await benchWith(shown) },
+  })),
+  screen('Rescue', 'The record cannot be used', RescuePage, async (shown) => ({
+    all: { bench: await benchWith(shown), problem: lost },
+  })),
+
+  ...momentNames.map((name) =>
+    ofBuild(capital(name), `The bench in a build: ${name}`, BuildWindow, async (shown) => ({
+      all: { ...(await at(shown, name)), theme: theme(shown) },
+    })),
+  ),
+  ofBuild('Labels', 'What to order, and labels for the tray', TrayPage, async (shown) => ({
+    all: await at(shown, 'half of the shells fitted'),
+  })),
+  ofBuild('Sheet', 'The build sheet in the middle of a build', SheetPage, async (shown) => ({
+    all: await at(shown, 'run with a flag'),
+  })),
+  ofBuild('Bench card', 'A procedure on paper', BenchCard, async (shown) => ({
+    all: await ofProcedure(shown),
+  })),
+  ofBuild('Clamp map', 'How bolts take load from each other', ClampMapPage, async (shown) => ({
+    all: await ofProcedure(shown),
+  })),
+]
+
+function capital(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1)
+}

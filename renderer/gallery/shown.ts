@@ -1,0 +1,31 @@
+import type { Preferences } from '../../core/contract.ts'
+import type { View } from '../../core/layout/index.ts'
+import type { Theme } from '../canvas/look.ts'
+
+/** What a stage shows, and how: all of it stands in the address, so that any picture can be come back to. */
+export interface Shown {
+  /** Id of an entry; empty for none. */
+  readonly entry: string
+  readonly look: Theme
+  readonly distance: Preferences['readingDistance']
+  readonly from: View['from']
+}
+
+export const looks = ['light', 'dark', 'print'] as const satisfies readonly Theme[]
+export const distances = [0.5, 1, 2] as const satisfies readonly Shown['distance'][]
+export const sides = ['above', 'below'] as const satisfies readonly Shown['from'][]
+
+export function addressOf({ entry, look, distance, from }: Shown): string {
+  return `#${new URLSearchParams({ entry, look, distance: String(distance), from })}`
+}
+
+/** What is not said, or said wrongly, is as one would first look at it. */
+export function shownAt(address: string): Shown {
+  const said = new URLSearchParams(address.replace(/^#/, ''))
+  return {
+    entry: said.get('entry') ?? '',
+    look: looks.find((each) => each === said.get('look')) ?? 'light',
+    distance: distances.find((each) => String(each) === said.get('distance')) ?? 1,
+    from: sides.find((each) => each === said.get('from')) ?? 'above',
+  }
+}

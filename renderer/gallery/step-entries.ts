@@ -1,0 +1,163 @@
+import { bearingsIn, proposalsFor } from '../../core/build/index.ts'
+import type { Step } from '../../core/spec/index.ts'
+import { nextPull, runProgress, usableFor } from '../../core/tightening/index.ts'
+import AnglePicture from '../card/AnglePicture.svelte'
+import CardDrawing from '../card/CardDrawing.svelte'
+import { DrawingTable } from '../bench/drawing-table.svelte.ts'
+import { today } from '../parts/time.ts'
+import AngleGuide from '../steps/run/AngleGuide.svelte'
+import FlagForm from '../steps/run/FlagForm.svelte'
+import OrderStrip from '../steps/run/OrderStrip.svelte'
+import OrderWords from '../steps/run/OrderWords.svelte'
+import PassList from '../steps/run/PassList.svelte'
+import PullExplained from '../steps/run/PullExplained.svelte'
+import ReplaceForm from '../steps/run/ReplaceForm.svelte'
+import RestartForm from '../steps/run/RestartForm.svelte'
+import WrenchLine from '../steps/run/WrenchLine.svelte'
+import WrenchView from '../steps/run/WrenchView.svelte'
+import { RunDesk, type PullTask } from '../steps/run/run-desk.svelte.ts'
+import { turnInHand } from '../steps/run/turn-in-hand.ts'
+import MeasurePart from '../steps/shells/MeasurePart.svelte'
+import ShellRow from '../steps/shells/ShellRow.svelte'
+import ThreadCheck from '../steps/shells/ThreadCheck.svelte'
+import { benchAt, momentOf } from './at-bench.ts'
+import { entriesOf, type Entry } from './entry.ts'
+import type { Shown } from './shown.ts'
+
+const engine = 'skerry-3'
+const ofShells = entriesOf('Parts of choosing shells', 'panel')
+const ofRun = entriesOf('Parts of a run', 'panel')
+const nothing = () => undefined
+const units = { torque: 'N·m', length: 'mm' } as const
+
+type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
+
+/** The bearing that the moment is about: one that is not as it should be, else the second. */
+async function choosing(shown: Shown, name: string) {
+  const moment = momentOf(engine, name)
+  const { session } = await benchAt(shown, moment.build)
+  const step = moment.step as StepOf<'choose-shells'>
+  const fit = session.spec.fits.find(({ id }) => id === step.fit)!
+  const proposals = proposalsFor(session.spec, session.state, fit.id)
+  const proposal = proposals.find(({ within }) => within !== 'inside') ?? proposals[1]!
+  const { position } = proposal
+  const { tray } = bearingsIn(session.state, fit.id)
+  return {
+    row: { session, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
+    part: { session, step: step.id, fit, position, unit: 'mm' as const },
+  }
+}
+
+/** A run with its desk, as the panel has them. */
+async function running(shown: Shown, name: string, of?: string) {
+  const moment = momentOf(engine, name, of)
+  const { bench, session } = await benchAt(shown, moment.build)
+  const step = moment.step as StepOf<'run-procedure'>
+  const desk = new RunDesk(
+    () => session,
+    () => step.procedure,
+    () => null,
+  )
+  const face = session.spec.case.faces.find(({ id }) => id === desk.procedure.face)!
+  const task = desk.task as PullTask
+  const window = task.window?.kind === 'torque' ? task.window : null
+  const chosen = window && usableFor(bench.rack.inHand, window, today())
+  return { session, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
+}
+
+export const stepEntries: readonly Entry[] = [
+  ofShells('Row of a bearing', 'The pair that is proposed, and why', ShellRow, async (shown) => {
+    const proposed = await choosing(shown, 'shells proposed')
+    const differing = await choosing(shown, 'marks and readings differ')
+    const outside = await choosing(shown, 'out of limits')
+    return {
+      closed: { ...proposed.row, open: false },
+      open: { ...proposed.row, open: true },
+      'marks and readings differ': { ...differing.row, open: true },
+      'out of limits': { ...outside.row, open: true },
+    }
+  }),
+  ofShells('Measuring a part', 'Readings in planes and directions', MeasurePart, async (shown) => {
+    const [empty, noted] = [
+      await choosing(shown, 'shells proposed'),
+      await choosing(shown, 'marks and readings differ'),
+    ]
+    return {
+      'nothing typed': { ...empty.part, part: 'housing' as const },
+      noted: { ...noted.part, part: 'journal' as const },
+    }
+  }),
+  ofShells('Crushed thread', 'The clearance as a crushed thread says it', ThreadCheck, async (shown) => ({
+    'nothing typed': (await choosing(shown, 'shells proposed')).part,
+  })),
+
+  ofRun('Passes', 'Every pass of a procedure and how far it has come', PassList, async (shown) => {
+    const [begun, mid] = [await running(shown, 'run at its start'), await running(shown, 'run in mid pass')]
+    return { 'at the start': { desk: begun.desk, units }, 'in mid pass': { desk: mid.desk, units } }
+  }),
+  ofRun('Order in words', 'How the order goes and what is unusual about it', OrderWords, async (shown) => {
+    const { session, desk } = await running(shown, 'run at its start')
+    return { 'of the case joint': { spec: session.spec, procedure: desk.procedure } }
+  }),
+  ofRun('Order as a strip', 'What was pulled, what is next', OrderStrip, async (shown) => {
+    const { session, desk } = await running(shown, 'run in mid pass')
+    const next = nextPull(desk.procedure, desk.run)!
+    const progress = runProgress(desk.procedure, desk.run)[next.pass]!
+    return { 'in mid pass': { spec: session.spec, progress, next } }
+  }),
+  ofRun('Wrench, in a line', 'Which wrench and its setting', WrenchLine, async (shown) => ({
+    'of the rack': { choice: (await running(shown, 'run in mid pass')).choice },
+    'no wrench known': { choice: null },
+  })),
+  ofRun(
+    'Wrenches for a pull',
+    'What each wrench gives, and which cannot be used',
+    WrenchView,
+    async (shown) => {
+      const { choice } = await running(shown, 'run in mid pass')
+      return { 'of the rack': { choice, unit: 'N·m' as const, onwrenches: nothing } }
+    },
+  ),
+  ofRun('Pull explained', 'What the pull does to its fastener', PullExplained, async (shown) => {
+    const [torque, turn] = [await running(shown, 'run in mid pass'), await running(shown, 'turn by an angle')]
+    const unit = 'N·m' as const
+    return {
+      'a torque': { desk: torque.desk, task: torque.task, unit },
+      'a turn': { desk: turn.desk, task: turn.task, unit },
+    }
+  }),
+  ofRun(
+    'Angle guide',
+    'Where the handle starts, where it ends, in how many swings',
+    AngleGuide,
+    async (shown) => {
+      const { session, step, face } = await running(shown, 'turn by an angle')
+      const turn = turnInHand(session.spec, session.state, step)!
+      const guide = (room: number | null) => {
+        const { handle } = new DrawingTable(() => face)
+        handle.allow(room)
+        return { handle, turn, onexplain: nothing }
+      }
+      return { free: guide(null), 'room for 45°': guide(45) }
+    },
+  ),
+  ofRun('Flag', 'A reading outside its limits asks for an answer', FlagForm, async (shown) => {
+    const { session, desk } = await running(shown, 'run with a flag')
+    return desk.task.kind === 'flag' ? { open: { session, desk, flag: desk.task.flag } } : {}
+  }),
+  ofRun('Replacing', 'What had too much and cannot be turned back', ReplaceForm, async (shown) => {
+    const { session, desk } = await running(shown, 'run with a flag', 'rods-on')
+    return desk.task.kind === 'replace' ? { tight: { session, desk, task: desk.task } } : {}
+  }),
+  ofRun('Beginning again', 'From which pass', RestartForm, async (shown) => ({
+    'in mid pass': { desk: (await running(shown, 'run in mid pass')).desk },
+  })),
+  ofRun('Angle on paper', 'The turn on a bench card', AnglePicture, async (shown) => {
+    const { session, step } = await running(shown, 'turn by an angle')
+    return { 'a turn': { window: turnInHand(session.spec, session.state, step)!.window } }
+  }),
+  ofRun('Drawing on a bench card', 'The order on paper', CardDrawing, async (shown) => {
+    const { session, face, desk } = await running(shown, 'run in mid pass')
+    return { 'of the case joint': { spec: session.spec, face, procedure: desk.procedure } }
+  }),
+]

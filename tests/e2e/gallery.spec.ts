@@ -1,0 +1,57 @@
+import { readFile, readdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import AxeBuilder from '@axe-core/playwright'
+import { expect, test, type Page } from '@playwright/test'
+import { sampleBackups, sampleWrenches } from '../../renderer/gallery/sample-record.ts'
+import { withGallery } from '../gallery.ts'
+
+/** What the window asks of everything in it beyond WCAG 2.2 AA; drawings have their own tests of colour and size. */
+const rules = ['target-size', 'color-contrast-enhanced']
+
+/** Legacy mode looks at this page alone, without a second page for frames: there are none, and it is much quicker. */
+async function faultsOf(page: Page) {
+  const { violations } = await new AxeBuilder({ page }).withRules(rules).setLegacyMode(true).analyze()
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+  )
+}
+
+test('every entry of the gallery is drawn without a fault', async ({ page }) => {
+  test.setTimeout(180_000)
+  const faults: string[] = []
+  const note = (fault: string) => faults.push(`${new URL(page.url()).hash}: ${fault}`)
+  page.on('console', (message) => message.type() === 'error' && note(message.text()))
+  page.on('pageerror', (error) => note(error.message))
+  await page.setViewportSize({ width: 1366, height: 768 })
+
+  await withGallery(async (address) => {
+    await page.goto(`${address}?stage`)
+    await page.getByRole('link').first().waitFor()
+    const addresses = await page
+      .getByRole('link')
+      .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).hash))
+    expect(addresses.length).toBeGreaterThan(80)
+    for (const light of addresses)
+      for (const shown of light.includes('drawings-of') ? [light] : [light, light.replace('light', 'dark')]) {
+        await page.evaluate((hash) => (location.hash = hash), shown)
+        await page.locator(`[data-shown="${shown}"]`).waitFor()
+        if (!shown.includes('drawings-of')) (await faultsOf(page)).forEach(note)
+      }
+  })
+  expect(faults).toEqual([])
+})
+
+test('nothing of the gallery is in what is shipped', async () => {
+  const files = await readdir('build/renderer', { recursive: true, withFileTypes: true })
+  const texts = await Promise.all(
+    files
+      .filter((file) => /\.(html|js)$/.test(file.name))
+      .map((file) => readFile(join(file.parentPath, file.name), 'utf8')),
+  )
+  expect(texts.length).toBeGreaterThan(1)
+  const ofGallery = [
+    ...sampleWrenches.map(({ name }) => name),
+    ...sampleBackups.backups.map(({ name }) => name),
+  ]
+  for (const word of ofGallery) expect(texts.filter((text) => text.includes(word))).toEqual([])
+})
