@@ -20,6 +20,7 @@ const usual: Preferences = {
   lengthUnit: 'mm',
   theme: 'light',
   readingDistance: 1,
+  screenPxPerMm: null,
   atBuild: null,
 }
 

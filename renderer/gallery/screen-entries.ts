@@ -7,6 +7,7 @@ import BenchCard from '../screens/BenchCard.svelte'
 import BuildWindow from '../screens/BuildWindow.svelte'
 import ClampMapPage from '../screens/ClampMapPage.svelte'
 import Engines from '../screens/Engines.svelte'
+import ScreenAndKeys from '../screens/ScreenAndKeys.svelte'
 import SheetPage from '../screens/SheetPage.svelte'
 import Wrenches from '../screens/Wrenches.svelte'
 import TrayPage from '../tray/TrayPage.svelte'
@@ -52,6 +53,14 @@ export const screenEntries: readonly Entry[] = [
   screen('Wrenches', 'The wrenches of the shop', Wrenches, async (shown) => ({
     all: { bench: await benchWith(shown), onback: () => undefined },
   })),
+  screen(
+    'Screen and keys',
+    'How the screen is measured and which keys there are',
+    ScreenAndKeys,
+    async (shown) => ({
+      all: { bench: await benchWith(shown) },
+    }),
+  ),
   screen('Archive', 'Builds to be found again', ArchivePage, async (shown) => ({
     all: { bench: await benchWith(shown, { builds: builds() }) },
   })),

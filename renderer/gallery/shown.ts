@@ -1,5 +1,4 @@
-import type { Preferences } from '../../core/contract.ts'
-import type { View } from '../../core/layout/index.ts'
+import { readingDistances, type ReadingDistance, type View } from '../../core/layout/index.ts'
 import type { Theme } from '../canvas/look.ts'
 
 /** What a stage shows, and how: all of it stands in the address, so that any picture can be come back to. */
@@ -7,12 +6,11 @@ export interface Shown {
   /** Id of an entry; empty for none. */
   readonly entry: string
   readonly look: Theme
-  readonly distance: Preferences['readingDistance']
+  readonly distance: ReadingDistance
   readonly from: View['from']
 }
 
 export const looks = ['light', 'dark', 'print'] as const satisfies readonly Theme[]
-export const distances = [0.5, 1, 2] as const satisfies readonly Shown['distance'][]
 export const sides = ['above', 'below'] as const satisfies readonly Shown['from'][]
 
 export function addressOf({ entry, look, distance, from }: Shown): string {
@@ -25,7 +23,7 @@ export function shownAt(address: string): Shown {
   return {
     entry: said.get('entry') ?? '',
     look: looks.find((each) => each === said.get('look')) ?? 'light',
-    distance: distances.find((each) => String(each) === said.get('distance')) ?? 1,
+    distance: readingDistances.find((each) => String(each) === said.get('distance')) ?? 1,
     from: sides.find((each) => each === said.get('from')) ?? 'above',
   }
 }

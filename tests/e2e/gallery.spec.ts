@@ -17,7 +17,7 @@ async function faultsOf(page: Page) {
 }
 
 test('every entry of the gallery is drawn without a fault', async ({ page }) => {
-  test.setTimeout(180_000)
+  test.setTimeout(300_000)
   const faults: string[] = []
   const note = (fault: string) => faults.push(`${new URL(page.url()).hash}: ${fault}`)
   page.on('console', (message) => message.type() === 'error' && note(message.text()))
