@@ -1,5 +1,5 @@
 import { drawingFacts, faceOfStep, type BuildState } from '../../core/build/index.ts'
-import type { DrawingFacts } from '../../core/layout/index.ts'
+import { bareFacts, type DrawingFacts } from '../../core/layout/index.ts'
 import type { EngineSpec, Face, Step, StepKind } from '../../core/spec/index.ts'
 import Drawing from './Drawing.svelte'
 import { engines } from './engines.ts'
@@ -20,20 +20,17 @@ export interface Drawn {
 /** Steps that change what is drawn. */
 const drawn: ReadonlySet<StepKind> = new Set(['choose-shells', 'fit-shells', 'lay-bead', 'run-procedure'])
 
-const bareFacts = { bearings: {}, fasteners: {}, path: null, callout: null, beads: {} } as const
-
 /** Every joint face of every demo engine: bare, and at each moment of a build that it shows. */
 export const drawingEntries: readonly Entry[] = engines.flatMap((engine) => {
   const { spec } = engine
   const drawing = entriesOf(`Drawings of ${spec.name}`, 'drawing')
   return spec.case.faces.map((face) =>
     drawing(face.name, `${face.name}, worked on from ${face.workedFrom}`, Drawing, (shown) => {
-      const bare: DrawingFacts = { ...bareFacts, face: face.id }
       const moments = momentsOf(engine).filter(
         ({ step }) => drawn.has(step.kind) && faceOfStep(spec, step) === face.id,
       )
       return Object.fromEntries<Drawn>([
-        ['bare', { spec, face, facts: bare, at: null, shown }],
+        ['bare', { spec, face, facts: bareFacts(face.id), at: null, shown }],
         ...moments.map(({ step, name, build: { state } }): [string, Drawn] => {
           const facts = drawingFacts(spec, state, step)
           return [`${step.name}: ${name}`, { spec, face, facts, at: { state, step }, shown }]
