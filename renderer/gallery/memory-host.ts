@@ -21,6 +21,8 @@ const usual: Preferences = {
   theme: 'light',
   readingDistance: 1,
   screenPxPerMm: null,
+  views: [],
+  letterKeys: true,
   atBuild: null,
 }
 

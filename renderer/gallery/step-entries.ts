@@ -3,7 +3,7 @@ import type { Step } from '../../core/spec/index.ts'
 import { nextPull, runProgress, usableFor } from '../../core/tightening/index.ts'
 import AnglePicture from '../card/AnglePicture.svelte'
 import CardDrawing from '../card/CardDrawing.svelte'
-import { DrawingTable } from '../bench/drawing-table.svelte.ts'
+import { Handle } from '../bench/handle.svelte.ts'
 import { today } from '../parts/time.ts'
 import AngleGuide from '../steps/run/AngleGuide.svelte'
 import FlagForm from '../steps/run/FlagForm.svelte'
@@ -134,7 +134,8 @@ export const stepEntries: readonly Entry[] = [
       const { session, step, face } = await running(shown, 'turn by an angle')
       const turn = turnInHand(session.spec, session.state, step)!
       const guide = (room: number | null) => {
-        const { handle } = new DrawingTable(() => face)
+        const { workedFrom, plane } = face
+        const handle = new Handle(() => ({ view: { from: workedFrom, turn: 0 }, workedFrom, plane }))
         handle.allow(room)
         return { handle, turn, onexplain: nothing }
       }
