@@ -13,6 +13,7 @@ import { BuildSession } from './build-session.svelte.ts'
 import { viewsOf, withViews } from './kept-views.ts'
 import type { FaceViews } from './kept-views.ts'
 import { BuildSearch } from './build-search.svelte.ts'
+import { EnginePictures } from './engine-pictures.svelte.ts'
 
 /** Where the person is. The build and its sheet carry the session they show. */
 export type Place =
@@ -38,6 +39,7 @@ export class Bench {
   /** Kept here, so that it is as it was left when a person comes back from a build. */
   readonly search: BuildSearch
   readonly rack: WrenchRack
+  readonly pictures: EnginePictures
   #place = $state.raw<Place>({ at: 'opening' })
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
@@ -48,6 +50,7 @@ export class Bench {
     this.#client = client
     this.rack = new WrenchRack(client)
     this.search = new BuildSearch(client)
+    this.pictures = new EnginePictures(client)
   }
 
   get client() {

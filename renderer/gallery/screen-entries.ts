@@ -45,10 +45,10 @@ const lost = { code: 'record-damaged', path: '', sentence: 'The record is damage
 
 export const screenEntries: readonly Entry[] = [
   screen('Start page, first start', 'The engines, before there is a build', Engines, async (shown) => ({
-    all: { bench: await benchWith(shown) },
+    all: { bench: await benchWith(shown), theme: theme(shown) },
   })),
   screen('Start page', 'Builds on the bench, and an engine with a fault', Engines, async (shown) => ({
-    all: { bench: await benchWith(shown, { builds: builds(), faulty: [faulty] }) },
+    all: { bench: await benchWith(shown, { builds: builds(), faulty: [faulty] }), theme: theme(shown) },
   })),
   screen('Wrenches', 'The wrenches of the shop', Wrenches, async (shown) => ({
     all: { bench: await benchWith(shown), onback: () => undefined },

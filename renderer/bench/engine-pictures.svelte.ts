@@ -1,0 +1,42 @@
+import type { Client } from '../../core/contract.ts'
+import type { Scene } from '../../core/layout/index.ts'
+import { readSpec } from '../../core/spec/index.ts'
+import { thumbnailOf } from '../canvas/thumbnail.ts'
+
+/** Small pictures of the engines, each made once, when it is first looked for and nothing else is to be done. */
+export class EnginePictures {
+  readonly #client: Client
+  readonly #leisure: () => Promise<unknown>
+  #asked: readonly string[] = []
+  #scenes = $state.raw<Readonly<Record<string, Scene>>>({})
+  #last: Promise<unknown> = Promise.resolve()
+
+  /** `leisure` comes back when there is time to draw one. */
+  constructor(client: Client, leisure: () => Promise<unknown> = idle) {
+    this.#client = client
+    this.#leisure = leisure
+  }
+
+  /** Null until it is drawn, and for good where the engine cannot be read. */
+  of(engine: string): Scene | null {
+    return this.#scenes[engine] ?? null
+  }
+
+  ask(engine: string): Promise<unknown> {
+    if (!this.#asked.includes(engine)) {
+      this.#asked = [...this.#asked, engine]
+      this.#last = this.#last.then(() => this.#leisure()).then(() => this.#draw(engine))
+    }
+    return this.#last
+  }
+
+  async #draw(engine: string) {
+    const answer = await this.#client.request('engines.read', { id: engine })
+    const read = answer.ok && readSpec(answer.value.specText)
+    if (read && read.ok) this.#scenes = { ...this.#scenes, [engine]: thumbnailOf(read.spec) }
+  }
+}
+
+function idle(): Promise<unknown> {
+  return new Promise((done) => requestIdleCallback(done, { timeout: 1000 }))
+}
