@@ -1,8 +1,11 @@
-/** Takes the README's pictures from the running program: `npm run screenshots`. */
-import { mkdir } from 'node:fs/promises'
+/** Takes the README's pictures, from the running program and from the gallery: `npm run screenshots`. */
+import { mkdir, readdir, readFile } from 'node:fs/promises'
 import { chromium } from '@playwright/test'
 import type { Page } from '@playwright/test'
+import { readSpec } from '../core/spec/index.ts'
 import { startHost, withDataFolder } from './e2e/host.ts'
+import { entryId } from '../renderer/gallery/entry.ts'
+import { withGallery } from './gallery.ts'
 import { chromiumToTest } from './run/chromium.ts'
 import { Mechanic } from './e2e/mechanic.ts'
 
@@ -63,17 +66,35 @@ async function takePictures(page: Page, address: string) {
   await picture(page, 'sheet')
 }
 
-await mkdir(folder, { recursive: true })
-await withDataFolder(async (data) => {
-  const host = await startHost(data)
-  const executablePath = await chromiumToTest()
-  if (executablePath === undefined) throw new Error('no Chromium to take pictures with')
-  const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
-  const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
-  try {
-    await takePictures(await browser.newPage(), host.address)
-  } finally {
-    await browser.close()
-    await host.kill()
+/** A sheet with room for its labels, shown on 640 px: ten of them are read together. */
+const demoSheet = { viewport: { width: 800, height: 540 }, deviceScaleFactor: 0.8 } as const
+
+/** Each demo engine's main joint in the middle of a pass, as it is worked on. */
+async function takeDemoPictures(page: Page, gallery: string) {
+  for (const file of (await readdir('specs')).filter((name) => name.endsWith('.json'))) {
+    const read = readSpec(await readFile(`specs/${file}`, 'utf8'))
+    if (!read.ok) throw new Error(`${file} cannot be read`)
+    const { id, name, case: given } = read.spec
+    const face = given.faces[0]!
+    await page.goto(`${gallery}?stage#distance=0.5&from=${face.workedFrom}`)
+    await page.getByRole('link', { name: entryId(`Drawings of ${name}`, face.name), exact: true }).click()
+    const state = page.getByRole('region', { name: 'run in mid pass' }).first()
+    await state.getByRole('img').screenshot({ path: `${folder}/engines/${id}.png` })
   }
-})
+}
+
+await mkdir(`${folder}/engines`, { recursive: true })
+const executablePath = await chromiumToTest()
+if (executablePath === undefined) throw new Error('no Chromium to take pictures with')
+const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
+const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
+try {
+  await withDataFolder(async (data) => {
+    const host = await startHost(data)
+    await takePictures(await browser.newPage(), host.address).finally(() => host.kill())
+  })
+  const page = await browser.newPage(demoSheet)
+  await withGallery((address) => takeDemoPictures(page, address))
+} finally {
+  await browser.close()
+}

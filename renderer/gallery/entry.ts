@@ -23,6 +23,10 @@ export interface Entry {
   load(shown: Shown): Promise<readonly State[]>
 }
 
+export function entryId(group: string, name: string): string {
+  return `${group}/${name}`.toLowerCase().replace(/[^a-z0-9/]+/g, '-')
+}
+
 type Maybe<Value> = Value | Promise<Value>
 /** Gives the function that makes the entries of one group: a line each. */
 export function entriesOf(group: string, kind: Entry['kind']) {
@@ -33,7 +37,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     /** The props of each state, by what it is called. */
     states: (shown: Shown) => Maybe<Readonly<Record<string, Of>>>,
   ): Entry => ({
-    id: `${group}/${name}`.toLowerCase().replace(/[^a-z0-9/]+/g, '-'),
+    id: entryId(group, name),
     ...{ group, name, shows, kind },
     async load(shown) {
       const each = Object.entries(await states(shown))
