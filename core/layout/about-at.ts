@@ -1,4 +1,4 @@
-import { distanceTo, distanceToSegment, type Point } from './box.ts'
+import { boxAround, distanceTo, distanceToSegment, grown, type Point } from './box.ts'
 import { inside } from './polygon.ts'
 import type { Box, LineShape, Role, Scene, Shape, TextShape } from './scene.ts'
 import { textWidth } from './text-width.ts'
@@ -24,8 +24,43 @@ export function aboutAt(scene: Scene, point: Point, reach: number): string | nul
   return best ?? under
 }
 
+/** What a thing covers on the sheet, in mm, without what only points at it or is said of it; null for what is not drawn. */
+export function boxAbout(scene: Scene, about: string): Box | null {
+  const own = scene.shapes.filter((shape) => shape.about === about && !pointing.has(shape.role))
+  const itself = own.filter(({ kind }) => kind !== 'text')
+  const boxes = (itself.length > 0 ? itself : own).map(boxOfShape)
+  if (boxes.length === 0) return null
+  return boxAround(
+    boxes.flatMap(({ left, top, width, height }) => [
+      { x: left, y: top },
+      { x: left + width, y: top + height },
+    ]),
+  )
+}
+
+const pointing: ReadonlySet<Role> = new Set<Role>([
+  ...(['path', 'path-head', 'leader', 'label-leader', 'open-note', 'measured-note'] as const),
+])
+
 /** Wide areas that lie under everything: only a tap that hits nothing else is about them. */
 const lyingUnder: ReadonlySet<Role> = new Set<Role>(['outline', 'opening', 'bore', 'crank'])
+
+function boxOfShape(shape: Shape): Box {
+  switch (shape.kind) {
+    case 'circle':
+      return grown({ left: shape.x, top: shape.y, width: 0, height: 0 }, shape.radius)
+    case 'ring':
+      return grown({ left: shape.x, top: shape.y, width: 0, height: 0 }, shape.outer)
+    case 'swatch':
+      return { left: shape.x, top: shape.y, width: shape.width, height: shape.height }
+    case 'text':
+      return textBox(shape)
+    case 'line':
+      return boxAround(cornersOf(shape.points))
+    default:
+      return shape satisfies never
+  }
+}
 
 /** From a place to the shape; 0 on it. */
 export function distanceToShape(shape: Shape, point: Point): number {

@@ -11,7 +11,7 @@ export type {
   Sheet,
   View,
 } from './facts.ts'
-export { aboutAt, textBox } from './about-at.ts'
+export { aboutAt, boxAbout, textBox } from './about-at.ts'
 export { bareFacts } from './facts.ts'
 export { lieInWords, liesFor, viewLying, viewWithNose } from './lie.ts'
 export type { Lie } from './lie.ts'

@@ -33,7 +33,7 @@ interface Pane {
   readonly reconciler: Reconciler<Node>
 }
 
-/** A place on the sheet, in mm. */
+/** A place on the sheet, in mm, or on the board, in px. */
 export interface SheetPoint {
   readonly x: number
   readonly y: number
@@ -44,12 +44,12 @@ export type Grab = (at: SheetPoint, reach: number) => ((to: SheetPoint) => void)
 
 /** What a board tells and asks. */
 export interface BoardEvents {
-  /** Told what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. */
-  readonly tap: (about: string | null) => void
+  /** Told what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. The place is in px. */
+  readonly tap: (about: string | null, at: SheetPoint) => void
   /** Asked first whether a press takes hold of something. */
   readonly grab?: Grab
-  /** Told how many times larger than the whole sheet it is looked at, whenever that changes. */
-  readonly zoom?: (times: number) => void
+  /** Told how many times larger than the whole sheet it is looked at, and how it lies, whenever that changes. */
+  readonly zoom?: (times: number, camera: Camera) => void
 }
 
 export function createBoard(container: HTMLDivElement, events: BoardEvents): Board {
@@ -74,7 +74,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
     stage.scale({ x: to.scale, y: to.scale })
     stage.position({ x: to.x, y: to.y })
     stage.batchDraw()
-    events.zoom?.(timesLarger())
+    events.zoom?.(timesLarger(), to)
   }
   /** 1 while the whole sheet is in sight. */
   const timesLarger = (): number =>
@@ -97,7 +97,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
   const stopListening = listen(container, {
     tap(x, y) {
       if (shown === null || camera === null) return
-      events.tap(aboutAt(shown.scene, onSheet(camera, x, y), reach / camera.scale))
+      events.tap(aboutAt(shown.scene, onSheet(camera, x, y), reach / camera.scale), { x, y })
     },
     grab(x, y) {
       if (camera === null) return null

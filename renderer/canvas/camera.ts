@@ -25,6 +25,11 @@ export function fitting(frame: Box, window: Size): Camera {
   }
 }
 
+/** Where in the window a box of the sheet lies, in px. */
+export function inWindow({ scale, x, y }: Camera, { left, top, width, height }: Box): Box {
+  return { left: left * scale + x, top: top * scale + y, width: width * scale, height: height * scale }
+}
+
 /** Nearer or further by a factor with one place of the window staying where it is; within 1 and `most`. */
 export function zoomed(
   camera: Camera,
