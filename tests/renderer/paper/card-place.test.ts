@@ -19,9 +19,9 @@ describe('the place of a card', () => {
   })
 
   it('is the corner that covers least where there is room nowhere', () => {
-    const thing = { left: 0, top: 0, width: 880, height: 580 }
-    const { left, top } = cardPlace({ ...thing, left: 20, top: 20 }, card, board)
-    expect([left, top]).toEqual([492, 392])
+    const size = { width: 880, height: 580 }
+    expect(cardPlace({ left: 20, top: 20, ...size }, card, board)).toEqual({ left: 8, top: 8 })
+    expect(cardPlace({ left: 0, top: 0, ...size }, card, board)).toEqual({ left: 492, top: 392 })
   })
 
   it('is inside the board, and beside the thing wherever one of the four sides has room', () => {

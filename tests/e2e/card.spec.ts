@@ -1,0 +1,98 @@
+import type { Page } from '@playwright/test'
+import { expect, test } from './bench.ts'
+import { onTheDrawing } from './drawing.ts'
+import { Mechanic } from './mechanic.ts'
+
+test.setTimeout(120_000)
+
+const cardOf = (page: Page) => page.getByRole('region', { name: 'What this is' })
+
+/** The split-case three at the fitting of its main shells. */
+async function atTheMains(mechanic: Mechanic) {
+  await mechanic.startBuild(/Skerry 3/, 'Told', 'R. Halloran')
+  for (const marks of ['1 2 3 1', 'F G H F', '4 5 4', 'L M L']) await mechanic.noteMarks(marks)
+  await mechanic.finishStep('Choose mains')
+  await mechanic.finishStep('Choose big ends')
+  while (!(await mechanic.heading.innerText()).startsWith('Main shells')) await mechanic.confirm()
+}
+
+test('a tap tells what it is beside it, and what is recorded next closes the card', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await atTheMains(mechanic)
+  const bolt = await onTheDrawing(page, 'skerry-3', 'joint', 'case-1')
+  await page.mouse.click(bolt.x, bolt.y)
+  const card = cardOf(page)
+  await expect(card.getByRole('heading')).toHaveText('Fastener 1, saddle 2, pump side')
+  await expect(card).toContainText('Case bolts: M10 × 1.25, 10.9, oiled, 92 mm clamped')
+  await expect(card).toContainText('Pass 2, torque: 15 N·m (13.5 to 16.5)')
+  const { x, y, width, height } = (await card.boundingBox())!
+  const covers = bolt.x > x && bolt.x < x + width && bolt.y > y && bolt.y < y + height
+  expect(covers).toBe(false)
+  const main = (await mechanic.main.boundingBox())!
+  const apart = x + width <= main.x || y + height <= main.y
+  expect(apart).toBe(true)
+  await mechanic.confirm()
+  await expect(card).toBeHidden()
+})
+
+test('a tap on a half makes it the next one on the drawing and in the panel, and tells of it', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await atTheMains(mechanic)
+  const row = (half: string) => page.locator(`[data-about="half/${half}"]`)
+  await expect(row('M1/upper')).toHaveAttribute('data-state', 'next')
+  await expect(mechanic.main).toContainText('M1 upper is in')
+  await row('M3/lower').getByRole('button').press('Enter')
+  await expect(row('M3/lower')).toHaveAttribute('data-state', 'next')
+  await expect(mechanic.main).toContainText('M3 lower is in')
+  const card = cardOf(page)
+  await expect(card.getByRole('heading')).toHaveText('Saddle M3, lower half')
+  await expect(card).toContainText('Grade V')
+  // The card alone goes: what was chosen to be fitted stays.
+  await page.keyboard.press('Escape')
+  await expect(card).toBeHidden()
+  await expect(mechanic.main).toContainText('M3 lower is in')
+  await expect(row('M3/lower').getByRole('button')).toBeFocused()
+})
+
+test('by keys the card has the focus, so that Enter closes it and confirms nothing', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'keys')
+  await atTheMains(mechanic)
+  const entries = await mechanic.entries()
+  const dowel = page.locator('[data-about="dowel/dowel-1"]').getByRole('button')
+  await dowel.focus()
+  await page.keyboard.press('Enter')
+  const card = cardOf(page)
+  await expect(card.getByRole('heading')).toHaveText('Dowel')
+  await expect(card.getByRole('button', { name: 'Close' })).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(card).toBeHidden()
+  await expect(dowel).toBeFocused()
+  expect(await mechanic.entries()).toBe(entries)
+})
+
+test('while a case is closed a tap tells of the fastener, and the panel still asks why it is before its turn', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await mechanic.startBuild(/Skerry 3/, 'Told', 'R. Halloran')
+  for (const marks of ['1 2 3 1', 'F G H F', '4 5 4', 'L M L']) await mechanic.noteMarks(marks)
+  const panel = page.getByRole('region', { name: 'What to do' })
+  while (!(await mechanic.main.innerText()).includes('is seated')) {
+    const reading = page.getByLabel(/^Reading/)
+    if ((await reading.count()) > 0) await mechanic.answerReading('0.14')
+    else await mechanic.confirm()
+  }
+  const row = page.locator('[data-state="waiting"][data-about^="fastener/"]').first()
+  await row.getByRole('button').press('Enter')
+  await expect(cardOf(page)).toContainText('Pass 1, seat by hand')
+  await expect(panel).toContainText('It is not its turn')
+  await page.keyboard.press('Escape')
+  await expect(cardOf(page)).toBeHidden()
+  await expect(panel).toContainText('It is not its turn')
+})
