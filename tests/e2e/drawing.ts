@@ -12,15 +12,14 @@ function sheetOf({ width, height }: { width: number; height: number }): Sheet {
   return { widthPx: width, heightPx: height, capitalPx: numberCapital(reader, width) }
 }
 
-/** Where on the page a fastener's middle is drawn, the face lying as it does at first. */
-export async function onTheDrawing(page: Page, engine: string, face: string, fastener: string) {
-  const read = readSpec(await readFile(`specs/${engine}.json`, 'utf8'))
-  if (!read.ok) throw new Error(`${engine} cannot be read`)
-  const drawn = read.spec.case.faces.find(({ id }) => id === face)
+/** Where on the page a fastener's middle is drawn, the face lying as it does at first; the engine by its id or its spec. */
+export async function onTheDrawing(page: Page, engine: string | EngineSpec, face: string, fastener: string) {
+  const spec = typeof engine === 'string' ? await shipped(engine) : engine
+  const drawn = spec.case.faces.find(({ id }) => id === face)
   const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
   const { frame, shapes } = sceneOf(
-    read.spec,
+    spec,
     bareFacts(face),
     { from: drawn.workedFrom, turn: 0 },
     sheetOf(board),
@@ -31,6 +30,12 @@ export async function onTheDrawing(page: Page, engine: string, face: string, fas
     x: board.x + ((disc.x - frame.left) * board.width) / frame.width,
     y: board.y + ((disc.y - frame.top) * board.height) / frame.height,
   }
+}
+
+async function shipped(engine: string): Promise<EngineSpec> {
+  const read = readSpec(await readFile(`specs/${engine}.json`, 'utf8'))
+  if (!read.ok) throw new Error(`${engine} cannot be read`)
+  return read.spec
 }
 
 /** Where on the page the knobs of the protractor around a fastener are while its handle stands straight up. */

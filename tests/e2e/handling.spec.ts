@@ -1,0 +1,340 @@
+import { readFile } from 'node:fs/promises'
+import type { Page } from '@playwright/test'
+import { expect } from './bench.ts'
+import { onTheDrawing } from './drawing.ts'
+import { Mechanic } from './mechanic.ts'
+import { sets, test } from './published-specs.ts'
+
+test.setTimeout(120_000)
+
+/** At the first pull of set B: ten bolts in two rows, a torque, then a turn by 120°. */
+async function atTheFirstPull(page: Page, by: 'pointer' | 'keys' = 'pointer') {
+  const mechanic = new Mechanic(page, by)
+  await mechanic.startBuild(/Published set B/, 'Handling', 'R. Halloran')
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is at')
+  return mechanic
+}
+
+const bolt = (page: Page, number: number) => onTheDrawing(page, sets.B.spec, 'block', `bolt-${number}`)
+const pickedBolt = (page: Page, number: number) =>
+  page.getByRole('heading', { name: new RegExp(`^Fastener ${number}:`) })
+const drawing = (page: Page) => page.getByRole('region', { name: 'Drawing' })
+/** Says how many times larger than the whole sheet the drawing is; absent while the whole sheet is in sight. */
+const zoom = (page: Page) => drawing(page).getByRole('button', { name: /× · whole sheet/ })
+const sign = (page: Page) =>
+  drawing(page)
+    .getByText(/^Block, seen from/)
+    .first()
+
+async function zoomed(page: Page): Promise<number> {
+  return Number.parseFloat(await zoom(page).innerText())
+}
+
+async function letGoOf(page: Page) {
+  await page.getByRole('button', { name: /^(Leave it|Back to what is next)$/ }).click()
+}
+
+test('with the mouse: the wheel comes nearer to where it points, a drag moves the sheet, a tap takes what is there', async ({
+  bench,
+}) => {
+  const { page } = bench
+  await atTheFirstPull(page)
+  const at = await bolt(page, 5)
+  await page.mouse.move(at.x, at.y)
+  await page.mouse.wheel(0, -500)
+  await expect(zoom(page)).toContainText('2.1 ×')
+  await page.mouse.click(at.x, at.y)
+  await expect(pickedBolt(page, 5)).toBeVisible()
+  await letGoOf(page)
+
+  await page.mouse.move(at.x, at.y)
+  await page.mouse.down()
+  await page.mouse.move(at.x + 60, at.y + 30, { steps: 4 })
+  await page.mouse.up()
+  await expect(pickedBolt(page, 5)).toBeHidden()
+  await page.mouse.click(at.x + 60, at.y + 30)
+  await expect(pickedBolt(page, 5)).toBeVisible()
+  await letGoOf(page)
+
+  await zoom(page).click()
+  await expect(zoom(page)).toBeHidden()
+  await page.mouse.click(at.x, at.y)
+  await expect(pickedBolt(page, 5)).toBeVisible()
+})
+
+test.describe('on a screen that is touched', () => {
+  test.use({ hasTouch: true })
+
+  test('a tap takes a bolt, two fingers come nearer, one moves the sheet', async ({ bench }) => {
+    const { page } = bench
+    await atTheFirstPull(page)
+    const at = await bolt(page, 6)
+    await page.touchscreen.tap(at.x, at.y)
+    await expect(pickedBolt(page, 6)).toBeVisible()
+    await letGoOf(page)
+
+    const fingers = await page.context().newCDPSession(page)
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', places: readonly (readonly number[])[]) =>
+      fingers.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: places.map(([x = 0, y = 0], id) => ({ x, y, id })),
+      })
+    // Each finger 40 px from the bolt, then 100 px: two and a half times nearer, the bolt stays between them.
+    await touch('touchStart', [[at.x - 40, at.y]])
+    await touch('touchStart', [
+      [at.x - 40, at.y],
+      [at.x + 40, at.y],
+    ])
+    for (const apart of [60, 80, 100])
+      await touch('touchMove', [
+        [at.x - apart, at.y],
+        [at.x + apart, at.y],
+      ])
+    await touch('touchEnd', [])
+    expect(await zoomed(page)).toBeCloseTo(2.5, 1)
+    await page.touchscreen.tap(at.x, at.y)
+    await expect(pickedBolt(page, 6)).toBeVisible()
+    await letGoOf(page)
+
+    await touch('touchStart', [[at.x, at.y]])
+    for (const by of [20, 40, 60]) await touch('touchMove', [[at.x - by, at.y + by]])
+    await touch('touchEnd', [])
+    await page.touchscreen.tap(at.x - 60, at.y + 60)
+    await expect(pickedBolt(page, 6)).toBeVisible()
+  })
+})
+
+test('with keys: + and −, arrows where the sheet is larger than its window, Home for all of it, F and R', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const { keyboard } = page
+  const mechanic = await atTheFirstPull(page, 'keys')
+  await keyboard.press('ArrowRight')
+  await expect(zoom(page)).toBeHidden()
+  await keyboard.press('+')
+  await expect(zoom(page)).toContainText('1.4 ×')
+  await keyboard.press('+')
+  await expect(zoom(page)).toContainText('2.0 ×')
+  await keyboard.press('-')
+  await expect(zoom(page)).toContainText('1.4 ×')
+
+  // From the middle of the sheet, 1.4 times nearer, and moved by one arrow key.
+  const board = (await drawing(page).locator('.board').boundingBox())!
+  const middle = { x: board.x + board.width / 2, y: board.y + board.height / 2 }
+  const at = await bolt(page, 3)
+  await keyboard.press('ArrowRight')
+  await page.mouse.click(middle.x + (at.x - middle.x) * 1.4 - 80, middle.y + (at.y - middle.y) * 1.4)
+  await expect(pickedBolt(page, 3)).toBeVisible()
+  await letGoOf(page)
+
+  await keyboard.press('Home')
+  await expect(zoom(page)).toBeHidden()
+  // A reading can be typed here: 0 begins one.
+  await keyboard.press('+')
+  await expect(zoom(page)).toBeVisible()
+  await keyboard.press('0')
+  await expect(page.getByLabel('Reading in N·m')).toHaveValue('0')
+  await expect(zoom(page)).toBeVisible()
+  await keyboard.press('Backspace')
+  await page.mouse.click(board.x + 5, board.y + board.height - 5)
+
+  await expect(sign(page)).toHaveText('Block, seen from below, nose at the left')
+  await keyboard.press('f')
+  await expect(sign(page)).toHaveText('Block, seen from above, nose at the left')
+  await keyboard.press('r')
+  await expect(sign(page)).toHaveText('Block, seen from above, nose at the top')
+  expect(await mechanic.entries()).toBe(2)
+})
+
+test('0 brings the whole sheet back where no reading can be typed', async ({ bench }) => {
+  const { page } = bench
+  await new Mechanic(page, 'pointer').startBuild(/Published set B/, 'Handling', 'R. Halloran')
+  await page.keyboard.press('+')
+  await expect(zoom(page)).toBeVisible()
+  await page.keyboard.press('0')
+  await expect(zoom(page)).toBeHidden()
+})
+
+test('keys of one character can be switched off, and the list of keys says so', async ({ bench }) => {
+  const { page } = bench
+  await atTheFirstPull(page, 'keys')
+  await page.keyboard.press('?')
+  const list = page.getByRole('dialog', { name: 'Keys' })
+  await expect(list.getByRole('row', { name: /^B / })).toContainText('bench view')
+  await list.getByRole('button', { name: 'off' }).click()
+  await expect(list.getByRole('row', { name: /^B / })).toContainText('Switched off')
+  await list.getByRole('button', { name: 'Close' }).click()
+  await expect(list).toBeHidden()
+  for (const key of ['f', 'r', 'b', '?', '+']) await page.keyboard.press(key)
+  await page.clock.fastForward(500)
+  await expect(sign(page)).toHaveText('Block, seen from below, nose at the left')
+  await expect(zoom(page)).toBeHidden()
+  await expect(list).toBeHidden()
+  await expect(page.getByRole('navigation', { name: 'Steps of this build' })).toBeVisible()
+  // Digits still begin a reading.
+  await page.keyboard.type('40')
+  await expect(page.getByLabel('Reading in N·m')).toHaveValue('40')
+})
+
+test('how the engine lies is said in the shop’s words, and is kept over a new start of the host', async ({
+  bench,
+}) => {
+  const { page } = bench
+  await atTheFirstPull(page)
+  await page.getByRole('button', { name: 'View …' }).click()
+  const view = page.getByRole('group', { name: 'View', exact: true })
+  await view.getByRole('button', { name: 'towards me' }).click()
+  await expect(sign(page)).toHaveText('Block, seen from below, nose at the bottom')
+  await view.getByRole('button', { name: 'upright', exact: true }).click()
+  await expect(sign(page)).toHaveText('Block, seen from above, nose at the bottom')
+  await expect(view).toBeHidden()
+
+  await page.getByRole('button', { name: '← All builds' }).click()
+  await page.getByRole('button', { name: /Handling/ }).click()
+  await expect(sign(page)).toHaveText('Block, seen from above, nose at the bottom')
+  await bench.cutPowerAndStartAgain()
+  await expect(sign(page)).toHaveText('Block, seen from above, nose at the bottom')
+})
+
+test('the screen is measured against a bank card by keys and by drag, kept, and forgotten again', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const edge = page.getByRole('slider', { name: 'Width of the card' })
+  await page.getByRole('button', { name: 'Screen and keys' }).click()
+  await expect(page.getByText('Not measured: taken for 3.78 px/mm')).toBeVisible()
+  await expect(edge).toBeFocused()
+  for (let press = 0; press < 8; press++) await page.keyboard.press('ArrowRight')
+  for (const key of ['+', '+', '-']) await page.keyboard.press(key)
+  // 323.5 px + 9 · 0.25 px over 85.6 mm.
+  await expect(edge).toHaveAttribute('aria-valuenow', '3.806')
+
+  const box = (await edge.boundingBox())!
+  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+  await page.mouse.move(from.x, from.y)
+  await page.mouse.down()
+  await page.mouse.move(from.x + 100, from.y, { steps: 4 })
+  await page.mouse.up()
+  const measured = Number(await edge.getAttribute('aria-valuenow'))
+  expect(measured).toBeCloseTo(3.806 + 100 / 85.6, 1)
+  await page.getByRole('button', { name: 'The outline is as large as the card' }).click()
+  await expect(page.getByText(`✓ Measured: ${measured.toFixed(2)} px/mm`)).toBeVisible()
+
+  await bench.cutPowerAndStartAgain()
+  const mechanic = await atTheFirstPull(page)
+  // 25 mm of this screen.
+  const button = (await mechanic.main.boundingBox())!
+  expect(button.height).toBeGreaterThanOrEqual(25 * measured - 0.5)
+  await page.getByRole('button', { name: '← All builds' }).click()
+  await page.getByRole('button', { name: 'Screen and keys' }).click()
+  await page.getByRole('button', { name: 'Forget what was measured' }).click()
+  await expect(page.getByText('Not measured')).toBeVisible()
+})
+
+/** Height of the capitals of a text of the page, in px. */
+async function capitals(page: Page, selector: string): Promise<number> {
+  const size = await page.locator(selector).evaluate((element) => getComputedStyle(element).fontSize)
+  return Number.parseFloat(size) * 0.672
+}
+
+async function savedDrawing(page: Page): Promise<{ readonly name: string; readonly svg: string }> {
+  await page.getByRole('button', { name: 'View …' }).click()
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save the drawing as SVG' }).click()
+  const file = await download
+  await page.getByRole('button', { name: 'View …' }).click()
+  return { name: file.suggestedFilename(), svg: await readFile(await file.path(), 'utf8') }
+}
+
+/** The texts of an SVG with the height of their capitals, in px of a sheet of a width. */
+function textsOf(svg: string, widthPx: number) {
+  const width = Number(/viewBox="\S+ \S+ (\S+) /.exec(svg)?.[1])
+  return [...svg.matchAll(/<text [^>]*font-size="([^"]+)"[^>]*>([^<]*)</g)].map(([, size, text]) => ({
+    text,
+    capital: (Number(size) * 0.672 * widthPx) / width,
+  }))
+}
+
+test('from 2 m the next number, its value and its unit have capitals of 44 px, and so has the drawing', async ({
+  bench,
+}) => {
+  const { page } = bench
+  await page
+    .getByRole('group', { name: 'Read from' })
+    .getByRole('button', { name: '2 m', exact: true })
+    .click()
+  await atTheFirstPull(page)
+  for (const selector of ['.next .disc', '.next .number', '.next .unit'])
+    expect(await capitals(page, selector), selector).toBeGreaterThanOrEqual(44)
+  const board = (await drawing(page).locator('.board').boundingBox())!
+  const { svg } = await savedDrawing(page)
+  const texts = textsOf(svg, board.width)
+  for (const wanted of ['40.7 N·m']) {
+    const drawn = texts.filter(({ text }) => text === wanted).map(({ capital }) => capital)
+    expect(Math.max(...drawn), wanted).toBeGreaterThanOrEqual(43.9)
+  }
+})
+
+test('the drawing is saved as vectors that show what the list beside it says', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = await atTheFirstPull(page)
+  await mechanic.confirm()
+  const { name, svg } = await savedDrawing(page)
+  expect(name).toMatch(/^drawing-\d{4}-001-block\.svg$/)
+  const listed = await drawing(page)
+    .getByRole('list', { name: 'The drawing in words' })
+    .getByRole('listitem')
+    .evaluateAll((items) => items.map((item) => item.getAttribute('data-about') ?? ''))
+  const drawn = [...svg.matchAll(/data-id="([^"]+)"/g)].map(([, id]) => id ?? '')
+  const bolts = listed.filter((about) => about.startsWith('fastener/'))
+  expect(bolts).toHaveLength(10)
+  for (const about of bolts)
+    expect(
+      drawn.some((id) => id.startsWith(`${about}/`)),
+      about,
+    ).toBe(true)
+  expect(svg).toContain(await sign(page).innerText())
+  expect(svg).toContain('fill="#FFFFFF"')
+  expect(svg).not.toContain('style=')
+})
+
+test('the bench view has only what is next, takes every key, and is left by Escape', async ({ bench }) => {
+  const { page } = bench
+  await page.emulateMedia({ reducedMotion: 'reduce' })
+  const mechanic = await atTheFirstPull(page, 'keys')
+  const steps = page.getByRole('navigation', { name: 'Steps of this build' })
+  await page.keyboard.press('b')
+  await expect(steps).toBeHidden()
+  await expect(page.getByRole('button', { name: 'View …' })).toBeHidden()
+  await expect(page.getByRole('list', { name: 'Order of this pass' })).toBeHidden()
+  await expect(page.getByRole('button', { name: /Problem/ })).toBeHidden()
+  expect((await mechanic.main.boundingBox())!.height).toBeGreaterThanOrEqual(94)
+  expect(await page.evaluate(() => document.getAnimations().length)).toBe(0)
+
+  await expect(page.getByText('entry · head')).toBeHidden()
+  await page.keyboard.press('Enter')
+  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+  await mechanic.letBounceTimePass()
+  await page.keyboard.type('40')
+  await expect(mechanic.main).toContainText('2 reads 40 N·m')
+  await page.keyboard.press('Enter')
+  await expect(mechanic.main).toContainText('3 is at 40.7 N·m')
+  await mechanic.letBounceTimePass()
+
+  await page.mouse.click(5, 5)
+  await page.keyboard.press('f')
+  await expect(sign(page)).toHaveText('Block, seen from above, nose at the left')
+  await page.keyboard.press('Backspace')
+  await page.getByLabel('Take back fastener 2: why?').fill('Pressed twice')
+  await page.keyboard.press('Enter')
+  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+
+  await page.keyboard.press('Escape')
+  await expect(steps).toBeVisible()
+  await page.getByRole('button', { name: 'Bench view' }).click()
+  await expect(steps).toBeHidden()
+  await page.getByRole('button', { name: /^Leave/ }).click()
+  await expect(steps).toBeVisible()
+})
