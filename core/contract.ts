@@ -61,6 +61,8 @@ const engineLine = z.strictObject({
   demo: z.boolean(),
   /** Doubts that the audit has about it; a spec with a fault is listed with `faults` and cannot be built from. */
   doubts: z.array(toldProblem),
+  /** Names of the steps that a second person looks at where an apprentice builds. */
+  lookedAt: z.array(z.string()),
   faults: z.array(toldProblem),
 })
 export type EngineLine = z.output<typeof engineLine>
@@ -96,6 +98,8 @@ export const contract = {
       name: z.string().max(200),
       serial: z.string().max(200),
       person: z.string().max(200),
+      /** An apprentice builds it. So it is anyway where the bench keeps the person as one. */
+      apprentice: z.boolean().default(false),
     }),
     output: openBuild,
   },

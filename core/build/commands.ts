@@ -49,6 +49,12 @@ export const buildCommand = z.discriminatedUnion('type', [
    * is wanted.
    */
   z.strictObject({ type: z.literal('confirm-step'), step: z.string(), second: z.string().max(200) }),
+  z.strictObject({
+    type: z.literal('send-back-step'),
+    step: z.string(),
+    second: z.string().max(200),
+    reason: typedReason,
+  }),
   z.strictObject({ type: z.literal('finish-build') }),
   z.strictObject({ type: z.literal('amend-build'), text: typedReason, reason: typedReason }),
   z.strictObject({ type: z.literal('void-build'), reason: typedReason }),

@@ -5,7 +5,7 @@ import { decideCheck } from './decide-check.ts'
 import { amendBuild, voidBuild } from './decide-afterwards.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
 import { decideBearing } from './decide-bearing.ts'
-import { confirmStep } from './decide-second.ts'
+import { decideSecond } from './decide-second.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideProcedure } from './decide-procedure.ts'
 import type { BuildEvent } from './events.ts'
@@ -68,7 +68,8 @@ export function decide(
     case 'resume-run':
       return decideProcedure(spec, state, command)
     case 'confirm-step':
-      return confirmStep(spec, state, command)
+    case 'send-back-step':
+      return decideSecond(spec, state, command)
     case 'finish-build': {
       const left = spec.steps.find((step) => !isStepDone(spec, state, step))
       return left === undefined

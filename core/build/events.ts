@@ -93,6 +93,15 @@ export const buildEvent = z.discriminatedUnion('type', [
     procedure: z.string().nullable(),
     second: z.string().trim().min(1).max(80),
   }),
+  /** A second person has looked at it and wants it done again. `procedure` as in `step-confirmed`. */
+  z.strictObject({
+    type: z.literal('step-sent-back'),
+    version,
+    step: z.string(),
+    procedure: z.string().nullable(),
+    second: z.string().trim().min(1).max(80),
+    reason,
+  }),
   z.strictObject({ type: z.literal('build-finished'), version }),
   /**
    * What is said of a finished build later: what in it is wrong, or was done to the engine since, and why it

@@ -1,7 +1,7 @@
 import { evolveRun } from '../tightening/index.ts'
 import { evolveBearings } from './bearing-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
-import { bearingsIn, emptyBuild, halfKey, type BuildState, type Marks } from './state.ts'
+import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
 
 /** What of a recorded event the state is made from. */
 export type Entry = Pick<RecordedEvent, 'seq' | 'event'>
@@ -9,7 +9,7 @@ export type Entry = Pick<RecordedEvent, 'seq' | 'event'>
 /** The state after one more entry. Any event that `decide` gave is taken as it is: judging is done there. */
 export function evolve(state: BuildState, { seq, event }: Entry): BuildState {
   if (state.newerFrom !== null) return { ...state, seq }
-  return { ...after(state, event, seq), confirmed: confirmedAfter(state, event), seq }
+  return { ...after(state, event, seq), ...lookedAtAfter(state, event), seq }
 }
 
 /** The state after an entry that `readEvent` cannot read: see `BuildState.newerFrom`. */
@@ -38,6 +38,7 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'build-amended':
       return state
     case 'step-confirmed':
+    case 'step-sent-back':
       return { ...state, workedOn: { step: event.step } }
     case 'marks-noted': {
       const before = state.marks[event.fit] ?? { housing: null, journal: null }
@@ -118,16 +119,30 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
   }
 }
 
-/** What a second person has looked at counts until something more is done to it. */
-function confirmedAfter({ confirmed }: BuildState, event: BuildEvent): BuildState['confirmed'] {
-  if (event.type === 'step-confirmed')
-    return { ...confirmed, [event.step]: { second: event.second, procedure: event.procedure } }
-  const touched = Object.keys(confirmed).find(
-    (step) =>
+/** What a second person said of a step counts until something more is done to it. */
+function lookedAtAfter(
+  { confirmed, sentBack }: BuildState,
+  event: BuildEvent,
+): Pick<BuildState, 'confirmed' | 'sentBack'> {
+  const left = { confirmed: untouchedBy(event, confirmed), sentBack: untouchedBy(event, sentBack) }
+  if (event.type !== 'step-confirmed' && event.type !== 'step-sent-back') return left
+  const { step, second, procedure } = event
+  return event.type === 'step-confirmed'
+    ? { ...left, confirmed: { ...left.confirmed, [step]: { second, procedure } } }
+    : { ...left, sentBack: { ...left.sentBack, [step]: { second, procedure, reason: event.reason } } }
+}
+
+/** The very same record where the event is about none of its steps. */
+function untouchedBy<Said extends Confirmation>(
+  event: BuildEvent,
+  said: Readonly<Record<string, Said>>,
+): Readonly<Record<string, Said>> {
+  const touched = Object.entries(said).find(
+    ([step, { procedure }]) =>
       ('step' in event && event.step === step) ||
-      ('procedure' in event && event.procedure === confirmed[step]?.procedure),
+      (procedure !== null && 'procedure' in event && event.procedure === procedure),
   )
-  return touched === undefined ? confirmed : without(confirmed, touched)
+  return touched === undefined ? said : without(said, touched[0])
 }
 
 function sameMarks(before: Marks, now: readonly (string | null)[]): boolean {

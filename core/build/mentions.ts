@@ -77,6 +77,7 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
         say('flag', 'not good', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
       break
     case 'step-confirmed':
+    case 'step-sent-back':
       say('person', event.second)
       break
     default:

@@ -20,6 +20,7 @@ export interface SheetCorrection extends Stamp {
     | 'check-answered-again'
     | 'readings-noted-again'
     | 'readings-withdrawn'
+    | 'step-sent-back'
   /** What it was about: a fastener's number with its procedure, a half, a step, a part. */
   readonly about: string
   /** Null where none is asked for. */
@@ -85,6 +86,8 @@ function correctionOf(
     case 'part-taken-out':
     case 'bead-wiped-off':
       return { kind: event.type, about: stepName(event.step), reason: event.reason }
+    case 'step-sent-back':
+      return { kind: event.type, about: `${stepName(event.step)}, by ${event.second}`, reason: event.reason }
     case 'marks-noted':
       if ((before.marks[event.fit]?.[event.part] ?? null) === null) return null
       return { kind: 'marks-noted-again', about: stepName(event.step), reason: null }

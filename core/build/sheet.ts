@@ -7,7 +7,7 @@ import { fitsOn, type SheetFit } from './sheet-fits.ts'
 import { runsOn, type SheetRun } from './sheet-runs.ts'
 import { stampOf, type Stamp } from './stamp.ts'
 import { emptyBuild, type BuildState } from './state.ts'
-import { isStepDone } from './steps.ts'
+import { awaitsSecondPerson, isWorkDone } from './steps.ts'
 
 /** All that the printed sheet of a build says, as plain data; units and words are the page's. */
 export interface BuildSheet {
@@ -43,13 +43,15 @@ export interface BuildSheet {
   readonly head: { readonly entries: number; readonly code: string }
 }
 
-/** A step and the entry by which it was done; null while it is not. */
+/** A step and the entry by which its work was done; null while it is not. */
 export interface SheetStep {
   readonly name: string
   readonly kind: StepKind
   readonly done: Stamp | null
-  /** Who looked at it as a second person, where one did. */
-  readonly second: string | null
+  /** Who looked at it as a second person, and when; null where nobody did. */
+  readonly second: Stamp | null
+  /** Whether it still waits for a second person. */
+  readonly unconfirmed: boolean
 }
 
 /** The sheet of a build as far as it has come. The entries are all of the build's, from the first. */
@@ -91,31 +93,33 @@ function voidedBy(entries: readonly RecordedEvent[]): BuildSheet['voided'] {
   return entry?.event.type === 'build-voided' ? { ...stampOf(entry), reason: entry.event.reason } : null
 }
 
-/** Each step with the entry after which it was done and stayed so. */
+/** Each step with the entry after which its work was done and stayed so, and who looked at it last. */
 function stepsOn(
   spec: EngineSpec,
   atEnd: BuildState,
   entries: readonly RecordedEvent[],
 ): readonly SheetStep[] {
   const doneBy = new Map<string, Stamp>()
+  const lookedAtBy = new Map<string, Stamp>()
   let state = emptyBuild
   for (const entry of entries) {
     const before = state
     state = evolve(state, entry)
+    if (entry.event.type === 'step-confirmed')
+      lookedAtBy.set(entry.event.step, { ...stampOf(entry), person: entry.event.second })
     for (const step of spec.steps) {
       const isUntouched =
-        step.kind === 'run-procedure' &&
-        state.runs[step.procedure] === before.runs[step.procedure] &&
-        state.confirmed === before.confirmed
+        step.kind === 'run-procedure' && state.runs[step.procedure] === before.runs[step.procedure]
       if (isUntouched) continue
-      if (!isStepDone(spec, state, step)) doneBy.delete(step.id)
+      if (!isWorkDone(spec, state, step)) doneBy.delete(step.id)
       else if (!doneBy.has(step.id)) doneBy.set(step.id, stampOf(entry))
     }
   }
-  return spec.steps.map(({ id, name, kind }) => ({
-    name,
-    kind,
-    done: doneBy.get(id) ?? null,
-    second: atEnd.confirmed[id]?.second ?? null,
+  return spec.steps.map((step) => ({
+    name: step.name,
+    kind: step.kind,
+    done: doneBy.get(step.id) ?? null,
+    second: atEnd.confirmed[step.id] === undefined ? null : (lookedAtBy.get(step.id) ?? null),
+    unconfirmed: awaitsSecondPerson(spec, atEnd, step),
   }))
 }

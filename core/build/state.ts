@@ -30,6 +30,8 @@ export interface BuildState {
   readonly workedOn: { readonly step: string } | { readonly procedure: string } | null
   /** By step id: who looked at it as a second person. Falls away when anything more is done in the step. */
   readonly confirmed: Readonly<Record<string, Confirmation>>
+  /** By step id: who wants it done again, and why. Falls away when anything more is done in the step. */
+  readonly sentBack: Readonly<Record<string, Confirmation & { readonly reason: string }>>
   readonly finished: boolean
   /** Said not to count; nothing is added any more. */
   readonly voided: boolean
@@ -68,6 +70,7 @@ export const emptyBuild: BuildState = {
   runs: {},
   workedOn: null,
   confirmed: {},
+  sentBack: {},
   finished: false,
   voided: false,
   newerFrom: null,

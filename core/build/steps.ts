@@ -6,8 +6,11 @@ import { halfKey, type BuildState } from './state.ts'
 /** How a step stands. */
 export interface StepState {
   readonly step: Step
-  /** Done, whatever became of the steps before it; open to work on; or waiting for steps before it. */
-  readonly state: 'done' | 'open' | 'waiting'
+  /**
+   * Done, whatever became of the steps before it; open to work on; unconfirmed while only a second person's look is
+   * missing; or waiting for steps before it.
+   */
+  readonly state: 'done' | 'open' | 'unconfirmed' | 'waiting'
   /** Ids of the open steps that must be done first; empty unless waiting. */
   readonly waitingFor: readonly string[]
 }
@@ -19,7 +22,10 @@ export function stepStates(spec: EngineSpec, state: BuildState): readonly StepSt
   return spec.steps.map((step) => {
     if (!undone.has(step)) return { step, state: 'done', waitingFor: [] }
     const before = undoneBefore(step)
-    if (before.length === 0) return { step, state: 'open', waitingFor: [] }
+    if (before.length === 0) {
+      const open = awaitsSecondPerson(spec, state, step) ? 'unconfirmed' : 'open'
+      return { step, state: open, waitingFor: [] }
+    }
     const first = before.filter((each) => undoneBefore(each).length === 0)
     return { step, state: 'waiting', waitingFor: first.map(({ id }) => id) }
   })
@@ -27,12 +33,14 @@ export function stepStates(spec: EngineSpec, state: BuildState): readonly StepSt
 
 /**
  * The step to work on: the one the last entry was about, if it is still open, so that a build is taken up
- * where it was left; else the first open one. Null when there is none.
+ * where it was left; else the first open one; else the first that waits for a second person. Null when there is none.
  */
 export function currentStep(spec: EngineSpec, state: BuildState): Step | null {
-  const open = stepStates(spec, state).filter((each) => each.state === 'open')
-  const left = open.find(({ step }) => isWorkedOn(state, step))
-  return (left ?? open[0])?.step ?? null
+  const states = stepStates(spec, state)
+  const open = states.filter((each) => each.state === 'open')
+  const unconfirmed = states.filter((each) => each.state === 'unconfirmed')
+  const left = [...open, ...unconfirmed].find(({ step }) => isWorkedOn(state, step))
+  return (left ?? open[0] ?? unconfirmed[0])?.step ?? null
 }
 
 function isWorkedOn({ workedOn }: BuildState, step: Step): boolean {
@@ -59,7 +67,8 @@ function lacksSecondPerson({ started, confirmed }: BuildState, { id, secondPerso
   return secondPerson !== undefined && started?.apprentice === true && confirmed[id] === undefined
 }
 
-function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
+/** Whether what the step asks for is there, whoever has looked at it. */
+export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
   switch (step.kind) {
     case 'note-marks':
       return (state.marks[step.fit]?.[step.part] ?? null) !== null

@@ -34,7 +34,10 @@ export const peopleRequests = {
     output: people,
   },
   'people.remove': { input: z.strictObject({ person: z.uuid(), by }), output: people },
-  /** Somebody comes to the bench: chosen from the list, or by what the badge types. The PIN where there is one. */
+  /**
+   * Somebody comes to the bench: chosen from the list, or by what the badge types. Refuses `pin-wanted` where there is a
+   * PIN and none is sent.
+   */
   'people.enter': {
     input: z.strictObject({
       who: z.union([z.strictObject({ person: z.uuid() }), z.strictObject({ badge: z.string().max(200) })]),

@@ -89,10 +89,11 @@ export const hostWords = {
   'pin-too-short': ({ fewest }: { fewest: number }) =>
     `The PIN is too short. Give at least ${fewest} digits or letters.`,
   'pin-wrong': ({ name }: { name: string }) => `That is not the PIN of ${name}. Type it again.`,
+  'pin-wanted': ({ name }: { name: string }) => `${name} has a PIN. Type it.`,
   'pin-wait': ({ seconds }: { seconds: number }) =>
     `Too many wrong PINs. Wait ${seconds} s, then type it again.`,
   'second-is-first': ({ name }: { name: string }) =>
-    `${name} is at the bench, and nobody looks over their own shoulder. Call somebody else.`,
+    `This is ${name}’s own work, and nobody looks over their own shoulder. Call somebody else.`,
   'second-not-known': ({ name }: { name: string }) =>
     `${name} is not in the list of people as a mechanic, so the look would not count. Call a mechanic who is.`,
   'person-missing': (_: None) => 'Nobody is named. Type who stands at the bench.',

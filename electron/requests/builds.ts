@@ -1,4 +1,4 @@
-import { decide, mentionsOf, readPerson, startBuild } from '../../core/build/index.ts'
+import { decide, handsIn, mentionsOf, readPerson, startBuild } from '../../core/build/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
@@ -46,7 +46,7 @@ export function buildRequests(given: {
       if (!person.ok) return person
       const known = people.present(person.value)
       if (!known.ok) return known
-      const apprentice = known.value?.role === 'apprentice'
+      const apprentice = input.apprentice || known.value?.role === 'apprentice'
       const started = startBuild(engine.spec, { ...input, apprentice, specSha256: sha256(engine.text) })
       if (!started.ok) return started
 
@@ -74,15 +74,16 @@ export function buildRequests(given: {
       if (!person.ok) return person
       const known = people.present(person.value)
       if (!known.ok) return known
-      if (input.command.type === 'confirm-step') {
-        const second = people.second(input.command.second, person.value)
-        if (!second.ok) return second
-      }
       const taken = atHand.takeUp(input.build)
       if (!taken.ok) return taken
       const { spec, state } = taken.value
       if (input.after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
-      const decided = decide(spec, state, input.command)
+      const { command } = input
+      if (command.type === 'confirm-step' || command.type === 'send-back-step') {
+        const second = people.second(command.second, handsOn(store, input.build, command.step))
+        if (!second.ok) return second
+      }
+      const decided = decide(spec, state, command)
       if (!decided.ok) return decided
       const mentions = decided.value.flatMap((event) => mentionsOf(spec, { person: person.value, event }))
       const added = store.append({
@@ -102,4 +103,13 @@ export function buildRequests(given: {
       return done({ events: [...added.value] })
     },
   }
+}
+
+/** Whose work a step of a build is; nobody's where the build cannot be read or has no such step. */
+function handsOn(store: Store, build: string, stepId: string): readonly string[] {
+  const opened = openBuild(store, build)
+  if (!opened.ok) return []
+  const { spec, events } = opened.value
+  const step = spec.steps.find(({ id }) => id === stepId)
+  return step === undefined ? [] : handsIn(spec, events, step)
 }

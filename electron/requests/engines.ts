@@ -23,6 +23,7 @@ function lineOf(engine: Engine): EngineLine {
     summary: engine.spec?.summary ?? '',
     revision: engine.spec?.revision ?? '',
     demo: engine.spec?.source.kind === 'demo',
+    lookedAt: engine.spec?.steps.filter(({ secondPerson }) => secondPerson).map(({ name }) => name) ?? [],
     doubts: engine.kind === 'sound' ? engine.doubts.map(told) : [],
     faults: engine.kind === 'faulty' ? engine.faults.map(told) : [],
   }

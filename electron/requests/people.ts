@@ -4,11 +4,9 @@ import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import type { PersonRow, Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
-import { isPin, sealPin } from './pin.ts'
+import { isPin, PinTries, sealPin } from './pin.ts'
 
 const fewestPinSigns = 4
-const triesAtOnce = 5
-const waitMs = 30_000
 
 /** Who may make entries under which name. Nobody is asked for anything unless the shop has given the name a PIN. */
 export class People {
@@ -17,8 +15,7 @@ export class People {
   readonly #newId: () => string
   /** Ids of those who gave their PIN since the program was started. */
   readonly #proven = new Set<string>()
-  #wrongTries = 0
-  #waitUntil = 0
+  readonly #tries = new PinTries()
 
   constructor(given: { readonly store: Store; readonly now: () => Date; readonly newId: () => string }) {
     this.#store = given.store
@@ -33,13 +30,17 @@ export class People {
     return this.#isPresent(person) ? done(person) : refused('person-not-proven', { name }, 'person')
   }
 
-  /** Whether `second` may look at a step in which `person` acts: another one, kept by the bench, who is no apprentice. */
-  second(second: string, person: string): Outcome<null> {
-    const found = this.present(second.trim())
+  /**
+   * Whether `typed` may look at a step that is the work of `hands`: somebody else, kept by the bench as a mechanic, who is
+   * present.
+   */
+  second(typed: string, hands: readonly string[]): Outcome<null> {
+    const name = typed.trim()
+    const found = this.present(name)
     if (!found.ok) return found
-    if (second.trim() === person) return refused('second-is-first', { name: person }, 'command.second')
+    if (hands.includes(name)) return refused('second-is-first', { name }, 'command.second')
     if (found.value?.role !== 'mechanic')
-      return refused('second-not-known', { name: second.trim().slice(0, 80) }, 'command.second')
+      return refused('second-not-known', { name: name.slice(0, 80) }, 'command.second')
     return done(null)
   }
 
@@ -79,7 +80,8 @@ export class People {
         .find((each) => ('person' in who ? each.id === who.person : each.badge === who.badge.trim()))
       if (person === undefined) return refused('badge' in who ? 'badge-unknown' : 'person-unknown', {}, 'who')
       if (!this.#isPresent(person)) {
-        const proof = await this.#prove(person, pin ?? '')
+        if (pin === null) return refused('pin-wanted', { name: person.name }, 'pin')
+        const proof = await this.#prove(person, pin)
         if (!proof.ok) return proof
         this.#proven.add(person.id)
       }
@@ -120,20 +122,13 @@ export class People {
       : this.#prove(guard, by.pin)
   }
 
-  /** Refuses `pin-wrong`, and `pin-wait` after some wrong ones: nobody tries out ten thousand. */
+  /** Refuses `pin-wrong`, and `pin-wait` after some wrong ones. */
   async #prove(person: PersonRow, pin: string): Promise<Outcome<null>> {
-    const now = this.#now().getTime()
-    if (now < this.#waitUntil)
-      return refused('pin-wait', { seconds: Math.ceil((this.#waitUntil - now) / 1000) }, 'pin')
-    this.#wrongTries += 1 // before the check, which takes its time: many at once are no way round
-    if (this.#wrongTries >= triesAtOnce) {
-      this.#waitUntil = now + waitMs
-      this.#wrongTries = 0
-    }
+    const waitMs = this.#tries.begin(person.id, this.#now().getTime())
+    if (waitMs > 0) return refused('pin-wait', { seconds: Math.ceil(waitMs / 1000) }, 'pin')
     if (person.pin !== null && !(await isPin(pin, person.pin)))
       return refused('pin-wrong', { name: person.name }, 'pin')
-    this.#wrongTries = 0
-    this.#waitUntil = 0
+    this.#tries.succeeded(person.id)
     return done(null)
   }
 }

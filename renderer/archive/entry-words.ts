@@ -33,6 +33,7 @@ export const entryWords: { readonly [Type in BuildEvent['type']]: string } = {
   'run-paused': 'procedure paused',
   'run-resumed': 'procedure gone on with',
   'step-confirmed': 'step looked at by a second person',
+  'step-sent-back': 'step sent back by a second person',
   'build-finished': 'build finished',
   'build-amended': 'build amended',
   'build-voided': 'build said not to count',

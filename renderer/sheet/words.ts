@@ -53,6 +53,7 @@ export const correctionWords: { readonly [Each in BuildSheet['corrections'][numb
   'check-answered-again': 'check answered again',
   'readings-noted-again': 'measured again',
   'readings-withdrawn': 'readings withdrawn',
+  'step-sent-back': 'sent back',
 }
 
 /** Why a pull that is printed does not count. */

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Input } from '../../../core/contract.ts'
-import { clock, folder, store } from '../bench.ts'
-import { engines } from '../answers.ts'
+import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
 
 const ana = { id: null, name: 'Ana Ruiz', role: 'mechanic', by: null } as const
@@ -89,6 +88,16 @@ describe('a PIN', () => {
     expect((await enter('4711')).ok).toBe(true)
   })
 
+  it('is asked for where none is sent, which is no try', async () => {
+    const { ask } = await shop({ ...ana, badge: 'A-1', pin: '4711' })
+    const present = (pin: string | null) => ask('people.enter', { who: { badge: 'A-1' }, pin })
+    for (let times = 0; times < 9; times += 1)
+      expect(await present(null)).toMatchObject({
+        problem: { code: 'pin-wanted', sentence: 'Ana Ruiz has a PIN. Type it.' },
+      })
+    expect((await present('4711')).ok).toBe(true)
+  })
+
   it('is not in the file as it was typed', async () => {
     const { record } = await shop({ ...ana, pin: '4711' })
     expect(record.people()[0]?.pin).toMatch(/^[0-9a-f]{32}:[0-9a-f]{64}$/)
@@ -105,41 +114,36 @@ describe('a PIN', () => {
 })
 
 describe('an apprentice', () => {
-  /** The split-case three with a second person's look at its first step. */
-  const guarded = engines.flatMap((engine) =>
-    engine.kind === 'sound' && engine.id === 'skerry-3'
-      ? [
-          {
-            ...engine,
-            text: JSON.stringify(
-              (() => {
-                const spec = JSON.parse(engine.text) as { steps: Record<string, unknown>[] }
-                spec.steps[0]!.secondPerson = 'for-an-apprentice'
-                return spec
-              })(),
-            ),
-          },
-        ]
-      : [],
-  )
-
+  /** Bo has chosen the main shells of an engine; somebody is to look at them. */
   async function apprenticeship() {
-    const asked = asking(await store(folder()), { engines: guarded, now: clock() })
+    const asked = asking(await store(folder()))
     await asked.get('people.keep', ana)
     await asked.get('people.keep', bo)
     await asked.get('people.keep', { ...bo, name: 'Cy Vik' })
     const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Bo Lind' }
     const { line, events } = await asked.get('builds.start', start)
-    const act = (after: number, command: Input<'builds.act'>['command']) =>
-      asked.ask('builds.act', { build: line.id, after, person: 'Bo Lind', command })
+    const act = (after: number, command: Input<'builds.act'>['command'], person = 'Bo Lind') =>
+      asked.ask('builds.act', { build: line.id, after, person, command })
     await act(1, { type: 'note-marks', step: 'case-marks', typed: '1 1 1 1' })
-    const confirm = (second: string) => act(2, { type: 'confirm-step', step: 'case-marks', second })
-    return { events, confirm }
+    await act(2, { type: 'note-marks', step: 'crank-marks', typed: 'F G G H' })
+    const choose = (after: number, person: string) =>
+      act(after, { type: 'choose-shells', step: 'choose-mains', others: [] }, person)
+    expect((await choose(3, 'Bo Lind')).ok).toBe(true)
+    const confirm = (second: string, after = 4) =>
+      act(after, { type: 'confirm-step', step: 'choose-mains', second })
+    const sendBack = (second: string) =>
+      act(4, { type: 'send-back-step', step: 'choose-mains', second, reason: 'M2 is misread' })
+    return { ...asked, events, confirm, sendBack, choose }
   }
 
-  it('has builds that say so', async () => {
-    const { events } = await apprenticeship()
+  it('has builds that say so, who starts them and who is asked for', async () => {
+    const { events, get } = await apprenticeship()
     expect(events[0]?.event).toMatchObject({ type: 'build-started', apprentice: true })
+    const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
+    const [asked] = (await get('builds.start', { ...start, apprentice: true })).events
+    expect(asked?.event).toMatchObject({ apprentice: true })
+    const [own] = (await get('builds.start', start)).events
+    expect(own?.event).not.toHaveProperty('apprentice')
   })
 
   it.each([
@@ -147,8 +151,29 @@ describe('an apprentice', () => {
     ['another apprentice', 'Cy Vik', 'second-not-known'],
     ['somebody who is not in the list', 'Zed', 'second-not-known'],
   ])('is not looked after by %s', async (_, second, code) => {
-    const { confirm } = await apprenticeship()
+    const { confirm, sendBack } = await apprenticeship()
     expect(await confirm(second)).toMatchObject({ ok: false, problem: { code } })
+    expect(await sendBack(second)).toMatchObject({ ok: false, problem: { code } })
+  })
+
+  it('is not looked after by a mechanic who did it', async () => {
+    const { choose, confirm } = await apprenticeship()
+    await choose(4, 'Ana Ruiz')
+    expect(await confirm('Ana Ruiz', 5)).toMatchObject({
+      problem: {
+        code: 'second-is-first',
+        sentence: expect.stringContaining('Ana Ruiz’s own work') as string,
+      },
+    })
+  })
+
+  it('is looked after by a mechanic with a PIN once it was given', async () => {
+    const { get, confirm } = await apprenticeship()
+    const id = (await get('people.list', {})).find(({ name }) => name === 'Ana Ruiz')?.id ?? ''
+    await get('people.keep', { ...ana, id, pin: '4711' })
+    expect(await confirm('Ana Ruiz')).toMatchObject({ problem: { code: 'person-not-proven' } })
+    await get('people.enter', { who: { person: id }, pin: '4711' })
+    expect((await confirm('Ana Ruiz')).ok).toBe(true)
   })
 
   it('is looked after by a mechanic', async () => {
