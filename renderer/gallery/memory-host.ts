@@ -92,6 +92,7 @@ function lineOf({ spec }: Engine): EngineLine {
   return {
     ...{ id, name, summary, revision },
     demo: source.kind === 'demo',
+    lookedAt: spec.steps.filter(({ secondPerson }) => secondPerson).map((step) => step.name),
     doubts: of('doubt'),
     faults: of('fault'),
   }

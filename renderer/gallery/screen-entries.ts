@@ -39,7 +39,7 @@ const fault = {
 }
 const faulty = {
   ...{ id: 'ketch-1', name: 'Ketch 1 bilge pump', summary: 'Its file has a fault.', revision: '1' },
-  ...{ demo: true, doubts: [], faults: [fault] },
+  ...{ demo: true, lookedAt: [], doubts: [], faults: [fault] },
 }
 const lost = { code: 'record-damaged', path: '', sentence: 'The record is damaged. Restore a backup.' }
 
