@@ -20,6 +20,8 @@ export interface Entry {
   readonly shows: string
   /** Parts of a panel or a page in all their states; a drawing fills a sheet and has two sides; a screen is the window. */
   readonly kind: 'panel' | 'page' | 'drawing' | 'screen'
+  /** Buttons that are pressed to get there, by how their text begins. */
+  readonly press: readonly string[]
   load(shown: Shown): Promise<readonly State[]>
 }
 
@@ -36,9 +38,10 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     view: Component<Of>,
     /** The props of each state, by what it is called. */
     states: (shown: Shown) => Maybe<Readonly<Record<string, Of>>>,
+    press: readonly string[] = [],
   ): Entry => ({
     id: entryId(group, name),
-    ...{ group, name, shows, kind },
+    ...{ group, name, shows, kind, press },
     async load(shown) {
       const each = Object.entries(await states(shown))
       return each.map(([caption, props]) => ({

@@ -1,9 +1,11 @@
+import { createRawSnippet } from 'svelte'
 import { done } from '../../core/problem/index.ts'
 import BuildTable from '../archive/BuildTable.svelte'
 import ForkTable from '../archive/ForkTable.svelte'
 import ImportPanel from '../archive/ImportPanel.svelte'
 import SearchForm from '../archive/SearchForm.svelte'
 import TakeOut from '../archive/TakeOut.svelte'
+import PageFrame from '../parts/PageFrame.svelte'
 import BackupTable from '../record/BackupTable.svelte'
 import DoctorPanel from '../record/DoctorPanel.svelte'
 import Restored from '../record/Restored.svelte'
@@ -62,6 +64,12 @@ export const recordEntries: readonly Entry[] = [
     stopped: verifying({ state: 'stopped' }),
     'all as it was': verifying({ ...sampleVerification, breaks: [] }),
     'one broken': verifying(sampleVerification),
+  })),
+  part('Page frame', 'What stands round a page', PageFrame, async (shown) => ({
+    'a title and a way back': {
+      ...{ title: 'Record', bench: await benchWith(shown) },
+      children: createRawSnippet(() => ({ render: () => '<p>What the page is about.</p>' })),
+    },
   })),
   part('Wrench', 'A wrench as its owner writes it down', WrenchForm, async (shown) => {
     const { rack } = await benchWith(shown)

@@ -33,6 +33,26 @@ async function ofProcedure(shown: Shown) {
   return { ...(await at(shown, 'turn by an angle')), procedure }
 }
 
+const windowAt = (moment: string) => async (shown: Shown) => ({
+  all: { ...(await at(shown, moment)), theme: theme(shown) },
+})
+
+/** Small forms and lists on the bench: what it is, at which moment, and what is pressed to get there. */
+const pressed: readonly (readonly [string, string, ...string[]])[] = [
+  ['All steps', 'run in mid pass', 'All steps'],
+  ['View', 'run in mid pass', 'View'],
+  ['Bench view', 'run in mid pass', 'Bench view'],
+  ['Card of a fastener', 'run in mid pass', 'Fastener 4'],
+  ['Card of a shell', 'shells proposed', 'Saddle M2'],
+  ['Why these shells', 'shells proposed', 'M2'],
+  ['Measuring', 'shells proposed', 'M2', 'Measure'],
+  ['Tray', 'shells proposed', 'From the tray'],
+  ['Problem', 'run in mid pass', '! Problem'],
+  ['Pause', 'run in mid pass', 'Pause'],
+  ['Taking back', 'run in mid pass', '⌫'],
+  ['What the pull does', 'turn by an angle', 'What this pull does'],
+]
+
 const fault = {
   ...{ code: 'spec', path: 'fasteners.3.at' },
   sentence: 'Fastener 4 lies outside the flange. Correct its place.',
@@ -50,6 +70,13 @@ export const screenEntries: readonly Entry[] = [
   screen('Start page', 'Builds on the bench, and an engine with a fault', Engines, async (shown) => ({
     all: { bench: await benchWith(shown, { builds: builds(), faulty: [faulty] }), theme: theme(shown) },
   })),
+  screen(
+    'Start of a build',
+    'What is asked before the first step',
+    Engines,
+    async (shown) => ({ all: { bench: await benchWith(shown), theme: theme(shown) } }),
+    ['Skerry 3'],
+  ),
   screen('Wrenches', 'The wrenches of the shop', Wrenches, async (shown) => ({
     all: { bench: await benchWith(shown), onback: () => undefined },
   })),
@@ -76,9 +103,10 @@ export const screenEntries: readonly Entry[] = [
   })),
 
   ...momentNames.map((name) =>
-    ofBuild(capital(name), `The bench in a build: ${name}`, BuildWindow, async (shown) => ({
-      all: { ...(await at(shown, name)), theme: theme(shown) },
-    })),
+    ofBuild(capital(name), `The bench in a build: ${name}`, BuildWindow, windowAt(name)),
+  ),
+  ...pressed.map(([name, moment, ...texts]) =>
+    ofBuild(name, `The bench after “${texts.join('”, “')}”`, BuildWindow, windowAt(moment), texts),
   ),
   ofBuild('Labels', 'What to order, and labels for the tray', TrayPage, async (shown) => ({
     all: await at(shown, 'half of the shells fitted'),

@@ -1,12 +1,31 @@
+import { globSync, readFileSync } from 'node:fs'
+import { join, posix } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { openFlags } from '../../../core/tightening/index.ts'
 import { engines } from '../../../renderer/gallery/engines.ts'
 import { entries } from '../../../renderer/gallery/entries.ts'
+import { importsOf } from '../../layers/imports.ts'
 import { momentsOf } from '../../../renderer/gallery/moments.ts'
 
 describe('the entries of the gallery', () => {
   it('each have an address of their own', () => {
     expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length)
+  })
+
+  it('lead to every component of the window, all but the window itself', () => {
+    const root = join(import.meta.dirname, '../../..')
+    const found = new Set<string>()
+    const follow = (path: string) => {
+      if (found.has(path) || !/^renderer\/.*\.(ts|svelte)$/.test(path)) return
+      found.add(path)
+      for (const { specifier } of importsOf(path, readFileSync(join(root, path), 'utf8')))
+        if (specifier.startsWith('.')) follow(posix.join(posix.dirname(path), specifier))
+    }
+    follow('renderer/gallery/entries.ts')
+    const components = globSync('renderer/**/*.svelte', { cwd: root }).filter(
+      (path) => !/gallery\/|screens\/Window\.svelte/.test(path),
+    )
+    expect(components.filter((path) => !found.has(path))).toEqual([])
   })
 
   it('have every joint face of every demo engine', () => {
