@@ -22,6 +22,7 @@ export type {
   DoctorLine,
   Imported,
   PersonLine,
+  ReadEntry,
   ToldProblem,
   Verification,
   WrittenWrench,

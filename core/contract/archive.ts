@@ -11,6 +11,10 @@ const file = z.strictObject({
   text: z.string(),
 })
 
+/** An entry; its event is null where only a newer program knows it. */
+const entry = recordedEvent.extend({ event: recordedEvent.shape.event.nullable() })
+export type ReadEntry = z.output<typeof entry>
+
 const imported = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('added'), line: buildLine }),
   /** Was here already, entry for entry. */
@@ -24,8 +28,8 @@ const imported = z.discriminatedUnion('kind', [
     kind: z.literal('fork'),
     line: buildLine,
     at: z.int(),
-    here: recordedEvent,
-    there: recordedEvent,
+    here: entry,
+    there: entry,
   }),
 ])
 export type Imported = z.output<typeof imported>

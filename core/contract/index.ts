@@ -1,5 +1,5 @@
 export { archiveRequests, mostExportCharacters } from './archive.ts'
-export type { Imported } from './archive.ts'
+export type { Imported, ReadEntry } from './archive.ts'
 export { recordRequests } from './backups.ts'
 export type { BackupList, Verification } from './backups.ts'
 export { buildLine } from './build-line.ts'

@@ -1,5 +1,4 @@
 import { buildSheet, typedWords } from '../../core/build/index.ts'
-import type { RecordedEvent } from '../../core/build/index.ts'
 import type { Imported } from '../../core/contract.ts'
 import { done, problem } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
@@ -9,7 +8,7 @@ import type { BuildsAtHand } from './at-hand.ts'
 import { readExport, writeExport } from './export-form.ts'
 import type { Exported } from './export-form.ts'
 import type { HandlersOf } from './handlers.ts'
-import { lineOf, openBuild } from './open-build.ts'
+import { lineOf, openBuild, readEntry } from './open-build.ts'
 import { tableOf } from './tables.ts'
 
 type Archive = Pick<HandlersOf<'builds'>, 'builds.find' | 'builds.export' | 'builds.import' | 'builds.csv'>
@@ -69,17 +68,25 @@ function takeIn(store: Store, atHand: BuildsAtHand, exported: Exported): Outcome
   const { build, entries, events, spec, specText } = exported
   const here = store.build(build) === null ? null : openBuild(store, build)
   if (here !== null && !here.ok) return here
-  const { readOnly = null, events: ours = [] } = here?.value ?? {}
-  if (readOnly !== null) return { ok: false, problem: readOnly }
+  const readOnly = here?.value.readOnly
+  if (readOnly?.code === 'build-chain-broken') return { ok: false, problem: readOnly }
 
-  const fork = ours.findIndex(({ hash }, at) => events[at] !== undefined && events[at].hash !== hash)
-  const forked = fork === -1 ? null : forkOf(ours[fork], events[fork])
-  if (here !== null && forked !== null) return done({ ...forked, line: lineOf(here.value.row) })
+  const ours = store.entries(build)
+  const fork = ours.findIndex(({ sha256 }, at) => entries[at] !== undefined && entries[at].sha256 !== sha256)
+  const [mine, theirs] = [ours[fork], entries[fork]]
+  if (here !== null && mine !== undefined && theirs !== undefined)
+    return done({
+      kind: 'fork',
+      line: lineOf(here.value.row),
+      at: mine.seq,
+      here: readEntry(mine),
+      there: readEntry(theirs),
+    })
 
-  const news = entries.slice(ours.length)
-  if (news.length > 0) {
+  const news = { entries: entries.slice(ours.length), events: events.slice(ours.length) }
+  if (news.entries.length > 0) {
     const kept = { text: specText, engine: spec.name, demo: spec.source.kind === 'demo' }
-    const taken = store.take(build, news, mentionsIn(spec, events.slice(ours.length)), kept)
+    const taken = store.take(build, { ...news, mentions: mentionsIn(spec, news.events) }, kept)
     if (!taken.ok) return taken
     atHand.letGo(build)
   }
@@ -87,13 +94,7 @@ function takeIn(store: Store, atHand: BuildsAtHand, exported: Exported): Outcome
   if (row === null) return { ok: false, problem: problem('build-unknown', {}) }
   const line = lineOf(row)
   if (here === null) return done({ kind: 'added', line })
-  if (news.length > 0) return done({ kind: 'continued', line, added: news.length })
+  if (news.entries.length > 0) return done({ kind: 'continued', line, added: news.entries.length })
   const behind = ours.length - entries.length
   return done(behind === 0 ? { kind: 'known', line } : { kind: 'older', line, behind })
-}
-
-function forkOf(here: RecordedEvent | undefined, there: RecordedEvent | undefined) {
-  return here === undefined || there === undefined
-    ? null
-    : ({ kind: 'fork', at: here.seq, here, there } as const)
 }

@@ -29,6 +29,7 @@ export interface Exported {
   readonly specText: string
   readonly spec: EngineSpec
   readonly entries: readonly StoredEntry[]
+  /** Up to the first entry that only a newer program knows. */
   readonly events: readonly RecordedEvent[]
 }
 
@@ -54,8 +55,8 @@ export function writeExport(build: string, specText: string, entries: readonly S
 
 /**
  * Reads an export and checks every byte of it. Refuses `import-too-large`, `import-not-ours`, `import-newer`,
- * `import-altered` with the line, `import-spec-faulty`, `build-newer` where an entry is of a newer program, and
- * `import-senseless` where the entries do not make a build of the spec.
+ * `import-altered` with the line, `import-spec-faulty`, and `import-senseless` where the entries do not make a build of the
+ * spec. An entry of a newer program is kept as it is, like any other.
  */
 export function readExport(text: string): Outcome<Exported> {
   if (text.length > mostExportCharacters)
@@ -98,9 +99,11 @@ function parsed(line: string): unknown {
   }
 }
 
-const entryBody = recordedEvent
-  .omit({ hash: true, event: true })
-  .extend({ build: z.uuid(), previous: hash.nullable(), event: z.unknown() })
+const entryBody = recordedEvent.omit({ hash: true }).extend({
+  build: z.uuid(),
+  previous: hash.nullable(),
+  event: z.looseObject({ type: z.string(), version: z.int().min(1) }),
+})
 
 /** Entries begin at line 3. What is not of our shape is refused before it is written anew to compare it. */
 function readEntries(
@@ -110,20 +113,32 @@ function readEntries(
   const entries: StoredEntry[] = []
   const events: RecordedEvent[] = []
   let previous: string | null = null
+  let newer = false
   for (const [index, body] of lines.entries()) {
     const seq = index + 1
     const entry: StoredEntry = { seq, body, sha256: sha256(body) }
     const inside = entryBody.safeParse(parsed(body))
     if (!inside.success || !follows(build, seq, previous, entry)) return altered(index + 3)
     const { at, person } = inside.data
-    const event = readEvent(inside.data.event)
-    if (event.kind === 'unknown') return refused('build-newer', { entry: seq })
-    if (canonicalize({ ...inside.data, event: event.event }) !== body) return altered(index + 3)
+    const read = readEvent(inside.data.event)
+    const event = read.kind === 'known' ? read.event : inside.data.event
+    if (!isCanonical({ ...inside.data, event }, body)) return altered(index + 3)
     entries.push(entry)
-    events.push({ seq, at, person, event: event.event, hash: entry.sha256 })
+    newer ||= read.kind === 'unknown'
+    if (read.kind === 'known' && !newer)
+      events.push({ seq, at, person, event: read.event, hash: entry.sha256 })
     previous = entry.sha256
   }
   return done({ entries, events })
+}
+
+/** Whether a body is the canonical text of what it says. Nested too deep to be written anew, it is not. */
+function isCanonical(inside: unknown, body: string): boolean {
+  try {
+    return canonicalize(inside) === body
+  } catch {
+    return false
+  }
 }
 
 function soundSpec(text: string): Outcome<EngineSpec> {

@@ -1,6 +1,6 @@
 import type { BuildState, RecordedEvent } from '../../core/build/index.ts'
 import { readEvent, replay } from '../../core/build/index.ts'
-import type { BuildLine } from '../../core/contract.ts'
+import type { BuildLine, ReadEntry } from '../../core/contract.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
@@ -33,13 +33,19 @@ export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
 function readable(build: string, entries: readonly StoredEntry[]) {
   const broken = firstBroken(build, entries)
   const events: RecordedEvent[] = []
-  for (const { seq, body, sha256 } of broken === null ? entries : entries.slice(0, broken - 1)) {
-    const { at, person, event } = JSON.parse(body) as EntryBody
-    const read = readEvent(event)
-    if (read.kind === 'unknown') return { events, readOnly: problem('build-newer', { entry: seq }) }
-    events.push({ seq, at, person, event: read.event, hash: sha256 })
+  for (const entry of broken === null ? entries : entries.slice(0, broken - 1)) {
+    const { event, ...rest } = readEntry(entry)
+    if (event === null) return { events, readOnly: problem('build-newer', { entry: entry.seq }) }
+    events.push({ ...rest, event })
   }
   return { events, readOnly: broken === null ? null : problem('build-chain-broken', { entry: broken }) }
+}
+
+/** What an entry says; its event is null where only a newer program knows it. */
+export function readEntry({ seq, body, sha256 }: StoredEntry): ReadEntry {
+  const { at, person, event } = JSON.parse(body) as EntryBody
+  const read = readEvent(event)
+  return { seq, at, person, event: read.kind === 'known' ? read.event : null, hash: sha256 }
 }
 
 /** A build as a line of the list. */

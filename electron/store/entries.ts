@@ -1,13 +1,13 @@
-import type { Mention, RecordedEvent } from '../../core/build/index.ts'
+import type { RecordedEvent } from '../../core/build/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import type { Builds } from './builds.ts'
 import { seal } from './chain.ts'
-import type { EntryBody, StoredEntry } from './chain.ts'
+import type { StoredEntry } from './chain.ts'
 import { written } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
 import type { KeptSpec, Specs } from './specs.ts'
-import type { Addition } from './store.ts'
+import type { Addition, Taken } from './store.ts'
 
 /** The entries themselves: added at the end of a build, read in order, never changed. */
 export function entriesOn(db: Database, specs: Specs, builds: Builds) {
@@ -59,18 +59,12 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
   )
 
   const take = db.transaction(
-    (
-      build: string,
-      entries: readonly StoredEntry[],
-      mentions: readonly Mention[],
-      spec: KeptSpec,
-    ): Outcome<null> => {
+    (build: string, { entries, events, mentions }: Taken, spec: KeptSpec): Outcome<null> => {
       const before = hashToFollow(build, (entries[0]?.seq ?? 1) - 1)
       if (!before.ok) return before
       specs.keep(spec)
       for (const { seq, body, sha256 } of entries) insert.run(build, seq, body, sha256)
-      const added = entries.map(({ body }) => JSON.parse(body) as EntryBody)
-      builds.follow(build, added, mentions)
+      builds.follow(build, events, mentions)
       return done(null)
     },
   )
@@ -78,12 +72,7 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
   return {
     start: (addition: Addition, spec: KeptSpec) => written(() => add.immediate(addition, spec)),
     append: (addition: Addition) => written(() => add.immediate(addition, null)),
-    take: (
-      build: string,
-      entries: readonly StoredEntry[],
-      mentions: readonly Mention[],
-      spec: KeptSpec,
-    ): Outcome<null> => written(() => take.immediate(build, entries, mentions, spec)),
+    take: (build: string, taken: Taken, spec: KeptSpec) => written(() => take.immediate(build, taken, spec)),
     entries: (build: string): readonly StoredEntry[] => read.all(build),
   }
 }

@@ -28,6 +28,15 @@ export interface Addition {
   readonly mentions: readonly Mention[]
 }
 
+/** Entries of another record, to be added as they lie there. */
+export interface Taken {
+  readonly entries: readonly StoredEntry[]
+  /** What they say, up to the first that only a newer program knows. */
+  readonly events: readonly RecordedEvent[]
+  /** The words that these add to those the build is found by. */
+  readonly mentions: readonly Mention[]
+}
+
 /** The record of one bench. Everything is synchronous, so that a transaction is over when its function returns. */
 export interface Store {
   readonly file: string
@@ -36,16 +45,8 @@ export interface Store {
   append(addition: Addition): Outcome<readonly RecordedEvent[]>
   /** In order; empty for a build that is not there. */
   entries(build: string): readonly StoredEntry[]
-  /**
-   * Adds entries of another record as they lie there, after the last one of the build here. That they belong there is for
-   * the caller to have checked.
-   */
-  take(
-    build: string,
-    entries: readonly StoredEntry[],
-    mentions: readonly Mention[],
-    spec: KeptSpec,
-  ): Outcome<null>
+  /** Adds entries after the last one of the build here. That they belong there is for the caller to have checked. */
+  take(build: string, taken: Taken, spec: KeptSpec): Outcome<null>
   /** The one started last comes first: ids grow with time. */
   builds(search?: Search): readonly BuildRow[]
   countBuilds(): number
