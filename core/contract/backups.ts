@@ -24,12 +24,16 @@ const backups = z.strictObject({
 })
 export type BackupList = z.output<typeof backups>
 
+/** The build that is verified alone; null for the whole archive. */
+const build = z.uuid().nullable()
+
 const verification = z.discriminatedUnion('state', [
   z.strictObject({ state: z.literal('none') }),
-  z.strictObject({ state: z.literal('running'), builds: z.int(), of: z.int() }),
-  z.strictObject({ state: z.literal('stopped') }),
+  z.strictObject({ state: z.literal('running'), build, builds: z.int(), of: z.int() }),
+  z.strictObject({ state: z.literal('stopped'), build }),
   z.strictObject({
     state: z.literal('done'),
+    build,
     at: z.iso.datetime(),
     builds: z.int(),
     entries: z.int(),
@@ -57,7 +61,7 @@ export const recordRequests = {
     output: z.strictObject({ kept: z.string().nullable() }),
   },
   /** Follows the chain of a build, or of all for null, from the first entry on. One at a time; a new one ends the last. */
-  'verification.start': { input: z.strictObject({ build: z.uuid().nullable() }), output: verification },
+  'verification.start': { input: z.strictObject({ build }), output: verification },
   /** How far it has come. Ask again every second or so while it runs. */
   'verification.read': { input: nothing, output: verification },
   'verification.stop': { input: nothing, output: verification },

@@ -76,6 +76,7 @@ async function tellDoctor(options: Options, data: string): Promise<void> {
   const signs = { good: 'ok  ', look: 'look', bad: 'BAD ' }
   for (const line of await askDoctor({ host, why, version, dataFolder: data }, new Date()))
     console.log(`${signs[line.state]}  ${line.subject}: ${line.sentence}`)
+  console.log('Type, screen and voices only the window can see: they stand on its page “Record and backups”.')
 }
 
 /** Builds what is stale, in a process of its own: the builder is large and the host stays for hours. */

@@ -17,29 +17,31 @@ export function verificationRequests(
 
   function stop(): void {
     current.abort()
-    if (state.state === 'running') state = { state: 'stopped' }
+    if (state.state === 'running') state = { state: 'stopped', build: state.build }
   }
 
-  function start(only: string | null): void {
+  function start(build: string | null): void {
     current.abort()
     const { signal } = (current = new AbortController())
-    state = { state: 'running', builds: 0, of: 1 }
-    const onProgress = (builds: number, of: number): void => void (state = { state: 'running', builds, of })
-    store.walk({ only, signal, onProgress }).then(
+    state = { state: 'running', build, builds: 0, of: 1 }
+    const onProgress = (builds: number, of: number): void =>
+      void (state = { state: 'running', build, builds, of })
+    store.walk({ only: build, signal, onProgress }).then(
       (walk) => {
-        if (walk !== null && !signal.aborted) state = doneWith(walk)
+        if (walk !== null && !signal.aborted) state = doneWith(build, walk)
       },
       (error: unknown) => {
         if (signal.aborted) return
-        state = { state: 'stopped' }
+        state = { state: 'stopped', build }
         failed(error)
       },
     )
   }
 
-  function doneWith({ builds, entries, head, breaks }: Walk): Verification {
+  function doneWith(build: string | null, { builds, entries, head, breaks }: Walk): Verification {
     return {
       state: 'done',
+      build,
       at: now().toISOString(),
       builds,
       entries,

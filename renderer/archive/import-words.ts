@@ -1,4 +1,5 @@
 import type { Imported } from '../../core/contract.ts'
+import { counted } from '../parts/counted.ts'
 
 /** What became of a file that was taken in, in one sentence. */
 export function importText(outcome: Imported): string {
@@ -6,13 +7,13 @@ export function importText(outcome: Imported): string {
   const build = `${number} “${name}”`
   switch (outcome.kind) {
     case 'added':
-      return `Taken in as ${build}: ${entries} entries, each as it was confirmed.`
+      return `Taken in as ${build}: ${counted(entries, 'entry', 'entries')}, each as it was confirmed.`
     case 'known':
       return `${build} is here already, entry for entry. Nothing was changed.`
     case 'continued':
-      return `${build} went on elsewhere: ${outcome.added} more entries are here now, ${entries} in all.`
+      return `${build} went on elsewhere: ${counted(outcome.added, 'more entry is', 'more entries are')} here now, ${entries} in all.`
     case 'older':
-      return `${build} has ${outcome.behind} more entries here than in the file. Nothing was changed.`
+      return `${build} has ${counted(outcome.behind, 'more entry', 'more entries')} here than in the file. Nothing was changed.`
     case 'fork':
       return `${build} went two ways: from entry ${outcome.at} on, the file is not what is recorded here. Nothing was changed.`
     default:

@@ -41,6 +41,7 @@ export class Bench {
   readonly rack: WrenchRack
   readonly pictures: EnginePictures
   #place = $state.raw<Place>({ at: 'opening' })
+  #home = $state<'engines' | 'archive'>('engines')
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
   #preferences = $state.raw<Preferences | null>(null)
@@ -58,6 +59,10 @@ export class Bench {
   }
   get place() {
     return this.#place
+  }
+  /** The page that builds are opened from and left for. */
+  get home() {
+    return this.#home
   }
   get engines() {
     return this.#engines
@@ -101,8 +106,7 @@ export class Bench {
     if (!builds.ok) return this.#tell(builds.problem)
     this.#engines = engines.value
     this.#builds = builds.value
-    this.#place = { at: 'engines' }
-    if (this.#preferences?.atBuild) await this.keep({ atBuild: null })
+    await this.#goHome('engines')
   }
 
   async startBuild(
@@ -128,8 +132,13 @@ export class Bench {
     return true
   }
 
-  showArchive() {
-    this.#place = { at: 'archive' }
+  showArchive(): Promise<void> {
+    return this.#goHome('archive')
+  }
+
+  /** Back from a build to the page it was opened from, which is as it was left. */
+  leaveBuild(): Promise<void> {
+    return this.#home === 'archive' ? this.showArchive() : this.showEngines()
   }
 
   showRecord() {
@@ -191,6 +200,12 @@ export class Bench {
   }
   keepViews(build: string, faces: FaceViews) {
     return this.keep({ views: [...withViews(this.#preferences?.views ?? [], build, faces)] })
+  }
+
+  async #goHome(home: 'engines' | 'archive') {
+    this.#home = home
+    this.#place = { at: home }
+    if (this.#preferences?.atBuild) await this.keep({ atBuild: null })
   }
 
   async #read(build: string): Promise<BuildSession | null> {

@@ -13,6 +13,7 @@ export class BuildSearch {
   #pages = $state.raw<readonly (string | undefined)[]>([undefined])
   #chosen = $state.raw<readonly BuildLine[]>([])
   #problem = $state.raw<ToldProblem | null>(null)
+  #opened = $state<string | null>(null)
   #asked = 0
 
   constructor(client: Client) {
@@ -38,6 +39,15 @@ export class BuildSearch {
   }
   get problem() {
     return this.#problem
+  }
+  /** The build that was opened from here last, to come back to. */
+  get opened() {
+    return this.#opened
+  }
+
+  /** A build of the page is opened. */
+  open(build: string) {
+    this.#opened = build
   }
 
   /** Searches anew with what has changed, from the first page on. */

@@ -13,7 +13,7 @@ test('a damaged record is told of, and a backup put in its place; the damaged fi
   await page.getByRole('button', { name: 'Make a backup now' }).click()
   await page.getByRole('radio').first().waitFor()
   await page.getByRole('button', { name: 'Verify the whole archive' }).click()
-  await expect(page.getByText('✓ 1 build with 1 entries')).toBeVisible()
+  await expect(page.getByText('✓ 1 build with 1 entry: each is as it was confirmed')).toBeVisible()
 
   await bench.kill()
   const names = await readdir(bench.dataFolder)

@@ -1,0 +1,70 @@
+import { join } from 'node:path'
+import { evolve, replay } from '../../core/build/index.ts'
+import type { BuildCommand, BuildState } from '../../core/build/index.ts'
+import type { Answer, Input, Output, RequestName } from '../../core/contract.ts'
+import { sentenceOf } from '../../core/problem/index.ts'
+import { readSpec } from '../../core/spec/index.ts'
+import { openRequests } from '../../electron/requests/index.ts'
+import type { Answering } from '../../electron/requests/index.ts'
+import { nextCommand } from '../electron/mechanic.ts'
+
+const specs = join(import.meta.dirname, '../../specs')
+
+/** A bench that is worked on without a window: another one, or this one before its host is started. */
+export class OtherBench {
+  readonly #answer: Answering
+  readonly close: () => Promise<void>
+
+  private constructor(answer: Answering, close: () => Promise<void>) {
+    this.#answer = answer
+    this.close = close
+  }
+
+  static async at(dataFolder: string): Promise<OtherBench> {
+    const facts = { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder } as const
+    const opened = await openRequests(facts, specs, (line) => console.error(line))
+    if (!opened.ok) throw new Error(sentenceOf(opened.problem))
+    return new OtherBench(opened.value.answer, opened.value.close)
+  }
+
+  async get<Name extends RequestName>(name: Name, input: Input<Name>): Promise<Output<Name>> {
+    const given = (await this.#answer(name, input)) as Answer<Name>
+    if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+    return given.value
+  }
+
+  /** The id of the new build. */
+  async start(engine: string, name: string, serial: string, person: string): Promise<string> {
+    return (await this.get('builds.start', { engine, name, serial, person })).line.id
+  }
+
+  async act(build: string, command: BuildCommand, person = 'Ana Ruiz'): Promise<void> {
+    const { seq } = (await this.#read(build)).state
+    await this.get('builds.act', { build, after: seq, person, command })
+  }
+
+  /** Does what comes next, and all of it right, until there is `enough` or the build is finished. */
+  async goOn(build: string, enough: (state: BuildState) => boolean = () => false): Promise<BuildState> {
+    let { state, spec } = await this.#read(build)
+    for (
+      let command = nextCommand(spec, state);
+      command && !enough(state);
+      command = nextCommand(spec, state)
+    ) {
+      const input = { build, after: state.seq, person: 'Ana Ruiz', command }
+      state = (await this.get('builds.act', input)).events.reduce(evolve, state)
+    }
+    return state
+  }
+
+  async export(build: string): Promise<string> {
+    return (await this.get('builds.export', { build })).text
+  }
+
+  async #read(build: string) {
+    const { specText, events } = await this.get('builds.open', { build })
+    const read = readSpec(specText)
+    if (!read.ok) throw new Error('the spec cannot be read')
+    return { spec: read.spec, state: replay(events) }
+  }
+}
