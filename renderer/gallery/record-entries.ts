@@ -33,7 +33,9 @@ export const recordEntries: readonly Entry[] = [
       ...momentOf('skerry-3', name).build.line,
       id: String(index),
     }))
-    return { 'one chosen': { lines, chosen: lines.slice(0, 1), onchoose: nothing, onopen: nothing } }
+    return {
+      'one chosen': { lines, chosen: lines.slice(0, 1), opened: null, onchoose: nothing, onopen: nothing },
+    }
   }),
   part('Search', 'What is looked for in the archive', SearchForm, async (shown) => ({
     'all builds': { search: (await benchWith(shown)).search },
@@ -55,13 +57,13 @@ export const recordEntries: readonly Entry[] = [
   part('Restored', 'A backup is in its place', Restored, () => ({
     'with the file before it': { kept: 'record-set-aside.db', ongo: nothing },
   })),
-  part('Doctor', 'How the program stands, to be read out over the telephone', DoctorPanel, () => ({
-    'something of each': { client: clientWith({}) },
+  part('Doctor', 'How the program stands, to be read out over the telephone', DoctorPanel, async (shown) => ({
+    'something of each': { bench: await benchWith(shown) },
   })),
   part('Verification', 'Whether all is as it was confirmed', VerifyPanel, () => ({
     'not begun': verifying({ state: 'none' }),
-    running: verifying({ state: 'running', builds: 5, of: 14 }),
-    stopped: verifying({ state: 'stopped' }),
+    running: verifying({ state: 'running', build: null, builds: 5, of: 14 }),
+    stopped: verifying({ state: 'stopped', build: null }),
     'all as it was': verifying({ ...sampleVerification, breaks: [] }),
     'one broken': verifying(sampleVerification),
   })),

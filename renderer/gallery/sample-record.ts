@@ -39,6 +39,7 @@ export const sampleBackups: BackupList = {
 /** Walked to its end, with one build that was altered. */
 export const sampleVerification: Extract<Verification, { state: 'done' }> = {
   state: 'done',
+  build: null,
   at: '2026-03-09T12:00:00.000Z',
   ...{ builds: 14, entries: 2310, head: '91c4e07f2b5d83aa' },
   breaks: [

@@ -45,7 +45,9 @@ export class OtherBench {
 
   /** Does what comes next, and all of it right, until there is `enough` or the build is finished. */
   async goOn(build: string, enough: (state: BuildState) => boolean = () => false): Promise<BuildState> {
-    let { state, spec } = await this.#read(build)
+    const opened = await this.#read(build)
+    const { spec } = opened
+    let { state } = opened
     for (
       let command = nextCommand(spec, state);
       command && !enough(state);
