@@ -1,11 +1,16 @@
-import type { App, Session } from 'electron'
+import type { App, Session, WebContents } from 'electron'
 import { contentPolicy } from '../pages/index.ts'
 import { isOurs } from './window-rules.ts'
 
-/** Refuses every permission: Electron grants all that are asked for unless both handlers say otherwise. */
+/**
+ * Refuses every permission but the whole screen for our own page, which the bench view asks for: Electron grants all
+ * that are asked for unless both handlers say otherwise.
+ */
 export function refusePermissions(session: Session): void {
-  session.setPermissionRequestHandler((_contents, _permission, answer) => answer(false))
-  session.setPermissionCheckHandler(() => false)
+  const isUsed = (contents: WebContents | null, permission: string): boolean =>
+    permission === 'fullscreen' && contents !== null && isOurs(contents.getURL())
+  session.setPermissionRequestHandler((contents, permission, answer) => answer(isUsed(contents, permission)))
+  session.setPermissionCheckHandler((contents, permission) => isUsed(contents, permission))
   session.setDevicePermissionHandler(() => false)
 }
 
