@@ -1,6 +1,7 @@
 import { drawingFacts } from '../../core/build/index.ts'
 import { sceneOf } from '../../core/layout/index.ts'
 import { patterns } from '../../core/spec/index.ts'
+import { fitting } from '../canvas/camera.ts'
 import SceneList from '../canvas/SceneList.svelte'
 import CautionNote from '../parts/CautionNote.svelte'
 import Choice from '../parts/Choice.svelte'
@@ -9,9 +10,11 @@ import OpenTime from '../parts/OpenTime.svelte'
 import ProblemNote from '../parts/ProblemNote.svelte'
 import QrCode from '../parts/QrCode.svelte'
 import ReasonForm from '../parts/ReasonForm.svelte'
+import CardOnBoard from './CardOnBoard.svelte'
 import { benchAt, momentOf } from './at-bench.ts'
 import { engineOf } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
+import type { Shown } from './shown.ts'
 
 const part = entriesOf('Parts', 'panel')
 const nothing = () => undefined
@@ -53,6 +56,12 @@ export const partEntries: readonly Entry[] = [
       ...{ onreason: nothing, oncancel: nothing },
     },
   })),
+  part('Card of a fastener', 'Every pass of it, and what was flagged', CardOnBoard, (shown) =>
+    cardOf(shown, 'fastener/case-1'),
+  ),
+  part('Card of a half', 'Its shell, and why that one', CardOnBoard, (shown) =>
+    cardOf(shown, 'half/M1/upper'),
+  ),
   part('Drawing in words', 'What the canvas shows, for keys and screen readers', SceneList, () => {
     const { step, build } = momentOf('skerry-3', 'run in mid pass')
     const { spec } = build.engine
@@ -62,6 +71,24 @@ export const partEntries: readonly Entry[] = [
     return { 'in mid pass': { scene, onTap: nothing } }
   }),
 ]
+
+/** A card beside what was tapped, in the middle of a run. */
+async function cardOf(shown: Shown, about: string) {
+  const { step, build } = momentOf('skerry-3', 'run with a flag')
+  const { session } = await benchAt(shown, build)
+  const board = { width: 428, height: 640 }
+  const facts = drawingFacts(session.spec, session.state, step)
+  const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
+  const scene = sceneOf(session.spec, facts, { from: 'below', turn: 0 }, sheet)
+  const { seq } = session.state
+  return {
+    'in a run with a flag': {
+      ...{ session, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
+      units: { torque: 'N·m', length: 'mm' } as const,
+      asked: { about, at: { x: 214, y: 320 }, seq },
+    },
+  }
+}
 
 function byName<Name extends string, Of>(names: readonly Name[], of: (name: Name) => Of) {
   return Object.fromEntries(names.map((name) => [name, of(name)]))
