@@ -39,6 +39,16 @@ export function middleOf(box: Box): Point {
   return { x: box.left + box.width / 2, y: box.top + box.height / 2 }
 }
 
+/** Clockwise from the upper left. */
+export function cornersOf({ left, top, width, height }: Box): readonly Point[] {
+  return [
+    { x: left, y: top },
+    { x: left + width, y: top },
+    { x: left + width, y: top + height },
+    { x: left, y: top + height },
+  ]
+}
+
 /** Whether the two share an area; touching edges do not. */
 export function overlap(a: Box, b: Box): boolean {
   return (
@@ -102,10 +112,15 @@ export function segmentsCross(a: Point, b: Point, c: Point, d: Point): boolean {
 }
 
 /** From a point to the nearest point of a segment. */
-export function distanceToSegment({ x, y }: Point, a: Point, b: Point): number {
+export function distanceToSegment(point: Point, a: Point, b: Point): number {
+  const { x, y } = nearestOnSegment(point, a, b)
+  return Math.hypot(x - point.x, y - point.y)
+}
+
+export function nearestOnSegment({ x, y }: Point, a: Point, b: Point): Point {
   const dx = b.x - a.x
   const dy = b.y - a.y
   const length2 = dx * dx + dy * dy
   const share = length2 === 0 ? 0 : Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / length2))
-  return Math.hypot(a.x + share * dx - x, a.y + share * dy - y)
+  return { x: a.x + share * dx, y: a.y + share * dy }
 }

@@ -3,13 +3,15 @@ import type { EngineSpec } from '../spec/index.ts'
 import { boxAround, boxBetween, type Point } from './box.ts'
 import { minimalBoxes } from './bearing-size.ts'
 import { discsOf, type Disc } from './discs.ts'
+import { endNames } from './end-names.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
+import { labelSize } from './lettering.ts'
 import { areaOf, onFace, type OnFace } from './on-face.ts'
 import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
 import { roomIn, type Room } from './room.ts'
 import type { Box } from './scene.ts'
-import { fitted, writable, type Sizes } from './sizes.ts'
+import { fitted, sizesOn, writable, type Sizes } from './sizes.ts'
 import { projectionOf, type Projection } from './view.ts'
 
 /** One face being drawn: the spec's part in it, the way it lies on the sheet, and what room is left for labels. */
@@ -45,7 +47,11 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
   const outline = outlineOf(spec, caseFace, [...caseBosses, ...bosses])
   const openings = openingsOf(caseFace, outline, caseBosses)
   const body = boxAround([...outline, ...bosses].map(({ x, y }) => place(x, y)))
-  const { frame, sizes } = fitted(body, sheet, along.x !== 0)
+  const ends = endNames(spec, here.face, sizesOn(sheet, 1)).map(labelSize)
+  const { frame, sizes } = fitted(body, sheet, along.x !== 0, {
+    width: Math.max(...ends.map(({ width }) => width)),
+    height: Math.max(...ends.map(({ height }) => height)),
+  })
   const bearings = minimalBoxes(here, place, sizes)
   const onTheSheet = (part: Parameters<typeof areaOf>[0]): Box => {
     const { left, top, width, height } = areaOf(part)
@@ -58,7 +64,8 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
   const zones = [...dowels, ...here.oilPassages, ...here.beads.flatMap(({ keepOut }) => keepOut)].map(
     onTheSheet,
   )
-  const discs = discsOf(here, facts, place, sizes, bearings, zones)
+  const edge = outline.map(({ x, y }) => place(x, y))
+  const discs = discsOf(here, facts, place, sizes, { bearings, zones, edge })
   return {
     ...{
       spec,

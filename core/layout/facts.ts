@@ -11,7 +11,10 @@ export interface View {
 export interface Sheet {
   readonly widthPx: number
   readonly heightPx: number
-  /** Height of the capitals of a fastener's number. */
+  /**
+   * Height of the capitals of what is next: its number and its value. Other numbers have this height too up to 18 px, and
+   * are smaller where fasteners are close to each other or to the edge; names are smaller still.
+   */
   readonly capitalPx: number
 }
 

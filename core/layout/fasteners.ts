@@ -1,5 +1,6 @@
-import { haloReach, inner, rimReach, type Disc } from './discs.ts'
+import { badgeRadius, inner, rimReach, type Disc } from './discs.ts'
 import { drawnBeads } from './beads.ts'
+import type { Point } from './box.ts'
 import { inMillimetres } from '../quantity/index.ts'
 import type { Drawing } from './drawing.ts'
 import type { FastenerState } from './facts.ts'
@@ -19,12 +20,12 @@ export function asHoles(drawing: Drawing): boolean {
   )
 }
 
-/** Every fastener of the face: its holes, or its discs by state. */
-export function fastenerShapes(drawing: Drawing): readonly Shape[] {
+/** Every fastener of the face: its holes, or its discs by state, with the numbers that stand beside theirs. */
+export function fastenerShapes(drawing: Drawing, beside: ReadonlyMap<string, Shape>): readonly Shape[] {
   if (asHoles(drawing)) return drawing.discs.map((disc) => hole(drawing, disc))
   return drawing.discs.flatMap((disc) => {
     const { state, share } = stateOf(drawing, disc.id)
-    return discShapes(disc, state, share)
+    return discShapes(disc, state, share, beside.get(disc.id) ?? null)
   })
 }
 
@@ -36,25 +37,27 @@ function hole({ spec, here }: Drawing, { id, x, y }: Disc): CircleShape {
   return { kind: 'circle', id: `${about}/hole`, about, layer: 'parts', role: 'hole', x, y, radius }
 }
 
-function discShapes(disc: Disc, state: FastenerState, share: number): readonly Shape[] {
+/** Where the number stands beside the disc, a tick or an exclamation mark has the disc's middle instead. */
+function discShapes(disc: Disc, state: FastenerState, share: number, beside: Shape | null): readonly Shape[] {
+  const rim = circle(disc, 'disc', 'waiting', disc.radius)
   switch (state) {
     case 'waiting':
-      return [circle(disc, 'disc', 'waiting', disc.radius), number(disc, 'waiting')]
+      return [rim, beside ?? number(disc, 'waiting')]
     case 'after-next':
       return [
-        circle(disc, 'ring', 'after-next', disc.radius * 1.2),
-        circle(disc, 'disc', 'waiting', disc.radius),
-        number(disc, 'waiting'),
+        rim,
+        circle(disc, 'ring', 'after-next', disc.radius * (inner + 0.06)),
+        beside ?? number(disc, 'waiting'),
       ]
     case 'next':
       return [
-        circle(disc, 'ring', 'next-halo', disc.nextRadius * (haloReach - 0.04), 'overlay'),
+        circle(disc, 'ring', 'next-halo', disc.haloRadius, 'overlay'),
         circle(disc, 'disc', 'next', disc.nextRadius, 'overlay'),
-        number(disc, 'next', disc.nextRadius / disc.radius, 'overlay'),
+        beside ?? number(disc, 'next', disc.nextCapital, 'overlay'),
       ]
     case 'partly-done':
       return [
-        circle(disc, 'disc', 'waiting', disc.radius),
+        rim,
         {
           kind: 'ring',
           ...of(disc, 'share', 'partly-done'),
@@ -64,12 +67,23 @@ function discShapes(disc: Disc, state: FastenerState, share: number): readonly S
           outer: disc.radius,
           share: Math.min(Math.max(share, 0), 1),
         },
-        number(disc, 'waiting'),
+        beside ?? number(disc, 'waiting'),
       ]
-    case 'done':
-      return [circle(disc, 'disc', 'done', disc.radius), number(disc, 'done'), badge(disc), tick(disc)]
+    case 'done': {
+      const done = circle(disc, 'disc', 'done', disc.radius)
+      return beside === null
+        ? [done, number(disc, 'done'), badge(disc), tick(disc, 'tick', badgeMiddle(disc), badgeRadius)]
+        : [done, tick(disc, 'tick-fitted', disc, inner), beside]
+    }
     case 'flagged':
-      return [diamond(disc), number(disc, 'waiting', 0.94), badge(disc), exclamation(disc)]
+      return beside === null
+        ? [
+            diamond(disc),
+            number(disc, 'waiting', disc.capital * 0.88),
+            badge(disc),
+            exclamation(disc, badgeMiddle(disc), badgeRadius),
+          ]
+        : [diamond(disc), exclamation(disc, disc, inner), beside]
     default:
       return state satisfies never
   }
@@ -88,25 +102,23 @@ function circle(disc: Disc, piece: string, role: Role, radius: number, layer?: L
   return { kind: 'circle', ...of(disc, piece, role, layer), x: disc.x, y: disc.y, radius }
 }
 
-function number(disc: Disc, role: Role, times = 1, layer?: Layer): TextShape {
+function number(disc: Disc, role: Role, capital = disc.capital, layer?: Layer): TextShape {
   return {
     kind: 'text',
     ...of(disc, 'number', role, layer),
     x: disc.x,
     y: disc.y,
     text: disc.number,
-    capital: disc.capital * times,
+    capital,
     anchor: 'middle',
     weight: 'bold',
   }
 }
 
-const badgeRadius = 0.4
-
-/** On the rim, up and to the right. */
-function badgeMiddle({ x, y, radius }: Disc): { readonly x: number; readonly y: number } {
+/** On the rim. */
+function badgeMiddle({ x, y, radius, badge }: Disc): Point {
   const away = (rimReach - badgeRadius) * radius * Math.SQRT1_2
-  return { x: x + away, y: y - away }
+  return { x: x + badge.x * away, y: y + badge.y * away }
 }
 
 function badge(disc: Disc): CircleShape {
@@ -118,28 +130,27 @@ function badge(disc: Disc): CircleShape {
   }
 }
 
-function tick(disc: Disc): LineShape {
-  const { x, y } = badgeMiddle(disc)
-  const size = badgeRadius * disc.radius * 0.55
+/** `share` of the disc's radius is what it has for itself. */
+function tick(disc: Disc, role: Role, { x, y }: Point, share: number): LineShape {
+  const size = share * disc.radius * 0.55
   const points = [x - size, y, x - size * 0.25, y + size * 0.75, x + size, y - size * 0.75]
-  return { kind: 'line', ...of(disc, 'tick', 'tick'), points, closed: false }
+  return { kind: 'line', ...of(disc, 'tick', role), points, closed: false }
 }
 
-function exclamation(disc: Disc): TextShape {
+function exclamation(disc: Disc, { x, y }: Point, share: number): TextShape {
   return {
     kind: 'text',
     ...of(disc, 'exclamation', 'warning-label'),
-    ...badgeMiddle(disc),
+    ...{ x, y },
     text: '!',
-    capital: badgeRadius * disc.radius * 1.2,
+    capital: share * disc.radius * 1.2,
     anchor: 'middle',
     weight: 'bold',
   }
 }
 
 function diamond(disc: Disc): LineShape {
-  const reach = rimReach * disc.radius
-  const { x, y } = disc
-  const points = [x, y - reach, x + reach, y, x, y + reach, x - reach, y]
+  const { x, y, corner } = disc
+  const points = [x, y - corner, x + corner, y, x, y + corner, x - corner, y]
   return { kind: 'line', ...of(disc, 'disc', 'flagged'), points, closed: true }
 }

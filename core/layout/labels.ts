@@ -1,12 +1,21 @@
-import { signs } from './signs.ts'
 import { beadPath, drawnBeads, keepOutId } from './beads.ts'
 import type { DrawnBearing } from './bearings.ts'
 import { boreOutline, type Bore } from './bores.ts'
-import { boxAround, grown, middleOf, type Point } from './box.ts'
+import { boxAround, cornersOf, grown, middleOf, type Point } from './box.ts'
 import { cornersOnSheet, moved, onSheet, placeOf, type Drawing } from './drawing.ts'
 import { inMillimetres } from '../quantity/index.ts'
-import { labelBox, labelSize, letter, type Label, type Line, type Place } from './lettering.ts'
+import {
+  labelBox,
+  labelSize,
+  letter,
+  letterAll,
+  type Label,
+  type Lettered,
+  type Line,
+  type Place,
+} from './lettering.ts'
 import { areaOf } from './on-face.ts'
+import { inside } from './polygon.ts'
 import type { Box, Shape } from './scene.ts'
 
 /** Everything that a label may not cover, and what it may cover at a cost. */
@@ -36,29 +45,20 @@ function areaBox(drawing: Drawing, part: Parameters<typeof areaOf>[0]): Box {
   return boxAround(cornersOnSheet(drawing, areaOf(part)))
 }
 
-/** All labels but the value at the next fastener, each where there is room for it: the important ones first. */
+/** The labels of bearings, halves, zones, bores and dowels, each where there is room for it: the important ones first. */
 export function labelShapes(
   drawing: Drawing,
   bearings: readonly DrawnBearing[],
   bores: readonly Bore[],
 ): readonly Shape[] {
+  const { room } = drawing
   return [
-    ...placed(drawing, signs(drawing)),
-    ...placed(drawing, bearingLabels(drawing, bearings)),
+    ...bearingLabels(drawing, bearings),
     ...halfLabels(drawing, bearings),
-    ...placed(drawing, zoneLabels(drawing)),
-    ...placed(drawing, boreLabels(drawing, bores)),
-    ...placed(drawing, dowelLabels(drawing)),
+    ...letterAll(zoneLabels(drawing), room),
+    ...letterAll(boreLabels(drawing, bores), room),
+    ...letterAll(dowelLabels(drawing), room),
   ]
-}
-
-function placed({ room }: Drawing, labels: readonly Label[]): readonly Shape[] {
-  return labels.flatMap((label) => {
-    const lettered = letter(label, room)
-    if (lettered === null) return []
-    room.takeBox(lettered.box)
-    return lettered.shapes
-  })
 }
 
 /** Beside a point, in a direction along one of the sheet's sides. */
@@ -73,7 +73,7 @@ function beside({ x, y }: Point, direction: Point, lines: readonly Line[]): Plac
  * The name of each bearing with its clearance. All stand at the same corner of their bearings, the one that has room most
  * often, so that the eye finds the next one where it expects it; only where that is taken does one stand elsewhere.
  */
-function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Label[] {
+function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Shape[] {
   const { sizes, facts, room, across } = drawing
   const labels = bearings.map((drawn) => {
     const fact = facts.bearings[drawn.bearing.id]
@@ -91,7 +91,7 @@ function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): rea
         role: outside ? 'warning-label' : 'label',
       },
     ]
-    return { drawn, lines, places: cornersOf(drawing, drawn, lines) }
+    return { drawn, lines, places: quartersOf(drawing, drawn, lines) }
   })
   const ranks = (labels[0]?.places ?? []).map((_, rank) => {
     const boxes = labels.flatMap(({ lines, places }) => {
@@ -103,13 +103,13 @@ function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): rea
     return { rank, worth: taken * 20 + cost + rank * 0.3 }
   })
   const order = ranks.toSorted((a, b) => a.worth - b.worth).map(({ rank }) => rank)
-  return labels.map(({ drawn, lines, places }) => {
+  const lettered = labels.flatMap(({ drawn, lines, places }) => {
     const { middle, reach, bearing, whole } = drawn
     const ends = ([1, -1] as const).map((side) => {
       const at = moved(drawing, middle, 0, side * (reach + 2 * sizes.px))
       return beside(at, turned(across, side), lines)
     })
-    return {
+    const label: Label = {
       id: `bearing/${bearing.id}/name`,
       about: `half/${bearing.id}/upper`,
       layer: 'parts',
@@ -117,11 +117,55 @@ function bearingLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): rea
       places: [...order.flatMap((rank) => places[rank] ?? []), ...ends],
       target: { ...middle, radius: Math.max(whole.width, whole.height) / 2, box: whole, clear: 2 * sizes.px },
     }
+    const found = letter(label, room)
+    if (found !== null) room.takeBox(found.box)
+    return found === null ? [] : [{ ...found, drawn }]
   })
+  return [...lettered.flatMap(({ shapes }) => shapes), ...shelves(drawing, lettered)]
+}
+
+type LetteredBearing = Lettered & { readonly drawn: DrawnBearing }
+
+/**
+ * Where two names share a bay, one above the other, each has a line from its own bearing along its whole length: which
+ * is whose could not be told otherwise.
+ */
+function shelves({ along, sizes }: Drawing, lettered: readonly LetteredBearing[]): readonly Shape[] {
+  const lying = along.x !== 0
+  const extent = ({ left, top, width, height }: Box) =>
+    lying ? { from: left, to: left + width } : { from: top, to: top + height }
+  const besides = lettered
+    .filter(({ shapes }) => shapes.every(({ kind }) => kind === 'text'))
+    .map(({ box, drawn }) => ({
+      box,
+      id: drawn.bearing.id,
+      label: extent(box),
+      bearing: extent(drawn.whole),
+    }))
+    .filter(({ label, bearing }) => label.from >= bearing.to || label.to <= bearing.from)
+  return besides
+    .filter(({ id, label }) =>
+      besides.some((other) => other.id !== id && other.label.from < label.to && label.from < other.label.to),
+    )
+    .map(({ id, box, label, bearing }): Shape => {
+      const [from, to] = label.from >= bearing.to ? [bearing.to, label.to] : [bearing.from, label.from]
+      const beside = lying ? box.top + box.height - sizes.px : box.left + sizes.px
+      const points = lying ? [from, beside, to, beside] : [beside, from, beside, to]
+      const about = `half/${id}/upper`
+      return {
+        kind: 'line',
+        id: `bearing/${id}/shelf`,
+        about,
+        layer: 'parts',
+        role: 'label-leader',
+        points,
+        closed: false,
+      }
+    })
 }
 
 /** Beside the four quarters of a bearing, then nearer the axis and further from it, then all of these a little away. */
-function cornersOf(drawing: Drawing, drawn: DrawnBearing, lines: readonly Line[]): readonly Place[] {
+function quartersOf(drawing: Drawing, drawn: DrawnBearing, lines: readonly Line[]): readonly Place[] {
   const { sizes, along } = drawing
   const { middle, reach, bearing } = drawn
   const half = bearing.width / 2 + (bearing.thrust ? 5 : 0) + 3 * sizes.px
@@ -148,12 +192,12 @@ function halfLabels(drawing: Drawing, bearings: readonly DrawnBearing[]): readon
       const labels = (['upper', 'lower'] as const).map((half) => halfLabel(drawing, drawn, half, way))
       const clear = ({ lines, places }: Label): boolean =>
         places.every((place) => room.free(labelBox(lines, place)) && room.cost(labelBox(lines, place)) < 5)
-      if (labels.every(clear)) return placed(drawing, labels)
+      if (labels.every(clear)) return letterAll(labels, room)
     }
   const [first] = bearings
   if (first === undefined) return []
   const labels = (['upper', 'lower'] as const).map((half) => halfLabel(drawing, first, half, 'beyond'))
-  return placed(drawing, labels)
+  return letterAll(labels, room)
 }
 
 /** The word for a half, beyond its end or on the nose's or the drive's side of it. */
@@ -218,35 +262,34 @@ function zoneLabels(drawing: Drawing): readonly Label[] {
   })
 }
 
+/** Where a bore's number may stand in it, as shares of its extent across and along: a way off its middle. */
+const placesInBore = [0, 0.3, -0.3].flatMap((along) =>
+  [0.5, -0.5, 0.68, -0.68, 0.35, -0.35, 0.2, -0.2].map((across) => ({ along, across })),
+)
+
+/** Each wholly inside its own bore and in no other, or left out: beside it, it could be read as another's. */
 function boreLabels(drawing: Drawing, bores: readonly Bore[]): readonly Label[] {
-  const { sizes, along } = drawing
-  return bores.map((bore) => {
+  const { sizes } = drawing
+  const edges = bores.map((bore) => onSheet(drawing, boreOutline(bore)))
+  return bores.map((bore, index) => {
     const lines: readonly Line[] = [
       { text: `bore ${bore.number}`, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
     ]
     const middle = drawing.place(bore.x, bore.y)
-    const { width, height } = labelSize(lines)
-    const extent = along.x !== 0 ? height : width
-    const places = [0.5, -0.5, 0.68, -0.68, 0.35, -0.35].map((share): Place => {
-      const at = moved(drawing, middle, 0, -share * bore.halfAcross)
-      return { ...at, anchor: 'middle' }
-    })
-    const outer = [1, -1].map((side): Place => {
-      const at = moved(drawing, middle, 0, -side * (bore.halfAcross + extent / 2))
-      return { ...at, anchor: 'middle' }
-    })
-    const id = `bore/${bore.number}`
-    const label = {
-      id: `${id}/name`,
-      about: id,
-      layer: 'ground',
-      lines,
-      places: [...places, ...outer],
-    } as const
-    // Under the rods the bores are of little matter.
-    return drawing.here.face.shows === 'saddles'
-      ? { ...label, target: { ...middle, radius: 0, clear: 0 } }
-      : label
+    const inOwn = (place: Place): boolean => {
+      const corners = cornersOf(labelBox(lines, place))
+      return edges.every((edge, other) =>
+        corners.every((corner) => inside(edge, corner) === (other === index)),
+      )
+    }
+    const places = placesInBore
+      .map(({ along, across }): Place => {
+        const at = moved(drawing, middle, along * bore.halfAlong, across * bore.halfAcross)
+        return { ...at, anchor: 'middle' }
+      })
+      .filter(inOwn)
+    const about = `bore/${bore.number}`
+    return { id: `${about}/name`, about, layer: 'ground', lines, places }
   })
 }
 

@@ -1,6 +1,6 @@
 import { grown, middleOf, nearestIn, type Point } from './box.ts'
 import type { Room } from './room.ts'
-import type { Box, Layer, LineShape, Role, TextShape } from './scene.ts'
+import type { Box, Layer, LineShape, Role, Shape, TextShape } from './scene.ts'
 import { textWidth } from './text-width.ts'
 
 /** One line of a label. */
@@ -75,6 +75,16 @@ export function letter(label: Label, room: Room): Lettered | null {
   if (label.target === undefined) return null
   const far = nearestFree(label.lines, label.target, room)
   return far === null ? null : standing(label, far, leaderTo(label, far))
+}
+
+/** Each label in turn, none where another one stands. */
+export function letterAll(labels: readonly Label[], room: Room): readonly Shape[] {
+  return labels.flatMap((label) => {
+    const lettered = letter(label, room)
+    if (lettered === null) return []
+    room.takeBox(lettered.box)
+    return lettered.shapes
+  })
 }
 
 function cheapest({ lines, places }: Label, room: Room): Place | null {

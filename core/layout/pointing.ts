@@ -81,7 +81,7 @@ export function calloutShapes(drawing: Drawing, bearings: readonly DrawnBearing[
   if (next === null || facts.callout === null) return []
   const { about, target } = next
   const lines: readonly Line[] = [
-    { text: facts.callout, capital: sizes.value, weight: 'bold', role: 'next-value' },
+    { text: facts.callout, capital: sizes.next, weight: 'bold', role: 'next-value' },
   ]
   const place = framedPlace(drawing, lines, target, 2)
   if (place === null) return []

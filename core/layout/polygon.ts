@@ -1,4 +1,4 @@
-import type { Point } from './box.ts'
+import { nearestOnSegment, type Point } from './box.ts'
 
 /** Points on each rounded corner: enough that an arc of a few millimetres looks round at any zoom. */
 const stepsInCorner = 5
@@ -71,4 +71,20 @@ export function inside(polygon: readonly Point[], { x, y }: Point): boolean {
     if (x < a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y)) within = !within
   })
   return within
+}
+
+/** The point of a closed line that is nearest to the place; null of a line without corners. */
+export function nearestOn(corners: readonly Point[], place: Point): Point | null {
+  let nearest: Point | null = null
+  let least = Infinity
+  let from = corners.at(-1)
+  for (const to of corners) {
+    if (from !== undefined) {
+      const point = nearestOnSegment(place, from, to)
+      const distance = Math.hypot(point.x - place.x, point.y - place.y)
+      if (distance < least) [nearest, least] = [point, distance]
+    }
+    from = to
+  }
+  return nearest
 }

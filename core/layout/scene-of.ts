@@ -8,9 +8,12 @@ import { fastenerShapes } from './fasteners.ts'
 import { gridShapes } from './grid.ts'
 import { boresOf, groundShapes } from './ground.ts'
 import { labelShapes, takeRoom } from './labels.ts'
+import { letterAll } from './lettering.ts'
+import { numbersBeside } from './numbers.ts'
 import { calloutShapes, wayShapes } from './pointing.ts'
 import { noteShapes } from './notes.ts'
 import { rowsOf } from './rows.ts'
+import { signLabels } from './signs.ts'
 import type { Scene } from './scene.ts'
 
 /**
@@ -24,11 +27,18 @@ export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet
   const bores = boresOf(drawing)
   const bearings = drawnBearings(drawing)
   takeRoom(drawing, bearings, bores)
+  const signs = letterAll(signLabels(drawing), drawing.room)
+  const numbers = numbersBeside(drawing)
   const labels = labelShapes(drawing, bearings, bores)
   const way = wayShapes(drawing)
   const axis = axisShapes(drawing)
   const callout = calloutShapes(drawing, bearings)
-  const notes = noteShapes(drawing, bearings, [...labels, ...way, ...axis.filter(({ id }) => id === 'nose')])
+  const notes = noteShapes(drawing, bearings, [
+    ...signs,
+    ...labels,
+    ...way,
+    ...axis.filter(({ id }) => id === 'nose'),
+  ])
   return {
     frame: drawing.frame,
     shapes: [
@@ -38,8 +48,9 @@ export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet
       ...beadShapes(drawing),
       ...way,
       ...bearings.flatMap((drawn) => bearingShapes(drawing, drawn)),
+      ...signs,
       ...labels,
-      ...fastenerShapes(drawing),
+      ...fastenerShapes(drawing, numbers),
       ...notes,
       ...callout,
     ],

@@ -2,14 +2,15 @@ import { inMillimetres } from '../quantity/index.ts'
 import { beyond, endsOf, onASide } from './axis.ts'
 import { middleOf, type Point } from './box.ts'
 import { moved, type Drawing } from './drawing.ts'
+import { endNames, sideNames } from './end-names.ts'
 import { labelSize, type Label, type Line, type Place } from './lettering.ts'
 import { acrossAnEnd, viewInWords } from './view.ts'
 
 /** NOSE and DRIVE END at the ends of the axis, and what is seen from where in the corner of the sheet. */
-export function signs(drawing: Drawing): readonly Label[] {
+export function signLabels(drawing: Drawing): readonly Label[] {
   const { sizes, spec, here, view, room } = drawing
-  const name = { capital: sizes.name, weight: 'bold', role: 'label' } as const
-  const sign: Line = { ...name, weight: 'regular', text: viewInWords(spec.case, here.face, view) }
+  const text = viewInWords(spec.case, here.face, view)
+  const sign: Line = { text, capital: sizes.name, weight: 'regular', role: 'label' }
   const pad = labelSize([sign]).height / 2
   const corner: Label = {
     id: 'sign',
@@ -18,10 +19,10 @@ export function signs(drawing: Drawing): readonly Label[] {
     lines: [sign],
     places: [{ x: room.frame.left, y: room.frame.top + pad, anchor: 'start' }],
   }
-  if (acrossAnEnd(here.face)) return [corner, ...sideNames(drawing)]
+  if (acrossAnEnd(here.face)) return [corner, ...sideLabels(drawing)]
   const { nose, drive } = endsOf(drawing)
-  const end = (about: string, texts: readonly string[], point: Point, outwards: 1 | -1): Label => {
-    const lines = texts.map((text): Line => ({ ...name, text }))
+  const [noseName, driveName] = endNames(spec, here.face, sizes)
+  const end = (about: string, lines: readonly Line[], point: Point, outwards: 1 | -1): Label => {
     const places = besides(drawing, point, outwards, lines)
     return {
       id: `${about}/name`,
@@ -34,14 +35,14 @@ export function signs(drawing: Drawing): readonly Label[] {
   }
   return [
     corner,
-    end('nose', ['NOSE'], nose, -1),
-    end('drive', ['DRIVE', 'END'], drive, 1),
-    ...(onASide(drawing) ? saddleNames(drawing) : sideNames(drawing)),
+    end('nose', noseName, nose, -1),
+    end('drive', driveName, drive, 1),
+    ...(onASide(drawing) ? saddleNames(drawing) : sideLabels(drawing)),
   ]
 }
 
 /** What the shop calls the two sides of the engine, outside the case on each: fasteners are told by them. */
-function sideNames(drawing: Drawing): readonly Label[] {
+function sideLabels(drawing: Drawing): readonly Label[] {
   const { body, sizes, spec, here, along, across } = drawing
   // In a face across an end, x runs from side to side.
   const outwards = acrossAnEnd(here.face) ? along : across
@@ -49,11 +50,9 @@ function sideNames(drawing: Drawing): readonly Label[] {
   const centre = middleOf(body)
   const reach = (size: Point): number =>
     Math.abs(size.x) * (body.width / 2) + Math.abs(size.y) * (body.height / 2)
-  return (['plus', 'minus'] as const).map((side) => {
-    const sign = side === 'plus' ? 1 : -1
-    const lines: readonly Line[] = [
-      { text: spec.case.sides[side], capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
-    ]
+  return sideNames(spec, sizes).map((lines, index) => {
+    const side = index === 0 ? 'plus' : 'minus'
+    const sign = index === 0 ? 1 : -1
     const { width, height } = labelSize(lines)
     const off = reach(outwards) + (outwards.x !== 0 ? width : height) / 2
     const shares = [0, 0.3, -0.3, 0.6, -0.6]

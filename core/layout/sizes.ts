@@ -12,24 +12,40 @@ export interface Sizes {
   readonly name: number
   /** Capitals of what is said beside the names. */
   readonly quiet: number
-  /** Capitals of the value at the next fastener. */
-  readonly value: number
+  /** Capitals of what is next: of its number, where there is room for its disc, and of its value. */
+  readonly next: number
+}
+
+/** Larger numbers would leave a full case no room; from further away only what is next has to be read. */
+const mostOfNumber = 18
+
+/** The sizes on a sheet on which one pixel is so many mm. */
+export function sizesOn({ capitalPx }: Sheet, px: number): Sizes {
+  const number = Math.min(capitalPx, mostOfNumber)
+  return {
+    px,
+    number: number * px,
+    name: clamp(number * 0.8, 9, 15) * px,
+    quiet: clamp(number * 0.64, 8, 13) * px,
+    next: Math.max(capitalPx, Math.min(number * 1.5, 30)) * px,
+  }
 }
 
 /**
  * The sheet's frame and the sizes on it, so that the engine with what must stand round it fills the sheet. The frame has
- * the sheet's own proportions.
+ * the sheet's own proportions. `ends` is what stands beyond the two ends of the drawn face, in px: of the crank axis, or
+ * from side to side where one looks along it.
  */
-export function fitted(engine: Box, sheet: Sheet, axisAcrossSheet: boolean): { frame: Box; sizes: Sizes } {
-  const capital = sheet.capitalPx
-  const name = clamp(capital * 0.8, 9, 16)
-  // From two metres the number is already as large as the value must be.
-  const value = Math.min(capital * 1.35, Math.max(capital, 30))
-  // Room for NOSE and DRIVE END beyond the ends of the axis, and for a value on the other two sides.
-  const ends = 5 * name + 38
-  const sides = value * 2.2 + 30
-  const beside = axisAcrossSheet ? ends : sides
-  const over = axisAcrossSheet ? sides : ends
+export function fitted(
+  engine: Box,
+  sheet: Sheet,
+  axisAcrossSheet: boolean,
+  ends: { readonly width: number; readonly height: number },
+): { frame: Box; sizes: Sizes } {
+  // On the other two sides there is room for what is next, in its frame.
+  const sides = sizesOn(sheet, 1).next * 1.8 + 18
+  const beside = axisAcrossSheet ? ends.width + 16 : sides
+  const over = axisAcrossSheet ? sides : Math.max(ends.height + 16, sides)
   const px = Math.max(
     engine.width / room(sheet.widthPx, beside),
     engine.height / room(sheet.heightPx, over),
@@ -40,13 +56,7 @@ export function fitted(engine: Box, sheet: Sheet, axisAcrossSheet: boolean): { f
   const height = sheet.heightPx * px
   return {
     frame: { left: middle.x - width / 2, top: middle.y - height / 2, width, height },
-    sizes: {
-      px,
-      number: capital * px,
-      name: name * px,
-      quiet: clamp(capital * 0.64, 8, 13) * px,
-      value: value * px,
-    },
+    sizes: sizesOn(sheet, px),
   }
 }
 
