@@ -17,6 +17,7 @@ import {
 import { areaOf } from './on-face.ts'
 import { inside } from './polygon.ts'
 import type { Box, Shape } from './scene.ts'
+import { sideLabels } from './signs.ts'
 
 /** Everything that a label may not cover, and what it may cover at a cost. */
 export function takeRoom(drawing: Drawing, bearings: readonly DrawnBearing[], bores: readonly Bore[]): void {
@@ -45,7 +46,7 @@ function areaBox(drawing: Drawing, part: Parameters<typeof areaOf>[0]): Box {
   return boxAround(cornersOnSheet(drawing, areaOf(part)))
 }
 
-/** The labels of bearings, halves, zones, bores and dowels, each where there is room for it: the important ones first. */
+/** The labels of sides, bearings, halves, zones, bores and dowels, each where there is room for it: the important ones first. */
 export function labelShapes(
   drawing: Drawing,
   bearings: readonly DrawnBearing[],
@@ -53,6 +54,7 @@ export function labelShapes(
 ): readonly Shape[] {
   const { room } = drawing
   return [
+    ...letterAll(sideLabels(drawing), room),
     ...bearingLabels(drawing, bearings),
     ...halfLabels(drawing, bearings),
     ...letterAll(zoneLabels(drawing), room),

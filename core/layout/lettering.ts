@@ -115,15 +115,19 @@ const ringsBeyond = 3
  */
 export function nearestFree(lines: readonly Line[], target: Target, room: Room): Place | null {
   const { width, height } = labelSize(lines)
-  const end = Math.hypot(room.frame.width, room.frame.height)
+  const { frame } = room
+  const end = Math.hypot(frame.width, frame.height)
+  const across = { from: frame.left, to: frame.left + frame.width }
+  const down = { from: frame.top, to: frame.top + frame.height }
   let best: Place | null = null
   let least = Infinity
   let blocked: Place | null = null
   let last = end
   for (let gap = height * 0.4, ring = 0; gap < last; gap += Math.max(height * 0.5, gap * 0.15), ring += 1) {
     for (const direction of directions) {
-      const x = target.x + (target.radius + gap + width / 2) * direction.x
-      const y = target.y + (target.radius + gap + height / 2) * direction.y
+      // What would stand over the frame's edge is moved inwards: along it there is often a strip of just the right height.
+      const x = held(target.x + (target.radius + gap + width / 2) * direction.x, across, width)
+      const y = held(target.y + (target.radius + gap + height / 2) * direction.y, down, height)
       const box = { left: x - width / 2, top: y - height / 2, width, height }
       if (!room.free(box)) continue
       const cost = ring + room.cost(box)
@@ -139,6 +143,11 @@ export function nearestFree(lines: readonly Line[], target: Target, room: Room):
     }
   }
   return best ?? blocked
+}
+
+/** The middle of a length, moved so that all of the length lies in the span. */
+function held(middle: number, { from, to }: { from: number; to: number }, length: number): number {
+  return Math.max(Math.min(middle, to - length / 2), from + length / 2)
 }
 
 /** Whether the leader line from the target to a label's box passes every other thing and every other leader. */

@@ -47,13 +47,13 @@ const directions: readonly Point[] = [
 
 function places(disc: Disc, lines: readonly Line[], px: number): readonly Place[] {
   const { width, height } = labelSize(lines)
-  const towards = (direction: Point, from: number): Place => {
-    const away = from + 3 * px + (Math.abs(direction.x) * width + Math.abs(direction.y) * height) / 2
+  const towards = (direction: Point, from: number, gap = 3): Place => {
+    const away = from + gap * px + (Math.abs(direction.x) * width + Math.abs(direction.y) * height) / 2
     return { x: disc.x + direction.x * away, y: disc.y + direction.y * away, anchor: 'middle' }
   }
   const beside = directions.map((direction) => towards(direction, disc.reach))
   const toEdge = disc.edge === null ? 0 : Math.hypot(disc.edge.x - disc.x, disc.edge.y - disc.y)
   if (disc.edge === null || toEdge === 0 || toEdge > 3 * disc.radius) return beside
   const outwards = { x: (disc.edge.x - disc.x) / toEdge, y: (disc.edge.y - disc.y) / toEdge }
-  return [towards(outwards, toEdge), ...beside]
+  return [...[3, 6, 10].map((gap) => towards(outwards, toEdge, gap)), ...beside]
 }

@@ -1,11 +1,12 @@
 import type { DrawnBearing } from './bearings.ts'
-import type { Point } from './box.ts'
+import { cornersOf, middleOf, type Point } from './box.ts'
 import { haloReach, type Disc } from './discs.ts'
 import { flat, type Drawing } from './drawing.ts'
 import { stateOf } from './fasteners.ts'
 import { framedPlace, framedShapes } from './framed.ts'
 import { boxTarget, type Line, type Target } from './lettering.ts'
-import type { Shape } from './scene.ts'
+import type { Box, Shape } from './scene.ts'
+import { textWidth } from './text-width.ts'
 
 const stepsInWay = 24
 /** How far the way bows out, as shares of its length: gently, to either side, further, straight. */
@@ -74,30 +75,72 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
   ]
 }
 
-/** What stands beside the next fastener or half, in a frame at the end of a leader line that starts on its edge. */
+/** Where there is no place for the callout at its full size, it is tried at these shares of it. */
+const sharesOfSize = [1, 0.8, 0.64, 0.5]
+
+/**
+ * What stands beside the next fastener or half, in a frame at the end of a leader line that starts on its edge. It begins
+ * with the name of a half, and with the number of a fastener whose disc is too small for it.
+ */
 export function calloutShapes(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Shape[] {
   const { facts, sizes } = drawing
   const next = nextTarget(drawing, bearings)
   if (next === null || facts.callout === null) return []
-  const { about, target } = next
-  const lines: readonly Line[] = [
-    { text: facts.callout, capital: sizes.next, weight: 'bold', role: 'next-value' },
+  const { about, target, tag } = next
+  for (const share of sharesOfSize) {
+    const value: Line = {
+      text: facts.callout,
+      capital: sizes.next * share,
+      weight: 'bold',
+      role: 'next-value',
+    }
+    const cell = tag === null ? 0 : textWidth(tag, value.capital, 'bold') + 0.8 * value.capital
+    const whole = tag === null ? value : { ...value, text: `${tag}  ${value.text}` }
+    const found = framedPlace(drawing, [whole], target, 2)
+    if (found === null) continue
+    const place = { ...found.place, x: found.place.x + cell / 2 }
+    const look = { id: about, textId: `${about}/value`, about, layer: 'overlay', role: 'leader' } as const
+    const framed = framedShapes(drawing, { ...found, lines: [value], place }, look)
+    return tag === null
+      ? framed
+      : [...framed, ...tagShapes(about, tag, value.capital, { ...found.frame, width: cell })]
+  }
+  return []
+}
+
+function tagShapes(about: string, text: string, capital: number, box: Box): readonly Shape[] {
+  const common = { about, layer: 'overlay', role: 'next' } as const
+  const { x, y } = middleOf(box)
+  const points = flat(cornersOf(box))
+  return [
+    { kind: 'line', ...common, id: `${about}/tag`, points, closed: true },
+    {
+      kind: 'text',
+      ...common,
+      id: `${about}/tag/text`,
+      x,
+      y,
+      text,
+      capital,
+      anchor: 'middle',
+      weight: 'bold',
+    },
   ]
-  const place = framedPlace(drawing, lines, target, 2)
-  if (place === null) return []
-  const look = { id: about, textId: `${about}/value`, about, layer: 'overlay', role: 'leader' } as const
-  return framedShapes(drawing, place, look)
 }
 
 function nextTarget(
   drawing: Drawing,
   bearings: readonly DrawnBearing[],
-): { readonly about: string; readonly target: Target } | null {
+): { readonly about: string; readonly target: Target; readonly tag: string | null } | null {
   const { discs, facts, sizes } = drawing
   const disc = discs.find(({ id }) => stateOf(drawing, id).state === 'next')
   if (disc !== undefined) {
     const clear = disc.reach - disc.nextRadius + 2 * sizes.px
-    return { about: `fastener/${disc.id}`, target: { x: disc.x, y: disc.y, radius: disc.nextRadius, clear } }
+    return {
+      about: `fastener/${disc.id}`,
+      target: { x: disc.x, y: disc.y, radius: disc.nextRadius, clear },
+      tag: disc.nextCapital < sizes.asked ? disc.number : null,
+    }
   }
   for (const { bearing, upper, lower } of bearings)
     for (const [half, box] of [
@@ -105,6 +148,6 @@ function nextTarget(
       ['lower', lower],
     ] as const)
       if (facts.nextHalf === `${bearing.id}/${half}`)
-        return { about: `half/${facts.nextHalf}`, target: boxTarget(box, 4 * sizes.px) }
+        return { about: `half/${facts.nextHalf}`, target: boxTarget(box, 4 * sizes.px), tag: bearing.id }
   return null
 }

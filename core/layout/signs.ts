@@ -6,7 +6,7 @@ import { endNames, sideNames } from './end-names.ts'
 import { labelSize, type Label, type Line, type Place } from './lettering.ts'
 import { acrossAnEnd, viewInWords } from './view.ts'
 
-/** NOSE and DRIVE END at the ends of the axis, and what is seen from where in the corner of the sheet. */
+/** What is seen from where in the corner of the sheet, and NOSE and DRIVE END at the ends of the axis. */
 export function signLabels(drawing: Drawing): readonly Label[] {
   const { sizes, spec, here, view, room } = drawing
   const text = viewInWords(spec.case, here.face, view)
@@ -17,9 +17,9 @@ export function signLabels(drawing: Drawing): readonly Label[] {
     about: `face/${here.face.id}`,
     layer: 'ground',
     lines: [sign],
-    places: [{ x: room.frame.left, y: room.frame.top + pad, anchor: 'start' }],
+    places: [{ x: room.frame.left + sizes.px, y: room.frame.top + pad + sizes.px, anchor: 'start' }],
   }
-  if (acrossAnEnd(here.face)) return [corner, ...sideLabels(drawing)]
+  if (acrossAnEnd(here.face)) return [corner]
   const { nose, drive } = endsOf(drawing)
   const [noseName, driveName] = endNames(spec, here.face, sizes)
   const end = (about: string, lines: readonly Line[], point: Point, outwards: 1 | -1): Label => {
@@ -33,16 +33,15 @@ export function signLabels(drawing: Drawing): readonly Label[] {
       target: { ...point, radius: 0, clear: 0 },
     }
   }
-  return [
-    corner,
-    end('nose', noseName, nose, -1),
-    end('drive', driveName, drive, 1),
-    ...(onASide(drawing) ? saddleNames(drawing) : sideLabels(drawing)),
-  ]
+  return [corner, end('nose', noseName, nose, -1), end('drive', driveName, drive, 1)]
 }
 
-/** What the shop calls the two sides of the engine, outside the case on each: fasteners are told by them. */
-function sideLabels(drawing: Drawing): readonly Label[] {
+/**
+ * What the shop calls the two sides of the engine, outside the case on each: fasteners are told by them. Along the case
+ * they stand near its ends, so that a strip of free sheet is left between them. On a side of the case, the saddles behind it.
+ */
+export function sideLabels(drawing: Drawing): readonly Label[] {
+  if (onASide(drawing)) return saddleNames(drawing)
   const { body, sizes, spec, here, along, across } = drawing
   // In a face across an end, x runs from side to side.
   const outwards = acrossAnEnd(here.face) ? along : across
@@ -55,7 +54,7 @@ function sideLabels(drawing: Drawing): readonly Label[] {
     const sign = index === 0 ? 1 : -1
     const { width, height } = labelSize(lines)
     const off = reach(outwards) + (outwards.x !== 0 ? width : height) / 2
-    const shares = [0, 0.3, -0.3, 0.6, -0.6]
+    const shares = acrossAnEnd(here.face) ? [0, 0.3, -0.3, 0.6, -0.6] : [-0.7, 0.7, 0.4, -0.4, 0]
     const places = [4, 14, 24].flatMap((gap) =>
       shares.map((share): Place => {
         const away = sign * (off + gap * sizes.px)

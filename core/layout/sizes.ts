@@ -14,6 +14,8 @@ export interface Sizes {
   readonly quiet: number
   /** Capitals of what is next: of its number, where there is room for its disc, and of its value. */
   readonly next: number
+  /** The least capitals of what is next that can be read from where the sheet is read. */
+  readonly asked: number
 }
 
 /** Larger numbers would leave a full case no room; from further away only what is next has to be read. */
@@ -28,6 +30,7 @@ export function sizesOn({ capitalPx }: Sheet, px: number): Sizes {
     name: clamp(number * 0.8, 9, 15) * px,
     quiet: clamp(number * 0.64, 8, 13) * px,
     next: Math.max(capitalPx, Math.min(number * 1.5, 30)) * px,
+    asked: capitalPx * px,
   }
 }
 
