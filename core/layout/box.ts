@@ -83,6 +83,13 @@ export function distanceTo({ left, top, width, height }: Box, { x, y }: Point): 
   return Math.hypot(dx, dy)
 }
 
+/** Between the nearest points of two boxes; 0 where they meet. */
+export function gapBetween(a: Box, b: Box): number {
+  const dx = Math.max(b.left - a.left - a.width, a.left - b.left - b.width, 0)
+  const dy = Math.max(b.top - a.top - a.height, a.top - b.top - b.height, 0)
+  return Math.hypot(dx, dy)
+}
+
 /** Whether any of the segment lies in the box (Liang–Barsky clipping). */
 export function segmentMeets(box: Box, a: Point, b: Point): boolean {
   let from = 0
@@ -123,4 +130,9 @@ export function nearestOnSegment({ x, y }: Point, a: Point, b: Point): Point {
   const length2 = dx * dx + dy * dy
   const share = length2 === 0 ? 0 : Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / length2))
   return { x: a.x + share * dx, y: a.y + share * dy }
+}
+
+/** The direction, or the opposite one. */
+export function turned({ x, y }: Point, side: 1 | -1): Point {
+  return { x: x * side, y: y * side }
 }

@@ -5,6 +5,7 @@ import { inMillimetres } from '../quantity/index.ts'
 import type { Drawing } from './drawing.ts'
 import type { FastenerState } from './facts.ts'
 import type { CircleShape, Layer, LineShape, Role, Shape, TextShape } from './scene.ts'
+import { textWidth } from './text-width.ts'
 
 /** The state in which a fastener is drawn, with the share of its passes that is done. */
 export function stateOf({ facts }: Drawing, id: string): { state: FastenerState; share: number } {
@@ -53,7 +54,8 @@ function discShapes(disc: Disc, state: FastenerState, share: number, beside: Sha
       return [
         circle(disc, 'ring', 'next-halo', disc.haloRadius, 'overlay'),
         circle(disc, 'disc', 'next', disc.nextRadius, 'overlay'),
-        beside ?? number(disc, 'next', disc.nextCapital, 'overlay'),
+        number(disc, 'next', disc.nextCapital, 'overlay'),
+        ...(beside === null ? [] : [beside]),
       ]
     case 'partly-done':
       return [
@@ -79,7 +81,7 @@ function discShapes(disc: Disc, state: FastenerState, share: number, beside: Sha
       return beside === null
         ? [
             diamond(disc),
-            number(disc, 'waiting', disc.capital * 0.88),
+            number(disc, 'waiting', capitalInDiamond(disc)),
             badge(disc),
             exclamation(disc, badgeMiddle(disc), badgeRadius),
           ]
@@ -147,6 +149,11 @@ function exclamation(disc: Disc, { x, y }: Point, share: number): TextShape {
     anchor: 'middle',
     weight: 'bold',
   }
+}
+
+/** The corners of the number's box stay inside the diamond's sides. */
+function capitalInDiamond({ number, capital, corner }: Disc): number {
+  return Math.min(capital, (0.93 * corner) / (textWidth(number, 1, 'bold') / 2 + 0.5))
 }
 
 function diamond(disc: Disc): LineShape {

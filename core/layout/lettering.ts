@@ -65,6 +65,14 @@ export function labelBox(lines: readonly Line[], { x, y, anchor }: Place): Box {
   return { left, top: y - height / 2, width, height }
 }
 
+/** Beside a point, in a direction along one of the sheet's sides. */
+export function beside({ x, y }: Point, direction: Point, lines: readonly Line[]): Place {
+  const { height } = labelSize(lines)
+  if (direction.x > 0) return { x, y, anchor: 'start' }
+  if (direction.x < 0) return { x, y, anchor: 'end' }
+  return { x, y: y + (direction.y * height) / 2, anchor: 'middle' }
+}
+
 /**
  * The label at the cheapest free one of its places; else at the nearest free place round its target, with a leader line.
  * Null when there is none, or when it has no target.

@@ -23,7 +23,7 @@ export function numbersBeside(drawing: Drawing): ReadonlyMap<string, Shape> {
     const about = `fastener/${disc.id}`
     const lines: readonly Line[] = [{ text: disc.number, capital: sizes.name, weight: 'bold', role: 'label' }]
     const label = {
-      id: `${about}/number`,
+      id: `${about}/number-beside`,
       about,
       layer: 'parts',
       lines,

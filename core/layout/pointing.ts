@@ -75,14 +75,16 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
   ]
 }
 
-/** Where there is no place for the callout at its full size, it is tried at these shares of it. */
-const sharesOfSize = [1, 0.8, 0.64, 0.5]
-
 /**
  * What stands beside the next fastener or half, in a frame at the end of a leader line that starts on its edge. It begins
- * with the name of a half, and with the number of a fastener whose disc is too small for it.
+ * with the name of a half, and with the number of a fastener whose disc is too small for it. Where there is no place for
+ * it at its full size, the other shares of it are tried in turn; null where there is none for any.
  */
-export function calloutShapes(drawing: Drawing, bearings: readonly DrawnBearing[]): readonly Shape[] {
+export function calloutShapes(
+  drawing: Drawing,
+  bearings: readonly DrawnBearing[],
+  sharesOfSize: readonly number[],
+): readonly Shape[] | null {
   const { facts, sizes } = drawing
   const next = nextTarget(drawing, bearings)
   if (next === null || facts.callout === null) return []
@@ -105,7 +107,7 @@ export function calloutShapes(drawing: Drawing, bearings: readonly DrawnBearing[
       ? framed
       : [...framed, ...tagShapes(about, tag, value.capital, { ...found.frame, width: cell })]
   }
-  return []
+  return null
 }
 
 function tagShapes(about: string, text: string, capital: number, box: Box): readonly Shape[] {

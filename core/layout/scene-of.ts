@@ -2,7 +2,7 @@ import type { EngineSpec } from '../spec/index.ts'
 import { axisShapes } from './axis.ts'
 import { beadShapes } from './beads.ts'
 import { bearingShapes, drawnBearings } from './bearings.ts'
-import { drawingOf } from './drawing.ts'
+import { drawingOf, type Drawing } from './drawing.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
 import { fastenerShapes } from './fasteners.ts'
 import { gridShapes } from './grid.ts'
@@ -23,23 +23,34 @@ import type { Scene } from './scene.ts'
  * out, the rows say it all the same. Throws a RangeError when the engine has no face of that name.
  */
 export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Scene {
-  const drawing = drawingOf(spec, facts, view, sheet)
+  const drawn = (calloutFirst: boolean) => laidOut(drawingOf(spec, facts, view, sheet), calloutFirst)
+  const { scene, complete } = drawn(false)
+  // What is next must be read: where the labels leave no room for it at its full size, they make way for it.
+  return complete ? scene : drawn(true).scene
+}
+
+/** `complete` unless the labels, which have their places first, leave none for the callout at its full size. */
+function laidOut(
+  drawing: Drawing,
+  calloutFirst: boolean,
+): { readonly scene: Scene; readonly complete: boolean } {
   const bores = boresOf(drawing)
   const bearings = drawnBearings(drawing)
   takeRoom(drawing, bearings, bores)
   const signs = letterAll(signLabels(drawing), drawing.room)
+  const early = calloutFirst ? calloutShapes(drawing, bearings, [1, 0.8, 0.64, 0.5]) : null
   const numbers = numbersBeside(drawing)
   const labels = labelShapes(drawing, bearings, bores)
   const way = wayShapes(drawing)
   const axis = axisShapes(drawing)
-  const callout = calloutShapes(drawing, bearings)
+  const callout = calloutFirst ? early : calloutShapes(drawing, bearings, [1])
   const notes = noteShapes(drawing, bearings, [
     ...signs,
     ...labels,
     ...way,
     ...axis.filter(({ id }) => id === 'nose'),
   ])
-  return {
+  const scene = {
     frame: drawing.frame,
     shapes: [
       ...gridShapes(drawing),
@@ -52,8 +63,9 @@ export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet
       ...labels,
       ...fastenerShapes(drawing, numbers),
       ...notes,
-      ...callout,
+      ...(callout ?? []),
     ],
     rows: rowsOf(drawing, bores),
   }
+  return { scene, complete: callout !== null }
 }

@@ -3,23 +3,14 @@ import { beyond, endsOf, onASide } from './axis.ts'
 import { middleOf, type Point } from './box.ts'
 import { moved, type Drawing } from './drawing.ts'
 import { endNames, sideNames } from './end-names.ts'
-import { labelSize, type Label, type Line, type Place } from './lettering.ts'
+import { labelBox, labelSize, type Label, type Line, type Place } from './lettering.ts'
 import { acrossAnEnd, viewInWords } from './view.ts'
 
 /** What is seen from where in the corner of the sheet, and NOSE and DRIVE END at the ends of the axis. */
 export function signLabels(drawing: Drawing): readonly Label[] {
-  const { sizes, spec, here, view, room } = drawing
-  const text = viewInWords(spec.case, here.face, view)
-  const sign: Line = { text, capital: sizes.name, weight: 'regular', role: 'label' }
-  const pad = labelSize([sign]).height / 2
-  const corner: Label = {
-    id: 'sign',
-    about: `face/${here.face.id}`,
-    layer: 'ground',
-    lines: [sign],
-    places: [{ x: room.frame.left + sizes.px, y: room.frame.top + pad + sizes.px, anchor: 'start' }],
-  }
-  if (acrossAnEnd(here.face)) return [corner]
+  const { spec, here, sizes } = drawing
+  const corner = cornerSign(drawing)
+  if (acrossAnEnd(here.face)) return corner
   const { nose, drive } = endsOf(drawing)
   const [noseName, driveName] = endNames(spec, here.face, sizes)
   const end = (about: string, lines: readonly Line[], point: Point, outwards: 1 | -1): Label => {
@@ -33,7 +24,25 @@ export function signLabels(drawing: Drawing): readonly Label[] {
       target: { ...point, radius: 0, clear: 0 },
     }
   }
-  return [corner, end('nose', noseName, nose, -1), end('drive', driveName, drive, 1)]
+  return [...corner, end('nose', noseName, nose, -1), end('drive', driveName, drive, 1)]
+}
+
+/** In one line, else in a line for each of its parts; smaller where a small sheet has no room for that. */
+function cornerSign({ sizes, spec, here, view, room }: Drawing): readonly Label[] {
+  const words = viewInWords(spec.case, here.face, view)
+  const parts = words.split(/(?<=,) /)
+  const half = Math.ceil(parts.length / 2)
+  const inTwo = [parts.slice(0, half).join(' '), parts.slice(half).join(' ')]
+  const labels = [sizes.name, sizes.quiet].flatMap((capital) =>
+    [[words], inTwo, parts].map((texts): Label => {
+      const lines = texts.map((text): Line => ({ text, capital, weight: 'regular', role: 'label' }))
+      const y = room.frame.top + labelSize(lines).height / 2 + sizes.px
+      const place: Place = { x: room.frame.left + sizes.px, y, anchor: 'start' }
+      return { id: 'sign', about: `face/${here.face.id}`, layer: 'ground', lines, places: [place] }
+    }),
+  )
+  const free = labels.find(({ lines, places }) => places.every((place) => room.free(labelBox(lines, place))))
+  return free === undefined ? [] : [free]
 }
 
 /**

@@ -27,14 +27,15 @@ function around(x: number, y: number, radius: number): Box {
   return { left: x - radius, top: y - radius, width: 2 * radius, height: 2 * radius }
 }
 
+export function textsOf(scene: Scene): readonly TextShape[] {
+  return scene.shapes.filter((shape) => shape.kind === 'text')
+}
+
 /** Labels: every text that is not written inside a disc, a badge or a shell's plate. */
 export function labelsOf(scene: Scene): readonly TextShape[] {
-  return scene.shapes.filter(
-    (shape) =>
-      shape.kind === 'text' &&
-      !/^fastener\/.*\/(number|exclamation)$/.test(shape.id) &&
-      !shape.id.endsWith('/grade'),
-  ) as TextShape[]
+  return textsOf(scene).filter(
+    (shape) => !/^fastener\/.*\/(number|exclamation)$/.test(shape.id) && !shape.id.endsWith('/grade'),
+  )
 }
 
 /** A fastener's disc: the circle that all that is drawn of it keeps to. */

@@ -45,8 +45,8 @@ describe('a fastener', () => {
     })
   })
 
-  it('that comes after the next has a faint ring round it', () => {
-    expect(pieces(drawn('after-next'))).toEqual(['ring after-next', 'disc waiting', 'number waiting'])
+  it('that comes after the next has a faint ring in it', () => {
+    expect(pieces(drawn('after-next'))).toEqual(['disc waiting', 'ring after-next', 'number waiting'])
   })
 
   it('that is partly done has its ring filled by the share of its passes', () => {
