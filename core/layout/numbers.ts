@@ -1,9 +1,9 @@
-import type { Point } from './box.ts'
+import { distanceTo, type Point } from './box.ts'
 import type { Disc } from './discs.ts'
 import type { Drawing } from './drawing.ts'
 import { asHoles } from './fasteners.ts'
-import { labelSize, letter, type Line, type Place } from './lettering.ts'
-import type { Shape } from './scene.ts'
+import { labelBox, labelSize, letter, type Line, type Place } from './lettering.ts'
+import type { Box, Shape } from './scene.ts'
 
 /** A number stands beside its disc where it would be smaller in it than this share of a name. */
 const leastShare = 0.8
@@ -22,13 +22,10 @@ export function numbersBeside(drawing: Drawing): ReadonlyMap<string, Shape> {
     if (disc.capital >= sizes.name * leastShare) continue
     const about = `fastener/${disc.id}`
     const lines: readonly Line[] = [{ text: disc.number, capital: sizes.name, weight: 'bold', role: 'label' }]
-    const label = {
-      id: `${about}/number-beside`,
-      about,
-      layer: 'parts',
-      lines,
-      places: places(disc, lines, sizes.px),
-    } as const
+    const clear = places(disc, lines, sizes.px).filter((place) =>
+      isNearest(discs, disc, labelBox(lines, place), 3 * sizes.px),
+    )
+    const label = { id: `${about}/number-beside`, about, layer: 'parts', lines, places: clear } as const
     const lettered = letter(label, room)
     const [text] = lettered?.shapes ?? []
     if (lettered === null || text === undefined) continue
@@ -36,6 +33,12 @@ export function numbersBeside(drawing: Drawing): ReadonlyMap<string, Shape> {
     numbers.set(disc.id, text)
   }
   return numbers
+}
+
+/** Whether the box is clearly nearer to its own disc than to any other. */
+function isNearest(discs: readonly Disc[], own: Disc, box: Box, clearly: number): boolean {
+  const gap = distanceTo(box, own) - own.radius + clearly
+  return discs.every((disc) => disc === own || distanceTo(box, disc) - disc.radius > gap)
 }
 
 const directions: readonly Point[] = [
