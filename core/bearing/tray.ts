@@ -38,10 +38,10 @@ export interface ShellKind {
 }
 
 /**
- * The kinds of a tray, and of every grade of these undersizes what could be ordered beside it.
+ * The kinds of a tray, and of every grade of these undersizes what could be ordered beside it. A line without a measured
+ * wall whose grade has no band is none of them: no clearance can be told of it.
  *
- * Refuses `grade-unknown`, `undersize-unknown`, `count-not-whole`, `size-not-above-zero`, `labels-alike`; `wall-unknown`
- * for a line without a measured wall whose grade has no band.
+ * Refuses `grade-unknown`, `undersize-unknown`, `count-not-whole`, `size-not-above-zero`, `labels-alike`.
  */
 export function kindsOf(
   fit: Fit,
@@ -49,16 +49,19 @@ export function kindsOf(
   undersizes: ReadonlySet<string | null>,
 ): Outcome<readonly ShellKind[]> {
   const kinds: ShellKind[] = []
+  const labels = new Set<string>()
   const isOrdered = (a: ShellKind, b: Omit<ShellKind, 'label' | 'wall' | 'pieces' | 'orderable'>) =>
     a.orderable && a.grade === b.grade && a.undersize === b.undersize && a.half === b.half
   const halves = tray.halves === 'alike' ? (['either'] as const) : (['upper', 'lower'] as const)
 
   for (const line of tray.lines) {
     const { label, grade, undersize, count } = line
-    if (kinds.some((each) => each.label === label)) return refused('labels-alike', { label })
+    if (labels.has(label)) return refused('labels-alike', { label })
     if (!Number.isSafeInteger(count) || count < 0) return refused('count-not-whole', { label, count })
     const wall = wallOfLine(fit, line)
-    if (!wall.ok) return wall
+    if (!wall.ok && wall.problem.code !== 'wall-unknown') return wall
+    labels.add(label)
+    if (!wall.ok) continue
     const half = tray.halves === 'alike' ? 'either' : line.half
     const same = kinds.some((each) => isOrdered(each, { grade, undersize, half }))
     const orderable = line.wall === null && halves.some((each) => each === half) && !same

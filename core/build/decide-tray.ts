@@ -6,7 +6,7 @@ import type { BearingCommand } from './bearing-commands.ts'
 import type { BearingEvent, NotedTrayLine } from './bearing-events.ts'
 import { noted } from './decide-readings.ts'
 import { expectedAt } from './expected-at.ts'
-import { trayOf } from './proposals.ts'
+import { trayOf } from './from-tray.ts'
 
 type NoteTray = Extract<BearingCommand, { type: 'note-tray' }>
 

@@ -12,7 +12,7 @@ export type { BearingRecord, NotedPins, NotedReadings, NotedTray } from './beari
 export { clearanceAt, wallsOf } from './clearance-at.ts'
 export { expectedAt, measuringOf } from './expected-at.ts'
 export { proposalsFor } from './proposals.ts'
-export type { BearingProposal, ProposedHalf } from './proposals.ts'
+export type { BearingProposal, ProposedHalf } from './proposal-at.ts'
 export { shellsWanted } from './shells-wanted.ts'
 export type { ShellsWanted } from './shells-wanted.ts'
 export { evolve, evolveUnknown, replay } from './evolve.ts'

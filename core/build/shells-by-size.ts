@@ -2,7 +2,7 @@ import type { Fit } from '../spec/index.ts'
 import { bearingAt } from './bearing-at.ts'
 import type { BearingEvent } from './bearing-events.ts'
 import { evolveBearings } from './bearing-record.ts'
-import { proposalAt, type BearingProposal } from './proposals.ts'
+import { proposalAt, type BearingProposal } from './proposal-at.ts'
 import { bearingsIn, type BuildState } from './state.ts'
 
 /**
