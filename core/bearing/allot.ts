@@ -28,30 +28,38 @@ export interface Allotment {
   readonly cost: number
 }
 
-/** How long the prices are sharpened before a search, and how many partial allotments it may look at. */
+/** How many rounds the prices are sharpened before a search, and how many ways it may then weigh. */
 const searches = [
-  { rounds: 0, looks: 100 },
-  { rounds: 30, looks: 300 },
-  { rounds: 400, looks: 20_000 },
-  { rounds: 4000, looks: 300_000 },
+  { rounds: 0, weighings: 2_000 },
+  { rounds: 30, weighings: 6_000 },
+  { rounds: 400, weighings: 200_000 },
+  { rounds: 4000, weighings: 2_000_000 },
 ] as const
+
+/** Each round weighs every way once: of very many ways, so many in all. Together with the searches it bounds the wait. */
+const mostInRounds = 10_000_000
 
 /**
  * One way for every place so that no kind is taken more often than there are pieces of it, but for what may be ordered,
  * at the least sum of costs; null where that cannot be. `wants` are the allotting's own; a known
  * allotment is bettered or kept.
  *
- * `proved` is false where the last search was cut off: then a cheaper allotment may exist. That takes far more shells than
- * lie in one engine's tray.
+ * `proved` is false where the last search was cut off: then a cheaper allotment may exist. That takes some forty shells
+ * measured one by one; what is weighed, and so the wait, is bounded whatever lies in the tray.
  */
 export function allot(
   allotting: Allotting,
   wants: Wants,
   known: Allotment | null = null,
 ): { readonly best: Allotment | null; readonly proved: boolean } {
+  const ways = allotting.places.reduce((total, each) => total + each.length, 0)
+  const mostRounds = Math.ceil(mostInRounds / ways)
   let best = known
-  for (const { rounds, looks } of searches) {
-    const found = search(allotting, wants, pricesOf(allotting, rounds), looks, best)
+  for (const { rounds, weighings } of searches) {
+    // A search that cannot weigh every way once finds nothing.
+    if (weighings < ways && rounds < searches.at(-1)!.rounds) continue
+    const prices = pricesOf(allotting, Math.min(rounds, mostRounds))
+    const found = search(allotting, wants, prices, weighings, best)
     best = found.best
     if (found.finished) return { best, proved: true }
   }

@@ -19,17 +19,20 @@ export function wantsOf({ places, pieces }: Pick<Allotting, 'places' | 'pieces'>
   return { most, scarce }
 }
 
+/** So many ways of one place are followed at most, the cheapest at the given prices: more than one engine's tray gives. */
+const widest = 1000
+
 /**
  * Branch and bound: place after place, most promising way first. What is still to come costs at least each later place's
  * cheapest way at the given prices, less the price of what they could still take; of two beginnings that leave the same
- * pieces, only the cheaper is followed. Looks at no more than `looks` beginnings; `finished` says that these were all
- * that mattered, so that `best`, which is never worse than `known`, is the best there is.
+ * pieces, only the cheaper is followed. Weighs about `weighings` ways and no more; `finished` says that these were all that
+ * mattered, so that `best`, which is never worse than `known`, is the best there is.
  */
 export function search(
   { places, pieces, order, grain }: Allotting,
   wants: Wants,
   prices: Prices,
-  looks: number,
+  weighings: number,
   known: Allotment | null,
 ): { readonly best: Allotment | null; readonly finished: boolean } {
   const priced = places.map((ways) =>
@@ -48,24 +51,38 @@ export function search(
   const chosen: number[] = []
   const reached = places.map(() => new Map<string, number>())
   let best = known
-  let looksLeft = looks
+  let weighingsLeft = weighings
+  let cutOff = false
 
   function visit(place: number, cost: number, ordered: number, bound: number): void {
     if (place === places.length) {
       if (best === null || cost < best.cost) best = { ways: chosen.slice(), cost }
       return
     }
-    if (--looksLeft < 0) return
+    if (weighingsLeft <= 0) {
+      cutOff = true
+      return
+    }
+    // To remember a beginning costs about as much as to weigh as many ways as it is remembered by.
+    weighingsLeft -= wants.scarce[place]!.length
     const key = keyOfLeft(place, ordered)
     if ((reached[place]!.get(key) ?? Infinity) <= cost) return
     reached[place]!.set(key, cost)
     const onward = []
+    const unsold = worthOfLeft(place + 1)
     for (const way of priced[place]!) {
       if (hopeless(bound + way.price - cheapest[place]!)) break
+      if (onward.length === widest) {
+        cutOff = true
+        break
+      }
+      weighingsLeft -= 1
+      const sold = worthOf(way.takes, place + 1)
       const orders = ordered + take(way.takes)
       if (Number.isFinite(orders) && orders <= order.most) {
         const spent = cost + way.cost + (orders - ordered) * order.cost
-        onward.push({ way, spent, orders, bound: boundAt(place + 1, spent, orders) })
+        const bound = boundAt(place + 1, spent, orders, unsold - sold)
+        if (!hopeless(bound)) onward.push({ way, spent, orders, bound })
       }
       putBack(way.takes)
     }
@@ -94,12 +111,30 @@ export function search(
     for (const kind of kinds) left[kind]! += 1
   }
 
-  function boundAt(place: number, cost: number, ordered: number): number {
-    let bound = cost + toCome[place]!
-    if (prices.ordered > 0) bound -= prices.ordered * (order.most - ordered)
+  /** What is to come costs this at least; `worth` is that of the pieces left. */
+  function boundAt(place: number, cost: number, ordered: number, worth: number): number {
+    const ordersLeft = prices.ordered > 0 ? prices.ordered * (order.most - ordered) : 0
+    return cost + toCome[place]! - ordersLeft - worth
+  }
+
+  /** The price of all pieces left that the places from this one on could take. */
+  function worthOfLeft(place: number): number {
     const most = wants.most[place]!
-    for (const kind of dear) bound -= prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
-    return bound
+    let worth = 0
+    for (const kind of dear) worth += prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
+    return worth
+  }
+
+  /** What that loses by these pieces: a kind that is left in plenty loses nothing. */
+  function worthOf(kinds: readonly number[], place: number): number {
+    const most = wants.most[place]!
+    let worth = 0
+    for (const kind of kinds) {
+      if (left[kind]! > 0 && left[kind]! <= most[kind]!) worth += prices.inTray[kind]!
+      left[kind]! -= 1
+    }
+    for (const kind of kinds) left[kind]! += 1
+    return worth
   }
 
   /** What the places to come find: of each scarce kind as many as they could want, and orders where these are counted. */
@@ -111,8 +146,9 @@ export function search(
     return key
   }
 
-  visit(0, 0, 0, boundAt(0, 0, 0))
-  return { best, finished: looksLeft >= 0 }
+  const boundOfAll = boundAt(0, 0, 0, worthOfLeft(0))
+  visit(0, 0, 0, boundOfAll)
+  return { best, finished: !cutOff || hopeless(boundOfAll) }
 }
 
 /** By kind, the most that any one way takes. */

@@ -15,6 +15,11 @@ import type { NotedTray } from './bearing-record.ts'
 import { takeByChart } from './by-chart-from-tray.ts'
 import { noShells, type BearingProposal, type ProposedHalf } from './proposal-at.ts'
 
+const surely = 'Over all bearings at once this comes nearest to the target.'
+const asFarAsTried =
+  'Over all bearings at once this comes nearest to the target of what was tried; there are too many single shells to ' +
+  'try everything.'
+
 /**
  * The shells of every bearing from the tray, all at once. Bearings whose clearance cannot be told get theirs first: they
  * have no other choice.
@@ -32,7 +37,7 @@ export function fromTray(
   )
   if (!assignment.ok)
     return cases.map(({ position }) => byChart.get(position) ?? noShells(position, assignment.problem))
-  const { filled, unfilled } = assignment.value
+  const { filled, unfilled, proved } = assignment.value
   return cases.map((bearing) => {
     const { position, pins, sizes } = bearing
     const charted = byChart.get(position)
@@ -54,7 +59,7 @@ export function fromTray(
         : {
             grade,
             by: 'tray',
-            reason: `${where} Over all bearings at once this comes nearest to the target.`,
+            reason: `${where} ${proved ? surely : asFarAsTried}`,
             label,
           }
     }

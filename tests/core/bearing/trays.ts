@@ -13,7 +13,7 @@ import { nanometres, type Length } from '../../../core/quantity/index.ts'
 import type { Fit } from '../../../core/spec/index.ts'
 import { band, mm, pumpMains } from './fits.ts'
 
-const nine = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'K']
+export const nine = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'K']
 
 /** Seven mains with nine grades of 3 µm, limits 20 to 44 µm. */
 export const sevenMains: Fit = {
