@@ -29,6 +29,11 @@ export interface OrderRow {
   readonly waiting: string
 }
 
+/** What a square says: which build, and what of it. In capitals a QR code holds more. */
+export function codeOf(build: string, what: string): string {
+  return `BEDPLATE ${build} ${what}`.toUpperCase()
+}
+
 /** A label for every half whose shell is chosen or, while choosing, proposed. */
 export function labelRows(spec: EngineSpec, state: BuildState, build: string): readonly LabelRow[] {
   return spec.fits.flatMap((fit) => {
@@ -50,7 +55,7 @@ export function labelRows(spec: EngineSpec, state: BuildState, build: string): r
             undersize: bearingAt(state, fit, position).undersize,
             clearance: clearance && clearanceText(clearance),
             from: shell.label === undefined ? null : (shell.label ?? 'to order'),
-            code: `BEDPLATE ${build} ${position} ${half}`.toUpperCase(),
+            code: codeOf(build, `${position} ${half}`),
           },
         ]
       }),

@@ -1,20 +1,7 @@
-import { readFile } from 'node:fs/promises'
-import Papa from 'papaparse'
-import type { Page } from '@playwright/test'
 import { expect, test } from './bench.ts'
 import { Machinist } from './machinist.ts'
-import { pagesOf } from './pdf.ts'
 
 test.setTimeout(120_000)
-
-async function csvOf(page: Page, button: string) {
-  const waiting = page.waitForEvent('download')
-  await page.getByRole('button', { name: button }).click()
-  const file = await waiting
-  const text = (await readFile(await file.path(), 'utf8')).replace(/^\ufeff/, '')
-  const { data } = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true })
-  return { name: file.suggestedFilename(), rows: data }
-}
 
 test('marks only: the chart chooses, and says why and what the clearance will be', async ({ bench }) => {
   const machinist = new Machinist(bench.page)
@@ -107,49 +94,6 @@ test('a reground journal: declared, measured, thicker walls', async ({ bench }) 
   await machinist.measure('M2', 'Journal', '51.741')
   await expect(machinist.row('M2')).toContainText('0.25 under')
   await expect(machinist.row('M2')).toContainText('35 µm')
-  await machinist.finishStep('Choose mains')
-})
-
-test('a short shelf: the fewest to order, on paper and as CSV, with a label for every half', async ({
-  bench,
-}) => {
-  const { page } = bench
-  const machinist = new Machinist(page)
-  await machinist.atTheMains('1 2 3 2', 'H G F G')
-  await machinist.countTray({ T: '6' })
-  await expect(machinist.panel).toContainText('To order: 2 × T.')
-  await page.getByRole('button', { name: 'Order and labels' }).click()
-
-  const order = await csvOf(page, 'Order list as CSV')
-  expect(order.name).toMatch(/^order-\d{4}-001\.csv$/)
-  expect(order.rows).toContainEqual(
-    expect.objectContaining({ fit: 'Main bearings', grade: 'T', size: 'standard', count: '2' }),
-  )
-  const labels = await csvOf(page, 'Labels as CSV')
-  const number = /-(\d{4}-001)\.csv$/.exec(labels.name)![1]
-  const ofMains = labels.rows.filter(({ position }) => position?.startsWith('M'))
-  expect(ofMains).toHaveLength(8)
-  expect(ofMains[0]).toMatchObject({
-    position: 'M1',
-    half: 'upper',
-    grade: 'T',
-    code: `BEDPLATE ${number} M1 UPPER`,
-  })
-  expect(ofMains.filter(({ from }) => from === 'to order')).toHaveLength(2)
-  await expect(page.getByRole('img', { name: `QR code: BEDPLATE ${number} M4 LOWER` })).toBeVisible()
-
-  for (const paper of ['A4', 'Letter']) {
-    await page.getByRole('button', { name: paper }).click()
-    const pages = await pagesOf(await page.pdf({ preferCSSPageSize: true }))
-    const text = pages.join(' ')
-    expect(text).toContain('Shells to order')
-    expect(text).toMatch(/Main bearings T standard upper or lower 2/)
-    for (const position of ['M1 upper', 'M4 lower']) expect(text).toContain(position)
-    expect(text).toContain('DEMO')
-    expect(text).not.toContain('Back to the build')
-    pages.forEach((words, index) => expect(words).toContain(`page ${index + 1} of ${pages.length}`))
-  }
-  await page.getByRole('button', { name: 'Back to the build' }).click()
   await machinist.finishStep('Choose mains')
 })
 
