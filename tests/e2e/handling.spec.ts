@@ -248,7 +248,16 @@ async function savedDrawing(page: Page): Promise<{ readonly name: string; readon
   return { name: file.suggestedFilename(), svg: await readFile(await file.path(), 'utf8') }
 }
 
-test('from 2 m the next number, its value and its unit have capitals of 44 px, and all of it is seen', async ({
+/** The texts of an SVG with the height of their capitals, in px of a sheet of a width. */
+function textsOf(svg: string, widthPx: number) {
+  const width = Number(/viewBox="\S+ \S+ (\S+) /.exec(svg)?.[1])
+  return [...svg.matchAll(/<text [^>]*font-size="([^"]+)"[^>]*>([^<]*)</g)].map(([, size, text]) => ({
+    text,
+    capital: (Number(size) * 0.672 * widthPx) / width,
+  }))
+}
+
+test('from 2 m the next number, its value and its unit have capitals of 44 px, and so has the drawing', async ({
   bench,
 }) => {
   const { page } = bench
@@ -262,6 +271,13 @@ test('from 2 m the next number, its value and its unit have capitals of 44 px, a
   // None of it is cut off at the edge of the panel.
   const panel = page.getByRole('region', { name: 'What to do' })
   expect(await panel.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0)
+  const board = (await drawing(page).locator('.board').boundingBox())!
+  const { svg } = await savedDrawing(page)
+  const texts = textsOf(svg, board.width)
+  for (const wanted of ['1', '40.7 N·m']) {
+    const drawn = texts.filter(({ text }) => text === wanted).map(({ capital }) => capital)
+    expect(Math.max(...drawn), wanted).toBeGreaterThanOrEqual(43.9)
+  }
 })
 
 test('the drawing is saved as vectors that show what the list beside it says', async ({ bench }) => {
