@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest'
+import { done, refused } from '../../../core/problem/index.ts'
+import { savePdf } from '../../../renderer/sheet/save-pdf.ts'
+import { twin } from '../twin.ts'
+
+const page = { paper: 'A4', fileName: 'Build sheet 2026-014 61-9f3c0a1b2c3d4e5f' } as const
+
+async function saved(answer: 'by the host' | 'by the browser' | 'not at all') {
+  let prints = 0
+  const { client, asked } = twin({
+    'sheet.pdf': () =>
+      answer === 'by the host'
+        ? done({ saved: true })
+        : refused(answer === 'by the browser' ? 'pdf-by-browser' : 'pdf-not-saved', {}),
+  })
+  const problem = await savePdf(client, () => void (prints += 1), page)
+  return { prints, problem, asked }
+}
+
+describe('a page as PDF', () => {
+  it('is made by the desktop host, on the paper that was chosen', async () => {
+    const { prints, problem, asked } = await saved('by the host')
+    expect([prints, problem]).toEqual([0, null])
+    expect(asked).toEqual([{ name: 'sheet.pdf', input: page }])
+  })
+
+  it('is left to the browser’s own print where there is a browser', async () => {
+    expect(await saved('by the browser')).toMatchObject({ prints: 1, problem: null })
+  })
+
+  it('that could not be written is told of, and nothing is printed instead', async () => {
+    expect(await saved('not at all')).toMatchObject({ prints: 0, problem: { code: 'pdf-not-saved' } })
+  })
+})
