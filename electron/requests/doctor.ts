@@ -92,7 +92,11 @@ function recordLine(folder: string, record: RecordState): DoctorLine {
         : line('record', 'bad', sentenceOf(record.problem))
     case 'open': {
       const size = Math.ceil(statSync(join(folder, recordName)).size / megabyte)
-      return line('record', 'good', `The record opens; it holds ${counted(record.builds)} in ${size} MB.`)
+      return line(
+        'record',
+        'good',
+        `The record opens; it holds ${counted(record.builds, 'build', 'builds')} in ${size} MB.`,
+      )
     }
     default:
       return record satisfies never
@@ -111,10 +115,10 @@ function backupLine(folder: string, record: RecordState, now: Date): DoctorLine 
   const days = Math.floor((now.getTime() - Date.parse(newest.at)) / dayMs)
   const when = days <= 0 ? 'less than a day' : days === 1 ? 'one day' : `${days} days`
   const state = days > 14 ? 'look' : 'good'
-  const what = `${counted(newest.builds)}, ${newest.entries} entries, head ${newest.head}`
+  const what = `${counted(newest.builds, 'build', 'builds')}, ${counted(newest.entries, 'entry', 'entries')}, head ${newest.head}`
   return line('backup', state, `The last backup is ${when} old (${what}). ${second}`)
 }
 
-function counted(builds: number): string {
-  return builds === 1 ? '1 build' : `${builds} builds`
+function counted(count: number, one: string, more: string): string {
+  return `${count} ${count === 1 ? one : more}`
 }

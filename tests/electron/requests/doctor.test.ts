@@ -52,7 +52,7 @@ describe('the doctor', () => {
     await get('backups.make', {})
     const lines = await said(dirname(record.file))
     expect(lines.backup).toMatch(
-      /^look: The last backup is 17 days old \(1 build, 1 entries, head [0-9a-f]{16}\)/,
+      /^look: The last backup is 17 days old \(1 build, 1 entry, head [0-9a-f]{16}\)/,
     )
   })
 
