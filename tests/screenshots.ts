@@ -26,6 +26,7 @@ async function takePictures(page: Page, address: string) {
   await page.clock.install()
   await page.goto(address)
   await page.getByRole('button', { name: /Skerry 3/ }).waitFor()
+  await page.locator('.engine img').nth(4).waitFor() // drawn when there is time
   await picture(page, 'engines')
 
   await mechanic.startBuild(/Skerry 3/, 'Port auxiliary, second rebuild', 'R. Halloran')

@@ -33,12 +33,13 @@ export async function benchAt(
 }
 
 /** The moment of this name in a step of an engine's build; in one on its main joint where no step is named. */
-export function momentOf(engine: string, name: string, step?: string): Moment {
-  const { spec } = engineOf(engine)
-  const named = momentsOf(engineOf(engine)).filter((moment) => moment.name === name)
+export function momentOf(id: string, name: string, step?: string): Moment {
+  const engine = engineOf(id)
+  const { spec } = engine
+  const named = momentsOf(engine).filter((moment) => moment.name === name)
   const isMeant = (moment: Moment) =>
     step === undefined ? faceOfStep(spec, moment.step) === spec.case.faces[0]!.id : moment.step.id === step
   const found = named.find(isMeant)
-  if (found === undefined) throw new Error(`a build of ${engine} has no moment “${name}” there`)
+  if (found === undefined) throw new Error(`a build of ${id} has no moment “${name}” there`)
   return found
 }

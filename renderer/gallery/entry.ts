@@ -12,7 +12,6 @@ export interface State {
 
 /** Something to look at in the gallery, in all its states. */
 export interface Entry {
-  /** From group and name, for the address. */
   readonly id: string
   readonly group: string
   readonly name: string
@@ -25,11 +24,13 @@ export interface Entry {
   load(shown: Shown): Promise<readonly State[]>
 }
 
+/** Group and name as they go into an address. */
 export function entryId(group: string, name: string): string {
   return `${group}/${name}`.toLowerCase().replace(/[^a-z0-9/]+/g, '-')
 }
 
 type Maybe<Value> = Value | Promise<Value>
+
 /** Gives the function that makes the entries of one group: a line each. */
 export function entriesOf(group: string, kind: Entry['kind']) {
   return <Of extends object>(
