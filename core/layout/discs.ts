@@ -24,7 +24,7 @@ export interface Disc extends Point {
   /** The quarter of the rim that carries the badge. */
   readonly badge: Point
   readonly reach: number
-  /** The point of the face's edge that is nearest; null where the fastener does not stand inside it. */
+  /** The nearest point of the face's edge; null where that is far away, or the fastener does not stand inside it. */
   readonly edge: Point | null
 }
 
@@ -71,10 +71,16 @@ export function discsOf(
     number: facts.fasteners[fastener.id]?.number ?? fastener.number,
     at: place(inMillimetres(fastener.at[0]), inMillimetres(fastener.at[1])),
   }))
-  const wanted = Math.max(0, ...fasteners.map(({ number }) => radiusFor(number, sizes.number, sizes)))
+  const reaches = fasteners.map(({ number }) => reachOf(number))
+  const wanted = reaches.length === 0 ? 0 : radiusFor(Math.max(...reaches), sizes.number, sizes)
   const away = nearestNeighbours(fasteners.map(({ at }) => at))
   const toBearing = fasteners.map(({ at }) => distanceToNearest(bearings, at) - 4 * px)
-  const onEdge = fasteners.map(({ at }) => (inside(edge, at) ? nearestOn(edge, at) : null))
+  // Further away, the edge takes no room from the largest disc.
+  const matters = wanted * rimReach * nextGrowth + 4 * px
+  const onEdge = fasteners.map(({ at }) => {
+    const nearest = nearestOn(edge, at, matters)
+    return nearest !== null && inside(edge, at) ? nearest : null
+  })
   const toEdge = fasteners.map(({ at }, index) => distanceBetween(at, onEdge[index] ?? null))
   const own = fasteners.map((_, index) => {
     const neighbour = (away[index] ?? Infinity) / (2 * rimReach + 0.06)
@@ -96,7 +102,7 @@ export function discsOf(
     const inEdge = (toEdge[index] ?? Infinity) - ofLines * px
     const neighbour = (away[index] ?? Infinity) - rimReach * largest - 2 * px
     const room = Math.min(neighbour, toBearing[index] ?? Infinity, distanceToNearest(zones, at)) / haloReach
-    const asked = radiusFor(number, sizes.next, sizes)
+    const asked = radiusFor(reaches[index] ?? 0, sizes.next, sizes)
     const nextRadius = Math.max(radius, Math.min(asked, radius * nextGrowth, room, inEdge - 3 * px))
     const haloRadius = Math.max(Math.min(nextRadius * (haloReach - 0.04), inEdge), nextRadius)
     const corner = Math.max(Math.min(radius * rimReach, inEdge), radius)
@@ -150,9 +156,14 @@ function distanceToNearest(boxes: readonly Box[], place: Point): number {
   return least
 }
 
+/** From the middle of a number to its corners, in capitals. */
+function reachOf(number: string): number {
+  return Math.hypot(textWidth(number, 1, 'bold'), 1) / 2
+}
+
 /** A disc whose inside holds the number with a little air. */
-function radiusFor(number: string, capital: number, sizes: Sizes): number {
-  return (Math.hypot(textWidth(number, capital, 'bold') / 2, capital / 2) + sizes.px) / inner
+function radiusFor(reach: number, capital: number, { px }: Sizes): number {
+  return (reach * capital + px) / inner
 }
 
 /** The distance from each place to the nearest other one, looked for to both sides in the order of x. */

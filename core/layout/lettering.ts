@@ -133,9 +133,12 @@ export function nearestFree(lines: readonly Line[], target: Target, room: Room):
   let last = end
   for (let gap = height * 0.4, ring = 0; gap < last; gap += Math.max(height * 0.5, gap * 0.15), ring += 1) {
     for (const direction of directions) {
+      const wished = target.x + (target.radius + gap + width / 2) * direction.x
+      const wishedDown = target.y + (target.radius + gap + height / 2) * direction.y
       // What would stand over the frame's edge is moved inwards: along it there is often a strip of just the right height.
-      const x = held(target.x + (target.radius + gap + width / 2) * direction.x, across, width)
-      const y = held(target.y + (target.radius + gap + height / 2) * direction.y, down, height)
+      const x = held(wished, across, width)
+      const y = held(wishedDown, down, height)
+      if (Math.abs(x - wished) > width || Math.abs(y - wishedDown) > height) continue
       const box = { left: x - width / 2, top: y - height / 2, width, height }
       if (!room.free(box)) continue
       const cost = ring + room.cost(box)

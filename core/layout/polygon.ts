@@ -73,13 +73,16 @@ export function inside(polygon: readonly Point[], { x, y }: Point): boolean {
   return within
 }
 
-/** The point of a closed line that is nearest to the place; null of a line without corners. */
-export function nearestOn(corners: readonly Point[], place: Point): Point | null {
+/**
+ * The point of a closed line that is nearest to the place; null where none is nearer than `within`. A segment whose box is
+ * further away than what was found is passed over: a thousand fasteners ask.
+ */
+export function nearestOn(corners: readonly Point[], place: Point, within = Infinity): Point | null {
   let nearest: Point | null = null
-  let least = Infinity
+  let least = within
   let from = corners.at(-1)
   for (const to of corners) {
-    if (from !== undefined) {
+    if (from !== undefined && mayBeWithin(least, place, from, to)) {
       const point = nearestOnSegment(place, from, to)
       const distance = Math.hypot(point.x - place.x, point.y - place.y)
       if (distance < least) [nearest, least] = [point, distance]
@@ -87,4 +90,13 @@ export function nearestOn(corners: readonly Point[], place: Point): Point | null
     from = to
   }
   return nearest
+}
+
+function mayBeWithin(reach: number, { x, y }: Point, a: Point, b: Point): boolean {
+  return (
+    Math.min(a.x, b.x) - x < reach &&
+    x - Math.max(a.x, b.x) < reach &&
+    Math.min(a.y, b.y) - y < reach &&
+    y - Math.max(a.y, b.y) < reach
+  )
 }

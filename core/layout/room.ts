@@ -55,6 +55,8 @@ function gridOver<Thing>({ left, top, width, height }: Box): {
   add(around: Box, thing: Thing): void
   /** Whether the test holds for any thing near the box; one in several cells may be asked about more than once. */
   some(box: Box, test: (thing: Thing) => boolean): boolean
+  /** The same for things near a straight line: only cells that it passes are looked into. */
+  someAlong(from: Point, to: Point, test: (thing: Thing) => boolean): boolean
 } {
   const cells: Thing[][] = Array.from({ length: cellsAcross * cellsAcross }, () => [])
   const index = (share: number): number =>
@@ -72,12 +74,24 @@ function gridOver<Thing>({ left, top, width, height }: Box): {
   return {
     add: (around, thing) => void some(around, (cell) => cell.push(thing) < 0),
     some: (box, test) => some(box, (cell) => cell.some(test)),
+    someAlong(from, to, test) {
+      const { x, y } = { x: to.x - from.x, y: to.y - from.y }
+      const pieces = Math.ceil(Math.max(Math.abs(x) / width, Math.abs(y) / height) * cellsAcross) || 1
+      const at = (step: number): Point => ({
+        x: from.x + (x * step) / pieces,
+        y: from.y + (y * step) / pieces,
+      })
+      for (let step = 0; step < pieces; step += 1)
+        if (some(boxBetween(at(step), at(step + 1)), (cell) => cell.some(test))) return true
+      return false
+    },
   }
 }
 
 export function roomIn(frame: Box): Room {
   const hard = gridOver<Hard>(frame)
   const soft = gridOver<Soft>(frame)
+  const leaders: Segment[] = []
   const segments = (points: readonly Point[], closed: boolean): readonly Segment[] =>
     points.flatMap((from, index) => {
       const to = points[index + 1] ?? (closed ? points[0] : undefined)
@@ -96,7 +110,10 @@ export function roomIn(frame: Box): Room {
       for (const { from, to } of segments(points, closed))
         hard.add(grown(boxBetween(from, to), halfWidth), { kind: 'edge', from, to, halfWidth })
     },
-    takeLeader: (from, to) => hard.add(boxBetween(from, to), { kind: 'leader', from, to }),
+    takeLeader(from, to) {
+      leaders.push({ from, to })
+      hard.add(boxBetween(from, to), { kind: 'leader', from, to })
+    },
     crossAtCost(points, closed, cost) {
       for (const { from, to } of segments(points, closed)) soft.add(boxBetween(from, to), { from, to, cost })
     },
@@ -112,16 +129,12 @@ export function roomIn(frame: Box): Room {
       return total
     },
     passes(from, to) {
-      return !hard.some(boxBetween(from, to), (taken) => {
+      return !hard.someAlong(from, to, (taken) => {
         if (taken.kind === 'box') return segmentMeets(taken.box, from, to)
         return taken.kind === 'circle' && distanceToSegment(taken.middle, from, to) < taken.radius
       })
     },
-    crossesLeader: (from, to) =>
-      hard.some(
-        boxBetween(from, to),
-        (taken) => taken.kind === 'leader' && segmentsCross(taken.from, taken.to, from, to),
-      ),
+    crossesLeader: (from, to) => leaders.some((leader) => segmentsCross(leader.from, leader.to, from, to)),
   }
 }
 

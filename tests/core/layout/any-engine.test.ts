@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { sceneOf, type Sheet } from '../../../core/layout/index.ts'
-import { collisions, discsOf, outside, unreal } from './checks.ts'
+import { sceneOf, type Scene, type Sheet } from '../../../core/layout/index.ts'
+import { boxOf, collisions, discsOf, outside, unreal } from './checks.ts'
 import { demo, factsAt, sheets, stages, views } from './demos.ts'
 import { anyEngine } from './any-engine.ts'
 
@@ -28,6 +28,29 @@ describe('the drawing of any engine', () => {
         },
       ),
       { numRuns: 150 },
+    )
+  })
+
+  it('keeps the pitch of the saddles to the nanometre, and is its own mirror from below', () => {
+    fc.assert(
+      fc.property(anyEngine, anySheet, (spec, sheet) => {
+        const [above, below] = (['above', 'below'] as const).map((from) =>
+          sceneOf(spec, factsAt(spec, 'joint', 'bare'), { from, turn: 0 }, sheet),
+        )
+        const middles = spec.case.saddles.map(({ id }) => {
+          const { left, width } = boxOf(
+            above!.shapes.find((shape) => shape.id === `half/${id}/upper/unknown`)!,
+          )
+          return Math.round((left + width / 2) * 1e6)
+        })
+        expect(middles).toEqual(spec.case.saddles.map(({ at }) => Number(at)))
+        const places = (scene: Scene, side: 1 | -1) =>
+          discsOf(scene).map(({ id, x, y, radius }) =>
+            [id, ...[x, side * y, radius].map((mm) => Math.round(mm * 1e6) + 0)].join(' '),
+          )
+        expect(places(above!, 1)).toEqual(places(below!, -1))
+      }),
+      { numRuns: 40 },
     )
   })
 
