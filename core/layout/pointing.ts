@@ -99,7 +99,8 @@ export function calloutShapes(
     const cell = tag === null ? 0 : textWidth(tag, value.capital, 'bold') + 0.8 * value.capital
     const whole = tag === null ? value : { ...value, text: `${tag}  ${value.text}` }
     const found = framedPlace(drawing, [whole], target, 2)
-    if (found === null) continue
+    // A leader that crosses something may be taken for pointing at that: a half is marked enough without one.
+    if (found === null || (target.box !== undefined && !found.passes)) continue
     const place = { ...found.place, x: found.place.x + cell / 2 }
     const look = { id: about, textId: `${about}/value`, about, layer: 'overlay', role: 'leader' } as const
     const framed = framedShapes(drawing, { ...found, lines: [value], place }, look)
@@ -134,7 +135,7 @@ function nextTarget(
   drawing: Drawing,
   bearings: readonly DrawnBearing[],
 ): { readonly about: string; readonly target: Target; readonly tag: string | null } | null {
-  const { discs, facts, sizes } = drawing
+  const { discs, facts, sizes, along } = drawing
   const disc = discs.find(({ id }) => stateOf(drawing, id).state === 'next')
   if (disc !== undefined) {
     const clear = disc.reach - disc.nextRadius + 2 * sizes.px
@@ -144,12 +145,15 @@ function nextTarget(
       tag: disc.nextCapital < sizes.asked ? disc.number : null,
     }
   }
-  for (const { bearing, upper, lower } of bearings)
+  for (const { bearing, upper, lower, whole } of bearings)
     for (const [half, box] of [
       ['upper', upper],
       ['lower', lower],
     ] as const)
-      if (facts.nextHalf === `${bearing.id}/${half}`)
-        return { about: `half/${facts.nextHalf}`, target: boxTarget(box, 4 * sizes.px), tag: bearing.id }
+      if (facts.nextHalf === `${bearing.id}/${half}`) {
+        const washer = (along.x !== 0 ? whole.width - box.width : whole.height - box.height) / 2
+        const target = boxTarget(box, washer + 4 * sizes.px)
+        return { about: `half/${facts.nextHalf}`, target, tag: bearing.id }
+      }
   return null
 }

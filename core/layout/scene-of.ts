@@ -38,7 +38,7 @@ function laidOut(
   const bearings = drawnBearings(drawing)
   takeRoom(drawing, bearings, bores)
   const signs = letterAll(signLabels(drawing), drawing.room)
-  const early = calloutFirst ? calloutShapes(drawing, bearings, [1, 0.8, 0.64, 0.5]) : null
+  const early = calloutFirst ? calloutShapes(drawing, bearings, [1, 0.8, 0.64, 0.5, 0.36]) : null
   const numbers = numbersBeside(drawing)
   const labels = labelShapes(drawing, bearings, bores)
   const way = wayShapes(drawing)

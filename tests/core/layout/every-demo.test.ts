@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { sceneOf } from '../../../core/layout/index.ts'
-import { boxOf, collisions, discsOf, labelsOf, outside, unreal } from './checks.ts'
+import { boxOf, collisions, discsOf, labelsOf, meetsCircle, outside, overlap, unreal } from './checks.ts'
 import { demos, factsAt, sheets, stages, views } from './demos.ts'
 
 const faces = demos.flatMap((spec) =>
@@ -71,6 +71,26 @@ describe.each(faces)('the drawing of $name', ({ spec, face }) => {
           top >= edge.top + edge.height
         expect(beside, `${where}: ${label.text}`).toBe(true)
       }
+    }
+  })
+
+  it('points at the half to be fitted next past every fastener and every other bearing', () => {
+    for (const { scene, facts, where } of scenes) {
+      const leader = scene.shapes.find(({ id }) => id === `half/${facts.nextHalf}/leader`)
+      if (leader?.kind !== 'line') continue
+      const [x = 0, y = 0, toX = 0, toY = 0] = leader.points
+      const bearing = facts.nextHalf?.split('/')[0]
+      const shells = scene.shapes.filter(
+        ({ kind, about }) => kind === 'swatch' && !about?.startsWith(`half/${bearing}/`),
+      )
+      const met = Array.from({ length: 101 }, (_, step) => step / 100).flatMap((share) => {
+        const at = { left: x + (toX - x) * share, top: y + (toY - y) * share, width: 0, height: 0 }
+        return [
+          ...discsOf(scene).flatMap((disc) => (meetsCircle(at, disc) ? [disc.id] : [])),
+          ...shells.flatMap((shell) => (overlap(at, boxOf(shell)) ? [shell.id] : [])),
+        ]
+      })
+      expect(met, where).toEqual([])
     }
   })
 

@@ -130,6 +130,22 @@ describe('a bearing', () => {
     })
   })
 
+  it('has the half that is to be fitted next in a halo and a heavy frame, its plate as a next fastener’s disc', () => {
+    const { rows, shapes } = sceneOf(spec, factsAt(spec, 'joint', 'fitting'), view, sheet)
+    const pieces = shapes
+      .filter(({ about }) => about === 'half/M2/lower')
+      .map(({ id, role }) => `${id.replace('half/M2/lower/', '')} ${role}`)
+    expect(pieces).toEqual(
+      expect.arrayContaining([
+        ...['halo next-halo', 'shell next-half', 'plate next', 'grade next'],
+        ...['leader leader', 'frame leader', 'value next-value'],
+      ]),
+    )
+    expect(rows.filter(({ state }) => state === 'next')).toEqual([
+      { about: 'half/M2/lower', text: 'Saddle M2 lower: grade T, next to fit, 37 µm', state: 'next' },
+    ])
+  })
+
   it('is hatched while its shell is not chosen', () => {
     const { rows, shapes } = sceneOf(spec, factsAt(spec, 'joint', 'bare'), view, sheet)
     expect(shapes.filter(({ role }) => role === 'shell-unknown')).toHaveLength(8)
