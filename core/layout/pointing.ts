@@ -78,12 +78,14 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
 /**
  * What stands beside the next fastener or half, in a frame at the end of a leader line that starts on its edge. It begins
  * with the name of a half, and with the number of a fastener whose disc is too small for it. Where there is no place for
- * it at its full size, the other shares of it are tried in turn; null where there is none for any.
+ * it at its full size, the other shares of it are tried in turn; null where there is none for any. `halves` says whether the
+ * leader to a half, which has little room about it, may cross something.
  */
 export function calloutShapes(
   drawing: Drawing,
   bearings: readonly DrawnBearing[],
   sharesOfSize: readonly number[],
+  halves: 'past everything' | 'anyhow',
 ): readonly Shape[] | null {
   const { facts, sizes } = drawing
   const next = nextTarget(drawing, bearings)
@@ -99,8 +101,8 @@ export function calloutShapes(
     const cell = tag === null ? 0 : textWidth(tag, value.capital, 'bold') + 0.8 * value.capital
     const whole = tag === null ? value : { ...value, text: `${tag}  ${value.text}` }
     const found = framedPlace(drawing, [whole], target, 2)
-    // A leader that crosses something may be taken for pointing at that: a half is marked enough without one.
-    if (found === null || (target.box !== undefined && !found.passes)) continue
+    const crosses = target.box !== undefined && halves === 'past everything' && found?.passes === false
+    if (found === null || crosses) continue
     const place = { ...found.place, x: found.place.x + cell / 2 }
     const look = { id: about, textId: `${about}/value`, about, layer: 'overlay', role: 'leader' } as const
     const framed = framedShapes(drawing, { ...found, lines: [value], place }, look)

@@ -38,12 +38,15 @@ function laidOut(
   const bearings = drawnBearings(drawing)
   takeRoom(drawing, bearings, bores)
   const signs = letterAll(signLabels(drawing), drawing.room)
-  const early = calloutFirst ? calloutShapes(drawing, bearings, [1, 0.8, 0.64, 0.5, 0.36]) : null
+  const early = calloutFirst
+    ? (calloutShapes(drawing, bearings, [1, 0.8, 0.64], 'past everything') ??
+      calloutShapes(drawing, bearings, [1, 0.8, 0.64, 0.5], 'anyhow'))
+    : null
   const numbers = numbersBeside(drawing)
   const labels = labelShapes(drawing, bearings, bores)
   const way = wayShapes(drawing)
   const axis = axisShapes(drawing)
-  const callout = calloutFirst ? early : calloutShapes(drawing, bearings, [1])
+  const callout = calloutFirst ? early : calloutShapes(drawing, bearings, [1], 'past everything')
   const notes = noteShapes(drawing, bearings, [
     ...signs,
     ...labels,
