@@ -89,7 +89,7 @@ describe('the judge of imports', () => {
     ['electron/store/open.ts', 'node:fs'],
     ['electron/store/open.ts', '../requests/index.ts'],
     ['renderer/App.svelte', '../core/layout/index.ts'],
-    ['renderer/App.svelte', '@lucide/svelte/icons/check'],
+    ['renderer/App.svelte', 'svelte/reactivity'],
     ['renderer/App.svelte', '../assets/icon.svg'],
     ['tests/core/bearing/choose.test.ts', '../../../core/bearing/candidates.ts'],
     ['vite.config.ts', 'vite'],

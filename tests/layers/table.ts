@@ -17,7 +17,6 @@ export const mayImport: Readonly<Record<Layer, readonly Layer[]>> = {
 export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
   '@axe-core/playwright': ['tests'],
   '@fontsource/atkinson-hyperlegible-next': ['renderer'],
-  '@lucide/svelte': ['renderer'],
   '@playwright/test': ['tests', 'tooling'],
   '@sveltejs/vite-plugin-svelte': ['tooling'],
   '@types/better-sqlite3': [],
