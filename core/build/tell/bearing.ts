@@ -91,9 +91,17 @@ function clearanceLines({ state }: Told, fit: Fit, position: string): readonly T
 }
 
 /** What speaks against the bearing, and what a person decided about it. */
-function faultLines({ basis, disagreements, shapeFaults, decision }: BearingCase): readonly TellLine[] {
+function faultLines(bearing: BearingCase): readonly TellLine[] {
+  const { basis, sizeDispute, disagreements, shapeFaults, decision } = bearing
   const isOpen = basis === 'undecided'
+  const declared = sizeDispute?.declared ?? 'standard'
   return [
+    ...(sizeDispute === null
+      ? []
+      : [
+          { text: sentenceOf(sizeDispute.problem), state: isOpen ? 'flagged' : 'plain' } as const,
+          ...(sizeDispute.reason === null ? [] : [plain(`It counts as ${declared}: ${sizeDispute.reason}`)]),
+        ]),
     ...disagreements.map((each): TellLine => ({
       text: sentenceOf(each),
       state: isOpen ? 'flagged' : 'plain',

@@ -1,0 +1,101 @@
+import { expect, test } from './bench.ts'
+import { Machinist } from './machinist.ts'
+
+test.setTimeout(120_000)
+
+test('a journal that measures another size than declared: a person decides, with a reason on the sheet', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await machinist.measure('M2', 'Journal', '51.741')
+  await expect(machinist.row('M2')).toContainText('! declared size and readings differ')
+  await expect(page.locator('[data-about="half/M2/upper"]')).toContainText('declared size and reading differ')
+  await expect(machinist.main).toHaveCount(0)
+  await expect(machinist.panel).toContainText(
+    'declared standard, but measures 51.7410 mm, which is 0.25 under',
+  )
+  await expect(machinist.panel).toContainText('By standard (declared)')
+  await machinist.panel.getByRole('button', { name: 'Let 0.25 under (measured) count' }).click()
+  await machinist.giveReason(/Why should 0.25 under \(measured\) count at M2/, 'The crank was ground', /^Let/)
+  await expect(machinist.row('M2')).not.toContainText('differ')
+  await expect(machinist.row('M2')).toContainText('0.25 under')
+  await machinist.finishStep('Choose mains')
+  await page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(page.getByRole('main')).toContainText('the journal counts as 0.25 under: The crank was ground')
+})
+
+test('half a reading of a gauge is dropped with a sentence, and its Enter presses nothing', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('? 2 3 2', 'H G F G')
+  await machinist.openRow('M1')
+  await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+  await machinist.cells().first().focus()
+  const before = await machinist.entries()
+  await page.keyboard.type('55.0')
+  await page.clock.fastForward(1000)
+  await expect(machinist.panel).toContainText('The gauge broke off in the middle of a reading')
+  await expect(machinist.cells().first()).toHaveValue('')
+  await page.keyboard.press('Enter')
+  await expect(machinist.heading).toContainText('measure M1')
+  expect(await machinist.entries()).toBe(before)
+  await machinist.cells().first().focus()
+  await page.keyboard.type('55.003')
+  await page.keyboard.press('Enter')
+  await expect(machinist.cells().first()).toHaveValue('55.003')
+  await expect(machinist.panel).not.toContainText('broke off')
+})
+
+test('what cannot be is told in a sentence, and nothing typed is lost', async ({ bench }) => {
+  const machinist = new Machinist(bench.page)
+  await machinist.atTheMains('? ? ? ?', '? ? ? ?')
+  await machinist.measure('M1', 'Bore', '54.0')
+  await machinist.measure('M1', 'Journal', '53.4')
+  await expect(machinist.panel).toContainText('M1: no allowed pair of shells is sure to stay inside')
+
+  await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+  for (const cell of await machinist.cells().all()) await cell.fill('55.003')
+  await machinist.panel.getByLabel('Part is at').fill('900 °C')
+  const before = await machinist.entries()
+  await machinist.main.click()
+  await expect(machinist.panel.getByRole('alert')).toContainText(
+    '900 °C is not a temperature for measuring at',
+  )
+  await expect(machinist.cells().first()).toHaveValue('55.003')
+  await machinist.backToShells()
+
+  await bench.page.getByRole('button', { name: 'From the tray' }).click()
+  await machinist.panel.getByRole('button', { name: 'A single shell' }).click()
+  const wall = machinist.panel.getByLabel(/^Wall/)
+  await wall.fill('-1.49')
+  await bench.page.clock.fastForward(450)
+  await machinist.main.click()
+  await expect(machinist.panel.getByRole('alert')).toContainText('-1.49')
+  await expect(wall).toHaveValue('-1.49')
+  expect(await machinist.entries()).toBe(before)
+})
+
+test('this very shell is pinned to a half, with its measured wall', async ({ bench }) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await page.getByRole('button', { name: 'From the tray' }).click()
+  await machinist.panel.getByRole('button', { name: 'the same part' }).click()
+  await machinist.panel.getByLabel('Shells of T', { exact: true }).fill('8')
+  await machinist.panel.getByRole('button', { name: 'A single shell' }).click()
+  await machinist.panel.getByLabel('Grade', { exact: true }).selectOption('T')
+  await machinist.panel.getByLabel(/^Wall/).fill('1.4925')
+  await machinist.confirm()
+  await machinist.openRow('M3')
+  await machinist.panel.getByRole('button', { name: 'Pin M3 lower' }).click()
+  await machinist.panel.getByRole('button', { name: 'Shell 1: T, 1.4925 mm' }).click()
+  await machinist.giveReason(/Shell 1 in the lower half/, 'Was fitted before', /^Pin this at M3$/)
+  await expect(machinist.panel).toContainText('Pinned to Shell 1: Was fitted before')
+  await machinist.finishStep('Choose mains')
+  await page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(page.getByRole('main')).toContainText('Shell 1 (wall 1.4925 mm)')
+})
