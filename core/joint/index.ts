@@ -35,7 +35,7 @@ export {
 } from './torque-against-proof.ts'
 export { preloadAfterTurn, preloadGain, turnForPreload, type Turned } from './turn.ts'
 export { fastenedJoint, type FastenedJoint, type FrictionRange, type ThreadState } from './fastened.ts'
-export { torqueEffect, torqueScatter, type Spread, type TorqueEffect } from './torque-effect.ts'
+export { torqueEffect, torqueScatter, usualScrew, type Spread, type TorqueEffect } from './torque-effect.ts'
 export { turnEffect, type TurnEffect, type TurnWindow } from './turn-effect.ts'
 export { turnPlot, type TurnPlot, type TurnPoint } from './turn-plot.ts'
 export { torqueInputs, turnInputs, type Input } from './pull-inputs.ts'

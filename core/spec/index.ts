@@ -5,6 +5,7 @@ export type { Dowel, EngineCase, Face, OilPassage, Rod, Saddle } from './case.ts
 export type { Bead, Fastener, FastenerGroup, Order, Pass, PassKind, Procedure } from './fastening.ts'
 export { patterns } from './fit.ts'
 export type { Band, ChartCell, EndFloat, Fit, Grade, MarkedPart, Pattern, SideClearance } from './fit.ts'
+export { fastenersOf } from './sequence.ts'
 export type { Step, StepKind } from './step.ts'
 export { readSpec } from './read.ts'
 export type { SpecReading } from './read.ts'

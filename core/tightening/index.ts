@@ -34,6 +34,7 @@ export type { PatternName } from './pattern.ts'
 export type { Place } from './pattern-ranks.ts'
 export { measureOrder } from './order-measure.ts'
 export type { OrderMeasure } from './order-measure.ts'
+export { pullsOf } from './flange-pulls.ts'
 export { explainPull } from './explain-pull.ts'
 export type { PullExplanation } from './explain-pull.ts'
 export {

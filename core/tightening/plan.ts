@@ -1,4 +1,4 @@
-import type { Pass, Procedure } from '../spec/index.ts'
+import { fastenersOf, type Procedure } from '../spec/index.ts'
 import type { Pull, Run } from './run.ts'
 
 /**
@@ -23,15 +23,8 @@ export function plannedIn(procedure: Procedure, pass: number): readonly PlannedP
   const wanted = procedure.passes[pass]
   if (wanted === undefined) return []
   if (wanted.kind === 'action') return [{ pass, fastener: null }]
-  const pulls = sequenceOf(procedure, wanted).map((fastener) => ({ pass, fastener }))
+  const pulls = fastenersOf(procedure, wanted).map((fastener) => ({ pass, fastener }))
   return wanted.kind === 'seat' && wanted.gap !== undefined ? [...pulls, { pass, fastener: null }] : pulls
-}
-
-function sequenceOf(procedure: Procedure, pass: Exclude<Pass, { kind: 'action' }>): readonly string[] {
-  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
-  if (pass.kind === 'loosen' && pass.reversed) return sequence.toReversed()
-  const only = pass.kind === 'recheck' ? pass.only : undefined
-  return only === undefined ? sequence : sequence.filter((id) => only.includes(id))
 }
 
 /** Whether a pull counts: it was neither taken back nor set aside. */

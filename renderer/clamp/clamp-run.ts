@@ -1,11 +1,11 @@
-import { clampMap, flangeOf, pullsOf } from '../../core/joint/index.ts'
+import { clampMap, flangeOf } from '../../core/joint/index.ts'
 import type { Between, ClampMap, Flange } from '../../core/joint/index.ts'
 import { faceOutline } from '../../core/layout/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { inMillimetres } from '../../core/quantity/index.ts'
 import type { EngineSpec, Procedure } from '../../core/spec/index.ts'
-import { orderBy } from '../../core/tightening/index.ts'
+import { orderBy, pullsOf } from '../../core/tightening/index.ts'
 import type { PatternName } from '../../core/tightening/index.ts'
 
 /** In which order a procedure is run through the model: the spec's own, the same from its end, or a pattern. */

@@ -1,7 +1,7 @@
 import type { Fastener, Order, Pass, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
+import { fastenersOf } from '../sequence.ts'
 import { doubt, fault, type Finding } from './finding.ts'
-import { fastenersOf } from './pulls.ts'
 
 /**
  * Whether every fastener comes once and once only in each order of a full pass. A full pass is any but a recheck, which

@@ -1,8 +1,9 @@
 import { formatAngle, formatTorque, type Torque } from '../../quantity/index.ts'
 import type { Pass, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
+import { fastenersOf } from '../sequence.ts'
 import { doubt, fault, type Finding } from './finding.ts'
-import { fastenersOf, torquesOf } from './pulls.ts'
+import { torquesOf } from './pulls.ts'
 
 /** How far one fastener has come; `torque` is what its wrench clicked at, null once it was turned by an angle after that. */
 type Stage = { readonly at: 'loose' | 'seated' } | { readonly at: 'tight'; readonly torque: Torque | null }

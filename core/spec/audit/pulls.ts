@@ -1,6 +1,7 @@
 import type { Angle, Torque } from '../../quantity/index.ts'
 import type { FastenerGroup, Pass, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
+import { fastenersOf } from '../sequence.ts'
 import { screwOf, type Screw } from './screws.ts'
 
 type TorquePass = Extract<Pass, { kind: 'torque' | 'recheck' }>
@@ -47,14 +48,6 @@ export function pullsOf(spec: EngineSpec): readonly Pull[] {
       )
     })
   })
-}
-
-/** The fasteners of a pass in their order; none for an action. */
-export function fastenersOf(procedure: Procedure, pass: Pass): readonly string[] {
-  if (pass.kind === 'action') return []
-  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
-  const only = pass.kind === 'recheck' ? pass.only : undefined
-  return only === undefined ? sequence : sequence.filter((id) => only.includes(id))
 }
 
 /** The angle that a pass asks of a fastener: its own, where the pass has one for it. */

@@ -1,6 +1,6 @@
 import type { EngineSpec } from '../schema.ts'
+import { fastenersOf } from '../sequence.ts'
 import { fault, type Finding } from './finding.ts'
-import { fastenersOf } from './pulls.ts'
 
 /** A stretch is the difference of two lengths: the one before must have been measured, of each fastener. */
 export function auditStretches({ procedures, fasteners }: EngineSpec): readonly Finding[] {

@@ -20,8 +20,9 @@ import {
 } from '../../quantity/index.ts'
 import type { FastenerGroup, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
+import { fastenersOf } from '../sequence.ts'
 import { doubt, type Finding } from './finding.ts'
-import { angleOf, fastenersOf, torquesOf } from './pulls.ts'
+import { angleOf, torquesOf } from './pulls.ts'
 import { screwOf, type Screw } from './screws.ts'
 
 /**

@@ -1,14 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import {
-  clampMap,
-  flangeOf,
-  pullsOf,
-  type Between,
-  type Flange,
-  type Point,
-} from '../../../../core/joint/index.ts'
+import { clampMap, flangeOf, type Between, type Flange, type Point } from '../../../../core/joint/index.ts'
 import { inMillimetres, newtons } from '../../../../core/quantity/index.ts'
 import type { EngineSpec } from '../../../../core/spec/index.ts'
+import { pullsOf } from '../../../../core/tightening/index.ts'
 import { demoDraft, demoIds, demoSpec, named, specOf } from '../../spec/demo.ts'
 import { given } from '../workshop.ts'
 

@@ -1,10 +1,13 @@
-import { done, type Outcome } from '../../problem/index.ts'
-import { inMillimetres, newtons } from '../../quantity/index.ts'
-import type { EngineSpec, Pass, Procedure } from '../../spec/index.ts'
-import { fastenedJoint, type FastenedJoint } from '../fastened.ts'
-import { preloadFromTorque } from '../screw.ts'
-import { usualScrew } from '../torque-effect.ts'
-import type { FlangePull } from './clamp-map.ts'
+import {
+  fastenedJoint,
+  preloadFromTorque,
+  usualScrew,
+  type FastenedJoint,
+  type FlangePull,
+} from '../joint/index.ts'
+import { done, type Outcome } from '../problem/index.ts'
+import { inMillimetres, newtons } from '../quantity/index.ts'
+import { fastenersOf, type EngineSpec, type Pass, type Procedure } from '../spec/index.ts'
 
 /**
  * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all
@@ -25,7 +28,7 @@ export function pullsOf(spec: EngineSpec, procedure: Procedure): Outcome<readonl
   return done(
     procedure.passes.flatMap((pass, place) => {
       if (pass.kind === 'action' || pass.kind === 'length' || pass.kind === 'stretch') return []
-      return sequenceOf(procedure, pass).flatMap((bolt) => {
+      return fastenersOf(procedure, pass).flatMap((bolt) => {
         const joint = joints.get(bolt)
         return joint === undefined ? [] : [pullOf(pass, place, bolt, joint)]
       })
@@ -34,13 +37,6 @@ export function pullsOf(spec: EngineSpec, procedure: Procedure): Outcome<readonl
 }
 
 type Loading = Exclude<Pass, { readonly kind: 'action' | 'length' | 'stretch' }>
-
-function sequenceOf(procedure: Procedure, pass: Loading): readonly string[] {
-  const sequence = procedure.orders.find(({ id }) => id === pass.order)?.sequence ?? []
-  if (pass.kind === 'loosen' && pass.reversed) return sequence.toReversed()
-  const only = pass.kind === 'recheck' ? pass.only : undefined
-  return only === undefined ? sequence : sequence.filter((id) => only.includes(id))
-}
 
 function pullOf(pass: Loading, place: number, bolt: string, joint: FastenedJoint): FlangePull {
   const pull = { pass: place, bolt }
