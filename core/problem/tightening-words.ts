@@ -49,6 +49,14 @@ export const tighteningWords = {
   'declared-already': ({ group }: { readonly group: string }) => `${group} are already confirmed as new.`,
   'group-not-in-procedure': ({ group, name }: Named & { readonly group: string }) =>
     `“${group}” are not pulled in “${name}”. Confirm as new only what is.`,
+  'order-unknown': ({ order, name }: Named & { readonly order: string }) =>
+    `“${name}” has no order “${order}”. Choose one that it has.`,
+  'order-number-unknown': (facts: { readonly typed: string; readonly numbers: readonly string[] }) =>
+    `No fastener “${facts.typed}” is in this order. Those in it are ${facts.numbers.join(', ')}.`,
+  'order-number-twice': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} stands in the order twice. Each is pulled once in a pass: take one of the two out.`,
+  'order-numbers-missing': ({ numbers }: { readonly numbers: readonly string[] }) =>
+    `Not in the order yet: ${numbers.join(', ')}. Each fastener is pulled once in a pass.`,
   'reading-of-other-kind': ({ wanted, unit }: { readonly wanted: string; readonly unit: string }) =>
     `This pass asks for ${wanted}, and the reading is in ${unit}. Read the other scale.`,
   'reading-not-asked': ({ fastener }: Of) =>

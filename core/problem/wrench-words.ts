@@ -97,6 +97,9 @@ export const wrenchWords = {
   'order-in-line': (facts: { readonly hops: number; readonly first: string; readonly last: string }) =>
     `From ${facts.first} to ${facts.last} it goes ${facts.hops} times in a row to a neighbour on the same ` +
     'side. Most orders change sides more often. Unusual, which does not make it wrong.',
+  'order-of-caps': ({ caps }: { readonly caps: number }) =>
+    `These fasteners hold ${caps} caps, each a joint of its own: the order is measured within each cap, not from cap ` +
+    'to cap.',
   'face-without-fasteners': ({ face }: { readonly face: string }) =>
     `No fastener is on “${face}”, so there is nothing to clamp it with. Choose a face that is bolted.`,
 }

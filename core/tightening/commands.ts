@@ -9,7 +9,17 @@ const typedReason = z.string().max(600)
  * sentences.
  */
 export const runCommands = [
-  z.strictObject({ type: z.literal('start-run'), ...common }),
+  z.strictObject({
+    type: z.literal('start-run'),
+    ...common,
+    /** The numbers of an order's fasteners in another order than the spec's, as typed. */
+    own: z
+      .strictObject({
+        reason: typedReason,
+        orders: z.array(z.strictObject({ order: z.string(), typed: z.string().max(8000) })).max(12),
+      })
+      .optional(),
+  }),
   z.strictObject({ type: z.literal('declare-new'), ...common, group: z.string() }),
   z.strictObject({
     type: z.literal('pull'),

@@ -5,6 +5,7 @@ import type { RunCommand } from './commands.ts'
 import { decidePull } from './decide-pull.ts'
 import type { RunEvent } from './events.ts'
 import { numberOf } from './flag.ts'
+import { decideStart } from './own-order.ts'
 import { counts, lastLivePull, plannedPulls } from './plan.ts'
 import { isRunDone, openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
@@ -27,7 +28,7 @@ export function decideRun(
   const common = { version, procedure: procedure.id } as const
   if (command.type === 'start-run')
     return run === undefined
-      ? done([{ type: 'run-started', ...common }])
+      ? decideStart(spec, procedure, command)
       : refused('run-started-already', { name })
   if (run === undefined) return refused('run-not-started', { name })
 

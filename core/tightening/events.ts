@@ -14,12 +14,23 @@ export const reading = z.strictObject({
 const common = { version: z.literal(1), procedure: z.string() }
 const reason = z.string().trim().min(1).max(600)
 
+/** Sequences other than the spec's, by the ids of the orders whose places they take, and why. */
+const ownOrder = z.strictObject({
+  reason,
+  orders: z.array(z.strictObject({ order: z.string(), sequence: z.array(z.string()).min(1) })).min(1),
+})
+
 /**
  * What happens in a run, as past facts. `pass` counts from 0; a pull is named by its `pull` number, 1, 2, 3 …
  * in the run.
  */
 export const runEvents = [
-  z.strictObject({ type: z.literal('run-started'), ...common }),
+  z.strictObject({
+    type: z.literal('run-started'),
+    ...common,
+    /** Absent where the spec's order is kept. */
+    ownOrder: ownOrder.optional(),
+  }),
   z.strictObject({ type: z.literal('fasteners-declared-new'), ...common, group: z.string() }),
   z.strictObject({
     type: z.literal('fastener-pulled'),
@@ -58,3 +69,4 @@ export const runEvents = [
 export const runEvent = z.discriminatedUnion('type', runEvents)
 export type RunEvent = z.output<typeof runEvent>
 export type Reading = z.output<typeof reading>
+export type OwnOrder = z.output<typeof ownOrder>

@@ -8,7 +8,7 @@ import type { Flag, Pull, Run } from './run.ts'
  * Throws on an event of a run that was never started, which no record can hold.
  */
 export function evolveRun(run: Run | undefined, event: RunEvent): Run {
-  if (event.type === 'run-started') return emptyRun(event.procedure)
+  if (event.type === 'run-started') return emptyRun(event)
   if (run === undefined) throw new Error(`${event.type} in a run of ${event.procedure} that was not started`)
   switch (event.type) {
     case 'fasteners-declared-new':
@@ -78,8 +78,9 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
   }
 }
 
-function emptyRun(procedure: string): Run {
-  return { procedure, declaredNew: [], pulls: [], flags: [], loosened: [], paused: null }
+function emptyRun({ procedure, ownOrder }: Extract<RunEvent, { type: 'run-started' }>): Run {
+  const untouched = { declaredNew: [], pulls: [], flags: [], loosened: [], paused: null }
+  return { procedure, ownOrder: ownOrder ?? null, ...untouched }
 }
 
 /** What is answered for a person where the procedure or the way out of it says what was done. */

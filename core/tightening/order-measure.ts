@@ -22,8 +22,8 @@ export interface OrderMeasure {
 const remarkable = { nearerShare: 1 / 4, inwards: 0.6, inLine: 3 }
 
 /**
- * Measures an order; `label` is what each place is called on the drawing. Of fasteners that hold separate
- * caps the measure says little: each cap is a joint of its own.
+ * Measures an order of the fasteners of one joint; `label` is what each place is called on the drawing. Where
+ * they hold separate caps, `orderRemarks` measures cap by cap.
  */
 export function measureOrder(
   inOrder: readonly Place[],

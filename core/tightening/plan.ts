@@ -1,4 +1,5 @@
 import { fastenersOf, type Procedure } from '../spec/index.ts'
+import { asRun } from './own-order.ts'
 import type { Pull, Run } from './run.ts'
 
 /**
@@ -36,15 +37,15 @@ export function counts({ takenBack, setAside }: Pull): boolean {
 const open = new WeakMap<Run, { readonly procedure: Procedure; readonly pulls: readonly PlannedPull[] }>()
 
 /**
- * What is still to be pulled, in the procedure's order: what was skipped by a pull out of order comes first
- * again.
+ * What is still to be pulled, in the procedure's order or the run's own: what was skipped by a pull out of
+ * order comes first again.
  */
 export function openPulls(procedure: Procedure, run: Run | undefined): readonly PlannedPull[] {
   if (run === undefined) return plannedPulls(procedure)
   const known = open.get(run)
   if (known?.procedure === procedure) return known.pulls
   const live = livePulls(run)
-  const pulls = plannedPulls(procedure).filter((planned) => !live.has(pullKey(planned)))
+  const pulls = plannedPulls(asRun(procedure, run)).filter((planned) => !live.has(pullKey(planned)))
   open.set(run, { procedure, pulls })
   return pulls
 }

@@ -1,5 +1,6 @@
 import type { FastenerState } from '../layout/index.ts'
 import type { PassKind, Procedure } from '../spec/index.ts'
+import { asRun } from './own-order.ts'
 import { livePulls, openPulls, plannedIn, plannedPulls, pullKey } from './plan.ts'
 import type { Flag, Pull, Run } from './run.ts'
 
@@ -10,15 +11,16 @@ export interface PassProgress {
   readonly kind: PassKind
   readonly pulled: number
   readonly planned: number
-  /** In the pass's order, each with the pull that counts, null while there is none. */
+  /** In the pass's order or the run's own, each with the pull that counts, null while there is none. */
   readonly fasteners: readonly { readonly fastener: string | null; readonly pull: Pull | null }[]
 }
 
 /** How far a run has come, pass by pass; all zeros before it is started. */
 export function runProgress(procedure: Procedure, run: Run | undefined): readonly PassProgress[] {
   const live = livePulls(run)
+  const ordered = asRun(procedure, run)
   return procedure.passes.map(({ kind }, pass) => {
-    const fasteners = plannedIn(procedure, pass).map((planned) => ({
+    const fasteners = plannedIn(ordered, pass).map((planned) => ({
       fastener: planned.fastener,
       pull: live.get(pullKey(planned)) ?? null,
     }))

@@ -1,5 +1,5 @@
 import type { Length } from '../quantity/index.ts'
-import type { Reading } from './events.ts'
+import type { OwnOrder, Reading } from './events.ts'
 
 /** One fastener in one pass, as carried out. Pulls that were taken back or set aside stay, marked so: the record is never edited. */
 export interface Pull {
@@ -38,6 +38,8 @@ export interface Flag {
  */
 export interface Run {
   readonly procedure: string
+  /** Where it goes through another order than the spec's: ask `asRun` for the procedure. */
+  readonly ownOrder: OwnOrder | null
   readonly declaredNew: readonly string[]
   readonly pulls: readonly Pull[]
   readonly flags: readonly Flag[]

@@ -1,3 +1,4 @@
+import type { Point } from './edge.ts'
 import { meanOf, type FaceFastener } from './face-fasteners.ts'
 import type { Flange, FlangeBolt } from './flange.ts'
 import { Network } from './network.ts'
@@ -23,7 +24,7 @@ export function cappedFlange(
   const network = new Network()
   const bolts: FlangeBolt[] = []
   for (const bearing of bearings) {
-    const own = fasteners.filter((fastener) => nearest(bearings, fastener) === bearing)
+    const own = fasteners.filter((fastener) => capOf(bearings, fastener) === bearing)
     if (own.length === 0) continue
     const beyond = Math.max(...own.map(({ acrossFlatsMm }) => acrossFlatsMm))
     const ys = own.map(({ y }) => y)
@@ -53,7 +54,8 @@ const capsAre =
   'Each cap is a bar across its bearing, as wide as the bearing and as deep as the grip of its bolts; ' +
   'nothing lies under it within the bore, and no cap feels another.'
 
-function nearest(bearings: readonly CappedBearing[], { x, y }: FaceFastener): CappedBearing | undefined {
+/** The cap that a fastener holds: the nearest; undefined among none. */
+export function capOf(bearings: readonly CappedBearing[], { x, y }: Point): CappedBearing | undefined {
   const apart = (bearing: CappedBearing) => Math.hypot(bearing.x - x, bearing.y - y)
   return bearings.toSorted((a, b) => apart(a) - apart(b))[0]
 }

@@ -26,7 +26,7 @@ export function flangeOf(
   if (face === undefined) throw new RangeError(`the engine ${spec.id} has no face ${faceId}`)
   const fasteners = fastenersOn(spec, face)
   if (!fasteners.ok) return fasteners
-  const capped = cappedBearings(spec, face)
+  const capped = capsOn(spec, face)
   const walls = face.shows === 'saddles' ? spec.case.saddles : []
   const flange =
     capped.length > 0
@@ -35,8 +35,11 @@ export function flangeOf(
   return done({ ...flange, assumptions: [...flange.assumptions, betweenIs[between], ...always] })
 }
 
-/** Bearings on this face that have caps of their own, as the carriers in a tunnel case have. */
-function cappedBearings(spec: EngineSpec, { shows }: Face): readonly CappedBearing[] {
+/**
+ * Bearings on this face that have caps of their own, as rods have and the carriers in a tunnel case; none where the
+ * face is one joint.
+ */
+export function capsOn(spec: EngineSpec, { shows }: Face): readonly CappedBearing[] {
   const { family, saddles, rods, balanceBearings } = spec.case
   const bearings = {
     saddles: family === 'caps' || family === 'tunnel' ? saddles : [],

@@ -1,6 +1,7 @@
 export { clampMap } from './clamp-map.ts'
 export type { ClampMap, ClampState, FlangePull } from './clamp-map.ts'
 export type { Flange, FlangeBeam, FlangeBolt, FlangeNode } from './flange.ts'
-export { flangeOf } from './flange-of.ts'
+export { capOf } from './caps.ts'
+export { capsOn, flangeOf } from './flange-of.ts'
 export type { Point } from './edge.ts'
 export type { Between } from './section.ts'
