@@ -30,6 +30,8 @@ export interface RunCount {
   readonly pulls: number
   readonly takenBack: number
   readonly flags: number
+  /** Whether it went through an order of a person's own. */
+  readonly ownOrder: boolean
 }
 
 /** Two sheets side by side. That both are of one engine is for the caller to see to: what does not match stands alone. */
@@ -46,7 +48,7 @@ export function compareBuilds(first: BuildSheet, second: BuildSheet): Comparison
       alike(a, b, (it) => [it.verdict, it.reading?.value, it.reading?.unit, it.outOfOrder === null]),
     ),
     runs: sideBySide(first, second, runsOf, (a, b) =>
-      alike(a, b, (it) => [it.pulls, it.takenBack, it.flags]),
+      alike(a, b, (it) => [it.pulls, it.takenBack, it.flags, it.ownOrder]),
     ),
     steps: sideBySide(
       first,
@@ -101,6 +103,9 @@ function pullsOf({ runs }: BuildSheet): Named<Pick<SheetPull, 'reading' | 'verdi
 function runsOf({ runs }: BuildSheet): Named<RunCount> {
   return runs.map((run: SheetRun) => {
     const takenBack = run.pulls.filter((pull) => pull.takenBack !== null).length
-    return [run.name, { pulls: run.pulls.length, takenBack, flags: run.flags.length }]
+    return [
+      run.name,
+      { pulls: run.pulls.length, takenBack, flags: run.flags.length, ownOrder: run.ownOrders.length > 0 },
+    ]
   })
 }

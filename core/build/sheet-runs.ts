@@ -2,6 +2,7 @@ import type { EngineSpec, PassKind, Procedure } from '../spec/index.ts'
 import {
   isRunDone,
   numberOf,
+  numbersOf,
   windowOf,
   type Flag,
   type Pull,
@@ -18,11 +19,20 @@ export interface SheetRun {
   readonly name: string
   readonly started: Stamp | null
   readonly done: boolean
+  /** Orders that were exchanged for a person's own, by number, and why. */
+  readonly ownOrders: readonly SheetOwnOrder[]
   /** Groups whose fasteners were declared new. */
   readonly declaredNew: readonly (Stamp & { readonly group: string })[]
   readonly pulls: readonly SheetPull[]
   readonly flags: readonly SheetFlag[]
   readonly pauses: readonly SheetPause[]
+}
+
+export interface SheetOwnOrder {
+  /** As the spec has it. */
+  readonly given: readonly string[]
+  readonly own: readonly string[]
+  readonly reason: string
 }
 
 export interface SheetPull extends Stamp {
@@ -93,6 +103,7 @@ function runOn(
     name: procedure.name,
     started: started === undefined ? null : stampOf(started),
     done: isRunDone(procedure, state.runs[procedure.id]),
+    ownOrders: ownOrdersOn(spec, procedure, state.runs[procedure.id]),
     declaredNew: ofType(own, 'fasteners-declared-new').map((entry) => ({
       ...stampOf(entry),
       group: spec.fastenerGroups.find(({ id }) => id === entry.event.group)?.name ?? entry.event.group,
@@ -101,6 +112,19 @@ function runOn(
     flags: flagsOn(spec, state, procedure, own),
     pauses: pausesOn(own),
   }
+}
+
+function ownOrdersOn(
+  spec: EngineSpec,
+  { orders }: Procedure,
+  run: Run | undefined,
+): readonly SheetOwnOrder[] {
+  const { reason = '', orders: own = [] } = run?.ownOrder ?? {}
+  return own.map(({ order, sequence }) => ({
+    given: numbersOf(spec, orders.find(({ id }) => id === order)?.sequence ?? []),
+    own: numbersOf(spec, sequence),
+    reason,
+  }))
 }
 
 function pullsOn(

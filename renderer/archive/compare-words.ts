@@ -54,8 +54,8 @@ function checkText({ verdict, reading, note }: Of<'checks'>): string {
   return [verdict === 'good' ? 'good' : '! not good', reading?.typed, note].filter(Boolean).join(', ')
 }
 
-function runText({ pulls, takenBack, flags }: Of<'runs'>): string {
-  return `${pulls} pulls, ${takenBack} taken back, ${flags} flags`
+function runText({ pulls, takenBack, flags, ownOrder }: Of<'runs'>): string {
+  return `${pulls} pulls, ${takenBack} taken back, ${flags} flags${ownOrder ? ', own order' : ''}`
 }
 
 function pullText({ reading, verdict, outOfOrder }: Of<'pulls'>): string {
