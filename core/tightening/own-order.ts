@@ -37,17 +37,26 @@ export function numbersOf(spec: EngineSpec, sequence: readonly string[]): readon
 }
 
 /**
- * Reads an order of a person's own: the numbers of an order's fasteners with blanks, commas or semicolons between them,
- * each once.
+ * The numbers in a text, with blanks, commas or semicolons between them, each with the fastener of an order that it
+ * names; undefined for none.
+ */
+export function namedIn(spec: EngineSpec, { sequence }: Order, typed: string) {
+  const numbers = numbersOf(spec, sequence)
+  const written = typed.toUpperCase().match(/[^\s,;]+/g) ?? []
+  return written.map((number) => ({ number, id: sequence[numbers.indexOf(number)] }))
+}
+
+/**
+ * Reads an order of a person's own: the numbers of an order's fasteners, each once.
  *
  * Refuses `order-number-unknown`, `order-number-twice`, `order-numbers-missing`.
  */
-export function readOrder(spec: EngineSpec, { sequence }: Order, typed: string): Outcome<readonly string[]> {
-  const numbers = numbersOf(spec, sequence)
+export function readOrder(spec: EngineSpec, order: Order, typed: string): Outcome<readonly string[]> {
+  const { sequence } = order
   const read: string[] = []
-  for (const number of typed.toUpperCase().match(/[^\s,;]+/g) ?? []) {
-    const id = sequence[numbers.indexOf(number)]
-    if (id === undefined) return refused('order-number-unknown', { typed: number, numbers })
+  for (const { number, id } of namedIn(spec, order, typed)) {
+    if (id === undefined)
+      return refused('order-number-unknown', { typed: number, numbers: numbersOf(spec, sequence) })
     if (read.includes(id)) return refused('order-number-twice', { fastener: number })
     read.push(id)
   }

@@ -2,8 +2,10 @@ import type { BuildCommand, BuildState, RecordedEvent } from '../../core/build/i
 import { currentStep, evolve, replay, stepStates } from '../../core/build/index.ts'
 import type { BuildLine, Client, OpenBuild, ToldProblem } from '../../core/contract.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
-import type { EngineSpec } from '../../core/spec/index.ts'
+import type { EngineSpec, Procedure } from '../../core/spec/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
+import { asRun } from '../../core/tightening/index.ts'
+import type { OrderDraft } from '../steps/run/order-draft.svelte.ts'
 import { Pause } from './pause.ts'
 
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
@@ -21,6 +23,7 @@ export class BuildSession {
   #problem = $state.raw<ToldProblem | null>(null)
   #chosenStep = $state<string | null>(null)
   #labelsShown = $state(false)
+  #orderInHand = $state.raw<OrderDraft | null>(null)
 
   readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
@@ -72,6 +75,21 @@ export class BuildSession {
   }
   showLabels(shown: boolean) {
     this.#labelsShown = shown
+  }
+
+  /** An order of a person's own while it is made; kept here, so that it is still there after a look at its clamp map. */
+  get orderInHand() {
+    return this.#orderInHand
+  }
+  makeOrder(draft: OrderDraft | null) {
+    this.#orderInHand = draft
+  }
+
+  /** A procedure in a person's own order: as its run was begun, else as it is being made; null where it has none. */
+  inOwnOrder(procedure: Procedure): Procedure | null {
+    const run = this.#state.runs[procedure.id]
+    if (run !== undefined) return run.ownOrder && asRun(procedure, run)
+    return this.#orderInHand?.procedure === procedure ? this.#orderInHand.made : null
   }
 
   /** Puts another step on the table to look at or to redo. */

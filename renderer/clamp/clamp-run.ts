@@ -3,16 +3,16 @@ import type { Between, ClampMap, Flange } from '../../core/joint/index.ts'
 import { faceOutline } from '../../core/layout/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import { inMillimetres } from '../../core/quantity/index.ts'
 import type { EngineSpec, Procedure } from '../../core/spec/index.ts'
-import { orderBy, pullsOf } from '../../core/tightening/index.ts'
+import { orderBy, placesOf, pullsOf } from '../../core/tightening/index.ts'
 import type { PatternName } from '../../core/tightening/index.ts'
 
-/** In which order a procedure is run through the model: the spec's own, the same from its end, or a pattern. */
-export type MappedOrder = 'spec' | 'reversed' | PatternName
+/** In which order a procedure is run through the model: the spec's, a person's own, the spec's from its end, a pattern. */
+export type MappedOrder = 'spec' | 'own' | 'reversed' | PatternName
 
 export const orderNames: { readonly [Each in MappedOrder]: string } = {
   spec: 'as the spec has it',
+  own: 'own order',
   reversed: 'from its end',
   'centre-out': 'centre out',
   spiral: 'spiral',
@@ -26,35 +26,29 @@ export interface MappedRun {
 }
 
 /** A procedure run through the model of its joint face, pull by pull. */
-export function mappedRun(
-  spec: EngineSpec,
-  procedure: Procedure,
-  order: MappedOrder,
-  between: Between,
-): Outcome<MappedRun> {
+export function mappedRun(spec: EngineSpec, procedure: Procedure, between: Between): Outcome<MappedRun> {
   const flange = flangeOf(spec, procedure.face, faceOutline(spec, procedure.face), between)
   if (!flange.ok) return flange
-  const pulls = pullsOf(spec, reordered(spec, procedure, order))
+  const pulls = pullsOf(spec, procedure)
   if (!pulls.ok) return pulls
   return done({ flange: flange.value, map: clampMap(flange.value, pulls.value) })
 }
 
-function reordered(spec: EngineSpec, procedure: Procedure, order: MappedOrder): Procedure {
+/** A procedure in another order; `own` is the same one in a person's own, null where there is none. */
+export function inOrder(
+  spec: EngineSpec,
+  procedure: Procedure,
+  own: Procedure | null,
+  order: MappedOrder,
+): Procedure {
   if (order === 'spec') return procedure
-  const places = new Map(
-    spec.fasteners.map(({ id, at: [x, y] }) => [id, { id, x: inMillimetres(x), y: inMillimetres(y) }]),
-  )
-  const orders = procedure.orders.map((each) => ({
-    ...each,
-    sequence:
-      order === 'reversed'
-        ? each.sequence.toReversed()
-        : [
-            ...orderBy(
-              order,
-              each.sequence.map((id) => places.get(id)!),
-            ),
-          ],
-  }))
+  if (order === 'own') return own ?? procedure
+  const orders = procedure.orders.map((each) => {
+    const places = placesOf(spec, each.sequence)
+    return {
+      ...each,
+      sequence: order === 'reversed' ? each.sequence.toReversed() : [...orderBy(order, places)],
+    }
+  })
   return { ...procedure, orders }
 }

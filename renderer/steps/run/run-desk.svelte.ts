@@ -14,6 +14,7 @@ import {
   windowOf,
 } from '../../../core/tightening/index.ts'
 import type { BuildSession } from '../../bench/build-session.svelte.ts'
+import type { OrderDraft } from './order-draft.svelte.ts'
 
 export interface PullTask {
   readonly kind: 'pull'
@@ -43,7 +44,7 @@ export type Task =
   | PullTask
   | { readonly kind: 'done' }
 
-type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explain' | null
+type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explain' | 'own-order' | null
 
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
 export class RunDesk {
@@ -89,6 +90,11 @@ export class RunDesk {
   }
 
   start = () => this.#act({ type: 'start-run', procedure: this.procedure.id })
+  async startInOrder({ orders }: OrderDraft, reason: string) {
+    const own = { reason, orders: [...orders] }
+    const done = await this.#act({ type: 'start-run', procedure: this.procedure.id, own })
+    if (done) this.#session().makeOrder(null)
+  }
   declareNew = (group: string) => this.#act({ type: 'declare-new', procedure: this.procedure.id, group })
   resume = () => this.#act({ type: 'resume-run', procedure: this.procedure.id })
   pause = (reason: string) => this.#act({ type: 'pause-run', procedure: this.procedure.id, reason })

@@ -1,0 +1,26 @@
+import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { test as bench, expect } from './bench.ts'
+
+/** A folder with a good engine, and one without the steps that note marks, choose and fit shells: four faults a fit. */
+const test = bench.extend({
+  specs: async ({}, use) => {
+    const folder = await mkdtemp(join(tmpdir(), 'bedplate-specs-'))
+    await copyFile('specs/tarn-4.json', join(folder, 'tarn-4.json'))
+    const spec = JSON.parse(await readFile('specs/skerry-3.json', 'utf8')) as { steps: { kind: string }[] }
+    const steps = spec.steps.filter(({ kind }) => kind === 'run-procedure')
+    const faulty = { ...spec, name: 'Faulty engine', steps: steps.map((step) => ({ ...step, after: [] })) }
+    await writeFile(join(folder, 'faulty.json'), JSON.stringify({ ...faulty, cautions: [] }))
+    await use(folder)
+    await rm(folder, { recursive: true, force: true })
+  },
+})
+
+test('an engine with several faults of one kind is told of, and the others can be built', async ({
+  bench,
+}) => {
+  const engine = (name: RegExp) => bench.page.getByRole('button', { name })
+  await expect(engine(/Faulty engine/)).toContainText('no step to choose the shells')
+  await expect(engine(/Tarn 4/)).toBeEnabled()
+})

@@ -1,0 +1,126 @@
+import type { Page } from '@playwright/test'
+import { expect } from './bench.ts'
+import { onTheDrawing } from './drawing.ts'
+import { Mechanic } from './mechanic.ts'
+import { sets, test } from './published-specs.ts'
+
+test.setTimeout(120_000)
+
+const { spec } = sets.B
+const [procedure] = spec.procedures
+const given = procedure!.orders[0]!.sequence
+
+async function atTheStart(page: Page, by: 'pointer' | 'keys') {
+  const mechanic = new Mechanic(page, by)
+  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
+  await expect(mechanic.main).toContainText('Start: As printed')
+  return mechanic
+}
+
+async function tap(page: Page, fastener: string) {
+  const { x, y } = await onTheDrawing(page, spec, procedure!.face, fastener)
+  await page.mouse.click(x, y)
+}
+
+const numbers = (page: Page) => page.getByLabel('Tap the fasteners one after another')
+const listed = (page: Page) => page.getByRole('list', { name: 'The drawing in words' })
+
+test('fasteners tapped one after another make an order; it is run, recorded and printed', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = await atTheStart(page, 'pointer')
+  await page.getByRole('button', { name: 'Own order' }).click()
+  await expect(page.getByRole('region', { name: 'Own order' })).toContainText('goes before any other')
+
+  await tap(page, given[9]!)
+  await tap(page, given[0]!)
+  await expect(numbers(page)).toHaveValue('10 1')
+  await expect(listed(page).locator('[data-about="fastener/bolt-10"]')).toHaveAttribute('data-state', 'done')
+  await page.getByRole('button', { name: 'Undo the last' }).click()
+  await expect(numbers(page)).toHaveValue('10')
+  await expect(page.getByText('Not in the order yet: 1, 2, 3, 4, 5, 6, 7, 8, 9')).toBeVisible()
+  await expect(mechanic.main).toHaveCount(0)
+  for (const fastener of given.toReversed().slice(1)) await tap(page, fastener)
+  await expect(page.getByText('All 10 are in the order')).toBeVisible()
+
+  await page.getByRole('button', { name: /^Compare clamp maps/ }).click()
+  await expect(page.getByRole('region', { name: 'Order own order' })).toBeVisible()
+  await page.getByRole('button', { name: '← Back to the build' }).click()
+  await expect(numbers(page)).toHaveValue('10 9 8 7 6 5 4 3 2 1')
+
+  await page.getByRole('button', { name: 'Bench card' }).click()
+  await expect(page.getByRole('main')).toContainText('Own order, not the maker’s. It is not recorded yet.')
+  await expect(page.getByRole('main').locator('.boxes').first()).toHaveText(/^\s*10\s+9\s+8/)
+  await page.getByRole('button', { name: '← Back' }).click()
+
+  await mechanic.main.click()
+  await page.getByRole('button', { name: 'Start in this order' }).click()
+  await expect(page.getByRole('alert')).toContainText('Say why another order than the maker’s is used')
+  await page.getByLabel('Why this order').fill('The hoist is in the way at 1')
+  await page.getByRole('button', { name: 'Start in this order' }).click()
+  await expect(mechanic.heading).toContainText('own order')
+  await expect(mechanic.main).toContainText('10 is at 40.7 N·m')
+  await mechanic.letBounceTimePass()
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('9 is at 40.7 N·m')
+
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  const deviation =
+    'Own order, not the maker’s: 10, 9, 8, 7, 6, 5, 4, 3, 2, 1. Why: The hoist is in the way at 1'
+  await expect(page.getByRole('main')).toContainText(deviation)
+  await expect(page.getByRole('main')).toContainText('The maker’s order: 1, 2, 3, 4, 5, 6, 7, 8, 9, 10.')
+})
+
+test('by keys alone: numbers typed, a slip told of, a pattern taken, and the sheet says so', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = await atTheStart(page, 'keys')
+  const own = page.getByRole('button', { name: 'Own order' })
+  await own.focus()
+  await page.keyboard.press('Enter')
+  await numbers(page).focus()
+  await page.keyboard.type('5 6 5', { delay: 60 })
+  await expect(page.getByText('Fastener 5 stands in the order twice')).toBeVisible()
+  await page.getByRole('button', { name: 'Undo the last' }).focus()
+  await page.keyboard.press('Enter')
+  await numbers(page).focus()
+  await page.keyboard.press('End')
+  await page.keyboard.type(' 11', { delay: 60 })
+  await expect(page.getByText('No fastener “11” is in this order')).toBeVisible()
+
+  await page.getByRole('button', { name: 'End to end' }).focus()
+  await page.keyboard.press('Enter')
+  await expect(page.getByText('This is the maker’s order')).toBeVisible()
+  await page.getByRole('button', { name: 'Spiral' }).focus()
+  await page.keyboard.press('Enter')
+  await expect(page.getByText('All 10 are in the order')).toBeVisible()
+  await expect(page.getByText('These fasteners hold 5 caps')).toBeVisible()
+  await page.getByText('For the spec file').focus()
+  await page.keyboard.press('Enter')
+  await expect(page.getByLabel('For the spec file')).toHaveValue(/^"sequence": \["bolt-\d+", "bolt-/)
+
+  await mechanic.main.focus()
+  await page.keyboard.press('Enter')
+  await page.getByLabel('Why this order').fill('For practice')
+  await page.keyboard.press('Enter')
+  await expect(mechanic.heading).toContainText('own order')
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByRole('main')).toContainText('Why: For practice')
+})
+
+test('the maker’s order is kept when the own one is left', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = await atTheStart(page, 'pointer')
+  await page.getByRole('button', { name: 'Own order' }).click()
+  await page.getByRole('button', { name: 'Spiral' }).click()
+  await page.getByRole('button', { name: 'Leave it' }).click()
+  await page.getByRole('button', { name: 'Bench card' }).click()
+  await expect(page.getByRole('main')).not.toContainText('Own order')
+  await page.getByRole('button', { name: '← Back' }).click()
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByRole('main')).not.toContainText('Own order')
+})
