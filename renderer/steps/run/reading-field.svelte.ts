@@ -1,13 +1,17 @@
 import type { Reading } from '../../../core/tightening/index.ts'
 import { GaugeKeys } from '../../parts/gauge-burst.ts'
 
+const noSign = { key: '', at: -Infinity }
+const sameBurstMs = 250
+
 /** The one field that takes a reading: typed by hand, or by a gauge or a wrench that types. */
 export class ReadingField {
   #typed = $state('')
   #brokenOff = $state(false)
   #element: HTMLInputElement | null = null
+  #sign = noSign
   readonly #gauge = new GaugeKeys({
-    whole: (sent) => this.#whole(sent),
+    whole: () => this.#whole(),
     half: () => this.#half(),
   })
 
@@ -34,6 +38,7 @@ export class ReadingField {
   hear = (event: KeyboardEvent) => {
     if (event.key.length === 1) this.#brokenOff = false
     if (event.repeat && event.key.length === 1 && this.owns(event.target)) event.preventDefault()
+    if (!this.owns(event.target)) this.#noteSign(event)
     this.#gauge.take(event)
   }
 
@@ -58,11 +63,17 @@ export class ReadingField {
   }
 
   /** A sign ahead of the first digit came before the field had the focus. After it the pedal is free to confirm. */
-  #whole(sent: string) {
+  #whole() {
     if (!this.owns(document.activeElement)) return
-    const [sign = ''] = /^[+-]/.exec(sent) ?? []
-    if (!this.#typed.startsWith(sign)) this.#typed = sign + this.#typed
+    if (!this.#typed.startsWith(this.#sign.key)) this.#typed = this.#sign.key + this.#typed
+    this.#sign = noSign
     this.#element?.blur()
+  }
+
+  /** A sign stays noted while what comes next comes sooner than by hand. */
+  #noteSign({ key, timeStamp }: KeyboardEvent) {
+    if (key === '+' || key === '-') this.#sign = { key, at: timeStamp }
+    else if (timeStamp - this.#sign.at > sameBurstMs) this.#sign = noSign
   }
 
   #half() {
