@@ -8,6 +8,7 @@ import type {
 } from '../../core/contract.ts'
 import { usualPxPerMm } from '../../core/layout/index.ts'
 import type { Reader } from '../../core/layout/index.ts'
+import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { BuildSession } from './build-session.svelte.ts'
 import { viewsOf, withViews } from './kept-views.ts'
@@ -30,6 +31,8 @@ export type Place =
   | { readonly at: 'sheet'; readonly session: BuildSession }
   /** The shop's wrenches; the session is the build to go back to, null for the start page. */
   | { readonly at: 'wrenches'; readonly session: BuildSession | null }
+  /** Who works at this bench; the session as for the wrenches. */
+  | { readonly at: 'people'; readonly session: BuildSession | null }
   | { readonly at: 'bench-card'; readonly session: BuildSession; readonly procedure: string }
   | { readonly at: 'clamp-map'; readonly session: BuildSession; readonly procedure: string }
 
@@ -39,6 +42,7 @@ export class Bench {
   /** Kept here, so that it is as it was left when a person comes back from a build. */
   readonly search: BuildSearch
   readonly rack: WrenchRack
+  readonly crew: Crew
   readonly pictures: EnginePictures
   #place = $state.raw<Place>({ at: 'opening' })
   #home = $state<'engines' | 'archive'>('engines')
@@ -50,6 +54,10 @@ export class Bench {
   constructor(client: Client) {
     this.#client = client
     this.rack = new WrenchRack(client)
+    this.crew = new Crew(client, {
+      name: () => this.#preferences?.person ?? '',
+      keep: (person) => this.keep({ person }),
+    })
     this.search = new BuildSearch(client)
     this.pictures = new EnginePictures(client)
   }
@@ -92,7 +100,7 @@ export class Bench {
     const preferences = await this.#client.request('preferences.read', {})
     if (!preferences.ok) return this.#tell(preferences.problem)
     this.#preferences = preferences.value
-    await this.loadWrenches()
+    await Promise.all([this.loadWrenches(), this.loadPeople()])
     if (preferences.value.atBuild && (await this.openBuild(preferences.value.atBuild))) return
     await this.showEngines()
   }
@@ -114,10 +122,12 @@ export class Bench {
     name: string,
     serial: string,
     person: string,
+    apprentice: boolean,
   ): Promise<ToldProblem | null> {
-    const answer = await this.#client.request('builds.start', { engine, name, serial, person })
+    const asked = { engine, name, serial, person, apprentice }
+    const answer = await this.#client.request('builds.start', asked)
     if (!answer.ok) return answer.problem
-    await this.keep({ person: person.trim() })
+    await this.crew.takeBench(person)
     const session = this.#sessionOn(answer.value)
     if ('sentence' in session) return session
     await this.#show(session)
@@ -164,6 +174,13 @@ export class Bench {
     await this.loadWrenches()
   }
 
+  /** Back to the build that lies open, where one does. */
+  async showPeople(session: BuildSession | null = this.#place.at === 'build' ? this.#place.session : null) {
+    this.crew.stopChoosing()
+    this.#place = { at: 'people', session }
+    await this.loadPeople()
+  }
+
   showBenchCard(session: BuildSession, procedure: string) {
     this.#place = { at: 'bench-card', session, procedure }
   }
@@ -174,6 +191,11 @@ export class Bench {
 
   async loadWrenches() {
     const problem = await this.rack.load()
+    if (problem) this.#tell(problem)
+  }
+
+  async loadPeople() {
+    const problem = await this.crew.load()
     if (problem) this.#tell(problem)
   }
 
@@ -217,7 +239,7 @@ export class Bench {
   }
 
   #sessionOn(opened: OpenBuild): BuildSession | ToldProblem {
-    return BuildSession.from(this.#client, opened, () => this.#preferences?.person ?? '')
+    return BuildSession.from(this.#client, opened, this.crew)
   }
 
   async #show(session: BuildSession) {

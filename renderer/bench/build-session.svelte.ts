@@ -6,6 +6,7 @@ import type { EngineSpec, Procedure } from '../../core/spec/index.ts'
 import { readSpec } from '../../core/spec/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
 import type { OrderDraft } from '../steps/run/order-draft.svelte.ts'
+import type { Crew } from '../people/crew.svelte.ts'
 import { Pause } from './pause.ts'
 
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
@@ -13,10 +14,11 @@ export class BuildSession {
   readonly line: BuildLine
   readonly spec: EngineSpec
   readonly readOnly: ToldProblem | null
+  /** Who can be at the bench, and who is. */
+  readonly crew: Crew
   /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
   readonly pause = new Pause()
   readonly #client: Client
-  readonly #person: () => string
   #events = $state.raw<readonly RecordedEvent[]>([])
   #state = $state.raw<BuildState>(replay([]))
   #saving = $state(false)
@@ -32,19 +34,19 @@ export class BuildSession {
     return chosen?.step ?? currentStep(this.spec, this.#state)
   })
 
-  private constructor(client: Client, opened: OpenBuild, spec: EngineSpec, person: () => string) {
+  private constructor(client: Client, opened: OpenBuild, spec: EngineSpec, crew: Crew) {
     this.#client = client
     this.line = opened.line
     this.spec = spec
     this.readOnly = opened.readOnly
-    this.#person = person
+    this.crew = crew
     this.#events = opened.events
     this.#state = replay(opened.events)
   }
 
-  static from(client: Client, opened: OpenBuild, person: () => string): BuildSession | ToldProblem {
+  static from(client: Client, opened: OpenBuild, crew: Crew): BuildSession | ToldProblem {
     const read = readSpec(opened.specText)
-    if (read.ok) return new BuildSession(client, opened, read.spec, person)
+    if (read.ok) return new BuildSession(client, opened, read.spec, crew)
     const [first] = read.problems
     return { code: 'spec', path: first?.path ?? '', sentence: first ? sentenceOf(first) : '' }
   }
@@ -56,7 +58,7 @@ export class BuildSession {
     return this.#state
   }
   get person() {
-    return this.#person()
+    return this.crew.name
   }
   /** True from asking until the entry is on disk; nothing counts as confirmed meanwhile. */
   get saving() {

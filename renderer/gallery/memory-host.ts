@@ -1,4 +1,4 @@
-import type { EngineLine, Preferences, WrittenWrench } from '../../core/contract.ts'
+import type { EngineLine, PersonLine, Preferences, WrittenWrench } from '../../core/contract.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/spec/index.ts'
 import { engines, type Engine } from './engines.ts'
@@ -10,6 +10,7 @@ export interface Held {
   readonly builds?: readonly MemoryBuild[]
   readonly preferences?: Partial<Preferences>
   readonly wrenches?: readonly WrittenWrench[]
+  readonly people?: readonly PersonLine[]
   /** Listed beside the demo engines. */
   readonly faulty?: readonly EngineLine[]
 }
@@ -31,6 +32,7 @@ export function memoryHost({
   builds = [],
   preferences = {},
   wrenches = [],
+  people = [],
   faulty = [],
 }: Held = {}): MemoryHandlers {
   let kept: Preferences = { ...usual, ...preferences }
@@ -76,6 +78,12 @@ export function memoryHost({
       if (after !== seq) return refused('build-moved-on', { last: seq }, 'after')
       const acted = found.act(command, person)
       return acted.ok ? done({ events: [...acted.value] }) : acted
+    },
+
+    'people.list': () => done([...people]),
+    'people.enter': ({ who }) => {
+      const found = people.find(({ id }) => 'person' in who && id === who.person)
+      return found ? done(found) : refused('badge-unknown', {}, 'who')
     },
 
     'wrenches.list': () => done(rack),

@@ -1,5 +1,5 @@
 /** What types by itself sends its characters this close together, in milliseconds; hands do not. */
-const closestMs = 40
+export const closestMs = 40
 /** So many of them make a burst: two keys struck at once are not one. */
 const leastKeys = 3
 /** Longer than it takes from the last character to the Enter; after it, what came is half of something. */

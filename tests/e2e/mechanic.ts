@@ -37,10 +37,10 @@ export class Mechanic {
       await expect(row).toBeVisible()
       await this.tabTo(row)
       await this.page.keyboard.press('Enter')
-      await this.page.keyboard.type(name)
+      await this.page.keyboard.type(name, { delay: byHandMs })
       await this.page.keyboard.press('Tab')
       await this.page.keyboard.press('Tab')
-      await this.page.keyboard.type(person)
+      await this.page.keyboard.type(person, { delay: byHandMs })
       await this.page.keyboard.press('Enter')
     }
     await expect(this.page.getByRole('region', { name: 'Drawing' })).toBeVisible()

@@ -1,0 +1,138 @@
+import type { Answer, Client, Input, PersonLine, ToldProblem } from '../../core/contract.ts'
+
+export type Who = Input<'people.enter'>['who']
+
+/** The bench at which the crew works: whose name entries are taken under. */
+export interface AtTheBench {
+  readonly name: () => string
+  readonly keep: (name: string) => Promise<unknown>
+}
+
+/** What lies open for choosing who is at the bench: the list, or the list with a PIN to be typed or a fault to be told. */
+export interface Choosing {
+  readonly who: Who | null
+  readonly problem: ToldProblem | null
+}
+
+/** The people of this bench as the host keeps them, and which of them is at it. */
+export class Crew {
+  readonly #client: Client
+  readonly #bench: AtTheBench
+  #list = $state.raw<readonly PersonLine[]>([])
+  #choosing = $state.raw<Choosing | null>(null)
+  /** Who asked for a badge; the last one gets it. */
+  #listeners: readonly ((badge: string) => unknown)[] = []
+
+  /** Mechanics with a PIN: where there are some, the list is changed only with one of theirs. */
+  readonly guards = $derived.by(() => this.#list.filter(({ role, hasPin }) => role === 'mechanic' && hasPin))
+
+  constructor(client: Client, bench: AtTheBench) {
+    this.#client = client
+    this.#bench = bench
+  }
+
+  get list() {
+    return this.#list
+  }
+  /** The name that entries carry; it need not be in the list. */
+  get name() {
+    return this.#bench.name()
+  }
+  get choosing() {
+    return this.#choosing
+  }
+  /** Whether a badge can mean anything here. */
+  get knowsBadges() {
+    return this.#listeners.length > 0 || this.#list.some(({ hasBadge }) => hasBadge)
+  }
+  /** Whether somebody has asked for a badge: then whatever is sent is one, a number too. */
+  get asksForBadge() {
+    return this.#listeners.length > 0
+  }
+
+  find(name: string): PersonLine | null {
+    return this.#list.find((person) => person.name === name.trim()) ?? null
+  }
+
+  async load(): Promise<ToldProblem | null> {
+    return this.#took(await this.#client.request('people.list', {}))
+  }
+  async keep(written: Input<'people.keep'>): Promise<ToldProblem | null> {
+    const before = this.#list.find(({ id }) => id === written.id)
+    const problem = this.#took(await this.#client.request('people.keep', written))
+    if (!problem && before && before.name === this.name) await this.#bench.keep(written.name.trim())
+    return problem
+  }
+  async remove(written: Input<'people.remove'>): Promise<ToldProblem | null> {
+    return this.#took(await this.#client.request('people.remove', written))
+  }
+
+  /** Asks the host whether this person is there; `pin-wanted` where the PIN must be typed first. */
+  async enter(who: Who, pin: string | null): Promise<Answer<'people.enter'>> {
+    const answer = await this.#client.request('people.enter', { who, pin })
+    if (answer.ok) this.#list = this.#list.map((each) => (each.id === answer.value.id ? answer.value : each))
+    return answer
+  }
+  /** Entries under this name need the PIN again, unless the person is at the bench. */
+  async leave({ id, name, hasPin }: PersonLine) {
+    if (!hasPin || name === this.name) return
+    this.#took(await this.#client.request('people.leave', { person: id }))
+  }
+
+  /** From now on entries carry this name; whoever was at the bench has left it. */
+  async takeBench(name: string) {
+    const before = this.find(this.name)
+    await this.#bench.keep(name.trim())
+    this.#choosing = null
+    if (before) await this.leave(before)
+  }
+
+  choose() {
+    this.#choosing = { who: null, problem: null }
+  }
+  stopChoosing() {
+    this.#choosing = null
+  }
+
+  /** Every badge goes to `hears` until what is returned is called. */
+  listen(hears: (badge: string) => unknown): () => void {
+    this.#listeners = [...this.#listeners, hears]
+    return () => (this.#listeners = this.#listeners.filter((each) => each !== hears))
+  }
+
+  /**
+   * A badge was presented. True where it was taken for one; a text that is nobody's badge, sent into a field, is that
+   * field's (`ofAField`).
+   */
+  async presented(badge: string, ofAField: boolean): Promise<boolean> {
+    const asked = this.#listeners.at(-1)
+    if (asked) {
+      asked(badge)
+      return true
+    }
+    const answer = await this.enter({ badge }, null)
+    if (!answer.ok && answer.problem.code === 'badge-unknown' && ofAField) return false
+    await this.#came({ badge }, answer)
+    return true
+  }
+
+  /** A name was typed: of the list, where it is in it, else just a name. */
+  async named(name: string) {
+    const known = this.find(name)
+    if (known === null) return this.takeBench(name)
+    const who = { person: known.id }
+    return this.#came(who, await this.enter(who, null))
+  }
+
+  async #came(who: Who, answer: Answer<'people.enter'>) {
+    if (answer.ok) return this.takeBench(answer.value.name)
+    const { problem } = answer
+    this.#choosing = { who: problem.path === 'pin' ? who : null, problem }
+  }
+
+  #took(answer: Answer<'people.list'>): ToldProblem | null {
+    if (!answer.ok) return answer.problem
+    this.#list = answer.value
+    return null
+  }
+}
