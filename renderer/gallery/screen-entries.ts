@@ -6,6 +6,8 @@ import RescuePage from '../record/RescuePage.svelte'
 import BenchCard from '../screens/BenchCard.svelte'
 import BuildWindow from '../screens/BuildWindow.svelte'
 import ClampMapPage from '../screens/ClampMapPage.svelte'
+import PeoplePage from '../people/PeoplePage.svelte'
+import WhoDialog from '../people/WhoDialog.svelte'
 import Engines from '../screens/Engines.svelte'
 import ScreenAndKeys from '../screens/ScreenAndKeys.svelte'
 import SheetPage from '../screens/SheetPage.svelte'
@@ -57,6 +59,16 @@ const fault = {
   ...{ code: 'spec', path: 'fasteners.3.at' },
   sentence: 'Fastener 4 lies outside the flange. Correct its place.',
 }
+const people = [
+  {
+    ...{ id: '01956f6c-8a00-7000-8000-000000000001', name: 'A. Ruiz', role: 'mechanic' as const },
+    hasBadge: true,
+  },
+  {
+    ...{ id: '01956f6c-8a00-7000-8000-000000000002', name: 'B. Lind', role: 'apprentice' as const },
+    hasBadge: false,
+  },
+].map((person) => ({ ...person, hasPin: person.hasBadge, present: !person.hasBadge }))
 const faulty = {
   ...{ id: 'ketch-1', name: 'Ketch 1 bilge pump', summary: 'Its file has a fault.', revision: '1' },
   ...{ demo: true, lookedAt: [], doubts: [], faults: [fault] },
@@ -88,6 +100,12 @@ export const screenEntries: readonly Entry[] = [
       all: { bench: await benchWith(shown) },
     }),
   ),
+  screen('People', 'Who works at this bench', PeoplePage, async (shown) => ({
+    all: { bench: await benchWith(shown, { people }), session: null },
+  })),
+  screen('Who is at the bench', 'Chosen by a tap, a name or a badge', WhoDialog, async (shown) => ({
+    all: { bench: await benchWith(shown, { people }), choosing: { who: null, problem: null } },
+  })),
   screen('Archive', 'Builds to be found again', ArchivePage, async (shown) => ({
     all: { bench: await benchWith(shown, { builds: builds() }) },
   })),
