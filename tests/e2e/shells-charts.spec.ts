@@ -14,6 +14,7 @@ interface Cell {
 interface Spec {
   id: string
   name: string
+  case: { saddles: { id: string; at: string }[] }
   fits: { positions: string[]; chart?: Cell[] }[]
 }
 
@@ -26,12 +27,32 @@ function bySaddle(spec: Spec): Spec {
   return { ...spec, id: 'by-saddle', name: 'By saddle', fits }
 }
 
+/** As long as one likes. */
+function long(spec: Spec, saddles: number): Spec {
+  const first = spec.case.saddles[0]!
+  const all = Array.from({ length: saddles }, (_, at) => ({
+    ...first,
+    id: `M${at + 1}`,
+    at: `${20 + 30 * at} mm`,
+  }))
+  const [mains, ...others] = spec.fits as [Spec['fits'][number]]
+  const { chart: _, ...banded } = mains
+  const fits = [{ ...banded, positions: all.map(({ id }) => id) }, ...others]
+  return {
+    ...spec,
+    id: `long-${saddles}`,
+    name: `Long ${saddles}`,
+    case: { ...spec.case, saddles: all },
+    fits,
+  }
+}
+
 const test = bench.extend({
   specs: async ({}, use) => {
     const folder = await mkdtemp(join(tmpdir(), 'bedplate-specs-'))
     const read = async (id: string) => JSON.parse(await readFile(`specs/${id}.json`, 'utf8')) as Spec
     const skerry = await read('skerry-3')
-    for (const spec of [await read('fen-1'), bySaddle(skerry)])
+    for (const spec of [await read('fen-1'), bySaddle(skerry), long(skerry, 200)])
       await writeFile(join(folder, `${spec.id}.json`), JSON.stringify(spec))
     await use(folder)
     await rm(folder, { recursive: true, force: true })
@@ -71,4 +92,11 @@ test('a chart of its own at one saddle, and big ends by bands alone', async ({ b
   await machinist.openRow('B1')
   await expect(machinist.panel).toContainText('allowed pairs that stay inside the limits with housing mark 4')
   await machinist.finishStep('Choose big ends')
+})
+
+test('200 saddles are refused in a sentence', async ({ bench }) => {
+  await expect(bench.page.getByRole('main')).toContainText(
+    '“saddles” is a list of 200. Give at most 40 of them.',
+  )
+  await expect(bench.page.getByRole('button', { name: /Fen 1/ })).toBeEnabled()
 })
