@@ -8,8 +8,14 @@ import { buildId, folder, store } from '../bench.ts'
 
 const appender = join(import.meta.dirname, 'appender.ts')
 
-/** Starts the appender; `lines` grows as it prints. */
-function appending(inFolder: string): { child: ChildProcess; lines: string[]; ended: Promise<unknown> } {
+interface Appending {
+  readonly child: ChildProcess
+  /** Grows as it prints. */
+  readonly lines: readonly string[]
+  readonly ended: Promise<unknown>
+}
+
+function appending(inFolder: string): Appending {
   const child = spawn(process.execPath, [appender, inFolder], { stdio: ['ignore', 'pipe', 'inherit'] })
   onTestFinished(() => void child.kill('SIGKILL'))
   const lines: string[] = []
@@ -22,8 +28,12 @@ function appending(inFolder: string): { child: ChildProcess; lines: string[]; en
   return { child, lines, ended: once(child, 'close') }
 }
 
-async function until(holds: () => boolean): Promise<void> {
-  while (!holds()) await new Promise((resolve) => setTimeout(resolve, 1))
+/** Until it has printed more than `count` lines; one that ends before says so. */
+async function printed({ child, lines }: Appending, count: number): Promise<void> {
+  while (lines.length <= count) {
+    if (child.exitCode !== null) throw new Error(`the appender ended after “${lines.at(-1) ?? 'nothing'}”`)
+    await new Promise((resolve) => setTimeout(resolve, 1))
+  }
 }
 
 describe('a host killed while it adds entries', () => {
@@ -31,8 +41,9 @@ describe('a host killed while it adds entries', () => {
     const inFolder = folder()
     let confirmed = 0
     for (let round = 0; round < 6; round += 1) {
-      const { child, lines, ended } = appending(inFolder)
-      await until(() => lines.length > 5 + 17 * round)
+      const host = appending(inFolder)
+      const { child, lines, ended } = host
+      await printed(host, 5 + 17 * round)
       child.kill('SIGKILL')
       await ended
       confirmed = Number(lines.at(-1))
@@ -55,14 +66,13 @@ describe('a second host on the same data folder', () => {
   it('is refused by name of the folder while the first goes on', async () => {
     const inFolder = folder()
     const first = appending(inFolder)
-    await until(() => first.lines.length > 3)
+    await printed(first, 3)
     const second = appending(inFolder)
     await second.ended
     expect(second.lines).toEqual([
       `Another Bedplate is already running on the data folder ${inFolder}. Go to its window, or end it first.`,
     ])
-    const before = first.lines.length
-    await until(() => first.lines.length > before + 3)
+    await printed(first, first.lines.length + 3)
     first.child.kill('SIGKILL')
     await first.ended
   }, 60_000)
@@ -70,7 +80,7 @@ describe('a second host on the same data folder', () => {
   it('leaves one record when both start in an empty folder', async () => {
     const inFolder = folder()
     const both = [appending(inFolder), appending(inFolder)]
-    await until(() => both.every(({ lines }) => lines.length > 0))
+    await Promise.all(both.map((host) => printed(host, 0)))
     expect(both.map(({ lines }) => lines[0]).filter((line) => line === 'open')).toHaveLength(1)
   }, 60_000)
 })
