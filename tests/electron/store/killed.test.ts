@@ -29,9 +29,11 @@ function appending(inFolder: string): Appending {
 }
 
 /** Until it has printed more than `count` lines; one that ends before says so. */
-async function printed({ child, lines }: Appending, count: number): Promise<void> {
+async function printed({ lines, ended }: Appending, count: number): Promise<void> {
+  let isEnded = false
+  void ended.then(() => (isEnded = true))
   while (lines.length <= count) {
-    if (child.exitCode !== null) throw new Error(`the appender ended after “${lines.at(-1) ?? 'nothing'}”`)
+    if (isEnded) throw new Error(`the appender ended after “${lines.at(-1) ?? 'nothing'}”`)
     await new Promise((resolve) => setTimeout(resolve, 1))
   }
 }
