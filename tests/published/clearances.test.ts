@@ -167,6 +167,26 @@ describe('fits of 50 mm, ISO 286-2', () => {
   })
 })
 
+describe('fits of 50 mm from the grades IT5 to IT8 of 30 to 50 mm: 11, 16, 25 and 39 µm, ISO 286-1', () => {
+  // The grades were found in print. The nearest limits of e, f, g, h, n and p, and what the fits come to, are remembered.
+  it.each([
+    ['H6/g5', 16, -20, -9, 9, 36],
+    ['H7/h6', 25, -16, 0, 0, 41],
+    ['H8/f7', 39, -50, -25, 25, 89],
+    ['H8/e8', 39, -89, -50, 50, 128],
+    ['H7/n6', 25, 17, 33, -33, 8],
+    ['H7/p6', 25, 26, 42, -42, -1],
+  ])('%s: hole 0 to %d µm, shaft %d to %d µm, clearance %d to %d µm', (_, hole, from, to, least, most) => {
+    const clearance = oilClearance(
+      mm(50, 50 + hole / 1000),
+      mm(50 + from / 1000, 50 + to / 1000),
+      nothing,
+      nothing,
+    )
+    expect([clearance.least, clearance.most]).toEqual([um(least), um(most)])
+  })
+})
+
 describe('tolerance grades, ISO 286-1, table 1: sizes over … up to and including', () => {
   // IT7 of 30 to 50 mm was found in print; those of its neighbours are remembered.
   const row = (it7: string, over: number, upTo: number) => ({
