@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import { distanceTo, type Point } from './box.ts'
+import { distanceTo, spanOf, type Point } from './box.ts'
 import type { DrawingFacts } from './facts.ts'
 import type { OnFace } from './on-face.ts'
 import { inside, nearestOn } from './polygon.ts'
@@ -143,7 +143,7 @@ function badgeSide(edge: readonly Point[], { x, y }: Point, radius: number, inEd
 }
 
 function distanceBetween(place: Point, other: Point | null): number {
-  return other === null ? Infinity : Math.hypot(other.x - place.x, other.y - place.y)
+  return other === null ? Infinity : spanOf(other.x - place.x, other.y - place.y)
 }
 
 /** To the nearest of the boxes that the place is not itself in. */
@@ -175,7 +175,7 @@ function nearestNeighbours(places: readonly Point[]): readonly number[] {
     for (const step of [1, -1]) {
       for (let other = inOrder[rank + step], at = rank; other !== undefined; other = inOrder[at + step]) {
         if (Math.abs(other.x - from.x) >= least) break
-        least = Math.min(least, Math.hypot(other.x - from.x, other.y - from.y))
+        least = Math.min(least, spanOf(other.x - from.x, other.y - from.y))
         at += step
       }
     }

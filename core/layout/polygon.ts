@@ -1,4 +1,4 @@
-import { nearestOnSegment, type Point } from './box.ts'
+import { nearestOnSegment, spanOf, type Point } from './box.ts'
 
 /** Points on each rounded corner: enough that an arc of a few millimetres looks round at any zoom. */
 const stepsInCorner = 5
@@ -84,7 +84,7 @@ export function nearestOn(corners: readonly Point[], place: Point, within = Infi
   for (const to of corners) {
     if (from !== undefined && mayBeWithin(least, place, from, to)) {
       const point = nearestOnSegment(place, from, to)
-      const distance = Math.hypot(point.x - place.x, point.y - place.y)
+      const distance = spanOf(point.x - place.x, point.y - place.y)
       if (distance < least) [nearest, least] = [point, distance]
     }
     from = to
