@@ -93,6 +93,9 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
   return { type: 'pull', procedure, ...next, reading, moved: false, outOfOrder: null }
 }
 
+/** What every fastener measures before it is pulled, in mm. */
+const lengthBefore = 80
+
 /** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
 function onTarget(window: Window) {
   switch (window.kind) {
@@ -100,10 +103,12 @@ function onTarget(window: Window) {
       return { typed: window.target.toFixed(3), unit: '°' } as const
     case 'torque':
       return { typed: window.target.toFixed(3), unit: 'N·m' } as const
-    case 'length':
-      return { typed: String(inMillimetres(window.most)), unit: 'mm' } as const
+    case 'length': {
+      const before = window.of === 'stretch' ? lengthBefore : 0
+      return { typed: String(before + inMillimetres(window.most)), unit: 'mm' } as const
+    }
     case 'free-length':
-      return { typed: '80', unit: 'mm' } as const
+      return { typed: String(lengthBefore), unit: 'mm' } as const
     default:
       return window satisfies never
   }

@@ -32,8 +32,13 @@ describe('the demo engines', () => {
     )
     const passes = specs.flatMap(({ procedures }) => procedures.flatMap(({ passes }) => passes))
     expect(new Set(passes.map(({ kind }) => kind))).toEqual(
-      new Set(['seat', 'torque', 'angle', 'loosen', 'recheck', 'action']),
+      new Set(['seat', 'torque', 'angle', 'loosen', 'recheck', 'length', 'stretch', 'action']),
     )
+    expect(passes.some((pass) => pass.kind === 'seat' && pass.gap)).toBe(true)
+    expect(passes.some((pass) => pass.kind === 'action' && pass.reading)).toBe(true)
+    expect(passes.some((pass) => pass.kind === 'loosen' && pass.reversed)).toBe(true)
+    expect(passes.some((pass) => pass.kind === 'recheck' && pass.only && pass.repeat)).toBe(true)
+    expect(passes.some((pass) => pass.kind === 'angle' && pass.others)).toBe(true)
     const fits = specs.flatMap((spec) => spec.fits)
     expect(fits.some(({ chart }) => chart === undefined)).toBe(true)
     expect(fits.some(({ grades }) => grades.every(({ wall }) => wall === undefined))).toBe(true)
