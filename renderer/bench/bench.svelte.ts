@@ -10,13 +10,13 @@ import { usualPxPerMm } from '../../core/layout/index.ts'
 import type { Reader } from '../../core/layout/index.ts'
 import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
-import { BuildSession } from './build-session.svelte.ts'
+import { BuildInHand } from './build-in-hand.svelte.ts'
 import { viewsOf, withViews } from './kept-views.ts'
 import type { FaceViews } from './kept-views.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
 
-/** Where the person is. The build and its sheet carry the session they show. */
+/** Where the person is. The build and its sheet carry the inHand they show. */
 export type Place =
   | { readonly at: 'opening' }
   /** The record cannot be used: nothing else is shown until a backup is in its place. */
@@ -26,15 +26,15 @@ export type Place =
   | { readonly at: 'record' }
   /** How this bench’s screen is measured and which keys it has. */
   | { readonly at: 'screen-and-keys' }
-  | { readonly at: 'comparison'; readonly first: BuildSession; readonly second: BuildSession }
-  | { readonly at: 'build'; readonly session: BuildSession }
-  | { readonly at: 'sheet'; readonly session: BuildSession }
-  /** The shop's wrenches; the session is the build to go back to, null for the start page. */
-  | { readonly at: 'wrenches'; readonly session: BuildSession | null }
-  /** Who works at this bench; the session as for the wrenches. */
-  | { readonly at: 'people'; readonly session: BuildSession | null }
-  | { readonly at: 'bench-card'; readonly session: BuildSession; readonly procedure: string }
-  | { readonly at: 'clamp-map'; readonly session: BuildSession; readonly procedure: string }
+  | { readonly at: 'comparison'; readonly first: BuildInHand; readonly second: BuildInHand }
+  | { readonly at: 'build'; readonly inHand: BuildInHand }
+  | { readonly at: 'sheet'; readonly inHand: BuildInHand }
+  /** The shop's wrenches; the inHand is the build to go back to, null for the start page. */
+  | { readonly at: 'wrenches'; readonly inHand: BuildInHand | null }
+  /** Who works at this bench; the inHand as for the wrenches. */
+  | { readonly at: 'people'; readonly inHand: BuildInHand | null }
+  | { readonly at: 'bench-card'; readonly inHand: BuildInHand; readonly procedure: string }
+  | { readonly at: 'clamp-map'; readonly inHand: BuildInHand; readonly procedure: string }
 
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
@@ -128,17 +128,17 @@ export class Bench {
     const answer = await this.#client.request('builds.start', asked)
     if (!answer.ok) return answer.problem
     await this.crew.takeBench(person)
-    const session = this.#sessionOn(answer.value)
-    if ('sentence' in session) return session
-    await this.#show(session)
+    const inHand = this.#inHandOn(answer.value)
+    if ('sentence' in inHand) return inHand
+    await this.#show(inHand)
     return null
   }
 
   /** False when the build cannot be opened; the reason is in `problem`. */
   async openBuild(build: string): Promise<boolean> {
-    const session = await this.#read(build)
-    if (!session) return false
-    await this.#show(session)
+    const inHand = await this.#read(build)
+    if (!inHand) return false
+    await this.#show(inHand)
     return true
   }
 
@@ -165,28 +165,28 @@ export class Bench {
     if (left && right) this.#place = { at: 'comparison', first: left, second: right }
   }
 
-  showSheet(session: BuildSession) {
-    this.#place = { at: 'sheet', session }
+  showSheet(inHand: BuildInHand) {
+    this.#place = { at: 'sheet', inHand }
   }
 
-  async showWrenches(session: BuildSession | null) {
-    this.#place = { at: 'wrenches', session }
+  async showWrenches(inHand: BuildInHand | null) {
+    this.#place = { at: 'wrenches', inHand }
     await this.loadWrenches()
   }
 
   /** Back to the build that lies open, where one does. */
-  async showPeople(session: BuildSession | null = this.#place.at === 'build' ? this.#place.session : null) {
+  async showPeople(inHand: BuildInHand | null = this.#place.at === 'build' ? this.#place.inHand : null) {
     this.crew.stopChoosing()
-    this.#place = { at: 'people', session }
+    this.#place = { at: 'people', inHand }
     await this.loadPeople()
   }
 
-  showBenchCard(session: BuildSession, procedure: string) {
-    this.#place = { at: 'bench-card', session, procedure }
+  showBenchCard(inHand: BuildInHand, procedure: string) {
+    this.#place = { at: 'bench-card', inHand, procedure }
   }
 
-  showClampMap(session: BuildSession, procedure: string) {
-    this.#place = { at: 'clamp-map', session, procedure }
+  showClampMap(inHand: BuildInHand, procedure: string) {
+    this.#place = { at: 'clamp-map', inHand, procedure }
   }
 
   async loadWrenches() {
@@ -199,8 +199,8 @@ export class Bench {
     if (problem) this.#tell(problem)
   }
 
-  showBuild(session: BuildSession) {
-    this.#place = { at: 'build', session }
+  showBuild(inHand: BuildInHand) {
+    this.#place = { at: 'build', inHand }
   }
 
   /** Tells the host that this window is still there; a host whose windows have all gone ends itself. */
@@ -230,22 +230,22 @@ export class Bench {
     if (this.#preferences?.atBuild) await this.keep({ atBuild: null })
   }
 
-  async #read(build: string): Promise<BuildSession | null> {
+  async #read(build: string): Promise<BuildInHand | null> {
     const answer = await this.#client.request('builds.open', { build })
-    const session = answer.ok ? this.#sessionOn(answer.value) : answer.problem
-    if (!('sentence' in session)) return session
-    this.#tell(session)
+    const inHand = answer.ok ? this.#inHandOn(answer.value) : answer.problem
+    if (!('sentence' in inHand)) return inHand
+    this.#tell(inHand)
     return null
   }
 
-  #sessionOn(opened: OpenBuild): BuildSession | ToldProblem {
-    return BuildSession.from(this.#client, opened, this.crew)
+  #inHandOn(opened: OpenBuild): BuildInHand | ToldProblem {
+    return BuildInHand.from(this.#client, opened, this.crew)
   }
 
-  async #show(session: BuildSession) {
+  async #show(inHand: BuildInHand) {
     this.#problem = null
-    this.#place = { at: 'build', session }
-    await this.keep({ atBuild: session.line.id })
+    this.#place = { at: 'build', inHand }
+    await this.keep({ atBuild: inHand.line.id })
   }
 
   #rescue(problem: ToldProblem) {

@@ -1,6 +1,6 @@
 import { faceOfStep } from '../../core/build/index.ts'
 import { Bench } from '../bench/bench.svelte.ts'
-import type { BuildSession } from '../bench/build-session.svelte.ts'
+import type { BuildInHand } from '../bench/build-in-hand.svelte.ts'
 import { engineOf } from './engines.ts'
 import type { MemoryBuild } from './memory-build.ts'
 import { memoryClient } from './memory-client.ts'
@@ -25,11 +25,11 @@ export async function benchWith({ distance, look }: Shown, held: Held = {}): Pro
 export async function benchAt(
   shown: Shown,
   build: MemoryBuild,
-): Promise<{ readonly bench: Bench; readonly session: BuildSession }> {
+): Promise<{ readonly bench: Bench; readonly inHand: BuildInHand }> {
   const bench = await benchWith(shown, { builds: [build.branch()] })
   await bench.openBuild(build.begun.id)
   if (bench.place.at !== 'build') throw new Error(bench.problem?.sentence ?? 'the build does not open')
-  return { bench, session: bench.place.session }
+  return { bench, inHand: bench.place.inHand }
 }
 
 /** The moment of this name in a step of an engine's build; in one on its main joint where no step is named. */

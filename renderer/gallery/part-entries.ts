@@ -38,9 +38,9 @@ export const partEntries: readonly Entry[] = [
     return { ...tags, large: { grade: grades[0]!, size: 'large' as const } }
   }),
   part('Open time', 'What is left before the sealant skins over', OpenTime, async (shown) => {
-    const { session } = await benchAt(shown, momentOf('skerry-3', 'bead laid').build)
-    const bead = session.spec.beads[0]!
-    return { running: { session, bead }, over: { session, bead: { ...bead, openTimeMinutes: 0 } } }
+    const { inHand } = await benchAt(shown, momentOf('skerry-3', 'bead laid').build)
+    const bead = inHand.spec.beads[0]!
+    return { running: { inHand, bead }, over: { inHand, bead: { ...bead, openTimeMinutes: 0 } } }
   }),
   part('Problem', 'What happened, where, and what to do next', ProblemNote, () => ({
     stays: { problem: { sentence } },
@@ -75,15 +75,15 @@ export const partEntries: readonly Entry[] = [
 /** A card beside what was tapped, in the middle of a run. */
 async function cardOf(shown: Shown, about: string) {
   const { step, build } = momentOf('skerry-3', 'run with a flag')
-  const { session } = await benchAt(shown, build)
+  const { inHand } = await benchAt(shown, build)
   const board = { width: 428, height: 640 }
-  const facts = drawingFacts(session.spec, session.state, step)
+  const facts = drawingFacts(inHand.spec, inHand.state, step)
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
-  const scene = sceneOf(session.spec, facts, { from: 'below', turn: 0 }, sheet)
-  const { seq } = session.state
+  const scene = sceneOf(inHand.spec, facts, { from: 'below', turn: 0 }, sheet)
+  const { seq } = inHand.state
   return {
     'in a run with a flag': {
-      ...{ session, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
+      ...{ inHand, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
       units: { torque: 'N·m', length: 'mm' } as const,
       asked: { about, at: { x: 214, y: 320 }, seq },
     },

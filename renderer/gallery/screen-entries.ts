@@ -101,7 +101,7 @@ export const screenEntries: readonly Entry[] = [
     }),
   ),
   screen('People', 'Who works at this bench', PeoplePage, async (shown) => ({
-    all: { bench: await benchWith(shown, { people }), session: null },
+    all: { bench: await benchWith(shown, { people }), inHand: null },
   })),
   screen('Who is at the bench', 'Chosen by a tap, a name or a badge', WhoDialog, async (shown) => ({
     all: { bench: await benchWith(shown, { people }), choosing: { who: null, problem: null } },
@@ -111,7 +111,7 @@ export const screenEntries: readonly Entry[] = [
   })),
   screen('Comparison', 'Two builds side by side', ComparePage, async (shown) => {
     const [one, other] = [await at(shown, 'run in mid pass'), await at(shown, 'run with a flag')]
-    return { all: { bench: one.bench, first: one.session, second: other.session } }
+    return { all: { bench: one.bench, first: one.inHand, second: other.inHand } }
   }),
   screen('Record', 'Backups, verification, doctor', RecordPage, async (shown) => ({
     all: { bench: await benchWith(shown) },

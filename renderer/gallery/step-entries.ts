@@ -35,34 +35,34 @@ type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 /** The bearing that the moment is about: one that is not as it should be, else the second. */
 async function choosing(shown: Shown, name: string) {
   const moment = momentOf(engine, name)
-  const { session } = await benchAt(shown, moment.build)
+  const { inHand } = await benchAt(shown, moment.build)
   const step = moment.step as StepOf<'choose-shells'>
-  const fit = session.spec.fits.find(({ id }) => id === step.fit)!
-  const proposals = proposalsFor(session.spec, session.state, fit.id)
+  const fit = inHand.spec.fits.find(({ id }) => id === step.fit)!
+  const proposals = proposalsFor(inHand.spec, inHand.state, fit.id)
   const proposal = proposals.find(({ within }) => within !== 'inside') ?? proposals[1]!
   const { position } = proposal
-  const { tray } = bearingsIn(session.state, fit.id)
+  const { tray } = bearingsIn(inHand.state, fit.id)
   return {
-    row: { session, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
-    part: { session, step: step.id, fit, position, unit: 'mm' as const },
+    row: { inHand, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
+    part: { inHand, step: step.id, fit, position, unit: 'mm' as const },
   }
 }
 
 /** A run with its desk, as the panel has them. */
 async function running(shown: Shown, name: string, of?: string) {
   const moment = momentOf(engine, name, of)
-  const { bench, session } = await benchAt(shown, moment.build)
+  const { bench, inHand } = await benchAt(shown, moment.build)
   const step = moment.step as StepOf<'run-procedure'>
   const desk = new RunDesk(
-    () => session,
+    () => inHand,
     () => step.procedure,
     () => null,
   )
-  const face = session.spec.case.faces.find(({ id }) => id === desk.procedure.face)!
+  const face = inHand.spec.case.faces.find(({ id }) => id === desk.procedure.face)!
   const task = desk.task as PullTask
   const window = task.window?.kind === 'torque' ? task.window : null
   const chosen = window && usableFor(bench.rack.inHand, window, today())
-  return { session, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
+  return { inHand, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
 }
 
 export const stepEntries: readonly Entry[] = [
@@ -96,14 +96,14 @@ export const stepEntries: readonly Entry[] = [
     return { 'at the start': { desk: begun.desk, units }, 'in mid pass': { desk: mid.desk, units } }
   }),
   ofRun('Order in words', 'How the order goes and what is unusual about it', OrderWords, async (shown) => {
-    const { session, desk } = await running(shown, 'run at its start')
-    return { 'of the case joint': { spec: session.spec, procedure: desk.procedure } }
+    const { inHand, desk } = await running(shown, 'run at its start')
+    return { 'of the case joint': { spec: inHand.spec, procedure: desk.procedure } }
   }),
   ofRun('Order as a strip', 'What was pulled, what is next', OrderStrip, async (shown) => {
-    const { session, desk } = await running(shown, 'run in mid pass')
+    const { inHand, desk } = await running(shown, 'run in mid pass')
     const next = nextPull(desk.procedure, desk.run)!
     const progress = runProgress(desk.procedure, desk.run)[next.pass]!
-    return { 'in mid pass': { spec: session.spec, progress, next } }
+    return { 'in mid pass': { spec: inHand.spec, progress, next } }
   }),
   ofRun('Wrench, in a line', 'Which wrench and its setting', WrenchLine, async (shown) => ({
     'of the rack': { choice: (await running(shown, 'run in mid pass')).choice },
@@ -131,8 +131,8 @@ export const stepEntries: readonly Entry[] = [
     'Where the handle starts, where it ends, in how many swings',
     AngleGuide,
     async (shown) => {
-      const { session, step, face } = await running(shown, 'turn by an angle')
-      const turn = turnInHand(session.spec, session.state, step)!
+      const { inHand, step, face } = await running(shown, 'turn by an angle')
+      const turn = turnInHand(inHand.spec, inHand.state, step)!
       const guide = (room: number | null) => {
         const { workedFrom, plane } = face
         const handle = new Handle(() => ({ view: { from: workedFrom, turn: 0 }, workedFrom, plane }))
@@ -143,22 +143,22 @@ export const stepEntries: readonly Entry[] = [
     },
   ),
   ofRun('Flag', 'A reading outside its limits asks for an answer', FlagForm, async (shown) => {
-    const { session, desk } = await running(shown, 'run with a flag')
-    return desk.task.kind === 'flag' ? { open: { session, desk, flag: desk.task.flag } } : {}
+    const { inHand, desk } = await running(shown, 'run with a flag')
+    return desk.task.kind === 'flag' ? { open: { inHand, desk, flag: desk.task.flag } } : {}
   }),
   ofRun('Replacing', 'What had too much and cannot be turned back', ReplaceForm, async (shown) => {
-    const { session, desk } = await running(shown, 'run with a flag', 'rods-on')
-    return desk.task.kind === 'replace' ? { tight: { session, desk, task: desk.task } } : {}
+    const { inHand, desk } = await running(shown, 'run with a flag', 'rods-on')
+    return desk.task.kind === 'replace' ? { tight: { inHand, desk, task: desk.task } } : {}
   }),
   ofRun('Beginning again', 'From which pass', RestartForm, async (shown) => ({
     'in mid pass': { desk: (await running(shown, 'run in mid pass')).desk },
   })),
   ofRun('Angle on paper', 'The turn on a bench card', AnglePicture, async (shown) => {
-    const { session, step } = await running(shown, 'turn by an angle')
-    return { 'a turn': { window: turnInHand(session.spec, session.state, step)!.window } }
+    const { inHand, step } = await running(shown, 'turn by an angle')
+    return { 'a turn': { window: turnInHand(inHand.spec, inHand.state, step)!.window } }
   }),
   ofRun('Drawing on a bench card', 'The order on paper', CardDrawing, async (shown) => {
-    const { session, face, desk } = await running(shown, 'run in mid pass')
-    return { 'of the case joint': { spec: session.spec, face, procedure: desk.procedure } }
+    const { inHand, face, desk } = await running(shown, 'run in mid pass')
+    return { 'of the case joint': { spec: inHand.spec, face, procedure: desk.procedure } }
   }),
 ]

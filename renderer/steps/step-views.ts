@@ -1,7 +1,7 @@
 import type { Component } from 'svelte'
 import type { Step, StepKind } from '../../core/spec/index.ts'
 import type { Bench } from '../bench/bench.svelte.ts'
-import type { BuildSession } from '../bench/build-session.svelte.ts'
+import type { BuildInHand } from '../bench/build-in-hand.svelte.ts'
 import type { DrawingTable } from '../bench/drawing-table.svelte.ts'
 import BeadStep from './BeadStep.svelte'
 import CheckStep from './CheckStep.svelte'
@@ -14,7 +14,7 @@ import ShellsStep from './ShellsStep.svelte'
 /** What a step's view is given. It fills the panel beside the drawing and the bar under it. */
 export interface StepProps<Kind extends StepKind> {
   readonly bench: Bench
-  readonly session: BuildSession
+  readonly inHand: BuildInHand
   readonly table: DrawingTable
   readonly step: Extract<Step, { kind: Kind }>
 }

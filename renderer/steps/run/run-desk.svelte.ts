@@ -13,7 +13,7 @@ import {
   unitOf,
   windowOf,
 } from '../../../core/tightening/index.ts'
-import type { BuildSession } from '../../bench/build-session.svelte.ts'
+import type { BuildInHand } from '../../bench/build-in-hand.svelte.ts'
 import type { OrderDraft } from './order-draft.svelte.ts'
 
 export interface PullTask {
@@ -48,7 +48,7 @@ type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explai
 
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
 export class RunDesk {
-  readonly #session: () => BuildSession
+  readonly #inHand: () => BuildInHand
   readonly #procedure: () => string
   readonly #picked: () => string | null
   #asking = $state<Asking>(null)
@@ -58,17 +58,17 @@ export class RunDesk {
   readonly procedure: Procedure = $derived.by(() =>
     this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
   )
-  readonly run: Run | undefined = $derived.by(() => this.#session().state.runs[this.procedure.id])
+  readonly run: Run | undefined = $derived.by(() => this.#inHand().state.runs[this.procedure.id])
   readonly task: Task = $derived.by(() => this.#taskNow())
 
-  constructor(session: () => BuildSession, procedure: () => string, picked: () => string | null) {
-    this.#session = session
+  constructor(inHand: () => BuildInHand, procedure: () => string, picked: () => string | null) {
+    this.#inHand = inHand
     this.#procedure = procedure
     this.#picked = picked
   }
 
   get #spec(): EngineSpec {
-    return this.#session().spec
+    return this.#inHand().spec
   }
   get spec(): EngineSpec {
     return this.#spec
@@ -93,7 +93,7 @@ export class RunDesk {
   async startInOrder({ orders }: OrderDraft, reason: string) {
     const own = { reason, orders: [...orders] }
     const done = await this.#act({ type: 'start-run', procedure: this.procedure.id, own })
-    if (done) this.#session().makeOrder(null)
+    if (done) this.#inHand().makeOrder(null)
   }
   declareNew = (group: string) => this.#act({ type: 'declare-new', procedure: this.procedure.id, group })
   resume = () => this.#act({ type: 'resume-run', procedure: this.procedure.id })
@@ -139,8 +139,8 @@ export class RunDesk {
     this.#later = [...this.#later, flag]
   }
 
-  async #act(command: Parameters<BuildSession['act']>[0]): Promise<boolean> {
-    const done = await this.#session().act(command)
+  async #act(command: Parameters<BuildInHand['act']>[0]): Promise<boolean> {
+    const done = await this.#inHand().act(command)
     if (done) this.#asking = null
     return done
   }

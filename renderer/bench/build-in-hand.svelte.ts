@@ -10,7 +10,7 @@ import type { Crew } from '../people/crew.svelte.ts'
 import { Pause } from './pause.ts'
 
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
-export class BuildSession {
+export class BuildInHand {
   readonly line: BuildLine
   readonly spec: EngineSpec
   readonly readOnly: ToldProblem | null
@@ -44,9 +44,9 @@ export class BuildSession {
     this.#state = replay(opened.events)
   }
 
-  static from(client: Client, opened: OpenBuild, crew: Crew): BuildSession | ToldProblem {
+  static from(client: Client, opened: OpenBuild, crew: Crew): BuildInHand | ToldProblem {
     const read = readSpec(opened.specText)
-    if (read.ok) return new BuildSession(client, opened, read.spec, crew)
+    if (read.ok) return new BuildInHand(client, opened, read.spec, crew)
     const [first] = read.problems
     return { code: 'spec', path: first?.path ?? '', sentence: first ? sentenceOf(first) : '' }
   }
