@@ -77,9 +77,9 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
 
 /**
  * What stands beside the next fastener or half, in a frame at the end of a leader line that starts on its edge. It begins
- * with the name of a half, and with the number of a fastener whose disc is too small for it. Where there is no place for
- * it at its full size, the other shares of it are tried in turn; null where there is none for any. `halves` says whether the
- * leader to a half, which has little room about it, may cross something.
+ * with the name of a half, and with the number of a fastener whose disc is too small for it or whose leader line crosses
+ * something else. Where there is no place for it at its full size, the other shares of it are tried in turn; null where
+ * there is none for any. `halves` says whether the leader to a half, which has little room about it, may cross something.
  */
 export function calloutShapes(
   drawing: Drawing,
@@ -90,7 +90,7 @@ export function calloutShapes(
   const { facts, sizes } = drawing
   const next = nextTarget(drawing, bearings)
   if (next === null || facts.callout === null) return []
-  const { about, target, tag } = next
+  const { about, target, name } = next
   for (const share of sharesOfSize) {
     const value: Line = {
       text: facts.callout,
@@ -98,11 +98,14 @@ export function calloutShapes(
       weight: 'bold',
       role: 'next-value',
     }
-    const cell = tag === null ? 0 : textWidth(tag, value.capital, 'bold') + 0.8 * value.capital
-    const whole = tag === null ? value : { ...value, text: `${tag}  ${value.text}` }
-    const found = framedPlace(drawing, [whole], target, 2)
+    const bare = next.mustBeNamed ? null : framedPlace(drawing, [value], target, 2)
+    const whole = { ...value, text: `${name}  ${value.text}` }
+    const named = bare?.passes === true ? null : framedPlace(drawing, [whole], target, 2)
+    const found = named ?? bare
     const crosses = target.box !== undefined && halves === 'past everything' && found?.passes === false
     if (found === null || crosses) continue
+    const tag = named === null ? null : name
+    const cell = tag === null ? 0 : textWidth(tag, value.capital, 'bold') + 0.8 * value.capital
     const place = { ...found.place, x: found.place.x + cell / 2 }
     const look = { id: about, textId: `${about}/value`, about, layer: 'overlay', role: 'leader' } as const
     const framed = framedShapes(drawing, { ...found, lines: [value], place }, look)
@@ -136,7 +139,12 @@ function tagShapes(about: string, text: string, capital: number, box: Box): read
 function nextTarget(
   drawing: Drawing,
   bearings: readonly DrawnBearing[],
-): { readonly about: string; readonly target: Target; readonly tag: string | null } | null {
+): {
+  readonly about: string
+  readonly target: Target
+  readonly name: string
+  readonly mustBeNamed: boolean
+} | null {
   const { discs, facts, sizes, along } = drawing
   const disc = discs.find(({ id }) => stateOf(drawing, id).state === 'next')
   if (disc !== undefined) {
@@ -144,7 +152,8 @@ function nextTarget(
     return {
       about: `fastener/${disc.id}`,
       target: { x: disc.x, y: disc.y, radius: disc.nextRadius, clear },
-      tag: disc.nextCapital < sizes.asked ? disc.number : null,
+      name: disc.number,
+      mustBeNamed: disc.nextCapital < sizes.asked,
     }
   }
   for (const { bearing, upper, lower, whole } of bearings)
@@ -155,7 +164,7 @@ function nextTarget(
       if (facts.nextHalf === `${bearing.id}/${half}`) {
         const washer = (along.x !== 0 ? whole.width - box.width : whole.height - box.height) / 2
         const target = boxTarget(box, washer + 4 * sizes.px)
-        return { about: `half/${facts.nextHalf}`, target, tag: bearing.id }
+        return { about: `half/${facts.nextHalf}`, target, name: bearing.id, mustBeNamed: true }
       }
   return null
 }
