@@ -1,7 +1,7 @@
 import { bearingAt, candidatesAt, currentStep, isStepDone, measuringOf } from '../../core/build/index.ts'
 import type { BuildCommand } from '../../core/build/index.ts'
 import { difference, inMillimetres, millimetres } from '../../core/quantity/index.ts'
-import type { Step } from '../../core/spec/index.ts'
+import type { Pass, Step } from '../../core/spec/index.ts'
 import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
 import { nextCommand } from '../../tests/core/build/next-command.ts'
 import { turnInHand } from '../steps/run/turn-in-hand.ts'
@@ -38,6 +38,12 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
     'run in mid pass': pullTwoFifths,
     'turn by an angle': turnTwo,
     'run with a flag': (build, step) => pullTwoFifths(build, step) && pullTooHard(build, step),
+    'gap to measure': comeTo((pass) => pass.kind === 'seat' && pass.gap !== undefined),
+    'length to measure': comeTo(({ kind }) => kind === 'length'),
+    'stretch to measure': comeTo(({ kind }) => kind === 'stretch'),
+    'reading between passes': comeTo((pass) => pass.kind === 'action' && pass.reading !== undefined),
+    'loosening backwards': comeTo((pass) => pass.kind === 'loosen' && pass.reversed === true),
+    'recheck to repeat': comeTo((pass) => pass.kind === 'recheck' && pass.repeat !== undefined),
     'run done': finish,
   },
 }
@@ -142,6 +148,19 @@ const procedureOf = (build: MemoryBuild, { procedure }: StepOf<'run-procedure'>)
 function pullTwoFifths(build: MemoryBuild, step: StepOf<'run-procedure'>): boolean {
   const wanted = Math.floor(plannedPulls(procedureOf(build, step)).length * 0.4)
   return goOnUntil(build, () => (build.state.runs[step.procedure]?.pulls.length ?? 0) >= wanted)
+}
+
+/** The last pull of the first such pass is next. */
+function comeTo(isMeant: (pass: Pass) => boolean): Play<'run-procedure'> {
+  return (build, step) => {
+    const procedure = procedureOf(build, step)
+    const last = plannedPulls(procedure).findLast(({ pass }) => pass === procedure.passes.findIndex(isMeant))
+    if (last === undefined) return false
+    return goOnUntil(build, () => {
+      const next = nextOf(build)
+      return next.type === 'pull' && next.pass === last.pass && next.fastener === last.fastener
+    })
+  }
 }
 
 /** The third turn of an angle pass is next. */

@@ -35,9 +35,21 @@ async function ofProcedure(shown: Shown) {
   return { ...(await at(shown, 'turn by an angle')), procedure }
 }
 
-const windowAt = (moment: string) => async (shown: Shown) => ({
-  all: { ...(await at(shown, moment)), theme: theme(shown) },
-})
+/** Moments that the engine above does not have: another that has them, and the step. */
+const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]>> = {
+  'gap to measure': ['rill-5', 'bedplate-run'],
+  'length to measure': ['strath-6', 'rods-run'],
+  'stretch to measure': ['strath-6', 'rods-run'],
+  'reading between passes': ['strath-6', 'case-run'],
+  'loosening backwards': ['carr-v2', 'case-run'],
+  'recheck to repeat': ['rill-5', 'sump-run'],
+}
+
+const windowAt = (moment: string) => async (shown: Shown) => {
+  const [of, step] = elsewhere[moment] ?? [engine]
+  const { build } = momentOf(of, moment, step)
+  return { all: { ...(await benchAt(shown, build)), theme: theme(shown) } }
+}
 
 /** Small forms and lists on the bench: what it is, at which moment, and what is pressed to get there. */
 const pressed: readonly (readonly [string, string, ...string[]])[] = [
@@ -52,6 +64,7 @@ const pressed: readonly (readonly [string, string, ...string[]])[] = [
   ['Problem', 'run in mid pass', '! Problem'],
   ['Pause', 'run in mid pass', 'Pause'],
   ['Taking back', 'run in mid pass', '⌫'],
+  ['Recheck begun again', 'recheck to repeat', 'It moved'],
   ['What the pull does', 'turn by an angle', 'What this pull does'],
 ]
 
