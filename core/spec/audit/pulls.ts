@@ -1,8 +1,8 @@
+import { fastenedJoint, type FastenedJoint } from '../../joint/index.ts'
 import type { Angle, Torque } from '../../quantity/index.ts'
 import type { FastenerGroup, Pass, Procedure } from '../fastening.ts'
 import type { EngineSpec } from '../schema.ts'
 import { fastenersOf } from '../sequence.ts'
-import { screwOf, type Screw } from './screws.ts'
 
 type TorquePass = Extract<Pass, { kind: 'torque' | 'recheck' }>
 
@@ -14,7 +14,7 @@ export interface Pull {
   /** Of the target in the spec. */
   readonly path: string
   readonly group: FastenerGroup
-  readonly screw: Screw
+  readonly screw: FastenedJoint
   readonly target: Torque
   readonly least: Torque | undefined
   readonly most: Torque | undefined
@@ -26,7 +26,7 @@ export interface Pull {
 export function pullsOf(spec: EngineSpec): readonly Pull[] {
   const groupOf = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
   const screws = spec.fastenerGroups.flatMap((group) => {
-    const screw = screwOf(group)
+    const screw = fastenedJoint(group)
     return screw.ok ? [{ group, screw: screw.value }] : []
   })
   return spec.procedures.flatMap((procedure, i) => {

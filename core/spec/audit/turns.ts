@@ -1,12 +1,12 @@
 import {
   assemblyPreload,
   boltResilience,
-  clampedResilience,
   elasticModuliMpa,
-  plausibleFriction,
+  fastenedJoint,
   preloadFromTorque,
   preloadGain,
   proofLoad,
+  type FastenedJoint,
 } from '../../joint/index.ts'
 import {
   degrees,
@@ -23,7 +23,6 @@ import type { EngineSpec } from '../schema.ts'
 import { fastenersOf } from '../sequence.ts'
 import { doubt, type Finding } from './finding.ts'
 import { angleOf, torquesOf } from './pulls.ts'
-import { screwOf, type Screw } from './screws.ts'
 
 /**
  * How many times the load at which a bolt begins to yield an elastic reckoning may come to. Bolts are turned past yield on
@@ -31,12 +30,12 @@ import { screwOf, type Screw } from './screws.ts'
  */
 const muchPastYield = 1.5
 
-/** Turns that leave the elastic line by much. The bolt is taken at its softest, with thread all along its grip. */
+/** Turns that leave the elastic line by much, at the usual friction of the thread. The bolt is taken at its softest, with thread all along its grip. */
 export function auditTurns(spec: EngineSpec): readonly Finding[] {
   const groups = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
   return spec.procedures.flatMap((procedure, index) =>
     spec.fastenerGroups.flatMap((group) => {
-      const screw = screwOf(group)
+      const screw = fastenedJoint(group)
       const fastener = procedure.orders
         .flatMap(({ sequence }) => sequence)
         .find((id) => groups.get(id) === group.id)
@@ -49,13 +48,14 @@ export function auditTurns(spec: EngineSpec): readonly Finding[] {
 function auditTurn(
   procedure: Procedure,
   group: FastenerGroup,
-  screw: Screw,
+  screw: FastenedJoint,
   fastener: string,
   path: string,
 ): readonly Finding[] {
   const turned = turnOf(procedure, fastener)
   if (turned === null) return []
-  const friction = { thread: plausibleFriction.usual, head: plausibleFriction.usual }
+  const { usual } = screw.friction
+  const friction = { thread: usual, head: usual }
   const snug = preloadFromTorque({ ...screw, friction }, turned.torque)
   const gain = preloadGain(screw.thread, turned.angle, resilienceOf(group, screw))
   const preload = newtons(snug + gain)
@@ -97,15 +97,14 @@ function turnOf(procedure: Procedure, fastener: string): Turn | null {
   return turn
 }
 
-function resilienceOf({ grip, clamped }: FastenerGroup, { thread, bearing }: Screw): number {
-  const anchorModulusMpa = elasticModuliMpa[clamped]
+function resilienceOf({ grip, clamped }: FastenerGroup, { thread, clampedMmPerN }: FastenedJoint): number {
   const bolt = boltResilience({
     thread,
     shank: millimetres(0),
     freeThread: grip,
     anchor: 'tapped hole',
     modulusMpa: elasticModuliMpa.steel,
-    anchorModulusMpa,
+    anchorModulusMpa: elasticModuliMpa[clamped],
   })
-  return bolt + clampedResilience(bearing, [{ thickness: grip, modulusMpa: anchorModulusMpa }], 'tapped hole')
+  return bolt + clampedMmPerN
 }
