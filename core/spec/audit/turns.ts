@@ -30,7 +30,10 @@ import { angleOf, torquesOf } from './pulls.ts'
  */
 const muchPastYield = 1.5
 
-/** Turns that leave the elastic line by much, at the usual friction of the thread. The bolt is taken at its softest, with thread all along its grip. */
+/**
+ * Turns that leave the elastic line by much, at the usual friction of the thread. The bolt is taken at its softest, with
+ * thread all along its grip.
+ */
 export function auditTurns(spec: EngineSpec): readonly Finding[] {
   const groups = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
   return spec.procedures.flatMap((procedure, index) =>
