@@ -52,13 +52,13 @@ describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
     const drawings = drawingsOf(spec)
 
     it('are looked at in every state that a thing can have', () => {
-    const shown = new Set(drawings.flatMap(({ scene }) => scene.shapes.map(({ role }) => role)))
-    const beads = spec.beads.length > 0 ? [] : ['bead-laid', 'bead-to-lay']
-    for (const role of Object.keys(meanings).filter((each) => !beads.includes(each)))
-      expect([...shown]).toContain(role)
-  })
+      const shown = new Set(drawings.flatMap(({ scene }) => scene.shapes.map(({ role }) => role)))
+      const beads = spec.beads.length > 0 ? [] : ['bead-laid', 'bead-to-lay']
+      for (const role of Object.keys(meanings).filter((each) => !beads.includes(each)))
+        expect([...shown]).toContain(role)
+    })
 
-  it('speak of the same things', () => {
+    it('speak of the same things', () => {
       for (const { scene, where } of drawings) {
         const drawn = new Set(scene.shapes.flatMap(({ about }) => about ?? []))
         expect([...drawn].sort(), where).toEqual(scene.rows.map(({ about }) => about).sort())
