@@ -3,9 +3,10 @@ import type { BuildCommand, BuildState, RecordedEvent } from '../../core/build/i
 import type { Answer } from '../../core/contract.ts'
 import { readSpec } from '../../core/spec/index.ts'
 import type { EngineSpec, Procedure, Step } from '../../core/spec/index.ts'
-import { nextPull } from '../../core/tightening/index.ts'
+import { nextPull, windowOf } from '../../core/tightening/index.ts'
+import { onTarget } from '../core/build/next-command.ts'
 
-/** What a mechanic who does everything right, and reads nothing off, does next; null when the build is finished. */
+/** What a mechanic who does everything right, and reads off only what must be measured, does next; null when the build is finished. */
 export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand | null {
   if (state.finished) return null
   const step = currentStep(spec, state)
@@ -51,7 +52,10 @@ function pullIn(spec: EngineSpec, state: BuildState, procedure: Procedure): Buil
   const single = spec.fastenerGroups.find(({ id, reuse }) => id === group && reuse === 'new-each-time')
   if (single && !run.declaredNew.includes(single.id))
     return { type: 'declare-new', procedure: procedure.id, group: single.id }
-  return { type: 'pull', procedure: procedure.id, ...next, reading: null, moved: false, outOfOrder: null }
+  const window = windowOf(procedure.passes[next.pass]!, next.fastener)
+  const isMeasured = window?.kind === 'length' || window?.kind === 'free-length'
+  const reading = isMeasured ? onTarget(window) : null
+  return { type: 'pull', procedure: procedure.id, ...next, reading, moved: false, outOfOrder: null }
 }
 
 function found<Part extends { readonly id: string }>(parts: readonly Part[], id: string): Part {

@@ -97,7 +97,7 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
 const lengthBefore = 80
 
 /** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
-function onTarget(window: Window) {
+export function onTarget(window: Window) {
   switch (window.kind) {
     case 'angle':
       return { typed: window.target.toFixed(3), unit: '°' } as const
