@@ -9,7 +9,7 @@ import {
   torqueForPreload,
   type Screw,
 } from '../../core/joint/index.ts'
-import { newtonMetres } from '../../core/quantity/index.ts'
+import { newtonMetres, newtons } from '../../core/quantity/index.ts'
 import { face, given, thread } from '../core/joint/workshop.ts'
 
 /** Hexagon heads and medium holes: d_w of ISO 4014, d_h of ISO 273, in mm. */
@@ -76,6 +76,26 @@ describe('assembly preload and torque, VDI 2230 tables', () => {
   it.each(table)('M%d×%d at µ %d, class %s: back from the printed torque', (d, p, friction, _, kn, nm) => {
     const preload = preloadFromTorque(screw(d, p, friction), newtonMetres(nm))
     expect(Math.abs(preload / 1000 / kn - 1)).toBeLessThan(0.017)
+  })
+})
+
+describe('friction from a measured torque and preload, ISO 16047', () => {
+  /** µ_tot = (T/F − P/2π) / (0.577·d2 + 0.5·D_b), with D_b = (d_w + d_h)/2. The formula is remembered; d2 is of ISO 724. */
+  function frictionTested(d: number, pitch: number, torqueNm: number, preloadN: number): number {
+    const [outer, hole] = faces[d] ?? [NaN, NaN]
+    const pitchDiameter = d - 0.649519 * pitch
+    const lever = (torqueNm * 1000) / preloadN - pitch / (2 * Math.PI)
+    return lever / (0.577 * pitchDiameter + 0.5 * ((outer + hole) / 2))
+  }
+
+  it.each(table)('of M%d×%d is µ %d again for what our torque gives, class %s', (d, p, friction, _, kn) => {
+    const torque = torqueForPreload(screw(d, p, friction), newtons(kn * 1000))
+    expect(Math.abs(frictionTested(d, p, torque, kn * 1000) / friction - 1)).toBeLessThan(0.01)
+  })
+
+  it('is told apart by a hundredth: 0.13 is not 0.12', () => {
+    const torque = torqueForPreload(screw(8, 1.25, 0.13), newtons(20_000))
+    expect(frictionTested(8, 1.25, torque, 20_000)).toBeCloseTo(0.13, 3)
   })
 })
 
