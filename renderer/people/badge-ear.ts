@@ -76,9 +76,9 @@ export class BadgeEar {
     event.stopPropagation()
     this.#waiting = setTimeout(() => {
       this.#passing = true
-      target?.dispatchEvent(
-        new KeyboardEvent('keydown', { key, code, shiftKey, bubbles: true, cancelable: true }),
-      )
+      // What had the key may be gone by now, as a dialog that closed meanwhile is.
+      const to = target instanceof Node && target.isConnected ? target : document.body
+      to.dispatchEvent(new KeyboardEvent('keydown', { key, code, shiftKey, bubbles: true, cancelable: true }))
       this.#passing = false
     }, aloneMs)
   }

@@ -118,6 +118,7 @@ test('a badge that types changes who is at the bench, and means nothing else', a
   await presents(page, 'X-99')
   await expect(page.getByRole('alert')).toContainText('Nobody in the list has this badge.')
   await page.keyboard.press('Escape')
+  await expect(page.getByRole('dialog')).toBeHidden()
   expect(await mechanic.entries()).toBe(before)
 
   // A key by hand still means the drawing.
