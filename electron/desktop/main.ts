@@ -36,10 +36,18 @@ app.setPath('userData', join(data, 'window'))
 if (app.requestSingleInstanceLock()) {
   app.on('second-instance', showWindow)
   app.on('window-all-closed', () => app.quit())
-  await app.whenReady()
-  await open()
+  // Not awaited: Electron becomes ready only when this module has been evaluated (lib/browser/init.ts, appCodeLoaded),
+  // so that a module that waits for it at its top level waits for ever.
+  void app.whenReady().then(open).catch(giveUp)
 } else {
   app.quit()
+}
+
+/** Ends with a word: what is rejected and not caught would leave a process without a window that never ends. */
+function giveUp(error: unknown): void {
+  console.error(error)
+  dialog.showErrorBox('Bedplate', `Bedplate could not open its window: ${String(error)}`)
+  app.exit(1)
 }
 
 async function open(): Promise<void> {
