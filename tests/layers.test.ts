@@ -106,7 +106,7 @@ describe('the judge of imports', () => {
     ['core/bearing/choose.ts', '../../specs/demo.json', 'Read it as a file'],
     ['core/bearing/choose.ts', '../words.ts', 'Move core/words.ts into a folder'],
     ['renderer/board/draw.ts', '../../electron/requests/index.ts', 'Add a request to core/contract.ts'],
-    ['renderer/board/draw.ts', '../../core/spec/schema.ts', 'Import from core/spec/index.ts'],
+    ['renderer/board/draw.ts', '../../core/engine/schema.ts', 'Import from core/engine/index.ts'],
     ['renderer/board/draw.ts', 'path', 'by a request of core/contract.ts'],
     ['renderer/board/draw.ts', 'better-sqlite3', 'belongs to electron, not to renderer'],
     ['electron/store/open.ts', '../../renderer/client.ts', 'move what both need into core/'],
@@ -116,11 +116,11 @@ describe('the judge of imports', () => {
     ['electron/store/open.ts', 'some-package', 'Add it to package.json'],
     ['electron/store/open.ts', 'prettier', 'Leave the import out'],
     [
-      'tests/core/spec/load.test.ts',
+      'tests/core/engine/load.test.ts',
       '../../../core/quantity/length.ts',
       'Import from core/quantity/index.ts',
     ],
-    ['tests/core/spec/load.test.ts', '../../../../elsewhere/x.ts', 'outside the project'],
+    ['tests/core/engine/load.test.ts', '../../../../elsewhere/x.ts', 'outside the project'],
     ['vite.config.ts', './core/contract.ts', 'The configuration may not import core/'],
   ])('refuses %s importing %s and says what to do', (path, specifier, fix) => {
     expect(faultOf(path, specifier)).toContain(fix)

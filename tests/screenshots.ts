@@ -2,7 +2,7 @@
 import { mkdir, readdir, readFile } from 'node:fs/promises'
 import { chromium } from '@playwright/test'
 import type { Page } from '@playwright/test'
-import { readSpec } from '../core/spec/index.ts'
+import { readSpec } from '../core/engine/index.ts'
 import { startHost, withDataFolder } from './e2e/host.ts'
 import { entryId } from '../renderer/gallery/entry.ts'
 import { withGallery } from './gallery.ts'

@@ -1,4 +1,4 @@
-import type { ChartCell, Fit } from '../spec/index.ts'
+import type { ChartCell, Fit } from '../engine/index.ts'
 import type { MarkPair } from './marked.ts'
 import { thickerHalves, type Pair } from './pairs.ts'
 

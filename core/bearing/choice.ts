@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { problem } from '../problem/index.ts'
 import { chartPair, hasChartAt } from './chart.ts'
 import { knownMarks, sizesOf, type MarkPair } from './marked.ts'

@@ -1,4 +1,4 @@
-import type { Band } from '../spec/index.ts'
+import type { Band } from '../engine/index.ts'
 import { difference, formatNumber, inMicrometres, nanometres, sum, type Length } from '../quantity/index.ts'
 
 /** Sizes from `least` to `most`, both included. */

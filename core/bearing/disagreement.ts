@@ -1,4 +1,4 @@
-import type { Fit, MarkedPart } from '../spec/index.ts'
+import type { Fit, MarkedPart } from '../engine/index.ts'
 import { problem, type Problem } from '../problem/index.ts'
 import { formatLength, nanometres, type Length } from '../quantity/index.ts'
 import type { Measured } from './measured.ts'

@@ -1,4 +1,4 @@
-import type { EndFloat } from '../spec/index.ts'
+import type { EndFloat } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { difference, formatLength, type Length } from '../quantity/index.ts'
 

@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { half, sum, type Length } from '../quantity/index.ts'
 import type { Range } from './clearance.ts'
 

@@ -1,4 +1,4 @@
-import type { Fit, MarkedPart } from '../spec/index.ts'
+import type { Fit, MarkedPart } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { rangeOf, type Range } from './clearance.ts'
 import type { Sizes } from './pairs.ts'

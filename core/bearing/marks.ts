@@ -1,4 +1,4 @@
-import type { MarkedPart } from '../spec/index.ts'
+import type { MarkedPart } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { cutIntoSigns } from './signs.ts'
 

@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { formatLength } from '../quantity/index.ts'
 import { exactly } from './clearance.ts'

@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import type { Outcome } from '../problem/index.ts'
 import { chartPair } from './chart.ts'
 import { knownMarks, sizesOf } from './marked.ts'

@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../problem/index.ts'
 import { rangeText, type Clearance } from './clearance.ts'
 import type { Verdict } from './limits.ts'

@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { done, problem, type Outcome, type Problem } from '../problem/index.ts'
 import { oilClearance, type Range } from './clearance.ts'
 import { fewestOrdersThenNearest } from './fewest-orders.ts'

@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import type { Way } from './allot.ts'
 import { worstCase } from './clearance.ts'
 import { againstLimits, targetOf } from './limits.ts'

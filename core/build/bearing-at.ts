@@ -18,7 +18,7 @@ import {
 } from '../bearing/index.ts'
 import { problem, type Outcome, type Problem } from '../problem/index.ts'
 import { celsius, formatLength, nanometres, type Length } from '../quantity/index.ts'
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import type { BasisDecision, NotedPins, NotedReadings } from './bearing-record.ts'
 import { bearingsIn, type BuildState } from './state.ts'
 

@@ -1,7 +1,7 @@
 import { againstLimits, exactly, oilClearance, wallOf, type Judged, type Range } from '../bearing/index.ts'
 import { done, type Outcome } from '../problem/index.ts'
 import { nanometres } from '../quantity/index.ts'
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { bearingAt, type BearingCase } from './bearing-at.ts'
 import type { Half, ShellChoice } from './events.ts'
 import { bearingsIn, type BuildState } from './state.ts'

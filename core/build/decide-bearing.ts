@@ -1,6 +1,6 @@
 import { readReason } from '../tightening/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec, Fit } from '../spec/index.ts'
+import type { EngineSpec, Fit } from '../engine/index.ts'
 import { bearingAt } from './bearing-at.ts'
 import type { BearingCommand } from './bearing-commands.ts'
 import type { BearingEvent, NotedPin } from './bearing-events.ts'

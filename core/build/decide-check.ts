@@ -1,6 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { parseLength } from '../quantity/index.ts'
-import type { EngineSpec, Step } from '../spec/index.ts'
+import type { EngineSpec, Step } from '../engine/index.ts'
 import type { BuildCommand } from './commands.ts'
 import type { BuildEvent } from './events.ts'
 import { findStep, stepToWorkOn } from './order-of-steps.ts'

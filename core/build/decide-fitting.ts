@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import { readReason } from '../tightening/index.ts'
 import type { BuildCommand } from './commands.ts'
 import type { BuildEvent } from './events.ts'

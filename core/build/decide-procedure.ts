@@ -1,5 +1,5 @@
 import { refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import { decideRun, type RunCommand } from '../tightening/index.ts'
 import type { BuildEvent } from './events.ts'
 import { stepToUndo, stepToWorkOn } from './order-of-steps.ts'

@@ -1,7 +1,7 @@
 import { bodyOf, readGrid, sensibleTemperature, type TypedReading } from '../bearing/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { parseLength, parseTemperature, type Length, type Temperature } from '../quantity/index.ts'
-import type { EngineSpec, Fit } from '../spec/index.ts'
+import type { EngineSpec, Fit } from '../engine/index.ts'
 import type { BearingCommand } from './bearing-commands.ts'
 import type { BearingEvent, TypedLength } from './bearing-events.ts'
 import { expectedAt, measuringOf } from './expected-at.ts'

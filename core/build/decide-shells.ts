@@ -1,6 +1,6 @@
 import { readMarks } from '../bearing/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec, Fit } from '../spec/index.ts'
+import type { EngineSpec, Fit } from '../engine/index.ts'
 import { readReason } from '../tightening/index.ts'
 import { bearingAt, candidatesAt, undecidedProblem } from './bearing-at.ts'
 import type { BuildCommand } from './commands.ts'

@@ -1,7 +1,7 @@
 import { assignFromTray, readSize } from '../bearing/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { parseNumber } from '../quantity/index.ts'
-import type { EngineSpec, Fit } from '../spec/index.ts'
+import type { EngineSpec, Fit } from '../engine/index.ts'
 import type { BearingCommand } from './bearing-commands.ts'
 import type { BearingEvent, NotedTrayLine } from './bearing-events.ts'
 import { noted } from './decide-readings.ts'

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import type { BuildCommand } from './commands.ts'
 import { decideCheck } from './decide-check.ts'
 import { amendBuild, voidBuild } from './decide-afterwards.ts'

@@ -1,7 +1,7 @@
 import { verdictText, wholeRange, type Verdict } from '../bearing/index.ts'
 import type { BeadState, BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../layout/index.ts'
 import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../quantity/index.ts'
-import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
+import type { EngineSpec, Fit, Procedure, Step } from '../engine/index.ts'
 import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../tightening/index.ts'
 import { bearingAt, type BearingCase } from './bearing-at.ts'
 import { clearanceAt } from './clearance-at.ts'

@@ -1,6 +1,6 @@
 import { expectedSize, type ExpectedReading, type Range } from '../bearing/index.ts'
 import { nanometres, type Length } from '../quantity/index.ts'
-import type { EngineSpec, Fit } from '../spec/index.ts'
+import type { EngineSpec, Fit } from '../engine/index.ts'
 
 type What = 'bore' | 'journal' | 'wall'
 

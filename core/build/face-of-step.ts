@@ -1,4 +1,4 @@
-import type { EngineSpec, Face, Step } from '../spec/index.ts'
+import type { EngineSpec, Face, Step } from '../engine/index.ts'
 import { fitOf, procedureOf } from './steps.ts'
 
 const shownFor = { main: 'saddles', 'big-end': 'rods', balance: 'balance' } as const

@@ -9,7 +9,7 @@ import {
 } from '../bearing/index.ts'
 import { done, problem, type Outcome } from '../problem/index.ts'
 import { difference, nanometres, sum } from '../quantity/index.ts'
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import type { BearingCase } from './bearing-at.ts'
 import type { NotedTray } from './bearing-record.ts'
 import { takeByChart } from './by-chart-from-tray.ts'

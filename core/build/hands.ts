@@ -1,4 +1,4 @@
-import type { EngineSpec, Step } from '../spec/index.ts'
+import type { EngineSpec, Step } from '../engine/index.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { evolve } from './evolve.ts'
 import { emptyBuild } from './state.ts'

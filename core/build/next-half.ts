@@ -1,4 +1,4 @@
-import type { EngineSpec, Step } from '../spec/index.ts'
+import type { EngineSpec, Step } from '../engine/index.ts'
 import type { ShellChoice } from './events.ts'
 import { halfKey, type BuildState } from './state.ts'
 import { isStepDone, stepsBefore } from './steps.ts'

@@ -1,6 +1,6 @@
 import type { NoteFact } from '../layout/index.ts'
 import { formatLength, nanometres } from '../quantity/index.ts'
-import type { EngineSpec, Procedure, Step } from '../spec/index.ts'
+import type { EngineSpec, Procedure, Step } from '../engine/index.ts'
 import { flagInShort, livePulls, openFlags, showLengths, windowOf, type Run } from '../tightening/index.ts'
 import { faceOfStep } from './face-of-step.ts'
 import type { BuildState, CheckAnswer } from './state.ts'

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec, Step, StepKind } from '../spec/index.ts'
+import type { EngineSpec, Step, StepKind } from '../engine/index.ts'
 import type { BuildState } from './state.ts'
 import { awaitsSecondPerson, isCarriedOut, isStepDone, stepsAfter, stepsBefore } from './steps.ts'
 

@@ -1,6 +1,6 @@
 import { nearestToTarget, type Candidate, type Clearance, type Verdict } from '../bearing/index.ts'
 import { problem, type Problem } from '../problem/index.ts'
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { candidatesAt, undecidedProblem, type BearingCase } from './bearing-at.ts'
 import type { NotedPin } from './bearing-events.ts'
 import type { ShellChoice } from './events.ts'

@@ -1,5 +1,5 @@
 import { problem } from '../problem/index.ts'
-import type { EngineSpec, Fit } from '../spec/index.ts'
+import type { EngineSpec, Fit } from '../engine/index.ts'
 import { bearingAt, type BearingCase } from './bearing-at.ts'
 import { fromTray } from './from-tray.ts'
 import { noShells, proposalAt, type BearingProposal } from './proposal-at.ts'

@@ -1,5 +1,5 @@
 import type { Length } from '../quantity/index.ts'
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import type { RecordedEvent } from './events.ts'
 import { stampOf, type Stamp } from './stamp.ts'
 import type { CheckAnswer } from './state.ts'

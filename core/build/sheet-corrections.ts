@@ -1,4 +1,4 @@
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import { numberOf } from '../tightening/index.ts'
 import type { RecordedEvent } from './events.ts'
 import { evolve } from './evolve.ts'

@@ -1,6 +1,6 @@
 import type { Clearance } from '../bearing/index.ts'
 import type { Length } from '../quantity/index.ts'
-import type { EngineSpec, Fit, Pattern } from '../spec/index.ts'
+import type { EngineSpec, Fit, Pattern } from '../engine/index.ts'
 import { clearanceAt } from './clearance-at.ts'
 import type { Half, RecordedEvent, ShellChoice } from './events.ts'
 import { stampOf, type Stamp } from './stamp.ts'

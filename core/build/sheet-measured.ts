@@ -5,7 +5,7 @@ import type { BasisDecision, NotedPins, NotedReadings, NotedTray } from './beari
 import type { RecordedEvent } from './events.ts'
 import { stampOf, type Stamp } from './stamp.ts'
 import { bearingsIn, type BuildState } from './state.ts'
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { clearanceAt, shellsChosen, wallsOf } from './clearance-at.ts'
 
 /** What was measured of one bearing and decided about it, beside its marks and shells. */

@@ -1,4 +1,4 @@
-import type { EngineSpec, PassKind, Procedure } from '../spec/index.ts'
+import type { EngineSpec, PassKind, Procedure } from '../engine/index.ts'
 import {
   isRunDone,
   numberOf,

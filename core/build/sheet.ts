@@ -1,4 +1,4 @@
-import type { Caution, EngineSpec, Source, StepKind } from '../spec/index.ts'
+import type { Caution, EngineSpec, Source, StepKind } from '../engine/index.ts'
 import type { RecordedEvent } from './events.ts'
 import { evolve, replay } from './evolve.ts'
 import { checksOn, type SheetCheck } from './sheet-checks.ts'

@@ -1,4 +1,4 @@
-import type { Fit } from '../spec/index.ts'
+import type { Fit } from '../engine/index.ts'
 import { bearingAt } from './bearing-at.ts'
 import type { BearingEvent } from './bearing-events.ts'
 import { evolveBearings } from './bearing-record.ts'

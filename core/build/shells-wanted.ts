@@ -1,5 +1,5 @@
 import { orderList, type OrderLine, type Wanting } from '../bearing/index.ts'
-import type { EngineSpec, Fit } from '../spec/index.ts'
+import type { EngineSpec, Fit } from '../engine/index.ts'
 import type { Half } from './events.ts'
 import { proposalsFor } from './proposals.ts'
 import { bearingAt } from './bearing-at.ts'

@@ -1,5 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { audit, type EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
+import { audit } from '../audit/index.ts'
 import type { BuildEvent } from './events.ts'
 
 /** What is asked for when a build is begun. Texts come as typed. */

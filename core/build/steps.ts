@@ -1,4 +1,4 @@
-import type { EngineSpec, Fit, Procedure, Step } from '../spec/index.ts'
+import type { EngineSpec, Fit, Procedure, Step } from '../engine/index.ts'
 import { isRunDone, lastLivePull } from '../tightening/index.ts'
 import { halves, type Half } from './events.ts'
 import { halfKey, type BuildState } from './state.ts'

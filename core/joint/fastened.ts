@@ -1,6 +1,6 @@
 import { done, type Outcome } from '../problem/index.ts'
 import { inMillimetres, millimetres, type Length } from '../quantity/index.ts'
-import type { FastenerGroup } from '../spec/index.ts'
+import type { FastenerGroup } from '../engine/index.ts'
 import { bearingFace, hexBearingFace, type BearingFace } from './bearing-face.ts'
 import { boltResilience, elasticModuliMpa } from './bolt-resilience.ts'
 import { clampedResilience } from './clamped-resilience.ts'

@@ -1,5 +1,5 @@
 import { formatNumber, formatLength, inMillimetres } from '../quantity/index.ts'
-import type { FastenerGroup } from '../spec/index.ts'
+import type { FastenerGroup } from '../engine/index.ts'
 import { elasticModuliMpa } from './bolt-resilience.ts'
 import type { FastenedJoint, ThreadState } from './fastened.ts'
 import { formatThread } from './thread.ts'

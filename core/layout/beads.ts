@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Bead } from '../spec/index.ts'
+import type { Bead } from '../engine/index.ts'
 import type { Point } from './box.ts'
 import { cornersOnSheet, flat, placeOf, type Drawing } from './drawing.ts'
 import { areaOf } from './on-face.ts'

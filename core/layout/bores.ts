@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { EngineCase } from '../spec/index.ts'
+import type { EngineCase } from '../engine/index.ts'
 import type { Point } from './box.ts'
 import { inside, spanAt } from './polygon.ts'
 

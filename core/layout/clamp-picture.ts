@@ -1,6 +1,6 @@
 import type { ClampState, Flange, FlangeBeam } from '../joint/index.ts'
 import { formatNumber } from '../quantity/index.ts'
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import type { Point } from './box.ts'
 import { drawingOf, type Drawing } from './drawing.ts'
 import { bareFacts, type Sheet, type View } from './facts.ts'

@@ -1,5 +1,5 @@
 import { inMillimetres, type Length } from '../quantity/index.ts'
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import { boxAround, boxBetween, type Point } from './box.ts'
 import { minimalBoxes } from './bearing-size.ts'
 import { discsOf, type Disc } from './discs.ts'

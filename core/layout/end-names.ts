@@ -1,4 +1,4 @@
-import type { EngineSpec, Face } from '../spec/index.ts'
+import type { EngineSpec, Face } from '../engine/index.ts'
 import type { Line } from './lettering.ts'
 import type { Sizes } from './sizes.ts'
 import { acrossAnEnd } from './view.ts'

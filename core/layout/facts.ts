@@ -1,4 +1,4 @@
-import type { Pattern } from '../spec/index.ts'
+import type { Pattern } from '../engine/index.ts'
 
 /** Which way the face is looked at. Seen from below is the engine rolled about its crank axis: the nose stays where it was. */
 export interface View {

@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Rod, Saddle } from '../spec/index.ts'
+import type { Rod, Saddle } from '../engine/index.ts'
 import { boreOutline, barrelsAcross, boresInPlan, type Bore } from './bores.ts'
 import { cornersOnSheet, flat, moved, onSheet, placeOf, type Drawing } from './drawing.ts'
 import { areaOf } from './on-face.ts'

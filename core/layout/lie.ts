@@ -1,4 +1,4 @@
-import type { EngineCase, Face } from '../spec/index.ts'
+import type { EngineCase, Face } from '../engine/index.ts'
 import type { View } from './facts.ts'
 import { acrossAnEnd, noseSide, projectionOf, type SheetSide } from './view.ts'
 

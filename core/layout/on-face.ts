@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Bead, Dowel, EngineSpec, Face, Fastener, OilPassage, Saddle } from '../spec/index.ts'
+import type { Bead, Dowel, EngineSpec, Face, Fastener, OilPassage, Saddle } from '../engine/index.ts'
 import type { Box } from './scene.ts'
 import { acrossAnEnd } from './view.ts'
 

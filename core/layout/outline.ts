@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Bead, EngineSpec } from '../spec/index.ts'
+import type { Bead, EngineSpec } from '../engine/index.ts'
 import { boxAround, type Point } from './box.ts'
 import { areaOf, onFace, type OnFace } from './on-face.ts'
 import { rounded } from './polygon.ts'

@@ -1,4 +1,4 @@
-import type { EngineSpec } from '../spec/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
 import { axisShapes } from './axis.ts'
 import { beadShapes } from './beads.ts'
 import { bearingShapes, drawnBearings } from './bearings.ts'

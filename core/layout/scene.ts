@@ -1,4 +1,4 @@
-import type { Pattern } from '../spec/index.ts'
+import type { Pattern } from '../engine/index.ts'
 
 /**
  * The drawing as plain, ordered data. Millimetres on the sheet: x to the right, y down, the view (from above or below,

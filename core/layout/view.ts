@@ -1,4 +1,4 @@
-import type { EngineCase, Face } from '../spec/index.ts'
+import type { EngineCase, Face } from '../engine/index.ts'
 import type { Point } from './box.ts'
 import type { View } from './facts.ts'
 

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec, Procedure } from '../spec/index.ts'
+import type { EngineSpec, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { RunEvent } from './events.ts'
 import { numberOf } from './flag.ts'

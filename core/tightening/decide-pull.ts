@@ -1,6 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { lengthOf } from '../quantity/index.ts'
-import type { EngineSpec, Pass, Procedure } from '../spec/index.ts'
+import type { EngineSpec, Pass, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
 import { repeatAnswer } from './evolve-run.ts'

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec, Procedure } from '../spec/index.ts'
+import type { EngineSpec, Procedure } from '../engine/index.ts'
 import { decideLoosen, decideReplace, decideRestart } from './begin-again.ts'
 import type { RunCommand } from './commands.ts'
 import { decidePull } from './decide-pull.ts'

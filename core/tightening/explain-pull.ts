@@ -13,7 +13,7 @@ import {
 } from '../joint/index.ts'
 import { done, type Outcome } from '../problem/index.ts'
 import { degrees, type Torque } from '../quantity/index.ts'
-import type { EngineSpec, Procedure } from '../spec/index.ts'
+import type { EngineSpec, Procedure } from '../engine/index.ts'
 import { plannedIn } from './plan.ts'
 import { windowOf } from './window.ts'
 

@@ -1,6 +1,6 @@
 import { problem, type Problem } from '../problem/index.ts'
 import { formatLength, lengthOf } from '../quantity/index.ts'
-import type { EngineSpec, Procedure } from '../spec/index.ts'
+import type { EngineSpec, Procedure } from '../engine/index.ts'
 import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit } from './reading.ts'
 import { showLengths, showWindow, suspectedUnit, windowOf } from './window.ts'

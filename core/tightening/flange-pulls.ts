@@ -7,7 +7,7 @@ import {
 } from '../joint/index.ts'
 import { done, type Outcome } from '../problem/index.ts'
 import { inMillimetres, newtons } from '../quantity/index.ts'
-import { fastenersOf, type EngineSpec, type Pass, type Procedure } from '../spec/index.ts'
+import { fastenersOf, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
 
 /**
  * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec, Order, Procedure } from '../spec/index.ts'
+import type { EngineSpec, Order, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { OwnOrder, RunEvent } from './events.ts'
 import { numberOf } from './flag.ts'

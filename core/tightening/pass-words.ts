@@ -1,5 +1,5 @@
 import { formatShort, inMillimetres, type LengthUnit, type TorqueUnit } from '../quantity/index.ts'
-import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../spec/index.ts'
+import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
 import { numberOf } from './flag.ts'
 import { showLengths, showWindow, windowOf, type Window } from './window.ts'
 

@@ -1,4 +1,4 @@
-import type { Order } from '../spec/index.ts'
+import type { Order } from '../engine/index.ts'
 import { around, byRank, centreOf, meanOf, type Place } from './pattern-ranks.ts'
 
 export type PatternName = NonNullable<Order['pattern']>

@@ -1,4 +1,4 @@
-import { fastenersOf, type Procedure } from '../spec/index.ts'
+import { fastenersOf, type Procedure } from '../engine/index.ts'
 import { asRun } from './own-order.ts'
 import type { Pull, Run } from './run.ts'
 

@@ -1,5 +1,5 @@
 import type { FastenerState } from '../layout/index.ts'
-import type { PassKind, Procedure } from '../spec/index.ts'
+import type { PassKind, Procedure } from '../engine/index.ts'
 import { asRun } from './own-order.ts'
 import { livePulls, openPulls, plannedIn, plannedPulls, pullKey } from './plan.ts'
 import type { Flag, Pull, Run } from './run.ts'

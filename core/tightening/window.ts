@@ -9,7 +9,7 @@ import {
   torqueOf,
   torqueUnits,
 } from '../quantity/index.ts'
-import type { Pass } from '../spec/index.ts'
+import type { Pass } from '../engine/index.ts'
 import type { Reading } from './events.ts'
 import { isTorqueUnit } from './reading.ts'
 

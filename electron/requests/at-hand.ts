@@ -2,7 +2,7 @@ import { evolve } from '../../core/build/index.ts'
 import type { BuildState, Mention, RecordedEvent } from '../../core/build/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import type { EngineSpec } from '../../core/spec/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
 import type { Store } from '../store/index.ts'
 import { openBuild } from './open-build.ts'
 

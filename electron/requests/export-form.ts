@@ -1,14 +1,11 @@
 import canonicalize from 'canonicalize'
 import { z } from 'zod'
-import { buildSheet, readEvent, recordedEvent } from '../../core/build/index.ts'
-import type { RecordedEvent } from '../../core/build/index.ts'
+import { buildSheet, readEvent, recordedEvent, type RecordedEvent } from '../../core/build/index.ts'
 import { mostExportCharacters } from '../../core/contract.ts'
-import { done, refused, sentenceOf } from '../../core/problem/index.ts'
-import type { Outcome, Problem } from '../../core/problem/index.ts'
-import { audit, readSpec } from '../../core/spec/index.ts'
-import type { EngineSpec } from '../../core/spec/index.ts'
-import { follows, sha256 } from '../store/index.ts'
-import type { StoredEntry } from '../store/index.ts'
+import { done, type Outcome, type Problem, refused, sentenceOf } from '../../core/problem/index.ts'
+import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
+import { audit } from '../../core/audit/index.ts'
+import { follows, sha256, type StoredEntry } from '../store/index.ts'
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/)
 

@@ -1,9 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { problem } from '../../core/problem/index.ts'
-import type { Problem } from '../../core/problem/index.ts'
-import { audit, readSpec } from '../../core/spec/index.ts'
-import type { EngineSpec } from '../../core/spec/index.ts'
+import { problem, type Problem } from '../../core/problem/index.ts'
+import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
+import { audit } from '../../core/audit/index.ts'
 
 /** An engine that can be built, with the text it was read from. */
 export interface SoundEngine {

@@ -1,6 +1,6 @@
 import { acrossAnEnd, noseSide, viewLying, viewWithNose } from '../../core/layout/index.ts'
 import type { Lie, SheetSide, View } from '../../core/layout/index.ts'
-import type { Face } from '../../core/spec/index.ts'
+import type { Face } from '../../core/engine/index.ts'
 import { Handle } from './handle.svelte.ts'
 import type { FaceViews } from './kept-views.ts'
 

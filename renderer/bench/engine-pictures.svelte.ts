@@ -1,6 +1,6 @@
 import type { Client } from '../../core/contract.ts'
 import type { Scene } from '../../core/layout/index.ts'
-import { readSpec } from '../../core/spec/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
 import { thumbnailOf } from '../canvas/thumbnail.ts'
 
 /** Small pictures of the engines, each made once, when it is first looked for and nothing else is to be done. */

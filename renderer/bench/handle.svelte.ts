@@ -1,5 +1,5 @@
 import type { View } from '../../core/layout/index.ts'
-import type { Face } from '../../core/spec/index.ts'
+import type { Face } from '../../core/engine/index.ts'
 import { degrees } from '../../core/quantity/index.ts'
 import type { Angle } from '../../core/quantity/index.ts'
 import { turnedOn } from '../../core/tightening/index.ts'

@@ -1,4 +1,4 @@
-import type { Pattern } from '../../core/spec/index.ts'
+import type { Pattern } from '../../core/engine/index.ts'
 import type { Box } from '../../core/layout/index.ts'
 
 /** The lines and dots of a pattern, cut to its box. Plain data, so that canvas and SVG draw the very same. */

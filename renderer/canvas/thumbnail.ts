@@ -1,5 +1,5 @@
 import { bareFacts, sceneOf, type Role, type Scene } from '../../core/layout/index.ts'
-import type { EngineSpec } from '../../core/spec/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
 
 export const thumbnailSize = { width: 144, height: 96 } as const
 

@@ -3,7 +3,7 @@ import type { Between, ClampMap, Flange } from '../../core/joint/index.ts'
 import { faceOutline } from '../../core/layout/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import type { EngineSpec, Procedure } from '../../core/spec/index.ts'
+import type { EngineSpec, Procedure } from '../../core/engine/index.ts'
 import { orderBy, placesOf, pullsOf } from '../../core/tightening/index.ts'
 import type { PatternName } from '../../core/tightening/index.ts'
 

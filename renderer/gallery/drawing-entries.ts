@@ -1,6 +1,6 @@
 import { drawingFacts, faceOfStep, type BuildState } from '../../core/build/index.ts'
 import { bareFacts, type DrawingFacts } from '../../core/layout/index.ts'
-import type { EngineSpec, Face, Step, StepKind } from '../../core/spec/index.ts'
+import type { EngineSpec, Face, Step, StepKind } from '../../core/engine/index.ts'
 import Drawing from './Drawing.svelte'
 import { engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'

@@ -1,4 +1,4 @@
-import { readSpec, type EngineSpec } from '../../core/spec/index.ts'
+import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 
 /** An engine that comes with the program, with the text it was read from. */
 export interface Engine {

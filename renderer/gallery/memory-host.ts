@@ -1,6 +1,6 @@
 import type { EngineLine, PersonLine, Preferences, WrittenWrench } from '../../core/contract.ts'
 import { done, refused } from '../../core/problem/index.ts'
-import { audit } from '../../core/spec/index.ts'
+import { audit } from '../../core/audit/index.ts'
 import { engines, type Engine } from './engines.ts'
 import { MemoryBuild } from './memory-build.ts'
 import { told, type MemoryHandlers } from './memory-client.ts'

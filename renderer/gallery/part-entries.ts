@@ -1,6 +1,6 @@
 import { drawingFacts } from '../../core/build/index.ts'
 import { sceneOf } from '../../core/layout/index.ts'
-import { patterns } from '../../core/spec/index.ts'
+import { patterns } from '../../core/engine/index.ts'
 import { fitting } from '../canvas/camera.ts'
 import SceneList from '../canvas/SceneList.svelte'
 import CautionNote from '../parts/CautionNote.svelte'

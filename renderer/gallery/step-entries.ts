@@ -1,5 +1,5 @@
 import { bearingsIn, proposalsFor } from '../../core/build/index.ts'
-import type { Step } from '../../core/spec/index.ts'
+import type { Step } from '../../core/engine/index.ts'
 import { nextPull, runProgress, usableFor } from '../../core/tightening/index.ts'
 import AnglePicture from '../card/AnglePicture.svelte'
 import CardDrawing from '../card/CardDrawing.svelte'

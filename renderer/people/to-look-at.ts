@@ -1,5 +1,5 @@
 import type { BuildState } from '../../core/build/index.ts'
-import type { EngineSpec, Step } from '../../core/spec/index.ts'
+import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { numberOf } from '../../core/tightening/index.ts'
 
 /** What a second person looks at in a step that was done: what to compare, and what was recorded. */

@@ -1,5 +1,5 @@
 import type { Component } from 'svelte'
-import type { Step, StepKind } from '../../core/spec/index.ts'
+import type { Step, StepKind } from '../../core/engine/index.ts'
 import type { Bench } from '../bench/bench.svelte.ts'
 import type { BuildInHand } from '../bench/build-in-hand.svelte.ts'
 import type { DrawingTable } from '../bench/drawing-table.svelte.ts'

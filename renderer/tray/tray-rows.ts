@@ -1,7 +1,7 @@
 import { clearanceAt, proposalsFor, shellsWanted } from '../../core/build/index.ts'
 import type { BuildState, Half, ShellsWanted } from '../../core/build/index.ts'
 import { bearingAt } from '../../core/build/index.ts'
-import type { EngineSpec, Fit, Grade } from '../../core/spec/index.ts'
+import type { EngineSpec, Fit, Grade } from '../../core/engine/index.ts'
 import { clearanceText } from '../../core/bearing/index.ts'
 
 /** What stands on the label of one half shell. */

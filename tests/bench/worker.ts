@@ -1,8 +1,8 @@
 import { evolve, replay } from '../../core/build/index.ts'
 import type { BuildCommand, BuildState } from '../../core/build/index.ts'
 import type { Output } from '../../core/contract.ts'
-import { readSpec } from '../../core/spec/index.ts'
-import type { EngineSpec } from '../../core/spec/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
 import type { Answering } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 

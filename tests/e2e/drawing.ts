@@ -2,8 +2,8 @@ import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { bareFacts, numberCapital, protractorPlace, sceneOf, usualPxPerMm } from '../../core/layout/index.ts'
 import type { Reader, Sheet } from '../../core/layout/index.ts'
-import { readSpec } from '../../core/spec/index.ts'
-import type { EngineSpec } from '../../core/spec/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
 
 /** How a new bench is read. */
 const reader: Reader = { distance: 1, pxPerMm: usualPxPerMm }

@@ -1,8 +1,8 @@
 import { currentStep, evolve, halfKey, replay } from '../../core/build/index.ts'
 import type { BuildCommand, BuildState, RecordedEvent } from '../../core/build/index.ts'
 import type { Answer } from '../../core/contract.ts'
-import { readSpec } from '../../core/spec/index.ts'
-import type { EngineSpec, Procedure, Step } from '../../core/spec/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
+import type { EngineSpec, Procedure, Step } from '../../core/engine/index.ts'
 import { nextPull, windowOf } from '../../core/tightening/index.ts'
 import { onTarget } from '../core/build/next-command.ts'
 

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { evolve, replay } from '../../core/build/index.ts'
 import type { Output } from '../../core/contract.ts'
-import { readSpec } from '../../core/spec/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
 import { openStore } from '../../electron/store/index.ts'
 import { answersOn } from '../electron/answers.ts'
 import { nextCommand } from '../electron/mechanic.ts'

@@ -20,7 +20,7 @@ import {
   parseLength,
   type Length,
 } from '../../core/quantity/index.ts'
-import type { Fit, MarkedPart } from '../../core/spec/index.ts'
+import type { Fit, MarkedPart } from '../../core/engine/index.ts'
 
 const inches = (least: number, most: number): Range => ({
   least: lengthOf(least, 'in'),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { auditAfter, named, nth, type Draft } from '../core/spec/demo.ts'
+import { auditAfter, named, nth, type Draft } from '../core/engine/demo.ts'
 
 /** The demo with the mains' one mark, one journal and one grade as a manual prints them. */
 function printed(sizes: {

@@ -1,5 +1,5 @@
 import type { z } from 'zod'
-import { readSpec, type engineSpec, type EngineSpec } from '../../core/spec/index.ts'
+import { readSpec, type engineSpec, type EngineSpec } from '../../core/engine/index.ts'
 
 type Draft = z.input<typeof engineSpec>
 type Pass = Draft['procedures'][number]['passes'][number]

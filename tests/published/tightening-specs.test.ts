@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { torqueIn } from '../../core/quantity/index.ts'
-import { audit } from '../../core/spec/index.ts'
+import { audit } from '../../core/audit/index.ts'
 import { setA, setB, setC, setD } from './tightening-sets.ts'
 
 const sets = { A: setA(), B: setB(), C: setC(), D: setD() }

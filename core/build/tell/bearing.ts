@@ -1,7 +1,7 @@
 import { clearanceText, verdictText, wholeRange } from '../../bearing/index.ts'
 import { sentenceOf } from '../../problem/index.ts'
 import { formatLength } from '../../quantity/index.ts'
-import type { EngineSpec, Fit } from '../../spec/index.ts'
+import type { EngineSpec, Fit } from '../../engine/index.ts'
 import { bearingAt, type BearingCase } from '../bearing-at.ts'
 import { clearanceAt } from '../clearance-at.ts'
 import type { Half, ShellChoice } from '../events.ts'

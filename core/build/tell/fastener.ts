@@ -1,6 +1,6 @@
 import { sentenceOf } from '../../problem/index.ts'
 import { formatShort, inMillimetres } from '../../quantity/index.ts'
-import type { EngineSpec, Procedure } from '../../spec/index.ts'
+import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import {
   counts,
   flagProblem,

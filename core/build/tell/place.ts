@@ -1,5 +1,5 @@
 import { formatShort, inMillimetres, type Length } from '../../quantity/index.ts'
-import type { Bead, EngineSpec } from '../../spec/index.ts'
+import type { Bead, EngineSpec } from '../../engine/index.ts'
 import { flagInShort, openFlags } from '../../tightening/index.ts'
 import { faceOfStep } from '../face-of-step.ts'
 import { stampOf } from '../stamp.ts'

@@ -1,4 +1,4 @@
-import type { Grade, EngineSpec } from '../../spec/index.ts'
+import type { Grade, EngineSpec } from '../../engine/index.ts'
 import type { Units } from '../../tightening/index.ts'
 import type { RecordedEvent } from '../events.ts'
 import type { Stamp } from '../stamp.ts'

@@ -1,6 +1,6 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { inMillimetres } from '../../quantity/index.ts'
-import type { EngineSpec, Face } from '../../spec/index.ts'
+import type { EngineSpec, Face } from '../../engine/index.ts'
 import { elasticModuliMpa } from '../bolt-resilience.ts'
 import { fastenedJoint } from '../fastened.ts'
 import type { Point } from './edge.ts'

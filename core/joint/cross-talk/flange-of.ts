@@ -1,6 +1,6 @@
 import { done, type Outcome } from '../../problem/index.ts'
 import { inMillimetres } from '../../quantity/index.ts'
-import type { EngineSpec, Face } from '../../spec/index.ts'
+import type { EngineSpec, Face } from '../../engine/index.ts'
 import { cappedFlange, type CappedBearing } from './caps.ts'
 import type { Point } from './edge.ts'
 import { fastenersOn } from './face-fasteners.ts'

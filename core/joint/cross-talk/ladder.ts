@@ -1,5 +1,5 @@
 import { inMillimetres } from '../../quantity/index.ts'
-import type { Saddle } from '../../spec/index.ts'
+import type { Saddle } from '../../engine/index.ts'
 import { Edge, type Point } from './edge.ts'
 import { meanOf, type FaceFastener } from './face-fasteners.ts'
 import type { Flange, FlangeBolt } from './flange.ts'

@@ -8,7 +8,7 @@ import {
   type Length,
   type Torque,
 } from '../../quantity/index.ts'
-import { angleText, idText, nameText, sizeText, torqueText } from '../../spec/index.ts'
+import { angleText, idText, nameText, sizeText, torqueText } from '../../engine/index.ts'
 import { classesOf } from './deviation.ts'
 
 /** What goes between the drive and the fastener and moves the fastener away from the drive's axis. */

@@ -2,7 +2,7 @@ import { correctedFloat, gapFault, washerFor } from '../../../core/bearing/index
 import type { Washer } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { formatLength, half, nanometres, parseLength, sum } from '../../../core/quantity/index.ts'
-import type { EngineSpec, Step } from '../../../core/spec/index.ts'
+import type { EngineSpec, Step } from '../../../core/engine/index.ts'
 
 type Gap = NonNullable<Extract<Step, { kind: 'check' }>['gap']>
 

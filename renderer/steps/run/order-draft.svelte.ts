@@ -1,6 +1,6 @@
 import { sentenceOf } from '../../../core/problem/index.ts'
 import type { ProblemCode } from '../../../core/problem/index.ts'
-import type { EngineSpec, Order, Procedure } from '../../../core/spec/index.ts'
+import type { EngineSpec, Order, Procedure } from '../../../core/engine/index.ts'
 import {
   isOther,
   namedIn,

@@ -1,5 +1,5 @@
 import { withUnit } from '../../../core/quantity/index.ts'
-import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/spec/index.ts'
+import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/engine/index.ts'
 import type { Flag, PlannedPull, Reading, Run, Units, Window } from '../../../core/tightening/index.ts'
 import {
   isRunDone,

@@ -1,6 +1,6 @@
 import type { BuildState } from '../../../core/build/index.ts'
 import type { Angle } from '../../../core/quantity/index.ts'
-import type { EngineSpec, Step } from '../../../core/spec/index.ts'
+import type { EngineSpec, Step } from '../../../core/engine/index.ts'
 import { nextPull, protractor, windowOf } from '../../../core/tightening/index.ts'
 import type { Window } from '../../../core/tightening/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'

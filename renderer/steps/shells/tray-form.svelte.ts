@@ -1,6 +1,6 @@
 import type { NotedTray } from '../../../core/build/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
-import type { Fit } from '../../../core/spec/index.ts'
+import type { Fit } from '../../../core/engine/index.ts'
 
 /** One compartment of the tray, or a single shell where a wall is typed. */
 interface Line {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { bareFacts, type DrawingFacts, type FastenerFact } from '../../../core/layout/index.ts'
 import { millimetres } from '../../../core/quantity/index.ts'
-import { readSpec, type EngineSpec } from '../../../core/spec/index.ts'
+import { readSpec, type EngineSpec } from '../../../core/engine/index.ts'
 
 /** A demo engine's case joint with many fasteners in rows, as no engine has them. */
 export function manyFasteners(count: number): EngineSpec {

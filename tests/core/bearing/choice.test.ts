@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { proposeShells, type Marks, type Proposal } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { ChartCell, Fit } from '../../../core/spec/index.ts'
+import type { ChartCell, Fit } from '../../../core/engine/index.ts'
 import { chartedMains, pumpMains, um } from './fits.ts'
 
 /** `Q/R` for Q above and R below; the sentence where there is none. */

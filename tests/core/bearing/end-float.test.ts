@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { correctedFloat, gapFault, washerFor } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { nanometres } from '../../../core/quantity/index.ts'
-import type { EndFloat } from '../../../core/spec/index.ts'
+import type { EndFloat } from '../../../core/engine/index.ts'
 import { mm } from './fits.ts'
 
 const row = (name: string, thickness: number, floatFrom: number, floatTo: number) => ({

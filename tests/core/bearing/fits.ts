@@ -1,5 +1,5 @@
 import { celsius, millimetres, type Length } from '../../../core/quantity/index.ts'
-import type { Band, Fit } from '../../../core/spec/index.ts'
+import type { Band, Fit } from '../../../core/engine/index.ts'
 
 /** A length in millimetres, for sizes as a mechanic writes them. */
 export const mm = millimetres

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readMarks } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { MarkedPart } from '../../../core/spec/index.ts'
+import type { MarkedPart } from '../../../core/engine/index.ts'
 import { pumpMains } from './fits.ts'
 
 const saddles = pumpMains.positions

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { candidatesBetween, candidatesFor, clearanceWith, exactly } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { Fit } from '../../../core/spec/index.ts'
+import type { Fit } from '../../../core/engine/index.ts'
 import { chartedMains, mm, pumpMains, um } from './fits.ts'
 
 const names = (pairs: readonly { upper: string; lower: string }[]) =>

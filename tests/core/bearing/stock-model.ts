@@ -1,5 +1,5 @@
 import type { OpenBearing, Tray } from '../../../core/bearing/index.ts'
-import type { Fit } from '../../../core/spec/index.ts'
+import type { Fit } from '../../../core/engine/index.ts'
 
 /** More than the squared deviations of seven bearings inside limits 24 µm apart can come to, in µm². */
 export const orderWeight = 2000

@@ -7,7 +7,7 @@ import {
   type Tray,
 } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { Fit } from '../../../core/spec/index.ts'
+import type { Fit } from '../../../core/engine/index.ts'
 import { mm, pumpMains, um } from './fits.ts'
 import { alike, assigned, line, openBearing, single } from './trays.ts'
 

@@ -10,7 +10,7 @@ import {
 } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { nanometres, type Length } from '../../../core/quantity/index.ts'
-import type { Fit } from '../../../core/spec/index.ts'
+import type { Fit } from '../../../core/engine/index.ts'
 import { band, mm, pumpMains } from './fits.ts'
 
 export const nine = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'K']

@@ -7,7 +7,7 @@ import {
   undersizeOf,
 } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { Fit } from '../../../core/spec/index.ts'
+import type { Fit } from '../../../core/engine/index.ts'
 import { chartedMains, mm, pumpMains, um } from './fits.ts'
 
 function reground(name: string, fit = chartedMains): Fit {

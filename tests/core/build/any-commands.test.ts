@@ -18,7 +18,7 @@ import {
   type RecordedEvent,
 } from '../../../core/build/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { EngineSpec, Step } from '../../../core/spec/index.ts'
+import type { EngineSpec, Step } from '../../../core/engine/index.ts'
 import { lastLivePull, openPulls } from '../../../core/tightening/index.ts'
 import { nextCommand } from './next-command.ts'
 import { demoEngine, newBuild } from './workshop.ts'

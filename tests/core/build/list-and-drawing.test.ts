@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { currentStep, drawingFacts } from '../../../core/build/index.ts'
 import { sceneOf, type Role, type Scene, type SceneRow } from '../../../core/layout/index.ts'
-import type { EngineSpec } from '../../../core/spec/index.ts'
+import type { EngineSpec } from '../../../core/engine/index.ts'
 import { demos } from '../layout/demos.ts'
 import { Workshop } from './workshop.ts'
 

@@ -6,7 +6,7 @@ import {
   type BuildState,
 } from '../../../core/build/index.ts'
 import { formatLength, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
-import type { EngineSpec, Fit, Step } from '../../../core/spec/index.ts'
+import type { EngineSpec, Fit, Step } from '../../../core/engine/index.ts'
 import { nextPull, openFlags, plannedPulls, windowOf, type Window } from '../../../core/tightening/index.ts'
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { drawingFacts } from '../../../core/build/index.ts'
-import type { EngineSpec } from '../../../core/spec/index.ts'
+import type { EngineSpec } from '../../../core/engine/index.ts'
 import { nanometres } from '../../../core/quantity/index.ts'
 import { demoEngine, Workshop } from './workshop.ts'
 

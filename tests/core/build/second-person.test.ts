@@ -12,7 +12,7 @@ import {
 } from '../../../core/build/index.ts'
 import type { BuildCommand, BuildState, RecordedEvent } from '../../../core/build/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { EngineSpec } from '../../../core/spec/index.ts'
+import type { EngineSpec } from '../../../core/engine/index.ts'
 import { nextCommand } from './next-command.ts'
 import { demoEngine, newBuild } from './workshop.ts'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readPerson, startBuild } from '../../../core/build/index.ts'
 import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
-import type { EngineSpec } from '../../../core/spec/index.ts'
+import type { EngineSpec } from '../../../core/engine/index.ts'
 import { demoEngine, newBuild } from './workshop.ts'
 
 const skerry = demoEngine('skerry-3')

@@ -12,7 +12,7 @@ import {
   type RecordedEvent,
 } from '../../../core/build/index.ts'
 import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
-import { readSpec, type EngineSpec, type Step } from '../../../core/spec/index.ts'
+import { readSpec, type EngineSpec, type Step } from '../../../core/engine/index.ts'
 import { nextCommand } from './next-command.ts'
 
 /** One of the demo engines that come with the program. */

@@ -1,6 +1,6 @@
 import { fastenedJoint, type FastenedJoint } from '../../../core/joint/index.ts'
-import type { FastenerGroup } from '../../../core/spec/index.ts'
-import { demoDraft, nth, specOf } from '../spec/demo.ts'
+import type { FastenerGroup } from '../../../core/engine/index.ts'
+import { demoDraft, nth, specOf } from '../engine/demo.ts'
 import { given } from './workshop.ts'
 
 /**

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { families, readSpec, type EngineSpec } from '../../../core/spec/index.ts'
+import { families, readSpec, type EngineSpec } from '../../../core/engine/index.ts'
 import { demo } from './demos.ts'
 
 /** An engine made of a handful of parameters, in whole mm, no outline given: the drawing has to grow one. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { clampMap, flangeOf } from '../../../core/joint/index.ts'
 import { clampScene, faceOutline, mostPressure } from '../../../core/layout/index.ts'
-import { readSpec } from '../../../core/spec/index.ts'
+import { readSpec } from '../../../core/engine/index.ts'
 import { pullsOf } from '../../../core/tightening/index.ts'
 
 const read = readSpec(readFileSync('specs/skerry-3.json', 'utf8'))

@@ -8,7 +8,7 @@ import type {
   Sheet,
   View,
 } from '../../../core/layout/index.ts'
-import { readSpec, type EngineSpec } from '../../../core/spec/index.ts'
+import { readSpec, type EngineSpec } from '../../../core/engine/index.ts'
 
 const folder = join(import.meta.dirname, '../../../specs')
 

@@ -9,7 +9,7 @@ import {
   type Lie,
   type View,
 } from '../../../core/layout/index.ts'
-import type { Face } from '../../../core/spec/index.ts'
+import type { Face } from '../../../core/engine/index.ts'
 import { demo, demos, factsAt, sheets, views } from './demos.ts'
 
 const above: View = { from: 'above', turn: 0 }

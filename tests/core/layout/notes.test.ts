@@ -6,7 +6,7 @@ import {
   type Scene,
   type Shape,
 } from '../../../core/layout/index.ts'
-import type { EngineSpec } from '../../../core/spec/index.ts'
+import type { EngineSpec } from '../../../core/engine/index.ts'
 import { boxOf, collisions, discsOf, labelsOf, meetsCircle, outside, overlap } from './checks.ts'
 import { demo, demos, factsAt, sheets, views } from './demos.ts'
 

@@ -1,5 +1,5 @@
 import { sentenceOf } from '../../../core/problem/index.ts'
-import type { EngineSpec, Procedure } from '../../../core/spec/index.ts'
+import type { EngineSpec, Procedure } from '../../../core/engine/index.ts'
 import {
   decideRun,
   evolveRun,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { explainPull } from '../../../core/tightening/index.ts'
-import { engineSpec } from '../../../core/spec/index.ts'
-import { demoDraft, demoSpec, named } from '../spec/demo.ts'
+import { engineSpec } from '../../../core/engine/index.ts'
+import { demoDraft, demoSpec, named } from '../engine/demo.ts'
 import { given } from './wrench-rack.ts'
 
 const skerry = demoSpec('skerry-3')

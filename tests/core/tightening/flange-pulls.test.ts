@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { engineSpec } from '../../../core/spec/index.ts'
+import { engineSpec } from '../../../core/engine/index.ts'
 import { pullsOf } from '../../../core/tightening/index.ts'
 import { given } from '../joint/workshop.ts'
-import { demoDraft, demoSpec, named } from '../spec/demo.ts'
+import { demoDraft, demoSpec, named } from '../engine/demo.ts'
 
 /** The rods of Skerry 3 pulled by passes of our own: oiled M8×1, 12.9, 11 mm across flats. */
 function pulled(passes: readonly object[]) {

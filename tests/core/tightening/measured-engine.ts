@@ -1,4 +1,4 @@
-import { engineSpec, type EngineSpec } from '../../../core/spec/index.ts'
+import { engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
 import { winchEngine } from './winch-engine.ts'
 
 /** The winch engine with a procedure of measured passes: gap, lengths, stretch, end float, and a recheck until none moves. */

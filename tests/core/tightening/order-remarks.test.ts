@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { orderRemarks } from '../../../core/tightening/index.ts'
-import { demoSpec, named } from '../spec/demo.ts'
+import { demoSpec, named } from '../engine/demo.ts'
 
 function said(demo: string, procedureId: string, turned: (sequence: string[]) => string[] = (same) => same) {
   const spec = demoSpec(demo)

@@ -1,4 +1,4 @@
-import { engineSpec, type EngineSpec } from '../../../core/spec/index.ts'
+import { engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
 
 const bolt = (id: string, number: string, group: string, face: string, x: number) => ({
   id,

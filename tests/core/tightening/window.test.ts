@@ -6,7 +6,7 @@ import {
   type Torque,
   type TorqueUnit,
 } from '../../../core/quantity/index.ts'
-import type { Pass } from '../../../core/spec/index.ts'
+import type { Pass } from '../../../core/engine/index.ts'
 import {
   showWindow,
   suspectedUnit,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { evolve, replay } from '../../../core/build/index.ts'
 import type { Input } from '../../../core/contract.ts'
-import { readSpec } from '../../../core/spec/index.ts'
+import { readSpec } from '../../../core/engine/index.ts'
 import { folder, store } from '../bench.ts'
 import { nextCommand } from '../mechanic.ts'
 import { asking } from './asking.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { evolve, replay } from '../../../core/build/index.ts'
-import { readSpec } from '../../../core/spec/index.ts'
+import { readSpec } from '../../../core/engine/index.ts'
 import { firstBroken } from '../../../electron/store/index.ts'
 import { folder, store } from '../bench.ts'
 import { nextCommand } from '../mechanic.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Face } from '../../../core/spec/index.ts'
+import type { Face } from '../../../core/engine/index.ts'
 import { DrawingTable } from '../../../renderer/bench/drawing-table.svelte.ts'
 import type { FaceViews } from '../../../renderer/bench/kept-views.ts'
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { patterns } from '../../../core/spec/index.ts'
+import { patterns } from '../../../core/engine/index.ts'
 import { patternMarks, slanting } from '../../../renderer/canvas/pattern.ts'
 
 const box = { left: 10, top: 20, width: 22, height: 27 }

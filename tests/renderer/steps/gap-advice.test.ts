@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { readSpec } from '../../../core/spec/index.ts'
+import { readSpec } from '../../../core/engine/index.ts'
 import { gapAdvice } from '../../../renderer/steps/check/gap-advice.ts'
 
 /** Limits 0.10 to 0.28 mm; standard washers 2.80 mm for these, oversize 2.90 mm for 0.30 to 0.48; nothing between. */

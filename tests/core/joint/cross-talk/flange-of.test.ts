@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { clampMap, flangeOf, type Between, type Flange, type Point } from '../../../../core/joint/index.ts'
 import { inMillimetres, newtons } from '../../../../core/quantity/index.ts'
-import type { EngineSpec } from '../../../../core/spec/index.ts'
+import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { pullsOf } from '../../../../core/tightening/index.ts'
-import { demoDraft, demoIds, demoSpec, named, specOf } from '../../spec/demo.ts'
+import { demoDraft, demoIds, demoSpec, named, specOf } from '../../engine/demo.ts'
 import { given } from '../workshop.ts'
 
 /** The edge as the spec gives it, or else a rectangle 15 mm outside the fasteners. */

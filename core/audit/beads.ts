@@ -1,0 +1,59 @@
+import type { Bead, EngineSpec } from '../engine/index.ts'
+import { fault, type Finding } from './finding.ts'
+import { nameOfFace } from './orders.ts'
+import {
+  distanceToBox,
+  distanceToSegment,
+  insidePolygon,
+  segmentsOf,
+  type Box,
+  type Segment,
+} from './plane.ts'
+
+/** Beads against everything they must stay off, with half their width to either side of the path. */
+export function auditBeads(spec: EngineSpec): readonly Finding[] {
+  return spec.beads.flatMap((bead, index) => auditBead(spec, bead, `beads[${index}].path`))
+}
+
+function auditBead(spec: EngineSpec, bead: Bead, path: string): readonly Finding[] {
+  const segments = segmentsOf(bead.path, bead.closed)
+  const meets = (box: Box): boolean =>
+    segments.some((segment) => distanceToBox(segment, box) < bead.width / 2)
+  const outline = spec.case.faces.find(({ id }) => id === bead.face)?.outline
+  const leaves = outline !== undefined && bead.path.some((point) => !insidePolygon(outline, point))
+  return [
+    ...bead.keepOut
+      .filter(meets)
+      .map(({ name }) => fault('bead-in-keep-out', { bead: bead.name, zone: name }, path)),
+    ...spec.case.oilPassages
+      .filter((passage) => passage.face === bead.face && meets(passage))
+      .map(({ name }) => fault('bead-over-oil-passage', { bead: bead.name, passage: name }, path)),
+    ...holesUnder(spec, bead, segments).map((what) =>
+      fault('bead-over-hole', { bead: bead.name, what }, path),
+    ),
+    ...(leaves
+      ? [fault('bead-outside-outline', { bead: bead.name, face: nameOfFace(spec, bead.face) }, path)]
+      : []),
+  ]
+}
+
+/** Fasteners and dowels whose own diameter the bead covers in part. */
+function holesUnder(spec: EngineSpec, bead: Bead, segments: readonly Segment[]): readonly string[] {
+  const diameters = new Map(spec.fastenerGroups.map(({ id, thread }) => [id, thread.diameter]))
+  const holes = [
+    ...spec.fasteners.map(({ face, at, number, group }) => ({
+      face,
+      at,
+      diameter: diameters.get(group) ?? 0,
+      what: `fastener ${number}`,
+    })),
+    ...spec.case.dowels.map(({ face, at, diameter, id }) => ({ face, at, diameter, what: `dowel ${id}` })),
+  ]
+  return holes
+    .filter(
+      ({ face, at, diameter }) =>
+        face === bead.face &&
+        segments.some((segment) => distanceToSegment(at, segment) < (diameter + bead.width) / 2),
+    )
+    .map(({ what }) => what)
+}

@@ -1,0 +1,48 @@
+import type { EngineSpec } from '../engine/index.ts'
+import { auditBands } from './bands.ts'
+import { auditBeads } from './beads.ts'
+import { auditChart } from './chart.ts'
+import { auditClearance } from './clearance.ts'
+import type { Finding } from './finding.ts'
+import { auditLimits } from './limits.ts'
+import { auditOrders } from './orders.ts'
+import { auditPasses } from './passes.ts'
+import { auditPositions } from './positions.ts'
+import { auditScrews } from './screws.ts'
+import { auditSource } from './source.ts'
+import { auditSteps } from './steps.ts'
+import { auditStretches } from './stretches.ts'
+import { auditTorques } from './torques.ts'
+import { auditTurns } from './turns.ts'
+import { auditUndersizes } from './undersizes.ts'
+import { auditValues } from './values.ts'
+
+export type { Finding } from './finding.ts'
+
+const subjects = [
+  auditSource,
+  auditPositions,
+  auditBands,
+  auditUndersizes,
+  auditChart,
+  auditClearance,
+  auditLimits,
+  auditOrders,
+  auditPasses,
+  auditScrews,
+  auditTorques,
+  auditTurns,
+  auditStretches,
+  auditValues,
+  auditBeads,
+  auditSteps,
+]
+
+/** Everything that is wrong or doubtful in a spec that could be read; faults before doubts. Empty for a good one. */
+export function audit(spec: EngineSpec): readonly Finding[] {
+  const findings = subjects.flatMap((subject) => subject(spec))
+  return [
+    ...findings.filter(({ weight }) => weight === 'fault'),
+    ...findings.filter(({ weight }) => weight === 'doubt'),
+  ]
+}

@@ -1,0 +1,179 @@
+import { describe, expect, it } from 'vitest'
+import { auditAfter, named, nth, type Draft } from '../engine/demo.ts'
+
+/** The sump screws of the three are M6×1, class 8.8: proof load 11.6 kN, ISO 898-1 table 5. */
+function sumpTorque(target: string, more: object = {}) {
+  return auditAfter('skerry-3', (spec) => {
+    const sump = named(spec.procedures, 'sump')
+    sump.passes = sump.passes.filter(({ kind }) => kind !== 'recheck')
+    sump.orders.pop()
+    const pass = nth(sump.passes, 2)
+    for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
+    Object.assign(pass, { target, ...more })
+  })
+}
+
+describe('a torque against the proof load', () => {
+  it('is refused when the thread would be past proof even at high friction', () => {
+    // 9 N·m ×3: at a friction of 0.24 about 14.7 kN, by F ≈ M/(0.30·d).
+    expect(sumpTorque('27 N·m')).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload procedures\[3\]\.passes\[2\]\.target: Sump screws, pass 3: 27 N·m would pull Sump screws \(M6×1, 8\.8\) to 1[3-6]\.\d kN even at high friction; they bear 11\.7 kN\. Correct the torque, the thread or the class\./,
+      ),
+    ])
+  })
+
+  it('says what it would be in inch-pounds, where foot-pounds were read for them', () => {
+    // 80 lbf·in is 9.04 N·m; 80 lbf·ft is 108.5 N·m.
+    expect(sumpTorque('80 lbf·ft')).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload .* 108\.5 N·m would pull .* If 80 lbf·in was meant, not 80 lbf·ft, it is 9 N·m\.$/,
+      ),
+    ])
+  })
+
+  it('says so too where N·m were written for inch-pounds', () => {
+    expect(sumpTorque('80 N·m')).toEqual([
+      expect.stringMatching(/^fault torque-overload .* If 80 lbf·in was meant, not 80 N·m, it is 9 N·m\.$/),
+    ])
+  })
+
+  it('is doubted when it is past proof at usual friction only', () => {
+    // Half as much again as the 9 N·m that oil-free threads usually get.
+    expect(sumpTorque('14 N·m')).toEqual([
+      expect.stringMatching(
+        /^doubt torque-likely-overload .* to 12\.\d kN at usual friction; they bear 11\.7 kN/,
+      ),
+    ])
+  })
+
+  it('is not doubted at the value of the VDI 2230 table', () => {
+    expect(sumpTorque('10.1 N·m')).toEqual([])
+  })
+
+  it('is refused when even the most that is allowed would be past proof', () => {
+    expect(sumpTorque('9 N·m', { least: '8 N·m', most: '90 N·m' })).toEqual([
+      expect.stringMatching(/^fault torque-overload .*90 N·m would pull/),
+    ])
+  })
+})
+
+describe('a torque that clamps next to nothing', () => {
+  it('is refused where foot-pounds explain it', () => {
+    // 7 lbf·ft is 9.5 N·m; 7 lbf·in is 0.8 N·m.
+    expect(sumpTorque('7 lbf·in').filter((line) => line.includes('torque-clamps-nothing'))).toEqual([
+      expect.stringMatching(
+        /^fault torque-clamps-nothing .* 0\.8 N·m, the last they get, pulls Sump screws \(M6×1, 8\.8\) to 1\.\d kN at most, out of 11\.7 kN: next to no clamp\. Check the value and its unit\. If 7 lbf·ft was meant, not 7 lbf·in, it is 9\.5 N·m\.$/,
+      ),
+    ])
+  })
+
+  it('is only doubted where nothing explains it', () => {
+    expect(sumpTorque('0.1 N·m').filter((line) => line.includes('torque-clamps-nothing'))).toEqual([
+      expect.stringMatching(/^doubt torque-clamps-nothing .*Check the value and its unit\.$/),
+    ])
+  })
+
+  it('is right before a turn: 5 N·m that only bring the rod cap home', () => {
+    expect(
+      auditAfter('skerry-3', (spec) => {
+        Object.assign(nth(named(spec.procedures, 'rods').passes, 1), {
+          target: '2 N·m',
+          least: '1 N·m',
+          most: '3 N·m',
+        })
+      }),
+    ).toEqual([])
+  })
+})
+
+describe('fasteners that cannot be', () => {
+  const group = (change: (group: Draft['fastenerGroups'][number]) => void) =>
+    auditAfter('skerry-3', (spec) => change(named(spec.fastenerGroups, 'case-bolts')))
+
+  it('of class 11.9 are a fault', () => {
+    expect(group((bolts) => (bolts.propertyClass = '11.9'))).toEqual([
+      expect.stringMatching(/^fault property-class-unknown fastenerGroups\[0\]: .*“11\.9”/),
+    ])
+  })
+
+  it('with a pitch larger than the diameter are a fault', () => {
+    expect(group((bolts) => (bolts.thread.pitch = '12.5 mm'))).toEqual([
+      expect.stringContaining('fault thread-pitch-out-of-range fastenerGroups[0]: A pitch of 12.5 mm'),
+    ])
+  })
+
+  it('with a head narrower than the thread are a fault', () => {
+    expect(
+      group((bolts) => {
+        bolts.acrossFlats = '9 mm'
+        bolts.headFace = { outer: '15 mm', hole: '11 mm' }
+      }),
+    ).toEqual([
+      expect.stringContaining(
+        'fault head-smaller-than-thread fastenerGroups[0].acrossFlats: Case bolts: 9.000 mm',
+      ),
+    ])
+  })
+
+  it('with a bearing face inside its own hole are a fault', () => {
+    expect(group((bolts) => (bolts.headFace = { outer: '11 mm', hole: '15 mm' }))).toEqual([
+      expect.stringContaining('fault bearing-face-out-of-range fastenerGroups[0]'),
+    ])
+  })
+})
+
+describe('a turn', () => {
+  const turned = (target: string) =>
+    auditAfter('skerry-3', (spec) => {
+      const pass = nth(named(spec.procedures, 'rods').passes, 2)
+      for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
+      Object.assign(pass, { target })
+    })
+
+  it('that goes a little past yield is nobody’s business: bolts are made for it', () => {
+    expect(turned('90 °')).toEqual([])
+  })
+
+  it('that leaves the elastic line by much is doubted', () => {
+    // M8×1, class 12.9, 40 mm grip, yields while turned at 37 to 39 kN; half a turn stretches it half a millimetre.
+    expect(turned('180 °')).toEqual([
+      expect.stringMatching(
+        /^doubt turn-leaves-elastic-line procedures\[0\]\.passes\[2\]\.target: Rod bolts, pass 3: reckoned elastically, 180° takes Rod bolts to \d\d\.\d kN, far past yield \(3[789]\.\d kN; proof 38\.0 kN\)/,
+      ),
+    ])
+  })
+})
+
+describe('values beside one another', () => {
+  it('are doubted when a small thread gets what the large one gets', () => {
+    const lines = auditAfter('skerry-3', (spec) => {
+      const flange = named(spec.procedures, 'flange')
+      const both = flange.orders.flatMap(({ sequence }) => sequence)
+      flange.orders = [{ id: 'both', sequence: both }]
+      flange.passes = [{ kind: 'torque', order: 'both', target: '9 N·m' }]
+    })
+    expect(lines).toEqual([
+      'doubt same-torque-for-small procedures[2].passes[0].target: Flange bolts, pass 1: End screws get 9 N·m like the ' +
+        'larger Flange bolts. Check that the smaller thread has no value of its own.',
+    ])
+  })
+
+  it('are doubted when the limits are finer than any wrench', () => {
+    expect(sumpTorque('9 N·m', { least: '8.97 N·m', most: '9.03 N·m' })).toEqual([
+      'doubt tolerance-too-fine procedures[3].passes[2].target: Sump screws, pass 3: ±0.03 N·m of 9 N·m is finer than ' +
+        'any wrench holds. Check the limits.',
+    ])
+  })
+
+  it('are doubted when hardly any wrench reads them', () => {
+    expect(sumpTorque('0.9 N·m')).toContainEqual(
+      'doubt no-usual-wrench procedures[3].passes[2].target: Sump screws, pass 3: hardly any wrench reads 0.90 N·m. ' +
+        'Check the value and its unit.',
+    )
+  })
+
+  it('may be limits to one side: 90 to 94 N·m', () => {
+    expect(sumpTorque('9 N·m', { least: '9 N·m', most: '9.4 N·m' })).toEqual([])
+  })
+})

@@ -1,0 +1,76 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import type { z } from 'zod'
+import { sentenceOf, type Problem } from '../../../core/problem/index.ts'
+import { readSpec, type engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
+import { audit } from '../../../core/audit/index.ts'
+
+/** A spec as it stands in its file, before its texts become quantities. */
+export type Draft = z.input<typeof engineSpec>
+
+const folder = new URL('../../../specs/', import.meta.url)
+
+export const demoIds = readdirSync(folder)
+  .filter((name) => name.endsWith('.json'))
+  .map((name) => name.slice(0, -'.json'.length))
+
+export function demoText(id: string): string {
+  return readFileSync(new URL(`${id}.json`, folder), 'utf8')
+}
+
+export function demoDraft(id: string): Draft {
+  return JSON.parse(demoText(id)) as Draft
+}
+
+export function demoSpec(id: string): EngineSpec {
+  return specOf(demoDraft(id))
+}
+
+export function specOf(draft: Draft): EngineSpec {
+  const reading = readSpec(JSON.stringify(draft))
+  if (!reading.ok) throw new Error(reading.problems.map(told).join('\n'))
+  return reading.spec
+}
+
+/** What the audit says of a demo after a change, as `weight code path: sentence`. */
+export function auditAfter(id: string, change: (draft: Draft) => void): readonly string[] {
+  const draft = demoDraft(id)
+  change(draft)
+  return auditLines(specOf(draft))
+}
+
+export function auditLines(spec: EngineSpec): readonly string[] {
+  return audit(spec).map(({ weight, problem }) => `${weight} ${told(problem)}`)
+}
+
+/** What reading a demo says after a change, as `code path: sentence`. */
+export function readAfter(id: string, change: (draft: Draft) => void): readonly string[] {
+  const draft = demoDraft(id)
+  change(draft)
+  return readLines(JSON.stringify(draft))
+}
+
+export function readLines(text: string): readonly string[] {
+  const reading = readSpec(text)
+  return reading.ok ? [] : reading.problems.map(told)
+}
+
+function told(problem: Problem): string {
+  return `${problem.code} ${problem.path}: ${sentenceOf(problem)}`
+}
+
+/** The entry of a list with this id; a test that names none is wrong. */
+export function named<Entry extends { readonly id: string }>(
+  list: readonly Entry[] | undefined,
+  id: string,
+): Entry {
+  const found = list?.find((entry) => entry.id === id)
+  if (found === undefined) throw new Error(`there is no “${id}”`)
+  return found
+}
+
+/** The entry at a place in a list; a test that goes past its end is wrong. */
+export function nth<Entry>(list: readonly Entry[] | undefined, index: number): Entry {
+  const found = list?.[index]
+  if (found === undefined) throw new Error(`there is no entry ${index}`)
+  return found
+}
