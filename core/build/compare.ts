@@ -1,3 +1,4 @@
+import { torqueAtFastener } from '../tightening/index.ts'
 import type { BuildSheet, SheetStep } from './sheet.ts'
 import type { SheetBearing } from './sheet-fits.ts'
 import type { SheetCheck } from './sheet-checks.ts'
@@ -45,7 +46,12 @@ export function compareBuilds(first: BuildSheet, second: BuildSheet): Comparison
       alike(a, b, (it) => [it.verdict, it.reading?.length_nm]),
     ),
     pulls: sideBySide(first, second, pullsOf, (a, b) =>
-      alike(a, b, (it) => [it.verdict, it.reading?.value, it.reading?.unit, it.outOfOrder === null]),
+      alike(a, b, (it) => [
+        it.verdict,
+        it.reading && torqueAtFastener(it.reading),
+        it.reading?.unit,
+        it.outOfOrder === null,
+      ]),
     ),
     runs: sideBySide(first, second, runsOf, (a, b) =>
       alike(a, b, (it) => [it.pulls, it.takenBack, it.flags, it.ownOrder]),

@@ -48,6 +48,8 @@ export interface SheetPull extends Stamp {
   /** Null where there is nothing to read. */
   readonly window: Window | null
   readonly reading: Reading | null
+  /** The wrench it was pulled with; null where none of the shop was chosen. */
+  readonly held: Pull['held']
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
   readonly outOfOrder: string | null
   readonly takenBack: (Stamp & { readonly reason: string }) | null
@@ -155,6 +157,7 @@ function pullsOn(
         where: spec.fasteners.find(({ id }) => id === fastener)?.where ?? null,
         window: windowOf(asked, fastener),
         reading,
+        held: entry.event.held ?? null,
         verdict,
         outOfOrder,
         takenBack: takenBack.get(pull) ?? null,

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { readUnits } from './events.ts'
+import { heldWrench } from './wrench/held.ts'
 
 const common = { procedure: z.string() }
 const typedReason = z.string().max(600)
@@ -28,6 +29,8 @@ export const runCommands = [
     fastener: z.string().nullable(),
     /** As typed or sent by a gauge; null when the click is all there is. */
     reading: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).nullable(),
+    /** The wrench of the shop that it is pulled with; a reading is brought from its scale to the fastener. */
+    held: heldWrench.optional(),
     /** The fastener turned in a recheck pass. */
     moved: z.boolean().default(false),
     outOfOrder: typedReason.nullable(),

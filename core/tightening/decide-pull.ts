@@ -46,6 +46,7 @@ export function decidePull(
       pass: command.pass,
       fastener: command.fastener,
       ...result.value,
+      ...(command.held !== undefined && isTorque(pass, command.fastener) && { held: command.held }),
       outOfOrder: turn.value,
     },
     ...(pass.kind === 'recheck' && pass.repeat !== undefined
@@ -114,7 +115,7 @@ function judge(
   procedure: Procedure,
   run: Run,
   pass: Pass,
-  { fastener, reading, moved }: PullCommand,
+  { fastener, reading, moved, held }: PullCommand,
 ): Outcome<Judged> {
   const shown = numberOf(spec, fastener)
   if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
@@ -124,7 +125,7 @@ function judge(
       ? refused('reading-missing', { fastener: shown })
       : done({ reading: null, verdict: moved ? 'moved' : 'unread' })
   if (window === null) return refused('reading-not-asked', { fastener: shown })
-  const taken = takeReading(window, reading)
+  const taken = takeReading(window, reading, held ?? null)
   if (!taken.ok) return taken
   const { value } = taken.value
   if (window.kind === 'length' && window.of === 'stretch') {
@@ -136,6 +137,11 @@ function judge(
   }
   const verdict = moved ? 'moved' : verdictOf(window, value)
   return done({ reading: taken.value.reading, verdict })
+}
+
+/** Whether a pull is read off a torque wrench: only then does it matter which one. */
+function isTorque(pass: Pass, fastener: string | null): boolean {
+  return windowOf(pass, fastener)?.kind === 'torque'
 }
 
 interface Judged {

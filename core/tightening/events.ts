@@ -1,14 +1,17 @@
 import { z } from 'zod'
 import { lengthUnits, torqueUnits } from '../quantity/index.ts'
+import { heldWrench } from './wrench/held.ts'
 
 /** What a scale or a gauge may be read in. */
 export const readUnits = [...torqueUnits, '°', ...lengthUnits] as const
 
-/** A reading as the person gave it; `value` is in the unit beside it. */
+/** A reading as the person gave it; `value` is what the scale showed, in the unit beside it. */
 export const reading = z.strictObject({
   typed: z.string().max(40),
   value: z.number().min(0),
   unit: z.enum(readUnits),
+  /** What the fastener had of it, in the same unit; only where an adapter made that another value. */
+  atFastener: z.number().min(0).optional(),
 })
 
 const common = { version: z.literal(1), procedure: z.string() }
@@ -40,6 +43,8 @@ export const runEvents = [
     /** Null for an action between passes. */
     fastener: z.string().nullable(),
     reading: reading.nullable(),
+    /** The wrench it was pulled with, and its adapter; absent where no wrench of the shop was chosen. */
+    held: heldWrench.optional(),
     verdict: z.enum(['unread', 'within', 'under', 'over', 'moved']),
     /** By how much it is longer than it was; only where that was measured. */
     stretch_nm: z.int().optional(),

@@ -19,6 +19,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         pass: event.pass,
         fastener: event.fastener,
         reading: event.reading,
+        held: event.held ?? null,
         verdict: event.verdict,
         outOfOrder: event.outOfOrder,
         takenBack: null,

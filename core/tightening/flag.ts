@@ -1,6 +1,7 @@
 import { problem, type Problem } from '../problem/index.ts'
-import { formatLength, lengthOf } from '../quantity/index.ts'
+import { formatLength, formatShort, formatTorque, lengthOf, torqueOf } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
+import type { Reading } from './events.ts'
 import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit } from './reading.ts'
 import { showLengths, showWindow, suspectedUnit, windowOf } from './window.ts'
@@ -57,10 +58,17 @@ function outsideFacts(procedure: Procedure, run: Run, flag: Flag) {
   }
   const { least, most } = showWindow(window, isTorqueUnit(unit) ? unit : 'N·m')
   return {
-    read: `${value} ${unit}`,
+    read: scaleText(pull.reading),
     limits: `${least} to ${most}`,
     otherUnit: suspectedUnit(window, pull.reading),
   }
+}
+
+/** `30 lbf·ft`, and with an adapter `30 lbf·ft on the scale, 40 lbf·ft at the fastener`. */
+export function scaleText({ value, unit, atFastener }: Reading): string {
+  const read = `${formatShort(value, 6)} ${unit}`
+  if (atFastener === undefined || !isTorqueUnit(unit)) return read
+  return `${read} on the scale, ${formatTorque(torqueOf(atFastener, unit), unit)} at the fastener`
 }
 
 /** The number beside a fastener on the drawing; null for none, the id where the spec does not know it. */

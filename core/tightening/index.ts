@@ -2,7 +2,7 @@ export { runCommand, runCommands } from './commands.ts'
 export type { RunCommand } from './commands.ts'
 export { runEvent, runEvents } from './events.ts'
 export type { OwnOrder, Reading, RunEvent } from './events.ts'
-export { isLengthUnit, isTorqueUnit } from './reading.ts'
+export { isLengthUnit, isTorqueUnit, takeReading, torqueAtFastener } from './reading.ts'
 export type { Flag, Pull, Run } from './run.ts'
 export {
   counts,
@@ -19,7 +19,7 @@ export { fastenerStates, isRunDone, openFlags, runProgress } from './progress.ts
 export type { FastenerProgress, PassProgress } from './progress.ts'
 export { showLengths, showWindow, suspectedUnit, verdictOf, windowOf } from './window.ts'
 export type { LengthWindow, PullWindow, ShownWindow, Window } from './window.ts'
-export { flagInShort, flagProblem, numberOf } from './flag.ts'
+export { flagInShort, flagProblem, numberOf, scaleText } from './flag.ts'
 export { readReason } from './reason.ts'
 export { mustBeReplaced, restartPoints } from './begin-again.ts'
 export { decideRun } from './decide-run.ts'

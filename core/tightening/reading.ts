@@ -12,6 +12,7 @@ import {
 } from '../quantity/index.ts'
 import type { Reading } from './events.ts'
 import type { Window } from './window.ts'
+import { fastenerShare, type HeldWrench } from './wrench/held.ts'
 
 export function isTorqueUnit(unit: Reading['unit']): unit is TorqueUnit {
   return torqueUnits.some((each) => each === unit)
@@ -27,7 +28,7 @@ export interface TypedReading {
   readonly unit: Reading['unit']
 }
 
-/** A reading as it is recorded, and the same in N·m, ° or nm, as its window is. */
+/** A reading as it is recorded, and what the fastener had of it in N·m, ° or nm, as its window is. */
 export interface Taken {
   readonly reading: Reading
   readonly value: number
@@ -35,12 +36,17 @@ export interface Taken {
 
 /**
  * Reads `24`, `24,5`, `24 Nm` for a torque, `90`, `90°` for an angle, `0.15`, `0.006 in` for a length. A unit that is typed goes before the
- * scale's.
+ * scale's. `held`
+ * is the wrench that a torque was read off: with an adapter the fastener has another torque than the scale shows.
  *
- * Refuses what `parseTorque`, `parseAngle` and `parseLength` refuse, a negative length, and `reading-of-other-kind` where the scale measures
- * something else.
+ * Refuses what `parseTorque`, `parseAngle` and `parseLength` refuse, a negative length, `reading-of-other-kind` where the scale measures
+ * something else, and what `fastenerShare` refuses.
  */
-export function takeReading(window: Window, given: TypedReading): Outcome<Taken> {
+export function takeReading(
+  window: Window,
+  given: TypedReading,
+  held: HeldWrench | null = null,
+): Outcome<Taken> {
   const { typed, unit } = given
   if (window.kind === 'angle') {
     if (unit !== '°') return refused('reading-of-other-kind', { wanted: 'an angle in °', unit })
@@ -57,6 +63,15 @@ export function takeReading(window: Window, given: TypedReading): Outcome<Taken>
   if (!isTorqueUnit(unit)) return refused('reading-of-other-kind', { wanted: 'a torque', unit })
   const torque = readTorque(typed, unit)
   if (!torque.ok) return torque
+  const share = fastenerShare(held)
+  if (!share.ok) return share
   const { amount, unit: read } = torque.value
-  return done({ reading: { typed, value: amount, unit: read }, value: torqueOf(amount, read) })
+  const atFastener = share.value === 1 ? {} : { atFastener: amount * share.value }
+  const taken = { typed, value: amount, unit: read, ...atFastener }
+  return done({ reading: taken, value: torqueOf(torqueAtFastener(taken), read) })
+}
+
+/** In the unit of the reading. */
+export function torqueAtFastener({ value, atFastener }: Reading): number {
+  return atFastener ?? value
 }

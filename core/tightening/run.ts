@@ -1,5 +1,6 @@
 import type { Length } from '../quantity/index.ts'
 import type { OwnOrder, Reading } from './events.ts'
+import type { HeldWrench } from './wrench/held.ts'
 
 /** One fastener in one pass, as carried out. Pulls that were taken back or set aside stay, marked so: the record is never edited. */
 export interface Pull {
@@ -9,6 +10,8 @@ export interface Pull {
   /** Null for an action between passes. */
   readonly fastener: string | null
   readonly reading: Reading | null
+  /** The wrench it was pulled with; null where none of the shop was chosen. */
+  readonly held: HeldWrench | null
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
   readonly outOfOrder: string | null
   readonly takenBack: string | null

@@ -11,7 +11,7 @@ import {
 } from '../quantity/index.ts'
 import type { Pass } from '../engine/index.ts'
 import type { Reading } from './events.ts'
-import { isTorqueUnit } from './reading.ts'
+import { isTorqueUnit, torqueAtFastener } from './reading.ts'
 
 /** Target and limits of one pull by a wrench, the limits included. */
 export type PullWindow =
@@ -113,7 +113,8 @@ export function verdictOf(window: Window, value: number): 'within' | 'under' | '
  * lbf·in on a scale of lbf·ft, say. Null when no other unit explains it.
  */
 export function suspectedUnit(window: Window, reading: Reading): TorqueUnit | null {
-  const { unit, value } = reading
+  const { unit } = reading
+  const value = torqueAtFastener(reading)
   if (window.kind !== 'torque' || !isTorqueUnit(unit)) return null
   if (verdictOf(window, torqueOf(value, unit)) === 'within') return null
   return torqueUnits.find((each) => verdictOf(window, torqueOf(value, each)) === 'within') ?? null

@@ -1,6 +1,7 @@
 import papaparse from 'papaparse'
 import type { BuildSheet, SheetPull } from '../../core/build/index.ts'
-import { inMillimetres } from '../../core/quantity/index.ts'
+import { formatAngle, formatLength, inMillimetres, degrees, nanometres } from '../../core/quantity/index.ts'
+import { torqueAtFastener } from '../../core/tightening/index.ts'
 
 type Cell = string | number | null
 type Row = Readonly<Record<string, Cell>>
@@ -34,6 +35,9 @@ const pullFields = [
   'reading_typed',
   'reading',
   'reading_unit',
+  'wrench',
+  'adapter',
+  'reading_at_fastener',
   'verdict',
   'out_of_order',
   'taken_back',
@@ -55,6 +59,9 @@ function pulls({ runs }: BuildSheet): Row[] {
       reading_typed: pull.reading?.typed ?? null,
       reading: pull.reading?.value ?? null,
       reading_unit: pull.reading?.unit ?? null,
+      wrench: pull.held?.wrench ?? null,
+      adapter: pull.held?.adapter === undefined ? null : adapterText(pull.held.adapter),
+      reading_at_fastener: pull.reading && torqueAtFastener(pull.reading),
       verdict: pull.verdict,
       out_of_order: pull.outOfOrder,
       taken_back: pull.takenBack?.reason ?? null,
@@ -102,7 +109,7 @@ function readings({ checks, runs }: BuildSheet): Row[] {
         ],
   )
   const wrenches = runs.flatMap(({ name, pulls }) =>
-    pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, seq, at, person }) =>
+    pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, setAside, seq, at, person }) =>
       reading === null
         ? []
         : [
@@ -112,19 +119,26 @@ function readings({ checks, runs }: BuildSheet): Row[] {
               person,
               what: `${name}, pass ${pass}, ${fastener ?? ''}`,
               typed: reading.typed,
-              value: reading.value,
+              value: torqueAtFastener(reading),
               unit: reading.unit,
               least: limitsOf(window).least,
               most: limitsOf(window).most,
               limits_unit: limitsOf(window).limits_unit,
               verdict,
-              counts: takenBack === null ? 'yes' : 'no',
+              counts: takenBack === null && setAside === null ? 'yes' : 'no',
               note: takenBack?.reason ?? '',
             },
           ],
     ),
   )
   return [...gauges, ...wrenches].sort((a, b) => a.entry - b.entry)
+}
+
+type Adapter = NonNullable<NonNullable<SheetPull['held']>['adapter']>
+
+/** `Crowfoot, 101.6 mm at 0°`. */
+function adapterText({ name, offset_nm, angle_deg }: Adapter): string {
+  return `${name}, ${formatLength(nanometres(offset_nm), 'mm', 1)} at ${formatAngle(degrees(angle_deg))}`
 }
 
 /** What was to be reached, in the unit it is computed in; reading and limits of a torque may differ in unit. */

@@ -105,17 +105,24 @@ export const stepEntries: readonly Entry[] = [
     const progress = runProgress(desk.procedure, desk.run)[next.pass]!
     return { 'in mid pass': { spec: inHand.spec, progress, next } }
   }),
-  ofRun('Wrench, in a line', 'Which wrench and its setting', WrenchLine, async (shown) => ({
-    'of the rack': { choice: (await running(shown, 'run in mid pass')).choice },
-    'no wrench known': { choice: null },
-  })),
+  ofRun('Wrench, in a line', 'Which wrench and its setting', WrenchLine, async (shown) => {
+    const { choice } = await running(shown, 'run in mid pass')
+    const withAdapter = choice?.usable.find(({ adapter }) => adapter !== null) ?? null
+    return {
+      'of the rack': { choice, held: choice?.usable[0] ?? null },
+      'with an adapter': { choice, held: withAdapter },
+      'another one': { choice, held: null },
+      'no wrench known': { choice: null, held: null },
+    }
+  }),
   ofRun(
     'Wrenches for a pull',
     'What each wrench gives, and which cannot be used',
     WrenchView,
     async (shown) => {
       const { choice } = await running(shown, 'run in mid pass')
-      return { 'of the rack': { choice, unit: 'N·m' as const, onwrenches: nothing } }
+      const common = { choice, unit: 'N·m' as const, ontake: nothing, onwrenches: nothing }
+      return { 'of the rack': { ...common, held: choice?.usable[0] ?? null } }
     },
   ),
   ofRun('Pull explained', 'What the pull does to its fastener', PullExplained, async (shown) => {

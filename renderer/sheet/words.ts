@@ -1,6 +1,13 @@
 import type { Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/build/index.ts'
-import { formatNumber, inMicrometres } from '../../core/quantity/index.ts'
+import {
+  degrees,
+  formatAngle,
+  formatLength,
+  formatNumber,
+  inMicrometres,
+  nanometres,
+} from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
 import { isTorqueUnit, showLengths, showWindow } from '../../core/tightening/index.ts'
 import { dayAndTime } from '../parts/time.ts'
@@ -30,6 +37,13 @@ export function windowText({ window, reading }: SheetPull, benchUnit: TorqueUnit
   const unit = reading && isTorqueUnit(reading.unit) ? reading.unit : benchUnit
   const shown = showWindow(window, unit)
   return `${shown.target} ${window.kind === 'angle' ? '°' : unit} (${shown.least} to ${shown.most})`
+}
+
+/** `Click 100 with Crowfoot, 101.6 mm at 0°`. */
+export function heldText({ wrench, adapter }: NonNullable<SheetPull['held']>): string {
+  if (adapter === undefined) return wrench
+  const { name, offset_nm, angle_deg } = adapter
+  return `${wrench} with ${name}, ${formatLength(nanometres(offset_nm), 'mm', 1)} at ${formatAngle(degrees(angle_deg))}`
 }
 
 export const verdictWords: { readonly [Each in SheetPull['verdict']]: string } = {

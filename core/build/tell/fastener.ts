@@ -8,6 +8,7 @@ import {
   openFlags,
   passName,
   plannedIn,
+  scaleText,
   targetAndLimits,
   threadText,
   windowOf,
@@ -96,8 +97,8 @@ function doneWords({ reading, verdict, outOfOrder }: Pull): readonly string[] {
 
 const verdictWords = { under: 'too little', over: 'too much', moved: 'it moved' } as const
 
-function readingText({ value, unit }: Reading): string {
-  return `${value}${unit === '°' ? '' : ' '}${unit}`
+function readingText(reading: Reading): string {
+  return reading.unit === '°' ? `${reading.value}°` : scaleText(reading)
 }
 
 /** What was flagged at it, with the answer where there is one. */

@@ -18,8 +18,15 @@ export interface InHand {
  * matter.
  */
 export function scaleShare({ wrench, adapter }: InHand): Outcome<number> {
-  const { name, length } = wrench
-  if (adapter === null || adapter.angle === 90) return done(1)
+  return adapter === null ? done(1) : leverShare(wrench, adapter)
+}
+
+/** `scaleShare` of an adapter, from no more of the wrench than its lever. */
+export function leverShare(
+  { name, length }: Pick<Wrench, 'name' | 'length'>,
+  adapter: Omit<Adapter, 'id'>,
+): Outcome<number> {
+  if (adapter.angle === 90) return done(1)
   if (length === undefined) return refused('wrench-length-missing', { name, adapter: adapter.name })
   if (adapter.offset >= length) return { ok: false, problem: adapterTooLong(adapter, length) }
   return done(length / (length + adapter.offset * Math.cos((adapter.angle / 180) * Math.PI)))

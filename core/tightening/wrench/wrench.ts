@@ -90,7 +90,7 @@ function faultsOf({ range, statedMinimum, scale, made, length, adapters }: Wrenc
 }
 
 /** Says that an adapter reaches as far as the wrench it sits on, or further: no setting is safe with that. */
-export function adapterTooLong({ name, offset }: Adapter, length: Length): Problem {
+export function adapterTooLong({ name, offset }: Omit<Adapter, 'id'>, length: Length): Problem {
   return problem('adapter-too-long', {
     adapter: name,
     offset: formatLength(offset, 'mm', 0),

@@ -1,7 +1,18 @@
 import { withUnit } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/engine/index.ts'
-import type { Flag, PlannedPull, Reading, Run, Units, Window } from '../../../core/tightening/index.ts'
+import type {
+  Flag,
+  InHand,
+  PlannedPull,
+  Reading,
+  Run,
+  Units,
+  UsableWrench,
+  Window,
+  WrenchChoice,
+} from '../../../core/tightening/index.ts'
 import {
+  heldAs,
   isRunDone,
   livePulls,
   mustBeReplaced,
@@ -14,6 +25,7 @@ import {
   windowOf,
 } from '../../../core/tightening/index.ts'
 import type { BuildInHand } from '../../bench/build-in-hand.svelte.ts'
+import { bareFirst } from './bare-first.ts'
 import type { OrderDraft } from './order-draft.svelte.ts'
 
 export interface PullTask {
@@ -46,12 +58,21 @@ export type Task =
 
 type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explain' | 'own-order' | null
 
+/** Stands for a wrench that is not among the shop's: its scale is taken to show what the fastener has. */
+const anotherWrench = '/'
+
+function keyOf({ wrench, adapter }: InHand): string {
+  return `${wrench.id}/${adapter?.id ?? ''}`
+}
+
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
 export class RunDesk {
   readonly #inHand: () => BuildInHand
   readonly #procedure: () => string
   readonly #picked: () => string | null
   #asking = $state<Asking>(null)
+  /** The wrench that a person took in hand, by `keyOf`; null while the best one is. */
+  #held = $state<string | null>(null)
   /** The flag that was put off; it comes back at the end. */
   #later = $state<readonly number[]>([])
 
@@ -83,6 +104,17 @@ export class RunDesk {
   /** The number of the fastener that was tapped, or of the next one. */
   get pickedNumber(): string | null {
     return this.#aboutFastener?.number ?? null
+  }
+
+  take(held: InHand | null) {
+    this.#held = held === null ? anotherWrench : keyOf(held)
+    this.#asking = null
+  }
+  /** What is in hand for a pull: what was taken, while it can be used, else the best; null for one that the shop has not listed. */
+  heldFor(choice: WrenchChoice | null): UsableWrench | null {
+    if (choice === null || this.#held === anotherWrench) return null
+    const usable = bareFirst(choice)
+    return usable.find((each) => keyOf(each) === this.#held) ?? usable[0] ?? null
   }
 
   ask(what: Asking) {
@@ -123,6 +155,7 @@ export class RunDesk {
     reading: { typed: string; unit: Reading['unit'] } | null,
     moved: boolean,
     outOfOrder: string | null,
+    held: InHand | null,
   ) {
     return this.#act({
       type: 'pull',
@@ -130,6 +163,7 @@ export class RunDesk {
       pass,
       fastener,
       reading,
+      ...(held !== null && { held: heldAs(held) }),
       moved,
       outOfOrder,
     })

@@ -1,0 +1,48 @@
+import { z } from 'zod'
+import { done, type Outcome } from '../../problem/index.ts'
+import { degrees, nanometres } from '../../quantity/index.ts'
+import { nameText } from '../../engine/index.ts'
+import { leverShare, type InHand } from './setting.ts'
+
+/** The wrench that a pull was made with, and how its adapter stood: enough to bring a reading to the fastener again. */
+export const heldWrench = z.strictObject({
+  wrench: nameText,
+  /** From the grip to the axis of the drive; left out where it is not known. */
+  length_nm: z.int().positive().optional(),
+  /** Left out for the bare wrench. `angle_deg` is α of `scaleShare`. */
+  adapter: z
+    .strictObject({
+      name: nameText,
+      offset_nm: z.int().positive(),
+      angle_deg: z.number().min(0).max(180),
+    })
+    .optional(),
+})
+
+export type HeldWrench = z.output<typeof heldWrench>
+
+/** What of a wrench in hand goes into the record with a pull. */
+export function heldAs({ wrench, adapter }: InHand): HeldWrench {
+  return {
+    wrench: wrench.name,
+    ...(wrench.length !== undefined && { length_nm: wrench.length }),
+    ...(adapter !== null && {
+      adapter: { name: adapter.name, offset_nm: adapter.offset, angle_deg: adapter.angle },
+    }),
+  }
+}
+
+/**
+ * How many newton metres the fastener has for each one that the scale shows: 1 for a bare wrench, or when none is known.
+ *
+ * Refuses what `scaleShare` refuses.
+ */
+export function fastenerShare(held: HeldWrench | null): Outcome<number> {
+  if (held?.adapter === undefined) return done(1)
+  const { name, offset_nm, angle_deg } = held.adapter
+  const share = leverShare(
+    { name: held.wrench, length: held.length_nm === undefined ? undefined : nanometres(held.length_nm) },
+    { name, offset: nanometres(offset_nm), angle: degrees(angle_deg) },
+  )
+  return share.ok ? done(1 / share.value) : share
+}
