@@ -8,7 +8,7 @@ export const hostWords = {
   'host-misunderstood': (_: None) =>
     'The program behind this window gave an answer that this window does not know. Close it and start Bedplate again.',
   'program-fault': (_: None) =>
-    'The program made a mistake of its own and changed nothing. Try once more; if it happens again, start Bedplate anew and tell who looks after it.',
+    'The program made a mistake of its own and changed nothing. Try once more; if it happens again, start Bedplate again and tell who looks after it.',
   'request-unknown': ({ name }: { name: string }) =>
     `This host does not know the request “${name}”. Close the window and start Bedplate again.`,
   'request-unreadable': ({ fault }: { fault: string }) =>
@@ -20,17 +20,17 @@ export const hostWords = {
   'record-in-use': ({ folder }: { folder: string }) =>
     `Another Bedplate is already running on the data folder ${folder}. Go to its window, or end it first.`,
   'record-newer': ({ file, version, known }: AtFile & { version: number; known: number }) =>
-    `The record ${file} was made by a newer Bedplate (form ${version}; this one knows ${known}). It was left as it is. Start the newer program.`,
+    `The record ${file} was made by a newer Bedplate (version ${version} of its tables; this one knows ${known}). It was left as it is. Start the newer program.`,
   'record-of-another-program': ({ file }: AtFile) =>
     `${file} is a database of another program. It was left as it is. Move it away, or choose another folder with --data.`,
   'record-not-a-database': ({ file }: AtFile) =>
-    `${file} is not a record of Bedplate, or its first page is destroyed. It was left as it is. Restore a backup, or move the file away to begin anew.`,
+    `${file} is not a record of Bedplate, or its first page is destroyed. It was left as it is. Restore a backup, or move the file away to begin again.`,
   'record-damaged': ({ file, found }: AtFile & { found: string }) =>
     `The record ${file} is damaged (${found}). It was left as it is. Restore a backup, or have a copy of the file looked at.`,
-  'record-form-altered': ({ file }: AtFile) =>
+  'record-schema-altered': ({ file }: AtFile) =>
     `The tables of the record ${file} were altered by something other than Bedplate, so its guards cannot be relied on. It was left as it is. Restore a backup.`,
   'record-missing': ({ file }: AtFile) =>
-    `The record ${file} is gone, but backups of it are there. Restore one; or, to begin anew, move the folder with the backups away.`,
+    `The record ${file} is gone, but backups of it are there. Restore one; or, to begin again, move the folder with the backups away.`,
   'record-being-replaced': (_: None) => 'A backup is being put in place. Wait a moment, then do it again.',
   'pdf-by-browser': (_: None) =>
     'In a browser window the browser makes the PDF: print, and choose “Save as PDF” as the printer.',

@@ -6,8 +6,8 @@ import type { Pages } from '../pages/index.ts'
 import { isRequestName } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { readBody } from './body.ts'
-import { admit } from './door.ts'
-import type { House } from './door.ts'
+import { authorize } from './request-guard.ts'
+import type { HostIdentity } from './request-guard.ts'
 import { usualLimits } from './limits.ts'
 import type { Limits } from './limits.ts'
 
@@ -32,7 +32,7 @@ export async function startLocalHost(served: Served): Promise<LocalHost> {
   const limits = served.limits ?? usualLimits
   const server = createServer(
     {
-      requireHostHeader: false, // the door answers that itself, like any other wrong Host
+      requireHostHeader: false, // the guard answers that itself, like any other wrong Host
       connectionsCheckingInterval: limits.checkEveryMs,
       headersTimeout: limits.headersTimeoutMs,
       requestTimeout: limits.requestTimeoutMs,
@@ -65,20 +65,20 @@ async function serve(
 ): Promise<void> {
   try {
     for (const [name, value] of Object.entries(guardHeaders)) response.setHeader(name, value)
-    const house: House = { port, token }
+    const identity: HostIdentity = { port, token }
     const { method = '', url: target = '', rawHeaders } = request
-    const admitted = admit({ method, target, rawHeaders }, house)
-    switch (admitted.to) {
+    const admission = authorize({ method, target, rawHeaders }, identity)
+    switch (admission.to) {
       case 'nowhere':
-        return end(response, admitted.status)
+        return end(response, admission.status)
       case 'page': {
-        const page = pageAt(pages, admitted.target)
+        const page = pageAt(pages, admission.target)
         return page ? send(response, page.type, page.bytes) : end(response, 404)
       }
       case 'request': {
-        if (!isRequestName(admitted.name)) return end(response, 404)
+        if (!isRequestName(admission.name)) return end(response, 404)
         heard?.()
-        const most = admitted.name === 'builds.import' ? limits.fileBytes : limits.bodyBytes
+        const most = admission.name === 'builds.import' ? limits.fileBytes : limits.bodyBytes
         const body = await readBody(request, most)
         if ('refused' in body) return end(response, body.refused)
         const input = parsed(body.text)
@@ -86,11 +86,11 @@ async function serve(
         return send(
           response,
           'application/json; charset=utf-8',
-          JSON.stringify(await answer(admitted.name, input)),
+          JSON.stringify(await answer(admission.name, input)),
         )
       }
       default:
-        return admitted satisfies never
+        return admission satisfies never
     }
   } catch {
     response.destroy() // the client went away while it was sending

@@ -4,9 +4,9 @@ import { done, problem } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { headCode, mentionsIn } from '../store/index.ts'
 import type { BuildRow, Store } from '../store/index.ts'
-import type { BuildsAtHand } from './at-hand.ts'
-import { readExport, writeExport } from './export-form.ts'
-import type { Exported } from './export-form.ts'
+import type { OpenBuildCache } from './open-build-cache.ts'
+import { readExport, writeExport } from './export-file.ts'
+import type { Exported } from './export-file.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf, openBuild, readEntry } from './open-build.ts'
 import { tableOf } from './tables.ts'
@@ -17,7 +17,7 @@ const pageLines = 50
 const dayMs = 86_400_000
 
 /** Answers about finding builds, taking them elsewhere and taking them in. */
-export function archiveRequests(store: Store, atHand: BuildsAtHand): Archive {
+export function archiveRequests(store: Store, openBuilds: OpenBuildCache): Archive {
   return {
     'builds.find': ({ words, from, to, ...search }) => {
       const rows = store.builds({
@@ -41,7 +41,7 @@ export function archiveRequests(store: Store, atHand: BuildsAtHand): Archive {
 
     'builds.import': ({ text }) => {
       const read = readExport(text)
-      return read.ok ? takeIn(store, atHand, read.value) : read
+      return read.ok ? takeIn(store, openBuilds, read.value) : read
     },
 
     'builds.csv': ({ build, table }) => {
@@ -64,7 +64,7 @@ function fileNameOf(row: BuildRow, ending: string): string {
 }
 
 /** Adds to the record what it does not have yet. A build that went on differently here and there stays as it is here. */
-function takeIn(store: Store, atHand: BuildsAtHand, exported: Exported): Outcome<Imported> {
+function takeIn(store: Store, openBuilds: OpenBuildCache, exported: Exported): Outcome<Imported> {
   const { build, entries, events, spec, specText } = exported
   const here = store.build(build) === null ? null : openBuild(store, build)
   if (here !== null && !here.ok) return here
@@ -86,9 +86,9 @@ function takeIn(store: Store, atHand: BuildsAtHand, exported: Exported): Outcome
   const news = { entries: entries.slice(ours.length), events: events.slice(ours.length) }
   if (news.entries.length > 0) {
     const kept = { text: specText, engine: spec.name, demo: spec.source.kind === 'demo' }
-    const taken = store.take(build, { ...news, mentions: mentionsIn(spec, news.events) }, kept)
-    if (!taken.ok) return taken
-    atHand.letGo(build)
+    const imported = store.importEntries(build, { ...news, mentions: mentionsIn(spec, news.events) }, kept)
+    if (!imported.ok) return imported
+    openBuilds.drop(build)
   }
   const row = store.build(build)
   if (row === null) return { ok: false, problem: problem('build-unknown', {}) }

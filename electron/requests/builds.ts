@@ -3,8 +3,8 @@ import { done, refused } from '../../core/problem/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { told } from './answer.ts'
-import { unsaid } from './at-hand.ts'
-import type { BuildsAtHand } from './at-hand.ts'
+import { newMentions } from './open-build-cache.ts'
+import type { OpenBuildCache } from './open-build-cache.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { People } from './people.ts'
 import { lineOf, openBuild } from './open-build.ts'
@@ -16,7 +16,7 @@ const mostListed = 200
 /** Answers about builds, and the only way by which anything is added to one. */
 export function buildRequests(given: {
   readonly store: Store
-  readonly atHand: BuildsAtHand
+  readonly openBuilds: OpenBuildCache
   readonly people: People
   readonly engines: readonly Engine[]
   readonly now: () => Date
@@ -24,7 +24,7 @@ export function buildRequests(given: {
   /** A build was finished: time for a backup. */
   readonly finished: () => void
 }): Pick<HandlersOf<'builds'>, 'builds.list' | 'builds.open' | 'builds.start' | 'builds.act'> {
-  const { store, atHand, people, engines, now, newId, finished } = given
+  const { store, openBuilds, people, engines, now, newId, finished } = given
   return {
     'builds.list': () => done(store.builds({ most: mostListed }).map(lineOf)),
 
@@ -32,7 +32,7 @@ export function buildRequests(given: {
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
       const { row, specText, spec, state, events, readOnly } = opened.value
-      if (!readOnly) atHand.keep(build, { spec, state, said: new Set() })
+      if (!readOnly) openBuilds.keep(build, { spec, state, indexedWords: new Set() })
       return done({ line: lineOf(row), specText, events, readOnly: readOnly && told(readOnly) })
     },
 
@@ -74,9 +74,9 @@ export function buildRequests(given: {
       if (!person.ok) return person
       const known = people.present(person.value)
       if (!known.ok) return known
-      const taken = atHand.takeUp(input.build)
-      if (!taken.ok) return taken
-      const { spec, state } = taken.value
+      const cached = openBuilds.get(input.build)
+      if (!cached.ok) return cached
+      const { spec, state } = cached.value
       if (input.after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
       const { command } = input
       if (command.type === 'confirm-step' || command.type === 'send-back-step') {
@@ -92,13 +92,13 @@ export function buildRequests(given: {
         events: decided.value,
         person: person.value,
         at: now().toISOString(),
-        mentions: unsaid(taken.value, mentions),
+        mentions: newMentions(cached.value, mentions),
       })
       if (!added.ok) {
-        atHand.letGo(input.build)
+        openBuilds.drop(input.build)
         return added
       }
-      atHand.moveOn(input.build, taken.value, added.value, mentions)
+      openBuilds.advance(input.build, cached.value, added.value, mentions)
       if (added.value.some(({ event }) => event.type === 'build-finished')) finished()
       return done({ events: [...added.value] })
     },

@@ -8,7 +8,7 @@ import type { Store } from '../store/index.ts'
 import { answering, told } from './answer.ts'
 import type { Answering } from './answer.ts'
 import { archiveRequests } from './archive.ts'
-import { BuildsAtHand } from './at-hand.ts'
+import { OpenBuildCache } from './open-build-cache.ts'
 import { BackupKeeper, listBackups } from './backups.ts'
 import { buildRequests } from './builds.ts'
 import { doctorLines } from './doctor.ts'
@@ -59,7 +59,7 @@ export interface Requests {
 export function createRequests(given: Given, restore: Restore = notHere): Requests {
   const { facts, store, engines, now, report } = given
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
-  const atHand = new BuildsAtHand(store)
+  const openBuilds = new OpenBuildCache(store)
   const people = new People({ store, now, newId: given.newId })
   const keeper = new BackupKeeper({
     store,
@@ -79,8 +79,8 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
     ...wrenchRequests(store),
     ...engineRequests(engines),
     ...people.handlers,
-    ...buildRequests({ ...given, atHand, people, finished: () => void keeper.make() }),
-    ...archiveRequests(store, atHand),
+    ...buildRequests({ ...given, openBuilds, people, finished: () => void keeper.make() }),
+    ...archiveRequests(store, openBuilds),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),
     'backups.make': async () => {
@@ -128,7 +128,7 @@ function withoutRecord(
 /** Problems of a record that a backup is a way out of; with any other the program does not start. */
 const rescued: readonly Problem['code'][] = [
   'record-damaged',
-  'record-form-altered',
+  'record-schema-altered',
   'record-missing',
   'record-not-a-database',
   'record-of-another-program',

@@ -9,7 +9,7 @@ const longestWaitMs = 15 * 60_000
 
 /**
  * Salt and scrypt of a PIN. A PIN keeps entries honest; it does not keep a thief out: who has the file can try a short one
- * out, and who can start the program anew can begin to count anew.
+ * out, and who can start the program again begins to count again.
  */
 export async function sealPin(pin: string): Promise<string> {
   const salt = randomBytes(16)

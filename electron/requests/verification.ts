@@ -1,7 +1,7 @@
 import type { Verification } from '../../core/contract.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import { headCode } from '../store/index.ts'
-import type { Break, Store, Walk } from '../store/index.ts'
+import type { Break, Store, ChainVerification } from '../store/index.ts'
 import { told } from './answer.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf } from './open-build.ts'
@@ -26,9 +26,9 @@ export function verificationRequests(
     state = { state: 'running', build, builds: 0, of: 1 }
     const onProgress = (builds: number, of: number): void =>
       void (state = { state: 'running', build, builds, of })
-    store.walk({ only: build, signal, onProgress }).then(
-      (walk) => {
-        if (walk !== null && !signal.aborted) state = doneWith(build, walk)
+    store.verify({ only: build, signal, onProgress }).then(
+      (verification) => {
+        if (verification !== null && !signal.aborted) state = doneWith(build, verification)
       },
       (error: unknown) => {
         if (signal.aborted) return
@@ -38,7 +38,10 @@ export function verificationRequests(
     )
   }
 
-  function doneWith(build: string | null, { builds, entries, head, breaks }: Walk): Verification {
+  function doneWith(
+    build: string | null,
+    { builds, entries, head, breaks }: ChainVerification,
+  ): Verification {
     return {
       state: 'done',
       build,

@@ -9,11 +9,11 @@ import { backupName, outlived, readBackupName } from './backup-name.ts'
 import type { BackupName } from './backup-name.ts'
 import { copyTo } from './copy.ts'
 import { removeRecord, syncFile } from './durable.ts'
-import { expectedForm, formOf, latestVersion, versionOf } from './form.ts'
+import { expectedSchemaDigest, schemaDigest, latestSchemaVersion, schemaVersion } from './schema.ts'
 import { codeOf, connect, fileProblem } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
-import { walkRecord } from './walk.ts'
-import type { Walk } from './walk.ts'
+import { verifyChain } from './verify-chain.ts'
+import type { ChainVerification } from './verify-chain.ts'
 
 /** A backup that lies in a folder under the name it was given when it had been checked. */
 export interface Backup extends BackupName {
@@ -39,7 +39,7 @@ export function backupsIn(folder: string): readonly Backup[] {
 }
 
 /**
- * Copies the open record into a folder, opens the copy and walks its chains; only then it gets the name by which it
+ * Copies the open record into a folder, opens the copy and verifies its chains; only then it gets the name by which it
  * counts. Null when it was stopped, which leaves nothing behind. Those that have outlived themselves go.
  */
 export async function makeBackup(
@@ -53,11 +53,11 @@ export async function makeBackup(
     mkdirSync(folder, { recursive: true, mode: 0o700 })
     removeRecord(beside)
     await copyTo(db, beside, signal)
-    const walked = await checkRecord(beside, signal)
-    if (!walked.ok) return refused('backup-not-sound', {})
-    if (walked.value === null) return done(null)
+    const verified = await checkRecord(beside, signal)
+    if (!verified.ok) return refused('backup-not-sound', {})
+    if (verified.value === null) return done(null)
     await syncFile(beside)
-    const name = backupName(at, walked.value)
+    const name = backupName(at, verified.value)
     renameSync(beside, join(folder, name))
     rotate(folder)
     const made = backupsIn(folder).find((backup) => backup.name === name)
@@ -87,21 +87,25 @@ export async function copyBackup(backup: Backup, folder: string): Promise<Outcom
 }
 
 /**
- * Opens a closed record and walks all of it. Refuses what is no record, one of a newer program, an altered form, pages
+ * Opens a closed record and verifies all of it. Refuses what is no record, one of a newer program, an altered schema, pages
  * that cannot be read, and chains that are broken. Null when it was stopped.
  */
-export async function checkRecord(file: string, signal: AbortSignal): Promise<Outcome<Walk | null>> {
+export async function checkRecord(
+  file: string,
+  signal: AbortSignal,
+): Promise<Outcome<ChainVerification | null>> {
   let db: Database | null = null
   try {
     db = connect(file)
-    const version = versionOf(db)
+    const version = schemaVersion(db)
     if (version === 0) return refused('record-damaged', { file, found: 'it is empty' })
-    if (version > latestVersion) return refused('record-newer', { file, version, known: latestVersion })
-    if (formOf(db) !== expectedForm(version)) return refused('record-form-altered', { file })
-    const walk = await walkRecord(db, { only: null, signal, onProgress: () => undefined })
-    const [first] = walk?.breaks ?? []
+    if (version > latestSchemaVersion)
+      return refused('record-newer', { file, version, known: latestSchemaVersion })
+    if (schemaDigest(db) !== expectedSchemaDigest(version)) return refused('record-schema-altered', { file })
+    const verification = await verifyChain(db, { only: null, signal, onProgress: () => undefined })
+    const [first] = verification?.breaks ?? []
     return first === undefined
-      ? done(walk)
+      ? done(verification)
       : refused('record-damaged', {
           file,
           found: `entry ${first.entry ?? 1} of a build is not what was confirmed`,

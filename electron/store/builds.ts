@@ -30,7 +30,7 @@ type BareRow = Omit<BuildRow, keyof EngineOf>
 export interface Search {
   /** As `typedWords` writes them; each must be the beginning of a word of the build. */
   readonly words?: readonly string[] | undefined
-  /** What the words must have been said of. */
+  /** What the words must be about. */
   readonly kind?: Mention['kind'] | 'number' | undefined
   /** UTC, ISO 8601: started at or after `from` and before `to`. */
   readonly from?: string | undefined
@@ -181,16 +181,17 @@ function pageOf({ words = [], kind, from, to, state, before, most = -1 }: Search
   if (state !== undefined) narrow(inState[state])
   // The longest word narrows most: its builds are looked up, and each is asked for the other words.
   const [longest, ...others] = words.toSorted((a, b) => b.length - a.length)
-  const saidOf = (word: string): readonly string[] => [
+  const boundsOf = (word: string): readonly string[] => [
     word,
     word + lastCharacter,
     ...(kind === undefined ? [] : [kind]),
   ]
-  const said = `word >= ? AND word < ?${kind === undefined ? '' : ' AND kind = ?'}`
-  if (longest !== undefined) narrow(`id IN (SELECT build FROM mention WHERE ${said})`, ...saidOf(longest))
+  const matches = `word >= ? AND word < ?${kind === undefined ? '' : ' AND kind = ?'}`
+  if (longest !== undefined)
+    narrow(`id IN (SELECT build FROM mention WHERE ${matches})`, ...boundsOf(longest))
   for (const word of others)
-    narrow(`EXISTS (SELECT 1 FROM mention WHERE mention.build = build.id AND ${said})`, ...saidOf(word))
+    narrow(`EXISTS (SELECT 1 FROM mention WHERE mention.build = build.id AND ${matches})`, ...boundsOf(word))
   const where = conditions.length === 0 ? '' : `WHERE ${conditions.join(' AND ')}`
-  // Written out: SQLite plans a statement anew each time that a LIMIT is bound, which takes longer than the search.
+  // Written out: SQLite plans a statement again each time that a LIMIT is bound, which takes longer than the search.
   return { sql: `SELECT id FROM build ${where} ORDER BY id DESC LIMIT ${most}`, values }
 }

@@ -12,7 +12,7 @@ export interface EntryBody {
   readonly previous: string | null
 }
 
-/** An entry as it lies in the record. `body` is never built anew to check it: these very bytes were hashed. */
+/** An entry as it lies in the record. `body` is never built again to check it: these very bytes were hashed. */
 export interface StoredEntry {
   readonly seq: number
   readonly body: string

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { chmodSync, existsSync, linkSync, mkdirSync, readdirSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
 import { removeRecord, syncFolder } from './durable.ts'
-import { migrate } from './form.ts'
+import { migrate } from './schema.ts'
 import { connect } from './sqlite.ts'
 
 /** Makes the data folder, for its owner alone. A folder that already held other things keeps its rights. */

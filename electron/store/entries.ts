@@ -7,7 +7,7 @@ import type { StoredEntry } from './chain.ts'
 import { written } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
 import type { KeptSpec, Specs } from './specs.ts'
-import type { Addition, Taken } from './store.ts'
+import type { Addition, ImportedEntries } from './store.ts'
 
 /** The entries themselves: added at the end of a build, read in order, never changed. */
 export function entriesOn(db: Database, specs: Specs, builds: Builds) {
@@ -58,8 +58,8 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
     },
   )
 
-  const take = db.transaction(
-    (build: string, { entries, events, mentions }: Taken, spec: KeptSpec): Outcome<null> => {
+  const importEntries = db.transaction(
+    (build: string, { entries, events, mentions }: ImportedEntries, spec: KeptSpec): Outcome<null> => {
       const before = hashToFollow(build, (entries[0]?.seq ?? 1) - 1)
       if (!before.ok) return before
       specs.keep(spec)
@@ -72,7 +72,8 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
   return {
     start: (addition: Addition, spec: KeptSpec) => written(() => add.immediate(addition, spec)),
     append: (addition: Addition) => written(() => add.immediate(addition, null)),
-    take: (build: string, taken: Taken, spec: KeptSpec) => written(() => take.immediate(build, taken, spec)),
+    importEntries: (build: string, imported: ImportedEntries, spec: KeptSpec) =>
+      written(() => importEntries.immediate(build, imported, spec)),
     entries: (build: string): readonly StoredEntry[] => read.all(build),
   }
 }

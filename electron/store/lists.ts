@@ -26,7 +26,7 @@ function entryIn(body: string): EntryBody | null {
   }
 }
 
-/** Marks of the builds and the words they are found by, computed from all entries: part of a change of the form. */
+/** Marks of the builds and the words they are found by, computed from all entries: part of a change of the schema. */
 export function rebuildLists(db: Database): void {
   const builds = buildsOn(db)
   const all = db.prepare<[], { id: string; text: string }>(

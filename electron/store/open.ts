@@ -6,7 +6,7 @@ import { stamp } from './backup-name.ts'
 import { backupsIn } from './backups.ts'
 import { copyTo } from './copy.ts'
 import { createRecord, makeFolder } from './create.ts'
-import { expectedForm, formOf, latestVersion, migrate, versionOf } from './form.ts'
+import { expectedSchemaDigest, schemaDigest, latestSchemaVersion, migrate, schemaVersion } from './schema.ts'
 import { connect, fileProblem } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
 import { backupFolder, recordName } from './places.ts'
@@ -51,15 +51,16 @@ interface Found {
 }
 
 async function checked(db: Database, { file, folder, size, now }: Found): Promise<Outcome<Store>> {
-  const version = versionOf(db)
-  if (version > latestVersion) return refused('record-newer', { file, version, known: latestVersion })
+  const version = schemaVersion(db)
+  if (version > latestSchemaVersion)
+    return refused('record-newer', { file, version, known: latestSchemaVersion })
   if (size <= checkedAtOpeningBytes) {
     const found = String(db.pragma('quick_check(1)', { simple: true }))
     if (found !== 'ok') return refused('record-damaged', { file, found })
   }
-  if (formOf(db) !== expectedForm(version)) return refused('record-form-altered', { file })
-  if (version < latestVersion) {
-    await copyTo(db, join(folder, `before-form-${latestVersion}-${stamp(now())}.sqlite`))
+  if (schemaDigest(db) !== expectedSchemaDigest(version)) return refused('record-schema-altered', { file })
+  if (version < latestSchemaVersion) {
+    await copyTo(db, join(folder, `before-schema-${latestSchemaVersion}-${stamp(now())}.sqlite`))
     migrate(db)
   }
   chmodSync(file, 0o600)

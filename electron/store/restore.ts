@@ -10,7 +10,7 @@ import { recordName } from './places.ts'
 
 /**
  * Puts a copy of a backup in the place of the record, which must be closed; the present file is kept under another name,
- * its write-ahead log with it. The copy is walked first, and the backup itself only read. Answers with the name that the
+ * its write-ahead log with it. The copy is verified first, and the backup itself only read. Answers with the name that the
  * present file was given; null where there was none. A power cut in between leaves a folder without a record, which
  * `openStore` does not take for a new one while there are backups.
  */
@@ -24,8 +24,8 @@ export async function restoreRecord(
   try {
     copyFileSync(backup, beside)
     chmodSync(beside, 0o600)
-    const walked = await checkRecord(beside, new AbortController().signal)
-    if (!walked.ok) return refused('backup-unusable', { name: backup })
+    const verified = await checkRecord(beside, new AbortController().signal)
+    if (!verified.ok) return refused('backup-unusable', { name: backup })
     await syncFile(beside)
     const kept = existsSync(file) ? `kept-${stamp(at)}.sqlite` : null
     for (const rest of ['-wal', '-shm', ''])

@@ -12,8 +12,8 @@ import { preferencesOn } from './preferences.ts'
 import type { Database } from './sqlite.ts'
 import { specsOn } from './specs.ts'
 import type { KeptSpec } from './specs.ts'
-import { walkRecord } from './walk.ts'
-import type { Walk, Walking } from './walk.ts'
+import { verifyChain } from './verify-chain.ts'
+import type { ChainVerification, VerifyOptions } from './verify-chain.ts'
 
 /** What is added to a build in one go: all of it is on disk, or none. */
 export interface Addition {
@@ -29,7 +29,7 @@ export interface Addition {
 }
 
 /** Entries of another record, to be added as they lie there. */
-export interface Taken {
+export interface ImportedEntries {
   readonly entries: readonly StoredEntry[]
   /** What they say, up to the first that only a newer program knows. */
   readonly events: readonly RecordedEvent[]
@@ -46,7 +46,7 @@ export interface Store {
   /** In order; empty for a build that is not there. */
   entries(build: string): readonly StoredEntry[]
   /** Adds entries after the last one of the build here. That they belong there is for the caller to have checked. */
-  take(build: string, taken: Taken, spec: KeptSpec): Outcome<null>
+  importEntries(build: string, imported: ImportedEntries, spec: KeptSpec): Outcome<null>
   /** The one started last comes first: ids grow with time. */
   builds(search?: Search): readonly BuildRow[]
   countBuilds(): number
@@ -63,21 +63,21 @@ export interface Store {
   /** Copies the record, checks the copy, and gives it its name; null when it was stopped. */
   backUp(folder: string, at: Date, signal: AbortSignal): Promise<Outcome<Backup | null>>
   /** Follows the chains; null when it was stopped. */
-  walk(walking: Walking): Promise<Walk | null>
+  verify(options: VerifyOptions): Promise<ChainVerification | null>
   close(): void
 }
 
 export function storeOn(db: Database, file: string): Store {
   const specs = specsOn(db)
   const builds = buildsOn(db)
-  const { start, append, take, entries } = entriesOn(db, specs, builds)
+  const { start, append, importEntries, entries } = entriesOn(db, specs, builds)
   const people = peopleOn(db)
   const preferences = preferencesOn(db)
   return {
     file,
     start,
     append,
-    take,
+    importEntries,
     entries,
     builds: builds.find,
     countBuilds: builds.count,
@@ -89,7 +89,7 @@ export function storeOn(db: Database, file: string): Store {
     keepPerson: people.keep,
     removePerson: people.remove,
     backUp: (folder, at, signal) => makeBackup(db, folder, at, signal),
-    walk: (walking) => walkRecord(db, walking),
+    verify: (options) => verifyChain(db, options),
     close: () => db.close(),
   }
 }

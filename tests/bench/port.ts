@@ -1,4 +1,4 @@
-import { tokenHeader } from '../../electron/local/door.ts'
+import { tokenHeader } from '../../electron/local/request-guard.ts'
 import type { Answering } from '../../electron/requests/index.ts'
 
 /** The requests of a local host, asked through its port as the window asks them. */

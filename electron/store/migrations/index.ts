@@ -2,7 +2,7 @@ import { record } from './0001-record.ts'
 import { archive } from './0002-archive.ts'
 import { search } from './0003-search.ts'
 
-/** One step of the record's form: `sql` takes a file of the version before to `version`. */
+/** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
   readonly version: number
   readonly sql: string

@@ -1,7 +1,7 @@
 import canonicalize from 'canonicalize'
 import { describe, expect, it } from 'vitest'
 import type { BuildCommand } from '../../../core/build/index.ts'
-import { readExport } from '../../../electron/requests/export-form.ts'
+import { readExport } from '../../../electron/requests/export-file.ts'
 import { folder, store } from '../bench.ts'
 import { finishBuild } from '../mechanic.ts'
 import { asking } from './asking.ts'

@@ -45,7 +45,7 @@ const damages: readonly [string, string, (file: string) => void][] = [
   ['is gone', 'record-missing', (file) => rmSync(file)],
   [
     'lost its guards',
-    'record-form-altered',
+    'record-schema-altered',
     (file) => {
       const db = new Database(file)
       db.exec('DROP TRIGGER event_is_not_changed')

@@ -39,7 +39,7 @@ async function verified(change: string, build: string | null = null) {
 }
 
 describe('verifying the archive', () => {
-  it('finds nothing where everything is as it was confirmed, and says what was walked', async () => {
+  it('finds nothing where everything is as it was confirmed, and says what was verified', async () => {
     expect(await verified('')).toMatchObject({ builds: 2, entries: 302, breaks: [] })
   })
 
@@ -94,7 +94,7 @@ describe('verifying the archive', () => {
     expect(answer).toMatchObject({ ok: false, problem: { code: 'build-unknown' } })
   })
 
-  it('can be stopped, and begun anew', async () => {
+  it('can be stopped, and begun again', async () => {
     const { get } = await recordWith('')
     expect(await get('verification.read', {})).toEqual({ state: 'none' })
     expect(await get('verification.start', { build: null })).toMatchObject({ state: 'running' })

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest'
 import { backupName, outlived, readBackupName } from '../../../electron/store/backup-name.ts'
 import type { BackupName } from '../../../electron/store/backup-name.ts'
 import { checkRecord, makeBackup } from '../../../electron/store/backups.ts'
-import { migrate } from '../../../electron/store/form.ts'
+import { migrate } from '../../../electron/store/schema.ts'
 import { backupsIn, copyBackup, openStore, recordName, restoreRecord } from '../../../electron/store/index.ts'
 import { connect } from '../../../electron/store/sqlite.ts'
 import { append, buildId, clock, fitted, folder, otherBuildId, startBuild, store, value } from '../bench.ts'
@@ -51,7 +51,7 @@ describe('the name of a backup', () => {
 })
 
 describe('a backup', () => {
-  it('is the record as it was, walked before it counts', async () => {
+  it('is the record as it was, verified before it counts', async () => {
     const { record, backups } = await twoBuilds()
     const made = value(await record.backUp(backups, at, going))
     expect(made).toMatchObject({ at: '2026-04-19T08:15:02Z', builds: 2, entries: 4 })

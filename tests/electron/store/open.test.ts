@@ -130,7 +130,7 @@ describe('a record that cannot be relied on', () => {
   it('whose guards were dropped is refused', async () => {
     const { inFolder, file } = await folderWithRecord()
     withFile(file, (db) => db.exec('DROP TRIGGER event_is_not_changed'))
-    expect((await refusal(inFolder)).code).toBe('record-form-altered')
+    expect((await refusal(inFolder)).code).toBe('record-schema-altered')
   })
 
   it('behind a folder without the right to write is refused in words', async ({ skip }) => {

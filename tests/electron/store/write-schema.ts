@@ -5,14 +5,14 @@ import Database from 'better-sqlite3'
 import { evolve, replay } from '../../../core/build/index.ts'
 import type { Output } from '../../../core/contract.ts'
 import { readSpec } from '../../../core/engine/index.ts'
-import { latestVersion } from '../../../electron/store/form.ts'
+import { latestSchemaVersion } from '../../../electron/store/schema.ts'
 import { openStore, recordName } from '../../../electron/store/index.ts'
 import { answersOn } from '../answers.ts'
 import { nextCommand } from '../mechanic.ts'
 
-// `node tests/electron/store/write-form.ts`: writes a small real record of today's form to `forms/`, to be kept when the
-// form changes. Two builds, of 61 and 13 entries.
-const folder = mkdtempSync(join(tmpdir(), 'bedplate-form-'))
+// `node tests/electron/store/write-schema.ts`: writes a small real record of today's schema to `old-schemas/`, to be kept when the
+// schema changes. Two builds, of 61 and 13 entries.
+const folder = mkdtempSync(join(tmpdir(), 'bedplate-schema-'))
 let at = Date.parse('2026-03-02T07:29:59.000Z')
 let drawn = 0
 const now = (): Date => new Date((at += 1000))
@@ -33,7 +33,7 @@ const db = new Database(file)
 db.pragma('journal_mode = DELETE')
 db.exec('VACUUM')
 db.close()
-renameSync(file, join(import.meta.dirname, `forms/form-${latestVersion}.db`))
+renameSync(file, join(import.meta.dirname, `old-schemas/schema-${latestSchemaVersion}.db`))
 rmSync(folder, { recursive: true })
 
 async function work(name: string, serial: string, person: string, commands: number): Promise<void> {

@@ -7,68 +7,68 @@ import type { Store } from '../store/index.ts'
 import { openBuild } from './open-build.ts'
 
 /** A build being worked on: kept so that a confirmation need not read the whole build again. */
-export interface AtHand {
+export interface CachedBuild {
   readonly spec: EngineSpec
   readonly state: BuildState
-  /** Words that the list of builds has of it for certain: most confirmations say nothing new. */
-  readonly said: ReadonlySet<string>
+  /** Words that the index of builds has of it for certain: most confirmations say nothing new. */
+  readonly indexedWords: ReadonlySet<string>
 }
 
 /** More builds than lie open on one bench; the least recently used gives way. */
 const most = 8
 
 /** The builds that were worked on last. What is kept here is what the record holds, or it is let go of. */
-export class BuildsAtHand {
+export class OpenBuildCache {
   readonly #store: Store
-  readonly #builds = new Map<string, AtHand>()
+  readonly #builds = new Map<string, CachedBuild>()
 
   constructor(store: Store) {
     this.#store = store
   }
 
   /** The build as it is to be worked on; refused where it cannot be opened or nothing may be added. */
-  takeUp(build: string): Outcome<AtHand> {
+  get(build: string): Outcome<CachedBuild> {
     const known = this.#builds.get(build)
     if (known) return done(known)
     const opened = openBuild(this.#store, build)
     if (!opened.ok) return opened
     const { spec, state, readOnly } = opened.value
     if (readOnly) return { ok: false, problem: readOnly }
-    return done(this.keep(build, { spec, state, said: new Set() }))
+    return done(this.keep(build, { spec, state, indexedWords: new Set() }))
   }
 
   /** Takes in what was just recorded. */
-  moveOn(
+  advance(
     build: string,
-    { spec, state, said }: AtHand,
+    { spec, state, indexedWords }: CachedBuild,
     added: readonly RecordedEvent[],
     mentions: readonly Mention[],
   ): void {
-    const news = mentions.map(wordOf).filter((word) => !said.has(word))
+    const news = mentions.map(wordOf).filter((word) => !indexedWords.has(word))
     this.keep(build, {
       spec,
       state: added.reduce(evolve, state),
-      said: news.length === 0 ? said : new Set([...said, ...news]),
+      indexedWords: news.length === 0 ? indexedWords : new Set([...indexedWords, ...news]),
     })
   }
 
-  keep(build: string, atHand: AtHand): AtHand {
+  keep(build: string, cached: CachedBuild): CachedBuild {
     this.#builds.delete(build)
-    this.#builds.set(build, atHand)
+    this.#builds.set(build, cached)
     const [oldest] = this.#builds.keys()
     if (this.#builds.size > most && oldest !== undefined) this.#builds.delete(oldest)
-    return atHand
+    return cached
   }
 
   /** The next one to ask starts from what the disk holds. */
-  letGo(build: string): void {
+  drop(build: string): void {
     this.#builds.delete(build)
   }
 }
 
 /** The mentions that the list of builds may not have yet. */
-export function unsaid({ said }: AtHand, mentions: readonly Mention[]): readonly Mention[] {
-  return mentions.filter((mention) => !said.has(wordOf(mention)))
+export function newMentions({ indexedWords }: CachedBuild, mentions: readonly Mention[]): readonly Mention[] {
+  return mentions.filter((mention) => !indexedWords.has(wordOf(mention)))
 }
 
 function wordOf({ kind, word }: Mention): string {

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import { admit } from '../../../electron/local/door.ts'
+import { authorize } from '../../../electron/local/request-guard.ts'
 
-const house = { port: 4711, token: 'kR0vO5cWfN2rZ6mXq1Yb8sTtHh3uJj7pLl9aDdEeGgI' }
+const identity = { port: 4711, token: 'kR0vO5cWfN2rZ6mXq1Yb8sTtHh3uJj7pLl9aDdEeGgI' }
 const host = ['Host', '127.0.0.1:4711']
 const good = [
   ...host,
   'Origin',
   'http://127.0.0.1:4711',
   'x-bedplate-token',
-  house.token,
+  identity.token,
   'Content-Type',
   'application/json',
   'Sec-Fetch-Site',
@@ -23,13 +23,13 @@ function having(name: string, value: string): string[] {
   return [...without(name), name, value]
 }
 function post(rawHeaders: readonly string[], target = '/request/builds.act') {
-  return admit({ method: 'POST', target, rawHeaders }, house)
+  return authorize({ method: 'POST', target, rawHeaders }, identity)
 }
 function get(target: string, rawHeaders: readonly string[] = host, method = 'GET') {
-  return admit({ method, target, rawHeaders }, house)
+  return authorize({ method, target, rawHeaders }, identity)
 }
 
-describe('the door of the local host', () => {
+describe('the request guard of the local host', () => {
   it('lets a request of its own window in', () => {
     expect(post(good)).toEqual({ to: 'request', name: 'builds.act' })
     expect(post(having('Content-Type', 'application/json; charset=utf-8'))).toMatchObject({ to: 'request' })
@@ -58,10 +58,10 @@ describe('the door of the local host', () => {
     ['missing', without('x-bedplate-token')],
     ['empty', having('x-bedplate-token', '')],
     ['wrong', having('x-bedplate-token', 'nonsense')],
-    ['of the same length', having('x-bedplate-token', house.token.replace(/.$/, 'J'))],
-    ['in another case', having('x-bedplate-token', house.token.toLowerCase())],
-    ['a part of it', having('x-bedplate-token', house.token.slice(0, -1))],
-    ['there twice', [...good, 'x-bedplate-token', house.token]],
+    ['of the same length', having('x-bedplate-token', identity.token.replace(/.$/, 'J'))],
+    ['in another case', having('x-bedplate-token', identity.token.toLowerCase())],
+    ['a part of it', having('x-bedplate-token', identity.token.slice(0, -1))],
+    ['there twice', [...good, 'x-bedplate-token', identity.token]],
   ])('turns away a token that is %s', (_, headers) => {
     expect(post(headers)).toEqual({ to: 'nowhere', status: 401 })
   })

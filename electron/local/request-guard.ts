@@ -3,8 +3,8 @@ import { isToken } from './token.ts'
 /** The header that carries the launch token. */
 export const tokenHeader = 'x-bedplate-token'
 
-/** What the door looks at of a request, before anything of it is carried out. */
-export interface Knock {
+/** What the guard looks at of a request, before anything of it is carried out. */
+export interface RequestHead {
   readonly method: string
   /** As it came, neither decoded nor resolved. */
   readonly target: string
@@ -12,7 +12,7 @@ export interface Knock {
   readonly rawHeaders: readonly string[]
 }
 
-export interface House {
+export interface HostIdentity {
   readonly port: number
   readonly token: string
 }
@@ -30,7 +30,10 @@ const longestTarget = 2048
  * Decides on a request by its headers alone. A page of another site can send requests here from the person's own
  * browser; it cannot give them our Host (against rebinding), our Origin, or the token.
  */
-export function admit({ method, target, rawHeaders }: Knock, { port, token }: House): Admission {
+export function authorize(
+  { method, target, rawHeaders }: RequestHead,
+  { port, token }: HostIdentity,
+): Admission {
   const all = (name: string) =>
     rawHeaders.filter((_, at) => at % 2 === 1 && rawHeaders[at - 1]?.toLowerCase() === name)
   const only = (name: string) => (all(name).length === 1 ? all(name)[0] : undefined)

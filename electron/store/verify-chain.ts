@@ -10,8 +10,8 @@ export interface Break {
   readonly entry: number | null
 }
 
-/** What walking along the chains found. */
-export interface Walk {
+/** What following the chains found. */
+export interface ChainVerification {
   readonly builds: number
   readonly entries: number
   /** 64 hexadecimal digits: of one build its own head, else over the heads of all, in the order of their ids. */
@@ -19,7 +19,7 @@ export interface Walk {
   readonly breaks: readonly Break[]
 }
 
-export interface Walking {
+export interface VerifyOptions {
   /** Walks this build alone; all of them when null. */
   readonly only: string | null
   readonly signal: AbortSignal
@@ -36,7 +36,10 @@ const entriesAtOnce = 100
  * Follows the chain of every build and checks the specs they rest on, in slices, so that whoever works on meanwhile does
  * not notice. Null when it was stopped. Throws what SQLite throws at a page that cannot be read.
  */
-export async function walkRecord(db: Database, { only, signal, onProgress }: Walking): Promise<Walk | null> {
+export async function verifyChain(
+  db: Database,
+  { only, signal, onProgress }: VerifyOptions,
+): Promise<ChainVerification | null> {
   await setImmediate()
   if (signal.aborted) return null
   const of = only === null ? Number(db.prepare('SELECT count(*) FROM build').pluck().get()) : 1

@@ -4,12 +4,12 @@ import { rebuildLists } from './lists.ts'
 import { migrations } from './migrations/index.ts'
 import { applicationId } from './sqlite.ts'
 
-/** The version of the record's form that this program writes. */
-export const latestVersion = migrations.length
+/** The version of the record's schema that this program writes. */
+export const latestSchemaVersion = migrations.length
 
-/** Applies what is missing and computes anew what is read off the events, all in one transaction. */
-export function migrate(db: Database.Database, upTo = latestVersion): void {
-  const missing = migrations.slice(versionOf(db), upTo)
+/** Applies what is missing and computes again what is read off the events, all in one transaction. */
+export function migrate(db: Database.Database, upTo = latestSchemaVersion): void {
+  const missing = migrations.slice(schemaVersion(db), upTo)
   if (missing.length === 0) return
   db.transaction(() => {
     for (const { version, sql } of missing) {
@@ -17,11 +17,11 @@ export function migrate(db: Database.Database, upTo = latestVersion): void {
       db.pragma(`application_id = ${applicationId}`)
       db.pragma(`user_version = ${version}`)
     }
-    if (upTo === latestVersion) rebuildLists(db)
+    if (upTo === latestSchemaVersion) rebuildLists(db)
   }).exclusive()
 }
 
-export function versionOf(db: Database.Database): number {
+export function schemaVersion(db: Database.Database): number {
   return Number(db.pragma('user_version', { simple: true }))
 }
 
@@ -29,7 +29,7 @@ export function versionOf(db: Database.Database): number {
  * Hash over the definitions of all tables, indexes and triggers. The triggers that keep entries from being changed can
  * themselves be dropped by anyone who can write the file; this tells.
  */
-export function formOf(db: Database.Database): string {
+export function schemaDigest(db: Database.Database): string {
   const definitions = db
     .prepare('SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY type, name')
     .raw()
@@ -38,11 +38,11 @@ export function formOf(db: Database.Database): string {
 }
 
 /** The hash that a file of this version has when only the migrations have shaped it. */
-export function expectedForm(version: number): string {
+export function expectedSchemaDigest(version: number): string {
   const db = new Database(':memory:')
   try {
     migrate(db, version)
-    return formOf(db)
+    return schemaDigest(db)
   } finally {
     db.close()
   }

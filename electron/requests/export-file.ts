@@ -102,7 +102,7 @@ const entryBody = recordedEvent.omit({ hash: true }).extend({
   event: z.looseObject({ type: z.string(), version: z.int().min(1) }),
 })
 
-/** Entries begin at line 3. What is not of our shape is refused before it is written anew to compare it. */
+/** Entries begin at line 3. What is not of our shape is refused before it is written again to compare it. */
 function readEntries(
   build: string,
   lines: readonly string[],
@@ -129,7 +129,7 @@ function readEntries(
   return done({ entries, events })
 }
 
-/** Whether a body is the canonical text of what it says. Nested too deep to be written anew, it is not. */
+/** Whether a body is the canonical text of what it says. Nested too deep to be written again, it is not. */
 function isCanonical(inside: unknown, body: string): boolean {
   try {
     return canonicalize(inside) === body
