@@ -1,14 +1,13 @@
 import { randomUUID } from 'node:crypto'
-import { chmodSync, existsSync, linkSync, mkdirSync, readdirSync, renameSync } from 'node:fs'
+import { chmodSync, existsSync, linkSync, mkdirSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
 import { removeRecord, syncFolder } from './durable.ts'
 import { migrate } from './schema.ts'
 import { connect } from './sqlite.ts'
 
-/** Makes the data folder, for its owner alone. A folder that already held other things keeps its rights. */
-export function makeFolder(folder: string, file: string): void {
+/** Makes the data folder, for its owner alone. A folder that was there keeps its rights: they are a person's choice. */
+export function makeFolder(folder: string): void {
   mkdirSync(folder, { recursive: true, mode: 0o700 })
-  if (existsSync(file) || readdirSync(folder).length === 0) chmodSync(folder, 0o700)
 }
 
 /**

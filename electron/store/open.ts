@@ -24,7 +24,7 @@ export async function openStore(folder: string, now: () => Date): Promise<Outcom
   const file = join(folder, recordName)
   let db: Database | null = null
   try {
-    makeFolder(folder, file)
+    makeFolder(folder)
     if (!existsSync(file)) {
       if (backupsIn(backupFolder(folder)).length > 0) return refused('record-missing', { file })
       createRecord(folder, file)

@@ -1,5 +1,6 @@
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
+import { whyNoSandbox } from './chromium.ts'
 import { root, run, type Command } from './command.ts'
 import { readReport, reportVariable, type Ended } from './report.ts'
 
@@ -57,10 +58,12 @@ export async function endToEndTests(chromium: string | undefined): Promise<reado
     console.log('No Chromium was found or could be installed. Name one: BEDPLATE_CHROMIUM=/path/to/chromium')
     return [{ name: `${name} without Chromium`, outcome: 'failed' }]
   }
+  const bare = await whyNoSandbox(chromium)
+  if (bare !== undefined) console.log(`        Chromium runs without its sandbox in these tests: ${bare}`)
   console.log(`        ${name} in ${chromium} …`)
   const { ended } = await runReported(name, {
     words: ['node_modules/@playwright/test/cli.js', 'test', '--reporter=list,./tests/run/e2e-reporter.ts'],
-    env: { BEDPLATE_CHROMIUM: chromium },
+    env: { BEDPLATE_CHROMIUM: chromium, BEDPLATE_SANDBOX: bare === undefined ? 'on' : 'off' },
     shown: true,
   })
   return ended

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
+import { join } from 'node:path'
 import { chromium } from '@playwright/test'
 import { browserAmong, browserPlaces } from '../../electron/launch/browser.ts'
 import { isRoot } from '../../electron/launch/display.ts'
@@ -15,16 +16,23 @@ export async function chromiumToTest(): Promise<string | undefined> {
   const found = chromiumHere()
   if (found !== undefined) return found
   console.log('Installing Chromium for the end-to-end tests …')
-  if (isRoot() && process.platform === 'linux') {
-    await run({ words: ['apt-get', 'update', '-qq'] })
-    await run({
-      words: ['apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium'],
-      env: { DEBIAN_FRONTEND: 'noninteractive' },
-    })
-  }
+  if (isRoot() && process.platform === 'linux')
+    await run({ words: ['bash', join(import.meta.dirname, 'install-chromium.sh')] })
   if (chromiumHere() === undefined)
     await run({ words: ['node_modules/@playwright/test/cli.js', 'install', 'chromium'] })
   return chromiumHere()
+}
+
+/** Why Chromium cannot run in its sandbox here, in its own words; `undefined` when it can. */
+export async function whyNoSandbox(executablePath: string): Promise<string | undefined> {
+  if (isRoot()) return 'Chromium has none as root'
+  try {
+    await (await chromium.launch({ executablePath, chromiumSandbox: true })).close()
+    return undefined
+  } catch (error) {
+    const said = error instanceof Error ? error.message : String(error)
+    return said.split('\n').find((line) => /sandbox/i.test(line)) ?? said.split('\n', 1).join()
+  }
 }
 
 function chromiumHere(): string | undefined {
