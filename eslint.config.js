@@ -19,7 +19,7 @@ const reasonForDisabling = {
 }
 
 export default defineConfig(
-  { ignores: ['build/', 'test-results/'] },
+  { ignores: ['dist/', 'test-results/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   typescript.configs.recommendedTypeChecked,
   svelte.configs.recommended,

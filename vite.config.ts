@@ -12,11 +12,11 @@ export default defineConfig(({ mode }) => ({
   root: mode === 'gallery' ? at('renderer/gallery') : at('renderer'),
   base: './',
   publicDir: false,
-  cacheDir: at('build/vite'),
+  cacheDir: at('dist/vite'),
   plugins: [svelte({ configFile: false })],
   server: { fs: { allow: [import.meta.dirname] } },
   build: {
-    outDir: mode === 'gallery' ? at('build/gallery') : at('build/renderer'),
+    outDir: mode === 'gallery' ? at('dist/gallery') : at('dist/renderer'),
     emptyOutDir: true,
     target: 'chrome120',
     assetsInlineLimit: 0,

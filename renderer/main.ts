@@ -6,7 +6,7 @@ import './look/list.css'
 import './look/print.css'
 import { Bench } from './bench/bench.svelte.ts'
 import { connect } from './client/connect.ts'
-import Window from './screens/Window.svelte'
+import Window from './Window.svelte'
 
 const target = document.getElementById('window')
 if (!target) throw new Error('the page has no place for the window')

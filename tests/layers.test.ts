@@ -33,7 +33,7 @@ describe('layers', () => {
 
   it('are looked at in every kind of source file', () => {
     expect(files.length).toBeGreaterThan(20)
-    expect(files).toContain('core/contract.ts')
+    expect(files).toContain('core/contract/contract.ts')
     expect(files).toContain('electron/launch/start.mjs')
     expect(files).toContain('vite.config.ts')
   })
@@ -84,8 +84,8 @@ describe('the judge of imports', () => {
     ['core/bearing/choose.ts', 'zod'],
     ['core/bearing/choose.ts', './clearance.ts'],
     ['core/bearing/choose.ts', '../quantity/index.ts'],
-    ['core/contract.ts', './build/index.ts'],
-    ['electron/store/open.ts', '../../core/contract.ts'],
+    ['core/contract/contract.ts', '../builds/index.ts'],
+    ['electron/store/open.ts', '../../core/contract/index.ts'],
     ['electron/store/open.ts', 'node:fs'],
     ['electron/store/open.ts', '../requests/index.ts'],
     ['renderer/App.svelte', '../core/layout/index.ts'],
@@ -105,9 +105,9 @@ describe('the judge of imports', () => {
     ['core/bearing/choose.ts', '../quantity/length.ts', 'Import from core/quantity/index.ts'],
     ['core/bearing/choose.ts', '../../specs/demo.json', 'Read it as a file'],
     ['core/bearing/choose.ts', '../words.ts', 'Move core/words.ts into a folder'],
-    ['renderer/board/draw.ts', '../../electron/requests/index.ts', 'Add a request to core/contract.ts'],
+    ['renderer/board/draw.ts', '../../electron/requests/index.ts', 'Add a request to core/contract/'],
     ['renderer/board/draw.ts', '../../core/engine/schema.ts', 'Import from core/engine/index.ts'],
-    ['renderer/board/draw.ts', 'path', 'by a request of core/contract.ts'],
+    ['renderer/board/draw.ts', 'path', 'by a request of core/contract/'],
     ['renderer/board/draw.ts', 'better-sqlite3', 'belongs to electron, not to renderer'],
     ['electron/store/open.ts', '../../renderer/client.ts', 'move what both need into core/'],
     ['electron/store/open.ts', '../../tests/bench/measure.ts', 'Move what is needed into electron/'],
@@ -121,7 +121,7 @@ describe('the judge of imports', () => {
       'Import from core/quantity/index.ts',
     ],
     ['tests/core/engine/load.test.ts', '../../../../elsewhere/x.ts', 'outside the project'],
-    ['vite.config.ts', './core/contract.ts', 'The configuration may not import core/'],
+    ['vite.config.ts', './core/contract/index.ts', 'The configuration may not import core/'],
   ])('refuses %s importing %s and says what to do', (path, specifier, fix) => {
     expect(faultOf(path, specifier)).toContain(fix)
   })

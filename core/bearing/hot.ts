@@ -2,8 +2,8 @@ import type { Fit } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { Temperature } from '../quantity/index.ts'
 import { oilClearance, type Clearance, type Range } from './clearance.ts'
-import type { Half, Sizes } from './pairs.ts'
-import { sensibleTemperature, warmedRange } from './warmth.ts'
+import type { Half, Sizes } from './choice/pairs.ts'
+import { sensibleTemperature, warmedRange } from './sizes/thermal.ts'
 
 /**
  * The clearance with bore, journal and shells all at one temperature, the spec's oil temperature unless told: each grows

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { recordedEvent } from '../build/index.ts'
+import { recordedEvent } from '../builds/index.ts'
 import { buildLine } from './build-line.ts'
 
 /** The longest export that is taken in; a build of two thousand fasteners in six passes has some six million. */

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { nothing, toldProblem } from './told.ts'
+import { nothing, toldProblem } from './problem-message.ts'
 
 const backupLine = z.strictObject({
   /** The file's name; restoring asks for it. */

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { nothing, toldProblem } from './told.ts'
+import { nothing, toldProblem } from './problem-message.ts'
 
 const doctorLine = z.strictObject({
   subject: z.enum(['program', 'host', 'data folder', 'disk', 'record', 'backup']),

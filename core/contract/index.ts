@@ -1,14 +1,22 @@
-export { archiveRequests, mostExportCharacters } from './archive.ts'
+export { mostExportCharacters } from './archive.ts'
 export type { Imported, ReadEntry } from './archive.ts'
-export { recordRequests } from './backups.ts'
 export type { BackupList, Verification } from './backups.ts'
-export { buildLine } from './build-line.ts'
 export type { BuildLine } from './build-line.ts'
-export { peopleRequests } from './people.ts'
-export type { PersonLine } from './people.ts'
-export { hostRequests } from './host.ts'
+export { contract, mostKeptViews, preferences } from './contract.ts'
+export type {
+  Answer,
+  Client,
+  EngineLine,
+  Input,
+  OpenBuild,
+  Output,
+  ParsedInput,
+  Preferences,
+  RequestName,
+} from './contract.ts'
 export type { DoctorLine } from './host.ts'
-export { nothing, toldProblem } from './told.ts'
-export type { ToldProblem } from './told.ts'
-export { wrenchRequests, writtenWrench } from './wrenches.ts'
+export type { PersonLine } from './people.ts'
+export { toldProblem } from './problem-message.ts'
+export type { ToldProblem } from './problem-message.ts'
+export { writtenWrench } from './wrenches.ts'
 export type { WrittenWrench } from './wrenches.ts'

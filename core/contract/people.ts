@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { nothing } from './told.ts'
+import { nothing } from './problem-message.ts'
 
 const personLine = z.strictObject({
   id: z.uuid(),

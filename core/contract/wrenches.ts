@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { torqueUnits } from '../quantity/index.ts'
 import { wrench } from '../tightening/index.ts'
-import { nothing } from './told.ts'
+import { nothing } from './problem-message.ts'
 
 const typed = z.string().max(40)
 

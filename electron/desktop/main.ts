@@ -67,7 +67,7 @@ async function open(): Promise<void> {
   })
   refusePermissions(session.defaultSession)
   putPolicyOnAll(session.defaultSession)
-  servePages(readPages(join(root, 'build/renderer')))
+  servePages(readPages(join(root, 'dist/renderer')))
   answerWindow(opened.value.answer)
   Menu.setApplicationMenu(
     process.platform === 'darwin' ? Menu.buildFromTemplate([{ role: 'appMenu' }]) : null,
@@ -82,7 +82,7 @@ async function openWindow(): Promise<void> {
     minWidth: 720,
     minHeight: 520,
     show: false,
-    webPreferences: { ...pageRules, preload: join(root, 'build/desktop/preload.cjs') },
+    webPreferences: { ...pageRules, preload: join(root, 'dist/desktop/preload.cjs') },
   })
   window.once('ready-to-show', () => window.show())
   await window.loadURL(`${origin}/index.html`)

@@ -7,7 +7,7 @@ function bundle(source: string, file: string, format: 'es' | 'cjs'): Environment
   return {
     consumer: 'server',
     build: {
-      outDir: 'build/desktop',
+      outDir: 'dist/desktop',
       emptyOutDir: false,
       target: 'node22',
       rolldownOptions: {
@@ -24,7 +24,7 @@ function bundle(source: string, file: string, format: 'es' | 'cjs'): Environment
  * inside Electron makes of TypeScript; packages stay outside it. The preload is CommonJS and holds all it needs, because
  * a sandboxed one can be no module and can load none.
  *
- * `import.meta.url` becomes that of `build/desktop/main.js`: as deep below the root as every `electron/FOLDER/file.ts`,
+ * `import.meta.url` becomes that of `dist/desktop/main.js`: as deep below the root as every `electron/FOLDER/file.ts`,
  * so `../../specs` still leads to the same place, while `./file` does not.
  */
 export default defineConfig({

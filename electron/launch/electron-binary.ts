@@ -30,10 +30,10 @@ export function wasTried(root: string): boolean {
  * takes in all depends on the line, so that is not limited.
  */
 export async function fetchElectron(root: string): Promise<boolean> {
-  mkdirSync(join(root, 'build'), { recursive: true })
+  mkdirSync(join(root, 'dist'), { recursive: true })
   writeFileSync(attemptFile(root), wantedVersion(root))
   console.error('Fetching Electron for a window of its own (tried once) …')
-  const arriving = join(root, 'build/electron-download')
+  const arriving = join(root, 'dist/electron-download')
   mkdirSync(arriving, { recursive: true })
   const fetching = spawn(process.execPath, [join(root, 'node_modules/electron/install.js')], {
     env: { ...process.env, TMPDIR: arriving, TEMP: arriving, TMP: arriving },
@@ -78,5 +78,5 @@ function wantedVersion(root: string): string {
 }
 
 function attemptFile(root: string): string {
-  return join(root, 'build/electron-tried')
+  return join(root, 'dist/electron-tried')
 }

@@ -17,7 +17,7 @@ const sources: Readonly<Record<Target, readonly string[]>> = {
 
 /** Whether a build is missing, or was made from other sources than those that are there. */
 export function isStale(root: string, target: Target): boolean {
-  const isThere = existsSync(join(root, 'build', target)) && existsSync(noteOf(root, target))
+  const isThere = existsSync(join(root, 'dist', target)) && existsSync(noteOf(root, target))
   return !isThere || readFileSync(noteOf(root, target), 'utf8') !== digestOfSources(root, target)
 }
 
@@ -51,5 +51,5 @@ function filesBelow(root: string, path: string): readonly string[] {
 }
 
 function noteOf(root: string, target: Target): string {
-  return join(root, `build/${target}.sources`)
+  return join(root, `dist/${target}.sources`)
 }

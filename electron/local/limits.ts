@@ -1,4 +1,4 @@
-import { mostExportCharacters } from '../../core/contract.ts'
+import { mostExportCharacters } from '../../core/contract/index.ts'
 
 /** What one client may take of the host, so that a slow or greedy one does not keep others out. */
 export interface Limits {

@@ -28,7 +28,7 @@ async function serve(): Promise<void> {
     home: homedir(),
     cwd: process.cwd(),
   })
-  const built = join(root, 'build/renderer')
+  const built = join(root, 'dist/renderer')
   if (!existsSync(join(built, 'index.html')))
     return fail('The window is not built yet. Start with `npm start`.')
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }

@@ -1,7 +1,12 @@
-import { contract } from '../../core/contract.ts'
-import type { Answer, Output, ParsedInput, RequestName, ToldProblem } from '../../core/contract.ts'
-import { problem, refused, sentenceOf } from '../../core/problem/index.ts'
-import type { Outcome, Problem } from '../../core/problem/index.ts'
+import {
+  contract,
+  type Answer,
+  type Output,
+  type ParsedInput,
+  type RequestName,
+  type ToldProblem,
+} from '../../core/contract/index.ts'
+import { problem, refused, sentenceOf, type Outcome, type Problem } from '../../core/problem/index.ts'
 import type { Handler, Handlers } from './handlers.ts'
 
 /** Answers any request by name; whatever arrives, an answer comes back and nothing is thrown. */

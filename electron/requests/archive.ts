@@ -1,5 +1,5 @@
-import { buildSheet, typedWords } from '../../core/build/index.ts'
-import type { Imported } from '../../core/contract.ts'
+import { buildSheet, typedWords } from '../../core/builds/index.ts'
+import type { Imported } from '../../core/contract/index.ts'
 import { done, problem } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { headCode, mentionsIn } from '../store/index.ts'

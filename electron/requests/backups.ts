@@ -1,10 +1,16 @@
 import { accessSync, constants, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { isAbsolute, join, relative, sep } from 'node:path'
-import type { BackupList } from '../../core/contract.ts'
-import { done, problem, refused } from '../../core/problem/index.ts'
-import type { Outcome, Problem } from '../../core/problem/index.ts'
-import { backupFolder, backupProblem, backupsIn, copyBackup, secondFolderNote } from '../store/index.ts'
-import type { Backup, Store } from '../store/index.ts'
+import type { BackupList } from '../../core/contract/index.ts'
+import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import {
+  backupFolder,
+  backupProblem,
+  backupsIn,
+  copyBackup,
+  secondFolderNote,
+  type Backup,
+  type Store,
+} from '../store/index.ts'
 import { told } from './answer.ts'
 
 /** What is known of the backups of a data folder without opening its record. */

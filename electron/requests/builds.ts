@@ -1,4 +1,4 @@
-import { decide, handsIn, mentionsOf, readPerson, startBuild } from '../../core/build/index.ts'
+import { decide, handsIn, mentionsOf, readPerson, startBuild } from '../../core/builds/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'

@@ -1,4 +1,4 @@
-import type { EngineLine } from '../../core/contract.ts'
+import type { EngineLine } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { told } from './answer.ts'
 import type { HandlersOf } from './handlers.ts'

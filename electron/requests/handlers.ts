@@ -1,4 +1,4 @@
-import type { Output, ParsedInput, RequestName } from '../../core/contract.ts'
+import type { Output, ParsedInput, RequestName } from '../../core/contract/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 
 /** What answers one request, given an input that its schema has passed. */

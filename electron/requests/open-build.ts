@@ -1,12 +1,15 @@
-import type { BuildState, RecordedEvent } from '../../core/build/index.ts'
-import { readEvent, replay } from '../../core/build/index.ts'
-import type { BuildLine, ReadEntry } from '../../core/contract.ts'
-import { done, problem, refused } from '../../core/problem/index.ts'
-import type { Outcome, Problem } from '../../core/problem/index.ts'
-import { readSpec } from '../../core/engine/index.ts'
-import type { EngineSpec } from '../../core/engine/index.ts'
-import { firstBroken, numberWord } from '../store/index.ts'
-import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
+import { readEvent, replay, type BuildState, type RecordedEvent } from '../../core/builds/index.ts'
+import type { BuildLine, ReadEntry } from '../../core/contract/index.ts'
+import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
+import {
+  firstBroken,
+  numberWord,
+  type BuildRow,
+  type EntryBody,
+  type Store,
+  type StoredEntry,
+} from '../store/index.ts'
 
 /** A build as read from the record, its chain followed to the end. */
 export interface OpenedBuild {

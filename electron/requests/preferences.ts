@@ -1,5 +1,4 @@
-import { preferences } from '../../core/contract.ts'
-import type { Preferences } from '../../core/contract.ts'
+import { preferences, type Preferences } from '../../core/contract/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'

@@ -1,5 +1,5 @@
 import papaparse from 'papaparse'
-import type { BuildSheet, SheetPull } from '../../core/build/index.ts'
+import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
 import { formatAngle, formatLength, inMillimetres, degrees, nanometres } from '../../core/quantity/index.ts'
 import { torqueAtFastener } from '../../core/tightening/index.ts'
 

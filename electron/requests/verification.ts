@@ -1,4 +1,4 @@
-import type { Verification } from '../../core/contract.ts'
+import type { Verification } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import { headCode } from '../store/index.ts'
 import type { Break, Store, ChainVerification } from '../store/index.ts'

@@ -1,4 +1,4 @@
-import { writtenWrench, type WrittenWrench } from '../../core/contract.ts'
+import { writtenWrench, type WrittenWrench } from '../../core/contract/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'

@@ -1,5 +1,4 @@
-import { searchWords } from '../../core/build/index.ts'
-import type { BuildEvent, Mention, RecordedEvent } from '../../core/build/index.ts'
+import { searchWords, type BuildEvent, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
 import type { Database, Statement } from './sqlite.ts'
 
 /** One line of the list of builds. */

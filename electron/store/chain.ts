@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import canonicalize from 'canonicalize'
-import type { BuildEvent } from '../../core/build/index.ts'
+import type { BuildEvent } from '../../core/builds/index.ts'
 
 /** What is hashed of an entry. `previous` is the hash of the entry before it; null for the first of a build. */
 export interface EntryBody {

@@ -1,4 +1,4 @@
-import type { BuildEvent, Mention, RecordedEvent } from '../../core/build/index.ts'
+import type { BuildEvent, Mention, RecordedEvent } from '../../core/builds/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { makeBackup } from './backups.ts'
 import type { Backup } from './backups.ts'

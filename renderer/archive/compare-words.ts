@@ -1,4 +1,4 @@
-import type { Comparison } from '../../core/build/index.ts'
+import type { Comparison } from '../../core/builds/index.ts'
 import { withUnit } from '../../core/quantity/index.ts'
 import { dayAndTime } from '../parts/time.ts'
 import { clearanceText, verdictWords } from '../sheet/words.ts'

@@ -1,4 +1,4 @@
-import type { BuildEvent } from '../../core/build/index.ts'
+import type { BuildEvent } from '../../core/builds/index.ts'
 
 /** What an entry of a build records, in a few words. */
 export const entryWords: { readonly [Type in BuildEvent['type']]: string } = {

@@ -1,5 +1,9 @@
-import type { Client, Imported, ToldProblem } from '../../core/contract.ts'
-import { mostExportCharacters } from '../../core/contract.ts'
+import {
+  mostExportCharacters,
+  type Client,
+  type Imported,
+  type ToldProblem,
+} from '../../core/contract/index.ts'
 import { problem, sentenceOf } from '../../core/problem/index.ts'
 
 /** Takes exported builds in, one file at a time, and keeps what became of the last one. */

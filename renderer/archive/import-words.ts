@@ -1,4 +1,4 @@
-import type { Imported } from '../../core/contract.ts'
+import type { Imported } from '../../core/contract/index.ts'
 import { counted } from '../parts/counted.ts'
 
 /** What became of a file that was taken in, in one sentence. */

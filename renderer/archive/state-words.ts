@@ -1,4 +1,4 @@
-import type { BuildLine } from '../../core/contract.ts'
+import type { BuildLine } from '../../core/contract/index.ts'
 
 /** How a build stands, in the words of the lists. */
 export function stateText({ finished, voided }: BuildLine): string {

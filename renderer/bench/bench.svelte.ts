@@ -5,14 +5,12 @@ import type {
   OpenBuild,
   Preferences,
   ToldProblem,
-} from '../../core/contract.ts'
-import { usualPxPerMm } from '../../core/layout/index.ts'
-import type { Reader } from '../../core/layout/index.ts'
+} from '../../core/contract/index.ts'
+import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
-import { BuildInHand } from './build-in-hand.svelte.ts'
-import { viewsOf, withViews } from './kept-views.ts'
-import type { FaceViews } from './kept-views.ts'
+import { BuildInHand } from './open-build.svelte.ts'
+import { viewsOf, withViews, type FaceViews } from './kept-views.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
 

@@ -1,4 +1,4 @@
-import type { BuildLine, Client, Input, ToldProblem } from '../../core/contract.ts'
+import type { BuildLine, Client, Input, ToldProblem } from '../../core/contract/index.ts'
 
 /** What is looked for in the archive; what is absent does not narrow it. */
 export type Wanted = Omit<Input<'builds.find'>, 'before'>

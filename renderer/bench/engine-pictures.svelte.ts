@@ -1,4 +1,4 @@
-import type { Client } from '../../core/contract.ts'
+import type { Client } from '../../core/contract/index.ts'
 import type { Scene } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { thumbnailOf } from '../canvas/thumbnail.ts'

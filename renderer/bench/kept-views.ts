@@ -1,5 +1,4 @@
-import { mostKeptViews } from '../../core/contract.ts'
-import type { Preferences } from '../../core/contract.ts'
+import { mostKeptViews, type Preferences } from '../../core/contract/index.ts'
 import type { View } from '../../core/layout/index.ts'
 
 /** How each face of a build is looked at, by the face's id. A face that was never turned is not named. */

@@ -1,6 +1,12 @@
 import { z } from 'zod'
-import { contract, toldProblem } from '../../core/contract.ts'
-import type { Answer, Output, RequestName, ToldProblem } from '../../core/contract.ts'
+import {
+  contract,
+  toldProblem,
+  type Answer,
+  type Output,
+  type RequestName,
+  type ToldProblem,
+} from '../../core/contract/index.ts'
 import { problem, sentenceOf } from '../../core/problem/index.ts'
 
 const envelope = z.union([

@@ -1,4 +1,4 @@
-import type { Client } from '../../core/contract.ts'
+import type { Client } from '../../core/contract/index.ts'
 import { hostLost, parseAnswer } from './answer.ts'
 
 /** The one function that the desktop host's preload gives the window. */

@@ -1,4 +1,4 @@
-import type { Client } from '../../core/contract.ts'
+import type { Client } from '../../core/contract/index.ts'
 import { bridgeClient } from './bridge-client.ts'
 import { httpClient } from './http-client.ts'
 import { takeToken } from './token.ts'

@@ -1,4 +1,4 @@
-import type { Client } from '../../core/contract.ts'
+import type { Client } from '../../core/contract/index.ts'
 import { hostLost, parseAnswer } from './answer.ts'
 
 /** Asks the local host that served this page. A host that has ended is an answer too, not an exception. */

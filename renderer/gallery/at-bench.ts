@@ -1,6 +1,6 @@
-import { faceOfStep } from '../../core/build/index.ts'
+import { faceOfStep } from '../../core/builds/index.ts'
 import { Bench } from '../bench/bench.svelte.ts'
-import type { BuildInHand } from '../bench/build-in-hand.svelte.ts'
+import type { BuildInHand } from '../bench/open-build.svelte.ts'
 import { engineOf } from './engines.ts'
 import type { MemoryBuild } from './memory-build.ts'
 import { memoryClient } from './memory-client.ts'

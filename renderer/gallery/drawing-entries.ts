@@ -1,4 +1,4 @@
-import { drawingFacts, faceOfStep, type BuildState } from '../../core/build/index.ts'
+import { drawingFacts, faceOfStep, type BuildState } from '../../core/builds/index.ts'
 import { bareFacts, type DrawingFacts } from '../../core/layout/index.ts'
 import type { EngineSpec, Face, Step, StepKind } from '../../core/engine/index.ts'
 import Drawing from './Drawing.svelte'

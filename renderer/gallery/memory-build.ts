@@ -8,8 +8,8 @@ import {
   type BuildEvent,
   type BuildState,
   type RecordedEvent,
-} from '../../core/build/index.ts'
-import type { BuildLine, OpenBuild } from '../../core/contract.ts'
+} from '../../core/builds/index.ts'
+import type { BuildLine, OpenBuild } from '../../core/contract/index.ts'
 import { done, sentenceOf, type Outcome } from '../../core/problem/index.ts'
 import type { Engine } from './engines.ts'
 

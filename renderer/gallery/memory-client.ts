@@ -1,5 +1,11 @@
-import { contract } from '../../core/contract.ts'
-import type { Client, Output, ParsedInput, RequestName, ToldProblem } from '../../core/contract.ts'
+import {
+  contract,
+  type Client,
+  type Output,
+  type ParsedInput,
+  type RequestName,
+  type ToldProblem,
+} from '../../core/contract/index.ts'
 import { refused, sentenceOf, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { parseAnswer } from '../client/answer.ts'
 

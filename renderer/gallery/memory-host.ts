@@ -1,4 +1,4 @@
-import type { EngineLine, PersonLine, Preferences, WrittenWrench } from '../../core/contract.ts'
+import type { EngineLine, PersonLine, Preferences, WrittenWrench } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { engines, type Engine } from './engines.ts'

@@ -1,9 +1,15 @@
-import { bearingAt, candidatesAt, currentStep, isStepDone, measuringOf } from '../../core/build/index.ts'
-import type { BuildCommand } from '../../core/build/index.ts'
+import {
+  bearingAt,
+  candidatesAt,
+  currentStep,
+  isStepDone,
+  measuringOf,
+  type BuildCommand,
+} from '../../core/builds/index.ts'
 import { difference, inMillimetres, millimetres } from '../../core/quantity/index.ts'
 import type { Pass, Step } from '../../core/engine/index.ts'
 import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
-import { nextCommand } from '../../tests/core/build/next-command.ts'
+import { nextCommand } from '../../tests/core/builds/next-command.ts'
 import { turnInHand } from '../steps/run/turn-in-hand.ts'
 import type { Engine } from './engines.ts'
 import { MemoryBuild } from './memory-build.ts'

@@ -1,4 +1,4 @@
-import { drawingFacts } from '../../core/build/index.ts'
+import { drawingFacts } from '../../core/builds/index.ts'
 import { sceneOf } from '../../core/layout/index.ts'
 import { patterns } from '../../core/engine/index.ts'
 import { fitting } from '../canvas/camera.ts'

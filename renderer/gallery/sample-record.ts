@@ -1,4 +1,4 @@
-import type { BackupList, Verification, WrittenWrench } from '../../core/contract.ts'
+import type { BackupList, Verification, WrittenWrench } from '../../core/contract/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { MemoryHandlers } from './memory-client.ts'
 

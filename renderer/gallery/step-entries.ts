@@ -1,4 +1,4 @@
-import { bearingsIn, proposalsFor } from '../../core/build/index.ts'
+import { bearingsIn, proposalsFor } from '../../core/builds/index.ts'
 import type { Step } from '../../core/engine/index.ts'
 import { nextPull, runProgress, usableFor } from '../../core/tightening/index.ts'
 import AnglePicture from '../card/AnglePicture.svelte'

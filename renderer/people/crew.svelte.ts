@@ -1,4 +1,4 @@
-import type { Answer, Client, Input, PersonLine, ToldProblem } from '../../core/contract.ts'
+import type { Answer, Client, Input, PersonLine, ToldProblem } from '../../core/contract/index.ts'
 
 export type Who = Input<'people.enter'>['who']
 

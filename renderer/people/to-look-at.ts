@@ -1,4 +1,4 @@
-import type { BuildState } from '../../core/build/index.ts'
+import type { BuildState } from '../../core/builds/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { numberOf } from '../../core/tightening/index.ts'
 

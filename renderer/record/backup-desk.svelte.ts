@@ -1,4 +1,4 @@
-import type { BackupList, Client, ToldProblem } from '../../core/contract.ts'
+import type { BackupList, Client, ToldProblem } from '../../core/contract/index.ts'
 
 /** The backups of the record as the host last told of them, and what is being done about them. */
 export class BackupDesk {

@@ -1,4 +1,4 @@
-import type { Answer, Client, ToldProblem, Verification } from '../../core/contract.ts'
+import type { Answer, Client, ToldProblem, Verification } from '../../core/contract/index.ts'
 
 const askEveryMs = 500
 

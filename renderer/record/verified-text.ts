@@ -1,4 +1,4 @@
-import type { Verification } from '../../core/contract.ts'
+import type { Verification } from '../../core/contract/index.ts'
 import { counted } from '../parts/counted.ts'
 
 /** What a verification found, in one sentence. */

@@ -1,4 +1,4 @@
-import type { DoctorLine } from '../../core/contract.ts'
+import type { DoctorLine } from '../../core/contract/index.ts'
 import type { Reader } from '../../core/layout/index.ts'
 
 /** One line of what only the window knows, beside those of its host. */

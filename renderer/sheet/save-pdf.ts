@@ -1,4 +1,4 @@
-import type { Client, ToldProblem } from '../../core/contract.ts'
+import type { Client, ToldProblem } from '../../core/contract/index.ts'
 import type { Paper } from './page-form.ts'
 
 /**

@@ -1,5 +1,5 @@
 import type { Clearance } from '../../core/bearing/index.ts'
-import type { BuildSheet, SheetPull } from '../../core/build/index.ts'
+import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
 import {
   degrees,
   formatAngle,

@@ -1,7 +1,7 @@
 import type { Component } from 'svelte'
 import type { Step, StepKind } from '../../core/engine/index.ts'
 import type { Bench } from '../bench/bench.svelte.ts'
-import type { BuildInHand } from '../bench/build-in-hand.svelte.ts'
+import type { BuildInHand } from '../bench/open-build.svelte.ts'
 import type { DrawingTable } from '../bench/drawing-table.svelte.ts'
 import BeadStep from './BeadStep.svelte'
 import CheckStep from './CheckStep.svelte'

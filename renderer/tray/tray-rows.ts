@@ -1,6 +1,12 @@
-import { clearanceAt, proposalsFor, shellsWanted } from '../../core/build/index.ts'
-import type { BuildState, Half, ShellsWanted } from '../../core/build/index.ts'
-import { bearingAt } from '../../core/build/index.ts'
+import {
+  bearingAt,
+  clearanceAt,
+  proposalsFor,
+  shellsWanted,
+  type BuildState,
+  type Half,
+  type ShellsWanted,
+} from '../../core/builds/index.ts'
 import type { EngineSpec, Fit, Grade } from '../../core/engine/index.ts'
 import { clearanceText } from '../../core/bearing/index.ts'
 

@@ -1,4 +1,4 @@
-import type { WrittenWrench } from '../../core/contract.ts'
+import type { WrittenWrench } from '../../core/contract/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
 
 /** A wrench while its form is filled in: every field as typed. */

@@ -1,6 +1,5 @@
-import type { Client, ToldProblem, WrittenWrench } from '../../core/contract.ts'
-import { wrench } from '../../core/tightening/index.ts'
-import type { InHand, Wrench } from '../../core/tightening/index.ts'
+import type { Client, ToldProblem, WrittenWrench } from '../../core/contract/index.ts'
+import { wrench, type InHand, type Wrench } from '../../core/tightening/index.ts'
 
 /** The shop's wrenches as the host keeps them. */
 export class WrenchRack {

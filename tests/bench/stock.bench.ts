@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import highsLoader from 'highs'
 import { assignFromTray, orderList } from '../../core/bearing/index.ts'
-import { orderWeight, stockModel } from '../core/bearing/stock-model.ts'
-import { benches } from '../core/bearing/trays.ts'
+import { orderWeight, stockModel } from '../core/bearing/tray/stock-model.ts'
+import { benches } from '../core/bearing/tray/trays.ts'
 import type { Measure } from './measure.ts'
 
 const cases = 500

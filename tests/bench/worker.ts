@@ -1,8 +1,6 @@
-import { evolve, replay } from '../../core/build/index.ts'
-import type { BuildCommand, BuildState } from '../../core/build/index.ts'
-import type { Output } from '../../core/contract.ts'
-import { readSpec } from '../../core/engine/index.ts'
-import type { EngineSpec } from '../../core/engine/index.ts'
+import { evolve, replay, type BuildCommand, type BuildState } from '../../core/builds/index.ts'
+import type { Output } from '../../core/contract/index.ts'
+import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import type { Answering } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 

@@ -51,7 +51,7 @@ test('every entry of the gallery is drawn without a fault', async ({ page }) => 
 })
 
 test('nothing of the gallery is in what is shipped', async () => {
-  const files = await readdir('build/renderer', { recursive: true, withFileTypes: true })
+  const files = await readdir('dist/renderer', { recursive: true, withFileTypes: true })
   const texts = await Promise.all(
     files
       .filter((file) => /\.(html|js)$/.test(file.name))

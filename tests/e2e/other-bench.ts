@@ -1,11 +1,9 @@
 import { join } from 'node:path'
-import { evolve, replay } from '../../core/build/index.ts'
-import type { BuildCommand, BuildState } from '../../core/build/index.ts'
-import type { Answer, Input, Output, RequestName } from '../../core/contract.ts'
+import { evolve, replay, type BuildCommand, type BuildState } from '../../core/builds/index.ts'
+import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
-import { openRequests } from '../../electron/requests/index.ts'
-import type { Answering } from '../../electron/requests/index.ts'
+import { openRequests, type Answering } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 
 const specs = join(import.meta.dirname, '../../specs')

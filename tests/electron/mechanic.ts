@@ -1,10 +1,16 @@
-import { currentStep, evolve, halfKey, replay } from '../../core/build/index.ts'
-import type { BuildCommand, BuildState, RecordedEvent } from '../../core/build/index.ts'
-import type { Answer } from '../../core/contract.ts'
-import { readSpec } from '../../core/engine/index.ts'
-import type { EngineSpec, Procedure, Step } from '../../core/engine/index.ts'
+import {
+  currentStep,
+  evolve,
+  halfKey,
+  replay,
+  type BuildCommand,
+  type BuildState,
+  type RecordedEvent,
+} from '../../core/builds/index.ts'
+import type { Answer } from '../../core/contract/index.ts'
+import { readSpec, type EngineSpec, type Procedure, type Step } from '../../core/engine/index.ts'
 import { nextPull, windowOf } from '../../core/tightening/index.ts'
-import { onTarget } from '../core/build/next-command.ts'
+import { onTarget } from '../core/builds/next-command.ts'
 
 /** What a mechanic who does everything right, and reads off only what must be measured, does next; null when the build is finished. */
 export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand | null {

@@ -1,4 +1,4 @@
-import type { BuildEvent } from '../../core/build/index.ts'
+import type { BuildEvent } from '../../core/builds/index.ts'
 import { sha256 } from '../../electron/store/index.ts'
 
 /** Not a whole spec: the store keeps the text and does not read it. */

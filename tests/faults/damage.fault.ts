@@ -1,12 +1,11 @@
 import { copyFileSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Output } from '../../core/contract.ts'
+import type { Output } from '../../core/contract/index.ts'
 import { openRequests } from '../../electron/requests/index.ts'
 import { recordName } from '../../electron/store/index.ts'
 import { chance } from './chance.ts'
 import { acknowledged, childOf, confirming } from './child.ts'
-import { found } from './fault.ts'
-import type { Fault } from './fault.ts'
+import { found, type Fault } from './fault.ts'
 import { withFolder } from './folder.ts'
 
 const specs = join(import.meta.dirname, '../../specs')

@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import fc from 'fast-check'
-import { contract, type Output } from '../../core/contract.ts'
+import { contract, type Output } from '../../core/contract/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { openStore, type Store } from '../../electron/store/index.ts'

@@ -23,7 +23,7 @@ function faultOfPath(path: string, target: string): string | undefined {
   const from = layerOf(path)
   const to = layerOf(target)
   if (target.startsWith('../')) return 'This is outside the project. Move what is needed into it.'
-  if (/^(assets|specs|build)\//.test(target))
+  if (/^(assets|specs|dist)\//.test(target))
     return from === 'tests' || (from === 'renderer' && target.startsWith('assets/'))
       ? undefined
       : `${posix.dirname(target)}/ holds data, not code. Read it as a file where it is used, in electron/.`
@@ -38,16 +38,13 @@ function crossing(from: Layer, to: Layer): string {
     return `${from}/ may not import ${to === 'tests' ? 'tests/' : 'the configuration'}. Move what is needed into ${from}/.`
   if (from === 'tooling')
     return `The configuration may not import ${to}/. Move what is needed to the root of the project.`
-  return `${from}/ and ${to}/ may not import each other. Add a request to core/contract.ts, or move what both need into core/.`
+  return `${from}/ and ${to}/ may not import each other. Add a request to core/contract/, or move what both need into core/.`
 }
 
 /** A folder of core is entered by its `index.ts`, except from itself and from the tests that mirror it. */
 function faultOfReach(path: string, target: string): string | undefined {
   const folder = posix.dirname(target)
-  if (folder === 'core')
-    return target === 'core/contract.ts'
-      ? undefined
-      : `core/ has one file of its own, contract.ts. Move ${target} into a folder of the trade.`
+  if (folder === 'core') return `core/ has no files of its own. Move ${target} into a folder of the trade.`
   if (target === `${folder}/index.ts` && folder.split('/').length === 2) return undefined
   const subject = target.split('/').slice(0, 2).join('/')
   if (path.startsWith(`${subject}/`) || path.startsWith(`tests/${subject}/`)) return undefined
@@ -61,7 +58,7 @@ function isBuiltIn(specifier: string): boolean {
 function faultOfBuiltIn(path: string, specifier: string): string | undefined {
   const layer = layerOf(path)
   if (layer === 'core' || layer === 'renderer')
-    return `${layer}/ may not use Node (${specifier}). Do it in electron/ and hand the result over${layer === 'core' ? ' as an argument' : ' by a request of core/contract.ts'}.`
+    return `${layer}/ may not use Node (${specifier}). Do it in electron/ and hand the result over${layer === 'core' ? ' as an argument' : ' by a request of core/contract/'}.`
   return specifier.startsWith('node:')
     ? undefined
     : `Write node:${specifier}, so that no package can take its name.`

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { buildSheet, type BuildCommand } from '../../core/build/index.ts'
+import { buildSheet, type BuildCommand } from '../../core/builds/index.ts'
 import { nextPull, plannedPulls, showWindow, windowOf, type Reading } from '../../core/tightening/index.ts'
-import { Workshop } from '../core/build/workshop.ts'
+import { Workshop } from '../core/builds/workshop.ts'
 import { setA, setB, setC, setD, type TighteningSet } from './tightening-sets.ts'
 
 /** A published set being carried out; every reading is typed as the manual prints it. */

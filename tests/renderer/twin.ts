@@ -1,6 +1,5 @@
-import type { BuildLine, Client, RequestName } from '../../core/contract.ts'
-import { memoryClient } from '../../renderer/gallery/memory-client.ts'
-import type { MemoryHandlers } from '../../renderer/gallery/memory-client.ts'
+import type { BuildLine, Client, RequestName } from '../../core/contract/index.ts'
+import { memoryClient, type MemoryHandlers } from '../../renderer/gallery/memory-client.ts'
 
 /** A client in memory that notes what it was asked, and holds answers back where a disk would be slow. */
 export function twin(handlers: MemoryHandlers) {

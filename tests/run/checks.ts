@@ -73,7 +73,7 @@ async function runReported(
   name: string,
   command: Command,
 ): Promise<{ readonly output: string; readonly ended: readonly Ended[] }> {
-  const file = join(root, 'build/reports', `${name.replaceAll(' ', '-')}.json`)
+  const file = join(root, 'dist/reports', `${name.replaceAll(' ', '-')}.json`)
   rmSync(file, { force: true })
   const { code, output } = await run({ ...command, env: { ...command.env, [reportVariable]: file } })
   return { output, ended: readReport(name, file, code) }

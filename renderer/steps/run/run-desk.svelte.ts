@@ -24,7 +24,7 @@ import {
   unitOf,
   windowOf,
 } from '../../../core/tightening/index.ts'
-import type { BuildInHand } from '../../bench/build-in-hand.svelte.ts'
+import type { BuildInHand } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './bare-first.ts'
 import type { OrderDraft } from './order-draft.svelte.ts'
 

@@ -1,9 +1,7 @@
-import type { BuildState } from '../../../core/build/index.ts'
-import type { Angle } from '../../../core/quantity/index.ts'
+import type { BuildState } from '../../../core/builds/index.ts'
+import { degrees, type Angle } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Step } from '../../../core/engine/index.ts'
-import { nextPull, protractor, windowOf } from '../../../core/tightening/index.ts'
-import type { Window } from '../../../core/tightening/index.ts'
-import { degrees } from '../../../core/quantity/index.ts'
+import { nextPull, protractor, windowOf, type Window } from '../../../core/tightening/index.ts'
 import type { HandleDirections } from '../../../core/layout/index.ts'
 import type { Handle } from '../../bench/handle.svelte.ts'
 

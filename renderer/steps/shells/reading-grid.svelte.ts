@@ -1,8 +1,7 @@
-import { readSize } from '../../../core/bearing/index.ts'
-import type { ExpectedReading } from '../../../core/bearing/index.ts'
+import { readSize, type ExpectedReading } from '../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
-import type { NotedReadings } from '../../../core/build/index.ts'
+import type { NotedReadings } from '../../../core/builds/index.ts'
 
 interface Shape {
   readonly planes: number

@@ -1,4 +1,4 @@
-import type { NotedTray } from '../../../core/build/index.ts'
+import type { NotedTray } from '../../../core/builds/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
 import type { Fit } from '../../../core/engine/index.ts'
 

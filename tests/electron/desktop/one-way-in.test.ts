@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { contract } from '../../../core/contract.ts'
+import { contract } from '../../../core/contract/index.ts'
 import { requestNames } from '../../../electron/desktop/request-names.ts'
 
 const electron = join(import.meta.dirname, '../../../electron')

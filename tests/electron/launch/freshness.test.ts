@@ -17,7 +17,7 @@ beforeEach(() => {
 afterEach(() => rmSync(root, { recursive: true }))
 
 function build(): void {
-  mkdirSync(join(root, 'build/renderer'), { recursive: true })
+  mkdirSync(join(root, 'dist/renderer'), { recursive: true })
   noteBuilt(root, 'renderer', digestOfSources(root, 'renderer'))
 }
 
@@ -46,7 +46,7 @@ describe('a build', () => {
 
   it('is stale when it was deleted, though the note of it was not', () => {
     build()
-    rmSync(join(root, 'build/renderer'), { recursive: true })
+    rmSync(join(root, 'dist/renderer'), { recursive: true })
     expect(isStale(root, 'renderer')).toBe(true)
   })
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { contract, toldProblem } from '../../../core/contract.ts'
-import type { RequestName } from '../../../core/contract.ts'
+import { contract, toldProblem, type RequestName } from '../../../core/contract/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
 

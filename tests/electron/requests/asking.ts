@@ -1,6 +1,6 @@
 import { onTestFinished } from 'vitest'
-import type { BuildCommand } from '../../../core/build/index.ts'
-import type { Answer, Input, Output, RequestName } from '../../../core/contract.ts'
+import type { BuildCommand } from '../../../core/builds/index.ts'
+import type { Answer, Input, Output, RequestName } from '../../../core/contract/index.ts'
 import type { Engine } from '../../../electron/requests/index.ts'
 import type { Store } from '../../../electron/store/index.ts'
 import { answersOn, countedIds, engines } from '../answers.ts'

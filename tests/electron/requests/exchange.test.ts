@@ -1,6 +1,6 @@
 import canonicalize from 'canonicalize'
 import { describe, expect, it } from 'vitest'
-import type { BuildCommand } from '../../../core/build/index.ts'
+import type { BuildCommand } from '../../../core/builds/index.ts'
 import { readExport } from '../../../electron/requests/export-file.ts'
 import { folder, store } from '../bench.ts'
 import { finishBuild } from '../mechanic.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { evolve, replay } from '../../../core/build/index.ts'
-import type { Input } from '../../../core/contract.ts'
+import { evolve, replay } from '../../../core/builds/index.ts'
+import type { Input } from '../../../core/contract/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
 import { folder, store } from '../bench.ts'
 import { nextCommand } from '../mechanic.ts'

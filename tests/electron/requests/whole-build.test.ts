@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { evolve, replay } from '../../../core/build/index.ts'
+import { evolve, replay } from '../../../core/builds/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
 import { firstBroken } from '../../../electron/store/index.ts'
 import { folder, store } from '../bench.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { WrittenWrench } from '../../../core/contract.ts'
+import type { WrittenWrench } from '../../../core/contract/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { mostExportCharacters } from '../../../core/contract.ts'
+import { mostExportCharacters } from '../../../core/contract/index.ts'
 import { done, refused } from '../../../core/problem/index.ts'
 import { ImportDesk } from '../../../renderer/archive/import-desk.svelte.ts'
 import { importText } from '../../../renderer/archive/import-words.ts'

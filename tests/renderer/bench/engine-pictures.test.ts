@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Client } from '../../../core/contract.ts'
+import type { Client } from '../../../core/contract/index.ts'
 import { EnginePictures } from '../../../renderer/bench/engine-pictures.svelte.ts'
 import { memoryClient } from '../../../renderer/gallery/memory-client.ts'
 import { memoryHost } from '../../../renderer/gallery/memory-host.ts'

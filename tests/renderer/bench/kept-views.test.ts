@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { preferences } from '../../../core/contract.ts'
+import { preferences } from '../../../core/contract/index.ts'
 import { viewsOf, withViews } from '../../../renderer/bench/kept-views.ts'
 
 const below = { joint: { from: 'below', turn: 2 } } as const

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { PersonLine } from '../../../core/contract.ts'
+import type { PersonLine } from '../../../core/contract/index.ts'
 import { done, refused } from '../../../core/problem/index.ts'
 import { Crew } from '../../../renderer/people/crew.svelte.ts'
 import { twin } from '../twin.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { BackupList } from '../../../core/contract.ts'
+import type { BackupList } from '../../../core/contract/index.ts'
 import { done, refused } from '../../../core/problem/index.ts'
 import { BackupDesk } from '../../../renderer/record/backup-desk.svelte.ts'
 import { twin } from '../twin.ts'

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import type { Verification } from '../../../core/contract.ts'
+import type { Verification } from '../../../core/contract/index.ts'
 import { done, refused } from '../../../core/problem/index.ts'
 import { VerificationDesk } from '../../../renderer/record/verification-desk.svelte.ts'
 import { verifiedText } from '../../../renderer/record/verified-text.ts'

@@ -1,0 +1,85 @@
+import type { Fit } from '../../engine/index.ts'
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import { formatLength, type Length } from '../../quantity/index.ts'
+import { exactly, oilClearance, type Clearance, type Range } from '../clearance.ts'
+import { guardedLimits } from '../sizes/guard.ts'
+import type { Measured } from '../sizes/measured.ts'
+import type { Sizes } from './pairs.ts'
+import { nearestInside, withoutShells, withShells, type Proposal } from './proposal.ts'
+
+/** Bore, with its cap tight, and journal of one bearing as measured. */
+export interface MeasuredBearing {
+  readonly bore: Measured
+  readonly journal: Measured
+}
+
+/** What readings say of the oil clearance with given walls; each a range because the walls are one. */
+export interface MeasuredClearance {
+  /** Smallest bore, largest journal: the one that counts. */
+  readonly counts: Clearance
+  readonly mean: Clearance
+  /** Largest bore, smallest journal. */
+  readonly greatest: Clearance
+}
+
+/**
+ * The sizes that count when shells are chosen by readings: the smallest bore and the largest journal.
+ *
+ * Refuses `bore-not-above-journal`: one of them was misread, or they do not belong together.
+ */
+export function countingSizes(place: string, { bore, journal }: MeasuredBearing): Outcome<Sizes> {
+  if (bore.least > journal.most) return done({ bore: exactly(bore.least), journal: exactly(journal.most) })
+  return refused('bore-not-above-journal', {
+    place,
+    bore: formatLength(bore.least, 'mm'),
+    journal: formatLength(journal.most, 'mm'),
+  })
+}
+
+export function measuredClearance(
+  { bore, journal }: MeasuredBearing,
+  upperWall: Range,
+  lowerWall: Range,
+): MeasuredClearance {
+  const between = (bore: Length, journal: Length) =>
+    oilClearance(exactly(bore), exactly(journal), upperWall, lowerWall)
+  return {
+    counts: between(bore.least, journal.most),
+    mean: between(bore.mean, journal.mean),
+    greatest: between(bore.most, journal.least),
+  }
+}
+
+/**
+ * The shells for one position from its readings: of the allowed pairs, the one nearest to the target of those whose
+ * clearance stays inside the limits, these drawn in by what the clearance is uncertain by.
+ */
+export function proposeByReadings(
+  fit: Fit,
+  position: string,
+  measured: MeasuredBearing,
+  uncertainty: Length,
+): Proposal<'readings'> {
+  const sizes = countingSizes(position, measured)
+  return sizes.ok
+    ? proposeBySizes(fit, position, sizes.value, uncertainty)
+    : withoutShells(position, sizes.problem)
+}
+
+/** As `proposeByReadings`, where one of the parts may be known by its mark alone. */
+export function proposeBySizes(
+  fit: Fit,
+  position: string,
+  sizes: Sizes,
+  uncertainty: Length,
+): Proposal<'readings'> {
+  const guarded = guardedLimits(fit.clearance, uncertainty)
+  if (!guarded.ok) return withoutShells(position, guarded.problem)
+  const drawnIn = { ...fit, clearance: { ...fit.clearance, ...guarded.value } }
+  const chosen = nearestInside(drawnIn, position, sizes)
+  if (!chosen.ok) return withoutShells(position, chosen.problem)
+  const reason =
+    `Nearest to the target of the ${chosen.value.of} allowed pairs that stay inside the limits ` +
+    'with the smallest bore and the largest journal that were measured.'
+  return withShells(fit, position, chosen.value, 'readings', reason, chosen.value.judged)
+}

@@ -1,0 +1,37 @@
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import { difference, formatMicrometres, nanometres, sum, type Length } from '../../quantity/index.ts'
+import { rangeText, type Range } from '../clearance.ts'
+
+/**
+ * The limits within which a reading proves that a size is inside, the readings being sure to ± `uncertainty`: the limits
+ * drawn in by it at both ends, still included (ISO 14253-1, proof of conformity; ASME B89.7.3.1, stringent acceptance).
+ *
+ * Refuses `gauge-too-coarse` where nothing is left between them.
+ */
+export function guardedLimits(limits: Range, uncertainty: Length): Outcome<Range> {
+  const least = sum(limits.least, uncertainty)
+  const most = difference(limits.most, uncertainty)
+  if (least <= most) return done({ least, most })
+  return refused('gauge-too-coarse', {
+    limits: rangeText(limits),
+    uncertainty: formatMicrometres(uncertainty),
+  })
+}
+
+/** What a reading says of limits: ISO 14253-1 knows a zone where it proves neither that they are kept nor broken. */
+export type Conformity = 'inside' | 'not-proved' | 'outside'
+
+export function conformity(reading: Length, limits: Range, uncertainty: Length): Conformity {
+  const sureInside = reading - uncertainty >= limits.least && reading + uncertainty <= limits.most
+  const sureOutside = reading + uncertainty < limits.least || reading - uncertainty > limits.most
+  if (sureInside) return 'inside'
+  return sureOutside ? 'outside' : 'not-proved'
+}
+
+/**
+ * The uncertainty of a clearance from those of the bore, the journal and the walls it is made of: the root of the sum of
+ * their squares (ISO/IEC Guide 98-3, 5.1, sizes measured independently). Rounded up to the nanometre.
+ */
+export function combinedUncertainty(...uncertainties: readonly Length[]): Length {
+  return nanometres(Math.ceil(Math.hypot(...uncertainties)))
+}

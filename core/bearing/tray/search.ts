@@ -1,0 +1,174 @@
+import type { Allotment, Allotting, Way } from './assign.ts'
+import type { Prices } from './lagrangian-bound.ts'
+
+/** What the places from each one on can take at most, by kind, and which kinds they could run short of. */
+export interface Wants {
+  readonly most: readonly (readonly number[])[]
+  readonly scarce: readonly (readonly number[])[]
+}
+
+export function wantsOf({ places, pieces }: Pick<Allotting, 'places' | 'pieces'>): Wants {
+  const none = pieces.map(() => 0)
+  const most = fromTheEnd(places, none, (later, ways) => {
+    const taken = mostTaken(ways, pieces.length)
+    return later.map((count, kind) => count + taken[kind]!)
+  })
+  const scarce = most.map((row) =>
+    row.flatMap((count, kind) => (count > 0 && most[0]![kind]! > pieces[kind]! ? [kind] : [])),
+  )
+  return { most, scarce }
+}
+
+/** So many ways of one place are followed at most, the cheapest at the given prices: more than one engine's tray gives. */
+const widest = 1000
+
+/**
+ * Branch and bound: place after place, most promising way first. What is still to come costs at least each later place's
+ * cheapest way at the given prices, less the price of what they could still take; of two beginnings that leave the same
+ * pieces, only the cheaper is followed. Weighs about `weighings` ways and no more; `finished` says that these were all that
+ * mattered, so that `best`, which is never worse than `known`, is the best there is.
+ */
+export function search(
+  { places, pieces, order, grain }: Allotting,
+  wants: Wants,
+  prices: Prices,
+  weighings: number,
+  known: Allotment | null,
+): { readonly best: Allotment | null; readonly finished: boolean } {
+  const priced = places.map((ways) =>
+    ways
+      .map(({ cost, takes }, index) => {
+        let price = cost
+        for (const kind of takes) price += prices.either[kind]!
+        return { cost, takes, index, price }
+      })
+      .sort((a, b) => a.price - b.price),
+  )
+  const cheapest = priced.map((ways) => ways[0]?.price ?? Infinity)
+  const toCome = fromTheEnd(cheapest, 0, (later, price) => later + price)
+  const dear = prices.inTray.flatMap((price, kind) => (price > 0 ? [kind] : []))
+  const left = [...pieces]
+  const chosen: number[] = []
+  const reached = places.map(() => new Map<string, number>())
+  let best = known
+  let weighingsLeft = weighings
+  let cutOff = false
+
+  function visit(place: number, cost: number, ordered: number, bound: number): void {
+    if (place === places.length) {
+      if (best === null || cost < best.cost) best = { ways: chosen.slice(), cost }
+      return
+    }
+    if (weighingsLeft <= 0) {
+      cutOff = true
+      return
+    }
+    // To remember a beginning costs about as much as to weigh as many ways as it is remembered by.
+    weighingsLeft -= wants.scarce[place]!.length
+    const key = keyOfLeft(place, ordered)
+    if ((reached[place]!.get(key) ?? Infinity) <= cost) return
+    reached[place]!.set(key, cost)
+    const onward = []
+    const unsold = worthOfLeft(place + 1)
+    for (const way of priced[place]!) {
+      if (hopeless(bound + way.price - cheapest[place]!)) break
+      if (onward.length === widest) {
+        cutOff = true
+        break
+      }
+      weighingsLeft -= 1
+      const sold = worthOf(way.takes, place + 1)
+      const orders = ordered + take(way.takes)
+      if (Number.isFinite(orders) && orders <= order.most) {
+        const spent = cost + way.cost + (orders - ordered) * order.cost
+        const bound = boundAt(place + 1, spent, orders, unsold - sold)
+        if (!hopeless(bound)) onward.push({ way, spent, orders, bound })
+      }
+      putBack(way.takes)
+    }
+    onward.sort((a, b) => a.bound - b.bound)
+    for (const { way, spent, orders, bound } of onward) {
+      if (hopeless(bound)) break
+      take(way.takes)
+      chosen[place] = way.index
+      visit(place + 1, spent, orders, bound)
+      putBack(way.takes)
+    }
+  }
+
+  function hopeless(bound: number): boolean {
+    return best !== null && bound > best.cost - grain
+  }
+
+  /** Says how many of the pieces must be ordered; `Infinity` where one cannot be. */
+  function take(kinds: readonly number[]): number {
+    let short = 0
+    for (const kind of kinds) if ((left[kind]! -= 1) < 0) short += order.kinds[kind]! ? 1 : Infinity
+    return short
+  }
+
+  function putBack(kinds: readonly number[]): void {
+    for (const kind of kinds) left[kind]! += 1
+  }
+
+  /** What is to come costs this at least; `worth` is that of the pieces left. */
+  function boundAt(place: number, cost: number, ordered: number, worth: number): number {
+    const ordersLeft = prices.ordered > 0 ? prices.ordered * (order.most - ordered) : 0
+    return cost + toCome[place]! - ordersLeft - worth
+  }
+
+  /** The price of all pieces left that the places from this one on could take. */
+  function worthOfLeft(place: number): number {
+    const most = wants.most[place]!
+    let worth = 0
+    for (const kind of dear) worth += prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
+    return worth
+  }
+
+  /** What that loses by these pieces: a kind that is left in plenty loses nothing. */
+  function worthOf(kinds: readonly number[], place: number): number {
+    const most = wants.most[place]!
+    let worth = 0
+    for (const kind of kinds) {
+      if (left[kind]! > 0 && left[kind]! <= most[kind]!) worth += prices.inTray[kind]!
+      left[kind]! -= 1
+    }
+    for (const kind of kinds) left[kind]! += 1
+    return worth
+  }
+
+  /** What the places to come find: of each scarce kind as many as they could want, and orders where these are counted. */
+  function keyOfLeft(place: number, ordered: number): string {
+    let key = Number.isFinite(order.most) ? String.fromCharCode(ordered) : ''
+    const most = wants.most[place]!
+    for (const kind of wants.scarce[place]!)
+      key += String.fromCharCode(Math.max(0, Math.min(left[kind]!, most[kind]!)))
+    return key
+  }
+
+  const boundOfAll = boundAt(0, 0, 0, worthOfLeft(0))
+  visit(0, 0, 0, boundOfAll)
+  return { best, finished: !cutOff || hopeless(boundOfAll) }
+}
+
+/** By kind, the most that any one way takes. */
+function mostTaken(ways: readonly Way[], kinds: number): readonly number[] {
+  const most = new Array<number>(kinds).fill(0)
+  for (const { takes } of ways)
+    for (const kind of takes) {
+      const count = takes.filter((each) => each === kind).length
+      if (count > most[kind]!) most[kind] = count
+    }
+  return most
+}
+
+/** The running value before every item, gathered from the last item backwards; the last entry is `end`. */
+function fromTheEnd<Item, Value>(
+  items: readonly Item[],
+  end: Value,
+  step: (later: Value, item: Item) => Value,
+): readonly Value[] {
+  const values = [end]
+  for (const item of items.toReversed()) values.push(step(values.at(-1)!, item))
+  return values.reverse()
+}

@@ -1,0 +1,57 @@
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import { parseLength } from '../../quantity/index.ts'
+import type { EngineSpec, Step } from '../../engine/index.ts'
+import type { BuildCommand } from './commands.ts'
+import type { BuildEvent } from '../events/events.ts'
+import { findStep, stepToWorkOn } from './order-of-steps.ts'
+import type { BuildState } from '../events/state.ts'
+
+type AnswerCheck = Extract<BuildCommand, { type: 'answer-check' }>
+type Check = Extract<Step, { kind: 'check' }>
+type Answer = Extract<BuildEvent, { type: 'check-answered' }>
+
+/**
+ * A check may be answered as often as one likes; the last answer counts. Good needs a reading within the
+ * limits, which are themselves allowed, where the step asks for one; a reading outside is recorded as not
+ * good, whatever was said. To call a check that was answered before not good is always possible.
+ */
+export function decideCheck(
+  spec: EngineSpec,
+  state: BuildState,
+  command: AnswerCheck,
+): Outcome<readonly BuildEvent[]> {
+  const withdraws = !command.good && state.checks[command.step] !== undefined
+  const step = withdraws
+    ? findStep(spec, command.step, 'check')
+    : stepToWorkOn(spec, state, command.step, 'check')
+  if (!step.ok) return step
+  const reading = readGauge(step.value, command)
+  if (!reading.ok) return reading
+  const verdict = command.good && isWithin(step.value, reading.value) ? 'good' : 'not-good'
+  const { id } = step.value
+  return done([
+    {
+      type: 'check-answered',
+      version: 1,
+      step: id,
+      verdict,
+      reading: reading.value,
+      note: command.note.trim(),
+    },
+  ])
+}
+
+function readGauge(step: Check, { reading, good }: AnswerCheck): Outcome<Answer['reading']> {
+  if (step.reading === undefined)
+    return reading === null ? done(null) : refused('check-without-reading', { step: step.name })
+  if (reading === null) return good ? refused('check-reading-missing', { step: step.name }) : done(null)
+  const length = parseLength(reading, 'mm')
+  if (!length.ok) return length
+  if (length.value < 0) return refused('number-negative', { typed: reading.trim() })
+  return done({ typed: reading, length_nm: length.value })
+}
+
+function isWithin({ reading: limits }: Check, reading: Answer['reading']): boolean {
+  if (limits === undefined) return true
+  return reading !== null && reading.length_nm >= limits.least && reading.length_nm <= limits.most
+}

@@ -1,0 +1,108 @@
+import { readMarks } from '../../bearing/index.ts'
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import type { EngineSpec, Fit } from '../../engine/index.ts'
+import { readReason } from '../../tightening/index.ts'
+import { bearingAt, candidatesAt, undecidedProblem } from '../shells/bearing-at.ts'
+import type { BuildCommand } from './commands.ts'
+import type { BuildEvent, Half, ShellChoice } from '../events/events.ts'
+import { stepToWorkOn } from './order-of-steps.ts'
+import type { BearingProposal, ProposedHalf } from '../shells/proposal-at.ts'
+import { proposalsFor } from '../shells/proposals.ts'
+import { halfKey, type BuildState } from '../events/state.ts'
+import { firstFitted, fitOf, halvesOf } from '../steps/steps.ts'
+
+type NoteMarks = Extract<BuildCommand, { type: 'note-marks' }>
+type ChooseShells = Extract<BuildCommand, { type: 'choose-shells' }>
+
+/** Marks may be noted again until a shell that was chosen by them is in place. */
+export function noteMarks(
+  spec: EngineSpec,
+  state: BuildState,
+  command: NoteMarks,
+): Outcome<readonly BuildEvent[]> {
+  const step = stepToWorkOn(spec, state, command.step, 'note-marks')
+  if (!step.ok) return step
+  const { id, part } = step.value
+  const fit = fitOf(spec, step.value.fit)
+  const free = withoutShells(state, fit)
+  if (!free.ok) return free
+  const marks = readMarks(command.typed, fit[part], fit.positions)
+  if (!marks.ok) return marks
+  const common = { version: 1, step: id, fit: fit.id, part } as const
+  return done([{ type: 'marks-noted', ...common, marks: [...marks.value], typed: command.typed }])
+}
+
+/** Shells may be chosen again until one of them is in place. */
+export function chooseShells(
+  spec: EngineSpec,
+  state: BuildState,
+  command: ChooseShells,
+): Outcome<readonly BuildEvent[]> {
+  const step = stepToWorkOn(spec, state, command.step, 'choose-shells')
+  if (!step.ok) return step
+  const fit = fitOf(spec, step.value.fit)
+  const free = withoutShells(state, fit)
+  if (!free.ok) return free
+  const proposals = proposalsFor(spec, state, fit.id)
+  if (proposals.length === 0) return refused('marks-missing', { fit: fit.name })
+
+  const stray = command.others.find(({ position }) => !fit.positions.includes(position))
+  if (stray !== undefined) return refused('position-not-in-fit', { position: stray.position, fit: fit.name })
+  const others = new Map(command.others.map((other) => [halfKey(other.position, other.half), other]))
+  const choices: ShellChoice[] = []
+  for (const [position, half] of halvesOf(fit)) {
+    const proposal = proposals.find((each) => each.position === position)!
+    const bearing = bearingAt(state, fit, position)
+    if (bearing.basis === 'undecided') return { ok: false, problem: undecidedProblem(bearing) }
+    const choice = chooseHalf(half, proposal, others.get(halfKey(position, half)))
+    if (!choice.ok) return choice
+    const { undersize } = bearing
+    choices.push(undersize === null ? choice.value : { ...choice.value, undersize })
+  }
+  const pairs = checkPairs(state, fit, choices)
+  return pairs.ok
+    ? done([{ type: 'shells-chosen', version: 1, step: step.value.id, fit: fit.id, choices }])
+    : pairs
+}
+
+/** Refuses `shell-in-place` while a shell of the fit is. */
+export function withoutShells(state: BuildState, fit: Fit): Outcome<null> {
+  const fitted = firstFitted(state, fit)
+  return fitted === null ? done(null) : refused('shell-in-place', { position: fitted[0], half: fitted[1] })
+}
+
+function chooseHalf(
+  half: Half,
+  proposal: BearingProposal,
+  other: ChooseShells['others'][number] | undefined,
+): Outcome<ShellChoice> {
+  const { position } = proposal
+  const proposed = proposal[half]
+  if (proposed !== null && (other === undefined || other.grade === proposed.grade))
+    return done(asProposed(position, half, proposed))
+  if (other === undefined) return refused('shell-undecided', { position, half })
+  const reason = readReason(other.reason, `why ${position}, ${half} half, gets ${other.grade}`)
+  return reason.ok ? done({ position, half, grade: other.grade, by: 'person', reason: reason.value }) : reason
+}
+
+function asProposed(position: string, half: Half, { grade, by, reason, label }: ProposedHalf): ShellChoice {
+  const choice = { position, half, grade, by, reason: by === 'person' ? reason : null }
+  return label === undefined ? choice : { ...choice, label }
+}
+
+/** A person may overrule a proposal, not the spec's rule for which grades may share a bearing. */
+function checkPairs(state: BuildState, fit: Fit, choices: readonly ShellChoice[]): Outcome<null> {
+  const known = fit.grades.map(({ grade }) => grade)
+  const unknown = choices.find(({ grade }) => !known.includes(grade))
+  if (unknown !== undefined)
+    return refused('grade-unknown', { place: unknown.position, grade: unknown.grade, known })
+  for (const position of fit.positions) {
+    const [upper = '', lower = ''] = choices
+      .filter((each) => each.position === position)
+      .map(({ grade }) => grade)
+    const allowed = candidatesAt(bearingAt(state, fit, position))
+    if (!allowed.some((pair) => pair.upper === upper && pair.lower === lower))
+      return refused('pair-not-allowed', { position, upper, lower })
+  }
+  return done(null)
+}

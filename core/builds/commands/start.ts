@@ -1,0 +1,56 @@
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import type { EngineSpec } from '../../engine/index.ts'
+import { audit } from '../../audit/index.ts'
+import type { BuildEvent } from '../events/events.ts'
+
+/** What is asked for when a build is begun. Texts come as typed. */
+export interface NewBuild {
+  readonly name: string
+  readonly serial: string
+  readonly person: string
+  /** An apprentice builds it; false when absent. */
+  readonly apprentice?: boolean
+  /** SHA-256 of the spec's text, in hexadecimal. */
+  readonly specSha256: string
+}
+
+/** Length of the longest name, serial number and person's name. */
+const longest = 80
+
+/**
+ * The first event of a build. Refuses `engine-faulty` where `audit` finds a fault in the spec,
+ * `build-name-missing`, `person-missing`, `text-too-long`.
+ */
+export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEvent> {
+  if (audit(spec).some(({ weight }) => weight === 'fault'))
+    return refused('engine-faulty', { engine: spec.name })
+  const person = readPerson(asked.person)
+  if (!person.ok) return person
+  const name = asked.name.trim()
+  if (name === '') return refused('build-name-missing', {}, 'name')
+  if (name.length > longest) return refused('text-too-long', { what: 'name', most: longest }, 'name')
+  const serial = asked.serial.trim()
+  if (serial.length > longest)
+    return refused('text-too-long', { what: 'serial number', most: longest }, 'serial')
+  const { id, revision } = spec
+  const { specSha256 } = asked
+  return done({
+    type: 'build-started',
+    version: 1,
+    spec: id,
+    specRevision: revision,
+    specSha256,
+    name,
+    serial,
+    ...(asked.apprentice === true && { apprentice: true as const }),
+  })
+}
+
+/** The name of who acts, which stands beside every entry. Refuses `person-missing`, `text-too-long`. */
+export function readPerson(typed: string): Outcome<string> {
+  const person = typed.trim()
+  if (person === '') return refused('person-missing', {}, 'person')
+  return person.length > longest
+    ? refused('text-too-long', { what: 'name of who acts', most: longest }, 'person')
+    : done(person)
+}

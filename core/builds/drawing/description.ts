@@ -1,0 +1,33 @@
+import type { Grade, EngineSpec } from '../../engine/index.ts'
+import type { Units } from '../../tightening/index.ts'
+import type { RecordedEvent } from '../events/events.ts'
+import type { Stamp } from '../events/stamp.ts'
+import type { BuildState } from '../events/state.ts'
+
+/** What one thing of the drawing is and what became of it, in words. */
+export interface Tell {
+  readonly title: string
+  readonly lines: readonly TellLine[]
+  /** The shell's, to be shown with its colour and pattern beside the words. */
+  readonly grade?: Grade
+}
+
+/** `flagged` wants an answer or another look; `next` is to be done now; `open` later. */
+export interface TellLine {
+  readonly text: string
+  readonly state: 'plain' | 'open' | 'next' | 'done' | 'flagged'
+  /** Who did or noted it, and when. */
+  readonly by?: Stamp
+}
+
+/** A build as it is told of: its spec, where it stands, and all its entries, which know who did what. */
+export interface Told {
+  readonly spec: EngineSpec
+  readonly state: BuildState
+  readonly entries: readonly RecordedEvent[]
+  readonly units: Units
+}
+
+export function plain(text: string): TellLine {
+  return { text, state: 'plain' }
+}

@@ -1,0 +1,165 @@
+import { verdictText, wholeRange, type Verdict } from '../../bearing/index.ts'
+import type { BeadState, BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../../layout/index.ts'
+import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../../quantity/index.ts'
+import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
+import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../../tightening/index.ts'
+import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
+import { clearanceAt } from '../shells/clearance-at.ts'
+import { halves, type Half } from '../events/events.ts'
+import { faceOfStep } from '../steps/face-of-step.ts'
+import { proposalsFor } from '../shells/proposals.ts'
+import { nextHalf } from '../shells/next-half.ts'
+import { notesOn } from './notes.ts'
+import { halfKey, type BuildState } from '../events/state.ts'
+import { procedureOf } from '../steps/steps.ts'
+
+/**
+ * What the drawing of a step shows of the build: the step's face, every shell chosen or, while choosing,
+ * proposed, the fasteners of the face as far as they have come, whose turn it is where the step is a run or fits
+ * shells, and what is to be noted beside it. `unit` is the one of the wrench in hand, `picked` what was tapped.
+ */
+export function drawingFacts(
+  spec: EngineSpec,
+  state: BuildState,
+  step: Step,
+  unit: TorqueUnit = 'N·m',
+  picked: string | null = null,
+): DrawingFacts {
+  const next = nextHalf(spec, state, step, picked)
+  const face = faceOfStep(spec, step)
+  const procedure = step.kind === 'run-procedure' ? procedureOf(spec, step.procedure) : null
+  const run = procedure === null ? undefined : state.runs[procedure.id]
+  const shown = step.kind === 'choose-shells' ? withProposal(spec, state, step.fit) : state
+  return {
+    face,
+    bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(shown, fit))),
+    fasteners: fastenersOn(spec, state, face, procedure),
+    path: procedure === null ? null : pathOf(procedure, run),
+    nextHalf: next && halfKey(next.position, next.half),
+    callout: next ? `fit ${next.grade}` : procedure === null ? null : calloutOf(procedure, run, unit),
+    notes: notesOn(spec, state, face),
+    beads: beadsOn(spec, state, step, face),
+  }
+}
+
+/**
+ * While shells are being chosen, those that are proposed are on the drawing already; none of them can be in
+ * place.
+ */
+function withProposal(spec: EngineSpec, state: BuildState, fit: string): BuildState {
+  if (state.shells[fit] !== undefined) return state
+  const proposed = proposalsFor(spec, state, fit).flatMap((proposal) =>
+    halves.flatMap((half) => {
+      const { position } = proposal
+      const wanted = proposal[half]
+      if (wanted === null) return []
+      const { grade, by, label } = wanted
+      return [{ position, half, grade, by, reason: null, ...(label !== undefined && { label }) }]
+    }),
+  )
+  return { ...state, shells: { ...state.shells, [fit]: proposed } }
+}
+
+function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, BearingFact])[] {
+  return fit.positions.map((position) => {
+    const upper = halfFact(state, fit, position, 'upper')
+    const lower = halfFact(state, fit, position, 'lower')
+    const known = clearanceAt(state, fit, position)
+    const clearance = known === null ? null : formatMicrometres(known.clearance.nominal)
+    const flag = flagOf(bearingAt(state, fit, position))
+    const withinLimits = known === null || known.within === 'inside'
+    return [
+      position,
+      {
+        ...{ upper, lower, clearance, withinLimits },
+        ...(known !== null && !withinLimits && { judged: judgedText(fit, known.within) }),
+        ...(flag !== null && { flag }),
+      },
+    ]
+  })
+}
+
+/** `too loose, 20 to 47 µm allowed`. */
+function judgedText({ clearance }: Fit, within: Verdict): string {
+  return `${verdictText[within]}, ${wholeRange(clearance)} allowed`
+}
+
+/** What a person has to look at before the bearing is closed; null where nothing is. */
+function flagOf({ basis, sizeDispute, shapeFaults }: BearingCase): string | null {
+  if (basis === 'undecided')
+    return sizeDispute?.reason === null ? 'declared size and reading differ' : 'mark and readings differ'
+  return shapeFaults.length > 0 ? 'out of shape' : null
+}
+
+function halfFact(state: BuildState, fit: Fit, position: string, half: Half): HalfFact | null {
+  const choice = state.shells[fit.id]?.find((each) => each.position === position && each.half === half)
+  const grade = fit.grades.find((each) => each.grade === choice?.grade)
+  if (grade === undefined) return null
+  const { colour, pattern } = grade
+  return { grade: grade.grade, colour, pattern, fitted: state.fitted.has(halfKey(position, half)) }
+}
+
+/**
+ * The fasteners of a face that were or are to be pulled: by the procedure in hand, else by the last one that
+ * was begun.
+ */
+function fastenersOn(
+  spec: EngineSpec,
+  state: BuildState,
+  face: string,
+  inHand: Procedure | null,
+): DrawingFacts['fasteners'] {
+  const begun = spec.procedures.filter(({ id }) => state.runs[id] !== undefined && id !== inHand?.id)
+  const progress = new Map(
+    [...begun, ...(inHand === null ? [] : [inHand])].flatMap((procedure) => [
+      ...fastenerStates(procedure, state.runs[procedure.id]),
+    ]),
+  )
+  return Object.fromEntries(
+    spec.fasteners
+      .filter((fastener) => fastener.face === face && progress.has(fastener.id))
+      .map(({ id, number }): [string, FastenerFact] => {
+        const { state, share } = progress.get(id)!
+        return [id, { number, state, share }]
+      }),
+  )
+}
+
+function pathOf(procedure: Procedure, run: Run | undefined): DrawingFacts['path'] {
+  const from = lastLivePull(run)?.fastener ?? null
+  const to = nextPull(procedure, run)?.fastener ?? null
+  return from === null || to === null || from === to ? null : { from, to }
+}
+
+function calloutOf(procedure: Procedure, run: Run | undefined, unit: TorqueUnit): string | null {
+  const next = run === undefined ? null : nextPull(procedure, run)
+  const pass = next === null ? undefined : procedure.passes[next.pass]
+  if (next === null || pass === undefined) return null
+  const window = windowOf(pass, next.fastener)
+  if (window?.kind === 'angle') return formatAngle(window.target)
+  if (window?.kind === 'torque') return formatTorque(window.target, unit)
+  switch (pass.kind) {
+    case 'seat':
+      return 'by hand'
+    case 'loosen':
+      return 'loosen'
+    case 'length':
+    case 'stretch':
+      return 'measure'
+    default:
+      return null
+  }
+}
+
+/** The bead that the step lays, and those of the face that are laid. */
+function beadsOn(spec: EngineSpec, state: BuildState, step: Step, face: string): DrawingFacts['beads'] {
+  const toLay = step.kind === 'lay-bead' ? step.bead : null
+  return Object.fromEntries(
+    spec.beads
+      .filter((bead) => bead.face === face)
+      .flatMap(({ id }): readonly (readonly [string, BeadState])[] => {
+        if (state.beads[id] !== undefined) return [[id, 'laid']]
+        return id === toLay ? [[id, 'to-lay']] : []
+      }),
+  )
+}

@@ -1,0 +1,85 @@
+import type { NoteFact } from '../../layout/index.ts'
+import { formatLength, nanometres } from '../../quantity/index.ts'
+import type { EngineSpec, Procedure, Step } from '../../engine/index.ts'
+import { flagInShort, livePulls, openFlags, showLengths, windowOf, type Run } from '../../tightening/index.ts'
+import { faceOfStep } from '../steps/face-of-step.ts'
+import type { BuildState, CheckAnswer } from '../events/state.ts'
+
+type Check = Extract<Step, { kind: 'check' }>
+
+/**
+ * What is noted beside the drawing of a face: flags of its runs without an answer and checks that went wrong, then what
+ * was measured there. Each thing has one note, which says all that is to be said of it.
+ */
+export function notesOn(spec: EngineSpec, state: BuildState, face: string): readonly NoteFact[] {
+  const runs = spec.procedures.flatMap((procedure) => {
+    const run = state.runs[procedure.id]
+    return procedure.face === face && run !== undefined ? [{ procedure, run }] : []
+  })
+  const checks = spec.steps.flatMap((step) => {
+    const answer = state.checks[step.id]
+    const about = step.kind === 'check' ? placeOfCheck(spec, step, face) : null
+    return step.kind !== 'check' || answer === undefined || about === null
+      ? []
+      : [noteOf(step, answer, about)]
+  })
+  const notes = [
+    ...runs.flatMap(({ run, procedure }) => flagNotes(procedure, run)),
+    ...checks.filter((note) => note?.kind === 'open'),
+    ...checks.filter((note) => note?.kind === 'measured'),
+    ...runs.flatMap(({ run, procedure }) => gapNotes(procedure, run)),
+  ].filter((note) => note !== null)
+  const things = [...new Set(notes.map(({ about }) => about))]
+  return things
+    .map((about) => {
+      const own = notes.filter((note) => note.about === about)
+      const kind = own.some((note) => note.kind === 'open') ? 'open' : 'measured'
+      return { about, kind, texts: own.flatMap(({ texts }) => texts) } as const
+    })
+    .toSorted((one, other) => Number(one.kind === 'measured') - Number(other.kind === 'measured'))
+}
+
+function flagNotes(procedure: Procedure, run: Run): readonly NoteFact[] {
+  return openFlags(run).map((flag) => ({
+    about: flag.fastener === null ? `face/${procedure.face}` : `fastener/${flag.fastener}`,
+    kind: 'open',
+    texts: [flagInShort(procedure, run, flag)],
+  }))
+}
+
+/** The gap of the joint face once all were seated; while its own flag is open, that one says it. */
+function gapNotes(procedure: Procedure, run: Run): readonly NoteFact[] {
+  const flagged = new Set(openFlags(run).map(({ pull }) => pull))
+  return [...livePulls(run).values()].flatMap(({ pass, fastener, number, reading }): readonly NoteFact[] => {
+    const asked = procedure.passes[pass]
+    const window = asked?.kind === 'seat' && fastener === null ? windowOf(asked, null) : null
+    if (window?.kind !== 'length' || reading === null || flagged.has(number)) return []
+    const text = `gap ${reading.value} ${reading.unit}, ${showLengths(window, 'mm')}`
+    return [{ about: `face/${procedure.face}`, kind: 'measured', texts: [text] }]
+  })
+}
+
+/** Where a check belongs on a face: end float at the thrust washers; null where it is not of this face. */
+function placeOfCheck(spec: EngineSpec, step: Check, face: string): string | null {
+  const { endFloat, case: engineCase } = spec
+  const shown = engineCase.faces.find(({ id }) => id === face)?.shows
+  const isAtWashers =
+    step.gap === 'end-float' &&
+    engineCase.saddles.some(({ id, thrust }) => thrust && id === endFloat?.saddle) &&
+    shown === 'saddles'
+  if (isAtWashers) return `thrust/${endFloat?.saddle}`
+  return faceOfStep(spec, step) === face ? `face/${face}` : null
+}
+
+function noteOf(step: Check, { verdict, reading, note }: CheckAnswer, about: string): NoteFact | null {
+  const measured = reading === null ? null : formatLength(nanometres(reading.length_nm), 'mm', 2)
+  if (verdict === 'not-good') {
+    const said = [measured, note === '' ? null : note].filter((each) => each !== null)
+    return {
+      about,
+      kind: 'open',
+      texts: [`${step.name}: ${said.length === 0 ? 'not good' : said.join(', ')}`],
+    }
+  }
+  return measured === null ? null : { about, kind: 'measured', texts: [`${step.name}: ${measured}`] }
+}

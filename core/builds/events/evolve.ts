@@ -1,0 +1,161 @@
+import { evolveRun } from '../../tightening/index.ts'
+import { evolveBearings } from './bearing-record.ts'
+import type { BuildEvent, RecordedEvent } from './events.ts'
+import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
+
+/** What of a recorded event the state is made from. */
+export type Entry = Pick<RecordedEvent, 'seq' | 'event'>
+
+/** The state after one more entry. Any event that `decide` gave is taken as it is: judging is done there. */
+export function evolve(state: BuildState, { seq, event }: Entry): BuildState {
+  if (state.newerFrom !== null) return { ...state, seq }
+  return { ...after(state, event, seq), ...lookedAtAfter(state, event), seq }
+}
+
+/** The state after an entry that `readEvent` cannot read: see `BuildState.newerFrom`. */
+export function evolveUnknown(state: BuildState, seq: number): BuildState {
+  return { ...state, seq, newerFrom: state.newerFrom ?? seq }
+}
+
+/** The state that a build's entries add up to, from the first. */
+export function replay(entries: Iterable<Entry>): BuildState {
+  let state = emptyBuild
+  for (const entry of entries) state = evolve(state, entry)
+  return state
+}
+
+function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
+  switch (event.type) {
+    case 'build-started':
+      return {
+        ...state,
+        started: { name: event.name, serial: event.serial, apprentice: event.apprentice === true },
+      }
+    case 'build-finished':
+      return { ...state, finished: true }
+    case 'build-voided':
+      return { ...state, voided: true }
+    case 'build-amended':
+      return state
+    case 'step-confirmed':
+    case 'step-sent-back':
+      return { ...state, workedOn: { step: event.step } }
+    case 'marks-noted': {
+      const before = state.marks[event.fit] ?? { housing: null, journal: null }
+      const marks = { ...state.marks, [event.fit]: { ...before, [event.part]: event.marks } }
+      const workedOn = { step: event.step }
+      if (sameMarks(before[event.part], event.marks)) return { ...state, marks, workedOn }
+      // What was decided between the old marks and the readings is open again.
+      const bearings = { ...state.bearings, [event.fit]: { ...bearingsIn(state, event.fit), basis: {} } }
+      return { ...state, marks, bearings, shells: without(state.shells, event.fit), workedOn }
+    }
+    case 'shells-chosen':
+      return {
+        ...state,
+        shells: { ...state.shells, [event.fit]: event.choices },
+        workedOn: { step: event.step },
+      }
+    case 'half-fitted':
+      return {
+        ...state,
+        fitted: new Set([...state.fitted, halfKey(event.position, event.half)]),
+        workedOn: { step: event.step },
+      }
+    case 'half-taken-out': {
+      const fitted = withoutMember(state.fitted, halfKey(event.position, event.half))
+      return { ...state, fitted, workedOn: { step: event.step } }
+    }
+    case 'part-fitted':
+      return {
+        ...state,
+        partsFitted: new Set([...state.partsFitted, event.step]),
+        workedOn: { step: event.step },
+      }
+    case 'part-taken-out':
+      return {
+        ...state,
+        partsFitted: withoutMember(state.partsFitted, event.step),
+        workedOn: { step: event.step },
+      }
+    case 'bead-laid':
+      return { ...state, beads: { ...state.beads, [event.bead]: seq }, workedOn: { step: event.step } }
+    case 'bead-wiped-off':
+      return { ...state, beads: without(state.beads, event.bead), workedOn: { step: event.step } }
+    case 'check-answered': {
+      const { step, verdict, reading, note } = event
+      return { ...state, checks: { ...state.checks, [step]: { verdict, reading, note } }, workedOn: { step } }
+    }
+    case 'readings-noted':
+    case 'readings-withdrawn':
+    case 'undersize-declared':
+    case 'basis-decided':
+    case 'shells-pinned':
+    case 'shells-released':
+    case 'tray-noted':
+    case 'thread-read': {
+      const { fit, step } = event
+      const bearings = { ...state.bearings, [fit]: evolveBearings(bearingsIn(state, fit), event) }
+      const shells = event.type === 'thread-read' ? state.shells : without(state.shells, fit)
+      return { ...state, bearings, shells, workedOn: { step } }
+    }
+    case 'run-started':
+    case 'fasteners-declared-new':
+    case 'fastener-pulled':
+    case 'pull-taken-back':
+    case 'problem-noted':
+    case 'flag-answered':
+    case 'fastener-loosened':
+    case 'fastener-replaced':
+    case 'pass-repeated':
+    case 'run-restarted':
+    case 'run-paused':
+    case 'run-resumed': {
+      const { procedure } = event
+      const runs = { ...state.runs, [procedure]: evolveRun(state.runs[procedure], event) }
+      return { ...state, runs, workedOn: { procedure } }
+    }
+    default:
+      return event satisfies never
+  }
+}
+
+/** What a second person said of a step counts until something more is done to it. */
+function lookedAtAfter(
+  { confirmed, sentBack }: BuildState,
+  event: BuildEvent,
+): Pick<BuildState, 'confirmed' | 'sentBack'> {
+  const left = { confirmed: untouchedBy(event, confirmed), sentBack: untouchedBy(event, sentBack) }
+  if (event.type !== 'step-confirmed' && event.type !== 'step-sent-back') return left
+  const { step, second, procedure } = event
+  return event.type === 'step-confirmed'
+    ? { ...left, confirmed: { ...left.confirmed, [step]: { second, procedure } } }
+    : { ...left, sentBack: { ...left.sentBack, [step]: { second, procedure, reason: event.reason } } }
+}
+
+/** The very same record where the event is about none of its steps. */
+function untouchedBy<Said extends Confirmation>(
+  event: BuildEvent,
+  said: Readonly<Record<string, Said>>,
+): Readonly<Record<string, Said>> {
+  const touched = Object.entries(said).find(
+    ([step, { procedure }]) =>
+      ('step' in event && event.step === step) ||
+      (procedure !== null && 'procedure' in event && event.procedure === procedure),
+  )
+  return touched === undefined ? said : without(said, touched[0])
+}
+
+function sameMarks(before: Marks, now: readonly (string | null)[]): boolean {
+  return before !== null && before.length === now.length && now.every((mark, index) => mark === before[index])
+}
+
+function without<Value>(
+  record: Readonly<Record<string, Value>>,
+  key: string,
+): Readonly<Record<string, Value>> {
+  return Object.fromEntries(Object.entries(record).filter(([each]) => each !== key))
+}
+
+function withoutMember(set: ReadonlySet<string>, member: string): ReadonlySet<string> {
+  return new Set([...set].filter((each) => each !== member))
+}

@@ -1,0 +1,87 @@
+import type { Run } from '../../tightening/index.ts'
+import { untouched, type BearingRecord } from './bearing-record.ts'
+import type { Half, ShellChoice } from './events.ts'
+
+/** How far a build has come: what its events add up to. Ids are the spec's. */
+export interface BuildState {
+  /** The last event's sequence number; 0 before the first. */
+  readonly seq: number
+  readonly started: { readonly name: string; readonly serial: string; readonly apprentice: boolean } | null
+  /** By fit id: the marks in the order of the fit's positions; null where a mark is worn away. */
+  readonly marks: Readonly<Record<string, { readonly housing: Marks; readonly journal: Marks }>>
+  /**
+   * By fit id: one choice for each half of each position. Absent once the marks that it was made from have
+   * changed.
+   */
+  readonly shells: Readonly<Record<string, readonly ShellChoice[]>>
+  /** By fit id: readings, undersizes, pins, the tray. Ask `bearingsIn`. */
+  readonly bearings: Readonly<Record<string, BearingRecord>>
+  /** Halves in place, as `M2/upper`. */
+  readonly fitted: ReadonlySet<string>
+  /** Steps of the kind fit-part that are done. */
+  readonly partsFitted: ReadonlySet<string>
+  /** By bead id: the sequence number of the entry at which it was laid. */
+  readonly beads: Readonly<Record<string, number>>
+  /** By step id: the last answer. */
+  readonly checks: Readonly<Record<string, CheckAnswer>>
+  /** By procedure id. */
+  readonly runs: Readonly<Record<string, Run>>
+  /** What the last entry was about, so that a person comes back to where the work was left. */
+  readonly workedOn: { readonly step: string } | { readonly procedure: string } | null
+  /** By step id: who looked at it as a second person. Falls away when anything more is done in the step. */
+  readonly confirmed: Readonly<Record<string, Confirmation>>
+  /** By step id: who wants it done again, and why. Falls away when anything more is done in the step. */
+  readonly sentBack: Readonly<Record<string, Confirmation & { readonly reason: string }>>
+  readonly finished: boolean
+  /** Said not to count; nothing is added any more. */
+  readonly voided: boolean
+  /**
+   * The first entry that a newer program made and this one cannot read; null when there is none. What follows
+   * it cannot be understood either, so the state stays as it was before it, and nothing may be added.
+   */
+  readonly newerFrom: number | null
+}
+
+/** Null until that part's marks were noted. */
+export type Marks = readonly (string | null)[] | null
+
+export interface CheckAnswer {
+  readonly verdict: 'good' | 'not-good'
+  readonly reading: { readonly typed: string; readonly length_nm: number } | null
+  readonly note: string
+}
+
+export interface Confirmation {
+  readonly second: string
+  /** Of a step that runs one; null for any other. */
+  readonly procedure: string | null
+}
+
+export const emptyBuild: BuildState = {
+  seq: 0,
+  started: null,
+  marks: {},
+  shells: {},
+  bearings: {},
+  fitted: new Set(),
+  partsFitted: new Set(),
+  beads: {},
+  checks: {},
+  runs: {},
+  workedOn: null,
+  confirmed: {},
+  sentBack: {},
+  finished: false,
+  voided: false,
+  newerFrom: null,
+}
+
+/** How a half of a bearing is named in `fitted` and on the drawing. */
+export function halfKey(position: string, half: Half): string {
+  return `${position}/${half}`
+}
+
+/** What was measured of a fit's bearings and decided about them. */
+export function bearingsIn(state: BuildState, fit: string): BearingRecord {
+  return state.bearings[fit] ?? untouched
+}

@@ -1,0 +1,87 @@
+import type { EngineSpec } from '../engine/index.ts'
+import { numberOf } from '../tightening/index.ts'
+import type { RecordedEvent } from './events/events.ts'
+
+/** One word by which a build is found again, and what it was said of. */
+export interface Mention {
+  readonly kind: 'engine' | 'name' | 'serial' | 'person' | 'part' | 'flag'
+  /** As `searchWords` writes it. */
+  readonly word: string
+}
+
+/** More words than anybody types for a search. */
+const mostWords = 40
+
+/**
+ * The words by which a text is found: small letters and digits, accents off, in order, none twice. A text like `F-201`
+ * gives `f`, `201` and `f201`, so that it is found with and without its hyphen.
+ */
+export function searchWords(text: string): readonly string[] {
+  return words(text, (parts) => (parts.length > 1 ? [...parts, parts.join('')] : parts))
+}
+
+/**
+ * What is looked for when somebody types a text: a `F-201` as `f201` alone, which narrows most and is also what a serial
+ * number without the hyphen is found by.
+ */
+export function typedWords(text: string): readonly string[] {
+  return words(text, (parts) => (parts.length > 0 ? [parts.join('')] : []))
+}
+
+function words(text: string, of: (parts: readonly string[]) => readonly string[]): readonly string[] {
+  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
+  const found = plain
+    .split(/\s+/)
+    .flatMap((word) => of(word.split(/[^\p{L}\p{N}]+/u).filter((part) => part !== '')))
+  return [...new Set(found)].slice(0, mostWords)
+}
+
+/**
+ * What an entry adds to the words by which its build is found: names, who made it, the shells and parts that were put in,
+ * and what became of a fastener that was flagged. A pull that went well adds only its person: every build of an engine
+ * has the same fasteners.
+ */
+export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEvent, 'person' | 'event'>) {
+  const mentions: Mention[] = []
+  const say = (kind: Mention['kind'], ...texts: readonly (string | null)[]) => {
+    for (const word of texts.flatMap((text) => searchWords(text ?? ''))) mentions.push({ kind, word })
+  }
+  say('person', person)
+  switch (event.type) {
+    case 'build-started':
+      say('engine', spec.name, spec.id)
+      say('name', event.name)
+      say('serial', event.serial)
+      break
+    case 'shells-chosen':
+      say('part', ...new Set(event.choices.map(({ grade }) => grade)))
+      break
+    case 'part-fitted':
+      say('part', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+      break
+    case 'fasteners-declared-new':
+      say('part', spec.fastenerGroups.find(({ id }) => id === event.group)?.name ?? event.group)
+      break
+    case 'fastener-pulled':
+      if (event.verdict === 'unread' || event.verdict === 'within') break
+      say('flag', event.verdict, numberOf(spec, event.fastener))
+      break
+    case 'fastener-replaced':
+      say('flag', 'replaced', numberOf(spec, event.fastener))
+      break
+    case 'problem-noted':
+      say('flag', 'problem', numberOf(spec, event.fastener), event.text)
+      break
+    case 'check-answered':
+      if (event.verdict === 'not-good')
+        say('flag', 'not good', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+      break
+    case 'step-confirmed':
+    case 'step-sent-back':
+      say('person', event.second)
+      break
+    default:
+      break
+  }
+  return mentions
+}

@@ -1,0 +1,27 @@
+import type { Length } from '../../quantity/index.ts'
+import type { EngineSpec } from '../../engine/index.ts'
+import type { RecordedEvent } from '../events/events.ts'
+import { stampOf, type Stamp } from '../events/stamp.ts'
+import type { CheckAnswer } from '../events/state.ts'
+
+/** One answer to a check. Earlier answers stay beside the one that counts. */
+export interface SheetCheck extends Stamp, CheckAnswer {
+  readonly step: string
+  readonly limits: { readonly least: Length; readonly most: Length } | null
+  /** False when the check was answered again later. */
+  readonly counts: boolean
+}
+
+export function checksOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetCheck[] {
+  const last = new Map<string, number>()
+  for (const { seq, event } of entries) if (event.type === 'check-answered') last.set(event.step, seq)
+  return entries.flatMap((entry) => {
+    const { event } = entry
+    if (event.type !== 'check-answered') return []
+    const step = spec.steps.find(({ id }) => id === event.step)
+    const { verdict, reading, note } = event
+    const limits = (step?.kind === 'check' ? step.reading : undefined) ?? null
+    const counts = last.get(event.step) === entry.seq
+    return [{ ...stampOf(entry), step: step?.name ?? event.step, verdict, reading, note, limits, counts }]
+  })
+}

@@ -1,0 +1,117 @@
+import { torqueAtFastener } from '../../tightening/index.ts'
+import type { BuildSheet, SheetStep } from './sheet.ts'
+import type { SheetBearing } from './fits.ts'
+import type { SheetCheck } from './checks.ts'
+import type { SheetPull, SheetRun } from './runs.ts'
+
+/** One thing of two builds side by side; null where a build does not have it. */
+export interface Compared<Thing> {
+  /** What it is, in the words of the sheet: a bearing, a check, a fastener in a pass. */
+  readonly about: string
+  readonly first: Thing | null
+  readonly second: Thing | null
+  readonly same: boolean
+}
+
+/** Two builds of the same engine, side by side, in the order of the spec. Of what was done twice, the last counts. */
+export interface Comparison {
+  /** Whether both were built by the same revision of the spec, to the letter. */
+  readonly sameSpec: boolean
+  /** Marks, shells and clearance of each bearing. */
+  readonly bearings: readonly Compared<SheetBearing>[]
+  readonly checks: readonly Compared<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>>[]
+  /** Pulls that stayed, of every run. */
+  readonly pulls: readonly Compared<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>>[]
+  /** How many pulls were taken back, how many flags raised, in each procedure. */
+  readonly runs: readonly Compared<RunCount>[]
+  readonly steps: readonly Compared<Pick<SheetStep, 'done'>>[]
+}
+
+export interface RunCount {
+  readonly pulls: number
+  readonly takenBack: number
+  readonly flags: number
+  /** Whether it went through an order of a person's own. */
+  readonly ownOrder: boolean
+}
+
+/** Two sheets side by side. That both are of one engine is for the caller to see to: what does not match stands alone. */
+export function compareBuilds(first: BuildSheet, second: BuildSheet): Comparison {
+  return {
+    sameSpec: first.build !== null && first.build.specSha256 === second.build?.specSha256,
+    bearings: sideBySide(first, second, bearingsOf, (a, b) =>
+      alike(a, b, (it) => [it.housing, it.journal, it.upper?.grade, it.lower?.grade]),
+    ),
+    checks: sideBySide(first, second, checksOf, (a, b) =>
+      alike(a, b, (it) => [it.verdict, it.reading?.length_nm]),
+    ),
+    pulls: sideBySide(first, second, pullsOf, (a, b) =>
+      alike(a, b, (it) => [
+        it.verdict,
+        it.reading && torqueAtFastener(it.reading),
+        it.reading?.unit,
+        it.outOfOrder === null,
+      ]),
+    ),
+    runs: sideBySide(first, second, runsOf, (a, b) =>
+      alike(a, b, (it) => [it.pulls, it.takenBack, it.flags, it.ownOrder]),
+    ),
+    steps: sideBySide(
+      first,
+      second,
+      ({ steps }) => steps.map((step) => [step.name, { done: step.done }] as const),
+      (a, b) => (a.done === null) === (b.done === null),
+    ),
+  }
+}
+
+type Named<Thing> = readonly (readonly [about: string, thing: Thing])[]
+
+function sideBySide<Thing>(
+  first: BuildSheet,
+  second: BuildSheet,
+  of: (sheet: BuildSheet) => Named<Thing>,
+  isSame: (first: Thing, second: Thing) => boolean,
+): readonly Compared<Thing>[] {
+  const [left, right] = [new Map(of(first)), new Map(of(second))]
+  return [...new Set([...left.keys(), ...right.keys()])].map((about) => {
+    const [a, b] = [left.get(about) ?? null, right.get(about) ?? null]
+    return { about, first: a, second: b, same: a !== null && b !== null && isSame(a, b) }
+  })
+}
+
+function alike<Thing>(a: Thing, b: Thing, facts: (thing: Thing) => readonly unknown[]): boolean {
+  const others = facts(b)
+  return facts(a).every((fact, at) => fact === others[at])
+}
+
+function bearingsOf({ fits }: BuildSheet): Named<SheetBearing> {
+  return fits.flatMap(({ name, rows }) => rows.map((row) => [`${name}, ${row.position}`, row] as const))
+}
+
+function checksOf({ checks }: BuildSheet): Named<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>> {
+  return checks
+    .filter(({ counts }) => counts)
+    .map(({ step, verdict, reading, note }) => [step, { verdict, reading, note }])
+}
+
+function pullsOf({ runs }: BuildSheet): Named<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>> {
+  return runs.flatMap(({ name, pulls }) =>
+    pulls
+      .filter(({ takenBack }) => takenBack === null)
+      .map(({ pass, kind, fastener, instruction, reading, verdict, outOfOrder }) => {
+        const about = `${name}, pass ${pass} (${kind}), ${fastener ?? instruction ?? ''}`
+        return [about, { reading, verdict, outOfOrder }] as const
+      }),
+  )
+}
+
+function runsOf({ runs }: BuildSheet): Named<RunCount> {
+  return runs.map((run: SheetRun) => {
+    const takenBack = run.pulls.filter((pull) => pull.takenBack !== null).length
+    return [
+      run.name,
+      { pulls: run.pulls.length, takenBack, flags: run.flags.length, ownOrder: run.ownOrders.length > 0 },
+    ]
+  })
+}

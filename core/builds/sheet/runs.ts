@@ -1,0 +1,237 @@
+import type { EngineSpec, PassKind, Procedure } from '../../engine/index.ts'
+import {
+  isRunDone,
+  numberOf,
+  numbersOf,
+  windowOf,
+  type Flag,
+  type Pull,
+  type Reading,
+  type Run,
+  type Window,
+} from '../../tightening/index.ts'
+import type { BuildEvent, RecordedEvent } from '../events/events.ts'
+import { stampOf, type Stamp } from '../events/stamp.ts'
+import type { BuildState } from '../events/state.ts'
+
+/** One procedure as it was carried out, every pull in the order in which it was made. */
+export interface SheetRun {
+  readonly name: string
+  readonly started: Stamp | null
+  readonly done: boolean
+  /** Orders that were exchanged for a person's own, by number, and why. */
+  readonly ownOrders: readonly SheetOwnOrder[]
+  /** Groups whose fasteners were declared new. */
+  readonly declaredNew: readonly (Stamp & { readonly group: string })[]
+  readonly pulls: readonly SheetPull[]
+  readonly flags: readonly SheetFlag[]
+  readonly pauses: readonly SheetPause[]
+}
+
+export interface SheetOwnOrder {
+  /** As the spec has it. */
+  readonly given: readonly string[]
+  readonly own: readonly string[]
+  readonly reason: string
+}
+
+export interface SheetPull extends Stamp {
+  readonly number: number
+  /** Counts from 1. */
+  readonly pass: number
+  readonly kind: PassKind
+  /** What was to be done, for an action between passes. */
+  readonly instruction: string | null
+  /** As on the drawing; null for an action. */
+  readonly fastener: string | null
+  readonly where: string | null
+  /** Null where there is nothing to read. */
+  readonly window: Window | null
+  readonly reading: Reading | null
+  /** The wrench it was pulled with; null where none of the shop was chosen. */
+  readonly held: Pull['held']
+  readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
+  readonly outOfOrder: string | null
+  readonly takenBack: (Stamp & { readonly reason: string }) | null
+  readonly stretch: Pull['stretch']
+  /** Why it no longer counts although it was not taken back. */
+  readonly setAside: Pull['setAside']
+}
+
+export interface SheetFlag {
+  readonly number: number
+  readonly about: Flag['about']
+  /** As on the drawing; null where it is about none. */
+  readonly fastener: string | null
+  readonly pull: number | null
+  /** The problem in the person's own words. */
+  readonly text: string | null
+  readonly raised: Stamp
+  readonly answer: (Stamp & { readonly text: string }) | null
+}
+
+export interface SheetPause {
+  readonly paused: Stamp
+  readonly reason: string
+  readonly resumed: Stamp | null
+}
+
+type RunEntry<Type extends BuildEvent['type']> = RecordedEvent & {
+  readonly event: Extract<BuildEvent, { type: Type }>
+}
+
+/** The procedures in the order of the spec's steps. */
+export function runsOn(
+  spec: EngineSpec,
+  state: BuildState,
+  entries: readonly RecordedEvent[],
+): readonly SheetRun[] {
+  return spec.steps.flatMap((step) => {
+    const procedure = spec.procedures.find(({ id }) => step.kind === 'run-procedure' && id === step.procedure)
+    if (procedure === undefined) return []
+    const own = entries.filter(({ event }) => 'procedure' in event && event.procedure === procedure.id)
+    return [runOn(spec, state, procedure, own)]
+  })
+}
+
+function runOn(
+  spec: EngineSpec,
+  state: BuildState,
+  procedure: Procedure,
+  own: readonly RecordedEvent[],
+): SheetRun {
+  const [started] = ofType(own, 'run-started')
+  return {
+    name: procedure.name,
+    started: started === undefined ? null : stampOf(started),
+    done: isRunDone(procedure, state.runs[procedure.id]),
+    ownOrders: ownOrdersOn(spec, procedure, state.runs[procedure.id]),
+    declaredNew: ofType(own, 'fasteners-declared-new').map((entry) => ({
+      ...stampOf(entry),
+      group: spec.fastenerGroups.find(({ id }) => id === entry.event.group)?.name ?? entry.event.group,
+    })),
+    pulls: pullsOn(spec, procedure, state.runs[procedure.id], own),
+    flags: flagsOn(spec, state, procedure, own),
+    pauses: pausesOn(own),
+  }
+}
+
+function ownOrdersOn(
+  spec: EngineSpec,
+  { orders }: Procedure,
+  run: Run | undefined,
+): readonly SheetOwnOrder[] {
+  const { reason = '', orders: own = [] } = run?.ownOrder ?? {}
+  return own.map(({ order, sequence }) => ({
+    given: numbersOf(spec, orders.find(({ id }) => id === order)?.sequence ?? []),
+    own: numbersOf(spec, sequence),
+    reason,
+  }))
+}
+
+function pullsOn(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run | undefined,
+  own: readonly RecordedEvent[],
+): readonly SheetPull[] {
+  const pulls = new Map(run?.pulls.map((each) => [each.number, each]))
+  const takenBack = new Map(
+    ofType(own, 'pull-taken-back').map((entry) => [
+      entry.event.pull,
+      { ...stampOf(entry), reason: entry.event.reason },
+    ]),
+  )
+  return ofType(own, 'fastener-pulled').flatMap((entry) => {
+    const { pull, pass, fastener, reading, verdict, outOfOrder } = entry.event
+    const asked = procedure.passes[pass]
+    if (asked === undefined) return []
+    return [
+      {
+        ...stampOf(entry),
+        number: pull,
+        pass: pass + 1,
+        kind: asked.kind,
+        instruction: asked.kind === 'action' ? asked.instruction : null,
+        fastener: numberOf(spec, fastener),
+        where: spec.fasteners.find(({ id }) => id === fastener)?.where ?? null,
+        window: windowOf(asked, fastener),
+        reading,
+        held: entry.event.held ?? null,
+        verdict,
+        outOfOrder,
+        takenBack: takenBack.get(pull) ?? null,
+        stretch: pulls.get(pull)?.stretch ?? null,
+        setAside: pulls.get(pull)?.setAside ?? null,
+      },
+    ]
+  })
+}
+
+/** Flags are numbered as the run numbers them; who raised and answered each is in the entries. */
+export function flagsOn(
+  spec: EngineSpec,
+  state: BuildState,
+  procedure: Procedure,
+  own: readonly RecordedEvent[],
+): readonly SheetFlag[] {
+  const raisedBy = own.filter(
+    ({ event }) =>
+      event.type === 'problem-noted' ||
+      (event.type === 'fastener-pulled' && event.verdict !== 'unread' && event.verdict !== 'within'),
+  )
+  return (state.runs[procedure.id]?.flags ?? []).flatMap(
+    ({ number, about, fastener, pull, text, answer }) => {
+      const raised = raisedBy[number - 1]
+      const answered =
+        ofType(own, 'flag-answered').find(({ event }) => event.flag === number) ??
+        ofType(own, 'pull-taken-back').find(({ event }) => event.pull === pull) ??
+        answeredByBeginning(own, raised, fastener, about)
+      if (raised === undefined) return []
+      return [
+        {
+          number,
+          about,
+          fastener: numberOf(spec, fastener),
+          pull,
+          text,
+          raised: stampOf(raised),
+          answer: answer === null || answered === undefined ? null : { ...stampOf(answered), text: answer },
+        },
+      ]
+    },
+  )
+}
+
+/** What sets a pull aside answers for it, and a new fastener for one that had too much. */
+function answeredByBeginning(
+  own: readonly RecordedEvent[],
+  raised: RecordedEvent | undefined,
+  fastener: string | null,
+  about: Flag['about'],
+): RecordedEvent | undefined {
+  return own.find(({ seq, event }) => {
+    if (raised === undefined || seq <= raised.seq) return false
+    if (about === 'over') return event.type === 'fastener-replaced' && event.fastener === fastener
+    return (
+      event.type === 'run-restarted' ||
+      event.type === 'pass-repeated' ||
+      (event.type === 'fastener-loosened' && event.fastener === fastener)
+    )
+  })
+}
+
+function pausesOn(own: readonly RecordedEvent[]): readonly SheetPause[] {
+  return ofType(own, 'run-paused').map((entry) => {
+    const resumed = ofType(own, 'run-resumed').find(({ seq }) => seq > entry.seq)
+    return {
+      paused: stampOf(entry),
+      reason: entry.event.reason,
+      resumed: resumed === undefined ? null : stampOf(resumed),
+    }
+  })
+}
+
+function ofType<Type extends BuildEvent['type']>(entries: readonly RecordedEvent[], type: Type) {
+  return entries.filter((entry): entry is RunEntry<Type> => entry.event.type === type)
+}

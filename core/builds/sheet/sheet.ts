@@ -1,0 +1,125 @@
+import type { Caution, EngineSpec, Source, StepKind } from '../../engine/index.ts'
+import type { RecordedEvent } from '../events/events.ts'
+import { evolve, replay } from '../events/evolve.ts'
+import { checksOn, type SheetCheck } from './checks.ts'
+import { correctionsIn, type SheetCorrection } from './corrections.ts'
+import { fitsOn, type SheetFit } from './fits.ts'
+import { runsOn, type SheetRun } from './runs.ts'
+import { stampOf, type Stamp } from '../events/stamp.ts'
+import { emptyBuild, type BuildState } from '../events/state.ts'
+import { awaitsSecondPerson, isWorkDone } from '../steps/steps.ts'
+
+/** All that the printed sheet of a build says, as plain data; units and words are the page's. */
+export interface BuildSheet {
+  readonly engine: {
+    readonly name: string
+    readonly summary: string
+    readonly revision: string
+    readonly source: Source
+  }
+  /** The build's own name and serial number; null before its first entry. */
+  readonly build: { readonly name: string; readonly serial: string; readonly specSha256: string } | null
+  readonly started: Stamp | null
+  readonly finished: Stamp | null
+  /** When the build was said not to count, and why; null where it counts. */
+  readonly voided: (Stamp & { readonly reason: string }) | null
+  /** Whether an apprentice built it. */
+  readonly apprentice: boolean
+  /** Everybody who made an entry, in the order of their first. */
+  readonly people: readonly string[]
+  readonly fits: readonly SheetFit[]
+  readonly runs: readonly SheetRun[]
+  readonly checks: readonly SheetCheck[]
+  readonly steps: readonly SheetStep[]
+  /** Everything that was taken back, taken out, noted or chosen again, in order. */
+  readonly corrections: readonly SheetCorrection[]
+  /** What was added to the build after it was finished, in order. */
+  readonly amendments: readonly (Stamp & { readonly text: string; readonly reason: string })[]
+  readonly cautions: readonly Caution[]
+  /**
+   * What an altered or shortened copy cannot show: how many entries there are, and the first 16 digits of the
+   * last hash.
+   */
+  readonly head: { readonly entries: number; readonly code: string }
+}
+
+/** A step and the entry by which its work was done; null while it is not. */
+export interface SheetStep {
+  readonly name: string
+  readonly kind: StepKind
+  readonly done: Stamp | null
+  /** Who looked at it as a second person, and when; null where nobody did. */
+  readonly second: Stamp | null
+  /** Whether it still waits for a second person. */
+  readonly unconfirmed: boolean
+}
+
+/** The sheet of a build as far as it has come. The entries are all of the build's, from the first. */
+export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]): BuildSheet {
+  const { name, summary, revision, source } = spec
+  const start = entries.find(({ event }) => event.type === 'build-started')
+  const finish = entries.find(({ event }) => event.type === 'build-finished')
+  const state = replay(entries)
+  const last = entries.at(-1)
+  return {
+    engine: { name, summary, revision, source },
+    build: start?.event.type === 'build-started' ? named(start.event) : null,
+    started: start === undefined ? null : stampOf(start),
+    finished: finish === undefined ? null : stampOf(finish),
+    voided: voidedBy(entries),
+    apprentice: state.started?.apprentice === true,
+    people: [...new Set(entries.map(({ person }) => person))],
+    fits: fitsOn(spec, state, entries),
+    runs: runsOn(spec, state, entries),
+    checks: checksOn(spec, entries),
+    steps: stepsOn(spec, state, entries),
+    corrections: correctionsIn(spec, entries),
+    amendments: entries.flatMap((entry) =>
+      entry.event.type === 'build-amended'
+        ? [{ ...stampOf(entry), text: entry.event.text, reason: entry.event.reason }]
+        : [],
+    ),
+    cautions: spec.cautions,
+    head: { entries: entries.length, code: last?.hash.slice(0, 16) ?? '' },
+  }
+}
+
+function named({ name, serial, specSha256 }: Extract<RecordedEvent['event'], { type: 'build-started' }>) {
+  return { name, serial, specSha256 }
+}
+
+function voidedBy(entries: readonly RecordedEvent[]): BuildSheet['voided'] {
+  const entry = entries.find(({ event }) => event.type === 'build-voided')
+  return entry?.event.type === 'build-voided' ? { ...stampOf(entry), reason: entry.event.reason } : null
+}
+
+/** Each step with the entry after which its work was done and stayed so, and who looked at it last. */
+function stepsOn(
+  spec: EngineSpec,
+  atEnd: BuildState,
+  entries: readonly RecordedEvent[],
+): readonly SheetStep[] {
+  const doneBy = new Map<string, Stamp>()
+  const lookedAtBy = new Map<string, Stamp>()
+  let state = emptyBuild
+  for (const entry of entries) {
+    const before = state
+    state = evolve(state, entry)
+    if (entry.event.type === 'step-confirmed')
+      lookedAtBy.set(entry.event.step, { ...stampOf(entry), person: entry.event.second })
+    for (const step of spec.steps) {
+      const isUntouched =
+        step.kind === 'run-procedure' && state.runs[step.procedure] === before.runs[step.procedure]
+      if (isUntouched) continue
+      if (!isWorkDone(spec, state, step)) doneBy.delete(step.id)
+      else if (!doneBy.has(step.id)) doneBy.set(step.id, stampOf(entry))
+    }
+  }
+  return spec.steps.map((step) => ({
+    name: step.name,
+    kind: step.kind,
+    done: doneBy.get(step.id) ?? null,
+    second: atEnd.confirmed[step.id] === undefined ? null : (lookedAtBy.get(step.id) ?? null),
+    unconfirmed: awaitsSecondPerson(spec, atEnd, step),
+  }))
+}

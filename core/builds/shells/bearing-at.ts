@@ -1,0 +1,210 @@
+import {
+  bodyOf,
+  candidatesBetween,
+  candidatesFor,
+  combinedUncertainty,
+  disagreement,
+  measure,
+  proposeBySizes,
+  proposeShells,
+  shapeFaults,
+  sizesFrom,
+  undersized,
+  undersizeOf,
+  type Candidate,
+  type Measured,
+  type Proposal,
+  type Sizes,
+} from '../../bearing/index.ts'
+import { problem, type Outcome, type Problem } from '../../problem/index.ts'
+import { celsius, formatLength, nanometres, type Length } from '../../quantity/index.ts'
+import type { Fit } from '../../engine/index.ts'
+import type { BasisDecision, NotedPins, NotedReadings } from '../events/bearing-record.ts'
+import { bearingsIn, type BuildState } from '../events/state.ts'
+
+/** All that is known of one bearing before its shells are chosen, and what follows from it. */
+export interface BearingCase {
+  readonly position: string
+  /** The fit as it is for this journal: with thicker walls where it was reground. */
+  readonly fit: Fit
+  /** Null where not noted or worn away. */
+  readonly marks: { readonly housing: string | null; readonly journal: string | null }
+  readonly measured: { readonly bore: Measured | null; readonly journal: Measured | null }
+  /** The name of the spec's undersize that the journal is ground to; null for the standard size. */
+  readonly undersize: string | null
+  /** What the measured journal is ground to by its size; null where it was not measured. */
+  readonly groundTo: Outcome<string | null> | null
+  /** Null where the journal measures what it is declared, or nothing tells its size. */
+  readonly sizeDispute: SizeDispute | null
+  /** What a clearance from the readings is uncertain by; zero where nothing was stated. */
+  readonly uncertainty: Length
+  /** Marks that the readings speak against. */
+  readonly disagreements: readonly Problem[]
+  /** Out-of-round and taper beyond what the spec allows. */
+  readonly shapeFaults: readonly Problem[]
+  readonly decision: BasisDecision | null
+  readonly pins: NotedPins | null
+  /**
+   * What decides about the shells. `undecided`: a mark, or the size that the journal is declared, and the readings
+   * differ, and nobody has said which count.
+   */
+  readonly basis: 'marks' | 'readings' | 'undecided'
+  readonly sizes: Outcome<Sizes>
+  readonly byMarks: Proposal
+  /** Null while nothing was measured. A part that was not measured is known by its mark. */
+  readonly byReadings: Proposal<'readings'> | null
+}
+
+/** A journal declared of one size, standard or an undersize, that measures as another. */
+export interface SizeDispute {
+  readonly problem: Problem
+  readonly declared: string | null
+  readonly measured: string | null
+  /** Why the declared size counts all the same; null while nobody has decided. */
+  readonly reason: string | null
+}
+
+/** Thermal expansion of a gauge in 10⁻⁶ per kelvin: steel, NIST J. Res. 99, 31. */
+const gaugeExpansion = 11.5
+
+/** Throws unless the fit has the position. */
+export function bearingAt(state: BuildState, given: Fit, position: string): BearingCase {
+  const index = given.positions.indexOf(position)
+  if (index < 0) throw new Error(`${given.id} has no position ${position}`)
+  const record = bearingsIn(state, given.id)
+  const undersize = record.undersizes[position] ?? null
+  const sized = undersize === null ? null : undersized(given, undersize)
+  const fit = sized?.ok === true ? sized.value : given
+  const noted = state.marks[fit.id]
+  const marks = { housing: noted?.housing?.[index] ?? null, journal: noted?.journal?.[index] ?? null }
+  const bore = record.housing[position]
+  const journal = record.journal[position]
+  const measured = {
+    bore: measuredFrom(fit, position, 'housing', bore),
+    journal: measuredFrom(fit, position, 'journal', journal),
+  }
+  const uncertainty = combinedUncertainty(...[bore, journal].map(uncertaintyOf))
+  const groundTo = measured.journal === null ? null : undersizeOf(given, position, measured.journal.mean)
+  const sizeReason = record.sizeReasons[position] ?? null
+  const sizeDispute = disputeOf(position, undersize, groundTo, measured.journal, sizeReason)
+  const disagreements = [
+    ...(measured.bore === null
+      ? []
+      : disagreement(fit.housing, position, marks.housing, measured.bore.mean, uncertaintyOf(bore))),
+    // A journal of another size is asked about as a whole, not by its mark.
+    ...(measured.journal === null || sizeDispute !== null
+      ? []
+      : disagreement(fit.journal, position, marks.journal, measured.journal.mean, uncertaintyOf(journal))),
+  ]
+  const decision = record.basis[position] ?? null
+  const byMarks = proposeShells({ ...fit, positions: [position] }, [marks.housing], [marks.journal])[0]!
+  const isMeasured = measured.bore !== null || measured.journal !== null
+  const basis =
+    sizeDispute?.reason === null ? 'undecided' : basisOf(isMeasured, decision, disagreements, byMarks)
+  const measuredSizes = sizesFrom(fit, position, { marks, measured })
+  return {
+    position,
+    fit,
+    marks,
+    measured,
+    undersize,
+    groundTo,
+    sizeDispute,
+    uncertainty,
+    disagreements,
+    shapeFaults: [
+      ...(measured.bore === null ? [] : shapeFaults(fit, position, 'bore', measured.bore)),
+      ...(measured.journal === null ? [] : shapeFaults(fit, position, 'journal', measured.journal)),
+    ],
+    decision,
+    pins: record.pins[position] ?? null,
+    basis,
+    sizes:
+      basis === 'undecided'
+        ? { ok: false, problem: undecidedProblem({ position, sizeDispute }) }
+        : basis === 'readings'
+          ? measuredSizes
+          : sizesFrom(fit, position, { marks, measured: { bore: null, journal: null } }),
+    byMarks,
+    byReadings: !isMeasured
+      ? null
+      : measuredSizes.ok
+        ? proposeBySizes(fit, position, measuredSizes.value, uncertainty)
+        : withoutSizes(position, measuredSizes.problem),
+  }
+}
+
+/** The pairs that may be fitted there, from the thinnest to the thickest, each with its clearance where it is known. */
+export function candidatesAt({ fit, position, marks, basis, sizes }: BearingCase): readonly Candidate[] {
+  if (basis !== 'readings' || !sizes.ok) return candidatesFor(fit, position, marks.housing, marks.journal)
+  return candidatesBetween(fit, position, sizes.value)
+}
+
+/**
+ * Readings count by themselves only where the marks give no shells; where both are there, they go before the marks only
+ * when a person says so.
+ */
+function basisOf(
+  isMeasured: boolean,
+  decision: BasisDecision | null,
+  disagreements: readonly Problem[],
+  byMarks: Proposal,
+): BearingCase['basis'] {
+  if (!isMeasured) return 'marks'
+  if (decision !== null) return decision.by
+  if (disagreements.length > 0) return 'undecided'
+  return byMarks.upper === null ? 'readings' : 'marks'
+}
+
+/** Why nothing is chosen while the basis is undecided. */
+export function undecidedProblem({
+  position,
+  sizeDispute,
+}: Pick<BearingCase, 'position' | 'sizeDispute'>): Problem {
+  return sizeDispute?.reason === null ? sizeDispute.problem : problem('basis-undecided', { position })
+}
+
+function disputeOf(
+  place: string,
+  declared: string | null,
+  groundTo: Outcome<string | null> | null,
+  journal: Measured | null,
+  reason: string | null,
+): SizeDispute | null {
+  if (journal === null || groundTo?.ok !== true || groundTo.value === declared) return null
+  const measured = groundTo.value
+  const size = formatLength(journal.mean, 'mm', 4)
+  return {
+    problem: problem('undersize-against-size', { place, declared, size, measured }),
+    declared,
+    measured,
+    reason,
+  }
+}
+
+function measuredFrom(
+  fit: Fit,
+  position: string,
+  part: 'housing' | 'journal',
+  noted: NotedReadings | undefined,
+): Measured | null {
+  if (noted === undefined) return null
+  const body = bodyOf(fit, position, part, celsius(noted.partTemperature.celsius))
+  if (!body.ok) return null
+  const grid = noted.cells.map((plane) => plane.map(({ length_nm }) => nanometres(length_nm)))
+  const gauge = noted.gaugeTemperature
+  return gauge === null
+    ? measure(grid, body.value)
+    : measure(grid, body.value, {
+        expansion: gaugeExpansion,
+        temperature: celsius(gauge.celsius),
+      })
+}
+
+function uncertaintyOf(noted: NotedReadings | undefined): Length {
+  return nanometres(noted?.uncertainty?.length_nm ?? 0)
+}
+
+function withoutSizes(position: string, why: Problem): Proposal<never> {
+  return { position, upper: null, lower: null, clearance: null, within: null, problem: why }
+}

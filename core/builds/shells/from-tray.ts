@@ -1,0 +1,107 @@
+import {
+  againstLimits,
+  assignFromTray,
+  oilClearance,
+  type Assignment,
+  type OpenBearing,
+  type Range,
+  type Tray,
+} from '../../bearing/index.ts'
+import { done, problem, type Outcome } from '../../problem/index.ts'
+import { difference, nanometres, sum } from '../../quantity/index.ts'
+import type { Fit } from '../../engine/index.ts'
+import type { BearingCase } from './bearing-at.ts'
+import type { NotedTray } from '../events/bearing-record.ts'
+import { takeByChart } from './by-chart-from-tray.ts'
+import { noShells, type BearingProposal, type ProposedHalf } from './proposal-at.ts'
+
+const surely = 'Over all bearings at once this comes nearest to the target.'
+const asFarAsTried =
+  'Over all bearings at once this comes nearest to the target of what was tried; there are too many single shells to ' +
+  'try everything.'
+
+/**
+ * The shells of every bearing from the tray, all at once. Bearings whose clearance cannot be told get theirs first: they
+ * have no other choice.
+ */
+export function fromTray(
+  fit: Fit,
+  tray: NotedTray,
+  cases: readonly BearingCase[],
+): readonly BearingProposal[] {
+  const { byChart, left } = takeByChart(tray, cases)
+  const assignment = assignmentOf(
+    fit,
+    left,
+    cases.filter(({ position }) => !byChart.has(position)),
+  )
+  if (!assignment.ok)
+    return cases.map(({ position }) => byChart.get(position) ?? noShells(position, assignment.problem))
+  const { filled, unfilled, proved } = assignment.value
+  return cases.map((bearing) => {
+    const { position, pins, sizes } = bearing
+    const charted = byChart.get(position)
+    if (charted !== undefined) return charted
+    if (!sizes.ok) return noShells(position, sizes.problem)
+    const found = filled.find((each) => each.position === position)
+    if (found === undefined)
+      return noShells(
+        position,
+        unfilled.find((each) => each.position === position)?.problem ??
+          problem('tray-too-small', { place: position }),
+      )
+    const half = (at: 'upper' | 'lower'): ProposedHalf => {
+      const { grade, label } = found[at]
+      const where = label === null ? 'Not in the tray: to be ordered.' : `In the tray: ${label}.`
+      const pinned = pins !== null && pins[at] !== null
+      return pinned
+        ? { grade, by: 'person', reason: pins.reason, label }
+        : {
+            grade,
+            by: 'tray',
+            reason: `${where} ${proved ? surely : asFarAsTried}`,
+            label,
+          }
+    }
+    const { bore, journal } = sizes.value
+    const clearance = oilClearance(bore, journal, found.upper.wall, found.lower.wall)
+    return {
+      position,
+      upper: half('upper'),
+      lower: half('lower'),
+      clearance,
+      within: againstLimits(clearance, fit.clearance),
+      problem: null,
+    }
+  })
+}
+
+/** The tray against all bearings of the fit whose sizes are known. */
+function assignmentOf(fit: Fit, tray: NotedTray, cases: readonly BearingCase[]): Outcome<Assignment> {
+  const open = cases.flatMap((bearing): readonly OpenBearing[] => {
+    const { position, sizes, undersize, pins, uncertainty } = bearing
+    if (!sizes.ok) return []
+    // A bore that may be off by the uncertainty either way draws the limits in by it.
+    const { least, most } = sizes.value.bore
+    const bore: Range =
+      bearing.basis === 'readings'
+        ? { least: difference(least, uncertainty), most: sum(most, uncertainty) }
+        : sizes.value.bore
+    const pinned = { upper: pins?.upper ?? null, lower: pins?.lower ?? null }
+    return [{ position, sizes: { ...sizes.value, bore }, undersize, pinned }]
+  })
+  return open.length === 0
+    ? done({ filled: [], unfilled: [], squaredDeviation: 0, proved: true })
+    : assignFromTray(fit, trayOf(tray), open)
+}
+
+/** The tray as it is given to the search. */
+export function trayOf({ halves, lines }: NotedTray): Tray {
+  return {
+    halves,
+    lines: lines.map((line) => ({
+      ...line,
+      wall: line.wall === null ? null : nanometres(line.wall.length_nm),
+    })),
+  }
+}

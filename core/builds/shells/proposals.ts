@@ -1,0 +1,40 @@
+import { problem } from '../../problem/index.ts'
+import type { EngineSpec, Fit } from '../../engine/index.ts'
+import { bearingAt, type BearingCase } from './bearing-at.ts'
+import { fromTray } from './from-tray.ts'
+import { noShells, proposalAt, type BearingProposal } from './proposal-at.ts'
+import { bearingsIn, type BuildState } from '../events/state.ts'
+import { fitOf } from '../steps/steps.ts'
+
+/** What `proposalsFor` found, by state and fit: a state never changes, and every view of it asks. */
+const known = new WeakMap<BuildState, Map<string, readonly BearingProposal[]>>()
+
+/**
+ * The shells for each position of a fit, as marks, readings, pins and the tray ask for; none while the marks of a part are
+ * missing. Where a tray was noted, all bearings are filled from it at once.
+ */
+export function proposalsFor(spec: EngineSpec, state: BuildState, fitId: string): readonly BearingProposal[] {
+  const marks = state.marks[fitId]
+  if (!marks?.housing || !marks.journal) return []
+  const ofState = known.get(state) ?? new Map<string, readonly BearingProposal[]>()
+  known.set(state, ofState)
+  const found = ofState.get(fitId) ?? proposalsOf(state, fitOf(spec, fitId))
+  ofState.set(fitId, found)
+  return found
+}
+
+function proposalsOf(state: BuildState, fit: Fit): readonly BearingProposal[] {
+  const { tray } = bearingsIn(state, fit.id)
+  const cases = fit.positions.map((position) => bearingAt(state, fit, position))
+  return tray === null
+    ? cases.map((bearing) => shellGone(bearing) ?? proposalAt(bearing))
+    : fromTray(fit, tray, cases)
+}
+
+/** A bearing pinned to a shell of a tray that does not count any more; null for any other. */
+function shellGone({ position, pins }: BearingCase): BearingProposal | null {
+  const gone = [pins?.upper, pins?.lower].flatMap((pin) => (pin && 'label' in pin ? [pin.label] : []))[0]
+  return gone === undefined
+    ? null
+    : noShells(position, problem('tray-line-unknown', { position, label: gone }))
+}

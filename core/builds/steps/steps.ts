@@ -1,0 +1,167 @@
+import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
+import { isRunDone, lastLivePull } from '../../tightening/index.ts'
+import { halves, type Half } from '../events/events.ts'
+import { halfKey, type BuildState } from '../events/state.ts'
+
+/** How a step stands. */
+export interface StepState {
+  readonly step: Step
+  /**
+   * Done, whatever became of the steps before it; open to work on; unconfirmed while only a second person's look is
+   * missing; or waiting for steps before it.
+   */
+  readonly state: 'done' | 'open' | 'unconfirmed' | 'waiting'
+  /** Ids of the open steps that must be done first; empty unless waiting. */
+  readonly waitingFor: readonly string[]
+}
+
+/** Every step of the spec in its order, with how it stands. */
+export function stepStates(spec: EngineSpec, state: BuildState): readonly StepState[] {
+  const undone = new Set(spec.steps.filter((step) => !isStepDone(spec, state, step)))
+  const undoneBefore = (step: Step) => stepsBefore(spec, step).filter((each) => undone.has(each))
+  return spec.steps.map((step) => {
+    if (!undone.has(step)) return { step, state: 'done', waitingFor: [] }
+    const before = undoneBefore(step)
+    if (before.length === 0) {
+      const open = awaitsSecondPerson(spec, state, step) ? 'unconfirmed' : 'open'
+      return { step, state: open, waitingFor: [] }
+    }
+    const first = before.filter((each) => undoneBefore(each).length === 0)
+    return { step, state: 'waiting', waitingFor: first.map(({ id }) => id) }
+  })
+}
+
+/**
+ * The step to work on: the one the last entry was about, if it is still open, so that a build is taken up
+ * where it was left; else the first open one; else the first that waits for a second person. Null when there is none.
+ */
+export function currentStep(spec: EngineSpec, state: BuildState): Step | null {
+  const states = stepStates(spec, state)
+  const open = states.filter((each) => each.state === 'open')
+  const unconfirmed = states.filter((each) => each.state === 'unconfirmed')
+  const left = [...open, ...unconfirmed].find(({ step }) => isWorkedOn(state, step))
+  return (left ?? open[0] ?? unconfirmed[0])?.step ?? null
+}
+
+function isWorkedOn({ workedOn }: BuildState, step: Step): boolean {
+  if (workedOn === null) return false
+  return 'step' in workedOn
+    ? workedOn.step === step.id
+    : step.kind === 'run-procedure' && step.procedure === workedOn.procedure
+}
+
+/**
+ * Whether what the step asks for is there, whatever became of the steps before it; in an apprentice's build,
+ * where the spec wants it, also whether a second person has looked at it.
+ */
+export function isStepDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  return isWorkDone(spec, state, step) && !lacksSecondPerson(state, step)
+}
+
+/** Whether the step's work is done and only the second person's look is missing. */
+export function awaitsSecondPerson(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  return lacksSecondPerson(state, step) && isWorkDone(spec, state, step)
+}
+
+function lacksSecondPerson({ started, confirmed }: BuildState, { id, secondPerson }: Step): boolean {
+  return secondPerson !== undefined && started?.apprentice === true && confirmed[id] === undefined
+}
+
+/** Whether what the step asks for is there, whoever has looked at it. */
+export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  switch (step.kind) {
+    case 'note-marks':
+      return (state.marks[step.fit]?.[step.part] ?? null) !== null
+    case 'choose-shells':
+      return state.shells[step.fit] !== undefined
+    case 'fit-shells':
+      return halvesOf(fitOf(spec, step.fit)).every(([position, half]) =>
+        state.fitted.has(halfKey(position, half)),
+      )
+    case 'run-procedure':
+      return isRunDone(procedureOf(spec, step.procedure), state.runs[step.procedure])
+    case 'fit-part':
+    case 'lay-bead':
+    case 'check':
+      return isCarriedOut(spec, state, step)
+    default:
+      return step satisfies never
+  }
+}
+
+/**
+ * Whether anything of the step is in place that would have to be undone before the steps under it can change.
+ */
+export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): boolean {
+  switch (step.kind) {
+    case 'note-marks':
+    case 'choose-shells':
+      return false
+    case 'fit-shells':
+      return firstFitted(state, fitOf(spec, step.fit)) !== null
+    case 'fit-part':
+      return state.partsFitted.has(step.id)
+    case 'lay-bead':
+      return state.beads[step.bead] !== undefined
+    case 'run-procedure':
+      return lastLivePull(state.runs[step.procedure]) !== null
+    case 'check':
+      return state.checks[step.id]?.verdict === 'good'
+    default:
+      return step satisfies never
+  }
+}
+
+/** A half of the fit that is in place; null when none is. */
+export function firstFitted(state: BuildState, fit: Fit): readonly [position: string, half: Half] | null {
+  return halvesOf(fit).find(([position, half]) => state.fitted.has(halfKey(position, half))) ?? null
+}
+
+/** Both halves of each position of the fit, in its order, upper before lower. */
+export function halvesOf(fit: Fit): readonly (readonly [position: string, half: Half])[] {
+  return fit.positions.flatMap((position) => halves.map((half) => [position, half] as const))
+}
+
+/** What `stepsBefore` found, by step id: a spec never changes, and every confirmation asks. */
+const before = new WeakMap<EngineSpec, Map<string, readonly Step[]>>()
+
+/** The steps that a step of the spec depends on, near and far, in the spec's order. */
+export function stepsBefore(spec: EngineSpec, step: Step): readonly Step[] {
+  const ofSpec = before.get(spec) ?? new Map<string, readonly Step[]>()
+  before.set(spec, ofSpec)
+  const known = ofSpec.get(step.id) ?? lookBefore(spec, step)
+  ofSpec.set(step.id, known)
+  return known
+}
+
+function lookBefore(spec: EngineSpec, step: Step): readonly Step[] {
+  const found = new Set<string>()
+  const look = (ids: readonly string[]) => {
+    for (const each of spec.steps) {
+      if (!ids.includes(each.id) || found.has(each.id)) continue
+      found.add(each.id)
+      look(each.after)
+    }
+  }
+  look(step.after)
+  return spec.steps.filter(({ id }) => found.has(id))
+}
+
+/** The steps that depend on a step, near and far, in the spec's order. */
+export function stepsAfter(spec: EngineSpec, step: Step): readonly Step[] {
+  return spec.steps.filter((each) => stepsBefore(spec, each).some(({ id }) => id === step.id))
+}
+
+/** Throws when the spec has no such fit: `audit` finds that before a build can be started. */
+export function fitOf(spec: EngineSpec, id: string): Fit {
+  const fit = spec.fits.find((each) => each.id === id)
+  if (fit === undefined) throw new Error(`the spec has no fit ${id}`)
+  return fit
+}
+
+/** Throws when the spec has no such procedure: `audit` finds that before a build can be started. */
+export function procedureOf(spec: EngineSpec, id: string): Procedure {
+  const procedure = spec.procedures.find((each) => each.id === id)
+  if (procedure === undefined) throw new Error(`the spec has no procedure ${id}`)
+  return procedure
+}

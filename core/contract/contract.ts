@@ -1,0 +1,118 @@
+import { z } from 'zod'
+import { buildCommand, recordedEvent } from '../builds/index.ts'
+import { pxPerMmBounds, readingDistances } from '../layout/index.ts'
+import { lengthUnits, torqueUnits } from '../quantity/index.ts'
+import { archiveRequests } from './archive.ts'
+import { recordRequests } from './backups.ts'
+import { buildLine } from './build-line.ts'
+import { hostRequests } from './host.ts'
+import { peopleRequests } from './people.ts'
+import { nothing, toldProblem, type ToldProblem } from './problem-message.ts'
+import { wrenchRequests } from './wrenches.ts'
+
+/** How many builds are remembered with the way they were looked at. */
+export const mostKeptViews = 50
+
+const view = z.strictObject({ from: z.enum(['above', 'below']), turn: z.literal([0, 1, 2, 3]) })
+
+/** What a bench keeps between starts: how things are shown, and who stands there. */
+export const preferences = z.strictObject({
+  person: z.string().trim().max(80),
+  torqueUnit: z.enum(torqueUnits),
+  lengthUnit: z.enum(lengthUnits),
+  theme: z.enum(['as-the-system', 'light', 'dark']),
+  /** Distance from which the tightening view is read, in metres. */
+  readingDistance: z.literal(readingDistances),
+  /** Pixels to a millimetre of this bench's screen, as measured against a card; null while nobody has. */
+  screenPxPerMm: z.number().min(pxPerMmBounds.least).max(pxPerMmBounds.most).nullable(),
+  /** How the faces of the builds worked on last were looked at, the latest first. */
+  views: z
+    .array(z.strictObject({ build: z.uuid(), faces: z.record(z.string().max(200), view) }))
+    .max(mostKeptViews),
+  /** Whether keys of one character do anything on the drawing (WCAG 2.1.4); those of a reading always do. */
+  letterKeys: z.boolean(),
+  /** The build that lay open; the window goes back to it at the next start. */
+  atBuild: z.uuid().nullable(),
+})
+export type Preferences = z.output<typeof preferences>
+
+const engineLine = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  summary: z.string(),
+  revision: z.string(),
+  demo: z.boolean(),
+  /** Doubts that the audit has about it; a spec with a fault is listed with `faults` and cannot be built from. */
+  doubts: z.array(toldProblem),
+  /** Names of the steps that a second person looks at where an apprentice builds. */
+  lookedAt: z.array(z.string()),
+  faults: z.array(toldProblem),
+})
+export type EngineLine = z.output<typeof engineLine>
+
+const openBuild = z.strictObject({
+  line: buildLine,
+  /** The text of the spec the build was started with; `readSpec` turns it into an engine. */
+  specText: z.string(),
+  events: z.array(recordedEvent),
+  /** Why nothing can be added, where that is so; null when the build is open for work. */
+  readOnly: toldProblem.nullable(),
+})
+export type OpenBuild = z.output<typeof openBuild>
+
+/**
+ * Everything that the window can ask of its host. Both sides' types come from this table; input and output are parsed on
+ * both ways. A request whose name says a verb other than list, open or read changes the record.
+ */
+export const contract = {
+  ...hostRequests,
+  'preferences.read': { input: nothing, output: preferences },
+  'preferences.keep': { input: preferences.partial(), output: preferences },
+  'engines.list': { input: nothing, output: z.array(engineLine) },
+  'engines.read': {
+    input: z.strictObject({ id: z.string() }),
+    output: z.strictObject({ specText: z.string() }),
+  },
+  /** The builds started last, two hundred at most. */
+  'builds.list': { input: nothing, output: z.array(buildLine) },
+  'builds.start': {
+    input: z.strictObject({
+      engine: z.string(),
+      name: z.string().max(200),
+      serial: z.string().max(200),
+      person: z.string().max(200),
+      /** An apprentice builds it. So it is anyway where the bench keeps the person as one. */
+      apprentice: z.boolean().default(false),
+    }),
+    output: openBuild,
+  },
+  'builds.open': { input: z.strictObject({ build: z.uuid() }), output: openBuild },
+  /** Decides on a command and appends what follows from it; `after` is the last entry the window has seen. */
+  'builds.act': {
+    input: z.strictObject({
+      build: z.uuid(),
+      after: z.int().min(0),
+      person: z.string().max(200),
+      command: buildCommand,
+    }),
+    output: z.strictObject({ events: z.array(recordedEvent) }),
+  },
+  ...archiveRequests,
+  ...recordRequests,
+  ...peopleRequests,
+  ...wrenchRequests,
+} as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>
+
+export type RequestName = keyof typeof contract
+export type Input<Name extends RequestName> = z.input<(typeof contract)[Name]['input']>
+export type ParsedInput<Name extends RequestName> = z.output<(typeof contract)[Name]['input']>
+export type Output<Name extends RequestName> = z.output<(typeof contract)[Name]['output']>
+
+/** What comes back over the wire: thrown errors lose all but their message on the way, so none are thrown. */
+export type Answer<Name extends RequestName> =
+  { readonly ok: true; readonly value: Output<Name> } | { readonly ok: false; readonly problem: ToldProblem }
+
+/** How the window asks; tests and the gallery give it a twin in memory with the same parsing. */
+export interface Client {
+  request<Name extends RequestName>(name: Name, input: Input<Name>): Promise<Answer<Name>>
+}

@@ -1,0 +1,140 @@
+import {
+  currentStep,
+  evolve,
+  replay,
+  stepStates,
+  type BuildCommand,
+  type BuildState,
+  type RecordedEvent,
+} from '../../core/builds/index.ts'
+import type { BuildLine, Client, OpenBuild, ToldProblem } from '../../core/contract/index.ts'
+import { sentenceOf } from '../../core/problem/index.ts'
+import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
+import { asRun } from '../../core/tightening/index.ts'
+import type { OrderDraft } from '../steps/run/order-draft.svelte.ts'
+import type { Crew } from '../people/crew.svelte.ts'
+import { Pause } from './pause.ts'
+
+/** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
+export class BuildInHand {
+  readonly line: BuildLine
+  readonly spec: EngineSpec
+  readonly readOnly: ToldProblem | null
+  /** Who can be at the bench, and who is. */
+  readonly crew: Crew
+  /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
+  readonly pause = new Pause()
+  readonly #client: Client
+  #events = $state.raw<readonly RecordedEvent[]>([])
+  #state = $state.raw<BuildState>(replay([]))
+  #saving = $state(false)
+  #problem = $state.raw<ToldProblem | null>(null)
+  #chosenStep = $state<string | null>(null)
+  #labelsShown = $state(false)
+  #orderInHand = $state.raw<OrderDraft | null>(null)
+
+  readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
+  /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
+  readonly step = $derived.by(() => {
+    const chosen = this.steps.find(({ step }) => step.id === this.#chosenStep)
+    return chosen?.step ?? currentStep(this.spec, this.#state)
+  })
+
+  private constructor(client: Client, opened: OpenBuild, spec: EngineSpec, crew: Crew) {
+    this.#client = client
+    this.line = opened.line
+    this.spec = spec
+    this.readOnly = opened.readOnly
+    this.crew = crew
+    this.#events = opened.events
+    this.#state = replay(opened.events)
+  }
+
+  static from(client: Client, opened: OpenBuild, crew: Crew): BuildInHand | ToldProblem {
+    const read = readSpec(opened.specText)
+    if (read.ok) return new BuildInHand(client, opened, read.spec, crew)
+    const [first] = read.problems
+    return { code: 'spec', path: first?.path ?? '', sentence: first ? sentenceOf(first) : '' }
+  }
+
+  get events() {
+    return this.#events
+  }
+  get state() {
+    return this.#state
+  }
+  get person() {
+    return this.crew.name
+  }
+  /** True from asking until the entry is on disk; nothing counts as confirmed meanwhile. */
+  get saving() {
+    return this.#saving
+  }
+  get problem() {
+    return this.#problem
+  }
+  get last() {
+    return this.#events.at(-1) ?? null
+  }
+
+  /** Whether the order list and the tray labels lie on top of the build. */
+  get labelsShown() {
+    return this.#labelsShown
+  }
+  showLabels(shown: boolean) {
+    this.#labelsShown = shown
+  }
+
+  /** An order of a person's own while it is made; kept here, so that it is still there after a look at its clamp map. */
+  get orderInHand() {
+    return this.#orderInHand
+  }
+  makeOrder(draft: OrderDraft | null) {
+    this.#orderInHand = draft
+  }
+
+  /** A procedure in a person's own order: as its run was begun, else as it is being made; null where it has none. */
+  inOwnOrder(procedure: Procedure): Procedure | null {
+    const run = this.#state.runs[procedure.id]
+    if (run !== undefined) return run.ownOrder && asRun(procedure, run)
+    return this.#orderInHand?.procedure === procedure ? this.#orderInHand.made : null
+  }
+
+  /** Puts another step on the table to look at or to redo. */
+  goTo(step: string | null) {
+    this.#chosenStep = step
+    this.#problem = null
+  }
+
+  forgetProblem() {
+    this.#problem = null
+  }
+
+  /** Asks the host; true once what follows from the command is on disk and shown. Ignored while another is being saved. */
+  async act(command: BuildCommand): Promise<boolean> {
+    if (this.#saving) return false
+    this.#saving = true
+    const answer = await this.#client.request('builds.act', {
+      build: this.line.id,
+      after: this.#state.seq,
+      person: this.person,
+      command,
+    })
+    this.#saving = false
+    if (!answer.ok) {
+      this.#problem = answer.problem
+      return false
+    }
+    this.#problem = null
+    this.#events = [...this.#events, ...answer.value.events]
+    this.#state = answer.value.events.reduce(evolve, this.#state)
+    return true
+  }
+
+  /** Like `act`, and back to whatever is to be done next: the step on the table may just have been finished. */
+  async finishStep(command: BuildCommand): Promise<boolean> {
+    const done = await this.act(command)
+    if (done) this.#chosenStep = null
+    return done
+  }
+}

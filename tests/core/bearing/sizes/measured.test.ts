@@ -1,0 +1,122 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { measure, shapeFaults } from '../../../../core/bearing/index.ts'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { celsius, nanometres } from '../../../../core/quantity/index.ts'
+import { mm, pumpMains, um } from '../fits.ts'
+
+const steel = { expansion: 11.5, temperature: celsius(20) }
+
+/** Planes of readings in millimetres. */
+function grid(...planes: number[][]) {
+  return planes.map((plane) => plane.map(mm))
+}
+
+describe('the readings of a journal', () => {
+  const journal = measure(grid([51.996, 51.998, 51.997], [51.992, 51.995, 51.993]), steel)
+
+  it('have a least, a mean and a greatest size', () => {
+    // The six add up to 311.971; a sixth of that is 51.9951666…
+    expect([journal.least, journal.mean, journal.most]).toEqual([mm(51.992), 51_995_167, mm(51.998)])
+  })
+
+  it('are out of round by the greatest difference within one plane', () => {
+    // 51.998 − 51.996 = 2 µm in the first, 51.995 − 51.992 = 3 µm in the second
+    expect(journal.outOfRound).toBe(um(3))
+  })
+
+  it('taper by the greatest difference between planes in one direction', () => {
+    // 4, 3 and 4 µm
+    expect(journal.taper).toBe(um(4))
+  })
+
+  it('have no taper in one plane and no out-of-round in one direction', () => {
+    expect(measure(grid([51.996, 51.99]), steel).taper).toBe(0)
+    expect(measure(grid([51.996], [51.99]), steel).outOfRound).toBe(0)
+  })
+
+  it('are brought to 20 °C first', () => {
+    const warm = measure(grid([60, 60], [60, 60]), { expansion: 11.5, temperature: celsius(30) })
+    expect(warm.mean).toBe(mm(59.993101))
+  })
+
+  it('need a reading in every cell', () => {
+    expect(() => measure([], steel)).toThrow(RangeError)
+    expect(() => measure(grid([52], [52, 52]), steel)).toThrow(RangeError)
+  })
+})
+
+describe('a reading that does not go with the others', () => {
+  it('is pointed out with its place', () => {
+    const { suspects } = measure(grid([51.996, 51.998, 51.997], [51.992, 51.895, 51.993]), steel)
+    expect(suspects).toEqual([{ plane: 1, direction: 1, size: mm(51.895), middle: mm(51.9945) }])
+  })
+
+  it('is not seen in what a micrometer scatters by, nor in a true taper', () => {
+    expect(measure(grid([52, 52, 52], [52, 52, 52.008]), steel).suspects).toEqual([])
+    expect(measure(grid([52, 52, 52], [51.97, 51.97, 51.97]), steel).suspects).toEqual([])
+  })
+
+  it('cannot be told among three', () => {
+    expect(measure(grid([52, 52, 51.9]), steel).suspects).toEqual([])
+  })
+
+  it('still counts until it is taken again', () => {
+    expect(measure(grid([52, 52, 52], [52, 52, 51.9]), steel).least).toBe(mm(51.9))
+  })
+})
+
+describe('what readings come to', () => {
+  const readings = fc.array(
+    fc.array(fc.integer({ min: 51_900_000, max: 52_000_000 }).map(nanometres), {
+      minLength: 3,
+      maxLength: 3,
+    }),
+    {
+      minLength: 1,
+      maxLength: 4,
+    },
+  )
+
+  it('does not depend on which plane or direction comes first', () => {
+    fc.assert(
+      fc.property(readings, (planes) => {
+        const { suspects: _, ...sizes } = measure(planes, steel)
+        const { suspects: __, ...turned } = measure(
+          planes.toReversed().map((plane) => plane.toReversed()),
+          steel,
+        )
+        expect(turned).toEqual(sizes)
+        expect(sizes.least).toBeLessThanOrEqual(sizes.mean)
+        expect(sizes.mean).toBeLessThanOrEqual(sizes.most)
+        expect(Math.max(sizes.outOfRound, sizes.taper)).toBeLessThanOrEqual(sizes.most - sizes.least)
+      }),
+    )
+  })
+})
+
+describe('out-of-round and taper against limits of 6 µm', () => {
+  const faults = (...planes: number[][]) =>
+    shapeFaults(pumpMains, 'M2', 'journal', measure(grid(...planes), steel)).map(sentenceOf)
+
+  it('are allowed up to the limit itself', () => {
+    expect(faults([51.99, 51.996, 51.99], [51.99, 51.99, 51.99])).toEqual([])
+  })
+
+  it('are told when beyond, with what to do', () => {
+    expect(faults([51.99, 51.9961, 51.99], [51.99, 51.989, 51.99])).toEqual([
+      'M2: the journal is out of round by 6.1 µm, allowed 6.0 µm. Have the journal ground to the next undersize.',
+      'M2: the journal is tapered by 7.1 µm, allowed 6.0 µm. Have the journal ground to the next undersize.',
+    ])
+  })
+
+  it('of a bore are cured otherwise', () => {
+    const bore = measure(grid([56, 56.01]), steel)
+    expect(sentenceOf(shapeFaults(pumpMains, 'M2', 'bore', bore)[0]!)).toMatch(/have the bore resized\.$/)
+  })
+
+  it('are not judged where the spec sets no limits', () => {
+    const { measuring: _, ...free } = pumpMains
+    expect(shapeFaults(free, 'M2', 'bore', measure(grid([56, 56.1]), steel))).toEqual([])
+  })
+})

@@ -1,0 +1,138 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import {
+  expectedSize,
+  readGrid,
+  readSize,
+  type ExpectedReading,
+  type TypedReading,
+} from '../../../../core/bearing/index.ts'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { lengthUnits, type LengthUnit } from '../../../../core/quantity/index.ts'
+import { mm, pumpMains } from '../fits.ts'
+
+const bore: ExpectedReading = { place: 'M3', what: 'bore', between: { least: mm(62), most: mm(65) } }
+
+function read(typed: string, unit: LengthUnit, expected = bore) {
+  const size = readSize(typed, unit, expected)
+  return size.ok ? size.value : sentenceOf(size.problem)
+}
+
+describe('a reading off a gauge', () => {
+  it('is taken in the unit of the gauge, or in the one typed with it', () => {
+    expect(read('63.508', 'mm')).toBe(mm(63.508))
+    expect(read('63,508', 'mm')).toBe(mm(63.508))
+    expect(read('2.5003', 'in')).toBe(63_507_620)
+    expect(read('2.5003 in', 'mm')).toBe(63_507_620)
+    expect(read('63508 µm', 'mm')).toBe(mm(63.508))
+  })
+
+  it('in the wrong unit is asked about, not guessed at', () => {
+    expect(read('2.5', 'mm')).toBe(
+      'M3: is “2.5” meant in inches? That would be 63.500 mm; a bore of 62.000 mm to 65.000 mm is expected. ' +
+        'Type it with its unit.',
+    )
+    expect(read('63.5', 'in')).toMatch(/is “63.5” meant in millimetres\?/)
+    expect(read('2500', 'mm')).toMatch(/meant in thousandths of an inch\? That would be 63.500 mm/)
+    expect(read('2.5 mm', 'in')).toMatch(/meant in inches\?/)
+  })
+
+  it('that fits in no unit is to be read again', () => {
+    expect(read('36.5', 'mm')).toBe(
+      'M3: “36.5” is far from the 62.000 mm to 65.000 mm expected of a bore. Read the gauge again, and check ' +
+        'that it is the right part.',
+    )
+  })
+
+  it.each(['-5', '0', '-63.5'])('of %s is refused', (typed) => {
+    expect(read(typed, 'mm')).toBe(`M3: “${typed}” cannot be a bore. Read the gauge again and type it anew.`)
+  })
+
+  it.each(['abc', '1e999', '', '63.5 furlongs', '1,234.5'])('of "%s" is refused with a sentence', (typed) => {
+    expect(read(typed, 'mm')).toMatch(/\.$/)
+  })
+
+  it('is never taken when it is not in the range that was expected', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1e5, noNaN: true }),
+        fc.constantFrom(...lengthUnits),
+        (n, unit) => {
+          const size = readSize(n.toFixed(4), unit, bore)
+          if (size.ok) {
+            expect(size.value).toBeGreaterThanOrEqual(bore.between.least)
+            expect(size.value).toBeLessThanOrEqual(bore.between.most)
+          }
+        },
+      ),
+    )
+  })
+})
+
+describe('the size that a reading is expected to have', () => {
+  it('spans the bands of the marks and 3 % beyond', () => {
+    expect(expectedSize(pumpMains, 'bore')).toEqual({ least: mm(56 * 0.97), most: mm(56.018 * 1.03) })
+  })
+
+  it('spans undersizes for journals and for walls', () => {
+    expect(expectedSize(pumpMains, 'journal')!.least).toBe(mm((51.982 - 0.5) * 0.97))
+    expect(expectedSize(pumpMains, 'wall')).toEqual({
+      least: mm(1.986 * 0.75),
+      most: mm((2.001 + 0.25) * 1.25),
+    })
+  })
+
+  it('is not known where the spec has no bands', () => {
+    const marks = [{ mark: '1' }]
+    expect(expectedSize({ ...pumpMains, housing: { name: 'the case', marks } }, 'bore')).toBeNull()
+  })
+
+  it('tells every unit from every other for every part', () => {
+    for (const what of ['bore', 'journal', 'wall'] as const) {
+      const { least, most } = expectedSize(pumpMains, what)!
+      expect(most / least).toBeLessThan(25.4)
+    }
+  })
+})
+
+describe('an entry grid', () => {
+  const cells = (...typed: string[][]) =>
+    typed.map((plane) => plane.map((each): TypedReading => ({ typed: each, unit: 'mm' })))
+  const shape = { planes: 2, directions: 2 }
+
+  it('is read plane by plane, each cell in its own unit', () => {
+    const grid = readGrid(
+      [
+        [
+          { typed: '63.501', unit: 'mm' },
+          { typed: '2.5', unit: 'in' },
+        ],
+        [
+          { typed: '63.503', unit: 'mm' },
+          { typed: '63.504', unit: 'mm' },
+        ],
+      ],
+      shape,
+      bore,
+    )
+    expect(grid).toEqual({
+      ok: true,
+      value: [
+        [mm(63.501), mm(63.5)],
+        [mm(63.503), mm(63.504)],
+      ],
+    })
+  })
+
+  it('points at the cell that is wrong', () => {
+    const grid = readGrid(cells(['63.501', '63.502'], ['2.5', '63.504']), shape, bore)
+    expect(grid).toMatchObject({ ok: false, problem: { code: 'reading-in-other-unit', path: '1.0' } })
+  })
+
+  it('must have every reading that the spec asks for', () => {
+    const grid = readGrid(cells(['63.501', '63.502'], ['63.503']), shape, bore)
+    expect(grid.ok ? '' : sentenceOf(grid.problem)).toBe(
+      'M3: the bore needs 2 planes of 2 readings each. Type the ones that are missing.',
+    )
+  })
+})

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest'
+import {
+  exactly,
+  candidatesBetween,
+  proposeShells,
+  undersized,
+  undersizeOf,
+} from '../../../../core/bearing/index.ts'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import type { Fit } from '../../../../core/engine/index.ts'
+import { chartedMains, mm, pumpMains, um } from '../fits.ts'
+
+function reground(name: string, fit = chartedMains): Fit {
+  const ground = undersized(fit, name)
+  if (!ground.ok) throw new Error(sentenceOf(ground.problem))
+  return ground.value
+}
+
+describe('a crank reground 0.25 mm under', () => {
+  it('takes walls thicker by half of it', () => {
+    expect(reground('0.25 under').grades[0]?.wall).toEqual({ over: mm(2.111), upTo: mm(2.114) })
+  })
+
+  it('has the clearance of the standard crank, since the walls make up for what was ground off', () => {
+    const standard = { bore: exactly(mm(56.009)), journal: exactly(mm(51.997)) }
+    const ground = { bore: exactly(mm(56.009)), journal: exactly(mm(51.747)) }
+    expect(candidatesBetween(reground('0.25 under'), 'M1', ground)).toEqual(
+      candidatesBetween(pumpMains, 'M1', standard),
+    )
+  })
+
+  it('is not chosen for by the marks stamped before grinding', () => {
+    const [first] = proposeShells(reground('0.25 under'), ['2', '2', '2', '2'], ['A', 'A', 'A', 'A'])
+    expect(first?.upper).toBeNull()
+    expect(sentenceOf(first!.problem!)).toMatch(/gives no size for mark A of the crank. Measure it/)
+  })
+
+  it('must be an undersize of the spec', () => {
+    const ground = undersized(pumpMains, '0.30 under')
+    expect(ground.ok ? '' : sentenceOf(ground.problem)).toBe(
+      'Main bearings: the spec has no undersize 0.30 under. It has 0.25 under, 0.50 under.',
+    )
+  })
+})
+
+describe('the undersize of a measured journal', () => {
+  const told = (journal: number, fit = pumpMains) => {
+    const size = undersizeOf(fit, 'M2', mm(journal))
+    return size.ok ? size.value : sentenceOf(size.problem)
+  }
+
+  it.each([
+    [52, null],
+    [51.982, null],
+    [51.75, '0.25 under'],
+    [51.732, '0.25 under'],
+    [51.49, '0.50 under'],
+  ])('%d mm is %s', (journal, name) => {
+    expect(told(journal)).toBe(name)
+  })
+
+  it('names the next size for a worn journal', () => {
+    expect(told(51.96)).toBe(
+      'M2: a journal of 51.960 mm is neither standard nor an undersize. Measure again, or have it ground to ' +
+        '0.25 under, 51.732 mm to 51.750 mm.',
+    )
+    expect(told(51.731)).toMatch(/ground to 0.50 under, 51.482 mm to 51.500 mm/)
+  })
+
+  it('names none below the last, and none for one that is too large', () => {
+    expect(told(51.4)).toMatch(/There is no undersize that it could be ground to/)
+    expect(told(52.01)).toMatch(/There is no undersize that it could be ground to/)
+  })
+
+  it('cannot be told without the sizes of the standard one', () => {
+    const marks = pumpMains.journal.marks.map(({ mark }) => ({ mark }))
+    expect(told(51.75, { ...pumpMains, journal: { ...pumpMains.journal, marks } })).toMatch(
+      /^M2: the spec gives no sizes of the crank to tell an undersize by/,
+    )
+  })
+})
+
+describe('walls of mixed halves', () => {
+  it('take off the clearance what each is thicker by', () => {
+    const sizes = { bore: exactly(mm(56.009)), journal: exactly(mm(51.997)) }
+    const nominal = (pair: string) =>
+      candidatesBetween(pumpMains, 'M1', sizes).find(({ upper, lower }) => `${upper}${lower}` === pair)
+        ?.judged?.clearance.nominal
+    expect([nominal('PP'), nominal('PQ'), nominal('QQ')]).toEqual([um(37), um(34), um(31)])
+  })
+})

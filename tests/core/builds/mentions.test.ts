@@ -1,0 +1,89 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { mentionsOf, searchWords, typedWords, type BuildEvent } from '../../../core/builds/index.ts'
+import { demoEngine } from './workshop.ts'
+
+const skerry = demoEngine('skerry-3')
+
+function saidOf(event: BuildEvent): string[] {
+  return mentionsOf(skerry, { person: 'Ana Ruiz', event }).map(({ kind, word }) => `${kind} ${word}`)
+}
+
+describe('the words that are searched for', () => {
+  it.each([
+    ['Ferry, port engine', ['ferry', 'port', 'engine']],
+    ['F-201', ['f', '201', 'f201']],
+    ['Søren Å. Łukasz', ['søren', 'a', 'łukasz']],
+    ['ÖLPUMPE Ölpumpe', ['olpumpe']],
+    ['  ', []],
+    ['№ 7', ['no', '7']],
+  ])('of “%s”', (text, words) => {
+    expect(searchWords(text)).toEqual(words)
+  })
+
+  it.each([
+    ['F-201', ['f201']],
+    ['port F-2', ['port', 'f2']],
+    ['Ferry, – port', ['ferry', 'port']],
+  ])('where “%s” is typed', (text, words) => {
+    expect(typedWords(text)).toEqual(words)
+  })
+
+  it('are found again by themselves, whatever was typed', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme' }), (text) => {
+        for (const word of searchWords(text)) expect(searchWords(word)).toContain(word)
+        for (const word of typedWords(text)) expect(searchWords(text)).toContain(word)
+      }),
+    )
+  })
+})
+
+describe('what an entry adds to the words of its build', () => {
+  it('is engine, name and serial number at the start', () => {
+    const start = { spec: 'skerry-3', specRevision: 'A', specSha256: 'a'.repeat(64) }
+    const said = saidOf({ type: 'build-started', version: 1, ...start, name: 'Lower lock', serial: 'F-201' })
+    expect(said).toEqual(
+      expect.arrayContaining(['person ana', 'engine skerry', 'name lock', 'serial f201', 'serial 201']),
+    )
+  })
+
+  const pull = {
+    type: 'fastener-pulled',
+    version: 1,
+    procedure: 'rods',
+    pull: 1,
+    pass: 0,
+    fastener: skerry.fasteners[0]?.id ?? null,
+    reading: null,
+    outOfOrder: null,
+  } as const
+
+  it('is the person alone for a pull that went well', () => {
+    expect(saidOf({ ...pull, verdict: 'within' })).toEqual(['person ana', 'person ruiz'])
+  })
+
+  it('is what was wrong, and with which fastener, for one that did not', () => {
+    const number = skerry.fasteners[0]?.number.toLowerCase()
+    expect(saidOf({ ...pull, verdict: 'over' })).toEqual(
+      expect.arrayContaining(['flag over', `flag ${number}`]),
+    )
+  })
+
+  it('is each grade of shell once', () => {
+    const choices = (['upper', 'lower'] as const).map((half) => ({
+      position: 'M1',
+      half,
+      grade: 'C',
+      by: 'chart' as const,
+      reason: null,
+    }))
+    const said = saidOf({ type: 'shells-chosen', version: 1, step: 's', fit: 'f', choices })
+    expect(said.filter((each) => each === 'part c')).toHaveLength(1)
+  })
+
+  it('is who looked, where a second person did', () => {
+    const said = saidOf({ type: 'step-confirmed', version: 1, step: 's', procedure: null, second: 'Berit' })
+    expect(said).toContain('person berit')
+  })
+})

@@ -1,0 +1,115 @@
+import {
+  currentStep,
+  halfKey,
+  proposalsFor,
+  type BuildCommand,
+  type BuildState,
+} from '../../../core/builds/index.ts'
+import { formatLength, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
+import type { EngineSpec, Fit, Step } from '../../../core/engine/index.ts'
+import { nextPull, openFlags, plannedPulls, windowOf, type Window } from '../../../core/tightening/index.ts'
+
+type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
+
+/**
+ * What a person without trouble does next on any engine: readings on target, checks good, proposals taken.
+ */
+export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
+  const step = currentStep(spec, state)
+  if (step === null) return { type: 'finish-build' }
+  switch (step.kind) {
+    case 'note-marks':
+      return { type: 'note-marks', step: step.id, typed: someMarks(fitOf(spec, step), step.part) }
+    case 'choose-shells':
+      return { type: 'choose-shells', step: step.id, others: othersWhereNoneIsProposed(spec, state, step) }
+    case 'fit-shells':
+      return { type: 'fit-half', step: step.id, ...nextHalf(state, fitOf(spec, step)) }
+    case 'fit-part':
+      return { type: 'fit-part', step: step.id }
+    case 'lay-bead':
+      return { type: 'lay-bead', step: step.id }
+    case 'check': {
+      const middle = step.reading && half(sum(step.reading.least, step.reading.most))
+      const reading = middle === undefined ? null : formatLength(middle, 'mm')
+      return { type: 'answer-check', step: step.id, good: true, reading, note: '' }
+    }
+    case 'run-procedure':
+      return nextInRun(spec, state, step)
+    default:
+      return step satisfies never
+  }
+}
+
+function fitOf(spec: EngineSpec, step: { readonly fit: string }): Fit {
+  return spec.fits.find(({ id }) => id === step.fit)!
+}
+
+/**
+ * A string of marks off an engine that is neither all new nor all worn: each mark of the alphabet in turn.
+ */
+function someMarks(fit: Fit, part: 'housing' | 'journal'): string {
+  const { marks } = fit[part]
+  return fit.positions.map((_, index) => marks[index % marks.length]!.mark).join(' ')
+}
+
+function othersWhereNoneIsProposed(spec: EngineSpec, state: BuildState, step: StepOf<'choose-shells'>) {
+  const grade = fitOf(spec, step).grades[0]!.grade
+  const reason = 'measured with the bore gauge'
+  return proposalsFor(spec, state, step.fit)
+    .filter(({ upper }) => upper === null)
+    .flatMap(({ position }) => [
+      { position, half: 'upper' as const, grade, reason },
+      { position, half: 'lower' as const, grade, reason },
+    ])
+}
+
+function nextHalf(state: BuildState, fit: Fit) {
+  const halves = fit.positions.flatMap((position) => [
+    { position, half: 'upper' as const },
+    { position, half: 'lower' as const },
+  ])
+  return halves.find((each) => !state.fitted.has(halfKey(each.position, each.half)))!
+}
+
+function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-procedure'>): BuildCommand {
+  const { procedure } = step
+  const plan = spec.procedures.find(({ id }) => id === procedure)!
+  const run = state.runs[procedure]
+  if (run === undefined) return { type: 'start-run', procedure }
+  if (run.paused !== null) return { type: 'resume-run', procedure }
+  const pulled = new Set(plannedPulls(plan).map(({ fastener }) => fastener))
+  const group = spec.fastenerGroups.find(
+    ({ id, reuse }) =>
+      reuse === 'new-each-time' &&
+      !run.declaredNew.includes(id) &&
+      spec.fasteners.some((fastener) => fastener.group === id && pulled.has(fastener.id)),
+  )
+  if (group !== undefined) return { type: 'declare-new', procedure, group: group.id }
+  const next = nextPull(plan, run)
+  if (next === null)
+    return { type: 'answer-flag', procedure, flag: openFlags(run)[0]!.number, answer: 'Put right.' }
+  const window = windowOf(plan.passes[next.pass]!, next.fastener)
+  const reading = window === null ? null : onTarget(window)
+  return { type: 'pull', procedure, ...next, reading, moved: false, outOfOrder: null }
+}
+
+/** What every fastener measures before it is pulled, in mm. */
+const lengthBefore = 80
+
+/** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
+export function onTarget(window: Window) {
+  switch (window.kind) {
+    case 'angle':
+      return { typed: window.target.toFixed(3), unit: '°' } as const
+    case 'torque':
+      return { typed: window.target.toFixed(3), unit: 'N·m' } as const
+    case 'length': {
+      const before = window.of === 'stretch' ? lengthBefore : 0
+      return { typed: String(before + inMillimetres(window.most)), unit: 'mm' } as const
+    }
+    case 'free-length':
+      return { typed: String(lengthBefore), unit: 'mm' } as const
+    default:
+      return window satisfies never
+  }
+}

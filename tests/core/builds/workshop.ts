@@ -1,0 +1,89 @@
+import { readFileSync } from 'node:fs'
+import {
+  currentStep,
+  decide,
+  emptyBuild,
+  evolve,
+  isStepDone,
+  startBuild,
+  type BuildCommand,
+  type BuildEvent,
+  type BuildState,
+  type RecordedEvent,
+} from '../../../core/builds/index.ts'
+import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
+import { readSpec, type EngineSpec, type Step } from '../../../core/engine/index.ts'
+import { nextCommand } from './next-command.ts'
+
+/** One of the demo engines that come with the program. */
+export function demoEngine(id: string): EngineSpec {
+  const read = readSpec(readFileSync(new URL(`../../../specs/${id}.json`, import.meta.url), 'utf8'))
+  if (!read.ok) throw new Error(read.problems.map(sentenceOf).join('\n'))
+  return read.spec
+}
+
+export const newBuild = {
+  name: 'Pump at the lower lock',
+  serial: 'A 117',
+  person: 'Ada',
+  specSha256: 'a'.repeat(64),
+}
+
+/**
+ * One build on the bench: one command after another, each entry kept as a record keeps it, a minute apart.
+ */
+export class Workshop {
+  readonly spec: EngineSpec
+  readonly entries: RecordedEvent[] = []
+  state: BuildState = emptyBuild
+  person = 'Ada'
+
+  constructor(spec: EngineSpec) {
+    this.spec = spec
+    this.#append(startBuild(spec, newBuild))
+  }
+
+  /** Carries a command out and gives its events; throws with the sentence when it is refused. */
+  does(command: BuildCommand): readonly BuildEvent[] {
+    return this.#append(decide(this.spec, this.state, command))
+  }
+
+  /** The sentence with which a command is refused; throws when it is not. */
+  refuses(command: BuildCommand): string {
+    const decided = decide(this.spec, this.state, command)
+    if (decided.ok) throw new Error(`${command.type} was not refused`)
+    return sentenceOf(decided.problem)
+  }
+
+  step(id: string): Step {
+    return this.spec.steps.find((step) => step.id === id)!
+  }
+
+  /** Goes on without trouble until the step is the one to work on. */
+  worksUpTo(id: string): void {
+    while (currentStep(this.spec, this.state)?.id !== id) this.goesOn()
+  }
+
+  /** Goes on without trouble until the step is done. */
+  worksThrough(id: string): void {
+    while (!isStepDone(this.spec, this.state, this.step(id))) this.goesOn()
+  }
+
+  /** Does the one thing that is next for a person without trouble. */
+  goesOn(): void {
+    this.does(nextCommand(this.spec, this.state))
+  }
+
+  #append(decided: Outcome<BuildEvent | readonly BuildEvent[]>): readonly BuildEvent[] {
+    if (!decided.ok) throw new Error(sentenceOf(decided.problem))
+    const events = [decided.value].flat()
+    for (const event of events) {
+      const seq = this.entries.length + 1
+      const at = new Date(Date.UTC(2026, 2, 9, 7, seq)).toISOString()
+      const entry = { seq, at, person: this.person, event, hash: seq.toString(16).padStart(64, '0') }
+      this.entries.push(entry)
+      this.state = evolve(this.state, entry)
+    }
+    return events
+  }
+}
