@@ -4,6 +4,14 @@ import { defineConfig } from 'vitest/config'
 /** A machine under load is slow, not wrong: no test asserts a time. */
 const testTimeout = 60_000
 
+/**
+ * Files share what they import: loading core and the compiler's work again for each of two hundred files took more
+ * processor time than the tests. So a test leaves no module changed; one that must, goes where files are kept apart.
+ */
+const sharedModules = { pool: 'threads', isolate: false } as const
+
+const playsElectron = 'tests/electron/desktop/**/*.test.ts'
+
 export default defineConfig({
   test: {
     allowOnly: false,
@@ -12,9 +20,14 @@ export default defineConfig({
         test: {
           name: 'node',
           testTimeout,
+          ...sharedModules,
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/e2e/**', 'tests/renderer/**'],
+          exclude: ['tests/e2e/**', 'tests/renderer/**', playsElectron],
         },
+      },
+      {
+        // These put a module in the place of Electron: each file has its modules for itself.
+        test: { name: 'desktop', testTimeout, pool: 'threads', include: [playsElectron] },
       },
       {
         // State classes run as they do in the window: compiled for the browser, with effects, though without a page.
@@ -23,6 +36,7 @@ export default defineConfig({
         test: {
           name: 'renderer',
           testTimeout,
+          ...sharedModules,
           include: ['tests/renderer/**/*.test.ts'],
           environment: './tests/renderer/environment.ts',
           server: { deps: { inline: [/svelte/] } },
