@@ -1,8 +1,10 @@
 import { readFileSync, readdirSync } from 'node:fs'
-import { join } from 'node:path'
+import { join, posix } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { faultOf, faultsOfTable } from './layers/faults.ts'
+import { cyclesIn } from './layers/cycles.ts'
+import { faultOf, faultsOfOrder, faultsOfTable } from './layers/faults.ts'
 import { importsOf } from './layers/imports.ts'
+import { coreFolders } from './layers/table.ts'
 
 const root = join(import.meta.dirname, '..')
 
@@ -20,10 +22,12 @@ const files = [...readdirSync(root), ...['core', 'electron', 'renderer', 'tests'
   (path) => /\.(ts|mts|js|mjs|svelte)$/.test(path),
 )
 
+const imports = new Map(files.map((path) => [path, importsOf(path, readFileSync(join(root, path), 'utf8'))]))
+
 describe('layers', () => {
   it('are kept by every import of the program', () => {
-    const faults = files.flatMap((path) =>
-      importsOf(path, readFileSync(join(root, path), 'utf8')).flatMap(({ specifier, line }) => {
+    const faults = [...imports].flatMap(([path, found]) =>
+      found.flatMap(({ specifier, line }) => {
         const fault = faultOf(path, specifier)
         return fault === undefined ? [] : [`${path}:${line} imports ${specifier}. ${fault}`]
       }),
@@ -36,6 +40,26 @@ describe('layers', () => {
     expect(files).toContain('core/contract/contract.ts')
     expect(files).toContain('electron/launch/start.mjs')
     expect(files).toContain('vite.config.ts')
+  })
+
+  it('and the folders of core are imported in one direction: no file leads back to itself, by types either', () => {
+    const graph = new Map(
+      [...imports].map(([path, found]) => [
+        path,
+        found.map(({ specifier }) => posix.join(posix.dirname(path), specifier)),
+      ]),
+    )
+    const known = [...graph.values()].flat().filter((target) => graph.has(target))
+    expect(known.length).toBeGreaterThan(1000)
+    expect(cyclesIn(graph)).toEqual([])
+  })
+
+  it('of core are its folders, each listed after those it stands on', () => {
+    const folders = readdirSync(join(root, 'core'), { withFileTypes: true }).filter((each) =>
+      each.isDirectory(),
+    )
+    expect(Object.keys(coreFolders).toSorted()).toEqual(folders.map(({ name }) => name).toSorted())
+    expect(faultsOfOrder()).toEqual([])
   })
 
   it('are given to every dependency of package.json', () => {
@@ -79,6 +103,30 @@ describe('the reader of imports', () => {
   })
 })
 
+describe('the finder of rings', () => {
+  it('finds each group of files that lead to one another, and nothing else', () => {
+    const graph = new Map([
+      ['a.ts', ['b.ts', 'd.ts']],
+      ['b.ts', ['c.ts']],
+      ['c.ts', ['a.ts', 'zod']],
+      ['d.ts', ['e.ts']],
+      ['e.ts', []],
+      ['f.ts', ['f.ts']],
+    ])
+    expect(cyclesIn(graph)).toEqual([['a.ts', 'b.ts', 'c.ts'], ['f.ts']])
+  })
+
+  it('is not misled where two ways lead to one file', () => {
+    const graph = new Map([
+      ['a.ts', ['b.ts', 'c.ts']],
+      ['b.ts', ['d.ts']],
+      ['c.ts', ['d.ts']],
+      ['d.ts', []],
+    ])
+    expect(cyclesIn(graph)).toEqual([])
+  })
+})
+
 describe('the judge of imports', () => {
   it.each([
     ['core/bearing/choose.ts', 'zod'],
@@ -105,6 +153,9 @@ describe('the judge of imports', () => {
     ['core/bearing/choose.ts', '../quantity/length.ts', 'Import from core/quantity/index.ts'],
     ['core/bearing/choose.ts', '../../specs/demo.json', 'Read it as a file'],
     ['core/bearing/choose.ts', '../words.ts', 'Move core/words.ts into a folder'],
+    ['core/engine/read.ts', '../audit/index.ts', 'core/engine/ comes before core/audit/'],
+    ['core/bearing/choose.ts', '../plane/index.ts', 'core/bearing/ does not stand on core/plane/'],
+    ['core/valves/lash.ts', '../quantity/index.ts', 'Add it to coreFolders'],
     ['renderer/board/draw.ts', '../../electron/requests/index.ts', 'Add a request to core/contract/'],
     ['renderer/board/draw.ts', '../../core/engine/schema.ts', 'Import from core/engine/index.ts'],
     ['renderer/board/draw.ts', 'path', 'by a request of core/contract/'],

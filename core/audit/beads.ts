@@ -1,14 +1,8 @@
 import type { Bead, EngineSpec } from '../engine/index.ts'
+import { distanceToSegment, gapToBox, insidePolygon, sidesOf } from '../plane/index.ts'
 import { fault, type Finding } from './finding.ts'
 import { nameOfFace } from './orders.ts'
-import {
-  distanceToBox,
-  distanceToSegment,
-  insidePolygon,
-  segmentsOf,
-  type Box,
-  type Segment,
-} from './plane.ts'
+import { boxAt, pointAt, pointsOf, type Zone } from './places.ts'
 
 /** Beads against everything they must stay off, with half their width to either side of the path. */
 export function auditBeads(spec: EngineSpec): readonly Finding[] {
@@ -16,11 +10,12 @@ export function auditBeads(spec: EngineSpec): readonly Finding[] {
 }
 
 function auditBead(spec: EngineSpec, bead: Bead, path: string): readonly Finding[] {
-  const segments = segmentsOf(bead.path, bead.closed)
-  const meets = (box: Box): boolean =>
-    segments.some((segment) => distanceToBox(segment, box) < bead.width / 2)
+  const points = pointsOf(bead.path)
+  const sides = sidesOf(points, bead.closed)
+  const meets = (zone: Zone): boolean =>
+    sides.some(([from, to]) => gapToBox(boxAt(zone), from, to) < bead.width / 2)
   const outline = spec.case.faces.find(({ id }) => id === bead.face)?.outline
-  const leaves = outline !== undefined && bead.path.some((point) => !insidePolygon(outline, point))
+  const leaves = outline !== undefined && points.some((point) => !insidePolygon(pointsOf(outline), point))
   return [
     ...bead.keepOut
       .filter(meets)
@@ -28,9 +23,7 @@ function auditBead(spec: EngineSpec, bead: Bead, path: string): readonly Finding
     ...spec.case.oilPassages
       .filter((passage) => passage.face === bead.face && meets(passage))
       .map(({ name }) => fault('bead-over-oil-passage', { bead: bead.name, passage: name }, path)),
-    ...holesUnder(spec, bead, segments).map((what) =>
-      fault('bead-over-hole', { bead: bead.name, what }, path),
-    ),
+    ...holesUnder(spec, bead, sides).map((what) => fault('bead-over-hole', { bead: bead.name, what }, path)),
     ...(leaves
       ? [fault('bead-outside-outline', { bead: bead.name, face: nameOfFace(spec, bead.face) }, path)]
       : []),
@@ -38,7 +31,7 @@ function auditBead(spec: EngineSpec, bead: Bead, path: string): readonly Finding
 }
 
 /** Fasteners and dowels whose own diameter the bead covers in part. */
-function holesUnder(spec: EngineSpec, bead: Bead, segments: readonly Segment[]): readonly string[] {
+function holesUnder(spec: EngineSpec, bead: Bead, sides: ReturnType<typeof sidesOf>): readonly string[] {
   const diameters = new Map(spec.fastenerGroups.map(({ id, thread }) => [id, thread.diameter]))
   const holes = [
     ...spec.fasteners.map(({ face, at, number, group }) => ({
@@ -53,7 +46,7 @@ function holesUnder(spec: EngineSpec, bead: Bead, segments: readonly Segment[]):
     .filter(
       ({ face, at, diameter }) =>
         face === bead.face &&
-        segments.some((segment) => distanceToSegment(at, segment) < (diameter + bead.width) / 2),
+        sides.some((side) => distanceToSegment(pointAt(at), ...side) < (diameter + bead.width) / 2),
     )
     .map(({ what }) => what)
 }

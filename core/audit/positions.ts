@@ -1,7 +1,8 @@
 import { difference, formatLength, half, sum, type Length } from '../quantity/index.ts'
 import type { EngineCase, EngineSpec, Face } from '../engine/index.ts'
+import { crossesItself, insidePolygon } from '../plane/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
-import { crossesItself, insidePolygon, type Point } from './plane.ts'
+import { pointAt, pointsOf, type Place } from './places.ts'
 
 /** Whether the parts have room: bearings along the crank, bores, fasteners and dowels on their faces. */
 export function auditPositions(spec: EngineSpec): readonly Finding[] {
@@ -62,7 +63,7 @@ function auditRods({ cylinders, rods }: EngineCase): readonly Finding[] {
 
 interface Part {
   readonly what: string
-  readonly at: Point & readonly [Length, Length]
+  readonly at: Place
   readonly path: string
 }
 
@@ -81,16 +82,17 @@ function auditFace(spec: EngineSpec, face: Face, path: string): readonly Finding
   const { outline } = face
   return [
     ...(outline === undefined ? farOutside(spec, face, parts) : outside(face, outline, parts)),
-    ...(outline !== undefined && crossesItself(outline)
+    ...(outline !== undefined && crossesItself(pointsOf(outline))
       ? [fault('outline-crosses-itself', { face: face.name }, path)]
       : []),
     ...collisions(spec, face),
   ]
 }
 
-function outside(face: Face, outline: readonly Point[], parts: readonly Part[]): readonly Finding[] {
+function outside(face: Face, outline: readonly Place[], parts: readonly Part[]): readonly Finding[] {
+  const edge = pointsOf(outline)
   return parts
-    .filter(({ at }) => !insidePolygon(outline, at))
+    .filter(({ at }) => !insidePolygon(edge, pointAt(at)))
     .map(({ what, at, path }) =>
       fault('outside-outline', { what, face: face.name, place: placeOf(at) }, path),
     )
@@ -138,7 +140,7 @@ function collisions(spec: EngineSpec, face: Face): readonly Finding[] {
   })
 }
 
-function placeOf([x, y]: readonly [Length, Length]): string {
+function placeOf([x, y]: Place): string {
   return `${inMm(x)}, ${inMm(y)}`
 }
 

@@ -1,4 +1,7 @@
 import type { Pattern } from '../engine/index.ts'
+import type { Box } from '../plane/index.ts'
+
+export type { Box }
 
 /**
  * The drawing as plain, ordered data. Millimetres on the sheet: x to the right, y down, the view (from above or below,
@@ -11,13 +14,6 @@ export interface Scene {
   readonly shapes: readonly Shape[]
   /** The same content in words, in reading order: for those who cannot see the canvas, and for tests. */
   readonly rows: readonly SceneRow[]
-}
-
-export interface Box {
-  readonly left: number
-  readonly top: number
-  readonly width: number
-  readonly height: number
 }
 
 /** `ground` never changes while a face is worked on; `parts` follow the build; `overlay` points at what is next. */

@@ -3,8 +3,8 @@ import { formatLength, formatShort, formatTorque, lengthOf, torqueOf } from '../
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import type { Reading } from './events.ts'
 import type { Flag, Run } from './run.ts'
-import { isLengthUnit, isTorqueUnit } from './reading.ts'
-import { showLengths, showWindow, suspectedUnit, windowOf } from './window.ts'
+import { isLengthUnit, isTorqueUnit, suspectedUnit } from './reading.ts'
+import { showLengths, showWindow, windowOf } from './window.ts'
 
 /**
  * What a flag says to the person, for `sentenceOf`: the reading against its limits and the unit it may have

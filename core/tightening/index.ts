@@ -2,7 +2,7 @@ export { runCommand, runCommands } from './commands.ts'
 export type { RunCommand } from './commands.ts'
 export { runEvent, runEvents } from './events.ts'
 export type { OwnOrder, Reading, RunEvent } from './events.ts'
-export { isLengthUnit, isTorqueUnit, takeReading, torqueAtFastener } from './reading.ts'
+export { isLengthUnit, isTorqueUnit, suspectedUnit, takeReading, torqueAtFastener } from './reading.ts'
 export type { Flag, Pull, Run } from './run.ts'
 export {
   counts,
@@ -17,7 +17,7 @@ export {
 export type { PlannedPull } from './plan.ts'
 export { fastenerStates, isRunDone, openFlags, runProgress } from './progress.ts'
 export type { FastenerProgress, PassProgress } from './progress.ts'
-export { showLengths, showWindow, suspectedUnit, verdictOf, windowOf } from './window.ts'
+export { showLengths, showWindow, verdictOf, windowOf } from './window.ts'
 export type { LengthWindow, PullWindow, ShownWindow, Window } from './window.ts'
 export { flagInShort, flagProblem, numberOf, scaleText } from './flag.ts'
 export { readReason } from './reason.ts'

@@ -11,7 +11,7 @@ import {
   type TorqueUnit,
 } from '../quantity/index.ts'
 import type { Reading } from './events.ts'
-import type { Window } from './window.ts'
+import { verdictOf, type Window } from './window.ts'
 import { fastenerShare, type HeldWrench } from './wrench/held.ts'
 
 export function isTorqueUnit(unit: Reading['unit']): unit is TorqueUnit {
@@ -74,4 +74,16 @@ export function takeReading(
 /** In the unit of the reading. */
 export function torqueAtFastener({ value, atFastener }: Reading): number {
   return atFastener ?? value
+}
+
+/**
+ * The unit in which the reading would have been within, where it is not within in its own: a value set in
+ * lbf·in on a scale of lbf·ft, say. Null when no other unit explains it.
+ */
+export function suspectedUnit(window: Window, reading: Reading): TorqueUnit | null {
+  const { unit } = reading
+  const value = torqueAtFastener(reading)
+  if (window.kind !== 'torque' || !isTorqueUnit(unit)) return null
+  if (verdictOf(window, torqueOf(value, unit)) === 'within') return null
+  return torqueUnits.find((each) => verdictOf(window, torqueOf(value, each)) === 'within') ?? null
 }

@@ -6,12 +6,8 @@ import {
   newtonMetres,
   roundHalfAway,
   torqueIn,
-  torqueOf,
-  torqueUnits,
 } from '../quantity/index.ts'
 import type { Pass } from '../engine/index.ts'
-import type { Reading } from './events.ts'
-import { isTorqueUnit, torqueAtFastener } from './reading.ts'
 
 /** Target and limits of one pull by a wrench, the limits included. */
 export type PullWindow =
@@ -106,18 +102,6 @@ export function verdictOf(window: Window, value: number): 'within' | 'under' | '
   const slack = window.kind === 'length' ? 0 : window.target * 1e-9
   if (value < window.least - slack) return 'under'
   return value > window.most + slack ? 'over' : 'within'
-}
-
-/**
- * The unit in which the reading would have been within, where it is not within in its own: a value set in
- * lbf·in on a scale of lbf·ft, say. Null when no other unit explains it.
- */
-export function suspectedUnit(window: Window, reading: Reading): TorqueUnit | null {
-  const { unit } = reading
-  const value = torqueAtFastener(reading)
-  if (window.kind !== 'torque' || !isTorqueUnit(unit)) return null
-  if (verdictOf(window, torqueOf(value, unit)) === 'within') return null
-  return torqueUnits.find((each) => verdictOf(window, torqueOf(value, each)) === 'within') ?? null
 }
 
 /** A window in numbers for people, without their unit. */

@@ -4,7 +4,7 @@ import type { DoctorLine } from '../../core/contract/index.ts'
 import { sentenceOf, type Problem } from '../../core/problem/index.ts'
 import { openStore, recordName } from '../store/index.ts'
 import { listBackups } from './backups.ts'
-import type { HostFacts } from './open.ts'
+import type { HostFacts } from './host-facts.ts'
 
 /** How the record stands, for whoever has it open or has tried to. */
 export type RecordState =

@@ -8,6 +8,7 @@ import { OpenBuildCache } from './open-build-cache.ts'
 import { BackupKeeper, listBackups } from './backups.ts'
 import { buildRequests } from './builds.ts'
 import { doctorLines } from './doctor.ts'
+import type { HostFacts } from './host-facts.ts'
 import { engineRequests } from './engines.ts'
 import type { Handlers, HandlersOf } from './handlers.ts'
 import { openLog } from './log.ts'
@@ -17,15 +18,6 @@ import { readEngines, type Engine } from './specs.ts'
 import { traceOf } from './trace.ts'
 import { verificationRequests } from './verification.ts'
 import { wrenchRequests } from './wrenches.ts'
-
-/** What a host says of itself. */
-export interface HostFacts {
-  readonly host: 'desktop' | 'local'
-  /** Why this one and not the other, as a clause. */
-  readonly why: string
-  readonly version: string
-  readonly dataFolder: string
-}
 
 /** Everything that the requests rest on, handed in: nothing below reads a clock or draws an id of its own. */
 export interface Given {

@@ -1,10 +1,31 @@
-import type { RecordedEvent } from '../../core/builds/index.ts'
+import type { BuildEvent, Mention, RecordedEvent } from '../../core/builds/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import type { Builds } from './builds.ts'
 import { seal, type StoredEntry } from './chain.ts'
 import { written, type Database } from './sqlite.ts'
 import type { KeptSpec, Specs } from './specs.ts'
-import type { Addition, ImportedEntries } from './store.ts'
+
+/** What is added to a build in one go: all of it is on disk, or none. */
+export interface Addition {
+  readonly build: string
+  /** The last entry that the decision rested on; 0 for a build that is only now started. */
+  readonly after: number
+  readonly events: readonly BuildEvent[]
+  readonly person: string
+  /** UTC, ISO 8601 with milliseconds. */
+  readonly at: string
+  /** The words that the events add to those the build is found by. */
+  readonly mentions: readonly Mention[]
+}
+
+/** Entries of another record, to be added as they lie there. */
+export interface ImportedEntries {
+  readonly entries: readonly StoredEntry[]
+  /** What they say, up to the first that only a newer program knows. */
+  readonly events: readonly RecordedEvent[]
+  /** The words that these add to those the build is found by. */
+  readonly mentions: readonly Mention[]
+}
 
 /** The entries themselves: added at the end of a build, read in order, never changed. */
 export function entriesOn(db: Database, specs: Specs, builds: Builds) {

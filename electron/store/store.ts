@@ -1,4 +1,4 @@
-import type { BuildEvent, Mention, RecordedEvent } from '../../core/builds/index.ts'
+import type { RecordedEvent } from '../../core/builds/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { makeBackup } from './backups.ts'
 import type { Backup } from './backups.ts'
@@ -6,6 +6,7 @@ import { buildsOn } from './builds.ts'
 import type { BuildRow, Search } from './builds.ts'
 import type { StoredEntry } from './chain.ts'
 import { entriesOn } from './entries.ts'
+import type { Addition, ImportedEntries } from './entries.ts'
 import { peopleOn } from './people.ts'
 import type { PersonRow } from './people.ts'
 import { preferencesOn } from './preferences.ts'
@@ -14,28 +15,6 @@ import { specsOn } from './specs.ts'
 import type { KeptSpec } from './specs.ts'
 import { verifyChain } from './verify-chain.ts'
 import type { ChainVerification, VerifyOptions } from './verify-chain.ts'
-
-/** What is added to a build in one go: all of it is on disk, or none. */
-export interface Addition {
-  readonly build: string
-  /** The last entry that the decision rested on; 0 for a build that is only now started. */
-  readonly after: number
-  readonly events: readonly BuildEvent[]
-  readonly person: string
-  /** UTC, ISO 8601 with milliseconds. */
-  readonly at: string
-  /** The words that the events add to those the build is found by. */
-  readonly mentions: readonly Mention[]
-}
-
-/** Entries of another record, to be added as they lie there. */
-export interface ImportedEntries {
-  readonly entries: readonly StoredEntry[]
-  /** What they say, up to the first that only a newer program knows. */
-  readonly events: readonly RecordedEvent[]
-  /** The words that these add to those the build is found by. */
-  readonly mentions: readonly Mention[]
-}
 
 /** The record of one bench. Everything is synchronous, so that a transaction is over when its function returns. */
 export interface Store {

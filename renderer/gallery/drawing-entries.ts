@@ -1,21 +1,11 @@
-import { drawingFacts, faceOfStep, type BuildState } from '../../core/builds/index.ts'
-import { bareFacts, type DrawingFacts } from '../../core/layout/index.ts'
-import type { EngineSpec, Face, Step, StepKind } from '../../core/engine/index.ts'
+import { drawingFacts, faceOfStep } from '../../core/builds/index.ts'
+import { bareFacts } from '../../core/layout/index.ts'
+import type { StepKind } from '../../core/engine/index.ts'
 import Drawing from './Drawing.svelte'
+import type { DrawnFace } from './drawn-face.ts'
 import { engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { momentsOf } from './moments.ts'
-import type { Shown } from './shown.ts'
-
-/** A joint face as it is to be drawn. */
-export interface Drawn {
-  readonly spec: EngineSpec
-  readonly face: Face
-  readonly facts: DrawingFacts
-  /** Where a build stands and what is done in it, for the protractor; null for the bare case. */
-  readonly at: { readonly state: BuildState; readonly step: Step } | null
-  readonly shown: Shown
-}
 
 /** Steps that change what is drawn. */
 const drawn: ReadonlySet<StepKind> = new Set(['choose-shells', 'fit-shells', 'lay-bead', 'run-procedure'])
@@ -29,9 +19,9 @@ export const drawingEntries: readonly Entry[] = engines.flatMap((engine) => {
       const moments = momentsOf(engine).filter(
         ({ step }) => drawn.has(step.kind) && faceOfStep(spec, step) === face.id,
       )
-      return Object.fromEntries<Drawn>([
+      return Object.fromEntries<DrawnFace>([
         ['bare', { spec, face, facts: bareFacts(face.id), at: null, shown }],
-        ...moments.map(({ step, name, build: { state } }): [string, Drawn] => {
+        ...moments.map(({ step, name, build: { state } }): [string, DrawnFace] => {
           const facts = drawingFacts(spec, state, step)
           return [`${step.name}: ${name}`, { spec, face, facts, at: { state, step }, shown }]
         }),

@@ -1,6 +1,6 @@
 import { builtinModules } from 'node:module'
 import { posix } from 'node:path'
-import { dependencies, mayImport, type Layer } from './table.ts'
+import { coreFolders, dependencies, mayImport, type Layer } from './table.ts'
 
 const layers = ['core', 'electron', 'renderer', 'tests'] as const
 
@@ -28,7 +28,8 @@ function faultOfPath(path: string, target: string): string | undefined {
       ? undefined
       : `${posix.dirname(target)}/ holds data, not code. Read it as a file where it is used, in electron/.`
   if (from !== to && !mayImport[from].includes(to)) return crossing(from, to)
-  return to === 'core' ? faultOfReach(path, target) : undefined
+  if (to !== 'core') return undefined
+  return faultOfReach(path, target) ?? (from === 'core' ? faultOfOrder(path, target) : undefined)
 }
 
 function crossing(from: Layer, to: Layer): string {
@@ -49,6 +50,18 @@ function faultOfReach(path: string, target: string): string | undefined {
   const subject = target.split('/').slice(0, 2).join('/')
   if (path.startsWith(`${subject}/`) || path.startsWith(`tests/${subject}/`)) return undefined
   return `This reaches past ${subject}/index.ts. Import from ${subject}/index.ts, and export there what is missing.`
+}
+
+/** A folder of core stands on those that its row in the table names, and on no other. */
+function faultOfOrder(path: string, target: string): string | undefined {
+  const [from = '', to = ''] = [path, target].map((each) => each.split('/')[1])
+  const allowed = coreFolders[from]
+  if (allowed === undefined)
+    return `core/${from}/ has no row in tests/layers/table.ts. Add it to coreFolders, after the folders it stands on.`
+  if (from === to || allowed.includes(to)) return undefined
+  return Object.keys(coreFolders).indexOf(to) < Object.keys(coreFolders).indexOf(from)
+    ? `core/${from}/ does not stand on core/${to}/ so far. Add it in tests/layers/table.ts with good reason, or do without.`
+    : `core/${from}/ comes before core/${to}/ and may not know it. Take what is needed as an argument, or move it to core/${from}/.`
 }
 
 function isBuiltIn(specifier: string): boolean {
@@ -93,4 +106,14 @@ export function faultsOfTable(listed: readonly string[]): readonly string[] {
       .filter((name) => !listed.includes(name))
       .map((name) => `“${name}” is no longer in package.json. Take it out of tests/layers/table.ts.`),
   ]
+}
+
+/** Rows of core's table that name a folder which does not come before their own. */
+export function faultsOfOrder(): readonly string[] {
+  const folders = Object.keys(coreFolders)
+  return folders.flatMap((folder, index) =>
+    (coreFolders[folder] ?? [])
+      .filter((other) => !folders.slice(0, index).includes(other))
+      .map((other) => `core/${folder}/ may import core/${other}/, which is not listed before it.`),
+  )
 }

@@ -11,6 +11,24 @@ export const mayImport: Readonly<Record<Layer, readonly Layer[]>> = {
 }
 
 /**
+ * The folders of core from the ground up, each with those it may import. A folder stands only on folders that are listed
+ * before it.
+ */
+export const coreFolders: Readonly<Record<string, readonly string[]>> = {
+  problem: [],
+  quantity: ['problem'],
+  plane: [],
+  engine: ['problem', 'quantity'],
+  joint: ['problem', 'quantity', 'plane', 'engine'],
+  bearing: ['problem', 'quantity', 'engine'],
+  audit: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],
+  layout: ['problem', 'quantity', 'plane', 'engine', 'joint'],
+  tightening: ['problem', 'quantity', 'engine', 'joint', 'layout'],
+  builds: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing', 'audit', 'layout', 'tightening'],
+  contract: ['problem', 'quantity', 'layout', 'tightening', 'builds'],
+}
+
+/**
  * The layers that each dependency may be imported in; none for those that are only run. Tests may import everything.
  * A package that `package.json` lists and this table does not is a fault, and so is the reverse.
  */

@@ -1,21 +1,22 @@
-import { allot, type Allotment, type Way } from './assign.ts'
+import { assign } from './assign.ts'
+import type { Assignment, Option } from './assignment-problem.ts'
 import { wantsOf } from './search.ts'
 
 /**
- * The allotment with the fewest ordered pieces and, with no more than those, the least sum of costs. `orderable` says of
+ * The assignment with the fewest ordered pieces and, with no more than those, the least sum of costs. `orderable` says of
  * each kind whether pieces beyond those there are can be ordered. Null where some place can be filled by neither.
  */
 export function fewestOrdersThenNearest(
-  places: readonly (readonly Way[])[],
+  places: readonly (readonly Option[])[],
   pieces: readonly number[],
   orderable: readonly boolean[],
-): { readonly best: Allotment | null; readonly proved: boolean } {
+): { readonly best: Assignment | null; readonly proved: boolean } {
   // Prices are whole numbers, so an order costs enough of them for its price to be a fine one.
   const costOfOrder = 1000
   const wants = wantsOf({ places, pieces })
-  const fewest = allot(
+  const fewest = assign(
     {
-      places: places.map((ways) => ways.map(({ takes }) => ({ cost: 0, takes }))),
+      places: places.map((options) => options.map(({ takes }) => ({ cost: 0, takes }))),
       pieces,
       order: { kinds: orderable, cost: costOfOrder, most: Infinity },
       grain: costOfOrder,
@@ -23,9 +24,9 @@ export function fewestOrdersThenNearest(
     wants,
   )
   if (fewest.best === null) return fewest
-  const { ways } = fewest.best
-  const cost = ways.reduce((total, way, place) => total + places[place]![way]!.cost, 0)
+  const { options } = fewest.best
+  const cost = options.reduce((total, option, place) => total + places[place]![option]!.cost, 0)
   const order = { kinds: orderable, cost: 0, most: fewest.best.cost / costOfOrder }
-  const nearest = allot({ places, pieces, order, grain: 1 }, wants, { ways, cost })
+  const nearest = assign({ places, pieces, order, grain: 1 }, wants, { options, cost })
   return { best: nearest.best, proved: fewest.proved && nearest.proved }
 }

@@ -1,4 +1,4 @@
-import type { Allotting, Way } from './assign.ts'
+import type { AssignmentProblem, Option } from './assignment-problem.ts'
 
 /** What a piece is reckoned at, by kind: from the tray, and from the tray or ordered, whichever is cheaper. */
 export interface Prices {
@@ -10,22 +10,22 @@ export interface Prices {
 
 /**
  * Prices for pieces, whole and not below zero, high where many want what is scarce. With them on what is taken, the sum of
- * each place's cheapest way, less the price of all pieces there are, is never above the cost of any allotment that keeps
+ * each place's cheapest option, less the price of all pieces there are, is never above the cost of any assignment that keeps
  * to the pieces (Lagrangian relaxation): the higher that sum, the sooner a search can stop. Found by subgradient steps
  * that shrink (Held, Wolfe, Crowder, Mathematical Programming 6, 1974).
  */
-export function pricesOf(allotting: Allotting, rounds: number): Prices {
-  const { places, pieces, order } = allotting
+export function pricesOf(problem: AssignmentProblem, rounds: number): Prices {
+  const { places, pieces, order } = problem
   const shrink = 0.001 ** (1 / rounds)
-  let step = places.reduce((total, ways) => total + spread(ways) + order.cost, 0) / places.length
+  let step = places.reduce((total, options) => total + spread(options) + order.cost, 0) / places.length
   let prices = withOrders(
-    allotting,
+    problem,
     pieces.map(() => 0),
     0,
   )
   let best = { prices, bound: -Infinity }
   for (let round = 0; round < rounds; round++, step *= shrink) {
-    const { bound, over, overOrdered } = relaxed(allotting, prices)
+    const { bound, over, overOrdered } = relaxed(problem, prices)
     if (bound > best.bound) best = { prices, bound }
     const pull = Math.hypot(
       ...over.filter((each, kind) => each > 0 || prices.inTray[kind]! > 0),
@@ -34,41 +34,37 @@ export function pricesOf(allotting: Allotting, rounds: number): Prices {
     if (pull === 0) break
     const moved = (price: number, over: number) => Math.max(0, Math.round(price + (step * over) / pull))
     const inTray = prices.inTray.map((price, kind) => moved(price, over[kind]!))
-    prices = withOrders(
-      allotting,
-      inTray,
-      Number.isFinite(order.most) ? moved(prices.ordered, overOrdered) : 0,
-    )
+    prices = withOrders(problem, inTray, Number.isFinite(order.most) ? moved(prices.ordered, overOrdered) : 0)
   }
   return best.prices
 }
 
-function withOrders({ order }: Allotting, inTray: readonly number[], ordered: number): Prices {
+function withOrders({ order }: AssignmentProblem, inTray: readonly number[], ordered: number): Prices {
   const either = inTray.map((price, kind) =>
     order.kinds[kind]! ? Math.min(price, ordered + order.cost) : price,
   )
   return { inTray, either, ordered }
 }
 
-function spread(ways: readonly Way[]): number {
-  const costs = ways.map(({ cost }) => cost)
+function spread(options: readonly Option[]): number {
+  const costs = options.map(({ cost }) => cost)
   return Math.max(...costs) - Math.min(...costs)
 }
 
-/** Every place takes its cheapest way: the bound that follows, and by how much that takes more than there is. */
-function relaxed({ places, pieces, order }: Allotting, { inTray, either, ordered }: Prices) {
+/** Every place takes its cheapest option: the bound that follows, and by how much that takes more than there is. */
+function relaxed({ places, pieces, order }: AssignmentProblem, { inTray, either, ordered }: Prices) {
   const over = pieces.map((count) => -count)
   let overOrdered = -order.most
   let bound = priceOfAll(pieces, order.most, { inTray, either, ordered })
-  for (const ways of places) {
+  for (const options of places) {
     let least = Infinity
     let takes: readonly number[] = []
-    for (const way of ways) {
-      let cost = way.cost
-      for (const kind of way.takes) cost += either[kind]!
+    for (const option of options) {
+      let cost = option.cost
+      for (const kind of option.takes) cost += either[kind]!
       if (cost < least) {
         least = cost
-        takes = way.takes
+        takes = option.takes
       }
     }
     bound += least

@@ -1,5 +1,5 @@
 import type { Fit } from '../../engine/index.ts'
-import type { Way } from './assign.ts'
+import type { Option } from './assignment-problem.ts'
 import { worstCase } from '../clearance.ts'
 import { againstLimits, targetOf } from '../limits.ts'
 import { allowedPairs, thickerHalves, type Half, type Sizes } from '../choice/pairs.ts'
@@ -18,7 +18,7 @@ export interface OpenBearing {
 }
 
 /** Two kinds of shell in one bearing, the upper half's and the lower half's. */
-export interface ShellWay extends Way {
+export interface ShellOption extends Option {
   readonly takes: readonly [upper: number, lower: number]
 }
 
@@ -27,10 +27,10 @@ export interface ShellWay extends Way {
  * rule, inside the limits at worst. It costs the square of twice the nominal clearance's distance from the target, in nm².
  * Where two shells would do either way round, the thicker is in the half that takes it.
  */
-export function wayFinder(
+export function optionFinder(
   fit: Fit,
   kinds: readonly ShellKind[],
-): (bearing: OpenBearing) => readonly ShellWay[] {
+): (bearing: OpenBearing) => readonly ShellOption[] {
   const pairs = allowedPairs(fit)
   const twiceTarget = 2 * targetOf(fit)
   const [thicker] = thickerHalves(fit)
@@ -40,7 +40,7 @@ export function wayFinder(
     const { bore, journal } = bearing.sizes
     const uppers = fittingByGrade(kinds, bearing, 'upper')
     const lowers = fittingByGrade(kinds, bearing, 'lower')
-    const ways = new Map<number, ShellWay>()
+    const options = new Map<number, ShellOption>()
     for (const pair of pairs)
       for (const upper of uppers.get(pair.upper) ?? [])
         for (const lower of lowers.get(pair.lower) ?? []) {
@@ -51,15 +51,15 @@ export function wayFinder(
             thicker === 'upper'
               ? twiceWall[upper]! >= twiceWall[lower]!
               : twiceWall[lower]! >= twiceWall[upper]!
-          if (ways.has(key) && !asTheyGo) continue
+          if (options.has(key) && !asTheyGo) continue
           const clearance = worstCase(bore, journal, kinds[upper]!.wall, kinds[lower]!.wall)
           if (againstLimits(clearance, fit.clearance) !== 'inside') continue
-          ways.set(key, {
+          options.set(key, {
             cost: (clearance.least + clearance.most - twiceTarget) ** 2,
             takes: [upper, lower],
           })
         }
-    return [...ways.values()]
+    return [...options.values()]
   }
 }
 

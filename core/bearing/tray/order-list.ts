@@ -1,5 +1,5 @@
 import type { Half } from '../choice/pairs.ts'
-import type { AllottedShell } from './stock.ts'
+import type { AssignedShell } from './stock.ts'
 
 /** Shells of one kind to order, and where they go. */
 export interface OrderLine {
@@ -12,7 +12,7 @@ export interface OrderLine {
 }
 
 /** A bearing with the shells it is to get; those without a label are not in the tray. */
-export interface Wanting extends Readonly<Record<Half, Omit<AllottedShell, 'wall'>>> {
+export interface Wanting extends Readonly<Record<Half, Omit<AssignedShell, 'wall'>>> {
   readonly position: string
 }
 

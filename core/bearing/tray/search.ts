@@ -1,4 +1,4 @@
-import type { Allotment, Allotting, Way } from './assign.ts'
+import type { Assignment, AssignmentProblem, Option } from './assignment-problem.ts'
 import type { Prices } from './lagrangian-bound.ts'
 
 /** What the places from each one on can take at most, by kind, and which kinds they could run short of. */
@@ -7,10 +7,10 @@ export interface Wants {
   readonly scarce: readonly (readonly number[])[]
 }
 
-export function wantsOf({ places, pieces }: Pick<Allotting, 'places' | 'pieces'>): Wants {
+export function wantsOf({ places, pieces }: Pick<AssignmentProblem, 'places' | 'pieces'>): Wants {
   const none = pieces.map(() => 0)
-  const most = fromTheEnd(places, none, (later, ways) => {
-    const taken = mostTaken(ways, pieces.length)
+  const most = fromTheEnd(places, none, (later, options) => {
+    const taken = mostTaken(options, pieces.length)
     return later.map((count, kind) => count + taken[kind]!)
   })
   const scarce = most.map((row) =>
@@ -19,24 +19,24 @@ export function wantsOf({ places, pieces }: Pick<Allotting, 'places' | 'pieces'>
   return { most, scarce }
 }
 
-/** So many ways of one place are followed at most, the cheapest at the given prices: more than one engine's tray gives. */
+/** So many options of one place are followed at most, the cheapest at the given prices: more than one engine's tray gives. */
 const widest = 1000
 
 /**
- * Branch and bound: place after place, most promising way first. What is still to come costs at least each later place's
- * cheapest way at the given prices, less the price of what they could still take; of two beginnings that leave the same
- * pieces, only the cheaper is followed. Weighs about `weighings` ways and no more; `finished` says that these were all that
+ * Branch and bound: place after place, most promising option first. What is still to come costs at least each later place's
+ * cheapest option at the given prices, less the price of what they could still take; of two beginnings that leave the same
+ * pieces, only the cheaper is followed. Weighs about `weighings` options and no more; `finished` says that these were all that
  * mattered, so that `best`, which is never worse than `known`, is the best there is.
  */
 export function search(
-  { places, pieces, order, grain }: Allotting,
+  { places, pieces, order, grain }: AssignmentProblem,
   wants: Wants,
   prices: Prices,
   weighings: number,
-  known: Allotment | null,
-): { readonly best: Allotment | null; readonly finished: boolean } {
-  const priced = places.map((ways) =>
-    ways
+  known: Assignment | null,
+): { readonly best: Assignment | null; readonly finished: boolean } {
+  const priced = places.map((options) =>
+    options
       .map(({ cost, takes }, index) => {
         let price = cost
         for (const kind of takes) price += prices.either[kind]!
@@ -44,7 +44,7 @@ export function search(
       })
       .sort((a, b) => a.price - b.price),
   )
-  const cheapest = priced.map((ways) => ways[0]?.price ?? Infinity)
+  const cheapest = priced.map((options) => options[0]?.price ?? Infinity)
   const toCome = fromTheEnd(cheapest, 0, (later, price) => later + price)
   const dear = prices.inTray.flatMap((price, kind) => (price > 0 ? [kind] : []))
   const left = [...pieces]
@@ -56,43 +56,43 @@ export function search(
 
   function visit(place: number, cost: number, ordered: number, bound: number): void {
     if (place === places.length) {
-      if (best === null || cost < best.cost) best = { ways: chosen.slice(), cost }
+      if (best === null || cost < best.cost) best = { options: chosen.slice(), cost }
       return
     }
     if (weighingsLeft <= 0) {
       cutOff = true
       return
     }
-    // To remember a beginning costs about as much as to weigh as many ways as it is remembered by.
+    // To remember a beginning costs about as much as to weigh as many options as it is remembered by.
     weighingsLeft -= wants.scarce[place]!.length
     const key = keyOfLeft(place, ordered)
     if ((reached[place]!.get(key) ?? Infinity) <= cost) return
     reached[place]!.set(key, cost)
     const onward = []
     const unsold = worthOfLeft(place + 1)
-    for (const way of priced[place]!) {
-      if (hopeless(bound + way.price - cheapest[place]!)) break
+    for (const option of priced[place]!) {
+      if (hopeless(bound + option.price - cheapest[place]!)) break
       if (onward.length === widest) {
         cutOff = true
         break
       }
       weighingsLeft -= 1
-      const sold = worthOf(way.takes, place + 1)
-      const orders = ordered + take(way.takes)
+      const sold = worthOf(option.takes, place + 1)
+      const orders = ordered + take(option.takes)
       if (Number.isFinite(orders) && orders <= order.most) {
-        const spent = cost + way.cost + (orders - ordered) * order.cost
+        const spent = cost + option.cost + (orders - ordered) * order.cost
         const bound = boundAt(place + 1, spent, orders, unsold - sold)
-        if (!hopeless(bound)) onward.push({ way, spent, orders, bound })
+        if (!hopeless(bound)) onward.push({ option, spent, orders, bound })
       }
-      putBack(way.takes)
+      putBack(option.takes)
     }
     onward.sort((a, b) => a.bound - b.bound)
-    for (const { way, spent, orders, bound } of onward) {
+    for (const { option, spent, orders, bound } of onward) {
       if (hopeless(bound)) break
-      take(way.takes)
-      chosen[place] = way.index
+      take(option.takes)
+      chosen[place] = option.index
       visit(place + 1, spent, orders, bound)
-      putBack(way.takes)
+      putBack(option.takes)
     }
   }
 
@@ -151,10 +151,10 @@ export function search(
   return { best, finished: !cutOff || hopeless(boundOfAll) }
 }
 
-/** By kind, the most that any one way takes. */
-function mostTaken(ways: readonly Way[], kinds: number): readonly number[] {
+/** By kind, the most that any one option takes. */
+function mostTaken(options: readonly Option[], kinds: number): readonly number[] {
   const most = new Array<number>(kinds).fill(0)
-  for (const { takes } of ways)
+  for (const { takes } of options)
     for (const kind of takes) {
       const count = takes.filter((each) => each === kind).length
       if (count > most[kind]!) most[kind] = count

@@ -6,9 +6,9 @@ import { againstLimits } from '../limits.ts'
 import type { Half, Judged } from '../choice/pairs.ts'
 import { nearestInside } from '../choice/proposal.ts'
 import { kindsOf, ofSize, type ShellKind, type Tray } from './tray.ts'
-import { mayGoInto, wayFinder, type OpenBearing, type ShellWay } from './options.ts'
+import { mayGoInto, optionFinder, type OpenBearing, type ShellOption } from './options.ts'
 
-export interface AllottedShell {
+export interface AssignedShell {
   readonly grade: string
   readonly undersize: string | null
   /** What is ordered under this name: `either` where upper and lower are the same part. */
@@ -20,12 +20,12 @@ export interface AllottedShell {
 
 export interface FilledBearing {
   readonly position: string
-  readonly upper: AllottedShell
-  readonly lower: AllottedShell
+  readonly upper: AssignedShell
+  readonly lower: AssignedShell
   readonly judged: Judged
 }
 
-export interface Assignment {
+export interface ShellAssignment {
   /** In the order in which the bearings were given. */
   readonly filled: readonly FilledBearing[]
   /** Bearings that no shells, in the tray or ordered, bring inside the limits, and what to do. */
@@ -43,25 +43,31 @@ export interface Assignment {
  *
  * Refuses what `kindsOf` refuses.
  */
-export function assignFromTray(fit: Fit, tray: Tray, bearings: readonly OpenBearing[]): Outcome<Assignment> {
+export function assignFromTray(
+  fit: Fit,
+  tray: Tray,
+  bearings: readonly OpenBearing[],
+): Outcome<ShellAssignment> {
   const kinds = kindsOf(fit, tray, new Set(bearings.map(({ undersize }) => undersize)))
   if (!kinds.ok) return kinds
-  const waysOf = wayFinder(fit, kinds.value)
-  const options = bearings.map((bearing) => ({ bearing, ways: waysOf(bearing) }))
+  const optionsOf = optionFinder(fit, kinds.value)
+  const fillable = bearings.map((bearing) => ({ bearing, options: optionsOf(bearing) }))
   // From the widest room for walls to the narrowest, so that bearings that want the same shells follow one another.
-  const open = options.filter(({ ways }) => ways.length > 0).sort((a, b) => room(b.bearing) - room(a.bearing))
+  const open = fillable
+    .filter(({ options }) => options.length > 0)
+    .sort((a, b) => room(b.bearing) - room(a.bearing))
   const pieces = piecesLeft(
     kinds.value,
-    options.filter(({ ways }) => ways.length === 0).map(({ bearing }) => bearing),
+    fillable.filter(({ options }) => options.length === 0).map(({ bearing }) => bearing),
     2 * bearings.length,
   )
   const { best, proved } = fewestOrdersThenNearest(
-    open.map(({ ways }) => ways),
+    open.map(({ options }) => options),
     pieces,
     kinds.value.map(({ orderable }) => orderable),
   )
-  const chosen = new Map<OpenBearing, ShellWay>()
-  best?.ways.forEach((way, place) => chosen.set(open[place]!.bearing, open[place]!.ways[way]!))
+  const chosen = new Map<OpenBearing, ShellOption>()
+  best?.options.forEach((option, place) => chosen.set(open[place]!.bearing, open[place]!.options[option]!))
   return done({
     filled: handOut(fit, kinds.value, pieces, bearings, chosen),
     unfilled: bearings
@@ -98,19 +104,19 @@ function handOut(
   kinds: readonly ShellKind[],
   pieces: readonly number[],
   bearings: readonly OpenBearing[],
-  chosen: ReadonlyMap<OpenBearing, ShellWay>,
+  chosen: ReadonlyMap<OpenBearing, ShellOption>,
 ): readonly FilledBearing[] {
   const left = [...pieces]
-  const shell = (kind: number): AllottedShell => {
+  const shell = (kind: number): AssignedShell => {
     const { grade, undersize, half, label, wall } = kinds[kind]!
     left[kind]! -= 1
     return { grade, undersize, half, label: left[kind]! < 0 ? null : label, wall }
   }
   return bearings.flatMap((bearing) => {
-    const way = chosen.get(bearing)
-    if (way === undefined) return []
+    const option = chosen.get(bearing)
+    if (option === undefined) return []
     const { position, sizes } = bearing
-    const [upper, lower] = [shell(way.takes[0]), shell(way.takes[1])]
+    const [upper, lower] = [shell(option.takes[0]), shell(option.takes[1])]
     const clearance = oilClearance(sizes.bore, sizes.journal, upper.wall, lower.wall)
     return [
       { position, upper, lower, judged: { clearance, within: againstLimits(clearance, fit.clearance) } },

@@ -2,7 +2,7 @@ import {
   againstLimits,
   assignFromTray,
   oilClearance,
-  type Assignment,
+  type ShellAssignment,
   type OpenBearing,
   type Range,
   type Tray,
@@ -77,7 +77,7 @@ export function fromTray(
 }
 
 /** The tray against all bearings of the fit whose sizes are known. */
-function assignmentOf(fit: Fit, tray: NotedTray, cases: readonly BearingCase[]): Outcome<Assignment> {
+function assignmentOf(fit: Fit, tray: NotedTray, cases: readonly BearingCase[]): Outcome<ShellAssignment> {
   const open = cases.flatMap((bearing): readonly OpenBearing[] => {
     const { position, sizes, undersize, pins, uncertainty } = bearing
     if (!sizes.ok) return []

@@ -1,4 +1,4 @@
-import type { Point } from './edge.ts'
+import type { Point } from '../../plane/index.ts'
 import { meanOf, type FaceFastener } from './face-fasteners.ts'
 import type { Flange, FlangeBolt } from './flange.ts'
 import { Network } from './network.ts'

@@ -3,7 +3,7 @@ import { inMillimetres } from '../../quantity/index.ts'
 import type { EngineSpec, Face } from '../../engine/index.ts'
 import { elasticModuliMpa } from '../bolt-resilience.ts'
 import { fastenedJoint } from '../fastened.ts'
-import type { Point } from './edge.ts'
+import type { Point } from '../../plane/index.ts'
 
 /** A fastener on a face, with what its group says that matters to the flange. Sizes in mm. */
 export interface FaceFastener extends Point {

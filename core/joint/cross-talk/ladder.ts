@@ -1,6 +1,6 @@
 import { inMillimetres } from '../../quantity/index.ts'
 import type { Saddle } from '../../engine/index.ts'
-import { Edge, type Point } from './edge.ts'
+import { Perimeter, type Point } from '../../plane/index.ts'
 import { meanOf, type FaceFastener } from './face-fasteners.ts'
 import type { Flange, FlangeBolt } from './flange.ts'
 import { Network } from './network.ts'
@@ -27,7 +27,7 @@ export function ladderFlange(
   fasteners: readonly FaceFastener[],
   between: Between,
 ): Flange {
-  const edge = new Edge(outline)
+  const edge = new Perimeter(outline)
   const walls = saddles.flatMap((saddle) => wallAt(edge, saddle) ?? [])
   const places = fasteners.map((fastener) => ({ fastener, ...placeOf(fastener, edge, walls) }))
   const network = new Network()
@@ -72,7 +72,7 @@ const railIs = [
   'Each fastener pulls at the nearest place of the edge or of a wall.',
 ]
 
-function wallAt(edge: Edge, { at, width, diameter }: Saddle): Wall | null {
+function wallAt(edge: Perimeter, { at, width, diameter }: Saddle): Wall | null {
   const x = inMillimetres(at)
   const met = edge.across(x)
   if (met === null) return null
@@ -93,7 +93,7 @@ interface Place {
   readonly apartMm: number
 }
 
-function placeOf(fastener: Point, edge: Edge, walls: readonly Wall[]): Place {
+function placeOf(fastener: Point, edge: Perimeter, walls: readonly Wall[]): Place {
   const onRail: Place = { wall: null, ...edge.nearestTo(fastener) }
   const inWalls = walls
     .filter(({ from, upTo }) => fastener.y > from && fastener.y < upTo)

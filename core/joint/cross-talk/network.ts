@@ -1,4 +1,4 @@
-import type { Point } from './edge.ts'
+import type { Point } from '../../plane/index.ts'
 import type { FlangeBeam, FlangeNode } from './flange.ts'
 import type { Section } from './section.ts'
 

@@ -1,4 +1,4 @@
-import type { Wrench } from './wrench.ts'
+import type { Torque } from '../../quantity/index.ts'
 
 const smallFullScaleNm = 10
 
@@ -16,6 +16,12 @@ export function classesOf(type: keyof typeof classes): readonly string[] {
   return classes[type]
 }
 
+/** A wrench by its class, where that is known, and its full scale. */
+export interface ClassedWrench {
+  readonly made?: { readonly type: keyof typeof classes; readonly class: string } | undefined
+  readonly range: { readonly most: Torque }
+}
+
 /** Those that are held to ±4 % above 10 N·m full scale. */
 const closer: Readonly<Record<keyof typeof classes, readonly string[]>> = {
   I: ['B', 'C', 'E'],
@@ -27,7 +33,7 @@ const closer: Readonly<Record<keyof typeof classes, readonly string[]>> = {
  * 5.1.5; type II class A seen in print, the other classes from memory). ±6 % for all up to and including 10
  * N·m full scale, and for a wrench of which the class is not known.
  */
-export function permittedDeviation({ made, range }: Wrench): number {
+export function permittedDeviation({ made, range }: ClassedWrench): number {
   const close = made !== undefined && closer[made.type].includes(made.class)
   return close && range.most > smallFullScaleNm ? 0.04 : 0.06
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { cornersOf, distanceTo, gapBetween, type Point } from '../../../core/layout/box.ts'
+import { cornersOf, distanceTo, gapBetween, type Point } from '../../../core/plane/index.ts'
 import { sceneOf, textBox, type Box, type Scene, type Sheet } from '../../../core/layout/index.ts'
 import { inside, nearestOn } from '../../../core/layout/polygon.ts'
 import { boxOf, collisions, discsOf, labelsOf, outside, textsOf } from './checks.ts'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { exactly, orderList, type Assignment } from '../../../../core/bearing/index.ts'
+import { exactly, orderList, type ShellAssignment } from '../../../../core/bearing/index.ts'
 import { nanometres } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains } from '../fits.ts'
 import { alike, assigned, benches, line, nine, openBearing, sevenMains, single } from './trays.ts'
@@ -28,7 +28,7 @@ describe('any tray', () => {
         const back = assigned(fit, tray, bearings.toReversed())
         const sizesOf = new Map(bearings.map(({ position, sizes }) => [position, sizes.bore.least]))
         // Bearings of one size are alike, so it is the sizes that the shells are told by.
-        const told = ({ filled }: Assignment) =>
+        const told = ({ filled }: ShellAssignment) =>
           filled
             .map(({ position, upper, lower }) => `${sizesOf.get(position)} ${upper.grade}/${lower.grade}`)
             .toSorted()
@@ -48,7 +48,7 @@ describe('any tray', () => {
         }
         const before = assigned(fit, tray, bearings)
         const after = assigned(fit, more, bearings)
-        const ordered = (assignment: Assignment) =>
+        const ordered = (assignment: ShellAssignment) =>
           orderList(assignment).reduce((total, { count }) => total + count, 0)
         expect(ordered(after)).toBeLessThanOrEqual(ordered(before))
         if (ordered(after) === ordered(before))

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import {
   assignFromTray,
   orderList,
-  type Assignment,
+  type ShellAssignment,
   type OpenBearing,
   type Tray,
 } from '../../../../core/bearing/index.ts'
@@ -17,7 +17,7 @@ function refusal(tray: Tray, bearings: readonly OpenBearing[] = [openBearing('M1
 }
 
 /** `M1 P/Q` with an asterisk for what must be ordered. */
-function laidOut({ filled }: Assignment): readonly string[] {
+function laidOut({ filled }: ShellAssignment): readonly string[] {
   const name = ({ grade, label }: { grade: string; label: string | null }) =>
     grade + (label === null ? '*' : '')
   return filled.map(({ position, upper, lower }) => `${position} ${name(upper)}/${name(lower)}`)

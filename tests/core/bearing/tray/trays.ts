@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import {
   assignFromTray,
   exactly,
-  type Assignment,
+  type ShellAssignment,
   type Half,
   type OpenBearing,
   type Tray,
@@ -70,7 +70,7 @@ export const benches: fc.Arbitrary<{ fit: Fit; tray: Tray; bearings: readonly Op
   })
 
 /** The assignment, where there must be one. */
-export function assigned(fit: Fit, tray: Tray, bearings: readonly OpenBearing[]): Assignment {
+export function assigned(fit: Fit, tray: Tray, bearings: readonly OpenBearing[]): ShellAssignment {
   const assignment = assignFromTray(fit, tray, bearings)
   if (!assignment.ok) throw new Error(sentenceOf(assignment.problem))
   return assignment.value

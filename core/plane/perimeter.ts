@@ -1,18 +1,14 @@
-/** A point in mm in the plane of a face. */
-export interface Point {
-  readonly x: number
-  readonly y: number
-}
+import type { Point } from './point.ts'
 
 /** A place on the edge: how far along it, from its first corner on, in mm. */
-export interface PlaceOnEdge {
+export interface PlaceOnPerimeter {
   readonly at: number
   /** How far the point that was asked for lies from there. */
   readonly apartMm: number
 }
 
-/** The edge of a face: a closed polygon, its length counted from the first corner. */
-export class Edge {
+/** The edge of a face, in mm: a closed polygon, its length counted from the first corner. */
+export class Perimeter {
   readonly #sides: readonly {
     readonly start: Point
     readonly end: Point
@@ -43,8 +39,8 @@ export class Edge {
     }
   }
 
-  nearestTo({ x, y }: Point): PlaceOnEdge {
-    const places = this.#sides.map(({ start, end, from, length }): PlaceOnEdge => {
+  nearestTo({ x, y }: Point): PlaceOnPerimeter {
+    const places = this.#sides.map(({ start, end, from, length }): PlaceOnPerimeter => {
       const [dx, dy] = [end.x - start.x, end.y - start.y]
       const along = length === 0 ? 0 : ((x - start.x) * dx + (y - start.y) * dy) / length
       const within = Math.min(Math.max(along, 0), length)
