@@ -1,10 +1,12 @@
-import { words } from './words.ts'
+import { en, type Words } from '../words/index.ts'
 
-/** What can go wrong in an expected way. A code exists because it has words: see `words.ts`. */
-export type ProblemCode = keyof typeof words
+type Sentences = Words['problems']
+
+/** What can go wrong in an expected way. A code exists because it has words: see `core/words/en/problems`. */
+export type ProblemCode = keyof Sentences
 
 /** The numbers and names that the sentence of a code needs. */
-export type Facts<Code extends ProblemCode> = Parameters<(typeof words)[Code]>[0]
+export type Facts<Code extends ProblemCode> = Parameters<Sentences[Code]>[0]
 
 /** One expected fault: its code, the facts its sentence is made of, and where in the input it lies (`''` for the whole). */
 export type Problem = {
@@ -29,6 +31,6 @@ export function refused<Code extends ProblemCode>(code: Code, facts: Facts<Code>
 
 /** What happened, to which part, and what to do next, in a sentence or two for the person at the bench. */
 export function sentenceOf(problem: Problem): string {
-  const sentence = words[problem.code] as (facts: Problem['facts']) => string
+  const sentence = en.problems[problem.code] as (facts: Problem['facts']) => string
   return sentence(problem.facts)
 }

@@ -1,3 +1,5 @@
+import type { Words } from '../../core/words/index.ts'
+
 /** What a key asks of the drawing, whichever step is on the table. */
 export type Asked =
   'flip' | 'turn' | 'bench-view' | 'keys' | 'nearer' | 'further' | 'whole-sheet' | 'whole-sheet-always'
@@ -26,26 +28,26 @@ export function isWritten({ target }: KeyboardEvent): boolean {
   return target instanceof HTMLElement && target.matches('input, textarea, select')
 }
 
-/** Every key of the build window and what it does, for people to read. */
+/** Every key of the build window and what it does, in the order in which people read it; its texts are in `words.keys`. */
 export const keyList: readonly {
-  readonly keys: string
-  readonly does: string
+  readonly keys: keyof Words['keys']['names']
+  readonly does: keyof Words['keys']['does']
   /** Whether it is one of those that can be switched off. */
   readonly character?: true
 }[] = [
-  { keys: 'Enter or Space', does: 'The main button. A foot pedal that types one of them does the same.' },
-  { keys: 'Backspace', does: 'Take the last pull back.' },
-  { keys: '0 to 9', does: 'Begin a reading, where one can be typed.' },
-  { keys: '← →', does: 'While an angle is turned: move where the handle starts by 15°; with Shift by 1°.' },
-  { keys: '↑ ↓', does: 'While an angle is turned: move the angle reached by 15°; with Shift by 1°.' },
-  { keys: '← → ↑ ↓', does: 'Otherwise: move the drawing, where it is larger than the sheet.' },
-  { keys: 'Home', does: 'The whole drawing again.' },
-  { keys: 'Esc', does: 'Leave what lies open; leave the bench view.' },
-  { keys: 'Tab', does: 'To every button, and to the drawing in words.' },
-  { keys: 'F', does: 'See the face from the other side.', character: true },
-  { keys: 'R', does: 'Turn the drawing by a quarter.', character: true },
-  { keys: '+ and −', does: 'Nearer, further.', character: true },
-  { keys: '0', does: 'The whole drawing again, where no reading can be typed.', character: true },
-  { keys: 'B', does: 'The bench view, to be read from afar; once more leaves it.', character: true },
-  { keys: '?', does: 'This list.', character: true },
+  { keys: 'enterOrSpace', does: 'confirm' },
+  { keys: 'backspace', does: 'takeBack' },
+  { keys: 'digits', does: 'beginReading' },
+  { keys: 'leftRight', does: 'moveStart' },
+  { keys: 'upDown', does: 'moveReached' },
+  { keys: 'arrows', does: 'moveDrawing' },
+  { keys: 'home', does: 'wholeDrawing' },
+  { keys: 'escape', does: 'close' },
+  { keys: 'tab', does: 'nextControl' },
+  { keys: 'f', does: 'flip', character: true },
+  { keys: 'r', does: 'turn', character: true },
+  { keys: 'plusMinus', does: 'zoom', character: true },
+  { keys: 'zero', does: 'wholeDrawingNoReading', character: true },
+  { keys: 'b', does: 'benchView', character: true },
+  { keys: 'questionMark', does: 'list', character: true },
 ]

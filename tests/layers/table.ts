@@ -15,7 +15,8 @@ export const mayImport: Readonly<Record<Layer, readonly Layer[]>> = {
  * before it.
  */
 export const coreFolders: Readonly<Record<string, readonly string[]>> = {
-  problem: [],
+  words: [],
+  problem: ['words'],
   quantity: ['problem'],
   plane: [],
   engine: ['problem', 'quantity'],

@@ -1,0 +1,25 @@
+import { quantityWords } from './quantity.ts'
+import { specWords } from './spec.ts'
+import { auditWords } from './audit.ts'
+import { bearingWords } from './bearing.ts'
+import { jointWords } from './joint.ts'
+import { tighteningWords } from './tightening.ts'
+import { wrenchWords } from './wrench.ts'
+import { buildWords } from './build.ts'
+import { hostWords } from './host.ts'
+
+/**
+ * Every sentence that tells a person of an expected fault, by code. Each says what happened, to which part, and what to
+ * do next. The type of a problem is made from this table, so that a code without words cannot be written.
+ */
+export const problems = {
+  ...quantityWords,
+  ...specWords,
+  ...auditWords,
+  ...bearingWords,
+  ...jointWords,
+  ...tighteningWords,
+  ...wrenchWords,
+  ...buildWords,
+  ...hostWords,
+}
