@@ -1,82 +1,71 @@
-import { spawn } from 'node:child_process'
-import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, readFileSync, statSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 
-/** Longest time without a byte before a download counts as failed, in seconds. */
-const patience = 20
-
-/** Path of Electron's program below the project, or `undefined` where only its package is there. */
-export function electronBinary(root: string): string | undefined {
-  try {
-    const folder = join(root, 'node_modules/electron')
-    const binary = join(folder, 'dist', readFileSync(join(folder, 'path.txt'), 'utf8'))
-    return existsSync(binary) ? binary : undefined
-  } catch {
-    return undefined
-  }
-}
-
-/** Whether the installed version of Electron was asked for before. A newer one is asked for anew. */
-export function wasTried(root: string): boolean {
-  try {
-    return readFileSync(attemptFile(root), 'utf8') === wantedVersion(root)
-  } catch {
-    return false
-  }
-}
+/** Electron's program as far as it can be told without running it. */
+export type FoundElectron =
+  | { readonly kind: 'there'; readonly binary: string }
+  | { readonly kind: 'absent' }
+  /** One that was named and cannot be it. */
+  | { readonly kind: 'unfit'; readonly why: string }
 
 /**
- * Downloads Electron once, and remembers that it was tried. It is given up when nothing arrives for a while; how long it
- * takes in all depends on the line, so that is not limited.
+ * Electron's program: the one that `BEDPLATE_ELECTRON` names, else the one below the project. The one below the project is
+ * absent unless it has the version of its package, as `isInstalled` in node_modules/electron/install.js has it: another
+ * one is fetched over it. A named one may be of another minor version, but not of another major one.
  */
-export async function fetchElectron(root: string): Promise<boolean> {
-  mkdirSync(join(root, 'dist'), { recursive: true })
-  writeFileSync(attemptFile(root), wantedVersion(root))
-  console.error('Fetching Electron for a window of its own (tried once) …')
-  const arriving = join(root, 'dist/electron-download')
-  mkdirSync(arriving, { recursive: true })
-  const fetching = spawn(process.execPath, [join(root, 'node_modules/electron/install.js')], {
-    env: { ...process.env, TMPDIR: arriving, TEMP: arriving, TMP: arriving },
-    stdio: 'ignore',
-  })
-  const unpacking = join(root, 'node_modules/electron')
-  const watching = stopWhenStalled(
-    () => sizeBelow(arriving) + sizeBelow(unpacking),
-    () => fetching.kill(),
-  )
-  const code = await new Promise<number | null>((resolve) => {
-    fetching.on('error', () => resolve(null))
-    fetching.on('close', resolve)
-  })
-  clearInterval(watching)
-  rmSync(arriving, { recursive: true, force: true })
-  return code === 0 && electronBinary(root) !== undefined
+export function findElectron(root: string, named: string | undefined): FoundElectron {
+  const wanted = wantedVersion(root)
+  if (named !== undefined && named !== '') {
+    const why = faultOf(named, wanted)
+    return why === undefined ? { kind: 'there', binary: named } : { kind: 'unfit', why }
+  }
+  const folder = join(root, 'node_modules/electron')
+  const path = readText(join(folder, 'path.txt'))
+  const version = readText(join(folder, 'dist/version'))
+  const binary = join(folder, 'dist', path ?? '')
+  const isThere = path !== undefined && isFile(binary) && plain(version) === wanted
+  return isThere ? { kind: 'there', binary } : { kind: 'absent' }
 }
 
-function stopWhenStalled(arrived: () => number, stop: () => void): NodeJS.Timeout {
-  let last = 0
-  let idle = 0
-  return setInterval(() => {
-    const size = arrived()
-    idle = size === last ? idle + 1 : 0
-    last = size
-    if (idle >= patience) stop()
-  }, 1000)
-}
-
-function sizeBelow(folder: string): number {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .map((name) => statSync(join(folder, name), { throwIfNoEntry: false })?.size ?? 0)
-    .reduce((sum, size) => sum + size, 0)
-}
-
-function wantedVersion(root: string): string {
+/** The version of Electron that the packages ask for, for example `45.4.1`. */
+export function wantedVersion(root: string): string {
   const { version } = JSON.parse(readFileSync(join(root, 'node_modules/electron/package.json'), 'utf8')) as {
     version: string
   }
   return version
 }
 
-function attemptFile(root: string): string {
-  return join(root, 'dist/electron-tried')
+/** A clause that follows "BEDPLATE_ELECTRON names …". */
+function faultOf(named: string, wanted: string): string | undefined {
+  const told = (how: string): string => `BEDPLATE_ELECTRON names ${named}, ${how}`
+  if (!existsSync(named)) return told('where there is nothing')
+  if (!isFile(named)) return told('which is not a program')
+  const version = plain(versionBeside(named))
+  if (version === undefined) return told('which is not Electron: no file “version” lies with it')
+  if (version.split('.', 1).join() !== wanted.split('.', 1).join())
+    return told(`which is Electron ${version}, and Bedplate needs ${wanted}`)
+  return undefined
+}
+
+/** Electron's archives have a file `version` at their top; on macOS the program lies three folders below it. */
+function versionBeside(binary: string): string | undefined {
+  const folder = dirname(binary)
+  return readText(join(folder, 'version')) ?? readText(join(folder, '../../../version'))
+}
+
+function plain(version: string | undefined): string | undefined {
+  const text = version?.trim().replace(/^v/, '')
+  return text !== undefined && /^\d+\.\d+\.\d+/.test(text) ? text : undefined
+}
+
+function isFile(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? false
+}
+
+function readText(file: string): string | undefined {
+  try {
+    return readFileSync(file, 'utf8')
+  } catch {
+    return undefined
+  }
 }

@@ -1,3 +1,4 @@
+import { type FoundElectron } from './electron-binary.ts'
 import { type Options } from './options.mjs'
 
 export type HostChoice =
@@ -6,22 +7,32 @@ export type HostChoice =
   | { readonly kind: 'local'; readonly why: string }
 
 export type HostFacts = {
-  readonly options: Pick<Options, 'local' | 'window'>
+  readonly options: Pick<Options, 'local' | 'window' | 'fetchElectron'>
   readonly isRoot: boolean
   readonly hasDisplay: boolean
-  /** Path of Electron's program, if it is there. */
-  readonly electron: string | undefined
-  /** Whether this version of Electron was tried for already, and could not be had. */
-  readonly wasTried: boolean
+  readonly electron: FoundElectron
+  /** Why Electron could not make its sandbox here, as a clause. */
+  readonly noSandbox: string | undefined
+  /** Why this version of Electron could not be had the last time. */
+  readonly lastFailure: string | undefined
 }
 
-/** Which host carries the program, and why it is not the desktop one. */
-export function hostChoice({ options, isRoot, hasDisplay, electron, wasTried }: HostFacts): HostChoice {
-  if (!options.window) return { kind: 'local', why: 'no window was asked for' }
-  if (options.local) return { kind: 'local', why: 'it was asked for by --local' }
-  if (isRoot) return { kind: 'local', why: 'as root a window would have to run without its sandbox' }
-  if (!hasDisplay) return { kind: 'local', why: 'there is no display' }
-  if (electron !== undefined) return { kind: 'desktop', binary: electron }
-  if (!wasTried) return { kind: 'fetch-electron' }
-  return { kind: 'local', why: 'Electron could not be fetched; `npx install-electron` tries again' }
+/**
+ * Which host carries the program, and why it is not the desktop one. What keeps Electron's window from opening comes before
+ * Electron itself, so that nothing large is fetched in vain.
+ */
+export function hostChoice(facts: HostFacts): HostChoice {
+  const { options, electron, noSandbox, lastFailure } = facts
+  const local = (why: string): HostChoice => ({ kind: 'local', why })
+  if (!options.window) return local('no window was asked for')
+  if (options.local) return local('it was asked for by --local')
+  if (facts.isRoot) return local('as root a window would have to run without its sandbox')
+  if (!facts.hasDisplay) return local('there is no display')
+  if (electron.kind === 'unfit') return local(electron.why)
+  if (noSandbox !== undefined) return local(noSandbox)
+  if (electron.kind === 'there') return { kind: 'desktop', binary: electron.binary }
+  if (lastFailure === undefined || options.fetchElectron) return { kind: 'fetch-electron' }
+  return local(
+    `Electron could not be fetched (${lastFailure}); \`npm start -- --fetch-electron\` tries again`,
+  )
 }

@@ -1,17 +1,21 @@
 import { spawnSync } from 'node:child_process'
-import { readFileSync } from 'node:fs'
+import { readFileSync, statSync } from 'node:fs'
 import { homedir } from 'node:os'
-import { join } from 'node:path'
+import { join, resolve } from 'node:path'
 import { dataFolder } from './data-folder.ts'
 import { runDesktop } from './desktop-run.ts'
 import { hasDisplay, isRoot } from './display.ts'
-import { electronBinary, fetchElectron, wasTried } from './electron-binary.ts'
+import { findElectron } from './electron-binary.ts'
+import { fetchElectron, lastFailure } from './fetch-electron.ts'
 import { isStale, type Target } from './freshness.ts'
 import { hostChoice, type HostChoice } from './host-choice.ts'
 import { parseOptions, type Options } from './options.mjs'
+import { sandboxFacts, sandboxRefusal, whyNoSandbox } from './sandbox.ts'
 
 // Everything is installed here, and this is a Node that runs TypeScript: see start.mjs and prepare.mjs.
 const root = join(import.meta.dirname, '../..')
+// npm changes to the folder of the project and keeps here where it was called.
+const cwd = process.env.INIT_CWD ?? process.cwd()
 
 // Started by another Node, this one ends with it, even when that one is killed; and the channel alone keeps neither alive.
 process.once('disconnect', () => process.kill(process.pid, 'SIGTERM'))
@@ -21,58 +25,79 @@ const answer = parseOptions(process.argv.slice(2))
 if (answer.kind !== 'options') throw new Error('the options were to be looked at before')
 await launch(answer.options)
 
+/** What both hosts are told, every path a whole one. */
+type Asked = { readonly data: string; readonly specs: string | undefined; readonly files: readonly string[] }
+
 async function launch(options: Options): Promise<void> {
-  const data = dataFolder(options.data, {
-    platform: process.platform,
-    env: process.env,
-    home: homedir(),
-    // npm changes to the folder of the project and keeps here where it was called.
-    cwd: process.env.INIT_CWD ?? process.cwd(),
-  })
-  if (options.doctor) return tellDoctor(options, data)
+  const asked: Asked = {
+    data: dataFolder(options.data, { platform: process.platform, env: process.env, home: homedir(), cwd }),
+    specs: options.specs === undefined ? undefined : resolve(cwd, options.specs),
+    files: options.files.map((file) => resolve(cwd, file)),
+  }
+  const fault = faultOf(asked)
+  if (fault !== undefined) return fail(fault, 2)
+  if (options.doctor) return tellDoctor(options, asked.data)
   if (!built('renderer')) return
   const choice = await choose(options)
-  if (choice.kind === 'desktop') {
-    if (!built('desktop')) return
-    console.error('Bedplate runs in the desktop host.')
-    const code = await runDesktop(choice.binary, root, data)
-    if (code === undefined) await runLocal('the window of the desktop host did not come up', options, data)
-    else process.exitCode = code
-  } else {
-    await runLocal(choice.why, options, data)
-  }
+  if (choice.kind === 'local') return runLocal(choice.why, options, asked)
+  if (!built('desktop')) return
+  console.error('Bedplate runs in the desktop host.')
+  const specs = asked.specs === undefined ? [] : ['--specs', asked.specs]
+  const run = await runDesktop({
+    binary: choice.binary,
+    words: [root, '--data', asked.data, ...specs, ...asked.files],
+    env: process.env,
+  })
+  if (run.kind === 'no-window') await runLocal(run.why, options, asked)
+  else process.exitCode = run.code
+}
+
+function faultOf({ specs, files }: Asked): string | undefined {
+  const found = (path: string) => statSync(path, { throwIfNoEntry: false })
+  if (specs !== undefined && found(specs)?.isDirectory() !== true)
+    return `--specs names ${specs}, which is not a folder. Name the one in which the engine specs lie.`
+  const missing = files.find((file) => found(file)?.isFile() !== true)
+  return missing === undefined
+    ? undefined
+    : `${missing} is not a file. What can be opened is an exported build (.bedplate) or an engine spec (.json).`
 }
 
 async function choose(options: Options): Promise<Exclude<HostChoice, { kind: 'fetch-electron' }>> {
-  const decide = (): HostChoice =>
-    hostChoice({
-      options,
-      isRoot: isRoot(),
-      hasDisplay: hasDisplay(process.platform, process.env),
-      electron: electronBinary(root),
-      wasTried: wasTried(root),
-    })
-  const first = decide()
+  const first = decide(options)
   if (first.kind !== 'fetch-electron') return first
-  await fetchElectron(root)
-  const second = decide()
-  if (second.kind === 'fetch-electron') throw new Error('an attempt at fetching was not remembered')
+  const why = await fetchElectron(root, process.env)
+  const second = decide({ ...options, fetchElectron: false })
+  if (second.kind === 'fetch-electron')
+    throw new Error(`the attempt at fetching left no note: ${why ?? 'it succeeded'}`)
   return second
+}
+
+function decide(options: Options): HostChoice {
+  const electron = findElectron(root, process.env.BEDPLATE_ELECTRON)
+  const binary =
+    electron.kind === 'there' ? electron.binary : join(root, 'node_modules/electron/dist/electron')
+  const noSandbox = process.platform === 'linux' ? whyNoSandbox(sandboxFacts(binary)) : undefined
+  return hostChoice({
+    options,
+    isRoot: isRoot(),
+    hasDisplay: hasDisplay(process.platform, process.env),
+    electron,
+    noSandbox: noSandbox === undefined ? undefined : sandboxRefusal(noSandbox, root, binary),
+    lastFailure: lastFailure(root),
+  })
 }
 
 /** Nothing is built, fetched or opened for it: what does not work may be just that. */
 async function tellDoctor(options: Options, data: string): Promise<void> {
   const { askDoctor } = await import('../requests/index.ts')
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
-  const choice = hostChoice({
-    options,
-    isRoot: isRoot(),
-    hasDisplay: hasDisplay(process.platform, process.env),
-    electron: electronBinary(root),
-    wasTried: true,
-  })
+  const choice = decide({ ...options, fetchElectron: false })
+  const why = {
+    desktop: 'Electron is there',
+    'fetch-electron': 'Electron is not there yet; the next start tries to fetch it',
+    local: choice.kind === 'local' ? choice.why : '',
+  }[choice.kind]
   const host = choice.kind === 'desktop' ? 'desktop' : 'local'
-  const why = choice.kind === 'local' ? choice.why : 'Electron is there'
   const signs = { good: 'ok  ', look: 'look', bad: 'BAD ' }
   for (const line of await askDoctor({ host, why, version, dataFolder: data }, new Date()))
     console.log(`${signs[line.state]}  ${line.subject}: ${line.sentence}`)
@@ -90,23 +115,27 @@ function built(target: Target): boolean {
       stdio: ['ignore', 2, 2],
     },
   )
-  if (status !== 0) {
-    console.error('Building failed; the lines above say where.')
-    process.exitCode = 1
-  }
+  if (status !== 0) fail('Building failed; the lines above say where.', 1)
   return status === 0
 }
 
+function fail(sentence: string, code: number): void {
+  console.error(sentence)
+  process.exitCode = code
+}
+
 /** The local host takes its own command line; it runs in this process, so that one signal ends all. */
-async function runLocal(why: string, options: Options, data: string): Promise<void> {
+async function runLocal(why: string, options: Options, { data, specs, files }: Asked): Promise<void> {
   console.error(`Bedplate runs in the local host: ${why}.`)
+  if (files.length > 0)
+    console.error(
+      `Here a file is opened from the window: ${files.join(', ')}. Its page “Archive” takes a build in.`,
+    )
   process.argv.splice(
     2,
     Infinity,
-    '--data',
-    data,
-    '--because',
-    why,
+    ...['--data', data, '--because', why],
+    ...(specs === undefined ? [] : ['--specs', specs]),
     ...(options.window ? [] : ['--no-window']),
   )
   await import('../local/main.ts')

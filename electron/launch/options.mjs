@@ -1,3 +1,5 @@
+import { parseArgs } from 'node:util'
+
 /**
  * What may stand after `npm start --`.
  *
@@ -5,35 +7,70 @@
  * @property {boolean} local The local host even where Electron is there.
  * @property {boolean} window Whether a window is opened; without one the local host serves until it is ended.
  * @property {boolean} doctor Only to say how the program and its record stand.
+ * @property {boolean} fetchElectron Whether Electron is asked for again though an attempt has failed.
  * @property {string} [data] The data folder as typed.
+ * @property {string} [specs] The folder of engine specs as typed.
+ * @property {readonly string[]} files Files to open, as typed.
  */
 
-export const usage = `npm start                   open Bedplate
-npm start -- --local        in a browser window, even where Electron is there
-npm start -- --no-window    open nothing: print the address and serve until ended
-npm start -- --data DIR     keep builds in DIR
-npm start -- --doctor       say how the program and its record stand, and open nothing
-npm start -- --help         print this`
+export const usage = `npm start                       open Bedplate
+npm start -- FILE               open it with an exported build (.bedplate) or an engine spec
+npm start -- --local            in a browser window, even where Electron is there
+npm start -- --no-window        open nothing: print the address and serve until ended
+npm start -- --data DIR         keep builds in DIR
+npm start -- --specs DIR        take the engine specs in DIR
+npm start -- --fetch-electron   try again to fetch Electron
+npm start -- --doctor           say how the program and its record stand, and open nothing
+npm start -- --help             print this`
+
+const known = /** @type {const} */ ({
+  local: { type: 'boolean' },
+  'no-window': { type: 'boolean' },
+  doctor: { type: 'boolean' },
+  'fetch-electron': { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+  data: { type: 'string' },
+  specs: { type: 'string' },
+})
 
 /**
  * @param {readonly string[]} words
  * @returns {{ kind: 'options', options: Options } | { kind: 'help' } | { kind: 'refused', why: string }}
  */
 export function parseOptions(words) {
-  /** @type {Options} */
-  const options = { local: false, window: true, doctor: false }
-  const rest = [...words]
-  for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
-    if (word === '--help' || word === '-h') return { kind: 'help' }
-    if (word === '--local') options.local = true
-    else if (word === '--no-window') options.window = false
-    else if (word === '--doctor') options.doctor = true
-    else if (word === '--data' || word.startsWith('--data=')) {
-      const folder = word === '--data' ? rest.shift() : word.slice('--data='.length)
-      if (folder === undefined || folder === '' || folder.startsWith('--'))
-        return { kind: 'refused', why: 'After --data comes a folder, for example --data ./bench-2.' }
-      options.data = folder
-    } else return { kind: 'refused', why: `“${word}” is not an option of Bedplate. These are:\n${usage}` }
+  // Not strict, so that what is wrong is said in this program's words; `data` and `specs` are texts or absent by then.
+  const { values, positionals, tokens } = parseArgs({
+    args: [...words],
+    options: known,
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+  })
+  if (values.help === true) return { kind: 'help' }
+  for (const token of tokens) {
+    const why = token.kind === 'option' ? refusalOf(token) : undefined
+    if (why !== undefined) return { kind: 'refused', why }
   }
-  return { kind: 'options', options }
+  return {
+    kind: 'options',
+    options: {
+      local: values.local === true,
+      window: values['no-window'] !== true,
+      doctor: values.doctor === true,
+      fetchElectron: values['fetch-electron'] === true,
+      ...(typeof values.data === 'string' ? { data: values.data } : {}),
+      ...(typeof values.specs === 'string' ? { specs: values.specs } : {}),
+      files: positionals,
+    },
+  }
+}
+
+/** @param {{ name: string, rawName: string, value?: string | undefined }} token */
+function refusalOf({ name, rawName, value }) {
+  const option = Object.entries(known).find(([each]) => each === name)?.[1]
+  if (option === undefined) return `“${rawName}” is not an option of Bedplate. These are:\n${usage}`
+  if (option.type === 'boolean')
+    return value === undefined ? undefined : `${rawName} takes nothing after it: leave out “=${value}”.`
+  if (value !== undefined && value !== '' && !value.startsWith('--')) return undefined
+  return `After ${rawName} comes a folder, for example ${rawName} ./bench-2.`
 }

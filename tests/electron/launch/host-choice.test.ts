@@ -3,12 +3,15 @@ import { hasDisplay } from '../../../electron/launch/display.ts'
 import { hostChoice, type HostFacts } from '../../../electron/launch/host-choice.ts'
 
 const bench: HostFacts = {
-  options: { local: false, window: true },
+  options: { local: false, window: true, fetchElectron: false },
   isRoot: false,
   hasDisplay: true,
-  electron: '/app/electron',
-  wasTried: false,
+  electron: { kind: 'there', binary: '/app/electron' },
+  noSandbox: undefined,
+  lastFailure: undefined,
 }
+
+const absent = { kind: 'absent' } as const
 
 describe('the host', () => {
   it('is the desktop one where Electron is there', () => {
@@ -16,31 +19,43 @@ describe('the host', () => {
   })
 
   it('waits for one attempt to fetch Electron where it is not', () => {
-    expect(hostChoice({ ...bench, electron: undefined })).toEqual({ kind: 'fetch-electron' })
+    expect(hostChoice({ ...bench, electron: absent })).toEqual({ kind: 'fetch-electron' })
   })
 
-  it('is the local one after that attempt, and says how to try again', () => {
-    expect(hostChoice({ ...bench, electron: undefined, wasTried: true })).toEqual({
+  it('is the local one after that attempt, and says why it failed and how to try again', () => {
+    const facts = { ...bench, electron: absent, lastFailure: 'github.com answered 403' }
+    expect(hostChoice(facts)).toEqual({
       kind: 'local',
-      why: expect.stringContaining('npx install-electron') as string,
+      why: 'Electron could not be fetched (github.com answered 403); `npm start -- --fetch-electron` tries again',
+    })
+    expect(hostChoice({ ...facts, options: { ...bench.options, fetchElectron: true } })).toEqual({
+      kind: 'fetch-electron',
     })
   })
 
   it('is the desktop one when Electron was put there after a failed attempt', () => {
-    expect(hostChoice({ ...bench, wasTried: true })).toMatchObject({ kind: 'desktop' })
+    expect(hostChoice({ ...bench, lastFailure: 'no network' })).toMatchObject({ kind: 'desktop' })
+  })
+
+  it('is the local one where BEDPLATE_ELECTRON names something else', () => {
+    expect(hostChoice({ ...bench, electron: { kind: 'unfit', why: 'that is a folder' } })).toEqual({
+      kind: 'local',
+      why: 'that is a folder',
+    })
   })
 
   it.each([
-    ['--no-window', { options: { local: false, window: false } }, 'no window'],
-    ['--local', { options: { local: true, window: true } }, '--local'],
+    ['--no-window', { options: { ...bench.options, window: false } }, 'no window'],
+    ['--local', { options: { ...bench.options, local: true } }, '--local'],
     ['root', { isRoot: true }, 'sandbox'],
     ['no display', { hasDisplay: false }, 'display'],
+    ['no sandbox', { noSandbox: 'AppArmor keeps it from that' }, 'AppArmor'],
   ] satisfies [string, Partial<HostFacts>, string][])(
-    'is the local one for %s, without a look for Electron',
+    'is the local one for %s, and nothing is fetched in vain',
     (_, facts, why) => {
       const local = { kind: 'local', why: expect.stringContaining(why) as string }
       expect(hostChoice({ ...bench, ...facts })).toEqual(local)
-      expect(hostChoice({ ...bench, ...facts, electron: undefined })).toEqual(local)
+      expect(hostChoice({ ...bench, ...facts, electron: absent })).toEqual(local)
     },
   )
 })

@@ -1,21 +1,42 @@
 import { describe, expect, it } from 'vitest'
 import { parseOptions } from '../../../electron/launch/options.mjs'
 
+const usual = { local: false, window: true, doctor: false, fetchElectron: false, files: [] }
+
 describe('options of npm start', () => {
   it('are a window and the better host when nothing is said', () => {
-    expect(parseOptions([])).toEqual({
-      kind: 'options',
-      options: { local: false, window: true, doctor: false },
-    })
+    expect(parseOptions([])).toEqual({ kind: 'options', options: usual })
   })
 
   it('are taken in any order', () => {
-    const options = { local: true, window: false, doctor: false, data: 'bench 2' }
-    expect(parseOptions(['--no-window', '--data', 'bench 2', '--local'])).toEqual({
+    const options = { ...usual, local: true, window: false, data: 'bench 2', specs: 'engines' }
+    const words = ['--no-window', '--specs=engines', '--data', 'bench 2', '--local']
+    expect(parseOptions(words)).toEqual({ kind: 'options', options })
+    expect(parseOptions(['--local', '--data=bench 2', '--no-window', '--specs', 'engines'])).toEqual({
       kind: 'options',
       options,
     })
-    expect(parseOptions(['--local', '--data=bench 2', '--no-window'])).toEqual({ kind: 'options', options })
+  })
+
+  it('may have files to open among them, and any word for a file after “--”', () => {
+    expect(parseOptions(['a.bedplate', '--local', '--', '--b.json'])).toEqual({
+      kind: 'options',
+      options: { ...usual, local: true, files: ['a.bedplate', '--b.json'] },
+    })
+  })
+
+  it('ask for Electron once more', () => {
+    expect(parseOptions(['--fetch-electron'])).toEqual({
+      kind: 'options',
+      options: { ...usual, fetchElectron: true },
+    })
+  })
+
+  it('that are switches take nothing after them', () => {
+    expect(parseOptions(['--local=yes'])).toEqual({
+      kind: 'refused',
+      why: '--local takes nothing after it: leave out “=yes”.',
+    })
   })
 
   it('ask for help before anything else is looked at', () => {
@@ -30,13 +51,11 @@ describe('options of npm start', () => {
     expect(answer).toHaveProperty('why', expect.stringContaining('--no-window'))
   })
 
-  it.each([[['--data']], [['--data=']], [['--data', '--local']]])(
-    'refuse %j: a folder is missing',
-    (words) => {
+  it.each(['--data', '--specs'])('refuse %s without a folder', (option) => {
+    for (const words of [[option], [`${option}=`], [option, '--local'], [option, '']])
       expect(parseOptions(words)).toHaveProperty(
         'why',
-        expect.stringContaining('After --data comes a folder'),
+        expect.stringContaining(`After ${option} comes a folder`),
       )
-    },
-  )
+  })
 })

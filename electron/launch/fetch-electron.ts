@@ -1,0 +1,128 @@
+import { spawn } from 'node:child_process'
+import { mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { findElectron, wantedVersion } from './electron-binary.ts'
+import { networkOf } from './network.ts'
+
+type Env = Readonly<Record<string, string | undefined>>
+
+/** Longest time without a byte before a download counts as failed, in seconds. */
+const patienceS = 20
+
+/** A line about how far it is, each so many seconds. */
+const tellingS = 5
+
+/** What the preload in fetch-notes.mjs sends. */
+export type FetchNote = { readonly total: number } | { readonly failed: string }
+
+/** Why the wanted version of Electron could not be fetched the last time; `undefined` when it was never tried. */
+export function lastFailure(root: string): string | undefined {
+  try {
+    const note = JSON.parse(readFileSync(noteFile(root), 'utf8')) as { version: unknown; why: unknown }
+    return note.version === wantedVersion(root) ? String(note.why) : undefined
+  } catch {
+    return undefined
+  }
+}
+
+/**
+ * Downloads Electron, and answers why it is not there afterwards, or with `undefined` when it is. A failure is kept with
+ * its reason, so that the next start does not wait for the same one. It is given up when nothing arrives for a while; how
+ * long it takes in all depends on the line, so that is not limited.
+ */
+export async function fetchElectron(root: string, env: Env): Promise<string | undefined> {
+  console.error('Fetching Electron, about 110 MB, for a window of its own …')
+  const why = await download(root, env)
+  if (why === undefined) rmSync(noteFile(root), { force: true })
+  else {
+    mkdirSync(join(root, 'dist'), { recursive: true })
+    writeFileSync(noteFile(root), JSON.stringify({ version: wantedVersion(root), why }))
+  }
+  return why
+}
+
+async function download(root: string, env: Env): Promise<string | undefined> {
+  const arriving = join(root, 'dist/electron-download')
+  rmSync(arriving, { recursive: true, force: true })
+  mkdirSync(arriving, { recursive: true })
+  const notes = join(import.meta.dirname, 'fetch-notes.mjs')
+  const fetching = spawn(
+    process.execPath,
+    ['--import', notes, join(root, 'node_modules/electron/install.js')],
+    {
+      env: { ...env, ...networkOf(env), TMPDIR: arriving, TEMP: arriving, TMP: arriving },
+      stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
+    },
+  )
+  let told: string | undefined
+  let total: number | undefined
+  let errors = ''
+  fetching.on('message', (note: FetchNote) => {
+    if ('total' in note) total = note.total
+    else told = note.failed
+  })
+  fetching.stderr?.on('data', (text) => (errors += String(text)))
+  const unpacking = join(root, 'node_modules/electron')
+  const watching = watch({
+    arrived: () => sizeBelow(arriving),
+    alive: () => sizeBelow(arriving) + sizeBelow(unpacking),
+    tell: (bytes) =>
+      console.error(`  … ${megabytes(bytes)}${total === undefined ? '' : ` of ${megabytes(total)}`}`),
+    stop: () => {
+      told = `nothing arrived for ${patienceS} s`
+      fetching.kill()
+    },
+  })
+  const code = await new Promise<number | null>((resolve) => {
+    fetching.on('error', () => resolve(null))
+    fetching.on('close', resolve)
+  })
+  clearInterval(watching)
+  rmSync(arriving, { recursive: true, force: true })
+  if (code === 0 && findElectron(root, undefined).kind === 'there') return undefined
+  return (
+    told ?? firstLineOf(errors) ?? `its installer ended with ${code ?? 'a signal'} and left no program behind`
+  )
+}
+
+interface Watched {
+  readonly arrived: () => number
+  /** Grows while there is something to wait for, in the unpacking too. */
+  readonly alive: () => number
+  readonly tell: (bytes: number) => void
+  readonly stop: () => void
+}
+
+function watch({ arrived, alive, tell, stop }: Watched): NodeJS.Timeout {
+  let seconds = 0
+  let last = 0
+  let idle = 0
+  return setInterval(() => {
+    seconds += 1
+    const size = alive()
+    idle = size === last ? idle + 1 : 0
+    last = size
+    if (seconds % tellingS === 0 && arrived() > 0) tell(arrived())
+    if (idle >= patienceS) stop()
+  }, 1000)
+}
+
+/** In decimal megabytes, as file managers and downloads are told. */
+export function megabytes(bytes: number): string {
+  return `${(bytes / 1e6).toFixed(0)} MB`
+}
+
+function firstLineOf(errors: string): string | undefined {
+  const line = errors.split('\n').find((each) => each.trim() !== '')
+  return line?.trim().slice(0, 200)
+}
+
+function sizeBelow(folder: string): number {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .map((name) => statSync(join(folder, name), { throwIfNoEntry: false })?.size ?? 0)
+    .reduce((sum, size) => sum + size, 0)
+}
+
+function noteFile(root: string): string {
+  return join(root, 'dist/electron-failed.json')
+}
