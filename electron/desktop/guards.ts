@@ -2,13 +2,13 @@ import type { App, Session, WebContents } from 'electron'
 import { contentPolicy } from '../pages/index.ts'
 import { isOurs } from './window-rules.ts'
 
-/**
- * Refuses every permission but the whole screen for our own page, which the bench view asks for: Electron grants all
- * that are asked for unless both handlers say otherwise.
- */
+/** What our own page may ask for: the whole screen for the bench view, and that the screen stays on while bolts are pulled. */
+const granted: readonly string[] = ['fullscreen', 'screen-wake-lock']
+
+/** Refuses every other permission: Electron grants all that are asked for unless both handlers say otherwise. */
 export function refusePermissions(session: Session): void {
   const isUsed = (contents: WebContents | null, permission: string): boolean =>
-    permission === 'fullscreen' && contents !== null && isOurs(contents.getURL())
+    granted.includes(permission) && contents !== null && isOurs(contents.getURL())
   session.setPermissionRequestHandler((contents, permission, answer) => answer(isUsed(contents, permission)))
   session.setPermissionCheckHandler((contents, permission) => isUsed(contents, permission))
   session.setDevicePermissionHandler(() => false)

@@ -8,11 +8,34 @@ import { isOurs } from './window-rules.ts'
 
 /** Answers the window. Nothing else of the program touches `ipcMain`: who asks is checked here, for all requests. */
 export function answerWindow(answer: Answering): void {
-  ipcMain.handle(channel, async (event, name: unknown, input: unknown) => {
-    if (!isOurWindow(event) || typeof name !== 'string')
-      return { ok: false, problem: told(problem('request-unknown', { name: '' })) }
-    return answer(name, input)
-  })
+  ipcMain.handle(channel, async (event, name: unknown, text: unknown) =>
+    JSON.stringify(await (isOurWindow(event) ? answerText(answer, name, text) : unknown(''))),
+  )
+}
+
+/**
+ * Answers a request as it comes over the bridge: as JSON text, like the local host's, so that what goes through one host goes
+ * through the other. The bridge by itself refuses a `Proxy`, which every `$state` of Svelte's is
+ * (shell/renderer/api/electron_api_context_bridge.cc, `IsProxy`), and keeps `undefined`, which JSON leaves out.
+ */
+export async function answerText(
+  answer: Answering,
+  name: unknown,
+  text: unknown,
+): Promise<Awaited<ReturnType<Answering>>> {
+  if (typeof name !== 'string') return unknown('')
+  if (typeof text !== 'string') return unknown(name.slice(0, 40))
+  let input: unknown
+  try {
+    input = JSON.parse(text)
+  } catch {
+    return { ok: false, problem: told(problem('request-unreadable', { fault: 'it is not JSON' })) }
+  }
+  return answer(name, input)
+}
+
+function unknown(name: string): Awaited<ReturnType<Answering>> {
+  return { ok: false, problem: told(problem('request-unknown', { name })) }
 }
 
 /** The window's own page, and not a frame within it or a page it was led to. */

@@ -1,95 +1,151 @@
-import { mkdirSync } from 'node:fs'
+import { mkdirSync, realpathSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
-import { parseArgs } from 'node:util'
-import { app, BrowserWindow, dialog, Menu, protocol, session } from 'electron'
+import { setTimeout as after } from 'node:timers/promises'
+import { app, protocol, session } from 'electron'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
+import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { readPages } from '../pages/index.ts'
-import { openRequests } from '../requests/index.ts'
+import { openLog, openRequests } from '../requests/index.ts'
+import { readCommandLine } from './command-line.ts'
+import { watchDownloads } from './downloads.ts'
+import { giveUp, giveUpOnFault } from './give-up.ts'
 import { putPolicyOnAll, refuseLeaving, refusePermissions } from './guards.ts'
 import { answerWindow } from './ipc.ts'
+import { watchPage } from './page-watch.ts'
 import { savePdf } from './pdf.ts'
+import { watchPower } from './power.ts'
+import { RecordLink } from './record-link.ts'
 import { servePages } from './scheme.ts'
-import { origin, pageRules, scheme, schemeRights } from './window-rules.ts'
+import {
+  afterRefusedLock,
+  betweenTriesMs,
+  isClosing,
+  isLockHeld,
+  markClosing,
+  unmarkClosing,
+} from './second-start.ts'
+import { leaveSign } from './sign.ts'
+import { themeIn } from './theme-in.ts'
+import { WayOut } from './way-out.ts'
+import { bringToFront, dressWindow, makeWindow } from './window.ts'
+import { windowFolder } from './window-folder.ts'
+import { WindowMemory } from './window-memory.ts'
+import { scheme, schemeRights } from './window-rules.ts'
 
-// The desktop host. What must be settled before the first page can exist comes first.
+// The desktop host: wiring only. What must be settled before Electron is ready comes first. Nothing is awaited at the top
+// level: Electron becomes ready only when this module has been evaluated (lib/browser/init.ts, `appCodeLoaded`), so that a
+// module that waited for it here would wait for ever.
+process.umask(0o077)
 app.enableSandbox()
+app.setName('Bedplate')
 protocol.registerSchemesAsPrivileged([{ scheme, privileges: schemeRights }])
 refuseLeaving(app)
 
 const root = join(import.meta.dirname, '../..')
-const { values } = parseArgs({
-  args: process.argv.slice(1),
-  options: { data: { type: 'string' } },
-  strict: false,
-})
-const data = dataFolder(typeof values.data === 'string' ? values.data : undefined, {
-  platform: process.platform,
-  env: process.env,
-  home: homedir(),
+const surroundings = { platform: process.platform, env: process.env, home: homedir(), cwd: process.cwd() }
+const asked = readCommandLine(process.argv, {
+  appPath: app.getAppPath(),
+  packed: app.isPackaged,
   cwd: process.cwd(),
 })
-mkdirSync(data, { recursive: true, mode: 0o700 }) // before Chromium makes it with wider rights
-app.setPath('userData', join(data, 'window'))
+const data = dataFolder(asked.data, surroundings)
+const log = openLog(data, () => new Date())
+process.on('uncaughtException', (error) => giveUpOnFault(error, log))
+process.on('unhandledRejection', (reason) => giveUpOnFault(reason, log))
 
-if (app.requestSingleInstanceLock()) {
-  app.on('second-instance', showWindow)
-  app.on('window-all-closed', () => app.quit())
-  // Not awaited: Electron becomes ready only when this module has been evaluated (lib/browser/init.ts, appCodeLoaded),
-  // so that a module that waits for it at its top level waits for ever.
-  void app.whenReady().then(open).catch(giveUp)
-} else {
-  app.quit()
-}
+const fault = dataFolderFault(data)
+if (fault === null) start()
+else giveUp(sentenceOf(fault), () => undefined)
 
-/** Ends with a word: what is rejected and not caught would leave a process without a window that never ends. */
-function giveUp(error: unknown): void {
-  console.error(error)
-  dialog.showErrorBox('Bedplate', `Bedplate could not open its window: ${String(error)}`)
-  app.exit(1)
-}
-
-async function open(): Promise<void> {
-  process.umask(0o077)
-  const why = 'Electron is there'
-  const facts = { host: 'desktop', why, version: app.getVersion(), dataFolder: data } as const
-  const opened = await openRequests(facts, join(root, 'specs'), (line) => console.error(line), savePdf)
-  if (!opened.ok) {
-    dialog.showErrorBox('Bedplate', sentenceOf(opened.problem))
-    app.exit(1)
-    return
+/** The lock belongs to a folder that must be known before it is asked for, and both before Electron is ready. */
+function start(): void {
+  try {
+    mkdirSync(data, { recursive: true, mode: 0o700 })
+  } catch {
+    // told when the record is opened, with what to do about it
   }
-  const { close } = opened.value
+  const folder = windowFolder(realPath(data), surroundings)
+  mkdirSync(folder, { recursive: true, mode: 0o700 }) // before Chromium makes it with wider rights
+  app.setPath('userData', folder)
+  app.on('window-all-closed', () => app.quit())
+  void lock(folder).then(async (isOurs) => {
+    if (!isOurs) return
+    unmarkClosing(folder)
+    app.on('second-instance', bringToFront)
+    await app.whenReady()
+    open(folder)
+  })
+}
+
+/** Whether this start is the one that opens a window. Where another one does it is shown, and this one has ended. */
+async function lock(folder: string): Promise<boolean> {
+  for (let tries = 0; !app.requestSingleInstanceLock(); tries += 1) {
+    const next = afterRefusedLock({
+      isClosing: isClosing(folder),
+      isHeld: isLockHeld(folder, process.platform),
+      tries,
+    })
+    if (next === 'go-on') return true
+    if (next === 'leave') {
+      leaveSign(process.env.BEDPLATE_SIGN, { kind: 'shown' })
+      app.quit()
+      return false
+    }
+    if (next === 'give-up') {
+      giveUp(`A Bedplate on ${data} is still ending. Wait until it has, then start again.`, log)
+      return false
+    }
+    await after(betweenTriesMs)
+  }
+  return true
+}
+
+/** From here on Electron is ready, and this is the one program for its data folder. */
+function open(folder: string): void {
+  const memory = new WindowMemory(join(folder, 'window.json'))
+  const pages = readPages(join(root, 'dist/renderer'))
+  const facts = {
+    host: 'desktop',
+    why: 'Electron is there',
+    version: app.getVersion(),
+    dataFolder: data,
+  } as const
+  const specs = asked.specs ?? join(root, 'specs')
+  const window = makeWindow(root, memory)
+  const record = new RecordLink({
+    open: () => openRequests(facts, specs, (line) => console.error(line), savePdf),
+    shown: new Promise<void>((resolve) => window.once('show', () => resolve())),
+    refused: (sentence) => giveUp(sentence, log),
+  })
+  window.once('show', () => leaveSign(process.env.BEDPLATE_SIGN, { kind: 'shown' }))
   app.once('will-quit', (event) => {
     event.preventDefault() // until the record is closed; then it is quit for good
-    void close().then(() => app.quit())
+    markClosing(folder)
+    void Promise.allSettled([wayOut.close(), record.close()]).then(() => app.quit())
   })
+
   refusePermissions(session.defaultSession)
+  watchDownloads(session.defaultSession, memory)
   putPolicyOnAll(session.defaultSession)
-  servePages(readPages(join(root, 'dist/renderer')))
-  answerWindow(opened.value.answer)
-  Menu.setApplicationMenu(
-    process.platform === 'darwin' ? Menu.buildFromTemplate([{ role: 'appMenu' }]) : null,
-  )
-  await openWindow()
-}
-
-async function openWindow(): Promise<void> {
-  const window = new BrowserWindow({
-    width: 1280,
-    height: 840,
-    minWidth: 720,
-    minHeight: 520,
-    show: false,
-    webPreferences: { ...pageRules, preload: join(root, 'dist/desktop/preload.cjs') },
+  servePages(pages)
+  answerWindow(async (name, input) => {
+    const answer = await record.answer(name, input)
+    const theme = themeIn(name, answer)
+    if (theme !== null) dressWindow(window, memory, theme)
+    return answer
   })
-  window.once('ready-to-show', () => window.show())
-  await window.loadURL(`${origin}/index.html`)
+  const wayOut = new WayOut({ pages, answer: record.answer })
+  watchPower(window, record.flush)
+  watchPage(window, log, (what) => wayOut.ask(window, what))
 }
 
-function showWindow(): void {
-  const [window] = BrowserWindow.getAllWindows()
-  if (window?.isMinimized()) window.restore()
-  window?.focus()
+/** One window for a data folder, by whatever path it was reached. */
+function realPath(folder: string): string {
+  try {
+    return realpathSync(folder)
+  } catch {
+    return folder
+  }
 }

@@ -6,9 +6,10 @@ import { requestNames } from './request-names.ts'
 contextBridge.exposeInMainWorld(
   'bedplate',
   Object.freeze({
-    request: (name: string, input: unknown): Promise<unknown> =>
+    /** Input and answer are JSON text: a text crosses the bridge as it is, whatever it was made from. */
+    request: (name: string, inputText: string): Promise<unknown> =>
       requestNames.includes(name)
-        ? ipcRenderer.invoke(channel, name, input)
+        ? ipcRenderer.invoke(channel, name, inputText)
         : Promise.reject(new Error('this host has no such request')),
   }),
 )

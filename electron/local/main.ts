@@ -3,6 +3,7 @@ import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
+import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { openWindow } from '../launch/window.ts'
 import { readPages } from '../pages/index.ts'
 import { openRequests } from '../requests/index.ts'
@@ -28,6 +29,8 @@ async function serve(): Promise<void> {
     home: homedir(),
     cwd: process.cwd(),
   })
+  const fault = dataFolderFault(data)
+  if (fault !== null) return fail(sentenceOf(fault))
   const built = join(root, 'dist/renderer')
   if (!existsSync(join(built, 'index.html')))
     return fail('The window is not built yet. Start with `npm start`.')

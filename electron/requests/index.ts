@@ -1,4 +1,5 @@
 export { askDoctor } from './doctor.ts'
+export { openLog } from './log.ts'
 export { isRequestName, told } from './answer.ts'
 export type { Answering } from './answer.ts'
 export { byBrowser, createRequests, openRequests } from './open.ts'

@@ -130,7 +130,7 @@ export async function openRequests(
   specsFolder: string,
   tell: (line: string) => void,
   savePdf: SavePdf = byBrowser,
-): Promise<Outcome<{ answer: Answering; close: () => Promise<void> }>> {
+): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
   const log = openLog(facts.dataFolder, now)
   const report = (line: string): void => {
@@ -183,7 +183,11 @@ export async function openRequests(
   log(
     `started ${facts.version} in the ${facts.host} host, Node ${process.versions.node}, ${process.platform}`,
   )
-  return done({ answer: (name, input) => requests.answer(name, input), close })
+  return done({
+    answer: (name, input) => requests.answer(name, input),
+    flush: () => store?.flush(),
+    close,
+  })
 }
 
 /** Where there is a browser around the window, it prints. */

@@ -43,6 +43,8 @@ export interface Store {
   backUp(folder: string, at: Date, signal: AbortSignal): Promise<Outcome<Backup | null>>
   /** Follows the chains; null when it was stopped. */
   verify(options: VerifyOptions): Promise<ChainVerification | null>
+  /** Brings what stands in the log beside the record into the record itself. What was confirmed is on disk without it. */
+  flush(): void
   close(): void
 }
 
@@ -69,6 +71,7 @@ export function storeOn(db: Database, file: string): Store {
     removePerson: people.remove,
     backUp: (folder, at, signal) => makeBackup(db, folder, at, signal),
     verify: (options) => verifyChain(db, options),
+    flush: () => void db.pragma('wal_checkpoint(TRUNCATE)'),
     close: () => db.close(),
   }
 }

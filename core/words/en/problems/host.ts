@@ -17,6 +17,8 @@ export const hostWords = {
 
   'data-folder-closed': ({ folder }: { folder: string }) =>
     `Bedplate cannot write in its data folder ${folder}. Give this user the right to write there, or choose another folder with --data.`,
+  'data-folder-is-file': ({ folder }: { folder: string }) =>
+    `Builds cannot be kept at ${folder}: it is a file, or lies within one, and a folder is needed. Choose another with --data.`,
   'record-in-use': ({ folder }: { folder: string }) =>
     `Another Bedplate is already running on the data folder ${folder}. Go to its window, or end it first.`,
   'record-newer': ({ file, version, known }: AtFile & { version: number; known: number }) =>
