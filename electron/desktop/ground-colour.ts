@@ -1,4 +1,4 @@
-import type { Preferences } from '../../core/contract.ts'
+import type { Preferences } from '../../core/contract/index.ts'
 
 /** The window's ground before its page is painted: what `--paper` is in renderer/look/tokens.css, which a test compares. */
 export const grounds = { light: '#f4f1e8', dark: '#14171a' } as const

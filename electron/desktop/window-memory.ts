@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { z } from 'zod'
-import { preferences } from '../../core/contract.ts'
+import { preferences } from '../../core/contract/index.ts'
 import { windowPlace } from './window-place.ts'
 
 const remembered = z.strictObject({
