@@ -5,6 +5,7 @@ import { lengthUnits, torqueUnits } from '../quantity/index.ts'
 import { archiveRequests } from './archive.ts'
 import { recordRequests } from './backups.ts'
 import { buildLine } from './build-line.ts'
+import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
 import { nothing, toldProblem, type ToldProblem } from './problem-message.ts'
@@ -98,6 +99,7 @@ export const contract = {
     output: z.strictObject({ events: z.array(recordedEvent) }),
   },
   ...archiveRequests,
+  ...fileRequests,
   ...recordRequests,
   ...peopleRequests,
   ...wrenchRequests,

@@ -14,6 +14,7 @@ export type {
   Preferences,
   RequestName,
 } from './contract.ts'
+export type { OpenedFile } from './files.ts'
 export type { DoctorLine } from './host.ts'
 export type { PersonLine } from './people.ts'
 export { toldProblem } from './problem-message.ts'

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
+import { z } from 'zod'
 
 /** What the desktop host was asked for when it was started. */
 export interface CommandLine {
@@ -33,4 +34,15 @@ export function readCommandLine(
     specs: path(values.specs),
     files: positionals.filter((word) => word !== '').map((word) => resolve(cwd, word)),
   }
+}
+
+const handedOver = z.object({ files: z.array(z.string()) })
+
+/**
+ * The files that a second start hands to the one that runs. Its command line is not gone by, because Chromium puts words of its
+ * own into it (docs/api/app.md, `second-instance`); what another program sends opens nothing.
+ */
+export function filesIn(told: unknown): readonly string[] {
+  const read = handedOver.safeParse(told)
+  return read.success ? read.data.files : []
 }

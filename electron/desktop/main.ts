@@ -7,14 +7,14 @@ import { sentenceOf } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { readPages } from '../pages/index.ts'
-import { openLog, openRequests } from '../requests/index.ts'
-import { readCommandLine } from './command-line.ts'
+import { OpenedFiles, openLog, openRequests } from '../requests/index.ts'
+import { filesIn, readCommandLine } from './command-line.ts'
 import { watchDownloads } from './downloads.ts'
 import { giveUp, giveUpOnFault } from './give-up.ts'
 import { putPolicyOnAll, refuseLeaving, refusePermissions } from './guards.ts'
 import { answerWindow } from './ipc.ts'
 import { watchPage } from './page-watch.ts'
-import { savePdf } from './pdf.ts'
+import { savePdfAt } from './pdf.ts'
 import { watchPower } from './power.ts'
 import { RecordLink } from './record-link.ts'
 import { servePages } from './scheme.ts'
@@ -51,6 +51,8 @@ const asked = readCommandLine(process.argv, {
   cwd: process.cwd(),
 })
 const data = dataFolder(asked.data, surroundings)
+const openedFiles = new OpenedFiles({ more: true })
+openedFiles.open(asked.files)
 const log = openLog(data, () => new Date())
 process.on('uncaughtException', (error) => giveUpOnFault(error, log))
 process.on('unhandledRejection', (reason) => giveUpOnFault(reason, log))
@@ -70,10 +72,18 @@ function start(): void {
   mkdirSync(folder, { recursive: true, mode: 0o700 }) // before Chromium makes it with wider rights
   app.setPath('userData', folder)
   app.on('window-all-closed', () => app.quit())
+  app.on('open-file', (event, path) => {
+    event.preventDefault()
+    openedFiles.open([path])
+    bringToFront()
+  })
   void lock(folder).then(async (isOurs) => {
     if (!isOurs) return
     unmarkClosing(folder)
-    app.on('second-instance', bringToFront)
+    app.on('second-instance', (_event, _words, _cwd, told) => {
+      openedFiles.open(filesIn(told))
+      bringToFront()
+    })
     await app.whenReady()
     open(folder)
   })
@@ -81,7 +91,7 @@ function start(): void {
 
 /** Whether this start is the one that opens a window. Where another one does it is shown, and this one has ended. */
 async function lock(folder: string): Promise<boolean> {
-  for (let tries = 0; !app.requestSingleInstanceLock(); tries += 1) {
+  for (let tries = 0; !app.requestSingleInstanceLock({ files: asked.files }); tries += 1) {
     const next = afterRefusedLock({
       isClosing: isClosing(folder),
       isHeld: isLockHeld(folder, process.platform),
@@ -115,7 +125,11 @@ function open(folder: string): void {
   const specs = asked.specs ?? join(root, 'specs')
   const window = makeWindow(root, memory)
   const record = new RecordLink({
-    open: () => openRequests(facts, specs, (line) => console.error(line), savePdf),
+    open: () =>
+      openRequests(facts, specs, (line) => console.error(line), {
+        savePdf: savePdfAt(memory),
+        openedFiles,
+      }),
     shown: new Promise<void>((resolve) => window.once('show', () => resolve())),
     refused: (sentence) => giveUp(sentence, log),
   })

@@ -5,6 +5,7 @@
 export const requestNames: readonly string[] = [
   'host.read',
   'host.doctor',
+  'files.opened',
   'sheet.pdf',
   'preferences.read',
   'preferences.keep',

@@ -1,12 +1,12 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { homedir } from 'node:os'
-import { join } from 'node:path'
+import { join, resolve } from 'node:path'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { openWindow } from '../launch/window.ts'
 import { readPages } from '../pages/index.ts'
-import { openRequests } from '../requests/index.ts'
+import { OpenedFiles, openRequests } from '../requests/index.ts'
 import { watchIdle } from './idle.ts'
 import { localOptions } from './options.ts'
 import { startLocalHost } from './server.ts'
@@ -35,10 +35,13 @@ async function serve(): Promise<void> {
   if (!existsSync(join(built, 'index.html')))
     return fail('The window is not built yet. Start with `npm start`.')
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
+  const openedFiles = new OpenedFiles({ more: false })
+  openedFiles.open(options.files.map((file) => resolve(file)))
   const opened = await openRequests(
     { host: 'local', why: options.why, version, dataFolder: data },
     options.specs ?? join(root, 'specs'),
     (line) => console.error(line),
+    { openedFiles },
   )
   if (!opened.ok) return fail(sentenceOf(opened.problem))
 

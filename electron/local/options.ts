@@ -6,14 +6,17 @@ export interface LocalOptions {
   /** Where the engine specs lie; those of the program when absent. */
   readonly specs: string | undefined
   readonly window: boolean
+  /** Files to open, as typed. */
+  readonly files: readonly string[]
   /** Why it is this host, as a clause. */
   readonly why: string
 }
 
 /** What the local host is told on its command line; what it does not know it throws at, since only `npm start` calls it. */
 export function localOptions(words: readonly string[]): LocalOptions {
-  const { values } = parseArgs({
+  const { values, positionals } = parseArgs({
     args: [...words],
+    allowPositionals: true,
     options: {
       data: { type: 'string' },
       specs: { type: 'string' },
@@ -26,6 +29,7 @@ export function localOptions(words: readonly string[]): LocalOptions {
     data: values.data,
     specs: values.specs,
     window: values['no-window'] !== true,
+    files: positionals,
     why: values.because ?? 'it was started by itself',
   }
 }

@@ -4,11 +4,10 @@ import { told } from './answer.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { Engine } from './specs.ts'
 
-/** Answers about the engines that specs describe. */
+/** Answers about the engines that specs describe, which may grow in number while the program runs. */
 export function engineRequests(engines: readonly Engine[]): HandlersOf<'engines'> {
-  const lines = engines.map(lineOf)
   return {
-    'engines.list': () => done(lines),
+    'engines.list': () => done(engines.map(lineOf)),
     'engines.read': ({ id }) => {
       const engine = engines.find((it) => it.id === id)
       return engine ? done({ specText: engine.text }) : refused('engine-unknown', { engine: id }, 'id')

@@ -12,9 +12,10 @@ import type { HostFacts } from './host-facts.ts'
 import { engineRequests } from './engines.ts'
 import type { Handlers, HandlersOf } from './handlers.ts'
 import { openLog } from './log.ts'
+import { OpenedFiles } from './opened-files.ts'
 import { People } from './people.ts'
 import { preferenceRequests } from './preferences.ts'
-import { readEngines, type Engine } from './specs.ts'
+import { readEngines, takeSpec, type Engine } from './specs.ts'
 import { traceOf } from './trace.ts'
 import { verificationRequests } from './verification.ts'
 import { wrenchRequests } from './wrenches.ts'
@@ -28,6 +29,8 @@ export interface Given {
   readonly newId: () => string
   readonly report: (line: string) => void
   readonly savePdf: SavePdf
+  /** What the program was asked to open; nothing when absent. */
+  readonly openedFiles?: OpenedFiles | undefined
 }
 
 /** Makes a PDF of the page in the window. */
@@ -44,7 +47,8 @@ export interface Requests {
 
 /** All requests of the contract, answered from the given store and engines. */
 export function createRequests(given: Given, restore: Restore = notHere): Requests {
-  const { facts, store, engines, now, report } = given
+  const { facts, store, now, report, openedFiles = new OpenedFiles({ more: false }) } = given
+  const engines = [...given.engines]
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const openBuilds = new OpenBuildCache(store)
   const people = new People({ store, now, newId: given.newId })
@@ -62,11 +66,13 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
     },
     'host.doctor': () => done(doctorLines(facts, { kind: 'open', builds: store.countBuilds() }, now())),
     'sheet.pdf': given.savePdf,
+    'files.opened': async ({ after }) =>
+      done(await openedFiles.next(after, (fileName, text) => takeSpec(engines, fileName, text))),
     ...preferenceRequests(store),
     ...wrenchRequests(store),
     ...engineRequests(engines),
     ...people.handlers,
-    ...buildRequests({ ...given, openBuilds, people, finished: () => void keeper.make() }),
+    ...buildRequests({ ...given, engines, openBuilds, people, finished: () => void keeper.make() }),
     ...archiveRequests(store, openBuilds),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),
@@ -129,7 +135,7 @@ export async function openRequests(
   facts: HostFacts,
   specsFolder: string,
   tell: (line: string) => void,
-  savePdf: SavePdf = byBrowser,
+  { savePdf = byBrowser, openedFiles }: Partial<Pick<Given, 'savePdf' | 'openedFiles'>> = {},
 ): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
   const log = openLog(facts.dataFolder, now)
@@ -146,7 +152,9 @@ export async function openRequests(
     const opened = await openStore(facts.dataFolder, now)
     if (opened.ok) {
       store = opened.value
-      return done(createRequests({ facts, store, engines, now, newId: v7, report, savePdf }, restore))
+      return done(
+        createRequests({ facts, store, engines, now, newId: v7, report, savePdf, openedFiles }, restore),
+      )
     }
     log(`the record was not opened: ${opened.problem.code}`)
     if (!rescued.includes(opened.problem.code)) return opened

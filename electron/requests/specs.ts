@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { problem, type Problem } from '../../core/problem/index.ts'
+import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
 
@@ -40,6 +40,23 @@ export function readEngines(folder: string): readonly Engine[] {
     const fault = problem('engine-named-twice', { engine: engine.id, file }, 'id')
     return { kind: 'faulty', id: file, spec: engine.spec, text: engine.text, faults: [fault] }
   })
+}
+
+/**
+ * Adds the engine of a spec from elsewhere, until the program ends. One that is there already, text for text, is left as it
+ * is; refused with `engine-named-twice` where another one has its id.
+ */
+export function takeSpec(
+  engines: Engine[],
+  fileName: string,
+  text: string,
+): Outcome<{ id: string; name: string }> {
+  const engine = engineOf(fileName, text)
+  const same = engines.find(({ id }) => id === engine.id)
+  if (same !== undefined && same.text !== text)
+    return refused('engine-named-twice', { engine: engine.id, file: fileName }, 'id')
+  if (same === undefined) engines.push(engine)
+  return done({ id: engine.id, name: engine.spec?.name ?? engine.id })
 }
 
 function engineOf(file: string, text: string): Engine {

@@ -1,6 +1,6 @@
 import { dirname, join } from 'node:path'
 import { byBrowser, createRequests, readEngines } from '../../electron/requests/index.ts'
-import type { Engine, Requests } from '../../electron/requests/index.ts'
+import type { Engine, OpenedFiles, Requests } from '../../electron/requests/index.ts'
 import type { Store } from '../../electron/store/index.ts'
 
 /** The engines that come with the program. */
@@ -20,6 +20,7 @@ export function answersOn(
     readonly newId: () => string
     readonly engines?: readonly Engine[]
     readonly report?: (line: string) => void
+    readonly openedFiles?: OpenedFiles
   },
 ): Requests {
   return createRequests({

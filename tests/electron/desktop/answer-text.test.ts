@@ -1,12 +1,13 @@
 import { describe, expect, it, vi } from 'vitest'
+import type { Answering } from '../../../electron/requests/index.ts'
 
 vi.mock('electron', () => ({ ipcMain: { handle: () => undefined } }))
 const { answerText } = await import('../../../electron/desktop/ipc.ts')
 
 const asked: unknown[] = []
-const answer = (name: string, input: unknown) => {
+const answer: Answering = (name, input) => {
   asked.push([name, input])
-  return Promise.resolve({ ok: true, value: [] } as const)
+  return Promise.resolve({ ok: true, value: [] })
 }
 
 describe('a request over the bridge', () => {

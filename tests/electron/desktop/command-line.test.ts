@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { readCommandLine } from '../../../electron/desktop/command-line.ts'
+import { filesIn, readCommandLine } from '../../../electron/desktop/command-line.ts'
 
 const place = { appPath: '/opt/bedplate', packed: false, cwd: '/home/ana' }
 
@@ -48,5 +48,13 @@ describe('the command line of the desktop host', () => {
   it('leaves switches of Chromium and a --data without a folder alone', () => {
     const words = ['electron', '/opt/bedplate', '--ozone-platform=wayland', '--data=']
     expect(readCommandLine(words, place)).toEqual({ data: undefined, specs: undefined, files: [] })
+  })
+})
+
+describe('what a second start hands over', () => {
+  it('are its files, and nothing where it is of another kind', () => {
+    expect(filesIn({ files: ['/a.bedplate', '/b.json'] })).toEqual(['/a.bedplate', '/b.json'])
+    for (const other of [undefined, null, [], { files: '/a' }, { files: [7] }])
+      expect(filesIn(other)).toEqual([])
   })
 })

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { folder } from '../bench.ts'
 
@@ -7,7 +7,9 @@ import { folder } from '../bench.ts'
 const played = vi.hoisted(() => ({
   printed: [] as unknown[],
   asked: [] as unknown[],
-  chosen: '',
+  boxes: [] as unknown[],
+  chosen: [''],
+  button: 0,
   windows: 1,
 }))
 vi.mock('electron', () => {
@@ -24,25 +26,71 @@ vi.mock('electron', () => {
     dialog: {
       showSaveDialog: (_: unknown, options: unknown) => {
         played.asked.push(options)
-        return Promise.resolve({ canceled: played.chosen === '', filePath: played.chosen })
+        const filePath = played.chosen.shift() ?? ''
+        return Promise.resolve({ canceled: filePath === '', filePath })
+      },
+      showMessageBox: (_: unknown, options: unknown) => {
+        played.boxes.push(options)
+        return Promise.resolve({ response: played.button })
       },
     },
   }
 })
-const { savePdf } = await import('../../../electron/desktop/pdf.ts')
+const { savePdfAt } = await import('../../../electron/desktop/pdf.ts')
 
-beforeEach(() => Object.assign(played, { printed: [], asked: [], chosen: '', windows: 1 }))
+/** The folder of last time, as the window remembers it. */
+let saveFolder: string | null = null
+const savePdf = savePdfAt({
+  get now() {
+    return { place: null, theme: 'light', saveFolder } as const
+  },
+  keep: (change) => void (saveFolder = change.saveFolder ?? null),
+})
+
+beforeEach(() => {
+  Object.assign(played, { printed: [], asked: [], boxes: [], chosen: [''], button: 0, windows: 1 })
+  saveFolder = null
+})
 
 describe('the sheet as PDF in the desktop host', () => {
   it('is printed with the page’s own margins, and put where the person says, under a name any disk takes', async () => {
-    played.chosen = join(folder(), 'sheet.pdf')
+    const path = join(folder(), 'sheet.pdf')
+    played.chosen = [path]
     expect(await savePdf({ paper: 'Letter', fileName: 'Build sheet 2026/014: port' })).toEqual({
       ok: true,
       value: { saved: true },
     })
     expect(played.printed).toEqual([{ pageSize: 'Letter', printBackground: true, preferCSSPageSize: true }])
-    expect(played.asked).toMatchObject([{ defaultPath: 'Build sheet 2026 014 port.pdf' }])
-    expect(readFileSync(played.chosen, 'utf8')).toBe('%PDF-1.7')
+    expect(played.asked).toMatchObject([
+      {
+        defaultPath: 'Build sheet 2026 014 port.pdf',
+        properties: expect.arrayContaining(['showOverwriteConfirmation']) as unknown,
+      },
+    ])
+    expect(readFileSync(path, 'utf8')).toBe('%PDF-1.7')
+    expect(readdirSync(dirname(path))).toEqual(['sheet.pdf'])
+  })
+
+  it('is offered in the folder of last time', async () => {
+    const path = join(folder(), 'sheet.pdf')
+    played.chosen = [path, '']
+    await savePdf({ paper: 'A4', fileName: 'one' })
+    await savePdf({ paper: 'A4', fileName: 'two' })
+    expect(played.asked[1]).toMatchObject({ defaultPath: join(dirname(path), 'two.pdf') })
+  })
+
+  it('gets its ending where that was not typed, and replaces nothing for that without a question', async () => {
+    const path = join(folder(), 'sheet')
+    writeFileSync(`${path}.pdf`, 'precious')
+    played.chosen = [path, '']
+    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { saved: false } })
+    expect(played.boxes).toMatchObject([{ message: 'sheet.pdf is there already. Replace it?' }])
+    expect(readFileSync(`${path}.pdf`, 'utf8')).toBe('precious')
+
+    played.chosen = [path]
+    played.button = 1
+    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { saved: true } })
+    expect(readFileSync(`${path}.pdf`, 'utf8')).toBe('%PDF-1.7')
   })
 
   it('is not saved where nobody chose a place, which is no problem', async () => {
@@ -50,7 +98,7 @@ describe('the sheet as PDF in the desktop host', () => {
   })
 
   it('is told of where it cannot be written, or the window has gone', async () => {
-    played.chosen = join(folder(), 'no such folder', 'sheet.pdf')
+    played.chosen = [join(folder(), 'no such folder', 'sheet.pdf')]
     const problem = { ok: false, problem: { code: 'pdf-not-saved' } }
     expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toMatchObject(problem)
     played.windows = 0

@@ -4,7 +4,7 @@ import type { Outcome } from '../../../core/problem/index.ts'
 import { RecordLink } from '../../../electron/desktop/record-link.ts'
 import type { OpenedRecord } from '../../../electron/desktop/record-link.ts'
 
-const answered = { ok: true, value: [] } as const
+const answered: Awaited<ReturnType<OpenedRecord['answer']>> = { ok: true, value: [] }
 
 /** A record that notes what is done with it, behind a window that is shown when the test says so. */
 function link(outcomes: readonly (() => Outcome<OpenedRecord>)[] = []) {

@@ -1,0 +1,30 @@
+import { z } from 'zod'
+import { toldProblem } from './problem-message.ts'
+
+/** A file that the program was asked to open. */
+const openedFile = z.strictObject({
+  /** Counted from 1, in the order in which they were opened. */
+  number: z.int().min(1),
+  fileName: z.string(),
+  content: z.discriminatedUnion('kind', [
+    /** To be taken in by `builds.import`. */
+    z.strictObject({ kind: z.literal('build'), text: z.string() }),
+    /** A spec, which is among the engines until the program ends. */
+    z.strictObject({ kind: z.literal('engine'), id: z.string(), name: z.string() }),
+    z.strictObject({ kind: z.literal('refused'), problem: toldProblem }),
+  ]),
+})
+export type OpenedFile = z.output<typeof openedFile>
+
+/** Requests about files that come from outside the window. */
+export const fileRequests = {
+  /**
+   * The next file that the program was asked to open, by its command line or by the system. `after` is the number of the last
+   * one that the window has dealt with. Where more may come, it is answered only when one does or another window asks; `more`
+   * is false where none will.
+   */
+  'files.opened': {
+    input: z.strictObject({ after: z.int().min(0) }),
+    output: z.strictObject({ file: openedFile.nullable(), more: z.boolean() }),
+  },
+} as const

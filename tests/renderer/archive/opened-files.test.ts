@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest'
+import { done, refused } from '../../../core/problem/index.ts'
+import type { OpenedFile } from '../../../core/contract/index.ts'
+import { OpenedFiles } from '../../../renderer/archive/opened-files.svelte.ts'
+import { lineOf, twin } from '../twin.ts'
+
+const build = (number: number, text: string): OpenedFile => ({
+  number,
+  fileName: `${number}.bedplate`,
+  content: { kind: 'build', text },
+})
+
+describe('what the program is asked to open', () => {
+  it('is taken in one after the other, and nothing good is lost for what is not', async () => {
+    const queue: OpenedFile[] = [
+      build(1, 'not an export'),
+      build(2, 'good'),
+      { number: 3, fileName: 'own.json', content: { kind: 'engine', id: 'own', name: 'Own engine' } },
+    ]
+    const { client, asked } = twin({
+      'files.opened': ({ after }) =>
+        done({ file: queue.find(({ number }) => number > after) ?? null, more: false }),
+      'builds.import': ({ text }) =>
+        text === 'good' ? done({ kind: 'added', line: lineOf(1) }) : refused('import-not-ours', {}),
+    })
+    const opened = new OpenedFiles(client)
+    const arrived: number[] = []
+    await opened.follow(({ number }) => arrived.push(number))
+    expect(arrived).toEqual([1, 2, 3])
+    expect(opened.arrivals).toMatchObject([
+      { fileName: '1.bedplate', result: { kind: 'refused', problem: { code: 'import-not-ours' } } },
+      { fileName: '2.bedplate', result: { kind: 'build', outcome: { kind: 'added' } } },
+      { fileName: 'own.json', result: { kind: 'engine', name: 'Own engine' } },
+    ])
+    expect(asked.filter(({ name }) => name === 'files.opened').map(({ input }) => input)).toEqual(
+      [0, 1, 2, 3].map((after) => ({ after })),
+    )
+    opened.close(2)
+    expect(opened.arrivals.map(({ number }) => number)).toEqual([1, 3])
+  })
+
+  it('is asked for no more where the host is lost or does not know the request', async () => {
+    const { client, asked } = twin({})
+    await new OpenedFiles(client).follow(() => undefined)
+    expect(asked).toHaveLength(1)
+  })
+})
