@@ -56,13 +56,12 @@ function contentOf(path: string, takeSpec: TakeSpec): Content {
 
 /** A mark of byte order is kept: it is a byte that an export does not have. */
 function readOpened(path: string): Outcome<string> {
-  const fileName = basename(path)
-  if (!/\.(bedplate|json)$/i.test(path)) return refused('file-not-ours', { fileName })
+  if (!/\.(bedplate|json)$/i.test(path)) return refused('file-not-ours', {})
   try {
     if (statSync(path).size > mostExportCharacters)
       return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
     return done(new TextDecoder('utf-8', { ignoreBOM: true }).decode(readFileSync(path)))
   } catch {
-    return refused('file-unreadable', { fileName })
+    return refused('file-unreadable', {})
   }
 }

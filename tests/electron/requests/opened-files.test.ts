@@ -40,13 +40,13 @@ describe('files that the program was asked to open', () => {
   })
 
   it.each([
-    ['a text', fileOf('notes.txt', 'x'), 'file-not-ours'],
-    ['a name without an ending', fileOf('bedplate', 'x'), 'file-not-ours'],
-    ['a file that is gone', '/nowhere/one.bedplate', 'file-unreadable'],
-    ['a spec that has no place', fileOf('a.json', '{}'), 'engine-named-twice'],
+    ['a text', () => fileOf('notes.txt', 'x'), 'file-not-ours'],
+    ['a name without an ending', () => fileOf('bedplate', 'x'), 'file-not-ours'],
+    ['a file that is gone', () => '/nowhere/one.bedplate', 'file-unreadable'],
+    ['a spec that has no place', () => fileOf('a.json', '{}'), 'engine-named-twice'],
   ])('are refused in words: %s', async (_, path, code) => {
     const files = new OpenedFiles({ more: false })
-    files.open([path, fileOf('good.bedplate', 'text')])
+    files.open([path(), fileOf('good.bedplate', 'text')])
     expect(await files.next(0, noSpec)).toMatchObject({
       file: { content: { kind: 'refused', problem: { code } } },
     })

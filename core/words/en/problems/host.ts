@@ -63,10 +63,10 @@ export const hostWords = {
     `Entry ${entry} of this build is not what was once confirmed, or an entry before it is missing. Nothing can be added. Compare it with its printed sheet or a backup.`,
   'build-spec-lost': (_: None) =>
     'The spec this build was started with is not in the record, so it cannot be drawn. Restore a backup.',
-  'file-not-ours': ({ fileName }: { fileName: string }) =>
-    `${fileName} is nothing that Bedplate opens, and was left alone. Choose an exported build (.bedplate) or an engine spec (.json).`,
-  'file-unreadable': ({ fileName }: { fileName: string }) =>
-    `${fileName} could not be read. Is it still there, and may this user read it? Then open it again.`,
+  'file-not-ours': (_: None) =>
+    'This is nothing that Bedplate opens, and it was left alone. Choose an exported build (.bedplate) or an engine spec (.json).',
+  'file-unreadable': (_: None) =>
+    'The file could not be read. Is it still there, and may this user read it? Then open it again.',
   'import-too-large': ({ most }: { most: number }) =>
     `The file is larger than any exported build (${most} MB at most). Nothing was taken in. Choose the file that was exported.`,
   'import-not-ours': (_: None) =>
