@@ -1,18 +1,18 @@
-interface OfFit {
+export interface OfFit {
   readonly fit: string
 }
-interface OfProcedure {
+export interface OfProcedure {
   readonly procedure: string
 }
-interface OfPass extends OfProcedure {
+export interface OfPass extends OfProcedure {
   /** Counted from 1, as people count. */
   readonly pass: number
 }
-interface OfMarks extends OfFit {
+export interface OfMarks extends OfFit {
   readonly housing: string
   readonly journal: string
 }
-interface OfBead {
+export interface OfBead {
   readonly bead: string
 }
 
@@ -243,7 +243,7 @@ export const auditWords = {
     `${enteredBy} both entered and checked the numbers. Let a second person compare them with their source.`,
 }
 
-interface Load {
+export interface Load {
   readonly torque: string
   readonly group: string
   readonly thread: string
@@ -252,13 +252,13 @@ interface Load {
   readonly proof: string
 }
 
-interface Clearance {
+export interface Clearance {
   readonly clearance: string
   readonly limits: string
 }
 
 /** What the value would be if inch-pounds and foot-pounds were mixed up. */
-interface Slip {
+export interface Slip {
   readonly written: string
   readonly meant: string
   readonly inNewtonMetres: string

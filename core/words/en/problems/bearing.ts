@@ -1,20 +1,20 @@
-interface At {
+export interface At {
   /** The saddle, rod or bearing; the fit's name where it is about all of them. */
   readonly place: string
 }
-interface Counts {
+export interface Counts {
   readonly part: string
   readonly read: number
   readonly expected: number
 }
 
-interface Strange extends At {
+export interface Strange extends At {
   readonly what: string
   readonly typed: string
   readonly least: string
   readonly most: string
 }
-interface Shape extends At {
+export interface Shape extends At {
   readonly what: 'bore' | 'journal'
   readonly reading: string
   readonly allowed: string

@@ -1,8 +1,8 @@
-interface OfStep {
+export interface OfStep {
   /** The step's name. */
   readonly step: string
 }
-interface OfHalf {
+export interface OfHalf {
   readonly position: string
   readonly half: string
 }

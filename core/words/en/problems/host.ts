@@ -1,5 +1,5 @@
-type None = Record<never, never>
-type AtFile = { file: string }
+export type None = Record<never, never>
+export type AtFile = { file: string }
 
 /** Sentences about the program itself: its record on disk, its window and host, what was asked of it. */
 export const hostWords = {

@@ -1,9 +1,9 @@
-interface At {
+export interface At {
   /** Where in the file, as people say it. */
   readonly place: string
 }
 
-interface InText {
+export interface InText {
   readonly line: number
   readonly column: number
 }

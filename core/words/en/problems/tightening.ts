@@ -1,12 +1,12 @@
-interface Of {
+export interface Of {
   /** The number beside the fastener on the drawing; null for an action between passes. */
   readonly fastener: string | null
 }
-interface Named {
+export interface Named {
   /** The procedure's name. */
   readonly name: string
 }
-interface Outside extends Of {
+export interface Outside extends Of {
   readonly read: string
   readonly limits: string
   /** The unit in which the reading would be right. */

@@ -1,4 +1,4 @@
-interface Asked {
+export interface Asked {
   readonly name: string
   /** What the wrench would have to be set to, in the unit of its scale. */
   readonly setting: string
