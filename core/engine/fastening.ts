@@ -24,6 +24,11 @@ export const fastenerGroup = z.strictObject({
   headFace: z.strictObject({ outer: sizeText, hole: sizeText }).optional(),
   threadState: z.enum(['dry', 'oiled', 'sealant', 'thread-lock']),
   reuse: z.enum(['reusable', 'new-each-time']),
+  /**
+   * What becomes of a reusable one that went past the most of a pass, where the manual says so. Unless told, one that is
+   * turned by an angle is replaced and any other begins again; single-use ones are always replaced.
+   */
+  pastMost: z.enum(['replace', 'begin-again']).optional(),
   washer: z.boolean().default(false),
   /** What the fastener is screwed into or clamps; decides the joint's stiffness. */
   clamped: z.enum(['aluminium', 'cast-iron', 'steel']).default('aluminium'),

@@ -1,24 +1,34 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import type { EngineSpec, Procedure } from '../engine/index.ts'
+import type { EngineSpec, PassKind, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { RunEvent } from './events.ts'
 import { numberOf } from './flag.ts'
-import { counts, plannedIn, plannedPulls } from './plan.ts'
+import { beganAgainAnswer } from './answers.ts'
+import { counts, plannedPulls } from './plan.ts'
+import { openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
 import type { Flag, Run } from './run.ts'
+import { wayOut } from './way-out.ts'
 
 const version = 1
 
 /**
- * Whether what a flag is about ends only with a new fastener that begins again: one that is turned by an angle, or that
- * may be used once only, has been stretched by design, and too much of it cannot be taken back.
+ * Whether a fastener that may be used once only was tightened and then loosened, and no new one is in its place: tightening
+ * it again would use it twice.
  */
-export function mustBeReplaced(spec: EngineSpec, procedure: Procedure, { about, fastener }: Flag): boolean {
-  if (about !== 'over' || fastener === null) return false
+export function isUsedUp(spec: EngineSpec, procedure: Procedure, run: Run, fastener: string): boolean {
   const id = spec.fasteners.find((each) => each.id === fastener)?.group
   const once = spec.fastenerGroups.find((each) => each.id === id)?.reuse === 'new-each-time'
-  return once || anglePasses(procedure).some((pass) => hasFastener(procedure, pass, fastener))
+  if (!once || !run.loosened.includes(fastener)) return false
+  return run.pulls.some(
+    (pull) =>
+      pull.fastener === fastener &&
+      pull.setAside === 'loosened' &&
+      tightens.includes(procedure.passes[pull.pass]?.kind),
+  )
 }
+
+const tightens: readonly (PassKind | undefined)[] = ['torque', 'angle', 'recheck']
 
 /**
  * The passes, counted from 0, from which a run may begin again: those that have pulls in or after them. The first one
@@ -39,13 +49,12 @@ function anglePasses({ passes }: Procedure): readonly number[] {
   return passes.flatMap(({ kind }, pass) => (kind === 'angle' ? [pass] : []))
 }
 
-function hasFastener(procedure: Procedure, pass: number, fastener: string): boolean {
-  return plannedIn(procedure, pass).some((planned) => planned.fastener === fastener)
-}
-
 type Asked<Type extends RunCommand['type']> = Extract<RunCommand, { type: Type }>
 
-/** Refuses a fastener that the procedure does not pull, or that has not been pulled yet. */
+/**
+ * Refuses a fastener that the procedure does not pull, or that has not been pulled yet. Where the way out of a flag is to
+ * begin again, loosening answers it.
+ */
 export function decideLoosen(
   spec: EngineSpec,
   procedure: Procedure,
@@ -55,13 +64,22 @@ export function decideLoosen(
   const shown = numberOf(spec, fastener) ?? fastener
   if (!plannedPulls(procedure).some((planned) => planned.fastener === fastener))
     return refused('fastener-not-in-procedure', { fastener: shown, name: procedure.name })
-  if (!run.pulls.some((pull) => counts(pull) && pull.fastener === fastener))
+  const flags = openFlags(run).filter((flag) => flag.fastener === fastener && flag.about === 'over')
+  if (flags.length === 0 && !run.pulls.some((pull) => counts(pull) && pull.fastener === fastener))
     return refused('fastener-not-pulled', { fastener: shown })
   const reason = readReason(typed, `why fastener ${shown} is loosened`)
   if (!reason.ok) return reason
+  const common = { version, procedure: procedure.id } as const
   return done([
-    { type: 'fastener-loosened', version, procedure: procedure.id, fastener, reason: reason.value },
+    { type: 'fastener-loosened', ...common, fastener, reason: reason.value },
+    ...settledByLoosening(spec, procedure, run, flags).map((event) => ({ ...event, ...common })),
   ])
+}
+
+function settledByLoosening(spec: EngineSpec, procedure: Procedure, run: Run, flags: readonly Flag[]) {
+  return flags
+    .filter((flag) => wayOut(spec, procedure, run, flag) === 'begin-again')
+    .map(({ number }) => ({ type: 'flag-answered', flag: number, answer: beganAgainAnswer }) as const)
 }
 
 /** Refuses a fastener that is still tight: it was not loosened, or was pulled since. */
@@ -76,8 +94,12 @@ export function decideReplace(
   return done([{ type: 'fastener-replaced', version, procedure: procedure.id, fastener }])
 }
 
-/** A run that was interrupted begins again, whether it is paused or not. */
+/**
+ * A run that was interrupted begins again, whether it is paused or not. From the first pass every fastener is loosened,
+ * which answers the flags that ask for that.
+ */
 export function decideRestart(
+  spec: EngineSpec,
   procedure: Procedure,
   run: Run,
   { pass, reason: typed }: Asked<'restart-run'>,
@@ -95,5 +117,9 @@ export function decideRestart(
   return done([
     ...(run.paused === null ? [] : [{ type: 'run-resumed', ...common } as const]),
     { type: 'run-restarted', ...common, pass, reason: reason.value },
+    ...(pass === 0 ? settledByLoosening(spec, procedure, run, openFlags(run)) : []).map((event) => ({
+      ...event,
+      ...common,
+    })),
   ])
 }

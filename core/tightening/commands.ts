@@ -35,7 +35,22 @@ export const runCommands = [
     moved: z.boolean().default(false),
     outOfOrder: typedReason.nullable(),
   }),
-  z.strictObject({ type: z.literal('take-back'), ...common, pull: z.int().min(1), reason: typedReason }),
+  z.strictObject({
+    type: z.literal('take-back'),
+    ...common,
+    pull: z.int().min(1),
+    /** Of a turn: it was confirmed without being turned at all. One that was turned cannot be taken back. */
+    notTurned: z.literal(true).optional(),
+    reason: typedReason,
+  }),
+  /** Reads a pull that is flagged once more, off the same scale: the first reading was wrong, not the pull. */
+  z.strictObject({
+    type: z.literal('read-again'),
+    ...common,
+    pull: z.int().min(1),
+    reading: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }),
+    reason: typedReason,
+  }),
   z.strictObject({
     type: z.literal('note-problem'),
     ...common,

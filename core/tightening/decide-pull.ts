@@ -1,14 +1,18 @@
-import { done, refused, type Outcome } from '../problem/index.ts'
+import { done, problem, refused, type Outcome, type Problem } from '../problem/index.ts'
 import { lengthOf } from '../quantity/index.ts'
 import type { EngineSpec, Pass, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
-import { repeatAnswer } from './evolve-run.ts'
+import { isUsedUp } from './begin-again.ts'
+import { repeatAnswer, turnedOnAnswer } from './answers.ts'
 import { numberOf } from './flag.ts'
 import { counts, livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
+import { openFlags } from './progress.ts'
 import { isLengthUnit, takeReading } from './reading.ts'
 import { readReason } from './reason.ts'
 import type { Pull, Run } from './run.ts'
+import { shortTurn } from './turned.ts'
+import { barringFlag, wayOut } from './way-out.ts'
 import { verdictOf, windowOf } from './window.ts'
 
 type PullCommand = Extract<RunCommand, { type: 'pull' }>
@@ -33,6 +37,8 @@ export function decidePull(
     })
   const turn = decideTurn(spec, procedure, run, command)
   if (!turn.ok) return turn
+  const barred = barredBy(spec, procedure, run, command.fastener)
+  if (barred !== null) return { ok: false, problem: barred }
   const unused = undeclaredGroup(spec, run, command.fastener)
   if (unused !== null) return refused('declare-new-first', { group: unused })
   const result = judge(spec, procedure, run, pass, command)
@@ -49,10 +55,35 @@ export function decidePull(
       ...(command.held !== undefined && isTorque(pass, command.fastener) && { held: command.held }),
       outOfOrder: turn.value,
     },
+    ...turnedOn(run, command).map((event) => ({ ...event, ...common })),
     ...(pass.kind === 'recheck' && pass.repeat !== undefined
       ? afterRecheck(procedure, run, command).map((event) => ({ ...event, ...common }))
       : []),
   ])
+}
+
+/** A turn that is turned on answers for the one that came short. */
+function turnedOn(run: Run, command: PullCommand) {
+  const before = shortTurn(run, command)
+  const flag =
+    before && openFlags(run).find(({ pull, about }) => pull === before.pull.number && about === 'under')
+  return flag ? [{ type: 'flag-answered', flag: flag.number, answer: turnedOnAnswer } as const] : []
+}
+
+/**
+ * Why a fastener may not be pulled whatever its turn is: it went past its most and is still to be loosened or replaced, or
+ * it may be used once only and was loosened.
+ */
+function barredBy(spec: EngineSpec, procedure: Procedure, run: Run, fastener: string | null): Problem | null {
+  if (fastener === null) return null
+  const shown = numberOf(spec, fastener) ?? fastener
+  const flag = barringFlag(spec, procedure, run, fastener)
+  if (flag !== null)
+    return problem(
+      wayOut(spec, procedure, run, flag) === 'replace' ? 'must-be-replaced' : 'must-begin-again',
+      { fastener: shown },
+    )
+  return isUsedUp(spec, procedure, run, fastener) ? problem('used-once-already', { fastener: shown }) : null
 }
 
 /**
@@ -84,6 +115,7 @@ function decideTurn(
   const shown = numberOf(spec, fastener)
   if (!plannedIn(procedure, pass).some((planned) => pullKey(planned) === key))
     return refused('fastener-not-in-pass', { fastener: shown, pass: pass + 1, name: procedure.name })
+  if (shortTurn(run, command) !== null) return done(null)
   if (livePulls(run).has(key)) return refused('pulled-already', { fastener: shown, pass: pass + 1 })
 
   const open = openPulls(procedure, run)
@@ -115,28 +147,29 @@ function judge(
   procedure: Procedure,
   run: Run,
   pass: Pass,
-  { fastener, reading, moved, held }: PullCommand,
+  { pass: place, fastener, reading, moved, held }: PullCommand,
 ): Outcome<Judged> {
   const shown = numberOf(spec, fastener)
   if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
   const window = windowOf(pass, fastener)
+  const turned = window?.kind === 'angle' ? (shortTurn(run, { pass: place, fastener })?.turned ?? 0) : 0
+  const from = turned === 0 ? {} : { from_deg: turned }
   if (reading === null)
     return window?.kind === 'length' || window?.kind === 'free-length'
       ? refused('reading-missing', { fastener: shown })
-      : done({ reading: null, verdict: moved ? 'moved' : 'unread' })
+      : done({ reading: null, ...from, verdict: moved ? 'moved' : 'unread' })
   if (window === null) return refused('reading-not-asked', { fastener: shown })
   const taken = takeReading(window, reading, held ?? null)
   if (!taken.ok) return taken
   const { value } = taken.value
   if (window.kind === 'length' && window.of === 'stretch') {
-    const before = lengthBefore(procedure, run, fastener)
-    if (before === null) return refused('length-missing', { fastener: shown })
-    const stretch = value - before
+    const stretch = stretchOf(procedure, run, fastener, value)
+    if (stretch === null) return refused('length-missing', { fastener: shown })
     const verdict = verdictOf(window, stretch)
     return done({ reading: taken.value.reading, verdict, stretch_nm: stretch })
   }
-  const verdict = moved ? 'moved' : verdictOf(window, value)
-  return done({ reading: taken.value.reading, verdict })
+  const verdict = moved ? 'moved' : verdictOf(window, turned + value)
+  return done({ reading: taken.value.reading, ...from, verdict })
 }
 
 /** Whether a pull is read off a torque wrench: only then does it matter which one. */
@@ -147,7 +180,52 @@ function isTorque(pass: Pass, fastener: string | null): boolean {
 interface Judged {
   readonly reading: Reading | null
   readonly verdict: Pull['verdict']
+  readonly from_deg?: number
   readonly stretch_nm?: number
+}
+
+type ReadAgain = Extract<RunCommand, { type: 'read-again' }>
+
+/**
+ * A flagged pull read once more: the reading is judged as the first one was, by the same wrench. Refuses
+ * `not-flagged-reading` where no flag about that reading is open.
+ */
+export function decideReadAgain(
+  procedure: Procedure,
+  run: Run,
+  { pull: number, reading, reason: typed }: ReadAgain,
+): Outcome<readonly RunEvent[]> {
+  const pull = run.pulls.find((each) => each.number === number && counts(each))
+  const flagged = openFlags(run).some(
+    (flag) => flag.pull === number && (flag.about === 'under' || flag.about === 'over'),
+  )
+  const pass = pull && procedure.passes[pull.pass]
+  const window = pull && pass ? windowOf(pass, pull.fastener) : null
+  if (!pull || !flagged || window === null) return refused('not-flagged-reading', { pull: number })
+  const taken = takeReading(window, reading, pull.held)
+  if (!taken.ok) return taken
+  const reason = readReason(typed, 'why it was read again')
+  if (!reason.ok) return reason
+  const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, taken.value.value)
+  const value = stretch ?? pull.from + taken.value.value
+  return done([
+    {
+      type: 'pull-read-again',
+      version: 1,
+      procedure: procedure.id,
+      pull: number,
+      reading: taken.value.reading,
+      verdict: verdictOf(window, value),
+      ...(stretch !== null && { stretch_nm: stretch }),
+      reason: reason.value,
+    },
+  ])
+}
+
+/** By how much a length is longer than the one before, in nanometres; null where that was not measured. */
+function stretchOf(procedure: Procedure, run: Run, fastener: string | null, length: number): number | null {
+  const before = lengthBefore(procedure, run, fastener)
+  return before === null ? null : length - before
 }
 
 /** In nanometres, as it was last measured before it was pulled; null where that was not done. */

@@ -2,7 +2,7 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import { decideLoosen, decideReplace, decideRestart } from './begin-again.ts'
 import type { RunCommand } from './commands.ts'
-import { decidePull } from './decide-pull.ts'
+import { decidePull, decideReadAgain } from './decide-pull.ts'
 import type { RunEvent } from './events.ts'
 import { numberOf } from './flag.ts'
 import { decideStart } from './own-order.ts'
@@ -10,6 +10,7 @@ import { counts, lastLivePull, plannedPulls } from './plan.ts'
 import { isRunDone, openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
 import type { Run } from './run.ts'
+import { wayOut } from './way-out.ts'
 
 const version = 1
 
@@ -38,7 +39,9 @@ export function decideRun(
     case 'pull':
       return run.paused === null ? decidePull(spec, procedure, run, command) : refused('run-paused', { name })
     case 'take-back':
-      return run.paused === null ? decideTakeBack(spec, run, command) : refused('run-paused', { name })
+      return run.paused === null
+        ? decideTakeBack(spec, procedure, run, command)
+        : refused('run-paused', { name })
     case 'note-problem': {
       const { fastener } = command
       if (fastener !== null && !plannedPulls(procedure).some((planned) => planned.fastener === fastener))
@@ -54,11 +57,15 @@ export function decideRun(
     case 'answer-flag': {
       const flag = openFlags(run).find(({ number }) => number === command.flag)
       if (flag === undefined) return refused('flag-not-open', { flag: command.flag })
+      const way = wayOut(spec, procedure, run, flag)
+      if (way !== 'say') return refused(wayOutCodes[way], { fastener: numberOf(spec, flag.fastener) ?? '' })
       const answer = readReason(command.answer, 'what was done about it')
       return answer.ok
         ? done([{ type: 'flag-answered', ...common, flag: command.flag, answer: answer.value }])
         : answer
     }
+    case 'read-again':
+      return run.paused === null ? decideReadAgain(procedure, run, command) : refused('run-paused', { name })
     case 'loosen-fastener':
       return run.paused === null
         ? decideLoosen(spec, procedure, run, command)
@@ -68,7 +75,7 @@ export function decideRun(
         ? decideReplace(spec, procedure, run, command)
         : refused('run-paused', { name })
     case 'restart-run':
-      return decideRestart(procedure, run, command)
+      return decideRestart(spec, procedure, run, command)
     case 'pause-run':
       if (run.paused !== null) return refused('run-paused', { name })
       if (isRunDone(procedure, run)) return refused('run-done', { name })
@@ -100,15 +107,36 @@ function decideNew(
   return done([{ type: 'fasteners-declared-new', version, procedure: procedure.id, group }])
 }
 
+const wayOutCodes = {
+  replace: 'must-be-replaced',
+  'begin-again': 'must-begin-again',
+  'turn-on': 'turn-on-first',
+} as const
+
 type TakeBack = Extract<RunCommand, { type: 'take-back' }>
 
-function decideTakeBack(spec: EngineSpec, run: Run, command: TakeBack): Outcome<readonly RunEvent[]> {
+function decideTakeBack(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
+  command: TakeBack,
+): Outcome<readonly RunEvent[]> {
   const last = lastLivePull(run)
   if (last === null) return refused('nothing-to-take-back', {})
   if (last.number !== command.pull)
     return refused('not-the-last-pull', { last: numberOf(spec, last.fastener), pass: last.pass + 1 })
   const reason = readReason(command.reason, 'why the pull is taken back')
   if (!reason.ok) return reason
-  const { procedure, pull } = command
-  return done([{ type: 'pull-taken-back', version, procedure, pull, reason: reason.value }])
+  const isTurn = procedure.passes[last.pass]?.kind === 'angle'
+  if (isTurn && command.notTurned !== true)
+    return refused('turn-not-taken-back', { fastener: numberOf(spec, last.fastener) ?? '' })
+  const common = { version, procedure: procedure.id, pull: last.number } as const
+  return done([
+    {
+      type: 'pull-taken-back',
+      ...common,
+      ...(isTurn && { notTurned: true as const }),
+      reason: reason.value,
+    },
+  ])
 }

@@ -43,6 +43,8 @@ export const runEvents = [
     /** Null for an action between passes. */
     fastener: z.string().nullable(),
     reading: reading.nullable(),
+    /** How far it had been turned in this pass before; only where a turn that came short is turned on. */
+    from_deg: z.number().positive().optional(),
     /** The wrench it was pulled with, and its adapter; absent where no wrench of the shop was chosen. */
     held: heldWrench.optional(),
     verdict: z.enum(['unread', 'within', 'under', 'over', 'moved']),
@@ -51,7 +53,24 @@ export const runEvents = [
     /** Why it was pulled before its turn; null when it was its turn. */
     outOfOrder: reason.nullable(),
   }),
-  z.strictObject({ type: z.literal('pull-taken-back'), ...common, pull: z.int().min(1), reason }),
+  z.strictObject({
+    type: z.literal('pull-taken-back'),
+    ...common,
+    pull: z.int().min(1),
+    /** Of a turn, which stays turned when it is taken back: that it was confirmed without being turned at all. */
+    notTurned: z.literal(true).optional(),
+    reason,
+  }),
+  /** What a pull shows, read once more: the fastener was not touched, and the reading before was wrong. */
+  z.strictObject({
+    type: z.literal('pull-read-again'),
+    ...common,
+    pull: z.int().min(1),
+    reading,
+    verdict: z.enum(['within', 'under', 'over']),
+    stretch_nm: z.int().optional(),
+    reason,
+  }),
   z.strictObject({
     type: z.literal('problem-noted'),
     ...common,

@@ -1,5 +1,6 @@
 import type { RunEvent } from './events.ts'
-import { nanometres } from '../quantity/index.ts'
+import { degrees, nanometres } from '../quantity/index.ts'
+import { repeatAnswer, replacedAnswer } from './answers.ts'
 import { counts } from './plan.ts'
 import type { Flag, Pull, Run } from './run.ts'
 
@@ -19,6 +20,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         pass: event.pass,
         fastener: event.fastener,
         reading: event.reading,
+        from: degrees(event.from_deg ?? 0),
         held: event.held ?? null,
         verdict: event.verdict,
         outOfOrder: event.outOfOrder,
@@ -36,6 +38,29 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
           endsWithPull(flag, event.pull) ? { ...flag, answer: event.reason } : flag,
         ),
       }
+    case 'pull-read-again': {
+      const { pull: number, reading, verdict, stretch_nm, reason } = event
+      const pulls = run.pulls.map((pull) =>
+        pull.number === number
+          ? {
+              ...pull,
+              reading,
+              verdict,
+              stretch: stretch_nm === undefined ? pull.stretch : nanometres(stretch_nm),
+            }
+          : pull,
+      )
+      const flags = run.flags.map((flag) =>
+        flag.pull === number && flag.answer === null && flag.about !== 'problem'
+          ? { ...flag, answer: reason }
+          : flag,
+      )
+      const fastener = run.pulls.find((pull) => pull.number === number)?.fastener ?? null
+      const read = { ...run, pulls, flags }
+      return verdict === 'within'
+        ? read
+        : withFlag(read, { about: verdict, pull: number, fastener, text: null })
+    }
     case 'problem-noted':
       return withFlag(run, { about: 'problem', pull: event.pull, fastener: event.fastener, text: event.text })
     case 'flag-answered':
@@ -83,10 +108,6 @@ function emptyRun({ procedure, ownOrder }: Extract<RunEvent, { type: 'run-starte
   const untouched = { declaredNew: [], pulls: [], flags: [], loosened: [], paused: null }
   return { procedure, ownOrder: ownOrder ?? null, ...untouched }
 }
-
-/** What is answered for a person where the procedure or the way out of it says what was done. */
-export const replacedAnswer = 'Loosened, replaced by a new one, and begun again from its first pass.'
-export const repeatAnswer = 'The pass is gone through again until none moves.'
 
 /** Pulls that no longer count, with the flags that end with them answered by the reason. */
 function setAside(

@@ -1,9 +1,20 @@
 import { problem, type Problem } from '../problem/index.ts'
-import { formatLength, formatShort, formatTorque, lengthOf, torqueOf } from '../quantity/index.ts'
+import {
+  degrees,
+  formatAngle,
+  formatLength,
+  formatShort,
+  formatTorque,
+  lengthOf,
+  torqueOf,
+  type Angle,
+} from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import type { Reading } from './events.ts'
 import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit, suspectedUnit } from './reading.ts'
+import { turnedIn } from './short-turn.ts'
+import { wayOut } from './way-out.ts'
 import { showLengths, showWindow, windowOf } from './window.ts'
 
 /**
@@ -20,6 +31,16 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
     case 'under':
     case 'over': {
       const outside = outsideFacts(procedure, run, flag)
+      const left = leftToTurn(procedure, run, flag)
+      if (left !== null)
+        return problem('turn-short', { fastener, read: outside.read, limits: outside.limits, ...left })
+      const way = wayOut(spec, procedure, run, flag)
+      if (flag.about === 'over' && way === 'begin-again')
+        return problem('reading-over-begin-again', { fastener, ...outside })
+      if (flag.about === 'over' && way === 'replace')
+        return problem('reading-over-replace', { fastener, ...outside })
+      if (flag.about === 'under' && isMeasured(procedure, run, flag))
+        return problem('length-under', { fastener, ...outside })
       return problem(flag.about === 'under' ? 'reading-under' : 'reading-over', { fastener, ...outside })
     }
     default:
@@ -44,6 +65,23 @@ export function flagInShort(procedure: Procedure, run: Run, flag: Flag): string 
   }
 }
 
+/** What is left of a turn that came short, and between what; null for any other flag. */
+function leftToTurn(procedure: Procedure, run: Run, { about, pull: number }: Flag) {
+  const pull = run.pulls.find((each) => each.number === number)
+  const pass = pull && procedure.passes[pull.pass]
+  const window = pull && pass ? windowOf(pass, pull.fastener) : null
+  if (about !== 'under' || !pull || window?.kind !== 'angle' || pull.reading === null) return null
+  const left = (angle: Angle) => formatAngle(degrees(Math.max(0, angle - turnedIn(pull))))
+  return { left: left(window.target), from: left(window.least), to: left(window.most) }
+}
+
+/** Whether a flag is about a measured length: nothing is pulled to it, so nothing is pulled again. */
+function isMeasured(procedure: Procedure, run: Run, flag: Flag): boolean {
+  const pull = run.pulls.find(({ number }) => number === flag.pull)
+  const pass = pull && procedure.passes[pull.pass]
+  return pull !== undefined && pass !== undefined && windowOf(pass, pull.fastener)?.kind === 'length'
+}
+
 function outsideFacts(procedure: Procedure, run: Run, flag: Flag) {
   const pull = run.pulls.find(({ number }) => number === flag.pull)
   const pass = pull && procedure.passes[pull.pass]
@@ -55,6 +93,11 @@ function outsideFacts(procedure: Procedure, run: Run, flag: Flag) {
     const lengthUnit = isLengthUnit(unit) ? unit : 'mm'
     const read = formatLength(pull.stretch ?? lengthOf(value, lengthUnit), lengthUnit)
     return { read, limits: showLengths(window, lengthUnit), otherUnit: null }
+  }
+  if (window.kind === 'angle') {
+    const { least, most } = showWindow(window, 'N·m')
+    const all = formatAngle(turnedIn(pull))
+    return { read: pull.from > 0 ? `${all} in all` : all, limits: `${least} to ${most}`, otherUnit: null }
   }
   const { least, most } = showWindow(window, isTorqueUnit(unit) ? unit : 'N·m')
   return {

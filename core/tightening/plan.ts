@@ -1,6 +1,7 @@
 import { fastenersOf, type Procedure } from '../engine/index.ts'
 import { asRun } from './own-order.ts'
 import type { Pull, Run } from './run.ts'
+import { isShortTurn } from './short-turn.ts'
 
 /**
  * One fastener in one pass that the procedure asks for. `pass` counts from 0; an action between passes has no
@@ -55,9 +56,15 @@ export function nextPull(procedure: Procedure, run: Run | undefined): PlannedPul
   return openPulls(procedure, run)[0] ?? null
 }
 
-/** The pulls that count, by `pullKey`, in the order in which they were made. */
+/**
+ * The pulls that count and are done with, by `pullKey`, in the order in which they were made. A turn that came short counts
+ * and is not done: what is left of it is still to be turned.
+ */
 export function livePulls(run: Run | undefined): ReadonlyMap<string, Pull> {
-  return new Map(run?.pulls.filter(counts).map((pull) => [pullKey(pull), pull]))
+  if (run === undefined) return new Map()
+  const last = new Map(run.pulls.filter(counts).map((pull) => [pullKey(pull), pull]))
+  for (const [key, pull] of last) if (isShortTurn(run, pull)) last.delete(key)
+  return last
 }
 
 /** The last pull that counts: the only one that can be taken back. */

@@ -1,4 +1,4 @@
-import type { Length } from '../quantity/index.ts'
+import type { Angle, Length } from '../quantity/index.ts'
 import type { OwnOrder, Reading } from './events.ts'
 import type { HeldWrench } from './wrench/held.ts'
 
@@ -10,6 +10,8 @@ export interface Pull {
   /** Null for an action between passes. */
   readonly fastener: string | null
   readonly reading: Reading | null
+  /** How far it had been turned in this pass before, in degrees; 0 for all that is not turned on. */
+  readonly from: Angle
   /** The wrench it was pulled with; null where none of the shop was chosen. */
   readonly held: HeldWrench | null
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'

@@ -24,6 +24,7 @@ export const entryWords: { readonly [Type in BuildEvent['type']]: string } = {
   'fasteners-declared-new': 'fasteners declared new',
   'fastener-pulled': 'fastener pulled',
   'pull-taken-back': 'pull taken back',
+  'pull-read-again': 'pull read again',
   'problem-noted': 'problem noted',
   'flag-answered': 'flag answered',
   'fastener-loosened': 'fastener loosened',

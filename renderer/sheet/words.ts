@@ -56,6 +56,7 @@ export const verdictWords: { readonly [Each in SheetPull['verdict']]: string } =
 
 export const correctionWords: { readonly [Each in BuildSheet['corrections'][number]['kind']]: string } = {
   'pull-taken-back': 'pull taken back',
+  'pull-read-again': 'pull read again',
   'fastener-loosened': 'fastener loosened',
   'fastener-replaced': 'fastener replaced',
   'run-restarted': 'run begun again',

@@ -73,8 +73,11 @@ test.describe('at the main cap bolts', () => {
     await reading.fill('41')
     await mechanic.confirm()
     await expect(page.getByRole('alert')).toContainText('Fastener 2: 41 N·m, allowed 32 to 38')
-    await page.getByLabel('What was done?').fill('Loosened and pulled again to 35')
-    await page.getByRole('button', { name: 'Note what was done' }).click()
+    await expect(page.getByLabel('What was done?')).toHaveCount(0)
+    await expect(mechanic.main).toContainText('2 is loose')
+    await page.getByRole('button', { name: 'The reading was wrong: read again …' }).click()
+    await page.getByLabel('It reads, in N·m').fill('35')
+    await page.getByRole('button', { name: 'Note what it reads now' }).click()
     await expect(mechanic.main).toContainText('3 is at 35 N·m')
   })
 

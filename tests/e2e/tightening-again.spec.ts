@@ -36,6 +36,23 @@ test('too much on a bolt that is turned leads through loosen, replace, begin aga
   await expect(bench.page.getByText('replaced by a new one')).toBeVisible()
 })
 
+test('a turn that came short is turned on by what is left, and is not taken back', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await toTheTurn(mechanic)
+  await mechanic.answerReading('70')
+  await expect(page.getByRole('alert')).toContainText('turn it on by 50° (45° to 55°)')
+  await expect(mechanic.main).toContainText('1 is turned 50°')
+  await page.getByRole('button', { name: /Take back/ }).click()
+  await page.getByRole('button', { name: 'Yes: it has to begin again …' }).click()
+  await expect(page.getByText('A turn stays turned.')).toBeVisible()
+  await page.getByRole('button', { name: 'Cancel' }).click()
+  await mechanic.answerReading('50')
+  await expect(mechanic.main).toContainText('2 is turned 120°')
+  await page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(page.getByText('50° on, 120° in all, within')).toBeVisible()
+})
+
 test('a run that was broken off begins again with a reason, and the sheet says so', async ({ bench }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
@@ -74,8 +91,10 @@ test('lengths, gap, stretch and end float are measured; a recheck goes round unt
   await expect(page.getByRole('alert')).toContainText(
     'Fastener 10: 0.160 mm, allowed 0.100 mm to 0.150 mm: too much',
   )
-  await page.getByLabel('What was done?').fill('The foreman lets it pass')
-  await page.getByRole('button', { name: 'Note what was done' }).click()
+  await expect(mechanic.main).toContainText('10 is loose')
+  await page.getByRole('button', { name: 'The reading was wrong: read again …' }).click()
+  await page.getByLabel('It reads, in mm').fill('110.14')
+  await page.getByRole('button', { name: 'Note what it reads now' }).click()
   await mechanic.letBounceTimePass()
   await mechanic.answerReading('0.15')
   await expect(mechanic.main).toContainText('1 holds 70 N·m')

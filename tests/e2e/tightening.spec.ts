@@ -125,6 +125,39 @@ test('little room splits the turn into swings that are counted off', async ({ be
   await expect(bench.page.getByRole('group', { name: 'Angle to turn' })).toContainText('!')
 })
 
+test('a reading off a wrench with an adapter is brought to the bolt, and both values are kept', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
+  await page.getByRole('button', { name: 'Add a wrench' }).click()
+  await page.getByLabel('What it is called').fill('Click 60')
+  await page.getByLabel(/Lowest mark/).fill('10')
+  await page.getByLabel(/Highest mark/).fill('60')
+  await page.getByLabel(/From one mark/).fill('0.5')
+  await page.getByPlaceholder(/needed for adapters/).fill('12 in')
+  await page.getByRole('button', { name: 'Add an adapter' }).click()
+  await page.getByLabel('Adapter', { exact: true }).fill('Crow foot')
+  await page.getByLabel('Offset').fill('4 in')
+  await page.getByRole('button', { name: 'Keep this wrench' }).click()
+  await page.getByRole('button', { name: '← Back' }).click()
+
+  await at(mechanic, 'B')
+  const line = page.getByLabel('Wrench', { exact: true })
+  await expect(line).toContainText('Click 60: set 40.5 N·m')
+  await page.getByRole('button', { name: 'Wrenches …' }).click()
+  await page.getByRole('button', { name: 'Take Click 60 with Crow foot at 0°' }).click()
+  await expect(line).toContainText('set 30.5 N·m, which gives the fastener 40.7 N·m')
+  await page.getByLabel(/^Reading/).fill('30.5')
+  await expect(page.getByText('30.5 N·m on the scale, 40.7 N·m at the fastener')).toBeVisible()
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByText('30.5 N·m on the scale, 40.7 N·m at the fastener, within')).toBeVisible()
+  await expect(page.getByText('Click 60 with Crow foot, 101.6 mm at 0°')).toBeVisible()
+})
+
 test('a wrench that does not read that low is refused, and replaced by one that does', async ({ bench }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')

@@ -36,6 +36,7 @@ function inPlace(spec: EngineSpec, state: BuildState, command: RunCommand, step:
       return stepToUndo(spec, state, step, 'run-procedure')
     case 'note-problem':
     case 'answer-flag':
+    case 'read-again':
     case 'pause-run':
     case 'resume-run':
       return { ok: true, value: null }

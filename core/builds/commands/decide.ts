@@ -59,6 +59,7 @@ export function decide(
     case 'declare-new':
     case 'pull':
     case 'take-back':
+    case 'read-again':
     case 'note-problem':
     case 'answer-flag':
     case 'loosen-fastener':

@@ -2,7 +2,7 @@ import { verdictText, wholeRange, type Verdict } from '../../bearing/index.ts'
 import type { BeadState, BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../../layout/index.ts'
 import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../../quantity/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
-import { fastenerStates, lastLivePull, nextPull, windowOf, type Run } from '../../tightening/index.ts'
+import { fastenerStates, lastLivePull, nextPull, windowNow, type Run } from '../../tightening/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
 import { clearanceAt } from '../shells/clearance-at.ts'
 import { halves, type Half } from '../events/events.ts'
@@ -135,7 +135,7 @@ function calloutOf(procedure: Procedure, run: Run | undefined, unit: TorqueUnit)
   const next = run === undefined ? null : nextPull(procedure, run)
   const pass = next === null ? undefined : procedure.passes[next.pass]
   if (next === null || pass === undefined) return null
-  const window = windowOf(pass, next.fastener)
+  const window = windowNow(procedure, run, next)
   if (window?.kind === 'angle') return formatAngle(window.target)
   if (window?.kind === 'torque') return formatTorque(window.target, unit)
   switch (pass.kind) {

@@ -102,6 +102,7 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'fasteners-declared-new':
     case 'fastener-pulled':
     case 'pull-taken-back':
+    case 'pull-read-again':
     case 'problem-noted':
     case 'flag-answered':
     case 'fastener-loosened':

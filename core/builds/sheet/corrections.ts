@@ -9,6 +9,7 @@ import { emptyBuild, type BuildState } from '../events/state.ts'
 export interface SheetCorrection extends Stamp {
   readonly kind:
     | 'pull-taken-back'
+    | 'pull-read-again'
     | 'fastener-loosened'
     | 'fastener-replaced'
     | 'run-restarted'
@@ -58,6 +59,7 @@ function correctionOf(
   const procedureName = (id: string) => spec.procedures.find((each) => each.id === id)?.name ?? id
   const stepName = (id: string) => spec.steps.find((step) => step.id === id)?.name ?? id
   switch (event.type) {
+    case 'pull-read-again':
     case 'pull-taken-back': {
       const { procedure, pull, reason } = event
       const fastener = before.runs[procedure]?.pulls.find(({ number }) => number === pull)?.fastener ?? null

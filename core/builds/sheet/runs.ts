@@ -10,6 +10,7 @@ import {
   type Run,
   type Window,
 } from '../../tightening/index.ts'
+import { degrees } from '../../quantity/index.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
@@ -47,7 +48,12 @@ export interface SheetPull extends Stamp {
   readonly where: string | null
   /** Null where there is nothing to read. */
   readonly window: Window | null
+  /** As it was read last. */
   readonly reading: Reading | null
+  /** How far it had been turned in this pass before; 0 for all that is not turned on. */
+  readonly from: Pull['from']
+  /** What was read before it was read again, the first first, each with who read it again and why. */
+  readonly readBefore: readonly (Stamp & { readonly reading: Reading | null; readonly reason: string })[]
   /** The wrench it was pulled with; null where none of the shop was chosen. */
   readonly held: Pull['held']
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
@@ -156,9 +162,11 @@ function pullsOn(
         fastener: numberOf(spec, fastener),
         where: spec.fasteners.find(({ id }) => id === fastener)?.where ?? null,
         window: windowOf(asked, fastener),
-        reading,
+        reading: pulls.get(pull)?.reading ?? reading,
+        from: pulls.get(pull)?.from ?? degrees(0),
+        readBefore: readBefore(own, pull, reading),
         held: entry.event.held ?? null,
-        verdict,
+        verdict: pulls.get(pull)?.verdict ?? verdict,
         outOfOrder,
         takenBack: takenBack.get(pull) ?? null,
         stretch: pulls.get(pull)?.stretch ?? null,
@@ -166,6 +174,16 @@ function pullsOn(
       },
     ]
   })
+}
+
+/** Each reading of a pull but the last. */
+function readBefore(own: readonly RecordedEvent[], pull: number, first: Reading | null) {
+  const again = ofType(own, 'pull-read-again').filter(({ event }) => event.pull === pull)
+  return again.map((entry, index) => ({
+    ...stampOf(entry),
+    reading: index === 0 ? first : again[index - 1]!.event.reading,
+    reason: entry.event.reason,
+  }))
 }
 
 /** Flags are numbered as the run numbers them; who raised and answered each is in the entries. */
@@ -178,13 +196,17 @@ export function flagsOn(
   const raisedBy = own.filter(
     ({ event }) =>
       event.type === 'problem-noted' ||
-      (event.type === 'fastener-pulled' && event.verdict !== 'unread' && event.verdict !== 'within'),
+      (event.type === 'fastener-pulled' && event.verdict !== 'unread' && event.verdict !== 'within') ||
+      (event.type === 'pull-read-again' && event.verdict !== 'within'),
   )
   return (state.runs[procedure.id]?.flags ?? []).flatMap(
     ({ number, about, fastener, pull, text, answer }) => {
       const raised = raisedBy[number - 1]
       const answered =
         ofType(own, 'flag-answered').find(({ event }) => event.flag === number) ??
+        ofType(own, 'pull-read-again').find(
+          ({ seq, event }) => event.pull === pull && raised !== undefined && seq > raised.seq,
+        ) ??
         ofType(own, 'pull-taken-back').find(({ event }) => event.pull === pull) ??
         answeredByBeginning(own, raised, fastener, about)
       if (raised === undefined) return []

@@ -11,6 +11,7 @@ const remarks: readonly BuildEvent['type'][] = [
   'problem-noted',
   'flag-answered',
   'pull-taken-back',
+  'pull-read-again',
   'run-paused',
   'run-resumed',
 ]

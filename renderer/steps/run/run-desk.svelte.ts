@@ -14,15 +14,17 @@ import type {
 import {
   heldAs,
   isRunDone,
+  isUsedUp,
   livePulls,
-  mustBeReplaced,
   nextPull,
   openFlags,
   openPulls,
   restartPoints,
+  shortTurn,
   targetText,
   unitOf,
-  windowOf,
+  wayOut,
+  windowNow,
 } from '../../../core/tightening/index.ts'
 import type { BuildInHand } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './bare-first.ts'
@@ -35,6 +37,8 @@ export interface PullTask {
   readonly fastener: Fastener | null
   readonly group: FastenerGroup | null
   readonly window: Window | null
+  /** The flag of a turn that came short, where what is left of it is turned now. */
+  readonly short: Flag | null
   confirmText(units: Units, typed: string): string
 }
 
@@ -44,8 +48,17 @@ export type Task =
   | { readonly kind: 'declare-new'; readonly group: FastenerGroup }
   | { readonly kind: 'paused'; readonly reason: string }
   | { readonly kind: 'flag'; readonly flag: Flag }
-  /** Too much on a fastener that cannot be turned back: loosen, replace, begin again. */
-  | { readonly kind: 'replace'; readonly flag: Flag; readonly fastener: Fastener; readonly loose: boolean }
+  /**
+   * Too much on a fastener, or a single-use one that was loosened: loosen it, fit a new one where that is the way out, begin
+   * it again.
+   */
+  | {
+      readonly kind: 'replace'
+      readonly way: 'replace' | 'begin-again'
+      readonly flag: Flag | null
+      readonly fastener: Fastener
+      readonly loose: boolean
+    }
   | {
       readonly kind: 'picked'
       readonly fastener: Fastener
@@ -56,7 +69,8 @@ export type Task =
   | PullTask
   | { readonly kind: 'done' }
 
-type Asking = 'take-back' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explain' | 'own-order' | null
+type Asking =
+  'take-back' | 'read-again' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explain' | 'own-order' | null
 
 /** Stands for a wrench that is not among the shop's: its scale is taken to show what the fastener has. */
 const anotherWrench = '/'
@@ -130,8 +144,16 @@ export class RunDesk {
   declareNew = (group: string) => this.#act({ type: 'declare-new', procedure: this.procedure.id, group })
   resume = () => this.#act({ type: 'resume-run', procedure: this.procedure.id })
   pause = (reason: string) => this.#act({ type: 'pause-run', procedure: this.procedure.id, reason })
-  takeBack = (pull: number, reason: string) =>
-    this.#act({ type: 'take-back', procedure: this.procedure.id, pull, reason })
+  takeBack = (pull: number, reason: string, notTurned = false) =>
+    this.#act({
+      type: 'take-back',
+      procedure: this.procedure.id,
+      pull,
+      ...(notTurned && { notTurned: true as const }),
+      reason,
+    })
+  readAgain = (pull: number, reading: { typed: string; unit: Reading['unit'] }, reason: string) =>
+    this.#act({ type: 'read-again', procedure: this.procedure.id, pull, reading, reason })
   answer = (flag: number, answer: string) =>
     this.#act({ type: 'answer-flag', procedure: this.procedure.id, flag, answer })
 
@@ -192,17 +214,33 @@ export class RunDesk {
     const next = nextPull(procedure, run)
     const flags = openFlags(run)
     const flag = next ? flags.find(({ number }) => !this.#later.includes(number)) : flags[0]
-    if (flag) return this.#replaceTask(flag) ?? { kind: 'flag', flag }
+    if (flag) return this.#settling(flag)
     const picked = this.#pickedTask(next)
     if (picked) return picked
     if (!next) return { kind: 'done' }
-    return this.#newGroup(next) ?? this.#pullTask(next)
+    return this.#newGroup(next) ?? this.#usedUp(next) ?? this.#pullTask(next, null)
   }
 
-  #replaceTask(flag: Flag): Task | null {
+  /** The flag that is asked about now; null where none is. */
+  get flag(): Flag | null {
+    const task = this.task
+    if (task.kind === 'flag' || task.kind === 'replace') return task.flag
+    return task.kind === 'pull' ? task.short : null
+  }
+
+  #settling(flag: Flag): Task {
     const fastener = this.#fastener(flag.fastener)
-    if (fastener === null || !mustBeReplaced(this.#spec, this.procedure, flag)) return null
-    return { kind: 'replace', flag, fastener, loose: this.run!.loosened.includes(fastener.id) }
+    const way = wayOut(this.#spec, this.procedure, this.run!, flag)
+    const pull = this.run!.pulls.find(({ number }) => number === flag.pull)
+    if (fastener === null || pull === undefined || way === 'say') return { kind: 'flag', flag }
+    if (way === 'turn-on') return this.#pullTask({ pass: pull.pass, fastener: fastener.id }, flag)
+    return { kind: 'replace', way, flag, fastener, loose: this.run!.loosened.includes(fastener.id) }
+  }
+
+  #usedUp({ fastener: id }: PlannedPull): Task | null {
+    const fastener = this.#fastener(id)
+    if (fastener === null || !isUsedUp(this.#spec, this.procedure, this.run!, fastener.id)) return null
+    return { kind: 'replace', way: 'replace', flag: null, fastener, loose: true }
   }
 
   #pickedTask(next: PlannedPull | null): Task | null {
@@ -220,10 +258,10 @@ export class RunDesk {
     return { kind: 'declare-new', group }
   }
 
-  #pullTask(next: PlannedPull): PullTask {
+  #pullTask(next: PlannedPull, short: Flag | null): PullTask {
     const pass = this.procedure.passes[next.pass]!
     const fastener = this.#fastener(next.fastener)
-    const window = windowOf(pass, next.fastener)
+    const window = windowNow(this.procedure, this.run, next)
     return {
       kind: 'pull',
       next,
@@ -231,8 +269,15 @@ export class RunDesk {
       fastener,
       group: this.#groupOf(fastener),
       window,
+      short: short ?? this.#shortOf(next),
       confirmText: (units, typed) => confirmText(pass, fastener?.number ?? null, window, units, typed.trim()),
     }
+  }
+
+  /** A flag that was put off comes back with its fastener's turn. */
+  #shortOf(next: PlannedPull): Flag | null {
+    const pull = this.run === undefined ? undefined : shortTurn(this.run, next)?.pull
+    return pull === undefined ? null : (openFlags(this.run).find((flag) => flag.pull === pull.number) ?? null)
   }
 
   #fastener(id: string | null): Fastener | null {

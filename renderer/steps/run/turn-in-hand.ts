@@ -1,7 +1,8 @@
 import type { BuildState } from '../../../core/builds/index.ts'
 import { degrees, type Angle } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Step } from '../../../core/engine/index.ts'
-import { nextPull, protractor, windowOf, type Window } from '../../../core/tightening/index.ts'
+import { isShortTurn, nextPull, openFlags, protractor, windowNow } from '../../../core/tightening/index.ts'
+import type { PlannedPull, Run, Window } from '../../../core/tightening/index.ts'
 import type { HandleDirections } from '../../../core/layout/index.ts'
 import type { Handle } from '../../bench/handle.svelte.ts'
 
@@ -30,13 +31,20 @@ function pullInHand(spec: EngineSpec, state: BuildState, step: Step) {
   const procedure = spec.procedures.find(({ id }) => id === step.procedure)
   const run = state.runs[step.procedure]
   if (!procedure || !run || run.paused !== null) return null
-  const next = nextPull(procedure, run)
+  const next = turnedShort(run) ?? nextPull(procedure, run)
   if (!next) return null
   return {
     fastener: next.fastener,
-    window: windowOf(procedure.passes[next.pass]!, next.fastener),
+    window: windowNow(procedure, run, next),
     name: `${procedure.id}/${run.pulls.length}`,
   }
+}
+
+/** A turn that came short goes before what is next: it is turned on where it stands. */
+function turnedShort(run: Run): PlannedPull | null {
+  const flagged = new Set(openFlags(run).map(({ pull }) => pull))
+  const pull = run.pulls.find((each) => flagged.has(each.number) && isShortTurn(run, each))
+  return pull === undefined ? null : { pass: pull.pass, fastener: pull.fastener }
 }
 
 /** The protractor of a turn with the handle as it stands, and the turn as far as it was read. */

@@ -89,6 +89,7 @@ function moves(procedure: string): fc.Arbitrary<Move> {
     type: 'take-back',
     procedure,
     pull: lastLivePull(run)?.number ?? 1,
+    notTurned: true,
     reason: 'wrong bolt',
   }))
   return fc.oneof(

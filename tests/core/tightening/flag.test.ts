@@ -19,7 +19,7 @@ describe('a flag', () => {
       'Fastener 1: 20 N·m, allowed 22.8 to 25.2: too little. Take it back and pull it again, or say what was done.',
     )
     expect(firstSentence(afterReading('30'))).toBe(
-      'Fastener 1: 30 N·m, allowed 22.8 to 25.2: too much. It may be stretched: say what was done about it.',
+      'Fastener 1: 30 N·m, allowed 22.8 to 25.2: too much. Loosen it all the way and begin it again with its first pass.',
     )
   })
 

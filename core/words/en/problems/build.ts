@@ -11,7 +11,7 @@ const undo: Readonly<Record<string, string>> = {
   'fit-shells': 'Take its shells out first',
   'fit-part': 'Take it out first',
   'lay-bead': 'Wipe it off first',
-  'run-procedure': 'Take its pulls back first, the last one first',
+  'run-procedure': 'Take its pulls back first, the last one first, and loosen what was turned',
   check: 'Answer it as not good first',
 }
 

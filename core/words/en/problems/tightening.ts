@@ -86,9 +86,36 @@ export const tighteningWords = {
   'reading-under': ({ fastener, read, limits, otherUnit }: Outside) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too little.${inUnit(otherUnit)} Take it back and pull it again, or say ` +
     'what was done.',
+  'turn-short': (facts: Of & { read: string; limits: string; left: string; from: string; to: string }) =>
+    `${the(facts.fastener)}: turned ${facts.read}, allowed ${facts.limits}: too little. Leave it where it stands and turn it ` +
+    `on by ${facts.left} (${facts.from} to ${facts.to}).`,
+  'length-under': ({ fastener, read, limits, otherUnit }: Outside) =>
+    `${fastener === null ? 'What was measured' : `Fastener ${fastener}`}: ${read}, allowed ${limits}: too ` +
+    `little.${inUnit(otherUnit)} Read it again, or say what was done about it.`,
+  'reading-over-begin-again': ({ fastener, read, limits, otherUnit }: Outside) =>
+    `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it all the way and begin it again ` +
+    'with its first pass.',
+  'reading-over-replace': ({ fastener, read, limits, otherUnit }: Outside) =>
+    `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it, fit a new one, and begin that ` +
+    'with its first pass.',
+  'must-be-replaced': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} went past its most and has been stretched. Loosen it, fit a new one, and begin that with its ` +
+    'first pass; or read again, if the reading was wrong.',
+  'must-begin-again': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} went past its most. Loosen it all the way and begin it again with its first pass; or read ` +
+    'again, if the reading was wrong.',
+  'turn-on-first': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} has not been turned far enough. Turn it on from where it stands; or read again, if the reading ` +
+    'was wrong.',
+  'used-once-already': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} may be used once only, and has been tightened and loosened. Fit a new one before it is pulled.`,
+  'turn-not-taken-back': ({ fastener }: { readonly fastener: string }) =>
+    `A turn stays turned: what was done to fastener ${fastener} cannot be taken back here. If it was not turned at all, ` +
+    'say so. Else loosen it and begin it again.',
+  'not-flagged-reading': ({ pull }: { readonly pull: number }) =>
+    `Pull ${pull} has no reading that waits for an answer. Only such a one is read again.`,
   'reading-over': ({ fastener, read, limits, otherUnit }: Outside) =>
-    `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} It may be stretched: say what was done ` +
-    'about it.',
+    `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Say what was done about it.`,
   'fastener-moved': ({ fastener }: Of) =>
     `${the(fastener)} moved at the recheck: it had lost load. Say what was done about it.`,
   'problem-noted': ({ fastener, text }: Of & { readonly text: string }) =>

@@ -107,7 +107,7 @@ function correct(spec: EngineSpec, state: BuildState, pick: number): BuildComman
   switch (step.kind) {
     case 'run-procedure': {
       const pull = lastLivePull(state.runs[step.procedure])?.number ?? 1
-      return { type: 'take-back', procedure: step.procedure, pull, reason }
+      return { type: 'take-back', procedure: step.procedure, pull, notTurned: true, reason }
     }
     case 'check':
       return { type: 'answer-check', step: step.id, good: false, reading: null, note: reason }

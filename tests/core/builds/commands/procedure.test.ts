@@ -15,6 +15,7 @@ const takeBackLast = (shop: Workshop, procedure: string) => ({
   type: 'take-back' as const,
   procedure,
   pull: lastLivePull(shop.state.runs[procedure])?.number ?? 0,
+  notTurned: true as const,
   reason: 'wrong bolt',
 })
 
@@ -30,7 +31,7 @@ describe('a run among the steps', () => {
     shop.does({ type: 'start-run', procedure: 'flange' })
     shop.goesOn()
     expect(shop.refuses(takeBackLast(shop, 'case'))).toBe(
-      '“Flange bolts” was done on top of “Case bolts”. Take its pulls back first, the last one first; then this can be changed.',
+      '“Flange bolts” was done on top of “Case bolts”. Take its pulls back first, the last one first, and loosen what was turned; then this can be changed.',
     )
     shop.does(takeBackLast(shop, 'flange'))
     shop.does(takeBackLast(shop, 'case'))

@@ -133,7 +133,9 @@ describe('an apprentice’s build', () => {
     const { bench, bolts, procedure } = atTheBolts()
     bench.confirms(bolts)
     const pull = bench.state.runs[procedure]?.pulls.length ?? 0
-    expect(bench.does({ type: 'take-back', procedure, pull, reason: 'Handle slipped' })).toBe('done')
+    expect(
+      bench.does({ type: 'take-back', procedure, pull, notTurned: true, reason: 'Pressed too early' }),
+    ).toBe('done')
     expect(bench.state.confirmed[bolts]).toBeUndefined()
   })
 
@@ -195,7 +197,10 @@ describe('the hands in a step', () => {
   it('are those of everybody whose pull stands', () => {
     const { bench, step, procedure } = atTheBolts()
     const last = bench.state.runs[procedure]?.pulls.length ?? 0
-    bench.does({ type: 'take-back', procedure, pull: last, reason: 'Handle slipped' }, 'Berit')
+    bench.does(
+      { type: 'take-back', procedure, pull: last, notTurned: true, reason: 'Pressed too early' },
+      'Berit',
+    )
     expect(handsIn(skerry, bench.entries, step)).toEqual(['Ada'])
     bench.does(nextCommand(skerry, bench.state), 'Cai')
     expect(handsIn(skerry, bench.entries, step)).toEqual(['Ada', 'Cai'])
