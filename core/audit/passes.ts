@@ -82,7 +82,13 @@ function auditPass(pass: Pass, comers: Comers, place: Place): readonly Finding[]
     case 'angle':
       return auditAngle(pass, comers, place)
     case 'torque':
-      return auditTorque(pass, comers, place)
+      return [
+        ...afterTurn(
+          comers.filter(({ stage }) => stage.at === 'tight' && stage.torque === null),
+          place,
+        ),
+        ...auditTorque(pass, comers, place),
+      ]
     case 'recheck':
       return [
         ...findingFor(
@@ -147,6 +153,12 @@ function auditTorque(
     last: formatTorque(first.last, 'N·m'),
   }
   return [doubt(pass.kind === 'torque' ? 'torque-below-last' : 'recheck-above-last', facts, `${path}.target`)]
+}
+
+/** What was turned by an angle holds more than its torque said: a torque after it clicks at once, or stretches further. */
+function afterTurn(comers: Comers, { path, ...common }: Place): readonly Finding[] {
+  if (comers.length === 0) return []
+  return [doubt('torque-after-turn', { ...common, numbers: comers.map(({ number }) => number) }, path)]
 }
 
 function findingFor(

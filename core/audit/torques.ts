@@ -1,65 +1,68 @@
-import { formatThread, torqueAgainstProof } from '../joint/index.ts'
+import { formatThread, torqueAgainstProof, type TorqueAgainstProof } from '../joint/index.ts'
 import { formatForce, formatTorque, type Torque } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 import { pullsOf, type Pull } from './pulls.ts'
 import { slipOf, tooLittle, tooMuch } from './slip.ts'
 
-/** Every torque against the proof load of the fasteners it is for, at low and at high friction. */
+/** Every torque, with its limits, against the proof load of the fasteners it is for, over the friction of their threads. */
 export function auditTorques(spec: EngineSpec): readonly Finding[] {
   return pullsOf(spec).flatMap(auditPull)
 }
 
 function auditPull(pull: Pull): readonly Finding[] {
-  const { target, most = target, last, path } = pull
-  const { verdict } = weigh(pull, target)
-  const isPlausible = (torque: Torque): boolean => weigh(pull, torque).verdict === 'plausible'
-  switch (verdict) {
-    case 'overload': {
-      const slip = slipOf(target, tooMuch, isPlausible)
-      return [fault('torque-overload', { ...factsOf(pull, target), slip }, path)]
-    }
+  const { target, last, path } = pull
+  const weighed = torqueAgainstProof(pull.screw, pull)
+  const atTarget = torqueAgainstProof(pull.screw, { target }).verdict
+  const isPlausible = (torque: Torque): boolean =>
+    torqueAgainstProof(pull.screw, { target: torque }).verdict === 'plausible'
+  switch (weighed.verdict) {
+    case 'overload':
     case 'likely-overload': {
-      const slip = slipOf(target, tooMuch, isPlausible)
-      return [doubt('torque-likely-overload', { ...factsOf(pull, target), slip }, path)]
+      // What the target alone does not do, its upper limit does: no mistake of unit explains that.
+      const byTarget = atTarget === weighed.verdict
+      const slip = byTarget ? slipOf(target, tooMuch, isPlausible) : null
+      const torque = byTarget ? target : (pull.most ?? target)
+      const facts = {
+        ...factsOf(pull, byTarget ? torqueAgainstProof(pull.screw, { target }) : weighed),
+        slip,
+      }
+      return weighed.verdict === 'overload'
+        ? [fault('torque-overload', { ...facts, torque: inNewtonMetres(torque) }, path)]
+        : [doubt('torque-likely-overload', { ...facts, torque: inNewtonMetres(torque) }, path)]
     }
     case 'next-to-no-clamp': {
       if (!last) return []
       const slip = slipOf(target, tooLittle, isPlausible)
       const finding = slip === null ? doubt : fault
-      return [finding('torque-clamps-nothing', { ...factsOf(pull, target), slip }, path)]
+      const facts = { ...factsOf(pull, weighed), torque: inNewtonMetres(target), slip }
+      return [finding('torque-clamps-nothing', facts, path)]
     }
     case 'plausible':
-      return weigh(pull, most).verdict === 'overload'
-        ? [fault('torque-overload', { ...factsOf(pull, most), slip: null }, path)]
-        : []
+      return []
     default:
-      return verdict satisfies never
+      return weighed.verdict satisfies never
   }
 }
 
-function weigh({ group, screw }: Pull, torque: Torque) {
-  const weighed = torqueAgainstProof({ ...screw, propertyClass: group.propertyClass, torque })
-  if (!weighed.ok) throw new Error(`class ${group.propertyClass} was known and is not any more`)
-  return weighed.value
-}
-
-function factsOf(pull: Pull, torque: Torque) {
-  const weighed = weigh(pull, torque)
-  const preload = {
-    overload: weighed.preloadAtMostFriction,
-    'likely-overload': weighed.preloadAtUsualFriction,
-    plausible: weighed.preloadAtUsualFriction,
-    'next-to-no-clamp': weighed.preloadAtLeastFriction,
+function factsOf(pull: Pull, weighed: TorqueAgainstProof) {
+  const [preload, bears] = {
+    overload: [weighed.preloadAtMostFriction, weighed.proofLoad] as const,
+    'likely-overload': [weighed.preloadAtUsualFriction, weighed.bears] as const,
+    plausible: [weighed.preloadAtUsualFriction, weighed.bears] as const,
+    'next-to-no-clamp': [weighed.preloadAtLeastFriction, weighed.proofLoad] as const,
   }[weighed.verdict]
   return {
     procedure: pull.procedure,
     pass: pull.pass,
-    torque: formatTorque(torque, 'N·m'),
     group: pull.group.name,
     thread: formatThread(pull.screw.thread),
     propertyClass: pull.group.propertyClass,
     preload: formatForce(preload),
-    proof: formatForce(weighed.proofLoad),
+    proof: formatForce(bears),
   }
+}
+
+function inNewtonMetres(torque: Torque): string {
+  return formatTorque(torque, 'N·m')
 }

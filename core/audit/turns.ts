@@ -1,11 +1,12 @@
 import {
-  assemblyPreload,
   boltResilience,
   elasticModuliMpa,
   fastenedJoint,
   preloadFromTorque,
   preloadGain,
   proofLoad,
+  usualScrew,
+  yieldLoadAt,
   type FastenedJoint,
 } from '../joint/index.ts'
 import {
@@ -29,38 +30,39 @@ import { angleOf, torquesOf } from './pulls.ts'
 const muchPastYield = 1.5
 
 /**
- * Turns that leave the elastic line by much, at the usual friction of the thread. The bolt is taken at its softest, with
- * thread all along its grip.
+ * Turns that leave the elastic line by much, at the usual friction of the thread, for every fastener and its own values. The
+ * bolt is taken at its softest, with thread all along its grip.
  */
 export function auditTurns(spec: EngineSpec): readonly Finding[] {
-  const groups = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
-  return spec.procedures.flatMap((procedure, index) =>
-    spec.fastenerGroups.flatMap((group) => {
+  const groupOf = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
+  return spec.procedures.flatMap((procedure, index) => {
+    const ids = new Set(procedure.orders.flatMap(({ sequence }) => sequence))
+    return spec.fastenerGroups.flatMap((group) => {
       const screw = fastenedJoint(group)
-      const fastener = procedure.orders
-        .flatMap(({ sequence }) => sequence)
-        .find((id) => groups.get(id) === group.id)
-      if (!screw.ok || fastener === undefined) return []
-      return auditTurn(procedure, group, screw.value, fastener, `procedures[${index}]`)
-    }),
-  )
+      if (!screw.ok) return []
+      const turns = [...ids]
+        .filter((id) => groupOf.get(id) === group.id)
+        .flatMap((id) => turnOf(procedure, id) ?? [])
+      // Alike for most of a group: told once.
+      const unlike = new Map(turns.map((turn) => [`${turn.torque} ${turn.angle} ${turn.path}`, turn]))
+      return [...unlike.values()].flatMap((turn) =>
+        auditTurn(procedure, group, screw.value, turn, `procedures[${index}]`),
+      )
+    })
+  })
 }
 
 function auditTurn(
   procedure: Procedure,
   group: FastenerGroup,
   screw: FastenedJoint,
-  fastener: string,
+  turned: Turn,
   path: string,
 ): readonly Finding[] {
-  const turned = turnOf(procedure, fastener)
-  if (turned === null) return []
-  const { usual } = screw.friction
-  const friction = { thread: usual, head: usual }
-  const snug = preloadFromTorque({ ...screw, friction }, turned.torque)
+  const snug = preloadFromTorque(usualScrew(screw), turned.torque)
   const gain = preloadGain(screw.thread, turned.angle, resilienceOf(group, screw))
   const preload = newtons(snug + gain)
-  const yieldLoad = assemblyPreload(screw.thread, screw.strength, friction.thread, 1)
+  const yieldLoad = yieldLoadAt(screw, screw.friction.usual)
   if (preload <= muchPastYield * yieldLoad) return []
   const facts = {
     procedure: procedure.name,
@@ -71,7 +73,7 @@ function auditTurn(
     proof: formatForce(proofLoad(screw.thread, screw.strength)),
     yieldLoad: formatForce(yieldLoad),
   }
-  return [doubt('turn-leaves-elastic-line', facts, `${path}.passes[${turned.pass}].target`)]
+  return [doubt('turn-leaves-elastic-line', facts, `${path}.${turned.path}`)]
 }
 
 interface Turn {
@@ -80,6 +82,8 @@ interface Turn {
   readonly angle: Angle
   /** The last angle pass, counted from 0. */
   readonly pass: number
+  /** Of its value in the procedure. */
+  readonly path: string
 }
 
 /** The torque that a fastener is turned on from, and how far; null when it is not turned by an angle. */
@@ -92,8 +96,11 @@ function turnOf(procedure: Procedure, fastener: string): Turn | null {
       torque = pass.kind === 'torque' ? torquesOf(pass)(fastener) : newtonMetres(0)
       turn = null
     }
-    if (pass.kind === 'angle')
-      turn = { torque, angle: degrees((turn?.angle ?? 0) + angleOf(pass, fastener)), pass: index }
+    if (pass.kind === 'angle') {
+      const own = (pass.others ?? []).findIndex(({ fasteners }) => fasteners.includes(fastener))
+      const path = `passes[${index}].${own < 0 ? '' : `others[${own}].`}target`
+      turn = { torque, angle: degrees((turn?.angle ?? 0) + angleOf(pass, fastener)), pass: index, path }
+    }
   })
   return turn
 }

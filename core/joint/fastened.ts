@@ -6,7 +6,6 @@ import { boltResilience, elasticModuliMpa } from './bolt-resilience.ts'
 import { clampedResilience } from './clamped-resilience.ts'
 import { strengthOf, type Strength } from './property-class.ts'
 import { threadOf, type Thread } from './thread.ts'
-import { plausibleFriction } from './torque-against-proof.ts'
 
 /** A coefficient of friction, thread and head alike, as far as it is known. */
 export interface FrictionRange {
@@ -18,10 +17,17 @@ export interface FrictionRange {
 export type ThreadState = FastenerGroup['threadState']
 
 /**
+ * The friction of threads of which no more is known, head alike, from VDI 2230 part 1, table A5: class B (0.08 to 0.16,
+ * oiled or waxed) and class C (0.14 to 0.24, as delivered, dry) together. The usual value is the middle of what both classes
+ * cover.
+ */
+export const plausibleFriction = { least: 0.08, usual: 0.15, most: 0.24 } as const
+
+/**
  * Classes B (oiled, waxed) and C (dry, as delivered) of VDI 2230 part 1, table A5, and their middles. Sealant
  * and thread-lock are neither, and may be either.
  */
-const frictionOf: Readonly<Record<ThreadState, FrictionRange>> = {
+export const frictionOf: Readonly<Record<ThreadState, FrictionRange>> = {
   oiled: { least: 0.08, usual: 0.12, most: 0.16 },
   dry: { least: 0.14, usual: 0.19, most: 0.24 },
   sealant: plausibleFriction,

@@ -28,14 +28,28 @@ export {
 export { assemblyPreload, tighteningStress, usualUtilisation, type TighteningStress } from './stress.ts'
 export { formatThread, threadOf, type Thread } from './thread.ts'
 export {
-  plausibleFriction,
   torqueAgainstProof,
   type TorqueAgainstProof,
+  type TorqueRange,
   type TorqueVerdict,
 } from './torque-against-proof.ts'
 export { preloadAfterTurn, preloadGain, turnForPreload, type Turned } from './turn.ts'
-export { fastenedJoint, type FastenedJoint, type FrictionRange, type ThreadState } from './fastened.ts'
-export { torqueEffect, torqueScatter, usualScrew, type Spread, type TorqueEffect } from './torque-effect.ts'
+export {
+  fastenedJoint,
+  frictionOf,
+  plausibleFriction,
+  type FastenedJoint,
+  type FrictionRange,
+  type ThreadState,
+} from './fastened.ts'
+export {
+  torqueEffect,
+  usualScrew,
+  yieldLoadAt,
+  type OpenSpread,
+  type Spread,
+  type TorqueEffect,
+} from './torque-effect.ts'
 export { turnEffect, type TurnEffect, type TurnWindow } from './turn-effect.ts'
 export { turnPlot, type TurnPlot, type TurnPoint } from './turn-plot.ts'
 export { torqueInputs, turnInputs, type Input } from './pull-inputs.ts'

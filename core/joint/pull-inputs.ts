@@ -3,9 +3,8 @@ import type { FastenerGroup } from '../engine/index.ts'
 import { elasticModuliMpa } from './bolt-resilience.ts'
 import type { FastenedJoint, ThreadState } from './fastened.ts'
 import { formatThread } from './thread.ts'
-import { torqueScatter } from './torque-effect.ts'
 
-/** One thing that a reckoning was made from, in words: what it is, its value, and where that comes from. */
+/** One thing that a calculation was made from, in words: what it is, its value, and where that comes from. */
 export interface Input {
   readonly name: string
   readonly value: string
@@ -37,13 +36,8 @@ export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readon
     },
     {
       name: 'Friction',
-      value: `${friction.usual}, between ${friction.least} and ${friction.most}`,
+      value: `${friction.usual}, between ${friction.least} and ${friction.most}; the limits of the preload follow from that`,
       source: stateWords[threadState],
-    },
-    {
-      name: 'Scatter of preload at one torque',
-      value: `±${formatNumber(100 * torqueScatter(threadState), 0)} %`,
-      source: 'NASA, typical uncertainties of preload by torque',
     },
     {
       name: 'Torque and preload',

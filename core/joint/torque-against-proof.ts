@@ -1,16 +1,15 @@
-import { done, type Outcome } from '../problem/index.ts'
 import type { Force, Torque } from '../quantity/index.ts'
-import type { BearingFace } from './bearing-face.ts'
-import { proofLoad, strengthOf } from './property-class.ts'
+import type { FastenedJoint } from './fastened.ts'
+import { proofLoad } from './property-class.ts'
 import { preloadFromTorque } from './screw.ts'
-import type { Thread } from './thread.ts'
+import { assemblyPreload } from './stress.ts'
 
-/**
- * The friction to reckon with in engine fasteners, thread and head alike, from VDI 2230 part 1, table A5: class B (0.08 to
- * 0.16, oiled or waxed) and class C (0.14 to 0.24, as delivered, dry) together. The usual value is the middle of what both
- * classes cover.
- */
-export const plausibleFriction = { least: 0.08, usual: 0.15, most: 0.24 } as const
+/** A torque with its limits; a limit that is not known is the target itself. */
+export interface TorqueRange {
+  readonly target: Torque
+  readonly least?: Torque | undefined
+  readonly most?: Torque | undefined
+}
 
 /**
  * Below this share of the proof load, at the least friction, a final torque clamps next to nothing. Common practice, no
@@ -20,8 +19,10 @@ export const plausibleFriction = { least: 0.08, usual: 0.15, most: 0.24 } as con
 const hardlyAnyShare = 0.2
 
 /**
- * - `overload`: past proof even at the most friction. The value is wrong, or the class or the thread is.
- * - `likely-overload`: past proof at the usual friction, though not at the most.
+ * - `overload`: past proof even at the most friction, by the target or by the upper limit. The value is wrong, or the class
+ *   or the thread is.
+ * - `likely-overload`: at the usual friction the target or the upper limit goes past proof, or past where the screw yields
+ *   while it is turned.
  * - `plausible`: neither too much nor too little. Most published torques would go past proof at the least friction, and are
  *   none the worse for it.
  * - `next-to-no-clamp`: less than a fifth of proof even at the least friction. Right for a torque that seats a joint before
@@ -29,48 +30,52 @@ const hardlyAnyShare = 0.2
  */
 export type TorqueVerdict = 'overload' | 'likely-overload' | 'plausible' | 'next-to-no-clamp'
 
-/** What a torque does to a screw over all plausible friction. */
-export type TorqueAgainstProof = {
-  /** The highest preload that the torque can give. */
-  readonly preloadAtLeastFriction: Force
-  readonly preloadAtUsualFriction: Force
-  /** The lowest. */
+/** What a torque does to a screw over all the friction of its threads. */
+export interface TorqueAgainstProof {
+  /** The most that it may give of the target or the upper limit, at the most and at the usual friction. */
   readonly preloadAtMostFriction: Force
+  readonly preloadAtUsualFriction: Force
+  /** The most that the target may give. */
+  readonly preloadAtLeastFriction: Force
   readonly proofLoad: Force
+  /** What the screw bears while it is turned, at the usual friction: the proof load, or less where it yields before. */
+  readonly bears: Force
   readonly verdict: TorqueVerdict
 }
 
 /**
- * Weighs a torque against the proof load of the screw it is for, by `preloadFromTorque` over `plausibleFriction`. To find
- * whether inch-pounds were taken for foot-pounds, ask again with the torque times or divided by twelve.
- *
- * Refuses `property-class-unknown`.
+ * Weighs a torque against the proof load of the screw it is for, by `preloadFromTorque` over the friction of its threads'
+ * state, the same as `torqueEffect` explains it by. To find whether inch-pounds were taken for foot-pounds, ask again with
+ * the torque times or divided by twelve.
  */
-export function torqueAgainstProof(pull: {
-  readonly thread: Thread
-  readonly propertyClass: string
-  readonly bearing: BearingFace
-  readonly torque: Torque
-}): Outcome<TorqueAgainstProof> {
-  const { thread, bearing, torque } = pull
-  const strength = strengthOf(pull.propertyClass, thread)
-  if (!strength.ok) return strength
-
-  const preloadAt = (friction: number) =>
-    preloadFromTorque({ thread, bearing, friction: { thread: friction, head: friction } }, torque)
-  const preloads = {
-    preloadAtLeastFriction: preloadAt(plausibleFriction.least),
-    preloadAtUsualFriction: preloadAt(plausibleFriction.usual),
-    preloadAtMostFriction: preloadAt(plausibleFriction.most),
-    proofLoad: proofLoad(thread, strength.value),
+export function torqueAgainstProof(
+  {
+    thread,
+    strength,
+    bearing,
+    friction,
+  }: Pick<FastenedJoint, 'thread' | 'strength' | 'bearing' | 'friction'>,
+  { target, most = target }: TorqueRange,
+): TorqueAgainstProof {
+  const highest = most > target ? most : target
+  const preloadAt = (torque: Torque, coefficient: number) =>
+    preloadFromTorque({ thread, bearing, friction: { thread: coefficient, head: coefficient } }, torque)
+  const proof = proofLoad(thread, strength)
+  const yieldLoad = assemblyPreload(thread, strength, friction.usual, 1)
+  const weighed = {
+    preloadAtMostFriction: preloadAt(highest, friction.most),
+    preloadAtUsualFriction: preloadAt(highest, friction.usual),
+    preloadAtLeastFriction: preloadAt(target, friction.least),
+    proofLoad: proof,
+    bears: yieldLoad < proof ? yieldLoad : proof,
   }
-  return done({ ...preloads, verdict: verdictOn(preloads) })
+  return { ...weighed, verdict: verdictOn(weighed) }
 }
 
-function verdictOn(preloads: Omit<TorqueAgainstProof, 'verdict'>): TorqueVerdict {
-  const { proofLoad } = preloads
-  if (preloads.preloadAtMostFriction > proofLoad) return 'overload'
-  if (preloads.preloadAtUsualFriction > proofLoad) return 'likely-overload'
-  if (preloads.preloadAtLeastFriction < hardlyAnyShare * proofLoad) return 'next-to-no-clamp'
+function verdictOn(weighed: Omit<TorqueAgainstProof, 'verdict'>): TorqueVerdict {
+  const { proofLoad, bears } = weighed
+  if (weighed.preloadAtMostFriction > proofLoad) return 'overload'
+  if (weighed.preloadAtUsualFriction > bears) return 'likely-overload'
+  if (weighed.preloadAtLeastFriction < hardlyAnyShare * proofLoad) return 'next-to-no-clamp'
   return 'plausible'
 }

@@ -1,8 +1,9 @@
-import { newtons, type Force, type Torque } from '../quantity/index.ts'
-import type { FastenedJoint, ThreadState } from './fastened.ts'
+import type { Force, Torque } from '../quantity/index.ts'
+import type { FastenedJoint } from './fastened.ts'
 import { proofLoad } from './property-class.ts'
 import { preloadFromTorque, torqueSplit, type Screw, type TorqueSplit } from './screw.ts'
 import { assemblyPreload, tighteningStress, type TighteningStress } from './stress.ts'
+import type { TorqueRange } from './torque-against-proof.ts'
 
 /** What is to be expected, and between what it lies. */
 export interface Spread<Value extends number> {
@@ -11,75 +12,89 @@ export interface Spread<Value extends number> {
   readonly most: Value
 }
 
+/** The same where the most may be past yield: what a yielding fastener holds is not known, so there is no upper bound. */
+export type OpenSpread<Value extends number> = Omit<Spread<Value>, 'most'> & { readonly most: Value | null }
+
 /** What a torque does to a fastener, all by itself. */
 export interface TorqueEffect {
-  readonly preload: Spread<Force>
-  /** Within what share of the usual preload the others lie, either way. */
-  readonly scatter: number
+  /** From the lower limit at the most friction to the upper limit at the least. */
+  readonly preload: OpenSpread<Force>
   /**
-   * Where the torque goes at the usual friction. Only what climbs the pitch clamps; `lostShare` is the rest,
+   * Where the target goes at the usual friction. Only what climbs the pitch clamps; `lostShare` is the rest,
    * 0 to 1.
    */
   readonly split: TorqueSplit
   readonly lostShare: number
   readonly proofLoad: Force
-  /** Where the fastener begins to yield while it is pulled, twist and all. */
+  /** Where the fastener begins to yield while it is pulled, twist and all, at the usual friction. */
   readonly yieldLoad: Force
   /** The preload as a share of the proof load. */
-  readonly ofProof: Spread<number>
-  /** At the usual preload, while the wrench turns, and what share of the yield point that is. */
+  readonly ofProof: OpenSpread<number>
+  /** At the usual preload, while the wrench turns. */
   readonly stress: TighteningStress
-  readonly ofYield: number
+  /** The stress as a share of the yield point, each at its own preload and friction; above 1 it yields. */
+  readonly ofYield: Spread<number>
 }
 
-/**
- * How wide preload scatters about what it usually is at one torque: NASA's typical uncertainties, ±25 % for
- * lubricated threads and ±35 % for dry ones. Sealant and thread-lock count as the worse of the two.
- */
-export function torqueScatter(state: ThreadState): number {
-  return state === 'oiled' ? 0.25 : 0.35
+/** A fastener with one friction in thread and head. */
+function screwAt({ thread, bearing }: FastenedJoint, coefficient: number): Screw {
+  return { thread, bearing, friction: { thread: coefficient, head: coefficient } }
 }
 
 /** A fastener at its usual friction. */
-export function usualScrew({ thread, bearing, friction }: FastenedJoint): Screw {
-  return { thread, bearing, friction: { thread: friction.usual, head: friction.usual } }
+export function usualScrew(joint: FastenedJoint): Screw {
+  return screwAt(joint, joint.friction.usual)
 }
 
-/** The load at which a fastener begins to yield while it is turned, at its usual friction. */
-export function yieldLoadOf({ thread, strength, friction }: FastenedJoint): Force {
-  return assemblyPreload(thread, strength, friction.usual, 1)
+/** The load at which a fastener begins to yield while it is turned, at a friction in its thread. */
+export function yieldLoadAt({ thread, strength }: FastenedJoint, coefficient: number): Force {
+  return assemblyPreload(thread, strength, coefficient, 1)
 }
 
-/** The preload that a torque gives, with its scatter. */
-export function preloadSpread(joint: FastenedJoint, torque: Torque): Spread<Force> {
-  const usual = preloadFromTorque(usualScrew(joint), torque)
-  const scatter = torqueScatter(joint.threadState)
-  return { least: newtons(usual * (1 - scatter)), usual, most: newtons(usual * (1 + scatter)) }
+/** The preload that a torque gives while all is elastic, over its limits and the friction of the threads' state. */
+export function preloadSpread(
+  joint: FastenedJoint,
+  { target, least = target, most = target }: TorqueRange,
+): Spread<Force> {
+  const at = (torque: Torque, coefficient: number) => preloadFromTorque(screwAt(joint, coefficient), torque)
+  const { friction } = joint
+  return {
+    least: at(least, friction.most),
+    usual: at(target, friction.usual),
+    most: at(most, friction.least),
+  }
 }
 
 /**
- * What a torque, above zero, does to a fastener while it is elastic. Where `ofYield` is above 1 it is not:
+ * What a torque, above zero, does to a fastener while it is elastic. Where `ofYield.usual` is above 1 it is not:
  * the fastener then holds less than this says, and is longer than it was.
  */
-export function torqueEffect(joint: FastenedJoint, torque: Torque): TorqueEffect {
-  const preload = preloadSpread(joint, torque)
-  const split = torqueSplit(usualScrew(joint), torque)
-  const proof = proofLoad(joint.thread, joint.strength)
-  const stress = tighteningStress(joint.thread, preload.usual, joint.friction.usual)
+export function torqueEffect(joint: FastenedJoint, torque: TorqueRange): TorqueEffect {
+  const { thread, strength, friction } = joint
+  const elastic = preloadSpread(joint, torque)
+  const split = torqueSplit(usualScrew(joint), torque.target)
+  const proof = proofLoad(thread, strength)
+  const used = (preload: Force, coefficient: number) =>
+    tighteningStress(thread, preload, coefficient).equivalentMpa / strength.yieldMpa
+  const ofYield = {
+    least: used(elastic.least, friction.most),
+    usual: used(elastic.usual, friction.usual),
+    most: used(elastic.most, friction.least),
+  }
+  const preload = { ...elastic, most: ofYield.most > 1 ? null : elastic.most }
   return {
     preload,
-    scatter: torqueScatter(joint.threadState),
     split,
-    lostShare: (split.thread + split.head) / torque,
+    lostShare: (split.thread + split.head) / torque.target,
     proofLoad: proof,
-    yieldLoad: yieldLoadOf(joint),
+    yieldLoad: yieldLoadAt(joint, friction.usual),
     ofProof: sharesOf(preload, proof),
-    stress,
-    ofYield: stress.equivalentMpa / joint.strength.yieldMpa,
+    stress: tighteningStress(thread, elastic.usual, friction.usual),
+    ofYield,
   }
 }
 
 /** A spread of loads as shares of one load. */
-export function sharesOf({ least, usual, most }: Spread<Force>, load: Force): Spread<number> {
-  return { least: least / load, usual: usual / load, most: most / load }
+export function sharesOf({ least, usual, most }: OpenSpread<Force>, load: Force): OpenSpread<number> {
+  return { least: least / load, usual: usual / load, most: most === null ? null : most / load }
 }

@@ -1,7 +1,8 @@
-import { degrees, newtons, type Angle, type Force, type Torque } from '../quantity/index.ts'
+import { degrees, newtons, type Angle, type Force } from '../quantity/index.ts'
 import type { FastenedJoint } from './fastened.ts'
 import { proofLoad } from './property-class.ts'
-import { preloadSpread, sharesOf, yieldLoadOf, type Spread } from './torque-effect.ts'
+import type { TorqueRange } from './torque-against-proof.ts'
+import { preloadSpread, sharesOf, yieldLoadAt, type OpenSpread, type Spread } from './torque-effect.ts'
 import { preloadAfterTurn, preloadGain, turnForPreload, type Turned } from './turn.ts'
 
 /** A turn that is asked for, the limits included. */
@@ -20,13 +21,12 @@ export interface TurnEffect {
   /** After the target, from the usual snug preload. */
   readonly turned: Turned
   /**
-   * From the least that the torque left and the least turn, to the most of both; no more than the fastener
-   * yields at.
+   * From the least that the torque left and the least turn, to the most of both; the most is null where that is past yield.
    */
-  readonly preload: Spread<Force>
+  readonly preload: OpenSpread<Force>
   readonly proofLoad: Force
   readonly yieldLoad: Force
-  readonly ofProof: Spread<number>
+  readonly ofProof: OpenSpread<number>
   /** From the usual snug preload to where the fastener yields; 0° where the torque alone goes past. */
   readonly toYield: Angle
   /** The same to the proof load; null where the fastener yields first, twisted as it is. */
@@ -37,18 +37,24 @@ export interface TurnEffect {
  * What a turn, counted from a torque, does to a fastener and its joint: ΔF = θ/360° · P/(δ_S + δ_P) (VDI 2230
  * part 1), up to where it yields. What steel gains by hardening past there is left out.
  */
-export function turnEffect(joint: FastenedJoint, torque: Torque, turn: TurnWindow): TurnEffect {
+export function turnEffect(joint: FastenedJoint, torque: TorqueRange, turn: TurnWindow): TurnEffect {
+  const { friction } = joint
   const snug = preloadSpread(joint, torque)
   const resilience = resilienceOf(joint)
-  const yieldLoad = yieldLoadOf(joint)
+  const yieldLoad = yieldLoadAt(joint, friction.usual)
   const proof = proofLoad(joint.thread, joint.strength)
-  const after = (from: Force, by: Angle) =>
-    preloadAfterTurn({ thread: joint.thread, resilienceMmPerN: resilience, yieldLoad }, from, by)
-  const turned = after(snug.usual, turn.target)
+  const after = (from: Force, by: Angle, coefficient: number) =>
+    preloadAfterTurn(
+      { thread: joint.thread, resilienceMmPerN: resilience, yieldLoad: yieldLoadAt(joint, coefficient) },
+      from,
+      by,
+    )
+  const turned = after(snug.usual, turn.target, friction.usual)
+  const most = after(snug.most, turn.most, friction.least)
   const preload = {
-    least: after(snug.least, turn.least).preload,
+    least: after(snug.least, turn.least, friction.most).preload,
     usual: turned.preload,
-    most: after(snug.most, turn.most).preload,
+    most: most.state === 'elastic' ? most.preload : null,
   }
   const upTo = (load: Force) =>
     turnForPreload(joint.thread, newtons(Math.max(0, load - snug.usual)), resilience)

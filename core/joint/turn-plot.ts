@@ -1,6 +1,7 @@
-import { degrees, newtons, type Angle, type Force, type Torque } from '../quantity/index.ts'
+import { degrees, newtons, type Angle, type Force } from '../quantity/index.ts'
 import type { FastenedJoint } from './fastened.ts'
-import type { Spread } from './torque-effect.ts'
+import type { TorqueRange } from './torque-against-proof.ts'
+import { yieldLoadAt, type Spread } from './torque-effect.ts'
 import { turnEffect, type TurnWindow } from './turn-effect.ts'
 
 /** A place on the plot of preload against turn. */
@@ -36,10 +37,12 @@ export interface TurnPlot {
 const room = 1.2
 
 /** Preload against turn for a fastener that is torqued and then turned. */
-export function turnPlot(joint: FastenedJoint, torque: Torque, window: TurnWindow): TurnPlot {
+export function turnPlot(joint: FastenedJoint, torque: TorqueRange, window: TurnWindow): TurnPlot {
   const { snug, perDegree, toProof, toYield, proofLoad, yieldLoad } = turnEffect(joint, torque, window)
   const upTo = degrees(room * window.most)
-  const line = (from: Force): readonly TurnPoint[] => {
+  const { friction } = joint
+  const line = (from: Force, coefficient: number): readonly TurnPoint[] => {
+    const yieldLoad = yieldLoadAt(joint, coefficient)
     const start = { turn: degrees(0), preload: newtons(Math.min(from, yieldLoad)) }
     const bend = degrees((yieldLoad - start.preload) / perDegree)
     if (bend >= upTo) return [start, { turn: upTo, preload: newtons(start.preload + perDegree * upTo) }]
@@ -50,7 +53,11 @@ export function turnPlot(joint: FastenedJoint, torque: Torque, window: TurnWindo
   return {
     upTo,
     most: newtons(room * yieldLoad),
-    lines: { least: line(snug.least), usual: line(snug.usual), most: line(snug.most) },
+    lines: {
+      least: line(snug.least, friction.most),
+      usual: line(snug.usual, friction.usual),
+      most: line(snug.most, friction.least),
+    },
     snug: { turn: degrees(0), preload: newtons(Math.min(snug.usual, yieldLoad)) },
     proof: within(toProof, proofLoad),
     yielding: within(toYield, yieldLoad),

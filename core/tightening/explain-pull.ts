@@ -12,10 +12,11 @@ import {
   type TurnWindow,
 } from '../joint/index.ts'
 import { done, type Outcome } from '../problem/index.ts'
-import { degrees, type Torque } from '../quantity/index.ts'
+import { degrees } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import { plannedIn } from './plan.ts'
 import { windowOf } from './window.ts'
+import type { TorqueWindow } from './wrench/index.ts'
 
 /**
  * What one pull does to its fastener, with what the reckoning was made from. It explains the spec's value and
@@ -24,14 +25,14 @@ import { windowOf } from './window.ts'
 export type PullExplanation =
   | {
       readonly kind: 'torque'
-      readonly torque: Torque
+      readonly torque: TorqueWindow
       readonly effect: TorqueEffect
       readonly inputs: readonly Input[]
     }
   | {
       readonly kind: 'turn'
       /** The torque that the turn counts from. */
-      readonly torque: Torque
+      readonly torque: TorqueWindow
       /** All turns since then, this pass included: two of 45° are one of 90°. */
       readonly turn: TurnWindow
       readonly effect: TurnEffect
@@ -72,7 +73,7 @@ export function explainPull(
 }
 
 interface Asked {
-  readonly torque: Torque
+  readonly torque: TorqueWindow
   readonly turn: TurnWindow | null
 }
 
@@ -89,10 +90,17 @@ function askedOf(procedure: Procedure, upTo: number, fastener: string): Asked | 
     if (!plannedIn(procedure, place).some((pull) => pull.fastener === fastener)) return
     const window = windowOf(pass, fastener)
     if (pass.kind === 'loosen') asked = null
-    else if (window?.kind === 'torque') asked = { torque: window.target, turn: null }
+    else if (window?.kind === 'torque')
+      asked = pass.kind === 'recheck' ? rechecked(asked, window) : { torque: window, turn: null }
     else if (window?.kind === 'angle' && asked !== null) asked = { ...asked, turn: added(asked.turn, window) }
   })
   return asked
+}
+
+/** A recheck moves nothing that holds; only one that is set higher than the torque before would raise that. */
+function rechecked(asked: Asked | null, window: TorqueWindow): Asked | null {
+  if (asked === null || asked.turn !== null || window.target <= asked.torque.target) return asked
+  return { torque: window, turn: null }
 }
 
 function added(turn: TurnWindow | null, { target, least, most }: TurnWindow): TurnWindow {

@@ -30,13 +30,13 @@ const order = 'in-order'
 /** Set A: 12 lbf·ft on all, tap the crank back and forward, 40 on all, 110 on the long and 100 on the short, turn, end float. */
 export function setA(): TighteningSet {
   const fromTheMiddle = [300, 400, 200, 500, 100]
-  const long = screws('long', 'Long screws', fromTheMiddle, 50, 60)
-  const short = screws('short', 'Short screws', fromTheMiddle, 90, 40)
+  const long = { ...screws('long', 'Long screws', fromTheMiddle, 50, 60), propertyClass: '12.9' }
+  const short = { ...screws('short', 'Short screws', fromTheMiddle, 90, 40), propertyClass: '12.9' }
   const shortIds = idsOf(short)
   return published({
     source: 'TM 9-2815-237-34, para 2-41',
     assumed:
-      'Two long and two short screws in each cap, M12×1.75 of class 10.9; from the middle cap outwards.',
+      'Two long and two short screws in each cap, M12×1.75 of class 12.9; from the middle cap outwards.',
     id: 'published-a',
     groups: [long, short],
     passes: [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { adapter, permittedDeviation, scaleShare, usableRange, wrench } from '../../core/tightening/index.ts'
-import { hexBearingFace, torqueAgainstProof } from '../../core/joint/index.ts'
+import { frictionOf, hexBearingFace, strengthOf, torqueAgainstProof } from '../../core/joint/index.ts'
 import {
   formatTorque,
   formatTorqueNumber,
@@ -63,9 +63,9 @@ describe('general torques for metric screws are neither an overload nor next to 
       ['8.8', grade5],
       ['10.9', grade8],
     ] as const) {
-      const found = given(
-        torqueAgainstProof({ thread: pulled, propertyClass, bearing, torque: newtonMetres(torque) }),
-      )
+      const strength = given(strengthOf(propertyClass, pulled))
+      const screw = { thread: pulled, strength, bearing, friction: frictionOf.dry }
+      const found = torqueAgainstProof(screw, { target: newtonMetres(torque) })
       expect(found.verdict).toBe('plausible')
     }
   })

@@ -33,6 +33,50 @@ describe('audit of measured passes', () => {
     expect(said.join(' ')).toContain('the stretch of 3 and 4 has no length to compare with')
   })
 
+  it('doubts a length that is taken when the first torque has stretched the bolts already', () => {
+    const stretch = { kind: 'stretch', order: 'all', least: '0.1 mm', most: '0.15 mm' }
+    const late = findings([
+      torque,
+      { kind: 'length', order: 'all' },
+      { ...torque, target: '60 N·m' },
+      stretch,
+    ])
+    expect(late.join(' ')).toContain(
+      'Main caps, pass 2: 1, 2, 3 and 4 would be measured when they are tightened already',
+    )
+    const loosened = findings([
+      torque,
+      { kind: 'loosen', order: 'all' },
+      { kind: 'length', order: 'all' },
+      torque,
+      stretch,
+      used,
+    ])
+    expect(loosened.join(' ')).not.toContain('tightened already')
+  })
+
+  it('doubts a stretch of 3 % of the clamped length: the bolts clamp 60 mm', () => {
+    const stretched = (most: string) =>
+      findings([
+        { kind: 'length', order: 'all' },
+        torque,
+        { kind: 'stretch', order: 'all', least: '0.1 mm', most },
+        used,
+      ]).join(' ')
+    expect(stretched('1.8 mm')).toContain('a stretch of 1.800 mm is 3.0 % of the 60 mm that Cap bolts clamp')
+    expect(stretched('0.6 mm')).not.toContain('of the 60 mm')
+    expect(stretched('0.601 mm')).toContain('1.0 % of the 60 mm')
+  })
+
+  it('doubts a torque after a turn, unless it was loosened between', () => {
+    const angle = { kind: 'angle', order: 'all', target: '30 °' }
+    expect(findings([torque, angle, torque, used]).join(' ')).toContain(
+      'Main caps, pass 3: 1, 2, 3 and 4 would be torqued after they were turned by an angle',
+    )
+    const between = findings([torque, angle, { kind: 'loosen', order: 'all' }, torque, used])
+    expect(between.join(' ')).not.toContain('after they were turned')
+  })
+
   it('tells of limits the wrong way round', () => {
     const stretch = { kind: 'stretch', order: 'all', least: '0.2 mm', most: '0.15 mm' }
     const action = {

@@ -8,7 +8,7 @@ const turn = (target: number, by = 5): TurnWindow => ({
   least: degrees(target - by),
   most: degrees(target + by),
 })
-const snugTorque = newtonMetres(16)
+const snugTorque = { target: newtonMetres(16) }
 
 describe('what a turn after a torque does', () => {
   const joint = jointOf()
@@ -26,7 +26,7 @@ describe('what a turn after a torque does', () => {
   })
 
   it('scatters less than a torque that would come to the same: the turn adds no scatter of its own but its limits', () => {
-    const share = (effect.preload.most - effect.preload.least) / 2 / effect.preload.usual
+    const share = (effect.preload.most! - effect.preload.least) / 2 / effect.preload.usual
     expect(share).toBeGreaterThan(0.05)
     expect(share).toBeLessThan(0.25)
   })
@@ -34,7 +34,11 @@ describe('what a turn after a torque does', () => {
   it('comes to the yield point and holds that, however far it goes on', () => {
     const far = turnEffect(joint, snugTorque, turn(180))
     expect(far.turned).toEqual({ state: 'yielding', preload: far.yieldLoad })
-    expect(far.preload).toEqual({ least: far.yieldLoad, usual: far.yieldLoad, most: far.yieldLoad })
+    expect(far.preload.usual).toBe(far.yieldLoad)
+    // More friction, more twist: it begins to yield at less.
+    expect(far.preload.least).toBeLessThan(far.yieldLoad)
+    expect(far.preload.most).toBeNull()
+    expect(far.ofProof.most).toBeNull()
     expect(effect.snug.usual + far.toYield * effect.perDegree).toBeCloseTo(far.yieldLoad, 6)
   })
 
@@ -47,7 +51,7 @@ describe('what a turn after a torque does', () => {
   })
 
   it('has no way left where the torque alone goes past yield', () => {
-    expect(turnEffect(joint, newtonMetres(80), turn(25)).toYield).toBe(0)
+    expect(turnEffect(joint, { target: newtonMetres(80) }, turn(25)).toYield).toBe(0)
   })
 
   it('adds less to a long soft joint than to a short stiff one', () => {
@@ -97,7 +101,7 @@ describe('the plot of preload against turn', () => {
   })
 
   it('is level all along where the torque alone makes the bolt yield', () => {
-    const { lines, yieldLoad, snug } = turnPlot(joint, newtonMetres(80), turn(40))
+    const { lines, yieldLoad, snug } = turnPlot(joint, { target: newtonMetres(80) }, turn(40))
     expect(snug.preload).toBe(yieldLoad)
     expect(lines.usual.every(({ preload }) => preload === yieldLoad)).toBe(true)
   })

@@ -19,13 +19,17 @@ function explained(passes: readonly object[], pass: number, fastener = 'rod-1') 
 describe('what one pull does', () => {
   it('is what its torque does: pass 3 of the case bolts, 32 N·m', () => {
     const pull = given(explainPull(skerry, caseBolts, 2, 'case-1'))
-    expect(pull).toMatchObject({ kind: 'torque', torque: 32 })
+    expect(pull).toMatchObject({ kind: 'torque', torque: { target: 32 } })
     expect(pull!.inputs.map(({ value }) => value)).toContain('M10×1.25')
   })
 
   it('is what the turn does from the last torque on: pass 5, 60° after 32 N·m', () => {
     const pull = given(explainPull(skerry, caseBolts, 4, 'case-1'))
-    expect(pull).toMatchObject({ kind: 'turn', torque: 32, turn: { target: 60, least: 57, most: 63 } })
+    expect(pull).toMatchObject({
+      kind: 'turn',
+      torque: { target: 32 },
+      turn: { target: 60, least: 57, most: 63 },
+    })
   })
 
   const torque = { kind: 'torque', order: 'pair', target: '15 N·m' }
@@ -38,15 +42,32 @@ describe('what one pull does', () => {
     expect(explained([torque, angle('45 °'), angle('45 °')], 1)).toMatchObject({ turn: { target: 45 } })
   })
 
-  it('begins anew at each torque', () => {
+  it('begins again at each torque', () => {
     expect(explained([torque, angle('45 °'), torque, angle('30 °')], 3)).toMatchObject({
       turn: { target: 30 },
     })
   })
 
+  it('is not begun again by a recheck, which moves nothing: 45° and 45° with one between are 90°', () => {
+    const recheck = { kind: 'recheck', order: 'pair', target: '15 N·m' }
+    expect(explained([torque, angle('45 °'), recheck, angle('45 °')], 3)).toMatchObject({
+      turn: { target: 90 },
+    })
+    expect(explained([torque, angle('45 °'), recheck], 2)).toMatchObject({
+      kind: 'turn',
+      turn: { target: 45 },
+    })
+    expect(explained([torque, recheck], 1)).toMatchObject({ kind: 'torque', torque: { target: 15 } })
+  })
+
+  it('is what a recheck above the torque before would raise it to', () => {
+    const recheck = { kind: 'recheck', order: 'pair', target: '18 N·m' }
+    expect(explained([torque, recheck], 1)).toMatchObject({ kind: 'torque', torque: { target: 18 } })
+  })
+
   it('takes the value of this fastener, where some differ', () => {
     const others = [{ fasteners: ['rod-2'], target: '20 N·m' }]
-    expect(explained([{ ...torque, others }], 0, 'rod-2')).toMatchObject({ torque: 20 })
+    expect(explained([{ ...torque, others }], 0, 'rod-2')).toMatchObject({ torque: { target: 20 } })
   })
 
   it.each([

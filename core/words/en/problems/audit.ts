@@ -56,6 +56,15 @@ export const auditWords = {
   'stretch-without-length': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: the stretch of ${counted(facts.numbers)} has no length to compare with. ` +
     'Put a pass in front that measures the length before anything is pulled.',
+  'length-after-pull': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${counted(facts.numbers)} would be measured when they are tightened already, ` +
+    'and so stretched in part. Measure the length before the first torque.',
+  'stretch-large': (facts: OfPass & { group: string; most: string; grip: string; percent: string }) =>
+    `${facts.procedure}, pass ${facts.pass}: a stretch of ${facts.most} is ${facts.percent} % of the ${facts.grip} that ` +
+    `${facts.group} clamp: more than any bolt is stretched on purpose. Check the value and its unit.`,
+  'torque-after-turn': (facts: OfPass & { numbers: readonly string[] }) =>
+    `${facts.procedure}, pass ${facts.pass}: ${counted(facts.numbers)} would be torqued after they were turned by an angle: ` +
+    'the wrench clicks at once, or stretches them further. Check the order of the passes, or loosen them first.',
   'torque-below-last': (facts: OfPass & { numbers: readonly string[]; target: string; last: string }) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.target} on ${counted(facts.numbers)} is below the ` +
     `${facts.last} they already have, so the wrench clicks at once. Check both values.`,
@@ -83,7 +92,7 @@ export const auditWords = {
   'turn-leaves-elastic-line': (
     facts: OfPass & { group: string; angle: string; preload: string; proof: string; yieldLoad: string },
   ) =>
-    `${facts.procedure}, pass ${facts.pass}: reckoned elastically, ${facts.angle} takes ${facts.group} to ` +
+    `${facts.procedure}, pass ${facts.pass}: calculated as elastic, ${facts.angle} takes ${facts.group} to ` +
     `${facts.preload}, far past yield (${facts.yieldLoad}; proof ${facts.proof}). Check the angle, the grip and the class.`,
   'same-torque-for-small': (facts: OfPass & { torque: string; small: string; large: string }) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.small} get ${facts.torque} like the larger ${facts.large}. ` +
