@@ -11,6 +11,7 @@ import {
 } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import type { Reading } from './events.ts'
+import { numberOf } from './fastener-number.ts'
 import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit, suspectedUnit } from './reading.ts'
 import { turnedIn } from './short-turn.ts'
@@ -112,10 +113,4 @@ export function scaleText({ value, unit, atFastener }: Reading): string {
   const read = `${formatShort(value, 6)} ${unit}`
   if (atFastener === undefined || !isTorqueUnit(unit)) return read
   return `${read} on the scale, ${formatTorque(torqueOf(atFastener, unit), unit)} at the fastener`
-}
-
-/** The number beside a fastener on the drawing; null for none, the id where the spec does not know it. */
-export function numberOf(spec: EngineSpec, fastener: string | null): string | null {
-  if (fastener === null) return null
-  return spec.fasteners.find(({ id }) => id === fastener)?.number ?? fastener
 }

@@ -2,7 +2,7 @@ import { capOf, capsOn } from '../joint/index.ts'
 import { problem, type Problem } from '../problem/index.ts'
 import { inMillimetres } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
-import { numberOf } from './flag.ts'
+import { numberOf } from './fastener-number.ts'
 import { measureOrder } from './order-measure.ts'
 import type { Place } from './pattern-ranks.ts'
 

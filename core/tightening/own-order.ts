@@ -2,7 +2,7 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import type { EngineSpec, Order, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { OwnOrder, RunEvent } from './events.ts'
-import { numberOf } from './flag.ts'
+import { numberOf } from './fastener-number.ts'
 import { readReason } from './reason.ts'
 import type { Run } from './run.ts'
 

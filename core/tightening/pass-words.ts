@@ -1,6 +1,6 @@
 import { formatShort, inMillimetres, type LengthUnit, type TorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
-import { numberOf } from './flag.ts'
+import { numberOf } from './fastener-number.ts'
 import { showLengths, showWindow, windowOf, type Window } from './window.ts'
 
 /** What the bench reads its scales in. */
