@@ -11,10 +11,14 @@ const backupLine = z.strictObject({
   head: z.string(),
   sizeBytes: z.int(),
   place: z.enum(['data-folder', 'second-folder']),
+  /** Whether it is of this bench; several may share a second folder. */
+  own: z.boolean(),
+  /** How many things in it were not as confirmed when it was made; 0 for a sound one. */
+  broken: z.int(),
 })
 
 const backups = z.strictObject({
-  /** Newest first. Each was opened and walked when it was made; what was not sound is not here. */
+  /** Those of this bench first, the newest of each first. Each was opened and verified when it was made. */
   backups: z.array(backupLine),
   /** Where each backup is put a second time; null for nowhere. */
   secondFolder: z.string().nullable(),
@@ -39,11 +43,24 @@ const verification = z.discriminatedUnion('state', [
     entries: z.int(),
     /** Of a single build the head code on its sheet, else over the heads of all: 16 hexadecimal digits. */
     head: z.string(),
+    /** How many heads that were given out, on sheets, exports and backups, are the builds' own still. */
+    witnesses: z.int(),
+    /** Whether making the lists again from the entries would put some of it right. */
+    lists: z.boolean(),
     /** What is not as it was confirmed, each with its sentence; empty when all is. */
     breaks: z.array(z.strictObject({ build: z.string(), number: z.string(), problem: toldProblem })),
   }),
 ])
 export type Verification = z.output<typeof verification>
+
+/** The largest file that is held against the record. */
+export const mostComparedBytes = 32 * 1024 * 1024
+
+const comparison = z.strictObject({
+  /** One for each build that was looked for, or for the code. */
+  lines: z.array(z.strictObject({ good: z.boolean(), sentence: z.string() })),
+})
+export type HeldAgainst = z.output<typeof comparison>
 
 /** Requests about the record as a whole: its backups, and whether all of it is as it was confirmed. */
 export const recordRequests = {
@@ -64,5 +81,24 @@ export const recordRequests = {
   'verification.start': { input: z.strictObject({ build }), output: verification },
   /** How far it has come. Ask again every second or so while it runs. */
   'verification.read': { input: nothing, output: verification },
+  /**
+   * Holds an export, a backup, or the head code in a file's name or from a sheet, against the record. `base64` is the
+   * file's content, null where only the name or the code is there.
+   */
+  'verification.compare': {
+    input: z.strictObject({ name: z.string().max(300), base64: z.base64().nullable() }),
+    output: comparison,
+  },
+  /** Somebody prints or saves a sheet of the build: its head is kept, to be held against the build later. */
+  'verification.keep-head': { input: z.strictObject({ build: z.uuid() }), output: nothing },
+  /** Makes the list of builds, and the words they are found by, again from the entries; answers how many were not right. */
+  'record.rebuild-lists': { input: nothing, output: z.strictObject({ changed: z.int() }) },
+  /** Writes a verified copy of the record as it is in memory into a folder; among the backups for null. */
+  'record.copy': {
+    input: z.strictObject({ folder: z.string().max(1000).nullable() }),
+    output: z.strictObject({ file: z.string(), builds: z.int(), entries: z.int() }),
+  },
+  /** Where a record is missing: begins with an empty one. Nothing that is there is overwritten. */
+  'record.begin-empty': { input: nothing, output: nothing },
   'verification.stop': { input: nothing, output: verification },
 } as const

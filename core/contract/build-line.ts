@@ -1,8 +1,10 @@
 import { z } from 'zod'
+import { toldProblem } from './problem-message.ts'
 
 /** A build as a line of a list. */
 export const buildLine = z.strictObject({
-  id: z.uuid(),
+  /** A UUID; anything where `fault` says that it is none. */
+  id: z.string(),
   /** Short and counted up by this bench, for example `2026-014`. */
   number: z.string(),
   name: z.string(),
@@ -17,5 +19,7 @@ export const buildLine = z.strictObject({
   /** Whether anything in it was ever flagged, answered or not. */
   flagged: z.boolean(),
   entries: z.int(),
+  /** Why this row of the list cannot be relied on; null for a sound one. */
+  fault: toldProblem.nullable(),
 })
 export type BuildLine = z.output<typeof buildLine>

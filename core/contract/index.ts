@@ -1,6 +1,8 @@
 export { mostExportCharacters } from './archive.ts'
 export type { Imported, ReadEntry } from './archive.ts'
-export type { BackupList, Verification } from './backups.ts'
+export { mostComparedBytes } from './backups.ts'
+export type { BackupList, HeldAgainst, Verification } from './backups.ts'
+export { buildLine } from './build-line.ts'
 export type { BuildLine } from './build-line.ts'
 export { contract, mostKeptViews, preferences } from './contract.ts'
 export type {

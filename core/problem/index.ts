@@ -1,4 +1,7 @@
 import { en, type Words } from '../words/index.ts'
+import { isolated } from './isolated.ts'
+
+export { isolated }
 
 type Sentences = Words['problems']
 
@@ -32,5 +35,9 @@ export function refused<Code extends ProblemCode>(code: Code, facts: Facts<Code>
 /** What happened, to which part, and what to do next, in a sentence or two for the person at the bench. */
 export function sentenceOf(problem: Problem): string {
   const sentence = en.problems[problem.code] as (facts: Problem['facts']) => string
-  return sentence(problem.facts)
+  const facts = Object.entries(problem.facts).map(([name, fact]: [string, unknown]) => [
+    name,
+    typeof fact === 'string' ? isolated(fact) : fact,
+  ])
+  return sentence(Object.fromEntries(facts) as Problem['facts'])
 }

@@ -23,6 +23,9 @@ export const requestNames: readonly string[] = [
   'backups.make',
   'backups.keep-in',
   'backups.restore',
+  'record.rebuild-lists',
+  'record.copy',
+  'record.begin-empty',
   'people.list',
   'people.keep',
   'people.remove',
@@ -31,6 +34,8 @@ export const requestNames: readonly string[] = [
   'verification.start',
   'verification.read',
   'verification.stop',
+  'verification.compare',
+  'verification.keep-head',
   'wrenches.list',
   'wrenches.keep',
 ]

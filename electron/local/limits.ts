@@ -11,6 +11,12 @@ export interface Limits {
   readonly checkEveryMs: number
   readonly keepAliveTimeoutMs: number
   readonly connections: number
+  /** Requests of one connection that came and are not answered; a browser sends one after the other. */
+  readonly pipelined: number
+  /** What one connection may leave unread. */
+  readonly unreadBytes: number
+  /** How long a connection may take nothing of what is sent to it. */
+  readonly writeTimeoutMs: number
 }
 
 export const usualLimits: Limits = {
@@ -21,4 +27,7 @@ export const usualLimits: Limits = {
   checkEveryMs: 1_000,
   keepAliveTimeoutMs: 5_000,
   connections: 256,
+  pipelined: 8,
+  unreadBytes: 8 * 1024 * 1024,
+  writeTimeoutMs: 20_000,
 }

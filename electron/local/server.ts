@@ -3,9 +3,13 @@ import type { IncomingMessage, Server, ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { guardHeaders, pageAt } from '../pages/index.ts'
 import type { Pages } from '../pages/index.ts'
-import { isRequestName } from '../requests/index.ts'
+import type { RequestName } from '../../core/contract/index.ts'
+import { problem } from '../../core/problem/index.ts'
+import { isRequestName, told } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { readBody } from './body.ts'
+import type { Beginning, Body } from './body.ts'
+import { Connections } from './connections.ts'
 import { authorize } from './request-guard.ts'
 import type { HostIdentity } from './request-guard.ts'
 import { usualLimits } from './limits.ts'
@@ -38,9 +42,25 @@ export async function startLocalHost(served: Served): Promise<LocalHost> {
       requestTimeout: limits.requestTimeoutMs,
       keepAliveTimeout: limits.keepAliveTimeoutMs,
     },
-    (request, response) => void serve(request, response, served, limits, port),
+    (request, response) => take(request, response),
   )
-  server.maxConnections = limits.connections
+  const connections = new Connections(limits)
+  /** A body of many megabytes is read one at a time. */
+  const files = { reading: false }
+  const take = (request: IncomingMessage, response: ServerResponse, goOn = () => undefined): void => {
+    if (!connections.begin(request.socket)) return
+    response.once('close', () => connections.end(request.socket))
+    void serve({ request, response, goOn }, { ...served, limits, port, connections, files })
+  }
+  server.on('connection', (socket) => connections.add(socket))
+  // Whoever asks first whether to send a body hears so when the guard has looked at the headers, not before.
+  server.on('checkContinue', (request: IncomingMessage, response: ServerResponse) =>
+    take(request, response, () => void response.writeContinue()),
+  )
+  server.on('checkExpectation', (_: IncomingMessage, response: ServerResponse) => {
+    guard(response)
+    end(response, 417)
+  })
   server.on('clientError', (error: NodeJS.ErrnoException, socket) => {
     if (socket.writable) socket.end(plainAnswer(statusOf(error)))
   })
@@ -50,21 +70,37 @@ export async function startLocalHost(served: Served): Promise<LocalHost> {
     address: `http://127.0.0.1:${port}/#${served.token}`,
     close: () =>
       new Promise((resolve) => {
+        connections.stop()
         server.close(() => resolve())
         server.closeAllConnections()
       }),
   }
 }
 
-async function serve(
-  request: IncomingMessage,
-  response: ServerResponse,
-  { pages, answer, token, heard }: Served,
-  limits: Limits,
-  port: number,
-): Promise<void> {
+interface Exchange {
+  readonly request: IncomingMessage
+  readonly response: ServerResponse
+  /** Tells a sender that waits for it to send the body. */
+  readonly goOn: () => void
+}
+
+interface Around extends Served {
+  readonly limits: Limits
+  readonly port: number
+  readonly connections: Connections
+  readonly files: { reading: boolean }
+}
+
+/** Requests that bring a file, and how such a body begins: as JSON, with the file as a text in it. */
+const bringsFile: ReadonlyMap<string, Beginning> = new Map([
+  ['builds.import', (head: string) => /^\s*\{\s*"text"\s*:\s*"\{\\"bedplateBuild/.test(head)],
+  ['verification.compare', (head: string) => /^\s*\{\s*"(name|base64)"\s*:/.test(head)],
+])
+
+async function serve({ request, response, goOn }: Exchange, around: Around): Promise<void> {
+  const { pages, token, heard, port, connections } = around
   try {
-    for (const [name, value] of Object.entries(guardHeaders)) response.setHeader(name, value)
+    guard(response)
     const identity: HostIdentity = { port, token }
     const { method = '', url: target = '', rawHeaders } = request
     const admission = authorize({ method, target, rawHeaders }, identity)
@@ -76,18 +112,12 @@ async function serve(
         return page ? send(response, page.type, page.bytes) : end(response, 404)
       }
       case 'request': {
+        connections.trust(request.socket)
         if (!isRequestName(admission.name)) return end(response, 404)
         heard?.()
-        const most = admission.name === 'builds.import' ? limits.fileBytes : limits.bodyBytes
-        const body = await readBody(request, most)
-        if ('refused' in body) return end(response, body.refused)
-        const input = parsed(body.text)
-        if (input === undefined) return end(response, 400)
-        return send(
-          response,
-          'application/json; charset=utf-8',
-          JSON.stringify(await answer(admission.name, input)),
-        )
+        const answer = await answered(admission.name, request, goOn, around)
+        if (typeof answer === 'number') return end(response, answer)
+        return send(response, 'application/json; charset=utf-8', JSON.stringify(answer))
       }
       default:
         return admission satisfies never
@@ -95,6 +125,41 @@ async function serve(
   } catch {
     response.destroy() // the client went away while it was sending
   }
+}
+
+/** The answer to a request that was let in, or the status with which it is turned away. */
+async function answered(
+  name: RequestName,
+  request: IncomingMessage,
+  goOn: () => void,
+  { answer, limits, files }: Around,
+): Promise<unknown> {
+  const begins = bringsFile.get(name)
+  if (begins === undefined) {
+    goOn()
+    return fromBody(await readBody(request, limits.bodyBytes))
+  }
+  const isBusy = files.reading
+  if (!isBusy) files.reading = true
+  try {
+    goOn()
+    const body = await readBody(request, limits.fileBytes, isBusy ? () => false : begins)
+    if ('refused' in body && body.refused === 'unlike')
+      return { ok: false, problem: told(problem(isBusy ? 'import-busy' : 'import-not-ours', {})) }
+    return await fromBody(body)
+  } finally {
+    if (!isBusy) files.reading = false
+  }
+
+  async function fromBody(body: Body): Promise<unknown> {
+    if ('refused' in body) return body.refused
+    const input = parsed(body.text)
+    return input === undefined ? 400 : answer(name, input)
+  }
+}
+
+function guard(response: ServerResponse): void {
+  for (const [name, value] of Object.entries(guardHeaders)) response.setHeader(name, value)
 }
 
 function parsed(text: string): unknown {

@@ -1,12 +1,7 @@
-import {
-  contract,
-  type Answer,
-  type Output,
-  type ParsedInput,
-  type RequestName,
-  type ToldProblem,
-} from '../../core/contract/index.ts'
-import { problem, refused, sentenceOf, type Outcome, type Problem } from '../../core/problem/index.ts'
+import { contract, mostComparedBytes } from '../../core/contract/index.ts'
+import type { Answer, Output, ParsedInput, RequestName, ToldProblem } from '../../core/contract/index.ts'
+import { problem, refused, sentenceOf } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Handler, Handlers } from './handlers.ts'
 
 /** Answers any request by name; whatever arrives, an answer comes back and nothing is thrown. */
@@ -52,6 +47,7 @@ async function handled<Name extends RequestName>(
   handler: Handler<Name>,
   input: unknown,
 ): Promise<Outcome<Output<Name>>> {
+  if (isTooLarge(name, input)) return refused('request-too-large', {})
   const parsed = contract[name].input.safeParse(input)
   if (!parsed.success) {
     const [issue] = parsed.error.issues
@@ -63,6 +59,35 @@ async function handled<Name extends RequestName>(
   return outcome.ok
     ? { ok: true, value: contract[name].output.parse(outcome.value) as Output<Name> }
     : outcome
+}
+
+/** What a request may bring, by its texts and the number of its values; those that bring a file have more room. */
+const most = { characters: 1024 * 1024, values: 100_000 } as const
+const mostCharacters: { readonly [Name in RequestName]?: number } = {
+  'builds.import': Infinity, // it is one text, and its length is looked at first
+  'verification.compare': Math.ceil((mostComparedBytes * 4) / 3) + 1024,
+}
+
+/** Looked at before it is parsed, and the same whichever way it came: from a window by IPC, or over HTTP. */
+function isTooLarge(name: RequestName, input: unknown): boolean {
+  let characters: number = mostCharacters[name] ?? most.characters
+  let values: number = most.values
+  const left: unknown[] = [input]
+  while (left.length > 0) {
+    const value = left.pop()
+    values -= 1
+    if (typeof value === 'string') characters -= value.length
+    else if (ArrayBuffer.isView(value) || value instanceof ArrayBuffer) characters -= value.byteLength
+    else if (typeof value === 'object' && value !== null) {
+      if (Array.isArray(value) && value.length > values) return true
+      for (const [key, inside] of Object.entries(value)) {
+        if (!Array.isArray(value)) characters -= key.length
+        left.push(inside)
+      }
+    }
+    if (characters < 0 || values < 0) return true
+  }
+  return false
 }
 
 /** Where a text with half a surrogate pair lies: such a text has no canonical form and could not be recorded. */

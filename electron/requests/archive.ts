@@ -1,14 +1,14 @@
 import { buildSheet, typedWords } from '../../core/builds/index.ts'
 import type { Imported } from '../../core/contract/index.ts'
-import { done, problem } from '../../core/problem/index.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { headCode, mentionsIn } from '../store/index.ts'
-import type { BuildRow, Store } from '../store/index.ts'
+import type { BuildRow, Store, Witness } from '../store/index.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
 import { readExport, writeExport } from './export-file.ts'
 import type { Exported } from './export-file.ts'
 import type { HandlersOf } from './handlers.ts'
-import { lineOf, openBuild, readEntry } from './open-build.ts'
+import { lineOf, mayLeave, openBuild, readEntry } from './open-build.ts'
 import { tableOf } from './tables.ts'
 
 type Archive = Pick<HandlersOf<'builds'>, 'builds.find' | 'builds.export' | 'builds.import' | 'builds.csv'>
@@ -17,7 +17,16 @@ const pageLines = 50
 const dayMs = 86_400_000
 
 /** Answers about finding builds, taking them elsewhere and taking them in. */
-export function archiveRequests(store: Store, openBuilds: OpenBuildCache): Archive {
+export function archiveRequests(given: {
+  readonly store: Store
+  readonly openBuilds: OpenBuildCache
+  readonly now: () => Date
+  /** A head is given out: it is kept, to be held against the build later. */
+  readonly keepHead: (witness: Witness) => Outcome<null>
+}): Archive {
+  const { store, openBuilds, now, keepHead } = given
+  /** One at a time: each may be as large as memory has room for once. */
+  let importing = false
   return {
     'builds.find': ({ words, from, to, ...search }) => {
       const rows = store.builds({
@@ -34,20 +43,31 @@ export function archiveRequests(store: Store, openBuilds: OpenBuildCache): Archi
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
       const { row, specText, readOnly } = opened.value
-      if (readOnly?.code === 'build-chain-broken') return { ok: false, problem: readOnly }
-      const text = writeExport(build, specText, store.entries(build))
+      if (readOnly !== null && !mayLeave(readOnly)) return { ok: false, problem: readOnly }
+      const entries = store.entries(build)
+      const text = writeExport(build, specText, entries)
+      const { seq, sha256 } = entries.at(-1)!
+      const kept = keepHead({ kind: 'export', build, entries: seq, head: sha256, at: now().toISOString() })
+      if (!kept.ok) return kept
       return done({ fileName: fileNameOf(row, 'bedplate'), text })
     },
 
-    'builds.import': ({ text }) => {
-      const read = readExport(text)
-      return read.ok ? takeIn(store, openBuilds, read.value) : read
+    'builds.import': async ({ text }) => {
+      if (importing) return refused('import-busy', {})
+      importing = true
+      try {
+        const read = await readExport(text)
+        return read.ok ? takeIn(store, openBuilds, read.value) : read
+      } finally {
+        importing = false
+      }
     },
 
     'builds.csv': ({ build, table }) => {
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { row, spec, events } = opened.value
+      const { row, spec, events, readOnly } = opened.value
+      if (readOnly !== null && !mayLeave(readOnly)) return { ok: false, problem: readOnly }
       return done({
         fileName: fileNameOf(row, `${table}.csv`),
         text: tableOf(buildSheet(spec, events), table),
@@ -69,18 +89,19 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: Exported): O
   const here = store.build(build) === null ? null : openBuild(store, build)
   if (here !== null && !here.ok) return here
   const readOnly = here?.value.readOnly
-  if (readOnly?.code === 'build-chain-broken') return { ok: false, problem: readOnly }
+  if (readOnly !== undefined && !mayLeave(readOnly)) return { ok: false, problem: readOnly! }
 
   const ours = store.entries(build)
   const fork = ours.findIndex(({ sha256 }, at) => entries[at] !== undefined && entries[at].sha256 !== sha256)
   const [mine, theirs] = [ours[fork], entries[fork]]
-  if (here !== null && mine !== undefined && theirs !== undefined)
+  const [mineRead, theirsRead] = [mine && readEntry(mine), theirs && readEntry(theirs)]
+  if (here !== null && mine !== undefined && mineRead && theirsRead)
     return done({
       kind: 'fork',
       line: lineOf(here.value.row),
       at: mine.seq,
-      here: readEntry(mine),
-      there: readEntry(theirs),
+      here: mineRead,
+      there: theirsRead,
     })
 
   const news = { entries: entries.slice(ours.length), events: events.slice(ours.length) }

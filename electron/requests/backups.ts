@@ -1,44 +1,51 @@
-import { accessSync, constants, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { accessSync, constants, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { isAbsolute, join, relative, sep } from 'node:path'
 import type { BackupList } from '../../core/contract/index.ts'
-import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 import {
+  appendWitnesses,
   backupFolder,
   backupProblem,
   backupsIn,
   copyBackup,
+  keepMarker,
+  newerFirst,
+  ownBackups,
+  readMarker,
+  readWitnesses,
   secondFolderNote,
-  type Backup,
-  type Store,
+  secondFolderOf,
 } from '../store/index.ts'
+import type { Backup, BackupPlace, Store, Witness } from '../store/index.ts'
 import { told } from './answer.ts'
 
-/** What is known of the backups of a data folder without opening its record. */
+/** What is known of the backups of a data folder without opening its record: those of `bench` first. */
 export function listBackups(
   dataFolder: string,
+  bench = readMarker(dataFolder)?.bench ?? null,
 ): Pick<BackupList, 'backups' | 'secondFolder'> & { files: ReadonlyMap<string, string> } {
   const secondFolder = secondFolderOf(dataFolder)
   const here = backupsIn(backupFolder(dataFolder))
   const names = new Set(here.map(({ name }) => name))
   const there = secondFolder === null ? [] : backupsIn(secondFolder).filter(({ name }) => !names.has(name))
   const backups = [
-    ...here.map((backup) => lineOf(backup, 'data-folder')),
-    ...there.map((backup) => lineOf(backup, 'second-folder')),
-  ].sort((a, b) => (a.name < b.name ? 1 : -1))
-  return { backups, secondFolder, files: new Map([...there, ...here].map(({ name, file }) => [name, file])) }
-}
-
-function lineOf({ file: _, ...backup }: Backup, place: 'data-folder' | 'second-folder') {
-  return { ...backup, place }
-}
-
-function secondFolderOf(dataFolder: string): string | null {
-  try {
-    return readFileSync(secondFolderNote(dataFolder), 'utf8').trim() || null
-  } catch {
-    return null
+    ...here.map((backup) => lineOf(backup, 'data-folder', backup.bench === null || backup.bench === bench)),
+    ...there.map((backup) => lineOf(backup, 'second-folder', backup.bench === bench)),
+  ].sort((a, b) => Number(b.own) - Number(a.own) || newerFirst(a, b))
+  return {
+    backups: backups.map(({ bench: _, sequence: __, ...line }) => line),
+    secondFolder,
+    files: new Map([...there, ...here].map(({ name, file }) => [name, file])),
   }
 }
+
+function lineOf({ file: _, ...backup }: Backup, place: 'data-folder' | 'second-folder', own: boolean) {
+  return { ...backup, place, own }
+}
+
+/** How long a backup that could not be made is not tried again by itself. */
+const triedAgainAfterMs = 3_600_000
 
 /** Makes the backups of an open record, one at a time, and remembers what went wrong. */
 export class BackupKeeper {
@@ -50,6 +57,8 @@ export class BackupKeeper {
   #making: Promise<void> | null = null
   #wanted = false
   #trouble: Problem | null = null
+  /** By the clock, when one could not be made at all; null after one that was. */
+  #failedAt: number | null = null
 
   constructor(given: {
     readonly store: Store
@@ -64,16 +73,18 @@ export class BackupKeeper {
   }
 
   list(): BackupList {
-    const { backups, secondFolder } = listBackups(this.#folder)
+    const { backups, secondFolder } = listBackups(this.#folder, this.#store.bench)
     const trouble = this.#trouble && told(this.#trouble)
     return { backups, secondFolder, running: this.#making !== null, trouble }
   }
 
   /** Makes one, unless nothing was ever recorded or today's is there. Looked at every minute or so. */
   daily(): void {
-    if (this.#making !== null || this.#trouble !== null) return
-    const today = this.#now().toISOString().slice(0, 10)
-    const [newest] = backupsIn(backupFolder(this.#folder))
+    if (this.#making !== null || this.#store.problem() !== null) return
+    const now = this.#now()
+    if (this.#failedAt !== null && Math.abs(now.getTime() - this.#failedAt) < triedAgainAfterMs) return
+    const today = now.toISOString().slice(0, 10)
+    const [newest] = this.#own(backupFolder(this.#folder), true)
     if (newest?.at.startsWith(today) !== true && !this.#isEmpty()) void this.make()
   }
 
@@ -115,6 +126,8 @@ export class BackupKeeper {
       mkdirSync(backupFolder(this.#folder), { recursive: true, mode: 0o700 })
       if (folder === null) rmSync(secondFolderNote(this.#folder), { force: true })
       else writeFileSync(secondFolderNote(this.#folder), `${folder}\n`, { mode: 0o600 })
+      keepMarker({ bench: this.#store.bench, dataFolder: this.#folder, secondFolder: folder })
+      if (folder !== null) appendWitnesses(folder, this.#store.bench, this.#store.witnesses())
       this.#trouble = null
       return done(null)
     } catch (error) {
@@ -142,12 +155,56 @@ export class BackupKeeper {
     }
   }
 
+  /** Keeps a head that is given out, in the record and in the second folder, where there is one. */
+  keepHead(witness: Witness): Outcome<null> {
+    const kept = this.#store.keepWitness(witness)
+    if (kept.ok) this.#copyWitnesses()
+    return kept
+  }
+
+  /** The heads that are kept outside the record: what was written again in the one may stand in the other. */
+  outsideWitnesses(): readonly Witness[] {
+    const second = secondFolderOf(this.#folder)
+    return second === null ? [] : readWitnesses(second, this.#store.bench)
+  }
+
+  /** A verified copy of what the record holds in memory, which may be all there is of it. */
+  async copyTo(folder: string | null): Promise<Outcome<{ file: string; builds: number; entries: number }>> {
+    if (folder !== null) {
+      const fault = this.#faultOf(folder)
+      if (fault !== null && fault !== 'own')
+        return refused('backup-folder-wrong', { folder, fault }, 'folder')
+    }
+    const made = await this.#store.backUp(this.#place(folder ?? backupFolder(this.#folder)))
+    if (!made.ok) return made
+    if (made.value === null) return refused('record-being-replaced', {})
+    const { file, builds, entries } = made.value
+    return done({ file, builds, entries })
+  }
+
+  #own(folder: string, unnamedToo: boolean): readonly Backup[] {
+    return ownBackups(backupsIn(folder), this.#store.bench, unnamedToo)
+  }
+
+  #place(folder: string): BackupPlace {
+    const second = secondFolderOf(this.#folder)
+    const known = [backupFolder(this.#folder), ...(second === null ? [] : [second])]
+    const after = Math.max(0, ...known.flatMap((each) => this.#own(each, false).map((it) => it.sequence)))
+    const rotate = folder === backupFolder(this.#folder)
+    return { folder, at: this.#now(), after, rotate, signal: this.#stop.signal }
+  }
+
   async #run(): Promise<void> {
     do {
       this.#wanted = false
-      const made = await this.#store.backUp(backupFolder(this.#folder), this.#now(), this.#stop.signal)
+      const made = await this.#store.backUp(this.#place(backupFolder(this.#folder)))
+      this.#failedAt = made.ok ? null : this.#now().getTime()
       this.#trouble = made.ok ? null : made.problem
-      if (made.ok && made.value !== null) await this.#copy(made.value)
+      if (!made.ok || made.value === null) continue
+      const { at, entries, head, broken } = made.value
+      this.#store.keepWitness({ kind: 'backup', build: '', entries, head, at })
+      if (broken > 0) this.#trouble = problem('backup-carries-broken', { count: broken })
+      await this.#copy(made.value)
     } while (this.#wanted && !this.#stop.signal.aborted)
   }
 
@@ -155,6 +212,16 @@ export class BackupKeeper {
     const second = secondFolderOf(this.#folder)
     if (second === null) return
     const copied = await copyBackup(backup, second)
-    if (!copied.ok) this.#trouble = copied.problem
+    if (copied.ok) this.#copyWitnesses()
+    else this.#trouble = copied.problem
+  }
+
+  #copyWitnesses(): void {
+    const second = secondFolderOf(this.#folder)
+    try {
+      if (second !== null) appendWitnesses(second, this.#store.bench, this.#store.witnesses())
+    } catch (error) {
+      this.#trouble = backupProblem(error, second ?? '')
+    }
   }
 }

@@ -1,8 +1,9 @@
 import { accessSync, constants, existsSync, statfsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import type { DoctorLine } from '../../core/contract/index.ts'
-import { sentenceOf, type Problem } from '../../core/problem/index.ts'
-import { openStore, recordName } from '../store/index.ts'
+import { problem, sentenceOf } from '../../core/problem/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
+import { fileProblem, inspectRecord, recordName, wasThere } from '../store/index.ts'
 import { listBackups } from './backups.ts'
 import type { HostFacts } from './host-facts.ts'
 
@@ -31,14 +32,27 @@ export function doctorLines(facts: HostFacts, record: RecordState, now: Date): D
   ]
 }
 
-/** The lines for a program that is not running here, or runs elsewhere. The record is opened, looked at and closed. */
-export async function askDoctor(facts: HostFacts, now: Date): Promise<DoctorLine[]> {
-  if (!existsSync(join(facts.dataFolder, recordName))) return doctorLines(facts, { kind: 'none' }, now)
-  const opened = await openStore(facts.dataFolder, () => now)
-  if (!opened.ok) return doctorLines(facts, { kind: 'closed', problem: opened.problem }, now)
-  const builds = opened.value.countBuilds()
-  opened.value.close()
-  return doctorLines(facts, { kind: 'open', builds }, now)
+/** The lines for a program that is not running here, or runs elsewhere. The record is looked at, and nothing is changed. */
+export function askDoctor(facts: HostFacts, now: Date): Promise<DoctorLine[]> {
+  return Promise.resolve(doctorLines(facts, stateOf(facts.dataFolder), now))
+}
+
+function stateOf(folder: string): RecordState {
+  const file = join(folder, recordName)
+  try {
+    if (!existsSync(file))
+      return wasThere(folder)
+        ? { kind: 'closed', problem: problem('record-missing', { file }) }
+        : { kind: 'none' }
+    const inspected = inspectRecord(file, folder)
+    return inspected.ok
+      ? { kind: 'open', builds: inspected.value.builds }
+      : { kind: 'closed', problem: inspected.problem }
+  } catch (error) {
+    const found = fileProblem(error, file, folder)
+    if (found === null) throw error
+    return { kind: 'closed', problem: found }
+  }
 }
 
 function line(subject: DoctorLine['subject'], state: DoctorLine['state'], sentence: string): DoctorLine {
@@ -104,18 +118,26 @@ function recordLine(folder: string, record: RecordState): DoctorLine {
 
 function backupLine(folder: string, record: RecordState, now: Date): DoctorLine {
   const { backups, secondFolder } = listBackups(folder)
-  const [newest] = backups
+  const [newest] = backups.filter(({ own }) => own)
   const second =
     secondFolder === null ? 'No second folder is chosen.' : `The second folder is ${secondFolder}.`
   if (newest === undefined) {
     const isWanted = record.kind === 'closed' || (record.kind === 'open' && record.builds > 0)
     return line('backup', isWanted ? 'bad' : 'good', `There is no backup. ${second}`)
   }
+  const broken =
+    newest.broken === 0 ? '' : ' Not all of it was as confirmed when it was made; verify the archive.'
   const days = Math.floor((now.getTime() - Date.parse(newest.at)) / dayMs)
   const when = days <= 0 ? 'less than a day' : days === 1 ? 'one day' : `${days} days`
-  const state = days > 14 ? 'look' : 'good'
+  if (days < -1)
+    return line(
+      'backup',
+      'look',
+      `The last backup is dated ${newest.at.slice(0, 10)}, and the clock of this computer says ${now.toISOString().slice(0, 10)}. One of the two was wrong. ${second}`,
+    )
+  const state = days > 14 || newest.broken > 0 ? 'look' : 'good'
   const what = `${counted(newest.builds, 'build', 'builds')}, ${counted(newest.entries, 'entry', 'entries')}, head ${newest.head}`
-  return line('backup', state, `The last backup is ${when} old (${what}). ${second}`)
+  return line('backup', state, `The last backup is ${when} old (${what}).${broken} ${second}`)
 }
 
 function counted(count: number, one: string, more: string): string {

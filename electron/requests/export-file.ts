@@ -1,8 +1,15 @@
+import { setImmediate } from 'node:timers/promises'
 import canonicalize from 'canonicalize'
 import { z } from 'zod'
-import { buildSheet, readEvent, recordedEvent, type RecordedEvent } from '../../core/builds/index.ts'
+import {
+  buildSheet,
+  checkRules,
+  readEvent,
+  recordedEvent,
+  type RecordedEvent,
+} from '../../core/builds/index.ts'
 import { mostExportCharacters } from '../../core/contract/index.ts'
-import { done, type Outcome, type Problem, refused, sentenceOf } from '../../core/problem/index.ts'
+import { done, type Outcome, problem, type Problem, refused, sentenceOf } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { follows, sha256, type StoredEntry } from '../store/index.ts'
@@ -50,15 +57,23 @@ export function writeExport(build: string, specText: string, entries: readonly S
   return lines.map((line) => `${line}\n`).join('')
 }
 
+/** Longer than any first line, any spec and any entry that the program writes. */
+const longest = { head: 400, spec: 4_000_000, entry: 200_000 } as const
+
+/** Entries that are looked at between two answers to others. */
+const entriesAtOnce = 100
+
 /**
- * Reads an export and checks every byte of it. Refuses `import-too-large`, `import-not-ours`, `import-newer`,
- * `import-altered` with the line, `import-spec-faulty`, and `import-senseless` where the entries do not make a build of the
- * spec. An entry of a newer program is kept as it is, like any other.
+ * Reads an export and checks every byte of it, in slices, so that others are answered meanwhile. What the first line and
+ * the sizes of the others tell is looked at before anything is parsed. Refuses `import-too-large`, `import-not-ours`,
+ * `import-newer`, `import-altered` with the line, `import-spec-faulty`, and `import-senseless` or `import-against-rules`
+ * where nobody could have confirmed the entries in a build of the spec. An entry of a newer program is kept as it is.
  */
-export function readExport(text: string): Outcome<Exported> {
+export async function readExport(text: string): Promise<Outcome<Exported>> {
   if (text.length > mostExportCharacters)
     return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
-  const [first = '', second = '', ...rest] = text.split('\n')
+  const first = text.slice(0, longest.head).split('\n', 1)[0] ?? ''
+  if (first.length === longest.head) return refused('import-not-ours', {})
   const start = parsed(first)
   if (typeof start !== 'object' || start === null || !('bedplateBuild' in start))
     return refused('import-not-ours', {})
@@ -66,22 +81,28 @@ export function readExport(text: string): Outcome<Exported> {
   const top = head.safeParse(start)
   if (!top.success || canonicalize(top.data) !== first) return altered(1)
 
+  const [, second = '', ...rest] = text.split('\n')
+  const tooLong = [second.length > longest.spec, ...rest.map((line) => line.length > longest.entry)].indexOf(
+    true,
+  )
+  if (tooLong >= 0) return altered(tooLong + 2)
+  if (rest.length !== top.data.entries + 1) return altered(Math.min(rest.length + 1, top.data.entries + 3))
   const withSpec = specLine.safeParse(parsed(second))
   if (!withSpec.success || canonicalize(withSpec.data) !== second) return altered(2)
   const { spec: specText } = withSpec.data
   if (sha256(specText) !== top.data.specSha256) return altered(2)
 
   if (rest.at(-1) !== '') return altered(rest.length + 2)
-  const read = readEntries(top.data.build, rest.slice(0, -1))
+  const read = await readEntries(top.data.build, rest.slice(0, -1))
   if (!read.ok) return read
   const { entries, events } = read.value
   if (entries.length !== top.data.entries || entries.at(-1)?.sha256 !== top.data.head)
     return altered(rest.length + 1)
   const spec = soundSpec(specText)
   if (!spec.ok) return spec
-  return makeSense(spec.value, top.data.specSha256, events)
-    ? done({ build: top.data.build, specText, spec: spec.value, entries, events })
-    : refused('import-senseless', {})
+  const against = await againstRules(spec.value, top.data.specSha256, events)
+  if (against !== null) return { ok: false, problem: against }
+  return done({ build: top.data.build, specText, spec: spec.value, entries, events })
 }
 
 function altered(line: number): Outcome<never> {
@@ -103,16 +124,17 @@ const entryBody = recordedEvent.omit({ hash: true }).extend({
 })
 
 /** Entries begin at line 3. What is not of our shape is refused before it is written again to compare it. */
-function readEntries(
+async function readEntries(
   build: string,
   lines: readonly string[],
-): Outcome<{ entries: readonly StoredEntry[]; events: readonly RecordedEvent[] }> {
+): Promise<Outcome<{ entries: readonly StoredEntry[]; events: readonly RecordedEvent[] }>> {
   const entries: StoredEntry[] = []
   const events: RecordedEvent[] = []
   let previous: string | null = null
   let newer = false
   for (const [index, body] of lines.entries()) {
     const seq = index + 1
+    if (seq % entriesAtOnce === 0) await setImmediate()
     const entry: StoredEntry = { seq, body, sha256: sha256(body) }
     const inside = entryBody.safeParse(parsed(body))
     if (!inside.success || !follows(build, seq, previous, entry)) return altered(index + 3)
@@ -151,17 +173,31 @@ function soundSpec(text: string): Outcome<EngineSpec> {
 }
 
 /**
- * Whether the entries begin a build of the spec, once, and a sheet can be made of them. Whoever writes a whole new chain
- * can write any entries: what core would never have decided must not bring the window down.
+ * Why nobody could have confirmed these entries in a build of the spec; null where somebody could. Whoever writes a whole
+ * new chain can write any entries: what core would never have decided must not count, nor bring the window down.
  */
-function makeSense(spec: EngineSpec, specSha256: string, events: readonly RecordedEvent[]): boolean {
+async function againstRules(
+  spec: EngineSpec,
+  specSha256: string,
+  events: readonly RecordedEvent[],
+): Promise<Problem | null> {
   const [first, ...rest] = events
-  if (first?.event.type !== 'build-started' || first.event.specSha256 !== specSha256) return false
-  if (rest.some(({ event }) => event.type === 'build-started')) return false
+  if (first?.event.type !== 'build-started' || first.event.specSha256 !== specSha256)
+    return problem('import-senseless', {})
+  if (rest.some(({ event }) => event.type === 'build-started')) return problem('import-senseless', {})
   try {
+    const checking = checkRules(spec, specSha256, events)
+    for (let checked = 0; ; checked += 1) {
+      const { done: isDone, value } = checking.next()
+      if (isDone === true) {
+        if (value === null) break
+        return problem('import-against-rules', { entry: value.entry, why: sentenceOf(value.why) })
+      }
+      if (checked % entriesAtOnce === 0) await setImmediate()
+    }
     buildSheet(spec, events)
-    return true
+    return null
   } catch {
-    return false
+    return problem('import-senseless', {})
   }
 }

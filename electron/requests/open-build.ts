@@ -1,15 +1,15 @@
-import { readEvent, replay, type BuildState, type RecordedEvent } from '../../core/builds/index.ts'
+import { z } from 'zod'
+import type { BuildState, RecordedEvent } from '../../core/builds/index.ts'
+import { readEvent, recordedEvent, replay } from '../../core/builds/index.ts'
+import { buildLine } from '../../core/contract/index.ts'
 import type { BuildLine, ReadEntry } from '../../core/contract/index.ts'
-import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
-import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
-import {
-  firstBroken,
-  numberWord,
-  type BuildRow,
-  type EntryBody,
-  type Store,
-  type StoredEntry,
-} from '../store/index.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
+import { firstBroken, numberWord, sha256 } from '../store/index.ts'
+import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
+import { told } from './answer.ts'
 
 /** A build as read from the record, its chain followed to the end. */
 export interface OpenedBuild {
@@ -25,35 +25,71 @@ export interface OpenedBuild {
 
 export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
   const row = store.build(build)
-  if (!row) return refused('build-unknown', {}, 'build')
-  const specText = store.specText(row.spec_sha256)
+  const entries = store.entries(build)
+  if (!row) return refused(entries.length > 0 ? 'build-unlisted' : 'build-unknown', {}, 'build')
+  // What the first entry names rules: it is under the chain, and the row is not.
+  const named = specNamedIn(entries[0]) ?? row.spec_sha256
+  const specText = store.specText(named)
   const read = specText === null ? null : readSpec(specText)
   if (specText === null || !read?.ok) return refused('build-spec-lost', {}, 'build')
-  const { events, readOnly } = readable(build, store.entries(build))
-  return done({ row, specText, spec: read.spec, events, state: replay(events), readOnly })
+  const { events, readOnly } = readable(build, entries)
+  return done({
+    row,
+    specText,
+    spec: read.spec,
+    events,
+    state: replay(events),
+    readOnly: readOnly ?? specFault(row, named, specText),
+  })
+}
+
+function specNamedIn(first: StoredEntry | undefined): string | null {
+  const event = first === undefined ? null : readEntry(first)?.event
+  return event?.type === 'build-started' ? event.specSha256 : null
+}
+
+function specFault(row: BuildRow, named: string, text: string): Problem | null {
+  if (sha256(text) !== named) return problem('build-spec-altered', {})
+  return row.spec_sha256 === named ? null : problem('build-spec-swapped', {})
 }
 
 function readable(build: string, entries: readonly StoredEntry[]) {
   const broken = firstBroken(build, entries)
   const events: RecordedEvent[] = []
   for (const entry of broken === null ? entries : entries.slice(0, broken - 1)) {
-    const { event, ...rest } = readEntry(entry)
+    const read = readEntry(entry)
+    if (read === null) return { events, readOnly: problem('build-entry-unreadable', { entry: entry.seq }) }
+    const { event, ...rest } = read
     if (event === null) return { events, readOnly: problem('build-newer', { entry: entry.seq }) }
     events.push({ ...rest, event })
   }
   return { events, readOnly: broken === null ? null : problem('build-chain-broken', { entry: broken }) }
 }
 
-/** What an entry says; its event is null where only a newer program knows it. */
-export function readEntry({ seq, body, sha256 }: StoredEntry): ReadEntry {
-  const { at, person, event } = JSON.parse(body) as EntryBody
-  const read = readEvent(event)
-  return { seq, at, person, event: read.kind === 'known' ? read.event : null, hash: sha256 }
+const entryAround = recordedEvent.omit({ event: true })
+
+/** What an entry says; its event is null where only a newer program knows it. Null for what no program wrote. */
+export function readEntry({ seq, body, sha256 }: StoredEntry): ReadEntry | null {
+  let inside: Partial<EntryBody> | null
+  try {
+    inside = JSON.parse(body) as Partial<EntryBody> | null
+  } catch {
+    return null
+  }
+  const around = entryAround.safeParse({ seq, at: inside?.at, person: inside?.person, hash: sha256 })
+  if (!around.success) return null
+  const read = readEvent(inside?.event)
+  return { ...around.data, event: read.kind === 'known' ? read.event : null }
 }
 
-/** A build as a line of the list. */
+/** Whether what the build rests on is sound, so that it may be given out: one of a newer program may. */
+export function mayLeave(readOnly: Problem | null): boolean {
+  return readOnly === null || readOnly.code === 'build-newer'
+}
+
+/** A build as a line of the list. What no line can have gives way to something that one can, and `fault` says so. */
 export function lineOf(row: BuildRow): BuildLine {
-  return {
+  const line = {
     id: row.id,
     number: `${row.year}-${numberWord(row.ordinal)}`,
     name: row.name,
@@ -66,5 +102,24 @@ export function lineOf(row: BuildRow): BuildLine {
     voided: row.voided === 1,
     flagged: row.flagged === 1,
     entries: row.entries,
+    fault: null,
   }
+  const read = buildLine.safeParse(line)
+  const isId = z.uuid().safeParse(line.id).success
+  if (read.success && isId) return read.data
+  const wrong = new Set((read.error?.issues ?? []).map(({ path }) => String(path[0])))
+  if (!isId) wrong.add('id')
+  const fault = told(
+    problem('build-row-unreadable', { fault: [...wrong].map((each) => faults[each] ?? each).join(', ') }),
+  )
+  const time = (key: 'startedAt' | 'lastAt') => (wrong.has(key) ? new Date(0).toISOString() : line[key])
+  const { id, name, serial, engine } = line
+  const texts = { id: String(id), name: String(name), serial: String(serial), engine: String(engine) }
+  return { ...line, ...texts, startedAt: time('startedAt'), lastAt: time('lastAt'), fault }
+}
+
+const faults: Readonly<Record<string, string>> = {
+  id: 'its id is none',
+  startedAt: 'the time it was started is none',
+  lastAt: 'the time of its last entry is none',
 }

@@ -1,8 +1,11 @@
-import { v7 } from 'uuid'
-import { contract, type RequestName } from '../../core/contract/index.ts'
-import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
-import { fileProblem, openStore, restoreRecord, type Store } from '../store/index.ts'
-import { answering, told, type Answering } from './answer.ts'
+import { contract } from '../../core/contract/index.ts'
+import type { RequestName } from '../../core/contract/index.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
+import { fileProblem, openStore, restoreRecord } from '../store/index.ts'
+import type { Store, Witness } from '../store/index.ts'
+import { answering, told } from './answer.ts'
+import type { Answering } from './answer.ts'
 import { archiveRequests } from './archive.ts'
 import { OpenBuildCache } from './open-build-cache.ts'
 import { BackupKeeper, listBackups } from './backups.ts'
@@ -11,6 +14,7 @@ import { doctorLines } from './doctor.ts'
 import type { HostFacts } from './host-facts.ts'
 import { engineRequests } from './engines.ts'
 import type { Handlers, HandlersOf } from './handlers.ts'
+import { newIds } from './ids.ts'
 import { openLog } from './log.ts'
 import { OpenedFiles } from './opened-files.ts'
 import { People } from './people.ts'
@@ -27,6 +31,8 @@ export interface Given {
   readonly engines: readonly Engine[]
   readonly now: () => Date
   readonly newId: () => string
+  /** A clock that nobody can set, in milliseconds; that of the process when absent. */
+  readonly nowMs?: () => number
   readonly report: (line: string) => void
   readonly savePdf: SavePdf
   /** What the program was asked to open; nothing when absent. */
@@ -38,6 +44,8 @@ export type SavePdf = HandlersOf<'sheet'>['sheet.pdf']
 
 /** Puts the backup of this name in the place of the record, and answers with the name the present file was given. */
 type Restore = HandlersOf<'backups'>['backups.restore']
+
+type BeginEmpty = HandlersOf<'record'>['record.begin-empty']
 
 /** All requests of the contract, answered from a record; `stop` ends what goes on in the background. */
 export interface Requests {
@@ -51,20 +59,37 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
   const engines = [...given.engines]
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const openBuilds = new OpenBuildCache(store)
-  const people = new People({ store, now, newId: given.newId })
+  const people = new People({ store, nowMs: given.nowMs ?? monotonicMs, newId: given.newId })
   const keeper = new BackupKeeper({
     store,
     dataFolder: facts.dataFolder,
     now,
     failed: (error) => failed('backups.make', error),
   })
-  const verification = verificationRequests(store, now, (error) => failed('verification.start', error))
+  const keepHead = (witness: Witness) => keeper.keepHead(witness)
+  const verification = verificationRequests({
+    store,
+    now,
+    failed: (error) => failed('verification.start', error),
+    outside: () => keeper.outsideWitnesses(),
+    keepHead,
+  })
   const handlers: Handlers = {
     'host.read': () => {
       keeper.daily()
-      return done({ ...facts, problem: null })
+      const lost = store.problem()
+      return done({ ...facts, problem: lost && told(lost) })
     },
-    'host.doctor': () => done(doctorLines(facts, { kind: 'open', builds: store.countBuilds() }, now())),
+    'host.doctor': () => {
+      const lost = store.problem()
+      return done(
+        doctorLines(
+          facts,
+          lost === null ? { kind: 'open', builds: store.countBuilds() } : { kind: 'closed', problem: lost },
+          now(),
+        ),
+      )
+    },
     'sheet.pdf': given.savePdf,
     'files.opened': async ({ after }) =>
       done(await openedFiles.next(after, (fileName, text) => takeSpec(engines, fileName, text))),
@@ -73,7 +98,7 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
     ...engineRequests(engines),
     ...people.handlers,
     ...buildRequests({ ...given, engines, openBuilds, people, finished: () => void keeper.make() }),
-    ...archiveRequests(store, openBuilds),
+    ...archiveRequests({ store, openBuilds, now, keepHead }),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),
     'backups.make': async () => {
@@ -85,6 +110,12 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
       return kept.ok ? done(keeper.list()) : kept
     },
     'backups.restore': restore,
+    'record.copy': ({ folder }) => keeper.copyTo(folder),
+    'record.rebuild-lists': () => {
+      const changed = store.rebuildLists()
+      return changed.ok ? done({ changed: changed.value }) : changed
+    },
+    'record.begin-empty': () => refused('record-not-missing', {}),
   }
   return {
     answer: answering(handlers, failed, (error) => fileProblem(error, store.file, facts.dataFolder)),
@@ -100,6 +131,7 @@ function withoutRecord(
   { facts, now, report }: Pick<Given, 'facts' | 'now' | 'report'>,
   why: Problem,
   restore: Restore,
+  beginEmpty: BeginEmpty = () => ({ ok: false, problem: why }),
 ): Requests {
   const refusing = Object.keys(contract).map((name) => [name, () => ({ ok: false, problem: why })])
   const handlers = {
@@ -111,6 +143,7 @@ function withoutRecord(
       return done({ backups, secondFolder, running: false, trouble: null })
     },
     'backups.restore': restore,
+    'record.begin-empty': beginEmpty,
   } satisfies Handlers
   return {
     answer: answering(handlers, (name, error) => report(`${name}: ${traceOf(error)}`)),
@@ -148,17 +181,27 @@ export async function openRequests(
   let store: Store | null = null
   let requests: Requests
 
-  async function open(): Promise<Outcome<Requests>> {
-    const opened = await openStore(facts.dataFolder, now)
+  async function open(how: { beginEmpty?: boolean } = {}): Promise<Outcome<Requests>> {
+    const opened = await openStore(facts.dataFolder, now, how)
     if (opened.ok) {
       store = opened.value
+      const newId = newIds(store.lastBuild(), () => now().getTime())
       return done(
-        createRequests({ facts, store, engines, now, newId: v7, report, savePdf, openedFiles }, restore),
+        createRequests({ facts, store, engines, now, newId, report, savePdf, openedFiles }, restore),
       )
     }
     log(`the record was not opened: ${opened.problem.code}`)
     if (!rescued.includes(opened.problem.code)) return opened
-    return done(withoutRecord(bare, opened.problem, restore))
+    const isMissing = opened.problem.code === 'record-missing'
+    return done(withoutRecord(bare, opened.problem, restore, isMissing ? beginEmpty : undefined))
+  }
+
+  async function beginEmpty(): Promise<Outcome<Record<string, never>>> {
+    const opened = await open({ beginEmpty: true })
+    if (!opened.ok) return opened
+    requests = opened.value
+    log('an empty record was begun, as was asked for')
+    return done({})
   }
 
   async function close(): Promise<void> {
@@ -196,6 +239,10 @@ export async function openRequests(
     flush: () => store?.flush(),
     close,
   })
+}
+
+function monotonicMs(): number {
+  return performance.now()
 }
 
 /** Where there is a browser around the window, it prints. */

@@ -1,32 +1,55 @@
-import { readPerson } from '../../core/builds/index.ts'
+import { z } from 'zod'
+import { nameKey, readPerson } from '../../core/builds/index.ts'
 import type { PersonLine } from '../../core/contract/index.ts'
-import { done, refused, type Outcome } from '../../core/problem/index.ts'
+import { done, refused } from '../../core/problem/index.ts'
+import type { Outcome } from '../../core/problem/index.ts'
 import type { PersonRow, Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
 import { isPin, PinTries, sealPin } from './pin.ts'
 
 const fewestPinSigns = 4
 
+const personRow = z.object({
+  id: z.uuid(),
+  name: z.string().trim().min(1),
+  role: z.enum(['mechanic', 'apprentice']),
+  badge: z.string().nullable(),
+  pin: z.string().nullable(),
+})
+
 /** Who may make entries under which name. Nobody is asked for anything unless the shop has given the name a PIN. */
 export class People {
   readonly #store: Store
-  readonly #now: () => Date
+  readonly #nowMs: () => number
   readonly #newId: () => string
   /** Ids of those who gave their PIN since the program was started. */
   readonly #proven = new Set<string>()
   readonly #tries = new PinTries()
 
-  constructor(given: { readonly store: Store; readonly now: () => Date; readonly newId: () => string }) {
+  constructor(given: {
+    readonly store: Store
+    /** A clock that nobody can set: it counts from the start of the program. */
+    readonly nowMs: () => number
+    readonly newId: () => string
+  }) {
     this.#store = given.store
-    this.#now = given.now
+    this.#nowMs = given.nowMs
     this.#newId = given.newId
   }
 
-  /** The person of this name, where the bench keeps one. Refuses `person-not-proven` where the PIN was not given. */
+  /**
+   * The person of this name, or of one that cannot be told from it, where the bench keeps one. Refuses
+   * `person-not-proven` where the PIN was not given.
+   */
   present(name: string): Outcome<PersonRow | null> {
-    const person = this.#store.people().find((each) => each.name === name)
+    const key = nameKey(name)
+    const people = this.#people()
+    const person =
+      people.find((each) => each.name === name) ?? people.find((each) => nameKey(each.name) === key)
     if (person === undefined) return done(null)
-    return this.#isPresent(person) ? done(person) : refused('person-not-proven', { name }, 'person')
+    return this.#isPresent(person)
+      ? done(person)
+      : refused('person-not-proven', { name: person.name }, 'person')
   }
 
   /**
@@ -37,7 +60,9 @@ export class People {
     const name = typed.trim()
     const found = this.present(name)
     if (!found.ok) return found
-    if (hands.includes(name)) return refused('second-is-first', { name }, 'command.second')
+    const key = nameKey(name)
+    if (hands.some((hand) => nameKey(hand) === key))
+      return refused('second-is-first', { name }, 'command.second')
     if (found.value?.role !== 'mechanic')
       return refused('second-not-known', { name: name.slice(0, 80) }, 'command.second')
     return done(null)
@@ -50,18 +75,20 @@ export class People {
       if (!allowed.ok) return allowed
       const name = readPerson(typed)
       if (!name.ok) return { ok: false, problem: { ...name.problem, path: 'name' } }
-      const others = this.#store.people().filter((each) => each.id !== id)
-      const before = this.#store.people().find((each) => each.id === id)
+      if (typeof pin === 'string' && pin.length < fewestPinSigns)
+        return refused('pin-too-short', { fewest: fewestPinSigns }, 'pin')
+      // A PIN takes its time to seal; what is looked at after it is still so when the row is written.
+      const sealed = typeof pin === 'string' ? await sealPin(pin) : null
+      const others = this.#people().filter((each) => each.id !== id)
+      const before = this.#people().find((each) => each.id === id)
       if (id !== null && before === undefined) return refused('person-unknown', {}, 'id')
-      if (others.some((each) => each.name === name.value))
+      const key = nameKey(name.value)
+      if (others.some((each) => nameKey(each.name) === key))
         return refused('person-twice', { name: name.value }, 'name')
       const badgeNow = badge === undefined ? (before?.badge ?? null) : badge?.trim() || null
       const twin = others.find((each) => badgeNow !== null && each.badge === badgeNow)
       if (twin !== undefined) return refused('badge-twice', { name: twin.name }, 'badge')
-      if (typeof pin === 'string' && pin.length < fewestPinSigns)
-        return refused('pin-too-short', { fewest: fewestPinSigns }, 'pin')
-      const pinNow =
-        typeof pin === 'string' ? await sealPin(pin) : pin === null ? null : (before?.pin ?? null)
+      const pinNow = pin === undefined ? (before?.pin ?? null) : sealed
       const row = { id: id ?? this.#newId(), name: name.value, role, badge: badgeNow, pin: pinNow }
       const kept = this.#store.keepPerson(row)
       if (pin !== undefined) this.#proven.delete(row.id)
@@ -74,9 +101,9 @@ export class People {
       return removed.ok ? done(this.#lines()) : removed
     },
     'people.enter': async ({ who, pin }) => {
-      const person = this.#store
-        .people()
-        .find((each) => ('person' in who ? each.id === who.person : each.badge === who.badge.trim()))
+      const person = this.#people().find((each) =>
+        'person' in who ? each.id === who.person : each.badge === who.badge.trim(),
+      )
       if (person === undefined) return refused('badge' in who ? 'badge-unknown' : 'person-unknown', {}, 'who')
       if (!this.#isPresent(person)) {
         if (pin === null) return refused('pin-wanted', { name: person.name }, 'pin')
@@ -92,8 +119,13 @@ export class People {
     },
   }
 
+  /** Rows that are none are passed over: a name or an id that no list can show lets nobody in. */
+  #people(): readonly PersonRow[] {
+    return this.#store.people().filter((row) => personRow.safeParse(row).success)
+  }
+
   #lines(): PersonLine[] {
-    return this.#store.people().map((person) => this.#line(person))
+    return this.#people().map((person) => this.#line(person))
   }
 
   #line(person: PersonRow): PersonLine {
@@ -113,7 +145,7 @@ export class People {
   }
 
   async #mayChange(by: { person: string; pin: string } | null): Promise<Outcome<null>> {
-    const guards = this.#store.people().filter(({ role, pin }) => role === 'mechanic' && pin !== null)
+    const guards = this.#people().filter(({ role, pin }) => role === 'mechanic' && pin !== null)
     if (guards.length === 0) return done(null)
     const guard = guards.find(({ id }) => id === by?.person)
     return guard === undefined || by === null
@@ -123,7 +155,7 @@ export class People {
 
   /** Refuses `pin-wrong`, and `pin-wait` after some wrong ones. */
   async #prove(person: PersonRow, pin: string): Promise<Outcome<null>> {
-    const waitMs = this.#tries.begin(person.id, this.#now().getTime())
+    const waitMs = this.#tries.begin(person.id, this.#nowMs())
     if (waitMs > 0) return refused('pin-wait', { seconds: Math.ceil(waitMs / 1000) }, 'pin')
     if (person.pin !== null && !(await isPin(pin, person.pin)))
       return refused('pin-wrong', { name: person.name }, 'pin')

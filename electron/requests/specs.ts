@@ -1,8 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
-import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import { done, problem, refused, type Facts, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
+import { codeOf } from '../store/index.ts'
 
 /** An engine that can be built, with the text it was read from. */
 export interface SoundEngine {
@@ -25,14 +26,26 @@ export interface FaultyEngine {
 
 export type Engine = SoundEngine | FaultyEngine
 
-/** Reads every spec of a folder, in the order of their file names. */
+/** Longer than any spec: a file that is longer is not read. */
+const mostBytes = 4_000_000
+
+/**
+ * Reads every spec of a folder, in the order of their file names. What cannot be read is in the list as a fault, with the
+ * reason: one bad file does not take the others with it.
+ */
 export function readEngines(folder: string): readonly Engine[] {
-  const files = readdirSync(folder)
-    .filter((name) => name.endsWith('.json'))
-    .sort()
+  let names: readonly string[]
+  try {
+    names = readdirSync(folder)
+  } catch (error) {
+    return [unread(folder, 'folder', codeOf(error))]
+  }
   const taken = new Set<string>()
+  const files = names.filter((name) => name.endsWith('.json')).sort()
   return files.map((file) => {
-    const engine = engineOf(file, readFileSync(join(folder, file), 'utf8'))
+    const text = textOf(join(folder, file))
+    if ('reason' in text) return unread(file, text.reason, text.code)
+    const engine = engineOf(file, text.text)
     if (!taken.has(engine.id)) {
       taken.add(engine.id)
       return engine
@@ -40,6 +53,26 @@ export function readEngines(folder: string): readonly Engine[] {
     const fault = problem('engine-named-twice', { engine: engine.id, file }, 'id')
     return { kind: 'faulty', id: file, spec: engine.spec, text: engine.text, faults: [fault] }
   })
+}
+
+type Reason = Facts<'spec-file-unread'>['reason']
+
+/** Looked at before it is opened: to open a pipe waits until somebody writes into it. */
+function textOf(file: string): { text: string } | { reason: Reason; code: string } {
+  try {
+    const found = statSync(file)
+    if (!found.isFile()) return { reason: 'not-a-file', code: '' }
+    if (found.size > mostBytes) return { reason: 'too-large', code: '' }
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(file)) }
+  } catch (error) {
+    const code = codeOf(error)
+    return { reason: code === 'ENOENT' ? 'dangling' : code.startsWith('ERR_') ? 'not-text' : 'closed', code }
+  }
+}
+
+function unread(file: string, reason: Reason, code: string): FaultyEngine {
+  const faults = [problem('spec-file-unread', { file, reason, code })]
+  return { kind: 'faulty', id: file.replace(/\.json$/, ''), spec: null, text: '', faults }
 }
 
 /**

@@ -1,5 +1,6 @@
 import papaparse from 'papaparse'
 import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
+import { isolated } from '../../core/problem/index.ts'
 import { formatAngle, formatLength, inMillimetres, degrees, nanometres } from '../../core/quantity/index.ts'
 import { torqueAtFastener } from '../../core/tightening/index.ts'
 
@@ -10,12 +11,22 @@ type Row = Readonly<Record<string, Cell>>
 export function tableOf(sheet: BuildSheet, table: 'pulls' | 'readings'): string {
   const rows = table === 'pulls' ? pulls(sheet) : readings(sheet)
   const fields = table === 'pulls' ? pullFields : readingFields
-  // A cell that begins like a formula would be carried out by whoever opens the file.
-  const text = papaparse.unparse(
-    { fields: [...fields], data: rows },
-    { newline: '\r\n', escapeFormulae: true },
+  const data = rows.map((row) =>
+    Object.fromEntries(Object.entries(row).map(([field, cell]) => [field, asText(cell)])),
   )
+  const text = papaparse.unparse({ fields: [...fields], data }, { newline: '\r\n', escapeFormulae: formula })
   return `\u{FEFF}${text}\r\n`
+}
+
+/**
+ * A cell that begins like a formula would be carried out by the program that opens the file; some take the full-width
+ * forms of the signs for the signs, and pass over what cannot be seen before them.
+ */
+const formula = /^[\s\p{Z}\p{Cf}]*[=+\-@\t\r＝＋－＠﹢﹣﹦﹫]/u
+
+/** Text from right to left keeps to its cell, where the file is looked at as plain text. */
+function asText(cell: Cell): Cell {
+  return typeof cell === 'string' ? isolated(cell) : cell
 }
 
 const pullFields = [

@@ -1,17 +1,23 @@
 import type { Verification } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { headCode } from '../store/index.ts'
-import type { Break, Store, ChainVerification } from '../store/index.ts'
+import type { Break, ChainVerification, Store, Witness } from '../store/index.ts'
 import { told } from './answer.ts'
+import { compareWith } from './compare-file.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf } from './open-build.ts'
 
 /** Answers about following the chains, which takes as long as the record is long and is stopped when asked. */
-export function verificationRequests(
-  store: Store,
-  now: () => Date,
-  failed: (error: unknown) => void,
-): { handlers: HandlersOf<'verification'>; stop: () => void } {
+export function verificationRequests(given: {
+  readonly store: Store
+  readonly now: () => Date
+  readonly failed: (error: unknown) => void
+  /** Heads that are kept outside the record. */
+  readonly outside: () => readonly Witness[]
+  readonly keepHead: (witness: Witness) => Outcome<null>
+}): { handlers: HandlersOf<'verification'>; stop: () => void } {
+  const { store, now, failed } = given
   let state: Verification = { state: 'none' }
   let current = new AbortController()
 
@@ -26,7 +32,7 @@ export function verificationRequests(
     state = { state: 'running', build, builds: 0, of: 1 }
     const onProgress = (builds: number, of: number): void =>
       void (state = { state: 'running', build, builds, of })
-    store.verify({ only: build, signal, onProgress }).then(
+    store.verify({ only: build, signal, onProgress, witnesses: given.outside() }).then(
       (verification) => {
         if (verification !== null && !signal.aborted) state = doneWith(build, verification)
       },
@@ -40,7 +46,7 @@ export function verificationRequests(
 
   function doneWith(
     build: string | null,
-    { builds, entries, head, breaks }: ChainVerification,
+    { builds, entries, head, witnesses, breaks }: ChainVerification,
   ): Verification {
     return {
       state: 'done',
@@ -49,12 +55,20 @@ export function verificationRequests(
       builds,
       entries,
       head: headCode(head),
-      breaks: breaks.map(({ build, entry }) => ({
-        build,
-        number: numberOf(build),
-        problem: brokenAt({ build, entry }),
+      witnesses,
+      lists: breaks.some(({ kind }) => kind === 'list' || kind === 'unlisted' || kind === 'spec-swapped'),
+      breaks: breaks.map((found) => ({
+        build: found.build,
+        number: nameOf(found),
+        problem: told(problemOf(found)),
       })),
     }
+  }
+
+  /** The number in the list; of a build that the list has lost, the name its first entry gave it. */
+  function nameOf(found: Break): string {
+    if (found.kind === 'unlisted') return [found.name, found.serial].filter(Boolean).join(', ')
+    return numberOf(found.build)
   }
 
   function numberOf(build: string): string {
@@ -70,6 +84,14 @@ export function verificationRequests(
         return done(state)
       },
       'verification.read': () => done(state),
+      'verification.compare': ({ name, base64 }) => compareWith(store, name, base64),
+      'verification.keep-head': ({ build }) => {
+        const last = store.entries(build).at(-1)
+        if (last === undefined) return refused('build-unknown', {}, 'build')
+        const at = now().toISOString()
+        const kept = given.keepHead({ kind: 'sheet', build, entries: last.seq, head: last.sha256, at })
+        return kept.ok ? done({}) : kept
+      },
       'verification.stop': () => {
         stop()
         return done(state)
@@ -79,6 +101,25 @@ export function verificationRequests(
   }
 }
 
-function brokenAt({ entry }: Break) {
-  return told(entry === null ? problem('build-spec-lost', {}) : problem('build-chain-broken', { entry }))
+function problemOf(found: Break): Problem {
+  switch (found.kind) {
+    case 'entry':
+      return problem('build-chain-broken', { entry: found.entry })
+    case 'spec-lost':
+      return problem('build-spec-lost', {})
+    case 'spec-altered':
+      return problem('build-spec-altered', {})
+    case 'spec-swapped':
+      return problem('build-spec-swapped', {})
+    case 'list':
+      return problem('build-list-differs', { columns: found.columns })
+    case 'unlisted':
+      return problem('build-unlisted', {})
+    case 'number-missing':
+      return problem('build-number-missing', { number: found.number })
+    case 'witness':
+      return problem('witness-differs', found.witness)
+    default:
+      return found satisfies never
+  }
 }

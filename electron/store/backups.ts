@@ -5,11 +5,12 @@ import { join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
-import { backupName, outlived, readBackupName } from './backup-name.ts'
+import { backupName, newerFirst, outlived, readBackupName } from './backup-name.ts'
 import type { BackupName } from './backup-name.ts'
+import { benchOf } from './bench.ts'
 import { copyTo } from './copy.ts'
-import { removeRecord, syncFile } from './durable.ts'
-import { expectedSchemaDigest, schemaDigest, latestSchemaVersion, schemaVersion } from './schema.ts'
+import { removeRecord, syncFile, syncFolder } from './durable.ts'
+import { expectedSchemaDigest, latestSchemaVersion, schemaDigest, schemaVersion } from './schema.ts'
 import { codeOf, connect, fileProblem } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
 import { verifyChain } from './verify-chain.ts'
@@ -21,45 +22,60 @@ export interface Backup extends BackupName {
   readonly sizeBytes: number
 }
 
-/** Newest first. A folder that is not there, or cannot be read, has none. */
+/** All that lie in a folder, of whatever bench, the newest of each first. A folder that cannot be read has none. */
 export function backupsIn(folder: string): readonly Backup[] {
+  let names: readonly string[]
   try {
-    return readdirSync(folder)
-      .map(readBackupName)
-      .filter((name) => name !== null)
-      .map((name) => ({
-        ...name,
-        file: join(folder, name.name),
-        sizeBytes: statSync(join(folder, name.name)).size,
-      }))
-      .sort((a, b) => (a.name < b.name ? 1 : -1))
+    names = readdirSync(folder)
   } catch {
     return []
   }
+  return names
+    .map(readBackupName)
+    .filter((name) => name !== null)
+    .flatMap((name) => {
+      const file = join(folder, name.name)
+      const found = statSync(file, { throwIfNoEntry: false })
+      return found?.isFile() === true ? [{ ...name, file, sizeBytes: found.size }] : []
+    })
+    .sort(newerFirst)
+}
+
+/** Where and as what a backup is made. */
+export interface BackupPlace {
+  readonly folder: string
+  readonly at: Date
+  /** The number of the newest backup that is known of anywhere: the next one has the number after it. */
+  readonly after: number
+  /** Whether the folder is the bench's own, so that backups that have outlived themselves may go. */
+  readonly rotate: boolean
+  readonly signal: AbortSignal
 }
 
 /**
- * Copies the open record into a folder, opens the copy and verifies its chains; only then it gets the name by which it
- * counts. Null when it was stopped, which leaves nothing behind. Those that have outlived themselves go.
+ * Copies the open record into a folder, opens the copy and verifies it; only then it gets the name by which it counts. A
+ * build that is known to be broken does not keep the others from being saved: it is told in the name. Null when it was
+ * stopped, which leaves nothing behind. Those that have outlived themselves go.
  */
-export async function makeBackup(
-  db: Database,
-  folder: string,
-  at: Date,
-  signal: AbortSignal,
-): Promise<Outcome<Backup | null>> {
+export async function makeBackup(db: Database, place: BackupPlace): Promise<Outcome<Backup | null>> {
+  const { folder, at, signal } = place
   const beside = join(folder, 'being-made.sqlite')
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 })
     removeRecord(beside)
     await copyTo(db, beside, signal)
-    const verified = await checkRecord(beside, signal)
-    if (!verified.ok) return refused('backup-not-sound', {})
-    if (verified.value === null) return done(null)
+    const checked = await checkRecord(beside, signal)
+    if (!checked.ok) return refused('backup-not-sound', {})
+    if (checked.value === null) return done(null)
     await syncFile(beside)
-    const name = backupName(at, verified.value)
+    const bench = benchOf(db)
+    const sequence =
+      1 + Math.max(place.after, ...ownBackups(backupsIn(folder), bench).map((it) => it.sequence))
+    const { breaks, ...found } = checked.value
+    const name = backupName(at, { bench, sequence }, { ...found, broken: breaks.length })
     renameSync(beside, join(folder, name))
-    rotate(folder)
+    syncFolder(folder)
+    if (place.rotate) rotate(folder, bench, 'own folder')
     const made = backupsIn(folder).find((backup) => backup.name === name)
     return made === undefined ? refused('backup-lost', { folder }) : done(made)
   } catch (error) {
@@ -69,7 +85,7 @@ export async function makeBackup(
   }
 }
 
-/** Puts a copy of a backup in another folder, read back and compared before it counts. */
+/** Puts a copy of a backup in another folder, read back and compared before it counts. Others' backups are left alone. */
 export async function copyBackup(backup: Backup, folder: string): Promise<Outcome<null>> {
   const beside = join(folder, `${backup.name}.part`)
   try {
@@ -77,7 +93,8 @@ export async function copyBackup(backup: Backup, folder: string): Promise<Outcom
     await syncFile(beside)
     if ((await hashOf(beside)) !== (await hashOf(backup.file))) return refused('backup-lost', { folder })
     renameSync(beside, join(folder, backup.name))
-    rotate(folder)
+    syncFolder(folder)
+    if (backup.bench !== null) rotate(folder, backup.bench, 'shared folder')
     return done(null)
   } catch (error) {
     return { ok: false, problem: backupProblem(error, folder) }
@@ -87,13 +104,13 @@ export async function copyBackup(backup: Backup, folder: string): Promise<Outcom
 }
 
 /**
- * Opens a closed record and verifies all of it. Refuses what is no record, one of a newer program, an altered schema, pages
- * that cannot be read, and chains that are broken. Null when it was stopped.
+ * Opens a closed record and verifies all of it; what is broken in it is in the answer. Refuses what is no record, one of a
+ * newer program, an altered schema, and pages that cannot be read. Null when it was stopped.
  */
 export async function checkRecord(
   file: string,
   signal: AbortSignal,
-): Promise<Outcome<ChainVerification | null>> {
+): Promise<Outcome<(ChainVerification & { readonly bench: string | null }) | null>> {
   let db: Database | null = null
   try {
     db = connect(file)
@@ -103,13 +120,7 @@ export async function checkRecord(
       return refused('record-newer', { file, version, known: latestSchemaVersion })
     if (schemaDigest(db) !== expectedSchemaDigest(version)) return refused('record-schema-altered', { file })
     const verification = await verifyChain(db, { only: null, signal, onProgress: () => undefined })
-    const [first] = verification?.breaks ?? []
-    return first === undefined
-      ? done(verification)
-      : refused('record-damaged', {
-          file,
-          found: `entry ${first.entry ?? 1} of a build is not what was confirmed`,
-        })
+    return done(verification && { ...verification, bench: benchOf(db) })
   } catch (error) {
     const found = fileProblem(error, file, file)
     if (found === null) throw error
@@ -119,8 +130,18 @@ export async function checkRecord(
   }
 }
 
-function rotate(folder: string): void {
-  for (const { name } of outlived(backupsIn(folder))) removeRecord(join(folder, name))
+/** Those of one bench; a name without a bench counts as its own where nobody else puts any. */
+export function ownBackups<Name extends BackupName>(
+  backups: readonly Name[],
+  bench: string | null,
+  unnamedToo = false,
+): readonly Name[] {
+  return backups.filter((backup) => backup.bench === bench || (unnamedToo && backup.bench === null))
+}
+
+function rotate(folder: string, bench: string, place: 'own folder' | 'shared folder'): void {
+  const own = ownBackups(backupsIn(folder), bench, place === 'own folder')
+  for (const { name } of outlived(own)) removeRecord(join(folder, name))
 }
 
 async function hashOf(file: string): Promise<string> {

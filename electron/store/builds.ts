@@ -1,4 +1,6 @@
-import { searchWords, type BuildEvent, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
+import { searchWords } from '../../core/builds/index.ts'
+import type { Mention, RecordedEvent } from '../../core/builds/index.ts'
+import { markOf } from './listing.ts'
 import type { Database, Statement } from './sqlite.ts'
 
 /** One line of the list of builds. */
@@ -64,6 +66,7 @@ function linesOf(ids: string): string {
 /** The list of builds and the words they are found by: read off the events, in the transaction that adds them. */
 export function buildsOn(db: Database) {
   const count = db.prepare<[], number>('SELECT count(*) FROM build').pluck()
+  const last = db.prepare<[], string | null>('SELECT max(id) FROM build').pluck()
   const one = db.prepare<[string], BareRow>(linesOf('SELECT ? AS id'))
   const readEngine = db.prepare<[string], EngineOf>('SELECT engine, demo FROM spec WHERE sha256 = ?')
   /** By the hash of the spec, which is never changed. Its row is as long as its text, and slow to read past that. */
@@ -116,6 +119,7 @@ export function buildsOn(db: Database) {
       return row === undefined ? null : withEngine(row)
     },
     count: () => count.get() ?? 0,
+    last: () => last.get() ?? null,
     find: (search: Search = {}): readonly BuildRow[] => {
       const { sql, values } = pageOf(search)
       const lines = searches.get(sql) ?? db.prepare<unknown[], BareRow>(linesOf(sql))
@@ -144,23 +148,6 @@ export type Builds = ReturnType<typeof buildsOn>
 /** How the number within the year is written, and searched for. */
 export function numberWord(ordinal: number): string {
   return String(ordinal).padStart(3, '0')
-}
-
-function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | null {
-  switch (event.type) {
-    case 'build-finished':
-      return 'finished'
-    case 'build-voided':
-      return 'voided'
-    case 'fastener-pulled':
-      return event.verdict === 'unread' || event.verdict === 'within' ? null : 'flagged'
-    case 'check-answered':
-      return event.verdict === 'good' ? null : 'flagged'
-    case 'problem-noted':
-      return 'flagged'
-    default:
-      return null
-  }
 }
 
 /** The ids that a search finds, as SQL and its values. */

@@ -45,10 +45,22 @@ export function firstBroken(build: string, entries: readonly StoredEntry[]): num
 
 /** Whether an entry is the one that belongs at this place of the build, after the entry of this hash, and unaltered. */
 export function follows(build: string, place: number, previous: string | null, entry: StoredEntry): boolean {
-  const { seq, body, sha256: kept } = entry
-  if (seq !== place || sha256(body) !== kept) return false
+  return bodyIn(build, place, previous, entry) !== null
+}
+
+/** What such an entry says; null for one that does not belong there or was altered. */
+export function bodyIn(
+  build: string,
+  place: number,
+  previous: string | null,
+  { seq, body, sha256: kept }: StoredEntry,
+): EntryBody | null {
+  if (seq !== place || sha256(body) !== kept) return null
   const inside = insideOf(body)
-  return inside?.build === build && inside.seq === seq && inside.previous === previous
+  if (inside === null || typeof inside !== 'object') return null
+  return inside.build === build && inside.seq === seq && inside.previous === previous
+    ? (inside as EntryBody)
+    : null
 }
 
 /** How a head is shown: the first 16 digits of the hash. */

@@ -23,11 +23,11 @@ export function createRecord(folder: string, file: string): void {
     } finally {
       db.close()
     }
-    chmodSync(beside, 0o600)
     try {
+      chmodSync(beside, 0o600)
       linkSync(beside, file)
     } catch (error) {
-      if (existsSync(file)) return
+      if (existsSync(file)) return // another host was sooner, and has tidied what lay beside
       if (!(error instanceof Error && 'code' in error && error.code !== 'ENOENT')) throw error
       renameSync(beside, file) // a file system without hard links, as memory sticks have
     }

@@ -1,8 +1,9 @@
 import type { BuildEvent, Mention, RecordedEvent } from '../../core/builds/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import type { Builds } from './builds.ts'
-import { seal, type StoredEntry } from './chain.ts'
-import { written, type Database } from './sqlite.ts'
+import { seal } from './chain.ts'
+import type { StoredEntry } from './chain.ts'
+import type { Database, Write } from './sqlite.ts'
 import type { KeptSpec, Specs } from './specs.ts'
 
 /** What is added to a build in one go: all of it is on disk, or none. */
@@ -28,7 +29,7 @@ export interface ImportedEntries {
 }
 
 /** The entries themselves: added at the end of a build, read in order, never changed. */
-export function entriesOn(db: Database, specs: Specs, builds: Builds) {
+export function entriesOn(db: Database, write: Write, specs: Specs, builds: Builds) {
   const insert = db.prepare('INSERT INTO event (build, seq, body, sha256) VALUES (?, ?, ?, ?)')
   const read = db.prepare<[string], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? ORDER BY seq',
@@ -53,6 +54,7 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
       { build, after, events, person, at, mentions }: Addition,
       spec: KeptSpec | null,
     ): Outcome<readonly RecordedEvent[]> => {
+      if (!/^\d{4}-/.test(at)) return refused('clock-unusable', { at })
       const before = hashToFollow(build, after)
       if (!before.ok) return before
       if (spec !== null) specs.keep(spec)
@@ -88,10 +90,10 @@ export function entriesOn(db: Database, specs: Specs, builds: Builds) {
   )
 
   return {
-    start: (addition: Addition, spec: KeptSpec) => written(() => add.immediate(addition, spec)),
-    append: (addition: Addition) => written(() => add.immediate(addition, null)),
+    start: (addition: Addition, spec: KeptSpec) => write(() => add.immediate(addition, spec)),
+    append: (addition: Addition) => write(() => add.immediate(addition, null)),
     importEntries: (build: string, imported: ImportedEntries, spec: KeptSpec) =>
-      written(() => importEntries.immediate(build, imported, spec)),
+      write(() => importEntries.immediate(build, imported, spec)),
     entries: (build: string): readonly StoredEntry[] => read.all(build),
   }
 }

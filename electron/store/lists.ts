@@ -1,7 +1,10 @@
 import { mentionsOf, readEvent, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { buildsOn } from './builds.ts'
+import { sha256 } from './chain.ts'
 import type { EntryBody } from './chain.ts'
+import { isOfThisVersion, listingAfter } from './listing.ts'
+import type { Listing } from './listing.ts'
 import type { Database } from './sqlite.ts'
 
 /** The words that entries add to their build; none from entries that this version cannot read. */
@@ -24,16 +27,76 @@ function entryIn(body: string): EntryBody | null {
   }
 }
 
-/** Marks of the builds and the words they are found by, computed from all entries: part of a change of the schema. */
-export function rebuildLists(db: Database): void {
+/**
+ * Makes the list of builds, and the words they are found by, again from the entries, in the transaction of the caller.
+ * The number of a build is the bench's own and stays; a build that has lost its place gets the next number of its year.
+ * A row without entries stays too: that they are gone is for verifying to tell. Answers how many rows it made or changed.
+ */
+export function rebuildLists(db: Database): number {
   const builds = buildsOn(db)
-  const all = db.prepare<[], { id: string; text: string }>(
-    'SELECT build.id, spec.text FROM build JOIN spec ON spec.sha256 = build.spec_sha256',
-  )
+  const ids = db.prepare<[], string>('SELECT DISTINCT build FROM event ORDER BY build').pluck()
   const bodies = db.prepare<[string], string>('SELECT body FROM event WHERE build = ? ORDER BY seq').pluck()
-  for (const { id, text } of all.all()) {
-    const read = readSpec(text)
-    const entries = bodies.all(id).flatMap((body) => entryIn(body) ?? [])
-    builds.note(id, entries, read.ok ? mentionsIn(read.spec, entries) : [])
+  const specs = db.prepare<[string], { text: string }>('SELECT text FROM spec WHERE sha256 = ?')
+  const rowOf = db.prepare<[string], Listing>('SELECT * FROM build WHERE id = ?')
+  const insert = db.prepare(`
+    INSERT INTO build (id, year, ordinal, name, serial, spec_sha256, started_at_utc, finished, voided, flagged)
+    VALUES (@id, @year, (SELECT coalesce(max(ordinal), 0) + 1 FROM build WHERE year = @year),
+      @name, @serial, @spec_sha256, @started_at_utc, @finished, @voided, @flagged)`)
+  const update = db.prepare(`
+    UPDATE build SET
+      ordinal = CASE year WHEN @year THEN ordinal
+        ELSE (SELECT coalesce(max(b.ordinal), 0) + 1 FROM build AS b WHERE b.year = @year) END,
+      year = @year, name = @name, serial = @serial, spec_sha256 = @spec_sha256, started_at_utc = @started_at_utc,
+      finished = @finished, voided = @voided, flagged = @flagged WHERE id = @id`)
+  const forget = db.prepare('DELETE FROM mention WHERE build = ?')
+  const describe = db.prepare('UPDATE spec SET engine = ?, demo = ? WHERE sha256 = ?')
+  const described = new Set<string>()
+
+  /** Null for a text that was altered, or is no spec. */
+  function specUnder(hash: string): EngineSpec | null {
+    const text = specs.get(hash)?.text
+    const read = text === undefined || sha256(text) !== hash ? null : readSpec(text)
+    if (!read?.ok) return null
+    if (!described.has(hash)) {
+      described.add(hash)
+      describe.run(read.spec.name, read.spec.source.kind === 'demo' ? 1 : 0, hash)
+    }
+    return read.spec
   }
+
+  return withoutGuards(db, () => {
+    let changed = 0
+    for (const id of ids.all()) {
+      const entries = bodies.all(id).flatMap((body) => entryIn(body) ?? [])
+      const newer = entries.findIndex(({ event }) => !isOfThisVersion(event))
+      const known = newer < 0 ? entries : entries.slice(0, newer)
+      const listing = known.reduce(listingAfter, null)
+      if (listing === null || specs.get(listing.spec_sha256) === undefined) continue
+      const row = rowOf.get(id)
+      if (row === undefined || differences(row, listing).length > 0) {
+        ;(row === undefined ? insert : update).run({ id, ...listing })
+        changed += 1
+      }
+      forget.run(id)
+      const spec = specUnder(listing.spec_sha256)
+      builds.note(id, known, spec === null ? [] : mentionsIn(spec, known))
+    }
+    return changed
+  })
+}
+
+/** Where a row of the list is not what the entries say. */
+export function differences(row: Listing, listing: Listing): readonly (keyof Listing)[] {
+  return (Object.keys(listing) as (keyof Listing)[]).filter((column) => row[column] !== listing[column])
+}
+
+/** The guards are made again with the very text they had, so that the schema's digest stays. */
+function withoutGuards<Value>(db: Database, change: () => Value): Value {
+  const triggers = db
+    .prepare<[], { name: string; sql: string }>("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'")
+    .all()
+  for (const { name } of triggers) db.exec(`DROP TRIGGER "${name}"`)
+  const value = change()
+  for (const { sql } of triggers) db.exec(sql)
+  return value
 }

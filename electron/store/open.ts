@@ -1,4 +1,5 @@
-import { chmodSync, existsSync, statSync } from 'node:fs'
+import { randomUUID } from 'node:crypto'
+import { chmodSync, existsSync, readdirSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
@@ -6,35 +7,51 @@ import { stamp } from './backup-name.ts'
 import { backupsIn } from './backups.ts'
 import { copyTo } from './copy.ts'
 import { createRecord, makeFolder } from './create.ts'
-import { expectedSchemaDigest, schemaDigest, latestSchemaVersion, migrate, schemaVersion } from './schema.ts'
+import { removeRecord } from './durable.ts'
+import { inspectRecord } from './inspect.ts'
+import { keepMarker, readMarker } from './marker.ts'
+import { backupFolder, recordName, secondFolderOf } from './places.ts'
+import { latestSchemaVersion, migrate, schemaVersion } from './schema.ts'
 import { connect, fileProblem } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
-import { backupFolder, recordName } from './places.ts'
 import { storeOn } from './store.ts'
 import type { Store } from './store.ts'
 
-/** Above this size the pages are checked in the course of the day, not while somebody waits for the window. */
-const checkedAtOpeningBytes = 256 * 1024 * 1024
-
 /**
  * Opens the record of a data folder for this process alone, and makes both where they are missing. A file that is not
- * what it should be is refused in words and left untouched.
+ * what it should be is refused in words and left untouched, and so is what lies beside it. Where a record was before and
+ * is none now, `record-missing` is refused unless `beginEmpty` is asked for.
  */
-export async function openStore(folder: string, now: () => Date): Promise<Outcome<Store>> {
+export async function openStore(
+  folder: string,
+  now: () => Date,
+  { beginEmpty = false }: { readonly beginEmpty?: boolean } = {},
+): Promise<Outcome<Store>> {
   const file = join(folder, recordName)
   let db: Database | null = null
   try {
+    const hadRecord = wasThere(folder)
     makeFolder(folder)
     if (!existsSync(file)) {
-      if (backupsIn(backupFolder(folder)).length > 0) return refused('record-missing', { file })
+      if (hadRecord && !beginEmpty) return refused('record-missing', { file })
+      setAside(folder, now())
       createRecord(folder, file)
     }
-    const size = statSync(file).size
-    if (size === 0) return refused('record-damaged', { file, found: 'it is empty' })
+    const inspected = inspectRecord(file, folder)
+    if (!inspected.ok) return inspected
     db = connect(file)
-    const outcome = await checked(db, { file, folder, size, now })
-    if (!outcome.ok) db.close()
-    return outcome
+    if (schemaVersion(db) < latestSchemaVersion) {
+      await copyTo(
+        db,
+        join(folder, `before-schema-${latestSchemaVersion}-${stamp(now())}-${randomUUID()}.sqlite`),
+      )
+      migrate(db)
+    }
+    chmodSync(file, 0o600)
+    tidy(folder)
+    const store = storeOn(db, file)
+    keepMarker({ bench: store.bench, dataFolder: folder, secondFolder: secondFolderOf(folder) })
+    return done(store)
   } catch (error) {
     db?.close()
     const problem = fileProblem(error, file, folder)
@@ -43,26 +60,25 @@ export async function openStore(folder: string, now: () => Date): Promise<Outcom
   }
 }
 
-interface Found {
-  readonly file: string
-  readonly folder: string
-  readonly size: number
-  readonly now: () => Date
+/** Whether a folder that has no record now once had one, by all that a record leaves behind. */
+export function wasThere(folder: string): boolean {
+  if (readMarker(folder) !== null || backupsIn(backupFolder(folder)).length > 0) return true
+  return existsSync(folder) && readdirSync(folder).some((name) => remains.test(name))
 }
 
-async function checked(db: Database, { file, folder, size, now }: Found): Promise<Outcome<Store>> {
-  const version = schemaVersion(db)
-  if (version > latestSchemaVersion)
-    return refused('record-newer', { file, version, known: latestSchemaVersion })
-  if (size <= checkedAtOpeningBytes) {
-    const found = String(db.pragma('quick_check(1)', { simple: true }))
-    if (found !== 'ok') return refused('record-damaged', { file, found })
-  }
-  if (schemaDigest(db) !== expectedSchemaDigest(version)) return refused('record-schema-altered', { file })
-  if (version < latestSchemaVersion) {
-    await copyTo(db, join(folder, `before-schema-${latestSchemaVersion}-${stamp(now())}.sqlite`))
-    migrate(db)
-  }
-  chmodSync(file, 0o600)
-  return done(storeOn(db, file))
+const remains = /^(bedplate\.sqlite-wal|(kept|before-(schema|form))-.*\.sqlite)$/
+
+/** A log without its record would be worked into the new one. */
+function setAside(folder: string, at: Date): void {
+  const kept = `kept-${stamp(at)}-${randomUUID()}.sqlite`
+  for (const rest of ['-wal', '-shm', '-journal'])
+    if (existsSync(join(folder, recordName + rest)))
+      renameSync(join(folder, recordName + rest), join(folder, kept + rest))
+}
+
+/** What was being made when the power went. Only who holds the record may tidy: another host makes its own. */
+function tidy(folder: string): void {
+  for (const name of readdirSync(folder))
+    if (/^new-[0-9a-f-]{36}\.sqlite$/.test(name)) removeRecord(join(folder, name))
+  removeRecord(join(backupFolder(folder), 'being-made.sqlite'))
 }

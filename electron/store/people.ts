@@ -1,7 +1,6 @@
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import { written } from './sqlite.ts'
-import type { Database } from './sqlite.ts'
+import type { Database, Write } from './sqlite.ts'
 
 /** Somebody who works at this bench. Not part of the record: entries carry the name as it was. */
 export interface PersonRow {
@@ -13,7 +12,7 @@ export interface PersonRow {
   readonly pin: string | null
 }
 
-export function peopleOn(db: Database) {
+export function peopleOn(db: Database, write: Write) {
   const all = db.prepare<[], PersonRow>('SELECT * FROM person ORDER BY name')
   const keep = db.prepare(`
     INSERT INTO person VALUES (@id, @name, @role, @badge, @pin)
@@ -22,12 +21,12 @@ export function peopleOn(db: Database) {
   return {
     all: (): readonly PersonRow[] => all.all(),
     keep: (person: PersonRow): Outcome<null> =>
-      written(() => {
+      write(() => {
         keep.run(person)
         return done(null)
       }),
     remove: (id: string): Outcome<null> =>
-      written(() => {
+      write(() => {
         remove.run(id)
         return done(null)
       }),

@@ -17,7 +17,7 @@ export function migrate(db: Database.Database, upTo = latestSchemaVersion): void
       db.pragma(`application_id = ${applicationId}`)
       db.pragma(`user_version = ${version}`)
     }
-    if (upTo === latestSchemaVersion) rebuildLists(db)
+    if (upTo === latestSchemaVersion) void rebuildLists(db)
   }).exclusive()
 }
 

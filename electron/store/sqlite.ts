@@ -1,6 +1,7 @@
 import Database from 'better-sqlite3'
 import { problem } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
+import type { FileWatch } from './file-watch.ts'
 
 export type { Database, Statement } from 'better-sqlite3'
 
@@ -48,7 +49,10 @@ export function fileProblem(error: unknown, file: string, folder: string): Probl
   if (code === 'SQLITE_NOTADB') return problem('record-not-a-database', { file })
   if (code.startsWith('SQLITE_CORRUPT'))
     return problem('record-damaged', { file, found: 'its pages do not fit together' })
-  if (/^SQLITE_(CANTOPEN|READONLY|PERM)/.test(code) || /^E(ACCES|PERM|ROFS|NOTDIR|EXIST)$/.test(code))
+  if (
+    /^SQLITE_(CANTOPEN|READONLY|PERM)/.test(code) ||
+    /^E(ACCES|PERM|ROFS|NOTDIR|EXIST|NOENT|LOOP|NAMETOOLONG|INVAL|ISDIR)$/.test(code)
+  )
     return problem('data-folder-closed', { folder })
   return writeProblem(error)
 }
@@ -64,13 +68,27 @@ export function writeProblem(error: unknown): Problem | null {
 }
 
 /** Carries out a write. The answer comes when it is on disk, or nothing of it is. */
-export function written<Value>(write: () => Outcome<Value>): Outcome<Value> {
-  try {
-    return write()
-  } catch (error) {
-    const problem = writeProblem(error)
-    if (problem === null) throw error
-    return { ok: false, problem }
+export type Write = <Value>(write: () => Outcome<Value>) => Outcome<Value>
+
+/**
+ * Carries out writes to a record whose files `watch` looks at, before and after each: what SQLite writes into a file that
+ * was deleted or moved away is in no folder any more, and SQLite does not notice.
+ */
+export function writerOn(watch: FileWatch): Write {
+  return (write) => {
+    const before = watch.problem()
+    if (before !== null) return { ok: false, problem: before }
+    try {
+      const outcome = write()
+      const after = watch.problem()
+      if (after !== null) return { ok: false, problem: after }
+      watch.note()
+      return outcome
+    } catch (error) {
+      const problem = watch.problem() ?? writeProblem(error)
+      if (problem === null) throw error
+      return { ok: false, problem }
+    }
   }
 }
 

@@ -1,24 +1,35 @@
 import type { RecordedEvent } from '../../core/builds/index.ts'
-import type { Outcome } from '../../core/problem/index.ts'
+import { done, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { makeBackup } from './backups.ts'
-import type { Backup } from './backups.ts'
+import type { Backup, BackupPlace } from './backups.ts'
+import { benchOf } from './bench.ts'
 import { buildsOn } from './builds.ts'
 import type { BuildRow, Search } from './builds.ts'
 import type { StoredEntry } from './chain.ts'
 import { entriesOn } from './entries.ts'
 import type { Addition, ImportedEntries } from './entries.ts'
+import { watchFiles } from './file-watch.ts'
+import { entryOfCode } from './heads.ts'
+import { rebuildLists } from './lists.ts'
 import { peopleOn } from './people.ts'
 import type { PersonRow } from './people.ts'
 import { preferencesOn } from './preferences.ts'
+import { writerOn } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
 import { specsOn } from './specs.ts'
 import type { KeptSpec } from './specs.ts'
 import { verifyChain } from './verify-chain.ts'
 import type { ChainVerification, VerifyOptions } from './verify-chain.ts'
+import { witnessesOn } from './witnesses.ts'
+import type { Witness } from './witnesses.ts'
 
 /** The record of one bench. Everything is synchronous, so that a transaction is over when its function returns. */
 export interface Store {
   readonly file: string
+  /** The bench whose record it is: 12 hexadecimal digits. */
+  readonly bench: string
+  /** Why nothing can be kept any more: the file was taken away under the program. Null while all is well. */
+  problem(): Problem | null
   /** Keeps the spec and adds the first entry of a build, which must be `build-started`. */
   start(addition: Addition, spec: KeptSpec): Outcome<readonly RecordedEvent[]>
   append(addition: Addition): Outcome<readonly RecordedEvent[]>
@@ -29,7 +40,16 @@ export interface Store {
   /** The one started last comes first: ids grow with time. */
   builds(search?: Search): readonly BuildRow[]
   countBuilds(): number
+  /** The last in the order of ids; null for none. */
+  lastBuild(): string | null
+  /** Makes the list of builds again from the entries; answers how many rows were not as they should be. */
+  rebuildLists(): Outcome<number>
+  /** Heads that were given out. */
+  witnesses(): readonly Witness[]
+  keepWitness(witness: Witness): Outcome<null>
   build(id: string): BuildRow | null
+  /** The entry whose hash begins with these 16 digits; null for none. */
+  entryOfCode(code: string): ReturnType<typeof entryOfCode>
   /** By the hash of the text. */
   specText(sha256: string): string | null
   /** By name, each as it was kept. */
@@ -40,7 +60,7 @@ export interface Store {
   removePerson(id: string): Outcome<null>
   keepPreferences(change: Readonly<Record<string, unknown>>): Outcome<null>
   /** Copies the record, checks the copy, and gives it its name; null when it was stopped. */
-  backUp(folder: string, at: Date, signal: AbortSignal): Promise<Outcome<Backup | null>>
+  backUp(place: BackupPlace): Promise<Outcome<Backup | null>>
   /** Follows the chains; null when it was stopped. */
   verify(options: VerifyOptions): Promise<ChainVerification | null>
   /** Brings what stands in the log beside the record into the record itself. What was confirmed is on disk without it. */
@@ -49,27 +69,42 @@ export interface Store {
 }
 
 export function storeOn(db: Database, file: string): Store {
+  const watch = watchFiles(file)
+  const write = writerOn(watch)
   const specs = specsOn(db)
   const builds = buildsOn(db)
-  const { start, append, importEntries, entries } = entriesOn(db, specs, builds)
-  const people = peopleOn(db)
-  const preferences = preferencesOn(db)
+  const { start, append, importEntries, entries } = entriesOn(db, write, specs, builds)
+  const people = peopleOn(db, write)
+  const preferences = preferencesOn(db, write)
+  const witnesses = witnessesOn(db)
+  const rebuild = db.transaction(() => rebuildLists(db))
   return {
     file,
+    bench: benchOf(db),
+    problem: watch.problem,
     start,
     append,
     importEntries,
     entries,
     builds: builds.find,
     countBuilds: builds.count,
+    lastBuild: builds.last,
     build: builds.one,
+    rebuildLists: () => write(() => done(rebuild.immediate())),
+    witnesses: witnesses.all,
+    keepWitness: (witness) =>
+      write(() => {
+        witnesses.keep(witness)
+        return done(null)
+      }),
+    entryOfCode: (code) => entryOfCode(db, code),
     specText: specs.text,
     preferences: preferences.all,
     keepPreferences: preferences.keep,
     people: people.all,
     keepPerson: people.keep,
     removePerson: people.remove,
-    backUp: (folder, at, signal) => makeBackup(db, folder, at, signal),
+    backUp: (place) => makeBackup(db, place),
     verify: (options) => verifyChain(db, options),
     flush: () => void db.pragma('wal_checkpoint(TRUNCATE)'),
     close: () => db.close(),

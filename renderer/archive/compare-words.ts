@@ -1,3 +1,4 @@
+import { isolated } from '../../core/problem/index.ts'
 import type { Comparison } from '../../core/builds/index.ts'
 import { withUnit } from '../../core/quantity/index.ts'
 import { dayAndTime } from '../parts/time.ts'
@@ -66,5 +67,5 @@ function pullText({ reading, verdict, outOfOrder }: Of<'pulls'>): string {
 }
 
 function stepText({ done }: Of<'steps'>): string {
-  return done ? `✓ ${dayAndTime(done.at)}, ${done.person}` : 'not done'
+  return done ? `✓ ${dayAndTime(done.at)}, ${isolated(done.person)}` : 'not done'
 }

@@ -11,6 +11,7 @@ import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { BuildInHand } from './open-build.svelte.ts'
 import { viewsOf, withViews, type FaceViews } from './kept-views.ts'
+import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
 
@@ -50,7 +51,7 @@ export class Bench {
   #problem = $state.raw<ToldProblem | null>(null)
 
   constructor(client: Client) {
-    this.#client = client
+    this.#client = client = watched(client, (problem) => this.#rescue(problem))
     this.rack = new WrenchRack(client)
     this.crew = new Crew(client, {
       name: () => this.#preferences?.person ?? '',

@@ -87,6 +87,7 @@ export class MemoryBuild {
       lastAt: this.#entries.at(-1)!.at,
       flagged: mentions.some(({ kind }) => kind === 'flag'),
       entries: this.#entries.length,
+      fault: null,
     }
   }
 

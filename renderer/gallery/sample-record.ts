@@ -29,19 +29,19 @@ export const sampleBackups: BackupList = {
     name: `record-2026-03-0${9 - index}.db`,
     at: `2026-03-0${9 - index}T17:30:00.000Z`,
     ...{ builds: 14 - index, entries: 2310 - 180 * index, head: '91c4e07f2b5d83aa' },
-    ...{ sizeBytes: 1_480_000, place },
+    ...{ sizeBytes: 1_480_000, place, own: index === 0, broken: 0 },
   })),
   secondFolder: '/media/share/bedplate',
   running: false,
   trouble: null,
 }
 
-/** Walked to its end, with one build that was altered. */
+/** Followed to its end, with one build that was altered. */
 export const sampleVerification: Extract<Verification, { state: 'done' }> = {
   state: 'done',
   build: null,
   at: '2026-03-09T12:00:00.000Z',
-  ...{ builds: 14, entries: 2310, head: '91c4e07f2b5d83aa' },
+  ...{ builds: 14, entries: 2310, head: '91c4e07f2b5d83aa', witnesses: 9, lists: false },
   breaks: [
     {
       build: '2026-007',

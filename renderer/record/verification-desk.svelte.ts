@@ -34,6 +34,13 @@ export class VerificationDesk {
     this.#take(await this.#client.request('verification.stop', {}))
   }
 
+  /** Makes the lists again from the entries, and verifies once more. */
+  async rebuildLists(build: string | null) {
+    const made = await this.#client.request('record.rebuild-lists', {})
+    if (made.ok) return this.start(build)
+    this.#problem = made.problem
+  }
+
   /** Asks no more; the host goes on. */
   leave() {
     clearTimeout(this.#clock)

@@ -1,3 +1,4 @@
+import { isolated } from '../../core/problem/index.ts'
 import type { Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
 import {
@@ -16,7 +17,7 @@ type Stamp = NonNullable<BuildSheet['started']>
 
 /** `2026-03-14 09:05:12, A. Weller`; a dash for what has not happened. */
 export function stampText(stamp: Stamp | null): string {
-  return stamp ? `${dayAndTime(stamp.at)}, ${stamp.person}` : '–'
+  return stamp ? `${dayAndTime(stamp.at)}, ${isolated(stamp.person)}` : '–'
 }
 
 const micrometres = (length: Clearance['least']) => formatNumber(inMicrometres(length), 0)

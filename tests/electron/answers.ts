@@ -18,6 +18,7 @@ export function answersOn(
   given: {
     readonly now: () => Date
     readonly newId: () => string
+    readonly nowMs?: () => number
     readonly engines?: readonly Engine[]
     readonly report?: (line: string) => void
     readonly openedFiles?: OpenedFiles

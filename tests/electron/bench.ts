@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { onTestFinished } from 'vitest'
@@ -11,8 +11,10 @@ export { buildId, fitted, otherBuildId, spec, started } from './sample.ts'
 
 /** A folder of its own for one test, gone after it. */
 export function folder(): string {
-  const made = mkdtempSync(join(tmpdir(), 'bedplate-'))
-  onTestFinished(() => rmSync(made, { recursive: true, force: true }))
+  const around = mkdtempSync(join(tmpdir(), 'bedplate-'))
+  onTestFinished(() => rmSync(around, { recursive: true, force: true }))
+  const made = join(around, 'data') // beside it stands the note that a record was there
+  mkdirSync(made, { mode: 0o700 })
   return made
 }
 

@@ -2,6 +2,7 @@ import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { EngineSpec } from '../../engine/index.ts'
 import { audit } from '../../audit/index.ts'
 import type { BuildEvent } from '../events/events.ts'
+import { isReadableName } from './name-key.ts'
 
 /** What is asked for when a build is begun. Texts come as typed. */
 export interface NewBuild {
@@ -19,7 +20,7 @@ const longest = 80
 
 /**
  * The first event of a build. Refuses `engine-faulty` where `audit` finds a fault in the spec,
- * `build-name-missing`, `person-missing`, `text-too-long`.
+ * `build-name-missing`, `person-missing`, `text-too-long`, `name-unreadable`.
  */
 export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEvent> {
   if (audit(spec).some(({ weight }) => weight === 'fault'))
@@ -29,9 +30,12 @@ export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEven
   const name = asked.name.trim()
   if (name === '') return refused('build-name-missing', {}, 'name')
   if (name.length > longest) return refused('text-too-long', { what: 'name', most: longest }, 'name')
+  if (!isReadableName(name)) return refused('name-unreadable', { what: 'name' }, 'name')
   const serial = asked.serial.trim()
   if (serial.length > longest)
     return refused('text-too-long', { what: 'serial number', most: longest }, 'serial')
+  if (serial !== '' && !isReadableName(serial))
+    return refused('name-unreadable', { what: 'serial number' }, 'serial')
   const { id, revision } = spec
   const { specSha256 } = asked
   return done({
@@ -46,11 +50,13 @@ export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEven
   })
 }
 
-/** The name of who acts, which stands beside every entry. Refuses `person-missing`, `text-too-long`. */
+/** The name of who acts, which stands beside every entry. Refuses `person-missing`, `text-too-long`, `name-unreadable`. */
 export function readPerson(typed: string): Outcome<string> {
   const person = typed.trim()
   if (person === '') return refused('person-missing', {}, 'person')
-  return person.length > longest
-    ? refused('text-too-long', { what: 'name of who acts', most: longest }, 'person')
-    : done(person)
+  if (person.length > longest)
+    return refused('text-too-long', { what: 'name of who acts', most: longest }, 'person')
+  return isReadableName(person)
+    ? done(person)
+    : refused('name-unreadable', { what: 'name of who acts' }, 'person')
 }

@@ -89,7 +89,9 @@ describe('an answer to whatever is asked', () => {
     ['a command with one name too many', { ...good, command: { ...good.command, force: true } }, 'command'],
     ['a name from the prototype', JSON.parse(JSON.stringify(good).replace('{', '{"__proto__":{"x":1},')), ''],
     ['half a character', { ...good, command: { ...good.command, typed: '2 \ud83d' } }, 'command.typed'],
-    ['a text of a thousand pages', { ...good, person: 'a'.repeat(3_000_000) }, 'person'],
+    ['a text of a hundred pages', { ...good, person: 'a'.repeat(300_000) }, 'person'],
+    ['a text of a thousand pages', { ...good, person: 'a'.repeat(3_000_000) }, ''],
+    ['a million values', { ...good, command: { ...good.command, typed: Array(1_000_000).fill(0) } }, ''],
   ])('refuses %s, and says where', async (_, input, path) => {
     const record = await store(folder())
     const { answer, begin } = asking(record)

@@ -9,7 +9,10 @@ import { clock } from '../bench.ts'
 export { engines } from '../answers.ts'
 
 /** Asks the handlers on a store, as a host does; `bugs` are what they threw. */
-export function asking(store: Store, given: { now?: () => Date; engines?: readonly Engine[] } = {}) {
+export function asking(
+  store: Store,
+  given: { now?: () => Date; nowMs?: () => number; engines?: readonly Engine[] } = {},
+) {
   const bugs: string[] = []
   const { answer, stop } = answersOn(store, {
     now: clock(),
@@ -36,5 +39,5 @@ export function asking(store: Store, given: { now?: () => Date; engines?: readon
     })
   const act = (build: string, after: number, command: BuildCommand) =>
     ask('builds.act', { build, after, person: 'Ana Ruiz', command })
-  return { answer, ask, get, begin, act, bugs }
+  return { answer, ask, get, begin, act, bugs, stop }
 }

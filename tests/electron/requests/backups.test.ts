@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { alter } from '../alter.ts'
 import { folder, store } from '../bench.ts'
 import { finishBuild } from '../mechanic.ts'
 import { asking } from './asking.ts'
@@ -25,6 +26,50 @@ describe('backups by themselves', () => {
     }
     expect(days).toEqual(['2026-03-02', '2026-03-02', '2026-03-03', '2026-03-05', '2026-03-05'])
     expect((await get('backups.list', {})).backups).toHaveLength(3)
+  })
+
+  it('are made once a day also beside one that is dated 2039, and by a clock that was set back', async () => {
+    const { now, setTo } = dayClock()
+    const record = await store(folder())
+    const { get, begin } = asking(record, { now })
+    await begin()
+    const inFolder = join(dirname(record.file), 'backups')
+    mkdirSync(inFolder)
+    writeFileSync(join(inFolder, 'bedplate-20390101T120000Z-1-1-f00dfeedf00dfeed.sqlite'), '')
+    const counts: number[] = []
+    for (const day of ['2026-03-02', '2026-03-02', '2039-05-05', '2026-03-03', '2026-03-03', '2026-03-03']) {
+      setTo(day)
+      await get('host.read', {})
+      await expect.poll(async () => (await get('backups.list', {})).running).toBe(false)
+      counts.push((await get('backups.list', {})).backups.length)
+    }
+    expect(counts).toEqual([2, 2, 3, 4, 4, 4])
+    expect((await get('backups.list', {})).backups[0]?.at).toBe('2026-03-03T12:00:00Z')
+  })
+
+  it('go on although a build is broken: marked, told, and beside the last sound one', async () => {
+    const { now, setTo } = dayClock()
+    const record = await store(folder())
+    const first = asking(record, { now })
+    await first.begin()
+    await first.get('backups.make', {})
+    await first.stop()
+    record.close()
+    alter(dirname(record.file), "UPDATE event SET body = replace(body, 'Ferry', 'Fairy')")
+    const { get } = asking(await store(dirname(record.file)), { now })
+    for (const day of ['2026-03-03', '2026-03-04', '2026-03-05', '2026-03-06', '2026-03-07']) {
+      setTo(day)
+      await get('host.read', {})
+      await expect.poll(async () => (await get('backups.list', {})).running).toBe(false)
+    }
+    const { backups, trouble } = await get('backups.list', {})
+    expect(backups.map(({ at, broken }) => [at.slice(0, 10), broken > 0])).toEqual([
+      ['2026-03-07', true],
+      ['2026-03-06', true],
+      ['2026-03-05', true],
+      ['2026-03-02', false],
+    ])
+    expect(trouble?.code).toBe('backup-carries-broken')
   })
 
   it('are none of an empty record', async () => {
@@ -73,7 +118,8 @@ describe('the second folder', () => {
     await begin()
     await get('backups.keep-in', { folder: second })
     const { backups } = await get('backups.make', {})
-    expect(readdirSync(second)).toEqual(backups.map(({ name }) => name))
+    const copies = readdirSync(second).filter((name) => name.endsWith('.sqlite'))
+    expect(copies).toEqual(backups.map(({ name }) => name))
     rmSync(join(dirname(record.file), 'backups', backups[0]?.name ?? ''))
     expect((await get('backups.list', {})).backups).toMatchObject([{ place: 'second-folder' }])
   })
@@ -88,6 +134,21 @@ describe('the second folder', () => {
     const { backups, trouble } = await get('backups.make', {})
     expect(backups).toHaveLength(1)
     expect(trouble?.sentence).toContain('is the disk or the share connected?')
+  })
+
+  it('that several benches share shows this bench’s own first', async () => {
+    const second = folder()
+    for (let bench = 0; bench < 2; bench += 1) {
+      const { get, begin } = asking(await store(folder()))
+      await begin()
+      await get('backups.keep-in', { folder: second })
+      await get('backups.make', {})
+      const { backups } = await get('backups.list', {})
+      expect(backups.map(({ own, place }) => [own, place])).toEqual([
+        [true, 'data-folder'],
+        ...Array.from({ length: bench }, () => [false, 'second-folder']),
+      ])
+    }
   })
 
   it('can be none again', async () => {

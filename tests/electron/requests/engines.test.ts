@@ -1,6 +1,8 @@
-import { copyFileSync, readFileSync, writeFileSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
+import { copyFileSync, mkdirSync, readFileSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { readEngines } from '../../../electron/requests/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
@@ -54,5 +56,46 @@ describe('the engines', () => {
       ['sound', 'skerry-3'],
       ['faulty', 'tern.json'],
     ])
+  })
+})
+
+describe('what is no spec in the folder of the specs', () => {
+  it.each<[string, (file: string) => void, string]>([
+    ['a folder', (file) => mkdirSync(file), 'no file that holds a text'],
+    [
+      'a link to nowhere',
+      (file) => symlinkSync('/nowhere/at/all.json', file),
+      'leads to a file that is not there',
+    ],
+    [
+      'a pipe that nobody writes into',
+      (file) => void spawnSync('mkfifo', [file]),
+      'no file that holds a text',
+    ],
+    [
+      'a text that is not UTF-8',
+      (file) => writeFileSync(file, Buffer.from([0x7b, 0xff, 0x7d])),
+      'not text in UTF-8',
+    ],
+    [
+      'a file of a gigabyte',
+      (file) => {
+        writeFileSync(file, '')
+        truncateSync(file, 1_000_000_000)
+      },
+      'larger than any spec',
+    ],
+  ])('is told in the list, and the others are there: %s', (_, make, words) => {
+    const inFolder = folder()
+    copyFileSync(join(specs, 'skerry-3.json'), join(inFolder, 'skerry-3.json'))
+    make(join(inFolder, 'other.json'))
+    const [bad, good] = readEngines(inFolder)
+    expect(good).toMatchObject({ kind: 'sound', id: 'skerry-3' })
+    expect(bad?.kind === 'faulty' ? bad.faults.map(sentenceOf).join() : '').toContain(words)
+  })
+
+  it('is told when the whole folder is not there', () => {
+    const [only] = readEngines(join(folder(), 'none'))
+    expect(only?.kind === 'faulty' ? only.faults.map(sentenceOf).join() : '').toContain('cannot be read')
   })
 })

@@ -157,7 +157,7 @@ describe('a file that is not an export as it was made', () => {
       const without = Buffer.concat([bytes.subarray(0, at), bytes.subarray(at + 1)])
       const with1 = Buffer.concat([bytes.subarray(0, at), Buffer.from('1'), bytes.subarray(at)])
       for (const spoilt of [changed, without, with1])
-        expect(readExport(spoilt.toString('utf8')).ok, `${at}`).toBe(false)
+        expect((await readExport(spoilt.toString('utf8'))).ok, `${at}`).toBe(false)
     }
   })
 

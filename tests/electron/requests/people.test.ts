@@ -8,7 +8,11 @@ const bo = { id: null, name: 'Bo Lind', role: 'apprentice', by: null } as const
 
 async function shop(...people: readonly Input<'people.keep'>[]) {
   const record = await store(folder())
-  const asked = asking(record)
+  let seconds = 0
+  const asked = asking(record, {
+    nowMs: () => (seconds += 1) * 1000,
+    now: () => new Date('2026-03-02T07:30:00Z'),
+  })
   for (const person of people) await asked.get('people.keep', person)
   const list = await asked.get('people.list', {})
   const idOf = (name: string) => list.find((person) => person.name === name)?.id ?? ''
@@ -84,7 +88,7 @@ describe('a PIN', () => {
     const enter = (pin: string) => ask('people.enter', { who: { person: idOf('Ana Ruiz') }, pin })
     for (let tries = 0; tries < 5; tries += 1) await enter('0000')
     expect(await enter('4711')).toMatchObject({ ok: false, problem: { code: 'pin-wait' } })
-    for (let seconds = 0; seconds < 31; seconds += 1) await enter('4711') // the clock of these tests ticks at each look
+    for (let seconds = 0; seconds < 31; seconds += 1) await enter('4711') // that of the program goes on by a second at each look
     expect((await enter('4711')).ok).toBe(true)
   })
 
@@ -110,6 +114,54 @@ describe('a PIN', () => {
     expect(await get('people.keep', { ...bo, by })).toHaveLength(2)
     expect(await ask('people.remove', { person: by.person, by: null })).toMatchObject({ ok: false })
     expect(await get('people.remove', { person: by.person, by })).toHaveLength(1)
+  })
+})
+
+describe('a name that cannot be told from one with a PIN', () => {
+  it.each(['ana ruiz', 'Ana\u00A0Ruiz', '\u0410na Ruiz', 'Ana\u200B Ruiz', 'ＡＮＡ ＲＵＩＺ', 'Ana Rulz'])(
+    'is no way past it: %j',
+    async (name) => {
+      const { start } = await shop({ ...ana, pin: '4711' })
+      expect(await start(name)).toMatchObject({ ok: false, problem: { code: 'person-not-proven' } })
+    },
+  )
+
+  it('is not put in the list beside it', async () => {
+    const { ask } = await shop(ana)
+    expect(await ask('people.keep', { ...bo, name: 'АNA RUIZ' })).toMatchObject({
+      ok: false,
+      problem: { code: 'person-twice' },
+    })
+  })
+
+  it('is not somebody else who looks at the work', async () => {
+    const asked = asking(await store(folder()))
+    await asked.get('people.keep', ana)
+    const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'ana ruiz', apprentice: true }
+    const { line } = await asked.get('builds.start', start)
+    const act = (after: number, command: Input<'builds.act'>['command']) =>
+      asked.ask('builds.act', { build: line.id, after, person: 'ANA RUIZ', command })
+    await act(1, { type: 'note-marks', step: 'case-marks', typed: '1 1 1 1' })
+    await act(2, { type: 'note-marks', step: 'crank-marks', typed: 'F G G H' })
+    await act(3, { type: 'choose-shells', step: 'choose-mains', others: [] })
+    expect(await act(4, { type: 'confirm-step', step: 'choose-mains', second: 'Ana Ruiz' })).toMatchObject({
+      ok: false,
+      problem: { code: 'second-is-first' },
+    })
+  })
+})
+
+describe('the list of people', () => {
+  it('takes twenty changes at once, one after the other', async () => {
+    const { ask, get, bugs } = await shop()
+    const answers = await Promise.all(
+      Array.from({ length: 20 }, () => ask('people.keep', { ...ana, pin: '4711', badge: 'A-1' })),
+    )
+    expect(answers.filter(({ ok }) => ok)).toHaveLength(1)
+    for (const answer of answers)
+      if (!answer.ok) expect(['person-twice', 'people-guarded']).toContain(answer.problem.code)
+    expect(await get('people.list', {})).toHaveLength(1)
+    expect(bugs).toEqual([])
   })
 })
 

@@ -185,3 +185,72 @@ describe('a start that cannot go on', () => {
     expect(readFileSync(file)).toEqual(readFileSync(copy))
   })
 })
+
+describe('a record that is taken away while the program runs', () => {
+  async function takenAway() {
+    const inFolder = folder()
+    const asked = await started(inFolder)
+    await asked.get('builds.start', ferry)
+    rmSync(inFolder, { recursive: true })
+    return { inFolder, ...asked }
+  }
+
+  it('is told at the next press and at the next sign of life, and by the doctor', async () => {
+    const { get, ask } = await takenAway()
+    const refusal = { code: 'record-not-in-place' }
+    expect(await ask('builds.start', ferry)).toMatchObject({ ok: false, problem: refusal })
+    expect((await get('host.read', {})).problem).toMatchObject(refusal)
+    expect((await get('host.doctor', {})).find(({ subject }) => subject === 'record')).toMatchObject({
+      state: 'bad',
+    })
+  })
+
+  it('is written out of memory into another folder', async () => {
+    const { get } = await takenAway()
+    const elsewhere = folder()
+    const { file, builds, entries } = await get('record.copy', { folder: elsewhere })
+    expect({ builds, entries }).toEqual({ builds: 1, entries: 1 })
+    const db = new Database(file, { readonly: true })
+    expect(db.prepare('SELECT name FROM build').pluck().get()).toBe('Ferry')
+    db.close()
+  })
+
+  it('is written among the backups, put in place from there, and goes on', async () => {
+    const { get, ask } = await takenAway()
+    await get('record.copy', { folder: null })
+    const [backup] = (await get('backups.list', {})).backups
+    await get('backups.restore', { name: backup?.name ?? '' })
+    expect((await get('host.read', {})).problem).toBeNull()
+    expect((await get('builds.list', {})).map(({ name }) => name)).toEqual(['Ferry'])
+    expect((await ask('builds.start', ferry)).ok).toBe(true)
+  })
+
+  it('is missed at the next start, which begins an empty one only when it is asked to', async () => {
+    const { inFolder, close } = await takenAway()
+    await close()
+    const { get, ask } = await started(inFolder)
+    expect((await get('host.read', {})).problem).toMatchObject({ code: 'record-missing' })
+    expect((await ask('builds.start', ferry)).ok).toBe(false)
+    await get('record.begin-empty', {})
+    expect((await get('host.read', {})).problem).toBeNull()
+    expect(await get('builds.list', {})).toEqual([])
+    expect(await ask('record.begin-empty', {})).toMatchObject({ ok: false })
+  })
+
+  it('has its backups found in the second folder, although nothing of the data folder is left', async () => {
+    const inFolder = folder()
+    const second = folder()
+    const first = await started(inFolder)
+    await first.get('builds.start', ferry)
+    await first.get('backups.keep-in', { folder: second })
+    await first.get('backups.make', {})
+    await first.close()
+    rmSync(inFolder, { recursive: true })
+    const { get } = await started(inFolder)
+    const { backups, secondFolder } = await get('backups.list', {})
+    expect(secondFolder).toBe(second)
+    expect(backups).toMatchObject([{ own: true, place: 'second-folder', builds: 1 }])
+    await get('backups.restore', { name: backups[0]?.name ?? '' })
+    expect((await get('builds.list', {})).map(({ name }) => name)).toEqual(['Ferry'])
+  })
+})

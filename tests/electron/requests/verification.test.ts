@@ -1,7 +1,5 @@
-import { join } from 'node:path'
-import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
-import { recordName } from '../../../electron/store/index.ts'
+import { alter } from '../alter.ts'
 import { append, buildId, fitted, folder, otherBuildId, startBuild, store } from '../bench.ts'
 import { asking } from './asking.ts'
 
@@ -17,15 +15,7 @@ async function recordWith(change: string) {
   )
   startBuild(record, otherBuildId)
   record.close()
-  const db = new Database(join(inFolder, recordName))
-  const guards = db.prepare("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'").all() as {
-    name: string
-    sql: string
-  }[]
-  for (const { name } of guards) db.exec(`DROP TRIGGER ${name}`)
-  db.exec(change)
-  for (const { sql } of guards) db.exec(sql)
-  db.close()
+  alter(inFolder, change)
   return asking(await store(inFolder))
 }
 
@@ -57,10 +47,57 @@ describe('verifying the archive', () => {
     ['a missing entry', 'DELETE FROM event WHERE seq = 7', 'Entry 7'],
     ['all entries missing', `DELETE FROM event WHERE build = '${buildId}'`, 'Entry 1'],
     ['an altered spec', "UPDATE spec SET text = text || ' '", 'spec'],
+    [
+      'a build that is said to be finished',
+      `UPDATE build SET finished = 1 WHERE id = '${buildId}'`,
+      'finished',
+    ],
+    [
+      'a build that is said not to count',
+      `UPDATE build SET voided = 1 WHERE id = '${buildId}'`,
+      'whether it counts',
+    ],
+    ['another name in the list', `UPDATE build SET name = 'Yacht' WHERE id = '${buildId}'`, 'its name'],
+    ['another serial number', `UPDATE build SET serial = 'F-202' WHERE id = '${buildId}'`, 'serial number'],
   ])('finds %s', async (_, change, words) => {
     const { breaks } = await verified(change)
     expect(breaks[0]?.problem.sentence).toContain(words)
     expect(breaks[0]?.number).toMatch(/^2026-00[12]$/)
+  })
+
+  it('finds a build that was removed whole, by its number', async () => {
+    const gone = [`DELETE FROM event WHERE build = '${buildId}'`, `DELETE FROM build WHERE id = '${buildId}'`]
+    const { breaks } = await verified(gone.join(';'))
+    expect(breaks.map(({ problem }) => problem.sentence).join()).toContain('2026-001 was given')
+  })
+
+  it('finds a build that the list has lost, by the name its first entry gave it', async () => {
+    const { breaks, lists } = await verified(`DELETE FROM build WHERE id = '${buildId}'`)
+    expect(lists).toBe(true)
+    expect(breaks[0]).toMatchObject({
+      build: buildId,
+      number: 'Ferry, port engine, F-201',
+      problem: { code: 'build-unlisted' },
+    })
+  })
+
+  it('makes the lists again from the entries, and finds nothing more', async () => {
+    const { get } = await recordWith(
+      [
+        `UPDATE build SET name = 'Yacht', finished = 1, voided = 1 WHERE id = '${buildId}'`,
+        `DELETE FROM build WHERE id = '${otherBuildId}'`,
+        'DELETE FROM mention',
+      ].join(';'),
+    )
+    expect(await get('record.rebuild-lists', {})).toEqual({ changed: 2 })
+    await get('verification.start', { build: null })
+    await expect.poll(async () => (await get('verification.read', {})).state).toBe('done')
+    expect(await get('verification.read', {})).toMatchObject({ breaks: [], builds: 2, lists: false })
+    expect((await get('builds.list', {})).map(({ name, finished }) => [name, finished])).toEqual([
+      ['Ferry, port engine', false],
+      ['Ferry, port engine', false],
+    ])
+    expect(await get('record.rebuild-lists', {})).toEqual({ changed: 0 })
   })
 
   it('looks at one build alone where one is named', async () => {

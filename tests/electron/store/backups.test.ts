@@ -1,18 +1,32 @@
 import { createHash } from 'node:crypto'
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import {
+  chmodSync,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
-import { backupName, outlived, readBackupName } from '../../../electron/store/backup-name.ts'
+import { backupName, newerFirst, outlived, readBackupName } from '../../../electron/store/backup-name.ts'
 import type { BackupName } from '../../../electron/store/backup-name.ts'
-import { checkRecord, makeBackup } from '../../../electron/store/backups.ts'
-import { migrate } from '../../../electron/store/schema.ts'
+import { checkRecord } from '../../../electron/store/backups.ts'
 import { backupsIn, copyBackup, openStore, recordName, restoreRecord } from '../../../electron/store/index.ts'
-import { connect } from '../../../electron/store/sqlite.ts'
+import type { Store } from '../../../electron/store/index.ts'
+import { alter } from '../alter.ts'
 import { append, buildId, clock, fitted, folder, otherBuildId, startBuild, store, value } from '../bench.ts'
 
 const at = new Date('2026-04-19T08:15:02.500Z')
 const going = new AbortController().signal
+const bench = '0123456789ab'
+
+function backUp(record: Store, into: string, signal: AbortSignal) {
+  return record.backUp({ folder: into, at, after: 0, rotate: true, signal })
+}
 
 /** A record of two builds, of three entries and of one. */
 async function twoBuilds() {
@@ -28,15 +42,35 @@ describe('the name of a backup', () => {
   const head = 'f00dfeed'.repeat(8)
 
   it('says when, how many builds and entries, and the head code', () => {
-    const name = backupName(at, { builds: 12, entries: 214, head })
-    expect(name).toBe('bedplate-20260419T081502Z-12-214-f00dfeedf00dfeed.sqlite')
+    const name = backupName(at, { bench, sequence: 7 }, { builds: 12, entries: 214, head, broken: 0 })
+    expect(name).toBe('bedplate-0123456789ab-000007-20260419T081502Z-12-214-f00dfeedf00dfeed.sqlite')
     expect(readBackupName(name)).toEqual({
       name,
+      bench,
+      sequence: 7,
       at: '2026-04-19T08:15:02Z',
       builds: 12,
       entries: 214,
       head: 'f00dfeedf00dfeed',
+      broken: 0,
     })
+  })
+
+  it('says what was not sound in it', () => {
+    const found = { builds: 2, entries: 4, head, broken: 3 }
+    const name = backupName(at, { bench, sequence: 1 }, found)
+    expect(name).toMatch(/-broken3\.sqlite$/)
+    expect(readBackupName(name)).toMatchObject({ broken: 3 })
+  })
+
+  it('of an earlier version has no bench, and counts as older than any that has', () => {
+    const old = readBackupName('bedplate-20390101T081502Z-12-214-f00dfeedf00dfeed.sqlite')
+    const now = readBackupName(
+      backupName(at, { bench, sequence: 1 }, { builds: 1, entries: 1, head, broken: 0 }),
+    )
+    if (old === null || now === null) throw new Error('a name cannot be read')
+    expect(old).toMatchObject({ bench: null, sequence: 0 })
+    expect([old, now].sort(newerFirst)).toEqual([now, old])
   })
 
   it.each([
@@ -53,7 +87,7 @@ describe('the name of a backup', () => {
 describe('a backup', () => {
   it('is the record as it was, verified before it counts', async () => {
     const { record, backups } = await twoBuilds()
-    const made = value(await record.backUp(backups, at, going))
+    const made = value(await backUp(record, backups, going))
     expect(made).toMatchObject({ at: '2026-04-19T08:15:02Z', builds: 2, entries: 4 })
     expect(readdirSync(backups)).toEqual([made?.name])
     append(record, 3, [fitted('later')])
@@ -64,7 +98,7 @@ describe('a backup', () => {
 
   it('has a code that anybody can compute from the heads of the builds in it', async () => {
     const { record, backups } = await twoBuilds()
-    const made = value(await record.backUp(backups, at, going))
+    const made = value(await backUp(record, backups, going))
     const lines = [buildId, otherBuildId].map((build) => {
       const entries = record.entries(build)
       return `${build} ${entries.length} ${entries.at(-1)?.sha256}\n`
@@ -75,14 +109,14 @@ describe('a backup', () => {
 
   it('is for its owner alone', async () => {
     const { record, backups } = await twoBuilds()
-    const made = value(await record.backUp(backups, at, going))
+    const made = value(await backUp(record, backups, going))
     expect(statSync(backups).mode & 0o777).toBe(0o700)
     expect(statSync(made?.file ?? '').mode & 0o777).toBe(0o600)
   })
 
   it('takes in what is added while it is made, whole or not at all', async () => {
     const { record, backups } = await twoBuilds()
-    const making = record.backUp(backups, at, going)
+    const making = backUp(record, backups, going)
     for (let after = 3; after < 60; after += 1) {
       append(record, after, [fitted(`part-${after}`)])
       if (after % 10 === 0) await new Promise((resolve) => setImmediate(resolve))
@@ -91,22 +125,22 @@ describe('a backup', () => {
     expect((await checkRecord(backupsIn(backups)[0]?.file ?? '', going)).ok).toBe(true)
   })
 
-  it('of a record with an altered entry does not count, and the ones before it stay', async () => {
-    const { record, backups } = await twoBuilds()
-    const good = value(await record.backUp(backups, at, going))
-    const db = connect(join(folder(), 'altered.sqlite'))
-    migrate(db)
-    db.exec("INSERT INTO event VALUES ('a', 1, '{}', 'not its hash')")
-    const outcome = await makeBackup(db, backups, new Date('2026-04-20T08:15:02Z'), going)
-    expect(outcome).toMatchObject({ ok: false })
-    db.close()
-    expect(readdirSync(backups)).toEqual([good?.name])
+  it('of a record with an altered entry is kept too, marked, beside the sound ones', async () => {
+    const { inFolder, record, backups } = await twoBuilds()
+    const good = value(await backUp(record, backups, going))
+    record.close()
+    alter(inFolder, "UPDATE event SET body = replace(body, 'crank', 'cranK') WHERE seq = 2")
+    const again = await store(inFolder)
+    for (let day = 0; day < 20; day += 1) value(await backUp(again, backups, going))
+    const names = backupsIn(backups)
+    expect(names.filter(({ broken }) => broken === 0).map(({ name }) => name)).toEqual([good?.name])
+    expect(names.filter(({ broken }) => broken === 1)).toHaveLength(3)
   })
 
   it('that is stopped leaves nothing behind', async () => {
     const { record, backups } = await twoBuilds()
     const stop = new AbortController()
-    const making = record.backUp(backups, at, stop.signal)
+    const making = backUp(record, backups, stop.signal)
     stop.abort()
     expect(value(await making)).toBeNull()
     expect(readdirSync(backups)).toEqual([])
@@ -115,7 +149,7 @@ describe('a backup', () => {
   it('in a folder that cannot be made is refused in words', async () => {
     const { inFolder, record } = await twoBuilds()
     writeFileSync(join(inFolder, 'taken'), '')
-    const outcome = await record.backUp(join(inFolder, 'taken'), at, going)
+    const outcome = await backUp(record, join(inFolder, 'taken'), going)
     expect(outcome).toMatchObject({ ok: false, problem: { code: 'backup-not-saved' } })
   })
 })
@@ -124,7 +158,7 @@ describe('the second copy of a backup', () => {
   it('is the same bytes under the same name', async () => {
     const { record, backups } = await twoBuilds()
     const second = folder()
-    const made = value(await record.backUp(backups, at, going))
+    const made = value(await backUp(record, backups, going))
     if (made === null) throw new Error('no backup was made')
     value(await copyBackup(made, second))
     expect(readdirSync(second)).toEqual([made.name])
@@ -133,7 +167,7 @@ describe('the second copy of a backup', () => {
 
   it('on a disk that is not there is told, and nothing is left of it', async () => {
     const { record, backups } = await twoBuilds()
-    const made = value(await record.backUp(backups, at, going))
+    const made = value(await backUp(record, backups, going))
     if (made === null) throw new Error('no backup was made')
     const gone = join(folder(), 'stick')
     const outcome = await copyBackup(made, gone)
@@ -142,11 +176,40 @@ describe('the second copy of a backup', () => {
   })
 })
 
+describe('several benches that share a second folder', () => {
+  it('keep their own backups, however many the others make', async () => {
+    const shared = folder()
+    const [first, second] = [await twoBuilds(), await twoBuilds()]
+    const own = value(await backUp(first.record, first.backups, going))
+    if (own !== null) value(await copyBackup(own, shared))
+    for (let made = 0; made < 15; made += 1) {
+      const other = value(await backUp(second.record, second.backups, going))
+      if (other !== null) value(await copyBackup(other, shared))
+    }
+    const there = backupsIn(shared)
+    expect(there.filter((each) => each.bench === first.record.bench)).toHaveLength(1)
+    expect(there.filter((each) => each.bench === second.record.bench)).toHaveLength(12)
+  })
+
+  it('never take away what an earlier version put there without a name of its bench', async () => {
+    const shared = folder()
+    const old = 'bedplate-20240419T081502Z-1-1-f00dfeedf00dfeed.sqlite'
+    writeFileSync(join(shared, old), '')
+    const { record, backups } = await twoBuilds()
+    for (let made = 0; made < 15; made += 1) {
+      const other = value(await backUp(record, backups, going))
+      if (other !== null) value(await copyBackup(other, shared))
+    }
+    expect(readdirSync(shared)).toContain(old)
+  })
+})
+
 describe('backups that have outlived themselves', () => {
   function daily(from: string, days: number): BackupName[] {
     return Array.from({ length: days }, (_, day) => {
       const made = new Date(Date.parse(from) + day * 86_400_000)
-      const read = readBackupName(backupName(made, { builds: 1, entries: day, head: 'a'.repeat(64) }))
+      const found = { builds: 1, entries: day, head: 'a'.repeat(64), broken: 0 }
+      const read = readBackupName(backupName(made, { bench, sequence: day + 1 }, found))
       if (read === null) throw new Error('the name cannot be read')
       return read
     })
@@ -168,6 +231,18 @@ describe('backups that have outlived themselves', () => {
     ])
   })
 
+  it('go by their number, whatever the clock said when they were made', () => {
+    const all = daily('2026-01-01T08:00:00Z', 40)
+    const wrong = daily('2039-01-01T08:00:00Z', 1).map((each) => ({ ...each, sequence: 0 }))
+    expect(outlived([...all, ...wrong]).length).toBe(40 - 12)
+    expect(outlived(all.map((each) => ({ ...each, at: '2026-03-02T07:30:00Z' })))).toEqual(
+      all
+        .slice(0, 28)
+        .reverse()
+        .map((each) => ({ ...each, at: '2026-03-02T07:30:00Z' })),
+    )
+  })
+
   it('leave two years of months', () => {
     const all = daily('2020-01-01T08:00:00Z', 2000)
     expect(all.length - outlived(all).length).toBe(12 + 23)
@@ -177,17 +252,46 @@ describe('backups that have outlived themselves', () => {
 describe('restoring a backup', () => {
   it('puts the record as it was then, and keeps the present file', async () => {
     const { inFolder, record, backups } = await twoBuilds()
-    const made = value(await record.backUp(backups, at, going))
+    const made = value(await backUp(record, backups, going))
     append(record, 3, [fitted('later')])
     record.close()
     const present = readFileSync(join(inFolder, recordName))
     const kept = value(await restoreRecord(inFolder, made?.file ?? '', new Date('2026-04-20T06:00:00Z')))
-    expect(kept).toBe('kept-20260420T060000Z.sqlite')
+    expect(kept).toMatch(/^kept-20260420T060000Z-[0-9a-f-]{36}\.sqlite$/)
     expect(readFileSync(join(inFolder, kept ?? ''))).toEqual(present)
     const restored = await store(inFolder)
     expect(restored.entries(buildId)).toHaveLength(3)
     expect(append(restored, 3, [fitted('again')]).ok).toBe(true)
     expect(backupsIn(backups)).toHaveLength(1)
+  })
+
+  it('again and again within a second keeps each file that was there', async () => {
+    const { inFolder, record, backups } = await twoBuilds()
+    const made = value(await backUp(record, backups, going))
+    record.close()
+    for (let round = 0; round < 6; round += 1) {
+      const before = await store(inFolder)
+      append(before, 3, [fitted(`later-${round}`)])
+      before.close()
+      value(await restoreRecord(inFolder, made?.file ?? '', at))
+    }
+    const kept = readdirSync(inFolder).filter((name) => name.startsWith('kept-'))
+    const lasts = kept.map((name) => {
+      const db = new Database(join(inFolder, name), { readonly: true })
+      const body = db.prepare<[], string>('SELECT body FROM event WHERE seq = 4').pluck().get() ?? ''
+      db.close()
+      return /later-\d/.exec(body)?.[0]
+    })
+    expect(lasts.sort()).toEqual(Array.from({ length: 6 }, (_, round) => `later-${round}`))
+  })
+
+  it('of another bench under the name of this one is refused', async () => {
+    const { inFolder, record, backups } = await twoBuilds()
+    const made = value(await backUp(record, backups, going))
+    record.close()
+    const renamed = join(folder(), (made?.name ?? '').replace(/[0-9a-f]{12}/, bench))
+    copyFileSync(made?.file ?? '', renamed)
+    expect(await restoreRecord(inFolder, renamed, at)).toMatchObject({ ok: false })
   })
 
   it.each([
@@ -213,7 +317,7 @@ describe('restoring a backup', () => {
     ],
   ])('that is %s is refused, and the record stays', async (_, spoil) => {
     const { inFolder, record, backups } = await twoBuilds()
-    const good = value(await record.backUp(backups, at, going))
+    const good = value(await backUp(record, backups, going))
     record.close()
     const present = readFileSync(join(inFolder, recordName))
     const bad = join(folder(), 'bad.sqlite')
@@ -221,14 +325,14 @@ describe('restoring a backup', () => {
     const outcome = await restoreRecord(inFolder, bad, at)
     expect(outcome).toMatchObject({ ok: false, problem: { code: 'backup-unusable' } })
     expect(readFileSync(join(inFolder, recordName))).toEqual(present)
-    expect(readdirSync(inFolder).sort()).toEqual(['backups', recordName])
+    expect(readdirSync(inFolder).sort()).toEqual(['backups', recordName, 'record-note.json'])
   })
 
   it('into a folder that lost its record is what such a folder asks for', async () => {
     const inFolder = folder()
     const backups = join(inFolder, 'backups')
     const elsewhere = await twoBuilds()
-    value(await elsewhere.record.backUp(backups, at, going))
+    value(await backUp(elsewhere.record, backups, going))
     expect(await openStore(inFolder, clock())).toMatchObject({
       ok: false,
       problem: { code: 'record-missing' },
@@ -241,7 +345,7 @@ describe('restoring a backup', () => {
   it('behind a folder that cannot be written is refused in words', async ({ skip }) => {
     if (process.getuid?.() === 0) skip('root may write everywhere; .ci/run runs it as an ordinary user')
     const { record, backups } = await twoBuilds()
-    const made = value(await record.backUp(backups, at, going))
+    const made = value(await backUp(record, backups, going))
     const locked = join(folder(), 'locked')
     mkdirSync(locked)
     chmodSync(locked, 0o500)

@@ -49,12 +49,14 @@ describe('what the record needs of SQLite', () => {
     const tables = db.pragma('table_list') as { name: string; schema: string; strict: number }[]
     const own = tables.filter(({ name, schema }) => schema === 'main' && !name.startsWith('sqlite_'))
     expect(own.map(({ name, strict }) => [name, strict]).sort()).toEqual([
+      ['bench', 1],
       ['build', 1],
       ['event', 1],
       ['mention', 1],
       ['person', 1],
       ['preference', 1],
       ['spec', 1],
+      ['witness', 1],
     ])
     db.close()
   })

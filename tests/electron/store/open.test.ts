@@ -167,6 +167,6 @@ describe('the record', () => {
     const inFolder = folder()
     const opened = await store(inFolder)
     opened.close()
-    expect(readdirSync(inFolder)).toEqual([recordName])
+    expect(readdirSync(inFolder)).toEqual([recordName, 'record-note.json'])
   })
 })

@@ -15,6 +15,8 @@ const one: BackupList = {
       head: '91c4e07f2b5d83aa',
       sizeBytes: 90_000,
       place: 'data-folder',
+      own: true,
+      broken: 0,
     },
   ],
   secondFolder: null,

@@ -13,6 +13,8 @@ const whole = {
   builds: 14,
   entries: 2310,
   head: '91c4e07f2b5d83aa',
+  witnesses: 0,
+  lists: false,
   breaks: [],
 } as const satisfies Verification
 
@@ -84,6 +86,10 @@ describe('what a verification found', () => {
   it.each([
     [whole, '✓ 14 builds with 2310 entries: each is as it was confirmed.'],
     [{ ...whole, build: lineOf(1).id, entries: 1 }, '✓ 1 entry: each is as it was confirmed.'],
+    [
+      { ...whole, witnesses: 9 },
+      '✓ 14 builds with 2310 entries: each is as it was confirmed. 9 head codes that were given out are theirs still.',
+    ],
     [{ ...whole, breaks: [broken(1), broken(1)] }, '! 1 of 14 builds is not as confirmed.'],
     [{ ...whole, breaks: [broken(1), broken(2)] }, '! 2 of 14 builds are not as confirmed.'],
     [{ ...whole, build: lineOf(1).id, breaks: [broken(1)] }, '! This build is not as it was confirmed.'],

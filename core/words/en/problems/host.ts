@@ -32,7 +32,7 @@ export const hostWords = {
   'record-schema-altered': ({ file }: AtFile) =>
     `The tables of the record ${file} were altered by something other than Bedplate, so its guards cannot be relied on. It was left as it is. Restore a backup.`,
   'record-missing': ({ file }: AtFile) =>
-    `The record ${file} is gone, but backups of it are there. Restore one; or, to begin again, move the folder with the backups away.`,
+    `The record ${file} is gone, though there was one here. Put it back, or restore a backup. Begin with an empty record only if what was in it is not wanted any more.`,
   'record-being-replaced': (_: None) => 'A backup is being put in place. Wait a moment, then do it again.',
   'pdf-by-browser': (_: None) =>
     'In a browser window the browser makes the PDF: print, and choose “Save as PDF” as the printer.',

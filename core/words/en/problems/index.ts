@@ -7,6 +7,7 @@ import { tighteningWords } from './tightening.ts'
 import { wrenchWords } from './wrench.ts'
 import { buildWords } from './build.ts'
 import { hostWords } from './host.ts'
+import { recordWords } from './record.ts'
 
 /**
  * Every sentence that tells a person of an expected fault, by code. Each says what happened, to which part, and what to
@@ -22,4 +23,5 @@ export const problems = {
   ...wrenchWords,
   ...buildWords,
   ...hostWords,
+  ...recordWords,
 }

@@ -1,0 +1,123 @@
+import type { BearingEvent } from '../events/bearing-events.ts'
+import type { BuildCommand } from './commands.ts'
+import type { BuildEvent } from '../events/events.ts'
+
+/**
+ * The command that an event must have followed from, as far as the event tells; null for the first entry of a build, and
+ * for what only ever follows together with something else.
+ */
+export function commandOf(event: BuildEvent): BuildCommand | null {
+  switch (event.type) {
+    case 'build-started':
+    case 'pass-repeated':
+      return null
+    case 'marks-noted':
+      return { type: 'note-marks', step: event.step, typed: event.typed }
+    case 'shells-chosen': {
+      const others = event.choices.map(({ position, half, grade, reason }) => ({
+        position,
+        half,
+        grade,
+        reason: reason ?? 'As it was proposed',
+      }))
+      return { type: 'choose-shells', step: event.step, others }
+    }
+    case 'half-fitted':
+      return { type: 'fit-half', step: event.step, position: event.position, half: event.half }
+    case 'half-taken-out': {
+      const { step, position, half, reason } = event
+      return { type: 'take-out-half', step, position, half, reason }
+    }
+    case 'part-fitted':
+      return { type: 'fit-part', step: event.step }
+    case 'part-taken-out':
+      return { type: 'take-out-part', step: event.step, reason: event.reason }
+    case 'bead-laid':
+      return { type: 'lay-bead', step: event.step }
+    case 'bead-wiped-off':
+      return { type: 'wipe-off-bead', step: event.step, reason: event.reason }
+    case 'check-answered': {
+      const { step, verdict, reading, note } = event
+      return { type: 'answer-check', step, good: verdict === 'good', reading: reading?.typed ?? null, note }
+    }
+    case 'step-confirmed':
+      return { type: 'confirm-step', step: event.step, second: event.second }
+    case 'step-sent-back':
+      return { type: 'send-back-step', step: event.step, second: event.second, reason: event.reason }
+    case 'build-finished':
+      return { type: 'finish-build' }
+    case 'build-amended':
+      return { type: 'amend-build', text: event.text, reason: event.reason }
+    case 'build-voided':
+      return { type: 'void-build', reason: event.reason }
+    case 'readings-noted':
+    case 'readings-withdrawn':
+    case 'undersize-declared':
+    case 'basis-decided':
+    case 'shells-pinned':
+    case 'shells-released':
+    case 'tray-noted':
+    case 'thread-read':
+      return bearingCommandOf(event)
+    default:
+      return null
+  }
+}
+
+function bearingCommandOf(event: BearingEvent): BuildCommand {
+  switch (event.type) {
+    case 'readings-noted': {
+      const { step, position, part, partTemperature, gaugeTemperature, uncertainty } = event
+      const cells = event.cells.map((plane) => plane.map(({ typed, unit }) => ({ typed, unit })))
+      return {
+        type: 'note-readings',
+        step,
+        position,
+        part,
+        cells,
+        partTemperature: partTemperature.typed,
+        gaugeTemperature: gaugeTemperature?.typed ?? '',
+        uncertainty: uncertainty?.typed ?? '',
+      }
+    }
+    case 'readings-withdrawn': {
+      const { step, position, part, reason } = event
+      return { type: 'withdraw-readings', step, position, part, reason }
+    }
+    case 'undersize-declared': {
+      const { step, positions, undersize, reason } = event
+      return {
+        type: 'declare-undersize',
+        step,
+        positions,
+        undersize,
+        ...(reason !== undefined && { reason }),
+      }
+    }
+    case 'basis-decided': {
+      const { step, position, by, reason } = event
+      return { type: 'decide-basis', step, position, by, reason }
+    }
+    case 'shells-pinned': {
+      const { step, position, upper, lower, reason } = event
+      return { type: 'pin-shells', step, position, upper, lower, reason }
+    }
+    case 'shells-released':
+      return { type: 'release-shells', step: event.step, position: event.position }
+    case 'tray-noted': {
+      const lines = event.lines.map(({ count, wall, ...line }) => ({
+        ...line,
+        count: String(count),
+        wall: wall === null ? ({ typed: '', unit: 'mm' } as const) : { typed: wall.typed, unit: wall.unit },
+      }))
+      return { type: 'note-tray', step: event.step, halves: event.halves, lines }
+    }
+    case 'thread-read': {
+      const { step, position, width, cardStep } = event
+      const cell = ({ typed, unit }: typeof width) => ({ typed, unit })
+      return { type: 'read-thread', step, position, width: cell(width), cardStep: cell(cardStep) }
+    }
+    default:
+      return event satisfies never
+  }
+}

@@ -1,0 +1,40 @@
+/**
+ * Letters and digits that look like a Latin one, by what they look like: those of Unicode 15 whose skeleton by Unicode
+ * Technical Standard 39, section 4, is a single Latin letter or digit, in either case, after NFKC and folding of case. `l`
+ * and `1` look like `i`, and `0` like `o`. (As ICU 72 computes skeletons.)
+ */
+export const looksLike: Readonly<Record<string, string>> = {
+  2: 'ƨϩᒿ\u{a645}\u{a6ef}\u{a75b}',
+  3: 'ȝɜʒзӡ\u{2ccd}\u{a76b}\u{118ca}\u{16f3b}\u{1d206}',
+  4: 'Ꮞ\u{118cf}',
+  5: '\u{118db}',
+  6: 'бᏮ\u{2cd3}',
+  7: '\u{104fa}\u{1d212}',
+  8: 'ȣ৪੪\u{1031a}\u{1e8cb}',
+  9: '৭੧୨൭\u{2ccb}\u{a76f}\u{118cc}\u{118d6}',
+  a: 'ɑαаᎪᗅ\u{237a}\u{a4ee}\u{102a0}\u{16f40}',
+  b: 'ƅβвьᏏᏴᑲᖯᗷ\u{a4d0}\u{a7b5}\u{10282}\u{102a1}\u{10301}',
+  c: 'сᏟᴄ\u{2ca5}\u{a4da}\u{102a2}\u{10302}\u{1043d}\u{1051c}\u{118e9}\u{118f2}\u{1f74c}',
+  d: 'ԁᎠᏧᑯᗞᗪ\u{a4d2}\u{a4d3}',
+  e: 'εеҽᎬ\u{212e}\u{22ff}\u{2d39}\u{a4f0}\u{ab32}\u{10286}\u{118c6}\u{118ce}',
+  f: 'ϝքᖴẝ\u{a4dd}\u{a799}\u{ab35}\u{10287}\u{102a5}\u{10525}\u{118c2}\u{1d213}',
+  g: 'ƍɡԍցᏀᏳᶃ\u{a4d6}',
+  h: 'ηнһհᎻᏂᕼ\u{2c8f}\u{a4e7}\u{102cf}',
+  i: 'ıǀɩɪιіӏ\u{5c0}\u{5d5}\u{5df}\u{627}١۱\u{7ca}ᎥᏞᒪᛁ\u{2223}\u{2373}\u{23fd}\u{2502}\u{2c93}\u{2cd1}\u{2d4f}\u{a4e1}\u{a4f2}\u{a647}\u{1028a}\u{10309}\u{10320}\u{10443}\u{10526}\u{118c3}\u{118d2}\u{16f16}\u{16f28}\u{1d22a}\u{1e8c7}',
+  j: 'ʝϳјᎫᒍ\u{a4d9}',
+  k: 'κкᏦᛕ\u{2c95}\u{a4d7}\u{10518}',
+  m: 'μϻмᎷᗰᛖ\u{2c99}\u{a4df}\u{102b0}\u{10311}',
+  n: 'ոռ\u{2c9b}\u{a4e0}\u{10513}',
+  o: 'οσоօ\u{5e1}\u{647}٥\u{6be}\u{6c1}\u{6d5}۵\u{7c0}०০੦૦ଠ୦௦౦೦ഠ൦๐໐ဝ၀ჿዐᴏᴑ\u{2c9f}\u{2d54}\u{3007}\u{a4f3}\u{ab3d}\u{10292}\u{102ab}\u{1042c}\u{104ea}\u{10516}\u{114d0}\u{118c8}\u{118d5}\u{118d7}\u{118e0}',
+  p: 'ρрᏢᑭ\u{2374}\u{2ca3}\u{a4d1}\u{10295}',
+  q: 'ԛգզ\u{2d55}',
+  r: 'ʀгᎡᎱᏒᖇᴦ\u{2c85}\u{a4e3}\u{ab47}\u{ab48}\u{104dc}\u{16f35}\u{1d216}',
+  s: 'ƽѕտᏕᏚ\u{a4e2}\u{a731}\u{10296}\u{10448}\u{118c1}\u{16f3a}',
+  t: 'τтᎢ\u{22a4}\u{27d9}\u{2ca7}\u{a4d4}\u{10297}\u{102b1}\u{10315}\u{16f0a}\u{1f768}',
+  u: 'ʋսሀᑌᴜ\u{222a}\u{22c3}\u{a4f4}\u{a79f}\u{ab4e}\u{ab52}\u{104f6}\u{118d8}\u{16f42}',
+  v: 'νѵ\u{5d8}٧۷Ꮩᐯᴠ\u{2228}\u{22c1}\u{2d38}\u{a4e6}\u{a6df}\u{1051d}\u{11706}\u{118c0}\u{16f08}\u{1d20d}',
+  w: 'ɯѡԝաᎳᏔᴡ\u{a4ea}\u{1170a}\u{1170e}\u{1170f}\u{118e6}\u{118ef}',
+  x: '×χхᕁᕽ᙭᙮ᚷ\u{2573}\u{292b}\u{292c}\u{2a2f}\u{2cad}\u{2d5d}\u{a4eb}\u{ab53}\u{10290}\u{102b4}\u{10317}\u{10322}\u{10527}\u{118ec}',
+  y: 'ɣʏγυуүყᎩᎽᶌỿ\u{2ca9}\u{a4ec}\u{ab5a}\u{102b2}\u{118dc}\u{16f43}',
+  z: 'ζᏃᴢ\u{a4dc}\u{102f5}\u{118c4}\u{118c9}\u{118e5}',
+}

@@ -1,0 +1,106 @@
+import type { EngineSpec } from '../../engine/index.ts'
+import { problem, type Problem } from '../../problem/index.ts'
+import { commandOf } from './command-of.ts'
+import { decide } from './decide.ts'
+import type { BuildEvent, RecordedEvent } from '../events/events.ts'
+import { evolve } from '../events/evolve.ts'
+import { handsIn } from '../steps/hands.ts'
+import { nameKey } from './name-key.ts'
+import { runCommandOf } from './run-command-of.ts'
+import { readPerson, startBuild } from './start.ts'
+import { emptyBuild } from '../events/state.ts'
+
+/** The first entry that nobody could have confirmed in a build of the spec, and why not. */
+export interface AgainstRules {
+  readonly entry: number
+  readonly why: Problem
+}
+
+/**
+ * Holds the entries of a build against the rules by which they must have come about: each is asked for again as a command
+ * and decided on. What is computed for a choice of shells may be another with another version of the program; that the
+ * shells may be paired so is not. Yields after each entry, so that the caller can let others in between; returns null
+ * where all could have been confirmed.
+ */
+export function* checkRules(
+  spec: EngineSpec,
+  specSha256: string,
+  entries: readonly RecordedEvent[],
+): Generator<undefined, AgainstRules | null> {
+  let state = emptyBuild
+  for (let at = 0; at < entries.length;) {
+    const entry = entries[at]!
+    const person = readPerson(entry.person)
+    if (!person.ok) return { entry: entry.seq, why: person.problem }
+    const decided = at === 0 ? begun(spec, specSha256, entry) : followed(spec, entries, at, state)
+    if ('code' in decided) return { entry: entry.seq, why: decided }
+    for (const [index, event] of decided.entries()) {
+      const recorded = entries[at + index]
+      if (recorded === undefined || !isSame(recorded.event, event))
+        return { entry: recorded?.seq ?? entry.seq, why: problem('entry-not-as-decided', {}) }
+      state = evolve(state, recorded)
+    }
+    at += decided.length
+    yield
+  }
+  return null
+}
+
+function begun(spec: EngineSpec, specSha256: string, { event, person }: RecordedEvent) {
+  if (event.type !== 'build-started') return problem('entry-not-first', {})
+  const { name, serial, apprentice = false } = event
+  const decided = startBuild(spec, { name, serial, person, apprentice, specSha256 })
+  return decided.ok ? [decided.value] : decided.problem
+}
+
+function followed(
+  spec: EngineSpec,
+  entries: readonly RecordedEvent[],
+  at: number,
+  state: typeof emptyBuild,
+): readonly BuildEvent[] | Problem {
+  const { event } = entries[at]!
+  const command = 'procedure' in event && !('step' in event) ? runCommandOf(spec, event) : commandOf(event)
+  if (command === null) return problem('entry-out-of-place', {})
+  if (command.type === 'confirm-step' || command.type === 'send-back-step') {
+    const step = spec.steps.find(({ id }) => id === command.step)
+    const hands = step === undefined ? [] : handsIn(spec, entries.slice(0, at), step)
+    if (hands.some((hand) => nameKey(hand) === nameKey(command.second)))
+      return problem('second-is-first', { name: command.second })
+  }
+  const decided = decide(spec, state, command)
+  if (!decided.ok) return decided.problem
+  return decided.value.length > 0 ? decided.value : problem('entry-not-as-decided', {})
+}
+
+/**
+ * Whether a recorded event says what was decided. What the event of an earlier version did not say yet is no difference;
+ * nor is by what a shell was proposed.
+ */
+function isSame(recorded: BuildEvent, decided: BuildEvent): boolean {
+  if (recorded.type === 'shells-chosen' && decided.type === 'shells-chosen')
+    return isSameValue(chosen(recorded), chosen(decided))
+  return Object.entries(recorded).every(
+    ([key, value]) => value === undefined || isSameValue(value, decided[key as keyof BuildEvent]),
+  )
+}
+
+function chosen({ step, fit, choices }: Extract<BuildEvent, { type: 'shells-chosen' }>) {
+  const shells = choices.map(({ position, half, grade, undersize }) => [
+    position,
+    half,
+    grade,
+    undersize ?? null,
+  ])
+  return { step, fit, shells }
+}
+
+function isSameValue(a: unknown, b: unknown): boolean {
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return Object.is(a, b)
+  if (Array.isArray(a) !== Array.isArray(b)) return false
+  const [left, right] = [Object.entries(a), Object.entries(b)]
+  return (
+    left.length === right.length &&
+    left.every(([key, value]) => isSameValue(value, (b as Record<string, unknown>)[key]))
+  )
+}

@@ -1,0 +1,68 @@
+import type { EngineSpec } from '../../engine/index.ts'
+import { numbersOf, type RunCommand, type RunEvent } from '../../tightening/index.ts'
+
+/** As `commandOf`, for what happens in a run; the numbers of an own order are the spec's. */
+export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | null {
+  const { procedure } = event
+  switch (event.type) {
+    case 'run-started': {
+      if (event.ownOrder === undefined) return { type: 'start-run', procedure }
+      const orders = event.ownOrder.orders.map(({ order, sequence }) => ({
+        order,
+        typed: numbersOf(spec, sequence).join(' '),
+      }))
+      return { type: 'start-run', procedure, own: { reason: event.ownOrder.reason, orders } }
+    }
+    case 'fasteners-declared-new':
+      return { type: 'declare-new', procedure, group: event.group }
+    case 'fastener-pulled': {
+      const { pass, fastener, reading, held, verdict, outOfOrder } = event
+      return {
+        type: 'pull',
+        procedure,
+        pass,
+        fastener,
+        reading: reading === null ? null : { typed: reading.typed, unit: reading.unit },
+        ...(held !== undefined && { held }),
+        moved: verdict === 'moved',
+        outOfOrder,
+      }
+    }
+    case 'pull-taken-back':
+      return {
+        type: 'take-back',
+        procedure,
+        pull: event.pull,
+        ...(event.notTurned === true && { notTurned: true as const }),
+        reason: event.reason,
+      }
+    case 'pull-read-again': {
+      const { pull, reading, reason } = event
+      return {
+        type: 'read-again',
+        procedure,
+        pull,
+        reading: { typed: reading.typed, unit: reading.unit },
+        reason,
+      }
+    }
+    case 'problem-noted':
+      return { type: 'note-problem', procedure, fastener: event.fastener, text: event.text }
+    case 'flag-answered':
+      return { type: 'answer-flag', procedure, flag: event.flag, answer: event.answer }
+    case 'fastener-loosened':
+      return { type: 'loosen-fastener', procedure, fastener: event.fastener, reason: event.reason }
+    case 'fastener-replaced':
+      return { type: 'replace-fastener', procedure, fastener: event.fastener }
+    case 'run-restarted':
+      return { type: 'restart-run', procedure, pass: event.pass, reason: event.reason }
+    case 'run-paused':
+      return { type: 'pause-run', procedure, reason: event.reason }
+    case 'run-resumed':
+      return { type: 'resume-run', procedure }
+    case 'pass-repeated':
+      return null
+    default:
+      return event satisfies never
+  }
+}

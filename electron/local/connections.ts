@@ -1,0 +1,82 @@
+import type { Socket } from 'node:net'
+import type { Limits } from './limits.ts'
+
+interface Peer {
+  /** It has shown the token: it is a window of ours. */
+  trusted: boolean
+  /** Requests that came and are not answered yet. */
+  waiting: number
+  /** Bytes that had left this process at the last look, and for how many looks none more have. */
+  sent: number
+  stalled: number
+}
+
+/**
+ * The connections to the host. Whoever takes the answers to what it asks for stays; one that does not read holds memory
+ * and a place, and is hung up on. Where places run out, those without the token go first.
+ */
+export class Connections {
+  readonly #limits: Limits
+  /** The oldest first. */
+  readonly #peers = new Map<Socket, Peer>()
+  readonly #timer: ReturnType<typeof setInterval>
+
+  constructor(limits: Limits) {
+    this.#limits = limits
+    this.#timer = setInterval(() => this.#look(), limits.checkEveryMs).unref()
+  }
+
+  add(socket: Socket): void {
+    if (this.#peers.size >= this.#limits.connections && !this.#makeRoom()) {
+      socket.destroy()
+      return
+    }
+    this.#peers.set(socket, { trusted: false, waiting: 0, sent: 0, stalled: 0 })
+    socket.once('close', () => this.#peers.delete(socket))
+  }
+
+  trust(socket: Socket): void {
+    const peer = this.#peers.get(socket)
+    if (peer !== undefined) peer.trusted = true
+  }
+
+  /** A request has come. False where the peer sends on and on without taking its answers; it is hung up on. */
+  begin(socket: Socket): boolean {
+    const peer = this.#peers.get(socket)
+    if (peer === undefined) return !socket.destroyed
+    peer.waiting += 1
+    if (peer.waiting <= this.#limits.pipelined && socket.writableLength <= this.#limits.unreadBytes)
+      return true
+    socket.destroy()
+    return false
+  }
+
+  end(socket: Socket): void {
+    const peer = this.#peers.get(socket)
+    if (peer !== undefined) peer.waiting -= 1
+  }
+
+  stop(): void {
+    clearInterval(this.#timer)
+  }
+
+  #makeRoom(): boolean {
+    for (const [socket, { trusted }] of this.#peers)
+      if (!trusted) {
+        this.#peers.delete(socket)
+        socket.destroy()
+        return true
+      }
+    return false
+  }
+
+  #look(): void {
+    const looks = Math.ceil(this.#limits.writeTimeoutMs / this.#limits.checkEveryMs)
+    for (const [socket, peer] of this.#peers) {
+      const sent = socket.bytesWritten - socket.writableLength
+      peer.stalled = socket.writableLength > 0 && sent === peer.sent ? peer.stalled + 1 : 0
+      peer.sent = sent
+      if (peer.stalled >= looks) socket.destroy()
+    }
+  }
+}

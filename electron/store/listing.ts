@@ -1,0 +1,68 @@
+import { buildEvent } from '../../core/builds/index.ts'
+import type { BuildEvent } from '../../core/builds/index.ts'
+import type { EntryBody } from './chain.ts'
+
+/** What the list of builds says of a build, so far as it follows from the entries. */
+export interface Listing {
+  readonly year: number
+  readonly name: string
+  readonly serial: string
+  readonly spec_sha256: string
+  readonly started_at_utc: string
+  readonly finished: 0 | 1
+  readonly voided: 0 | 1
+  readonly flagged: 0 | 1
+}
+
+const knownTypes: ReadonlySet<string> = new Set(
+  buildEvent.options.flatMap(({ shape }) => [...shape.type.values]),
+)
+
+/** Whether this version made events of that shape. What comes after one that it did not make is not in the list. */
+export function isOfThisVersion(event: unknown): event is BuildEvent {
+  if (typeof event !== 'object' || event === null || !('type' in event)) return false
+  return (
+    typeof event.type === 'string' && knownTypes.has(event.type) && 'version' in event && event.version === 1
+  )
+}
+
+/** What the list says after one more entry; null where the entries do not begin a build. */
+export function listingAfter(
+  before: Listing | null,
+  { at, event }: Pick<EntryBody, 'at' | 'event'>,
+): Listing | null {
+  if (before === null) {
+    if (event.type !== 'build-started') return null
+    const { name, serial, specSha256 } = event
+    return {
+      year: Number(at.slice(0, 4)),
+      name,
+      serial,
+      spec_sha256: specSha256,
+      started_at_utc: at,
+      finished: 0,
+      voided: 0,
+      flagged: 0,
+    }
+  }
+  const mark = markOf(event)
+  return mark === null || before[mark] === 1 ? before : { ...before, [mark]: 1 }
+}
+
+/** What an entry marks its build as in the list; null for most. */
+export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | null {
+  switch (event.type) {
+    case 'build-finished':
+      return 'finished'
+    case 'build-voided':
+      return 'voided'
+    case 'fastener-pulled':
+      return event.verdict === 'unread' || event.verdict === 'within' ? null : 'flagged'
+    case 'check-answered':
+      return event.verdict === 'good' ? null : 'flagged'
+    case 'problem-noted':
+      return 'flagged'
+    default:
+      return null
+  }
+}

@@ -1,0 +1,12 @@
+import type { Client, ToldProblem } from '../../core/contract/index.ts'
+
+/** The same client; `lost` hears when the record was taken away under the host, whatever was asked. */
+export function watched(client: Client, lost: (problem: ToldProblem) => void): Client {
+  return {
+    async request(name, input) {
+      const answer = await client.request(name, input)
+      if (!answer.ok && answer.problem.code === 'record-not-in-place') lost(answer.problem)
+      return answer
+    },
+  }
+}

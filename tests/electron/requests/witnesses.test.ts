@@ -1,0 +1,154 @@
+import { readFileSync, readdirSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import canonicalize from 'canonicalize'
+import { describe, expect, it } from 'vitest'
+import { recordName } from '../../../electron/store/index.ts'
+import { alter } from '../alter.ts'
+import { folder, store } from '../bench.ts'
+import { asking } from './asking.ts'
+import { sha256 } from './forged.ts'
+
+/** A build with two kinds of marks noted, its head given out in each way there is, and a second folder. */
+async function givenOut() {
+  const record = await store(folder())
+  const asked = asking(record)
+  const second = folder()
+  await asked.get('backups.keep-in', { folder: second })
+  const { line } = await asked.begin()
+  await asked.act(line.id, 1, { type: 'note-marks', step: 'case-marks', typed: '2 2 3 1' })
+  await asked.get('verification.keep-head', { build: line.id })
+  const exported = await asked.get('builds.export', { build: line.id })
+  const { backups } = await asked.get('backups.make', {})
+  const inFolder = dirname(record.file)
+  const backup = join(inFolder, 'backups', backups[0]?.name ?? '')
+  await asked.act(line.id, 2, { type: 'note-marks', step: 'crank-marks', typed: 'F G H F' })
+  return { record, inFolder, second, build: line.id, exported, backup, ...asked }
+}
+
+/** The whole record written again with other marks: every hash fits, and so does every list within it. */
+function writeAgain(inFolder: string, build: string, bodies: readonly string[]): void {
+  let previous: string | null = null
+  const changes = bodies.flatMap((body, at) => {
+    const changed: string =
+      canonicalize({ ...(JSON.parse(body.replaceAll('2 2 3 1', '3 2 3 1')) as object), previous }) ?? ''
+    previous = sha256(changed)
+    const text = changed.replaceAll("'", "''")
+    return `UPDATE event SET body = '${text}', sha256 = '${previous}' WHERE build = '${build}' AND seq = ${at + 1}`
+  })
+  alter(inFolder, ...changes, 'DELETE FROM witness')
+}
+
+async function verifiedBy({ get }: Pick<ReturnType<typeof asking>, 'get'>) {
+  await get('verification.start', { build: null })
+  await expect.poll(async () => (await get('verification.read', {})).state).toBe('done')
+  const outcome = await get('verification.read', {})
+  if (outcome.state !== 'done') throw new Error('it is not done')
+  return outcome
+}
+
+describe('a head that was given out', () => {
+  it('is kept in the record and in the second folder, and is the build’s own still', async () => {
+    const given = await givenOut()
+    expect(await verifiedBy(given)).toMatchObject({ breaks: [], witnesses: 6 })
+    const list = readdirSync(given.second).find((name) => name.endsWith('-witnesses.txt'))
+    const kinds = readFileSync(join(given.second, list ?? ''), 'utf8').match(/^\w+/gm)
+    expect(kinds?.sort()).toEqual(['backup', 'export', 'sheet'])
+  })
+
+  it('tells a record that was written again as a whole, by the list in the second folder', async () => {
+    const given = await givenOut()
+    const bodies = given.record.entries(given.build).map(({ body }) => body)
+    given.record.close()
+    writeAgain(given.inFolder, given.build, bodies)
+    const { breaks } = await verifiedBy(asking(await store(given.inFolder)))
+    expect(breaks.map(({ problem }) => problem.code)).toEqual(['witness-differs', 'witness-differs'])
+    expect(breaks[0]?.problem.sentence).toContain('after entry 2')
+  })
+
+  it('tells a build whose last entries were cut off', async () => {
+    const given = await givenOut()
+    given.record.close()
+    alter(given.inFolder, 'DELETE FROM event WHERE seq > 1')
+    const { breaks } = await verifiedBy(asking(await store(given.inFolder)))
+    expect(breaks.map(({ problem }) => problem.code)).toContain('witness-differs')
+  })
+})
+
+describe('what somebody brings', () => {
+  const base64 = (file: string) => readFileSync(file).toString('base64')
+
+  it('fits the record it came from, and what was added since is told', async () => {
+    const { get, exported, backup } = await givenOut()
+    const text = Buffer.from(exported.text).toString('base64')
+    for (const [name, content] of [
+      [exported.fileName, text],
+      ['old.sqlite', base64(backup)],
+    ] as const) {
+      const { lines } = await get('verification.compare', { name, base64: content })
+      expect(lines).toEqual([
+        { good: true, sentence: '2026-001: all 2 entries are the same here. One entry was added since.' },
+      ])
+    }
+  })
+
+  it('is looked for by the code in its name, or as it was typed from a sheet', async () => {
+    const { get, exported, build, record } = await givenOut()
+    const code = record.entries(build)[1]?.sha256.slice(0, 16) ?? ''
+    for (const name of [
+      exported.fileName,
+      `Build sheet 2026-001 2-${code}.pdf`,
+      code,
+      ` ${code.toUpperCase()}`,
+    ])
+      expect((await get('verification.compare', { name, base64: null })).lines).toMatchObject([
+        { good: true, sentence: '2026-001: entry 2 has this code; it is 1 before the last one.' },
+      ])
+  })
+
+  it('tells a record that was written again, whatever of it was given out', async () => {
+    const { inFolder, build, exported, backup, record } = await givenOut()
+    const bodies = record.entries(build).map(({ body }) => body)
+    const old = { export: Buffer.from(exported.text).toString('base64'), backup: base64(backup) }
+    record.close()
+    writeAgain(inFolder, build, bodies)
+    const { get, ask } = asking(await store(inFolder))
+    for (const content of [old.export, old.backup]) {
+      const { lines } = await get('verification.compare', { name: 'old', base64: content })
+      expect(lines[0]).toMatchObject({ good: false, sentence: expect.stringContaining('entry 2 is another') })
+    }
+    expect(await ask('verification.compare', { name: exported.fileName, base64: null })).toMatchObject({
+      ok: false,
+      problem: { code: 'verify-code-unknown' },
+    })
+  })
+
+  it.each([
+    ['a letter', 'letter.txt', null, 'verify-file-unknown'],
+    ['a code that is none of ours', 'ffffffffffffffff', null, 'verify-code-unknown'],
+    [
+      'a spoilt backup',
+      'old.sqlite',
+      Buffer.from('SQLite format 3\0 and no more').toString('base64'),
+      'backup-unusable',
+    ],
+    [
+      'a spoilt export',
+      'a.bedplate',
+      Buffer.from('{"bedplateBuild":1}').toString('base64'),
+      'import-altered',
+    ],
+  ])('is refused where it is %s', async (_, name, content, code) => {
+    const { ask } = await givenOut()
+    expect(await ask('verification.compare', { name, base64: content })).toMatchObject({
+      ok: false,
+      problem: { code },
+    })
+  })
+
+  it('leaves the record as it was', async () => {
+    const { get, exported, inFolder } = await givenOut()
+    const before = readFileSync(join(inFolder, recordName))
+    await get('verification.compare', { name: 'a', base64: Buffer.from(exported.text).toString('base64') })
+    expect(readFileSync(join(inFolder, recordName))).toEqual(before)
+  })
+})
