@@ -21,5 +21,7 @@ export default defineConfig(({ mode }) => ({
     target: 'chrome120',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // Core does nothing when it is loaded, so a page takes along what it uses of a folder and not all behind its index.
+    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: /\/core\/.*\.ts$/, sideEffects: false }] } },
   },
 }))

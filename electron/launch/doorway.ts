@@ -6,24 +6,30 @@ const keptMs = 60_000
 
 /**
  * Writes the page that leads on to an address, readable by its user alone, and takes it away after a minute or when this
- * process ends. The data folder must be there. Answers with the path of the page.
+ * process ends. The data folder must be there. On the way it makes the window as large as the screen has room for, where
+ * nobody has yet given it a size: an app window takes neither `--start-maximized` nor a size that fits a screen we do not
+ * know, but one without tabs may be resized by its page (chrome/browser/ui/browser.cc, `SetContentsBounds`). Answers with the
+ * path of the page.
  */
-export function makeDoorway(address: string, dataFolder: string): string {
+export function makeDoorway(address: string, dataFolder: string, isFirst: boolean): string {
   const doorway = join(dataFolder, 'open.html')
   const remove = (): void => rmSync(doorway, { force: true })
   remove() // a file that is there would keep its own mode
-  writeFileSync(doorway, pageTo(address), { mode: 0o600 })
+  writeFileSync(doorway, pageTo(address, isFirst), { mode: 0o600 })
   process.once('exit', remove)
   setTimeout(remove, keptMs).unref()
   return doorway
 }
 
 /** An address in its standard form holds no quote and no bracket, so it can end neither the string nor the script. */
-function pageTo(address: string): string {
+function pageTo(address: string, isFirst: boolean): string {
+  const fill = isFirst
+    ? `moveTo(screen.availLeft, screen.availTop); resizeTo(screen.availWidth, screen.availHeight); `
+    : ''
   return `<!doctype html>
 <meta charset="utf-8">
 <meta name="referrer" content="no-referrer">
 <title>Bedplate</title>
-<script>location.replace(${JSON.stringify(new URL(address).href)})</script>
+<script>${fill}location.replace(${JSON.stringify(new URL(address).href)})</script>
 `
 }

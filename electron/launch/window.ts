@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process'
+import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
@@ -22,10 +23,14 @@ export async function openWindow(address: string, dataFolder: string): Promise<W
   const browser = browserAmong(browserPlaces(process.platform, process.env, homedir()))
   if (browser === undefined)
     return { opened: false, why: 'no Chromium, Chrome or Edge was found that could show a window' }
-  const doorway = makeDoorway(address, dataFolder)
+  const profile = join(dataFolder, 'browser')
+  // Later the browser itself opens the window where and as large as it was left; a size on the command line would undo that.
+  const isFirst = !existsSync(profile)
+  const doorway = makeDoorway(address, dataFolder, isFirst)
   return start(browser, [
     `--app=${pathToFileURL(doorway).href}`,
-    `--user-data-dir=${join(dataFolder, 'browser')}`,
+    `--user-data-dir=${profile}`,
+    ...(isFirst ? ['--window-size=1280,800'] : []),
     '--no-first-run',
     '--no-default-browser-check',
     '--disable-sync',
