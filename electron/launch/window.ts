@@ -28,13 +28,22 @@ export async function openWindow(address: string, dataFolder: string): Promise<W
   const isFirst = !existsSync(profile)
   const doorway = makeDoorway(address, dataFolder, isFirst)
   return start(browser, [
-    `--app=${pathToFileURL(doorway).href}`,
+    `--app=${appAddress(doorway)}`,
     `--user-data-dir=${profile}`,
     ...(isFirst ? ['--window-size=1280,800'] : []),
     '--no-first-run',
     '--no-default-browser-check',
     '--disable-sync',
   ])
+}
+
+/**
+ * The address of a file for an app window. Chromium keeps such a window's place under its address, cut into parts at every
+ * dot, and does not find it again there: seen in its `Preferences`, and that the window then opens as if for the first time.
+ * Written as `%2E` a dot leads to the same file and is no cut.
+ */
+export function appAddress(file: string): string {
+  return pathToFileURL(file).href.replaceAll('.', '%2E')
 }
 
 /** A browser that runs already takes the window over and its messenger ends well, so only a bad end is a failure. */
