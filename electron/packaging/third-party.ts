@@ -1,0 +1,33 @@
+import { readFileSync, readdirSync } from 'node:fs'
+import { join } from 'node:path'
+
+/** Shipped as files of the window, which the bundler does not count among the scripts that it lists. */
+const fonts = 'node_modules/@fontsource/atkinson-hyperlegible-next'
+
+/**
+ * The licences of all that is shipped and not ours: the packages in the package, what the window's scripts were made of (as
+ * the bundler lists it), and the fonts. Electron and Chromium bring theirs along in files of their own.
+ */
+export function thirdParty(root: string, packedFiles: readonly string[]): string {
+  const folders = new Set(
+    packedFiles.flatMap((file) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file)?.[0] ?? []),
+  )
+  return [
+    'Bedplate contains the following works of others. Electron and Chromium have their licences beside the program,',
+    'in LICENSE.electron.txt and LICENSES.chromium.html.\n',
+    ...[...folders, fonts].map((folder) => licenceOf(join(root, folder))),
+    'In the window:\n',
+    readFileSync(join(root, 'dist/renderer/licences.md'), 'utf8'),
+  ].join('\n')
+}
+
+function licenceOf(folder: string): string {
+  const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Record<
+    string,
+    string
+  >
+  const file = readdirSync(folder).find((each) => /^licen[cs]e(\.|$)/i.test(each))
+  const text =
+    file === undefined ? 'Its package holds no text of it.' : readFileSync(join(folder, file), 'utf8').trim()
+  return `${name} ${version} (${license})\n\n${text}\n`
+}

@@ -1,0 +1,73 @@
+import { spawnSync } from 'node:child_process'
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { builtinModules } from 'node:module'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { expect, test } from '@playwright/test'
+import { platforms } from '../../electron/packaging/configuration.ts'
+import { packedFiles } from '../../electron/packaging/packed-files.ts'
+import { thirdParty } from '../../electron/packaging/third-party.ts'
+
+const root = join(import.meta.dirname, '../..')
+
+/** What main imports when it is loaded, by the words of its own bundle. */
+const imported = [
+  ...readFileSync(join(root, 'dist/desktop/main.js'), 'utf8').matchAll(/^import\b.*?\bfrom "([^"]+)";$/gm),
+]
+  .map(([, name = '']) => name)
+  .filter((name) => name !== 'electron' && !builtinModules.includes(name.replace(/^node:/, '')))
+
+test('everything that main loads lies in the package, and nothing of tests, gallery or development', () => {
+  for (const platform of platforms) {
+    const files = packedFiles(root, platform)
+    for (const file of [
+      'dist/desktop/main.js',
+      'dist/desktop/preload.cjs',
+      'dist/renderer/index.html',
+      'assets/icon.png',
+      'specs/skerry-3.json',
+    ])
+      expect(files, platform).toContain(file)
+    expect(
+      files.filter((file) =>
+        /gallery|\.test\.|\.spec\.|\.svelte$|(^|\/)(tests?|playwright|vitest|vite|typescript|electron)\//.test(
+          file.replace('node_modules/zod/src', ''),
+        ),
+      ),
+    ).toEqual([])
+  }
+})
+
+test('the packages of main load from a folder that holds the packed files alone', () => {
+  expect(imported).toContain('better-sqlite3')
+  const folder = mkdtempSync(join(tmpdir(), 'packaged-'))
+  try {
+    for (const file of packedFiles(root, 'linux')) cpSync(join(root, file), join(folder, file))
+    const script = `for (const name of ${JSON.stringify(imported)}) await import(name)
+      const { default: Database } = await import('better-sqlite3')
+      console.log(String(new Database(':memory:').prepare('SELECT 7').pluck().get()))`
+    const words = ['--input-type=module', '--eval', script]
+    const { stdout, stderr } = spawnSync(process.execPath, words, { cwd: folder, encoding: 'utf8' })
+    expect(stderr).toBe('')
+    expect(stdout).toBe('7\n')
+  } finally {
+    rmSync(folder, { recursive: true })
+  }
+})
+
+test('the licences of all that is shipped are named, fonts and what the window is made of too', () => {
+  const text = thirdParty(root, packedFiles(root, 'linux'))
+  for (const name of [
+    'better-sqlite3',
+    'zod',
+    'uuid',
+    'canonicalize',
+    'papaparse',
+    'konva',
+    'svelte',
+    'uqr',
+    '@fontsource/atkinson-hyperlegible-next',
+  ])
+    expect(text).toContain(name)
+  expect(text).not.toContain('Its package holds no text of it.')
+})
