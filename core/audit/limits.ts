@@ -1,4 +1,5 @@
-import { formatAngle, formatLength, formatTorque, type Length } from '../quantity/index.ts'
+import { formatAngle, formatLength, formatTorque, type Length, type Torque } from '../quantity/index.ts'
+import { lengthUnitOf, printedAlike, torqueUnitOf } from './entered.ts'
 import type { EngineSpec, Fit } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
@@ -16,7 +17,7 @@ export function auditLimits(spec: EngineSpec): readonly Finding[] {
     ...(endFloat === undefined ? [] : auditEndFloat(endFloat)),
     ...(rodSideClearance === undefined
       ? []
-      : auditPair('Rod side clearance', 'rodSideClearance', rodSideClearance, asMillimetres)),
+      : auditPair('Rod side clearance', 'rodSideClearance', rodSideClearance, lengthsAs(rodSideClearance))),
     ...auditReadings(spec),
     ...auditWindows(spec),
   ]
@@ -45,22 +46,23 @@ function auditPair<Value extends number>(
 
 function auditFit({ name, clearance }: Fit, path: string): readonly Finding[] {
   const { most, serviceLimit } = clearance
-  const findings = auditPair(`${name}, oil clearance`, path, clearance, asMicrometres)
+  const findings = auditPair(`${name}, oil clearance`, path, clearance, clearanceAs(clearance))
   if (serviceLimit === undefined || serviceLimit >= most) return findings
-  const facts = { fit: name, limit: asMicrometres(serviceLimit), most: asMicrometres(most) }
+  const shown = clearanceAs(clearance)
+  const facts = { fit: name, limit: shown(serviceLimit), most: shown(most) }
   return [...findings, fault('service-limit-below-most', facts, `${path}.serviceLimit`)]
 }
 
 function auditEndFloat(endFloat: NonNullable<EngineSpec['endFloat']>): readonly Finding[] {
   const rows = endFloat.washers
   return [
-    ...auditPair('End float', 'endFloat', endFloat, asMillimetres),
+    ...auditPair('End float', 'endFloat', endFloat, lengthsAs(endFloat)),
     ...rows.flatMap(({ name, floatFrom, floatTo }, index) =>
       auditPair(
         `End float, washer “${name}”`,
         `endFloat.washers[${index}]`,
         { least: floatFrom, most: floatTo },
-        asMillimetres,
+        lengthsAs({ least: floatFrom, most: floatTo }),
       ),
     ),
     // Rows may meet at their edges; where they leave a gap the answer is 'not defined', never a guess.
@@ -74,27 +76,21 @@ function auditEndFloat(endFloat: NonNullable<EngineSpec['endFloat']>): readonly 
   ]
 }
 
-function auditReadings({ steps, endFloat }: EngineSpec): readonly Finding[] {
+/** What a check measures, where the spec has limits for that elsewhere too. */
+const gapNames = { 'end-float': 'end float', 'rod-side': 'rod side clearance' } as const
+
+function auditReadings({ steps, endFloat, rodSideClearance }: EngineSpec): readonly Finding[] {
+  const limitsOf = { 'end-float': endFloat, 'rod-side': rodSideClearance }
   return steps.flatMap((step, index) => {
     if (step.kind !== 'check' || step.reading === undefined) return []
-    const { reading } = step
+    const { reading, gap } = step
     const path = `steps[${index}].reading`
-    const differs =
-      /end (float|play)/i.test(step.name) &&
-      endFloat !== undefined &&
-      (reading.least !== endFloat.least || reading.most !== endFloat.most)
-    return [
-      ...auditPair(step.name, path, reading, asMillimetres),
-      ...(differs
-        ? [
-            doubt(
-              'end-float-said-twice',
-              { step: step.name, here: range(reading), there: range(endFloat) },
-              path,
-            ),
-          ]
-        : []),
-    ]
+    const own = auditPair(step.name, path, reading, lengthsAs(reading))
+    const there = gap && limitsOf[gap]
+    if (!gap || !there) return own
+    if (printedAlike(reading, there)) return own
+    const facts = { step: step.name, gap: gapNames[gap], here: range(reading), there: range(there) }
+    return [...own, doubt('limits-said-twice', facts, path)]
   })
 }
 
@@ -107,9 +103,9 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
         case 'torque':
         case 'recheck':
           return [
-            ...auditPair(place, path, pass, asNewtonMetres),
+            ...auditPair(place, path, pass, torquesAs(pass)),
             ...pass.others.flatMap((other, n) =>
-              auditPair(place, `${path}.others[${n}]`, other, asNewtonMetres),
+              auditPair(place, `${path}.others[${n}]`, other, torquesAs(other)),
             ),
           ]
         case 'angle':
@@ -119,11 +115,11 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
             ),
           )
         case 'stretch':
-          return auditPair(place, path, pass, asMillimetres)
+          return auditPair(place, path, pass, lengthsAs(pass))
         case 'action':
           return pass.reading === undefined
             ? []
-            : auditPair(place, `${path}.reading`, pass.reading, asMillimetres)
+            : auditPair(place, `${path}.reading`, pass.reading, lengthsAs(pass.reading))
         case 'seat':
         case 'loosen':
         case 'length':
@@ -135,10 +131,28 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
   )
 }
 
-function range({ least, most }: { readonly least: Length; readonly most: Length }): string {
-  return `${asMillimetres(least)} to ${asMillimetres(most)}`
+function range(limits: { readonly least: Length; readonly most: Length }): string {
+  const shown = lengthsAs(limits)
+  return `${shown(limits.least)} to ${shown(limits.most)}`
 }
 
-const asMicrometres = (length: Length): string => formatLength(length, 'µm', 1)
-const asMillimetres = (length: Length): string => formatLength(length, 'mm')
-const asNewtonMetres = (torque: Parameters<typeof formatTorque>[0]): string => formatTorque(torque, 'N·m')
+/** Lengths in the unit they were entered in: the finding can then be held against the manual. */
+function lengthsAs({ target, least, most }: Limits<Length>): (length: Length) => string {
+  const unit = lengthUnitOf(known(target, least, most))
+  return (length) => formatLength(length, unit)
+}
+
+/** As `lengthsAs`, clearances in µm rather than mm. */
+function clearanceAs({ target, least, most }: Limits<Length>): (length: Length) => string {
+  const unit = lengthUnitOf(known(target, least, most))
+  return (length) => (unit === 'in' ? formatLength(length, 'in') : formatLength(length, 'µm', 1))
+}
+
+function torquesAs({ target, least, most }: Limits<Torque>): (torque: Torque) => string {
+  const unit = torqueUnitOf(known(target, least, most))
+  return (torque) => formatTorque(torque, unit)
+}
+
+function known<Value>(...values: readonly (Value | undefined)[]): readonly Value[] {
+  return values.filter((value) => value !== undefined)
+}

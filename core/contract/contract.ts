@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { buildCommand, recordedEvent } from '../builds/index.ts'
 import { pxPerMmBounds, readingDistances } from '../layout/index.ts'
-import { lengthUnits, torqueUnits } from '../quantity/index.ts'
+import { benchTorqueUnits, lengthUnits } from '../quantity/index.ts'
 import { archiveRequests } from './archive.ts'
 import { recordRequests } from './backups.ts'
 import { buildLine } from './build-line.ts'
@@ -19,7 +19,7 @@ const view = z.strictObject({ from: z.enum(['above', 'below']), turn: z.literal(
 /** What a bench keeps between starts: how things are shown, and who stands there. */
 export const preferences = z.strictObject({
   person: z.string().trim().max(80),
-  torqueUnit: z.enum(torqueUnits),
+  torqueUnit: z.enum(benchTorqueUnits),
   lengthUnit: z.enum(lengthUnits),
   theme: z.enum(['as-the-system', 'light', 'dark']),
   /** Distance from which the tightening view is read, in metres. */

@@ -21,13 +21,29 @@ const leastDiameterMm = 1
 const mostDiameterMm = 300
 /** The coarsest thread of ISO 261, M1, has a quarter; a third leaves room for threads outside it and none for a slip of the pen. */
 const mostPitchShare = 1 / 3
+/**
+ * The finest pitch of ISO 261 from a diameter on, in mm. Adjusting screws have finer ones; half of it leaves room for those
+ * and none for a slip of the decimal point.
+ */
+const finestPitches = [
+  [1, 0.2],
+  [2, 0.25],
+  [2.5, 0.35],
+  [4, 0.5],
+  [6, 0.75],
+  [12, 1],
+  [32, 1.5],
+  [80, 2],
+  [150, 3],
+] as const
+const leastPitchShare = 1 / 2
 
 /**
  * The thread of a nominal diameter and pitch: d2 = d − 0.649519·P, d3 = d − 1.226869·P (ISO 724, ISO 68-1), A_s over
  * their mean (ISO 898-1, 9.1.6.1).
  *
  * Refuses `thread-diameter-out-of-range` outside 1 to 300 mm, bounds included, and `thread-pitch-out-of-range` unless
- * the pitch is above zero and at most a third of the diameter.
+ * the pitch is at least half of the finest of ISO 261 and at most a third of the diameter.
  */
 export function threadOf(diameter: Length, pitch: Length): Outcome<Thread> {
   const d = inMillimetres(diameter)
@@ -35,7 +51,8 @@ export function threadOf(diameter: Length, pitch: Length): Outcome<Thread> {
   if (d < leastDiameterMm || d > mostDiameterMm) {
     return refused('thread-diameter-out-of-range', { diameterMm: d })
   }
-  if (p <= 0 || p > d * mostPitchShare) {
+  const finest = finestPitches.findLast(([from]) => d >= from)?.[1] ?? 0
+  if (p < finest * leastPitchShare || p > d * mostPitchShare) {
     return refused('thread-pitch-out-of-range', { diameterMm: d, pitchMm: p })
   }
   const d2 = d - 0.649519 * p

@@ -17,7 +17,7 @@ export function degrees(n: number): Angle {
  * Refuses what `parseNumber` refuses, `number-negative`, `unit-unknown`.
  */
 export function parseAngle(typed: string): Outcome<Angle> {
-  const read = readAmount(typed, { '°': ['°', 'º', 'deg', 'degree', 'degrees'] }, '°')
+  const read = readAmount(typed, { '°': ['°', 'º', '\u02da', 'deg', 'degree', 'degrees'] }, '°')
   return read.ok ? done(degrees(read.value.amount)) : read
 }
 

@@ -7,7 +7,7 @@ import { formatNumber } from './rounding.ts'
 export type Force = Quantity<'force'>
 
 /** Newtons in one unit: 1 lbf = 0.453 592 37 kg × 9.806 65 m/s², exact (NIST SP 811, appendix B.8). */
-const newtonsIn = { N: 1, kN: 1000, lbf: 4.4482216152605 } as const
+const newtonsIn = { N: 1, kN: 1000, lbf: 4.4482216152605, kip: 4448.2216152605 } as const
 
 /** Throws a RangeError unless the number is finite. */
 export function newtons(n: number): Force {
@@ -15,12 +15,12 @@ export function newtons(n: number): Force {
 }
 
 /**
- * A force as it is typed, in N, kN or lbf.
+ * A force as it is typed, in N, kN, lbf or kip.
  *
  * Refuses what `parseNumber` refuses, `number-negative`, `unit-unknown`, `unit-missing`.
  */
 export function parseForce(typed: string): Outcome<Force> {
-  const read = readAmount(typed, { N: ['n'], kN: ['kn'], lbf: ['lbf'] })
+  const read = readAmount(typed, { N: ['n'], kN: ['kn'], lbf: ['lbf'], kip: ['kip', 'kips', 'klbf'] })
   return read.ok ? done(newtons(read.value.amount * newtonsIn[read.value.unit])) : read
 }
 

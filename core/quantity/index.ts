@@ -22,6 +22,7 @@ export { withUnit } from './measure.ts'
 export { formatNumber, formatShort, roundHalfAway } from './rounding.ts'
 export { celsius, formatTemperature, parseTemperature, type Temperature } from './temperature.ts'
 export {
+  benchTorqueUnits,
   formatTorque,
   formatTorqueNumber,
   newtonMetres,

@@ -7,6 +7,12 @@ export type Spellings<Unit extends string> = Readonly<Record<Unit, readonly stri
 /** A number with its unit, as it was written. */
 export type Measure<Unit extends string> = { readonly decimal: Decimal; readonly unit: Unit }
 
+const blank = '[ \\u00a0\\u2009\\u202f]'
+/** Whole thousands with a blank between them, as ISO 80000-1 groups digits: `1 234`. */
+const grouped = new RegExp(`^([+\\-\\u2212]?\\d{1,3})((?:${blank}\\d{3})+)(?![\\d/])`)
+/** `1/2`, `1 1/2`, `1-1/2`: halves down to sixty-fourths, which are exact decimals. */
+const fraction = new RegExp(`^(?:(\\d+)(?:${blank}|-))?(\\d{1,2})/(2|4|8|16|32|64)(?!\\d)`)
+
 const numberThenUnit = /^([+\-\u2212]?[\d.,]*)(.*)$/s
 
 /**
@@ -20,16 +26,24 @@ export function readMeasure<Unit extends string>(
   unitWhenNone?: Unit,
 ): Outcome<Measure<Unit>> {
   const text = typed.trim()
-  const [, number = '', rest = ''] = numberThenUnit.exec(text) ?? []
+  const [, number = '', rest = ''] = numberThenUnit.exec(plain(text)) ?? []
   if (text !== '' && number === '') return refused('number-unreadable', { typed: text })
   const decimal = readDecimal(number)
   if (!decimal.ok) return decimal
 
   const units = Object.keys(spellings) as Unit[]
-  const written = rest.toLowerCase().replace(/[\s.·⋅•*×\-\u2010\u2011\u2013]/g, '')
+  const written = rest.toLowerCase().replace(/[\s.·⋅•\u2219*×\-\u2010\u2011\u2013]/g, '')
   const unit = written === '' ? unitWhenNone : units.find((each) => spellings[each].includes(written))
   if (unit !== undefined) return done({ decimal: decimal.value, unit })
   return refused(written === '' ? 'unit-missing' : 'unit-unknown', { typed: text, units })
+}
+
+/** Groups of digits and fractions as the plain decimal that they are. */
+function plain(text: string): string {
+  const joined = text.replace(grouped, (_, first: string, rest: string) => first + rest.replace(/\D/g, ''))
+  return joined.replace(fraction, (_, whole: string | undefined, over: string, under: string) =>
+    String(Number(whole ?? 0) + Number(over) / Number(under)),
+  )
 }
 
 /** As `readMeasure`, with the number in binary, for sizes that cannot be below zero: refuses `number-negative` as well. */

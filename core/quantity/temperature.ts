@@ -22,8 +22,8 @@ export function celsius(n: number): Temperature {
  */
 export function parseTemperature(typed: string): Outcome<Temperature> {
   const read = readMeasure(typed, {
-    '°C': ['°c', 'ºc', '\u2103', 'c', 'degc'],
-    '°F': ['°f', 'ºf', '\u2109', 'f', 'degf'],
+    '°C': ['°c', 'ºc', '\u02dac', '\u2103', 'c', 'degc'],
+    '°F': ['°f', 'ºf', '\u02daf', '\u2109', 'f', 'degf'],
   })
   if (!read.ok) return read
   const number = numberOf(read.value.decimal)

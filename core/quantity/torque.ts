@@ -6,7 +6,10 @@ import { formatNumber, formatShort } from './rounding.ts'
 /** A torque in newton metres. */
 export type Torque = Quantity<'torque'>
 
-export const torqueUnits = ['N·m', 'lbf·ft', 'lbf·in', 'kgf·m'] as const
+/** What a bench reads torques in. */
+export const benchTorqueUnits = ['N·m', 'lbf·ft', 'lbf·in', 'kgf·m'] as const
+/** All that a scale may be marked in, and a value written in. */
+export const torqueUnits = [...benchTorqueUnits, 'kgf·cm', 'dN·m', 'ozf·in'] as const
 export type TorqueUnit = (typeof torqueUnits)[number]
 
 /**
@@ -18,6 +21,9 @@ const newtonMetresIn: Readonly<Record<TorqueUnit, number>> = {
   'lbf·ft': 1.3558179483314004,
   'lbf·in': 0.1129848290276167,
   'kgf·m': 9.80665,
+  'kgf·cm': 0.0980665,
+  'dN·m': 0.1,
+  'ozf·in': 0.007061551814226044,
 }
 
 const spellings: Spellings<TorqueUnit> = {
@@ -25,9 +31,20 @@ const spellings: Spellings<TorqueUnit> = {
   'lbf·ft': ['lbfft', 'lbft', 'lbsft', 'ftlbf', 'ftlb', 'ftlbs'],
   'lbf·in': ['lbfin', 'lbin', 'lbsin', 'inlbf', 'inlb', 'inlbs'],
   'kgf·m': ['kgfm', 'kgm', 'mkgf', 'mkg'],
+  'kgf·cm': ['kgfcm', 'kgcm', 'cmkgf', 'cmkg'],
+  'dN·m': ['dnm'],
+  'ozf·in': ['ozfin', 'ozin', 'inozf', 'inoz'],
 }
 
-const usualDecimals: Readonly<Record<TorqueUnit, number>> = { 'N·m': 1, 'lbf·ft': 1, 'lbf·in': 0, 'kgf·m': 2 }
+const usualDecimals: Readonly<Record<TorqueUnit, number>> = {
+  'N·m': 1,
+  'lbf·ft': 1,
+  'lbf·in': 0,
+  'kgf·m': 2,
+  'kgf·cm': 0,
+  'dN·m': 0,
+  'ozf·in': 0,
+}
 
 /** Throws a RangeError unless the number is finite. */
 export function newtonMetres(n: number): Torque {
@@ -64,7 +81,7 @@ export function readTorque(
 }
 
 /**
- * `24` or `17.7`: the number alone. Unless told, at most 1 decimal for N·m and lbf·ft, none for lbf·in, 2 for kgf·m, and
+ * `24` or `17.7`: the number alone. Unless told, at most 1 decimal for N·m and lbf·ft, 2 for kgf·m, none for the others, and
  * zeros that close the fraction are left off; with `decimals` given there are exactly so many.
  */
 export function formatTorqueNumber(torque: Torque, unit: TorqueUnit, decimals?: number): string {

@@ -76,27 +76,26 @@ function oddCross(count: number): readonly number[] {
 }
 
 /**
- * Opposite pairs, each pair as far as can be from those before, begun at the end further from the last one
- * pulled.
+ * Opposite pairs, the second a quarter turn from the first as near as the count allows, each one after that as far as can be
+ * from all before, and of those equally far the one nearest to a quarter turn from the last (the order of ASME PCC-1's
+ * table for its legacy pattern). Each pair is begun at the end further from the last one pulled.
  */
 function evenCross(count: number): readonly number[] {
   const half = count / 2
-  const apart = (a: number, b: number) => Math.min((a - b + count) % count, (b - a + count) % count)
+  const apart = (a: number, b: number, of: number) => Math.min((a - b + of) % of, (b - a + of) % of)
+  const pairs = [0]
+  while (pairs.length < half) {
+    const last = pairs.at(-1)!
+    const left = Array.from({ length: half }, (_, pair) => pair).filter((pair) => !pairs.includes(pair))
+    const room = (pair: number) => Math.min(...pairs.map((each) => apart(pair, each, half)))
+    const offQuarter = (pair: number) => Math.abs(apart(pair, last, half) - half / 2)
+    pairs.push(left.toSorted((a, b) => room(b) - room(a) || offQuarter(a) - offQuarter(b) || a - b)[0]!)
+  }
   const order: number[] = []
-  const pairs = Array.from({ length: half }, (_, pair) => pair)
-  for (const pair of pairs.toSorted((a, b) => bitsReversed(a) - bitsReversed(b))) {
+  for (const pair of pairs) {
     const last = order.at(-1)
-    const other = last !== undefined && apart(pair + half, last) > apart(pair, last)
+    const other = last !== undefined && apart(pair + half, last, count) > apart(pair, last, count)
     order.push(...(other ? [pair + half, pair] : [pair, pair + half]))
   }
   return order
-}
-
-/**
- * Of 0, 1, 2, 3 …, in the order of this value, each lies far from those before (van der Corput's sequence).
- */
-function bitsReversed(n: number): number {
-  let value = 0
-  for (let bit = 0; bit < 10; bit += 1) value += ((n >> bit) & 1) * 2 ** -bit
-  return value
 }

@@ -6,6 +6,7 @@ import {
   parseLength,
   readTorque,
   torqueOf,
+  benchTorqueUnits,
   torqueUnits,
   type LengthUnit,
   type TorqueUnit,
@@ -85,5 +86,5 @@ export function suspectedUnit(window: Window, reading: Reading): TorqueUnit | nu
   const value = torqueAtFastener(reading)
   if (window.kind !== 'torque' || !isTorqueUnit(unit)) return null
   if (verdictOf(window, torqueOf(value, unit)) === 'within') return null
-  return torqueUnits.find((each) => verdictOf(window, torqueOf(value, each)) === 'within') ?? null
+  return benchTorqueUnits.find((each) => verdictOf(window, torqueOf(value, each)) === 'within') ?? null
 }

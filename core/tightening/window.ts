@@ -116,6 +116,9 @@ const decimals: Readonly<Record<TorqueUnit | '°', number>> = {
   'lbf·ft': 1,
   'lbf·in': 0,
   'kgf·m': 2,
+  'kgf·cm': 0,
+  'dN·m': 0,
+  'ozf·in': 0,
   '°': 1,
 }
 

@@ -79,6 +79,6 @@ describe('TM 9-2815-202-34', () => {
       auditAfter('skerry-3', (spec) =>
         Object.assign(named(spec.steps, 'end-float'), { reading: { least: '0.08 mm', most: '0.28 mm' } }),
       ),
-    ).toEqual([expect.stringContaining('doubt end-float-said-twice')])
+    ).toEqual([expect.stringContaining('doubt limits-said-twice')])
   })
 })

@@ -20,6 +20,8 @@ describe('unit factors, NIST SP 811 (2008), appendix B.8', () => {
     ['lbf·ft', 1.3558179483314004],
     ['lbf·in', 0.1129848290276167],
     ['kgf·m', 9.80665],
+    ['kgf·cm', 0.0980665],
+    ['ozf·in', 0.007061551814226044],
   ] as const)('1 %s is %d N·m', (unit, newtonMetres) => {
     expect(Math.abs(torqueOf(1, unit) / newtonMetres - 1)).toBeLessThan(closely)
     expect(Math.abs((torqueIn(torqueOf(1, 'N·m'), unit) * newtonMetres) / 1 - 1)).toBeLessThan(closely)
@@ -32,17 +34,27 @@ describe('unit factors, NIST SP 811 (2008), appendix B.8', () => {
 
   it('a pound-force is 4.448 221 615 260 5 N, exactly', () => {
     expect(parseForce('1 lbf')).toEqual({ ok: true, value: 4.4482216152605 })
+    expect(parseForce('14.4 kip')).toEqual({ ok: true, value: 14.4 * 4448.2216152605 })
   })
 })
 
 describe('units by mathjs, as a second opinion', () => {
-  const torqueNames = { 'N·m': 'N m', 'lbf·ft': 'lbf ft', 'lbf·in': 'lbf in', 'kgf·m': 'kgf m' } as const
+  const torqueNames = {
+    'N·m': 'N m',
+    'lbf·ft': 'lbf ft',
+    'lbf·in': 'lbf in',
+    'kgf·m': 'kgf m',
+    'kgf·cm': 'kgf cm',
+    'dN·m': 'dN m',
+    // A sixteenth of a pound-force, as the avoirdupois ounce is of the pound.
+    'ozf·in': 'lbf inch / 16',
+  } as const
   const lengthNames = { mm: 'mm', in: 'in', µm: 'um', thou: 'mil' } as const
 
   it.each(torqueUnits)('agree on 1, 17.7 and 340 %s in every other unit of torque', (from) => {
     for (const value of [1, 17.7, 340]) {
       for (const to of torqueUnits) {
-        const theirs: number = evaluate(`(${value} ${torqueNames[from]}) / (1 ${torqueNames[to]})`)
+        const theirs: number = evaluate(`(${value} * (1 ${torqueNames[from]})) / (1 ${torqueNames[to]})`)
         expect(Math.abs(torqueIn(torqueOf(value, from), to) / theirs - 1)).toBeLessThan(closely)
       }
     }

@@ -18,6 +18,11 @@ export function guardedLimits(limits: Range, uncertainty: Length): Outcome<Range
   })
 }
 
+/** The limits drawn in as `guardedLimits` does, also past one another, where nothing is proved inside. */
+export function drawnIn<Limits extends Range>(limits: Limits, uncertainty: Length): Limits {
+  return { ...limits, least: sum(limits.least, uncertainty), most: difference(limits.most, uncertainty) }
+}
+
 /** What a reading says of limits: ISO 14253-1 knows a zone where it proves neither that they are kept nor broken. */
 export type Conformity = 'inside' | 'not-proved' | 'outside'
 

@@ -4,6 +4,7 @@ import {
   candidatesFor,
   combinedUncertainty,
   disagreement,
+  drawnIn,
   measure,
   proposeBySizes,
   proposeShells,
@@ -36,8 +37,8 @@ export interface BearingCase {
   readonly groundTo: Outcome<string | null> | null
   /** Null where the journal measures what it is declared, or nothing tells its size. */
   readonly sizeDispute: SizeDispute | null
-  /** What a clearance from the readings is uncertain by; zero where nothing was stated. */
-  readonly uncertainty: Length
+  /** What a clearance from the readings is uncertain by; null where that was not stated of a part that was measured. */
+  readonly uncertainty: Length | null
   /** Marks that the readings speak against. */
   readonly disagreements: readonly Problem[]
   /** Out-of-round and taper beyond what the spec allows. */
@@ -83,18 +84,18 @@ export function bearingAt(state: BuildState, given: Fit, position: string): Bear
     bore: measuredFrom(fit, position, 'housing', bore),
     journal: measuredFrom(fit, position, 'journal', journal),
   }
-  const uncertainty = combinedUncertainty(...[bore, journal].map(uncertaintyOf))
+  const uncertainty = clearanceUncertainty([bore, journal])
   const groundTo = measured.journal === null ? null : undersizeOf(given, position, measured.journal.mean)
   const sizeReason = record.sizeReasons[position] ?? null
   const sizeDispute = disputeOf(position, undersize, groundTo, measured.journal, sizeReason)
   const disagreements = [
     ...(measured.bore === null
       ? []
-      : disagreement(fit.housing, position, marks.housing, measured.bore.mean, uncertaintyOf(bore))),
+      : disagreement(fit.housing, position, marks.housing, measured.bore.mean, statedOr0(bore))),
     // A journal of another size is asked about as a whole, not by its mark.
     ...(measured.journal === null || sizeDispute !== null
       ? []
-      : disagreement(fit.journal, position, marks.journal, measured.journal.mean, uncertaintyOf(journal))),
+      : disagreement(fit.journal, position, marks.journal, measured.journal.mean, statedOr0(journal))),
   ]
   const decision = record.basis[position] ?? null
   const byMarks = proposeShells({ ...fit, positions: [position] }, [marks.housing], [marks.journal])[0]!
@@ -129,15 +130,24 @@ export function bearingAt(state: BuildState, given: Fit, position: string): Bear
     byReadings: !isMeasured
       ? null
       : measuredSizes.ok
-        ? proposeBySizes(fit, position, measuredSizes.value, uncertainty)
+        ? proposeBySizes(fit, position, measuredSizes.value, uncertainty ?? nanometres(0))
         : withoutSizes(position, measuredSizes.problem),
   }
 }
 
 /** The pairs that may be fitted there, from the thinnest to the thickest, each with its clearance where it is known. */
-export function candidatesAt({ fit, position, marks, basis, sizes }: BearingCase): readonly Candidate[] {
+export function candidatesAt(bearing: BearingCase): readonly Candidate[] {
+  const { fit, position, marks, basis, sizes } = bearing
   if (basis !== 'readings' || !sizes.ok) return candidatesFor(fit, position, marks.housing, marks.journal)
-  return candidatesBetween(fit, position, sizes.value)
+  return candidatesBetween({ ...fit, clearance: provedLimits(bearing) }, position, sizes.value)
+}
+
+/**
+ * The limits that a clearance is weighed by, whatever way its shells are chosen: those of the fit, drawn in by what the
+ * readings are uncertain by where readings decide.
+ */
+export function provedLimits({ fit, basis, uncertainty }: BearingCase): Fit['clearance'] {
+  return basis === 'readings' && uncertainty !== null ? drawnIn(fit.clearance, uncertainty) : fit.clearance
 }
 
 /**
@@ -201,7 +211,15 @@ function measuredFrom(
       })
 }
 
-function uncertaintyOf(noted: NotedReadings | undefined): Length {
+/** Null where it was not stated of one of the parts that were measured. */
+function clearanceUncertainty(parts: readonly (NotedReadings | undefined)[]): Length | null {
+  const measured = parts.filter((noted) => noted !== undefined)
+  if (measured.some(({ uncertainty }) => uncertainty === null)) return null
+  return combinedUncertainty(...measured.map(statedOr0))
+}
+
+/** A reading of which nothing was stated is taken as it stands. */
+function statedOr0(noted: NotedReadings | undefined): Length {
   return nanometres(noted?.uncertainty?.length_nm ?? 0)
 }
 

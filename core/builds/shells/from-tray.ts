@@ -10,7 +10,7 @@ import {
 import { done, problem, type Outcome } from '../../problem/index.ts'
 import { difference, nanometres, sum } from '../../quantity/index.ts'
 import type { Fit } from '../../engine/index.ts'
-import type { BearingCase } from './bearing-at.ts'
+import { provedLimits, type BearingCase } from './bearing-at.ts'
 import type { NotedTray } from '../events/bearing-record.ts'
 import { takeByChart } from './by-chart-from-tray.ts'
 import { noShells, type BearingProposal, type ProposedHalf } from './proposal-at.ts'
@@ -70,7 +70,7 @@ export function fromTray(
       upper: half('upper'),
       lower: half('lower'),
       clearance,
-      within: againstLimits(clearance, fit.clearance),
+      within: againstLimits(clearance, provedLimits(bearing)),
       problem: null,
     }
   })
@@ -79,7 +79,8 @@ export function fromTray(
 /** The tray against all bearings of the fit whose sizes are known. */
 function assignmentOf(fit: Fit, tray: NotedTray, cases: readonly BearingCase[]): Outcome<ShellAssignment> {
   const open = cases.flatMap((bearing): readonly OpenBearing[] => {
-    const { position, sizes, undersize, pins, uncertainty } = bearing
+    const { position, sizes, undersize, pins } = bearing
+    const uncertainty = bearing.uncertainty ?? nanometres(0)
     if (!sizes.ok) return []
     // A bore that may be off by the uncertainty either way draws the limits in by it.
     const { least, most } = sizes.value.bore

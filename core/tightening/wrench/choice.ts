@@ -26,7 +26,10 @@ export interface UsableWrench extends InHand {
    */
   readonly torque: Torque
   readonly rounding: number
-  /** Within what share of `torque` the wrench itself may be off, either way. */
+  /**
+   * By what share of what the fastener gets the wrench may show or click off it, either way: ISO 6789 measures the deviation
+   * against the reference, not against the mark.
+   */
   readonly deviation: number
   /** The torques that the fastener may end up with, rounding and deviation together. */
   readonly least: Torque
@@ -108,8 +111,8 @@ function settingOf(held: InHand, window: TorqueWindow, today: string): Outcome<U
     return { ok: false, problem: tooCoarse(held, exact, window) }
 
   const deviation = permittedDeviation(wrench)
-  const least = newtonMetres(torque * (1 - deviation))
-  const most = newtonMetres(torque * (1 + deviation))
+  const least = newtonMetres(torque / (1 + deviation))
+  const most = newtonMetres(torque / (1 - deviation))
   const reach = outside({ least, most }, window) ? 'may-leave' : 'within'
   return done({
     ...held,

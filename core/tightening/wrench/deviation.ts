@@ -29,7 +29,7 @@ const closer: Readonly<Record<keyof typeof classes, readonly string[]>> = {
 }
 
 /**
- * The share of the set or shown torque by which a wrench may be off either way: 0.04 or 0.06 (ISO 6789-1,
+ * The share of the true torque by which the set or shown one may be off it, either way (x_a − x_r)/x_r: 0.04 or 0.06 (ISO 6789-1,
  * 5.1.5; type II class A seen in print, the other classes from memory). ±6 % for all up to and including 10
  * N·m full scale, and for a wrench of which the class is not known.
  */

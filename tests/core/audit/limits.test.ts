@@ -100,7 +100,7 @@ it('two limits for one end float are doubted', () => {
     Object.assign(named(spec.steps, 'end-float'), { reading: { least: '0.08 mm', most: '0.25 mm' } }),
   )
   expect(lines).toEqual([
-    'doubt end-float-said-twice steps[8].reading: End float: the step allows 0.080 mm to 0.250 mm, and the end float of ' +
+    'doubt limits-said-twice steps[8].reading: End float: the step allows 0.080 mm to 0.250 mm, and the end float of ' +
       'this engine is given as 0.080 mm to 0.200 mm. Two limits for one thing: find out which holds.',
   ])
 })

@@ -38,4 +38,25 @@ describe('a thread', () => {
     if (refused.ok) throw new Error('a pitch of 20 mm on 8 mm was taken')
     expect(sentenceOf(refused.problem)).toMatch(/20 mm.*8 mm/)
   })
+
+  // ISO 261: the finest pitches of M6, M10, M12, M33 and M100. Remembered; half of each leaves room for adjusting screws.
+  it.each([
+    [6, 0.75],
+    [10, 0.75],
+    [12, 1],
+    [33, 1.5],
+    [100, 2],
+  ])('of M%d may be as fine as %d mm and half of that, and no finer', (diameter, finest) => {
+    const made = (pitch: number) => threadOf(millimetres(diameter), millimetres(pitch)).ok
+    expect(made(finest)).toBe(true)
+    expect(made(finest / 2)).toBe(true)
+    expect(made(finest / 2 - 0.01)).toBe(false)
+  })
+
+  it('of M10 with a pitch of 0.1 mm is refused: a slip of the decimal point', () => {
+    expect(threadOf(millimetres(10), millimetres(0.1))).toMatchObject({
+      ok: false,
+      problem: { code: 'thread-pitch-out-of-range' },
+    })
+  })
 })

@@ -95,9 +95,33 @@ describe('crosswise', () => {
   it.each([
     [4, '1 3 2 4'],
     [5, '1 3 5 2 4'],
-    [6, '1 4 6 3 5 2'],
+    [6, '1 4 2 5 3 6'],
   ])('of %d is %s', (count, order) => {
     expect(orderBy('crosswise', circle(count)).join(' ')).toBe(order)
+  })
+
+  it.each([10, 12, 16, 18, 20, 22, 24, 28, 36])(
+    'of %d takes its second pair a quarter turn from the first, as near as the count allows',
+    (count) => {
+      const [first, , second] = orderBy('crosswise', circle(count)).map(Number)
+      const turn = ((second! - first!) * 360) / count
+      const offQuarter = Math.min(Math.abs(turn - 90), Math.abs(turn - 270))
+      expect(offQuarter).toBeLessThan(180 / count + 1e-9)
+    },
+  )
+
+  // ASME PCC-1, the table for the legacy pattern: remembered, not seen in print. Its pairs, each named by its lower end; which
+  // end of a pair comes first is ours, the end further from the last one pulled. The alternative pattern of that standard has
+  // other orders and is not one of these.
+  it.each([
+    [8, [1, 3, 2, 4]],
+    [12, [1, 4, 2, 5, 3, 6]],
+    [16, [1, 5, 3, 7, 2, 6, 4, 8]],
+  ])('of %d has the pairs of the legacy pattern', (count, pairs) => {
+    const order = orderBy('crosswise', circle(count)).map(Number)
+    const half = count / 2
+    expect(pairs.map((_, pair) => Math.min(order[2 * pair]!, order[2 * pair + 1]!))).toEqual(pairs)
+    expect(pairs.every((_, pair) => Math.abs(order[2 * pair]! - order[2 * pair + 1]!) === half)).toBe(true)
   })
 
   it('never goes to a neighbour on a circle of four and more, save where only neighbours are left', () => {

@@ -58,9 +58,9 @@ describe('a torque reading', () => {
     ['', 'Nothing was typed. Type a number, for example 12.5.'],
     ['abc', '“abc” is not a number. Type digits with a point or a comma, for example 12.5 or 12,5.'],
     ['-5', '“-5” is below zero. Read the scale again and type it anew.'],
-    ['1e999', 'The unit of “1e999” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m.'],
+    ['1e999', 'The unit of “1e999” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m, kgf·cm, dN·m, ozf·in.'],
     ['1,234.5', '“1,234.5” has more than one point or comma. Type it with one at most, for example 1234.5.'],
-    ['24 °', 'The unit of “24 °” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m.'],
+    ['24 °', 'The unit of “24 °” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m, kgf·cm, dN·m, ozf·in.'],
   ])('of “%s” is refused in a sentence', (typed, sentence) => {
     const bench = atTorque()
     expect(refused(bench, typed, 'N·m')).toBe(sentence)

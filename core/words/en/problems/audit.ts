@@ -113,8 +113,8 @@ export const auditWords = {
     `${fit}: the service limit, ${limit}, is below the most for new parts, ${most}. Correct one of them.`,
   'washers-overlap': ({ first, second }: { first: string; second: string }) =>
     `End float: the washers “${first}” and “${second}” are both given for the same float. Correct where one begins.`,
-  'end-float-said-twice': (facts: { step: string; here: string; there: string }) =>
-    `${facts.step}: the step allows ${facts.here}, and the end float of this engine is given as ${facts.there}. ` +
+  'limits-said-twice': (facts: { step: string; gap: string; here: string; there: string }) =>
+    `${facts.step}: the step allows ${facts.here}, and the ${facts.gap} of this engine is given as ${facts.there}. ` +
     'Two limits for one thing: find out which holds.',
 
   // Bands and grades
