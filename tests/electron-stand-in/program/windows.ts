@@ -1,0 +1,365 @@
+import type {
+  BrowserWindow as ElectronWindow,
+  BrowserWindowConstructorOptions,
+  PrintToPDFOptions,
+  Rectangle,
+  WebContents as ElectronContents,
+} from 'electron'
+import { readFileSync } from 'node:fs'
+import { isAbsolute } from 'node:path'
+import type { WindowEvent } from '../questions.ts'
+import { playedApp } from './app.ts'
+import { life, openWindows } from './life.ts'
+import { answers, outside } from './outside.ts'
+import { playedSession } from './session.ts'
+import { eventsOf, PlayedEvents, strict } from './strict.ts'
+
+const contentsEvents = eventsOf<ElectronContents>()(
+  'will-navigate',
+  'will-frame-navigate',
+  'will-redirect', // never sent: the own scheme redirects nowhere
+  'will-attach-webview', // never sent: `webviewTag` must be off
+  'did-finish-load',
+  'did-fail-load',
+  'did-start-navigation',
+  'did-navigate',
+  'render-process-gone',
+  'unresponsive',
+  'responsive',
+  'preload-error',
+  'context-menu',
+  'destroyed',
+)
+
+type PlayedOfContents =
+  'id' | 'getURL' | 'loadURL' | 'reload' | 'isDestroyed' | 'isCrashed' | 'setWindowOpenHandler' | 'printToPDF'
+
+/** lib/browser/print-to-pdf.ts, paperFormats */
+const papers = 'letter legal tabloid ledger a0 a1 a2 a3 a4 a5 a6'.split(' ')
+
+class PlayedContents extends PlayedEvents implements Pick<ElectronContents, PlayedOfContents> {
+  readonly id: number
+  readonly preload: string | undefined
+  url = ''
+  #isCrashed = false
+
+  constructor(id: number, preload: string | undefined) {
+    super('webContents', contentsEvents)
+    this.id = id
+    this.preload = preload
+  }
+
+  get session(): typeof playedSession {
+    return strict('session', playedSession)
+  }
+
+  getURL(): string {
+    return this.url
+  }
+
+  async loadURL(url: string): Promise<void> {
+    const failure = await outside.ask('load', { window: this.id, url })
+    if (failure === null) return
+    const { code, text } = failure
+    this.send('did-fail-load', {}, code, text, url, true, 0, 0)
+    throw Object.assign(new Error(`${text} (${code}) loading '${url}'`), { errno: code, code: text, url })
+  }
+
+  reload(): void {
+    this.#isCrashed = false
+    outside.tell('reload', { window: this.id })
+  }
+
+  isDestroyed(): boolean {
+    return !windows.has(this.id)
+  }
+
+  isCrashed(): boolean {
+    return this.#isCrashed
+  }
+
+  setWindowOpenHandler(handler: Parameters<ElectronContents['setWindowOpenHandler']>[0]): void {
+    const asked = { url: 'about:blank', frameName: '', features: '', disposition: 'new-window' } as const
+    const { action } = handler({ ...asked, referrer: { url: '', policy: 'default' } })
+    outside.tell('popups', { window: this.id, allowed: action === 'allow' })
+  }
+
+  async printToPDF(options: PrintToPDFOptions): Promise<Buffer> {
+    const { pageSize = 'letter' } = options
+    if (typeof pageSize === 'string' && !papers.includes(pageSize.toLowerCase()))
+      throw new Error(`Invalid pageSize ${pageSize}`)
+    return Buffer.from(await outside.ask('pdf', { window: this.id, options }))
+  }
+
+  hear(heard: WindowEvent): void {
+    switch (heard.event) {
+      case 'navigated':
+        this.url = heard.url
+        this.send('did-navigate', {}, heard.url, 200, 'OK')
+        break
+      case 'loaded':
+        this.send('did-finish-load')
+        break
+      case 'unresponsive':
+      case 'responsive':
+        this.send(heard.event)
+        break
+      case 'render-process-gone':
+        this.#isCrashed = true
+        this.send(heard.event, {}, heard.details)
+        playedApp.send(heard.event, {}, strict('webContents', this), heard.details)
+        break
+      case 'preload-error':
+        this.send(heard.event, {}, heard.path, new Error(heard.message))
+        break
+      case 'context-menu':
+        this.send(heard.event, {}, contextOf(heard.params))
+        break
+      case 'first-paint':
+      case 'page-title-updated':
+      case 'blur':
+      case 'focus':
+        break
+    }
+  }
+}
+
+/** docs/api/structures/context-menu-params.md, as far as it depends on where one clicks */
+function contextOf({ isEditable, selectionText }: { isEditable: boolean; selectionText: string }): object {
+  const hasSelection = selectionText !== ''
+  const editFlags = {
+    canUndo: isEditable,
+    canRedo: isEditable,
+    canCut: isEditable && hasSelection,
+    canCopy: hasSelection,
+    canPaste: isEditable,
+    canDelete: isEditable && hasSelection,
+    canSelectAll: true,
+    canEditRichly: false,
+  }
+  return {
+    x: 10,
+    y: 10,
+    isEditable,
+    selectionText,
+    editFlags,
+    linkURL: '',
+    mediaType: 'none',
+    misspelledWord: '',
+  }
+}
+
+const windowEvents = eventsOf<ElectronWindow>()(
+  'ready-to-show',
+  'show',
+  'close',
+  'closed',
+  'unresponsive',
+  'responsive',
+  'page-title-updated',
+  'resize',
+  'resized',
+  'move',
+  'moved',
+  'maximize',
+  'unmaximize',
+  'enter-full-screen',
+  'leave-full-screen',
+  'focus',
+  'blur',
+  'session-end',
+  'query-session-end',
+)
+
+type PlayedOfWindow =
+  | 'id'
+  | 'loadURL'
+  | 'show'
+  | 'showInactive'
+  | 'focus'
+  | 'close'
+  | 'destroy'
+  | 'restore'
+  | 'maximize'
+  | 'isVisible'
+  | 'isMinimized'
+  | 'isMaximized'
+  | 'isFullScreen'
+  | 'isDestroyed'
+  | 'getBounds'
+  | 'getNormalBounds'
+  | 'setBounds'
+  | 'setMenuBarVisibility'
+  | 'setAutoHideMenuBar'
+  | 'setBackgroundColor'
+
+class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOfWindow> {
+  readonly id: number
+  readonly webContents: PlayedContents
+  #isVisible: boolean
+  #isMaximized = false
+  #bounds: Rectangle
+
+  constructor(options: BrowserWindowConstructorOptions = {}) {
+    if (!life.isReady) throw new Error('Cannot create BrowserWindow before app is ready')
+    super('BrowserWindow', windowEvents)
+    this.id = ++lastId
+    const { webPreferences = {}, parent: _, ...told } = options
+    const { preload, ...rules } = webPreferences
+    if (preload !== undefined && !isAbsolute(preload))
+      throw new Error('preload script must have absolute path')
+    this.webContents = strict('webContents', new PlayedContents(this.id, preload))
+    this.#isVisible = options.show !== false
+    const { x = 100, y = 100, width = 800, height = 600 } = options
+    this.#bounds = { x, y, width, height }
+    windows.set(this.id, this)
+    openWindows.set(this.id, this)
+    outside.tell('window', {
+      window: this.id,
+      options: JSON.parse(JSON.stringify(told)) as typeof told,
+      webPreferences: JSON.parse(JSON.stringify(rules)) as Record<string, unknown>,
+      preload: preload === undefined ? null : textOf(preload, this.webContents),
+    })
+    playedApp.send('browser-window-created', {}, strict('BrowserWindow', this))
+    playedApp.send('web-contents-created', {}, this.webContents)
+    if (this.#isVisible) outside.tell('shown', { window: this.id })
+  }
+
+  loadURL(url: string): Promise<void> {
+    return this.webContents.loadURL(url)
+  }
+
+  show(): void {
+    this.#isVisible = true
+    outside.tell('shown', { window: this.id })
+    this.send('show')
+  }
+
+  showInactive(): void {
+    this.show()
+  }
+
+  focus(): void {
+    outside.tell('focused', { window: this.id })
+  }
+
+  /** NativeWindow::NotifyWindowCloseButtonClicked: a close that is prevented also takes back that the program quits. */
+  close(): void {
+    if (this.send('close')) life.isQuitting = false
+    else this.destroy()
+  }
+
+  destroy(): void {
+    if (!windows.delete(this.id)) return
+    openWindows.delete(this.id)
+    outside.tell('gone', { window: this.id })
+    this.webContents.send('destroyed')
+    this.send('closed')
+    if (windows.size === 0) playedApp.allWindowsClosed()
+  }
+
+  restore(): void {}
+
+  maximize(): void {
+    this.#isMaximized = true
+    this.#tellBounds()
+    this.send('maximize')
+  }
+
+  isVisible(): boolean {
+    return this.#isVisible
+  }
+  isMinimized(): boolean {
+    return false
+  }
+  isMaximized(): boolean {
+    return this.#isMaximized
+  }
+  isFullScreen(): boolean {
+    return false
+  }
+  isDestroyed(): boolean {
+    return !windows.has(this.id)
+  }
+  getBounds(): Rectangle {
+    return this.#bounds
+  }
+  getNormalBounds(): Rectangle {
+    return this.#bounds
+  }
+
+  setBounds(bounds: Partial<Rectangle>): void {
+    this.#bounds = { ...this.#bounds, ...bounds }
+    this.#tellBounds()
+    for (const name of ['resize', 'move', 'resized', 'moved']) this.send(name)
+  }
+
+  setMenuBarVisibility(): void {}
+  setAutoHideMenuBar(): void {}
+  setBackgroundColor(): void {}
+
+  hear(heard: WindowEvent): void {
+    this.webContents.hear(heard)
+    if (heard.event === 'first-paint') this.send('ready-to-show')
+    else if (heard.event === 'page-title-updated') this.send(heard.event, {}, heard.title, true)
+    else if (heard.event === 'unresponsive' || heard.event === 'responsive') this.send(heard.event)
+    else if (heard.event === 'blur' || heard.event === 'focus') this.send(heard.event)
+  }
+
+  #tellBounds(): void {
+    outside.tell('bounds', { window: this.id, bounds: this.#bounds, maximized: this.#isMaximized })
+  }
+}
+
+/** lib/sandboxed_renderer/preload.ts: a preload that cannot be read is told of, and the page is loaded without it. */
+function textOf(preload: string, contents: PlayedContents): string | null {
+  try {
+    return readFileSync(preload, 'utf8')
+  } catch (error) {
+    console.error(`Unable to load preload script: ${preload}`)
+    setImmediate(() => contents.hear({ event: 'preload-error', path: preload, message: String(error) }))
+    return null
+  }
+}
+
+const windows = new Map<number, PlayedWindow>()
+let lastId = 0
+
+type PlayedOfClass = 'getAllWindows' | 'getFocusedWindow' | 'fromWebContents'
+
+/** lib/browser/api/browser-window.ts */
+export const BrowserWindow = strict(
+  'BrowserWindow',
+  class BrowserWindow extends PlayedWindow {
+    constructor(options?: BrowserWindowConstructorOptions) {
+      super(options)
+      return strict('BrowserWindow', this)
+    }
+    static getAllWindows(): PlayedWindow[] {
+      return [...windows.values()].map((window) => strict('BrowserWindow', window))
+    }
+    static getFocusedWindow(): PlayedWindow | null {
+      return BrowserWindow.getAllWindows()[0] ?? null
+    }
+    static fromWebContents({ id }: { id: number }): PlayedWindow | null {
+      return BrowserWindow.getAllWindows().find((window) => window.id === id) ?? null
+    }
+  } satisfies Record<keyof Pick<typeof ElectronWindow, PlayedOfClass>, unknown>,
+)
+
+export function contentsOf(window: number): ElectronContents | null {
+  return (windows.get(window)?.webContents ?? null) as unknown as ElectronContents | null
+}
+
+answers['window-event'] = ({ window, ...heard }) => windows.get(window)?.hear(heard)
+answers.close = ({ window }) => windows.get(window)?.close()
+answers.move = ({ window, bounds }) => windows.get(window)?.setBounds(bounds)
+
+/** docs/api/web-contents.md: `will-frame-navigate` for every frame, then `will-navigate` for the page itself. */
+answers['may-navigate'] = ({ window, url, isMainFrame }) => {
+  const contents = windows.get(window)?.webContents
+  if (contents === undefined) return false
+  const details = { url, isMainFrame, isSameDocument: false }
+  if (contents.send('will-frame-navigate', details, url)) return false
+  return !(isMainFrame && contents.send('will-navigate', details, url))
+}
