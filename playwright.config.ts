@@ -4,18 +4,45 @@ const chromium = process.env.BEDPLATE_CHROMIUM
 // Chromium refuses to run as root with its sandbox; where it has none for anybody, the run of the tests has found that out.
 const chromiumSandbox = process.getuid?.() !== 0 && process.env.BEDPLATE_SANDBOX !== 'off'
 
-export default defineConfig({
+/** What must hold in the desktop host too, at every run: it goes through main, the preload, a download or a restart. */
+const onDesktop = [
+  'archive',
+  'interrupted',
+  'people',
+  'record',
+  'sheet',
+  'shells',
+  'shells-asked',
+  'shells-papers',
+  'whole-job',
+].map((name) => `${name}.spec.ts`)
+
+/** Subjects of the local host alone, or of no host. */
+const notOnDesktop = ['gallery.spec.ts', 'local-host.spec.ts']
+
+export default defineConfig<{ host: 'local' | 'played' | 'electron' }>({
   testDir: 'tests/e2e',
   outputDir: 'test-results',
   workers: 1, // two cores: one for the browser, one for the host
   forbidOnly: true,
   timeout: 60_000,
   expect: { timeout: 10_000 },
+  projects: [
+    { name: 'local', use: { host: 'local' }, testIgnore: 'electron.spec.ts' },
+    { name: 'desktop', use: { host: 'played' }, testMatch: onDesktop },
+    {
+      name: 'electron',
+      use: { host: 'electron' },
+      ...(process.env.BEDPLATE_ELECTRON === undefined
+        ? { testMatch: 'electron.spec.ts' }
+        : { testIgnore: notOnDesktop }),
+    },
+  ],
   use: {
     browserName: 'chromium',
     viewport: { width: 1280, height: 800 },
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    trace: 'off', // a third of the time of a run; a test that fails is run again with `--trace on`
     launchOptions: {
       ...(chromium === undefined ? {} : { executablePath: chromium }),
       chromiumSandbox,

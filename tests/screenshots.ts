@@ -3,7 +3,8 @@ import { mkdir, readdir, readFile } from 'node:fs/promises'
 import { chromium } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { readSpec } from '../core/engine/index.ts'
-import { startHost, withDataFolder } from './e2e/host.ts'
+import { withDataFolder } from './e2e/hosts/host.ts'
+import { startLocalProcess } from './e2e/hosts/local.ts'
 import { entryId } from '../renderer/gallery/entry.ts'
 import { withGallery } from './gallery.ts'
 import { chromiumToTest } from './run/chromium.ts'
@@ -91,7 +92,7 @@ const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
 const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
 try {
   await withDataFolder(async (data) => {
-    const host = await startHost(data)
+    const host = await startLocalProcess(data)
     await takePictures(await browser.newPage(), host.address).finally(() => host.kill())
   })
   const page = await browser.newPage(demoSheet)

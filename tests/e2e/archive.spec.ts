@@ -1,7 +1,6 @@
-import { readFile } from 'node:fs/promises'
 import { expect, test as base } from './bench.ts'
 import type { Bench } from './bench.ts'
-import { withDataFolder } from './host.ts'
+import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
 import { pagesOf } from './pdf.ts'
 import { forged } from '../electron/requests/forged.ts'
@@ -222,10 +221,11 @@ test('a finished build is verified, amended, printed, and said not to count', as
   await page.clock.fastForward(1000)
   await expect(page.getByText(/✓ \d+ entries: each is as it was confirmed/)).toBeVisible()
   const code = await page.locator('.verify code').innerText()
-  const download = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Export as one file' }).click()
-  expect((await download).suggestedFilename()).toContain(code)
-  expect(await readFile(await (await download).path(), 'utf8')).toContain('"bedplateBuild":1')
+  const { name, bytes } = await bench.save(() =>
+    page.getByRole('button', { name: 'Export as one file' }).click(),
+  )
+  expect(name).toContain(code)
+  expect(bytes.toString()).toContain('"bedplateBuild":1')
 
   await page.getByRole('button', { name: 'Ferry, port' }).click()
   await page.getByRole('button', { name: 'Show the build sheet' }).click()
@@ -237,7 +237,7 @@ test('a finished build is verified, amended, printed, and said not to count', as
   await page.getByLabel('Why is it added now?').fill('It wept at the first start')
   await page.getByRole('button', { name: 'Add it' }).click()
   await expect(page.getByText('Sump plug sealed anew on 3 May').first()).toBeVisible()
-  const amended = (await pagesOf(await page.pdf({ preferCSSPageSize: true }))).join(' ')
+  const amended = (await pagesOf(await bench.pdf())).join(' ')
   expect(amended).toContain('Sump plug sealed anew on 3 May')
   expect(amended).toContain('It wept at the first start')
   expect(amended).not.toContain('Verify this build')
@@ -246,6 +246,6 @@ test('a finished build is verified, amended, printed, and said not to count', as
   await page.getByLabel('Why does this build not count?').fill('Trial assembly')
   await page.getByRole('button', { name: 'It does not count' }).click()
   await expect(page.getByText('DOES NOT COUNT: Trial assembly')).toBeVisible()
-  const voided = (await pagesOf(await page.pdf({ preferCSSPageSize: true }))).join(' ')
+  const voided = (await pagesOf(await bench.pdf())).join(' ')
   expect(voided).toContain('DOES NOT COUNT: Trial assembly')
 })

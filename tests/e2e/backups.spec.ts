@@ -1,7 +1,7 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from './bench.ts'
-import { withDataFolder } from './host.ts'
+import { withDataFolder } from './hosts/host.ts'
 import { Mechanic } from './mechanic.ts'
 
 test('a backup is put in place on the page of the record; the present file is kept, whole', async ({

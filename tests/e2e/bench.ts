@@ -1,46 +1,74 @@
 import { test as base } from '@playwright/test'
 import type { Page } from '@playwright/test'
-import { startHost, withDataFolder } from './host.ts'
-import type { Host } from './host.ts'
+import { resolve } from 'node:path'
+import { startOnElectron } from './hosts/electron.ts'
+import { withDataFolder, type Host, type SavedFile, type StartHost } from './hosts/host.ts'
+import { startLocal } from './hosts/local.ts'
+import { startPlayed } from './hosts/played.ts'
 
-/** A bench for one test: its own data folder, the host running on it, and a page that is open at it. */
+/** The hosts in which the same tests run; a project of the configuration chooses one. */
+const hosts = {
+  local: startLocal,
+  /** The desktop host on a stand-in for Electron's program. */
+  played: startPlayed,
+  /** The desktop host on the real program. */
+  electron: startOnElectron,
+} satisfies Record<string, StartHost>
+
+export type HostName = keyof typeof hosts
+
+/** A bench for one test: its own data folder, the program running on it in some host, and the page that shows it. */
 export class Bench {
-  readonly page: Page
   readonly dataFolder: string
-  readonly specs: string
+  readonly #start: () => Promise<Host>
   #host: Host
+  /** Always the page as it is now, so that a test may hold it over a new start. */
+  readonly page: Page
 
-  constructor(page: Page, dataFolder: string, specs: string, host: Host) {
-    this.specs = specs
-    this.page = page
+  private constructor(dataFolder: string, start: () => Promise<Host>, host: Host) {
     this.dataFolder = dataFolder
+    this.#start = start
     this.#host = host
+    this.page = new Proxy({} as Page, {
+      get: (_, key) => {
+        const page = this.#host.page
+        const member: unknown = Reflect.get(page, key, page)
+        return typeof member === 'function' ? (member.bind(page) as unknown) : member
+      },
+    })
   }
 
-  async open() {
-    await this.page.goto(this.#host.address)
+  static async at(dataFolder: string, start: () => Promise<Host>): Promise<Bench> {
+    return new Bench(dataFolder, start, await start())
   }
 
-  /** Kills the host as a power cut would, starts it anew on the same folder, and opens the page at its new address. */
+  /** Kills the host as a power cut would, and starts it again on the same folder. */
   async cutPowerAndStartAgain() {
     await this.kill()
-    this.#host = await startHost(this.dataFolder, this.specs)
-    await this.open()
+    this.#host = await this.#start()
   }
 
-  kill() {
+  kill(): Promise<void> {
     return this.#host.kill()
+  }
+
+  save(start: () => Promise<void>): Promise<SavedFile> {
+    return this.#host.save(start)
+  }
+
+  pdf(): Promise<Buffer> {
+    return this.#host.pdf()
   }
 }
 
-export const test = base.extend<{ bench: Bench; specs: string }>({
+export const test = base.extend<{ bench: Bench; specs: string; host: HostName }>({
+  host: ['local', { option: true }],
   /** Where the engine specs lie. */
   specs: 'specs',
-  bench: async ({ page, specs }, use) => {
+  bench: async ({ page, specs, host }, use) => {
     await withDataFolder(async (folder) => {
       await page.clock.install()
-      const bench = new Bench(page, folder, specs, await startHost(folder, specs))
-      await bench.open()
+      const bench = await Bench.at(folder, () => hosts[host](page, folder, resolve(specs)))
       await use(bench)
       await bench.kill()
     })

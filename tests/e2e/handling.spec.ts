@@ -1,6 +1,5 @@
-import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
-import { expect } from './bench.ts'
+import { expect, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
 import { sets, test } from './published-specs.ts'
@@ -239,13 +238,14 @@ async function capitals(page: Page, selector: string): Promise<number> {
   return Number.parseFloat(size) * 0.672
 }
 
-async function savedDrawing(page: Page): Promise<{ readonly name: string; readonly svg: string }> {
+async function savedDrawing(bench: Bench): Promise<{ readonly name: string; readonly svg: string }> {
+  const { page } = bench
   await page.getByRole('button', { name: 'View …' }).click()
-  const download = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Save the drawing as SVG' }).click()
-  const file = await download
+  const { name, bytes } = await bench.save(() =>
+    page.getByRole('button', { name: 'Save the drawing as SVG' }).click(),
+  )
   await page.getByRole('button', { name: 'View …' }).click()
-  return { name: file.suggestedFilename(), svg: await readFile(await file.path(), 'utf8') }
+  return { name, svg: bytes.toString() }
 }
 
 /** The texts of an SVG with the height of their capitals, in px of a sheet of a width. */
@@ -272,7 +272,7 @@ test('from 2 m the next number, its value and its unit have capitals of 44 px, a
   const panel = page.getByRole('region', { name: 'What to do' })
   expect(await panel.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0)
   const board = (await drawing(page).locator('.board').boundingBox())!
-  const { svg } = await savedDrawing(page)
+  const { svg } = await savedDrawing(bench)
   const texts = textsOf(svg, board.width)
   for (const wanted of ['1', '40.7 N·m']) {
     const drawn = texts.filter(({ text }) => text === wanted).map(({ capital }) => capital)
@@ -284,7 +284,7 @@ test('the drawing is saved as vectors that show what the list beside it says', a
   const { page } = bench
   const mechanic = await atTheFirstPull(page)
   await mechanic.confirm()
-  const { name, svg } = await savedDrawing(page)
+  const { name, svg } = await savedDrawing(bench)
   expect(name).toMatch(/^drawing-\d{4}-001-block\.svg$/)
   const listed = await drawing(page)
     .getByRole('list', { name: 'The drawing in words' })

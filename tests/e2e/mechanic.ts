@@ -52,7 +52,7 @@ export class Mechanic {
     await expect(this.main).toBeEnabled()
     if (this.by === 'pointer') await this.main.click()
     else await this.page.keyboard.press('Enter')
-    await expect.poll(() => this.entries()).toBeGreaterThan(before)
+    await expect.poll(() => this.entries(), { intervals: [20, 30, 50, 100, 200] }).toBeGreaterThan(before)
     await this.letBounceTimePass()
   }
 

@@ -19,7 +19,7 @@ for (const paper of ['A4', 'Letter'] as const) {
 
     await page.getByRole('button', { name: 'Sheet' }).click()
     await page.getByRole('button', { name: paper }).click()
-    const pages = await pagesOf(await page.pdf({ preferCSSPageSize: true }))
+    const pages = await pagesOf(await bench.pdf())
     const text = pages.join(' ')
 
     expect(pages.length).toBeGreaterThan(1)

@@ -1,20 +1,17 @@
-import { readFile } from 'node:fs/promises'
 import Papa from 'papaparse'
-import type { Locator, Page } from '@playwright/test'
+import type { Locator } from '@playwright/test'
 import { readQr } from '../qr/read-qr.ts'
-import { expect, test } from './bench.ts'
+import { expect, test, type Bench } from './bench.ts'
 import { Machinist } from './machinist.ts'
 import { pagesOf } from './pdf.ts'
 
 test.setTimeout(120_000)
 
-async function csvOf(page: Page, button: string) {
-  const waiting = page.waitForEvent('download')
-  await page.getByRole('button', { name: button }).click()
-  const file = await waiting
-  const text = (await readFile(await file.path(), 'utf8')).replace(/^\ufeff/, '')
+async function csvOf(bench: Bench, button: string) {
+  const { name, bytes } = await bench.save(() => bench.page.getByRole('button', { name: button }).click())
+  const text = bytes.toString().replace(/^\ufeff/, '')
   const { data } = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true })
-  return { name: file.suggestedFilename(), rows: data }
+  return { name, rows: data }
 }
 
 /** What a reader of codes makes of the square: it is painted by the browser and read module by module. */
@@ -51,12 +48,12 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
   await expect(machinist.panel).toContainText('To order: 2 × T.')
   await page.getByRole('button', { name: 'Order and labels' }).click()
 
-  const order = await csvOf(page, 'Order list as CSV')
+  const order = await csvOf(bench, 'Order list as CSV')
   expect(order.name).toMatch(/^order-\d{4}-001\.csv$/)
   expect(order.rows).toContainEqual(
     expect.objectContaining({ fit: 'Main bearings', grade: 'T', size: 'standard', count: '2' }),
   )
-  const labels = await csvOf(page, 'Labels as CSV')
+  const labels = await csvOf(bench, 'Labels as CSV')
   const number = /-(\d{4}-001)\.csv$/.exec(labels.name)![1]
   const ofMains = labels.rows.filter(({ position }) => position?.startsWith('M'))
   expect(ofMains).toHaveLength(8)
@@ -77,7 +74,7 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
 
   for (const paper of ['A4', 'Letter']) {
     await page.getByRole('button', { name: paper }).click()
-    const pages = await pagesOf(await page.pdf({ preferCSSPageSize: true }))
+    const pages = await pagesOf(await bench.pdf())
     const text = pages.join(' ')
     expect(text).toContain('Shells to order')
     expect(text).toMatch(/Main bearings T standard upper or lower 2/)

@@ -43,7 +43,7 @@ test('a bench card has the order, the passes, boxes to tick and the angle, on A4
     ['Letter', 216, 279],
   ] as const) {
     await page.getByRole('button', { name: paper, exact: true }).click()
-    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1')
+    const pdf = (await bench.pdf()).toString('latin1')
     const [, points = ''] = /\/MediaBox\s*\[([^\]]*)\]/.exec(pdf) ?? []
     const [, , right, top] = points
       .trim()

@@ -34,7 +34,7 @@ export class Line<Theirs extends Questions<Theirs>, Ours extends Questions<Ours>
   ask<Name extends keyof Theirs & string>(name: Name, input: Theirs[Name][0]): Promise<Theirs[Name][1]> {
     const id = this.#next++
     return new Promise<Theirs[Name][1]>((resolve, reject) => {
-      this.#waiting.set(id, { done: (value) => resolve(value as Theirs[Name][1]), failed: reject })
+      this.#waiting.set(id, { done: (value) => resolve(value), failed: reject })
       this.#put({ id, name, input })
     })
   }

@@ -70,7 +70,7 @@ export class Program {
 
   /** Ends as a power cut would have it: nothing is tidied up. */
   async kill(): Promise<void> {
-    if (this.pid !== 0) process.kill(this.pid, 'SIGKILL')
+    if (this.pid !== 0) killIfThere(this.pid)
     await this.gone
   }
 }
@@ -85,7 +85,7 @@ export interface Started {
   readonly program: Program
   readonly child: ChildProcess
   readonly ended: Promise<Ended>
-  output(): string
+  readonly output: () => string
 }
 
 /** Electron's program, played: starts it, answers it, and shows its window on a surface. */

@@ -74,6 +74,7 @@ function pageWorld({ encode, decode }: Codec, name: string): void {
   // The whole screen is a permission in Electron: WebContentsPermissionHelper::RequestFullscreenPermission
   const asked: ((may: boolean) => void)[] = []
   hear('may', (detail) => asked.shift()?.(JSON.parse(detail) as boolean))
+  // eslint-disable-next-line @typescript-eslint/unbound-method -- it is called on the element it was asked of
   const goFullscreen = Element.prototype.requestFullscreen
   Element.prototype.requestFullscreen = function (options) {
     return new Promise((resolve, reject) => {

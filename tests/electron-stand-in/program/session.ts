@@ -80,10 +80,10 @@ answers['may-have'] = ({ window, permission, how }) => {
   if (contents === null) return false
   const url = contents.getURL()
   if (how === 'check')
-    return check?.(contents, permission as never, new URL(url).origin, { isMainFrame: true } as never) ?? true
+    return check?.(contents, permission as never, new URL(url).origin, { isMainFrame: true }) ?? true
   if (how === 'device') return device?.({ deviceType: permission, origin: url } as never) ?? false
   if (request === null) return true
   return new Promise<boolean>((resolve) =>
-    request(contents, permission as never, resolve, { requestingUrl: url, isMainFrame: true } as never),
+    request(contents, permission as never, resolve, { requestingUrl: url, isMainFrame: true }),
   )
 }

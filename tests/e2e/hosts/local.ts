@@ -1,25 +1,41 @@
+import type { Page } from '@playwright/test'
 import { spawn } from 'node:child_process'
 import type { ChildProcess } from 'node:child_process'
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { readFile } from 'node:fs/promises'
 import { createInterface } from 'node:readline'
+import type { Host } from './host.ts'
 
-/** The real local host, as `npm start -- --no-window` runs it, on a data folder of its own. */
-export interface Host {
+/** The real local host, as `npm start -- --no-window` runs it. */
+export interface LocalProcess {
   readonly address: string
-  /** Ends it as a power cut would: nothing is tidied up. */
   kill(): Promise<void>
 }
 
 const startsWithinMs = 20_000
 
-export async function startHost(dataFolder: string, specs = 'specs'): Promise<Host> {
+export async function startLocalProcess(dataFolder: string, specs = 'specs'): Promise<LocalProcess> {
   const words = ['--data', dataFolder, '--specs', specs, '--no-window']
   const child = spawn(process.execPath, ['electron/local/main.ts', ...words], {
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   return { address: await addressOf(child), kill: () => end(child) }
+}
+
+/** The local host, opened in a page of the test's browser. */
+export async function startLocal(page: Page, dataFolder: string, specs: string): Promise<Host> {
+  const host = await startLocalProcess(dataFolder, specs)
+  await page.goto(host.address)
+  return {
+    page,
+    kill: () => host.kill(),
+    pdf: () => page.pdf({ preferCSSPageSize: true }),
+    async save(start) {
+      const waiting = page.waitForEvent('download')
+      await start()
+      const download = await waiting
+      return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) }
+    },
+  }
 }
 
 function addressOf(child: ChildProcess): Promise<string> {
@@ -50,13 +66,4 @@ function end(child: ChildProcess): Promise<void> {
     child.once('exit', () => resolve())
     child.kill('SIGKILL')
   })
-}
-
-export async function withDataFolder<Result>(use: (folder: string) => Promise<Result>): Promise<Result> {
-  const folder = await mkdtemp(join(tmpdir(), 'bedplate-e2e-'))
-  try {
-    return await use(folder)
-  } finally {
-    await rm(folder, { recursive: true, force: true })
-  }
 }

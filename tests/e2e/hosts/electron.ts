@@ -1,0 +1,67 @@
+import { _electron, type ElectronApplication, type Page } from '@playwright/test'
+import { mkdtemp, readFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { isRoot } from '../../../electron/launch/display.ts'
+import type { Host } from './host.ts'
+
+/** Path of Electron's real program, where there is one to test on. */
+export const electronVariable = 'BEDPLATE_ELECTRON'
+
+const root = join(import.meta.dirname, '../../..')
+
+/** The desktop host on Electron's real program, which brings its own page. */
+export async function startOnElectron(_: Page, dataFolder: string, specs: string): Promise<Host> {
+  const executablePath = process.env[electronVariable]
+  if (executablePath === undefined) throw new Error(`${electronVariable} names no program`)
+  const application = await _electron.launch({
+    executablePath,
+    // Chromium refuses to run as root with its sandbox; only tests ever do.
+    args: [...(isRoot() ? ['--no-sandbox'] : []), root, '--data', dataFolder, '--specs', specs],
+  })
+  const page = await application.firstWindow()
+  await application.evaluate(({ BrowserWindow }) =>
+    BrowserWindow.getAllWindows()[0]?.setContentSize(1280, 800),
+  )
+  // The window loads by itself, before a clock can be put in its place: so it is loaded again.
+  await application.context().clock.install()
+  await page.reload()
+  return {
+    page,
+    async kill() {
+      const closed = application.waitForEvent('close')
+      application.process().kill('SIGKILL')
+      await closed
+    },
+    pdf: () => printed(application),
+    save: (start) => saved(application, start),
+  }
+}
+
+async function printed(application: ElectronApplication): Promise<Buffer> {
+  const text = await application.evaluate(async ({ BrowserWindow }) => {
+    const [window] = BrowserWindow.getAllWindows()
+    const bytes = await window?.webContents.printToPDF({ preferCSSPageSize: true })
+    return bytes?.toString('base64') ?? ''
+  })
+  return Buffer.from(text, 'base64')
+}
+
+/** Nobody can answer a dialog of the system, so the next download is given its place before one would open. */
+async function saved(application: ElectronApplication, start: () => Promise<void>) {
+  const path = join(await mkdtemp(join(tmpdir(), 'bedplate-saved-')), 'saved')
+  const waiting = application.evaluate(
+    ({ session }, path) =>
+      new Promise<string>((resolve, reject) =>
+        session.defaultSession.once('will-download', (_event, item) => {
+          item.setSavePath(path)
+          item.once('done', (_done, state) =>
+            state === 'completed' ? resolve(item.getFilename()) : reject(new Error(state)),
+          )
+        }),
+      ),
+    path,
+  )
+  await start()
+  return { name: await waiting, bytes: await readFile(path) }
+}

@@ -1,0 +1,34 @@
+import type { Page } from '@playwright/test'
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+
+export interface SavedFile {
+  /** The name under which it was offered. */
+  readonly name: string
+  readonly bytes: Buffer
+}
+
+/** The running program, in one of its hosts, with the page that shows it. */
+export interface Host {
+  /** The page as it is at the moment: some hosts go on in another one. */
+  readonly page: Page
+  /** Does what saves a file, lets the person say yes, and answers with what was saved. */
+  save(start: () => Promise<void>): Promise<SavedFile>
+  /** What goes to paper, as the page itself asks for it. */
+  pdf(): Promise<Buffer>
+  /** Ends the program as a power cut would: nothing is tidied up. */
+  kill(): Promise<void>
+}
+
+/** Starts the program on a data folder and shows it; `page` is there for hosts that need one from outside. */
+export type StartHost = (page: Page, dataFolder: string, specs: string) => Promise<Host>
+
+export async function withDataFolder<Result>(use: (folder: string) => Promise<Result>): Promise<Result> {
+  const folder = await mkdtemp(join(tmpdir(), 'bedplate-e2e-'))
+  try {
+    return await use(folder)
+  } finally {
+    await rm(folder, { recursive: true, force: true })
+  }
+}

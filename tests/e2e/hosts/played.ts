@@ -1,0 +1,34 @@
+import type { Page } from '@playwright/test'
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { ChromiumSurface } from '../../electron-stand-in/page/chromium.ts'
+import { StandIn } from '../../electron-stand-in/page/stand-in.ts'
+import type { Host } from './host.ts'
+
+/** The desktop host's real main and preload, on a stand-in for Electron's program, in a page of the test's browser. */
+export async function startPlayed(page: Page, dataFolder: string, specs: string): Promise<Host> {
+  const surface = new ChromiumSurface(page)
+  const standIn = await StandIn.on(surface)
+  const { program, ended, output } = await standIn.start(['--data', dataFolder, '--specs', specs])
+  const shown = await Promise.race([program.told.heard('shown'), ended])
+  if (!('kind' in shown)) throw new Error(`it ended without a window: ${output()}`)
+  return {
+    get page() {
+      return surface.page
+    },
+    async kill() {
+      await program.kill()
+      await standIn.close()
+    },
+    pdf: () => surface.page.pdf({ preferCSSPageSize: true }),
+    async save(start) {
+      const path = join(standIn.folder, 'saved')
+      standIn.person = { ...standIn.person, saveAt: () => path }
+      const before = program.told.all('downloaded').length
+      await start()
+      const { name, state } = await program.told.heard('downloaded', before)
+      if (state !== 'completed') throw new Error(`the download was ${String(state)}`)
+      return { name: name as string, bytes: await readFile(path) }
+    },
+  }
+}
