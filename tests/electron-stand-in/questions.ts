@@ -59,6 +59,9 @@ export interface OfTheTest {
   gone: [{ window: number }, void]
   load: [{ window: number; url: string }, LoadFailure | null]
   reload: [{ window: number }, void]
+  crash: [{ window: number }, void]
+  'full-screen': [{ window: number; on: boolean }, void]
+  copied: [{ text: string }, void]
   pdf: [{ window: number; options: PrintToPDFOptions }, Uint8Array]
   popups: [{ window: number; allowed: boolean }, void]
 }

@@ -9,7 +9,9 @@ import type { Host } from './host.ts'
 export async function startPlayed(page: Page, dataFolder: string, specs: string): Promise<Host> {
   const surface = new ChromiumSurface(page)
   const standIn = await StandIn.on(surface)
-  const { program, ended, output } = await standIn.start(['--data', dataFolder, '--specs', specs])
+  const { program, ended, output } = await standIn.start(['--data', dataFolder, '--specs', specs], {
+    XDG_STATE_HOME: join(dataFolder, 'state'),
+  })
   const shown = await Promise.race([program.told.heard('shown'), ended])
   if (!('kind' in shown)) throw new Error(`it ended without a window: ${output()}`)
   return {

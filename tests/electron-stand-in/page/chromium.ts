@@ -63,6 +63,7 @@ export class ChromiumSurface implements Surface {
   }
 
   async load(url: string): Promise<LoadFailure | null> {
+    if (this.#hasCrashed) await this.#goOnInNewPage()
     this.#lastUrl = url
     this.#isLoading = true
     try {
@@ -76,16 +77,12 @@ export class ChromiumSurface implements Surface {
   }
 
   async reload(): Promise<void> {
-    if (this.#hasCrashed) {
-      // Playwright does nothing more with a page whose process has gone.
-      const old = this.#page
-      this.#page = await old.context().newPage()
-      this.#hasCrashed = false
-      this.#undo = []
-      await this.#setUp()
-      await old.close()
-    }
     await this.load(this.#lastUrl)
+  }
+
+  async crash(): Promise<void> {
+    const cdp = await this.#page.context().newCDPSession(this.#page)
+    await cdp.send('Page.crash').catch(() => undefined) // the page that would answer has gone
   }
 
   async pdf({ printBackground, preferCSSPageSize, pageSize }: PrintToPDFOptions): Promise<Uint8Array> {
@@ -102,6 +99,16 @@ export class ChromiumSurface implements Surface {
     if (this.#made === null || this.#page.isClosed() || this.#hasCrashed) return
     this.#made = null
     await this.#page.goto('about:blank').catch(() => undefined)
+  }
+
+  /** Playwright does nothing more with a page whose process has gone. */
+  async #goOnInNewPage(): Promise<void> {
+    const old = this.#page
+    this.#page = await old.context().newPage()
+    this.#hasCrashed = false
+    this.#undo = []
+    await this.#setUp()
+    await old.close()
   }
 
   async #setUp(): Promise<void> {

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { createServer, type Server, type Socket } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout as after } from 'node:timers/promises'
 import type { SaveDialogOptions } from 'electron'
 import { writeBinary } from '../binary.ts'
 import { Line, type Answers } from '../line.ts'
@@ -145,8 +146,10 @@ export class StandIn {
     const ended = new Promise<Ended>((resolve) =>
       child.once('close', (code, signal) => resolve({ code, signal })),
     )
-    const program = await Promise.race([this.#withPid(child.pid), ended])
-    if (!(program instanceof Program)) throw new Error(`it ended before it started: ${said}`)
+    // What it said may be read only after it has ended.
+    const late = ended.then(() => after(5_000, 'never', { ref: false }))
+    const program = await Promise.race([this.#withPid(child.pid), late])
+    if (typeof program === 'string') throw new Error(`it ended before it started: ${said}`)
     return { program, child, ended, output: () => said }
   }
 
@@ -217,6 +220,9 @@ export class StandIn {
         told.note('reload', input)
         await this.#surface.reload()
       },
+      crash: () => this.#surface.crash(),
+      'full-screen': note('full-screen'),
+      copied: note('copied'),
       pdf: ({ options }) => {
         told.note('pdf', options)
         return this.#surface.pdf(options)

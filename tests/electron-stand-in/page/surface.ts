@@ -1,6 +1,6 @@
 import type { PrintToPDFOptions } from 'electron'
 import type { Line } from '../line.ts'
-import type { LoadFailure, MadeWindow, OfTheProgram, OfTheTest } from '../questions.ts'
+import type { LoadFailure, MadeWindow, OfTheProgram, OfTheTest, WindowEvent } from '../questions.ts'
 
 export type ToProgram = Line<OfTheProgram, OfTheTest>
 
@@ -12,13 +12,17 @@ export interface Surface {
   open(made: MadeWindow, program: ToProgram, note: Note): Promise<void>
   load(url: string): Promise<LoadFailure | null>
   reload(): Promise<void>
+  /** Ends the renderer, as a fault of its own would. */
+  crash(): Promise<void>
   pdf(options: PrintToPDFOptions): Promise<Uint8Array>
   /** Lets go of the window: it was closed, or its program has ended. */
   close(): Promise<void>
 }
 
-/** A window without a page, for what depends on the main process alone: it loads whatever it is asked to and paints. */
+/** A window without a page, for what depends on the main process alone: it loads whatever it is asked to. */
 export class BlankSurface implements Surface {
+  /** What becomes of what it is asked to load. */
+  does: 'paints' | 'never paints' | 'fails' = 'paints'
   #window = 0
   #program: ToProgram | null = null
 
@@ -28,16 +32,20 @@ export class BlankSurface implements Surface {
     return Promise.resolve()
   }
 
-  load(url: string): Promise<null> {
-    const tell = (event: { event: 'first-paint' | 'loaded' } | { event: 'navigated'; url: string }): void =>
-      this.#program?.tell('window-event', { window: this.#window, ...event })
-    tell({ event: 'navigated', url })
-    tell({ event: 'first-paint' })
-    tell({ event: 'loaded' })
+  load(url: string): Promise<LoadFailure | null> {
+    if (this.does === 'fails') return Promise.resolve({ code: -6, text: 'ERR_FILE_NOT_FOUND' })
+    this.#tell({ event: 'navigated', url })
+    if (this.does === 'paints') this.#tell({ event: 'first-paint' })
+    this.#tell({ event: 'loaded' })
     return Promise.resolve(null)
   }
 
   reload(): Promise<void> {
+    return Promise.resolve()
+  }
+
+  crash(): Promise<void> {
+    this.#tell({ event: 'render-process-gone', details: { reason: 'crashed', exitCode: 133 } })
     return Promise.resolve()
   }
 
@@ -48,5 +56,9 @@ export class BlankSurface implements Surface {
   close(): Promise<void> {
     this.#program = null
     return Promise.resolve()
+  }
+
+  #tell(event: WindowEvent): void {
+    this.#program?.tell('window-event', { window: this.#window, ...event })
   }
 }

@@ -3,7 +3,7 @@ import { app } from './app.ts'
 import { dialog } from './dialog.ts'
 import './downloads.ts'
 import { ipcMain } from './ipc.ts'
-import { nativeTheme, powerMonitor, powerSaveBlocker, screen, shell } from './machine.ts'
+import { clipboard, nativeTheme, powerMonitor, powerSaveBlocker, screen, shell } from './machine.ts'
 import { Menu } from './menu.ts'
 import { registerSchemesAsPrivileged, type sessionProtocol } from './scheme.ts'
 import { session } from './session.ts'
@@ -28,6 +28,7 @@ function ofDefaultSession(): typeof sessionProtocol {
 const played = {
   app,
   BrowserWindow,
+  clipboard,
   dialog,
   ipcMain,
   Menu,
@@ -44,6 +45,7 @@ export default played
 export {
   app,
   BrowserWindow,
+  clipboard,
   dialog,
   ipcMain,
   Menu,

@@ -10,6 +10,9 @@ import {
 import { hostname } from 'node:os'
 import { join } from 'node:path'
 
+/** Plays a disk that has no symbolic links, as FAT and exFAT have none. */
+export const noLinksVariable = 'STAND_IN_NO_LINKS'
+
 interface Holder {
   isShutDown(): boolean
   heard(argv: readonly string[], cwd: string, data: unknown): void
@@ -33,6 +36,7 @@ const waitsMs = 20_000
  */
 export function takeLock(folder: string, data: unknown, holder: Holder): (() => void) | null {
   mkdirSync(folder, { recursive: true })
+  if (process.env[noLinksVariable] !== undefined) return null
   const lock = join(folder, 'SingletonLock')
   for (let attempts = 0; attempts < 2; attempts += 1) {
     try {

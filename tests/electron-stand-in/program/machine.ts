@@ -1,4 +1,4 @@
-import type { Display, NativeTheme, PowerMonitor, PowerSaveBlocker, Screen, Shell } from 'electron'
+import type { Clipboard, Display, NativeTheme, PowerMonitor, PowerSaveBlocker, Screen, Shell } from 'electron'
 import { playedApp } from './app.ts'
 import { life } from './life.ts'
 import { answers, outside } from './outside.ts'
@@ -95,6 +95,10 @@ export const powerSaveBlocker: Pick<PowerSaveBlocker, 'start' | 'stop' | 'isStar
     isStarted: (id: number): boolean => blockers.has(id),
   },
 )
+
+export const clipboard: Pick<Clipboard, 'writeText'> = strict('clipboard', {
+  writeText: (text: string) => outside.ask('copied', { text }),
+})
 
 /** Leads to other programs, so nothing of it may be used. */
 export const shell: Pick<Shell, never> = strict('shell', {})

@@ -32,7 +32,15 @@ const contentsEvents = eventsOf<ElectronContents>()(
 )
 
 type PlayedOfContents =
-  'id' | 'getURL' | 'loadURL' | 'reload' | 'isDestroyed' | 'isCrashed' | 'setWindowOpenHandler' | 'printToPDF'
+  | 'id'
+  | 'getURL'
+  | 'loadURL'
+  | 'reload'
+  | 'isDestroyed'
+  | 'isCrashed'
+  | 'setWindowOpenHandler'
+  | 'printToPDF'
+  | 'forcefullyCrashRenderer'
 
 /** lib/browser/print-to-pdf.ts, paperFormats */
 const papers = 'letter legal tabloid ledger a0 a1 a2 a3 a4 a5 a6'.split(' ')
@@ -58,6 +66,7 @@ class PlayedContents extends PlayedEvents implements Pick<ElectronContents, Play
   }
 
   async loadURL(url: string): Promise<void> {
+    this.#isCrashed = false
     const failure = await outside.ask('load', { window: this.id, url })
     if (failure === null) return
     const { code, text } = failure
@@ -68,6 +77,10 @@ class PlayedContents extends PlayedEvents implements Pick<ElectronContents, Play
   reload(): void {
     this.#isCrashed = false
     outside.tell('reload', { window: this.id })
+  }
+
+  forcefullyCrashRenderer(): void {
+    outside.tell('crash', { window: this.id })
   }
 
   isDestroyed(): boolean {
@@ -185,6 +198,8 @@ type PlayedOfWindow =
   | 'isMinimized'
   | 'isMaximized'
   | 'isFullScreen'
+  | 'setFullScreen'
+  | 'setTitle'
   | 'isDestroyed'
   | 'getBounds'
   | 'getNormalBounds'
@@ -198,6 +213,7 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
   readonly webContents: PlayedContents
   #isVisible: boolean
   #isMaximized = false
+  #isFullScreen = false
   #bounds: Rectangle
 
   constructor(options: BrowserWindowConstructorOptions = {}) {
@@ -259,6 +275,13 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
   }
 
   restore(): void {}
+  setTitle(): void {}
+
+  setFullScreen(on: boolean): void {
+    this.#isFullScreen = on
+    outside.tell('full-screen', { window: this.id, on })
+    this.send(on ? 'enter-full-screen' : 'leave-full-screen')
+  }
 
   maximize(): void {
     this.#isMaximized = true
@@ -276,7 +299,7 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
     return this.#isMaximized
   }
   isFullScreen(): boolean {
-    return false
+    return this.#isFullScreen
   }
   isDestroyed(): boolean {
     return !windows.has(this.id)

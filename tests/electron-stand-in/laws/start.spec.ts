@@ -1,0 +1,136 @@
+import { noLinksVariable } from '../program/lock.ts'
+import { testLaw, type Trial } from './trial.ts'
+
+/** What comes of a start: a window, or an end, and the sign that the launcher finds. */
+async function comesUp(trial: Trial): Promise<unknown> {
+  const started = await trial.start()
+  return trial.comesUp(started)
+}
+
+testLaw('ready-after-entry', {
+  seen: comesUp,
+  kept: 'shown',
+  broken: [
+    { text: 'var asked = readCommandLine(', becomes: 'await app.whenReady();\nvar asked = readCommandLine(' },
+  ],
+})
+
+testLaw('faults-end-nothing', {
+  given: [
+    {
+      text: 'const memory = new WindowMemory(',
+      becomes: 'throw new Error("a fault of main’s own");\nconst memory = new WindowMemory(',
+    },
+  ],
+  async seen(trial) {
+    const { program, ended } = await trial.start()
+    return {
+      ended: await trial.soon(ended),
+      told: program.told.all('error-box').length,
+      sign: trial.signLeft?.slice(0, 8),
+    }
+  },
+  kept: { ended: { code: 1, signal: null }, told: 1, sign: 'refused:' },
+  broken: [{ text: 'process.on("unhandledRejection",', becomes: 'process.on("beforeExit",' }],
+})
+
+testLaw('first-show', {
+  async seen(trial) {
+    const started = await trial.start()
+    await trial.soon(started.program.told.heard('load'))
+    const before = trial.signLeft
+    await started.program.told.heard('shown')
+    await trial.request(started, 'host.read') // heard after what `show` set off
+    return [before === null || before === 'shown', trial.signLeft]
+  },
+  kept: [true, 'shown'],
+  broken: [
+    {
+      text: 'window.once("show", () => leaveSign(process.env.BEDPLATE_SIGN, { kind: "shown" }));',
+      becomes: '',
+    },
+  ],
+})
+
+testLaw('sandbox-before-ready', {
+  seen: comesUp,
+  kept: 'shown',
+  broken: [{ text: 'app.enableSandbox();', becomes: 'app.whenReady().then(() => app.enableSandbox());' }],
+})
+
+testLaw('schemes-before-ready', {
+  seen: comesUp,
+  kept: 'shown',
+  broken: [
+    {
+      text: 'protocol.registerSchemesAsPrivileged([{',
+      becomes: 'app.whenReady().then(() => protocol.registerSchemesAsPrivileged)([{',
+    },
+  ],
+})
+
+testLaw('session-after-ready', {
+  seen: comesUp,
+  kept: 'shown',
+  broken: [
+    {
+      text: 'refuseLeaving(app);',
+      becomes: 'refuseLeaving(app);\nrefusePermissions(session.defaultSession);',
+    },
+  ],
+})
+
+testLaw('windows-after-ready', {
+  seen: comesUp,
+  kept: 'shown',
+  broken: [{ text: 'await app.whenReady();', becomes: '' }],
+})
+
+testLaw('user-data-before-ready', {
+  seen: comesUp,
+  kept: 'shown',
+  broken: [
+    {
+      text: 'app.setPath("userData", folder);',
+      becomes: 'app.whenReady().then(() => app.setPath("userData", folder));',
+    },
+  ],
+})
+
+testLaw('lock-needs-links', {
+  async seen(trial) {
+    return trial.comesUp(await trial.start(undefined, { [noLinksVariable]: 'yes' }))
+  },
+  kept: 'shown',
+  broken: [{ text: 'if (!found.isHeld) return "go-on";', becomes: 'if (!found.isHeld) return "leave";' }],
+})
+
+testLaw('second-instance', {
+  async seen(trial) {
+    const first = await trial.shown()
+    const second = await trial.start()
+    const ended = await second.ended
+    return { ended, focused: (await trial.soon(first.program.told.heard('focused'))) !== 'nothing' }
+  },
+  kept: { ended: { code: 0, signal: null }, focused: true },
+  broken: [{ text: 'app.on("second-instance", bringToFront);', becomes: '' }],
+})
+
+testLaw('second-while-closing', {
+  // A large record takes its time to close.
+  given: [
+    {
+      text: 'Promise.allSettled([wayOut.close(), record.close()])',
+      becomes: 'new Promise((closed) => setTimeout(closed, 1500)).then(() => record.close())',
+    },
+  ],
+  async seen(trial) {
+    const first = await trial.shown()
+    first.program.line.tell('close', { window: 1 })
+    await first.program.told.heard('gone')
+    const second = await trial.comesUp(await trial.start())
+    return { first: await first.ended, second }
+  },
+  kept: { first: { code: 0, signal: null }, second: 'shown' },
+  broken: [{ text: 'if (!found.isClosing) return "leave";', becomes: 'return "leave";' }],
+})
