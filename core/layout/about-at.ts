@@ -39,7 +39,16 @@ export function boxAbout(scene: Scene, about: string): Box | null {
 }
 
 const pointing: ReadonlySet<Role> = new Set<Role>([
-  ...(['path', 'path-head', 'leader', 'label-leader', 'open-note', 'measured-note'] as const),
+  ...([
+    'path',
+    'path-head',
+    'callout',
+    'callout-flagged',
+    'tick-line',
+    'fastener-tick',
+    'open-note',
+    'measured-note',
+  ] as const),
 ])
 
 /** Wide areas that lie under everything: only a tap that hits nothing else is about them. */

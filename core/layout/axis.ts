@@ -1,58 +1,36 @@
 import { inMillimetres } from '../quantity/index.ts'
-import { middleOf, type Point } from './box.ts'
 import { flat, moved, type Drawing } from './drawing.ts'
 import type { LineShape, Shape } from './scene.ts'
 import { acrossAnEnd } from './view.ts'
 
 /** How far the axis runs beyond the case, in px. */
-export const beyond = 24
+const beyond = 7
 
-export interface Ends {
-  /** Where the axis leaves the sheet's drawing at the nose and at the drive end. */
-  readonly nose: Point
-  readonly drive: Point
-  /** Whether the crank axis itself lies in the face's part of the sheet. */
-  readonly on: boolean
+/** Where the crank axis passes across the sheet, in mm; null where it passes beside the face. */
+export function axisAt({ body, along }: Drawing): number | null {
+  const [from, length] = along.x !== 0 ? [body.top, body.height] : [body.left, body.width]
+  return from < 0 && from + length > 0 ? 0 : null
 }
 
-/** The crank axis from the nose to the drive end; where it passes beside the face, only its direction is shown. */
-export function endsOf(drawing: Drawing): Ends {
-  const { body, along, across, sizes } = drawing
-  const centre = middleOf(body)
-  const offset = centre.x * across.x + centre.y * across.y
-  const halfAcross = Math.abs(across.x) * (body.width / 2) + Math.abs(across.y) * (body.height / 2)
-  const on = Math.abs(offset) < halfAcross
-  const halfAlong = Math.abs(along.x) * (body.width / 2) + Math.abs(along.y) * (body.height / 2)
-  const middle = on ? moved(drawing, centre, 0, -offset) : centre
-  const reach = halfAlong + beyond * sizes.px
-  return { nose: moved(drawing, middle, -reach, 0), drive: moved(drawing, middle, reach, 0), on }
+/** Where the axis of the face's bearings passes across the sheet, in mm: the crank's, or another shaft's. */
+export function bearingsAt({ here, place, along }: Drawing): number {
+  const { x, y } = place(0, here.bearings[0]?.y ?? 0)
+  return along.x !== 0 ? y : x
 }
 
+/** The crank axis from the nose to the drive end; none where it passes beside the face. */
 export function axisShapes(drawing: Drawing): readonly Shape[] {
-  const common = { kind: 'line', layer: 'ground', closed: false } as const
   if (acrossAnEnd(drawing.here.face)) return crossOfAxis(drawing)
-  const { px } = drawing.sizes
-  const { nose, drive, on } = endsOf(drawing)
-  const wing = (side: number): Point => moved(drawing, nose, 17 * px, side * 9.5 * px)
+  const { px, body, along } = drawing
+  const lying = along.x !== 0
+  const [from, to] = lying
+    ? [body.left - beyond * px, body.left + body.width + beyond * px]
+    : [body.top - beyond * px, body.top + body.height + beyond * px]
   const stem: LineShape = {
-    ...common,
-    id: 'axis',
-    role: 'axis',
-    points: flat([moved(drawing, nose, 17 * px, 0), drive]),
+    ...{ kind: 'line', id: 'axis', layer: 'ground', role: 'axis', closed: false },
+    points: lying ? [from, 0, to, 0] : [0, from, 0, to],
   }
-  return [
-    ...(on ? [stem] : []),
-    ...shaftAxes(drawing),
-    ...saddleMarks(drawing),
-    {
-      ...common,
-      id: 'nose',
-      about: 'nose',
-      role: 'nose',
-      points: flat([nose, wing(1), wing(-1)]),
-      closed: true,
-    },
-  ]
+  return [...(axisAt(drawing) === null ? [] : [stem]), ...shaftAxes(drawing), ...saddleMarks(drawing)]
 }
 
 /** The axes of shafts beside the crank, through their bearings. */
@@ -87,16 +65,16 @@ function saddleMarks(drawing: Drawing): readonly LineShape[] {
   })
 }
 
-export function onASide({ here: { face } }: Drawing): boolean {
+function onASide({ here: { face } }: Drawing): boolean {
   return face.plane === 'plus-side' || face.plane === 'minus-side'
 }
 
 /** Looked at along the crank, the axis is a point: two centre lines cross there, and the crank's bore lies behind. */
 function crossOfAxis(drawing: Drawing): readonly Shape[] {
-  const { body, sizes, spec } = drawing
+  const { body, px, spec } = drawing
   const { saddles } = spec.case
   const nearest = drawing.here.face.plane === 'nose' ? saddles[0] : saddles.at(-1)
-  const reach = (Math.min(body.width, body.height) / 2) * 0.9 + 8 * sizes.px
+  const reach = (Math.min(body.width, body.height) / 2) * 0.9 + 8 * px
   const origin = drawing.place(0, 0)
   const cross = ([1, 0] as const).map((way): LineShape => ({
     kind: 'line',

@@ -7,7 +7,8 @@ import type { BeadState } from './facts.ts'
 import type { LineShape, Shape } from './scene.ts'
 
 /** The beads that are drawn: those to be laid now, and those laid. */
-export function drawnBeads({ facts, here }: Drawing): readonly { bead: Bead; state: BeadState }[] {
+export function drawnBeads({ facts, here, content }: Drawing): readonly { bead: Bead; state: BeadState }[] {
+  if (!content.beads) return []
   return here.beads.flatMap((bead) => {
     const state = facts.beads[bead.id]
     return state === undefined ? [] : [{ bead, state }]
@@ -30,7 +31,7 @@ export function beadShapes(drawing: Drawing): readonly Shape[] {
       }),
       { ...line, id: about, role, width },
       ...directionMarks(drawing, bead, path),
-      ...(state === 'to-lay' ? [startMark(about, path, Math.max(width, 5 * drawing.sizes.px))] : []),
+      ...(state === 'to-lay' ? [startMark(about, path, Math.max(width, 5 * drawing.px))] : []),
     ]
   })
 }
@@ -51,7 +52,7 @@ function startMark(about: string, path: readonly Point[], radius: number): Shape
 
 /** Arrow heads along the bead, one at the middle of each piece that is long enough to carry one. */
 function directionMarks(drawing: Drawing, bead: Bead, path: readonly Point[]): readonly LineShape[] {
-  const { px } = drawing.sizes
+  const { px } = drawing
   const size = Math.max(inMillimetres(bead.width) * 1.1, 5 * px)
   const last = bead.closed ? path.length : path.length - 1
   return path.slice(0, last).flatMap((from, index) => {

@@ -1,6 +1,6 @@
-import { boxBetween, grown, middleOf, type Point } from './box.ts'
-import { moved, type Drawing } from './drawing.ts'
-import { leastReach, letterCapital } from './bearing-size.ts'
+import { boxBetween, cornersOf, grown, middleOf, type Point } from './box.ts'
+import { flat, moved, type Drawing } from './drawing.ts'
+import { leastReach, letterShare, symbolWidth, wantedReach } from './bearing-size.ts'
 import type { BearingPlace } from './on-face.ts'
 import type { Box, LineShape, Shape } from './scene.ts'
 import { textWidth } from './text-width.ts'
@@ -9,6 +9,8 @@ import { textWidth } from './text-width.ts'
 export interface DrawnBearing {
   readonly bearing: BearingPlace
   readonly middle: Point
+  /** How wide its symbol is along the axis, in mm. */
+  readonly width: number
   readonly upper: Box
   readonly lower: Box
   /** Both halves with the thrust washers. */
@@ -24,34 +26,54 @@ const washer = 2.4
 
 /** The bearings with their halves as long as the half bore, or shorter where a fastener's disc is near. */
 export function drawnBearings(drawing: Drawing): readonly DrawnBearing[] {
-  const { here, place, sizes, discs, across } = drawing
+  const { here, place, px, stretch, discs, across, content, facts } = drawing
+  const graded = content.bearings === 'graded'
   return here.bearings.map((bearing) => {
-    const { x, y, width, diameter } = bearing
+    const { x, y, diameter } = bearing
+    const width = graded ? symbolWidth(bearing, here.bearings, facts, px) : bearing.width
     const middle = place(x, y)
     const free = discs.map((disc) => {
       const dx = disc.x - middle.x
       const dy = disc.y - middle.y
       const beside = Math.max(0, Math.abs(dx * across.y) + Math.abs(dy * across.x) - width / 2)
       const away = Math.abs(dx * across.x) + Math.abs(dy * across.y)
-      const reach = disc.reach + 2 * sizes.px
+      const reach = disc.radius + 2 * px
       return beside >= reach ? Infinity : away - Math.sqrt(reach * reach - beside * beside)
     })
-    const reach = Math.max(leastReach(bearing, sizes), Math.min(diameter / 2, ...free))
-    const half = (from: number, to: number): Box =>
+    const half = (diameter / 2) * stretch
+    const reach = graded ? Math.max(leastReach(px), Math.min(Math.max(half, wantedReach(px)), ...free)) : half
+    const box = (from: number, to: number): Box =>
       boxBetween(moved(drawing, middle, -width / 2, from), moved(drawing, middle, width / 2, to))
-    const upper = half(halfGap * sizes.px, reach)
-    const lower = half(-halfGap * sizes.px, -reach)
     const side = width / 2 + (bearing.thrust ? 2 * washer : 0)
-    const whole = boxBetween(moved(drawing, middle, -side, -reach), moved(drawing, middle, side, reach))
-    return { bearing, middle, upper, lower, whole, reach }
+    return {
+      ...{ bearing, middle, width, reach },
+      upper: box(halfGap * px, reach),
+      lower: box(-halfGap * px, -reach),
+      whole: boxBetween(moved(drawing, middle, -side, -reach), moved(drawing, middle, side, reach)),
+    }
   })
 }
 
 export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly Shape[] {
   const { bearing, upper, lower } = drawn
   const fact = drawing.facts.bearings[bearing.id]
+  const asked = drawing.facts.checked === `thrust/${bearing.id}`
+  const seen = drawing.content.bearings === 'graded' || asked
+  const washers = bearing.thrust && seen ? thrustShapes(drawing, drawn) : []
+  if (drawing.content.bearings === 'landmarks')
+    return [
+      ...washers,
+      ...(['upper', 'lower'] as const).map((half) => {
+        const about = `half/${bearing.id}/${half}`
+        const box = half === 'upper' ? upper : lower
+        return closed(
+          { about, layer: 'ground', id: `${about}/landmark`, role: 'landmark' },
+          flat(cornersOf(box)),
+        )
+      }),
+    ]
   return [
-    ...(bearing.thrust ? thrustShapes(drawing, drawn) : []),
+    ...washers,
     ...halfShapes(drawing, bearing, 'upper', upper),
     ...halfShapes(drawing, bearing, 'lower', lower),
     ...(fact?.withinLimits === false || fact?.flag !== undefined ? [warningFrame(drawing, drawn)] : []),
@@ -65,7 +87,7 @@ const rolesOfHalf = {
 } as const
 
 function halfShapes(
-  { sizes, facts }: Drawing,
+  { sizes, facts, px }: Drawing,
   bearing: BearingPlace,
   half: 'upper' | 'lower',
   box: Box,
@@ -75,14 +97,14 @@ function halfShapes(
   const common = { about, layer: 'parts' } as const
   const fact = facts.bearings[bearing.id]?.[half] ?? null
   if (fact === null)
-    return [closed({ ...common, id: `${about}/unknown`, role: 'shell-unknown' }, cornersOf(box))]
+    return [closed({ ...common, id: `${about}/unknown`, role: 'shell-unknown' }, flat(cornersOf(box)))]
   const { x, y } = middleOf(box)
   // Wide enough for a tick beside the letter, so that the letter keeps its size and place when the shell is fitted.
   const long = textWidth(fact.grade, 1, 'bold') + 1
   const capital = Math.min(
-    letterCapital(bearing, sizes),
-    (box.width * 0.72) / long,
-    (box.height * 0.72) / 1.6,
+    sizes.number * px,
+    (box.width * letterShare.along) / long,
+    box.height * letterShare.across,
   )
   const wing = { x: (capital * (fact.fitted ? long : long - 1)) / 2, y: capital / 2 }
   const plate = boxBetween({ x: x - wing.x, y: y - wing.y }, { x: x + wing.x, y: y + wing.y })
@@ -90,7 +112,7 @@ function halfShapes(
   const roles = rolesOfHalf[isNext ? 'next' : fact.fitted ? 'fitted' : 'chosen']
   return [
     ...(isNext
-      ? [closed({ ...common, id: `${about}/halo`, role: 'next-halo' }, cornersOf(grown(box, 2 * sizes.px)))]
+      ? [closed({ ...common, id: `${about}/halo`, role: 'next-halo' }, flat(cornersOf(grown(box, 2 * px))))]
       : []),
     {
       kind: 'swatch',
@@ -104,7 +126,10 @@ function halfShapes(
       colour: fact.colour,
       pattern: fact.pattern,
     },
-    closed({ ...common, id: `${about}/plate`, role: roles.plate }, cornersOf(grown(plate, capital * 0.3))),
+    closed(
+      { ...common, id: `${about}/plate`, role: roles.plate },
+      flat(cornersOf(grown(plate, capital * 0.3))),
+    ),
     {
       kind: 'text',
       ...common,
@@ -142,10 +167,10 @@ function fittedTick(
 }
 
 /** The two washers, one on each face of the saddle: the nose's side first. */
-export function thrustBoxes(drawing: Drawing, { bearing, middle, reach }: DrawnBearing): readonly Box[] {
+export function thrustBoxes(drawing: Drawing, { width, middle, reach }: DrawnBearing): readonly Box[] {
   return ([-1, 1] as const).map((side) => {
-    const inner = side * (bearing.width / 2 + washer * 0.4)
-    const outer = side * (bearing.width / 2 + washer * 1.6)
+    const inner = side * (width / 2 + washer * 0.4)
+    const outer = side * (width / 2 + washer * 1.6)
     return boxBetween(moved(drawing, middle, inner, -reach), moved(drawing, middle, outer, reach))
   })
 }
@@ -154,13 +179,13 @@ function thrustShapes(drawing: Drawing, drawn: DrawnBearing): readonly Shape[] {
   const about = `thrust/${drawn.bearing.id}`
   return thrustBoxes(drawing, drawn).map((box, index) => {
     const id = `${about}/${index === 0 ? 'nose' : 'drive'}`
-    return closed({ about, layer: 'ground', id, role: 'thrust' }, cornersOf(box))
+    return closed({ about, layer: 'ground', id, role: 'thrust' }, flat(cornersOf(box)))
   })
 }
 
-function warningFrame({ sizes }: Drawing, { bearing, whole }: DrawnBearing): Shape {
+function warningFrame({ px }: Drawing, { bearing, whole }: DrawnBearing): Shape {
   const common = { layer: 'parts', id: `bearing/${bearing.id}/out-of-limits`, role: 'out-of-limits' } as const
-  return closed(common, cornersOf(grown(whole, 2.5 * sizes.px)))
+  return closed(common, flat(cornersOf(grown(whole, 2.5 * px))))
 }
 
 function closed(
@@ -168,8 +193,4 @@ function closed(
   points: readonly number[],
 ): LineShape {
   return { kind: 'line', ...common, points, closed: true }
-}
-
-function cornersOf({ left, top, width, height }: Box): readonly number[] {
-  return [left, top, left + width, top, left + width, top + height, left, top + height]
 }

@@ -52,7 +52,7 @@ export function clampScene(
   const drawing = drawingOf(spec, facts, view, sheet)
   const bare = sceneOf(spec, facts, view, sheet)
   const kept = bare.shapes.filter(({ layer, about, role }) => {
-    if (role === 'quiet-label' || role === 'label-leader') return false
+    if (role === 'quiet-label') return false
     return layer === 'ground' || about?.startsWith('fastener/')
   })
   const field = pressureField(drawing, picture)
@@ -193,11 +193,11 @@ function contours({ left, top, step, columns, rows }: Field, most: number): read
   return lines
 }
 
-function loads({ discs, sizes }: Drawing, { flange, state }: ClampPicture): readonly Shape[] {
+function loads({ discs, px }: Drawing, { flange, state }: ClampPicture): readonly Shape[] {
   return flange.bolts.flatMap(({ id }, index): readonly TextShape[] => {
     const disc = discs.find((each) => each.id === id)
     if (disc === undefined) return []
-    const capital = 11 * sizes.px
+    const capital = 11 * px
     return [
       {
         kind: 'text',

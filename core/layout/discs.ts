@@ -1,173 +1,190 @@
 import { inMillimetres } from '../quantity/index.ts'
+import type { EngineSpec, Fastener } from '../engine/index.ts'
 import { distanceTo, spanOf, type Point } from './box.ts'
+import type { Content } from './content.ts'
 import type { DrawingFacts } from './facts.ts'
-import type { OnFace } from './on-face.ts'
-import { inside, nearestOn } from './polygon.ts'
 import type { Box } from './scene.ts'
-import type { Sizes } from './sizes.ts'
+import { leastCapital, type Sizes } from './sizes.ts'
+import { spread } from './spread.ts'
 import { textWidth } from './text-width.ts'
 import type { Projection } from './view.ts'
 
-/** One fastener's disc on the sheet. Whatever its state becomes, all that is drawn of it stays within `reach`. */
+/** One fastener's symbol on the sheet. In mm. */
 export interface Disc extends Point {
   readonly id: string
   readonly number: string
   readonly radius: number
-  /** Capitals of the number in it. */
+  /** Capitals of the number in it; 0 where it has none. */
   readonly capital: number
-  /** Radius once it is the next one, with the capitals that its number then has and the radius of the halo round it. */
+  /** Radius once it is what to act on, with the capitals that its number then has and the radius of the ring round it. */
   readonly nextRadius: number
   readonly nextCapital: number
   readonly haloRadius: number
   /** How far the corners of a flag's diamond are from the middle. */
   readonly corner: number
-  /** The quarter of the rim that carries the badge. */
-  readonly badge: Point
-  readonly reach: number
-  /** The nearest point of the face's edge; null where that is far away, or the fastener does not stand inside it. */
-  readonly edge: Point | null
 }
 
-/** What discs stay clear of. All on the sheet. */
-export interface Surroundings {
-  readonly bearings: readonly Box[]
-  /** What the next one does not grow over. */
-  readonly zones: readonly Box[]
-  /** The edge of the face, closed: no disc that stands inside crosses it. */
-  readonly edge: readonly Point[]
-}
-
-/** A tick or an exclamation mark on the rim, and the corners of a flag's diamond, reach this far beyond the radius. */
-export const rimReach = 1.34
-export const badgeRadius = 0.4
-/** The halo of the next one reaches this far beyond its radius, its line included. */
-export const haloReach = 1.2
-/** The next one is larger by no more than this, so that little room is kept for it round every disc. */
-const nextGrowth = 1.3
-/** The share of the radius that is left for the number inside the ring of passes. */
-export const inner = 0.8
-/** What lies between a disc and the edge of the face with the lines of both, and what its lines take of that, in px. */
-const fromEdge = 2.5
-const ofLines = 1
-/** A disc that is too near to the edge, or on it, is no smaller for that than this, in px: it must be seen. */
-const least = 5
-
-/**
- * The discs of a face. They have the size that their numbers ask for, and shrink where a neighbour, a bearing or the edge
- * of the face is too near, so that no two ever meet and none crosses the edge: each takes less than half the way to its
- * nearest neighbour. The fasteners of a group keep to one size, that of its closer quarter; only fasteners closer still
- * are smaller by themselves.
- */
-export function discsOf(
-  here: OnFace,
-  facts: DrawingFacts,
-  place: Projection,
-  sizes: Sizes,
-  { bearings, zones, edge }: Surroundings,
-): readonly Disc[] {
-  const { px } = sizes
-  const fasteners = here.fasteners.map((fastener) => ({
-    fastener,
-    number: facts.fasteners[fastener.id]?.number ?? fastener.number,
-    at: place(inMillimetres(fastener.at[0]), inMillimetres(fastener.at[1])),
-  }))
-  const reaches = fasteners.map(({ number }) => reachOf(number))
-  const wanted = reaches.length === 0 ? 0 : radiusFor(Math.max(...reaches), sizes.number, sizes)
-  const away = nearestNeighbours(fasteners.map(({ at }) => at))
-  const toBearing = fasteners.map(({ at }) => distanceToNearest(bearings, at) - 4 * px)
-  // Further away, the edge takes no room from the largest disc.
-  const matters = wanted * rimReach * nextGrowth + 4 * px
-  const onEdge = fasteners.map(({ at }) => {
-    const nearest = nearestOn(edge, at, matters)
-    return nearest !== null && inside(edge, at) ? nearest : null
-  })
-  const toEdge = fasteners.map(({ at }, index) => distanceBetween(at, onEdge[index] ?? null))
-  const own = fasteners.map((_, index) => {
-    const neighbour = (away[index] ?? Infinity) / (2 * rimReach + 0.06)
-    const room = Math.min(neighbour, (toBearing[index] ?? Infinity) / rimReach)
-    const inEdge = Math.max((toEdge[index] ?? Infinity) - fromEdge * px, least * px)
-    return Math.max(Math.min(wanted, room, inEdge), px / 2)
-  })
-  const shared = new Map<string, number>()
-  for (const group of new Set(here.fasteners.map((fastener) => fastener.group))) {
-    const radii = own.filter((_, index) => fasteners[index]?.fastener.group === group).sort((a, b) => a - b)
-    shared.set(group, radii[Math.floor(radii.length / 4)] ?? wanted)
-  }
-  const radii = own.map((radius, index) =>
-    Math.min(radius, shared.get(fasteners[index]?.fastener.group ?? '') ?? radius),
-  )
-  const largest = Math.max(...radii)
-  return fasteners.map(({ fastener, number, at }, index) => {
-    const radius = radii[index] ?? wanted
-    const inEdge = (toEdge[index] ?? Infinity) - ofLines * px
-    const neighbour = (away[index] ?? Infinity) - rimReach * largest - 2 * px
-    const room = Math.min(neighbour, toBearing[index] ?? Infinity, distanceToNearest(zones, at)) / haloReach
-    const asked = radiusFor(reaches[index] ?? 0, sizes.next, sizes)
-    const nextRadius = Math.max(radius, Math.min(asked, radius * nextGrowth, room, inEdge - 3 * px))
-    const haloRadius = Math.max(Math.min(nextRadius * (haloReach - 0.04), inEdge), nextRadius)
-    const corner = Math.max(Math.min(radius * rimReach, inEdge), radius)
-    return {
-      id: fastener.id,
-      number,
-      ...at,
-      radius,
-      capital: (sizes.number * radius) / wanted,
-      nextRadius,
-      nextCapital: (sizes.next * nextRadius) / asked,
-      haloRadius,
-      corner,
-      badge: badgeSide(edge, at, radius, inEdge),
-      reach: Math.max(rimReach * radius, haloReach * nextRadius),
-      edge: onEdge[index] ?? null,
-    }
-  })
-}
-
-/** Up and to the right, or the first other quarter in which the badge does not cross the edge. */
-const quarters: readonly Point[] = [
-  { x: 1, y: -1 },
-  { x: 1, y: 1 },
-  { x: -1, y: -1 },
-  { x: -1, y: 1 },
-]
-const upRight: Point = { x: 1, y: -1 }
-
-function badgeSide(edge: readonly Point[], { x, y }: Point, radius: number, inEdge: number): Point {
-  if (rimReach * radius <= inEdge) return upRight
-  const away = (rimReach - badgeRadius) * radius * Math.SQRT1_2
-  const free = quarters.find((side) => {
-    const middle = { x: x + side.x * away, y: y + side.y * away }
-    return inside(edge, middle) && distanceBetween(middle, nearestOn(edge, middle)) > badgeRadius * radius
-  })
-  return free ?? upRight
-}
-
-function distanceBetween(place: Point, other: Point | null): number {
-  return other === null ? Infinity : spanOf(other.x - place.x, other.y - place.y)
-}
-
-/** To the nearest of the boxes that the place is not itself in. */
-function distanceToNearest(boxes: readonly Box[], place: Point): number {
-  let least = Infinity
-  for (const box of boxes) {
-    const gap = distanceTo(box, place)
-    if (gap > 0 && gap < least) least = gap
-  }
-  return least
-}
+/** Numbers stay inside this share of a disc's radius, and inside more of it where they could not be read otherwise. */
+const inner = 0.79
+const innerAtLeast = 0.88
+/** Symbols: what is next is larger by so much where its neighbours let it. */
+const nextGrowth = 1.35
+/** Between two discs, and inside a disc round its number, in px. */
+const gap = 3
+const air = 0.8
+/** Rings that only say where a fastener is, in px. */
+const ring = { least: 2.5, most: 7 } as const
+/** A face with more fasteners than this is not spread: it has no numbers that can be read without a nearer look. */
+const mostSpread = 160
 
 /** From the middle of a number to its corners, in capitals. */
 function reachOf(number: string): number {
   return Math.hypot(textWidth(number, 1, 'bold'), 1) / 2
 }
 
-/** A disc whose inside holds the number with a little air. */
-function radiusFor(reach: number, capital: number, { px }: Sizes): number {
-  return (reach * capital + px) / inner
+/** The radius of a disc that holds a number of so high capitals with air round it, in px. */
+function radiusFor(number: string, capital: number): number {
+  return (reachOf(number) * capital + air) / inner
+}
+
+/** The least radius of a disc whose number can be read, in px. */
+export function leastRadius(number: string): number {
+  return (reachOf(number) * leastCapital + air) / innerAtLeast
+}
+
+/** The capitals of a number in a disc, in px. */
+function capitalIn(number: string, radius: number): number {
+  const reach = reachOf(number)
+  const atLeast = Math.min(leastCapital, (radius * innerAtLeast - air) / reach)
+  return Math.max((radius * inner - air) / reach, atLeast, 0.1)
+}
+
+/** The discs of a face; `crowded` where its numbers do not find room at their fasteners. */
+export interface Discs {
+  readonly discs: readonly Disc[]
+  readonly crowded: boolean
+}
+
+export function discsOf(
+  spec: EngineSpec,
+  fasteners: readonly Fastener[],
+  facts: DrawingFacts,
+  look: Content['fasteners'],
+  on: {
+    readonly place: Projection
+    readonly px: number
+    readonly sizes: Sizes
+    readonly bearings: readonly Box[]
+  },
+): Discs {
+  const places = fasteners.map(({ at }) => on.place(inMillimetres(at[0]), inMillimetres(at[1])))
+  if (look !== 'numbered')
+    return { discs: bareDiscs(spec, fasteners, facts, look, places, on.px), crowded: false }
+  return numberedDiscs(fasteners, facts, places, on)
+}
+
+export function numberOf({ id, number }: Fastener, facts: DrawingFacts): string {
+  return facts.fasteners[id]?.number ?? number
+}
+
+/** Rings or holes, as large as the fasteners are, within what can be seen. */
+export function bareDiscs(
+  spec: EngineSpec,
+  fasteners: readonly Fastener[],
+  facts: DrawingFacts,
+  look: 'rings' | 'holes',
+  places: readonly Point[],
+  px: number,
+): readonly Disc[] {
+  const threads = new Map(
+    spec.fastenerGroups.map(({ id, thread }) => [id, inMillimetres(thread.diameter) / 2]),
+  )
+  const away = nearestNeighbours(places)
+  return fasteners.map((fastener, index) => {
+    const hole = threads.get(fastener.group) ?? 4
+    const seen = look === 'holes' ? hole : Math.min(Math.max(hole, ring.least * px), ring.most * px)
+    const radius = Math.min(seen, Math.max((away[index]! - px) / 2, px / 2))
+    const next = Math.max(radius, Math.min(radius * 1.6, away[index]! - radius - px))
+    return {
+      ...{ id: fastener.id, number: numberOf(fastener, facts), ...places[index]!, radius, capital: 0 },
+      ...{ nextRadius: next, nextCapital: 0, haloRadius: next + 3 * px, corner: next },
+    }
+  })
+}
+
+/**
+ * Discs are symbols: as large as their neighbours let them be, up to the size that their numbers ask for, the fasteners of a
+ * group alike, and never so small that a number is not read. Fasteners that are too close for that are drawn a little apart.
+ */
+function numberedDiscs(
+  fasteners: readonly Fastener[],
+  facts: DrawingFacts,
+  places: readonly Point[],
+  { px, sizes, bearings }: { readonly px: number; readonly sizes: Sizes; readonly bearings: readonly Box[] },
+): Discs {
+  const numbers = fasteners.map((fastener) => numberOf(fastener, facts))
+  const longest = numbers.reduce((one, other) => (reachOf(other) > reachOf(one) ? other : one), '0')
+  const wanted = radiusFor(longest, sizes.number) * px
+  const least = numbers.map((number) => leastRadius(number) * px)
+  const close = nearestNeighbours(places)
+  const tight = close.some((away, index) => away < least[index]! * 2 + gap * px)
+  const apart = tight && places.length <= mostSpread ? spread(places, least, gap * px) : null
+  const crowded = tight && apart === null
+  const at = apart ?? places
+  const away = apart === null ? close : nearestNeighbours(at)
+  const own = at.map((place, index) => {
+    const neighbour = Math.max(
+      (away[index]! - gap * px) / 2.25,
+      Math.min(least[index]!, (away[index]! - gap * px) / 2),
+    )
+    const bearing = Math.max(distanceToNearest(bearings, place) - 3 * px, least[index]!)
+    return Math.max(Math.min(wanted, neighbour, bearing), px / 2)
+  })
+  const shared = new Map<string, number>()
+  for (const group of new Set(fasteners.map((fastener) => fastener.group))) {
+    const radii = own.filter((_, index) => fasteners[index]!.group === group).sort((a, b) => a - b)
+    shared.set(group, radii[Math.floor(radii.length / 4)] ?? wanted)
+  }
+  const radii = own.map((radius, index) => {
+    const together = shared.get(fasteners[index]!.group) ?? radius
+    return Math.min(radius, Math.max(together, Math.min(least[index]!, radius)))
+  })
+  const capitals = numbers.map((number, index) =>
+    Math.min(sizes.number, capitalIn(number, radii[index]! / px)),
+  )
+  const tallest = Math.max(0, ...numbers.map((number, index) => reachOf(number) * capitals[index]!)) * px
+  const largest = Math.max(0, ...radii)
+  return {
+    discs: fasteners.map(({ id }, index) => {
+      const number = numbers[index]!
+      const radius = radii[index]!
+      // It may lie over the rims of its neighbours, never over their numbers.
+      const free = away[index]! - tallest - gap * px
+      const asked = radiusFor(number, sizes.next) * px
+      const nextRadius = Math.max(radius, Math.min(asked, radius * nextGrowth, free))
+      return {
+        ...{ id, number, ...at[index]!, radius, capital: capitals[index]! * px, nextRadius },
+        nextCapital: Math.min(sizes.next, capitalIn(number, nextRadius / px)) * px,
+        haloRadius: Math.max(nextRadius, Math.min(nextRadius + 5 * px, free + 1.5 * px)),
+        corner: Math.max(radius, Math.min(radius * 1.25, away[index]! - largest - px)),
+      }
+    }),
+    crowded,
+  }
+}
+
+/** To the nearest of the boxes that the place is not itself in. */
+function distanceToNearest(boxes: readonly Box[], place: Point): number {
+  let least = Infinity
+  for (const box of boxes) {
+    const away = distanceTo(box, place)
+    if (away > 0 && away < least) least = away
+  }
+  return least
 }
 
 /** The distance from each place to the nearest other one, looked for to both sides in the order of x. */
-function nearestNeighbours(places: readonly Point[]): readonly number[] {
+export function nearestNeighbours(places: readonly Point[]): readonly number[] {
   const inOrder = places.map(({ x, y }, index) => ({ x, y, index })).sort((a, b) => a.x - b.x)
   const nearest = places.map(() => Infinity)
   inOrder.forEach((from, rank) => {

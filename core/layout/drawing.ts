@@ -1,90 +1,274 @@
-import { inMillimetres, type Length } from '../quantity/index.ts'
+import { inMillimetres } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
-import { boxAround, boxBetween, type Point } from './box.ts'
 import { minimalBoxes } from './bearing-size.ts'
-import { discsOf, type Disc } from './discs.ts'
-import { endNames } from './end-names.ts'
+import { boxAround, type Point } from './box.ts'
+import { contents, type Content } from './content.ts'
+import { bareDiscs, discsOf, type Disc } from './discs.ts'
+import { endMargins, endNames, type EndNames } from './ends.ts'
+import { titleInset, titleLines } from './face-title.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
-import { labelSize } from './lettering.ts'
-import { areaOf, onFace, type OnFace } from './on-face.ts'
+import { fastenerLanes, placedInLanes, type FastenerLanes, type LaneDisc } from './fastener-lanes.ts'
+import { besideNext } from './fasteners.ts'
+import { stackSize, type Line } from './label.ts'
+import { laneOf, type Lane, type LaneLabel } from './lane.ts'
+import { namesOf, type Named } from './names.ts'
+import { calloutHeight } from './next.ts'
+import { onFace, type OnFace } from './on-face.ts'
 import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
-import { roomIn, type Room } from './room.ts'
+import { inside, nearestOn } from './polygon.ts'
 import type { Box } from './scene.ts'
-import { fitted, sizesOn, writable, type Sizes } from './sizes.ts'
-import { projectionOf, type Projection } from './view.ts'
+import { planOf, type SheetPlan } from './sheet-plan.ts'
+import { sizesOn, type Sizes } from './sizes.ts'
+import { acrossAnEnd, projectionOf, type Projection } from './view.ts'
 
-/** One face being drawn: the spec's part in it, the way it lies on the sheet, and what room is left for labels. */
+/** One face being drawn: the spec's part in it, the way it lies on the sheet, and where everything round it stands. */
 export interface Drawing {
   readonly spec: EngineSpec
   readonly here: OnFace
   readonly facts: DrawingFacts
+  readonly content: Content
   readonly view: View
   readonly place: Projection
   /** Unit steps on the sheet for growing x and for growing y. */
   readonly along: Point
   readonly across: Point
+  /** How many times larger the engine is drawn across than along. */
+  readonly stretch: number
   /** In mm of the engine's own frame. */
   readonly outline: readonly Point[]
   readonly openings: readonly Box[]
   readonly bosses: readonly Boss[]
+  /** The edge of the face on the sheet, far enough out that the symbols of fasteners lie inside. */
+  readonly edge: readonly Point[]
   /** What the face takes on the sheet. */
   readonly body: Box
   readonly frame: Box
+  /** One pixel of the sheet, in mm along the engine. */
+  readonly px: number
   readonly sizes: Sizes
   readonly discs: readonly Disc[]
-  readonly room: Room
+  /** Numbers beside the case, of a face too full for them; null where each stands at its fastener. */
+  readonly laneDiscs: readonly LaneDisc[] | null
+  /** What they take beyond the edges of the case, in px. */
+  readonly laneDepths: { readonly before: number; readonly after: number }
+  /** The fasteners that keep their numbers for who reads from afar; null for all. */
+  readonly numbered: ReadonlySet<string> | null
+  readonly title: readonly Line[]
+  /** From the sheet's top and the height of its capitals, in px; null where nothing can be next. */
+  readonly calloutPlace: { readonly top: number; readonly capital: number } | null
+  readonly ends: EndNames
+  readonly names: readonly Named[]
+  /** At the left or the top of the sheet, and at the right or its foot. */
+  readonly lanes: { readonly before: Lane; readonly after: Lane }
 }
+
+/** The free strip along the sheet's edges, in px. */
+const edgeOfSheet = 8
+/** From the rim of a disc to the edge of the face, in px. */
+const rimToEdge = 4
+/** The callout takes no more of the sheet's height than this, its cell included. */
+const mostOfHeight = 0.16
+/** The edge of a face with more fasteners is not moved out for their symbols. */
+const mostForEdge = 160
 
 export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Drawing {
   const here = onFace(spec, facts.face)
-  const place = projectionOf(here.face.plane, view)
-  const along = place(1, 0)
-  const across = place(0, 1)
+  const content = contents[facts.subject]
+  const sizes = sizesOn(sheet)
+  const unstretched = projectionOf(here.face.plane, view)
+  const along = unstretched(1, 0)
+  const across = unstretched(0, 1)
+  const lying = along.x !== 0
   const bosses = bossesOf(spec, here)
   const caseFace = caseFaceOf(spec, here)
   const caseBosses = caseFace === here ? bosses : bossesOf(spec, caseFace)
   const outline = outlineOf(spec, caseFace, [...caseBosses, ...bosses])
   const openings = openingsOf(caseFace, outline, caseBosses)
-  const body = boxAround([...outline, ...bosses].map(({ x, y }) => place(x, y)))
-  const ends = endNames(spec, here.face, sizesOn(sheet, 1)).map(labelSize)
-  const { frame, sizes } = fitted(body, sheet, along.x !== 0, {
-    width: Math.max(...ends.map(({ width }) => width)),
-    height: Math.max(...ends.map(({ height }) => height)),
-  })
-  const bearings = minimalBoxes(here, place, sizes)
-  const onTheSheet = (part: Parameters<typeof areaOf>[0]): Box => {
-    const { left, top, width, height } = areaOf(part)
-    return boxBetween(place(left, top), place(left + width, top + height))
+  const body = boxAround([...outline, ...bosses].map(({ x, y }) => unstretched(x, y)))
+  const ends = endNames(spec, here.face, content.halves && here.bearings.length > 0, sizes, lying)
+  const names = namesOf(spec, here, facts, content, outline, sizes)
+  const atEnds = endMargins(ends, here.face, lying)
+  const title = titleLines({ engineCase: spec.case, face: here.face, view }, 1, sheet, sizes)
+  const titleFoot = titleInset.top + stackSize(title).height
+  const calloutPlace = hasCallout(facts)
+    ? {
+        top: titleFoot + 8,
+        capital: Math.min(sizes.next, (sheet.heightPx * mostOfHeight) / calloutHeight),
+      }
+    : null
+  const top =
+    calloutPlace === null ? titleFoot + 8 : calloutPlace.top + calloutPlace.capital * calloutHeight + 8
+  const stretched = acrossAnEnd(here.face) ? null : lying ? 'height' : 'width'
+  const noseFirst = (lying ? along.x : along.y) > 0
+  const first = noseFirst ? atEnds.nose : atEnds.drive
+  const last = noseFirst ? atEnds.drive : atEnds.nose
+
+  let depths = { before: 0, after: 0 }
+  let overhang = 0
+  let fastenersInLanes: FastenerLanes | null = null
+  const planWith = (): SheetPlan => {
+    const inLanes = fastenersInLanes?.depths ?? { before: 0, after: 0 }
+    const before = edgeOfSheet / 2 + depths.before + inLanes.before
+    const after = edgeOfSheet / 2 + depths.after + inLanes.after
+    const margins = lying
+      ? { left: first, right: last, top: top + before, bottom: after }
+      : { left: edgeOfSheet + before, right: edgeOfSheet + after, top: top + first, bottom: last }
+    return planOf(body, sheet, margins, overhang, stretched)
   }
-  const dowels = here.dowels.map(({ at, diameter }) => ({
-    at,
-    size: [diameter, diameter] as [Length, Length],
-  }))
-  const zones = [...dowels, ...here.oilPassages, ...here.beads.flatMap(({ keepOut }) => keepOut)].map(
-    onTheSheet,
-  )
-  const edge = outline.map(({ x, y }) => place(x, y))
-  const discs = discsOf(here, facts, place, sizes, { bearings, zones, edge })
-  return {
-    ...{
-      spec,
-      here,
-      facts,
-      view,
+  let plan = planWith()
+  let discs: readonly Disc[] = []
+  let lanes: Drawing['lanes'] = { before: laneOf([], 0, false), after: laneOf([], 0, false) }
+  let place = unstretched
+  // Each round gives what stands round the case the room that it asked for in the last one: it never asks for less.
+  for (let round = 0; round < 4; round += 1) {
+    place = stretchedBy(unstretched, plan.stretch)
+    const { px, frame } = plan
+    lanes = lanesOn(names, place, lying, frame, px)
+    const nearer =
+      content.bearings === 'graded' && here.bearings.length > 0
+        ? minimalBoxes(here.bearings, place, plan.stretch, px)
+        : []
+    const found = discsOf(spec, here.fasteners, facts, content.fasteners, {
       place,
-      along,
-      across,
-      outline,
-      openings,
-      bosses,
-      body,
-      frame,
+      px,
       sizes,
-      discs,
-    },
-    room: roomIn(writable(frame, sizes)),
+      bearings: nearer,
+    })
+    discs = found.discs
+    const wanted = {
+      before: Math.max(depths.before, lanes.before.depth),
+      after: Math.max(depths.after, lanes.after.depth),
+    }
+    let changed = wanted.before > depths.before || wanted.after > depths.after
+    depths = wanted
+    if (found.crowded && fastenersInLanes === null && round < 3) {
+      fastenersInLanes = fastenerLanes(
+        discs,
+        lying,
+        middleAcross(boxAround(discs), lying),
+        laneLength(frame, lying, px),
+        px,
+      )
+      changed ||= fastenersInLanes !== null
+    }
+    if (fastenersInLanes === null) {
+      const edge = outline.map(({ x, y }) => place(x, y))
+      const over = overhangOf(discs, edge, px)
+      if (over > overhang + 0.25 && round < 3) {
+        overhang = over
+        changed = true
+      }
+    }
+    if (!changed) break
+    plan = planWith()
   }
+  const { px, frame, stretch } = plan
+  const edge = movedOut(
+    outline.map(({ x, y }) => place(x, y)),
+    overhang * px,
+  )
+  const whole = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y)), ...discs])
+  let laneDiscs: readonly LaneDisc[] | null = null
+  if (fastenersInLanes !== null) {
+    const places = here.fasteners.map(({ at }) => place(inMillimetres(at[0]), inMillimetres(at[1])))
+    discs = bareDiscs(spec, here.fasteners, facts, 'rings', places, px)
+    const again = fastenerLanes(
+      discs,
+      lying,
+      middleAcross(boxAround(discs), lying),
+      laneLength(frame, lying, px),
+      px,
+    )
+    laneDiscs =
+      again === null
+        ? null
+        : placedInLanes(
+            again,
+            lying,
+            lying
+              ? { before: whole.top, after: whole.top + whole.height }
+              : { before: whole.left, after: whole.left + whole.width },
+            laneEnds(frame, lying, px),
+            px,
+          )
+    fastenersInLanes = again
+  }
+  return {
+    ...{ spec, here, facts, content, view, place, along, across, stretch, outline, openings, bosses, edge },
+    ...{ body: whole, frame, px, sizes, discs, laneDiscs, ends, names, lanes, calloutPlace },
+    laneDepths: fastenersInLanes?.depths ?? { before: 0, after: 0 },
+    numbered: sheet.onlyNext === true ? besideNext({ facts, discs }) : null,
+    title: titleLines({ engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes),
+  }
+}
+
+/** Whether something can be next on this drawing: the place of the callout is kept for it all the while. */
+function hasCallout({ subject, nextHalf, callout }: DrawingFacts): boolean {
+  return subject === 'tightening' || nextHalf !== null || callout !== null
+}
+
+function stretchedBy(place: Projection, stretch: number): Projection {
+  return stretch === 1 ? place : (x, y) => place(x, y * stretch)
+}
+
+/** The names in their two lanes along the case. */
+function lanesOn(
+  names: readonly Named[],
+  place: Projection,
+  lying: boolean,
+  frame: Box,
+  px: number,
+): Drawing['lanes'] {
+  const up = place(0, 1)
+  const plusFirst = (lying ? up.y : up.x) < 0
+  const isBefore = ({ edge }: Named): boolean =>
+    edge === 'high' || (edge === 'plus' && plusFirst) || (edge === 'minus' && !plusFirst)
+  const labels = (own: readonly Named[]): readonly LaneLabel[] =>
+    own.map(({ id, about, at, lines }) => {
+      const { x, y } = place(at.x, at.y)
+      const along = lying ? x - frame.left : y - frame.top
+      return { id, at: along / px, lines, ...(about !== undefined && { about }) }
+    })
+  const length = (lying ? frame.width : frame.height) / px
+  return {
+    before: laneOf(labels(names.filter(isBefore)), length, !lying),
+    after: laneOf(labels(names.filter((name) => !isBefore(name))), length, !lying),
+  }
+}
+
+function laneEnds(frame: Box, lying: boolean, px: number): { readonly from: number; readonly to: number } {
+  const [from, length] = lying ? [frame.left, frame.width] : [frame.top, frame.height]
+  return { from: from + 4 * px, to: from + length - 4 * px }
+}
+
+function laneLength(frame: Box, lying: boolean, px: number): number {
+  const { from, to } = laneEnds(frame, lying, px)
+  return to - from
+}
+
+function middleAcross({ left, top, width, height }: Box, lying: boolean): number {
+  return lying ? top + height / 2 : left + width / 2
+}
+
+/** How far the edge must be moved out so that every disc that stands inside it lies inside, in px. */
+function overhangOf(discs: readonly Disc[], edge: readonly Point[], px: number): number {
+  if (discs.length > mostForEdge) return 0
+  return discs.reduce((most, disc) => {
+    const asked = disc.radius + rimToEdge * px
+    const nearest = nearestOn(edge, disc, asked)
+    if (nearest === null || !inside(edge, disc)) return most
+    return Math.max(most, (asked - Math.hypot(nearest.x - disc.x, nearest.y - disc.y)) / px)
+  }, 0)
+}
+
+/** The closed line larger by so much on every side of its box. */
+function movedOut(edge: readonly Point[], by: number): readonly Point[] {
+  if (by === 0) return edge
+  const { left, top, width, height } = boxAround(edge)
+  const [x, y] = [left + width / 2, top + height / 2]
+  const [wider, higher] = [1 + (2 * by) / Math.max(width, 1e-9), 1 + (2 * by) / Math.max(height, 1e-9)]
+  return edge.map((point) => ({ x: x + (point.x - x) * wider, y: y + (point.y - y) * higher }))
 }
 
 /** The spec's place on the sheet. */

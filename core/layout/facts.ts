@@ -1,4 +1,5 @@
 import type { Pattern } from '../engine/index.ts'
+import type { DrawingSubject } from './content.ts'
 
 /** Which way the face is looked at. Seen from below is the engine rolled about its crank axis: the nose stays where it was. */
 export interface View {
@@ -13,9 +14,11 @@ export interface Sheet {
   readonly heightPx: number
   /**
    * Height of the capitals of what is next: its number and its value. Other numbers have this height too up to 18 px, and
-   * are smaller where fasteners are close to each other or to the edge; names are smaller still.
+   * are smaller where fasteners are close to each other; names are smaller still.
    */
   readonly capitalPx: number
+  /** For who reads from afar: only what is next and its neighbours have numbers. */
+  readonly onlyNext?: boolean
 }
 
 export type FastenerState = 'waiting' | 'next' | 'after-next' | 'partly-done' | 'done' | 'flagged'
@@ -49,7 +52,7 @@ export interface BearingFact {
 
 export type BeadState = 'to-lay' | 'laid'
 
-/** What is said of one thing of the drawing in a framed note. What is said of bearings stands in `BearingFact`. */
+/** What is noted of one thing of the drawing. What is said of bearings stands in `BearingFact`. */
 export interface NoteFact {
   /** The thing as the scene names it: `fastener/C4`, `thrust/M3`, `face/joint`. */
   readonly about: string
@@ -63,6 +66,8 @@ export interface NoteFact {
 export interface DrawingFacts {
   /** Which joint face is drawn. */
   readonly face: string
+  /** What the drawing is about: nothing else is shown. */
+  readonly subject: DrawingSubject
   /** By id of saddle, rod or balance bearing. */
   readonly bearings: Readonly<Record<string, BearingFact>>
   /** By fastener id; a fastener of the face that is not named here is drawn waiting with its own number. */
@@ -71,9 +76,13 @@ export interface DrawingFacts {
   readonly path: { readonly from: string; readonly to: string } | null
   /** The half to be fitted next, as `M2/upper`. */
   readonly nextHalf: string | null
-  /** What stands at the leader line of the next fastener or half, for example `24 N·m` or `fit T`. */
+  /** The thing that is checked, as the scene names it: `thrust/M3`. Null where it is no single thing. */
+  readonly checked: string | null
+  /** The flagged thing that has to be answered for, as the scene names it; nothing is next while there is one. */
+  readonly actOn: string | null
+  /** What stands in the callout beside the number of what is next, for example `24 N·m` or `fit T`. */
   readonly callout: string | null
-  /** What else is noted beside the drawing, the most pressing first. */
+  /** What else is noted of the face, the most pressing first. */
   readonly notes: readonly NoteFact[]
   /** By bead id: to be laid now, or laid. Any other bead is not drawn. */
   readonly beads: Readonly<Record<string, BeadState>>
@@ -83,10 +92,13 @@ export interface DrawingFacts {
 export function bareFacts(face: string): DrawingFacts {
   return {
     face,
+    subject: 'everything',
     bearings: {},
     fasteners: {},
     path: null,
     nextHalf: null,
+    checked: null,
+    actOn: null,
     callout: null,
     notes: [],
     beads: {},

@@ -1,94 +1,109 @@
-import { badgeRadius, inner, rimReach, type Disc } from './discs.ts'
-import { drawnBeads } from './beads.ts'
 import type { Point } from './box.ts'
-import { inMillimetres } from '../quantity/index.ts'
 import type { Drawing } from './drawing.ts'
+import type { Disc } from './discs.ts'
+import type { LaneDisc } from './fastener-lanes.ts'
 import type { FastenerState } from './facts.ts'
 import type { CircleShape, Layer, LineShape, Role, Shape, TextShape } from './scene.ts'
 import { textWidth } from './text-width.ts'
 
 /** The state in which a fastener is drawn, with the share of its passes that is done. */
-export function stateOf({ facts }: Drawing, id: string): { state: FastenerState; share: number } {
+export function stateOf(
+  { facts }: Pick<Drawing, 'facts'>,
+  id: string,
+): { state: FastenerState; share: number } {
   const { state = 'waiting', share = 0 } = facts.fasteners[id] ?? {}
+  if (facts.actOn === `fastener/${id}`) return { state: 'flagged', share }
+  // While somebody has to answer for a flag, nothing is next.
+  if (facts.actOn !== null && (state === 'next' || state === 'after-next'))
+    return { state: share > 0 ? 'partly-done' : 'waiting', share }
   return { state, share }
 }
 
-/** While a bead is to be laid and nothing is tightened, fasteners are their bare holes: the bead's side of each shows. */
-export function asHoles(drawing: Drawing): boolean {
-  return (
-    drawnBeads(drawing).some(({ state }) => state === 'to-lay') &&
-    drawing.discs.every(({ id }) => stateOf(drawing, id).state === 'waiting')
-  )
-}
-
-/** Every fastener of the face: its holes, or its discs by state, with the numbers that stand beside theirs. */
-export function fastenerShapes(drawing: Drawing, beside: ReadonlyMap<string, Shape>): readonly Shape[] {
-  if (asHoles(drawing)) return drawing.discs.map((disc) => hole(drawing, disc))
-  return drawing.discs.flatMap((disc) => {
+/** Every fastener of the face: its disc with its number by its state, its bare hole, or a ring that says where it is. */
+export function fastenerShapes(drawing: Drawing): readonly Shape[] {
+  const { content, discs, numbered } = drawing
+  if (content.fasteners === 'holes') return discs.map((disc) => circle(disc, 'hole', 'hole', disc.radius))
+  if (content.fasteners === 'rings')
+    return discs.map((disc) =>
+      circle(disc, 'disc', stateOf(drawing, disc.id).share >= 1 ? 'done' : 'distant', disc.radius),
+    )
+  if (drawing.laneDiscs !== null) return laneShapes(drawing, drawing.laneDiscs)
+  return discs.flatMap((disc) => {
     const { state, share } = stateOf(drawing, disc.id)
-    return discShapes(disc, state, share, beside.get(disc.id) ?? null)
+    const acted = state === 'next' || drawing.facts.actOn === `fastener/${disc.id}`
+    return acted || numbered === null || numbered.has(disc.id)
+      ? discShapes(disc, state, share, acted)
+      : [withoutNumber(disc, state)]
   })
 }
 
-function hole({ spec, here }: Drawing, { id, x, y }: Disc): CircleShape {
-  const groupId = here.fasteners.find((fastener) => fastener.id === id)?.group
-  const group = spec.fastenerGroups.find((each) => each.id === groupId)
-  const radius = group === undefined ? 4 : inMillimetres(group.thread.diameter) / 2
-  const about = `fastener/${id}`
-  return { kind: 'circle', id: `${about}/hole`, about, layer: 'parts', role: 'hole', x, y, radius }
+/** Far from what is next, for who reads from afar: where it is and how far it has come. */
+function withoutNumber(disc: Disc, state: FastenerState): CircleShape {
+  return circle(
+    disc,
+    'disc',
+    state === 'done' ? 'done' : state === 'flagged' ? 'flagged' : 'distant',
+    disc.radius * 0.5,
+  )
 }
 
-/** Where the number stands beside the disc, a tick or an exclamation mark has the disc's middle instead. */
-function discShapes(disc: Disc, state: FastenerState, share: number, beside: Shape | null): readonly Shape[] {
+function discShapes(disc: Disc, state: FastenerState, share: number, acted: boolean): readonly Shape[] {
   const rim = circle(disc, 'disc', 'waiting', disc.radius)
   switch (state) {
     case 'waiting':
-      return [rim, beside ?? number(disc, 'waiting')]
+      return [rim, number(disc, 'waiting')]
     case 'after-next':
-      return [
-        rim,
-        circle(disc, 'ring', 'after-next', disc.radius * (inner + 0.06)),
-        beside ?? number(disc, 'waiting'),
-      ]
+      return [rim, circle(disc, 'ring', 'after-next', disc.radius * 0.9), number(disc, 'waiting')]
     case 'next':
       return [
         circle(disc, 'ring', 'next-halo', disc.haloRadius, 'overlay'),
         circle(disc, 'disc', 'next', disc.nextRadius, 'overlay'),
         number(disc, 'next', disc.nextCapital, 'overlay'),
-        ...(beside === null ? [] : [beside]),
       ]
     case 'partly-done':
-      return [
-        rim,
-        {
-          kind: 'ring',
-          ...of(disc, 'share', 'partly-done'),
-          x: disc.x,
-          y: disc.y,
-          inner: disc.radius * (inner + 0.04),
-          outer: disc.radius,
-          share: Math.min(Math.max(share, 0), 1),
-        },
-        beside ?? number(disc, 'waiting'),
-      ]
-    case 'done': {
-      const done = circle(disc, 'disc', 'done', disc.radius)
-      return beside === null
-        ? [done, number(disc, 'done'), badge(disc), tick(disc, 'tick', badgeMiddle(disc), badgeRadius)]
-        : [done, tick(disc, 'tick-fitted', disc, inner), beside]
-    }
+      return [rim, shareRing(disc, share), number(disc, 'waiting')]
+    case 'done':
+      return [circle(disc, 'disc', 'done', disc.radius), number(disc, 'done'), ...tick(disc)]
     case 'flagged':
-      return beside === null
-        ? [
-            diamond(disc),
-            number(disc, 'waiting', capitalInDiamond(disc)),
-            badge(disc),
-            exclamation(disc, badgeMiddle(disc), badgeRadius),
-          ]
-        : [diamond(disc), exclamation(disc, disc, inner), beside]
+      return acted
+        ? flagShapes(disc, disc.nextRadius, disc.nextCapital, 'overlay')
+        : flagShapes(disc, disc.corner, disc.capital, 'parts')
     default:
       return state satisfies never
   }
+}
+
+/** A face too full for numbers: small symbols by state, and their numbers in the lanes. */
+function laneShapes(drawing: Drawing, lanes: readonly LaneDisc[]): readonly Shape[] {
+  const acted = (id: string): boolean =>
+    stateOf(drawing, id).state === 'next' || drawing.facts.actOn === `fastener/${id}`
+  const ticks = lanes.map(({ disc, tick: points }): LineShape => ({
+    ...{ kind: 'line', ...of(disc, 'lane-tick', 'fastener-tick'), closed: false },
+    points: points.flatMap(({ x, y }) => [x, y]),
+  }))
+  return [
+    ...ticks,
+    ...drawing.discs.flatMap((disc): readonly Shape[] => {
+      const { state } = stateOf(drawing, disc.id)
+      if (acted(disc.id) && state === 'next')
+        return [
+          circle(disc, 'ring', 'next-halo', disc.haloRadius, 'overlay'),
+          circle(disc, 'disc', 'next', disc.nextRadius, 'overlay'),
+        ]
+      if (state === 'flagged') return [diamond(disc, disc.corner, 'parts')]
+      return [circle(disc, 'disc', state === 'done' ? 'done' : 'distant', disc.radius)]
+    }),
+    ...lanes.flatMap(({ disc, x, y, radius, capital }): readonly Shape[] => {
+      const { state, share } = stateOf(drawing, disc.id)
+      const at = { ...disc, x, y, radius, capital }
+      const role = state === 'done' || state === 'next' ? state : 'waiting'
+      return [
+        circle(at, 'lane-disc', role, radius),
+        ...(state === 'partly-done' ? [shareRing(at, share)] : []),
+        number(at, role),
+      ]
+    }),
+  ]
 }
 
 function of(
@@ -104,60 +119,72 @@ function circle(disc: Disc, piece: string, role: Role, radius: number, layer?: L
   return { kind: 'circle', ...of(disc, piece, role, layer), x: disc.x, y: disc.y, radius }
 }
 
-function number(disc: Disc, role: Role, capital = disc.capital, layer?: Layer): TextShape {
+function shareRing(disc: Disc, share: number): Shape {
+  const { x, y, radius } = disc
   return {
-    kind: 'text',
-    ...of(disc, 'number', role, layer),
-    x: disc.x,
-    y: disc.y,
-    text: disc.number,
-    capital,
-    anchor: 'middle',
-    weight: 'bold',
+    ...{ kind: 'ring', ...of(disc, 'share', 'partly-done'), x, y, inner: radius * 0.89, outer: radius },
+    share: Math.min(Math.max(share, 0), 1),
   }
 }
 
-/** On the rim. */
-function badgeMiddle({ x, y, radius, badge }: Disc): Point {
-  const away = (rimReach - badgeRadius) * radius * Math.SQRT1_2
-  return { x: x + badge.x * away, y: y + badge.y * away }
-}
-
-function badge(disc: Disc): CircleShape {
+function number(disc: Disc, role: Role, capital = disc.capital, layer?: Layer, lift = 0): TextShape {
   return {
-    kind: 'circle',
-    ...of(disc, 'badge', 'badge'),
-    ...badgeMiddle(disc),
-    radius: badgeRadius * disc.radius,
+    ...{ kind: 'text', ...of(disc, 'number', role, layer), x: disc.x, y: disc.y - lift },
+    ...{ text: disc.number, capital, anchor: 'middle', weight: 'bold' },
   }
 }
 
-/** `share` of the disc's radius is what it has for itself. */
-function tick(disc: Disc, role: Role, { x, y }: Point, share: number): LineShape {
-  const size = share * disc.radius * 0.55
-  const points = [x - size, y, x - size * 0.25, y + size * 0.75, x + size, y - size * 0.75]
-  return { kind: 'line', ...of(disc, 'tick', role), points, closed: false }
+/** Under the number, where the disc leaves room for it. */
+function tick(disc: Disc): readonly LineShape[] {
+  const { x, y, radius, capital } = disc
+  const size = Math.min(radius * 0.22, (radius * 0.92 - capital / 2) * 0.36)
+  if (size < capital * 0.14) return []
+  const middle = y + (capital / 2 + radius) / 2 - radius * 0.02
+  const points = [x - size, middle, x - size * 0.25, middle + size * 0.75, x + size, middle - size * 0.75]
+  return [{ kind: 'line', ...of(disc, 'tick', 'tick-done'), points, closed: false }]
 }
 
-function exclamation(disc: Disc, { x, y }: Point, share: number): TextShape {
-  return {
-    kind: 'text',
-    ...of(disc, 'exclamation', 'warning-label'),
-    ...{ x, y },
-    text: '!',
-    capital: share * disc.radius * 1.2,
-    anchor: 'middle',
-    weight: 'bold',
-  }
+/** A diamond with the number, and an exclamation mark under it where that finds room. */
+function flagShapes(disc: Disc, corner: number, wished: number, layer: Layer): readonly Shape[] {
+  const { x, y, number: text } = disc
+  const half = textWidth(text, 1, 'bold') / 2
+  const capital = Math.min(wished, (0.9 * corner) / (half + 0.5))
+  const sign = Math.min(capital * 0.7, corner * 0.34)
+  const below = y + capital / 2 + sign * 0.85
+  return [
+    diamond(disc, corner, layer),
+    number(disc, 'waiting', capital, layer),
+    ...(below + sign / 2 < y + corner * 0.94
+      ? [
+          {
+            ...({
+              kind: 'text',
+              ...of(disc, 'exclamation', 'warning-label', layer),
+              x,
+              y: below,
+              text: '!',
+            } as const),
+            ...({ capital: sign, anchor: 'middle', weight: 'bold' } as const),
+          },
+        ]
+      : []),
+  ]
 }
 
-/** The corners of the number's box stay inside the diamond's sides. */
-function capitalInDiamond({ number, capital, corner }: Disc): number {
-  return Math.min(capital, (0.93 * corner) / (textWidth(number, 1, 'bold') / 2 + 0.5))
-}
-
-function diamond(disc: Disc): LineShape {
-  const { x, y, corner } = disc
+function diamond(disc: Disc, corner: number, layer: Layer): LineShape {
+  const { x, y } = disc
   const points = [x, y - corner, x + corner, y, x, y + corner, x - corner, y]
-  return { kind: 'line', ...of(disc, 'disc', 'flagged'), points, closed: true }
+  return { kind: 'line', ...of(disc, 'disc', 'flagged', layer), points, closed: true }
+}
+
+/** Those that keep their numbers for who reads from afar: what is next, what comes after it, and its nearest neighbours. */
+export function besideNext(drawing: Pick<Drawing, 'facts' | 'discs'>, count = 4): ReadonlySet<string> | null {
+  const next = drawing.discs.find(
+    ({ id }) => stateOf(drawing, id).state === 'next' || drawing.facts.actOn === `fastener/${id}`,
+  )
+  if (next === undefined) return null
+  const distance = ({ x, y }: Point): number => Math.hypot(x - next.x, y - next.y)
+  const nearest = drawing.discs.toSorted((one, other) => distance(one) - distance(other)).slice(0, count + 1)
+  const after = drawing.discs.filter(({ id }) => stateOf(drawing, id).state === 'after-next')
+  return new Set([...nearest, ...after].map(({ id }) => id))
 }

@@ -6,9 +6,9 @@ const sides = [5, 10, 20, 50, 100, 200, 500]
 /** A square is no smaller than this, in px. */
 const least = 36
 
-/** The squares of drafting paper, counted from the nose and from the crank axis, so that sizes can be told from them. */
-export function gridShapes({ frame, sizes }: Drawing): readonly LineShape[] {
-  const side = sides.find((each) => each >= least * sizes.px)
+/** The squares of drafting paper, counted from the nose and from the crank axis, so that sizes can be told from them: stretched as the engine is. */
+export function gridShapes({ frame, px, stretch, along }: Drawing): readonly LineShape[] {
+  const side = sides.find((each) => each >= least * px)
   if (side === undefined) return []
   const right = frame.left + frame.width
   const bottom = frame.top + frame.height
@@ -21,8 +21,12 @@ export function gridShapes({ frame, sizes }: Drawing): readonly LineShape[] {
     closed: false,
   })
   return [
-    ...steps(frame.left, right, side).map((x, index) => line(`x${index}`, [x, frame.top, x, bottom])),
-    ...steps(frame.top, bottom, side).map((y, index) => line(`y${index}`, [frame.left, y, right, y])),
+    ...steps(frame.left, right, along.x === 0 ? side * stretch : side).map((x, index) =>
+      line(`x${index}`, [x, frame.top, x, bottom]),
+    ),
+    ...steps(frame.top, bottom, along.x === 0 ? side : side * stretch).map((y, index) =>
+      line(`y${index}`, [frame.left, y, right, y]),
+    ),
   ]
 }
 

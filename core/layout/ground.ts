@@ -9,17 +9,18 @@ import { acrossAnEnd } from './view.ts'
 
 /** The bare case: its edge, its openings and caps, the bores, dowels and oil passages. */
 export function groundShapes(drawing: Drawing, bores: readonly Bore[]): readonly Shape[] {
+  const { content } = drawing
   return [
-    line(drawing, `face/${drawing.here.face.id}`, 'outline', drawing.outline),
+    edgeOfFace(drawing),
     ...drawing.openings.map((box, index) => {
       const about = `opening/${index + 1}`
       return { ...roundedBox(drawing, about, 'opening', box, 7), about }
     }),
-    ...bores.flatMap((bore) => boreShapes(drawing, bore)),
+    ...(content.bores ? bores.flatMap((bore) => boreShapes(drawing, bore)) : []),
     ...crankShapes(drawing),
     ...capShapes(drawing),
-    ...endBarrels(drawing),
-    ...drawing.here.dowels.flatMap((dowel) => {
+    ...(content.bores ? endBarrels(drawing) : []),
+    ...(content.dowels ? drawing.here.dowels : []).flatMap((dowel) => {
       const { x, y } = placeOf(drawing, dowel.at)
       const radius = inMillimetres(dowel.diameter) / 2
       const common = {
@@ -35,7 +36,7 @@ export function groundShapes(drawing: Drawing, bores: readonly Bore[]): readonly
         { ...common, id: `dowel/${dowel.id}/hole`, radius: radius * 0.55 },
       ]
     }),
-    ...drawing.here.oilPassages.map((passage) =>
+    ...(content.oilPassages ? drawing.here.oilPassages : []).map((passage) =>
       line(drawing, `oil-passage/${passage.id}`, 'oil-passage', cornersInEngine(passage)),
     ),
   ]
@@ -46,12 +47,20 @@ export function boresOf({ spec, here, outline }: Drawing): readonly Bore[] {
   return here.face.plane === 'plan' && here.face.shows !== 'flange' ? boresInPlan(spec.case, outline) : []
 }
 
-function line(
-  drawing: Drawing,
-  about: string,
-  role: 'outline' | 'oil-passage',
-  points: Drawing['outline'],
-): LineShape {
+function edgeOfFace({ here, edge }: Drawing): LineShape {
+  const about = `face/${here.face.id}`
+  return {
+    kind: 'line',
+    id: about,
+    about,
+    layer: 'ground',
+    role: 'outline',
+    points: flat(edge),
+    closed: true,
+  }
+}
+
+function line(drawing: Drawing, about: string, role: 'oil-passage', points: Drawing['outline']): LineShape {
   const common = { kind: 'line', id: about, about, layer: 'ground', role } as const
   return { ...common, points: flat(onSheet(drawing, points)), closed: true }
 }
@@ -79,7 +88,7 @@ function roundedBox(
 
 /** Under the rods: the crank's main journals, and its webs between them and the pins. */
 function crankShapes(drawing: Drawing): readonly LineShape[] {
-  const { spec, sizes } = drawing
+  const { spec, px } = drawing
   const saddles = shownJournals(drawing)
   if (saddles.length === 0) return []
   const mains = saddles.map((saddle) => ({ kind: 'main' as const, ...bearingAlong(saddle) }))
@@ -93,7 +102,7 @@ function crankShapes(drawing: Drawing): readonly LineShape[] {
   })
   return [...journals, ...webs].map(({ from, to, radius }, index) => {
     const box = { left: from, top: -radius, width: to - from, height: 2 * radius }
-    const drawn = roundedBox(drawing, `crank/${index + 1}`, 'crank', box, 2 * sizes.px)
+    const drawn = roundedBox(drawing, `crank/${index + 1}`, 'crank', box, 2 * px)
     const saddle = saddles[index]
     return saddle === undefined ? drawn : { ...drawn, about: `journal/${saddle.id}` }
   })
@@ -140,7 +149,7 @@ function boreShapes(drawing: Drawing, bore: Bore): readonly Shape[] {
   const { x, y } = drawing.place(bore.x, bore.y)
   const about = `bore/${bore.number}`
   const common = { id: about, about, layer: 'ground', role: 'bore' } as const
-  const mark = Math.min(7 * drawing.sizes.px, bore.halfAcross)
+  const mark = Math.min(7 * drawing.px, bore.halfAcross)
   const round = bore.form === 'ellipse' && bore.halfAlong === bore.halfAcross
   return [
     round

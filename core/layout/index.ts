@@ -12,7 +12,10 @@ export type {
   View,
 } from './facts.ts'
 export { aboutAt, boxAbout, textBox } from './about-at.ts'
+export type { DrawingSubject } from './content.ts'
 export { bareFacts } from './facts.ts'
+export { footnotesOf } from './footnotes.ts'
+export type { Footnote } from './footnotes.ts'
 export { lieInWords, liesFor, viewLying, viewWithNose } from './lie.ts'
 export type { Lie } from './lie.ts'
 export { keepUnchanged } from './keep-unchanged.ts'

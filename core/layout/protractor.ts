@@ -1,4 +1,3 @@
-import { distanceToShape } from './about-at.ts'
 import { degrees, formatAngle, type Angle } from '../quantity/index.ts'
 import type { CircleShape, LineShape, Role, Scene, Shape } from './scene.ts'
 
@@ -97,20 +96,12 @@ export function withProtractor(scene: Scene, fastener: string, to: HandleDirecti
   const text =
     `Protractor: the handle starts at ${clock(to.start)} and comes to ${clock(to.end)} after ` +
     `${formatAngle(to.turned)}, ${to.sense}.`
-  // A note under the protractor could not be read, and its frame would confuse the scale.
-  const covered = new Set(
-    scene.shapes
-      .filter(({ id }) => id.startsWith('note/') && id.endsWith('/frame'))
-      .filter((frame) => distanceToShape(frame, place) < knobAt + knobRadiusPx * px)
-      .map(({ about }) => about),
-  )
-  const clear = scene.shapes.filter(({ id, about }) => !id.startsWith('note/') || !covered.has(about))
-  // The value at the leader line stays in sight.
-  const leader = clear.findIndex(({ role }) => role === 'leader' || role === 'next-value')
-  const under = leader < 0 ? clear.length : leader
+  // The callout stays in sight.
+  const callout = scene.shapes.findIndex(({ id }) => id === 'callout')
+  const under = callout < 0 ? scene.shapes.length : callout
   return {
     ...scene,
-    shapes: [...clear.slice(0, under), ...shapes, ...clear.slice(under)],
+    shapes: [...scene.shapes.slice(0, under), ...shapes, ...scene.shapes.slice(under)],
     rows: [...scene.rows, { about: 'protractor', text, state: 'next' }],
   }
 }

@@ -4,7 +4,7 @@ import type { Drawing } from './drawing.ts'
 import type { DrawingFacts, FastenerFact } from './facts.ts'
 import { stateOf } from './fasteners.ts'
 import { shownJournals } from './ground.ts'
-import { bearingTexts } from './notes.ts'
+import { bearingTexts } from './footnotes.ts'
 import type { SceneRow } from './scene.ts'
 import { acrossAnEnd, viewInWords } from './view.ts'
 

@@ -1,74 +1,90 @@
 import type { EngineSpec } from '../engine/index.ts'
-import { axisShapes } from './axis.ts'
+import { axisAt, axisShapes, bearingsAt } from './axis.ts'
 import { beadShapes } from './beads.ts'
 import { bearingShapes, drawnBearings } from './bearings.ts'
+import type { Point } from './box.ts'
 import { drawingOf, type Drawing } from './drawing.ts'
+import { endShapes } from './ends.ts'
+import { titleInset, titleShapes } from './face-title.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
 import { fastenerShapes } from './fasteners.ts'
+import { footnoteShapes } from './footnotes.ts'
 import { gridShapes } from './grid.ts'
 import { boresOf, groundShapes } from './ground.ts'
-import { labelShapes, takeRoom } from './labels.ts'
-import { letterAll } from './lettering.ts'
-import { numbersBeside } from './numbers.ts'
-import { calloutShapes, wayShapes } from './pointing.ts'
-import { noteShapes } from './notes.ts'
+import { lineWidth } from './label.ts'
+import { laneShapes, type LanePlace } from './lane.ts'
+import { actedOn, calloutShapes, crosshairShapes, pathShapes } from './next.ts'
+import { spanAt } from './polygon.ts'
 import { rowsOf } from './rows.ts'
-import { signLabels } from './signs.ts'
-import type { Scene } from './scene.ts'
+import type { Scene, Shape } from './scene.ts'
 
 /**
- * One joint face of an engine as a drawing: pure, the same for the same input. The frame has the sheet's proportions and
- * the engine stands in its middle at its true size; only the symbols and the texts, whose sizes come from the sheet's
- * pixels, are larger or smaller on it. Labels stand where they cover nothing; a small one that finds no room is left
- * out, the rows say it all the same. Throws a RangeError when the engine has no face of that name.
+ * One joint face of an engine as a drawing: pure, the same for the same input. The frame has the sheet's proportions and the
+ * case fills what is left between its furniture, each piece of which has one fixed place: the title and the callout in the
+ * upper left corner, names in lanes along the long edges, nose and drive end at the ends of the axis. What is shown follows
+ * from what the drawing is about. Throws a RangeError when the engine has no face of that name.
  */
 export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Scene {
-  const drawn = (calloutFirst: boolean) => laidOut(drawingOf(spec, facts, view, sheet), calloutFirst)
-  const { scene, complete } = drawn(false)
-  // What is next must be read: where the labels leave no room for it at its full size, they make way for it.
-  return complete ? scene : drawn(true).scene
-}
-
-/** `complete` unless the labels, which have their places first, leave none for the callout at its full size. */
-function laidOut(
-  drawing: Drawing,
-  calloutFirst: boolean,
-): { readonly scene: Scene; readonly complete: boolean } {
+  const drawing = drawingOf(spec, facts, view, sheet)
   const bores = boresOf(drawing)
   const bearings = drawnBearings(drawing)
-  takeRoom(drawing, bearings, bores)
-  const signs = letterAll(signLabels(drawing), drawing.room)
-  const early = calloutFirst
-    ? (calloutShapes(drawing, bearings, [1, 0.8, 0.64], 'past everything') ??
-      calloutShapes(drawing, bearings, [1, 0.8, 0.64, 0.5], 'anyhow'))
-    : null
-  const numbers = numbersBeside(drawing)
-  const labels = labelShapes(drawing, bearings, bores)
-  const way = wayShapes(drawing)
-  const axis = axisShapes(drawing)
-  const callout = calloutFirst ? early : calloutShapes(drawing, bearings, [1], 'past everything')
-  const notes = noteShapes(drawing, bearings, [
-    ...signs,
-    ...labels,
-    ...way,
-    ...axis.filter(({ id }) => id === 'nose'),
-  ])
-  const scene = {
-    frame: drawing.frame,
-    shapes: [
-      ...gridShapes(drawing),
-      ...groundShapes(drawing, bores),
-      ...axis,
-      ...beadShapes(drawing),
-      ...way,
-      ...bearings.flatMap((drawn) => bearingShapes(drawing, drawn)),
-      ...signs,
-      ...labels,
-      ...fastenerShapes(drawing, numbers),
-      ...notes,
-      ...(callout ?? []),
-    ],
-    rows: rowsOf(drawing, bores),
+  const acted = actedOn(drawing, bearings)
+  const { frame, px, title, here } = drawing
+  const shapes = [
+    ...gridShapes(drawing),
+    ...groundShapes(drawing, bores),
+    ...axisShapes(drawing),
+    ...endShapes(drawing.ends, here.face, {
+      ...drawing,
+      axisAt: axisAt(drawing),
+      bearingsAt: bearingsAt(drawing),
+    }),
+    ...crosshairShapes(drawing, acted),
+    ...beadShapes(drawing),
+    ...pathShapes(drawing),
+    ...bearings.flatMap((drawn) => bearingShapes(drawing, drawn)),
+    ...namesInLanes(drawing),
+    ...titleShapes(here.face, title, frame, px),
+    ...fastenerShapes(drawing),
+    ...footnoteShapes(drawing, bearings, endOfTitle(drawing)),
+    ...calloutShapes(drawing, acted),
+  ]
+  const drawn = new Set(shapes.map(({ about }) => about))
+  return { frame, shapes, rows: rowsOf(drawing, bores).filter(({ about }) => drawn.has(about)) }
+}
+
+function endOfTitle({ frame, px, title }: Drawing): Point {
+  const [last] = title.slice(-1)
+  const height = title.reduce((sum, { capital }, index) => sum + capital * (index === 0 ? 1 : 1.62), 0)
+  const capital = last?.capital ?? 0
+  return {
+    x: frame.left + (titleInset.left + (last === undefined ? 0 : lineWidth(last))) * px,
+    y: frame.top + (titleInset.top + height - capital / 2) * px,
   }
-  return { scene, complete: callout !== null }
+}
+
+/** The names along both long edges, each with its tick to the case, or to the thing itself. */
+function namesInLanes(drawing: Drawing): readonly Shape[] {
+  const { lanes, body, frame, px, along, edge, names, laneDepths, place } = drawing
+  const lying = along.x !== 0
+  const outline = lying ? edge : edge.map(({ x, y }) => ({ x: y, y: x }))
+  const origin = lying ? frame.left : frame.top
+  return (['before', 'after'] as const).flatMap((which) => {
+    const outwards = which === 'before' ? -1 : 1
+    const [from, length] = lying ? [body.top, body.height] : [body.left, body.width]
+    const off = laneDepths[which] * px
+    const edgeAt = (which === 'before' ? from : from + length) + outwards * off
+    const tickFrom: LanePlace['tickFrom'] = (label) => {
+      const named = names.find(({ id }) => id === label.id)
+      if (named?.fromThing === true) {
+        const { x, y } = place(named.at.x, named.at.y)
+        return lying ? y : x
+      }
+      if (off > 0) return edgeAt
+      const span = spanAt(outline, origin + label.at * px)
+      return span === null ? edgeAt : which === 'before' ? span.least : span.most
+    }
+    const side = lying ? (which === 'before' ? 'top' : 'bottom') : which === 'before' ? 'left' : 'right'
+    return laneShapes(lanes[which], { side, edge: edgeAt, origin, tickFrom, px })
+  })
 }

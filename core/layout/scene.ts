@@ -4,7 +4,7 @@ import type { Box } from '../plane/index.ts'
 export type { Box }
 
 /**
- * The drawing as plain, ordered data. Millimetres on the sheet: x to the right, y down, the view (from above or below,
+ * The drawing as plain, ordered data. Millimetres on the sheet, across the engine stretched where the sheet says so: x to the right, y down, the view (from above or below,
  * quarter turns) already applied. Nothing here knows pixels or colours: a `Role` says what a shape means and each
  * renderer (canvas, SVG) has one table from role to look. Later shapes lie over earlier ones of the same layer.
  */
@@ -39,6 +39,7 @@ export type Role =
   | 'shell'
   | 'shell-unknown'
   | 'shell-fitted'
+  | 'landmark'
   | 'plate'
   | 'grade'
   | 'plate-fitted'
@@ -52,19 +53,23 @@ export type Role =
   | 'next-value'
   | 'next-half'
   | 'after-next'
+  | 'distant'
   | 'partly-done'
   | 'done'
-  | 'badge'
-  | 'tick'
+  | 'tick-done'
   | 'flagged'
   | 'out-of-limits'
   | 'path'
   | 'path-head'
-  | 'leader'
+  | 'crosshair'
+  | 'callout'
+  | 'callout-flagged'
+  | 'checked'
   | 'open-note'
   | 'measured-note'
   | 'note-text'
-  | 'label-leader'
+  | 'tick-line'
+  | 'fastener-tick'
   | 'label'
   | 'quiet-label'
   | 'warning-label'

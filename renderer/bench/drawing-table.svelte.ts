@@ -20,6 +20,8 @@ export class DrawingTable {
   #chosen = $state.raw<FaceViews>({})
   #picked = $state<string | null>(null)
   #fromTheBench = $state(false)
+  #showsAll = $state(false)
+  #putOff = $state.raw<readonly number[]>([])
 
   readonly face = $derived.by(() => this.#laid.face())
   /** A face is first looked at the way it is worked on; after that the way it was left. */
@@ -51,6 +53,14 @@ export class DrawingTable {
   get fromTheBench() {
     return this.#fromTheBench
   }
+  /** Whether everything is drawn, not only what the step is about. */
+  get showsAll() {
+    return this.#showsAll
+  }
+  /** The flags, by number, whose answers were put off: they come back at the end. */
+  get putOff() {
+    return this.#putOff
+  }
 
   /** Whether keys of one character do anything. */
   get letterKeys() {
@@ -71,6 +81,12 @@ export class DrawingTable {
   }
   pick(about: string | null) {
     this.#picked = about
+  }
+  showAll(all: boolean) {
+    this.#showsAll = all
+  }
+  putOffFlag(flag: number) {
+    this.#putOff = [...this.#putOff, flag]
   }
   stepBack(toTheBench: boolean) {
     this.#fromTheBench = toTheBench

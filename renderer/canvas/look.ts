@@ -31,6 +31,8 @@ export interface Palette {
   readonly hollow: string
   readonly ink: string
   readonly quiet: string
+  /** Lines to find one's way by, which carry no meaning of their own. */
+  readonly faint: string
   /** Act here, now; nothing else has this colour. */
   readonly act: string
   readonly actHalo: string
@@ -48,6 +50,7 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     hollow: '#F4F0E6',
     ink: '#1D2228',
     quiet: '#56606B',
+    faint: '#B9B29E',
     act: '#0072B2',
     actHalo: '#7FB8D8',
     onAct: '#FFFFFF',
@@ -62,6 +65,7 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     hollow: '#171B1F',
     ink: '#F0ECE2',
     quiet: '#A8B0B8',
+    faint: '#4C555E',
     act: '#56B4E9',
     actHalo: '#2F6E92',
     onAct: '#0B1116',
@@ -76,6 +80,7 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     hollow: '#F1F1F1',
     ink: '#000000',
     quiet: '#404040',
+    faint: '#9A9A9A',
     act: '#0072B2',
     actHalo: '#7FB8D8',
     onAct: '#FFFFFF',
@@ -91,13 +96,26 @@ const thin = 1
 
 /** The one table from what a shape means to how it looks. */
 export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
-  const { paper, grid, metal, hollow, ink, quiet, act, actHalo, onAct, warning, warningText, sealant } =
-    palette
-  const letters = { halo: metal }
+  const {
+    paper,
+    grid,
+    metal,
+    hollow,
+    ink,
+    quiet,
+    faint,
+    act,
+    actHalo,
+    onAct,
+    warning,
+    warningText,
+    sealant,
+  } = palette
+  const letters = { halo: paper }
   return {
     grid: grid === paper ? {} : { stroke: grid, width: thin },
     outline: { fill: metal, stroke: ink, width: heavy },
-    opening: { fill: hollow, stroke: ink, width: thin },
+    opening: { fill: hollow, stroke: faint, width: thin },
     crank: { fill: metal, stroke: quiet, width: thin },
     cap: { fill: metal, stroke: ink, width: medium },
     rod: { fill: metal, stroke: ink, width: medium },
@@ -119,6 +137,7 @@ export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
     'plate-fitted': { fill: ink },
     'grade-fitted': { text: paper },
     'tick-fitted': { stroke: paper, width: 2 },
+    landmark: { fill: hollow, stroke: faint, width: thin },
     thrust: { fill: quiet, stroke: ink, width: thin },
     hole: { fill: paper, stroke: ink, width: thin },
     waiting: { fill: metal, stroke: ink, width: 1.4, text: ink },
@@ -129,17 +148,21 @@ export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
     'after-next': { stroke: quiet, width: 1.4, dash: [3, 3] },
     'partly-done': { fill: ink },
     done: { fill: ink, stroke: ink, width: 1.4, text: paper },
-    badge: { fill: metal, stroke: ink, width: 1.2 },
-    tick: { stroke: ink, width: 2 },
+    'tick-done': { stroke: paper, width: 2 },
+    distant: { fill: metal, stroke: quiet, width: 1.2 },
     flagged: { fill: metal, stroke: warning, width: heavy },
     'out-of-limits': { stroke: warning, width: heavy },
     path: { stroke: act, width: medium, dash: [7, 5] },
     'path-head': { fill: act },
-    leader: { fill: metal, stroke: act, width: heavy },
+    crosshair: { stroke: act, width: medium },
+    callout: { fill: metal, stroke: act, width: heavy },
+    'callout-flagged': { fill: metal, stroke: warning, width: heavy },
+    checked: { stroke: act, width: 4 },
     'open-note': { fill: metal, stroke: warning, width: medium },
     'measured-note': { fill: metal, stroke: quiet, width: thin },
     'note-text': { text: ink },
-    'label-leader': { stroke: quiet, width: thin },
+    'tick-line': { stroke: quiet, width: thin },
+    'fastener-tick': { stroke: quiet, width: thin },
     label: { text: ink, ...letters },
     'quiet-label': { text: quiet, ...letters },
     'warning-label': { text: warningText, ...letters },

@@ -4,7 +4,7 @@ import type { EngineSpec } from '../../core/engine/index.ts'
 export const thumbnailSize = { width: 144, height: 96 } as const
 
 /** What says nothing without words, or would be cut off at the edge of so small a sheet. */
-const leftOut: ReadonlySet<Role> = new Set(['grid', 'label-leader', 'nose'])
+const leftOut: ReadonlySet<Role> = new Set(['grid', 'tick-line', 'fastener-tick', 'nose'])
 /** Round the case, in px. */
 const air = 6
 

@@ -11,4 +11,4 @@ const target = document.getElementById('window')
 if (!target) throw new Error('the page has no place for the gallery')
 
 /* One page for both: the gallery shows each entry in frames of the window's size, and a frame is a stage. */
-mount(location.search === '?stage' ? Stage : Gallery, { target })
+mount(location.search.startsWith('?stage') ? Stage : Gallery, { target })

@@ -57,6 +57,7 @@ async function running(shown: Shown, name: string, of?: string) {
     () => inHand,
     () => step.procedure,
     () => null,
+    () => ({ putOff: [], putOffFlag: () => undefined }),
   )
   const face = inHand.spec.case.faces.find(({ id }) => id === desk.procedure.face)!
   const task = desk.task as PullTask

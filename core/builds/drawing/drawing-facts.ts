@@ -1,22 +1,38 @@
 import { verdictText, wholeRange, type Verdict } from '../../bearing/index.ts'
-import type { BeadState, BearingFact, DrawingFacts, FastenerFact, HalfFact } from '../../layout/index.ts'
+import type {
+  BeadState,
+  BearingFact,
+  DrawingFacts,
+  DrawingSubject,
+  FastenerFact,
+  HalfFact,
+} from '../../layout/index.ts'
 import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../../quantity/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
-import { fastenerStates, lastLivePull, nextPull, windowNow, type Run } from '../../tightening/index.ts'
+import {
+  fastenerStates,
+  flagInShort,
+  lastLivePull,
+  nextPull,
+  openFlags,
+  windowNow,
+  type Run,
+} from '../../tightening/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
 import { clearanceAt } from '../shells/clearance-at.ts'
 import { halves, type Half } from '../events/events.ts'
 import { faceOfStep } from '../steps/face-of-step.ts'
 import { proposalsFor } from '../shells/proposals.ts'
 import { nextHalf } from '../shells/next-half.ts'
-import { notesOn } from './notes.ts'
+import { notesOn, placeOfCheck } from './notes.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
 import { procedureOf } from '../steps/steps.ts'
 
 /**
  * What the drawing of a step shows of the build: the step's face, every shell chosen or, while choosing,
  * proposed, the fasteners of the face as far as they have come, whose turn it is where the step is a run or fits
- * shells, and what is to be noted beside it. `unit` is the one of the wrench in hand, `picked` what was tapped.
+ * shells, and what is to be noted beside it. While a flag of the run waits for its answer nothing is next, unless it is
+ * among those that were put off (`putOff`, by number). `unit` is the one of the wrench in hand, `picked` what was tapped.
  */
 export function drawingFacts(
   spec: EngineSpec,
@@ -24,22 +40,43 @@ export function drawingFacts(
   step: Step,
   unit: TorqueUnit = 'N·m',
   picked: string | null = null,
+  putOff: readonly number[] = [],
 ): DrawingFacts {
   const next = nextHalf(spec, state, step, picked)
   const face = faceOfStep(spec, step)
   const procedure = step.kind === 'run-procedure' ? procedureOf(spec, step.procedure) : null
   const run = procedure === null ? undefined : state.runs[procedure.id]
+  const flag = openFlags(run).find(({ number }) => !putOff.includes(number)) ?? null
   const shown = step.kind === 'choose-shells' ? withProposal(spec, state, step.fit) : state
   return {
     face,
+    subject: subjects[step.kind],
     bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(shown, fit))),
     fasteners: fastenersOn(spec, state, face, procedure),
     path: procedure === null ? null : pathOf(procedure, run),
     nextHalf: next && halfKey(next.position, next.half),
-    callout: next ? `fit ${next.grade}` : procedure === null ? null : calloutOf(procedure, run, unit),
+    checked: step.kind === 'check' ? placeOfCheck(spec, step, face) : null,
+    actOn: flag && (flag.fastener === null ? `face/${face}` : `fastener/${flag.fastener}`),
+    callout: next
+      ? `fit ${next.grade}`
+      : procedure === null
+        ? null
+        : flag !== null && run !== undefined
+          ? flagInShort(procedure, run, flag)
+          : calloutOf(procedure, run, unit),
     notes: notesOn(spec, state, face),
     beads: beadsOn(spec, state, step, face),
   }
+}
+
+const subjects: Readonly<Record<Step['kind'], DrawingSubject>> = {
+  'note-marks': 'shells',
+  'choose-shells': 'shells',
+  'fit-shells': 'shells',
+  'fit-part': 'check',
+  'lay-bead': 'bead',
+  check: 'check',
+  'run-procedure': 'tightening',
 }
 
 /**

@@ -60,7 +60,7 @@ function gapNotes(procedure: Procedure, run: Run): readonly NoteFact[] {
 }
 
 /** Where a check belongs on a face: end float at the thrust washers; null where it is not of this face. */
-function placeOfCheck(spec: EngineSpec, step: Check, face: string): string | null {
+export function placeOfCheck(spec: EngineSpec, step: Check, face: string): string | null {
   const { endFloat, case: engineCase } = spec
   const shown = engineCase.faces.find(({ id }) => id === face)?.shows
   const isAtWashers =

@@ -79,16 +79,21 @@ function keyOf({ wrench, adapter }: InHand): string {
   return `${wrench.id}/${adapter?.id ?? ''}`
 }
 
+/** The flags whose answers were put off: what is drawn as next goes by them too. */
+interface PutOff {
+  readonly putOff: readonly number[]
+  putOffFlag(flag: number): void
+}
+
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
 export class RunDesk {
   readonly #inHand: () => BuildInHand
   readonly #procedure: () => string
   readonly #picked: () => string | null
+  readonly #putOff: () => PutOff
   #asking = $state<Asking>(null)
   /** The wrench that a person took in hand, by `keyOf`; null while the best one is. */
   #held = $state<string | null>(null)
-  /** The flag that was put off; it comes back at the end. */
-  #later = $state<readonly number[]>([])
 
   readonly procedure: Procedure = $derived.by(() =>
     this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
@@ -96,10 +101,16 @@ export class RunDesk {
   readonly run: Run | undefined = $derived.by(() => this.#inHand().state.runs[this.procedure.id])
   readonly task: Task = $derived.by(() => this.#taskNow())
 
-  constructor(inHand: () => BuildInHand, procedure: () => string, picked: () => string | null) {
+  constructor(
+    inHand: () => BuildInHand,
+    procedure: () => string,
+    picked: () => string | null,
+    putOff: () => PutOff,
+  ) {
     this.#inHand = inHand
     this.#procedure = procedure
     this.#picked = picked
+    this.#putOff = putOff
   }
 
   get #spec(): EngineSpec {
@@ -192,7 +203,7 @@ export class RunDesk {
   }
 
   answerLater(flag: number) {
-    this.#later = [...this.#later, flag]
+    this.#putOff().putOffFlag(flag)
   }
 
   async #act(command: Parameters<BuildInHand['act']>[0]): Promise<boolean> {
@@ -213,7 +224,7 @@ export class RunDesk {
     if (isRunDone(procedure, run)) return { kind: 'done' }
     const next = nextPull(procedure, run)
     const flags = openFlags(run)
-    const flag = next ? flags.find(({ number }) => !this.#later.includes(number)) : flags[0]
+    const flag = next ? flags.find(({ number }) => !this.#putOff().putOff.includes(number)) : flags[0]
     if (flag) return this.#settling(flag)
     const picked = this.#pickedTask(next)
     if (picked) return picked

@@ -30,7 +30,7 @@ export class Drawn {
     const { x, y, radius, from, to } = this.#round
     const share = (to - from) / (2 * Math.PI)
     const round = `${short(x)},${short(y)} r ${short(radius)}`
-    return from === 0 ? `circle ${round}` : `sector ${round} ${share.toFixed(3)}`
+    return from === 0 ? `circle ${round}` : `sector ${x.toFixed(1)},${y.toFixed(1)} r ${short(radius)} ${share.toFixed(3)}`
   }
 
   #contextOf(): CanvasRenderingContext2D {
@@ -122,7 +122,8 @@ function sectorIn(data: string): string {
   const y = Number(startY) + Number(radius)
   const turn = Math.atan2(endX - x, y - endY) / (2 * Math.PI)
   const share = data.split('A').length === 3 ? 1 : (turn + 1) % 1
-  return `sector ${short(x)},${short(y)} r ${short(Number(radius))} ${share.toFixed(3)}`
+  // From the ends of an arc, each rounded.
+  return `sector ${x.toFixed(1)},${y.toFixed(1)} r ${short(Number(radius))} ${share.toFixed(3)}`
 }
 
 function textIn(of: Attributes, words: string): string {

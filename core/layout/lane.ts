@@ -1,0 +1,151 @@
+import type { Point } from './box.ts'
+import { inARow, rowSize, stackSize, stacked, type Line } from './label.ts'
+import type { Box, Shape } from './scene.ts'
+import { leastCapital } from './sizes.ts'
+
+/** A name in a lane: what it says, and the place along the lane that its tick goes to, in px. */
+export interface LaneLabel {
+  readonly id: string
+  readonly about?: string
+  readonly at: number
+  /** The name first: what else there is goes where there is no room for it. */
+  readonly lines: readonly Line[]
+}
+
+/** A label in its place: from and to along the lane, and the row it stands in, counted from the case. In px. */
+export interface Placed {
+  readonly label: LaneLabel
+  readonly lines: readonly Line[]
+  readonly from: number
+  readonly to: number
+  readonly row: number
+}
+
+/** Names in order along an edge of the case. */
+export interface Lane {
+  readonly placed: readonly Placed[]
+  /** From the edge of the case, in px; 0 for an empty one. */
+  readonly depth: number
+  readonly rowDepth: number
+}
+
+/** From the case to the first row, and round each label, in px. */
+export const tickLength = 9
+const gap = 7
+const mostRows = 3
+
+/**
+ * The labels in as few rows as hold them: every label under its own place, rows dealt out in turn, and no tick through the
+ * label of another. Where that does not go, letters are smaller, then the names are left alone; one that has no room even
+ * then is left out. `standing` lanes run down the sheet, with the lines of a label one after another. `length` is how long the
+ * lane is, in px.
+ */
+export function laneOf(labels: readonly LaneLabel[], length: number, standing: boolean): Lane {
+  const inOrder = labels.toSorted((one, other) => one.at - other.at)
+  if (inOrder.length === 0) return { placed: [], depth: 0, rowDepth: 0 }
+  for (const { rows, share, bare } of attempts) {
+    const placed = placedIn(inOrder, rows, share, bare, length, standing)
+    if (fit(placed)) return laneWith(placed, standing)
+  }
+  const placed: Placed[] = []
+  for (const each of placedIn(inOrder, mostRows, 0, true, length, standing))
+    if (fit([...placed, each])) placed.push(each)
+  return laneWith(placed, standing)
+}
+
+const attempts = [false, true].flatMap((bare) =>
+  [
+    { rows: 1, share: 1 },
+    { rows: 1, share: 0.85 },
+    { rows: 2, share: 1 },
+    { rows: 2, share: 0.85 },
+    { rows: 1, share: 0 },
+    { rows: 2, share: 0 },
+    { rows: mostRows, share: 0.85 },
+    { rows: mostRows, share: 0 },
+  ].map((attempt) => ({ ...attempt, bare })),
+)
+
+function placedIn(
+  labels: readonly LaneLabel[],
+  rows: number,
+  share: number,
+  bare: boolean,
+  length: number,
+  standing: boolean,
+): readonly Placed[] {
+  return labels.map((label, index): Placed => {
+    const kept = bare ? label.lines.slice(0, 1) : label.lines
+    const lines = kept.map((line) => ({ ...line, capital: Math.max(line.capital * share, leastCapital) }))
+    const size = standing ? rowSize(lines).height : stackSize(lines).width
+    const from = Math.max(2, Math.min(label.at - size / 2, length - 2 - size))
+    return { label, lines, from, to: from + size, row: index % rows }
+  })
+}
+
+function fit(placed: readonly Placed[]): boolean {
+  return placed.every((one, index) => placed.slice(index + 1).every((other) => passes(one, other)))
+}
+
+function passes(one: Placed, other: Placed): boolean {
+  if (one.row === other.row) return one.to + gap <= other.from || other.to + gap <= one.from
+  const [near, far] = one.row < other.row ? [one, other] : [other, one]
+  return far.label.at <= near.from - 2 || far.label.at >= near.to + 2
+}
+
+function laneWith(placed: readonly Placed[], standing: boolean): Lane {
+  if (placed.length === 0) return { placed, depth: 0, rowDepth: 0 }
+  const rows = Math.max(...placed.map(({ row }) => row)) + 1
+  const rowDepth =
+    Math.max(...placed.map(({ lines }) => (standing ? rowSize(lines).width : stackSize(lines).height))) + 6
+  return { placed, depth: tickLength + rows * rowDepth + 3, rowDepth }
+}
+
+/** Where a lane lies on the sheet. */
+export interface LanePlace {
+  /** The side of the sheet it is on. */
+  readonly side: 'left' | 'top' | 'right' | 'bottom'
+  /** The edge of the case on that side, and where the lane's places count from, in mm of the sheet. */
+  readonly edge: number
+  readonly origin: number
+  /** Where a label's tick begins: on the edge of the case or further in, in mm. */
+  readonly tickFrom: (label: LaneLabel) => number
+  readonly px: number
+}
+
+/** The labels of a lane with their ticks. */
+export function laneShapes({ placed, rowDepth }: Lane, place: LanePlace): readonly Shape[] {
+  const { side, edge, origin, px } = place
+  const outwards = side === 'left' || side === 'top' ? -1 : 1
+  const lying = side === 'top' || side === 'bottom'
+  return placed.flatMap(({ label, lines, from, row }): readonly Shape[] => {
+    const { width, height } = lying ? stackSize(lines) : rowSize(lines)
+    const near = edge + outwards * (tickLength + row * rowDepth) * px
+    const along = origin + from * px
+    const depth = (lying ? height : width) * px
+    const start = outwards > 0 ? near : near - depth
+    const box: Box = lying
+      ? { left: along, top: start, width: width * px, height: depth }
+      : { left: start, top: along, width: depth, height: height * px }
+    const { about } = label
+    const common = { id: label.id, layer: 'parts', ...(about !== undefined && { about }) } as const
+    const at = origin + label.at * px
+    const end = near - outwards * 2.5 * px
+    const tick: readonly [Point, Point] = lying
+      ? [
+          { x: at, y: place.tickFrom(label) },
+          { x: at, y: end },
+        ]
+      : [
+          { x: place.tickFrom(label), y: at },
+          { x: end, y: at },
+        ]
+    return [
+      {
+        ...{ kind: 'line', ...common, id: `${label.id}/tick`, role: 'tick-line', closed: false },
+        points: tick.flatMap(({ x, y }) => [x, y]),
+      },
+      ...(lying ? stacked(common, lines, box, 'middle', px) : inARow(common, lines, box, px)),
+    ]
+  })
+}
