@@ -24,20 +24,23 @@ function letterWidth({ bearings }: DrawingFacts): number {
 
 /**
  * How wide the symbol of a bearing is, in mm: as the bearing itself, or as wide as its letter asks for where its neighbours
- * let it.
+ * let it. `ends` are those of the case along the engine, in mm.
  */
 export function symbolWidth(
   bearing: BearingPlace,
   all: readonly BearingPlace[],
   facts: DrawingFacts,
   px: number,
+  ends: { readonly from: number; readonly to: number },
 ): number {
   const { x, y, id, width } = bearing
   const pitch = all
     .filter((other) => other.id !== id && other.y === y)
     .reduce((least, other) => Math.min(least, Math.abs(other.x - x)), Infinity)
   const asked = (letterWidth(facts) * letterCapital * px) / letterShare.along
-  return Math.max(width, Math.min(asked, pitch * mostOfPitch))
+  // Nor does it reach beyond the end of the case.
+  const inside = 2 * Math.min(x - ends.from, ends.to - x)
+  return Math.max(width, Math.min(asked, pitch * mostOfPitch, inside))
 }
 
 /** How far each half reaches for a letter as large as is asked for, where there is room. */

@@ -26,11 +26,13 @@ const washer = 2.4
 
 /** The bearings with their halves as long as the half bore, or shorter where a fastener's disc is near. */
 export function drawnBearings(drawing: Drawing): readonly DrawnBearing[] {
-  const { here, place, px, stretch, discs, across, content, facts } = drawing
+  const { here, place, px, stretch, discs, across, content, facts, outline } = drawing
   const graded = content.bearings === 'graded'
+  const xs = outline.map((point) => point.x)
+  const ends = { from: Math.min(...xs), to: Math.max(...xs) }
   return here.bearings.map((bearing) => {
     const { x, y, diameter } = bearing
-    const width = graded ? symbolWidth(bearing, here.bearings, facts, px) : bearing.width
+    const width = graded ? symbolWidth(bearing, here.bearings, facts, px, ends) : bearing.width
     const middle = place(x, y)
     const free = discs.map((disc) => {
       const dx = disc.x - middle.x
@@ -41,7 +43,7 @@ export function drawnBearings(drawing: Drawing): readonly DrawnBearing[] {
       return beside >= reach ? Infinity : away - Math.sqrt(reach * reach - beside * beside)
     })
     const half = (diameter / 2) * stretch
-    const reach = graded ? Math.max(leastReach(px), Math.min(Math.max(half, wantedReach(px)), ...free)) : half
+    const reach = graded ? Math.max(Math.min(Math.max(half, wantedReach(px)), ...free), 2 * px) : half
     const box = (from: number, to: number): Box =>
       boxBetween(moved(drawing, middle, -width / 2, from), moved(drawing, middle, width / 2, to))
     const side = width / 2 + (bearing.thrust ? 2 * washer : 0)
@@ -74,8 +76,8 @@ export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly S
     ]
   return [
     ...washers,
-    ...halfShapes(drawing, bearing, 'upper', upper),
-    ...halfShapes(drawing, bearing, 'lower', lower),
+    ...halfShapes(drawing, drawn, 'upper', upper),
+    ...halfShapes(drawing, drawn, 'lower', lower),
     ...(fact?.withinLimits === false || fact?.flag !== undefined ? [warningFrame(drawing, drawn)] : []),
   ]
 }
@@ -88,7 +90,7 @@ const rolesOfHalf = {
 
 function halfShapes(
   { sizes, facts, px }: Drawing,
-  bearing: BearingPlace,
+  { bearing, reach }: DrawnBearing,
   half: 'upper' | 'lower',
   box: Box,
 ): readonly Shape[] {
@@ -110,22 +112,8 @@ function halfShapes(
   const plate = boxBetween({ x: x - wing.x, y: y - wing.y }, { x: x + wing.x, y: y + wing.y })
   const isNext = facts.nextHalf === key
   const roles = rolesOfHalf[isNext ? 'next' : fact.fitted ? 'fitted' : 'chosen']
-  return [
-    ...(isNext
-      ? [closed({ ...common, id: `${about}/halo`, role: 'next-halo' }, flat(cornersOf(grown(box, 2 * px))))]
-      : []),
-    {
-      kind: 'swatch',
-      ...common,
-      id: `${about}/shell`,
-      role: roles.shell,
-      x: box.left,
-      y: box.top,
-      width: box.width,
-      height: box.height,
-      colour: fact.colour,
-      pattern: fact.pattern,
-    },
+  // Between fasteners that stand too close for a letter, the colour and the pattern say it.
+  const letter: readonly Shape[] = [
     closed(
       { ...common, id: `${about}/plate`, role: roles.plate },
       flat(cornersOf(grown(plate, capital * 0.3))),
@@ -145,6 +133,24 @@ function halfShapes(
     ...(fact.fitted
       ? [fittedTick(common, about, { x: plate.left + plate.width - capital * 0.36, y }, capital)]
       : []),
+  ]
+  return [
+    ...(isNext
+      ? [closed({ ...common, id: `${about}/halo`, role: 'next-halo' }, flat(cornersOf(grown(box, 2 * px))))]
+      : []),
+    {
+      kind: 'swatch',
+      ...common,
+      id: `${about}/shell`,
+      role: roles.shell,
+      x: box.left,
+      y: box.top,
+      width: box.width,
+      height: box.height,
+      colour: fact.colour,
+      pattern: fact.pattern,
+    },
+    ...(reach < 0.9 * leastReach(px) ? [] : letter),
   ]
 }
 

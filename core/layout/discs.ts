@@ -16,6 +16,8 @@ export interface Disc extends Point {
   readonly radius: number
   /** Capitals of the number in it; 0 where it has none. */
   readonly capital: number
+  /** The least capitals that can be read. */
+  readonly least: number
   /** Radius once it is what to act on, with the capitals that its number then has and the radius of the ring round it. */
   readonly nextRadius: number
   readonly nextCapital: number
@@ -28,7 +30,7 @@ export interface Disc extends Point {
 const inner = 0.79
 const innerAtLeast = 0.88
 /** Symbols: what is next is larger by so much where its neighbours let it. */
-const nextGrowth = 1.35
+const nextGrowth = { least: 1.2, most: 1.5 } as const
 /** Between two discs, and inside a disc round its number, in px. */
 const gap = 3
 const air = 0.8
@@ -106,7 +108,14 @@ export function bareDiscs(
     const radius = Math.min(seen, Math.max((away[index]! - px) / 2, px / 2))
     const next = Math.max(radius, Math.min(radius * 1.6, away[index]! - radius - px))
     return {
-      ...{ id: fastener.id, number: numberOf(fastener, facts), ...places[index]!, radius, capital: 0 },
+      ...{
+        id: fastener.id,
+        number: numberOf(fastener, facts),
+        ...places[index]!,
+        radius,
+        capital: 0,
+        least: 0,
+      },
       ...{ nextRadius: next, nextCapital: 0, haloRadius: next + 3 * px, corner: next },
     }
   })
@@ -132,12 +141,12 @@ function numberedDiscs(
   const crowded = tight && apart === null
   const at = apart ?? places
   const away = apart === null ? close : nearestNeighbours(at)
+  const largestLeast = Math.max(0, ...least)
   const own = at.map((place, index) => {
-    const neighbour = Math.max(
-      (away[index]! - gap * px) / 2.25,
-      Math.min(least[index]!, (away[index]! - gap * px) / 2),
-    )
-    const bearing = Math.max(distanceToNearest(bearings, place) - 3 * px, least[index]!)
+    const room = away[index]! - gap * px
+    const floor = crowded ? px / 2 : least[index]!
+    const neighbour = Math.max(Math.min(room / 2.25, room - (crowded ? 0 : largestLeast)), floor)
+    const bearing = Math.max(distanceToNearest(bearings, place) - 3 * px, floor)
     return Math.max(Math.min(wanted, neighbour, bearing), px / 2)
   })
   const shared = new Map<string, number>()
@@ -161,9 +170,13 @@ function numberedDiscs(
       // It may lie over the rims of its neighbours, never over their numbers.
       const free = away[index]! - tallest - gap * px
       const asked = radiusFor(number, sizes.next) * px
-      const nextRadius = Math.max(radius, Math.min(asked, radius * nextGrowth, free))
+      const nextRadius = Math.max(
+        radius,
+        Math.min(Math.max(asked, radius * nextGrowth.least), radius * nextGrowth.most, radius + 8 * px, free),
+      )
       return {
         ...{ id, number, ...at[index]!, radius, capital: capitals[index]! * px, nextRadius },
+        least: leastCapital * px,
         nextCapital: Math.min(sizes.next, capitalIn(number, nextRadius / px)) * px,
         haloRadius: Math.max(nextRadius, Math.min(nextRadius + 5 * px, free + 1.5 * px)),
         corner: Math.max(radius, Math.min(radius * 1.25, away[index]! - largest - px)),

@@ -18,7 +18,7 @@ import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
 import { inside, nearestOn } from './polygon.ts'
 import type { Box } from './scene.ts'
-import { planOf, type SheetPlan } from './sheet-plan.ts'
+import { mostStretch, planOf, type SheetPlan } from './sheet-plan.ts'
 import { sizesOn, type Sizes } from './sizes.ts'
 import { acrossAnEnd, projectionOf, type Projection } from './view.ts'
 
@@ -64,11 +64,15 @@ export interface Drawing {
 }
 
 /** The free strip along the sheet's edges, in px. */
-const edgeOfSheet = 8
+const edgeOfSheet = 10
 /** From the rim of a disc to the edge of the face, in px. */
 const rimToEdge = 4
 /** The callout takes no more of the sheet's height than this, its cell included. */
 const mostOfHeight = 0.16
+/** Nor a lane more of the sheet than this, unless there are only names in it. */
+const mostOfLane = 0.24
+/** So many times at the most it is asked again what the room left over holds. */
+const mostRounds = 4
 /** The edge of a face with more fasteners is not moved out for their symbols. */
 const mostForEdge = 160
 
@@ -89,8 +93,10 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
   const ends = endNames(spec, here.face, content.halves && here.bearings.length > 0, sizes, lying)
   const names = namesOf(spec, here, facts, content, outline, sizes)
   const atEnds = endMargins(ends, here.face, lying)
-  const title = titleLines({ engineCase: spec.case, face: here.face, view }, 1, sheet, sizes)
-  const titleFoot = titleInset.top + stackSize(title).height
+  const titleWith = (stretch: number): readonly Line[] =>
+    titleLines({ engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes)
+  const titleFoot =
+    titleInset.top + Math.max(...[1, mostStretch].map((each) => stackSize(titleWith(each)).height))
   const calloutPlace = hasCallout(facts)
     ? {
         top: titleFoot + 8,
@@ -109,11 +115,11 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
   let fastenersInLanes: FastenerLanes | null = null
   const planWith = (): SheetPlan => {
     const inLanes = fastenersInLanes?.depths ?? { before: 0, after: 0 }
-    const before = edgeOfSheet / 2 + depths.before + inLanes.before
-    const after = edgeOfSheet / 2 + depths.after + inLanes.after
+    const before = edgeOfSheet + depths.before + inLanes.before
+    const after = edgeOfSheet + depths.after + inLanes.after
     const margins = lying
       ? { left: first, right: last, top: top + before, bottom: after }
-      : { left: edgeOfSheet + before, right: edgeOfSheet + after, top: top + first, bottom: last }
+      : { left: before, right: after, top: top + first, bottom: last }
     return planOf(body, sheet, margins, overhang, stretched)
   }
   let plan = planWith()
@@ -121,7 +127,7 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
   let lanes: Drawing['lanes'] = { before: laneOf([], 0, false), after: laneOf([], 0, false) }
   let place = unstretched
   // Each round gives what stands round the case the room that it asked for in the last one: it never asks for less.
-  for (let round = 0; round < 4; round += 1) {
+  for (let round = 0; ; round += 1) {
     place = stretchedBy(unstretched, plan.stretch)
     const { px, frame } = plan
     lanes = lanesOn(names, place, lying, frame, px)
@@ -129,36 +135,25 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
       content.bearings === 'graded' && here.bearings.length > 0
         ? minimalBoxes(here.bearings, place, plan.stretch, px)
         : []
-    const found = discsOf(spec, here.fasteners, facts, content.fasteners, {
-      place,
-      px,
-      sizes,
-      bearings: nearer,
-    })
+    const on = { place, px, sizes, bearings: nearer }
+    const found = discsOf(spec, here.fasteners, facts, content.fasteners, on)
     discs = found.discs
-    const wanted = {
+    if (round === mostRounds) break
+    const asked = {
       before: Math.max(depths.before, lanes.before.depth),
       after: Math.max(depths.after, lanes.after.depth),
     }
-    let changed = wanted.before > depths.before || wanted.after > depths.after
-    depths = wanted
-    if (found.crowded && fastenersInLanes === null && round < 3) {
-      fastenersInLanes = fastenerLanes(
-        discs,
-        lying,
-        middleAcross(boxAround(discs), lying),
-        laneLength(frame, lying, px),
-        px,
-      )
-      changed ||= fastenersInLanes !== null
-    }
-    if (fastenersInLanes === null) {
+    let changed = asked.before > depths.before || asked.after > depths.after
+    depths = asked
+    if (found.crowded && fastenersInLanes === null) {
+      const middle = middleAcross(boxAround(discs), lying)
+      fastenersInLanes = fastenerLanes(discs, lying, middle, laneLength(frame, lying, top, px), px)
+      if (fastenersInLanes !== null) [overhang, changed] = [0, true]
+    } else if (fastenersInLanes === null) {
       const edge = outline.map(({ x, y }) => place(x, y))
-      const over = overhangOf(discs, edge, px)
-      if (over > overhang + 0.25 && round < 3) {
-        overhang = over
-        changed = true
-      }
+      const bossy = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y))])
+      const over = Math.max(overhangOf(discs, edge, px), beyondBox(discs, bossy) / px)
+      if (over > overhang + 0.25) [overhang, changed] = [over, true]
     }
     if (!changed) break
     plan = planWith()
@@ -168,7 +163,11 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
     outline.map(({ x, y }) => place(x, y)),
     overhang * px,
   )
-  const whole = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y)), ...discs])
+  const extents = discs.flatMap(({ x, y, radius }) => [
+    { x: x - radius, y: y - radius },
+    { x: x + radius, y: y + radius },
+  ])
+  const whole = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y)), ...extents])
   let laneDiscs: readonly LaneDisc[] | null = null
   if (fastenersInLanes !== null) {
     const places = here.fasteners.map(({ at }) => place(inMillimetres(at[0]), inMillimetres(at[1])))
@@ -177,7 +176,7 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
       discs,
       lying,
       middleAcross(boxAround(discs), lying),
-      laneLength(frame, lying, px),
+      laneLength(frame, lying, top, px),
       px,
     )
     laneDiscs =
@@ -189,7 +188,7 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
             lying
               ? { before: whole.top, after: whole.top + whole.height }
               : { before: whole.left, after: whole.left + whole.width },
-            laneEnds(frame, lying, px),
+            laneEnds(frame, lying, top, px),
             px,
           )
     fastenersInLanes = again
@@ -199,7 +198,7 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
     ...{ body: whole, frame, px, sizes, discs, laneDiscs, ends, names, lanes, calloutPlace },
     laneDepths: fastenersInLanes?.depths ?? { before: 0, after: 0 },
     numbered: sheet.onlyNext === true ? besideNext({ facts, discs }) : null,
-    title: titleLines({ engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes),
+    title: titleWith(stretch),
   }
 }
 
@@ -230,20 +229,29 @@ function lanesOn(
       const along = lying ? x - frame.left : y - frame.top
       return { id, at: along / px, lines, ...(about !== undefined && { about }) }
     })
-  const length = (lying ? frame.width : frame.height) / px
+  const [length, depth] = (lying ? [frame.width, frame.height] : [frame.height, frame.width]).map(
+    (mm) => mm / px,
+  )
+  const lane = (own: readonly Named[]): Lane => laneOf(labels(own), length!, !lying, depth! * mostOfLane)
   return {
-    before: laneOf(labels(names.filter(isBefore)), length, !lying),
-    after: laneOf(labels(names.filter((name) => !isBefore(name))), length, !lying),
+    before: lane(names.filter(isBefore)),
+    after: lane(names.filter((name) => !isBefore(name))),
   }
 }
 
-function laneEnds(frame: Box, lying: boolean, px: number): { readonly from: number; readonly to: number } {
+/** A lane down the sheet begins under the title and the callout. */
+function laneEnds(
+  frame: Box,
+  lying: boolean,
+  top: number,
+  px: number,
+): { readonly from: number; readonly to: number } {
   const [from, length] = lying ? [frame.left, frame.width] : [frame.top, frame.height]
-  return { from: from + 4 * px, to: from + length - 4 * px }
+  return { from: from + (lying ? 4 : top) * px, to: from + length - 4 * px }
 }
 
-function laneLength(frame: Box, lying: boolean, px: number): number {
-  const { from, to } = laneEnds(frame, lying, px)
+function laneLength(frame: Box, lying: boolean, top: number, px: number): number {
+  const { from, to } = laneEnds(frame, lying, top, px)
   return to - from
 }
 
@@ -260,6 +268,21 @@ function overhangOf(discs: readonly Disc[], edge: readonly Point[], px: number):
     if (nearest === null || !inside(edge, disc)) return most
     return Math.max(most, (asked - Math.hypot(nearest.x - disc.x, nearest.y - disc.y)) / px)
   }, 0)
+}
+
+/** How far a disc reaches beyond a box, in mm: one that stands outside the face. */
+function beyondBox(discs: readonly Disc[], { left, top, width, height }: Box): number {
+  return discs.reduce(
+    (most, { x, y, radius }) =>
+      Math.max(
+        most,
+        left - x + radius,
+        x + radius - left - width,
+        top - y + radius,
+        y + radius - top - height,
+      ),
+    0,
+  )
 }
 
 /** The closed line larger by so much on every side of its box. */

@@ -24,9 +24,7 @@ export function fastenerShapes(drawing: Drawing): readonly Shape[] {
   const { content, discs, numbered } = drawing
   if (content.fasteners === 'holes') return discs.map((disc) => circle(disc, 'hole', 'hole', disc.radius))
   if (content.fasteners === 'rings')
-    return discs.map((disc) =>
-      circle(disc, 'disc', stateOf(drawing, disc.id).share >= 1 ? 'done' : 'distant', disc.radius),
-    )
+    return discs.map((disc) => circle(disc, 'disc', 'distant', disc.radius))
   if (drawing.laneDiscs !== null) return laneShapes(drawing, drawing.laneDiscs)
   return discs.flatMap((disc) => {
     const { state, share } = stateOf(drawing, disc.id)
@@ -144,11 +142,18 @@ function tick(disc: Disc): readonly LineShape[] {
   return [{ kind: 'line', ...of(disc, 'tick', 'tick-done'), points, closed: false }]
 }
 
-/** A diamond with the number, and an exclamation mark under it where that finds room. */
+/**
+ * A diamond with the number, and an exclamation mark under it where that finds room. Where the number could not be read in a
+ * diamond it has a heavy ring.
+ */
 function flagShapes(disc: Disc, corner: number, wished: number, layer: Layer): readonly Shape[] {
   const { x, y, number: text } = disc
   const half = textWidth(text, 1, 'bold') / 2
   const capital = Math.min(wished, (0.9 * corner) / (half + 0.5))
+  if (capital < Math.min(disc.least, wished)) {
+    const ring = circle(disc, 'disc', 'flagged', Math.min(corner, disc.radius), layer)
+    return [ring, number(disc, 'waiting', disc.capital, layer)]
+  }
   const sign = Math.min(capital * 0.7, corner * 0.34)
   const below = y + capital / 2 + sign * 0.85
   return [

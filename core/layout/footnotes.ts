@@ -1,5 +1,5 @@
 import type { DrawnBearing } from './bearings.ts'
-import type { Point } from './box.ts'
+import { cornersOf, type Point } from './box.ts'
 import type { Drawing } from './drawing.ts'
 import type { BearingFact, DrawingFacts, NoteFact } from './facts.ts'
 import { onFace } from './on-face.ts'
@@ -76,7 +76,7 @@ export function footnoteShapes(
   })
 }
 
-/** At the upper right of the thing; null for what is not on the face. */
+/** At a corner of the thing; null for what is not on the face, or has fasteners all round it. */
 function placeOf({ discs, px }: Drawing, bearings: readonly DrawnBearing[], about: string): Point | null {
   const [kind, id] = about.split('/')
   if (kind === 'fastener') {
@@ -87,6 +87,10 @@ function placeOf({ discs, px }: Drawing, bearings: readonly DrawnBearing[], abou
   }
   const drawn = bearings.find(({ bearing }) => bearing.id === id)
   if ((kind !== 'half' && kind !== 'thrust') || drawn === undefined) return null
-  const { left, top, width, height } = drawn.whole
-  return kind === 'half' ? { x: left + width, y: top } : { x: left + width, y: top + height }
+  const corners = cornersOf(drawn.whole)
+  const isFree = ({ x, y }: Point): boolean =>
+    discs.every((disc) => Math.hypot(disc.x - x, disc.y - y) > disc.radius + radius * px)
+  // The upper right one first.
+  const [first] = [1, 2, 0, 3].map((index) => corners[index]!).filter(isFree)
+  return first ?? null
 }

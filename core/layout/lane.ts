@@ -36,16 +36,22 @@ const mostRows = 3
 
 /**
  * The labels in as few rows as hold them: every label under its own place, rows dealt out in turn, and no tick through the
- * label of another. Where that does not go, letters are smaller, then the names are left alone; one that has no room even
- * then is left out. `standing` lanes run down the sheet, with the lines of a label one after another. `length` is how long the
+ * label of another. Where that does not go, or goes deeper than `mostDepth` px, letters are smaller, then the names are left
+ * alone; one that has no room even then is left out. `standing` lanes run down the sheet, with the lines of a label one after another. `length` is how long the
  * lane is, in px.
  */
-export function laneOf(labels: readonly LaneLabel[], length: number, standing: boolean): Lane {
+export function laneOf(
+  labels: readonly LaneLabel[],
+  length: number,
+  standing: boolean,
+  mostDepth = Infinity,
+): Lane {
   const inOrder = labels.toSorted((one, other) => one.at - other.at)
   if (inOrder.length === 0) return { placed: [], depth: 0, rowDepth: 0 }
   for (const { rows, share, bare } of attempts) {
     const placed = placedIn(inOrder, rows, share, bare, length, standing)
-    if (fit(placed)) return laneWith(placed, standing)
+    const lane = laneWith(placed, standing)
+    if ((bare || lane.depth <= mostDepth) && fit(placed)) return lane
   }
   const placed: Placed[] = []
   for (const each of placedIn(inOrder, mostRows, 0, true, length, standing))

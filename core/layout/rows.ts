@@ -1,7 +1,7 @@
 import type { Bore } from './bores.ts'
 import { drawnBeads, keepOutId } from './beads.ts'
 import type { Drawing } from './drawing.ts'
-import type { DrawingFacts, FastenerFact } from './facts.ts'
+import type { FastenerFact } from './facts.ts'
 import { stateOf } from './fasteners.ts'
 import { shownJournals } from './ground.ts'
 import { bearingTexts } from './footnotes.ts'
@@ -17,7 +17,7 @@ export function rowsOf(drawing: Drawing, bores: readonly Bore[]): readonly Scene
     ...endRows(drawing),
     ...here.fasteners.map((fastener) => fastenerRow(drawing, fastener)),
     ...here.bearings.flatMap(({ id, kind, thrust }) => [
-      ...(['upper', 'lower'] as const).map((half) => halfRow(kind, id, half, facts)),
+      ...(['upper', 'lower'] as const).map((half) => halfRow(drawing, kind, id, half)),
       ...(thrust ? [plain(`thrust/${id}`, `Thrust washers at ${kind.toLowerCase()} ${id}`)] : []),
     ]),
     ...drawnBeads(drawing).flatMap(({ bead, state }) => [
@@ -55,9 +55,13 @@ const stateWords: Readonly<Record<FastenerFact['state'], string>> = {
 }
 
 function fastenerRow(drawing: Drawing, fastener: Drawing['here']['fasteners'][number]): SceneRow {
-  const { facts } = drawing
+  const { facts, content } = drawing
+  const about = `fastener/${fastener.id}`
   const { state, share } = stateOf(drawing, fastener.id)
   const number = facts.fasteners[fastener.id]?.number ?? fastener.number
+  // A ring only says where it is.
+  if (content.fasteners !== 'numbered')
+    return { about, text: `Fastener ${number}, ${fastener.where}`, state: 'plain' }
   const more =
     state === 'next' && facts.callout !== null
       ? `, ${facts.callout}`
@@ -65,10 +69,12 @@ function fastenerRow(drawing: Drawing, fastener: Drawing['here']['fasteners'][nu
         ? `, ${Math.round(share * 100)} % of its passes`
         : ''
   const text = `Fastener ${number}, ${fastener.where}: ${stateWords[state]}${more}`
-  return { about: `fastener/${fastener.id}`, text, state }
+  return { about, text, state }
 }
 
-function halfRow(kind: string, id: string, half: 'upper' | 'lower', facts: DrawingFacts): SceneRow {
+function halfRow({ facts, content }: Drawing, kind: string, id: string, half: 'upper' | 'lower'): SceneRow {
+  if (content.bearings === 'landmarks')
+    return { about: `half/${id}/${half}`, text: `${kind} ${id} ${half}`, state: 'plain' }
   const fact = facts.bearings[id]
   const shell = fact?.[half] ?? null
   const isNext = facts.nextHalf === `${id}/${half}`

@@ -1,5 +1,5 @@
 import type { Theme } from '../look/theme.svelte.ts'
-import BuildWindow from '../screens/BuildWindow.svelte'
+import BuildWindow from '../build-window/BuildWindow.svelte'
 import { benchAt } from './at-bench.ts'
 import { engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'

@@ -6,8 +6,8 @@ import { demo, factsAt, sheets, stages, views } from './demos.ts'
 import { anyEngine } from './any-engine.ts'
 
 const anySheet: fc.Arbitrary<Sheet> = fc.record({
-  widthPx: fc.integer({ min: 320, max: 2600 }),
-  heightPx: fc.integer({ min: 240, max: 1600 }),
+  widthPx: fc.integer({ min: 480, max: 2600 }),
+  heightPx: fc.integer({ min: 340, max: 1600 }),
   capitalPx: fc.integer({ min: 9, max: 48 }),
 })
 

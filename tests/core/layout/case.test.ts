@@ -7,14 +7,18 @@ import { boxOf } from './checks.ts'
 import { demo, demos, factsAt, sheets } from './demos.ts'
 
 const view = { from: 'below', turn: 0 } as const
+/** On a low sheet, on which nothing is stretched. */
 const drawn = (spec: (typeof demos)[number], face: string): Scene =>
-  sceneOf(spec, factsAt(spec, face, 'bare'), view, sheets[0]!)
+  sceneOf(spec, factsAt(spec, face, 'bare'), view, { ...sheets[0]!, heightPx: 300 })
 const count = ({ shapes }: Scene, role: Shape['role'], kind?: Shape['kind']): number =>
   shapes.filter((shape) => shape.role === role && (kind === undefined || shape.kind === kind)).length
 
 describe('the edge of a face', () => {
   it('has the corners of the spec, a little rounded as a casting is', () => {
-    const edge = boxOf(drawn(demo('skerry-3'), 'joint').shapes.find(({ id }) => id === 'face/joint')!)
+    // Laying a bead, where no symbol is larger than what it stands for.
+    const spec = demo('skerry-3')
+    const scene = sceneOf(spec, factsAt(spec, 'joint', 'bead'), view, { ...sheets[0]!, heightPx: 300 })
+    const edge = boxOf(scene.shapes.find(({ id }) => id === 'face/joint')!)
     expect(edge).toEqual({ left: 0, top: -100, width: 392, height: 200 })
   })
 
@@ -36,9 +40,10 @@ describe('the edge of a face', () => {
 
   it('of the big ends is that of the case in which the rods lie', () => {
     const spec = demo('tarn-4')
-    const edges = ['block', 'rods'].map((face) =>
-      boxOf(drawn(spec, face).shapes.find(({ role }) => role === 'outline')!),
-    )
+    const edges = ['block', 'rods'].map((face) => {
+      const { shapes } = sceneOf(spec, factsAt(spec, face, 'bead'), view, { ...sheets[0]!, heightPx: 300 })
+      return boxOf(shapes.find(({ role }) => role === 'outline')!)
+    })
     expect(edges[0]).toEqual(edges[1])
   })
 })

@@ -31,10 +31,13 @@ export function textsOf(scene: Scene): readonly TextShape[] {
   return scene.shapes.filter((shape) => shape.kind === 'text')
 }
 
-/** Labels: every text that is not written inside a disc, a badge or a shell's plate. */
+/** Labels: every text that is not written inside a disc, a sign, the callout or a shell's plate. */
 export function labelsOf(scene: Scene): readonly TextShape[] {
   return textsOf(scene).filter(
-    (shape) => !/^fastener\/.*\/(number|exclamation)$/.test(shape.id) && !shape.id.endsWith('/grade'),
+    (shape) =>
+      !/^fastener\/.*\/(number|exclamation)$/.test(shape.id) &&
+      !/^note\/|^callout\//.test(shape.id) &&
+      !shape.id.endsWith('/grade'),
   )
 }
 
@@ -64,7 +67,9 @@ export function discsOf(scene: Scene): readonly Reach[] {
 export function collisions(scene: Scene): readonly string[] {
   const labels = labelsOf(scene).map((label) => ({ id: label.id, box: textBox(label) }))
   const discs = discsOf(scene)
-  const shells = scene.shapes.filter(({ kind, role }) => kind === 'swatch' || role === 'shell-unknown')
+  const symbols = scene.shapes.filter(
+    ({ kind, role, id }) => kind === 'swatch' || role === 'shell-unknown' || id === 'callout',
+  )
   return [
     ...labels.flatMap((one, index) =>
       labels
@@ -73,16 +78,37 @@ export function collisions(scene: Scene): readonly string[] {
     ),
     ...labels.flatMap(({ id, box }) => [
       ...discs.flatMap((disc) => (meetsCircle(box, disc) ? [`${id} × ${disc.id}`] : [])),
-      ...shells.flatMap((shell) => (overlap(box, boxOf(shell)) ? [`${id} × ${shell.id}`] : [])),
+      ...symbols.flatMap((symbol) => (overlap(box, boxOf(symbol)) ? [`${id} × ${symbol.id}`] : [])),
     ]),
-    ...discs.flatMap((one, index) =>
-      discs
+    ...pairsThatMeet(scene),
+  ]
+}
+
+/** Two discs, neither of them what is next, and what is next over another's number. */
+function pairsThatMeet(scene: Scene): readonly string[] {
+  const circles = scene.shapes.flatMap((shape) =>
+    shape.kind === 'circle' && /^fastener\/.*\/(disc|hole|lane-disc)$/.test(shape.id) ? [shape] : [],
+  )
+  const still = circles.filter(({ layer }) => layer === 'parts')
+  const next = circles.filter(({ layer }) => layer === 'overlay')
+  const numbers = textsOf(scene).filter(({ id }) => /^fastener\/.*\/number$/.test(id))
+  const slack = 1e-6
+  return [
+    ...still.flatMap((one, index) =>
+      still
         .slice(index + 1)
         .flatMap((other) =>
-          Math.hypot(one.x - other.x, one.y - other.y) < one.radius + other.radius
+          Math.hypot(one.x - other.x, one.y - other.y) < one.radius + other.radius - slack
             ? [`${one.id} × ${other.id}`]
             : [],
         ),
+    ),
+    ...next.flatMap((disc) =>
+      numbers.flatMap((number) =>
+        number.about !== disc.about && meetsCircle(textBox(number), { ...disc, radius: disc.radius - slack })
+          ? [`${disc.id} × ${number.id}`]
+          : [],
+      ),
     ),
   ]
 }

@@ -4,6 +4,7 @@ import type {
   BeadState,
   BearingFact,
   DrawingFacts,
+  DrawingSubject,
   FastenerFact,
   Sheet,
   View,
@@ -39,16 +40,29 @@ export const sheets: readonly Sheet[] = [
 ]
 
 /**
- * How far a build has come: nothing chosen, shells being fitted, a bead to lay, the first pull, or every state of a
+ * How far a build has come, and what the drawing is about then: nothing chosen, shells being fitted, a bead to lay, the
+ * first pull, a pull in the middle of a run, a flag to answer, a check; and, with all that is on the face, every state of a
  * fastener at once.
  */
-export const stages = ['bare', 'fitting', 'bead', 'first pull', 'under way'] as const
-export type Stage = (typeof stages)[number]
+const subjects = {
+  bare: 'everything',
+  fitting: 'shells',
+  bead: 'bead',
+  'first pull': 'tightening',
+  'mid run': 'tightening',
+  flag: 'tightening',
+  check: 'check',
+  'under way': 'everything',
+} as const satisfies Readonly<Record<string, DrawingSubject>>
+export type Stage = keyof typeof subjects
+export const stages = Object.keys(subjects) as readonly Stage[]
+/** Those in which a fastener is next. */
+const pulls: readonly Stage[] = ['first pull', 'mid run', 'flag', 'under way']
 
 export function factsAt(spec: EngineSpec, face: string, stage: Stage): DrawingFacts {
   const here = spec.fasteners.filter((fastener) => fastener.face === face)
-  const pulling = stage === 'first pull' || stage === 'under way'
-  const next = stage === 'under way' ? Math.min(5, here.length - 1) : 0
+  const pulling = pulls.includes(stage)
+  const next = pulling && stage !== 'first pull' ? Math.min(5, here.length - 1) : 0
   const fasteners = here.map(({ id, number }, index): readonly [string, FastenerFact] => [
     id,
     { number, ...stateAt(stage, index, next) },
@@ -56,13 +70,25 @@ export function factsAt(spec: EngineSpec, face: string, stage: Stage): DrawingFa
   const from = here[next - 1]
   const to = here[next]
   const half = stage === 'fitting' ? nextHalf(spec, face) : null
+  const [thrust] = spec.case.saddles.filter((saddle) => saddle.thrust)
+  const flagged = stage === 'flag' && from !== undefined ? `fastener/${from.id}` : null
   return {
     face,
+    subject: subjects[stage],
     bearings: stage === 'bare' ? {} : Object.fromEntries(bearingsAt(spec, stage)),
     fasteners: Object.fromEntries(fasteners),
     path: pulling && from !== undefined && to !== undefined ? { from: from.id, to: to.id } : null,
     nextHalf: half,
-    callout: half !== null ? 'fit T' : pulling && to !== undefined ? '24 N·m' : null,
+    checked: stage === 'check' && thrust !== undefined ? `thrust/${thrust.id}` : null,
+    actOn: flagged,
+    callout:
+      flagged !== null
+        ? 'reads 18 N·m, 22.8 to 25.2 N·m'
+        : half !== null
+          ? 'fit T'
+          : pulling && to !== undefined
+            ? '24 N·m'
+            : null,
     notes: [],
     beads: Object.fromEntries(beadsAt(spec, face, stage)),
   }
@@ -84,10 +110,14 @@ function beadsAt(spec: EngineSpec, face: string, stage: Stage): readonly (readon
 }
 
 function stateAt(stage: Stage, index: number, next: number): Pick<FastenerFact, 'state' | 'share'> {
-  if (stage !== 'first pull' && stage !== 'under way') return { state: 'waiting', share: 0 }
+  if (!pulls.includes(stage)) return { state: 'waiting', share: 0 }
   if (index === next) return { state: 'next', share: 0 }
   if (index === next + 1) return { state: 'after-next', share: 0 }
-  if (index > next) return index % 3 === 2 ? { state: 'flagged', share: 0.5 } : { state: 'waiting', share: 0 }
+  if (stage === 'flag' && index === next - 1) return { state: 'flagged', share: 0.5 }
+  if (index > next)
+    return index % 3 === 2 && stage === 'under way'
+      ? { state: 'flagged', share: 0.5 }
+      : { state: 'waiting', share: 0 }
   return index < 2 ? { state: 'done', share: 1 } : { state: 'partly-done', share: 0.5 }
 }
 

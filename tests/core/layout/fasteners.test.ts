@@ -8,14 +8,14 @@ const sheet = sheets[0]!
 const view = { from: 'below', turn: 0 } as const
 
 function drawn(state: FastenerState, share = 0, more: Partial<DrawingFacts> = {}): Scene {
-  const facts = factsAt(spec, 'joint', 'bead')
+  const facts = factsAt(spec, 'joint', 'first pull')
   const fasteners = { 'case-1': { number: '1', state, share } }
-  return sceneOf(spec, { ...facts, beads: {}, fasteners, ...more }, view, sheet)
+  return sceneOf(spec, { ...facts, callout: null, fasteners, ...more }, view, sheet)
 }
 
 function pieces(scene: Scene): readonly string[] {
   return scene.shapes
-    .filter(({ about }) => about === 'fastener/case-1')
+    .filter(({ about, id }) => about === 'fastener/case-1' && id.startsWith('fastener/'))
     .map(({ id, role }) => `${id.split('/').at(-1)} ${role}`)
 }
 
@@ -28,15 +28,15 @@ describe('a fastener', () => {
     expect(row(drawn('waiting')).text).toBe('Fastener 1, saddle 2, pump side: waiting')
   })
 
-  it('that is next is a larger disc on the overlay, in a halo, with the value at a leader line', () => {
+  it('that is next is a larger disc on the overlay, in a halo, with its number and its value in the callout', () => {
     const scene = drawn('next', 0, { callout: '24 N·m' })
-    expect(pieces(scene)).toEqual([
-      'ring next-halo',
-      'disc next',
-      'number next',
-      'leader leader',
-      'frame leader',
-      'value next-value',
+    expect(pieces(scene)).toEqual(['ring next-halo', 'disc next', 'number next'])
+    const callout = scene.shapes.filter(({ id }) => id.startsWith('callout'))
+    expect(callout.map(({ id, role, about }) => [id, role, about])).toEqual([
+      ['callout', 'callout', 'fastener/case-1'],
+      ['callout/cell', 'next', 'fastener/case-1'],
+      ['callout/name', 'next', 'fastener/case-1'],
+      ['callout/value', 'next-value', 'fastener/case-1'],
     ])
     expect(row(scene)).toEqual({
       about: 'fastener/case-1',
@@ -57,17 +57,12 @@ describe('a fastener', () => {
   })
 
   it('that is done is solid, with a tick', () => {
-    expect(pieces(drawn('done', 1))).toEqual(['disc done', 'number done', 'badge badge', 'tick tick'])
+    expect(pieces(drawn('done', 1))).toEqual(['disc done', 'number done', 'tick tick-done'])
   })
 
   it('that is flagged is a diamond, with an exclamation mark', () => {
     const scene = drawn('flagged', 0.5)
-    expect(pieces(scene)).toEqual([
-      'disc flagged',
-      'number waiting',
-      'badge badge',
-      'exclamation warning-label',
-    ])
+    expect(pieces(scene)).toEqual(['disc flagged', 'number waiting', 'exclamation warning-label'])
     const diamond = scene.shapes.find(({ id }) => id === 'fastener/case-1/disc')
     expect(diamond).toMatchObject({ kind: 'line', closed: true })
     expect(diamond?.kind === 'line' && diamond.points).toHaveLength(8)
@@ -138,7 +133,7 @@ describe('a bearing', () => {
     expect(pieces).toEqual(
       expect.arrayContaining([
         ...['halo next-halo', 'shell next-half', 'plate next', 'grade next'],
-        ...['leader leader', 'frame leader', 'value next-value'],
+        ...['callout callout', 'callout/cell next', 'callout/name next', 'callout/value next-value'],
       ]),
     )
     expect(rows.filter(({ state }) => state === 'next')).toEqual([

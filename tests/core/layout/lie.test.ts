@@ -25,11 +25,11 @@ function faceOf(engine: string, id: string): Face {
 function sideOnTop(engine: string, face: string, view: View): string {
   const spec = demo(engine)
   const { shapes } = sceneOf(spec, factsAt(spec, face, 'bare'), view, sheets[0]!)
-  const names = Object.values(spec.case.sides)
   const drawn = shapes.flatMap((shape) =>
-    shape.kind === 'text' && names.includes(shape.text) ? [shape] : [],
+    shape.kind === 'text' && /^side\/\w+$/.test(shape.id) ? [shape] : [],
   )
-  return drawn.sort((one, other) => one.y - other.y)[0]!.text
+  const [top] = drawn.sort((one, other) => one.y - other.y)
+  return spec.case.sides[top!.id === 'side/plus' ? 'plus' : 'minus']
 }
 
 const seen = (engine: string, face: string, lie: Lie, view: View): string =>

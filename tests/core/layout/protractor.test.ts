@@ -16,14 +16,6 @@ const facts = bareFacts('block')
 const scene: Scene = sceneOf(winchEngine, facts, { from: 'below', turn: 0 }, sheet)
 const px = scene.frame.width / sheet.widthPx
 
-const noted = (about: string) =>
-  sceneOf(
-    winchEngine,
-    { ...facts, notes: [{ about, kind: 'open', texts: ['Washer cracked'] }] },
-    { from: 'below', turn: 0 },
-    sheet,
-  )
-
 const hundred = {
   kind: 'angle',
   target: degrees(100),
@@ -73,17 +65,6 @@ describe('the protractor on the drawing', () => {
     const mirrored = withProtractor(scene, 'cap-2', directions(30, 'anticlockwise'), px)
     const knob = mirrored.shapes.find(({ id }) => id === 'protractor/end/knob')
     expect(knob?.kind === 'circle' && directionTo(place, knob)).toBeCloseTo(290, 6)
-  })
-
-  it('has no note under it, which could not be read; one that stands clear of it stays', () => {
-    const noteIn = ({ shapes }: Scene, about: string) => shapes.some(({ id }) => id === `note/${about}/frame`)
-    const under = noted('fastener/cap-3')
-    expect(noteIn(under, 'fastener/cap-3')).toBe(true)
-    const covered = withProtractor(under, 'cap-2', directions(30, 'clockwise'), px)
-    expect(covered.shapes.filter(({ id }) => id.startsWith('note/'))).toEqual([])
-    expect(covered.rows.find(({ about }) => about === 'fastener/cap-3')?.text).toContain('Washer cracked')
-    const clear = withProtractor(noted('fastener/cap-1'), 'cap-2', directions(30, 'clockwise'), px)
-    expect(noteIn(clear, 'fastener/cap-1')).toBe(true)
   })
 
   it('is told in words', () => {

@@ -36,8 +36,9 @@ describe.each(themes)('the %s look', (theme) => {
   })
 
   it('has lines and areas that stand out from every ground, 3 to 1; the drafting paper’s squares do not', () => {
-    // The halo only widens the blue disc; the tick stands on its plate, not on the ground.
-    const quiet = ['grid', 'next-halo', 'tick-fitted']
+    // The halo only widens the blue disc; ticks stand on their plates and discs; openings and landmarks mean nothing by
+    // themselves.
+    const quiet = ['grid', 'next-halo', 'tick-fitted', 'tick-done', 'opening', 'landmark']
     for (const [role, look] of Object.entries(table)) {
       if (quiet.includes(role)) continue
       // A line with a casing is told by its casing.
@@ -56,7 +57,9 @@ describe.each(themes)('the %s look', (theme) => {
       .map(([role]) => role)
     expect(blue.sort()).toEqual([
       'bead-start',
-      'leader',
+      'callout',
+      'checked',
+      'crosshair',
       'next',
       'next-half',
       'path',

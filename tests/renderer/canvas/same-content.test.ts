@@ -8,7 +8,7 @@ import { demo, factsAt, sheets } from '../../core/layout/demos.ts'
 import { Drawn, drawnInSvg } from './drawn.ts'
 
 const spec = demo('skerry-3')
-const sheet = sheets[1]!
+const sheet = { ...sheets[1]!, heightPx: 930 }
 
 /** Every state of a fastener, a bead, a half to fit, notes of both kinds, a bearing to look at. */
 const states: Readonly<Record<string, DrawingFacts>> = {

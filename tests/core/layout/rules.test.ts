@@ -1,0 +1,94 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { sceneOf, type DrawingFacts, type Sheet } from '../../../core/layout/index.ts'
+import type { EngineSpec } from '../../../core/engine/index.ts'
+import { anyEngine } from './any-engine.ts'
+import { demos, factsAt, stages, views, type Stage } from './demos.ts'
+import { calloutCorner, findings, look, rules, type Findings } from './rules.ts'
+
+/** The drawing's part of windows of 1024 × 768, 1280 × 800, 1366 × 768, 1920 × 1080 and of half of a tall one. */
+const windows = [
+  { widthPx: 600, heightPx: 430 },
+  { widthPx: 842, heightPx: 480 },
+  { widthPx: 920, heightPx: 470 },
+  { widthPx: 1400, heightPx: 760 },
+  { widthPx: 680, heightPx: 380 },
+]
+/** What is next has these capitals from ½, 1 and 2 m. */
+const sheets: readonly Sheet[] = windows.map((window, index) => ({
+  ...window,
+  capitalPx: [12, 18, 18, 44, 18][index]!,
+}))
+
+/** The same drawing when another fastener of the face is next. */
+function withAnotherNext(spec: EngineSpec, facts: DrawingFacts): DrawingFacts {
+  const here = spec.fasteners.filter(({ face }) => face === facts.face)
+  const next = here.find(({ id }) => facts.fasteners[id]?.state === 'next')
+  const other = here.at(-1)
+  if (next === undefined || other === undefined || next === other) return facts
+  const fasteners = {
+    ...facts.fasteners,
+    [next.id]: { number: next.number, state: 'waiting', share: 0 },
+    [other.id]: { number: other.number, state: 'next', share: 0 },
+  } as const
+  return { ...facts, fasteners, callout: 'loosen', path: { from: next.id, to: other.id } }
+}
+
+function lookAt(
+  spec: EngineSpec,
+  face: string,
+  stage: Stage,
+  view: (typeof views)[number],
+  sheet: Sheet,
+  into: Findings,
+) {
+  const facts = factsAt(spec, face, stage)
+  const count = spec.fasteners.filter((fastener) => fastener.face === face).length
+  const where = `${spec.id} ${face}, ${stage}, from ${view.from}, turn ${view.turn}, ${sheet.widthPx} px, capitals ${sheet.capitalPx} px`
+  const scene = sceneOf(spec, facts, view, sheet)
+  look(scene, sheet, count, where, into)
+  const corner = calloutCorner(scene, sheet)
+  if (corner === null) return
+  const other = calloutCorner(sceneOf(spec, withAnotherNext(spec, facts), view, sheet), sheet)
+  const rule = 'the callout in its place'
+  into.looked.set(rule, into.looked.get(rule)! + 1)
+  const isThere =
+    Math.abs((other?.left ?? 0) - corner.left) < 0.5 && Math.abs((other?.top ?? 0) - corner.top) < 0.5
+  if (!isThere || corner.left > 20) into.broken.get(rule)!.push(where)
+}
+
+function report({ looked, broken }: Findings) {
+  return rules.map((rule) => ({
+    rule,
+    looked: looked.get(rule)!,
+    broken: broken.get(rule)!.length,
+    first: broken.get(rule)!.slice(0, 3),
+  }))
+}
+
+describe('the rules of the drawing', () => {
+  it.each(demos)('hold on every face of $id, in every view, size and step', (spec) => {
+    const found = findings()
+    for (const face of spec.case.faces)
+      for (const stage of stages)
+        for (const view of views) for (const sheet of sheets) lookAt(spec, face.id, stage, view, sheet, found)
+    expect(report(found).filter(({ broken }) => broken > 0)).toEqual([])
+    expect(report(found).filter(({ looked }) => looked < 100)).toEqual([])
+  })
+
+  it('hold on 500 engines of any size and family', () => {
+    const found = findings()
+    fc.assert(
+      fc.property(
+        anyEngine,
+        fc.constantFrom(...sheets),
+        fc.constantFrom(...views),
+        fc.constantFrom(...stages),
+        (spec, sheet, view, stage) => lookAt(spec, 'joint', stage, view, sheet, found),
+      ),
+      { numRuns: 500, seed: 20261127 },
+    )
+    expect(report(found).filter(({ broken }) => broken > 0)).toEqual([])
+    expect(report(found).filter(({ looked }) => looked < 100)).toEqual([])
+  })
+})
