@@ -23,8 +23,7 @@ export function stateOf(
 export function fastenerShapes(drawing: Drawing): readonly Shape[] {
   const { content, discs, numbered } = drawing
   if (content.fasteners === 'holes') return discs.map((disc) => circle(disc, 'hole', 'hole', disc.radius))
-  if (content.fasteners === 'rings')
-    return discs.map((disc) => circle(disc, 'disc', 'distant', disc.radius))
+  if (content.fasteners === 'rings') return discs.map((disc) => circle(disc, 'disc', 'distant', disc.radius))
   if (drawing.laneDiscs !== null) return laneShapes(drawing, drawing.laneDiscs)
   return discs.flatMap((disc) => {
     const { state, share } = stateOf(drawing, disc.id)

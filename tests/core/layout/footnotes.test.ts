@@ -75,7 +75,7 @@ describe('the notes of a face', () => {
   it('are in the rows word for word', () => {
     const { rows } = sceneOf(spec, facts, view, sheets[0]!)
     expect(rows.find(({ about }) => about === 'fastener/case-1')?.text).toBe(
-      'Fastener 1, saddle 2, pump side: waiting; Thread feels rough; Oil in the hole',
+      'Fastener 1, saddle 2, pump side; Thread feels rough; Oil in the hole',
     )
   })
 })

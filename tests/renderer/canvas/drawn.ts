@@ -30,7 +30,9 @@ export class Drawn {
     const { x, y, radius, from, to } = this.#round
     const share = (to - from) / (2 * Math.PI)
     const round = `${short(x)},${short(y)} r ${short(radius)}`
-    return from === 0 ? `circle ${round}` : `sector ${x.toFixed(1)},${y.toFixed(1)} r ${short(radius)} ${share.toFixed(3)}`
+    return from === 0
+      ? `circle ${round}`
+      : `sector ${x.toFixed(1)},${y.toFixed(1)} r ${short(radius)} ${share.toFixed(3)}`
   }
 
   #contextOf(): CanvasRenderingContext2D {
