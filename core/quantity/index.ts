@@ -23,6 +23,7 @@ export { formatNumber, formatShort, roundHalfAway } from './rounding.ts'
 export { celsius, formatTemperature, parseTemperature, type Temperature } from './temperature.ts'
 export {
   benchTorqueUnits,
+  type BenchTorqueUnit,
   formatTorque,
   formatTorqueNumber,
   newtonMetres,

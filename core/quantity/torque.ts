@@ -11,6 +11,7 @@ export const benchTorqueUnits = ['N·m', 'lbf·ft', 'lbf·in', 'kgf·m'] as cons
 /** All that a scale may be marked in, and a value written in. */
 export const torqueUnits = [...benchTorqueUnits, 'kgf·cm', 'dN·m', 'ozf·in'] as const
 export type TorqueUnit = (typeof torqueUnits)[number]
+export type BenchTorqueUnit = (typeof benchTorqueUnits)[number]
 
 /**
  * Newton metres in one unit. Exact by definition (NIST SP 811, appendix B.8) from the pound 0.453 592 37 kg, the foot

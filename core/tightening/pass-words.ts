@@ -1,11 +1,11 @@
-import { formatShort, inMillimetres, type LengthUnit, type TorqueUnit } from '../quantity/index.ts'
+import { formatShort, inMillimetres, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
 import { numberOf } from './fastener-number.ts'
 import { showLengths, showWindow, windowOf, type Window } from './window.ts'
 
 /** What the bench reads its scales in. */
 export interface Units {
-  readonly torque: TorqueUnit
+  readonly torque: BenchTorqueUnit
   readonly length: LengthUnit
 }
 
@@ -36,7 +36,7 @@ export function threadText({ thread, propertyClass, threadState }: FastenerGroup
 }
 
 /** The unit that a window is read in. */
-export function unitOf(window: Window, units: Units): TorqueUnit | LengthUnit | '°' {
+export function unitOf(window: Window, units: Units): BenchTorqueUnit | LengthUnit | '°' {
   switch (window.kind) {
     case 'torque':
       return units.torque
