@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
+import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
@@ -23,12 +23,13 @@ test('a backup is put in place on the page of the record; the present file is ke
   await writeFile(join(bench.dataFolder, 'backups', forged), 'no backup at all')
   await page.reload()
   await page.getByRole('button', { name: 'Record and backups' }).click()
-  await page.getByRole('radio').first().check()
+  // It names no bench and has no number: whatever date it bears, it is not the newest.
+  await page.getByRole('radio').last().check()
   await page.getByRole('button', { name: 'Put this backup in place' }).click()
   await expect(page.getByRole('alert')).toContainText('is damaged, so it was not put in place')
   await expect(page.getByRole('alert')).toContainText('the record is as it was')
 
-  await page.getByRole('radio').last().check()
+  await page.getByRole('radio').first().check()
   await page.getByRole('button', { name: 'Put this backup in place' }).click()
   await expect(page.getByText('The backup is in place')).toBeVisible()
   const kept = await page.locator('.restored code').innerText()
@@ -66,7 +67,9 @@ test('copies go to a second folder; one that cannot take them is refused in a se
     await page.getByRole('button', { name: 'Make a backup now' }).click()
     await page.getByRole('radio').first().waitFor()
     const here = (await readdir(join(bench.dataFolder, 'backups'))).filter((name) => name.endsWith('.sqlite'))
-    await expect.poll(() => readdir(share)).toEqual(here.toSorted())
+    const copies = async () => (await readdir(share)).filter((name) => name.endsWith('.sqlite'))
+    await expect.poll(copies).toEqual(here.toSorted())
+    await expect.poll(async () => (await readdir(share)).join()).toContain('-witnesses.txt')
   })
 })
 
@@ -86,4 +89,44 @@ test('the doctor says how host and window stand, on the page of the record and w
   await expect(page.getByRole('heading', { name: 'The record cannot be used' })).toBeVisible()
   await expect(lines.filter({ hasText: 'record' }).first()).toContainText('! bad')
   await expect(lines.filter({ hasText: 'fonts' })).toContainText('✓')
+})
+
+test('a record that is taken away while the program runs is told, copied out of memory, and put back', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await mechanic.startBuild(/Skerry 3/, 'Ferry', 'R. Halloran')
+  await page.getByRole('button', { name: '← All builds' }).click()
+  await rm(join(bench.dataFolder, 'bedplate.sqlite'))
+  await rm(join(bench.dataFolder, 'bedplate.sqlite-wal'), { force: true })
+  await page.reload()
+  await expect(page.getByRole('heading', { name: 'The record cannot be used' })).toBeVisible()
+  await expect(page.getByRole('alert')).toContainText('was deleted or moved away')
+  await page.getByRole('button', { name: 'Write a copy now' }).click()
+  await expect(page.getByText('1 build with 1 entry')).toBeVisible()
+  await page.getByRole('radio').first().check()
+  await page.getByRole('button', { name: 'Put this backup in place' }).click()
+  await page.getByRole('button', { name: 'Go on with it' }).click()
+  await expect(page.getByText('Ferry')).toBeVisible()
+})
+
+test('a head code is looked for, and a record that was lost begins empty only when it is asked to', async ({
+  bench,
+}) => {
+  const { page } = bench
+  await new Mechanic(page, 'pointer').startBuild(/Skerry 3/, 'Ferry', 'R. Halloran')
+  await page.getByRole('button', { name: '← All builds' }).click()
+  await page.getByRole('button', { name: 'Record and backups' }).click()
+  await page.getByLabel('Head code').fill('0123 4567 89ab cdef')
+  await page.getByRole('button', { name: 'Look for it' }).click()
+  await expect(page.getByRole('alert')).toContainText('No entry of any build here has the head code')
+
+  await bench.kill()
+  await rm(join(bench.dataFolder, 'bedplate.sqlite'))
+  await bench.cutPowerAndStartAgain()
+  await expect(page.getByRole('alert')).toContainText('though there was one here')
+  await page.getByRole('button', { name: 'There is nothing to bring back' }).click()
+  await page.getByRole('button', { name: 'Begin with an empty record' }).click()
+  await expect(page.getByText('Nothing yet. Pick an engine')).toBeVisible()
 })

@@ -57,11 +57,11 @@ export const faults: readonly Fault[] = [
   {
     name: 'damaged file',
     must: 'it is told, or does no harm; the file is kept, and the backup is put in its place when it is asked for',
-    run: (rounds) =>
+    run: (rounds, seed) =>
       withFolder(async (source) => {
         await prepared(source)
         const bytes = readFileSync(join(source, recordName))
-        const random = chance(5)
+        const random = chance(seed + 5)
         const wrong: string[] = []
         const counts = { images: 0, told: 0, refused: 0, harmless: 0, foundByVerifying: 0 }
         for (const [name, damage] of Object.entries(damages))

@@ -9,9 +9,9 @@ export const faults: readonly Fault[] = [
   {
     name: 'kill -9',
     must: 'every acknowledged entry is there, without a gap, and the chain is whole',
-    run: (rounds) =>
+    run: (rounds, seed) =>
       withFolder(async (folder) => {
-        const random = chance(6)
+        const random = chance(seed + 6)
         const said = new Map<string, number>()
         const wrong: string[] = []
         const kills = 10 * rounds

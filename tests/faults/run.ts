@@ -4,23 +4,22 @@ import { parseArgs } from 'node:util'
 import { pathToFileURL } from 'node:url'
 import type { Fault, Found } from './fault.ts'
 
-// `npm run faults [-- --long] [WORD …]`: one JSON line for each fault whose name holds one of the words; all without.
-const { values, positionals } = parseArgs({ options: { long: { type: 'boolean' } }, allowPositionals: true })
-const rounds = values.long === true ? 10 : 1
+// `npm run faults [-- --long] [--seed N] [WORD …]`: one JSON line for each fault whose name holds one of the words; all
+// without. A long run goes on for an hour, a seed more each time round; `--seed` does what that seed did once again.
+const { values, positionals } = parseArgs({
+  options: { long: { type: 'boolean' }, seed: { type: 'string' } },
+  allowPositionals: true,
+})
+const hourMs = 3_600_000
+const isLong = values.long === true
+const rounds = isLong ? 10 : 1
+const firstSeed = Number(values.seed ?? 0)
+const begun = performance.now()
 let done = 0
 
-for (const file of globSync('*.fault.ts', { cwd: import.meta.dirname }).sort()) {
-  const { faults } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as {
-    faults: readonly Fault[]
-  }
-  for (const { name, must, run } of faults) {
-    if (positionals.length > 0 && !positionals.some((word) => name.includes(word))) continue
-    const start = performance.now()
-    const outcome = await attempt(run)
-    done += 1
-    console.log(JSON.stringify({ fault: name, must, ...outcome, ms: Math.round(performance.now() - start) }))
-    if ('holds' in outcome && !outcome.holds) process.exitCode = 1
-  }
+for (let seed = firstSeed; ; seed += 1) {
+  await runAll(seed)
+  if (!isLong || values.seed !== undefined || performance.now() - begun > hourMs) break
 }
 
 if (done === 0) {
@@ -28,9 +27,26 @@ if (done === 0) {
   process.exitCode = 1
 }
 
-async function attempt(run: Fault['run']): Promise<Found> {
+async function runAll(seed: number): Promise<void> {
+  for (const file of globSync('*.fault.ts', { cwd: import.meta.dirname }).sort()) {
+    const { faults } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as {
+      faults: readonly Fault[]
+    }
+    for (const { name, must, run } of faults) {
+      if (positionals.length > 0 && !positionals.some((word) => name.includes(word))) continue
+      const start = performance.now()
+      const outcome = await attempt(run, seed)
+      done += 1
+      const ms = Math.round(performance.now() - start)
+      console.log(JSON.stringify({ fault: name, seed, must, ...outcome, ms }))
+      if ('holds' in outcome && !outcome.holds) process.exitCode = 1
+    }
+  }
+}
+
+async function attempt(run: Fault['run'], seed: number): Promise<Found> {
   try {
-    return await run(rounds)
+    return await run(rounds, seed)
   } catch (error) {
     return {
       holds: false,

@@ -41,7 +41,7 @@ export const faults: readonly Fault[] = [
   {
     name: 'torn write-ahead log',
     must: 'exactly the commits whose last frame is whole',
-    run: (rounds) =>
+    run: (rounds, seed) =>
       withFolder(async (folder) => {
         const begun = await openStore(folder, () => new Date())
         if (begun.ok) begun.value.close()
@@ -64,7 +64,7 @@ export const faults: readonly Fault[] = [
           const length = Math.round((end / cuts) * cut)
           await expect(`cut at ${length}`, wal.subarray(0, length), length)
         }
-        const random = chance(3)
+        const random = chance(seed + 3)
         const flips = 200 * rounds
         for (let flip = 0; flip < flips; flip += 1) {
           const at = Math.floor(random() * end)

@@ -23,8 +23,7 @@ const longest = 80
  * `build-name-missing`, `person-missing`, `text-too-long`, `name-unreadable`.
  */
 export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEvent> {
-  if (audit(spec).some(({ weight }) => weight === 'fault'))
-    return refused('engine-faulty', { engine: spec.name })
+  if (hasFault(spec)) return refused('engine-faulty', { engine: spec.name })
   const person = readPerson(asked.person)
   if (!person.ok) return person
   const name = asked.name.trim()
@@ -48,6 +47,15 @@ export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEven
     serial,
     ...(asked.apprentice === true && { apprentice: true as const }),
   })
+}
+
+/** A spec never changes, and to audit one takes as long as a thousand decisions. */
+const faulty = new WeakMap<EngineSpec, boolean>()
+
+function hasFault(spec: EngineSpec): boolean {
+  const found = faulty.get(spec) ?? audit(spec).some(({ weight }) => weight === 'fault')
+  faulty.set(spec, found)
+  return found
 }
 
 /** The name of who acts, which stands beside every entry. Refuses `person-missing`, `text-too-long`, `name-unreadable`. */
