@@ -15,7 +15,7 @@ const sizes = { small: { width: 1366, height: 768 }, large: { width: 1920, heigh
 
 async function picture(page: Page, name: string, size: keyof typeof sizes = 'small') {
   await page.setViewportSize(sizes[size])
-  await page.waitForTimeout(300) // the drawing is laid out anew for the new size
+  await page.waitForTimeout(300) // the drawing is laid out again for the new size
   await page.screenshot({ path: `${folder}/${name}.png` })
 }
 

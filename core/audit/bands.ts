@@ -3,7 +3,7 @@ import type { Band, EngineSpec, Fit, MarkedPart } from '../engine/index.ts'
 import { isCharted } from './clearance.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
-const widest = 100_000
+const widestBand = 100_000
 const farFromNominal = 500_000
 
 /** Size bands of marks and walls of grades, fit by fit. */
@@ -23,7 +23,7 @@ export function auditBands(spec: EngineSpec): readonly Finding[] {
   ]
 }
 
-interface Banded {
+interface BandedMark {
   readonly name: string
   readonly path: string
   readonly band: Band
@@ -49,13 +49,13 @@ function auditPart(fit: Fit, part: MarkedPart, path: string): readonly Finding[]
 }
 
 /** Each band by itself. */
-function auditEach(place: string, banded: readonly Banded[]): readonly Finding[] {
+function auditEach(place: string, banded: readonly BandedMark[]): readonly Finding[] {
   return banded.flatMap(({ name, path, band: { over, upTo } }) => {
     const at = `${place}, ${name}`
     if (over >= upTo)
       return [fault('band-reversed', { place: at, over: inMm(over), upTo: inMm(upTo) }, `${path}.band`)]
     const width = difference(upTo, over)
-    return width > widest ? [doubt('band-wide', { place: at, width: inUm(width) }, `${path}.band`)] : []
+    return width > widestBand ? [doubt('band-wide', { place: at, width: inUm(width) }, `${path}.band`)] : []
   })
 }
 
@@ -68,7 +68,7 @@ function missing(
   return without.map(({ name, path }) => doubt('band-missing', { place: `${place}, ${name}` }, path))
 }
 
-function auditNeighbours(place: string, first: Banded, second: Banded): readonly Finding[] {
+function auditNeighbours(place: string, first: BandedMark, second: BandedMark): readonly Finding[] {
   const names = { place, first: first.name, second: second.name }
   const gap = second.band.over - first.band.upTo
   if (gap < 0) return [fault('bands-overlap', names, second.path)]
@@ -94,7 +94,7 @@ function auditGrades(fit: Fit, path: string): readonly Finding[] {
       const first = banded[index - 1]
       if (first === undefined) return []
       const names = { fit: fit.name, first: first.grade, second: second.grade }
-      const middle = ({ band: { over, upTo } }: Banded): Length => half(sum(over, upTo))
+      const middle = ({ band: { over, upTo } }: BandedMark): Length => half(sum(over, upTo))
       if (middle(second) <= middle(first)) return [fault('grades-not-ascending', names, second.path)]
       return second.band.over < first.band.upTo ? [doubt('grades-overlap', names, second.path)] : []
     }),

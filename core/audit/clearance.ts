@@ -4,7 +4,7 @@ import {
   rangeText,
   targetOf,
   type Candidate,
-  type Judged,
+  type JudgedClearance,
 } from '../bearing/index.ts'
 import type { EngineSpec, Fit } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
@@ -23,7 +23,7 @@ export function auditClearance({ fits }: EngineSpec): readonly Finding[] {
 function auditCells(fit: Fit, path: string): readonly Finding[] {
   return (fit.chart ?? []).flatMap(({ housing, journal, upper, lower }, index) => {
     const judged = clearanceWith(fit, housing, journal, upper, lower)
-    // A mark or grade that is unknown or has no band is told of elsewhere.
+    // A mark or grade that is unknown or has no band is reported elsewhere.
     if (!judged.ok) return []
     const facts = { ...factsOf(fit, judged.value), housing, journal, upper, lower }
     return byVerdict(judged.value, 'chart-misses-limits', 'chart-leaves-limits', facts, `${path}[${index}]`)
@@ -52,9 +52,9 @@ export function isCharted(fit: Fit, position: string): boolean {
 function bestOf(
   fit: Fit,
   candidates: readonly Candidate[],
-): (Candidate & { readonly judged: Judged }) | null {
+): (Candidate & { readonly judged: JudgedClearance }) | null {
   const judged = candidates.flatMap(({ judged, ...pair }) => (judged === null ? [] : [{ ...pair, judged }]))
-  const off = ({ judged: { clearance } }: { readonly judged: Judged }): number =>
+  const off = ({ judged: { clearance } }: { readonly judged: JudgedClearance }): number =>
     Math.abs(clearance.nominal - targetOf(fit))
   const inside = judged.filter(({ judged: { within } }) => within === 'inside')
   return (inside.length > 0 ? inside : judged).toSorted((a, b) => off(a) - off(b))[0] ?? null
@@ -70,12 +70,12 @@ type MarkFacts = {
   readonly lower: string
 }
 
-function factsOf(fit: Fit, { clearance }: Judged): Pick<MarkFacts, 'fit' | 'clearance' | 'limits'> {
+function factsOf(fit: Fit, { clearance }: JudgedClearance): Pick<MarkFacts, 'fit' | 'clearance' | 'limits'> {
   return { fit: fit.name, clearance: rangeText(clearance), limits: rangeText(fit.clearance) }
 }
 
 function byVerdict(
-  { within }: Judged,
+  { within }: JudgedClearance,
   missing: 'chart-misses-limits' | 'bands-miss-limits',
   leaving: 'chart-leaves-limits' | 'bands-leave-limits',
   facts: MarkFacts,

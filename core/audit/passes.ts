@@ -15,7 +15,7 @@ interface Place {
 }
 
 /** The fasteners of a pass, each with its number and how far it has come when the pass begins. */
-type Comers = readonly { readonly id: string; readonly number: string; readonly stage: Stage }[]
+type PassFasteners = readonly { readonly id: string; readonly number: string; readonly stage: Stage }[]
 
 const fullTurn = 360
 const loose: Stage = { at: 'loose' }
@@ -34,7 +34,7 @@ function auditProcedure(
   path: string,
 ): readonly Finding[] {
   const stages = new Map<string, Stage>()
-  const comers = (ids: readonly string[]): Comers =>
+  const comers = (ids: readonly string[]): PassFasteners =>
     ids.map((id) => ({ id, number: numbers.get(id) ?? id, stage: stages.get(id) ?? loose }))
   const findings = procedure.passes.flatMap((pass, index) => {
     const ids = fastenersOf(procedure, pass)
@@ -77,7 +77,7 @@ function stageAfter(pass: Pass): (id: string, before: Stage) => Stage {
   }
 }
 
-function auditPass(pass: Pass, comers: Comers, place: Place): readonly Finding[] {
+function auditPass(pass: Pass, comers: PassFasteners, place: Place): readonly Finding[] {
   switch (pass.kind) {
     case 'angle':
       return auditAngle(pass, comers, place)
@@ -111,7 +111,7 @@ function auditPass(pass: Pass, comers: Comers, place: Place): readonly Finding[]
 
 function auditAngle(
   pass: Extract<Pass, { kind: 'angle' }>,
-  comers: Comers,
+  comers: PassFasteners,
   place: Place,
 ): readonly Finding[] {
   const { path, ...common } = place
@@ -134,7 +134,7 @@ function auditAngle(
 /** A torque pass that falls below the one before clicks at once; a recheck above it moves what it should only check. */
 function auditTorque(
   pass: Extract<Pass, { kind: 'torque' | 'recheck' }>,
-  comers: Comers,
+  comers: PassFasteners,
   { path, ...common }: Place,
 ): readonly Finding[] {
   const torqueOf = torquesOf(pass)
@@ -156,14 +156,14 @@ function auditTorque(
 }
 
 /** What was turned by an angle holds more than its torque said: a torque after it clicks at once, or stretches further. */
-function afterTurn(comers: Comers, { path, ...common }: Place): readonly Finding[] {
+function afterTurn(comers: PassFasteners, { path, ...common }: Place): readonly Finding[] {
   if (comers.length === 0) return []
   return [doubt('torque-after-turn', { ...common, numbers: comers.map(({ number }) => number) }, path)]
 }
 
 function findingFor(
   code: 'angle-without-torque' | 'recheck-before-torque',
-  comers: Comers,
+  comers: PassFasteners,
   { path, ...common }: Place,
 ): readonly Finding[] {
   if (comers.length === 0) return []

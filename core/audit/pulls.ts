@@ -26,7 +26,7 @@ export interface Pull {
   readonly last: boolean
 }
 
-/** Every torque of a spec, of groups that can be reckoned with; the others are told of by `auditScrews`. */
+/** Every torque of a spec, of groups that can be calculated; the others are reported by `auditScrews`. */
 export function pullsOf(spec: EngineSpec): readonly Pull[] {
   const groupOf = new Map(spec.fasteners.map(({ id, group }) => [id, group]))
   const screws = spec.fastenerGroups.flatMap((group) => {

@@ -24,8 +24,8 @@ import { doubt, type Finding } from './finding.ts'
 import { angleOf, torquesOf } from './pulls.ts'
 
 /**
- * How many times the load at which a bolt begins to yield an elastic reckoning may come to. Bolts are turned past yield on
- * purpose, and the reckoning knows neither shank nor boss; so only what is far outside is told of. Common practice, no source.
+ * How many times the load at which a bolt begins to yield an elastic calculation may come to. Bolts are turned past yield on
+ * purpose, and the calculation knows neither shank nor boss; so only what is far outside is reported. Common practice, no source.
  */
 const muchPastYield = 1.5
 

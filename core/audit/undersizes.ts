@@ -3,7 +3,7 @@ import type { EngineSpec } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
 /** In nanometres. Shells are made to 1.5 mm undersize (0.060 in) and hardly further. Common practice, no source. */
-const largest = 2_000_000
+const largestUndersize = 2_000_000
 
 /** Undersizes of reground journals: each once, under one name, and of a size that is ground. */
 export function auditUndersizes({ fits }: EngineSpec): readonly Finding[] {
@@ -15,7 +15,7 @@ export function auditUndersizes({ fits }: EngineSpec): readonly Finding[] {
       const repeated = earlier.some((each) => each.undersize === undersize || each.name === name)
       return [
         ...(repeated ? [fault('undersize-twice', facts, path)] : []),
-        ...(undersize > largest ? [doubt('undersize-large', facts, `${path}.undersize`)] : []),
+        ...(undersize > largestUndersize ? [doubt('undersize-large', facts, `${path}.undersize`)] : []),
       ]
     }),
   )

@@ -4,7 +4,7 @@ import { doubt, type Finding } from './finding.ts'
 import { pullsOf, type Pull } from './pulls.ts'
 
 /** The narrowest limits that the best wrenches keep, as a share of the value to either side. Common practice, no source. */
-const finest = 0.01
+const finestTorqueStep = 0.01
 
 /** What the wrenches of a workshop read, in N·m. Common practice, no source. */
 const usualWrenches = { least: 1, most: 1500 } as const
@@ -30,7 +30,7 @@ function auditSpread({ target, least, most, path, ...pull }: Pull): readonly Fin
   const sides = [least, most].flatMap((limit) => (limit === undefined ? [] : Math.abs(limit - target)))
   // A limit on the target itself gives all its room to the other side.
   const spread = sides.length === 2 && sides.includes(0) ? Math.max(...sides) / 2 : Math.min(...sides)
-  if (sides.length === 0 || spread >= finest * target) return []
+  if (sides.length === 0 || spread >= finestTorqueStep * target) return []
   const facts = {
     procedure: pull.procedure,
     pass: pull.pass,

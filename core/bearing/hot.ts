@@ -3,7 +3,7 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import type { Temperature } from '../quantity/index.ts'
 import { oilClearance, type Clearance, type Range } from './clearance.ts'
 import type { Half, Sizes } from './choice/pairs.ts'
-import { sensibleTemperature, warmedRange } from './sizes/thermal.ts'
+import { sensibleTemperature, rangeAtTemperature } from './sizes/thermal.ts'
 
 /**
  * The clearance with bore, journal and shells all at one temperature, the spec's oil temperature unless told: each grows
@@ -25,10 +25,10 @@ export function hotClearance(
   const at = (expansion: number) => ({ expansion, temperature: hot.value })
   return done(
     oilClearance(
-      warmedRange(sizes.bore, at(housingExpansion)),
-      warmedRange(sizes.journal, at(journalExpansion)),
-      warmedRange(walls.upper, at(shellExpansion)),
-      warmedRange(walls.lower, at(shellExpansion)),
+      rangeAtTemperature(sizes.bore, at(housingExpansion)),
+      rangeAtTemperature(sizes.journal, at(journalExpansion)),
+      rangeAtTemperature(walls.upper, at(shellExpansion)),
+      rangeAtTemperature(walls.lower, at(shellExpansion)),
     ),
   )
 }

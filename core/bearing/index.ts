@@ -22,7 +22,7 @@ export type { Grid, Measured, Suspect } from './sizes/measured.ts'
 export { orderList } from './tray/order-list.ts'
 export type { OrderLine, Wanting } from './tray/order-list.ts'
 export { nearestToTarget, wallOf } from './choice/pairs.ts'
-export type { Candidate, Half, Judged, Pair, Sizes } from './choice/pairs.ts'
+export type { Candidate, Half, JudgedClearance, Pair, Sizes } from './choice/pairs.ts'
 export { sizesFrom } from './choice/part-sizes.ts'
 export type { KnownParts } from './choice/part-sizes.ts'
 export { candidatesBetween, candidatesFor, clearanceWith } from './choice/pick.ts'
@@ -36,6 +36,12 @@ export { checkByThread } from './sizes/thread-check.ts'
 export type { ThreadCheck } from './sizes/thread-check.ts'
 export type { Tray, TrayLine } from './tray/tray.ts'
 export { undersized, undersizeOf } from './sizes/undersize.ts'
-export { atReference, bodyOf, reference, sensibleTemperature, warmed } from './sizes/thermal.ts'
-export type { WarmBody } from './sizes/thermal.ts'
+export {
+  atReference,
+  partAtTemperature,
+  reference,
+  sensibleTemperature,
+  atTemperature,
+} from './sizes/thermal.ts'
+export type { PartAtTemperature } from './sizes/thermal.ts'
 export type { OpenBearing, Pin } from './tray/options.ts'

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { recordedEvent } from '../builds/index.ts'
 import { buildLine } from './build-line.ts'
 
-/** The longest export that is taken in; a build of two thousand fasteners in six passes has some six million. */
+/** The longest export that is imported; a build of two thousand fasteners in six passes has some six million. */
 export const mostExportCharacters = 32 * 1024 * 1024
 
 const file = z.strictObject({
@@ -19,11 +19,11 @@ const imported = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('added'), line: buildLine }),
   /** Was here already, entry for entry. */
   z.strictObject({ kind: z.literal('known'), line: buildLine }),
-  /** Went on elsewhere: `added` entries more are here now. */
+  /** Continued elsewhere: `added` entries more are here now. */
   z.strictObject({ kind: z.literal('continued'), line: buildLine, added: z.int() }),
   /** The build here has `behind` entries more than the file. Nothing was changed. */
   z.strictObject({ kind: z.literal('older'), line: buildLine, behind: z.int() }),
-  /** From entry `at` on, the build went on differently here and there. Nothing was changed. */
+  /** From entry `at` on, the build was continued differently here and there. Nothing was changed. */
   z.strictObject({
     kind: z.literal('fork'),
     line: buildLine,
@@ -32,7 +32,7 @@ const imported = z.discriminatedUnion('kind', [
     there: entry,
   }),
 ])
-export type Imported = z.output<typeof imported>
+export type ImportResult = z.output<typeof imported>
 
 /** Requests about the archive: finding builds, taking them elsewhere and taking them in. */
 export const archiveRequests = {
@@ -52,10 +52,10 @@ export const archiveRequests = {
     }),
     output: z.strictObject({ lines: z.array(buildLine), more: z.boolean() }),
   },
-  /** The whole build with its spec as one file, which verifies wherever it is taken in. */
+  /** The whole build with its spec as one file, which verifies wherever it is imported. */
   'builds.export': { input: z.strictObject({ build: z.uuid() }), output: file },
   /**
-   * Takes in an exported build; `text` is the file's. Refused if a byte of it was changed. The window looks at the size of
+   * Imports an exported build; `text` is the file's. Refused if a byte of it was changed. The window looks at the size of
    * the file first: one of more than `mostExportCharacters` bytes is not even read.
    */
   'builds.import': { input: z.strictObject({ text: z.string() }), output: imported },

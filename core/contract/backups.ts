@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { nothing, toldProblem } from './problem-message.ts'
+import { nothing, problemMessage } from './problem-message.ts'
 
 const backupLine = z.strictObject({
   /** The file's name; restoring asks for it. */
@@ -24,7 +24,7 @@ const backups = z.strictObject({
   secondFolder: z.string().nullable(),
   running: z.boolean(),
   /** Why the last backup is missing, or missing in the second folder; null when all is well. */
-  trouble: toldProblem.nullable(),
+  trouble: problemMessage.nullable(),
 })
 export type BackupList = z.output<typeof backups>
 
@@ -48,7 +48,7 @@ const verification = z.discriminatedUnion('state', [
     /** Whether making the lists again from the entries would put some of it right. */
     lists: z.boolean(),
     /** What is not as it was confirmed, each with its sentence; empty when all is. */
-    breaks: z.array(z.strictObject({ build: z.string(), number: z.string(), problem: toldProblem })),
+    breaks: z.array(z.strictObject({ build: z.string(), number: z.string(), problem: problemMessage })),
   }),
 ])
 export type Verification = z.output<typeof verification>

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { toldProblem } from './problem-message.ts'
+import { problemMessage } from './problem-message.ts'
 
 /** A build as a line of a list. */
 export const buildLine = z.strictObject({
@@ -14,12 +14,12 @@ export const buildLine = z.strictObject({
   startedAt: z.iso.datetime(),
   lastAt: z.iso.datetime(),
   finished: z.boolean(),
-  /** Said not to count. */
+  /** Void: it does not count. */
   voided: z.boolean(),
   /** Whether anything in it was ever flagged, answered or not. */
   flagged: z.boolean(),
   entries: z.int(),
   /** Why this row of the list cannot be relied on; null for a sound one. */
-  fault: toldProblem.nullable(),
+  fault: problemMessage.nullable(),
 })
 export type BuildLine = z.output<typeof buildLine>

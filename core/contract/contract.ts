@@ -8,7 +8,7 @@ import { buildLine } from './build-line.ts'
 import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
-import { nothing, toldProblem, type ToldProblem } from './problem-message.ts'
+import { nothing, problemMessage, type ProblemMessage } from './problem-message.ts'
 import { wrenchRequests } from './wrenches.ts'
 
 /** How many builds are remembered with the way they were looked at. */
@@ -44,22 +44,22 @@ const engineLine = z.strictObject({
   revision: z.string(),
   demo: z.boolean(),
   /** Doubts that the audit has about it; a spec with a fault is listed with `faults` and cannot be built from. */
-  doubts: z.array(toldProblem),
+  doubts: z.array(problemMessage),
   /** Names of the steps that a second person looks at where an apprentice builds. */
   lookedAt: z.array(z.string()),
-  faults: z.array(toldProblem),
+  faults: z.array(problemMessage),
 })
 export type EngineLine = z.output<typeof engineLine>
 
-const openBuild = z.strictObject({
+const storedBuild = z.strictObject({
   line: buildLine,
   /** The text of the spec the build was started with; `readSpec` turns it into an engine. */
   specText: z.string(),
   events: z.array(recordedEvent),
   /** Why nothing can be added, where that is so; null when the build is open for work. */
-  readOnly: toldProblem.nullable(),
+  readOnly: problemMessage.nullable(),
 })
-export type OpenBuild = z.output<typeof openBuild>
+export type StoredBuild = z.output<typeof storedBuild>
 
 /**
  * Everything that the window can ask of its host. Both sides' types come from this table; input and output are parsed on
@@ -85,9 +85,9 @@ export const contract = {
       /** An apprentice builds it. So it is anyway where the bench keeps the person as one. */
       apprentice: z.boolean().default(false),
     }),
-    output: openBuild,
+    output: storedBuild,
   },
-  'builds.open': { input: z.strictObject({ build: z.uuid() }), output: openBuild },
+  'builds.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
   /** Decides on a command and appends what follows from it; `after` is the last entry the window has seen. */
   'builds.act': {
     input: z.strictObject({
@@ -112,7 +112,8 @@ export type Output<Name extends RequestName> = z.output<(typeof contract)[Name][
 
 /** What comes back over the wire: thrown errors lose all but their message on the way, so none are thrown. */
 export type Answer<Name extends RequestName> =
-  { readonly ok: true; readonly value: Output<Name> } | { readonly ok: false; readonly problem: ToldProblem }
+  | { readonly ok: true; readonly value: Output<Name> }
+  | { readonly ok: false; readonly problem: ProblemMessage }
 
 /** How the window asks; tests and the gallery give it a twin in memory with the same parsing. */
 export interface Client {

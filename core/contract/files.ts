@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { toldProblem } from './problem-message.ts'
+import { problemMessage } from './problem-message.ts'
 
 /** A file that the program was asked to open. */
 const openedFile = z.strictObject({
@@ -11,7 +11,7 @@ const openedFile = z.strictObject({
     z.strictObject({ kind: z.literal('build'), text: z.string() }),
     /** A spec, which is among the engines until the program ends. */
     z.strictObject({ kind: z.literal('engine'), id: z.string(), name: z.string() }),
-    z.strictObject({ kind: z.literal('refused'), problem: toldProblem }),
+    z.strictObject({ kind: z.literal('refused'), problem: problemMessage }),
   ]),
 })
 export type OpenedFile = z.output<typeof openedFile>

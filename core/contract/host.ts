@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { nothing, toldProblem } from './problem-message.ts'
+import { nothing, problemMessage } from './problem-message.ts'
 
 const doctorLine = z.strictObject({
   subject: z.enum(['program', 'host', 'data folder', 'disk', 'record', 'backup']),
@@ -24,7 +24,7 @@ export const hostRequests = {
        * Why the record cannot be used; null when it can. Where there is a problem, the host answers `host.read`,
        * `host.doctor`, `backups.list` and `backups.restore`, and refuses everything else with this problem.
        */
-      problem: toldProblem.nullable(),
+      problem: problemMessage.nullable(),
     }),
   },
   /** How the program stands, in words that can be read out over the phone. */

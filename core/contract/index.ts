@@ -1,5 +1,5 @@
 export { mostExportCharacters } from './archive.ts'
-export type { Imported, ReadEntry } from './archive.ts'
+export type { ImportResult, ReadEntry } from './archive.ts'
 export { mostComparedBytes } from './backups.ts'
 export type { BackupList, HeldAgainst, Verification } from './backups.ts'
 export { buildLine } from './build-line.ts'
@@ -10,7 +10,7 @@ export type {
   Client,
   EngineLine,
   Input,
-  OpenBuild,
+  StoredBuild,
   Output,
   ParsedInput,
   Preferences,
@@ -19,7 +19,7 @@ export type {
 export type { OpenedFile } from './files.ts'
 export type { DoctorLine } from './host.ts'
 export type { PersonLine } from './people.ts'
-export { toldProblem } from './problem-message.ts'
-export type { ToldProblem } from './problem-message.ts'
+export { problemMessage } from './problem-message.ts'
+export type { ProblemMessage } from './problem-message.ts'
 export { writtenWrench } from './wrenches.ts'
 export type { WrittenWrench } from './wrenches.ts'

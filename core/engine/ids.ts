@@ -3,7 +3,7 @@ import type { Fit } from './fit.ts'
 import type { EngineSpec } from './schema.ts'
 
 /** A list whose entries are told apart by their ids, with what one of them is called. */
-interface Named {
+interface NamedList {
   readonly what: string
   readonly path: string
   readonly ids: readonly string[]
@@ -18,7 +18,7 @@ export function repeatedIds(spec: EngineSpec): readonly Problem[] {
   })
 }
 
-function namedLists(spec: EngineSpec): readonly Named[] {
+function namedLists(spec: EngineSpec): readonly NamedList[] {
   // A build keeps the shells of all bearings by position, whatever kind of bearing it is.
   const bearings = [...spec.case.saddles, ...spec.case.rods, ...spec.case.balanceBearings]
   return [
@@ -39,13 +39,13 @@ function namedLists(spec: EngineSpec): readonly Named[] {
   ]
 }
 
-function byId(what: string, path: string, list: readonly { readonly id: string }[]): Named {
+function byId(what: string, path: string, list: readonly { readonly id: string }[]): NamedList {
   return { what, path, ids: list.map(({ id }) => id) }
 }
 
-function listsOfFit(fit: Fit, path: string): readonly Named[] {
+function listsOfFit(fit: Fit, path: string): readonly NamedList[] {
   const of = `of fit “${fit.id}”`
-  const marks = (part: 'housing' | 'journal'): Named => ({
+  const marks = (part: 'housing' | 'journal'): NamedList => ({
     what: `${part} mark ${of}`,
     path: `${path}.${part}.marks`,
     ids: fit[part].marks.map(({ mark }) => mark),

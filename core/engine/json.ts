@@ -4,9 +4,9 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 const nextToken =
   /[ \t\n\r]*("(?:[ !#-[\]-\u{10FFFF}]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null|[{}[\],:])/uy
 
-const deepest = 40
+const deepestNesting = 40
 
-type Wanted =
+type Expected =
   | 'value'
   | 'value-or-end'
   | 'key'
@@ -24,30 +24,36 @@ type Wanted =
  */
 export function readJson(text: string): Outcome<unknown> {
   const open: (Set<string> | null)[] = []
-  let wanted: Wanted = 'value'
+  let expected: Expected = 'value'
   nextToken.lastIndex = 0
   for (let from = 0; ; from = nextToken.lastIndex) {
     const token = nextToken.exec(text)?.[1]
-    if (token === undefined && wanted === 'nothing' && text.slice(from).trim() === '')
+    if (token === undefined && expected === 'nothing' && text.slice(from).trim() === '')
       return done(JSON.parse(text))
     const at = token === undefined ? startOfNext(text, from) : nextToken.lastIndex - token.length
-    const after: ReturnType<typeof step> = token === undefined ? null : step(token, wanted, open)
-    if (after === null) return refused('spec-not-json', { ...placeIn(text, at), wanted: wantedWords[wanted] })
+    const after: ReturnType<typeof step> = token === undefined ? null : step(token, expected, open)
+    if (after === null)
+      return refused('spec-not-json', { ...placeIn(text, at), wanted: wantedWords[expected] })
     if (after === 'key-twice') return refused('spec-key-twice', { ...placeIn(text, at), key: token ?? '' })
-    if (open.length > deepest) return refused('spec-too-deep', { ...placeIn(text, at), deepest })
-    wanted = after
+    if (open.length > deepestNesting)
+      return refused('spec-too-deep', { ...placeIn(text, at), deepest: deepestNesting })
+    expected = after
   }
 }
 
 /** What may follow a token; null when the token may not stand here. `open` holds the keys of each open object, null for a list. */
-function step(token: string, wanted: Wanted, open: (Set<string> | null)[]): Wanted | 'key-twice' | null {
-  const closes = (wanted === 'key-or-end' || wanted === 'comma-or-brace') && token === '}'
-  const closesList = (wanted === 'value-or-end' || wanted === 'comma-or-bracket') && token === ']'
+function step(
+  token: string,
+  expected: Expected,
+  open: (Set<string> | null)[],
+): Expected | 'key-twice' | null {
+  const closes = (expected === 'key-or-end' || expected === 'comma-or-brace') && token === '}'
+  const closesList = (expected === 'value-or-end' || expected === 'comma-or-bracket') && token === ']'
   if (closes || closesList) {
     open.pop()
     return afterValue(open)
   }
-  switch (wanted) {
+  switch (expected) {
     case 'value':
     case 'value-or-end':
       if (token === '{' || token === '[') {
@@ -72,11 +78,11 @@ function step(token: string, wanted: Wanted, open: (Set<string> | null)[]): Want
     case 'nothing':
       return null
     default:
-      return wanted satisfies never
+      return expected satisfies never
   }
 }
 
-function afterValue(open: readonly (Set<string> | null)[]): Wanted {
+function afterValue(open: readonly (Set<string> | null)[]): Expected {
   if (open.length === 0) return 'nothing'
   return open.at(-1) === null ? 'comma-or-bracket' : 'comma-or-brace'
 }
@@ -94,7 +100,7 @@ function placeIn(text: string, at: number): { line: number; column: number; foun
   return { line: before.split('\n').length, column: at - before.lastIndexOf('\n'), found }
 }
 
-const wantedWords: Readonly<Record<Wanted, string>> = {
+const wantedWords: Readonly<Record<Expected, string>> = {
   value: 'a value',
   'value-or-end': 'a value or ]',
   key: 'a name in quotes',

@@ -15,7 +15,7 @@ export function bearingFace(outer: Length, hole: Length): Outcome<BearingFace> {
 }
 
 /**
- * The bearing face to reckon with when only the width across flats of a hexagon is known: d_w = 0.9 of the width, d_h =
+ * The bearing face to calculate with when only the width across flats of a hexagon is known: d_w = 0.9 of the width, d_h =
  * 1.1·d. The least d_w of ISO 4014 lies between 0.89 and 0.93 of the width, the medium holes of ISO 273 between 1.08 and
  * 1.13·d, for M6 to M14; the torque that follows is within 3 % of the one from those tables.
  *
@@ -28,7 +28,7 @@ export function hexBearingFace(thread: Thread, acrossFlats: Length): Outcome<Bea
   )
 }
 
-/** D_Km, the diameter at which friction under the head is reckoned to act: the mean of d_w and d_h, in mm (VDI 2230). */
+/** D_Km, the diameter at which friction under the head is taken to act: the mean of d_w and d_h, in mm (VDI 2230). */
 export function frictionDiameterMm({ outer, hole }: BearingFace): number {
   return (inMillimetres(outer) + inMillimetres(hole)) / 2
 }

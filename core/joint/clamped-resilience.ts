@@ -11,8 +11,8 @@ type Slice = { readonly thicknessMm: number; readonly modulusMpa: number }
  * How far each newton squeezes the clamped parts, in mm/N (δ_P); `layers` are counted from the head down.
  *
  * The pressure spreads from the bearing face in a hollow cone of 30° half angle (Shigley's Mechanical Engineering Design,
- * 8-5). With a nut, whose face is reckoned to be like the head's, two cones meet half way; into a tapped hole one cone
- * goes all the way (VDI 2230 part 1, 5.1.2). The parts are reckoned to be wider than the cone: a narrow boss gives way
+ * 8-5). With a nut, whose face is taken to be like the head's, two cones meet half way; into a tapped hole one cone
+ * goes all the way (VDI 2230 part 1, 5.1.2). The parts are taken to be wider than the cone: a narrow boss gives way
  * more than this says.
  */
 export function clampedResilience(bearing: BearingFace, layers: readonly Layer[], anchor: Anchor): number {

@@ -47,7 +47,7 @@ export interface FastenedJoint {
 }
 
 /**
- * What the fasteners of a group are to the reckoning. What a spec does not say is taken as usual: a bolt of
+ * What the fasteners of a group are to the calculation. What a spec does not say is taken as usual: a bolt of
  * ISO 4014 of which one diameter is engaged, into a tapped hole in the material that is clamped, wide parts
  * under the head.
  *

@@ -33,7 +33,7 @@ export {
   type TorqueRange,
   type TorqueVerdict,
 } from './torque-against-proof.ts'
-export { preloadAfterTurn, preloadGain, turnForPreload, type Turned } from './turn.ts'
+export { preloadAfterTurn, preloadGain, turnForPreload, type PreloadAfterTurn } from './turn.ts'
 export {
   fastenedJoint,
   frictionOf,

@@ -3,7 +3,7 @@ import type { FastenedJoint } from './fastened.ts'
 import { proofLoad } from './property-class.ts'
 import type { TorqueRange } from './torque-against-proof.ts'
 import { preloadSpread, sharesOf, yieldLoadAt, type OpenSpread, type Spread } from './torque-effect.ts'
-import { preloadAfterTurn, preloadGain, turnForPreload, type Turned } from './turn.ts'
+import { preloadAfterTurn, preloadGain, turnForPreload, type PreloadAfterTurn } from './turn.ts'
 
 /** A turn that is asked for, the limits included. */
 export interface TurnWindow {
@@ -19,7 +19,7 @@ export interface TurnEffect {
   /** What each degree adds while all is elastic. */
   readonly perDegree: Force
   /** After the target, from the usual snug preload. */
-  readonly turned: Turned
+  readonly turned: PreloadAfterTurn
   /**
    * From the least that the torque left and the least turn, to the most of both; the most is null where that is past yield.
    */

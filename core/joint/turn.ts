@@ -2,7 +2,7 @@ import { degrees, inMillimetres, newtons, type Angle, type Force } from '../quan
 import type { Thread } from './thread.ts'
 
 /** What a screw holds after a turn. A yielding screw holds what it began to yield at, however far it is turned. */
-export type Turned =
+export type PreloadAfterTurn =
   | { readonly state: 'elastic'; readonly preload: Force }
   | { readonly state: 'yielding'; readonly preload: Force }
 
@@ -29,7 +29,7 @@ export function preloadAfterTurn(
   joint: { readonly thread: Thread; readonly resilienceMmPerN: number; readonly yieldLoad: Force },
   snug: Force,
   turn: Angle,
-): Turned {
+): PreloadAfterTurn {
   const elastic = newtons(snug + preloadGain(joint.thread, turn, joint.resilienceMmPerN))
   return elastic < joint.yieldLoad
     ? { state: 'elastic', preload: elastic }

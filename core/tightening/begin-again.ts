@@ -49,7 +49,7 @@ function anglePasses({ passes }: Procedure): readonly number[] {
   return passes.flatMap(({ kind }, pass) => (kind === 'angle' ? [pass] : []))
 }
 
-type Asked<Type extends RunCommand['type']> = Extract<RunCommand, { type: Type }>
+type CommandOf<Type extends RunCommand['type']> = Extract<RunCommand, { type: Type }>
 
 /**
  * Refuses a fastener that the procedure does not pull, or that has not been pulled yet. Where the way out of a flag is to
@@ -59,7 +59,7 @@ export function decideLoosen(
   spec: EngineSpec,
   procedure: Procedure,
   run: Run,
-  { fastener, reason: typed }: Asked<'loosen-fastener'>,
+  { fastener, reason: typed }: CommandOf<'loosen-fastener'>,
 ): Outcome<readonly RunEvent[]> {
   const shown = numberOf(spec, fastener) ?? fastener
   if (!plannedPulls(procedure).some((planned) => planned.fastener === fastener))
@@ -87,7 +87,7 @@ export function decideReplace(
   spec: EngineSpec,
   procedure: Procedure,
   run: Run,
-  { fastener }: Asked<'replace-fastener'>,
+  { fastener }: CommandOf<'replace-fastener'>,
 ): Outcome<readonly RunEvent[]> {
   if (!run.loosened.includes(fastener))
     return refused('loosen-first', { fastener: numberOf(spec, fastener) ?? fastener })
@@ -102,7 +102,7 @@ export function decideRestart(
   spec: EngineSpec,
   procedure: Procedure,
   run: Run,
-  { pass, reason: typed }: Asked<'restart-run'>,
+  { pass, reason: typed }: CommandOf<'restart-run'>,
 ): Outcome<readonly RunEvent[]> {
   if (!restartPoints(procedure, run).includes(pass)) {
     const name = procedure.name

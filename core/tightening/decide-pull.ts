@@ -148,7 +148,7 @@ function judge(
   run: Run,
   pass: Pass,
   { pass: place, fastener, reading, moved, held }: PullCommand,
-): Outcome<Judged> {
+): Outcome<PullVerdict> {
   const shown = numberOf(spec, fastener)
   if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
   const window = windowOf(pass, fastener)
@@ -177,7 +177,7 @@ function isTorque(pass: Pass, fastener: string | null): boolean {
   return windowOf(pass, fastener)?.kind === 'torque'
 }
 
-interface Judged {
+interface PullVerdict {
   readonly reading: Reading | null
   readonly verdict: Pull['verdict']
   readonly from_deg?: number

@@ -19,7 +19,7 @@ import { windowOf } from './window.ts'
 import type { TorqueWindow } from './wrench/index.ts'
 
 /**
- * What one pull does to its fastener, with what the reckoning was made from. It explains the spec's value and
+ * What one pull does to its fastener, with what the calculation was made from. It explains the spec's value and
  * judges nothing.
  */
 export type PullExplanation =
@@ -72,7 +72,7 @@ export function explainPull(
   })
 }
 
-interface Asked {
+interface AskedTorque {
   readonly torque: TorqueWindow
   readonly turn: TurnWindow | null
 }
@@ -81,8 +81,8 @@ interface Asked {
  * The last torque of a fastener up to a pass, and what it was turned since; null unless that pass is one of
  * them.
  */
-function askedOf(procedure: Procedure, upTo: number, fastener: string): Asked | null {
-  let asked: Asked | null = null
+function askedOf(procedure: Procedure, upTo: number, fastener: string): AskedTorque | null {
+  let asked: AskedTorque | null = null
   const kind = procedure.passes[upTo]?.kind
   if (kind !== 'torque' && kind !== 'recheck' && kind !== 'angle') return null
   if (!plannedIn(procedure, upTo).some((pull) => pull.fastener === fastener)) return null
@@ -98,7 +98,7 @@ function askedOf(procedure: Procedure, upTo: number, fastener: string): Asked | 
 }
 
 /** A recheck moves nothing that holds; only one that is set higher than the torque before would raise that. */
-function rechecked(asked: Asked | null, window: TorqueWindow): Asked | null {
+function rechecked(asked: AskedTorque | null, window: TorqueWindow): AskedTorque | null {
   if (asked === null || asked.turn !== null || window.target <= asked.torque.target) return asked
   return { torque: window, turn: null }
 }

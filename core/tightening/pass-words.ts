@@ -1,7 +1,7 @@
 import { formatShort, inMillimetres, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
 import { numberOf } from './fastener-number.ts'
-import { showLengths, showWindow, windowOf, type Window } from './window.ts'
+import { showLengths, showWindow, windowOf, type AcceptanceWindow } from './window.ts'
 
 /** What the bench reads its scales in. */
 export interface Units {
@@ -36,7 +36,7 @@ export function threadText({ thread, propertyClass, threadState }: FastenerGroup
 }
 
 /** The unit that a window is read in. */
-export function unitOf(window: Window, units: Units): BenchTorqueUnit | LengthUnit | '°' {
+export function unitOf(window: AcceptanceWindow, units: Units): BenchTorqueUnit | LengthUnit | '°' {
   switch (window.kind) {
     case 'torque':
       return units.torque
@@ -51,7 +51,7 @@ export function unitOf(window: Window, units: Units): BenchTorqueUnit | LengthUn
 }
 
 /** `24 N·m`, `60°`, `0.1 mm to 0.25 mm`. */
-export function targetText(window: Window, units: Units): string {
+export function targetText(window: AcceptanceWindow, units: Units): string {
   switch (window.kind) {
     case 'torque':
       return `${showWindow(window, units.torque).target} ${units.torque}`
@@ -67,7 +67,7 @@ export function targetText(window: Window, units: Units): string {
 }
 
 /** `24 N·m (22.8 to 25.2)`, or as `targetText` where that says the limits already. */
-export function targetAndLimits(window: Window, units: Units): string {
+export function targetAndLimits(window: AcceptanceWindow, units: Units): string {
   const text = targetText(window, units)
   if (window.kind !== 'torque' && window.kind !== 'angle') return text
   const { least, most } = showWindow(window, units.torque)

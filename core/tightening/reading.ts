@@ -12,7 +12,7 @@ import {
   type TorqueUnit,
 } from '../quantity/index.ts'
 import type { Reading } from './events.ts'
-import { verdictOf, type Window } from './window.ts'
+import { verdictOf, type AcceptanceWindow } from './window.ts'
 import { fastenerShare, type HeldWrench } from './wrench/held.ts'
 
 export function isTorqueUnit(unit: Reading['unit']): unit is TorqueUnit {
@@ -30,7 +30,7 @@ export interface TypedReading {
 }
 
 /** A reading as it is recorded, and what the fastener had of it in N·m, ° or nm, as its window is. */
-export interface Taken {
+export interface ParsedReading {
   readonly reading: Reading
   readonly value: number
 }
@@ -44,10 +44,10 @@ export interface Taken {
  * something else, and what `fastenerShare` refuses.
  */
 export function takeReading(
-  window: Window,
+  window: AcceptanceWindow,
   given: TypedReading,
   held: HeldWrench | null = null,
-): Outcome<Taken> {
+): Outcome<ParsedReading> {
   const { typed, unit } = given
   if (window.kind === 'angle') {
     if (unit !== '°') return refused('reading-of-other-kind', { wanted: 'an angle in °', unit })
@@ -81,7 +81,7 @@ export function torqueAtFastener({ value, atFastener }: Reading): number {
  * The unit in which the reading would have been within, where it is not within in its own: a value set in
  * lbf·in on a scale of lbf·ft, say. Null when no other unit explains it.
  */
-export function suspectedUnit(window: Window, reading: Reading): TorqueUnit | null {
+export function suspectedUnit(window: AcceptanceWindow, reading: Reading): TorqueUnit | null {
   const { unit } = reading
   const value = torqueAtFastener(reading)
   if (window.kind !== 'torque' || !isTorqueUnit(unit)) return null

@@ -1,7 +1,7 @@
 import { degrees, type Angle } from '../quantity/index.ts'
-import type { Window } from './window.ts'
+import type { AcceptanceWindow } from './window.ts'
 
-type AngleWindow = Extract<Window, { readonly kind: 'angle' }>
+type AngleWindow = Extract<AcceptanceWindow, { readonly kind: 'angle' }>
 
 /**
  * Which way tightening goes round on the drawing. A right-hand thread turns clockwise seen from its head, and

@@ -3,7 +3,7 @@ import type { Procedure } from '../engine/index.ts'
 import { counts, pullKey, type PlannedPull } from './plan.ts'
 import type { Pull, Run } from './run.ts'
 import { isShortTurn, turnedIn } from './short-turn.ts'
-import { windowOf, type Window } from './window.ts'
+import { windowOf, type AcceptanceWindow } from './window.ts'
 
 /**
  * How far a fastener has been turned in a pass, in degrees, where what was turned last came short: the pass stays open, and
@@ -23,7 +23,11 @@ export function shortTurn(
  * `windowOf` for the pull as it is made now: of a turn that came short, what is left of it. Nothing may be turned twice, so
  * its most is what the whole pass allows less what was turned already.
  */
-export function windowNow(procedure: Procedure, run: Run | undefined, planned: PlannedPull): Window | null {
+export function windowNow(
+  procedure: Procedure,
+  run: Run | undefined,
+  planned: PlannedPull,
+): AcceptanceWindow | null {
   const pass = procedure.passes[planned.pass]
   const window = pass === undefined ? null : windowOf(pass, planned.fastener)
   const before = run === undefined || window?.kind !== 'angle' ? null : shortTurn(run, planned)

@@ -22,7 +22,7 @@ export interface LengthWindow {
 }
 
 /** What one pull must show. The length of a fastener that has not been pulled may be any. */
-export type Window = PullWindow | LengthWindow | { readonly kind: 'free-length' }
+export type AcceptanceWindow = PullWindow | LengthWindow | { readonly kind: 'free-length' }
 
 interface Limits<Value> {
   readonly target: Value
@@ -47,7 +47,7 @@ const usualDegrees = 5
  * What a pull must reach; null where there is nothing to read: by hand, loosening, most actions. A limit that the
  * spec leaves out is ±4 % of the target for a torque, ±5° (not below 0°) for an angle.
  */
-export function windowOf(pass: Pass, fastener: string | null): Window | null {
+export function windowOf(pass: Pass, fastener: string | null): AcceptanceWindow | null {
   switch (pass.kind) {
     case 'torque':
     case 'recheck': {
@@ -97,7 +97,7 @@ function toleranceOf(given: { readonly least?: unknown; readonly most?: unknown 
  * A reading against its window. `value` is in N·m, ° or nm, as the window is. A billionth is left to binary
  * rounding; lengths are whole nanometres and need none.
  */
-export function verdictOf(window: Window, value: number): 'within' | 'under' | 'over' {
+export function verdictOf(window: AcceptanceWindow, value: number): 'within' | 'under' | 'over' {
   if (window.kind === 'free-length') return 'within'
   const slack = window.kind === 'length' ? 0 : window.target * 1e-9
   if (value < window.least - slack) return 'under'
@@ -123,7 +123,7 @@ const decimals: Readonly<Record<TorqueUnit | '°', number>> = {
 }
 
 /**
- * The window in the unit of the scale in hand. Limits are rounded inwards, so that whatever reads within what
+ * The window in the unit of the scale in use. Limits are rounded inwards, so that whatever reads within what
  * is shown is within: 27 lbf·ft is 36.607 N·m and shows as 36.7. Only a window too narrow for the unit's
  * decimals is rounded to the nearest.
  */

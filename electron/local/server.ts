@@ -5,7 +5,7 @@ import { guardHeaders, pageAt } from '../pages/index.ts'
 import type { Pages } from '../pages/index.ts'
 import type { RequestName } from '../../core/contract/index.ts'
 import { problem } from '../../core/problem/index.ts'
-import { isRequestName, told } from '../requests/index.ts'
+import { isRequestName, messageOf } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { readBody } from './body.ts'
 import type { Beginning, Body } from './body.ts'
@@ -15,8 +15,8 @@ import type { HostIdentity } from './request-guard.ts'
 import { usualLimits } from './limits.ts'
 import type { Limits } from './limits.ts'
 
-/** What the local host serves. `heard` is told of each admitted request: somebody's window is open. */
-export interface Served {
+/** What the local host serves. `heard` is called at each admitted request: somebody's window is open. */
+export interface HostParts {
   readonly pages: Pages
   readonly answer: Answering
   readonly token: string
@@ -26,13 +26,13 @@ export interface Served {
 
 export interface LocalHost {
   readonly port: number
-  /** With the token in its fragment: whoever has it is let in. */
+  /** With the token in its fragment: who has it is let in. */
   readonly address: string
   readonly close: () => Promise<void>
 }
 
 /** Serves on this machine's own loopback address, at a port of the system's choice. */
-export async function startLocalHost(served: Served): Promise<LocalHost> {
+export async function startLocalHost(served: HostParts): Promise<LocalHost> {
   const limits = served.limits ?? usualLimits
   const server = createServer(
     {
@@ -84,7 +84,7 @@ interface Exchange {
   readonly goOn: () => void
 }
 
-interface Around extends Served {
+interface Around extends HostParts {
   readonly limits: Limits
   readonly port: number
   readonly connections: Connections
@@ -145,7 +145,7 @@ async function answered(
     goOn()
     const body = await readBody(request, limits.fileBytes, isBusy ? () => false : begins)
     if ('refused' in body && body.refused === 'unlike')
-      return { ok: false, problem: told(problem(isBusy ? 'import-busy' : 'import-not-ours', {})) }
+      return { ok: false, problem: messageOf(problem(isBusy ? 'import-busy' : 'import-not-ours', {})) }
     return await fromBody(body)
   } finally {
     if (!isBusy) files.reading = false

@@ -1,12 +1,12 @@
 import { buildSheet, typedWords } from '../../core/builds/index.ts'
-import type { Imported } from '../../core/contract/index.ts'
+import type { ImportResult } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { headCode, mentionsIn } from '../store/index.ts'
 import type { BuildRow, Store, Witness } from '../store/index.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
 import { readExport, writeExport } from './export-file.ts'
-import type { Exported } from './export-file.ts'
+import type { ExportFile } from './export-file.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf, mayLeave, openBuild, readEntry } from './open-build.ts'
 import { tableOf } from './tables.ts'
@@ -83,8 +83,8 @@ function fileNameOf(row: BuildRow, ending: string): string {
   return `${[number, plain, `${entries}-${headCode(row.head_sha256)}`].filter(Boolean).join(' ')}.${ending}`
 }
 
-/** Adds to the record what it does not have yet. A build that went on differently here and there stays as it is here. */
-function takeIn(store: Store, openBuilds: OpenBuildCache, exported: Exported): Outcome<Imported> {
+/** Adds to the record what it does not have yet. A build that was continued differently here and there stays as it is here. */
+function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile): Outcome<ImportResult> {
   const { build, entries, events, spec, specText } = exported
   const here = store.build(build) === null ? null : openBuild(store, build)
   if (here !== null && !here.ok) return here

@@ -7,7 +7,7 @@ import { fileProblem, inspectRecord, recordName, wasThere } from '../store/index
 import { listBackups } from './backups.ts'
 import type { HostFacts } from './host-facts.ts'
 
-/** How the record stands, for whoever has it open or has tried to. */
+/** How the record stands, for a host that has it open or has tried to. */
 export type RecordState =
   | { readonly kind: 'open'; readonly builds: number }
   | { readonly kind: 'closed'; readonly problem: Problem }

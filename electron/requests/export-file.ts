@@ -28,7 +28,7 @@ const head = z.strictObject({
 const specLine = z.strictObject({ spec: z.string() })
 
 /** A build as it was read from an export, all of it checked. */
-export interface Exported {
+export interface ExportFile {
   readonly build: string
   readonly specText: string
   readonly spec: EngineSpec
@@ -69,7 +69,7 @@ const entriesAtOnce = 100
  * `import-newer`, `import-altered` with the line, `import-spec-faulty`, and `import-senseless` or `import-against-rules`
  * where nobody could have confirmed the entries in a build of the spec. An entry of a newer program is kept as it is.
  */
-export async function readExport(text: string): Promise<Outcome<Exported>> {
+export async function readExport(text: string): Promise<Outcome<ExportFile>> {
   if (text.length > mostExportCharacters)
     return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
   const first = text.slice(0, longest.head).split('\n', 1)[0] ?? ''

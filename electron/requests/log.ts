@@ -7,7 +7,7 @@ const mostBytes = 256 * 1024
 
 /**
  * A log of starts and of the program's own mistakes, in the data folder. It is given no names and nothing that was typed;
- * the folder of whoever is logged in is left out of its paths. A log that cannot be written is done without.
+ * the home folder is left out of its paths. A log that cannot be written is done without.
  */
 export function openLog(dataFolder: string, now: () => Date): (line: string) => void {
   const file = join(dataFolder, 'log', 'bedplate.log')

@@ -13,7 +13,7 @@ export interface CachedBuild {
 }
 
 /** More builds than lie open on one bench; the least recently used gives way. */
-const most = 8
+const mostBuilds = 8
 
 /** The builds that were worked on last. What is kept here is what the record holds, or it is let go of. */
 export class OpenBuildCache {
@@ -54,7 +54,7 @@ export class OpenBuildCache {
     this.#builds.delete(build)
     this.#builds.set(build, cached)
     const [oldest] = this.#builds.keys()
-    if (this.#builds.size > most && oldest !== undefined) this.#builds.delete(oldest)
+    if (this.#builds.size > mostBuilds && oldest !== undefined) this.#builds.delete(oldest)
     return cached
   }
 

@@ -9,7 +9,7 @@ import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { firstBroken, numberWord, sha256 } from '../store/index.ts'
 import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
-import { told } from './answer.ts'
+import { messageOf } from './answer.ts'
 
 /** A build as read from the record, its chain followed to the end. */
 export interface OpenedBuild {
@@ -109,7 +109,7 @@ export function lineOf(row: BuildRow): BuildLine {
   if (read.success && isId) return read.data
   const wrong = new Set((read.error?.issues ?? []).map(({ path }) => String(path[0])))
   if (!isId) wrong.add('id')
-  const fault = told(
+  const fault = messageOf(
     problem('build-row-unreadable', { fault: [...wrong].map((each) => faults[each] ?? each).join(', ') }),
   )
   const time = (key: 'startedAt' | 'lastAt') => (wrong.has(key) ? new Date(0).toISOString() : line[key])

@@ -4,7 +4,7 @@ import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { fileProblem, openStore, restoreRecord } from '../store/index.ts'
 import type { Store, Witness } from '../store/index.ts'
-import { answering, told } from './answer.ts'
+import { answering, messageOf } from './answer.ts'
 import type { Answering } from './answer.ts'
 import { archiveRequests } from './archive.ts'
 import { OpenBuildCache } from './open-build-cache.ts'
@@ -25,7 +25,7 @@ import { verificationRequests } from './verification.ts'
 import { wrenchRequests } from './wrenches.ts'
 
 /** Everything that the requests rest on, handed in: nothing below reads a clock or draws an id of its own. */
-export interface Given {
+export interface HostServices {
   readonly facts: HostFacts
   readonly store: Store
   readonly engines: readonly Engine[]
@@ -54,7 +54,7 @@ export interface Requests {
 }
 
 /** All requests of the contract, answered from the given store and engines. */
-export function createRequests(given: Given, restore: Restore = notHere): Requests {
+export function createRequests(given: HostServices, restore: Restore = notHere): Requests {
   const { facts, store, now, report, openedFiles = new OpenedFiles({ more: false }) } = given
   const engines = [...given.engines]
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
@@ -78,7 +78,7 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
     'host.read': () => {
       keeper.daily()
       const lost = store.problem()
-      return done({ ...facts, problem: lost && told(lost) })
+      return done({ ...facts, problem: lost && messageOf(lost) })
     },
     'host.doctor': () => {
       const lost = store.problem()
@@ -128,7 +128,7 @@ export function createRequests(given: Given, restore: Restore = notHere): Reques
 
 /** What can still be asked where the record cannot be used: why, what backups there are, and to restore one. */
 function withoutRecord(
-  { facts, now, report }: Pick<Given, 'facts' | 'now' | 'report'>,
+  { facts, now, report }: Pick<HostServices, 'facts' | 'now' | 'report'>,
   why: Problem,
   restore: Restore,
   beginEmpty: BeginEmpty = () => ({ ok: false, problem: why }),
@@ -136,7 +136,7 @@ function withoutRecord(
   const refusing = Object.keys(contract).map((name) => [name, () => ({ ok: false, problem: why })])
   const handlers = {
     ...(Object.fromEntries(refusing) as Handlers),
-    'host.read': () => done({ ...facts, problem: told(why) }),
+    'host.read': () => done({ ...facts, problem: messageOf(why) }),
     'host.doctor': () => done(doctorLines(facts, { kind: 'closed', problem: why }, now())),
     'backups.list': () => {
       const { backups, secondFolder } = listBackups(facts.dataFolder)
@@ -168,7 +168,7 @@ export async function openRequests(
   facts: HostFacts,
   specsFolder: string,
   tell: (line: string) => void,
-  { savePdf = byBrowser, openedFiles }: Partial<Pick<Given, 'savePdf' | 'openedFiles'>> = {},
+  { savePdf = byBrowser, openedFiles }: Partial<Pick<HostServices, 'savePdf' | 'openedFiles'>> = {},
 ): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
   const log = openLog(facts.dataFolder, now)

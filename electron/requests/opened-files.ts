@@ -4,7 +4,7 @@ import { mostExportCharacters } from '../../core/contract/index.ts'
 import type { OpenedFile, Output } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import { told } from './answer.ts'
+import { messageOf } from './answer.ts'
 
 type Content = OpenedFile['content']
 
@@ -48,10 +48,12 @@ export class OpenedFiles {
 
 function contentOf(path: string, takeSpec: TakeSpec): Content {
   const read = readOpened(path)
-  if (!read.ok) return { kind: 'refused', problem: told(read.problem) }
+  if (!read.ok) return { kind: 'refused', problem: messageOf(read.problem) }
   if (extname(path).toLowerCase() === '.bedplate') return { kind: 'build', text: read.value }
   const taken = takeSpec(basename(path), read.value)
-  return taken.ok ? { kind: 'engine', ...taken.value } : { kind: 'refused', problem: told(taken.problem) }
+  return taken.ok
+    ? { kind: 'engine', ...taken.value }
+    : { kind: 'refused', problem: messageOf(taken.problem) }
 }
 
 /** A mark of byte order is kept: it is a byte that an export does not have. */

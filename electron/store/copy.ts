@@ -1,7 +1,7 @@
 import { chmodSync } from 'node:fs'
 import type { Database } from './sqlite.ts'
 
-/** Copied between two answers to whoever works on meanwhile: about a millisecond's worth. */
+/** Copied between two answers to other requests: about a millisecond's worth. */
 const pagesAtOnce = 100
 
 /**

@@ -48,14 +48,14 @@ export interface VerifyOptions {
 }
 
 /**
- * Entries that are looked at between two answers to whoever works on meanwhile. A hundred take one or two milliseconds;
+ * Entries that are looked at between two answers to other requests. A hundred take one or two milliseconds;
  * a frame of the window is sixteen long.
  */
 const entriesAtOnce = 100
 
 /**
  * Follows the chain of every build, checks the spec it rests on, and holds the list of builds and the heads that were
- * given out against it; in slices, so that whoever works on meanwhile does not notice. Null when it was stopped. Throws
+ * given out against it; in slices, so that other requests do not notice. Null when it was stopped. Throws
  * what SQLite throws at a page that cannot be read.
  */
 export async function verifyChain(

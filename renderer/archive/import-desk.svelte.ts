@@ -1,8 +1,8 @@
 import {
   mostExportCharacters,
   type Client,
-  type Imported,
-  type ToldProblem,
+  type ImportResult,
+  type ProblemMessage,
 } from '../../core/contract/index.ts'
 import { problem, sentenceOf } from '../../core/problem/index.ts'
 
@@ -11,8 +11,8 @@ export class ImportDesk {
   readonly #client: Client
   #fileName = $state('')
   #reading = $state(false)
-  #outcome = $state.raw<Imported | null>(null)
-  #problem = $state.raw<ToldProblem | null>(null)
+  #outcome = $state.raw<ImportResult | null>(null)
+  #problem = $state.raw<ProblemMessage | null>(null)
 
   constructor(client: Client) {
     this.#client = client
@@ -51,7 +51,7 @@ export class ImportDesk {
   }
 }
 
-function refusedAsTooLarge(): { ok: false; problem: ToldProblem } {
+function refusedAsTooLarge(): { ok: false; problem: ProblemMessage } {
   const found = problem('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
   return { ok: false, problem: { code: found.code, path: '', sentence: sentenceOf(found) } }
 }

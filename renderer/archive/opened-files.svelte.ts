@@ -1,13 +1,13 @@
-import type { Client, Imported, OpenedFile, ToldProblem } from '../../core/contract/index.ts'
+import type { Client, ImportResult, OpenedFile, ProblemMessage } from '../../core/contract/index.ts'
 
 /** What became of a file that the program was asked to open. */
 export interface Arrival {
   readonly number: number
   readonly fileName: string
   readonly result:
-    | { readonly kind: 'build'; readonly outcome: Imported }
+    | { readonly kind: 'build'; readonly outcome: ImportResult }
     | { readonly kind: 'engine'; readonly name: string }
-    | { readonly kind: 'refused'; readonly problem: ToldProblem }
+    | { readonly kind: 'refused'; readonly problem: ProblemMessage }
 }
 
 /** Takes in what the program is asked to open from outside, by its command line or by the system, and keeps what became of it. */

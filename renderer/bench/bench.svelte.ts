@@ -2,38 +2,38 @@ import type {
   BuildLine,
   Client,
   EngineLine,
-  OpenBuild,
+  StoredBuild,
   Preferences,
-  ToldProblem,
+  ProblemMessage,
 } from '../../core/contract/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
-import { BuildInHand } from './open-build.svelte.ts'
+import { OpenBuild } from './open-build.svelte.ts'
 import { viewsOf, withViews, type FaceViews } from './kept-views.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
 
-/** Where the person is. The build and its sheet carry the inHand they show. */
+/** Where the person is. The build and its sheet carry the openBuild they show. */
 export type Place =
   | { readonly at: 'opening' }
   /** The record cannot be used: nothing else is shown until a backup is in its place. */
-  | { readonly at: 'rescue'; readonly problem: ToldProblem }
+  | { readonly at: 'rescue'; readonly problem: ProblemMessage }
   | { readonly at: 'engines' }
   | { readonly at: 'archive' }
   | { readonly at: 'record' }
   /** How this bench’s screen is measured and which keys it has. */
   | { readonly at: 'screen-and-keys' }
-  | { readonly at: 'comparison'; readonly first: BuildInHand; readonly second: BuildInHand }
-  | { readonly at: 'build'; readonly inHand: BuildInHand }
-  | { readonly at: 'sheet'; readonly inHand: BuildInHand }
-  /** The shop's wrenches; the inHand is the build to go back to, null for the start page. */
-  | { readonly at: 'wrenches'; readonly inHand: BuildInHand | null }
-  /** Who works at this bench; the inHand as for the wrenches. */
-  | { readonly at: 'people'; readonly inHand: BuildInHand | null }
-  | { readonly at: 'bench-card'; readonly inHand: BuildInHand; readonly procedure: string }
-  | { readonly at: 'clamp-map'; readonly inHand: BuildInHand; readonly procedure: string }
+  | { readonly at: 'comparison'; readonly first: OpenBuild; readonly second: OpenBuild }
+  | { readonly at: 'build'; readonly openBuild: OpenBuild }
+  | { readonly at: 'sheet'; readonly openBuild: OpenBuild }
+  /** The shop's wrenches; the openBuild is the build to go back to, null for the start page. */
+  | { readonly at: 'wrenches'; readonly openBuild: OpenBuild | null }
+  /** Who works at this bench; the openBuild as for the wrenches. */
+  | { readonly at: 'people'; readonly openBuild: OpenBuild | null }
+  | { readonly at: 'bench-card'; readonly openBuild: OpenBuild; readonly procedure: string }
+  | { readonly at: 'clamp-map'; readonly openBuild: OpenBuild; readonly procedure: string }
 
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
@@ -48,7 +48,7 @@ export class Bench {
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
   #preferences = $state.raw<Preferences | null>(null)
-  #problem = $state.raw<ToldProblem | null>(null)
+  #problem = $state.raw<ProblemMessage | null>(null)
 
   constructor(client: Client) {
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
@@ -93,14 +93,14 @@ export class Bench {
   /** First sight of the window: back to the build that lay open, else the engines; a way out where the record is damaged. */
   async open() {
     const host = await this.#client.request('host.read', {})
-    if (!host.ok) return this.#tell(host.problem)
+    if (!host.ok) return this.#report(host.problem)
     if (host.value.problem) return this.#rescue(host.value.problem)
     this.#problem = null
     const preferences = await this.#client.request('preferences.read', {})
-    if (!preferences.ok) return this.#tell(preferences.problem)
+    if (!preferences.ok) return this.#report(preferences.problem)
     this.#preferences = preferences.value
     await Promise.all([this.loadWrenches(), this.loadPeople()])
-    if (preferences.value.atBuild && (await this.openBuild(preferences.value.atBuild))) return
+    if (preferences.value.atBuild && (await this.enterBuild(preferences.value.atBuild))) return
     await this.showEngines()
   }
 
@@ -109,8 +109,8 @@ export class Bench {
       this.#client.request('engines.list', {}),
       this.#client.request('builds.list', {}),
     ])
-    if (!engines.ok) return this.#tell(engines.problem)
-    if (!builds.ok) return this.#tell(builds.problem)
+    if (!engines.ok) return this.#report(engines.problem)
+    if (!builds.ok) return this.#report(builds.problem)
     this.#engines = engines.value
     this.#builds = builds.value
     await this.#goHome('engines')
@@ -122,22 +122,22 @@ export class Bench {
     serial: string,
     person: string,
     apprentice: boolean,
-  ): Promise<ToldProblem | null> {
+  ): Promise<ProblemMessage | null> {
     const asked = { engine, name, serial, person, apprentice }
     const answer = await this.#client.request('builds.start', asked)
     if (!answer.ok) return answer.problem
     await this.crew.takeBench(person)
-    const inHand = this.#inHandOn(answer.value)
-    if ('sentence' in inHand) return inHand
-    await this.#show(inHand)
+    const openBuild = this.#openBuildFrom(answer.value)
+    if ('sentence' in openBuild) return openBuild
+    await this.#show(openBuild)
     return null
   }
 
   /** False when the build cannot be opened; the reason is in `problem`. */
-  async openBuild(build: string): Promise<boolean> {
-    const inHand = await this.#read(build)
-    if (!inHand) return false
-    await this.#show(inHand)
+  async enterBuild(build: string): Promise<boolean> {
+    const openBuild = await this.#read(build)
+    if (!openBuild) return false
+    await this.#show(openBuild)
     return true
   }
 
@@ -164,54 +164,54 @@ export class Bench {
     if (left && right) this.#place = { at: 'comparison', first: left, second: right }
   }
 
-  showSheet(inHand: BuildInHand) {
-    this.#place = { at: 'sheet', inHand }
+  showSheet(openBuild: OpenBuild) {
+    this.#place = { at: 'sheet', openBuild }
   }
 
-  async showWrenches(inHand: BuildInHand | null) {
-    this.#place = { at: 'wrenches', inHand }
+  async showWrenches(openBuild: OpenBuild | null) {
+    this.#place = { at: 'wrenches', openBuild }
     await this.loadWrenches()
   }
 
   /** Back to the build that lies open, where one does. */
-  async showPeople(inHand: BuildInHand | null = this.#place.at === 'build' ? this.#place.inHand : null) {
+  async showPeople(openBuild: OpenBuild | null = this.#place.at === 'build' ? this.#place.openBuild : null) {
     this.crew.stopChoosing()
-    this.#place = { at: 'people', inHand }
+    this.#place = { at: 'people', openBuild }
     await this.loadPeople()
   }
 
-  showBenchCard(inHand: BuildInHand, procedure: string) {
-    this.#place = { at: 'bench-card', inHand, procedure }
+  showBenchCard(openBuild: OpenBuild, procedure: string) {
+    this.#place = { at: 'bench-card', openBuild, procedure }
   }
 
-  showClampMap(inHand: BuildInHand, procedure: string) {
-    this.#place = { at: 'clamp-map', inHand, procedure }
+  showClampMap(openBuild: OpenBuild, procedure: string) {
+    this.#place = { at: 'clamp-map', openBuild, procedure }
   }
 
   async loadWrenches() {
     const problem = await this.rack.load()
-    if (problem) this.#tell(problem)
+    if (problem) this.#report(problem)
   }
 
   async loadPeople() {
     const problem = await this.crew.load()
-    if (problem) this.#tell(problem)
+    if (problem) this.#report(problem)
   }
 
-  showBuild(inHand: BuildInHand) {
-    this.#place = { at: 'build', inHand }
+  showBuild(openBuild: OpenBuild) {
+    this.#place = { at: 'build', openBuild }
   }
 
   /** Tells the host that this window is still there; a host whose windows have all gone ends itself. */
   async sayHere() {
     const answer = await this.#client.request('host.read', {})
-    if (!answer.ok) return this.#tell(answer.problem)
+    if (!answer.ok) return this.#report(answer.problem)
     if (answer.value.problem) this.#rescue(answer.value.problem)
   }
 
   async keep(change: Partial<Preferences>) {
     const answer = await this.#client.request('preferences.keep', change)
-    if (!answer.ok) return this.#tell(answer.problem)
+    if (!answer.ok) return this.#report(answer.problem)
     this.#preferences = answer.value
   }
 
@@ -229,30 +229,30 @@ export class Bench {
     if (this.#preferences?.atBuild) await this.keep({ atBuild: null })
   }
 
-  async #read(build: string): Promise<BuildInHand | null> {
+  async #read(build: string): Promise<OpenBuild | null> {
     const answer = await this.#client.request('builds.open', { build })
-    const inHand = answer.ok ? this.#inHandOn(answer.value) : answer.problem
-    if (!('sentence' in inHand)) return inHand
-    this.#tell(inHand)
+    const openBuild = answer.ok ? this.#openBuildFrom(answer.value) : answer.problem
+    if (!('sentence' in openBuild)) return openBuild
+    this.#report(openBuild)
     return null
   }
 
-  #inHandOn(opened: OpenBuild): BuildInHand | ToldProblem {
-    return BuildInHand.from(this.#client, opened, this.crew)
+  #openBuildFrom(opened: StoredBuild): OpenBuild | ProblemMessage {
+    return OpenBuild.from(this.#client, opened, this.crew)
   }
 
-  async #show(inHand: BuildInHand) {
+  async #show(openBuild: OpenBuild) {
     this.#problem = null
-    this.#place = { at: 'build', inHand }
-    await this.keep({ atBuild: inHand.line.id })
+    this.#place = { at: 'build', openBuild }
+    await this.keep({ atBuild: openBuild.line.id })
   }
 
-  #rescue(problem: ToldProblem) {
+  #rescue(problem: ProblemMessage) {
     this.#problem = null
     this.#place = { at: 'rescue', problem }
   }
 
-  #tell(problem: ToldProblem) {
+  #report(problem: ProblemMessage) {
     this.#problem = problem
   }
 }

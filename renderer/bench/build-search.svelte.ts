@@ -1,18 +1,18 @@
-import type { BuildLine, Client, Input, ToldProblem } from '../../core/contract/index.ts'
+import type { BuildLine, Client, Input, ProblemMessage } from '../../core/contract/index.ts'
 
 /** What is looked for in the archive; what is absent does not narrow it. */
-export type Wanted = Omit<Input<'builds.find'>, 'before'>
+export type BuildQuery = Omit<Input<'builds.find'>, 'before'>
 
 /** The archive as it was last searched: one page of builds, and which of them are chosen. */
 export class BuildSearch {
   readonly #client: Client
-  #wanted = $state.raw<Wanted>({ words: '' })
+  #wanted = $state.raw<BuildQuery>({ words: '' })
   #lines = $state.raw<readonly BuildLine[] | null>(null)
   #more = $state(false)
   /** For each page before this one, the last build before it; the first page has none. */
   #pages = $state.raw<readonly (string | undefined)[]>([undefined])
   #chosen = $state.raw<readonly BuildLine[]>([])
-  #problem = $state.raw<ToldProblem | null>(null)
+  #problem = $state.raw<ProblemMessage | null>(null)
   #opened = $state<string | null>(null)
   #asked = 0
 
@@ -50,8 +50,8 @@ export class BuildSearch {
     this.#opened = build
   }
 
-  /** Searches anew with what has changed, from the first page on. */
-  look(change: Partial<Wanted> = {}): Promise<void> {
+  /** Searches again with what has changed, from the first page on. */
+  look(change: Partial<BuildQuery> = {}): Promise<void> {
     this.#wanted = { ...this.#wanted, ...change }
     return this.#turnTo([undefined])
   }

@@ -4,19 +4,19 @@ import type { Face } from '../../core/engine/index.ts'
 import { Handle } from './handle.svelte.ts'
 import type { FaceViews } from './kept-views.ts'
 
-interface Laid {
+interface TableSetting {
   /** What is drawn now. */
   readonly face: () => Face
   /** How the faces were left. */
   readonly views: FaceViews
   readonly letterKeys: () => boolean
-  /** Told whenever a face is looked at another way. */
+  /** DescribedBuild whenever a face is looked at another way. */
   readonly onlook: (views: FaceViews) => void
 }
 
 /** How the drawing lies before the person: which way each face is looked at, from how near, and what was tapped last. */
 export class DrawingTable {
-  readonly #laid: Laid
+  readonly #laid: TableSetting
   #chosen = $state.raw<FaceViews>({})
   #picked = $state<string | null>(null)
   #fromTheBench = $state(false)
@@ -35,7 +35,7 @@ export class DrawingTable {
 
   readonly handle: Handle
 
-  constructor(laid: Laid) {
+  constructor(laid: TableSetting) {
     this.#laid = laid
     this.#chosen = laid.views
     this.handle = new Handle(() => ({

@@ -6,7 +6,7 @@ import { turnedOn } from '../../core/tightening/index.ts'
 import type { Grip, Sense } from '../../core/tightening/index.ts'
 
 /** Where the face is looked at from, and where its heads are. */
-export interface Looked {
+export interface ViewedFace {
   readonly view: View
   readonly workedFrom: View['from']
   readonly plane: Face['plane']
@@ -17,19 +17,19 @@ export interface Looked {
  * clockwise from straight up. The handle stays where it stands at the engine when the drawing is turned or flipped.
  */
 export class Handle {
-  readonly #looked: () => Looked
+  readonly #looked: () => ViewedFace
   /** On the sheet as the face is first drawn. */
   #standing = $state(0)
   #room = $state<number | null>(null)
   #grip = $state<Grip>('ratchet')
-  /** What was reached and counted for one pull; for another it begins anew. */
+  /** What was reached and counted for one pull; for another it begins again. */
   #turn = $state.raw<{ readonly of: string; readonly reached: Angle | null; readonly swings: number }>({
     of: '',
     reached: null,
     swings: 0,
   })
 
-  constructor(looked: () => Looked) {
+  constructor(looked: () => ViewedFace) {
     this.#looked = looked
   }
 

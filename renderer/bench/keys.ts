@@ -1,11 +1,11 @@
 import type { Words } from '../../core/words/index.ts'
 
 /** What a key asks of the drawing, whichever step is on the table. */
-export type Asked =
+export type DrawingAction =
   'flip' | 'turn' | 'bench-view' | 'keys' | 'nearer' | 'further' | 'whole-sheet' | 'whole-sheet-always'
 
 /** Keys of one character; a person may switch them off (WCAG 2.1.4). */
-const characters: Readonly<Record<string, Asked>> = {
+const characters: Readonly<Record<string, DrawingAction>> = {
   f: 'flip',
   r: 'turn',
   b: 'bench-view',
@@ -16,7 +16,7 @@ const characters: Readonly<Record<string, Asked>> = {
 }
 
 /** Null where the key belongs to a text that is being written, or means nothing here. */
-export function askedBy(event: KeyboardEvent, letterKeys: boolean): Asked | null {
+export function askedBy(event: KeyboardEvent, letterKeys: boolean): DrawingAction | null {
   if (event.defaultPrevented || event.ctrlKey || event.altKey || event.metaKey || isWritten(event))
     return null
   if (event.key === 'Home') return 'whole-sheet-always'

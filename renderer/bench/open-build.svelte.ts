@@ -7,7 +7,7 @@ import {
   type BuildState,
   type RecordedEvent,
 } from '../../core/builds/index.ts'
-import type { BuildLine, Client, OpenBuild, ToldProblem } from '../../core/contract/index.ts'
+import type { BuildLine, Client, StoredBuild, ProblemMessage } from '../../core/contract/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
@@ -16,10 +16,10 @@ import type { Crew } from '../people/crew.svelte.ts'
 import { Pause } from './pause.ts'
 
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
-export class BuildInHand {
+export class OpenBuild {
   readonly line: BuildLine
   readonly spec: EngineSpec
-  readonly readOnly: ToldProblem | null
+  readonly readOnly: ProblemMessage | null
   /** Who can be at the bench, and who is. */
   readonly crew: Crew
   /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
@@ -28,10 +28,10 @@ export class BuildInHand {
   #events = $state.raw<readonly RecordedEvent[]>([])
   #state = $state.raw<BuildState>(replay([]))
   #saving = $state(false)
-  #problem = $state.raw<ToldProblem | null>(null)
+  #problem = $state.raw<ProblemMessage | null>(null)
   #chosenStep = $state<string | null>(null)
   #labelsShown = $state(false)
-  #orderInHand = $state.raw<OrderDraft | null>(null)
+  #orderDraft = $state.raw<OrderDraft | null>(null)
 
   readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
@@ -40,7 +40,7 @@ export class BuildInHand {
     return chosen?.step ?? currentStep(this.spec, this.#state)
   })
 
-  private constructor(client: Client, opened: OpenBuild, spec: EngineSpec, crew: Crew) {
+  private constructor(client: Client, opened: StoredBuild, spec: EngineSpec, crew: Crew) {
     this.#client = client
     this.line = opened.line
     this.spec = spec
@@ -50,9 +50,9 @@ export class BuildInHand {
     this.#state = replay(opened.events)
   }
 
-  static from(client: Client, opened: OpenBuild, crew: Crew): BuildInHand | ToldProblem {
+  static from(client: Client, opened: StoredBuild, crew: Crew): OpenBuild | ProblemMessage {
     const read = readSpec(opened.specText)
-    if (read.ok) return new BuildInHand(client, opened, read.spec, crew)
+    if (read.ok) return new OpenBuild(client, opened, read.spec, crew)
     const [first] = read.problems
     return { code: 'spec', path: first?.path ?? '', sentence: first ? sentenceOf(first) : '' }
   }
@@ -86,18 +86,18 @@ export class BuildInHand {
   }
 
   /** An order of a person's own while it is made; kept here, so that it is still there after a look at its clamp map. */
-  get orderInHand() {
-    return this.#orderInHand
+  get orderDraft() {
+    return this.#orderDraft
   }
   makeOrder(draft: OrderDraft | null) {
-    this.#orderInHand = draft
+    this.#orderDraft = draft
   }
 
   /** A procedure in a person's own order: as its run was begun, else as it is being made; null where it has none. */
   inOwnOrder(procedure: Procedure): Procedure | null {
     const run = this.#state.runs[procedure.id]
     if (run !== undefined) return run.ownOrder && asRun(procedure, run)
-    return this.#orderInHand?.procedure === procedure ? this.#orderInHand.made : null
+    return this.#orderDraft?.procedure === procedure ? this.#orderDraft.made : null
   }
 
   /** Puts another step on the table to look at or to redo. */

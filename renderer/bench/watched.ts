@@ -1,7 +1,7 @@
-import type { Client, ToldProblem } from '../../core/contract/index.ts'
+import type { Client, ProblemMessage } from '../../core/contract/index.ts'
 
 /** The same client; `lost` hears when the record was taken away under the host, whatever was asked. */
-export function watched(client: Client, lost: (problem: ToldProblem) => void): Client {
+export function watched(client: Client, lost: (problem: ProblemMessage) => void): Client {
   return {
     async request(name, input) {
       const answer = await client.request(name, input)

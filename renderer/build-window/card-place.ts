@@ -3,7 +3,7 @@ import type { SheetPoint } from '../canvas/board.ts'
 import { inWindow, type Camera } from '../canvas/camera.ts'
 
 /** What a card is to tell of. */
-export interface Asked {
+export interface PickedThing {
   /** As the scene names it. */
   readonly about: string
   /** Where the board was tapped, in px; null where it was asked for by keys. */
@@ -23,7 +23,12 @@ const wide = 0.5
 const finger = 20
 
 /** Where on the board the thing is that was asked about, in px; null where it is not drawn. */
-export function thingAsked({ about, at }: Asked, scene: Scene, camera: Camera, board: Size): Box | null {
+export function thingAsked(
+  { about, at }: PickedThing,
+  scene: Scene,
+  camera: Camera,
+  board: Size,
+): Box | null {
   const box = boxAbout(scene, about)
   const thing = box && inWindow(camera, box)
   const isWide = thing === null || thing.width > board.width * wide || thing.height > board.height * wide

@@ -20,13 +20,13 @@ export const orderNames: { readonly [Each in MappedOrder]: string } = {
   'end-to-end': 'end to end',
 }
 
-export interface MappedRun {
+export interface ClampRun {
   readonly flange: Flange
   readonly map: ClampMap
 }
 
 /** A procedure run through the model of its joint face, pull by pull. */
-export function mappedRun(spec: EngineSpec, procedure: Procedure, between: Between): Outcome<MappedRun> {
+export function clampRun(spec: EngineSpec, procedure: Procedure, between: Between): Outcome<ClampRun> {
   const flange = flangeOf(spec, procedure.face, faceOutline(spec, procedure.face), between)
   if (!flange.ok) return flange
   const pulls = pullsOf(spec, procedure)

@@ -1,20 +1,20 @@
 import { z } from 'zod'
 import {
   contract,
-  toldProblem,
+  problemMessage,
   type Answer,
   type Output,
   type RequestName,
-  type ToldProblem,
+  type ProblemMessage,
 } from '../../core/contract/index.ts'
 import { problem, sentenceOf } from '../../core/problem/index.ts'
 
 const envelope = z.union([
   z.strictObject({ ok: z.literal(true), value: z.unknown() }),
-  z.strictObject({ ok: z.literal(false), problem: toldProblem }),
+  z.strictObject({ ok: z.literal(false), problem: problemMessage }),
 ])
 
-/** What a host sent, checked against the contract: a host of another version is told apart from a good answer. */
+/** What a host sent, checked against the contract: a host of another version is failed apart from a good answer. */
 export function parseAnswer<Name extends RequestName>(name: Name, raw: unknown): Answer<Name> {
   const answer = envelope.safeParse(raw)
   if (!answer.success) return hostMisunderstood()
@@ -23,9 +23,9 @@ export function parseAnswer<Name extends RequestName>(name: Name, raw: unknown):
   return value.success ? { ok: true, value: value.data as Output<Name> } : hostMisunderstood()
 }
 
-function told(code: 'host-lost' | 'host-misunderstood'): { ok: false; problem: ToldProblem } {
+function failed(code: 'host-lost' | 'host-misunderstood'): { ok: false; problem: ProblemMessage } {
   return { ok: false, problem: { code, path: '', sentence: sentenceOf(problem(code, {})) } }
 }
 
-export const hostLost = () => told('host-lost')
-const hostMisunderstood = () => told('host-misunderstood')
+export const hostLost = () => failed('host-lost')
+const hostMisunderstood = () => failed('host-misunderstood')

@@ -1,20 +1,20 @@
 import { faceOfStep } from '../../core/builds/index.ts'
 import { Bench } from '../bench/bench.svelte.ts'
-import type { BuildInHand } from '../bench/open-build.svelte.ts'
+import type { OpenBuild } from '../bench/open-build.svelte.ts'
 import { engineOf } from './engines.ts'
 import type { MemoryBuild } from './memory-build.ts'
 import { memoryClient } from './memory-client.ts'
-import { memoryHost, type Held } from './memory-host.ts'
+import { memoryHost, type SampleContent } from './memory-host.ts'
 import { momentsOf, type Moment } from './moments.ts'
 import { sampleRecord, sampleWrenches } from './sample-record.ts'
-import type { Shown } from './shown.ts'
+import type { Presentation } from './shown.ts'
 
-export function clientWith(held: Held) {
+export function clientWith(held: SampleContent) {
   return memoryClient({ ...memoryHost({ wrenches: sampleWrenches, ...held }), ...sampleRecord })
 }
 
 /** A bench as it is when the window has been opened. */
-export async function benchWith({ distance, look }: Shown, held: Held = {}): Promise<Bench> {
+export async function benchWith({ distance, look }: Presentation, held: SampleContent = {}): Promise<Bench> {
   const theme = look === 'dark' ? 'dark' : 'light'
   const bench = new Bench(clientWith({ ...held, preferences: { theme, readingDistance: distance } }))
   await bench.open()
@@ -23,13 +23,13 @@ export async function benchWith({ distance, look }: Shown, held: Held = {}): Pro
 
 /** The same with a build on it. */
 export async function benchAt(
-  shown: Shown,
+  shown: Presentation,
   build: MemoryBuild,
-): Promise<{ readonly bench: Bench; readonly inHand: BuildInHand }> {
+): Promise<{ readonly bench: Bench; readonly openBuild: OpenBuild }> {
   const bench = await benchWith(shown, { builds: [build.branch()] })
-  await bench.openBuild(build.begun.id)
+  await bench.enterBuild(build.begun.id)
   if (bench.place.at !== 'build') throw new Error(bench.problem?.sentence ?? 'the build does not open')
-  return { bench, inHand: bench.place.inHand }
+  return { bench, openBuild: bench.place.openBuild }
 }
 
 /** The moment of this name in a step of an engine's build; in one on its main joint where no step is named. */

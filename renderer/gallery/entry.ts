@@ -1,5 +1,5 @@
 import type { Component } from 'svelte'
-import type { Shown } from './shown.ts'
+import type { Presentation } from './shown.ts'
 
 type Props = Record<string, unknown>
 
@@ -21,7 +21,7 @@ export interface Entry {
   readonly kind: 'panel' | 'page' | 'drawing' | 'screen'
   /** Buttons that are pressed to get there, by how their text begins. */
   readonly press: readonly string[]
-  load(shown: Shown): Promise<readonly State[]>
+  load(shown: Presentation): Promise<readonly State[]>
 }
 
 /** Group and name as they go into an address. */
@@ -38,7 +38,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     shows: string,
     view: Component<Of>,
     /** The props of each state, by what it is called. */
-    states: (shown: Shown) => Maybe<Readonly<Record<string, Of>>>,
+    states: (shown: Presentation) => Maybe<Readonly<Record<string, Of>>>,
     press: readonly string[] = [],
   ): Entry => ({
     id: entryId(group, name),

@@ -9,12 +9,12 @@ import {
   type BuildState,
   type RecordedEvent,
 } from '../../core/builds/index.ts'
-import type { BuildLine, OpenBuild } from '../../core/contract/index.ts'
+import type { BuildLine, StoredBuild } from '../../core/contract/index.ts'
 import { done, sentenceOf, type Outcome } from '../../core/problem/index.ts'
 import type { Engine } from './engines.ts'
 
 /** What a build in memory is begun with. */
-export interface Begun {
+export interface NewSample {
   readonly id: string
   /** For example `2026-003`. */
   readonly number: string
@@ -30,17 +30,17 @@ const betweenEntries = 1000
 /** A build that is kept nowhere: decided and carried on by core as on disk. */
 export class MemoryBuild {
   readonly engine: Engine
-  readonly begun: Begun
+  readonly begun: NewSample
   #entries: readonly RecordedEvent[] = []
   #state: BuildState = emptyBuild
 
-  private constructor(engine: Engine, begun: Begun) {
+  private constructor(engine: Engine, begun: NewSample) {
     this.engine = engine
     this.begun = begun
   }
 
   /** Refused as `startBuild` refuses. */
-  static start(engine: Engine, begun: Begun): Outcome<MemoryBuild> {
+  static start(engine: Engine, begun: NewSample): Outcome<MemoryBuild> {
     const started = startBuild(engine.spec, { ...begun, specSha256: '0'.repeat(64) })
     if (!started.ok) return started
     const build = new MemoryBuild(engine, begun)
@@ -91,7 +91,7 @@ export class MemoryBuild {
     }
   }
 
-  get opened(): OpenBuild {
+  get opened(): StoredBuild {
     return { line: this.line, specText: this.engine.text, events: [...this.#entries], readOnly: null }
   }
 

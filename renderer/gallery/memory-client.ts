@@ -4,7 +4,7 @@ import {
   type Output,
   type ParsedInput,
   type RequestName,
-  type ToldProblem,
+  type ProblemMessage,
 } from '../../core/contract/index.ts'
 import { refused, sentenceOf, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { parseAnswer } from '../client/answer.ts'
@@ -20,7 +20,7 @@ export function memoryClient(handlers: MemoryHandlers): Client {
     request(name, input) {
       const outcome = answered(handlers, name, input)
       const { ok } = outcome
-      const wire = ok ? outcome : { ok, problem: told(outcome.problem) }
+      const wire = ok ? outcome : { ok, problem: messageOf(outcome.problem) }
       return Promise.resolve(parseAnswer(name, JSON.parse(JSON.stringify(wire))))
     },
   }
@@ -40,6 +40,6 @@ function answered<Name extends RequestName>(
 }
 
 /** A problem as it goes to the person. */
-export function told(problem: Problem): ToldProblem {
+export function messageOf(problem: Problem): ProblemMessage {
   return { code: problem.code, path: problem.path, sentence: sentenceOf(problem) }
 }

@@ -3,10 +3,10 @@ import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { engines, type Engine } from './engines.ts'
 import { MemoryBuild } from './memory-build.ts'
-import { told, type MemoryHandlers } from './memory-client.ts'
+import { messageOf, type MemoryHandlers } from './memory-client.ts'
 
 /** What a host in memory holds when it is started. */
-export interface Held {
+export interface SampleContent {
   readonly builds?: readonly MemoryBuild[]
   readonly preferences?: Partial<Preferences>
   readonly wrenches?: readonly WrittenWrench[]
@@ -34,7 +34,7 @@ export function memoryHost({
   wrenches = [],
   people = [],
   faulty = [],
-}: Held = {}): MemoryHandlers {
+}: SampleContent = {}): MemoryHandlers {
   let kept: Preferences = { ...usual, ...preferences }
   let rack: WrittenWrench[] = [...wrenches]
   const held = [...builds]
@@ -95,7 +95,7 @@ function lineOf({ spec }: Engine): EngineLine {
   const of = (weight: 'fault' | 'doubt') =>
     audit(spec)
       .filter((finding) => finding.weight === weight)
-      .map(({ problem }) => told(problem))
+      .map(({ problem }) => messageOf(problem))
   const { id, name, summary, revision, source } = spec
   return {
     ...{ id, name, summary, revision },

@@ -10,7 +10,7 @@ import { difference, inMillimetres, millimetres } from '../../core/quantity/inde
 import type { Pass, Step } from '../../core/engine/index.ts'
 import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
 import { nextCommand } from '../../tests/core/builds/next-command.ts'
-import { turnInHand } from '../steps/run/turn-in-hand.ts'
+import { nextTurn } from '../steps/run/next-turn.ts'
 import type { Engine } from './engines.ts'
 import { MemoryBuild } from './memory-build.ts'
 
@@ -171,7 +171,7 @@ function comeTo(isMeant: (pass: Pass) => boolean): Play<'run-procedure'> {
 
 /** The third turn of an angle pass is next. */
 function turnTwo(build: MemoryBuild, step: StepOf<'run-procedure'>): boolean {
-  const turns = () => turnInHand(build.engine.spec, build.state, step) !== null
+  const turns = () => nextTurn(build.engine.spec, build.state, step) !== null
   const isDone = () => isStepDone(build.engine.spec, build.state, step)
   goOnUntil(build, () => turns() || isDone())
   for (let count = 0; count < 2 && turns(); count++) goOn(build)

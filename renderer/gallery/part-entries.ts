@@ -14,7 +14,7 @@ import CardOnBoard from './CardOnBoard.svelte'
 import { benchAt, momentOf } from './at-bench.ts'
 import { engineOf } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
-import type { Shown } from './shown.ts'
+import type { Presentation } from './shown.ts'
 
 const part = entriesOf('Parts', 'panel')
 const nothing = () => undefined
@@ -38,9 +38,9 @@ export const partEntries: readonly Entry[] = [
     return { ...tags, large: { grade: grades[0]!, size: 'large' as const } }
   }),
   part('Open time', 'What is left before the sealant skins over', OpenTime, async (shown) => {
-    const { inHand } = await benchAt(shown, momentOf('skerry-3', 'bead laid').build)
-    const bead = inHand.spec.beads[0]!
-    return { running: { inHand, bead }, over: { inHand, bead: { ...bead, openTimeMinutes: 0 } } }
+    const { openBuild } = await benchAt(shown, momentOf('skerry-3', 'bead laid').build)
+    const bead = openBuild.spec.beads[0]!
+    return { running: { openBuild, bead }, over: { openBuild, bead: { ...bead, openTimeMinutes: 0 } } }
   }),
   part('Problem', 'What happened, where, and what to do next', ProblemNote, () => ({
     stays: { problem: { sentence } },
@@ -73,17 +73,17 @@ export const partEntries: readonly Entry[] = [
 ]
 
 /** A card beside what was tapped, in the middle of a run. */
-async function cardOf(shown: Shown, about: string) {
+async function cardOf(shown: Presentation, about: string) {
   const { step, build } = momentOf('skerry-3', 'run with a flag')
-  const { inHand } = await benchAt(shown, build)
+  const { openBuild } = await benchAt(shown, build)
   const board = { width: 428, height: 640 }
-  const facts = drawingFacts(inHand.spec, inHand.state, step)
+  const facts = drawingFacts(openBuild.spec, openBuild.state, step)
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
-  const scene = sceneOf(inHand.spec, facts, { from: 'below', turn: 0 }, sheet)
-  const { seq } = inHand.state
+  const scene = sceneOf(openBuild.spec, facts, { from: 'below', turn: 0 }, sheet)
+  const { seq } = openBuild.state
   return {
     'in a run with a flag': {
-      ...{ inHand, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
+      ...{ openBuild, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
       units: { torque: 'N·m', length: 'mm' } as const,
       asked: { about, at: { x: 214, y: 320 }, seq },
     },

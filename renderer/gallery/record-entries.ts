@@ -40,7 +40,7 @@ export const recordEntries: readonly Entry[] = [
   part('Search', 'What is looked for in the archive', SearchForm, async (shown) => ({
     'all builds': { search: (await benchWith(shown)).search },
   })),
-  part('Fork', 'Where a build went on differently in two places', ForkTable, () => {
+  part('Fork', 'Where a build was continued differently in two places', ForkTable, () => {
     const [here, there] = momentOf('skerry-3', 'run in mid pass').build.entries.slice(-2)
     return { 'two entries': { at: 31, here: here!, there: there! } }
   }),

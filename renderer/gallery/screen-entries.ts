@@ -16,7 +16,7 @@ import TrayPage from '../tray/TrayPage.svelte'
 import { benchAt, benchWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { momentNames } from './moments.ts'
-import type { Shown } from './shown.ts'
+import type { Presentation } from './shown.ts'
 
 const engine = 'skerry-3'
 const screen = entriesOf('Screens', 'screen')
@@ -26,10 +26,10 @@ const builds = () => [
   momentOf(engine, 'run in mid pass').build,
   momentOf('strath-6', 'run with a flag').build,
 ]
-const at = (shown: Shown, moment: string) => benchAt(shown, momentOf(engine, moment).build)
-const theme = ({ look }: Shown): Theme => (look === 'dark' ? 'dark' : 'light')
+const at = (shown: Presentation, moment: string) => benchAt(shown, momentOf(engine, moment).build)
+const theme = ({ look }: Presentation): Theme => (look === 'dark' ? 'dark' : 'light')
 /** The procedure that is next in a build, with its bench. */
-async function ofProcedure(shown: Shown) {
+async function ofProcedure(shown: Presentation) {
   const { step } = momentOf(engine, 'turn by an angle')
   const procedure = step.kind === 'run-procedure' ? step.procedure : ''
   return { ...(await at(shown, 'turn by an angle')), procedure }
@@ -45,7 +45,7 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'recheck to repeat': ['rill-5', 'sump-run'],
 }
 
-const windowAt = (moment: string) => async (shown: Shown) => {
+const windowAt = (moment: string) => async (shown: Presentation) => {
   const [of, step] = elsewhere[moment] ?? [engine]
   const { build } = momentOf(of, moment, step)
   return { all: { ...(await benchAt(shown, build)), theme: theme(shown) } }
@@ -114,7 +114,7 @@ export const screenEntries: readonly Entry[] = [
     }),
   ),
   screen('People', 'Who works at this bench', PeoplePage, async (shown) => ({
-    all: { bench: await benchWith(shown, { people }), inHand: null },
+    all: { bench: await benchWith(shown, { people }), openBuild: null },
   })),
   screen('Who is at the bench', 'Chosen by a tap, a name or a badge', WhoDialog, async (shown) => ({
     all: { bench: await benchWith(shown, { people }), choosing: { who: null, problem: null } },
@@ -124,7 +124,7 @@ export const screenEntries: readonly Entry[] = [
   })),
   screen('Comparison', 'Two builds side by side', ComparePage, async (shown) => {
     const [one, other] = [await at(shown, 'run in mid pass'), await at(shown, 'run with a flag')]
-    return { all: { bench: one.bench, first: one.inHand, second: other.inHand } }
+    return { all: { bench: one.bench, first: one.openBuild, second: other.openBuild } }
   }),
   screen('Record', 'Backups, verification, doctor', RecordPage, async (shown) => ({
     all: { bench: await benchWith(shown) },

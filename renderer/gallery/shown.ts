@@ -2,7 +2,7 @@ import { readingDistances, type ReadingDistance, type View } from '../../core/la
 import type { Theme } from '../canvas/look.ts'
 
 /** What a stage shows, and how: all of it stands in the address, so that any picture can be come back to. */
-export interface Shown {
+export interface Presentation {
   /** Id of an entry; empty for none. */
   readonly entry: string
   readonly look: Theme
@@ -11,14 +11,14 @@ export interface Shown {
 }
 
 export const looks = ['light', 'dark', 'print'] as const satisfies readonly Theme[]
-export const sides = ['above', 'below'] as const satisfies readonly Shown['from'][]
+export const sides = ['above', 'below'] as const satisfies readonly Presentation['from'][]
 
-export function addressOf({ entry, look, distance, from }: Shown): string {
+export function addressOf({ entry, look, distance, from }: Presentation): string {
   return `#${new URLSearchParams({ entry, look, distance: String(distance), from })}`
 }
 
 /** What is not said, or said wrongly, is as one would first look at it. */
-export function shownAt(address: string): Shown {
+export function shownAt(address: string): Presentation {
   const said = new URLSearchParams(address.replace(/^#/, ''))
   return {
     entry: said.get('entry') ?? '',

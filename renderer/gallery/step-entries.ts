@@ -16,13 +16,13 @@ import RestartForm from '../steps/run/RestartForm.svelte'
 import WrenchLine from '../steps/run/WrenchLine.svelte'
 import WrenchView from '../steps/run/WrenchView.svelte'
 import { RunDesk, type PullTask } from '../steps/run/run-desk.svelte.ts'
-import { turnInHand } from '../steps/run/turn-in-hand.ts'
+import { nextTurn } from '../steps/run/next-turn.ts'
 import MeasurePart from '../steps/shells/MeasurePart.svelte'
 import ShellRow from '../steps/shells/ShellRow.svelte'
 import ThreadCheck from '../steps/shells/ThreadCheck.svelte'
 import { benchAt, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
-import type { Shown } from './shown.ts'
+import type { Presentation } from './shown.ts'
 
 const engine = 'skerry-3'
 const ofShells = entriesOf('Parts of choosing shells', 'panel')
@@ -33,37 +33,37 @@ const units = { torque: 'N·m', length: 'mm' } as const
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 
 /** The bearing that the moment is about: one that is not as it should be, else the second. */
-async function choosing(shown: Shown, name: string) {
+async function choosing(shown: Presentation, name: string) {
   const moment = momentOf(engine, name)
-  const { inHand } = await benchAt(shown, moment.build)
+  const { openBuild } = await benchAt(shown, moment.build)
   const step = moment.step as StepOf<'choose-shells'>
-  const fit = inHand.spec.fits.find(({ id }) => id === step.fit)!
-  const proposals = proposalsFor(inHand.spec, inHand.state, fit.id)
+  const fit = openBuild.spec.fits.find(({ id }) => id === step.fit)!
+  const proposals = proposalsFor(openBuild.spec, openBuild.state, fit.id)
   const proposal = proposals.find(({ within }) => within !== 'inside') ?? proposals[1]!
   const { position } = proposal
-  const { tray } = bearingsIn(inHand.state, fit.id)
+  const { tray } = bearingsIn(openBuild.state, fit.id)
   return {
-    row: { inHand, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
-    part: { inHand, step: step.id, fit, position, unit: 'mm' as const },
+    row: { openBuild, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
+    part: { openBuild, step: step.id, fit, position, unit: 'mm' as const },
   }
 }
 
 /** A run with its desk, as the panel has them. */
-async function running(shown: Shown, name: string, of?: string) {
+async function running(shown: Presentation, name: string, of?: string) {
   const moment = momentOf(engine, name, of)
-  const { bench, inHand } = await benchAt(shown, moment.build)
+  const { bench, openBuild } = await benchAt(shown, moment.build)
   const step = moment.step as StepOf<'run-procedure'>
   const desk = new RunDesk(
-    () => inHand,
+    () => openBuild,
     () => step.procedure,
     () => null,
     () => ({ putOff: [], putOffFlag: () => undefined }),
   )
-  const face = inHand.spec.case.faces.find(({ id }) => id === desk.procedure.face)!
+  const face = openBuild.spec.case.faces.find(({ id }) => id === desk.procedure.face)!
   const task = desk.task as PullTask
   const window = task.window?.kind === 'torque' ? task.window : null
-  const chosen = window && usableFor(bench.rack.inHand, window, today())
-  return { inHand, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
+  const chosen = window && usableFor(bench.rack.setups, window, today())
+  return { openBuild, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
 }
 
 export const stepEntries: readonly Entry[] = [
@@ -97,14 +97,14 @@ export const stepEntries: readonly Entry[] = [
     return { 'at the start': { desk: begun.desk, units }, 'in mid pass': { desk: mid.desk, units } }
   }),
   ofRun('Order in words', 'How the order goes and what is unusual about it', OrderWords, async (shown) => {
-    const { inHand, desk } = await running(shown, 'run at its start')
-    return { 'of the case joint': { spec: inHand.spec, procedure: desk.procedure } }
+    const { openBuild, desk } = await running(shown, 'run at its start')
+    return { 'of the case joint': { spec: openBuild.spec, procedure: desk.procedure } }
   }),
   ofRun('Order as a strip', 'What was pulled, what is next', OrderStrip, async (shown) => {
-    const { inHand, desk } = await running(shown, 'run in mid pass')
+    const { openBuild, desk } = await running(shown, 'run in mid pass')
     const next = nextPull(desk.procedure, desk.run)!
     const progress = runProgress(desk.procedure, desk.run)[next.pass]!
-    return { 'in mid pass': { spec: inHand.spec, progress, next } }
+    return { 'in mid pass': { spec: openBuild.spec, progress, next } }
   }),
   ofRun('Wrench, in a line', 'Which wrench and its setting', WrenchLine, async (shown) => {
     const { choice } = await running(shown, 'run in mid pass')
@@ -139,8 +139,8 @@ export const stepEntries: readonly Entry[] = [
     'Where the handle starts, where it ends, in how many swings',
     AngleGuide,
     async (shown) => {
-      const { inHand, step, face } = await running(shown, 'turn by an angle')
-      const turn = turnInHand(inHand.spec, inHand.state, step)!
+      const { openBuild, step, face } = await running(shown, 'turn by an angle')
+      const turn = nextTurn(openBuild.spec, openBuild.state, step)!
       const guide = (room: number | null) => {
         const { workedFrom, plane } = face
         const handle = new Handle(() => ({ view: { from: workedFrom, turn: 0 }, workedFrom, plane }))
@@ -151,22 +151,22 @@ export const stepEntries: readonly Entry[] = [
     },
   ),
   ofRun('Flag', 'A reading outside its limits asks for an answer', FlagForm, async (shown) => {
-    const { inHand, desk } = await running(shown, 'run with a flag')
-    return desk.task.kind === 'flag' ? { open: { inHand, desk, flag: desk.task.flag } } : {}
+    const { openBuild, desk } = await running(shown, 'run with a flag')
+    return desk.task.kind === 'flag' ? { open: { openBuild, desk, flag: desk.task.flag } } : {}
   }),
   ofRun('Replacing', 'What had too much and cannot be turned back', ReplaceForm, async (shown) => {
-    const { inHand, desk } = await running(shown, 'run with a flag', 'rods-on')
-    return desk.task.kind === 'replace' ? { tight: { inHand, desk, task: desk.task } } : {}
+    const { openBuild, desk } = await running(shown, 'run with a flag', 'rods-on')
+    return desk.task.kind === 'replace' ? { tight: { openBuild, desk, task: desk.task } } : {}
   }),
   ofRun('Beginning again', 'From which pass', RestartForm, async (shown) => ({
     'in mid pass': { desk: (await running(shown, 'run in mid pass')).desk },
   })),
   ofRun('Angle on paper', 'The turn on a bench card', AnglePicture, async (shown) => {
-    const { inHand, step } = await running(shown, 'turn by an angle')
-    return { 'a turn': { window: turnInHand(inHand.spec, inHand.state, step)!.window } }
+    const { openBuild, step } = await running(shown, 'turn by an angle')
+    return { 'a turn': { window: nextTurn(openBuild.spec, openBuild.state, step)!.window } }
   }),
   ofRun('Drawing on a bench card', 'The order on paper', CardDrawing, async (shown) => {
-    const { inHand, face, desk } = await running(shown, 'run in mid pass')
-    return { 'of the case joint': { spec: inHand.spec, face, procedure: desk.procedure } }
+    const { openBuild, face, desk } = await running(shown, 'run in mid pass')
+    return { 'of the case joint': { spec: openBuild.spec, face, procedure: desk.procedure } }
   }),
 ]

@@ -11,7 +11,7 @@ export function couldBeReading(sent: string): boolean {
   return reading.test(sent.trim())
 }
 
-export interface BadgeHearer {
+export interface BadgeListener {
   /** Whether a badge can mean anything now. While it cannot, no key is touched. */
   readonly knowsBadges: boolean
   /** Whether one was asked for: then a number is one too, wherever it is typed. */
@@ -27,8 +27,8 @@ type Field = HTMLInputElement | HTMLTextAreaElement
  * moment to see whether it stands alone, what went into a field is taken out again, and its Enter presses no button.
  * To be given every key press before anybody else.
  */
-export class BadgeEar {
-  readonly #hearer: BadgeHearer
+export class BadgeReader {
+  readonly #hearer: BadgeListener
   readonly #burst = new GaugeBurst()
   #last = -Infinity
   #hasLetter = false
@@ -37,7 +37,7 @@ export class BadgeEar {
   /** Set while a key by hand is sent on its way again. */
   #passing = false
 
-  constructor(hearer: BadgeHearer) {
+  constructor(hearer: BadgeListener) {
     this.#hearer = hearer
   }
 

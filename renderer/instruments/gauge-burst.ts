@@ -19,7 +19,7 @@ export class GaugeBurst {
     this.#last = at
   }
 
-  /** All that was sent, where an Enter at this time ends a burst, else null; either way the next character begins anew. */
+  /** All that was sent, where an Enter at this time ends a burst, else null; either way the next character begins again. */
   endedAt(at: number): string | null {
     const sent = this.isBurst && at - this.#last <= brokenOffAfterMs ? this.#typed : null
     this.forget()
@@ -42,7 +42,7 @@ export type KeyPress = Pick<
   'key' | 'timeStamp' | 'repeat' | 'ctrlKey' | 'altKey' | 'metaKey' | 'preventDefault' | 'stopPropagation'
 >
 
-export interface Heard {
+export interface BurstListener {
   /**
    * A burst, without its Enter. Its characters went to whatever had the focus: that is the whole of it. `sent` may lack
    * its beginning where the machine faltered between two characters.
@@ -58,10 +58,10 @@ export interface Heard {
  */
 export class GaugeKeys {
   readonly #burst = new GaugeBurst()
-  readonly #heard: Heard
+  readonly #heard: BurstListener
   #waiting: ReturnType<typeof setTimeout> | undefined
 
-  constructor(heard: Heard) {
+  constructor(heard: BurstListener) {
     this.#heard = heard
   }
 

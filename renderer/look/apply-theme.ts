@@ -2,7 +2,7 @@ import { readingFontSize, type Reader } from '../../core/layout/index.ts'
 import type { Theme } from './theme.svelte.ts'
 
 /** Gives the page the colours of a theme, and the sizes that its reader needs. */
-export function dressPage(theme: Theme, reader: Reader): void {
+export function applyTheme(theme: Theme, reader: Reader): void {
   const { dataset, style } = document.documentElement
   dataset['theme'] = theme
   style.setProperty('--mm', `${reader.pxPerMm}px`)

@@ -1,9 +1,9 @@
-import type { Answer, Client, Input, PersonLine, ToldProblem } from '../../core/contract/index.ts'
+import type { Answer, Client, Input, PersonLine, ProblemMessage } from '../../core/contract/index.ts'
 
 export type Who = Input<'people.enter'>['who']
 
 /** The bench at which the crew works: whose name entries are taken under. */
-export interface AtTheBench {
+export interface PresentPerson {
   readonly name: () => string
   readonly keep: (name: string) => Promise<unknown>
 }
@@ -11,13 +11,13 @@ export interface AtTheBench {
 /** What lies open for choosing who is at the bench: the list, or the list with a PIN to be typed or a fault to be told. */
 export interface Choosing {
   readonly who: Who | null
-  readonly problem: ToldProblem | null
+  readonly problem: ProblemMessage | null
 }
 
 /** The people of this bench as the host keeps them, and which of them is at it. */
 export class Crew {
   readonly #client: Client
-  readonly #bench: AtTheBench
+  readonly #bench: PresentPerson
   #list = $state.raw<readonly PersonLine[]>([])
   #choosing = $state.raw<Choosing | null>(null)
   /** Who asked for a badge; the last one gets it. */
@@ -26,7 +26,7 @@ export class Crew {
   /** Mechanics with a PIN: where there are some, the list is changed only with one of theirs. */
   readonly guards = $derived.by(() => this.#list.filter(({ role, hasPin }) => role === 'mechanic' && hasPin))
 
-  constructor(client: Client, bench: AtTheBench) {
+  constructor(client: Client, bench: PresentPerson) {
     this.#client = client
     this.#bench = bench
   }
@@ -54,16 +54,16 @@ export class Crew {
     return this.#list.find((person) => person.name === name.trim()) ?? null
   }
 
-  async load(): Promise<ToldProblem | null> {
+  async load(): Promise<ProblemMessage | null> {
     return this.#took(await this.#client.request('people.list', {}))
   }
-  async keep(written: Input<'people.keep'>): Promise<ToldProblem | null> {
+  async keep(written: Input<'people.keep'>): Promise<ProblemMessage | null> {
     const before = this.#list.find(({ id }) => id === written.id)
     const problem = this.#took(await this.#client.request('people.keep', written))
     if (!problem && before && before.name === this.name) await this.#bench.keep(written.name.trim())
     return problem
   }
-  async remove(written: Input<'people.remove'>): Promise<ToldProblem | null> {
+  async remove(written: Input<'people.remove'>): Promise<ProblemMessage | null> {
     return this.#took(await this.#client.request('people.remove', written))
   }
 
@@ -79,7 +79,7 @@ export class Crew {
     this.#took(await this.#client.request('people.leave', { person: id }))
   }
 
-  /** From now on entries carry this name; whoever was at the bench has left it. */
+  /** From now on entries carry this name; the person before has left the bench. */
   async takeBench(name: string) {
     const before = this.find(this.name)
     await this.#bench.keep(name.trim())
@@ -130,7 +130,7 @@ export class Crew {
     this.#choosing = { who: problem.path === 'pin' ? who : null, problem }
   }
 
-  #took(answer: Answer<'people.list'>): ToldProblem | null {
+  #took(answer: Answer<'people.list'>): ProblemMessage | null {
     if (!answer.ok) return answer.problem
     this.#list = answer.value
     return null

@@ -1,5 +1,5 @@
 import { mostComparedBytes } from '../../core/contract/index.ts'
-import type { Client, HeldAgainst, ToldProblem } from '../../core/contract/index.ts'
+import type { Client, HeldAgainst, ProblemMessage } from '../../core/contract/index.ts'
 import { problem, sentenceOf } from '../../core/problem/index.ts'
 
 /** Holds what somebody brings against the record, one thing at a time. */
@@ -7,7 +7,7 @@ export class CompareDesk {
   readonly #client: Client
   #comparing = $state(false)
   #lines = $state.raw<HeldAgainst['lines']>([])
-  #problem = $state.raw<ToldProblem | null>(null)
+  #problem = $state.raw<ProblemMessage | null>(null)
 
   constructor(client: Client) {
     this.#client = client

@@ -1,4 +1,4 @@
-import type { Answer, Client, ToldProblem, Verification } from '../../core/contract/index.ts'
+import type { Answer, Client, ProblemMessage, Verification } from '../../core/contract/index.ts'
 
 const askEveryMs = 500
 
@@ -6,7 +6,7 @@ const askEveryMs = 500
 export class VerificationDesk {
   readonly #client: Client
   #state = $state.raw<Verification>({ state: 'none' })
-  #problem = $state.raw<ToldProblem | null>(null)
+  #problem = $state.raw<ProblemMessage | null>(null)
   #clock: ReturnType<typeof setTimeout> | undefined
 
   constructor(client: Client) {

@@ -7,7 +7,7 @@ export type WindowLine = Pick<DoctorLine, 'state' | 'sentence'> & {
 }
 
 /** What the window sees of itself. */
-export interface Seen {
+export interface WindowState {
   /** The weights of the program's own type that are not loaded; null while they are being looked at. */
   readonly missingWeights: readonly string[] | null
   readonly widthPx: number
@@ -20,25 +20,25 @@ export interface Seen {
 }
 
 /** How the window stands, in words that can be read out over the phone. */
-export function windowLines(seen: Seen): readonly WindowLine[] {
+export function windowLines(seen: WindowState): readonly WindowLine[] {
   return [fontLine(seen), screenLine(seen), voiceLine]
 }
 
 export const ownFont = 'Atkinson Hyperlegible Next'
 export const ownWeights = ['400', '700'] as const
 
-function fontLine({ missingWeights }: Seen): WindowLine {
+function fontLine({ missingWeights }: WindowState): WindowLine {
   if (missingWeights === null) return { subject: 'fonts', state: 'look', sentence: 'Being looked at …' }
   if (missingWeights.length === 0)
     return { subject: 'fonts', state: 'good', sentence: `${ownFont} is loaded, plain and bold.` }
   return {
     subject: 'fonts',
     state: 'bad',
-    sentence: `${ownFont} is not loaded (${missingWeights.join(', ')}), so text and numbers may be cut off. Start the program anew; if that does not help, install it anew.`,
+    sentence: `${ownFont} is not loaded (${missingWeights.join(', ')}), so text and numbers may be cut off. Start the program again; if that does not help, install it again.`,
   }
 }
 
-function screenLine({ widthPx, heightPx, scale, reader, measured }: Seen): WindowLine {
+function screenLine({ widthPx, heightPx, scale, reader, measured }: WindowState): WindowLine {
   const size = `The window is ${widthPx} by ${heightPx} points at ${Math.round(scale * 100)} % scale.`
   const read = `It is read from ${reader.distance} m, with ${reader.pxPerMm.toFixed(2)} points to a millimetre`
   return measured

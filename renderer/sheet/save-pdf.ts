@@ -1,4 +1,4 @@
-import type { Client, ToldProblem } from '../../core/contract/index.ts'
+import type { Client, ProblemMessage } from '../../core/contract/index.ts'
 import type { Paper } from './page-form.ts'
 
 /**
@@ -9,7 +9,7 @@ export async function savePdf(
   client: Client,
   print: () => void,
   page: { readonly paper: Paper; readonly fileName: string },
-): Promise<ToldProblem | null> {
+): Promise<ProblemMessage | null> {
   const answer = await client.request('sheet.pdf', page)
   if (answer.ok) return null
   if (answer.problem.code !== 'pdf-by-browser') return answer.problem

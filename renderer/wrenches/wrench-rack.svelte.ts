@@ -1,5 +1,5 @@
-import type { Client, ToldProblem, WrittenWrench } from '../../core/contract/index.ts'
-import { wrench, type InHand, type Wrench } from '../../core/tightening/index.ts'
+import type { Client, ProblemMessage, WrittenWrench } from '../../core/contract/index.ts'
+import { wrench, type WrenchSetup, type Wrench } from '../../core/tightening/index.ts'
 
 /** The shop's wrenches as the host keeps them. */
 export class WrenchRack {
@@ -13,7 +13,7 @@ export class WrenchRack {
     }),
   )
   /** Each wrench bare, and with each of its adapters. */
-  readonly inHand: readonly InHand[] = $derived.by(() =>
+  readonly setups: readonly WrenchSetup[] = $derived.by(() =>
     this.wrenches.flatMap((each) => [null, ...each.adapters].map((adapter) => ({ wrench: each, adapter }))),
   )
 
@@ -25,7 +25,7 @@ export class WrenchRack {
     return this.#written
   }
 
-  async load(): Promise<ToldProblem | null> {
+  async load(): Promise<ProblemMessage | null> {
     const answer = await this.#client.request('wrenches.list', {})
     if (!answer.ok) return answer.problem
     this.#written = answer.value
@@ -33,7 +33,7 @@ export class WrenchRack {
   }
 
   /** One wrench added, or in the place of the one with its id; why not, where it cannot be. */
-  keep(written: WrittenWrench): Promise<ToldProblem | null> {
+  keep(written: WrittenWrench): Promise<ProblemMessage | null> {
     const known = this.#written.some(({ id }) => id === written.id)
     return this.#keepAll(
       known
@@ -42,11 +42,11 @@ export class WrenchRack {
     )
   }
 
-  remove(id: string): Promise<ToldProblem | null> {
+  remove(id: string): Promise<ProblemMessage | null> {
     return this.#keepAll(this.#written.filter((each) => each.id !== id))
   }
 
-  async #keepAll(wrenches: readonly WrittenWrench[]): Promise<ToldProblem | null> {
+  async #keepAll(wrenches: readonly WrittenWrench[]): Promise<ProblemMessage | null> {
     const answer = await this.#client.request('wrenches.keep', { wrenches: [...wrenches] })
     if (!answer.ok) return answer.problem
     this.#written = answer.value

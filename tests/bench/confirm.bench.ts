@@ -10,7 +10,7 @@ import { connect } from '../../electron/store/sqlite.ts'
 import { answersOn } from '../electron/answers.ts'
 import type { Measure } from './measure.ts'
 import { Worker } from './worker.ts'
-import type { InHand } from './worker.ts'
+import type { OpenBuild } from './worker.ts'
 
 const pulls = 600
 
@@ -28,12 +28,12 @@ async function confirmAgainstInsert(store: Store, folder: string) {
   const worker = new Worker(answer)
   const confirming: number[] = []
   const inserting: number[] = []
-  const confirm = async (build: InHand, pull: BuildCommand): Promise<void> => {
+  const confirm = async (build: OpenBuild, pull: BuildCommand): Promise<void> => {
     const start = performance.now()
     await worker.act(build, pull)
     confirming.push(performance.now() - start)
   }
-  const insertLike = (build: InHand): void => {
+  const insertLike = (build: OpenBuild): void => {
     const row = store.entries(build.id).at(-1)
     const start = performance.now()
     insert.run('bare', inserting.length + 1, row?.body, row?.sha256)

@@ -1,7 +1,7 @@
 import * as mathjs from 'mathjs'
 import { clampMap, type Flange, type FlangePull } from '../../core/joint/index.ts'
 import { newtons } from '../../core/quantity/index.ts'
-import { reckonedAfresh, type Solver } from '../core/joint/cross-talk/afresh.ts'
+import { solvedAfresh, type Solver } from '../core/joint/cross-talk/afresh.ts'
 import type { Measure } from './measure.ts'
 
 const nodes = 1000
@@ -80,7 +80,7 @@ const sparse: Solver = (size, entries, forces) => {
 }
 
 /**
- * So many pulls are reckoned afresh, and the time for all of them is taken from that: all would take minutes.
+ * So many pulls are solved afresh, and the time for all of them is taken from that: all would take minutes.
  */
 const sampled = 6
 
@@ -103,7 +103,7 @@ export const measures: readonly Measure[] = [
       const runs = [1, 2, 3].map(() => timed(() => clampMap(model, pulls)))
       // Only the solutions are counted, not the matrices: a general solver would be given those.
       const solutions: number[] = []
-      const theirs = reckonedAfresh(model, pulls.slice(0, sampled), (...system) => {
+      const theirs = solvedAfresh(model, pulls.slice(0, sampled), (...system) => {
         const { value, ms } = timed(() => sparse(...system))
         solutions.push(ms)
         return value

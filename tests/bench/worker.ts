@@ -4,8 +4,8 @@ import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import type { Answering } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 
-/** A build in hand: what the window would hold of it. */
-export interface InHand {
+/** An open build: what the window would hold of it. */
+export interface OpenBuild {
   readonly id: string
   readonly spec: EngineSpec
   state: BuildState
@@ -14,14 +14,14 @@ export interface InHand {
 /** Works a build on, over as many builds as are needed, and stops before each pull. */
 export class Worker {
   readonly #answer: Answering
-  #build: InHand | null = null
+  #build: OpenBuild | null = null
 
   constructor(answer: Answering) {
     this.#answer = answer
   }
 
   /** Does everything up to the next pull, and gives that. */
-  async untilPull(): Promise<{ build: InHand; pull: BuildCommand }> {
+  async untilPull(): Promise<{ build: OpenBuild; pull: BuildCommand }> {
     for (;;) {
       this.#build ??= await this.#begin()
       const command = nextCommand(this.#build.spec, this.#build.state)
@@ -31,14 +31,14 @@ export class Worker {
     }
   }
 
-  async act(build: InHand, command: BuildCommand): Promise<void> {
+  async act(build: OpenBuild, command: BuildCommand): Promise<void> {
     const input = { build: build.id, after: build.state.seq, person: 'Ana Ruiz', command }
     const answer = await this.#answer('builds.act', input)
     if (!answer.ok) throw new Error(answer.problem.sentence)
     build.state = (answer.value as Output<'builds.act'>).events.reduce(evolve, build.state)
   }
 
-  async #begin(): Promise<InHand> {
+  async #begin(): Promise<OpenBuild> {
     const input = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
     const answer = await this.#answer('builds.start', input)
     if (!answer.ok) throw new Error(answer.problem.sentence)

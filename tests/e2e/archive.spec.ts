@@ -66,16 +66,16 @@ test('a build from elsewhere is dropped on the archive: once, again, longer, and
   await page.getByRole('button', { name: 'Archive', exact: true }).click()
   const outcome = page.locator('.outcome')
   await drop(bench, first)
-  await expect(outcome).toContainText(/Taken in as \d{4}-001 “Ferry, port engine”: 1 entry/)
+  await expect(outcome).toContainText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)
   await drop(bench, first)
   await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
   await drop(bench, longer)
-  await expect(outcome).toContainText('went on elsewhere: 3 more entries are here now, 4 in all.')
+  await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
   await drop(bench, forkOf)
   await expect(outcome).toContainText('went two ways: from entry 2 on')
   const sides = outcome.getByRole('row')
   await expect(sides.nth(1)).toContainText('marks noted')
-  await expect(sides.nth(2)).toContainText('build said not to count')
+  await expect(sides.nth(2)).toContainText('build voided')
   await expect(sides.nth(2)).toContainText('I. Brandvold')
   await expect(lines(bench)).toHaveCount(1)
 
@@ -84,7 +84,7 @@ test('a build from elsewhere is dropped on the archive: once, again, longer, and
   await expect(page.getByText(/^4 · /)).toBeVisible()
 })
 
-test('files that are no whole export are refused in a sentence, and nothing is taken in', async ({
+test('files that are no whole export are refused in a sentence, and nothing is imported', async ({
   bench,
   elsewhere,
 }) => {
@@ -99,14 +99,14 @@ test('files that are no whole export are refused in a sentence, and nothing is t
   ] as const) {
     await drop(bench, what)
     await expect(said).toContainText(sentence)
-    await expect(said).toContainText('Nothing was taken in')
+    await expect(said).toContainText('Nothing was imported')
   }
   await expect(lines(bench)).toHaveCount(0)
   await drop(bench, text, 'renamed by hand.txt')
-  await expect(page.locator('.outcome')).toContainText('Taken in as')
+  await expect(page.locator('.outcome')).toContainText('Imported as')
 })
 
-test('a build with an entry of a newer program is taken in, and opens to be read', async ({
+test('a build with an entry of a newer program is imported, and opens to be read', async ({
   bench,
   elsewhere,
 }) => {
@@ -123,7 +123,7 @@ test('a build with an entry of a newer program is taken in, and opens to be read
   await expect(page.locator('.confirm button')).toBeDisabled()
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
   await expect(page.getByRole('alert')).toContainText('made by a newer Bedplate')
-  await expect(page.getByRole('button', { name: 'Say that it does not count' })).toHaveCount(0)
+  await expect(page.getByRole('button', { name: 'Void this build' })).toHaveCount(0)
 })
 
 test('the archive is paged and searched by engine, serial number, person, day, part and flag', async ({
@@ -210,7 +210,7 @@ test('two builds of one engine are compared; back from a build the archive is as
   await expect(page.getByRole('button', { name: 'Ferry, port' })).toBeFocused()
 })
 
-test('a finished build is verified, amended, printed, and said not to count', async ({ bench }) => {
+test('a finished build is verified, amended, printed, and made void', async ({ bench }) => {
   const { page } = bench
   await archiveAfter(bench, async (here) => {
     await here.goOn(await here.start('skerry-3', 'Ferry, port', 'F-201', 'Ana Ruiz'))
@@ -232,20 +232,20 @@ test('a finished build is verified, amended, printed, and said not to count', as
   await expect(page.getByText(`head code ${code}`)).toBeVisible()
   await expect(page.getByRole('button', { name: 'Verify this build' })).toBeVisible()
   await page.getByRole('button', { name: 'Amend this build' }).click()
-  await page.getByLabel('What is to be added to this build?').fill('Sump plug sealed anew on 3 May')
+  await page.getByLabel('What is to be added to this build?').fill('Sump plug sealed again on 3 May')
   await page.getByRole('button', { name: 'Next: why' }).click()
   await page.getByLabel('Why is it added now?').fill('It wept at the first start')
   await page.getByRole('button', { name: 'Add it' }).click()
-  await expect(page.getByText('Sump plug sealed anew on 3 May').first()).toBeVisible()
+  await expect(page.getByText('Sump plug sealed again on 3 May').first()).toBeVisible()
   const amended = (await pagesOf(await bench.pdf())).join(' ')
-  expect(amended).toContain('Sump plug sealed anew on 3 May')
+  expect(amended).toContain('Sump plug sealed again on 3 May')
   expect(amended).toContain('It wept at the first start')
   expect(amended).not.toContain('Verify this build')
 
-  await page.getByRole('button', { name: 'Say that it does not count' }).click()
-  await page.getByLabel('Why does this build not count?').fill('Trial assembly')
-  await page.getByRole('button', { name: 'It does not count' }).click()
-  await expect(page.getByText('DOES NOT COUNT: Trial assembly')).toBeVisible()
+  await page.getByRole('button', { name: 'Void this build' }).click()
+  await page.getByLabel('Why is this build void?').fill('Trial assembly')
+  await page.getByRole('button', { name: 'Void the build' }).click()
+  await expect(page.getByText('VOID: Trial assembly')).toBeVisible()
   const voided = (await pagesOf(await bench.pdf())).join(' ')
-  expect(voided).toContain('DOES NOT COUNT: Trial assembly')
+  expect(voided).toContain('VOID: Trial assembly')
 })

@@ -17,7 +17,7 @@ const test = bench.extend({
   },
 })
 
-test('an engine with several faults of one kind is told of, and the others can be built', async ({
+test('an engine with several faults of one kind is reported, and the others can be built', async ({
   bench,
 }) => {
   const engine = (name: RegExp) => bench.page.getByRole('button', { name })

@@ -31,7 +31,7 @@ async function zoomed(page: Page): Promise<number> {
 }
 
 async function letGoOf(page: Page) {
-  await page.getByRole('button', { name: /^(Leave it|Back to what is next)$/ }).click()
+  await page.getByRole('button', { name: /^(Cancel|Back to what is next)$/ }).click()
 }
 
 test('with the mouse: the wheel comes nearer to where it points, a drag moves the sheet, a tap takes what is there', async ({

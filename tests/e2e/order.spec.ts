@@ -72,7 +72,7 @@ test('fasteners tapped one after another make an order; it is run, recorded and 
   await expect(page.getByRole('main')).toContainText('The maker’s order: 1, 2, 3, 4, 5, 6, 7, 8, 9, 10.')
 })
 
-test('by keys alone: numbers typed, a slip told of, a pattern taken, and the sheet says so', async ({
+test('by keys alone: numbers typed, a slip reported, a pattern taken, and the sheet says so', async ({
   bench,
 }) => {
   const { page } = bench
@@ -115,7 +115,7 @@ test('the maker’s order is kept when the own one is left', async ({ bench }) =
   const mechanic = await atTheStart(page, 'pointer')
   await page.getByRole('button', { name: 'Own order' }).click()
   await page.getByRole('button', { name: 'Spiral' }).click()
-  await page.getByRole('button', { name: 'Leave it' }).click()
+  await page.getByRole('button', { name: 'Cancel' }).click()
   await page.getByRole('button', { name: 'Bench card' }).click()
   await expect(page.getByRole('main')).not.toContainText('Own order')
   await page.getByRole('button', { name: '← Back' }).click()

@@ -100,7 +100,7 @@ test('a badge that types changes who is at the bench, and means nothing else', a
   await mechanic.startBuild(/Skerry 3/, 'Ferry', 'A guest')
   const before = await mechanic.entries()
 
-  // Into a field that takes marks, and with nothing in hand, where F would flip the drawing.
+  // Into a field that takes marks, and with no open step, where F would flip the drawing.
   await page.getByLabel('As stamped, in order from the nose').fill('1 2')
   await presents(page, 'FR-0417')
   await expect(atTheBench(page)).toHaveText('Bo Lind')

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 
-test('a damaged record is told of, and a backup put in its place; the damaged file is kept', async ({
+test('a damaged record is reported, and a backup put in its place; the damaged file is kept', async ({
   bench,
 }) => {
   const { page } = bench
@@ -33,7 +33,7 @@ test('a damaged record is told of, and a backup put in its place; the damaged fi
   expect(await readFile(join(bench.dataFolder, kept), 'utf8')).toBe('not a record at all')
 })
 
-test('an export is taken in again harmlessly, and refused when it was cut or added to', async ({ bench }) => {
+test('an export is imported again harmlessly, and refused when it was cut or added to', async ({ bench }) => {
   const { page } = bench
   await new Mechanic(page, 'pointer').startBuild(/Skerry 3/, 'Ferry auxiliary', 'R. Halloran')
   await page.getByRole('button', { name: '← All builds' }).click()
@@ -56,7 +56,7 @@ test('an export is taken in again harmlessly, and refused when it was cut or add
     Buffer.concat([Buffer.from('\uFEFF'), exported]),
   ]) {
     await take(altered)
-    await expect(page.getByRole('alert')).toContainText('Nothing was taken in')
+    await expect(page.getByRole('alert')).toContainText('Nothing was imported')
   }
 
   await page.getByLabel('Words').fill('nobody')
@@ -67,9 +67,9 @@ test('a build that does not count says so on its sheet, with the reason', async 
   const { page } = bench
   await new Mechanic(page, 'pointer').startBuild(/Skerry 3/, 'Ferry auxiliary', 'R. Halloran')
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-  await page.getByRole('button', { name: 'Say that it does not count' }).click()
-  await page.getByLabel('Why does this build not count?').fill('Started on the wrong case')
-  await page.getByRole('button', { name: 'It does not count' }).click()
-  await expect(page.getByText('DOES NOT COUNT: Started on the wrong case')).toBeVisible()
+  await page.getByRole('button', { name: 'Void this build' }).click()
+  await page.getByLabel('Why is this build void?').fill('Started on the wrong case')
+  await page.getByRole('button', { name: 'Void the build' }).click()
+  await expect(page.getByText('VOID: Started on the wrong case')).toBeVisible()
   await expect(page.getByRole('img', { name: /^QR code: Bedplate .* 2 [0-9a-f]{16}$/ })).toBeVisible()
 })

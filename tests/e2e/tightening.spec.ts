@@ -172,7 +172,7 @@ test('a wrench that does not read that low is refused, and replaced by one that 
   await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
   await addWrench('Back to front', '300', '60')
   await expect(page.getByRole('alert')).toContainText('300')
-  await page.getByRole('button', { name: 'Leave it' }).click()
+  await page.getByRole('button', { name: 'Cancel' }).click()
   await addWrench('Long one', '60', '300')
   await page.getByRole('button', { name: '← Back' }).click()
 

@@ -1,6 +1,6 @@
 import type { MarkedPart } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { cutIntoSigns } from './split-marks.ts'
+import { splitMarks } from './split-marks.ts'
 
 /** Marks in the order of a fit's positions; null where a mark is worn away. */
 export type Marks = readonly (string | null)[]
@@ -25,8 +25,8 @@ export function readMarks(typed: string, part: MarkedPart, positions: readonly s
     [worn, null],
     ...known.map((mark) => [fold(mark), mark] as const),
   ])
-  const signs = [...markOf.keys()]
-  const dashParts = !signs.some((sign) => dash.test(sign))
+  const folded = [...markOf.keys()]
+  const dashParts = !folded.some((mark) => dash.test(mark))
 
   const marks: (string | null)[] = []
   for (const chunk of typed.split(/[\s,;]+/).filter((each) => each !== '')) {
@@ -36,9 +36,9 @@ export function readMarks(typed: string, part: MarkedPart, positions: readonly s
     }
     const runs = dashParts ? chunk.split(dash).filter((each) => each !== '') : [chunk]
     for (const run of runs) {
-      const read = cutIntoSigns(fold(run), signs)
+      const read = splitMarks(fold(run), folded)
       if (read.ambiguous) return refused('marks-ambiguous', { part: part.name, typed: run })
-      marks.push(...read.signs.map((sign) => markOf.get(sign) ?? null))
+      marks.push(...read.marks.map((mark) => markOf.get(mark) ?? null))
       if (read.read === run.length) continue
       const position = positions[marks.length] ?? part.name
       return refused('mark-unknown', { position, part: part.name, mark: unknownAt(run, read.read), known })

@@ -12,19 +12,19 @@ export interface Pair {
 }
 
 /** A clearance and how it lies to the fit's limits. */
-export interface Judged {
+export interface JudgedClearance {
   readonly clearance: Clearance
   readonly within: Verdict
 }
 
 /** A pair that could be fitted, with what the clearance would be; null where the spec gives no sizes. */
 export interface Candidate extends Pair {
-  readonly judged: Judged | null
+  readonly judged: JudgedClearance | null
 }
 
 /** A pair of which the clearance is known. */
-export interface Chosen extends Pair {
-  readonly judged: Judged
+export interface ChosenPair extends Pair {
+  readonly judged: JudgedClearance
 }
 
 /** Housing bore and journal of one bearing, as bands of marks or as readings give them. */
@@ -59,7 +59,12 @@ export function thickerHalves(fit: Fit): readonly [Half, ...Half[]] {
  *
  * Refuses `grade-unknown`, `wall-unknown`.
  */
-export function judgePair(fit: Fit, place: string, { upper, lower }: Pair, sizes: Sizes): Outcome<Judged> {
+export function judgePair(
+  fit: Fit,
+  place: string,
+  { upper, lower }: Pair,
+  sizes: Sizes,
+): Outcome<JudgedClearance> {
   const upperWall = wallOf(fit, place, upper)
   if (!upperWall.ok) return upperWall
   const lowerWall = wallOf(fit, place, lower)
@@ -79,7 +84,7 @@ export function candidateOf(fit: Fit, place: string, pair: Pair, sizes: Sizes | 
  * equally near, one grade goes before a mixture, then the looser, because a tight bearing seizes where a loose one loses
  * pressure. Null when none has a clearance.
  */
-export function nearestToTarget(fit: Fit, candidates: readonly Candidate[]): Chosen | null {
+export function nearestToTarget(fit: Fit, candidates: readonly Candidate[]): ChosenPair | null {
   const twiceTarget = 2 * targetOf(fit)
   const known = candidates.flatMap(({ upper, lower, judged }) => {
     if (judged === null) return []

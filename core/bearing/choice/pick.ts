@@ -2,7 +2,14 @@ import type { Fit } from '../../engine/index.ts'
 import type { Outcome } from '../../problem/index.ts'
 import { chartPair } from './chart.ts'
 import { knownMarks, sizesOf } from './marked.ts'
-import { allowedPairs, candidateOf, judgePair, type Candidate, type Judged, type Sizes } from './pairs.ts'
+import {
+  allowedPairs,
+  candidateOf,
+  judgePair,
+  type Candidate,
+  type JudgedClearance,
+  type Sizes,
+} from './pairs.ts'
 
 /**
  * The pairs that a person may fit at a position: all that the mixing rule allows, from the thinnest to the thickest, and
@@ -40,7 +47,7 @@ export function clearanceWith(
   journal: string | null,
   upper: string,
   lower: string,
-): Outcome<Judged> {
+): Outcome<JudgedClearance> {
   const marks = knownMarks(fit, fit.name, housing, journal)
   if (!marks.ok) return marks
   const sizes = sizesOf(fit, fit.name, marks.value)

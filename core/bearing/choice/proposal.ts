@@ -2,7 +2,7 @@ import type { Fit } from '../../engine/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
 import { rangeText, type Clearance } from '../clearance.ts'
 import type { Verdict } from '../limits.ts'
-import { nearestToTarget, type Chosen, type Judged, type Pair, type Sizes } from './pairs.ts'
+import { nearestToTarget, type ChosenPair, type JudgedClearance, type Pair, type Sizes } from './pairs.ts'
 import { candidatesBetween } from './pick.ts'
 
 /** One half's shell as proposed: its grade, what decided, and why in a sentence. */
@@ -30,7 +30,7 @@ export function withShells<By extends string>(
   { upper, lower }: Pair,
   by: By,
   reason: string,
-  judged: Judged | null,
+  judged: JudgedClearance | null,
 ): Proposal<By> {
   const rule = upper === lower ? '' : ` The halves differ: ${upper} goes above and ${lower} below.`
   const half = (grade: string) => ({ grade, by, reason: reason + rule })
@@ -65,7 +65,7 @@ export function nearestInside(
   fit: Fit,
   place: string,
   sizes: Sizes,
-): Outcome<Chosen & { readonly of: number }> {
+): Outcome<ChosenPair & { readonly of: number }> {
   const candidates = candidatesBetween(fit, place, sizes)
   const inside = candidates.filter(({ judged }) => judged?.within === 'inside')
   const chosen = nearestToTarget(fit, inside)

@@ -1,34 +1,34 @@
-/** A run of signs that were written without a blank between them. */
-export interface Cut {
-  readonly signs: readonly string[]
-  /** How much of the run was read; less than its length where no sign begins. */
+/** A run of marks that were written without a blank between them. */
+export interface MarkSplit {
+  readonly marks: readonly string[]
+  /** How much of the run was read; less than its length where no mark begins. */
   readonly read: number
-  /** Whether the run falls into as many signs in another way too: `111` is `11 1` and `1 11`. */
+  /** Whether the run falls into as many marks in another way too: `111` is `11 1` and `1 11`. */
   readonly ambiguous: boolean
 }
 
-/** Cuts a run into the longest signs from its beginning. */
-export function cutIntoSigns(run: string, known: readonly string[]): Cut {
+/** Cuts a run into the longest marks from its beginning. */
+export function splitMarks(run: string, known: readonly string[]): MarkSplit {
   const longestFirst = [...known].sort((a, b) => b.length - a.length)
-  const signs: string[] = []
+  const marks: string[] = []
   let at = 0
   for (;;) {
-    const sign = longestFirst.find((each) => run.startsWith(each, at))
-    if (sign === undefined) break
-    signs.push(sign)
-    at += sign.length
+    const mark = longestFirst.find((each) => run.startsWith(each, at))
+    if (mark === undefined) break
+    marks.push(mark)
+    at += mark.length
   }
-  return { signs, read: at, ambiguous: at === run.length && waysToCut(run, known, signs.length) > 1 }
+  return { marks, read: at, ambiguous: at === run.length && splits(run, known, marks.length) > 1 }
 }
 
-/** In how many ways the run falls into exactly `count` signs. */
-function waysToCut(run: string, signs: readonly string[], count: number): number {
+/** In how many ways the run falls into exactly `count` marks. */
+function splits(run: string, marks: readonly string[], count: number): number {
   let waysTo = new Map([[0, 1]])
   for (let taken = 0; taken < count; taken++) {
     const next = new Map<number, number>()
     for (const [at, ways] of waysTo)
-      for (const sign of signs)
-        if (run.startsWith(sign, at)) next.set(at + sign.length, (next.get(at + sign.length) ?? 0) + ways)
+      for (const mark of marks)
+        if (run.startsWith(mark, at)) next.set(at + mark.length, (next.get(at + mark.length) ?? 0) + ways)
     waysTo = next
   }
   return waysTo.get(run.length) ?? 0

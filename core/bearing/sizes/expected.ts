@@ -11,14 +11,19 @@ const shareOfWall = 0.25
  * where the spec has no bands for that part.
  */
 export function expectedSize(fit: Fit, what: 'bore' | 'journal' | 'wall'): Range | null {
-  const deepest = Math.max(0, ...fit.undersizes.map(({ undersize }) => undersize))
+  const deepestUndersize = Math.max(0, ...fit.undersizes.map(({ undersize }) => undersize))
   switch (what) {
     case 'bore':
       return around(hull(fit.housing.marks.map(({ band }) => band)), 0, 0, shareOfDiameter)
     case 'journal':
-      return around(hull(fit.journal.marks.map(({ band }) => band)), deepest, 0, shareOfDiameter)
+      return around(hull(fit.journal.marks.map(({ band }) => band)), deepestUndersize, 0, shareOfDiameter)
     case 'wall':
-      return around(hull(fit.grades.map(({ wall }) => wall)), 0, half(nanometres(deepest)), shareOfWall)
+      return around(
+        hull(fit.grades.map(({ wall }) => wall)),
+        0,
+        half(nanometres(deepestUndersize)),
+        shareOfWall,
+      )
     default:
       return what satisfies never
   }

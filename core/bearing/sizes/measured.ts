@@ -1,5 +1,5 @@
 import { nanometres, type Length } from '../../quantity/index.ts'
-import { atReference, type WarmBody } from './thermal.ts'
+import { atReference, type PartAtTemperature } from './thermal.ts'
 
 /** Readings of one bore or journal: planes along the axis, in each the same directions across it. */
 export type Grid = readonly (readonly Length[])[]
@@ -29,7 +29,7 @@ export interface Suspect {
  * Brings every reading to 20 °C with the part's own expansion, then compares them. Throws a RangeError unless there is at
  * least one plane and every plane has the same number of directions, at least one.
  */
-export function measure(grid: Grid, part: WarmBody, gauge?: WarmBody): Measured {
+export function measure(grid: Grid, part: PartAtTemperature, gauge?: PartAtTemperature): Measured {
   const directions = grid[0]?.length ?? 0
   if (directions === 0 || grid.some((plane) => plane.length !== directions))
     throw new RangeError('every plane needs a reading in every direction')

@@ -13,12 +13,12 @@ import type { Range } from '../clearance.ts'
 export const reference = celsius(20)
 
 /** A thing that grows with warmth: linear expansion in 10⁻⁶ per kelvin, and how warm it is. */
-export interface WarmBody {
+export interface PartAtTemperature {
   readonly expansion: number
   readonly temperature: Temperature
 }
 
-/** Parts and gauges are measured from −10 to +50 °C, both included; oil is reckoned with from −40 to +200 °C. */
+/** Parts and gauges are measured from −10 to +50 °C, both included; oil is taken to be from −40 to +200 °C. */
 const sensible = {
   measuring: { least: celsius(-10), most: celsius(50) },
   oil: { least: celsius(-40), most: celsius(200) },
@@ -44,12 +44,12 @@ export function sensibleTemperature(
  *
  * Refuses `temperature-not-sensible`, `expansion-unknown`.
  */
-export function bodyOf(
+export function partAtTemperature(
   fit: Fit,
   place: string,
   part: 'housing' | 'journal' | 'shell',
   temperature: Temperature,
-): Outcome<WarmBody> {
+): Outcome<PartAtTemperature> {
   const sensible = sensibleTemperature(temperature, 'measuring')
   if (!sensible.ok) return sensible
   if (fit.warm !== undefined) return done({ expansion: fit.warm[`${part}Expansion`], temperature })
@@ -62,20 +62,20 @@ export function bodyOf(
  * The size at 20 °C of a part that was measured warm or cold: L₂₀ = L·(1 + α_gauge·ΔT_gauge) / (1 + α_part·ΔT_part).
  * A gauge that is not given reads true at its own temperature. Rounded to the nanometre.
  */
-export function atReference(read: Length, part: WarmBody, gauge?: WarmBody): Length {
+export function atReference(read: Length, part: PartAtTemperature, gauge?: PartAtTemperature): Length {
   return nanometres(Math.round((read * (gauge === undefined ? 1 : growth(gauge))) / growth(part)))
 }
 
 /** A size that is known at 20 °C, at the body's temperature. Rounded to the nanometre. */
-export function warmed(size: Length, body: WarmBody): Length {
+export function atTemperature(size: Length, body: PartAtTemperature): Length {
   return nanometres(Math.round(size * growth(body)))
 }
 
-/** As `warmed`, for both ends. */
-export function warmedRange({ least, most }: Range, body: WarmBody): Range {
-  return { least: warmed(least, body), most: warmed(most, body) }
+/** As `atTemperature`, for both ends. */
+export function rangeAtTemperature({ least, most }: Range, body: PartAtTemperature): Range {
+  return { least: atTemperature(least, body), most: atTemperature(most, body) }
 }
 
-function growth({ expansion, temperature }: WarmBody): number {
+function growth({ expansion, temperature }: PartAtTemperature): number {
   return 1 + expansion * 1e-6 * (temperature - reference)
 }

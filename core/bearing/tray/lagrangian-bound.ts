@@ -1,10 +1,10 @@
 import type { AssignmentProblem, Option } from './assignment-problem.ts'
 
-/** What a piece is reckoned at, by kind: from the tray, and from the tray or ordered, whichever is cheaper. */
+/** What a piece is priced at, by kind: from the tray, and from the tray or ordered, whichever is cheaper. */
 export interface Prices {
   readonly inTray: readonly number[]
   readonly either: readonly number[]
-  /** What one more ordered piece is reckoned at, beyond its cost, because no more than so many may be ordered. */
+  /** What one more ordered piece is priced at, beyond its cost, because no more than so many may be ordered. */
   readonly ordered: number
 }
 

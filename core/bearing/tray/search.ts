@@ -20,7 +20,7 @@ export function wantsOf({ places, pieces }: Pick<AssignmentProblem, 'places' | '
 }
 
 /** So many options of one place are followed at most, the cheapest at the given prices: more than one engine's tray gives. */
-const widest = 1000
+const mostOptions = 1000
 
 /**
  * Branch and bound: place after place, most promising option first. What is still to come costs at least each later place's
@@ -72,7 +72,7 @@ export function search(
     const unsold = worthOfLeft(place + 1)
     for (const option of priced[place]!) {
       if (hopeless(bound + option.price - cheapest[place]!)) break
-      if (onward.length === widest) {
+      if (onward.length === mostOptions) {
         cutOff = true
         break
       }

@@ -3,7 +3,7 @@ import { done, problem, type Outcome, type Problem } from '../../problem/index.t
 import { oilClearance, type Range } from '../clearance.ts'
 import { fewestOrdersThenNearest } from './fewest-orders.ts'
 import { againstLimits } from '../limits.ts'
-import type { Half, Judged } from '../choice/pairs.ts'
+import type { Half, JudgedClearance } from '../choice/pairs.ts'
 import { nearestInside } from '../choice/proposal.ts'
 import { kindsOf, ofSize, type ShellKind, type Tray } from './tray.ts'
 import { mayGoInto, optionFinder, type OpenBearing, type ShellOption } from './options.ts'
@@ -22,7 +22,7 @@ export interface FilledBearing {
   readonly position: string
   readonly upper: AssignedShell
   readonly lower: AssignedShell
-  readonly judged: Judged
+  readonly judged: JudgedClearance
 }
 
 export interface ShellAssignment {

@@ -39,7 +39,7 @@ export interface ShellKind {
 
 /**
  * The kinds of a tray, and of every grade of these undersizes what could be ordered beside it. A line without a measured
- * wall whose grade has no band is none of them: no clearance can be told of it.
+ * wall whose grade has no band is none of them: its clearance is not known.
  *
  * Refuses `grade-unknown`, `undersize-unknown`, `count-not-whole`, `size-not-above-zero`, `labels-alike`.
  */

@@ -18,6 +18,6 @@ export function amendBuild(state: BuildState, command: CommandOf<'amend-build'>)
 }
 
 export function voidBuild(command: CommandOf<'void-build'>): Events {
-  const reason = readReason(command.reason, 'why the build does not count')
+  const reason = readReason(command.reason, 'why the build is void')
   return reason.ok ? done([{ type: 'build-voided', version: 1, reason: reason.value }]) : reason
 }

@@ -69,7 +69,7 @@ export function layBead(spec: EngineSpec, state: BuildState, command: CommandOf<
 }
 
 /**
- * For sealant that has skinned over, or went where it must not: the joint is wiped and the bead laid anew.
+ * For sealant that has skinned over, or went where it must not: the joint is wiped and the bead laid again.
  */
 export function wipeOffBead(
   spec: EngineSpec,

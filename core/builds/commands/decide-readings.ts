@@ -1,4 +1,4 @@
-import { bodyOf, readGrid, sensibleTemperature, type TypedReading } from '../../bearing/index.ts'
+import { partAtTemperature, readGrid, sensibleTemperature, type TypedReading } from '../../bearing/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { parseLength, parseTemperature, type Length, type Temperature } from '../../quantity/index.ts'
 import type { EngineSpec, Fit } from '../../engine/index.ts'
@@ -17,7 +17,7 @@ export function noteReadings(spec: EngineSpec, fit: Fit, command: CommandOf<'not
   if (!grid.ok) return grid
   const partIs = readTemperature(command.partTemperature === '' ? '20 °C' : command.partTemperature)
   if (!partIs.ok) return partIs
-  const body = bodyOf(fit, position, part, partIs.value)
+  const body = partAtTemperature(fit, position, part, partIs.value)
   if (!body.ok) return body
   const gauge = command.gaugeTemperature === '' ? null : readTemperature(command.gaugeTemperature)
   if (gauge !== null && !gauge.ok) return gauge

@@ -15,8 +15,8 @@ export interface NewBuild {
   readonly specSha256: string
 }
 
-/** Length of the longest name, serial number and person's name. */
-const longest = 80
+/** Length of the longestName name, serial number and person's name. */
+const longestName = 80
 
 /**
  * The first event of a build. Refuses `engine-faulty` where `audit` finds a fault in the spec,
@@ -28,11 +28,11 @@ export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEven
   if (!person.ok) return person
   const name = asked.name.trim()
   if (name === '') return refused('build-name-missing', {}, 'name')
-  if (name.length > longest) return refused('text-too-long', { what: 'name', most: longest }, 'name')
+  if (name.length > longestName) return refused('text-too-long', { what: 'name', most: longestName }, 'name')
   if (!isReadableName(name)) return refused('name-unreadable', { what: 'name' }, 'name')
   const serial = asked.serial.trim()
-  if (serial.length > longest)
-    return refused('text-too-long', { what: 'serial number', most: longest }, 'serial')
+  if (serial.length > longestName)
+    return refused('text-too-long', { what: 'serial number', most: longestName }, 'serial')
   if (serial !== '' && !isReadableName(serial))
     return refused('name-unreadable', { what: 'serial number' }, 'serial')
   const { id, revision } = spec
@@ -62,8 +62,8 @@ function hasFault(spec: EngineSpec): boolean {
 export function readPerson(typed: string): Outcome<string> {
   const person = typed.trim()
   if (person === '') return refused('person-missing', {}, 'person')
-  if (person.length > longest)
-    return refused('text-too-long', { what: 'name of who acts', most: longest }, 'person')
+  if (person.length > longestName)
+    return refused('text-too-long', { what: 'name of who acts', most: longestName }, 'person')
   return isReadableName(person)
     ? done(person)
     : refused('name-unreadable', { what: 'name of who acts' }, 'person')

@@ -9,7 +9,7 @@ import type { ProposedHalf } from '../shells/proposal-at.ts'
 import { proposalsFor } from '../shells/proposals.ts'
 import { stampOf } from '../events/stamp.ts'
 import { halfKey } from '../events/state.ts'
-import { plain, type Tell, type TellLine, type Told } from './description.ts'
+import { plain, type Description, type DescriptionLine, type DescribedBuild } from './description.ts'
 
 const kindWords: Readonly<Record<Fit['kind'], string>> = {
   main: 'Saddle',
@@ -18,8 +18,8 @@ const kindWords: Readonly<Record<Fit['kind'], string>> = {
 }
 
 /** A half of a bearing: its shell and why that one, the clearance, how it lies, and who put it in. */
-export function tellHalf(told: Told, position: string, half: Half): Tell | null {
-  const { spec, state } = told
+export function describeHalf(build: DescribedBuild, position: string, half: Half): Description | null {
+  const { spec, state } = build
   const fit = fitAt(spec, position)
   if (fit === null) return null
   const bearing = bearingAt(state, fit, position)
@@ -32,10 +32,10 @@ export function tellHalf(told: Told, position: string, half: Half): Tell | null 
     title: `${kindWords[fit.kind]} ${position}, ${half} half`,
     lines: [
       ...shellLines(chosen, proposed, grade?.pattern, bearing.undersize),
-      ...clearanceLines(told, fit, position),
+      ...clearanceLines(build, fit, position),
       ...faultLines(bearing),
       ...sizeLines(bearing),
-      fittedLine(told, position, half, chosen),
+      fittedLine(build, position, half, chosen),
       ...(fit.seating === undefined ? [] : [plain(fit.seating[half])]),
     ],
     ...(grade !== undefined && { grade }),
@@ -43,7 +43,7 @@ export function tellHalf(told: Told, position: string, half: Half): Tell | null 
 }
 
 /** A main journal of the crank between the rods. */
-export function tellJournal({ spec, state }: Told, position: string): Tell | null {
+export function describeJournal({ spec, state }: DescribedBuild, position: string): Description | null {
   const fit = fitAt(spec, position)
   if (fit === null) return null
   const bearing = bearingAt(state, fit, position)
@@ -67,7 +67,7 @@ function shellLines(
   proposed: ProposedHalf | null,
   pattern: string | undefined,
   undersize: string | null,
-): readonly TellLine[] {
+): readonly DescriptionLine[] {
   const shell = chosen ?? proposed
   if (shell === null) return [plain('Shell not chosen yet')]
   const size = undersize === null ? '' : `, ${undersize}`
@@ -82,7 +82,7 @@ function shellLines(
   return [plain(what), ...[why, from].filter((each) => each !== null).map(plain)]
 }
 
-function clearanceLines({ state }: Told, fit: Fit, position: string): readonly TellLine[] {
+function clearanceLines({ state }: DescribedBuild, fit: Fit, position: string): readonly DescriptionLine[] {
   const allowed = `${wholeRange(fit.clearance)} allowed`
   const known = clearanceAt(state, fit, position)
   if (known === null) return [plain(`Oil clearance: ${allowed}`)]
@@ -91,7 +91,7 @@ function clearanceLines({ state }: Told, fit: Fit, position: string): readonly T
 }
 
 /** What speaks against the bearing, and what a person decided about it. */
-function faultLines(bearing: BearingCase): readonly TellLine[] {
+function faultLines(bearing: BearingCase): readonly DescriptionLine[] {
   const { basis, sizeDispute, disagreements, shapeFaults, decision } = bearing
   const isOpen = basis === 'undecided'
   const declared = sizeDispute?.declared ?? 'standard'
@@ -102,18 +102,18 @@ function faultLines(bearing: BearingCase): readonly TellLine[] {
           { text: sentenceOf(sizeDispute.problem), state: isOpen ? 'flagged' : 'plain' } as const,
           ...(sizeDispute.reason === null ? [] : [plain(`It counts as ${declared}: ${sizeDispute.reason}`)]),
         ]),
-    ...disagreements.map((each): TellLine => ({
+    ...disagreements.map((each): DescriptionLine => ({
       text: sentenceOf(each),
       state: isOpen ? 'flagged' : 'plain',
     })),
     ...(decision === null
       ? []
       : [plain(`${decision.by === 'marks' ? 'The marks count' : 'The readings count'}: ${decision.reason}`)]),
-    ...shapeFaults.map((each): TellLine => ({ text: sentenceOf(each), state: 'flagged' })),
+    ...shapeFaults.map((each): DescriptionLine => ({ text: sentenceOf(each), state: 'flagged' })),
   ]
 }
 
-function sizeLines({ marks, measured }: BearingCase): readonly TellLine[] {
+function sizeLines({ marks, measured }: BearingCase): readonly DescriptionLine[] {
   return [
     plain(`Marks: housing ${marks.housing ?? 'not noted'}, journal ${marks.journal ?? 'not noted'}`),
     ...(measured.bore === null ? [] : [plain(measuredText('Bore measured', measured.bore))]),
@@ -130,11 +130,11 @@ function measuredText(
 }
 
 function fittedLine(
-  { state, entries }: Told,
+  { state, entries }: DescribedBuild,
   position: string,
   half: Half,
   chosen: ShellChoice | undefined,
-): TellLine {
+): DescriptionLine {
   if (!state.fitted.has(halfKey(position, half)))
     return chosen === undefined ? plain('Not in place') : { text: 'To be fitted', state: 'open' }
   const entry = entries.findLast(

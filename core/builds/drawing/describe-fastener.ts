@@ -19,11 +19,11 @@ import {
 } from '../../tightening/index.ts'
 import { flagsOn } from '../sheet/runs.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
-import { plain, type Tell, type TellLine, type Told } from './description.ts'
+import { plain, type Description, type DescriptionLine, type DescribedBuild } from './description.ts'
 
 /** A fastener: what it is, and what is asked of it and was done to it in every pass. */
-export function tellFastener(told: Told, id: string): Tell | null {
-  const { spec } = told
+export function describeFastener(build: DescribedBuild, id: string): Description | null {
+  const { spec } = build
   const fastener = spec.fasteners.find((each) => each.id === id)
   if (fastener === undefined) return null
   const procedures = spec.procedures.filter((procedure) =>
@@ -32,13 +32,13 @@ export function tellFastener(told: Told, id: string): Tell | null {
   return {
     title: `Fastener ${fastener.number}, ${fastener.where}`,
     lines: [
-      ...groupLines(told, fastener.group),
+      ...groupLines(build, fastener.group),
       ...procedures.flatMap((procedure) => [
         ...(procedures.length > 1 ? [plain(`${procedure.name}:`)] : []),
         ...procedure.passes.flatMap((_, pass) =>
-          asks(procedure, pass, id) ? [passLine(told, procedure, pass, id)] : [],
+          asks(procedure, pass, id) ? [passLine(build, procedure, pass, id)] : [],
         ),
-        ...flagLines(told, procedure, id),
+        ...flagLines(build, procedure, id),
       ]),
     ],
   }
@@ -48,7 +48,7 @@ function asks(procedure: Procedure, pass: number, fastener: string): boolean {
   return plannedIn(procedure, pass).some((planned) => planned.fastener === fastener)
 }
 
-function groupLines({ spec, entries }: Told, id: string): readonly TellLine[] {
+function groupLines({ spec, entries }: DescribedBuild, id: string): readonly DescriptionLine[] {
   const group = spec.fastenerGroups.find((each) => each.id === id)
   if (group === undefined) return []
   const declared = entries.findLast(
@@ -66,7 +66,12 @@ function groupLines({ spec, entries }: Told, id: string): readonly TellLine[] {
   ]
 }
 
-function passLine({ state, entries, units }: Told, procedure: Procedure, pass: number, id: string): TellLine {
+function passLine(
+  { state, entries, units }: DescribedBuild,
+  procedure: Procedure,
+  pass: number,
+  id: string,
+): DescriptionLine {
   const asked = procedure.passes[pass]!
   const run = state.runs[procedure.id]
   const window = windowOf(asked, id)
@@ -102,8 +107,8 @@ function readingText(reading: Reading): string {
 }
 
 /** What was flagged at it, with the answer where there is one. */
-function flagLines(told: Told, procedure: Procedure, id: string): readonly TellLine[] {
-  const { spec, state, entries } = told
+function flagLines(build: DescribedBuild, procedure: Procedure, id: string): readonly DescriptionLine[] {
+  const { spec, state, entries } = build
   const run = state.runs[procedure.id]
   if (run === undefined) return []
   const own = entries.filter(({ event }) => 'procedure' in event && event.procedure === procedure.id)
@@ -122,7 +127,7 @@ function flagLine(
   run: Run,
   flag: Flag,
   by: Stamp | undefined,
-): TellLine {
+): DescriptionLine {
   const said = sentenceOf(flagProblem(spec, procedure, run, flag))
   const stamped = by === undefined ? {} : { by }
   return flag.answer === null

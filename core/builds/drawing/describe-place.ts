@@ -3,27 +3,27 @@ import type { Bead, EngineSpec } from '../../engine/index.ts'
 import { flagInShort, openFlags } from '../../tightening/index.ts'
 import { faceOfStep } from '../steps/face-of-step.ts'
 import { stampOf } from '../events/stamp.ts'
-import { plain, type Tell, type TellLine, type Told } from './description.ts'
+import { plain, type Description, type DescriptionLine, type DescribedBuild } from './description.ts'
 
 /** The thrust washers: the end float that they leave, and what was measured of it. */
-export function tellThrust(told: Told, saddle: string): Tell {
-  const { endFloat } = told.spec
+export function describeThrust(build: DescribedBuild, saddle: string): Description {
+  const { endFloat } = build.spec
   const limits = endFloat?.saddle === saddle ? [plain(`End float of the crank: ${between(endFloat)}`)] : []
-  const checks = told.spec.steps.filter((step) => step.kind === 'check' && step.gap === 'end-float')
+  const checks = build.spec.steps.filter((step) => step.kind === 'check' && step.gap === 'end-float')
   return {
     title: `Thrust washers at saddle ${saddle}`,
-    lines: [...limits, ...checks.flatMap(({ id }) => checkLines(told, id))],
+    lines: [...limits, ...checks.flatMap(({ id }) => checkLines(build, id))],
   }
 }
 
-export function tellDowel({ spec }: Told, id: string): Tell | null {
+export function describeDowel({ spec }: DescribedBuild, id: string): Description | null {
   const dowel = spec.case.dowels.find((each) => each.id === id)
   return dowel === undefined
     ? null
     : { title: 'Dowel', lines: [plain(`${mm(dowel.diameter)} across, ${faceName(spec, dowel.face)}`)] }
 }
 
-export function tellPassage({ spec }: Told, id: string): Tell | null {
+export function describePassage({ spec }: DescribedBuild, id: string): Description | null {
   const passage = spec.case.oilPassages.find((each) => each.id === id)
   if (passage === undefined) return null
   const [along, across] = passage.size
@@ -33,22 +33,22 @@ export function tellPassage({ spec }: Told, id: string): Tell | null {
   }
 }
 
-export function tellBead(told: Told, id: string): Tell | null {
-  const bead = told.spec.beads.find((each) => each.id === id)
+export function describeBead(build: DescribedBuild, id: string): Description | null {
+  const bead = build.spec.beads.find((each) => each.id === id)
   if (bead === undefined) return null
   return {
     title: bead.name,
     lines: [
       plain(`Sealant: ${bead.sealant}, ${mm(bead.width)} wide`),
       plain(`Close the joint within ${bead.openTimeMinutes} minutes of laying it`),
-      laidLine(told, bead),
+      laidLine(build, bead),
       ...bead.keepOut.map(({ name }) => plain(`Keeps out of: ${name}`)),
     ],
   }
 }
 
 /** A zone of a bead that no sealant may touch; zones count from 1. */
-export function tellKeepOut({ spec }: Told, beadId: string, zone: number): Tell | null {
+export function describeKeepOut({ spec }: DescribedBuild, beadId: string, zone: number): Description | null {
   const bead = spec.beads.find((each) => each.id === beadId)
   const keepOut = bead?.keepOut[zone - 1]
   return bead === undefined || keepOut === undefined
@@ -56,7 +56,7 @@ export function tellKeepOut({ spec }: Told, beadId: string, zone: number): Tell 
     : { title: keepOut.name, lines: [plain(`No sealant here: “${bead.name}” passes beside it`)] }
 }
 
-export function tellBore({ spec }: Told, number: number): Tell {
+export function describeBore({ spec }: DescribedBuild, number: number): Description {
   const { bore, rods } = spec.case
   const own = rods.filter(({ cylinder }) => cylinder === number).map(({ id }) => id)
   return {
@@ -69,8 +69,8 @@ export function tellBore({ spec }: Told, number: number): Tell {
 }
 
 /** The face itself: what is on it, what is open on the build there, and its checks. */
-export function tellFace(told: Told, id: string): Tell | null {
-  const { spec, state } = told
+export function describeFace(build: DescribedBuild, id: string): Description | null {
+  const { spec, state } = build
   const face = spec.case.faces.find((each) => each.id === id)
   if (face === undefined) return null
   const count = (parts: readonly { readonly face: string }[], one: string, many: string): string => {
@@ -83,7 +83,7 @@ export function tellFace(told: Told, id: string): Tell | null {
       ? []
       : openFlags(run)
           .filter(({ fastener }) => fastener === null)
-          .map((flag): TellLine => ({ text: flagInShort(procedure, run, flag), state: 'flagged' }))
+          .map((flag): DescriptionLine => ({ text: flagInShort(procedure, run, flag), state: 'flagged' }))
   })
   const checks = spec.steps.filter((step) => step.kind === 'check' && faceOfStep(spec, step) === id)
   return {
@@ -98,13 +98,13 @@ export function tellFace(told: Told, id: string): Tell | null {
       ),
       plain(`Worked on from ${face.workedFrom}`),
       ...flags,
-      ...checks.flatMap((step) => checkLines(told, step.id)),
+      ...checks.flatMap((step) => checkLines(build, step.id)),
     ],
   }
 }
 
 /** The last answer to a check, with what was read. */
-function checkLines({ spec, state, entries }: Told, step: string): readonly TellLine[] {
+function checkLines({ spec, state, entries }: DescribedBuild, step: string): readonly DescriptionLine[] {
   const answer = state.checks[step]
   if (answer === undefined) return []
   const name = spec.steps.find(({ id }) => id === step)?.name ?? step
@@ -123,7 +123,7 @@ function checkLines({ spec, state, entries }: Told, step: string): readonly Tell
   ]
 }
 
-function laidLine({ state, entries }: Told, { id }: Bead): TellLine {
+function laidLine({ state, entries }: DescribedBuild, { id }: Bead): DescriptionLine {
   const entry = entries.find(({ seq }) => seq === state.beads[id])
   return entry === undefined
     ? { text: 'Not laid yet', state: 'open' }

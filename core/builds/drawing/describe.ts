@@ -1,45 +1,45 @@
-import { tellHalf, tellJournal } from './describe-bearing.ts'
-import { tellFastener } from './describe-fastener.ts'
+import { describeHalf, describeJournal } from './describe-bearing.ts'
+import { describeFastener } from './describe-fastener.ts'
 import {
-  tellBead,
-  tellBore,
-  tellDowel,
-  tellFace,
-  tellKeepOut,
-  tellPassage,
-  tellThrust,
+  describeBead,
+  describeBore,
+  describeDowel,
+  describeFace,
+  describeKeepOut,
+  describePassage,
+  describeThrust,
 } from './describe-place.ts'
-import { plain, type Tell, type Told } from './description.ts'
+import { plain, type Description, type DescribedBuild } from './description.ts'
 
-export type { Tell, TellLine, Told } from './description.ts'
+export type { Description, DescriptionLine, DescribedBuild } from './description.ts'
 
 /**
  * What a thing of the drawing is and what became of it. `about` is the thing as the scene names it; null for what there
  * is nothing to be said of.
  */
-export function tellOf(told: Told, about: string): Tell | null {
+export function descriptionOf(build: DescribedBuild, about: string): Description | null {
   const [kind, id = '', part = ''] = about.split('/')
   switch (kind) {
     case 'fastener':
-      return tellFastener(told, id)
+      return describeFastener(build, id)
     case 'half':
-      return tellHalf(told, id, part === 'lower' ? 'lower' : 'upper')
+      return describeHalf(build, id, part === 'lower' ? 'lower' : 'upper')
     case 'journal':
-      return tellJournal(told, id)
+      return describeJournal(build, id)
     case 'thrust':
-      return tellThrust(told, id)
+      return describeThrust(build, id)
     case 'dowel':
-      return tellDowel(told, id)
+      return describeDowel(build, id)
     case 'oil-passage':
-      return tellPassage(told, id)
+      return describePassage(build, id)
     case 'bead':
-      return tellBead(told, id)
+      return describeBead(build, id)
     case 'keep-out':
-      return tellKeepOut(told, id, Number(part))
+      return describeKeepOut(build, id, Number(part))
     case 'bore':
-      return tellBore(told, Number(id))
+      return describeBore(build, Number(id))
     case 'face':
-      return tellFace(told, id)
+      return describeFace(build, id)
     case 'opening':
       return { title: 'Opening', lines: [plain('Open through this face: nothing seals or clamps here')] }
     case 'nose':

@@ -32,7 +32,7 @@ import { procedureOf } from '../steps/steps.ts'
  * What the drawing of a step shows of the build: the step's face, every shell chosen or, while choosing,
  * proposed, the fasteners of the face as far as they have come, whose turn it is where the step is a run or fits
  * shells, and what is to be noted beside it. While a flag of the run waits for its answer nothing is next, unless it is
- * among those that were put off (`putOff`, by number). `unit` is the one of the wrench in hand, `picked` what was tapped.
+ * among those that were put off (`putOff`, by number). `unit` is the one of the wrench in use, `picked` what was tapped.
  */
 export function drawingFacts(
   spec: EngineSpec,
@@ -137,18 +137,18 @@ function halfFact(state: BuildState, fit: Fit, position: string, half: Half): Ha
 }
 
 /**
- * The fasteners of a face that were or are to be pulled: by the procedure in hand, else by the last one that
+ * The fasteners of a face that were or are to be pulled: by the procedure under way, else by the last one that
  * was begun.
  */
 function fastenersOn(
   spec: EngineSpec,
   state: BuildState,
   face: string,
-  inHand: Procedure | null,
+  current: Procedure | null,
 ): DrawingFacts['fasteners'] {
-  const begun = spec.procedures.filter(({ id }) => state.runs[id] !== undefined && id !== inHand?.id)
+  const begun = spec.procedures.filter(({ id }) => state.runs[id] !== undefined && id !== current?.id)
   const progress = new Map(
-    [...begun, ...(inHand === null ? [] : [inHand])].flatMap((procedure) => [
+    [...begun, ...(current === null ? [] : [current])].flatMap((procedure) => [
       ...fastenerStates(procedure, state.runs[procedure.id]),
     ]),
   )

@@ -33,7 +33,7 @@ export interface BuildState {
   /** By step id: who wants it done again, and why. Falls away when anything more is done in the step. */
   readonly sentBack: Readonly<Record<string, Confirmation & { readonly reason: string }>>
   readonly finished: boolean
-  /** Said not to count; nothing is added any more. */
+  /** Void: nothing is added any more. */
   readonly voided: boolean
   /**
    * The first entry that a newer program made and this one cannot read; null when there is none. What follows

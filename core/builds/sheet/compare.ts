@@ -5,7 +5,7 @@ import type { SheetCheck } from './checks.ts'
 import type { SheetPull, SheetRun } from './runs.ts'
 
 /** One thing of two builds side by side; null where a build does not have it. */
-export interface Compared<Thing> {
+export interface Difference<Thing> {
   /** What it is, in the words of the sheet: a bearing, a check, a fastener in a pass. */
   readonly about: string
   readonly first: Thing | null
@@ -18,13 +18,13 @@ export interface Comparison {
   /** Whether both were built by the same revision of the spec, to the letter. */
   readonly sameSpec: boolean
   /** Marks, shells and clearance of each bearing. */
-  readonly bearings: readonly Compared<SheetBearing>[]
-  readonly checks: readonly Compared<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>>[]
+  readonly bearings: readonly Difference<SheetBearing>[]
+  readonly checks: readonly Difference<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>>[]
   /** Pulls that stayed, of every run. */
-  readonly pulls: readonly Compared<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>>[]
+  readonly pulls: readonly Difference<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>>[]
   /** How many pulls were taken back, how many flags raised, in each procedure. */
-  readonly runs: readonly Compared<RunCount>[]
-  readonly steps: readonly Compared<Pick<SheetStep, 'done'>>[]
+  readonly runs: readonly Difference<RunCount>[]
+  readonly steps: readonly Difference<Pick<SheetStep, 'done'>>[]
 }
 
 export interface RunCount {
@@ -65,14 +65,14 @@ export function compareBuilds(first: BuildSheet, second: BuildSheet): Comparison
   }
 }
 
-type Named<Thing> = readonly (readonly [about: string, thing: Thing])[]
+type NamedList<Thing> = readonly (readonly [about: string, thing: Thing])[]
 
 function sideBySide<Thing>(
   first: BuildSheet,
   second: BuildSheet,
-  of: (sheet: BuildSheet) => Named<Thing>,
+  of: (sheet: BuildSheet) => NamedList<Thing>,
   isSame: (first: Thing, second: Thing) => boolean,
-): readonly Compared<Thing>[] {
+): readonly Difference<Thing>[] {
   const [left, right] = [new Map(of(first)), new Map(of(second))]
   return [...new Set([...left.keys(), ...right.keys()])].map((about) => {
     const [a, b] = [left.get(about) ?? null, right.get(about) ?? null]
@@ -85,17 +85,17 @@ function alike<Thing>(a: Thing, b: Thing, facts: (thing: Thing) => readonly unkn
   return facts(a).every((fact, at) => fact === others[at])
 }
 
-function bearingsOf({ fits }: BuildSheet): Named<SheetBearing> {
+function bearingsOf({ fits }: BuildSheet): NamedList<SheetBearing> {
   return fits.flatMap(({ name, rows }) => rows.map((row) => [`${name}, ${row.position}`, row] as const))
 }
 
-function checksOf({ checks }: BuildSheet): Named<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>> {
+function checksOf({ checks }: BuildSheet): NamedList<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>> {
   return checks
     .filter(({ counts }) => counts)
     .map(({ step, verdict, reading, note }) => [step, { verdict, reading, note }])
 }
 
-function pullsOf({ runs }: BuildSheet): Named<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>> {
+function pullsOf({ runs }: BuildSheet): NamedList<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>> {
   return runs.flatMap(({ name, pulls }) =>
     pulls
       .filter(({ takenBack }) => takenBack === null)
@@ -106,7 +106,7 @@ function pullsOf({ runs }: BuildSheet): Named<Pick<SheetPull, 'reading' | 'verdi
   )
 }
 
-function runsOf({ runs }: BuildSheet): Named<RunCount> {
+function runsOf({ runs }: BuildSheet): NamedList<RunCount> {
   return runs.map((run: SheetRun) => {
     const takenBack = run.pulls.filter((pull) => pull.takenBack !== null).length
     return [

@@ -8,7 +8,7 @@ import {
   type Pull,
   type Reading,
   type Run,
-  type Window,
+  type AcceptanceWindow,
 } from '../../tightening/index.ts'
 import { degrees } from '../../quantity/index.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
@@ -47,7 +47,7 @@ export interface SheetPull extends Stamp {
   readonly fastener: string | null
   readonly where: string | null
   /** Null where there is nothing to read. */
-  readonly window: Window | null
+  readonly window: AcceptanceWindow | null
   /** As it was read last. */
   readonly reading: Reading | null
   /** How far it had been turned in this pass before; 0 for all that is not turned on. */

@@ -21,7 +21,7 @@ export interface BuildSheet {
   readonly build: { readonly name: string; readonly serial: string; readonly specSha256: string } | null
   readonly started: Stamp | null
   readonly finished: Stamp | null
-  /** When the build was said not to count, and why; null where it counts. */
+  /** When the build was made void, and why; null where it counts. */
   readonly voided: (Stamp & { readonly reason: string }) | null
   /** Whether an apprentice built it. */
   readonly apprentice: boolean

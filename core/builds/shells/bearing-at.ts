@@ -1,5 +1,5 @@
 import {
-  bodyOf,
+  partAtTemperature,
   candidatesBetween,
   candidatesFor,
   combinedUncertainty,
@@ -199,7 +199,7 @@ function measuredFrom(
   noted: NotedReadings | undefined,
 ): Measured | null {
   if (noted === undefined) return null
-  const body = bodyOf(fit, position, part, celsius(noted.partTemperature.celsius))
+  const body = partAtTemperature(fit, position, part, celsius(noted.partTemperature.celsius))
   if (!body.ok) return null
   const grid = noted.cells.map((plane) => plane.map(({ length_nm }) => nanometres(length_nm)))
   const gauge = noted.gaugeTemperature

@@ -1,4 +1,11 @@
-import { againstLimits, exactly, oilClearance, wallOf, type Judged, type Range } from '../../bearing/index.ts'
+import {
+  againstLimits,
+  exactly,
+  oilClearance,
+  wallOf,
+  type JudgedClearance,
+  type Range,
+} from '../../bearing/index.ts'
 import { done, type Outcome } from '../../problem/index.ts'
 import { nanometres } from '../../quantity/index.ts'
 import type { Fit } from '../../engine/index.ts'
@@ -10,7 +17,7 @@ import { bearingsIn, type BuildState } from '../events/state.ts'
 export type ShellsOf = Readonly<Record<Half, Pick<ShellChoice, 'grade' | 'label'>>>
 
 /** The clearance that the chosen shells of a bearing will leave; null while it cannot be told. */
-export function clearanceAt(state: BuildState, fit: Fit, position: string): Judged | null {
+export function clearanceAt(state: BuildState, fit: Fit, position: string): JudgedClearance | null {
   const chosen = shellsChosen(state, fit, position)
   if (chosen === null) return null
   const bearing = bearingAt(state, fit, position)

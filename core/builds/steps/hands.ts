@@ -18,7 +18,7 @@ const remarks: readonly BuildEvent['type'][] = [
 
 /**
  * Whose hands did what stands of a step, in the order of their first; empty while nothing does. Work that was taken back
- * as a whole is nobody's any more: who showed how it is done can still look at it when another has done it anew.
+ * as a whole is nobody's any more: who showed how it is done can still look at it when another has done it again.
  */
 export function handsIn(spec: EngineSpec, entries: readonly RecordedEvent[], step: Step): readonly string[] {
   let hands: readonly string[] = []

@@ -67,7 +67,7 @@ function lacksSecondPerson({ started, confirmed }: BuildState, { id, secondPerso
   return secondPerson !== undefined && started?.apprentice === true && confirmed[id] === undefined
 }
 
-/** Whether what the step asks for is there, whoever has looked at it. */
+/** Whether what the step asks for is there, whether or not a second person has looked at it. */
 export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
   switch (step.kind) {
     case 'note-marks':

@@ -1,5 +1,5 @@
 /** One node taken out of a network: what it hung on at that moment, and so what takes over its share. */
-export interface Front {
+export interface Elimination {
   readonly node: number
   /** The nodes that it hung on, all taken out later; the first of them to go comes first. */
   readonly border: readonly number[]
@@ -15,13 +15,13 @@ export interface Front {
 export function eliminationOf(
   count: number,
   links: readonly (readonly [number, number])[],
-): readonly Front[] {
+): readonly Elimination[] {
   const neighbours = Array.from({ length: count }, () => new Set<number>())
   for (const [one, other] of links) {
     neighbours[one]!.add(other)
     neighbours[other]!.add(one)
   }
-  const fronts: Front[] = []
+  const fronts: Elimination[] = []
   let left = Array.from({ length: count }, (_, node) => node)
   while (left.length > 0) {
     const fewest = left.reduce((least, node) => Math.min(least, neighbours[node]!.size), Infinity)
@@ -46,7 +46,7 @@ export function eliminationOf(
   return inOrderOfLeaving(fronts)
 }
 
-function inOrderOfLeaving(fronts: readonly Front[]): readonly Front[] {
+function inOrderOfLeaving(fronts: readonly Elimination[]): readonly Elimination[] {
   const leaves = new Map(fronts.map(({ node }, place) => [node, place]))
   return fronts.map(({ node, border }) => ({
     node,

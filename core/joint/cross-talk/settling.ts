@@ -5,7 +5,7 @@ import { along, padsOf, pullersOf, push, squeezed, type OneWay } from './one-way
 
 /**
  * What is left of a spring that does not act, in the equations for a step only: it keeps a part that nothing
- * holds from being carried off. Forces are never reckoned with it, so that it has no share in the result.
+ * holds from being carried off. Forces are never calculated with it, so that it has no share in the result.
  */
 const holding = 1e-9
 /**
@@ -29,7 +29,7 @@ interface Spring extends OneWay {
 }
 
 /**
- * A flange that comes to rest anew each time a bolt is set, by Newton's method on the energy of beams, pads
+ * A flange that comes to rest again each time a bolt is set, by Newton's method on the energy of beams, pads
  * and bolts. That is convex and made of parabolas: the springs that act tell the next step, which ends where
  * the energy would rise again.
  */

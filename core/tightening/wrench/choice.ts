@@ -6,15 +6,15 @@ import {
   type Torque,
   type TorqueUnit,
 } from '../../quantity/index.ts'
-import type { Window } from '../window.ts'
+import type { AcceptanceWindow } from '../window.ts'
 import { calibrationWarning } from './calibration.ts'
 import { permittedDeviation } from './deviation.ts'
-import { nearestMark, scaleShare, usableRange, type InHand } from './setting.ts'
+import { nearestMark, scaleShare, usableRange, type WrenchSetup } from './setting.ts'
 
-export type TorqueWindow = Extract<Window, { readonly kind: 'torque' }>
+export type TorqueWindow = Extract<AcceptanceWindow, { readonly kind: 'torque' }>
 
 /** A wrench that can be set for a pull. */
-export interface UsableWrench extends InHand {
+export interface UsableWrench extends WrenchSetup {
   /** What the scale would have to show for the target to the last digit. */
   readonly exact: Torque
   /** The mark it is set to, and the same in words: `24.5 N·m`. */
@@ -40,7 +40,7 @@ export interface UsableWrench extends InHand {
   readonly warnings: readonly Problem[]
 }
 
-export interface RefusedWrench extends InHand {
+export interface RefusedWrench extends WrenchSetup {
   readonly problem: Problem
 }
 
@@ -59,14 +59,14 @@ export interface WrenchChoice {
  * Refuses `wrench-target-zero`.
  */
 export function usableFor(
-  inHand: readonly InHand[],
+  setups: readonly WrenchSetup[],
   window: TorqueWindow,
   today: string,
 ): Outcome<WrenchChoice> {
   if (window.target <= 0) return refused('wrench-target-zero', {})
   const usable: UsableWrench[] = []
   const unfit: RefusedWrench[] = []
-  for (const held of inHand) {
+  for (const held of setups) {
     const set = settingOf(held, window, today)
     if (set.ok) usable.push(set.value)
     else unfit.push({ ...held, problem: set.problem })
@@ -96,7 +96,7 @@ function offMiddle({ wrench, mark }: UsableWrench): number {
 }
 
 /** How to set one wrench for a pull, or why it cannot be. */
-function settingOf(held: InHand, window: TorqueWindow, today: string): Outcome<UsableWrench> {
+function settingOf(held: WrenchSetup, window: TorqueWindow, today: string): Outcome<UsableWrench> {
   const { wrench } = held
   const { unit, step } = wrench.scale
   const share = scaleShare(held)
@@ -144,7 +144,7 @@ function outside({ least, most }: Span, window: TorqueWindow): boolean {
   return least < window.least - slack || most > window.most + slack
 }
 
-function outsideRange({ wrench }: InHand, exact: Torque): Problem | null {
+function outsideRange({ wrench }: WrenchSetup, exact: Torque): Problem | null {
   const { name, range, statedMinimum, scale } = wrench
   const { from, upTo } = usableRange(wrench)
   const setting = formatTorqueNumber(exact, scale.unit)
@@ -156,7 +156,7 @@ function outsideRange({ wrench }: InHand, exact: Torque): Problem | null {
   return problem('wrench-below-range', { name, setting, starts: formatTorque(from, scale.unit), below })
 }
 
-function tooCoarse({ wrench }: InHand, exact: Torque, window: TorqueWindow): Problem {
+function tooCoarse({ wrench }: WrenchSetup, exact: Torque, window: TorqueWindow): Problem {
   const { name, scale } = wrench
   return problem('wrench-steps-too-coarse', {
     name,
@@ -166,7 +166,7 @@ function tooCoarse({ wrench }: InHand, exact: Torque, window: TorqueWindow): Pro
   })
 }
 
-function mayLeave({ wrench }: InHand, reach: Span, window: TorqueWindow): Problem {
+function mayLeave({ wrench }: WrenchSetup, reach: Span, window: TorqueWindow): Problem {
   const { name, scale } = wrench
   return problem('wrench-may-leave-window', {
     name,

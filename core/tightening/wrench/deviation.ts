@@ -23,7 +23,7 @@ export interface ClassedWrench {
 }
 
 /** Those that are held to ±4 % above 10 N·m full scale. */
-const closer: Readonly<Record<keyof typeof classes, readonly string[]>> = {
+const closeClasses: Readonly<Record<keyof typeof classes, readonly string[]>> = {
   I: ['B', 'C', 'E'],
   II: ['A', 'B', 'C'],
 }
@@ -34,6 +34,6 @@ const closer: Readonly<Record<keyof typeof classes, readonly string[]>> = {
  * N·m full scale, and for a wrench of which the class is not known.
  */
 export function permittedDeviation({ made, range }: ClassedWrench): number {
-  const close = made !== undefined && closer[made.type].includes(made.class)
+  const close = made !== undefined && closeClasses[made.type].includes(made.class)
   return close && range.most > smallFullScaleNm ? 0.04 : 0.06
 }

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { done, type Outcome } from '../../problem/index.ts'
 import { degrees, nanometres } from '../../quantity/index.ts'
 import { nameText } from '../../engine/index.ts'
-import { leverShare, type InHand } from './setting.ts'
+import { leverShare, type WrenchSetup } from './setting.ts'
 
 /** The wrench that a pull was made with, and how its adapter stood: enough to bring a reading to the fastener again. */
 export const heldWrench = z.strictObject({
@@ -21,8 +21,8 @@ export const heldWrench = z.strictObject({
 
 export type HeldWrench = z.output<typeof heldWrench>
 
-/** What of a wrench in hand goes into the record with a pull. */
-export function heldAs({ wrench, adapter }: InHand): HeldWrench {
+/** What of a wrench in use goes into the record with a pull. */
+export function heldAs({ wrench, adapter }: WrenchSetup): HeldWrench {
   return {
     wrench: wrench.name,
     ...(wrench.length !== undefined && { length_nm: wrench.length }),

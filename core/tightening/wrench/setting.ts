@@ -3,7 +3,7 @@ import { newtonMetres, roundHalfAway, torqueIn, torqueOf, type Torque } from '..
 import { adapterTooLong, type Adapter, type Wrench } from './wrench.ts'
 
 /** A wrench as it is held: bare, or with an adapter, whose angle is the one it stands at now. */
-export interface InHand {
+export interface WrenchSetup {
   readonly wrench: Wrench
   readonly adapter: Adapter | null
 }
@@ -17,7 +17,7 @@ export interface InHand {
  * refuses `wrench-length-missing`, save for an adapter square to the handle, with which the length does not
  * matter.
  */
-export function scaleShare({ wrench, adapter }: InHand): Outcome<number> {
+export function scaleShare({ wrench, adapter }: WrenchSetup): Outcome<number> {
   return adapter === null ? done(1) : leverShare(wrench, adapter)
 }
 

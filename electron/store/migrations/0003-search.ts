@@ -1,4 +1,4 @@
-/** The third form: the words of a build are at hand by the build, for searches by several words. */
+/** The third form: the words of a build can be found by the build, for searches by several words. */
 export const search = {
   version: 3,
   sql: `

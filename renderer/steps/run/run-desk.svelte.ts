@@ -2,13 +2,13 @@ import { withUnit } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/engine/index.ts'
 import type {
   Flag,
-  InHand,
+  WrenchSetup,
   PlannedPull,
   Reading,
   Run,
   Units,
   UsableWrench,
-  Window,
+  AcceptanceWindow,
   WrenchChoice,
 } from '../../../core/tightening/index.ts'
 import {
@@ -26,7 +26,7 @@ import {
   wayOut,
   windowNow,
 } from '../../../core/tightening/index.ts'
-import type { BuildInHand } from '../../bench/open-build.svelte.ts'
+import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './bare-first.ts'
 import type { OrderDraft } from './order-draft.svelte.ts'
 
@@ -36,7 +36,7 @@ export interface PullTask {
   readonly pass: Pass
   readonly fastener: Fastener | null
   readonly group: FastenerGroup | null
-  readonly window: Window | null
+  readonly window: AcceptanceWindow | null
   /** The flag of a turn that came short, where what is left of it is turned now. */
   readonly short: Flag | null
   confirmText(units: Units, typed: string): string
@@ -75,7 +75,7 @@ type Asking =
 /** Stands for a wrench that is not among the shop's: its scale is taken to show what the fastener has. */
 const anotherWrench = '/'
 
-function keyOf({ wrench, adapter }: InHand): string {
+function keyOf({ wrench, adapter }: WrenchSetup): string {
   return `${wrench.id}/${adapter?.id ?? ''}`
 }
 
@@ -87,34 +87,34 @@ interface PutOff {
 
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
 export class RunDesk {
-  readonly #inHand: () => BuildInHand
+  readonly #openBuild: () => OpenBuild
   readonly #procedure: () => string
   readonly #picked: () => string | null
   readonly #putOff: () => PutOff
   #asking = $state<Asking>(null)
-  /** The wrench that a person took in hand, by `keyOf`; null while the best one is. */
+  /** The wrench that a person chose, by `keyOf`; null while the best one is. */
   #held = $state<string | null>(null)
 
   readonly procedure: Procedure = $derived.by(() =>
     this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
   )
-  readonly run: Run | undefined = $derived.by(() => this.#inHand().state.runs[this.procedure.id])
+  readonly run: Run | undefined = $derived.by(() => this.#openBuild().state.runs[this.procedure.id])
   readonly task: Task = $derived.by(() => this.#taskNow())
 
   constructor(
-    inHand: () => BuildInHand,
+    openBuild: () => OpenBuild,
     procedure: () => string,
     picked: () => string | null,
     putOff: () => PutOff,
   ) {
-    this.#inHand = inHand
+    this.#openBuild = openBuild
     this.#procedure = procedure
     this.#picked = picked
     this.#putOff = putOff
   }
 
   get #spec(): EngineSpec {
-    return this.#inHand().spec
+    return this.#openBuild().spec
   }
   get spec(): EngineSpec {
     return this.#spec
@@ -131,11 +131,11 @@ export class RunDesk {
     return this.#aboutFastener?.number ?? null
   }
 
-  take(held: InHand | null) {
+  take(held: WrenchSetup | null) {
     this.#held = held === null ? anotherWrench : keyOf(held)
     this.#asking = null
   }
-  /** What is in hand for a pull: what was taken, while it can be used, else the best; null for one that the shop has not listed. */
+  /** The wrench for a pull: the chosen one, while it can be used, else the best; null for one that the shop has not listed. */
   heldFor(choice: WrenchChoice | null): UsableWrench | null {
     if (choice === null || this.#held === anotherWrench) return null
     const usable = bareFirst(choice)
@@ -150,7 +150,7 @@ export class RunDesk {
   async startInOrder({ orders }: OrderDraft, reason: string) {
     const own = { reason, orders: [...orders] }
     const done = await this.#act({ type: 'start-run', procedure: this.procedure.id, own })
-    if (done) this.#inHand().makeOrder(null)
+    if (done) this.#openBuild().makeOrder(null)
   }
   declareNew = (group: string) => this.#act({ type: 'declare-new', procedure: this.procedure.id, group })
   resume = () => this.#act({ type: 'resume-run', procedure: this.procedure.id })
@@ -188,7 +188,7 @@ export class RunDesk {
     reading: { typed: string; unit: Reading['unit'] } | null,
     moved: boolean,
     outOfOrder: string | null,
-    held: InHand | null,
+    held: WrenchSetup | null,
   ) {
     return this.#act({
       type: 'pull',
@@ -206,8 +206,8 @@ export class RunDesk {
     this.#putOff().putOffFlag(flag)
   }
 
-  async #act(command: Parameters<BuildInHand['act']>[0]): Promise<boolean> {
-    const done = await this.#inHand().act(command)
+  async #act(command: Parameters<OpenBuild['act']>[0]): Promise<boolean> {
+    const done = await this.#openBuild().act(command)
     if (done) this.#asking = null
     return done
   }
@@ -303,7 +303,7 @@ export class RunDesk {
 function confirmText(
   pass: Pass,
   number: string | null,
-  window: Window | null,
+  window: AcceptanceWindow | null,
   units: Units,
   typed: string,
 ): string {

@@ -51,7 +51,7 @@ const page = {
     await Promise.all(faces)
   },
   layers: () => stages[0]?.getLayers().length ?? 0,
-  /** Drawing all layers anew, ours and plain Konva's by turns, until the pixels are there; ms for each, in pairs. */
+  /** Drawing all layers again, ours and plain Konva's by turns, until the pixels are there; ms for each, in pairs. */
   compare(scene: Scene, theme: Theme, times: number): readonly (readonly [number, number])[] {
     const ours = stages[0]?.getLayers() ?? []
     const bare = bareLayers(container, scene, theme)

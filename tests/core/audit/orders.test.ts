@@ -27,7 +27,7 @@ describe('an order of a full pass', () => {
     ])
   })
 
-  it('that has one twice in the place of another is told of both', () => {
+  it('that has one twice in the place of another is reported with both', () => {
     const lines = auditAfter('skerry-3', (spec) => {
       sequence(spec, 'case', 'from-the-middle')[4] = 'case-6'
     })

@@ -28,7 +28,7 @@ describe('an angle pass', () => {
     )
   })
 
-  it('after loosening begins anew', () => {
+  it('after loosening begins again', () => {
     expect(withPasses((passes) => [...passes, loosen, angle('60 °')])).toEqual([
       expect.stringContaining(
         'fault angle-without-torque procedures[0].passes[4]: Rod bolts, pass 5: R1, R2',

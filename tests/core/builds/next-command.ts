@@ -7,7 +7,13 @@ import {
 } from '../../../core/builds/index.ts'
 import { formatLength, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Fit, Step } from '../../../core/engine/index.ts'
-import { nextPull, openFlags, plannedPulls, windowOf, type Window } from '../../../core/tightening/index.ts'
+import {
+  nextPull,
+  openFlags,
+  plannedPulls,
+  windowOf,
+  type AcceptanceWindow,
+} from '../../../core/tightening/index.ts'
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 
@@ -97,7 +103,7 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
 const lengthBefore = 80
 
 /** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
-export function onTarget(window: Window) {
+export function onTarget(window: AcceptanceWindow) {
   switch (window.kind) {
     case 'angle':
       return { typed: window.target.toFixed(3), unit: '°' } as const

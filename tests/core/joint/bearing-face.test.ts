@@ -21,17 +21,17 @@ describe('a bearing face', () => {
     [12, 1.75, 18, 16.63, 13.5],
     [14, 2, 21, 19.37, 15.5],
   ])(
-    'M%d×%d: reckoned from %d mm across flats it moves the torque by less than 3 %',
+    'M%d×%d: calculated from %d mm across flats it moves the torque by less than 3 %',
     (d, p, flats, dw, dh) => {
       const friction = { thread: 0.12, head: 0.12 }
-      const reckoned = given(hexBearingFace(thread(d, p), millimetres(flats)))
+      const calculated = given(hexBearingFace(thread(d, p), millimetres(flats)))
       const exact = nutFactor({ thread: thread(d, p), bearing: face(dw, dh), friction })
-      const near = nutFactor({ thread: thread(d, p), bearing: reckoned, friction })
+      const near = nutFactor({ thread: thread(d, p), bearing: calculated, friction })
       expect(Math.abs(near / exact - 1)).toBeLessThan(0.03)
     },
   )
 
-  it('cannot be reckoned from a hexagon that is no wider than the thread', () => {
+  it('cannot be calculated from a hexagon that is no wider than the thread', () => {
     expect(hexBearingFace(m8.thread, millimetres(8)).ok).toBe(false)
   })
 })

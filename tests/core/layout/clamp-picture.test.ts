@@ -11,7 +11,7 @@ const { spec } = read
 const procedure = spec.procedures.find(({ name }) => name === 'Case bolts')!
 const flange = flangeOf(spec, procedure.face, faceOutline(spec, procedure.face), 'metal')
 const pulls = pullsOf(spec, procedure)
-if (!flange.ok || !pulls.ok) throw new Error('the demo engine cannot be reckoned')
+if (!flange.ok || !pulls.ok) throw new Error('the demo engine cannot be calculated')
 const map = clampMap(flange.value, pulls.value)
 const last = map.afterPasses.at(-1)!.state
 const most = mostPressure(flange.value, last)

@@ -57,7 +57,7 @@ describe('a torque reading', () => {
   it.each([
     ['', 'Nothing was typed. Type a number, for example 12.5.'],
     ['abc', '“abc” is not a number. Type digits with a point or a comma, for example 12.5 or 12,5.'],
-    ['-5', '“-5” is below zero. Read the scale again and type it anew.'],
+    ['-5', '“-5” is below zero. Read the scale and type it again.'],
     ['1e999', 'The unit of “1e999” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m, kgf·cm, dN·m, ozf·in.'],
     ['1,234.5', '“1,234.5” has more than one point or comma. Type it with one at most, for example 1234.5.'],
     ['24 °', 'The unit of “24 °” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m, kgf·cm, dN·m, ozf·in.'],

@@ -2,14 +2,14 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { torqueOf } from '../../../core/quantity/index.ts'
-import { usableFor, type InHand, type TorqueWindow } from '../../../core/tightening/index.ts'
+import { usableFor, type WrenchSetup, type TorqueWindow } from '../../../core/tightening/index.ts'
 import { given, held, large, medium, small, window } from './wrench-rack.ts'
 
 const today = '2026-06-15'
 const rack = [held(large()), held(medium({})), held(small())]
 
-function choose(window: TorqueWindow, inHand: readonly InHand[] = rack) {
-  const { usable, refused, advice } = given(usableFor(inHand, window, today))
+function choose(window: TorqueWindow, setups: readonly WrenchSetup[] = rack) {
+  const { usable, refused, advice } = given(usableFor(setups, window, today))
   return {
     usable,
     ids: usable.map(({ wrench }) => wrench.id),
@@ -35,12 +35,12 @@ describe('the choice of a wrench', () => {
   })
 
   it('gives other reasons: past the scale, below the lowest mark, below what is stated', () => {
-    const inHand = [
+    const setups = [
       held(small()),
       held(medium({ range: { least: '40 N·m', most: '100 N·m' } })),
       held(medium({ statedMinimum: '35 N·m' })),
     ]
-    expect(choose(window(30, 28, 32), inHand).refusals).toEqual([
+    expect(choose(window(30, 28, 32), setups).refusals).toEqual([
       'Small click wrench ends at 20 N·m; 30 would be past its scale. Use a larger one.',
       'Medium click wrench starts at 40 N·m; 30 would be below its lowest mark. Use a smaller one.',
       'Medium click wrench starts at 35 N·m; 30 would be below what it is stated to read. Use a smaller one.',
@@ -84,7 +84,7 @@ describe('the choice of a wrench', () => {
     ])
   })
 
-  it('reckons what the mark gives through the adapter: 21 N·m at three quarters is 15.75, its mark 16, which gives 21.3', () => {
+  it('calculates what the mark gives through the adapter: 21 N·m at three quarters is 15.75, its mark 16, which gives 21.3', () => {
     const foot = { offset: '100 mm', angle: '0 °' }
     const long = medium({ length: '300 mm', range: { least: '10 N·m', most: '50 N·m' } })
     const [set] = choose(window(21, 20, 22.5), [held(long, foot)]).usable
@@ -126,7 +126,7 @@ describe('the choice of a wrench', () => {
 
   it('advises a smaller wrench before choking up, when all are too large', () => {
     expect(choose(window(3, 2.8, 3.2)).advice).toEqual([
-      'No wrench in hand can be set for 3 N·m. Use one with its full scale between 3 N·m and 15 N·m, best ' +
+      'No wrench here can be set for 3 N·m. Use one with its full scale between 3 N·m and 15 N·m, best ' +
         'where the value lies in the middle of its range.',
       'Taking a larger wrench nearer its head gives a finer feel and is a poor second: its scale reads ' +
         'no lower for it, and a wrench that is not held at the middle of its grip may click early or late. ' +

@@ -3,7 +3,7 @@ import { newtonMetres } from '../../../core/quantity/index.ts'
 import {
   adapter,
   wrench,
-  type InHand,
+  type WrenchSetup,
   type TorqueWindow,
   type Wrench,
 } from '../../../core/tightening/index.ts'
@@ -34,7 +34,7 @@ export function large(change: object = {}): Wrench {
   return medium({ ...own, scale: { unit: 'N·m', step: 5 }, ...change })
 }
 
-export function held(read: Wrench, foot: { offset: string; angle: string } | null = null): InHand {
+export function held(read: Wrench, foot: { offset: string; angle: string } | null = null): WrenchSetup {
   return { wrench: read, adapter: foot && adapter.parse({ id: 'foot', name: 'Crow foot', ...foot }) }
 }
 

@@ -97,7 +97,7 @@ describe('the sheet as PDF in the desktop host', () => {
     expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { saved: false } })
   })
 
-  it('is told of where it cannot be written, or the window has gone', async () => {
+  it('is reported where it cannot be written, or the window has gone', async () => {
     played.chosen = [join(folder(), 'no such folder', 'sheet.pdf')]
     const problem = { ok: false, problem: { code: 'pdf-not-saved' } }
     expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toMatchObject(problem)

@@ -19,7 +19,7 @@ describe('watching for a window that is gone', () => {
     expect(ended).toHaveBeenCalledOnce()
   })
 
-  it('begins to count anew at each request', () => {
+  it('begins to count again at each request', () => {
     const { watch, ended } = watched()
     for (let minute = 0; minute < 60; minute += 1) {
       vi.advanceTimersByTime(60_000)

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { contract, toldProblem, type RequestName } from '../../../core/contract/index.ts'
+import { contract, problemMessage, type RequestName } from '../../../core/contract/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
 
@@ -54,7 +54,7 @@ describe('an answer to whatever is asked', () => {
       fc.asyncProperty(fc.constantFrom(...names), anything, async (name, input) => {
         const given = await answer(name, input)
         if (given.ok) expect(contract[name].output.safeParse(given.value).success).toBe(true)
-        else expect(toldProblem.safeParse(given.problem).success).toBe(true)
+        else expect(problemMessage.safeParse(given.problem).success).toBe(true)
         expect(bugs).toEqual([])
       }),
       { numRuns: 400 },

@@ -97,7 +97,7 @@ describe('acting on a build', () => {
     })
   })
 
-  it('goes on from where the record stands after the program was started anew', async () => {
+  it('goes on from where the record stands after the program was started again', async () => {
     const inFolder = folder()
     const before = await store(inFolder)
     const { line } = await asking(before).begin()

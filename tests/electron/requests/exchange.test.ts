@@ -93,7 +93,7 @@ describe('taking in an exported build', () => {
     expect(await there.get('builds.list', {})).toHaveLength(1)
   })
 
-  it('that went on elsewhere goes on here', async () => {
+  it('that was continued elsewhere goes on here', async () => {
     const [here, there] = [await bench(), await bench()]
     const { build, text } = await marked(here, 1)
     await there.get('builds.import', { text })
@@ -119,7 +119,7 @@ describe('taking in an exported build', () => {
     })
   })
 
-  it('that went on differently is shown as a fork: both entries, and nothing is changed', async () => {
+  it('that was continued differently is shown as a fork: both entries, and nothing is changed', async () => {
     const [here, there] = [await bench(), await bench()]
     const { build, text } = await marked(here, 1)
     await there.get('builds.import', { text })
@@ -161,7 +161,7 @@ describe('a file that is not an export as it was made', () => {
     }
   })
 
-  it('is taken in by the forger of these tests when nothing was changed', async () => {
+  it('is imported by the forger of these tests when nothing was changed', async () => {
     const { text } = await marked(await bench(), 2)
     expect(forged(text, () => undefined)).toBe(text)
   })

@@ -20,7 +20,7 @@ async function newerBuild() {
 }
 
 describe('a build with an entry of a newer program', () => {
-  it('is taken in whole, and given out again to the byte', async () => {
+  it('is imported whole, and given out again to the byte', async () => {
     const there = await bench()
     const { build, text } = await newerBuild()
     expect(await there.get('builds.import', { text })).toMatchObject({ kind: 'added', line: { entries: 3 } })
@@ -45,7 +45,7 @@ describe('a build with an entry of a newer program', () => {
     expect(answer).toMatchObject({ ok: false, problem: { code: 'build-newer' } })
   })
 
-  it('is shown as a fork of the one that went on with this program', async () => {
+  it('is shown as a fork of the one that was continued with this program', async () => {
     const there = await bench()
     const { text, older } = await newerBuild()
     await there.get('builds.import', { text: older })
@@ -57,7 +57,7 @@ describe('a build with an entry of a newer program', () => {
     })
   })
 
-  it('may begin anew after it, as far as this program knows: nothing is read past it', async () => {
+  it('may begin again after it, as far as this program knows: nothing is read past it', async () => {
     const there = await bench()
     const { text } = await newerBuild()
     const again = forged(text, (entries) => void (entries[2]!.event = entries[0]!.event))
@@ -65,7 +65,7 @@ describe('a build with an entry of a newer program', () => {
     expect(there.bugs).toEqual([])
   })
 
-  it('is refused where the entry is nested too deep to be written anew', async () => {
+  it('is refused where the entry is nested too deep to be rewritten', async () => {
     const there = await bench()
     const { text } = await newerBuild()
     const [, spec = '', ...bodies] = text.trimEnd().split('\n')

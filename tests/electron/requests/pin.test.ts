@@ -23,7 +23,7 @@ describe('tries of a PIN', () => {
     expect(Math.max(...waits(new PinTries(), 80))).toBe(15 * 60 - 1)
   })
 
-  it('begin anew once the PIN was right', () => {
+  it('begin again once the PIN was right', () => {
     const tries = new PinTries()
     for (let wrong = 0; wrong < 4; wrong += 1) tries.begin('Ana', 0)
     tries.succeeded('Ana')

@@ -57,9 +57,9 @@ describe('taking in an exported build', () => {
 
 describe('what became of a file', () => {
   it.each([
-    [{ kind: 'added', line: lineOf(4, { entries: 1 }) }, 'Taken in as 2026-004 “Ferry 4”: 1 entry, each'],
+    [{ kind: 'added', line: lineOf(4, { entries: 1 }) }, 'Imported as 2026-004 “Ferry 4”: 1 entry, each'],
     [{ kind: 'known', line }, 'is here already, entry for entry. Nothing was changed.'],
-    [{ kind: 'continued', line, added: 1 }, 'went on elsewhere: 1 more entry is here now, 61 in all.'],
+    [{ kind: 'continued', line, added: 1 }, 'was continued elsewhere: 1 more entry is here now, 61 in all.'],
     [{ kind: 'older', line, behind: 3 }, 'has 3 more entries here than in the file. Nothing was changed.'],
   ] as const)('is said in a sentence: %s', (outcome, words) => {
     expect(importText(outcome)).toContain(words)

@@ -29,7 +29,7 @@ describe('a gauge that types', () => {
     expect(sent(5).endedAt(1025 + 120)).toBe('62.004')
   })
 
-  it('begins anew after each Enter', () => {
+  it('begins again after each Enter', () => {
     const burst = sent(5)
     burst.endedAt(1030)
     expect(burst.endedAt(1031)).toBeNull()

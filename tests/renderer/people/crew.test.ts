@@ -73,7 +73,7 @@ describe('the people of a bench', () => {
 })
 
 describe('a badge', () => {
-  it('goes to whoever asked for it last, a number too', async () => {
+  it('goes to the one who asked for it last, a number too', async () => {
     const { crew } = await bench()
     const heard: string[] = []
     const stopFirst = crew.listen((badge) => heard.push(`first ${badge}`))

@@ -26,7 +26,7 @@ const one: BackupList = {
 const none: BackupList = { ...one, backups: [] }
 
 describe('the backups of the record', () => {
-  it('are not known until the host has told of them', async () => {
+  it('are not known until the host has reported them', async () => {
     const { client } = twin({ 'backups.list': () => done(none) })
     const desk = new BackupDesk(client)
     expect(desk.list).toBeNull()

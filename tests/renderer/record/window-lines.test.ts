@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { windowLines } from '../../../renderer/record/window-lines.ts'
-import type { Seen } from '../../../renderer/record/window-lines.ts'
+import type { WindowState } from '../../../renderer/record/window-lines.ts'
 
-const seen: Seen = {
+const seen: WindowState = {
   missingWeights: [],
   widthPx: 1366,
   heightPx: 768,
@@ -10,7 +10,7 @@ const seen: Seen = {
   reader: { distance: 2, pxPerMm: 3.779 },
   measured: true,
 }
-const said = (change: Partial<Seen> = {}) =>
+const said = (change: Partial<WindowState> = {}) =>
   windowLines({ ...seen, ...change }).map(
     ({ subject, state, sentence }) => `${subject} ${state}: ${sentence}`,
   )
@@ -28,7 +28,7 @@ describe('what the window says of itself', () => {
     expect(said({ measured: false })[1]).toMatch(/^screen look: .* a guess: measure the screen/)
   })
 
-  it('is bad where a weight of its type is missing, since widths are reckoned with it', () => {
+  it('is bad where a weight of its type is missing, since widths are calculated with it', () => {
     expect(said({ missingWeights: ['700'] })[0]).toMatch(/^fonts bad: .* is not loaded \(700\)/)
   })
 })

@@ -28,7 +28,7 @@ describe('a page as PDF', () => {
     expect(await saved('by the browser')).toMatchObject({ prints: 1, problem: null })
   })
 
-  it('that could not be written is told of, and nothing is printed instead', async () => {
+  it('that could not be written is reported, and nothing is printed instead', async () => {
     expect(await saved('not at all')).toMatchObject({ prints: 0, problem: { code: 'pdf-not-saved' } })
   })
 })

@@ -8,7 +8,7 @@ export interface Counts {
   readonly expected: number
 }
 
-export interface Strange extends At {
+export interface OddReading extends At {
   readonly what: string
   readonly typed: string
   readonly least: string
@@ -78,13 +78,13 @@ export const bearingWords = {
     `${facts.place}: clearance ${facts.clearance}, allowed ${facts.limits}. Measure bore, journal and shells ` +
     'before closing it.',
   'size-not-above-zero': ({ place, what, typed }: At & { readonly what: string; readonly typed: string }) =>
-    `${place}: “${typed}” cannot be a ${what}. Read the gauge again and type it anew.`,
+    `${place}: “${typed}” cannot be a ${what}. Read the gauge and type it again.`,
   'reading-in-other-unit': (
-    facts: Strange & { readonly unit: keyof typeof nameOf; readonly meant: string },
+    facts: OddReading & { readonly unit: keyof typeof nameOf; readonly meant: string },
   ) =>
     `${facts.place}: is “${facts.typed}” meant in ${nameOf[facts.unit]}? That would be ${facts.meant}; a ${facts.what} ` +
     `of ${facts.least} to ${facts.most} is expected. Type it with its unit.`,
-  'reading-far-off': (facts: Strange) =>
+  'reading-far-off': (facts: OddReading) =>
     `${facts.place}: “${facts.typed}” is far from the ${facts.least} to ${facts.most} expected of a ${facts.what}. ` +
     'Read the gauge again, and check that it is the right part.',
   'readings-missing': (

@@ -20,7 +20,7 @@ export const buildWords = {
   'build-finished': ({ name }: { readonly name: string }) =>
     `“${name}” is finished. Its work cannot be changed; amend it, or start a new build.`,
   'build-voided': ({ name }: { readonly name: string }) =>
-    `“${name}” was said not to count. Nothing can be added to it; start a new build.`,
+    `“${name}” is void. Nothing can be added to it; start a new build.`,
   'build-not-finished': (_: Record<never, never>) =>
     'The build is not finished, so it cannot be amended yet. Take back what is wrong where it was done.',
   'step-not-awaiting': ({ step }: OfStep) =>

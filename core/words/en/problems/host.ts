@@ -68,17 +68,17 @@ export const hostWords = {
   'file-unreadable': (_: None) =>
     'The file could not be read. Is it still there, and may this user read it? Then open it again.',
   'import-too-large': ({ most }: { most: number }) =>
-    `The file is larger than any exported build (${most} MB at most). Nothing was taken in. Choose the file that was exported.`,
+    `The file is larger than any exported build (${most} MB at most). Nothing was imported. Choose the file that was exported.`,
   'import-not-ours': (_: None) =>
-    'The file is not an exported build. Nothing was taken in. Choose a file whose name ends in .bedplate.',
+    'The file is not an exported build. Nothing was imported. Choose a file whose name ends in .bedplate.',
   'import-newer': (_: None) =>
-    'The file was exported by a newer Bedplate. Nothing was taken in. Take it in with that version.',
+    'The file was exported by a newer Bedplate. Nothing was imported. Import it with that version.',
   'import-altered': ({ line }: { line: number }) =>
-    `The file is not as it was exported: at line ${line} something was changed, added or cut off. Nothing was taken in. Export it again, and carry it over as a file.`,
+    `The file is not as it was exported: at line ${line} something was changed, added or cut off. Nothing was imported. Export it again, and carry it over as a file.`,
   'import-spec-faulty': ({ fault }: { fault: string }) =>
-    `The spec in the file has a fault, so nothing was taken in: ${fault}`,
+    `The spec in the file has a fault, so nothing was imported: ${fault}`,
   'import-senseless': (_: None) =>
-    'The entries of the file do not make a build of its engine, so nothing was taken in. Ask whoever made the file.',
+    'The entries of the file do not make a build of its engine, so nothing was imported. Ask the person who made the file.',
   'build-name-missing': (_: None) =>
     'The build has no name. Type one, for example the customer and the pump.',
   'person-not-proven': ({ name }: { name: string }) =>

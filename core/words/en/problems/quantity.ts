@@ -6,9 +6,9 @@ export const quantityWords = {
   'number-ambiguous': ({ typed }: { typed: string }) =>
     `“${typed}” has more than one point or comma. Type it with one at most, for example 1234.5.`,
   'number-out-of-range': ({ typed }: { typed: string }) =>
-    `“${typed}” is too large or too small to be a reading. Read the scale again and type it anew.`,
+    `“${typed}” is too large or too small to be a reading. Read the scale and type it again.`,
   'number-negative': ({ typed }: { typed: string }) =>
-    `“${typed}” is below zero. Read the scale again and type it anew.`,
+    `“${typed}” is below zero. Read the scale and type it again.`,
   'unit-unknown': ({ typed, units }: { typed: string; units: readonly string[] }) =>
     `The unit of “${typed}” is not known here. Use ${units.join(', ')}.`,
   'unit-missing': ({ typed, units }: { typed: string; units: readonly string[] }) =>

@@ -52,7 +52,7 @@ export const recordWords = {
   'import-busy': (_: None) =>
     'Another file is being taken in. Wait until it is done, then choose this one again.',
   'import-against-rules': ({ entry, why }: { entry: number; why: string }) =>
-    `Entry ${entry} of the file could not have been confirmed there, so nothing was taken in: ${why}`,
+    `Entry ${entry} of the file could not have been confirmed there, so nothing was imported: ${why}`,
   'entry-not-first': (_: None) => 'it does not begin a build.',
   'entry-out-of-place': (_: None) =>
     'it only ever follows together with the entry before it, and that one did not lead to it.',

@@ -2,11 +2,11 @@ export interface Of {
   /** The number beside the fastener on the drawing; null for an action between passes. */
   readonly fastener: string | null
 }
-export interface Named {
+export interface OfProcedure {
   /** The procedure's name. */
   readonly name: string
 }
-export interface Outside extends Of {
+export interface OutsideWindow extends Of {
   readonly read: string
   readonly limits: string
   /** The unit in which the reading would be right. */
@@ -22,16 +22,21 @@ const inUnit = (otherUnit: string | null) =>
 export const tighteningWords = {
   'procedure-unknown': ({ procedure }: { readonly procedure: string }) =>
     `This engine has no procedure “${procedure}”. Choose one of its steps.`,
-  'run-started-already': ({ name }: Named) => `“${name}” is already under way. Go on where it stands.`,
-  'run-not-started': ({ name }: Named) => `“${name}” has not been started. Start it first.`,
-  'run-paused': ({ name }: Named) => `“${name}” is paused. Go on with it before pulling or taking back.`,
-  'run-not-paused': ({ name }: Named) => `“${name}” is not paused.`,
-  'run-done': ({ name }: Named) => `“${name}” is done. There is nothing left to pause.`,
-  'pass-unknown': ({ pass, passes, name }: Named & { readonly pass: number; readonly passes: number }) =>
+  'run-started-already': ({ name }: OfProcedure) => `“${name}” is already under way. Go on where it stands.`,
+  'run-not-started': ({ name }: OfProcedure) => `“${name}” has not been started. Start it first.`,
+  'run-paused': ({ name }: OfProcedure) =>
+    `“${name}” is paused. Go on with it before pulling or taking back.`,
+  'run-not-paused': ({ name }: OfProcedure) => `“${name}” is not paused.`,
+  'run-done': ({ name }: OfProcedure) => `“${name}” is done. There is nothing left to pause.`,
+  'pass-unknown': ({
+    pass,
+    passes,
+    name,
+  }: OfProcedure & { readonly pass: number; readonly passes: number }) =>
     `“${name}” has ${passes} passes, and no pass ${pass}. Pull what the drawing shows as next.`,
-  'fastener-not-in-pass': ({ fastener, pass, name }: Named & Of & { readonly pass: number }) =>
+  'fastener-not-in-pass': ({ fastener, pass, name }: OfProcedure & Of & { readonly pass: number }) =>
     `${the(fastener)} is not in pass ${pass} of “${name}”. Pull what the drawing shows as next.`,
-  'fastener-not-in-procedure': ({ fastener, name }: Named & { readonly fastener: string }) =>
+  'fastener-not-in-procedure': ({ fastener, name }: OfProcedure & { readonly fastener: string }) =>
     `${the(fastener)} is not part of “${name}”. Note the problem at one that is, or at none.`,
   'pulled-already': ({ fastener, pass }: Of & { readonly pass: number }) =>
     `${the(fastener)} is done in pass ${pass}. If that was a mistake, take it back first.`,
@@ -47,9 +52,9 @@ export const tighteningWords = {
   'declare-new-first': ({ group }: { readonly group: string }) =>
     `${group} may be used once only. Confirm that they are new before the first of them is pulled.`,
   'declared-already': ({ group }: { readonly group: string }) => `${group} are already confirmed as new.`,
-  'group-not-in-procedure': ({ group, name }: Named & { readonly group: string }) =>
+  'group-not-in-procedure': ({ group, name }: OfProcedure & { readonly group: string }) =>
     `“${group}” are not pulled in “${name}”. Confirm as new only what is.`,
-  'order-unknown': ({ order, name }: Named & { readonly order: string }) =>
+  'order-unknown': ({ order, name }: OfProcedure & { readonly order: string }) =>
     `“${name}” has no order “${order}”. Choose one that it has.`,
   'order-number-unknown': (facts: { readonly typed: string; readonly numbers: readonly string[] }) =>
     `No fastener “${facts.typed}” is in this order. Those in it are ${facts.numbers.join(', ')}.`,
@@ -69,10 +74,10 @@ export const tighteningWords = {
     `Fastener ${fastener} has not been pulled, so there is nothing to loosen.`,
   'loosen-first': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} is still tight. Loosen it first, then put the new one in.`,
-  'restart-after-angle': ({ pass, name }: Named & { readonly pass: number }) =>
+  'restart-after-angle': ({ pass, name }: OfProcedure & { readonly pass: number }) =>
     `“${name}” cannot begin again at pass ${pass}: fasteners were turned by an angle since, and would be turned twice. ` +
     'Loosen all of them and begin with pass 1.',
-  'nothing-to-restart': ({ pass, name }: Named & { readonly pass: number }) =>
+  'nothing-to-restart': ({ pass, name }: OfProcedure & { readonly pass: number }) =>
     `Nothing of “${name}” was pulled in pass ${pass} or after it. Go on where it stands.`,
   'moved-outside-recheck': ({ fastener }: Of) =>
     `${the(fastener)} is not being rechecked, so it is meant to move. Confirm it, or note a problem.`,
@@ -83,19 +88,19 @@ export const tighteningWords = {
     'Take that back first, or note a problem.',
   'flag-not-open': ({ flag }: { readonly flag: number }) => `Flag ${flag} is not waiting for an answer.`,
   'reason-missing': ({ of }: { readonly of: string }) => `Say ${of}, in a word at least.`,
-  'reading-under': ({ fastener, read, limits, otherUnit }: Outside) =>
+  'reading-under': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too little.${inUnit(otherUnit)} Take it back and pull it again, or say ` +
     'what was done.',
   'turn-short': (facts: Of & { read: string; limits: string; left: string; from: string; to: string }) =>
     `${the(facts.fastener)}: turned ${facts.read}, allowed ${facts.limits}: too little. Leave it where it stands and turn it ` +
     `on by ${facts.left} (${facts.from} to ${facts.to}).`,
-  'length-under': ({ fastener, read, limits, otherUnit }: Outside) =>
+  'length-under': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${fastener === null ? 'What was measured' : `Fastener ${fastener}`}: ${read}, allowed ${limits}: too ` +
     `little.${inUnit(otherUnit)} Read it again, or say what was done about it.`,
-  'reading-over-begin-again': ({ fastener, read, limits, otherUnit }: Outside) =>
+  'reading-over-begin-again': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it all the way and begin it again ` +
     'with its first pass.',
-  'reading-over-replace': ({ fastener, read, limits, otherUnit }: Outside) =>
+  'reading-over-replace': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it, fit a new one, and begin that ` +
     'with its first pass.',
   'must-be-replaced': ({ fastener }: { readonly fastener: string }) =>
@@ -114,7 +119,7 @@ export const tighteningWords = {
     'say so. Else loosen it and begin it again.',
   'not-flagged-reading': ({ pull }: { readonly pull: number }) =>
     `Pull ${pull} has no reading that waits for an answer. Only such a one is read again.`,
-  'reading-over': ({ fastener, read, limits, otherUnit }: Outside) =>
+  'reading-over': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Say what was done about it.`,
   'fastener-moved': ({ fastener }: Of) =>
     `${the(fastener)} moved at the recheck: it had lost load. Say what was done about it.`,

@@ -1,4 +1,4 @@
-export interface Asked {
+export interface WrenchRange {
   readonly name: string
   /** What the wrench would have to be set to, in the unit of its scale. */
   readonly setting: string
@@ -38,12 +38,14 @@ export const wrenchWords = {
     'without it.',
   'wrench-target-zero': (_: Record<never, never>) =>
     'No wrench can be set to nothing. Give the torque above zero, or have the fastener seated by hand.',
-  'wrench-below-range': (facts: Asked & { readonly starts: string; readonly below: keyof typeof starts }) =>
+  'wrench-below-range': (
+    facts: WrenchRange & { readonly starts: string; readonly below: keyof typeof starts },
+  ) =>
     `${facts.name} starts at ${facts.starts}; ${facts.setting} would be below ${starts[facts.below]}. ` +
     'Use a smaller one.',
-  'wrench-above-range': ({ name, setting, ends }: Asked & { readonly ends: string }) =>
+  'wrench-above-range': ({ name, setting, ends }: WrenchRange & { readonly ends: string }) =>
     `${name} ends at ${ends}; ${setting} would be past its scale. Use a larger one.`,
-  'wrench-steps-too-coarse': (facts: Asked & { readonly step: string; readonly limits: string }) =>
+  'wrench-steps-too-coarse': (facts: WrenchRange & { readonly step: string; readonly limits: string }) =>
     `${facts.name} goes in steps of ${facts.step}: no mark near ${facts.setting} keeps the fastener within ` +
     `${facts.limits}. Use one with a finer scale.`,
   'wrench-may-leave-window': (facts: {
@@ -70,7 +72,7 @@ export const wrenchWords = {
     `${name} is noted as calibrated on ${on}, which is still to come. Correct the day, or the clock of ` +
     'this computer.',
   'no-wrench-fits': (facts: { readonly target: string; readonly from: string; readonly to: string }) =>
-    `No wrench in hand can be set for ${facts.target}. Use one with its full scale between ${facts.from} ` +
+    `No wrench here can be set for ${facts.target}. Use one with its full scale between ${facts.from} ` +
     `and ${facts.to}, best where the value lies in the middle of its range.`,
   'choking-up': (_: Record<never, never>) =>
     'Taking a larger wrench nearer its head gives a finer feel and is a poor second: its scale reads no ' +

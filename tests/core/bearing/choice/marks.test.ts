@@ -45,7 +45,7 @@ describe('marks typed off a part', () => {
     expect(read('A1ABA1', partMarked('A', 'A1', 'B'))).toEqual(['A1', 'A', 'B', 'A1'])
   })
 
-  it('may be signs that mean something else here', () => {
+  it('may be folded that mean something else here', () => {
     expect(read('- + - +', partMarked('-', '+'))).toEqual(['-', '+', '-', '+'])
     expect(read('-+-+', partMarked('-', '+'))).toEqual(['-', '+', '-', '+'])
     expect(read('? X X ?', partMarked('?', 'X'))).toEqual(['?', 'X', 'X', '?'])

@@ -45,7 +45,7 @@ describe('a reading off a gauge', () => {
   })
 
   it.each(['-5', '0', '-63.5'])('of %s is refused', (typed) => {
-    expect(read(typed, 'mm')).toBe(`M3: “${typed}” cannot be a bore. Read the gauge again and type it anew.`)
+    expect(read(typed, 'mm')).toBe(`M3: “${typed}” cannot be a bore. Read the gauge and type it again.`)
   })
 
   it.each(['abc', '1e999', '', '63.5 furlongs', '1,234.5'])('of "%s" is refused with a sentence', (typed) => {

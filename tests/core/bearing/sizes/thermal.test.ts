@@ -1,6 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { atReference, bodyOf, sensibleTemperature, warmed } from '../../../../core/bearing/index.ts'
+import {
+  atReference,
+  partAtTemperature,
+  sensibleTemperature,
+  atTemperature,
+} from '../../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import { celsius, nanometres } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains } from '../fits.ts'
@@ -30,7 +35,7 @@ describe('a part that was measured warm', () => {
     expect(read).toBe(mm(60.0069))
   })
 
-  it('comes back to the same size when it is warmed again', () => {
+  it('comes back to the same size when it is atTemperature again', () => {
     const size = fc.integer({ min: 1_000_000, max: 200_000_000 }).map(nanometres)
     const body = fc.record({
       expansion: fc.double({ min: 1, max: 30, noNaN: true }),
@@ -38,7 +43,7 @@ describe('a part that was measured warm', () => {
     })
     fc.assert(
       fc.property(size, body, (size, body) => {
-        expect(Math.abs(warmed(atReference(size, body), body) - size)).toBeLessThanOrEqual(1)
+        expect(Math.abs(atTemperature(atReference(size, body), body) - size)).toBeLessThanOrEqual(1)
       }),
     )
   })
@@ -67,7 +72,7 @@ describe('a temperature', () => {
 
 describe('a part of a fit on the bench', () => {
   it('grows as the spec says of its material', () => {
-    expect(bodyOf(pumpMains, 'M1', 'housing', celsius(28))).toEqual({
+    expect(partAtTemperature(pumpMains, 'M1', 'housing', celsius(28))).toEqual({
       ok: true,
       value: { expansion: 23.1, temperature: 28 },
     })
@@ -75,8 +80,8 @@ describe('a part of a fit on the bench', () => {
 
   it('must be at 20 °C where the spec names no material', () => {
     const { warm: _, ...unnamed } = pumpMains
-    expect(bodyOf(unnamed, 'M1', 'housing', celsius(20)).ok).toBe(true)
-    const body = bodyOf(unnamed, 'M1', 'housing', celsius(21))
+    expect(partAtTemperature(unnamed, 'M1', 'housing', celsius(20)).ok).toBe(true)
+    const body = partAtTemperature(unnamed, 'M1', 'housing', celsius(21))
     expect(body.ok ? '' : sentenceOf(body.problem)).toBe(
       'M1: the spec does not say how the parts grow with warmth. Measure at 20 °C.',
     )

@@ -77,7 +77,7 @@ describe('any tray', () => {
         if (best === Infinity) expect(filled).toHaveLength(0)
         else expect([filled.length, squaredDeviation]).toEqual([within.length, expect.closeTo(best, 6)])
       }),
-      // Found once: a shell measured singly was reckoned into both halves of one bearing, and none was filled.
+      // Found once: a shell measured singly was counted into both halves of one bearing, and none was filled.
       {
         numRuns: 300,
         examples: [[[1_991_311, 1_993_852, 1_993_852, 1_992_690].map(nanometres), [4_004_000, 4_004_001]]],

@@ -51,7 +51,7 @@ describe('amending a build', () => {
   })
 })
 
-describe('saying that a build does not count', () => {
+describe('making a build void', () => {
   const voiding = { type: 'void-build', reason: 'Wrong engine on the stand' } as const
 
   it('is possible at any time, with a reason that is printed', () => {
@@ -74,7 +74,7 @@ describe('saying that a build does not count', () => {
   it('is the last word: nothing is added any more', () => {
     const shop = finished()
     shop.does(voiding)
-    expect(shop.refuses(amendment)).toContain('not to count')
-    expect(shop.refuses(voiding)).toContain('not to count')
+    expect(shop.refuses(amendment)).toContain('is void')
+    expect(shop.refuses(voiding)).toContain('is void')
   })
 })

@@ -33,7 +33,7 @@ describe('a fastener that was replaced, on the sheet', () => {
   const { spec, entries } = replaced()
   const sheet = buildSheet(spec, entries)
 
-  it('has its earlier pulls printed, and said not to count', () => {
+  it('has its earlier pulls printed as void', () => {
     const own = sheet.runs[0]!.pulls.filter(({ fastener }) => fastener === '1')
     expect(own.map(({ pass, setAside }) => [pass, setAside])).toEqual([
       [1, 'loosened'],

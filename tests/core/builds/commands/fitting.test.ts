@@ -93,7 +93,7 @@ describe('laying a bead', () => {
     expect(shop.state.beads).toEqual({ plus: shop.state.seq })
   })
 
-  it('is done anew after the old bead is wiped off', () => {
+  it('is done again after the old bead is wiped off', () => {
     const shop = shopAt('bead-plus')
     const wipe = { type: 'wipe-off-bead', step: 'bead-plus', reason: 'It skinned over.' } as const
     expect(shop.refuses(wipe)).toContain('is not done')

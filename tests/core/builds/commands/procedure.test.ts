@@ -37,7 +37,7 @@ describe('a run among the steps', () => {
     shop.does(takeBackLast(shop, 'case'))
   })
 
-  it('cannot be taken back under a check that was good, until that is answered anew', () => {
+  it('cannot be taken back under a check that was good, until that is answered again', () => {
     const shop = shopAt('sump-on')
     expect(shop.refuses(takeBackLast(shop, 'flange'))).toBe(
       '“Turn crank” was done on top of “Flange bolts”. Answer it as not good first; then this can be changed.',
@@ -57,7 +57,12 @@ describe('a run among the steps', () => {
     shop.does({ type: 'note-problem', procedure: 'case', fastener: 'case-3', text: 'Washer missing.' })
     expect(isStepDone(shop.spec, shop.state, shop.step('case-run'))).toBe(false)
     expect(currentStep(shop.spec, shop.state)?.id).toBe('case-run')
-    shop.does({ type: 'answer-flag', procedure: 'case', flag: 1, answer: 'Washer put in, bolt pulled anew.' })
+    shop.does({
+      type: 'answer-flag',
+      procedure: 'case',
+      flag: 1,
+      answer: 'Washer put in, bolt pulled again.',
+    })
     while (!shop.state.finished) shop.goesOn()
   })
 

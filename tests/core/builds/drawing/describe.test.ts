@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { drawingFacts, tellOf, type Tell } from '../../../../core/builds/index.ts'
+import { drawingFacts, descriptionOf, type Description } from '../../../../core/builds/index.ts'
 import { sceneOf } from '../../../../core/layout/index.ts'
 import type { Units } from '../../../../core/tightening/index.ts'
 import { demos } from '../../layout/demos.ts'
@@ -7,14 +7,14 @@ import { demoEngine, Workshop } from '../workshop.ts'
 
 const skerry = demoEngine('skerry-3')
 
-function tell(shop: Workshop, about: string, units: Units = { torque: 'N·m', length: 'mm' }): Tell {
-  const told = tellOf({ spec: shop.spec, state: shop.state, entries: shop.entries, units }, about)
-  if (told === null) throw new Error(`nothing is told of ${about}`)
+function tell(shop: Workshop, about: string, units: Units = { torque: 'N·m', length: 'mm' }): Description {
+  const told = descriptionOf({ spec: shop.spec, state: shop.state, entries: shop.entries, units }, about)
+  if (told === null) throw new Error(`${about} is not described`)
   return told
 }
 
 /** Each line with its state before it and the person after it. */
-const said = ({ lines }: Tell) =>
+const said = ({ lines }: Description) =>
   lines.map(({ state, text, by }) => `${state}: ${text}${by === undefined ? '' : ` (${by.person})`}`)
 
 /** At the closing of the case, the first torque pass begun: 2 entries before it, 8 seated, fasteners 1 and 2 at 15 N·m. */
@@ -54,7 +54,7 @@ describe('a fastener', () => {
     ])
   })
 
-  it('is told in the unit of the wrench in hand: 15 N·m is 11.06 lbf·ft (NIST SP 811)', () => {
+  it('is told in the unit of the wrench in use: 15 N·m is 11.06 lbf·ft (NIST SP 811)', () => {
     const lines = said(tell(inTheFirstTorque(), 'fastener/case-4', { torque: 'lbf·ft', length: 'in' }))
     expect(lines).toContain('open: Pass 2, torque: 11.1 lbf·ft (10 to 12.1)')
   })
@@ -188,7 +188,7 @@ describe('the rest of the drawing', () => {
       'bead/none',
       'face/lid',
     ])
-      expect(tellOf(told, about), about).toBeNull()
+      expect(descriptionOf(told, about), about).toBeNull()
   })
 })
 

@@ -65,7 +65,7 @@ describe('the bearings on the drawing', () => {
 })
 
 describe('the fasteners on the drawing', () => {
-  it('are not spoken of before their run is in hand', () => {
+  it('are not spoken of before their run has begun', () => {
     const shop = new Workshop(skerry)
     expect(facts(shop, 'close-case')).toMatchObject({ fasteners: {}, path: null, callout: null })
   })
@@ -105,7 +105,7 @@ describe('the fasteners on the drawing', () => {
     expect(facts(shop, 'case-run')).toMatchObject({ callout: '60°', path: null })
   })
 
-  it('stay as they are while another run on the same face is in hand', () => {
+  it('stay as they are while another run on the same face is under way', () => {
     const shop = new Workshop(skerry)
     shop.worksUpTo('flange-run')
     const { fasteners } = facts(shop, 'flange-run')

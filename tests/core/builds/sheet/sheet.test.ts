@@ -161,7 +161,7 @@ describe('the build sheet', () => {
     expect(sheet.cautions).toEqual(skerry.cautions)
   })
 
-  it('of a build in hand has gaps where nothing was done yet', () => {
+  it('of an unfinished build has gaps where nothing was done yet', () => {
     const begun = new Workshop(skerry)
     const early = buildSheet(begun.spec, begun.entries)
     expect(early.finished).toBeNull()

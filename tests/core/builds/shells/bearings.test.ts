@@ -174,7 +174,7 @@ describe('a stated uncertainty', () => {
 })
 
 describe('a reground journal', () => {
-  it('is measured anew, takes walls thicker by half, and its undersize is kept with the choice', () => {
+  it('is measured again, takes walls thicker by half, and its undersize is kept with the choice', () => {
     const shop = marked()
     shop.does({ type: 'declare-undersize', step, positions: ['M2'], undersize: '0.25 under' })
     expect(pairAt(shop, 'M2')).toEqual([null, null])

@@ -99,7 +99,7 @@ describe('a journal that measures another size than it is declared', () => {
     expect(pair(shop)).toEqual(['T', 'T'])
   })
 
-  it('is open again when the journal is measured anew, or declared anew without a reason', () => {
+  it('is open again when the journal is measured again, or declared again without a reason', () => {
     const shop = declaredStandard()
     shop.does(declare(null, 'dirty'))
     shop.does(readings('M2', 'journal', '51.742'))

@@ -96,7 +96,7 @@ describe('an apprentice’s build', () => {
     )
   })
 
-  it('is gone on with where nothing waits for the look, before the look is asked for again', () => {
+  it('is continued where nothing waits for the look, before the look is asked for again', () => {
     const bench = new Bench(true)
     bench.worksOn()
     expect(currentStep(skerry, bench.state)?.name).toBe('Choose mains')

@@ -34,7 +34,7 @@ describe('the steps of a build', () => {
     expect(current(shop)).toBe('fit-mains')
   })
 
-  it('lead to the first that is open once the one in hand is done', () => {
+  it('lead to the first that is open once the current one is done', () => {
     const shop = new Workshop(skerry)
     shop.worksUpTo('bead-plus')
     shop.does({ type: 'lay-bead', step: 'bead-minus' })

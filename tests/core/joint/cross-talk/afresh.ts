@@ -1,7 +1,7 @@
 import type { Flange, FlangePull } from '../../../../core/joint/index.ts'
 
 /**
- * The same flange reckoned the long way, to check the short one: the whole stiffness matrix from textbook
+ * The same flange solved the long way, to check the short one: the whole stiffness matrix from textbook
  * formulas, every spring taken as acting, a general solver, the springs that would act the wrong way looked
  * out and left off, and again until none changes. Kept from one pull to the next are where the nuts stand and
  * which springs acted.
@@ -18,7 +18,7 @@ interface Spring {
   readonly squeeze: readonly [number, number, number]
 }
 
-export function reckonedAfresh(flange: Flange, pulls: readonly FlangePull[], solve: Solver) {
+export function solvedAfresh(flange: Flange, pulls: readonly FlangePull[], solve: Solver) {
   const flangeSize = 3 * flange.nodes.length
   const pads = padsOf(flange)
   const bolts = flange.bolts.map(({ node, stiffnessNPerMm }): Spring => ({
@@ -42,7 +42,7 @@ export function reckonedAfresh(flange: Flange, pulls: readonly FlangePull[], sol
     } else if (pull.kind === 'set') {
       at = rest(nuts.with(place, null), { node: bolt.node, newtons: pull.to })
       nuts = nuts.with(place, at[3 * bolt.node]! + pull.to / bolt.stiffness)
-    } else throw new Error(`not reckoned: ${pull.kind}`)
+    } else throw new Error(`not solved: ${pull.kind}`)
     return bolts.map(({ stiffness, node }, index) => stiffness * Math.max(0, nuts[index]! - at[3 * node]!))
   })
 

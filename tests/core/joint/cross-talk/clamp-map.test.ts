@@ -138,7 +138,7 @@ describe('a flange that is hard to bring to rest', () => {
     expect(sinkMm[135]).toBeLessThan(0)
   })
 
-  it('is let go again, and then pulled anew with the same result', () => {
+  it('is let go again, and then pulled again with the same result', () => {
     const flange = round(60, [0, 20, 40])
     const off = flange.bolts.map(({ id }): FlangePull => ({ pass: 0, bolt: id, kind: 'release' }))
     const pulls = setTo(9000, [0, 1, 2])

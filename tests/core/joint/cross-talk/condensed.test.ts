@@ -81,18 +81,18 @@ describe.each([
     theirs.forEach((value, freedom) => expect(Math.abs(value - ours[freedom]!) / most).toBeLessThan(1e-10))
   })
 
-  it('are after a change the same to the last bit as if they had been made anew', () => {
+  it('are after a change the same to the last bit as if they had been made again', () => {
     const network = held(flange)
     solved(network, flange)
     for (const node of [3, 17, 3]) network.setSprings(node, holds(node, node + 2))
     solved(network, flange)
     network.setSprings(8, holds(8, 5))
 
-    const anew = new CondensedNetwork(flange)
+    const fresh = new CondensedNetwork(flange)
     flange.nodes.forEach((_, node) => {
       const factor = [3, 17].includes(node) ? node + 2 : node === 8 ? 5 : 1
-      anew.setSprings(node, holds(node, factor))
+      fresh.setSprings(node, holds(node, factor))
     })
-    expect(solved(network, flange)).toEqual(solved(anew, flange))
+    expect(solved(network, flange)).toEqual(solved(fresh, flange))
   })
 })

@@ -43,7 +43,7 @@ describe('the flange of an engine', () => {
       .map(({ id: face }) => [id, face, spec] as const)
   })
 
-  it.each(faces)('of %s, face %s, is one that can be reckoned with', (_, face, spec) => {
+  it.each(faces)('of %s, face %s, is one that can be calculated', (_, face, spec) => {
     const flange = modelOf(spec, face)
     const here = spec.fasteners.filter((fastener) => fastener.face === face)
     expect(flange.bolts.map(({ id }) => id).toSorted()).toEqual(here.map(({ id }) => id).toSorted())

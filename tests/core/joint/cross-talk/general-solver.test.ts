@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { clampMap, type Flange, type FlangePull } from '../../../../core/joint/index.ts'
 import { newtons } from '../../../../core/quantity/index.ts'
-import { reckonedAfresh } from './afresh.ts'
+import { solvedAfresh } from './afresh.ts'
 import { bar, dense, ring, ringWithWall } from './flanges.ts'
 
 /** As a share of the largest load there is at any time. */
@@ -30,7 +30,7 @@ describe.each(flanges)('%s, against a general solver that begins afresh at each 
     fc.assert(
       fc.property(fc.array(pull, { minLength: 1, maxLength: 6 }), (pulls) => {
         const ours = clampMap(flange, pulls).afterPulls.map(({ loads }) => loads)
-        const theirs = reckonedAfresh(flange, pulls, dense)
+        const theirs = solvedAfresh(flange, pulls, dense)
         const most = Math.max(1, ...theirs.flat())
         theirs.forEach((loads, after) =>
           loads.forEach((load, bolt) =>

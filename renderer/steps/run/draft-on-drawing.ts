@@ -1,7 +1,7 @@
 import type { DrawingFacts } from '../../../core/layout/index.ts'
 
 /** A drawing while an order is made: the fasteners named so far are ticked, with the way to the last of them. */
-export function withOrderInHand(facts: DrawingFacts, soFar: readonly string[]): DrawingFacts {
+export function withOrderDraft(facts: DrawingFacts, soFar: readonly string[]): DrawingFacts {
   const named = new Set(soFar)
   const fasteners = Object.fromEntries(
     Object.entries(facts.fasteners).map(([id, fact]) => [
