@@ -150,15 +150,15 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
   const shown = flagged ? `${name} !` : name
   const room = frame.width * widest - calloutInset * px
   const size = (capital: number): number =>
-    textWidth(shown, capital, 'bold') + textWidth(facts.callout!, capital, 'bold') + 4 * cellPad * capital
+    widthOf(shown, capital) + widthOf(facts.callout!, capital) + 4 * cellPad * capital
   const full = calloutPlace.capital * px
   const capital = Math.max(Math.min(full, (full * room) / size(full)), full * 0.55)
   const left = frame.left + calloutInset * px
   const top = frame.top + calloutPlace.top * px
   const height = capital * calloutHeight
-  const cell = textWidth(shown, capital, 'bold') + 2 * cellPad * capital
+  const cell = widthOf(shown, capital) + 2 * cellPad * capital
   const value = cutTo(facts.callout, capital, room - cell - 2 * cellPad * capital)
-  const width = cell + textWidth(value, capital, 'bold') + 2 * cellPad * capital
+  const width = cell + widthOf(value, capital) + 2 * cellPad * capital
   const common = { about, layer: 'overlay' } as const
   const text = { ...common, kind: 'text', y: top + height / 2, capital, weight: 'bold' } as const
   const [box, cellRole] = flagged
@@ -201,9 +201,13 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
 }
 
 function cutTo(text: string, capital: number, room: number): string {
-  if (textWidth(text, capital, 'bold') <= room) return text
+  if (widthOf(text, capital) <= room) return text
   const characters = [...text]
-  while (characters.length > 1 && textWidth(`${characters.join('')}…`, capital, 'bold') > room)
-    characters.pop()
+  while (characters.length > 1 && widthOf(`${characters.join('')}…`, capital) > room) characters.pop()
   return `${characters.join('').trimEnd()}…`
+}
+
+/** Figures are tabular: each as wide as the widest. */
+function widthOf(text: string, capital: number): number {
+  return textWidth(text.replace(/\d/g, '0'), capital, 'bold')
 }

@@ -139,11 +139,11 @@ test('with keys: + and −, arrows where the sheet is larger than its window, Ho
   await keyboard.press('Backspace')
   await page.mouse.click(board.x + 5, board.y + board.height - 5)
 
-  await expect(sign(page)).toHaveText('Block, seen from below, nose at the left')
+  await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
   await keyboard.press('f')
-  await expect(sign(page)).toHaveText('Block, seen from above, nose at the left')
+  await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
   await keyboard.press('r')
-  await expect(sign(page)).toHaveText('Block, seen from above, nose at the top')
+  await expect(sign(page)).toContainText('Block, seen from above, nose at the top')
   expect(await mechanic.entries()).toBe(2)
 })
 
@@ -168,7 +168,7 @@ test('keys of one character can be switched off, and the list of keys says so', 
   await expect(list).toBeHidden()
   for (const key of ['f', 'r', 'b', '?', '+']) await page.keyboard.press(key)
   await page.clock.fastForward(500)
-  await expect(sign(page)).toHaveText('Block, seen from below, nose at the left')
+  await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
   await expect(zoom(page)).toBeHidden()
   await expect(list).toBeHidden()
   await expect(page.getByRole('navigation', { name: 'Steps of this build' })).toBeVisible()
@@ -185,16 +185,16 @@ test('how the engine lies is said in the shop’s words, and is kept over a new 
   await page.getByRole('button', { name: 'View …' }).click()
   const view = page.getByRole('group', { name: 'View', exact: true })
   await view.getByRole('button', { name: 'towards me' }).click()
-  await expect(sign(page)).toHaveText('Block, seen from below, nose at the bottom')
+  await expect(sign(page)).toContainText('Block, seen from below, nose at the bottom')
   await view.getByRole('button', { name: 'upright', exact: true }).click()
-  await expect(sign(page)).toHaveText('Block, seen from above, nose at the bottom')
+  await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
   await expect(view).toBeHidden()
 
   await page.getByRole('button', { name: '← All builds' }).click()
   await page.getByRole('button', { name: /Handling/ }).click()
-  await expect(sign(page)).toHaveText('Block, seen from above, nose at the bottom')
+  await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
   await bench.cutPowerAndStartAgain()
-  await expect(sign(page)).toHaveText('Block, seen from above, nose at the bottom')
+  await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
 })
 
 test('the screen is measured against a bank card by keys and by drag, kept, and forgotten again', async ({
@@ -316,7 +316,7 @@ test('the bench view has only what is next, takes every key, and is left by Esca
   expect((await mechanic.main.boundingBox())!.height).toBeGreaterThanOrEqual(94)
   expect(await page.evaluate(() => document.getAnimations().length)).toBe(0)
 
-  await expect(page.getByText('entry · head')).toBeHidden()
+  await expect(page.locator('[data-entries]')).toBeHidden()
   await page.keyboard.press('Enter')
   await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
   await mechanic.letBounceTimePass()
@@ -328,7 +328,7 @@ test('the bench view has only what is next, takes every key, and is left by Esca
 
   await page.mouse.click(5, 5)
   await page.keyboard.press('f')
-  await expect(sign(page)).toHaveText('Block, seen from above, nose at the left')
+  await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
   await page.keyboard.press('Backspace')
   await page.getByLabel('Take back fastener 2: why?').fill('Pressed twice')
   await page.keyboard.press('Enter')

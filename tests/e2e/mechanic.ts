@@ -16,10 +16,9 @@ export class Mechanic {
     this.by = by
   }
 
-  /** How many entries the record has, as the title block says. */
+  /** How many entries the record has, as the title block knows. */
   async entries(): Promise<number> {
-    const head = await this.page.locator('dl div', { hasText: 'entry · head' }).locator('dd').innerText()
-    return Number.parseInt(head, 10)
+    return Number(await this.page.locator('[data-entries]').getAttribute('data-entries'))
   }
 
   get main() {
