@@ -18,7 +18,7 @@ export const pages = {
 
 /** Loads the rest once the first page stands, so that every page is there even after the host has gone. */
 export function loadAllWhenIdle(): void {
-  requestIdleCallback(() => void Promise.allSettled(Object.values(pages).map((load) => load())))
+  requestIdleCallback(() => void Promise.allSettled(Object.values(pages).map(async (load) => load())))
 }
 
 function page<Module>(load: () => Promise<Module>): () => Module | Promise<Module> {

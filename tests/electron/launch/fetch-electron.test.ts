@@ -21,7 +21,10 @@ beforeEach(() => {
 afterEach(() => {
   vi.restoreAllMocks()
   rmSync(root, { recursive: true })
-  for (const server of servers.splice(0)) server.closeAllConnections() ?? server.close()
+  for (const server of servers.splice(0)) {
+    server.closeAllConnections()
+    server.close()
+  }
 })
 
 function install(version: string, installer: string): void {
