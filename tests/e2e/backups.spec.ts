@@ -108,7 +108,7 @@ test('a record that is taken away while the program runs is told, copied out of 
   await page.getByRole('radio').first().check()
   await page.getByRole('button', { name: 'Put this backup in place' }).click()
   await page.getByRole('button', { name: 'Go on with it' }).click()
-  await expect(page.getByText('Ferry')).toBeVisible()
+  await expect(page.getByRole('button', { name: '2026-001 Ferry' })).toBeVisible()
 })
 
 test('a head code is looked for, and a record that was lost begins empty only when it is asked to', async ({
