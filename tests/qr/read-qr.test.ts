@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { encode } from 'uqr'
 import { describe, expect, it } from 'vitest'
 import { isFaultless, readQr, textOf } from './read-qr.ts'
+import { checkProperty } from '../property.ts'
 
 const written = (text: string, more: Parameters<typeof encode>[1] = {}) =>
   encode(text, { ecc: 'M', border: 0, ...more }).data
@@ -24,7 +25,7 @@ describe('the reader of QR codes that other tests read with', () => {
       fc.string({ unit: 'grapheme', minLength: 1, maxLength: 12 }),
     )
     const levels = fc.constantFrom('L', 'M', 'Q', 'H')
-    fc.assert(
+    checkProperty(
       fc.property(texts, levels, fc.integer({ min: 0, max: 7 }), (text, ecc, maskPattern) => {
         fc.pre(new TextEncoder().encode(text).length < 55)
         expect(readQr(written(text, { ecc, maskPattern }))).toBe(text)

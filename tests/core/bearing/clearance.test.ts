@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { exactly, oilClearance, rangeText, type Range } from '../../../core/bearing/index.ts'
 import { nanometres, type Length } from '../../../core/quantity/index.ts'
 import { mm, um } from './fits.ts'
+import { checkProperty } from '../../property.ts'
 
 function between(least: number, most: number): Range {
   return { least: mm(least), most: mm(most) }
@@ -63,7 +64,7 @@ function at({ least, most }: Range, share: number): Length {
 describe('the range of an oil clearance', () => {
   it('holds every engine that could be built from the bands', () => {
     const share = fc.double({ min: 0, max: 1, noNaN: true })
-    fc.assert(
+    checkProperty(
       fc.property(
         bores,
         journals,
@@ -103,7 +104,7 @@ describe('the range of an oil clearance', () => {
   })
 
   it('never grows with more wall', () => {
-    fc.assert(
+    checkProperty(
       fc.property(bores, journals, walls, walls, size(1, 20_000), (bore, journal, upper, lower, more) => {
         const thicker = { least: nanometres(upper.least + more), most: nanometres(upper.most + more) }
         const before = oilClearance(bore, journal, upper, lower)

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { mentionsOf, searchWords, typedWords, type BuildEvent } from '../../../core/builds/index.ts'
 import { demoEngine } from './workshop.ts'
+import { checkProperty } from '../../property.ts'
 
 const skerry = demoEngine('skerry-3')
 
@@ -30,7 +31,7 @@ describe('the words that are searched for', () => {
   })
 
   it('are found again by themselves, whatever was typed', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.string({ unit: 'grapheme' }), (text) => {
         for (const word of searchWords(text)) expect(searchWords(word)).toContain(word)
         for (const word of typedWords(text)) expect(searchWords(text)).toContain(word)

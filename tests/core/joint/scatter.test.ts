@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { preloadDeviation, tighteningFactor } from '../../../core/joint/index.ts'
+import { checkProperty } from '../../property.ts'
 
 describe('scatter of preload', () => {
   it('a third more or less is twice as much at most as at least', () => {
@@ -14,7 +15,7 @@ describe('scatter of preload', () => {
   })
 
   it('goes there and back', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.double({ min: 0, max: 0.95, noNaN: true }), (deviation) => {
         expect(preloadDeviation(tighteningFactor(deviation))).toBeCloseTo(deviation, 12)
       }),

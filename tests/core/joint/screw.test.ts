@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { nutFactor, preloadFromTorque, torqueForPreload, torqueSplit } from '../../../core/joint/index.ts'
 import { newtonMetres, newtons } from '../../../core/quantity/index.ts'
 import { m10, m8 } from './workshop.ts'
+import { checkProperty } from '../../property.ts'
 
 const oiled = { thread: 0.12, head: 0.12 }
 
@@ -13,7 +14,7 @@ describe('torque and preload', () => {
   })
 
   it('undo each other', () => {
-    fc.assert(
+    checkProperty(
       fc.property(
         fc.double({ min: 1, max: 200_000, noNaN: true }),
         fc.double({ min: 0, max: 0.5, noNaN: true }),
@@ -48,7 +49,7 @@ describe('where a torque goes', () => {
   })
 
   it('the shares add up to the whole', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.double({ min: 0.1, max: 300, noNaN: true }), (torque) => {
         const split = torqueSplit({ ...m10, friction: { thread: 0.1, head: 0.16 } }, newtonMetres(torque))
         expect(split.pitch + split.thread + split.head).toBeCloseTo(torque, 9)

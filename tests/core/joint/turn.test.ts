@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { preloadAfterTurn, preloadGain, turnForPreload } from '../../../core/joint/index.ts'
 import { degrees, newtons } from '../../../core/quantity/index.ts'
 import { m10 } from './workshop.ts'
+import { checkProperty } from '../../property.ts'
 
 // An M10×1.5 that, with its joint, gives 10 nm for each newton.
 const joint = { thread: m10.thread, resilienceMmPerN: 10e-6, yieldLoad: newtons(50_000) }
@@ -13,7 +14,7 @@ describe('preload by turning', () => {
   })
 
   it('there and back', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.double({ min: 0.1, max: 360, noNaN: true }), (turn) => {
         const gain = preloadGain(m10.thread, degrees(turn), 10e-6)
         expect(turnForPreload(m10.thread, gain, 10e-6)).toBeCloseTo(turn, 9)

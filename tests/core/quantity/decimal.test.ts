@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { formatNumber, parseNumber, parseReading } from '../../../core/quantity/index.ts'
+import { checkProperty } from '../../property.ts'
 
 describe('a number as it is typed', () => {
   it.each([
@@ -61,7 +62,7 @@ describe('a number as it is typed', () => {
   })
 
   it('reads back what was printed', () => {
-    fc.assert(
+    checkProperty(
       fc.property(
         fc.integer({ min: -9_999_999, max: 9_999_999 }),
         fc.integer({ min: 0, max: 5 }),
@@ -75,7 +76,7 @@ describe('a number as it is typed', () => {
   })
 
   it('never throws, and never gives a number that is not finite', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.string(), (typed) => {
         const read = parseNumber(typed)
         expect(read.ok ? Number.isFinite(read.value) : sentenceOf(read.problem).length > 0).toBe(true)

@@ -15,6 +15,7 @@ import {
   parseLength,
   sum,
 } from '../../../core/quantity/index.ts'
+import { checkProperty } from '../../property.ts'
 
 const anyLength = fc.integer({ min: -2_000_000_000, max: 2_000_000_000 }).map(nanometres)
 const anyUnit = fc.constantFrom(...lengthUnits)
@@ -50,7 +51,7 @@ describe('a length', () => {
   })
 
   it('survives a trip through any unit', () => {
-    fc.assert(
+    checkProperty(
       fc.property(anyLength, anyUnit, (length, unit) => {
         expect(lengthOf(lengthIn(length, unit), unit)).toBe(length)
       }),
@@ -100,7 +101,7 @@ describe('a length as it is typed', () => {
   })
 
   it('reads back what was printed, to half the last place', () => {
-    fc.assert(
+    checkProperty(
       fc.property(anyLength, anyUnit, (length, unit) => {
         expect(parseLength(formatLength(length, unit, 8))).toEqual({ ok: true, value: length })
         const lastPlace = { mm: 1_000, in: 2_540, µm: 1_000, thou: 2_540 }[unit]

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { formatNumber, roundHalfAway } from '../../../core/quantity/index.ts'
+import { checkProperty } from '../../property.ts'
 
 describe('rounding half away from zero', () => {
   it.each([
@@ -32,7 +33,7 @@ describe('rounding half away from zero', () => {
   })
 
   it('is the same distance either side of zero, and never moves a value by more than half a place', () => {
-    fc.assert(
+    checkProperty(
       fc.property(
         fc.double({ min: 0, max: 1e6, noNaN: true }),
         fc.integer({ min: 0, max: 6 }),

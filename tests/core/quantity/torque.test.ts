@@ -10,12 +10,13 @@ import {
   torqueOf,
   torqueUnits,
 } from '../../../core/quantity/index.ts'
+import { checkProperty } from '../../property.ts'
 
 const anyUnit = fc.constantFrom(...torqueUnits)
 
 describe('a torque', () => {
   it('survives a trip through any unit to one part in 10¹²', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.double({ min: 0.001, max: 5000, noNaN: true }), anyUnit, (value, unit) => {
         expect(Math.abs(torqueIn(torqueOf(value, unit), unit) / value - 1)).toBeLessThan(1e-12)
       }),
@@ -95,7 +96,7 @@ describe('a torque as it is typed', () => {
   })
 
   it('reads back what was printed, to half the last place', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.double({ min: 0, max: 5000, noNaN: true }), anyUnit, (value, unit) => {
         const read = parseTorque(formatTorque(torqueOf(value, unit), unit, 4))
         expect(read.ok && Math.abs(torqueIn(read.value, unit) - value) < 0.000051).toBe(true)

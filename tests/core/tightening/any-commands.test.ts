@@ -16,6 +16,7 @@ import {
   type RunEvent,
 } from '../../../core/tightening/index.ts'
 import { winchEngine } from './winch-engine.ts'
+import { checkProperty } from '../../property.ts'
 
 /** Something a person may do: what it becomes depends on how the run stands. */
 type Move = (run: Run | undefined) => RunCommand
@@ -134,7 +135,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   const strings = fc.array(moves(procedure), { maxLength: 60 })
 
   it('gives events that the record takes', () => {
-    fc.assert(
+    checkProperty(
       fc.property(strings, (moves) => {
         for (const event of carryOut(moves, () => undefined).events)
           expect(runEvent.parse(event)).toEqual(event)
@@ -143,7 +144,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   })
 
   it('leaves the run that its events add up to', () => {
-    fc.assert(
+    checkProperty(
       fc.property(strings, (moves) => {
         const { run, events } = carryOut(moves, () => undefined)
         const read = JSON.parse(JSON.stringify(events)) as RunEvent[]
@@ -153,7 +154,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   })
 
   it('never pulls a fastener twice in a pass without taking it back, nor one that is not planned', () => {
-    fc.assert(
+    checkProperty(
       fc.property(strings, (moves) => {
         carryOut(moves, (run) => {
           for (const pull of live(run)) {
@@ -166,7 +167,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   })
 
   it('never puts a pass of a fastener before an earlier pass of the same', () => {
-    fc.assert(
+    checkProperty(
       fc.property(strings, (moves) => {
         carryOut(moves, (run) => {
           for (const { pass, fastener } of live(run).filter((pull) => pull.fastener !== null)) {
@@ -180,7 +181,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   })
 
   it('pulls in order, or with a reason', () => {
-    fc.assert(
+    checkProperty(
       fc.property(strings, (moves) => {
         carryOut(moves, (_, before, event) => {
           if (event.type !== 'fastener-pulled' || event.outOfOrder !== null) return
@@ -194,7 +195,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   })
 
   it('pulls nothing while paused, and no single-use fastener before it is declared new', () => {
-    fc.assert(
+    checkProperty(
       fc.property(strings, (moves) => {
         carryOut(moves, (_, before, event) => {
           if (event.type !== 'fastener-pulled') return
@@ -206,7 +207,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   })
 
   it('is done only when all that was planned is pulled, every flag answered, and nothing paused', () => {
-    fc.assert(
+    checkProperty(
       fc.property(strings, (moves) => {
         carryOut(moves, (run) => {
           const all = live(run).length === planned.length

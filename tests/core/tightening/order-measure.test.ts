@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { measureOrder, type Place } from '../../../core/tightening/index.ts'
 import { circle, grid } from './bolt-places.ts'
+import { checkProperty } from '../../property.ts'
 
 function measure(places: readonly Place[], order: string) {
   const inOrder = order.split(' ').map((id) => places.find((place) => place.id === id)!)
@@ -70,7 +71,7 @@ describe('the measure of an order', () => {
   })
 
   it('is a share, which the reversed order takes the rest of', () => {
-    fc.assert(
+    checkProperty(
       fc.property(fc.shuffledSubarray([...caps], { minLength: 4 }), (order) => {
         const { inwards } = measureOrder(order)
         const back = measureOrder(order.toReversed()).inwards

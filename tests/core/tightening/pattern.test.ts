@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { measureOrder, orderBy, type PatternName, type Place } from '../../../core/tightening/index.ts'
 import { circle, grid, shuffled } from './bolt-places.ts'
+import { checkProperty } from '../../property.ts'
 
 const names: readonly PatternName[] = ['centre-out', 'spiral', 'crosswise', 'end-to-end']
 
@@ -13,7 +14,7 @@ describe('any pattern', () => {
     .map((found) => found.map((place, index): Place => ({ id: `bolt-${index}`, ...place })))
 
   it.each(names)('%s has every fastener once, whatever order they come in', (name) => {
-    fc.assert(
+    checkProperty(
       fc.property(places, (some) => {
         const order = orderBy(name, some)
         expect(order.toSorted()).toEqual(some.map(({ id }) => id).toSorted())

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { degrees } from '../../../core/quantity/index.ts'
 import { protractor, turnedOn } from '../../../core/tightening/index.ts'
+import { checkProperty } from '../../property.ts'
 
 function window(target: number, by = 5) {
   const limits = { target: degrees(target), least: degrees(target - by), most: degrees(target + by) }
@@ -56,7 +57,7 @@ describe('a handle that is followed', () => {
   it('arrives at the end that the protractor shows, however small the steps', () => {
     const steps = fc.array(fc.integer({ min: 1, max: 179 }), { minLength: 1, maxLength: 20 })
     const senses = fc.constantFrom('clockwise', 'anticlockwise')
-    fc.assert(
+    checkProperty(
       fc.property(fc.integer({ min: 0, max: 359 }), steps, senses, (start, turns, sense) => {
         let turned = degrees(0)
         let at = degrees(start)

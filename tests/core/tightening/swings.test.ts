@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { inFlats, swings, type Grip } from '../../../core/tightening/index.ts'
+import { checkProperty } from '../../property.ts'
 
 function split(total: number, room: number, grip: Grip): readonly number[] | string {
   const found = swings(degrees(total), degrees(room), grip)
@@ -42,7 +43,7 @@ describe('swings of a handle', () => {
 
   it('adds up to the whole turn and never needs more than the room', () => {
     const grips = fc.constantFrom<Grip>('hexagon', 'bi-hexagon', 'ratchet')
-    fc.assert(
+    checkProperty(
       fc.property(
         fc.integer({ min: 1, max: 720 }),
         fc.integer({ min: 60, max: 360 }),

@@ -4,6 +4,7 @@ import { sentenceOf } from '../../../core/problem/index.ts'
 import { torqueOf } from '../../../core/quantity/index.ts'
 import { usableFor, type WrenchSetup, type TorqueWindow } from '../../../core/tightening/index.ts'
 import { given, held, large, medium, small, window } from './wrench-rack.ts'
+import { checkProperty } from '../../property.ts'
 
 const today = '2026-06-15'
 const rack = [held(large()), held(medium({})), held(small())]
@@ -148,10 +149,15 @@ describe('the choice of a wrench', () => {
   })
 
   it('never offers a setting outside the usable part of a scale, nor a nominal torque outside the window', () => {
-    const steps = fc.constantFrom(0.1, 0.25, 0.5, 1, 2.5, 5)
-    const units = fc.constantFrom('N·m', 'lbf·ft', 'lbf·in', 'kgf·m')
-    fc.assert(
-      fc.property(fc.double({ min: 1, max: 300, noNaN: true }), steps, units, (target, step, unit) => {
+    const scales = [
+      ...[0.1, 0.25, 0.5, 1, 2.5, 5].map((step) => ({ unit: 'N·m', step }) as const),
+      ...[0.1, 0.25, 0.5, 1, 2.5].map((step) => ({ unit: 'lbf·ft', step }) as const),
+      ...[1, 2, 5, 10, 25].map((step) => ({ unit: 'lbf·in', step }) as const),
+      ...[0.01, 0.02, 0.05, 0.1, 0.25].map((step) => ({ unit: 'kgf·m', step }) as const),
+    ]
+    const targets = fc.double({ min: 15, max: 110, noNaN: true })
+    checkProperty(
+      fc.property(targets, fc.constantFrom(...scales), (target, { unit, step }) => {
         const limits = window(target, target * 0.97, target * 1.03)
         const one = medium({ scale: { unit, step } })
         for (const { mark, torque } of choose(limits, [held(one)]).usable) {

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { placeFor } from '../../../electron/desktop/window-place.ts'
 import type { Rectangle, WindowPlace } from '../../../electron/desktop/window-place.ts'
+import { checkProperty } from '../../property.ts'
 
 const large: Rectangle = { x: 0, y: 0, width: 1920, height: 1040 }
 const small: Rectangle = { x: 0, y: 0, width: 1366, height: 728 }
@@ -54,7 +55,7 @@ describe('the place of the window', () => {
       height: fc.integer({ min: 600, max: 3000 }),
     })
     let reached = 0
-    fc.assert(
+    checkProperty(
       fc.property(rectangle, screen, fc.array(screen, { maxLength: 2 }), (bounds, main, others) => {
         const { bounds: found } = placeFor(leftAt(bounds), [main, ...others])
         const contains = ({ x, y, width, height }: Rectangle): boolean =>

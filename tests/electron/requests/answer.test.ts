@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { contract, problemMessage, type RequestName } from '../../../core/contract/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
+import { checkAsyncProperty } from '../../property.ts'
 
 const names = Object.keys(contract) as RequestName[]
 
@@ -50,7 +51,7 @@ function spoilt(path: readonly string[], value: unknown): unknown {
 describe('an answer to whatever is asked', () => {
   it('is always an answer: a value, or a problem with a sentence; never a mistake of the program', async () => {
     const { answer, bugs } = asking(await store(folder()))
-    await fc.assert(
+    await checkAsyncProperty(
       fc.asyncProperty(fc.constantFrom(...names), anything, async (name, input) => {
         const given = await answer(name, input)
         if (given.ok) expect(contract[name].output.safeParse(given.value).success).toBe(true)
@@ -66,7 +67,7 @@ describe('an answer to whatever is asked', () => {
     const { answer, begin, bugs } = asking(record)
     const { line } = await begin()
     expect(line.id).toBe(good.build)
-    await fc.assert(
+    await checkAsyncProperty(
       fc.asyncProperty(fc.constantFrom(...places), anything, async (path, value) => {
         await answer('builds.act', spoilt(path, value))
         expect(bugs).toEqual([])

@@ -4,6 +4,7 @@ import { sceneOf, bareFacts } from '../../../core/layout/index.ts'
 import { cardPlace, thingAsked } from '../../../renderer/build-window/card-place.ts'
 import { fitting } from '../../../renderer/canvas/camera.ts'
 import { demo } from '../../core/layout/demos.ts'
+import { checkProperty } from '../../property.ts'
 
 const board = { width: 900, height: 600 }
 const card = { width: 400, height: 200 }
@@ -31,7 +32,7 @@ describe('the place of a card', () => {
       width: fc.integer({ min: 4, max: 700 }),
       height: fc.integer({ min: 4, max: 500 }),
     })
-    fc.assert(
+    checkProperty(
       fc.property(box, (thing) => {
         const { left, top } = cardPlace(thing, card, board)
         expect(left).toBeGreaterThanOrEqual(8)

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { fitting, most, panned, zoomed } from '../../../renderer/canvas/camera.ts'
+import { checkProperty } from '../../property.ts'
 
 const frame = { left: -50, top: -200, width: 470, height: 350 }
 const window = { width: 940, height: 700 }
@@ -34,7 +35,7 @@ describe('the camera', () => {
       fc.double({ min: -5000, max: 5000, noNaN: true }),
       fc.double({ min: -5000, max: 5000, noNaN: true }),
     )
-    fc.assert(
+    checkProperty(
       fc.property(
         fc.double({ min: 1, max: 8, noNaN: true }),
         fc.array(drag, { maxLength: 6 }),

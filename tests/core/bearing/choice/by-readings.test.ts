@@ -12,6 +12,7 @@ import {
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import { celsius, formatLength, nanometres, type Length } from '../../../../core/quantity/index.ts'
 import { band, mm, pumpMains, um } from '../fits.ts'
+import { checkProperty } from '../../../property.ts'
 
 const steel = { expansion: 11.5, temperature: celsius(20) }
 
@@ -95,7 +96,7 @@ describe('shells by readings', () => {
       if (!size.ok) throw new Error(sentenceOf(size.problem))
       return size.value
     }
-    fc.assert(
+    checkProperty(
       fc.property(tenths(56, 56.02), tenths(51.97, 52.01), (bore, journal) => {
         const [inches, metric] = (['in', 'mm'] as const).map((unit) => {
           const typed = (size: number) =>
@@ -114,7 +115,7 @@ describe('shells by readings', () => {
 
   it('never have less wall where the bore is larger, and never leave the limits', () => {
     const bore = fc.integer({ min: 56_000, max: 56_020 })
-    fc.assert(
+    checkProperty(
       fc.property(bore, bore, (a, b) => {
         const [small, large] = [Math.min(a, b), Math.max(a, b)].map((bore) =>
           proposeByReadings(pumpMains, 'M2', measured([bore / 1000], [51.99]), um(0)),

@@ -4,6 +4,7 @@ import { proposeShells, type Marks, type Proposal } from '../../../../core/beari
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { ChartCell, Fit } from '../../../../core/engine/index.ts'
 import { chartedMains, pumpMains, um } from '../fits.ts'
+import { checkProperty } from '../../../property.ts'
 
 /** `Q/R` for Q above and R below; the sentence where there is none. */
 function shells({ upper, lower, problem }: Proposal): string {
@@ -209,7 +210,7 @@ describe('two saddles', () => {
   const four = <T>(one: fc.Arbitrary<T>) => fc.array(one, { minLength: 4, maxLength: 4 })
 
   it('get each other’s shells when their marks are swapped', () => {
-    fc.assert(
+    checkProperty(
       fc.property(
         fc.constantFrom(pumpMains, chartedMains),
         four(mark('1', '2', '3')),

@@ -4,6 +4,7 @@ import { readMarks } from '../../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { MarkedPart } from '../../../../core/engine/index.ts'
 import { pumpMains } from '../fits.ts'
+import { checkProperty } from '../../../property.ts'
 
 const saddles = pumpMains.positions
 const theCase = pumpMains.housing
@@ -79,7 +80,7 @@ describe('marks typed off a part', () => {
   it('come back as they were typed, however they are parted', () => {
     const mark = fc.constantFrom('1', '2', '3', null)
     const marks = fc.array(mark, { minLength: 1, maxLength: 40 })
-    fc.assert(
+    checkProperty(
       fc.property(marks, fc.constantFrom('', ' ', ',', ', ', ';'), (marks, gap) => {
         const positions = marks.map((_, index) => `M${index + 1}`)
         expect(read(marks.map((each) => each ?? '?').join(gap), theCase, positions)).toEqual(marks)
@@ -88,7 +89,7 @@ describe('marks typed off a part', () => {
   })
 
   it('never make anything but one known mark for each place out of any text', () => {
-    fc.assert(
+    checkProperty(
       fc.property(
         fc.string({ unit: fc.constantFrom('1', '2', '3', '?', '-', ' ', 'x'), maxLength: 12 }),
         (typed) => {

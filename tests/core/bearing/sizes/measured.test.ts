@@ -4,6 +4,7 @@ import { measure, shapeFaults } from '../../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import { celsius, nanometres } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains, um } from '../fits.ts'
+import { checkProperty } from '../../../property.ts'
 
 const steel = { expansion: 11.5, temperature: celsius(20) }
 
@@ -79,7 +80,7 @@ describe('what readings come to', () => {
   )
 
   it('does not depend on which plane or direction comes first', () => {
-    fc.assert(
+    checkProperty(
       fc.property(readings, (planes) => {
         const { suspects: _, ...sizes } = measure(planes, steel)
         const { suspects: __, ...turned } = measure(

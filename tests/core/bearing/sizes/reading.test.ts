@@ -10,6 +10,7 @@ import {
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import { lengthUnits, type LengthUnit } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains } from '../fits.ts'
+import { checkProperty } from '../../../property.ts'
 
 const bore: ExpectedReading = { place: 'M3', what: 'bore', between: { least: mm(62), most: mm(65) } }
 
@@ -52,20 +53,37 @@ describe('a reading off a gauge', () => {
     expect(read(typed, 'mm')).toMatch(/\.$/)
   })
 
-  it('is never taken when it is not in the range that was expected', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 1e5, noNaN: true }),
-        fc.constantFrom(...lengthUnits),
-        (n, unit) => {
-          const size = readSize(n.toFixed(4), unit, bore)
-          if (size.ok) {
-            expect(size.value).toBeGreaterThanOrEqual(bore.between.least)
-            expect(size.value).toBeLessThanOrEqual(bore.between.most)
-          }
-        },
-      ),
+  it('is taken when it is in the range that was expected, and never when it is not', () => {
+    const mmPer = { mm: 1, in: 25.4, µm: 0.001, thou: 0.0254 }
+    const near = fc.double({ min: 60, max: 67, noNaN: true })
+    const anyReading = fc.constantFrom(...lengthUnits).chain((unit) =>
+      fc.record({
+        unit: fc.constant(unit),
+        shown: fc.oneof(
+          near.map((inMm) => inMm / mmPer[unit]),
+          fc.double({ min: 0, max: 1e5, noNaN: true }),
+        ),
+      }),
     )
+    let taken = 0
+    checkProperty(
+      fc.property(anyReading, ({ unit, shown }) => {
+        const typed = shown.toFixed(4)
+        const inMm = Number(typed) * mmPer[unit]
+        fc.pre(Math.abs(inMm - 62) > 1e-6 && Math.abs(inMm - 65) > 1e-6) // the edges have their own example
+        const size = readSize(typed, unit, bore)
+        expect(size.ok).toBe(inMm > 62 && inMm < 65)
+        if (!size.ok) return
+        taken += 1
+        expect(Math.abs(size.value - inMm * 1e6)).toBeLessThanOrEqual(1)
+      }),
+      { numRuns: 1_000 },
+    )
+    expect(taken).toBeGreaterThan(100)
+  })
+
+  it.each(['62', '65'])('of %s mm, the edge of the range, is taken', (typed) => {
+    expect(read(typed, 'mm')).toBe(mm(Number(typed)))
   })
 })
 

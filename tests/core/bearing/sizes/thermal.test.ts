@@ -9,6 +9,7 @@ import {
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import { celsius, nanometres } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains } from '../fits.ts'
+import { checkProperty } from '../../../property.ts'
 
 describe('a part that was measured warm', () => {
   it('is smaller at 20 °C: 60 mm of aluminium shrink by 13.9 µm in 10 K', () => {
@@ -41,7 +42,7 @@ describe('a part that was measured warm', () => {
       expansion: fc.double({ min: 1, max: 30, noNaN: true }),
       temperature: fc.integer({ min: -10, max: 50 }).map(celsius),
     })
-    fc.assert(
+    checkProperty(
       fc.property(size, body, (size, body) => {
         expect(Math.abs(atTemperature(atReference(size, body), body) - size)).toBeLessThanOrEqual(1)
       }),

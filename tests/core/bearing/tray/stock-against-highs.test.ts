@@ -4,13 +4,14 @@ import { describe, expect, it } from 'vitest'
 import { assignFromTray, orderList } from '../../../../core/bearing/index.ts'
 import { orderWeight, stockModel } from './stock-model.ts'
 import { benches } from './trays.ts'
+import { checkProperty } from '../../../property.ts'
 
 describe('shells from the tray against HiGHS, an independent solver', () => {
   it('order as few and deviate as little, on 500 random trays', { timeout: 120_000 }, async () => {
     const highs = await highsLoader()
     let short = 0
     let enough = 0
-    fc.assert(
+    checkProperty(
       fc.property(benches, ({ fit, tray, bearings }) => {
         const assignment = assignFromTray(fit, tray, bearings)
         if (!assignment.ok) throw new Error(assignment.problem.code)

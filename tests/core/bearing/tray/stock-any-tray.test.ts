@@ -4,10 +4,11 @@ import { exactly, orderList, type ShellAssignment } from '../../../../core/beari
 import { nanometres } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains } from '../fits.ts'
 import { alike, assigned, benches, line, nine, openBearing, sevenMains, single } from './trays.ts'
+import { checkProperty } from '../../../property.ts'
 
 describe('any tray', () => {
   it('is kept to, and every bearing stays inside its limits', () => {
-    fc.assert(
+    checkProperty(
       fc.property(benches, ({ fit, tray, bearings }) => {
         const { filled } = assigned(fit, tray, bearings)
         for (const { label, count } of tray.lines) {
@@ -22,7 +23,7 @@ describe('any tray', () => {
   })
 
   it('gives the same shells to the same bearings in whatever order they are asked for', () => {
-    fc.assert(
+    checkProperty(
       fc.property(benches, ({ fit, tray, bearings }) => {
         const there = assigned(fit, tray, bearings)
         const back = assigned(fit, tray, bearings.toReversed())
@@ -38,7 +39,7 @@ describe('any tray', () => {
   })
 
   it('with more in it is never a worse one', () => {
-    fc.assert(
+    checkProperty(
       fc.property(benches, fc.nat(17), ({ fit, tray, bearings }, at) => {
         const more = {
           ...tray,
@@ -63,7 +64,7 @@ describe('any tray', () => {
       maxLength: 7,
     })
     const rooms = fc.array(fc.integer({ min: 4_004_000, max: 4_016_000 }), { minLength: 1, maxLength: 3 })
-    fc.assert(
+    checkProperty(
       fc.property(walls, rooms, (walls, rooms) => {
         const bare = { ...pumpMains, grades: [{ grade: 'P', colour: '#E69F00', pattern: 'plain' as const }] }
         const tray = alike(...walls.map((wall, index) => single(`${index}`, 'P', wall)))

@@ -22,6 +22,7 @@ import type { EngineSpec, Step } from '../../../../core/engine/index.ts'
 import { lastLivePull, openPulls } from '../../../../core/tightening/index.ts'
 import { nextCommand } from '../next-command.ts'
 import { demoEngine, newBuild } from '../workshop.ts'
+import { checkProperty } from '../../../property.ts'
 
 /** Something a person may do: what it becomes depends on how the build stands. */
 type Move = (state: BuildState) => BuildCommand
@@ -244,7 +245,7 @@ describe.each(['skerry-3', 'tarn-4'])('any string of commands to a build of %s',
       const legal = fc.property(moves(spec), (moves) => {
         expect(carryOut(spec, moves, faultsOf).faults).toEqual([])
       })
-      fc.assert(legal, runs)
+      checkProperty(legal, runs)
     },
     seconds,
   )
@@ -258,7 +259,7 @@ describe.each(['skerry-3', 'tarn-4'])('any string of commands to a build of %s',
         expect(read.map(({ event }) => buildEvent.parse(event))).toEqual(entries.map(({ event }) => event))
         expect(replay(read)).toEqual(state)
       })
-      fc.assert(same, runs)
+      checkProperty(same, runs)
     },
     seconds,
   )
@@ -273,7 +274,7 @@ describe.each(['skerry-3', 'tarn-4'])('any string of commands to a build of %s',
         else expect(spec.case.faces.map(({ id }) => id)).toContain(drawingFacts(spec, state, step).face)
         expect(buildSheet(spec, entries).head.entries).toBe(entries.length)
       })
-      fc.assert(drawn, runs)
+      checkProperty(drawn, runs)
     },
     seconds,
   )
@@ -290,7 +291,7 @@ describe.each(['skerry-3', 'tarn-4'])('any string of commands to a build of %s',
         }
         expect(state.finished).toBe(true)
       })
-      fc.assert(endless, runs)
+      checkProperty(endless, runs)
     },
     seconds,
   )

@@ -4,6 +4,7 @@ import { clampMap, type Flange, type FlangePull } from '../../../../core/joint/i
 import { newtons } from '../../../../core/quantity/index.ts'
 import { solvedAfresh } from './afresh.ts'
 import { bar, dense, ring, ringWithWall } from './flanges.ts'
+import { checkProperty } from '../../../property.ts'
 
 /** As a share of the largest load there is at any time. */
 const closely = 1e-9
@@ -27,7 +28,7 @@ describe.each(flanges)('%s, against a general solver that begins afresh at each 
         ),
       })
       .map(({ bolt, how }): FlangePull => ({ pass: 0, bolt, ...how }))
-    fc.assert(
+    checkProperty(
       fc.property(fc.array(pull, { minLength: 1, maxLength: 6 }), (pulls) => {
         const ours = clampMap(flange, pulls).afterPulls.map(({ loads }) => loads)
         const theirs = solvedAfresh(flange, pulls, dense)
