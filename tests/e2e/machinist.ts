@@ -1,6 +1,7 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { Mechanic } from './mechanic.ts'
+import { atStep, seedBuild } from './seed.ts'
 
 /** What one does while shells are chosen: at the gauge, at the tray, at one bearing. */
 export class Machinist extends Mechanic {
@@ -14,8 +15,13 @@ export class Machinist extends Mechanic {
 
   /** The split-case three with its case and crank marked as given, at the choice of its main shells. */
   async atTheMains(housing: string, journal: string) {
-    await this.startBuild(/Skerry 3/, 'Shells', 'R. Halloran')
-    for (const marks of [housing, journal, '4 5 4', 'L M L']) await this.noteMarks(marks)
+    await seedBuild(this.page, {
+      engine: /Skerry 3/,
+      name: 'Shells',
+      person: 'R. Halloran',
+      marks: [housing, journal, '4 5 4', 'L M L'],
+      far: atStep('Choose mains'),
+    })
     await expect(this.heading).toContainText('Choose mains')
   }
 

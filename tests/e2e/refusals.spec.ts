@@ -1,6 +1,7 @@
 import { expect, test } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
+import { afterPulls, seedBuild } from './seed.ts'
 
 test('a build without a name or a person is not started', async ({ bench }) => {
   const { page } = bench
@@ -41,12 +42,13 @@ test.describe('at the main cap bolts', () => {
   test.setTimeout(120_000)
 
   async function toTheCaps(mechanic: Mechanic) {
-    await mechanic.startBuild(/Tarn 4/, 'Refusals', 'I. Brandvold')
-    for (const marks of ['KLLMK', '1 2 2 3 1', 'ABAB', '7878']) await mechanic.noteMarks(marks)
-    for (const step of ['Choose mains', 'Choose big ends', 'Main shells', 'Lay crank'])
-      await mechanic.finishStep(step)
-    await mechanic.confirm() // start
-    for (let pull = 0; pull < 10; pull++) await mechanic.confirm() // all seated
+    await seedBuild(mechanic.page, {
+      engine: /Tarn 4/,
+      name: 'Refusals',
+      person: 'I. Brandvold',
+      marks: ['KLLMK', '1 2 2 3 1', 'ABAB', '7878'],
+      far: afterPulls(10), // all seated
+    })
   }
 
   test('readings: nonsense is refused, outside is flagged and answered, a comma is a point', async ({

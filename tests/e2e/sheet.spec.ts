@@ -1,6 +1,7 @@
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { pagesOf } from './pdf.ts'
+import { afterPulls, seedBuild } from './seed.ts'
 
 for (const paper of ['A4', 'Letter'] as const) {
   test(`the sheet prints on ${paper} with marks, shells, pulls, head code and page numbers`, async ({
@@ -9,12 +10,13 @@ for (const paper of ['A4', 'Letter'] as const) {
     test.setTimeout(120_000)
     const { page } = bench
     const mechanic = new Mechanic(page, 'pointer')
-    await mechanic.startBuild(/Tarn 4/, 'Pump set 7 (“north”)', 'I. Brandvold')
-    for (const marks of ['KLLMK', '1 2 2 3 1', 'ABAB', '7878']) await mechanic.noteMarks(marks)
-    for (const step of ['Choose mains', 'Choose big ends', 'Main shells', 'Lay crank'])
-      await mechanic.finishStep(step)
-    await mechanic.confirm()
-    for (let pull = 0; pull < 12; pull++) await mechanic.confirm()
+    await seedBuild(page, {
+      engine: /Tarn 4/,
+      name: 'Pump set 7 (“north”)',
+      person: 'I. Brandvold',
+      marks: ['KLLMK', '1 2 2 3 1', 'ABAB', '7878'],
+      far: afterPulls(12),
+    })
     const entries = await mechanic.entries()
 
     await page.getByRole('button', { name: 'Sheet' }).click()

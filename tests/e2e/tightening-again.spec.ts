@@ -1,6 +1,7 @@
 import { expect } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { test } from './published-specs.ts'
+import { afterPulls, seedBuild } from './seed.ts'
 
 test.setTimeout(120_000)
 
@@ -11,8 +12,12 @@ async function at(mechanic: Mechanic, set: string) {
 
 /** Set B up to its turn of 120° ± 5°. */
 async function toTheTurn(mechanic: Mechanic) {
-  await at(mechanic, 'B')
-  for (let made = 0; made < 11; made++) await mechanic.confirm()
+  await seedBuild(mechanic.page, {
+    engine: /Published set B/,
+    name: 'Set B',
+    person: 'R. Halloran',
+    far: afterPulls(10),
+  })
   await expect(mechanic.main).toContainText('1 is turned 120°')
 }
 
