@@ -80,8 +80,35 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'step-sent-back':
       say('person', event.second)
       break
-    default:
+    case 'marks-noted':
+    case 'half-fitted':
+    case 'half-taken-out':
+    case 'part-taken-out':
+    case 'bead-laid':
+    case 'bead-wiped-off':
+    case 'build-finished':
+    case 'build-amended':
+    case 'build-voided':
+    case 'readings-noted':
+    case 'readings-withdrawn':
+    case 'undersize-declared':
+    case 'basis-decided':
+    case 'shells-pinned':
+    case 'shells-released':
+    case 'tray-noted':
+    case 'thread-read':
+    case 'run-started':
+    case 'pull-taken-back':
+    case 'pull-read-again':
+    case 'flag-answered':
+    case 'fastener-loosened':
+    case 'pass-repeated':
+    case 'run-restarted':
+    case 'run-paused':
+    case 'run-resumed':
       break
+    default:
+      event satisfies never
   }
   return mentions
 }

@@ -58,7 +58,12 @@ export const archiveRequests = {
    * Imports an exported build; `text` is the file's. Refused if a byte of it was changed. The window looks at the size of
    * the file first: one of more than `mostExportCharacters` bytes is not even read.
    */
-  'builds.import': { input: z.strictObject({ text: z.string() }), output: imported },
+  'builds.import': {
+    input: z.strictObject({ text: z.string() }),
+    output: imported,
+    // As JSON within JSON, every quotation mark takes two.
+    mostBytes: 2 * mostExportCharacters,
+  },
   /** Every pull, or every reading of a gauge or wrench, as a table for a spreadsheet. */
   'builds.csv': {
     input: z.strictObject({ build: z.uuid(), table: z.enum(['pulls', 'readings']) }),

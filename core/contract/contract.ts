@@ -61,6 +61,16 @@ const storedBuild = z.strictObject({
 })
 export type StoredBuild = z.output<typeof storedBuild>
 
+interface RequestForm {
+  readonly input: z.ZodType
+  readonly output: z.ZodType
+  /** The longest input, as JSON in UTF-8, where it may be longer than `mostInputBytes`. */
+  readonly mostBytes?: number
+}
+
+/** The longest input of a request that names no limit of its own, as JSON in UTF-8. */
+export const mostInputBytes = 1024 * 1024
+
 /**
  * Everything that the window can ask of its host. Both sides' types come from this table; input and output are parsed on
  * both ways. A request whose name says a verb other than list, open or read changes the record.
@@ -103,9 +113,16 @@ export const contract = {
   ...recordRequests,
   ...peopleRequests,
   ...wrenchRequests,
-} as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>
+} as const satisfies Record<string, RequestForm>
 
 export type RequestName = keyof typeof contract
+
+/** The longest input that a host takes for a request, as JSON in UTF-8. */
+export function mostBytesOf(name: RequestName): number {
+  const { mostBytes = mostInputBytes }: RequestForm = contract[name]
+  return mostBytes
+}
+
 export type Input<Name extends RequestName> = z.input<(typeof contract)[Name]['input']>
 export type ParsedInput<Name extends RequestName> = z.output<(typeof contract)[Name]['input']>
 export type Output<Name extends RequestName> = z.output<(typeof contract)[Name]['output']>

@@ -4,7 +4,7 @@ export { mostComparedBytes } from './backups.ts'
 export type { BackupList, HeldAgainst, Verification } from './backups.ts'
 export { buildLine } from './build-line.ts'
 export type { BuildLine } from './build-line.ts'
-export { contract, mostKeptViews, preferences } from './contract.ts'
+export { contract, mostBytesOf, mostKeptViews, preferences } from './contract.ts'
 export type {
   Answer,
   Client,

@@ -2,6 +2,7 @@ import { inMillimetres } from '../quantity/index.ts'
 import type { Bead } from '../engine/index.ts'
 import type { Point } from './box.ts'
 import { cornersOnSheet, flat, placeOf, type Drawing } from './drawing.ts'
+import { keepOutId } from './names.ts'
 import { areaOf } from './on-face.ts'
 import type { BeadState } from './facts.ts'
 import type { LineShape, Shape } from './scene.ts'
@@ -34,10 +35,6 @@ export function beadShapes(drawing: Drawing): readonly Shape[] {
       ...(state === 'to-lay' ? [startMark(about, path, Math.max(width, 5 * drawing.px))] : []),
     ]
   })
-}
-
-export function keepOutId(bead: Bead, index: number): string {
-  return `keep-out/${bead.id}/${index + 1}`
 }
 
 export function beadPath(drawing: Drawing, bead: Bead): readonly Point[] {

@@ -1,23 +1,10 @@
-import type { Point } from './box.ts'
 import type { Drawing } from './drawing.ts'
 import type { Disc } from './discs.ts'
 import type { LaneDisc } from './fastener-lanes.ts'
+import { stateOf } from './fastener-state.ts'
 import type { FastenerState } from './facts.ts'
 import type { CircleShape, Layer, LineShape, Role, Shape, TextShape } from './scene.ts'
 import { textWidth } from './text-width.ts'
-
-/** The state in which a fastener is drawn, with the share of its passes that is done. */
-export function stateOf(
-  { facts }: Pick<Drawing, 'facts'>,
-  id: string,
-): { state: FastenerState; share: number } {
-  const { state = 'waiting', share = 0 } = facts.fasteners[id] ?? {}
-  if (facts.actOn === `fastener/${id}`) return { state: 'flagged', share }
-  // While somebody has to answer for a flag, nothing is next.
-  if (facts.actOn !== null && (state === 'next' || state === 'after-next'))
-    return { state: share > 0 ? 'partly-done' : 'waiting', share }
-  return { state, share }
-}
 
 /** Every fastener of the face: its disc with its number by its state, its bare hole, or a ring that says where it is. */
 export function fastenerShapes(drawing: Drawing): readonly Shape[] {
@@ -179,16 +166,4 @@ function diamond(disc: Disc, corner: number, layer: Layer): LineShape {
   const { x, y } = disc
   const points = [x, y - corner, x + corner, y, x, y + corner, x - corner, y]
   return { kind: 'line', ...of(disc, 'disc', 'flagged', layer), points, closed: true }
-}
-
-/** Those that keep their numbers for who reads from afar: what is next, what comes after it, and its nearest neighbours. */
-export function besideNext(drawing: Pick<Drawing, 'facts' | 'discs'>, count = 4): ReadonlySet<string> | null {
-  const next = drawing.discs.find(
-    ({ id }) => stateOf(drawing, id).state === 'next' || drawing.facts.actOn === `fastener/${id}`,
-  )
-  if (next === undefined) return null
-  const distance = ({ x, y }: Point): number => Math.hypot(x - next.x, y - next.y)
-  const nearest = drawing.discs.toSorted((one, other) => distance(one) - distance(other)).slice(0, count + 1)
-  const after = drawing.discs.filter(({ id }) => stateOf(drawing, id).state === 'after-next')
-  return new Set([...nearest, ...after].map(({ id }) => id))
 }

@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { EngineSpec } from '../engine/index.ts'
+import type { Bead, EngineSpec } from '../engine/index.ts'
 import type { Content } from './content.ts'
 import type { BearingFact, DrawingFacts } from './facts.ts'
 import type { Line } from './label.ts'
@@ -7,7 +7,6 @@ import { areaOf, type OnFace } from './on-face.ts'
 import type { Sizes } from './sizes.ts'
 import { acrossAnEnd } from './view.ts'
 import { boresInPlan } from './bores.ts'
-import { keepOutId } from './beads.ts'
 import type { Point } from './box.ts'
 
 /** A thing that is named in a lane: where it is, in mm of the engine's own frame, and to which edge its name goes. */
@@ -137,4 +136,9 @@ function keepOutNames({ beads }: OnFace, facts: DrawingFacts, sizes: Sizes): rea
         }
       }),
     )
+}
+
+/** How a zone that a bead must keep out of is named on the drawing. */
+export function keepOutId(bead: Bead, index: number): string {
+  return `keep-out/${bead.id}/${index + 1}`
 }

@@ -2,8 +2,9 @@ import type { DrawnBearing } from './bearings.ts'
 import { cornersOf, grown, middleOf, type Point } from './box.ts'
 import type { Disc } from './discs.ts'
 import { flat, type Drawing } from './drawing.ts'
-import { stateOf } from './fasteners.ts'
+import { stateOf } from './fastener-state.ts'
 import type { Box, LineShape, Shape } from './scene.ts'
+import { calloutHeight } from './sizes.ts'
 import { textWidth } from './text-width.ts'
 
 /** What a person has to act on: the next fastener or half, a flagged fastener, or what is checked. */
@@ -131,8 +132,6 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
   ]
 }
 
-/** How high the callout is, in capitals. */
-export const calloutHeight = 1.9
 /** From the sheet's left edge, and of a cell round its text, in px and in capitals. */
 export const calloutInset = 12
 const cellPad = 0.5

@@ -1,5 +1,8 @@
 import type { Sheet } from './facts.ts'
 
+/** How high the callout is, in capitals. */
+export const calloutHeight = 1.9
+
 /** How large things are drawn that have no size of their own on the engine, in px of the sheet. */
 export interface Sizes {
   /** Capitals of a fastener's number, where there is room for its disc. */

@@ -1,10 +1,8 @@
-import { mostExportCharacters } from '../../core/contract/index.ts'
+import { mostBytesOf, type RequestName } from '../../core/contract/index.ts'
 
 /** What one client may take of the host, so that a slow or greedy one does not keep others out. */
 export interface Limits {
-  readonly bodyBytes: number
-  /** Of a request that brings a whole file. */
-  readonly fileBytes: number
+  readonly bodyBytes: (name: RequestName) => number
   /** From the first byte of a request to the end of its headers, and to the end of its body. */
   readonly headersTimeoutMs: number
   readonly requestTimeoutMs: number
@@ -20,8 +18,7 @@ export interface Limits {
 }
 
 export const usualLimits: Limits = {
-  bodyBytes: 1024 * 1024,
-  fileBytes: 2 * mostExportCharacters, // as JSON within JSON, every quotation mark takes two
+  bodyBytes: mostBytesOf,
   headersTimeoutMs: 8_000,
   requestTimeoutMs: 15_000,
   checkEveryMs: 1_000,

@@ -137,13 +137,13 @@ async function answered(
   const begins = bringsFile.get(name)
   if (begins === undefined) {
     goOn()
-    return fromBody(await readBody(request, limits.bodyBytes))
+    return fromBody(await readBody(request, limits.bodyBytes(name)))
   }
   const isBusy = files.reading
   if (!isBusy) files.reading = true
   try {
     goOn()
-    const body = await readBody(request, limits.fileBytes, isBusy ? () => false : begins)
+    const body = await readBody(request, limits.bodyBytes(name), isBusy ? () => false : begins)
     if ('refused' in body && body.refused === 'unlike')
       return { ok: false, problem: messageOf(problem(isBusy ? 'import-busy' : 'import-not-ours', {})) }
     return await fromBody(body)

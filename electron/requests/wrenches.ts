@@ -3,20 +3,27 @@ import { done } from '../../core/problem/index.ts'
 import type { Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
 
-/** The shop's wrenches, kept beside the preferences. One that can no longer be read is left out of the list. */
+/**
+ * The shop's wrenches, kept beside the preferences. One that this program cannot read, as a newer one may have written it,
+ * is not in the list, but stays kept whatever becomes of the others.
+ */
 export function wrenchRequests(store: Store): HandlersOf<'wrenches'> {
-  const list = (): WrittenWrench[] => {
-    const kept = store.preferences()['wrenches']
-    return (Array.isArray(kept) ? kept : []).flatMap((each) => {
+  const kept = (): { readable: WrittenWrench[]; unreadable: unknown[] } => {
+    const all = store.preferences()['wrenches']
+    const readable: WrittenWrench[] = []
+    const unreadable: unknown[] = []
+    for (const each of Array.isArray(all) ? (all as unknown[]) : []) {
       const read = writtenWrench.safeParse(each)
-      return read.success ? [read.data] : []
-    })
+      if (read.success) readable.push(read.data)
+      else unreadable.push(each)
+    }
+    return { readable, unreadable }
   }
   return {
-    'wrenches.list': () => done(list()),
+    'wrenches.list': () => done(kept().readable),
     'wrenches.keep': ({ wrenches }) => {
-      const kept = store.keepPreferences({ wrenches })
-      return kept.ok ? done(list()) : kept
+      const written = store.keepPreferences({ wrenches: [...wrenches, ...kept().unreadable] })
+      return written.ok ? done(kept().readable) : written
     },
   }
 }

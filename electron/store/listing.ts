@@ -62,7 +62,39 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
       return event.verdict === 'good' ? null : 'flagged'
     case 'problem-noted':
       return 'flagged'
-    default:
+    case 'build-started':
+    case 'marks-noted':
+    case 'shells-chosen':
+    case 'half-fitted':
+    case 'half-taken-out':
+    case 'part-fitted':
+    case 'part-taken-out':
+    case 'bead-laid':
+    case 'bead-wiped-off':
+    case 'step-confirmed':
+    case 'step-sent-back':
+    case 'build-amended':
+    case 'readings-noted':
+    case 'readings-withdrawn':
+    case 'undersize-declared':
+    case 'basis-decided':
+    case 'shells-pinned':
+    case 'shells-released':
+    case 'tray-noted':
+    case 'thread-read':
+    case 'run-started':
+    case 'fasteners-declared-new':
+    case 'pull-taken-back':
+    case 'pull-read-again':
+    case 'flag-answered':
+    case 'fastener-loosened':
+    case 'fastener-replaced':
+    case 'pass-repeated':
+    case 'run-restarted':
+    case 'run-paused':
+    case 'run-resumed':
       return null
+    default:
+      return event satisfies never
   }
 }

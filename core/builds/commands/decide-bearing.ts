@@ -1,30 +1,24 @@
 import { readReason } from '../../tightening/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { EngineSpec, Fit } from '../../engine/index.ts'
+import type { Fit } from '../../engine/index.ts'
 import { bearingAt } from '../shells/bearing-at.ts'
 import type { BearingCommand } from './bearing-commands.ts'
 import type { BearingEvent, NotedPin } from '../events/bearing-events.ts'
 import { noteReadings, readThread } from './decide-readings.ts'
-import { withoutShells } from './decide-shells.ts'
 import { noteTray } from './decide-tray.ts'
-import { findStep, stepToWorkOn } from './order-of-steps.ts'
 import { bearingsIn, type BuildState } from '../events/state.ts'
 import { fitOf } from '../steps/steps.ts'
+import type { BuildAtStep } from './step-rules.ts'
 
 type CommandOf<Type extends BearingCommand['type']> = Extract<BearingCommand, { type: Type }>
 type Events = Outcome<readonly BearingEvent[]>
 
 /** Readings, undersizes, pins and the tray may change until a shell that was chosen by them is in place. */
-export function decideBearing(spec: EngineSpec, state: BuildState, command: BearingCommand): Events {
-  // A plastic thread is read with the shells in and the cap tight.
-  const late = command.type === 'read-thread'
-  const step = late
-    ? findStep(spec, command.step, 'choose-shells')
-    : stepToWorkOn(spec, state, command.step, 'choose-shells')
-  if (!step.ok) return step
-  const fit = fitOf(spec, step.value.fit)
-  const free = late ? done(null) : withoutShells(state, fit)
-  if (!free.ok) return free
+export function decideBearing(
+  { spec, state, step }: BuildAtStep<'choose-shells'>,
+  command: BearingCommand,
+): Events {
+  const fit = fitOf(spec, step.fit)
   const positions =
     'position' in command ? [command.position] : 'positions' in command ? command.positions : []
   const stray = positions.find((position) => !fit.positions.includes(position))

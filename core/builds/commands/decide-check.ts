@@ -1,34 +1,23 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { parseLength } from '../../quantity/index.ts'
-import type { EngineSpec, Step } from '../../engine/index.ts'
-import type { BuildCommand } from './commands.ts'
+import type { Step } from '../../engine/index.ts'
 import type { BuildEvent } from '../events/events.ts'
-import { findStep, stepToWorkOn } from './order-of-steps.ts'
-import type { BuildState } from '../events/state.ts'
+import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
-type AnswerCheck = Extract<BuildCommand, { type: 'answer-check' }>
+type AnswerCheck = CommandOf<'answer-check'>
 type Check = Extract<Step, { kind: 'check' }>
 type Answer = Extract<BuildEvent, { type: 'check-answered' }>
 
 /**
  * A check may be answered as often as one likes; the last answer counts. Good needs a reading within the
  * limits, which are themselves allowed, where the step asks for one; a reading outside is recorded as not
- * good, whatever was said. To call a check that was answered before not good is always possible.
+ * good, whatever was said.
  */
-export function decideCheck(
-  spec: EngineSpec,
-  state: BuildState,
-  command: AnswerCheck,
-): Outcome<readonly BuildEvent[]> {
-  const withdraws = !command.good && state.checks[command.step] !== undefined
-  const step = withdraws
-    ? findStep(spec, command.step, 'check')
-    : stepToWorkOn(spec, state, command.step, 'check')
-  if (!step.ok) return step
-  const reading = readGauge(step.value, command)
+export function answerCheck({ step }: BuildAtStep<'check'>, command: AnswerCheck): Events {
+  const reading = readGauge(step, command)
   if (!reading.ok) return reading
-  const verdict = command.good && isWithin(step.value, reading.value) ? 'good' : 'not-good'
-  const { id } = step.value
+  const verdict = command.good && isWithin(step, reading.value) ? 'good' : 'not-good'
+  const { id } = step
   return done([
     {
       type: 'check-answered',

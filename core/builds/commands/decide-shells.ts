@@ -1,31 +1,24 @@
 import { readMarks } from '../../bearing/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { EngineSpec, Fit } from '../../engine/index.ts'
+import type { Fit } from '../../engine/index.ts'
 import { readReason } from '../../tightening/index.ts'
 import { bearingAt, candidatesAt, undecidedProblem } from '../shells/bearing-at.ts'
-import type { BuildCommand } from './commands.ts'
-import type { BuildEvent, Half, ShellChoice } from '../events/events.ts'
-import { stepToWorkOn } from './order-of-steps.ts'
+import type { Half, ShellChoice } from '../events/events.ts'
 import type { BearingProposal, ProposedHalf } from '../shells/proposal-at.ts'
 import { proposalsFor } from '../shells/proposals.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
-import { firstFitted, fitOf, halvesOf } from '../steps/steps.ts'
+import { fitOf, halvesOf } from '../steps/steps.ts'
+import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
-type NoteMarks = Extract<BuildCommand, { type: 'note-marks' }>
-type ChooseShells = Extract<BuildCommand, { type: 'choose-shells' }>
+type ChooseShells = CommandOf<'choose-shells'>
 
 /** Marks may be noted again until a shell that was chosen by them is in place. */
 export function noteMarks(
-  spec: EngineSpec,
-  state: BuildState,
-  command: NoteMarks,
-): Outcome<readonly BuildEvent[]> {
-  const step = stepToWorkOn(spec, state, command.step, 'note-marks')
-  if (!step.ok) return step
-  const { id, part } = step.value
-  const fit = fitOf(spec, step.value.fit)
-  const free = withoutShells(state, fit)
-  if (!free.ok) return free
+  { spec, step }: BuildAtStep<'note-marks'>,
+  command: CommandOf<'note-marks'>,
+): Events {
+  const { id, part } = step
+  const fit = fitOf(spec, step.fit)
   const marks = readMarks(command.typed, fit[part], fit.positions)
   if (!marks.ok) return marks
   const common = { version: 1, step: id, fit: fit.id, part } as const
@@ -34,15 +27,10 @@ export function noteMarks(
 
 /** Shells may be chosen again until one of them is in place. */
 export function chooseShells(
-  spec: EngineSpec,
-  state: BuildState,
+  { spec, state, step }: BuildAtStep<'choose-shells'>,
   command: ChooseShells,
-): Outcome<readonly BuildEvent[]> {
-  const step = stepToWorkOn(spec, state, command.step, 'choose-shells')
-  if (!step.ok) return step
-  const fit = fitOf(spec, step.value.fit)
-  const free = withoutShells(state, fit)
-  if (!free.ok) return free
+): Events {
+  const fit = fitOf(spec, step.fit)
   const proposals = proposalsFor(spec, state, fit.id)
   if (proposals.length === 0) return refused('marks-missing', { fit: fit.name })
 
@@ -60,15 +48,7 @@ export function chooseShells(
     choices.push(undersize === null ? choice.value : { ...choice.value, undersize })
   }
   const pairs = checkPairs(state, fit, choices)
-  return pairs.ok
-    ? done([{ type: 'shells-chosen', version: 1, step: step.value.id, fit: fit.id, choices }])
-    : pairs
-}
-
-/** Refuses `shell-in-place` while a shell of the fit is. */
-export function withoutShells(state: BuildState, fit: Fit): Outcome<null> {
-  const fitted = firstFitted(state, fit)
-  return fitted === null ? done(null) : refused('shell-in-place', { position: fitted[0], half: fitted[1] })
+  return pairs.ok ? done([{ type: 'shells-chosen', version: 1, step: step.id, fit: fit.id, choices }]) : pairs
 }
 
 function chooseHalf(

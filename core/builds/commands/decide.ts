@@ -1,73 +1,39 @@
-import { done, refused, type Outcome } from '../../problem/index.ts'
+import { done, refused } from '../../problem/index.ts'
 import type { EngineSpec } from '../../engine/index.ts'
-import type { BuildCommand } from './commands.ts'
-import { decideCheck } from './decide-check.ts'
-import { amendBuild, voidBuild } from './decide-afterwards.ts'
-import { chooseShells, noteMarks } from './decide-shells.ts'
-import { decideBearing } from './decide-bearing.ts'
-import { decideSecond } from './decide-second.ts'
-import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
-import { decideProcedure } from './decide-procedure.ts'
-import type { BuildEvent } from '../events/events.ts'
+import { decideRun, type RunCommand } from '../../tightening/index.ts'
 import type { BuildState } from '../events/state.ts'
 import { isStepDone } from '../steps/steps.ts'
+import type { BuildCommand } from './commands.ts'
+import { amendBuild, voidBuild } from './decide-afterwards.ts'
+import { decideBearing } from './decide-bearing.ts'
+import { answerCheck } from './decide-check.ts'
+import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
+import { decideSecond } from './decide-second.ts'
+import { chooseShells, noteMarks } from './decide-shells.ts'
+import { stepFor } from './step-guard.ts'
+import {
+  isStepCommand,
+  type BuildAtStep,
+  type CommandOf,
+  type Events,
+  type KindOf,
+  type StepCommand,
+  type StepCommandType,
+} from './step-rules.ts'
 
 /**
  * What follows from a command to a build: the events to record, or a problem that says why there are none.
  * Pure: the same state and command always give the same answer. Throws on a build without its first entry.
  */
-export function decide(
-  spec: EngineSpec,
-  state: BuildState,
-  command: BuildCommand,
-): Outcome<readonly BuildEvent[]> {
+export function decide(spec: EngineSpec, state: BuildState, command: BuildCommand): Events {
   if (state.newerFrom !== null) return refused('build-newer', { entry: state.newerFrom })
   if (state.started === null) throw new Error('nothing can be decided on a build that was not started')
   if (state.voided) return refused('build-voided', { name: state.started.name })
   if (command.type === 'void-build') return voidBuild(command)
   if (command.type === 'amend-build') return amendBuild(state, command)
   if (state.finished) return refused('build-finished', { name: state.started.name })
+  if (isStepCommand(command)) return decideInStep(spec, state, command)
   switch (command.type) {
-    case 'note-marks':
-      return noteMarks(spec, state, command)
-    case 'choose-shells':
-      return chooseShells(spec, state, command)
-    case 'note-readings':
-    case 'withdraw-readings':
-    case 'declare-undersize':
-    case 'decide-basis':
-    case 'pin-shells':
-    case 'release-shells':
-    case 'note-tray':
-    case 'read-thread':
-      return decideBearing(spec, state, command)
-    case 'fit-half':
-      return fitHalf(spec, state, command)
-    case 'take-out-half':
-      return takeOutHalf(spec, state, command)
-    case 'fit-part':
-      return fitPart(spec, state, command)
-    case 'take-out-part':
-      return takeOutPart(spec, state, command)
-    case 'lay-bead':
-      return layBead(spec, state, command)
-    case 'wipe-off-bead':
-      return wipeOffBead(spec, state, command)
-    case 'answer-check':
-      return decideCheck(spec, state, command)
-    case 'start-run':
-    case 'declare-new':
-    case 'pull':
-    case 'take-back':
-    case 'read-again':
-    case 'note-problem':
-    case 'answer-flag':
-    case 'loosen-fastener':
-    case 'replace-fastener':
-    case 'restart-run':
-    case 'pause-run':
-    case 'resume-run':
-      return decideProcedure(spec, state, command)
     case 'confirm-step':
     case 'send-back-step':
       return decideSecond(spec, state, command)
@@ -80,4 +46,53 @@ export function decide(
     default:
       return command satisfies never
   }
+}
+
+type Handler<Type extends StepCommandType> = (
+  at: BuildAtStep<KindOf<Type>>,
+  command: CommandOf<Type>,
+) => Events
+
+const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
+  'note-marks': noteMarks,
+  'choose-shells': chooseShells,
+  'note-readings': decideBearing,
+  'withdraw-readings': decideBearing,
+  'declare-undersize': decideBearing,
+  'decide-basis': decideBearing,
+  'pin-shells': decideBearing,
+  'release-shells': decideBearing,
+  'note-tray': decideBearing,
+  'read-thread': decideBearing,
+  'fit-half': fitHalf,
+  'take-out-half': takeOutHalf,
+  'fit-part': fitPart,
+  'take-out-part': takeOutPart,
+  'lay-bead': layBead,
+  'wipe-off-bead': wipeOffBead,
+  'answer-check': answerCheck,
+  'start-run': inRun,
+  'declare-new': inRun,
+  pull: inRun,
+  'take-back': inRun,
+  'read-again': inRun,
+  'note-problem': inRun,
+  'answer-flag': inRun,
+  'loosen-fastener': inRun,
+  'replace-fastener': inRun,
+  'restart-run': inRun,
+  'pause-run': inRun,
+  'resume-run': inRun,
+}
+
+function decideInStep(spec: EngineSpec, state: BuildState, command: StepCommand): Events {
+  const step = stepFor(spec, state, command)
+  if (!step.ok) return step
+  // `stepFor` gives a step of the kind that the command's rule names, which the compiler cannot follow.
+  const handler = handlers[command.type] as (at: object, command: StepCommand) => Events
+  return handler({ spec, state, step: step.value }, command)
+}
+
+function inRun({ spec, state }: BuildAtStep<'run-procedure'>, command: RunCommand): Events {
+  return decideRun(spec, state.runs[command.procedure], command)
 }

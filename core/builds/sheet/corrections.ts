@@ -110,7 +110,30 @@ function correctionOf(
     case 'check-answered':
       if (before.checks[event.step] === undefined) return null
       return { kind: 'check-answered-again', about: stepName(event.step), reason: event.note || null }
-    default:
+    case 'build-started':
+    case 'half-fitted':
+    case 'part-fitted':
+    case 'bead-laid':
+    case 'step-confirmed':
+    case 'build-finished':
+    case 'build-amended':
+    case 'build-voided':
+    case 'undersize-declared':
+    case 'basis-decided':
+    case 'shells-pinned':
+    case 'shells-released':
+    case 'tray-noted':
+    case 'thread-read':
+    case 'run-started':
+    case 'fasteners-declared-new':
+    case 'fastener-pulled':
+    case 'problem-noted':
+    case 'flag-answered':
+    case 'pass-repeated':
+    case 'run-paused':
+    case 'run-resumed':
       return null
+    default:
+      return event satisfies never
   }
 }

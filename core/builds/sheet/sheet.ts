@@ -1,13 +1,14 @@
 import type { Caution, EngineSpec, Source, StepKind } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
-import { evolve, replay } from '../events/evolve.ts'
+import { replay } from '../events/evolve.ts'
 import { checksOn, type SheetCheck } from './checks.ts'
 import { correctionsIn, type SheetCorrection } from './corrections.ts'
 import { fitsOn, type SheetFit } from './fits.ts'
 import { runsOn, type SheetRun } from './runs.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
-import { emptyBuild, type BuildState } from '../events/state.ts'
-import { awaitsSecondPerson, isWorkDone } from '../steps/steps.ts'
+import type { BuildState } from '../events/state.ts'
+import { awaitsSecondPerson } from '../steps/steps.ts'
+import { doneSince } from './done-since.ts'
 
 /** All that the printed sheet of a build says, as plain data; units and words are the page's. */
 export interface BuildSheet {
@@ -99,22 +100,11 @@ function stepsOn(
   atEnd: BuildState,
   entries: readonly RecordedEvent[],
 ): readonly SheetStep[] {
-  const doneBy = new Map<string, Stamp>()
+  const doneBy = doneSince(spec, atEnd, entries)
   const lookedAtBy = new Map<string, Stamp>()
-  let state = emptyBuild
-  for (const entry of entries) {
-    const before = state
-    state = evolve(state, entry)
+  for (const entry of entries)
     if (entry.event.type === 'step-confirmed')
       lookedAtBy.set(entry.event.step, { ...stampOf(entry), person: entry.event.second })
-    for (const step of spec.steps) {
-      const isUntouched =
-        step.kind === 'run-procedure' && state.runs[step.procedure] === before.runs[step.procedure]
-      if (isUntouched) continue
-      if (!isWorkDone(spec, state, step)) doneBy.delete(step.id)
-      else if (!doneBy.has(step.id)) doneBy.set(step.id, stampOf(entry))
-    }
-  }
   return spec.steps.map((step) => ({
     name: step.name,
     kind: step.kind,

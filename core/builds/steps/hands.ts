@@ -4,17 +4,45 @@ import { evolve } from '../events/evolve.ts'
 import { emptyBuild } from '../events/state.ts'
 import { isCarriedOut } from './steps.ts'
 
-/** Entries that say something of a step without putting a hand to it. */
-const remarks: readonly BuildEvent['type'][] = [
-  'step-confirmed',
-  'step-sent-back',
-  'problem-noted',
-  'flag-answered',
-  'pull-taken-back',
-  'pull-read-again',
-  'run-paused',
-  'run-resumed',
-]
+/** Whether an entry is work on its step; the others only say something of it, or belong to none. */
+const isWork: { readonly [Type in BuildEvent['type']]: boolean } = {
+  'build-started': false,
+  'marks-noted': true,
+  'shells-chosen': true,
+  'half-fitted': true,
+  'half-taken-out': true,
+  'part-fitted': true,
+  'part-taken-out': true,
+  'bead-laid': true,
+  'bead-wiped-off': true,
+  'check-answered': true,
+  'step-confirmed': false,
+  'step-sent-back': false,
+  'build-finished': false,
+  'build-amended': false,
+  'build-voided': false,
+  'readings-noted': true,
+  'readings-withdrawn': true,
+  'undersize-declared': true,
+  'basis-decided': true,
+  'shells-pinned': true,
+  'shells-released': true,
+  'tray-noted': true,
+  'thread-read': true,
+  'run-started': true,
+  'fasteners-declared-new': true,
+  'fastener-pulled': true,
+  'pull-taken-back': false,
+  'pull-read-again': false,
+  'problem-noted': false,
+  'flag-answered': false,
+  'fastener-loosened': true,
+  'fastener-replaced': true,
+  'pass-repeated': true,
+  'run-restarted': true,
+  'run-paused': false,
+  'run-resumed': false,
+}
 
 /**
  * Whose hands did what stands of a step, in the order of their first; empty while nothing does. Work that was taken back
@@ -33,7 +61,7 @@ export function handsIn(spec: EngineSpec, entries: readonly RecordedEvent[], ste
 }
 
 function isWorkOn(step: Step, event: BuildEvent): boolean {
-  if (remarks.includes(event.type)) return false
+  if (!isWork[event.type]) return false
   if ('step' in event) return event.step === step.id
   return step.kind === 'run-procedure' && 'procedure' in event && event.procedure === step.procedure
 }

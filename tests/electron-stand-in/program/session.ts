@@ -1,9 +1,7 @@
 import type { Session, WebRequest, OnHeadersReceivedListenerDetails } from 'electron'
 import { life } from './life.ts'
-import { answers } from './outside.ts'
 import { onTheWay, sessionProtocol } from './scheme.ts'
 import { eventsOf, PlayedEvents, strict } from './strict.ts'
-import { contentsOf } from './windows.ts'
 
 type Handler<Name extends keyof Session> = Session[Name] extends (handler: infer Taken) => void
   ? Taken
@@ -72,18 +70,3 @@ export const session = strict('session module', {
     return defaultSession
   },
 })
-
-/** shell/browser/electron_permission_manager.cc: granted where no handler says otherwise. */
-answers['may-have'] = ({ window, permission, how }) => {
-  const { request, check, device } = playedSession
-  const contents = contentsOf(window)
-  if (contents === null) return false
-  const url = contents.getURL()
-  if (how === 'check')
-    return check?.(contents, permission as never, new URL(url).origin, { isMainFrame: true }) ?? true
-  if (how === 'device') return device?.({ deviceType: permission, origin: url } as never) ?? false
-  if (request === null) return true
-  return new Promise<boolean>((resolve) =>
-    request(contents, permission as never, resolve, { requestingUrl: url, isMainFrame: true }),
-  )
-}

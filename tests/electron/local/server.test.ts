@@ -200,7 +200,7 @@ describe('the local host', () => {
 
 describe('a request that asks for too much', () => {
   it('is told so by its announced length', async () => {
-    const { port, good } = await host({ bodyBytes: 1000 })
+    const { port, good } = await host({ bodyBytes: () => 1000 })
     const { status } = await send(
       port,
       lines('POST /request/host.read HTTP/1.1', ...good, 'Content-Length: 1001'),
@@ -209,7 +209,7 @@ describe('a request that asks for too much', () => {
   })
 
   it('is told so while it is sent, where no length was announced', async () => {
-    const { port, good } = await host({ bodyBytes: 1000 })
+    const { port, good } = await host({ bodyBytes: () => 1000 })
     const chunk = `258\r\n${'x'.repeat(600)}\r\n`
     const head = lines('POST /request/host.read HTTP/1.1', ...good, 'Transfer-Encoding: chunked')
     expect((await send(port, head + chunk + chunk)).status).toBe(413)

@@ -55,4 +55,14 @@ describe("the shop's wrenches", () => {
     record.keepPreferences({ wrenches: [{ id: 'old' }, click] })
     expect(await asking(record).get('wrenches.list', {})).toEqual([click])
   })
+
+  it('lose none that cannot be read when the list is kept: a newer program finds it again', async () => {
+    const record = await store(folder())
+    const newer = { id: 'beam-60', range: 'as a newer program writes it' }
+    record.keepPreferences({ wrenches: [newer, click] })
+    const { get } = asking(record)
+    expect(await get('wrenches.keep', { wrenches: [{ ...click, name: 'Click, bench 2' }] })).toHaveLength(1)
+    expect(await get('wrenches.keep', { wrenches: [] })).toEqual([])
+    expect(record.preferences()['wrenches']).toEqual([newer])
+  })
 })

@@ -1,0 +1,72 @@
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import type { EngineSpec, Step } from '../../engine/index.ts'
+import type { BuildState } from '../events/state.ts'
+import {
+  awaitsSecondPerson,
+  firstFitted,
+  fitOf,
+  isCarriedOut,
+  isStepDone,
+  stepsAfter,
+  stepsBefore,
+} from '../steps/steps.ts'
+import { stepRules, type Access, type StepCommand } from './step-rules.ts'
+
+/**
+ * The step that a command belongs to, if the command may be given now by its rule in `stepRules`.
+ *
+ * Refuses `step-unknown`, also where the step is of another kind, and `procedure-unknown`; `step-before` while a step
+ * before it is not done, and `step-unconfirmed` while one waits for a second person; `step-on-top` while a later step is
+ * in place on what would be undone: what was tightened over a shell cannot stay tightened when the shell comes out; and
+ * `shell-in-place` where the shells must be out.
+ */
+export function stepFor(spec: EngineSpec, state: BuildState, command: StepCommand): Outcome<Step> {
+  const step = stepNamed(spec, command)
+  if (!step.ok) return step
+  const allowed = allow(spec, state, step.value, accessOf(state, command))
+  if (!allowed.ok) return allowed
+  const rule = stepRules[command.type]
+  return 'shellsOut' in rule && 'fit' in step.value ? withShellsOut(spec, state, step.value) : step
+}
+
+function stepNamed({ steps }: EngineSpec, command: StepCommand): Outcome<Step> {
+  const { kind } = stepRules[command.type]
+  if ('procedure' in command) {
+    const { procedure } = command
+    const step = steps.find((each) => each.kind === 'run-procedure' && each.procedure === procedure)
+    return step === undefined ? refused('procedure-unknown', { procedure }) : done(step)
+  }
+  const step = steps.find((each) => each.id === command.step && each.kind === kind)
+  return step === undefined ? refused('step-unknown', { step: command.step }) : done(step)
+}
+
+function accessOf(state: BuildState, command: StepCommand): Access {
+  // To call a check that was answered before not good is always possible.
+  const withdraws =
+    command.type === 'answer-check' && !command.good && state.checks[command.step] !== undefined
+  return withdraws ? 'any-time' : stepRules[command.type].access
+}
+
+function allow(spec: EngineSpec, state: BuildState, step: Step, access: Access): Outcome<Step> {
+  if (access === 'any-time') return done(step)
+  if (access === 'undo') {
+    const top = stepsAfter(spec, step).findLast((each) => isCarriedOut(spec, state, each))
+    return top === undefined
+      ? done(step)
+      : refused('step-on-top', { step: step.name, top: top.name, kind: top.kind })
+  }
+  const first = stepsBefore(spec, step).find((each) => !isStepDone(spec, state, each))
+  if (first === undefined) return done(step)
+  return awaitsSecondPerson(spec, state, first)
+    ? refused('step-unconfirmed', { step: first.name })
+    : refused('step-before', { step: step.name, first: first.name })
+}
+
+function withShellsOut(
+  spec: EngineSpec,
+  state: BuildState,
+  step: Extract<Step, { fit: string }>,
+): Outcome<Step> {
+  const fitted = firstFitted(state, fitOf(spec, step.fit))
+  return fitted === null ? done(step) : refused('shell-in-place', { position: fitted[0], half: fitted[1] })
+}

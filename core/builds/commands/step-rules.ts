@@ -1,0 +1,82 @@
+import type { EngineSpec, Step, StepKind } from '../../engine/index.ts'
+import type { Outcome } from '../../problem/index.ts'
+import type { BuildEvent } from '../events/events.ts'
+import type { BuildState } from '../events/state.ts'
+import type { BuildCommand } from './commands.ts'
+
+/** What a command comes to: the events to record, or why there are none. */
+export type Events = Outcome<readonly BuildEvent[]>
+
+export type CommandOf<Type extends BuildCommand['type']> = Extract<BuildCommand, { type: Type }>
+
+/**
+ * What a command needs of its step. Work waits for the steps before it; nothing is undone from under a later step that is
+ * in place on it; what is only said of a step may be said at any time.
+ */
+export type Access = 'work' | 'undo' | 'any-time'
+
+interface StepRule {
+  readonly kind: StepKind
+  readonly access: Access
+  /** Whether no shell of the step's fit may be in place. */
+  readonly shellsOut?: true
+}
+
+/** To which kind of step each command belongs, and what it needs of it; null for one that belongs to no kind of step. */
+export const stepRules = {
+  'note-marks': { kind: 'note-marks', access: 'work', shellsOut: true },
+  'choose-shells': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  'note-readings': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  'withdraw-readings': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  'declare-undersize': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  'decide-basis': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  'pin-shells': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  'release-shells': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  'note-tray': { kind: 'choose-shells', access: 'work', shellsOut: true },
+  // A plastic thread is read with the shells in and the cap tight.
+  'read-thread': { kind: 'choose-shells', access: 'any-time' },
+  'fit-half': { kind: 'fit-shells', access: 'work' },
+  'take-out-half': { kind: 'fit-shells', access: 'undo' },
+  'fit-part': { kind: 'fit-part', access: 'work' },
+  'take-out-part': { kind: 'fit-part', access: 'undo' },
+  'lay-bead': { kind: 'lay-bead', access: 'work' },
+  'wipe-off-bead': { kind: 'lay-bead', access: 'undo' },
+  'answer-check': { kind: 'check', access: 'work' },
+  'start-run': { kind: 'run-procedure', access: 'work' },
+  'declare-new': { kind: 'run-procedure', access: 'work' },
+  pull: { kind: 'run-procedure', access: 'work' },
+  'replace-fastener': { kind: 'run-procedure', access: 'work' },
+  'take-back': { kind: 'run-procedure', access: 'undo' },
+  'loosen-fastener': { kind: 'run-procedure', access: 'undo' },
+  'restart-run': { kind: 'run-procedure', access: 'undo' },
+  'read-again': { kind: 'run-procedure', access: 'any-time' },
+  'note-problem': { kind: 'run-procedure', access: 'any-time' },
+  'answer-flag': { kind: 'run-procedure', access: 'any-time' },
+  'pause-run': { kind: 'run-procedure', access: 'any-time' },
+  'resume-run': { kind: 'run-procedure', access: 'any-time' },
+  'confirm-step': null,
+  'send-back-step': null,
+  'finish-build': null,
+  'amend-build': null,
+  'void-build': null,
+} as const satisfies { readonly [Type in BuildCommand['type']]: StepRule | null }
+
+/** Commands that belong to one kind of step. */
+export type StepCommandType = {
+  [Type in BuildCommand['type']]: (typeof stepRules)[Type] extends null ? never : Type
+}[BuildCommand['type']]
+export type StepCommand = CommandOf<StepCommandType>
+
+/** The kind of step that a command belongs to. */
+export type KindOf<Type extends StepCommandType> = (typeof stepRules)[Type]['kind']
+
+/** A build at the step that a command belongs to, which may be given there now. */
+export interface BuildAtStep<Kind extends StepKind> {
+  readonly spec: EngineSpec
+  readonly state: BuildState
+  readonly step: Extract<Step, { kind: Kind }>
+}
+
+export function isStepCommand(command: BuildCommand): command is StepCommand {
+  return stepRules[command.type] !== null
+}
