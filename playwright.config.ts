@@ -10,6 +10,7 @@ const onDesktop = [
   'interrupted',
   'people',
   'record',
+  'renderer-killed',
   'sheet',
   'shells',
   'shells-asked',
@@ -28,7 +29,8 @@ export default defineConfig<{ host: 'local' | 'played' | 'electron' }>({
   timeout: 60_000,
   expect: { timeout: 10_000 },
   projects: [
-    { name: 'local', use: { host: 'local' }, testIgnore: 'electron.spec.ts' },
+    { name: 'local', use: { host: 'local' }, testIgnore: ['electron.spec.ts', 'renderer-killed.spec.ts'] },
+    { name: 'laws', testDir: 'tests/electron-stand-in/laws' },
     { name: 'desktop', use: { host: 'played' }, testMatch: onDesktop },
     {
       name: 'electron',

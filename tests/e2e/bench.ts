@@ -52,6 +52,11 @@ export class Bench {
     return this.#host.kill()
   }
 
+  async crash(): Promise<void> {
+    if (this.#host.crash === undefined) throw new Error('this host does not look after its page')
+    await this.#host.crash()
+  }
+
   save(start: () => Promise<void>): Promise<SavedFile> {
     return this.#host.save(start)
   }

@@ -28,7 +28,10 @@ export class Line<Theirs extends Questions<Theirs>, Ours extends Questions<Ours>
     this.#socket = socket
     this.#answers = answers
     socket.on('data', (chunk: Buffer) => this.#take(chunk))
-    socket.on('close', () => this.#waiting.clear())
+    socket.on('close', () => {
+      for (const { failed } of this.#waiting.values()) failed(new Error('the other side has ended'))
+      this.#waiting.clear()
+    })
   }
 
   ask<Name extends keyof Theirs & string>(name: Name, input: Theirs[Name][0]): Promise<Theirs[Name][1]> {
@@ -41,7 +44,9 @@ export class Line<Theirs extends Questions<Theirs>, Ours extends Questions<Ours>
 
   /** Asks where nobody waits for the answer. */
   tell<Name extends keyof Theirs & string>(name: Name, input: Theirs[Name][0]): void {
-    this.ask(name, input).catch((error: unknown) => console.error(`${name}:`, error))
+    this.ask(name, input).catch((error: unknown) => {
+      if (!this.#socket.destroyed) console.error(`${name}:`, error)
+    })
   }
 
   /** Ends the line once all that was said has left. */

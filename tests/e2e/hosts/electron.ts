@@ -33,6 +33,11 @@ export async function startOnElectron(_: Page, dataFolder: string, specs: string
       application.process().kill('SIGKILL')
       await closed
     },
+    async crash() {
+      await application.evaluate(({ BrowserWindow }) =>
+        BrowserWindow.getAllWindows()[0]?.webContents.forcefullyCrashRenderer(),
+      )
+    },
     pdf: () => printed(application),
     save: (start) => saved(application, start),
   }

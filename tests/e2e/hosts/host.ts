@@ -17,6 +17,8 @@ export interface Host {
   save(start: () => Promise<void>): Promise<SavedFile>
   /** What goes to paper, as the page itself asks for it. */
   pdf(): Promise<Buffer>
+  /** Ends the process that shows the page, and waits until the page is there again; only where the host looks after it. */
+  crash?(): Promise<void>
   /** Ends the program as a power cut would: nothing is tidied up. */
   kill(): Promise<void>
 }

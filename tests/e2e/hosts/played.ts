@@ -18,6 +18,11 @@ export async function startPlayed(page: Page, dataFolder: string, specs: string)
     get page() {
       return surface.page
     },
+    async crash() {
+      const loads = program.told.all('load').length
+      await surface.crash()
+      await program.told.heard('load', loads)
+    },
     async kill() {
       await program.kill()
       await standIn.close()

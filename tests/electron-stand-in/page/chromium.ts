@@ -44,6 +44,8 @@ export class ChromiumSurface implements Surface {
   #hasCrashed = false
   #lastUrl = 'about:blank'
   #lastDownload = 0
+  /** What is wrong with the preload, which every load then goes without. */
+  #preloadFault: string | null = null
 
   constructor(page: Page) {
     this.#page = page
@@ -66,6 +68,8 @@ export class ChromiumSurface implements Surface {
     if (this.#hasCrashed) await this.#goOnInNewPage()
     this.#lastUrl = url
     this.#isLoading = true
+    if (this.#preloadFault !== null)
+      this.#tell({ event: 'preload-error', path: 'preload', message: this.#preloadFault })
     try {
       await this.#page.goto(outward(url))
       return null
@@ -120,7 +124,8 @@ export class ChromiumSurface implements Surface {
     cdp.on('Runtime.executionContextCreated', ({ context }) => contexts.set(context.id, context as never))
     cdp.on('Runtime.bindingCalled', ({ name: called, payload, executionContextId }) => {
       const context = contexts.get(executionContextId)
-      if (called === binding && context !== undefined) void this.#called(cdp, binding, payload, context)
+      if (called === binding && context !== undefined)
+        this.#called(cdp, binding, payload, context).catch(() => undefined)
     })
     cdp.on('Page.lifecycleEvent', ({ name: what }) => {
       if (what === 'firstPaint') this.#tell({ event: 'first-paint' })
@@ -152,7 +157,7 @@ export class ChromiumSurface implements Surface {
       this.#note('crashed', {})
       this.#tell({ event: 'render-process-gone', details: { reason: 'crashed', exitCode: 133 } })
     }
-    const download = (started: Download): void => void this.#download(started)
+    const download = (started: Download): void => void this.#download(started).catch(() => undefined)
     const route = (each: Route): void => void this.#route(each).catch(() => undefined)
     const all = (): boolean => true
     page.on('framenavigated', navigated).on('crash', crashed).on('download', download)
@@ -175,7 +180,7 @@ export class ChromiumSurface implements Surface {
       new Script(`(${asFunction(preload)})`)
       return preload
     } catch (error) {
-      this.#tell({ event: 'preload-error', path: 'preload', message: String(error) })
+      this.#preloadFault = String(error)
       return null
     }
   }
