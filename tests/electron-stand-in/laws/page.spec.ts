@@ -1,22 +1,31 @@
+import { Script } from 'node:vm'
 import { testLaw } from './trial.ts'
 import { ChromiumSurface } from '../page/chromium.ts'
+import { asFunction, type Preload } from '../page/worlds.ts'
 
 testLaw('preload-is-commonjs', {
-  inPage: true,
   async seen(trial) {
-    trial.standIn.person.press = (_message, buttons) => buttons.length - 1 // to end the program
-    const { program } = await trial.start()
-    if (!(trial.surface instanceof ChromiumSurface)) return null
-    const { page } = trial.surface
-    const asked = program.told.heard('message-box').then(() => 'the person was asked')
-    const works = page
-      .getByRole('button', { name: /Tarn 4/ })
-      .waitFor()
-      .then(() => 'the engines are there')
-    works.catch(() => undefined) // where the page is loaded again meanwhile
-    return Promise.race([asked, works])
+    const { program } = await trial.shown()
+    const { preload } = await program.told.heard('window')
+    const exposed: string[] = []
+    const electron = {
+      contextBridge: { exposeInMainWorld: (key: string) => exposed.push(key) },
+      ipcRenderer: {},
+    }
+    const asked: string[] = []
+    const require = (id: string): unknown => {
+      asked.push(id)
+      return electron
+    }
+    try {
+      const body = new Script(`(${asFunction(String(preload))})`).runInThisContext() as Preload
+      body(require, {}, {}, { exports: {} })
+    } catch (error) {
+      return String(error)
+    }
+    return { exposed, asked }
   },
-  kept: 'the engines are there',
+  kept: { exposed: ['bedplate'], asked: ['electron'] },
   broken: [
     {
       in: 'preload.cjs',

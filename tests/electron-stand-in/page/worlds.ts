@@ -3,7 +3,12 @@ import { makeCodec, type Codec } from './codec.ts'
 // What runs in the page, in the page's own world and in the preload's. Handed to Chromium as text, so each function uses
 // nothing but its arguments. The worlds talk by events whose details are texts, under a name that no page knows.
 
-type Preload = (require: (id: string) => unknown, process: object, exports: object, module: object) => void
+export type Preload = (
+  require: (id: string) => unknown,
+  process: object,
+  exports: object,
+  module: object,
+) => void
 
 /** How the page's world describes what the preload exposed: functions by number, the rest by value. */
 type Exposed =
