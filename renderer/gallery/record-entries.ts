@@ -1,5 +1,7 @@
 import { createRawSnippet } from 'svelte'
-import { done } from '../../core/problem/index.ts'
+import { done, problem } from '../../core/problem/index.ts'
+import ArrivalNotes from '../archive/ArrivalNotes.svelte'
+import type { Arrival } from '../archive/opened-files.svelte.ts'
 import BuildTable from '../archive/BuildTable.svelte'
 import ForkTable from '../archive/ForkTable.svelte'
 import ImportPanel from '../archive/ImportPanel.svelte'
@@ -15,7 +17,7 @@ import { draftOf, emptyDraft } from '../wrenches/wrench-draft.ts'
 import type { Verification } from '../../core/contract/index.ts'
 import { benchWith, clientWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
-import { memoryClient } from './memory-client.ts'
+import { memoryClient, messageOf } from './memory-client.ts'
 import { sampleBackups, sampleVerification, sampleWrenches } from './sample-record.ts'
 
 const part = entriesOf('Record, archive, wrenches', 'page')
@@ -47,6 +49,17 @@ export const recordEntries: readonly Entry[] = [
   part('Taking in', 'An exported build comes in from elsewhere', ImportPanel, () => ({
     waiting: { client: clientWith({}), onopen: nothing, ontaken: nothing },
   })),
+  part('Opened files', 'What became of files that the program was asked to open', ArrivalNotes, () => {
+    const arrivals: readonly Arrival[] = [
+      { number: 1, fileName: 'heron-2.json', result: { kind: 'engine', name: 'Heron 2 pump (demo)' } },
+      {
+        number: 2,
+        fileName: 'notes.bedplate',
+        result: { kind: 'refused', problem: messageOf(problem('import-not-ours', {})) },
+      },
+    ]
+    return { 'an engine, and a file that is none': { arrivals, onopen: nothing, onclose: nothing } }
+  }),
   part('Taking out', 'A build goes elsewhere, whole or as tables', TakeOut, () => ({
     waiting: { client: clientWith({}), build: crypto.randomUUID() },
   })),

@@ -9,8 +9,11 @@ import { momentsOf } from './moments.ts'
 export const windowEntries: readonly Entry[] = engines.flatMap((engine) => {
   const ofEngine = entriesOf(engine.spec.name, 'screen')
   return momentsOf(engine).map(({ step, name, build }) =>
-    ofEngine(`${step.kind} ${step.id} ${name}`, `${step.name}: ${name}`, BuildWindow, async (shown) => ({
-      all: { ...(await benchAt(shown, build)), theme: (shown.look === 'dark' ? 'dark' : 'light') as Theme },
-    })),
+    ofEngine(`${step.kind} ${step.id} ${name}`, `${step.name}: ${name}`, BuildWindow, async (shown) => {
+      const theme: Theme = shown.look === 'dark' ? 'dark' : 'light'
+      return {
+        all: { ...(await benchAt(shown, build)), theme },
+      }
+    }),
   )
 })

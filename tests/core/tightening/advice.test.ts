@@ -177,7 +177,7 @@ class Follower {
         // Too little torque: taken back and pulled again where it is the last pull, else answered for.
         const last = lastLivePull(bench.run)
         if (last?.number === flag.pull)
-          bench.does({ type: 'take-back', pull: last!.number, reason: 'Too little' })
+          bench.does({ type: 'take-back', pull: last.number, reason: 'Too little' })
         else bench.does({ type: 'answer-flag', flag: flag.number, answer: 'Pulled again until it clicked' })
       }
     }
