@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { whyNoSandbox } from './chromium.ts'
 import { root, run, type Command } from './command.ts'
-import { readReport, reportVariable, type Ended } from './report.ts'
+import { readReport, reportVariable, type Ended, type Part } from './report.ts'
 
 type Check = { readonly name: string; readonly words: Command['words'] }
 
@@ -29,33 +29,34 @@ export const staticChecks: readonly Check[] = [
 export const build: Check = { name: 'build', words: ['electron/launch/build.ts'] }
 
 /** Runs one check; what it prints is shown when it fails. */
-export async function check({ name, words }: Check): Promise<Ended> {
+export async function check({ name, words }: Check): Promise<Part> {
   const start = Date.now()
   const { code, output } = await run({ words })
-  console.log(`${code === 0 ? 'ok    ' : 'FAILED'}  ${name} (${seconds(start)})`)
+  console.log(`${code === 0 ? 'ok    ' : 'FAILED'}  ${name}`)
   if (code !== 0) console.log(output)
-  return { name, outcome: code === 0 ? 'passed' : 'failed' }
+  return partOf(name, start, [{ name, outcome: code === 0 ? 'passed' : 'failed' }])
 }
 
 /** Runs the unit tests, or those below a folder; what they print is shown when one fails. */
-export async function unitTests(name: string, folder?: string): Promise<readonly Ended[]> {
+export async function unitTests(name: string, folder?: string): Promise<Part> {
   const start = Date.now()
   const reporters = ['--reporter=default', '--reporter=./tests/run/unit-reporter.ts']
   const { output, ended } = await runReported(name, {
     words: ['node_modules/vitest/vitest.mjs', 'run', ...reporters, ...(folder === undefined ? [] : [folder])],
   })
   const isGood = ended.every(({ outcome }) => outcome !== 'failed')
-  console.log(`${isGood ? 'ok    ' : 'FAILED'}  ${name}: ${ended.length} (${seconds(start)})`)
+  console.log(`${isGood ? 'ok    ' : 'FAILED'}  ${name}: ${ended.length}`)
   if (!isGood) console.log(output)
-  return ended
+  return partOf(name, start, ended)
 }
 
 /** Runs the end-to-end tests in a real Chromium, each shown as it ends. */
-export async function endToEndTests(chromium: string | undefined): Promise<readonly Ended[]> {
+export async function endToEndTests(chromium: string | undefined): Promise<Part> {
   const name = 'end-to-end tests'
+  const start = Date.now()
   if (chromium === undefined) {
     console.log('No Chromium was found or could be installed. Name one: BEDPLATE_CHROMIUM=/path/to/chromium')
-    return [{ name: `${name} without Chromium`, outcome: 'failed' }]
+    return partOf(name, start, [{ name: `${name} without Chromium`, outcome: 'failed' }])
   }
   const bare = await whyNoSandbox(chromium)
   if (bare !== undefined) console.log(`        Chromium runs without its sandbox in these tests: ${bare}`)
@@ -65,7 +66,7 @@ export async function endToEndTests(chromium: string | undefined): Promise<reado
     env: { BEDPLATE_CHROMIUM: chromium, BEDPLATE_SANDBOX: bare === undefined ? 'on' : 'off' },
     shown: true,
   })
-  return ended
+  return partOf(name, start, ended)
 }
 
 async function runReported(
@@ -78,6 +79,6 @@ async function runReported(
   return { output, ended: readReport(name, file, code) }
 }
 
-function seconds(start: number): string {
-  return `${((Date.now() - start) / 1000).toFixed(1)} s`
+function partOf(name: string, start: number, ended: readonly Ended[]): Part {
+  return { name, seconds: (Date.now() - start) / 1000, ended }
 }

@@ -1,11 +1,11 @@
 import { build, check, endToEndTests, staticChecks, unitTests } from './checks.ts'
 import { chromiumToTest } from './chromium.ts'
-import { closingLines, type Ended } from './report.ts'
+import { closingLines, partLines, type Part } from './report.ts'
 
-const parts: Readonly<Record<string, () => Promise<readonly Ended[]>>> = {
+const parts: Readonly<Record<string, () => Promise<readonly Part[]>>> = {
   all: everything,
   published: publishedChecks,
-  e2e: async () => [await check(build), ...(await endToEndTests(await chromiumToTest()))],
+  e2e: async () => [await check(build), await endToEndTests(await chromiumToTest())],
 }
 
 const part = parts[process.argv[2] ?? 'all']
@@ -13,25 +13,28 @@ if (part === undefined) {
   console.error(`“${process.argv[2]}” is none of ${Object.keys(parts).join(', ')}.`)
   process.exitCode = 2
 } else {
-  const ended = await part()
+  const start = Date.now()
+  const ran = await part()
+  const ended = ran.flatMap((one) => one.ended)
+  for (const line of partLines(ran, (Date.now() - start) / 1000)) console.log(line)
   for (const line of closingLines(ended)) console.log(line)
   if (ended.some(({ outcome }) => outcome === 'failed')) process.exitCode = 1
 }
 
 /** Two cores: what only reads runs beside the unit tests; the browser then has the machine for itself. */
-async function everything(): Promise<readonly Ended[]> {
+async function everything(): Promise<readonly Part[]> {
   const [statics, units, chromium] = await Promise.all([inTurn(), unitTests('unit tests'), chromiumToTest()])
-  return [...statics, ...units, await check(build), ...(await endToEndTests(chromium))]
+  return [...statics, units, await check(build), await endToEndTests(chromium)]
 }
 
-async function inTurn(): Promise<readonly Ended[]> {
-  const ended: Ended[] = []
-  for (const one of staticChecks) ended.push(await check(one))
-  return ended
+async function inTurn(): Promise<readonly Part[]> {
+  const ran: Part[] = []
+  for (const one of staticChecks) ran.push(await check(one))
+  return ran
 }
 
-async function publishedChecks(): Promise<readonly Ended[]> {
-  const ended = await unitTests('published checks', 'tests/published')
-  for (const { name, outcome } of ended) console.log(`${outcome === 'passed' ? 'ok' : outcome}  ${name}`)
-  return ended
+async function publishedChecks(): Promise<readonly Part[]> {
+  const part = await unitTests('published checks', 'tests/published')
+  for (const { name, outcome } of part.ended) console.log(`${outcome === 'passed' ? 'ok' : outcome}  ${name}`)
+  return [part]
 }

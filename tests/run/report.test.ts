@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
-import { closingLines, readReport, type Ended } from './report.ts'
+import { closingLines, partLines, readReport, type Ended } from './report.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'report-'))
 afterAll(() => rmSync(folder, { recursive: true }))
@@ -42,6 +42,20 @@ describe('the report of a test runner', () => {
       outcome: 'failed',
     })
     expect(readReport('unit tests', reportOf([good]), null)).toHaveLength(2)
+  })
+})
+
+describe('the table of parts', () => {
+  it('has each part with its time and what of it passed, and the whole, which is less than their sum', () => {
+    const parts = [
+      { name: 'lint', seconds: 41.26, ended: [good] },
+      { name: 'unit tests', seconds: 101, ended: [good, bad, left] },
+    ]
+    expect(partLines(parts, 120.04)).toEqual([
+      'lint          41.3 s  1 of 1',
+      'unit tests   101.0 s  1 of 3',
+      'all          120.0 s  2 of 4',
+    ])
   })
 })
 

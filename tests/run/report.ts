@@ -29,6 +29,24 @@ export function readReport(runner: string, file: string, exitCode: number | null
   return isWorse ? [...ended, failed(`ended with ${exitCode ?? 'a signal'}`)] : ended
 }
 
+/** What ran together under one name, with the time from its start to its end. */
+export interface Part {
+  readonly name: string
+  readonly seconds: number
+  readonly ended: readonly Ended[]
+}
+
+/** A line for each part with its time and how many of it passed, and one for the whole, where parts run beside each other. */
+export function partLines(parts: readonly Part[], seconds: number): readonly string[] {
+  const width = Math.max(...parts.map(({ name }) => name.length))
+  const line = (name: string, seconds: number, ended: readonly Ended[]): string => {
+    const passed = ended.filter(({ outcome }) => outcome === 'passed').length
+    return `${name.padEnd(width)}  ${seconds.toFixed(1).padStart(6)} s  ${passed} of ${ended.length}`
+  }
+  const all = parts.flatMap(({ ended }) => ended)
+  return [...parts.map((part) => line(part.name, part.seconds, part.ended)), line('all', seconds, all)]
+}
+
 /** The closing lines: skipped checks with their reasons, failed ones by name, and last the count. */
 export function closingLines(ended: readonly Ended[]): readonly string[] {
   const count = (outcome: Ended['outcome']): number => ended.filter((one) => one.outcome === outcome).length
