@@ -82,15 +82,21 @@ const damaged = fc.constantFrom('skerry-3', 'tarn-4').chain((id) => {
 /** A real spec with one to four of its values made larger or smaller: a slip of the pen that no schema sees. */
 const misprinted = fc.constantFrom('skerry-3', 'tarn-4').chain((id) => {
   const draft = demoDraft(id) as unknown as Json
-  const values = placesIn(draft).filter((path) => /^\d[\d.]* \S+$/.test(String(valueAt(draft, path))))
+  const values = placesIn(draft).filter((path) => /^\d[\d.]* \S+$/.test(textAt(draft, path)))
   const change = fc.tuple(fc.constantFrom(...values), fc.constantFrom(0.1, 0.5, 0.98, 1.02, 2, 10))
   return fc.array(change, { minLength: 1, maxLength: 4 }).map((changes) =>
     changes.reduce((spec, [path, factor]) => {
-      const [number, unit] = String(valueAt(spec, path)).split(' ')
+      const [number, unit] = textAt(spec, path).split(' ')
       return changed(spec, path, `${Number((Number(number) * factor).toPrecision(6))} ${unit}`)
     }, draft),
   )
 })
+
+/** Empty where another kind of value stands there. */
+function textAt(value: Json, path: readonly (string | number)[]): string {
+  const found = valueAt(value, path)
+  return typeof found === 'string' ? found : ''
+}
 
 function valueAt(value: Json, path: readonly (string | number)[]): Json | undefined {
   return path.reduce<Json | undefined>((at, key) => (at as { [key: string]: Json } | undefined)?.[key], value)
