@@ -81,7 +81,7 @@ test('a build from elsewhere is dropped on the archive: once, again, longer, and
 
   await outcome.getByRole('button', { name: /^Open \d{4}-001/ }).click()
   await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-  await expect(page.getByText(/^4 · /)).toBeVisible()
+  await expect(page.getByText(/^Step 4 of /)).toBeVisible()
 })
 
 test('files that are no whole export are refused in a sentence, and nothing is imported', async ({

@@ -203,7 +203,7 @@ test('the screen is measured against a bank card by keys and by drag, kept, and 
   const { page } = bench
   const edge = page.getByRole('slider', { name: 'Width of the card' })
   await page.getByRole('button', { name: 'Screen and keys' }).click()
-  await expect(page.getByText('Not measured: taken for 3.78 px/mm')).toBeVisible()
+  await expect(page.getByText('Not measured: assumed 3.78 px/mm')).toBeVisible()
   await expect(edge).toBeFocused()
   for (let press = 0; press < 8; press++) await page.keyboard.press('ArrowRight')
   for (const key of ['+', '+', '-']) await page.keyboard.press(key)
