@@ -1,5 +1,5 @@
 import { test as base } from '@playwright/test'
-import type { Page } from '@playwright/test'
+import type { CDPSession, Page } from '@playwright/test'
 import { resolve } from 'node:path'
 import { startOnElectron } from './hosts/electron.ts'
 import { withDataFolder, type Host, type SavedFile, type StartHost } from './hosts/host.ts'
@@ -59,6 +59,12 @@ export class Bench {
 
   save(start: () => Promise<void>): Promise<SavedFile> {
     return this.#host.save(start)
+  }
+
+  /** The page by Chromium's own protocol, for what Playwright has no words for, such as two fingers. */
+  protocol(): Promise<CDPSession> {
+    const { page } = this.#host
+    return page.context().newCDPSession(page)
   }
 
   pdf(): Promise<Buffer> {

@@ -73,7 +73,7 @@ test.describe('on a screen that is touched', () => {
     await expect(pickedBolt(page, 6)).toBeVisible()
     await letGoOf(page)
 
-    const fingers = await page.context().newCDPSession(page)
+    const fingers = await bench.protocol()
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', places: readonly (readonly number[])[]) =>
       fingers.send('Input.dispatchTouchEvent', {
         type,
@@ -228,7 +228,7 @@ test('the screen is measured against a bank card by keys and by drag, kept, and 
   expect(button.height).toBeGreaterThanOrEqual(25 * measured - 0.5)
   await page.getByRole('button', { name: '← All builds' }).click()
   await page.getByRole('button', { name: 'Screen and keys' }).click()
-  await page.getByRole('button', { name: 'Forget what was measured' }).click()
+  await page.getByRole('button', { name: 'Forget the measurement' }).click()
   await expect(page.getByText('Not measured')).toBeVisible()
 })
 
