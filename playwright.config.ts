@@ -24,7 +24,7 @@ const notOnDesktop = ['gallery.spec.ts', 'local-host.spec.ts']
 export default defineConfig<{ host: 'local' | 'played' | 'electron' }>({
   testDir: 'tests/e2e',
   outputDir: 'test-results',
-  workers: 1, // two cores: one for the browser, one for the host
+  workers: 2, // two cores; a test waits for its browser or its host most of the time
   forbidOnly: true,
   timeout: 60_000,
   expect: { timeout: 10_000 },
