@@ -20,7 +20,7 @@ test('a tap tells what it is beside it, and what is recorded next closes the car
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
   await atTheMains(mechanic)
-  const bolt = await onTheDrawing(page, 'skerry-3', 'joint', 'case-1')
+  const bolt = await onTheDrawing(page, 'skerry-3', 'joint', 'case-1', 'everything')
   await page.mouse.click(bolt.x, bolt.y)
   const card = cardOf(page)
   await expect(card.getByRole('heading')).toHaveText('Fastener 1, saddle 2, pump side')

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { bareFacts, numberCapital, protractorPlace, sceneOf, usualPxPerMm } from '../../core/layout/index.ts'
-import type { Reader, Sheet } from '../../core/layout/index.ts'
+import type { DrawingSubject, Reader, Sheet } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 
@@ -12,15 +12,24 @@ function sheetOf({ width, height }: { width: number; height: number }): Sheet {
   return { widthPx: width, heightPx: height, capitalPx: numberCapital(reader, width) }
 }
 
-/** Where on the page a fastener's middle is drawn, the face lying as it does at first; the engine by its id or its spec. */
-export async function onTheDrawing(page: Page, engine: string | EngineSpec, face: string, fastener: string) {
+/**
+ * Where on the page a fastener's middle is drawn, the face lying as it does at first; the engine by its id or its spec. What
+ * the drawing is about decides how much of the sheet is left to the case.
+ */
+export async function onTheDrawing(
+  page: Page,
+  engine: string | EngineSpec,
+  face: string,
+  fastener: string,
+  subject: DrawingSubject = 'tightening',
+) {
   const spec = typeof engine === 'string' ? await shipped(engine) : engine
   const drawn = spec.case.faces.find(({ id }) => id === face)
   const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
   const { frame, shapes } = sceneOf(
     spec,
-    bareFacts(face),
+    { ...bareFacts(face), subject },
     { from: drawn.workedFrom, turn: 0 },
     sheetOf(board),
   )
@@ -46,6 +55,7 @@ export async function protractorKnobs(page: Page, spec: EngineSpec, face: string
   const number = spec.fasteners.find(({ id }) => id === fastener)!.number
   const facts = {
     ...bareFacts(face),
+    subject: 'tightening',
     fasteners: { [fastener]: { number, state: 'next', share: 0.5 } },
   } as const
   const scene = sceneOf(spec, facts, { from: drawn.workedFrom, turn: 0 }, sheetOf(board))
