@@ -51,7 +51,7 @@ test('a turn that came short is turned on by what is left, and is not taken back
   await page.getByRole('button', { name: /Take back/ }).click()
   await page.getByRole('button', { name: 'Yes: it has to begin again …' }).click()
   await expect(page.getByText('A turn stays turned.')).toBeVisible()
-  await page.getByRole('button', { name: 'Leave it' }).click()
+  await page.getByRole('button', { name: 'Cancel' }).click()
   await mechanic.answerReading('50')
   await expect(mechanic.main).toContainText('2 is turned 120°')
   await page.getByRole('button', { name: 'Sheet' }).click()
