@@ -4,6 +4,9 @@ import { defineConfig } from 'vitest/config'
 /** A machine under load is slow, not wrong: no test asserts a time. */
 const testTimeout = 60_000
 
+/** A test that asserts in a loop over nothing has proved nothing, and fails. */
+const expectations = { requireAssertions: true }
+
 /**
  * Files share what they import: loading core and the compiler's work again for each of two hundred files took more
  * processor time than the tests. So a test leaves no module changed; one that must, goes where files are kept apart.
@@ -20,6 +23,7 @@ export default defineConfig({
         test: {
           name: 'node',
           testTimeout,
+          expect: expectations,
           ...sharedModules,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/e2e/**', 'tests/renderer/**', playsElectron],
@@ -27,7 +31,13 @@ export default defineConfig({
       },
       {
         // These put a module in the place of Electron: each file has its modules for itself.
-        test: { name: 'desktop', testTimeout, pool: 'threads', include: [playsElectron] },
+        test: {
+          name: 'desktop',
+          testTimeout,
+          expect: expectations,
+          pool: 'threads',
+          include: [playsElectron],
+        },
       },
       {
         // State classes run as they do in the window: compiled for the browser, with effects, though without a page.
@@ -36,6 +46,7 @@ export default defineConfig({
         test: {
           name: 'renderer',
           testTimeout,
+          expect: expectations,
           ...sharedModules,
           include: ['tests/renderer/**/*.test.ts'],
           environment: './tests/renderer/environment.ts',

@@ -83,6 +83,7 @@ describe('a run among the steps', () => {
     shop.does({ type: 'pause-run', procedure: 'case', reason: '' })
     shop.does({ type: 'answer-check', step: 'rods-free', good: false, reading: null, note: '' })
     shop.does({ type: 'resume-run', procedure: 'case' })
+    expect(shop.state.runs.case?.paused).toBeNull()
     shop.does(takeBackLast(shop, 'case'))
     shop.does({ type: 'take-out-part', step: 'close-case', reason: 'A rod binds.' })
   })
