@@ -91,7 +91,7 @@ export function decideRun(
 
 /**
  * Only fasteners that this procedure pulls can be declared new, and once: it is a statement about the parts
- * in hand.
+ * that are fitted.
  */
 function decideNew(
   spec: EngineSpec,

@@ -11,8 +11,8 @@ export const betweenTriesMs = 500
 
 /**
  * What a start does that was refused the lock of its window's folder. Electron says only that it was refused: because a
- * Bedplate runs, which has been told of this start and has come to the front; because one is just closing, which will not
- * show a window again; or because the disk knows no such locks (shell/browser/api/electron_api_app.cc,
+ * Bedplate runs, which hears of this start and comes to the front; because one is just closing, which will not show a
+ * window again; or because the disk knows no such locks (shell/browser/api/electron_api_app.cc,
  * `RequestSingleInstanceLock`), where the record's own lock decides.
  */
 export function afterRefusedLock(found: {
@@ -33,7 +33,7 @@ export function markClosing(folder: string): void {
   }
 }
 
-/** By whoever has the lock: a program that was killed while closing left its mark. */
+/** Called by the start that has the lock: a program that was killed while closing leaves its mark. */
 export function unmarkClosing(folder: string): void {
   rmSync(join(folder, closingMark), { force: true })
 }

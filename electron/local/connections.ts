@@ -12,8 +12,8 @@ interface Peer {
 }
 
 /**
- * The connections to the host. Whoever takes the answers to what it asks for stays; one that does not read holds memory
- * and a place, and is hung up on. Where places run out, those without the token go first.
+ * The connections to the host. A client that reads its answers stays; one that does not holds memory and a place, and
+ * is disconnected. Where places run out, those without the token go first.
  */
 export class Connections {
   readonly #limits: Limits

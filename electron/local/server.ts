@@ -53,7 +53,7 @@ export async function startLocalHost(served: HostParts): Promise<LocalHost> {
     void serve({ request, response, goOn }, { ...served, limits, port, connections, files })
   }
   server.on('connection', (socket) => connections.add(socket))
-  // Whoever asks first whether to send a body hears so when the guard has looked at the headers, not before.
+  // A client that asks first whether to send a body is answered after the guard has looked at the headers, not before.
   server.on('checkContinue', (request: IncomingMessage, response: ServerResponse) =>
     take(request, response, () => void response.writeContinue()),
   )

@@ -7,7 +7,7 @@ import { packedFiles } from './packed-files.ts'
 import { thirdParty } from './third-party.ts'
 
 // `npm run package`: builds what is stale, writes the licences and the configuration, and has electron-builder make the
-// packages of this platform. electron-builder is no dependency: it is large, and whoever only uses Bedplate has no use for it.
+// packages of this platform. electron-builder is no dependency: it is large, and of no use to those who only run Bedplate.
 const root = join(import.meta.dirname, '../..')
 const platform: Platform =
   process.platform === 'darwin' ? 'mac' : process.platform === 'win32' ? 'win' : 'linux'

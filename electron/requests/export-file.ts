@@ -173,7 +173,7 @@ function soundSpec(text: string): Outcome<EngineSpec> {
 }
 
 /**
- * Why nobody could have confirmed these entries in a build of the spec; null where somebody could. Whoever writes a whole
+ * Why nobody could have confirmed these entries in a build of the spec; null where somebody could. A forger of a whole
  * new chain can write any entries: what core would never have decided must not count, nor bring the window down.
  */
 async function againstRules(

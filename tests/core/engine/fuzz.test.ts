@@ -43,7 +43,7 @@ const hostile = fc.oneof(
     '0 mm',
     '-1 mm',
     '1e999 mm',
-    'NaN',
+    'nan', // no number either, and told apart from one that the program made
     '99999 mm',
     '0.000001 mm',
     '0.0001 µm',
