@@ -42,7 +42,7 @@ const handedOver = z.object({ files: z.array(z.string()) })
  * The files that a second start hands to the one that runs. Its command line is not gone by, because Chromium puts words of its
  * own into it (docs/api/app.md, `second-instance`); what another program sends opens nothing.
  */
-export function filesIn(messageOf: unknown): readonly string[] {
-  const read = handedOver.safeParse(messageOf)
+export function filesIn(data: unknown): readonly string[] {
+  const read = handedOver.safeParse(data)
   return read.success ? read.data.files : []
 }

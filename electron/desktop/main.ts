@@ -66,7 +66,7 @@ function start(): void {
   try {
     mkdirSync(data, { recursive: true, mode: 0o700 })
   } catch {
-    // messageOf when the record is opened, with what to do about it
+    // Said when the record is opened, with what to do about it.
   }
   const folder = windowFolder(realPath(data), surroundings)
   mkdirSync(folder, { recursive: true, mode: 0o700 }) // before Chromium makes it with wider rights
@@ -80,8 +80,8 @@ function start(): void {
   void lock(folder).then(async (isOurs) => {
     if (!isOurs) return
     unmarkClosing(folder)
-    app.on('second-instance', (_event, _words, _cwd, messageOf) => {
-      openedFiles.open(filesIn(messageOf))
+    app.on('second-instance', (_event, _words, _cwd, handedOver) => {
+      openedFiles.open(filesIn(handedOver))
       bringToFront()
     })
     await app.whenReady()

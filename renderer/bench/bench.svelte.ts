@@ -15,7 +15,7 @@ import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
 
-/** Where the person is. The build and its sheet carry the openBuild they show. */
+/** Where the person is. The build and its sheet carry the open build they show. */
 export type Place =
   | { readonly at: 'opening' }
   /** The record cannot be used: nothing else is shown until a backup is in its place. */
@@ -28,9 +28,9 @@ export type Place =
   | { readonly at: 'comparison'; readonly first: OpenBuild; readonly second: OpenBuild }
   | { readonly at: 'build'; readonly openBuild: OpenBuild }
   | { readonly at: 'sheet'; readonly openBuild: OpenBuild }
-  /** The shop's wrenches; the openBuild is the build to go back to, null for the start page. */
+  /** The shop's wrenches; the open build is the one to go back to, null for the start page. */
   | { readonly at: 'wrenches'; readonly openBuild: OpenBuild | null }
-  /** Who works at this bench; the openBuild as for the wrenches. */
+  /** Who works at this bench; the open build as for the wrenches. */
   | { readonly at: 'people'; readonly openBuild: OpenBuild | null }
   | { readonly at: 'bench-card'; readonly openBuild: OpenBuild; readonly procedure: string }
   | { readonly at: 'clamp-map'; readonly openBuild: OpenBuild; readonly procedure: string }

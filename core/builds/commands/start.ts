@@ -15,7 +15,7 @@ export interface NewBuild {
   readonly specSha256: string
 }
 
-/** Length of the longestName name, serial number and person's name. */
+/** The longest name of a build, serial number and person's name. */
 const longestName = 80
 
 /**

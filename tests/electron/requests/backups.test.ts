@@ -47,7 +47,7 @@ describe('backups by themselves', () => {
     expect((await get('backups.list', {})).backups[0]?.at).toBe('2026-03-03T12:00:00Z')
   })
 
-  it('go on although a build is broken: marked, messageOf, and beside the last sound one', async () => {
+  it('go on although a build is broken: marked, reported, and beside the last sound one', async () => {
     const { now, setTo } = dayClock()
     const record = await store(folder())
     const first = asking(record, { now })
