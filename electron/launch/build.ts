@@ -5,7 +5,11 @@ import { digestOfSources, isTarget, noteBuilt, targets, type Target } from './fr
 
 // `npm run build [TARGET …]`: the parts of the program that must be built, whether they are stale or not.
 const root = join(import.meta.dirname, '../..')
-const configs = { renderer: 'vite.config.ts', desktop: 'electron/desktop/vite.config.ts' }
+const configs: Readonly<Record<Target, string>> = {
+  renderer: 'vite.config.ts',
+  local: 'electron/local/vite.config.ts',
+  desktop: 'electron/desktop/vite.config.ts',
+}
 const asked = process.argv.slice(2)
 
 async function make(target: Target): Promise<void> {

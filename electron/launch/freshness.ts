@@ -2,8 +2,8 @@ import { createHash } from 'node:crypto'
 import { existsSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 
-/** What must be built before it runs: the renderer, and main and preload of the desktop host. */
-export const targets = ['renderer', 'desktop'] as const
+/** What must be built before it runs: the renderer, the local host, and main and preload of the desktop host. */
+export const targets = ['renderer', 'local', 'desktop'] as const
 export type Target = (typeof targets)[number]
 
 export function isTarget(word: string): word is Target {
@@ -12,6 +12,7 @@ export function isTarget(word: string): word is Target {
 
 const sources: Readonly<Record<Target, readonly string[]>> = {
   renderer: ['renderer', 'core', 'assets', 'vite.config.ts', 'package-lock.json'],
+  local: ['electron', 'core', 'package-lock.json'],
   desktop: ['electron', 'core', 'package-lock.json'],
 }
 

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process'
 import { readFileSync, statSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join, resolve } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { dataFolder } from './data-folder.ts'
 import { runDesktop } from './desktop-run.ts'
 import { hasDisplay, isRoot } from './display.ts'
@@ -107,7 +108,8 @@ async function tellDoctor(options: Options, data: string): Promise<void> {
 /** Builds what is stale, in a process of its own: the builder is large and the host stays for hours. */
 function built(target: Target): boolean {
   if (!isStale(root, target)) return true
-  console.error(`Building the ${target === 'renderer' ? 'window' : 'desktop host'} (its sources are new) …`)
+  const names = { renderer: 'window', local: 'local host', desktop: 'desktop host' } as const
+  console.error(`Building the ${names[target]} (its sources are new) …`)
   const { status } = spawnSync(
     process.execPath,
     [...process.execArgv, join(root, 'electron/launch/build.ts'), target],
@@ -126,6 +128,7 @@ function fail(sentence: string, code: number): void {
 
 /** The local host takes its own command line; it runs in this process, so that one signal ends all. */
 async function runLocal(why: string, options: Options, { data, specs, files }: Asked): Promise<void> {
+  if (!built('local')) return
   console.error(`Bedplate runs in the local host: ${why}.`)
   if (files.length > 0)
     console.error(
@@ -138,5 +141,5 @@ async function runLocal(why: string, options: Options, { data, specs, files }: A
     ...(specs === undefined ? [] : ['--specs', specs]),
     ...(options.window ? [] : ['--no-window']),
   )
-  await import('../local/main.ts')
+  await import(pathToFileURL(join(root, 'dist/local/main.js')).href)
 }

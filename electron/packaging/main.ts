@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { isStale, targets } from '../launch/freshness.ts'
+import { isStale } from '../launch/freshness.ts'
 import { builderVersion, configuration, type Platform } from './configuration.ts'
 import { packedFiles } from './packed-files.ts'
 import { thirdParty } from './third-party.ts'
@@ -23,7 +23,7 @@ if (build()) makePackages()
 else process.exitCode = 1
 
 function build(): boolean {
-  const stale = targets.filter((target) => isStale(root, target))
+  const stale = (['renderer', 'desktop'] as const).filter((target) => isStale(root, target))
   if (stale.length === 0) return true
   console.error(`Building ${stale.join(' and ')} …`)
   return (

@@ -67,7 +67,7 @@ async function measured(host: readonly string[]): Promise<readonly number[]> {
     writeFileSync(join(specs, 'many.json'), specOfMany(fasteners))
     const words = [
       ...host,
-      'electron/local/main.ts',
+      'dist/local/main.js',
       '--no-window',
       '--data',
       join(folder, 'data'),

@@ -1,5 +1,6 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
+import { typeAsInstrument } from './instrument.ts'
 
 /** A press sooner than 400 ms after the last one is taken for the same press bouncing. */
 const pastBounceMs = 450
@@ -82,9 +83,7 @@ export class Mechanic {
 
   /** A gauge or wrench that types: all at once, and an Enter unless it breaks off. */
   async gaugeSends(text: string, ending: 'enter' | 'broken off' = 'enter') {
-    await this.page.keyboard.type(text)
-    if (ending === 'enter') await this.page.keyboard.press('Enter')
-    else await this.letBounceTimePass()
+    await typeAsInstrument(this.page, text, ending)
   }
 
   /** Goes on with whatever the step says is next until the panel shows another step. */

@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from './bench.ts'
+import { typeAsInstrument } from './instrument.ts'
 import { Mechanic } from './mechanic.ts'
 
 interface Person {
@@ -20,7 +21,7 @@ async function keepPeople(page: Page, people: readonly Person[]) {
     await form.getByRole('button', { name: role }).click()
     if (badge) {
       await form.getByRole('button', { name: 'Teach in a badge' }).click()
-      await presents(page, badge)
+      await typeAsInstrument(page, badge)
       await expect(form).toContainText(`Badge: ${badge}`)
     }
     if (pin) await form.getByLabel('PIN, empty for none').fill(pin)
@@ -28,14 +29,6 @@ async function keepPeople(page: Page, people: readonly Person[]) {
     await expect(page.getByRole('button', { name: `Change ${name}` })).toBeVisible()
   }
   await page.getByRole('button', { name: '← Engines and builds' }).click()
-}
-
-/** A badge reader: the page's clock stands still meanwhile, so that a slow machine tears nothing apart. */
-async function presents(page: Page, badge: string) {
-  await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 1000)
-  await page.keyboard.type(badge)
-  await page.keyboard.press('Enter')
-  await page.clock.resume()
 }
 
 const atTheBench = (page: Page) => page.locator('dl div', { hasText: 'at the bench' }).getByRole('button')
@@ -102,20 +95,20 @@ test('a badge that types changes who is at the bench, and means nothing else', a
 
   // Into a field that takes marks, and with no open step, where F would flip the drawing.
   await page.getByLabel('As stamped, in order from the nose').fill('1 2')
-  await presents(page, 'FR-0417')
+  await typeAsInstrument(page, 'FR-0417')
   await expect(atTheBench(page)).toHaveText('Bo Lind')
   await expect(page.getByLabel('As stamped, in order from the nose')).toHaveValue('1 2')
   await page.getByRole('heading', { level: 1 }).click()
-  await presents(page, 'ANA-9')
+  await typeAsInstrument(page, 'ANA-9')
   await expect(page.getByRole('dialog')).toContainText('Ana Ruiz has a PIN. Type it.')
   await page.getByRole('button', { name: 'Somebody else' }).click()
-  await presents(page, '60417')
+  await typeAsInstrument(page, '60417')
   await expect(atTheBench(page)).toHaveText('Cy Vik')
   await page.getByRole('heading', { level: 1 }).click()
-  await presents(page, 'FR-0417')
+  await typeAsInstrument(page, 'FR-0417')
   await expect(atTheBench(page)).toHaveText('Bo Lind')
   await expect(page.getByRole('region', { name: 'Drawing' })).toContainText('seen from below')
-  await presents(page, 'X-99')
+  await typeAsInstrument(page, 'X-99')
   await expect(page.getByRole('alert')).toContainText('Nobody in the list has this badge.')
   await page.keyboard.press('Escape')
   await expect(page.getByRole('dialog')).toBeHidden()
@@ -147,7 +140,7 @@ for (const by of ['pointer', 'keys'] as const)
     await page.getByRole('button', { name: 'All steps' }).click()
 
     const call = async () => {
-      if (by === 'keys') await presents(page, 'ANA-1')
+      if (by === 'keys') await typeAsInstrument(page, 'ANA-1')
       else await panel.getByRole('button', { name: 'Ana Ruiz' }).click()
       await panel.getByLabel('Ana Ruiz has a PIN. Type it.').fill('4711')
       if (by === 'keys') await page.keyboard.press('Enter')

@@ -1,4 +1,5 @@
 import { expect, test } from './bench.ts'
+import { typeAsInstrument } from './instrument.ts'
 import { Machinist } from './machinist.ts'
 
 test.setTimeout(120_000)
@@ -36,16 +37,14 @@ test('half a reading of a gauge is dropped with a sentence, and its Enter presse
   await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
   await machinist.cells().first().focus()
   const before = await machinist.entries()
-  await page.keyboard.type('55.0')
-  await page.clock.fastForward(1000)
+  await typeAsInstrument(page, '55.0', 'broken off')
   await expect(machinist.panel).toContainText('The gauge broke off in the middle of a reading')
   await expect(machinist.cells().first()).toHaveValue('')
   await page.keyboard.press('Enter')
   await expect(machinist.heading).toContainText('measure M1')
   expect(await machinist.entries()).toBe(before)
   await machinist.cells().first().focus()
-  await page.keyboard.type('55.003')
-  await page.keyboard.press('Enter')
+  await typeAsInstrument(page, '55.003')
   await expect(machinist.cells().first()).toHaveValue('55.003')
   await expect(machinist.panel).not.toContainText('broke off')
 })

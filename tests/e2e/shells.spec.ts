@@ -1,4 +1,5 @@
 import { expect, test } from './bench.ts'
+import { typeAsInstrument } from './instrument.ts'
 import { Machinist } from './machinist.ts'
 
 test.setTimeout(120_000)
@@ -53,10 +54,7 @@ test('a gauge that types fills cell after cell, and its Enter presses no button'
   await machinist.openRow('M1')
   await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
   const before = await machinist.entries()
-  for (let reading = 0; reading < 7; reading++) {
-    await bench.page.keyboard.type(`55.00${reading}`)
-    await bench.page.keyboard.press('Enter')
-  }
+  for (let reading = 0; reading < 7; reading++) await typeAsInstrument(bench.page, `55.00${reading}`)
   for (const [index, cell] of (await machinist.cells().all()).entries())
     await expect(cell).toHaveValue(`55.00${index}`)
   expect(await machinist.entries()).toBe(before)

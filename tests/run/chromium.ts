@@ -1,14 +1,17 @@
 import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
-import { join } from 'node:path'
+import { delimiter, join } from 'node:path'
 import { chromium } from '@playwright/test'
 import { browserAmong, browserPlaces } from '../../electron/launch/browser.ts'
 import { isRoot } from '../../electron/launch/display.ts'
 import { run } from './command.ts'
 
+/** Chromium without a window of its own, as Debian has it: half the processor time of the whole browser. */
+const headlessShell = 'chromium-headless-shell'
+
 /**
- * Path of a Chromium to test in: one that was named, one on this machine, Playwright's own; else one that is installed
- * now, as Debian's package where that may be done, as Playwright's own otherwise. `undefined` when none is to be had.
+ * Path of a Chromium to test in: one that was named, one on this machine (best the headless one), Playwright's own; else
+ * one that is installed now, as Debian's package where that may be done, as Playwright's own otherwise. `undefined` when none is to be had.
  */
 export async function chromiumToTest(): Promise<string | undefined> {
   const named = process.env.BEDPLATE_CHROMIUM
@@ -37,7 +40,9 @@ export async function whyNoSandbox(executablePath: string): Promise<string | und
 
 function chromiumHere(): string | undefined {
   const own = chromium.executablePath()
+  const inPath = (process.env.PATH ?? '').split(delimiter).map((folder) => join(folder, headlessShell))
   return (
+    inPath.find((path) => existsSync(path)) ??
     browserAmong(browserPlaces(process.platform, process.env, homedir())) ??
     (existsSync(own) ? own : undefined)
   )

@@ -19,7 +19,7 @@ beforeEach(() => {
   cpSync(join(root, '.ci'), join(clone, '.ci'), { recursive: true })
   cpSync(join(root, 'tests/run'), join(clone, 'tests/run'), { recursive: true })
   writeFileSync(join(folder, 'home/.npmrc'), 'proxy=http://proxy.invalid:3128\n')
-  command('chromium', 'exit 0')
+  command('chromium-headless-shell', 'exit 0')
   command('id', 'case "$1" in -u) echo 0;; *) echo 4711;; esac')
   command('chown', `echo "$*" >> ${folder}/chown`)
   command(

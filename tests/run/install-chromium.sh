@@ -1,9 +1,14 @@
 #!/usr/bin/env bash
-# Installs Debian's Chromium where no browser is there that the end-to-end tests could run in. Only root may.
+# Installs what the end-to-end tests run in, where it is not there yet: Debian's headless Chromium, which takes half the
+# processor time of the whole browser; else the whole browser, where there is none at all. Only root may.
 set -euo pipefail
-for browser in "${BEDPLATE_CHROMIUM:-}" chromium google-chrome-stable google-chrome microsoft-edge; do
+for browser in "${BEDPLATE_CHROMIUM:-}" chromium-headless-shell; do
   [ -n "$browser" ] && command -v "$browser" >/dev/null && exit 0
 done
 export DEBIAN_FRONTEND=noninteractive
-apt-get update -qq
-apt-get install -y -qq --no-install-recommends chromium chromium-sandbox
+install() { apt-get install -y -qq --no-install-recommends "$@"; }
+apt-get update -qq && install chromium-headless-shell chromium-sandbox && exit 0
+for browser in chromium google-chrome-stable google-chrome microsoft-edge; do
+  command -v "$browser" >/dev/null && exit 0
+done
+install chromium chromium-sandbox

@@ -15,7 +15,7 @@ const startsWithinMs = 20_000
 
 export async function startLocalProcess(dataFolder: string, specs = 'specs'): Promise<LocalProcess> {
   const words = ['--data', dataFolder, '--specs', specs, '--no-window']
-  const child = spawn(process.execPath, ['electron/local/main.ts', ...words], {
+  const child = spawn(process.execPath, ['dist/local/main.js', ...words], {
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   return { address: await addressOf(child), kill: () => end(child) }
