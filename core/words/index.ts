@@ -1,6 +1,7 @@
 import { en } from './en/index.ts'
 
 export { en }
+export type { RichText } from './rich.ts'
 
 /**
  * The texts of one language: a table for each subject; a message is a text, or a function from its facts to a text.

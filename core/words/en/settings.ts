@@ -1,3 +1,8 @@
+/** How fine the screen is. */
+export interface Fineness {
+  readonly pxPerMm: number
+}
+
 /** The page on which the screen is measured and the keys are listed. */
 export const settings = {
   title: 'Screen and keys',
@@ -12,11 +17,19 @@ export const settings = {
     'Hold a bank card with its left edge to the left edge of the outline. Drag the right edge, or press the arrow keys ' +
     'or + and −, until the outline is as large as the card (85.6 mm wide). Numbers then have their true size.',
   cardWidth: 'Width of the card',
-  /** Both are how fine the screen is. */
-  fineness: ({ pxPerMm, pxPerInch }: { readonly pxPerMm: string; readonly pxPerInch: string }) =>
-    `${pxPerMm} px/mm, ${pxPerInch} px to the inch`,
-  notMeasured: ({ fineness }: { readonly fineness: string }) => `Not measured: assumed ${fineness}.`,
-  measured: ({ fineness }: { readonly fineness: string }) => `✓ Measured: ${fineness}.`,
+  fineness,
+  notMeasured: (facts: Fineness) => `Not measured: assumed ${fineness(facts)}.`,
+  measured: (facts: Fineness) => `✓ Measured: ${fineness(facts)}.`,
   asLargeAsCard: 'The outline is as large as the card',
   forgetMeasured: 'Forget the measurement',
+
+  look: 'Look',
+  looks: { 'as-the-system': 'as the system', light: 'light', dark: 'dark' },
+  torqueIn: 'Torque in',
+  readFrom: 'Read from',
+  metres: ({ distance }: { readonly distance: number }) => `${distance === 0.5 ? '½' : distance} m`,
+}
+
+function fineness({ pxPerMm }: Fineness): string {
+  return `${pxPerMm.toFixed(2)} px/mm, ${Math.round(pxPerMm * 25.4)} px to the inch`
 }

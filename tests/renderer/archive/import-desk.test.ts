@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { mostExportCharacters } from '../../../core/contract/index.ts'
 import { done, refused } from '../../../core/problem/index.ts'
 import { ImportDesk } from '../../../renderer/archive/import-desk.svelte.ts'
-import { importText } from '../../../renderer/archive/import-words.ts'
+import { en } from '../../../core/words/index.ts'
+import { importText } from '../../../renderer/archive/import-text.ts'
 import { lineOf, twin } from '../twin.ts'
 
 const line = lineOf(4)
@@ -62,6 +63,6 @@ describe('what became of a file', () => {
     [{ kind: 'continued', line, added: 1 }, 'was continued elsewhere: 1 more entry is here now, 61 in all.'],
     [{ kind: 'older', line, behind: 3 }, 'has 3 more entries here than in the file. Nothing was changed.'],
   ] as const)('is said in a sentence: %s', (outcome, words) => {
-    expect(importText(outcome)).toContain(words)
+    expect(importText(en, outcome)).toContain(words)
   })
 })

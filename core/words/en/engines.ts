@@ -1,0 +1,44 @@
+/** The first page: engines to start from, builds to go on with. */
+export const engines = {
+  program: 'Bedplate',
+  purpose: 'Shells, bolts and record for the bottom end of an engine.',
+  wrenches: 'Wrenches',
+  people: 'People',
+  screenAndKeys: 'Screen and keys',
+  otherPages: 'Other pages',
+  archive: 'Archive',
+  record: 'Record and backups',
+  onTheBench: 'On the bench',
+  noBuilds: 'Nothing yet. Pick an engine to start a build.',
+  /** What the line of a build says of it. */
+  buildLine: (facts: {
+    readonly engine: string
+    readonly demo: boolean
+    readonly serial: string
+    readonly lastAt: string
+  }) =>
+    `${facts.engine}${facts.demo ? ', demo' : ''}${facts.serial ? ` · serial ${facts.serial}` : ''} · last entry ` +
+    facts.lastAt,
+  startOn: 'Start on an engine',
+  demo: 'demo',
+  /** Before the sentence that says why. */
+  cannotBeBuilt: 'Cannot be built from:',
+  overruled:
+    'The maker’s current manual, local rules and a qualified person overrule this program. Demo engines are ' +
+    'invented: never build a real engine from one.',
+
+  newBuildOf: ({ engine }: { readonly engine: string }) => `New build of ${engine}`,
+  buildName: 'Name of this build',
+  buildNameExample: 'for example: Pump 4, second rebuild',
+  serial: 'Serial number, if it has one',
+  person: 'Who is at the bench',
+  personExample: 'your name, as it goes on the sheet',
+  listOfPeople: 'From the list of people',
+  apprentice: 'An apprentice builds this: chosen steps need a second person',
+  lookedAt: ({ steps }: { readonly steps: readonly string[] }) =>
+    `A mechanic of the list looks at: ${steps.join(', ')}.`,
+  noneLookedAt: 'The spec of this engine marks no step for it.',
+  /** Before the sentence that says what. */
+  doubtful: 'Doubtful in this spec:',
+  start: 'Start this build',
+}

@@ -1,0 +1,25 @@
+const patterns = {
+  plain: 'plain',
+  bars: 'bars',
+  dots: 'dots',
+  slant: 'slant',
+  grid: 'grid',
+  waves: 'waves',
+  crosses: 'crosses',
+  steps: 'steps',
+  rings: 'rings',
+}
+
+/** Small parts that stand on several pages. */
+export const parts = {
+  close: 'Close',
+  cancel: 'Cancel',
+
+  enginesAndBuilds: 'Engines and builds',
+  grade: ({ grade, pattern }: { readonly grade: string; readonly pattern: keyof typeof patterns }) =>
+    `grade ${grade}, ${patterns[pattern]}`,
+  openTimeLeft: ({ seconds }: { readonly seconds: number }) =>
+    `Sealant: ${Math.floor(seconds / 60)} min ${seconds % 60} s of open time left`,
+  openTimeOver: '! The sealant’s open time is over. Take the joint apart, clean it and lay a new bead.',
+  qrCode: ({ text }: { readonly text: string }) => `QR code: ${text}`,
+}

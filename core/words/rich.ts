@@ -1,0 +1,2 @@
+/** A text of which some parts stand out: `strong` in heavy type, `code` as a code or the name of a file is set. */
+export type RichText = readonly (string | { readonly strong: string } | { readonly code: string })[]

@@ -1,0 +1,21 @@
+import type { ImportResult } from '../../core/contract/index.ts'
+import type { Words } from '../../core/words/index.ts'
+
+/** What became of a file that was imported, in one sentence. */
+export function importText(words: Words, outcome: ImportResult): string {
+  const { line } = outcome
+  switch (outcome.kind) {
+    case 'added':
+      return words.archive.import.added(line)
+    case 'known':
+      return words.archive.import.known(line)
+    case 'continued':
+      return words.archive.import.continued({ ...line, added: outcome.added })
+    case 'older':
+      return words.archive.import.behind({ ...line, behind: outcome.behind })
+    case 'fork':
+      return words.archive.import.fork({ ...line, at: outcome.at })
+    default:
+      return outcome satisfies never
+  }
+}
