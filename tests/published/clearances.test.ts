@@ -6,7 +6,11 @@ import {
   exactly,
   guardedLimits,
   markOf,
+  combinedUncertainty,
+  conformity,
+  hotClearance,
   oilClearance,
+  rangeOf,
   undersized,
   undersizeOf,
   washerFor,
@@ -20,7 +24,7 @@ import {
   parseLength,
   type Length,
 } from '../../core/quantity/index.ts'
-import type { Fit, MarkedPart } from '../../core/engine/index.ts'
+import type { Band, Fit, MarkedPart } from '../../core/engine/index.ts'
 
 const inches = (least: number, most: number): Range => ({
   least: lengthOf(least, 'in'),
@@ -103,13 +107,48 @@ describe('undersize shells, TM 5-4320-300-14, p. 6-83', () => {
   })
 })
 
+describe('undersize shells, TM 5-4320-302-14: bores in steps of 0.50 mm', () => {
+  const fit: Fit = {
+    ...bare,
+    grades: [
+      {
+        grade: 'S',
+        colour: '#000000',
+        pattern: 'plain',
+        wall: { over: lengthOf(2.973, 'mm'), upTo: lengthOf(2.985, 'mm') },
+      },
+    ],
+    undersizes: ['0.50', '1.00', '1.50'].map((name) => ({ name, undersize: lengthOf(Number(name), 'mm') })),
+  }
+
+  it.each([
+    ['0.50', 3.223],
+    ['1.00', 3.473],
+    ['1.50', 3.723],
+  ])('%s mm under, a wall from 2.973 mm on is one from %d mm on', (name, over) => {
+    const ground = undersized(fit, name)
+    expect(ground.ok && ground.value.grades[0]?.wall?.over).toBe(lengthOf(over, 'mm'))
+  })
+})
+
 describe('one standard half and one 0.001 in undersize half, TM 9-2815-237-34, para 2-41a', () => {
   it('take 0.0005 in off the clearance', () => {
-    const wall = exactly(lengthOf(0.11, 'in'))
-    const thicker = exactly(lengthOf(0.1105, 'in'))
-    const between = (upper: Range, lower: Range) =>
-      oilClearance(exactly(lengthOf(2.97, 'in')), exactly(lengthOf(2.747, 'in')), upper, lower).nominal
-    expect(lengthIn(nanometres(between(wall, wall) - between(wall, thicker)), 'in')).toBe(0.0005)
+    const walls = { over: lengthOf(0.11, 'in'), upTo: lengthOf(0.11, 'in') }
+    const standard: Fit = {
+      ...bare,
+      grades: [{ grade: 'S', colour: '#000000', pattern: 'plain', wall: walls }],
+      undersizes: [{ name: '0.001', undersize: lengthOf(0.001, 'in') }],
+    }
+    const ground = undersized(standard, '0.001')
+    const thicker = ground.ok ? ground.value.grades[0]?.wall : undefined
+    const between = (lower: Band) =>
+      oilClearance(
+        exactly(lengthOf(2.97, 'in')),
+        exactly(lengthOf(2.747, 'in')),
+        rangeOf(walls),
+        rangeOf(lower),
+      ).nominal
+    expect(lengthIn(nanometres(between(walls) - between(thicker!)), 'in')).toBe(0.0005)
   })
 })
 
@@ -210,6 +249,64 @@ describe('20 °C, ISO 1', () => {
   it('a steel part that reads 60.000 mm at 30 °C is 59.9931 mm (11.5 × 10⁻⁶/K, NIST J. Res. 99, 31)', () => {
     const size = atReference(lengthOf(60, 'mm'), { expansion: 11.5, temperature: celsius(30) })
     expect(lengthIn(size, 'mm')).toBeCloseTo(59.9931, 4)
+  })
+})
+
+describe('sizes of warm parts, and of what they were measured with', () => {
+  it('a steel rod that reads 500.035 mm at 23.7 °C is 500.013 mm (11.7 × 10⁻⁶/K; National Physical Laboratory, FAQ of 2010)', () => {
+    const size = atReference(lengthOf(500.035, 'mm'), { expansion: 11.7, temperature: celsius(23.7) })
+    expect(Math.abs(lengthIn(size, 'mm') - 500.013)).toBeLessThan(0.0005)
+  })
+
+  // With the expansions of NIST J. Res. 99, 31, found in print (23.1 aluminium, 11.5 steel); what they come to by hand.
+  it('a bore in aluminium that a steel gauge reads as 64.000 mm, both at 30 °C, is 63.9926 mm', () => {
+    const aluminium = { expansion: 23.1, temperature: celsius(30) }
+    const steel = { expansion: 11.5, temperature: celsius(30) }
+    expect(lengthIn(atReference(lengthOf(64, 'mm'), aluminium, steel), 'mm')).toBeCloseTo(63.9926, 4)
+  })
+
+  it.each([
+    [100, 0.10944],
+    [20, 0.05],
+    [-20, 0.02028],
+  ])(
+    'a steel crank of 59.95 mm in aluminium of 64 mm with 2 mm walls has, at %d °C, %d mm',
+    (at, clearance) => {
+      const warm = { housingExpansion: 23.1, journalExpansion: 11.5, shellExpansion: 11.5 }
+      const fit: Fit = { ...bare, warm: { ...warm, oilTemperature: celsius(at) } }
+      const wall = exactly(lengthOf(2, 'mm'))
+      const sizes = { bore: exactly(lengthOf(64, 'mm')), journal: exactly(lengthOf(59.95, 'mm')) }
+      const hot = hotClearance(fit, 'M1', { upper: wall, lower: wall }, sizes)
+      expect(hot.ok && lengthIn(hot.value.nominal, 'mm')).toBeCloseTo(clearance, 5)
+    },
+  )
+})
+
+describe('uncertainty', () => {
+  it('of 0.33, 0.29 and 0.25 µm together is 0.51 µm: a published budget of a micrometer by ISO/IEC Guide 98-3', () => {
+    const together = combinedUncertainty(um(0.33), um(0.29), um(0.25))
+    expect(Math.abs(lengthIn(together, 'µm') - 0.51)).toBeLessThan(0.005)
+  })
+
+  // ISO/IEC Guide 98-3, H.1, remembered: 25, 9.7, 2.9 and 16.6 nm are 32 nm, the root of 1002 nm².
+  it('of 25, 9.7, 2.9 and 16.6 nm together is 32 nm', () => {
+    const together = combinedUncertainty(um(0.025), um(0.01), um(0.003), um(0.017))
+    expect(Math.abs(together - 32)).toBeLessThan(1)
+  })
+
+  it('leaves a zone in which a reading proves neither, of its own width to either side of a limit, ISO 14253-1', () => {
+    const limits = { least: um(24), most: um(48) }
+    const said = [20, 21, 26, 27, 45, 46, 51, 52].map((reading) => conformity(um(reading), limits, um(3)))
+    expect(said).toEqual([
+      'outside',
+      'not-proved',
+      'not-proved',
+      'inside',
+      'inside',
+      'not-proved',
+      'not-proved',
+      'outside',
+    ])
   })
 })
 

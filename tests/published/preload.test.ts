@@ -99,6 +99,29 @@ describe('friction from a measured torque and preload, ISO 16047', () => {
   })
 })
 
+describe('friction that is not alike in thread and under the head', () => {
+  // A calculation sheet of 2002 for M16 of class 8.8 at 0.9 of yield: d2 14.7, P 2, face 24 and hole 17.27 mm, friction 0.11 in
+  // the thread and 0.16 under the head: 76 892 N and 223.13 N·m. It has 1/2π and 1/(2·cos 30°) where VDI 2230 prints 0.16 and
+  // 0.58: ±0.5 %.
+  const bearing = face(24, 17.27)
+  const sheet = (threadFriction: number, head: number): Screw => ({
+    thread: thread(16, 2),
+    bearing,
+    friction: { thread: threadFriction, head },
+  })
+
+  it('M16, 0.11 in the thread and 0.16 under the head: 76 892 N are 223.13 N·m, and back', () => {
+    expect(Math.abs(torqueForPreload(sheet(0.11, 0.16), newtons(76_892)) / 223.13 - 1)).toBeLessThan(0.005)
+    expect(Math.abs(preloadFromTorque(sheet(0.11, 0.16), newtonMetres(223.13)) / 76_892 - 1)).toBeLessThan(
+      0.005,
+    )
+  })
+
+  it('the two changed about give another torque', () => {
+    expect(torqueForPreload(sheet(0.16, 0.11), newtons(76_892))).toBeLessThan(223.13 * 0.98)
+  })
+})
+
 describe("nut factor of coarse threads, Machinery's Handbook 31, p. 1662", () => {
   // The handbook has one figure for all sizes; M8 and M10 lie nearest to it.
   it.each([

@@ -16,12 +16,14 @@ import {
 const closely = 1e-12
 
 describe('unit factors, NIST SP 811 (2008), appendix B.8', () => {
+  // From the definitions there: pound 0.453 592 37 kg, standard gravity 9.806 65 m/s², inch 0.0254 m.
+  const poundForce = 0.45359237 * 9.80665
   it.each([
-    ['lbf·ft', 1.3558179483314004],
-    ['lbf·in', 0.1129848290276167],
+    ['lbf·ft', poundForce * 12 * 0.0254],
+    ['lbf·in', poundForce * 0.0254],
     ['kgf·m', 9.80665],
-    ['kgf·cm', 0.0980665],
-    ['ozf·in', 0.007061551814226044],
+    ['kgf·cm', 9.80665 / 100],
+    ['ozf·in', (poundForce / 16) * 0.0254],
   ] as const)('1 %s is %d N·m', (unit, newtonMetres) => {
     expect(Math.abs(torqueOf(1, unit) / newtonMetres - 1)).toBeLessThan(closely)
     expect(Math.abs((torqueIn(torqueOf(1, 'N·m'), unit) * newtonMetres) / 1 - 1)).toBeLessThan(closely)

@@ -100,6 +100,24 @@ describe('what to set a wrench to with an adapter', () => {
     expect(Math.round(wanted * share)).toBe(printed)
   })
 
+  // By L/(L + E·cos α), as TM 9-254, figure 4-6, and TM 1-1500-204-23-9 print it; what it comes to by hand.
+  it.each([
+    ['45 °', 32.37],
+    ['135 °', 52.336],
+    ['60 °', 34.286],
+    ['120 °', 48],
+  ])('oblique at %s, wrench 12 in, adapter 4 in: 40 lbf·ft is set to %d', (angle, setting) => {
+    expect(40 * given(scaleShare(withAdapter('12 in', '4 in', angle)))).toBeCloseTo(setting, 2)
+  })
+
+  // A helicopter's maintenance manual of 2010, standard practices, figures 20-1 and 20-2: wrench 10 in, adapter 1.5 in.
+  it.each([
+    ['0 °', 117.39],
+    ['180 °', 158.82],
+  ])('135 lbf·in with the adapter at %s is set to %d lbf·in', (angle, setting) => {
+    expect(135 * given(scaleShare(withAdapter('10 in', '1.5 in', angle)))).toBeCloseTo(setting, 2)
+  })
+
   it('TM 1-1500-204-23-9, figure 8-17, and TM 55-1945-205-24-4: turned back, the offset is taken off the length', () => {
     expect(given(scaleShare(withAdapter('10 in', '4 in', '180 °')))).toBeCloseTo(10 / (10 - 4), 12)
   })
