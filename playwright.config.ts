@@ -7,14 +7,20 @@ const chromiumSandbox = process.getuid?.() !== 0 && process.env.BEDPLATE_SANDBOX
 /** What must hold in the desktop host too, at every run: it goes through main, the preload, a download or a restart. */
 const onDesktop = [
   'archive',
+  'gauge',
   'interrupted',
+  'opened-files',
   'people',
   'record',
   'renderer-killed',
   'sheet',
   'shells',
   'shells-asked',
+  'shells-charts',
   'shells-papers',
+  'tightening',
+  'tightening-again',
+  'tightening-papers',
   'whole-job',
 ].map((name) => `${name}.spec.ts`)
 

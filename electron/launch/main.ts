@@ -130,16 +130,14 @@ function fail(sentence: string, code: number): void {
 async function runLocal(why: string, options: Options, { data, specs, files }: Asked): Promise<void> {
   if (!built('local')) return
   console.error(`Bedplate runs in the local host: ${why}.`)
-  if (files.length > 0)
-    console.error(
-      `Here a file is opened from the window: ${files.join(', ')}. Its page “Archive” takes a build in.`,
-    )
   process.argv.splice(
     2,
     Infinity,
     ...['--data', data, '--because', why],
     ...(specs === undefined ? [] : ['--specs', specs]),
     ...(options.window ? [] : ['--no-window']),
+    '--',
+    ...files,
   )
   await import(pathToFileURL(join(root, 'dist/local/main.js')).href)
 }

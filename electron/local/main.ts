@@ -12,7 +12,7 @@ import { localOptions } from './options.ts'
 import { startLocalHost } from './server.ts'
 import { newToken } from './token.ts'
 
-// The local host: `node dist/local/main.js [--data DIR] [--specs DIR] [--no-window]`. Where a window was opened, it
+// The local host: `node dist/local/main.js [--data DIR] [--specs DIR] [--no-window] [FILE …]`. Where a window was opened, it
 // ends some minutes after the last one has gone quiet; without, it serves until it is ended.
 const root = join(import.meta.dirname, '../..')
 const quietChecks = 10

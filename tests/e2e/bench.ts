@@ -20,12 +20,12 @@ export type HostName = keyof typeof hosts
 /** A bench for one test: its own data folder, the program running on it in some host, and the page that shows it. */
 export class Bench {
   readonly dataFolder: string
-  readonly #start: () => Promise<Host>
+  readonly #start: (files: readonly string[]) => Promise<Host>
   #host: Host
   /** Always the page as it is now, so that a test may hold it over a new start. */
   readonly page: Page
 
-  private constructor(dataFolder: string, start: () => Promise<Host>, host: Host) {
+  private constructor(dataFolder: string, start: (files: readonly string[]) => Promise<Host>, host: Host) {
     this.dataFolder = dataFolder
     this.#start = start
     this.#host = host
@@ -38,14 +38,14 @@ export class Bench {
     })
   }
 
-  static async at(dataFolder: string, start: () => Promise<Host>): Promise<Bench> {
-    return new Bench(dataFolder, start, await start())
+  static async at(dataFolder: string, start: (files: readonly string[]) => Promise<Host>): Promise<Bench> {
+    return new Bench(dataFolder, start, await start([]))
   }
 
-  /** Kills the host as a power cut would, and starts it again on the same folder. */
-  async cutPowerAndStartAgain() {
+  /** Kills the host as a power cut would, and starts it again on the same folder, with files to open. */
+  async cutPowerAndStartAgain(files: readonly string[] = []) {
     await this.kill()
-    this.#host = await this.#start()
+    this.#host = await this.#start(files)
   }
 
   kill(): Promise<void> {
@@ -79,7 +79,7 @@ export const test = base.extend<{ bench: Bench; specs: string; host: HostName }>
   bench: async ({ page, specs, host }, use) => {
     await withDataFolder(async (folder) => {
       await page.clock.install()
-      const bench = await Bench.at(folder, () => hosts[host](page, folder, resolve(specs)))
+      const bench = await Bench.at(folder, (files) => hosts[host](page, folder, resolve(specs), files))
       await use(bench)
       await bench.kill()
     })

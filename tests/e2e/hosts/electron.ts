@@ -1,9 +1,9 @@
-import { _electron, type ElectronApplication, type Page } from '@playwright/test'
+import { _electron, type ElectronApplication } from '@playwright/test'
 import { mkdtemp, readFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { isRoot } from '../../../electron/launch/display.ts'
-import type { Host } from './host.ts'
+import type { StartHost } from './host.ts'
 
 /** Path of Electron's real program, where there is one to test on. */
 export const electronVariable = 'BEDPLATE_ELECTRON'
@@ -11,13 +11,13 @@ export const electronVariable = 'BEDPLATE_ELECTRON'
 const root = join(import.meta.dirname, '../../..')
 
 /** The desktop host on Electron's real program, which brings its own page. */
-export async function startOnElectron(_: Page, dataFolder: string, specs: string): Promise<Host> {
+export const startOnElectron: StartHost = async (_, dataFolder, specs, files) => {
   const executablePath = process.env[electronVariable]
   if (executablePath === undefined) throw new Error(`${electronVariable} names no program`)
   const application = await _electron.launch({
     executablePath,
     // Chromium refuses to run as root with its sandbox; only tests ever do.
-    args: [...(isRoot() ? ['--no-sandbox'] : []), root, '--data', dataFolder, '--specs', specs],
+    args: [...(isRoot() ? ['--no-sandbox'] : []), root, '--data', dataFolder, '--specs', specs, ...files],
   })
   const page = await application.firstWindow()
   await application.evaluate(({ BrowserWindow }) =>

@@ -23,8 +23,16 @@ export interface Host {
   kill(): Promise<void>
 }
 
-/** Starts the program on a data folder and shows it; `page` is there for hosts that need one from outside. */
-export type StartHost = (page: Page, dataFolder: string, specs: string) => Promise<Host>
+/**
+ * Starts the program on a data folder and shows it; `page` is there for hosts that need one from outside. `files` are what it is
+ * asked to open.
+ */
+export type StartHost = (
+  page: Page,
+  dataFolder: string,
+  specs: string,
+  files: readonly string[],
+) => Promise<Host>
 
 export async function withDataFolder<Result>(use: (folder: string) => Promise<Result>): Promise<Result> {
   const folder = await mkdtemp(join(tmpdir(), 'bedplate-e2e-'))

@@ -1,9 +1,8 @@
-import type { Page } from '@playwright/test'
 import { spawn } from 'node:child_process'
 import type { ChildProcess } from 'node:child_process'
 import { readFile } from 'node:fs/promises'
 import { createInterface } from 'node:readline'
-import type { Host } from './host.ts'
+import type { StartHost } from './host.ts'
 
 /** The real local host, as `npm start -- --no-window` runs it. */
 export interface LocalProcess {
@@ -13,17 +12,23 @@ export interface LocalProcess {
 
 const startsWithinMs = 20_000
 
-export async function startLocalProcess(dataFolder: string, specs = 'specs'): Promise<LocalProcess> {
-  const words = ['--data', dataFolder, '--specs', specs, '--no-window']
-  const child = spawn(process.execPath, ['dist/local/main.js', ...words], {
+export async function startLocalProcess(
+  dataFolder: string,
+  specs = 'specs',
+  files: readonly string[] = [],
+): Promise<LocalProcess> {
+  const words = ['--data', dataFolder, '--specs', specs, '--no-window', ...files]
+  // Files come by way of the launcher, which hands them on.
+  const program = files.length === 0 ? 'dist/local/main.js' : 'electron/launch/main.ts'
+  const child = spawn(process.execPath, [program, ...words], {
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   return { address: await addressOf(child), kill: () => end(child) }
 }
 
 /** The local host, opened in a page of the test's browser. */
-export async function startLocal(page: Page, dataFolder: string, specs: string): Promise<Host> {
-  const host = await startLocalProcess(dataFolder, specs)
+export const startLocal: StartHost = async (page, dataFolder, specs, files) => {
+  const host = await startLocalProcess(dataFolder, specs, files)
   await page.goto(host.address)
   return {
     page,

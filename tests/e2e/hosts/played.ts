@@ -1,17 +1,15 @@
-import type { Page } from '@playwright/test'
 import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { ChromiumSurface } from '../../electron-stand-in/page/chromium.ts'
 import { StandIn } from '../../electron-stand-in/page/stand-in.ts'
-import type { Host } from './host.ts'
+import type { StartHost } from './host.ts'
 
 /** The desktop host's real main and preload, on a stand-in for Electron's program, in a page of the test's browser. */
-export async function startPlayed(page: Page, dataFolder: string, specs: string): Promise<Host> {
+export const startPlayed: StartHost = async (page, dataFolder, specs, files) => {
   const surface = new ChromiumSurface(page)
   const standIn = await StandIn.on(surface)
-  const { program, ended, output } = await standIn.start(['--data', dataFolder, '--specs', specs], {
-    XDG_STATE_HOME: join(dataFolder, 'state'),
-  })
+  const words = ['--data', dataFolder, '--specs', specs, ...files]
+  const { program, ended, output } = await standIn.start(words, { XDG_STATE_HOME: join(dataFolder, 'state') })
   const shown = await Promise.race([program.told.heard('shown'), ended])
   if (!('kind' in shown)) throw new Error(`it ended without a window: ${output()}`)
   return {
