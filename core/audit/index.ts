@@ -3,6 +3,7 @@ import { auditBands } from './bands.ts'
 import { auditBeads } from './beads.ts'
 import { auditChart } from './chart.ts'
 import { auditClearance } from './clearance.ts'
+import { auditDrawn } from './drawn.ts'
 import type { Finding } from './finding.ts'
 import { auditLimits } from './limits.ts'
 import { auditOrders } from './orders.ts'
@@ -23,6 +24,7 @@ const subjects = [
   auditSource,
   auditPositions,
   auditBands,
+  auditDrawn,
   auditUndersizes,
   auditChart,
   auditClearance,

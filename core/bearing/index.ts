@@ -7,7 +7,7 @@ export { clearanceText, verdictText, wearText, wholeRange } from './clearance-wo
 export { disagreement, disagreements, markOf } from './choice/disagreement.ts'
 export { correctedFloat, washerFor } from './end-float.ts'
 export type { Washer } from './end-float.ts'
-export { expectedSize } from './sizes/expected.ts'
+export { expectedSize, hull } from './sizes/expected.ts'
 export { readGrid } from './sizes/grid.ts'
 export type { TypedReading } from './sizes/grid.ts'
 export { combinedUncertainty, conformity, drawnIn, guardedLimits } from './sizes/guard.ts'

@@ -1,8 +1,14 @@
 import { z } from 'zod'
-import { gapText, idText, nameText, sentenceText, sizeText, temperatureText } from './text.ts'
+import { gapText, idText, nameText, sentenceText, sizeText, temperatureText, toleranceText } from './text.ts'
 
-/** A range of sizes: over `over`, up to and including `upTo`. The least of all bands also takes its own lower edge. */
-export const band = z.strictObject({ over: sizeText, upTo: sizeText })
+/**
+ * A range of sizes: over `over`, up to and including `upTo`. The least of all bands also takes its own lower edge. A text is a size
+ * with its tolerance class, `"62 mm H6"`.
+ */
+export const band = z.union([
+  z.strictObject({ over: sizeText, upTo: sizeText }),
+  toleranceText.transform(({ least, most }) => ({ over: least, upTo: most })),
+])
 
 /** A size code as it is stamped: one to three characters without a space. */
 export const markText = z
@@ -13,6 +19,8 @@ export const markedPart = z.strictObject({
   /** Where the marks are read, for example "Case, left of the front flange". */
   name: nameText,
   readAt: sentenceText.optional(),
+  /** What the drawing says of all of them together, where it names a tolerance class: the bands must then fill its limits. */
+  drawn: toleranceText.optional(),
   marks: z
     .array(z.strictObject({ mark: markText, band: band.optional() }))
     .min(1)

@@ -3,7 +3,7 @@ import { repeatedIds } from './ids.ts'
 import { readJson } from './json.ts'
 import { danglingReferences } from './references.ts'
 import { engineSpec, type EngineSpec } from './schema.ts'
-import { adviceOn, shapeProblem } from './shape.ts'
+import { adviceOn, opened, shapeProblem } from './shape.ts'
 
 /** A spec that can be worked with, or everything that keeps it from being one. */
 export type SpecReading =
@@ -30,7 +30,7 @@ export function readSpec(text: string): SpecReading {
   if (!json.ok) return faulty([json.problem])
   const parsed = engineSpec.safeParse(json.value, { error: adviceOn })
   if (!parsed.success) {
-    const { issues } = parsed.error
+    const issues = parsed.error.issues.flatMap(opened)
     // What says of itself that it is another version, or no spec, is not measured against this one.
     const version = issues.filter(({ path }) => path[0] === 'bedplateSpec')
     return faulty((version.length > 0 ? version : issues).map((issue) => shapeProblem(json.value, issue)))

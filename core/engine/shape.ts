@@ -20,7 +20,10 @@ const kinds: Readonly<Record<string, string>> = {
 const advice: { readonly [Code in Issue['code']]: (issue: Extract<RawIssue, { code: Code }>) => string } = {
   invalid_type: ({ expected }) => `write ${kinds[expected] ?? expected}`,
   invalid_value: ({ values }) => `write ${oneOf(values)}`,
-  invalid_union: ({ options }) => `write ${oneOf(Array.isArray(options) ? options : [])}`,
+  invalid_union: ({ options }) =>
+    Array.isArray(options)
+      ? `write ${oneOf(options)}`
+      : 'write it in one of the ways that the README beside the demo specs shows',
   invalid_format: ({ format }) =>
     format === 'date'
       ? 'write the date as year, month and day, for example 2026-03-31'
@@ -48,6 +51,19 @@ function oneOf(values: readonly unknown[]): string {
 /** The error map to parse a spec with: every issue then carries advice in plain words, its own or the schema's. */
 export function adviceOn(issue: RawIssue): string {
   return (advice[issue.code] as (issue: RawIssue) => string)(issue)
+}
+
+/**
+ * Where a part may be written in one of two ways, the issues of the way it was written in: of a text that is not read, what is wrong
+ * with that text, not that it is no group.
+ */
+export function opened(issue: Issue): readonly Issue[] {
+  if (issue.code !== 'invalid_union') return [issue]
+  const meant = issue.errors.find((issues) =>
+    issues.every(({ code, path }) => code !== 'invalid_type' || path.length > 0),
+  )
+  if (meant === undefined || meant.length === 0) return [issue]
+  return meant.flatMap((each) => opened({ ...each, path: [...issue.path, ...each.path] }))
 }
 
 /** A fault of a spec's shape as a problem: what is missing, not known or wrong, where, and what to write instead. */

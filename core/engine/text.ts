@@ -1,8 +1,16 @@
 import { z } from 'zod'
 import { sentenceOf, type Outcome } from '../problem/index.ts'
-import { inMillimetres, parseAngle, parseLength, parseTemperature, parseTorque } from '../quantity/index.ts'
+import {
+  inMillimetres,
+  limitsOfClass,
+  parseAngle,
+  parseLength,
+  parseTemperature,
+  parseTorque,
+  readBoth,
+} from '../quantity/index.ts'
 
-/** A value with its unit, as a person writes it (`"24 N·m"`), turned into the type the core computes with. */
+/** A value with its unit, as a person writes it (`"24 N·m"`), turned into what the core computes with. */
 function withUnit<Value>(parse: (typed: string) => Outcome<Value>, example: string) {
   return z
     .string({ error: `write the value with its unit in quotes, for example "${example}"` })
@@ -18,7 +26,7 @@ function withUnit<Value>(parse: (typed: string) => Outcome<Value>, example: stri
 const mostMillimetres = 100_000
 
 /** A length or a place on an axis, of either sign, within ±100 m. */
-export const lengthText = withUnit((typed) => parseLength(typed), '63.5 mm').refine(
+export const lengthText = withUnit((typed) => readBoth(typed, parseLength), '63.5 mm').refine(
   (length) => Math.abs(inMillimetres(length)) <= mostMillimetres,
   'give a length of at most 100 m',
 )
@@ -30,13 +38,16 @@ export const sizeText = lengthText.refine((length) => length > 0, 'give a size a
 export const gapText = lengthText.refine((length) => length >= 0, 'give a gap of zero or more')
 
 /** Above zero: a wrench cannot be set to nothing. */
-export const torqueText = withUnit((typed) => parseTorque(typed), '24 N·m').refine(
+export const torqueText = withUnit((typed) => readBoth(typed, parseTorque), '24 N·m').refine(
   (torque) => torque > 0,
   'give a torque above zero',
 )
 
+/** A size with its tolerance class, as on a drawing (`"62 mm H6"`), as the limits that ISO 286 gives it. */
+export const toleranceText = withUnit((typed) => limitsOfClass(typed), '62 mm H6')
+
 export const angleText = withUnit((typed) => parseAngle(typed), '90 °')
-export const temperatureText = withUnit((typed) => parseTemperature(typed), '100 °C')
+export const temperatureText = withUnit((typed) => readBoth(typed, parseTemperature), '100 °C')
 
 /**
  * The name by which one part of a spec refers to another: letters, digits, `-`, `.`; unique within its list. Names that

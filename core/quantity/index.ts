@@ -35,3 +35,5 @@ export {
   type Torque,
   type TorqueUnit,
 } from './torque.ts'
+export { readBoth } from './both.ts'
+export { classesWith, limitsOfClass, namesClass, type ClassLimits } from './tolerance-class.ts'

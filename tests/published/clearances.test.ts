@@ -5,7 +5,6 @@ import {
   correctedFloat,
   exactly,
   guardedLimits,
-  markOf,
   combinedUncertainty,
   conformity,
   hotClearance,
@@ -24,7 +23,7 @@ import {
   parseLength,
   type Length,
 } from '../../core/quantity/index.ts'
-import type { Band, Fit, MarkedPart } from '../../core/engine/index.ts'
+import type { Band, Fit } from '../../core/engine/index.ts'
 
 const inches = (least: number, most: number): Range => ({
   least: lengthOf(least, 'in'),
@@ -35,7 +34,6 @@ const mm = (least: number, most: number): Range => ({
   most: lengthOf(most, 'mm'),
 })
 const um = (value: number): Length => lengthOf(value, 'µm')
-const nothing = exactly(nanometres(0))
 
 /** A fit with nothing in it but what a check needs. */
 const bare: Fit = {
@@ -190,58 +188,6 @@ describe('oil clearances printed in both units', () => {
   ])('%s: %s is %d mm', (_, inch, millimetres) => {
     const length = parseLength(inch)
     expect(length.ok && Math.abs(lengthIn(length.value, 'mm') - millimetres)).toBeLessThan(0.0005001)
-  })
-})
-
-describe('fits of 50 mm, ISO 286-2', () => {
-  const h7 = mm(50, 50.025)
-
-  it.each([
-    ['g6', 49.975, 49.991, 9, 50],
-    ['f7', 49.95, 49.975, 25, 75],
-    ['k6', 50.002, 50.018, -18, 23],
-  ])('H7/%s is %d to %d mm in H7, %d to %d µm of clearance', (_, least, most, leastUm, mostUm) => {
-    const clearance = oilClearance(h7, mm(least, most), nothing, nothing)
-    expect([clearance.least, clearance.most]).toEqual([um(leastUm), um(mostUm)])
-  })
-})
-
-describe('fits of 50 mm from the grades IT5 to IT8 of 30 to 50 mm: 11, 16, 25 and 39 µm, ISO 286-1', () => {
-  // The grades were found in print. The nearest limits of e, f, g, h, n and p, and what the fits come to, are remembered.
-  it.each([
-    ['H6/g5', 16, -20, -9, 9, 36],
-    ['H7/h6', 25, -16, 0, 0, 41],
-    ['H8/f7', 39, -50, -25, 25, 89],
-    ['H8/e8', 39, -89, -50, 50, 128],
-    ['H7/n6', 25, 17, 33, -33, 8],
-    ['H7/p6', 25, 26, 42, -42, -1],
-  ])('%s: hole 0 to %d µm, shaft %d to %d µm, clearance %d to %d µm', (_, hole, from, to, least, most) => {
-    const clearance = oilClearance(
-      mm(50, 50 + hole / 1000),
-      mm(50 + from / 1000, 50 + to / 1000),
-      nothing,
-      nothing,
-    )
-    expect([clearance.least, clearance.most]).toEqual([um(least), um(most)])
-  })
-})
-
-describe('tolerance grades, ISO 286-1, table 1: sizes over … up to and including', () => {
-  // IT7 of 30 to 50 mm was found in print; those of its neighbours are remembered.
-  const row = (it7: string, over: number, upTo: number) => ({
-    mark: it7,
-    band: { over: lengthOf(over, 'mm'), upTo: lengthOf(upTo, 'mm') },
-  })
-  const it7: MarkedPart = { name: 'IT7', marks: [row('21', 18, 30), row('25', 30, 50), row('30', 50, 80)] }
-
-  it.each([
-    [30, '21'],
-    [30.001, '25'],
-    [50, '25'],
-    [50.001, '30'],
-    [80, '30'],
-  ])('IT7 of %d mm is %s µm', (size, micrometres) => {
-    expect(markOf(it7, lengthOf(size, 'mm'))).toBe(micrometres)
   })
 })
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { auditAfter, named, nth, type Draft } from '../core/engine/demo.ts'
+import { parseLength, parseTorque, readBoth } from '../../core/quantity/index.ts'
+import { auditAfter, named, nth, readAfter, type Draft } from '../core/engine/demo.ts'
 
 /** The demo with the mains' one mark, one journal and one grade as a manual prints them. */
 function printed(sizes: {
@@ -80,5 +81,65 @@ describe('TM 9-2815-202-34', () => {
         Object.assign(named(spec.steps, 'end-float'), { reading: { least: '0.08 mm', most: '0.28 mm' } }),
       ),
     ).toEqual([expect.stringContaining('doubt limits-said-twice')])
+  })
+})
+
+describe('values that a manual prints in two units', () => {
+  it.each([
+    ['0.00475 in (0.119 mm)', '0.00475 in is 0.12065 mm'],
+    ['0.001 in (0.05 mm)', '0.001 in is 0.0254 mm'],
+    ['2.7548 in (69.920 mm)', '2.7548 in is 69.97192 mm'],
+    ['2.7533 in (69.632 mm)', '2.7533 in is 69.93382 mm'],
+    // TM 10-3930-653-14&P, p. 4-38, the row of 0.50 mm.
+    ['62.455 mm (2.45 in)', '62.455 mm is 2.4589 in'],
+    ['0.010 in (0.020 in)', '0.010 in is 0.01 in'],
+  ])('%s is found: %s', (printed, sentence) => {
+    expect(
+      readAfter('skerry-3', (spec) => {
+        nth(spec.fits, 0).clearance.most = printed
+      }),
+    ).toEqual([expect.stringContaining(sentence)])
+  })
+
+  it.each([
+    ['140 lbf·ft (197 N·m)', '140 lbf·ft is 189.81 N·m'],
+    ['150 lbf·ft (210 N·m)', '150 lbf·ft is 203.37 N·m'],
+    // TM 9-2320-362-14&P, table F-1.
+    ['300 lbf·ft (408 N·m)', '300 lbf·ft is 406.75 N·m'],
+  ])('%s is found: %s', (printed, sentence) => {
+    expect(
+      readAfter('skerry-3', (spec) => {
+        const pass = nth(spec.procedures, 0).passes.find(({ kind }) => kind === 'torque')
+        Object.assign(pass!, { target: printed })
+      }),
+    ).toEqual([expect.stringContaining(sentence)])
+  })
+
+  // Pairs of the manuals named in clearances.test.ts and wrenches.test.ts.
+  it.each(['0.0016 in (0.041 mm)', '0.0043 in (0.109 mm)', '0.0042 in (0.107 mm)', '62.205 mm (2.449 in)'])(
+    '%s is taken',
+    (printed) => {
+      expect(readBoth(printed, parseLength).ok).toBe(true)
+    },
+  )
+  it.each(['30 lbf·ft (41 N·m)', '100 lbf·ft (136 N·m)', '60 lbf·in (7 N·m)', '22.13 lbf·ft (30 N·m)'])(
+    '%s is taken',
+    (printed) => {
+      expect(readBoth(printed, parseTorque).ok).toBe(true)
+    },
+  )
+})
+
+describe('TM 9-2815-225-34&P', () => {
+  // The manual would add the whole undersize to each wall. A spec names the undersize once, and the program takes the half:
+  // published in clearances.test.ts. What is found is a name that says another size.
+  it('an inside diameter of 3.0020 to 3.0030 in for a bore drawn with another size is doubted', () => {
+    expect(
+      auditAfter('skerry-3', (spec) => {
+        const fit = nth(spec.fits, 0)
+        fit.housing.marks = [{ mark: '1', band: { over: '3.0020 in', upTo: '3.0030 in' } }]
+        delete fit.chart
+      }),
+    ).toContainEqual(expect.stringContaining('bore-far-from-nominal'))
   })
 })

@@ -125,6 +125,19 @@ export const auditWords = {
   'bands-gap': (facts: { place: string; first: string; second: string; from: string; to: string }) =>
     `${facts.place}: between ${facts.first} and ${facts.second}, sizes over ${facts.from} up to ${facts.to} have no ` +
     'mark. Check whether a band is misprinted.',
+  'bands-not-as-drawn': (facts: {
+    place: string
+    drawn: string
+    limits: string
+    bands: string
+    width: string
+    classes: readonly string[]
+  }) =>
+    `${facts.place}: the drawing says ${facts.drawn}, which is ${facts.limits}; the bands of the marks go from ${facts.bands}` +
+    (facts.classes.length === 0
+      ? `, ${facts.width} wide, and are of no tolerance class of ISO 286 that is known here. `
+      : `, which would be ${facts.classes.join(' or ')}. `) +
+    'Compare both with the drawing.',
   'band-wide': ({ place, width }: { place: string; width: string }) =>
     `${place}: a band ${width} wide is unusual for a bearing. Check both ends of it and their unit.`,
   'band-missing': ({ place }: { place: string }) =>

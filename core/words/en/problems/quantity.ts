@@ -11,6 +11,13 @@ export const quantityWords = {
     `“${typed}” is below zero. Read the scale and type it again.`,
   'unit-unknown': ({ typed, units }: { typed: string; units: readonly string[] }) =>
     `The unit of “${typed}” is not known here. Use ${units.join(', ')}.`,
+  'units-disagree': ({ first, second, is }: { first: string; second: string; is: string }) =>
+    `${first} is ${is}, and ${second} stands beside it. One of the two is a misprint: find out which is right, and write that one.`,
+  'tolerance-class-unknown': ({ typed }: { typed: string }) =>
+    `“${typed}” has no tolerance class that is known here. Write a letter (D to H, JS, K, M, N, P, R, S; small ones for shafts) and ` +
+    'a grade from 5 to 11, for example 62 mm H6, or write both limits.',
+  'tolerance-class-size': ({ size }: { size: string }) =>
+    `${size}: tolerance classes are for sizes above zero and up to 500 mm. Write both limits.`,
   'unit-missing': ({ typed, units }: { typed: string; units: readonly string[] }) =>
     `“${typed}” has no unit. Add one of ${units.join(', ')}.`,
 }
