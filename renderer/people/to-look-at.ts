@@ -1,48 +1,51 @@
 import type { BuildState } from '../../core/builds/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { numberOf } from '../../core/tightening/index.ts'
+import type { Words } from '../../core/words/index.ts'
 
 /** What a second person looks at in a step that was done: what to compare, and what was recorded. */
-export function toLookAt(spec: EngineSpec, state: BuildState, step: Step): readonly string[] {
+export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step: Step): readonly string[] {
   switch (step.kind) {
     case 'note-marks': {
       const fit = spec.fits.find(({ id }) => id === step.fit)
       const marks = state.marks[step.fit]?.[step.part] ?? []
-      const read = fit?.positions.map((position, index) => `${position} ${marks[index] ?? 'worn'}`) ?? []
-      return ['Read the marks off the parts once more. Noted:', read.join(', ')]
+      const read =
+        fit?.positions.map((position, index) =>
+          words.people.lookAt.mark({ position, mark: marks[index] ?? null }),
+        ) ?? []
+      return [words.people.lookAt.marks, read.join(', ')]
     }
     case 'choose-shells': {
       const chosen = state.shells[step.fit] ?? []
       const fit = spec.fits.find(({ id }) => id === step.fit)
       const grade = (position: string, half: string) =>
-        chosen.find((each) => each.position === position && each.half === half)?.grade ?? '–'
-      const pairs = fit?.positions.map(
-        (position) => `${position}: ${grade(position, 'upper')} above, ${grade(position, 'lower')} below`,
+        chosen.find((each) => each.position === position && each.half === half)?.grade ?? null
+      const pairs = fit?.positions.map((position) =>
+        words.people.lookAt.pair({
+          position,
+          upper: grade(position, 'upper'),
+          lower: grade(position, 'lower'),
+        }),
       )
-      return ['Compare with marks, readings and the boxes of the shells. Chosen:', ...(pairs ?? [])]
+      return [words.people.lookAt.shells, ...(pairs ?? [])]
     }
     case 'fit-shells':
-      return ['Look at every half in its saddle. The drawing shows which shell belongs where.']
+      return [words.people.lookAt.halves]
     case 'fit-part':
       return [step.instruction]
     case 'lay-bead':
-      return ['Compare the bead with its path on the drawing.']
+      return [words.people.lookAt.bead]
     case 'run-procedure': {
-      const run = state.runs[step.procedure]
-      const flags = run?.flags ?? []
-      const told = flags.map(({ about, fastener, text, answer }) => {
-        const at = numberOf(spec, fastener)
-        return `! ${at === null ? '' : `Fastener ${at}: `}${text ?? about}. Answer: ${answer ?? 'none'}`
-      })
-      return [
-        'Look at every fastener on the drawing and at the engine. Each pull is on the sheet.',
-        ...(told.length > 0 ? told : ['No flag was raised.']),
-      ]
+      const flags = state.runs[step.procedure]?.flags ?? []
+      const raised = flags.map(({ about, fastener, text, answer }) =>
+        words.people.lookAt.flag({ fastener: numberOf(spec, fastener), about, text, answer }),
+      )
+      return [words.people.lookAt.fasteners, ...(raised.length > 0 ? raised : [words.people.lookAt.noFlag])]
     }
     case 'check': {
       const answer = state.checks[step.id]
-      const said = [answer?.reading?.typed, answer?.note].filter(Boolean).join('. ')
-      return [step.instruction, `Answered: good${said ? `, ${said}` : ''}`]
+      const noted = [answer?.reading?.typed ?? '', answer?.note ?? ''].filter((text) => text !== '')
+      return [step.instruction, words.people.lookAt.checkedGood({ noted })]
     }
     default:
       return step satisfies never

@@ -1,21 +1,26 @@
 import Papa from 'papaparse'
+import type { Words } from '../../core/words/index.ts'
 import type { LabelRow, OrderRow } from './tray-rows.ts'
 
 /** The order list for a spreadsheet or a supplier: RFC 4180, a line for each kind. */
-export function orderCsv(rows: readonly OrderRow[]): string {
+export function orderCsv(words: Words, rows: readonly OrderRow[]): string {
   return csvOf(
     ['fit', 'grade', 'size', 'half', 'count', 'for'],
-    rows.map(({ fit, grade, size, half, count, waiting }) => [fit, grade, size, half, count, waiting]),
+    rows.map(({ fit, grade, size, half, count, waiting }) => [
+      ...[fit, grade, size ?? words.tray.order.standard, words.tray.order.halves[half]],
+      ...[count, waiting],
+    ]),
   )
 }
 
 /** The labels for a label printer: a line for each half. */
-export function labelsCsv(rows: readonly LabelRow[]): string {
+export function labelsCsv(words: Words, rows: readonly LabelRow[]): string {
   return csvOf(
     ['position', 'half', 'grade', 'pattern', 'size', 'clearance', 'from', 'code'],
     rows.map(({ position, half, grade, undersize, clearance, from, code }) => [
       ...[position, half, grade.grade, grade.pattern],
-      ...[undersize ?? 'standard', clearance ?? '', from ?? '', code],
+      ...[undersize ?? words.tray.order.standard, clearance ?? ''],
+      ...[from === null ? '' : (from.place ?? words.tray.label.toOrder), code],
     ]),
   )
 }

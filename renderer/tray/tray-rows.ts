@@ -19,8 +19,8 @@ export interface LabelRow {
   readonly undersize: string | null
   /** Null where it is not known. */
   readonly clearance: string | null
-  /** Where it lies in the tray; null where no tray was noted. */
-  readonly from: string | null
+  /** Where it lies in the tray, or no place while it is still to be ordered; null where no tray was noted. */
+  readonly from: { readonly place: string | null } | null
   /** For a reader of codes: build and position. */
   readonly code: string
 }
@@ -29,8 +29,9 @@ export interface LabelRow {
 export interface OrderRow {
   readonly fit: string
   readonly grade: string
-  readonly size: string
-  readonly half: string
+  /** The undersize, as it is called; null for the standard size. */
+  readonly size: string | null
+  readonly half: Half | 'either'
   readonly count: number
   readonly waiting: string
 }
@@ -60,7 +61,7 @@ export function labelRows(spec: EngineSpec, state: BuildState, build: string): r
             grade,
             undersize: bearingAt(state, fit, position).undersize,
             clearance: clearance && clearanceText(clearance),
-            from: shell.label === undefined ? null : (shell.label ?? 'to order'),
+            from: shell.label === undefined ? null : { place: shell.label },
             code: codeOf(build, `${position} ${half}`),
           },
         ]
@@ -75,8 +76,8 @@ export function orderRows(spec: EngineSpec, state: BuildState): readonly OrderRo
     shellsWanted(spec, state, fit).lines.map(({ grade, undersize, half, count, waiting }) => ({
       fit: fit.name,
       grade,
-      size: undersize ?? 'standard',
-      half: half === 'either' ? 'upper or lower' : half,
+      size: undersize,
+      half,
       count,
       waiting: waiting.join(', '),
     })),

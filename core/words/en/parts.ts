@@ -1,4 +1,5 @@
-const patterns = {
+/** How an area is filled, so that colour is never alone. */
+export const patterns = {
   plain: 'plain',
   bars: 'bars',
   dots: 'dots',

@@ -32,8 +32,8 @@ const namesForThePage =
   /^(aria-keyshortcuts|class|d|for|href|id|lang|points|src|style|transform|type|viewBox)$/
 
 const hasLetters = /\p{L}/u
-/** Signs that are the same in every language. */
-const symbols = /(?<!\p{L})(mm|µm|kN|MPa|N·m|°C|px)(?!\p{L})/gu
+/** Signs and names that are the same in every language. */
+const symbols = /(?<!\p{L})(Atkinson Hyperlegible Next|BEDPLATE|mm|µm|kN|MPa|N·m|°C|px)(?!\p{L})/gu
 /** Pieces of SVG or CSS, as code puts them together. */
 const isMarkup = /^\s*<\w|="|[{}]/
 /** What these are given finds elements of the page. */

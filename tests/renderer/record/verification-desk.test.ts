@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Verification } from '../../../core/contract/index.ts'
 import { done, refused } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { VerificationDesk } from '../../../renderer/record/verification-desk.svelte.ts'
 import { verifiedText } from '../../../renderer/record/verified-text.ts'
 import { lineOf, twin } from '../twin.ts'
@@ -94,6 +95,6 @@ describe('what a verification found', () => {
     [{ ...whole, breaks: [broken(1), broken(2)] }, '! 2 of 14 builds are not as confirmed.'],
     [{ ...whole, build: lineOf(1).id, breaks: [broken(1)] }, '! This build is not as it was confirmed.'],
   ])('is one sentence: %#', (seen, sentence) => {
-    expect(verifiedText(seen)).toBe(sentence)
+    expect(verifiedText(en, seen)).toBe(sentence)
   })
 })

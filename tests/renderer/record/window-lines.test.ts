@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { en } from '../../../core/words/index.ts'
 import { windowLines } from '../../../renderer/record/window-lines.ts'
 import type { WindowState } from '../../../renderer/record/window-lines.ts'
 
@@ -11,7 +12,7 @@ const seen: WindowState = {
   measured: true,
 }
 const said = (change: Partial<WindowState> = {}) =>
-  windowLines({ ...seen, ...change }).map(
+  windowLines(en, { ...seen, ...change }).map(
     ({ subject, state, sentence }) => `${subject} ${state}: ${sentence}`,
   )
 
