@@ -20,10 +20,13 @@ export function shapeFaults(
   return faults
 }
 
-/** A gap that is measured directly, end float or the side clearance of a rod: null when inside its limits. */
+/**
+ * A gap that is measured directly, end float or the side clearance of a rod: null when inside its limits. `place` is
+ * the saddle, null for the rods.
+ */
 export function gapFault(
-  place: string,
-  gap: 'end float' | 'side clearance',
+  place: string | null,
+  gap: 'end-float' | 'side-clearance',
   reading: Length,
   limits: Range,
 ): Problem | null {

@@ -1,5 +1,7 @@
 import { archive } from './archive.ts'
+import { buildWindow } from './build-window.ts'
 import { doctor } from './doctor.ts'
+import { engineParts } from './engine-parts.ts'
 import { engines } from './engines.ts'
 import { keys } from './keys.ts'
 import { parts } from './parts.ts'
@@ -7,14 +9,18 @@ import { people } from './people.ts'
 import { problems } from './problems/index.ts'
 import { record } from './record.ts'
 import { settings } from './settings.ts'
+import { steps } from './steps.ts'
 import { tray } from './tray.ts'
+import { view } from './view.ts'
 import { window } from './window.ts'
 import { wrenches } from './wrenches.ts'
 
 /** Every text of the program that a person reads, in English, in one table for each subject. */
 export const en = {
   archive,
+  buildWindow,
   doctor,
+  engineParts,
   engines,
   keys,
   parts,
@@ -22,7 +28,9 @@ export const en = {
   problems,
   record,
   settings,
+  steps,
   tray,
+  view,
   window,
   wrenches,
 }

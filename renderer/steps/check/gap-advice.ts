@@ -1,16 +1,16 @@
 import { correctedFloat, gapFault, washerFor } from '../../../core/bearing/index.ts'
 import type { Washer } from '../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
-import { formatLength, half, nanometres, parseLength, sum } from '../../../core/quantity/index.ts'
+import type { Problem } from '../../../core/problem/index.ts'
+import { half, nanometres, parseLength, sum } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Step } from '../../../core/engine/index.ts'
 
 type Gap = NonNullable<Extract<Step, { kind: 'check' }>['gap']>
 
-/** What the spec's table or limits say of a gap that was measured; `known` is what goes onto the sheet. */
+/** What the spec's table and limits say of a gap that was measured. */
 export interface GapAdvice {
-  readonly known: string | null
-  /** Null where nothing is wrong. */
-  readonly fault: string | null
+  /** Those that the table gives; null where it says nothing of such a gap. */
+  readonly washers: Washer | 'not-defined' | null
+  readonly faults: readonly Problem[]
 }
 
 /** The washers that the table of the spec supposes: those that it gives for a float in the middle of the limits. */
@@ -32,14 +32,14 @@ export function gapAdvice(
   if (gap === 'rod-side') {
     const limits = spec.rodSideClearance
     if (limits === undefined) return null
-    const fault = gapFault('The rods', 'side clearance', reading.value, limits)
-    return { known: null, fault: fault && sentenceOf(fault) }
+    const fault = gapFault(null, 'side-clearance', reading.value, limits)
+    return { washers: null, faults: fault ? [fault] : [] }
   }
   const { endFloat } = spec
   if (endFloat === undefined) return null
-  const fault = gapFault(endFloat.saddle, 'end float', reading.value, endFloat)
-  const limits = fault && sentenceOf(fault)
-  if (endFloat.washers.length === 0) return { known: null, fault: limits }
+  const fault = gapFault(endFloat.saddle, 'end-float', reading.value, endFloat)
+  const faults = fault ? [fault] : []
+  if (endFloat.washers.length === 0) return { washers: null, faults }
   const supposed = supposedWasher(spec)
   const both = (washer: Washer | null) => nanometres(2 * (washer?.thickness ?? 0))
   const float =
@@ -47,12 +47,7 @@ export function gapAdvice(
       ? reading.value
       : correctedFloat(reading.value, both(supposed), both(fitted))
   const washer = washerFor(endFloat, float)
-  if (!washer.ok)
-    return {
-      known: 'Washers: not defined',
-      fault: [limits, sentenceOf(washer.problem)].filter(Boolean).join(' '),
-    }
-  const { name, thickness } = washer.value
-  const known = `Washers by the table: ${name}, ${formatLength(thickness, 'mm')} each`
-  return { known, fault: limits }
+  return washer.ok
+    ? { washers: washer.value, faults }
+    : { washers: 'not-defined', faults: [...faults, washer.problem] }
 }

@@ -74,15 +74,15 @@ describe('a gap measured with a feeler gauge', () => {
   const limits = { least: mm(0.1), most: mm(0.3) }
 
   it('may be on its limits', () => {
-    expect(gapFault('B1', 'side clearance', mm(0.1), limits)).toBeNull()
-    expect(gapFault('B1', 'side clearance', mm(0.3), limits)).toBeNull()
+    expect(gapFault('B1', 'side-clearance', mm(0.1), limits)).toBeNull()
+    expect(gapFault('B1', 'side-clearance', mm(0.3), limits)).toBeNull()
   })
 
   it('is told with its limits when beyond', () => {
-    expect(sentenceOf(gapFault('B1', 'side clearance', mm(0.35), limits)!)).toBe(
+    expect(sentenceOf(gapFault('B1', 'side-clearance', mm(0.35), limits)!)).toBe(
       'B1: side clearance 0.350 mm, allowed 0.100 mm to 0.300 mm. Check rod and crank for wear.',
     )
-    expect(sentenceOf(gapFault('M3', 'end float', mm(0.05), limits)!)).toBe(
+    expect(sentenceOf(gapFault('M3', 'end-float', mm(0.05), limits)!)).toBe(
       'M3: end float 0.050 mm, allowed 0.100 mm to 0.300 mm. Fit other thrust washers and measure again.',
     )
   })

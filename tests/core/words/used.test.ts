@@ -5,18 +5,21 @@ import { en } from '../../../core/words/index.ts'
 
 const root = join(import.meta.dirname, '../../..')
 
-const source = ['core', 'electron', 'renderer']
+const paths = ['core', 'electron', 'renderer']
   .flatMap((folder) => readdirSync(join(root, folder), { recursive: true, withFileTypes: true }))
   .filter((entry) => entry.isFile() && /\.(ts|mjs|svelte)$/.test(entry.name))
   .map((entry) => join(entry.parentPath, entry.name))
-  .filter((path) => !path.startsWith(join(root, 'core/words/en')))
-  .map((path) => readFileSync(path, 'utf8'))
-  .join('\n')
+const isTable = (path: string) => path.startsWith(join(root, 'core/words/en'))
+const textOf = (from: readonly string[]) => from.map((path) => readFileSync(path, 'utf8')).join('\n')
+
+const source = textOf(paths.filter((path) => !isTable(path)))
+/** A message may be made with names from another table. */
+const tables = textOf(paths.filter(isTable))
 
 /** `words.SUBJECT.message` as it must stand in the source, for each message; a problem is named by its code. */
 function namesOf(subject: string, table: object): readonly string[] {
   return Object.entries(table).flatMap(([key, message]) =>
-    typeof message === 'object' && message !== null
+    typeof message === 'object' && message !== null && !Array.isArray(message)
       ? namesOf(`${subject}.${key}`, message as object)
       : [`${subject}.${key}`],
   )
@@ -41,5 +44,9 @@ describe('the table of texts', () => {
 /** By its whole name, or through its table where that is looked up by a key: `words.shells.state[row.state]`. */
 function isUsed(name: string): boolean {
   const parent = name.slice(0, name.lastIndexOf('.'))
-  return new RegExp(`words\\.${name}\\b`).test(source) || source.includes(`words.${parent}[`)
+  return (
+    new RegExp(`words\\.${name}\\b`).test(source) ||
+    source.includes(`words.${parent}[`) ||
+    tables.includes(`${parent}[`)
+  )
 }

@@ -20,6 +20,8 @@ export interface Shape extends At {
   readonly allowed: string
 }
 
+const gaps = { 'end-float': 'end float', 'side-clearance': 'side clearance' } as const
+
 const nameOf = { mm: 'millimetres', in: 'inches', µm: 'micrometres', thou: 'thousandths of an inch' } as const
 
 function cure({ what }: Shape): string {
@@ -154,16 +156,16 @@ export const bearingWords = {
   'washer-not-defined': ({ place, float }: At & { readonly float: string }) =>
     `${place}: which washers an end float of ${float} asks for is not defined in the spec. Measure again; if it ` +
     'stays, ask the maker.',
-  'gap-outside-limits': (
-    facts: At & {
-      readonly gap: 'end float' | 'side clearance'
-      readonly reading: string
-      readonly least: string
-      readonly most: string
-    },
-  ) =>
-    `${facts.place}: ${facts.gap} ${facts.reading}, allowed ${facts.least} to ${facts.most}. ` +
-    (facts.gap === 'end float'
+  'gap-outside-limits': (facts: {
+    /** The saddle; null for the rods, all alike. */
+    readonly place: string | null
+    readonly gap: keyof typeof gaps
+    readonly reading: string
+    readonly least: string
+    readonly most: string
+  }) =>
+    `${facts.place ?? 'The rods'}: ${gaps[facts.gap]} ${facts.reading}, allowed ${facts.least} to ${facts.most}. ` +
+    (facts.gap === 'end-float'
       ? 'Fit other thrust washers and measure again.'
       : 'Check rod and crank for wear.'),
   'labels-alike': ({ label }: { readonly label: string }) =>

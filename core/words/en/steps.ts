@@ -1,0 +1,135 @@
+import { engineParts } from './engine-parts.ts'
+import { patterns } from './parts.ts'
+
+type Half = keyof typeof engineParts.halves
+interface OfHalf {
+  /** The saddle or rod. */
+  readonly position: string
+  readonly half: Half
+}
+const named = ({ position, half }: OfHalf) => `${position} ${engineParts.halves[half]}`
+
+/** The panel beside the drawing, whatever the step is. */
+const frame = {
+  title: 'What to do',
+  /** Steps that have to be done before this one. */
+  waitsFor: ({ steps }: { readonly steps: readonly string[] }) => `First: ${steps.join(', ')}.`,
+  saving: 'Saving …',
+  goOn: 'Go on',
+}
+
+const marks = {
+  note: 'Note these marks',
+  asStamped: 'As stamped, in order from the nose',
+  signOfWorn: ({ sign }: { readonly sign: string }) => `${sign} for a worn one`,
+  stillToRead: ({ positions }: { readonly positions: readonly string[] }) =>
+    `Still to read: ${positions.join(', ')}.`,
+  wornAway: 'worn away',
+  worn: 'worn',
+  noneReadable: 'None can be read',
+}
+
+const fitShells = {
+  isIn: (half: OfHalf) => `${named(half)} is in`,
+  name: named,
+  title: ({ position, half }: OfHalf) => `${position}, ${engineParts.halves[half]} half`,
+  shell: (facts: {
+    readonly grade: string
+    readonly pattern: keyof typeof patterns
+    readonly undersize: string | null
+    /** The compartment of the tray; null where it has to be ordered, undefined where no tray was counted. */
+    readonly label: string | null | undefined
+  }) =>
+    [
+      `Grade ${facts.grade}`,
+      patterns[facts.pattern],
+      ...(facts.undersize === null ? [] : [facts.undersize]),
+      ...(facts.label === undefined
+        ? []
+        : [facts.label === null ? 'to be ordered' : `from the tray: ${facts.label}`]),
+    ].join(', ') + '.',
+  seating: 'Tang in its notch, oil hole over the oil way.',
+  dryAndClean: 'Back and bore dry and clean.',
+  inPlace: '✓ In place.',
+  allIn: ({ halves }: { readonly halves: number }) => `✓ All ${halves} halves are in.`,
+  in: '✓ in',
+  toFit: 'to fit',
+  takeOut: (half: OfHalf) => `Take ${named(half)} out`,
+}
+
+const fitPart = {
+  isIn: 'It is in',
+  done: '✓ Done.',
+  whyOut: 'Why does it come out again?',
+  takeOut: 'Take it out',
+  takeOutAgain: 'Take it out again',
+}
+
+const bead = {
+  laid: 'The bead is laid: start the clock',
+  /** The sealant's name and how wide the bead is, with the unit. */
+  bead: (facts: {
+    readonly name: string
+    readonly sealant: string
+    readonly width: string
+    readonly closed: boolean
+  }) =>
+    `${facts.name}: ${facts.sealant}, a bead ${facts.width} wide${facts.closed ? ', closed on itself' : ''}.`,
+  keepOut: 'Keep it out of:',
+  withinReach:
+    'Have everything for closing the joint within reach first. From laying it to the joint being closed there are',
+  minutes: ({ minutes }: { readonly minutes: number }) => `${minutes} minutes`,
+  whyWiped: 'Why is it wiped off?',
+  wipeOff: 'Wipe it off',
+  usualReasons: ['Open time is over', 'Smeared while closing'],
+}
+
+interface Limits {
+  readonly least: string
+  readonly most: string
+}
+
+const check = {
+  noteBad: 'Note it as not good',
+  noteReading: 'Note this reading',
+  isGood: 'It is good',
+  isGoodAfterAll: 'It is good after all',
+  isNotGood: '! It is not good',
+  good: '✓ Good',
+  notGood: '! Not good',
+  reading: ({ least, most }: Limits) => `Reading, ${least} to ${most}`,
+  howToType: ({ unit }: { readonly unit: string }) =>
+    `in ${unit}, or with its unit: ${unit === 'in' ? '0.12 mm' : '0.005 in'}`,
+  measuredWith: 'Measured with',
+  withWashers: ({ name }: { readonly name: string }) => `measured with ${name} washers`,
+  washersByTable: ({ name, thickness }: { readonly name: string; readonly thickness: string }) =>
+    `Washers by the table: ${name}, ${thickness} each`,
+  washersNotDefined: 'Washers: not defined',
+  whatIsWrong: 'What is wrong',
+}
+
+const finish = {
+  void: 'Void',
+  finished: 'Finished',
+  showSheet: 'Show the build sheet',
+  finish: 'Finish this build',
+  isFinished: '✓ This build is finished. Its work cannot be changed any more.',
+  lookOnceMore: 'Look at the sheet once more before finishing: afterwards its work cannot be changed.',
+  lookAtSheet: 'Look at the sheet',
+}
+
+/** What can be done to a build after its work. */
+const afterwards = {
+  isVoid: '✕ This build is void. What was recorded stays.',
+  whatToAdd: 'What is to be added to this build?',
+  nextWhy: 'Next: why',
+  whyAdded: 'Why is it added now?',
+  add: 'Add it',
+  whyVoid: 'Why is this build void?',
+  voidIt: 'Void the build',
+  amend: 'Amend this build',
+  void: 'Void this build',
+}
+
+/** The steps of a build, each kind with its own texts. */
+export const steps = { frame, marks, fitShells, fitPart, bead, check, finish, afterwards }
