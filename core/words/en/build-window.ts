@@ -1,11 +1,11 @@
-interface OfStep {
+export interface OfStep {
   /** Counted from 1. */
   readonly place: number
   readonly steps: number
   /** The step's name in the spec. */
   readonly name: string
 }
-interface OfPass {
+export interface OfPass {
   /** Counted from 1. */
   readonly pass: number
   readonly passes: number

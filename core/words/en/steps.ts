@@ -1,8 +1,8 @@
 import { engineParts } from './engine-parts.ts'
 import { patterns } from './parts.ts'
 
-type Half = keyof typeof engineParts.halves
-interface OfHalf {
+export type Half = keyof typeof engineParts.halves
+export interface OfHalf {
   /** The saddle or rod. */
   readonly position: string
   readonly half: Half
@@ -84,7 +84,7 @@ const bead = {
   usualReasons: ['Open time is over', 'Smeared while closing'],
 }
 
-interface Limits {
+export interface Limits {
   readonly least: string
   readonly most: string
 }
