@@ -1,6 +1,6 @@
 import type { Preferences } from '../../core/contract/index.ts'
 
-/** The window's ground before its page is painted: what `--paper` is in renderer/look/tokens.css, which a test compares. */
+/** The window's ground before its page is painted: the window's `paper` in renderer/look/colours.ts, which a test compares. */
 export const grounds = { light: '#f4f1e8', dark: '#14171a' } as const
 
 export function groundColour(chosen: Preferences['theme'], systemIsDark: boolean): string {

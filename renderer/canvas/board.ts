@@ -5,7 +5,8 @@ import { Stage } from 'konva/lib/Stage.js'
 import { aboutAt, type Layer as LayerName, type Scene, type Shape } from '../../core/layout/index.ts'
 import { fitting, panned, zoomed, type Camera } from './camera.ts'
 import { listen } from './gestures.ts'
-import { looks, palettes, type Theme } from './look.ts'
+import { looks, type Theme } from './look.ts'
+import { drawingColours } from '../look/colours.ts'
 import { marksOf, type Mark } from './marks.ts'
 import { paint } from './paint.ts'
 import { Reconciler } from './reconcile.ts'
@@ -126,7 +127,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
       const px = scene.frame.width / size().width
       const sameSheet = shown !== null && sameFrame(shown.scene, scene)
       const afresh = shown === null || shown.theme !== theme || !sameSheet
-      if (shown?.theme !== theme) container.style.backgroundColor = palettes[theme].paper
+      if (shown?.theme !== theme) container.style.backgroundColor = drawingColours[theme].paper
       shown = { scene, theme, px }
       for (const { name, layer, reconciler } of panes) {
         const shapes = scene.shapes.filter((shape) => shape.layer === name)

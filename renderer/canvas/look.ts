@@ -1,4 +1,5 @@
 import type { Role } from '../../core/layout/index.ts'
+import { drawingColours, type DrawingColours } from '../look/colours.ts'
 
 export type Theme = 'light' | 'dark' | 'print'
 
@@ -21,81 +22,12 @@ export interface Look {
   readonly halo?: string
 }
 
-/** The colours of a theme by what they are for. Hues are Okabe and Ito's, told apart by colour-blind eyes too. */
-export interface Palette {
-  readonly paper: string
-  /** The squares of drafting paper; the paper's own colour where there are none. */
-  readonly grid: string
-  /** The face of the case, and its openings. */
-  readonly metal: string
-  readonly hollow: string
-  readonly ink: string
-  readonly quiet: string
-  /** Lines to find one's way by, which carry no meaning of their own. */
-  readonly faint: string
-  /** Act here, now; nothing else has this colour. */
-  readonly act: string
-  readonly actHalo: string
-  readonly onAct: string
-  readonly warning: string
-  readonly warningText: string
-  readonly sealant: string
-}
-
-export const palettes: Readonly<Record<Theme, Palette>> = {
-  light: {
-    paper: '#F8F5ED',
-    grid: '#EBE6D9',
-    metal: '#FEFDFA',
-    hollow: '#F4F0E6',
-    ink: '#1D2228',
-    quiet: '#56606B',
-    faint: '#B9B29E',
-    act: '#0072B2',
-    actHalo: '#7FB8D8',
-    onAct: '#FFFFFF',
-    warning: '#D55E00',
-    warningText: '#9C4400',
-    sealant: '#E69F00',
-  },
-  dark: {
-    paper: '#1A1E22',
-    grid: '#23292F',
-    metal: '#262C32',
-    hollow: '#171B1F',
-    ink: '#F0ECE2',
-    quiet: '#A8B0B8',
-    faint: '#4C555E',
-    act: '#56B4E9',
-    actHalo: '#2F6E92',
-    onAct: '#0B1116',
-    warning: '#E8772E',
-    warningText: '#F29A5E',
-    sealant: '#E69F00',
-  },
-  print: {
-    paper: '#FFFFFF',
-    grid: '#FFFFFF',
-    metal: '#FFFFFF',
-    hollow: '#F1F1F1',
-    ink: '#000000',
-    quiet: '#404040',
-    faint: '#9A9A9A',
-    act: '#0072B2',
-    actHalo: '#7FB8D8',
-    onAct: '#FFFFFF',
-    warning: '#D55E00',
-    warningText: '#8A3C00',
-    sealant: '#E69F00',
-  },
-}
-
 const heavy = 2.6
 const medium = 1.7
 const thin = 1
 
 /** The one table from what a shape means to how it looks. */
-export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
+export function lookOf(palette: DrawingColours): Readonly<Record<Role, Look>> {
   const {
     paper,
     grid,
@@ -182,9 +114,9 @@ export function lookOf(palette: Palette): Readonly<Record<Role, Look>> {
 }
 
 const byTheme: Readonly<Record<Theme, Readonly<Record<Role, Look>>>> = {
-  light: lookOf(palettes.light),
-  dark: lookOf(palettes.dark),
-  print: lookOf(palettes.print),
+  light: lookOf(drawingColours.light),
+  dark: lookOf(drawingColours.dark),
+  print: lookOf(drawingColours.print),
 }
 
 /** The looks of a theme, the same table each time. */

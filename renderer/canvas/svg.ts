@@ -1,5 +1,6 @@
 import type { Scene } from '../../core/layout/index.ts'
-import { drawingFont, looks, palettes, type Theme } from './look.ts'
+import { drawingFont, looks, type Theme } from './look.ts'
+import { drawingColours } from '../look/colours.ts'
 import { marksOf, type Mark } from './marks.ts'
 
 /**
@@ -28,7 +29,7 @@ export function svgOf(
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" role="img" font-family="${escaped(drawingFont)}" ` +
     `stroke-linejoin="round"><title>${escaped(title)}</title>` +
     `<rect x="${short(frame.left)}" y="${short(frame.top)}" width="${short(frame.width)}" ` +
-    `height="${short(frame.height)}" fill="${palettes[theme].paper}"/>${drawn.join('')}</svg>`
+    `height="${short(frame.height)}" fill="${drawingColours[theme].paper}"/>${drawn.join('')}</svg>`
   )
 }
 

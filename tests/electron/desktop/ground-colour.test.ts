@@ -1,13 +1,11 @@
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { groundColour, grounds } from '../../../electron/desktop/ground-colour.ts'
+import { windowColours } from '../../../renderer/look/colours.ts'
 
 describe('the ground of the window before its page is painted', () => {
   it('is the paper of the page, so that nothing flashes', () => {
-    const css = readFileSync(join(import.meta.dirname, '../../../renderer/look/tokens.css'), 'utf8')
-    const papers = [...css.matchAll(/--paper: (#[0-9a-f]{6});/g)].map(([, colour]) => colour)
-    expect([grounds.light, grounds.dark]).toEqual(papers)
+    const { light, dark } = windowColours
+    expect(grounds).toEqual({ light: light.paper, dark: dark.paper })
   })
 
   it('is what the bench chose, else what the system has', () => {

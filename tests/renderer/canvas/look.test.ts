@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { contrast } from '../../../renderer/canvas/contrast.ts'
-import { looks, palettes, type Theme } from '../../../renderer/canvas/look.ts'
+import { looks, type Theme } from '../../../renderer/canvas/look.ts'
+import { drawingColours } from '../../../renderer/look/colours.ts'
 
 const themes: readonly Theme[] = ['light', 'dark', 'print']
 
@@ -16,7 +17,7 @@ describe('contrast', () => {
 })
 
 describe.each(themes)('the %s look', (theme) => {
-  const palette = palettes[theme]
+  const palette = drawingColours[theme]
   const table = looks(theme)
   const grounds = [palette.paper, palette.metal, palette.hollow]
 
