@@ -1,41 +1,14 @@
 import { z } from 'zod'
 import { buildCommand, recordedEvent } from '../builds/index.ts'
-import { pxPerMmBounds, readingDistances } from '../layout/index.ts'
-import { benchTorqueUnits, lengthUnits } from '../quantity/index.ts'
 import { archiveRequests } from './archive.ts'
 import { recordRequests } from './backups.ts'
 import { buildLine } from './build-line.ts'
 import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
+import { preferences } from './preferences.ts'
 import { nothing, problemMessage, type ProblemMessage } from './problem-message.ts'
 import { wrenchRequests } from './wrenches.ts'
-
-/** How many builds are remembered with the way they were looked at. */
-export const mostKeptViews = 50
-
-const view = z.strictObject({ from: z.enum(['above', 'below']), turn: z.literal([0, 1, 2, 3]) })
-
-/** What a bench keeps between starts: how things are shown, and who stands there. */
-export const preferences = z.strictObject({
-  person: z.string().trim().max(80),
-  torqueUnit: z.enum(benchTorqueUnits),
-  lengthUnit: z.enum(lengthUnits),
-  theme: z.enum(['as-the-system', 'light', 'dark']),
-  /** Distance from which the tightening view is read, in metres. */
-  readingDistance: z.literal(readingDistances),
-  /** Pixels to a millimetre of this bench's screen, as measured against a card; null while nobody has. */
-  screenPxPerMm: z.number().min(pxPerMmBounds.least).max(pxPerMmBounds.most).nullable(),
-  /** How the faces of the builds worked on last were looked at, the latest first. */
-  views: z
-    .array(z.strictObject({ build: z.uuid(), faces: z.record(z.string().max(200), view) }))
-    .max(mostKeptViews),
-  /** Whether keys of one character do anything on the drawing (WCAG 2.1.4); those of a reading always do. */
-  letterKeys: z.boolean(),
-  /** The build that lay open; the window goes back to it at the next start. */
-  atBuild: z.uuid().nullable(),
-})
-export type Preferences = z.output<typeof preferences>
 
 const engineLine = z.strictObject({
   id: z.string(),

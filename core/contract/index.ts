@@ -4,7 +4,9 @@ export { mostComparedBytes } from './backups.ts'
 export type { BackupList, HeldAgainst, Verification } from './backups.ts'
 export { buildLine } from './build-line.ts'
 export type { BuildLine } from './build-line.ts'
-export { contract, mostBytesOf, mostKeptViews, preferences } from './contract.ts'
+export { contract, mostBytesOf } from './contract.ts'
+export { mostKeptBuilds, preferences } from './preferences.ts'
+export type { HandleState, OrderDraftState, Preferences } from './preferences.ts'
 export type {
   Answer,
   Client,
@@ -13,7 +15,6 @@ export type {
   StoredBuild,
   Output,
   ParsedInput,
-  Preferences,
   RequestName,
 } from './contract.ts'
 export type { OpenedFile } from './files.ts'

@@ -5,7 +5,8 @@ import { degrees, formatAngle, formatNumber, type Angle } from '../quantity/inde
  * What turns the fastener. A ratchet can be put back anywhere, a plain end only by whole flats, a bi-hexagon
  * by half ones.
  */
-export type Grip = 'hexagon' | 'bi-hexagon' | 'ratchet'
+export const grips = ['hexagon', 'bi-hexagon', 'ratchet'] as const
+export type Grip = (typeof grips)[number]
 
 /** How far a handle must come back for its end to go on again, in degrees: a hexagon has six flats. */
 const backBy: Readonly<Record<Exclude<Grip, 'ratchet'>, number>> = { hexagon: 60, 'bi-hexagon': 30 }

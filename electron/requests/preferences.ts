@@ -11,6 +11,7 @@ const atFirst: Preferences = {
   readingDistance: 1,
   screenPxPerMm: null,
   views: [],
+  unfinished: [],
   letterKeys: true,
   atBuild: null,
 }

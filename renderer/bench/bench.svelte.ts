@@ -7,10 +7,12 @@ import type {
   ProblemMessage,
 } from '../../core/contract/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
+import type { Units } from '../../core/tightening/index.ts'
 import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
+import { OrderDraft } from '../steps/run/order-draft.svelte.ts'
 import { OpenBuild } from './open-build.svelte.ts'
-import { viewsOf, withViews, type FaceViews } from './kept-views.ts'
+import { keptFor, withKept, type FaceViews, type Unfinished } from './kept-by-build.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
@@ -49,6 +51,16 @@ export class Bench {
   #builds = $state.raw<readonly BuildLine[]>([])
   #preferences = $state.raw<Preferences | null>(null)
   #problem = $state.raw<ProblemMessage | null>(null)
+  #toKeep: Unfinished | null = null
+
+  readonly #torque = $derived.by(() => this.#preferences?.torqueUnit ?? 'N·m')
+  readonly #length = $derived.by(() => this.#preferences?.lengthUnit ?? 'mm')
+  readonly #distance = $derived.by(() => this.#preferences?.readingDistance ?? 1)
+  readonly #pxPerMm = $derived.by(() => this.#preferences?.screenPxPerMm ?? usualPxPerMm)
+  /** The units this bench reads in. */
+  readonly units: Units = $derived.by(() => ({ torque: this.#torque, length: this.#length }))
+  /** How the screen of this bench is read. */
+  readonly reader: Reader = $derived.by(() => ({ distance: this.#distance, pxPerMm: this.#pxPerMm }))
 
   constructor(client: Client) {
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
@@ -79,11 +91,6 @@ export class Bench {
   }
   get preferences() {
     return this.#preferences
-  }
-  /** How the screen of this bench is read. */
-  get reader(): Reader {
-    const kept = this.#preferences
-    return { distance: kept?.readingDistance ?? 1, pxPerMm: kept?.screenPxPerMm ?? usualPxPerMm }
   }
   /** What went wrong last, until the next thing that goes well. */
   get problem() {
@@ -217,10 +224,24 @@ export class Bench {
 
   /** How the faces of a build were looked at last. */
   viewsOf(build: string): FaceViews {
-    return viewsOf(this.#preferences?.views ?? [], build)
+    return keptFor(this.#preferences?.views ?? [], build)?.faces ?? {}
   }
   keepViews(build: string, faces: FaceViews) {
-    return this.keep({ views: [...withViews(this.#preferences?.views ?? [], build, faces)] })
+    return this.keep({ views: withKept(this.#preferences?.views ?? [], { build, faces }) })
+  }
+
+  /** What is begun in a build and not confirmed yet, as it was kept last. */
+  unfinishedIn(build: string): Unfinished | null {
+    return keptFor(this.#preferences?.unfinished ?? [], build) ?? null
+  }
+  /** What changes while it is being kept is kept next, the newest of it. */
+  async keepUnfinished(now: Unfinished) {
+    const isKeeping = this.#toKeep !== null
+    this.#toKeep = now
+    if (isKeeping) return
+    for (let next: Unfinished | null = now; next !== null; next = this.#toKeep === next ? null : this.#toKeep)
+      await this.keep({ unfinished: withKept(this.#preferences?.unfinished ?? [], next) })
+    this.#toKeep = null
   }
 
   async #goHome(home: 'engines' | 'archive') {
@@ -243,6 +264,8 @@ export class Bench {
 
   async #show(openBuild: OpenBuild) {
     this.#problem = null
+    const order = this.unfinishedIn(openBuild.line.id)?.order
+    if (order) openBuild.makeOrder(OrderDraft.from(openBuild.spec, order))
     this.#place = { at: 'build', openBuild }
     await this.keep({ atBuild: openBuild.line.id })
   }

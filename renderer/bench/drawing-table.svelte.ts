@@ -1,16 +1,19 @@
+import type { HandleState } from '../../core/contract/index.ts'
 import { acrossAnEnd, noseSide, viewLying, viewWithNose } from '../../core/layout/index.ts'
 import type { Lie, SheetSide, View } from '../../core/layout/index.ts'
 import type { Face } from '../../core/engine/index.ts'
 import { Handle } from './handle.svelte.ts'
-import type { FaceViews } from './kept-views.ts'
+import type { FaceViews } from './kept-by-build.ts'
 
 interface TableSetting {
   /** What is drawn now. */
   readonly face: () => Face
   /** How the faces were left. */
   readonly views: FaceViews
+  /** How the wrench's handle was left; null where it was never moved. */
+  readonly handle: HandleState | null
   readonly letterKeys: () => boolean
-  /** DescribedBuild whenever a face is looked at another way. */
+  /** Called whenever a face is looked at another way. */
   readonly onlook: (views: FaceViews) => void
 }
 
@@ -38,11 +41,14 @@ export class DrawingTable {
   constructor(laid: TableSetting) {
     this.#laid = laid
     this.#chosen = laid.views
-    this.handle = new Handle(() => ({
-      view: this.view,
-      workedFrom: this.face.workedFrom,
-      plane: this.face.plane,
-    }))
+    this.handle = new Handle(
+      () => ({
+        view: this.view,
+        workedFrom: this.face.workedFrom,
+        plane: this.face.plane,
+      }),
+      laid.handle,
+    )
   }
 
   /** What was tapped, as the scene names it: `fastener/C4`, `half/M2/upper`. */

@@ -1,3 +1,4 @@
+import type { HandleState } from '../../core/contract/index.ts'
 import type { View } from '../../core/layout/index.ts'
 import type { Face } from '../../core/engine/index.ts'
 import { degrees } from '../../core/quantity/index.ts'
@@ -29,8 +30,21 @@ export class Handle {
     swings: 0,
   })
 
-  constructor(looked: () => ViewedFace) {
+  /** `left` is how it was left at the last look, null where it was never moved. */
+  constructor(looked: () => ViewedFace, left: HandleState | null = null) {
     this.#looked = looked
+    if (left === null) return
+    this.#standing = left.standing
+    this.#room = left.room
+    this.#grip = left.grip
+    const reached = left.reached === null ? null : degrees(left.reached)
+    this.#turn = { of: left.pull, reached, swings: left.swings }
+  }
+
+  /** To be kept, so that counted swings outlast a power cut. */
+  get state(): HandleState {
+    const { of, reached, swings } = this.#turn
+    return { standing: this.#standing, room: this.#room, grip: this.#grip, pull: of, reached, swings }
   }
 
   /** Where the handle starts, on the sheet as it lies now. */

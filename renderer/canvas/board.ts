@@ -45,11 +45,11 @@ export type Grab = (at: SheetPoint, reach: number) => ((to: SheetPoint) => void)
 
 /** What a board tells and asks. */
 export interface BoardEvents {
-  /** DescribedBuild what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. The place is in px. */
+  /** Called with what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. The place is in px. */
   readonly tap: (about: string | null, at: SheetPoint) => void
   /** Asked first whether a press takes hold of something. */
   readonly grab?: Grab
-  /** DescribedBuild how many times larger than the whole sheet it is looked at, and how it lies, whenever that changes. */
+  /** Called with how many times larger than the whole sheet it is looked at, and how it lies, whenever that changes. */
   readonly zoom?: (times: number, camera: Camera) => void
 }
 

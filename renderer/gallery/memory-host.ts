@@ -23,6 +23,7 @@ const usual: Preferences = {
   readingDistance: 1,
   screenPxPerMm: null,
   views: [],
+  unfinished: [],
   letterKeys: true,
   atBuild: null,
 }

@@ -97,6 +97,8 @@ test('by keys alone: numbers typed, a slip reported, a pattern taken, and the sh
   await page.keyboard.press('Enter')
   await expect(page.getByText('All 10 are in the order')).toBeVisible()
   await expect(page.getByText('These fasteners hold 5 caps')).toBeVisible()
+  await bench.cutPowerAndStartAgain()
+  await expect(page.getByText('All 10 are in the order')).toBeVisible()
   await page.getByText('For the spec file').focus()
   await page.keyboard.press('Enter')
   await expect(page.getByLabel('For the spec file')).toHaveValue(/^"sequence": \["bolt-\d+", "bolt-/)

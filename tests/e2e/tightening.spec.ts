@@ -122,6 +122,9 @@ test('little room splits the turn into swings that are counted off', async ({ be
   }
   expect(await mechanic.entries()).toBe(entries)
   await expect(mechanic.main).toContainText('1 is turned 120°')
+  await bench.cutPowerAndStartAgain()
+  await expect(mechanic.main).toContainText('1 is turned 120°')
+  expect(await mechanic.entries()).toBe(entries)
   await mechanic.confirm()
   await bench.page
     .getByRole('group', { name: 'With' })

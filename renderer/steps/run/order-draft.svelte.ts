@@ -1,3 +1,4 @@
+import type { OrderDraftState } from '../../../core/contract/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import type { ProblemCode } from '../../../core/problem/index.ts'
 import type { EngineSpec, Order, Procedure } from '../../../core/engine/index.ts'
@@ -55,6 +56,21 @@ export class OrderDraft {
   constructor(spec: EngineSpec, procedure: Procedure) {
     this.spec = spec
     this.procedure = procedure
+  }
+
+  /** As it was left; null where the spec has no such procedure. */
+  static from(spec: EngineSpec, { procedure: id, chosen, typed }: OrderDraftState): OrderDraft | null {
+    const procedure = spec.procedures.find((each) => each.id === id)
+    if (procedure === undefined) return null
+    const draft = new OrderDraft(spec, procedure)
+    draft.#chosen = chosen
+    draft.#typed = typed
+    return draft
+  }
+
+  /** To be kept, so that it outlasts a power cut. */
+  get state(): OrderDraftState {
+    return { procedure: this.procedure.id, chosen: this.#chosen, typed: { ...this.#typed } }
   }
 
   get typed(): string {

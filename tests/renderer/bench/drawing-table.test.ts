@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Face } from '../../../core/engine/index.ts'
 import { DrawingTable } from '../../../renderer/bench/drawing-table.svelte.ts'
-import type { FaceViews } from '../../../renderer/bench/kept-views.ts'
+import type { FaceViews } from '../../../renderer/bench/kept-by-build.ts'
 
 const joint: Face = { id: 'joint', name: 'Case joint', shows: 'saddles', plane: 'plan', workedFrom: 'below' }
 
@@ -10,6 +10,7 @@ function tableOn(views: FaceViews = {}) {
   const table = new DrawingTable({
     face: () => joint,
     views,
+    handle: null,
     onlook: (now) => kept.push(now),
     letterKeys: () => true,
   })

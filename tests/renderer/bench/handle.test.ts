@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { preferences } from '../../../core/contract/index.ts'
 import type { View } from '../../../core/layout/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { Handle } from '../../../renderer/bench/handle.svelte.ts'
@@ -57,5 +58,33 @@ describe('the angle that was reached', () => {
     expect(wrench.swings('caps/0')).toBe(1)
     expect(wrench.reached('caps/1')).toBeNull()
     expect(wrench.swings('caps/1')).toBe(0)
+  })
+})
+
+describe('a handle that was left', () => {
+  it('stands as it stood: direction, room, what turns, the angle reached and the swings counted', () => {
+    const wrench = handle()
+    wrench.point(40)
+    wrench.allow(45)
+    wrench.hold('hexagon')
+    wrench.reach('caps/0', 92)
+    wrench.countSwing('caps/0')
+    wrench.countSwing('caps/0')
+
+    const looked = { view: { from: 'below', turn: 0 }, workedFrom: 'below', plane: 'plan' } as const
+    const again = new Handle(() => looked, wrench.state)
+    expect(again.start).toBe(wrench.start)
+    expect([again.room, again.grip]).toEqual([45, 'hexagon'])
+    expect([again.reached('caps/0'), again.swings('caps/0')]).toEqual([92, 2])
+    expect([again.reached('caps/1'), again.swings('caps/1')]).toEqual([null, 0])
+  })
+
+  it('is what the host takes, moved or not', () => {
+    const schema = preferences.shape.unfinished.element.shape.handle
+    const wrench = handle({ from: 'above', turn: 3 })
+    expect(schema.safeParse(wrench.state).success).toBe(true)
+    wrench.point(-0.4)
+    wrench.reach('caps/0', 720)
+    expect(schema.safeParse(wrench.state).success).toBe(true)
   })
 })

@@ -1,0 +1,56 @@
+import { z } from 'zod'
+import { pxPerMmBounds, readingDistances } from '../layout/index.ts'
+import { benchTorqueUnits, lengthUnits } from '../quantity/index.ts'
+import { grips } from '../tightening/index.ts'
+
+/** How many builds are remembered with the way they were looked at, and with what is begun in them. */
+export const mostKeptBuilds = 50
+
+/** Where a wrench's handle stands and what it has come to in one pull, before it is confirmed. */
+const handleState = z.strictObject({
+  /** Degrees clockwise from straight up, on the face as it is first drawn; at least 0, less than 360. */
+  standing: z.number().min(0).lt(360),
+  /** Degrees it can swing in one go; null where nothing is in its way. */
+  room: z.number().min(0).max(360).nullable(),
+  grip: z.enum(grips),
+  /** The pull that the angle reached, in degrees, and the counted swings belong to. */
+  pull: z.string().max(200),
+  reached: z.number().min(0).max(3600).nullable(),
+  swings: z.int().min(0).max(1000),
+})
+export type HandleState = z.output<typeof handleState>
+
+/** An order of a person's own while it is made: what was typed for each order of a procedure, and which one is shown. */
+const orderDraftState = z.strictObject({
+  procedure: z.string().max(200),
+  chosen: z.string().max(200),
+  typed: z.record(z.string().max(200), z.string().max(2000)),
+})
+export type OrderDraftState = z.output<typeof orderDraftState>
+
+const view = z.strictObject({ from: z.enum(['above', 'below']), turn: z.literal([0, 1, 2, 3]) })
+
+/** What a bench keeps between starts: how things are shown, and who stands there. */
+export const preferences = z.strictObject({
+  person: z.string().trim().max(80),
+  torqueUnit: z.enum(benchTorqueUnits),
+  lengthUnit: z.enum(lengthUnits),
+  theme: z.enum(['as-the-system', 'light', 'dark']),
+  /** Distance from which the tightening view is read, in metres. */
+  readingDistance: z.literal(readingDistances),
+  /** Pixels to a millimetre of this bench's screen, as measured against a card; null while nobody has. */
+  screenPxPerMm: z.number().min(pxPerMmBounds.least).max(pxPerMmBounds.most).nullable(),
+  /** How the faces of the builds worked on last were looked at, the latest first. */
+  views: z
+    .array(z.strictObject({ build: z.uuid(), faces: z.record(z.string().max(200), view) }))
+    .max(mostKeptBuilds),
+  /** What is begun and not confirmed yet in the builds worked on last, the latest first. */
+  unfinished: z
+    .array(z.strictObject({ build: z.uuid(), handle: handleState, order: orderDraftState.nullable() }))
+    .max(mostKeptBuilds),
+  /** Whether keys of one character do anything on the drawing (WCAG 2.1.4); those of a reading always do. */
+  letterKeys: z.boolean(),
+  /** The build that lay open; the window goes back to it at the next start. */
+  atBuild: z.uuid().nullable(),
+})
+export type Preferences = z.output<typeof preferences>
