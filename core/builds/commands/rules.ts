@@ -4,7 +4,8 @@ import { commandOf } from './command-of.ts'
 import { decide } from './decide.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
 import { evolve } from '../events/evolve.ts'
-import { handsIn } from '../steps/hands.ts'
+import { handsAfter } from '../steps/hands.ts'
+import type { Hands } from '../steps/hands.ts'
 import { nameKey } from './name-key.ts'
 import { runCommandOf } from './run-command-of.ts'
 import { readPerson, startBuild } from './start.ts'
@@ -28,16 +29,18 @@ export function* checkRules(
   entries: readonly RecordedEvent[],
 ): Generator<undefined, AgainstRules | null> {
   let state = emptyBuild
+  let hands: Hands = new Map()
   for (let at = 0; at < entries.length;) {
     const entry = entries[at]!
     const person = readPerson(entry.person)
     if (!person.ok) return { entry: entry.seq, why: person.problem }
-    const decided = at === 0 ? begun(spec, specSha256, entry) : followed(spec, entries, at, state)
+    const decided = at === 0 ? begun(spec, specSha256, entry) : followed(spec, entry.event, state, hands)
     if ('code' in decided) return { entry: entry.seq, why: decided }
     for (const [index, event] of decided.entries()) {
       const recorded = entries[at + index]
       if (recorded === undefined || !isSame(recorded.event, event))
         return { entry: recorded?.seq ?? entry.seq, why: problem('entry-not-as-decided', {}) }
+      hands = handsAfter(spec, hands, state, recorded)
       state = evolve(state, recorded)
     }
     at += decided.length
@@ -55,17 +58,15 @@ function begun(spec: EngineSpec, specSha256: string, { event, person }: Recorded
 
 function followed(
   spec: EngineSpec,
-  entries: readonly RecordedEvent[],
-  at: number,
+  event: BuildEvent,
   state: typeof emptyBuild,
+  hands: Hands,
 ): readonly BuildEvent[] | Problem {
-  const { event } = entries[at]!
   const command = 'procedure' in event && !('step' in event) ? runCommandOf(spec, event) : commandOf(event)
   if (command === null) return problem('entry-out-of-place', {})
   if (command.type === 'confirm-step' || command.type === 'send-back-step') {
-    const step = spec.steps.find(({ id }) => id === command.step)
-    const hands = step === undefined ? [] : handsIn(spec, entries.slice(0, at), step)
-    if (hands.some((hand) => nameKey(hand) === nameKey(command.second)))
+    const own = hands.get(command.step) ?? []
+    if (own.some((hand) => nameKey(hand) === nameKey(command.second)))
       return problem('second-is-first', { name: command.second })
   }
   const decided = decide(spec, state, command)

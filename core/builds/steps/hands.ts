@@ -2,6 +2,7 @@ import type { EngineSpec, Step } from '../../engine/index.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
 import { evolve } from '../events/evolve.ts'
 import { emptyBuild } from '../events/state.ts'
+import type { BuildState } from '../events/state.ts'
 import { isCarriedOut } from './steps.ts'
 
 /** Whether an entry is work on its step; the others only say something of it, or belong to none. */
@@ -44,20 +45,48 @@ const isWork: { readonly [Type in BuildEvent['type']]: boolean } = {
   'run-resumed': false,
 }
 
+/** Whose hands did what stands of each step, by the step's id and in the order of their first. */
+export type Hands = ReadonlyMap<string, readonly string[]>
+
 /**
- * Whose hands did what stands of a step, in the order of their first; empty while nothing does. Work that was taken back
- * as a whole is nobody's any more: who showed how it is done can still look at it when another has done it again.
+ * The hands after one more entry; `before` is the build as it was before it. Work that was taken back as a whole is nobody's
+ * any more: who showed how it is done can still look at it when another has done it again.
+ */
+export function handsAfter(spec: EngineSpec, hands: Hands, before: BuildState, entry: RecordedEvent): Hands {
+  let after = hands
+  for (const step of spec.steps) {
+    if (!isWorkOn(step, entry.event)) continue
+    const own = hands.get(step.id) ?? []
+    const now = withHand(own, entry.person, () => isCarriedOut(spec, before, step))
+    if (now !== own) after = new Map([...after, [step.id, now]])
+  }
+  return after
+}
+
+/**
+ * Whose hands did what stands of one step; empty while nothing does. Entries are only replayed where that makes a
+ * difference: where one person does all of a step it takes one look at each entry.
  */
 export function handsIn(spec: EngineSpec, entries: readonly RecordedEvent[], step: Step): readonly string[] {
   let hands: readonly string[] = []
   let state = emptyBuild
-  for (const entry of entries) {
-    const stands = isCarriedOut(spec, state, step)
-    state = evolve(state, entry)
-    if (!isWorkOn(step, entry.event)) continue
-    hands = stands ? [...new Set([...hands, entry.person])] : [entry.person]
+  let replayed = 0
+  for (const [at, { event, person }] of entries.entries()) {
+    if (!isWorkOn(step, event)) continue
+    hands = withHand(hands, person, () => {
+      for (; replayed < at; replayed += 1) state = evolve(state, entries[replayed]!)
+      return isCarriedOut(spec, state, step)
+    })
   }
   return hands
+}
+
+/** `stands` tells whether anything of the step stood before; it is only asked where the answer depends on it. */
+function withHand(hands: readonly string[], person: string, stands: () => boolean): readonly string[] {
+  if (hands.length === 0) return [person]
+  if (hands.length === 1 && hands[0] === person) return hands
+  if (!stands()) return [person]
+  return hands.includes(person) ? hands : [...hands, person]
 }
 
 function isWorkOn(step: Step, event: BuildEvent): boolean {

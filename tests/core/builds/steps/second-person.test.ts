@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import {
   awaitsSecondPerson,
   buildSheet,
+  checkRules,
   currentStep,
   decide,
   emptyBuild,
@@ -216,6 +217,35 @@ describe('the hands in a step', () => {
     bench.does({ type: 'take-back', procedure, pull: 1, reason: 'That was to show it' }, 'Berit')
     bench.worksOn()
     expect(handsIn(skerry, bench.entries, step)).toEqual(['Ada'])
+  })
+
+  it('are found in one look at each entry, however often the work was sent back', () => {
+    const { bench, bolts, step, procedure } = atTheBolts()
+    for (let round = 0; round < 20; round += 1) {
+      const last = bench.state.runs[procedure]?.pulls.length ?? 0
+      expect(bench.sendsBack(bolts, `Bolt 3 looks dry, look ${round}`)).toBe('done')
+      bench.does({ type: 'take-back', procedure, pull: last, notTurned: true, reason: 'Pressed too early' })
+      bench.does(nextCommand(skerry, bench.state), round % 2 === 0 ? 'Cai' : 'Ada')
+    }
+    let looks = 0
+    const counted = bench.entries.map((entry) => ({
+      ...entry,
+      get event() {
+        looks += 1
+        return entry.event
+      },
+    }))
+    expect(handsIn(skerry, counted, step)).toEqual(['Ada', 'Cai'])
+    expect(looks).toBeLessThanOrEqual(3 * counted.length)
+    looks = 0
+    const checking = checkRules(skerry, newBuild.specSha256, counted)
+    for (let now = checking.next(); ; now = checking.next())
+      if (now.done === true) {
+        expect(now.value).toBeNull()
+        break
+      }
+    // Each step of the spec asks whether the entry is work of its own, and the rules look at it up to five times.
+    expect(looks).toBeLessThanOrEqual((skerry.steps.length + 5) * counted.length)
   })
 
   it('are nobody’s while nothing is done', () => {
