@@ -8,6 +8,7 @@ import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { readPages } from '../pages/index.ts'
 import { OpenedFiles, openLog, openRequests } from '../requests/index.ts'
+import { makeFolder } from '../store/index.ts'
 import { filesIn, readCommandLine } from './command-line.ts'
 import { watchDownloads } from './downloads.ts'
 import { giveUp, giveUpOnFault } from './give-up.ts'
@@ -64,7 +65,7 @@ else giveUp(sentenceOf(fault), () => undefined)
 /** The lock belongs to a folder that must be known before it is asked for, and both before Electron is ready. */
 function start(): void {
   try {
-    mkdirSync(data, { recursive: true, mode: 0o700 })
+    makeFolder(data)
   } catch {
     // Said when the record is opened, with what to do about it.
   }

@@ -1,4 +1,4 @@
-import { accessSync, constants, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { accessSync, constants, realpathSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { isAbsolute, join, relative, sep } from 'node:path'
 import type { BackupList } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
@@ -10,11 +10,11 @@ import {
   backupsIn,
   copyBackup,
   keepMarker,
+  keepSecondFolder,
   newerFirst,
   ownBackups,
   readMarker,
   readWitnesses,
-  secondFolderNote,
   secondFolderOf,
 } from '../store/index.ts'
 import type { Backup, BackupPlace, Store, Witness } from '../store/index.ts'
@@ -123,9 +123,7 @@ export class BackupKeeper {
     const fault = folder === null ? null : this.#faultOf(folder)
     if (folder !== null && fault !== null) return refused('backup-folder-wrong', { folder, fault }, 'folder')
     try {
-      mkdirSync(backupFolder(this.#folder), { recursive: true, mode: 0o700 })
-      if (folder === null) rmSync(secondFolderNote(this.#folder), { force: true })
-      else writeFileSync(secondFolderNote(this.#folder), `${folder}\n`, { mode: 0o600 })
+      keepSecondFolder(this.#folder, folder)
       keepMarker({ bench: this.#store.bench, dataFolder: this.#folder, secondFolder: folder })
       if (folder !== null) appendWitnesses(folder, this.#store.bench, this.#store.witnesses())
       this.#trouble = null
@@ -137,10 +135,10 @@ export class BackupKeeper {
 
   #faultOf(folder: string): 'relative' | 'missing' | 'closed' | 'own' | null {
     if (!isAbsolute(folder) || /[\0\r\n]/.test(folder)) return 'relative'
-    const within = relative(this.#folder, folder)
-    if (within === '' || (within.split(sep)[0] !== '..' && !isAbsolute(within))) return 'own'
+    if (isWithin(this.#folder, folder)) return 'own'
     try {
       if (!statSync(folder).isDirectory()) return 'missing'
+      if (isWithin(realpathSync(this.#folder), realpathSync(folder))) return 'own' // by way of a link
     } catch {
       return 'missing'
     }
@@ -224,4 +222,9 @@ export class BackupKeeper {
       this.#trouble = backupProblem(error, second ?? '')
     }
   }
+}
+
+function isWithin(outer: string, inner: string): boolean {
+  const way = relative(outer, inner)
+  return way === '' || (way.split(sep)[0] !== '..' && !isAbsolute(way))
 }

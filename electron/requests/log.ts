@@ -1,6 +1,7 @@
-import { appendFileSync, mkdirSync, renameSync, statSync } from 'node:fs'
+import { appendFileSync, renameSync, statSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { dirname, join } from 'node:path'
+import { makeFolder } from '../store/index.ts'
 
 /** When the log is this long it is put aside, under the number 1; what was 1 becomes 2, and 2 goes. */
 const mostBytes = 256 * 1024
@@ -14,7 +15,7 @@ export function openLog(dataFolder: string, now: () => Date): (line: string) => 
   const root = join(import.meta.dirname, '../..')
   return (line) => {
     try {
-      mkdirSync(dirname(file), { recursive: true, mode: 0o700 })
+      makeFolder(dirname(file))
       turnOver(file)
       const plain = line.replaceAll(root, '…').replaceAll(dataFolder, '(data)').replaceAll(homedir(), '~')
       appendFileSync(file, `${now().toISOString()} ${plain}\n`, { mode: 0o600 })

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { createReadStream, existsSync, mkdirSync, readdirSync, renameSync, statSync } from 'node:fs'
+import { createReadStream, existsSync, readdirSync, renameSync, statSync } from 'node:fs'
 import { copyFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
@@ -9,9 +9,10 @@ import { backupName, newerFirst, outlived, readBackupName } from './backup-name.
 import type { BackupName } from './backup-name.ts'
 import { benchOf } from './bench.ts'
 import { copyTo } from './copy.ts'
-import { removeRecord, syncFile, syncFolder } from './durable.ts'
+import { makeFolder, removeRecord, syncFile, syncFolder } from './durable.ts'
 import { expectedSchemaDigest, latestSchemaVersion, schemaDigest, schemaVersion } from './schema.ts'
-import { codeOf, connect, fileProblem } from './sqlite.ts'
+import { codeOf } from './code-of.ts'
+import { connect, fileProblem } from './sqlite.ts'
 import type { Database } from './sqlite.ts'
 import { verifyChain } from './verify-chain.ts'
 import type { ChainVerification } from './verify-chain.ts'
@@ -61,7 +62,7 @@ export async function makeBackup(db: Database, place: BackupPlace): Promise<Outc
   const { folder, at, signal } = place
   const beside = join(folder, 'being-made.sqlite')
   try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 })
+    makeFolder(folder)
     removeRecord(beside)
     await copyTo(db, beside, signal)
     const checked = await checkRecord(beside, signal)

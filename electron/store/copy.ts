@@ -1,4 +1,4 @@
-import { chmodSync } from 'node:fs'
+import { keepPrivate } from './durable.ts'
 import type { Database } from './sqlite.ts'
 
 /** Copied between two answers to other requests: about a millisecond's worth. */
@@ -15,5 +15,5 @@ export async function copyTo(db: Database, file: string, signal?: AbortSignal): 
       return pagesAtOnce
     },
   })
-  chmodSync(file, 0o600)
+  keepPrivate(file)
 }

@@ -1,14 +1,9 @@
 import { randomUUID } from 'node:crypto'
-import { chmodSync, existsSync, linkSync, mkdirSync, renameSync } from 'node:fs'
+import { existsSync, linkSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
-import { removeRecord, syncFolder } from './durable.ts'
+import { keepPrivate, removeRecord, syncFolder } from './durable.ts'
 import { migrate } from './schema.ts'
 import { connect } from './sqlite.ts'
-
-/** Makes the data folder, for its owner alone. A folder that was there keeps its rights: they are a person's choice. */
-export function makeFolder(folder: string): void {
-  mkdirSync(folder, { recursive: true, mode: 0o700 })
-}
 
 /**
  * Puts an empty record in place, all at once: it is made beside, then linked to its name, which fails where a record
@@ -24,7 +19,7 @@ export function createRecord(folder: string, file: string): void {
       db.close()
     }
     try {
-      chmodSync(beside, 0o600)
+      keepPrivate(beside)
       linkSync(beside, file)
     } catch (error) {
       if (existsSync(file)) return // another host was sooner, and has tidied what lay beside

@@ -1,5 +1,7 @@
 import {
+  accessSync,
   closeSync,
+  constants,
   copyFileSync,
   existsSync,
   mkdtempSync,
@@ -15,7 +17,8 @@ import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { recordName } from './places.ts'
 import { expectedSchemaDigest, latestSchemaVersion, schemaDigest, schemaVersion } from './schema.ts'
-import { applicationId, codeOf, connect, fileProblem } from './sqlite.ts'
+import { codeOf } from './code-of.ts'
+import { applicationId, connect, fileProblem } from './sqlite.ts'
 
 /** Above this size the pages are checked in the course of the day, not while somebody waits for the window. */
 const checkedAtOpeningBytes = 256 * 1024 * 1024
@@ -39,6 +42,8 @@ const walVersion = 2
  * `record-schema-altered`, and throws what the system throws.
  */
 export function inspectRecord(file: string, folder: string): Outcome<Inspected> {
+  accessSync(folder, constants.W_OK | constants.X_OK) // SQLite would open it to read, and fail at the first write
+  accessSync(file, constants.R_OK | constants.W_OK)
   if (statSync(file).size === 0) return refused('record-damaged', { file, found: 'it is empty' })
   const header = headerOf(file)
   if (header.length < headerBytes || header.toString('latin1', 0, magic.length) !== magic)

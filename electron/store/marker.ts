@@ -1,6 +1,7 @@
-import { readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { basename, dirname, join, resolve } from 'node:path'
 import { z } from 'zod'
+import { writeWhole } from './durable.ts'
 
 /** What remains known of a record when it is gone: that it was there, whose it was, and where its copies lie. */
 const marker = z.strictObject({
@@ -34,7 +35,7 @@ export function keepMarker(found: Marker): void {
     const before = markerIn(file)
     if (before !== null && JSON.stringify(before) === JSON.stringify(kept)) continue
     try {
-      writeFileSync(file, `${JSON.stringify({ about, ...kept }, null, 2)}\n`, { mode: 0o600 })
+      writeWhole(file, `${JSON.stringify({ about, ...kept }, null, 2)}\n`)
     } catch {
       // the folder above belongs to somebody else; the one within is enough for most
     }

@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto'
-import { chmodSync, existsSync, readdirSync, renameSync } from 'node:fs'
+import { existsSync, readdirSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { stamp } from './backup-name.ts'
 import { backupsIn } from './backups.ts'
 import { copyTo } from './copy.ts'
-import { createRecord, makeFolder } from './create.ts'
-import { removeRecord } from './durable.ts'
+import { createRecord } from './create.ts'
+import { keepPrivate, makeFolder, removeRecord, syncFile, syncFolder } from './durable.ts'
 import { inspectRecord } from './inspect.ts'
 import { keepMarker, readMarker } from './marker.ts'
 import { backupFolder, recordName, secondFolderOf } from './places.ts'
@@ -41,13 +41,13 @@ export async function openStore(
     if (!inspected.ok) return inspected
     db = connect(file)
     if (schemaVersion(db) < latestSchemaVersion) {
-      await copyTo(
-        db,
-        join(folder, `before-schema-${latestSchemaVersion}-${stamp(now())}-${randomUUID()}.sqlite`),
-      )
+      const before = `before-schema-${latestSchemaVersion}-${stamp(now())}-${randomUUID()}.sqlite`
+      await copyTo(db, join(folder, before))
+      await syncFile(join(folder, before))
+      syncFolder(folder)
       migrate(db)
     }
-    chmodSync(file, 0o600)
+    keepPrivate(file)
     tidy(folder)
     const store = storeOn(db, file)
     keepMarker({ bench: store.bench, dataFolder: folder, secondFolder: secondFolderOf(folder) })

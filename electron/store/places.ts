@@ -1,5 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
+import { makeFolder, writeWhole } from './durable.ts'
 import { readMarker } from './marker.ts'
 
 /** The record's file name within the data folder. */
@@ -18,8 +19,16 @@ export function secondFolderNote(dataFolder: string): string {
 /** Where backups are put a second time; null for nowhere. Still known when the data folder is gone. */
 export function secondFolderOf(dataFolder: string): string | null {
   try {
-    return readFileSync(secondFolderNote(dataFolder), 'utf8').trim() || null
+    // Only the end of the line goes: a folder's own name may end in a blank.
+    return readFileSync(secondFolderNote(dataFolder), 'utf8').replace(/\r?\n$/, '') || null
   } catch {
     return existsSync(backupFolder(dataFolder)) ? null : (readMarker(dataFolder)?.secondFolder ?? null)
   }
+}
+
+/** Notes where backups are put a second time; null for nowhere. Throws what the system throws. */
+export function keepSecondFolder(dataFolder: string, folder: string | null): void {
+  makeFolder(backupFolder(dataFolder))
+  if (folder === null) rmSync(secondFolderNote(dataFolder), { force: true })
+  else writeWhole(secondFolderNote(dataFolder), `${folder}\n`)
 }

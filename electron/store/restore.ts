@@ -1,11 +1,11 @@
 import { randomUUID } from 'node:crypto'
-import { chmodSync, copyFileSync, existsSync, mkdirSync, renameSync } from 'node:fs'
+import { copyFileSync, existsSync, renameSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { readBackupName, stamp } from './backup-name.ts'
 import { backupProblem, checkRecord } from './backups.ts'
-import { removeRecord, syncFile, syncFolder } from './durable.ts'
+import { keepPrivate, makeFolder, removeRecord, syncFile, syncFolder } from './durable.ts'
 import { recordName } from './places.ts'
 
 /**
@@ -22,9 +22,9 @@ export async function restoreRecord(
   const file = join(folder, recordName)
   const beside = join(folder, `new-${randomUUID()}.sqlite`)
   try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 })
+    makeFolder(folder)
     copyFileSync(backup, beside)
-    chmodSync(beside, 0o600)
+    keepPrivate(beside)
     const checked = await checkRecord(beside, new AbortController().signal)
     if (!checked.ok || checked.value === null) return refused('backup-unusable', { name: backup })
     const name = readBackupName(basename(backup))

@@ -1,7 +1,9 @@
 import Database from 'better-sqlite3'
 import { problem } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
+import { codeOf } from './code-of.ts'
 import type { FileWatch } from './file-watch.ts'
+import { whyClosed } from './why-closed.ts'
 
 export type { Database, Statement } from 'better-sqlite3'
 
@@ -53,7 +55,7 @@ export function fileProblem(error: unknown, file: string, folder: string): Probl
     /^SQLITE_(CANTOPEN|READONLY|PERM)/.test(code) ||
     /^E(ACCES|PERM|ROFS|NOTDIR|EXIST|NOENT|LOOP|NAMETOOLONG|INVAL|ISDIR)$/.test(code)
   )
-    return problem('data-folder-closed', { folder })
+    return problem('data-folder-closed', { folder, why: whyClosed(folder) })
   return writeProblem(error)
 }
 
@@ -90,9 +92,4 @@ export function writerOn(watch: FileWatch): Write {
       return { ok: false, problem }
     }
   }
-}
-
-/** The code of an error of SQLite or the system; '' of any other. */
-export function codeOf(error: unknown): string {
-  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : ''
 }

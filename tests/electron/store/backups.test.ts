@@ -1,14 +1,5 @@
 import { createHash } from 'node:crypto'
-import {
-  chmodSync,
-  copyFileSync,
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs'
+import { copyFileSync, existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
@@ -340,15 +331,5 @@ describe('restoring a backup', () => {
     expect(existsSync(join(inFolder, recordName))).toBe(false)
     expect(value(await restoreRecord(inFolder, backupsIn(backups)[0]?.file ?? '', at))).toBeNull()
     expect((await store(inFolder)).builds()).toHaveLength(2)
-  })
-
-  it('behind a folder that cannot be written is refused in words', async ({ skip }) => {
-    if (process.getuid?.() === 0) skip('root may write everywhere; .ci/run runs it as an ordinary user')
-    const { record, backups } = await twoBuilds()
-    const made = value(await backUp(record, backups, going))
-    const locked = join(folder(), 'locked')
-    mkdirSync(locked)
-    chmodSync(locked, 0o500)
-    expect((await restoreRecord(locked, made?.file ?? '', at)).ok).toBe(false)
   })
 })

@@ -1,7 +1,6 @@
 import {
   chmodSync,
   closeSync,
-  mkdirSync,
   openSync,
   readdirSync,
   readFileSync,
@@ -135,17 +134,6 @@ describe('a record that cannot be relied on', () => {
     const { inFolder, file } = await folderWithRecord()
     withFile(file, (db) => db.exec('DROP TRIGGER event_is_not_changed'))
     expect((await refusal(inFolder)).code).toBe('record-schema-altered')
-  })
-
-  it('behind a folder without the right to write is refused in words', async ({ skip }) => {
-    if (process.getuid?.() === 0) skip('root may write everywhere; .ci/run runs it as an ordinary user')
-    const locked = join(folder(), 'locked')
-    mkdirSync(locked, { mode: 0o500 })
-    const { code, sentence } = await refusal(locked)
-    expect(code).toBe('data-folder-closed')
-    expect(sentence).toContain(`cannot write in its data folder ${locked}`)
-    expect(statSync(locked).mode & 0o777).toBe(0o500)
-    expect(readdirSync(locked)).toEqual([])
   })
 })
 

@@ -15,8 +15,8 @@ export const hostWords = {
     `Nothing was changed, because what was sent has a fault: ${fault}. Correct it and send it again.`,
   'text-broken': (_: None) => 'The text holds half a character, as a broken paste leaves it. Type it again.',
 
-  'data-folder-closed': ({ folder }: { folder: string }) =>
-    `Bedplate cannot write in its data folder ${folder}. Give this user the right to write there, or choose another folder with --data.`,
+  'data-folder-closed': ({ folder, why }: { folder: string; why: keyof typeof closedFolder }) =>
+    `Bedplate cannot write in its data folder ${folder}. ${closedFolder[why]} Or choose another folder with --data.`,
   'data-folder-is-file': ({ folder }: { folder: string }) =>
     `Builds cannot be kept at ${folder}: it is a file, or lies within one, and a folder is needed. Choose another with --data.`,
   'record-in-use': ({ folder }: { folder: string }) =>
@@ -112,6 +112,13 @@ export const hostWords = {
     `The spec of “${engine}” has faults, and nothing is built from it until they are corrected. They are listed beside it.`,
   'engine-named-twice': ({ engine, file }: { engine: string; file: string }) =>
     `“${engine}” is already the id of another spec. Give the one in ${file} an id of its own.`,
+}
+
+const closedFolder = {
+  'no-right': 'Give this user the right to write there.',
+  'read-only': 'Its disk can only be read: have it made writable.',
+  dangling: 'A link on the way to it leads nowhere: connect the disk it leads to, or mend the link.',
+  'too-long': 'The path is longer than the system takes: move the folder nearer to the root.',
 }
 
 const noBackup = {

@@ -1,0 +1,117 @@
+import { spawnSync } from 'node:child_process'
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+} from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { describe, expect, it, onTestFinished } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
+import { openStore } from '../../../electron/store/index.ts'
+import { clock, folder, startBuild, store, value } from '../bench.ts'
+
+const opening = join(import.meta.dirname, 'open-once.ts')
+/** By POSIX nobody's number; any that is not root's would do. */
+const nobody = 65_534
+
+/** What an ordinary user is told who starts on this folder, or restores a backup into it: this user, or where that is root, nobody. */
+function told(dataFolder: string, ...backup: string[]): string {
+  const asOther = process.getuid?.() === 0 ? { uid: nobody, gid: nobody } : {}
+  const { stdout, stderr } = spawnSync(process.execPath, [opening, dataFolder, ...backup], {
+    encoding: 'utf8',
+    ...asOther,
+  })
+  return stdout === '' ? stderr : stdout.trim()
+}
+
+/** A folder that an ordinary user may reach and write in. */
+function ordinaryFolder(): string {
+  const made = mkdtempSync(join(tmpdir(), 'bedplate-place-'))
+  onTestFinished(() => rmSync(made, { recursive: true, force: true }))
+  chmodSync(made, 0o777)
+  return made
+}
+
+async function refusal(dataFolder: string): Promise<string> {
+  const opened = await openStore(dataFolder, clock())
+  if (!opened.ok) return sentenceOf(opened.problem)
+  opened.value.close()
+  return 'it was opened'
+}
+
+describe('a data folder', () => {
+  it('that may be written is opened by an ordinary user, or this file would test nothing', () => {
+    expect(told(join(ordinaryFolder(), 'data'))).toBe('open')
+  })
+
+  it('in a folder without the right to write is refused with what to do, and nothing is made or changed', () => {
+    const place = join(ordinaryFolder(), 'locked')
+    mkdirSync(place, { mode: 0o555 })
+    for (const asked of [place, join(place, 'data')]) {
+      expect(told(asked)).toBe(
+        `Bedplate cannot write in its data folder ${asked}. Give this user the right to write there. Or choose another folder with --data.`,
+      )
+    }
+    expect(statSync(place).mode & 0o777).toBe(0o555)
+    expect(readdirSync(place)).toEqual([])
+  })
+
+  it('that was closed after a record was begun in it is refused too', () => {
+    const place = join(ordinaryFolder(), 'data')
+    expect(told(place)).toBe('open')
+    spawnSync('chmod', ['-R', 'a-w', place])
+    onTestFinished(() => void spawnSync('chmod', ['-R', 'u+w', place]))
+    expect(told(place)).toContain('Give this user the right to write there.')
+  })
+
+  it('that is closed takes no backup in place of its record', async () => {
+    const inFolder = folder()
+    const record = await store(inFolder)
+    startBuild(record)
+    const around = ordinaryFolder()
+    const place = { folder: around, at: new Date(), after: 0, rotate: false }
+    const backup = value(await record.backUp({ ...place, signal: new AbortController().signal }))!.file
+    chmodSync(backup, 0o644)
+    const [closed, open] = [join(around, 'closed'), join(around, 'open')]
+    mkdirSync(closed, { mode: 0o555 })
+    expect(told(closed, backup)).toContain(`No backup was put in ${closed}`)
+    expect(readdirSync(closed)).toEqual([])
+    expect(told(open, backup)).toBe('restored')
+  })
+
+  it('behind a link that leads nowhere is refused, and the place it leads to is not made', async () => {
+    const place = folder()
+    const [link, away] = [join(place, 'link'), join(place, 'stick')]
+    symlinkSync(away, link)
+    for (const asked of [link, join(link, 'data')])
+      expect(await refusal(asked)).toContain('A link on the way to it leads nowhere')
+    expect(existsSync(away)).toBe(false)
+    mkdirSync(away)
+    expect(await refusal(join(link, 'data'))).toBe('it was opened')
+  })
+
+  it('behind a link that leads to itself is refused', async () => {
+    const link = join(folder(), 'link')
+    symlinkSync('link', link)
+    expect(await refusal(link)).toContain('A link on the way to it leads nowhere')
+  })
+
+  it('with a name longer than the system takes is refused', async () => {
+    expect(await refusal(join(folder(), 'a'.repeat(300)))).toContain('longer than the system takes')
+  })
+
+  it.skipIf(process.platform !== 'linux')(
+    'where folders cannot be made is refused, and not tried for ever',
+    async () => {
+      expect(await refusal('/proc/bedplate/data')).toContain(
+        'cannot write in its data folder /proc/bedplate/data',
+      )
+    },
+  )
+})
