@@ -1,10 +1,19 @@
-/** A name as it can stand on any disk: no signs that separate or hide, not too long. */
+/** Names that Windows keeps for devices, with whatever ending: a file of such a name cannot be made or opened again. */
+const device = /^(con|prn|aux|nul|conin\$|conout\$|(com|lpt)[0-9\u00b9\u00b2\u00b3])\s*(\.|$)/i
+
+const most = 120
+
+/** A name as it can stand on any disk: no signs that separate or hide, no device's name, not too long. */
 export function plainFileName(typed: string): string {
-  const plain = typed
-    .replace(/[\p{Cc}\p{Cf}<>:"/\\|?*]/gu, ' ')
+  const signs = typed
+    .toWellFormed()
+    .replace(/[\p{Cc}\p{Cf}\u2028\u2029\ufffd<>:"/\\|?*]/gu, ' ')
     .replace(/\s+/g, ' ')
-    .replace(/^[. ]+|[. ]+$/g, '')
-    .slice(0, 120)
-    .trim()
-  return plain === '' ? 'build sheet' : plain
+    .replace(/^[. ]+/, '')
+  const plain = [...signs]
+    .slice(0, most)
+    .join('')
+    .replace(/[. ]+$/, '')
+  if (plain === '') return 'build sheet'
+  return device.test(plain) ? `file ${plain}` : plain
 }

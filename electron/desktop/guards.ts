@@ -5,12 +5,28 @@ import { isOurs } from './window-rules.ts'
 /** What our own page may ask for: the whole screen for the bench view, and that the screen stays on while bolts are pulled. */
 const granted: readonly string[] = ['fullscreen', 'screen-wake-lock']
 
-/** Refuses every other permission: Electron grants all that are asked for unless both handlers say otherwise. */
+/**
+ * Refuses every other permission: Electron grants all that are asked for unless both handlers say otherwise. Who asks is
+ * told by the frame that asks, not by the page around it: that is ours although a frame in it is not.
+ */
 export function refusePermissions(session: Session): void {
-  const isUsed = (contents: WebContents | null, permission: string): boolean =>
-    granted.includes(permission) && contents !== null && isOurs(contents.getURL())
-  session.setPermissionRequestHandler((contents, permission, answer) => answer(isUsed(contents, permission)))
-  session.setPermissionCheckHandler((contents, permission) => isUsed(contents, permission))
+  const isUsed = (
+    contents: WebContents | null,
+    permission: string,
+    asking: string,
+    isMainFrame: boolean,
+  ): boolean =>
+    granted.includes(permission) &&
+    contents !== null &&
+    isOurs(contents.getURL()) &&
+    isMainFrame &&
+    isOurs(asking)
+  session.setPermissionRequestHandler((contents, permission, answer, { requestingUrl, isMainFrame }) =>
+    answer(isUsed(contents, permission, requestingUrl, isMainFrame)),
+  )
+  session.setPermissionCheckHandler((contents, permission, requestingOrigin, { isMainFrame }) =>
+    isUsed(contents, permission, requestingOrigin, isMainFrame),
+  )
   session.setDevicePermissionHandler(() => false)
 }
 

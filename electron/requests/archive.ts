@@ -79,7 +79,7 @@ export function archiveRequests(given: {
 /** `2026-014 ferry-port-engine 61-9f3c0a1b2c3d4e5f.bedplate`: number, name, entries and head code. */
 function fileNameOf(row: BuildRow, ending: string): string {
   const { number, name, entries } = lineOf(row)
-  const plain = typedWords(name).join('-').slice(0, 40)
+  const plain = [...typedWords(name).join('-')].slice(0, 40).join('') // by whole characters
   return `${[number, plain, `${entries}-${headCode(row.head_sha256)}`].filter(Boolean).join(' ')}.${ending}`
 }
 

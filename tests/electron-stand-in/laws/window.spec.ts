@@ -124,11 +124,12 @@ testLaw('permissions-granted', {
     return [
       await may('fullscreen', 'request'),
       await may('geolocation', 'request'),
+      await may('screen-wake-lock', 'check'),
       await may('media', 'check'),
       await may('usb', 'device'),
     ]
   },
-  kept: [true, false, false, false],
+  kept: [true, false, true, false, false],
   broken: [{ text: 'session.setPermissionCheckHandler(', becomes: 'void (' }],
 })
 

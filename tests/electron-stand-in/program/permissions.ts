@@ -2,14 +2,18 @@ import { answers } from './outside.ts'
 import { playedSession } from './session.ts'
 import { contentsOf } from './windows.ts'
 
-/** shell/browser/electron_permission_manager.cc: granted where no handler says otherwise. */
+/**
+ * shell/browser/electron_permission_manager.cc: granted where no handler says otherwise. The origin that asks comes as a whole
+ * address (`GURL`).
+ */
 answers['may-have'] = ({ window, permission, how }) => {
   const { request, check, device } = playedSession
   const contents = contentsOf(window)
   if (contents === null) return false
   const url = contents.getURL()
+  const { protocol, host } = new URL(url)
   if (how === 'check')
-    return check?.(contents, permission as never, new URL(url).origin, { isMainFrame: true }) ?? true
+    return check?.(contents, permission as never, `${protocol}//${host}/`, { isMainFrame: true }) ?? true
   if (how === 'device') return device?.({ deviceType: permission, origin: url } as never) ?? false
   if (request === null) return true
   return new Promise<boolean>((resolve) =>
