@@ -22,6 +22,7 @@ export class DrawingTable {
   readonly #laid: TableSetting
   #chosen = $state.raw<FaceViews>({})
   #picked = $state<string | null>(null)
+  #onPick: ((about: string) => boolean) | null = null
   #fromTheBench = $state(false)
   #showsAll = $state(false)
   #putOff = $state.raw<readonly number[]>([])
@@ -86,7 +87,17 @@ export class DrawingTable {
     this.#look(viewWithNose(this.face, this.view, side))
   }
   pick(about: string | null) {
-    this.#picked = about
+    if (about === null || !this.#onPick?.(about)) this.#picked = about
+  }
+  /**
+   * Hands every tap on a part to one listener, until the function given back is called. Where it answers true, that was
+   * all, and nothing is picked.
+   */
+  listen(onPick: (about: string) => boolean): () => void {
+    this.#onPick = onPick
+    return () => {
+      if (this.#onPick === onPick) this.#onPick = null
+    }
   }
   showAll(all: boolean) {
     this.#showsAll = all

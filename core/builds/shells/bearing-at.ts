@@ -22,6 +22,7 @@ import { celsius, formatLength, nanometres, type Length } from '../../quantity/i
 import type { Fit } from '../../engine/index.ts'
 import type { BasisDecision, NotedPins, NotedReadings } from '../events/bearing-record.ts'
 import { bearingsIn, type BuildState } from '../events/state.ts'
+import { remembered } from './remembered.ts'
 
 /** All that is known of one bearing before its shells are chosen, and what follows from it. */
 export interface BearingCase {
@@ -69,7 +70,9 @@ export interface SizeDispute {
 const gaugeExpansion = 11.5
 
 /** Throws unless the fit has the position. */
-export function bearingAt(state: BuildState, given: Fit, position: string): BearingCase {
+export const bearingAt = remembered(findBearing)
+
+function findBearing(state: BuildState, given: Fit, position: string): BearingCase {
   const index = given.positions.indexOf(position)
   if (index < 0) throw new Error(`${given.id} has no position ${position}`)
   const record = bearingsIn(state, given.id)

@@ -1,13 +1,11 @@
 import { problem } from '../../problem/index.ts'
-import type { EngineSpec, Fit } from '../../engine/index.ts'
+import type { EngineSpec } from '../../engine/index.ts'
 import { bearingAt, type BearingCase } from './bearing-at.ts'
 import { fromTray } from './from-tray.ts'
 import { noShells, proposalAt, type BearingProposal } from './proposal-at.ts'
 import { bearingsIn, type BuildState } from '../events/state.ts'
+import { remembered } from './remembered.ts'
 import { fitOf } from '../steps/steps.ts'
-
-/** What `proposalsFor` found, by state and fit: a state never changes, and every view of it asks. */
-const known = new WeakMap<BuildState, Map<string, readonly BearingProposal[]>>()
 
 /**
  * The shells for each position of a fit, as marks, readings, pins and the tray ask for; none while the marks of a part are
@@ -16,20 +14,16 @@ const known = new WeakMap<BuildState, Map<string, readonly BearingProposal[]>>()
 export function proposalsFor(spec: EngineSpec, state: BuildState, fitId: string): readonly BearingProposal[] {
   const marks = state.marks[fitId]
   if (!marks?.housing || !marks.journal) return []
-  const ofState = known.get(state) ?? new Map<string, readonly BearingProposal[]>()
-  known.set(state, ofState)
-  const found = ofState.get(fitId) ?? proposalsOf(state, fitOf(spec, fitId))
-  ofState.set(fitId, found)
-  return found
+  return proposalsOf(state, fitOf(spec, fitId), fitId)
 }
 
-function proposalsOf(state: BuildState, fit: Fit): readonly BearingProposal[] {
+const proposalsOf = remembered((state, fit): readonly BearingProposal[] => {
   const { tray } = bearingsIn(state, fit.id)
   const cases = fit.positions.map((position) => bearingAt(state, fit, position))
   return tray === null
     ? cases.map((bearing) => shellGone(bearing) ?? proposalAt(bearing))
     : fromTray(fit, tray, cases)
-}
+})
 
 /** A bearing pinned to a shell of a tray that does not count any more; null for any other. */
 function shellGone({ position, pins }: BearingCase): BearingProposal | null {

@@ -87,6 +87,17 @@ describe('readings of a bearing', () => {
     expect(drawingFacts(skerry, shop.state, shop.step(step)).bearings['M1']!.flag).toBe('out of shape')
   })
 
+  it('are weighed once, not again at each look while marks and readings stay as they are', () => {
+    const shop = marked()
+    const first = at(shop, 'M1')
+    expect(at(shop, 'M1')).toBe(first)
+    shop.does({ type: 'choose-shells', step, others: [] })
+    expect(at(shop, 'M1')).toBe(first)
+    shop.does(readings('M1', 'journal', '51.985'))
+    expect(at(shop, 'M1')).not.toBe(first)
+    expect(at(shop, 'M1').measured.journal).not.toBeNull()
+  })
+
   it('can be withdrawn with a reason, which is printed', () => {
     const shop = marked()
     const withdrawal = { type: 'withdraw-readings', step, position: 'M1', part: 'journal' } as const
