@@ -1,5 +1,6 @@
 import { formatShort, inMillimetres, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
+import { en } from '../words/index.ts'
 import { numberOf } from './fastener-number.ts'
 import { showLengths, showWindow, windowOf, type AcceptanceWindow } from './window.ts'
 
@@ -10,16 +11,7 @@ export interface Units {
 }
 
 /** What a pass is called in a heading. */
-export const passName: { readonly [Kind in PassKind]: string } = {
-  seat: 'seat by hand',
-  torque: 'torque',
-  angle: 'angle',
-  loosen: 'loosen',
-  recheck: 'recheck',
-  length: 'length before',
-  stretch: 'stretch',
-  action: 'between passes',
-}
+export const passName: { readonly [Kind in PassKind]: string } = en.passes.kinds
 
 /** What the threads of a group are used as. */
 export const threadStateWords = {

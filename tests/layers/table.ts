@@ -24,7 +24,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   bearing: ['problem', 'quantity', 'engine'],
   audit: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],
   layout: ['problem', 'quantity', 'plane', 'engine', 'joint'],
-  tightening: ['problem', 'quantity', 'engine', 'joint', 'layout'],
+  tightening: ['words', 'problem', 'quantity', 'engine', 'joint', 'layout'],
   builds: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing', 'audit', 'layout', 'tightening'],
   contract: ['problem', 'quantity', 'layout', 'tightening', 'builds'],
 }

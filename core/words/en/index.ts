@@ -4,10 +4,13 @@ import { doctor } from './doctor.ts'
 import { engineParts } from './engine-parts.ts'
 import { engines } from './engines.ts'
 import { keys } from './keys.ts'
+import { order } from './order.ts'
 import { parts } from './parts.ts'
+import { passes } from './passes.ts'
 import { people } from './people.ts'
 import { problems } from './problems/index.ts'
 import { record } from './record.ts'
+import { run } from './run.ts'
 import { settings } from './settings.ts'
 import { steps } from './steps.ts'
 import { tray } from './tray.ts'
@@ -23,10 +26,13 @@ export const en = {
   engineParts,
   engines,
   keys,
+  order,
   parts,
+  passes,
   people,
   problems,
   record,
+  run,
   settings,
   steps,
   tray,

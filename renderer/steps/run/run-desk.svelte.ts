@@ -1,4 +1,3 @@
-import { withUnit } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/engine/index.ts'
 import type {
   Flag,
@@ -6,7 +5,6 @@ import type {
   PlannedPull,
   Reading,
   Run,
-  Units,
   UsableWrench,
   AcceptanceWindow,
   WrenchChoice,
@@ -21,8 +19,6 @@ import {
   openPulls,
   restartPoints,
   shortTurn,
-  targetText,
-  unitOf,
   wayOut,
   windowNow,
 } from '../../../core/tightening/index.ts'
@@ -39,7 +35,6 @@ export interface PullTask {
   readonly window: AcceptanceWindow | null
   /** The flag of a turn that came short, where what is left of it is turned now. */
   readonly short: Flag | null
-  confirmText(units: Units, typed: string): string
 }
 
 /** What the run asks of the person now. */
@@ -281,7 +276,6 @@ export class RunDesk {
       group: this.#groupOf(fastener),
       window,
       short: short ?? this.#shortOf(next),
-      confirmText: (units, typed) => confirmText(pass, fastener?.number ?? null, window, units, typed.trim()),
     }
   }
 
@@ -297,38 +291,5 @@ export class RunDesk {
 
   #groupOf(fastener: Fastener | null): FastenerGroup | null {
     return this.#spec.fastenerGroups.find(({ id }) => id === fastener?.group) ?? null
-  }
-}
-
-function confirmText(
-  pass: Pass,
-  number: string | null,
-  window: AcceptanceWindow | null,
-  units: Units,
-  typed: string,
-): string {
-  const who = number ?? 'It'
-  if (window !== null && typed !== '') return `${who} reads ${withUnit(typed, unitOf(window, units))}`
-  if (window?.kind === 'length' || window?.kind === 'free-length')
-    return `Write down what ${number === null ? 'the gauge shows' : `${number} measures`}`
-  switch (pass.kind) {
-    case 'seat':
-      return `${who} is seated`
-    case 'loosen':
-      return `${who} is loose`
-    case 'action':
-    case 'length':
-    case 'stretch':
-      return 'Done'
-    case 'torque':
-    case 'angle':
-    case 'recheck': {
-      if (!window) throw new Error(`a ${pass.kind} pass has no window`)
-      const target = targetText(window, units)
-      if (pass.kind === 'recheck') return `${who} holds ${target}`
-      return pass.kind === 'angle' ? `${who} is turned ${target}` : `${who} is at ${target}`
-    }
-    default:
-      return pass satisfies never
   }
 }

@@ -23,7 +23,7 @@ const shownNames = new Set([
     'placeholder',
     'title',
   ],
-  ...['action', 'caption', 'heading', 'kicker', 'label', 'question', 'says', 'sentence', 'signal', 'text'],
+  ...['action', 'caption', 'heading', 'kicker', 'label', 'question', 'says', 'sentence', 'text'],
   ...['usual', 'words'],
 ])
 
@@ -34,8 +34,8 @@ const namesForThePage =
 const hasLetters = /\p{L}/u
 /** Signs and names that are the same in every language. */
 const symbols = /(?<!\p{L})(Atkinson Hyperlegible Next|BEDPLATE|mm|µm|kN|MPa|N·m|°C|px)(?!\p{L})/gu
-/** Pieces of SVG or CSS, as code puts them together. */
-const isMarkup = /^\s*<\w|="|[{}]|\bsans-serif$/
+/** Pieces of SVG, CSS or JSON, as code puts them together. */
+const isMarkup = /^\s*<\w|="|[{}]|^"\w+": ?$|\bsans-serif$/
 /** What these are given finds elements of the page. */
 const selecting = /^(closest|matches|querySelector|querySelectorAll)$/
 /** More than one word, or one with a capital as at the start of a sentence or on a button. */
