@@ -16,7 +16,7 @@ const openedFile = z.strictObject({
 })
 export type OpenedFile = z.output<typeof openedFile>
 
-/** Requests about files that come from outside the window. */
+/** Requests about files that come from outside the window, and about those that it makes. */
 export const fileRequests = {
   /**
    * The next file that the program was asked to open, by its command line or by the system. `after` is the number of the last
@@ -26,5 +26,20 @@ export const fileRequests = {
   'files.opened': {
     input: z.strictObject({ after: z.int().min(0) }),
     output: z.strictObject({ file: openedFile.nullable(), more: z.boolean() }),
+  },
+  /**
+   * Puts a text into a file where the desktop host's person chooses, one file after the other. It is answered when the file is on
+   * disk, with its path, or with null when no place was chosen; one that could not be written is refused. The local host refuses
+   * with `save-by-browser`: there the browser saves, and it alone knows what became of that.
+   */
+  'files.save': {
+    input: z.strictObject({
+      fileName: z
+        .string()
+        .max(200)
+        .regex(/\.(bedplate|csv|svg)$/),
+      text: z.string(),
+    }),
+    output: z.strictObject({ path: z.string().nullable() }),
   },
 } as const

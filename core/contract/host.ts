@@ -30,11 +30,11 @@ export const hostRequests = {
   /** How the program stands, in words that can be read out over the phone. */
   'host.doctor': { input: nothing, output: z.array(doctorLine) },
   /**
-   * The page in the window as a PDF, where the desktop host asks to put it; not `saved` when nobody chose a place. The
+   * The page in the window as a PDF, where the desktop host asks to put it: its path, or null when no place was chosen. The
    * local host refuses with `pdf-by-browser`: there the browser’s own print makes the PDF.
    */
   'sheet.pdf': {
     input: z.strictObject({ paper: z.enum(['A4', 'Letter']), fileName: z.string().max(200) }),
-    output: z.strictObject({ saved: z.boolean() }),
+    output: z.strictObject({ path: z.string().nullable() }),
   },
 } as const

@@ -30,6 +30,14 @@ export function refusePermissions(session: Session): void {
   session.setDevicePermissionHandler(() => false)
 }
 
+/**
+ * Refuses every download: the page would not hear how it ended, and the person would be asked under the address of a blob
+ * (shell/browser/electron_download_manager_delegate.cc). What the page saves it asks for by a request.
+ */
+export function refuseDownloads(session: Session): void {
+  session.on('will-download', (event) => event.preventDefault())
+}
+
 /** Puts the policy on whatever a page loads, from wherever, as a second line behind the pages' own headers. */
 export function putPolicyOnAll(session: Session): void {
   session.webRequest.onHeadersReceived(({ responseHeaders }, answer) => {

@@ -10,14 +10,15 @@ import { readPages } from '../pages/index.ts'
 import { OpenedFiles, openLog, openRequests } from '../requests/index.ts'
 import { makeFolder } from '../store/index.ts'
 import { filesIn, readCommandLine } from './command-line.ts'
-import { watchDownloads } from './downloads.ts'
+import { FileSaver } from './file-saver.ts'
 import { giveUp, giveUpOnFault } from './give-up.ts'
-import { putPolicyOnAll, refuseLeaving, refusePermissions } from './guards.ts'
+import { putPolicyOnAll, refuseDownloads, refuseLeaving, refusePermissions } from './guards.ts'
 import { answerWindow } from './ipc.ts'
 import { watchPage } from './page-watch.ts'
-import { savePdfAt } from './pdf.ts'
+import { savePdfBy } from './pdf.ts'
 import { watchPower } from './power.ts'
 import { RecordLink } from './record-link.ts'
+import { saveFileBy } from './save-file.ts'
 import { servePages } from './scheme.ts'
 import {
   afterRefusedLock,
@@ -125,10 +126,12 @@ function open(folder: string): void {
   } as const
   const specs = asked.specs ?? join(root, 'specs')
   const window = makeWindow(root, memory)
+  const saver = new FileSaver(memory)
   const record = new RecordLink({
     open: () =>
       openRequests(facts, specs, (line) => console.error(line), {
-        savePdf: savePdfAt(memory),
+        savePdf: savePdfBy(saver),
+        saveFile: saveFileBy(saver),
         openedFiles,
       }),
     shown: new Promise<void>((resolve) => window.once('show', () => resolve())),
@@ -142,7 +145,7 @@ function open(folder: string): void {
   })
 
   refusePermissions(session.defaultSession)
-  watchDownloads(session.defaultSession, memory)
+  refuseDownloads(session.defaultSession)
   putPolicyOnAll(session.defaultSession)
   servePages(pages)
   answerWindow(async (name, input) => {

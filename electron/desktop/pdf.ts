@@ -1,11 +1,10 @@
 import { BrowserWindow } from 'electron'
 import { done, refused } from '../../core/problem/index.ts'
 import type { SavePdf } from '../requests/index.ts'
-import { saveAsked } from './save-asked.ts'
-import type { WindowMemory } from './window-memory.ts'
+import type { FileSaver } from './file-saver.ts'
 
 /** Prints the page in the window as it would go to paper, and asks where the file is to be put. */
-export function savePdfAt(memory: Pick<WindowMemory, 'now' | 'keep'>): SavePdf {
+export function savePdfBy(saver: FileSaver): SavePdf {
   return async ({ paper, fileName }) => {
     const [window] = BrowserWindow.getAllWindows()
     if (window === undefined) return refused('pdf-not-saved', {})
@@ -14,7 +13,8 @@ export function savePdfAt(memory: Pick<WindowMemory, 'now' | 'keep'>): SavePdf {
       printBackground: true,
       preferCSSPageSize: true,
     })
-    const saved = await saveAsked(window, memory, `${fileName}.pdf`, bytes)
-    return saved === 'failed' ? refused('pdf-not-saved', {}) : done({ saved: saved === 'saved' })
+    const saved = await saver.save(`${fileName}.pdf`, bytes)
+    if (saved.kind === 'failed') return refused('pdf-not-saved', {})
+    return done({ path: saved.kind === 'saved' ? saved.path : null })
   }
 }

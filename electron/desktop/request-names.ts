@@ -6,6 +6,7 @@ export const requestNames: readonly string[] = [
   'host.read',
   'host.doctor',
   'files.opened',
+  'files.save',
   'sheet.pdf',
   'preferences.read',
   'preferences.keep',

@@ -35,12 +35,17 @@ export interface HostServices {
   readonly nowMs?: () => number
   readonly report: (line: string) => void
   readonly savePdf: SavePdf
+  /** Left to the browser when absent. */
+  readonly saveFile?: SaveFile | undefined
   /** What the program was asked to open; nothing when absent. */
   readonly openedFiles?: OpenedFiles | undefined
 }
 
 /** Makes a PDF of the page in the window. */
 export type SavePdf = HandlersOf<'sheet'>['sheet.pdf']
+
+/** Puts what the window made into a file. */
+export type SaveFile = HandlersOf<'files'>['files.save']
 
 /** Puts the backup of this name in the place of the record, and answers with the name the present file was given. */
 type Restore = HandlersOf<'backups'>['backups.restore']
@@ -91,6 +96,7 @@ export function createRequests(given: HostServices, restore: Restore = notHere):
       )
     },
     'sheet.pdf': given.savePdf,
+    'files.save': given.saveFile ?? (() => refused('save-by-browser', {})),
     'files.opened': async ({ after }) =>
       done(await openedFiles.next(after, (fileName, text) => takeSpec(engines, fileName, text))),
     ...preferenceRequests(store),
@@ -168,7 +174,11 @@ export async function openRequests(
   facts: HostFacts,
   specsFolder: string,
   tell: (line: string) => void,
-  { savePdf = byBrowser, openedFiles }: Partial<Pick<HostServices, 'savePdf' | 'openedFiles'>> = {},
+  {
+    savePdf = byBrowser,
+    saveFile,
+    openedFiles,
+  }: Partial<Pick<HostServices, 'savePdf' | 'saveFile' | 'openedFiles'>> = {},
 ): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
   const log = openLog(facts.dataFolder, now)
@@ -187,7 +197,10 @@ export async function openRequests(
       store = opened.value
       const newId = newIds(store.lastBuild(), () => now().getTime())
       return done(
-        createRequests({ facts, store, engines, now, newId, report, savePdf, openedFiles }, restore),
+        createRequests(
+          { facts, store, engines, now, newId, report, savePdf, saveFile, openedFiles },
+          restore,
+        ),
       )
     }
     log(`the record was not opened: ${opened.problem.code}`)

@@ -86,15 +86,11 @@ export const laws = {
     source: 'shell/browser/ui/file_dialog_linux.cc, SetOverwriteConfirmationShown',
     main: 'tells it to ask',
   },
-  'downloads-untitled': {
-    law: 'Left alone, a download asks for its place under the blob’s address',
-    source: 'shell/browser/electron_download_manager_delegate.cc, OnDownloadPathGenerated',
-    main: 'gives the dialog a name, a kind and the folder of last time',
-  },
-  'downloads-end-silently': {
-    law: 'A download that could not be written says nothing',
-    source: 'docs/api/download-item.md, done',
-    main: 'says that it was not saved, and what to do',
+  'downloads-go-unsaid': {
+    law: 'A download asks for its place under the blob’s address, and its page never hears how it ended',
+    source:
+      'shell/browser/electron_download_manager_delegate.cc, OnDownloadPathGenerated; docs/api/download-item.md, done',
+    main: 'refuses downloads; what the page saves it asks for, and is answered when it is on disk or not to be',
   },
   'page-gone': {
     law: 'A page whose process has ended stays a blank window',

@@ -75,7 +75,6 @@ export const archive = {
   exportOne: 'Export as one file',
   pullsCsv: 'Pulls as CSV',
   readingsCsv: 'Readings as CSV',
-  saved: ({ fileName }: { readonly fileName: string }) => `Handed over: ${fileName}`,
 
   // Importing
   import: {

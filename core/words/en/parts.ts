@@ -16,6 +16,11 @@ export const parts = {
   close: 'Close',
   cancel: 'Cancel',
 
+  savedAs: ({ path }: { readonly path: string }) => `Saved as ${path}`,
+  noPlaceChosen: 'Not saved: no place was chosen.',
+  savedByBrowser: ({ fileName }: { readonly fileName: string }) =>
+    `The browser saves ${fileName}. Its list of downloads says when and where.`,
+
   enginesAndBuilds: 'Engines and builds',
   grade: ({ grade, pattern }: { readonly grade: string; readonly pattern: keyof typeof patterns }) =>
     `grade ${grade}, ${patterns[pattern]}`,

@@ -1,9 +1,9 @@
 import { _electron, type ElectronApplication } from '@playwright/test'
-import { mkdtemp, readFile } from 'node:fs/promises'
+import { mkdtemp } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { isRoot } from '../../../electron/launch/display.ts'
-import type { StartHost } from './host.ts'
+import { whenThere, type StartHost } from './host.ts'
 
 /** Path of Electron's real program, where there is one to test on. */
 export const electronVariable = 'BEDPLATE_ELECTRON'
@@ -52,21 +52,22 @@ async function printed(application: ElectronApplication): Promise<Buffer> {
   return Buffer.from(text, 'base64')
 }
 
-/** Nobody can answer a dialog of the system, so the next download is given its place before one would open. */
+/** Nobody can answer a dialog of the system, so what asks is given its answer. */
 async function saved(application: ElectronApplication, start: () => Promise<void>) {
-  const path = join(await mkdtemp(join(tmpdir(), 'bedplate-saved-')), 'saved')
-  const waiting = application.evaluate(
-    ({ session }, path) =>
-      new Promise<string>((resolve, reject) =>
-        session.defaultSession.once('will-download', (_event, item) => {
-          item.setSavePath(path)
-          item.once('done', (_done, state) =>
-            state === 'completed' ? resolve(item.getFilename()) : reject(new Error(state)),
-          )
-        }),
-      ),
-    path,
+  const folder = await mkdtemp(join(tmpdir(), 'bedplate-saved-'))
+  const asked = application.evaluate(
+    ({ dialog }, folder) =>
+      new Promise<string>((resolve) => {
+        dialog.showSaveDialog = (...given: unknown[]) => {
+          const { defaultPath = '' } = given.at(-1) as { defaultPath?: string }
+          const name = defaultPath.split(/[\\/]/).at(-1) ?? ''
+          resolve(name)
+          return Promise.resolve({ canceled: false, filePath: `${folder}/${name}` })
+        }
+      }),
+    folder,
   )
   await start()
-  return { name: await waiting, bytes: await readFile(path) }
+  const name = await asked
+  return { name, bytes: await whenThere(join(folder, name)) }
 }

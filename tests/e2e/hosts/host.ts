@@ -1,7 +1,9 @@
 import type { Page } from '@playwright/test'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { existsSync } from 'node:fs'
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout as after } from 'node:timers/promises'
 
 export interface SavedFile {
   /** The name under which it was offered. */
@@ -41,4 +43,10 @@ export async function withDataFolder<Result>(use: (folder: string) => Promise<Re
   } finally {
     await rm(folder, { recursive: true, force: true })
   }
+}
+
+/** The content of a file that is being saved: it appears whole under its name. */
+export async function whenThere(file: string): Promise<Buffer> {
+  while (!existsSync(file)) await after(20)
+  return readFile(file)
 }

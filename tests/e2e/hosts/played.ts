@@ -1,8 +1,9 @@
-import { readFile } from 'node:fs/promises'
-import { join } from 'node:path'
+import { mkdtemp } from 'node:fs/promises'
+import { basename, join } from 'node:path'
+import type { SaveDialogOptions } from 'electron'
 import { ChromiumSurface } from '../../electron-stand-in/page/chromium.ts'
 import { StandIn } from '../../electron-stand-in/page/stand-in.ts'
-import type { StartHost } from './host.ts'
+import { whenThere, type StartHost } from './host.ts'
 
 /** The desktop host's real main and preload, on a stand-in for Electron's program, in a page of the test's browser. */
 export const startPlayed: StartHost = async (page, dataFolder, specs, files) => {
@@ -27,13 +28,14 @@ export const startPlayed: StartHost = async (page, dataFolder, specs, files) => 
     },
     pdf: () => surface.page.pdf({ preferCSSPageSize: true }),
     async save(start) {
-      const path = join(standIn.folder, 'saved')
-      standIn.person = { ...standIn.person, saveAt: () => path }
-      const before = program.told.all('downloaded').length
+      const folder = await mkdtemp(join(standIn.folder, 'saved-'))
+      const named = (question: object): string =>
+        basename(String((question as SaveDialogOptions).defaultPath))
+      standIn.person = { ...standIn.person, saveAt: (question) => join(folder, named(question)) }
+      const before = program.told.all('save-dialog').length
       await start()
-      const { name, state } = await program.told.heard('downloaded', before)
-      if (state !== 'completed') throw new Error(`the download was ${String(state)}`)
-      return { name: name as string, bytes: await readFile(path) }
+      const name = named(await program.told.heard('save-dialog', before))
+      return { name, bytes: await whenThere(join(folder, name)) }
     },
   }
 }

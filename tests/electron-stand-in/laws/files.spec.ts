@@ -1,49 +1,119 @@
-import { writeFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { testLaw, type Trial } from './trial.ts'
+import { expect, test } from '@playwright/test'
+import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
+import { basename, join } from 'node:path'
+import { setTimeout as after } from 'node:timers/promises'
+import { testLaw, Trial } from './trial.ts'
 
-const blob = 'blob:bedplate://app/0d2c'
-
-/** Saves a file from the page at a path, or at none, and answers with what the dialog asked. */
-async function save(trial: Trial, path: string | null) {
-  trial.standIn.person.saveAt = () => path
-  const { program } = await trial.shown()
-  const about = { window: 1, id: 1, url: blob, name: 'Port engine.bedplate', size: 9 }
-  const taken = await program.line.ask('download', about)
-  return { program, taken, asked: program.told.all('save-dialog')[0] }
-}
+const fileName = 'Port engine.bedplate'
 
 testLaw('overwrites-silently', {
   async seen(trial) {
     const there = join(trial.folder, 'there.bedplate')
-    writeFileSync(there, 'an export')
-    const { program, taken } = await save(trial, there)
-    return { taken: taken === there, warnings: program.told.all('warning').length }
+    writeFileSync(there, 'an older export')
+    trial.standIn.person.saveAt = () => there
+    const started = await trial.shown()
+    const answer = await trial.request(started, 'files.save', { fileName, text: 'an export' })
+    return { answer, warnings: started.program.told.all('warning').length }
   },
-  kept: { taken: true, warnings: 0 },
+  kept: { answer: { ok: true, value: { path: expect.any(String) } }, warnings: 0 },
   broken: [{ text: '"showOverwriteConfirmation", ', becomes: '' }],
 })
 
-testLaw('downloads-untitled', {
+testLaw('downloads-go-unsaid', {
   async seen(trial) {
-    const { taken, asked } = await save(trial, null) // a dialog that is closed saves nothing
+    trial.standIn.person.saveAt = () => join(trial.folder, 'downloaded')
+    const { program } = await trial.shown()
+    const about = { window: 1, id: 1, url: 'blob:bedplate://app/0d2c', name: fileName, size: 9 }
     return {
-      taken,
-      hasTitle: asked?.title !== blob || asked?.filters !== undefined,
-      asked: asked !== undefined,
+      taken: await program.line.ask('download', about),
+      asked: program.told.all('save-dialog').length,
     }
   },
-  kept: { taken: null, hasTitle: true, asked: true },
-  broken: [{ text: 'watchDownloads(session.defaultSession, memory);', becomes: '' }],
+  kept: { taken: null, asked: 0 },
+  broken: [{ text: 'refuseDownloads(session.defaultSession);', becomes: '' }],
 })
 
-testLaw('downloads-end-silently', {
-  async seen(trial) {
-    const { program, taken } = await save(trial, join(trial.folder, 'gone/x.bedplate'))
-    await program.line.ask('downloaded', { id: 1, state: taken === null ? 'cancelled' : 'interrupted' })
-    const [said] = program.told.all('error-box')
-    return String(said?.content).includes('not saved')
+const trials = test.extend<{ trial: Trial }>({
+  trial: async ({}, use) => {
+    const trial = await Trial.of(null, [], false)
+    await use(trial)
+    await trial.end()
   },
-  kept: true,
-  broken: [{ text: 'if (state === "interrupted")', becomes: 'if (state === "never")' }],
+})
+
+trials('a file is said to be saved when it is on disk, and where', async ({ trial }) => {
+  const path = join(trial.folder, fileName)
+  trial.standIn.person.saveAt = () => path
+  const started = await trial.shown()
+  const answer = await trial.request(started, 'files.save', { fileName, text: 'an export, 24 N·m' })
+  expect(answer).toEqual({ ok: true, value: { path } })
+  expect(readFileSync(path, 'utf8')).toBe('an export, 24 N·m')
+  expect(started.program.told.all('save-dialog')[0]).toMatchObject({
+    defaultPath: fileName,
+    filters: [{ name: 'Exported build', extensions: ['bedplate'] }],
+  })
+})
+
+trials('a dialog that is closed saves nothing and says so', async ({ trial }) => {
+  trial.standIn.person.saveAt = () => null
+  const started = await trial.shown()
+  expect(await trial.request(started, 'files.save', { fileName, text: 'x' })).toEqual({
+    ok: true,
+    value: { path: null },
+  })
+})
+
+trials('a file that cannot be written is refused in words, and leaves nothing behind', async ({ trial }) => {
+  const isFolder = join(trial.folder, 'taken.bedplate')
+  mkdirSync(isFolder)
+  const places = [join(trial.folder, 'gone', fileName), isFolder]
+  trial.standIn.person.saveAt = () => places.shift() ?? null
+  const started = await trial.shown()
+  for (let tried = 0; tried < 2; tried += 1)
+    expect(await trial.request(started, 'files.save', { fileName, text: 'x' })).toMatchObject({
+      ok: false,
+      problem: {
+        code: 'file-not-saved',
+        sentence: expect.stringMatching(
+          /Port engine\.bedplate.* was not saved: .* another folder\./,
+        ) as unknown,
+      },
+    })
+  expect(readdirSync(trial.folder).filter((name) => name.endsWith('.part'))).toEqual([])
+})
+
+trials('two files at once are asked about one after the other, and both are saved', async ({ trial }) => {
+  let open = 0
+  let most = 0
+  const started = await trial.shown()
+  const { person } = trial.standIn
+  person.saveAt = (options) => {
+    most = Math.max(most, ++open)
+    // The dialog stays open for a while: the other request comes meanwhile.
+    return after(100).then(() => {
+      open -= 1
+      return join(trial.folder, basename(options.defaultPath ?? ''))
+    })
+  }
+  const save = (name: string) => trial.request(started, 'files.save', { fileName: name, text: name })
+  expect(await Promise.all([save('one.csv'), save('two.csv')])).toMatchObject([{ ok: true }, { ok: true }])
+  expect(most).toBe(1)
+  for (const name of ['one.csv', 'two.csv']) expect(readFileSync(join(trial.folder, name), 'utf8')).toBe(name)
+})
+
+trials('a name that is no file of ours is refused before anybody is asked', async ({ trial }) => {
+  const started = await trial.shown()
+  for (const name of ['sheet.exe', '', `${'x'.repeat(200)}.csv`])
+    expect(await trial.request(started, 'files.save', { fileName: name, text: '' })).toMatchObject({
+      ok: false,
+    })
+  expect(started.program.told.all('save-dialog')).toEqual([])
+})
+
+trials('a window that goes while it is asked for a place still leaves the file whole', async ({ trial }) => {
+  const path = join(trial.folder, fileName)
+  const started = await trial.shown()
+  trial.standIn.person.saveAt = () => trial.surface.crash().then(() => path)
+  await trial.request(started, 'files.save', { fileName, text: 'an export' })
+  expect(existsSync(path) && readFileSync(path, 'utf8')).toBe('an export')
 })

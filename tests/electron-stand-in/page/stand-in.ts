@@ -15,7 +15,7 @@ const root = join(import.meta.dirname, '../../..')
 /** What the person in front of the played program does when it asks. */
 export interface Person {
   /** Where a file is to go; `null` closes the dialog. */
-  saveAt(options: SaveDialogOptions): string | null
+  saveAt(options: SaveDialogOptions): string | null | Promise<string | null>
   /** Which button of a message is pressed, counted from 0. */
   press(message: string, buttons: readonly string[]): number
 }
@@ -191,9 +191,9 @@ export class StandIn {
         told.note('message-box', options)
         return this.person.press(options.message, options.buttons ?? [])
       },
-      'save-dialog': ({ options }) => {
+      'save-dialog': async ({ options }) => {
         told.note('save-dialog', options)
-        const filePath = this.person.saveAt(options)
+        const filePath = await this.person.saveAt(options)
         return filePath === null ? { canceled: true, filePath: '' } : { canceled: false, filePath }
       },
       menu: note('menu'),

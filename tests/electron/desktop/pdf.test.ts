@@ -36,16 +36,19 @@ vi.mock('electron', () => {
     },
   }
 })
-const { savePdfAt } = await import('../../../electron/desktop/pdf.ts')
+const { savePdfBy } = await import('../../../electron/desktop/pdf.ts')
+const { FileSaver } = await import('../../../electron/desktop/file-saver.ts')
 
 /** The folder of last time, as the window remembers it. */
 let saveFolder: string | null = null
-const savePdf = savePdfAt({
-  get now() {
-    return { place: null, theme: 'light', saveFolder } as const
-  },
-  keep: (change) => void (saveFolder = change.saveFolder ?? null),
-})
+const savePdf = savePdfBy(
+  new FileSaver({
+    get now() {
+      return { place: null, theme: 'light', saveFolder } as const
+    },
+    keep: (change) => void (saveFolder = change.saveFolder ?? null),
+  }),
+)
 
 beforeEach(() => {
   Object.assign(played, { printed: [], asked: [], boxes: [], chosen: [''], button: 0, windows: 1 })
@@ -58,7 +61,7 @@ describe('the sheet as PDF in the desktop host', () => {
     played.chosen = [path]
     expect(await savePdf({ paper: 'Letter', fileName: 'Build sheet 2026/014: port' })).toEqual({
       ok: true,
-      value: { saved: true },
+      value: { path },
     })
     expect(played.printed).toEqual([{ pageSize: 'Letter', printBackground: true, preferCSSPageSize: true }])
     expect(played.asked).toMatchObject([
@@ -83,18 +86,21 @@ describe('the sheet as PDF in the desktop host', () => {
     const path = join(folder(), 'sheet')
     writeFileSync(`${path}.pdf`, 'precious')
     played.chosen = [path, '']
-    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { saved: false } })
+    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { path: null } })
     expect(played.boxes).toMatchObject([{ message: 'sheet.pdf is there already. Replace it?' }])
     expect(readFileSync(`${path}.pdf`, 'utf8')).toBe('precious')
 
     played.chosen = [path]
     played.button = 1
-    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { saved: true } })
+    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({
+      ok: true,
+      value: { path: `${path}.pdf` },
+    })
     expect(readFileSync(`${path}.pdf`, 'utf8')).toBe('%PDF-1.7')
   })
 
   it('is not saved where nobody chose a place, which is no problem', async () => {
-    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { saved: false } })
+    expect(await savePdf({ paper: 'A4', fileName: 'sheet' })).toEqual({ ok: true, value: { path: null } })
   })
 
   it('is reported where it cannot be written, or the window has gone', async () => {

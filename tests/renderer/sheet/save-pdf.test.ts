@@ -10,25 +10,28 @@ async function saved(answer: 'by the host' | 'by the browser' | 'not at all') {
   const { client, asked } = twin({
     'sheet.pdf': () =>
       answer === 'by the host'
-        ? done({ saved: true })
+        ? done({ path: '/home/ana/sheet.pdf' })
         : refused(answer === 'by the browser' ? 'pdf-by-browser' : 'pdf-not-saved', {}),
   })
-  const problem = await savePdf(client, () => void (prints += 1), page)
-  return { prints, problem, asked }
+  const outcome = await savePdf(client, () => void (prints += 1), page)
+  return { prints, outcome, asked }
 }
 
 describe('a page as PDF', () => {
   it('is made by the desktop host, on the paper that was chosen', async () => {
-    const { prints, problem, asked } = await saved('by the host')
-    expect([prints, problem]).toEqual([0, null])
+    const { prints, outcome, asked } = await saved('by the host')
+    expect([prints, outcome]).toEqual([0, { kind: 'saved', path: '/home/ana/sheet.pdf' }])
     expect(asked).toEqual([{ name: 'sheet.pdf', input: page }])
   })
 
   it('is left to the browser’s own print where there is a browser', async () => {
-    expect(await saved('by the browser')).toMatchObject({ prints: 1, problem: null })
+    expect(await saved('by the browser')).toMatchObject({ prints: 1, outcome: null })
   })
 
   it('that could not be written is reported, and nothing is printed instead', async () => {
-    expect(await saved('not at all')).toMatchObject({ prints: 0, problem: { code: 'pdf-not-saved' } })
+    expect(await saved('not at all')).toMatchObject({
+      prints: 0,
+      outcome: { kind: 'refused', problem: { code: 'pdf-not-saved' } },
+    })
   })
 })

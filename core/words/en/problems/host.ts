@@ -38,6 +38,9 @@ export const hostWords = {
     'In a browser window the browser makes the PDF: print, and choose “Save as PDF” as the printer.',
   'pdf-not-saved': (_: None) =>
     'The PDF was not saved: it could not be written there. Choose another folder.',
+  'save-by-browser': (_: None) => 'In a browser window the browser saves files: save it as a download.',
+  'file-not-saved': ({ file }: AtFile) =>
+    `${file} was not saved: it could not be written there. Save it again in another folder.`,
   'record-not-saved': ({ reason }: { reason: 'disk-full' | 'read-only' | 'disk-fault' }) =>
     `Not saved: ${notSaved[reason]} Nothing counts as confirmed until it is saved. Put that right, then confirm again.`,
 
