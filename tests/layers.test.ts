@@ -1,28 +1,17 @@
 import { readFileSync, readdirSync } from 'node:fs'
-import { join, posix } from 'node:path'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { cyclesIn } from './layers/cycles.ts'
 import { faultOf, faultsOfOrder, faultsOfTable } from './layers/faults.ts'
+import { graphOf, importsByFile } from './layers/files.ts'
 import { importsOf } from './layers/imports.ts'
+import { withPicture } from './layers/picture.ts'
 import { coreFolders } from './layers/table.ts'
 
 const root = join(import.meta.dirname, '..')
-
-function filesBelow(folder: string): readonly string[] {
-  return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) =>
-      join(entry.parentPath, entry.name)
-        .slice(root.length + 1)
-        .replaceAll('\\', '/'),
-    )
-}
-
-const files = [...readdirSync(root), ...['core', 'electron', 'renderer', 'tests'].flatMap(filesBelow)].filter(
-  (path) => /\.(ts|mts|js|mjs|svelte)$/.test(path),
-)
-
-const imports = new Map(files.map((path) => [path, importsOf(path, readFileSync(join(root, path), 'utf8'))]))
+const imports = importsByFile(root)
+const files = [...imports.keys()]
+const graph = graphOf(imports)
 
 describe('layers', () => {
   it('are kept by every import of the program', () => {
@@ -43,12 +32,6 @@ describe('layers', () => {
   })
 
   it('and the folders of core are imported in one direction: no file leads back to itself, by types either', () => {
-    const graph = new Map(
-      [...imports].map(([path, found]) => [
-        path,
-        found.map(({ specifier }) => posix.join(posix.dirname(path), specifier)),
-      ]),
-    )
     const known = [...graph.values()].flat().filter((target) => graph.has(target))
     expect(known.length).toBeGreaterThan(1000)
     expect(cyclesIn(graph)).toEqual([])
@@ -60,6 +43,11 @@ describe('layers', () => {
     )
     expect(Object.keys(coreFolders).toSorted()).toEqual(folders.map(({ name }) => name).toSorted())
     expect(faultsOfOrder()).toEqual([])
+  })
+
+  it('are drawn in DEVELOPERS.md as the imports have them: `npm run layers` draws them again', () => {
+    const text = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8')
+    expect(text).toBe(withPicture(text, graph))
   })
 
   it('are given to every dependency of package.json', () => {
