@@ -1,3 +1,4 @@
+import type { Problem } from '../problem/index.ts'
 import { z } from 'zod'
 import { buildCommand, recordedEvent } from '../builds/index.ts'
 import { archiveRequests } from './archive.ts'
@@ -7,7 +8,7 @@ import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
 import { preferences } from './preferences.ts'
-import { nothing, problemMessage, type ProblemMessage } from './problem-message.ts'
+import { nothing, problemMessage } from './problem-message.ts'
 import { wrenchRequests } from './wrenches.ts'
 
 const engineLine = z.strictObject({
@@ -102,8 +103,7 @@ export type Output<Name extends RequestName> = z.output<(typeof contract)[Name][
 
 /** What comes back over the wire: thrown errors lose all but their message on the way, so none are thrown. */
 export type Answer<Name extends RequestName> =
-  | { readonly ok: true; readonly value: Output<Name> }
-  | { readonly ok: false; readonly problem: ProblemMessage }
+  { readonly ok: true; readonly value: Output<Name> } | { readonly ok: false; readonly problem: Problem }
 
 /** How the window asks; tests and the gallery give it a twin in memory with the same parsing. */
 export interface Client {

@@ -1,4 +1,4 @@
-import { en, type Words } from '../words/index.ts'
+import { en, type ReasonText, type Words } from '../words/index.ts'
 import { isolated } from './isolated.ts'
 
 export { isolated }
@@ -8,8 +8,11 @@ type Sentences = Words['problems']
 /** What can go wrong in an expected way. A code exists because it has words: see `core/words/en/problems`. */
 export type ProblemCode = keyof Sentences
 
-/** The numbers and names that the sentence of a code needs. */
-export type Facts<Code extends ProblemCode> = Parameters<Sentences[Code]>[0]
+/** The numbers and names that the sentence of a code needs, and the problem that is its reason where it has one. */
+export type Facts<Code extends ProblemCode> = FactsFor<Parameters<Sentences[Code]>[0]>
+type FactsFor<Texts> = {
+  readonly [Name in keyof Texts]: Texts[Name] extends ReasonText ? Problem : Texts[Name]
+}
 
 /** One expected fault: its code, the facts its sentence is made of, and where in the input it lies (`''` for the whole). */
 export type Problem = {
@@ -32,12 +35,31 @@ export function refused<Code extends ProblemCode>(code: Code, facts: Facts<Code>
   return { ok: false, problem: problem(code, facts, path) }
 }
 
-/** What happened, to which part, and what to do next, in a sentence or two for the person at the bench. */
-export function sentenceOf(problem: Problem): string {
-  const sentence = en.problems[problem.code] as (facts: Problem['facts']) => string
+export function isProblemCode(code: string): code is ProblemCode {
+  return Object.hasOwn(en.problems, code)
+}
+
+/** What happened, to which part, and what to do next, in a sentence or two of these words. */
+export function sentenceIn(words: Words, problem: Problem): string {
+  const sentence = words.problems[problem.code] as (facts: Problem['facts']) => string
   const facts = Object.entries(problem.facts).map(([name, fact]: [string, unknown]) => [
     name,
-    typeof fact === 'string' ? isolated(fact) : fact,
+    textOf(words, fact),
   ])
   return sentence(Object.fromEntries(facts) as Problem['facts'])
+}
+
+/** The same in English: for a terminal, a log, and a part that has no choice of language. */
+export function sentenceOf(problem: Problem): string {
+  return sentenceIn(en, problem)
+}
+
+/** A name is set apart from the sentence around it; a reason becomes one. Numbers and lists stay what they are. */
+function textOf(words: Words, fact: unknown): unknown {
+  if (typeof fact === 'string') return isolated(fact)
+  return isProblem(fact) ? sentenceIn(words, fact) : fact
+}
+
+function isProblem(fact: unknown): fact is Problem {
+  return typeof fact === 'object' && fact !== null && 'code' in fact && 'facts' in fact && 'path' in fact
 }

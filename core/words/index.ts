@@ -1,6 +1,7 @@
 import { en } from './en/index.ts'
 
 export { en }
+export type { ReasonText } from './reason.ts'
 export type { RichText } from './rich.ts'
 
 /**

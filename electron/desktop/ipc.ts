@@ -1,7 +1,6 @@
 import { ipcMain } from 'electron'
 import type { IpcMainInvokeEvent } from 'electron'
 import { problem } from '../../core/problem/index.ts'
-import { messageOf } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { channel } from './channel.ts'
 import { isOurs } from './window-rules.ts'
@@ -29,13 +28,13 @@ export async function answerText(
   try {
     input = JSON.parse(text)
   } catch {
-    return { ok: false, problem: messageOf(problem('request-unreadable', { fault: 'it is not JSON' })) }
+    return { ok: false, problem: problem('request-unreadable', { fault: 'it is not JSON' }) }
   }
   return answer(name, input)
 }
 
 function unknown(name: string): Awaited<ReturnType<Answering>> {
-  return { ok: false, problem: messageOf(problem('request-unknown', { name })) }
+  return { ok: false, problem: problem('request-unknown', { name }) }
 }
 
 /** The window's own page, and not a frame within it or a page it was led to. */

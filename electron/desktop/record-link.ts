@@ -1,6 +1,5 @@
 import { problem, sentenceOf } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import { messageOf } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 
 /** What is behind the window once the record is open. */
@@ -71,5 +70,5 @@ export class RecordLink {
 }
 
 function ending(): Awaited<ReturnType<Answering>> {
-  return { ok: false, problem: messageOf(problem('host-lost', {})) }
+  return { ok: false, problem: problem('host-lost', {}) }
 }

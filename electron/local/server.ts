@@ -5,7 +5,7 @@ import { guardHeaders, pageAt } from '../pages/index.ts'
 import type { Pages } from '../pages/index.ts'
 import type { RequestName } from '../../core/contract/index.ts'
 import { problem } from '../../core/problem/index.ts'
-import { isRequestName, messageOf } from '../requests/index.ts'
+import { isRequestName } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { readBody } from './body.ts'
 import type { Beginning, Body } from './body.ts'
@@ -145,7 +145,7 @@ async function answered(
     goOn()
     const body = await readBody(request, limits.bodyBytes(name), isBusy ? () => false : begins)
     if ('refused' in body && body.refused === 'unlike')
-      return { ok: false, problem: messageOf(problem(isBusy ? 'import-busy' : 'import-not-ours', {})) }
+      return { ok: false, problem: problem(isBusy ? 'import-busy' : 'import-not-ours', {}) }
     return await fromBody(body)
   } finally {
     if (!isBusy) files.reading = false

@@ -1,6 +1,6 @@
 import { contract, mostComparedBytes } from '../../core/contract/index.ts'
-import type { Answer, Output, ParsedInput, RequestName, ProblemMessage } from '../../core/contract/index.ts'
-import { problem, refused, sentenceOf } from '../../core/problem/index.ts'
+import type { Answer, Output, ParsedInput, RequestName } from '../../core/contract/index.ts'
+import { problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Handler, Handlers } from './handlers.ts'
 
@@ -19,27 +19,22 @@ export function answering(
   async function answer<Name extends RequestName>(name: Name, input: unknown): Promise<Answer<Name>> {
     try {
       const outcome = await handled(name, handlers[name], input)
-      return outcome.ok ? outcome : { ok: false, problem: messageOf(outcome.problem) }
+      return outcome
     } catch (error) {
       const known = expected(error)
-      if (known !== null) return { ok: false, problem: messageOf(known) }
+      if (known !== null) return { ok: false, problem: known }
       report(name, error)
-      return { ok: false, problem: messageOf(problem('program-fault', {})) }
+      return { ok: false, problem: problem('program-fault', {}) }
     }
   }
   return async (name, input) =>
     isRequestName(name)
       ? answer(name, input)
-      : { ok: false, problem: messageOf(problem('request-unknown', { name: name.slice(0, 40) })) }
+      : { ok: false, problem: problem('request-unknown', { name: name.slice(0, 40) }) }
 }
 
 export function isRequestName(name: string): name is RequestName {
   return Object.hasOwn(contract, name)
-}
-
-/** A problem as it goes to the person: with its sentence. */
-export function messageOf(problem: Problem): ProblemMessage {
-  return { code: problem.code, path: problem.path, sentence: sentenceOf(problem) }
 }
 
 async function handled<Name extends RequestName>(

@@ -18,7 +18,6 @@ import {
   secondFolderOf,
 } from '../store/index.ts'
 import type { Backup, BackupPlace, Store, Witness } from '../store/index.ts'
-import { messageOf } from './answer.ts'
 
 /** What is known of the backups of a data folder without opening its record: those of `bench` first. */
 export function listBackups(
@@ -74,7 +73,7 @@ export class BackupKeeper {
 
   list(): BackupList {
     const { backups, secondFolder } = listBackups(this.#folder, this.#store.bench)
-    const trouble = this.#trouble && messageOf(this.#trouble)
+    const trouble = this.#trouble
     return { backups, secondFolder, running: this.#making !== null, trouble }
   }
 

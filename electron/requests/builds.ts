@@ -2,7 +2,6 @@ import { decide, handsIn, mentionsOf, readPerson, startBuild } from '../../core/
 import { done, refused } from '../../core/problem/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
-import { messageOf } from './answer.ts'
 import { newMentions } from './open-build-cache.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
 import type { HandlersOf } from './handlers.ts'
@@ -33,7 +32,7 @@ export function buildRequests(given: {
       if (!opened.ok) return opened
       const { row, specText, spec, state, events, readOnly } = opened.value
       if (!readOnly) openBuilds.keep(build, { spec, state, indexedWords: new Set() })
-      return done({ line: lineOf(row), specText, events, readOnly: readOnly && messageOf(readOnly) })
+      return done({ line: lineOf(row), specText, events, readOnly })
     },
 
     'builds.start': (input) => {

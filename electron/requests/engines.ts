@@ -1,6 +1,5 @@
 import type { EngineLine } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
-import { messageOf } from './answer.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { Engine } from './specs.ts'
 
@@ -23,7 +22,7 @@ function lineOf(engine: Engine): EngineLine {
     revision: engine.spec?.revision ?? '',
     demo: engine.spec?.source.kind === 'demo',
     lookedAt: engine.spec?.steps.filter(({ secondPerson }) => secondPerson).map(({ name }) => name) ?? [],
-    doubts: engine.kind === 'sound' ? engine.doubts.map(messageOf) : [],
-    faults: engine.kind === 'faulty' ? engine.faults.map(messageOf) : [],
+    doubts: engine.kind === 'sound' ? [...engine.doubts] : [],
+    faults: engine.kind === 'faulty' ? [...engine.faults] : [],
   }
 }

@@ -9,7 +9,7 @@ import {
   type RecordedEvent,
 } from '../../core/builds/index.ts'
 import { mostExportCharacters } from '../../core/contract/index.ts'
-import { done, type Outcome, problem, type Problem, refused, sentenceOf } from '../../core/problem/index.ts'
+import { done, type Outcome, problem, type Problem, refused } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { follows, sha256, type StoredEntry } from '../store/index.ts'
@@ -169,7 +169,8 @@ function soundSpec(text: string): Outcome<EngineSpec> {
     : read.problems
   const [fault] = faults
   if (read.ok && fault === undefined) return done(read.spec)
-  return refused('import-spec-faulty', { fault: fault === undefined ? '' : sentenceOf(fault) })
+  if (fault === undefined) throw new Error('a spec that cannot be read has no problem')
+  return refused('import-spec-faulty', { fault })
 }
 
 /**
@@ -191,7 +192,7 @@ async function againstRules(
       const { done: isDone, value } = checking.next()
       if (isDone === true) {
         if (value === null) break
-        return problem('import-against-rules', { entry: value.entry, why: sentenceOf(value.why) })
+        return problem('import-against-rules', { entry: value.entry, why: value.why })
       }
       if (checked % entriesAtOnce === 0) await setImmediate()
     }

@@ -1,6 +1,6 @@
 export { askDoctor } from './doctor.ts'
 export { openLog } from './log.ts'
-export { isRequestName, messageOf } from './answer.ts'
+export { isRequestName } from './answer.ts'
 export type { Answering } from './answer.ts'
 export { byBrowser, createRequests, openRequests } from './open.ts'
 export type { HostFacts } from './host-facts.ts'

@@ -9,7 +9,6 @@ import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { firstBroken, numberWord, sha256 } from '../store/index.ts'
 import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
-import { messageOf } from './answer.ts'
 
 /** A build as read from the record, its chain followed to the end. */
 export interface OpenedBuild {
@@ -109,9 +108,9 @@ export function lineOf(row: BuildRow): BuildLine {
   if (read.success && isId) return read.data
   const wrong = new Set((read.error?.issues ?? []).map(({ path }) => String(path[0])))
   if (!isId) wrong.add('id')
-  const fault = messageOf(
-    problem('build-row-unreadable', { fault: [...wrong].map((each) => faults[each] ?? each).join(', ') }),
-  )
+  const fault = problem('build-row-unreadable', {
+    fault: [...wrong].map((each) => faults[each] ?? each).join(', '),
+  })
   const time = (key: 'startedAt' | 'lastAt') => (wrong.has(key) ? new Date(0).toISOString() : line[key])
   const { id, name, serial, engine } = line
   const texts = { id: String(id), name: String(name), serial: String(serial), engine: String(engine) }

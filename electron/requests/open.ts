@@ -4,7 +4,7 @@ import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { fileProblem, openStore, restoreRecord } from '../store/index.ts'
 import type { Store, Witness } from '../store/index.ts'
-import { answering, messageOf } from './answer.ts'
+import { answering } from './answer.ts'
 import type { Answering } from './answer.ts'
 import { archiveRequests } from './archive.ts'
 import { OpenBuildCache } from './open-build-cache.ts'
@@ -83,7 +83,7 @@ export function createRequests(given: HostServices, restore: Restore = notHere):
     'host.read': () => {
       keeper.daily()
       const lost = store.problem()
-      return done({ ...facts, problem: lost && messageOf(lost) })
+      return done({ ...facts, problem: lost })
     },
     'host.doctor': () => {
       const lost = store.problem()
@@ -142,7 +142,7 @@ function withoutRecord(
   const refusing = Object.keys(contract).map((name) => [name, () => ({ ok: false, problem: why })])
   const handlers = {
     ...(Object.fromEntries(refusing) as Handlers),
-    'host.read': () => done({ ...facts, problem: messageOf(why) }),
+    'host.read': () => done({ ...facts, problem: why }),
     'host.doctor': () => done(doctorLines(facts, { kind: 'closed', problem: why }, now())),
     'backups.list': () => {
       const { backups, secondFolder } = listBackups(facts.dataFolder)

@@ -4,7 +4,6 @@ import { mostExportCharacters } from '../../core/contract/index.ts'
 import type { OpenedFile, Output } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import { messageOf } from './answer.ts'
 
 type Content = OpenedFile['content']
 
@@ -48,12 +47,10 @@ export class OpenedFiles {
 
 function contentOf(path: string, takeSpec: TakeSpec): Content {
   const read = readOpened(path)
-  if (!read.ok) return { kind: 'refused', problem: messageOf(read.problem) }
+  if (!read.ok) return { kind: 'refused', problem: read.problem }
   if (extname(path).toLowerCase() === '.bedplate') return { kind: 'build', text: read.value }
   const taken = takeSpec(basename(path), read.value)
-  return taken.ok
-    ? { kind: 'engine', ...taken.value }
-    : { kind: 'refused', problem: messageOf(taken.problem) }
+  return taken.ok ? { kind: 'engine', ...taken.value } : { kind: 'refused', problem: taken.problem }
 }
 
 /** A mark of byte order is kept: it is a byte that an export does not have. */

@@ -3,7 +3,6 @@ import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { headCode } from '../store/index.ts'
 import type { Break, ChainVerification, Store, Witness } from '../store/index.ts'
-import { messageOf } from './answer.ts'
 import { compareWith } from './compare-file.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf } from './open-build.ts'
@@ -60,7 +59,7 @@ export function verificationRequests(given: {
       breaks: breaks.map((found) => ({
         build: found.build,
         number: nameOf(found),
-        problem: messageOf(problemOf(found)),
+        problem: problemOf(found),
       })),
     }
   }

@@ -1,10 +1,5 @@
-import {
-  mostExportCharacters,
-  type Client,
-  type ImportResult,
-  type ProblemMessage,
-} from '../../core/contract/index.ts'
-import { problem, sentenceOf } from '../../core/problem/index.ts'
+import { mostExportCharacters, type Client, type ImportResult } from '../../core/contract/index.ts'
+import { problem, type Problem } from '../../core/problem/index.ts'
 
 /** Takes exported builds in, one file at a time, and keeps what became of the last one. */
 export class ImportDesk {
@@ -12,7 +7,7 @@ export class ImportDesk {
   #fileName = $state('')
   #reading = $state(false)
   #outcome = $state.raw<ImportResult | null>(null)
-  #problem = $state.raw<ProblemMessage | null>(null)
+  #problem = $state.raw<Problem | null>(null)
 
   constructor(client: Client) {
     this.#client = client
@@ -51,7 +46,6 @@ export class ImportDesk {
   }
 }
 
-function refusedAsTooLarge(): { ok: false; problem: ProblemMessage } {
-  const found = problem('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
-  return { ok: false, problem: { code: found.code, path: '', sentence: sentenceOf(found) } }
+function refusedAsTooLarge(): { ok: false; problem: Problem } {
+  return { ok: false, problem: problem('import-too-large', { most: mostExportCharacters / 1024 / 1024 }) }
 }

@@ -1,4 +1,5 @@
-import type { Client, ImportResult, OpenedFile, ProblemMessage } from '../../core/contract/index.ts'
+import type { Client, ImportResult, OpenedFile } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 
 /** What became of a file that the program was asked to open. */
 export interface Arrival {
@@ -7,7 +8,7 @@ export interface Arrival {
   readonly result:
     | { readonly kind: 'build'; readonly outcome: ImportResult }
     | { readonly kind: 'engine'; readonly name: string }
-    | { readonly kind: 'refused'; readonly problem: ProblemMessage }
+    | { readonly kind: 'refused'; readonly problem: Problem }
 }
 
 /** Takes in what the program is asked to open from outside, by its command line or by the system, and keeps what became of it. */

@@ -1,11 +1,5 @@
-import type {
-  BuildLine,
-  Client,
-  EngineLine,
-  StoredBuild,
-  Preferences,
-  ProblemMessage,
-} from '../../core/contract/index.ts'
+import type { BuildLine, Client, EngineLine, StoredBuild, Preferences } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
 import { Crew } from '../people/crew.svelte.ts'
@@ -21,7 +15,7 @@ import { EnginePictures } from './engine-pictures.svelte.ts'
 export type Place =
   | { readonly at: 'opening' }
   /** The record cannot be used: nothing else is shown until a backup is in its place. */
-  | { readonly at: 'rescue'; readonly problem: ProblemMessage }
+  | { readonly at: 'rescue'; readonly problem: Problem }
   | { readonly at: 'engines' }
   | { readonly at: 'archive' }
   | { readonly at: 'record' }
@@ -50,7 +44,7 @@ export class Bench {
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
   #preferences = $state.raw<Preferences | null>(null)
-  #problem = $state.raw<ProblemMessage | null>(null)
+  #problem = $state.raw<Problem | null>(null)
   #toKeep: Unfinished | null = null
 
   readonly #torque = $derived.by(() => this.#preferences?.torqueUnit ?? 'N·m')
@@ -129,13 +123,13 @@ export class Bench {
     serial: string,
     person: string,
     apprentice: boolean,
-  ): Promise<ProblemMessage | null> {
+  ): Promise<Problem | null> {
     const asked = { engine, name, serial, person, apprentice }
     const answer = await this.#client.request('builds.start', asked)
     if (!answer.ok) return answer.problem
     await this.crew.takeBench(person)
     const openBuild = this.#openBuildFrom(answer.value)
-    if ('sentence' in openBuild) return openBuild
+    if ('facts' in openBuild) return openBuild
     await this.#show(openBuild)
     return null
   }
@@ -253,12 +247,12 @@ export class Bench {
   async #read(build: string): Promise<OpenBuild | null> {
     const answer = await this.#client.request('builds.open', { build })
     const openBuild = answer.ok ? this.#openBuildFrom(answer.value) : answer.problem
-    if (!('sentence' in openBuild)) return openBuild
+    if (!('facts' in openBuild)) return openBuild
     this.#report(openBuild)
     return null
   }
 
-  #openBuildFrom(opened: StoredBuild): OpenBuild | ProblemMessage {
+  #openBuildFrom(opened: StoredBuild): OpenBuild | Problem {
     return OpenBuild.from(this.#client, opened, this.crew)
   }
 
@@ -270,12 +264,12 @@ export class Bench {
     await this.keep({ atBuild: openBuild.line.id })
   }
 
-  #rescue(problem: ProblemMessage) {
+  #rescue(problem: Problem) {
     this.#problem = null
     this.#place = { at: 'rescue', problem }
   }
 
-  #report(problem: ProblemMessage) {
+  #report(problem: Problem) {
     this.#problem = problem
   }
 }

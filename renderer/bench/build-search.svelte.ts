@@ -1,4 +1,5 @@
-import type { BuildLine, Client, Input, ProblemMessage } from '../../core/contract/index.ts'
+import type { BuildLine, Client, Input } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 
 /** What is looked for in the archive; what is absent does not narrow it. */
 export type BuildQuery = Omit<Input<'builds.find'>, 'before'>
@@ -12,7 +13,7 @@ export class BuildSearch {
   /** For each page before this one, the last build before it; the first page has none. */
   #pages = $state.raw<readonly (string | undefined)[]>([undefined])
   #chosen = $state.raw<readonly BuildLine[]>([])
-  #problem = $state.raw<ProblemMessage | null>(null)
+  #problem = $state.raw<Problem | null>(null)
   #opened = $state<string | null>(null)
   #asked = 0
 

@@ -7,8 +7,8 @@ import {
   type BuildState,
   type RecordedEvent,
 } from '../../core/builds/index.ts'
-import type { BuildLine, Client, StoredBuild, ProblemMessage } from '../../core/contract/index.ts'
-import { sentenceOf } from '../../core/problem/index.ts'
+import type { BuildLine, Client, StoredBuild } from '../../core/contract/index.ts'
+import { problem, type Problem } from '../../core/problem/index.ts'
 import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
 import type { OrderDraft } from '../steps/run/order-draft.svelte.ts'
@@ -19,7 +19,7 @@ import { Pause } from './pause.ts'
 export class OpenBuild {
   readonly line: BuildLine
   readonly spec: EngineSpec
-  readonly readOnly: ProblemMessage | null
+  readonly readOnly: Problem | null
   /** Who can be at the bench, and who is. */
   readonly crew: Crew
   /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
@@ -28,7 +28,7 @@ export class OpenBuild {
   #events = $state.raw<readonly RecordedEvent[]>([])
   #state = $state.raw<BuildState>(replay([]))
   #saving = $state(false)
-  #problem = $state.raw<ProblemMessage | null>(null)
+  #problem = $state.raw<Problem | null>(null)
   #chosenStep = $state<string | null>(null)
   #labelsShown = $state(false)
   #orderDraft = $state.raw<OrderDraft | null>(null)
@@ -50,11 +50,10 @@ export class OpenBuild {
     this.#state = replay(opened.events)
   }
 
-  static from(client: Client, opened: StoredBuild, crew: Crew): OpenBuild | ProblemMessage {
+  static from(client: Client, opened: StoredBuild, crew: Crew): OpenBuild | Problem {
     const read = readSpec(opened.specText)
     if (read.ok) return new OpenBuild(client, opened, read.spec, crew)
-    const [first] = read.problems
-    return { code: 'spec', path: first?.path ?? '', sentence: first ? sentenceOf(first) : '' }
+    return read.problems[0] ?? problem('program-fault', {})
   }
 
   get events() {

@@ -1,7 +1,8 @@
-import type { Client, ProblemMessage } from '../../core/contract/index.ts'
+import type { Client } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 
 /** The same client; `lost` hears when the record was taken away under the host, whatever was asked. */
-export function watched(client: Client, lost: (problem: ProblemMessage) => void): Client {
+export function watched(client: Client, lost: (problem: Problem) => void): Client {
   return {
     async request(name, input) {
       const answer = await client.request(name, input)

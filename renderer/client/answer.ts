@@ -5,9 +5,8 @@ import {
   type Answer,
   type Output,
   type RequestName,
-  type ProblemMessage,
 } from '../../core/contract/index.ts'
-import { problem, sentenceOf } from '../../core/problem/index.ts'
+import { problem, type Problem } from '../../core/problem/index.ts'
 
 const envelope = z.union([
   z.strictObject({ ok: z.literal(true), value: z.unknown() }),
@@ -23,8 +22,8 @@ export function parseAnswer<Name extends RequestName>(name: Name, raw: unknown):
   return value.success ? { ok: true, value: value.data as Output<Name> } : hostMisunderstood()
 }
 
-function failed(code: 'host-lost' | 'host-misunderstood'): { ok: false; problem: ProblemMessage } {
-  return { ok: false, problem: { code, path: '', sentence: sentenceOf(problem(code, {})) } }
+function failed(code: 'host-lost' | 'host-misunderstood'): { ok: false; problem: Problem } {
+  return { ok: false, problem: problem(code, {}) }
 }
 
 export const hostLost = () => failed('host-lost')

@@ -28,7 +28,7 @@ export async function benchAt(
 ): Promise<{ readonly bench: Bench; readonly openBuild: OpenBuild }> {
   const bench = await benchWith(shown, { builds: [build.branch()] })
   await bench.enterBuild(build.begun.id)
-  if (bench.place.at !== 'build') throw new Error(bench.problem?.sentence ?? 'the build does not open')
+  if (bench.place.at !== 'build') throw new Error(bench.problem?.code ?? 'the build does not open')
   return { bench, openBuild: bench.place.openBuild }
 }
 

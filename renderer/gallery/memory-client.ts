@@ -4,9 +4,8 @@ import {
   type Output,
   type ParsedInput,
   type RequestName,
-  type ProblemMessage,
 } from '../../core/contract/index.ts'
-import { refused, sentenceOf, type Outcome, type Problem } from '../../core/problem/index.ts'
+import { refused, type Outcome } from '../../core/problem/index.ts'
 import { parseAnswer } from '../client/answer.ts'
 
 /** What answers in memory; a request without a line here is refused as one that the host does not know. */
@@ -20,7 +19,7 @@ export function memoryClient(handlers: MemoryHandlers): Client {
     request(name, input) {
       const outcome = answered(handlers, name, input)
       const { ok } = outcome
-      const wire = ok ? outcome : { ok, problem: messageOf(outcome.problem) }
+      const wire = ok ? outcome : { ok, problem: outcome.problem }
       return Promise.resolve(parseAnswer(name, JSON.parse(JSON.stringify(wire))))
     },
   }
@@ -37,9 +36,4 @@ function answered<Name extends RequestName>(
   if (parsed.success) return handler(parsed.data as ParsedInput<Name>)
   const [issue] = parsed.error.issues
   return refused('request-unreadable', { fault: issue?.message ?? '' }, (issue?.path ?? []).join('.'))
-}
-
-/** A problem as it goes to the person. */
-export function messageOf(problem: Problem): ProblemMessage {
-  return { code: problem.code, path: problem.path, sentence: sentenceOf(problem) }
 }

@@ -3,7 +3,7 @@ import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { engines, type Engine } from './engines.ts'
 import { MemoryBuild } from './memory-build.ts'
-import { messageOf, type MemoryHandlers } from './memory-client.ts'
+import { type MemoryHandlers } from './memory-client.ts'
 
 /** What a host in memory holds when it is started. */
 export interface SampleContent {
@@ -96,7 +96,7 @@ function lineOf({ spec }: Engine): EngineLine {
   const of = (weight: 'fault' | 'doubt') =>
     audit(spec)
       .filter((finding) => finding.weight === weight)
-      .map(({ problem }) => messageOf(problem))
+      .map(({ problem }) => problem)
   const { id, name, summary, revision, source } = spec
   return {
     ...{ id, name, summary, revision },

@@ -1,3 +1,4 @@
+import { problem } from '../../core/problem/index.ts'
 import { drawingFacts } from '../../core/builds/index.ts'
 import { sceneOf } from '../../core/layout/index.ts'
 import { patterns } from '../../core/engine/index.ts'
@@ -20,7 +21,7 @@ const part = entriesOf('Parts', 'panel')
 const nothing = () => undefined
 
 const signals = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const
-const sentence = 'M2: clearance 22 µm, least allowed 26 µm. Fit a thinner pair.'
+const faulty = problem('calibration-unknown', { name: 'Click 100' })
 const usual = ['Pressed by mistake', 'Wrong wrench setting']
 const units = ['N·m', 'lbf·ft', 'lbf·in'].map((value) => ({ value, text: value }))
 
@@ -43,8 +44,8 @@ export const partEntries: readonly Entry[] = [
     return { running: { openBuild, bead }, over: { openBuild, bead: { ...bead, openTimeMinutes: 0 } } }
   }),
   part('Problem', 'What happened, where, and what to do next', ProblemNote, () => ({
-    stays: { problem: { sentence } },
-    'can be closed': { problem: { sentence }, onclose: nothing },
+    stays: { problem: faulty },
+    'can be closed': { problem: faulty, onclose: nothing },
   })),
   part('QR code', 'The head of a record, to be read by a telephone', QrCode, () => ({
     'a head': { text: 'Bedplate 0197a2 231 91c4 e07f 2b5d 83aa' },

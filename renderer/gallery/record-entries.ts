@@ -17,7 +17,7 @@ import { draftOf, emptyDraft } from '../wrenches/wrench-draft.ts'
 import type { Verification } from '../../core/contract/index.ts'
 import { benchWith, clientWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
-import { memoryClient, messageOf } from './memory-client.ts'
+import { memoryClient } from './memory-client.ts'
 import { sampleBackups, sampleVerification, sampleWrenches } from './sample-record.ts'
 
 const part = entriesOf('Record, archive, wrenches', 'page')
@@ -55,7 +55,7 @@ export const recordEntries: readonly Entry[] = [
       {
         number: 2,
         fileName: 'notes.bedplate',
-        result: { kind: 'refused', problem: messageOf(problem('import-not-ours', {})) },
+        result: { kind: 'refused', problem: problem('import-not-ours', {}) },
       },
     ]
     return { 'an engine, and a file that is none': { arrivals, onopen: nothing, onclose: nothing } }

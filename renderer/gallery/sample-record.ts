@@ -1,5 +1,5 @@
 import type { BackupList, Verification, WrittenWrench } from '../../core/contract/index.ts'
-import { done } from '../../core/problem/index.ts'
+import { done, problem } from '../../core/problem/index.ts'
 import type { MemoryHandlers } from './memory-client.ts'
 
 /** Invented wrenches: one with an adapter, one whose calibration ran out. */
@@ -46,11 +46,7 @@ export const sampleVerification: Extract<Verification, { state: 'done' }> = {
     {
       build: '2026-007',
       number: '2026-007',
-      problem: {
-        code: 'build-chain-broken',
-        path: '',
-        sentence: 'Entry 31 is not as it was confirmed. Compare it with the printed sheet.',
-      },
+      problem: problem('build-chain-broken', { entry: 31 }),
     },
   ],
 }

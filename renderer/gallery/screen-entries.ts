@@ -1,3 +1,4 @@
+import { problem } from '../../core/problem/index.ts'
 import type { Theme } from '../look/theme.svelte.ts'
 import ArchivePage from '../archive/ArchivePage.svelte'
 import ComparePage from '../archive/ComparePage.svelte'
@@ -68,10 +69,7 @@ const pressed: readonly (readonly [string, string, ...string[]])[] = [
   ['What the pull does', 'turn by an angle', 'What this pull does'],
 ]
 
-const fault = {
-  ...{ code: 'spec', path: 'fasteners.3.at' },
-  sentence: 'Fastener 4 lies outside the flange. Correct its place.',
-}
+const fault = problem('number-twice', { number: '4', face: 'Main joint' }, 'fasteners.3.number')
 const people = [
   {
     ...{ id: '01956f6c-8a00-7000-8000-000000000001', name: 'A. Ruiz', role: 'mechanic' as const },
@@ -86,7 +84,7 @@ const faulty = {
   ...{ id: 'ketch-1', name: 'Ketch 1 bilge pump', summary: 'Its file has a fault.', revision: '1' },
   ...{ demo: true, lookedAt: [], doubts: [], faults: [fault] },
 }
-const lost = { code: 'record-damaged', path: '', sentence: 'The record is damaged. Restore a backup.' }
+const lost = problem('record-damaged', { file: 'bedplate.sqlite', found: 'page 7' })
 
 export const screenEntries: readonly Entry[] = [
   screen('Start page, first start', 'The engines, before there is a build', Engines, async (shown) => ({

@@ -1,4 +1,5 @@
-import type { Client, ProblemMessage } from '../../core/contract/index.ts'
+import type { Client } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 
 /** What became of a file that was to be saved, as far as the window can know it. */
 export type SaveOutcome =
@@ -6,7 +7,7 @@ export type SaveOutcome =
   | { readonly kind: 'no-place' }
   /** The browser has it as a download, and alone knows how that ends. */
   | { readonly kind: 'with-browser'; readonly fileName: string }
-  | { readonly kind: 'refused'; readonly problem: ProblemMessage }
+  | { readonly kind: 'refused'; readonly problem: Problem }
 
 /** Saves a text as a file: by the host where it asks for the place, else the way a browser saves a download. */
 export async function saveFile(client: Client, fileName: string, text: string): Promise<SaveOutcome> {

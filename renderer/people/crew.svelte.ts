@@ -1,4 +1,5 @@
-import type { Answer, Client, Input, PersonLine, ProblemMessage } from '../../core/contract/index.ts'
+import type { Answer, Client, Input, PersonLine } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 
 export type Who = Input<'people.enter'>['who']
 
@@ -11,7 +12,7 @@ export interface PresentPerson {
 /** What lies open for choosing who is at the bench: the list, or the list with a PIN to be typed or a fault to be told. */
 export interface Choosing {
   readonly who: Who | null
-  readonly problem: ProblemMessage | null
+  readonly problem: Problem | null
 }
 
 /** The people of this bench as the host keeps them, and which of them is at it. */
@@ -54,16 +55,16 @@ export class Crew {
     return this.#list.find((person) => person.name === name.trim()) ?? null
   }
 
-  async load(): Promise<ProblemMessage | null> {
+  async load(): Promise<Problem | null> {
     return this.#took(await this.#client.request('people.list', {}))
   }
-  async keep(written: Input<'people.keep'>): Promise<ProblemMessage | null> {
+  async keep(written: Input<'people.keep'>): Promise<Problem | null> {
     const before = this.#list.find(({ id }) => id === written.id)
     const problem = this.#took(await this.#client.request('people.keep', written))
     if (!problem && before && before.name === this.name) await this.#bench.keep(written.name.trim())
     return problem
   }
-  async remove(written: Input<'people.remove'>): Promise<ProblemMessage | null> {
+  async remove(written: Input<'people.remove'>): Promise<Problem | null> {
     return this.#took(await this.#client.request('people.remove', written))
   }
 
@@ -130,7 +131,7 @@ export class Crew {
     this.#choosing = { who: problem.path === 'pin' ? who : null, problem }
   }
 
-  #took(answer: Answer<'people.list'>): ProblemMessage | null {
+  #took(answer: Answer<'people.list'>): Problem | null {
     if (!answer.ok) return answer.problem
     this.#list = answer.value
     return null

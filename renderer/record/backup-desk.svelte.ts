@@ -1,11 +1,12 @@
-import type { BackupList, Client, ProblemMessage } from '../../core/contract/index.ts'
+import type { BackupList, Client } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 
 /** The backups of the record as the host last reported them, and what is being done about them. */
 export class BackupDesk {
   readonly #client: Client
   #list = $state.raw<BackupList | null>(null)
   #doing = $state<'making' | 'restoring' | null>(null)
-  #problem = $state.raw<ProblemMessage | null>(null)
+  #problem = $state.raw<Problem | null>(null)
   #restored = $state.raw<{ readonly name: string; readonly kept: string | null } | null>(null)
 
   constructor(client: Client) {
@@ -52,7 +53,7 @@ export class BackupDesk {
     if (answer.ok) this.#restored = { name, kept: answer.value.kept }
   }
 
-  #take(answer: { ok: true; value: BackupList } | { ok: false; problem: ProblemMessage }) {
+  #take(answer: { ok: true; value: BackupList } | { ok: false; problem: Problem }) {
     this.#problem = answer.ok ? null : answer.problem
     if (answer.ok) this.#list = answer.value
   }

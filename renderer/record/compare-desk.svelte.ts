@@ -1,13 +1,13 @@
 import { mostComparedBytes } from '../../core/contract/index.ts'
-import type { Client, HeldAgainst, ProblemMessage } from '../../core/contract/index.ts'
-import { problem, sentenceOf } from '../../core/problem/index.ts'
+import type { Client, HeldAgainst } from '../../core/contract/index.ts'
+import { problem, type Problem } from '../../core/problem/index.ts'
 
 /** Holds what somebody brings against the record, one thing at a time. */
 export class CompareDesk {
   readonly #client: Client
   #comparing = $state(false)
   #lines = $state.raw<HeldAgainst['lines']>([])
-  #problem = $state.raw<ProblemMessage | null>(null)
+  #problem = $state.raw<Problem | null>(null)
 
   constructor(client: Client) {
     this.#client = client
@@ -46,8 +46,7 @@ export class CompareDesk {
   }
 
   #refuse(): void {
-    const found = problem('request-too-large', {})
-    this.#problem = { code: found.code, path: '', sentence: sentenceOf(found) }
+    this.#problem = problem('request-too-large', {})
   }
 }
 

@@ -1,4 +1,5 @@
-import type { Answer, Client, ProblemMessage, Verification } from '../../core/contract/index.ts'
+import type { Answer, Client, Verification } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 
 const askEveryMs = 500
 
@@ -6,7 +7,7 @@ const askEveryMs = 500
 export class VerificationDesk {
   readonly #client: Client
   #state = $state.raw<Verification>({ state: 'none' })
-  #problem = $state.raw<ProblemMessage | null>(null)
+  #problem = $state.raw<Problem | null>(null)
   #clock: ReturnType<typeof setTimeout> | undefined
 
   constructor(client: Client) {

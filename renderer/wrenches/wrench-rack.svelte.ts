@@ -1,4 +1,5 @@
-import type { Client, ProblemMessage, WrittenWrench } from '../../core/contract/index.ts'
+import type { Client, WrittenWrench } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 import { wrench, type WrenchSetup, type Wrench } from '../../core/tightening/index.ts'
 
 /** The shop's wrenches as the host keeps them. */
@@ -25,7 +26,7 @@ export class WrenchRack {
     return this.#written
   }
 
-  async load(): Promise<ProblemMessage | null> {
+  async load(): Promise<Problem | null> {
     const answer = await this.#client.request('wrenches.list', {})
     if (!answer.ok) return answer.problem
     this.#written = answer.value
@@ -33,7 +34,7 @@ export class WrenchRack {
   }
 
   /** One wrench added, or in the place of the one with its id; why not, where it cannot be. */
-  keep(written: WrittenWrench): Promise<ProblemMessage | null> {
+  keep(written: WrittenWrench): Promise<Problem | null> {
     const known = this.#written.some(({ id }) => id === written.id)
     return this.#keepAll(
       known
@@ -42,11 +43,11 @@ export class WrenchRack {
     )
   }
 
-  remove(id: string): Promise<ProblemMessage | null> {
+  remove(id: string): Promise<Problem | null> {
     return this.#keepAll(this.#written.filter((each) => each.id !== id))
   }
 
-  async #keepAll(wrenches: readonly WrittenWrench[]): Promise<ProblemMessage | null> {
+  async #keepAll(wrenches: readonly WrittenWrench[]): Promise<Problem | null> {
     const answer = await this.#client.request('wrenches.keep', { wrenches: [...wrenches] })
     if (!answer.ok) return answer.problem
     this.#written = answer.value

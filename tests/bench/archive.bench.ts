@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { monitorEventLoopDelay, performance } from 'node:perf_hooks'
 import { v7 } from 'uuid'
+import { sentenceOf } from '../../core/problem/index.ts'
 import { mentionsOf, startBuild, type BuildEvent } from '../../core/builds/index.ts'
 import type { Output } from '../../core/contract/index.ts'
 import { openStore, recordName, sha256, type Store } from '../../electron/store/index.ts'
@@ -118,7 +119,7 @@ async function times(folder: string, builds: number) {
   const { answer, stop } = answersOn(store, { now: () => new Date(), newId: v7 })
   const get = async (name: string, input: unknown): Promise<unknown> => {
     const given = await answer(name, input)
-    if (!given.ok) throw new Error(given.problem.sentence)
+    if (!given.ok) throw new Error(sentenceOf(given.problem))
     return given.value
   }
   const ids = store.builds({ most: 100 }).map(({ id }) => id)
@@ -146,7 +147,7 @@ async function longestBlock(
   for (;;) {
     await new Promise((resolve) => setTimeout(resolve, 20))
     const given = await answer('verification.read', {})
-    if (!given.ok) throw new Error(given.problem.sentence)
+    if (!given.ok) throw new Error(sentenceOf(given.problem))
     const at = given.value as Output<'verification.read'>
     if (at.state === 'running') continue
     delay.disable()

@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { chromium } from '@playwright/test'
+import { sentenceOf } from '../../core/problem/index.ts'
 import type { Output } from '../../core/contract/index.ts'
 import { noStrace } from '../faults/trace.ts'
 import { chromiumToTest } from '../run/chromium.ts'
@@ -23,12 +24,12 @@ const betweenMs = 450
 async function layOpen(address: string): Promise<void> {
   const answer = answersAt(address)
   const begun = await answer('builds.start', { engine: 'many', name: 'Many', serial: '', person: 'Ana Ruiz' })
-  if (!begun.ok) throw new Error(begun.problem.sentence)
+  if (!begun.ok) throw new Error(sentenceOf(begun.problem))
   const { line, events } = begun.value as Output<'builds.start'>
   const command = { type: 'start-run', procedure: 'all' }
   const begins = { build: line.id, after: events.length, person: 'Ana Ruiz', command }
   const started = await answer('builds.act', begins)
-  if (!started.ok) throw new Error(started.problem.sentence)
+  if (!started.ok) throw new Error(sentenceOf(started.problem))
   await answer('preferences.keep', { atBuild: line.id, person: 'Ana Ruiz' })
 }
 

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { chromium } from '@playwright/test'
+import { sentenceOf } from '../../core/problem/index.ts'
 import type { Output } from '../../core/contract/index.ts'
 import { chromiumToTest } from '../run/chromium.ts'
 import type { Measure } from './measure.ts'
@@ -37,7 +38,7 @@ async function layOpen(address: string): Promise<void> {
   const answer = answersAt(address)
   const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
   const begun = await answer('builds.start', start)
-  if (!begun.ok) throw new Error(begun.problem.sentence)
+  if (!begun.ok) throw new Error(sentenceOf(begun.problem))
   await answer('preferences.keep', { atBuild: (begun.value as Output<'builds.start'>).line.id })
 }
 

@@ -1,3 +1,4 @@
+import { sentenceOf } from '../../core/problem/index.ts'
 import { evolve, replay, type BuildCommand, type BuildState } from '../../core/builds/index.ts'
 import type { Output } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
@@ -34,14 +35,14 @@ export class Worker {
   async act(build: OpenBuild, command: BuildCommand): Promise<void> {
     const input = { build: build.id, after: build.state.seq, person: 'Ana Ruiz', command }
     const answer = await this.#answer('builds.act', input)
-    if (!answer.ok) throw new Error(answer.problem.sentence)
+    if (!answer.ok) throw new Error(sentenceOf(answer.problem))
     build.state = (answer.value as Output<'builds.act'>).events.reduce(evolve, build.state)
   }
 
   async #begin(): Promise<OpenBuild> {
     const input = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
     const answer = await this.#answer('builds.start', input)
-    if (!answer.ok) throw new Error(answer.problem.sentence)
+    if (!answer.ok) throw new Error(sentenceOf(answer.problem))
     const { line, specText, events } = answer.value as Output<'builds.start'>
     const read = readSpec(specText)
     if (!read.ok) throw new Error('the spec cannot be read')

@@ -27,7 +27,7 @@ export class OtherBench {
 
   async get<Name extends RequestName>(name: Name, input: Input<Name>): Promise<Output<Name>> {
     const given = (await this.#answer(name, input)) as Answer<Name>
-    if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
     return given.value
   }
 

@@ -1,5 +1,6 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
+import { sentenceOf } from '../../core/problem/index.ts'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
 import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
@@ -72,6 +73,6 @@ export async function ask<Name extends RequestName>(
     [name, JSON.stringify(input)] as const,
   )
   const given = answer as Answer<Name>
-  if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+  if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
   return given.value
 }

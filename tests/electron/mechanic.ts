@@ -1,3 +1,4 @@
+import { sentenceOf } from '../../core/problem/index.ts'
 import {
   currentStep,
   evolve,
@@ -82,7 +83,7 @@ export async function finishBuild(given: {
   let state = replay(given.events)
   for (let command = nextCommand(read.spec, state); command; command = nextCommand(read.spec, state)) {
     const answer = await given.act(given.build, state.seq, command)
-    if (!answer.ok) throw new Error(`${command.type}: ${answer.problem.sentence}`)
+    if (!answer.ok) throw new Error(`${command.type}: ${sentenceOf(answer.problem)}`)
     state = answer.value.events.reduce(evolve, state)
   }
   return state.seq

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto'
+import { sentenceOf } from '../../core/problem/index.ts'
 import { evolve, replay } from '../../core/builds/index.ts'
 import type { Output } from '../../core/contract/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
@@ -55,7 +56,7 @@ async function workedOn(folder: string, now: () => Date): Promise<Output<'builds
   const { answer } = answersOn(opened.value, { now, newId: randomUUID })
   const get = async (name: string, input: unknown): Promise<unknown> => {
     const given = await answer(name, input)
-    if (!given.ok) throw new Error(given.problem.sentence)
+    if (!given.ok) throw new Error(sentenceOf(given.problem))
     return given.value
   }
   try {

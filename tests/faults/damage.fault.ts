@@ -1,5 +1,6 @@
 import { copyFileSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { sentenceOf, type Problem } from '../../core/problem/index.ts'
 import type { Output } from '../../core/contract/index.ts'
 import { openRequests } from '../../electron/requests/index.ts'
 import { recordName } from '../../electron/store/index.ts'
@@ -116,9 +117,8 @@ async function tried(source: string, folder: string, image: Buffer): Promise<Tri
 type Answer = (name: string, input: unknown) => Promise<{ ok: boolean }>
 
 async function value(answer: Answer, name: string, input: unknown): Promise<unknown> {
-  const given = (await answer(name, input)) as
-    { ok: true; value: unknown } | { ok: false; problem: { sentence: string } }
-  if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+  const given = (await answer(name, input)) as { ok: true; value: unknown } | { ok: false; problem: Problem }
+  if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
   return given.value
 }
 

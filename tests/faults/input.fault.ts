@@ -1,6 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import fc from 'fast-check'
+import { sentenceOf } from '../../core/problem/index.ts'
 import { contract, type Output } from '../../core/contract/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
@@ -110,7 +111,7 @@ export const faults: readonly Fault[] = [
         const { answer } = answersOn(store, { now: () => new Date(), newId: countedIds(), report })
         const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
         const begun = await answer('builds.start', start)
-        if (!begun.ok) throw new Error(begun.problem.sentence)
+        if (!begun.ok) throw new Error(sentenceOf(begun.problem))
         const build = (begun.value as Output<'builds.start'>).line.id
         await answer('builds.act', {
           build,
@@ -119,14 +120,14 @@ export const faults: readonly Fault[] = [
           command: { type: 'note-marks', step: 'case-marks', typed: '1 1 1 1' },
         })
         const exported = await answer('builds.export', { build })
-        if (!exported.ok) throw new Error(exported.problem.sentence)
+        if (!exported.ok) throw new Error(sentenceOf(exported.problem))
         const { text } = exported.value as Output<'builds.export'>
         const runs = 600 * rounds
         const wrong = await counterexample(mutated([text]), runs, async (spoilt) => {
           const taken = await answer('builds.import', { text: spoilt })
           const isSame = spoilt === text
           return (
-            (taken.ok ? isSame : taken.problem.sentence.length > 20) &&
+            (taken.ok ? isSame : sentenceOf(taken.problem).length > 20) &&
             store.builds().length === 1 &&
             bugs.length === 0
           )
@@ -153,7 +154,7 @@ export const faults: readonly Fault[] = [
         )
         const wrong = await counterexample(asked, runs, async ([name, input]) => {
           const given = await answer(name, input)
-          return (given.ok || given.problem.sentence.length > 20) && bugs.length === 0
+          return (given.ok || sentenceOf(given.problem).length > 20) && bugs.length === 0
         })
         await stop()
         return found({ requests: runs }, [...(wrong === null ? [] : [wrong]), ...bugs])

@@ -91,7 +91,7 @@ export class Trial {
     name: string,
     input: object = {},
     frame: { url: string; isMain: boolean } | null = { url: 'bedplate://app/index.html', isMain: true },
-  ): Promise<{ ok: boolean; value?: unknown; problem?: { code: string; sentence: string } } | string> {
+  ): Promise<{ ok: boolean; value?: unknown; problem?: { code: string; facts: object } } | string> {
     const answer = await program.line.ask('invoke', {
       window: 1,
       channel: 'bedplate-request',

@@ -1,5 +1,6 @@
 import { Agent, request } from 'node:http'
 import { describe, expect, it, onTestFinished } from 'vitest'
+import { sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import { replay } from '../../../core/builds/index.ts'
 import { contract } from '../../../core/contract/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
@@ -116,10 +117,10 @@ describe(`requests to the running host (seed ${seed})`, () => {
       const given = JSON.parse(text) as {
         ok: boolean
         value?: { events?: typeof events }
-        problem?: { sentence: string }
+        problem?: Problem
       }
       counts[given.ok ? 'good' : 'refused'] = (counts[given.ok ? 'good' : 'refused'] ?? 0) + 1
-      if (!given.ok) expect(given.problem?.sentence.length, `request ${each}`).toBeGreaterThan(10)
+      if (!given.ok) expect(sentenceOf(given.problem!).length, `request ${each}`).toBeGreaterThan(10)
       if (name === 'builds.act' && given.ok) events = [...events, ...(given.value?.events ?? [])]
     }
     expect(bugs).toEqual([])

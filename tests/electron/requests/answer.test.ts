@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { contract, problemMessage, type RequestName } from '../../../core/contract/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
@@ -99,7 +100,7 @@ describe('an answer to whatever is asked', () => {
     const { line } = await begin()
     const given = await answer('builds.act', input)
     expect(given).toMatchObject({ ok: false, problem: { path } })
-    expect(given.ok ? '' : given.problem.sentence.length).toBeGreaterThan(20)
+    expect(given.ok ? '' : sentenceOf(given.problem).length).toBeGreaterThan(20)
     expect(record.entries(line.id)).toHaveLength(1)
   })
 

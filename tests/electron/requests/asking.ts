@@ -1,4 +1,5 @@
 import { onTestFinished } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import type { BuildCommand } from '../../../core/builds/index.ts'
 import type { Answer, Input, Output, RequestName } from '../../../core/contract/index.ts'
 import type { Engine } from '../../../electron/requests/index.ts'
@@ -27,7 +28,7 @@ export function asking(
   /** Asks for what must succeed. */
   const get = async <Name extends RequestName>(name: Name, input: Input<Name>): Promise<Output<Name>> => {
     const given = await ask(name, input)
-    if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
     return given.value
   }
   const begin = () =>

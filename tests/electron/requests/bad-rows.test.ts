@@ -1,5 +1,6 @@
 import { dirname } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { newIds } from '../../../electron/requests/ids.ts'
 import { alter } from '../alter.ts'
 import { buildId, folder, otherBuildId, startBuild, store } from '../bench.ts'
@@ -38,7 +39,8 @@ describe('one bad row', () => {
     for (const lines of [await get('builds.list', {}), (await get('builds.find', { words: '' })).lines]) {
       expect(lines).toHaveLength(2)
       expect(lines.filter(({ fault }) => fault === null)).toHaveLength(1)
-      expect(lines.find(({ fault }) => fault !== null)?.fault?.sentence).toContain(words)
+      const fault = lines.find(({ fault }) => fault !== null)?.fault
+      expect(fault && sentenceOf(fault)).toContain(words)
     }
     expect(bugs).toEqual([])
   })

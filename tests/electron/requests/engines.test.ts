@@ -39,7 +39,7 @@ describe('the engines', () => {
     const engines = readEngines(folderWith('pump.json', '{ "name": '))
     const { get, ask } = asking(await store(folder()), { engines })
     const [faulty, sound] = await get('engines.list', {})
-    expect(faulty).toMatchObject({ id: 'pump', faults: [{ sentence: expect.any(String) }] })
+    expect(faulty).toMatchObject({ id: 'pump', faults: [{ code: expect.any(String) }] })
     expect(sound).toMatchObject({ id: 'skerry-3', faults: [] })
     const refused = await ask('builds.start', {
       engine: 'pump',

@@ -1,5 +1,6 @@
 import canonicalize from 'canonicalize'
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import type { BuildCommand } from '../../../core/builds/index.ts'
 import { readExport } from '../../../electron/requests/export-file.ts'
 import { folder, store } from '../bench.ts'
@@ -31,7 +32,7 @@ async function marked({ begin, act, get }: Bench, upTo: number) {
 async function more({ act }: Pick<Bench, 'act'>, build: string, from: number, upTo: number): Promise<void> {
   for (const [at, command] of marks.slice(from, upTo).entries()) {
     const answer = await act(build, from + at + 1, command)
-    if (!answer.ok) throw new Error(answer.problem.sentence)
+    if (!answer.ok) throw new Error(sentenceOf(answer.problem))
   }
 }
 
@@ -247,7 +248,7 @@ describe('a file that is not an export as it was made', () => {
     const { text } = await marked(await bench(), 2)
     const answer = await here.ask('builds.import', { text: make(text) })
     expect(answer).toMatchObject({ ok: false, problem: { code } })
-    expect(answer.ok ? 0 : answer.problem.sentence.length).toBeGreaterThan(20)
+    expect(answer.ok ? 0 : sentenceOf(answer.problem).length).toBeGreaterThan(20)
     expect(await here.get('builds.list', {})).toEqual([])
     expect(here.bugs).toEqual([])
   })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { evolve, replay } from '../../../core/builds/index.ts'
 import type { Input } from '../../../core/contract/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
@@ -48,7 +49,7 @@ async function workToRun(
   let state = replay(events)
   while (Object.keys(state.runs).length === 0) {
     const answer = await act(build, state.seq, nextCommand(read.spec, state) ?? { type: 'finish-build' })
-    if (!answer.ok) throw new Error(answer.problem.sentence)
+    if (!answer.ok) throw new Error(sentenceOf(answer.problem))
     state = answer.value.events.reduce(evolve, state)
   }
   return { seq: state.seq, procedure: Object.keys(state.runs)[0] ?? '' }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { folder, store } from '../bench.ts'
 import { finishBuild } from '../mechanic.ts'
 import { asking } from './asking.ts'
@@ -91,7 +92,7 @@ describe('a chain that is whole around entries that nobody could have confirmed'
   ])('is refused with the number of the entry: it %s', async (_, change, words) => {
     const { answer, builds, bugs } = await takenIn(await forgedBuild(change))
     expect(answer).toMatchObject({ ok: false, problem: { code: 'import-against-rules' } })
-    expect(answer.ok ? '' : answer.problem.sentence).toContain(words)
+    expect(answer.ok ? '' : sentenceOf(answer.problem)).toContain(words)
     expect(builds).toEqual([])
     expect(bugs).toEqual([])
   })

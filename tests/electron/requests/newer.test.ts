@@ -39,7 +39,7 @@ describe('a build with an entry of a newer program', () => {
     expect(opened.events).toHaveLength(1)
     expect(opened.readOnly).toMatchObject({
       code: 'build-newer',
-      sentence: expect.stringContaining('Entry 2'),
+      facts: { entry: 2 },
     })
     const answer = await there.act(build, 3, { type: 'void-build', reason: 'Trial only' })
     expect(answer).toMatchObject({ ok: false, problem: { code: 'build-newer' } })

@@ -2,6 +2,7 @@ import { copyFileSync, readdirSync, readFileSync, rmSync, truncateSync, writeFil
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it, onTestFinished } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { contract, type Answer, type Input, type RequestName } from '../../../core/contract/index.ts'
 import { openRequests } from '../../../electron/requests/index.ts'
 import { recordName } from '../../../electron/store/index.ts'
@@ -18,7 +19,7 @@ async function started(inFolder: string) {
     (await answer(name, input)) as Answer<Name>
   const get = async <Name extends RequestName>(name: Name, input: Input<Name>) => {
     const given = await ask(name, input)
-    if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
     return given.value
   }
   return { ask, get, close, bugs }
@@ -73,7 +74,7 @@ describe('a start on a record that', () => {
     const { problem } = await get('host.read', {})
     expect(problem?.code).toBe(code)
     const sick = (await get('host.doctor', {})).find(({ subject }) => subject === 'record')
-    expect(sick).toMatchObject({ state: 'bad', sentence: problem?.sentence })
+    expect(sick).toMatchObject({ state: 'bad', sentence: sentenceOf(problem!) })
     expect((await get('backups.list', {})).backups).toMatchObject([{ builds: 1, entries: 1 }])
     expect(await ask('builds.start', ferry)).toMatchObject({ ok: false, problem: { code } })
     const after = readdirSync(inFolder).map((name) => [

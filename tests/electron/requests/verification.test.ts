@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { alter } from '../alter.ts'
 import { append, buildId, fitted, folder, otherBuildId, startBuild, store } from '../bench.ts'
 import { asking } from './asking.ts'
@@ -61,14 +62,14 @@ describe('verifying the archive', () => {
     ['another serial number', `UPDATE build SET serial = 'F-202' WHERE id = '${buildId}'`, 'serial number'],
   ])('finds %s', async (_, change, words) => {
     const { breaks } = await verified(change)
-    expect(breaks[0]?.problem.sentence).toContain(words)
+    expect(sentenceOf(breaks[0]!.problem)).toContain(words)
     expect(breaks[0]?.number).toMatch(/^2026-00[12]$/)
   })
 
   it('finds a build that was removed whole, by its number', async () => {
     const gone = [`DELETE FROM event WHERE build = '${buildId}'`, `DELETE FROM build WHERE id = '${buildId}'`]
     const { breaks } = await verified(gone.join(';'))
-    expect(breaks.map(({ problem }) => problem.sentence).join()).toContain('2026-001 was given')
+    expect(breaks.map(({ problem }) => sentenceOf(problem)).join()).toContain('2026-001 was given')
   })
 
   it('finds a build that the list has lost, by the name its first entry gave it', async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { evolve, replay } from '../../../core/builds/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
 import { firstBroken } from '../../../electron/store/index.ts'
@@ -18,7 +19,7 @@ describe('a whole build, asked for step by step', () => {
       let state = replay(opened.events)
       for (let command = nextCommand(read.spec, state); command; command = nextCommand(read.spec, state)) {
         const answer = await act(opened.line.id, state.seq, command)
-        if (!answer.ok) throw new Error(`${command.type}: ${answer.problem.sentence}`)
+        if (!answer.ok) throw new Error(`${command.type}: ${sentenceOf(answer.problem)}`)
         state = answer.value.events.reduce(evolve, state)
       }
       expect(bugs).toEqual([])

@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import canonicalize from 'canonicalize'
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { recordName } from '../../../electron/store/index.ts'
 import { alter } from '../alter.ts'
 import { folder, store } from '../bench.ts'
@@ -62,7 +63,7 @@ describe('a head that was given out', () => {
     writeAgain(given.inFolder, given.build, bodies)
     const { breaks } = await verifiedBy(asking(await store(given.inFolder)))
     expect(breaks.map(({ problem }) => problem.code)).toEqual(['witness-differs', 'witness-differs'])
-    expect(breaks[0]?.problem.sentence).toContain('after entry 2')
+    expect(sentenceOf(breaks[0]!.problem)).toContain('after entry 2')
   })
 
   it('tells a build whose last entries were cut off', async () => {

@@ -2,6 +2,7 @@ import { mkdtempSync, renameSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { evolve, replay } from '../../../core/builds/index.ts'
 import type { Output } from '../../../core/contract/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
@@ -55,6 +56,6 @@ async function work(name: string, serial: string, person: string, commands: numb
 
 async function get(name: string, input: unknown): Promise<unknown> {
   const given = await answer(name, input)
-  if (!given.ok) throw new Error(given.problem.sentence)
+  if (!given.ok) throw new Error(sentenceOf(given.problem))
   return given.value
 }

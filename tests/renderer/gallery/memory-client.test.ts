@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { done } from '../../../core/problem/index.ts'
+import { done, sentenceOf } from '../../../core/problem/index.ts'
 import { memoryClient } from '../../../renderer/gallery/memory-client.ts'
 import { memoryHost } from '../../../renderer/gallery/memory-host.ts'
 
@@ -7,7 +7,7 @@ async function begun() {
   const client = memoryClient(memoryHost())
   const asked = { engine: 'skerry-3', name: 'Port auxiliary', serial: '', person: 'Ada' }
   const started = await client.request('builds.start', asked)
-  if (!started.ok) throw new Error(started.problem.sentence)
+  if (!started.ok) throw new Error(sentenceOf(started.problem))
   return { client, build: started.value.line.id }
 }
 

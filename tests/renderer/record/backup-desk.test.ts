@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { BackupList } from '../../../core/contract/index.ts'
-import { done, refused } from '../../../core/problem/index.ts'
+import { done, refused, sentenceOf } from '../../../core/problem/index.ts'
 import { BackupDesk } from '../../../renderer/record/backup-desk.svelte.ts'
 import { twin } from '../twin.ts'
 
@@ -56,7 +56,7 @@ describe('the backups of the record', () => {
     const desk = new BackupDesk(client)
     await desk.read()
     expect(await desk.keepIn('/proc')).toBe(false)
-    expect(desk.problem?.sentence).toContain('/proc')
+    expect(sentenceOf(desk.problem!)).toContain('/proc')
     expect(desk.list).toEqual(one)
     expect(await desk.keepIn('/media/share')).toBe(true)
     expect([desk.problem, desk.list?.secondFolder]).toEqual([null, '/media/share'])

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Verification } from '../../../core/contract/index.ts'
-import { done, refused } from '../../../core/problem/index.ts'
+import { done, problem, refused } from '../../../core/problem/index.ts'
 import { en } from '../../../core/words/index.ts'
 import { VerificationDesk } from '../../../renderer/record/verification-desk.svelte.ts'
 import { verifiedText } from '../../../renderer/record/verified-text.ts'
@@ -82,7 +82,7 @@ describe('what a verification found', () => {
   const broken = (place: number) => ({
     build: lineOf(place).id,
     number: lineOf(place).number,
-    problem: { code: 'build-chain-broken', path: '', sentence: 'Entry 31 is not as it was confirmed.' },
+    problem: problem('build-chain-broken', { entry: 31 }),
   })
   it.each([
     [whole, '✓ 14 builds with 2310 entries: each is as it was confirmed.'],

@@ -1,3 +1,5 @@
+import type { ReasonText } from '../../reason.ts'
+
 export type None = Record<never, never>
 export type AtFile = { file: string }
 
@@ -78,7 +80,7 @@ export const hostWords = {
     'The file was exported by a newer Bedplate. Nothing was imported. Import it with that version.',
   'import-altered': ({ line }: { line: number }) =>
     `The file is not as it was exported: at line ${line} something was changed, added or cut off. Nothing was imported. Export it again, and carry it over as a file.`,
-  'import-spec-faulty': ({ fault }: { fault: string }) =>
+  'import-spec-faulty': ({ fault }: { fault: ReasonText }) =>
     `The spec in the file has a fault, so nothing was imported: ${fault}`,
   'import-senseless': (_: None) =>
     'The entries of the file do not make a build of its engine, so nothing was imported. Ask the person who made the file.',

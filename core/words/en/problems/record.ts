@@ -1,3 +1,5 @@
+import type { ReasonText } from '../../reason.ts'
+
 type None = Record<never, never>
 
 /** Sentences about what the record keeps: whether it is in its place, and whether all of it is as it was confirmed. */
@@ -51,7 +53,7 @@ export const recordWords = {
     `${file} ${unread[reason]}${code === '' ? '' : ` (${code})`}.`,
   'import-busy': (_: None) =>
     'Another file is being taken in. Wait until it is done, then choose this one again.',
-  'import-against-rules': ({ entry, why }: { entry: number; why: string }) =>
+  'import-against-rules': ({ entry, why }: { entry: number; why: ReasonText }) =>
     `Entry ${entry} of the file could not have been confirmed there, so nothing was imported: ${why}`,
   'entry-not-first': (_: None) => 'it does not begin a build.',
   'entry-out-of-place': (_: None) =>
