@@ -1,6 +1,7 @@
+import { en } from '../words/index.ts'
 import { formatNumber, inMicrometres, type Length } from '../quantity/index.ts'
 import type { Clearance, Range } from './clearance.ts'
-import type { Verdict, Wear } from './limits.ts'
+import type { Verdict } from './limits.ts'
 
 const whole = (length: Length) => formatNumber(inMicrometres(length), 0)
 
@@ -14,17 +15,4 @@ export function wholeRange({ least, most }: Range): string {
   return `${whole(least)} to ${whole(most)} µm`
 }
 
-export const verdictText: { readonly [Each in Verdict]: string } = {
-  inside: 'inside the limits',
-  'may-be-tight': 'may be too tight',
-  'may-be-loose': 'may be too loose',
-  'may-be-either': 'may leave the limits on both sides',
-  tight: 'too tight',
-  loose: 'too loose',
-}
-
-export const wearText: { readonly [Each in Wear]: string } = {
-  'within-service': 'within it',
-  'may-be-beyond': 'may be beyond it',
-  'beyond-service': 'beyond it',
-}
+export const verdictText: { readonly [Each in Verdict]: string } = en.clearance.verdicts

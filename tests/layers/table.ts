@@ -21,7 +21,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   plane: [],
   engine: ['problem', 'quantity'],
   joint: ['problem', 'quantity', 'plane', 'engine'],
-  bearing: ['problem', 'quantity', 'engine'],
+  bearing: ['words', 'problem', 'quantity', 'engine'],
   audit: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],
   layout: ['problem', 'quantity', 'plane', 'engine', 'joint'],
   tightening: ['words', 'problem', 'quantity', 'engine', 'joint', 'layout'],

@@ -1,5 +1,6 @@
 import { archive } from './archive.ts'
 import { buildWindow } from './build-window.ts'
+import { clearance } from './clearance.ts'
 import { doctor } from './doctor.ts'
 import { engineParts } from './engine-parts.ts'
 import { engines } from './engines.ts'
@@ -12,6 +13,7 @@ import { problems } from './problems/index.ts'
 import { record } from './record.ts'
 import { run } from './run.ts'
 import { settings } from './settings.ts'
+import { shells } from './shells.ts'
 import { steps } from './steps.ts'
 import { tray } from './tray.ts'
 import { view } from './view.ts'
@@ -22,6 +24,7 @@ import { wrenches } from './wrenches.ts'
 export const en = {
   archive,
   buildWindow,
+  clearance,
   doctor,
   engineParts,
   engines,
@@ -34,6 +37,7 @@ export const en = {
   record,
   run,
   settings,
+  shells,
   steps,
   tray,
   view,

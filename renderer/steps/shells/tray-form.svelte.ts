@@ -1,6 +1,7 @@
 import type { NotedTray } from '../../../core/builds/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
 import type { Fit } from '../../../core/engine/index.ts'
+import type { Words } from '../../../core/words/index.ts'
 
 /** One compartment of the tray, or a single shell where a wall is typed. */
 interface Line {
@@ -18,11 +19,19 @@ export class TrayForm {
   readonly #fit: Fit
   readonly #undersizes: readonly (string | null)[]
   readonly #unit: LengthUnit
+  readonly #words: Words
   #halves = $state<'alike' | 'differ'>('alike')
   #lines = $state.raw<readonly Line[]>([])
 
   /** `undersizes` are those that the fit's journals are ground to, null for the standard size. */
-  constructor(fit: Fit, undersizes: readonly (string | null)[], unit: LengthUnit, noted: NotedTray | null) {
+  constructor(
+    fit: Fit,
+    undersizes: readonly (string | null)[],
+    unit: LengthUnit,
+    noted: NotedTray | null,
+    words: Words,
+  ) {
+    this.#words = words
     this.#fit = fit
     this.#undersizes = undersizes
     this.#unit = unit
@@ -58,9 +67,8 @@ export class TrayForm {
   }
 
   addSingle() {
-    const numbers = this.singles.map(({ label }) => Number(/^Shell (\d+)$/.exec(label)?.[1] ?? 0))
     const single: Line = {
-      label: `Shell ${Math.max(0, ...numbers) + 1}`,
+      label: this.#freeLabel(this.singles.length + 1),
       grade: this.#fit.grades[0]!.grade,
       undersize: this.#undersizes[0] ?? null,
       half: this.#halves === 'alike' ? 'either' : 'upper',
@@ -83,12 +91,20 @@ export class TrayForm {
     }))
   }
 
+  /** The first label from this number on that no single shell has. */
+  #freeLabel(number: number): string {
+    const words = this.#words
+    const label = words.shells.tray.single({ number })
+    return this.singles.some((each) => each.label === label) ? this.#freeLabel(number + 1) : label
+  }
+
   #compartments(): readonly Line[] {
+    const words = this.#words
     const halves = this.#halves === 'alike' ? (['either'] as const) : (['upper', 'lower'] as const)
     return this.#undersizes.flatMap((undersize) =>
       this.#fit.grades.flatMap(({ grade }) =>
         halves.map((half) => ({
-          label: [grade, undersize, half === 'either' ? null : half].filter(Boolean).join(' '),
+          label: words.shells.tray.compartment({ grade, undersize, half }),
           grade,
           undersize,
           half,

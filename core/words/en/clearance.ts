@@ -1,0 +1,17 @@
+/** How a clearance stands against its limits. */
+export const clearance = {
+  verdicts: {
+    inside: 'inside the limits',
+    'may-be-tight': 'may be too tight',
+    'may-be-loose': 'may be too loose',
+    'may-be-either': 'may leave the limits on both sides',
+    tight: 'too tight',
+    loose: 'too loose',
+  },
+  /** Against the limit for parts that have run. */
+  wear: {
+    'within-service': 'within it',
+    'may-be-beyond': 'may be beyond it',
+    'beyond-service': 'beyond it',
+  },
+}

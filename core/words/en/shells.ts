@@ -1,0 +1,140 @@
+import { clearance } from './clearance.ts'
+import { engineParts } from './engine-parts.ts'
+import { measuring } from './measuring.ts'
+import { trayForm } from './tray-form.ts'
+
+export type Half = keyof typeof engineParts.halves
+export interface OfPlace {
+  /** The saddle or rod. */
+  readonly position: string
+}
+export interface OfHalf extends OfPlace {
+  readonly half: Half
+}
+/** Grades of the two halves. */
+export interface OfPair {
+  readonly upper: string
+  readonly lower: string
+}
+export interface OfShell {
+  readonly grade: string
+  readonly undersize: string | null
+}
+/** What may count where two findings differ. */
+export type Basis =
+  | { readonly by: 'marks' | 'readings' }
+  | {
+      readonly by: 'declared' | 'measured'
+      /** The name of the undersize; null for the standard size. */
+      readonly size: string | null
+    }
+
+const standard = 'standard'
+const { halves } = engineParts
+
+function basisName(basis: Basis): string {
+  return 'size' in basis ? `${basis.size ?? standard} (${basis.by})` : `the ${basis.by}`
+}
+
+/** A shell for each half saddle: choosing, pinning, deciding. Clearances come with their unit. */
+export const shells = {
+  take: 'Take these shells',
+  allowedWhenNew: ({ least, most }: { readonly least: string; readonly most: string }) =>
+    `Oil clearance allowed when new: ${least} to ${most}.`,
+  without: ({ positions }: { readonly positions: readonly string[] }) =>
+    `Still without shells: ${positions.join(', ')}.`,
+  fromTray: 'From the tray.',
+  toOrder: ({ lines }: { readonly lines: readonly (OfShell & { half: Half | 'either'; count: number })[] }) =>
+    'To order: ' +
+    lines
+      .map(({ count, grade, undersize, half }) =>
+        [`${count} ×`, grade, undersize, half === 'either' ? null : halves[half]].filter(Boolean).join(' '),
+      )
+      .join(', ') +
+    '.',
+  countTray: 'From the tray',
+  countTrayAgain: 'Count the tray again',
+  orderAndLabels: 'Order and labels',
+
+  row: {
+    noShell: 'no shell proposed',
+    noSizes: 'no sizes in the spec',
+    measured: 'measured',
+    verdict: ({ verdict }: { readonly verdict: keyof typeof clearance.verdicts }) =>
+      `! ${clearance.verdicts[verdict]}`,
+    differ: { declared: '! declared size and readings differ', mark: '! mark and readings differ' },
+    outOfShape: '! out of shape',
+    toOrder: ({ of }: { readonly of: readonly Half[] }) =>
+      `to order: ${of.map((half) => halves[half]).join(', ')}`,
+    pinned: 'pinned',
+  },
+
+  pair: ({ upper, lower }: OfPair) => `${upper} above, ${lower} below`,
+  allowedPairs: ({ fromTray }: { readonly fromTray: boolean }) =>
+    `Allowed pairs, thinnest first${fromTray ? '; what is pinned is taken from the tray or ordered' : ''}:`,
+  measure: ({ position }: OfPlace) => `Measure ${position}`,
+  release: 'Release what is pinned',
+
+  pin: {
+    short: 'Pin',
+    pin: ({ position, half }: OfHalf) => `Pin ${position} ${halves[half]}`,
+    half: ({ half, grade, undersize }: OfShell & { readonly half: Half }) =>
+      `${halves[half]}: ${grade}${undersize === null ? '' : `, ${undersize}`}.`,
+    pinnedTo: ({ to }: { readonly to: string }) => `Pinned to ${to}:`,
+    what: ({ half }: { readonly half: Half }) => `What to pin in the ${halves[half]} half`,
+    whichever: ({ grade }: { readonly grade: string }) => `${grade}, whichever shell`,
+    /** A grade, or one shell of the tray by its label. */
+    whyHalf: ({ what, half }: { readonly what: string; readonly half: Half }) =>
+      `${what} in the ${halves[half]} half, whatever else changes: why?`,
+    whyPair: ({ upper, lower }: OfPair) => `${upper} above and ${lower} below instead: why?`,
+    pinAt: ({ position }: OfPlace) => `Pin this at ${position}`,
+    usualReasons: ['Proposed grade is not on the shelf', 'Was fitted before and is good'],
+  },
+
+  /** Marks and readings, or a declared size and a reading, that lead to different shells. */
+  dispute: {
+    by: (basis: Basis) => `By ${basisName(basis)}:`,
+    name: basisName,
+    noShell: 'no shell',
+    let: (basis: Basis) => `Let ${basisName(basis)} count`,
+    decided: (basis: Basis) => `Decided: ${basisName(basis)}.`,
+    why: ({ basis, position }: OfPlace & { readonly basis: Basis }) =>
+      `Why should ${basisName(basis)} count at ${position}?`,
+    usualReasons: {
+      marks: ['The gauge was off', 'The part was dirty'],
+      readings: ['Measured twice, the same', 'The part was replaced'],
+      declared: ['Measured at another journal', 'The gauge was off'],
+      measured: ['Measured twice, the same', 'The crank was ground'],
+    },
+  },
+
+  undersize: {
+    question: 'What the journal is ground to',
+    journal: 'Journal:',
+    standard,
+    everywhere: ({ fit }: { readonly fit: string }) => `all journals of ${fit}`,
+  },
+
+  clearance: {
+    picture: ({ cold, hot }: { readonly cold: string; readonly hot: string | null }) =>
+      `Clearance ${cold} between its limits${hot === null ? '' : `; hot ${hot}`}`,
+    legend: (facts: { readonly guarded: boolean; readonly hot: boolean; readonly serviceLimit: boolean }) =>
+      `Box: limits when new${facts.guarded ? ', hatched where the gauge cannot prove them' : ''}; dots: target. ` +
+      `Thin line: worst case; thick: likely; stroke: nominal${facts.hot ? '; dashes: hot' : ''}` +
+      `${facts.serviceLimit ? '; line at the right: service limit' : ''}.`,
+    worst: ({ worst, likely }: { readonly worst: string; readonly likely: string }) =>
+      `Worst case ${worst}, likely ${likely}.`,
+    fromReadings: (facts: { readonly least: string; readonly mean: string; readonly greatest: string }) =>
+      `From readings: least ${facts.least}, mean ${facts.mean}, greatest ${facts.greatest}.`,
+    notSure: 'How sure the readings are is not known: nothing is proved by them at the limits.',
+    sureTo: ({ uncertainty, proved }: { readonly uncertainty: string; readonly proved: string }) =>
+      `Readings sure to ± ${uncertainty}: proved inside only from ${proved}.`,
+    hot: ({ at, clearance }: { readonly at: string; readonly clearance: string }) =>
+      `Hot, at ${at}: ${clearance}.`,
+    serviceLimit: ({ limit, wear }: { readonly limit: string; readonly wear: keyof typeof clearance.wear }) =>
+      `Service limit ${limit}: ${clearance.wear[wear]}.`,
+  },
+
+  measuring,
+  tray: trayForm,
+}

@@ -1,0 +1,28 @@
+import { engineParts } from './engine-parts.ts'
+
+export interface OfCompartment {
+  readonly grade: string
+  readonly undersize: string | null
+  readonly half: keyof typeof engineParts.halves | 'either'
+}
+
+/** Counting the shells that are on the shelf. */
+export const trayForm = {
+  heading: 'the tray',
+  choose: 'Choose from this tray',
+  count: 'Count what is on the shelf; leave a grade empty where there is none.',
+  upperAndLower: 'Upper and lower are',
+  halves: { alike: 'the same part', differ: 'different' },
+  /** Written on the compartment, and kept with the count. */
+  compartment: ({ grade, undersize, half }: OfCompartment) =>
+    [grade, undersize, half === 'either' ? null : engineParts.halves[half]].filter(Boolean).join(' '),
+  single: ({ number }: { readonly number: number }) => `Shell ${number}`,
+  shellsOf: ({ label }: { readonly label: string }) => `Shells of ${label}`,
+  grade: 'Grade',
+  half: 'Half',
+  wall: ({ unit }: { readonly unit: string }) => `Wall, ${unit}`,
+  takeAway: ({ label }: { readonly label: string }) => `Take ${label} away`,
+  addSingle: 'A single shell with a measured wall',
+  back: '← Back to the shells',
+  withoutTray: 'Choose without a tray',
+}
