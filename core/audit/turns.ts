@@ -1,10 +1,10 @@
 import {
-  boltResilience,
-  elasticModuliMpa,
+  clampingTorque,
   fastenedJoint,
   preloadFromTorque,
   preloadGain,
   proofLoad,
+  softestBoltMmPerN,
   usualScrew,
   yieldLoadAt,
   type FastenedJoint,
@@ -13,7 +13,6 @@ import {
   degrees,
   formatAngle,
   formatForce,
-  millimetres,
   newtonMetres,
   newtons,
   type Angle,
@@ -59,7 +58,7 @@ function auditTurn(
   turned: Turn,
   path: string,
 ): readonly Finding[] {
-  const snug = preloadFromTorque(usualScrew(screw), turned.torque)
+  const snug = preloadFromTorque(usualScrew(screw), clampingTorque(screw, turned.torque))
   const gain = preloadGain(screw.thread, turned.angle, resilienceOf(group, screw))
   const preload = newtons(snug + gain)
   const yieldLoad = yieldLoadAt(screw, screw.friction.usual)
@@ -105,14 +104,6 @@ function turnOf(procedure: Procedure, fastener: string): Turn | null {
   return turn
 }
 
-function resilienceOf({ grip, clamped }: FastenerGroup, { thread, clampedMmPerN }: FastenedJoint): number {
-  const bolt = boltResilience({
-    thread,
-    shank: millimetres(0),
-    freeThread: grip,
-    anchor: 'tapped hole',
-    modulusMpa: elasticModuliMpa.steel,
-    anchorModulusMpa: elasticModuliMpa[clamped],
-  })
-  return bolt + clampedMmPerN
+function resilienceOf(group: FastenerGroup, { thread, clampedMmPerN }: FastenedJoint): number {
+  return softestBoltMmPerN(group, thread) + clampedMmPerN
 }

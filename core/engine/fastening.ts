@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import type { ThreadDesignation } from '../quantity/index.ts'
 import {
   angleText,
   extentText,
@@ -8,21 +9,43 @@ import {
   placeText,
   sentenceText,
   sizeText,
+  threadText,
   torqueText,
 } from './text.ts'
+
+/** A thread by its sizes, which are those of a metric one, or by its designation. */
+const thread = z.union([
+  z
+    .strictObject({ diameter: sizeText, pitch: sizeText })
+    .transform((sizes): ThreadDesignation => ({ ...sizes, system: 'metric' })),
+  threadText,
+])
+
+/** What parts and fasteners are made of, as far as the calculation tells them apart. */
+const material = z.enum(['aluminium', 'cast-iron', 'steel'])
 
 export const fastenerGroup = z.strictObject({
   id: idText,
   name: nameText,
-  thread: z.strictObject({ diameter: sizeText, pitch: sizeText }),
-  /** Clamped length between head and first engaged thread. */
+  thread,
+  /** Clamped length between head and first engaged thread, or the nut. */
   grip: sizeText,
-  /** ISO 898-1, for example "10.9". */
+  /** ISO 898-1, for example "10.9"; SAE J429, for example "SAE 8". */
   propertyClass: z.string().max(8),
+  /** Across the flats of a hexagon head; of the key of a socket head. */
   acrossFlats: sizeText,
+  head: z.enum(['hexagon', 'socket']).default('hexagon'),
+  /** What the thread goes into. */
+  into: z.enum(['tapped-hole', 'nut']).default('tapped-hole'),
+  /** The diameter of a waisted shank, where it is thinner than the thread. */
+  shank: sizeText.optional(),
   /** Outer diameter of the face under the head, d_w, and the hole it sits on, d_h; usual ones when absent. */
   headFace: z.strictObject({ outer: sizeText, hole: sizeText }).optional(),
   threadState: z.enum(['dry', 'oiled', 'sealant', 'thread-lock']),
+  /** The friction class that the coating and lubricant have (VDI 2230 part 1, table A5), where it is known. */
+  frictionClass: z.enum(['A', 'B', 'C', 'D']).optional(),
+  /** What it takes to run the fastener down, before it clamps: a locking nut or insert (ISO 2320). */
+  prevailing: torqueText.optional(),
   reuse: z.enum(['reusable', 'new-each-time']),
   /**
    * What becomes of a reusable one that went past the most of a pass, where the manual says so. Unless told, one that is
@@ -31,7 +54,13 @@ export const fastenerGroup = z.strictObject({
   pastMost: z.enum(['replace', 'begin-again']).optional(),
   washer: z.boolean().default(false),
   /** What the fastener is screwed into or clamps; decides the joint's stiffness. */
-  clamped: z.enum(['aluminium', 'cast-iron', 'steel']).default('aluminium'),
+  clamped: material.default('aluminium'),
+  /** The parts within the grip from the head on, where they are not all of `clamped`. */
+  layers: z
+    .array(z.strictObject({ material, thickness: sizeText }))
+    .min(1)
+    .max(12)
+    .optional(),
 })
 
 export const fastener = z.strictObject({

@@ -8,6 +8,7 @@ import {
   parseTemperature,
   parseTorque,
   readBoth,
+  readThread,
 } from '../quantity/index.ts'
 
 /** A value with its unit, as a person writes it (`"24 N·m"`), turned into what the core computes with. */
@@ -45,6 +46,9 @@ export const torqueText = withUnit((typed) => readBoth(typed, parseTorque), '24 
 
 /** A size with its tolerance class, as on a drawing (`"62 mm H6"`), as the limits that ISO 286 gives it. */
 export const toleranceText = withUnit((typed) => limitsOfClass(typed), '62 mm H6')
+
+/** A thread by its designation, `"M10×1.25"` or `"3/8-16 UNC"`. */
+export const threadText = withUnit((typed) => readThread(typed), 'M10×1.25')
 
 export const angleText = withUnit((typed) => parseAngle(typed), '90 °')
 export const temperatureText = withUnit((typed) => readBoth(typed, parseTemperature), '100 °C')

@@ -10,10 +10,16 @@ export type Anchor = 'nut' | 'tapped hole'
 /** A length of a bolt that has one section. */
 export type Section = { readonly length: Length; readonly areaMm2: number; readonly modulusMpa: number }
 
-/** A hexagon bolt from head to anchor: plain shank first, then the thread that is in nothing. */
+/** What a bolt is turned by: a hexagon, or a socket in a round head. */
+export type Head = 'hexagon' | 'socket'
+
+/** A bolt from head to anchor: plain shank first, then the thread that is in nothing. */
 export type Bolt = {
   readonly thread: Thread
+  readonly head?: Head
   readonly shank: Length
+  /** Of the shank, where it is waisted; as thick as the thread when absent. */
+  readonly shankDiameter?: Length | undefined
   readonly freeThread: Length
   readonly anchor: Anchor
   readonly modulusMpa: number
@@ -31,17 +37,17 @@ export function seriesResilience(sections: readonly Section[]): number {
 
 /**
  * How far each newton stretches a bolt, in mm/N (δ_S). Head, engaged thread and anchor give way as well, and count as
- * lengths of their own: 0.5·d of nominal section for a hexagon head, 0.5·d of root section for the engaged thread, and
+ * lengths of their own: 0.5·d of nominal section for a hexagon head and 0.4·d for a socket head, 0.5·d of root section for the engaged thread, and
  * for the anchor 0.4·d (nut) or 0.33·d (tapped hole) of nominal section (VDI 2230 part 1, 5.1.1).
  */
 export function boltResilience(bolt: Bolt): number {
-  const { thread, shank, freeThread, anchor, modulusMpa, anchorModulusMpa } = bolt
+  const { thread, head = 'hexagon', shank, freeThread, anchor, modulusMpa, anchorModulusMpa } = bolt
   const nominalMm2 = discMm2(thread.diameter)
   const rootMm2 = discMm2(thread.rootDiameter)
   const diameters = (count: number) => millimetres(count * inMillimetres(thread.diameter))
   return seriesResilience([
-    { length: diameters(0.5), areaMm2: nominalMm2, modulusMpa },
-    { length: shank, areaMm2: nominalMm2, modulusMpa },
+    { length: diameters(head === 'hexagon' ? 0.5 : 0.4), areaMm2: nominalMm2, modulusMpa },
+    { length: shank, areaMm2: discMm2(bolt.shankDiameter ?? thread.diameter), modulusMpa },
     { length: freeThread, areaMm2: rootMm2, modulusMpa },
     { length: diameters(0.5), areaMm2: rootMm2, modulusMpa },
     {

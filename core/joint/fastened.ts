@@ -1,9 +1,9 @@
 import { done, type Outcome } from '../problem/index.ts'
-import { inMillimetres, millimetres, type Length } from '../quantity/index.ts'
+import { inMillimetres, millimetres, newtonMetres, type Torque } from '../quantity/index.ts'
 import type { FastenerGroup } from '../engine/index.ts'
-import { bearingFace, hexBearingFace, type BearingFace } from './bearing-face.ts'
-import { boltResilience, elasticModuliMpa } from './bolt-resilience.ts'
-import { clampedResilience } from './clamped-resilience.ts'
+import { bearingFace, hexBearingFace, socketBearingFace, type BearingFace } from './bearing-face.ts'
+import { boltResilience, elasticModuliMpa, type Anchor } from './bolt-resilience.ts'
+import { clampedResilience, type Layer } from './clamped-resilience.ts'
 import { strengthOf, type Strength } from './property-class.ts'
 import { threadOf, type Thread } from './thread.ts'
 
@@ -34,6 +34,14 @@ export const frictionOf: Readonly<Record<ThreadState, FrictionRange>> = {
   'thread-lock': plausibleFriction,
 }
 
+/** The friction classes of VDI 2230 part 1, table A5, and their middles. Class E has no upper end and no place in an engine. */
+export const frictionOfClass = {
+  A: { least: 0.04, usual: 0.07, most: 0.1 },
+  B: { least: 0.08, usual: 0.12, most: 0.16 },
+  C: { least: 0.14, usual: 0.19, most: 0.24 },
+  D: { least: 0.2, usual: 0.275, most: 0.35 },
+} as const satisfies Record<string, FrictionRange>
+
 /** The fasteners of a group with what they clamp, as far as a spec tells. */
 export interface FastenedJoint {
   readonly thread: Thread
@@ -41,6 +49,8 @@ export interface FastenedJoint {
   readonly bearing: BearingFace
   readonly threadState: ThreadState
   readonly friction: FrictionRange
+  /** What of a torque turns the fastener before it clamps anything; nothing for a free-running one. */
+  readonly prevailing: Torque
   /** δ_S and δ_P, in mm/N. */
   readonly boltMmPerN: number
   readonly clampedMmPerN: number
@@ -54,46 +64,76 @@ export interface FastenedJoint {
  * Refuses what `threadOf`, `strengthOf` and `bearingFace` refuse.
  */
 export function fastenedJoint(group: FastenerGroup): Outcome<FastenedJoint> {
-  const thread = threadOf(group.thread.diameter, group.thread.pitch)
+  const thread = threadOf(group.thread.diameter, group.thread.pitch, group.thread.system)
   if (!thread.ok) return thread
   const strength = strengthOf(group.propertyClass, thread.value)
   if (!strength.ok) return strength
-  const { headFace, acrossFlats, grip, clamped, threadState } = group
-  const bearing = headFace
-    ? bearingFace(headFace.outer, headFace.hole)
-    : hexBearingFace(thread.value, acrossFlats)
+  const bearing = bearingOf(group, thread.value)
   if (!bearing.ok) return bearing
 
-  const freeThread = freeThreadOf(thread.value, grip)
-  const clampedMpa = elasticModuliMpa[clamped]
-  const boltMmPerN = boltResilience({
-    thread: thread.value,
-    shank: millimetres(inMillimetres(grip) - freeThread),
-    freeThread: millimetres(freeThread),
-    anchor: 'tapped hole',
-    modulusMpa: elasticModuliMpa.steel,
-    anchorModulusMpa: clampedMpa,
-  })
-  const layers = [{ thickness: grip, modulusMpa: clampedMpa }]
+  const { threadState, frictionClass } = group
   return done({
     thread: thread.value,
     strength: strength.value,
     bearing: bearing.value,
     threadState,
-    friction: frictionOf[threadState],
-    boltMmPerN,
-    clampedMmPerN: clampedResilience(bearing.value, layers, 'tapped hole'),
+    friction: frictionClass === undefined ? frictionOf[threadState] : frictionOfClass[frictionClass],
+    prevailing: group.prevailing ?? newtonMetres(0),
+    boltMmPerN: boltOf(group, thread.value, freeThreadOf(group, thread.value)),
+    clampedMmPerN: clampedResilience(bearing.value, layersOf(group), anchorOf(group)),
   })
 }
 
+/** δ_S of the same fastener when it has thread all along its grip: the softest that a spec leaves open. */
+export function softestBoltMmPerN(group: FastenerGroup, thread: Thread): number {
+  return boltOf(group, thread, inMillimetres(group.grip))
+}
+
+function boltOf(group: FastenerGroup, thread: Thread, freeThreadMm: number): number {
+  const { head, grip, clamped } = group
+  return boltResilience({
+    thread,
+    head,
+    shank: millimetres(inMillimetres(grip) - freeThreadMm),
+    shankDiameter: group.shank,
+    freeThread: millimetres(freeThreadMm),
+    anchor: anchorOf(group),
+    modulusMpa: elasticModuliMpa.steel,
+    anchorModulusMpa: elasticModuliMpa[group.into === 'nut' ? 'steel' : clamped],
+  })
+}
+
+function bearingOf({ headFace, head, acrossFlats }: FastenerGroup, thread: Thread): Outcome<BearingFace> {
+  if (headFace !== undefined) return bearingFace(headFace.outer, headFace.hole)
+  return head === 'socket' ? socketBearingFace(thread) : hexBearingFace(thread, acrossFlats)
+}
+
+function anchorOf({ into }: FastenerGroup): Anchor {
+  return into === 'nut' ? 'nut' : 'tapped hole'
+}
+
+/** The clamped parts from the head on: those of the spec, or one of the material that the thread is in. */
+function layersOf({ layers, grip, clamped }: FastenerGroup): readonly Layer[] {
+  return (layers ?? [{ thickness: grip, material: clamped }]).map(({ thickness, material }) => ({
+    thickness,
+    modulusMpa: elasticModuliMpa[material],
+  }))
+}
+
+/** A nut is 0.8·d high, and the bolt looks out of it by two pitches (ISO 4032, ISO 4014; common practice). */
+const nutHeight = 0.8
+const pitchesBeyond = 2
+
 /**
  * The thread within the grip, in mm. A bolt of ISO 4014 has thread for 2·d + 6 mm, 12 mm above 125 mm and 25
- * mm above 200 mm of its own length (ISO 888); one diameter of it is engaged. A short bolt has thread all
- * along.
+ * mm above 200 mm of its own length (ISO 888); one diameter of it is engaged, or what a nut takes. A short bolt has
+ * thread all along.
  */
-function freeThreadOf({ diameter }: Thread, grip: Length): number {
+function freeThreadOf(group: FastenerGroup, { diameter, pitch }: Thread): number {
   const d = inMillimetres(diameter)
-  const length = inMillimetres(grip) + d
+  const grip = inMillimetres(group.grip)
+  const engaged = group.into === 'nut' ? nutHeight * d + pitchesBeyond * inMillimetres(pitch) : d
+  const length = grip + engaged
   const more = length <= 125 ? 6 : length <= 200 ? 12 : 25
-  return Math.min(inMillimetres(grip), d + more)
+  return Math.min(grip, Math.max(0, 2 * d + more - engaged))
 }

@@ -1,10 +1,11 @@
-export { bearingFace, hexBearingFace, type BearingFace } from './bearing-face.ts'
+export { bearingFace, hexBearingFace, socketBearingFace, type BearingFace } from './bearing-face.ts'
 export {
   boltResilience,
   elasticModuliMpa,
   seriesResilience,
   type Anchor,
   type Bolt,
+  type Head,
   type Section,
 } from './bolt-resilience.ts'
 export { clampedResilience, type Layer } from './clamped-resilience.ts'
@@ -37,11 +38,14 @@ export { preloadAfterTurn, preloadGain, turnForPreload, type PreloadAfterTurn } 
 export {
   fastenedJoint,
   frictionOf,
+  frictionOfClass,
   plausibleFriction,
+  softestBoltMmPerN,
   type FastenedJoint,
   type FrictionRange,
   type ThreadState,
 } from './fastened.ts'
+export { clampingTorque } from './clamping-torque.ts'
 export {
   torqueEffect,
   usualScrew,

@@ -2,8 +2,11 @@ import { done, refused, type Outcome } from '../problem/index.ts'
 import { inMillimetres, newtons, type Force } from '../quantity/index.ts'
 import type { Thread } from './thread.ts'
 
-/** The property classes of steel screws, as marked on the head. */
-export const propertyClasses = ['4.6', '4.8', '5.6', '5.8', '6.8', '8.8', '9.8', '10.9', '12.9'] as const
+/** The property classes of steel screws, as marked on the head, and grades of inch screws, which are marked by strokes. */
+export const propertyClasses = [
+  ...(['4.6', '4.8', '5.6', '5.8', '6.8', '8.8', '9.8', '10.9', '12.9'] as const),
+  ...(['SAE 2', 'SAE 5', 'SAE 8'] as const),
+]
 export type PropertyClass = (typeof propertyClasses)[number]
 
 /** The least that a screw of a class must bear, in MPa (N/mm²). */
@@ -20,7 +23,13 @@ function strength(tensileMpa: number, yieldMpa: number, proofMpa: number): Stren
   return { tensileMpa, yieldMpa, proofMpa }
 }
 
-/** ISO 898-1:2013, table 3, for diameters up to and including 16 mm. */
+/** In ksi, as SAE J429 has them: 1 psi = 0.006 894 757 MPa (NIST SP 811, appendix B.8). */
+function inKsi(tensile: number, yieldAt: number, proof: number): Strength {
+  const mpaInKsi = 6.894757
+  return strength(tensile * mpaInKsi, yieldAt * mpaInKsi, proof * mpaInKsi)
+}
+
+/** ISO 898-1:2013, table 3, for diameters up to and including 16 mm; SAE J429, table 1, for up to 3/4 in. */
 const strengths: Readonly<Record<PropertyClass, Strength>> = {
   '4.6': strength(400, 240, 225),
   '4.8': strength(420, 340, 310),
@@ -31,20 +40,34 @@ const strengths: Readonly<Record<PropertyClass, Strength>> = {
   '9.8': strength(900, 720, 650),
   '10.9': strength(1040, 940, 830),
   '12.9': strength(1220, 1100, 970),
+  'SAE 2': inKsi(74, 57, 55),
+  'SAE 5': inKsi(120, 92, 85),
+  'SAE 8': inKsi(150, 130, 120),
 }
 
-const thickMm = 16
-/** Where the same table differs above 16 mm: 8.8 is harder there, and 9.8 is not made. */
-const thickStrengths = { ...strengths, '8.8': strength(830, 660, 600), '9.8': undefined }
+/** Above so many mm a class is another one, where the tables have it so; null where it is not made. */
+const thicker: Readonly<
+  Partial<Record<PropertyClass, { readonly aboveMm: number; readonly strength: Strength | null }>>
+> = {
+  '8.8': { aboveMm: 16, strength: strength(830, 660, 600) },
+  '9.8': { aboveMm: 16, strength: null },
+  'SAE 2': { aboveMm: 19.05, strength: inKsi(60, 36, 33) },
+  'SAE 5': { aboveMm: 25.4, strength: inKsi(105, 81, 74) },
+}
 
 /** The strength that a property class promises at this thread. Refuses `property-class-unknown`, naming those there are. */
 export function strengthOf(propertyClass: string, thread: Thread): Outcome<Strength> {
   const diameterMm = inMillimetres(thread.diameter)
-  const table = diameterMm > thickMm ? thickStrengths : strengths
-  const known = propertyClasses.filter((each) => table[each] !== undefined)
+  const at = (name: PropertyClass): Strength | null => {
+    const other = thicker[name]
+    return other !== undefined && diameterMm > other.aboveMm ? other.strength : strengths[name]
+  }
+  const known = propertyClasses.filter((each) => at(each) !== null)
   const found = known.find((each) => each === propertyClass)
-  const promised = found && table[found]
-  return promised ? done(promised) : refused('property-class-unknown', { propertyClass, diameterMm, known })
+  const promised = found === undefined ? null : at(found)
+  return promised === null
+    ? refused('property-class-unknown', { propertyClass, diameterMm, known })
+    : done(promised)
 }
 
 /** The tension that the screw bears without any lasting stretch: S_p·A_s (ISO 898-1, 9.6). */

@@ -1,8 +1,9 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { inMillimetres, millimetres, type Length } from '../quantity/index.ts'
+import { inMillimetres, millimetres, unifiedName, type Length, type ThreadSystem } from '../quantity/index.ts'
 
-/** A metric thread: what is marked on it, and the basic sizes that follow. Made by `threadOf` alone. */
+/** A thread: what is marked on it, and the basic sizes that follow. Made by `threadOf` alone. */
 export type Thread = {
+  readonly system: ThreadSystem
   /** Nominal diameter d. */
   readonly diameter: Length
   /** Pitch P. */
@@ -38,14 +39,17 @@ const finestPitches = [
 ] as const
 const leastPitchShare = 1 / 2
 
+/** How many pitches d3 is below d: ISO 68-1, and for unified threads what A_t = π/4·(d − 0.9743·P)² of ASME B1.1 comes to. */
+const rootPitches: Readonly<Record<ThreadSystem, number>> = { metric: 1.226869, unified: 1.299038 }
+
 /**
- * The thread of a nominal diameter and pitch: d2 = d − 0.649519·P, d3 = d − 1.226869·P (ISO 724, ISO 68-1), A_s over
- * their mean (ISO 898-1, 9.1.6.1).
+ * The thread of a nominal diameter and pitch: d2 = d − 0.649519·P, d3 = d − 1.226869·P (ISO 724, ISO 68-1; 1.299038·P of a
+ * unified one), A_s over their mean (ISO 898-1, 9.1.6.1; ASME B1.1).
  *
  * Refuses `thread-diameter-out-of-range` outside 1 to 300 mm, bounds included, and `thread-pitch-out-of-range` unless
  * the pitch is at least half of the finest of ISO 261 and at most a third of the diameter.
  */
-export function threadOf(diameter: Length, pitch: Length): Outcome<Thread> {
+export function threadOf(diameter: Length, pitch: Length, system: ThreadSystem = 'metric'): Outcome<Thread> {
   const d = inMillimetres(diameter)
   const p = inMillimetres(pitch)
   if (d < leastDiameterMm || d > mostDiameterMm) {
@@ -56,9 +60,10 @@ export function threadOf(diameter: Length, pitch: Length): Outcome<Thread> {
     return refused('thread-pitch-out-of-range', { diameterMm: d, pitchMm: p })
   }
   const d2 = d - 0.649519 * p
-  const d3 = d - 1.226869 * p
+  const d3 = d - rootPitches[system] * p
   const d0 = (d2 + d3) / 2
   return done({
+    system,
     diameter,
     pitch,
     pitchDiameter: millimetres(d2),
@@ -68,7 +73,12 @@ export function threadOf(diameter: Length, pitch: Length): Outcome<Thread> {
   })
 }
 
-/** `M10×1.5`: the pitch is always named, so that nobody need know which one is coarse. */
-export function formatThread({ diameter, pitch }: Thread): string {
-  return `M${inMillimetres(diameter)}×${inMillimetres(pitch)}`
+/** `M10×1.5`, `3/8-16 UNC`: the pitch is always named, so that nobody need know which one is coarse. */
+export function formatThread({
+  system,
+  diameter,
+  pitch,
+}: Pick<Thread, 'system' | 'diameter' | 'pitch'>): string {
+  const named = system === 'unified' ? unifiedName(diameter, pitch) : null
+  return named ?? `M${inMillimetres(diameter)}×${inMillimetres(pitch)}`
 }

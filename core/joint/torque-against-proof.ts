@@ -1,4 +1,5 @@
 import type { Force, Torque } from '../quantity/index.ts'
+import { clampingTorque } from './clamping-torque.ts'
 import type { FastenedJoint } from './fastened.ts'
 import { proofLoad } from './property-class.ts'
 import { preloadFromTorque } from './screw.ts'
@@ -54,12 +55,16 @@ export function torqueAgainstProof(
     strength,
     bearing,
     friction,
-  }: Pick<FastenedJoint, 'thread' | 'strength' | 'bearing' | 'friction'>,
+    prevailing,
+  }: Pick<FastenedJoint, 'thread' | 'strength' | 'bearing' | 'friction' | 'prevailing'>,
   { target, most = target }: TorqueRange,
 ): TorqueAgainstProof {
   const highest = most > target ? most : target
   const preloadAt = (torque: Torque, coefficient: number) =>
-    preloadFromTorque({ thread, bearing, friction: { thread: coefficient, head: coefficient } }, torque)
+    preloadFromTorque(
+      { thread, bearing, friction: { thread: coefficient, head: coefficient } },
+      clampingTorque({ prevailing }, torque),
+    )
   const proof = proofLoad(thread, strength)
   const yieldLoad = assemblyPreload(thread, strength, friction.usual, 1)
   const weighed = {

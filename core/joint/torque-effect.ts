@@ -1,4 +1,5 @@
 import type { Force, Torque } from '../quantity/index.ts'
+import { clampingTorque } from './clamping-torque.ts'
 import type { FastenedJoint } from './fastened.ts'
 import { proofLoad } from './property-class.ts'
 import { preloadFromTorque, torqueSplit, type Screw, type TorqueSplit } from './screw.ts'
@@ -20,10 +21,11 @@ export interface TorqueEffect {
   /** From the lower limit at the most friction to the upper limit at the least. */
   readonly preload: OpenSpread<Force>
   /**
-   * Where the target goes at the usual friction. Only what climbs the pitch clamps; `lostShare` is the rest,
-   * 0 to 1.
+   * Where the target goes at the usual friction, without what turned the fastener before it clamped. Only what climbs the
+   * pitch clamps; `lostShare` is all the rest, 0 to 1.
    */
   readonly split: TorqueSplit
+  readonly prevailing: Torque
   readonly lostShare: number
   readonly proofLoad: Force
   /** Where the fastener begins to yield while it is pulled, twist and all, at the usual friction. */
@@ -56,7 +58,8 @@ export function preloadSpread(
   joint: FastenedJoint,
   { target, least = target, most = target }: TorqueRange,
 ): Spread<Force> {
-  const at = (torque: Torque, coefficient: number) => preloadFromTorque(screwAt(joint, coefficient), torque)
+  const at = (torque: Torque, coefficient: number) =>
+    preloadFromTorque(screwAt(joint, coefficient), clampingTorque(joint, torque))
   const { friction } = joint
   return {
     least: at(least, friction.most),
@@ -72,7 +75,7 @@ export function preloadSpread(
 export function torqueEffect(joint: FastenedJoint, torque: TorqueRange): TorqueEffect {
   const { thread, strength, friction } = joint
   const elastic = preloadSpread(joint, torque)
-  const split = torqueSplit(usualScrew(joint), torque.target)
+  const split = torqueSplit(usualScrew(joint), clampingTorque(joint, torque.target))
   const proof = proofLoad(thread, strength)
   const used = (preload: Force, coefficient: number) =>
     tighteningStress(thread, preload, coefficient).equivalentMpa / strength.yieldMpa
@@ -85,7 +88,8 @@ export function torqueEffect(joint: FastenedJoint, torque: TorqueRange): TorqueE
   return {
     preload,
     split,
-    lostShare: (split.thread + split.head) / torque.target,
+    prevailing: joint.prevailing,
+    lostShare: 1 - split.pitch / torque.target,
     proofLoad: proof,
     yieldLoad: yieldLoadAt(joint, friction.usual),
     ofProof: sharesOf(preload, proof),

@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Bead, EngineSpec } from '../engine/index.ts'
+import { headWidth, type Bead, type EngineSpec } from '../engine/index.ts'
 import { boxAround, type Point } from './box.ts'
 import { areaOf, onFace, type OnFace } from './on-face.ts'
 import { rounded } from './polygon.ts'
@@ -15,7 +15,7 @@ export interface Boss {
 
 /** Where the metal is needed: round each fastener, dowel, passage, bead and bearing. */
 export function bossesOf(spec: EngineSpec, here: OnFace): readonly Boss[] {
-  const flats = new Map(spec.fastenerGroups.map(({ id, acrossFlats }) => [id, inMillimetres(acrossFlats)]))
+  const flats = new Map(spec.fastenerGroups.map((group) => [group.id, inMillimetres(headWidth(group))]))
   const at = ([x, y]: OnFace['fasteners'][number]['at'], radius: number): Boss => ({
     x: inMillimetres(x),
     y: inMillimetres(y),

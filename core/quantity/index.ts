@@ -37,3 +37,4 @@ export {
 } from './torque.ts'
 export { readBoth } from './both.ts'
 export { classesWith, limitsOfClass, namesClass, type ClassLimits } from './tolerance-class.ts'
+export { readThread, unifiedName, type ThreadDesignation, type ThreadSystem } from './thread-designation.ts'

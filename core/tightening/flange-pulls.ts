@@ -1,4 +1,5 @@
 import {
+  clampingTorque,
   fastenedJoint,
   preloadFromTorque,
   usualScrew,
@@ -46,7 +47,11 @@ function pullOf(pass: Loading, place: number, bolt: string, joint: FastenedJoint
     case 'torque':
     case 'recheck': {
       const own = pass.others.find(({ fasteners }) => fasteners.includes(bolt)) ?? pass
-      return { ...pull, kind: 'raise', to: preloadFromTorque(usualScrew(joint), own.target) }
+      return {
+        ...pull,
+        kind: 'raise',
+        to: preloadFromTorque(usualScrew(joint), clampingTorque(joint, own.target)),
+      }
     }
     case 'angle': {
       const own = pass.others?.find(({ fasteners }) => fasteners.includes(bolt)) ?? pass

@@ -1,4 +1,5 @@
-import { formatShort, inMillimetres, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
+import { formatThread } from '../joint/index.ts'
+import type { LengthUnit, BenchTorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
 import { en } from '../words/index.ts'
 import { numberOf } from './fastener-number.ts'
@@ -21,10 +22,9 @@ export const threadStateWords = {
   'thread-lock': 'with thread-lock',
 } as const satisfies Record<FastenerGroup['threadState'], string>
 
-/** `M10 × 1.25, 10.9, oiled`. */
+/** `M10 × 1.25, 10.9, oiled`, `3/8-16 UNC, SAE 8, dry`. */
 export function threadText({ thread, propertyClass, threadState }: FastenerGroup): string {
-  const [diameter, pitch] = [thread.diameter, thread.pitch].map((each) => formatShort(inMillimetres(each), 2))
-  return `M${diameter} × ${pitch}, ${propertyClass}, ${threadStateWords[threadState]}`
+  return `${formatThread(thread).replace('×', ' × ')}, ${propertyClass}, ${threadStateWords[threadState]}`
 }
 
 /** The unit that a window is read in. */

@@ -64,7 +64,13 @@ describe('general torques for metric screws are neither an overload nor next to 
       ['10.9', grade8],
     ] as const) {
       const strength = given(strengthOf(propertyClass, pulled))
-      const screw = { thread: pulled, strength, bearing, friction: frictionOf.dry }
+      const screw = {
+        thread: pulled,
+        strength,
+        bearing,
+        friction: frictionOf.dry,
+        prevailing: newtonMetres(0),
+      }
       const found = torqueAgainstProof(screw, { target: newtonMetres(torque) })
       expect(found.verdict).toBe('plausible')
     }

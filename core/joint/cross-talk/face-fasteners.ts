@@ -1,6 +1,6 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { inMillimetres } from '../../quantity/index.ts'
-import type { EngineSpec, Face } from '../../engine/index.ts'
+import { headWidth, type EngineSpec, type Face } from '../../engine/index.ts'
 import { elasticModuliMpa } from '../bolt-resilience.ts'
 import { fastenedJoint } from '../fastened.ts'
 import type { Point } from '../../plane/index.ts'
@@ -27,7 +27,7 @@ export function fastenersOn(spec: EngineSpec, face: Face): Outcome<readonly Face
       x: inMillimetres(at[0]),
       y: inMillimetres(at[1]),
       gripMm: inMillimetres(group.grip),
-      acrossFlatsMm: inMillimetres(group.acrossFlats),
+      acrossFlatsMm: inMillimetres(headWidth(group)),
       modulusMpa: elasticModuliMpa[group.clamped],
       stiffnessNPerMm: 1 / joint.value.boltMmPerN,
     })

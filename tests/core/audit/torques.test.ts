@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { auditAfter, named, nth, type Draft } from '../engine/demo.ts'
+import { auditAfter, demoDraft, named, nth, type Draft } from '../engine/demo.ts'
 
 /** The sump screws of the three are M6×1, class 8.8: proof load 11.6 kN, ISO 898-1 table 5. */
 function sumpTorque(target: string, more: object = {}) {
@@ -98,9 +98,42 @@ describe('fasteners that cannot be', () => {
   })
 
   it('with a pitch larger than the diameter are a fault', () => {
-    expect(group((bolts) => (bolts.thread.pitch = '12.5 mm'))).toEqual([
+    expect(group((bolts) => Object.assign(bolts.thread, { pitch: '12.5 mm' }))).toEqual([
       expect.stringContaining('fault thread-pitch-out-of-range fastenerGroups[0]: A pitch of 12.5 mm'),
     ])
+  })
+
+  it('with a socket head are not measured by the flats of their key', () => {
+    expect(
+      group((bolts) => {
+        bolts.acrossFlats = '8 mm'
+        bolts.head = 'socket'
+        bolts.headFace = { outer: '15 mm', hole: '11 mm' }
+      }),
+    ).toEqual([])
+  })
+
+  it('with a shank as thick as the thread, or hardly there, are a fault', () => {
+    for (const shank of ['10 mm', '5 mm'])
+      expect(group((bolts) => (bolts.shank = shank))).toEqual([
+        expect.stringContaining('fault shank-not-waisted fastenerGroups[0].shank'),
+      ])
+    expect(group((bolts) => (bolts.shank = '8 mm'))).toEqual([])
+  })
+
+  it('with layers that are not their grip are a fault', () => {
+    const layers = (second: string) => [
+      { material: 'steel' as const, thickness: '10 mm' },
+      { material: 'aluminium' as const, thickness: second },
+    ]
+    const grip = demoDraft('skerry-3').fastenerGroups[0]!.grip
+    const rest = `${Number.parseFloat(grip) - 10} mm`
+    expect(group((bolts) => (bolts.layers = layers('1 mm')))).toEqual([
+      expect.stringContaining(
+        `the layers are 11.000 mm together, and the grip is ${Number.parseFloat(grip).toFixed(3)} mm`,
+      ),
+    ])
+    expect(group((bolts) => (bolts.layers = layers(rest)))).toEqual([])
   })
 
   it('with a head narrower than the thread are a fault', () => {

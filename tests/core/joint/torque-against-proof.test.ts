@@ -9,6 +9,7 @@ const boltOf = (bolt: typeof m8, propertyClass: string) => ({
   ...bolt,
   strength: given(strengthOf(propertyClass, bolt.thread)),
   friction: plausibleFriction,
+  prevailing: newtonMetres(0),
 })
 const verdict = (bolt: typeof m8, propertyClass: string, torque: Torque) =>
   torqueAgainstProof(boltOf(bolt, propertyClass), { target: torque }).verdict

@@ -221,6 +221,11 @@ export const auditWords = {
     `${face}: ${first} and ${second} sit on one another. Correct the place of one of them.`,
   'outline-crosses-itself': ({ face }: { face: string }) =>
     `The outline of ${face} crosses itself. Give its corners in order, once around.`,
+  'shank-not-waisted': ({ group, shank, thread }: { group: string; shank: string; thread: string }) =>
+    `${group}: a shank of ${shank} on a thread of ${thread} is not waisted, or is no bolt any more. Correct it, or leave it out where ` +
+    'the shank is as thick as the thread.',
+  'layers-not-grip': ({ group, layers, grip }: { group: string; layers: string; grip: string }) =>
+    `${group}: the layers are ${layers} together, and the grip is ${grip}. Correct one of the two.`,
   'head-smaller-than-thread': ({
     group,
     acrossFlats,

@@ -18,6 +18,9 @@ export const quantityWords = {
     'a grade from 5 to 11, for example 62 mm H6, or write both limits.',
   'tolerance-class-size': ({ size }: { size: string }) =>
     `${size}: tolerance classes are for sizes above zero and up to 500 mm. Write both limits.`,
+  'thread-designation-unknown': ({ typed }: { typed: string }) =>
+    `“${typed}” is no thread that is known here. Write it as it is marked, for example M10, M10×1.25, 3/8-16 UNC or #10-32 UNF, or ` +
+    'give its diameter and pitch.',
   'unit-missing': ({ typed, units }: { typed: string; units: readonly string[] }) =>
     `“${typed}” has no unit. Add one of ${units.join(', ')}.`,
 }

@@ -1,0 +1,170 @@
+import { describe, expect, it } from 'vitest'
+import {
+  clampingTorque,
+  formatThread,
+  torqueAgainstProof,
+  torqueEffect,
+  torqueInputs,
+  turnEffect,
+  turnInputs,
+} from '../../../core/joint/index.ts'
+import { degrees, inMillimetres, millimetres, newtonMetres } from '../../../core/quantity/index.ts'
+import { groupOf, jointOf } from './groups.ts'
+
+// M10×1.5: nominal section 78.54, root section 52.29 mm²; 60 mm of grip.
+describe('socket screws', () => {
+  it('have a head that gives way less: 0.4 of a diameter instead of 0.5 (VDI 2230, 5.1.1)', () => {
+    const less = jointOf().boltMmPerN - jointOf({ head: 'socket' }).boltMmPerN
+    // 1 mm of 78.54 mm² of steel: 1 / (78.54 × 207 000).
+    expect(less * 1e6).toBeCloseTo(0.0615, 3)
+  })
+
+  it('have the face of ISO 4762: 15.33 mm at least for M10, 12.33 for M8, 17.23 for M12 (from memory)', () => {
+    const outer = (diameter: string, pitch: string) =>
+      inMillimetres(
+        jointOf({ thread: { diameter, pitch }, head: 'socket', headFace: undefined }).bearing.outer,
+      )
+    expect(Math.abs(outer('10 mm', '1.5 mm') - 15.33)).toBeLessThan(0.1)
+    expect(Math.abs(outer('8 mm', '1.25 mm') - 12.33)).toBeLessThan(0.1)
+    expect(Math.abs(outer('12 mm', '1.75 mm') - 17.23)).toBeLessThan(0.1)
+  })
+})
+
+describe('a nut', () => {
+  it('gives way by 0.4 of a diameter of steel, and the thread in the grip by what the nut leaves of it', () => {
+    // Engaged are 8 mm and two pitches of 1.5 mm: 11 mm of 26, so that 15 mm are free and 45 mm are shank.
+    // (5 + 45 + 4)/(78.54 × 207) + (15 + 5)/(52.29 × 207) = 3.3215 + 1.8478 nm/N.
+    expect(jointOf({ into: 'nut' }).boltMmPerN * 1e6).toBeCloseTo(5.169, 2)
+  })
+
+  it('makes the parts give way less than one cone into a tapped hole does not: two cones meet half way', () => {
+    expect(jointOf({ into: 'nut' }).clampedMmPerN).toBeGreaterThan(jointOf().clampedMmPerN)
+  })
+})
+
+describe('a waisted shank', () => {
+  it('stretches by its own section: 44 mm of 8 mm diameter', () => {
+    // (5)/(78.54 × 207) + 44/(50.27 × 207) + (16 + 5)/(52.29 × 207) + 3.3/(78.54 × 71) = 0.3075 + 4.2284 + 1.9401 + 0.5918.
+    expect(jointOf({ shank: '8 mm' }).boltMmPerN * 1e6).toBeCloseTo(7.068, 2)
+  })
+})
+
+describe('layers of two materials', () => {
+  it('give way one after the other, the one under the head the most', () => {
+    const [soft, hard] = [
+      { material: 'aluminium', thickness: '30 mm' },
+      { material: 'steel', thickness: '30 mm' },
+    ]
+    const all = (material: string) => jointOf({ clamped: material }).clampedMmPerN
+    const softFirst = jointOf({ layers: [soft, hard] }).clampedMmPerN
+    const hardFirst = jointOf({ layers: [hard, soft] }).clampedMmPerN
+    expect(softFirst).toBeGreaterThan(hardFirst)
+    expect(softFirst).toBeLessThan(all('aluminium'))
+    expect(hardFirst).toBeGreaterThan(all('steel'))
+  })
+
+  it('leave what the thread is in to `clamped`', () => {
+    const layers = [{ material: 'steel', thickness: '60 mm' }]
+    expect(jointOf({ layers, clamped: 'aluminium' }).boltMmPerN).toBe(jointOf().boltMmPerN)
+    expect(jointOf({ layers, clamped: 'aluminium' }).clampedMmPerN).toBe(
+      jointOf({ clamped: 'steel' }).clampedMmPerN,
+    )
+  })
+})
+
+describe('a friction class of VDI 2230 part 1, table A5', () => {
+  it.each([
+    ['A', 0.04, 0.1],
+    ['B', 0.08, 0.16],
+    ['C', 0.14, 0.24],
+    ['D', 0.2, 0.35],
+  ])('%s is %d to %d, and its middle', (frictionClass, least, most) => {
+    const { friction } = jointOf({ frictionClass, threadState: 'dry' })
+    expect([friction.least, friction.most]).toEqual([least, most])
+    expect(friction.usual).toBeCloseTo((least + most) / 2, 12)
+  })
+})
+
+describe('a prevailing torque', () => {
+  const free = jointOf()
+  const locked = jointOf({ prevailing: '10 N·m' })
+  const fifty = { target: newtonMetres(50) }
+
+  it('goes off the torque before it clamps: 50 N·m with 10 of them clamp as 40 do', () => {
+    expect(torqueEffect(locked, fifty).preload.usual).toBe(
+      torqueEffect(free, { target: newtonMetres(40) }).preload.usual,
+    )
+    expect(torqueAgainstProof(locked, fifty).preloadAtUsualFriction).toBe(
+      torqueAgainstProof(free, { target: newtonMetres(40) }).preloadAtUsualFriction,
+    )
+    expect(
+      turnEffect(locked, fifty, { target: degrees(30), least: degrees(25), most: degrees(35) }).snug.usual,
+    ).toBe(torqueEffect(free, { target: newtonMetres(40) }).preload.usual)
+  })
+
+  it('counts as lost, with what friction takes', () => {
+    const { split, prevailing, lostShare } = torqueEffect(locked, fifty)
+    expect(split.pitch + split.thread + split.head + prevailing).toBeCloseTo(50, 9)
+    expect(lostShare).toBeCloseTo((50 - split.pitch) / 50, 9)
+    expect(torqueEffect(free, fifty).prevailing).toBe(0)
+  })
+
+  it('above the torque leaves nothing to clamp with', () => {
+    expect(clampingTorque(locked, newtonMetres(8))).toBe(0)
+    expect(torqueEffect(locked, { target: newtonMetres(8) }).preload.usual).toBe(0)
+  })
+})
+
+describe('what a calculation was made from', () => {
+  const inputs = (change: object) => {
+    const group = groupOf(change)
+    const joint = jointOf(change)
+    return [...torqueInputs(group, joint), ...turnInputs(group, joint)].map(
+      ({ name, value, source }) => `${name}: ${value} (${source})`,
+    )
+  }
+
+  it('says what a plain bolt was taken for', () => {
+    const said = inputs({ headFace: undefined }).join('\n')
+    expect(said).toContain('Thread: M10×1.5 (the spec; its other sizes by ISO 724)')
+    expect(said).toContain('(the spec; ISO 898-1, table 3)')
+    expect(said).toContain('from the width across flats')
+    expect(said).toContain('a steel bolt of ISO 4014 over a grip of 60 mm, one diameter of it engaged')
+    expect(said).toContain('a cone of 30° under the head')
+    expect(said).toContain('in aluminium of 71 GPa, into a tapped hole')
+    expect(said).not.toContain('Prevailing')
+  })
+
+  it('says what else a spec has', () => {
+    const said = inputs({
+      thread: '3/8-16 UNC',
+      propertyClass: 'SAE 8',
+      head: 'socket',
+      headFace: undefined,
+      into: 'nut',
+      shank: '8 mm',
+      frictionClass: 'A',
+      prevailing: '10 N·m',
+      layers: [
+        { material: 'steel', thickness: '20 mm' },
+        { material: 'cast-iron', thickness: '40 mm' },
+      ],
+    }).join('\n')
+    expect(said).toContain('Thread: 3/8-16 UNC (the spec; its other sizes by ASME B1.1)')
+    expect(said).toContain('SAE 8: proof 827')
+    expect(said).toContain('(the spec; SAE J429, table 1)')
+    expect(said).toContain('from the diameter of a socket head')
+    expect(said).toContain('class A of the spec')
+    expect(said).toContain('Prevailing torque: 10 N·m')
+    expect(said).toContain('of ISO 4762 over a grip of 60 mm, its shank of 8.0 mm, with a nut')
+    expect(said).toContain('two cones of 30° under the head and the nut')
+    expect(said).toContain('20.0 mm of steel of 207 GPa on 40.0 mm of cast-iron of 100 GPa')
+  })
+
+  it('names a metric thread and an inch thread that is in no series by their sizes', () => {
+    expect(formatThread({ system: 'metric', diameter: millimetres(10), pitch: millimetres(1) })).toBe('M10×1')
+    expect(formatThread({ system: 'unified', diameter: millimetres(10), pitch: millimetres(1) })).toBe(
+      'M10×1',
+    )
+  })
+})
