@@ -3,6 +3,7 @@ import type { ThreadDesignation } from '../quantity/index.ts'
 import {
   angleText,
   extentText,
+  forceText,
   gapText,
   idText,
   nameText,
@@ -52,6 +53,10 @@ export const fastenerGroup = z.strictObject({
    * turned by an angle is replaced and any other begins again; single-use ones are always replaced.
    */
   pastMost: z.enum(['replace', 'begin-again']).optional(),
+  /** What pulls at each of them while the engine runs, and where it comes in (n of VDI 2230): for teaching alone. */
+  workingLoad: z
+    .strictObject({ force: forceText, introduction: z.number().min(0).max(1).default(1) })
+    .optional(),
   washer: z.boolean().default(false),
   /** What the fastener is screwed into or clamps; decides the joint's stiffness. */
   clamped: material.default('aluminium'),

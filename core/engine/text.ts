@@ -4,6 +4,7 @@ import {
   inMillimetres,
   limitsOfClass,
   parseAngle,
+  parseForce,
   parseLength,
   parseTemperature,
   parseTorque,
@@ -49,6 +50,12 @@ export const toleranceText = withUnit((typed) => limitsOfClass(typed), '62 mm H6
 
 /** A thread by its designation, `"M10×1.25"` or `"3/8-16 UNC"`. */
 export const threadText = withUnit((typed) => readThread(typed), 'M10×1.25')
+
+/** A force above zero. */
+export const forceText = withUnit((typed) => readBoth(typed, parseForce), '12 kN').refine(
+  (force) => force > 0,
+  'give a force above zero',
+)
 
 export const angleText = withUnit((typed) => parseAngle(typed), '90 °')
 export const temperatureText = withUnit((typed) => readBoth(typed, parseTemperature), '100 °C')

@@ -5,11 +5,13 @@ import {
   turnEffect,
   turnInputs,
   turnPlot,
+  workingLoadEffect,
   type Input,
   type TorqueEffect,
   type TurnEffect,
   type TurnPlot,
   type TurnWindow,
+  type WorkingLoadEffect,
 } from '../joint/index.ts'
 import { done, type Outcome } from '../problem/index.ts'
 import { degrees } from '../quantity/index.ts'
@@ -28,6 +30,7 @@ export type PullExplanation =
       readonly torque: TorqueWindow
       readonly effect: TorqueEffect
       readonly inputs: readonly Input[]
+      readonly workingLoad: WorkingLoadEffect | null
     }
   | {
       readonly kind: 'turn'
@@ -38,6 +41,8 @@ export type PullExplanation =
       readonly effect: TurnEffect
       readonly plot: TurnPlot
       readonly inputs: readonly Input[]
+      /** What the load of the running engine does to the joint, where the spec names one: a lesson, no judgement. */
+      readonly workingLoad: WorkingLoadEffect | null
     }
 
 /**
@@ -61,12 +66,19 @@ export function explainPull(
   const joint = found.value
   const { torque, turn } = asked
   const inputs = torqueInputs(group, joint)
-  if (turn === null) return done({ kind: 'torque', torque, effect: torqueEffect(joint, torque), inputs })
+  const loaded = (preload: TorqueEffect['preload']) =>
+    group.workingLoad === undefined ? null : workingLoadEffect(joint, preload, group.workingLoad)
+  if (turn === null) {
+    const effect = torqueEffect(joint, torque)
+    return done({ kind: 'torque', torque, effect, inputs, workingLoad: loaded(effect.preload) })
+  }
+  const effect = turnEffect(joint, torque, turn)
   return done({
     kind: 'turn',
     torque,
     turn,
-    effect: turnEffect(joint, torque, turn),
+    effect,
+    workingLoad: loaded(effect.preload),
     plot: turnPlot(joint, torque, turn),
     inputs: [...inputs, ...turnInputs(group, joint)],
   })

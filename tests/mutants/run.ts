@@ -86,11 +86,15 @@ async function tried(
   mostMs: number,
 ): Promise<'killed' | 'survived' | 'endless'> {
   return new Promise((answer) => {
-    const timer = setTimeout(() => answer('endless'), mostMs)
-    child.once('message', (fate) => {
+    const end = (fate: 'killed' | 'survived' | 'endless'): void => {
       clearTimeout(timer)
-      answer(fate as 'killed' | 'survived')
-    })
+      child.off('exit', ended)
+      answer(fate)
+    }
+    const ended = (): void => end('endless')
+    const timer = setTimeout(ended, mostMs)
+    child.once('exit', ended)
+    child.once('message', (fate) => end(fate as 'killed' | 'survived'))
     child.send(mutation)
   })
 }

@@ -19,8 +19,15 @@ export const pullExplained = {
   ofTorque: 'Of the torque, clamps',
   clamps: ({ part, whole }: { readonly part: string; readonly whole: string }) => `${part} of ${whole}`,
   friction: 'Lost to friction',
-  lost: (facts: { readonly share: string; readonly thread: string; readonly head: string }) =>
-    `${facts.share}: thread ${facts.thread}, head ${facts.head}`,
+  lost: (facts: {
+    readonly share: string
+    readonly thread: string
+    readonly head: string
+    /** What it takes to run down; null for a fastener that runs free. */
+    readonly prevailing: string | null
+  }) =>
+    `${facts.share}: thread ${facts.thread}, head ${facts.head}` +
+    (facts.prevailing === null ? '' : `, running down ${facts.prevailing}`),
   stress: 'Stress while pulling',
   stressAndYield: (facts: {
     readonly mpa: string
@@ -38,6 +45,22 @@ export const pullExplained = {
   atTarget: 'At the target it is',
   states: { elastic: 'elastic', yielded: 'past its yield point' },
   onlyExplains: 'It explains the spec’s value and never overrules it.',
+  /** A lesson about the running engine, said to be one. */
+  workingLoad: (facts: {
+    readonly force: string
+    readonly percent: string
+    readonly onFastener: string
+    readonly clampLeft: string
+    readonly opensAt: string
+    readonly opens: 'never' | 'at-least-preload' | 'at-usual-preload'
+  }) =>
+    `For teaching: of ${facts.force} that pull at it while the engine runs, the fastener feels ${facts.percent}, ${facts.onFastener}; ` +
+    `the rest unloads the parts, which keep ${facts.clampLeft} of clamp. ` +
+    {
+      never: `They stay closed up to ${facts.opensAt} with the usual preload, and under this load with the least one too.`,
+      'at-least-preload': `They stay closed up to ${facts.opensAt} with the usual preload; with the least one they open.`,
+      'at-usual-preload': `They open at ${facts.opensAt} already.`,
+    }[facts.opens],
   inputs: 'What it was calculated from',
 
   plot: {

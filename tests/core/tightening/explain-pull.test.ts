@@ -32,6 +32,20 @@ describe('what one pull does', () => {
     })
   })
 
+  it('says what a working load would do, where the spec names one: after torques and turns alike', () => {
+    const draft = demoDraft('skerry-3')
+    named(draft.fastenerGroups, 'case-bolts').workingLoad = { force: '10 kN' }
+    const spec = engineSpec.parse(draft)
+    for (const pass of [2, 4]) {
+      const pull = given(explainPull(spec, named(spec.procedures, 'case'), pass, 'case-1'))!
+      const { loadFactor, clampLeft } = pull.workingLoad!
+      expect(loadFactor).toBeGreaterThan(0.05)
+      expect(loadFactor).toBeLessThan(0.5)
+      expect(clampLeft.usual).toBeCloseTo(pull.effect.preload.usual - (1 - loadFactor) * 10_000, 6)
+    }
+    expect(given(explainPull(skerry, caseBolts, 2, 'case-1'))!.workingLoad).toBeNull()
+  })
+
   const torque = { kind: 'torque', order: 'pair', target: '15 N·m' }
   const angle = (target: string, limits: object = {}) => ({ kind: 'angle', order: 'pair', target, ...limits })
 
