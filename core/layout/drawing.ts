@@ -11,7 +11,7 @@ import { fastenerLanes, placedInLanes, type FastenerLanes, type LaneDisc } from 
 import { besideNext } from './fastener-state.ts'
 import { stackSize, type Line } from './label.ts'
 import { laneOf, type Lane, type LaneLabel } from './lane.ts'
-import { namesOf, type Named } from './names.ts'
+import { namesOf, type LaneName } from './names.ts'
 import { onFace, type OnFace } from './on-face.ts'
 import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
@@ -57,7 +57,7 @@ export interface Drawing {
   /** From the sheet's top and the height of its capitals, in px; null where nothing can be next. */
   readonly calloutPlace: { readonly top: number; readonly capital: number } | null
   readonly ends: EndNames
-  readonly names: readonly Named[]
+  readonly names: readonly LaneName[]
   /** At the left or the top of the sheet, and at the right or its foot. */
   readonly lanes: { readonly before: Lane; readonly after: Lane }
 }
@@ -212,7 +212,7 @@ function stretchedBy(place: Projection, stretch: number): Projection {
 
 /** The names in their two lanes along the case. */
 function lanesOn(
-  names: readonly Named[],
+  names: readonly LaneName[],
   place: Projection,
   lying: boolean,
   frame: Box,
@@ -220,9 +220,9 @@ function lanesOn(
 ): Drawing['lanes'] {
   const up = place(0, 1)
   const plusFirst = (lying ? up.y : up.x) < 0
-  const isBefore = ({ edge }: Named): boolean =>
+  const isBefore = ({ edge }: LaneName): boolean =>
     edge === 'high' || (edge === 'plus' && plusFirst) || (edge === 'minus' && !plusFirst)
-  const labels = (own: readonly Named[]): readonly LaneLabel[] =>
+  const labels = (own: readonly LaneName[]): readonly LaneLabel[] =>
     own.map(({ id, about, at, lines }) => {
       const { x, y } = place(at.x, at.y)
       const along = lying ? x - frame.left : y - frame.top
@@ -231,7 +231,7 @@ function lanesOn(
   const [length, depth] = (lying ? [frame.width, frame.height] : [frame.height, frame.width]).map(
     (mm) => mm / px,
   )
-  const lane = (own: readonly Named[]): Lane => laneOf(labels(own), length!, !lying, depth! * mostOfLane)
+  const lane = (own: readonly LaneName[]): Lane => laneOf(labels(own), length!, !lying, depth! * mostOfLane)
   return {
     before: lane(names.filter(isBefore)),
     after: lane(names.filter((name) => !isBefore(name))),

@@ -10,7 +10,7 @@ import { boresInPlan } from './bores.ts'
 import type { Point } from './box.ts'
 
 /** A thing that is named in a lane: where it is, in mm of the engine's own frame, and to which edge its name goes. */
-export interface Named {
+export interface LaneName {
   readonly id: string
   readonly about?: string
   readonly at: Point
@@ -29,7 +29,7 @@ export function namesOf(
   content: Content,
   outline: readonly Point[],
   sizes: Sizes,
-): readonly Named[] {
+): readonly LaneName[] {
   if (acrossAnEnd(here.face)) return []
   return [
     ...(content.bearingNames ? bearingNames(here, facts, content, sizes) : []),
@@ -41,7 +41,12 @@ export function namesOf(
   ]
 }
 
-function bearingNames(here: OnFace, facts: DrawingFacts, content: Content, sizes: Sizes): readonly Named[] {
+function bearingNames(
+  here: OnFace,
+  facts: DrawingFacts,
+  content: Content,
+  sizes: Sizes,
+): readonly LaneName[] {
   const beside = new Set(here.bearings.map(({ y }) => Math.sign(y)))
   return here.bearings.map(({ id, x, y, thrust }) => ({
     id: `bearing/${id}/name`,
@@ -84,7 +89,7 @@ function bearingLines(
 }
 
 /** On a side of the case the saddles lie behind it: they are named to find one's way by. */
-function saddleNames({ case: { saddles } }: EngineSpec, { face }: OnFace, sizes: Sizes): readonly Named[] {
+function saddleNames({ case: { saddles } }: EngineSpec, { face }: OnFace, sizes: Sizes): readonly LaneName[] {
   if (face.plane !== 'plus-side' && face.plane !== 'minus-side') return []
   return saddles.map(({ id, at }) => ({
     ...{ id: `saddle/${id}/name`, at: { x: inMillimetres(at), y: 0 }, edge: 'low', fromThing: false },
@@ -93,7 +98,7 @@ function saddleNames({ case: { saddles } }: EngineSpec, { face }: OnFace, sizes:
 }
 
 /** In a V two bores share a place along the case: each has its own edge. */
-function boreNames(spec: EngineSpec, outline: readonly Point[], sizes: Sizes): readonly Named[] {
+function boreNames(spec: EngineSpec, outline: readonly Point[], sizes: Sizes): readonly LaneName[] {
   const bores = boresInPlan(spec.case, outline)
   const places = [...new Set(bores.map(({ x }) => Math.round(x)))]
   const together = places.map((place) => bores.filter(({ x }) => Math.abs(x - place) <= 1))
@@ -115,11 +120,11 @@ function boreNames(spec: EngineSpec, outline: readonly Point[], sizes: Sizes): r
 }
 
 /** What the beads that are drawn must keep out of: the name goes to the nearer edge. */
-function keepOutNames({ beads }: OnFace, facts: DrawingFacts, sizes: Sizes): readonly Named[] {
+function keepOutNames({ beads }: OnFace, facts: DrawingFacts, sizes: Sizes): readonly LaneName[] {
   return beads
     .filter(({ id }) => facts.beads[id] !== undefined)
     .flatMap((bead) =>
-      bead.keepOut.map((zone, index): Named => {
+      bead.keepOut.map((zone, index): LaneName => {
         const { left, top, width, height } = areaOf(zone)
         const id = keepOutId(bead, index)
         const line = (text: string): Line => ({

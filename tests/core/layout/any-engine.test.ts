@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { checkProperty } from '../../property.ts'
 import { sceneOf, type Scene, type Sheet } from '../../../core/layout/index.ts'
 import { boxOf, collisions, discsOf, outside, unreal } from './checks.ts'
 import { demo, factsAt, sheets, stages, views } from './demos.ts'
@@ -13,7 +14,7 @@ const anySheet: fc.Arbitrary<Sheet> = fc.record({
 
 describe('the drawing of any engine', () => {
   it('has nothing over anything else, nothing outside the sheet, and every fastener once', () => {
-    fc.assert(
+    checkProperty(
       fc.property(
         anyEngine,
         anySheet,
@@ -32,7 +33,7 @@ describe('the drawing of any engine', () => {
   })
 
   it('keeps the pitch of the saddles to the nanometre, and is its own mirror from below', () => {
-    fc.assert(
+    checkProperty(
       fc.property(anyEngine, anySheet, (spec, sheet) => {
         const [above, below] = (['above', 'below'] as const).map((from) =>
           sceneOf(spec, factsAt(spec, 'joint', 'bare'), { from, turn: 0 }, sheet),
@@ -55,7 +56,7 @@ describe('the drawing of any engine', () => {
   })
 
   it('is the same for the same input', () => {
-    fc.assert(
+    checkProperty(
       fc.property(anyEngine, fc.constantFrom(...views), (spec, view) => {
         const facts = factsAt(spec, 'joint', 'under way')
         expect(sceneOf(spec, facts, view, sheets[0]!)).toEqual(sceneOf(spec, facts, view, sheets[0]!))

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { checkProperty } from '../../property.ts'
 import { sceneOf, type Scene, type Shape } from '../../../core/layout/index.ts'
 import { inMillimetres } from '../../../core/quantity/index.ts'
 import { anyEngine } from './any-engine.ts'
@@ -23,7 +24,7 @@ describe('the edge of a face', () => {
   })
 
   it('is grown round what lies on the face where the spec gives none, and holds all of it', () => {
-    fc.assert(
+    checkProperty(
       fc.property(anyEngine, (spec) => {
         const edge = boxOf(drawn(spec, 'joint').shapes.find(({ id }) => id === 'face/joint')!)
         for (const { at } of spec.fasteners) {

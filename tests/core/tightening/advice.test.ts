@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { checkProperty } from '../../property.ts'
 import { engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
 import {
   isRunDone,
@@ -285,7 +286,7 @@ class Follower {
 
 describe('the program’s advice, followed to the letter', () => {
   it('never takes a bolt past the most of its spec, and leaves none there that went past by hand', () => {
-    fc.assert(
+    checkProperty(
       fc.property(spec, fc.array(hand, { minLength: 10, maxLength: 40 }), (engine, hands) => {
         const follower = new Follower(engine)
         let goesOn = true
