@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { nothing, problemMessage } from './problem-message.ts'
+import { en } from '../words/index.ts'
+import { messageOf, nothing, problemMessage } from './problem-message.ts'
 
 const backupLine = z.strictObject({
   /** The file's name; restoring asks for it. */
@@ -47,7 +48,7 @@ const verification = z.discriminatedUnion('state', [
     witnesses: z.int(),
     /** Whether making the lists again from the entries would put some of it right. */
     lists: z.boolean(),
-    /** What is not as it was confirmed, each with its sentence; empty when all is. */
+    /** What is not as it was confirmed, empty when all is. */
     breaks: z.array(z.strictObject({ build: z.string(), number: z.string(), problem: problemMessage })),
   }),
 ])
@@ -58,7 +59,7 @@ export const mostComparedBytes = 32 * 1024 * 1024
 
 const comparison = z.strictObject({
   /** One for each build that was looked for, or for the code. */
-  lines: z.array(z.strictObject({ good: z.boolean(), sentence: z.string() })),
+  lines: z.array(z.strictObject({ good: z.boolean(), says: messageOf(en.record.compare.lines) })),
 })
 export type HeldAgainst = z.output<typeof comparison>
 

@@ -1,11 +1,12 @@
 import { z } from 'zod'
-import { nothing, problemMessage } from './problem-message.ts'
+import { en } from '../words/index.ts'
+import { messageOf, nothing, problemMessage } from './problem-message.ts'
 
 const doctorLine = z.strictObject({
   subject: z.enum(['program', 'host', 'data folder', 'disk', 'record', 'backup']),
   /** Good; worth a look; or the reason why something does not work. */
   state: z.enum(['good', 'look', 'bad']),
-  sentence: z.string(),
+  says: messageOf(en.doctor.lines),
 })
 export type DoctorLine = z.output<typeof doctorLine>
 

@@ -39,14 +39,24 @@ export function isProblemCode(code: string): code is ProblemCode {
   return Object.hasOwn(en.problems, code)
 }
 
+/** A text of one table on its way to where it is read: which one, and its facts. */
+export type Message<Table> = {
+  readonly [Code in keyof Table]: Table[Code] extends (facts: infer Texts) => string
+    ? { readonly code: Code; readonly facts: FactsFor<Texts> }
+    : never
+}[keyof Table]
+
+/** The text that a message asks for, from the table of these words. */
+export function textIn<Table extends object>(words: Words, table: Table, message: Message<Table>): string {
+  const { code, facts } = message as { readonly code: keyof Table; readonly facts: object }
+  const text = table[code] as (facts: object) => string
+  const said = Object.entries(facts).map(([name, fact]: [string, unknown]) => [name, textOf(words, fact)])
+  return text(Object.fromEntries(said) as object)
+}
+
 /** What happened, to which part, and what to do next, in a sentence or two of these words. */
 export function sentenceIn(words: Words, problem: Problem): string {
-  const sentence = words.problems[problem.code] as (facts: Problem['facts']) => string
-  const facts = Object.entries(problem.facts).map(([name, fact]: [string, unknown]) => [
-    name,
-    textOf(words, fact),
-  ])
-  return sentence(Object.fromEntries(facts) as Problem['facts'])
+  return textIn(words, words.problems, problem as Message<Sentences>)
 }
 
 /** The same in English: for a terminal, a log, and a part that has no choice of language. */

@@ -90,7 +90,11 @@ function decide(options: Options): HostChoice {
 
 /** Nothing is built, fetched or opened for it: what does not work may be just that. */
 async function tellDoctor(options: Options, data: string): Promise<void> {
-  const { askDoctor } = await import('../requests/index.ts')
+  const [{ askDoctor }, { textIn }, { en: words }] = await Promise.all([
+    import('../requests/index.ts'),
+    import('../../core/problem/index.ts'),
+    import('../../core/words/index.ts'),
+  ])
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const choice = decide({ ...options, fetchElectron: false })
   const why = {
@@ -99,10 +103,9 @@ async function tellDoctor(options: Options, data: string): Promise<void> {
     local: choice.kind === 'local' ? choice.why : '',
   }[choice.kind]
   const host = choice.kind === 'desktop' ? 'desktop' : 'local'
-  const signs = { good: 'ok  ', look: 'look', bad: 'BAD ' }
   for (const line of await askDoctor({ host, why, version, dataFolder: data }, new Date()))
-    console.log(`${signs[line.state]}  ${line.subject}: ${line.sentence}`)
-  console.log('Type, screen and voices only the window can see: they stand on its page “Record and backups”.')
+    console.log(words.doctor.terminalLine({ ...line, text: textIn(words, words.doctor.lines, line.says) }))
+  console.log(words.doctor.restInWindow)
 }
 
 /** Builds what is stale, in a process of its own: the builder is large and the host stays for hours. */

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { mostComparedBytes } from '../../core/contract/index.ts'
 import type { HeldAgainst } from '../../core/contract/index.ts'
-import { done, problem, refused, sentenceOf } from '../../core/problem/index.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { checkRecord, headsIn } from '../store/index.ts'
 import type { Head, Store } from '../store/index.ts'
@@ -70,12 +70,11 @@ function compared(store: Store, { build, title, hashes }: Head): Line {
   if (ours.length < hashes.length)
     return bad(name, problem('verify-build-shorter', { entries: ours.length, there: hashes.length }))
   const since = ours.length - hashes.length
-  const more = since === 0 ? '' : ` ${since === 1 ? 'One entry was' : `${since} entries were`} added since.`
-  return { good: true, sentence: `${name}: all ${hashes.length} entries are the same here.${more}` }
+  return { good: true, says: { code: 'same-entries', facts: { name, entries: hashes.length, since } } }
 }
 
 function bad(name: string, found: Problem): Line {
-  return { good: false, sentence: `${name}: ${sentenceOf(found)}` }
+  return { good: false, says: { code: 'not-same', facts: { name, why: found } } }
 }
 
 function withCode(store: Store, code: string): Outcome<HeldAgainst> {
@@ -84,8 +83,6 @@ function withCode(store: Store, code: string): Outcome<HeldAgainst> {
   const row = store.build(found.build)
   const number = row === null ? found.build : lineOf(row).number
   const since = found.of - found.entry
-  const more = since === 0 ? 'the last one' : `${since} before the last one`
-  return done({
-    lines: [{ good: true, sentence: `${number}: entry ${found.entry} has this code; it is ${more}.` }],
-  })
+  const facts = { name: number, entry: found.entry, since }
+  return done({ lines: [{ good: true, says: { code: 'entry-has-code', facts } }] })
 }

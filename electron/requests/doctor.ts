@@ -1,7 +1,7 @@
 import { accessSync, constants, existsSync, statfsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import type { DoctorLine } from '../../core/contract/index.ts'
-import { problem, sentenceOf } from '../../core/problem/index.ts'
+import { problem } from '../../core/problem/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import { fileProblem, inspectRecord, recordName, wasThere } from '../store/index.ts'
 import { listBackups } from './backups.ts'
@@ -16,15 +16,17 @@ export type RecordState =
 const megabyte = 1024 * 1024
 const dayMs = 86_400_000
 
-/** What to read out over the phone when something is wrong: one line each, the worst of it in words. */
+/** What to read out over the phone when something is wrong: one line each. */
 export function doctorLines(facts: HostFacts, record: RecordState, now: Date): DoctorLine[] {
   return [
-    line(
-      'program',
-      'good',
-      `Bedplate ${facts.version} on ${runtime()}, ${process.platform} ${process.arch}.`,
-    ),
-    line('host', 'good', `It runs in the ${facts.host} host: ${facts.why}.`),
+    line('program', 'good', 'program', {
+      version: facts.version,
+      electron: process.versions.electron ?? null,
+      node: process.versions.node,
+      platform: process.platform,
+      arch: process.arch,
+    }),
+    line('host', 'good', 'host', { host: facts.host, why: facts.why }),
     folderLine(facts.dataFolder),
     diskLine(facts.dataFolder),
     recordLine(facts.dataFolder, record),
@@ -55,61 +57,53 @@ function stateOf(folder: string): RecordState {
   }
 }
 
-function line(subject: DoctorLine['subject'], state: DoctorLine['state'], sentence: string): DoctorLine {
-  return { subject, state, sentence }
-}
+type Says = DoctorLine['says']
 
-function runtime(): string {
-  const { electron, node } = process.versions
-  return electron === undefined ? `Node ${node}` : `Electron ${electron} with Node ${node}`
+function line<Code extends Says['code']>(
+  subject: DoctorLine['subject'],
+  state: DoctorLine['state'],
+  code: Code,
+  facts: Extract<Says, { readonly code: Code }>['facts'],
+): DoctorLine {
+  return { subject, state, says: { code, facts } as Says }
 }
 
 function folderLine(folder: string): DoctorLine {
   try {
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK)
   } catch {
-    const found = existsSync(folder)
-      ? 'cannot be written by this user'
-      : 'is not there yet; it is made at the first start'
-    return line('data folder', existsSync(folder) ? 'bad' : 'good', `The data folder ${folder} ${found}.`)
+    return existsSync(folder)
+      ? line('data folder', 'bad', 'folder-closed', { folder })
+      : line('data folder', 'good', 'folder-to-come', { folder })
   }
   const isOpenToOthers = process.platform !== 'win32' && (statSync(folder).mode & 0o077) !== 0
   return isOpenToOthers
-    ? line(
-        'data folder',
-        'look',
-        `The data folder ${folder} can be written, but other users of this machine can look into it.`,
-      )
-    : line('data folder', 'good', `The data folder ${folder} can be written, by this user alone.`)
+    ? line('data folder', 'look', 'folder-open-to-others', { folder })
+    : line('data folder', 'good', 'folder-of-this-user', { folder })
 }
 
 function diskLine(folder: string): DoctorLine {
   try {
     const { bavail, bsize } = statfsSync(folder)
-    const free = Math.floor((bavail * bsize) / megabyte)
-    if (free < 50)
-      return line('disk', 'bad', `Only ${free} MB are free on its disk. Make room before going on.`)
-    return line('disk', free < 1000 ? 'look' : 'good', `${free} MB are free on its disk.`)
+    const megabytes = Math.floor((bavail * bsize) / megabyte)
+    if (megabytes < 50) return line('disk', 'bad', 'disk-full', { megabytes })
+    return line('disk', megabytes < 1000 ? 'look' : 'good', 'disk-free', { megabytes })
   } catch {
-    return line('disk', 'look', 'How much room there is on its disk cannot be told.')
+    return line('disk', 'look', 'disk-unknown', {})
   }
 }
 
 function recordLine(folder: string, record: RecordState): DoctorLine {
   switch (record.kind) {
     case 'none':
-      return line('record', 'good', 'There is no record yet; it is made at the first start.')
+      return line('record', 'good', 'record-to-come', {})
     case 'closed':
       return record.problem.code === 'record-in-use'
-        ? line('record', 'good', 'The record is in use by a Bedplate that is running.')
-        : line('record', 'bad', sentenceOf(record.problem))
+        ? line('record', 'good', 'record-in-use', {})
+        : line('record', 'bad', 'record-closed', { why: record.problem })
     case 'open': {
-      const size = Math.ceil(statSync(join(folder, recordName)).size / megabyte)
-      return line(
-        'record',
-        'good',
-        `The record opens; it holds ${counted(record.builds, 'build', 'builds')} in ${size} MB.`,
-      )
+      const megabytes = Math.ceil(statSync(join(folder, recordName)).size / megabyte)
+      return line('record', 'good', 'record-opens', { builds: record.builds, megabytes })
     }
     default:
       return record satisfies never
@@ -119,27 +113,16 @@ function recordLine(folder: string, record: RecordState): DoctorLine {
 function backupLine(folder: string, record: RecordState, now: Date): DoctorLine {
   const { backups, secondFolder } = listBackups(folder)
   const [newest] = backups.filter(({ own }) => own)
-  const second =
-    secondFolder === null ? 'No second folder is chosen.' : `The second folder is ${secondFolder}.`
   if (newest === undefined) {
     const isWanted = record.kind === 'closed' || (record.kind === 'open' && record.builds > 0)
-    return line('backup', isWanted ? 'bad' : 'good', `There is no backup. ${second}`)
+    return line('backup', isWanted ? 'bad' : 'good', 'backup-none', { secondFolder })
   }
-  const broken =
-    newest.broken === 0 ? '' : ' Not all of it was as confirmed when it was made; verify the archive.'
   const days = Math.floor((now.getTime() - Date.parse(newest.at)) / dayMs)
-  const when = days <= 0 ? 'less than a day' : days === 1 ? 'one day' : `${days} days`
-  if (days < -1)
-    return line(
-      'backup',
-      'look',
-      `The last backup is dated ${newest.at.slice(0, 10)}, and the clock of this computer says ${now.toISOString().slice(0, 10)}. One of the two was wrong. ${second}`,
-    )
-  const state = days > 14 || newest.broken > 0 ? 'look' : 'good'
-  const what = `${counted(newest.builds, 'build', 'builds')}, ${counted(newest.entries, 'entry', 'entries')}, head ${newest.head}`
-  return line('backup', state, `The last backup is ${when} old (${what}).${broken} ${second}`)
-}
-
-function counted(count: number, one: string, more: string): string {
-  return `${count} ${count === 1 ? one : more}`
+  if (days < -1) {
+    const [on, today] = [newest.at.slice(0, 10), now.toISOString().slice(0, 10)]
+    return line('backup', 'look', 'backup-of-later', { on, today, secondFolder })
+  }
+  const { builds, entries, head, broken } = newest
+  const state = days > 14 || broken > 0 ? 'look' : 'good'
+  return line('backup', state, 'backup-newest', { days, builds, entries, head, broken, secondFolder })
 }

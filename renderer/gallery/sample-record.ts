@@ -55,9 +55,13 @@ export const sampleVerification: Extract<Verification, { state: 'done' }> = {
 export const sampleRecord: MemoryHandlers = {
   'host.doctor': () =>
     done([
-      { subject: 'program', state: 'good', sentence: 'Bedplate 0.1.0 runs on Node 24.' },
-      { subject: 'disk', state: 'look', sentence: 'There are 1.9 GB left on the disk. Make room soon.' },
-      { subject: 'backup', state: 'bad', sentence: 'The last backup is 9 days old.' },
+      {
+        subject: 'host',
+        state: 'good',
+        says: { code: 'host', facts: { host: 'local', why: 'there is no display' } },
+      },
+      { subject: 'disk', state: 'look', says: { code: 'disk-free', facts: { megabytes: 900 } } },
+      { subject: 'backup', state: 'bad', says: { code: 'backup-none', facts: { secondFolder: null } } },
     ]),
   'backups.list': () => done(sampleBackups),
   'verification.read': () => done(sampleVerification),

@@ -3,8 +3,10 @@ import type { Reader } from '../../core/layout/index.ts'
 import type { Words } from '../../core/words/index.ts'
 
 /** One line of what only the window knows, beside those of its host. */
-export type WindowLine = Pick<DoctorLine, 'state' | 'sentence'> & {
+export interface WindowLine {
   readonly subject: 'fonts' | 'screen' | 'voices'
+  readonly state: DoctorLine['state']
+  readonly sentence: string
 }
 
 /** What the window sees of itself. */

@@ -26,7 +26,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   layout: ['problem', 'quantity', 'plane', 'engine', 'joint'],
   tightening: ['words', 'problem', 'quantity', 'engine', 'joint', 'layout'],
   builds: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing', 'audit', 'layout', 'tightening'],
-  contract: ['problem', 'quantity', 'layout', 'tightening', 'builds'],
+  contract: ['words', 'problem', 'quantity', 'layout', 'tightening', 'builds'],
 }
 
 /**

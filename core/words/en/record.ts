@@ -1,3 +1,4 @@
+import type { ReasonText } from '../reason.ts'
 import type { RichText } from '../rich.ts'
 import { counted } from './counted.ts'
 
@@ -56,6 +57,15 @@ export const record = {
     headCode: 'Head code',
     lookForIt: 'Look for it',
     file: 'Sheet, export or backup',
+    /** What was found, of each build that was looked for. */
+    lines: {
+      'same-entries': (facts: { readonly name: string; readonly entries: number; readonly since: number }) =>
+        `${facts.name}: all ${facts.entries} entries are the same here.${sinceText(facts.since)}`,
+      'entry-has-code': (facts: { readonly name: string; readonly entry: number; readonly since: number }) =>
+        `${facts.name}: entry ${facts.entry} has this code; it is ` +
+        (facts.since === 0 ? 'the last one.' : `${facts.since} before the last one.`),
+      'not-same': ({ name, why }: { readonly name: string; readonly why: ReasonText }) => `${name}: ${why}`,
+    },
   },
 
   backup: {
@@ -146,4 +156,9 @@ function witnessWords(witnesses: number): string {
   return witnesses === 1
     ? ' 1 head code that was given out is theirs still.'
     : ` ${witnesses} head codes that were given out are theirs still.`
+}
+
+function sinceText(since: number): string {
+  if (since === 0) return ''
+  return since === 1 ? ' One entry was added since.' : ` ${since} entries were added since.`
 }

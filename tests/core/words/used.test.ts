@@ -41,10 +41,15 @@ describe('the table of texts', () => {
   })
 })
 
-/** By its whole name, or through its table where that is looked up by a key: `words.shells.state[row.state]`. */
+/**
+ * By its whole name; through its table where that is looked up by a key: `words.shells.state[row.state]`; or by its code, where
+ * its table is handed over with a message: `textIn(words, words.doctor.lines, line.says)`.
+ */
 function isUsed(name: string): boolean {
   const parent = name.slice(0, name.lastIndexOf('.'))
+  const isNamed = source.includes(`'${name.slice(parent.length + 1)}'`)
   return (
+    (isNamed && source.includes(`words, words.${parent},`)) ||
     new RegExp(`words\\.${name}\\b`).test(source) ||
     source.includes(`words.${parent}[`) ||
     tables.includes(`${parent}[`)

@@ -1,6 +1,8 @@
 import { chmodSync, truncateSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { textIn } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { askDoctor } from '../../../electron/requests/index.ts'
 import { folder, startBuild, store } from '../bench.ts'
 import { asking } from './asking.ts'
@@ -10,7 +12,8 @@ const now = new Date('2026-03-20T08:00:00Z')
 async function said(dataFolder: string) {
   const facts = { host: 'local', why: 'there is no display', version: '0.1.0', dataFolder } as const
   const lines = await askDoctor(facts, now)
-  return Object.fromEntries(lines.map(({ subject, state, sentence }) => [subject, `${state}: ${sentence}`]))
+  const texts = lines.map(({ says }) => textIn(en, en.doctor.lines, says))
+  return Object.fromEntries(lines.map(({ subject, state }, at) => [subject, `${state}: ${texts[at]}`]))
 }
 
 describe('the doctor', () => {

@@ -74,7 +74,7 @@ describe('a start on a record that', () => {
     const { problem } = await get('host.read', {})
     expect(problem?.code).toBe(code)
     const sick = (await get('host.doctor', {})).find(({ subject }) => subject === 'record')
-    expect(sick).toMatchObject({ state: 'bad', sentence: sentenceOf(problem!) })
+    expect(sick).toMatchObject({ state: 'bad', says: { code: 'record-closed', facts: { why: problem } } })
     expect((await get('backups.list', {})).backups).toMatchObject([{ builds: 1, entries: 1 }])
     expect(await ask('builds.start', ferry)).toMatchObject({ ok: false, problem: { code } })
     const after = readdirSync(inFolder).map((name) => [

@@ -87,7 +87,7 @@ describe('what somebody brings', () => {
     ] as const) {
       const { lines } = await get('verification.compare', { name, base64: content })
       expect(lines).toEqual([
-        { good: true, sentence: '2026-001: all 2 entries are the same here. One entry was added since.' },
+        { good: true, says: { code: 'same-entries', facts: { name: '2026-001', entries: 2, since: 1 } } },
       ])
     }
   })
@@ -102,7 +102,7 @@ describe('what somebody brings', () => {
       ` ${code.toUpperCase()}`,
     ])
       expect((await get('verification.compare', { name, base64: null })).lines).toMatchObject([
-        { good: true, sentence: '2026-001: entry 2 has this code; it is 1 before the last one.' },
+        { good: true, says: { code: 'entry-has-code', facts: { name: '2026-001', entry: 2, since: 1 } } },
       ])
   })
 
@@ -115,7 +115,10 @@ describe('what somebody brings', () => {
     const { get, ask } = asking(await store(inFolder))
     for (const content of [old.export, old.backup]) {
       const { lines } = await get('verification.compare', { name: 'old', base64: content })
-      expect(lines[0]).toMatchObject({ good: false, sentence: expect.stringContaining('entry 2 is another') })
+      expect(lines[0]).toMatchObject({
+        good: false,
+        says: { code: 'not-same', facts: { why: { code: 'verify-build-differs', facts: { entry: 2 } } } },
+      })
     }
     expect(await ask('verification.compare', { name: exported.fileName, base64: null })).toMatchObject({
       ok: false,
