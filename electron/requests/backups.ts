@@ -1,4 +1,4 @@
-import { accessSync, constants, realpathSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { accessSync, constants, existsSync, realpathSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { isAbsolute, join, relative, sep } from 'node:path'
 import type { BackupList } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
@@ -137,7 +137,8 @@ export class BackupKeeper {
     if (isWithin(this.#folder, folder)) return 'own'
     try {
       if (!statSync(folder).isDirectory()) return 'missing'
-      if (isWithin(realpathSync(this.#folder), realpathSync(folder))) return 'own' // by way of a link
+      // By way of a link. Of a data folder that was taken away while it was in use, nothing can be a part.
+      if (existsSync(this.#folder) && isWithin(realpathSync(this.#folder), realpathSync(folder))) return 'own'
     } catch {
       return 'missing'
     }
