@@ -75,4 +75,19 @@ test('what a gauge sends into a reason does not send the reason off', async ({ b
   await mechanic.letBounceTimePass()
   await expect(page.getByRole('button', { name: 'Take it back' })).toBeVisible()
   expect(await mechanic.entries()).toBe(before)
+  // It is no reason either, but kept for the reading that is asked for next.
+  const reason = page.getByLabel(/Take back fastener 1/)
+  await expect(reason).toHaveValue('')
+  await expect(page.getByText('The gauge sent 40.9 Nm while nothing asked')).toBeVisible()
+  await page.getByRole('button', { name: 'Cancel' }).click()
+  await page.getByRole('button', { name: 'Use it here' }).click()
+  await expect(page.getByLabel('Reading in N·m')).toHaveValue('40.9 Nm')
+  await expect(page.getByText('The gauge sent')).toHaveCount(0)
+
+  // Into a reason that somebody clicked it goes, as whatever is typed there.
+  await page.getByRole('button', { name: /Take back/ }).click()
+  await reason.click()
+  await mechanic.gaugeSends('41.2')
+  await expect(reason).toHaveValue('41.2')
+  expect(await mechanic.entries()).toBe(before)
 })

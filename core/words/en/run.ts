@@ -77,6 +77,12 @@ export const run = {
   unit: 'Unit',
   asGaugeShows: 'as the gauge shows it',
   typeOrConfirm: 'type it, or confirm the click',
+  unasked: {
+    sent: ({ sent }: { readonly sent: string }) =>
+      `The gauge sent ${sent} while nothing asked for a reading. It is kept.`,
+    use: 'Use it here',
+    drop: 'Drop it',
+  },
   gaugeBrokeOff: 'The gauge broke off in the middle of a reading. What came was dropped: send it again.',
 
   // Before the start, while paused, at the end
