@@ -44,13 +44,5 @@ export type { OrderMeasure } from './order-measure.ts'
 export { pullsOf } from './flange-pulls.ts'
 export { explainPull } from './explain-pull.ts'
 export type { PullExplanation } from './explain-pull.ts'
-export {
-  passName,
-  passText,
-  targetAndLimits,
-  targetText,
-  threadStateWords,
-  threadText,
-  unitOf,
-} from './pass-words.ts'
+export { passName, passText, targetAndLimits, targetText, threadText, unitOf } from './pass-words.ts'
 export type { Units } from './pass-words.ts'

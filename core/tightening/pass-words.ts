@@ -14,17 +14,10 @@ export interface Units {
 /** What a pass is called in a heading. */
 export const passName: { readonly [Kind in PassKind]: string } = en.passes.kinds
 
-/** What the threads of a group are used as. */
-export const threadStateWords = {
-  dry: 'dry',
-  oiled: 'oiled',
-  sealant: 'with sealant',
-  'thread-lock': 'with thread-lock',
-} as const satisfies Record<FastenerGroup['threadState'], string>
-
 /** `M10 × 1.25, 10.9, oiled`, `3/8-16 UNC, SAE 8, dry`. */
 export function threadText({ thread, propertyClass, threadState }: FastenerGroup): string {
-  return `${formatThread(thread).replace('×', ' × ')}, ${propertyClass}, ${threadStateWords[threadState]}`
+  const state = en.engineParts.threadStates[threadState]
+  return `${formatThread(thread).replace('×', ' × ')}, ${propertyClass}, ${state}`
 }
 
 /** The unit that a window is read in. */

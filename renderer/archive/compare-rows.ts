@@ -3,7 +3,7 @@ import type { Comparison } from '../../core/builds/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import { withUnit } from '../../core/quantity/index.ts'
 import { dayAndTime } from '../parts/time.ts'
-import { clearanceText, verdictWords } from '../sheet/words.ts'
+import { clearanceOrNone } from '../sheet/words.ts'
 
 /** One line of two builds side by side, in words; an empty text where a build does not have it. */
 export interface CompareRow {
@@ -57,7 +57,7 @@ function bearingText(words: Words, { housing, journal, upper, lower, clearance }
     upper: upper?.grade ?? null,
     lower: lower?.grade ?? null,
   })
-  return `${shells}, ${clearanceText(clearance)}`
+  return `${shells}, ${clearanceOrNone(words, clearance)}`
 }
 
 function checkText(words: Words, { verdict, reading, note }: Of<'checks'>): string {
@@ -68,7 +68,7 @@ function checkText(words: Words, { verdict, reading, note }: Of<'checks'>): stri
 function pullText(words: Words, { reading, verdict, outOfOrder }: Of<'pulls'>): string {
   const read = reading && withUnit(reading.typed, reading.unit)
   const early = outOfOrder && words.archive.compared.beforeItsTurn({ reason: outOfOrder })
-  return [read, verdictWords[verdict], early].filter(Boolean).join(', ')
+  return [read, words.sheet.run.verdicts[verdict], early].filter(Boolean).join(', ')
 }
 
 function stepText(words: Words, { done }: Of<'steps'>): string {

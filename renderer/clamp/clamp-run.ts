@@ -5,20 +5,18 @@ import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import type { EngineSpec, Procedure } from '../../core/engine/index.ts'
 import { orderBy, placesOf, pullsOf } from '../../core/tightening/index.ts'
-import type { PatternName } from '../../core/tightening/index.ts'
 
 /** In which order a procedure is run through the model: the spec's, a person's own, the spec's from its end, a pattern. */
-export type MappedOrder = 'spec' | 'own' | 'reversed' | PatternName
-
-export const orderNames: { readonly [Each in MappedOrder]: string } = {
-  spec: 'as the spec has it',
-  own: 'own order',
-  reversed: 'from its end',
-  'centre-out': 'centre out',
-  spiral: 'spiral',
-  crosswise: 'crosswise',
-  'end-to-end': 'end to end',
-}
+export const mappedOrders = [
+  'spec',
+  'own',
+  'reversed',
+  'centre-out',
+  'spiral',
+  'crosswise',
+  'end-to-end',
+] as const
+export type MappedOrder = (typeof mappedOrders)[number]
 
 export interface ClampRun {
   readonly flange: Flange

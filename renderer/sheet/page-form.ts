@@ -1,3 +1,5 @@
+import type { Words } from '../../core/words/index.ts'
+
 export const papers = ['A4', 'Letter'] as const
 export type Paper = (typeof papers)[number]
 
@@ -11,13 +13,17 @@ function cssString(text: string): string {
  * and `page n of m`. Given to the browser as a constructed style sheet, because a page's margin boxes take no element
  * and the content policy takes no inline style.
  */
-export function pageForm(paper: Paper, foot: string): CSSStyleSheet {
+export function pageForm(
+  paper: Paper,
+  foot: string,
+  numbered: Words['sheet']['page']['numbered'],
+): CSSStyleSheet {
   const form = new CSSStyleSheet()
   form.replaceSync(`@page {
     size: ${paper === 'A4' ? 'A4' : 'letter'};
     margin: 14mm 14mm 18mm;
     @bottom-left { content: ${cssString(foot)}; font: 8pt sans-serif; }
-    @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
+    @bottom-right { content: ${cssString(numbered[0])} counter(page) ${cssString(numbered[1])} counter(pages); font: 8pt sans-serif; }
   }`)
   return form
 }

@@ -1,16 +1,10 @@
 import { isolated } from '../../core/problem/index.ts'
-import type { Clearance } from '../../core/bearing/index.ts'
+import { clearanceText, type Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
-import {
-  degrees,
-  formatAngle,
-  formatLength,
-  formatNumber,
-  inMicrometres,
-  nanometres,
-} from '../../core/quantity/index.ts'
+import { degrees, formatAngle, formatLength, nanometres } from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
 import { isTorqueUnit, showLengths, showWindow } from '../../core/tightening/index.ts'
+import type { Words } from '../../core/words/index.ts'
 import { dayAndTime } from '../parts/time.ts'
 
 type Stamp = NonNullable<BuildSheet['started']>
@@ -20,61 +14,31 @@ export function stampText(stamp: Stamp | null): string {
   return stamp ? `${dayAndTime(stamp.at)}, ${isolated(stamp.person)}` : '–'
 }
 
-const micrometres = (length: Clearance['least']) => formatNumber(inMicrometres(length), 0)
-
-export function clearanceText(clearance: Clearance | null): string {
-  if (!clearance) return 'not computed'
-  return `${micrometres(clearance.nominal)} µm (${micrometres(clearance.least)} to ${micrometres(clearance.most)})`
-}
-
-export function rangeText({ least, most }: { least: Clearance['least']; most: Clearance['most'] }): string {
-  return `${micrometres(least)} to ${micrometres(most)} µm`
+export function clearanceOrNone(words: Words, clearance: Clearance | null): string {
+  return clearance ? clearanceText(clearance) : words.sheet.fit.notComputed
 }
 
 /** Target and limits of a pull in the unit that was read, else in the bench's: `24 N·m (22.8 to 25.2)`. */
-export function windowText({ window, reading }: SheetPull, benchUnit: TorqueUnit): string {
+export function windowText(words: Words, { window, reading }: SheetPull, benchUnit: TorqueUnit): string {
   if (!window || window.kind === 'free-length') return ''
   if (window.kind === 'length') return showLengths(window, reading?.unit === 'in' ? 'in' : 'mm')
   const unit = reading && isTorqueUnit(reading.unit) ? reading.unit : benchUnit
-  const shown = showWindow(window, unit)
-  return `${shown.target} ${window.kind === 'angle' ? '°' : unit} (${shown.least} to ${shown.most})`
+  const { target, least, most } = showWindow(window, unit)
+  return words.sheet.run.window({
+    target: `${target} ${window.kind === 'angle' ? '°' : unit}`,
+    least,
+    most,
+  })
 }
 
 /** `Click 100 with Crowfoot, 101.6 mm at 0°`. */
-export function heldText({ wrench, adapter }: NonNullable<SheetPull['held']>): string {
+export function heldText(words: Words, { wrench, adapter }: NonNullable<SheetPull['held']>): string {
   if (adapter === undefined) return wrench
   const { name, offset_nm, angle_deg } = adapter
-  return `${wrench} with ${name}, ${formatLength(nanometres(offset_nm), 'mm', 1)} at ${formatAngle(degrees(angle_deg))}`
-}
-
-export const verdictWords: { readonly [Each in SheetPull['verdict']]: string } = {
-  unread: 'confirmed, not read',
-  within: 'within',
-  under: '! under',
-  over: '! over',
-  moved: '! moved',
-}
-
-export const correctionWords: { readonly [Each in BuildSheet['corrections'][number]['kind']]: string } = {
-  'pull-taken-back': 'pull taken back',
-  'pull-read-again': 'pull read again',
-  'fastener-loosened': 'fastener loosened',
-  'fastener-replaced': 'fastener replaced',
-  'run-restarted': 'run begun again',
-  'half-taken-out': 'half taken out',
-  'part-taken-out': 'part taken out',
-  'bead-wiped-off': 'bead wiped off',
-  'marks-noted-again': 'marks noted again',
-  'shells-chosen-again': 'shells chosen again',
-  'check-answered-again': 'check answered again',
-  'readings-noted-again': 'measured again',
-  'readings-withdrawn': 'readings withdrawn',
-  'step-sent-back': 'sent back',
-}
-
-/** Why a pull that is printed does not count. */
-export const setAsideWords: { readonly [Each in NonNullable<SheetPull['setAside']>]: string } = {
-  loosened: 'no longer counts: the fastener was loosened',
-  'pass-repeated': 'no longer counts: the pass was gone through again',
-  'run-restarted': 'no longer counts: the run was begun again',
+  return words.sheet.run.held({
+    wrench,
+    adapter: name,
+    offset: formatLength(nanometres(offset_nm), 'mm', 1),
+    angle: formatAngle(degrees(angle_deg)),
+  })
 }

@@ -1,5 +1,7 @@
 import { archive } from './archive.ts'
+import { benchCard } from './bench-card.ts'
 import { buildWindow } from './build-window.ts'
+import { clampMap } from './clamp-map.ts'
 import { clearance } from './clearance.ts'
 import { doctor } from './doctor.ts'
 import { engineParts } from './engine-parts.ts'
@@ -13,6 +15,7 @@ import { problems } from './problems/index.ts'
 import { record } from './record.ts'
 import { run } from './run.ts'
 import { settings } from './settings.ts'
+import { sheet } from './sheet.ts'
 import { shells } from './shells.ts'
 import { steps } from './steps.ts'
 import { tray } from './tray.ts'
@@ -23,7 +26,9 @@ import { wrenches } from './wrenches.ts'
 /** Every text of the program that a person reads, in English, in one table for each subject. */
 export const en = {
   archive,
+  benchCard,
   buildWindow,
+  clampMap,
   clearance,
   doctor,
   engineParts,
@@ -37,6 +42,7 @@ export const en = {
   record,
   run,
   settings,
+  sheet,
   shells,
   steps,
   tray,

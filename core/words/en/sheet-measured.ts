@@ -1,0 +1,54 @@
+export interface Decided {
+  readonly reason: string
+  /** When and by whom. */
+  readonly stamp: string
+}
+export interface PrintedReadings {
+  /** The part’s name in the spec. */
+  readonly part: string
+  /** As typed: readings of a plane with commas, planes with strokes between. */
+  readonly cells: string
+  /** Temperatures as typed; null where nothing was typed. */
+  readonly partAt: string
+  readonly gaugeAt: string | null
+  readonly sureTo: string | null
+  /** At 20 °C, with the unit. */
+  readonly least: string
+  readonly mean: string
+  readonly greatest: string
+  readonly outOfRound: string
+  readonly taper: string
+}
+
+/** What was measured and decided, on the build sheet. */
+export const sheetMeasured = {
+  title: 'Measured and decided',
+  reground: ({ undersize }: { readonly undersize: string }) => `Journal reground: ${undersize}.`,
+  /** `undersize` is null for the standard size. */
+  sizeDecided: ({ undersize, reason, stamp }: Decided & { readonly undersize: string | null }) =>
+    `Decided: the journal counts as ${undersize ?? 'standard'}: ${reason} (${stamp}).`,
+  readings: (facts: PrintedReadings) =>
+    `${facts.part}: ${facts.cells}; part at ${facts.partAt}` +
+    (facts.gaugeAt === null ? '' : `, gauge at ${facts.gaugeAt}`) +
+    (facts.sureTo === null ? '' : `, sure to ± ${facts.sureTo}`) +
+    `. At 20 °C: ${facts.least}, ${facts.mean}, ${facts.greatest} (least, mean, greatest); ` +
+    `out of round ${facts.outOfRound}, taper ${facts.taper}.`,
+  basisDecided: ({ by, reason, stamp }: Decided & { readonly by: 'marks' | 'readings' }) =>
+    `Decided: the ${by} count: ${reason} (${stamp}).`,
+  byReadings: 'Chosen by the readings.',
+  pinned: ({ reason }: { readonly reason: string }) => `Pinned: ${reason}`,
+  thread: ({ typed, verdict }: { readonly typed: string; readonly verdict: keyof typeof verdicts }) =>
+    `Plastic thread ${typed}: ${verdicts[verdict]}.`,
+  tray: ({ stamp, lines }: { readonly stamp: string; readonly lines: readonly string[] }) =>
+    `Tray (${stamp}): ${lines.join(', ')}.`,
+  /** `wall` as typed, with its unit; null for one that was not measured. */
+  trayLine: (facts: { readonly count: number; readonly label: string; readonly wall: string | null }) =>
+    `${facts.count} × ${facts.label}${facts.wall === null ? '' : ` (wall ${facts.wall})`}`,
+}
+
+const verdicts = {
+  agrees: 'agrees',
+  'says-tighter': '! says tighter',
+  'says-looser': '! says looser',
+  'not-compared': 'not compared',
+}
