@@ -15,10 +15,6 @@ export const configuration = {
   copyright: 'Copyright © 2026 The Bedplate developers',
   // Its own default is `dist`, and what lies in its output is left out of the packages: that would be the program.
   directories: { output: 'dist/packages' },
-  extraMetadata: {
-    author: 'The Bedplate developers <developers@bedplate.invalid>', // a .deb must name somebody and a page
-    homepage: 'https://bedplate.invalid',
-  },
   files: [
     'package.json',
     'LICENSE',
@@ -73,6 +69,33 @@ export const configuration = {
     files: foreignBinaries('win32-*', 'linux*'),
   },
 } as const
+
+/**
+ * Who gives the packages out, which a .deb must name, and nobody has yet: stand-ins under `.invalid`, which never leads anywhere
+ * (RFC 2606), until `npm run package` is told better by its surroundings.
+ */
+const nobodyYet = {
+  author: 'The Bedplate developers <developers@bedplate.invalid>',
+  homepage: 'https://bedplate.invalid',
+}
+
+/** Names the maintainer as `Name <address>`, and the page that a package names. */
+export const publisherVariables = { author: 'BEDPLATE_MAINTAINER', homepage: 'BEDPLATE_HOMEPAGE' } as const
+
+/** What goes into the metadata of the packages, and which of the variables were not set. */
+export function publisherOf(env: Readonly<Record<string, string | undefined>>): {
+  readonly extraMetadata: { readonly author: string; readonly homepage: string }
+  readonly missing: readonly string[]
+} {
+  const { author, homepage } = publisherVariables
+  return {
+    extraMetadata: {
+      author: env[author] || nobodyYet.author,
+      homepage: env[homepage] || nobodyYet.homepage,
+    },
+    missing: [author, homepage].filter((name) => !env[name]),
+  }
+}
 
 /** The platforms that packages are made for, by electron-builder's names of them. */
 export const platforms = ['linux', 'win', 'mac'] as const

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { isStale } from '../launch/freshness.ts'
-import { builderVersion, configuration, type Platform } from './configuration.ts'
+import { builderVersion, configuration, publisherOf, type Platform } from './configuration.ts'
 import { packedFiles } from './packed-files.ts'
 import { thirdParty } from './third-party.ts'
 
@@ -35,7 +35,13 @@ function build(): boolean {
 
 function makePackages(): void {
   writeFileSync(join(root, 'dist/THIRD-PARTY.txt'), thirdParty(root, packedFiles(root, platform)))
-  writeFileSync(join(root, 'dist/electron-builder.json'), JSON.stringify(configuration, null, 2))
+  const { extraMetadata, missing } = publisherOf(process.env)
+  const told = { ...configuration, extraMetadata }
+  writeFileSync(join(root, 'dist/electron-builder.json'), JSON.stringify(told, null, 2))
+  if (missing.length > 0)
+    console.error(
+      `The packages name nobody who gives them out: set ${missing.join(' and ')} before others are given them.`,
+    )
   const files = packedFiles(root, platform)
   const bytes = files.map((file) => statSync(join(root, file)).size).reduce((sum, size) => sum + size, 0)
   console.error(`The package holds ${files.length} files, ${(bytes / 1e6).toFixed(1)} MB, beside Electron.`)

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { lstatSync, readdirSync, readFileSync } from 'node:fs'
 import { extname, join, relative, sep } from 'node:path'
 
 /** One file of the window as it is sent. */
@@ -29,16 +29,27 @@ const types: Readonly<Record<string, string>> = {
  */
 export function readPages(folder: string): Pages {
   const pages = new Map<string, Page>()
-  for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
-    const type = types[extname(entry.name)]
-    if (!entry.isFile() || type === undefined) continue
-    const file = join(entry.parentPath, entry.name)
+  for (const file of filesBelow(folder)) {
+    const type = types[extname(file)]
+    if (type === undefined) continue
     const path = '/' + relative(folder, file).split(sep).join('/')
     pages.set(path, { type, bytes: readFileSync(file) })
   }
   const first = pages.get('/index.html')
   if (first) pages.set('/', first)
   return pages
+}
+
+/**
+ * By the plainest calls: Electron puts its own `readdirSync` in the place of Node's, for archives and folders alike, which reads
+ * whole trees by members of `Dirent` that come and go with Node (lib/node/asar-fs-wrapper.ts, `readdirSyncRecursive`).
+ */
+function filesBelow(folder: string): readonly string[] {
+  return readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name)
+    const found = lstatSync(path)
+    return found.isDirectory() ? filesBelow(path) : found.isFile() ? [path] : []
+  })
 }
 
 /** The page at an address's path, query and fragment left off; null for none. Nothing is decoded or resolved. */

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { builtinModules } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -7,6 +7,9 @@ import { expect, test } from '@playwright/test'
 import { platforms } from '../../electron/packaging/configuration.ts'
 import { packedFiles } from '../../electron/packaging/packed-files.ts'
 import { thirdParty } from '../../electron/packaging/third-party.ts'
+import { ChromiumSurface } from '../electron-stand-in/page/chromium.ts'
+import { StandIn } from '../electron-stand-in/page/stand-in.ts'
+import { withDataFolder } from './hosts/host.ts'
 
 const root = join(import.meta.dirname, '../..')
 
@@ -38,11 +41,43 @@ test('everything that main loads lies in the package, and nothing of tests, gall
   }
 })
 
-test('the packages of main load from a folder that holds the packed files alone', () => {
-  expect(imported).toContain('better-sqlite3')
+/** A folder that holds the packed files of Linux and nothing else, while it is used. */
+async function withPackedFiles(use: (folder: string) => Promise<void> | void): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'packaged-'))
   try {
     for (const file of packedFiles(root, 'linux')) cpSync(join(root, file), join(folder, file))
+    await use(folder)
+  } finally {
+    rmSync(folder, { recursive: true })
+  }
+}
+
+test('the program starts from the packed files alone, and its window shows the engines that it brings', async ({
+  page,
+}) => {
+  await withPackedFiles((folder) =>
+    withDataFolder(async (data) => {
+      const surface = new ChromiumSurface(page)
+      const standIn = await StandIn.on(surface)
+      try {
+        const exported = join(data, 'picture.bedplate')
+        writeFileSync(exported, 'GIF89a')
+        const state = { XDG_STATE_HOME: join(data, 'state') }
+        const { output } = await standIn.startPacked(folder, ['--data', data, exported], state)
+        await expect(page.getByRole('heading', { name: 'Start on an engine' }), output()).toBeVisible()
+        await expect(page.getByRole('button', { name: /Skerry 3/ })).toBeVisible()
+        // A packed program has no folder among its words: the first one is a file already.
+        await expect(page.getByRole('alert')).toContainText('picture.bedplate: ')
+      } finally {
+        await standIn.close()
+      }
+    }),
+  )
+})
+
+test('the packages of main load from a folder that holds the packed files alone', async () => {
+  expect(imported).toContain('better-sqlite3')
+  await withPackedFiles((folder) => {
     const script = `for (const name of ${JSON.stringify(imported)}) await import(name)
       const { default: Database } = await import('better-sqlite3')
       console.log(String(new Database(':memory:').prepare('SELECT 7').pluck().get()))`
@@ -50,9 +85,7 @@ test('the packages of main load from a folder that holds the packed files alone'
     const { stdout, stderr } = spawnSync(process.execPath, words, { cwd: folder, encoding: 'utf8' })
     expect(stderr).toBe('')
     expect(stdout).toBe('7\n')
-  } finally {
-    rmSync(folder, { recursive: true })
-  }
+  })
 })
 
 test('the licences of all that is shipped are named, fonts and what the window is made of too', () => {

@@ -97,6 +97,21 @@ export const laws = {
     source: 'docs/api/web-contents.md, render-process-gone',
     main: 'loads it again once; the next time it tells the person and gives the address of the local host',
   },
+  'page-hung': {
+    law: 'A page that no longer answers is told of, and left as it is',
+    source: 'docs/api/browser-window.md, unresponsive; docs/api/web-contents.md, forcefullyCrashRenderer',
+    main: 'waits for it a while, then ends its process and loads it again, unless it answers meanwhile',
+  },
+  'graphics-gone': {
+    law: 'When the process that draws ends, another one takes its place, and what a canvas held may be gone',
+    source: 'docs/api/app.md, child-process-gone',
+    main: 'loads the page again once; the next time it tells the person',
+  },
+  'preload-may-fail': {
+    law: 'A page whose preload failed comes all the same, and cannot ask for anything',
+    source: 'docs/api/web-contents.md, preload-error; lib/sandboxed_renderer/preload.ts',
+    main: 'loads it again once; the next time it tells the person',
+  },
   'page-not-loaded': {
     law: 'A page that cannot be loaded never paints, so its window never shows',
     source: 'docs/api/web-contents.md, did-fail-load; docs/api/browser-window.md, ready-to-show',
@@ -126,6 +141,16 @@ export const laws = {
     law: 'A page may lead its window anywhere, open others, and hold frames, unless it is kept from it',
     source: 'docs/api/web-contents.md, will-navigate, will-frame-navigate, setWindowOpenHandler',
     main: 'keeps it at its own address, without frames and further windows',
+  },
+  'sleep-waits-for-nobody': {
+    law: 'The machine sleeps as soon as the program has heard of it',
+    source: 'docs/api/power-monitor.md, suspend',
+    main: 'has the log of the record worked in before it returns',
+  },
+  'log-off-waits-for-nobody': {
+    law: 'Windows asks the windows before it logs off, and ends the program once they have heard of it',
+    source: 'docs/api/browser-window.md, query-session-end and session-end',
+    main: 'has the log of the record worked in at the question, and closes it at the end',
   },
   'shutdown-waits-if-asked': {
     law: 'A shutdown of the system waits for the program only where it is prevented',

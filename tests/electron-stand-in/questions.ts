@@ -68,6 +68,7 @@ export interface OfTheTest {
 
 export type WindowEvent =
   | { readonly event: 'first-paint' | 'loaded' | 'unresponsive' | 'responsive' | 'blur' | 'focus' }
+  | { readonly event: 'query-session-end' | 'session-end' }
   | { readonly event: 'navigated'; readonly url: string }
   | { readonly event: 'page-title-updated'; readonly title: string }
   | { readonly event: 'render-process-gone'; readonly details: RenderProcessGoneDetails }

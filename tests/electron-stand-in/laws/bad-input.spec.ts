@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test'
-import { mkdirSync, writeFileSync } from 'node:fs'
+import { chmodSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { BlankSurface } from '../page/surface.ts'
 import { Trial } from './trial.ts'
@@ -29,15 +29,56 @@ trials('a data folder that is a file ends the program with a sentence', async ({
   expect(trial.signLeft).toMatch(/^refused: /)
 })
 
-trials('a data folder that cannot be made ends the program with a sentence', async ({ trial }) => {
-  // Nobody, not even root, makes a folder in /sys.
-  const started = await trial.start(['--data', '/sys/bedplate'])
+/** Starts on a data folder, has its record opened where a window comes, and answers with what the person is told. */
+async function refusedOn(trial: Trial, data: string): Promise<unknown> {
+  const started = await trial.start(['--data', data])
   await trial.comesUp(started)
   if (started.program.told.all('shown').length > 0)
     await trial.request(started, 'host.read').catch(() => undefined) // it may end before it answers
-  expect(await started.ended).toEqual({ code: 1, signal: null })
-  expect(started.program.told.all('error-box')).toHaveLength(1)
-})
+  const boxes = started.program.told.all('error-box')
+  return { ended: await started.ended, told: boxes.length, sentence: boxes[0]?.content }
+}
+
+const closed = {
+  ended: { code: 1, signal: null },
+  told: 1,
+  sentence: expect.stringMatching(
+    /^Bedplate cannot write in its data folder .* choose another folder with --data\.$/,
+  ) as unknown,
+}
+
+for (const [what, data] of [
+  ['cannot be made', '/sys/bedplate'],
+  ['is in a place that is for reading alone', '/sys/kernel'],
+] as const)
+  // Nobody, not even root, makes a file in /sys.
+  trials(`a data folder that ${what} ends the program with a sentence`, async ({ trial }) => {
+    expect(await refusedOn(trial, data)).toEqual(closed)
+  })
+
+trials(
+  'a data folder without the right to write is refused, keeps its rights, and its record',
+  async ({ trial }) => {
+    trials.skip(
+      process.getuid?.() === 0,
+      'root may write anywhere; the run as an ordinary user has this test',
+    )
+    const made = await trial.shown()
+    await trial.request(made, 'preferences.keep', { person: 'Ana Ruiz' })
+    made.program.line.tell('quit', null)
+    await made.ended
+    const record = join(trial.data, 'bedplate.sqlite')
+    const before = readFileSync(record)
+    chmodSync(trial.data, 0o500)
+    try {
+      expect(await refusedOn(trial, trial.data)).toEqual(closed)
+      expect(statSync(trial.data).mode & 0o777).toBe(0o500)
+      expect(readFileSync(record).equals(before)).toBe(true)
+    } finally {
+      chmodSync(trial.data, 0o700)
+    }
+  },
+)
 
 trials('a window that never paints leaves no sign that it was shown', async ({ trial }) => {
   if (trial.surface instanceof BlankSurface) trial.surface.does = 'never paints'

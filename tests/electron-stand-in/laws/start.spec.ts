@@ -1,5 +1,6 @@
+import { expect, test } from '@playwright/test'
 import { noLinksVariable } from '../program/lock.ts'
-import { testLaw, type Trial } from './trial.ts'
+import { testLaw, Trial } from './trial.ts'
 
 /** What comes of a start: a window, or an end, and the sign that the launcher finds. */
 async function comesUp(trial: Trial): Promise<unknown> {
@@ -134,4 +135,22 @@ testLaw('second-while-closing', {
   },
   kept: { first: { code: 0, signal: null }, second: 'shown' },
   broken: [{ text: 'if (!found.isClosing) return "leave";', becomes: 'return "leave";' }],
+})
+
+test('of two starts at once one shows its window, and the other one ends well without', async () => {
+  const trial = await Trial.of(null, [], false)
+  try {
+    const starts = await Promise.all([trial.start(), trial.start()])
+    const outcomes = await Promise.all(
+      starts.map(({ program, ended }) =>
+        Promise.race([program.told.heard('shown').then(() => 'shown'), ended]),
+      ),
+    )
+    expect(outcomes).toContainEqual({ code: 0, signal: null })
+    expect(outcomes).toContain('shown')
+    const shown = starts[outcomes.indexOf('shown')]
+    expect(shown && (await trial.request(shown, 'engines.list'))).toMatchObject({ ok: true })
+  } finally {
+    await trial.end()
+  }
 })

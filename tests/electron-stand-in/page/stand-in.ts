@@ -8,6 +8,7 @@ import type { SaveDialogOptions } from 'electron'
 import { writeBinary } from '../binary.ts'
 import { Line, type Answers } from '../line.ts'
 import type { OfTheTest } from '../questions.ts'
+import { packedVariable } from '../program/packed.ts'
 import type { Surface, ToProgram } from './surface.ts'
 
 const root = join(import.meta.dirname, '../../..')
@@ -130,12 +131,25 @@ export class StandIn {
   }
 
   /** Starts the program as `electron FOLDER …` does, from the project or from another folder that has a `package.json`. */
-  async start(
+  start(
     words: readonly string[],
     env: Readonly<Record<string, string>> = {},
     folder = root,
   ): Promise<Started> {
-    const child = spawn(this.binary, [folder, ...words], {
+    return this.#spawn([folder, ...words], env)
+  }
+
+  /** Starts a program that was packed: `folder` stands for the archive in its resources. */
+  startPacked(
+    folder: string,
+    words: readonly string[],
+    env: Readonly<Record<string, string>>,
+  ): Promise<Started> {
+    return this.#spawn(words, { ...env, [packedVariable]: folder })
+  }
+
+  async #spawn(words: readonly string[], env: Readonly<Record<string, string>>): Promise<Started> {
+    const child = spawn(this.binary, words, {
       stdio: ['ignore', 'pipe', 'pipe'],
       env: { ...process.env, ...env },
     })

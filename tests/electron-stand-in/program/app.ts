@@ -56,7 +56,7 @@ const ready = new Promise<void>((resolve) => {
 
 class PlayedApp extends PlayedEvents implements Pick<App, Played> {
   name = ''
-  readonly isPackaged = false
+  isPackaged = false
   #version = ''
   #path = ''
   readonly #paths = new Map<string, string>()
@@ -67,8 +67,15 @@ class PlayedApp extends PlayedEvents implements Pick<App, Played> {
   }
 
   /** Not Electron's own: what its start knows of the program's package. */
-  introduce(about: { name: string; version: string; path: string; paths: Readonly<Record<string, string>> }) {
+  introduce(about: {
+    name: string
+    version: string
+    path: string
+    isPackaged: boolean
+    paths: Readonly<Record<string, string>>
+  }) {
     this.name = about.name
+    this.isPackaged = about.isPackaged
     this.#version = about.version
     this.#path = about.path
     for (const [name, path] of Object.entries(about.paths)) this.#paths.set(name, path)

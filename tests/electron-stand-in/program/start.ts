@@ -6,9 +6,13 @@ import { basename, join, resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { playedApp } from './app.ts'
 import { dialog } from './dialog.ts'
+import { keepToPlainReading } from './files.ts'
 import { outside } from './outside.ts'
+import { packedVariable } from './packed.ts'
 
-// What Electron does with `electron FOLDER …`: lib/browser/init.ts, then default_app/main.ts.
+// What Electron does with `electron FOLDER …`: lib/browser/init.ts, then default_app/main.ts. And what a packed program does,
+// which has its application in its own resources and no word for it on its command line: lib/browser/init.ts, `appPath`.
+const packed = process.env[packedVariable]
 
 const words = process.argv.slice(2)
 process.argv = [process.env.STAND_IN_BINARY ?? process.execPath, ...words]
@@ -19,7 +23,8 @@ const version = (
 ).version
 Object.defineProperty(process, 'versions', { value: { ...process.versions, electron: version } })
 Object.defineProperty(process, 'type', { value: 'browser' })
-Object.defineProperty(process, 'defaultApp', { value: true })
+if (packed === undefined) Object.defineProperty(process, 'defaultApp', { value: true })
+keepToPlainReading()
 setInterval(() => undefined, 1 << 30) // the message loop: nothing but a quit ends it
 
 // init.ts: an exception that nobody catches is shown, and ends nothing.
@@ -38,7 +43,7 @@ process.exit = ((code?: number) =>
 playedApp.once('quit', (_event, code: number) => process.emit('exit', code))
 
 outside.tell('started', { pid: process.pid, argv: process.argv })
-await load(resolve(words.find((word) => !word.startsWith('-')) ?? '.'))
+await load(packed ?? resolve(words.find((word) => !word.startsWith('-')) ?? '.'))
 // NodeBindings::JoinAppCode ends with the evaluation of the entry, or with a quit before that.
 setImmediate(() => playedApp.becomeReady())
 
@@ -56,6 +61,7 @@ async function load(root: string): Promise<void> {
       name,
       version: about.version,
       path: root,
+      isPackaged: packed !== undefined,
       paths: {
         home,
         appData,

@@ -132,6 +132,8 @@ class PlayedContents extends PlayedEvents implements Pick<ElectronContents, Play
       case 'page-title-updated':
       case 'blur':
       case 'focus':
+      case 'query-session-end':
+      case 'session-end':
         break
     }
   }
@@ -327,6 +329,8 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
     else if (heard.event === 'page-title-updated') this.send(heard.event, {}, heard.title, true)
     else if (heard.event === 'unresponsive' || heard.event === 'responsive') this.send(heard.event)
     else if (heard.event === 'blur' || heard.event === 'focus') this.send(heard.event)
+    else if (heard.event === 'query-session-end' || heard.event === 'session-end')
+      this.send(heard.event, { reasons: ['logoff'] })
   }
 
   #tellBounds(): void {

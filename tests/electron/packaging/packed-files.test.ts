@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { configuration, platforms } from '../../../electron/packaging/configuration.ts'
+import { configuration, platforms, publisherOf } from '../../../electron/packaging/configuration.ts'
 import { packedFiles } from '../../../electron/packaging/packed-files.ts'
 
 /** A small project of the same shape, so that what was built before the test does not matter. */
@@ -106,6 +106,21 @@ describe('the configuration of the packages', () => {
     expect(profile).toMatch(
       /^profile \$\{executable\} "\/opt\/\$\{sanitizedProductName\}\/\$\{executable\}" flags=\(unconfined\) \{\n {2}userns,$/m,
     )
+  })
+
+  it('names who gives the packages out as it is told, and a stand-in that leads nowhere until it is', () => {
+    const told = {
+      BEDPLATE_MAINTAINER: 'Ana Ruiz <ana@example.org>',
+      BEDPLATE_HOMEPAGE: 'https://example.org',
+    }
+    expect(publisherOf(told)).toEqual({
+      extraMetadata: { author: 'Ana Ruiz <ana@example.org>', homepage: 'https://example.org' },
+      missing: [],
+    })
+    const { extraMetadata, missing } = publisherOf({ BEDPLATE_MAINTAINER: '' })
+    expect(missing).toEqual(['BEDPLATE_MAINTAINER', 'BEDPLATE_HOMEPAGE'])
+    expect(extraMetadata.author).toMatch(/@bedplate\.invalid>$/)
+    expect(new URL(extraMetadata.homepage).hostname).toBe('bedplate.invalid')
   })
 
   it('closes what would let another program in', () => {
