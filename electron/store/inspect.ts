@@ -21,7 +21,7 @@ import { codeOf } from './code-of.ts'
 import { applicationId, connect, fileProblem } from './sqlite.ts'
 
 /** Above this size the pages are checked in the course of the day, not while somebody waits for the window. */
-const checkedAtOpeningBytes = 256 * 1024 * 1024
+const checkedAtOpeningBytes = 64 * 1024 * 1024
 
 /** What is found in a record that can be opened. */
 export interface Inspected {

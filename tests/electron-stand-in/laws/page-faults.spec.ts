@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
 import { testLaw, type Edit, type Trial } from './trial.ts'
@@ -27,7 +27,8 @@ async function befallsTwice(trial: Trial, befall: (started: Started) => Promise<
 }
 
 function logOf(trial: Trial): string {
-  return readFileSync(join(trial.data, 'log/bedplate.log'), 'utf8')
+  const file = join(trial.data, 'log/bedplate.log')
+  return existsSync(file) ? readFileSync(file, 'utf8') : ''
 }
 
 const told = (said: string, logged: number) => ({
