@@ -36,7 +36,8 @@ export default defineConfig<{ host: 'local' | 'played' | 'electron' }>({
   expect: { timeout: 10_000 },
   projects: [
     { name: 'local', use: { host: 'local' }, testIgnore: ['electron.spec.ts', 'renderer-killed.spec.ts'] },
-    { name: 'laws', testDir: 'tests/electron-stand-in/laws' },
+    // Each starts main several times, and a broken one is waited for in vain.
+    { name: 'laws', testDir: 'tests/electron-stand-in/laws', timeout: 180_000 },
     // What a page is to those who cannot see or point is the page's alone, and takes long to look at.
     { name: 'desktop', use: { host: 'played' }, testMatch: onDesktop, grepInvert: /by everybody/ },
     {
