@@ -67,7 +67,9 @@ export function sentenceOf(problem: Problem): string {
 /** A name is set apart from the sentence around it; a reason becomes one. Numbers and lists stay what they are. */
 function textOf(words: Words, fact: unknown): unknown {
   if (typeof fact === 'string') return isolated(fact)
-  return isProblem(fact) ? sentenceIn(words, fact) : fact
+  if (isProblem(fact)) return sentenceIn(words, fact)
+  if (typeof fact !== 'object' || fact === null || Array.isArray(fact)) return fact
+  return Object.fromEntries(Object.entries(fact).map(([name, part]) => [name, textOf(words, part)]))
 }
 
 function isProblem(fact: unknown): fact is Problem {

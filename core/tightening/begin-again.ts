@@ -67,7 +67,7 @@ export function decideLoosen(
   const flags = openFlags(run).filter((flag) => flag.fastener === fastener && flag.about === 'over')
   if (flags.length === 0 && !run.pulls.some((pull) => counts(pull) && pull.fastener === fastener))
     return refused('fastener-not-pulled', { fastener: shown })
-  const reason = readReason(typed, `why fastener ${shown} is loosened`)
+  const reason = readReason(typed, { what: 'fastener-loosened', fastener: shown })
   if (!reason.ok) return reason
   const common = { version, procedure: procedure.id } as const
   return done([
@@ -111,7 +111,7 @@ export function decideRestart(
       ? refused('restart-after-angle', { pass: pass + 1, name })
       : refused('nothing-to-restart', { pass: pass + 1, name })
   }
-  const reason = readReason(typed, 'why it begins again')
+  const reason = readReason(typed, { what: 'run-restarted' })
   if (!reason.ok) return reason
   const common = { version, procedure: procedure.id } as const
   return done([

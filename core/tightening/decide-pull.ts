@@ -130,7 +130,7 @@ function decideTurn(
     })
   const facts = { fastener: shown, next: numberOf(spec, next.fastener), pass: next.pass + 1 }
   if (command.outOfOrder === null) return refused('not-its-turn', facts)
-  return readReason(command.outOfOrder, `why ${shown ?? 'this'} comes before ${facts.next ?? 'what is next'}`)
+  return readReason(command.outOfOrder, { what: 'out-of-order', fastener: shown, next: facts.next })
 }
 
 /** The name of the group of single-use fasteners that this one is of, unless they were declared new. */
@@ -204,7 +204,7 @@ export function decideReadAgain(
   if (!pull || !flagged || window === null) return refused('not-flagged-reading', { pull: number })
   const taken = takeReading(window, reading, pull.held)
   if (!taken.ok) return taken
-  const reason = readReason(typed, 'why it was read again')
+  const reason = readReason(typed, { what: 'pull-read-again' })
   if (!reason.ok) return reason
   const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, taken.value.value)
   const value = stretch ?? pull.from + taken.value.value

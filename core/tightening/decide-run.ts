@@ -49,7 +49,7 @@ export function decideRun(
           fastener: numberOf(spec, fastener) ?? fastener,
           name,
         })
-      const text = readReason(command.text, 'what the problem is')
+      const text = readReason(command.text, { what: 'problem' })
       if (!text.ok) return text
       const pull = run.pulls.findLast((each) => each.fastener === fastener && counts(each))?.number ?? null
       return done([{ type: 'problem-noted', ...common, pull, fastener, text: text.value }])
@@ -59,7 +59,7 @@ export function decideRun(
       if (flag === undefined) return refused('flag-not-open', { flag: command.flag })
       const way = wayOut(spec, procedure, run, flag)
       if (way !== 'say') return refused(wayOutCodes[way], { fastener: numberOf(spec, flag.fastener) ?? '' })
-      const answer = readReason(command.answer, 'what was done about it')
+      const answer = readReason(command.answer, { what: 'flag-answered' })
       return answer.ok
         ? done([{ type: 'flag-answered', ...common, flag: command.flag, answer: answer.value }])
         : answer
@@ -125,7 +125,7 @@ function decideTakeBack(
   if (last === null) return refused('nothing-to-take-back', {})
   if (last.number !== command.pull)
     return refused('not-the-last-pull', { last: numberOf(spec, last.fastener), pass: last.pass + 1 })
-  const reason = readReason(command.reason, 'why the pull is taken back')
+  const reason = readReason(command.reason, { what: 'pull-taken-back' })
   if (!reason.ok) return reason
   const isTurn = procedure.passes[last.pass]?.kind === 'angle'
   if (isTurn && command.notTurned !== true)

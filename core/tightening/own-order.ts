@@ -86,7 +86,7 @@ export function decideStart(
     if (isOther(order, read.value)) orders.push({ order: id, sequence: [...read.value] })
   }
   if (own === undefined || orders.length === 0) return done([started])
-  const reason = readReason(own.reason, 'why another order than the maker’s is used')
+  const reason = readReason(own.reason, { what: 'own-order' })
   return reason.ok ? done([{ ...started, ownOrder: { reason: reason.value, orders } }]) : reason
 }
 

@@ -50,18 +50,18 @@ export function takeReading(
 ): Outcome<ParsedReading> {
   const { typed, unit } = given
   if (window.kind === 'angle') {
-    if (unit !== '°') return refused('reading-of-other-kind', { wanted: 'an angle in °', unit })
+    if (unit !== '°') return refused('reading-of-other-kind', { wanted: 'angle', unit })
     const angle = parseAngle(typed)
     return angle.ok ? done({ reading: { typed, value: angle.value, unit }, value: angle.value }) : angle
   }
   if (window.kind === 'length' || window.kind === 'free-length') {
-    if (!isLengthUnit(unit)) return refused('reading-of-other-kind', { wanted: 'a length', unit })
+    if (!isLengthUnit(unit)) return refused('reading-of-other-kind', { wanted: 'length', unit })
     const length = parseLength(typed, unit)
     if (!length.ok) return length
     if (length.value < 0) return refused('number-negative', { typed: typed.trim() })
     return done({ reading: { typed, value: lengthIn(length.value, unit), unit }, value: length.value })
   }
-  if (!isTorqueUnit(unit)) return refused('reading-of-other-kind', { wanted: 'a torque', unit })
+  if (!isTorqueUnit(unit)) return refused('reading-of-other-kind', { wanted: 'torque', unit })
   const torque = readTorque(typed, unit)
   if (!torque.ok) return torque
   const share = fastenerShare(held)

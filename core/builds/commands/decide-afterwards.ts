@@ -10,14 +10,14 @@ type Events = Outcome<readonly BuildEvent[]>
 /** Only a finished build is amended: before that, what is wrong is taken back where it was done. */
 export function amendBuild(state: BuildState, command: CommandOf<'amend-build'>): Events {
   if (!state.finished) return refused('build-not-finished', {})
-  const text = readReason(command.text, 'what is to be added to the build')
+  const text = readReason(command.text, { what: 'addition' })
   if (!text.ok) return text
-  const reason = readReason(command.reason, 'why it is added now')
+  const reason = readReason(command.reason, { what: 'added-late' })
   if (!reason.ok) return reason
   return done([{ type: 'build-amended', version: 1, text: text.value, reason: reason.value }])
 }
 
 export function voidBuild(command: CommandOf<'void-build'>): Events {
-  const reason = readReason(command.reason, 'why the build is void')
+  const reason = readReason(command.reason, { what: 'build-voided' })
   return reason.ok ? done([{ type: 'build-voided', version: 1, reason: reason.value }]) : reason
 }

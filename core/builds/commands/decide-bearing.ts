@@ -49,7 +49,7 @@ function withdrawReadings(state: BuildState, fit: Fit, command: CommandOf<'withd
   const { step, position, part } = command
   if (bearingsIn(state, fit.id)[part][position] === undefined)
     return refused('nothing-measured', { position })
-  const reason = readReason(command.reason, `why the readings of ${position} do not count`)
+  const reason = readReason(command.reason, { what: 'readings-withdrawn', position })
   if (!reason.ok) return reason
   const common = { version: 1, step, fit: fit.id, position } as const
   return done([{ type: 'readings-withdrawn', ...common, part, reason: reason.value }])
@@ -70,14 +70,14 @@ function declareUndersize(fit: Fit, command: CommandOf<'declare-undersize'>): Ev
     undersize,
   } as const
   if (command.reason === undefined) return done([declared])
-  const reason = readReason(command.reason, `why ${positions.join(', ')} count as ${undersize ?? 'standard'}`)
+  const reason = readReason(command.reason, { what: 'undersize-declared', positions, undersize })
   return reason.ok ? done([{ ...declared, reason: reason.value }]) : reason
 }
 
 function decideBasis(state: BuildState, fit: Fit, command: CommandOf<'decide-basis'>): Events {
   const { step, position, by } = command
   if (bearingAt(state, fit, position).byReadings === null) return refused('nothing-measured', { position })
-  const reason = readReason(command.reason, `why the ${by} count at ${position}`)
+  const reason = readReason(command.reason, { what: 'basis-decided', by, position })
   if (!reason.ok) return reason
   const common = { version: 1, step, fit: fit.id, position } as const
   return done([{ type: 'basis-decided', ...common, by, reason: reason.value }])
@@ -98,7 +98,7 @@ function pinShells(state: BuildState, fit: Fit, command: CommandOf<'pin-shells'>
   if (taken !== null) return refused('tray-line-taken', { position, ...taken })
   if (upper === null && lower === null)
     return releaseShells(state, fit, { ...command, type: 'release-shells' })
-  const reason = readReason(command.reason, `why the shells of ${position} are pinned`)
+  const reason = readReason(command.reason, { what: 'shells-pinned', position })
   if (!reason.ok) return reason
   const common = { version: 1, step, fit: fit.id, position } as const
   return done([{ type: 'shells-pinned', ...common, upper, lower, reason: reason.value }])

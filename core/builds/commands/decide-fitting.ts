@@ -27,7 +27,7 @@ export function takeOutHalf(
   const fit = fitOf(spec, step.fit)
   if (!fit.positions.includes(position)) return refused('position-not-in-fit', { position, fit: fit.name })
   if (!state.fitted.has(halfKey(position, half))) return refused('half-not-in-place', { position, half })
-  const reason = readReason(command.reason, `why the ${half} half of ${position} comes out`)
+  const reason = readReason(command.reason, { what: 'half-taken-out', position, half })
   if (!reason.ok) return reason
   return done([{ type: 'half-taken-out', version, step: command.step, position, half, reason: reason.value }])
 }
@@ -42,7 +42,7 @@ export function takeOutPart(
   command: CommandOf<'take-out-part'>,
 ): Events {
   if (!state.partsFitted.has(step.id)) return refused('step-not-done', { step: step.name })
-  const reason = readReason(command.reason, `why “${step.name}” is undone`)
+  const reason = readReason(command.reason, { what: 'part-taken-out', step: step.name })
   if (!reason.ok) return reason
   return done([{ type: 'part-taken-out', version, step: step.id, reason: reason.value }])
 }
@@ -62,7 +62,7 @@ export function wipeOffBead(
 ): Events {
   const { id, name, bead } = step
   if (state.beads[bead] === undefined) return refused('step-not-done', { step: name })
-  const reason = readReason(command.reason, 'why the bead is wiped off')
+  const reason = readReason(command.reason, { what: 'bead-wiped-off' })
   return reason.ok
     ? done([{ type: 'bead-wiped-off', version, step: id, bead, reason: reason.value }])
     : reason

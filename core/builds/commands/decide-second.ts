@@ -30,6 +30,6 @@ export function decideSecond(
     second: second.value,
   } as const
   if (command.type === 'confirm-step') return done([{ type: 'step-confirmed', ...said }])
-  const reason = readReason(command.reason, `why “${step.name}” is to be done again`)
+  const reason = readReason(command.reason, { what: 'step-sent-back', step: step.name })
   return reason.ok ? done([{ type: 'step-sent-back', ...said, reason: reason.value }]) : reason
 }

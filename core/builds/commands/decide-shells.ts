@@ -61,7 +61,7 @@ function chooseHalf(
   if (proposed !== null && (other === undefined || other.grade === proposed.grade))
     return done(asProposed(position, half, proposed))
   if (other === undefined) return refused('shell-undecided', { position, half })
-  const reason = readReason(other.reason, `why ${position}, ${half} half, gets ${other.grade}`)
+  const reason = readReason(other.reason, { what: 'other-shell', position, half, grade: other.grade })
   return reason.ok ? done({ position, half, grade: other.grade, by: 'person', reason: reason.value }) : reason
 }
 

@@ -32,9 +32,9 @@ export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEven
   if (!isReadableName(name)) return refused('name-unreadable', { what: 'name' }, 'name')
   const serial = asked.serial.trim()
   if (serial.length > longestName)
-    return refused('text-too-long', { what: 'serial number', most: longestName }, 'serial')
+    return refused('text-too-long', { what: 'serial', most: longestName }, 'serial')
   if (serial !== '' && !isReadableName(serial))
-    return refused('name-unreadable', { what: 'serial number' }, 'serial')
+    return refused('name-unreadable', { what: 'serial' }, 'serial')
   const { id, revision } = spec
   const { specSha256 } = asked
   return done({
@@ -63,8 +63,6 @@ export function readPerson(typed: string): Outcome<string> {
   const person = typed.trim()
   if (person === '') return refused('person-missing', {}, 'person')
   if (person.length > longestName)
-    return refused('text-too-long', { what: 'name of who acts', most: longestName }, 'person')
-  return isReadableName(person)
-    ? done(person)
-    : refused('name-unreadable', { what: 'name of who acts' }, 'person')
+    return refused('text-too-long', { what: 'person', most: longestName }, 'person')
+  return isReadableName(person) ? done(person) : refused('name-unreadable', { what: 'person' }, 'person')
 }

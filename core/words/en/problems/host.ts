@@ -1,4 +1,5 @@
 import type { ReasonText } from '../../reason.ts'
+import { thingText, type NamedThing } from './named-thing.ts'
 
 export type None = Record<never, never>
 export type AtFile = { file: string }
@@ -108,8 +109,8 @@ export const hostWords = {
   'second-not-known': ({ name }: { name: string }) =>
     `${name} is not in the list of people as a mechanic, so the look would not count. Call a mechanic who is.`,
   'person-missing': (_: None) => 'Nobody is named. Type who stands at the bench.',
-  'text-too-long': ({ what, most }: { what: string; most: number }) =>
-    `The ${what} is too long. Keep it to ${most} characters.`,
+  'text-too-long': ({ what, most }: { what: NamedThing; most: number }) =>
+    `The ${thingText(what)} is too long. Keep it to ${most} characters.`,
 
   'engine-unknown': ({ engine }: { engine: string }) =>
     `There is no engine “${engine}” here. Choose one from the list of engines.`,

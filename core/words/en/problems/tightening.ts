@@ -1,3 +1,5 @@
+import { askedText, type Asked } from './asked.ts'
+
 export interface Of {
   /** The number beside the fastener on the drawing; null for an action between passes. */
   readonly fastener: string | null
@@ -12,6 +14,8 @@ export interface OutsideWindow extends Of {
   /** The unit in which the reading would be right. */
   readonly otherUnit: string | null
 }
+
+const scales = { angle: 'an angle in °', length: 'a length', torque: 'a torque' }
 
 const the = (fastener: string | null) =>
   fastener === null ? 'The action between two passes' : `Fastener ${fastener}`
@@ -62,8 +66,13 @@ export const tighteningWords = {
     `Fastener ${fastener} stands in the order twice. Each is pulled once in a pass: take one of the two out.`,
   'order-numbers-missing': ({ numbers }: { readonly numbers: readonly string[] }) =>
     `Not in the order yet: ${numbers.join(', ')}. Each fastener is pulled once in a pass.`,
-  'reading-of-other-kind': ({ wanted, unit }: { readonly wanted: string; readonly unit: string }) =>
-    `This pass asks for ${wanted}, and the reading is in ${unit}. Read the other scale.`,
+  'reading-of-other-kind': ({
+    wanted,
+    unit,
+  }: {
+    readonly wanted: keyof typeof scales
+    readonly unit: string
+  }) => `This pass asks for ${scales[wanted]}, and the reading is in ${unit}. Read the other scale.`,
   'reading-not-asked': ({ fastener }: Of) =>
     `${the(fastener)} has nothing to read in this pass. Confirm it without a reading.`,
   'reading-missing': ({ fastener }: Of) =>
@@ -87,7 +96,7 @@ export const tighteningWords = {
     `Only the last pull can be taken back: ${last === null ? 'the action' : `fastener ${last}`} in pass ${pass}. ` +
     'Take that back first, or note a problem.',
   'flag-not-open': ({ flag }: { readonly flag: number }) => `Flag ${flag} is not waiting for an answer.`,
-  'reason-missing': ({ of }: { readonly of: string }) => `Say ${of}, in a word at least.`,
+  'reason-missing': ({ asked }: { readonly asked: Asked }) => `Say ${askedText(asked)}, in a word at least.`,
   'reading-under': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too little.${inUnit(otherUnit)} Take it back and pull it again, or say ` +
     'what was done.',

@@ -1,0 +1,56 @@
+const halves = { upper: 'upper', lower: 'lower' }
+const sources = { marks: 'marks', readings: 'readings' }
+
+interface AtPosition {
+  readonly position: string
+}
+interface AtHalf extends AtPosition {
+  readonly half: keyof typeof halves
+}
+interface OfStep {
+  readonly step: string
+}
+
+/** What a person is asked to say in their own words, by what it is for. */
+const asked = {
+  'readings-withdrawn': ({ position }: AtPosition) => `why the readings of ${position} do not count`,
+  'undersize-declared': (facts: {
+    readonly positions: readonly string[]
+    readonly undersize: string | null
+  }) => `why ${facts.positions.join(', ')} count as ${facts.undersize ?? 'standard'}`,
+  'basis-decided': ({ by, position }: AtPosition & { readonly by: keyof typeof sources }) =>
+    `why the ${sources[by]} count at ${position}`,
+  'shells-pinned': ({ position }: AtPosition) => `why the shells of ${position} are pinned`,
+  'other-shell': ({ position, half, grade }: AtHalf & { readonly grade: string }) =>
+    `why ${position}, ${halves[half]} half, gets ${grade}`,
+  'half-taken-out': ({ position, half }: AtHalf) => `why the ${halves[half]} half of ${position} comes out`,
+  'part-taken-out': ({ step }: OfStep) => `why “${step}” is undone`,
+  'bead-wiped-off': (_: None) => 'why the bead is wiped off',
+  'step-sent-back': ({ step }: OfStep) => `why “${step}” is to be done again`,
+  addition: (_: None) => 'what is to be added to the build',
+  'added-late': (_: None) => 'why it is added now',
+  'build-voided': (_: None) => 'why the build is void',
+  problem: (_: None) => 'what the problem is',
+  'flag-answered': (_: None) => 'what was done about it',
+  'out-of-order': (facts: { readonly fastener: string | null; readonly next: string | null }) =>
+    `why ${facts.fastener ?? 'this'} comes before ${facts.next ?? 'what is next'}`,
+  'pull-taken-back': (_: None) => 'why the pull is taken back',
+  'pull-read-again': (_: None) => 'why it was read again',
+  'fastener-loosened': ({ fastener }: { readonly fastener: string }) =>
+    `why fastener ${fastener} is loosened`,
+  'run-restarted': (_: None) => 'why it begins again',
+  'own-order': (_: None) => 'why another order than the maker’s is used',
+}
+
+type None = Record<never, never>
+
+/** What is asked for, with the facts that its text needs. */
+export type Asked = {
+  readonly [What in keyof typeof asked]: { readonly what: What } & Parameters<(typeof asked)[What]>[0]
+}[keyof typeof asked]
+
+/** As a clause: `why the bead is wiped off`. */
+export function askedText(facts: Asked): string {
+  const text = asked[facts.what] as (facts: Asked) => string
+  return text(facts)
+}
