@@ -1,0 +1,242 @@
+import { describe, expect, it } from 'vitest'
+import { auditAfter, demoDraft, named, nth, type Draft } from '../engine/demo.ts'
+
+/** The lines that speak of one kind of finding. */
+const found = (code: string, change: (spec: Draft) => void, id = 'skerry-3') =>
+  auditAfter(id, change).filter((line) => line.includes(` ${code} `))
+
+// What is just allowed is allowed, and the next step beyond is not.
+describe('the bounds of sizes', () => {
+  const journal = (over: string) => (spec: Draft) => {
+    const fit = nth(spec.fits, 1)
+    nth(fit.journal.marks, 1).band = { over, upTo: '47.993 mm' }
+  }
+
+  it('a band is as wide as 100 µm without a doubt', () => {
+    expect(found('band-wide', journal('47.893 mm'), 'tarn-4')).toEqual([])
+    expect(found('band-wide', journal('47.892 mm'), 'tarn-4')).toHaveLength(1)
+  })
+
+  it('a bore lies up to half a millimetre off what is drawn, on either side', () => {
+    const drawn = (diameter: string) =>
+      found('bore-far-from-nominal', (spec) => (nth(spec.case.saddles, 0).diameter = diameter))
+    // The bands begin at 55.000, 55.006 and 55.012 mm.
+    expect(drawn('55.499 mm')).toEqual([])
+    expect(drawn('55.500 mm')).toHaveLength(1)
+    expect(drawn('54.513 mm')).toEqual([])
+    expect(drawn('54.500 mm')).toHaveLength(3)
+  })
+
+  it('a chart that leaves one position out leaves it nothing to choose by', () => {
+    const charted = (positions: readonly string[]) =>
+      found('nothing-to-choose-by', (spec) => {
+        const fit = nth(spec.fits, 0)
+        for (const { marks } of [fit.housing, fit.journal]) for (const mark of marks) delete mark.band
+        for (const cell of fit.chart ?? []) cell.positions = [...positions]
+      })
+    expect(charted(nth(demoDraft('skerry-3').fits, 0).positions)).toEqual([])
+    expect(charted(['M1', 'M2'])).toHaveLength(1)
+  })
+
+  it('the least and the most of a clearance may be one size', () => {
+    const most = (size: string) =>
+      found('least-above-most', (spec) =>
+        Object.assign(nth(spec.fits, 0).clearance, { least: '30 µm', most: size, target: '30 µm' }),
+      )
+    expect(most('30 µm')).toEqual([])
+    expect(most('29.9 µm')).toHaveLength(1)
+  })
+
+  it('an aim lies within its limits, both included', () => {
+    const aim = (target: string) =>
+      found('target-outside-limits', (spec) =>
+        Object.assign(nth(spec.fits, 0).clearance, { least: '20 µm', most: '50 µm', target }),
+      )
+    expect(['20 µm', '50 µm'].flatMap(aim)).toEqual([])
+    expect(['19.9 µm', '50.1 µm'].map(aim).map((lines) => lines.length)).toEqual([1, 1])
+  })
+
+  it('a service limit is the most of a new bearing at least', () => {
+    const limit = (serviceLimit: string) =>
+      found('service-limit-below-most', (spec) =>
+        Object.assign(nth(spec.fits, 0).clearance, { most: '50 µm', serviceLimit }),
+      )
+    expect(limit('50 µm')).toEqual([])
+    expect(limit('49.9 µm')).toHaveLength(1)
+  })
+
+  it('an undersize is 2 mm at most, and is named once', () => {
+    const sizes = (...undersizes: readonly (readonly [string, string])[]) =>
+      auditAfter('skerry-3', (spec) => {
+        nth(spec.fits, 0).undersizes = undersizes.map(([name, undersize]) => ({ name, undersize }))
+      }).filter((line) => line.includes(' undersize-'))
+    expect(sizes(['2.00', '2 mm'])).toEqual([])
+    expect(sizes(['2.01', '2.001 mm'])).toEqual([expect.stringContaining('doubt undersize-large')])
+    expect(sizes(['a', '0.25 mm'], ['b', '0.25 mm'])).toEqual([
+      expect.stringContaining('fault undersize-twice'),
+    ])
+    expect(sizes(['a', '0.25 mm'], ['a', '0.50 mm'])).toEqual([
+      expect.stringContaining('fault undersize-twice'),
+    ])
+    expect(sizes(['a', '0.25 mm'], ['b', '0.50 mm'])).toEqual([])
+  })
+
+  it('washers may meet at their edges', () => {
+    const rows = (floatFrom: string) =>
+      found('washers-overlap', (spec) => {
+        spec.endFloat!.washers = [
+          { name: 'thin', thickness: '2 mm', floatFrom: '0.10 mm', floatTo: '0.20 mm' },
+          { name: 'thick', thickness: '2.1 mm', floatFrom, floatTo: '0.30 mm' },
+        ]
+      })
+    expect(rows('0.20 mm')).toEqual([])
+    expect(rows('0.199 mm')).toHaveLength(1)
+  })
+
+  it('values of whole thousandths of a millimetre were entered in millimetres, though they are whole inches as well', () => {
+    // 25.4 mm is one inch; 0.127 mm is 0.005 in.
+    const [said] = found('least-above-most', (spec) =>
+      Object.assign(spec.endFloat!, { least: '0.127 mm', most: '0.0635 mm' }),
+    )
+    expect(said).toContain('0.0050 in, is above the most, 0.0025 in')
+    const [metric] = found('least-above-most', (spec) =>
+      Object.assign(spec.endFloat!, { least: '0.127 mm', most: '0.063 mm' }),
+    )
+    expect(metric).toContain('0.127 mm, is above the most, 0.063 mm')
+  })
+})
+
+describe('the bounds of places', () => {
+  it('one bore has no neighbour to run into', () => {
+    const bored = (cylinders: number, bankAngle: string) =>
+      found('bores-overlap', (spec) => Object.assign(spec.case, { cylinders, bankAngle, pitch: '80 mm' }))
+    expect(bored(1, '0 °')).toEqual([])
+    expect(bored(2, '0 °')).toHaveLength(1)
+    expect(bored(2, '90 °')).toEqual([])
+    expect(bored(3, '90 °')).toHaveLength(1)
+  })
+
+  it('bores may touch no more than meet', () => {
+    expect(found('bores-overlap', (spec) => (spec.case.pitch = '84 mm'))).toHaveLength(1)
+    expect(found('bores-overlap', (spec) => (spec.case.pitch = '84.1 mm'))).toEqual([])
+  })
+
+  it('a part is far out beyond four pitches across, and two pitches past the last saddles along', () => {
+    const { pitch, saddles } = demoDraft('skerry-3').case
+    const mm = (text: string) => Number.parseFloat(text)
+    const across = 4 * mm(pitch)
+    const last = Math.max(...saddles.map(({ at }) => mm(at))) + 2 * mm(pitch)
+    const first = Math.min(...saddles.map(({ at }) => mm(at))) - 2 * mm(pitch)
+    const moved = (x: number, y: number) =>
+      found('far-outside', (spec) => (named(spec.fasteners, 'rod-1').at = [`${x} mm`, `${y} mm`])).length
+    expect([moved(100, across), moved(100, -across), moved(last, 0), moved(first, 0)]).toEqual([0, 0, 0, 0])
+    expect([
+      moved(100, across + 0.1),
+      moved(100, -across - 0.1),
+      moved(last + 0.1, 0),
+      moved(first - 0.1, 0),
+    ]).toEqual([1, 1, 1, 1])
+  })
+
+  it('a bead may pass a bolt at half of both their widths', () => {
+    // A bolt of the flange, M8 with a bead of 3 mm: their middles are 5.5 mm apart at least.
+    const bead = named(demoDraft('skerry-3').beads, 'plus')
+    const [[x], y] = [nth(bead.path, 0), Number.parseFloat(nth(bead.path, 0)[1])]
+    const width = Number.parseFloat(bead.width)
+    const along = `${Number.parseFloat(x) + 30} mm`
+    const radius =
+      Number.parseFloat(
+        (named(demoDraft('skerry-3').fastenerGroups, 'flange-bolts').thread as { diameter: string }).diameter,
+      ) / 2
+    const passing = (apart: number) =>
+      found('bead-over-hole', (spec) => {
+        spec.beads = [named(spec.beads, 'plus')]
+        nth(spec.beads, 0).path = [bead.path[0]!, [`${Number.parseFloat(x) + 60} mm`, `${y} mm`]]
+        nth(spec.beads, 0).closed = false
+        spec.fasteners = spec.fasteners.filter(({ id, face }) => face !== bead.face || id === 'flange-13')
+        spec.case.dowels = []
+        named(spec.fasteners, 'flange-13').at = [along, `${y + apart} mm`]
+        spec.procedures = spec.procedures.filter(({ face }) => face !== bead.face)
+        const runs = new Set(spec.procedures.map(({ id }) => id))
+        spec.steps = spec.steps.filter((step) => step.kind !== 'run-procedure' || runs.has(step.procedure))
+        spec.steps = spec.steps.filter((step) => step.kind !== 'lay-bead' || step.bead === 'plus')
+        const ids = new Set(spec.steps.map(({ id }) => id))
+        for (const step of spec.steps) step.after = (step.after ?? []).filter((each) => ids.has(each))
+        for (const caution of spec.cautions) caution.steps = caution.steps?.filter((each) => ids.has(each))
+      })
+    expect(passing(radius + width / 2)).toEqual([])
+    expect(passing(radius + width / 2 - 0.01)).toHaveLength(1)
+  })
+})
+
+describe('the bounds of pulls', () => {
+  const rods = (spec: Draft) => named(spec.procedures, 'rods')
+
+  it('limits to one side alone are measured from the target, to both sides by the nearer', () => {
+    const limits = (least: string | undefined, most: string | undefined) =>
+      found('tolerance-too-fine', (spec) => {
+        const pass = rods(spec).passes.find(({ kind }) => kind === 'torque')!
+        for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
+        Object.assign(pass, { target: '15 N·m', ...(least && { least }), ...(most && { most }) })
+      }).length
+    // A hundredth of 15 N·m is 0.15.
+    expect(limits('14.85 N·m', undefined)).toBe(0)
+    expect(limits('14.86 N·m', undefined)).toBe(1)
+    expect(limits('14.9 N·m', '16 N·m')).toBe(1)
+    expect(limits('14 N·m', '15.1 N·m')).toBe(1)
+    expect(limits('14 N·m', '16 N·m')).toBe(0)
+    // All of the room on one side: 0.3 N·m is ± 0.15.
+    expect(limits('15 N·m', '15.3 N·m')).toBe(0)
+    expect(limits('15 N·m', '15.2 N·m')).toBe(1)
+  })
+
+  it('wrenches read from 1 to 1500 N·m', () => {
+    const target = (torque: string) =>
+      found('no-usual-wrench', (spec) => {
+        const pass = rods(spec).passes.find(({ kind }) => kind === 'torque')!
+        for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
+        Object.assign(pass, { target: torque })
+      }).length
+    expect(['1 N·m', '1500 N·m'].map(target)).toEqual([0, 0])
+    expect(['0.99 N·m', '1501 N·m'].map(target)).toEqual([1, 1])
+  })
+
+  it('a turn is counted from the last torque, and begins again after loosening', () => {
+    const order = rods(demoDraft('skerry-3')).orders[0]!.id
+    const passes = (...kinds: readonly object[]) =>
+      found('turn-leaves-elastic-line', (spec) => {
+        rods(spec).passes = kinds.map((kind) => ({ order, ...kind })) as never
+      })
+    const torque = { kind: 'torque', target: '15 N·m' }
+    const turn = { kind: 'angle', target: '95 °' }
+    const loosen = { kind: 'loosen' }
+    expect(passes(torque, turn)).toEqual([])
+    expect(passes(torque, turn, turn)).toHaveLength(1)
+    expect(passes(torque, turn, loosen, torque, turn)).toEqual([])
+    expect(passes(torque, turn, torque, turn)).toEqual([])
+    // From nothing a turn goes further than from a torque: not by 15 N·m's worth, but it is told by its pass.
+    expect(passes(torque, turn, turn)[0]).toContain('pass 3')
+  })
+
+  it('an angle is a full turn at most, and more than nothing', () => {
+    const angle = (target: string) =>
+      auditAfter('skerry-3', (spec) => {
+        const pass = nth(rods(spec).passes, 2)
+        for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
+        Object.assign(pass, { target })
+      }).filter((line) => / angle-(beyond|missing)/.test(line)).length
+    expect(['360 °', '1 °'].map(angle)).toEqual([0, 0])
+    expect(['361 °', '0 °'].map(angle)).toEqual([1, 1])
+  })
+})
+
+describe('steps in a ring', () => {
+  it('are named without those that only wait for the ring', () => {
+    const [line] = found('steps-in-a-ring', (spec) => {
+      nth(spec.steps, 0).after = ['lay-crank']
+      named(spec.steps, 'lay-crank').after = ['rods-free']
+      named(spec.steps, 'rods-free').after = ['lay-crank']
+    })
+    expect(line).toMatch(/The steps “(Lay crank”, “Rods free|Rods free”, “Lay crank)” wait/)
+  })
+})
