@@ -10,7 +10,8 @@ import { doubt, fault, type Finding } from './finding.ts'
 
 /**
  * Whether every fastener comes once and once only in each order of a full pass. A full pass is any but a recheck, which
- * may be of some. A group counts as a whole on one face: who touches one of it touches all of it.
+ * may be of some. A group counts as a whole on one face: who touches one of it touches all of it, be it in several passes
+ * over some each (caps 1, 3 and 5 before the others), so long as all of them go through as many of each kind.
  */
 export function auditOrders(spec: EngineSpec): readonly Finding[] {
   const fasteners = new Map(spec.fasteners.map((each) => [each.id, each]))
@@ -69,10 +70,22 @@ function auditOrder(
     const all = spec.fasteners.filter((each) => each.group === group.id && each.face === procedure.face)
     const missing = all.filter(({ id }) => !inOrder.has(id))
     if (missing.length === 0 || missing.length === all.length) continue
+    if (areTreatedAlike(procedure, all)) continue
     const numbers = missing.map(({ number }) => number)
     findings.push(fault('order-misses', { ...common, group: group.name, numbers }, `${path}.sequence`))
   }
   return findings
+}
+
+/** Whether all of these go through as many passes of each kind, whichever order takes them there. */
+function areTreatedAlike(procedure: Procedure, fasteners: readonly Fastener[]): boolean {
+  const kindsOf = (id: string) =>
+    procedure.passes
+      .filter((pass) => pass.kind !== 'recheck' && fastenersOf(procedure, pass).includes(id))
+      .map(({ kind }) => kind)
+      .toSorted()
+      .join()
+  return new Set(fasteners.map(({ id }) => kindsOf(id))).size === 1
 }
 
 /** Values for some fasteners of a pass: each fastener in the pass, and in one of the lists only. */

@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import type { ThreadDesignation } from '../quantity/index.ts'
+import { degrees, type Angle, type ThreadDesignation } from '../quantity/index.ts'
+import { eitherAngle, turnedBefore, withTarget } from './printed-values.ts'
 import {
   angleText,
   extentText,
@@ -88,13 +89,20 @@ export const order = z.strictObject({
   pattern: z.enum(['centre-out', 'spiral', 'crosswise', 'end-to-end']).optional(),
 })
 
-const torqueValue = { target: torqueText, least: torqueText.optional(), most: torqueText.optional() }
+/** Without a target both limits are a range as it is printed, and its middle is aimed at. */
+const torqueValue = {
+  target: torqueText.optional(),
+  least: torqueText.optional(),
+  most: torqueText.optional(),
+}
 const angleValue = { target: angleText, least: angleText.optional(), most: angleText.optional() }
 const passCommon = { order: idText, note: sentenceText.optional() }
 
 /** Values that differ for some fasteners of a pass. */
 const otherTorques = z
-  .array(z.strictObject({ fasteners: z.array(idText).min(1).max(1000), ...torqueValue }))
+  .array(
+    z.strictObject({ fasteners: z.array(idText).min(1).max(1000), ...torqueValue }).transform(withTarget),
+  )
   .max(40)
   .default([])
 
@@ -102,6 +110,9 @@ const otherAngles = z
   .array(z.strictObject({ fasteners: z.array(idText).min(1).max(1000), ...angleValue }))
   .max(40)
   .optional()
+
+const inAllAdvice =
+  'give an angle above what they were turned before, which must be the same for all of them, or write “target” for each'
 
 /** One trip through an order, or one thing to do between two trips. */
 export const pass = z.discriminatedUnion('kind', [
@@ -111,21 +122,36 @@ export const pass = z.discriminatedUnion('kind', [
     /** The widest gap that the joint face may show once all are seated; measured where it is given. */
     gap: z.strictObject({ most: gapText }).optional(),
   }),
-  z.strictObject({ kind: z.literal('torque'), ...passCommon, ...torqueValue, others: otherTorques }),
-  z.strictObject({ kind: z.literal('angle'), ...passCommon, ...angleValue, others: otherAngles }),
+  z
+    .strictObject({ kind: z.literal('torque'), ...passCommon, ...torqueValue, others: otherTorques })
+    .transform(withTarget),
+  z
+    .strictObject({
+      kind: z.literal('angle'),
+      ...passCommon,
+      ...angleValue,
+      target: angleText.optional(),
+      /** How far the fasteners are turned in all since their last torque, where the manual counts so; limits count so too. */
+      inAll: angleText.optional(),
+      others: otherAngles,
+    })
+    .superRefine(eitherAngle)
+    .transform((pass) => ({ ...pass, target: pass.target ?? degrees(0) })),
   /** In the order as it stands, or from its last fastener to its first. */
   z.strictObject({ kind: z.literal('loosen'), ...passCommon, reversed: z.literal(true).optional() }),
   /** The wrench is set once more and must click without the fastener moving. */
-  z.strictObject({
-    kind: z.literal('recheck'),
-    ...passCommon,
-    ...torqueValue,
-    others: otherTorques,
-    /** Those of the order that are rechecked; all of them when absent. */
-    only: z.array(idText).min(1, 'name one fastener at least').max(1000).optional(),
-    /** The whole pass is gone through again until a trip in which none moves. */
-    repeat: z.literal('until-none-moves').optional(),
-  }),
+  z
+    .strictObject({
+      kind: z.literal('recheck'),
+      ...passCommon,
+      ...torqueValue,
+      others: otherTorques,
+      /** Those of the order that are rechecked; all of them when absent. */
+      only: z.array(idText).min(1, 'name one fastener at least').max(1000).optional(),
+      /** The whole pass is gone through again until a trip in which none moves. */
+      repeat: z.literal('until-none-moves').optional(),
+    })
+    .transform(withTarget),
   /** The length of each fastener before it is pulled: what a `stretch` pass compares with. */
   z.strictObject({ kind: z.literal('length'), ...passCommon }),
   /** The length of each fastener once more: how much longer it is than in the `length` pass before. */
@@ -139,13 +165,33 @@ export const pass = z.discriminatedUnion('kind', [
   }),
 ])
 
-export const procedure = z.strictObject({
-  id: idText,
-  name: nameText,
-  face: idText,
-  orders: z.array(order).min(1).max(12),
-  passes: z.array(pass).min(1, 'a procedure has at least one pass').max(40),
-})
+export const procedure = z
+  .strictObject({
+    id: idText,
+    name: nameText,
+    face: idText,
+    orders: z.array(order).min(1).max(12),
+    passes: z.array(pass).min(1, 'a procedure has at least one pass').max(40),
+  })
+  .transform((read, context) => {
+    const before = turnedBefore(read)
+    const passes = read.passes.map((each, index) => {
+      const turned = before.get(index)
+      if (each.kind !== 'angle' || each.inAll === undefined || turned === undefined) return each
+      if (turned === null) {
+        context.addIssue({ code: 'custom', path: ['passes', index, 'inAll'], message: inAllAdvice })
+        return each
+      }
+      const less = (angle: Angle) => degrees(Math.max(0, angle - turned))
+      return {
+        ...each,
+        target: less(each.inAll),
+        ...(each.least !== undefined && { least: less(each.least) }),
+        ...(each.most !== undefined && { most: less(each.most) }),
+      }
+    })
+    return { ...read, passes }
+  })
 
 export const bead = z.strictObject({
   id: idText,

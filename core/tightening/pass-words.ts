@@ -1,5 +1,5 @@
 import { formatThread } from '../joint/index.ts'
-import type { LengthUnit, BenchTorqueUnit } from '../quantity/index.ts'
+import { formatAngle, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
 import { en } from '../words/index.ts'
 import { numberOf } from './fastener-number.ts'
@@ -76,7 +76,8 @@ export function passText(spec: EngineSpec, pass: Pass, units: Units, value = tar
   })
   const only = pass.kind === 'recheck' && pass.only ? [`only ${numbersText(spec, pass.only)}`] : []
   const repeated = pass.kind === 'recheck' && pass.repeat ? ['again until none moves'] : []
-  return [base, ...own, ...only, ...repeated].join('; ')
+  const inAll = pass.kind === 'angle' && pass.inAll !== undefined ? [`${formatAngle(pass.inAll)} in all`] : []
+  return [base, ...inAll, ...own, ...only, ...repeated].join('; ')
 }
 
 const mostNumbers = 8

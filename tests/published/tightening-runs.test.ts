@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { audit } from '../../core/audit/index.ts'
 import { buildSheet, type BuildCommand } from '../../core/builds/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
+import { sentenceOf } from '../../core/problem/index.ts'
 import { nextPull, plannedPulls, showWindow, windowOf, type Reading } from '../../core/tightening/index.ts'
 import { Workshop } from '../core/builds/workshop.ts'
-import { setA, setB, setC, setD, type TighteningSet } from './tightening-sets.ts'
+import { setA, setB, setC, setD, setE, setH, setJ, type TighteningSet } from './tightening-sets.ts'
 
 /** A published set being carried out; every reading is typed as the manual prints it. */
 class Carried extends Workshop {
@@ -173,5 +176,80 @@ describe('set D pull by pull, TM 5-3810-295-34', () => {
   it('takes 149 and 161 lbf·ft as outside, and the ends as within', () => {
     const verdict = (typed: string) => new Carried(setD()).pulls(typed).verdict
     expect(['149', '150', '160', '161'].map(verdict)).toEqual(['under', 'within', 'within', 'over'])
+  })
+})
+
+describe('set E pull by pull: 22 lbf·ft, 40°, and on to 65° in all', () => {
+  it('turns by 25° what was turned by 40° before', () => {
+    const run = new Carried(setE())
+    expect(run.pullsPass('22')).toEqual(['within'])
+    expect(run.pullsPass('40', '°')).toEqual(['within'])
+    expect(run.pullsPass('25', '°')).toEqual(['within'])
+    expect(run.finish()).toBe(true)
+  })
+
+  it.each([
+    ['19', 'under'],
+    ['20', 'within'],
+    ['30', 'within'],
+    // The printed 65° turned afresh would be 105° in all.
+    ['65', 'over'],
+  ])('reads a last turn of %s° as %s', (typed, verdict) => {
+    const run = new Carried(setE())
+    run.pullsPass('22')
+    run.pullsPass('40', '°')
+    expect(run.pulls(typed, '°').verdict).toBe(verdict)
+  })
+})
+
+describe('set H pull by pull: up, loose, and up again', () => {
+  it('goes 70, 140 lbf·ft, loosen, 25, 70, 140', () => {
+    const run = new Carried(setH())
+    const passes = ['70', '140', null, '25', '70', '140'].map((typed) => run.pullsPass(typed))
+    expect(passes).toEqual([['within'], ['within'], ['unread'], ['within'], ['within'], ['within']])
+    expect(run.finish()).toBe(true)
+  })
+})
+
+describe('set J pull by pull, TM 5-4320-302-14, p. 6-129', () => {
+  it('goes 22.13 lbf·ft, printed beside it as 30 N·m, and three times 30°', () => {
+    const run = new Carried(setJ())
+    expect(run.pullsPass('30', 'N·m')).toEqual(['within'])
+    for (const _ of [1, 2, 3]) expect(run.pullsPass('30', '°')).toEqual(['within'])
+    expect(run.finish()).toBe(true)
+  })
+})
+
+describe('set C with caps 1, 3 and 5 before the others', () => {
+  it('is a spec without a finding, and goes through those first', () => {
+    const draft = JSON.parse(setC().specText) as {
+      procedures: { orders: { id: string; sequence: string[] }[]; passes: { order?: string }[] }[]
+    }
+    const procedure = draft.procedures[0]!
+    const all = procedure.orders[0]!.sequence
+    const early = ['bolt-1', 'bolt-2', 'bolt-5', 'bolt-6']
+    procedure.orders = [
+      { id: 'early', sequence: early },
+      { id: 'late', sequence: all.filter((id) => !early.includes(id)) },
+      { id: 'all', sequence: all },
+    ]
+    const [torqued, mark, turned] = procedure.passes
+    procedure.passes = [
+      { ...torqued, order: 'early' },
+      { ...torqued, order: 'late' },
+      mark!,
+      { ...turned, order: 'all' },
+    ]
+    const reading = readSpec(JSON.stringify(draft))
+    if (!reading.ok) throw new Error(JSON.stringify(reading.problems))
+    expect(audit(reading.spec).map(({ problem }) => sentenceOf(problem))).toEqual([])
+    const run = new Carried({ ...setC(), spec: reading.spec })
+    expect([run.pulls('30').fastener, run.pulls('30').fastener]).toEqual(['bolt-1', 'bolt-2'])
+    run.pullsPass('30')
+    expect(run.next?.fastener).toBe('bolt-3')
+    run.pullsPass('30')
+    run.pulls()
+    run.pullsPass('90', '°')
+    expect(run.finish()).toBe(true)
   })
 })

@@ -102,13 +102,73 @@ export function setD(): TighteningSet {
       },
     ],
     passes: [
-      { ...torque('155 lbf·ft', '150 lbf·ft', '160 lbf·ft'), note: 'Up to it in steps.' },
-      torque('345 lbf·ft', '340 lbf·ft', '350 lbf·ft'),
+      { ...range('150 lbf·ft', '160 lbf·ft'), note: 'Up to it in steps.' },
+      range('340 lbf·ft', '350 lbf·ft'),
       { kind: 'loosen', order },
-      torque('87.5 lbf·ft', '85 lbf·ft', '90 lbf·ft'),
-      torque('175 lbf·ft', '170 lbf·ft', '180 lbf·ft'),
+      range('85 lbf·ft', '90 lbf·ft'),
+      range('170 lbf·ft', '180 lbf·ft'),
       { kind: 'angle', order, target: '30 °' },
       { kind: 'angle', order, target: '30 °' },
+    ],
+  })
+}
+
+/** Set E: 22 lbf·ft, 40°, then on to 65° in all. The manual counts both angles from the torque. */
+export function setE(): TighteningSet {
+  return published({
+    source: 'a public manual with 22 lbf·ft, 40°, 65°',
+    assumed: 'Ten bolts, M12×1.75 of class 12.9, 110 mm grip; both angles counted from the torque.',
+    id: 'published-e',
+    groups: [{ ...screws('bolt', 'Bolts', [100, 200, 300, 400, 500], 50, 110), propertyClass: '12.9' }],
+    passes: [
+      torque('22 lbf·ft'),
+      { kind: 'angle', order, target: '40 °' },
+      { kind: 'angle', order, inAll: '65 °' },
+    ],
+  })
+}
+
+/** Set H: 70, 140 lbf·ft, loosen, 25, 70, 140. */
+export function setH(): TighteningSet {
+  return published({
+    source: 'a public manual with 70, 140, loosen, 25, 70, 140 lbf·ft',
+    assumed: 'Ten bolts, M14×2 of class 12.9, 110 mm grip.',
+    id: 'published-h',
+    groups: [
+      {
+        ...screws('bolt', 'Bolts', [100, 200, 300, 400, 500], 50, 110),
+        thread: ['14 mm', '2 mm'],
+        acrossFlats: '21 mm',
+        propertyClass: '12.9',
+      },
+    ],
+    passes: [
+      torque('70 lbf·ft'),
+      torque('140 lbf·ft'),
+      { kind: 'loosen', order },
+      torque('25 lbf·ft'),
+      torque('70 lbf·ft'),
+      torque('140 lbf·ft'),
+    ],
+  })
+}
+
+/** Set J: 22.13 lbf·ft (30 N·m), then three times 30°. */
+export function setJ(): TighteningSet {
+  return published({
+    source: 'TM 5-4320-302-14, p. 6-129',
+    assumed: 'Eight bolts, M10×1.5 of class 10.9, 60 mm grip.',
+    id: 'published-j',
+    groups: [
+      {
+        ...screws('bolt', 'Bolts', [100, 200, 300, 400], 40, 60),
+        thread: ['10 mm', '1.5 mm'],
+        acrossFlats: '16 mm',
+      },
+    ],
+    passes: [
+      torque('22.13 lbf·ft (30 N·m)'),
+      ...[1, 2, 3].map((): Pass => ({ kind: 'angle', order, target: '30 °' })),
     ],
   })
 }
@@ -132,6 +192,11 @@ function idsOf({ id, places }: Screws): readonly string[] {
 
 function torque(target: string, least?: string, most?: string): Pass & { kind: 'torque' } {
   return { kind: 'torque', order, target, ...(least && { least }), ...(most && { most }) }
+}
+
+/** A torque as the print has it, without a target. */
+function range(least: string, most: string): Pass & { kind: 'torque' } {
+  return { kind: 'torque', order, least, most }
 }
 
 function published(set: {

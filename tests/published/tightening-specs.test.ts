@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
-import { setA, setB, setC, setD } from './tightening-sets.ts'
+import { setA, setB, setC, setD, setE, setH, setJ } from './tightening-sets.ts'
 
-const sets = { A: setA(), B: setB(), C: setC(), D: setD() }
+const sets = { A: setA(), B: setB(), C: setC(), D: setD(), E: setE(), H: setH(), J: setJ() }
 
 describe.each(Object.entries(sets))('published tightening set %s', (_, { spec }) => {
   it('is a spec that the audit has nothing against', () => {

@@ -107,7 +107,8 @@ describe('audit of measured passes', () => {
 })
 
 describe('bad input in passes', () => {
-  const parse = (pass: unknown) => engineSpec.shape.procedures.element.shape.passes.safeParse([pass]).success
+  const parse = (pass: unknown) =>
+    engineSpec.shape.procedures.element.in.shape.passes.safeParse([pass]).success
 
   it.each([
     ['a recheck of no fastener', { ...used, only: [] }],

@@ -18,6 +18,26 @@ describe('an order of a full pass', () => {
     ])
   })
 
+  it('may leave some to another order of the procedure, so long as all go through the same kinds of pass', () => {
+    const split = (change: (passes: object[]) => object[]) =>
+      auditAfter('skerry-3', (spec) => {
+        const rods = named(spec.procedures, 'rods')
+        const all = nth(rods.orders, 0).sequence
+        rods.orders = [
+          { id: 'first', sequence: all.slice(0, 2) },
+          { id: 'rest', sequence: all.slice(2) },
+        ]
+        const passes = rods.passes.map((pass) => ({ ...pass, order: 'first' }))
+        rods.passes = change([...passes, ...passes.map((pass) => ({ ...pass, order: 'rest' }))]) as never
+      })
+    expect(split((passes) => passes)).toEqual([])
+    // Without the last turn of the rest.
+    expect(split((passes) => passes.slice(0, -1))).toEqual([
+      expect.stringContaining('fault order-misses procedures[0].orders[0].sequence'),
+      expect.stringContaining('fault order-misses procedures[0].orders[1].sequence'),
+    ])
+  })
+
   it('that has a fastener twice is a fault', () => {
     expect(
       auditAfter('skerry-3', (spec) => sequence(spec, 'case', 'from-the-middle').push('case-5', 'case-7')),

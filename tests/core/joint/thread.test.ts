@@ -53,6 +53,13 @@ describe('a thread', () => {
     expect(made(finest / 2 - 0.01)).toBe(false)
   })
 
+  it('is made from 1 to 300 mm, both included', () => {
+    const made = (diameter: number, pitch: number) => threadOf(millimetres(diameter), millimetres(pitch)).ok
+    expect([made(1, 0.25), made(300, 6)]).toEqual([true, true])
+    expect([made(0.99, 0.25), made(300.1, 6)]).toEqual([false, false])
+    expect([made(9, 3), made(9, 3.01)]).toEqual([true, false])
+  })
+
   it('of M10 with a pitch of 0.1 mm is refused: a slip of the decimal point', () => {
     expect(threadOf(millimetres(10), millimetres(0.1))).toMatchObject({
       ok: false,

@@ -53,6 +53,11 @@ describe('a reading that does not go with the others', () => {
     expect(suspects).toEqual([{ plane: 1, direction: 1, size: mm(51.895), middle: mm(51.9945) }])
   })
 
+  it('is held against the middle one of an odd number, in whatever order they come', () => {
+    const { suspects } = measure(grid([52.006, 52, 52.06, 52.002, 52.004]), steel)
+    expect(suspects).toEqual([{ plane: 0, direction: 2, size: mm(52.06), middle: mm(52.004) }])
+  })
+
   it('is not seen in what a micrometer scatters by, nor in a true taper', () => {
     expect(measure(grid([52, 52, 52], [52, 52, 52.008]), steel).suspects).toEqual([])
     expect(measure(grid([52, 52, 52], [51.97, 51.97, 51.97]), steel).suspects).toEqual([])
