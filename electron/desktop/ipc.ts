@@ -1,6 +1,8 @@
 import { ipcMain } from 'electron'
 import type { IpcMainInvokeEvent } from 'electron'
+import { mostBytesOf } from '../../core/contract/index.ts'
 import { problem } from '../../core/problem/index.ts'
+import { isRequestName } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { channel } from './channel.ts'
 import { isOurs } from './window-rules.ts'
@@ -24,6 +26,9 @@ export async function answerText(
 ): Promise<Awaited<ReturnType<Answering>>> {
   if (typeof name !== 'string') return unknown('')
   if (typeof text !== 'string') return unknown(name.slice(0, 40))
+  // As the local host does with a body: what is longer than the request can be is not parsed.
+  if (isRequestName(name) && text.length > mostBytesOf(name))
+    return { ok: false, problem: problem('request-too-large', {}) }
   let input: unknown
   try {
     input = JSON.parse(text)

@@ -5,7 +5,7 @@ import { headCode } from '../store/index.ts'
 import type { Break, ChainVerification, Store, Witness } from '../store/index.ts'
 import { compareWith } from './compare-file.ts'
 import type { HandlersOf } from './handlers.ts'
-import { lineOf } from './open-build.ts'
+import { lineOf, mayLeave, openBuild } from './open-build.ts'
 
 /** Answers about following the chains, which takes as long as the record is long and is stopped when asked. */
 export function verificationRequests(given: {
@@ -87,6 +87,10 @@ export function verificationRequests(given: {
       'verification.keep-head': ({ build }) => {
         const last = store.entries(build).at(-1)
         if (last === undefined) return refused('build-unknown', {}, 'build')
+        // The head of a build that is not as confirmed vouches for nothing: it is not kept, and its sheet says so.
+        const opened = openBuild(store, build)
+        if (!opened.ok) return opened
+        if (opened.value.readOnly !== null && !mayLeave(opened.value.readOnly)) return done({})
         const at = now().toISOString()
         const kept = given.keepHead({ kind: 'sheet', build, entries: last.seq, head: last.sha256, at })
         return kept.ok ? done({}) : kept

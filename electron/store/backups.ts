@@ -90,6 +90,7 @@ export async function makeBackup(db: Database, place: BackupPlace): Promise<Outc
 export async function copyBackup(backup: Backup, folder: string): Promise<Outcome<null>> {
   const beside = join(folder, `${backup.name}.part`)
   try {
+    if (backup.bench !== null) tidyCopies(folder, backup.bench)
     await copyFile(backup.file, beside)
     await syncFile(beside)
     if ((await hashOf(beside)) !== (await hashOf(backup.file))) return refused('backup-lost', { folder })
@@ -143,6 +144,13 @@ export function ownBackups<Name extends BackupName>(
 function rotate(folder: string, bench: string, place: 'own folder' | 'shared folder'): void {
   const own = ownBackups(backupsIn(folder), bench, place === 'own folder')
   for (const { name } of outlived(own)) removeRecord(join(folder, name))
+}
+
+/** What this bench was copying into a shared folder when the power went. Others' may be being copied now. */
+function tidyCopies(folder: string, bench: string): void {
+  for (const name of readdirSync(folder))
+    if (name.endsWith('.part') && readBackupName(name.slice(0, -'.part'.length))?.bench === bench)
+      removeRecord(join(folder, name))
 }
 
 async function hashOf(file: string): Promise<string> {

@@ -76,9 +76,10 @@ function setAside(folder: string, at: Date): void {
       renameSync(join(folder, recordName + rest), join(folder, kept + rest))
 }
 
+const unfinished = /^(new-[0-9a-f-]{36}\.sqlite(-wal|-shm|-journal)?|record-note\.json\.new)$/
+
 /** What was being made when the power went. Only who holds the record may tidy: another host makes its own. */
 function tidy(folder: string): void {
-  for (const name of readdirSync(folder))
-    if (/^new-[0-9a-f-]{36}\.sqlite$/.test(name)) removeRecord(join(folder, name))
+  for (const name of readdirSync(folder)) if (unfinished.test(name)) removeRecord(join(folder, name))
   removeRecord(join(backupFolder(folder), 'being-made.sqlite'))
 }

@@ -1,3 +1,4 @@
+import { alter } from '../electron/alter.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { pagesOf } from './pdf.ts'
@@ -39,3 +40,35 @@ for (const paper of ['A4', 'Letter'] as const) {
     expect(text).not.toContain('Back to the build')
   })
 }
+
+test('the sheet of a build that was altered says so on each page, and its head is not kept', async ({
+  bench,
+}) => {
+  test.setTimeout(120_000)
+  const { page } = bench
+  const name = 'Pump set 7'
+  await seedBuild(page, {
+    engine: /Tarn 4/,
+    name,
+    person: 'I. Brandvold',
+    marks: ['KLLMK', '1 2 2 3 1', 'ABAB', '7878'],
+    far: afterPulls(12),
+  })
+  await bench.kill()
+  alter(bench.dataFolder, "UPDATE event SET body = replace(body, 'KLLMK', 'KLLML') WHERE body LIKE '%KLLMK%'")
+  await bench.cutPowerAndStartAgain()
+  await page
+    .getByRole('button', { name: new RegExp(name) })
+    .first()
+    .click()
+
+  await page.getByRole('button', { name: 'Sheet' }).click()
+  await expect(page.locator('main').getByRole('alert')).toContainText('is not what was once confirmed')
+  const pages = await pagesOf(await bench.pdf())
+  expect(pages.length).toBeGreaterThan(0)
+  for (const words of pages) {
+    expect(words).toMatch(/NOT AS CONFIRMED\. Entry \d+ of this build is not what was once confirmed/)
+    expect(words).toContain('NOT AS CONFIRMED · Bedplate build sheet')
+    expect(words.match(/NOT AS CONFIRMED/g)).toHaveLength(3) // at the head, at the foot, and across the page
+  }
+})

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
+import { mostBytesOf } from '../../../core/contract/index.ts'
 import type { Answering } from '../../../electron/requests/index.ts'
 
 vi.mock('electron', () => ({ ipcMain: { handle: () => undefined } }))
@@ -25,5 +26,19 @@ describe('a request over the bridge', () => {
     asked.length = 0
     expect(await answerText(answer, name, text)).toMatchObject({ ok: false, problem: { code } })
     expect(asked).toEqual([])
+  })
+
+  it('is not parsed where it is longer than the request can be, as in the local host', async () => {
+    asked.length = 0
+    const longest = mostBytesOf('builds.find')
+    const ofLength = (length: number) => `{"words":"${'a'.repeat(length - 12)}"}`
+    expect(ofLength(longest)).toHaveLength(longest)
+    expect((await answerText(answer, 'builds.find', ofLength(longest))).ok).toBe(true)
+    expect(asked).toHaveLength(1)
+    expect(await answerText(answer, 'builds.find', ofLength(longest + 1))).toMatchObject({
+      ok: false,
+      problem: { code: 'request-too-large' },
+    })
+    expect(asked).toHaveLength(1)
   })
 })

@@ -155,4 +155,15 @@ describe('what somebody brings', () => {
     await get('verification.compare', { name: 'a', base64: Buffer.from(exported.text).toString('base64') })
     expect(readFileSync(join(inFolder, recordName))).toEqual(before)
   })
+
+  it('is none of a build that is not as confirmed: its head vouches for nothing', async () => {
+    const given = await givenOut()
+    given.record.close()
+    alter(given.inFolder, "UPDATE event SET body = replace(body, '2 2 3 1', '3 2 3 1') WHERE seq = 2")
+    const record = await store(given.inFolder)
+    const before = record.witnesses()
+    const again = asking(record)
+    expect(await again.get('verification.keep-head', { build: given.build })).toEqual({})
+    expect(record.witnesses()).toEqual(before)
+  })
 })

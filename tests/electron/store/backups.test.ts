@@ -156,6 +156,21 @@ describe('the second copy of a backup', () => {
     expect(readFileSync(join(second, made.name))).toEqual(readFileSync(made.file))
   })
 
+  it('clears away what a power cut left of an earlier copy of this bench, and nobody else’s', async () => {
+    const { record, backups } = await twoBuilds()
+    const made = value(await backUp(record, backups, going))!
+    const shared = folder()
+    const half = join(shared, `${made.name.replace(made.head, '0'.repeat(16))}.part`)
+    const others = [
+      join(shared, `${made.name.replace(record.bench, '0'.repeat(12))}.part`),
+      join(shared, 'film.part'),
+    ]
+    for (const each of [half, ...others]) writeFileSync(each, 'half')
+    value(await copyBackup(made, shared))
+    expect(existsSync(half)).toBe(false)
+    expect(others.filter((each) => existsSync(each))).toEqual(others)
+  })
+
   it('on a disk that is not there is told, and nothing is left of it', async () => {
     const { record, backups } = await twoBuilds()
     const made = value(await backUp(record, backups, going))
@@ -317,6 +332,25 @@ describe('restoring a backup', () => {
     expect(outcome).toMatchObject({ ok: false, problem: { code: 'backup-unusable' } })
     expect(readFileSync(join(inFolder, recordName))).toEqual(present)
     expect(readdirSync(inFolder).sort()).toEqual(['backups', recordName, 'record-note.json'])
+  })
+
+  it('that a power cut ended halfway leaves nothing behind after the next start', async () => {
+    const { inFolder, record, backups } = await twoBuilds()
+    value(await backUp(record, backups, going))
+    record.close()
+    const id = '01956f6c-8a00-4000-8000-000000000001'
+    const halves = [
+      join(inFolder, `new-${id}.sqlite`),
+      join(inFolder, `new-${id}.sqlite-wal`),
+      join(inFolder, 'record-note.json.new'),
+      join(backups, 'being-made.sqlite'),
+      join(backups, 'being-made.sqlite-wal'),
+    ]
+    const others = [join(inFolder, 'new-shells.sqlite'), join(inFolder, 'notes.txt.new')]
+    for (const each of [...halves, ...others]) writeFileSync(each, 'half')
+    ;(await store(inFolder)).close()
+    expect(halves.filter((each) => existsSync(each))).toEqual([])
+    expect(others.filter((each) => existsSync(each))).toEqual(others)
   })
 
   it('into a folder that lost its record is what such a folder asks for', async () => {
