@@ -1,6 +1,5 @@
 import { createHash } from 'node:crypto'
-import { createReadStream, existsSync, readdirSync, renameSync, statSync } from 'node:fs'
-import { copyFile } from 'node:fs/promises'
+import { createReadStream, createWriteStream, existsSync, readdirSync, renameSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
 import { done, problem, refused } from '../../core/problem/index.ts'
@@ -91,7 +90,7 @@ export async function copyBackup(backup: Backup, folder: string): Promise<Outcom
   const beside = join(folder, `${backup.name}.part`)
   try {
     if (backup.bench !== null) tidyCopies(folder, backup.bench)
-    await copyFile(backup.file, beside)
+    await pipeline(createReadStream(backup.file), createWriteStream(beside, { mode: 0o600 }))
     await syncFile(beside)
     if ((await hashOf(beside)) !== (await hashOf(backup.file))) return refused('backup-lost', { folder })
     renameSync(beside, join(folder, backup.name))

@@ -2,7 +2,6 @@ import {
   accessSync,
   closeSync,
   constants,
-  copyFileSync,
   existsSync,
   mkdtempSync,
   openSync,
@@ -15,6 +14,7 @@ import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
+import { copyWhole } from './copy.ts'
 import { recordName } from './places.ts'
 import { expectedSchemaDigest, latestSchemaVersion, schemaDigest, schemaVersion } from './schema.ts'
 import { codeOf } from './code-of.ts'
@@ -86,7 +86,7 @@ function examinedInCopy(file: string, folder: string): Outcome<Inspected> {
   try {
     const copy = join(beside, recordName)
     for (const rest of ['', '-wal', '-journal'])
-      if (existsSync(file + rest)) copyFileSync(file + rest, copy + rest)
+      if (existsSync(file + rest)) copyWhole(file + rest, copy + rest)
     return examined(copy, file, folder)
   } finally {
     rmSync(beside, { recursive: true, force: true })

@@ -1,10 +1,11 @@
 import { randomUUID } from 'node:crypto'
-import { copyFileSync, existsSync, renameSync } from 'node:fs'
+import { existsSync, renameSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { readBackupName, stamp } from './backup-name.ts'
 import { backupProblem, checkRecord } from './backups.ts'
+import { copyWhole } from './copy.ts'
 import { keepPrivate, makeFolder, removeRecord, syncFile, syncFolder } from './durable.ts'
 import { recordName } from './places.ts'
 
@@ -23,7 +24,7 @@ export async function restoreRecord(
   const beside = join(folder, `new-${randomUUID()}.sqlite`)
   try {
     makeFolder(folder)
-    copyFileSync(backup, beside)
+    copyWhole(backup, beside)
     keepPrivate(beside)
     const checked = await checkRecord(beside, new AbortController().signal)
     if (!checked.ok || checked.value === null) return refused('backup-unusable', { name: backup })

@@ -46,10 +46,9 @@ test('the sheet of a build that was altered says so on each page, and its head i
 }) => {
   test.setTimeout(120_000)
   const { page } = bench
-  const name = 'Pump set 7'
   await seedBuild(page, {
     engine: /Tarn 4/,
-    name,
+    name: 'Pump set 7',
     person: 'I. Brandvold',
     marks: ['KLLMK', '1 2 2 3 1', 'ABAB', '7878'],
     far: afterPulls(12),
@@ -57,11 +56,6 @@ test('the sheet of a build that was altered says so on each page, and its head i
   await bench.kill()
   alter(bench.dataFolder, "UPDATE event SET body = replace(body, 'KLLMK', 'KLLML') WHERE body LIKE '%KLLMK%'")
   await bench.cutPowerAndStartAgain()
-  await page
-    .getByRole('button', { name: new RegExp(name) })
-    .first()
-    .click()
-
   await page.getByRole('button', { name: 'Sheet' }).click()
   await expect(page.locator('main').getByRole('alert')).toContainText('is not what was once confirmed')
   const pages = await pagesOf(await bench.pdf())

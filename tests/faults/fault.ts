@@ -12,8 +12,8 @@ export interface Fault {
   readonly name: string
   /** What must hold, in words. */
   readonly must: string
-  /** `rounds` is 1 in a usual run; a long one asks for more. The same seed does the same again. */
-  readonly run: (rounds: number, seed: number) => Promise<Found>
+  /** The same seed does the same again, as far as the machine lets it: when a process is killed is also up to the machine. */
+  readonly run: (seed: number) => Promise<Found>
 }
 
 /** Holds where nothing is wrong; at most five wrongs are told, since one is enough to look for the cause. */

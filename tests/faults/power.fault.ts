@@ -35,8 +35,8 @@ async function traced(
 }
 
 /** Cuts the power at random moments; counts the images in which something acknowledged is missing. */
-async function cuts(mode: 'full' | 'normal', images: number) {
-  const random = chance(mode === 'full' ? 1 : 2)
+async function cuts(mode: 'full' | 'normal', images: number, seed: number) {
+  const random = chance(2 * seed + (mode === 'full' ? 1 : 2))
   const { start, acts } = await traced(mode, 60)
   const first = acts.findIndex((act) => act.kind === 'said' && act.text.includes(' '))
   const lacks: string[] = []
@@ -60,12 +60,12 @@ export const faults: readonly Fault[] = [
   {
     name: 'power cut',
     must: 'no acknowledged entry is lost; where SQLite does not wait for the disk (the control) some are',
-    async run(rounds): Promise<Found> {
+    async run(seed): Promise<Found> {
       const why = noStrace()
       if (why !== null) return { skipped: why }
-      const images = 120 * rounds
-      const full = await cuts('full', images)
-      const control = await cuts('normal', images)
+      const images = 120
+      const full = await cuts('full', images, seed)
+      const control = await cuts('normal', images, seed)
       const wrong = control.losing === 0 ? ['the control lost nothing, so this run shows nothing'] : []
       const counts = { images, losing: full.losing, controlLosing: control.losing, confirmed: full.confirmed }
       return found(counts, [...full.lacks, ...wrong])

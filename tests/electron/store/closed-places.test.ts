@@ -5,14 +5,17 @@ import {
   mkdirSync,
   mkdtempSync,
   readdirSync,
+  readFileSync,
   rmSync,
   statSync,
   symlinkSync,
+  writeFileSync,
 } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
+import { copyWhole } from '../../../electron/store/copy.ts'
 import { openStore } from '../../../electron/store/index.ts'
 import { clock, folder, startBuild, store, value } from '../bench.ts'
 
@@ -114,4 +117,20 @@ describe('a data folder', () => {
       )
     },
   )
+})
+
+describe('a disk that gives back less than it says a file has', () => {
+  const short = '/sys/kernel/mm/transparent_hugepage/enabled' // of 4096 bytes by its size, and of some 30 when it is read
+
+  it.skipIf(!existsSync(short))('is told, and not asked for the rest for ever', () => {
+    expect(() => copyWhole(short, join(folder(), 'copy'))).toThrow(/^\d+ of 4096 bytes could be read$/)
+  })
+
+  it('is none where a file is whole: the copy has the same bytes', () => {
+    const place = folder()
+    const bytes = Buffer.alloc(2_500_000, 'shell')
+    writeFileSync(join(place, 'file'), bytes)
+    copyWhole(join(place, 'file'), join(place, 'copy'))
+    expect(readFileSync(join(place, 'copy')).equals(bytes)).toBe(true)
+  })
 })
