@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import Database from 'better-sqlite3'
 import type { Answer, Output, RequestName } from '../../core/contract/index.ts'
+import { sentenceOf } from '../../core/problem/index.ts'
 import { openStore, sha256 } from '../../electron/store/index.ts'
 import { alter } from '../electron/alter.ts'
 import { answersOn } from '../electron/answers.ts'
@@ -21,7 +22,7 @@ async function opened(folder: string) {
     (await answer(name, input)) as Answer<Name>
   const get = async <Name extends RequestName>(name: Name, input: unknown): Promise<Output<Name>> => {
     const given = await ask(name, input)
-    if (!given.ok) throw new Error(`${name}: ${given.problem.sentence}`)
+    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
     return given.value
   }
   const close = async (): Promise<void> => {

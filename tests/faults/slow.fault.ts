@@ -94,9 +94,9 @@ export const faults: readonly Fault[] = [
           const given = (await response.json()) as {
             ok: boolean
             value?: unknown
-            problem?: { sentence: string }
+            problem?: { code: string }
           }
-          if (!given.ok) throw new Error(given.problem?.sentence)
+          if (!given.ok) throw new Error(given.problem?.code)
           return given.value
         }
         const said = new Map<string, number>()
