@@ -1,5 +1,4 @@
 import type { Words } from '../../core/words/index.ts'
-import type { NotSound } from './not-sound.ts'
 
 export const papers = ['A4', 'Letter'] as const
 export type Paper = (typeof papers)[number]
