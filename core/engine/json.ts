@@ -32,8 +32,7 @@ export function readJson(text: string): Outcome<unknown> {
       return done(JSON.parse(text))
     const at = token === undefined ? startOfNext(text, from) : nextToken.lastIndex - token.length
     const after: ReturnType<typeof step> = token === undefined ? null : step(token, expected, open)
-    if (after === null)
-      return refused('spec-not-json', { ...placeIn(text, at), wanted: wantedWords[expected] })
+    if (after === null) return refused('spec-not-json', { ...placeIn(text, at), wanted: expected })
     if (after === 'key-twice') return refused('spec-key-twice', { ...placeIn(text, at), key: token ?? '' })
     if (open.length > deepestNesting)
       return refused('spec-too-deep', { ...placeIn(text, at), deepest: deepestNesting })
@@ -98,15 +97,4 @@ function placeIn(text: string, at: number): { line: number; column: number; foun
   const before = text.slice(0, at)
   const found = /^(?:"[^"\n]{0,20}"?|[\w.+-]{1,20}|.)/u.exec(text.slice(at, at + 40))?.[0] ?? ''
   return { line: before.split('\n').length, column: at - before.lastIndexOf('\n'), found }
-}
-
-const wantedWords: Readonly<Record<Expected, string>> = {
-  value: 'a value',
-  'value-or-end': 'a value or ]',
-  key: 'a name in quotes',
-  'key-or-end': 'a name in quotes or }',
-  colon: 'a colon',
-  'comma-or-bracket': 'a comma or ]',
-  'comma-or-brace': 'a comma or }',
-  nothing: 'the end of the file',
 }

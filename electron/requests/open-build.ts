@@ -108,17 +108,9 @@ export function lineOf(row: BuildRow): BuildLine {
   if (read.success && isId) return read.data
   const wrong = new Set((read.error?.issues ?? []).map(({ path }) => String(path[0])))
   if (!isId) wrong.add('id')
-  const fault = problem('build-row-unreadable', {
-    fault: [...wrong].map((each) => faults[each] ?? each).join(', '),
-  })
+  const fault = problem('build-row-unreadable', { columns: [...wrong] })
   const time = (key: 'startedAt' | 'lastAt') => (wrong.has(key) ? new Date(0).toISOString() : line[key])
   const { id, name, serial, engine } = line
   const texts = { id: String(id), name: String(name), serial: String(serial), engine: String(engine) }
   return { ...line, ...texts, startedAt: time('startedAt'), lastAt: time('lastAt'), fault }
-}
-
-const faults: Readonly<Record<string, string>> = {
-  id: 'its id is none',
-  startedAt: 'the time it was started is none',
-  lastAt: 'the time of its last entry is none',
 }

@@ -116,7 +116,7 @@ export async function checkRecord(
   try {
     db = connect(file)
     const version = schemaVersion(db)
-    if (version === 0) return refused('record-damaged', { file, found: 'it is empty' })
+    if (version === 0) return refused('record-damaged', { file, found: 'empty' })
     if (version > latestSchemaVersion)
       return refused('record-newer', { file, version, known: latestSchemaVersion })
     if (schemaDigest(db) !== expectedSchemaDigest(version)) return refused('record-schema-altered', { file })

@@ -44,7 +44,7 @@ const walVersion = 2
 export function inspectRecord(file: string, folder: string): Outcome<Inspected> {
   accessSync(folder, constants.W_OK | constants.X_OK) // SQLite would open it to read, and fail at the first write
   accessSync(file, constants.R_OK | constants.W_OK)
-  if (statSync(file).size === 0) return refused('record-damaged', { file, found: 'it is empty' })
+  if (statSync(file).size === 0) return refused('record-damaged', { file, found: 'empty' })
   const header = headerOf(file)
   if (header.length < headerBytes || header.toString('latin1', 0, magic.length) !== magic)
     return refused('record-not-a-database', { file })
@@ -103,7 +103,7 @@ function examined(file: string, named: string, folder: string): Outcome<Inspecte
       return refused('record-newer', { file: named, version, known: latestSchemaVersion })
     if (statSync(file).size <= checkedAtOpeningBytes) {
       const found = String(db.pragma('quick_check(1)', { simple: true }))
-      if (found !== 'ok') return refused('record-damaged', { file: named, found })
+      if (found !== 'ok') return refused('record-damaged', { file: named, found: { check: found } })
     }
     if (schemaDigest(db) !== expectedSchemaDigest(version))
       return refused('record-schema-altered', { file: named })

@@ -49,10 +49,8 @@ export function fileProblem(error: unknown, file: string, folder: string): Probl
     return problem('record-in-use', { folder })
   if (code === 'FOREIGN_DATABASE') return problem('record-of-another-program', { file })
   if (code === 'SQLITE_NOTADB') return problem('record-not-a-database', { file })
-  if (code.startsWith('SQLITE_CORRUPT'))
-    return problem('record-damaged', { file, found: 'its pages do not fit together' })
-  if (code === 'EIO')
-    return problem('record-damaged', { file, found: 'the disk does not give it back whole' })
+  if (code.startsWith('SQLITE_CORRUPT')) return problem('record-damaged', { file, found: 'pages' })
+  if (code === 'EIO') return problem('record-damaged', { file, found: 'disk' })
   if (
     /^SQLITE_(CANTOPEN|READONLY|PERM)/.test(code) ||
     /^E(ACCES|PERM|ROFS|NOTDIR|EXIST|NOENT|LOOP|NAMETOOLONG|INVAL|ISDIR)$/.test(code)

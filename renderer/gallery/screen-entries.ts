@@ -84,7 +84,7 @@ const faulty = {
   ...{ id: 'ketch-1', name: 'Ketch 1 bilge pump', summary: 'Its file has a fault.', revision: '1' },
   ...{ demo: true, lookedAt: [], doubts: [], faults: [fault] },
 }
-const lost = problem('record-damaged', { file: 'bedplate.sqlite', found: 'page 7' })
+const lost = problem('record-damaged', { file: 'bedplate.sqlite', found: 'pages' })
 
 export const screenEntries: readonly Entry[] = [
   screen('Start page, first start', 'The engines, before there is a build', Engines, async (shown) => ({

@@ -4,6 +4,13 @@ import { thingText, type NamedThing } from './named-thing.ts'
 export type None = Record<never, never>
 export type AtFile = { file: string }
 
+/** How a record is damaged, where SQLite's own check does not say it. */
+const damages = {
+  empty: 'it is empty',
+  pages: 'its pages do not fit together',
+  disk: 'the disk does not give it back whole',
+}
+
 /** Sentences about the program itself: its record on disk, its window and host, what was asked of it. */
 export const hostWords = {
   'host-lost': (_: None) =>
@@ -30,8 +37,11 @@ export const hostWords = {
     `${file} is a database of another program. It was left as it is. Move it away, or choose another folder with --data.`,
   'record-not-a-database': ({ file }: AtFile) =>
     `${file} is not a record of Bedplate, or its first page is destroyed. It was left as it is. Restore a backup, or move the file away to begin again.`,
-  'record-damaged': ({ file, found }: AtFile & { found: string }) =>
-    `The record ${file} is damaged (${found}). It was left as it is. Restore a backup, or have a copy of the file looked at.`,
+  'record-damaged': ({
+    file,
+    found,
+  }: AtFile & { found: keyof typeof damages | { readonly check: string } }) =>
+    `The record ${file} is damaged (${typeof found === 'string' ? damages[found] : found.check}). It was left as it is. Restore a backup, or have a copy of the file looked at.`,
   'record-schema-altered': ({ file }: AtFile) =>
     `The tables of the record ${file} were altered by something other than Bedplate, so its guards cannot be relied on. It was left as it is. Restore a backup.`,
   'record-missing': ({ file }: AtFile) =>

@@ -24,8 +24,8 @@ export const recordWords = {
     `The number ${number} was given to a build that is not in the record any more. Restore a backup that has it, or take its export in again.`,
   'build-entry-unreadable': ({ entry }: { entry: number }) =>
     `Entry ${entry} of this build has a time, a name or a number that no Bedplate writes. It can be read up to there, and nothing can be added. Compare it with its printed sheet or a backup.`,
-  'build-row-unreadable': ({ fault }: { fault: string }) =>
-    `This row of the list cannot be read: ${fault}. The other builds are not touched by it. Verify the archive, and make the lists again from the entries.`,
+  'build-row-unreadable': ({ columns }: { columns: readonly string[] }) =>
+    `This row of the list cannot be read: ${columns.map(rowFault).join(', ')}. The other builds are not touched by it. Verify the archive, and make the lists again from the entries.`,
   'witness-differs': (facts: {
     kind: keyof typeof witnessNames
     at: string
@@ -92,4 +92,15 @@ const columnNames: Readonly<Record<string, string>> = {
   finished: 'whether it is finished',
   voided: 'whether it counts',
   flagged: 'whether anything was flagged',
+}
+
+const rowFaults: Readonly<Record<string, string>> = {
+  id: 'its id is none',
+  startedAt: 'the time it was started is none',
+  lastAt: 'the time of its last entry is none',
+}
+
+/** Of any other column its name has to do. */
+function rowFault(column: string): string {
+  return rowFaults[column] ?? column
 }

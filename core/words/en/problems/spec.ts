@@ -8,13 +8,25 @@ export interface InText {
   readonly column: number
 }
 
-/** Sentences about reading a spec. What is wrong with the engine that a readable spec describes: `audit-words.ts`. */
+/** What may stand at a place in JSON. */
+const wantedParts = {
+  value: 'a value',
+  'value-or-end': 'a value or ]',
+  key: 'a name in quotes',
+  'key-or-end': 'a name in quotes or }',
+  colon: 'a colon',
+  'comma-or-bracket': 'a comma or ]',
+  'comma-or-brace': 'a comma or }',
+  nothing: 'the end of the file',
+}
+
+/** Sentences about reading a spec. What is wrong with the engine that a readable spec describes: `audit.ts`. */
 export const specWords = {
   'spec-too-large': ({ mostCharacters }: { readonly mostCharacters: number }) =>
     `The file has more than ${mostCharacters / 1_000_000} million characters; no spec is that long. Choose the right file.`,
-  'spec-not-json': (facts: InText & { readonly found: string; readonly wanted: string }) =>
+  'spec-not-json': (facts: InText & { readonly found: string; readonly wanted: keyof typeof wantedParts }) =>
     `The file is not JSON: line ${facts.line}, column ${facts.column} has ` +
-    `${facts.found === '' ? 'nothing more' : `“${facts.found}”`} where ${facts.wanted} must stand. Correct it there.`,
+    `${facts.found === '' ? 'nothing more' : `“${facts.found}”`} where ${wantedParts[facts.wanted]} must stand. Correct it there.`,
   'spec-key-twice': ({ line, column, key }: InText & { readonly key: string }) =>
     `Line ${line}, column ${column} gives ${key} for the second time in one group. Remove one of the two.`,
   'spec-too-deep': ({ line, column, deepest }: InText & { readonly deepest: number }) =>
