@@ -23,12 +23,20 @@ export const folders: readonly Folder[] = [
   {
     name: 'bearing',
     sources: 'core/bearing/**/*.ts',
-    tests: ['tests/core/bearing/**/*.test.ts', 'tests/published/clearances.test.ts'],
+    tests: [
+      'tests/core/bearing/**/*.test.ts',
+      'tests/published/clearances.test.ts',
+      'tests/core/builds/shells/*.test.ts',
+    ],
   },
   {
     name: 'tightening',
     sources: 'core/tightening/**/*.ts',
-    tests: ['tests/core/tightening/**/*.test.ts', 'tests/published/{tightening,wrenches}*.test.ts'],
+    tests: [
+      'tests/core/tightening/**/*.test.ts',
+      'tests/published/{tightening,wrenches}*.test.ts',
+      'tests/core/builds/{commands,events}/*.test.ts',
+    ],
   },
   {
     name: 'audit',

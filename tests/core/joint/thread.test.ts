@@ -41,16 +41,21 @@ describe('a thread', () => {
 
   // ISO 261: the finest pitches of M6, M10, M12, M33 and M100. Remembered; half of each leaves room for adjusting screws.
   it.each([
+    [2, 0.25],
+    [2.5, 0.35],
+    [4, 0.5],
     [6, 0.75],
     [10, 0.75],
     [12, 1],
     [33, 1.5],
+    [80, 2],
     [100, 2],
+    [150, 3],
   ])('of M%d may be as fine as %d mm and half of that, and no finer', (diameter, finest) => {
     const made = (pitch: number) => threadOf(millimetres(diameter), millimetres(pitch)).ok
     expect(made(finest)).toBe(true)
     expect(made(finest / 2)).toBe(true)
-    expect(made(finest / 2 - 0.01)).toBe(false)
+    expect(made(finest / 2 - 0.001)).toBe(false)
   })
 
   it('is made from 1 to 300 mm, both included', () => {

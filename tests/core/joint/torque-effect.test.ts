@@ -28,6 +28,13 @@ describe('what a torque does', () => {
     expect(effect.ofYield.most).toBeGreaterThan(1)
   })
 
+  it('is a share of the proof load at each of its ends: 33.6 kN of an M10 of 8.8 (ISO 898-1: 33 700 N)', () => {
+    const { preload, ofProof } = torqueEffect(jointOf(), { target: newtonMetres(30) })
+    expect(ofProof.least).toBeCloseTo(preload.least / 33_634, 3)
+    expect(ofProof.usual).toBeCloseTo(preload.usual / 33_634, 3)
+    expect(ofProof.most).toBeCloseTo(preload.most! / 33_634, 3)
+  })
+
   it('is taken over its limits: the lower one at the most friction, the upper one at the least', () => {
     const [target, least, most] = [30, 27, 33].map(newtonMetres) as [Torque, Torque, Torque]
     const wide = torqueEffect(jointOf(), { target, least, most })

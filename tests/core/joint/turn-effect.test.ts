@@ -97,6 +97,12 @@ describe('the plot of preload against turn', () => {
   it('has two points where the bolt stays elastic to its end, and no yield point in sight', () => {
     const short = turnPlot(joint, snugTorque, turn(20))
     expect(short.lines.usual).toHaveLength(2)
+    const [from, to] = short.lines.usual
+    const { perDegree } = turnEffect(joint, snugTorque, turn(20))
+    expect(to!.preload - from!.preload).toBeCloseTo(perDegree * to!.turn, 6)
+    // A fifth of room beyond the last limit, 25°.
+    expect(to!.turn).toBeCloseTo(30, 9)
+    expect(short.most).toBeCloseTo(1.2 * short.yieldLoad, 6)
     expect(short.yielding).toBeNull()
   })
 

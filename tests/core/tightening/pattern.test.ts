@@ -145,3 +145,11 @@ describe('end to end', () => {
 function inOrder(name: PatternName, places: readonly Place[]): readonly Place[] {
   return orderBy(name, places).map((id) => places.find((place) => place.id === id)!)
 }
+
+describe('a spiral', () => {
+  it('goes round once in each rank, clockwise, from where the last one ended', () => {
+    // Four columns in two rows about (150, 0). The four in the middle lie at 47°, 133°, 227° and 313° from the top; on from 313°
+    // come the corners at 73°, 107°, 253° and 287°.
+    expect(orderBy('spiral', grid(4, [46, -46]))).toEqual(['a3', 'b3', 'b2', 'a2', 'a4', 'b4', 'b1', 'a1'])
+  })
+})

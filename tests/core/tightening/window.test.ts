@@ -134,3 +134,19 @@ describe('a window as it is shown', () => {
     expect(showWindow(angle, 'lbf·in')).toEqual({ target: '100', least: '95', most: '105' })
   })
 })
+
+describe('a window on a scale in any unit', () => {
+  // 40 N·m by NIST SP 811: 29.5 lbf·ft, 354 lbf·in, 4.08 kgf·m, 407.9 kgf·cm, 400 dN·m, 5664.5 ozf·in; ± 4 N·m inwards.
+  it.each([
+    ['N·m', '40', '36', '44'],
+    ['lbf·ft', '29.5', '26.6', '32.4'],
+    ['lbf·in', '354', '319', '389'],
+    ['kgf·m', '4.08', '3.68', '4.48'],
+    ['kgf·cm', '408', '368', '448'],
+    ['dN·m', '400', '360', '440'],
+    ['ozf·in', '5664', '5099', '6230'],
+  ] as const)('in %s is %s, %s to %s', (unit, target, least, most) => {
+    const window = torque(newtonMetres(40), newtonMetres(36), newtonMetres(44))
+    expect(showWindow(window, unit)).toEqual({ target, least, most })
+  })
+})
