@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
+import { flagProblem } from '../../../core/tightening/index.ts'
 import { Bench, pull } from './bench.ts'
 import { measuredEngine } from './measured-engine.ts'
 
@@ -60,6 +62,17 @@ describe('stretch', () => {
     const bench = at(3)
     bench.does(pull(bench.next!, [typed, 'mm']))
     expect(bench.run?.pulls.at(-1)?.verdict).toBe(verdict)
+  })
+})
+
+describe('a length that is too little', () => {
+  it('is read again or told of: nothing is pulled to it', () => {
+    const bench = at(3)
+    bench.does(pull(bench.next!, ['80.05', 'mm']))
+    const { spec, procedure, run } = bench
+    expect(sentenceOf(flagProblem(spec, procedure, run!, run!.flags[0]!))).toBe(
+      'Fastener 1: 0.050 mm, allowed 0.100 mm to 0.150 mm: too little. Read it again, or say what was done about it.',
+    )
   })
 })
 
