@@ -36,7 +36,7 @@ const hasLetters = /\p{L}/u
 const symbols =
   /(?<!\p{L})(Atkinson Hyperlegible Next|BEDPLATE|Bedplate|Letter|mm|µm|kN|MPa|N·m|°C|px)(?!\p{L})/gu
 /** Pieces of SVG, CSS or JSON, as code puts them together. */
-const isMarkup = /^\s*<\w|="|[{}]|^"\w+": ?$|\bsans-serif$|\bcounter\(|^\(prefers-/
+const isMarkup = /^\s*<\w|="|[{}]|^"\w+": ?$|\bsans-serif$|\bcounter\(|^;\s*[a-z-]+:\s*$|^\(prefers-/
 /** What these are given finds elements of the page. */
 const selecting = /^(closest|matches|querySelector|querySelectorAll)$/
 /** More than one word, or one with a capital as at the start of a sentence or on a button. */
