@@ -61,17 +61,17 @@ function bearingText(words: Words, { housing, journal, upper, lower, clearance }
 }
 
 function checkText(words: Words, { verdict, reading, note }: Of<'checks'>): string {
-  const answer = verdict === 'good' ? words.archive.compared.good : words.archive.compared.notGood
+  const answer = verdict === 'good' ? words.sheet.checks.good : words.sheet.checks.notGood
   return [answer, reading?.typed, note].filter(Boolean).join(', ')
 }
 
 function pullText(words: Words, { reading, verdict, outOfOrder }: Of<'pulls'>): string {
   const read = reading && withUnit(reading.typed, reading.unit)
-  const early = outOfOrder && words.archive.compared.beforeItsTurn({ reason: outOfOrder })
+  const early = outOfOrder && words.sheet.run.beforeItsTurn({ reason: outOfOrder })
   return [read, words.sheet.run.verdicts[verdict], early].filter(Boolean).join(', ')
 }
 
 function stepText(words: Words, { done }: Of<'steps'>): string {
-  if (!done) return words.archive.compared.stepNotDone
+  if (!done) return words.sheet.steps.notDone
   return words.archive.compared.stepDone({ at: dayAndTime(done.at), person: isolated(done.person) })
 }

@@ -7,7 +7,7 @@ export function orderCsv(words: Words, rows: readonly OrderRow[]): string {
   return csvOf(
     ['fit', 'grade', 'size', 'half', 'count', 'for'],
     rows.map(({ fit, grade, size, half, count, waiting }) => [
-      ...[fit, grade, size ?? words.tray.order.standard, words.tray.order.halves[half]],
+      ...[fit, grade, size ?? words.engineParts.standardSize, words.tray.order.halves[half]],
       ...[count, waiting],
     ]),
   )
@@ -19,7 +19,7 @@ export function labelsCsv(words: Words, rows: readonly LabelRow[]): string {
     ['position', 'half', 'grade', 'pattern', 'size', 'clearance', 'from', 'code'],
     rows.map(({ position, half, grade, undersize, clearance, from, code }) => [
       ...[position, half, grade.grade, grade.pattern],
-      ...[undersize ?? words.tray.order.standard, clearance ?? ''],
+      ...[undersize ?? words.engineParts.standardSize, clearance ?? ''],
       ...[from === null ? '' : (from.place ?? words.tray.label.toOrder), code],
     ]),
   )

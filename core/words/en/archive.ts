@@ -184,8 +184,6 @@ export const archive = {
       readonly lower: string | null
     }) =>
       `${facts.housing ?? '?'} × ${facts.journal ?? '?'}: ${facts.upper ?? '–'} above, ${facts.lower ?? '–'} below`,
-    good: 'good',
-    notGood: '! not good',
     run: (facts: {
       readonly pulls: number
       readonly takenBack: number
@@ -193,8 +191,6 @@ export const archive = {
       readonly ownOrder: boolean
     }) =>
       `${facts.pulls} pulls, ${facts.takenBack} taken back, ${facts.flags} flags${facts.ownOrder ? ', own order' : ''}`,
-    beforeItsTurn: ({ reason }: { readonly reason: string }) => `before its turn: ${reason}`,
     stepDone: ({ at, person }: { readonly at: string; readonly person: string }) => `✓ ${at}, ${person}`,
-    stepNotDone: 'not done',
   },
 }

@@ -5,7 +5,6 @@ import { engineParts } from './engine-parts.ts'
 export const benchCard = {
   foot: (facts: { readonly engine: string; readonly revision: string; readonly procedure: string }) =>
     `Bedplate bench card · ${facts.engine}, revision ${facts.revision} · ${facts.procedure}`,
-  torqueIn: 'Torque in',
   of: (facts: {
     readonly engine: string
     readonly revision: string

@@ -14,7 +14,6 @@ export interface OfPass {
 /** The frame of an open build: the strip of steps, the sheet and its corners, the title block. */
 export const buildWindow = {
   stepsOfBuild: 'Steps of this build',
-  archive: 'Archive',
   allBuilds: 'All builds',
   benchView: 'Bench view',
 

@@ -2,6 +2,8 @@
 export const engineParts = {
   fastener: ({ number }: { readonly number: string }) => `Fastener ${number}`,
   halves: { upper: 'upper', lower: 'lower' },
+  /** The size of a journal that was never ground. */
+  standardSize: 'standard',
   /** What the threads of a group are used as. */
   threadStates: {
     dry: 'dry',

@@ -47,7 +47,6 @@ export const people = {
     firstPin: 'PIN, empty for none',
     takePin: 'Take the PIN away',
     keep: 'Keep',
-    cancel: 'Cancel',
   },
 
   choose: {
@@ -59,7 +58,6 @@ export const people = {
     anotherName: 'Another name',
     takeName: 'Take this name',
     people: 'People of this bench …',
-    cancel: 'Cancel',
   },
 
   second: {

@@ -102,7 +102,6 @@ export const record = {
     wasBroken: 'Something in it was not as confirmed when it was made; verify the archive afterwards.',
     putting: 'Putting it in place …',
     put: 'Put this backup in place',
-    cancel: 'Cancel',
     isInPlace: '✓ The backup is in place.',
     keptAs: ({ name }: { readonly name: string }): RichText => [
       'The file that was there is kept in the data folder as ',
@@ -131,7 +130,6 @@ export const record = {
     beginEmptySure:
       'Begin with an empty record? The builds that were here are then not in the lists; nothing is deleted.',
     beginEmpty: 'Begin with an empty record',
-    cancel: 'Cancel',
     nothingToBring: 'There is nothing to bring back …',
     stillInMemory:
       'What was confirmed before is still in the memory of this program. A copy of it saves all of it.',

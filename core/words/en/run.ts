@@ -88,7 +88,6 @@ export const run = {
   // Before the start, while paused, at the end
   benchCard: 'Bench card',
   clampMap: 'Clamp map',
-  ownOrder: 'Own order',
   onceOnly: ({ group }: { readonly group: string }) =>
     `${group} may be used once only: fit new ones, and throw the old ones away.`,
   paused: ({ reason }: { readonly reason: string }) => `Paused${reason === '' ? '' : `: ${reason}`}.`,

@@ -7,7 +7,6 @@ export interface Fineness {
 export const settings = {
   title: 'Screen and keys',
   keys: 'Keys',
-  close: 'Close',
   letterKeys: 'Keys of one character',
   on: 'on',
   off: 'off',

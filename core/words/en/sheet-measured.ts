@@ -1,3 +1,5 @@
+import { engineParts } from './engine-parts.ts'
+
 export interface Decided {
   readonly reason: string
   /** When and by whom. */
@@ -26,7 +28,7 @@ export const sheetMeasured = {
   reground: ({ undersize }: { readonly undersize: string }) => `Journal reground: ${undersize}.`,
   /** `undersize` is null for the standard size. */
   sizeDecided: ({ undersize, reason, stamp }: Decided & { readonly undersize: string | null }) =>
-    `Decided: the journal counts as ${undersize ?? 'standard'}: ${reason} (${stamp}).`,
+    `Decided: the journal counts as ${undersize ?? engineParts.standardSize}: ${reason} (${stamp}).`,
   readings: (facts: PrintedReadings) =>
     `${facts.part}: ${facts.cells}; part at ${facts.partAt}` +
     (facts.gaugeAt === null ? '' : `, gauge at ${facts.gaugeAt}`) +

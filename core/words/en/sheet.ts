@@ -1,4 +1,5 @@
 import type { RichText } from '../rich.ts'
+import { archive } from './archive.ts'
 import { passes } from './passes.ts'
 import { patterns } from './parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
@@ -206,19 +207,19 @@ export const sheet = {
     title: 'Corrections',
     none: 'None.',
     kinds: {
-      'pull-taken-back': 'pull taken back',
-      'pull-read-again': 'pull read again',
-      'fastener-loosened': 'fastener loosened',
-      'fastener-replaced': 'fastener replaced',
-      'run-restarted': 'run begun again',
+      'pull-taken-back': archive.entries['pull-taken-back'],
+      'pull-read-again': archive.entries['pull-read-again'],
+      'fastener-loosened': archive.entries['fastener-loosened'],
+      'fastener-replaced': archive.entries['fastener-replaced'],
+      'run-restarted': archive.entries['run-restarted'],
       'half-taken-out': 'half taken out',
-      'part-taken-out': 'part taken out',
-      'bead-wiped-off': 'bead wiped off',
+      'part-taken-out': archive.entries['part-taken-out'],
+      'bead-wiped-off': archive.entries['bead-wiped-off'],
       'marks-noted-again': 'marks noted again',
       'shells-chosen-again': 'shells chosen again',
       'check-answered-again': 'check answered again',
       'readings-noted-again': 'measured again',
-      'readings-withdrawn': 'readings withdrawn',
+      'readings-withdrawn': archive.entries['readings-withdrawn'],
       'step-sent-back': 'sent back',
     },
   },

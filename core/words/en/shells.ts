@@ -29,11 +29,10 @@ export type Basis =
       readonly size: string | null
     }
 
-const standard = 'standard'
-const { halves } = engineParts
+const { halves, standardSize } = engineParts
 
 function basisName(basis: Basis): string {
-  return 'size' in basis ? `${basis.size ?? standard} (${basis.by})` : `the ${basis.by}`
+  return 'size' in basis ? `${basis.size ?? standardSize} (${basis.by})` : `the ${basis.by}`
 }
 
 /** A shell for each half saddle: choosing, pinning, deciding. Clearances come with their unit. */
@@ -111,7 +110,6 @@ export const shells = {
   undersize: {
     question: 'What the journal is ground to',
     journal: 'Journal:',
-    standard,
     everywhere: ({ fit }: { readonly fit: string }) => `all journals of ${fit}`,
   },
 

@@ -18,8 +18,6 @@ export const trayForm = {
     [grade, undersize, half === 'either' ? null : engineParts.halves[half]].filter(Boolean).join(' '),
   single: ({ number }: { readonly number: number }) => `Shell ${number}`,
   shellsOf: ({ label }: { readonly label: string }) => `Shells of ${label}`,
-  grade: 'Grade',
-  half: 'Half',
   wall: ({ unit }: { readonly unit: string }) => `Wall, ${unit}`,
   takeAway: ({ label }: { readonly label: string }) => `Take ${label} away`,
   addSingle: 'A single shell with a measured wall',

@@ -1,8 +1,9 @@
 import type { RichText } from '../rich.ts'
+import { engineParts } from './engine-parts.ts'
 import { patterns } from './parts.ts'
 
 const toOrder = 'to order'
-const halves = { upper: 'upper', lower: 'lower', either: 'upper or lower' }
+const halves = { ...engineParts.halves, either: 'upper or lower' }
 
 /** The shells to order, and the labels of the tray. */
 export const tray = {
@@ -32,7 +33,6 @@ export const tray = {
     half: 'Half',
     count: 'Count',
     for: 'For',
-    standard: 'standard',
     halves,
   },
 

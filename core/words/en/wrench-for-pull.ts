@@ -47,5 +47,4 @@ export const wrenchForPull = {
   takeAnother: 'Take another wrench, without an adapter',
   notThese: 'Not these',
   notUsable: 'Wrenches that cannot be used',
-  ofShop: 'Wrenches of this shop',
 }

@@ -46,6 +46,5 @@ export const wrenches = {
     removeThis: 'Remove',
     addAdapter: 'Add an adapter',
     keep: 'Keep this wrench',
-    cancel: 'Cancel',
   },
 }
