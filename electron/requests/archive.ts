@@ -4,6 +4,7 @@ import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { headCode, mentionsIn } from '../store/index.ts'
 import type { BuildRow, Store, Witness } from '../store/index.ts'
+import { keepUnderEarlierRules } from './earlier-rules.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
 import { readExport, writeExport } from './export-file.ts'
 import type { ExportFile } from './export-file.ts'
@@ -106,6 +107,11 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile):
 
   const news = { entries: entries.slice(ours.length), events: events.slice(ours.length) }
   if (news.entries.length > 0) {
+    // Noted before the entries are there: a power cut in between leaves a note about nothing, and never a build that passes.
+    if (exported.allowedOnce !== null && exported.allowedOnce > ours.length) {
+      const noted = keepUnderEarlierRules(store, build, exported.allowedOnce)
+      if (!noted.ok) return noted
+    }
     const kept = { text: specText, engine: spec.name, demo: spec.source.kind === 'demo' }
     const imported = store.importEntries(build, { ...news, mentions: mentionsIn(spec, news.events) }, kept)
     if (!imported.ok) return imported

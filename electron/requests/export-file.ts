@@ -7,9 +7,10 @@ import {
   readEvent,
   recordedEvent,
   type RecordedEvent,
+  wasAllowedOnce,
 } from '../../core/builds/index.ts'
 import { mostExportCharacters } from '../../core/contract/index.ts'
-import { done, type Outcome, problem, type Problem, refused } from '../../core/problem/index.ts'
+import { done, type Outcome, type Problem, refused } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { follows, sha256, type StoredEntry } from '../store/index.ts'
@@ -35,6 +36,8 @@ export interface ExportFile {
   readonly entries: readonly StoredEntry[]
   /** Up to the first entry that only a newer program knows. */
   readonly events: readonly RecordedEvent[]
+  /** The first entry that an earlier version of the program allowed and this one would not; null for none. */
+  readonly allowedOnce: number | null
 }
 
 /**
@@ -100,9 +103,16 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
     return altered(rest.length + 1)
   const spec = soundSpec(specText)
   if (!spec.ok) return spec
-  const against = await againstRules(spec.value, top.data.specSha256, events)
-  if (against !== null) return { ok: false, problem: against }
-  return done({ build: top.data.build, specText, spec: spec.value, entries, events })
+  const allowedOnce = await heldAgainstRules(spec.value, top.data.specSha256, events)
+  if (!allowedOnce.ok) return allowedOnce
+  return done({
+    build: top.data.build,
+    specText,
+    spec: spec.value,
+    entries,
+    events,
+    allowedOnce: allowedOnce.value,
+  })
 }
 
 function altered(line: number): Outcome<never> {
@@ -174,31 +184,32 @@ function soundSpec(text: string): Outcome<EngineSpec> {
 }
 
 /**
- * Why nobody could have confirmed these entries in a build of the spec; null where somebody could. A forger of a whole
- * new chain can write any entries: what core would never have decided must not count, nor bring the window down.
+ * Refuses where nobody could have confirmed these entries in a build of the spec: a forger of a whole new chain can write any
+ * entries, and what core would never have decided must not count, nor bring the window down. The number of the first entry
+ * that only an earlier version of the program allowed; null where the rules of today allow all.
  */
-async function againstRules(
+async function heldAgainstRules(
   spec: EngineSpec,
   specSha256: string,
   events: readonly RecordedEvent[],
-): Promise<Problem | null> {
+): Promise<Outcome<number | null>> {
   const [first, ...rest] = events
   if (first?.event.type !== 'build-started' || first.event.specSha256 !== specSha256)
-    return problem('import-senseless', {})
-  if (rest.some(({ event }) => event.type === 'build-started')) return problem('import-senseless', {})
+    return refused('import-senseless', {})
+  if (rest.some(({ event }) => event.type === 'build-started')) return refused('import-senseless', {})
   try {
     const checking = checkRules(spec, specSha256, events)
     for (let checked = 0; ; checked += 1) {
       const { done: isDone, value } = checking.next()
       if (isDone === true) {
-        if (value === null) break
-        return problem('import-against-rules', { entry: value.entry, why: value.why })
+        if (value !== null && !wasAllowedOnce(value))
+          return refused('import-against-rules', { entry: value.entry, why: value.why })
+        buildSheet(spec, events)
+        return done(value?.entry ?? null)
       }
       if (checked % entriesAtOnce === 0) await setImmediate()
     }
-    buildSheet(spec, events)
-    return null
   } catch {
-    return problem('import-senseless', {})
+    return refused('import-senseless', {})
   }
 }

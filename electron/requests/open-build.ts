@@ -7,6 +7,7 @@ import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
+import { underEarlierRules } from './earlier-rules.ts'
 import { firstBroken, numberWord, sha256 } from '../store/index.ts'
 import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
 
@@ -38,8 +39,13 @@ export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
     spec: read.spec,
     events,
     state: replay(events),
-    readOnly: readOnly ?? specFault(row, named, specText),
+    readOnly: readOnly ?? specFault(row, named, specText) ?? earlierRules(store, build),
   })
+}
+
+function earlierRules(store: Store, build: string): Problem | null {
+  const entry = underEarlierRules(store, build)
+  return entry === null ? null : problem('build-of-earlier-rules', { entry })
 }
 
 function specNamedIn(first: StoredEntry | undefined): string | null {
@@ -81,9 +87,9 @@ export function readEntry({ seq, body, sha256 }: StoredEntry): ReadEntry | null 
   return { ...around.data, event: read.kind === 'known' ? read.event : null }
 }
 
-/** Whether what the build rests on is sound, so that it may be given out: one of a newer program may. */
+/** Whether what the build rests on is sound, so that it may be given out: one of a newer program or of earlier rules may. */
 export function mayLeave(readOnly: Problem | null): boolean {
-  return readOnly === null || readOnly.code === 'build-newer'
+  return readOnly === null || readOnly.code === 'build-newer' || readOnly.code === 'build-of-earlier-rules'
 }
 
 /** A build as a line of the list. What no line can have gives way to something that one can, and `fault` says so. */

@@ -15,6 +15,8 @@ export interface NotSound {
  */
 export function notSound(words: Words, readOnly: Problem | null): NotSound | null {
   if (readOnly === null) return null
-  const mark = words.sheet.flaw[readOnly.code === 'build-newer' ? 'newer' : 'altered']
+  const marks = { 'build-newer': 'newer', 'build-of-earlier-rules': 'rules' } as const
+  const mark =
+    words.sheet.flaw[readOnly.code in marks ? marks[readOnly.code as keyof typeof marks] : 'altered']
   return { mark, reason: words.sheet.flawed({ mark, reason: sentenceIn(words, readOnly) }) }
 }

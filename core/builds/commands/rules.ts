@@ -11,6 +11,17 @@ import { runCommandOf } from './run-command-of.ts'
 import { readPerson, startBuild } from './start.ts'
 import { emptyBuild } from '../events/state.ts'
 
+/**
+ * Rules that an earlier version of the program did not have, by the code with which they refuse: it let a person answer in
+ * words what went past its most. An entry that breaks one of these may have been confirmed by somebody all the same.
+ */
+const laterRules: ReadonlySet<Problem['code']> = new Set(['must-begin-again', 'must-be-replaced'])
+
+/** Whether somebody could have confirmed the entry in an earlier version of the program. */
+export function wasAllowedOnce({ why }: AgainstRules): boolean {
+  return laterRules.has(why.code)
+}
+
 /** The first entry that nobody could have confirmed in a build of the spec, and why not. */
 export interface AgainstRules {
   readonly entry: number
@@ -20,8 +31,9 @@ export interface AgainstRules {
 /**
  * Holds the entries of a build against the rules by which they must have come about: each is asked for again as a command
  * and decided on. What is computed for a choice of shells may be another with another version of the program; that the
- * shells may be paired so is not. Yields after each entry, so that the caller can let others in between; returns null
- * where all could have been confirmed.
+ * shells may be paired so is not. An entry that an earlier version allowed is taken as it is, and the rest held against the
+ * rules; it is what is returned where nothing else is wrong. Yields after each entry, so that the caller can let others in
+ * between; returns null where all could have been confirmed.
  */
 export function* checkRules(
   spec: EngineSpec,
@@ -30,23 +42,27 @@ export function* checkRules(
 ): Generator<undefined, AgainstRules | null> {
   let state = emptyBuild
   let hands: Hands = new Map()
+  let allowedOnce: AgainstRules | null = null
   for (let at = 0; at < entries.length;) {
     const entry = entries[at]!
     const person = readPerson(entry.person)
     if (!person.ok) return { entry: entry.seq, why: person.problem }
     const decided = at === 0 ? begun(spec, specSha256, entry) : followed(spec, entry.event, state, hands)
-    if ('code' in decided) return { entry: entry.seq, why: decided }
-    for (const [index, event] of decided.entries()) {
+    const against = 'code' in decided ? { entry: entry.seq, why: decided } : null
+    if (against !== null && !wasAllowedOnce(against)) return against
+    if (against !== null) allowedOnce ??= against
+    const events = 'code' in decided ? [entry.event] : decided
+    for (const [index, event] of events.entries()) {
       const recorded = entries[at + index]
       if (recorded === undefined || !isSame(recorded.event, event))
         return { entry: recorded?.seq ?? entry.seq, why: problem('entry-not-as-decided', {}) }
       hands = handsAfter(spec, hands, state, recorded)
       state = evolve(state, recorded)
     }
-    at += decided.length
+    at += events.length
     yield
   }
-  return null
+  return allowedOnce
 }
 
 function begun(spec: EngineSpec, specSha256: string, { event, person }: RecordedEvent) {

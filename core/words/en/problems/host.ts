@@ -73,6 +73,8 @@ export const hostWords = {
   'build-unknown': (_: None) => 'This build is not in the record. Open the list of builds and choose again.',
   'build-moved-on': ({ last }: { last: number }) =>
     `Something was added to this build elsewhere; its last entry is now number ${last}. Look at what changed, then do it again if it still holds.`,
+  'build-of-earlier-rules': ({ entry }: { entry: number }) =>
+    `Entry ${entry} of this imported build was allowed by an earlier Bedplate and is against the rules of this one. It can be read and printed, and nothing can be added. Look at what was done there before relying on it.`,
   'build-newer': ({ entry }: { entry: number }) =>
     `Entry ${entry} of this build was made by a newer Bedplate. It can be read up to there, and nothing can be added with this version.`,
   'build-chain-broken': ({ entry }: { entry: number }) =>
