@@ -125,7 +125,7 @@ function open(folder: string): void {
     dataFolder: data,
   } as const
   const specs = asked.specs ?? join(root, 'specs')
-  const window = makeWindow(root, memory)
+  const window = makeWindow(root, memory, { isWaitedFor: Boolean(process.env.BEDPLATE_SIGN) })
   const saver = new FileSaver(memory)
   const record = new RecordLink({
     open: () =>

@@ -9,8 +9,19 @@ import { origin, pageRules } from './window-rules.ts'
 
 export const firstPage = `${origin}/index.html`
 
-/** Makes the one window, hidden, where it was left, on the ground that its page will have. Electron must be ready. */
-export function makeWindow(root: string, memory: WindowMemory): BrowserWindow {
+/** How long a page may take to its first paint where nobody waits for it, in milliseconds. */
+const lateMs = 20_000
+
+/**
+ * Makes the one window, hidden, where it was left, on the ground that its page will have. It is shown when the page is painted.
+ * One that never is would leave a program that nobody sees: where no launcher waits for the window, and ends what shows none,
+ * it is shown all the same after a while. Electron must be ready.
+ */
+export function makeWindow(
+  root: string,
+  memory: WindowMemory,
+  { isWaitedFor }: { readonly isWaitedFor: boolean },
+): BrowserWindow {
   nativeTheme.themeSource = themeSource(memory.now.theme)
   Menu.setApplicationMenu(Menu.buildFromTemplate(applicationMenu(process.platform)))
   const place = placeFor(memory.now.place, workAreas())
@@ -26,6 +37,7 @@ export function makeWindow(root: string, memory: WindowMemory): BrowserWindow {
     webPreferences: { ...pageRules, preload: join(root, 'dist/desktop/preload.cjs') },
   })
   window.once('ready-to-show', () => show(window, place.state))
+  if (!isWaitedFor) setTimeout(() => show(window, place.state), lateMs).unref()
   window.on('close', () => memory.keep({ place: placeOf(window) }))
   window.webContents.on('context-menu', (_event, params) => {
     const items = contextMenu(params)

@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process'
-import { chmodSync, chownSync, existsSync, writeFileSync } from 'node:fs'
+import { chownSync, existsSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
 import { wantedVersion } from '../../electron/launch/electron-binary.ts'
@@ -36,7 +36,7 @@ async function withLaunch(
   await withDataFolder(async (data) => {
     const { binary } = standIn
     writeFileSync(join(standIn.folder, 'version'), wantedVersion(root)) // by this it is known for Electron
-    openTo(standIn.folder, data)
+    openTo(data, standIn.folder, join(standIn.folder, 'socket'))
     const launcher = spawn(process.execPath, ['electron/launch/main.ts', '--data', join(data, 'record')], {
       cwd: root,
       detached: true,
@@ -77,23 +77,19 @@ async function withLaunch(
   })
 }
 
-/** Lets the ordinary user in, where it is root who made the folders. */
-function openTo(standIn: string, data: string): void {
-  if (!isRoot()) return
-  chmodSync(standIn, 0o755)
-  chmodSync(join(standIn, 'socket'), 0o777)
-  chownSync(data, 65534, 65534)
+/** Lets the ordinary user in, where it is root who made the folder. */
+function openTo(...paths: readonly string[]): void {
+  if (isRoot()) for (const path of paths) chownSync(path, 65534, 65534)
 }
 
-test.beforeEach(() => {
+/** Where no program may make a sandbox the launcher tries for no window of Electron's. */
+function skipWithoutSandboxes(): void {
   const why = process.platform === 'linux' ? whyNoSandbox(sandboxFacts(process.execPath)) : undefined
-  test.skip(
-    why !== undefined,
-    `this machine keeps sandboxes from programs (${String(why)}): no window is tried for`,
-  )
-})
+  test.skip(why !== undefined, `this machine keeps sandboxes from programs (${String(why)})`)
+}
 
 test('npm start opens the desktop host, and one Ctrl+C ends all of it with the record closed', async () => {
+  skipWithoutSandboxes()
   await withLaunch({}, async ({ launcher, started, data, printed, ended }) => {
     const program = await started()
     await program.told.heard('shown')
@@ -111,6 +107,7 @@ test('npm start opens the desktop host, and one Ctrl+C ends all of it with the r
 })
 
 test('a desktop host that gives up says why, and the local host takes over', async () => {
+  skipWithoutSandboxes()
   await withLaunch({ does: 'fails' }, async ({ standIn, started, printed, launcher, ended }) => {
     standIn.person.press = (_message, buttons) => buttons.length - 1 // ends the program over a page that cannot be loaded
     const program = await started()
@@ -121,5 +118,70 @@ test('a desktop host that gives up says why, and the local host takes over', asy
     )
     process.kill(-(launcher.pid ?? 0), 'SIGINT')
     expect(await ended).toBe(0)
+  })
+})
+
+/** Starts the launcher without a window, waits until it ends or serves, and answers with what it printed and its code. */
+async function launchedWith(
+  words: readonly string[],
+  env: Readonly<Record<string, string>>,
+): Promise<{ readonly printed: string; readonly code: number | null }> {
+  const launcher = spawn(process.execPath, ['electron/launch/main.ts', ...words], {
+    cwd: root,
+    stdio: ['ignore', 'pipe', 'pipe'],
+    env: { PATH: process.env.PATH, ...env },
+    ...somebody,
+  })
+  let printed = ''
+  for (const stream of [launcher.stdout, launcher.stderr])
+    stream.on('data', (chunk: Buffer) => {
+      printed += chunk.toString()
+      if (/^Bedplate is at /m.test(printed)) launcher.kill('SIGTERM')
+    })
+  const code = await new Promise<number | null>((resolve) => launcher.once('close', resolve))
+  return { printed, code }
+}
+
+test('what cannot be opened or kept is said in a sentence, and nothing is started', async () => {
+  await withDataFolder(async (folder) => {
+    const file = join(folder, 'notes.txt')
+    writeFileSync(file, 'a text')
+    openTo(folder)
+    const said = async (...words: string[]) => launchedWith(['--no-window', ...words], { HOME: folder })
+    expect(await said('--data', file)).toEqual({
+      printed: expect.stringMatching(
+        /Builds cannot be kept at .*notes\.txt: it is a file, or lies within one/,
+      ) as unknown,
+      code: 1,
+    })
+    expect(await said('--data', folder, '--specs', file)).toEqual({
+      printed: `--specs names ${file}, which is not a folder. Name the one in which the engine specs lie.\n`,
+      code: 2,
+    })
+    const gone = join(folder, 'gone.bedplate')
+    expect(await said('--data', folder, file, gone)).toEqual({
+      printed: `${gone} is not a file. What can be opened is an exported build (.bedplate) or an engine spec (.json).\n`,
+      code: 2,
+    })
+  })
+})
+
+test('a program that is not Electron, or an old one, is named, and the local host runs instead', async () => {
+  await withDataFolder(async (folder) => {
+    const binary = join(folder, 'electron')
+    writeFileSync(binary, '#!/bin/sh\n', { mode: 0o755 })
+    openTo(folder)
+    const env = { HOME: folder, XDG_DATA_HOME: folder, DISPLAY: ':99', BEDPLATE_ELECTRON: binary, PATH: '' }
+    const isNone = await launchedWith(['--data', join(folder, 'one')], env)
+    expect(isNone.printed).toContain(
+      `Bedplate runs in the local host: BEDPLATE_ELECTRON names ${binary}, which is not Electron: no file “version” lies with it.`,
+    )
+    writeFileSync(join(folder, 'version'), '28.0.0')
+    const isOld = await launchedWith(['--data', join(folder, 'two')], env)
+    expect(isOld.printed).toContain(`which is Electron 28.0.0, and Bedplate needs ${wantedVersion(root)}.`)
+    for (const { printed, code } of [isNone, isOld]) {
+      expect(printed).toContain('Bedplate is at http://127.0.0.1:')
+      expect(code).toBe(0)
+    }
   })
 })

@@ -69,7 +69,8 @@ beforeEach(() => {
   Object.assign(played, { done: [], windows: [], themeSource: '', isMaximized: false, isFullScreen: false })
 })
 
-const made = (): BrowserWindow & EventEmitter => makeWindow('/app', memory) as BrowserWindow & EventEmitter
+const made = (isWaitedFor = true): BrowserWindow & EventEmitter =>
+  makeWindow('/app', memory, { isWaitedFor }) as BrowserWindow & EventEmitter
 
 describe('the window of the desktop host', () => {
   it('is made hidden, on the ground that its page will have, in the sandbox', () => {
@@ -93,6 +94,22 @@ describe('the window of the desktop host', () => {
     window.emit('ready-to-show')
     expect(played.done).toEqual(done)
     expect(played.options).toMatchObject({ x: 10, y: 10, width: 1000, height: 800 })
+  })
+
+  it('is shown after a while though its page was never painted, unless a launcher waits for it', () => {
+    vi.useFakeTimers()
+    try {
+      made()
+      vi.advanceTimersByTime(60_000)
+      expect(played.done).toEqual([])
+      const window = made(false)
+      vi.advanceTimersByTime(20_000)
+      expect(played.done).toEqual(['show'])
+      window.emit('ready-to-show') // once
+      expect(played.done).toEqual(['show'])
+    } finally {
+      vi.useRealTimers()
+    }
   })
 
   it.each([
