@@ -192,7 +192,7 @@ describe('set E pull by pull: 22 lbf·ft, 40°, and on to 65° in all', () => {
     ['19', 'under'],
     ['20', 'within'],
     ['30', 'within'],
-    // The printed 65° turned afresh would be 105° in all.
+    // The printed 65° on top of it would be 105° in all.
     ['65', 'over'],
   ])('reads a last turn of %s° as %s', (typed, verdict) => {
     const run = new Carried(setE())

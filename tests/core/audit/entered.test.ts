@@ -36,6 +36,13 @@ describe('two limits for one thing', () => {
     ).toHaveLength(1)
   })
 
+  it('are two where they differ by no more than half a hundredth of a millimetre and a bit', () => {
+    // 0.0101 in is 0.25654 mm: 6.5 µm from 0.25 mm, which is printed to 10 µm.
+    expect(
+      endFloat({ least: '0.10 mm', most: '0.25 mm' }, { least: '0.004 in', most: '0.0101 in' }),
+    ).toHaveLength(1)
+  })
+
   it('are looked for at the side of a rod as well', () => {
     const lines = auditAfter('skerry-3', (spec) => {
       spec.rodSideClearance = { least: '0.10 mm', most: '0.30 mm' }

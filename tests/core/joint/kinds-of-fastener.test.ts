@@ -131,6 +131,8 @@ describe('what a calculation was made from', () => {
     expect(said).toContain('from the width across flats')
     expect(said).toContain('a steel bolt of ISO 4014 over a grip of 60 mm, one diameter of it engaged')
     expect(said).toContain('a cone of 30° under the head')
+    // (5 + 44)/(78.54 × 207) + (16 + 5)/(52.29 × 207) + 3.3/(78.54 × 71) = 3.014 + 1.940 + 0.592 nm/N.
+    expect(said).toContain('How far the bolt stretches: 5.55 µm for each kN')
     expect(said).toContain('in aluminium of 71 GPa, into a tapped hole')
     expect(said).not.toContain('Prevailing')
   })

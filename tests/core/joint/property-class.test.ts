@@ -24,6 +24,12 @@ describe('a property class', () => {
     expect(given(strengthOf('8.8', thread(16.001, 2))).proofMpa).toBe(600)
   })
 
+  it('SAE 2 and 5 are softer above 3/4 in and 1 in (SAE J429): 20 and 26 mm are above, 19.05 and 25.4 are not', () => {
+    const proof = (name: string, diameter: number) => given(strengthOf(name, thread(diameter, 2.5))).proofMpa
+    expect([proof('SAE 2', 19.05), proof('SAE 2', 20)].map(Math.round)).toEqual([379, 228])
+    expect([proof('SAE 5', 25.4), proof('SAE 5', 26)].map(Math.round)).toEqual([586, 510])
+  })
+
   it('that there is not is refused with those that there are', () => {
     const refused = strengthOf('11.9', m8.thread)
     if (refused.ok) throw new Error('class 11.9 was taken')
