@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
@@ -150,6 +150,31 @@ describe('the second folder', () => {
         ...Array.from({ length: bench }, () => [false, 'second-folder']),
       ])
     }
+  })
+
+  it('is not the data folder by way of a link', async () => {
+    const record = await store(folder())
+    const { ask } = asking(record)
+    const link = join(folder(), 'link')
+    for (const to of [dirname(record.file), join(dirname(record.file), 'within')]) {
+      mkdirSync(to, { recursive: true })
+      symlinkSync(to, link)
+      expect(await ask('backups.keep-in', { folder: link })).toMatchObject({
+        ok: false,
+        problem: { code: 'backup-folder-wrong', facts: { fault: 'own' } },
+      })
+      rmSync(link)
+    }
+  })
+
+  it('may have a name that ends in a blank', async () => {
+    const { get, begin } = asking(await store(folder()))
+    const second = join(folder(), 'copies ')
+    mkdirSync(second)
+    await begin()
+    expect((await get('backups.keep-in', { folder: second })).secondFolder).toBe(second)
+    expect((await get('backups.make', {})).trouble).toBeNull()
+    expect(readdirSync(second).filter((name) => name.endsWith('.sqlite'))).toHaveLength(1)
   })
 
   it('can be none again', async () => {
