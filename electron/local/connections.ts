@@ -40,8 +40,16 @@ export class Connections {
     if (peer !== undefined) peer.trusted = true
   }
 
-  /** A request has come. False where the peer sends on and on without taking its answers; it is hung up on. */
+  /**
+   * A request has come. False where it is not to be carried out, and its sender is hung up on: where the peer sends on and
+   * on without taking its answers, and where it can be answered no more. A browser that was told 408 on a connection it
+   * had not used yet sends its request again on another: done here too, it would be done twice.
+   */
   begin(socket: Socket): boolean {
+    if (!socket.writable) {
+      socket.destroy()
+      return false
+    }
     const peer = this.#peers.get(socket)
     if (peer === undefined) return !socket.destroyed
     peer.waiting += 1

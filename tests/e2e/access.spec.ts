@@ -1,17 +1,6 @@
-import AxeBuilder from '@axe-core/playwright'
-import type { Page } from '@playwright/test'
+import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-
-/** WCAG 2.2 AA, and what axe leaves off unless asked: the size of targets and the enhanced contrast. */
-async function faultsOf(page: Page) {
-  const { violations } = await new AxeBuilder({ page })
-    .options({ rules: { 'target-size': { enabled: true }, 'color-contrast-enhanced': { enabled: true } } })
-    .analyze()
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-  )
-}
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`every screen on the way to a pull can be used by everybody, ${colorScheme}`, async ({ bench }) => {
@@ -19,7 +8,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     const { page } = bench
     await page.emulateMedia({ colorScheme })
     const mechanic = new Mechanic(page, 'pointer')
-    const check = async (screen: string) => expect(await faultsOf(page), screen).toEqual([])
+    const check = async (screen: string) => expect(await accessFaults(page), screen).toEqual([])
 
     await page.getByRole('button', { name: /Tarn 4/ }).waitFor()
     await check('engines')

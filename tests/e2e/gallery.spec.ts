@@ -1,8 +1,8 @@
 import { readFile, readdir } from 'node:fs/promises'
 import { join } from 'node:path'
-import AxeBuilder from '@axe-core/playwright'
-import { expect, test, type Page } from '@playwright/test'
+import { expect, test } from '@playwright/test'
 import { sampleBackups, sampleWrenches } from '../../renderer/gallery/sample-record.ts'
+import { accessFaults } from './accessibility.ts'
 import { withGallery } from '../gallery.ts'
 
 /**
@@ -10,17 +10,6 @@ import { withGallery } from '../gallery.ts'
  * their own tests of colour and size.
  */
 const rules = { light: ['target-size', 'color-contrast-enhanced'], dark: ['color-contrast-enhanced'] }
-
-/** Legacy mode looks at this page alone, without a second page for frames: there are none, and it is much quicker. */
-async function faultsOf(page: Page, look: keyof typeof rules) {
-  const { violations } = await new AxeBuilder({ page })
-    .options({ runOnly: { type: 'rule', values: rules[look] }, resultTypes: ['violations'] })
-    .setLegacyMode(true)
-    .analyze()
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-  )
-}
 
 test('every entry of the gallery is drawn without a fault', async ({ page }) => {
   test.setTimeout(300_000)
@@ -43,7 +32,8 @@ test('every entry of the gallery is drawn without a fault', async ({ page }) => 
         const shown = light.replace('look=light', `look=${look}`)
         await page.evaluate((hash) => (location.hash = hash), shown)
         await page.locator(`[data-shown="${shown}"]`).waitFor()
-        if (!isDrawing) (await faultsOf(page, look)).forEach(note)
+        if (!isDrawing)
+          (await accessFaults(page, { runOnly: { type: 'rule', values: rules[look] } })).forEach(note)
       }
     }
   })

@@ -299,7 +299,7 @@ test('the drawing is saved as vectors that show what the list beside it says', a
       about,
     ).toBe(true)
   expect(svg).toContain(await sign(page).innerText())
-  expect(svg).toContain('fill="#FFFFFF"')
+  expect(svg).toContain('fill="#ffffff"')
   expect(svg).not.toContain('style=')
 })
 

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
+import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { typeAsInstrument } from './instrument.ts'
 import { Mechanic } from './mechanic.ts'
@@ -33,13 +33,6 @@ async function keepPeople(page: Page, people: readonly Person[]) {
 
 const atTheBench = (page: Page) => page.locator('dl div', { hasText: 'at the bench' }).getByRole('button')
 
-const axeFaults = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page })
-    .options({ rules: { 'target-size': { enabled: true }, 'color-contrast-enhanced': { enabled: true } } })
-    .analyze()
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)
-}
-
 test('who is at the bench is chosen by a tap on the name, typed, or proven by a PIN', async ({ bench }) => {
   const { page } = bench
   await keepPeople(page, [{ name: 'Bo Lind' }, { name: 'Cy Vik' }])
@@ -48,7 +41,7 @@ test('who is at the bench is chosen by a tap on the name, typed, or proven by a 
   await mechanic.noteMarks('1 2 2 1')
 
   await atTheBench(page).click()
-  expect(await axeFaults(page)).toEqual([])
+  expect(await accessFaults(page)).toEqual([])
   await page.getByRole('dialog').getByRole('button', { name: 'Cy Vik' }).click()
   await expect(atTheBench(page)).toHaveText('Cy Vik')
   await mechanic.noteMarks('F G G H')
@@ -65,7 +58,7 @@ test('who is at the bench is chosen by a tap on the name, typed, or proven by a 
   await page.keyboard.press('Enter')
   await page.getByRole('dialog').getByRole('button', { name: 'Ana Ruiz' }).press('Enter')
   await expect(page.getByRole('dialog')).toContainText('Ana Ruiz has a PIN. Type it.')
-  expect(await axeFaults(page)).toEqual([])
+  expect(await accessFaults(page)).toEqual([])
   await page.getByRole('textbox', { name: /PIN/ }).fill('0000')
   await page.keyboard.press('Enter')
   await expect(page.getByRole('alert')).toContainText('That is not the PIN of Ana Ruiz.')
@@ -134,7 +127,7 @@ for (const by of ['pointer', 'keys'] as const)
     const panel = page.getByRole('region', { name: 'What to do' })
     await expect(mechanic.heading).toHaveText('Choose mains · a second person')
     await expect(panel).toContainText('Bo Lind did this.')
-    expect(await axeFaults(page)).toEqual([])
+    expect(await accessFaults(page)).toEqual([])
     await page.getByRole('button', { name: 'All steps' }).click()
     await expect(page.getByRole('button', { name: /Choose mains waits for a second person/ })).toBeVisible()
     await page.getByRole('button', { name: 'All steps' }).click()

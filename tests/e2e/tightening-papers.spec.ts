@@ -1,20 +1,9 @@
-import AxeBuilder from '@axe-core/playwright'
-import type { Page } from '@playwright/test'
+import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { test as published } from './published-specs.ts'
 
 test.setTimeout(120_000)
-
-/** WCAG 2.2 AA, and what axe leaves off unless asked: the size of targets and the enhanced contrast. */
-async function faultsOf(page: Page) {
-  const { violations } = await new AxeBuilder({ page })
-    .options({ rules: { 'target-size': { enabled: true }, 'color-contrast-enhanced': { enabled: true } } })
-    .analyze()
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-  )
-}
 
 /** The split case three at its case bolts, which wait for others: what they are can be looked at all the same. */
 async function atCaseBolts(mechanic: Mechanic) {
@@ -35,7 +24,7 @@ test('a bench card has the order, the passes, boxes to tick and the angle, on A4
   await expect(card).toContainText('DEMO')
   await expect(card).toContainText(/angle, 60° \(\d+ to \d+/)
   await expect(card.getByRole('img', { name: /^Turn by/ }).first()).toBeVisible()
-  expect(await faultsOf(page)).toEqual([])
+  expect(await accessFaults(page)).toEqual([])
 
   await page.getByRole('group', { name: 'Torque in' }).getByRole('button', { name: 'lbf·ft' }).click()
   await expect(card).toContainText('lbf·ft')
@@ -67,7 +56,7 @@ test('the clamp map shows two orders side by side, pass by pass, and what it tak
   await page.getByRole('group', { name: 'After pass' }).getByRole('button').first().click()
   await expect(page.getByRole('img', { name: /order spiral, after pass 1/ })).toBeVisible()
   await expect(page.getByRole('table').getByRole('row')).not.toHaveCount(1)
-  expect(await faultsOf(page)).toEqual([])
+  expect(await accessFaults(page)).toEqual([])
 })
 
 test('the wrenches of the shop can be written down by everybody', async ({ bench }) => {
@@ -75,13 +64,13 @@ test('the wrenches of the shop can be written down by everybody', async ({ bench
   await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
   await page.getByRole('button', { name: 'Add a wrench' }).click()
   await page.getByRole('button', { name: 'Add an adapter' }).click()
-  expect(await faultsOf(page)).toEqual([])
+  expect(await accessFaults(page)).toEqual([])
 })
 
 published('what is shown beside a pull and a turn can be used by everybody', async ({ bench }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
-  const check = async (screen: string) => expect(await faultsOf(page), screen).toEqual([])
+  const check = async (screen: string) => expect(await accessFaults(page), screen).toEqual([])
   await mechanic.startBuild(/Published set B/, 'Seen by all', 'I. Brandvold')
   await check('before a run')
   await mechanic.confirm()

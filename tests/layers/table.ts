@@ -34,13 +34,13 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
  * A package that `package.json` lists and this table does not is a fault, and so is the reverse.
  */
 export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
-  '@axe-core/playwright': ['tests'],
   '@fontsource/atkinson-hyperlegible-next': ['renderer'],
   '@playwright/test': ['tests', 'tooling'],
   '@sveltejs/vite-plugin-svelte': ['tooling'],
   '@types/better-sqlite3': [],
   '@types/node': [],
   '@types/papaparse': [],
+  'axe-core': ['tests'],
   'better-sqlite3': ['electron'],
   canonicalize: ['electron'],
   electron: ['electron'],

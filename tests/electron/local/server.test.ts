@@ -215,6 +215,23 @@ describe('a request that asks for too much', () => {
     expect((await send(port, head + chunk + chunk)).status).toBe(413)
   })
 
+  it('has nothing done for it once it was told 408: what cannot be answered is not done', async () => {
+    const { port, good, record } = await host({ headersTimeoutMs: 200, checkEveryMs: 50 })
+    const socket = connect({ host: '127.0.0.1', port, allowHalfOpen: true })
+    socket.on('error', () => undefined)
+    onTestFinished(() => void socket.destroy())
+    const told = await new Promise<string>((resolve) =>
+      socket.once('data', (data) => resolve(data.toString())),
+    )
+    expect(told).toContain('408')
+    const body = JSON.stringify({ person: 'Ana Ruiz' })
+    socket.end(
+      lines('POST /request/preferences.keep HTTP/1.1', ...good, `Content-Length: ${body.length}`) + body,
+    )
+    await new Promise((resolve) => socket.once('close', resolve).resume())
+    expect(record.preferences()).not.toHaveProperty('person')
+  })
+
   it('is told 408 when its headers or its body do not come', async () => {
     const { port, good } = await host({ headersTimeoutMs: 200, requestTimeoutMs: 400, checkEveryMs: 50 })
     const slowHead = open(port)
