@@ -76,8 +76,9 @@ export class BadgeReader {
     event.stopPropagation()
     this.#waiting = setTimeout(() => {
       this.#passing = true
-      // What had the key may be gone by now, as a dialog that closed meanwhile is.
-      const to = target instanceof Node && target.isConnected ? target : document.body
+      // What had the key may be gone by now, as a dialog that closed meanwhile is, or is about to go with it.
+      const isThere = target instanceof Element && target.isConnected && !target.closest('dialog:not([open])')
+      const to = isThere ? target : document.body
       to.dispatchEvent(new KeyboardEvent('keydown', { key, code, shiftKey, bubbles: true, cancelable: true }))
       this.#passing = false
     }, aloneMs)
