@@ -97,7 +97,14 @@ test('a record that is taken away while the program runs is told, copied out of 
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
   await mechanic.startBuild(/Skerry 3/, 'Ferry', 'R. Halloran')
+  // That the list was gone to must be on disk before the disk is gone, or the build is what is come back to.
+  const isKept = page.waitForResponse(
+    (response) =>
+      response.url().endsWith('/preferences.keep') &&
+      response.request().postData()?.includes('"atBuild":null') === true,
+  )
   await page.getByRole('button', { name: '← All builds' }).click()
+  await isKept
   await rm(join(bench.dataFolder, 'bedplate.sqlite'))
   await rm(join(bench.dataFolder, 'bedplate.sqlite-wal'), { force: true })
   await page.reload()
