@@ -108,7 +108,9 @@ test('a badge that types changes who is at the bench, and means nothing else', a
   expect(await mechanic.entries()).toBe(before)
 
   // A key by hand still means the drawing.
+  await mechanic.letBounceTimePass()
   await page.keyboard.press('f')
+  await mechanic.letBounceTimePass()
   await expect(page.getByRole('region', { name: 'Drawing' })).toContainText('seen from above')
 })
 
