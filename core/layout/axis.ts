@@ -1,5 +1,6 @@
 import { inMillimetres } from '../quantity/index.ts'
-import { flat, moved, type Drawing } from './drawing.ts'
+import type { Drawing } from './drawing.ts'
+import { flat, moved } from './on-sheet.ts'
 import type { LineShape, Shape } from './scene.ts'
 import { acrossAnEnd } from './view.ts'
 

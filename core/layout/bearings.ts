@@ -1,5 +1,6 @@
 import { boxBetween, cornersOf, grown, middleOf, type Point } from './box.ts'
-import { flat, moved, type Drawing } from './drawing.ts'
+import type { Drawing } from './drawing.ts'
+import { flat, moved } from './on-sheet.ts'
 import { leastReach, letterShare, symbolWidth, wantedReach } from './bearing-size.ts'
 import type { BearingPlace } from './on-face.ts'
 import type { Box, LineShape, Shape } from './scene.ts'

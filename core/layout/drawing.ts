@@ -15,7 +15,7 @@ import { namesOf, type LaneName } from './names.ts'
 import { onFace, type OnFace } from './on-face.ts'
 import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
-import { inside, nearestOn } from './polygon.ts'
+import { beyondBox, movedOut, overhangOf } from './overhang.ts'
 import type { Box } from './scene.ts'
 import { mostStretch, planOf, type SheetPlan } from './sheet-plan.ts'
 import { calloutHeight, sizesOn, type Sizes } from './sizes.ts'
@@ -64,16 +64,12 @@ export interface Drawing {
 
 /** The free strip along the sheet's edges, in px. */
 const edgeOfSheet = 10
-/** From the rim of a disc to the edge of the face, in px. */
-const rimToEdge = 4
 /** The callout takes no more of the sheet's height than this, its cell included. */
 const mostOfHeight = 0.16
 /** Nor a lane more of the sheet than this, unless there are only names in it. */
 const mostOfLane = 0.24
 /** So many times at the most it is asked again what the room left over holds. */
 const mostRounds = 4
-/** The edge of a face with more fasteners is not moved out for their symbols. */
-const mostForEdge = 160
 
 export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Drawing {
   const here = onFace(spec, facts.face)
@@ -256,70 +252,4 @@ function laneLength(frame: Box, lying: boolean, top: number, px: number): number
 
 function middleAcross({ left, top, width, height }: Box, lying: boolean): number {
   return lying ? top + height / 2 : left + width / 2
-}
-
-/** How far the edge must be moved out so that every disc that stands inside it lies inside, in px. */
-function overhangOf(discs: readonly Disc[], edge: readonly Point[], px: number): number {
-  if (discs.length > mostForEdge) return 0
-  return discs.reduce((most, disc) => {
-    const asked = disc.radius + rimToEdge * px
-    const nearest = nearestOn(edge, disc, asked)
-    if (nearest === null || !inside(edge, disc)) return most
-    return Math.max(most, (asked - Math.hypot(nearest.x - disc.x, nearest.y - disc.y)) / px)
-  }, 0)
-}
-
-/** How far a disc reaches beyond a box, in mm: one that stands outside the face. */
-function beyondBox(discs: readonly Disc[], { left, top, width, height }: Box): number {
-  return discs.reduce(
-    (most, { x, y, radius }) =>
-      Math.max(
-        most,
-        left - x + radius,
-        x + radius - left - width,
-        top - y + radius,
-        y + radius - top - height,
-      ),
-    0,
-  )
-}
-
-/** The closed line larger by so much on every side of its box. */
-function movedOut(edge: readonly Point[], by: number): readonly Point[] {
-  if (by === 0) return edge
-  const { left, top, width, height } = boxAround(edge)
-  const [x, y] = [left + width / 2, top + height / 2]
-  const [wider, higher] = [1 + (2 * by) / Math.max(width, 1e-9), 1 + (2 * by) / Math.max(height, 1e-9)]
-  return edge.map((point) => ({ x: x + (point.x - x) * wider, y: y + (point.y - y) * higher }))
-}
-
-/** The spec's place on the sheet. */
-export function placeOf({ place }: Drawing, [x, y]: OnFace['fasteners'][number]['at']): Point {
-  return place(inMillimetres(x), inMillimetres(y))
-}
-
-export function onSheet({ place }: Drawing, points: readonly Point[]): readonly Point[] {
-  return points.map(({ x, y }) => place(x, y))
-}
-
-/** The corners of a box of the engine's own frame, on the sheet. */
-export function cornersOnSheet({ place }: Drawing, { left, top, width, height }: Box): readonly Point[] {
-  return [
-    place(left, top),
-    place(left + width, top),
-    place(left + width, top + height),
-    place(left, top + height),
-  ]
-}
-
-export function flat(points: readonly Point[]): readonly number[] {
-  return points.flatMap(({ x, y }) => [x, y])
-}
-
-/** A point some way along and across the engine from another, both as seen on the sheet. */
-export function moved({ along, across }: Drawing, { x, y }: Point, byAlong: number, byAcross: number): Point {
-  return {
-    x: x + along.x * byAlong + across.x * byAcross,
-    y: y + along.y * byAlong + across.y * byAcross,
-  }
 }

@@ -132,7 +132,7 @@ export function isText(element: EventTarget | null): element is HTMLInputElement
   return element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement
 }
 
-/** As if it had been typed, so that whoever holds the text hears of it. */
+/** As if it had been typed, so that the component that holds the text hears of it. */
 function setText(field: HTMLInputElement | HTMLTextAreaElement, text: string) {
   field.value = text
   field.dispatchEvent(new Event('input', { bubbles: true }))

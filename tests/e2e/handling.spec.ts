@@ -267,10 +267,10 @@ test('from 2 m the next number, its value and its unit have capitals of 44 px, a
     .click()
   await atTheFirstPull(page)
   for (const selector of ['.next .disc', '.next .number', '.next .unit'])
-    expect(await capitals(page, selector), selector).toBeGreaterThanOrEqual(44)
+    await expect.poll(() => capitals(page, selector), selector).toBeGreaterThanOrEqual(44)
   // None of it is cut off at the edge of the panel.
   const panel = page.getByRole('region', { name: 'What to do' })
-  expect(await panel.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0)
+  await expect.poll(() => panel.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0)
   const board = (await drawing(page).locator('.board').boundingBox())!
   const { svg } = await savedDrawing(bench)
   const texts = textsOf(svg, board.width)

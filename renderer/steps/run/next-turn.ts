@@ -1,7 +1,14 @@
 import type { BuildState } from '../../../core/builds/index.ts'
 import { degrees, type Angle } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Step } from '../../../core/engine/index.ts'
-import { isShortTurn, nextPull, openFlags, protractor, windowNow } from '../../../core/tightening/index.ts'
+import {
+  isShortTurn,
+  nextPull,
+  openFlags,
+  protractor,
+  swings,
+  windowNow,
+} from '../../../core/tightening/index.ts'
 import type { PlannedPull, Run, AcceptanceWindow } from '../../../core/tightening/index.ts'
 import type { HandleDirections } from '../../../core/layout/index.ts'
 import type { Handle } from '../../bench/handle.svelte.ts'
@@ -45,6 +52,15 @@ function turnedShort(run: Run): PlannedPull | null {
   const flagged = new Set(openFlags(run).map(({ pull }) => pull))
   const pull = run.pulls.find((each) => flagged.has(each.number) && isShortTurn(run, each))
   return pull === undefined ? null : { pass: pull.pass, fastener: pull.fastener }
+}
+
+/** The swing of a turn that is next, where the room splits the turn and more than one is left; null where it does not. */
+export function nextSwing({ window, pull }: NextTurn, handle: Handle) {
+  if (handle.room === null) return null
+  const split = swings(window.target, degrees(handle.room), handle.grip)
+  const at = handle.swings(pull)
+  if (!split.ok || at >= split.value.length - 1) return null
+  return { number: at + 1, of: split.value.length, by: split.value[at]!.by }
 }
 
 /** The protractor of a turn with the handle as it stands, and the turn as far as it was read. */
