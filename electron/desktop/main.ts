@@ -1,4 +1,4 @@
-import { mkdirSync, realpathSync } from 'node:fs'
+import { realpathSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
@@ -71,7 +71,7 @@ function start(): void {
     // Said when the record is opened, with what to do about it.
   }
   const folder = windowFolder(realPath(data), surroundings)
-  mkdirSync(folder, { recursive: true, mode: 0o700 }) // before Chromium makes it with wider rights
+  makeFolder(folder) // before Chromium makes it with wider rights
   app.setPath('userData', folder)
   app.on('window-all-closed', () => app.quit())
   app.on('open-file', (event, path) => {

@@ -10,10 +10,11 @@ export function isTarget(word: string): word is Target {
   return (targets as readonly string[]).includes(word)
 }
 
+const hostSources = ['electron', 'core', 'package-lock.json']
 const sources: Readonly<Record<Target, readonly string[]>> = {
   renderer: ['renderer', 'core', 'assets', 'vite.config.ts', 'package-lock.json'],
-  local: ['electron', 'core', 'package-lock.json'],
-  desktop: ['electron', 'core', 'package-lock.json'],
+  local: hostSources,
+  desktop: hostSources,
 }
 
 /** Whether a build is missing, or was made from other sources than those that are there. */

@@ -26,34 +26,38 @@ const answer = parseOptions(process.argv.slice(2))
 if (answer.kind !== 'options') throw new Error('the options were to be looked at before')
 await launch(answer.options)
 
-/** What both hosts are told, every path a whole one. */
-type Asked = { readonly data: string; readonly specs: string | undefined; readonly files: readonly string[] }
+/** What either host is started on: the data folder, the folder of specs, files to open; each an absolute path. */
+interface StartPaths {
+  readonly data: string
+  readonly specs: string | undefined
+  readonly files: readonly string[]
+}
 
 async function launch(options: Options): Promise<void> {
-  const asked: Asked = {
+  const paths: StartPaths = {
     data: dataFolder(options.data, { platform: process.platform, env: process.env, home: homedir(), cwd }),
     specs: options.specs === undefined ? undefined : resolve(cwd, options.specs),
     files: options.files.map((file) => resolve(cwd, file)),
   }
-  const fault = faultOf(asked)
+  const fault = faultOf(paths)
   if (fault !== undefined) return fail(fault, 2)
-  if (options.doctor) return tellDoctor(options, asked.data)
+  if (options.doctor) return tellDoctor(options, paths.data)
   if (!built('renderer')) return
   const choice = await choose(options)
-  if (choice.kind === 'local') return runLocal(choice.why, options, asked)
+  if (choice.kind === 'local') return runLocal(choice.why, options, paths)
   if (!built('desktop')) return
   console.error('Bedplate runs in the desktop host.')
-  const specs = asked.specs === undefined ? [] : ['--specs', asked.specs]
+  const specs = paths.specs === undefined ? [] : ['--specs', paths.specs]
   const run = await runDesktop({
     binary: choice.binary,
-    words: [root, '--data', asked.data, ...specs, ...asked.files],
+    words: [root, '--data', paths.data, ...specs, ...paths.files],
     env: process.env,
   })
-  if (run.kind === 'no-window') await runLocal(run.why, options, asked)
+  if (run.kind === 'no-window') await runLocal(run.why, options, paths)
   else process.exitCode = run.code
 }
 
-function faultOf({ specs, files }: Asked): string | undefined {
+function faultOf({ specs, files }: StartPaths): string | undefined {
   const found = (path: string) => statSync(path, { throwIfNoEntry: false })
   if (specs !== undefined && found(specs)?.isDirectory() !== true)
     return `--specs names ${specs}, which is not a folder. Name the one in which the engine specs lie.`
@@ -130,7 +134,7 @@ function fail(sentence: string, code: number): void {
 }
 
 /** The local host takes its own command line; it runs in this process, so that one signal ends all. */
-async function runLocal(why: string, options: Options, { data, specs, files }: Asked): Promise<void> {
+async function runLocal(why: string, options: Options, { data, specs, files }: StartPaths): Promise<void> {
   if (!built('local')) return
   console.error(`Bedplate runs in the local host: ${why}.`)
   process.argv.splice(

@@ -71,16 +71,16 @@ export const configuration = {
 } as const
 
 /**
- * Who gives the packages out, which a .deb must name, and nobody has yet: stand-ins under `.invalid`, which never leads anywhere
- * (RFC 2606), until `npm run package` is told better by its surroundings.
+ * The publisher that a .deb must name, where the environment of `npm run package` names none: placeholders under `.invalid`,
+ * which never leads anywhere (RFC 2606).
  */
-const nobodyYet = {
+const placeholder = {
   author: 'The Bedplate developers <developers@bedplate.invalid>',
   homepage: 'https://bedplate.invalid',
 }
 
 /** Names the maintainer as `Name <address>`, and the page that a package names. */
-export const publisherVariables = { author: 'BEDPLATE_MAINTAINER', homepage: 'BEDPLATE_HOMEPAGE' } as const
+const publisherVariables = { author: 'BEDPLATE_MAINTAINER', homepage: 'BEDPLATE_HOMEPAGE' } as const
 
 /** What goes into the metadata of the packages, and which of the variables were not set. */
 export function publisherOf(env: Readonly<Record<string, string | undefined>>): {
@@ -90,8 +90,8 @@ export function publisherOf(env: Readonly<Record<string, string | undefined>>): 
   const { author, homepage } = publisherVariables
   return {
     extraMetadata: {
-      author: env[author] || nobodyYet.author,
-      homepage: env[homepage] || nobodyYet.homepage,
+      author: env[author] || placeholder.author,
+      homepage: env[homepage] || placeholder.homepage,
     },
     missing: [author, homepage].filter((name) => !env[name]),
   }

@@ -36,8 +36,8 @@ function build(): boolean {
 function makePackages(): void {
   writeFileSync(join(root, 'dist/THIRD-PARTY.txt'), thirdParty(root, packedFiles(root, platform)))
   const { extraMetadata, missing } = publisherOf(process.env)
-  const told = { ...configuration, extraMetadata }
-  writeFileSync(join(root, 'dist/electron-builder.json'), JSON.stringify(told, null, 2))
+  const complete = { ...configuration, extraMetadata }
+  writeFileSync(join(root, 'dist/electron-builder.json'), JSON.stringify(complete, null, 2))
   if (missing.length > 0)
     console.error(
       `The packages name nobody who gives them out: set ${missing.join(' and ')} before others are given them.`,

@@ -18,8 +18,7 @@ export function answering(
 ): Answering {
   async function answer<Name extends RequestName>(name: Name, input: unknown): Promise<Answer<Name>> {
     try {
-      const outcome = await handled(name, handlers[name], input)
-      return outcome
+      return await handled(name, handlers[name], input)
     } catch (error) {
       const known = expected(error)
       if (known !== null) return { ok: false, problem: known }

@@ -93,7 +93,7 @@ function examinedInCopy(file: string, folder: string): Outcome<Inspected> {
   }
 }
 
-/** `file` is what is opened, `named` what the person is told of. */
+/** `file` is what is opened, `named` what a problem names. */
 function examined(file: string, named: string, folder: string): Outcome<Inspected> {
   let db: Database.Database | null = null
   try {

@@ -56,15 +56,15 @@ async function withLaunch(
       stream.on('data', (chunk: Buffer) => (printed += chunk.toString()))
     const ended = new Promise<number | null>((resolve) => launcher.once('close', resolve))
     const arrival = standIn.arrival()
-    const inVain = ended.then((code) => {
+    const endedTooSoon = ended.then((code) => {
       throw new Error(`the launcher ended with ${code}: ${printed}`)
     })
-    inVain.catch(() => undefined)
+    endedTooSoon.catch(() => undefined)
     try {
       await use({
         launcher,
         standIn,
-        started: () => Promise.race([arrival, inVain]),
+        started: () => Promise.race([arrival, endedTooSoon]),
         data: join(data, 'record'),
         printed: () => printed,
         ended,

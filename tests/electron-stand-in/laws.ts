@@ -98,7 +98,7 @@ export const laws = {
     main: 'loads it again once; the next time it tells the person and gives the address of the local host',
   },
   'page-hung': {
-    law: 'A page that no longer answers is told of, and left as it is',
+    law: 'A page that no longer answers is reported, and left as it is',
     source: 'docs/api/browser-window.md, unresponsive; docs/api/web-contents.md, forcefullyCrashRenderer',
     main: 'waits for it a while, then ends its process and loads it again, unless it answers meanwhile',
   },

@@ -55,7 +55,7 @@ const holdings: Readonly<Record<string, Holding>> = {
 export const faults: readonly Fault[] = [
   {
     name: 'slow readers',
-    must: 'whoever holds connections and does not read or send, each confirmation of the window is answered and kept',
+    must: 'each confirmation of the window is answered and kept, while others hold connections and do not read or send',
     run: (seed) =>
       withFolder(async (folder) => {
         const random = chance(seed + 31)
@@ -70,12 +70,12 @@ export const faults: readonly Fault[] = [
         const own = `127.0.0.1:${host.port}`
         const held = new Set<Socket>()
         let over = false
-        const counts = { held: 0, confirmed: 0, hungUpOn: 0 }
+        const counts = { held: 0, confirmed: 0, closedByHost: 0 }
         const hold = (): void => {
           const socket = connect({ host: '127.0.0.1', port: host.port })
           socket.pause()
           socket.on('error', () => undefined)
-          socket.once('close', () => (counts.hungUpOn += over ? 0 : 1))
+          socket.once('close', () => (counts.closedByHost += over ? 0 : 1))
           const names = Object.keys(holdings)
           holdings[names[Math.floor(random() * names.length)]!]!(socket, own, token, random)
           held.add(socket)
@@ -118,9 +118,9 @@ export const faults: readonly Fault[] = [
         } catch (error) {
           wrong.push(`confirmation ${counts.confirmed + 1}: ${String(error)}`)
         } finally {
-          // Who does not read hears of the end only when it reads.
+          // A socket that does not read learns of the end only when it reads.
           for (const socket of held) socket.resume()
-          for (let wait = 0; wait < 100 && counts.hungUpOn === 0; wait += 1)
+          for (let wait = 0; wait < 100 && counts.closedByHost === 0; wait += 1)
             await new Promise((resolve) => setTimeout(resolve, 100))
           over = true
           for (const socket of held) socket.destroy()
@@ -129,7 +129,8 @@ export const faults: readonly Fault[] = [
           opened.value.close()
         }
         const kept = await lacksOf(folder, said)
-        if (counts.hungUpOn === 0) wrong.push('nobody was hung up on, so this run shows nothing')
+        if (counts.closedByHost === 0)
+          wrong.push('no connection was closed by the host, so this run shows nothing')
         return found({ ...counts, entries: kept.entries }, [...wrong, ...kept.lacks])
       }),
   },

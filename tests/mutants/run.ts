@@ -2,6 +2,7 @@ import { fork, type ChildProcess } from 'node:child_process'
 import { globSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
+import { chance } from '../faults/chance.ts'
 import { folders, type Folder } from './folders.ts'
 import { mutationsOf, type Mutation } from './mutations.ts'
 import { reasonFor } from './survivors.ts'
@@ -101,15 +102,9 @@ async function tried(
   })
 }
 
-/** Some of a list, chosen by a seed (mulberry32) and in the list's order. */
+/** Some of a list, chosen by a seed and in the list's order. */
 function sampled<Entry>(list: readonly Entry[], count: number, seed: number): readonly Entry[] {
-  let state = seed
-  const next = (): number => {
-    state = (state + 0x6d2b79f5) | 0
-    let t = Math.imul(state ^ (state >>> 15), 1 | state)
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
-  }
+  const next = chance(seed)
   const drawn = new Set(
     list
       .map((_, index) => ({ index, draw: next() }))

@@ -66,7 +66,7 @@ describe('stretch', () => {
 })
 
 describe('a length that is too little', () => {
-  it('is read again or told of: nothing is pulled to it', () => {
+  it('is read again or explained: nothing is pulled to it', () => {
     const bench = at(3)
     bench.does(pull(bench.next!, ['80.05', 'mm']))
     const { spec, procedure, run } = bench

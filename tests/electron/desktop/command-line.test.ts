@@ -29,11 +29,10 @@ describe('the command line of the desktop host', () => {
 
   it('begins after the program, where it is packed', () => {
     const packed = { ...place, packed: true }
-    expect(readCommandLine(['/usr/bin/bedplate', '/tmp/a b.bedplate', 'c.json'], packed).files).toEqual([
-      '/tmp/a b.bedplate',
-      '/home/ana/c.json',
-    ])
-    expect(readCommandLine(['/usr/bin/bedplate'], packed)).toEqual({
+    expect(
+      readCommandLine(['/opt/bedplate/bedplate', '/work bench/a b.bedplate', 'c.json'], packed).files,
+    ).toEqual(['/work bench/a b.bedplate', '/home/ana/c.json'])
+    expect(readCommandLine(['/opt/bedplate/bedplate'], packed)).toEqual({
       data: undefined,
       specs: undefined,
       files: [],

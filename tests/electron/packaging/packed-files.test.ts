@@ -108,12 +108,12 @@ describe('the configuration of the packages', () => {
     )
   })
 
-  it('names who gives the packages out as it is told, and a stand-in that leads nowhere until it is', () => {
-    const told = {
+  it('names the publisher that the environment names, else a placeholder that leads nowhere', () => {
+    const env = {
       BEDPLATE_MAINTAINER: 'Ana Ruiz <ana@example.org>',
       BEDPLATE_HOMEPAGE: 'https://example.org',
     }
-    expect(publisherOf(told)).toEqual({
+    expect(publisherOf(env)).toEqual({
       extraMetadata: { author: 'Ana Ruiz <ana@example.org>', homepage: 'https://example.org' },
       missing: [],
     })
