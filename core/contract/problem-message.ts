@@ -2,9 +2,8 @@ import { z } from 'zod'
 import { isProblemCode, sentenceOf, textIn, type Message, type Problem } from '../problem/index.ts'
 import { en } from '../words/index.ts'
 
-const facts = z.record(z.string(), z.unknown())
-const problemForm = z.strictObject({ code: z.string(), path: z.string(), facts })
-const messageForm = z.strictObject({ code: z.string(), facts })
+const messageForm = z.strictObject({ code: z.string(), facts: z.record(z.string(), z.unknown()) })
+const problemForm = messageForm.extend({ path: z.string() })
 
 /** A fault on its way to the window: its code and its facts, of which the window makes the sentence. */
 export const problemMessage = z.custom<Problem>((value) => {

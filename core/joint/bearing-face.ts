@@ -28,16 +28,13 @@ export function hexBearingFace(thread: Thread, acrossFlats: Length): Outcome<Bea
   )
 }
 
-/** How much wider the head of a socket screw is than its thread: 1.5·d and 1 mm more up to M10 (ISO 4762, table 1, k from memory). */
-const socketHead = { share: 1.5, moreUpToMm: 10, moreMm: 1 } as const
 /** d_w of ISO 4762 lies between 0.62 and 0.83 mm below the diameter of the head, for M6 to M16. */
 const edgeMm = 0.7
 
 /** The same for a socket screw of ISO 4762: d_w from the diameter of its head. Refuses as `bearingFace` does. */
-export function socketBearingFace(thread: Thread): Outcome<BearingFace> {
-  const d = inMillimetres(thread.diameter)
-  const head = socketHead.share * d + (d <= socketHead.moreUpToMm ? socketHead.moreMm : 0)
-  return bearingFace(millimetres(head - edgeMm), millimetres(1.1 * d))
+export function socketBearingFace(thread: Thread, headDiameter: Length): Outcome<BearingFace> {
+  const hole = millimetres(1.1 * inMillimetres(thread.diameter))
+  return bearingFace(millimetres(inMillimetres(headDiameter) - edgeMm), hole)
 }
 
 /** D_Km, the diameter at which friction under the head is taken to act: the mean of d_w and d_h, in mm (VDI 2230). */

@@ -1,22 +1,21 @@
 import { inMillimetres, millimetres, type Length } from '../quantity/index.ts'
+import type { FastenerGroup } from '../engine/index.ts'
 import type { Thread } from './thread.ts'
 
 /** Young's modulus in MPa; cast iron is grey iron (Shigley's Mechanical Engineering Design, table 8-8). */
 export const elasticModuliMpa = { steel: 207_000, aluminium: 71_000, 'cast-iron': 100_000 } as const
 
 /** What the thread goes into: a nut below the joint, or the last of the parts, tapped. */
-export type Anchor = 'nut' | 'tapped hole'
+export type Anchor = FastenerGroup['into']
 
 /** A length of a bolt that has one section. */
 export type Section = { readonly length: Length; readonly areaMm2: number; readonly modulusMpa: number }
 
-/** What a bolt is turned by: a hexagon, or a socket in a round head. */
-export type Head = 'hexagon' | 'socket'
-
 /** A bolt from head to anchor: plain shank first, then the thread that is in nothing. */
 export type Bolt = {
   readonly thread: Thread
-  readonly head?: Head
+  /** What it is turned by: a hexagon, which it is when absent, or a socket in a round head. */
+  readonly head?: FastenerGroup['head']
   readonly shank: Length
   /** Of the shank, where it is waisted; as thick as the thread when absent. */
   readonly shankDiameter?: Length | undefined
@@ -37,8 +36,9 @@ export function seriesResilience(sections: readonly Section[]): number {
 
 /**
  * How far each newton stretches a bolt, in mm/N (δ_S). Head, engaged thread and anchor give way as well, and count as
- * lengths of their own: 0.5·d of nominal section for a hexagon head and 0.4·d for a socket head, 0.5·d of root section for the engaged thread, and
- * for the anchor 0.4·d (nut) or 0.33·d (tapped hole) of nominal section (VDI 2230 part 1, 5.1.1).
+ * lengths of their own: 0.5·d of nominal section for a hexagon head and 0.4·d for a socket head, 0.5·d of root section
+ * for the engaged thread, and for the anchor 0.4·d (nut) or 0.33·d (tapped hole) of nominal section (VDI 2230 part 1,
+ * 5.1.1).
  */
 export function boltResilience(bolt: Bolt): number {
   const { thread, head = 'hexagon', shank, freeThread, anchor, modulusMpa, anchorModulusMpa } = bolt

@@ -20,7 +20,7 @@ export function clampedResilience(bearing: BearingFace, layers: readonly Layer[]
     thicknessMm: inMillimetres(thickness),
     modulusMpa,
   }))
-  if (anchor === 'tapped hole') return coneResilience(bearing, slices)
+  if (anchor === 'tapped-hole') return coneResilience(bearing, slices)
 
   const halfWayMm = slices.reduce((total, { thicknessMm }) => total + thicknessMm, 0) / 2
   const fromHead = coneResilience(bearing, downTo(halfWayMm, slices))

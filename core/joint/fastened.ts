@@ -1,8 +1,8 @@
 import { done, type Outcome } from '../problem/index.ts'
 import { inMillimetres, millimetres, newtonMetres, type Torque } from '../quantity/index.ts'
-import type { FastenerGroup } from '../engine/index.ts'
+import { headWidth, type FastenerGroup } from '../engine/index.ts'
 import { bearingFace, hexBearingFace, socketBearingFace, type BearingFace } from './bearing-face.ts'
-import { boltResilience, elasticModuliMpa, type Anchor } from './bolt-resilience.ts'
+import { boltResilience, elasticModuliMpa } from './bolt-resilience.ts'
 import { clampedResilience, type Layer } from './clamped-resilience.ts'
 import { strengthOf, type Strength } from './property-class.ts'
 import { threadOf, type Thread } from './thread.ts'
@@ -23,17 +23,6 @@ export type ThreadState = FastenerGroup['threadState']
  */
 export const plausibleFriction = { least: 0.08, usual: 0.15, most: 0.24 } as const
 
-/**
- * Classes B (oiled, waxed) and C (dry, as delivered) of VDI 2230 part 1, table A5, and their middles. Sealant
- * and thread-lock are neither, and may be either.
- */
-export const frictionOf: Readonly<Record<ThreadState, FrictionRange>> = {
-  oiled: { least: 0.08, usual: 0.12, most: 0.16 },
-  dry: { least: 0.14, usual: 0.19, most: 0.24 },
-  sealant: plausibleFriction,
-  'thread-lock': plausibleFriction,
-}
-
 /** The friction classes of VDI 2230 part 1, table A5, and their middles. Class E has no upper end and no place in an engine. */
 export const frictionOfClass = {
   A: { least: 0.04, usual: 0.07, most: 0.1 },
@@ -41,6 +30,14 @@ export const frictionOfClass = {
   C: { least: 0.14, usual: 0.19, most: 0.24 },
   D: { least: 0.2, usual: 0.275, most: 0.35 },
 } as const satisfies Record<string, FrictionRange>
+
+/** Oiled threads are of class B (oiled, waxed), dry ones of class C (as delivered). Sealant and thread-lock may be either. */
+export const frictionOf: Readonly<Record<ThreadState, FrictionRange>> = {
+  oiled: frictionOfClass.B,
+  dry: frictionOfClass.C,
+  sealant: plausibleFriction,
+  'thread-lock': plausibleFriction,
+}
 
 /** The fasteners of a group with what they clamp, as far as a spec tells. */
 export interface FastenedJoint {
@@ -80,7 +77,7 @@ export function fastenedJoint(group: FastenerGroup): Outcome<FastenedJoint> {
     friction: frictionClass === undefined ? frictionOf[threadState] : frictionOfClass[frictionClass],
     prevailing: group.prevailing ?? newtonMetres(0),
     boltMmPerN: boltOf(group, thread.value, freeThreadOf(group, thread.value)),
-    clampedMmPerN: clampedResilience(bearing.value, layersOf(group), anchorOf(group)),
+    clampedMmPerN: clampedResilience(bearing.value, layersOf(group), group.into),
   })
 }
 
@@ -97,19 +94,17 @@ function boltOf(group: FastenerGroup, thread: Thread, freeThreadMm: number): num
     shank: millimetres(inMillimetres(grip) - freeThreadMm),
     shankDiameter: group.shank,
     freeThread: millimetres(freeThreadMm),
-    anchor: anchorOf(group),
+    anchor: group.into,
     modulusMpa: elasticModuliMpa.steel,
     anchorModulusMpa: elasticModuliMpa[group.into === 'nut' ? 'steel' : clamped],
   })
 }
 
-function bearingOf({ headFace, head, acrossFlats }: FastenerGroup, thread: Thread): Outcome<BearingFace> {
+function bearingOf(group: FastenerGroup, thread: Thread): Outcome<BearingFace> {
+  const { headFace, head } = group
   if (headFace !== undefined) return bearingFace(headFace.outer, headFace.hole)
-  return head === 'socket' ? socketBearingFace(thread) : hexBearingFace(thread, acrossFlats)
-}
-
-function anchorOf({ into }: FastenerGroup): Anchor {
-  return into === 'nut' ? 'nut' : 'tapped hole'
+  const width = headWidth(group)
+  return head === 'socket' ? socketBearingFace(thread, width) : hexBearingFace(thread, width)
 }
 
 /** The clamped parts from the head on: those of the spec, or one of the material that the thread is in. */

@@ -1,11 +1,10 @@
-export { bearingFace, hexBearingFace, socketBearingFace, type BearingFace } from './bearing-face.ts'
+export { bearingFace, hexBearingFace, type BearingFace } from './bearing-face.ts'
 export {
   boltResilience,
   elasticModuliMpa,
   seriesResilience,
   type Anchor,
   type Bolt,
-  type Head,
   type Section,
 } from './bolt-resilience.ts'
 export { clampedResilience, type Layer } from './clamped-resilience.ts'

@@ -11,13 +11,13 @@ export interface Deviations {
   readonly upper: number
 }
 
-/** Up to and including so many millimetres: the steps of ISO 286-1 for deviations, which are finer than those for tolerances. */
+/** Up to and including so many millimetres: the finer steps of ISO 286-1, for the deviations of r and s. */
 const fineSteps = [
   3, 6, 10, 18, 30, 50, 65, 80, 100, 120, 140, 160, 180, 200, 225, 250, 280, 315, 355, 400, 450, 500,
 ] as const
 
-/** Of the steps for tolerances, the first of the finer ones that each is made of. */
-const coarse = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500] as const
+/** The same for tolerances, and for the deviations that do not change within one of them. */
+export const steps = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500] as const
 
 /**
  * The deviation nearest to the size, in µm, away from it: of shafts the upper one of d to h and the lower one of k to s (ISO
@@ -89,7 +89,7 @@ function deviationOf(
   if (letter === 'k' && grade > 7) return 0
   if (letter === 'r' || letter === 's')
     return fineTable[letter][fineSteps.findIndex((upTo) => mm <= upTo)] ?? 0
-  return table[letter][coarse.findIndex((upTo) => mm <= upTo)] ?? 0
+  return table[letter][steps.findIndex((upTo) => mm <= upTo)] ?? 0
 }
 
 /** The finest and the coarsest grade for which the holes K to S are in use here. */

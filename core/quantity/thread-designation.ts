@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { lengthOf, millimetres, type Length } from './length.ts'
+import { inMillimetres, lengthOf, parseLength, type Length } from './length.ts'
 
 /** ISO metric threads, and unified inch threads, which have another root (ASME B1.1). */
 export type ThreadSystem = 'metric' | 'unified'
@@ -13,55 +13,72 @@ export interface ThreadDesignation {
 
 /** The coarse pitch of each diameter in mm (ISO 261, ISO 262): the one that is meant when none is named. */
 const coarse: Readonly<Record<string, number>> = {
-  ...{
-    3: 0.5,
-    4: 0.7,
-    5: 0.8,
-    6: 1,
-    7: 1,
-    8: 1.25,
-    10: 1.5,
-    12: 1.75,
-    14: 2,
-    16: 2,
-    18: 2.5,
-    20: 2.5,
-    22: 2.5,
-  },
-  ...{ 24: 3, 27: 3, 30: 3.5, 33: 3.5, 36: 4, 39: 4 },
+  3: 0.5,
+  4: 0.7,
+  5: 0.8,
+  6: 1,
+  7: 1,
+  8: 1.25,
+  10: 1.5,
+  12: 1.75,
+  14: 2,
+  16: 2,
+  18: 2.5,
+  20: 2.5,
+  22: 2.5,
+  24: 3,
+  27: 3,
+  30: 3.5,
+  33: 3.5,
+  36: 4,
+  39: 4,
 }
 
 /** Threads to the inch of each size in the two common series (ASME B1.1, table 2). */
 const series: Readonly<Record<'UNC' | 'UNF', Readonly<Record<string, number>>>> = {
   UNC: {
-    ...{ '#4': 40, '#5': 40, '#6': 32, '#8': 32, '#10': 24, '#12': 24 },
-    ...{
-      '1/4': 20,
-      '5/16': 18,
-      '3/8': 16,
-      '7/16': 14,
-      '1/2': 13,
-      '9/16': 12,
-      '5/8': 11,
-      '3/4': 10,
-      '7/8': 9,
-    },
-    ...{ '1': 8, '1 1/8': 7, '1 1/4': 7, '1 3/8': 6, '1 1/2': 6 },
+    '#4': 40,
+    '#5': 40,
+    '#6': 32,
+    '#8': 32,
+    '#10': 24,
+    '#12': 24,
+    '1/4': 20,
+    '5/16': 18,
+    '3/8': 16,
+    '7/16': 14,
+    '1/2': 13,
+    '9/16': 12,
+    '5/8': 11,
+    '3/4': 10,
+    '7/8': 9,
+    '1': 8,
+    '1 1/8': 7,
+    '1 1/4': 7,
+    '1 3/8': 6,
+    '1 1/2': 6,
   },
   UNF: {
-    ...{ '#4': 48, '#5': 44, '#6': 40, '#8': 36, '#10': 32, '#12': 28 },
-    ...{
-      '1/4': 28,
-      '5/16': 24,
-      '3/8': 24,
-      '7/16': 20,
-      '1/2': 20,
-      '9/16': 18,
-      '5/8': 18,
-      '3/4': 16,
-      '7/8': 14,
-    },
-    ...{ '1': 12, '1 1/8': 12, '1 1/4': 12, '1 3/8': 12, '1 1/2': 12 },
+    '#4': 48,
+    '#5': 44,
+    '#6': 40,
+    '#8': 36,
+    '#10': 32,
+    '#12': 28,
+    '1/4': 28,
+    '5/16': 24,
+    '3/8': 24,
+    '7/16': 20,
+    '1/2': 20,
+    '9/16': 18,
+    '5/8': 18,
+    '3/4': 16,
+    '7/8': 14,
+    '1': 12,
+    '1 1/8': 12,
+    '1 1/4': 12,
+    '1 3/8': 12,
+    '1 1/2': 12,
   },
 }
 
@@ -79,10 +96,11 @@ export function readThread(typed: string): Outcome<ThreadDesignation> {
   const unknown = refused('thread-designation-unknown', { typed: text })
   const [, diameter, pitch] = metric.exec(text) ?? []
   if (diameter !== undefined) {
-    const d = decimal(diameter)
-    const p = pitch === undefined ? coarse[d] : decimal(pitch)
-    if (p === undefined || d === 0 || p === 0) return unknown
-    return done({ diameter: millimetres(d), pitch: millimetres(p), system: 'metric' })
+    const d = parseLength(diameter, 'mm')
+    if (!d.ok) return unknown
+    const p = parseLength(pitch ?? String(coarse[inMillimetres(d.value)] ?? ''), 'mm')
+    if (!p.ok || d.value === 0 || p.value === 0) return unknown
+    return done({ diameter: d.value, pitch: p.value, system: 'metric' })
   }
   const [, size, perInch, name] = unified.exec(text) ?? []
   if (size === undefined || name === undefined) return unknown
@@ -112,8 +130,4 @@ function inchesOf(size: string): number {
     .split(' ')
     .map((part) => part.split('/').map(Number))
     .reduce((total, [over = 0, under = 1]) => total + over / under, 0)
-}
-
-function decimal(text: string): number {
-  return Number(text.replace(',', '.'))
 }

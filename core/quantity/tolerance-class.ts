@@ -1,7 +1,7 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { formatNumber } from './rounding.ts'
 import { inMillimetres, lengthOf, parseLength, sum, type Length } from './length.ts'
-import { deviationsOf, letters, type Letter } from './fundamental-deviations.ts'
+import { deviationsOf, letters, steps, type Letter } from './fundamental-deviations.ts'
 
 /** The limits that a tolerance class gives a size, both included. */
 export interface ClassLimits {
@@ -15,9 +15,6 @@ export interface ClassLimits {
 const grades = [5, 6, 7, 8, 9, 10, 11] as const
 type Grade = (typeof grades)[number]
 
-/** Up to and including so many millimetres. */
-const steps = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500] as const
-
 /** IT5 to IT11 in µm for each of the steps, from ISO 286-1, table 1. */
 const tolerances: Readonly<Record<Grade, readonly number[]>> = {
   5: [4, 5, 6, 8, 9, 11, 13, 15, 18, 20, 23, 25, 27],
@@ -30,11 +27,6 @@ const tolerances: Readonly<Record<Grade, readonly number[]>> = {
 }
 
 const written = /^(.+?)\s*(JS|js|[D-HKMNPRSd-hkmnprs])\s?(\d{1,2})$/
-
-/** Whether a text names a tolerance class rather than a plain size. */
-export function namesClass(typed: string): boolean {
-  return written.test(typed.trim())
-}
 
 /**
  * The limits of a size with its tolerance class, as a drawing has it: `62 mm H6`, `62 H6` (ISO 286: sizes in millimetres). Of holes

@@ -1,5 +1,5 @@
 import { mostExportCharacters, type Client, type ImportResult } from '../../core/contract/index.ts'
-import { problem, type Problem } from '../../core/problem/index.ts'
+import { refused, type Problem } from '../../core/problem/index.ts'
 
 /** Takes exported builds in, one file at a time, and keeps what became of the last one. */
 export class ImportDesk {
@@ -40,12 +40,9 @@ export class ImportDesk {
 
   /** A mark of byte order is a byte that was added: it is not dropped, as a browser otherwise would. */
   async #read(file: File) {
-    if (file.size > mostExportCharacters) return refusedAsTooLarge()
+    if (file.size > mostExportCharacters)
+      return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
     const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(await file.arrayBuffer())
     return this.#client.request('builds.import', { text })
   }
-}
-
-function refusedAsTooLarge(): { ok: false; problem: Problem } {
-  return { ok: false, problem: problem('import-too-large', { most: mostExportCharacters / 1024 / 1024 }) }
 }

@@ -1,5 +1,5 @@
 import type { BuildLine, Client, EngineLine, StoredBuild, Preferences } from '../../core/contract/index.ts'
-import type { Problem } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
 import { Crew } from '../people/crew.svelte.ts'
@@ -129,8 +129,8 @@ export class Bench {
     if (!answer.ok) return answer.problem
     await this.crew.takeBench(person)
     const openBuild = this.#openBuildFrom(answer.value)
-    if ('facts' in openBuild) return openBuild
-    await this.#show(openBuild)
+    if (!openBuild.ok) return openBuild.problem
+    await this.#show(openBuild.value)
     return null
   }
 
@@ -246,13 +246,13 @@ export class Bench {
 
   async #read(build: string): Promise<OpenBuild | null> {
     const answer = await this.#client.request('builds.open', { build })
-    const openBuild = answer.ok ? this.#openBuildFrom(answer.value) : answer.problem
-    if (!('facts' in openBuild)) return openBuild
-    this.#report(openBuild)
+    const openBuild = answer.ok ? this.#openBuildFrom(answer.value) : answer
+    if (openBuild.ok) return openBuild.value
+    this.#report(openBuild.problem)
     return null
   }
 
-  #openBuildFrom(opened: StoredBuild): OpenBuild | Problem {
+  #openBuildFrom(opened: StoredBuild): Outcome<OpenBuild> {
     return OpenBuild.from(this.#client, opened, this.crew)
   }
 

@@ -8,7 +8,7 @@ import {
   type RecordedEvent,
 } from '../../core/builds/index.ts'
 import type { BuildLine, Client, StoredBuild } from '../../core/contract/index.ts'
-import { problem, type Problem } from '../../core/problem/index.ts'
+import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
 import type { OrderDraft } from '../steps/run/order-draft.svelte.ts'
@@ -50,10 +50,11 @@ export class OpenBuild {
     this.#state = replay(opened.events)
   }
 
-  static from(client: Client, opened: StoredBuild, crew: Crew): OpenBuild | Problem {
+  static from(client: Client, opened: StoredBuild, crew: Crew): Outcome<OpenBuild> {
     const read = readSpec(opened.specText)
-    if (read.ok) return new OpenBuild(client, opened, read.spec, crew)
-    return read.problems[0] ?? problem('program-fault', {})
+    if (read.ok) return done(new OpenBuild(client, opened, read.spec, crew))
+    const [first] = read.problems
+    return first ? { ok: false, problem: first } : refused('program-fault', {})
   }
 
   get events() {

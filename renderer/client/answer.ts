@@ -6,7 +6,7 @@ import {
   type Output,
   type RequestName,
 } from '../../core/contract/index.ts'
-import { problem, type Problem } from '../../core/problem/index.ts'
+import { refused } from '../../core/problem/index.ts'
 
 const envelope = z.union([
   z.strictObject({ ok: z.literal(true), value: z.unknown() }),
@@ -22,9 +22,5 @@ export function parseAnswer<Name extends RequestName>(name: Name, raw: unknown):
   return value.success ? { ok: true, value: value.data as Output<Name> } : hostMisunderstood()
 }
 
-function failed(code: 'host-lost' | 'host-misunderstood'): { ok: false; problem: Problem } {
-  return { ok: false, problem: problem(code, {}) }
-}
-
-export const hostLost = () => failed('host-lost')
-const hostMisunderstood = () => failed('host-misunderstood')
+export const hostLost = () => refused('host-lost', {})
+const hostMisunderstood = () => refused('host-misunderstood', {})

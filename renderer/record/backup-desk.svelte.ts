@@ -1,5 +1,5 @@
 import type { BackupList, Client } from '../../core/contract/index.ts'
-import type { Problem } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 
 /** The backups of the record as the host last reported them, and what is being done about them. */
 export class BackupDesk {
@@ -53,7 +53,7 @@ export class BackupDesk {
     if (answer.ok) this.#restored = { name, kept: answer.value.kept }
   }
 
-  #take(answer: { ok: true; value: BackupList } | { ok: false; problem: Problem }) {
+  #take(answer: Outcome<BackupList>) {
     this.#problem = answer.ok ? null : answer.problem
     if (answer.ok) this.#list = answer.value
   }

@@ -80,7 +80,7 @@ describe("cap screws into tapped holes, Shigley's Mechanical Engineering Design"
         thickness: lengthOf(inches, 'in'),
         modulusMpa: modulus * mpsi,
       })),
-      'tapped hole',
+      'tapped-hole',
     ) /
     mlbfPerInch
 

@@ -1,4 +1,4 @@
-import { passes } from './passes.ts'
+import { numberAndKind } from './passes.ts'
 
 const orders = {
   spec: 'as the spec has it',
@@ -22,8 +22,7 @@ export const clampMap = {
   title: ({ procedure }: { readonly procedure: string }) => `Clamp map: ${procedure}`,
   teachingModel: 'A teaching model. It shows how bolts take load from each other, not what one bolt holds.',
   afterPass: 'After pass',
-  pass: ({ pass, kind }: { readonly pass: number; readonly kind: keyof typeof passes.kinds }) =>
-    `${pass} ${passes.kinds[kind]}`,
+  pass: numberAndKind,
   between: 'Between the faces',
   materials: { metal: 'metal', gasket: 'gasket' },
   orders,

@@ -1,6 +1,6 @@
 import type { RichText } from '../rich.ts'
 import { archive } from './archive.ts'
-import { passes } from './passes.ts'
+import { numberAndKind, passes } from './passes.ts'
 import { patterns } from './parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
 
@@ -134,8 +134,7 @@ export const sheet = {
     target: 'Target',
     result: 'Result',
     whenWho: 'When, who',
-    passAndKind: ({ pass, kind }: { readonly pass: number; readonly kind: keyof typeof passes.kinds }) =>
-      `${pass} ${passes.kinds[kind]}`,
+    passAndKind: numberAndKind,
     window: (facts: { readonly target: string; readonly least: string; readonly most: string }) =>
       `${facts.target} (${facts.least} to ${facts.most})`,
     gap: 'gap of the joint face',
@@ -182,7 +181,7 @@ export const sheet = {
     answer: ({ text, stamp }: Stamped & { readonly text: string }) => `Answer: ${text} (${stamp}).`,
     notAnswered: 'NOT ANSWERED.',
     paused: (facts: { readonly from: string; readonly reason: string; readonly to: string }) =>
-      `Paused ${facts.from}${facts.reason === '' ? '' : `: ${facts.reason}`}; gone on ${facts.to}.`,
+      `Paused ${facts.from}${facts.reason === '' ? '' : `: ${facts.reason}`}; resumed ${facts.to}.`,
   },
 
   checks: {

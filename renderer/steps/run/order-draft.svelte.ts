@@ -1,6 +1,5 @@
 import type { OrderDraftState } from '../../../core/contract/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
-import type { ProblemCode } from '../../../core/problem/index.ts'
+import type { Problem, ProblemCode } from '../../../core/problem/index.ts'
 import type { EngineSpec, Order, Procedure } from '../../../core/engine/index.ts'
 import {
   isOther,
@@ -30,14 +29,18 @@ export class OrderDraft {
     namedIn(this.spec, this.order, this.typed).flatMap(({ id }) => id ?? []),
   )
   readonly #read = $derived.by(() => readOrder(this.spec, this.order, this.typed))
-  /** What cannot be in it, in a sentence; null where only some are still to come, and for a whole one. */
-  readonly fault: string | null = $derived.by(() => this.#said((code) => code !== 'order-numbers-missing'))
-  /** What is still to come, in a sentence; null while nothing is named, and for a whole one. */
-  readonly missing: string | null = $derived.by(() => this.#said((code) => code === 'order-numbers-missing'))
+  /** What cannot be in it; null where only some are still to come, and for a whole one. */
+  readonly fault: Problem | null = $derived.by(() =>
+    this.#problem((code) => code !== 'order-numbers-missing'),
+  )
+  /** What is still to come; null while nothing is named, and for a whole one. */
+  readonly missing: Problem | null = $derived.by(() =>
+    this.#problem((code) => code === 'order-numbers-missing'),
+  )
   readonly isWhole = $derived.by(() => this.#read.ok)
-  /** What is unusual about a whole one, in sentences. */
-  readonly remarks: readonly string[] = $derived.by(() =>
-    this.#read.ok ? orderRemarks(this.spec, this.procedure.face, this.#read.value).map(sentenceOf) : [],
+  /** What is unusual about a whole one. */
+  readonly remarks: readonly Problem[] = $derived.by(() =>
+    this.#read.ok ? orderRemarks(this.spec, this.procedure.face, this.#read.value) : [],
   )
   /** As the spec file has it. */
   readonly forSpec: string | null = $derived.by(() =>
@@ -95,9 +98,9 @@ export class OrderDraft {
     this.typed = numbersOf(this.spec, filled).join(' ')
   }
 
-  #said(which: (code: ProblemCode) => boolean): string | null {
+  #problem(which: (code: ProblemCode) => boolean): Problem | null {
     if (this.typed.trim() === '' || this.#read.ok) return null
-    return which(this.#read.problem.code) ? sentenceOf(this.#read.problem) : null
+    return which(this.#read.problem.code) ? this.#read.problem : null
   }
 
   #make(): Procedure | null {

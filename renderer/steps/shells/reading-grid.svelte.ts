@@ -1,5 +1,4 @@
 import { readSize, type ExpectedReading } from '../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
 import type { NotedReadings } from '../../../core/builds/index.ts'
 
@@ -18,7 +17,7 @@ export class ReadingGrid {
   gaugeTemperature = $state('')
   uncertainty = $state('')
 
-  /** The first cell that cannot be taken as it stands, in a sentence that asks; null while all can. */
+  /** The first cell that cannot be taken as it stands, with the question that it raises; null while all can. */
   readonly fault = $derived.by(() => this.#firstFault())
   readonly isFull = $derived.by(() => this.#cells.every((plane) => plane.every((cell) => cell.trim() !== '')))
 
@@ -63,7 +62,7 @@ export class ReadingGrid {
       for (const [direction, cell] of row.entries()) {
         if (cell.trim() === '') continue
         const read = readSize(cell, this.#unit, this.#expected)
-        if (!read.ok) return { plane, direction, sentence: sentenceOf(read.problem) }
+        if (!read.ok) return { plane, direction, problem: read.problem }
       }
     return null
   }

@@ -31,7 +31,7 @@ describe('how a bolt stretches', () => {
     // By hand: (44 / 50.27 + 14 / 32.84) / 207 000 as above without the nut, and 2.64 / (50.27 × 71 000) = 7.028e-6 mm.
     const tapped = {
       ...bolt,
-      anchor: 'tapped hole',
+      anchor: 'tapped-hole',
       anchorModulusMpa: elasticModuliMpa.aluminium,
     } as const
     expect(boltResilience(tapped) * 1e6).toBeCloseTo(7.028, 2)

@@ -10,7 +10,7 @@ function boltOf(shank: number, freeThread: number): number {
     thread: m10.thread,
     shank: millimetres(shank),
     freeThread: millimetres(freeThread),
-    anchor: 'tapped hole',
+    anchor: 'tapped-hole',
     modulusMpa: 207_000,
     anchorModulusMpa: 71_000,
   })

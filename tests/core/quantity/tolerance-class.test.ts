@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { classesWith, limitsOfClass, millimetres, namesClass } from '../../../core/quantity/index.ts'
+import { classesWith, limitsOfClass, millimetres } from '../../../core/quantity/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 
 describe('a size with its tolerance class', () => {
@@ -39,11 +39,6 @@ describe('a size with its tolerance class', () => {
     const limits = limitsOfClass(typed)
     expect(limits).toMatchObject({ ok: false, problem: { code } })
     expect(!limits.ok && sentenceOf(limits.problem).length).toBeGreaterThan(20)
-  })
-
-  it('is told from a plain size', () => {
-    expect(['62 H6', ' 62 mm js7 '].map(namesClass)).toEqual([true, true])
-    expect(['62 mm', '62', 'H6'].map(namesClass)).toEqual([false, false, false])
   })
 
   it('is found from its limits, where they are those of a class', () => {

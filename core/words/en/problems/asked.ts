@@ -1,4 +1,6 @@
-const halves = { upper: 'upper', lower: 'lower' }
+import { engineParts } from '../engine-parts.ts'
+
+const { halves, standardSize } = engineParts
 const sources = { marks: 'marks', readings: 'readings' }
 
 interface AtPosition {
@@ -17,7 +19,7 @@ const asked = {
   'undersize-declared': (facts: {
     readonly positions: readonly string[]
     readonly undersize: string | null
-  }) => `why ${facts.positions.join(', ')} count as ${facts.undersize ?? 'standard'}`,
+  }) => `why ${facts.positions.join(', ')} count as ${facts.undersize ?? standardSize}`,
   'basis-decided': ({ by, position }: AtPosition & { readonly by: keyof typeof sources }) =>
     `why the ${sources[by]} count at ${position}`,
   'shells-pinned': ({ position }: AtPosition) => `why the shells of ${position} are pinned`,

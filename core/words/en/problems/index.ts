@@ -1,6 +1,7 @@
 import { quantityWords } from './quantity.ts'
 import { specWords } from './spec.ts'
 import { auditWords } from './audit.ts'
+import { auditTighteningWords } from './audit-tightening.ts'
 import { bearingWords } from './bearing.ts'
 import { jointWords } from './joint.ts'
 import { tighteningWords } from './tightening.ts'
@@ -17,6 +18,7 @@ export const problems = {
   ...quantityWords,
   ...specWords,
   ...auditWords,
+  ...auditTighteningWords,
   ...bearingWords,
   ...jointWords,
   ...tighteningWords,
