@@ -1,6 +1,6 @@
 import type { RichText } from '../rich.ts'
 import { archive } from './archive.ts'
-import { numberAndKind, passes } from './passes.ts'
+import { numberAndKind } from './passes.ts'
 import { patterns } from './parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
 
