@@ -1,6 +1,7 @@
 import type { ClampState, Flange, FlangeBeam } from '../joint/index.ts'
 import { formatNumber } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import type { Point } from './box.ts'
 import { drawingOf, type Drawing } from './drawing.ts'
 import { bareFacts, type Sheet, type View } from './facts.ts'
@@ -42,6 +43,7 @@ export function mostPressure(flange: Flange, { sinkMm }: ClampState): number {
  * fastener holds in kN.
  */
 export function clampScene(
+  words: Words,
   spec: EngineSpec,
   face: string,
   view: View,
@@ -49,8 +51,8 @@ export function clampScene(
   picture: ClampPicture,
 ): Scene {
   const facts = bareFacts(face)
-  const drawing = drawingOf(spec, facts, view, sheet)
-  const bare = sceneOf(spec, facts, view, sheet)
+  const drawing = drawingOf(words, spec, facts, view, sheet)
+  const bare = sceneOf(words, spec, facts, view, sheet)
   const kept = bare.shapes.filter(({ layer, about, role }) => {
     if (role === 'quiet-label') return false
     return layer === 'ground' || about?.startsWith('fastener/')
@@ -64,7 +66,7 @@ export function clampScene(
       ...contours(field, picture.most),
       ...loads(drawing, picture),
     ],
-    rows: rowsOf(spec, picture),
+    rows: rowsOf(words, spec, picture),
   }
 }
 
@@ -216,14 +218,14 @@ function loads({ discs, px }: Drawing, { flange, state }: ClampPicture): readonl
   })
 }
 
-function rowsOf(spec: EngineSpec, { flange, state }: ClampPicture) {
+function rowsOf({ drawing: { clamp } }: Words, spec: EngineSpec, { flange, state }: ClampPicture) {
   const numbers = new Map(spec.fasteners.map(({ id, number }) => [id, number]))
-  const open = `Open along ${formatNumber(100 * state.openShare, 0)} % of the joint face`
+  const open = clamp.open({ percent: formatNumber(100 * state.openShare, 0) })
   return [
     { about: 'joint', text: open, state: state.openShare > 0 ? 'open' : 'closed' },
     ...flange.bolts.map(({ id }, index) => ({
       about: `fastener/${id}`,
-      text: `Fastener ${numbers.get(id) ?? id} holds ${kilonewtons(state.loads[index]!)} kN`,
+      text: clamp.holds({ number: numbers.get(id) ?? id, kilonewtons: kilonewtons(state.loads[index]!) }),
       state: state.loads[index]! > 0 ? 'holds' : 'slack',
     })),
   ]

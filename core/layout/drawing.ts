@@ -1,5 +1,6 @@
 import { inMillimetres } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import { minimalBoxes } from './bearing-size.ts'
 import { boxAround, type Point } from './box.ts'
 import { contents, type Content } from './content.ts'
@@ -23,6 +24,7 @@ import { acrossAnEnd, projectionOf, type Projection } from './view.ts'
 
 /** One face being drawn: the spec's part in it, the way it lies on the sheet, and where everything round it stands. */
 export interface Drawing {
+  readonly words: Words
   readonly spec: EngineSpec
   readonly here: OnFace
   readonly facts: DrawingFacts
@@ -71,7 +73,13 @@ const mostOfLane = 0.24
 /** So many times at the most it is asked again what the room left over holds. */
 const mostRounds = 4
 
-export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Drawing {
+export function drawingOf(
+  words: Words,
+  spec: EngineSpec,
+  facts: DrawingFacts,
+  view: View,
+  sheet: Sheet,
+): Drawing {
   const here = onFace(spec, facts.face)
   const content = contents[facts.subject]
   const sizes = sizesOn(sheet)
@@ -85,11 +93,11 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
   const outline = outlineOf(spec, caseFace, [...caseBosses, ...bosses])
   const openings = openingsOf(caseFace, outline, caseBosses)
   const body = boxAround([...outline, ...bosses].map(({ x, y }) => unstretched(x, y)))
-  const ends = endNames(spec, here.face, content.halves && here.bearings.length > 0, sizes, lying)
-  const names = namesOf(spec, here, facts, content, outline, sizes)
+  const ends = endNames(words, spec, here.face, content.halves && here.bearings.length > 0, sizes, lying)
+  const names = namesOf(words, spec, here, facts, content, outline, sizes)
   const atEnds = endMargins(ends, here.face, lying)
   const titleWith = (stretch: number): readonly Line[] =>
-    titleLines({ engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes)
+    titleLines(words, { engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes)
   const titleFoot =
     titleInset.top + Math.max(...[1, mostStretch].map((each) => stackSize(titleWith(each)).height))
   const calloutPlace = hasCallout(facts)
@@ -189,7 +197,8 @@ export function drawingOf(spec: EngineSpec, facts: DrawingFacts, view: View, she
     fastenersInLanes = again
   }
   return {
-    ...{ spec, here, facts, content, view, place, along, across, stretch, outline, openings, bosses, edge },
+    ...{ words, spec, here, facts, content, view },
+    ...{ place, along, across, stretch, outline, openings, bosses, edge },
     ...{ body: whole, frame, px, sizes, discs, laneDiscs, ends, names, lanes, calloutPlace },
     laneDepths: fastenersInLanes?.depths ?? { before: 0, after: 0 },
     numbered: sheet.onlyNext === true ? besideNext({ facts, discs }) : null,

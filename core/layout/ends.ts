@@ -1,4 +1,5 @@
 import type { EngineSpec, Face } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import type { Point } from './box.ts'
 import { stacked, stackSize, type Line } from './label.ts'
 import type { Box, LineShape, Shape, TextShape } from './scene.ts'
@@ -20,6 +21,7 @@ const arrowSize = 13
 
 /** The names where the axis lies across the sheet, or stands on it. */
 export function endNames(
+  words: Words,
   spec: EngineSpec,
   face: Face,
   halves: boolean,
@@ -34,15 +36,17 @@ export function endNames(
     role: 'quiet-label',
   })
   const { plus, minus } = spec.case.sides
-  const side = (text: string): readonly Line[] => (lying ? text.split(' ') : [text]).map(quiet)
+  const { upper, lower } = words.engineParts.halves
+  const inLines = (text: string): readonly string[] => (lying ? text.split(' ') : [text])
+  const side = (text: string): readonly Line[] => inLines(text).map(quiet)
   const ends = !acrossAnEnd(face)
   // A side of the case has the engine's top and bottom at its edges, not its sides.
   const named = face.plane === 'plan' || !ends
   return {
-    nose: ends ? [strong('NOSE')] : [],
-    drive: ends ? (lying ? ['DRIVE', 'END'] : ['DRIVE END']).map(strong) : [],
+    nose: ends ? [strong(words.drawing.nose)] : [],
+    drive: ends ? inLines(words.drawing.driveEnd).map(strong) : [],
     sides: { plus: named ? side(plus) : [], minus: named ? side(minus) : [] },
-    halves: halves ? { upper: [quiet('upper')], lower: [quiet('lower')] } : null,
+    halves: halves ? { upper: [quiet(upper)], lower: [quiet(lower)] } : null,
   }
 }
 

@@ -1,4 +1,5 @@
 import type { EngineCase, Face } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import type { Sheet, View } from './facts.ts'
 import { lineWidth, stackSize, stacked, type Line } from './label.ts'
 import type { Box, TextShape } from './scene.ts'
@@ -12,14 +13,16 @@ export const titleInset = { left: 12, top: 10 } as const
 
 /** What is seen from where, in the sheet's upper left corner: in one line, or in as many as its width asks for. */
 export function titleLines(
+  words: Words,
   { engineCase, face, view }: { readonly engineCase: EngineCase; readonly face: Face; readonly view: View },
   stretch: number,
   sheet: Sheet,
   sizes: Sizes,
 ): readonly Line[] {
   const room = sheet.widthPx - titleInset.left - corner
-  const words = viewInWords(engineCase, face, view)
-  const parts = `${words}${stretch > 1 ? '. Not to scale across' : ''}`.split(/(?<=[,.] )/)
+  const seen = viewInWords(words, engineCase, face, view)
+  const title = stretch > 1 ? words.drawing.notToScaleAcross({ view: seen }) : seen
+  const parts = title.split(/(?<=[,.] )/)
   const line = (text: string, capital: number): Line => ({ text, capital, weight: 'regular', role: 'label' })
   for (const capital of [sizes.name, sizes.quiet, leastCapital]) {
     const lines = wrapped(parts, (text) => lineWidth(line(text, capital)) <= room)

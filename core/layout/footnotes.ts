@@ -6,6 +6,7 @@ import { onFace } from './on-face.ts'
 import type { Shape } from './scene.ts'
 import { leastCapital } from './sizes.ts'
 import type { EngineSpec } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import { contents } from './content.ts'
 
 /** A note with the number of its sign on the drawing. */
@@ -17,10 +18,10 @@ export interface Footnote extends NoteFact {
  * All notes of a face, numbered: at fasteners, washers and the face itself as the build says, at bearings as their facts
  * say. None where the drawing is not about them.
  */
-export function footnotesOf(spec: EngineSpec, facts: DrawingFacts): readonly Footnote[] {
+export function footnotesOf(words: Words, spec: EngineSpec, facts: DrawingFacts): readonly Footnote[] {
   if (!contents[facts.subject].notes) return []
   const atBearings = onFace(spec, facts.face).bearings.flatMap(({ id }): readonly NoteFact[] => {
-    const texts = bearingTexts(facts.bearings[id])
+    const texts = bearingTexts(words, facts.bearings[id])
     return texts.length === 0 ? [] : [{ about: `half/${id}/upper`, kind: 'open', texts }]
   })
   const open = facts.notes.filter(({ kind }) => kind === 'open')
@@ -29,9 +30,9 @@ export function footnotesOf(spec: EngineSpec, facts: DrawingFacts): readonly Foo
 }
 
 /** What there is to look at a bearing; nothing where all is well. */
-export function bearingTexts(fact: BearingFact | undefined): readonly string[] {
+export function bearingTexts(words: Words, fact: BearingFact | undefined): readonly string[] {
   if (fact === undefined) return []
-  const outside = fact.withinLimits ? [] : [fact.judged ?? 'outside the limits']
+  const outside = fact.withinLimits ? [] : [fact.judged ?? words.drawing.outsideLimits]
   return [...(fact.flag === undefined ? [] : [fact.flag]), ...outside]
 }
 
@@ -46,34 +47,36 @@ export function footnoteShapes(
 ): readonly Shape[] {
   const { px } = drawing
   let atFace = 0
-  return footnotesOf(drawing.spec, drawing.facts).flatMap(({ about, kind, number }): readonly Shape[] => {
-    const place = about.startsWith('face/')
-      ? { x: titleEnd.x + (12 + 18 * atFace++) * px, y: titleEnd.y }
-      : placeOf(drawing, bearings, about)
-    if (place === null) return []
-    const id = `note/${about}`
-    const text = {
-      x: place.x,
-      y: place.y,
-      text: String(number),
-      capital: leastCapital * px,
-      anchor: 'middle',
-      weight: 'bold',
-    } as const
-    return [
-      {
-        ...{
-          kind: 'circle',
-          id,
-          about,
-          layer: 'parts',
-          role: kind === 'open' ? 'open-note' : 'measured-note',
+  return footnotesOf(drawing.words, drawing.spec, drawing.facts).flatMap(
+    ({ about, kind, number }): readonly Shape[] => {
+      const place = about.startsWith('face/')
+        ? { x: titleEnd.x + (12 + 18 * atFace++) * px, y: titleEnd.y }
+        : placeOf(drawing, bearings, about)
+      if (place === null) return []
+      const id = `note/${about}`
+      const text = {
+        x: place.x,
+        y: place.y,
+        text: String(number),
+        capital: leastCapital * px,
+        anchor: 'middle',
+        weight: 'bold',
+      } as const
+      return [
+        {
+          ...{
+            kind: 'circle',
+            id,
+            about,
+            layer: 'parts',
+            role: kind === 'open' ? 'open-note' : 'measured-note',
+          },
+          ...{ x: place.x, y: place.y, radius: radius * px },
         },
-        ...{ x: place.x, y: place.y, radius: radius * px },
-      },
-      { kind: 'text', id: `${id}/text`, about, layer: 'parts', role: 'note-text', ...text },
-    ]
-  })
+        { kind: 'text', id: `${id}/text`, about, layer: 'parts', role: 'note-text', ...text },
+      ]
+    },
+  )
 }
 
 /** At a corner of the thing; null for what is not on the face, or has fasteners all round it. */

@@ -1,4 +1,5 @@
 import type { EngineCase, Face } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import type { View } from './facts.ts'
 import { acrossAnEnd, noseSide, projectionOf, type SheetSide } from './view.ts'
 
@@ -19,17 +20,18 @@ export function liesFor(face: Face): readonly Lie[] {
  * A way of lying in the words of the shop: `upside down`, `on its gear side`. A case that is split vertically is put
  * together lying flat and may stand on what the shop calls its sides.
  */
-export function lieInWords({ family, sides }: EngineCase, lie: Lie): string {
+export function lieInWords(words: Words, { family, sides }: EngineCase, lie: Lie): string {
+  const { orientations, onItsSide } = words.drawing
   const flat = family === 'split-vertical'
   switch (lie) {
     case 'upright':
-      return flat ? 'flat' : 'upright'
+      return flat ? orientations.flat : orientations.upright
     case 'upside-down':
-      return flat ? 'flat, turned over' : 'upside down'
+      return flat ? orientations['turned-over'] : orientations['upside-down']
     case 'on-plus':
-      return `on its ${sides.plus}`
+      return onItsSide({ side: sides.plus })
     case 'on-minus':
-      return `on its ${sides.minus}`
+      return onItsSide({ side: sides.minus })
     default:
       return lie satisfies never
   }

@@ -1,5 +1,6 @@
 import { inMillimetres } from '../quantity/index.ts'
 import type { Bead, EngineSpec } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import type { Content } from './content.ts'
 import type { BearingFact, DrawingFacts } from './facts.ts'
 import type { Line } from './label.ts'
@@ -23,6 +24,7 @@ export interface LaneName {
 
 /** Everything on the face that has its name in a lane: bearings, bores, and what a bead must keep out of. */
 export function namesOf(
+  words: Words,
   spec: EngineSpec,
   here: OnFace,
   facts: DrawingFacts,
@@ -32,16 +34,17 @@ export function namesOf(
 ): readonly LaneName[] {
   if (acrossAnEnd(here.face)) return []
   return [
-    ...(content.bearingNames ? bearingNames(here, facts, content, sizes) : []),
+    ...(content.bearingNames ? bearingNames(words, here, facts, content, sizes) : []),
     ...(content.bearingNames && here.bearings.length === 0 ? saddleNames(spec, here, sizes) : []),
     ...(content.bores && here.face.plane === 'plan' && here.face.shows !== 'flange'
-      ? boreNames(spec, outline, sizes)
+      ? boreNames(words, spec, outline, sizes)
       : []),
-    ...(content.beads ? keepOutNames(here, facts, sizes) : []),
+    ...(content.beads ? keepOutNames(words, here, facts, sizes) : []),
   ]
 }
 
 function bearingNames(
+  words: Words,
   here: OnFace,
   facts: DrawingFacts,
   content: Content,
@@ -53,6 +56,7 @@ function bearingNames(
     about: `half/${id}/upper`,
     at: { x, y },
     lines: bearingLines(
+      words,
       id,
       thrust && content.clearances,
       content.clearances ? facts.bearings[id] : undefined,
@@ -65,6 +69,7 @@ function bearingNames(
 }
 
 function bearingLines(
+  words: Words,
   id: string,
   thrust: boolean,
   fact: BearingFact | undefined,
@@ -83,7 +88,9 @@ function bearingLines(
     { text: id, capital: sizes.name, weight: 'bold', role: 'label' },
     ...(content.clearances ? [clearance] : []),
     ...(thrust
-      ? ([{ text: 'thrust', capital: sizes.quiet, weight: 'regular', role: 'quiet-label' }] as const)
+      ? ([
+          { text: words.drawing.thrust, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+        ] as const)
       : []),
   ]
 }
@@ -98,7 +105,12 @@ function saddleNames({ case: { saddles } }: EngineSpec, { face }: OnFace, sizes:
 }
 
 /** In a V two bores share a place along the case: each has its own edge. */
-function boreNames(spec: EngineSpec, outline: readonly Point[], sizes: Sizes): readonly LaneName[] {
+function boreNames(
+  words: Words,
+  spec: EngineSpec,
+  outline: readonly Point[],
+  sizes: Sizes,
+): readonly LaneName[] {
   const bores = boresInPlan(spec.case, outline)
   const places = [...new Set(bores.map(({ x }) => Math.round(x)))]
   const together = places.map((place) => bores.filter(({ x }) => Math.abs(x - place) <= 1))
@@ -112,7 +124,12 @@ function boreNames(spec: EngineSpec, outline: readonly Point[], sizes: Sizes): r
         at: { x: first!.x, y: first!.y },
       },
       lines: [
-        { text: `bore ${numbers.join(', ')}`, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
+        {
+          text: words.drawing.bore({ numbers }),
+          capital: sizes.quiet,
+          weight: 'regular',
+          role: 'quiet-label',
+        },
       ],
       ...{ edge: 'high', fromThing: false },
     }
@@ -120,7 +137,12 @@ function boreNames(spec: EngineSpec, outline: readonly Point[], sizes: Sizes): r
 }
 
 /** What the beads that are drawn must keep out of: the name goes to the nearer edge. */
-function keepOutNames({ beads }: OnFace, facts: DrawingFacts, sizes: Sizes): readonly LaneName[] {
+function keepOutNames(
+  words: Words,
+  { beads }: OnFace,
+  facts: DrawingFacts,
+  sizes: Sizes,
+): readonly LaneName[] {
   return beads
     .filter(({ id }) => facts.beads[id] !== undefined)
     .flatMap((bead) =>
@@ -135,7 +157,7 @@ function keepOutNames({ beads }: OnFace, facts: DrawingFacts, sizes: Sizes): rea
         })
         return {
           ...{ id: `${id}/name`, about: id, at: { x: left + width / 2, y: top + height / 2 } },
-          lines: [line(zone.name), line('no sealant')],
+          lines: [line(zone.name), line(words.drawing.noSealant)],
           edge: top + height / 2 >= 0 ? 'plus' : 'minus',
           fromThing: true,
         }

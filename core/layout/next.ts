@@ -36,7 +36,10 @@ export function actedOn(drawing: Drawing, bearings: readonly DrawnBearing[]): Ac
       return {
         about,
         ...middleOf(drawn[half]),
-        name: `${bearing.id} ${half}`,
+        name: drawing.words.drawing.halfOf({
+          bearing: bearing.id,
+          half: drawing.words.engineParts.halves[half],
+        }),
         flagged: false,
         box: drawn[half],
       }

@@ -1,12 +1,12 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Bead, Dowel, EngineSpec, Face, Fastener, OilPassage, Saddle } from '../engine/index.ts'
+import type { Bead, Dowel, EngineSpec, Face, Fastener, Fit, OilPassage, Saddle } from '../engine/index.ts'
 import type { Box } from './scene.ts'
 import { acrossAnEnd } from './view.ts'
 
 /** A bearing on a face, in mm of the engine's own frame. */
 export interface BearingPlace {
   readonly id: string
-  readonly kind: 'Saddle' | 'Big end' | 'Balance bearing'
+  readonly kind: Fit['kind']
   readonly x: number
   readonly y: number
   readonly width: number
@@ -43,12 +43,12 @@ function bearingsOf(spec: EngineSpec, face: Face): readonly BearingPlace[] {
   const { saddles, rods, balanceBearings } = spec.case
   switch (face.shows) {
     case 'saddles':
-      return saddles.map((saddle) => bearingPlace(face, 'Saddle', saddle, 0, saddle.thrust))
+      return saddles.map((saddle) => bearingPlace(face, 'main', saddle, 0, saddle.thrust))
     case 'rods':
-      return rods.map((rod) => bearingPlace(face, 'Big end', rod, 0, false))
+      return rods.map((rod) => bearingPlace(face, 'big-end', rod, 0, false))
     case 'balance':
       return balanceBearings.map((bearing) =>
-        bearingPlace(face, 'Balance bearing', bearing, inMillimetres(bearing.across), false),
+        bearingPlace(face, 'balance', bearing, inMillimetres(bearing.across), false),
       )
     case 'flange':
       return []

@@ -1,4 +1,5 @@
 import { degrees, formatAngle, type Angle } from '../quantity/index.ts'
+import type { Words } from '../words/index.ts'
 import type { CircleShape, LineShape, Role, Scene, Shape } from './scene.ts'
 
 /** Directions of a wrench's handle at a fastener, in degrees clockwise from straight up on the sheet. */
@@ -43,7 +44,13 @@ export function protractorPlace({ shapes }: Scene, fastener: string, px: number)
  * The scene with a protractor around one fastener: where the handle starts, how far it has to go, the wedge of what is
  * allowed, and the flats of the hexagon on the way. The scene itself where the fastener is not drawn.
  */
-export function withProtractor(scene: Scene, fastener: string, to: HandleDirections, px: number): Scene {
+export function withProtractor(
+  words: Words,
+  scene: Scene,
+  fastener: string,
+  to: HandleDirections,
+  px: number,
+): Scene {
   const place = protractorPlace(scene, fastener, px)
   if (place === null) return scene
   const { x, y, radius, knobAt } = place
@@ -93,9 +100,11 @@ export function withProtractor(scene: Scene, fastener: string, to: HandleDirecti
     knob('start', 'protractor-start-knob'),
     knob('end', 'protractor-end-knob'),
   ]
-  const text =
-    `Protractor: the handle starts at ${clock(to.start)} and comes to ${clock(to.end)} after ` +
-    `${formatAngle(to.turned)}, ${to.sense}.`
+  const text = words.drawing.protractor({
+    ...{ start: wholeDegrees(to.start), startClock: onClock(to.start) },
+    ...{ end: wholeDegrees(to.end), endClock: onClock(to.end) },
+    ...{ turned: formatAngle(to.turned), sense: to.sense },
+  })
   // The callout stays in sight.
   const callout = scene.shapes.findIndex(({ id }) => id === 'callout')
   const under = callout < 0 ? scene.shapes.length : callout
@@ -115,9 +124,13 @@ export function directionTo(
 }
 
 /** As on a clock's face: straight up is 12 o'clock. */
-function clock(direction: Angle): string {
+function onClock(direction: Angle): number {
   const twelfths = Math.round(direction / 30) % 12
-  return `${formatAngle(degrees(Math.round(direction)))} (${twelfths === 0 ? 12 : twelfths} o’clock)`
+  return twelfths === 0 ? 12 : twelfths
+}
+
+function wholeDegrees(direction: Angle): string {
+  return formatAngle(degrees(Math.round(direction)))
 }
 
 function onCircle({ x, y }: ProtractorPlace, direction: number, radius: number): readonly [number, number] {

@@ -1,4 +1,5 @@
 import type { EngineSpec } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import { axisAt, axisShapes, bearingsAt } from './axis.ts'
 import { beadShapes } from './beads.ts'
 import { bearingShapes, drawnBearings } from './bearings.ts'
@@ -24,8 +25,14 @@ import type { Scene, Shape } from './scene.ts'
  * upper left corner, names in lanes along the long edges, nose and drive end at the ends of the axis. What is shown follows
  * from what the drawing is about. Throws a RangeError when the engine has no face of that name.
  */
-export function sceneOf(spec: EngineSpec, facts: DrawingFacts, view: View, sheet: Sheet): Scene {
-  const drawing = drawingOf(spec, facts, view, sheet)
+export function sceneOf(
+  words: Words,
+  spec: EngineSpec,
+  facts: DrawingFacts,
+  view: View,
+  sheet: Sheet,
+): Scene {
+  const drawing = drawingOf(words, spec, facts, view, sheet)
   const bores = boresOf(drawing)
   const bearings = drawnBearings(drawing)
   const acted = actedOn(drawing, bearings)

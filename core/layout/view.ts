@@ -1,4 +1,5 @@
 import type { EngineCase, Face } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import type { Point } from './box.ts'
 import type { View } from './facts.ts'
 
@@ -31,18 +32,30 @@ export function projectionOf(plane: Face['plane'], view: View): Projection {
   return (x, y) => ({ x: xx * x + yx * y + 0, y: xy * x + yy * y + 0 })
 }
 
+type SeenFrom = Parameters<Words['drawing']['view']>[0]['from']
+
 /** What the drawing shows, for example `Case joint, seen from below, nose at the left`. */
-export function viewInWords(engineCase: EngineCase, face: Face, view: View): string {
-  const upsideDown = view.from === 'below' ? ', upside down' : ''
-  const seen: Readonly<Record<Face['plane'], string>> = {
-    plan: `seen from ${view.from}`,
-    'plus-side': `seen from the ${engineCase.sides.plus}${upsideDown}`,
-    'minus-side': `seen from the ${engineCase.sides.minus}${upsideDown}`,
-    nose: `seen from the nose${upsideDown}`,
-    drive: `seen from the drive end${upsideDown}`,
+export function viewInWords(words: Words, engineCase: EngineCase, face: Face, view: View): string {
+  const nose = acrossAnEnd(face) ? null : noseSide(face, view)
+  return words.drawing.view({ face: face.name, from: seenFrom(engineCase, face, view), nose })
+}
+
+function seenFrom({ sides }: EngineCase, { plane }: Face, { from }: View): SeenFrom {
+  const upsideDown = from === 'below'
+  switch (plane) {
+    case 'plan':
+      return { of: from }
+    case 'plus-side':
+      return { of: 'side', side: sides.plus, upsideDown }
+    case 'minus-side':
+      return { of: 'side', side: sides.minus, upsideDown }
+    case 'nose':
+      return { of: 'nose', upsideDown }
+    case 'drive':
+      return { of: 'drive-end', upsideDown }
+    default:
+      return plane satisfies never
   }
-  const nose = acrossAnEnd(face) ? '' : `, nose at the ${noseSide(face, view)}`
-  return `${face.name}, ${seen[face.plane]}${nose}`
 }
 
 export function acrossAnEnd(face: Face): boolean {

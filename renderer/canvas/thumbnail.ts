@@ -1,5 +1,6 @@
 import { bareFacts, sceneOf, type Role, type Scene } from '../../core/layout/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
+import { en } from '../../core/words/index.ts'
 
 export const thumbnailSize = { width: 144, height: 96 } as const
 
@@ -16,7 +17,7 @@ export function thumbnailOf(spec: EngineSpec): Scene {
   const { width, height } = thumbnailSize
   const face = spec.case.faces[0]!
   const sheet = { widthPx: 2 * width, heightPx: 2 * height, capitalPx: 6 }
-  const scene = sceneOf(spec, bareFacts(face.id), { from: face.workedFrom, turn: 0 }, sheet)
+  const scene = sceneOf(en, spec, bareFacts(face.id), { from: face.workedFrom, turn: 0 }, sheet)
   const shapes = scene.shapes.filter(({ kind, role }) => kind !== 'text' && !leftOut.has(role))
   return { frame: frameRound(scene, `face/${face.id}`), shapes, rows: [] }
 }

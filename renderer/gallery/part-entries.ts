@@ -16,6 +16,7 @@ import { benchAt, momentOf } from './at-bench.ts'
 import { engineOf } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import type { Presentation } from './shown.ts'
+import { en } from '../../core/words/index.ts'
 
 const part = entriesOf('Parts', 'panel')
 const nothing = () => undefined
@@ -68,7 +69,7 @@ export const partEntries: readonly Entry[] = [
     const { spec } = build.engine
     const view = { from: 'below', turn: 0 } as const
     const sheet = { widthPx: 940, heightPx: 700, capitalPx: 12 }
-    const scene = sceneOf(spec, drawingFacts(spec, build.state, step), view, sheet)
+    const scene = sceneOf(en, spec, drawingFacts(spec, build.state, step), view, sheet)
     return { 'in mid pass': { scene, onTap: nothing } }
   }),
 ]
@@ -80,7 +81,7 @@ async function cardOf(shown: Presentation, about: string) {
   const board = { width: 428, height: 640 }
   const facts = drawingFacts(openBuild.spec, openBuild.state, step)
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
-  const scene = sceneOf(openBuild.spec, facts, { from: 'below', turn: 0 }, sheet)
+  const scene = sceneOf(en, openBuild.spec, facts, { from: 'below', turn: 0 }, sheet)
   const { seq } = openBuild.state
   return {
     'in a run with a flag': {

@@ -11,6 +11,7 @@ import { withPage } from './paint/open.ts'
 import { factsAt, manyFasteners } from './paint/scenes.ts'
 import { answersAt } from './port.ts'
 import { Worker } from './worker.ts'
+import { en } from '../../core/words/index.ts'
 
 declare global {
   /** What is drawn in the browser. */
@@ -74,9 +75,9 @@ async function hostGrows(): Promise<Growth> {
 function drawingGrows(): Promise<Growth> {
   const sheet = { widthPx: 1400, heightPx: 950, capitalPx: 12 }
   const spec = manyFasteners(300)
-  let scene = sceneOf(spec, factsAt(spec, 0), { from: 'below', turn: 0 }, sheet)
+  let scene = sceneOf(en, spec, factsAt(spec, 0), { from: 'below', turn: 0 }, sheet)
   const scenes = Array.from({ length: 40 }, (_, done) => {
-    scene = keepUnchanged(scene, sceneOf(spec, factsAt(spec, done), { from: 'below', turn: 0 }, sheet))
+    scene = keepUnchanged(scene, sceneOf(en, spec, factsAt(spec, done), { from: 'below', turn: 0 }, sheet))
     return scene
   })
   return withPage({ width: sheet.widthPx, height: sheet.heightPx }, async (tab) => {

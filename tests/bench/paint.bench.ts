@@ -2,6 +2,7 @@ import { keepUnchanged, sceneOf } from '../../core/layout/index.ts'
 import type { Measure } from './measure.ts'
 import { withPage } from './paint/open.ts'
 import { factsAt, manyFasteners } from './paint/scenes.ts'
+import { en } from '../../core/words/index.ts'
 
 const sheet = { widthPx: 1400, heightPx: 950, capitalPx: 12 }
 const view = { from: 'below', turn: 0 } as const
@@ -9,10 +10,10 @@ const view = { from: 'below', turn: 0 } as const
 /** The scene of a run of `count` fasteners with the given pull done, its shapes those of the scene before where equal. */
 function scenesOfRun(count: number, pulls: number) {
   const spec = manyFasteners(count)
-  let scene = sceneOf(spec, factsAt(spec, 0), view, sheet)
+  let scene = sceneOf(en, spec, factsAt(spec, 0), view, sheet)
   return Array.from({ length: pulls }, (_, index) => {
     const before = scene
-    scene = keepUnchanged(before, sceneOf(spec, factsAt(spec, index + 1), view, sheet))
+    scene = keepUnchanged(before, sceneOf(en, spec, factsAt(spec, index + 1), view, sheet))
     return scene
   })
 }

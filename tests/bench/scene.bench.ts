@@ -2,6 +2,7 @@ import { keepUnchanged, sceneOf } from '../../core/layout/index.ts'
 import type { Scene } from '../../core/layout/index.ts'
 import type { Measure } from './measure.ts'
 import { factsAt, manyFasteners } from './paint/scenes.ts'
+import { en } from '../../core/words/index.ts'
 
 const sheet = { widthPx: 1400, heightPx: 950, capitalPx: 12 }
 const view = { from: 'below', turn: 0 } as const
@@ -23,7 +24,7 @@ export const measures: readonly Measure[] = [
       for (let done = 0; done < 60; done += 1) {
         const facts = factsAt(spec, done)
         const from = performance.now()
-        const next = sceneOf(spec, facts, view, sheet)
+        const next = sceneOf(en, spec, facts, view, sheet)
         const drawn = performance.now()
         const kept = keepUnchanged(scene, next)
         keeping.push(performance.now() - drawn)

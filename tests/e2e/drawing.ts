@@ -4,6 +4,7 @@ import { bareFacts, numberCapital, protractorPlace, sceneOf, usualPxPerMm } from
 import type { DrawingSubject, Reader, Sheet } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
+import { en } from '../../core/words/index.ts'
 
 /** How a new bench is read. */
 const reader: Reader = { distance: 1, pxPerMm: usualPxPerMm }
@@ -28,6 +29,7 @@ export async function onTheDrawing(
   const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
   const { frame, shapes } = sceneOf(
+    en,
     spec,
     { ...bareFacts(face), subject },
     { from: drawn.workedFrom, turn: 0 },
@@ -58,7 +60,7 @@ export async function protractorKnobs(page: Page, spec: EngineSpec, face: string
     subject: 'tightening',
     fasteners: { [fastener]: { number, state: 'next', share: 0.5 } },
   } as const
-  const scene = sceneOf(spec, facts, { from: drawn.workedFrom, turn: 0 }, sheetOf(board))
+  const scene = sceneOf(en, spec, facts, { from: drawn.workedFrom, turn: 0 }, sheetOf(board))
   const px = scene.frame.width / board.width
   const place = protractorPlace(scene, fastener, px)!
   const onPage = (x: number, y: number) => ({

@@ -23,7 +23,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   joint: ['problem', 'quantity', 'plane', 'engine'],
   bearing: ['words', 'problem', 'quantity', 'engine'],
   audit: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],
-  layout: ['problem', 'quantity', 'plane', 'engine', 'joint'],
+  layout: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint'],
   tightening: ['words', 'problem', 'quantity', 'engine', 'joint', 'layout'],
   builds: ['problem', 'quantity', 'plane', 'engine', 'joint', 'bearing', 'audit', 'layout', 'tightening'],
   contract: ['words', 'problem', 'quantity', 'layout', 'tightening', 'builds'],

@@ -4,6 +4,7 @@ import { buildWindow } from './build-window.ts'
 import { clampMap } from './clamp-map.ts'
 import { clearance } from './clearance.ts'
 import { doctor } from './doctor.ts'
+import { drawing } from './drawing.ts'
 import { engineParts } from './engine-parts.ts'
 import { engines } from './engines.ts'
 import { keys } from './keys.ts'
@@ -31,6 +32,7 @@ export const en = {
   clampMap,
   clearance,
   doctor,
+  drawing,
   engineParts,
   engines,
   keys,

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { aboutAt, sceneOf } from '../../../core/layout/index.ts'
 import { demo, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const spec = demo('skerry-3')
-const scene = sceneOf(spec, factsAt(spec, 'joint', 'under way'), { from: 'below', turn: 0 }, sheets[0]!)
+const scene = sceneOf(en, spec, factsAt(spec, 'joint', 'under way'), { from: 'below', turn: 0 }, sheets[0]!)
 
 /** 6 mm: about a thumb's 12 px on this sheet. */
 const reach = 6

@@ -5,6 +5,7 @@ import { sceneOf, type Scene, type Sheet } from '../../../core/layout/index.ts'
 import { boxOf, collisions, discsOf, outside, unreal } from './checks.ts'
 import { demo, factsAt, sheets, stages, views } from './demos.ts'
 import { anyEngine } from './any-engine.ts'
+import { en } from '../../../core/words/index.ts'
 
 const anySheet: fc.Arbitrary<Sheet> = fc.record({
   widthPx: fc.integer({ min: 480, max: 2600 }),
@@ -21,7 +22,7 @@ describe('the drawing of any engine', () => {
         fc.constantFrom(...views),
         fc.constantFrom(...stages),
         (spec, sheet, view, stage) => {
-          const scene = sceneOf(spec, factsAt(spec, 'joint', stage), view, sheet)
+          const scene = sceneOf(en, spec, factsAt(spec, 'joint', stage), view, sheet)
           expect(unreal(scene)).toEqual([])
           expect(outside(scene)).toEqual([])
           expect(collisions(scene)).toEqual([])
@@ -36,7 +37,7 @@ describe('the drawing of any engine', () => {
     checkProperty(
       fc.property(anyEngine, anySheet, (spec, sheet) => {
         const [above, below] = (['above', 'below'] as const).map((from) =>
-          sceneOf(spec, factsAt(spec, 'joint', 'bare'), { from, turn: 0 }, sheet),
+          sceneOf(en, spec, factsAt(spec, 'joint', 'bare'), { from, turn: 0 }, sheet),
         )
         const middles = spec.case.saddles.map(({ id }) => {
           const { left, width } = boxOf(
@@ -59,7 +60,7 @@ describe('the drawing of any engine', () => {
     checkProperty(
       fc.property(anyEngine, fc.constantFrom(...views), (spec, view) => {
         const facts = factsAt(spec, 'joint', 'under way')
-        expect(sceneOf(spec, facts, view, sheets[0]!)).toEqual(sceneOf(spec, facts, view, sheets[0]!))
+        expect(sceneOf(en, spec, facts, view, sheets[0]!)).toEqual(sceneOf(en, spec, facts, view, sheets[0]!))
       }),
       { numRuns: 20 },
     )
@@ -77,7 +78,7 @@ describe('odd engines', () => {
       ...spec,
       fasteners: [...spec.fasteners, { ...pattern!, id: 'far', number: '99', at: at(2000, 0) }],
     }
-    const scene = sceneOf(far, factsAt(far, 'joint', 'first pull'), view, sheets[0]!)
+    const scene = sceneOf(en, far, factsAt(far, 'joint', 'first pull'), view, sheets[0]!)
     expect(outside(scene)).toEqual([])
     expect(collisions(scene)).toEqual([])
     expect(discsOf(scene).map(({ id }) => id)).toContain('far')
@@ -89,6 +90,7 @@ describe('odd engines', () => {
       at: at(2 + (index % 40) * 5, -110 + Math.floor(index / 40) * 9),
     }))
     const scene = sceneOf(
+      en,
       { ...spec, fasteners },
       factsAt({ ...spec, fasteners }, 'joint', 'bare'),
       view,
@@ -100,7 +102,7 @@ describe('odd engines', () => {
 
   it('two fasteners at one place are drawn, both', () => {
     const twice = { ...spec, fasteners: [pattern!, { ...pattern!, id: 'again', number: '50' }] }
-    const scene = sceneOf(twice, factsAt(twice, 'joint', 'bare'), view, sheets[0]!)
+    const scene = sceneOf(en, twice, factsAt(twice, 'joint', 'bare'), view, sheets[0]!)
     expect(unreal(scene)).toEqual([])
     expect(discsOf(scene)).toHaveLength(2)
   })
@@ -117,13 +119,13 @@ describe('odd engines', () => {
       },
       beads: [],
     }
-    const scene = sceneOf(bare, factsAt(bare, 'cover', 'bare'), view, sheets[0]!)
+    const scene = sceneOf(en, bare, factsAt(bare, 'cover', 'bare'), view, sheets[0]!)
     expect(unreal(scene)).toEqual([])
     expect(scene.rows.map(({ text }) => text)).toEqual(['Oil pump cover, seen from the nose'])
   })
 
   it('a sheet of no size does not divide by nothing', () => {
-    const scene = sceneOf(spec, factsAt(spec, 'joint', 'first pull'), view, {
+    const scene = sceneOf(en, spec, factsAt(spec, 'joint', 'first pull'), view, {
       widthPx: 1,
       heightPx: 1,
       capitalPx: 12,
@@ -132,6 +134,6 @@ describe('odd engines', () => {
   })
 
   it('a face that the engine does not have is a bug of the caller', () => {
-    expect(() => sceneOf(spec, factsAt(spec, 'lid', 'bare'), view, sheets[0]!)).toThrow(RangeError)
+    expect(() => sceneOf(en, spec, factsAt(spec, 'lid', 'bare'), view, sheets[0]!)).toThrow(RangeError)
   })
 })

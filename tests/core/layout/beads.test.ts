@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { sceneOf } from '../../../core/layout/index.ts'
 import { demo, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const spec = demo('skerry-3')
 const view = { from: 'below', turn: 0 } as const
 const drawn = (beads: Readonly<Record<string, 'to-lay' | 'laid'>>) =>
-  sceneOf(spec, { ...factsAt(spec, 'joint', 'bare'), beads }, view, sheets[0]!)
+  sceneOf(en, spec, { ...factsAt(spec, 'joint', 'bare'), beads }, view, sheets[0]!)
 
 describe('a bead', () => {
   it('is drawn as wide as it is laid, along the path of the spec', () => {

@@ -6,11 +6,12 @@ import { inMillimetres } from '../../../core/quantity/index.ts'
 import { anyEngine } from './any-engine.ts'
 import { boxOf } from './checks.ts'
 import { demo, demos, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const view = { from: 'below', turn: 0 } as const
 /** On a low sheet, on which nothing is stretched. */
 const drawn = (spec: (typeof demos)[number], face: string): Scene =>
-  sceneOf(spec, factsAt(spec, face, 'bare'), view, { ...sheets[0]!, heightPx: 300 })
+  sceneOf(en, spec, factsAt(spec, face, 'bare'), view, { ...sheets[0]!, heightPx: 300 })
 const count = ({ shapes }: Scene, role: Shape['role'], kind?: Shape['kind']): number =>
   shapes.filter((shape) => shape.role === role && (kind === undefined || shape.kind === kind)).length
 
@@ -18,7 +19,7 @@ describe('the edge of a face', () => {
   it('has the corners of the spec, a little rounded as a casting is', () => {
     // Laying a bead, where no symbol is larger than what it stands for.
     const spec = demo('skerry-3')
-    const scene = sceneOf(spec, factsAt(spec, 'joint', 'bead'), view, { ...sheets[0]!, heightPx: 300 })
+    const scene = sceneOf(en, spec, factsAt(spec, 'joint', 'bead'), view, { ...sheets[0]!, heightPx: 300 })
     const edge = boxOf(scene.shapes.find(({ id }) => id === 'face/joint')!)
     expect(edge).toEqual({ left: 0, top: -100, width: 392, height: 200 })
   })
@@ -42,7 +43,10 @@ describe('the edge of a face', () => {
   it('of the big ends is that of the case in which the rods lie', () => {
     const spec = demo('tarn-4')
     const edges = ['block', 'rods'].map((face) => {
-      const { shapes } = sceneOf(spec, factsAt(spec, face, 'bead'), view, { ...sheets[0]!, heightPx: 300 })
+      const { shapes } = sceneOf(en, spec, factsAt(spec, face, 'bead'), view, {
+        ...sheets[0]!,
+        heightPx: 300,
+      })
       return boxOf(shapes.find(({ role }) => role === 'outline')!)
     })
     expect(edges[0]).toEqual(edges[1])
@@ -65,7 +69,7 @@ describe('the openings of a face', () => {
   it('stay clear of every fastener, dowel and oil passage', () => {
     for (const spec of demos)
       for (const face of spec.case.faces.filter(({ shows }) => shows === 'saddles' || shows === 'flange')) {
-        const { shapes } = sceneOf(spec, factsAt(spec, face.id, 'bead'), view, sheets[0]!)
+        const { shapes } = sceneOf(en, spec, factsAt(spec, face.id, 'bead'), view, sheets[0]!)
         const openings = shapes.filter(({ role }) => role === 'opening').map(boxOf)
         const solid = shapes.filter(
           ({ role, kind }) => kind !== 'text' && ['hole', 'dowel', 'oil-passage'].includes(role),

@@ -4,6 +4,7 @@ import { clampMap, flangeOf } from '../../../core/joint/index.ts'
 import { clampScene, faceOutline, mostPressure } from '../../../core/layout/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
 import { pullsOf } from '../../../core/tightening/index.ts'
+import { en } from '../../../core/words/index.ts'
 
 const read = readSpec(readFileSync('specs/skerry-3.json', 'utf8'))
 if (!read.ok) throw new Error('the demo engine cannot be read')
@@ -16,7 +17,7 @@ const map = clampMap(flange.value, pulls.value)
 const last = map.afterPasses.at(-1)!.state
 const most = mostPressure(flange.value, last)
 const sheet = { widthPx: 760, heightPx: 430, capitalPx: 11 }
-const scene = clampScene(spec, procedure.face, { from: 'below', turn: 0 }, sheet, {
+const scene = clampScene(en, spec, procedure.face, { from: 'below', turn: 0 }, sheet, {
   flange: flange.value,
   state: last,
   most,

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { sceneOf, type Role, type Scene } from '../../../core/layout/index.ts'
 import { demo, factsAt, sheets, type Stage } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const spec = demo('skerry-3')
 const sheet = sheets[0]!
 const drawn = (stage: Stage, face = 'joint', more = {}): Scene =>
-  sceneOf(spec, { ...factsAt(spec, face, stage), ...more }, { from: 'below', turn: 0 }, sheet)
+  sceneOf(en, spec, { ...factsAt(spec, face, stage), ...more }, { from: 'below', turn: 0 }, sheet)
 const has = ({ shapes }: Scene, role: Role): boolean => shapes.some((shape) => shape.role === role)
 const texts = ({ shapes }: Scene): readonly string[] =>
   shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []))
@@ -97,7 +98,13 @@ describe('what is next', () => {
 
   it('and its neighbours alone have numbers for who reads from 2 m', () => {
     const facts = factsAt(spec, 'joint', 'mid run')
-    const far = sceneOf(spec, facts, { from: 'below', turn: 0 }, { ...sheet, capitalPx: 44, onlyNext: true })
+    const far = sceneOf(
+      en,
+      spec,
+      facts,
+      { from: 'below', turn: 0 },
+      { ...sheet, capitalPx: 44, onlyNext: true },
+    )
     const numbers = far.shapes.filter(({ id }) => /^fastener\/.*\/number$/.test(id)).map(({ about }) => about)
     expect(numbers).toContain('fastener/case-6')
     expect(numbers.length).toBeLessThanOrEqual(6)
@@ -110,6 +117,7 @@ describe('a long thin case', () => {
   it('is stretched across by up to 1.8, says so, and keeps its circles round', () => {
     const strath = demo('strath-6')
     const scene = sceneOf(
+      en,
       strath,
       factsAt(strath, 'joint', 'bare'),
       { from: 'below', turn: 0 },
@@ -131,6 +139,7 @@ describe('a long thin case', () => {
 
   it('is not where it would be no larger for it', () => {
     const low = sceneOf(
+      en,
       spec,
       factsAt(spec, 'joint', 'mid run'),
       { from: 'below', turn: 0 },

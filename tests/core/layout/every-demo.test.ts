@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { sceneOf } from '../../../core/layout/index.ts'
 import { boxOf, collisions, discsOf, labelsOf, outside, textsOf, unreal } from './checks.ts'
 import { demos, factsAt, sheets, stages, views } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const faces = demos.flatMap((spec) =>
   spec.case.faces.map((face) => ({ spec, face, name: `${spec.id}, ${face.name}` })),
@@ -12,7 +13,7 @@ describe.each(faces)('the drawing of $name', ({ spec, face }) => {
     views.flatMap((view) =>
       sheets.map((sheet) => ({
         ...{ stage, view, sheet, facts: factsAt(spec, face.id, stage) },
-        scene: sceneOf(spec, factsAt(spec, face.id, stage), view, sheet),
+        scene: sceneOf(en, spec, factsAt(spec, face.id, stage), view, sheet),
         where: `${stage}, from ${view.from}, turn ${view.turn}, ${sheet.widthPx} px, capitals ${sheet.capitalPx} px`,
       })),
     ),

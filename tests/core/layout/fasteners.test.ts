@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { sceneOf, type DrawingFacts, type FastenerState, type Scene } from '../../../core/layout/index.ts'
 import { discsOf } from './checks.ts'
 import { demo, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const spec = demo('skerry-3')
 const sheet = sheets[0]!
@@ -10,7 +11,7 @@ const view = { from: 'below', turn: 0 } as const
 function drawn(state: FastenerState, share = 0, more: Partial<DrawingFacts> = {}): Scene {
   const facts = factsAt(spec, 'joint', 'first pull')
   const fasteners = { 'case-1': { number: '1', state, share } }
-  return sceneOf(spec, { ...facts, callout: null, fasteners, ...more }, view, sheet)
+  return sceneOf(en, spec, { ...facts, callout: null, fasteners, ...more }, view, sheet)
 }
 
 function pieces(scene: Scene): readonly string[] {
@@ -69,7 +70,7 @@ describe('a fastener', () => {
   })
 
   it('is its bare hole, of its own size, while a bead is to be laid: so the bead is seen to pass beside it', () => {
-    const scene = sceneOf(spec, factsAt(spec, 'joint', 'bead'), view, sheet)
+    const scene = sceneOf(en, spec, factsAt(spec, 'joint', 'bead'), view, sheet)
     expect(pieces(scene)).toEqual(['hole hole'])
     // M10: the hole is drawn 10 mm wide.
     expect(scene.shapes.find(({ id }) => id === 'fastener/case-1/hole')).toMatchObject({ radius: 5 })
@@ -87,7 +88,7 @@ describe('the way to the next fastener', () => {
   const facts = factsAt(spec, 'joint', 'under way')
 
   it('runs from rim to rim: it begins and ends within 10 mm of the discs and in neither', () => {
-    const scene = sceneOf(spec, facts, view, sheet)
+    const scene = sceneOf(en, spec, facts, view, sheet)
     const line = (id: string): readonly number[] => {
       const shape = scene.shapes.find((each) => each.id === id)
       return shape?.kind === 'line' ? shape.points : []
@@ -105,14 +106,14 @@ describe('the way to the next fastener', () => {
   })
 
   it('is absent before the first pull', () => {
-    const { shapes } = sceneOf(spec, factsAt(spec, 'joint', 'first pull'), view, sheet)
+    const { shapes } = sceneOf(en, spec, factsAt(spec, 'joint', 'first pull'), view, sheet)
     expect(shapes.some(({ id }) => id === 'path')).toBe(false)
   })
 })
 
 describe('a bearing', () => {
   it('is told by half, with grade, whether it lies in its place, and the clearance', () => {
-    const { rows } = sceneOf(spec, factsAt(spec, 'joint', 'under way'), view, sheet)
+    const { rows } = sceneOf(en, spec, factsAt(spec, 'joint', 'under way'), view, sheet)
     const told = (about: string) => rows.find((each) => each.about === about)
     expect(told('half/M1/upper')).toEqual({
       about: 'half/M1/upper',
@@ -126,7 +127,7 @@ describe('a bearing', () => {
   })
 
   it('has the half that is to be fitted next in a halo and a heavy frame, its plate as a next fastener’s disc', () => {
-    const { rows, shapes } = sceneOf(spec, factsAt(spec, 'joint', 'fitting'), view, sheet)
+    const { rows, shapes } = sceneOf(en, spec, factsAt(spec, 'joint', 'fitting'), view, sheet)
     const pieces = shapes
       .filter(({ about }) => about === 'half/M2/lower')
       .map(({ id, role }) => `${id.replace('half/M2/lower/', '')} ${role}`)
@@ -142,7 +143,7 @@ describe('a bearing', () => {
   })
 
   it('is hatched while its shell is not chosen', () => {
-    const { rows, shapes } = sceneOf(spec, factsAt(spec, 'joint', 'bare'), view, sheet)
+    const { rows, shapes } = sceneOf(en, spec, factsAt(spec, 'joint', 'bare'), view, sheet)
     expect(shapes.filter(({ role }) => role === 'shell-unknown')).toHaveLength(8)
     expect(rows.find(({ about }) => about === 'half/M1/upper')).toMatchObject({
       text: 'Saddle M1 upper: shell not chosen',
@@ -151,7 +152,7 @@ describe('a bearing', () => {
   })
 
   it('has its thrust washers where the spec puts them: at saddle 3', () => {
-    const { shapes } = sceneOf(spec, factsAt(spec, 'joint', 'bare'), view, sheet)
+    const { shapes } = sceneOf(en, spec, factsAt(spec, 'joint', 'bare'), view, sheet)
     const washers = shapes.filter(({ role }) => role === 'thrust').map(({ about }) => about)
     expect(washers).toEqual(['thrust/M3', 'thrust/M3'])
   })

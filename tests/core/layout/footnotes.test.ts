@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { footnotesOf, sceneOf, type DrawingFacts } from '../../../core/layout/index.ts'
 import { boxOf } from './checks.ts'
 import { demo, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const spec = demo('skerry-3')
 const view = { from: 'below', turn: 0 } as const
@@ -22,15 +23,17 @@ const facts: DrawingFacts = (() => {
 
 describe('the notes of a face', () => {
   it('are numbered: what is open on fasteners, then bearings, then what was measured', () => {
-    expect(footnotesOf(spec, facts).map(({ number, about, texts }) => [number, about, ...texts])).toEqual([
-      [1, 'fastener/case-1', 'Thread feels rough', 'Oil in the hole'],
-      [2, 'half/M2/upper', 'too loose, 20 to 47 µm allowed'],
-      [3, 'thrust/M3', 'End float: 0.14 mm'],
-    ])
+    expect(footnotesOf(en, spec, facts).map(({ number, about, texts }) => [number, about, ...texts])).toEqual(
+      [
+        [1, 'fastener/case-1', 'Thread feels rough', 'Oil in the hole'],
+        [2, 'half/M2/upper', 'too loose, 20 to 47 µm allowed'],
+        [3, 'thrust/M3', 'End float: 0.14 mm'],
+      ],
+    )
   })
 
   it('have each a sign with their number at their thing, and no words on the drawing', () => {
-    const { shapes } = sceneOf(spec, facts, view, sheets[0]!)
+    const { shapes } = sceneOf(en, spec, facts, view, sheets[0]!)
     const signs = shapes.filter(({ kind, id }) => kind === 'circle' && id.startsWith('note/'))
     expect(signs.map(({ about, role }) => [about, role])).toEqual([
       ['fastener/case-1', 'open-note'],
@@ -44,7 +47,7 @@ describe('the notes of a face', () => {
   })
 
   it('have their signs right beside their things: less than 30 px off', () => {
-    const scene = sceneOf(spec, facts, view, sheets[0]!)
+    const scene = sceneOf(en, spec, facts, view, sheets[0]!)
     const px = scene.frame.width / sheets[0]!.widthPx
     const sign = boxOf(scene.shapes.find(({ id }) => id === 'note/fastener/case-1')!)
     const disc = boxOf(scene.shapes.find(({ id }) => id === 'fastener/case-1/disc')!)
@@ -53,6 +56,7 @@ describe('the notes of a face', () => {
 
   it('of the face itself have their signs after its title', () => {
     const { shapes, frame } = sceneOf(
+      en,
       spec,
       { ...facts, notes: [{ about: 'face/joint', kind: 'open', texts: ['Joint face scratched'] }] },
       view,
@@ -66,14 +70,14 @@ describe('the notes of a face', () => {
 
   it('are none while bolts are tightened: there is only what is next', () => {
     const pulling: DrawingFacts = { ...facts, subject: 'tightening' }
-    expect(footnotesOf(spec, pulling)).toEqual([])
+    expect(footnotesOf(en, spec, pulling)).toEqual([])
     expect(
-      sceneOf(spec, pulling, view, sheets[0]!).shapes.filter(({ id }) => id.startsWith('note/')),
+      sceneOf(en, spec, pulling, view, sheets[0]!).shapes.filter(({ id }) => id.startsWith('note/')),
     ).toEqual([])
   })
 
   it('are in the rows word for word', () => {
-    const { rows } = sceneOf(spec, facts, view, sheets[0]!)
+    const { rows } = sceneOf(en, spec, facts, view, sheets[0]!)
     expect(rows.find(({ about }) => about === 'fastener/case-1')?.text).toBe(
       'Fastener 1, saddle 2, pump side; Thread feels rough; Oil in the hole',
     )

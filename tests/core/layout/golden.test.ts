@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { sceneOf, type Scene, type Shape } from '../../../core/layout/index.ts'
 import { demo, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 /** A shape in one line, its places to a tenth of a millimetre. */
 function line(shape: Shape): string {
@@ -29,13 +30,25 @@ function told({ frame, shapes }: Scene): readonly string[] {
 describe('the drawing stays as it was', () => {
   it('of a small cover seen from the nose', () => {
     const spec = demo('fen-1')
-    const scene = sceneOf(spec, factsAt(spec, 'cover', 'first pull'), { from: 'above', turn: 0 }, sheets[0]!)
+    const scene = sceneOf(
+      en,
+      spec,
+      factsAt(spec, 'cover', 'first pull'),
+      { from: 'above', turn: 0 },
+      sheets[0]!,
+    )
     expect(told(scene)).toMatchSnapshot()
   })
 
   it('of the case joint of an inline three in mid run, seen from below', () => {
     const spec = demo('skerry-3')
-    const scene = sceneOf(spec, factsAt(spec, 'joint', 'under way'), { from: 'below', turn: 0 }, sheets[0]!)
+    const scene = sceneOf(
+      en,
+      spec,
+      factsAt(spec, 'joint', 'under way'),
+      { from: 'below', turn: 0 },
+      sheets[0]!,
+    )
     expect(told(scene)).toMatchSnapshot()
   })
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { keepUnchanged, sceneOf } from '../../../core/layout/index.ts'
 import { demo, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const spec = demo('strath-6')
 const view = { from: 'below', turn: 0 } as const
@@ -10,7 +11,7 @@ function afterPulls(count: number) {
   const facts = factsAt(spec, 'joint', 'first pull')
   const [first] = Object.keys(facts.fasteners)
   const fasteners = { ...facts.fasteners, [first!]: { number: '1', state: 'done' as const, share: 1 } }
-  return sceneOf(spec, count === 0 ? facts : { ...facts, fasteners }, view, sheet)
+  return sceneOf(en, spec, count === 0 ? facts : { ...facts, fasteners }, view, sheet)
 }
 
 describe('keeping what is unchanged', () => {

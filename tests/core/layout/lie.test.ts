@@ -11,6 +11,7 @@ import {
 } from '../../../core/layout/index.ts'
 import type { Face } from '../../../core/engine/index.ts'
 import { demo, demos, factsAt, sheets, views } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const above: View = { from: 'above', turn: 0 }
 const below: View = { from: 'below', turn: 0 }
@@ -24,7 +25,7 @@ function faceOf(engine: string, id: string): Face {
 /** What the shop calls the side that stands at the top of the sheet. */
 function sideOnTop(engine: string, face: string, view: View): string {
   const spec = demo(engine)
-  const { shapes } = sceneOf(spec, factsAt(spec, face, 'bare'), view, sheets[0]!)
+  const { shapes } = sceneOf(en, spec, factsAt(spec, face, 'bare'), view, sheets[0]!)
   const drawn = shapes.flatMap((shape) =>
     shape.kind === 'text' && /^side\/\w+$/.test(shape.id) ? [shape] : [],
   )
@@ -33,7 +34,7 @@ function sideOnTop(engine: string, face: string, view: View): string {
 }
 
 const seen = (engine: string, face: string, lie: Lie, view: View): string =>
-  viewInWords(demo(engine).case, faceOf(engine, face), viewLying(faceOf(engine, face), lie, view))
+  viewInWords(en, demo(engine).case, faceOf(engine, face), viewLying(faceOf(engine, face), lie, view))
 
 describe('a case that is split horizontally', () => {
   it('is seen from above when it lies upright and from below when it lies upside down; the nose stays', () => {
@@ -60,14 +61,16 @@ describe('a case that is split horizontally', () => {
   })
 
   it('is told in the shop’s own names of its sides', () => {
-    const words = liesFor(faceOf('skerry-3', 'joint')).map((lie) => lieInWords(demo('skerry-3').case, lie))
+    const words = liesFor(faceOf('skerry-3', 'joint')).map((lie) =>
+      lieInWords(en, demo('skerry-3').case, lie),
+    )
     expect(words).toEqual(['upright', 'upside down', 'on its gear side', 'on its pump side'])
   })
 })
 
 describe('a case that is split vertically', () => {
   it('lies flat to be put together, or stands on its foot', () => {
-    const words = liesFor(faceOf('fen-1', 'joint')).map((lie) => lieInWords(demo('fen-1').case, lie))
+    const words = liesFor(faceOf('fen-1', 'joint')).map((lie) => lieInWords(en, demo('fen-1').case, lie))
     expect(words).toEqual(['flat', 'flat, turned over', 'on its foot side', 'on its flywheel top'])
     const standing = viewLying(faceOf('fen-1', 'joint'), 'on-minus', { from: 'above', turn: 3 })
     expect(sideOnTop('fen-1', 'joint', standing)).toBe('flywheel top')
@@ -112,7 +115,7 @@ describe('the nose', () => {
         for (const view of views)
           for (const side of ['left', 'top', 'right', 'bottom'] as const) {
             const turned = viewWithNose(face, view, side)
-            expect(viewInWords(engineCase, face, turned)).toMatch(new RegExp(`nose at the ${side}$`))
+            expect(viewInWords(en, engineCase, face, turned)).toMatch(new RegExp(`nose at the ${side}$`))
             expect(turned.from).toBe(view.from)
           }
     }

@@ -10,10 +10,11 @@ import type { HandleDirections, Scene } from '../../../core/layout/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { protractor, type PullWindow } from '../../../core/tightening/index.ts'
 import { winchEngine } from '../tightening/winch-engine.ts'
+import { en } from '../../../core/words/index.ts'
 
 const sheet = { widthPx: 900, heightPx: 500, capitalPx: 12 }
 const facts = bareFacts('block')
-const scene: Scene = sceneOf(winchEngine, facts, { from: 'below', turn: 0 }, sheet)
+const scene: Scene = sceneOf(en, winchEngine, facts, { from: 'below', turn: 0 }, sheet)
 const px = scene.frame.width / sheet.widthPx
 
 const hundred = {
@@ -28,7 +29,7 @@ function directions(start: number, sense: 'clockwise' | 'anticlockwise'): Handle
   return { ...protractor(degrees(start), hundred, sense), sense, turned: hundred.target }
 }
 
-const drawn = withProtractor(scene, 'cap-2', directions(30, 'clockwise'), px)
+const drawn = withProtractor(en, scene, 'cap-2', directions(30, 'clockwise'), px)
 const place = protractorPlace(scene, 'cap-2', px)!
 const shape = (id: string) => drawn.shapes.find((each) => each.id === `protractor/${id}`)!
 
@@ -62,7 +63,7 @@ describe('the protractor on the drawing', () => {
   })
 
   it('goes the other way round on a drawing seen from the far side', () => {
-    const mirrored = withProtractor(scene, 'cap-2', directions(30, 'anticlockwise'), px)
+    const mirrored = withProtractor(en, scene, 'cap-2', directions(30, 'anticlockwise'), px)
     const knob = mirrored.shapes.find(({ id }) => id === 'protractor/end/knob')
     expect(knob?.kind === 'circle' && directionTo(place, knob)).toBeCloseTo(290, 6)
   })
@@ -74,6 +75,6 @@ describe('the protractor on the drawing', () => {
   })
 
   it('is not drawn for a fastener of another face', () => {
-    expect(withProtractor(scene, 'rod-1', directions(0, 'clockwise'), px)).toBe(scene)
+    expect(withProtractor(en, scene, 'rod-1', directions(0, 'clockwise'), px)).toBe(scene)
   })
 })

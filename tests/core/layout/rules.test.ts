@@ -5,6 +5,7 @@ import type { EngineSpec } from '../../../core/engine/index.ts'
 import { anyEngine } from './any-engine.ts'
 import { demos, factsAt, stages, views, type Stage } from './demos.ts'
 import { calloutCorner, findings, look, rules, type Findings } from './rules.ts'
+import { en } from '../../../core/words/index.ts'
 
 /** The drawing's part of windows of 1024 × 768, 1280 × 800, 1366 × 768, 1920 × 1080 and of half of a tall one. */
 const windows = [
@@ -45,11 +46,11 @@ function lookAt(
   const facts = factsAt(spec, face, stage)
   const count = spec.fasteners.filter((fastener) => fastener.face === face).length
   const where = `${spec.id} ${face}, ${stage}, from ${view.from}, turn ${view.turn}, ${sheet.widthPx} px, capitals ${sheet.capitalPx} px`
-  const scene = sceneOf(spec, facts, view, sheet)
+  const scene = sceneOf(en, spec, facts, view, sheet)
   look(scene, sheet, count, where, into)
   const corner = calloutCorner(scene, sheet)
   if (corner === null) return
-  const other = calloutCorner(sceneOf(spec, withAnotherNext(spec, facts), view, sheet), sheet)
+  const other = calloutCorner(sceneOf(en, spec, withAnotherNext(spec, facts), view, sheet), sheet)
   const rule = 'the callout in its place'
   into.looked.set(rule, into.looked.get(rule)! + 1)
   const isThere =

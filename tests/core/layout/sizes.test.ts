@@ -3,6 +3,7 @@ import { sceneOf, type Scene, type View } from '../../../core/layout/index.ts'
 import { inMillimetres } from '../../../core/quantity/index.ts'
 import { boxOf, discsOf } from './checks.ts'
 import { demo, demos, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const below: View = { from: 'below', turn: 0 }
 const [small, large] = sheets
@@ -22,7 +23,7 @@ function saddlePlaces(scene: Scene, ids: readonly string[]): readonly number[] {
 
 describe('the engine on the sheet', () => {
   it.each(joints)('keeps the distances of $spec.id to the nanometre', ({ spec, face }) => {
-    const scene = sceneOf(spec, factsAt(spec, face.id, 'under way'), below, small!)
+    const scene = sceneOf(en, spec, factsAt(spec, face.id, 'under way'), below, small!)
     const drawn = saddlePlaces(
       scene,
       spec.case.saddles.map(({ id }) => id),
@@ -38,7 +39,7 @@ describe('the engine on the sheet', () => {
     const spec = demo('tarn-4')
     const facts = factsAt(spec, 'block', 'under way')
     const [one, other] = [small!, large!].map((sheet) =>
-      sceneOf(spec, facts, below, sheet).shapes.flatMap((shape) =>
+      sceneOf(en, spec, facts, below, sheet).shapes.flatMap((shape) =>
         shape.kind === 'circle' && /^(dowel|bore)\//.test(shape.id)
           ? [[shape.id, shape.x, shape.radius]]
           : [],
@@ -50,7 +51,7 @@ describe('the engine on the sheet', () => {
 
   it('draws nothing of the case outside its edge', () => {
     for (const { spec, face } of joints) {
-      const { shapes } = sceneOf(spec, factsAt(spec, face.id, 'bare'), below, small!)
+      const { shapes } = sceneOf(en, spec, factsAt(spec, face.id, 'bare'), below, small!)
       const edge = boxOf(shapes.find(({ id }) => id === `face/${face.id}`)!)
       const inside = shapes.filter(({ role }) =>
         ['opening', 'cap', 'bore', 'dowel', 'oil-passage', 'shell-unknown', 'thrust'].includes(role),
@@ -76,10 +77,10 @@ describe('the number in a disc', () => {
 
   it('is as large as asked where there is room: 12 px in the window of a small screen', () => {
     const spec = demo('skerry-3')
-    const scene = sceneOf(spec, factsAt(spec, 'joint', 'bead'), below, small!)
+    const scene = sceneOf(en, spec, factsAt(spec, 'joint', 'bead'), below, small!)
     // The bead's own step shows holes; the numbers come with the tightening.
     expect(capitalsIn(scene, 940)).toEqual([])
-    const pulling = sceneOf(spec, factsAt(spec, 'joint', 'first pull'), below, small!)
+    const pulling = sceneOf(en, spec, factsAt(spec, 'joint', 'first pull'), below, small!)
     for (const { id, px, role } of capitalsIn(pulling, 940))
       expect(px, id).toBeGreaterThanOrEqual(role === 'next' ? 17 : 11)
   })
@@ -88,7 +89,7 @@ describe('the number in a disc', () => {
     // 16 arc minutes from ½ m, the least that ISO 9241-303 has, are 2.33 mm or 8.8 px.
     'is at least 9 px on the main joint of $spec.id, the next one larger',
     ({ spec, face }) => {
-      const scene = sceneOf(spec, factsAt(spec, face.id, 'first pull'), below, small!)
+      const scene = sceneOf(en, spec, factsAt(spec, face.id, 'first pull'), below, small!)
       const capitals = capitalsIn(scene, 940)
       for (const { id, px } of capitals) expect(px, id).toBeGreaterThanOrEqual(9)
       const [next] = capitals.filter(({ role }) => role === 'next')
@@ -104,7 +105,7 @@ describe('the number in a disc', () => {
         ? { ...fastener, at: [spec.fasteners[0]!.at[0], inMillimetres(spec.fasteners[0]!.at[1]) * 1e6 - 8e6] }
         : fastener,
     ) as unknown as typeof spec.fasteners
-    const scene = sceneOf({ ...spec, fasteners: near }, factsAt(spec, 'joint', 'mid run'), below, {
+    const scene = sceneOf(en, { ...spec, fasteners: near }, factsAt(spec, 'joint', 'mid run'), below, {
       ...small!,
       heightPx: 340,
     })

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { sceneOf, viewInWords, type Shape, type View } from '../../../core/layout/index.ts'
 import { projectionOf } from '../../../core/layout/view.ts'
 import { demo, demos, factsAt, sheets } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const [sheet] = sheets
 const above: View = { from: 'above', turn: 0 }
@@ -53,6 +54,7 @@ describe('the words for a view', () => {
   const words = (id: string, faceId: string, view: View): string => {
     const spec = demo(id)
     return viewInWords(
+      en,
       spec.case,
       spec.case.faces.find((face) => face.id === faceId)!,
       view,
@@ -114,8 +116,8 @@ describe('flipping the view of a face in plan', () => {
       ['under way', low, /^(opening|bore|dowel|oil-passage|crank|cap|keep-out|bead)\//],
     ] as const) {
       const facts = factsAt(spec, face.id, stage)
-      const one = ofTheEngine(sceneOf(spec, facts, above, on).shapes, drawn)
-      const other = ofTheEngine(sceneOf(spec, facts, below, on).shapes, drawn)
+      const one = ofTheEngine(sceneOf(en, spec, facts, above, on).shapes, drawn)
+      const other = ofTheEngine(sceneOf(en, spec, facts, below, on).shapes, drawn)
       expect([...other.keys()].sort()).toEqual([...one.keys()].sort())
       if (stage === 'mid run') expect(one.size).toBeGreaterThan(0)
       for (const [id, shape] of one) expect(places(other.get(id)!, -1), id).toEqual(places(shape, 1))

@@ -5,6 +5,7 @@ import { cardPlace, thingAsked } from '../../../renderer/build-window/card-place
 import { fitting } from '../../../renderer/canvas/camera.ts'
 import { demo } from '../../core/layout/demos.ts'
 import { checkProperty } from '../../property.ts'
+import { en } from '../../../core/words/index.ts'
 
 const board = { width: 900, height: 600 }
 const card = { width: 400, height: 200 }
@@ -57,7 +58,7 @@ describe('the place of a card', () => {
 describe('the thing that was asked about', () => {
   const spec = demo('skerry-3')
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
-  const scene = sceneOf(spec, bareFacts('joint'), { from: 'below', turn: 0 }, sheet)
+  const scene = sceneOf(en, spec, bareFacts('joint'), { from: 'below', turn: 0 }, sheet)
   const camera = fitting(scene.frame, board)
   const ask = (about: string, at: { x: number; y: number } | null) =>
     thingAsked({ about, at, seq: 1 }, scene, camera, board)

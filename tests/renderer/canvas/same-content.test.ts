@@ -6,6 +6,7 @@ import { paint } from '../../../renderer/canvas/paint.ts'
 import { svgOf } from '../../../renderer/canvas/svg.ts'
 import { demo, factsAt, sheets } from '../../core/layout/demos.ts'
 import { Drawn, drawnInSvg } from './drawn.ts'
+import { en } from '../../../core/words/index.ts'
 
 const spec = demo('skerry-3')
 const sheet = { ...sheets[1]!, heightPx: 930 }
@@ -34,7 +35,7 @@ function onCanvas({ shapes, frame }: Scene, theme: Theme): readonly string[] {
 }
 
 describe.each(Object.entries(states))('canvas and SVG of the case joint: %s', (_, facts) => {
-  const scene = sceneOf(spec, facts, { from: 'below', turn: 0 }, sheet)
+  const scene = sceneOf(en, spec, facts, { from: 'below', turn: 0 }, sheet)
 
   it.each(['light', 'dark', 'print'] as const)(
     'draw the same things in the same places, colours, widths and words, one after the other: %s',
@@ -50,7 +51,7 @@ describe.each(Object.entries(states))('canvas and SVG of the case joint: %s', (_
 describe('every role that these states show', () => {
   const shown = new Set(
     Object.values(states).flatMap((facts) =>
-      sceneOf(spec, facts, { from: 'below', turn: 0 }, sheet).shapes.map(({ role }) => role),
+      sceneOf(en, spec, facts, { from: 'below', turn: 0 }, sheet).shapes.map(({ role }) => role),
     ),
   )
 

@@ -4,13 +4,14 @@ import { looks } from '../../../renderer/canvas/look.ts'
 import { marksOf } from '../../../renderer/canvas/marks.ts'
 import { svgOf } from '../../../renderer/canvas/svg.ts'
 import { demo, factsAt, sheets, stages } from '../../core/layout/demos.ts'
+import { en } from '../../../core/words/index.ts'
 
 const sheet = sheets[0]!
 const view = { from: 'below', turn: 0 } as const
 
 function sceneAt(stage: (typeof stages)[number]) {
   const spec = demo('skerry-3')
-  return sceneOf(spec, factsAt(spec, 'joint', stage), view, sheet)
+  return sceneOf(en, spec, factsAt(spec, 'joint', stage), view, sheet)
 }
 
 function svgAt(stage: (typeof stages)[number]): string {

@@ -4,6 +4,7 @@ import { sceneOf } from '../../../../core/layout/index.ts'
 import type { Units } from '../../../../core/tightening/index.ts'
 import { demos } from '../../layout/demos.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
+import { en } from '../../../../core/words/index.ts'
 
 const skerry = demoEngine('skerry-3')
 
@@ -201,6 +202,7 @@ describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
         for (const step of spec.steps) {
           const sheet = { widthPx: 940, heightPx: 700, capitalPx: 12 }
           const { rows } = sceneOf(
+            en,
             spec,
             drawingFacts(spec, shop.state, step),
             { from: 'above', turn: 0 },

@@ -4,6 +4,7 @@ import { sceneOf, type Role, type Scene, type SceneRow } from '../../../../core/
 import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { demos } from '../../layout/demos.ts'
 import { Workshop } from '../workshop.ts'
+import { en } from '../../../../core/words/index.ts'
 
 const sheet = { widthPx: 1400, heightPx: 950, capitalPx: 18 }
 
@@ -19,7 +20,7 @@ function drawingsOf(spec: EngineSpec): readonly { readonly scene: Scene; readonl
       const { workedFrom: from } = spec.case.faces[0]!
       const facts = drawingFacts(spec, shop.state, step)
       for (const subject of [facts.subject, 'everything'] as const) {
-        const scene = sceneOf(spec, { ...facts, subject }, { from, turn: 0 }, sheet)
+        const scene = sceneOf(en, spec, { ...facts, subject }, { from, turn: 0 }, sheet)
         drawings.push({ scene, where: `${step.id}, entry ${shop.entries.length}, ${subject}` })
       }
       if (step.kind === 'run-procedure' && times === 3) {
