@@ -7,7 +7,7 @@ import { drawingOf, type Drawing } from './drawing.ts'
 import { bareFacts, type Sheet, type View } from './facts.ts'
 import { onFace } from './on-face.ts'
 import { bossesOf, caseFaceOf, outlineOf } from './outline.ts'
-import type { LineShape, Scene, Shape, SwatchShape, TextShape } from './scene.ts'
+import type { LineShape, Scene, Shape, SwatchShape } from './scene.ts'
 import { sceneOf } from './scene-of.ts'
 
 /** The edge of a face as it is drawn, in mm of the engine's own frame: what `flangeOf` wants. */
@@ -22,25 +22,35 @@ export function faceOutline(spec: EngineSpec, face: string): readonly Point[] {
 /** From little to much; open is hatched, so that colour is never alone. */
 export const clampColours = ['#FFF6DC', '#F8DF9F', '#EEC05C', '#D6972A', '#A66713', '#693D08'] as const
 
-/** A flange at rest, and what is the most on the scale that is drawn beside it. */
+/** How a flange lies, or how differently it lies in two states, and what stands in the discs of its fasteners. */
 export interface ClampPicture {
   readonly flange: Flange
   readonly state: ClampState
-  /** In MPa, above zero. */
+  /** Another state of the same flange: what is drawn is then by how much the pressures of the two differ. */
+  readonly against?: ClampState
+  /** The most on the scale that is drawn beside it, in MPa, above zero. */
   readonly most: number
+  /** The run's own fasteners: they have discs. Others are quiet. */
+  readonly own: ReadonlySet<string>
+  /** What stands in a disc, by fastener; nothing for one that is not named here. */
+  readonly numbers: ReadonlyMap<string, string>
+  /** The longest that may come to stand in one, so that no disc grows while pulls are made. */
+  readonly widest: string
+  /** What to look at: filled. */
+  readonly marked: ReadonlySet<string>
 }
 
-/** The greatest pressure between the faces, in MPa. */
-export function mostPressure(flange: Flange, { sinkMm }: ClampState): number {
-  return flange.beams.reduce(
-    (most, beam) => Math.max(most, pressureOn(beam, Math.max(sinkMm[beam.from]!, sinkMm[beam.to]!))),
-    0,
+/** The greatest pressure between the faces in MPa; the greatest difference of it where there are two states. */
+export function mostPressure(flange: Flange, state: ClampState, against?: ClampState): number {
+  const ends = flange.beams.flatMap((beam) =>
+    [0, 1].map((share) => pressureAt({ state, ...(against !== undefined && { against }) }, beam, share)),
   )
+  return Math.max(0, ...ends)
 }
 
 /**
  * One face with the pressure between the faces in colours, lines where one colour gives way to the next, and what every
- * fastener holds in kN.
+ * fastener of the run holds in its disc.
  */
 export function clampScene(
   words: Words,
@@ -50,24 +60,47 @@ export function clampScene(
   sheet: Sheet,
   picture: ClampPicture,
 ): Scene {
-  const facts = bareFacts(face)
+  const { own, widest } = picture
+  const facts = {
+    ...bareFacts(face),
+    subject: 'clamp-map',
+    fasteners: Object.fromEntries(
+      spec.fasteners.map(({ id }) => [
+        id,
+        {
+          number: own.has(id) ? widest : '',
+          state: picture.marked.has(id) ? ('done' as const) : ('waiting' as const),
+          share: 0,
+        },
+      ]),
+    ),
+  } as const
   const drawing = drawingOf(words, spec, facts, view, sheet)
   const bare = sceneOf(words, spec, facts, view, sheet)
-  const kept = bare.shapes.filter(({ layer, about, role }) => {
-    if (role === 'quiet-label') return false
-    return layer === 'ground' || about?.startsWith('fastener/')
-  })
   const field = pressureField(drawing, picture)
   return {
     frame: bare.frame,
     shapes: [
-      ...kept,
+      ...bare.shapes.flatMap((shape) => asClampShape(shape, picture, drawing.px)),
       ...cells(field, picture.most),
       ...contours(field, picture.most),
-      ...loads(drawing, picture),
     ],
-    rows: rowsOf(words, spec, picture),
+    rows: [],
   }
+}
+
+/** Fasteners of others are small rings, and the run's own have what they hold where their numbers would be. */
+function asClampShape(shape: Shape, { own, numbers }: ClampPicture, px: number): readonly Shape[] {
+  const fastener = /^fastener\/(.*)$/.exec(shape.about ?? '')?.[1]
+  if (fastener === undefined) return [shape]
+  if (shape.id.endsWith('/tick')) return []
+  if (!own.has(fastener)) {
+    if (shape.kind !== 'circle' || !shape.id.endsWith('/disc')) return []
+    return [{ ...shape, role: 'distant', radius: Math.min(shape.radius, 5 * px) }]
+  }
+  if (shape.kind !== 'text') return [shape]
+  const text = numbers.get(fastener)
+  return text === undefined ? [] : [{ ...shape, text }]
 }
 
 /** Pressures on a grid of the sheet: null beside the flange. */
@@ -82,7 +115,8 @@ interface Field {
 /** Cells along the longer side of the face. */
 const cellsAlong = 110
 
-function pressureField({ body, place }: Drawing, { flange, state }: ClampPicture): Field {
+function pressureField({ body, place }: Drawing, picture: ClampPicture): Field {
+  const { flange } = picture
   const step = Math.max(body.width, body.height) / cellsAlong
   const columns = Math.ceil(body.width / step)
   const nodes = flange.nodes.map(({ x, y }) => place(x, y))
@@ -95,8 +129,7 @@ function pressureField({ body, place }: Drawing, { flange, state }: ClampPicture
       const { distance, share } = nearestOn(from, to, x, y)
       if (distance > beam.widthMm / 2 || distance >= nearest) continue
       nearest = distance
-      const sink = state.sinkMm[beam.from]! * (1 - share) + state.sinkMm[beam.to]! * share
-      pressure = pressureOn(beam, sink)
+      pressure = pressureAt(picture, beam, share)
     }
     return pressure
   }
@@ -115,6 +148,18 @@ const openFromMm = 0.001
 function pressureOn({ bedMpa, widthMm }: FlangeBeam, sinkMm: number): number {
   if (sinkMm >= 0) return (bedMpa * sinkMm) / widthMm
   return sinkMm < -openFromMm ? -1 : 0
+}
+
+/** `share` of the way along a beam. Where one of two states leaves the face open it has no pressure there. */
+function pressureAt(
+  { state, against }: Pick<ClampPicture, 'state' | 'against'>,
+  beam: FlangeBeam,
+  share: number,
+): number {
+  const inState = ({ sinkMm }: ClampState): number =>
+    pressureOn(beam, sinkMm[beam.from]! * (1 - share) + sinkMm[beam.to]! * share)
+  if (against === undefined) return inState(state)
+  return Math.abs(Math.max(0, inState(state)) - Math.max(0, inState(against)))
 }
 
 function nearestOn(from: Point, to: Point, x: number, y: number) {
@@ -193,42 +238,6 @@ function contours({ left, top, step, columns, rows }: Field, most: number): read
     }
   })
   return lines
-}
-
-function loads({ discs, px }: Drawing, { flange, state }: ClampPicture): readonly Shape[] {
-  return flange.bolts.flatMap(({ id }, index): readonly TextShape[] => {
-    const disc = discs.find((each) => each.id === id)
-    if (disc === undefined) return []
-    const capital = 11 * px
-    return [
-      {
-        kind: 'text',
-        id: `fastener/${id}/load`,
-        about: `fastener/${id}`,
-        layer: 'overlay',
-        role: 'label',
-        x: disc.x,
-        y: disc.y + disc.radius + capital,
-        text: kilonewtons(state.loads[index]!),
-        capital,
-        anchor: 'middle',
-        weight: 'bold',
-      },
-    ]
-  })
-}
-
-function rowsOf({ drawing: { clamp } }: Words, spec: EngineSpec, { flange, state }: ClampPicture) {
-  const numbers = new Map(spec.fasteners.map(({ id, number }) => [id, number]))
-  const open = clamp.open({ percent: formatNumber(100 * state.openShare, 0) })
-  return [
-    { about: 'joint', text: open, state: state.openShare > 0 ? 'open' : 'closed' },
-    ...flange.bolts.map(({ id }, index) => ({
-      about: `fastener/${id}`,
-      text: clamp.holds({ number: numbers.get(id) ?? id, kilonewtons: kilonewtons(state.loads[index]!) }),
-      state: state.loads[index]! > 0 ? 'holds' : 'slack',
-    })),
-  ]
 }
 
 export function kilonewtons(load: number): string {

@@ -1,7 +1,7 @@
 /**
  * What a drawing is about. A step shows what it is about and nothing else; `everything` is for who asks for the rest.
  */
-export type DrawingSubject = 'tightening' | 'shells' | 'bead' | 'check' | 'everything'
+export type DrawingSubject = 'tightening' | 'shells' | 'bead' | 'check' | 'clamp-map' | 'everything'
 
 /** What of a face is drawn, and how. */
 export interface Content {
@@ -42,6 +42,11 @@ export const contents: Readonly<Record<DrawingSubject, Content>> = {
     ...{ fasteners: 'rings', bearings: 'landmarks', halves: false },
     ...{ bearingNames: true, clearances: false, bores: false },
     ...{ dowels: false, oilPassages: false, beads: false, notes: true },
+  },
+  'clamp-map': {
+    ...{ fasteners: 'numbered', bearings: 'landmarks', halves: false },
+    ...{ bearingNames: true, clearances: false, bores: false },
+    ...{ dowels: false, oilPassages: false, beads: false, notes: false },
   },
   everything: {
     ...{ fasteners: 'numbered', bearings: 'graded', halves: true },

@@ -42,6 +42,16 @@ export { asRun, isOther, namedIn, numbersOf, readOrder, reordered } from './own-
 export { measureOrder } from './order-measure.ts'
 export type { OrderMeasure } from './order-measure.ts'
 export { pullsOf } from './flange-pulls.ts'
+export {
+  clampAfter,
+  clampRun,
+  greatestDifference,
+  inOrder,
+  loadsAfter,
+  mappedOrders,
+  passDifferences,
+} from './clamp-run.ts'
+export type { ClampDifference, ClampRun, MappedOrder } from './clamp-run.ts'
 export { explainPull } from './explain-pull.ts'
 export type { PullExplanation } from './explain-pull.ts'
 export { passName, passText, targetAndLimits, targetText, threadText, unitOf } from './pass-words.ts'

@@ -43,19 +43,32 @@ test('a bench card has the order, the passes, boxes to tick and the angle, on A4
   }
 })
 
-test('the clamp map shows two orders side by side, pass by pass, and what it takes for granted', async ({
+test('the clamp map says first how two orders differ, goes pull by pull, and folds away what it takes for granted', async ({
   bench,
 }) => {
   const { page } = bench
   await atCaseBolts(new Mechanic(page, 'pointer'))
   await page.getByRole('button', { name: 'Clamp map' }).click()
-  await expect(page.getByText('A teaching model.')).toBeVisible()
-  await expect(page.getByRole('img', { name: /order as the spec has it, after pass/ })).toBeVisible()
-  await expect(page.getByRole('img', { name: /order end to end, after pass/ })).toBeVisible()
+  await expect(page.getByText(/^The two orders differ most after pass \d/)).toBeVisible()
+  await expect(page.getByRole('img', { name: /^What each fastener holds more or less/ })).toBeVisible()
+  await expect(page.getByRole('img', { name: /order as the spec has it, after/ })).toBeVisible()
   await page.getByRole('group', { name: 'Order 2' }).getByRole('button', { name: 'spiral' }).click()
   await page.getByRole('group', { name: 'After pass' }).getByRole('button').first().click()
-  await expect(page.getByRole('img', { name: /order spiral, after pass 1/ })).toBeVisible()
-  await expect(page.getByRole('table').getByRole('row')).not.toHaveCount(1)
+  await expect(page.getByRole('img', { name: /order spiral, after 8 pulls/ })).toBeVisible()
+
+  const slider = page.getByRole('slider', { name: 'Pull by pull' })
+  await slider.focus()
+  await slider.press('Home')
+  const map = page.getByRole('img', { name: /order spiral, after 0 pulls/ })
+  await expect(map.locator('[data-id^="fastener/"] text')).toHaveCount(0)
+  await slider.press('ArrowRight')
+  await expect(
+    page.getByRole('img', { name: /order spiral, after 1 / }).locator('[data-id^="fastener/"] text'),
+  ).toHaveCount(1)
+
+  await expect(page.getByText('Metal lies on metal')).toBeHidden()
+  await page.getByText('What the model takes for granted').click()
+  await expect(page.getByText('Metal lies on metal')).toBeVisible()
   expect(await accessFaults(page)).toEqual([])
 })
 

@@ -95,11 +95,4 @@ export const drawing = {
   }) =>
     `Protractor: the handle starts at ${facts.start} (${facts.startClock} o’clock) and comes to ${facts.end} ` +
     `(${facts.endClock} o’clock) after ${facts.turned}, ${facts.sense}.`,
-
-  /** The map of clamp loads. */
-  clamp: {
-    open: ({ percent }: { readonly percent: string }) => `Open along ${percent} % of the joint face`,
-    holds: ({ number, kilonewtons }: { readonly number: string; readonly kilonewtons: string }) =>
-      `Fastener ${number} holds ${kilonewtons} kN`,
-  },
 }
