@@ -5,7 +5,7 @@ import {
   greatestDifference,
   inOrder,
   loadsAfter,
-  mappedOrders,
+  type mappedOrders,
   passDifferences,
   type ClampRun,
 } from '../../../core/tightening/index.ts'
