@@ -1,13 +1,21 @@
 import type { Component } from 'svelte'
+import type { Bench } from '../bench/bench.svelte.ts'
+import type { OpenBuild } from '../bench/open-build.svelte.ts'
 import type { Presentation } from './shown.ts'
 
 type Props = Record<string, unknown>
+
+/** What is handed down to a component and all in it, where they ask for it. */
+export interface Surroundings {
+  readonly bench?: Bench
+  readonly openBuild?: OpenBuild | null
+}
 
 /** A component as it is in one state. */
 export interface State {
   readonly caption: string
   readonly view: Component<Props>
-  readonly props: Props
+  readonly props: Props & Surroundings
 }
 
 /** Something to look at in the gallery, in all its states. */
@@ -29,6 +37,9 @@ export function entryId(group: string, name: string): string {
   return `${group}/${name}`.toLowerCase().replace(/[^a-z0-9/]+/g, '-')
 }
 
+/** A component without props of its own has a type of props that allows none. */
+type Shown<Of> = Surroundings & ([Of[keyof Of]] extends [never] ? unknown : Of)
+
 type Maybe<Value> = Value | Promise<Value>
 
 /** Gives the function that makes the entries of one group: a line each. */
@@ -37,8 +48,8 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     name: string,
     shows: string,
     view: Component<Of>,
-    /** The props of each state, by what it is called. */
-    states: (shown: Presentation) => Maybe<Readonly<Record<string, Of>>>,
+    /** The props of each state and what surrounds it, by what it is called. */
+    states: (shown: Presentation) => Maybe<Readonly<Record<string, Shown<NoInfer<Of>>>>>,
     press: readonly string[] = [],
   ): Entry => ({
     id: entryId(group, name),
@@ -48,7 +59,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
       return each.map(([caption, props]) => ({
         caption,
         view: view as Component<Props>,
-        props: props as Props,
+        props: props as Props & Surroundings,
       }))
     },
   })

@@ -77,7 +77,7 @@ export const partEntries: readonly Entry[] = [
 /** A card beside what was tapped, in the middle of a run. */
 async function cardOf(shown: Presentation, about: string) {
   const { step, build } = momentOf('skerry-3', 'run with a flag')
-  const { openBuild } = await benchAt(shown, build)
+  const { bench, openBuild } = await benchAt(shown, build)
   const board = { width: 428, height: 640 }
   const facts = drawingFacts(openBuild.spec, openBuild.state, step)
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
@@ -85,8 +85,7 @@ async function cardOf(shown: Presentation, about: string) {
   const { seq } = openBuild.state
   return {
     'in a run with a flag': {
-      ...{ openBuild, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
-      units: { torque: 'N·m', length: 'mm' } as const,
+      ...{ bench, openBuild, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
       asked: { about, at: { x: 214, y: 320 }, seq },
     },
   }

@@ -28,7 +28,6 @@ const engine = 'skerry-3'
 const ofShells = entriesOf('Parts of choosing shells', 'panel')
 const ofRun = entriesOf('Parts of a run', 'panel')
 const nothing = () => undefined
-const units = { torque: 'N·m', length: 'mm' } as const
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 
@@ -63,7 +62,7 @@ async function running(shown: Presentation, name: string, of?: string) {
   const task = desk.task as PullTask
   const window = task.window?.kind === 'torque' ? task.window : null
   const chosen = window && usableFor(bench.rack.setups, window, today())
-  return { openBuild, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
+  return { bench, openBuild, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
 }
 
 export const stepEntries: readonly Entry[] = [
@@ -94,7 +93,10 @@ export const stepEntries: readonly Entry[] = [
 
   ofRun('Passes', 'Every pass of a procedure and how far it has come', PassList, async (shown) => {
     const [begun, mid] = [await running(shown, 'run at its start'), await running(shown, 'run in mid pass')]
-    return { 'at the start': { desk: begun.desk, units }, 'in mid pass': { desk: mid.desk, units } }
+    return {
+      'at the start': { desk: begun.desk, bench: begun.bench },
+      'in mid pass': { desk: mid.desk, bench: mid.bench },
+    }
   }),
   ofRun('Order in words', 'How the order goes and what is unusual about it', OrderWords, async (shown) => {
     const { openBuild, desk } = await running(shown, 'run at its start')
