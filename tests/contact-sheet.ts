@@ -5,9 +5,8 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { chromium, type Page } from '@playwright/test'
-import { withGallery } from './gallery.ts'
-import { chromiumToTest } from './run/chromium.ts'
+import type { Page } from '@playwright/test'
+import { addressesOnStage, showOnStage, withBrowser, withGallery } from './gallery.ts'
 
 const folder = join(import.meta.dirname, '../dist/contact-sheet')
 
@@ -43,9 +42,7 @@ const isMeant = (entry: string) => words.every((word) => sizes.includes(word) ||
 async function take(page: Page, address: string, entry: string, shot: Shot): Promise<string> {
   const { width, height, zoom = 1, look = 'light', keys = [] } = shot
   await page.setViewportSize({ width: Math.round(width / zoom), height: Math.round(height / zoom) })
-  const hash = address.replace('look=light', `look=${look}`)
-  await page.evaluate((to) => (location.hash = to), hash)
-  await page.locator(`[data-shown="${hash}"]`).waitFor()
+  await showOnStage(page, address.replace('look=light', `look=${look}`))
   for (const key of keys) await page.keyboard.press(key)
   await page.waitForTimeout(120) // the drawing is laid out for the new size
   const file = `${entry.replaceAll('/', '-')}-${shot.name}.png`
@@ -63,20 +60,11 @@ function pageOf(rows: readonly { readonly entry: string; readonly files: readonl
 }
 
 await mkdir(folder, { recursive: true })
-const executablePath = await chromiumToTest()
-if (executablePath === undefined) throw new Error('no Chromium to take pictures with')
-const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
-const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
-try {
-  await withGallery(async (gallery) => {
+await withBrowser((browser) =>
+  withGallery(async (gallery) => {
     const page = await browser.newPage()
-    await page.goto(`${gallery}?stage&windows`)
-    await page.getByRole('link').first().waitFor()
-    const addresses = await page
-      .getByRole('link')
-      .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).hash))
     const rows = []
-    for (const address of addresses) {
+    for (const address of await addressesOnStage(page, gallery, '&windows')) {
       const entry = new URLSearchParams(address.slice(1)).get('entry')!
       if (!isMeant(entry)) continue
       const files = []
@@ -85,7 +73,5 @@ try {
     }
     await writeFile(join(folder, 'index.html'), pageOf(rows))
     console.log(`${rows.length} moments in ${chosen.length} sizes: ${join(folder, 'index.html')}`)
-  })
-} finally {
-  await browser.close()
-}
+  }),
+)

@@ -1,8 +1,10 @@
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { chromium, type Browser, type Page } from '@playwright/test'
 import { build, preview } from 'vite'
 import { guardHeaders } from '../electron/pages/index.ts'
+import { chromiumToTest } from './run/chromium.ts'
 
 const configFile = join(import.meta.dirname, '../vite.config.ts')
 
@@ -22,4 +24,27 @@ export async function withGallery<Result>(work: (address: string) => Promise<Res
     await server.close()
     await rm(outDir, { recursive: true, force: true })
   }
+}
+
+/** Starts the browser that the tests use, for a script that takes pictures. */
+export async function withBrowser<Result>(work: (browser: Browser) => Promise<Result>): Promise<Result> {
+  const executablePath = await chromiumToTest()
+  if (executablePath === undefined) throw new Error('no Chromium to take pictures with')
+  const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
+  const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
+  return work(browser).finally(() => browser.close())
+}
+
+/** Where each entry of a stage is found: of the gallery, or with `windows` the moments of every demo engine. */
+export async function addressesOnStage(page: Page, gallery: string, of = ''): Promise<readonly string[]> {
+  await page.goto(`${gallery}?stage${of}`)
+  const links = page.getByRole('link')
+  await links.first().waitFor()
+  return links.evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).hash))
+}
+
+/** Shows an entry, in the look that its address says, until it is as it should be. */
+export async function showOnStage(page: Page, address: string): Promise<void> {
+  await page.evaluate((hash) => (location.hash = hash), address)
+  await page.locator(`[data-shown="${address}"]`).waitFor()
 }

@@ -1,13 +1,11 @@
 /** Takes the README's pictures, from the running program and from the gallery: `npm run screenshots`. */
 import { mkdir, readdir, readFile } from 'node:fs/promises'
-import { chromium } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { readSpec } from '../core/engine/index.ts'
 import { withDataFolder } from './e2e/hosts/host.ts'
 import { startLocalProcess } from './e2e/hosts/local.ts'
 import { entryId } from '../renderer/gallery/entry.ts'
-import { withGallery } from './gallery.ts'
-import { chromiumToTest } from './run/chromium.ts'
+import { withBrowser, withGallery } from './gallery.ts'
 import { Mechanic } from './e2e/mechanic.ts'
 
 const folder = 'assets/pictures'
@@ -86,17 +84,11 @@ async function takeDemoPictures(page: Page, gallery: string) {
 }
 
 await mkdir(`${folder}/engines`, { recursive: true })
-const executablePath = await chromiumToTest()
-if (executablePath === undefined) throw new Error('no Chromium to take pictures with')
-const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
-const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
-try {
+await withBrowser(async (browser) => {
   await withDataFolder(async (data) => {
     const host = await startLocalProcess(data)
     await takePictures(await browser.newPage(), host.address).finally(() => host.kill())
   })
   const page = await browser.newPage(demoSheet)
   await withGallery((address) => takeDemoPictures(page, address))
-} finally {
-  await browser.close()
-}
+})

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
 import { sampleBackups, sampleWrenches } from '../../renderer/gallery/sample-record.ts'
 import { accessFaults } from './accessibility.ts'
-import { withGallery } from '../gallery.ts'
+import { addressesOnStage, showOnStage, withGallery } from '../gallery.ts'
 
 /**
  * What the window asks of everything in it beyond WCAG 2.2 AA, by look: sizes do not change with colours. Drawings have
@@ -20,18 +20,13 @@ test('every entry of the gallery is drawn without a fault', async ({ page }) => 
   await page.setViewportSize({ width: 1366, height: 768 })
 
   await withGallery(async (address) => {
-    await page.goto(`${address}?stage`)
-    await page.getByRole('link').first().waitFor()
-    const addresses = await page
-      .getByRole('link')
-      .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).hash))
+    const addresses = await addressesOnStage(page, address)
     expect(addresses.length).toBeGreaterThan(80)
     for (const light of addresses) {
       const isDrawing = light.includes('drawings-of')
       for (const look of isDrawing ? (['light'] as const) : (['light', 'dark'] as const)) {
         const shown = light.replace('look=light', `look=${look}`)
-        await page.evaluate((hash) => (location.hash = hash), shown)
-        await page.locator(`[data-shown="${shown}"]`).waitFor()
+        await showOnStage(page, shown)
         if (!isDrawing)
           (await accessFaults(page, { runOnly: { type: 'rule', values: rules[look] } })).forEach(note)
       }
