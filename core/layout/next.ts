@@ -51,18 +51,37 @@ export function actedOn(drawing: Drawing, bearings: readonly DrawnBearing[]): Ac
   return null
 }
 
-/** Two lines from frame to frame through what is acted on, behind everything. */
-export function crosshairShapes({ frame, px }: Drawing, acted: ActedOn | null): readonly Shape[] {
+/**
+ * Two lines from frame to frame through what is acted on, behind everything. As on any drawing a line is broken where a text
+ * stands in its way: `texts` are all that are not written in a disc or on a plate.
+ */
+export function crosshairShapes(
+  { frame, px }: Drawing,
+  acted: ActedOn | null,
+  texts: readonly Box[],
+): readonly Shape[] {
   if (acted === null) return []
   const { left, top, width, height } = frame
-  const line = (id: string, points: readonly number[]): LineShape => ({
-    ...{ kind: 'line', id: `crosshair/${id}`, layer: 'parts', role: 'crosshair', points, closed: false },
+  const clear = texts.map((box) => grown(box, 2 * px))
+  const least = shortest * px
+  const line = (id: string, points: readonly number[], index: number): LineShape => ({
+    ...{ kind: 'line', layer: 'parts', role: 'crosshair', points, closed: false },
+    id: index === 0 ? `crosshair/${id}` : `crosshair/${id}/${index + 1}`,
   })
-  const checked = acted.name === null
+  const across = clear.filter((box) => box.top < acted.y && acted.y < box.top + box.height)
+  const down = clear.filter((box) => box.left < acted.x && acted.x < box.left + box.width)
   return [
-    line('across', [left, acted.y, left + width, acted.y]),
-    line('down', [acted.x, top, acted.x, top + height]),
-    ...(checked
+    ...unbroken(
+      { from: left, to: left + width },
+      least,
+      across.map((box) => ({ from: box.left, to: box.left + box.width })),
+    ).map(({ from, to }, index) => line('across', [from, acted.y, to, acted.y], index)),
+    ...unbroken(
+      { from: top, to: top + height },
+      least,
+      down.map((box) => ({ from: box.top, to: box.top + box.height })),
+    ).map(({ from, to }, index) => line('down', [acted.x, from, acted.x, to], index)),
+    ...(acted.name === null
       ? [
           {
             ...({
@@ -77,6 +96,27 @@ export function crosshairShapes({ frame, px }: Drawing, acted: ActedOn | null): 
         ]
       : []),
   ]
+}
+
+interface Stretch {
+  readonly from: number
+  readonly to: number
+}
+
+/** Less of a line than this between two texts would be a speck, in px. */
+const shortest = 8
+
+/** What is left of a stretch beside others, in order, without what is too short between two to be seen as a line. */
+function unbroken(whole: Stretch, least: number, others: readonly Stretch[]): readonly Stretch[] {
+  const left: Stretch[] = []
+  let from = whole.from
+  for (const other of others.toSorted((one, next) => one.from - next.from)) {
+    if (other.from - from >= least || (from === whole.from && other.from > from))
+      left.push({ from, to: Math.min(other.from, whole.to) })
+    from = Math.max(from, other.to)
+  }
+  if (from < whole.to) left.push({ from, to: whole.to })
+  return left
 }
 
 const stepsInPath = 24
@@ -204,7 +244,8 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
 }
 
 function cutTo(text: string, capital: number, room: number): string {
-  if (widthOf(text, capital) <= room) return text
+  // A text that was made to fit is as wide as the room but for rounding.
+  if (widthOf(text, capital) <= room * (1 + 1e-9)) return text
   const characters = [...text]
   while (characters.length > 1 && widthOf(`${characters.join('')}…`, capital) > room) characters.pop()
   return `${characters.join('').trimEnd()}…`

@@ -1,5 +1,6 @@
 import type { EngineSpec } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
+import { textBox } from './about-at.ts'
 import { axisAt, axisShapes, bearingsAt } from './axis.ts'
 import { beadShapes } from './beads.ts'
 import { bearingShapes, drawnBearings } from './bearings.ts'
@@ -37,21 +38,23 @@ export function sceneOf(
   const bearings = drawnBearings(drawing)
   const acted = actedOn(drawing, bearings)
   const { frame, px, title, here } = drawing
+  const ends = endShapes(drawing.ends, here.face, {
+    ...drawing,
+    axisAt: axisAt(drawing),
+    bearingsAt: bearingsAt(drawing),
+  })
+  const names = [...namesInLanes(drawing), ...titleShapes(here.face, title, frame, px)]
+  const texts = [...ends, ...names].flatMap((shape) => (shape.kind === 'text' ? [textBox(shape)] : []))
   const shapes = [
     ...gridShapes(drawing),
     ...groundShapes(drawing, bores),
     ...axisShapes(drawing),
-    ...endShapes(drawing.ends, here.face, {
-      ...drawing,
-      axisAt: axisAt(drawing),
-      bearingsAt: bearingsAt(drawing),
-    }),
-    ...crosshairShapes(drawing, acted),
+    ...ends,
+    ...crosshairShapes(drawing, acted, texts),
     ...beadShapes(drawing),
     ...pathShapes(drawing),
     ...bearings.flatMap((drawn) => bearingShapes(drawing, drawn)),
-    ...namesInLanes(drawing),
-    ...titleShapes(here.face, title, frame, px),
+    ...names,
     ...fastenerShapes(drawing),
     ...footnoteShapes(drawing, bearings, endOfTitle(drawing)),
     ...calloutShapes(drawing, acted),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { sceneOf, type Role, type Scene } from '../../../core/layout/index.ts'
+import { sceneOf, textBox, type Role, type Scene } from '../../../core/layout/index.ts'
+import { boxOf, overlap, textsOf } from './checks.ts'
 import { demo, factsAt, sheets, type Stage } from './demos.ts'
 import { en } from '../../../core/words/index.ts'
 
@@ -40,7 +41,7 @@ describe('a drawing shows what its step is about', () => {
   it('while something is checked: that part in a heavy frame with the crosshair through it', () => {
     const scene = drawn('check')
     expect(scene.shapes.find(({ role }) => role === 'checked')).toMatchObject({ about: 'thrust/M3' })
-    expect(scene.shapes.filter(({ role }) => role === 'crosshair')).toHaveLength(2)
+    expect(scene.shapes.some(({ role }) => role === 'crosshair')).toBe(true)
   })
 
   it('says in its rows only what it shows', () => {
@@ -66,12 +67,27 @@ describe('what is next', () => {
     const lines = scene.shapes.flatMap((shape) =>
       shape.kind === 'line' && shape.role === 'crosshair' ? [shape.points] : [],
     )
-    expect(lines).toEqual([
-      [left, y, left + width, y],
-      [x, top, x, top + height],
-    ])
+    const across = lines.filter(([, from, , to]) => from === y && to === y)
+    const down = lines.filter(([from, , to]) => from === x && to === x)
+    expect(across.length + down.length).toBe(lines.length)
+    expect([across[0]![0], across.at(-1)![2]]).toEqual([left, left + width])
+    expect([down[0]![1], down.at(-1)![3]]).toEqual([top, top + height])
     const parts = scene.shapes.filter(({ layer }) => layer === 'parts')
     expect(parts.findIndex(({ role }) => role === 'crosshair')).toBe(0)
+  })
+
+  it('has a crosshair that is broken where a name or the title stands in its way', () => {
+    for (const stage of ['mid run', 'fitting', 'check'] as const) {
+      const scene = drawn(stage)
+      const lines = scene.shapes.filter(({ role }) => role === 'crosshair').map(boxOf)
+      const names = textsOf(scene).filter(({ role }) => role.endsWith('label'))
+      expect(lines.length, stage).toBeGreaterThan(2)
+      for (const name of names)
+        expect(
+          lines.filter((line) => overlap(line, textBox(name))),
+          `${stage}: ${name.text}`,
+        ).toEqual([])
+    }
   })
 
   it('is a larger disc in a ring, on top of all others', () => {

@@ -19,6 +19,7 @@ export const rules = [
   'a number that can be read',
   'a name nearest to its own part',
   'no text over another',
+  'no crosshair through a name',
   'the callout in its place',
   'the case as large as its sheet lets it be',
 ] as const
@@ -55,6 +56,14 @@ export function look(scene: Scene, sheet: Sheet, fasteners: number, where: strin
     const over = texts.slice(index + 1).find((other) => overlap(box, other.box))
     note('no text over another', over === undefined, `${id} × ${over?.id}`)
   })
+  const crosshair = scene.shapes.filter(({ role }) => role === 'crosshair').map(boxOf)
+  if (crosshair.length > 0)
+    for (const { id, role } of namesIn(scene))
+      note(
+        'no crosshair through a name',
+        !crosshair.some((line) => overlap(line, texts.find((text) => text.id === id)!.box)),
+        `${id} (${role})`,
+      )
   note(
     'the case as large as its sheet lets it be',
     shareOfSheet(scene) >= 0.8,
@@ -78,6 +87,11 @@ export function calloutCorner(
   const left = Math.min(...frames.map((frame) => boxOf(frame).left))
   const top = Math.min(...frames.map((frame) => boxOf(frame).top))
   return { left: (left - scene.frame.left) / px, top: (top - scene.frame.top) / px }
+}
+
+/** Every text on bare paper: not in a disc, a sign or on a plate. */
+function namesIn(scene: Scene): readonly TextShape[] {
+  return textsOf(scene).filter(({ id, role }) => role.endsWith('label') && !id.startsWith('fastener/'))
 }
 
 function numbersOf(scene: Scene): readonly TextShape[] {
