@@ -87,7 +87,11 @@ await mkdir(`${folder}/engines`, { recursive: true })
 await withBrowser(async (browser) => {
   await withDataFolder(async (data) => {
     const host = await startLocalProcess(data)
-    await takePictures(await browser.newPage(), host.address).finally(() => host.kill())
+    try {
+      await takePictures(await browser.newPage(), host.address)
+    } finally {
+      await host.kill()
+    }
   })
   const page = await browser.newPage(demoSheet)
   await withGallery((address) => takeDemoPictures(page, address))

@@ -11,7 +11,7 @@ export const staticChecks: readonly Check[] = [
   {
     // Each layer once, against what the layer below it declares; what has not changed since is not checked again.
     name: 'type check of core, electron, tests and configuration',
-    words: ['node_modules/typescript/bin/tsc', '-b', 'core', 'electron', 'tests', '.'],
+    words: ['node_modules/@typescript/native/lib/tsc.js', '-b', 'core', 'electron', 'tests', '.'],
   },
   {
     name: 'type check of renderer',
@@ -22,7 +22,8 @@ export const staticChecks: readonly Check[] = [
       '--fail-on-warnings',
     ],
   },
-  { name: 'lint', words: ['node_modules/eslint/bin/eslint.js', '.'] },
+  { name: 'lint', words: ['node_modules/oxlint/dist/cli.js'] },
+  { name: 'lint of components', words: ['node_modules/eslint/bin/eslint.js', '.'] },
   { name: 'format', words: ['node_modules/prettier/bin/prettier.cjs', '--check', '.'] },
 ]
 
