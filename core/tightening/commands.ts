@@ -33,6 +33,8 @@ export const runCommands = [
     held: heldWrench.optional(),
     /** The fastener turned in a recheck pass. */
     moved: z.boolean().default(false),
+    /** A length that does not go with the others, or with the fastener's own before, was looked at again and is right. */
+    sure: z.literal(true).optional(),
     outOfOrder: typedReason.nullable(),
   }),
   z.strictObject({

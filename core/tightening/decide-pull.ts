@@ -1,14 +1,16 @@
 import { done, problem, refused, type Outcome, type Problem } from '../problem/index.ts'
-import { lengthOf } from '../quantity/index.ts'
+import { nanometres } from '../quantity/index.ts'
 import type { EngineSpec, Pass, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
 import { isUsedUp } from './begin-again.ts'
 import { repeatAnswer, turnedOnAnswer } from './answers.ts'
 import { numberOf } from './fastener-number.ts'
+import { lengthDoubt } from './length-doubt.ts'
+import { stretchOf } from './measured-length.ts'
 import { counts, livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
 import { openFlags } from './progress.ts'
-import { isLengthUnit, takeReading } from './reading.ts'
+import { takeReading } from './reading.ts'
 import { readReason } from './reason.ts'
 import type { Pull, Run } from './run.ts'
 import { shortTurn } from './turned.ts'
@@ -147,7 +149,7 @@ function judge(
   procedure: Procedure,
   run: Run,
   pass: Pass,
-  { pass: place, fastener, reading, moved, held }: PullCommand,
+  { pass: place, fastener, reading, moved, held, sure }: PullCommand,
 ): Outcome<PullVerdict> {
   const shown = numberOf(spec, fastener)
   if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
@@ -162,6 +164,11 @@ function judge(
   const taken = takeReading(window, reading, held ?? null)
   if (!taken.ok) return taken
   const { value } = taken.value
+  const isOfFastener = window.kind === 'free-length' || (window.kind === 'length' && window.of === 'stretch')
+  if (isOfFastener && sure !== true) {
+    const doubt = lengthDoubt(spec, procedure, run, { pass: place, fastener }, nanometres(value))
+    if (doubt !== null) return { ok: false, problem: doubt }
+  }
   if (window.kind === 'length' && window.of === 'stretch') {
     const stretch = stretchOf(procedure, run, fastener, value)
     if (stretch === null) return refused('length-missing', { fastener: shown })
@@ -220,19 +227,4 @@ export function decideReadAgain(
       reason: reason.value,
     },
   ])
-}
-
-/** By how much a length is longer than the one before, in nanometres; null where that was not measured. */
-function stretchOf(procedure: Procedure, run: Run, fastener: string | null, length: number): number | null {
-  const before = lengthBefore(procedure, run, fastener)
-  return before === null ? null : length - before
-}
-
-/** In nanometres, as it was last measured before it was pulled; null where that was not done. */
-function lengthBefore(procedure: Procedure, run: Run, fastener: string | null): number | null {
-  const measured = run.pulls.findLast(
-    (pull) => counts(pull) && pull.fastener === fastener && procedure.passes[pull.pass]?.kind === 'length',
-  )
-  const { value, unit } = measured?.reading ?? {}
-  return value === undefined || unit === undefined || !isLengthUnit(unit) ? null : lengthOf(value, unit)
 }

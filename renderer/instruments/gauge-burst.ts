@@ -83,6 +83,12 @@ export class GaugeKeys {
     return false
   }
 
+  /** What came so far is no part of what comes next. */
+  forget() {
+    clearTimeout(this.#waiting)
+    this.#burst.forget()
+  }
+
   stop() {
     clearTimeout(this.#waiting)
   }

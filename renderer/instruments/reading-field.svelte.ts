@@ -1,21 +1,50 @@
+import { getContext, setContext } from 'svelte'
 import type { Reading } from '../../core/tightening/index.ts'
-import { closestMs, GaugeKeys } from './gauge-burst.ts'
+import { GaugeKeys } from './gauge-burst.ts'
 
 const noSign = { key: '', at: -Infinity }
-const sameBurstMs = 250
+/** Characters that come as close together as this belong to one reading, even from a slow gauge. In milliseconds. */
+const sameReadingMs = 250
+/** An Enter that comes so soon after digits with no place to go ends them: it is no press of the main button. */
+const endsWithinMs = 1000
+/** A second instrument that types so soon after the first one's Enter typed at the same time. */
+const crossedWithinMs = 60
 
-/** The one field that takes a reading: typed by hand, or by a gauge or a wrench that types. */
+const ofNumber = /^[\d.,+-]$/
+
+interface Stray {
+  readonly text: string
+  readonly at: number
+  /** Whether it was kept out of a text that has the focus without anybody having chosen it. */
+  readonly wasDiverted: boolean
+}
+const nothing: Stray = { text: '', at: -Infinity, wasDiverted: false }
+
+/**
+ * What is typed as a reading, by hand or by a gauge or a wrench that types, wherever the focus is. It goes to the field that
+ * asks for one; it is never part of an answer or a reason, unless a person chose that text by a click or by Tab; with no
+ * place to go it is kept and said.
+ */
 export class ReadingField {
   #typed = $state('')
-  #brokenOff = $state(false)
+  #dropped = $state<'broken-off' | 'crossed' | null>(null)
   #unasked = $state<string | null>(null)
-  /** A text that somebody clicked into: what is typed there is meant for it, by a gauge too. */
-  #clicked: EventTarget | null = null
-  /** What stood in the field of another question before what may be a burst. */
-  #before: { readonly field: HTMLInputElement | HTMLTextAreaElement; readonly text: string } | null = null
-  #lastKeyAt = -Infinity
-  #element: HTMLInputElement | null = null
+  #rivals = $state.raw<readonly [string, string] | null>(null)
+  #input = $state.raw<{
+    readonly element: HTMLInputElement
+    readonly isRight: (typed: string) => boolean
+  } | null>(null)
+  /** Takes readings in the place of one field, as a table of them does. */
+  #table = $state.raw<((sent: string) => void) | null>(null)
+  #press: (() => void) | null = null
+  #chosen: EventTarget | null = null
+  #before = ''
+  #lastAt = -Infinity
   #sign = noSign
+  #stray = nothing
+  #strayEnds: ReturnType<typeof setTimeout> | undefined
+  #settles: ReturnType<typeof setTimeout> | undefined
+  #deafUntil = -Infinity
   readonly #gauge = new GaugeKeys({
     whole: (sent) => this.#whole(sent),
     half: () => this.#half(),
@@ -27,59 +56,109 @@ export class ReadingField {
   set typed(text: string) {
     this.#typed = text
   }
-  /** Whether the last that came from a gauge was half a reading, and dropped. */
-  get brokenOff() {
-    return this.#brokenOff
+  /** Why the last that came from an instrument was dropped: half a reading, or two instruments that typed at once. */
+  get dropped() {
+    return this.#dropped
   }
-
-  /** What a gauge sent while nothing asked for a reading; kept until it is used or dropped. */
+  /** What was sent or typed while nothing asked for a reading; kept until it is used or dropped. */
   get unasked() {
     return this.#unasked
   }
+  /** Two readings for one place, the earlier one first, until a person says which counts. */
+  get rivals() {
+    return this.#rivals
+  }
+  /** Whether a reading is asked for now. */
+  get isOpen() {
+    return this.#input !== null || this.#table !== null
+  }
+
   /** Takes what was kept for the reading that is asked for now. */
   useUnasked() {
-    this.#typed = this.#unasked ?? this.#typed
+    const kept = this.#unasked
     this.#unasked = null
+    if (kept === null) return
+    if (this.#table === null) this.#typed = kept
+    else this.#table(kept)
   }
   dropUnasked() {
     this.#unasked = null
   }
+  /** Keeps what has no place to go. */
+  keep(sent: string) {
+    this.#unasked = sent
+    this.#stray = nothing
+  }
+  /** Says which of two readings counts. */
+  settle(which: string) {
+    this.#rivals = null
+    this.#typed = which
+  }
 
-  attach = (element: HTMLInputElement) => {
-    this.#element = element
-    return () => {
-      this.#gauge.stop()
-      this.#element = null
+  /** The field that asks for a reading; `isRight` says whether a text is the very reading that is asked for. */
+  attach(isRight: (typed: string) => boolean) {
+    return (element: HTMLInputElement) => {
+      this.#input = { element, isRight }
+      return () => {
+        if (this.#input?.element === element) this.#input = null
+      }
     }
+  }
+  /** A table of readings hears keys by itself, and is given what was kept; until the function given back is called. */
+  giveWay(take: (sent: string) => void): () => void {
+    this.#table = take
+    return () => {
+      if (this.#table === take) this.#table = null
+    }
+  }
+  /** A gauge's own Enter presses this, where its value is the reading asked for; until the function given back is called. */
+  confirmBy(press: () => void): () => void {
+    this.#press = press
+    return () => {
+      if (this.#press === press) this.#press = null
+    }
+  }
+  stop() {
+    this.#gauge.stop()
+    clearTimeout(this.#strayEnds)
+    clearTimeout(this.#settles)
   }
 
   /** To be given every key press of the window before anybody else. What is held down does not type. */
   hear = (event: KeyboardEvent) => {
-    if (event.key.length === 1) this.#brokenOff = false
+    if (event.key === 'Tab') setTimeout(() => (this.#chosen = document.activeElement))
     if (event.repeat && event.key.length === 1 && this.owns(event.target)) event.preventDefault()
-    if (!this.owns(event.target)) this.#noteSign(event)
-    if (event.key.length === 1) this.#noteBefore(event)
-    this.#gauge.take(event)
+    if (event.repeat || event.ctrlKey || event.altKey || event.metaKey) return
+    const isEnter = event.key === 'Enter'
+    if (!isEnter && event.key.length !== 1) return
+    if (this.#isCrossed(event)) return
+    if (this.#table !== null) return
+    if (!isEnter) this.#character(event)
+    if (!this.#gauge.take(event) && isEnter) this.#enter(event)
   }
 
   /** To be given every pointer press of the window before anybody else. */
   point = ({ target }: PointerEvent) => {
-    this.#clicked = target
+    this.#chosen = (target instanceof Element && target.closest('label')?.control) || target
   }
 
   owns(target: EventTarget | null): boolean {
-    return target !== null && target === this.#element
+    return target !== null && target === this.#input?.element
   }
 
   /** What is typed next goes in the place of what stands there: a second try does not add to the first. */
   focus() {
-    this.#element?.focus()
-    this.#element?.select()
+    this.#input?.element.focus()
+    this.#input?.element.select()
   }
 
-  clear() {
-    this.#typed = ''
-    this.#element?.blur()
+  /** Once a reading is recorded: what came meanwhile is kept for the next one. */
+  clear(recorded: string) {
+    const meanwhile = this.#rivals?.find((each) => each !== recorded) ?? null
+    if (meanwhile !== null) this.#unasked = meanwhile
+    this.#rivals = null
+    if (this.#typed === recorded) this.#typed = ''
+    this.#input?.element.blur()
   }
 
   /** What was typed with the unit it is in; null when nothing was, and the click is all there is. */
@@ -87,53 +166,121 @@ export class ReadingField {
     return this.#typed.trim() ? { typed: this.#typed, unit } : null
   }
 
-  /** A sign ahead of the first digit came before the field had the focus. After it the pedal is free to confirm. */
-  #whole(sent: string) {
-    if (!this.owns(document.activeElement)) return this.#keepUnasked(sent)
-    if (!this.#typed.startsWith(this.#sign.key)) this.#typed = this.#sign.key + this.#typed
-    this.#sign = noSign
-    this.#element?.blur()
-  }
-
-  /**
-   * A burst is no answer to a question of another kind: what stood there comes back, and the burst is kept. A field for
-   * decimals takes readings too, as where one is read again.
-   */
-  #keepUnasked(sent: string) {
+  #character(event: KeyboardEvent) {
+    const { key, timeStamp } = event
     const active = document.activeElement
-    if (isText(active)) {
-      if (active === this.#clicked || active.inputMode === 'decimal') return
-      if (this.#before?.field === active) setText(active, this.#before.text)
+    const goesOn = timeStamp - this.#lastAt <= sameReadingMs
+    this.#lastAt = timeStamp
+    if (!goesOn) {
+      this.#before = this.#typed
+      this.#dropped = null
     }
-    this.#unasked = sent
+    const isUnchosen = isText(active) && active !== this.#chosen && !this.owns(active)
+    if (this.owns(active) || (isText(active) && !isUnchosen)) return
+    if (this.isOpen) return this.#toField(event, isUnchosen)
+    const isStray = ofNumber.test(key) || (this.#stray.text !== '' && goesOn)
+    if (isStray) this.#strays(event, isUnchosen)
+    else if (isUnchosen) this.#chosen = active
   }
 
-  #noteBefore({ timeStamp }: KeyboardEvent) {
+  /** A sign alone may be the drawing's: it stands before the digit that follows soon. */
+  #toField(event: KeyboardEvent, isUnchosen: boolean) {
+    const { key, timeStamp } = event
+    if (!ofNumber.test(key)) {
+      if (isUnchosen) this.#chosen = document.activeElement
+      return
+    }
+    if (key === '+' || key === '-') {
+      this.#sign = { key, at: timeStamp }
+      if (isUnchosen) event.preventDefault()
+      return
+    }
+    const sign = timeStamp - this.#sign.at <= sameReadingMs ? this.#sign.key : ''
+    this.#sign = noSign
+    if (sign === '') return this.focus()
+    event.preventDefault()
+    this.#input?.element.focus()
+    this.#typed = sign + key
+  }
+
+  #strays(event: KeyboardEvent, isUnchosen: boolean) {
+    const wasDiverted = this.#stray.wasDiverted || isUnchosen
+    if (isUnchosen) event.preventDefault()
+    this.#stray = { text: this.#stray.text + event.key, at: event.timeStamp, wasDiverted }
+    clearTimeout(this.#strayEnds)
+    this.#strayEnds = setTimeout(() => {
+      if (this.#stray.wasDiverted) this.keep(this.#stray.text)
+      this.#stray = nothing
+    }, endsWithinMs)
+  }
+
+  /** One digit alone, with a press of the pedal after it, is no reading. */
+  #enter(event: KeyboardEvent) {
+    const { text, at, wasDiverted } = this.#stray
+    this.#stray = nothing
+    if (text.length < (wasDiverted ? 1 : 2) || event.timeStamp - at > endsWithinMs) return
+    event.preventDefault()
+    event.stopPropagation()
+    this.keep(text)
+  }
+
+  #whole(sent: string) {
     const active = document.activeElement
-    if (timeStamp - this.#lastKeyAt > closestMs)
-      this.#before = isText(active) && !this.owns(active) ? { field: active, text: active.value } : null
-    this.#lastKeyAt = timeStamp
+    this.#lastAt = -Infinity
+    if (isText(active) && active === this.#chosen && !this.owns(active)) return
+    if (this.#input === null) return this.keep(sent)
+    const { element, isRight } = this.#input
+    const before = this.#before.trim()
+    element.blur()
+    if (before !== '' || this.#rivals !== null) {
+      this.#rivals = [this.#rivals?.[0] ?? before, sent]
+      this.#typed = ''
+      return
+    }
+    // The burst may lack its beginning where the machine faltered between two characters: the field has all of it.
+    if (!this.#typed.endsWith(sent)) this.#typed = sent
+    const whole = this.#typed
+    this.#settles = setTimeout(() => {
+      this.#settles = undefined
+      if (this.#typed === whole && isRight(whole)) this.#press?.()
+    }, crossedWithinMs)
   }
 
-  /** A sign stays noted while what comes next comes sooner than by hand. */
-  #noteSign({ key, timeStamp }: KeyboardEvent) {
-    if (key === '+' || key === '-') this.#sign = { key, at: timeStamp }
-    else if (timeStamp - this.#sign.at > sameBurstMs) this.#sign = noSign
+  /** Two that type at once make one text that neither of them sent: nothing of it is taken. */
+  #isCrossed(event: KeyboardEvent): boolean {
+    if (this.#settles === undefined && event.timeStamp > this.#deafUntil) return false
+    clearTimeout(this.#settles)
+    this.#settles = undefined
+    this.#gauge.forget()
+    this.#deafUntil = event.timeStamp + sameReadingMs
+    this.#typed = ''
+    this.#dropped = 'crossed'
+    event.preventDefault()
+    event.stopPropagation()
+    return true
   }
 
   #half() {
-    this.#brokenOff = true
-    if (this.owns(document.activeElement)) this.clear()
+    this.#dropped = 'broken-off'
+    this.#stray = nothing
+    if (!this.owns(document.activeElement)) return
+    this.#typed = ''
+    this.#input?.element.blur()
   }
+}
+
+const key = Symbol('readingField')
+
+export function provideReadingField(): ReadingField {
+  return setContext(key, new ReadingField())
+}
+
+/** Null for a part that stands outside a build's window. */
+export function useReadingField(): ReadingField | null {
+  return getContext<ReadingField | undefined>(key) ?? null
 }
 
 /** Whether keys that are pressed there are written into it. */
 export function isText(element: EventTarget | null): element is HTMLInputElement | HTMLTextAreaElement {
   return element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement
-}
-
-/** As if it had been typed, so that the component that holds the text hears of it. */
-function setText(field: HTMLInputElement | HTMLTextAreaElement, text: string) {
-  field.value = text
-  field.dispatchEvent(new Event('input', { bubbles: true }))
 }

@@ -4,9 +4,7 @@ import { test } from './published-specs.ts'
 
 test.setTimeout(120_000)
 
-test('a wrench that types fills the reading; its Enter presses nothing, the next one confirms', async ({
-  bench,
-}) => {
+test('a wrench that types confirms what is asked for by its own Enter, and nothing else', async ({ bench }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'keys')
   await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
@@ -15,31 +13,56 @@ test('a wrench that types fills the reading; its Enter presses nothing, the next
   await expect(field).toBeVisible()
   const before = await mechanic.entries()
 
-  await mechanic.gaugeSends('40.9')
-  await expect(field).toHaveValue('40.9')
-  await expect(mechanic.main).toContainText('1 reads 40.9 N·m')
+  // Below its limits: that is for a person to say.
+  await mechanic.gaugeSends('30.9')
+  await expect(field).toHaveValue('30.9')
+  await expect(mechanic.main).toContainText('1 reads 30.9 N·m')
   await mechanic.letBounceTimePass()
 
+  // A second one before the first is confirmed: a person says which counts, and Enter does not.
   await mechanic.gaugeSends('+30.2 lbf.ft')
-  await expect(field).toHaveValue('+30.2 lbf.ft')
+  await expect(page.getByText('Which one counts?')).toBeVisible()
+  await expect(mechanic.main).toHaveCount(0)
+  await expect(page.getByText('First say which of the two readings counts.')).toBeVisible()
+  await page.keyboard.press('Enter')
+  await page.getByRole('button', { name: '+30.2 lbf.ft counts' }).click()
   await expect(mechanic.main).toContainText('1 reads +30.2 lbf.ft')
-  await mechanic.letBounceTimePass()
   expect(await mechanic.entries()).toBe(before)
+  // The button that was clicked has given the focus back: Enter is the big one's.
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+  await expect(field).toHaveValue('')
 
   await mechanic.gaugeSends('-40.9')
   await expect(field).toHaveValue('-40.9')
   await mechanic.letBounceTimePass()
   await page.keyboard.press('Enter')
   await expect(page.getByRole('alert')).toContainText('-40.9')
-  await mechanic.letBounceTimePass()
-  await mechanic.gaugeSends('+30.2 lbf.ft')
+  await field.fill('')
   await mechanic.letBounceTimePass()
 
-  await mechanic.confirm()
-  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
-  await expect(field).toHaveValue('')
+  await mechanic.gaugeSends('40.9')
+  await expect(mechanic.main).toContainText('3 is at 40.7 N·m')
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
   await expect(page.getByRole('main')).toContainText('+30.2 lbf.ft, within')
+  await expect(page.getByRole('main')).toContainText('40.9 N·m, within')
+})
+
+test('a pedal that is held down confirms once', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
+  await mechanic.confirm()
+  const before = await mechanic.entries()
+  // The button that was clicked last still has the focus of a mouse, and must not be pressed by the keys that repeat.
+  await mechanic.main.focus()
+  for (let press = 0; press < 6; press++) {
+    await page.keyboard.down('Enter')
+    await mechanic.letBounceTimePass()
+  }
+  await page.keyboard.up('Enter')
+  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+  expect(await mechanic.entries()).toBe(before + 1)
 })
 
 test('half a reading is dropped, and said so; a key held down does not type', async ({ bench }) => {
@@ -61,6 +84,26 @@ test('half a reading is dropped, and said so; a key held down does not type', as
   await page.keyboard.up('4')
   await expect(field).toHaveValue('4')
   await expect(page.getByText('The gauge broke off')).toHaveCount(0)
+})
+
+test('what a gauge sends where nothing asks for it presses nothing, and is there for what asks next', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'keys')
+  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
+  const before = await mechanic.entries()
+  await mechanic.gaugeSends('40.9')
+  await expect(page.getByText('The gauge sent 40.9 while nothing asked')).toBeVisible()
+  // One that takes 150 ms from key to key is told from hands by what it types.
+  await page.keyboard.type('41.1', { delay: 150 })
+  await page.keyboard.press('Enter')
+  await expect(page.getByText('The gauge sent 41.1 while nothing asked')).toBeVisible()
+  expect(await mechanic.entries()).toBe(before)
+  await mechanic.confirm()
+  await page.getByRole('button', { name: 'Use it here' }).click()
+  await mechanic.confirm()
+  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
 })
 
 test('what a gauge sends into a reason does not send the reason off', async ({ bench }) => {

@@ -25,6 +25,8 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         reading: reading === null ? null : { typed: reading.typed, unit: reading.unit },
         ...(held !== undefined && { held }),
         moved: verdict === 'moved',
+        // Who recorded it was asked, or the program did not ask yet.
+        sure: true,
         outOfOrder,
       }
     }

@@ -70,6 +70,7 @@ export const people = {
     whatAgain: ({ name }: { readonly name: string }) => `${name}: what is to be done again?`,
     sendItBack: 'Send it back',
     sendBack: '! Send it back',
+    firstWho: 'First choose who has looked at it.',
     whoLooks: 'Who looks at it?',
     nobodyElse: ({ names }: { readonly names: readonly string[] }) =>
       `Nobody but ${names.join(', ')} is in the list of people as a mechanic. Add who looks at it there.`,

@@ -77,13 +77,25 @@ export const run = {
   unit: 'Unit',
   asGaugeShows: 'as the gauge shows it',
   typeOrConfirm: 'type it, or confirm the click',
+  /** A length that does not go with the others. */
+  doubt: {
+    again: 'Measure it again',
+    sure: ({ typed }: { readonly typed: string }) => `It is right: note ${typed}`,
+  },
+  answerFirst: 'First answer the question above, or cancel it.',
+  orderNotMade: 'The order is not made yet: name each fastener once, or cancel it.',
   unasked: {
     sent: ({ sent }: { readonly sent: string }) =>
       `The gauge sent ${sent} while nothing asked for a reading. It is kept.`,
     use: 'Use it here',
     drop: 'Drop it',
+    which: 'A second reading came before the first was confirmed. Which one counts?',
+    counts: ({ sent }: { readonly sent: string }) => `${sent} counts`,
+    dropped: {
+      'broken-off': 'The gauge broke off in the middle of a reading. What came was dropped: send it again.',
+      crossed: 'Two gauges typed at the same time. What came was dropped: send one after the other.',
+    },
   },
-  gaugeBrokeOff: 'The gauge broke off in the middle of a reading. What came was dropped: send it again.',
 
   // Before the start, while paused, at the end
   benchCard: 'Bench card',
@@ -119,6 +131,7 @@ export const run = {
     /** A turn by an angle stays turned, whatever is confirmed or taken back. `read` is the angle, with its sign. */
     wasTurned: ({ number, read }: OfFastener & { readonly read: string | null }) =>
       `Was fastener ${number} turned?${read === null ? '' : ` It was read as ${read}.`}`,
+    sayFirst: 'First say whether it was turned.',
     notTurned: 'No, it was confirmed without being turned …',
     turned: 'Yes: it has to begin again …',
     whyNotTurned: ({ number }: OfFastener) => `Take back fastener ${number}, which was not turned: why?`,

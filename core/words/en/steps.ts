@@ -16,6 +16,7 @@ const frame = {
   waitsFor: ({ steps }: { readonly steps: readonly string[] }) => `First: ${steps.join(', ')}.`,
   saving: 'Saving …',
   goOn: 'Go on',
+  whichReading: 'First say which of the two readings counts.',
 }
 
 const marks = {
@@ -48,6 +49,7 @@ const fitShells = {
         ? []
         : [facts.label === null ? 'to be ordered' : `from the tray: ${facts.label}`]),
     ].join(', ') + '.',
+  noneChosen: 'No shell is chosen yet.',
   seating: 'Tang in its notch, oil hole over the oil way.',
   dryAndClean: 'Back and bore dry and clean.',
   inPlace: '✓ In place.',

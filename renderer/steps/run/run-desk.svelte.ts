@@ -18,6 +18,7 @@ import type {
 } from '../../../core/tightening/index.ts'
 import {
   heldAs,
+  isReadingAsked,
   isRunDone,
   isUsedUp,
   livePulls,
@@ -29,6 +30,7 @@ import {
   wayOut,
   windowNow,
 } from '../../../core/tightening/index.ts'
+import type { Problem } from '../../../core/problem/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './bare-first.ts'
 import type { OrderDraft } from './order-draft.svelte.ts'
@@ -193,12 +195,30 @@ export class RunDesk {
       text,
     })
 
+  /** Whether what was typed is the very reading that a pull asks for. */
+  isAsked(
+    planned: PlannedPull,
+    typed: { typed: string; unit: Reading['unit'] },
+    held: WrenchSetup | null,
+  ): boolean {
+    const { run } = this
+    if (run === undefined) return false
+    return isReadingAsked(this.#spec, this.procedure, run, planned, typed, held && heldAs(held))
+  }
+
+  /** A length that does not go with the others was refused: a person has to say that it is right. */
+  get doubt(): Problem | null {
+    const { problem } = this.#openBuild()
+    return problem?.code === 'length-far-off' ? problem : null
+  }
+
   pull(
     { pass, fastener }: PlannedPull,
     reading: { typed: string; unit: Reading['unit'] } | null,
     moved: boolean,
     outOfOrder: string | null,
     held: WrenchSetup | null,
+    sure = false,
   ) {
     return this.#act({
       type: 'pull',
@@ -208,6 +228,7 @@ export class RunDesk {
       reading,
       ...(held !== null && { held: heldAs(held) }),
       moved,
+      ...(sure && { sure: true as const }),
       outOfOrder,
     })
   }

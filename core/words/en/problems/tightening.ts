@@ -17,6 +17,12 @@ export interface OutsideWindow extends Of {
 
 const scales = { angle: 'an angle in °', length: 'a length', torque: 'a torque' }
 
+const lengthsBeside = {
+  itself: 'read before it was pulled',
+  others: 'the others of its kind about',
+  grip: 'what it clamps is',
+}
+
 const the = (fastener: string | null) =>
   fastener === null ? 'The action between two passes' : `Fastener ${fastener}`
 const inUnit = (otherUnit: string | null) =>
@@ -77,6 +83,13 @@ export const tighteningWords = {
     `${the(fastener)} has nothing to read in this pass. Confirm it without a reading.`,
   'reading-missing': ({ fastener }: Of) =>
     `${fastener === null ? 'This' : `Fastener ${fastener}`} is measured. Write down what the gauge shows.`,
+  'length-far-off': (facts: Of & {
+    readonly read: string
+    readonly beside: string
+    readonly of: keyof typeof lengthsBeside
+  }) =>
+    `${the(facts.fastener)} reads ${facts.read}, and ${lengthsBeside[facts.of]} ${facts.beside}. ` +
+    'Look at the decimal point and at the unit, and measure it again.',
   'length-missing': ({ fastener }: Of) =>
     `${the(fastener)} was not measured before it was pulled, so its stretch is not known. Loosen it and begin it again.`,
   'fastener-not-pulled': ({ fastener }: { readonly fastener: string }) =>

@@ -1,0 +1,34 @@
+import { getContext, setContext } from 'svelte'
+import type { Confirm } from './confirm.ts'
+
+/** The big button is now, or a sentence why there is none. */
+export type MainAction = Confirm | { readonly whyNot: string }
+
+/** The big button while questions are open: what was asked last has it, and gives it back when it is answered. */
+export class MainButton {
+  #asked = $state.raw<readonly (() => MainAction)[]>([])
+
+  /** Null while no question is open: then the step says what the button does. */
+  get asked(): MainAction | null {
+    return this.#asked.at(-1)?.() ?? null
+  }
+
+  /** Takes the button until the function given back is called. */
+  take(action: () => MainAction): () => void {
+    this.#asked = [...this.#asked, action]
+    return () => {
+      this.#asked = this.#asked.filter((each) => each !== action)
+    }
+  }
+}
+
+const key = Symbol('mainButton')
+
+export function provideMainButton(): MainButton {
+  return setContext(key, new MainButton())
+}
+
+/** Null for a form that stands where there is no big button, as on the sheet. */
+export function useMainButton(): MainButton | null {
+  return getContext<MainButton | undefined>(key) ?? null
+}
