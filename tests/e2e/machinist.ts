@@ -55,8 +55,10 @@ export class Machinist extends Mechanic {
   async giveReason(field: RegExp, reason: string, action: RegExp) {
     const before = await this.entries()
     await this.panel.getByLabel(field).fill(reason)
-    await this.panel.locator('form').getByRole('button', { name: action }).click()
+    await expect(this.main).toHaveAccessibleName(action)
+    await this.main.click()
     await expect.poll(() => this.entries()).toBeGreaterThan(before)
+    await this.letBounceTimePass()
   }
 
   /** Counts shells of the compartments that are named; all others stay empty. */

@@ -65,6 +65,7 @@ test('a run that was broken off begins again with a reason, and the sheet says s
   for (let made = 0; made < 3; made++) await mechanic.confirm()
   await page.getByRole('button', { name: 'Pause' }).click()
   await page.getByRole('button', { name: 'Pause here' }).click()
+  await mechanic.letBounceTimePass()
   await page.getByRole('button', { name: 'Begin again instead …' }).click()
   await page.getByRole('button', { name: 'Pass was broken off' }).click()
   await page.getByRole('button', { name: 'Begin again with pass 1' }).click()
