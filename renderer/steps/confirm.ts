@@ -6,7 +6,9 @@ export interface Confirm {
 
 /** Whether a pedal is held down: that is one press, and presses no button again that has the focus. */
 export function isHeldDown({ repeat, key, target }: KeyboardEvent): boolean {
-  return repeat && (key === 'Enter' || key === ' ') && target instanceof HTMLElement && target.matches('button, a')
+  return (
+    repeat && (key === 'Enter' || key === ' ') && target instanceof HTMLElement && target.matches('button, a')
+  )
 }
 
 /**

@@ -4,7 +4,9 @@ import { test } from './published-specs.ts'
 
 test.setTimeout(120_000)
 
-test('a wrench that types confirms what is asked for by its own Enter, and nothing else', async ({ bench }) => {
+test('a wrench that types confirms what is asked for by its own Enter, and nothing else', async ({
+  bench,
+}) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'keys')
   await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')

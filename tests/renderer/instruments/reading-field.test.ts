@@ -37,8 +37,7 @@ function bench({ asks }: { readonly asks: boolean }) {
   const confirmed: string[] = []
   const presses = { count: 0 }
   let now = 1000
-  if (asks)
-    field.attach((typed) => Math.abs(Number(typed) - 24) <= 1.2)(input as unknown as HTMLInputElement)
+  if (asks) field.attach((typed) => Math.abs(Number(typed) - 24) <= 1.2)(input as unknown as HTMLInputElement)
   field.confirmBy(() => confirmed.push(field.typed))
 
   function press(key: string, afterMs: number) {

@@ -83,11 +83,13 @@ export const tighteningWords = {
     `${the(fastener)} has nothing to read in this pass. Confirm it without a reading.`,
   'reading-missing': ({ fastener }: Of) =>
     `${fastener === null ? 'This' : `Fastener ${fastener}`} is measured. Write down what the gauge shows.`,
-  'length-far-off': (facts: Of & {
-    readonly read: string
-    readonly beside: string
-    readonly of: keyof typeof lengthsBeside
-  }) =>
+  'length-far-off': (
+    facts: Of & {
+      readonly read: string
+      readonly beside: string
+      readonly of: keyof typeof lengthsBeside
+    },
+  ) =>
     `${the(facts.fastener)} reads ${facts.read}, and ${lengthsBeside[facts.of]} ${facts.beside}. ` +
     'Look at the decimal point and at the unit, and measure it again.',
   'length-missing': ({ fastener }: Of) =>
