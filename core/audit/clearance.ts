@@ -1,7 +1,8 @@
+import type { Span } from '../words/index.ts'
 import {
   candidatesFor,
   clearanceWith,
-  rangeText,
+  rangeSpan,
   targetOf,
   type Candidate,
   type JudgedClearance,
@@ -62,8 +63,8 @@ function bestOf(
 
 type MarkFacts = {
   readonly fit: string
-  readonly clearance: string
-  readonly limits: string
+  readonly clearance: Span
+  readonly limits: Span
   readonly housing: string
   readonly journal: string
   readonly upper: string
@@ -71,7 +72,7 @@ type MarkFacts = {
 }
 
 function factsOf(fit: Fit, { clearance }: JudgedClearance): Pick<MarkFacts, 'fit' | 'clearance' | 'limits'> {
-  return { fit: fit.name, clearance: rangeText(clearance), limits: rangeText(fit.clearance) }
+  return { fit: fit.name, clearance: rangeSpan(clearance), limits: rangeSpan(fit.clearance) }
 }
 
 function byVerdict(

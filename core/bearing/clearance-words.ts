@@ -1,18 +1,19 @@
-import { en } from '../words/index.ts'
-import { formatNumber, inMicrometres, type Length } from '../quantity/index.ts'
-import type { Clearance, Range } from './clearance.ts'
-import type { Verdict } from './limits.ts'
-
-const whole = (length: Length) => formatNumber(inMicrometres(length), 0)
+import type { Words } from '../words/index.ts'
+import { fixedAmount, inMicrometres, type Length } from '../quantity/index.ts'
+import { wholeSpan, type Clearance, type Range } from './clearance.ts'
 
 /** `38 µm (24 to 52)`: the nominal clearance and the worst case on both sides. */
-export function clearanceText({ nominal, least, most }: Clearance): string {
-  return `${whole(nominal)} µm (${whole(least)} to ${whole(most)})`
+export function clearanceText(words: Words, { nominal, least, most }: Clearance): string {
+  const whole = (length: Length, unit: string) =>
+    words.amounts.amount(fixedAmount(inMicrometres(length), unit, 0))
+  return words.clearance.withWorst({
+    nominal: whole(nominal, 'µm'),
+    least: whole(least, ''),
+    most: whole(most, ''),
+  })
 }
 
 /** `30 to 40 µm`: rounded, for what is only likely. */
-export function wholeRange({ least, most }: Range): string {
-  return `${whole(least)} to ${whole(most)} µm`
+export function wholeRange(words: Words, range: Range): string {
+  return words.amounts.span(wholeSpan(range))
 }
-
-export const verdictText: { readonly [Each in Verdict]: string } = en.clearance.verdicts

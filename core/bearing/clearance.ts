@@ -1,5 +1,14 @@
 import type { Band } from '../engine/index.ts'
-import { difference, formatNumber, inMicrometres, nanometres, sum, type Length } from '../quantity/index.ts'
+import type { Span } from '../words/index.ts'
+import {
+  difference,
+  fixedAmount,
+  inMicrometres,
+  nanometres,
+  shortAmount,
+  sum,
+  type Length,
+} from '../quantity/index.ts'
 
 /** Sizes from `least` to `most`, both included. */
 export interface Range {
@@ -52,10 +61,11 @@ export function worstCase(bore: Range, journal: Range, upperWall: Range, lowerWa
 }
 
 /** `24 to 48 µm`, or `23.96 to 48 µm`: to the nanometre, so that a range never looks inside a limit that it leaves. */
-export function rangeText({ least, most }: Range): string {
-  return `${plain(least)} to ${plain(most)} µm`
+export function rangeSpan({ least, most }: Range): Span {
+  return { from: shortAmount(inMicrometres(least), '', 3), upTo: shortAmount(inMicrometres(most), 'µm', 3) }
 }
 
-function plain(length: Length): string {
-  return formatNumber(inMicrometres(length), 3).replace(/\.?0+$/, '')
+/** `30 to 40 µm`: rounded, for what is only likely. */
+export function wholeSpan({ least, most }: Range): Span {
+  return { from: fixedAmount(inMicrometres(least), '', 0), upTo: fixedAmount(inMicrometres(most), 'µm', 0) }
 }

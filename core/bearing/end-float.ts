@@ -1,6 +1,6 @@
 import type { EndFloat } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { difference, formatLength, type Length } from '../quantity/index.ts'
+import { difference, lengthAmount, type Length } from '../quantity/index.ts'
 
 export type Washer = EndFloat['washers'][number]
 
@@ -22,5 +22,5 @@ export function washerFor(endFloat: EndFloat, float: Length): Outcome<Washer> {
   const rows = endFloat.washers.filter(({ floatFrom, floatTo }) => float >= floatFrom && float <= floatTo)
   const row = [...rows].sort((a, b) => a.floatTo - b.floatTo)[0]
   if (row !== undefined) return done(row)
-  return refused('washer-not-defined', { place: endFloat.saddle, float: formatLength(float, 'mm') })
+  return refused('washer-not-defined', { place: endFloat.saddle, float: lengthAmount(float, 'mm') })
 }

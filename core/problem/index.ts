@@ -1,4 +1,5 @@
-import { en, type ReasonText, type Words } from '../words/index.ts'
+import { en } from '../words/index.ts'
+import type { Amount, AmountText, PhraseText, ReasonText, Span, Words } from '../words/index.ts'
 import { isolated } from './isolated.ts'
 
 export { isolated }
@@ -8,11 +9,18 @@ type Sentences = Words['problems']
 /** What can go wrong in an expected way. A code exists because it has words: see `core/words/en/problems`. */
 export type ProblemCode = keyof Sentences
 
-/** The numbers and names that the sentence of a code needs, and the problem that is its reason where it has one. */
+/** The amounts and names that the sentence of a code needs, and the problem that is its reason where it has one. */
 export type Facts<Code extends ProblemCode> = FactsFor<Parameters<Sentences[Code]>[0]>
-type FactsFor<Texts> = {
-  readonly [Name in keyof Texts]: Texts[Name] extends ReasonText ? Problem : Texts[Name]
-}
+type FactsFor<Texts> = { readonly [Name in keyof Texts]: FactFor<Texts[Name]> }
+type FactFor<Text> = Text extends ReasonText
+  ? Problem
+  : Text extends AmountText
+    ? Amount | Span
+    : Text extends PhraseText
+      ? Phrase
+      : Text extends string | number | boolean | null
+        ? Text
+        : FactsFor<Text>
 
 /** One expected fault: its code, the facts its sentence is made of, and where in the input it lies (`''` for the whole). */
 export type Problem = {
@@ -46,6 +54,9 @@ export type Message<Table> = {
     : never
 }[keyof Table]
 
+/** A part of a sentence, as it stands in the facts of that sentence. */
+export type Phrase = Message<Words['phrases']>
+
 /** The text that a message asks for, from the table of these words. */
 export function textIn<Table extends object>(words: Words, table: Table, message: Message<Table>): string {
   const { code, facts } = message as { readonly code: keyof Table; readonly facts: object }
@@ -64,14 +75,32 @@ export function sentenceOf(problem: Problem): string {
   return sentenceIn(en, problem)
 }
 
-/** A name is set apart from the sentence around it; a reason becomes one. Numbers and lists stay what they are. */
+/** A name is set apart from the sentence around it; a reason becomes one, and an amount a text with its unit. */
 function textOf(words: Words, fact: unknown): unknown {
   if (typeof fact === 'string') return isolated(fact)
+  if (typeof fact !== 'object' || fact === null) return fact
+  if (Array.isArray(fact))
+    return fact.map((each: unknown) => (typeof each === 'string' ? each : textOf(words, each)))
   if (isProblem(fact)) return sentenceIn(words, fact)
-  if (typeof fact !== 'object' || fact === null || Array.isArray(fact)) return fact
+  if (isPhrase(fact)) return textIn(words, words.phrases, fact)
+  if (isAmount(fact)) return words.amounts.amount(fact)
+  if (isSpan(fact)) return words.amounts.span(fact)
   return Object.fromEntries(Object.entries(fact).map(([name, part]) => [name, textOf(words, part)]))
 }
 
-function isProblem(fact: unknown): fact is Problem {
-  return typeof fact === 'object' && fact !== null && 'code' in fact && 'facts' in fact && 'path' in fact
+function isProblem(fact: object): fact is Problem {
+  return 'code' in fact && 'facts' in fact && 'path' in fact
+}
+
+/** A problem has a path besides, and is asked for first. */
+function isPhrase(fact: object): fact is Phrase {
+  return 'code' in fact && 'facts' in fact
+}
+
+function isAmount(fact: unknown): fact is Amount {
+  return typeof fact === 'object' && fact !== null && 'amount' in fact && 'decimals' in fact
+}
+
+function isSpan(fact: object): fact is Span {
+  return 'upTo' in fact && isAmount(fact.upTo)
 }

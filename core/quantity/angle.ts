@@ -1,4 +1,6 @@
 import { done, type Outcome } from '../problem/index.ts'
+import type { Amount } from '../words/index.ts'
+import { shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { readAmount } from './measure.ts'
 import { formatShort } from './rounding.ts'
@@ -19,6 +21,11 @@ export function degrees(n: number): Angle {
 export function parseAngle(typed: string): Outcome<Angle> {
   const read = readAmount(typed, { '°': ['°', 'º', '\u02da', 'deg', 'degree', 'degrees'] }, '°')
   return read.ok ? done(degrees(read.value.amount)) : read
+}
+
+/** The angle as a fact of a sentence, with at most 1 decimal unless told otherwise. */
+export function angleAmount(angle: Angle, decimals = 1): Amount {
+  return shortAmount(angle, '°', decimals)
 }
 
 /** `90°`, with at most 1 decimal unless told otherwise. */

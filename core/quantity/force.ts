@@ -1,4 +1,6 @@
 import { done, type Outcome } from '../problem/index.ts'
+import type { Amount } from '../words/index.ts'
+import { fixedAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { readAmount } from './measure.ts'
 import { formatNumber } from './rounding.ts'
@@ -22,6 +24,11 @@ export function newtons(n: number): Force {
 export function parseForce(typed: string): Outcome<Force> {
   const read = readAmount(typed, { N: ['n'], kN: ['kn'], lbf: ['lbf'], kip: ['kip', 'kips', 'klbf'] })
   return read.ok ? done(newtons(read.value.amount * newtonsIn[read.value.unit])) : read
+}
+
+/** The force as a fact of a sentence, in kN with 1 decimal unless told otherwise. */
+export function forceAmount(force: Force, decimals = 1): Amount {
+  return fixedAmount(force / newtonsIn.kN, 'kN', decimals)
 }
 
 /** `18.6 kN`, with 1 decimal unless told otherwise: nobody knows a bolt's load better than that. */

@@ -1,6 +1,7 @@
-export { degrees, formatAngle, parseAngle, type Angle } from './angle.ts'
+export { fixedAmount, shortAmount } from './amount.ts'
+export { angleAmount, degrees, formatAngle, parseAngle, type Angle } from './angle.ts'
 export { parseNumber, parseReading } from './decimal.ts'
-export { formatForce, newtons, parseForce, type Force } from './force.ts'
+export { forceAmount, formatForce, newtons, parseForce, type Force } from './force.ts'
 export {
   difference,
   formatLength,
@@ -8,6 +9,7 @@ export {
   half,
   inMicrometres,
   inMillimetres,
+  lengthAmount,
   lengthIn,
   lengthOf,
   lengthUnits,
@@ -20,7 +22,13 @@ export {
 } from './length.ts'
 export { withUnit } from './measure.ts'
 export { formatNumber, formatShort, roundHalfAway } from './rounding.ts'
-export { celsius, formatTemperature, parseTemperature, type Temperature } from './temperature.ts'
+export {
+  celsius,
+  formatTemperature,
+  parseTemperature,
+  temperatureAmount,
+  type Temperature,
+} from './temperature.ts'
 export {
   benchTorqueUnits,
   type BenchTorqueUnit,
@@ -29,6 +37,7 @@ export {
   newtonMetres,
   parseTorque,
   readTorque,
+  torqueAmount,
   torqueIn,
   torqueOf,
   torqueUnits,

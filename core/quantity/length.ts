@@ -1,4 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
+import type { Amount } from '../words/index.ts'
+import { fixedAmount } from './amount.ts'
 import type { Quantity } from './brand.ts'
 import { timesWhole } from './decimal.ts'
 import { readMeasure, type Spellings } from './measure.ts'
@@ -94,6 +96,11 @@ export function parseLength(typed: string, unitWhenNone?: LengthUnit): Outcome<L
 /** `62.000 mm`. Decimals unless told: mm 3, in 4, µm 0, thou 1, zeros kept so that sizes line up in a column. */
 export function formatLength(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): string {
   return `${formatNumber(lengthIn(length, unit), decimals)} ${unit}`
+}
+
+/** The length in a unit as a fact of a sentence, with the decimals of `formatLength`. */
+export function lengthAmount(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): Amount {
+  return fixedAmount(lengthIn(length, unit), unit, decimals)
 }
 
 /** `38 µm`: the way a clearance is shown. */

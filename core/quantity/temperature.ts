@@ -1,4 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
+import type { Amount } from '../words/index.ts'
+import { shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { numberOf } from './decimal.ts'
 import { readMeasure } from './measure.ts'
@@ -31,6 +33,11 @@ export function parseTemperature(typed: string): Outcome<Temperature> {
   return inCelsius < absoluteZero
     ? refused('number-out-of-range', { typed: typed.trim() })
     : done(celsius(inCelsius))
+}
+
+/** The temperature as a fact of a sentence, with at most 1 decimal unless told otherwise. */
+export function temperatureAmount(temperature: Temperature, decimals = 1): Amount {
+  return shortAmount(temperature, '°C', decimals)
 }
 
 /** `100 °C`, with at most 1 decimal unless told otherwise. */

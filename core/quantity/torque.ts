@@ -1,4 +1,6 @@
 import { done, type Outcome } from '../problem/index.ts'
+import type { Amount } from '../words/index.ts'
+import { fixedAmount, shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { readAmount, type Spellings } from './measure.ts'
 import { formatNumber, formatShort } from './rounding.ts'
@@ -88,6 +90,14 @@ export function readTorque(
 export function formatTorqueNumber(torque: Torque, unit: TorqueUnit, decimals?: number): string {
   const value = torqueIn(torque, unit)
   return decimals === undefined ? formatShort(value, usualDecimals[unit]) : formatNumber(value, decimals)
+}
+
+/** The torque in a unit as a fact of a sentence, with the decimals of `formatTorqueNumber`. */
+export function torqueAmount(torque: Torque, unit: TorqueUnit, decimals?: number): Amount {
+  const value = torqueIn(torque, unit)
+  return decimals === undefined
+    ? shortAmount(value, unit, usualDecimals[unit])
+    : fixedAmount(value, unit, decimals)
 }
 
 /** `24 N·m` or `17.7 lbf·ft`, with the decimals of `formatTorqueNumber`. */

@@ -1,13 +1,15 @@
-import { problem, type Problem } from '../problem/index.ts'
+import { problem, textIn, type Phrase, type Problem } from '../problem/index.ts'
+import type { Amount, Span, Words } from '../words/index.ts'
 import {
   degrees,
-  formatAngle,
-  formatLength,
-  formatShort,
-  formatTorque,
+  angleAmount,
+  lengthAmount,
   lengthOf,
+  shortAmount,
+  torqueAmount,
   torqueOf,
   type Angle,
+  type TorqueUnit,
 } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import type { Reading } from './events.ts'
@@ -16,7 +18,7 @@ import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit, suspectedUnit } from './reading.ts'
 import { turnedIn } from './short-turn.ts'
 import { wayOut } from './way-out.ts'
-import { showLengths, showWindow, windowOf } from './window.ts'
+import { lengthSpan, limitsSpan, windowOf } from './window.ts'
 
 /**
  * What a flag says to the person, for `sentenceOf`: the reading against its limits and the unit it may have
@@ -50,16 +52,17 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
 }
 
 /** The same in a few words, for a note at the fastener: `reads 18 N·m, 22.8 to 25.2`. */
-export function flagInShort(procedure: Procedure, run: Run, flag: Flag): string {
+export function flagInShort(words: Words, procedure: Procedure, run: Run, flag: Flag): string {
   switch (flag.about) {
     case 'problem':
       return flag.text ?? ''
     case 'moved':
-      return 'moved'
+      return words.flags.moved
     case 'under':
     case 'over': {
       const { read, limits } = outsideFacts(procedure, run, flag)
-      return `${flag.fastener === null ? 'measured' : 'reads'} ${read}, ${limits}`
+      const facts = { read: textIn(words, words.phrases, read), limits: words.amounts.span(limits) }
+      return flag.fastener === null ? words.flags.measured(facts) : words.flags.reads(facts)
     }
     default:
       return flag.about satisfies never
@@ -72,7 +75,7 @@ function leftToTurn(procedure: Procedure, run: Run, { about, pull: number }: Fla
   const pass = pull && procedure.passes[pull.pass]
   const window = pull && pass ? windowOf(pass, pull.fastener) : null
   if (about !== 'under' || !pull || window?.kind !== 'angle' || pull.reading === null) return null
-  const left = (angle: Angle) => formatAngle(degrees(Math.max(0, angle - turnedIn(pull))))
+  const left = (angle: Angle) => angleAmount(degrees(Math.max(0, angle - turnedIn(pull))))
   return { left: left(window.target), from: left(window.least), to: left(window.most) }
 }
 
@@ -83,7 +86,11 @@ function isMeasured(procedure: Procedure, run: Run, flag: Flag): boolean {
   return pull !== undefined && pass !== undefined && windowOf(pass, pull.fastener)?.kind === 'length'
 }
 
-function outsideFacts(procedure: Procedure, run: Run, flag: Flag) {
+function outsideFacts(
+  procedure: Procedure,
+  run: Run,
+  flag: Flag,
+): { readonly read: Phrase; readonly limits: Span; readonly otherUnit: string | null } {
   const pull = run.pulls.find(({ number }) => number === flag.pull)
   const pass = pull && procedure.passes[pull.pass]
   const window = pull && pass ? windowOf(pass, pull.fastener) : null
@@ -92,25 +99,31 @@ function outsideFacts(procedure: Procedure, run: Run, flag: Flag) {
   const { unit, value } = pull.reading
   if (window.kind === 'length') {
     const lengthUnit = isLengthUnit(unit) ? unit : 'mm'
-    const read = formatLength(pull.stretch ?? lengthOf(value, lengthUnit), lengthUnit)
-    return { read, limits: showLengths(window, lengthUnit), otherUnit: null }
+    const read = lengthAmount(pull.stretch ?? lengthOf(value, lengthUnit), lengthUnit)
+    return { read: readAs(read), limits: lengthSpan(window, lengthUnit), otherUnit: null }
   }
   if (window.kind === 'angle') {
-    const { least, most } = showWindow(window, 'N·m')
-    const all = formatAngle(turnedIn(pull))
-    return { read: pull.from > 0 ? `${all} in all` : all, limits: `${least} to ${most}`, otherUnit: null }
+    const angle = angleAmount(turnedIn(pull))
+    const read: Phrase = pull.from > 0 ? { code: 'angleInAll', facts: { angle } } : readAs(angle)
+    return { read, limits: limitsSpan(window, 'N·m'), otherUnit: null }
   }
-  const { least, most } = showWindow(window, isTorqueUnit(unit) ? unit : 'N·m')
   return {
-    read: scaleText(pull.reading),
-    limits: `${least} to ${most}`,
+    read: scaleReading(pull.reading),
+    limits: limitsSpan(window, isTorqueUnit(unit) ? unit : 'N·m'),
     otherUnit: suspectedUnit(window, pull.reading),
   }
 }
 
 /** `30 lbf·ft`, and with an adapter `30 lbf·ft on the scale, 40 lbf·ft at the fastener`. */
-export function scaleText({ value, unit, atFastener }: Reading): string {
-  const read = `${formatShort(value, 6)} ${unit}`
-  if (atFastener === undefined || !isTorqueUnit(unit)) return read
-  return `${read} on the scale, ${formatTorque(torqueOf(atFastener, unit), unit)} at the fastener`
+export function scaleText(words: Words, reading: Reading): string {
+  return textIn(words, words.phrases, scaleReading(reading))
+}
+
+function scaleReading({ value, unit, atFastener }: Reading): Phrase {
+  const got = atFastener === undefined || !isTorqueUnit(unit) ? null : torqueOf(atFastener, unit)
+  return readAs(shortAmount(value, unit, 6), got === null ? null : torqueAmount(got, unit as TorqueUnit))
+}
+
+function readAs(onScale: Amount, atFastener: Amount | null = null): Phrase {
+  return { code: 'reading', facts: { onScale, atFastener } }
 }

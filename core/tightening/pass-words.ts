@@ -1,9 +1,9 @@
 import { formatThread } from '../joint/index.ts'
-import { formatAngle, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
-import type { EngineSpec, FastenerGroup, Pass, PassKind } from '../engine/index.ts'
-import { en } from '../words/index.ts'
+import { angleAmount, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
+import type { EngineSpec, FastenerGroup, Pass } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import { numberOf } from './fastener-number.ts'
-import { showLengths, showWindow, windowOf, type AcceptanceWindow } from './window.ts'
+import { lengthSpan, limitsSpan, showWindow, windowOf, type AcceptanceWindow } from './window.ts'
 
 /** What the bench reads its scales in. */
 export interface Units {
@@ -11,12 +11,9 @@ export interface Units {
   readonly length: LengthUnit
 }
 
-/** What a pass is called in a heading. */
-export const passName: { readonly [Kind in PassKind]: string } = en.passes.kinds
-
 /** `M10 × 1.25, 10.9, oiled`, `3/8-16 UNC, SAE 8, dry`. */
-export function threadText({ thread, propertyClass, threadState }: FastenerGroup): string {
-  const state = en.engineParts.threadStates[threadState]
+export function threadText(words: Words, { thread, propertyClass, threadState }: FastenerGroup): string {
+  const state = words.engineParts.threadStates[threadState]
   return `${formatThread(thread).replace('×', ' × ')}, ${propertyClass}, ${state}`
 }
 
@@ -36,47 +33,58 @@ export function unitOf(window: AcceptanceWindow, units: Units): BenchTorqueUnit 
 }
 
 /** `24 N·m`, `60°`, `0.1 mm to 0.25 mm`. */
-export function targetText(window: AcceptanceWindow, units: Units): string {
+export function targetText(words: Words, window: AcceptanceWindow, units: Units): string {
   switch (window.kind) {
     case 'torque':
       return `${showWindow(window, units.torque).target} ${units.torque}`
     case 'angle':
       return `${showWindow(window, units.torque).target}°`
     case 'length':
-      return showLengths(window, units.length)
+      return words.amounts.span(lengthSpan(window, units.length))
     case 'free-length':
-      return `measured in ${units.length}`
+      return words.passes.measuredIn({ unit: units.length })
     default:
       return window satisfies never
   }
 }
 
 /** `24 N·m (22.8 to 25.2)`, or as `targetText` where that says the limits already. */
-export function targetAndLimits(window: AcceptanceWindow, units: Units): string {
-  const text = targetText(window, units)
+export function targetAndLimits(words: Words, window: AcceptanceWindow, units: Units): string {
+  const text = targetText(words, window, units)
   if (window.kind !== 'torque' && window.kind !== 'angle') return text
-  const { least, most } = showWindow(window, units.torque)
-  return `${text} (${least} to ${most}${window.tolerance === 'usual' ? ', usual limits' : ''})`
+  const limits = words.amounts.span(limitsSpan(window, units.torque))
+  return words.passes.withLimits({ target: text, limits, isUsual: window.tolerance === 'usual' })
 }
 
 /** A pass in one line with all its values: `torque, 110 lbf·ft; 2, 4, 6: 100 lbf·ft`. `value` writes each of them. */
-export function passText(spec: EngineSpec, pass: Pass, units: Units, value = targetText): string {
+export function passText(
+  words: Words,
+  spec: EngineSpec,
+  pass: Pass,
+  units: Units,
+  value = targetText,
+): string {
+  const { passes } = words
   if (pass.kind === 'action') {
     const window = windowOf(pass, null)
-    return window === null ? pass.instruction : `${pass.instruction} ${value(window, units)}`
+    return window === null ? pass.instruction : `${pass.instruction} ${value(words, window, units)}`
   }
   const window = windowOf(pass, null)
-  const name = pass.kind === 'seat' && window !== null ? `${passName.seat}, gap` : passName[pass.kind]
-  const base = window === null ? name : `${name}, ${value(window, units)}`
+  const name = pass.kind === 'seat' && window !== null ? passes.seatWithGap : passes.kinds[pass.kind]
+  const base = window === null ? name : `${name}, ${value(words, window, units)}`
   const others = 'others' in pass ? (pass.others ?? []) : []
   const own = others.map(({ fasteners }) => {
     const [first] = fasteners
     const theirs = windowOf(pass, first ?? null)
-    return `${numbersText(spec, fasteners)}: ${theirs === null ? '' : value(theirs, units)}`
+    return `${numbersText(spec, fasteners)}: ${theirs === null ? '' : value(words, theirs, units)}`
   })
-  const only = pass.kind === 'recheck' && pass.only ? [`only ${numbersText(spec, pass.only)}`] : []
-  const repeated = pass.kind === 'recheck' && pass.repeat ? ['again until none moves'] : []
-  const inAll = pass.kind === 'angle' && pass.inAll !== undefined ? [`${formatAngle(pass.inAll)} in all`] : []
+  const only =
+    pass.kind === 'recheck' && pass.only ? [passes.only({ numbers: numbersText(spec, pass.only) })] : []
+  const repeated = pass.kind === 'recheck' && pass.repeat ? [passes.untilNoneMoves] : []
+  const inAll =
+    pass.kind === 'angle' && pass.inAll !== undefined
+      ? [passes.inAll({ angle: words.amounts.amount(angleAmount(pass.inAll)) })]
+      : []
   return [base, ...inAll, ...own, ...only, ...repeated].join('; ')
 }
 

@@ -1,13 +1,15 @@
 import type { Angle, Length, LengthUnit, Torque, TorqueUnit } from '../quantity/index.ts'
 import {
   degrees,
-  formatLength,
+  lengthAmount,
   nanometres,
   newtonMetres,
   roundHalfAway,
+  shortAmount,
   torqueIn,
 } from '../quantity/index.ts'
 import type { Pass } from '../engine/index.ts'
+import type { Span } from '../words/index.ts'
 
 /** Target and limits of one pull by a wrench, the limits included. */
 export type PullWindow =
@@ -143,8 +145,13 @@ export function showWindow(window: PullWindow, unit: TorqueUnit): ShownWindow {
   }
 }
 
-/** What a length must be, in words: `0.10 mm to 0.25 mm`, `at most 0.05 mm`. */
-export function showLengths({ least, most }: LengthWindow, unit: LengthUnit): string {
-  const shown = (length: Length) => formatLength(length, unit)
-  return least === 0 ? `at most ${shown(most)}` : `${shown(least)} to ${shown(most)}`
+/** What a length must be: `0.10 mm to 0.25 mm`, `at most 0.05 mm`. */
+export function lengthSpan({ least, most }: LengthWindow, unit: LengthUnit): Span {
+  return { from: least === 0 ? null : lengthAmount(least, unit), upTo: lengthAmount(most, unit) }
+}
+
+/** The limits of a window as numbers without their unit, rounded inwards as `showWindow` does. */
+export function limitsSpan(window: PullWindow, unit: TorqueUnit): Span {
+  const { least, most } = showWindow(window, unit)
+  return { from: shortAmount(Number(least), '', 6), upTo: shortAmount(Number(most), '', 6) }
 }

@@ -1,6 +1,8 @@
 import { en } from './en/index.ts'
 
 export { en }
+export type { Amount, AmountText, Span } from './amount.ts'
+export type { PhraseText } from './phrase.ts'
 export type { ReasonText } from './reason.ts'
 export type { RichText } from './rich.ts'
 

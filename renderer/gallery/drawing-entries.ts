@@ -6,6 +6,7 @@ import type { DrawnFace } from './drawn-face.ts'
 import { engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { momentsOf } from './moments.ts'
+import { en } from '../../core/words/index.ts'
 
 /** Steps that change what is drawn. */
 const drawn: ReadonlySet<StepKind> = new Set(['choose-shells', 'fit-shells', 'lay-bead', 'run-procedure'])
@@ -22,7 +23,7 @@ export const drawingEntries: readonly Entry[] = engines.flatMap((engine) => {
       return Object.fromEntries<DrawnFace>([
         ['bare', { spec, face, facts: bareFacts(face.id), at: null, shown }],
         ...moments.map(({ step, name, build: { state } }): [string, DrawnFace] => {
-          const facts = drawingFacts(spec, state, step)
+          const facts = drawingFacts(en, spec, state, step)
           return [`${step.name}: ${name}`, { spec, face, facts, at: { state, step }, shown }]
         }),
       ])

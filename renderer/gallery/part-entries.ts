@@ -69,7 +69,7 @@ export const partEntries: readonly Entry[] = [
     const { spec } = build.engine
     const view = { from: 'below', turn: 0 } as const
     const sheet = { widthPx: 940, heightPx: 700, capitalPx: 12 }
-    const scene = sceneOf(en, spec, drawingFacts(spec, build.state, step), view, sheet)
+    const scene = sceneOf(en, spec, drawingFacts(en, spec, build.state, step), view, sheet)
     return { 'in mid pass': { scene, onTap: nothing } }
   }),
 ]
@@ -79,7 +79,7 @@ async function cardOf(shown: Presentation, about: string) {
   const { step, build } = momentOf('skerry-3', 'run with a flag')
   const { bench, openBuild } = await benchAt(shown, build)
   const board = { width: 428, height: 640 }
-  const facts = drawingFacts(openBuild.spec, openBuild.state, step)
+  const facts = drawingFacts(en, openBuild.spec, openBuild.state, step)
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
   const scene = sceneOf(en, openBuild.spec, facts, { from: 'below', turn: 0 }, sheet)
   const { seq } = openBuild.state

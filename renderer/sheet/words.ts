@@ -3,7 +3,7 @@ import { clearanceText, type Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
 import { degrees, formatAngle, formatLength, nanometres } from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
-import { isTorqueUnit, showLengths, showWindow } from '../../core/tightening/index.ts'
+import { isTorqueUnit, lengthSpan, showWindow } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import { dayAndTime } from '../parts/time.ts'
 
@@ -15,13 +15,14 @@ export function stampText(stamp: Stamp | null): string {
 }
 
 export function clearanceOrNone(words: Words, clearance: Clearance | null): string {
-  return clearance ? clearanceText(clearance) : words.sheet.fit.notComputed
+  return clearance ? clearanceText(words, clearance) : words.sheet.fit.notComputed
 }
 
 /** Target and limits of a pull in the unit that was read, else in the bench's: `24 N·m (22.8 to 25.2)`. */
 export function windowText(words: Words, { window, reading }: SheetPull, benchUnit: TorqueUnit): string {
   if (!window || window.kind === 'free-length') return ''
-  if (window.kind === 'length') return showLengths(window, reading?.unit === 'in' ? 'in' : 'mm')
+  if (window.kind === 'length')
+    return words.amounts.span(lengthSpan(window, reading?.unit === 'in' ? 'in' : 'mm'))
   const unit = reading && isTorqueUnit(reading.unit) ? reading.unit : benchUnit
   const { target, least, most } = showWindow(window, unit)
   return words.sheet.run.window({

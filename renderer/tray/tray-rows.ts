@@ -8,7 +8,7 @@ import {
   type ShellsWanted,
 } from '../../core/builds/index.ts'
 import type { EngineSpec, Fit, Grade } from '../../core/engine/index.ts'
-import { clearanceText } from '../../core/bearing/index.ts'
+import type { Clearance } from '../../core/bearing/index.ts'
 
 /** What stands on the label of one half shell. */
 export interface LabelRow {
@@ -18,7 +18,7 @@ export interface LabelRow {
   readonly grade: Grade
   readonly undersize: string | null
   /** Null where it is not known. */
-  readonly clearance: string | null
+  readonly clearance: Clearance | null
   /** Where it lies in the tray, or no place while it is still to be ordered; null where no tray was noted. */
   readonly from: { readonly place: string | null } | null
   /** For a reader of codes: build and position. */
@@ -60,7 +60,7 @@ export function labelRows(spec: EngineSpec, state: BuildState, build: string): r
             half,
             grade,
             undersize: bearingAt(state, fit, position).undersize,
-            clearance: clearance && clearanceText(clearance),
+            clearance: clearance,
             from: shell.label === undefined ? null : { place: shell.label },
             code: codeOf(build, `${position} ${half}`),
           },

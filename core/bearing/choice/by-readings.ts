@@ -1,6 +1,6 @@
 import type { Fit } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { formatLength, type Length } from '../../quantity/index.ts'
+import { lengthAmount, type Length } from '../../quantity/index.ts'
 import { exactly, oilClearance, type Clearance, type Range } from '../clearance.ts'
 import { guardedLimits } from '../sizes/guard.ts'
 import type { Measured } from '../sizes/measured.ts'
@@ -31,8 +31,8 @@ export function countingSizes(place: string, { bore, journal }: MeasuredBearing)
   if (bore.least > journal.most) return done({ bore: exactly(bore.least), journal: exactly(journal.most) })
   return refused('bore-not-above-journal', {
     place,
-    bore: formatLength(bore.least, 'mm'),
-    journal: formatLength(journal.most, 'mm'),
+    bore: lengthAmount(bore.least, 'mm'),
+    journal: lengthAmount(journal.most, 'mm'),
   })
 }
 
@@ -78,8 +78,6 @@ export function proposeBySizes(
   const drawnIn = { ...fit, clearance: { ...fit.clearance, ...guarded.value } }
   const chosen = nearestInside(drawnIn, position, sizes)
   if (!chosen.ok) return withoutShells(position, chosen.problem)
-  const reason =
-    `Nearest to the target of the ${chosen.value.of} allowed pairs that stay inside the limits ` +
-    'with the smallest bore and the largest journal that were measured.'
+  const reason = { code: 'by-readings', facts: { of: chosen.value.of } } as const
   return withShells(fit, position, chosen.value, 'readings', reason, chosen.value.judged)
 }

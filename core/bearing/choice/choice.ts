@@ -33,7 +33,7 @@ function fromChart(fit: Fit, position: string, marks: MarkPair): Proposal {
   }
   const sizes = sizesOf(fit, position, marks)
   const judged = sizes.ok ? judgePair(fit, position, pair, sizes.value) : sizes
-  const reason = `The chart gives this for housing mark ${marks.housing} and journal mark ${marks.journal}.`
+  const reason = { code: 'by-chart', facts: marks } as const
   return withShells(fit, position, pair, 'chart', reason, judged.ok ? judged.value : null)
 }
 
@@ -42,8 +42,6 @@ function fromBands(fit: Fit, position: string, marks: MarkPair): Proposal {
   if (!sizes.ok) return withoutShells(position, sizes.problem)
   const chosen = nearestInside(fit, position, sizes.value)
   if (!chosen.ok) return withoutShells(position, chosen.problem)
-  const reason =
-    `Nearest to the target of the ${chosen.value.of} allowed pairs that stay inside the limits ` +
-    `with housing mark ${marks.housing} and journal mark ${marks.journal}.`
+  const reason = { code: 'by-bands', facts: { of: chosen.value.of, ...marks } } as const
   return withShells(fit, position, chosen.value, 'bands', reason, chosen.value.judged)
 }

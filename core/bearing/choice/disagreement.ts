@@ -1,6 +1,6 @@
 import type { Fit, MarkedPart } from '../../engine/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
-import { formatLength, nanometres, type Length } from '../../quantity/index.ts'
+import { lengthAmount, nanometres, type Length } from '../../quantity/index.ts'
 import type { Measured } from '../sizes/measured.ts'
 
 /**
@@ -43,7 +43,7 @@ export function disagreement(
   if (mark === null || band === undefined) return []
   const wouldBe = markOf(part, size)
   if (wouldBe === mark || (size + uncertainty > band.over && size - uncertainty <= band.upTo)) return []
-  const text = (length: number) => formatLength(nanometres(length), 'mm', 4)
+  const text = (length: number) => lengthAmount(nanometres(length), 'mm', 4)
   return [
     problem('mark-against-size', {
       place,

@@ -1,6 +1,6 @@
 import type { Fit } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { formatLength } from '../../quantity/index.ts'
+import { lengthAmount } from '../../quantity/index.ts'
 import { exactly } from '../clearance.ts'
 import { knownMark, sizeOf } from './marked.ts'
 import type { Measured } from '../sizes/measured.ts'
@@ -30,8 +30,8 @@ export function sizesFrom(fit: Fit, place: string, { marks, measured }: KnownPar
   if (bore.value.least > journal.value.most) return done({ bore: bore.value, journal: journal.value })
   return refused('bore-not-above-journal', {
     place,
-    bore: formatLength(bore.value.least, 'mm'),
-    journal: formatLength(journal.value.most, 'mm'),
+    bore: lengthAmount(bore.value.least, 'mm'),
+    journal: lengthAmount(journal.value.most, 'mm'),
   })
 }
 

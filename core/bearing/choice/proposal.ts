@@ -1,15 +1,16 @@
 import type { Fit } from '../../engine/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
-import { rangeText, type Clearance } from '../clearance.ts'
+import { rangeSpan, type Clearance } from '../clearance.ts'
 import type { Verdict } from '../limits.ts'
 import { nearestToTarget, type ChosenPair, type JudgedClearance, type Pair, type Sizes } from './pairs.ts'
 import { candidatesBetween } from './pick.ts'
+import type { ProposalReason } from './reason.ts'
 
-/** One half's shell as proposed: its grade, what decided, and why in a sentence. */
+/** One half's shell as proposed: its grade, what decided, and why. */
 export interface HalfProposal<By extends string = 'chart' | 'bands'> {
   readonly grade: string
   readonly by: By
-  readonly reason: string
+  readonly reason: readonly ProposalReason[]
 }
 
 /** What to fit at one position. Where no shell can be proposed both halves are null and the problem says what to do. */
@@ -29,18 +30,19 @@ export function withShells<By extends string>(
   position: string,
   { upper, lower }: Pair,
   by: By,
-  reason: string,
+  reason: ProposalReason,
   judged: JudgedClearance | null,
 ): Proposal<By> {
-  const rule = upper === lower ? '' : ` The halves differ: ${upper} goes above and ${lower} below.`
-  const half = (grade: string) => ({ grade, by, reason: reason + rule })
+  const rule: readonly ProposalReason[] =
+    upper === lower ? [] : [{ code: 'halves-differ', facts: { upper, lower } }]
+  const half = (grade: string) => ({ grade, by, reason: [reason, ...rule] })
   const doubt =
     judged === null || judged.within === 'inside'
       ? null
       : problem('clearance-leaves-limits', {
           place: position,
-          clearance: rangeText(judged.clearance),
-          limits: rangeText(fit.clearance),
+          clearance: rangeSpan(judged.clearance),
+          limits: rangeSpan(fit.clearance),
         })
   return {
     position,
@@ -73,12 +75,12 @@ export function nearestInside(
   const nearest = nearestToTarget(fit, candidates)
   if (nearest === null) return refused('no-walls-known', { place })
   const { upper, lower } = nearest
-  const clearance = rangeText(nearest.judged.clearance)
+  const clearance = rangeSpan(nearest.judged.clearance)
   return refused('no-pair-inside-limits', {
     place,
     upper,
     lower,
     clearance,
-    limits: rangeText(fit.clearance),
+    limits: rangeSpan(fit.clearance),
   })
 }

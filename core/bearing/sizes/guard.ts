@@ -1,6 +1,6 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { difference, formatMicrometres, nanometres, sum, type Length } from '../../quantity/index.ts'
-import { rangeText, type Range } from '../clearance.ts'
+import { difference, lengthAmount, nanometres, sum, type Length } from '../../quantity/index.ts'
+import { rangeSpan, type Range } from '../clearance.ts'
 
 /**
  * The limits within which a reading proves that a size is inside, the readings being sure to ± `uncertainty`: the limits
@@ -13,8 +13,8 @@ export function guardedLimits(limits: Range, uncertainty: Length): Outcome<Range
   const most = difference(limits.most, uncertainty)
   if (least <= most) return done({ least, most })
   return refused('gauge-too-coarse', {
-    limits: rangeText(limits),
-    uncertainty: formatMicrometres(uncertainty),
+    limits: rangeSpan(limits),
+    uncertainty: lengthAmount(uncertainty, 'µm'),
   })
 }
 

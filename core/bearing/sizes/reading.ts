@@ -1,5 +1,5 @@
 import { refused, type Outcome } from '../../problem/index.ts'
-import { formatLength, lengthUnits, parseLength, type Length, type LengthUnit } from '../../quantity/index.ts'
+import { lengthAmount, lengthUnits, parseLength, type Length, type LengthUnit } from '../../quantity/index.ts'
 import type { Range } from '../clearance.ts'
 
 /** Where a reading is taken, and about what it will be. */
@@ -26,8 +26,8 @@ export function readSize(typed: string, unit: LengthUnit, expected: ExpectedRead
   const fits = (length: Length) => length >= between.least && length <= between.most
   if (size.value <= 0) return refused('size-not-above-zero', { place, what, typed: typed.trim() })
   if (fits(size.value)) return size
-  const least = formatLength(between.least, unit)
-  const facts = { place, what, typed: typed.trim(), least, most: formatLength(between.most, unit) }
+  const least = lengthAmount(between.least, unit)
+  const facts = { place, what, typed: typed.trim(), least, most: lengthAmount(between.most, unit) }
   const number = typed.trim().replace(/[^\d.,]+$/, '')
   for (const other of lengthUnits) {
     const meant = parseLength(`${number} ${other}`)
@@ -35,7 +35,7 @@ export function readSize(typed: string, unit: LengthUnit, expected: ExpectedRead
       return refused('reading-in-other-unit', {
         ...facts,
         unit: other,
-        meant: formatLength(meant.value, unit),
+        meant: lengthAmount(meant.value, unit),
       })
   }
   return refused('reading-far-off', facts)

@@ -1,6 +1,6 @@
 import type { Fit } from '../../engine/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
-import { formatLength, type Length } from '../../quantity/index.ts'
+import { lengthAmount, type Length } from '../../quantity/index.ts'
 import type { Range } from '../clearance.ts'
 import type { Measured } from './measured.ts'
 
@@ -34,12 +34,12 @@ export function gapFault(
   return problem('gap-outside-limits', {
     place,
     gap,
-    reading: formatLength(reading, 'mm'),
-    least: formatLength(limits.least, 'mm'),
-    most: formatLength(limits.most, 'mm'),
+    reading: lengthAmount(reading, 'mm'),
+    least: lengthAmount(limits.least, 'mm'),
+    most: lengthAmount(limits.most, 'mm'),
   })
 }
 
 function beyond(reading: Length, allowed: Length) {
-  return { reading: formatLength(reading, 'µm', 1), allowed: formatLength(allowed, 'µm', 1) }
+  return { reading: lengthAmount(reading, 'µm', 1), allowed: lengthAmount(allowed, 'µm', 1) }
 }

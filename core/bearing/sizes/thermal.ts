@@ -2,7 +2,7 @@ import type { Fit } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import {
   celsius,
-  formatTemperature,
+  temperatureAmount,
   nanometres,
   type Length,
   type Temperature,
@@ -33,9 +33,9 @@ export function sensibleTemperature(
   if (temperature >= least && temperature <= most) return done(temperature)
   return refused('temperature-not-sensible', {
     of,
-    temperature: formatTemperature(temperature),
-    least: formatTemperature(least),
-    most: formatTemperature(most),
+    temperature: temperatureAmount(temperature),
+    least: temperatureAmount(least),
+    most: temperatureAmount(most),
   })
 }
 

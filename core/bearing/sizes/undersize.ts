@@ -1,6 +1,6 @@
 import type { Fit } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { difference, formatLength, half, sum, type Length } from '../../quantity/index.ts'
+import { difference, lengthAmount, half, sum, type Length } from '../../quantity/index.ts'
 import { hull } from './expected.ts'
 
 /**
@@ -55,10 +55,10 @@ export function undersizeOf(fit: Fit, place: string, journal: Length): Outcome<s
   const next = journal > standard.most ? undefined : ground.find(({ least }) => journal > least)
   return refused('journal-of-no-size', {
     place,
-    journal: formatLength(journal, 'mm'),
+    journal: lengthAmount(journal, 'mm'),
     next:
       next === undefined
         ? null
-        : { name: next.name, least: formatLength(next.least, 'mm'), most: formatLength(next.most, 'mm') },
+        : { name: next.name, least: lengthAmount(next.least, 'mm'), most: lengthAmount(next.most, 'mm') },
   })
 }

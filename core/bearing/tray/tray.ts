@@ -1,6 +1,6 @@
 import type { Fit } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { formatLength, type Length } from '../../quantity/index.ts'
+import { lengthAmount, type Length } from '../../quantity/index.ts'
 import { exactly, type Range } from '../clearance.ts'
 import { wallOf, type Half } from '../choice/pairs.ts'
 import { undersized } from '../sizes/undersize.ts'
@@ -92,5 +92,5 @@ function wallOfLine(fit: Fit, { label, grade, undersize, wall }: TrayLine): Outc
   if (wall === null || (!ofGrade.ok && ofGrade.problem.code === 'grade-unknown')) return ofGrade
   return wall > 0
     ? done(exactly(wall))
-    : refused('size-not-above-zero', { place: label, what: 'wall', typed: formatLength(wall, 'mm') })
+    : refused('size-not-above-zero', { place: label, what: 'wall', typed: lengthAmount(wall, 'mm') })
 }

@@ -66,7 +66,13 @@ function chooseHalf(
 }
 
 function asProposed(position: string, half: Half, { grade, by, reason, label }: ProposedHalf): ShellChoice {
-  const choice = { position, half, grade, by, reason: by === 'person' ? reason : null }
+  const choice = {
+    position,
+    half,
+    grade,
+    by,
+    reason: by === 'person' && typeof reason === 'string' ? reason : null,
+  }
   return label === undefined ? choice : { ...choice, label }
 }
 

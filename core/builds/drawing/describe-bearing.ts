@@ -1,6 +1,7 @@
-import { clearanceText, verdictText, wholeRange } from '../../bearing/index.ts'
-import { sentenceOf } from '../../problem/index.ts'
-import { formatLength } from '../../quantity/index.ts'
+import { clearanceText, whyIn, wholeRange } from '../../bearing/index.ts'
+import { sentenceIn } from '../../problem/index.ts'
+import { lengthAmount, type Length } from '../../quantity/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Fit } from '../../engine/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
 import { clearanceAt } from '../shells/clearance-at.ts'
@@ -11,15 +12,9 @@ import { stampOf } from '../events/stamp.ts'
 import { halfKey } from '../events/state.ts'
 import { plain, type Description, type DescriptionLine, type DescribedBuild } from './description.ts'
 
-const kindWords: Readonly<Record<Fit['kind'], string>> = {
-  main: 'Saddle',
-  'big-end': 'Big end',
-  balance: 'Balance bearing',
-}
-
 /** A half of a bearing: its shell and why that one, the clearance, how it lies, and who put it in. */
 export function describeHalf(build: DescribedBuild, position: string, half: Half): Description | null {
-  const { spec, state } = build
+  const { spec, state, words } = build
   const fit = fitAt(spec, position)
   if (fit === null) return null
   const bearing = bearingAt(state, fit, position)
@@ -29,12 +24,12 @@ export function describeHalf(build: DescribedBuild, position: string, half: Half
   const shell = chosen ?? proposed
   const grade = fit.grades.find((each) => each.grade === shell?.grade)
   return {
-    title: `${kindWords[fit.kind]} ${position}, ${half} half`,
+    title: words.described.half({ bearing: fit.kind, position, half }),
     lines: [
-      ...shellLines(chosen, proposed, grade?.pattern, bearing.undersize),
+      ...shellLines(words, chosen, proposed, grade?.pattern, bearing.undersize),
       ...clearanceLines(build, fit, position),
-      ...faultLines(bearing),
-      ...sizeLines(bearing),
+      ...faultLines(words, bearing),
+      ...sizeLines(words, bearing),
       fittedLine(build, position, half, chosen),
       ...(fit.seating === undefined ? [] : [plain(fit.seating[half])]),
     ],
@@ -43,17 +38,21 @@ export function describeHalf(build: DescribedBuild, position: string, half: Half
 }
 
 /** A main journal of the crank between the rods. */
-export function describeJournal({ spec, state }: DescribedBuild, position: string): Description | null {
+export function describeJournal(
+  { spec, state, words }: DescribedBuild,
+  position: string,
+): Description | null {
   const fit = fitAt(spec, position)
   if (fit === null) return null
   const bearing = bearingAt(state, fit, position)
   const { undersize, measured, marks } = bearing
+  const { described } = words
   return {
-    title: `Main journal ${position}`,
+    title: described.journal({ position }),
     lines: [
-      plain(`Mark ${marks.journal ?? 'not noted'}`),
-      ...(undersize === null ? [] : [plain(`Ground to ${undersize}`)]),
-      ...(measured.journal === null ? [] : [plain(measuredText('Measured', measured.journal))]),
+      plain(described.mark({ mark: marks.journal })),
+      ...(undersize === null ? [] : [plain(described.groundTo({ undersize }))]),
+      ...(measured.journal === null ? [] : [plain(described.measured(sizesIn(words, measured.journal)))]),
     ],
   }
 }
@@ -63,82 +62,95 @@ function fitAt(spec: EngineSpec, position: string): Fit | null {
 }
 
 function shellLines(
+  words: Words,
   chosen: ShellChoice | undefined,
   proposed: ProposedHalf | null,
   pattern: string | undefined,
   undersize: string | null,
 ): readonly DescriptionLine[] {
   const shell = chosen ?? proposed
-  if (shell === null) return [plain('Shell not chosen yet')]
-  const size = undersize === null ? '' : `, ${undersize}`
-  const what = `${chosen === undefined ? 'Proposed: grade' : 'Grade'} ${shell.grade}${size}, pattern ${pattern ?? 'not known'}`
-  const why = chosen?.reason ?? (proposed?.grade === shell.grade ? proposed.reason : null)
+  if (shell === null) return [plain(words.described.notChosen)]
+  const what = words.described.shell({
+    ...{ isChosen: chosen !== undefined, grade: shell.grade, undersize, pattern: pattern ?? null },
+  })
+  const why = chosen?.reason ?? (proposed?.grade === shell.grade ? whyIn(words, proposed.reason) : null)
   const from =
     shell.label === undefined
       ? null
       : shell.label === null
-        ? 'To be ordered'
-        : `From the tray: ${shell.label}`
+        ? words.described.toBeOrdered
+        : words.described.fromTray({ label: shell.label })
   return [plain(what), ...[why, from].filter((each) => each !== null).map(plain)]
 }
 
-function clearanceLines({ state }: DescribedBuild, fit: Fit, position: string): readonly DescriptionLine[] {
-  const allowed = `${wholeRange(fit.clearance)} allowed`
+function clearanceLines(
+  { state, words }: DescribedBuild,
+  fit: Fit,
+  position: string,
+): readonly DescriptionLine[] {
+  const limits = wholeRange(words, fit.clearance)
   const known = clearanceAt(state, fit, position)
-  if (known === null) return [plain(`Oil clearance: ${allowed}`)]
-  const text = `Oil clearance ${clearanceText(known.clearance)}, ${verdictText[known.within]}; ${allowed}`
+  if (known === null) return [plain(words.described.clearanceAllowed({ limits }))]
+  const text = words.described.clearance({
+    clearance: clearanceText(words, known.clearance),
+    verdict: words.clearance.verdicts[known.within],
+    limits,
+  })
   return [{ text, state: known.within === 'inside' ? 'plain' : 'flagged' }]
 }
 
 /** What speaks against the bearing, and what a person decided about it. */
-function faultLines(bearing: BearingCase): readonly DescriptionLine[] {
+function faultLines(words: Words, bearing: BearingCase): readonly DescriptionLine[] {
   const { basis, sizeDispute, disagreements, shapeFaults, decision } = bearing
   const isOpen = basis === 'undecided'
-  const declared = sizeDispute?.declared ?? 'standard'
+  const { countsAs, decided } = words.described
   return [
     ...(sizeDispute === null
       ? []
       : [
-          { text: sentenceOf(sizeDispute.problem), state: isOpen ? 'flagged' : 'plain' } as const,
-          ...(sizeDispute.reason === null ? [] : [plain(`It counts as ${declared}: ${sizeDispute.reason}`)]),
+          { text: sentenceIn(words, sizeDispute.problem), state: isOpen ? 'flagged' : 'plain' } as const,
+          ...(sizeDispute.reason === null
+            ? []
+            : [plain(countsAs({ size: sizeDispute.declared, reason: sizeDispute.reason }))]),
         ]),
     ...disagreements.map((each): DescriptionLine => ({
-      text: sentenceOf(each),
+      text: sentenceIn(words, each),
       state: isOpen ? 'flagged' : 'plain',
     })),
-    ...(decision === null
-      ? []
-      : [plain(`${decision.by === 'marks' ? 'The marks count' : 'The readings count'}: ${decision.reason}`)]),
-    ...shapeFaults.map((each): DescriptionLine => ({ text: sentenceOf(each), state: 'flagged' })),
+    ...(decision === null ? [] : [plain(decided(decision))]),
+    ...shapeFaults.map((each): DescriptionLine => ({ text: sentenceIn(words, each), state: 'flagged' })),
   ]
 }
 
-function sizeLines({ marks, measured }: BearingCase): readonly DescriptionLine[] {
+function sizeLines(words: Words, { marks, measured }: BearingCase): readonly DescriptionLine[] {
+  const { described } = words
   return [
-    plain(`Marks: housing ${marks.housing ?? 'not noted'}, journal ${marks.journal ?? 'not noted'}`),
-    ...(measured.bore === null ? [] : [plain(measuredText('Bore measured', measured.bore))]),
-    ...(measured.journal === null ? [] : [plain(measuredText('Journal measured', measured.journal))]),
+    plain(described.marks(marks)),
+    ...(measured.bore === null ? [] : [plain(described.boreMeasured(sizesIn(words, measured.bore)))]),
+    ...(measured.journal === null
+      ? []
+      : [plain(described.journalMeasured(sizesIn(words, measured.journal)))]),
   ]
 }
 
-function measuredText(
-  what: string,
+function sizesIn(
+  words: Words,
   { least, most }: Pick<NonNullable<BearingCase['measured']['bore']>, 'least' | 'most'>,
 ) {
-  const from = formatLength(least, 'mm')
-  return least === most ? `${what}: ${from}` : `${what}: ${from} to ${formatLength(most, 'mm')}`
+  const shown = (length: Length) => words.amounts.amount(lengthAmount(length, 'mm'))
+  return { least: shown(least), most: least === most ? null : shown(most) }
 }
 
 function fittedLine(
-  { state, entries }: DescribedBuild,
+  { state, entries, words: { described } }: DescribedBuild,
   position: string,
   half: Half,
   chosen: ShellChoice | undefined,
 ): DescriptionLine {
   if (!state.fitted.has(halfKey(position, half)))
-    return chosen === undefined ? plain('Not in place') : { text: 'To be fitted', state: 'open' }
+    return chosen === undefined ? plain(described.notInPlace) : { text: described.toBeFitted, state: 'open' }
   const entry = entries.findLast(
     ({ event }) => event.type === 'half-fitted' && event.position === position && event.half === half,
   )
-  return { text: 'In place', state: 'done', ...(entry !== undefined && { by: stampOf(entry) }) }
+  return { text: described.inPlace, state: 'done', ...(entry !== undefined && { by: stampOf(entry) }) }
 }

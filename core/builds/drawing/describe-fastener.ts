@@ -1,12 +1,12 @@
-import { sentenceOf } from '../../problem/index.ts'
-import { formatShort, inMillimetres } from '../../quantity/index.ts'
+import { sentenceIn } from '../../problem/index.ts'
+import { inMillimetres, shortAmount } from '../../quantity/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import {
   counts,
   flagProblem,
   nextPull,
   openFlags,
-  passName,
   plannedIn,
   scaleText,
   targetAndLimits,
@@ -23,18 +23,18 @@ import { plain, type Description, type DescriptionLine, type DescribedBuild } fr
 
 /** A fastener: what it is, and what is asked of it and was done to it in every pass. */
 export function describeFastener(build: DescribedBuild, id: string): Description | null {
-  const { spec } = build
+  const { spec, words } = build
   const fastener = spec.fasteners.find((each) => each.id === id)
   if (fastener === undefined) return null
   const procedures = spec.procedures.filter((procedure) =>
     procedure.passes.some((_, pass) => asks(procedure, pass, id)),
   )
   return {
-    title: `Fastener ${fastener.number}, ${fastener.where}`,
+    title: words.described.fastener(fastener),
     lines: [
       ...groupLines(build, fastener.group),
       ...procedures.flatMap((procedure) => [
-        ...(procedures.length > 1 ? [plain(`${procedure.name}:`)] : []),
+        ...(procedures.length > 1 ? [plain(words.described.ofProcedure({ procedure: procedure.name }))] : []),
         ...procedure.passes.flatMap((_, pass) =>
           asks(procedure, pass, id) ? [passLine(build, procedure, pass, id)] : [],
         ),
@@ -48,26 +48,30 @@ function asks(procedure: Procedure, pass: number, fastener: string): boolean {
   return plannedIn(procedure, pass).some((planned) => planned.fastener === fastener)
 }
 
-function groupLines({ spec, entries }: DescribedBuild, id: string): readonly DescriptionLine[] {
+function groupLines({ spec, entries, words }: DescribedBuild, id: string): readonly DescriptionLine[] {
   const group = spec.fastenerGroups.find((each) => each.id === id)
   if (group === undefined) return []
   const declared = entries.findLast(
     ({ event }) => event.type === 'fasteners-declared-new' && event.group === id,
   )
-  const clamped = `${formatShort(inMillimetres(group.grip), 1)} mm clamped`
-  const washer = group.washer ? ', on its washer' : ''
-  const what = plain(`${group.name}: ${threadText(group)}, ${clamped}${washer}`)
-  if (group.reuse === 'reusable') return [what, plain('May be used again')]
+  const { described, amounts } = words
+  const what = plain(
+    described.group({
+      ...{ group: group.name, thread: threadText(words, group), hasWasher: group.washer !== undefined },
+      grip: amounts.amount(shortAmount(inMillimetres(group.grip), 'mm', 1)),
+    }),
+  )
+  if (group.reuse === 'reusable') return [what, plain(described.reusable)]
   return [
     what,
     declared === undefined
-      ? plain('New each time: may be used once only')
-      : { text: 'New each time: declared new', state: 'done', by: stampOf(declared) },
+      ? plain(described.onceOnly)
+      : { text: described.declaredNew, state: 'done', by: stampOf(declared) },
   ]
 }
 
 function passLine(
-  { state, entries, units }: DescribedBuild,
+  { state, entries, units, words }: DescribedBuild,
   procedure: Procedure,
   pass: number,
   id: string,
@@ -75,7 +79,10 @@ function passLine(
   const asked = procedure.passes[pass]!
   const run = state.runs[procedure.id]
   const window = windowOf(asked, id)
-  const what = `Pass ${pass + 1}, ${passName[asked.kind]}${window === null ? '' : `: ${targetAndLimits(window, units)}`}`
+  const what = words.described.pass({
+    ...{ pass: pass + 1, kind: words.passes.kinds[asked.kind] },
+    limits: window === null ? null : targetAndLimits(words, window, units),
+  })
   const pull = run?.pulls.findLast((each) => each.pass === pass && each.fastener === id && counts(each))
   if (pull === undefined) {
     const next = run === undefined || run.paused !== null ? null : nextPull(procedure, run)
@@ -88,27 +95,26 @@ function passLine(
   )
   const isOpen = openFlags(run).some((flag) => flag.pull === pull.number && flag.about !== 'problem')
   return {
-    text: [what, ...doneWords(pull)].join(' · '),
+    text: doneText(words, what, pull),
     state: isOpen ? 'flagged' : 'done',
     ...(entry !== undefined && { by: stampOf(entry) }),
   }
 }
 
-function doneWords({ reading, verdict, outOfOrder }: Pull): readonly string[] {
-  const read = reading === null ? 'done' : `read ${readingText(reading)}`
-  const judged = verdict === 'within' || verdict === 'unread' ? [] : [verdictWords[verdict]]
-  return [read, ...judged, ...(outOfOrder === null ? [] : [`before its turn: ${outOfOrder}`])]
+function doneText(words: Words, pass: string, { reading, verdict, outOfOrder }: Pull): string {
+  return words.described.passDone({
+    ...{ pass, read: reading === null ? null : readingText(words, reading), beforeTurn: outOfOrder },
+    verdict: verdict === 'within' || verdict === 'unread' ? null : verdict,
+  })
 }
 
-const verdictWords = { under: 'too little', over: 'too much', moved: 'it moved' } as const
-
-function readingText(reading: Reading): string {
-  return reading.unit === '°' ? `${reading.value}°` : scaleText(reading)
+function readingText(words: Words, reading: Reading): string {
+  return reading.unit === '°' ? `${reading.value}°` : scaleText(words, reading)
 }
 
 /** What was flagged at it, with the answer where there is one. */
 function flagLines(build: DescribedBuild, procedure: Procedure, id: string): readonly DescriptionLine[] {
-  const { spec, state, entries } = build
+  const { spec, state, entries, words } = build
   const run = state.runs[procedure.id]
   if (run === undefined) return []
   const own = entries.filter(({ event }) => 'procedure' in event && event.procedure === procedure.id)
@@ -117,20 +123,21 @@ function flagLines(build: DescribedBuild, procedure: Procedure, id: string): rea
     .filter(({ fastener }) => fastener === id)
     .map((flag) => {
       const noted = onSheet.find(({ number }) => number === flag.number)
-      return flagLine(spec, procedure, run, flag, noted?.answer ?? noted?.raised)
+      return flagLine(words, spec, procedure, run, flag, noted?.answer ?? noted?.raised)
     })
 }
 
 function flagLine(
+  words: Words,
   spec: EngineSpec,
   procedure: Procedure,
   run: Run,
   flag: Flag,
   by: Stamp | undefined,
 ): DescriptionLine {
-  const said = sentenceOf(flagProblem(spec, procedure, run, flag))
+  const said = sentenceIn(words, flagProblem(spec, procedure, run, flag))
   const stamped = by === undefined ? {} : { by }
   return flag.answer === null
     ? { text: said, state: 'flagged', ...stamped }
-    : { text: `${said} · answered: ${flag.answer}`, state: 'done', ...stamped }
+    : { text: words.described.answered({ flag: said, answer: flag.answer }), state: 'done', ...stamped }
 }

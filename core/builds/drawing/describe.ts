@@ -19,6 +19,7 @@ export type { Description, DescriptionLine, DescribedBuild } from './description
  */
 export function descriptionOf(build: DescribedBuild, about: string): Description | null {
   const [kind, id = '', part = ''] = about.split('/')
+  const { described } = build.words
   switch (kind) {
     case 'fastener':
       return describeFastener(build, id)
@@ -41,11 +42,11 @@ export function descriptionOf(build: DescribedBuild, about: string): Description
     case 'face':
       return describeFace(build, id)
     case 'opening':
-      return { title: 'Opening', lines: [plain('Open through this face: nothing seals or clamps here')] }
+      return { title: described.opening, lines: [plain(described.openThrough)] }
     case 'nose':
-      return { title: 'Nose', lines: [plain('The front end of the crank: everything is counted from here')] }
+      return { title: described.nose, lines: [plain(described.ofNose)] }
     case 'drive':
-      return { title: 'Drive end', lines: [plain('The end of the crank that drives, opposite the nose')] }
+      return { title: described.drive, lines: [plain(described.ofDrive)] }
     default:
       return null
   }

@@ -1,5 +1,6 @@
 import type { Grade, EngineSpec } from '../../engine/index.ts'
 import type { Units } from '../../tightening/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import type { Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
@@ -26,6 +27,7 @@ export interface DescribedBuild {
   readonly state: BuildState
   readonly entries: readonly RecordedEvent[]
   readonly units: Units
+  readonly words: Words
 }
 
 export function plain(text: string): DescriptionLine {

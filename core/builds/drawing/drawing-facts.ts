@@ -1,4 +1,4 @@
-import { verdictText, wholeRange, type Verdict } from '../../bearing/index.ts'
+import { wholeRange, type Verdict } from '../../bearing/index.ts'
 import type {
   BeadState,
   BearingFact,
@@ -7,7 +7,8 @@ import type {
   FastenerFact,
   HalfFact,
 } from '../../layout/index.ts'
-import { formatAngle, formatMicrometres, formatTorque, type TorqueUnit } from '../../quantity/index.ts'
+import { angleAmount, lengthAmount, torqueAmount, type TorqueUnit } from '../../quantity/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
 import {
   fastenerStates,
@@ -35,6 +36,7 @@ import { procedureOf } from '../steps/steps.ts'
  * among those that were put off (`putOff`, by number). `unit` is the one of the wrench in use, `picked` what was tapped.
  */
 export function drawingFacts(
+  words: Words,
   spec: EngineSpec,
   state: BuildState,
   step: Step,
@@ -51,20 +53,20 @@ export function drawingFacts(
   return {
     face,
     subject: subjects[step.kind],
-    bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(shown, fit))),
+    bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(words, shown, fit))),
     fasteners: fastenersOn(spec, state, face, procedure),
     path: procedure === null ? null : pathOf(procedure, run),
     nextHalf: next && halfKey(next.position, next.half),
     checked: step.kind === 'check' ? placeOfCheck(spec, step, face) : null,
     actOn: flag && (flag.fastener === null ? `face/${face}` : `fastener/${flag.fastener}`),
     callout: next
-      ? `fit ${next.grade}`
+      ? words.described.fit(next)
       : procedure === null
         ? null
         : flag !== null && run !== undefined
-          ? flagInShort(procedure, run, flag)
-          : calloutOf(procedure, run, unit),
-    notes: notesOn(spec, state, face),
+          ? flagInShort(words, procedure, run, flag)
+          : calloutOf(words, procedure, run, unit),
+    notes: notesOn(words, spec, state, face),
     beads: beadsOn(spec, state, step, face),
   }
 }
@@ -97,19 +99,20 @@ function withProposal(spec: EngineSpec, state: BuildState, fit: string): BuildSt
   return { ...state, shells: { ...state.shells, [fit]: proposed } }
 }
 
-function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, BearingFact])[] {
+function bearingsOf(words: Words, state: BuildState, fit: Fit): readonly (readonly [string, BearingFact])[] {
   return fit.positions.map((position) => {
     const upper = halfFact(state, fit, position, 'upper')
     const lower = halfFact(state, fit, position, 'lower')
     const known = clearanceAt(state, fit, position)
-    const clearance = known === null ? null : formatMicrometres(known.clearance.nominal)
-    const flag = flagOf(bearingAt(state, fit, position))
+    const clearance =
+      known === null ? null : words.amounts.amount(lengthAmount(known.clearance.nominal, 'µm'))
+    const flag = flagOf(words, bearingAt(state, fit, position))
     const withinLimits = known === null || known.within === 'inside'
     return [
       position,
       {
         ...{ upper, lower, clearance, withinLimits },
-        ...(known !== null && !withinLimits && { judged: judgedText(fit, known.within) }),
+        ...(known !== null && !withinLimits && { judged: judgedText(words, fit, known.within) }),
         ...(flag !== null && { flag }),
       },
     ]
@@ -117,15 +120,17 @@ function bearingsOf(state: BuildState, fit: Fit): readonly (readonly [string, Be
 }
 
 /** `too loose, 20 to 47 µm allowed`. */
-function judgedText({ clearance }: Fit, within: Verdict): string {
-  return `${verdictText[within]}, ${wholeRange(clearance)} allowed`
+function judgedText(words: Words, { clearance }: Fit, within: Verdict): string {
+  const verdict = words.clearance.verdicts[within]
+  return words.described.judged({ verdict, limits: wholeRange(words, clearance) })
 }
 
 /** What a person has to look at before the bearing is closed; null where nothing is. */
-function flagOf({ basis, sizeDispute, shapeFaults }: BearingCase): string | null {
+function flagOf(words: Words, { basis, sizeDispute, shapeFaults }: BearingCase): string | null {
+  const { bearingFlags } = words.described
   if (basis === 'undecided')
-    return sizeDispute?.reason === null ? 'declared size and reading differ' : 'mark and readings differ'
-  return shapeFaults.length > 0 ? 'out of shape' : null
+    return bearingFlags[sizeDispute?.reason === null ? 'sizes-differ' : 'mark-differs']
+  return shapeFaults.length > 0 ? bearingFlags['out-of-shape'] : null
 }
 
 function halfFact(state: BuildState, fit: Fit, position: string, half: Half): HalfFact | null {
@@ -168,21 +173,26 @@ function pathOf(procedure: Procedure, run: Run | undefined): DrawingFacts['path'
   return from === null || to === null || from === to ? null : { from, to }
 }
 
-function calloutOf(procedure: Procedure, run: Run | undefined, unit: TorqueUnit): string | null {
+function calloutOf(
+  { amounts, described }: Words,
+  procedure: Procedure,
+  run: Run | undefined,
+  unit: TorqueUnit,
+): string | null {
   const next = run === undefined ? null : nextPull(procedure, run)
   const pass = next === null ? undefined : procedure.passes[next.pass]
   if (next === null || pass === undefined) return null
   const window = windowNow(procedure, run, next)
-  if (window?.kind === 'angle') return formatAngle(window.target)
-  if (window?.kind === 'torque') return formatTorque(window.target, unit)
+  if (window?.kind === 'angle') return amounts.amount(angleAmount(window.target))
+  if (window?.kind === 'torque') return amounts.amount(torqueAmount(window.target, unit))
   switch (pass.kind) {
     case 'seat':
-      return 'by hand'
+      return described.byHand
     case 'loosen':
-      return 'loosen'
+      return described.loosen
     case 'length':
     case 'stretch':
-      return 'measure'
+      return described.measure
     default:
       return null
   }

@@ -1,7 +1,8 @@
 import type { NoteFact } from '../../layout/index.ts'
-import { formatLength, nanometres } from '../../quantity/index.ts'
+import { lengthAmount, nanometres } from '../../quantity/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Procedure, Step } from '../../engine/index.ts'
-import { flagInShort, livePulls, openFlags, showLengths, windowOf, type Run } from '../../tightening/index.ts'
+import { flagInShort, livePulls, openFlags, lengthSpan, windowOf, type Run } from '../../tightening/index.ts'
 import { faceOfStep } from '../steps/face-of-step.ts'
 import type { BuildState, CheckAnswer } from '../events/state.ts'
 
@@ -11,7 +12,12 @@ type Check = Extract<Step, { kind: 'check' }>
  * What is noted beside the drawing of a face: flags of its runs without an answer and checks that went wrong, then what
  * was measured there. Each thing has one note, which says all that is to be said of it.
  */
-export function notesOn(spec: EngineSpec, state: BuildState, face: string): readonly NoteFact[] {
+export function notesOn(
+  words: Words,
+  spec: EngineSpec,
+  state: BuildState,
+  face: string,
+): readonly NoteFact[] {
   const runs = spec.procedures.flatMap((procedure) => {
     const run = state.runs[procedure.id]
     return procedure.face === face && run !== undefined ? [{ procedure, run }] : []
@@ -21,13 +27,13 @@ export function notesOn(spec: EngineSpec, state: BuildState, face: string): read
     const about = step.kind === 'check' ? placeOfCheck(spec, step, face) : null
     return step.kind !== 'check' || answer === undefined || about === null
       ? []
-      : [noteOf(step, answer, about)]
+      : [noteOf(words, step, answer, about)]
   })
   const notes = [
-    ...runs.flatMap(({ run, procedure }) => flagNotes(procedure, run)),
+    ...runs.flatMap(({ run, procedure }) => flagNotes(words, procedure, run)),
     ...checks.filter((note) => note?.kind === 'open'),
     ...checks.filter((note) => note?.kind === 'measured'),
-    ...runs.flatMap(({ run, procedure }) => gapNotes(procedure, run)),
+    ...runs.flatMap(({ run, procedure }) => gapNotes(words, procedure, run)),
   ].filter((note) => note !== null)
   const things = [...new Set(notes.map(({ about }) => about))]
   return things
@@ -39,22 +45,25 @@ export function notesOn(spec: EngineSpec, state: BuildState, face: string): read
     .toSorted((one, other) => Number(one.kind === 'measured') - Number(other.kind === 'measured'))
 }
 
-function flagNotes(procedure: Procedure, run: Run): readonly NoteFact[] {
+function flagNotes(words: Words, procedure: Procedure, run: Run): readonly NoteFact[] {
   return openFlags(run).map((flag) => ({
     about: flag.fastener === null ? `face/${procedure.face}` : `fastener/${flag.fastener}`,
     kind: 'open',
-    texts: [flagInShort(procedure, run, flag)],
+    texts: [flagInShort(words, procedure, run, flag)],
   }))
 }
 
 /** The gap of the joint face once all were seated; while its own flag is open, that one says it. */
-function gapNotes(procedure: Procedure, run: Run): readonly NoteFact[] {
+function gapNotes(words: Words, procedure: Procedure, run: Run): readonly NoteFact[] {
   const flagged = new Set(openFlags(run).map(({ pull }) => pull))
   return [...livePulls(run).values()].flatMap(({ pass, fastener, number, reading }): readonly NoteFact[] => {
     const asked = procedure.passes[pass]
     const window = asked?.kind === 'seat' && fastener === null ? windowOf(asked, null) : null
     if (window?.kind !== 'length' || reading === null || flagged.has(number)) return []
-    const text = `gap ${reading.value} ${reading.unit}, ${showLengths(window, 'mm')}`
+    const text = words.described.gap({
+      reading: `${reading.value} ${reading.unit}`,
+      limits: words.amounts.span(lengthSpan(window, 'mm')),
+    })
     return [{ about: `face/${procedure.face}`, kind: 'measured', texts: [text] }]
   })
 }
@@ -71,15 +80,23 @@ export function placeOfCheck(spec: EngineSpec, step: Check, face: string): strin
   return faceOfStep(spec, step) === face ? `face/${face}` : null
 }
 
-function noteOf(step: Check, { verdict, reading, note }: CheckAnswer, about: string): NoteFact | null {
-  const measured = reading === null ? null : formatLength(nanometres(reading.length_nm), 'mm', 2)
+function noteOf(
+  { amounts, described }: Words,
+  step: Check,
+  { verdict, reading, note }: CheckAnswer,
+  about: string,
+): NoteFact | null {
+  const measured =
+    reading === null ? null : amounts.amount(lengthAmount(nanometres(reading.length_nm), 'mm', 2))
   if (verdict === 'not-good') {
     const said = [measured, note === '' ? null : note].filter((each) => each !== null)
     return {
       about,
       kind: 'open',
-      texts: [`${step.name}: ${said.length === 0 ? 'not good' : said.join(', ')}`],
+      texts: [described.checkNote({ name: step.name, said })],
     }
   }
-  return measured === null ? null : { about, kind: 'measured', texts: [`${step.name}: ${measured}`] }
+  return measured === null
+    ? null
+    : { about, kind: 'measured', texts: [described.checkNote({ name: step.name, said: [measured] })] }
 }

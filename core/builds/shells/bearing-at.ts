@@ -18,7 +18,7 @@ import {
   type Sizes,
 } from '../../bearing/index.ts'
 import { problem, type Outcome, type Problem } from '../../problem/index.ts'
-import { celsius, formatLength, nanometres, type Length } from '../../quantity/index.ts'
+import { celsius, lengthAmount, nanometres, type Length } from '../../quantity/index.ts'
 import type { Fit } from '../../engine/index.ts'
 import type { BasisDecision, NotedPins, NotedReadings } from '../events/bearing-record.ts'
 import { bearingsIn, type BuildState } from '../events/state.ts'
@@ -186,7 +186,7 @@ function disputeOf(
 ): SizeDispute | null {
   if (journal === null || groundTo?.ok !== true || groundTo.value === declared) return null
   const measured = groundTo.value
-  const size = formatLength(journal.mean, 'mm', 4)
+  const size = lengthAmount(journal.mean, 'mm', 4)
   return {
     problem: problem('undersize-against-size', { place, declared, size, measured }),
     declared,

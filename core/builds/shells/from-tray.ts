@@ -4,6 +4,7 @@ import {
   oilClearance,
   type ShellAssignment,
   type OpenBearing,
+  type ProposalReason,
   type Range,
   type Tray,
 } from '../../bearing/index.ts'
@@ -14,11 +15,6 @@ import { provedLimits, type BearingCase } from './bearing-at.ts'
 import type { NotedTray } from '../events/bearing-record.ts'
 import { takeByChart } from './by-chart-from-tray.ts'
 import { noShells, type BearingProposal, type ProposedHalf } from './proposal-at.ts'
-
-const surely = 'Over all bearings at once this comes nearest to the target.'
-const asFarAsTried =
-  'Over all bearings at once this comes nearest to the target of what was tried; there are too many single shells to ' +
-  'try everything.'
 
 /**
  * The shells of every bearing from the tray, all at once. Bearings whose clearance cannot be told get theirs first: they
@@ -52,14 +48,16 @@ export function fromTray(
       )
     const half = (at: 'upper' | 'lower'): ProposedHalf => {
       const { grade, label } = found[at]
-      const where = label === null ? 'Not in the tray: to be ordered.' : `In the tray: ${label}.`
+      const where: ProposalReason =
+        label === null ? { code: 'not-in-tray', facts: {} } : { code: 'in-tray', facts: { label } }
+      const nearest: ProposalReason = { code: proved ? 'nearest-of-all' : 'nearest-of-tried', facts: {} }
       const pinned = pins !== null && pins[at] !== null
       return pinned
         ? { grade, by: 'person', reason: pins.reason, label }
         : {
             grade,
             by: 'tray',
-            reason: `${where} ${proved ? surely : asFarAsTried}`,
+            reason: [where, nearest],
             label,
           }
     }

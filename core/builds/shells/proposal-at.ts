@@ -1,4 +1,10 @@
-import { nearestToTarget, type Candidate, type Clearance, type Verdict } from '../../bearing/index.ts'
+import {
+  nearestToTarget,
+  type Candidate,
+  type Clearance,
+  type Verdict,
+  type Why,
+} from '../../bearing/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
 import type { Fit } from '../../engine/index.ts'
 import { candidatesAt, undecidedProblem, type BearingCase } from './bearing-at.ts'
@@ -10,7 +16,7 @@ export interface ProposedHalf {
   readonly grade: string
   /** `person` where it is pinned. */
   readonly by: ShellChoice['by']
-  readonly reason: string
+  readonly reason: Why
   /** The line of the tray it is taken from, null for one that must be ordered; absent where no tray was noted. */
   readonly label?: string | null
 }
@@ -47,11 +53,10 @@ function asPinned(bearing: BearingCase, free: BearingProposal): BearingProposal 
   const byItself = bearing.basis === 'readings' ? ('readings' as const) : ('bands' as const)
   const half = (at: 'upper' | 'lower'): ProposedHalf => {
     if (pins[at] !== null) return { grade: chosen[at], by: 'person', reason: pins.reason }
-    const reason =
-      chosen.judged === null
-        ? 'Allowed beside the half that is pinned; the clearance is not known.'
-        : 'Nearest to the target of the allowed pairs with the half that is pinned.'
-    return chosen[at] === free[at]?.grade ? free[at] : { grade: chosen[at], by: byItself, reason }
+    const code = chosen.judged === null ? 'allowed-beside-pinned' : 'nearest-beside-pinned'
+    return chosen[at] === free[at]?.grade
+      ? free[at]
+      : { grade: chosen[at], by: byItself, reason: [{ code, facts: {} }] }
   }
   return {
     position: bearing.position,

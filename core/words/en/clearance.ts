@@ -1,5 +1,8 @@
 /** How a clearance stands against its limits. */
 export const clearance = {
+  /** `38 µm (24 to 52)`: the nominal one, and the worst case on both sides. */
+  withWorst: (facts: { readonly nominal: string; readonly least: string; readonly most: string }) =>
+    `${facts.nominal} (${facts.least} to ${facts.most})`,
   verdicts: {
     inside: 'inside the limits',
     'may-be-tight': 'may be too tight',

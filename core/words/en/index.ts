@@ -1,17 +1,22 @@
+import { amounts } from './amounts.ts'
 import { archive } from './archive.ts'
 import { benchCard } from './bench-card.ts'
 import { buildWindow } from './build-window.ts'
 import { clampMap } from './clamp-map.ts'
 import { clearance } from './clearance.ts'
 import { doctor } from './doctor.ts'
+import { described } from './described.ts'
 import { drawing } from './drawing.ts'
 import { engineParts } from './engine-parts.ts'
 import { engines } from './engines.ts'
+import { flags } from './flags.ts'
 import { keys } from './keys.ts'
 import { order } from './order.ts'
 import { parts } from './parts.ts'
 import { passes } from './passes.ts'
 import { people } from './people.ts'
+import { phrases } from './phrases.ts'
+import { proposals } from './proposals.ts'
 import { problems } from './problems/index.ts'
 import { record } from './record.ts'
 import { run } from './run.ts'
@@ -26,20 +31,25 @@ import { wrenches } from './wrenches.ts'
 
 /** Every text of the program that a person reads, in English, in one table for each subject. */
 export const en = {
+  amounts,
   archive,
   benchCard,
   buildWindow,
   clampMap,
   clearance,
   doctor,
+  described,
   drawing,
   engineParts,
   engines,
+  flags,
   keys,
   order,
   parts,
   passes,
   people,
+  phrases,
+  proposals,
   problems,
   record,
   run,

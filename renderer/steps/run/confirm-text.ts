@@ -29,7 +29,7 @@ export function confirmText(
     case 'angle':
     case 'recheck': {
       if (!window) throw new Error(`a ${pass.kind} pass has no window`)
-      const target = targetText(window, units)
+      const target = targetText(words, window, units)
       if (pass.kind === 'recheck') return words.run.confirm.holds({ number, target })
       return pass.kind === 'angle'
         ? words.run.confirm.turned({ number, target })

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { exactly, oilClearance, rangeText, type Range } from '../../../core/bearing/index.ts'
+import { exactly, oilClearance, rangeSpan, type Range } from '../../../core/bearing/index.ts'
 import { nanometres, type Length } from '../../../core/quantity/index.ts'
 import { mm, um } from './fits.ts'
 import { checkProperty } from '../../property.ts'
+import { en } from '../../../core/words/index.ts'
 
 function between(least: number, most: number): Range {
   return { least: mm(least), most: mm(most) }
@@ -41,9 +42,9 @@ describe('oil clearance', () => {
   })
 
   it('is written to the nanometre where it must be', () => {
-    expect(rangeText({ least: um(24), most: um(48) })).toBe('24 to 48 µm')
-    expect(rangeText({ least: um(23.96), most: um(48.5) })).toBe('23.96 to 48.5 µm')
-    expect(rangeText({ least: um(-3), most: um(100) })).toBe('−3 to 100 µm')
+    expect(en.amounts.span(rangeSpan({ least: um(24), most: um(48) }))).toBe('24 to 48 µm')
+    expect(en.amounts.span(rangeSpan({ least: um(23.96), most: um(48.5) }))).toBe('23.96 to 48.5 µm')
+    expect(en.amounts.span(rangeSpan({ least: um(-3), most: um(100) }))).toBe('−3 to 100 µm')
   })
 })
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { passText } from '../../../core/tightening/index.ts'
 import { demoDraft, named, nth, readAfter, specOf, type Draft } from './demo.ts'
+import { en } from '../../../core/words/index.ts'
 
 /** The rods of a demo tightened by passes of our own. */
 function rods(...passes: readonly object[]) {
@@ -75,8 +76,8 @@ describe('an angle that is counted in all', () => {
 
   it('is said with what it is in all', () => {
     const { spec, passes } = read(torque, turn('40 °'), inAll('65 °'))
-    expect(passText(spec, nth(passes, 2), { torque: 'N·m', length: 'mm' })).toBe('angle, 25°; 65° in all')
-    expect(passText(spec, nth(passes, 1), { torque: 'N·m', length: 'mm' })).toBe('angle, 40°')
+    expect(passText(en, spec, nth(passes, 2), { torque: 'N·m', length: 'mm' })).toBe('angle, 25°; 65° in all')
+    expect(passText(en, spec, nth(passes, 1), { torque: 'N·m', length: 'mm' })).toBe('angle, 40°')
   })
 
   it.each([

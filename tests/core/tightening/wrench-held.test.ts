@@ -11,6 +11,7 @@ import {
 import { Bench, pull } from './bench.ts'
 import { winchEngine } from './winch-engine.ts'
 import { held, medium } from './wrench-rack.ts'
+import { en } from '../../../core/words/index.ts'
 
 /** A 12 in wrench with a 4 in adapter straight on: the fastener has 4/3 of what the scale shows (TM 9-2350-277-40&P). */
 const long: HeldWrench = heldAs(held(medium({ length: '12 in' }), { offset: '4 in', angle: '0 °' }))
@@ -52,7 +53,7 @@ describe('a reading off a wrench with an adapter', () => {
     expect(sentenceOf(flagProblem(caps, bench.procedure, bench.run!, flag))).toContain(
       '24 N·m on the scale, 32 N·m at the fastener',
     )
-    expect(flagInShort(bench.procedure, bench.run!, flag)).toContain('32 N·m at the fastener')
+    expect(flagInShort(en, bench.procedure, bench.run!, flag)).toContain('32 N·m at the fastener')
   })
 
   it('is what the scale shows with a bare wrench, with an adapter square to the handle, and with none named', () => {

@@ -41,17 +41,28 @@ describe('the table of texts', () => {
   })
 })
 
-/**
- * By its whole name; through its table where that is looked up by a key: `words.shells.state[row.state]`; or by its code, where
- * its table is handed over with a message: `textIn(words, words.doctor.lines, line.says)`.
- */
+/** `table.message` as it stands in the source: named in full, or taken apart: `{ half } = words.described`. */
+const named = new Set<string>()
+/** Tables that are looked up by a key, or handed over with a message: `textIn(words, words.doctor.lines, line.says)`. */
+const lookedUp = new Set<string>()
+/** What stands in the source as a key or code. */
+const keys = new Set<string>()
+
+const everywhere = source + tables
+for (const [, table, own] of everywhere.matchAll(/\b(\w+)(?=\.(\w+))/g)) named.add(`${table}.${own}`)
+for (const [, names, table] of source.matchAll(/\{([^{}]*)\}+ = (?:\w+\.)*(\w+)\b/g)) taken(table, names)
+for (const [, table, names] of source.matchAll(/\b(\w+): \{([^{}]*)\}/g)) taken(table, names)
+for (const [, table = ''] of everywhere.matchAll(/\b(\w+)\[/g)) lookedUp.add(table)
+for (const [, table = ''] of everywhere.matchAll(/words, words\.(?:\w+\.)*(\w+),/g)) lookedUp.add(table)
+for (const [, code, key] of source.matchAll(/['"]([\w-]+(?: \w+)*)['"]|\b(\w+):/g))
+  keys.add(code ?? key ?? '')
+
+function taken(table = '', names = '') {
+  for (const [own] of names.matchAll(/\w+/g)) named.add(`${table}.${own}`)
+}
+
+/** By the name of its table and its own. Where its table is looked up, its own name stands as a key or code somewhere. */
 function isUsed(name: string): boolean {
-  const parent = name.slice(0, name.lastIndexOf('.'))
-  const isNamed = source.includes(`'${name.slice(parent.length + 1)}'`)
-  return (
-    (isNamed && source.includes(`words, words.${parent},`)) ||
-    new RegExp(`words\\.${name}\\b`).test(source) ||
-    source.includes(`words.${parent}[`) ||
-    tables.includes(`${parent}[`)
-  )
+  const [own = '', table = ''] = name.split('.').toReversed()
+  return named.has(`${table}.${own}`) || (lookedUp.has(table) && (keys.has(own) || /^\d+$/.test(own)))
 }

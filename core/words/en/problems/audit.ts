@@ -1,3 +1,4 @@
+import type { AmountText } from '../../amount.ts'
 import type { OfProcedure } from './audit-tightening.ts'
 
 export interface OfFit {
@@ -180,8 +181,8 @@ export const auditWords = {
 }
 
 export interface Clearance {
-  readonly clearance: string
-  readonly limits: string
+  readonly clearance: AmountText
+  readonly limits: AmountText
 }
 
 function cell({ fit, housing, journal }: OfMarks): string {

@@ -1,3 +1,5 @@
+import type { AmountText } from '../../amount.ts'
+
 export interface At {
   /** The saddle, rod or bearing; the fit's name where it is about all of them. */
   readonly place: string
@@ -11,13 +13,13 @@ export interface Counts {
 export interface OddReading extends At {
   readonly what: string
   readonly typed: string
-  readonly least: string
-  readonly most: string
+  readonly least: AmountText
+  readonly most: AmountText
 }
 export interface Shape extends At {
   readonly what: 'bore' | 'journal'
-  readonly reading: string
-  readonly allowed: string
+  readonly reading: AmountText
+  readonly allowed: AmountText
 }
 
 const gaps = { 'end-float': 'end float', 'side-clearance': 'side clearance' } as const
@@ -30,7 +32,7 @@ function cure({ what }: Shape): string {
     : 'Have the journal ground to the next undersize.'
 }
 
-/** Sentences about marks, shells and clearances. Sizes come as text with their unit. */
+/** Sentences about marks, shells and clearances. Sizes come with their unit. */
 export const bearingWords = {
   'mark-unknown': (facts: {
     readonly position: string
@@ -70,19 +72,23 @@ export const bearingWords = {
     facts: At & {
       readonly upper: string
       readonly lower: string
-      readonly clearance: string
-      readonly limits: string
+      readonly clearance: AmountText
+      readonly limits: AmountText
     },
   ) =>
     `${facts.place}: no allowed pair of shells is sure to stay inside ${facts.limits}; nearest is ${facts.upper} above ` +
     `and ${facts.lower} below, ${facts.clearance}. Measure bore and journal and choose from the readings.`,
-  'clearance-leaves-limits': (facts: At & { readonly clearance: string; readonly limits: string }) =>
+  'clearance-leaves-limits': (facts: At & { readonly clearance: AmountText; readonly limits: AmountText }) =>
     `${facts.place}: clearance ${facts.clearance}, allowed ${facts.limits}. Measure bore, journal and shells ` +
     'before closing it.',
-  'size-not-above-zero': ({ place, what, typed }: At & { readonly what: string; readonly typed: string }) =>
+  'size-not-above-zero': ({
+    place,
+    what,
+    typed,
+  }: At & { readonly what: string; readonly typed: string | AmountText }) =>
     `${place}: “${typed}” cannot be a ${what}. Read the gauge and type it again.`,
   'reading-in-other-unit': (
-    facts: OddReading & { readonly unit: keyof typeof nameOf; readonly meant: string },
+    facts: OddReading & { readonly unit: keyof typeof nameOf; readonly meant: AmountText },
   ) =>
     `${facts.place}: is “${facts.typed}” meant in ${nameOf[facts.unit]}? That would be ${facts.meant}; a ${facts.what} ` +
     `of ${facts.least} to ${facts.most} is expected. Type it with its unit.`,
@@ -96,9 +102,9 @@ export const bearingWords = {
     'Type the ones that are missing.',
   'temperature-not-sensible': (facts: {
     readonly of: 'measuring' | 'oil'
-    readonly temperature: string
-    readonly least: string
-    readonly most: string
+    readonly temperature: AmountText
+    readonly least: AmountText
+    readonly most: AmountText
   }) =>
     `${facts.temperature} is not a temperature for ${facts.of === 'oil' ? 'oil in an engine' : 'measuring at'}. ` +
     `Type one from ${facts.least} to ${facts.most}.`,
@@ -108,18 +114,23 @@ export const bearingWords = {
     place,
     bore,
     journal,
-  }: At & { readonly bore: string; readonly journal: string }) =>
+  }: At & { readonly bore: AmountText; readonly journal: AmountText }) =>
     `${place}: the bore, ${bore}, is not larger than the journal, ${journal}. Check that both belong here and ` +
     'measure again.',
-  'gauge-too-coarse': ({ limits, uncertainty }: { readonly limits: string; readonly uncertainty: string }) =>
-    `Readings that are sure to ± ${uncertainty} cannot prove a size inside ${limits}. Use a finer gauge.`,
+  'gauge-too-coarse': ({
+    limits,
+    uncertainty,
+  }: {
+    readonly limits: AmountText
+    readonly uncertainty: AmountText
+  }) => `Readings that are sure to ± ${uncertainty} cannot prove a size inside ${limits}. Use a finer gauge.`,
   'mark-against-size': (
     facts: At & {
       readonly part: string
       readonly mark: string
-      readonly least: string
-      readonly most: string
-      readonly size: string
+      readonly least: AmountText
+      readonly most: AmountText
+      readonly size: AmountText
       readonly wouldBe: string | null
     },
   ) =>
@@ -137,7 +148,11 @@ export const bearingWords = {
   }: At & { readonly name: string; readonly known: readonly string[] }) =>
     `${place}: the spec has no undersize ${name}. It has ${known.length === 0 ? 'none' : known.join(', ')}.`,
   'undersize-against-size': (
-    facts: At & { readonly declared: string | null; readonly size: string; readonly measured: string | null },
+    facts: At & {
+      readonly declared: string | null
+      readonly size: AmountText
+      readonly measured: string | null
+    },
   ) =>
     `${facts.place}: the journal is declared ${facts.declared ?? 'standard'}, but measures ${facts.size}, which is ` +
     `${facts.measured ?? 'standard'}. Measure again, then decide which counts and say why.`,
@@ -145,24 +160,24 @@ export const bearingWords = {
     `${place}: the spec gives no sizes of ${part} to tell an undersize by. Choose the undersize yourself.`,
   'journal-of-no-size': (
     facts: At & {
-      readonly journal: string
-      readonly next: { readonly name: string; readonly least: string; readonly most: string } | null
+      readonly journal: AmountText
+      readonly next: { readonly name: string; readonly least: AmountText; readonly most: AmountText } | null
     },
   ) =>
     `${facts.place}: a journal of ${facts.journal} is neither standard nor an undersize. ` +
     (facts.next === null
       ? 'There is no undersize that it could be ground to; measure again.'
       : `Measure again, or have it ground to ${facts.next.name}, ${facts.next.least} to ${facts.next.most}.`),
-  'washer-not-defined': ({ place, float }: At & { readonly float: string }) =>
+  'washer-not-defined': ({ place, float }: At & { readonly float: AmountText }) =>
     `${place}: which washers an end float of ${float} asks for is not defined in the spec. Measure again; if it ` +
     'stays, ask the maker.',
   'gap-outside-limits': (facts: {
     /** The saddle; null for the rods, all alike. */
     readonly place: string | null
     readonly gap: keyof typeof gaps
-    readonly reading: string
-    readonly least: string
-    readonly most: string
+    readonly reading: AmountText
+    readonly least: AmountText
+    readonly most: AmountText
   }) =>
     `${facts.place ?? 'The rods'}: ${gaps[facts.gap]} ${facts.reading}, allowed ${facts.least} to ${facts.most}. ` +
     (facts.gap === 'end-float'

@@ -1,3 +1,5 @@
+import type { AmountText } from '../../amount.ts'
+import type { PhraseText } from '../../phrase.ts'
 import { askedText, type Asked } from './asked.ts'
 
 export interface Of {
@@ -9,8 +11,8 @@ export interface OfProcedure {
   readonly name: string
 }
 export interface OutsideWindow extends Of {
-  readonly read: string
-  readonly limits: string
+  readonly read: PhraseText
+  readonly limits: AmountText
   /** The unit in which the reading would be right. */
   readonly otherUnit: string | null
 }
@@ -115,7 +117,9 @@ export const tighteningWords = {
   'reading-under': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too little.${inUnit(otherUnit)} Take it back and pull it again, or say ` +
     'what was done.',
-  'turn-short': (facts: Of & { read: string; limits: string; left: string; from: string; to: string }) =>
+  'turn-short': (
+    facts: Of & { read: PhraseText; limits: AmountText; left: AmountText; from: AmountText; to: AmountText },
+  ) =>
     `${the(facts.fastener)}: turned ${facts.read}, allowed ${facts.limits}: too little. Leave it where it stands and turn it ` +
     `on by ${facts.left} (${facts.from} to ${facts.to}).`,
   'length-under': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>

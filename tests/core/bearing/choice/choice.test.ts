@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { proposeShells, type Marks, type Proposal } from '../../../../core/bearing/index.ts'
+import { proposeShells, whyIn, type Marks, type Proposal } from '../../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { ChartCell, Fit } from '../../../../core/engine/index.ts'
 import { chartedMains, pumpMains, um } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
+import { en } from '../../../../core/words/index.ts'
 
 /** `Q/R` for Q above and R below; the sentence where there is none. */
 function shells({ upper, lower, problem }: Proposal): string {
@@ -27,7 +28,7 @@ describe('shells by the chart', () => {
     expect(proposals[0]?.upper).toEqual({
       grade: 'Q',
       by: 'chart',
-      reason: 'The chart gives this for housing mark 2 and journal mark A.',
+      reason: [{ code: 'by-chart', facts: { housing: '2', journal: 'A' } }],
     })
   })
 
@@ -104,7 +105,7 @@ describe('shells by the chart', () => {
     const fit: Fit = { ...chartedMains, chart, mixing: { neighbours: true, thicker: 'either' } }
     const [first] = proposeShells(oneSaddle(fit), ['2'], ['A'])
     expect(shells(first!)).toBe('R/Q')
-    expect(first?.lower?.reason).toMatch(/The halves differ: R goes above and Q below\.$/)
+    expect(whyIn(en, first!.lower!.reason)).toMatch(/\. The halves differ: R goes above and Q below\.$/)
   })
 
   it('are refused when the cell names a grade that the spec does not have', () => {
@@ -123,10 +124,11 @@ describe('shells by the bands', () => {
     expect(first?.upper).toEqual({
       grade: 'Q',
       by: 'bands',
-      reason:
-        'Nearest to the target of the 2 allowed pairs that stay inside the limits with housing mark 2 and ' +
-        'journal mark A.',
+      reason: [{ code: 'by-bands', facts: { of: 2, housing: '2', journal: 'A' } }],
     })
+    expect(whyIn(en, first!.upper!.reason)).toBe(
+      'Nearest to the target of the 2 allowed pairs that stay inside the limits with housing mark 2 and journal mark A.',
+    )
   })
 
   it('are mixed where that comes nearer', () => {

@@ -23,6 +23,7 @@ import { lastLivePull, openPulls } from '../../../../core/tightening/index.ts'
 import { nextCommand } from '../next-command.ts'
 import { demoEngine, newBuild } from '../workshop.ts'
 import { checkProperty } from '../../../property.ts'
+import { en } from '../../../../core/words/index.ts'
 
 /** Something a person may do: what it becomes depends on how the build stands. */
 type Move = (state: BuildState) => BuildCommand
@@ -271,7 +272,7 @@ describe.each(['skerry-3', 'tarn-4'])('any string of commands to a build of %s',
         const { state, entries } = carryOut(spec, moves, () => [])
         const step = currentStep(spec, state)
         if (step === null) expect(stepStates(spec, state).every((each) => each.state === 'done')).toBe(true)
-        else expect(spec.case.faces.map(({ id }) => id)).toContain(drawingFacts(spec, state, step).face)
+        else expect(spec.case.faces.map(({ id }) => id)).toContain(drawingFacts(en, spec, state, step).face)
         expect(buildSheet(spec, entries).head.entries).toBe(entries.length)
       })
       checkProperty(drawn, runs)

@@ -9,7 +9,10 @@ import { en } from '../../../../core/words/index.ts'
 const skerry = demoEngine('skerry-3')
 
 function tell(shop: Workshop, about: string, units: Units = { torque: 'N·m', length: 'mm' }): Description {
-  const told = descriptionOf({ spec: shop.spec, state: shop.state, entries: shop.entries, units }, about)
+  const told = descriptionOf(
+    { words: en, spec: shop.spec, state: shop.state, entries: shop.entries, units },
+    about,
+  )
   if (told === null) throw new Error(`${about} is not described`)
   return told
 }
@@ -180,7 +183,7 @@ describe('the rest of the drawing', () => {
 
   it('has nothing to say of what the spec does not know', () => {
     const units = { torque: 'N·m', length: 'mm' } as const
-    const told = { spec: skerry, state: shop.state, entries: shop.entries, units }
+    const told = { words: en, spec: skerry, state: shop.state, entries: shop.entries, units }
     for (const about of [
       'fastener/none',
       'half/M9/upper',
@@ -204,7 +207,7 @@ describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
           const { rows } = sceneOf(
             en,
             spec,
-            drawingFacts(spec, shop.state, step),
+            drawingFacts(en, spec, shop.state, step),
             { from: 'above', turn: 0 },
             sheet,
           )

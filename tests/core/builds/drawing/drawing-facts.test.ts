@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { drawingFacts, faceOfStep } from '../../../../core/builds/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
+import { en } from '../../../../core/words/index.ts'
 
 const skerry = demoEngine('skerry-3')
 const facts = (shop: Workshop, step: string, unit?: 'lbf·ft') =>
-  drawingFacts(shop.spec, shop.state, shop.step(step), unit)
+  drawingFacts(en, shop.spec, shop.state, shop.step(step), unit)
 
 describe('the face that a step is drawn on', () => {
   it.each([

@@ -18,7 +18,7 @@ function drawingsOf(spec: EngineSpec): readonly { readonly scene: Scene; readonl
     const times = step === null ? Infinity : (seen.get(step.id) ?? 0)
     if (step !== null && [0, 3, 9].includes(times)) {
       const { workedFrom: from } = spec.case.faces[0]!
-      const facts = drawingFacts(spec, shop.state, step)
+      const facts = drawingFacts(en, spec, shop.state, step)
       for (const subject of [facts.subject, 'everything'] as const) {
         const scene = sceneOf(en, spec, { ...facts, subject }, { from, turn: 0 }, sheet)
         drawings.push({ scene, where: `${step.id}, entry ${shop.entries.length}, ${subject}` })

@@ -3,9 +3,10 @@ import { drawingFacts } from '../../../../core/builds/index.ts'
 import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { nanometres } from '../../../../core/quantity/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
+import { en } from '../../../../core/words/index.ts'
 
 const skerry = demoEngine('skerry-3')
-const notes = (shop: Workshop, step: string) => drawingFacts(shop.spec, shop.state, shop.step(step)).notes
+const notes = (shop: Workshop, step: string) => drawingFacts(en, shop.spec, shop.state, shop.step(step)).notes
 const procedure = 'case'
 
 /** At the closing of the case, two fasteners seated. */
@@ -142,7 +143,7 @@ describe('a bearing on the drawing', () => {
       ...{ position: 'M1', half, grade: 'R', reason: 'Nothing else there.' },
     }))
     shop.does({ type: 'choose-shells', step: 'choose-mains', others })
-    const { bearings } = drawingFacts(skerry, shop.state, shop.step('fit-mains'))
+    const { bearings } = drawingFacts(en, skerry, shop.state, shop.step('fit-mains'))
     expect(bearings['M1']!.judged).toBe('may be too loose, 20 to 50 µm allowed')
     expect(bearings['M2']!.judged).toBeUndefined()
   })
@@ -150,7 +151,7 @@ describe('a bearing on the drawing', () => {
 
 describe('the half to be fitted next', () => {
   const facts = (shop: Workshop, step: string, picked: string | null = null) =>
-    drawingFacts(shop.spec, shop.state, shop.step(step), 'N·m', picked)
+    drawingFacts(en, shop.spec, shop.state, shop.step(step), 'N·m', picked)
 
   it('is the first upper one, with its grade, then the next upper ones, then the lower ones', () => {
     const shop = new Workshop(skerry)

@@ -10,6 +10,7 @@ import {
 } from '../../../../core/builds/index.ts'
 import { choosing as step, mains, marked, readings, skerry } from '../main-shells.ts'
 import type { Workshop } from '../workshop.ts'
+import { en } from '../../../../core/words/index.ts'
 
 const at = (shop: Workshop, position: string) => bearingAt(shop.state, mains, position)
 const pairAt = (shop: Workshop, position: string) => {
@@ -84,7 +85,7 @@ describe('readings of a bearing', () => {
     const shop = marked()
     shop.does(readings('M1', 'housing', ['55.003', '55.003', '55.012', '55.003', '55.003', '55.012']))
     expect(at(shop, 'M1').shapeFaults.map(({ code }) => code)).toEqual(['out-of-round'])
-    expect(drawingFacts(skerry, shop.state, shop.step(step)).bearings['M1']!.flag).toBe('out of shape')
+    expect(drawingFacts(en, skerry, shop.state, shop.step(step)).bearings['M1']!.flag).toBe('out of shape')
   })
 
   it('are weighed once, not again at each look while marks and readings stay as they are', () => {
@@ -125,7 +126,7 @@ describe('a mark against a reading', () => {
     const shop = disputed()
     expect(at(shop, 'M1').basis).toBe('undecided')
     expect(at(shop, 'M1').disagreements[0]).toMatchObject({ facts: { mark: 'H', wouldBe: 'F' } })
-    expect(drawingFacts(skerry, shop.state, shop.step(step)).bearings['M1']!.flag).toBe(
+    expect(drawingFacts(en, skerry, shop.state, shop.step(step)).bearings['M1']!.flag).toBe(
       'mark and readings differ',
     )
     expect(shop.refuses({ type: 'choose-shells', step, others: [] })).toContain('do not agree')

@@ -9,6 +9,7 @@ import {
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import { choosing as step, mains, marked, readings, skerry } from '../main-shells.ts'
 import type { Workshop } from '../workshop.ts'
+import { en } from '../../../../core/words/index.ts'
 
 const at = (shop: Workshop) => bearingAt(shop.state, mains, 'M2')
 const pair = (shop: Workshop) => {
@@ -41,7 +42,7 @@ describe('a journal that measures another size than it is declared', () => {
     for (const shop of [declaredUnder(), declaredStandard()]) {
       expect(at(shop).basis).toBe('undecided')
       expect(pair(shop)).toEqual([null, null])
-      expect(drawingFacts(skerry, shop.state, shop.step(step)).bearings['M2']!.flag).toBe(
+      expect(drawingFacts(en, skerry, shop.state, shop.step(step)).bearings['M2']!.flag).toBe(
         'declared size and reading differ',
       )
       const others = (['upper', 'lower'] as const).map((half) => ({

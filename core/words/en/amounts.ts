@@ -1,0 +1,29 @@
+import type { Amount, Span } from '../amount.ts'
+
+/** `Intl.NumberFormat` takes 20 µs to make and less than one to use. */
+const formats = new Map<string, Intl.NumberFormat>()
+
+function numberFormat(least: number, most: number): Intl.NumberFormat {
+  const key = `${least}/${most}`
+  const known = formats.get(key)
+  if (known !== undefined) return known
+  const digits = { minimumFractionDigits: least, maximumFractionDigits: most }
+  const format = new Intl.NumberFormat('en', { ...digits, useGrouping: false, signDisplay: 'negative' })
+  formats.set(key, format)
+  return format
+}
+
+function amount({ amount, decimals, isShort, unit }: Amount): string {
+  const number = numberFormat(isShort ? 0 : decimals, decimals)
+    .format(amount)
+    .replace('-', '\u2212')
+  if (unit === '') return number
+  return unit === '°' ? `${number}°` : `${number} ${unit}`
+}
+
+function span({ from, upTo }: Span): string {
+  return from === null ? `at most ${amount(upTo)}` : `${amount(from)} to ${amount(upTo)}`
+}
+
+/** Numbers with their units, wherever they stand in a sentence. */
+export const amounts = { amount, span }
