@@ -1,4 +1,5 @@
 import Papa from 'papaparse'
+import { clearanceText } from '../../core/bearing/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import type { LabelRow, OrderRow } from './tray-rows.ts'
 
@@ -19,7 +20,10 @@ export function labelsCsv(words: Words, rows: readonly LabelRow[]): string {
     ['position', 'half', 'grade', 'pattern', 'size', 'clearance', 'from', 'code'],
     rows.map(({ position, half, grade, undersize, clearance, from, code }) => [
       ...[position, half, grade.grade, grade.pattern],
-      ...[undersize ?? words.engineParts.standardSize, clearance ?? ''],
+      ...[
+        undersize ?? words.engineParts.standardSize,
+        clearance === null ? '' : clearanceText(words, clearance),
+      ],
       ...[from === null ? '' : (from.place ?? words.tray.label.toOrder), code],
     ]),
   )
