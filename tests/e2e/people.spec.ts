@@ -15,17 +15,17 @@ interface Person {
 async function keepPeople(page: Page, people: readonly Person[]) {
   await page.getByRole('button', { name: 'People', exact: true }).click()
   for (const { name, role = 'mechanic', pin, badge } of people) {
-    await page.getByRole('button', { name: 'Add somebody' }).click()
-    const form = page.getByRole('form', { name: 'Somebody new' })
+    await page.getByRole('button', { name: 'Add a person' }).click()
+    const form = page.getByRole('form', { name: 'New person' })
     await form.getByLabel('Name, as it goes on the sheet').fill(name)
     await form.getByRole('button', { name: role }).click()
     if (badge) {
-      await form.getByRole('button', { name: 'Teach in a badge' }).click()
+      await form.getByRole('button', { name: 'Set a badge' }).click()
       await typeAsInstrument(page, badge)
       await expect(form).toContainText(`Badge: ${badge}`)
     }
     if (pin) await form.getByLabel('PIN, empty for none').fill(pin)
-    await form.getByRole('button', { name: 'Keep' }).click()
+    await form.getByRole('button', { name: 'Save' }).click()
     await expect(page.getByRole('button', { name: `Change ${name}` })).toBeVisible()
   }
   await page.getByRole('button', { name: '← Engines and builds' }).click()
@@ -48,7 +48,7 @@ test('who is at the bench is chosen by a tap on the name, typed, or proven by a 
 
   await atTheBench(page).click()
   await page.getByLabel('Another name').fill('A guest')
-  await page.getByRole('button', { name: 'Take this name' }).click()
+  await page.getByRole('button', { name: 'Use this name' }).click()
   await expect(atTheBench(page)).toHaveText('A guest')
 
   await page.getByRole('button', { name: '← All builds' }).click()
@@ -94,7 +94,7 @@ test('a badge that types changes who is at the bench, and means nothing else', a
   await page.getByRole('heading', { level: 1 }).click()
   await typeAsInstrument(page, 'ANA-9')
   await expect(page.getByRole('dialog')).toContainText('Ana Ruiz has a PIN. Type it.')
-  await page.getByRole('button', { name: 'Somebody else' }).click()
+  await page.getByRole('button', { name: 'Another person' }).click()
   await typeAsInstrument(page, '60417')
   await expect(atTheBench(page)).toHaveText('Cy Vik')
   await page.getByRole('heading', { level: 1 }).click()
@@ -139,7 +139,7 @@ for (const by of ['pointer', 'keys'] as const)
       else await panel.getByRole('button', { name: 'Ana Ruiz' }).click()
       await panel.getByLabel('Ana Ruiz has a PIN. Type it.').fill('4711')
       if (by === 'keys') await page.keyboard.press('Enter')
-      else await panel.getByRole('button', { name: 'Go on' }).click()
+      else await panel.getByRole('button', { name: 'Continue' }).click()
       await expect(mechanic.main).toHaveText(/Ana Ruiz: it is right/)
     }
     await call()

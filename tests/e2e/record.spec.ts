@@ -25,9 +25,9 @@ test('a damaged record is reported, and a backup put in its place; the damaged f
   await expect(page.getByRole('heading', { name: 'The record cannot be used' })).toBeVisible()
   await expect(page.getByRole('button', { name: /Skerry 3/ })).toHaveCount(0)
   await page.getByRole('radio').first().check()
-  await page.getByRole('button', { name: 'Put this backup in place' }).click()
-  await expect(page.getByText('The backup is in place')).toBeVisible()
-  await page.getByRole('button', { name: 'Go on with it' }).click()
+  await page.getByRole('button', { name: 'Restore this backup' }).click()
+  await expect(page.getByText('The backup is restored')).toBeVisible()
+  await page.getByRole('button', { name: 'Continue with it' }).click()
   await expect(page.getByText('Ferry auxiliary').first()).toBeVisible()
   const kept = (await readdir(bench.dataFolder)).find((name) => /^kept-.*\.sqlite$/.test(name)) ?? ''
   expect(await readFile(join(bench.dataFolder, kept), 'utf8')).toBe('not a record at all')

@@ -87,7 +87,7 @@ test('a chart of its own at one saddle, and big ends by bands alone', async ({ b
   await machinist.openRow('M1')
   await expect(machinist.panel).toContainText('The halves differ: S goes above and T below.')
   await machinist.openRow('M2')
-  await expect(machinist.panel).toContainText('T above, T below')
+  await expect(machinist.panel).toContainText('upper T, lower T')
   await machinist.finishStep('Choose mains')
   await machinist.openRow('B1')
   await expect(machinist.panel).toContainText('allowed pairs that stay inside the limits with housing mark 4')

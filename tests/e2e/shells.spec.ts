@@ -70,10 +70,10 @@ test('a mark and a reading that differ: both choices are shown, a person decides
   await expect(machinist.row('M1')).toContainText('! mark and readings differ')
   await expect(machinist.main).toHaveCount(0)
   await expect(page.locator('[data-about="half/M1/upper"]')).toContainText('mark and readings differ')
-  await expect(machinist.panel).toContainText('T above, T below')
-  await expect(machinist.panel).toContainText('R above, R below')
-  await machinist.panel.getByRole('button', { name: 'Let the readings count' }).click()
-  await machinist.giveReason(/Why should the readings count/, 'Measured twice', /^Let the readings count$/)
+  await expect(machinist.panel).toContainText('upper T, lower T')
+  await expect(machinist.panel).toContainText('upper R, lower R')
+  await machinist.panel.getByRole('button', { name: 'Use the readings' }).click()
+  await machinist.giveReason(/Why use the readings/, 'Measured twice', /^Use the readings$/)
   await expect(machinist.row('M1')).not.toContainText('differ')
   await machinist.finishStep('Choose mains')
   await page.getByRole('button', { name: 'Sheet' }).click()
@@ -95,7 +95,7 @@ test('a reground journal: declared, measured, thicker walls', async ({ bench }) 
   await machinist.finishStep('Choose mains')
 })
 
-test('from the drawing: a half is tapped, another pair pinned with a reason, and fitted by how it lies', async ({
+test('from the drawing: a half is tapped, another pair chosen with a reason, and fitted by how it lies', async ({
   bench,
 }) => {
   const { page } = bench
@@ -103,9 +103,9 @@ test('from the drawing: a half is tapped, another pair pinned with a reason, and
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await page.locator('[data-about="half/M3/lower"] button').press('Enter')
   await expect(machinist.row('M3')).toHaveAttribute('aria-expanded', 'true')
-  await machinist.panel.getByRole('button', { name: 'M3: S above, T below' }).click()
-  await machinist.giveReason(/S above and T below instead/, 'On the shelf', /^Pin this at M3$/)
-  await expect(machinist.row('M3')).toContainText('pinned')
+  await machinist.panel.getByRole('button', { name: 'M3: upper S, lower T' }).click()
+  await machinist.giveReason(/upper S and lower T instead/, 'On the shelf', /^Use this at M3$/)
+  await expect(machinist.row('M3')).toContainText('chosen by hand')
   for (const step of ['Choose mains', 'Choose big ends']) await machinist.finishStep(step)
   await page.locator('[data-about="half/M3/upper"] button').press('Enter')
   await expect(machinist.panel).toContainText('Half with the oil groove and the hole')

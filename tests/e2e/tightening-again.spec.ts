@@ -84,7 +84,7 @@ test('lengths, gap, stretch and end float are measured; a recheck goes round unt
   await mechanic.startBuild(/Measured set/, 'Measured', 'R. Halloran')
   await mechanic.confirm()
   await mechanic.main.click()
-  await expect(page.getByRole('alert')).toContainText('Write down what the gauge shows')
+  await expect(page.getByRole('alert')).toContainText('Note what the gauge shows')
   await mechanic.letBounceTimePass()
   for (let made = 0; made < 10; made++) await mechanic.answerReading('110.00')
   for (let made = 0; made < 10; made++) await mechanic.confirm() // seated
@@ -114,6 +114,6 @@ test('lengths, gap, stretch and end float are measured; a recheck goes round unt
   await expect(mechanic.main).not.toContainText('holds')
 
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-  await expect(page.getByText('no longer counts: the pass was gone through again')).toHaveCount(2)
+  await expect(page.getByText('no longer counts: the pass was repeated')).toHaveCount(2)
   await expect(page.getByText('0.120 mm longer, within').first()).toBeVisible()
 })

@@ -140,7 +140,7 @@ test('a reading off a wrench with an adapter is brought to the bolt, and both va
   const mechanic = new Mechanic(page, 'pointer')
   await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
   await page.getByRole('button', { name: 'Add a wrench' }).click()
-  await page.getByLabel('What it is called').fill('Click 60')
+  await page.getByLabel('Name').fill('Click 60')
   await page.getByLabel(/Lowest mark/).fill('10')
   await page.getByLabel(/Highest mark/).fill('60')
   await page.getByLabel(/From one mark/).fill('0.5')
@@ -148,7 +148,7 @@ test('a reading off a wrench with an adapter is brought to the bolt, and both va
   await page.getByRole('button', { name: 'Add an adapter' }).click()
   await page.getByLabel('Adapter', { exact: true }).fill('Crow foot')
   await page.getByLabel('Offset').fill('4 in')
-  await page.getByRole('button', { name: 'Keep this wrench' }).click()
+  await page.getByRole('button', { name: 'Save this wrench' }).click()
   await page.getByRole('button', { name: '← Back' }).click()
 
   await at(mechanic, 'B')
@@ -171,11 +171,11 @@ test('a wrench that does not read that low is refused, and replaced by one that 
   const mechanic = new Mechanic(page, 'pointer')
   async function addWrench(name: string, least: string, most: string) {
     await page.getByRole('button', { name: 'Add a wrench' }).click()
-    await page.getByLabel('What it is called').fill(name)
+    await page.getByLabel('Name').fill(name)
     await page.getByLabel(/Lowest mark/).fill(least)
     await page.getByLabel(/Highest mark/).fill(most)
     await page.getByLabel(/From one mark/).fill('0.5')
-    await page.getByRole('button', { name: 'Keep this wrench' }).click()
+    await page.getByRole('button', { name: 'Save this wrench' }).click()
   }
   await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
   await addWrench('Back to front', '300', '60')

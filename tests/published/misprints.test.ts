@@ -32,7 +32,7 @@ describe('TM 5-6115-545-34, table 1-2', () => {
     // 0.0010 in is 25.4 µm, 0.0035 in 88.9 µm, 0.0040 in 101.6 µm.
     expect(printed({ ...sizes, clearance: { least: '0.0010 in', most: '0.0035 in' } })).toEqual([
       expect.stringContaining(
-        'doubt bands-leave-limits fits[0]: Main bearings, marks 1 and F: the best pair, R above and R below, can give ' +
+        'doubt bands-leave-limits fits[0]: Main bearings, marks 1 and F: the best pair, upper R with lower R, can give ' +
           '25.4 to 101.6 µm; allowed is 25.4 to 88.9 µm.',
       ),
     ])

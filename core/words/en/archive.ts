@@ -12,14 +12,14 @@ const named = ({ number, name }: Named) => `${number} “${name}”`
 /** Builds that were made: finding, comparing, exporting and importing them. */
 export const archive = {
   title: 'Archive',
-  states: { open: 'go on', finished: '✓ finished', voided: '✕ void' },
+  states: { open: 'open', finished: '✓ finished', voided: '✕ void' },
 
   // Finding
   search: {
-    words: 'Words',
+    words: 'Search for',
     wordsExample: 'engine, serial number, person, part …',
-    saidOf: 'Said of',
-    anything: 'anything',
+    saidOf: 'Search in',
+    anything: 'everything',
     kinds: {
       engine: 'the engine',
       number: 'the number',
@@ -34,7 +34,7 @@ export const archive = {
     builds: 'Builds',
     states: { any: 'any', open: 'on the bench', finished: 'finished', flagged: 'flagged', voided: 'void' },
     nothingFound:
-      'No build is found. Leave out a word or a date, or look in any state; a new record has none yet.',
+      'No build found. Leave out a word or a date, or choose any state; a new record has no builds yet.',
   },
   pages: 'Pages',
   newer: '← Newer',
@@ -66,12 +66,12 @@ export const archive = {
     ' chosen.',
   ],
   compareTwo: 'Compare the two',
-  twoEngines: 'They are of two engines: only builds of one are compared.',
+  twoEngines: 'They are builds of two engines: only builds of one engine can be compared.',
   verifyIt: 'Verify it',
   tickOne: 'Tick a build to export or verify it, two of one engine to compare them.',
 
   // Exporting
-  takeOut: 'Take out',
+  takeOut: 'Export',
   exportOne: 'Export as one file',
   pullsCsv: 'Pulls as CSV',
   readingsCsv: 'Readings as CSV',
@@ -96,12 +96,12 @@ export const archive = {
       `${named(facts)} has ${counted(facts.behind, 'more entry', 'more entries')} here than in the file. ` +
       'Nothing was changed.',
     fork: (facts: Named & { readonly at: number }) =>
-      `${named(facts)} went two ways: from entry ${facts.at} on, the file is not what is recorded here. ` +
+      `${named(facts)} was continued differently in two places: from entry ${facts.at} on, the file is not what is recorded here. ` +
       'Nothing was changed.',
     /** Before the sentence that says why a file that was opened cannot be used. */
     fileRefused: ({ fileName }: { readonly fileName: string }) => `${fileName}:`,
     engineOpened: ({ name, fileName }: { readonly name: string; readonly fileName: string }) =>
-      `${name}, from ${fileName}, is among the engines until Bedplate ends. To keep it, put the file into the ` +
+      `${name}, from ${fileName}, is in the list of engines until Bedplate is closed. To keep it, put the file into the ` +
       'folder of engine specs.',
   },
 
@@ -111,12 +111,12 @@ export const archive = {
     what: 'What',
     when: 'When',
     who: 'Who',
-    code: 'Its code',
+    code: 'Code',
     here: 'Here',
     inFile: 'In the file',
-    unknownEntry: 'what only a newer Bedplate knows',
+    unknownEntry: 'an entry that only a newer Bedplate can read',
     whatToDo:
-      'Both go back to the same start. Find out which of the two was done on the engine; the other one can be made ' +
+      'Both have the same beginning. Find out which of the two was done on the engine; the other one can be made ' +
       'void on the bench that has it.',
   },
   /** What an entry of a build records. */
@@ -134,11 +134,11 @@ export const archive = {
     'readings-noted': 'readings noted',
     'readings-withdrawn': 'readings withdrawn',
     'undersize-declared': 'undersize declared',
-    'basis-decided': 'mark or reading decided on',
-    'shells-pinned': 'shells pinned',
-    'shells-released': 'shells released',
-    'tray-noted': 'tray noted',
-    'thread-read': 'gauge thread read',
+    'basis-decided': 'decided between marks and readings',
+    'shells-pinned': 'shells chosen by hand',
+    'shells-released': 'shells no longer chosen by hand',
+    'tray-noted': 'tray counted',
+    'thread-read': 'plastic gauge read',
     'run-started': 'run started',
     'fasteners-declared-new': 'fasteners declared new',
     'fastener-pulled': 'fastener pulled',
@@ -148,7 +148,7 @@ export const archive = {
     'flag-answered': 'flag answered',
     'fastener-loosened': 'fastener loosened',
     'fastener-replaced': 'fastener replaced',
-    'pass-repeated': 'pass gone through again',
+    'pass-repeated': 'pass repeated',
     'run-restarted': 'run begun again',
     'run-paused': 'run paused',
     'run-resumed': 'run resumed',
@@ -183,7 +183,7 @@ export const archive = {
       readonly upper: string | null
       readonly lower: string | null
     }) =>
-      `${facts.housing ?? '?'} × ${facts.journal ?? '?'}: ${facts.upper ?? '–'} above, ${facts.lower ?? '–'} below`,
+      `${facts.housing ?? '?'} × ${facts.journal ?? '?'}: upper ${facts.upper ?? '–'}, lower ${facts.lower ?? '–'}`,
     run: (facts: {
       readonly pulls: number
       readonly takenBack: number

@@ -27,7 +27,8 @@ export const buildWindow = {
     done: 'done',
     open: 'can be done now',
     unconfirmed: 'waits for a second person',
-    waiting: 'waits for others',
+    waiting: ({ after }: { readonly after: readonly number[] }) =>
+      `after step${after.length === 1 ? '' : 's'} ${after.join(', ')}`,
   },
 
   drawing: 'Drawing',

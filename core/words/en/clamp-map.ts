@@ -2,7 +2,7 @@ import type { RichText } from '../rich.ts'
 import { numberAndKind } from './passes.ts'
 
 const orders = {
-  spec: 'as the spec has it',
+  spec: 'as in the spec',
   own: 'own order',
   reversed: 'from its end',
   'centre-out': 'centre out',
@@ -79,5 +79,5 @@ export const clampMap = {
   numbers: 'In a disc: what the fastener holds, in kN. Filled: the one just pulled.',
   table: ({ pull }: { readonly pull: number }) => `What each fastener holds after ${pull} pulls, in kN`,
   fastener: 'Fastener',
-  assumptions: 'What the model takes for granted',
+  assumptions: 'What the model assumes',
 }

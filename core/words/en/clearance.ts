@@ -7,14 +7,14 @@ export const clearance = {
     inside: 'inside the limits',
     'may-be-tight': 'may be too tight',
     'may-be-loose': 'may be too loose',
-    'may-be-either': 'may leave the limits on both sides',
+    'may-be-either': 'may be too tight or too loose',
     tight: 'too tight',
     loose: 'too loose',
   },
   /** Against the limit for parts that have run. */
   wear: {
-    'within-service': 'within it',
-    'may-be-beyond': 'may be beyond it',
-    'beyond-service': 'beyond it',
+    'within-service': 'not reached',
+    'may-be-beyond': 'may be exceeded',
+    'beyond-service': 'exceeded',
   },
 }

@@ -24,9 +24,9 @@ export const doctor = {
     readonly text: string
   }) => `${terminalSigns[facts.state]}  ${subjects[facts.subject]}: ${facts.text}`,
   restInWindow:
-    'Type, screen and voices only the window can see: they stand on its page “Record and backups”.',
-  signs: { good: '✓', look: '? look', bad: '! bad' },
-  fontsLookedAt: 'Being looked at …',
+    'Fonts, screen and voices can only be checked by the window: see its page “Record and backups”.',
+  signs: { good: '✓', look: '? check', bad: '! bad' },
+  fontsLookedAt: 'Checking …',
   fontsLoaded: ({ font }: { readonly font: string }) => `${font} is loaded, plain and bold.`,
   fontsMissing: ({ font, weights }: { readonly font: string; readonly weights: readonly string[] }) =>
     `${font} is not loaded (${weights.join(', ')}), so text and numbers may be cut off. Start the program again; if ` +
@@ -44,7 +44,7 @@ export const doctor = {
     (facts.measured
       ? 'as measured against a card.'
       : 'which is a guess: measure the screen under “Screen and keys”.'),
-  voices: 'The program does not speak, so it needs no voice of this machine.',
+  voices: 'The program does not speak, so it needs no voice on this computer.',
 
   /** What the host says of itself. */
   lines: {
@@ -63,21 +63,21 @@ export const doctor = {
     'folder-to-come': ({ folder }: OfFolder) =>
       `The data folder ${folder} is not there yet; it is made at the first start.`,
     'folder-open-to-others': ({ folder }: OfFolder) =>
-      `The data folder ${folder} can be written, but other users of this machine can look into it.`,
+      `The data folder ${folder} can be written, but other users of this computer can read it.`,
     'folder-of-this-user': ({ folder }: OfFolder) =>
       `The data folder ${folder} can be written, by this user alone.`,
     'disk-full': ({ megabytes }: { readonly megabytes: number }) =>
-      `Only ${megabytes} MB are free on its disk. Make room before going on.`,
+      `Only ${megabytes} MB are free on its disk. Free some space before continuing.`,
     'disk-free': ({ megabytes }: { readonly megabytes: number }) => `${megabytes} MB are free on its disk.`,
-    'disk-unknown': (_: None) => 'How much room there is on its disk cannot be told.',
+    'disk-unknown': (_: None) => 'The free space on its disk is not known.',
     'record-to-come': (_: None) => 'There is no record yet; it is made at the first start.',
-    'record-in-use': (_: None) => 'The record is in use by a Bedplate that is running.',
+    'record-in-use': (_: None) => 'The record is in use: Bedplate is running.',
     'record-closed': ({ why }: { readonly why: ReasonText }) => why,
     'record-opens': ({ builds, megabytes }: { readonly builds: number; readonly megabytes: number }) =>
       `The record opens; it holds ${counted(builds, 'build', 'builds')} in ${megabytes} MB.`,
     'backup-none': (facts: OfSecondFolder) => `There is no backup. ${secondFolderText(facts)}`,
     'backup-of-later': (facts: OfSecondFolder & { readonly on: string; readonly today: string }) =>
-      `The last backup is dated ${facts.on}, and the clock of this computer says ${facts.today}. One of the two was ` +
+      `The last backup is dated ${facts.on}, and the clock of this computer says ${facts.today}. One of the two is ` +
       `wrong. ${secondFolderText(facts)}`,
     'backup-newest': (
       facts: OfSecondFolder & {

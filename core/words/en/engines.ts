@@ -20,7 +20,7 @@ export const engines = {
   startOn: 'Start on an engine',
   demo: 'demo',
   /** Before the sentence that says why. */
-  cannotBeBuilt: 'Cannot be built from:',
+  cannotBeBuilt: 'Cannot be built:',
   overruled:
     'The maker’s current manual, local rules and a qualified person overrule this program. Demo engines are ' +
     'invented: never build a real engine from one.',
@@ -34,8 +34,8 @@ export const engines = {
   listOfPeople: 'From the list of people',
   apprentice: 'An apprentice builds this: chosen steps need a second person',
   lookedAt: ({ steps }: { readonly steps: readonly string[] }) =>
-    `A mechanic of the list looks at: ${steps.join(', ')}.`,
-  noneLookedAt: 'The spec of this engine marks no step for it.',
+    `A mechanic from the list checks: ${steps.join(', ')}.`,
+  noneLookedAt: 'The spec of this engine marks no step for a second person.',
   /** Before the sentence that says what. */
   doubtful: 'Doubtful in this spec:',
   start: 'Start this build',

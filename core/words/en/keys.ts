@@ -29,9 +29,9 @@ export const keys = {
     nextControl: 'To every button, and to the drawing in words.',
     flip: 'See the face from the other side.',
     turn: 'Turn the drawing by a quarter.',
-    zoom: 'Closer, farther.',
+    zoom: 'Zoom in and out.',
     wholeDrawingNoReading: 'The whole drawing again, where no reading can be typed.',
-    benchView: 'The bench view, to be read from afar; press again to leave it.',
+    benchView: 'The bench view, to be read from a distance; press again to leave it.',
     list: 'This list.',
   },
 }

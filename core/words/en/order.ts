@@ -17,7 +17,7 @@ export const order = {
   own: {
     title: 'Own order',
     tapOrType: 'Tap the fasteners one after another, or type their numbers',
-    asMaker: 'empty: as the maker has it',
+    asMaker: 'empty: the maker’s order',
     allIn: ({ count }: { readonly count: number }) => `✓ All ${count} are in the order.`,
     isMaker: 'This is the maker’s order.',
     undo: 'Undo the last',
@@ -31,8 +31,7 @@ export const order = {
       'end-to-end': 'End to end',
     },
     compare: 'Compare clamp maps …',
-    caution:
-      'The maker’s order goes before any other. An own order is recorded as a deviation, with its reason.',
+    caution: 'The maker’s order comes first. Your own order is recorded as a deviation, with its reason.',
     forOwnEngine: 'For the spec file of an engine of your own',
     forSpec: 'For the spec file',
   },

@@ -18,9 +18,9 @@ export const people = {
   pin: 'PIN',
   change: ({ name }: { readonly name: string }) => `Change ${name}`,
   remove: ({ name }: { readonly name: string }) => `Remove ${name}`,
-  add: 'Add somebody',
+  add: 'Add a person',
   removedStayNamed:
-    'Who is removed stays named on the entries that were made. Nothing here is part of a build’s record.',
+    'A person who is removed is still named on the entries they made. Nothing here is part of a build’s record.',
   roles,
   /** What is known of somebody in the list. */
   line: (facts: {
@@ -30,33 +30,33 @@ export const people = {
   }) => `${roles[facts.role]}${facts.hasBadge ? ', badge' : ''}${facts.hasPin ? ', PIN' : ''}`,
 
   form: {
-    new: 'Somebody new',
+    new: 'New person',
     name: 'Name, as it goes on the sheet',
     role: 'Role',
     badge: 'Badge:',
     hasBadge: 'has one',
     noBadge: 'none',
-    badgeGoes: 'taken away',
+    badgeGoes: 'will be removed',
     presentBadge: 'Present the badge now …',
-    teachBadge: 'Teach in a badge',
-    takeBadge: 'Take the badge away',
+    teachBadge: 'Set a badge',
+    takeBadge: 'Remove the badge',
     badgeLikeReading:
       '! This badge types what could be a reading. While a reading can be typed it is one: there, tap the name ' +
       'at the bench first, then present the badge.',
-    newPin: 'New PIN, empty to leave it',
+    newPin: 'New PIN, empty to keep the present one',
     firstPin: 'PIN, empty for none',
-    takePin: 'Take the PIN away',
-    keep: 'Keep',
+    takePin: 'Remove the PIN',
+    keep: 'Save',
   },
 
   choose: {
     who: 'Who is at the bench?',
-    goOn: 'Go on',
-    somebodyElse: 'Somebody else',
+    goOn: 'Continue',
+    somebodyElse: 'Another person',
     person: (facts: { readonly role: keyof typeof roles; readonly asksForPin: boolean }) =>
       `${roles[facts.role]}${facts.asksForPin ? ', PIN' : ''}`,
     anotherName: 'Another name',
-    takeName: 'Take this name',
+    takeName: 'Use this name',
     people: 'People of this bench …',
   },
 
@@ -67,7 +67,7 @@ export const people = {
       `${name} sent it back: ${reason}. Do it again, then call once more.`,
     did: ({ names }: { readonly names: readonly string[] }) =>
       `${names.join(', ')} did this. Somebody else looks at it before the build goes on.`,
-    whatAgain: ({ name }: { readonly name: string }) => `${name}: what is to be done again?`,
+    whatAgain: ({ name }: { readonly name: string }) => `${name}: what has to be done again?`,
     sendItBack: 'Send it back',
     sendBack: '! Send it back',
     firstWho: 'First choose who has looked at it.',
@@ -88,7 +88,7 @@ export const people = {
       readonly position: string
       readonly upper: string | null
       readonly lower: string | null
-    }) => `${facts.position}: ${facts.upper ?? '–'} above, ${facts.lower ?? '–'} below`,
+    }) => `${facts.position}: upper ${facts.upper ?? '–'}, lower ${facts.lower ?? '–'}`,
     halves: 'Look at every half in its saddle. The drawing shows which shell belongs where.',
     bead: 'Compare the bead with its path on the drawing.',
     fasteners: 'Look at every fastener on the drawing and at the engine. Each pull is on the sheet.',

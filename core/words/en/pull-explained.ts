@@ -57,11 +57,11 @@ export const pullExplained = {
     `For teaching: of ${facts.force} that pull at it while the engine runs, the fastener feels ${facts.percent}, ${facts.onFastener}; ` +
     `the rest unloads the parts, which keep ${facts.clampLeft} of clamp. ` +
     {
-      never: `They stay closed up to ${facts.opensAt} with the usual preload, and under this load with the least one too.`,
-      'at-least-preload': `They stay closed up to ${facts.opensAt} with the usual preload; with the least one they open.`,
+      never: `They stay closed up to ${facts.opensAt} with the usual preload, and under this load with the lowest one too.`,
+      'at-least-preload': `They stay closed up to ${facts.opensAt} with the usual preload; with the lowest one they open.`,
       'at-usual-preload': `They open at ${facts.opensAt} already.`,
     }[facts.opens],
-  inputs: 'What it was calculated from',
+  inputs: 'Calculated from',
 
   plot: {
     title: 'Preload against turn',

@@ -10,15 +10,15 @@ export const record = {
   title: 'Record',
   isWhole: 'Is everything as it was confirmed?',
   codes:
-    'Each entry carries a code over itself and the one before. Following the codes finds what was altered, ' +
+    'Each entry carries a code over itself and the one before. Checking the codes finds what was altered, ' +
     'and where. The work at the bench can go on meanwhile.',
   backups: 'Backups',
-  doctor: 'How the program stands, to read out over the phone',
+  doctor: 'System check, to read out over the phone',
 
   verify: {
     whole: 'Verify the whole archive',
     followed: ({ builds, of }: { readonly builds: number; readonly of: number }) =>
-      `Followed ${builds} of ${counted(of, 'build', 'builds')}`,
+      `Checked ${builds} of ${counted(of, 'build', 'builds')}`,
     stop: 'Stop',
     stopped: 'Stopped before the end. Nothing is said about the rest.',
     /** Of one build, where `builds` is null, or of so many. */
@@ -48,14 +48,14 @@ export const record = {
   },
 
   compare: {
-    title: 'Hold a sheet, an export or a backup against it',
+    title: 'Compare with a sheet, an export or a backup',
     whatFor:
       'Somebody who writes the whole record again makes new codes that fit each other. They do not fit what was ' +
       'given out before: drop such a file anywhere here, or type the head code that stands on a sheet.',
     comparing: 'Comparing …',
     chooseFile: 'Choose a file',
     headCode: 'Head code',
-    lookForIt: 'Look for it',
+    lookForIt: 'Find it',
     file: 'Sheet, export or backup',
     /** What was found, of each build that was looked for. */
     lines: {
@@ -69,9 +69,9 @@ export const record = {
   },
 
   backup: {
-    making: 'Making and checking one …',
+    making: 'Making and checking a backup …',
     make: 'Make a backup now',
-    byItself: 'One is made by itself each day and after each finished build.',
+    byItself: 'One is made automatically each day and after each finished build.',
     none: 'There is none yet.',
     choose: 'Choose',
     made: 'Made',
@@ -79,8 +79,8 @@ export const record = {
     entries: 'Entries',
     headCode: 'Head code',
     size: 'Size',
-    inThe: 'In the',
-    of: 'Of',
+    inThe: 'Kept in',
+    of: 'From',
     chooseOf: ({ at }: { readonly at: string }) => `Backup of ${at}`,
     newest: 'the newest',
     kilobytes: ({ bytes }: { readonly bytes: number }) => `${Math.max(1, Math.round(bytes / 1000))} kB`,
@@ -94,22 +94,22 @@ export const record = {
     }): RichText => [
       'Put the backup of ',
       { strong: facts.at },
-      ` in the place of the record? It holds ${builds(facts.builds)} with ${entries(facts.entries)}; what was ` +
+      ` in place of the record? It holds ${builds(facts.builds)} with ${entries(facts.entries)}; what was ` +
         'confirmed later is not in it. The present file is kept beside it under another name, and nothing is ' +
         'overwritten.',
     ],
-    ofAnother: 'It is of another bench: its builds come in the place of this bench’s.',
+    ofAnother: 'It is from another bench: its builds replace the builds of this bench.',
     wasBroken: 'Something in it was not as confirmed when it was made; verify the archive afterwards.',
-    putting: 'Putting it in place …',
-    put: 'Put this backup in place',
-    isInPlace: '✓ The backup is in place.',
+    putting: 'Restoring …',
+    put: 'Restore this backup',
+    isInPlace: '✓ The backup is restored.',
     keptAs: ({ name }: { readonly name: string }): RichText => [
       'The file that was there is kept in the data folder as ',
       { code: name },
-      '. Let the person who looks after the computer have it.',
+      '. Give it to the person who looks after the computer.',
     ],
     nothingThere: 'There was no file in its place before.',
-    goOn: 'Go on with it',
+    goOn: 'Continue with it',
     secondFolder: 'A second copy of each backup goes to this folder: another disk, a share',
     secondFolderExample: 'the whole path; empty for no second copy',
     keepThere: 'Keep a copy there',
@@ -119,18 +119,18 @@ export const record = {
   },
 
   rescue: {
-    isBack: 'The record is back',
+    isBack: 'The record is restored',
     cannotBeUsed: 'The record cannot be used',
     nothingChanged: 'Nothing was changed, and nothing can be built until this is put right.',
     noBackup: ({ secondFolder }: { readonly secondFolder: string | null }) =>
       `There is no backup in the data folder${secondFolder ? ` and none in ${secondFolder}` : ''}. Have the file ` +
-      'looked at before anything else is done with it.',
+      'examined before anything else is done with it.',
     checkedBackups: 'Backups that were checked when they were made',
     lookAgain: 'Look again',
     beginEmptySure:
-      'Begin with an empty record? The builds that were here are then not in the lists; nothing is deleted.',
-    beginEmpty: 'Begin with an empty record',
-    nothingToBring: 'There is nothing to bring back …',
+      'Start with an empty record? The builds that were here are then not in the lists; nothing is deleted.',
+    beginEmpty: 'Start with an empty record',
+    nothingToBring: 'There is nothing to restore …',
     stillInMemory:
       'What was confirmed before is still in the memory of this program. A copy of it saves all of it.',
     folder: 'Folder for the copy',
@@ -144,7 +144,7 @@ export const record = {
     }): RichText => [
       `✓ ${builds(facts.builds)} with ${entries(facts.entries)} are in `,
       { code: facts.file },
-      '. It is a backup like any other: one among the backups can be put in place below.',
+      '. It is a backup like any other and can be restored below.',
     ],
   },
 }
@@ -152,8 +152,8 @@ export const record = {
 function witnessWords(witnesses: number): string {
   if (witnesses === 0) return ''
   return witnesses === 1
-    ? ' 1 head code that was given out is theirs still.'
-    : ` ${witnesses} head codes that were given out are theirs still.`
+    ? ' One head code that was given out still matches.'
+    : ` ${witnesses} head codes that were given out still match.`
 }
 
 function sinceText(since: number): string {

@@ -50,7 +50,7 @@ export const run = {
     newIn: ({ number }: OfFastener) => `A new ${number} is in`,
     reads: (facts: OfAction & { readonly reading: string }) => `${who(facts)} reads ${facts.reading}`,
     writeDown: ({ number }: OfAction) =>
-      `Write down what ${number === null ? 'the gauge shows' : `${number} measures`}`,
+      `Note what ${number === null ? 'the gauge shows' : `${number} measures`}`,
     seated: (facts: OfAction) => `${who(facts)} is seated`,
     loose: (facts: OfAction) => `${who(facts)} is loose`,
     done: 'Done',
@@ -92,8 +92,8 @@ export const run = {
     which: 'A second reading came before the first was confirmed. Which one counts?',
     counts: ({ sent }: { readonly sent: string }) => `${sent} counts`,
     dropped: {
-      'broken-off': 'The gauge broke off in the middle of a reading. What came was dropped: send it again.',
-      crossed: 'Two gauges typed at the same time. What came was dropped: send one after the other.',
+      'broken-off': 'The gauge stopped in the middle of a reading. What it sent was dropped: send it again.',
+      crossed: 'Two gauges sent at the same time. What they sent was dropped: send one after the other.',
     },
   },
 
@@ -108,7 +108,7 @@ export const run = {
   pause: 'Pause',
 
   pauseForm: {
-    why: 'Pause: why? (may be left empty)',
+    why: 'Why pause? (optional)',
     pause: 'Pause here',
     usualReasons: ['Telephone', 'End of the day', 'Waiting for a part'],
   },
@@ -119,7 +119,7 @@ export const run = {
   ownOrderForm: {
     why: 'Why this order, and not the maker’s?',
     start: 'Start in this order',
-    usualReasons: ['The maker’s order cannot be reached', 'Told so by the foreman', 'For practice'],
+    usualReasons: ['The maker’s order cannot be reached', 'On the foreman’s instruction', 'For practice'],
   },
 
   takeBack: {
@@ -158,7 +158,7 @@ export const run = {
       `${facts.target === null ? '' : `, ${facts.target}`}.`,
     why: 'Pull it now, before its turn: why?',
     isPulled: ({ number }: OfFastener) => `Fastener ${number} is pulled`,
-    usualReasons: ['The next one cannot be reached yet', 'Told so by the foreman'],
+    usualReasons: ['The next one cannot be reached yet', 'On the foreman’s instruction'],
     nothingLeft: '✓ Nothing is left to do at it in this procedure.',
     back: 'Back to what is next',
   },
@@ -211,7 +211,7 @@ export const run = {
     pass: passAndKind,
     why: 'Begin again: why?',
     beginAgain: ({ pass }: { readonly pass: number }) => `Begin again with pass ${pass}`,
-    usualReasons: ['Sealant open too long', 'Pass was broken off', 'Part has to come off again'],
+    usualReasons: ['Sealant open too long', 'The pass was interrupted', 'Part has to come off again'],
   },
 
   /** A turn by an angle, with the handle on the drawing. */

@@ -22,8 +22,8 @@ export const settings = {
   asLargeAsCard: 'The outline is as large as the card',
   forgetMeasured: 'Forget the measurement',
 
-  look: 'Look',
-  looks: { 'as-the-system': 'as the system', light: 'light', dark: 'dark' },
+  look: 'Colours',
+  looks: { 'as-the-system': 'like the system', light: 'light', dark: 'dark' },
   torqueIn: 'Torque in',
   readFrom: 'Read from',
   metres: ({ distance }: { readonly distance: number }) => `${distance === 0.5 ? '½' : distance} m`,

@@ -32,15 +32,15 @@ export const sheetMeasured = {
   readings: (facts: PrintedReadings) =>
     `${facts.part}: ${facts.cells}; part at ${facts.partAt}` +
     (facts.gaugeAt === null ? '' : `, gauge at ${facts.gaugeAt}`) +
-    (facts.sureTo === null ? '' : `, sure to ± ${facts.sureTo}`) +
-    `. At 20 °C: ${facts.least}, ${facts.mean}, ${facts.greatest} (least, mean, greatest); ` +
+    (facts.sureTo === null ? '' : `, gauge error ± ${facts.sureTo}`) +
+    `. At 20 °C: ${facts.least}, ${facts.mean}, ${facts.greatest} (minimum, mean, maximum); ` +
     `out of round ${facts.outOfRound}, taper ${facts.taper}.`,
   basisDecided: ({ by, reason, stamp }: Decided & { readonly by: 'marks' | 'readings' }) =>
     `Decided: the ${by} count: ${reason} (${stamp}).`,
   byReadings: 'Chosen by the readings.',
   pinned: ({ reason }: { readonly reason: string }) => `Pinned: ${reason}`,
   thread: ({ typed, verdict }: { readonly typed: string; readonly verdict: keyof typeof verdicts }) =>
-    `Plastic thread ${typed}: ${verdicts[verdict]}.`,
+    `Plastic gauge ${typed}: ${verdicts[verdict]}.`,
   tray: ({ stamp, lines }: { readonly stamp: string; readonly lines: readonly string[] }) =>
     `Tray (${stamp}): ${lines.join(', ')}.`,
   /** `wall` as typed, with its unit; null for one that was not measured. */
@@ -50,7 +50,7 @@ export const sheetMeasured = {
 
 const verdicts = {
   agrees: 'agrees',
-  'says-tighter': '! says tighter',
-  'says-looser': '! says looser',
+  'says-tighter': '! less than calculated',
+  'says-looser': '! more than calculated',
   'not-compared': 'not compared',
 }

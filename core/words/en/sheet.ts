@@ -116,7 +116,7 @@ export const sheet = {
       ]
         .filter(Boolean)
         .join(', '),
-    notComputed: 'not computed',
+    notComputed: 'not calculated',
     outside: '! outside',
   },
   measured: sheetMeasured,
@@ -162,7 +162,7 @@ export const sheet = {
     /** Why a pull that is printed does not count. */
     setAside: {
       loosened: 'no longer counts: the fastener was loosened',
-      'pass-repeated': 'no longer counts: the pass was gone through again',
+      'pass-repeated': 'no longer counts: the pass was repeated',
       'run-restarted': 'no longer counts: the run was begun again',
     },
     beforeItsTurn: ({ reason }: { readonly reason: string }) => `before its turn: ${reason}`,
@@ -211,7 +211,7 @@ export const sheet = {
       'fastener-loosened': archive.entries['fastener-loosened'],
       'fastener-replaced': archive.entries['fastener-replaced'],
       'run-restarted': archive.entries['run-restarted'],
-      'half-taken-out': 'half taken out',
+      'half-taken-out': archive.entries['half-taken-out'],
       'part-taken-out': archive.entries['part-taken-out'],
       'bead-wiped-off': archive.entries['bead-wiped-off'],
       'marks-noted-again': 'marks noted again',

@@ -65,28 +65,28 @@ export const shells = {
     outOfShape: '! out of shape',
     toOrder: ({ of }: { readonly of: readonly Half[] }) =>
       `to order: ${of.map((half) => halves[half]).join(', ')}`,
-    pinned: 'pinned',
+    pinned: 'chosen by hand',
   },
 
-  pair: ({ upper, lower }: OfPair) => `${upper} above, ${lower} below`,
+  pair: ({ upper, lower }: OfPair) => `upper ${upper}, lower ${lower}`,
   allowedPairs: ({ fromTray }: { readonly fromTray: boolean }) =>
-    `Allowed pairs, thinnest first${fromTray ? '; what is pinned is taken from the tray or ordered' : ''}:`,
+    `Allowed pairs, thinnest first${fromTray ? '; what is chosen by hand is taken from the tray or ordered' : ''}:`,
   measure: ({ position }: OfPlace) => `Measure ${position}`,
-  release: 'Release what is pinned',
+  release: 'Back to the proposed shells',
 
   pin: {
-    short: 'Pin',
-    pin: ({ position, half }: OfHalf) => `Pin ${position} ${halves[half]}`,
+    short: 'Choose …',
+    pin: ({ position, half }: OfHalf) => `Choose the ${halves[half]} shell of ${position} by hand`,
     half: ({ half, grade, undersize }: OfShell & { readonly half: Half }) =>
       `${halves[half]}: ${grade}${undersize === null ? '' : `, ${undersize}`}.`,
     pinnedTo: ({ to }: { readonly to: string }) => `Pinned to ${to}:`,
-    what: ({ half }: { readonly half: Half }) => `What to pin in the ${halves[half]} half`,
+    what: ({ half }: { readonly half: Half }) => `Shell to use in the ${halves[half]} half`,
     whichever: ({ grade }: { readonly grade: string }) => `${grade}, whichever shell`,
     /** A grade, or one shell of the tray by its label. */
     whyHalf: ({ what, half }: { readonly what: string; readonly half: Half }) =>
-      `${what} in the ${halves[half]} half, whatever else changes: why?`,
-    whyPair: ({ upper, lower }: OfPair) => `${upper} above and ${lower} below instead: why?`,
-    pinAt: ({ position }: OfPlace) => `Pin this at ${position}`,
+      `Why always ${what} in the ${halves[half]} half?`,
+    whyPair: ({ upper, lower }: OfPair) => `Why upper ${upper} and lower ${lower} instead?`,
+    pinAt: ({ position }: OfPlace) => `Use this at ${position}`,
     usualReasons: ['Proposed grade is not on the shelf', 'Was fitted before and is good'],
   },
 
@@ -95,14 +95,14 @@ export const shells = {
     by: (basis: Basis) => `By ${basisName(basis)}:`,
     name: basisName,
     noShell: 'no shell',
-    let: (basis: Basis) => `Let ${basisName(basis)} count`,
+    let: (basis: Basis) => `Use ${basisName(basis)}`,
     decided: (basis: Basis) => `Decided: ${basisName(basis)}.`,
     why: ({ basis, position }: OfPlace & { readonly basis: Basis }) =>
-      `Why should ${basisName(basis)} count at ${position}?`,
+      `Why use ${basisName(basis)} at ${position}?`,
     usualReasons: {
-      marks: ['The gauge was off', 'The part was dirty'],
+      marks: ['The gauge was not set right', 'The part was dirty'],
       readings: ['Measured twice, the same', 'The part was replaced'],
-      declared: ['Measured at another journal', 'The gauge was off'],
+      declared: ['Measured at another journal', 'The gauge was not set right'],
       measured: ['Measured twice, the same', 'The crank was ground'],
     },
   },
@@ -117,16 +117,16 @@ export const shells = {
     picture: ({ cold, hot }: { readonly cold: string; readonly hot: string | null }) =>
       `Clearance ${cold} between its limits${hot === null ? '' : `; hot ${hot}`}`,
     legend: (facts: { readonly guarded: boolean; readonly hot: boolean; readonly serviceLimit: boolean }) =>
-      `Box: limits when new${facts.guarded ? ', hatched where the gauge cannot prove them' : ''}; dots: target. ` +
+      `Box: limits when new${facts.guarded ? ', hatched where the gauge error reaches past them' : ''}; dots: target. ` +
       `Thin line: worst case; thick: likely; stroke: nominal${facts.hot ? '; dashes: hot' : ''}` +
       `${facts.serviceLimit ? '; line at the right: service limit' : ''}.`,
     worst: ({ worst, likely }: { readonly worst: string; readonly likely: string }) =>
       `Worst case ${worst}, likely ${likely}.`,
     fromReadings: (facts: { readonly least: string; readonly mean: string; readonly greatest: string }) =>
-      `From readings: least ${facts.least}, mean ${facts.mean}, greatest ${facts.greatest}.`,
-    notSure: 'How sure the readings are is not known: nothing is proved by them at the limits.',
+      `From readings: minimum ${facts.least}, mean ${facts.mean}, maximum ${facts.greatest}.`,
+    notSure: 'The gauge error is not known: near the limits these readings prove nothing.',
     sureTo: ({ uncertainty, proved }: { readonly uncertainty: string; readonly proved: string }) =>
-      `Readings sure to ± ${uncertainty}: proved inside only from ${proved}.`,
+      `Gauge error ± ${uncertainty}: proved inside only from ${proved}.`,
     hot: ({ at, clearance }: { readonly at: string; readonly clearance: string }) =>
       `Hot, at ${at}: ${clearance}.`,
     serviceLimit: ({ limit, wear }: { readonly limit: string; readonly wear: keyof typeof clearance.wear }) =>

@@ -15,7 +15,7 @@ const frame = {
   /** Steps that have to be done before this one. */
   waitsFor: ({ steps }: { readonly steps: readonly string[] }) => `First: ${steps.join(', ')}.`,
   saving: 'Saving …',
-  goOn: 'Go on',
+  goOn: 'Continue',
   whichReading: 'First say which of the two readings counts.',
 }
 
@@ -50,7 +50,7 @@ const fitShells = {
         : [facts.label === null ? 'to be ordered' : `from the tray: ${facts.label}`]),
     ].join(', ') + '.',
   noneChosen: 'No shell is chosen yet.',
-  seating: 'Tang in its notch, oil hole over the oil way.',
+  seating: 'Tang in its notch, oil hole over the oil passage.',
   dryAndClean: 'Back and bore dry and clean.',
   inPlace: '✓ In place.',
   allIn: ({ halves }: { readonly halves: number }) => `✓ All ${halves} halves are in.`,
@@ -115,7 +115,7 @@ const finish = {
   finished: 'Finished',
   showSheet: 'Show the build sheet',
   finish: 'Finish this build',
-  isFinished: '✓ This build is finished. Its work cannot be changed any more.',
+  isFinished: '✓ This build is finished. Its work can no longer be changed.',
   lookOnceMore: 'Look at the sheet once more before finishing: afterwards its work cannot be changed.',
   lookAtSheet: 'Look at the sheet',
 }

@@ -48,7 +48,7 @@ export const tray = {
       { strong: facts.grade },
       `, ${patterns[facts.pattern]}${facts.undersize ? `, ${facts.undersize}` : ''}`,
     ],
-    noClearance: 'clearance not computed',
+    noClearance: 'clearance not calculated',
     /** The place in the tray; none for a shell that is still to come. */
     from: ({ place }: { readonly place: string | null }) => `from: ${place ?? toOrder}`,
     toOrder,

@@ -6,8 +6,8 @@ export const view = {
   nose: 'Nose',
   /** Where the nose points, by the side of the sheet. */
   noseSides: { left: 'left', top: 'away from me', right: 'right', bottom: 'towards me' },
-  nearer: 'Nearer',
-  further: 'Further',
+  nearer: 'Zoom in',
+  further: 'Zoom out',
   wholeSheet: 'Whole sheet',
   onlyStep: 'Show only what the step is about',
   everything: 'Show everything on this face',

@@ -2,5 +2,5 @@
 export const window = {
   openingRecord: 'Opening the record …',
   pageNotLoaded:
-    'This page did not come from the host. See whether Bedplate still runs, then load the window again.',
+    'This page could not be loaded. Check that Bedplate is still running, then reload the window.',
 }

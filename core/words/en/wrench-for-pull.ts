@@ -23,7 +23,7 @@ export const wrenchForPull = {
     ...(facts.torque === null ? [] : [`, which gives the fastener ${facts.torque}`]),
   ],
   another: 'Another wrench, without an adapter: its scale shows what the fastener has.',
-  noneListed: 'No wrench of this shop is written down yet.',
+  noneListed: 'The list of wrenches is empty.',
 
   forThisPull: 'Wrench for this pull',
   usable: 'Wrenches that can be used',
@@ -39,12 +39,12 @@ export const wrenchForPull = {
     readonly most: string
     readonly exact: string | null
   }) =>
-    `Gives ${facts.torque}, ${facts.rounding === null ? 'on the target' : `${facts.rounding} % by rounding to a mark`}` +
+    `Gives ${facts.torque}, ${facts.rounding === null ? 'on the target' : `${facts.rounding} % off by rounding to a mark`}` +
     `; with ±${facts.deviation} % of the wrench ${facts.least} to ${facts.most}.` +
-    (facts.exact === null ? '' : ` The adapter asks for ${facts.exact}.`),
-  inUse: '✓ In use: readings are taken from this one.',
-  take: (of: OfSetup) => `Take ${setup(of)}`,
-  takeAnother: 'Take another wrench, without an adapter',
-  notThese: 'Not these',
+    (facts.exact === null ? '' : ` With the adapter the exact setting is ${facts.exact}.`),
+  inUse: '✓ In use: readings are taken with this one.',
+  take: (of: OfSetup) => `Use ${setup(of)}`,
+  takeAnother: 'Use another wrench, without an adapter',
+  notThese: 'Cannot be used',
   notUsable: 'Wrenches that cannot be used',
 }

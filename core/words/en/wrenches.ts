@@ -22,7 +22,7 @@ export const wrenches = {
 
   form: {
     title: 'Wrench',
-    name: 'What it is called',
+    name: 'Name',
     scaleIn: 'Scale in',
     lowest: ({ unit }: { readonly unit: string }) => `Lowest mark, ${unit}`,
     highest: ({ unit }: { readonly unit: string }) => `Highest mark, ${unit}`,
@@ -45,6 +45,6 @@ export const wrenches = {
     removeAdapter: ({ name }: { readonly name: string | number }) => `Remove adapter ${name}`,
     removeThis: 'Remove',
     addAdapter: 'Add an adapter',
-    keep: 'Keep this wrench',
+    keep: 'Save this wrench',
   },
 }

@@ -57,11 +57,11 @@ describe('a finding', () => {
   it('speaks the unit that was entered', () => {
     expect(
       endFloat({ least: '0.012 in', most: '0.004 in' }, { least: '0.012 in', most: '0.004 in' }).join(' '),
-    ).toContain('the least, 0.0120 in, is above the most, 0.0040 in')
+    ).toContain('the minimum, 0.0120 in, is above the maximum, 0.0040 in')
     const torque = auditAfter('skerry-3', (spec) => {
       const pass = named(spec.procedures, 'rods').passes.find(({ kind }) => kind === 'torque')
       Object.assign(pass!, { target: '11 lbf·ft', least: '13 lbf·ft', most: '12 lbf·ft' })
     })
-    expect(torque.join(' ')).toContain('the least, 13 lbf·ft, is above the most, 12 lbf·ft')
+    expect(torque.join(' ')).toContain('the minimum, 13 lbf·ft, is above the maximum, 12 lbf·ft')
   })
 })

@@ -39,7 +39,7 @@ describe('the bands of marks', () => {
   it('that are missing for one mark and not for the others are doubted', () => {
     expect(mains((fit) => delete nth(fit.housing.marks, 2).band)).toEqual([
       'doubt band-missing fits[0].housing.marks[2]: Main bearings, Case, mark 3 has no band while others have. Add it, so ' +
-        'that its clearance can be computed.',
+        'that its clearance can be calculated.',
     ])
   })
 
@@ -190,7 +190,7 @@ describe('mixing against the rule', () => {
     ['the thicker wall in the wrong half', 'U', 'T', 'the lower half takes the thicker wall'],
   ])('%s', (_, upper, lower, rule) => {
     expect(mains((fit) => Object.assign(nth(fit.chart, 4), { upper, lower }))).toEqual([
-      `fault chart-mixes-against-rule fits[0].chart[4]: Main bearings, marks 2 and G: ${upper} above and ${lower} below, ` +
+      `fault chart-mixes-against-rule fits[0].chart[4]: Main bearings, marks 2 and G: upper ${upper} with lower ${lower}, ` +
         `but ${rule}. Correct the cell, or the rule.`,
     ])
   })
@@ -208,7 +208,7 @@ describe('the clearance of a chart cell, from the bands', () => {
   it('that may leave the limits is doubted, with the numbers', () => {
     // 2 and G with V, V: (55.006…55.012) − (51.988…51.994) − 2·(1.496…1.499) = 14…32 µm.
     expect(mains((fit) => Object.assign(nth(fit.chart, 4), { upper: 'V', lower: 'V' }))).toEqual([
-      'doubt chart-leaves-limits fits[0].chart[4]: Main bearings, marks 2 and G: V above and V below can give a clearance ' +
+      'doubt chart-leaves-limits fits[0].chart[4]: Main bearings, marks 2 and G: upper V with lower V can give a clearance ' +
         'of 14 to 32 µm, by their bands; allowed is 20 to 50 µm. Check the cell and the bands.',
     ])
   })
@@ -220,7 +220,7 @@ describe('the clearance of a chart cell, from the bands', () => {
       Object.assign(nth(fit.chart, 0), { upper: 'V', lower: 'V' })
     })
     expect(lines).toEqual([
-      'fault chart-misses-limits fits[0].chart[0]: Main bearings, marks 1 and F: V above and V below give a clearance of ' +
+      'fault chart-misses-limits fits[0].chart[0]: Main bearings, marks 1 and F: upper V with lower V give a clearance of ' +
         '2 to 20 µm, by their bands, nowhere inside 21 to 50 µm. Correct the cell or the bands.',
     ])
   })
@@ -238,7 +238,7 @@ describe('the clearance of the best pair, where bands decide', () => {
     expect(
       withoutChart((fit) => Object.assign(fit.clearance, { least: '36 µm', target: '45 µm' })),
     ).toContain(
-      'doubt bands-leave-limits fits[1]: Big ends, marks A and 7: the best pair, P above and P below, can give 34 to 56 µm; ' +
+      'doubt bands-leave-limits fits[1]: Big ends, marks A and 7: the best pair, upper P with lower P, can give 34 to 56 µm; ' +
         'allowed is 36 to 56 µm. Check the bands and the limits.',
     )
   })
@@ -246,7 +246,7 @@ describe('the clearance of the best pair, where bands decide', () => {
   it('that is nowhere inside is a fault', () => {
     expect(withoutChart((fit) => (fit.clearance = { least: '70 µm', most: '95 µm' }))).toContain(
       'fault bands-miss-limits fits[1]: Big ends, marks A and 7: no pair of grades comes inside 70 to 95 µm; the nearest, ' +
-        'P above and P below, gives 34 to 56 µm. Correct the bands or the limits.',
+        'upper P with lower P, gives 34 to 56 µm. Correct the bands or the limits.',
     )
   })
 })

@@ -6,32 +6,32 @@ describe('least above most', () => {
     [
       'of an oil clearance',
       (s) => Object.assign(nth(s.fits, 0).clearance, { least: '50 µm', most: '20 µm' }),
-      'fits[0].clearance: Main bearings, oil clearance: the least, 50.0 µm, is above the most, 20.0 µm. One of the two is misprinted or mistyped.',
+      'fits[0].clearance: Main bearings, oil clearance: the minimum, 50.0 µm, is above the maximum, 20.0 µm. One of the two is misprinted or mistyped.',
     ],
     [
       'of the end float',
       (s) => Object.assign(s.endFloat ?? {}, { least: '0.20 mm', most: '0.08 mm' }),
-      'endFloat: End float: the least, 0.200 mm, is above the most, 0.080 mm.',
+      'endFloat: End float: the minimum, 0.200 mm, is above the maximum, 0.080 mm.',
     ],
     [
       'of the float that a washer is for',
       (s) => Object.assign(nth(s.endFloat?.washers, 2), { floatFrom: '0.40 mm', floatTo: '0.30 mm' }),
-      'endFloat.washers[2]: End float, washer “second oversize”: the least, 0.400 mm',
+      'endFloat.washers[2]: End float, washer “second oversize”: the minimum, 0.400 mm',
     ],
     [
       'of the rod side clearance',
       (s) => (s.rodSideClearance = { least: '0.3 mm', most: '0.1 mm' }),
-      'rodSideClearance: Rod side clearance: the least, 0.300 mm',
+      'rodSideClearance: Rod side clearance: the minimum, 0.300 mm',
     ],
     [
       'of a reading',
       (s) => Object.assign(named(s.steps, 'end-float'), { reading: { least: '0.2 mm', most: '0.08 mm' } }),
-      'steps[8].reading: End float: the least, 0.200 mm',
+      'steps[8].reading: End float: the minimum, 0.200 mm',
     ],
     [
       'of a torque',
       (s) => Object.assign(nth(named(s.procedures, 'rods').passes, 1), { least: '16 N·m', most: '14 N·m' }),
-      'procedures[0].passes[1]: Rod bolts, pass 2: the least, 16 N·m, is above the most, 14 N·m.',
+      'procedures[0].passes[1]: Rod bolts, pass 2: the minimum, 16 N·m, is above the maximum, 14 N·m.',
     ],
     [
       'of a torque for some',
@@ -39,12 +39,12 @@ describe('least above most', () => {
         Object.assign(nth(named(s.procedures, 'rods').passes, 1), {
           others: [{ fasteners: ['rod-1'], target: '15 N·m', least: '16 N·m', most: '14 N·m' }],
         }),
-      'procedures[0].passes[1].others[0]: Rod bolts, pass 2: the least, 16 N·m',
+      'procedures[0].passes[1].others[0]: Rod bolts, pass 2: the minimum, 16 N·m',
     ],
     [
       'of an angle',
       (s) => Object.assign(nth(named(s.procedures, 'rods').passes, 2), { least: '63 °', most: '57 °' }),
-      'procedures[0].passes[2]: Rod bolts, pass 3: the least, 63°, is above the most, 57°.',
+      'procedures[0].passes[2]: Rod bolts, pass 3: the minimum, 63°, is above the maximum, 57°.',
     ],
   ]
   it.each(swapped)('%s is a fault', (_, change, words) => {
@@ -78,7 +78,7 @@ describe('a target outside its limits', () => {
 it('a service limit below the most for new parts is a fault', () => {
   expect(auditAfter('skerry-3', (spec) => (nth(spec.fits, 0).clearance.serviceLimit = '40 µm'))).toEqual([
     'fault service-limit-below-most fits[0].clearance.serviceLimit: Main bearings: the service limit, 40.0 µm, is below ' +
-      'the most for new parts, 50.0 µm. Correct one of them.',
+      'the maximum for new parts, 50.0 µm. Correct one of them.',
   ])
 })
 

@@ -88,7 +88,7 @@ describe('what sits on a face', () => {
     })
     expect(lines).toEqual([
       expect.stringMatching(
-        /^fault parts-collide fasteners\[[01]\]\.at: Case joint: fastener [12] and fastener [12] sit on/,
+        /^fault parts-collide fasteners\[[01]\]\.at: Case joint: fastener [12] and fastener [12] overlap/,
       ),
     ])
   })

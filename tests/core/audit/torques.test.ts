@@ -18,7 +18,7 @@ describe('a torque against the proof load', () => {
     // 9 N·m ×3: at a friction of 0.24 about 14.7 kN, by F ≈ M/(0.30·d).
     expect(sumpTorque('27 N·m')).toEqual([
       expect.stringMatching(
-        /^fault torque-overload procedures\[3\]\.passes\[2\]\.target: Sump screws, pass 3: 27 N·m would pull Sump screws \(M6×1, 8\.8\) to 1[3-6]\.\d kN even at high friction; they bear 11\.7 kN\. Correct the torque, the thread or the class\./,
+        /^fault torque-overload procedures\[3\]\.passes\[2\]\.target: Sump screws, pass 3: 27 N·m would pull Sump screws \(M6×1, 8\.8\) to 1[3-6]\.\d kN even at high friction; their proof load is 11\.7 kN\. Correct the torque, the thread or the class\./,
       ),
     ])
   })
@@ -42,7 +42,7 @@ describe('a torque against the proof load', () => {
     // Nearly twice the 9 N·m that dry threads usually get; an 8.8 yields, twisted as it is, at 9 to 10 kN by friction.
     expect(sumpTorque('16 N·m')).toEqual([
       expect.stringMatching(
-        /^doubt torque-likely-overload .* to 1[01]\.\d kN at usual friction; they bear \d+\.\d kN/,
+        /^doubt torque-likely-overload .* to 1[01]\.\d kN at usual friction; their proof load is \d+\.\d kN/,
       ),
     ])
   })

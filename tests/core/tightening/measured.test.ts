@@ -39,7 +39,7 @@ describe('the gap of a joint face', () => {
   it('is not confirmed without a reading, nor with a torque', () => {
     const bench = at(1)
     bench.pullsNext(3)
-    expect(bench.refuses(pull(bench.next!))).toBe('This is measured. Write down what the gauge shows.')
+    expect(bench.refuses(pull(bench.next!))).toBe('This is measured. Note what the gauge shows.')
     expect(bench.refuses(pull(bench.next!, ['0.03', 'N·m']))).toContain('asks for a length')
   })
 })

@@ -10,7 +10,7 @@ describe('a run', () => {
       { type: 'run-started', version: 1, procedure: 'caps' },
     ])
     expect(bench.refuses({ type: 'start-run' })).toBe(
-      '“Main caps” is already under way. Go on where it stands.',
+      '“Main caps” is already under way. Continue where it stands.',
     )
   })
 
@@ -75,7 +75,7 @@ describe('a paused run', () => {
 
   it('takes no pull and gives none back', () => {
     const bench = paused()
-    const sentence = '“Main caps” is paused. Go on with it before pulling or taking back.'
+    const sentence = '“Main caps” is paused. Continue it before pulling or taking back.'
     expect(bench.refuses(pull({ pass: 1, fastener: 'cap-2' }))).toBe(sentence)
     expect(bench.refuses({ type: 'take-back', pull: 5, reason: 'wrong bolt' })).toBe(sentence)
   })

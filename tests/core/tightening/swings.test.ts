@@ -85,7 +85,7 @@ describe('swings of a handle', () => {
   })
 
   it('refuses no turn and no room', () => {
-    expect(split(0, 60, 'hexagon')).toContain('A turn of 0° is none')
+    expect(split(0, 60, 'hexagon')).toContain('A turn of 0° turns nothing')
     expect(split(90, 0, 'ratchet')).toContain('no room to swing')
   })
 })

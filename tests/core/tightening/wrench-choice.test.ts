@@ -44,7 +44,7 @@ describe('the choice of a wrench', () => {
     expect(choose(window(30, 28, 32), setups).refusals).toEqual([
       'Small click wrench ends at 20 N·m; 30 would be past its scale. Use a larger one.',
       'Medium click wrench starts at 40 N·m; 30 would be below its lowest mark. Use a smaller one.',
-      'Medium click wrench starts at 35 N·m; 30 would be below what it is stated to read. Use a smaller one.',
+      'Medium click wrench starts at 35 N·m; 30 would be below its stated minimum. Use a smaller one.',
     ])
   })
 
@@ -109,7 +109,7 @@ describe('the choice of a wrench', () => {
     expect(outside?.reach).toBe('may-leave')
     expect(outside?.warnings.map(sentenceOf)).toEqual([
       'Medium click wrench may be off so far that the fastener gets 48.1 to 52.1 N·m; allowed are 49 to 52 ' +
-        'N·m. Use one that reads more finely, or have this one measured at that value.',
+        'N·m. Use one of a finer class, or have this one measured at that value.',
     ])
   })
 
@@ -129,7 +129,7 @@ describe('the choice of a wrench', () => {
     expect(choose(window(3, 2.8, 3.2)).advice).toEqual([
       'No wrench here can be set for 3 N·m. Use one with its full scale between 3 N·m and 15 N·m, best ' +
         'where the value lies in the middle of its range.',
-      'Taking a larger wrench nearer its head gives a finer feel and is a poor second: its scale reads ' +
+      'Taking a larger wrench nearer its head gives a finer feel and is only second best: its scale reads ' +
         'no lower for it, and a wrench that is not held at the middle of its grip may click early or late. ' +
         'Do not rely on it for a last pass.',
     ])

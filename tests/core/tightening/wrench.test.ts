@@ -31,11 +31,7 @@ describe('a wrench as it is written down', () => {
   it.each([
     ['a reversed range', { range: { least: '100 N·m', most: '20 N·m' } }, 'range: The range ends at 20 N·m'],
     ['a range of nothing', { range: { least: '20 N·m', most: '20 N·m' } }, 'range: The range ends at 20 N·m'],
-    [
-      'a stated least at its end',
-      { statedMinimum: '100 N·m' },
-      'statedMinimum: A least usable value of 100 N·m',
-    ],
+    ['a stated least at its end', { statedMinimum: '100 N·m' }, 'statedMinimum: A minimum of 100 N·m'],
     [
       'steps past its end',
       { scale: { unit: 'lbf·ft', step: 100 } },
@@ -94,11 +90,11 @@ describe('the part of a scale that may be used', () => {
       40,
     ],
     [
-      'from what it is stated to read, where that is below a fifth',
+      'from its stated minimum, where that is below a fifth',
       medium({ range: { least: '5 N·m', most: '100 N·m' }, statedMinimum: '10 N·m' }),
       10,
     ],
-    ['from what it is stated to read, where that is above', medium({ statedMinimum: '30 N·m' }), 30],
+    ['from its stated minimum, where that is above', medium({ statedMinimum: '30 N·m' }), 30],
     ['from its lowest mark, whatever is stated', medium({ statedMinimum: '10 N·m' }), 20],
   ])('is %s', (_, read, from) => {
     expect(usableRange(read)).toEqual({ from, upTo: 100 })

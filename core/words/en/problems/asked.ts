@@ -22,7 +22,7 @@ const asked = {
   }) => `why ${facts.positions.join(', ')} count as ${facts.undersize ?? standardSize}`,
   'basis-decided': ({ by, position }: AtPosition & { readonly by: keyof typeof sources }) =>
     `why the ${sources[by]} count at ${position}`,
-  'shells-pinned': ({ position }: AtPosition) => `why the shells of ${position} are pinned`,
+  'shells-pinned': ({ position }: AtPosition) => `why these shells are used at ${position}`,
   'other-shell': ({ position, half, grade }: AtHalf & { readonly grade: string }) =>
     `why ${position}, ${halves[half]} half, gets ${grade}`,
   'half-taken-out': ({ position, half }: AtHalf) => `why the ${halves[half]} half of ${position} comes out`,

@@ -69,11 +69,11 @@ export const auditTighteningWords = {
   // Torque against proof load
   'torque-overload': (facts: OfPass & Load & { slip: Slip | null }) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.torque} would pull ${facts.group} (${facts.thread}, ` +
-    `${facts.propertyClass}) to ${facts.preload} even at high friction; they bear ${facts.proof}. ` +
+    `${facts.propertyClass}) to ${facts.preload} even at high friction; their proof load is ${facts.proof}. ` +
     `Correct the torque, the thread or the class.${slipWords(facts.slip)}`,
   'torque-likely-overload': (facts: OfPass & Load & { slip: Slip | null }) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.torque} would pull ${facts.group} (${facts.thread}, ` +
-    `${facts.propertyClass}) to ${facts.preload} at usual friction; they bear ${facts.proof}. ` +
+    `${facts.propertyClass}) to ${facts.preload} at usual friction; their proof load is ${facts.proof}. ` +
     `Check the value, the thread and the class.${slipWords(facts.slip)}`,
   'torque-clamps-nothing': (facts: OfPass & Load & { slip: Slip | null }) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.torque}, the last they get, pulls ${facts.group} (${facts.thread}, ` +

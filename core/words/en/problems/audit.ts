@@ -16,11 +16,11 @@ export interface OfBead {
 export const auditWords = {
   // Limits
   'least-above-most': ({ place, least, most }: { place: string; least: string; most: string }) =>
-    `${place}: the least, ${least}, is above the most, ${most}. One of the two is misprinted or mistyped.`,
+    `${place}: the minimum, ${least}, is above the maximum, ${most}. One of the two is misprinted or mistyped.`,
   'target-outside-limits': (facts: { place: string; target: string; least: string; most: string }) =>
     `${facts.place}: the target, ${facts.target}, is not within ${facts.least} to ${facts.most}. Correct one of them.`,
   'service-limit-below-most': ({ fit, limit, most }: OfFit & { limit: string; most: string }) =>
-    `${fit}: the service limit, ${limit}, is below the most for new parts, ${most}. Correct one of them.`,
+    `${fit}: the service limit, ${limit}, is below the maximum for new parts, ${most}. Correct one of them.`,
   'washers-overlap': ({ first, second }: { first: string; second: string }) =>
     `End float: the washers “${first}” and “${second}” are both given for the same float. Correct where one begins.`,
   'limits-said-twice': (facts: { step: string; gap: string; here: string; there: string }) =>
@@ -51,7 +51,7 @@ export const auditWords = {
   'band-wide': ({ place, width }: { place: string; width: string }) =>
     `${place}: a band ${width} wide is unusual for a bearing. Check both ends of it and their unit.`,
   'band-missing': ({ place }: { place: string }) =>
-    `${place} has no band while others have. Add it, so that its clearance can be computed.`,
+    `${place} has no band while others have. Add it, so that its clearance can be calculated.`,
   'bore-far-from-nominal': (facts: { place: string; band: string; bearing: string; nominal: string }) =>
     `${facts.place}: ${facts.band} is far from the ${facts.nominal} that ${facts.bearing} is drawn with. ` +
     'Check both, and their unit.',
@@ -88,19 +88,19 @@ export const auditWords = {
   'chart-cell-twice': (facts: OfMarks) =>
     `${cell(facts)}: the chart has two cells for one bearing. Keep one.`,
   'chart-mixes-against-rule': (facts: OfMarks & { upper: string; lower: string; rule: string }) =>
-    `${cell(facts)}: ${facts.upper} above and ${facts.lower} below, but ${facts.rule}. Correct the cell, or the rule.`,
+    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower}, but ${facts.rule}. Correct the cell, or the rule.`,
   'chart-leaves-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: ${facts.upper} above and ${facts.lower} below can give a clearance of ${facts.clearance}, by ` +
+    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower} can give a clearance of ${facts.clearance}, by ` +
     `their bands; allowed is ${facts.limits}. Check the cell and the bands.`,
   'chart-misses-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: ${facts.upper} above and ${facts.lower} below give a clearance of ${facts.clearance}, by their ` +
+    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower} give a clearance of ${facts.clearance}, by their ` +
     `bands, nowhere inside ${facts.limits}. Correct the cell or the bands.`,
   'bands-leave-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: the best pair, ${facts.upper} above and ${facts.lower} below, can give ${facts.clearance}; ` +
+    `${cell(facts)}: the best pair, upper ${facts.upper} with lower ${facts.lower}, can give ${facts.clearance}; ` +
     `allowed is ${facts.limits}. Check the bands and the limits.`,
   'bands-miss-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: no pair of grades comes inside ${facts.limits}; the nearest, ${facts.upper} above and ` +
-    `${facts.lower} below, gives ${facts.clearance}. Correct the bands or the limits.`,
+    `${cell(facts)}: no pair of grades comes inside ${facts.limits}; the nearest, upper ${facts.upper} with lower ` +
+    `${facts.lower}, gives ${facts.clearance}. Correct the bands or the limits.`,
 
   // Positions
   'saddles-out-of-order': ({ first, second }: { first: string; second: string }) =>
@@ -128,11 +128,11 @@ export const auditWords = {
   'far-outside': ({ what, face, place }: { what: string; face: string; place: string }) =>
     `${what} at ${place} lies far from everything else on ${face}. Check the place and its unit.`,
   'parts-collide': ({ first, second, face }: { first: string; second: string; face: string }) =>
-    `${face}: ${first} and ${second} sit on one another. Correct the place of one of them.`,
+    `${face}: ${first} and ${second} overlap. Correct the place of one of them.`,
   'outline-crosses-itself': ({ face }: { face: string }) =>
     `The outline of ${face} crosses itself. Give its corners in order, once around.`,
   'shank-not-waisted': ({ group, shank, thread }: { group: string; shank: string; thread: string }) =>
-    `${group}: a shank of ${shank} on a thread of ${thread} is not waisted, or is no bolt any more. Correct it, or leave it out where ` +
+    `${group}: a shank of ${shank} on a thread of ${thread} is not waisted, or too thin for a bolt. Correct it, or leave it out where ` +
     'the shank is as thick as the thread.',
   'layers-not-grip': ({ group, layers, grip }: { group: string; layers: string; grip: string }) =>
     `${group}: the layers are ${layers} together, and the grip is ${grip}. Correct one of the two.`,

@@ -47,7 +47,7 @@ export const bearingWords = {
   'marks-too-many': ({ part, read, expected }: Counts) =>
     `${part}: ${read} marks were read, but there are ${expected} places. Take out what is not a mark.`,
   'marks-ambiguous': ({ part, typed }: { readonly part: string; readonly typed: string }) =>
-    `${part}: “${typed}” can be read as marks in more than one way. Put a blank between the marks.`,
+    `${part}: “${typed}” can be read as marks in more than one way. Put a space between the marks.`,
   'mark-worn': ({ place, part }: At & { readonly part: string }) =>
     `${place}: the mark of ${part} is not known. Measure it and choose the shells from the reading.`,
   'mark-without-band': ({ place, part, mark }: At & { readonly part: string; readonly mark: string }) =>
@@ -76,8 +76,8 @@ export const bearingWords = {
       readonly limits: AmountText
     },
   ) =>
-    `${facts.place}: no allowed pair of shells is sure to stay inside ${facts.limits}; nearest is ${facts.upper} above ` +
-    `and ${facts.lower} below, ${facts.clearance}. Measure bore and journal and choose from the readings.`,
+    `${facts.place}: no allowed pair of shells is sure to stay inside ${facts.limits}; nearest is upper ${facts.upper} ` +
+    `with lower ${facts.lower}, ${facts.clearance}. Measure bore and journal and choose from the readings.`,
   'clearance-leaves-limits': (facts: At & { readonly clearance: AmountText; readonly limits: AmountText }) =>
     `${facts.place}: clearance ${facts.clearance}, allowed ${facts.limits}. Measure bore, journal and shells ` +
     'before closing it.',
@@ -109,7 +109,7 @@ export const bearingWords = {
     `${facts.temperature} is not a temperature for ${facts.of === 'oil' ? 'oil in an engine' : 'measuring at'}. ` +
     `Type one from ${facts.least} to ${facts.most}.`,
   'expansion-unknown': ({ place }: At) =>
-    `${place}: the spec does not say how the parts grow with warmth. Measure at 20 °C.`,
+    `${place}: the spec does not say how much the parts expand with heat. Measure at 20 °C.`,
   'bore-not-above-journal': ({
     place,
     bore,
@@ -123,7 +123,7 @@ export const bearingWords = {
   }: {
     readonly limits: AmountText
     readonly uncertainty: AmountText
-  }) => `Readings that are sure to ± ${uncertainty} cannot prove a size inside ${limits}. Use a finer gauge.`,
+  }) => `With a gauge error of ± ${uncertainty} no reading can prove a size inside ${limits}. Use a finer gauge.`,
   'mark-against-size': (
     facts: At & {
       readonly part: string
@@ -188,7 +188,7 @@ export const bearingWords = {
   'count-not-whole': ({ label, count }: { readonly label: string; readonly count: number }) =>
     `${label}: ${count} is not a number of shells. Count them and type a whole number, 0 or more.`,
   'pinned-outside': ({ place }: At) =>
-    `${place}: with what is pinned here no pair of shells is allowed and inside the limits. Release one half.`,
+    `${place}: with the shells chosen by hand here no pair is allowed and inside the limits. Go back to the proposed shells.`,
   'tray-too-small': ({ place }: At) =>
     `${place}: the tray has not enough shells for every bearing, and the spec gives no walls to order by. ` +
     'Measure more shells.',

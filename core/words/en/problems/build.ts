@@ -24,9 +24,9 @@ export const buildWords = {
   'build-not-finished': (_: Record<never, never>) =>
     'The build is not finished, so it cannot be amended yet. Take back what is wrong where it was done.',
   'step-not-awaiting': ({ step }: OfStep) =>
-    `“${step}” does not wait for a second person. Go on with the build.`,
+    `“${step}” does not wait for a second person. Continue with the build.`,
   'step-unconfirmed': ({ step }: OfStep) =>
-    `“${step}” waits for a second person to look at it. Call one over; then go on.`,
+    `“${step}” waits for a second person to look at it. Call one over; then continue.`,
   'step-unknown': ({ step }: OfStep) => `This engine has no such step “${step}”. Choose one of its steps.`,
   'step-before': ({ step, first }: OfStep & { readonly first: string }) =>
     `“${step}” comes later. Do “${first}” first.`,
@@ -48,15 +48,15 @@ export const buildWords = {
     readonly upper: string
     readonly lower: string
   }) =>
-    `${facts.position}: this engine does not allow ${facts.upper} above with ${facts.lower} below. Choose another pair.`,
+    `${facts.position}: this engine does not allow upper ${facts.upper} with lower ${facts.lower}. Choose another pair.`,
   'basis-undecided': ({ position }: { readonly position: string }) =>
     `${position}: its mark and its readings do not agree. Measure again, or decide which of them counts and say why.`,
   'nothing-measured': ({ position }: { readonly position: string }) =>
     `${position}: nothing was measured there. Note readings first.`,
   'nothing-pinned': ({ position }: { readonly position: string }) =>
-    `${position}: no shell is pinned there, so there is nothing to release.`,
+    `${position}: no shell is chosen by hand there, so there is nothing to undo.`,
   'tray-line-unknown': ({ position, label }: { readonly position: string; readonly label: string }) =>
-    `${position}: no line of the tray is labelled ${label}. Choose one that is, or release what is pinned.`,
+    `${position}: no line of the tray is labelled ${label}. Choose one that is, or go back to the proposed shells.`,
   'tray-line-taken': (facts: {
     readonly position: string
     readonly label: string
@@ -64,8 +64,8 @@ export const buildWords = {
     readonly at: readonly string[]
   }) =>
     `${facts.position}: there ${facts.count === 1 ? 'is one shell' : `are ${facts.count} shells`} of ${facts.label} in ` +
-    `the tray, ${facts.at.length === 0 ? 'too few for both halves' : `pinned at ${facts.at.join(', ')} already`}. ` +
-    'Release it there, or choose another.',
+    `the tray, ${facts.at.length === 0 ? 'too few for both halves' : `already chosen by hand at ${facts.at.join(', ')}`}. ` +
+    'Go back to the proposed shells there, or choose another.',
   'tray-label-missing': ({ line }: { readonly line: number }) =>
     `Line ${line} of the tray has no label. Write on it what stands on the box or the shell.`,
   'shell-not-chosen': ({ position, half }: OfHalf) =>

@@ -18,7 +18,7 @@ export const hostWords = {
   'host-misunderstood': (_: None) =>
     'The program behind this window gave an answer that this window does not know. Close it and start Bedplate again.',
   'program-fault': (_: None) =>
-    'The program made a mistake of its own and changed nothing. Try once more; if it happens again, start Bedplate again and tell who looks after it.',
+    'The program made a mistake of its own and changed nothing. Try once more; if it happens again, start Bedplate again and tell the person who looks after it.',
   'request-unknown': ({ name }: { name: string }) =>
     `This host does not know the request “${name}”. Close the window and start Bedplate again.`,
   'request-unreadable': ({ fault }: { fault: string }) =>
@@ -45,8 +45,8 @@ export const hostWords = {
   'record-schema-altered': ({ file }: AtFile) =>
     `The tables of the record ${file} were altered by something other than Bedplate, so its guards cannot be relied on. It was left as it is. Restore a backup.`,
   'record-missing': ({ file }: AtFile) =>
-    `The record ${file} is gone, though there was one here. Put it back, or restore a backup. Begin with an empty record only if what was in it is not wanted any more.`,
-  'record-being-replaced': (_: None) => 'A backup is being put in place. Wait a moment, then do it again.',
+    `The record ${file} is gone, though there was one here. Put it back, or restore a backup. Begin with an empty record only if what was in it is no longer wanted.`,
+  'record-being-replaced': (_: None) => 'A backup is being restored. Wait a moment, then do it again.',
   'pdf-by-browser': (_: None) =>
     'In a browser window the browser makes the PDF: print, and choose “Save as PDF” as the printer.',
   'pdf-not-saved': (_: None) =>
@@ -66,7 +66,7 @@ export const hostWords = {
   'backup-unknown': (_: None) =>
     'There is no such backup any more. Look at the list again and choose another.',
   'backup-unusable': ({ name }: { name: string }) =>
-    `The backup ${name} is damaged, so it was not put in place, and the record is as it was. Choose another one.`,
+    `The backup ${name} is damaged, so it was not restored, and the record is as it was. Choose another one.`,
   'backup-folder-wrong': ({ folder, fault }: { folder: string; fault: keyof typeof wrongFolder }) =>
     `“${folder}” cannot take backups: ${wrongFolder[fault]} Choose another folder.`,
 
@@ -82,7 +82,7 @@ export const hostWords = {
   'build-spec-lost': (_: None) =>
     'The spec this build was started with is not in the record, so it cannot be drawn. Restore a backup.',
   'file-not-ours': (_: None) =>
-    'This is nothing that Bedplate opens, and it was left alone. Choose an exported build (.bedplate) or an engine spec (.json).',
+    'Bedplate cannot open this file, and left it as it is. Choose an exported build (.bedplate) or an engine spec (.json).',
   'file-unreadable': (_: None) =>
     'The file could not be read. Is it still there, and may this user read it? Then open it again.',
   'import-too-large': ({ most }: { most: number }) =>
@@ -96,7 +96,7 @@ export const hostWords = {
   'import-spec-faulty': ({ fault }: { fault: ReasonText }) =>
     `The spec in the file has a fault, so nothing was imported: ${fault}`,
   'import-senseless': (_: None) =>
-    'The entries of the file do not make a build of its engine, so nothing was imported. Ask the person who made the file.',
+    'The entries of the file do not fit together as a build of its engine, so nothing was imported. Ask the person who made the file.',
   'build-name-missing': (_: None) =>
     'The build has no name. Type one, for example the customer and the pump.',
   'person-not-proven': ({ name }: { name: string }) =>
@@ -117,10 +117,10 @@ export const hostWords = {
   'pin-wait': ({ seconds }: { seconds: number }) =>
     `Too many wrong PINs. Wait ${seconds} s, then type it again.`,
   'second-is-first': ({ name }: { name: string }) =>
-    `This is ${name}’s own work, and nobody looks over their own shoulder. Call somebody else.`,
+    `This is ${name}’s own work, and nobody checks their own work. Call another person.`,
   'second-not-known': ({ name }: { name: string }) =>
-    `${name} is not in the list of people as a mechanic, so the look would not count. Call a mechanic who is.`,
-  'person-missing': (_: None) => 'Nobody is named. Type who stands at the bench.',
+    `${name} is not in the list of people as a mechanic, so the check would not count. Call a mechanic who is.`,
+  'person-missing': (_: None) => 'Nobody is named. Type the name of the person at the bench.',
   'text-too-long': ({ what, most }: { what: NamedThing; most: number }) =>
     `The ${thingText(what)} is too long. Keep it to ${most} characters.`,
 
@@ -135,7 +135,7 @@ export const hostWords = {
 const closedFolder = {
   'no-right': 'Give this user the right to write there.',
   'read-only': 'Its disk can only be read: have it made writable.',
-  dangling: 'A link on the way to it leads nowhere: connect the disk it leads to, or mend the link.',
+  dangling: 'A link on the way to it leads nowhere: connect the disk it leads to, or repair the link.',
   'too-long': 'The path is longer than the system takes: move the folder nearer to the root.',
 }
 

@@ -21,7 +21,7 @@ export const recordWords = {
   'build-list-differs': ({ columns }: { columns: readonly string[] }) =>
     `The list of builds says something else of this build than its entries do (${columns.map((each) => columnNames[each] ?? each).join(', ')}). The entries count. Make the lists again from them.`,
   'build-number-missing': ({ number }: { number: string }) =>
-    `The number ${number} was given to a build that is not in the record any more. Restore a backup that has it, or take its export in again.`,
+    `The number ${number} was given to a build that is not in the record any more. Restore a backup that has it, or import its export again.`,
   'build-entry-unreadable': ({ entry }: { entry: number }) =>
     `Entry ${entry} of this build has a time, a name or a number that no Bedplate writes. It can be read up to there, and nothing can be added. Compare it with its printed sheet or a backup.`,
   'build-row-unreadable': ({ columns }: { columns: readonly string[] }) =>
@@ -33,8 +33,8 @@ export const recordWords = {
     head: string
   }) =>
     facts.kind === 'backup'
-      ? `A backup made on ${facts.at.slice(0, 10)} has ${facts.entries} entries, and the record has fewer now. Either an older backup was put in place since, or entries were removed.`
-      : `${witnessNames[facts.kind]} of ${facts.at.slice(0, 10)} has the head code ${facts.head.slice(0, 16)} after entry ${facts.entries}, and the build here has another, or ends before it. Either an older backup was put in place since, or the build was written again. Compare it with that ${facts.kind}.`,
+      ? `A backup made on ${facts.at.slice(0, 10)} has ${facts.entries} entries, and the record has fewer now. Either an older backup was restored since, or entries were removed.`
+      : `${witnessNames[facts.kind]} of ${facts.at.slice(0, 10)} has the head code ${facts.head.slice(0, 16)} after entry ${facts.entries}, and the build here has another, or ends before it. Either an older backup was restored since, or the build was written again. Compare it with that ${facts.kind}.`,
 
   'verify-file-unknown': ({ name }: { name: string }) =>
     `“${name}” is no export, no backup, and has no head code in its name. Drop an exported build or a backup here, or type the code that stands on a sheet.`,

@@ -34,10 +34,10 @@ const inUnit = (otherUnit: string | null) =>
 export const tighteningWords = {
   'procedure-unknown': ({ procedure }: { readonly procedure: string }) =>
     `This engine has no procedure “${procedure}”. Choose one of its steps.`,
-  'run-started-already': ({ name }: OfProcedure) => `“${name}” is already under way. Go on where it stands.`,
+  'run-started-already': ({ name }: OfProcedure) =>
+    `“${name}” is already under way. Continue where it stands.`,
   'run-not-started': ({ name }: OfProcedure) => `“${name}” has not been started. Start it first.`,
-  'run-paused': ({ name }: OfProcedure) =>
-    `“${name}” is paused. Go on with it before pulling or taking back.`,
+  'run-paused': ({ name }: OfProcedure) => `“${name}” is paused. Continue it before pulling or taking back.`,
   'run-not-paused': ({ name }: OfProcedure) => `“${name}” is not paused.`,
   'run-done': ({ name }: OfProcedure) => `“${name}” is done. There is nothing left to pause.`,
   'pass-unknown': ({
@@ -84,7 +84,7 @@ export const tighteningWords = {
   'reading-not-asked': ({ fastener }: Of) =>
     `${the(fastener)} has nothing to read in this pass. Confirm it without a reading.`,
   'reading-missing': ({ fastener }: Of) =>
-    `${fastener === null ? 'This' : `Fastener ${fastener}`} is measured. Write down what the gauge shows.`,
+    `${fastener === null ? 'This' : `Fastener ${fastener}`} is measured. Note what the gauge shows.`,
   'length-far-off': (
     facts: Of & {
       readonly read: string
@@ -104,7 +104,7 @@ export const tighteningWords = {
     `“${name}” cannot begin again at pass ${pass}: fasteners were turned by an angle since, and would be turned twice. ` +
     'Loosen all of them and begin with pass 1.',
   'nothing-to-restart': ({ pass, name }: OfProcedure & { readonly pass: number }) =>
-    `Nothing of “${name}” was pulled in pass ${pass} or after it. Go on where it stands.`,
+    `Nothing of “${name}” was pulled in pass ${pass} or after it. Continue where it stands.`,
   'moved-outside-recheck': ({ fastener }: Of) =>
     `${the(fastener)} is not being rechecked, so it is meant to move. Confirm it, or note a problem.`,
   'nothing-to-take-back': (_: Record<never, never>) =>
@@ -132,10 +132,10 @@ export const tighteningWords = {
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it, fit a new one, and begin that ` +
     'with its first pass.',
   'must-be-replaced': ({ fastener }: { readonly fastener: string }) =>
-    `Fastener ${fastener} went past its most and has been stretched. Loosen it, fit a new one, and begin that with its ` +
+    `Fastener ${fastener} went past its upper limit and has been stretched. Loosen it, fit a new one, and begin that with its ` +
     'first pass; or read again, if the reading was wrong.',
   'must-begin-again': ({ fastener }: { readonly fastener: string }) =>
-    `Fastener ${fastener} went past its most. Loosen it all the way and begin it again with its first pass; or read ` +
+    `Fastener ${fastener} went past its upper limit. Loosen it all the way and begin it again with its first pass; or read ` +
     'again, if the reading was wrong.',
   'turn-on-first': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} has not been turned far enough. Turn it on from where it stands; or read again, if the reading ` +

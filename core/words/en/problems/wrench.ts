@@ -7,7 +7,7 @@ export interface WrenchRange {
 const starts = {
   mark: 'its lowest mark',
   fifth: 'a fifth of its range',
-  stated: 'what it is stated to read',
+  stated: 'its stated minimum',
 } as const
 
 /** Sentences about wrenches, swings and orders. */
@@ -16,7 +16,7 @@ export const wrenchWords = {
     `The range ends at ${most}, which is not above ${least}, where it starts. Write the lowest mark of ` +
     'the scale first, then the highest.',
   'wrench-minimum-past-range': (facts: { readonly minimum: string; readonly most: string }) =>
-    `A least usable value of ${facts.minimum} is not below ${facts.most}, the end of the scale. Read both ` +
+    `A minimum of ${facts.minimum} is not below ${facts.most}, the end of the scale. Read both ` +
     'off the wrench again.',
   'wrench-step-past-range': ({ step, most }: { readonly step: string; readonly most: string }) =>
     `A scale that goes in steps of ${step} has no mark below its end, ${most}. Give the distance from ` +
@@ -54,7 +54,7 @@ export const wrenchWords = {
     readonly limits: string
   }) =>
     `${facts.name} may be off so far that the fastener gets ${facts.reach}; allowed are ${facts.limits}. ` +
-    'Use one that reads more finely, or have this one measured at that value.',
+    'Use one of a finer class, or have this one measured at that value.',
   'calibration-overdue': (facts: {
     readonly name: string
     readonly on: string
@@ -67,15 +67,15 @@ export const wrenchWords = {
         : `${facts.cycles} cycles since ${facts.on}, and 5000 are the most`
     } (ISO 6789: 12 months or 5000 cycles, whichever comes first). Have it calibrated, or use another.`,
   'calibration-unknown': ({ name }: { readonly name: string }) =>
-    `Nothing is noted of a calibration of ${name}. Have it calibrated, and note the day.`,
+    `No calibration of ${name} is noted. Have it calibrated, and note the date.`,
   'calibration-in-future': ({ name, on }: { readonly name: string; readonly on: string }) =>
-    `${name} is noted as calibrated on ${on}, which is still to come. Correct the day, or the clock of ` +
+    `${name} is noted as calibrated on ${on}, which is still to come. Correct the date, or the clock of ` +
     'this computer.',
   'no-wrench-fits': (facts: { readonly target: string; readonly from: string; readonly to: string }) =>
     `No wrench here can be set for ${facts.target}. Use one with its full scale between ${facts.from} ` +
     `and ${facts.to}, best where the value lies in the middle of its range.`,
   'choking-up': (_: Record<never, never>) =>
-    'Taking a larger wrench nearer its head gives a finer feel and is a poor second: its scale reads no ' +
+    'Taking a larger wrench nearer its head gives a finer feel and is only second best: its scale reads no ' +
     'lower for it, and a wrench that is not held at the middle of its grip may click early or late. Do not ' +
     'rely on it for a last pass.',
 
@@ -83,7 +83,7 @@ export const wrenchWords = {
     `A turn of ${typed} is more than any pass asks for: ${most} is the most here, two full turns. Read ` +
     'the value again.',
   'turn-missing': (_: Record<never, never>) =>
-    'A turn of 0° is none. Give the angle to turn, for example 90°.',
+    'A turn of 0° turns nothing. Give the angle to turn, for example 90°.',
   'room-too-small': (facts: { readonly room: string; readonly flat: string; readonly grip: string }) =>
     `With ${facts.room} to swing, ${facts.grip} cannot be taken off and put back on: that needs ` +
     `${facts.flat}. Use a ratchet, or a bi-hexagon ring, which needs 30°.`,

@@ -79,7 +79,7 @@ describe('shells by readings', () => {
 
   it('are none where the gauge is too coarse for the limits', () => {
     expect(proposed(measured([56.008], [51.998]), um(13))).toBe(
-      'Readings that are sure to ± 13 µm cannot prove a size inside 20 to 44 µm. Use a finer gauge.',
+      'With a gauge error of ± 13 µm no reading can prove a size inside 20 to 44 µm. Use a finer gauge.',
     )
   })
 

@@ -172,7 +172,7 @@ describe('shells by the bands', () => {
   it('are none where no pair is sure to stay inside the limits', () => {
     const narrow = { ...pumpMains, clearance: { least: um(24), most: um(36) } }
     expect(proposed(oneSaddle(narrow), ['2'], ['A'])).toEqual([
-      'M1: no allowed pair of shells is sure to stay inside 24 to 36 µm; nearest is Q above and Q below, ' +
+      'M1: no allowed pair of shells is sure to stay inside 24 to 36 µm; nearest is upper Q with lower Q, ' +
         '22 to 40 µm. Measure bore and journal and choose from the readings.',
     ])
   })

@@ -54,7 +54,7 @@ describe('marks typed off a part', () => {
 
   it('are not guessed at where they can be cut in two ways', () => {
     expect(read('III', partMarked('I', 'II'), ['M1', 'M2'])).toBe(
-      'the case: “III” can be read as marks in more than one way. Put a blank between the marks.',
+      'the case: “III” can be read as marks in more than one way. Put a space between the marks.',
     )
     expect(read('I II', partMarked('I', 'II'), ['M1', 'M2'])).toEqual(['I', 'II'])
   })

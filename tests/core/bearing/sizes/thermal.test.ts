@@ -84,7 +84,7 @@ describe('a part of a fit on the bench', () => {
     expect(partAtTemperature(unnamed, 'M1', 'housing', celsius(20)).ok).toBe(true)
     const body = partAtTemperature(unnamed, 'M1', 'housing', celsius(21))
     expect(body.ok ? '' : sentenceOf(body.problem)).toBe(
-      'M1: the spec does not say how the parts grow with warmth. Measure at 20 °C.',
+      'M1: the spec does not say how much the parts expand with heat. Measure at 20 °C.',
     )
   })
 })

@@ -136,7 +136,7 @@ describe('pinned shells', () => {
     const pinned = { ...wantsPP, pinned: { upper: { grade: 'T' }, lower: { grade: 'T' } } }
     const assignment = assigned(pumpMains, alike(line('T', 2)), [pinned, openBearing('M2', 56.035, 52)])
     expect(assignment.unfilled.map(({ problem }) => sentenceOf(problem))).toEqual([
-      'M1: with what is pinned here no pair of shells is allowed and inside the limits. Release one half.',
+      'M1: with the shells chosen by hand here no pair is allowed and inside the limits. Go back to the proposed shells.',
     ])
     // M2 wants thick walls, but both T are M1's.
     expect(laidOut(assignment)).toEqual(['M2 T*/T*'])

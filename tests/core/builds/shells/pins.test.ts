@@ -44,7 +44,7 @@ describe('one very shell of the tray, pinned to a half', () => {
     const shop = withSingles()
     expect(shop.refuses(pin('M1', 'Shell 1', 'Shell 1'))).toContain('too few for both halves')
     shop.does(pin('M1', 'Shell 1', null))
-    expect(shop.refuses(pin('M2', null, 'Shell 1'))).toContain('pinned at M1 already')
+    expect(shop.refuses(pin('M2', null, 'Shell 1'))).toContain('already chosen by hand at M1')
     shop.does(pin('M1', null, 'Shell 1'))
     shop.does({ type: 'release-shells', step, position: 'M1' })
     shop.does(pin('M2', null, 'Shell 1'))

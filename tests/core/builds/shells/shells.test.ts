@@ -116,10 +116,10 @@ describe('choosing shells', () => {
       })
     // Thinnest with thickest, and the thicker wall in the half that must take the thinner.
     expect(choose('lower', 'V')).toBe(
-      'M2: this engine does not allow T above with V below. Choose another pair.',
+      'M2: this engine does not allow upper T with lower V. Choose another pair.',
     )
     expect(choose('upper', 'U')).toBe(
-      'M2: this engine does not allow U above with T below. Choose another pair.',
+      'M2: this engine does not allow upper U with lower T. Choose another pair.',
     )
   })
 
