@@ -38,7 +38,7 @@ test('half a reading of a gauge is dropped with a sentence, and its Enter presse
   await machinist.cells().first().focus()
   const before = await machinist.entries()
   await typeAsInstrument(page, '55.0', 'broken off')
-  await expect(machinist.panel).toContainText('The gauge broke off in the middle of a reading')
+  await expect(machinist.panel).toContainText('The gauge stopped in the middle of a reading')
   await expect(machinist.cells().first()).toHaveValue('')
   await page.keyboard.press('Enter')
   await expect(machinist.heading).toContainText('measure M1')
@@ -46,7 +46,7 @@ test('half a reading of a gauge is dropped with a sentence, and its Enter presse
   await machinist.cells().first().focus()
   await typeAsInstrument(page, '55.003')
   await expect(machinist.cells().first()).toHaveValue('55.003')
-  await expect(machinist.panel).not.toContainText('broke off')
+  await expect(machinist.panel).not.toContainText('The gauge stopped')
 })
 
 test('what cannot be is told in a sentence, and nothing typed is lost', async ({ bench }) => {
@@ -93,7 +93,7 @@ test('this very shell is pinned to a half, with its measured wall', async ({ ben
   await machinist.panel.getByRole('button', { name: 'Choose the lower shell of M3 by hand' }).click()
   await machinist.panel.getByRole('button', { name: 'Shell 1: T, 1.4925 mm' }).click()
   await machinist.giveReason(/Shell 1 in the lower half/, 'Was fitted before', /^Use this at M3$/)
-  await expect(machinist.panel).toContainText('Pinned to Shell 1: Was fitted before')
+  await expect(machinist.panel).toContainText('Chosen by hand, Shell 1: Was fitted before')
   await machinist.finishStep('Choose mains')
   await page.getByRole('button', { name: 'Sheet' }).click()
   await expect(page.getByRole('main')).toContainText('Shell 1 (wall 1.4925 mm)')

@@ -155,7 +155,7 @@ test('a reading off a wrench with an adapter is brought to the bolt, and both va
   const line = page.getByLabel('Wrench', { exact: true })
   await expect(line).toContainText('Click 60: set 40.5 N·m')
   await page.getByRole('button', { name: 'Wrenches …' }).click()
-  await page.getByRole('button', { name: 'Take Click 60 with Crow foot at 0°' }).click()
+  await page.getByRole('button', { name: 'Use Click 60 with Crow foot at 0°' }).click()
   await expect(line).toContainText('set 30.5 N·m, which gives the fastener 40.7 N·m')
   await page.getByLabel(/^Reading/).fill('30.5')
   await expect(page.getByText('30.5 N·m on the scale, 40.7 N·m at the fastener')).toBeVisible()

@@ -38,7 +38,7 @@ export const sheetMeasured = {
   basisDecided: ({ by, reason, stamp }: Decided & { readonly by: 'marks' | 'readings' }) =>
     `Decided: the ${by} count: ${reason} (${stamp}).`,
   byReadings: 'Chosen by the readings.',
-  pinned: ({ reason }: { readonly reason: string }) => `Pinned: ${reason}`,
+  pinned: ({ reason }: { readonly reason: string }) => `Chosen by hand: ${reason}`,
   thread: ({ typed, verdict }: { readonly typed: string; readonly verdict: keyof typeof verdicts }) =>
     `Plastic gauge ${typed}: ${verdicts[verdict]}.`,
   tray: ({ stamp, lines }: { readonly stamp: string; readonly lines: readonly string[] }) =>

@@ -79,7 +79,7 @@ export const shells = {
     pin: ({ position, half }: OfHalf) => `Choose the ${halves[half]} shell of ${position} by hand`,
     half: ({ half, grade, undersize }: OfShell & { readonly half: Half }) =>
       `${halves[half]}: ${grade}${undersize === null ? '' : `, ${undersize}`}.`,
-    pinnedTo: ({ to }: { readonly to: string }) => `Pinned to ${to}:`,
+    pinnedTo: ({ to }: { readonly to: string }) => `Chosen by hand, ${to}:`,
     what: ({ half }: { readonly half: Half }) => `Shell to use in the ${halves[half]} half`,
     whichever: ({ grade }: { readonly grade: string }) => `${grade}, whichever shell`,
     /** A grade, or one shell of the tray by its label. */
