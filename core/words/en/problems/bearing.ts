@@ -123,7 +123,8 @@ export const bearingWords = {
   }: {
     readonly limits: AmountText
     readonly uncertainty: AmountText
-  }) => `With a gauge error of ± ${uncertainty} no reading can prove a size inside ${limits}. Use a finer gauge.`,
+  }) =>
+    `With a gauge error of ± ${uncertainty} no reading can prove a size inside ${limits}. Use a finer gauge.`,
   'mark-against-size': (
     facts: At & {
       readonly part: string
