@@ -4,23 +4,26 @@ const chromium = process.env.BEDPLATE_CHROMIUM
 // Chromium refuses to run as root with its sandbox; where it has none for anybody, the run of the tests has found that out.
 const chromiumSandbox = process.getuid?.() !== 0 && process.env.BEDPLATE_SANDBOX !== 'off'
 
-/** What must hold in the desktop host too, at every run: it goes through main, the preload, a saved file or a restart. */
+/** The desktop host runs the tests that go through main, or with `BEDPLATE_HOSTS=all` every test that can run there. */
+const inAllHosts = process.env.BEDPLATE_HOSTS === 'all'
 const onDesktop = [
   'archive',
   'gauge',
   'interrupted',
   'opened-files',
   'people',
+  'record',
   'renderer-killed',
   'sheet',
   'shells',
+  'shells-asked',
+  'shells-charts',
   'shells-papers',
   'tightening',
+  'tightening-again',
+  'tightening-papers',
   'whole-job',
 ]
-/** What holds there too, and asks nothing of main that the others do not: with `BEDPLATE_HOSTS=all`. */
-const alsoOnDesktop = ['record', 'shells-asked', 'shells-charts', 'tightening-again', 'tightening-papers']
-const desktopFiles = [...onDesktop, ...(process.env.BEDPLATE_HOSTS === 'all' ? alsoOnDesktop : [])]
 
 /** Subjects of the local host alone, or of no host. */
 const notOnDesktop = ['gallery.spec.ts', 'local-host.spec.ts']
@@ -33,14 +36,20 @@ export default defineConfig<{ host: 'local' | 'played' | 'electron' }>({
   timeout: 60_000,
   expect: { timeout: 10_000 },
   projects: [
-    { name: 'local', use: { host: 'local' }, testIgnore: ['electron.spec.ts', 'renderer-killed.spec.ts'] },
+    {
+      name: 'local',
+      use: { host: 'local' },
+      testIgnore: ['electron.spec.ts', 'renderer-killed.spec.ts'],
+      ...(inAllHosts ? {} : { grepInvert: /@desktop-alone/ }),
+    },
     // Each starts main several times, and a broken one is waited for in vain.
     { name: 'laws', testDir: 'tests/electron-stand-in/laws', timeout: 180_000 },
     // What a page is to those who cannot see or point is the page's alone, and takes long to look at.
     {
       name: 'desktop',
       use: { host: 'played' },
-      testMatch: desktopFiles.map((name) => `**/e2e/${name}.spec.ts`),
+      testMatch: onDesktop.map((name) => `**/e2e/${name}.spec.ts`),
+      ...(inAllHosts ? {} : { grep: /@desktop/ }),
       grepInvert: /by everybody/,
     },
     {

@@ -1,4 +1,4 @@
-import { expect, test as base } from './bench.ts'
+import { expect, onDesktopToo, test as base } from './bench.ts'
 import type { Bench } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
@@ -45,44 +45,45 @@ function lines({ page }: Bench) {
   return page.getByRole('row').filter({ has: page.getByRole('checkbox') })
 }
 
-test('a build from elsewhere is dropped on the archive: once, again, longer, and as a fork', async ({
-  bench,
-  elsewhere,
-}) => {
-  const { page } = bench
-  const build = await elsewhere.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz')
-  const first = await elsewhere.export(build)
-  await elsewhere.goOn(build, ({ seq }) => seq >= 4)
-  const longer = await elsewhere.export(build)
-  const forkOf = await withDataFolder(async (folder) => {
-    const third = await OtherBench.at(folder)
-    await third.get('builds.import', { text: first })
-    await third.act(build, { type: 'void-build', reason: 'Tried on the wrong case' }, 'I. Brandvold')
-    const text = await third.export(build)
-    await third.close()
-    return text
-  })
+test(
+  'a build from elsewhere is dropped on the archive: once, again, longer, and as a fork',
+  onDesktopToo,
+  async ({ bench, elsewhere }) => {
+    const { page } = bench
+    const build = await elsewhere.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz')
+    const first = await elsewhere.export(build)
+    await elsewhere.goOn(build, ({ seq }) => seq >= 4)
+    const longer = await elsewhere.export(build)
+    const forkOf = await withDataFolder(async (folder) => {
+      const third = await OtherBench.at(folder)
+      await third.get('builds.import', { text: first })
+      await third.act(build, { type: 'void-build', reason: 'Tried on the wrong case' }, 'I. Brandvold')
+      const text = await third.export(build)
+      await third.close()
+      return text
+    })
 
-  await page.getByRole('button', { name: 'Archive', exact: true }).click()
-  const outcome = page.locator('.outcome')
-  await drop(bench, first)
-  await expect(outcome).toContainText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)
-  await drop(bench, first)
-  await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
-  await drop(bench, longer)
-  await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
-  await drop(bench, forkOf)
-  await expect(outcome).toContainText('went two ways: from entry 2 on')
-  const sides = outcome.getByRole('row')
-  await expect(sides.nth(1)).toContainText('marks noted')
-  await expect(sides.nth(2)).toContainText('build voided')
-  await expect(sides.nth(2)).toContainText('I. Brandvold')
-  await expect(lines(bench)).toHaveCount(1)
+    await page.getByRole('button', { name: 'Archive', exact: true }).click()
+    const outcome = page.locator('.outcome')
+    await drop(bench, first)
+    await expect(outcome).toContainText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)
+    await drop(bench, first)
+    await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
+    await drop(bench, longer)
+    await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
+    await drop(bench, forkOf)
+    await expect(outcome).toContainText('went two ways: from entry 2 on')
+    const sides = outcome.getByRole('row')
+    await expect(sides.nth(1)).toContainText('marks noted')
+    await expect(sides.nth(2)).toContainText('build voided')
+    await expect(sides.nth(2)).toContainText('I. Brandvold')
+    await expect(lines(bench)).toHaveCount(1)
 
-  await outcome.getByRole('button', { name: /^Open \d{4}-001/ }).click()
-  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-  await expect(page.getByText(/^Step 4 of /)).toBeVisible()
-})
+    await outcome.getByRole('button', { name: /^Open \d{4}-001/ }).click()
+    await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+    await expect(page.getByText(/^Step 4 of /)).toBeVisible()
+  },
+)
 
 test('files that are no whole export are refused in a sentence, and nothing is imported', async ({
   bench,
@@ -210,44 +211,48 @@ test('two builds of one engine are compared; back from a build the archive is as
   await expect(page.getByRole('button', { name: 'Ferry, port' })).toBeFocused()
 })
 
-test('a finished build is verified, amended, printed, and made void', async ({ bench, host }) => {
-  const { page } = bench
-  await archiveAfter(bench, async (here) => {
-    await here.goOn(await here.start('skerry-3', 'Ferry, port', 'F-201', 'Ana Ruiz'))
-    await here.get('preferences.keep', { person: 'Ana Ruiz' })
-  })
-  await lines(bench).getByRole('checkbox').check()
-  await page.getByRole('button', { name: 'Verify it' }).click()
-  await page.clock.fastForward(1000)
-  await expect(page.getByText(/✓ \d+ entries: each is as it was confirmed/)).toBeVisible()
-  const code = await page.locator('.verify code').innerText()
-  const { name, bytes } = await bench.save(() =>
-    page.getByRole('button', { name: 'Export as one file' }).click(),
-  )
-  // Only the desktop host knows that it is on disk; a browser has it as a download.
-  await expect(page.getByText(host === 'local' ? `The browser saves ${name}.` : `/${name}`)).toBeVisible()
-  expect(name).toContain(code)
-  expect(bytes.toString()).toContain('"bedplateBuild":1')
+test(
+  'a finished build is verified, amended, printed, and made void',
+  onDesktopToo,
+  async ({ bench, host }) => {
+    const { page } = bench
+    await archiveAfter(bench, async (here) => {
+      await here.goOn(await here.start('skerry-3', 'Ferry, port', 'F-201', 'Ana Ruiz'))
+      await here.get('preferences.keep', { person: 'Ana Ruiz' })
+    })
+    await lines(bench).getByRole('checkbox').check()
+    await page.getByRole('button', { name: 'Verify it' }).click()
+    await page.clock.fastForward(1000)
+    await expect(page.getByText(/✓ \d+ entries: each is as it was confirmed/)).toBeVisible()
+    const code = await page.locator('.verify code').innerText()
+    const { name, bytes } = await bench.save(() =>
+      page.getByRole('button', { name: 'Export as one file' }).click(),
+    )
+    // Only the desktop host knows that it is on disk; a browser has it as a download.
+    await expect(page.getByText(host === 'local' ? `The browser saves ${name}.` : `/${name}`)).toBeVisible()
+    expect(name).toContain(code)
+    expect(bytes.toString()).toContain('"bedplateBuild":1')
 
-  await page.getByRole('button', { name: 'Ferry, port' }).click()
-  await page.getByRole('button', { name: 'Show the build sheet' }).click()
-  await expect(page.getByText(`head code ${code}`)).toBeVisible()
-  await expect(page.getByRole('button', { name: 'Verify this build' })).toBeVisible()
-  await page.getByRole('button', { name: 'Amend this build' }).click()
-  await page.getByLabel('What is to be added to this build?').fill('Sump plug sealed again on 3 May')
-  await page.getByRole('button', { name: 'Next: why' }).click()
-  await page.getByLabel('Why is it added now?').fill('It wept at the first start')
-  await page.getByRole('button', { name: 'Add it' }).click()
-  await expect(page.getByText('Sump plug sealed again on 3 May').first()).toBeVisible()
-  const amended = (await pagesOf(await bench.pdf())).join(' ')
-  expect(amended).toContain('Sump plug sealed again on 3 May')
-  expect(amended).toContain('It wept at the first start')
-  expect(amended).not.toContain('Verify this build')
+    await page.getByRole('button', { name: 'Ferry, port' }).click()
+    await page.getByRole('button', { name: 'Show the build sheet' }).click()
+    await expect(page.getByText(`head code ${code}`)).toBeVisible()
+    await expect(page.getByRole('button', { name: 'Verify this build' })).toBeVisible()
+    await page.getByRole('button', { name: 'Amend this build' }).click()
+    await page.getByLabel('What is to be added to this build?').fill('Sump plug sealed again on 3 May')
+    await page.getByRole('button', { name: 'Next: why' }).click()
+    await page.getByLabel('Why is it added now?').fill('It wept at the first start')
+    await page.getByRole('button', { name: 'Add it' }).click()
+    await expect(page.getByText('Sump plug sealed again on 3 May').first()).toBeVisible()
+    const amended = (await pagesOf(await bench.pdf())).join(' ')
+    expect(amended).toContain('Sump plug sealed again on 3 May')
+    expect(amended).toContain('It wept at the first start')
+    expect(amended).not.toContain('Verify this build')
 
-  await page.getByRole('button', { name: 'Void this build' }).click()
-  await page.getByLabel('Why is this build void?').fill('Trial assembly')
-  await page.getByRole('button', { name: 'Void the build' }).click()
-  await expect(page.getByText('VOID: Trial assembly')).toBeVisible()
-  const voided = (await pagesOf(await bench.pdf())).join(' ')
-  expect(voided).toContain('VOID: Trial assembly')
-})
+    await page.getByRole('button', { name: 'Void this build' }).click()
+    await page.getByLabel('Why is this build void?').fill('Trial assembly')
+    await page.getByRole('button', { name: 'Void the build' }).click()
+    await expect(page.getByText('VOID: Trial assembly')).toBeVisible()
+    const voided = (await pagesOf(await bench.pdf())).join(' ')
+    expect(voided).toContain('VOID: Trial assembly')
+  },
+)

@@ -72,6 +72,11 @@ export class Bench {
   }
 }
 
+/** A test that goes through main, the preload, a saved file or a restart: it runs in the desktop host at every run. */
+export const onDesktopToo = { tag: '@desktop' }
+/** A test that runs in the desktop host, and in the local one with `BEDPLATE_HOSTS=all` alone. */
+export const onDesktopAlone = { tag: ['@desktop', '@desktop-alone'] }
+
 export const test = base.extend<{ bench: Bench; specs: string; host: HostName }>({
   host: ['local', { option: true }],
   /** Where the engine specs lie. */

@@ -1,4 +1,4 @@
-import { expect, test } from './bench.ts'
+import { expect, onDesktopToo, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { afterPulls, seedBuild } from './seed.ts'
 
@@ -13,7 +13,7 @@ async function inTheSecondPass(mechanic: Mechanic) {
   })
 }
 
-test('a host killed in mid pass comes back at the same bolt', async ({ bench }) => {
+test('a host killed in mid pass comes back at the same bolt', onDesktopToo, async ({ bench }) => {
   test.setTimeout(120_000)
   const mechanic = new Mechanic(bench.page, 'pointer')
   await inTheSecondPass(mechanic)

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { expect, test as base } from './bench.ts'
+import { expect, onDesktopToo, test as base } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
 
@@ -17,33 +17,34 @@ const test = base.extend<{ exported: string }>({
   },
 })
 
-test('files that the program is started with come into its window, each with what became of it', async ({
-  bench,
-  exported,
-}) => {
-  const folder = join(bench.dataFolder, 'asked for')
-  mkdirSync(folder)
-  const files = {
-    'ferry.bedplate': exported,
-    'altered.bedplate': exported.replace('Ferry, port engine', 'Ferry, starboard '),
-    'picture.bedplate': 'GIF89a, a picture under another name',
-    'notes.txt': 'Nothing of ours',
-  }
-  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text)
-  await bench.cutPowerAndStartAgain(Object.keys(files).map((name) => join(folder, name)))
+test(
+  'files that the program is started with come into its window, each with what became of it',
+  onDesktopToo,
+  async ({ bench, exported }) => {
+    const folder = join(bench.dataFolder, 'asked for')
+    mkdirSync(folder)
+    const files = {
+      'ferry.bedplate': exported,
+      'altered.bedplate': exported.replace('Ferry, port engine', 'Ferry, starboard '),
+      'picture.bedplate': 'GIF89a, a picture under another name',
+      'notes.txt': 'Nothing of ours',
+    }
+    for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text)
+    await bench.cutPowerAndStartAgain(Object.keys(files).map((name) => join(folder, name)))
 
-  const { page } = bench
-  await expect(page.getByText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)).toBeVisible()
-  const refused = page.getByRole('alert')
-  await expect(refused).toHaveCount(3)
-  await expect(refused.nth(0)).toContainText('altered.bedplate: ')
-  await expect(refused.nth(1)).toContainText('picture.bedplate: ')
-  await expect(refused.nth(1)).toContainText('is not an exported build')
-  await expect(refused.nth(2)).toContainText('notes.txt: ')
+    const { page } = bench
+    await expect(page.getByText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)).toBeVisible()
+    const refused = page.getByRole('alert')
+    await expect(refused).toHaveCount(3)
+    await expect(refused.nth(0)).toContainText('altered.bedplate: ')
+    await expect(refused.nth(1)).toContainText('picture.bedplate: ')
+    await expect(refused.nth(1)).toContainText('is not an exported build')
+    await expect(refused.nth(2)).toContainText('notes.txt: ')
 
-  await page.getByRole('button', { name: /^Open \d{4}-001/ }).click()
-  await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
-})
+    await page.getByRole('button', { name: /^Open \d{4}-001/ }).click()
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+  },
+)
 
 test('a file that is opened a second time says that it is here already', async ({ bench, exported }) => {
   const file = join(bench.dataFolder, 'ferry.bedplate')

@@ -1,4 +1,4 @@
-import { expect, test } from './bench.ts'
+import { expect, onDesktopAlone, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { afterPulls, ask, seedBuild } from './seed.ts'
 
@@ -15,36 +15,40 @@ async function inTheSecondPass(mechanic: Mechanic) {
   })
 }
 
-test('a window whose renderer ends in mid pass comes back at the same bolt, with every pull', async ({
-  bench,
-}) => {
-  const mechanic = new Mechanic(bench.page, 'pointer')
-  await inTheSecondPass(mechanic)
-  await mechanic.confirm() // the fourth, by hand
-  await expect(mechanic.main).toContainText('5 is at 15 N·m')
-  const entries = await mechanic.entries()
+test(
+  'a window whose renderer ends in mid pass comes back at the same bolt, with every pull',
+  onDesktopAlone,
+  async ({ bench }) => {
+    const mechanic = new Mechanic(bench.page, 'pointer')
+    await inTheSecondPass(mechanic)
+    await mechanic.confirm() // the fourth, by hand
+    await expect(mechanic.main).toContainText('5 is at 15 N·m')
+    const entries = await mechanic.entries()
 
-  await bench.crash()
-  await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
-  await expect(mechanic.main).toContainText('5 is at 15 N·m')
-  expect(await mechanic.entries()).toBe(entries)
-  await mechanic.confirm()
-  await expect(mechanic.main).toContainText('6 is at 15 N·m')
-})
+    await bench.crash()
+    await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
+    await expect(mechanic.main).toContainText('5 is at 15 N·m')
+    expect(await mechanic.entries()).toBe(entries)
+    await mechanic.confirm()
+    await expect(mechanic.main).toContainText('6 is at 15 N·m')
+  },
+)
 
-test('a pull that is confirmed as the renderer ends is in the record or is asked for again, and never both', async ({
-  bench,
-}) => {
-  const mechanic = new Mechanic(bench.page, 'pointer')
-  await inTheSecondPass(mechanic)
-  const before = await mechanic.entries()
-  await mechanic.main.click()
-  await bench.crash()
+test(
+  'a pull that is confirmed as the renderer ends is in the record or is asked for again, and never both',
+  onDesktopAlone,
+  async ({ bench }) => {
+    const mechanic = new Mechanic(bench.page, 'pointer')
+    await inTheSecondPass(mechanic)
+    const before = await mechanic.entries()
+    await mechanic.main.click()
+    await bench.crash()
 
-  await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
-  const after = await mechanic.entries()
-  expect([before, before + 1]).toContain(after)
-  await expect(mechanic.main).toContainText(after === before ? '4 is at 15 N·m' : '5 is at 15 N·m')
-  const [line] = await ask(bench.page, 'builds.list', {})
-  expect(line?.entries).toBe(after)
-})
+    await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
+    const after = await mechanic.entries()
+    expect([before, before + 1]).toContain(after)
+    await expect(mechanic.main).toContainText(after === before ? '4 is at 15 N·m' : '5 is at 15 N·m')
+    const [line] = await ask(bench.page, 'builds.list', {})
+    expect(line?.entries).toBe(after)
+  },
+)

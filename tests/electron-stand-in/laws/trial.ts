@@ -165,10 +165,19 @@ export function testLaw(
   }
   const { given = [], broken, kept, inPage = false } = about
   const title = `${law}. Main ${main}`
-  const both = async (page: Page | null): Promise<void> => {
-    expect(await once(page, given, false)).toEqual(kept)
-    expect(await once(page, [...given, ...broken], true)).not.toEqual(kept)
+  // Side by side: a broken one is mostly waited for.
+  const both = async (keeps: Page | null, breaks: Page | null): Promise<void> => {
+    const [whole, edited] = await Promise.all([
+      once(keeps, given, false),
+      once(breaks, [...given, ...broken], true),
+    ])
+    expect(whole).toEqual(kept)
+    expect(edited).not.toEqual(kept)
   }
-  if (inPage) test(title, ({ page }) => both(page))
-  else test(title, () => both(null))
+  if (inPage)
+    test(title, async ({ page, browser }) => {
+      const other = await browser.newContext()
+      await both(page, await other.newPage()).finally(() => other.close())
+    })
+  else test(title, () => both(null, null))
 }
