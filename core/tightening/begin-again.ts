@@ -3,7 +3,6 @@ import type { EngineSpec, PassKind, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { RunEvent } from './events.ts'
 import { numberOf } from './fastener-number.ts'
-import { beganAgainAnswer } from './answers.ts'
 import { counts, plannedPulls } from './plan.ts'
 import { openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
@@ -79,7 +78,7 @@ export function decideLoosen(
 function settledByLoosening(spec: EngineSpec, procedure: Procedure, run: Run, flags: readonly Flag[]) {
   return flags
     .filter((flag) => wayOut(spec, procedure, run, flag) === 'begin-again')
-    .map(({ number }) => ({ type: 'flag-answered', flag: number, answer: beganAgainAnswer }) as const)
+    .map(({ number }) => ({ type: 'flag-answered', flag: number, deed: 'begun-again' }) as const)
 }
 
 /** Refuses a fastener that is still tight: it was not loosened, or was pulled since. */

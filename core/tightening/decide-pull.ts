@@ -4,7 +4,6 @@ import type { EngineSpec, Pass, Procedure } from '../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
 import { isUsedUp } from './begin-again.ts'
-import { repeatAnswer, turnedOnAnswer } from './answers.ts'
 import { numberOf } from './fastener-number.ts'
 import { lengthDoubt } from './length-doubt.ts'
 import { stretchOf } from './measured-length.ts'
@@ -69,7 +68,7 @@ function turnedOn(run: Run, command: PullCommand) {
   const before = shortTurn(run, command)
   const flag =
     before && openFlags(run).find(({ pull, about }) => pull === before.pull.number && about === 'under')
-  return flag ? [{ type: 'flag-answered', flag: flag.number, answer: turnedOnAnswer } as const] : []
+  return flag ? [{ type: 'flag-answered', flag: flag.number, deed: 'turned-on' } as const] : []
 }
 
 /**
@@ -100,7 +99,7 @@ function afterRecheck(procedure: Procedure, run: Run, { pass, fastener, moved }:
     .filter((key) => key !== own)
   const someMoved = moved || others.some((key) => live.get(key)?.verdict === 'moved')
   return [
-    ...(moved ? [{ type: 'flag-answered', flag: run.flags.length + 1, answer: repeatAnswer } as const] : []),
+    ...(moved ? [{ type: 'flag-answered', flag: run.flags.length + 1, deed: 'pass-repeated' } as const] : []),
     ...(someMoved && others.every((key) => live.has(key)) ? [{ type: 'pass-repeated', pass } as const] : []),
   ]
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { lengthUnits, torqueUnits } from '../quantity/index.ts'
+import { flagDeed } from './answers.ts'
 import { heldWrench } from './wrench/held.ts'
 
 /** What a scale or a gauge may be read in. */
@@ -78,7 +79,14 @@ export const runEvents = [
     fastener: z.string().nullable(),
     text: reason,
   }),
-  z.strictObject({ type: z.literal('flag-answered'), ...common, flag: z.int().min(1), answer: reason }),
+  z.strictObject({
+    type: z.literal('flag-answered'),
+    ...common,
+    flag: z.int().min(1),
+    /** As a person typed it; absent where a deed answers. */
+    answer: reason.optional(),
+    deed: flagDeed.optional(),
+  }),
   /** All pulls of a fastener no longer count: it begins again. */
   z.strictObject({ type: z.literal('fastener-loosened'), ...common, fastener: z.string(), reason }),
   z.strictObject({ type: z.literal('fastener-replaced'), ...common, fastener: z.string() }),

@@ -1,6 +1,6 @@
 import type { RunEvent } from './events.ts'
 import { degrees, nanometres } from '../quantity/index.ts'
-import { repeatAnswer, replacedAnswer } from './answers.ts'
+import { answerOf, type FlagAnswer } from './answers.ts'
 import { counts } from './plan.ts'
 import type { Flag, Pull, Run } from './run.ts'
 
@@ -67,7 +67,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
       return {
         ...run,
         flags: run.flags.map((flag) =>
-          flag.number === event.flag ? { ...flag, answer: event.answer } : flag,
+          flag.number === event.flag ? { ...flag, answer: answerOf(event) } : flag,
         ),
       }
     case 'fastener-loosened':
@@ -83,12 +83,12 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         loosened: run.loosened.filter((each) => each !== event.fastener),
         flags: run.flags.map((flag) =>
           flag.fastener === event.fastener && flag.about === 'over' && flag.answer === null
-            ? { ...flag, answer: replacedAnswer }
+            ? { ...flag, answer: { deed: 'replaced' as const } }
             : flag,
         ),
       }
     case 'pass-repeated':
-      return setAside(run, 'pass-repeated', repeatAnswer, ({ pass }) => pass === event.pass)
+      return setAside(run, 'pass-repeated', { deed: 'pass-repeated' }, ({ pass }) => pass === event.pass)
     case 'run-restarted': {
       // From the first pass every fastener comes out: whether those for one use are new is asked again.
       const declaredNew = event.pass === 0 ? [] : run.declaredNew
@@ -113,7 +113,7 @@ function emptyRun({ procedure, ownOrder }: Extract<RunEvent, { type: 'run-starte
 function setAside(
   run: Run,
   why: NonNullable<Pull['setAside']>,
-  reason: string,
+  reason: FlagAnswer,
   which: (pull: Pull) => boolean,
 ): Run {
   const aside = new Set(run.pulls.filter((pull) => counts(pull) && which(pull)).map(({ number }) => number))

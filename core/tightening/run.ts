@@ -1,4 +1,5 @@
 import type { Angle, Length } from '../quantity/index.ts'
+import type { FlagAnswer } from './answers.ts'
 import type { OwnOrder, Reading } from './events.ts'
 import type { HeldWrench } from './wrench/held.ts'
 
@@ -34,7 +35,7 @@ export interface Flag {
   readonly pull: number | null
   readonly fastener: string | null
   readonly text: string | null
-  readonly answer: string | null
+  readonly answer: FlagAnswer | null
 }
 
 /**

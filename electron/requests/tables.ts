@@ -1,8 +1,9 @@
 import papaparse from 'papaparse'
-import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
+import { checkNote, type BuildSheet, type SheetPull } from '../../core/builds/index.ts'
 import { isolated } from '../../core/problem/index.ts'
 import { formatAngle, formatLength, inMillimetres, degrees, nanometres } from '../../core/quantity/index.ts'
 import { torqueAtFastener } from '../../core/tightening/index.ts'
+import { en } from '../../core/words/index.ts'
 
 type Cell = string | number | null
 type Row = Readonly<Record<string, Cell>>
@@ -98,8 +99,9 @@ const readingFields = [
 
 /** What was read off a gauge or a wrench, in the order in which it was recorded. */
 function readings({ checks, runs }: BuildSheet): Row[] {
-  const gauges = checks.flatMap(({ step, reading, limits, verdict, counts, note, seq, at, person }) =>
-    reading === null
+  const gauges = checks.flatMap((check) => {
+    const { step, reading, limits, verdict, counts, seq, at, person } = check
+    return reading === null
       ? []
       : [
           {
@@ -115,10 +117,10 @@ function readings({ checks, runs }: BuildSheet): Row[] {
             limits_unit: limits && 'mm',
             verdict,
             counts: counts ? 'yes' : 'no',
-            note,
+            note: checkNote(en, check),
           },
-        ],
-  )
+        ]
+  })
   const wrenches = runs.flatMap(({ name, pulls }) =>
     pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, setAside, seq, at, person }) =>
       reading === null
@@ -128,7 +130,7 @@ function readings({ checks, runs }: BuildSheet): Row[] {
               entry: seq,
               time_utc: at,
               person,
-              what: `${name}, pass ${pass}, ${fastener ?? ''}`,
+              what: en.record.tables.pull({ procedure: name, pass, fastener: fastener ?? '' }),
               typed: reading.typed,
               value: torqueAtFastener(reading),
               unit: reading.unit,
@@ -149,7 +151,10 @@ type Adapter = NonNullable<NonNullable<SheetPull['held']>['adapter']>
 
 /** `Crowfoot, 101.6 mm at 0°`. */
 function adapterText({ name, offset_nm, angle_deg }: Adapter): string {
-  return `${name}, ${formatLength(nanometres(offset_nm), 'mm', 1)} at ${formatAngle(degrees(angle_deg))}`
+  return en.record.tables.adapter({
+    ...{ name, offset: formatLength(nanometres(offset_nm), 'mm', 1) },
+    angle: formatAngle(degrees(angle_deg)),
+  })
 }
 
 /** What was to be reached, in the unit it is computed in; reading and limits of a torque may differ in unit. */

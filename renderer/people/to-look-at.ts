@@ -1,6 +1,6 @@
-import type { BuildState } from '../../core/builds/index.ts'
+import { checkNote, type BuildState } from '../../core/builds/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
-import { numberOf } from '../../core/tightening/index.ts'
+import { answerText, numberOf } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
 
 /** What a second person looks at in a step that was done: what to compare, and what was recorded. */
@@ -38,13 +38,19 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     case 'run-procedure': {
       const flags = state.runs[step.procedure]?.flags ?? []
       const raised = flags.map(({ about, fastener, text, answer }) =>
-        words.people.lookAt.flag({ fastener: numberOf(spec, fastener), about, text, answer }),
+        words.people.lookAt.flag({
+          fastener: numberOf(spec, fastener),
+          about,
+          text,
+          answer: answer && answerText(words, answer),
+        }),
       )
       return [words.people.lookAt.fasteners, ...(raised.length > 0 ? raised : [words.people.lookAt.noFlag])]
     }
     case 'check': {
       const answer = state.checks[step.id]
-      const noted = [answer?.reading?.typed ?? '', answer?.note ?? ''].filter((text) => text !== '')
+      const note = answer === undefined ? '' : checkNote(words, answer)
+      const noted = [answer?.reading?.typed ?? '', note].filter((text) => text !== '')
       return [step.instruction, words.people.lookAt.checkedGood({ noted })]
     }
     default:

@@ -37,8 +37,8 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
     case 'bead-wiped-off':
       return { type: 'wipe-off-bead', step: event.step, reason: event.reason }
     case 'check-answered': {
-      const { step, verdict, reading, note } = event
-      return { type: 'answer-check', step, good: verdict === 'good', reading: reading?.typed ?? null, note }
+      const { type: _, version: __, verdict, reading, ...noted } = event
+      return { type: 'answer-check', good: verdict === 'good', reading: reading?.typed ?? null, ...noted }
     }
     case 'step-confirmed':
       return { type: 'confirm-step', step: event.step, second: event.second }

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { bearingCommands } from './bearing-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
-import { half } from '../events/events.ts'
+import { half, washersByTable } from '../events/events.ts'
 
 const typedReason = z.string().max(600)
 
@@ -41,6 +41,8 @@ export const buildCommand = z.discriminatedUnion('type', [
     /** As typed, with a unit or in mm; null where the step asks for none. */
     reading: z.string().max(40).nullable(),
     note: typedReason,
+    fittedWashers: z.string().max(80).optional(),
+    washersByTable: washersByTable.nullable().optional(),
   }),
   ...bearingCommands,
   ...runCommands,

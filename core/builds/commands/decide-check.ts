@@ -26,6 +26,8 @@ export function answerCheck({ step }: BuildAtStep<'check'>, command: AnswerCheck
       verdict,
       reading: reading.value,
       note: command.note.trim(),
+      ...(command.fittedWashers !== undefined && { fittedWashers: command.fittedWashers }),
+      ...(command.washersByTable !== undefined && { washersByTable: command.washersByTable }),
     },
   ])
 }

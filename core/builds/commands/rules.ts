@@ -1,5 +1,6 @@
 import type { EngineSpec } from '../../engine/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
+import { liftedAnswer } from '../../tightening/index.ts'
 import { commandOf } from './command-of.ts'
 import { decide } from './decide.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
@@ -54,7 +55,7 @@ export function* checkRules(
     const events = 'code' in decided ? [entry.event] : decided
     for (const [index, event] of events.entries()) {
       const recorded = entries[at + index]
-      if (recorded === undefined || !isSame(recorded.event, event))
+      if (recorded === undefined || !isSame(lifted(recorded.event), event))
         return { entry: recorded?.seq ?? entry.seq, why: problem('entry-not-as-decided', {}) }
       hands = handsAfter(spec, hands, state, recorded)
       state = evolve(state, recorded)
@@ -100,6 +101,10 @@ function isSame(recorded: BuildEvent, decided: BuildEvent): boolean {
   return Object.entries(recorded).every(
     ([key, value]) => value === undefined || isSameValue(value, decided[key as keyof BuildEvent]),
   )
+}
+
+function lifted(event: BuildEvent): BuildEvent {
+  return event.type === 'flag-answered' ? liftedAnswer(event) : event
 }
 
 function chosen({ step, fit, choices }: Extract<BuildEvent, { type: 'shells-chosen' }>) {

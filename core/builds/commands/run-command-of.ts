@@ -51,7 +51,9 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
     case 'problem-noted':
       return { type: 'note-problem', procedure, fastener: event.fastener, text: event.text }
     case 'flag-answered':
-      return { type: 'answer-flag', procedure, flag: event.flag, answer: event.answer }
+      return event.answer === undefined
+        ? null
+        : { type: 'answer-flag', procedure, flag: event.flag, answer: event.answer }
     case 'fastener-loosened':
       return { type: 'loosen-fastener', procedure, fastener: event.fastener, reason: event.reason }
     case 'fastener-replaced':

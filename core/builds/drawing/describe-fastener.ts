@@ -3,6 +3,7 @@ import { inMillimetres, shortAmount } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import {
+  answerText,
   counts,
   flagProblem,
   nextPull,
@@ -139,5 +140,9 @@ function flagLine(
   const stamped = by === undefined ? {} : { by }
   return flag.answer === null
     ? { text: said, state: 'flagged', ...stamped }
-    : { text: words.described.answered({ flag: said, answer: flag.answer }), state: 'done', ...stamped }
+    : {
+        text: words.described.answered({ flag: said, answer: answerText(words, flag.answer) }),
+        state: 'done',
+        ...stamped,
+      }
 }

@@ -2,6 +2,7 @@ import { inMillimetres, shortAmount, type Length } from '../../quantity/index.ts
 import type { Words } from '../../words/index.ts'
 import type { Bead, EngineSpec } from '../../engine/index.ts'
 import { flagInShort, openFlags } from '../../tightening/index.ts'
+import { checkNote } from '../steps/check-note.ts'
 import { faceOfStep } from '../steps/face-of-step.ts'
 import { stampOf } from '../events/stamp.ts'
 import { plain, type Description, type DescriptionLine, type DescribedBuild } from './description.ts'
@@ -136,7 +137,7 @@ function checkLines(
   const read = answer.reading === null ? null : readText(answer.reading)
   return [
     {
-      text: words.described.check({ name, isGood, read, note: answer.note }),
+      text: words.described.check({ name, isGood, read, note: checkNote(words, answer) }),
       state: isGood ? 'done' : 'flagged',
       ...(entry !== undefined && { by: stampOf(entry) }),
     },

@@ -4,6 +4,9 @@ import { runEvents } from '../../tightening/index.ts'
 
 const version = z.literal(1)
 const reason = z.string().trim().min(1).max(600)
+
+/** Thrust washers of the spec's table, both alike. */
+export const washersByTable = z.strictObject({ name: z.string().max(80), thickness_nm: z.int() })
 /** In the order in which people name them. */
 export const halves = ['upper', 'lower'] as const
 export const half = z.enum(halves)
@@ -79,6 +82,10 @@ export const buildEvent = z.discriminatedUnion('type', [
     verdict: z.enum(['good', 'not-good']),
     reading: z.strictObject({ typed: z.string().max(40), length_nm: z.int() }).nullable(),
     note: z.string().trim().max(600),
+    /** The thrust washers that it was measured with, by name; only where a person said so. */
+    fittedWashers: z.string().max(80).optional(),
+    /** Those that the spec's table asks for; null where it has none for such a gap. */
+    washersByTable: washersByTable.nullable().optional(),
   }),
   ...bearingEvents,
   ...runEvents,

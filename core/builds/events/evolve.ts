@@ -82,8 +82,8 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'bead-wiped-off':
       return { ...state, beads: without(state.beads, event.bead), workedOn: { step: event.step } }
     case 'check-answered': {
-      const { step, verdict, reading, note } = event
-      return { ...state, checks: { ...state.checks, [step]: { verdict, reading, note } }, workedOn: { step } }
+      const { type: _, version: __, step, ...answer } = event
+      return { ...state, checks: { ...state.checks, [step]: answer }, workedOn: { step } }
     }
     case 'readings-noted':
     case 'readings-withdrawn':

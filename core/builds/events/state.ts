@@ -49,6 +49,9 @@ export interface CheckAnswer {
   readonly verdict: 'good' | 'not-good'
   readonly reading: { readonly typed: string; readonly length_nm: number } | null
   readonly note: string
+  /** The thrust washers that were in, and those that the table asks for: see `checkNote`. */
+  readonly fittedWashers?: string | undefined
+  readonly washersByTable?: { readonly name: string; readonly thickness_nm: number } | null | undefined
 }
 
 export interface Confirmation {

@@ -19,9 +19,9 @@ export function checksOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
     const { event } = entry
     if (event.type !== 'check-answered') return []
     const step = spec.steps.find(({ id }) => id === event.step)
-    const { verdict, reading, note } = event
+    const { type: _, version: __, ...answer } = event
     const limits = (step?.kind === 'check' ? step.reading : undefined) ?? null
     const counts = last.get(event.step) === entry.seq
-    return [{ ...stampOf(entry), step: step?.name ?? event.step, verdict, reading, note, limits, counts }]
+    return [{ ...stampOf(entry), ...answer, step: step?.name ?? event.step, limits, counts }]
   })
 }

@@ -5,6 +5,7 @@ import {
   numbersOf,
   windowOf,
   type Flag,
+  type FlagAnswer,
   type Pull,
   type Reading,
   type Run,
@@ -73,7 +74,7 @@ export interface SheetFlag {
   /** The problem in the person's own words. */
   readonly text: string | null
   readonly raised: Stamp
-  readonly answer: (Stamp & { readonly text: string }) | null
+  readonly answer: (Stamp & { readonly text: FlagAnswer }) | null
 }
 
 export interface SheetPause {

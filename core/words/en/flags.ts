@@ -5,6 +5,13 @@ export interface Outside {
 
 /** What is flagged at a fastener, in a few words for the drawing. */
 export const flags = {
+  /** What was done about one, where that follows from what came after it. */
+  deeds: {
+    replaced: 'Loosened, replaced by a new one, and begun again from its first pass.',
+    'begun-again': 'Loosened, and begun again from its first pass.',
+    'turned-on': 'Turned on from where it stood.',
+    'pass-repeated': 'The pass is gone through again until none moves.',
+  },
   moved: 'moved',
   /** `reads 18 N·m, 22.8 to 25.2`. */
   reads: ({ read, limits }: Outside) => `reads ${read}, ${limits}`,

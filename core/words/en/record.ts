@@ -7,6 +7,13 @@ const entries = (count: number) => counted(count, 'entry', 'entries')
 
 /** The page on the record: whether it is as it was confirmed, its backups, and how the program stands. */
 export const record = {
+  /** In tables for a spreadsheet. */
+  tables: {
+    pull: (facts: { readonly procedure: string; readonly pass: number; readonly fastener: string }) =>
+      `${facts.procedure}, pass ${facts.pass}, ${facts.fastener}`,
+    adapter: (facts: { readonly name: string; readonly offset: string; readonly angle: string }) =>
+      `${facts.name}, ${facts.offset} at ${facts.angle}`,
+  },
   title: 'Record',
   isWhole: 'Is everything as it was confirmed?',
   codes:

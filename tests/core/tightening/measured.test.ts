@@ -115,7 +115,7 @@ describe('a recheck until none moves', () => {
     bench.pullsNext(2)
     expect(bench.next?.pass).toBe(6)
     expect(bench.run?.flags.map(({ about, answer }) => [about, answer])).toEqual([
-      ['moved', 'The pass is gone through again until none moves.'],
+      ['moved', { deed: 'pass-repeated' }],
     ])
   })
 })

@@ -4,6 +4,8 @@ import type { EngineSpec } from '../../../core/engine/index.ts'
 import { Bench, pull } from './bench.ts'
 import { measuredEngine } from './measured-engine.ts'
 import { winchEngine } from './winch-engine.ts'
+import { answerText } from '../../../core/tightening/index.ts'
+import { en } from '../../../core/words/index.ts'
 
 const groupSays = (spec: EngineSpec, id: string, change: object): EngineSpec => ({
   ...spec,
@@ -50,7 +52,7 @@ describe('a fastener past its most', () => {
     caps.pullsNext(4)
     caps.does(pull(caps.next!, ['30', 'N·m']))
     caps.does({ type: 'loosen-fastener', fastener: 'cap-1', reason: 'Too much' })
-    expect(caps.run!.flags[0]!.answer).toBe('Loosened, and begun again from its first pass.')
+    expect(answerText(en, caps.run!.flags[0]!.answer!)).toBe('Loosened, and begun again from its first pass.')
     expect(caps.next).toEqual({ pass: 0, fastener: 'cap-1' })
   })
 
@@ -96,7 +98,7 @@ describe('a fastener past its most', () => {
     caps.pullsNext(4)
     caps.does(pull(caps.next!, ['30', 'N·m']))
     caps.does({ type: 'restart-run', pass: 0, reason: 'Part has to come off again' })
-    expect(caps.run!.flags[0]!.answer).toContain('begun again')
+    expect(caps.run!.flags[0]!.answer).toEqual({ deed: 'begun-again' })
   })
 })
 
@@ -123,7 +125,7 @@ describe('a stretch past its most', () => {
     bench.does({ type: 'loosen-fastener', fastener: 'cap-1', reason: 'Stretched too far' })
     bench.does({ type: 'replace-fastener', fastener: 'cap-1' })
     expect(bench.next).toEqual({ pass: 0, fastener: 'cap-1' })
-    expect(bench.run!.flags[0]!.answer).toContain('replaced')
+    expect(bench.run!.flags[0]!.answer).toEqual({ deed: 'replaced' })
   })
 
   it('is not taken back out of the record of what went past: measuring again is reading again', () => {

@@ -50,8 +50,8 @@ describe('a turn that came short', () => {
     expect(windowNow(rods.procedure, rods.run, rods.next!)).toMatchObject({ target: 20 })
     rods.does(pull(rods.next!, ['21', '°']))
     expect(rods.run!.flags.map(({ answer }) => answer)).toEqual([
-      'Turned on from where it stood.',
-      'Turned on from where it stood.',
+      { deed: 'turned-on' },
+      { deed: 'turned-on' },
     ])
     expect(rods.next).toEqual({ pass: 1, fastener: 'rod-2' })
   })

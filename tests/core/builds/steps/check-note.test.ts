@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest'
+import { checkNote } from '../../../../core/builds/index.ts'
+import { en } from '../../../../core/words/index.ts'
+
+const washersByTable = { name: 'B', thickness_nm: 2_500_000 }
+
+describe('what stands beside the reading of a check', () => {
+  it('is the person’s own words, then the washers of the table and those that were in', () => {
+    expect(checkNote(en, { note: 'New washers on order', washersByTable, fittedWashers: 'A' })).toBe(
+      'New washers on order. Washers by the table: B, 2.500 mm each, measured with A washers',
+    )
+  })
+
+  it('says where the table has no washers for such a gap', () => {
+    expect(checkNote(en, { note: '', washersByTable: null })).toBe('Washers: not defined')
+  })
+
+  it('is the note alone in the entry of an earlier version', () => {
+    expect(checkNote(en, { note: 'Washers by the table: B, 2.500 mm each' })).toBe(
+      'Washers by the table: B, 2.500 mm each',
+    )
+    expect(checkNote(en, { note: '' })).toBe('')
+  })
+})
