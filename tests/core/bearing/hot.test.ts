@@ -39,7 +39,7 @@ describe('hot clearance', () => {
 
   it('is not told without the materials, nor at 900 °C', () => {
     const { warm: _, ...unnamed } = pumpMains
-    expect(hot(unnamed)).toMatch(/^M1: the spec does not say how much the parts grow/)
+    expect(hot(unnamed)).toMatch(/^M1: the spec does not say how much the parts expand/)
     expect(hot(pumpMains, 900)).toMatch(/^900 °C is not a temperature for oil/)
   })
 })

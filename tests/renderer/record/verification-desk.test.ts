@@ -89,7 +89,7 @@ describe('what a verification found', () => {
     [{ ...whole, build: lineOf(1).id, entries: 1 }, '✓ 1 entry: each is as it was confirmed.'],
     [
       { ...whole, witnesses: 9 },
-      '✓ 14 builds with 2310 entries: each is as it was confirmed. 9 head codes that were given out are theirs still.',
+      '✓ 14 builds with 2310 entries: each is as it was confirmed. 9 head codes that were given out still match.',
     ],
     [{ ...whole, breaks: [broken(1), broken(1)] }, '! 1 of 14 builds is not as confirmed.'],
     [{ ...whole, breaks: [broken(1), broken(2)] }, '! 2 of 14 builds are not as confirmed.'],

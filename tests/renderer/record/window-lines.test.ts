@@ -21,7 +21,7 @@ describe('what the window says of itself', () => {
     expect(said()).toEqual([
       'fonts good: Atkinson Hyperlegible Next is loaded, plain and bold.',
       'screen good: The window is 1366 by 768 points at 125 % scale. It is read from 2 m, with 3.78 points to a millimetre, as measured against a card.',
-      'voices good: The program does not speak, so it needs no voice of this machine.',
+      'voices good: The program does not speak, so it needs no voice on this computer.',
     ])
   })
 

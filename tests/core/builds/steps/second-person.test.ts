@@ -93,7 +93,7 @@ describe('an apprentice’s build', () => {
     bench.worksOn()
     const half = { position: 'M1', half: 'upper' } as const
     expect(bench.does({ type: 'fit-half', step: 'fit-mains', ...half })).toBe(
-      '“Choose mains” waits for a second person to look at it. Call one over; then go on.',
+      '“Choose mains” waits for a second person to look at it. Call one over; then continue.',
     )
   })
 
