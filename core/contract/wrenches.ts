@@ -10,6 +10,7 @@ export const writtenWrench = z
   .strictObject({
     id: z.string().max(40),
     name: z.string().max(80),
+    number: typed.optional(),
     range: z.strictObject({ least: typed, most: typed }),
     statedMinimum: typed.optional(),
     scale: z.strictObject({ unit: z.enum(torqueUnits), step: z.number() }),

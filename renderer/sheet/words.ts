@@ -11,35 +11,55 @@ type Stamp = NonNullable<BuildSheet['started']>
 
 /** `2026-03-14 09:05:12, A. Weller`; a dash for what has not happened. */
 export function stampText(stamp: Stamp | null): string {
-  return stamp ? `${dayAndTime(stamp.at)}, ${isolated(stamp.person)}` : '–'
+  return stamp ? `${unbroken(dayAndTime(stamp.at))}, ${isolated(stamp.person)}` : '–'
 }
 
 export function clearanceOrNone(words: Words, clearance: Clearance | null): string {
   return clearance ? clearanceText(words, clearance) : words.sheet.fit.notComputed
 }
 
+/** A date is never parted from its time by the end of a line. */
+function unbroken(time: string): string {
+  return time.replace(' ', '\u00a0')
+}
+
+/** `2026-03-14 09:05`; a dash for what has not happened. */
+export function dayAndMinute(stamp: Stamp | null): string {
+  return stamp ? unbroken(dayAndTime(stamp.at).slice(0, 16)) : '–'
+}
+
 /** Target and limits of a pull in the unit that was read, else in the bench's: `24 N·m (22.8 to 25.2)`. */
 export function windowText(words: Words, { window, reading }: SheetPull, benchUnit: TorqueUnit): string {
-  if (!window || window.kind === 'free-length') return ''
-  if (window.kind === 'length')
+  if (window?.kind === 'length')
     return words.amounts.span(lengthSpan(window, reading?.unit === 'in' ? 'in' : 'mm'))
-  const unit = reading && isTorqueUnit(reading.unit) ? reading.unit : benchUnit
+  return targetText(words, window, reading && isTorqueUnit(reading.unit) ? reading.unit : benchUnit)
+}
+
+/** Target and limits in a unit; nothing where there is nothing to read, or any reading is right. */
+export function targetText(words: Words, window: SheetPull['window'], unit: TorqueUnit): string {
+  if (!window || window.kind === 'free-length') return ''
+  if (window.kind === 'length') return words.amounts.span(lengthSpan(window, 'mm'))
   const { target, least, most } = showWindow(window, unit)
   return words.sheet.run.window({
-    target: `${target} ${window.kind === 'angle' ? '°' : unit}`,
+    target: window.kind === 'angle' ? `${target}°` : `${target} ${unit}`,
     least,
     most,
   })
 }
 
-/** `Click 100 with Crowfoot, 101.6 mm at 0°`. */
-export function heldText(words: Words, { wrench, adapter }: NonNullable<SheetPull['held']>): string {
-  if (adapter === undefined) return wrench
-  const { name, offset_nm, angle_deg } = adapter
-  return words.sheet.run.held({
-    wrench,
-    adapter: name,
-    offset: formatLength(nanometres(offset_nm), 'mm', 1),
-    angle: formatAngle(degrees(angle_deg)),
-  })
+/** `Click 100, no. 4711, calibrated 2026-03-31`, with its adapter where it has one. */
+export function heldText(
+  words: Words,
+  { wrench, number, calibrated, adapter }: NonNullable<SheetPull['held']>,
+): string {
+  const held =
+    adapter === undefined
+      ? wrench
+      : words.sheet.run.held({
+          wrench,
+          adapter: adapter.name,
+          offset: formatLength(nanometres(adapter.offset_nm), 'mm', 1),
+          angle: formatAngle(degrees(adapter.angle_deg)),
+        })
+  return words.sheet.results.wrenchWith({ held, number: number ?? null, calibrated: calibrated ?? null })
 }

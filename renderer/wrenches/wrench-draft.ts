@@ -5,6 +5,7 @@ import type { TorqueUnit } from '../../core/quantity/index.ts'
 export interface WrenchDraft {
   id: string
   name: string
+  number: string
   least: string
   most: string
   unit: TorqueUnit
@@ -21,6 +22,7 @@ export function emptyDraft(id: string): WrenchDraft {
   return {
     id,
     name: '',
+    number: '',
     least: '',
     most: '',
     unit: 'N·m',
@@ -40,6 +42,7 @@ export function draftOf(written: WrittenWrench): WrenchDraft {
   return {
     id: written.id,
     name: written.name,
+    number: written.number ?? '',
     least: bare(written.range.least),
     most: bare(written.range.most),
     unit,
@@ -63,6 +66,7 @@ export function writtenOf(draft: WrenchDraft): WrittenWrench {
   return {
     id: draft.id,
     name: draft.name.trim(),
+    ...(draft.number.trim() && { number: draft.number.trim() }),
     range: { least: typed(draft.least, draft.unit), most: typed(draft.most, draft.unit) },
     ...(draft.minimum.trim() && { statedMinimum: typed(draft.minimum, draft.unit) }),
     scale: { unit: draft.unit, step: Number(draft.step.replace(',', '.')) || 0 },

@@ -1,6 +1,7 @@
 import type { Caution, EngineSpec, Source, StepKind } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { replay } from '../events/evolve.ts'
+import { beadsOn, type SheetBead } from './beads.ts'
 import { checksOn, type SheetCheck } from './checks.ts'
 import { correctionsIn, type SheetCorrection } from './corrections.ts'
 import { fitsOn, type SheetFit } from './fits.ts'
@@ -30,6 +31,7 @@ export interface BuildSheet {
   readonly people: readonly string[]
   readonly fits: readonly SheetFit[]
   readonly runs: readonly SheetRun[]
+  readonly beads: readonly SheetBead[]
   readonly checks: readonly SheetCheck[]
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
@@ -62,6 +64,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
   const finish = entries.find(({ event }) => event.type === 'build-finished')
   const state = replay(entries)
   const last = entries.at(-1)
+  const doneBy = doneSince(spec, state, entries)
   return {
     engine: { name, summary, revision, source },
     build: start?.event.type === 'build-started' ? named(start.event) : null,
@@ -72,8 +75,9 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     people: [...new Set(entries.map(({ person }) => person))],
     fits: fitsOn(spec, state, entries),
     runs: runsOn(spec, state, entries),
+    beads: beadsOn(spec, state, entries, doneBy),
     checks: checksOn(spec, entries),
-    steps: stepsOn(spec, state, entries),
+    steps: stepsOn(spec, state, entries, doneBy),
     corrections: correctionsIn(spec, entries),
     amendments: entries.flatMap((entry) =>
       entry.event.type === 'build-amended'
@@ -99,8 +103,8 @@ function stepsOn(
   spec: EngineSpec,
   atEnd: BuildState,
   entries: readonly RecordedEvent[],
+  doneBy: ReadonlyMap<string, Stamp>,
 ): readonly SheetStep[] {
-  const doneBy = doneSince(spec, atEnd, entries)
   const lookedAtBy = new Map<string, Stamp>()
   for (const entry of entries)
     if (entry.event.type === 'step-confirmed')

@@ -3,10 +3,14 @@ import { done, type Outcome } from '../../problem/index.ts'
 import { degrees, nanometres } from '../../quantity/index.ts'
 import { nameText } from '../../engine/index.ts'
 import { leverShare, type WrenchSetup } from './setting.ts'
+import { numberText } from './wrench.ts'
 
-/** The wrench that a pull was made with, and how its adapter stood: enough to bring a reading to the fastener again. */
+/** The wrench that a pull was made with, and how its adapter stood: enough to bring a reading to the fastener again, and to know the wrench. */
 export const heldWrench = z.strictObject({
   wrench: nameText,
+  /** The number that is marked on it, and the day of its calibration then; left out where they are not known. */
+  number: numberText.optional(),
+  calibrated: z.iso.date().optional(),
   /** From the grip to the axis of the drive; left out where it is not known. */
   length_nm: z.int().positive().optional(),
   /** Left out for the bare wrench. `angle_deg` is α of `scaleShare`. */
@@ -25,6 +29,8 @@ export type HeldWrench = z.output<typeof heldWrench>
 export function heldAs({ wrench, adapter }: WrenchSetup): HeldWrench {
   return {
     wrench: wrench.name,
+    ...(wrench.number !== undefined && { number: wrench.number }),
+    ...(wrench.calibration !== undefined && { calibrated: wrench.calibration.on }),
     ...(wrench.length !== undefined && { length_nm: wrench.length }),
     ...(adapter !== null && {
       adapter: { name: adapter.name, offset_nm: adapter.offset, angle_deg: adapter.angle },

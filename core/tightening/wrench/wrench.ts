@@ -11,6 +11,9 @@ import {
 import { angleText, idText, nameText, sizeText, torqueText } from '../../engine/index.ts'
 import { classesOf } from './deviation.ts'
 
+/** The number by which a shop knows its wrench: as it is marked, a serial number say. */
+export const numberText = z.string().trim().min(1).max(40)
+
 /** What goes between the drive and the fastener and moves the fastener away from the drive's axis. */
 export const adapter = z.strictObject({
   id: idText,
@@ -26,6 +29,7 @@ export const wrench = z
   .strictObject({
     id: idText,
     name: nameText,
+    number: numberText.optional(),
     /** The lowest and the highest mark of the scale. */
     range: z.strictObject({ least: torqueText, most: torqueText }),
     /** From where on it is stated to read true, where that is not a fifth of full scale. */

@@ -90,6 +90,47 @@ export const sheet = {
   added: ({ stamp, text, reason }: Reasoned & { readonly text: string }) =>
     `${stamp}: ${text} Why: ${reason}`,
 
+  results: {
+    shells: 'Shells',
+    /** A fit's row of marks, of grades or of clearances. */
+    marks: 'Marks, bore / journal',
+    grades: 'Shells, upper / lower',
+    clearance: 'Clearance',
+    pair: ({ first, second }: { readonly first: string; readonly second: string }) => `${first} / ${second}`,
+    tightening: 'Tightening',
+    procedure: 'Procedure',
+    fasteners: 'Done',
+    read: 'Read',
+    range: ({ least, most }: { readonly least: string; readonly most: string }) =>
+      least === most ? least : `${least} to ${most}`,
+    unread: ({ count }: { readonly count: number }) => `${count} confirmed, not read`,
+    outside: ({ numbers }: { readonly numbers: readonly string[] }) => `! not within: ${numbers.join(', ')}`,
+    wrench: 'Wrench',
+    wrenchWith: (facts: {
+      readonly held: string
+      readonly number: string | null
+      readonly calibrated: string | null
+    }) =>
+      `${facts.held}${facts.number === null ? '' : `, no. ${facts.number}`}` +
+      (facts.calibrated === null ? '' : `, calibrated ${facts.calibrated}`),
+    notStarted: 'not started',
+    underWay: 'under way',
+    flags: 'Flags and their answers',
+    noFlags: 'None was raised.',
+    sealant: 'Sealant',
+    bead: 'Bead',
+    laid: 'Laid',
+    closed: 'Last bolt of its joint',
+    took: 'Took',
+    minutes: ({ seconds, of }: { readonly seconds: number | null; readonly of: number }) =>
+      seconds === null
+        ? `${of} min allowed`
+        : `${seconds > of * 60 ? '! ' : ''}${Math.floor(seconds / 60)} min ${seconds % 60} s of ${of} min`,
+    signed: 'Signed',
+    signatures: ['Built by', 'Checked by', 'Received by'] as readonly string[],
+    signature: 'Name, date, signature',
+    appendix: 'Details',
+  },
   fit: {
     title: ({ fit }: { readonly fit: string }) => `Shells: ${fit}`,
     marks: ({ part, typed, stamp }: Stamped & { readonly part: string; readonly typed: string | null }) =>

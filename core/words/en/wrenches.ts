@@ -18,11 +18,13 @@ export const wrenches = {
   add: 'Add a wrench',
   whatFor:
     'For each pull the wrench is chosen from these: by its range, its marks, its class and its adapters. ' +
-    'Nothing here is part of a build’s record.',
+    'The one that is used is recorded with each pull: its name, number, adapter and day of calibration.',
 
   form: {
     title: 'Wrench',
     name: 'Name',
+    number: 'Its number',
+    numberExample: 'as marked on it; goes on the sheet',
     scaleIn: 'Scale in',
     lowest: ({ unit }: { readonly unit: string }) => `Lowest mark, ${unit}`,
     highest: ({ unit }: { readonly unit: string }) => `Highest mark, ${unit}`,
