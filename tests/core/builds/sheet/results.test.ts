@@ -41,13 +41,8 @@ describe('what a pass came to', () => {
   })
 
   it('is the whole of a turn that was turned on: 40° and 50° more are 90°, of one bolt', () => {
-    const window = {
-      ...torque,
-      kind: 'angle',
-      target: degrees(90),
-      least: degrees(85),
-      most: degrees(95),
-    } as const
+    const limits = { target: degrees(90), least: degrees(85), most: degrees(95) }
+    const window = { kind: 'angle', ...limits, tolerance: 'spec' } as const
     const turn = (typed: string, from: number) =>
       read('1', typed, {
         ...{ kind: 'angle', window, from: degrees(from) },
