@@ -67,7 +67,12 @@ describe('what a pass came to', () => {
 
   it('has a row for each target, and each wrench once with its number and its calibration', () => {
     const held = { wrench: 'Click 20–100', number: '4711', calibrated: '2026-03-31' }
-    const other = { ...torque, target: newtonMetres(30), least: newtonMetres(28), most: newtonMetres(32) }
+    const other = {
+      ...torque,
+      target: newtonMetres(30),
+      least: newtonMetres(28),
+      most: newtonMetres(32),
+    } as const
     const rows = passResults({
       pulls: [
         read('1', '24', { held }),
