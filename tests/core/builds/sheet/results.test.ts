@@ -5,7 +5,10 @@ import { demoEngine, Workshop } from '../workshop.ts'
 
 const stamp = { seq: 1, at: '2026-03-14T09:00:00.000Z', person: 'I. Brandvold' }
 const torque = {
-  ...{ kind: 'torque', target: newtonMetres(24), least: newtonMetres(22.8), most: newtonMetres(25.2) },
+  kind: 'torque',
+  target: newtonMetres(24),
+  least: newtonMetres(22.8),
+  most: newtonMetres(25.2),
   tolerance: 'spec',
 } as const
 
