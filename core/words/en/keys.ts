@@ -26,7 +26,7 @@ export const keys = {
     moveDrawing: 'Otherwise: move the drawing, where it is larger than the sheet.',
     wholeDrawing: 'The whole drawing again.',
     close: 'Close what is open; leave the bench view.',
-    nextControl: 'To every button, and to the drawing in words.',
+    nextControl: 'To every button, and to the drawing in words; arrow keys go through its lines.',
     flip: 'See the face from the other side.',
     turn: 'Turn the drawing by a quarter.',
     zoom: 'Zoom in and out.',

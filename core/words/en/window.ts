@@ -1,5 +1,6 @@
 /** What the window says before and around its pages. */
 export const window = {
+  skip: 'Skip to what this page is about',
   openingRecord: 'Opening the record …',
   pageNotLoaded:
     'This page could not be loaded. Check that Bedplate is still running, then reload the window.',

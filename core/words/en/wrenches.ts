@@ -1,7 +1,7 @@
 /** The wrenches of the shop. */
 export const wrenches = {
   title: 'Wrenches of this shop',
-  back: '← Back',
+  back: 'Back',
   line: (facts: {
     readonly least: string
     readonly most: string
