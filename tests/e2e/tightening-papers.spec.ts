@@ -51,7 +51,7 @@ test('the clamp map says first how two orders differ, goes pull by pull, and fol
   await page.getByRole('button', { name: 'Clamp map' }).click()
   await expect(page.getByText(/^The two orders differ most after pass \d/)).toBeVisible()
   await expect(page.getByRole('img', { name: /^What each fastener holds more or less/ })).toBeVisible()
-  await expect(page.getByRole('img', { name: /order as the spec has it, after/ })).toBeVisible()
+  await expect(page.getByRole('img', { name: /order as in the spec, after/ })).toBeVisible()
   await page.getByRole('group', { name: 'Order 2' }).getByRole('button', { name: 'spiral' }).click()
   await page.getByRole('group', { name: 'After pass' }).getByRole('button').first().click()
   await expect(page.getByRole('img', { name: /order spiral, after 8 pulls/ })).toBeVisible()
