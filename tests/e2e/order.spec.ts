@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { expect } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
@@ -31,7 +32,7 @@ test('fasteners tapped one after another make an order; it is run, recorded and 
   const { page } = bench
   const mechanic = await atTheStart(page, 'pointer')
   await page.getByRole('button', { name: 'Own order' }).click()
-  await expect(page.getByRole('region', { name: 'Own order' })).toContainText('goes before any other')
+  await expect(page.getByRole('region', { name: 'Own order' })).toContainText(en.order.own.caution)
 
   await tap(page, given[9]!)
   await tap(page, given[0]!)
