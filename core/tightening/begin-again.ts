@@ -101,7 +101,7 @@ export function decideRestart(
   spec: EngineSpec,
   procedure: Procedure,
   run: Run,
-  { pass, reason: typed }: CommandOf<'restart-run'>,
+  { pass, measuredAgain, reason: typed }: CommandOf<'restart-run'>,
 ): Outcome<readonly RunEvent[]> {
   if (!restartPoints(procedure, run).includes(pass)) {
     const name = procedure.name
@@ -115,7 +115,13 @@ export function decideRestart(
   const common = { version, procedure: procedure.id } as const
   return done([
     ...(run.paused === null ? [] : [{ type: 'run-resumed', ...common } as const]),
-    { type: 'run-restarted', ...common, pass, reason: reason.value },
+    {
+      type: 'run-restarted',
+      ...common,
+      pass,
+      ...(measuredAgain === true && { measuredAgain }),
+      reason: reason.value,
+    },
     ...(pass === 0 ? settledByLoosening(spec, procedure, run, openFlags(run)) : []).map((event) => ({
       ...event,
       ...common,

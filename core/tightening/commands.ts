@@ -43,6 +43,8 @@ export const runCommands = [
     pull: z.int().min(1),
     /** Of a turn: it was confirmed without being turned at all. One that was turned cannot be taken back. */
     notTurned: z.literal(true).optional(),
+    /** Its reading was mistyped, and nothing went past its most. */
+    mistyped: z.literal(true).optional(),
     reason: typedReason,
   }),
   /** Reads a pull that is flagged once more, off the same scale: the first reading was wrong, not the pull. */
@@ -70,7 +72,14 @@ export const runCommands = [
   /** A new one in the place of one that was loosened. */
   z.strictObject({ type: z.literal('replace-fastener'), ...common, fastener: z.string() }),
   /** Begins the run again from a pass, counted from 0: what was pulled in it and after it no longer counts. */
-  z.strictObject({ type: z.literal('restart-run'), ...common, pass: z.int().min(0), reason: typedReason }),
+  z.strictObject({
+    type: z.literal('restart-run'),
+    ...common,
+    pass: z.int().min(0),
+    /** Because a gap of the joint face is out of its limits. */
+    measuredAgain: z.literal(true).optional(),
+    reason: typedReason,
+  }),
   z.strictObject({ type: z.literal('pause-run'), ...common, reason: typedReason }),
   z.strictObject({ type: z.literal('resume-run'), ...common }),
 ] as const

@@ -136,6 +136,7 @@ function decideTakeBack(
       type: 'pull-taken-back',
       ...common,
       ...(isTurn && { notTurned: true as const }),
+      ...(command.mistyped === true && last.reading !== null && { mistyped: true as const }),
       reason: reason.value,
     },
   ])

@@ -60,6 +60,8 @@ export const runEvents = [
     pull: z.int().min(1),
     /** Of a turn, which stays turned when it is taken back: that it was confirmed without being turned at all. */
     notTurned: z.literal(true).optional(),
+    /** Its reading was mistyped: with it goes the flag that says it went past its most. */
+    mistyped: z.literal(true).optional(),
     reason,
   }),
   /** What a pull shows, read once more: the fastener was not touched, and the reading before was wrong. */
@@ -93,7 +95,14 @@ export const runEvents = [
   /** One moved in a pass that is repeated until none does: its pulls no longer count. */
   z.strictObject({ type: z.literal('pass-repeated'), ...common, pass: z.int().min(0) }),
   /** All pulls of a pass and of those after it no longer count. */
-  z.strictObject({ type: z.literal('run-restarted'), ...common, pass: z.int().min(0), reason }),
+  z.strictObject({
+    type: z.literal('run-restarted'),
+    ...common,
+    pass: z.int().min(0),
+    /** A gap of the joint face out of its limits is measured again: its flags go with what no longer counts. */
+    measuredAgain: z.literal(true).optional(),
+    reason,
+  }),
   z.strictObject({ type: z.literal('run-paused'), ...common, reason: z.string().trim().max(600) }),
   z.strictObject({ type: z.literal('run-resumed'), ...common }),
 ] as const

@@ -35,7 +35,9 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
           pull.number === event.pull ? { ...pull, takenBack: event.reason } : pull,
         ),
         flags: run.flags.map((flag) =>
-          endsWithPull(flag, event.pull) ? { ...flag, answer: event.reason } : flag,
+          endsWithPull(flag, event.pull) || (event.mistyped === true && isOpenOver(flag, event.pull))
+            ? { ...flag, answer: event.reason }
+            : flag,
         ),
       }
     case 'pull-read-again': {
@@ -93,7 +95,8 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
       // From the first pass every fastener comes out: whether those for one use are new is asked again.
       const declaredNew = event.pass === 0 ? [] : run.declaredNew
       const again = { ...run, declaredNew, loosened: event.pass === 0 ? [] : run.loosened }
-      return setAside(again, 'run-restarted', event.reason, ({ pass }) => pass >= event.pass)
+      const aside = setAside(again, 'run-restarted', event.reason, ({ pass }) => pass >= event.pass)
+      return event.measuredAgain === true ? withoutGapFlags(aside, event.reason) : aside
     }
     case 'run-paused':
       return { ...run, paused: event.reason }
@@ -126,6 +129,18 @@ function setAside(
         : flag,
     ),
   }
+}
+
+/** Of what no longer counts, the flags about the face and no fastener. */
+function withoutGapFlags(run: Run, answer: string): Run {
+  const aside = new Set(run.pulls.filter((pull) => !counts(pull)).map(({ number }) => number))
+  const isGap = ({ pull, fastener, about, answer }: Flag) =>
+    pull !== null && aside.has(pull) && fastener === null && about === 'over' && answer === null
+  return { ...run, flags: run.flags.map((flag) => (isGap(flag) ? { ...flag, answer } : flag)) }
+}
+
+function isOpenOver(flag: Flag, pull: number): boolean {
+  return flag.pull === pull && flag.about === 'over' && flag.answer === null
 }
 
 function withPull(run: Run, pull: Pull): Run {

@@ -14,10 +14,10 @@ import {
   type WorkingLoadEffect,
 } from '../joint/index.ts'
 import { done, type Outcome } from '../problem/index.ts'
-import { degrees } from '../quantity/index.ts'
+import { degrees, newtonMetres } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import { plannedIn } from './plan.ts'
-import { windowOf } from './window.ts'
+import { windowOf, type AcceptanceWindow } from './window.ts'
 import type { TorqueWindow } from './wrench/index.ts'
 
 /**
@@ -49,17 +49,19 @@ export type PullExplanation =
  * What a fastener's pull in one pass (counted from 0) does; null where that cannot be told: by hand,
  * loosening, measuring, a turn that no torque came before, a fastener or a pass that is not there.
  *
- * Refuses what `fastenedJoint` refuses.
+ * `read` puts what the pull was read as, in N·m or °, in the place of what the pass asks for. Refuses what `fastenedJoint`
+ * refuses.
  */
 export function explainPull(
   spec: EngineSpec,
   procedure: Procedure,
   pass: number,
   fastener: string,
+  read: number | null = null,
 ): Outcome<PullExplanation | null> {
   const groupId = spec.fasteners.find(({ id }) => id === fastener)?.group
   const group = spec.fastenerGroups.find(({ id }) => id === groupId)
-  const asked = group && askedOf(procedure, pass, fastener)
+  const asked = group && askedOf(procedure, pass, fastener, read)
   if (group === undefined || asked === undefined || asked === null) return done(null)
   const found = fastenedJoint(group)
   if (!found.ok) return found
@@ -93,20 +95,33 @@ interface AskedTorque {
  * The last torque of a fastener up to a pass, and what it was turned since; null unless that pass is one of
  * them.
  */
-function askedOf(procedure: Procedure, upTo: number, fastener: string): AskedTorque | null {
+function askedOf(
+  procedure: Procedure,
+  upTo: number,
+  fastener: string,
+  read: number | null,
+): AskedTorque | null {
   let asked: AskedTorque | null = null
   const kind = procedure.passes[upTo]?.kind
   if (kind !== 'torque' && kind !== 'recheck' && kind !== 'angle') return null
   if (!plannedIn(procedure, upTo).some((pull) => pull.fastener === fastener)) return null
   procedure.passes.slice(0, upTo + 1).forEach((pass, place) => {
     if (!plannedIn(procedure, place).some((pull) => pull.fastener === fastener)) return
-    const window = windowOf(pass, fastener)
+    const asks = windowOf(pass, fastener)
+    const window = read !== null && place === upTo ? asRead(asks, read) : asks
     if (pass.kind === 'loosen') asked = null
     else if (window?.kind === 'torque')
       asked = pass.kind === 'recheck' ? rechecked(asked, window) : { torque: window, turn: null }
     else if (window?.kind === 'angle' && asked !== null) asked = { ...asked, turn: added(asked.turn, window) }
   })
   return asked
+}
+
+function asRead(window: AcceptanceWindow | null, read: number): AcceptanceWindow | null {
+  if (window?.kind === 'torque')
+    return { ...window, target: newtonMetres(read), least: newtonMetres(read), most: newtonMetres(read) }
+  if (window?.kind !== 'angle') return window
+  return { ...window, target: degrees(read), least: degrees(read), most: degrees(read) }
 }
 
 /** A recheck moves nothing that holds; only one that is set higher than the torque before would raise that. */

@@ -105,6 +105,9 @@ export class DrawingTable {
   putOffFlag(flag: number) {
     this.#putOff = [...this.#putOff, flag]
   }
+  recallFlag(flag: number) {
+    this.#putOff = this.#putOff.filter((each) => each !== flag)
+  }
   stepBack(toTheBench: boolean) {
     this.#fromTheBench = toTheBench
   }

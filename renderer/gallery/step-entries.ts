@@ -56,7 +56,7 @@ async function running(shown: Presentation, name: string, of?: string) {
     () => openBuild,
     () => step.procedure,
     () => null,
-    () => ({ putOff: [], putOffFlag: () => undefined }),
+    () => ({ putOff: [], putOffFlag: nothing, recallFlag: nothing }),
   )
   const face = openBuild.spec.case.faces.find(({ id }) => id === desk.procedure.face)!
   const task = desk.task as PullTask

@@ -43,7 +43,13 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
       return { type: 'lay-bead', step: step.id }
     case 'check': {
       const reading = step.reading ? `${Number(step.reading.least) / 1e6} mm` : null
-      return { type: 'answer-check', step: step.id, good: true, reading, note: '' }
+      return {
+        type: 'answer-check',
+        step: step.id,
+        good: true,
+        reading,
+        note: state.checks[step.id]?.verdict === 'not-good' ? 'Put right' : '',
+      }
     }
     case 'run-procedure':
       return pullIn(spec, state, found(spec.procedures, step.procedure))

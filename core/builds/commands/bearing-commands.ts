@@ -23,6 +23,8 @@ export const bearingCommands = [
     gaugeTemperature: typed,
     /** With a unit or in µm; empty where it is not known. */
     uncertainty: typed,
+    /** A reading that does not go with the others was taken again, and is right. */
+    sure: z.literal(true).optional(),
   }),
   z.strictObject({ type: z.literal('withdraw-readings'), ...ofBearing, part, reason }),
   z.strictObject({

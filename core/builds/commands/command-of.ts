@@ -23,7 +23,7 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'choose-shells', step: event.step, others }
     }
     case 'half-fitted':
-      return { type: 'fit-half', step: event.step, position: event.position, half: event.half }
+      return { type: 'fit-half', step: event.step, position: event.position, half: event.half, arrived: true }
     case 'half-taken-out': {
       const { step, position, half, reason } = event
       return { type: 'take-out-half', step, position, half, reason }
@@ -38,7 +38,8 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'wipe-off-bead', step: event.step, reason: event.reason }
     case 'check-answered': {
       const { type: _, version: __, verdict, reading, ...noted } = event
-      return { type: 'answer-check', good: verdict === 'good', reading: reading?.typed ?? null, ...noted }
+      const answer = { good: verdict === 'good', reading: reading?.typed ?? null, ...noted }
+      return { type: 'answer-check', ...answer, unexplained: true }
     }
     case 'step-confirmed':
       return { type: 'confirm-step', step: event.step, second: event.second }
@@ -75,6 +76,7 @@ function bearingCommandOf(event: BearingEvent): BuildCommand {
         position,
         part,
         cells,
+        sure: true,
         partTemperature: partTemperature.typed,
         gaugeTemperature: gaugeTemperature?.typed ?? '',
         uncertainty: uncertainty?.typed ?? '',

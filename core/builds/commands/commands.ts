@@ -22,7 +22,14 @@ export const buildCommand = z.discriminatedUnion('type', [
     /** What differs from the proposal, half by half; an empty list takes the proposal as it stands. */
     others: z.array(z.strictObject({ position: z.string(), half, grade: z.string(), reason: typedReason })),
   }),
-  z.strictObject({ type: z.literal('fit-half'), step: z.string(), position: z.string(), half }),
+  z.strictObject({
+    type: z.literal('fit-half'),
+    step: z.string(),
+    position: z.string(),
+    half,
+    /** A shell that was still to be ordered when it was chosen has come, and is the one in the hand. */
+    arrived: z.literal(true).optional(),
+  }),
   z.strictObject({
     type: z.literal('take-out-half'),
     step: z.string(),
@@ -43,6 +50,8 @@ export const buildCommand = z.discriminatedUnion('type', [
     note: typedReason,
     fittedWashers: z.string().max(80).optional(),
     washersByTable: washersByTable.nullable().optional(),
+    /** Good after not good, from a record of when nobody asked what was done. */
+    unexplained: z.literal(true).optional(),
   }),
   ...bearingCommands,
   ...runCommands,

@@ -9,13 +9,17 @@ type Check = Extract<Step, { kind: 'check' }>
 type Answer = Extract<BuildEvent, { type: 'check-answered' }>
 
 /**
- * A check may be answered as often as one likes; the last answer counts. Good needs a reading within the
+ * A check may be answered as often as one likes; the last answer counts. What was not good is good only once something was
+ * done, and that is said in the note. Good needs a reading within the
  * limits, which are themselves allowed, where the step asks for one; a reading outside is recorded as not
  * good, whatever was said.
  */
-export function answerCheck({ step }: BuildAtStep<'check'>, command: AnswerCheck): Events {
+export function answerCheck({ state, step }: BuildAtStep<'check'>, command: AnswerCheck): Events {
   const reading = readGauge(step, command)
   if (!reading.ok) return reading
+  const wasBad = state.checks[step.id]?.verdict === 'not-good'
+  if (wasBad && command.good && command.unexplained !== true && command.note.trim() === '')
+    return refused('check-good-why', { step: step.name })
   const verdict = command.good && isWithin(step, reading.value) ? 'good' : 'not-good'
   const { id } = step
   return done([

@@ -13,9 +13,11 @@ export function fitHalf(
   const { position, half } = command
   const fit = fitOf(spec, step.fit)
   if (!fit.positions.includes(position)) return refused('position-not-in-fit', { position, fit: fit.name })
-  const chosen = state.shells[fit.id]?.some((choice) => choice.position === position && choice.half === half)
-  if (chosen !== true) return refused('shell-not-chosen', { position, half })
+  const chosen = state.shells[fit.id]?.find((choice) => choice.position === position && choice.half === half)
+  if (chosen === undefined) return refused('shell-not-chosen', { position, half })
   if (state.fitted.has(halfKey(position, half))) return refused('half-in-place', { position, half })
+  if (chosen.label === null && command.arrived !== true)
+    return refused('shell-to-be-ordered', { position, half, grade: chosen.grade })
   return done([{ type: 'half-fitted', version, step: command.step, position, half }])
 }
 

@@ -1,6 +1,18 @@
-import { partAtTemperature, readGrid, sensibleTemperature, type TypedReading } from '../../bearing/index.ts'
+import {
+  measure,
+  partAtTemperature,
+  readGrid,
+  sensibleTemperature,
+  type TypedReading,
+} from '../../bearing/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { parseLength, parseTemperature, type Length, type Temperature } from '../../quantity/index.ts'
+import {
+  formatLength,
+  parseLength,
+  parseTemperature,
+  type Length,
+  type Temperature,
+} from '../../quantity/index.ts'
 import type { EngineSpec, Fit } from '../../engine/index.ts'
 import type { BearingCommand } from './bearing-commands.ts'
 import type { BearingEvent, TypedLength } from '../events/bearing-events.ts'
@@ -9,7 +21,10 @@ import { expectedAt, measuringOf } from '../shells/expected-at.ts'
 type CommandOf<Type extends BearingCommand['type']> = Extract<BearingCommand, { type: Type }>
 type Events = Outcome<readonly BearingEvent[]>
 
-/** Every cell must be about what the spec expects there; temperatures must be ones at which somebody measures. */
+/**
+ * Every cell must be about what the spec expects there, and go with the others by the rule of `measure`; temperatures must be ones at which
+ * somebody measures.
+ */
 export function noteReadings(spec: EngineSpec, fit: Fit, command: CommandOf<'note-readings'>): Events {
   const { step, position, part, cells } = command
   const expected = expectedAt(spec, fit, position, part === 'housing' ? 'bore' : 'journal')
@@ -19,6 +34,15 @@ export function noteReadings(spec: EngineSpec, fit: Fit, command: CommandOf<'not
   if (!partIs.ok) return partIs
   const body = partAtTemperature(fit, position, part, partIs.value)
   if (!body.ok) return body
+  const suspect = measure(grid.value, body.value).suspects[0]
+  if (suspect !== undefined && command.sure !== true)
+    return refused('reading-outlier', {
+      place: position,
+      plane: suspect.plane + 1,
+      direction: suspect.direction + 1,
+      size: formatLength(suspect.size, 'mm'),
+      middle: formatLength(suspect.middle, 'mm'),
+    })
   const gauge = command.gaugeTemperature === '' ? null : readTemperature(command.gaugeTemperature)
   if (gauge !== null && !gauge.ok) return gauge
   const uncertainty = command.uncertainty === '' ? null : readUncertainty(command.uncertainty)

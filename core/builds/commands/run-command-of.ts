@@ -36,6 +36,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         procedure,
         pull: event.pull,
         ...(event.notTurned === true && { notTurned: true as const }),
+        ...(event.mistyped === true && { mistyped: true as const }),
         reason: event.reason,
       }
     case 'pull-read-again': {
@@ -59,7 +60,13 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
     case 'fastener-replaced':
       return { type: 'replace-fastener', procedure, fastener: event.fastener }
     case 'run-restarted':
-      return { type: 'restart-run', procedure, pass: event.pass, reason: event.reason }
+      return {
+        type: 'restart-run',
+        procedure,
+        pass: event.pass,
+        ...(event.measuredAgain === true && { measuredAgain: true as const }),
+        reason: event.reason,
+      }
     case 'run-paused':
       return { type: 'pause-run', procedure, reason: event.reason }
     case 'run-resumed':

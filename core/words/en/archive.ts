@@ -183,7 +183,7 @@ export const archive = {
       readonly upper: string | null
       readonly lower: string | null
     }) =>
-      `${facts.housing ?? '?'} × ${facts.journal ?? '?'}: upper ${facts.upper ?? '–'}, lower ${facts.lower ?? '–'}`,
+      `housing ${facts.housing ?? '?'}, journal ${facts.journal ?? '?'}: upper ${facts.upper ?? '–'}, lower ${facts.lower ?? '–'}`,
     run: (facts: {
       readonly pulls: number
       readonly takenBack: number

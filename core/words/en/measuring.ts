@@ -45,6 +45,7 @@ export const measuring = {
     `Plane ${facts.plane}, direction ${facts.direction} reads ${facts.size}, the others about ${facts.middle}. ` +
     'Measure it again.',
 
+  allRight: 'It was taken again and is right: save these readings',
   withdraw: 'Withdraw these readings',
   whyWithdraw: 'Why do these readings not count?',
   withdrawThem: 'Withdraw them',

@@ -127,6 +127,7 @@ export const run = {
     why: ({ number }: OfAction) =>
       `Take back ${number === null ? 'the last action' : `fastener ${number}`}: why?`,
     takeBack: 'Take it back',
+    mistyped: 'The reading was mistyped',
     usualReasons: ['Pressed by mistake', 'Wrong wrench setting', 'Not sure it clicked'],
     /** A turn by an angle stays turned, whatever is confirmed or taken back. `read` is the angle, with its sign. */
     wasTurned: ({ number, read }: OfFastener & { readonly read: string | null }) =>
@@ -174,6 +175,13 @@ export const run = {
       problem: ['Put right', 'Replaced the part'],
     },
     answerLater: 'Answer later (the run stays open until then)',
+    /** Problems whose answers were put off. */
+    later: 'To be answered before the end',
+    answerNow: 'Answer now',
+    measureAgain: ({ pass }: { readonly pass: number }) => `All are loose: measure again from pass ${pass}`,
+    gapOut:
+      'Loosen every fastener of the joint, the last one first. Look for what holds it open, seat them again, and measure the gap again.',
+    gapReason: 'The gap was out of its limits',
   },
 
   readAgain: {
@@ -190,7 +198,9 @@ export const run = {
 
   /** Too much on a fastener, or one that may be used once only and was loosened. */
   replace: {
-    stretched: 'It has been stretched, and turning it back does not undo that.',
+    stretched:
+      'By the load calculated it has been stretched past proof, and turning it back does not undo that.',
+    pastMost: 'It went past its upper limit, and is replaced.',
     onceOnly: 'It may be used once only.',
     whatToDo: ({ number }: OfFastener) => `What to do with fastener ${number}`,
     loosen: ({ number }: OfFastener) => `Loosen ${number} all the way.`,

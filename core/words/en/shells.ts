@@ -20,6 +20,10 @@ export interface OfShell {
   readonly grade: string
   readonly undersize: string | null
 }
+export interface NamedMark {
+  readonly name: string
+  readonly mark: string | null
+}
 /** What may count where two findings differ. */
 export type Basis =
   | { readonly by: 'marks' | 'readings' }
@@ -56,6 +60,9 @@ export const shells = {
   orderAndLabels: 'Order and labels',
 
   row: {
+    /** `case F, crank 2`. The names are those of the parts in the spec; a mark is null where it is worn away. */
+    marks: ({ housing, journal }: { readonly housing: NamedMark; readonly journal: NamedMark }) =>
+      [housing, journal].map(({ name, mark }) => `${name.toLowerCase()} ${mark ?? '?'}`).join(', '),
     noShell: 'no shell proposed',
     noSizes: 'no sizes in the spec',
     measured: 'measured',

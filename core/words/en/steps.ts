@@ -49,6 +49,10 @@ const fitShells = {
         ? []
         : [facts.label === null ? 'to be ordered' : `from the tray: ${facts.label}`]),
     ].join(', ') + '.',
+  /** Of a shell that was still to be ordered when it was chosen. */
+  toOrder: (half: OfHalf) => `The shell of ${named(half)} is still to be ordered. Has it come?`,
+  hasCome: (half: OfHalf) => `It has come, and ${named(half)} is in`,
+  asks: (half: OfHalf) => `Fit ${named(half)}, still to be ordered …`,
   noneChosen: 'No shell is chosen yet.',
   seating: 'Tang in its notch, oil hole over the oil passage.',
   dryAndClean: 'Back and bore dry and clean.',
@@ -108,6 +112,8 @@ const check = {
     `Washers by the table: ${name}, ${thickness} each`,
   washersNotDefined: 'Washers: not defined',
   whatIsWrong: 'What is wrong',
+  whatWasDone: 'It was not good: what was done since?',
+  isGoodNow: 'It is good now',
 }
 
 const finish = {

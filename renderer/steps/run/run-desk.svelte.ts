@@ -18,6 +18,7 @@ import type {
 } from '../../../core/tightening/index.ts'
 import {
   heldAs,
+  isPastProof,
   isReadingAsked,
   isRunDone,
   isUsedUp,
@@ -87,6 +88,7 @@ function keyOf({ wrench, adapter }: WrenchSetup): string {
 interface PutOff {
   readonly putOff: readonly number[]
   putOffFlag(flag: number): void
+  recallFlag(flag: number): void
 }
 
 /** The tightening panel's state: what is next, derived from the build, and which small form lies open. */
@@ -167,12 +169,13 @@ export class RunDesk {
   declareNew = (group: string) => this.#act({ type: 'declare-new', procedure: this.procedure.id, group })
   resume = () => this.#act({ type: 'resume-run', procedure: this.procedure.id })
   pause = (reason: string) => this.#act({ type: 'pause-run', procedure: this.procedure.id, reason })
-  takeBack = (pull: number, reason: string, notTurned = false) =>
+  takeBack = (pull: number, reason: string, { notTurned = false, mistyped = false } = {}) =>
     this.#act({
       type: 'take-back',
       procedure: this.procedure.id,
       pull,
       ...(notTurned && { notTurned: true as const }),
+      ...(mistyped && { mistyped: true as const }),
       reason,
     })
   readAgain = (pull: number, reading: { typed: string; unit: Reading['unit'] }, reason: string) =>
@@ -186,6 +189,20 @@ export class RunDesk {
     this.#act({ type: 'replace-fastener', procedure: this.procedure.id, fastener })
   restart = (pass: number, reason: string) =>
     this.#act({ type: 'restart-run', procedure: this.procedure.id, pass, reason })
+  measureAgain = (pass: number, reason: string) =>
+    this.#act({ type: 'restart-run', procedure: this.procedure.id, pass, measuredAgain: true, reason })
+
+  /** The pass of a flag about the gap of the joint face, where the run can begin again from it; null for any other flag. */
+  gapPassOf({ pull: number, fastener, about }: Flag): number | null {
+    const pull = this.run?.pulls.find((each) => each.number === number)
+    const isGap =
+      about === 'over' && fastener === null && this.procedure.passes[pull?.pass ?? -1]?.kind === 'seat'
+    return isGap && this.restartPoints.includes(pull!.pass) ? pull!.pass : null
+  }
+  /** Whether the load of a flagged pull, as it was read, is calculated to be past proof. */
+  isStretched({ pull }: Flag): boolean {
+    return this.run !== undefined && isPastProof(this.#spec, this.procedure, this.run, pull) === true
+  }
 
   noteProblem = (text: string) =>
     this.#act({
@@ -235,6 +252,14 @@ export class RunDesk {
 
   answerLater(flag: number) {
     this.#putOff().putOffFlag(flag)
+  }
+  answerNow(flag: number) {
+    this.#putOff().recallFlag(flag)
+  }
+  /** Open flags that wait for an answer, and are not asked about now. */
+  get postponed(): readonly Flag[] {
+    const { putOff } = this.#putOff()
+    return openFlags(this.run).filter(({ number }) => putOff.includes(number) && number !== this.flag?.number)
   }
 
   async #act(command: Parameters<OpenBuild['act']>[0]): Promise<boolean> {

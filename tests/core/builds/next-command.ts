@@ -37,7 +37,13 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
     case 'check': {
       const middle = step.reading && half(sum(step.reading.least, step.reading.most))
       const reading = middle === undefined ? null : formatLength(middle, 'mm')
-      return { type: 'answer-check', step: step.id, good: true, reading, note: '' }
+      return {
+        type: 'answer-check',
+        step: step.id,
+        good: true,
+        reading,
+        note: state.checks[step.id]?.verdict === 'not-good' ? 'Put right' : '',
+      }
     }
     case 'run-procedure':
       return nextInRun(spec, state, step)

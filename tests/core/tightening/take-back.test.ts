@@ -53,6 +53,16 @@ describe('taking back', () => {
     expect(bench.run?.flags[0]).toMatchObject({ about: 'under', answer: 'let go too early' })
   })
 
+  it('clears the flag of a reading that was mistyped: nothing went past its most', () => {
+    const bench = Bench.started()
+    bench.pullsNext(4)
+    bench.does(pull({ pass: 1, fastener: 'cap-1' }, ['241', 'N·m']))
+    bench.does({ type: 'take-back', pull: 5, mistyped: true, reason: 'The reading was mistyped' })
+    expect(bench.run?.flags[0]).toMatchObject({ about: 'over', answer: 'The reading was mistyped' })
+    bench.does(pull({ pass: 1, fastener: 'cap-1' }, ['24.1', 'N·m']))
+    expect(bench.run?.pulls.at(-1)).toMatchObject({ number: 6, verdict: 'within' })
+  })
+
   it('does not answer for a pull that went over: the bolt stays stretched', () => {
     const bench = Bench.started()
     bench.pullsNext(4)

@@ -52,6 +52,15 @@ export const bearingWords = {
     `${place}: the mark of ${part} is not known. Measure it and choose the shells from the reading.`,
   'mark-without-band': ({ place, part, mark }: At & { readonly part: string; readonly mark: string }) =>
     `${place}: the spec gives no size for mark ${mark} of ${part}. Measure it and choose the shells from the reading.`,
+  'reading-outlier': (facts: {
+    readonly place: string
+    readonly plane: number
+    readonly direction: number
+    readonly size: string
+    readonly middle: string
+  }) =>
+    `${facts.place}, plane ${facts.plane}, direction ${facts.direction} reads ${facts.size}, the others about ` +
+    `${facts.middle}. Take it again.`,
   'chart-cell-missing': ({
     place,
     housing,

@@ -68,6 +68,8 @@ export const buildWords = {
     'Go back to the proposed shells there, or choose another.',
   'tray-label-missing': ({ line }: { readonly line: number }) =>
     `Line ${line} of the tray has no label. Write on it what stands on the box or the shell.`,
+  'shell-to-be-ordered': ({ position, half, grade }: OfHalf & { readonly grade: string }) =>
+    `${position}: the ${half} half’s shell, grade ${grade}, is still to be ordered. Say that it has come before it is fitted.`,
   'shell-not-chosen': ({ position, half }: OfHalf) =>
     `${position}: no shell is chosen for the ${half} half. Choose the shells first.`,
   'position-not-in-fit': ({ position, fit }: { readonly position: string; readonly fit: string }) =>
@@ -76,5 +78,6 @@ export const buildWords = {
     `${position}: the ${half} half is in place already. If that was a mistake, take it out.`,
   'half-not-in-place': ({ position, half }: OfHalf) => `${position}: the ${half} half is not in place.`,
   'check-without-reading': ({ step }: OfStep) => `“${step}” asks for no reading. Answer good or not good.`,
+  'check-good-why': ({ step }: OfStep) => `“${step}” was not good. Say what was done since.`,
   'check-reading-missing': ({ step }: OfStep) => `“${step}” asks for a reading. Type what the gauge shows.`,
 }

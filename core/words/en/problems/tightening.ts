@@ -132,7 +132,7 @@ export const tighteningWords = {
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it, fit a new one, and begin that ` +
     'with its first pass.',
   'must-be-replaced': ({ fastener }: { readonly fastener: string }) =>
-    `Fastener ${fastener} went past its upper limit and has been stretched. Loosen it, fit a new one, and begin that with its ` +
+    `Fastener ${fastener} went past its upper limit. Loosen it, fit a new one, and begin that with its ` +
     'first pass; or read again, if the reading was wrong.',
   'must-begin-again': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} went past its upper limit. Loosen it all the way and begin it again with its first pass; or read ` +

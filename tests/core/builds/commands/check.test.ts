@@ -42,7 +42,8 @@ describe('a check with a reading', () => {
     const shop = shopAt('end-float')
     shop.does(endFloat('0.35'))
     expect(currentStep(shop.spec, shop.state)?.id).toBe('end-float')
-    shop.does(endFloat('0.15'))
+    expect(shop.refuses(endFloat('0.15'))).toBe('“End float” was not good. Say what was done since.')
+    shop.does({ ...endFloat('0.15'), note: 'Thicker washers' })
     expect(currentStep(shop.spec, shop.state)?.id).toBe('fit-rod-shells')
     expect(shop.entries.filter(({ event }) => event.type === 'check-answered')).toHaveLength(2)
   })
@@ -87,7 +88,7 @@ describe('a check by feel', () => {
       reading: null,
       note: 'Rod 2 binds.',
     })
-    shop.does(free(true))
+    shop.does(free(true, 'Cap turned round'))
     expect(shop.state.checks['rods-free']?.verdict).toBe('good')
   })
 
@@ -106,7 +107,7 @@ describe('a check that turns out not to be good after all', () => {
     expect(states.get('end-float')).toBe('open')
     expect(states.get('case-run')).toBe('done')
     expect(states.get('turn-crank')).toBe('waiting')
-    shop.does(endFloat('0.1'))
+    shop.does({ ...endFloat('0.1'), note: 'Measured again' })
     expect(currentStep(shop.spec, shop.state)?.id).toBe('turn-crank')
   })
 

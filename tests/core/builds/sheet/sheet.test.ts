@@ -145,7 +145,7 @@ describe('the build sheet', () => {
       ['marks-noted-again', 'Case marks', null],
       ['shells-chosen-again', 'Choose mains', null],
       ['half-taken-out', 'M1 upper', 'Dirt behind it.'],
-      ['check-answered-again', 'End float', null],
+      ['check-answered-again', 'End float', 'Put right'],
       ['pull-taken-back', 'Case bolts, 2', 'Let go too early.'],
     ])
   })
