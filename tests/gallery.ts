@@ -32,7 +32,11 @@ export async function withBrowser<Result>(work: (browser: Browser) => Promise<Re
   if (executablePath === undefined) throw new Error('no Chromium to take pictures with')
   const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : []
   const browser = await chromium.launch({ executablePath, args: ['--disable-gpu', ...asRoot] })
-  return work(browser).finally(() => browser.close())
+  try {
+    return await work(browser)
+  } finally {
+    await browser.close()
+  }
 }
 
 /** Where each entry of a stage is found: of the gallery, or with `windows` the moments of every demo engine. */

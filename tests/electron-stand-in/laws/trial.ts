@@ -177,7 +177,11 @@ export function testLaw(
   if (inPage)
     test(title, async ({ page, browser }) => {
       const other = await browser.newContext()
-      await both(page, await other.newPage()).finally(() => other.close())
+      try {
+        await both(page, await other.newPage())
+      } finally {
+        await other.close()
+      }
     })
   else test(title, () => both(null, null))
 }
