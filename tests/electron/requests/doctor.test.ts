@@ -34,9 +34,7 @@ describe('the doctor', () => {
 
   it('knows a record that is in use for a good one', async () => {
     const record = await store(folder())
-    expect((await said(dirname(record.file))).record).toBe(
-      'good: The record is in use by a Bedplate that is running.',
-    )
+    expect((await said(dirname(record.file))).record).toBe('good: The record is in use: Bedplate is running.')
   })
 
   it('counts the builds, and misses the backup', async () => {
