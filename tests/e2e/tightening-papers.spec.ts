@@ -67,7 +67,7 @@ test('the clamp map says first how two orders differ, goes pull by pull, and fol
   ).toHaveCount(1)
 
   await expect(page.getByText('Metal lies on metal')).toBeHidden()
-  await page.getByText('What the model takes for granted').click()
+  await page.getByText('What the model assumes').click()
   await expect(page.getByText('Metal lies on metal')).toBeVisible()
   expect(await accessFaults(page)).toEqual([])
 })
