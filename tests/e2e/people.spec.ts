@@ -144,7 +144,7 @@ for (const by of ['pointer', 'keys'] as const)
     }
     await call()
     await page.getByRole('button', { name: '! Send it back' }).click()
-    await page.getByLabel('Ana Ruiz: what is to be done again?').fill('M2 was misread')
+    await page.getByLabel('Ana Ruiz: what has to be done again?').fill('M2 was misread')
     await page.keyboard.press('Enter')
     await expect(page.getByRole('alert')).toContainText('Ana Ruiz sent it back: M2 was misread.')
     await call()

@@ -18,8 +18,8 @@ test('a journal that measures another size than declared: a person decides, with
     'declared standard, but measures 51.7410 mm, which is 0.25 under',
   )
   await expect(machinist.panel).toContainText('By standard (declared)')
-  await machinist.panel.getByRole('button', { name: 'Let 0.25 under (measured) count' }).click()
-  await machinist.giveReason(/Why should 0.25 under \(measured\) count at M2/, 'The crank was ground', /^Let/)
+  await machinist.panel.getByRole('button', { name: 'Use 0.25 under (measured)' }).click()
+  await machinist.giveReason(/Why use 0.25 under \(measured\) at M2/, 'The crank was ground', /^Use/)
   await expect(machinist.row('M2')).not.toContainText('differ')
   await expect(machinist.row('M2')).toContainText('0.25 under')
   await machinist.finishStep('Choose mains')
@@ -58,7 +58,7 @@ test('what cannot be is told in a sentence, and nothing typed is lost', async ({
 
   await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
   for (const cell of await machinist.cells().all()) await cell.fill('55.003')
-  await machinist.panel.getByLabel('Part is at').fill('900 °C')
+  await machinist.panel.getByLabel('Part temperature').fill('900 °C')
   const before = await machinist.entries()
   await machinist.main.click()
   await expect(machinist.panel.getByRole('alert')).toContainText(

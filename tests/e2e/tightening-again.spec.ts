@@ -67,13 +67,13 @@ test('a run that was broken off begins again with a reason, and the sheet says s
   await page.getByRole('button', { name: 'Pause here' }).click()
   await mechanic.letBounceTimePass()
   await page.getByRole('button', { name: 'Begin again instead …' }).click()
-  await page.getByRole('button', { name: 'Pass was broken off' }).click()
+  await page.getByRole('button', { name: 'The pass was interrupted' }).click()
   await page.getByRole('button', { name: 'Begin again with pass 1' }).click()
   await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
 
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
   await expect(page.getByText('no longer counts: the run was begun again')).toHaveCount(3)
-  await expect(page.getByText('run begun again, As printed, from pass 1: Pass was broken off')).toBeVisible()
+  await expect(page.getByText('run begun again, As printed, from pass 1: The pass was interrupted')).toBeVisible()
 })
 
 test('lengths, gap, stretch and end float are measured; a recheck goes round until none moves', async ({
