@@ -73,7 +73,9 @@ test('a run that was broken off begins again with a reason, and the sheet says s
 
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
   await expect(page.getByText('no longer counts: the run was begun again')).toHaveCount(3)
-  await expect(page.getByText('run begun again, As printed, from pass 1: The pass was interrupted')).toBeVisible()
+  await expect(
+    page.getByText('run begun again, As printed, from pass 1: The pass was interrupted'),
+  ).toBeVisible()
 })
 
 test('lengths, gap, stretch and end float are measured; a recheck goes round until none moves', async ({
