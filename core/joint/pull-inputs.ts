@@ -1,118 +1,128 @@
-import { formatNumber, formatLength, formatTorque, inMillimetres } from '../quantity/index.ts'
+import type { Message } from '../problem/index.ts'
+import {
+  fixedAmount,
+  inMillimetres,
+  lengthAmount,
+  shortAmount,
+  torqueAmount,
+  type Length,
+} from '../quantity/index.ts'
 import type { FastenerGroup } from '../engine/index.ts'
+import type { Words } from '../words/index.ts'
 import { elasticModuliMpa } from './bolt-resilience.ts'
-import type { FastenedJoint, ThreadState } from './fastened.ts'
+import type { FastenedJoint } from './fastened.ts'
 import { formatThread } from './thread.ts'
 
-/** One thing that a calculation was made from, in words: what it is, its value, and where that comes from. */
+type Tables = Words['pullInputs']
+type Source = Message<Tables['sources']>
+
+/** One thing that a calculation was made from: what it is, its value, and where that comes from. */
 export interface Input {
-  readonly name: string
-  readonly value: string
-  readonly source: string
+  readonly name: keyof Tables['names']
+  readonly value: Message<Tables['values']>
+  readonly source: Source
 }
 
-const stateWords: Readonly<Record<ThreadState, string>> = {
-  oiled: 'oiled threads: VDI 2230 part 1, table A5, class B and its middle',
-  dry: 'dry threads: VDI 2230 part 1, table A5, class C and its middle',
-  sealant: 'sealant on the threads: VDI 2230 part 1, table A5, classes B and C together',
-  'thread-lock': 'thread-lock on the threads: VDI 2230 part 1, table A5, classes B and C together',
+function faceSource({ headFace, head }: FastenerGroup): Source {
+  if (headFace !== undefined) return { code: 'spec', facts: {} }
+  return { code: head === 'socket' ? 'socket-head' : 'hexagon-head', facts: {} }
 }
 
-const threadSource = {
-  metric: 'the spec; its other sizes by ISO 724',
-  unified: 'the spec; its other sizes by ASME B1.1',
-} as const
-
-function faceSource({ headFace, head }: FastenerGroup): string {
-  if (headFace !== undefined) return 'the spec'
-  return head === 'socket'
-    ? 'from the diameter of a socket head, as ISO 4762 and ISO 273 have it'
-    : 'from the width across flats, as ISO 4014 and ISO 273 have it'
+function frictionSource({ frictionClass }: FastenerGroup, { threadState }: FastenedJoint): Source {
+  return frictionClass === undefined
+    ? { code: 'threads-state', facts: { state: threadState } }
+    : { code: 'friction-class', facts: { name: frictionClass } }
 }
 
 /** What `torqueEffect` is made from, for the person who wants to know. */
 export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readonly Input[] {
-  const { thread, strength, bearing, friction, threadState, prevailing } = joint
-  const mm = (length: typeof bearing.outer) => String(inMillimetres(length))
+  const { thread, strength, bearing, friction, prevailing } = joint
+  const mm = (length: Length) => shortAmount(inMillimetres(length), 'mm', 6)
+  const plain = (value: number, unit = '') => shortAmount(value, unit, 6)
   return [
-    { name: 'Thread', value: formatThread(thread), source: threadSource[thread.system] },
     {
-      name: 'Property class',
-      value: `${group.propertyClass}: proof ${strength.proofMpa} MPa, yield ${strength.yieldMpa} MPa`,
-      source: group.propertyClass.startsWith('SAE')
-        ? 'the spec; SAE J429, table 1'
-        : 'the spec; ISO 898-1, table 3',
+      name: 'thread',
+      value: { code: 'thread', facts: { designation: formatThread(thread) } },
+      source: { code: thread.system === 'metric' ? 'metric-thread' : 'unified-thread', facts: {} },
     },
     {
-      name: 'Face under the head',
-      value: `Ø ${mm(bearing.outer)} mm with a hole of Ø ${mm(bearing.hole)} mm`,
+      name: 'class',
+      value: {
+        code: 'class',
+        facts: {
+          name: group.propertyClass,
+          proof: plain(strength.proofMpa, 'MPa'),
+          yield: plain(strength.yieldMpa, 'MPa'),
+        },
+      },
+      source: { code: group.propertyClass.startsWith('SAE') ? 'sae-class' : 'iso-class', facts: {} },
+    },
+    {
+      name: 'face',
+      value: { code: 'face', facts: { outer: mm(bearing.outer), hole: mm(bearing.hole) } },
       source: faceSource(group),
     },
     {
-      name: 'Friction',
-      value: `${friction.usual}, between ${friction.least} and ${friction.most}; the limits of the preload follow from that`,
-      source:
-        group.frictionClass === undefined
-          ? stateWords[threadState]
-          : `class ${group.frictionClass} of the spec: VDI 2230 part 1, table A5, and its middle`,
+      name: 'friction',
+      value: {
+        code: 'friction',
+        facts: {
+          usual: plain(friction.usual),
+          least: plain(friction.least),
+          most: plain(friction.most),
+        },
+      },
+      source: frictionSource(group, joint),
     },
     ...(prevailing === 0
       ? []
       : [
           {
-            name: 'Prevailing torque',
-            value: `${formatTorque(prevailing, 'N·m')}, which goes off the torque before it clamps`,
-            source: 'the spec; ISO 2320',
-          },
+            name: 'prevailing',
+            value: { code: 'prevailing', facts: { torque: torqueAmount(prevailing, 'N·m') } },
+            source: { code: 'prevailing', facts: {} },
+          } as const,
         ]),
-    {
-      name: 'Torque and preload',
-      value: 'M = F·(0.16·P + 0.58·d2·µ + D_Km/2·µ)',
-      source: 'VDI 2230 part 1, ISO 16047',
-    },
-    {
-      name: 'Where it yields',
-      value: 'tension and twist together reach the yield point',
-      source: 'VDI 2230 part 1, 2001 and later',
-    },
+    { name: 'torque', value: { code: 'torque', facts: {} }, source: { code: 'torque', facts: {} } },
+    { name: 'yield', value: { code: 'yield', facts: {} }, source: { code: 'yield', facts: {} } },
   ]
 }
 
 /** What `turnEffect` is made from besides. */
 export function turnInputs(group: FastenerGroup, joint: FastenedJoint): readonly Input[] {
-  const perKilonewton = (mmPerN: number) => `${formatNumber(mmPerN * 1e6, 2)} µm for each kN`
-  const grip = formatLength(group.grip, 'mm', 0)
-  const waist = group.shank === undefined ? '' : `, its shank of ${formatLength(group.shank, 'mm', 1)}`
+  const resilience = (mmPerN: number) =>
+    ({ code: 'resilience', facts: { perKilonewton: fixedAmount(mmPerN * 1e6, 'µm', 2) } }) as const
+  const into = group.into === 'nut' ? 'nut' : 'tapped'
   return [
     {
-      name: 'How far the bolt stretches',
-      value: perKilonewton(joint.boltMmPerN),
-      source:
-        `VDI 2230 part 1, 5.1.1; a steel bolt of ${group.head === 'socket' ? 'ISO 4762' : 'ISO 4014'} over a grip of ${grip}${waist}, ` +
-        (group.into === 'nut' ? 'with a nut' : 'one diameter of it engaged'),
+      name: 'bolt',
+      value: resilience(joint.boltMmPerN),
+      source: {
+        code: 'bolt',
+        facts: {
+          head: group.head === 'socket' ? 'socket' : 'hexagon',
+          grip: lengthAmount(group.grip, 'mm', 0),
+          shank: group.shank === undefined ? null : lengthAmount(group.shank, 'mm', 1),
+          into,
+        },
+      },
     },
     {
-      name: 'How far the parts give way',
-      value: perKilonewton(joint.clampedMmPerN),
-      source:
-        `${group.into === 'nut' ? 'two cones' : 'a cone'} of 30° under the head${group.into === 'nut' ? ' and the nut' : ''} ` +
-        `(Shigley's Mechanical Engineering Design, 8-5), in ${partsText(group)}` +
-        (group.into === 'nut' ? '' : ', into a tapped hole'),
+      name: 'parts',
+      value: resilience(joint.clampedMmPerN),
+      source: { code: 'parts', facts: { into, layers: layersOf(group) } },
     },
-    {
-      name: 'Turn and preload',
-      value: 'ΔF = θ/360° · P/(δ_S + δ_P), level from where it yields',
-      source: 'VDI 2230 part 1',
-    },
+    { name: 'turn', value: { code: 'turn', facts: {} }, source: { code: 'turn', facts: {} } },
   ]
 }
 
-/** `aluminium of 71 GPa`, or each layer with its thickness. */
-function partsText({ layers, clamped }: FastenerGroup): string {
-  const gigapascals = (material: FastenerGroup['clamped']) =>
-    `${material} of ${formatNumber(elasticModuliMpa[material] / 1000, 0)} GPa`
-  if (layers === undefined) return gigapascals(clamped)
-  return layers
-    .map(({ material, thickness }) => `${formatLength(thickness, 'mm', 1)} of ${gigapascals(material)}`)
-    .join(' on ')
+/** Each layer of the grip with its modulus of elasticity; one without thickness where there is one material. */
+function layersOf({ layers, clamped }: FastenerGroup) {
+  const modulus = (material: FastenerGroup['clamped']) =>
+    fixedAmount(elasticModuliMpa[material] / 1000, 'GPa', 0)
+  if (layers === undefined) return [{ material: clamped, modulus: modulus(clamped), thickness: null }]
+  return layers.map(({ material, thickness }) => ({
+    ...{ material, modulus: modulus(material) },
+    thickness: lengthAmount(thickness, 'mm', 1),
+  }))
 }

@@ -20,7 +20,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   quantity: ['words', 'problem'],
   plane: [],
   engine: ['problem', 'quantity'],
-  joint: ['problem', 'quantity', 'plane', 'engine'],
+  joint: ['words', 'problem', 'quantity', 'plane', 'engine'],
   bearing: ['words', 'problem', 'quantity', 'engine'],
   audit: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],
   layout: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint'],

@@ -47,12 +47,8 @@ export function cappedFlange(
       bolts.push({ id, node: network.nodeAt({ x: bearing.x, y }), stiffnessNPerMm })
   }
   const { nodes, beams } = network
-  return { nodes, beams, bolts, assumptions: [capsAre] }
+  return { nodes, beams, bolts, assumptions: ['caps'] }
 }
-
-const capsAre =
-  'Each cap is a bar across its bearing, as wide as the bearing and as deep as the grip of its bolts; ' +
-  'nothing lies under it within the bore, and no cap feels another.'
 
 /** The cap that a fastener holds: the nearest; undefined among none. */
 export function capOf(bearings: readonly CappedBearing[], { x, y }: Point): CappedBearing | undefined {

@@ -32,7 +32,7 @@ export function flangeOf(
     capped.length > 0
       ? cappedFlange(capped, fasteners.value, between)
       : ladderFlange(outline, walls, fasteners.value, between)
-  return done({ ...flange, assumptions: [...flange.assumptions, betweenIs[between], ...always] })
+  return done({ ...flange, assumptions: [...flange.assumptions, between, ...always] })
 }
 
 /**
@@ -55,19 +55,4 @@ export function capsOn(spec: EngineSpec, { shows }: Face): readonly CappedBearin
   }))
 }
 
-const betweenIs: Readonly<Record<Between, string>> = {
-  metal: 'Metal lies on metal, with a film of sealant at most.',
-  gasket:
-    'Between the faces lies a flat fibre gasket of 0.5 mm, which springs back; a real one also settles.',
-}
-
-const always = [
-  'What lies below gives way like an even bed, as a bar of the same depth does when it is squeezed. The ' +
-    'bed pushes and never pulls: where the flange lifts, the joint is open.',
-  'The faces are flat and lie on each other before the first pull, and every fastener has been run down ' +
-    'by hand until it touches.',
-  'A bolt is an elastic spring with the stiffness of its shank, thread and head. It does not yield, and ' +
-    'nothing settles.',
-  'This is a model for teaching. It shows how bolts take load from each other, not what one bolt of this ' +
-    'engine holds.',
-]
+const always = ['bed', 'flat', 'elastic', 'teaching'] as const

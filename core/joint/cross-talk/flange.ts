@@ -1,3 +1,7 @@
+import type { Words } from '../../words/index.ts'
+
+/** Something that the model takes for given. */
+export type FlangeAssumption = keyof Words['flangeAssumptions']
 /**
  * A flange as a network of beams on an elastic bed that only pushes, with bolts that only pull. A teaching
  * model: small deflections, no friction between the faces, no yielding.
@@ -10,7 +14,7 @@ export interface Flange {
    * What was taken for granted to come from an engine to this model, in sentences for the person who looks at
    * the result.
    */
-  readonly assumptions: readonly string[]
+  readonly assumptions: readonly FlangeAssumption[]
 }
 
 /** A point of the network, in mm in the plane of the face. */

@@ -60,17 +60,13 @@ export function ladderFlange(
     stiffnessNPerMm: fastener.stiffnessNPerMm,
   }))
   const { nodes, beams } = network
-  return { nodes, beams, bolts, assumptions: [...(walls.length > 0 ? [wallsAre] : []), ...railIs] }
+  return {
+    nodes,
+    beams,
+    bolts,
+    assumptions: [...(walls.length > 0 ? (['walls'] as const) : []), 'rail', 'nearest-place'],
+  }
 }
-
-const wallsAre =
-  'At each saddle a wall crosses from edge to edge, as wide as the saddle and as deep as the grip of the ' +
-  'fasteners in it; nothing lies under it within the bore.'
-const railIs = [
-  'The flange runs along the edge of the face as one bar, twice as wide as its fasteners stand in from ' +
-    'the edge and as deep as their mean grip.',
-  'Each fastener pulls at the nearest place of the edge or of a wall.',
-]
 
 function wallAt(edge: Perimeter, { at, width, diameter }: Saddle): Wall | null {
   const x = inMillimetres(at)

@@ -10,6 +10,7 @@ import { drawing } from './drawing.ts'
 import { engineParts } from './engine-parts.ts'
 import { engines } from './engines.ts'
 import { flags } from './flags.ts'
+import { flangeAssumptions, pullInputs } from './joint.ts'
 import { keys } from './keys.ts'
 import { order } from './order.ts'
 import { parts } from './parts.ts'
@@ -42,6 +43,7 @@ export const en = {
   drawing,
   engineParts,
   engines,
+  flangeAssumptions,
   flags,
   keys,
   order,
@@ -51,6 +53,7 @@ export const en = {
   phrases,
   proposals,
   problems,
+  pullInputs,
   record,
   run,
   settings,

@@ -10,6 +10,7 @@ import {
 } from '../../../core/joint/index.ts'
 import { degrees, inMillimetres, millimetres, newtonMetres } from '../../../core/quantity/index.ts'
 import { groupOf, jointOf } from './groups.ts'
+import { inputText } from './input-text.ts'
 
 // M10×1.5: nominal section 78.54, root section 52.29 mm²; 60 mm of grip.
 describe('socket screws', () => {
@@ -119,9 +120,9 @@ describe('what a calculation was made from', () => {
   const inputs = (change: object) => {
     const group = groupOf(change)
     const joint = jointOf(change)
-    return [...torqueInputs(group, joint), ...turnInputs(group, joint)].map(
-      ({ name, value, source }) => `${name}: ${value} (${source})`,
-    )
+    return [...torqueInputs(group, joint), ...turnInputs(group, joint)]
+      .map(inputText)
+      .map(({ name, value, source }) => `${name}: ${value} (${source})`)
   }
 
   it('says what a plain bolt was taken for', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { torqueEffect, torqueInputs } from '../../../core/joint/index.ts'
 import { newtonMetres, type Torque } from '../../../core/quantity/index.ts'
 import { groupOf, jointOf } from './groups.ts'
+import { inputText } from './input-text.ts'
 
 describe('what a torque does', () => {
   // VDI 2230 (2001 and later), M10 8.8, µ 0.12: 48 N·m give 29.6 kN and use 90 % of the yield point up.
@@ -66,7 +67,7 @@ describe('what a torque does', () => {
 
   it('names everything it is made from, and where each comes from', () => {
     const group = groupOf()
-    const inputs = torqueInputs(group, jointOf())
+    const inputs = torqueInputs(group, jointOf()).map(inputText)
     expect(inputs.map(({ name, value }) => `${name}: ${value}`).slice(0, 4)).toEqual([
       'Thread: M10×1.5',
       'Property class: 8.8: proof 580 MPa, yield 640 MPa',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { turnEffect, turnInputs, turnPlot, type TurnWindow } from '../../../core/joint/index.ts'
 import { degrees, newtonMetres } from '../../../core/quantity/index.ts'
 import { groupOf, jointOf } from './groups.ts'
+import { inputText } from './input-text.ts'
 
 const turn = (target: number, by = 5): TurnWindow => ({
   target: degrees(target),
@@ -60,7 +61,9 @@ describe('what a turn after a torque does', () => {
   })
 
   it('names the springs it is made from', () => {
-    const named = turnInputs(groupOf(), joint).map(({ name, value }) => `${name}: ${value}`)
+    const named = turnInputs(groupOf(), joint)
+      .map(inputText)
+      .map(({ name, value }) => `${name}: ${value}`)
     expect(named).toHaveLength(3)
     expect(named[0]).toMatch(/^How far the bolt stretches: \d\.\d\d µm for each kN$/)
   })

@@ -3,6 +3,8 @@ import { explainPull } from '../../../core/tightening/index.ts'
 import { engineSpec } from '../../../core/engine/index.ts'
 import { demoDraft, demoSpec, named } from '../engine/demo.ts'
 import { given } from './wrench-rack.ts'
+import { textIn } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 
 const skerry = demoSpec('skerry-3')
 const caseBolts = named(skerry.procedures, 'case')
@@ -20,7 +22,7 @@ describe('what one pull does', () => {
   it('is what its torque does: pass 3 of the case bolts, 32 N·m', () => {
     const pull = given(explainPull(skerry, caseBolts, 2, 'case-1'))
     expect(pull).toMatchObject({ kind: 'torque', torque: { target: 32 } })
-    expect(pull!.inputs.map(({ value }) => value)).toContain('M10×1.25')
+    expect(pull!.inputs.map(({ value }) => textIn(en, en.pullInputs.values, value))).toContain('M10×1.25')
   })
 
   it('is what the turn does from the last torque on: pass 5, 60° after 32 N·m', () => {

@@ -153,7 +153,7 @@ function selects({ callee }: Node): boolean {
 }
 
 function isError({ callee }: Node): boolean {
-  return isNode(callee) && callee['name'] === 'Error'
+  return isNode(callee) && /^\w*Error$/.test(textOf(callee['name']))
 }
 
 function isNode(value: unknown): value is Node {

@@ -5,6 +5,7 @@ import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { pullsOf } from '../../../../core/tightening/index.ts'
 import { demoDraft, demoIds, demoSpec, named, specOf } from '../../engine/demo.ts'
 import { given } from '../workshop.ts'
+import { en } from '../../../../core/words/index.ts'
 
 /** The edge as the spec gives it, or else a rectangle 15 mm outside the fasteners. */
 function outlineOf(spec: EngineSpec, faceId: string): readonly Point[] {
@@ -53,7 +54,7 @@ describe('the flange of an engine', () => {
       expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(1e-3)
     }
     expect(flange.assumptions.length).toBeGreaterThan(3)
-    for (const sentence of flange.assumptions) expect(sentence).toMatch(/^[A-Z].*\.$/)
+    for (const each of flange.assumptions) expect(en.flangeAssumptions[each]).toMatch(/^[A-Z].*\.$/)
     expect(
       clampMap(flange, [{ pass: 0, bolt: here[0]!.id, kind: 'set', to: newtons(5000) }]).afterPulls,
     ).toHaveLength(1)
@@ -70,10 +71,10 @@ describe('the flange of an engine', () => {
 
   it('says in words what it takes for granted, and that it is for teaching', () => {
     const { assumptions } = modelOf(demoSpec('skerry-3'), 'sump', 'gasket')
-    expect(assumptions.join(' ')).toContain('a flat fibre gasket of 0.5 mm')
-    expect(assumptions.at(-1)).toContain('a model for teaching')
-    expect(modelOf(demoSpec('skerry-3'), 'joint').assumptions[0]).toContain('At each saddle a wall')
-    expect(modelOf(demoSpec('tarn-4'), 'block').assumptions[0]).toContain('no cap feels another')
+    expect(assumptions).toContain('gasket')
+    expect(assumptions.at(-1)).toBe('teaching')
+    expect(modelOf(demoSpec('skerry-3'), 'joint').assumptions[0]).toBe('walls')
+    expect(modelOf(demoSpec('tarn-4'), 'block').assumptions[0]).toBe('caps')
   })
 
   it('is stiffer across a saddle than along the rail, and lies on nothing within the bore', () => {
