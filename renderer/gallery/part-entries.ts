@@ -1,5 +1,5 @@
 import { problem } from '../../core/problem/index.ts'
-import { drawingFacts } from '../../core/builds/index.ts'
+import { drawingFacts, sealantClock } from '../../core/builds/index.ts'
 import { sceneOf } from '../../core/layout/index.ts'
 import { patterns } from '../../core/engine/index.ts'
 import { fitting } from '../canvas/camera.ts'
@@ -41,8 +41,9 @@ export const partEntries: readonly Entry[] = [
   }),
   part('Open time', 'What is left before the sealant skins over', OpenTime, async (shown) => {
     const { openBuild } = await benchAt(shown, momentOf('skerry-3', 'bead laid').build)
-    const bead = openBuild.spec.beads[0]!
-    return { running: { openBuild, bead }, over: { openBuild, bead: { ...bead, openTimeMinutes: 0 } } }
+    const clock = sealantClock(openBuild.spec, openBuild.state, openBuild.events)!
+    const over = { ...clock, endsAt_ms: Date.parse(clock.laidAt) }
+    return { running: { openBuild, clock }, over: { openBuild, clock: over } }
   }),
   part('Problem', 'What happened, where, and what to do next', ProblemNote, () => ({
     stays: { problem: faulty },

@@ -12,6 +12,11 @@ export const patterns = {
 }
 
 /** Small parts that stand on several pages. */
+export interface OpenTime {
+  readonly bead: string
+  readonly seconds: number
+}
+
 export const parts = {
   close: 'Close',
   cancel: 'Cancel',
@@ -24,8 +29,10 @@ export const parts = {
   enginesAndBuilds: 'Engines and builds',
   grade: ({ grade, pattern }: { readonly grade: string; readonly pattern: keyof typeof patterns }) =>
     `grade ${grade}, ${patterns[pattern]}`,
-  openTimeLeft: ({ seconds }: { readonly seconds: number }) =>
-    `Sealant: ${Math.floor(seconds / 60)} min ${seconds % 60} s of open time left`,
-  openTimeOver: '! The sealant’s open time is over. Take the joint apart, clean it and lay a new bead.',
+  openTimeLeft: ({ bead, seconds }: OpenTime) =>
+    `Sealant, ${bead}: ${Math.floor(seconds / 60)} min ${seconds % 60} s of open time left`,
+  /** How long it has been over. */
+  openTimeOver: ({ bead, seconds }: OpenTime) =>
+    `! Sealant, ${bead}: open time over for ${Math.floor(seconds / 60)} min ${seconds % 60} s. Take the joint apart, clean it and lay a new bead.`,
   qrCode: ({ text }: { readonly text: string }) => `QR code: ${text}`,
 }

@@ -1,11 +1,4 @@
-import type {
-  Bead,
-  EngineSpec,
-  Fastener,
-  FastenerGroup,
-  Pass,
-  Procedure,
-} from '../../../core/engine/index.ts'
+import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/engine/index.ts'
 import type {
   Flag,
   WrenchSetup,
@@ -128,14 +121,6 @@ export class RunDesk {
   /** The passes, counted from 0, from which the run may begin again. */
   get restartPoints(): readonly number[] {
     return this.run ? restartPoints(this.procedure, this.run) : []
-  }
-  /** The bead on the face of the procedure, from when it is laid. */
-  get bead(): Bead | null {
-    const { spec, state } = this.#openBuild()
-    const bead = spec.beads.find(
-      ({ id, face }) => face === this.procedure.face && state.beads[id] !== undefined,
-    )
-    return bead ?? null
   }
   get asking() {
     return this.#asking
