@@ -1,4 +1,4 @@
-import { getContext, setContext } from 'svelte'
+import { getContext, setContext, untrack } from 'svelte'
 import type { Confirm } from './confirm.ts'
 
 /** The big button is now, or a sentence why there is none. */
@@ -13,9 +13,9 @@ export class MainButton {
     return this.#asked.at(-1)?.() ?? null
   }
 
-  /** Takes the button until the function given back is called. */
+  /** Takes the button until the function given back is called; an effect that takes it does not depend on who has it. */
   take(action: () => MainAction): () => void {
-    this.#asked = [...this.#asked, action]
+    this.#asked = [...untrack(() => this.#asked), action]
     return () => {
       this.#asked = this.#asked.filter((each) => each !== action)
     }

@@ -38,7 +38,7 @@ test('an export is imported again harmlessly, and refused when it was cut or add
   await new Mechanic(page, 'pointer').startBuild(/Skerry 3/, 'Ferry auxiliary', 'R. Halloran')
   await page.getByRole('button', { name: '← All builds' }).click()
   await page.getByRole('button', { name: 'Archive', exact: true }).click()
-  await page.getByLabel('Words').fill('ferr')
+  await page.getByLabel('Search for').fill('ferr')
   await page.getByRole('checkbox', { name: /Choose \d{4}-001/ }).check()
   const { bytes: exported } = await bench.save(() =>
     page.getByRole('button', { name: 'Export as one file' }).click(),
@@ -59,8 +59,8 @@ test('an export is imported again harmlessly, and refused when it was cut or add
     await expect(page.getByRole('alert')).toContainText('Nothing was imported')
   }
 
-  await page.getByLabel('Words').fill('nobody')
-  await expect(page.getByText('No build is found.')).toBeVisible()
+  await page.getByLabel('Search for').fill('nobody')
+  await expect(page.getByText('No build found.')).toBeVisible()
 })
 
 test('a build that does not count says so on its sheet, with the reason', async ({ bench }) => {
