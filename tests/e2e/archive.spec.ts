@@ -193,6 +193,7 @@ test('two builds of one engine are compared; back from a build the archive is as
   await expect(compare).toBeDisabled()
   await expect(page.getByText('They are builds of two engines')).toBeVisible()
   await page.getByRole('button', { name: '← Newer' }).click()
+  await expect(lines(bench)).toHaveCount(50)
   await lines(bench).getByRole('checkbox').first().check()
   await compare.click()
   await expect(page.getByRole('heading', { name: 'Two builds side by side' })).toBeVisible()

@@ -110,6 +110,7 @@ test.describe('at the main cap bolts', () => {
 
     await page.keyboard.press('Backspace')
     await page.getByLabel(/Take back fastener 7/).fill('Crane is gone')
+    await mechanic.letBounceTimePass()
     await page.keyboard.press('Enter')
     await expect(page.getByRole('button', { name: /Take back 10/ })).toBeVisible()
   })

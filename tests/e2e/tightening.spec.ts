@@ -163,7 +163,9 @@ test('a reading off a wrench with an adapter is brought to the bolt, and both va
   await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
   await expect(page.getByText('30.5 N·m on the scale, 40.7 N·m at the fastener, within')).toBeVisible()
-  await expect(page.getByText('Click 60 with Crow foot, 101.6 mm at 0°')).toBeVisible()
+  await expect(
+    page.getByRole('cell', { name: 'Click 60 with Crow foot, 101.6 mm at 0°', exact: true }),
+  ).toBeVisible()
 })
 
 test('a wrench that does not read that low is refused, and replaced by one that does', async ({ bench }) => {
