@@ -26,7 +26,7 @@ export function aboutAt(scene: Scene, point: Point, reach: number): string | nul
 
 /** What a thing covers on the sheet, in mm, without what only points at it or is said of it; null for what is not drawn. */
 export function boxAbout(scene: Scene, about: string): Box | null {
-  const own = scene.shapes.filter((shape) => shape.about === about && !pointing.has(shape.role))
+  const own = scene.shapes.filter((shape) => shape.about === about && !isPointing(shape))
   const itself = own.filter(({ kind }) => kind !== 'text')
   const boxes = (itself.length > 0 ? itself : own).map(boxOfShape)
   if (boxes.length === 0) return null
@@ -36,6 +36,23 @@ export function boxAbout(scene: Scene, about: string): Box | null {
       { x: left + width, y: top + height },
     ]),
   )
+}
+
+/**
+ * Where the sheet says what is next or flagged and has to be acted on, in mm: at the part, and in the callout that names it.
+ * Nothing may be laid over these.
+ */
+export function boxesOfNext(scene: Scene): readonly Box[] {
+  return scene.shapes.filter(({ layer, role }) => layer === 'overlay' && sayingNext.has(role)).map(boxOfShape)
+}
+
+const sayingNext: ReadonlySet<Role> = new Set<Role>([
+  ...(['next', 'next-halo', 'next-half', 'flagged', 'checked', 'callout', 'callout-flagged'] as const),
+])
+
+/** The cell of the callout has the role of what is next, and stands elsewhere. */
+function isPointing({ id, role }: Shape): boolean {
+  return pointing.has(role) || id.startsWith('callout')
 }
 
 const pointing: ReadonlySet<Role> = new Set<Role>([
