@@ -133,7 +133,7 @@ describe('a card beside what is next', () => {
     const facts = {
       ...bare,
       callout: '24 N·m',
-      fasteners: { ...bare.fasteners, 'case-1': { state: 'next' as const, share: 0 } },
+      fasteners: { ...bare.fasteners, 'case-1': { number: '1', state: 'next' as const, share: 0 } },
     }
     const next = sceneOf(en, demo('skerry-3'), facts, { from: 'below', turn: 0 }, sheetOf(board))
     const camera = fitting(next.frame, board)
