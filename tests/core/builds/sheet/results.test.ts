@@ -19,7 +19,7 @@ function pulled(more: Partial<SheetPull> = {}): SheetPull {
     ...{ window: torque, reading: null, from: degrees(0), readBefore: [], held: null, verdict: 'unread' },
     ...{ outOfOrder: null, takenBack: null, stretch: null, setAside: null },
     ...more,
-  } as SheetPull
+  }
 }
 const read = (fastener: string, typed: string, more: Partial<SheetPull> = {}) =>
   pulled({
