@@ -1,6 +1,6 @@
 import { formatAngle, formatLength, formatTorque, type Length, type Torque } from '../quantity/index.ts'
 import { lengthUnitOf, printedAlike, torqueUnitOf } from './entered.ts'
-import type { EngineSpec, Fit } from '../engine/index.ts'
+import { writtenAt, type EngineSpec, type Fit } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
 interface Limits<Value> {
@@ -98,7 +98,7 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
   return procedures.flatMap(({ name, passes }, i) =>
     passes.flatMap((pass, k) => {
       const place = `${name}, pass ${k + 1}`
-      const path = `procedures[${i}].passes[${k}]`
+      const path = `procedures[${i}].passes[${writtenAt(passes, k)}]`
       switch (pass.kind) {
         case 'torque':
         case 'recheck':
@@ -116,6 +116,11 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
           )
         case 'stretch':
           return auditPair(place, path, pass, lengthsAs(pass))
+        case 'tighten-to-stretch':
+          return [
+            ...auditPair(place, path, pass, lengthsAs(pass)),
+            ...auditPair(place, `${path}.torque`, pass.torque, torquesAs(pass.torque)),
+          ]
         case 'action':
           return pass.reading === undefined
             ? []

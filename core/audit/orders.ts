@@ -1,5 +1,6 @@
 import {
   fastenersOf,
+  writtenAt,
   type EngineSpec,
   type Fastener,
   type Order,
@@ -23,8 +24,14 @@ export function auditOrders(spec: EngineSpec): readonly Finding[] {
           auditOrder(spec, procedure, order, fasteners, `${path}.orders[${k}]`),
         ),
         ...procedure.passes.flatMap((pass, k) => [
-          ...auditOwnValues(procedure, pass, k, fasteners, `${path}.passes[${k}]`),
-          ...auditOnly(procedure, pass, k, fasteners, `${path}.passes[${k}]`),
+          ...auditOwnValues(
+            procedure,
+            pass,
+            k,
+            fasteners,
+            `${path}.passes[${writtenAt(procedure.passes, k)}]`,
+          ),
+          ...auditOnly(procedure, pass, k, fasteners, `${path}.passes[${writtenAt(procedure.passes, k)}]`),
         ]),
       ]
     }),

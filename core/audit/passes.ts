@@ -1,9 +1,9 @@
 import { formatAngle, formatTorque, type Torque } from '../quantity/index.ts'
-import { fastenersOf, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
+import { fastenersOf, writtenAt, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 import { torquesOf } from './pulls.ts'
 
-/** How far one fastener has come; `torque` is what its wrench clicked at, null once it was turned by an angle after that. */
+/** How far one fastener has come; `torque` is what its wrench clicked at, null once it was turned or stretched after that. */
 type Stage = { readonly at: 'loose' | 'seated' } | { readonly at: 'tight'; readonly torque: Torque | null }
 
 /** One pass, with what is said about every finding in it. */
@@ -38,7 +38,11 @@ function auditProcedure(
     ids.map((id) => ({ id, number: numbers.get(id) ?? id, stage: stages.get(id) ?? loose }))
   const findings = procedure.passes.flatMap((pass, index) => {
     const ids = fastenersOf(procedure, pass)
-    const place = { procedure: procedure.name, pass: index + 1, path: `${path}.passes[${index}]` }
+    const place = {
+      procedure: procedure.name,
+      pass: index + 1,
+      path: `${path}.passes[${writtenAt(procedure.passes, index)}]`,
+    }
     const found = auditPass(pass, comers(ids), place)
     const after = stageAfter(pass)
     for (const id of ids) stages.set(id, after(id, stages.get(id) ?? loose))
@@ -64,6 +68,7 @@ function stageAfter(pass: Pass): (id: string, before: Stage) => Stage {
       return (id) => ({ at: 'tight', torque: torqueOf(id) })
     }
     case 'angle':
+    case 'tighten-to-stretch':
       return () => ({ at: 'tight', torque: null })
     case 'loosen':
       return () => loose
@@ -102,6 +107,7 @@ function auditPass(pass: Pass, comers: PassFasteners, place: Place): readonly Fi
     case 'loosen':
     case 'length':
     case 'stretch':
+    case 'tighten-to-stretch':
     case 'action':
       return []
     default:

@@ -2,6 +2,7 @@ import { fastenedJoint, type FastenedJoint } from '../joint/index.ts'
 import type { Angle, Torque } from '../quantity/index.ts'
 import {
   fastenersOf,
+  writtenAt,
   type EngineSpec,
   type FastenerGroup,
   type Pass,
@@ -43,7 +44,7 @@ export function pullsOf(spec: EngineSpec): readonly Pull[] {
         [...Map.groupBy(byGroup.get(group.id) ?? [], (id) => own.get(id))].map(([value, ids]) => ({
           procedure: procedure.name,
           pass: k + 1,
-          path: `procedures[${i}].passes[${k}].${value === undefined ? '' : `others[${value}].`}target`,
+          path: `procedures[${i}].passes[${writtenAt(procedure.passes, k)}].${value === undefined ? '' : `others[${value}].`}target`,
           group,
           screw,
           ...limitsOf(value === undefined ? pass : (pass.others[value] ?? pass)),
@@ -80,7 +81,7 @@ function limitsOf({ target, least, most }: Omit<TorquePass['others'][number], 'f
 function lastTightening(procedure: Procedure): ReadonlyMap<string, number> {
   const last = new Map<string, number>()
   procedure.passes.forEach((pass, index) => {
-    if (pass.kind === 'torque' || pass.kind === 'angle')
+    if (pass.kind === 'torque' || pass.kind === 'angle' || pass.kind === 'tighten-to-stretch')
       for (const id of fastenersOf(procedure, pass)) last.set(id, index)
   })
   return last

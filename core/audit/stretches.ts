@@ -1,5 +1,5 @@
 import { formatLength, formatNumber, inMillimetres } from '../quantity/index.ts'
-import { fastenersOf, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
+import { fastenersOf, writtenAt, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
 /**
@@ -26,7 +26,7 @@ function auditProcedure(spec: EngineSpec, procedure: Procedure, path: string): r
   return procedure.passes.flatMap((pass, k) => {
     const ids = fastenersOf(procedure, pass)
     const place = { procedure: procedure.name, pass: k + 1 }
-    const at = `${path}.passes[${k}]`
+    const at = `${path}.passes[${writtenAt(procedure.passes, k)}]`
     const numbered = (which: readonly string[]) => which.map((id) => numbers.get(id) ?? id)
     switch (pass.kind) {
       case 'length': {
@@ -36,7 +36,9 @@ function auditProcedure(spec: EngineSpec, procedure: Procedure, path: string): r
           ? []
           : [doubt('length-after-pull', { ...place, numbers: numbered(late) }, at)]
       }
+      case 'tighten-to-stretch':
       case 'stretch': {
+        if (pass.kind === 'tighten-to-stretch') for (const id of ids) pulled.add(id)
         const missing = ids.filter((id) => !measured.has(id))
         return [
           ...(missing.length === 0
@@ -65,7 +67,7 @@ function auditProcedure(spec: EngineSpec, procedure: Procedure, path: string): r
 /** Group by group: a short bolt is stretched by a larger share than a long one. */
 function tooLong(
   { fasteners, fastenerGroups }: EngineSpec,
-  { most }: Extract<Pass, { kind: 'stretch' }>,
+  { most }: Extract<Pass, { kind: 'stretch' | 'tighten-to-stretch' }>,
   ids: readonly string[],
   place: { readonly procedure: string; readonly pass: number },
   path: string,

@@ -18,7 +18,13 @@ import {
   type Angle,
   type Torque,
 } from '../quantity/index.ts'
-import { fastenersOf, type EngineSpec, type FastenerGroup, type Procedure } from '../engine/index.ts'
+import {
+  fastenersOf,
+  writtenAt,
+  type EngineSpec,
+  type FastenerGroup,
+  type Procedure,
+} from '../engine/index.ts'
 import { doubt, type Finding } from './finding.ts'
 import { angleOf, torquesOf } from './pulls.ts'
 
@@ -91,13 +97,13 @@ function turnOf(procedure: Procedure, fastener: string): Turn | null {
   let turn: Turn | null = null
   procedure.passes.forEach((pass, index) => {
     if (!fastenersOf(procedure, pass).includes(fastener)) return
-    if (pass.kind === 'torque' || pass.kind === 'loosen') {
+    if (pass.kind === 'torque' || pass.kind === 'tighten-to-stretch' || pass.kind === 'loosen') {
       torque = pass.kind === 'torque' ? torquesOf(pass)(fastener) : newtonMetres(0)
       turn = null
     }
     if (pass.kind === 'angle') {
       const own = (pass.others ?? []).findIndex(({ fasteners }) => fasteners.includes(fastener))
-      const path = `passes[${index}].${own < 0 ? '' : `others[${own}].`}target`
+      const path = `passes[${writtenAt(procedure.passes, index)}].${own < 0 ? '' : `others[${own}].`}target`
       turn = { torque, angle: degrees((turn?.angle ?? 0) + angleOf(pass, fastener)), pass: index, path }
     }
   })

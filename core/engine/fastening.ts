@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { degrees, type Angle, type ThreadDesignation } from '../quantity/index.ts'
+import { inSteps, type PassStep } from './in-steps.ts'
 import { eitherAngle, turnedBefore, withTarget } from './printed-values.ts'
 import {
   angleText,
@@ -96,6 +97,12 @@ const torqueValue = {
   most: torqueText.optional(),
 }
 const angleValue = { target: angleText, least: angleText.optional(), most: angleText.optional() }
+/** A value of its own, or a range as it is printed: `50 to 60`. */
+const stepOf = <Value extends z.ZodType>(value: Value) =>
+  z.union([
+    value.transform((size) => ({ least: size, most: size })),
+    z.strictObject({ least: value, most: value }),
+  ])
 const passCommon = { order: idText, note: sentenceText.optional() }
 
 /** Values that differ for some fasteners of a pass. */
@@ -123,7 +130,14 @@ export const pass = z.discriminatedUnion('kind', [
     gap: z.strictObject({ most: gapText }).optional(),
   }),
   z
-    .strictObject({ kind: z.literal('torque'), ...passCommon, ...torqueValue, others: otherTorques })
+    .strictObject({
+      kind: z.literal('torque'),
+      ...passCommon,
+      ...torqueValue,
+      others: otherTorques,
+      /** By how much at a time, each time through the whole order: 'to 150 in steps of 50'. */
+      inSteps: stepOf(torqueText).optional(),
+    })
     .transform(withTarget),
   z
     .strictObject({
@@ -134,6 +148,8 @@ export const pass = z.discriminatedUnion('kind', [
       /** How far the fasteners are turned in all since their last torque, where the manual counts so; limits count so too. */
       inAll: angleText.optional(),
       others: otherAngles,
+      /** By how much at a time, each time through the whole order. */
+      inSteps: stepOf(angleText).optional(),
     })
     .superRefine(eitherAngle)
     .transform((pass) => ({ ...pass, target: pass.target ?? degrees(0) })),
@@ -156,10 +172,23 @@ export const pass = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('length'), ...passCommon }),
   /** The length of each fastener once more: how much longer it is than in the `length` pass before. */
   z.strictObject({ kind: z.literal('stretch'), ...passCommon, least: gapText, most: gapText }),
-  /** Between two passes: tap the crank, turn it, mark the heads. */
+  /**
+   * Each fastener is tightened on until it is so much longer than in the `length` pass before; its torque must then lie
+   * within a range.
+   */
+  z.strictObject({
+    kind: z.literal('tighten-to-stretch'),
+    ...passCommon,
+    least: gapText,
+    most: gapText,
+    torque: z.strictObject({ least: torqueText, most: torqueText }),
+  }),
+  /** Between two passes: tap the crank, turn it, mark the heads, wait. */
   z.strictObject({
     kind: z.literal('action'),
     instruction: sentenceText,
+    /** How long is waited before the next pass, from the pull before. */
+    waitMinutes: z.number().positive().max(1440).optional(),
     /** What the gauge must show, the end float of the crank say; without it the action is done or not. */
     reading: z.strictObject({ least: gapText, most: gapText }).optional(),
   }),
@@ -190,7 +219,10 @@ export const procedure = z
         ...(each.most !== undefined && { most: less(each.most) }),
       }
     })
-    return { ...read, passes }
+    const stepped = inSteps({ ...read, passes })
+    for (const { pass, message } of stepped.unreached)
+      context.addIssue({ code: 'custom', path: ['passes', pass, 'inSteps'], message })
+    return { ...read, passes: stepped.passes }
   })
 
 export const bead = z.strictObject({
@@ -213,7 +245,8 @@ export const bead = z.strictObject({
 export type FastenerGroup = z.output<typeof fastenerGroup>
 export type Fastener = z.output<typeof fastener>
 export type Order = z.output<typeof order>
-export type Pass = z.output<typeof pass>
+/** A pass as it is carried out; one in steps is as many passes, each with its number among them. */
+export type Pass = z.output<typeof pass> & { readonly step?: PassStep }
 export type PassKind = Pass['kind']
 export type Procedure = z.output<typeof procedure>
 export type Bead = z.output<typeof bead>

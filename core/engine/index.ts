@@ -6,6 +6,8 @@ export type { Bead, Fastener, FastenerGroup, Order, Pass, PassKind, Procedure } 
 export { headWidth } from './head-width.ts'
 export { patterns } from './fit.ts'
 export type { Band, ChartCell, EndFloat, Fit, Grade, MarkedPart, Pattern, SideClearance } from './fit.ts'
+export { writtenAt } from './in-steps.ts'
+export type { PassStep } from './in-steps.ts'
 export { fastenersOf } from './sequence.ts'
 export type { Step, StepKind } from './step.ts'
 export { readSpec } from './read.ts'

@@ -68,7 +68,8 @@ export function turnedBefore({ orders, passes }: RawProcedure): ReadonlyMap<numb
   const found = new Map<number, Angle | null>()
   passes.forEach((pass, index) => {
     const sequence = orders.find(({ id }) => id === pass.order)?.sequence ?? []
-    if (pass.kind === 'torque' || pass.kind === 'loosen') for (const id of sequence) turned.set(id, 0)
+    if (pass.kind === 'torque' || pass.kind === 'tighten-to-stretch' || pass.kind === 'loosen')
+      for (const id of sequence) turned.set(id, 0)
     if (pass.kind !== 'angle') return
     if (pass.inAll !== undefined) {
       const before = new Set(sequence.map((id) => turned.get(id) ?? 0))

@@ -1,5 +1,6 @@
 import { problem, type Problem } from '../problem/index.ts'
 import type { Procedure } from './fastening.ts'
+import { writtenAt } from './in-steps.ts'
 import type { Fit } from './fit.ts'
 import { pathText, placeText } from './place.ts'
 import type { EngineSpec } from './schema.ts'
@@ -81,8 +82,10 @@ function ofProcedure(fastener: Refer, procedure: Procedure, path: Path): readonl
   const order = to('order of this procedure', procedure.orders)
   return [
     ...procedure.orders.flatMap((one, i) => each(fastener, [...path, 'orders', i, 'sequence'], one.sequence)),
-    ...procedure.passes.flatMap((pass, i) => {
-      if (pass.kind === 'action') return []
+    ...procedure.passes.flatMap((pass, k) => {
+      // The steps of one pass are written once.
+      if (pass.kind === 'action' || (pass.step?.number ?? 1) > 1) return []
+      const i = writtenAt(procedure.passes, k)
       const others = 'others' in pass ? (pass.others ?? []) : []
       const only = pass.kind === 'recheck' ? (pass.only ?? []) : []
       return [

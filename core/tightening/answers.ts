@@ -2,7 +2,7 @@ import { z } from 'zod'
 import type { Words } from '../words/index.ts'
 
 /** What was done about a flag, where the procedure or the way out of it says so itself. */
-export const flagDeed = z.enum(['replaced', 'begun-again', 'turned-on', 'pass-repeated'])
+export const flagDeed = z.enum(['replaced', 'begun-again', 'turned-on', 'tightened-on', 'pass-repeated'])
 export type FlagDeed = z.output<typeof flagDeed>
 
 /** What was done about a flag: as a person typed it, or by what came after it. */

@@ -27,7 +27,7 @@ export function isUsedUp(spec: EngineSpec, procedure: Procedure, run: Run, faste
   )
 }
 
-const tightens: readonly (PassKind | undefined)[] = ['torque', 'angle', 'recheck']
+const tightens: readonly (PassKind | undefined)[] = ['torque', 'angle', 'tighten-to-stretch', 'recheck']
 
 /**
  * The passes, counted from 0, from which a run may begin again: those that have pulls in or after them. The first one

@@ -31,6 +31,10 @@ export const runCommands = [
     reading: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).nullable(),
     /** The wrench of the shop that it is pulled with; a reading is brought from its scale to the fastener. */
     held: heldWrench.optional(),
+    /** The torque at which the length was reached, where it is tightened until it is; as typed. */
+    torque: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
+    /** How long was waited, where the procedure waits, and why not longer, where that is less than it says. */
+    waited: z.strictObject({ seconds: z.number().min(0), shortened: typedReason.nullable() }).optional(),
     /** The fastener turned in a recheck pass. */
     moved: z.boolean().default(false),
     /** A length that does not go with the others, or with the fastener's own before, was looked at again and is right. */
@@ -53,6 +57,8 @@ export const runCommands = [
     ...common,
     pull: z.int().min(1),
     reading: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }),
+    /** As of the pull; the torque stays as it was read where it is left out. */
+    torque: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
     reason: typedReason,
   }),
   z.strictObject({

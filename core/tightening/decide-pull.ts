@@ -12,9 +12,12 @@ import { openFlags } from './progress.ts'
 import { takeReading } from './reading.ts'
 import { readReason } from './reason.ts'
 import type { Pull, Run } from './run.ts'
-import { shortTurn } from './turned.ts'
+import type { HeldWrench } from './wrench/index.ts'
+import { stretchOutcome, torqueRead, verdictOfStretch } from './stretch.ts'
+import { shortPull } from './turned.ts'
+import { decideWait } from './wait.ts'
 import { barringFlag, wayOut } from './way-out.ts'
-import { verdictOf, windowOf } from './window.ts'
+import { verdictOf, windowOf, type LengthWindow } from './window.ts'
 
 type PullCommand = Extract<RunCommand, { type: 'pull' }>
 
@@ -44,6 +47,8 @@ export function decidePull(
   if (unused !== null) return refused('declare-new-first', { group: unused })
   const result = judge(spec, procedure, run, pass, command)
   if (!result.ok) return result
+  const waited = decideWait(pass, command)
+  if (!waited.ok) return waited
   const common = { version: 1, procedure: procedure.id } as const
   return done([
     {
@@ -53,6 +58,7 @@ export function decidePull(
       pass: command.pass,
       fastener: command.fastener,
       ...result.value,
+      ...waited.value,
       ...(command.held !== undefined && isTorque(pass, command.fastener) && { held: command.held }),
       outOfOrder: turn.value,
     },
@@ -63,12 +69,13 @@ export function decidePull(
   ])
 }
 
-/** A turn that is turned on answers for the one that came short. */
+/** What is gone on with answers for what came short. */
 function turnedOn(run: Run, command: PullCommand) {
-  const before = shortTurn(run, command)
+  const before = shortPull(run, command)
   const flag =
     before && openFlags(run).find(({ pull, about }) => pull === before.pull.number && about === 'under')
-  return flag ? [{ type: 'flag-answered', flag: flag.number, deed: 'turned-on' } as const] : []
+  const deed = before?.pull.torque === null ? 'turned-on' : 'tightened-on'
+  return flag ? [{ type: 'flag-answered', flag: flag.number, deed } as const] : []
 }
 
 /**
@@ -116,7 +123,7 @@ function decideTurn(
   const shown = numberOf(spec, fastener)
   if (!plannedIn(procedure, pass).some((planned) => pullKey(planned) === key))
     return refused('fastener-not-in-pass', { fastener: shown, pass: pass + 1, name: procedure.name })
-  if (shortTurn(run, command) !== null) return done(null)
+  if (shortPull(run, command) !== null) return done(null)
   if (livePulls(run).has(key)) return refused('pulled-already', { fastener: shown, pass: pass + 1 })
 
   const open = openPulls(procedure, run)
@@ -148,12 +155,13 @@ function judge(
   procedure: Procedure,
   run: Run,
   pass: Pass,
-  { pass: place, fastener, reading, moved, held, sure }: PullCommand,
+  command: PullCommand,
 ): Outcome<PullVerdict> {
+  const { pass: place, fastener, reading, moved, held, sure } = command
   const shown = numberOf(spec, fastener)
   if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
   const window = windowOf(pass, fastener)
-  const turned = window?.kind === 'angle' ? (shortTurn(run, { pass: place, fastener })?.turned ?? 0) : 0
+  const turned = window?.kind === 'angle' ? (shortPull(run, { pass: place, fastener })?.turned ?? 0) : 0
   const from = turned === 0 ? {} : { from_deg: turned }
   if (reading === null)
     return window?.kind === 'length' || window?.kind === 'free-length'
@@ -171,16 +179,41 @@ function judge(
   if (window.kind === 'length' && window.of === 'stretch') {
     const stretch = stretchOf(procedure, run, fastener, value)
     if (stretch === null) return refused('length-missing', { fastener: shown })
-    const verdict = verdictOf(window, stretch)
-    return done({ reading: taken.value.reading, verdict, stretch_nm: stretch })
+    const judged = judgeStretch(window, stretch, command.torque, held ?? null, null)
+    if (!judged.ok) return judged
+    if (judged.value === null) return refused('torque-missing', { fastener: shown })
+    return done({ reading: taken.value.reading, stretch_nm: stretch, ...judged.value })
   }
   const verdict = moved ? 'moved' : verdictOf(window, turned + value)
   return done({ reading: taken.value.reading, ...from, verdict })
 }
 
+interface JudgedStretch {
+  readonly verdict: 'within' | 'under' | 'over'
+  readonly torque?: Reading
+}
+
+/** A stretch with the torque that belongs to it: what is typed, else what was read before. Null where one is missing. */
+function judgeStretch(
+  window: LengthWindow,
+  stretch: number,
+  typed: PullCommand['torque'],
+  held: HeldWrench | null,
+  before: Reading | null,
+): Outcome<JudgedStretch | null> {
+  if (window.torque === undefined) return done({ verdict: verdictOf(window, stretch) })
+  const taken = typed === undefined ? null : takeReading(window.torque, typed, held)
+  if (taken?.ok === false) return taken
+  const torque = taken?.value.reading ?? before
+  if (torque === null) return done(null)
+  const outcome = stretchOutcome(window, nanometres(stretch), torqueRead(torque))
+  return done({ verdict: verdictOfStretch(outcome), torque })
+}
+
 /** Whether a pull is read off a torque wrench: only then does it matter which one. */
 function isTorque(pass: Pass, fastener: string | null): boolean {
-  return windowOf(pass, fastener)?.kind === 'torque'
+  const window = windowOf(pass, fastener)
+  return window?.kind === 'torque' || (window?.kind === 'length' && window.torque !== undefined)
 }
 
 interface PullVerdict {
@@ -188,6 +221,7 @@ interface PullVerdict {
   readonly verdict: Pull['verdict']
   readonly from_deg?: number
   readonly stretch_nm?: number
+  readonly torque?: Reading
 }
 
 type ReadAgain = Extract<RunCommand, { type: 'read-again' }>
@@ -199,7 +233,7 @@ type ReadAgain = Extract<RunCommand, { type: 'read-again' }>
 export function decideReadAgain(
   procedure: Procedure,
   run: Run,
-  { pull: number, reading, reason: typed }: ReadAgain,
+  { pull: number, reading, torque, reason: typed }: ReadAgain,
 ): Outcome<readonly RunEvent[]> {
   const pull = run.pulls.find((each) => each.number === number && counts(each))
   const flagged = openFlags(run).some(
@@ -213,7 +247,14 @@ export function decideReadAgain(
   const reason = readReason(typed, { what: 'pull-read-again' })
   if (!reason.ok) return reason
   const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, taken.value.value)
-  const value = stretch ?? pull.from + taken.value.value
+  if (stretch !== null && window.kind === 'length') {
+    const judged = judgeStretch(window, stretch, torque, pull.held, pull.torque)
+    if (!judged.ok) return judged
+    if (judged.value === null) return refused('torque-missing', { fastener: pull.fastener })
+    const again = { type: 'pull-read-again', version: 1, procedure: procedure.id, pull: number } as const
+    const { reading } = taken.value
+    return done([{ ...again, reading, ...judged.value, stretch_nm: stretch, reason: reason.value }])
+  }
   return done([
     {
       type: 'pull-read-again',
@@ -221,8 +262,7 @@ export function decideReadAgain(
       procedure: procedure.id,
       pull: number,
       reading: taken.value.reading,
-      verdict: verdictOf(window, value),
-      ...(stretch !== null && { stretch_nm: stretch }),
+      verdict: verdictOf(window, pull.from + taken.value.value),
       reason: reason.value,
     },
   ])

@@ -9,7 +9,7 @@ import { decideStart } from './own-order.ts'
 import { counts, lastLivePull, plannedPulls } from './plan.ts'
 import { isRunDone, openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
-import type { Run } from './run.ts'
+import type { Flag, Run } from './run.ts'
 import { wayOut } from './way-out.ts'
 
 const version = 1
@@ -58,7 +58,8 @@ export function decideRun(
       const flag = openFlags(run).find(({ number }) => number === command.flag)
       if (flag === undefined) return refused('flag-not-open', { flag: command.flag })
       const way = wayOut(spec, procedure, run, flag)
-      if (way !== 'say') return refused(wayOutCodes[way], { fastener: numberOf(spec, flag.fastener) ?? '' })
+      if (way !== 'say')
+        return refused(codeOf(way, run, flag), { fastener: numberOf(spec, flag.fastener) ?? '' })
       const answer = readReason(command.answer, { what: 'flag-answered' })
       return answer.ok
         ? done([{ type: 'flag-answered', ...common, flag: command.flag, answer: answer.value }])
@@ -112,6 +113,11 @@ const wayOutCodes = {
   'begin-again': 'must-begin-again',
   'turn-on': 'turn-on-first',
 } as const
+
+function codeOf(way: keyof typeof wayOutCodes, run: Run, flag: Flag) {
+  const pull = run.pulls.find(({ number }) => number === flag.pull)
+  return way === 'turn-on' && pull?.torque ? 'pull-on-first' : wayOutCodes[way]
+}
 
 type TakeBack = Extract<RunCommand, { type: 'take-back' }>
 

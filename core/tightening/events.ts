@@ -51,6 +51,12 @@ export const runEvents = [
     verdict: z.enum(['unread', 'within', 'under', 'over', 'moved']),
     /** By how much it is longer than it was; only where that was measured. */
     stretch_nm: z.int().optional(),
+    /** The torque at which it was so much longer; only where it is tightened until it is. */
+    torque: reading.optional(),
+    /** How long was waited, in seconds; only where the procedure waits. */
+    waited_s: z.number().min(0).optional(),
+    /** Why it was not waited as long as the procedure says; only where it was not. */
+    waitShortened: reason.optional(),
     /** Why it was pulled before its turn; null when it was its turn. */
     outOfOrder: reason.nullable(),
   }),
@@ -72,6 +78,7 @@ export const runEvents = [
     reading,
     verdict: z.enum(['within', 'under', 'over']),
     stretch_nm: z.int().optional(),
+    torque: reading.optional(),
     reason,
   }),
   z.strictObject({

@@ -26,6 +26,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         outOfOrder: event.outOfOrder,
         takenBack: null,
         stretch: event.stretch_nm === undefined ? null : nanometres(event.stretch_nm),
+        torque: event.torque ?? null,
         setAside: null,
       })
     case 'pull-taken-back':
@@ -41,7 +42,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         ),
       }
     case 'pull-read-again': {
-      const { pull: number, reading, verdict, stretch_nm, reason } = event
+      const { pull: number, reading, verdict, stretch_nm, torque, reason } = event
       const pulls = run.pulls.map((pull) =>
         pull.number === number
           ? {
@@ -49,6 +50,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
               reading,
               verdict,
               stretch: stretch_nm === undefined ? pull.stretch : nanometres(stretch_nm),
+              torque: torque ?? pull.torque,
             }
           : pull,
       )

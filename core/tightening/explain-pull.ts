@@ -109,7 +109,8 @@ function askedOf(
     if (!plannedIn(procedure, place).some((pull) => pull.fastener === fastener)) return
     const asks = windowOf(pass, fastener)
     const window = read !== null && place === upTo ? asRead(asks, read) : asks
-    if (pass.kind === 'loosen') asked = null
+    // What it holds after a stretch is what was measured, and does not come from a torque.
+    if (pass.kind === 'loosen' || pass.kind === 'tighten-to-stretch') asked = null
     else if (window?.kind === 'torque')
       asked = pass.kind === 'recheck' ? rechecked(asked, window) : { torque: window, turn: null }
     else if (window?.kind === 'angle' && asked !== null) asked = { ...asked, turn: added(asked.turn, window) }

@@ -17,6 +17,7 @@ import { numberOf } from './fastener-number.ts'
 import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit, suspectedUnit } from './reading.ts'
 import { turnedIn } from './short-turn.ts'
+import { stretchOutcome, torqueRead } from './stretch.ts'
 import { wayOut } from './way-out.ts'
 import { lengthSpan, limitsSpan, windowOf } from './window.ts'
 
@@ -33,6 +34,13 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
       return problem('fastener-moved', { fastener })
     case 'under':
     case 'over': {
+      const stretched = stretchedFacts(procedure, run, flag)
+      if (stretched !== null) {
+        const { code, facts } = stretched
+        if (code === 'stretch-torque' && wayOut(spec, procedure, run, flag) === 'replace')
+          return problem('stretch-torque-replace', { fastener, ...facts })
+        return problem(code, { fastener, ...facts })
+      }
       const outside = outsideFacts(procedure, run, flag)
       const left = leftToTurn(procedure, run, flag)
       if (left !== null)
@@ -67,6 +75,28 @@ export function flagInShort(words: Words, procedure: Procedure, run: Run, flag: 
     default:
       return flag.about satisfies never
   }
+}
+
+/** What there is to say of one that is tightened until it is so much longer; null for any other flag. */
+function stretchedFacts(procedure: Procedure, run: Run, flag: Flag) {
+  const pull = run.pulls.find(({ number }) => number === flag.pull)
+  const pass = pull && procedure.passes[pull.pass]
+  const window = pull && pass ? windowOf(pass, pull.fastener) : null
+  if (window?.kind !== 'length' || window.torque === undefined) return null
+  if (!pull?.torque || pull.stretch === null || !isTorqueUnit(pull.torque.unit)) return null
+  const outcome = stretchOutcome(window, pull.stretch, torqueRead(pull.torque))
+  const lengthUnit = pull.reading && isLengthUnit(pull.reading.unit) ? pull.reading.unit : 'mm'
+  const torqueLimits = limitsSpan(window.torque, pull.torque.unit)
+  const facts = {
+    stretch: lengthAmount(pull.stretch, lengthUnit),
+    limits: lengthSpan(window, lengthUnit),
+    torque: scaleReading(pull.torque),
+    torqueLimits,
+    mostTorque: { ...torqueLimits.upTo, unit: pull.torque.unit },
+  }
+  if (outcome === 'too-long') return { code: 'stretch-too-long', facts } as const
+  if (outcome === 'short') return { code: 'stretch-short', facts } as const
+  return { code: 'stretch-torque', facts: { ...facts, tooMuch: outcome === 'at-most-torque' } } as const
 }
 
 /** What is left of a turn that came short, and between what; null for any other flag. */

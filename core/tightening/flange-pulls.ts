@@ -12,7 +12,7 @@ import { fastenersOf, type EngineSpec, type Pass, type Procedure } from '../engi
 
 /**
  * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all
- * fasteners of a group, a turn brings the nut down by its share of the pitch. What is done by hand or
+ * fasteners of a group, a stretch that of the bolt as a spring, a turn brings the nut down by its share of the pitch. What is done by hand or
  * measured moves no load, and a fastener on another face than the procedure's is left out.
  *
  * Refuses what `fastenedJoint` refuses.
@@ -56,6 +56,10 @@ function pullOf(pass: Loading, place: number, bolt: string, joint: FastenedJoint
     case 'angle': {
       const own = pass.others?.find(({ fasteners }) => fasteners.includes(bolt)) ?? pass
       return { ...pull, kind: 'turn', byMm: (own.target / 360) * inMillimetres(joint.thread.pitch) }
+    }
+    case 'tighten-to-stretch': {
+      const middleMm = (inMillimetres(pass.least) + inMillimetres(pass.most)) / 2
+      return { ...pull, kind: 'raise', to: newtons(middleMm / joint.boltMmPerN) }
     }
     case 'loosen':
       return { ...pull, kind: 'release' }

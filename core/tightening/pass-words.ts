@@ -1,9 +1,16 @@
 import { formatThread } from '../joint/index.ts'
-import { angleAmount, type LengthUnit, type BenchTorqueUnit } from '../quantity/index.ts'
+import { angleAmount, type LengthUnit, type BenchTorqueUnit, type TorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
 import { numberOf } from './fastener-number.ts'
-import { lengthSpan, limitsSpan, showWindow, windowOf, type AcceptanceWindow } from './window.ts'
+import {
+  lengthSpan,
+  limitsSpan,
+  showWindow,
+  windowOf,
+  type AcceptanceWindow,
+  type PullWindow,
+} from './window.ts'
 
 /** What the bench reads its scales in. */
 export interface Units {
@@ -67,7 +74,9 @@ export function passText(
   const { passes } = words
   if (pass.kind === 'action') {
     const window = windowOf(pass, null)
-    return window === null ? pass.instruction : `${pass.instruction} ${value(words, window, units)}`
+    const wait = pass.waitMinutes === undefined ? [] : [words.passes.wait({ minutes: pass.waitMinutes })]
+    const reading = window === null ? [] : [value(words, window, units)]
+    return [pass.instruction, ...reading, ...wait].join(' ')
   }
   const window = windowOf(pass, null)
   const name = pass.kind === 'seat' && window !== null ? passes.seatWithGap : passes.kinds[pass.kind]
@@ -81,11 +90,21 @@ export function passText(
   const only =
     pass.kind === 'recheck' && pass.only ? [passes.only({ numbers: numbersText(spec, pass.only) })] : []
   const repeated = pass.kind === 'recheck' && pass.repeat ? [passes.untilNoneMoves] : []
+  const step = pass.step === undefined ? [] : [words.passes.step(pass.step)]
+  const atTorque =
+    window?.kind === 'length' && window.torque !== undefined
+      ? [atTorqueText(words, window.torque, units.torque)]
+      : []
   const inAll =
     pass.kind === 'angle' && pass.inAll !== undefined
       ? [passes.inAll({ angle: words.amounts.amount(angleAmount(pass.inAll)) })]
       : []
-  return [base, ...inAll, ...own, ...only, ...repeated].join('; ')
+  return [base, ...step, ...atTorque, ...inAll, ...own, ...only, ...repeated].join('; ')
+}
+
+/** `at 60 to 90 lbf·ft`: of a fastener that is tightened until it is so much longer. */
+export function atTorqueText(words: Words, torque: PullWindow, unit: TorqueUnit): string {
+  return words.passes.atTorque({ limits: words.amounts.span(limitsSpan(torque, unit)), unit })
 }
 
 const mostNumbers = 8

@@ -1,7 +1,7 @@
 import { fastenersOf, type Procedure } from '../engine/index.ts'
 import { asRun } from './own-order.ts'
 import type { Pull, Run } from './run.ts'
-import { isShortTurn } from './short-turn.ts'
+import { isShort } from './short-turn.ts'
 
 /**
  * One fastener in one pass that the procedure asks for. `pass` counts from 0; an action between passes has no
@@ -63,7 +63,7 @@ export function nextPull(procedure: Procedure, run: Run | undefined): PlannedPul
 export function livePulls(run: Run | undefined): ReadonlyMap<string, Pull> {
   if (run === undefined) return new Map()
   const last = new Map(run.pulls.filter(counts).map((pull) => [pullKey(pull), pull]))
-  for (const [key, pull] of last) if (isShortTurn(run, pull)) last.delete(key)
+  for (const [key, pull] of last) if (isShort(run, pull)) last.delete(key)
   return last
 }
 

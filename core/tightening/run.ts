@@ -20,6 +20,8 @@ export interface Pull {
   readonly takenBack: string | null
   /** By how much the fastener is longer than it was; null where that is not measured. */
   readonly stretch: Length | null
+  /** At which it was so much longer; null where it is not tightened until it is. */
+  readonly torque: Reading | null
   /** Why it no longer counts although it was not taken back; null while it counts. */
   readonly setAside: 'loosened' | 'pass-repeated' | 'run-restarted' | null
 }

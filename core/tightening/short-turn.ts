@@ -2,16 +2,19 @@ import { degrees, type Angle } from '../quantity/index.ts'
 import type { FlagAnswer } from './answers.ts'
 import type { Pull, Run } from './run.ts'
 
-/** Whether a pull is a turn that came short: it counts, and what is left of it is still to be turned. */
-export function isShortTurn(run: Run, { number, reading, verdict }: Pull): boolean {
-  if (reading?.unit !== '°' || verdict !== 'under') return false
+/**
+ * Whether a pull came short and is gone on with from where it stands: a turn, or one that is tightened until it is so much
+ * longer. It counts, and what is left of it is still to be done.
+ */
+export function isShort(run: Run, { number, reading, torque, verdict }: Pull): boolean {
+  if ((reading?.unit !== '°' && torque === null) || verdict !== 'under') return false
   const flag = run.flags.find((each) => each.pull === number && each.about === 'under')
   // In older records a person may have answered for it in words; that stands.
-  return flag === undefined || flag.answer === null || isTurnedOn(flag.answer)
+  return flag === undefined || flag.answer === null || isGoneOnWith(flag.answer)
 }
 
-function isTurnedOn(answer: FlagAnswer): boolean {
-  return typeof answer === 'object' && answer.deed === 'turned-on'
+function isGoneOnWith(answer: FlagAnswer): boolean {
+  return typeof answer === 'object' && (answer.deed === 'turned-on' || answer.deed === 'tightened-on')
 }
 
 /** All that a turn has come to, with what was turned in its pass before. */

@@ -2,20 +2,20 @@ import { degrees, type Angle } from '../quantity/index.ts'
 import type { Procedure } from '../engine/index.ts'
 import { counts, pullKey, type PlannedPull } from './plan.ts'
 import type { Pull, Run } from './run.ts'
-import { isShortTurn, turnedIn } from './short-turn.ts'
+import { isShort, turnedIn } from './short-turn.ts'
 import { windowOf, type AcceptanceWindow } from './window.ts'
 
 /**
- * How far a fastener has been turned in a pass, in degrees, where what was turned last came short: the pass stays open, and
- * what is left is turned from there. Null where nothing was turned, or enough.
+ * The pull of a fastener in a pass that came short and is gone on with, and how far it has been turned, of a turn: the pass
+ * stays open, and what is left is done from there. Null where nothing was pulled, or enough.
  */
-export function shortTurn(
+export function shortPull(
   run: Run,
   planned: PlannedPull,
 ): { readonly pull: Pull; readonly turned: Angle } | null {
   const key = pullKey(planned)
   const pull = run.pulls.findLast((each) => counts(each) && pullKey(each) === key)
-  if (pull === undefined || !isShortTurn(run, pull)) return null
+  if (pull === undefined || !isShort(run, pull)) return null
   return { pull, turned: turnedIn(pull) }
 }
 
@@ -30,7 +30,7 @@ export function windowNow(
 ): AcceptanceWindow | null {
   const pass = procedure.passes[planned.pass]
   const window = pass === undefined ? null : windowOf(pass, planned.fastener)
-  const before = run === undefined || window?.kind !== 'angle' ? null : shortTurn(run, planned)
+  const before = run === undefined || window?.kind !== 'angle' ? null : shortPull(run, planned)
   if (before === null || window?.kind !== 'angle') return window
   const left = (angle: Angle) => degrees(Math.max(0, angle - before.turned))
   return { ...window, target: left(window.target), least: left(window.least), most: left(window.most) }

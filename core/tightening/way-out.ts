@@ -2,30 +2,36 @@ import type { EngineSpec, Procedure } from '../engine/index.ts'
 import { plannedIn } from './plan.ts'
 import { openFlags } from './progress.ts'
 import type { Flag, Run } from './run.ts'
-import { isShortTurn } from './short-turn.ts'
+import { isShort } from './short-turn.ts'
+import { verdictOf, windowOf } from './window.ts'
 
 /**
  * What settles a flag:
  * - `replace`: loosen the fastener, fit a new one, begin it again. It was stretched, and turning it back does not undo that.
  * - `begin-again`: loosen it and begin it again from its first pass.
- * - `turn-on`: turn on what is left of a turn that came short.
+ * - `turn-on`: go on from where it stands: turn what is left of a turn, tighten on what is not long enough.
  * - `say`: a person says what was done about it.
  */
 export type WayOut = 'replace' | 'begin-again' | 'turn-on' | 'say'
 
 /**
  * The only way in which a flag is settled. What went past its most is never left as it is: one that may be used once
- * only, or whose stretch was measured, is replaced; so is one that is turned by an angle, unless the spec says of its
+ * only, or that is longer than it may be, is replaced; so is one that is turned by an angle, unless the spec says of its
  * group that it may begin again; any other begins again, unless the spec says that it is replaced.
  */
 export function wayOut(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag): WayOut {
   const pull = run.pulls.find(({ number }) => number === flag.pull)
-  if (flag.about === 'under') return pull !== undefined && isShortTurn(run, pull) ? 'turn-on' : 'say'
+  if (flag.about === 'under') return pull !== undefined && isShort(run, pull) ? 'turn-on' : 'say'
   if (flag.about !== 'over' || flag.fastener === null || pull === undefined) return 'say'
   const id = spec.fasteners.find((each) => each.id === flag.fastener)?.group
   const group = spec.fastenerGroups.find((each) => each.id === id)
   if (group?.reuse === 'new-each-time') return 'replace'
-  if (procedure.passes[pull.pass]?.kind === 'stretch') return 'replace'
+  const pass = procedure.passes[pull.pass]
+  const window = pass && windowOf(pass, pull.fastener)
+  if (window?.kind === 'length' && window.of === 'stretch' && pull.stretch !== null) {
+    if (verdictOf(window, pull.stretch) === 'over') return 'replace'
+    return group?.pastMost ?? 'begin-again'
+  }
   if (group?.pastMost !== undefined) return group.pastMost
   return isTurned(procedure, flag.fastener) ? 'replace' : 'begin-again'
 }

@@ -21,6 +21,8 @@ export interface LengthWindow {
   readonly of: 'gap' | 'action' | 'stretch'
   readonly least: Length
   readonly most: Length
+  /** Where a fastener is tightened until it is so much longer: what its torque must be then. */
+  readonly torque?: PullWindow & { readonly kind: 'torque' }
 }
 
 /** What one pull must show. The length of a fastener that has not been pulled may be any. */
@@ -82,6 +84,17 @@ export function windowOf(pass: Pass, fastener: string | null): AcceptanceWindow 
       return { kind: 'free-length' }
     case 'stretch':
       return { kind: 'length', of: 'stretch', least: pass.least, most: pass.most }
+    case 'tighten-to-stretch': {
+      const { least, most } = pass.torque
+      const target = newtonMetres((least + most) / 2)
+      return {
+        kind: 'length',
+        of: 'stretch',
+        least: pass.least,
+        most: pass.most,
+        torque: { kind: 'torque', target, least, most, tolerance: 'spec' },
+      }
+    }
     case 'action':
       return pass.reading === undefined ? null : { kind: 'length', of: 'action', ...pass.reading }
     case 'loosen':

@@ -53,6 +53,10 @@ const pullFields = [
   'verdict',
   'out_of_order',
   'taken_back',
+  'torque',
+  'torque_unit',
+  'waited_s',
+  'wait_shortened',
 ] as const
 
 function pulls({ runs }: BuildSheet): Row[] {
@@ -77,6 +81,10 @@ function pulls({ runs }: BuildSheet): Row[] {
       verdict: pull.verdict,
       out_of_order: pull.outOfOrder,
       taken_back: pull.takenBack?.reason ?? null,
+      torque: pull.torque && torqueAtFastener(pull.torque),
+      torque_unit: pull.torque?.unit ?? null,
+      waited_s: pull.waited?.seconds ?? null,
+      wait_shortened: pull.waited?.shortened ?? null,
     })),
   )
 }

@@ -3,7 +3,7 @@ import { clearanceText, type Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
 import { degrees, formatAngle, formatLength, nanometres } from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
-import { isTorqueUnit, lengthSpan, showWindow } from '../../core/tightening/index.ts'
+import { atTorqueText, isTorqueUnit, lengthSpan, showWindow } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import { dayAndTime } from '../parts/time.ts'
 
@@ -29,9 +29,17 @@ export function dayAndMinute(stamp: Stamp | null): string {
 }
 
 /** Target and limits of a pull in the unit that was read, else in the bench's: `24 N·m (22.8 to 25.2)`. */
-export function windowText(words: Words, { window, reading }: SheetPull, benchUnit: TorqueUnit): string {
-  if (window?.kind === 'length')
-    return words.amounts.span(lengthSpan(window, reading?.unit === 'in' ? 'in' : 'mm'))
+export function windowText(
+  words: Words,
+  { window, reading, torque }: SheetPull,
+  benchUnit: TorqueUnit,
+): string {
+  if (window?.kind === 'length') {
+    const lengths = words.amounts.span(lengthSpan(window, reading?.unit === 'in' ? 'in' : 'mm'))
+    if (window.torque === undefined) return lengths
+    const unit = torque && isTorqueUnit(torque.unit) ? torque.unit : benchUnit
+    return `${lengths}, ${atTorqueText(words, window.torque, unit)}`
+  }
   return targetText(words, window, reading && isTorqueUnit(reading.unit) ? reading.unit : benchUnit)
 }
 

@@ -2,9 +2,9 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { test as bench } from './bench.ts'
-import { setA, setB, setD } from '../published/tightening-sets.ts'
+import { setA, setB, setD, setF } from '../published/tightening-sets.ts'
 
-export const sets = { A: setA(), B: setB(), D: setD() }
+export const sets = { A: setA(), B: setB(), D: setD(), F: setF() }
 
 /** Set B with what a manual may ask to be measured in it: lengths, the gap, stretch, end float, and a recheck. */
 function measured(): object {

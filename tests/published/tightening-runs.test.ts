@@ -5,7 +5,7 @@ import { readSpec } from '../../core/engine/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { nextPull, plannedPulls, showWindow, windowOf, type Reading } from '../../core/tightening/index.ts'
 import { Workshop } from '../core/builds/workshop.ts'
-import { setA, setB, setC, setD, setE, setH, setJ, type TighteningSet } from './tightening-sets.ts'
+import { setA, setB, setC, setD, setE, setF, setH, setJ, type TighteningSet } from './tightening-sets.ts'
 
 /** A published set being carried out; every reading is typed as the manual prints it. */
 class Carried extends Workshop {
@@ -90,6 +90,69 @@ describe('set A pull by pull, TM 9-2815-237-34, para 2-41', () => {
     while (run.next !== null) run.pulls()
     run.does(endFloat(reading))
     expect(run.state.checks['end-float']?.verdict).toBe(verdict)
+  })
+})
+
+describe('set F pull by pull: studs stretched by 0.019 to 0.024 in', () => {
+  /** Every stud 12 in long, snug, and the joint settled. */
+  function snug(): Carried {
+    const run = new Carried(setF())
+    run.pullsPass('12', 'in')
+    expect(run.pullsPass('50')).toEqual(['within'])
+    run.does({
+      type: 'pull',
+      procedure: 'tighten',
+      ...run.next!,
+      reading: null,
+      waited: { seconds: 120, shortened: null },
+      moved: false,
+      outOfOrder: null,
+    })
+    return run
+  }
+  function stretches(run: Carried, inches: string, torque: string) {
+    run.does({
+      type: 'pull',
+      procedure: 'tighten',
+      ...run.next!,
+      reading: { typed: inches, unit: 'in' },
+      torque: { typed: torque, unit: 'lbf·ft' },
+      moved: false,
+      outOfOrder: null,
+    })
+    return run.state.runs['tighten']!.pulls.at(-1)!
+  }
+
+  it('goes from cap to cap, 4, 3, 5, 2, 6, 1, 7, and raises the torque until each is long enough', () => {
+    const run = snug()
+    const caps: (string | undefined)[] = []
+    while (run.next !== null) {
+      caps.push(run.spec.fasteners.find(({ id }) => id === run.next!.fastener)?.where)
+      expect(stretches(run, '12.012', '160').verdict).toBe('under')
+      expect(stretches(run, '12.020', '220').verdict).toBe('within')
+    }
+    const places = [400, 300, 500, 200, 600, 100, 700]
+    expect(caps).toEqual(places.flatMap((x) => [`at ${x} mm, one side`, `at ${x} mm, other side`]))
+    expect(run.done).toBe(true)
+    expect(run.finish()).toBe(true)
+    const [wait] = buildSheet(run.spec, run.entries).runs[0]!.pulls.filter(({ waited }) => waited !== null)
+    expect(wait?.waited).toEqual({ seconds: 120, shortened: null })
+  })
+
+  it.each([
+    ['12.0189', 'under'],
+    ['12.019', 'within'],
+    ['12.024', 'within'],
+    ['12.0241', 'over'],
+  ])('takes %s in of 12 in before as %s', (inches, verdict) => {
+    expect(stretches(snug(), inches, '220').verdict).toBe(verdict)
+  })
+
+  it('measures the lengths before the first torque and reads the torque last, without a doubt about that order', () => {
+    const codes = audit(setF().spec).map(({ problem }) => problem.code)
+    expect(codes).not.toContain('length-after-pull')
+    expect(codes).not.toContain('stretch-without-length')
+    expect(codes).not.toContain('torque-after-turn')
   })
 })
 

@@ -92,7 +92,8 @@ export function setC(): TighteningSet {
 export function setD(): TighteningSet {
   return published({
     source: 'TM 5-3810-295-34',
-    assumed: 'Ten bolts, M20×2.5 of class 10.9, 120 mm grip; the target is the middle of the printed range.',
+    assumed:
+      'Ten bolts, M20×2.5 of class 10.9, 120 mm grip; the target is the middle of the printed range.',
     id: 'published-d',
     groups: [
       {
@@ -107,8 +108,7 @@ export function setD(): TighteningSet {
       { kind: 'loosen', order },
       range('85 lbf·ft', '90 lbf·ft'),
       range('170 lbf·ft', '180 lbf·ft'),
-      { kind: 'angle', order, target: '30 °' },
-      { kind: 'angle', order, target: '30 °' },
+      { kind: 'angle', order, target: '60 °', inSteps: '30 °' },
     ],
   })
 }
@@ -124,6 +124,36 @@ export function setE(): TighteningSet {
       torque('22 lbf·ft'),
       { kind: 'angle', order, target: '40 °' },
       { kind: 'angle', order, inAll: '65 °' },
+    ],
+  })
+}
+
+/** Set F: the studs of seven caps in the order 4, 3, 5, 2, 6, 1, 7, each tightened until it is 0.019 to 0.024 in longer. */
+export function setF(): TighteningSet {
+  return published({
+    source: 'a public manual with studs stretched by 0.019 to 0.024 in, caps 4, 3, 5, 2, 6, 1, 7',
+    assumed:
+      'One stud to each side of a cap, M20×2.5 of class 10.9, 250 mm grip; snug at 50, then 150 to 300 lbf·ft; the ' +
+      'joint is let settle for two minutes in between.',
+    id: 'published-f',
+    groups: [
+      {
+        ...screws('stud', 'Cap studs', [400, 300, 500, 200, 600, 100, 700], 70, 250),
+        thread: ['20 mm', '2.5 mm'],
+        acrossFlats: '30 mm',
+      },
+    ],
+    passes: [
+      { kind: 'length', order },
+      torque('50 lbf·ft'),
+      { kind: 'action', instruction: 'Let the joint settle.', waitMinutes: 2 },
+      {
+        kind: 'tighten-to-stretch',
+        order,
+        least: '0.019 in',
+        most: '0.024 in',
+        torque: { least: '150 lbf·ft', most: '300 lbf·ft' },
+      },
     ],
   })
 }

@@ -16,13 +16,17 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
     case 'fasteners-declared-new':
       return { type: 'declare-new', procedure, group: event.group }
     case 'fastener-pulled': {
-      const { pass, fastener, reading, held, verdict, outOfOrder } = event
+      const { pass, fastener, reading, torque, held, waited_s, waitShortened, verdict, outOfOrder } = event
       return {
         type: 'pull',
         procedure,
         pass,
         fastener,
         reading: reading === null ? null : { typed: reading.typed, unit: reading.unit },
+        ...(torque !== undefined && { torque: { typed: torque.typed, unit: torque.unit } }),
+        ...(waited_s !== undefined && {
+          waited: { seconds: waited_s, shortened: waitShortened ?? null },
+        }),
         ...(held !== undefined && { held }),
         moved: verdict === 'moved',
         // Who recorded it was asked, or the program did not ask yet.
@@ -40,12 +44,13 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         reason: event.reason,
       }
     case 'pull-read-again': {
-      const { pull, reading, reason } = event
+      const { pull, reading, torque, reason } = event
       return {
         type: 'read-again',
         procedure,
         pull,
         reading: { typed: reading.typed, unit: reading.unit },
+        ...(torque !== undefined && { torque: { typed: torque.typed, unit: torque.unit } }),
         reason,
       }
     }

@@ -192,6 +192,7 @@ function calloutOf(
       return described.loosen
     case 'length':
     case 'stretch':
+    case 'tighten-to-stretch':
       return described.measure
     default:
       return null

@@ -1,4 +1,4 @@
-import type { EngineSpec, PassKind, Procedure } from '../../engine/index.ts'
+import type { EngineSpec, PassKind, PassStep, Procedure } from '../../engine/index.ts'
 import {
   isRunDone,
   numberOf,
@@ -42,6 +42,8 @@ export interface SheetPull extends Stamp {
   /** Counts from 1. */
   readonly pass: number
   readonly kind: PassKind
+  /** Of a pass in steps. */
+  readonly step: PassStep | null
   /** What was to be done, for an action between passes. */
   readonly instruction: string | null
   /** As on the drawing; null for an action. */
@@ -61,6 +63,10 @@ export interface SheetPull extends Stamp {
   readonly outOfOrder: string | null
   readonly takenBack: (Stamp & { readonly reason: string }) | null
   readonly stretch: Pull['stretch']
+  /** At which it was so much longer; null where it is not tightened until it is. */
+  readonly torque: Pull['torque']
+  /** How long the procedure was waited for, in seconds, and why not longer; null where it does not wait. */
+  readonly waited: { readonly seconds: number; readonly shortened: string | null } | null
   /** Why it no longer counts although it was not taken back. */
   readonly setAside: Pull['setAside']
 }
@@ -150,7 +156,7 @@ function pullsOn(
     ]),
   )
   return ofType(own, 'fastener-pulled').flatMap((entry) => {
-    const { pull, pass, fastener, reading, verdict, outOfOrder } = entry.event
+    const { pull, pass, fastener, reading, verdict, outOfOrder, waited_s, waitShortened } = entry.event
     const asked = procedure.passes[pass]
     if (asked === undefined) return []
     return [
@@ -159,6 +165,7 @@ function pullsOn(
         number: pull,
         pass: pass + 1,
         kind: asked.kind,
+        step: asked.step ?? null,
         instruction: asked.kind === 'action' ? asked.instruction : null,
         fastener: numberOf(spec, fastener),
         where: spec.fasteners.find(({ id }) => id === fastener)?.where ?? null,
@@ -171,6 +178,8 @@ function pullsOn(
         outOfOrder,
         takenBack: takenBack.get(pull) ?? null,
         stretch: pulls.get(pull)?.stretch ?? null,
+        torque: pulls.get(pull)?.torque ?? null,
+        waited: waited_s === undefined ? null : { seconds: waited_s, shortened: waitShortened ?? null },
         setAside: pulls.get(pull)?.setAside ?? null,
       },
     ]

@@ -10,6 +10,7 @@ export const flags = {
     replaced: 'Loosened, replaced by a new one, and begun again from its first pass.',
     'begun-again': 'Loosened, and begun again from its first pass.',
     'turned-on': 'Turned on from where it stood.',
+    'tightened-on': 'Tightened on from where it stood.',
     'pass-repeated': 'The pass is gone through again until none moves.',
   },
   moved: 'moved',

@@ -7,6 +7,7 @@ const kinds = {
   recheck: 'recheck',
   length: 'length before',
   stretch: 'stretch',
+  'tighten-to-stretch': 'tighten to a stretch',
   action: 'between passes',
 }
 
@@ -21,8 +22,21 @@ export const passes = {
   only: ({ numbers }: { readonly numbers: string }) => `only ${numbers}`,
   untilNoneMoves: 'again until none moves',
   inAll: ({ angle }: { readonly angle: string }) => `${angle} in all`,
+  /** After the name of a pass that goes through its order more than once. */
+  step: ({ number, of }: StepOfPass) => `step ${number} of ${of}`,
+  /** Of one that is tightened until it is so much longer. */
+  atTorque: ({ limits, unit }: { readonly limits: string; readonly unit: string }) => `at ${limits} ${unit}`,
+  wait: ({ minutes }: { readonly minutes: number }) => `Wait ${minutes} min.`,
+}
+
+export interface StepOfPass {
+  readonly number: number
+  readonly of: number
 }
 
 /** In a table: `3 torque`. Passes are counted from 1. */
-export const numberAndKind = ({ pass, kind }: { readonly pass: number; readonly kind: keyof typeof kinds }) =>
-  `${pass} ${kinds[kind]}`
+export const numberAndKind = (facts: {
+  readonly pass: number
+  readonly kind: keyof typeof kinds
+  readonly step?: StepOfPass | null
+}) => `${facts.pass} ${kinds[facts.kind]}${!facts.step ? '' : `, ${passes.step(facts.step)}`}`

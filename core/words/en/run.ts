@@ -1,5 +1,5 @@
 import type { RichText } from '../rich.ts'
-import { passes } from './passes.ts'
+import { passes, type StepOfPass } from './passes.ts'
 import { wrenchForPull } from './wrench-for-pull.ts'
 import { pullExplained } from './pull-explained.ts'
 
@@ -29,8 +29,15 @@ const passAndKind = ({ pass, kind }: OfPlace) => `pass ${pass}, ${passes.kinds[k
 /** A tightening procedure while it is carried out. */
 export const run = {
   /** Beside the name of the procedure. */
-  heading: (facts: OfPlace & { readonly passes: number; readonly ownOrder: boolean }) =>
-    `pass ${facts.pass} of ${facts.passes}, ${passes.kinds[facts.kind]}${facts.ownOrder ? ', own order' : ''}`,
+  heading: (
+    facts: OfPlace & {
+      readonly passes: number
+      readonly step: StepOfPass | null
+      readonly ownOrder: boolean
+    },
+  ) =>
+    `pass ${facts.pass} of ${facts.passes}, ${passes.kinds[facts.kind]}` +
+    `${facts.step === null ? '' : `, ${passes.step(facts.step)}`}${facts.ownOrder ? ', own order' : ''}`,
   passes: 'Passes',
   pulled: ({ pulled, planned }: { readonly pulled: number; readonly planned: number }) =>
     `${pulled} of ${planned}`,
@@ -67,6 +74,7 @@ export const run = {
   measure: {
     gap: 'Measure the gap of the joint face',
     stretch: 'Measure its length again',
+    tightenOn: 'Tighten it on until it is long enough',
     lengthBefore: 'Measure its length before it is pulled',
   },
   seatByHand: 'By hand, until it seats',
@@ -74,6 +82,9 @@ export const run = {
   longerBy: 'longer by',
   readingIn: ({ unit, onScale }: { readonly unit: string; readonly onScale: boolean }) =>
     `Reading in ${unit}${onScale ? ', as the scale shows it' : ''}`,
+  torqueThen: ({ unit, onScale }: { readonly unit: string; readonly onScale: boolean }) =>
+    `Its torque then in ${unit}${onScale ? ', as the scale shows it' : ''}`,
+  asScaleShows: 'as the wrench shows it',
   unit: 'Unit',
   asGaugeShows: 'as the gauge shows it',
   typeOrConfirm: 'type it, or confirm the click',
@@ -191,6 +202,8 @@ export const run = {
     turnedAfter: ({ degrees }: { readonly degrees: number }) =>
       `What is read is what was turned after the first ${degrees}°.`,
     reads: ({ unit }: { readonly unit: string }) => `It reads, in ${unit}`,
+    torque: ({ unit }: { readonly unit: string }) =>
+      `Its torque, in ${unit}, where that was read wrong (empty: as it was)`,
     why: 'Why is it read again?',
     usualReason: 'The first reading was wrong',
     note: 'Note what it reads now',
@@ -209,6 +222,18 @@ export const run = {
       `Begin ${number} again from pass 1. What was pulled on it no longer counts.`,
     /** Recorded with what was done. */
     reasons: { replace: 'Too much: to be replaced', 'begin-again': 'Too much: to begin again' },
+  },
+
+  /** Between two passes, where the procedure waits. */
+  wait: {
+    title: 'Waiting time',
+    left: ({ seconds }: { readonly seconds: number }) =>
+      `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')} to wait`,
+    over: '✓ The wait is over.',
+    goOnBefore: 'Go on before it is over …',
+    why: 'Why is it not waited longer?',
+    shorten: 'Go on now',
+    usualReasons: ['Waited elsewhere already', 'Told so by the foreman'],
   },
 
   restart: {

@@ -184,6 +184,10 @@ export const sheet = {
       `${scale} on the scale, ${fastener} at the fastener`,
     turnedOn: ({ read, whole }: { readonly read: string; readonly whole: string }) =>
       `${read} on, ${whole} in all`,
+    atTorque: ({ torque }: { readonly torque: string }) => `at ${torque}`,
+    waited: ({ seconds, shortened }: { readonly seconds: number; readonly shortened: string | null }) =>
+      `waited ${Math.floor(seconds / 60)} min ${Math.floor(seconds % 60)} s` +
+      `${shortened === null ? '' : `, ! shortened: ${shortened}`}`,
     longer: ({ stretch }: { readonly stretch: string }) => `${stretch} longer`,
     verdicts: {
       unread: 'confirmed, not read',

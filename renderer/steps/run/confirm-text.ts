@@ -24,6 +24,7 @@ export function confirmText(
     case 'action':
     case 'length':
     case 'stretch':
+    case 'tighten-to-stretch':
       return words.run.confirm.done
     case 'torque':
     case 'angle':

@@ -2,7 +2,7 @@ import type { BuildState } from '../../../core/builds/index.ts'
 import { degrees, type Angle } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Step } from '../../../core/engine/index.ts'
 import {
-  isShortTurn,
+  isShort,
   nextPull,
   openFlags,
   protractor,
@@ -50,7 +50,7 @@ function pullDue(spec: EngineSpec, state: BuildState, step: Step) {
 /** A turn that came short goes before what is next: it is turned on where it stands. */
 function turnedShort(run: Run): PlannedPull | null {
   const flagged = new Set(openFlags(run).map(({ pull }) => pull))
-  const pull = run.pulls.find((each) => flagged.has(each.number) && isShortTurn(run, each))
+  const pull = run.pulls.find((each) => flagged.has(each.number) && isShort(run, each))
   return pull === undefined ? null : { pass: pull.pass, fastener: pull.fastener }
 }
 

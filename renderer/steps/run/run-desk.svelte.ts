@@ -5,6 +5,7 @@ import type {
   PlannedPull,
   Reading,
   Run,
+  RunCommand,
   UsableWrench,
   AcceptanceWindow,
   WrenchChoice,
@@ -20,7 +21,7 @@ import {
   openFlags,
   openPulls,
   restartPoints,
-  shortTurn,
+  shortPull,
   wayOut,
   windowNow,
 } from '../../../core/tightening/index.ts'
@@ -28,6 +29,13 @@ import type { Problem } from '../../../core/problem/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './bare-first.ts'
 import type { OrderDraft } from './order-draft.svelte.ts'
+
+type PullCommand = Extract<RunCommand, { type: 'pull' }>
+
+interface TypedReading {
+  readonly typed: string
+  readonly unit: Reading['unit']
+}
 
 export interface PullTask {
   readonly kind: 'pull'
@@ -68,7 +76,16 @@ export type Task =
   | { readonly kind: 'done' }
 
 type Asking =
-  'take-back' | 'read-again' | 'problem' | 'pause' | 'restart' | 'wrench' | 'explain' | 'own-order' | null
+  | 'shorten-wait'
+  | 'take-back'
+  | 'read-again'
+  | 'problem'
+  | 'pause'
+  | 'restart'
+  | 'wrench'
+  | 'explain'
+  | 'own-order'
+  | null
 
 /** Stands for a wrench that is not among the shop's: its scale is taken to show what the fastener has. */
 const anotherWrench = '/'
@@ -91,6 +108,8 @@ export class RunDesk {
   readonly #picked: () => string | null
   readonly #putOff: () => PutOff
   #asking = $state<Asking>(null)
+  /** The torque at which a fastener was long enough, as typed, where it is tightened until it is. */
+  torqueTyped = $state('')
   /** The wrench that a person chose, by `keyOf`; null while the best one is. */
   #held = $state<string | null>(null)
 
@@ -163,8 +182,15 @@ export class RunDesk {
       ...(mistyped && { mistyped: true as const }),
       reason,
     })
-  readAgain = (pull: number, reading: { typed: string; unit: Reading['unit'] }, reason: string) =>
-    this.#act({ type: 'read-again', procedure: this.procedure.id, pull, reading, reason })
+  readAgain = (pull: number, reading: TypedReading, torque: TypedReading | null, reason: string) =>
+    this.#act({
+      type: 'read-again',
+      procedure: this.procedure.id,
+      pull,
+      reading,
+      ...(torque !== null && { torque }),
+      reason,
+    })
   answer = (flag: number, answer: string) =>
     this.#act({ type: 'answer-flag', procedure: this.procedure.id, flag, answer })
 
@@ -216,11 +242,11 @@ export class RunDesk {
 
   pull(
     { pass, fastener }: PlannedPull,
-    reading: { typed: string; unit: Reading['unit'] } | null,
+    reading: TypedReading | null,
     moved: boolean,
     outOfOrder: string | null,
     held: WrenchSetup | null,
-    sure = false,
+    more: Pick<PullCommand, 'torque' | 'waited' | 'sure'> = {},
   ) {
     return this.#act({
       type: 'pull',
@@ -229,8 +255,8 @@ export class RunDesk {
       fastener,
       reading,
       ...(held !== null && { held: heldAs(held) }),
+      ...more,
       moved,
-      ...(sure && { sure: true as const }),
       outOfOrder,
     })
   }
@@ -327,7 +353,7 @@ export class RunDesk {
 
   /** A flag that was put off comes back with its fastener's turn. */
   #shortOf(next: PlannedPull): Flag | null {
-    const pull = this.run === undefined ? undefined : shortTurn(this.run, next)?.pull
+    const pull = this.run === undefined ? undefined : shortPull(this.run, next)?.pull
     return pull === undefined ? null : (openFlags(this.run).find((flag) => flag.pull === pull.number) ?? null)
   }
 

@@ -13,6 +13,7 @@ import {
   plannedPulls,
   windowOf,
   type AcceptanceWindow,
+  waitOf,
 } from '../../../core/tightening/index.ts'
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
@@ -102,7 +103,18 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
     return { type: 'answer-flag', procedure, flag: openFlags(run)[0]!.number, answer: 'Put right.' }
   const window = windowOf(plan.passes[next.pass]!, next.fastener)
   const reading = window === null ? null : onTarget(window)
-  return { type: 'pull', procedure, ...next, reading, moved: false, outOfOrder: null }
+  const torque = window?.kind === 'length' && window.torque !== undefined ? onTarget(window.torque) : null
+  const wait = waitOf(plan.passes[next.pass]!)
+  return {
+    type: 'pull',
+    procedure,
+    ...next,
+    reading,
+    ...(torque !== null && { torque }),
+    ...(wait !== null && { waited: { seconds: wait, shortened: null } }),
+    moved: false,
+    outOfOrder: null,
+  }
 }
 
 /** What every fastener measures before it is pulled, in mm. */

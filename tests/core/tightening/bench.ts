@@ -89,13 +89,21 @@ export class Bench {
 export function pull(
   { pass, fastener }: PlannedPull,
   reading: readonly [typed: string, unit: Reading['unit']] | null = null,
-  more: { readonly moved?: boolean; readonly outOfOrder?: string | null } = {},
+  more: {
+    readonly moved?: boolean
+    readonly outOfOrder?: string | null
+    /** At which the length was reached, where it is tightened until it is. */
+    readonly torque?: readonly [typed: string, unit: Reading['unit']]
+    readonly waited?: { readonly seconds: number; readonly shortened: string | null }
+  } = {},
 ) {
   return {
     type: 'pull' as const,
     pass,
     fastener,
     reading: reading === null ? null : { typed: reading[0], unit: reading[1] },
+    ...(more.torque !== undefined && { torque: { typed: more.torque[0], unit: more.torque[1] } }),
+    ...(more.waited !== undefined && { waited: more.waited }),
     moved: more.moved ?? false,
     outOfOrder: more.outOfOrder ?? null,
   }

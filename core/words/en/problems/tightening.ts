@@ -30,6 +30,26 @@ const the = (fastener: string | null) =>
 const inUnit = (otherUnit: string | null) =>
   otherUnit === null ? '' : ` In ${otherUnit} it would be right: look at the unit on the wrench's scale.`
 
+export interface Stretched extends Of {
+  /** By how much it is longer. */
+  readonly stretch: AmountText
+  readonly limits: AmountText
+  readonly torque: PhraseText
+  readonly torqueLimits: AmountText
+  readonly mostTorque: AmountText
+}
+export interface StretchedAt extends Stretched {
+  /** At or past its most torque; else long enough below its least. */
+  readonly tooMuch: boolean
+}
+
+const stretchedAt = (facts: StretchedAt) =>
+  `${the(facts.fastener)}: ${facts.stretch} longer (allowed ${facts.limits}) at ${facts.torque} (allowed ` +
+  `${facts.torqueLimits}): ${facts.tooMuch ? 'do not tighten it further' : 'it gave way too easily'}.`
+
+/** `4:05` for 245 s. */
+const clock = (seconds: number) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`
+
 /** Sentences about a run of a tightening procedure. Passes count from 1. */
 export const tighteningWords = {
   'procedure-unknown': ({ procedure }: { readonly procedure: string }) =>
@@ -96,6 +116,10 @@ export const tighteningWords = {
     'Look at the decimal point and at the unit, and measure it again.',
   'length-missing': ({ fastener }: Of) =>
     `${the(fastener)} was not measured before it was pulled, so its stretch is not known. Loosen it and begin it again.`,
+  'torque-missing': ({ fastener }: Of) =>
+    `${the(fastener)} is tightened until it is so much longer. Write down its torque as well.`,
+  'wait-not-over': ({ minutes, seconds }: { readonly minutes: number; readonly seconds: number }) =>
+    `Wait ${minutes} min before the next pass: ${clock(seconds)} are left. To go on before that, give a reason.`,
   'fastener-not-pulled': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} has not been pulled, so there is nothing to loosen.`,
   'loosen-first': ({ fastener }: { readonly fastener: string }) =>
@@ -125,6 +149,16 @@ export const tighteningWords = {
   'length-under': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${fastener === null ? 'What was measured' : `Fastener ${fastener}`}: ${read}, allowed ${limits}: too ` +
     `little.${inUnit(otherUnit)} Read it again, or say what was done about it.`,
+  'stretch-short': (facts: Stretched) =>
+    `${the(facts.fastener)}: ${facts.stretch} longer at ${facts.torque}, allowed ${facts.limits}: too little. Leave it ` +
+    `where it stands, tighten it on to no more than ${facts.mostTorque}, and measure it again.`,
+  'stretch-too-long': (facts: Stretched) =>
+    `${the(facts.fastener)}: ${facts.stretch} longer at ${facts.torque}, allowed ${facts.limits}: too much. Loosen it, fit ` +
+    'a new one, and begin that with its first pass.',
+  'stretch-torque': (facts: StretchedAt) =>
+    `${stretchedAt(facts)} Loosen it all the way, look at thread, head and oil, and begin it again with its first pass.`,
+  'stretch-torque-replace': (facts: StretchedAt) =>
+    `${stretchedAt(facts)} Loosen it, look at thread, head and oil, fit a new one, and begin that with its first pass.`,
   'reading-over-begin-again': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it all the way and begin it again ` +
     'with its first pass.',
@@ -140,6 +174,9 @@ export const tighteningWords = {
   'turn-on-first': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} has not been turned far enough. Turn it on from where it stands; or read again, if the reading ` +
     'was wrong.',
+  'pull-on-first': ({ fastener }: { readonly fastener: string }) =>
+    `Fastener ${fastener} is not long enough yet. Tighten it on from where it stands and measure it again; or read again, ` +
+    'if the reading was wrong.',
   'used-once-already': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} may be used once only, and has been tightened and loosened. Fit a new one before it is pulled.`,
   'turn-not-taken-back': ({ fastener }: { readonly fastener: string }) =>
