@@ -92,8 +92,7 @@ export function setC(): TighteningSet {
 export function setD(): TighteningSet {
   return published({
     source: 'TM 5-3810-295-34',
-    assumed:
-      'Ten bolts, M20×2.5 of class 10.9, 120 mm grip; the target is the middle of the printed range.',
+    assumed: 'Ten bolts, M20×2.5 of class 10.9, 120 mm grip; the target is the middle of the printed range.',
     id: 'published-d',
     groups: [
       {
