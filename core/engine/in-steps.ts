@@ -109,7 +109,7 @@ function angleStep(pass: PassOf<'angle'>, { of }: PassStep): PassOf<'angle'> {
     ...(value.least !== undefined && { least: degrees(value.least / of) }),
     ...(value.most !== undefined && { most: degrees(value.most / of) }),
   })
-  return { ...shared(pass), others: pass.others?.map(shared) } as PassOf<'angle'>
+  return { ...shared(pass), others: pass.others?.map(shared) }
 }
 
 /** The value that a pass has for a fastener: its own, where it has one. */
@@ -117,7 +117,7 @@ function ownValue<
   Value extends { readonly others?: readonly { readonly fasteners: readonly string[] }[] | undefined },
 >(pass: Value, fastener: string) {
   const own = pass.others?.find(({ fasteners }) => fasteners.includes(fastener))
-  return (own ?? pass) as Value | NonNullable<Value['others']>[number]
+  return (own ?? pass)
 }
 
 /** Where a pass, counted from 0 as it is carried out, stands in the spec: the steps of one pass are written once. */
