@@ -113,11 +113,9 @@ function angleStep(pass: PassOf<'angle'>, { of }: PassStep): PassOf<'angle'> {
 }
 
 /** The value that a pass has for a fastener: its own, where it has one. */
-function ownValue<
-  Value extends { readonly others?: readonly { readonly fasteners: readonly string[] }[] | undefined },
->(pass: Value, fastener: string) {
-  const own = pass.others?.find(({ fasteners }) => fasteners.includes(fastener))
-  return (own ?? pass)
+function ownValue(pass: PassOf<'torque'> | PassOf<'angle'>, fastener: string): { readonly target: number } {
+  const own: readonly { readonly target: number; readonly fasteners: readonly string[] }[] = pass.others ?? []
+  return own.find(({ fasteners }) => fasteners.includes(fastener)) ?? pass
 }
 
 /** Where a pass, counted from 0 as it is carried out, stands in the spec: the steps of one pass are written once. */
