@@ -11,7 +11,7 @@ import {
 import type { Answer } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec, type Procedure, type Step } from '../../core/engine/index.ts'
 import { nextPull, windowOf } from '../../core/tightening/index.ts'
-import { onTarget } from '../core/builds/next-command.ts'
+import { lengthBefore, onTarget } from '../core/builds/next-command.ts'
 
 /** What a mechanic who does everything right, and reads off only what must be measured, does next; null when the build is finished. */
 export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand | null {
@@ -67,7 +67,9 @@ function pullIn(spec: EngineSpec, state: BuildState, procedure: Procedure): Buil
     return { type: 'declare-new', procedure: procedure.id, group: single.id }
   const window = windowOf(procedure.passes[next.pass]!, next.fastener)
   const isMeasured = window?.kind === 'length' || window?.kind === 'free-length'
-  const reading = isMeasured ? onTarget(window) : null
+  const grip = spec.fastenerGroups.find(({ id }) => id === group)?.grip ?? 0
+  // No fastener is shorter than its grip.
+  const reading = isMeasured ? onTarget(window, Math.max(lengthBefore, grip / 1e6)) : null
   return { type: 'pull', procedure: procedure.id, ...next, reading, moved: false, outOfOrder: null }
 }
 

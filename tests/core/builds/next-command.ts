@@ -117,22 +117,22 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
   }
 }
 
-/** What every fastener measures before it is pulled, in mm. */
-const lengthBefore = 80
+/** What every fastener measures before it is pulled, in mm, where its grip is no longer. */
+export const lengthBefore = 80
 
 /** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
-export function onTarget(window: AcceptanceWindow) {
+export function onTarget(window: AcceptanceWindow, before = lengthBefore) {
   switch (window.kind) {
     case 'angle':
       return { typed: window.target.toFixed(3), unit: '°' } as const
     case 'torque':
       return { typed: window.target.toFixed(3), unit: 'N·m' } as const
     case 'length': {
-      const before = window.of === 'stretch' ? lengthBefore : 0
-      return { typed: String(before + inMillimetres(window.most)), unit: 'mm' } as const
+      const from = window.of === 'stretch' ? before : 0
+      return { typed: String(from + inMillimetres(window.most)), unit: 'mm' } as const
     }
     case 'free-length':
-      return { typed: String(lengthBefore), unit: 'mm' } as const
+      return { typed: String(before), unit: 'mm' } as const
     default:
       return window satisfies never
   }
