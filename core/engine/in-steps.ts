@@ -1,12 +1,5 @@
 import { degrees, newtonMetres } from '../quantity/index.ts'
-import type { Pass } from './fastening.ts'
-
-/** Which step of a pass that is reached in several. */
-export interface PassStep {
-  /** 1, 2, 3 … */
-  readonly number: number
-  readonly of: number
-}
+import type { Pass, PassStep } from './pass.ts'
 
 interface Stepped {
   readonly passes: Pass[]

@@ -1,4 +1,5 @@
-import type { Pass, Procedure } from './fastening.ts'
+import type { Procedure } from './fastening.ts'
+import type { Pass } from './pass.ts'
 
 /**
  * The fasteners of a pass in the order in which it goes through them; none for an action, nor for a pass over an order
