@@ -18,7 +18,9 @@ test('a stud is tightened until it is long enough, after a wait that is shortene
   await expect(page.getByRole('timer', { name: 'Waiting time' })).toContainText('to wait')
   await mechanic.main.click()
   await page.getByRole('button', { name: 'Told so by the foreman' }).click()
-  await page.getByRole('button', { name: 'Go on now' }).click()
+  await mechanic.letBounceTimePass()
+  await expect(mechanic.main).toContainText('Go on now')
+  await mechanic.confirm()
 
   const next = page.getByRole('status', { name: 'Next' })
   await expect(next).toContainText('Tighten it on until it is long enough')
