@@ -1,7 +1,7 @@
 import svelte from 'eslint-plugin-svelte'
 import { defineConfig } from 'eslint/config'
 import typescript from 'typescript-eslint'
-import ownRules from './tests/run/lint-rules.js'
+import ownRules from './lint-rules.js'
 
 // Components and what else the Svelte compiler reads. All TypeScript is looked at by oxlint (.oxlintrc.json), with types;
 // in components svelte-check has looked at these, with the props of every component known.
