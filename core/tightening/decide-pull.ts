@@ -69,7 +69,7 @@ export function decidePull(
   ])
 }
 
-/** What is gone on with answers for what came short. */
+/** A pull that continues a short one answers for it. */
 function turnedOn(run: Run, command: PullCommand) {
   const before = shortPull(run, command)
   const flag =

@@ -3,7 +3,7 @@ import type { FlagAnswer } from './answers.ts'
 import type { Pull, Run } from './run.ts'
 
 /**
- * Whether a pull came short and is gone on with from where it stands: a turn, or one that is tightened until it is so much
+ * Whether a pull came short and is continued from where it stands: a turn, or one that is tightened until it is so much
  * longer. It counts, and what is left of it is still to be done.
  */
 export function isShort(run: Run, { number, reading, torque, verdict }: Pull): boolean {

@@ -23,7 +23,7 @@ export function stretchOutcome(window: LengthWindow, stretch: Length, torque: To
   return tight === 'under' ? 'below-least-torque' : 'within'
 }
 
-/** What the run says of it: only what is short is gone on with, all else has gone too far. */
+/** What the run says of it: only what is short can be tightened further, all else has gone too far. */
 export function verdictOfStretch(outcome: StretchOutcome): 'within' | 'under' | 'over' {
   if (outcome === 'within') return 'within'
   return outcome === 'short' ? 'under' : 'over'

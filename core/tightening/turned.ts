@@ -6,7 +6,7 @@ import { isShort, turnedIn } from './short-turn.ts'
 import { windowOf, type AcceptanceWindow } from './window.ts'
 
 /**
- * The pull of a fastener in a pass that came short and is gone on with, and how far it has been turned, of a turn: the pass
+ * The pull of a fastener in a pass that came short and is to be continued, and how far it has been turned, of a turn: the pass
  * stays open, and what is left is done from there. Null where nothing was pulled, or enough.
  */
 export function shortPull(

@@ -3,7 +3,7 @@ import { buildId, fitted, spec, started } from '../electron/sample.ts'
 
 const at = '2026-03-02T07:30:00.000Z'
 
-/** The record of a folder with one build of one entry; the one that is there is gone on with. */
+/** The record of a folder with one build of one entry; one that is there already is used. */
 export async function startOn(folder: string): Promise<Store> {
   const opened = await openStore(folder, () => new Date(at))
   if (!opened.ok) throw new Error(opened.problem.code)

@@ -22,8 +22,18 @@ export const staticChecks: readonly Check[] = [
       '--fail-on-warnings',
     ],
   },
-  { name: 'lint', words: ['node_modules/oxlint/dist/cli.js'] },
-  { name: 'lint of components', words: ['node_modules/eslint/bin/eslint.js', '.'] },
+  {
+    name: 'lint',
+    words: [
+      'node_modules/oxlint/dist/cli.js',
+      ...['--type-aware', '--report-unused-disable-directives-severity=error'],
+      ...['core', 'electron', 'renderer', 'tests'],
+    ],
+  },
+  {
+    name: 'lint of components',
+    words: ['node_modules/eslint/bin/eslint.js', '-c', 'tests/lint/eslint.config.js', '.'],
+  },
   { name: 'format', words: ['node_modules/prettier/bin/prettier.cjs', '--check', '.'] },
 ]
 

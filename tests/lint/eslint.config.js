@@ -1,9 +1,9 @@
 import svelte from 'eslint-plugin-svelte'
 import { defineConfig } from 'eslint/config'
 import typescript from 'typescript-eslint'
-import ownRules from './lint-rules.js'
+import ownRules from './rules.js'
 
-// Components and what else the Svelte compiler reads. All TypeScript is looked at by oxlint (.oxlintrc.json), with types;
+// Components and what else the Svelte compiler reads. All TypeScript is looked at by oxlint (oxlint.json), with types;
 // in components svelte-check has looked at these, with the props of every component known.
 export default defineConfig(
   { ignores: ['dist/', 'test-results/', '**/*.{ts,js,mjs}', '!**/*.svelte.ts'] },
