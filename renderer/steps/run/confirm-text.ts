@@ -1,7 +1,7 @@
 import { withUnit } from '../../../core/quantity/index.ts'
 import { targetText, unitOf, type Units } from '../../../core/tightening/index.ts'
 import type { Words } from '../../../core/words/index.ts'
-import type { PullTask } from './run-desk.svelte.ts'
+import type { PullTask } from './run-task.ts'
 
 /** What the main button says of a pull: what is true once it is pressed. */
 export function confirmText(

@@ -1,4 +1,4 @@
-import type { EngineSpec, Fastener, FastenerGroup, Pass, Procedure } from '../../../core/engine/index.ts'
+import type { EngineSpec, Fastener, Procedure } from '../../../core/engine/index.ts'
 import type {
   Flag,
   WrenchSetup,
@@ -7,28 +7,20 @@ import type {
   Run,
   RunCommand,
   UsableWrench,
-  AcceptanceWindow,
   WrenchChoice,
 } from '../../../core/tightening/index.ts'
 import {
   heldAs,
   isPastProof,
   isReadingAsked,
-  isRunDone,
-  isUsedUp,
-  livePulls,
-  nextPull,
   openFlags,
-  openPulls,
   restartPoints,
-  shortPull,
-  wayOut,
-  windowNow,
 } from '../../../core/tightening/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './bare-first.ts'
 import type { OrderDraft } from './order-draft.svelte.ts'
+import { taskNow, type Task } from './run-task.ts'
 
 type PullCommand = Extract<RunCommand, { type: 'pull' }>
 
@@ -36,44 +28,6 @@ interface TypedReading {
   readonly typed: string
   readonly unit: Reading['unit']
 }
-
-export interface PullTask {
-  readonly kind: 'pull'
-  readonly next: PlannedPull
-  readonly pass: Pass
-  readonly fastener: Fastener | null
-  readonly group: FastenerGroup | null
-  readonly window: AcceptanceWindow | null
-  /** The flag of a turn that came short, where what is left of it is turned now. */
-  readonly short: Flag | null
-}
-
-/** What the run asks of the person now. */
-export type Task =
-  | { readonly kind: 'start' }
-  | { readonly kind: 'declare-new'; readonly group: FastenerGroup }
-  | { readonly kind: 'paused'; readonly reason: string }
-  | { readonly kind: 'flag'; readonly flag: Flag }
-  /**
-   * Too much on a fastener, or a single-use one that was loosened: loosen it, fit a new one where that is the way out, begin
-   * it again.
-   */
-  | {
-      readonly kind: 'replace'
-      readonly way: 'replace' | 'begin-again'
-      readonly flag: Flag | null
-      readonly fastener: Fastener
-      readonly loose: boolean
-    }
-  | {
-      readonly kind: 'picked'
-      readonly fastener: Fastener
-      readonly open: PlannedPull | null
-      /** Whether anything was pulled on it that still counts. */
-      readonly pulled: boolean
-    }
-  | PullTask
-  | { readonly kind: 'done' }
 
 type Asking =
   | 'shorten-wait'
@@ -117,7 +71,9 @@ export class RunDesk {
     this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
   )
   readonly run: Run | undefined = $derived.by(() => this.#openBuild().state.runs[this.procedure.id])
-  readonly task: Task = $derived.by(() => this.#taskNow())
+  readonly task: Task = $derived.by(() =>
+    taskNow(this.#spec, this.procedure, this.run, this.#picked(), this.#putOff().putOff),
+  )
 
   constructor(
     openBuild: () => OpenBuild,
@@ -284,84 +240,10 @@ export class RunDesk {
     return task.kind === 'pull' || task.kind === 'picked' ? task.fastener : null
   }
 
-  #taskNow(): Task {
-    const { procedure, run } = this
-    if (!run) return { kind: 'start' }
-    if (run.paused !== null) return { kind: 'paused', reason: run.paused }
-    if (isRunDone(procedure, run)) return { kind: 'done' }
-    const next = nextPull(procedure, run)
-    const flags = openFlags(run)
-    const flag = next ? flags.find(({ number }) => !this.#putOff().putOff.includes(number)) : flags[0]
-    if (flag) return this.#settling(flag)
-    const picked = this.#pickedTask(next)
-    if (picked) return picked
-    if (!next) return { kind: 'done' }
-    return this.#newGroup(next) ?? this.#usedUp(next) ?? this.#pullTask(next, null)
-  }
-
   /** The flag that is asked about now; null where none is. */
   get flag(): Flag | null {
     const task = this.task
     if (task.kind === 'flag' || task.kind === 'replace') return task.flag
     return task.kind === 'pull' ? task.short : null
-  }
-
-  #settling(flag: Flag): Task {
-    const fastener = this.#fastener(flag.fastener)
-    const way = wayOut(this.#spec, this.procedure, this.run!, flag)
-    const pull = this.run!.pulls.find(({ number }) => number === flag.pull)
-    if (fastener === null || pull === undefined || way === 'say') return { kind: 'flag', flag }
-    if (way === 'turn-on') return this.#pullTask({ pass: pull.pass, fastener: fastener.id }, flag)
-    return { kind: 'replace', way, flag, fastener, loose: this.run!.loosened.includes(fastener.id) }
-  }
-
-  #usedUp({ fastener: id }: PlannedPull): Task | null {
-    const fastener = this.#fastener(id)
-    if (fastener === null || !isUsedUp(this.#spec, this.procedure, this.run!, fastener.id)) return null
-    return { kind: 'replace', way: 'replace', flag: null, fastener, loose: true }
-  }
-
-  #pickedTask(next: PlannedPull | null): Task | null {
-    const id = this.#picked()?.replace(/^fastener\//, '')
-    const fastener = this.#spec.fasteners.find((each) => each.id === id)
-    if (!fastener || fastener.id === next?.fastener) return null
-    const open = openPulls(this.procedure, this.run).find((planned) => planned.fastener === fastener.id)
-    const pulled = [...livePulls(this.run).values()].some((pull) => pull.fastener === fastener.id)
-    return { kind: 'picked', fastener, open: open ?? null, pulled }
-  }
-
-  #newGroup(next: PlannedPull): Task | null {
-    const group = this.#groupOf(this.#fastener(next.fastener))
-    if (group?.reuse !== 'new-each-time' || this.run?.declaredNew.includes(group.id)) return null
-    return { kind: 'declare-new', group }
-  }
-
-  #pullTask(next: PlannedPull, short: Flag | null): PullTask {
-    const pass = this.procedure.passes[next.pass]!
-    const fastener = this.#fastener(next.fastener)
-    const window = windowNow(this.procedure, this.run, next)
-    return {
-      kind: 'pull',
-      next,
-      pass,
-      fastener,
-      group: this.#groupOf(fastener),
-      window,
-      short: short ?? this.#shortOf(next),
-    }
-  }
-
-  /** A flag that was put off comes back with its fastener's turn. */
-  #shortOf(next: PlannedPull): Flag | null {
-    const pull = this.run === undefined ? undefined : shortPull(this.run, next)?.pull
-    return pull === undefined ? null : (openFlags(this.run).find((flag) => flag.pull === pull.number) ?? null)
-  }
-
-  #fastener(id: string | null): Fastener | null {
-    return this.#spec.fasteners.find((fastener) => fastener.id === id) ?? null
-  }
-
-  #groupOf(fastener: Fastener | null): FastenerGroup | null {
-    return this.#spec.fastenerGroups.find(({ id }) => id === fastener?.group) ?? null
   }
 }
