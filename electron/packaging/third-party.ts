@@ -3,6 +3,8 @@ import { join } from 'node:path'
 
 /** Shipped as files of the window, which the bundler does not count among the scripts that it lists. */
 const fonts = 'node_modules/@fontsource/atkinson-hyperlegible-next'
+/** Has the letters that the fonts above lack. */
+const fontInAssets = { name: 'Atkinson Hyperlegible', licence: 'assets/fonts/LICENSE' }
 
 /**
  * The licences of all that is shipped and not ours: the packages in the package, what the window's scripts were made of (as
@@ -16,6 +18,7 @@ export function thirdParty(root: string, packedFiles: readonly string[]): string
     'Bedplate contains the following works of others. Electron and Chromium have their licences beside the program,',
     'in LICENSE.electron.txt and LICENSES.chromium.html.\n',
     ...[...folders, fonts].map((folder) => licenceOf(join(root, folder))),
+    `${fontInAssets.name} (OFL-1.1)\n\n${readFileSync(join(root, fontInAssets.licence), 'utf8').trim()}\n`,
     'In the window:\n',
     readFileSync(join(root, 'dist/renderer/licences.md'), 'utf8'),
   ].join('\n')

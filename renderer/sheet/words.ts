@@ -3,7 +3,13 @@ import { clearanceText, type Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
 import { degrees, formatAngle, formatLength, nanometres } from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
-import { atTorqueText, isTorqueUnit, lengthSpan, showWindow } from '../../core/tightening/index.ts'
+import {
+  answerText,
+  atTorqueText,
+  isTorqueUnit,
+  lengthSpan,
+  showWindow,
+} from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import { dayAndTime } from '../parts/time.ts'
 
@@ -70,4 +76,17 @@ export function heldText(
           angle: formatAngle(degrees(adapter.angle_deg)),
         })
   return words.sheet.results.wrenchWith({ held, number: number ?? null, calibrated: calibrated ?? null })
+}
+
+/** A flag, who raised it, and what answered it. */
+export function flagText(
+  words: Words,
+  { number, fastener, text, about, raised, answer }: BuildSheet['runs'][number]['flags'][number],
+): string {
+  const { run } = words.sheet
+  const answered =
+    answer === null
+      ? run.notAnswered
+      : run.answer({ text: answerText(words, answer.text), stamp: stampText(answer) })
+  return `${run.flag({ flag: number, fastener, text, about, stamp: stampText(raised) })} ${answered}`
 }

@@ -100,6 +100,7 @@ test('the licences of all that is shipped are named, fonts and what the window i
     'svelte',
     'uqr',
     '@fontsource/atkinson-hyperlegible-next',
+    'Atkinson Hyperlegible (OFL-1.1)',
   ])
     expect(text).toContain(name)
   expect(text).not.toContain('Its package holds no text of it.')
