@@ -1,9 +1,9 @@
 import type { Message } from '../problem/index.ts'
 import {
   fixedAmount,
-  inMillimetres,
   lengthAmount,
   shortAmount,
+  shortLengthAmount,
   torqueAmount,
   type Length,
 } from '../quantity/index.ts'
@@ -37,7 +37,7 @@ function frictionSource({ frictionClass }: FastenerGroup, { threadState }: Faste
 /** What `torqueEffect` is made from, for the person who wants to know. */
 export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readonly Input[] {
   const { thread, strength, bearing, friction, prevailing } = joint
-  const mm = (length: Length) => shortAmount(inMillimetres(length), 'mm', 6)
+  const mm = (length: Length) => shortLengthAmount(length, 'mm', 6)
   const plain = (value: number, unit = '') => shortAmount(value, unit, 6)
   return [
     {

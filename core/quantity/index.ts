@@ -10,6 +10,7 @@ export {
   inMicrometres,
   inMillimetres,
   lengthAmount,
+  shortLengthAmount,
   lengthIn,
   lengthOf,
   lengthUnits,

@@ -1,6 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { Amount } from '../words/index.ts'
-import { fixedAmount } from './amount.ts'
+import { fixedAmount, shortAmount } from './amount.ts'
 import type { Quantity } from './brand.ts'
 import { timesWhole } from './decimal.ts'
 import { readMeasure, type Spellings } from './measure.ts'
@@ -101,6 +101,11 @@ export function formatLength(length: Length, unit: LengthUnit, decimals = usualD
 /** The length in a unit as a fact of a sentence, with the decimals of `formatLength`. */
 export function lengthAmount(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): Amount {
   return fixedAmount(lengthIn(length, unit), unit, decimals)
+}
+
+/** The same with at most so many decimals: zeros that close the fraction are left off. */
+export function shortLengthAmount(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): Amount {
+  return shortAmount(lengthIn(length, unit), unit, decimals)
 }
 
 /** `38 µm`: the way a clearance is shown. */

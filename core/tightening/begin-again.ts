@@ -31,22 +31,19 @@ const tightens: readonly (PassKind | undefined)[] = ['torque', 'angle', 'tighten
 
 /**
  * The passes, counted from 0, from which a run may begin again: those that have pulls in or after them. The first one
- * always, with every fastener loosened before; a later one only while nothing was turned by an angle in or after it,
- * because what is turned twice breaks.
+ * always, with every fastener loosened before; a later one only while nothing was turned by an angle or tightened to a
+ * stretch in or after it, because what is stretched twice breaks.
  */
 export function restartPoints(procedure: Procedure, run: Run): readonly number[] {
   const made = run.pulls.filter(counts).map(({ pass }) => pass)
   const lastMade = Math.max(-1, ...made)
-  const angles = anglePasses(procedure)
-  const lastTurned = Math.max(-1, ...made.filter((pass) => angles.includes(pass)))
+  const lastTurned = Math.max(-1, ...made.filter((pass) => stretches.includes(procedure.passes[pass]?.kind)))
   return procedure.passes
     .map((_, pass) => pass)
     .filter((pass) => pass <= lastMade && (pass === 0 || pass > lastTurned))
 }
 
-function anglePasses({ passes }: Procedure): readonly number[] {
-  return passes.flatMap(({ kind }, pass) => (kind === 'angle' ? [pass] : []))
-}
+const stretches: readonly (PassKind | undefined)[] = ['angle', 'tighten-to-stretch']
 
 type CommandOf<Type extends RunCommand['type']> = Extract<RunCommand, { type: Type }>
 

@@ -10,10 +10,10 @@ export function isShort(run: Run, { number, reading, torque, verdict }: Pull): b
   if ((reading?.unit !== '°' && torque === null) || verdict !== 'under') return false
   const flag = run.flags.find((each) => each.pull === number && each.about === 'under')
   // In older records a person may have answered for it in words; that stands.
-  return flag === undefined || flag.answer === null || isGoneOnWith(flag.answer)
+  return flag === undefined || flag.answer === null || isContinued(flag.answer)
 }
 
-function isGoneOnWith(answer: FlagAnswer): boolean {
+function isContinued(answer: FlagAnswer): boolean {
   return typeof answer === 'object' && (answer.deed === 'turned-on' || answer.deed === 'tightened-on')
 }
 

@@ -34,7 +34,7 @@ test(
       expect(text).toContain('Pump set 7 (“north”)')
       expect(text).toContain('I. Brandvold')
       expect(text).toContain('DEMO')
-      expect(text).toContain('K × 1')
+      expect(text).toContain('block K, crank 1')
       expect(text).toContain('Main cap bolts: under way')
       expect(text).toContain('35 N·m (32 to 38)')
       expect(text).toContain('NOTICE')

@@ -85,7 +85,7 @@ test('a chart of its own at one saddle, and big ends by bands alone', async ({ b
   await machinist.startBuild(/By saddle/, 'Shells', 'R. Halloran')
   for (const marks of ['1 1 3 2', 'H H F G', '4 5 4', 'L M L']) await machinist.noteMarks(marks)
   await machinist.openRow('M1')
-  await expect(machinist.panel).toContainText('The halves differ: S goes above and T below.')
+  await expect(machinist.panel).toContainText('The halves differ: upper S, lower T.')
   await machinist.openRow('M2')
   await expect(machinist.panel).toContainText('upper T, lower T')
   await machinist.finishStep('Choose mains')

@@ -17,9 +17,9 @@ test('a stud is tightened until it is long enough, after a wait that is shortene
   })
   await expect(page.getByRole('timer', { name: 'Waiting time' })).toContainText('to wait')
   await mechanic.main.click()
-  await page.getByRole('button', { name: 'Told so by the foreman' }).click()
+  await page.getByRole('button', { name: 'On the foreman’s instruction' }).click()
   await mechanic.letBounceTimePass()
-  await expect(mechanic.main).toContainText('Go on now')
+  await expect(mechanic.main).toContainText('Continue now')
   await mechanic.confirm()
 
   const next = page.getByRole('status', { name: 'Next' })
@@ -40,6 +40,6 @@ test('a stud is tightened until it is long enough, after a wait that is shortene
   await expect(mechanic.main).toContainText('is loose')
 
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-  await expect(page.getByText('! shortened: Told so by the foreman')).toBeVisible()
+  await expect(page.getByText('! shortened: On the foreman’s instruction')).toBeVisible()
   await expect(page.getByText('0.500 mm longer, at 290 N·m, within')).toBeVisible()
 })

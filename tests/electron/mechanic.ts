@@ -67,9 +67,7 @@ function pullIn(spec: EngineSpec, state: BuildState, procedure: Procedure): Buil
     return { type: 'declare-new', procedure: procedure.id, group: single.id }
   const window = windowOf(procedure.passes[next.pass]!, next.fastener)
   const isMeasured = window?.kind === 'length' || window?.kind === 'free-length'
-  const grip = spec.fastenerGroups.find(({ id }) => id === group)?.grip ?? 0
-  // No fastener is shorter than its grip.
-  const reading = isMeasured ? onTarget(window, Math.max(lengthBefore, grip / 1e6)) : null
+  const reading = isMeasured ? onTarget(window, lengthBefore(spec, next.fastener)) : null
   return { type: 'pull', procedure: procedure.id, ...next, reading, moved: false, outOfOrder: null }
 }
 

@@ -1,5 +1,5 @@
 import { sentenceIn } from '../../problem/index.ts'
-import { inMillimetres, shortAmount } from '../../quantity/index.ts'
+import { shortLengthAmount } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import {
@@ -59,7 +59,7 @@ function groupLines({ spec, entries, words }: DescribedBuild, id: string): reado
   const what = plain(
     described.group({
       ...{ group: group.name, thread: threadText(words, group), hasWasher: group.washer !== undefined },
-      grip: amounts.amount(shortAmount(inMillimetres(group.grip), 'mm', 1)),
+      grip: amounts.amount(shortLengthAmount(group.grip, 'mm', 1)),
     }),
   )
   if (group.reuse === 'reusable') return [what, plain(described.reusable)]

@@ -1,4 +1,4 @@
-import { inMillimetres, shortAmount, type Length } from '../../quantity/index.ts'
+import { shortLengthAmount, type Length } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { Bead, EngineSpec } from '../../engine/index.ts'
 import { flagInShort, openFlags } from '../../tightening/index.ts'
@@ -161,5 +161,5 @@ function readText({ typed }: { readonly typed: string }): string {
 }
 
 function mm(words: Words, length: Length): string {
-  return words.amounts.amount(shortAmount(inMillimetres(length), 'mm', 3))
+  return words.amounts.amount(shortLengthAmount(length, 'mm'))
 }

@@ -1,7 +1,9 @@
-import type { EngineSpec } from '../../engine/index.ts'
+import type { Bead, EngineSpec } from '../../engine/index.ts'
+import { lastLivePull } from '../../tightening/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
+import { closingRuns, isJointClosed } from '../steps/sealant-clock.ts'
 
 /** One bead of sealant and the time its joint took. */
 export interface SheetBead {
@@ -16,33 +18,38 @@ export interface SheetBead {
   readonly over: boolean
 }
 
-/** `doneBy` says of each step after which entry it was done and stayed so, as `doneSince` finds it. */
 export function beadsOn(
   spec: EngineSpec,
   state: BuildState,
   entries: readonly RecordedEvent[],
-  doneBy: ReadonlyMap<string, Stamp>,
 ): readonly SheetBead[] {
-  return spec.beads.map(({ id, name, face, openTimeMinutes }) => {
+  return spec.beads.map((bead) => {
+    const { id, name, openTimeMinutes } = bead
     const entry = entries.find(({ seq }) => seq === state.beads[id])
     const laid = entry === undefined ? null : stampOf(entry)
-    const runs = spec.steps.filter(
-      (step) =>
-        step.kind === 'run-procedure' &&
-        spec.procedures.some((procedure) => procedure.id === step.procedure && procedure.face === face),
-    )
-    const done = runs.map((step) => doneBy.get(step.id) ?? null)
-    const closed = done.reduce<Stamp | null>(
-      (latest, stamp) => (stamp !== null && (latest === null || stamp.seq > latest.seq) ? stamp : latest),
-      null,
-    )
-    const isClosed = closed !== null && laid !== null && closed.seq > laid.seq && !done.includes(null)
-    const took = isClosed
-      ? Math.max(0, Math.round((Date.parse(closed.at) - Date.parse(laid.at)) / 1000))
-      : null
+    const closed =
+      laid !== null && isJointClosed(spec, state, bead) ? lastPullOf(spec, state, bead, entries) : null
+    const took =
+      closed === null ? null : Math.max(0, Math.round((Date.parse(closed.at) - Date.parse(laid!.at)) / 1000))
     return {
-      ...{ name, openTimeMinutes, laid, closed: isClosed ? closed : null, took_s: took },
+      ...{ name, openTimeMinutes, laid, closed, took_s: took },
       over: took !== null && took > openTimeMinutes * 60,
     }
   })
+}
+
+/** The last pull that counts of those that close the joint of a bead. What is said about a flag later closes nothing. */
+function lastPullOf(
+  spec: EngineSpec,
+  state: BuildState,
+  bead: Bead,
+  entries: readonly RecordedEvent[],
+): Stamp | null {
+  const last = new Map(
+    closingRuns(spec, bead).map(({ procedure }) => [procedure, lastLivePull(state.runs[procedure])?.number]),
+  )
+  const entry = entries.findLast(
+    ({ event }) => event.type === 'fastener-pulled' && last.get(event.procedure) === event.pull,
+  )
+  return entry === undefined ? null : stampOf(entry)
 }

@@ -75,7 +75,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     people: [...new Set(entries.map(({ person }) => person))],
     fits: fitsOn(spec, state, entries),
     runs: runsOn(spec, state, entries),
-    beads: beadsOn(spec, state, entries, doneBy),
+    beads: beadsOn(spec, state, entries),
     checks: checksOn(spec, entries),
     steps: stepsOn(spec, state, entries, doneBy),
     corrections: correctionsIn(spec, entries),

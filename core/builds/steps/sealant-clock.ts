@@ -19,7 +19,7 @@ export interface SealantClock {
  * The steps that close the joint of a bead: the procedures on its face, without those that come before the bead. Empty
  * where no procedure tightens that joint.
  */
-function closingRuns(spec: EngineSpec, { id, face }: Bead): readonly RunStep[] {
+export function closingRuns(spec: EngineSpec, { id, face }: Bead): readonly RunStep[] {
   const laidIn = spec.steps.find((step) => step.kind === 'lay-bead' && step.bead === id)
   const before = laidIn === undefined ? [] : stepsBefore(spec, laidIn)
   return spec.steps.filter(
@@ -31,7 +31,7 @@ function closingRuns(spec: EngineSpec, { id, face }: Bead): readonly RunStep[] {
 }
 
 /** Whether every bolt that closes the joint of a bead is pulled in every pass; false where no procedure closes it. */
-function isJointClosed(spec: EngineSpec, state: BuildState, bead: Bead): boolean {
+export function isJointClosed(spec: EngineSpec, state: BuildState, bead: Bead): boolean {
   const runs = closingRuns(spec, bead)
   return (
     runs.length > 0 &&

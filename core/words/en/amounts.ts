@@ -1,6 +1,6 @@
 import type { Amount, Span } from '../amount.ts'
 
-/** `Intl.NumberFormat` takes 20 µs to make and less than one to use. */
+/** Each made once: to make an `Intl.NumberFormat` takes far longer than to use it. */
 const formats = new Map<string, Intl.NumberFormat>()
 
 function numberFormat(least: number, most: number): Intl.NumberFormat {

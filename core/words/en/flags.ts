@@ -11,7 +11,7 @@ export const flags = {
     'begun-again': 'Loosened, and begun again from its first pass.',
     'turned-on': 'Turned on from where it stood.',
     'tightened-on': 'Tightened on from where it stood.',
-    'pass-repeated': 'The pass is gone through again until none moves.',
+    'pass-repeated': 'The pass is repeated until none moves.',
   },
   moved: 'moved',
   /** `reads 18 N·m, 22.8 to 25.2`. */

@@ -1,3 +1,4 @@
+import { minutesAndSeconds } from './durations.ts'
 /** How an area is filled, so that colour is never alone. */
 export const patterns = {
   plain: 'plain',
@@ -11,12 +12,12 @@ export const patterns = {
   rings: 'rings',
 }
 
-/** Small parts that stand on several pages. */
 export interface OpenTime {
   readonly bead: string
   readonly seconds: number
 }
 
+/** Small parts that stand on several pages. */
 export const parts = {
   close: 'Close',
   cancel: 'Cancel',
@@ -30,9 +31,9 @@ export const parts = {
   grade: ({ grade, pattern }: { readonly grade: string; readonly pattern: keyof typeof patterns }) =>
     `grade ${grade}, ${patterns[pattern]}`,
   openTimeLeft: ({ bead, seconds }: OpenTime) =>
-    `Sealant, ${bead}: ${Math.floor(seconds / 60)} min ${seconds % 60} s of open time left`,
+    `Sealant, ${bead}: ${minutesAndSeconds(seconds)} of open time left`,
   /** How long it has been over. */
   openTimeOver: ({ bead, seconds }: OpenTime) =>
-    `! Sealant, ${bead}: open time over for ${Math.floor(seconds / 60)} min ${seconds % 60} s. Take the joint apart, clean it and lay a new bead.`,
+    `! Sealant, ${bead}: open time over for ${minutesAndSeconds(seconds)}. Take the joint apart, clean it and lay a new bead.`,
   qrCode: ({ text }: { readonly text: string }) => `QR code: ${text}`,
 }

@@ -15,11 +15,11 @@ export const proposals = {
   'by-readings': ({ of }: { readonly of: number }) =>
     `${nearestOf(of)} with the smallest bore and the largest journal that were measured.`,
   'halves-differ': ({ upper, lower }: { readonly upper: string; readonly lower: string }) =>
-    `The halves differ: ${upper} goes above and ${lower} below.`,
+    `The halves differ: upper ${upper}, lower ${lower}.`,
   'allowed-beside-pinned': (_: Record<never, never>) =>
-    'Allowed beside the half that is pinned; the clearance is not known.',
+    'Allowed beside the half that was chosen by hand; the clearance is not known.',
   'nearest-beside-pinned': (_: Record<never, never>) =>
-    'Nearest to the target of the allowed pairs with the half that is pinned.',
+    'Nearest to the target of the allowed pairs with the half that was chosen by hand.',
   'in-tray': ({ label }: { readonly label: string }) => `In the tray: ${label}.`,
   'not-in-tray': (_: Record<never, never>) => 'Not in the tray: to be ordered.',
   'nearest-of-all': (_: Record<never, never>) =>

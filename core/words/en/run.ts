@@ -1,4 +1,5 @@
 import type { RichText } from '../rich.ts'
+import { clock } from './durations.ts'
 import { passes, type StepOfPass } from './passes.ts'
 import { wrenchForPull } from './wrench-for-pull.ts'
 import { pullExplained } from './pull-explained.ts'
@@ -227,13 +228,12 @@ export const run = {
   /** Between two passes, where the procedure waits. */
   wait: {
     title: 'Waiting time',
-    left: ({ seconds }: { readonly seconds: number }) =>
-      `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')} to wait`,
+    left: ({ seconds }: { readonly seconds: number }) => `${clock(seconds)} to wait`,
     over: '✓ The wait is over.',
-    goOnBefore: 'Go on before it is over …',
-    why: 'Why is it not waited longer?',
-    shorten: 'Go on now',
-    usualReasons: ['Waited elsewhere already', 'Told so by the foreman'],
+    goOnBefore: 'Continue before it is over …',
+    why: 'Why is the wait shortened?',
+    shorten: 'Continue now',
+    usualReasons: ['Waited elsewhere already', 'On the foreman’s instruction'],
   },
 
   restart: {

@@ -1,4 +1,5 @@
 import type { RichText } from '../rich.ts'
+import { minutesAndSeconds } from './durations.ts'
 import { archive } from './archive.ts'
 import { numberAndKind } from './passes.ts'
 import { patterns } from './parts.ts'
@@ -125,7 +126,7 @@ export const sheet = {
     minutes: ({ seconds, of }: { readonly seconds: number | null; readonly of: number }) =>
       seconds === null
         ? `${of} min allowed`
-        : `${seconds > of * 60 ? '! ' : ''}${Math.floor(seconds / 60)} min ${seconds % 60} s of ${of} min`,
+        : `${seconds > of * 60 ? '! ' : ''}${minutesAndSeconds(seconds)} of ${of} min`,
     signed: 'Signed',
     signatures: ['Built by', 'Checked by', 'Received by'] as readonly string[],
     signature: 'Name, date, signature',
@@ -186,8 +187,7 @@ export const sheet = {
       `${read} on, ${whole} in all`,
     atTorque: ({ torque }: { readonly torque: string }) => `at ${torque}`,
     waited: ({ seconds, shortened }: { readonly seconds: number; readonly shortened: string | null }) =>
-      `waited ${Math.floor(seconds / 60)} min ${Math.floor(seconds % 60)} s` +
-      `${shortened === null ? '' : `, ! shortened: ${shortened}`}`,
+      `waited ${minutesAndSeconds(seconds)}` + `${shortened === null ? '' : `, ! shortened: ${shortened}`}`,
     longer: ({ stretch }: { readonly stretch: string }) => `${stretch} longer`,
     verdicts: {
       unread: 'confirmed, not read',

@@ -102,8 +102,8 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
   if (next === null)
     return { type: 'answer-flag', procedure, flag: openFlags(run)[0]!.number, answer: 'Put right.' }
   const window = windowOf(plan.passes[next.pass]!, next.fastener)
-  const reading = window === null ? null : onTarget(window)
-  const torque = window?.kind === 'length' && window.torque !== undefined ? onTarget(window.torque) : null
+  const reading = window === null ? null : onTarget(window, lengthBefore(spec, next.fastener))
+  const torque = window?.kind === 'length' && window.torque !== undefined ? onTarget(window.torque, 0) : null
   const wait = waitOf(plan.passes[next.pass]!)
   return {
     type: 'pull',
@@ -117,11 +117,15 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
   }
 }
 
-/** What every fastener measures before it is pulled, in mm, where its grip is no longer. */
-export const lengthBefore = 80
+/** What a fastener measures before it is pulled, in mm: 80, or its grip where that is longer. */
+export function lengthBefore(spec: EngineSpec, fastener: string | null): number {
+  const id = spec.fasteners.find((each) => each.id === fastener)?.group
+  const grip = spec.fastenerGroups.find((each) => each.id === id)?.grip
+  return Math.max(80, grip === undefined ? 0 : inMillimetres(grip))
+}
 
 /** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
-export function onTarget(window: AcceptanceWindow, before = lengthBefore) {
+export function onTarget(window: AcceptanceWindow, before: number) {
   switch (window.kind) {
     case 'angle':
       return { typed: window.target.toFixed(3), unit: '°' } as const

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { isRunDone, restartPoints, wayOut } from '../../../core/tightening/index.ts'
 import { Bench, pull } from './bench.ts'
+import { byStretch, capsBy } from './stretch-engine.ts'
 import { winchEngine } from './winch-engine.ts'
 
 /** The rod bolts with R1 turned 70° where 63° is the most. */
@@ -84,7 +85,19 @@ describe('a run that begins again', () => {
     for (let made = 0; made < 3; made++) rods.pullsToTarget()
     expect(restartPoints(rods.procedure, rods.run!)).toEqual([0])
     expect(rods.refuses({ type: 'restart-run', pass: 1, reason: 'Pass was broken off' })).toContain(
-      'turned twice',
+      'stretched twice',
+    )
+  })
+
+  it('never begins with a pass in which one was tightened to a stretch, nor before it but with the first', () => {
+    const caps = Bench.started('own', capsBy(byStretch))
+    for (const fastener of ['cap-1', 'cap-2', 'cap-3']) caps.does(pull({ pass: 0, fastener }, ['6', 'in']))
+    caps.pullsNext(3)
+    expect(restartPoints(caps.procedure, caps.run!)).toEqual([0, 1])
+    caps.does(pull(caps.next!, ['6.02', 'in'], { torque: ['75', 'lbf·ft'] }))
+    expect(restartPoints(caps.procedure, caps.run!)).toEqual([0])
+    expect(caps.refuses({ type: 'restart-run', pass: 2, reason: 'Pass was broken off' })).toContain(
+      'stretched twice',
     )
   })
 

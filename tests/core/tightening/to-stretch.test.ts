@@ -46,7 +46,7 @@ describe('a fastener that is tightened until it is 0.019 to 0.024 in longer, at 
 
   it('needs both its length and its torque', () => {
     const bench = snug()
-    expect(bench.refuses(pull(cap, ['6.02', 'in']))).toContain('Write down its torque as well')
+    expect(bench.refuses(pull(cap, ['6.02', 'in']))).toContain('Note its torque as well')
     expect(bench.refuses(pull(cap, null, { torque: ['75', 'lbf·ft'] }))).toContain('is measured')
     expect(bench.refuses(pull(cap, ['6.02', 'in'], { torque: ['75', 'mm'] }))).toContain('asks for a torque')
   })

@@ -31,11 +31,11 @@ describe('a wait of 5 minutes between two passes', () => {
   it('is not gone on from before, without a reason', () => {
     const bench = waiting()
     expect(bench.refuses(wait(299))).toBe(
-      'Wait 5 min before the next pass: 0:01 are left. To go on before that, give a reason.',
+      'Wait 5 min before the next pass: 0:01 are left. To continue before that, give a reason.',
     )
     expect(bench.refuses(wait(55))).toContain('4:05 are left')
     expect(bench.refuses(pull({ pass: 1, fastener: null }))).toContain('5:00 are left')
-    expect(bench.refuses(wait(200, '  '))).toBe('Say why it is not waited longer, in a word at least.')
+    expect(bench.refuses(wait(200, '  '))).toBe('Say why the wait is shortened, in a word at least.')
   })
 
   it('is recorded as shortened, with the reason', () => {

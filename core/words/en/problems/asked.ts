@@ -36,7 +36,7 @@ const asked = {
   'flag-answered': (_: None) => 'what was done about it',
   'out-of-order': (facts: { readonly fastener: string | null; readonly next: string | null }) =>
     `why ${facts.fastener ?? 'this'} comes before ${facts.next ?? 'what is next'}`,
-  'wait-shortened': (_: None) => 'why it is not waited longer',
+  'wait-shortened': (_: None) => 'why the wait is shortened',
   'pull-taken-back': (_: None) => 'why the pull is taken back',
   'pull-read-again': (_: None) => 'why it was read again',
   'fastener-loosened': ({ fastener }: { readonly fastener: string }) =>

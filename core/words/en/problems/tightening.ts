@@ -1,5 +1,6 @@
 import type { AmountText } from '../../amount.ts'
 import type { PhraseText } from '../../phrase.ts'
+import { clock } from '../durations.ts'
 import { askedText, type Asked } from './asked.ts'
 
 export interface Of {
@@ -46,9 +47,6 @@ export interface StretchedAt extends Stretched {
 const stretchedAt = (facts: StretchedAt) =>
   `${the(facts.fastener)}: ${facts.stretch} longer (allowed ${facts.limits}) at ${facts.torque} (allowed ` +
   `${facts.torqueLimits}): ${facts.tooMuch ? 'do not tighten it further' : 'it gave way too easily'}.`
-
-/** `4:05` for 245 s. */
-const clock = (seconds: number) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`
 
 /** Sentences about a run of a tightening procedure. Passes count from 1. */
 export const tighteningWords = {
@@ -117,15 +115,15 @@ export const tighteningWords = {
   'length-missing': ({ fastener }: Of) =>
     `${the(fastener)} was not measured before it was pulled, so its stretch is not known. Loosen it and begin it again.`,
   'torque-missing': ({ fastener }: Of) =>
-    `${the(fastener)} is tightened until it is so much longer. Write down its torque as well.`,
+    `${the(fastener)} is tightened until it is so much longer. Note its torque as well.`,
   'wait-not-over': ({ minutes, seconds }: { readonly minutes: number; readonly seconds: number }) =>
-    `Wait ${minutes} min before the next pass: ${clock(seconds)} are left. To go on before that, give a reason.`,
+    `Wait ${minutes} min before the next pass: ${clock(seconds)} are left. To continue before that, give a reason.`,
   'fastener-not-pulled': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} has not been pulled, so there is nothing to loosen.`,
   'loosen-first': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} is still tight. Loosen it first, then put the new one in.`,
   'restart-after-angle': ({ pass, name }: OfProcedure & { readonly pass: number }) =>
-    `“${name}” cannot begin again at pass ${pass}: fasteners were turned by an angle since, and would be turned twice. ` +
+    `“${name}” cannot begin again at pass ${pass}: fasteners were turned by an angle or tightened to a stretch since, and would be stretched twice. ` +
     'Loosen all of them and begin with pass 1.',
   'nothing-to-restart': ({ pass, name }: OfProcedure & { readonly pass: number }) =>
     `Nothing of “${name}” was pulled in pass ${pass} or after it. Continue where it stands.`,
