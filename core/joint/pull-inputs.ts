@@ -92,7 +92,7 @@ export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readon
 export function turnInputs(group: FastenerGroup, joint: FastenedJoint): readonly Input[] {
   const resilience = (mmPerN: number) =>
     ({ code: 'resilience', facts: { perKilonewton: fixedAmount(mmPerN * 1e6, 'µm', 2) } }) as const
-  const into = group.into === 'nut' ? 'nut' : 'tapped'
+  const { head, into } = group
   return [
     {
       name: 'bolt',
@@ -100,7 +100,7 @@ export function turnInputs(group: FastenerGroup, joint: FastenedJoint): readonly
       source: {
         code: 'bolt',
         facts: {
-          head: group.head === 'socket' ? 'socket' : 'hexagon',
+          head,
           grip: lengthAmount(group.grip, 'mm', 0),
           shank: group.shank === undefined ? null : lengthAmount(group.shank, 'mm', 1),
           into,

@@ -8,7 +8,7 @@ import { bareFacts, type Sheet, type View } from './facts.ts'
 import { onFace } from './on-face.ts'
 import { bossesOf, caseFaceOf, outlineOf } from './outline.ts'
 import type { LineShape, Scene, Shape, SwatchShape } from './scene.ts'
-import { sceneOf } from './scene-of.ts'
+import { sceneOn } from './scene-of.ts'
 
 /** The edge of a face as it is drawn, in mm of the engine's own frame: what `flangeOf` wants. */
 export function faceOutline(spec: EngineSpec, face: string): readonly Point[] {
@@ -76,7 +76,7 @@ export function clampScene(
     ),
   } as const
   const drawing = drawingOf(words, spec, facts, view, sheet)
-  const bare = sceneOf(words, spec, facts, view, sheet)
+  const bare = sceneOn(drawing)
   const field = pressureField(drawing, picture)
   return {
     frame: bare.frame,

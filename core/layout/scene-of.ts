@@ -33,7 +33,11 @@ export function sceneOf(
   view: View,
   sheet: Sheet,
 ): Scene {
-  const drawing = drawingOf(words, spec, facts, view, sheet)
+  return sceneOn(drawingOf(words, spec, facts, view, sheet))
+}
+
+/** The scene of a face whose place on the sheet is known already. */
+export function sceneOn(drawing: Drawing): Scene {
   const bores = boresOf(drawing)
   const bearings = drawnBearings(drawing)
   const acted = actedOn(drawing, bearings)

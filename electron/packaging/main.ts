@@ -39,9 +39,7 @@ function makePackages(): void {
   const complete = { ...configuration, extraMetadata }
   writeFileSync(join(root, 'dist/electron-builder.json'), JSON.stringify(complete, null, 2))
   if (missing.length > 0)
-    console.error(
-      `The packages name nobody who gives them out: set ${missing.join(' and ')} before others are given them.`,
-    )
+    console.error(`The packages name no publisher: set ${missing.join(' and ')} before you publish them.`)
   const files = packedFiles(root, platform)
   const bytes = files.map((file) => statSync(join(root, file)).size).reduce((sum, size) => sum + size, 0)
   console.error(`The package holds ${files.length} files, ${(bytes / 1e6).toFixed(1)} MB, beside Electron.`)

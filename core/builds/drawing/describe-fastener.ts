@@ -1,11 +1,12 @@
 import { sentenceIn } from '../../problem/index.ts'
-import { shortLengthAmount } from '../../quantity/index.ts'
+import { lengthAmount, shortLengthAmount } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import {
   answerText,
   counts,
   flagProblem,
+  isLengthUnit,
   nextPull,
   openFlags,
   plannedIn,
@@ -102,11 +103,24 @@ function passLine(
   }
 }
 
-function doneText(words: Words, pass: string, { reading, verdict, outOfOrder }: Pull): string {
+function doneText(words: Words, pass: string, pull: Pull): string {
+  const { verdict, outOfOrder } = pull
   return words.described.passDone({
-    ...{ pass, read: reading === null ? null : readingText(words, reading), beforeTurn: outOfOrder },
+    ...{ pass, read: readText(words, pull), beforeTurn: outOfOrder },
     verdict: verdict === 'within' || verdict === 'unread' ? null : verdict,
   })
+}
+
+/** What was read, and of a stretch by how much longer that is and at which torque; null where nothing was. */
+function readText(words: Words, { reading, stretch, torque }: Pull): string | null {
+  if (reading === null) return null
+  const { longer, atTorque } = words.sheet.run
+  const unit = isLengthUnit(reading.unit) ? reading.unit : 'mm'
+  return [
+    readingText(words, reading),
+    ...(stretch === null ? [] : [longer({ stretch: words.amounts.amount(lengthAmount(stretch, unit)) })]),
+    ...(torque === null ? [] : [atTorque({ torque: scaleText(words, torque) })]),
+  ].join(', ')
 }
 
 function readingText(words: Words, reading: Reading): string {

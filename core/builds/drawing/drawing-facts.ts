@@ -192,8 +192,9 @@ function calloutOf(
       return described.loosen
     case 'length':
     case 'stretch':
-    case 'tighten-to-stretch':
       return described.measure
+    case 'tighten-to-stretch':
+      return described.tighten
     default:
       return null
   }

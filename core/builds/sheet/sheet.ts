@@ -64,7 +64,6 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
   const finish = entries.find(({ event }) => event.type === 'build-finished')
   const state = replay(entries)
   const last = entries.at(-1)
-  const doneBy = doneSince(spec, state, entries)
   return {
     engine: { name, summary, revision, source },
     build: start?.event.type === 'build-started' ? named(start.event) : null,
@@ -77,7 +76,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     runs: runsOn(spec, state, entries),
     beads: beadsOn(spec, state, entries),
     checks: checksOn(spec, entries),
-    steps: stepsOn(spec, state, entries, doneBy),
+    steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),
     amendments: entries.flatMap((entry) =>
       entry.event.type === 'build-amended'
@@ -103,8 +102,8 @@ function stepsOn(
   spec: EngineSpec,
   atEnd: BuildState,
   entries: readonly RecordedEvent[],
-  doneBy: ReadonlyMap<string, Stamp>,
 ): readonly SheetStep[] {
+  const doneBy = doneSince(spec, atEnd, entries)
   const lookedAtBy = new Map<string, Stamp>()
   for (const entry of entries)
     if (entry.event.type === 'step-confirmed')

@@ -13,7 +13,7 @@ export function checkNote(words: Words, { note, fittedWashers, washersByTable }:
       : [washersByTable === null ? check.washersNotDefined : byTable(words, washersByTable)]),
     ...(fittedWashers === undefined ? [] : [check.withWashers({ name: fittedWashers })]),
   ].join(', ')
-  return [note, washers].filter((text) => text !== '').join('. ')
+  return [note, washers].filter((text) => text !== '').join(note.endsWith('.') ? ' ' : '. ')
 }
 
 function byTable(words: Words, { name, thickness_nm }: NonNullable<Noted['washersByTable']>): string {

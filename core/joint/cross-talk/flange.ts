@@ -1,7 +1,8 @@
 import type { Words } from '../../words/index.ts'
 
-/** Something that the model takes for given. */
+/** Something that the model assumes. */
 export type FlangeAssumption = keyof Words['flangeAssumptions']
+
 /**
  * A flange as a network of beams on an elastic bed that only pushes, with bolts that only pull. A teaching
  * model: small deflections, no friction between the faces, no yielding.
@@ -10,10 +11,7 @@ export interface Flange {
   readonly nodes: readonly FlangeNode[]
   readonly beams: readonly FlangeBeam[]
   readonly bolts: readonly FlangeBolt[]
-  /**
-   * What was taken for granted to come from an engine to this model, in sentences for the person who looks at
-   * the result.
-   */
+  /** What was assumed to come from an engine to this model. */
   readonly assumptions: readonly FlangeAssumption[]
 }
 

@@ -157,4 +157,6 @@ export const described = {
   byHand: 'by hand',
   loosen: 'loosen',
   measure: 'measure',
+  /** Until it is long enough. */
+  tighten: 'tighten',
 }

@@ -76,12 +76,12 @@ export const pullInputs = {
       readonly grip: AmountText
       /** Null where the shank is as thick as the thread. */
       readonly shank: AmountText | null
-      readonly into: 'nut' | 'tapped'
+      readonly into: 'nut' | 'tapped-hole'
     }) =>
       `VDI 2230 part 1, 5.1.1; a steel bolt of ${facts.head === 'socket' ? 'ISO 4762' : 'ISO 4014'} over a grip of ` +
       `${facts.grip}${facts.shank === null ? '' : `, its shank of ${facts.shank}`}, ` +
       (facts.into === 'nut' ? 'with a nut' : 'one diameter of it engaged'),
-    parts: ({ into, layers }: { readonly into: 'nut' | 'tapped'; readonly layers: readonly Layer[] }) =>
+    parts: ({ into, layers }: { readonly into: 'nut' | 'tapped-hole'; readonly layers: readonly Layer[] }) =>
       into === 'nut'
         ? `two cones of 30° under the head and the nut (Shigley's Mechanical Engineering Design, 8-5), in ${layersText(layers)}`
         : `a cone of 30° under the head (Shigley's Mechanical Engineering Design, 8-5), in ${layersText(layers)}, into a tapped hole`,

@@ -3,6 +3,7 @@ import { drawingFacts, descriptionOf, type Description } from '../../../../core/
 import { sceneOf } from '../../../../core/layout/index.ts'
 import type { Units } from '../../../../core/tightening/index.ts'
 import { demos } from '../../layout/demos.ts'
+import { sumpByStretch } from '../sump-by-stretch.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 import { en } from '../../../../core/words/index.ts'
 
@@ -30,6 +31,17 @@ function inTheFirstTorque(): Workshop {
 }
 
 describe('a fastener', () => {
+  it('that is tightened to a stretch says how much longer it is, and at which torque', () => {
+    const shop = new Workshop(sumpByStretch())
+    shop.worksUpTo('sump-run')
+    while (shop.state.runs['sump']?.pulls.at(-1)?.pass !== 2) shop.goesOn()
+    const [fastener] = shop.spec.procedures.find(({ id }) => id === 'sump')!.orders[0]!.sequence
+    // It measured 80 mm before, and was tightened until it was 0.04 mm longer, at the middle of 5 to 12 N·m.
+    expect(said(tell(shop, `fastener/${fastener}`)).at(-1)).toBe(
+      'done: Pass 3, tighten to a stretch: 0.020 mm to 0.040 mm · read 80.04 mm, 0.040 mm longer, at 8.5 N·m (Ada)',
+    )
+  })
+
   it('is told by number and place, thread, clamped length, and whether it may be used again', () => {
     const shop = new Workshop(skerry)
     const told = tell(shop, 'fastener/case-1')

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { drawingFacts, faceOfStep } from '../../../../core/builds/index.ts'
+import { sumpByStretch } from '../sump-by-stretch.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 import { en } from '../../../../core/words/index.ts'
 
@@ -104,6 +105,17 @@ describe('the fasteners on the drawing', () => {
     expect(facts(shop, 'case-run')).toMatchObject({ callout: null, path: null })
     shop.goesOn()
     expect(facts(shop, 'case-run')).toMatchObject({ callout: '60°', path: null })
+  })
+
+  it('are called out to be tightened where that is done until they are long enough, and to be measured before', () => {
+    const shop = new Workshop(sumpByStretch())
+    shop.worksUpTo('sump-run')
+    const callouts: (string | null)[] = []
+    while (callouts.at(-1) !== 'tighten' && callouts.length < 100) {
+      shop.goesOn()
+      callouts.push(facts(shop, 'sump-run').callout)
+    }
+    expect([...new Set(callouts)]).toEqual(['measure', '3 N·m', 'tighten'])
   })
 
   it('stay as they are while another run on the same face is under way', () => {

@@ -11,6 +11,10 @@ describe('what stands beside the reading of a check', () => {
     )
   })
 
+  it('has one full stop after words that end with one', () => {
+    expect(checkNote(en, { note: 'On order.', washersByTable: null })).toBe('On order. Washers: not defined')
+  })
+
   it('says where the table has no washers for such a gap', () => {
     expect(checkNote(en, { note: '', washersByTable: null })).toBe('Washers: not defined')
   })
