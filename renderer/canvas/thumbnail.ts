@@ -6,6 +6,8 @@ export const thumbnailSize = { width: 144, height: 96 } as const
 
 /** What says nothing without words, or would be cut off at the edge of so small a sheet. */
 const leftOut: ReadonlySet<Role> = new Set(['grid', 'tick-line', 'fastener-tick', 'nose'])
+/** A number beside the case, of a face too full for it: only the ring at the fastener itself is drawn. */
+const isBeside = (id: string) => id.endsWith('/lane-disc')
 /** Round the case, in px. */
 const air = 6
 
@@ -18,7 +20,9 @@ export function thumbnailOf(spec: EngineSpec): Scene {
   const face = spec.case.faces[0]!
   const sheet = { widthPx: 2 * width, heightPx: 2 * height, capitalPx: 6 }
   const scene = sceneOf(en, spec, bareFacts(face.id), { from: face.workedFrom, turn: 0 }, sheet)
-  const shapes = scene.shapes.filter(({ kind, role }) => kind !== 'text' && !leftOut.has(role))
+  const shapes = scene.shapes.filter(
+    ({ kind, role, id }) => kind !== 'text' && !leftOut.has(role) && !isBeside(id),
+  )
   return { frame: frameRound(scene, `face/${face.id}`), shapes, rows: [] }
 }
 

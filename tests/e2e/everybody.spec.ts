@@ -1,5 +1,20 @@
+import type { Page } from '@playwright/test'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
+
+/** How much wider the page is than its window, in px. */
+const tooWide = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+test('at 320 px, as at 400 % zoom, the page is read without scrolling sideways', async ({ bench }) => {
+  const { page } = bench
+  await page.setViewportSize({ width: 320, height: 640 })
+  const mechanic = new Mechanic(page, 'pointer')
+  await page.getByRole('button', { name: /Tarn 4/ }).waitFor()
+  expect(await tooWide(page), 'engines').toBeLessThanOrEqual(0)
+  await mechanic.startBuild(/Tarn 4/, 'Narrow', 'I. Brandvold')
+  expect(await tooWide(page), 'marks').toBeLessThanOrEqual(0)
+})
 
 test('forced colours keep what is chosen apart from what is not', async ({ bench }) => {
   const { page } = bench

@@ -18,6 +18,17 @@ describe.each(demos)('the thumbnail of $name', (spec) => {
     expect(filled).toBeLessThan(1)
   })
 
+  it('draws every circle whole, and none is cut at its edge', () => {
+    const circles = shapes.filter((shape) => shape.kind === 'circle')
+    expect(circles.length).toBeGreaterThan(0)
+    for (const { x, y, radius } of circles) {
+      expect(x - radius).toBeGreaterThanOrEqual(frame.left)
+      expect(x + radius).toBeLessThanOrEqual(frame.left + frame.width)
+      expect(y - radius).toBeGreaterThanOrEqual(frame.top)
+      expect(y + radius).toBeLessThanOrEqual(frame.top + frame.height)
+    }
+  })
+
   it('has no words, and a size that a list of engines can bear', () => {
     const svg = svgOf(
       { frame, shapes, rows: [] },
