@@ -8,7 +8,7 @@ const common = {
   /** Steps that must be done before this one. */
   after: z.array(idText).max(100).default([]),
   note: sentenceText.optional(),
-  /** Where an apprentice builds, somebody else must have looked at it before the build goes on. */
+  /** Where an apprentice builds, somebody else must have looked at it before the build continues. */
   secondPerson: z.literal('for-an-apprentice').optional(),
 }
 

@@ -46,7 +46,7 @@ export type PullExplanation =
     }
 
 /**
- * What a fastener's pull in one pass (counted from 0) does; null where that cannot be told: by hand,
+ * What a fastener's pull in one pass (counted from 0) does; null where that is not known: by hand,
  * loosening, measuring, a turn that no torque came before, a fastener or a pass that is not there.
  *
  * `read` puts what the pull was read as, in N·m or °, in the place of what the pass asks for. Refuses what `fastenedJoint`

@@ -53,6 +53,6 @@ export interface Run {
   readonly flags: readonly Flag[]
   /** Fasteners that were loosened to begin again and have not been replaced or pulled since. */
   readonly loosened: readonly string[]
-  /** The reason given, or '' for none; null while it goes on. */
+  /** The reason given, or '' for none; null while it is not paused. */
   readonly paused: string | null
 }

@@ -9,7 +9,7 @@ import { verdictOf, windowOf } from './window.ts'
  * What settles a flag:
  * - `replace`: loosen the fastener, fit a new one, begin it again. It was stretched, and turning it back does not undo that.
  * - `begin-again`: loosen it and begin it again from its first pass.
- * - `turn-on`: go on from where it stands: turn what is left of a turn, tighten on what is not long enough.
+ * - `turn-on`: continue from where it stands: turn what is left of a turn, tighten on what is not long enough.
  * - `say`: a person says what was done about it.
  */
 export type WayOut = 'replace' | 'begin-again' | 'turn-on' | 'say'

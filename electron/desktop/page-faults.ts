@@ -1,4 +1,4 @@
-/** What can befall the page in the window; the words go into the log and to the person. */
+/** What can happen to the page in the window; the words go into the log and to the person. */
 export const pageFaults = {
   gone: 'The page in the window ended.',
   hung: 'The page in the window no longer answered.',

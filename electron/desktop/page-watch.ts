@@ -22,7 +22,7 @@ export function watchPage(
   let cause: PageFault = 'gone'
 
   const load = (): void => {
-    if (!window.isDestroyed()) window.loadURL(firstPage).catch(() => undefined) // what failed is told by did-fail-load
+    if (!window.isDestroyed()) window.loadURL(firstPage).catch(() => undefined) // did-fail-load says what failed
   }
   const happened = (fault: PageFault, found: string): void => {
     log(`${pageFaults[fault]} ${found}`)
@@ -53,7 +53,7 @@ export function watchPage(
     hanging = setTimeout(() => {
       if (window.isDestroyed()) return
       cause = 'hung'
-      contents.forcefullyCrashRenderer() // then it is gone, and that is told above
+      contents.forcefullyCrashRenderer() // then it is gone, which the handler above says
     }, patienceMs)
   })
   window.on('responsive', () => {

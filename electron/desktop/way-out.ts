@@ -30,7 +30,7 @@ export class WayOut {
         message: `${pageFaults[fault]} It was loaded again once, and that did not help.`,
         detail: [
           'What was confirmed is on disk.',
-          `You can go on in a browser on this machine as long as this message is open, at ${address}`,
+          `You can continue in a browser on this machine as long as this message is open, at ${address}`,
           ...(copied ? ['The address is copied: paste it into a browser.'] : []),
         ].join('\n\n'),
         buttons: ['Load the page again', 'Copy the address', 'End Bedplate'],

@@ -46,7 +46,7 @@ export function makeWindow(
   return window
 }
 
-/** Also where the page never came to a first paint: a fault is told over a window that can be seen. */
+/** Also where the page never came to a first paint: a fault is shown over a window that can be seen. */
 export function show(window: BrowserWindow, state: WindowPlace['state'] = 'normal'): void {
   if (window.isDestroyed() || window.isVisible()) return
   if (state === 'maximized') window.maximize()

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 
-/** Electron's program as far as it can be told without running it. */
+/** Electron's program as far as is known without running it. */
 export type FoundElectron =
   | { readonly kind: 'there'; readonly binary: string }
   | { readonly kind: 'absent' }

@@ -107,7 +107,7 @@ function watch({ arrived, alive, tell, stop }: Watched): NodeJS.Timeout {
   }, 1000)
 }
 
-/** In decimal megabytes, as file managers and downloads are told. */
+/** In decimal megabytes, as file managers and browsers show them. */
 export function megabytes(bytes: number): string {
   return `${(bytes / 1e6).toFixed(0)} MB`
 }

@@ -1,6 +1,6 @@
 import { spawn, type ChildProcess } from 'node:child_process'
 
-/** How long a process that was told to end may take before it is ended, in milliseconds. */
+/** How long a process that was asked to end may take before it is ended, in milliseconds. */
 const graceMs = 5_000
 
 /**

@@ -42,7 +42,7 @@ export class Connections {
 
   /**
    * A request has come. False where it is not to be carried out, and its connection is closed: where the peer sends on and
-   * on without taking its answers, and where it can be answered no more. A browser that was told 408 on a connection it
+   * on without taking its answers, and where it can be answered no more. A browser that was answered 408 on a connection it
    * had not used yet sends its request again on another: done here too, it would be done twice.
    */
   begin(socket: Socket): boolean {

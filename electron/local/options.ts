@@ -12,7 +12,7 @@ export interface LocalOptions {
   readonly why: string
 }
 
-/** What the local host is told on its command line; what it does not know it throws at, since only `npm start` calls it. */
+/** The command line of the local host; what it does not know it throws at, since only `npm start` calls it. */
 export function localOptions(words: readonly string[]): LocalOptions {
   const { values, positionals } = parseArgs({
     args: [...words],

@@ -6,7 +6,7 @@ const foreignBinaries = (...others: readonly string[]): readonly string[] =>
   others.map((other) => `!node_modules/better-sqlite3/prebuilds/${other}`)
 
 /**
- * What electron-builder is told: what goes into the packages of each platform and how they are made. Written as TypeScript and
+ * The options of electron-builder: what goes into the packages of each platform and how they are made. Written as TypeScript and
  * handed over as JSON, so that the test that lays the packed files out reads the same words.
  */
 export const configuration = {

@@ -54,7 +54,7 @@ export interface BackupPlace {
 
 /**
  * Copies the open record into a folder, opens the copy and verifies it; only then it gets the name by which it counts. A
- * build that is known to be broken does not keep the others from being saved: it is told in the name. Null when it was
+ * build that is known to be broken does not keep the others from being saved: the name says so. Null when it was
  * stopped, which leaves nothing behind. Those that have outlived themselves go.
  */
 export async function makeBackup(db: Database, place: BackupPlace): Promise<Outcome<Backup | null>> {

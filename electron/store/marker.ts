@@ -21,7 +21,7 @@ export function markerFiles(dataFolder: string): readonly [within: string, besid
   return [join(folder, 'record-note.json'), join(dirname(folder), `.${basename(folder)}-record-note.json`)]
 }
 
-/** Null where there was no record, as far as can be told. */
+/** Null where there was no record, as far as is known. */
 export function readMarker(dataFolder: string): Marker | null {
   const [within, beside] = markerFiles(dataFolder)
   const found = markerIn(beside)

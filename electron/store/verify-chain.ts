@@ -190,10 +190,10 @@ function missingNumbers(db: Database): readonly Break[] {
   return missing
 }
 
-/** An ordinal that was set to a billion is told once or twice, not a billion times. */
+/** An ordinal that was set to a billion is reported once or twice, not a billion times. */
 const mostMissing = 20
 
-/** A head that is kept within and outside the record is told once. */
+/** A head that is kept within and outside the record is reported once. */
 function once(breaks: readonly Break[]): readonly Break[] {
   return [...new Map(breaks.map((found) => [JSON.stringify(found), found])).values()]
 }

@@ -16,7 +16,7 @@ import { bearingsIn, type BuildState } from '../events/state.ts'
 /** The shells of one bearing's halves, each with the line of the tray it is from, if it is from one. */
 export type ShellsOf = Readonly<Record<Half, Pick<ShellChoice, 'grade' | 'label'>>>
 
-/** The clearance that the chosen shells of a bearing will leave; null while it cannot be told. */
+/** The clearance that the chosen shells of a bearing will leave; null while it is not known. */
 export function clearanceAt(state: BuildState, fit: Fit, position: string): JudgedClearance | null {
   const chosen = shellsChosen(state, fit, position)
   if (chosen === null) return null

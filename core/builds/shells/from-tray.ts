@@ -17,7 +17,7 @@ import { takeByChart } from './by-chart-from-tray.ts'
 import { noShells, type BearingProposal, type ProposedHalf } from './proposal-at.ts'
 
 /**
- * The shells of every bearing from the tray, all at once. Bearings whose clearance cannot be told get theirs first: they
+ * The shells of every bearing from the tray, all at once. Bearings whose clearance is not known get theirs first: they
  * have no other choice.
  */
 export function fromTray(

@@ -9,7 +9,7 @@ import { ladderFlange } from './ladder.ts'
 import type { Between } from './section.ts'
 
 /**
- * The joint face of an engine as a flange to calculate with, with what was taken for granted as sentences.
+ * The joint face of an engine as a flange to calculate with, with what was assumed.
  * `outline` is its edge as it is drawn: the corners of a closed polygon in mm of the engine's own frame.
  * `between` is not in a spec, and a gasket makes bolts feel each other much further.
  *

@@ -1,7 +1,7 @@
 /** The two halves of a bearing, and its pair of washers, in the drawing's lists. */
 export type FittedHow = 'fitted' | 'next' | 'not-fitted'
 
-/** Whence a face is seen. The sides have the names that the engine's own spec gives them. */
+/** From where a face is seen. The sides have the names that the engine's own spec gives them. */
 export interface SeenFace {
   readonly face: string
   readonly from:

@@ -1,4 +1,4 @@
-/** The first page: engines to start from, builds to go on with. */
+/** The first page: engines to start from, builds to continue. */
 export const engines = {
   program: 'Bedplate',
   purpose: 'Shells, bolts and record for the bottom end of an engine.',

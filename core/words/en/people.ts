@@ -66,7 +66,7 @@ export const people = {
     sentBack: ({ name, reason }: { readonly name: string; readonly reason: string }) =>
       `${name} sent it back: ${reason}. Do it again, then call once more.`,
     did: ({ names }: { readonly names: readonly string[] }) =>
-      `${names.join(', ')} did this. Somebody else looks at it before the build goes on.`,
+      `${names.join(', ')} did this. Somebody else looks at it before the build continues.`,
     whatAgain: ({ name }: { readonly name: string }) => `${name}: what has to be done again?`,
     sendItBack: 'Send it back',
     sendBack: '! Send it back',

@@ -18,7 +18,7 @@ export const record = {
   isWhole: 'Is everything as it was confirmed?',
   codes:
     'Each entry carries a code over itself and the one before. Checking the codes finds what was altered, ' +
-    'and where. The work at the bench can go on meanwhile.',
+    'and where. The work at the bench can continue meanwhile.',
   backups: 'Backups',
   doctor: 'System check, to read out over the phone',
 

@@ -28,7 +28,7 @@ describe('a wait of 5 minutes between two passes', () => {
     expect(bench.next?.pass).toBe(2)
   })
 
-  it('is not gone on from before, without a reason', () => {
+  it('is not shortened without a reason', () => {
     const bench = waiting()
     expect(bench.refuses(wait(299))).toBe(
       'Wait 5 min before the next pass: 0:01 are left. To continue before that, give a reason.',

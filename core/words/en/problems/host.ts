@@ -14,7 +14,7 @@ const damages = {
 /** Sentences about the program itself: its record on disk, its window and host, what was asked of it. */
 export const hostWords = {
   'host-lost': (_: None) =>
-    'The program behind this window has ended. What was confirmed is on disk. Start Bedplate again to go on.',
+    'The program behind this window has ended. What was confirmed is on disk. Start Bedplate again to continue.',
   'host-misunderstood': (_: None) =>
     'The program behind this window gave an answer that this window does not know. Close it and start Bedplate again.',
   'program-fault': (_: None) =>

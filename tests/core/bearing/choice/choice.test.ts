@@ -105,7 +105,7 @@ describe('shells by the chart', () => {
     const fit: Fit = { ...chartedMains, chart, mixing: { neighbours: true, thicker: 'either' } }
     const [first] = proposeShells(oneSaddle(fit), ['2'], ['A'])
     expect(shells(first!)).toBe('R/Q')
-    expect(whyIn(en, first!.lower!.reason)).toMatch(/\. The halves differ: R goes above and Q below\.$/)
+    expect(whyIn(en, first!.lower!.reason)).toMatch(/\. The halves differ: upper R, lower Q\.$/)
   })
 
   it('are refused when the cell names a grade that the spec does not have', () => {

@@ -8,7 +8,7 @@ const digits = part('1', '2', '3')
 const positions = ['M1', 'M2', 'M3', 'M4']
 
 describe('where each mark stands in what was typed', () => {
-  it('is told with or without blanks, dashes and worn ones', () => {
+  it('is found with or without spaces, dashes and worn ones', () => {
     expect(marksByPlace('2 1-3 ?', digits).map(({ mark }) => mark)).toEqual(['2', '1', '3', null])
     expect(marksByPlace('2131', digits).map(({ from, to }) => [from, to])).toEqual([
       [0, 1],
