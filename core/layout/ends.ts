@@ -149,7 +149,7 @@ export function endShapes(names: EndNames, face: Face, places: EndPlaces): reado
   const isFree = (lines: readonly Line[], side: 1 | -1): boolean =>
     Math.abs(corner(lines, side) - middle) > takes(lines) / 2 + ofNose
   const halves = names.halves
-  const ofDrive = takes(names.drive) / 2 + 5 * px
+  const ofDrive = takes(names.drive) / 2 + 9 * px
   const besideDrive = Math.abs(bearingsAt - middle) < ofDrive + takes(names.drive) * 1.5
   const halfAt = (lines: readonly Line[], side: 1 | -1): number => {
     const off = (besideDrive ? ofDrive : 3 * px) + takes(lines) / 2
