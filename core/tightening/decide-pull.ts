@@ -17,7 +17,7 @@ import { stretchOutcome, torqueRead, verdictOfStretch } from './stretch.ts'
 import { shortPull } from './turned.ts'
 import { decideWait } from './wait.ts'
 import { barringFlag, wayOut } from './way-out.ts'
-import { verdictOf, windowOf, type LengthWindow } from './window.ts'
+import { isFastenerLength, verdictOf, windowOf, type LengthWindow } from './window.ts'
 
 type PullCommand = Extract<RunCommand, { type: 'pull' }>
 
@@ -171,8 +171,7 @@ function judge(
   const taken = takeReading(window, reading, held ?? null)
   if (!taken.ok) return taken
   const { value } = taken.value
-  const isOfFastener = window.kind === 'free-length' || (window.kind === 'length' && window.of === 'stretch')
-  if (isOfFastener && sure !== true) {
+  if (isFastenerLength(window) && sure !== true) {
     const doubt = lengthDoubt(spec, procedure, run, { pass: place, fastener }, nanometres(value))
     if (doubt !== null) return { ok: false, problem: doubt }
   }

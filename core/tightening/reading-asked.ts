@@ -6,7 +6,7 @@ import type { PlannedPull } from './plan.ts'
 import { takeReading, type TypedReading } from './reading.ts'
 import type { Run } from './run.ts'
 import { windowNow } from './turned.ts'
-import { verdictOf } from './window.ts'
+import { isFastenerLength, verdictOf } from './window.ts'
 import type { HeldWrench } from './wrench/held.ts'
 
 /**
@@ -26,8 +26,7 @@ export function isReadingAsked(
   const taken = takeReading(window, typed, held)
   if (!taken.ok) return false
   const { value } = taken.value
-  const isOfFastener = window.kind === 'free-length' || (window.kind === 'length' && window.of === 'stretch')
-  if (!isOfFastener) return verdictOf(window, value) === 'within'
+  if (!isFastenerLength(window)) return verdictOf(window, value) === 'within'
   if (lengthDoubt(spec, procedure, run, planned, nanometres(value)) !== null) return false
   if (window.kind === 'free-length') return true
   const stretch = stretchOf(procedure, run, planned.fastener, value)

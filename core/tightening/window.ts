@@ -158,6 +158,11 @@ export function showWindow(window: PullWindow, unit: TorqueUnit): ShownWindow {
   }
 }
 
+/** Whether what is measured is the length of the fastener itself, before it is pulled or after. */
+export function isFastenerLength(window: AcceptanceWindow): boolean {
+  return window.kind === 'free-length' || (window.kind === 'length' && window.of === 'stretch')
+}
+
 /** What a length must be: `0.10 mm to 0.25 mm`, `at most 0.05 mm`. */
 export function lengthSpan({ least, most }: LengthWindow, unit: LengthUnit): Span {
   return { from: least === 0 ? null : lengthAmount(least, unit), upTo: lengthAmount(most, unit) }

@@ -152,19 +152,19 @@ export const tighteningWords = {
     `where it stands, tighten it on to no more than ${facts.mostTorque}, and measure it again.`,
   'stretch-too-long': (facts: Stretched) =>
     `${the(facts.fastener)}: ${facts.stretch} longer at ${facts.torque}, allowed ${facts.limits}: too much. Loosen it, fit ` +
-    'a new one, and begin that with its first pass.',
+    'a new one, and begin the new one with its first pass.',
   'stretch-torque': (facts: StretchedAt) =>
     `${stretchedAt(facts)} Loosen it all the way, look at thread, head and oil, and begin it again with its first pass.`,
   'stretch-torque-replace': (facts: StretchedAt) =>
-    `${stretchedAt(facts)} Loosen it, look at thread, head and oil, fit a new one, and begin that with its first pass.`,
+    `${stretchedAt(facts)} Loosen it, look at thread, head and oil, fit a new one, and begin the new one with its first pass.`,
   'reading-over-begin-again': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it all the way and begin it again ` +
     'with its first pass.',
   'reading-over-replace': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
-    `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it, fit a new one, and begin that ` +
+    `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Loosen it, fit a new one, and begin the new one ` +
     'with its first pass.',
   'must-be-replaced': ({ fastener }: { readonly fastener: string }) =>
-    `Fastener ${fastener} went past its upper limit. Loosen it, fit a new one, and begin that with its ` +
+    `Fastener ${fastener} went past its upper limit. Loosen it, fit a new one, and begin the new one with its ` +
     'first pass; or read again, if the reading was wrong.',
   'must-begin-again': ({ fastener }: { readonly fastener: string }) =>
     `Fastener ${fastener} went past its upper limit. Loosen it all the way and begin it again with its first pass; or read ` +

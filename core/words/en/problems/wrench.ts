@@ -67,7 +67,7 @@ export const wrenchWords = {
         : `${facts.cycles} cycles since ${facts.on}, and 5000 are the most`
     } (ISO 6789: 12 months or 5000 cycles, whichever comes first). Have it calibrated, or use another.`,
   'calibration-unknown': ({ name }: { readonly name: string }) =>
-    `No calibration of ${name} is noted. Have it calibrated, and note the date.`,
+    `No calibration of ${name} is noted. Have it calibrated, and note the date under Wrenches, or use another.`,
   'calibration-in-future': ({ name, on }: { readonly name: string; readonly on: string }) =>
     `${name} is noted as calibrated on ${on}, which is still to come. Correct the date, or the clock of ` +
     'this computer.',
