@@ -2,15 +2,10 @@ import { statSync } from 'node:fs'
 import { problem } from '../../core/problem/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 
-/** Whether the files that SQLite holds open are still the ones that stand in the folder. */
-export interface FileWatch {
-  /** What is not as it was left; null while all is. Two look-ups of the system, some microseconds. */
-  readonly problem: () => Problem | null
-  /** Takes in what a write has made of them. */
-  readonly note: () => void
-}
+/** What is not as it was found last; null while all is. Two look-ups of the system, some microseconds. */
+export type FileWatch = () => Problem | null
 
-interface Known {
+interface Found {
   readonly dev: bigint
   readonly ino: bigint
   readonly size: bigint
@@ -22,44 +17,32 @@ interface Known {
  * files themselves are never opened here: to close them again would drop SQLite's locks.
  */
 export function watchFiles(file: string): FileWatch {
-  const files = [file, `${file}-wal`]
-  const known = new Map<string, Known>()
-  const note = (): void => {
-    for (const each of files) {
-      const found = statSync(each, { bigint: true, throwIfNoEntry: false })
-      if (found !== undefined) known.set(each, { ...identityOf(known.get(each) ?? found), size: found.size })
+  const found = new Map<string, Found>()
+  const watch: FileWatch = () => {
+    for (const each of [file, `${file}-wal`]) {
+      const before = found.get(each)
+      const now = find(each)
+      const fault = before === undefined ? null : faultOf(before, now)
+      if (fault !== null) return problem('record-not-in-place', { file: each, fault })
+      if (now !== null) found.set(each, now)
     }
+    return null
   }
-  note()
-  return {
-    note,
-    problem: () => {
-      for (const each of files) {
-        const before = known.get(each)
-        if (before === undefined) continue
-        const fault = faultOf(each, before)
-        if (fault !== null) return problem('record-not-in-place', { file: each, fault })
-      }
-      return null
-    },
-  }
+  watch()
+  return watch
 }
 
-/** For a record in memory, or one that nobody can take away. */
-export const unwatched: FileWatch = { problem: () => null, note: () => undefined }
-
-function identityOf({ dev, ino }: Known): Pick<Known, 'dev' | 'ino'> {
-  return { dev, ino }
-}
-
-function faultOf(file: string, before: Known): 'gone' | 'replaced' | 'shortened' | null {
-  let now: Known | undefined
+/** Null where there is no such file, the folder cannot be looked into, or the disk was taken away. */
+function find(file: string): Found | null {
   try {
-    now = statSync(file, { bigint: true, throwIfNoEntry: false })
+    return statSync(file, { bigint: true, throwIfNoEntry: false }) ?? null
   } catch {
-    return 'gone' // the folder cannot be looked into, or the disk was taken away
+    return null
   }
-  if (now === undefined) return 'gone'
+}
+
+function faultOf(before: Found, now: Found | null): 'gone' | 'replaced' | 'shortened' | null {
+  if (now === null) return 'gone'
   if (now.dev !== before.dev || now.ino !== before.ino) return 'replaced'
   return now.size < before.size ? 'shortened' : null
 }

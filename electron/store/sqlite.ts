@@ -78,16 +78,14 @@ export type Write = <Value>(write: () => Outcome<Value>) => Outcome<Value>
  */
 export function writerOn(watch: FileWatch): Write {
   return (write) => {
-    const before = watch.problem()
+    const before = watch()
     if (before !== null) return { ok: false, problem: before }
     try {
       const outcome = write()
-      const after = watch.problem()
-      if (after !== null) return { ok: false, problem: after }
-      watch.note()
-      return outcome
+      const after = watch()
+      return after === null ? outcome : { ok: false, problem: after }
     } catch (error) {
-      const problem = watch.problem() ?? writeProblem(error)
+      const problem = watch() ?? writeProblem(error)
       if (problem === null) throw error
       return { ok: false, problem }
     }

@@ -81,7 +81,7 @@ export function storeOn(db: Database, file: string): Store {
   return {
     file,
     bench: benchOf(db),
-    problem: watch.problem,
+    problem: watch,
     start,
     append,
     importEntries,
