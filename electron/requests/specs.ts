@@ -1,5 +1,5 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs'
-import { join } from 'node:path'
+import { lstatSync, readdirSync, readFileSync, statSync } from 'node:fs'
+import { resolve } from 'node:path'
 import { done, problem, refused, type Facts, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
@@ -22,6 +22,7 @@ export interface FaultyEngine {
   readonly spec: EngineSpec | null
   readonly text: string
   readonly faults: readonly Problem[]
+  readonly doubts: readonly Problem[]
 }
 
 export type Engine = SoundEngine | FaultyEngine
@@ -43,16 +44,20 @@ export function readEngines(folder: string): readonly Engine[] {
   const taken = new Set<string>()
   const files = names.filter((name) => name.endsWith('.json')).sort()
   return files.map((file) => {
-    const text = textOf(join(folder, file))
-    if ('reason' in text) return unread(file, text.reason, text.code)
-    const engine = engineOf(file, text.text)
+    const engine = readEngine(folder, file)
     if (!taken.has(engine.id)) {
       taken.add(engine.id)
       return engine
     }
     const fault = problem('engine-named-twice', { engine: engine.id, file }, 'id')
-    return { kind: 'faulty', id: file, spec: engine.spec, text: engine.text, faults: [fault] }
+    return { kind: 'faulty', id: file, spec: engine.spec, text: engine.text, faults: [fault], doubts: [] }
   })
+}
+
+/** Reads one spec and audits it; `file` is its name within `folder`, or its absolute path. */
+export function readEngine(folder: string, file: string): Engine {
+  const text = textOf(resolve(folder, file))
+  return 'reason' in text ? unread(file, text.reason, text.code) : engineOf(file, text.text)
 }
 
 type Reason = Facts<'spec-file-unread'>['reason']
@@ -66,13 +71,21 @@ function textOf(file: string): { text: string } | { reason: Reason; code: string
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(file)) }
   } catch (error) {
     const code = codeOf(error)
-    return { reason: code === 'ENOENT' ? 'dangling' : code.startsWith('ERR_') ? 'not-text' : 'closed', code }
+    return {
+      reason: code === 'ENOENT' ? whyNotThere(file) : code.startsWith('ERR_') ? 'not-text' : 'closed',
+      code,
+    }
   }
+}
+
+/** A link is there although what it leads to is not. */
+function whyNotThere(file: string): Reason {
+  return lstatSync(file, { throwIfNoEntry: false }) === undefined ? 'missing' : 'dangling'
 }
 
 function unread(file: string, reason: Reason, code: string): FaultyEngine {
   const faults = [problem('spec-file-unread', { file, reason, code })]
-  return { kind: 'faulty', id: file.replace(/\.json$/, ''), spec: null, text: '', faults }
+  return { kind: 'faulty', id: file.replace(/\.json$/, ''), spec: null, text: '', faults, doubts: [] }
 }
 
 /**
@@ -95,13 +108,21 @@ export function takeSpec(
 function engineOf(file: string, text: string): Engine {
   const read = readSpec(text)
   if (!read.ok)
-    return { kind: 'faulty', id: file.replace(/\.json$/, ''), spec: null, text, faults: read.problems }
+    return {
+      kind: 'faulty',
+      id: file.replace(/\.json$/, ''),
+      spec: null,
+      text,
+      faults: read.problems,
+      doubts: [],
+    }
   const { spec } = read
   const findings = audit(spec)
   const of = (weight: 'fault' | 'doubt') =>
     findings.filter((it) => it.weight === weight).map((it) => it.problem)
   const faults = of('fault')
+  const doubts = of('doubt')
   return faults.length > 0
-    ? { kind: 'faulty', id: spec.id, spec, text, faults }
-    : { kind: 'sound', id: spec.id, spec, text, doubts: of('doubt') }
+    ? { kind: 'faulty', id: spec.id, spec, text, faults, doubts }
+    : { kind: 'sound', id: spec.id, spec, text, doubts }
 }

@@ -1,5 +1,6 @@
 import { amounts } from './amounts.ts'
 import { archive } from './archive.ts'
+import { auditReport } from './audit-report.ts'
 import { benchCard } from './bench-card.ts'
 import { buildWindow } from './build-window.ts'
 import { clampMap } from './clamp-map.ts'
@@ -34,6 +35,7 @@ import { wrenches } from './wrenches.ts'
 export const en = {
   amounts,
   archive,
+  auditReport,
   benchCard,
   buildWindow,
   clampMap,

@@ -61,17 +61,13 @@ describe('the engines', () => {
 
 describe('what is no spec in the folder of the specs', () => {
   it.each<[string, (file: string) => void, string]>([
-    ['a folder', (file) => mkdirSync(file), 'no file that holds a text'],
+    ['a folder', (file) => mkdirSync(file), 'not a text file'],
     [
       'a link to nowhere',
       (file) => symlinkSync('/nowhere/at/all.json', file),
       'leads to a file that is not there',
     ],
-    [
-      'a pipe that nobody writes into',
-      (file) => void spawnSync('mkfifo', [file]),
-      'no file that holds a text',
-    ],
+    ['a pipe that nobody writes into', (file) => void spawnSync('mkfifo', [file]), 'not a text file'],
     [
       'a text that is not UTF-8',
       (file) => writeFileSync(file, Buffer.from([0x7b, 0xff, 0x7d])),
@@ -83,7 +79,7 @@ describe('what is no spec in the folder of the specs', () => {
         writeFileSync(file, '')
         truncateSync(file, 1_000_000_000)
       },
-      'larger than any spec',
+      'larger than any engine spec',
     ],
   ])('is told in the list, and the others are there: %s', (_, make, words) => {
     const inFolder = folder()

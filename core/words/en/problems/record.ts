@@ -75,8 +75,9 @@ const outOfPlace = {
 const unread = {
   folder:
     'is the folder of the engine specs, and cannot be read: give this user the right to, or choose another',
-  'not-a-file': 'is no file that holds a text. Move it out of the folder of the specs',
-  'too-large': 'is larger than any spec. Move it out of the folder of the specs',
+  missing: 'is not there. Check its name',
+  'not-a-file': 'is not a text file, so it is not an engine spec',
+  'too-large': 'is larger than any engine spec',
   dangling: 'leads to a file that is not there. Put the file back, or remove the link',
   'not-text': 'is not text in UTF-8. Save it again as that',
   closed: 'cannot be read. Give this user the right to read it',
