@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { advise } from './advice.ts'
 import { angleText, extentText, idText, lengthText, nameText, placeText, sizeText } from './text.ts'
 
 /**
@@ -43,7 +44,7 @@ export const face = z.strictObject({
   /** From where it is worked on, with the engine as it stands on the bench for that work. */
   workedFrom: z.enum(['above', 'below']),
   /** Corner points in order; grown from the other parameters when absent. */
-  outline: z.array(placeText).min(3, 'an outline needs at least three corners').max(400).optional(),
+  outline: z.array(placeText).min(3, advise('outline-corners')).max(400).optional(),
 })
 
 export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, diameter: sizeText })
@@ -60,7 +61,7 @@ export const oilPassage = z.strictObject({
 
 export const engineCase = z.strictObject({
   family: z.enum(families),
-  cylinders: z.int().min(1, 'an engine has at least one cylinder').max(24),
+  cylinders: z.int().min(1, advise('cylinders-none')).max(24),
   /** 0 ° for cylinders in line, 180 ° for a flat engine. */
   bankAngle: angleText,
   bore: sizeText,
@@ -72,10 +73,10 @@ export const engineCase = z.strictObject({
   bankOffset: lengthText.optional(),
   /** What the shop calls the two sides of this engine, for directions in words. */
   sides: z.strictObject({ plus: nameText, minus: nameText }),
-  saddles: z.array(saddle).min(1, 'a case has at least one saddle').max(40),
+  saddles: z.array(saddle).min(1, advise('saddles-none')).max(40),
   rods: z.array(rod).max(40).default([]),
   balanceBearings: z.array(balanceBearing).max(40).default([]),
-  faces: z.array(face).min(1, 'a case has at least one joint face').max(20),
+  faces: z.array(face).min(1, advise('faces-none')).max(20),
   dowels: z.array(dowel).max(100).default([]),
   oilPassages: z.array(oilPassage).max(100).default([]),
 })

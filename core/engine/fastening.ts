@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { advise } from './advice.ts'
 import { degrees, type Angle, type ThreadDesignation } from '../quantity/index.ts'
 import { inSteps } from './in-steps.ts'
 import { pass } from './pass.ts'
@@ -71,9 +72,7 @@ export const fastenerGroup = z.strictObject({
 export const fastener = z.strictObject({
   id: idText,
   /** What is written beside it on the drawing: the manual's own number where it has one. */
-  number: z
-    .string()
-    .regex(/^[A-Z]?[0-9]{1,3}$/, 'a number is up to three digits, one capital letter before them at most'),
+  number: z.string().regex(/^[A-Z]?[0-9]{1,3}$/, advise('number-of-fastener')),
   group: idText,
   face: idText,
   at: placeText,
@@ -84,12 +83,9 @@ export const fastener = z.strictObject({
 /** An order: which fastener after which. Where it was grown by a pattern, the pattern's name is kept beside it. */
 export const order = z.strictObject({
   id: idText,
-  sequence: z.array(idText).min(1, 'an order has at least one fastener').max(1000),
+  sequence: z.array(idText).min(1, advise('order-empty')).max(1000),
   pattern: z.enum(['centre-out', 'spiral', 'crosswise', 'end-to-end']).optional(),
 })
-
-const inAllAdvice =
-  'give an angle above what they were turned before, which must be the same for all of them, or write “target” for each'
 
 export const procedure = z
   .strictObject({
@@ -97,7 +93,7 @@ export const procedure = z
     name: nameText,
     face: idText,
     orders: z.array(order).min(1).max(12),
-    passes: z.array(pass).min(1, 'a procedure has at least one pass').max(40),
+    passes: z.array(pass).min(1, advise('passes-none')).max(40),
   })
   .transform((read, context) => {
     const before = turnedBefore(read)
@@ -105,7 +101,11 @@ export const procedure = z
       const turned = before.get(index)
       if (each.kind !== 'angle' || each.inAll === undefined || turned === undefined) return each
       if (turned === null) {
-        context.addIssue({ code: 'custom', path: ['passes', index, 'inAll'], message: inAllAdvice })
+        context.addIssue({
+          code: 'custom',
+          path: ['passes', index, 'inAll'],
+          message: advise('in-all-unclear'),
+        })
         return each
       }
       const less = (angle: Angle) => degrees(Math.max(0, angle - turned))
@@ -117,8 +117,8 @@ export const procedure = z
       }
     })
     const stepped = inSteps({ ...read, passes })
-    for (const { pass, message } of stepped.unreached)
-      context.addIssue({ code: 'custom', path: ['passes', pass, 'inSteps'], message })
+    for (const { pass, why } of stepped.unreached)
+      context.addIssue({ code: 'custom', path: ['passes', pass, 'inSteps'], message: advise(why) })
     return { ...read, passes: stepped.passes }
   })
 

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { advise } from './advice.ts'
 import { gapText, idText, nameText, sentenceText, sizeText, temperatureText, toleranceText } from './text.ts'
 
 /**
@@ -11,9 +12,7 @@ export const band = z.union([
 ])
 
 /** A size code as it is stamped: one to three characters without a space. */
-export const markText = z
-  .string()
-  .regex(/^[^\s,;]{1,3}$/, 'a mark is one to three characters without a space')
+export const markText = z.string().regex(/^[^\s,;]{1,3}$/, advise('mark-characters'))
 
 export const markedPart = z.strictObject({
   /** Where the marks are read, for example "Case, left of the front flange". */
@@ -40,12 +39,12 @@ export const patterns = [
   'rings',
 ] as const
 
-const gradeText = z.string().regex(/^[A-Z0-9]{1,3}$/, 'a grade is one to three capital letters or digits')
+const gradeText = z.string().regex(/^[A-Z0-9]{1,3}$/, advise('grade-characters'))
 
 /** A shell's wall-thickness class. Listed from the thinnest wall to the thickest: neighbours are neighbours in the list. */
 export const grade = z.strictObject({
   grade: gradeText,
-  colour: z.string().regex(/^#[0-9A-F]{6}$/, 'write the colour as # and six capital hexadecimal digits'),
+  colour: z.string().regex(/^#[0-9A-F]{6}$/, advise('colour-digits')),
   pattern: z.enum(patterns),
   /** Wall at the crown. */
   wall: band.optional(),

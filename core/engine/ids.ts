@@ -1,20 +1,23 @@
-import { problem, type Problem } from '../problem/index.ts'
+import { problem, type Facts, type Problem } from '../problem/index.ts'
 import type { Fit } from './fit.ts'
 import type { EngineSpec } from './schema.ts'
 
-/** A list whose entries are told apart by their ids, with what one of them is called. */
+type Repeated = Facts<'spec-id-twice'>
+
+/** A list whose entries are told apart by their ids, with what one of them is and what has the list. */
 interface NamedList {
-  readonly what: string
+  readonly what: Repeated['what']
+  readonly of?: Repeated['of']
   readonly path: string
   readonly ids: readonly string[]
 }
 
 /** Ids, marks and grades that are there twice: a reference to one of them could mean either. */
 export function repeatedIds(spec: EngineSpec): readonly Problem[] {
-  return namedLists(spec).flatMap(({ what, path, ids }) => {
+  return namedLists(spec).flatMap(({ what, of = null, path, ids }) => {
     const seen = new Set<string>()
     const repeated = new Set(ids.filter((id) => seen.size === seen.add(id).size))
-    return [...repeated].map((id) => problem('spec-id-twice', { what, id }, path))
+    return [...repeated].map((id) => problem('spec-id-twice', { what, of, id }, path))
   })
 }
 
@@ -25,35 +28,37 @@ function namedLists(spec: EngineSpec): readonly NamedList[] {
     byId('bearing', 'case', bearings),
     byId('face', 'case.faces', spec.case.faces),
     byId('dowel', 'case.dowels', spec.case.dowels),
-    byId('oil passage', 'case.oilPassages', spec.case.oilPassages),
+    byId('oil-passage', 'case.oilPassages', spec.case.oilPassages),
     byId('fit', 'fits', spec.fits),
-    byId('fastener group', 'fastenerGroups', spec.fastenerGroups),
+    byId('fastener-group', 'fastenerGroups', spec.fastenerGroups),
     byId('fastener', 'fasteners', spec.fasteners),
     byId('procedure', 'procedures', spec.procedures),
     byId('bead', 'beads', spec.beads),
     byId('step', 'steps', spec.steps),
-    ...spec.procedures.map(({ id, orders }, index) =>
-      byId(`order of procedure “${id}”`, `procedures[${index}].orders`, orders),
-    ),
+    ...spec.procedures.map(({ id, orders }, index) => ({
+      ...byId('order', `procedures[${index}].orders`, orders),
+      of: { what: 'procedure' as const, id },
+    })),
     ...spec.fits.flatMap((fit, index) => listsOfFit(fit, `fits[${index}]`)),
   ]
 }
 
-function byId(what: string, path: string, list: readonly { readonly id: string }[]): NamedList {
+function byId(what: Repeated['what'], path: string, list: readonly { readonly id: string }[]): NamedList {
   return { what, path, ids: list.map(({ id }) => id) }
 }
 
 function listsOfFit(fit: Fit, path: string): readonly NamedList[] {
-  const of = `of fit “${fit.id}”`
+  const of = { what: 'fit', id: fit.id } as const
   const marks = (part: 'housing' | 'journal'): NamedList => ({
-    what: `${part} mark ${of}`,
+    what: `${part}-mark`,
+    of,
     path: `${path}.${part}.marks`,
     ids: fit[part].marks.map(({ mark }) => mark),
   })
   return [
-    { what: `position ${of}`, path: `${path}.positions`, ids: fit.positions },
+    { what: 'position', of, path: `${path}.positions`, ids: fit.positions },
     marks('housing'),
     marks('journal'),
-    { what: `grade ${of}`, path: `${path}.grades`, ids: fit.grades.map(({ grade }) => grade) },
+    { what: 'grade', of, path: `${path}.grades`, ids: fit.grades.map(({ grade }) => grade) },
   ]
 }

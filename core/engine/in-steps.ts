@@ -4,14 +4,10 @@ import type { Pass, PassStep } from './pass.ts'
 interface Stepped {
   readonly passes: Pass[]
   /** Passes, counted from 0, whose value no equal steps of that size come to. */
-  readonly unreached: readonly { readonly pass: number; readonly message: string }[]
+  readonly unreached: readonly { readonly pass: number; readonly why: NoSteps }[]
 }
 
-const stepAdvice =
-  'no number of equal steps of this size comes to the value of the pass: give the size as a range, “least” and “most”, ' +
-  'or another size'
-const unlikeAdvice =
-  'all fasteners of a value must have the same torque before, from which the steps count: write one pass for each step'
+type NoSteps = 'steps-do-not-come-out' | 'steps-from-unlike'
 
 /** So much is left to values that are printed rounded: three steps of 33.3 come to 100. */
 const slack = 2e-3
@@ -32,12 +28,12 @@ export function inSteps({
 }): Stepped {
   const torque = new Map<string, number>()
   const made: Pass[] = []
-  const unreached: { pass: number; message: string }[] = []
+  const unreached: { pass: number; why: NoSteps }[] = []
   passes.forEach((pass, index) => {
     const sequence =
       pass.kind === 'action' ? [] : (orders.find(({ id }) => id === pass.order)?.sequence ?? [])
     const steps = stepsOf(pass, sequence, torque)
-    if (typeof steps === 'string') unreached.push({ pass: index, message: steps })
+    if (typeof steps === 'string') unreached.push({ pass: index, why: steps })
     made.push(...(typeof steps === 'string' ? [pass] : steps))
     if (pass.kind === 'loosen') for (const id of sequence) torque.delete(id)
     if (pass.kind === 'torque') for (const id of sequence) torque.set(id, ownValue(pass, id).target)
@@ -49,7 +45,7 @@ function stepsOf(
   pass: Pass,
   sequence: readonly string[],
   torque: ReadonlyMap<string, number>,
-): readonly Pass[] | string {
+): readonly Pass[] | NoSteps {
   if ((pass.kind !== 'torque' && pass.kind !== 'angle') || pass.inSteps === undefined) return [pass]
   const { least, most } = pass.inSteps
   const others = pass.others ?? []
@@ -60,12 +56,12 @@ function stepsOf(
   const from: number[] = []
   for (const { ids } of groups) {
     const before = new Set(pass.kind === 'angle' ? [0] : ids.map((id) => torque.get(id) ?? 0))
-    if (before.size > 1) return unlikeAdvice
+    if (before.size > 1) return 'steps-from-unlike'
     from.push([...before][0] ?? 0)
   }
   const way = groups.map(({ target }, index) => target - (from[index] ?? 0))
   const of = Math.ceil(Math.max(...way) / (most * (1 + slack)))
-  if (of > mostSteps || way.some((each) => each / of < least * (1 - slack))) return stepAdvice
+  if (of > mostSteps || way.some((each) => each / of < least * (1 - slack))) return 'steps-do-not-come-out'
   return Array.from({ length: of }, (_, index) => {
     const step = { number: index + 1, of }
     return pass.kind === 'torque'

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { advise } from './advice.ts'
 import { degrees } from '../quantity/index.ts'
 import { eitherAngle, withTarget } from './printed-values.ts'
 import { angleText, gapText, idText, sentenceText, torqueText } from './text.ts'
@@ -73,7 +74,7 @@ export const pass = z.discriminatedUnion('kind', [
       ...torqueValue,
       others: otherTorques,
       /** Those of the order that are rechecked; all of them when absent. */
-      only: z.array(idText).min(1, 'name one fastener at least').max(1000).optional(),
+      only: z.array(idText).min(1, advise('fasteners-none')).max(1000).optional(),
       /** The whole pass is gone through again until a trip in which none moves. */
       repeat: z.literal('until-none-moves').optional(),
     })

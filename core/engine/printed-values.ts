@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { degrees, newtonMetres, type Angle, type Torque } from '../quantity/index.ts'
+import { advise } from './advice.ts'
 
 interface TorqueValue {
   readonly target?: Torque | undefined
@@ -18,7 +19,7 @@ export function withTarget<Value extends TorqueValue>(
   context.addIssue({
     code: 'custom',
     path: ['target'],
-    message: 'write the torque as “target”, or the range as “least” and “most”',
+    message: advise('torque-or-range'),
   })
   return { ...value, target: newtonMetres(1) }
 }
@@ -35,13 +36,13 @@ export function eitherAngle(value: AngleValue, context: z.RefinementCtx): void {
     context.addIssue({
       code: 'custom',
       path: ['target'],
-      message: 'write how far it is turned as “target”, or how far in all as “inAll”',
+      message: advise('turn-or-in-all'),
     })
   if (value.inAll !== undefined && value.others !== undefined)
     context.addIssue({
       code: 'custom',
       path: ['others'],
-      message: 'leave it out where the pass says “inAll”',
+      message: advise('others-with-in-all'),
     })
 }
 

@@ -1,18 +1,19 @@
-import { problem, type Problem } from '../problem/index.ts'
+import { problem, type Facts, type Problem } from '../problem/index.ts'
 import type { Procedure } from './fastening.ts'
 import { writtenAt } from './in-steps.ts'
 import type { Fit } from './fit.ts'
-import { pathText, placeText } from './place.ts'
+import { pathText, placeInFile } from './place.ts'
 import type { EngineSpec } from './schema.ts'
 import type { Step } from './step.ts'
 
+type NamedPart = Facts<'spec-reference-dangling'>['what']
 type Path = readonly (string | number)[]
 
 /** One part of a spec naming another: where it stands, what it must be the id of, and the ids there are. */
 interface Reference {
   readonly path: Path
   readonly id: string
-  readonly what: string
+  readonly what: NamedPart
   readonly known: ReadonlySet<string>
 }
 
@@ -21,13 +22,13 @@ export function danglingReferences(spec: EngineSpec): readonly Problem[] {
   return references(spec)
     .filter(({ id, known }) => !known.has(id))
     .map(({ path, what, id }) =>
-      problem('spec-reference-dangling', { place: placeText(spec, path), what, id }, pathText(path)),
+      problem('spec-reference-dangling', { place: placeInFile(spec, path), what, id }, pathText(path)),
     )
 }
 
 type Refer = (path: Path, id: string | undefined) => readonly Reference[]
 
-function to(what: string, list: readonly { readonly id: string }[]): Refer {
+function to(what: NamedPart, list: readonly { readonly id: string }[]): Refer {
   const known = new Set(list.map(({ id }) => id))
   return (path, id) => (id === undefined ? [] : [{ path, id, what, known }])
 }
@@ -38,7 +39,7 @@ function each(refer: Refer, path: Path, ids: readonly string[] = []): readonly R
 
 function references(spec: EngineSpec): readonly Reference[] {
   const face = to('face', spec.case.faces)
-  const group = to('fastener group', spec.fastenerGroups)
+  const group = to('fastener-group', spec.fastenerGroups)
   const fastener = to('fastener', spec.fasteners)
   const saddle = to('saddle', spec.case.saddles)
   return [
@@ -64,10 +65,10 @@ function ofFit(spec: EngineSpec, fit: Fit, path: Path): readonly Reference[] {
   const bearing = {
     main: to('saddle', spec.case.saddles),
     'big-end': to('rod', spec.case.rods),
-    balance: to('balance bearing', spec.case.balanceBearings),
+    balance: to('balance-bearing', spec.case.balanceBearings),
   }[fit.kind]
   const position = to(
-    'position of this fit',
+    'position',
     fit.positions.map((id) => ({ id })),
   )
   return [
@@ -79,7 +80,7 @@ function ofFit(spec: EngineSpec, fit: Fit, path: Path): readonly Reference[] {
 }
 
 function ofProcedure(fastener: Refer, procedure: Procedure, path: Path): readonly Reference[] {
-  const order = to('order of this procedure', procedure.orders)
+  const order = to('order', procedure.orders)
   return [
     ...procedure.orders.flatMap((one, i) => each(fastener, [...path, 'orders', i, 'sequence'], one.sequence)),
     ...procedure.passes.flatMap((pass, k) => {

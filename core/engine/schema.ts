@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { advise } from './advice.ts'
 import { engineCase } from './case.ts'
 import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
 import { endFloat, fit, sideClearance } from './fit.ts'
@@ -27,7 +28,7 @@ export const caution = z.strictObject({
 
 /** One engine's bottom end as a data file, version 1. */
 export const engineSpec = z.strictObject({
-  bedplateSpec: z.literal(1, { error: 'write 1: this program reads specs of version 1' }),
+  bedplateSpec: z.literal(1, { error: advise('version-of-spec', { version: 1 }) }),
   id: idText,
   name: nameText,
   summary: sentenceText,
@@ -41,7 +42,7 @@ export const engineSpec = z.strictObject({
   fasteners: z.array(fastener).max(2000),
   procedures: z.array(procedure).max(40),
   beads: z.array(bead).max(20).default([]),
-  steps: z.array(step).min(1, 'a spec has at least one step').max(100),
+  steps: z.array(step).min(1, advise('steps-none')).max(100),
   cautions: z.array(caution).max(60),
 })
 

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { sentenceOf, type Outcome } from '../problem/index.ts'
+import type { Outcome } from '../problem/index.ts'
 import {
   inMillimetres,
   limitsOfClass,
@@ -11,17 +11,16 @@ import {
   readBoth,
   readThread,
 } from '../quantity/index.ts'
+import { adviceText, advise } from './advice.ts'
 
 /** A value with its unit, as a person writes it (`"24 N·m"`), turned into what the core computes with. */
 function withUnit<Value>(parse: (typed: string) => Outcome<Value>, example: string) {
-  return z
-    .string({ error: `write the value with its unit in quotes, for example "${example}"` })
-    .transform((typed, context): Value => {
-      const parsed = parse(typed)
-      if (parsed.ok) return parsed.value
-      context.addIssue({ code: 'custom', message: sentenceOf(parsed.problem) })
-      return z.NEVER
-    })
+  return z.string({ error: advise('value-with-unit', { example }) }).transform((typed, context): Value => {
+    const parsed = parse(typed)
+    if (parsed.ok) return parsed.value
+    context.addIssue({ code: 'custom', message: adviceText(parsed.problem) })
+    return z.NEVER
+  })
 }
 
 /** No engine is larger; a bound far inside what a length can hold, so that sums of lengths cannot leave it. */
@@ -30,19 +29,19 @@ const mostMillimetres = 100_000
 /** A length or a place on an axis, of either sign, within ±100 m. */
 export const lengthText = withUnit((typed) => readBoth(typed, parseLength), '63.5 mm').refine(
   (length) => Math.abs(inMillimetres(length)) <= mostMillimetres,
-  'give a length of at most 100 m',
+  advise('length-within', { metres: mostMillimetres / 1000 }),
 )
 
 /** A length above zero: the size of a thing. */
-export const sizeText = lengthText.refine((length) => length > 0, 'give a size above zero')
+export const sizeText = lengthText.refine((length) => length > 0, advise('size-above-zero'))
 
 /** A length of zero or more: the gap between two things. */
-export const gapText = lengthText.refine((length) => length >= 0, 'give a gap of zero or more')
+export const gapText = lengthText.refine((length) => length >= 0, advise('gap-not-negative'))
 
 /** Above zero: a wrench cannot be set to nothing. */
 export const torqueText = withUnit((typed) => readBoth(typed, parseTorque), '24 N·m').refine(
   (torque) => torque > 0,
-  'give a torque above zero',
+  advise('torque-above-zero'),
 )
 
 /** A size with its tolerance class, as on a drawing (`"62 mm H6"`), as the limits that ISO 286 gives it. */
@@ -54,7 +53,7 @@ export const threadText = withUnit((typed) => readThread(typed), 'M10×1.25')
 /** A force above zero. */
 export const forceText = withUnit((typed) => readBoth(typed, parseForce), '12 kN').refine(
   (force) => force > 0,
-  'give a force above zero',
+  advise('force-above-zero'),
 )
 
 export const angleText = withUnit((typed) => parseAngle(typed), '90 °')
@@ -66,20 +65,27 @@ export const temperatureText = withUnit((typed) => readBoth(typed, parseTemperat
  */
 export const idText = z
   .string()
-  .regex(/^[A-Za-z0-9][A-Za-z0-9.-]{0,39}$/, 'use up to 40 letters, digits, hyphens and points')
-  .refine((id) => !(id in {}), 'choose another id: JavaScript keeps this one for itself')
+  .regex(/^[A-Za-z0-9][A-Za-z0-9.-]{0,39}$/, advise('id-characters'))
+  .refine((id) => !(id in {}), advise('id-of-javascript'))
+
+const longestName = 80
+const longestSentence = 600
 
 /** A name that people read: one line, not empty. */
-export const nameText = z.string().trim().min(1, 'write a name').max(80, 'keep the name below 80 characters')
+export const nameText = z
+  .string()
+  .trim()
+  .min(1, advise('name-empty'))
+  .max(longestName, advise('name-long', { most: longestName }))
 
 /** A sentence or two that people read. */
 export const sentenceText = z
   .string()
   .trim()
-  .min(1, 'write a sentence')
-  .max(600, 'keep it below 600 characters')
+  .min(1, advise('sentence-empty'))
+  .max(longestSentence, advise('sentence-long', { most: longestSentence }))
 
-const pairHint = 'write two lengths, along and across, for example ["120 mm", "-46 mm"]'
+const pairHint = advise('two-lengths')
 
 /** A place in the engine's own frame. x runs along the crank axis from the nose, y across it. See `case.ts`. */
 export const placeText = z.tuple([lengthText, lengthText], { error: pairHint })

@@ -1,7 +1,52 @@
 import type { AmountText } from '../amount.ts'
+import { specAdvice } from './spec-advice.ts'
 
-/** Parts of sentences that stand in several of them. */
+/** What one entry of a list in a spec is called, by the name of the list. */
+const entries: Readonly<Record<string, string>> = {
+  balanceBearings: 'balance bearing',
+  beads: 'bead',
+  cautions: 'caution',
+  chart: 'chart cell',
+  dowels: 'dowel',
+  faces: 'face',
+  fastenerGroups: 'fastener group',
+  fasteners: 'fastener',
+  fits: 'fit',
+  grades: 'grade',
+  keepOut: 'keep-out zone',
+  marks: 'mark',
+  oilPassages: 'oil passage',
+  orders: 'order',
+  outline: 'corner',
+  passes: 'pass',
+  path: 'point',
+  procedures: 'procedure',
+  rods: 'rod',
+  saddles: 'saddle',
+  steps: 'step',
+  undersizes: 'undersize',
+  washers: 'washer',
+}
+
+/** One step of the way to a place in a spec: a named part, or an entry of a list by its own name, else by its number. */
+export interface PlacePart {
+  readonly list: string | null
+  readonly name: string | null
+  /** Counted from 1. */
+  readonly number: number
+}
+
+/** Parts of sentences: what stands in several of them, and what is made of facts of its own. */
 export const phrases = {
+  ...specAdvice,
+  /** Where in the file of a spec: `procedure “case”, pass 3, “target”`. */
+  placeInFile: ({ parts }: { readonly parts: readonly PlacePart[] }) =>
+    parts
+      .map(({ list, name, number }) => {
+        const quoted = name === null ? number : `“${name}”`
+        return list === null ? quoted : `${entries[list] ?? `${list} entry`} ${quoted}`
+      })
+      .join(', '),
   /** What a scale showed, and with an adapter what the fastener got. */
   reading: ({
     onScale,

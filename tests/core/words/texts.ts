@@ -44,7 +44,9 @@ const looksWritten = /\p{L}\S*\s|\s\S*\p{L}|^\W*\p{Lu}\p{Ll}+/u
 
 /** The texts of a `.svelte` or `.ts` file that look as if people read them. */
 export function textsIn(source: string, isComponent: boolean): readonly FoundText[] {
-  const whole = isComponent ? source : `<script lang="ts">\n${source}\n</script>`
+  const whole = isComponent
+    ? source
+    : `<script lang="ts">\n${source.replaceAll('</script', '<\\/script')}\n</script>`
   const root = parse(whole, { modern: true }) as unknown as Record<string, Node | null>
   const found: FoundText[] = []
   const note = (node: Node, text: string) =>

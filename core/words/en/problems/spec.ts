@@ -1,6 +1,9 @@
+import type { PhraseText } from '../../phrase.ts'
+import type { ReasonText } from '../../reason.ts'
+
 export interface At {
-  /** Where in the file, as people say it. */
-  readonly place: string
+  /** Where in the file; empty for the whole of it. */
+  readonly place: PhraseText
 }
 
 export interface InText {
@@ -20,6 +23,40 @@ const wantedParts = {
   nothing: 'the end of the file',
 }
 
+/** What has an id, a mark or a grade of its own. */
+const namedParts = {
+  'balance-bearing': 'balance bearing',
+  bead: 'bead',
+  bearing: 'bearing',
+  dowel: 'dowel',
+  face: 'face',
+  fastener: 'fastener',
+  'fastener-group': 'fastener group',
+  fit: 'fit',
+  grade: 'grade',
+  'housing-mark': 'housing mark',
+  'journal-mark': 'journal mark',
+  'oil-passage': 'oil passage',
+  order: 'order',
+  position: 'position',
+  procedure: 'procedure',
+  rod: 'rod',
+  saddle: 'saddle',
+  step: 'step',
+}
+type NamedPart = keyof typeof namedParts
+
+/** Of what has a list of its own, where it is named there. */
+const namedHere = { ...namedParts, order: 'order of this procedure', position: 'position of this fit' }
+
+type FoundValue =
+  | { readonly kind: 'list'; readonly length: number }
+  | { readonly kind: 'group' }
+  | { readonly kind: 'text'; readonly text: string; readonly isCut: boolean }
+  | { readonly kind: 'value'; readonly json: string }
+
+type Should = PhraseText | ReasonText
+
 /** Sentences about reading a spec. What is wrong with the engine that a readable spec describes: `audit.ts`. */
 export const specWords = {
   'spec-too-large': ({ mostCharacters }: { readonly mostCharacters: number }) =>
@@ -31,19 +68,41 @@ export const specWords = {
     `Line ${line}, column ${column} gives ${key} for the second time in one group. Remove one of the two.`,
   'spec-too-deep': ({ line, column, deepest }: InText & { readonly deepest: number }) =>
     `Line ${line}, column ${column} is nested more than ${deepest} deep; no spec is. Choose the right file.`,
-  'spec-part-missing': ({ place, should }: At & { readonly should: string }) =>
+  'spec-part-missing': ({ place, should }: At & { readonly should: Should }) =>
     `${capital(place)} is missing. ${capital(should)}${stop(should)}`,
-  'spec-part-wrong': ({ place, found, should }: At & { readonly found: string; readonly should: string }) =>
-    `${place === '' ? 'The file' : capital(place)} is ${found}. ${capital(should)}${stop(should)}`,
+  'spec-part-wrong': ({
+    place,
+    found,
+    should,
+  }: At & { readonly found: FoundValue; readonly should: Should }) =>
+    `${place === '' ? 'The file' : capital(place)} is ${foundIn(found)}. ${capital(should)}${stop(should)}`,
   'spec-keys-unknown': ({ place, keys }: At & { readonly keys: readonly string[] }) =>
     `${place === '' ? 'The file' : capital(place)} has ${keys.map((key) => `“${key}”`).join(', ')}, which no spec has ` +
     'there. Correct the spelling, or remove it.',
-  'spec-id-twice': ({ what, id }: { readonly what: string; readonly id: string }) =>
-    `“${id}” stands twice as ${what}. Give each its own.`,
-  'spec-reference-dangling': ({ place, what, id }: At & { readonly what: string; readonly id: string }) =>
-    `${capital(place)} names “${id}”, and there is no such ${what}. Correct the name, or add what it names.`,
+  'spec-id-twice': (facts: {
+    readonly what: NamedPart
+    readonly of: { readonly what: 'fit' | 'procedure'; readonly id: string } | null
+    readonly id: string
+  }) =>
+    `“${facts.id}” stands twice as ${namedParts[facts.what]}` +
+    `${facts.of === null ? '' : ` of ${namedParts[facts.of.what]} “${facts.of.id}”`}. Give each its own.`,
+  'spec-reference-dangling': ({ place, what, id }: At & { readonly what: NamedPart; readonly id: string }) =>
+    `${capital(place)} names “${id}”, and there is no such ${namedHere[what]}. Correct the name, or add what it names.`,
   'spec-more-problems': ({ count }: { readonly count: number }) =>
     `There are ${count} more problems. Put the first ones right and read the file again.`,
+}
+
+function foundIn(found: FoundValue): string {
+  switch (found.kind) {
+    case 'list':
+      return `a list of ${found.length}`
+    case 'group':
+      return 'a group in { }'
+    case 'text':
+      return `“${found.text}${found.isCut ? '…' : ''}”`
+    case 'value':
+      return found.json
+  }
 }
 
 function capital(text: string): string {

@@ -1,0 +1,23 @@
+import type { Phrase, Problem } from '../problem/index.ts'
+
+/** What to write instead of a value that cannot be read: a clause of the words, or the problem that its text is. */
+export type Advice = Phrase | Problem
+
+type Facts<Code extends Phrase['code']> = Extract<Phrase, { readonly code: Code }>['facts']
+
+/** An advice as the message of a schema, which is a text to Zod. */
+export function advise<Code extends Phrase['code']>(
+  code: Code,
+  ...[facts]: {} extends Facts<Code> ? [] : [Facts<Code>]
+): string {
+  return adviceText({ code, facts: facts ?? {} } as Phrase)
+}
+
+export function adviceText(advice: Advice): string {
+  return JSON.stringify(advice)
+}
+
+/** The advice of a message that `adviceText` made. */
+export function adviceIn(message: string): Advice {
+  return JSON.parse(message) as Advice
+}

@@ -1,0 +1,83 @@
+/** What a place in a spec must hold, by the name that the schema has for it. */
+const kinds: Readonly<Record<string, string>> = {
+  array: 'a list in [ ]',
+  boolean: 'true or false',
+  int: 'a whole number',
+  number: 'a number without quotes',
+  object: 'a group in { }',
+  string: 'a text in quotes',
+  tuple: 'a list in [ ]',
+}
+
+const relations = { 'at-least': 'at least', above: 'more than', 'at-most': 'at most', below: 'less than' }
+
+export interface Limit {
+  readonly relation: keyof typeof relations
+  readonly limit: number
+}
+type None = Record<never, never>
+
+/** What to write in a spec instead of what cannot be read: a clause without its stop. */
+export const specAdvice = {
+  // Of any value
+  'write-kind': ({ kind }: { readonly kind: string }) => `write ${kinds[kind] ?? kind}`,
+  'write-one-of': ({ values }: { readonly values: readonly (string | number)[] }) => {
+    const listed = values.map((value) => (typeof value === 'string' ? `“${value}”` : value))
+    return `write ${listed.length === 1 ? '' : 'one of '}${listed.join(', ')}`
+  },
+  'write-as-shown': (_: None) => 'write it in one of the ways that the README beside the demo specs shows',
+  'write-date': (_: None) => 'write the date as year, month and day, for example 2026-03-31',
+  'write-another-way': (_: None) => 'write it another way',
+  'write-another-name': (_: None) => 'write another name',
+  'write-another-value': (_: None) => 'write another value',
+  'number-within': ({ relation, limit }: Limit) => `give ${relations[relation]} ${limit}`,
+  'entries-within': ({ relation, limit }: Limit) => `give ${relations[relation]} ${limit} of them`,
+  'characters-within': ({ relation, limit }: Limit) => `write ${relations[relation]} ${limit} characters`,
+  'multiple-of': ({ divisor }: { readonly divisor: number }) => `write a multiple of ${divisor}`,
+
+  // Quantities and places
+  'value-with-unit': ({ example }: { readonly example: string }) =>
+    `write the value with its unit in quotes, for example "${example}"`,
+  'length-within': ({ metres }: { readonly metres: number }) => `give a length of at most ${metres} m`,
+  'size-above-zero': (_: None) => 'give a size above zero',
+  'gap-not-negative': (_: None) => 'give a gap of zero or more',
+  'torque-above-zero': (_: None) => 'give a torque above zero',
+  'force-above-zero': (_: None) => 'give a force above zero',
+  'two-lengths': (_: None) => 'write two lengths, along and across, for example ["120 mm", "-46 mm"]',
+
+  // Names
+  'id-characters': (_: None) => 'use up to 40 letters, digits, hyphens and points',
+  'id-of-javascript': (_: None) => 'choose another id: JavaScript keeps this one for itself',
+  'name-empty': (_: None) => 'write a name',
+  'name-long': ({ most }: { readonly most: number }) => `keep the name below ${most} characters`,
+  'sentence-empty': (_: None) => 'write a sentence',
+  'sentence-long': ({ most }: { readonly most: number }) => `keep it below ${most} characters`,
+  'number-of-fastener': (_: None) => 'a number is up to three digits, one capital letter before them at most',
+  'mark-characters': (_: None) => 'a mark is one to three characters without a space',
+  'grade-characters': (_: None) => 'a grade is one to three capital letters or digits',
+  'colour-digits': (_: None) => 'write the colour as # and six capital hexadecimal digits',
+
+  // What an engine has
+  'outline-corners': (_: None) => 'an outline needs at least three corners',
+  'cylinders-none': (_: None) => 'an engine has at least one cylinder',
+  'saddles-none': (_: None) => 'a case has at least one saddle',
+  'faces-none': (_: None) => 'a case has at least one joint face',
+  'order-empty': (_: None) => 'an order has at least one fastener',
+  'passes-none': (_: None) => 'a procedure has at least one pass',
+  'steps-none': (_: None) => 'a spec has at least one step',
+  'fasteners-none': (_: None) => 'name one fastener at least',
+  'version-of-spec': ({ version }: { readonly version: number }) =>
+    `write ${version}: this program reads specs of version ${version}`,
+
+  // Values as manuals print them
+  'torque-or-range': (_: None) => 'write the torque as “target”, or the range as “least” and “most”',
+  'turn-or-in-all': (_: None) => 'write how far it is turned as “target”, or how far in all as “inAll”',
+  'others-with-in-all': (_: None) => 'leave it out where the pass says “inAll”',
+  'in-all-unclear': (_: None) =>
+    'give an angle above what they were turned before, which must be the same for all of them, or write “target” for each',
+  'steps-do-not-come-out': (_: None) =>
+    'no number of equal steps of this size comes to the value of the pass: give the size as a range, “least” and “most”, ' +
+    'or another size',
+  'steps-from-unlike': (_: None) =>
+    'all fasteners of a value must have the same torque before, from which the steps count: write one pass for each step',
+}
