@@ -1,4 +1,6 @@
-import { difference, formatLength, half, sum, type Length } from '../quantity/index.ts'
+import type { Amount } from '../words/index.ts'
+import type { Phrase } from '../problem/index.ts'
+import { difference, half, lengthAmount, sum, type Length } from '../quantity/index.ts'
 import type { Band, EngineSpec, Fit, MarkedPart } from '../engine/index.ts'
 import { isCharted } from './clearance.ts'
 import { doubt, fault, type Finding } from './finding.ts'
@@ -23,53 +25,56 @@ export function auditBands(spec: EngineSpec): readonly Finding[] {
   ]
 }
 
-interface BandedMark {
-  readonly name: string
+/** A mark or a grade of a fit, which a band belongs to or should. */
+interface Entry {
+  readonly place: Phrase
   readonly path: string
-  readonly band: Band
+  readonly band: Band | undefined
+}
+type Banded<Of extends Entry> = Of & { readonly band: Band }
+
+function withBands<Of extends Entry>(entries: readonly Of[]): readonly Banded<Of>[] {
+  return entries.flatMap((entry) => (entry.band === undefined ? [] : [{ ...entry, band: entry.band }]))
 }
 
 function auditPart(fit: Fit, part: MarkedPart, path: string): readonly Finding[] {
-  const place = `${fit.name}, ${part.name}`
   const entries = part.marks.map(({ mark, band }, index) => ({
-    name: `mark ${mark}`,
+    mark,
+    place: partOfFit(fit, part, mark),
     path: `${path}.marks[${index}]`,
     band,
   }))
-  const banded = entries.flatMap(({ band, ...entry }) => (band === undefined ? [] : [{ ...entry, band }]))
-  const inOrder = banded.toSorted((a, b) => a.band.over - b.band.over)
+  const inOrder = withBands(entries).toSorted((a, b) => a.band.over - b.band.over)
   return [
-    ...auditEach(place, banded),
-    ...missing(place, entries),
+    ...auditEach(entries),
+    ...missing(entries),
     ...inOrder.flatMap((second, index) => {
       const first = inOrder[index - 1]
-      return first === undefined ? [] : auditNeighbours(place, first, second)
+      return first === undefined ? [] : auditNeighbours(partOfFit(fit, part, null), first, second)
     }),
   ]
 }
 
 /** Each band by itself. */
-function auditEach(place: string, banded: readonly BandedMark[]): readonly Finding[] {
-  return banded.flatMap(({ name, path, band: { over, upTo } }) => {
-    const at = `${place}, ${name}`
+function auditEach(entries: readonly Entry[]): readonly Finding[] {
+  return withBands(entries).flatMap(({ place, path, band: { over, upTo } }) => {
     if (over >= upTo)
-      return [fault('band-reversed', { place: at, over: inMm(over), upTo: inMm(upTo) }, `${path}.band`)]
-    const width = difference(upTo, over)
-    return width > widestBand ? [doubt('band-wide', { place: at, width: inUm(width) }, `${path}.band`)] : []
+      return [fault('band-reversed', { place, over: inMm(over), upTo: inMm(upTo) }, `${path}.band`)]
+    const width = lengthAmount(difference(upTo, over), 'µm', 1)
+    return difference(upTo, over) > widestBand ? [doubt('band-wide', { place, width }, `${path}.band`)] : []
   })
 }
 
-function missing(
-  place: string,
-  entries: readonly { readonly name: string; readonly path: string; readonly band: Band | undefined }[],
-): readonly Finding[] {
+function missing(entries: readonly Entry[]): readonly Finding[] {
   const without = entries.filter(({ band }) => band === undefined)
   if (without.length === entries.length) return []
-  return without.map(({ name, path }) => doubt('band-missing', { place: `${place}, ${name}` }, path))
+  return without.map(({ place, path }) => doubt('band-missing', { place }, path))
 }
 
-function auditNeighbours(place: string, first: BandedMark, second: BandedMark): readonly Finding[] {
-  const names = { place, first: first.name, second: second.name }
+type BandedMark = Banded<Entry & { readonly mark: string }>
+
+function auditNeighbours(place: Phrase, first: BandedMark, second: BandedMark): readonly Finding[] {
+  const names = { place, first: first.mark, second: second.mark }
   const gap = second.band.over - first.band.upTo
   if (gap < 0) return [fault('bands-overlap', names, second.path)]
   if (gap === 0) return []
@@ -81,20 +86,20 @@ function auditNeighbours(place: string, first: BandedMark, second: BandedMark): 
 /** Grades run from the thinnest wall to the thickest: the program takes neighbours in the list for neighbours in size. */
 function auditGrades(fit: Fit, path: string): readonly Finding[] {
   const entries = fit.grades.map(({ grade, wall }, index) => ({
-    name: `grade ${grade}`,
     grade,
+    place: { code: 'gradeOfFit', facts: { fit: fit.name, grade } } as const,
     path: `${path}[${index}]`,
     band: wall,
   }))
-  const banded = entries.flatMap(({ band, ...entry }) => (band === undefined ? [] : [{ ...entry, band }]))
+  const banded = withBands(entries)
   return [
-    ...auditEach(fit.name, banded),
-    ...missing(fit.name, entries),
+    ...auditEach(entries),
+    ...missing(entries),
     ...banded.flatMap((second, index) => {
       const first = banded[index - 1]
       if (first === undefined) return []
       const names = { fit: fit.name, first: first.grade, second: second.grade }
-      const middle = ({ band: { over, upTo } }: BandedMark): Length => half(sum(over, upTo))
+      const middle = ({ band: { over, upTo } }: Banded<Entry>): Length => half(sum(over, upTo))
       if (middle(second) <= middle(first)) return [fault('grades-not-ascending', names, second.path)]
       return second.band.over < first.band.upTo ? [doubt('grades-overlap', names, second.path)] : []
     }),
@@ -123,7 +128,7 @@ function auditNominal(spec: EngineSpec, fit: Fit, path: string): readonly Findin
   return fit.housing.marks.flatMap(({ mark, band }, index) => {
     if (band === undefined || Math.abs(band.over - first.diameter) < farFromNominal) return []
     const facts = {
-      place: `${fit.name}, ${fit.housing.name}, mark ${mark}`,
+      place: partOfFit(fit, fit.housing, mark),
       band: inMm(band.over),
       bearing: first.id,
       nominal: inMm(first.diameter),
@@ -150,5 +155,9 @@ function sharedPositions({ fits }: EngineSpec): readonly Finding[] {
   )
 }
 
-const inMm = (length: Length): string => formatLength(length, 'mm', 4)
-const inUm = (length: Length): string => formatLength(length, 'µm', 1)
+/** One of the two parts whose marks a fit reads, or a mark of it. */
+export function partOfFit({ name: fit }: Fit, { name: part }: MarkedPart, mark: string | null): Phrase {
+  return { code: 'partOfFit', facts: { fit, part, mark } }
+}
+
+const inMm = (length: Length): Amount => lengthAmount(length, 'mm', 4)

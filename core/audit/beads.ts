@@ -1,7 +1,9 @@
 import type { Bead, EngineSpec } from '../engine/index.ts'
+import type { Phrase } from '../problem/index.ts'
 import { distanceToSegment, gapToBox, insidePolygon, sidesOf } from '../plane/index.ts'
 import { fault, type Finding } from './finding.ts'
 import { nameOfFace } from './orders.ts'
+import { dowelCalled, fastenerNumbered } from './positions.ts'
 import { boxAt, pointAt, pointsOf, type Zone } from './places.ts'
 
 /** Beads against everything they must stay off, with half their width to either side of the path. */
@@ -31,16 +33,16 @@ function auditBead(spec: EngineSpec, bead: Bead, path: string): readonly Finding
 }
 
 /** Fasteners and dowels whose own diameter the bead covers in part. */
-function holesUnder(spec: EngineSpec, bead: Bead, sides: ReturnType<typeof sidesOf>): readonly string[] {
+function holesUnder(spec: EngineSpec, bead: Bead, sides: ReturnType<typeof sidesOf>): readonly Phrase[] {
   const diameters = new Map(spec.fastenerGroups.map(({ id, thread }) => [id, thread.diameter]))
   const holes = [
     ...spec.fasteners.map(({ face, at, number, group }) => ({
       face,
       at,
       diameter: diameters.get(group) ?? 0,
-      what: `fastener ${number}`,
+      what: fastenerNumbered(number),
     })),
-    ...spec.case.dowels.map(({ face, at, diameter, id }) => ({ face, at, diameter, what: `dowel ${id}` })),
+    ...spec.case.dowels.map(({ face, at, diameter, id }) => ({ face, at, diameter, what: dowelCalled(id) })),
   ]
   return holes
     .filter(

@@ -1,4 +1,5 @@
 import type { ChartCell, EngineSpec, Fit, MarkedPart } from '../engine/index.ts'
+import type { Facts } from '../problem/index.ts'
 import { isCharted } from './clearance.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
@@ -38,23 +39,23 @@ function auditMark(fit: Fit, part: MarkedPart, mark: string, path: string): read
   return [fault('chart-mark-unknown', { fit: fit.name, part: part.name, mark, known }, path)]
 }
 
-/** The part of the mixing rule that a cell breaks, in words; null when it keeps it. */
-function brokenRule({ grades, mixing }: Fit, { upper, lower }: ChartCell): string | null {
+type Rule = Facts<'chart-mixes-against-rule'>['rule']
+
+/** The part of the mixing rule that a cell breaks; null when it keeps it. */
+function brokenRule({ grades, mixing }: Fit, { upper, lower }: ChartCell): Rule | null {
   const place = (grade: string): number => grades.findIndex((each) => each.grade === grade)
   const step = place(upper) - place(lower)
   if (step === 0) return null
-  if (!mixing.neighbours) return 'the halves of one bearing must be of one grade'
-  if (Math.abs(step) > 1) return 'only neighbouring grades may be mixed'
+  if (!mixing.neighbours) return 'one-grade'
+  if (Math.abs(step) > 1) return 'neighbours'
   const thicker = step > 0 ? 'upper' : 'lower'
-  return mixing.thicker === 'either' || mixing.thicker === thicker
-    ? null
-    : `the ${mixing.thicker} half takes the thicker wall`
+  return mixing.thicker === 'either' || mixing.thicker === thicker ? null : `thicker-${mixing.thicker}`
 }
 
 /** Two cells for the same marks at the same position; a cell for all positions gives way to one that names some. */
 function twice(fit: Fit, chart: readonly ChartCell[], path: string): readonly Finding[] {
   const seen = new Set<string>()
-  return chart.flatMap(({ housing, journal, positions = ['every position'] }, index) => {
+  return chart.flatMap(({ housing, journal, positions = [''] }, index) => {
     const repeated = positions.filter(
       (position) => seen.size === seen.add(`${housing} ${journal} ${position}`).size,
     )

@@ -1,6 +1,8 @@
-import { classesWith, difference, formatLength, type Length } from '../quantity/index.ts'
+import type { Span } from '../words/index.ts'
+import { classesWith, difference, lengthAmount, type Length } from '../quantity/index.ts'
 import type { EngineSpec, Fit, MarkedPart } from '../engine/index.ts'
 import { hull } from '../bearing/index.ts'
+import { partOfFit } from './bands.ts'
 import { lengthUnitOf } from './entered.ts'
 import { doubt, type Finding } from './finding.ts'
 
@@ -12,22 +14,23 @@ export function auditDrawn({ fits }: EngineSpec): readonly Finding[] {
   ])
 }
 
-function auditPart(fit: Fit, { name, marks, drawn }: MarkedPart, path: string): readonly Finding[] {
+function auditPart(fit: Fit, part: MarkedPart, path: string): readonly Finding[] {
+  const { marks, drawn } = part
   const bands = hull(marks.map(({ band }) => band))
   if (drawn === undefined || bands === null) return []
   if (bands.least === drawn.least && bands.most === drawn.most) return []
   const facts = {
-    place: `${fit.name}, ${name}`,
+    place: partOfFit(fit, part, null),
     drawn: drawn.name,
     limits: rangeOf(drawn),
     bands: rangeOf(bands),
-    width: formatLength(difference(bands.most, bands.least), 'µm', 1),
+    width: lengthAmount(difference(bands.most, bands.least), 'µm', 1),
     classes: classesWith(drawn.nominal, bands),
   }
   return [doubt('bands-not-as-drawn', facts, `${path}.drawn`)]
 }
 
-function rangeOf({ least, most }: { readonly least: Length; readonly most: Length }): string {
+function rangeOf({ least, most }: { readonly least: Length; readonly most: Length }): Span {
   const unit = lengthUnitOf([least, most])
-  return `${formatLength(least, unit)} to ${formatLength(most, unit)}`
+  return { from: lengthAmount(least, unit), upTo: lengthAmount(most, unit) }
 }

@@ -1,4 +1,6 @@
-import { formatAngle, formatLength, formatTorque, type Length, type Torque } from '../quantity/index.ts'
+import type { Amount, Span } from '../words/index.ts'
+import type { Facts, Phrase } from '../problem/index.ts'
+import { angleAmount, lengthAmount, torqueAmount, type Length, type Torque } from '../quantity/index.ts'
 import { lengthUnitOf, printedAlike, torqueUnitOf } from './entered.ts'
 import { writtenAt, type EngineSpec, type Fit } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
@@ -17,36 +19,39 @@ export function auditLimits(spec: EngineSpec): readonly Finding[] {
     ...(endFloat === undefined ? [] : auditEndFloat(endFloat)),
     ...(rodSideClearance === undefined
       ? []
-      : auditPair('Rod side clearance', 'rodSideClearance', rodSideClearance, lengthsAs(rodSideClearance))),
+      : auditPair(rodSide, 'rodSideClearance', rodSideClearance, lengthsAs(rodSideClearance))),
     ...auditReadings(spec),
     ...auditWindows(spec),
   ]
 }
 
+const rodSide: Phrase = { code: 'rodSideClearance', facts: {} }
+const ofEndFloat: Phrase = { code: 'endFloat', facts: {} }
+
 function auditPair<Value extends number>(
-  place: string,
+  place: Phrase,
   path: string,
   { target, least, most }: Limits<Value>,
-  format: (value: Value) => string,
+  shown: (value: Value) => Amount,
 ): readonly Finding[] {
   if (least !== undefined && most !== undefined && least > most)
-    return [fault('least-above-most', { place, least: format(least), most: format(most) }, path)]
+    return [fault('least-above-most', { place, least: shown(least), most: shown(most) }, path)]
   const under = target !== undefined && least !== undefined && target < least
   const over = target !== undefined && most !== undefined && target > most
   if (!under && !over) return []
-  const shown = (value: Value | undefined): string => (value === undefined ? '…' : format(value))
-  return [
-    fault(
-      'target-outside-limits',
-      { place, target: format(target), least: shown(least), most: shown(most) },
-      path,
-    ),
-  ]
+  const ifAny = (value: Value | undefined) => (value === undefined ? null : shown(value))
+  const facts = { place, target: shown(target), least: ifAny(least), most: ifAny(most) }
+  return [fault('target-outside-limits', facts, path)]
 }
 
 function auditFit({ name, clearance }: Fit, path: string): readonly Finding[] {
   const { most, serviceLimit } = clearance
-  const findings = auditPair(`${name}, oil clearance`, path, clearance, clearanceAs(clearance))
+  const findings = auditPair(
+    { code: 'oilClearance', facts: { fit: name } },
+    path,
+    clearance,
+    clearanceAs(clearance),
+  )
   if (serviceLimit === undefined || serviceLimit >= most) return findings
   const shown = clearanceAs(clearance)
   const facts = { fit: name, limit: shown(serviceLimit), most: shown(most) }
@@ -56,10 +61,10 @@ function auditFit({ name, clearance }: Fit, path: string): readonly Finding[] {
 function auditEndFloat(endFloat: NonNullable<EngineSpec['endFloat']>): readonly Finding[] {
   const rows = endFloat.washers
   return [
-    ...auditPair('End float', 'endFloat', endFloat, lengthsAs(endFloat)),
+    ...auditPair(ofEndFloat, 'endFloat', endFloat, lengthsAs(endFloat)),
     ...rows.flatMap(({ name, floatFrom, floatTo }, index) =>
       auditPair(
-        `End float, washer “${name}”`,
+        { code: 'endFloatOfWasher', facts: { washer: name } },
         `endFloat.washers[${index}]`,
         { least: floatFrom, most: floatTo },
         lengthsAs({ least: floatFrom, most: floatTo }),
@@ -76,20 +81,27 @@ function auditEndFloat(endFloat: NonNullable<EngineSpec['endFloat']>): readonly 
   ]
 }
 
-/** What a check measures, where the spec has limits for that elsewhere too. */
-const gapNames = { 'end-float': 'end float', 'rod-side': 'rod side clearance' } as const
-
 function auditReadings({ steps, endFloat, rodSideClearance }: EngineSpec): readonly Finding[] {
   const limitsOf = { 'end-float': endFloat, 'rod-side': rodSideClearance }
   return steps.flatMap((step, index) => {
     if (step.kind !== 'check' || step.reading === undefined) return []
     const { reading, gap } = step
     const path = `steps[${index}].reading`
-    const own = auditPair(step.name, path, reading, lengthsAs(reading))
+    const own = auditPair(
+      { code: 'stepCalled', facts: { step: step.name } },
+      path,
+      reading,
+      lengthsAs(reading),
+    )
     const there = gap && limitsOf[gap]
     if (!gap || !there) return own
     if (printedAlike(reading, there)) return own
-    const facts = { step: step.name, gap: gapNames[gap], here: range(reading), there: range(there) }
+    const facts: Facts<'limits-said-twice'> = {
+      step: step.name,
+      gap,
+      here: range(reading),
+      there: range(there),
+    }
     return [...own, doubt('limits-said-twice', facts, path)]
   })
 }
@@ -97,7 +109,7 @@ function auditReadings({ steps, endFloat, rodSideClearance }: EngineSpec): reado
 function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
   return procedures.flatMap(({ name, passes }, i) =>
     passes.flatMap((pass, k) => {
-      const place = `${name}, pass ${k + 1}`
+      const place: Phrase = { code: 'passOf', facts: { procedure: name, pass: k + 1 } }
       const path = `procedures[${i}].passes[${writtenAt(passes, k)}]`
       switch (pass.kind) {
         case 'torque':
@@ -111,7 +123,7 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
         case 'angle':
           return [pass, ...(pass.others ?? [])].flatMap((each, n) =>
             auditPair(place, n === 0 ? path : `${path}.others[${n - 1}]`, each, (angle) =>
-              formatAngle(angle),
+              angleAmount(angle),
             ),
           )
         case 'stretch':
@@ -136,26 +148,26 @@ function auditWindows({ procedures }: EngineSpec): readonly Finding[] {
   )
 }
 
-function range(limits: { readonly least: Length; readonly most: Length }): string {
+function range(limits: { readonly least: Length; readonly most: Length }): Span {
   const shown = lengthsAs(limits)
-  return `${shown(limits.least)} to ${shown(limits.most)}`
+  return { from: shown(limits.least), upTo: shown(limits.most) }
 }
 
 /** Lengths in the unit they were entered in: the finding can then be held against the manual. */
-function lengthsAs({ target, least, most }: Limits<Length>): (length: Length) => string {
+function lengthsAs({ target, least, most }: Limits<Length>): (length: Length) => Amount {
   const unit = lengthUnitOf(known(target, least, most))
-  return (length) => formatLength(length, unit)
+  return (length) => lengthAmount(length, unit)
 }
 
 /** As `lengthsAs`, clearances in µm rather than mm. */
-function clearanceAs({ target, least, most }: Limits<Length>): (length: Length) => string {
+function clearanceAs({ target, least, most }: Limits<Length>): (length: Length) => Amount {
   const unit = lengthUnitOf(known(target, least, most))
-  return (length) => (unit === 'in' ? formatLength(length, 'in') : formatLength(length, 'µm', 1))
+  return (length) => (unit === 'in' ? lengthAmount(length, 'in') : lengthAmount(length, 'µm', 1))
 }
 
-function torquesAs({ target, least, most }: Limits<Torque>): (torque: Torque) => string {
+function torquesAs({ target, least, most }: Limits<Torque>): (torque: Torque) => Amount {
   const unit = torqueUnitOf(known(target, least, most))
-  return (torque) => formatTorque(torque, unit)
+  return (torque) => torqueAmount(torque, unit)
 }
 
 function known<Value>(...values: readonly (Value | undefined)[]): readonly Value[] {

@@ -1,4 +1,4 @@
-import { formatAngle, formatTorque, type Torque } from '../quantity/index.ts'
+import { angleAmount, torqueAmount, type Torque } from '../quantity/index.ts'
 import { fastenersOf, writtenAt, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 import { torquesOf } from './pulls.ts'
@@ -123,7 +123,7 @@ function auditAngle(
   const { path, ...common } = place
   const at = `${path}.target`
   const most = [pass, ...(pass.others ?? [])].reduce((a, b) => (b.target > a.target ? b : a)).target
-  const angle = formatAngle(most)
+  const angle = angleAmount(most)
   return [
     ...findingFor(
       'angle-without-torque',
@@ -155,8 +155,8 @@ function auditTorque(
   const facts = {
     ...common,
     numbers: odd.map(({ number }) => number),
-    target: formatTorque(first.target, 'N·m'),
-    last: formatTorque(first.last, 'N·m'),
+    target: torqueAmount(first.target, 'N·m'),
+    last: torqueAmount(first.last, 'N·m'),
   }
   return [doubt(pass.kind === 'torque' ? 'torque-below-last' : 'recheck-above-last', facts, `${path}.target`)]
 }

@@ -1,4 +1,6 @@
-import { difference, formatLength, half, sum, type Length } from '../quantity/index.ts'
+import type { Amount } from '../words/index.ts'
+import type { Phrase } from '../problem/index.ts'
+import { difference, half, lengthAmount, sum, type Length } from '../quantity/index.ts'
 import type { EngineCase, EngineSpec, Face } from '../engine/index.ts'
 import { crossesItself, insidePolygon } from '../plane/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
@@ -62,7 +64,7 @@ function auditRods({ cylinders, rods }: EngineCase): readonly Finding[] {
 }
 
 interface Part {
-  readonly what: string
+  readonly what: Phrase
   readonly at: Place
   readonly path: string
 }
@@ -70,13 +72,13 @@ interface Part {
 function auditFace(spec: EngineSpec, face: Face, path: string): readonly Finding[] {
   const parts: readonly Part[] = [
     ...spec.fasteners.flatMap(({ face: id, number, at }, index) =>
-      id === face.id ? [{ what: `Fastener ${number}`, at, path: `fasteners[${index}].at` }] : [],
+      id === face.id ? [{ what: fastenerNumbered(number), at, path: `fasteners[${index}].at` }] : [],
     ),
     ...spec.case.dowels.flatMap(({ face: id, id: dowel, at }, index) =>
-      id === face.id ? [{ what: `Dowel ${dowel}`, at, path: `case.dowels[${index}].at` }] : [],
+      id === face.id ? [{ what: dowelCalled(dowel), at, path: `case.dowels[${index}].at` }] : [],
     ),
     ...spec.case.oilPassages.flatMap(({ face: id, name, at }, index) =>
-      id === face.id ? [{ what: `“${name}”`, at, path: `case.oilPassages[${index}].at` }] : [],
+      id === face.id ? [{ what: passageCalled(name), at, path: `case.oilPassages[${index}].at` }] : [],
     ),
   ]
   const { outline } = face
@@ -93,9 +95,7 @@ function outside(face: Face, outline: readonly Place[], parts: readonly Part[]):
   const edge = pointsOf(outline)
   return parts
     .filter(({ at }) => !insidePolygon(edge, pointAt(at)))
-    .map(({ what, at, path }) =>
-      fault('outside-outline', { what, face: face.name, place: placeOf(at) }, path),
-    )
+    .map(({ what, at, path }) => fault('outside-outline', { what, face: face.name, ...placeOf(at) }, path))
 }
 
 /** An outline that is grown takes in whatever there is; a part further out than two pitches is a slip of the pen. */
@@ -106,7 +106,7 @@ function farOutside(spec: EngineSpec, face: Face, parts: readonly Part[]): reado
   const most = Math.max(...saddles.map(({ at }) => at)) + 2 * pitch
   return parts
     .filter(({ at: [x, y] }) => Math.abs(y) > 4 * pitch || (along && (x < least || x > most)))
-    .map(({ what, at, path }) => fault('far-outside', { what, face: face.name, place: placeOf(at) }, path))
+    .map(({ what, at, path }) => fault('far-outside', { what, face: face.name, ...placeOf(at) }, path))
 }
 
 /** Two fasteners, or a fastener and a dowel, nearer than they are thick. Sorted along x, so that only neighbours are compared. */
@@ -114,11 +114,11 @@ function collisions(spec: EngineSpec, face: Face): readonly Finding[] {
   const diameters = new Map(spec.fastenerGroups.map(({ id, thread }) => [id, thread.diameter]))
   const discs = [
     ...spec.fasteners.map(({ face: id, number, at, group }, index) => ({
-      ...{ face: id, at, what: `fastener ${number}`, path: `fasteners[${index}].at` },
+      ...{ face: id, at, what: fastenerNumbered(number), path: `fasteners[${index}].at` },
       diameter: diameters.get(group) ?? 0,
     })),
     ...spec.case.dowels.map(({ face: id, id: dowel, at, diameter }, index) => ({
-      ...{ face: id, at, what: `dowel ${dowel}`, path: `case.dowels[${index}].at` },
+      ...{ face: id, at, what: dowelCalled(dowel), path: `case.dowels[${index}].at` },
       diameter,
     })),
   ]
@@ -140,10 +140,22 @@ function collisions(spec: EngineSpec, face: Face): readonly Finding[] {
   })
 }
 
-function placeOf([x, y]: Place): string {
-  return `${inMm(x)}, ${inMm(y)}`
+function placeOf([x, y]: Place): { readonly x: Amount; readonly y: Amount } {
+  return { x: inMm(x), y: inMm(y) }
 }
 
-function inMm(length: Length): string {
-  return formatLength(length, 'mm', 1)
+function inMm(length: Length): Amount {
+  return lengthAmount(length, 'mm', 1)
+}
+
+export function fastenerNumbered(number: string): Phrase {
+  return { code: 'fastenerNumbered', facts: { number } }
+}
+
+export function dowelCalled(dowel: string): Phrase {
+  return { code: 'dowelCalled', facts: { dowel } }
+}
+
+function passageCalled(name: string): Phrase {
+  return { code: 'passageCalled', facts: { name } }
 }

@@ -1,5 +1,5 @@
 import { fastenedJoint } from '../joint/index.ts'
-import { formatLength, sum } from '../quantity/index.ts'
+import { lengthAmount, sum } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup } from '../engine/index.ts'
 import { fault, type Finding } from './finding.ts'
 
@@ -17,8 +17,8 @@ function auditHead({ name, head, acrossFlats, thread }: FastenerGroup, path: str
   if (head === 'socket' || acrossFlats > thread.diameter) return []
   const facts = {
     group: name,
-    acrossFlats: formatLength(acrossFlats, 'mm'),
-    thread: formatLength(thread.diameter, 'mm'),
+    acrossFlats: lengthAmount(acrossFlats, 'mm'),
+    thread: lengthAmount(thread.diameter, 'mm'),
   }
   return [fault('head-smaller-than-thread', facts, `${path}.acrossFlats`)]
 }
@@ -29,7 +29,7 @@ const thinnestShank = 0.5
 function auditShank({ name, shank, thread }: FastenerGroup, path: string): readonly Finding[] {
   if (shank === undefined) return []
   if (shank < thread.diameter && shank > thinnestShank * thread.diameter) return []
-  const facts = { group: name, shank: formatLength(shank, 'mm'), thread: formatLength(thread.diameter, 'mm') }
+  const facts = { group: name, shank: lengthAmount(shank, 'mm'), thread: lengthAmount(thread.diameter, 'mm') }
   return [fault('shank-not-waisted', facts, `${path}.shank`)]
 }
 
@@ -38,6 +38,6 @@ function auditLayers({ name, layers, grip }: FastenerGroup, path: string): reado
   if (layers === undefined) return []
   const together = sum(...layers.map(({ thickness }) => thickness))
   if (together === grip) return []
-  const facts = { group: name, layers: formatLength(together, 'mm'), grip: formatLength(grip, 'mm') }
+  const facts = { group: name, layers: lengthAmount(together, 'mm'), grip: lengthAmount(grip, 'mm') }
   return [fault('layers-not-grip', facts, `${path}.layers`)]
 }

@@ -1,4 +1,5 @@
-import { formatTorque, torqueIn, torqueOf, type Torque, type TorqueUnit } from '../quantity/index.ts'
+import type { Amount } from '../words/index.ts'
+import { torqueAmount, torqueIn, torqueOf, type Torque, type TorqueUnit } from '../quantity/index.ts'
 
 /** The unit that a number was written with, and the one it was meant in. */
 interface Mistake {
@@ -18,11 +19,11 @@ export const tooLittle: readonly Mistake[] = [
   { written: 'lbf·in', meant: 'N·m' },
 ]
 
-/** The same number in the unit it was likely meant in, in words. */
+/** The same number in the unit it was likely meant in. */
 export interface Slip {
-  readonly written: string
-  readonly meant: string
-  readonly inNewtonMetres: string
+  readonly written: Amount
+  readonly meant: Amount
+  readonly inNewtonMetres: Amount
 }
 
 /**
@@ -43,8 +44,8 @@ export function slipOf(
   if (mistake === undefined) return null
   const value = torqueOf(numberIn(mistake.written), mistake.meant)
   return {
-    written: formatTorque(torque, mistake.written),
-    meant: formatTorque(value, mistake.meant),
-    inNewtonMetres: formatTorque(value, 'N·m'),
+    written: torqueAmount(torque, mistake.written),
+    meant: torqueAmount(value, mistake.meant),
+    inNewtonMetres: torqueAmount(value, 'N·m'),
   }
 }

@@ -1,4 +1,5 @@
 import type { EngineSpec, Step } from '../engine/index.ts'
+import type { Facts } from '../problem/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
 /** Steps: none waits for itself, and everything that must be done is done, once and after what it needs. */
@@ -34,28 +35,28 @@ function inRing(left: readonly Step[]): readonly Step[] {
 
 const shellSteps = [
   {
-    words: 'note the housing marks',
+    missing: 'note-housing-marks',
     is: (step: Step) => step.kind === 'note-marks' && step.part === 'housing',
   },
   {
-    words: 'note the journal marks',
+    missing: 'note-journal-marks',
     is: (step: Step) => step.kind === 'note-marks' && step.part === 'journal',
   },
-  { words: 'choose the shells', is: (step: Step) => step.kind === 'choose-shells' },
-  { words: 'fit the shells', is: (step: Step) => step.kind === 'fit-shells' },
+  { missing: 'choose-shells', is: (step: Step) => step.kind === 'choose-shells' },
+  { missing: 'fit-shells', is: (step: Step) => step.kind === 'fit-shells' },
 ] as const
 
 /** Each fit has its four steps; shells are chosen after both marks are noted, and fitted after they are chosen. */
 function auditFits({ fits, steps }: EngineSpec): readonly Finding[] {
   return fits.flatMap((fit, index) => {
-    const found = shellSteps.map(({ words, is }) => ({
-      words,
+    const found = shellSteps.map(({ missing, is }) => ({
+      missing,
       step: steps.find((step) => 'fit' in step && step.fit === fit.id && is(step)),
     }))
-    const missing = found.filter(({ step }) => step === undefined)
-    if (missing.length > 0)
-      return missing.map(({ words }) =>
-        fault('fit-without-step', { fit: fit.name, missing: words }, `fits[${index}]`),
+    const absent = found.filter(({ step }) => step === undefined)
+    if (absent.length > 0)
+      return absent.map(({ missing }) =>
+        fault('fit-without-step', { fit: fit.name, missing }, `fits[${index}]`),
       )
     const [housing, journal, choose, fitting] = found.map(({ step }) => step)
     return [
@@ -101,29 +102,29 @@ function leftOut({ procedures, beads, steps }: EngineSpec): readonly Finding[] {
 function doneTwice({ steps }: EngineSpec): readonly Finding[] {
   const first = new Map<string, Step>()
   return steps.flatMap((step, index) => {
-    const what = workOf(step)
-    if (what === null) return []
-    const earlier = first.get(what)
+    const work = workOf(step)
+    if (work === null) return []
+    const key = JSON.stringify(work)
+    const earlier = first.get(key)
     if (earlier === undefined) {
-      first.set(what, step)
+      first.set(key, step)
       return []
     }
-    return [fault('done-in-two-steps', { what, first: earlier.name, second: step.name }, `steps[${index}]`)]
+    return [fault('done-in-two-steps', { work, first: earlier.name, second: step.name }, `steps[${index}]`)]
   })
 }
 
-function workOf(step: Step): string | null {
+function workOf(step: Step): Facts<'done-in-two-steps'>['work'] | null {
   switch (step.kind) {
     case 'note-marks':
-      return `Noting the ${step.part} marks of fit “${step.fit}”`
+      return { kind: step.kind, part: step.part, fit: step.fit }
     case 'choose-shells':
-      return `Choosing the shells of fit “${step.fit}”`
     case 'fit-shells':
-      return `Fitting the shells of fit “${step.fit}”`
+      return { kind: step.kind, fit: step.fit }
     case 'lay-bead':
-      return `Bead “${step.bead}”`
+      return { kind: step.kind, bead: step.bead }
     case 'run-procedure':
-      return `Procedure “${step.procedure}”`
+      return { kind: step.kind, procedure: step.procedure }
     case 'fit-part':
     case 'check':
       return null

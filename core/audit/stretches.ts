@@ -1,4 +1,4 @@
-import { formatLength, formatNumber, inMillimetres } from '../quantity/index.ts'
+import { fixedAmount, inMillimetres, lengthAmount } from '../quantity/index.ts'
 import { fastenersOf, writtenAt, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
@@ -76,12 +76,12 @@ function tooLong(
   return fastenerGroups
     .filter(({ id, grip }) => groups.has(id) && most > mostShare * grip)
     .map(({ name, grip }) => {
-      const percent = formatNumber((100 * inMillimetres(most)) / inMillimetres(grip), 1)
+      const percent = fixedAmount((100 * inMillimetres(most)) / inMillimetres(grip), '%', 1)
       const facts = {
         ...place,
         group: name,
-        most: formatLength(most, 'mm'),
-        grip: formatLength(grip, 'mm', 0),
+        most: lengthAmount(most, 'mm'),
+        grip: lengthAmount(grip, 'mm', 0),
       }
       return doubt('stretch-large', { ...facts, percent }, `${path}.most`)
     })

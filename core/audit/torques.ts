@@ -1,5 +1,6 @@
 import { formatThread, torqueAgainstProof, type TorqueAgainstProof } from '../joint/index.ts'
-import { formatForce, formatTorque, type Torque } from '../quantity/index.ts'
+import type { Amount } from '../words/index.ts'
+import { forceAmount, torqueAmount, type Torque } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 import { pullsOf, type Pull } from './pulls.ts'
@@ -58,11 +59,11 @@ function factsOf(pull: Pull, weighed: TorqueAgainstProof) {
     group: pull.group.name,
     thread: formatThread(pull.screw.thread),
     propertyClass: pull.group.propertyClass,
-    preload: formatForce(preload),
-    proof: formatForce(bears),
+    preload: forceAmount(preload),
+    proof: forceAmount(bears),
   }
 }
 
-function inNewtonMetres(torque: Torque): string {
-  return formatTorque(torque, 'N·m')
+function inNewtonMetres(torque: Torque): Amount {
+  return torqueAmount(torque, 'N·m')
 }

@@ -10,9 +10,9 @@ import {
   type FastenedJoint,
 } from '../joint/index.ts'
 import {
+  angleAmount,
   degrees,
-  formatAngle,
-  formatForce,
+  forceAmount,
   newtonMetres,
   newtons,
   type Angle,
@@ -72,11 +72,11 @@ function auditTurn(
   const facts = {
     procedure: procedure.name,
     pass: turned.pass + 1,
-    angle: formatAngle(turned.angle),
+    angle: angleAmount(turned.angle),
     group: group.name,
-    preload: formatForce(preload),
-    proof: formatForce(proofLoad(screw.thread, screw.strength)),
-    yieldLoad: formatForce(yieldLoad),
+    preload: forceAmount(preload),
+    proof: forceAmount(proofLoad(screw.thread, screw.strength)),
+    yieldLoad: forceAmount(yieldLoad),
   }
   return [doubt('turn-leaves-elastic-line', facts, `${path}.${turned.path}`)]
 }

@@ -1,4 +1,4 @@
-import { formatLength } from '../quantity/index.ts'
+import { lengthAmount } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
@@ -10,7 +10,7 @@ export function auditUndersizes({ fits }: EngineSpec): readonly Finding[] {
   return fits.flatMap((fit, index) =>
     fit.undersizes.flatMap(({ name, undersize }, k) => {
       const path = `fits[${index}].undersizes[${k}]`
-      const facts = { fit: fit.name, name, undersize: formatLength(undersize, 'mm', 2) }
+      const facts = { fit: fit.name, name, undersize: lengthAmount(undersize, 'mm', 2) }
       const earlier = fit.undersizes.slice(0, k)
       const repeated = earlier.some((each) => each.undersize === undersize || each.name === name)
       return [

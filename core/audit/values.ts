@@ -1,4 +1,5 @@
-import { formatTorque, newtonMetres, type Torque } from '../quantity/index.ts'
+import type { Amount } from '../words/index.ts'
+import { newtonMetres, torqueAmount, type Torque } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
 import { doubt, type Finding } from './finding.ts'
 import { pullsOf, type Pull } from './pulls.ts'
@@ -23,7 +24,7 @@ export function auditValues(spec: EngineSpec): readonly Finding[] {
 
 function auditScale({ procedure, pass, target, path }: Pull): readonly Finding[] {
   if (target >= usualWrenches.least && target <= usualWrenches.most) return []
-  return [doubt('no-usual-wrench', { procedure, pass, torque: formatTorque(target, 'N·m', 2) }, path)]
+  return [doubt('no-usual-wrench', { procedure, pass, torque: torqueAmount(target, 'N·m', 2) }, path)]
 }
 
 function auditSpread({ target, least, most, path, ...pull }: Pull): readonly Finding[] {
@@ -35,7 +36,7 @@ function auditSpread({ target, least, most, path, ...pull }: Pull): readonly Fin
     procedure: pull.procedure,
     pass: pull.pass,
     torque: inNewtonMetres(target),
-    spread: formatTorque(newtonMetres(spread), 'N·m', 2),
+    spread: torqueAmount(newtonMetres(spread), 'N·m', 2),
   }
   return [doubt('tolerance-too-fine', facts, path)]
 }
@@ -56,6 +57,6 @@ function auditSize(small: Pull, inPass: readonly Pull[]): readonly Finding[] {
   return [doubt('same-torque-for-small', facts, small.path)]
 }
 
-function inNewtonMetres(torque: Torque): string {
-  return formatTorque(torque, 'N·m')
+function inNewtonMetres(torque: Torque): Amount {
+  return torqueAmount(torque, 'N·m')
 }

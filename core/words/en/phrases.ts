@@ -1,4 +1,5 @@
 import type { AmountText } from '../amount.ts'
+import { auditPhrases } from './audit-phrases.ts'
 import { specAdvice } from './spec-advice.ts'
 
 /** What one entry of a list in a spec is called, by the name of the list. */
@@ -39,6 +40,7 @@ export interface PlacePart {
 /** Parts of sentences: what stands in several of them, and what is made of facts of its own. */
 export const phrases = {
   ...specAdvice,
+  ...auditPhrases,
   /** Where in the file of a spec: `procedure “case”, pass 3, “target”`. */
   placeInFile: ({ parts }: { readonly parts: readonly PlacePart[] }) =>
     parts

@@ -1,3 +1,5 @@
+import type { AmountText } from '../../amount.ts'
+
 export interface OfProcedure {
   readonly procedure: string
 }
@@ -36,7 +38,7 @@ export const auditTighteningWords = {
   'angle-without-torque': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: ${listed(facts.numbers)} would be turned by an angle without having been ` +
     'seated or torqued before. Put a torque pass in front.',
-  'angle-beyond-a-turn': ({ procedure, pass, angle }: OfPass & { angle: string }) =>
+  'angle-beyond-a-turn': ({ procedure, pass, angle }: OfPass & { angle: AmountText }) =>
     `${procedure}, pass ${pass}: ${angle} is more than a full turn; a bolt breaks on the way. Correct the angle.`,
   'angle-missing': ({ procedure, pass }: OfPass) =>
     `${procedure}, pass ${pass}: an angle of 0° turns nothing. Give the angle, or remove the pass.`,
@@ -49,16 +51,22 @@ export const auditTighteningWords = {
   'length-after-pull': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: ${listed(facts.numbers)} would be measured when they are tightened already, ` +
     'and so stretched in part. Measure the length before the first torque.',
-  'stretch-large': (facts: OfPass & { group: string; most: string; grip: string; percent: string }) =>
-    `${facts.procedure}, pass ${facts.pass}: a stretch of ${facts.most} is ${facts.percent} % of the ${facts.grip} that ` +
+  'stretch-large': (
+    facts: OfPass & { group: string; most: AmountText; grip: AmountText; percent: AmountText },
+  ) =>
+    `${facts.procedure}, pass ${facts.pass}: a stretch of ${facts.most} is ${facts.percent} of the ${facts.grip} that ` +
     `${facts.group} clamp: more than any bolt is stretched on purpose. Check the value and its unit.`,
   'torque-after-turn': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: ${listed(facts.numbers)} would be torqued after they were turned by an angle: ` +
     'the wrench clicks at once, or stretches them further. Check the order of the passes, or loosen them first.',
-  'torque-below-last': (facts: OfPass & { numbers: readonly string[]; target: string; last: string }) =>
+  'torque-below-last': (
+    facts: OfPass & { numbers: readonly string[]; target: AmountText; last: AmountText },
+  ) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.target} on ${listed(facts.numbers)} is below the ` +
     `${facts.last} they already have, so the wrench clicks at once. Check both values.`,
-  'recheck-above-last': (facts: OfPass & { numbers: readonly string[]; target: string; last: string }) =>
+  'recheck-above-last': (
+    facts: OfPass & { numbers: readonly string[]; target: AmountText; last: AmountText },
+  ) =>
     `${facts.procedure}, pass ${facts.pass}: the recheck of ${listed(facts.numbers)} is set to ${facts.target}, above ` +
     `the ${facts.last} they were torqued to, so they will move. Check both values.`,
   'left-loose': ({ procedure, numbers }: OfProcedure & { numbers: readonly string[] }) =>
@@ -80,35 +88,41 @@ export const auditTighteningWords = {
     `${facts.propertyClass}) to ${facts.preload} at most, out of ${facts.proof}: next to no clamp. ` +
     `Check the value and its unit.${slipWords(facts.slip)}`,
   'turn-leaves-elastic-line': (
-    facts: OfPass & { group: string; angle: string; preload: string; proof: string; yieldLoad: string },
+    facts: OfPass & {
+      group: string
+      angle: AmountText
+      preload: AmountText
+      proof: AmountText
+      yieldLoad: AmountText
+    },
   ) =>
     `${facts.procedure}, pass ${facts.pass}: calculated as elastic, ${facts.angle} takes ${facts.group} to ` +
     `${facts.preload}, far past yield (${facts.yieldLoad}; proof ${facts.proof}). Check the angle, the grip and the class.`,
-  'same-torque-for-small': (facts: OfPass & { torque: string; small: string; large: string }) =>
+  'same-torque-for-small': (facts: OfPass & { torque: AmountText; small: string; large: string }) =>
     `${facts.procedure}, pass ${facts.pass}: ${facts.small} get ${facts.torque} like the larger ${facts.large}. ` +
     'Check that the smaller thread has no value of its own.',
-  'tolerance-too-fine': (facts: OfPass & { torque: string; spread: string }) =>
+  'tolerance-too-fine': (facts: OfPass & { torque: AmountText; spread: AmountText }) =>
     `${facts.procedure}, pass ${facts.pass}: ±${facts.spread} of ${facts.torque} is finer than any wrench holds. ` +
     'Check the limits.',
 
-  'no-usual-wrench': ({ procedure, pass, torque }: OfPass & { torque: string }) =>
+  'no-usual-wrench': ({ procedure, pass, torque }: OfPass & { torque: AmountText }) =>
     `${procedure}, pass ${pass}: hardly any wrench reads ${torque}. Check the value and its unit.`,
 }
 
 export interface Load {
-  readonly torque: string
+  readonly torque: AmountText
   readonly group: string
   readonly thread: string
   readonly propertyClass: string
-  readonly preload: string
-  readonly proof: string
+  readonly preload: AmountText
+  readonly proof: AmountText
 }
 
 /** What the value would be if inch-pounds and foot-pounds were mixed up. */
 export interface Slip {
-  readonly written: string
-  readonly meant: string
-  readonly inNewtonMetres: string
+  readonly written: AmountText
+  readonly meant: AmountText
+  readonly inNewtonMetres: AmountText
 }
 
 function slipWords(slip: Slip | null): string {

@@ -1,4 +1,5 @@
 import type { AmountText } from '../../amount.ts'
+import type { PhraseText } from '../../phrase.ts'
 import type { OfProcedure } from './audit-tightening.ts'
 
 export interface OfFit {
@@ -8,51 +9,93 @@ export interface OfMarks extends OfFit {
   readonly housing: string
   readonly journal: string
 }
+export interface At {
+  readonly place: PhraseText
+}
+export interface OfPlace {
+  readonly what: PhraseText
+  readonly face: string
+  /** Along the crank and across. */
+  readonly x: AmountText
+  readonly y: AmountText
+}
 export interface OfBead {
   readonly bead: string
 }
 
+/** What a check measures, where the spec has limits for that elsewhere too. */
+const gaps = { 'end-float': 'end float', 'rod-side': 'rod side clearance' }
+
+/** What a fit says of the two halves of one bearing. */
+const rules = {
+  'one-grade': 'the halves of one bearing must be of one grade',
+  neighbours: 'only neighbouring grades may be mixed',
+  'thicker-upper': 'the upper half takes the thicker wall',
+  'thicker-lower': 'the lower half takes the thicker wall',
+}
+
+const shellSteps = {
+  'note-housing-marks': 'note the housing marks',
+  'note-journal-marks': 'note the journal marks',
+  'choose-shells': 'choose the shells',
+  'fit-shells': 'fit the shells',
+}
+
+type Work =
+  | { readonly kind: 'note-marks'; readonly part: 'housing' | 'journal'; readonly fit: string }
+  | { readonly kind: 'choose-shells' | 'fit-shells'; readonly fit: string }
+  | { readonly kind: 'lay-bead'; readonly bead: string }
+  | { readonly kind: 'run-procedure'; readonly procedure: string }
+
 /** Sentences about what is wrong or doubtful in the engine that a spec describes, but for its tightening. */
 export const auditWords = {
   // Limits
-  'least-above-most': ({ place, least, most }: { place: string; least: string; most: string }) =>
-    `${place}: the minimum, ${least}, is above the maximum, ${most}. One of the two is misprinted or mistyped.`,
-  'target-outside-limits': (facts: { place: string; target: string; least: string; most: string }) =>
-    `${facts.place}: the target, ${facts.target}, is not within ${facts.least} to ${facts.most}. Correct one of them.`,
-  'service-limit-below-most': ({ fit, limit, most }: OfFit & { limit: string; most: string }) =>
+  'least-above-most': ({ place, least, most }: At & { least: AmountText; most: AmountText }) =>
+    `${capital(place)}: the minimum, ${least}, is above the maximum, ${most}. One of the two is misprinted or mistyped.`,
+  'target-outside-limits': (
+    facts: At & { target: AmountText; least: AmountText | null; most: AmountText | null },
+  ) =>
+    `${capital(facts.place)}: the target, ${facts.target}, is not within ${facts.least ?? '…'} to ${facts.most ?? '…'}. Correct one of them.`,
+  'service-limit-below-most': ({ fit, limit, most }: OfFit & { limit: AmountText; most: AmountText }) =>
     `${fit}: the service limit, ${limit}, is below the maximum for new parts, ${most}. Correct one of them.`,
   'washers-overlap': ({ first, second }: { first: string; second: string }) =>
     `End float: the washers “${first}” and “${second}” are both given for the same float. Correct where one begins.`,
-  'limits-said-twice': (facts: { step: string; gap: string; here: string; there: string }) =>
-    `${facts.step}: the step allows ${facts.here}, and the ${facts.gap} of this engine is given as ${facts.there}. ` +
+  'limits-said-twice': (facts: {
+    step: string
+    gap: keyof typeof gaps
+    here: AmountText
+    there: AmountText
+  }) =>
+    `${facts.step}: the step allows ${facts.here}, and the ${gaps[facts.gap]} of this engine is given as ${facts.there}. ` +
     'Two limits for one thing: find out which holds.',
 
   // Bands and grades
-  'band-reversed': ({ place, over, upTo }: { place: string; over: string; upTo: string }) =>
+  'band-reversed': ({ place, over, upTo }: At & { over: AmountText; upTo: AmountText }) =>
     `${place}: the band runs from ${over} to ${upTo}, the wrong way or over nothing. Correct one of the two.`,
-  'bands-overlap': ({ place, first, second }: { place: string; first: string; second: string }) =>
-    `${place}: the bands of ${first} and ${second} overlap, so that a size has two marks. Correct one of them.`,
-  'bands-gap': (facts: { place: string; first: string; second: string; from: string; to: string }) =>
-    `${facts.place}: between ${facts.first} and ${facts.second}, sizes over ${facts.from} up to ${facts.to} have no ` +
+  'bands-overlap': ({ place, first, second }: At & { first: string; second: string }) =>
+    `${place}: the bands of mark ${first} and mark ${second} overlap, so that a size has two marks. Correct one of them.`,
+  'bands-gap': (facts: At & { first: string; second: string; from: AmountText; to: AmountText }) =>
+    `${facts.place}: between mark ${facts.first} and mark ${facts.second}, sizes over ${facts.from} up to ${facts.to} have no ` +
     'mark. Check whether a band is misprinted.',
-  'bands-not-as-drawn': (facts: {
-    place: string
-    drawn: string
-    limits: string
-    bands: string
-    width: string
-    classes: readonly string[]
-  }) =>
+  'bands-not-as-drawn': (
+    facts: At & {
+      drawn: string
+      limits: AmountText
+      bands: AmountText
+      width: AmountText
+      classes: readonly string[]
+    },
+  ) =>
     `${facts.place}: the drawing says ${facts.drawn}, which is ${facts.limits}; the bands of the marks go from ${facts.bands}` +
     (facts.classes.length === 0
       ? `, ${facts.width} wide, and are of no tolerance class of ISO 286 that is known here. `
       : `, which would be ${facts.classes.join(' or ')}. `) +
     'Compare both with the drawing.',
-  'band-wide': ({ place, width }: { place: string; width: string }) =>
+  'band-wide': ({ place, width }: At & { width: AmountText }) =>
     `${place}: a band ${width} wide is unusual for a bearing. Check both ends of it and their unit.`,
-  'band-missing': ({ place }: { place: string }) =>
+  'band-missing': ({ place }: At) =>
     `${place} has no band while others have. Add it, so that its clearance can be calculated.`,
-  'bore-far-from-nominal': (facts: { place: string; band: string; bearing: string; nominal: string }) =>
+  'bore-far-from-nominal': (facts: At & { band: AmountText; bearing: string; nominal: AmountText }) =>
     `${facts.place}: ${facts.band} is far from the ${facts.nominal} that ${facts.bearing} is drawn with. ` +
     'Check both, and their unit.',
   'nothing-to-choose-by': ({ fit }: OfFit) =>
@@ -63,9 +106,9 @@ export const auditWords = {
     `${fit}: the walls of grades ${first} and ${second} overlap. Check both bands.`,
   'grades-look-alike': ({ fit, first, second }: OfFit & { first: string; second: string }) =>
     `${fit}: grades ${first} and ${second} have the same colour and pattern. Give one of them another.`,
-  'undersize-large': ({ fit, name, undersize }: OfFit & { name: string; undersize: string }) =>
+  'undersize-large': ({ fit, name, undersize }: OfFit & { name: string; undersize: AmountText }) =>
     `${fit}: nobody grinds ${undersize} off a journal (“${name}”). Check the value and its unit.`,
-  'undersize-twice': ({ fit, name, undersize }: OfFit & { name: string; undersize: string }) =>
+  'undersize-twice': ({ fit, name, undersize }: OfFit & { name: string; undersize: AmountText }) =>
     `${fit}: the undersize ${undersize} is there twice, or has two names (“${name}”). Keep one.`,
   'position-in-two-fits': ({
     position,
@@ -87,8 +130,8 @@ export const auditWords = {
     `${cell(facts)}: the chart has no shells for ${facts.positions.join(', ')}. Add the cell, or say why it is empty.`,
   'chart-cell-twice': (facts: OfMarks) =>
     `${cell(facts)}: the chart has two cells for one bearing. Keep one.`,
-  'chart-mixes-against-rule': (facts: OfMarks & { upper: string; lower: string; rule: string }) =>
-    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower}, but ${facts.rule}. Correct the cell, or the rule.`,
+  'chart-mixes-against-rule': (facts: OfMarks & { upper: string; lower: string; rule: keyof typeof rules }) =>
+    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower}, but ${rules[facts.rule]}. Correct the cell, or the rule.`,
   'chart-leaves-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
     `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower} can give a clearance of ${facts.clearance}, by ` +
     `their bands; allowed is ${facts.limits}. Check the cell and the bands.`,
@@ -105,9 +148,9 @@ export const auditWords = {
   // Positions
   'saddles-out-of-order': ({ first, second }: { first: string; second: string }) =>
     `Saddle ${second} is listed after ${first} and does not lie behind it. List the saddles from the nose on.`,
-  'bearings-overlap': ({ first, second, by }: { first: string; second: string; by: string }) =>
+  'bearings-overlap': ({ first, second, by }: { first: string; second: string; by: AmountText }) =>
     `${first} and ${second} overlap by ${by} along the crank. Correct where they lie, or their widths.`,
-  'bores-overlap': ({ bore, pitch }: { bore: string; pitch: string }) =>
+  'bores-overlap': ({ bore, pitch }: { bore: AmountText; pitch: AmountText }) =>
     `Bores of ${bore} at a pitch of ${pitch} run into each other. Correct one of the two.`,
   'rod-without-cylinder': ({
     rod,
@@ -123,18 +166,18 @@ export const auditWords = {
     `Cylinder ${cylinder} has two rods. Correct the cylinder of one of them.`,
   'rods-missing': ({ rods, cylinders }: { rods: number; cylinders: number }) =>
     `There are ${rods} rods for ${cylinders} cylinders. Add those that are missing.`,
-  'outside-outline': ({ what, face, place }: { what: string; face: string; place: string }) =>
-    `${what} at ${place} lies outside the outline of ${face}. Correct the place, or the outline.`,
-  'far-outside': ({ what, face, place }: { what: string; face: string; place: string }) =>
-    `${what} at ${place} lies far from everything else on ${face}. Check the place and its unit.`,
-  'parts-collide': ({ first, second, face }: { first: string; second: string; face: string }) =>
+  'outside-outline': ({ what, face, x, y }: OfPlace) =>
+    `${capital(what)} at ${x}, ${y} lies outside the outline of ${face}. Correct the place, or the outline.`,
+  'far-outside': ({ what, face, x, y }: OfPlace) =>
+    `${capital(what)} at ${x}, ${y} lies far from everything else on ${face}. Check the place and its unit.`,
+  'parts-collide': ({ first, second, face }: { first: PhraseText; second: PhraseText; face: string }) =>
     `${face}: ${first} and ${second} overlap. Correct the place of one of them.`,
   'outline-crosses-itself': ({ face }: { face: string }) =>
     `The outline of ${face} crosses itself. Give its corners in order, once around.`,
-  'shank-not-waisted': ({ group, shank, thread }: { group: string; shank: string; thread: string }) =>
+  'shank-not-waisted': ({ group, shank, thread }: { group: string; shank: AmountText; thread: AmountText }) =>
     `${group}: a shank of ${shank} on a thread of ${thread} is not waisted, or too thin for a bolt. Correct it, or leave it out where ` +
     'the shank is as thick as the thread.',
-  'layers-not-grip': ({ group, layers, grip }: { group: string; layers: string; grip: string }) =>
+  'layers-not-grip': ({ group, layers, grip }: { group: string; layers: AmountText; grip: AmountText }) =>
     `${group}: the layers are ${layers} together, and the grip is ${grip}. Correct one of the two.`,
   'head-smaller-than-thread': ({
     group,
@@ -142,8 +185,8 @@ export const auditWords = {
     thread,
   }: {
     group: string
-    acrossFlats: string
-    thread: string
+    acrossFlats: AmountText
+    thread: AmountText
   }) =>
     `${group}: ${acrossFlats} across flats is no wider than the thread, ${thread}. Correct one of the two.`,
 
@@ -152,7 +195,7 @@ export const auditWords = {
     `${bead} runs into the keep-out zone “${zone}”. Lead the path around it.`,
   'bead-over-oil-passage': ({ bead, passage }: OfBead & { passage: string }) =>
     `${bead} runs over “${passage}” and would close it. Lead the path around it.`,
-  'bead-over-hole': ({ bead, what }: OfBead & { what: string }) =>
+  'bead-over-hole': ({ bead, what }: OfBead & { what: PhraseText }) =>
     `${bead} runs over the hole of ${what}. Lead the path past it.`,
   'bead-outside-outline': ({ bead, face }: OfBead & { face: string }) =>
     `${bead} leaves the outline of ${face}. Correct the path, or the outline.`,
@@ -164,10 +207,10 @@ export const auditWords = {
   'procedure-never-run': ({ procedure }: OfProcedure) =>
     `${procedure}: no step carries this procedure out. Add a step, or remove the procedure.`,
   'bead-never-laid': ({ bead }: OfBead) => `${bead}: no step lays it. Add a step, or remove the bead.`,
-  'fit-without-step': ({ fit, missing }: OfFit & { missing: string }) =>
-    `${fit}: no step to ${missing}. Add it, or the shells will be forgotten.`,
-  'done-in-two-steps': ({ what, first, second }: { what: string; first: string; second: string }) =>
-    `${what} is done both in “${first}” and in “${second}”. A build does it once: remove one step.`,
+  'fit-without-step': ({ fit, missing }: OfFit & { missing: keyof typeof shellSteps }) =>
+    `${fit}: no step to ${shellSteps[missing]}. Add it, or the shells will be forgotten.`,
+  'done-in-two-steps': ({ work, first, second }: { work: Work; first: string; second: string }) =>
+    `${workIn(work)} is done both in “${first}” and in “${second}”. A build does it once: remove one step.`,
   'step-does-not-wait': ({ step, other }: { step: string; other: string }) =>
     `“${step}” can begin before “${other}” is done. Let it come after that.`,
 
@@ -183,6 +226,25 @@ export const auditWords = {
 export interface Clearance {
   readonly clearance: AmountText
   readonly limits: AmountText
+}
+
+function workIn(work: Work): string {
+  switch (work.kind) {
+    case 'note-marks':
+      return `Noting the ${work.part} marks of fit “${work.fit}”`
+    case 'choose-shells':
+      return `Choosing the shells of fit “${work.fit}”`
+    case 'fit-shells':
+      return `Fitting the shells of fit “${work.fit}”`
+    case 'lay-bead':
+      return `Bead “${work.bead}”`
+    case 'run-procedure':
+      return `Procedure “${work.procedure}”`
+  }
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }
 
 function cell({ fit, housing, journal }: OfMarks): string {
