@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { standing } from '../builds/index.ts'
 import { problemMessage } from './problem-message.ts'
 
 /** A build as a line of a list. */
@@ -19,6 +20,8 @@ export const buildLine = z.strictObject({
   /** Whether anything in it was ever flagged, answered or not. */
   flagged: z.boolean(),
   entries: z.int(),
+  /** Where an open build stands; null for one that is finished or void, and where it cannot be read to its last entry. */
+  standing: standing.nullable(),
   /** Why this row of the list cannot be relied on; null for a sound one. */
   fault: problemMessage.nullable(),
 })

@@ -47,7 +47,7 @@ export const mostInputBytes = 1024 * 1024
 
 /**
  * Everything that the window can ask of its host. Both sides' types come from this table; input and output are parsed on
- * both ways. A request whose name says a verb other than list, open or read changes the record.
+ * both ways. A request whose name says a verb other than list, find, open or read changes the record.
  */
 export const contract = {
   ...hostRequests,

@@ -10,6 +10,7 @@ import { readExport, writeExport } from './export-file.ts'
 import type { ExportFile } from './export-file.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf, mayLeave, openBuild, readEntry } from './open-build.ts'
+import { withStandings } from './standings.ts'
 import { tableOf } from './tables.ts'
 
 type Archive = Pick<HandlersOf<'builds'>, 'builds.find' | 'builds.export' | 'builds.import' | 'builds.csv'>
@@ -37,7 +38,11 @@ export function archiveRequests(given: {
         to: to && new Date(Date.parse(to) + dayMs).toISOString(),
         most: pageLines + 1,
       })
-      return done({ lines: rows.slice(0, pageLines).map(lineOf), more: rows.length > pageLines })
+      const lines = withStandings(store, openBuilds, rows.slice(0, pageLines))
+      return done({
+        lines: lines.map(({ row, standing }) => lineOf(row, standing)),
+        more: rows.length > pageLines,
+      })
     },
 
     'builds.export': ({ build }) => {

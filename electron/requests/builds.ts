@@ -8,6 +8,7 @@ import type { HandlersOf } from './handlers.ts'
 import type { People } from './people.ts'
 import { lineOf, openBuild } from './open-build.ts'
 import type { Engine } from './specs.ts'
+import { withStandings } from './standings.ts'
 
 /** As many as one looks through without searching. */
 const mostListed = 200
@@ -25,7 +26,12 @@ export function buildRequests(given: {
 }): Pick<HandlersOf<'builds'>, 'builds.list' | 'builds.open' | 'builds.start' | 'builds.act'> {
   const { store, openBuilds, people, engines, now, newId, finished } = given
   return {
-    'builds.list': () => done(store.builds({ most: mostListed }).map(lineOf)),
+    'builds.list': () =>
+      done(
+        withStandings(store, openBuilds, store.builds({ most: mostListed })).map(({ row, standing }) =>
+          lineOf(row, standing),
+        ),
+      ),
 
     'builds.open': ({ build }) => {
       const opened = openBuild(store, build)

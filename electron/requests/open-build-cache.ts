@@ -35,6 +35,11 @@ export class OpenBuildCache {
     return done(this.keep(build, { spec, state, indexedWords: new Set() }))
   }
 
+  /** The build where it is kept here already; null where it would have to be read. */
+  known(build: string): CachedBuild | null {
+    return this.#builds.get(build) ?? null
+  }
+
   /** Takes in what was just recorded. */
   advance(
     build: string,

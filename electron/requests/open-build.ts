@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import type { BuildState, RecordedEvent } from '../../core/builds/index.ts'
+import type { BuildState, RecordedEvent, Standing } from '../../core/builds/index.ts'
 import { readEvent, recordedEvent, replay } from '../../core/builds/index.ts'
 import { buildLine } from '../../core/contract/index.ts'
 import type { BuildLine, ReadEntry } from '../../core/contract/index.ts'
@@ -92,8 +92,8 @@ export function mayLeave(readOnly: Problem | null): boolean {
   return readOnly === null || readOnly.code === 'build-newer' || readOnly.code === 'build-of-earlier-rules'
 }
 
-/** A build as a line of the list. What no line can have gives way to something that one can, and `fault` says so. */
-export function lineOf(row: BuildRow): BuildLine {
+/** A build as a line of the list; only lists say where it stands. What no line can have gives way to something that one can, and `fault` says so. */
+export function lineOf(row: BuildRow, standing: Standing | null = null): BuildLine {
   const line = {
     id: row.id,
     number: `${row.year}-${numberWord(row.ordinal)}`,
@@ -107,6 +107,7 @@ export function lineOf(row: BuildRow): BuildLine {
     voided: row.voided === 1,
     flagged: row.flagged === 1,
     entries: row.entries,
+    standing,
     fault: null,
   }
   const read = buildLine.safeParse(line)

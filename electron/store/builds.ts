@@ -1,6 +1,7 @@
 import { searchWords } from '../../core/builds/index.ts'
 import type { Mention, RecordedEvent } from '../../core/builds/index.ts'
 import { markOf } from './listing.ts'
+import { writeStanding, type KeptStanding } from './standings.ts'
 import type { Database, Statement } from './sqlite.ts'
 
 /** One line of the list of builds. */
@@ -22,6 +23,8 @@ export interface BuildRow {
   readonly flagged: 0 | 1
   readonly entries: number
   readonly head_sha256: string
+  /** Where it stood when a list last showed it: see `readStanding`. */
+  readonly standing: string | null
 }
 
 type EngineOf = Pick<BuildRow, 'engine' | 'demo'>
@@ -113,7 +116,13 @@ export function buildsOn(db: Database) {
     for (const { kind, word } of mentions) mention.run(word, kind, build)
   }
 
+  const keepStanding = db.prepare('UPDATE build SET standing = ? WHERE id = ?')
+
   return {
+    /** Where builds stand, in the transaction of the caller. */
+    keepStandings: (kept: readonly KeptStanding[]): void => {
+      for (const each of kept) keepStanding.run(writeStanding(each), each.build)
+    },
     one: (id: string): BuildRow | null => {
       const row = one.get(id)
       return row === undefined ? null : withEngine(row)

@@ -30,7 +30,8 @@ function entryIn(body: string): EntryBody | null {
 /**
  * Makes the list of builds, and the words they are found by, again from the entries, in the transaction of the caller.
  * The number of a build is the bench's own and stays; a build that has lost its place gets the next number of its year.
- * A row without entries stays too: that they are gone is for verifying to tell. Answers how many rows it made or changed.
+ * A row without entries stays too: that they are gone is for verifying to tell. Where each build stands is found when it is
+ * next listed. Answers how many rows it made or changed.
  */
 export function rebuildLists(db: Database): number {
   const builds = buildsOn(db)
@@ -50,6 +51,7 @@ export function rebuildLists(db: Database): number {
       finished = @finished, voided = @voided, flagged = @flagged WHERE id = @id`)
   const forget = db.prepare('DELETE FROM mention WHERE build = ?')
   const describe = db.prepare('UPDATE spec SET engine = ?, demo = ? WHERE sha256 = ?')
+  const forgetStandings = db.prepare('UPDATE build SET standing = NULL')
   const described = new Set<string>()
 
   /** Null for a text that was altered, or is no spec. */
@@ -66,6 +68,7 @@ export function rebuildLists(db: Database): number {
 
   return withoutGuards(db, () => {
     let changed = 0
+    forgetStandings.run()
     for (const id of ids.all()) {
       const entries = bodies.all(id).flatMap((body) => entryIn(body) ?? [])
       const newer = entries.findIndex(({ event }) => !isOfThisVersion(event))

@@ -5,6 +5,7 @@ import type { Backup, BackupPlace } from './backups.ts'
 import { benchOf } from './bench.ts'
 import { buildsOn } from './builds.ts'
 import type { BuildRow, Search } from './builds.ts'
+import type { KeptStanding } from './standings.ts'
 import type { StoredEntry } from './chain.ts'
 import { entriesOn } from './entries.ts'
 import type { Addition, ImportedEntries } from './entries.ts'
@@ -40,6 +41,8 @@ export interface Store {
   /** The one started last comes first: ids grow with time. */
   builds(search?: Search): readonly BuildRow[]
   countBuilds(): number
+  /** Keeps where builds stand beside them. What was confirmed does not depend on it. */
+  keepStandings(kept: readonly KeptStanding[]): Outcome<null>
   /** The last in the order of ids; null for none. */
   lastBuild(): string | null
   /** Makes the list of builds again from the entries; answers how many rows were not as they should be. */
@@ -78,6 +81,7 @@ export function storeOn(db: Database, file: string): Store {
   const preferences = preferencesOn(db, write)
   const witnesses = witnessesOn(db)
   const rebuild = db.transaction(() => rebuildLists(db))
+  const keepStandings = db.transaction(builds.keepStandings)
   return {
     file,
     bench: benchOf(db),
@@ -88,6 +92,11 @@ export function storeOn(db: Database, file: string): Store {
     entries,
     builds: builds.find,
     countBuilds: builds.count,
+    keepStandings: (kept) =>
+      write(() => {
+        keepStandings.immediate(kept)
+        return done(null)
+      }),
     lastBuild: builds.last,
     build: builds.one,
     rebuildLists: () => write(() => done(rebuild.immediate())),

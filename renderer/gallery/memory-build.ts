@@ -4,6 +4,7 @@ import {
   evolve,
   mentionsOf,
   startBuild,
+  whereItStands,
   type BuildCommand,
   type BuildEvent,
   type BuildState,
@@ -87,6 +88,7 @@ export class MemoryBuild {
       lastAt: this.#entries.at(-1)!.at,
       flagged: mentions.some(({ kind }) => kind === 'flag'),
       entries: this.#entries.length,
+      standing: finished || voided ? null : whereItStands(spec, this.#state),
       fault: null,
     }
   }

@@ -42,6 +42,7 @@ export function lineOf(place: number, change: Partial<BuildLine> = {}): BuildLin
     voided: false,
     flagged: false,
     entries: 61,
+    standing: null,
     fault: null,
     ...change,
   }

@@ -1,3 +1,12 @@
+import { counted } from './counted.ts'
+
+export interface NextPull {
+  /** As on the drawing; null for what is done between passes. */
+  readonly fastener: string | null
+  readonly pass: number
+  readonly passes: number
+}
+
 /** The first page: engines to start from, builds to continue. */
 export const engines = {
   program: 'Bedplate',
@@ -9,14 +18,21 @@ export const engines = {
   onTheBench: 'On the bench',
   noBuilds: 'Nothing yet. Pick an engine to start a build.',
   /** What the line of a build says of it. */
-  buildLine: (facts: {
-    readonly engine: string
-    readonly demo: boolean
-    readonly serial: string
-    readonly lastAt: string
-  }) =>
-    `${facts.engine}${facts.demo ? ', demo' : ''}${facts.serial ? ` · serial ${facts.serial}` : ''} · last entry ` +
-    facts.lastAt,
+  buildLine: (facts: { readonly engine: string; readonly demo: boolean; readonly serial: string }) =>
+    `${facts.engine}${facts.demo ? ', demo' : ''}${facts.serial ? ` · serial ${facts.serial}` : ''}`,
+  lastEntry: ({ at }: { readonly at: string }) => `last entry ${at}`,
+  /** Where an open build stands, in as many parts as there is something to say of. */
+  standing: {
+    step: ({ place, of, name }: { readonly place: number; readonly of: number; readonly name: string }) =>
+      `Step ${place} of ${of} · ${name}`,
+    allStepsDone: 'All steps done, not signed off yet',
+    awaitsSecond: 'waits for a second person',
+    next: ({ fastener, pass, passes }: NextPull) =>
+      `${fastener === null ? '' : `next ${fastener}, `}pass ${pass} of ${passes}`,
+    paused: ({ reason }: { readonly reason: string }) => (reason ? `Paused: ${reason}` : 'Paused'),
+    openProblems: ({ problems }: { readonly problems: number }) =>
+      `${counted(problems, 'open problem', 'open problems')} to answer`,
+  },
   startOn: 'Start on an engine',
   demo: 'demo',
   /** Before the sentence that says why. */

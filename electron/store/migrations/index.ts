@@ -2,6 +2,7 @@ import { record } from './0001-record.ts'
 import { archive } from './0002-archive.ts'
 import { search } from './0003-search.ts'
 import { guards } from './0004-guards.ts'
+import { standings } from './0005-standings.ts'
 
 /** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -10,4 +11,4 @@ export interface Migration {
 }
 
 /** In order, without a gap. A migration that has ever been released is never edited: a new one is added. */
-export const migrations: readonly Migration[] = [record, archive, search, guards]
+export const migrations: readonly Migration[] = [record, archive, search, guards, standings]
