@@ -18,7 +18,7 @@ export function lengthUnitOf(lengths: readonly Length[]): 'mm' | 'in' {
   return inches && !metric ? 'in' : 'mm'
 }
 
-/** The same for torques, by quarters of each unit; N·m where none is so. */
+/** The same for torques: whole hundredths of N·m, or else twentieths of another unit of the bench; N·m where none is so. */
 export function torqueUnitOf(torques: readonly Torque[]): TorqueUnit {
   const whole = (unit: TorqueUnit, part: number) =>
     torques.every((each) => isWhole(torqueIn(each, unit) * part))
@@ -57,5 +57,5 @@ function halfDigit(length: Length, unit: 'mm' | 'in'): number {
 }
 
 function isWhole(value: number): boolean {
-  return Math.abs(value - Math.round(value)) < 1e-6 * Math.max(1, Math.abs(value))
+  return Math.abs(value - Math.round(value)) < 1e-6
 }

@@ -92,7 +92,7 @@ function worst({ least, most }: UsableWrench, { target }: TorqueWindow): number 
 /** 0 in the middle of the usable range, 1 at either end. */
 function offMiddle({ wrench, mark }: UsableWrench): number {
   const { from, upTo } = usableRange(wrench)
-  return Math.abs(mark - (from + upTo) / 2) / ((upTo - from) / 2)
+  return Math.abs(2 * mark - from - upTo) / (upTo - from)
 }
 
 /** How to set one wrench for a pull, or why it cannot be. */

@@ -17,6 +17,11 @@ describe('the bounds of sizes', () => {
     expect(found('band-wide', journal('47.892 mm'), 'tarn-4')).toHaveLength(1)
   })
 
+  it('a band over nothing, from a size to the same size, is the wrong way round', () => {
+    expect(found('band-reversed', journal('47.993 mm'), 'tarn-4')).toHaveLength(1)
+    expect(found('band-reversed', journal('47.992 mm'), 'tarn-4')).toEqual([])
+  })
+
   it('a bore lies up to half a millimetre off what is drawn, on either side', () => {
     const drawn = (diameter: string) =>
       found('bore-far-from-nominal', (spec) => (nth(spec.case.saddles, 0).diameter = diameter))
@@ -114,6 +119,8 @@ describe('the bounds of places', () => {
     expect(bored(2, '0 °')).toHaveLength(1)
     expect(bored(2, '90 °')).toEqual([])
     expect(bored(3, '90 °')).toHaveLength(1)
+    // A bank of one each, however narrow the V is.
+    expect(bored(2, '1 °')).toEqual([])
   })
 
   it('bores may touch no more than meet', () => {
@@ -173,11 +180,11 @@ describe('the bounds of pulls', () => {
   const rods = (spec: Draft) => named(spec.procedures, 'rods')
 
   it('limits to one side alone are measured from the target, to both sides by the nearer', () => {
-    const limits = (least: string | undefined, most: string | undefined) =>
+    const limits = (least: string | undefined, most: string | undefined, target = '15 N·m') =>
       found('tolerance-too-fine', (spec) => {
         const pass = rods(spec).passes.find(({ kind }) => kind === 'torque')!
         for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
-        Object.assign(pass, { target: '15 N·m', ...(least && { least }), ...(most && { most }) })
+        Object.assign(pass, { target, ...(least && { least }), ...(most && { most }) })
       }).length
     // A hundredth of 15 N·m is 0.15.
     expect(limits('14.85 N·m', undefined)).toBe(0)
@@ -185,6 +192,8 @@ describe('the bounds of pulls', () => {
     expect(limits('14.9 N·m', '16 N·m')).toBe(1)
     expect(limits('14 N·m', '15.1 N·m')).toBe(1)
     expect(limits('14 N·m', '16 N·m')).toBe(0)
+    // One of 100 to either side, exactly.
+    expect(limits('99 N·m', '101 N·m', '100 N·m')).toBe(0)
     // All of the room on one side: 0.3 N·m is ± 0.15.
     expect(limits('15 N·m', '15.3 N·m')).toBe(0)
     expect(limits('15 N·m', '15.2 N·m')).toBe(1)
@@ -216,6 +225,25 @@ describe('the bounds of pulls', () => {
     expect(passes(torque, turn, torque, turn)).toEqual([])
     // From nothing a turn goes further than from a torque: not by 15 N·m's worth, but it is told by its pass.
     expect(passes(torque, turn, turn)[0]).toContain('pass 3')
+  })
+
+  it('a turn without a torque before it, or after loosening, begins from no load at all', () => {
+    const order = rods(demoDraft('skerry-3')).orders[0]!.id
+    const preload = (...kinds: readonly object[]) => {
+      const lines = found('turn-leaves-elastic-line', (spec) => {
+        rods(spec).passes = kinds.map((kind) => ({ order, ...kind })) as never
+      })
+      return Number(/takes Rod bolts to ([\d.]+) kN/.exec(lines[0] ?? '')?.[1])
+    }
+    const turn = (target: string) => ({ kind: 'angle', target })
+    const loosened = [{ kind: 'torque', target: '15 N·m' }, { kind: 'loosen' }]
+    // On an elastic line through nothing, twice the turn is twice the load; the loads are printed to 0.1 kN.
+    expect(preload(turn('360 °')) - 2 * preload(turn('180 °'))).toBeCloseTo(0, 0)
+    expect(Math.abs(preload(turn('360 °')) - 2 * preload(turn('180 °')))).toBeLessThan(0.16)
+    expect(preload(...loosened, turn('180 °'))).toBe(preload(turn('180 °')))
+    expect(preload({ kind: 'torque', target: '15 N·m' }, turn('180 °'))).toBeGreaterThan(
+      preload(turn('180 °')) + 1,
+    )
   })
 
   it('an angle is a full turn at most, and more than nothing', () => {

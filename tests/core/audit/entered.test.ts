@@ -43,6 +43,17 @@ describe('two limits for one thing', () => {
     ).toHaveLength(1)
   })
 
+  it('are one up to half of the last digit that the coarser is printed with, and no further', () => {
+    const inStep = (least: string) =>
+      endFloat({ least: '0.100 mm', most: '0.300 mm' }, { least, most: '0.0118 in' }).length
+    // 0.1 mm is printed to 0.01 mm at least: up to 5 µm apart. 0.0041 in is 4.1 µm off, 0.00415 in 5.4 µm.
+    expect([inStep('0.0041 in'), inStep('0.00415 in')]).toEqual([0, 1])
+    // 0.002 in is 0.0508 mm, and printed to 0.001 in: up to 12.7 µm apart. 0.063 mm is 12.2 µm off, 0.064 mm 13.2 µm.
+    const inMm = (least: string) =>
+      endFloat({ least: '0.002 in', most: '0.012 in' }, { least, most: '0.305 mm' }).length
+    expect([inMm('0.063 mm'), inMm('0.064 mm')]).toEqual([0, 1])
+  })
+
   it('are looked for at the side of a rod as well', () => {
     const lines = auditAfter('skerry-3', (spec) => {
       spec.rodSideClearance = { least: '0.10 mm', most: '0.30 mm' }
@@ -63,5 +74,26 @@ describe('a finding', () => {
       Object.assign(pass!, { target: '11 lbf·ft', least: '13 lbf·ft', most: '12 lbf·ft' })
     })
     expect(torque.join(' ')).toContain('the minimum, 13 lbf·ft, is above the maximum, 12 lbf·ft')
+  })
+
+  it('speaks the unit in which both of its torques were entered', () => {
+    const said = (least: string, most: string) =>
+      auditAfter('skerry-3', (spec) => {
+        const pass = named(spec.procedures, 'rods').passes.find(({ kind }) => kind === 'torque')
+        Object.assign(pass!, { target: most, least, most })
+      }).join(' ')
+    // 150 lbf·in are 12.5 lbf·ft, 145 are 12.08…
+    expect(said('150 lbf·in', '145 lbf·in')).toContain('the minimum, 150 lbf·in, is above the maximum, 145')
+    expect(said('12.5 lbf·ft', '12.25 lbf·ft')).toMatch(
+      /the minimum, 12\.5 lbf·ft, is above the maximum, 12\.\d+ lbf·ft/,
+    )
+    expect(said('14.25 N·m', '14.2 N·m')).toMatch(/the minimum, 14\.\d+ N·m, is above the maximum, 14\.2 N·m/)
+  })
+
+  it('speaks millimetres where both units would be whole', () => {
+    // 0.254 mm is 0.010 in, 0.127 mm is 0.005 in.
+    expect(
+      endFloat({ least: '0.254 mm', most: '0.127 mm' }, { least: '0.254 mm', most: '0.127 mm' }).join(' '),
+    ).toContain('the minimum, 0.254 mm, is above the maximum, 0.127 mm')
   })
 })

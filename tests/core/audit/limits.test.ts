@@ -46,6 +46,17 @@ describe('least above most', () => {
       (s) => Object.assign(nth(named(s.procedures, 'rods').passes, 2), { least: '63 °', most: '57 °' }),
       'procedures[0].passes[2]: Rod bolts, pass 3: the minimum, 63°, is above the maximum, 57°.',
     ],
+    [
+      'of an angle for some',
+      (s) =>
+        Object.assign(nth(named(s.procedures, 'rods').passes, 2), {
+          others: [
+            { fasteners: ['rod-1'], target: '60 °' },
+            { fasteners: ['rod-2'], target: '60 °', least: '63 °', most: '57 °' },
+          ],
+        }),
+      'procedures[0].passes[2].others[1]: Rod bolts, pass 3: the minimum, 63°, is above the maximum, 57°.',
+    ],
   ]
   it.each(swapped)('%s is a fault', (_, change, words) => {
     expect(auditAfter('skerry-3', change)).toContainEqual(

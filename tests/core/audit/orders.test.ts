@@ -38,6 +38,17 @@ describe('an order of a full pass', () => {
     ])
   })
 
+  it('that has all is right, where another of the procedure leaves one out', () => {
+    expect(
+      auditAfter('skerry-3', (spec) => {
+        const rods = named(spec.procedures, 'rods')
+        const all = nth(rods.orders, 0).sequence
+        rods.orders.push({ id: 'all-but-one', sequence: all.slice(0, -1) })
+        rods.passes.splice(1, 0, { kind: 'torque', order: 'all-but-one', target: '10 N·m' })
+      }),
+    ).toEqual([expect.stringContaining('fault order-misses procedures[0].orders[1].sequence')])
+  })
+
   it('that has a fastener twice is a fault', () => {
     expect(
       auditAfter('skerry-3', (spec) => sequence(spec, 'case', 'from-the-middle').push('case-5', 'case-7')),

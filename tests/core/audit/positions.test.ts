@@ -47,6 +47,12 @@ describe('rods', () => {
     ])
   })
 
+  it('may be left out altogether', () => {
+    const spec = specOf(demoDraft('skerry-3'))
+    const found = audit({ ...spec, case: { ...spec.case, rods: [] } })
+    expect(found.filter(({ problem }) => problem.code === 'rods-missing')).toEqual([])
+  })
+
   it('fewer than cylinders are doubted', () => {
     expect(auditAfter('skerry-3', (spec) => (spec.case.cylinders = 4))).toEqual([
       expect.stringContaining('doubt rods-missing case.rods: There are 3 rods for 4 cylinders.'),
@@ -91,6 +97,28 @@ describe('what sits on a face', () => {
         /^fault parts-collide fasteners\[[01]\]\.at: Case joint: fastener [12] and fastener [12] overlap/,
       ),
     ])
+  })
+
+  it.each([
+    ['nearer the nose than they are across', ['12 mm', '90 mm'], ['13 mm', '90 mm']],
+    ['at the far end on the minus side', ['300 mm', '-90 mm'], ['301 mm', '-90 mm']],
+  ] as const)('on another is a fault wherever the two are: %s', (_, one, other) => {
+    const lines = auditAfter('skerry-3', (spec) => {
+      named(spec.fasteners, 'case-1').at = [...one]
+      named(spec.fasteners, 'case-2').at = [...other]
+    })
+    expect(lines.filter((line) => line.includes('parts-collide'))).toEqual([
+      expect.stringContaining('Case joint: fastener 1 and fastener 2 overlap'),
+    ])
+  })
+
+  it('may touch another: two of M10 are 10 mm apart', () => {
+    const apart = (x: number) =>
+      auditAfter('skerry-3', (spec) => {
+        named(spec.fasteners, 'case-1').at = ['12 mm', '90 mm']
+        named(spec.fasteners, 'case-2').at = [`${12 + x} mm`, '90 mm']
+      }).filter((line) => line.includes('parts-collide')).length
+    expect([apart(10), apart(9.999)]).toEqual([0, 1])
   })
 
   it('on a dowel is a fault', () => {

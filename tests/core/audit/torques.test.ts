@@ -51,6 +51,28 @@ describe('a torque against the proof load', () => {
     expect(sumpTorque('10.1 N·m')).toEqual([])
   })
 
+  it('is weighed by its own value where some fasteners of a pass have one', () => {
+    const own = { others: [{ fasteners: ['sump-2'], target: '90 N·m', least: '80 N·m', most: '95 N·m' }] }
+    expect(sumpTorque('9 N·m', own)).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload procedures\[3\]\.passes\[2\]\.others\[0\]\.target: .*90 N·m would pull/,
+      ),
+    ])
+    expect(sumpTorque('90 N·m', { others: [{ fasteners: ['sump-2'], target: '9 N·m' }] })).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload procedures\[3\]\.passes\[2\]\.target: .*90 N·m would pull/,
+      ),
+    ])
+  })
+
+  it('is told with the preload of the torque that is told: of the most, where the target would do', () => {
+    const preloadOf = (lines: readonly string[]) => / to ([\d.]+) kN even at/.exec(lines[0] ?? '')?.[1]
+    const byTarget = preloadOf(sumpTorque('90 N·m'))
+    expect(byTarget).toBeDefined()
+    expect(preloadOf(sumpTorque('9 N·m', { least: '8 N·m', most: '90 N·m' }))).toBe(byTarget)
+    expect(preloadOf(sumpTorque('90 N·m', { least: '85 N·m', most: '120 N·m' }))).toBe(byTarget)
+  })
+
   it('is refused when even the most that is allowed would be past proof', () => {
     expect(sumpTorque('9 N·m', { least: '8 N·m', most: '90 N·m' })).toEqual([
       expect.stringMatching(/^fault torque-overload .*90 N·m would pull/),
@@ -121,6 +143,12 @@ describe('fasteners that cannot be', () => {
     expect(group((bolts) => (bolts.shank = '8 mm'))).toEqual([])
   })
 
+  it('with a shank between half of the thread and all of it may be', () => {
+    // M10: more than 5 mm.
+    const shank = (size: string) => group((bolts) => (bolts.shank = size)).length
+    expect([shank('5.01 mm'), shank('9.99 mm')]).toEqual([0, 0])
+  })
+
   it('with layers that are not their grip are a fault', () => {
     const layers = (second: string) => [
       { material: 'steel' as const, thickness: '10 mm' },
@@ -178,6 +206,34 @@ describe('a turn', () => {
   })
 })
 
+describe('the load that a turn is calculated to', () => {
+  // M8×1, 12.9, thread all along a grip of 40 mm, into steel of 207 000 MPa; d3 6.7731 mm, section there 36.03 mm², of 8 mm 50.27 mm².
+  // Bolt (VDI 2230 5.1.1): (4/50.27 + 40/36.03 + 4/36.03 + 0.33·8/50.27)/E = 6.538e-6 mm/N. Parts, a cone from 9.9 mm with a
+  // hole of 8.8 mm (Shigley 8-5): ln[(56.09 − 8.8)(9.9 + 8.8)/((56.09 + 8.8)(9.9 − 8.8))]/(π·E·8.8·tan 30°) = 0.762e-6 mm/N.
+  // Half a turn of 1 mm from no load: 0.5/7.300e-6 = 68.5 kN.
+  const preloadAt = (target: string) => {
+    const line = auditAfter('skerry-3', (spec) => {
+      const rods = named(spec.procedures, 'rods')
+      rods.passes = [{ kind: 'angle', order: nth(rods.orders, 0).id, target }]
+    }).find((each) => each.includes('turn-leaves-elastic-line'))
+    const found = /to ([\d.]+) kN, far past yield \(([\d.]+) kN/.exec(line ?? '')
+    return found === null ? null : { preload: Number(found[1]), yieldLoad: Number(found[2]) }
+  }
+
+  it('is the turn’s share of the pitch over how far bolt and parts give way together', () => {
+    expect(preloadAt('180 °')!.preload).toBeCloseTo(68.5, 0)
+  })
+
+  it('is doubted from one and a half times the yield load on, and not before', () => {
+    const degrees = Array.from({ length: 120 }, (_, step) => 90 + step)
+    const first = degrees.map((each) => preloadAt(`${each} °`)).find((each) => each !== null)!
+    const share = first.preload / first.yieldLoad
+    expect(share).toBeGreaterThan(1.49)
+    // One degree more or less is 0.4 kN of some 57.
+    expect(share).toBeLessThan(1.52)
+  })
+})
+
 describe('a turn of some fasteners only', () => {
   it('is found for each by its own value, where the group’s first is turned as it should be', () => {
     const lines = auditAfter('skerry-3', (spec) => {
@@ -190,6 +246,15 @@ describe('a turn of some fasteners only', () => {
       ),
     ])
   })
+})
+
+it('of two turns for one fastener the first is calculated with', () => {
+  const found = (first: string, second: string) =>
+    auditAfter('skerry-3', (spec) => {
+      const own = (target: string) => ({ fasteners: ['rod-5'], target })
+      Object.assign(nth(named(spec.procedures, 'rods').passes, 2), { others: [own(first), own(second)] })
+    }).filter((line) => line.includes('turn-leaves-elastic-line'))
+  expect([found('180 °', '60 °').length, found('60 °', '180 °').length]).toEqual([1, 0])
 })
 
 describe('values beside one another', () => {

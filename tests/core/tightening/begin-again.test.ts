@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { isRunDone, restartPoints, wayOut } from '../../../core/tightening/index.ts'
 import { Bench, pull } from './bench.ts'
+import { measuredEngine } from './measured-engine.ts'
 import { byStretch, capsBy } from './stretch-engine.ts'
 import { winchEngine } from './winch-engine.ts'
 
@@ -60,6 +61,36 @@ describe('too much on a bolt that is turned by an angle', () => {
   })
 })
 
+describe('two bolts that were turned too far', () => {
+  it('are replaced one by one: a new R1 answers nothing for R2', () => {
+    const rods = overturned()
+    rods.does(pull(rods.next!, ['75', '°']))
+    expect(rods.run!.flags.map(({ fastener, answer }) => [fastener, answer])).toEqual([
+      ['rod-1', null],
+      ['rod-2', null],
+    ])
+    rods.does({ type: 'loosen-fastener', fastener: 'rod-1', reason: 'Turned too far' })
+    rods.does({ type: 'replace-fastener', fastener: 'rod-1' })
+    expect(rods.run!.flags.map(({ answer }) => answer)).toEqual([{ deed: 'replaced' }, null])
+  })
+})
+
+describe('a gap that is measured again', () => {
+  it('answers what was said of it, and nothing that was said of a fastener or by a person', () => {
+    const bench = Bench.started('measured', measuredEngine)
+    for (const fastener of ['cap-1', 'cap-2', 'cap-3']) bench.does(pull({ pass: 0, fastener }, ['80', 'mm']))
+    bench.pullsNext(3)
+    bench.does(pull(bench.next!, ['0.08', 'mm']))
+    bench.does({ type: 'note-problem', fastener: null, text: 'A burr on the face.' })
+    bench.does(pull(bench.next!, ['40', 'N·m']))
+    const open = () => bench.run!.flags.filter(({ answer }) => answer === null).map(({ about }) => about)
+    expect(open()).toEqual(['over', 'problem', 'over'])
+    bench.does({ type: 'restart-run', pass: 1, measuredAgain: true, reason: 'Faces cleaned' })
+    expect(open()).toEqual(['problem', 'over'])
+    expect(bench.run!.flags[0]!.answer).toBe('Faces cleaned')
+  })
+})
+
 describe('a run that begins again', () => {
   it('sets aside all pulls from the pass on, and keeps them in the record', () => {
     const caps = Bench.started('caps')
@@ -111,9 +142,12 @@ describe('a run that begins again', () => {
   it('wants a reason, and something that was pulled', () => {
     const caps = Bench.started('caps')
     expect(caps.refuses({ type: 'restart-run', pass: 0, reason: 'Broken off' })).toContain(
-      'Nothing of “Main caps”',
+      'Nothing of “Main caps” was pulled in pass 1 or after it',
     )
     caps.pullsNext()
+    expect(caps.refuses({ type: 'restart-run', pass: 1, reason: 'Broken off' })).toContain(
+      'was pulled in pass 2 or after it',
+    )
     expect(caps.refuses({ type: 'restart-run', pass: 0, reason: '' })).toContain('Say why')
   })
 })

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import { flagProblem, isRunDone, openFlags } from '../../../core/tightening/index.ts'
+import { flagInShort, flagProblem, isRunDone, openFlags } from '../../../core/tightening/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { Bench, pull } from './bench.ts'
+import { measuredEngine } from './measured-engine.ts'
 
 const firstSentence = (bench: Bench) =>
   sentenceOf(flagProblem(bench.spec, bench.procedure, bench.run!, bench.run!.flags[0]!))
@@ -27,6 +29,16 @@ describe('a flag', () => {
     expect(firstSentence(afterReading('24', 'lbf·in'))).toContain(
       "24 lbf·in, allowed 202 to 223: too little. In N·m it would be right: look at the unit on the wrench's scale.",
     )
+  })
+
+  it('reads at a fastener, and is measured at a face', () => {
+    const short = (bench: Bench) => flagInShort(en, bench.procedure, bench.run!, bench.run!.flags[0]!)
+    expect(short(afterReading('20'))).toBe('reads 20 N·m, 22.8 to 25.2')
+    const gap = Bench.started('measured', measuredEngine)
+    for (const fastener of ['cap-1', 'cap-2', 'cap-3']) gap.does(pull({ pass: 0, fastener }, ['80', 'mm']))
+    gap.pullsNext(3)
+    gap.does(pull(gap.next!, ['0.08', 'mm']))
+    expect(short(gap)).toMatch(/^0\.080? mm measured|^measured 0\.080? mm/)
   })
 
   it('is not raised by a reading within, nor by a click without a reading', () => {

@@ -57,6 +57,11 @@ describe('the measure of an order', () => {
     expect(measure(grid(3, [0]), 'a1 a2 a3')).toMatchObject({ inwards: null, said: [] })
   })
 
+  it('knows a circle wherever it lies on the face', () => {
+    const shifted = circle(8).map((place) => ({ ...place, x: place.x + 400, y: place.y - 90 }))
+    expect(measure(shifted, '1 5 3 7 2 6 4 8')).toMatchObject({ inwards: null, said: [] })
+  })
+
   it('finds a wheel pulled round and round', () => {
     expect(measure(circle(10), '1 2 3 4 5 6 7 8 9 10').said).toHaveLength(1)
   })

@@ -82,6 +82,11 @@ describe('spiral', () => {
     expect(orderBy('spiral', caps)).toEqual(['a3', 'b3', 'b2', 'a2', 'a4', 'b4', 'b1', 'a1', 'a5', 'b5'])
   })
 
+  it('goes on in the direction it stands in, where the next rank has one there', () => {
+    // The last of the second rank is towards the nose; so is the first of the third.
+    expect(orderBy('spiral', grid(5, [0]))).toEqual(['a3', 'a4', 'a2', 'a1', 'a5'])
+  })
+
   it('is strictly outwards', () => {
     for (const columns of [3, 4, 5, 8])
       expect(measureOrder(inOrder('spiral', grid(columns, [40, -40]))).inwards).toBe(0)

@@ -44,6 +44,12 @@ describe('a turn that came short', () => {
     expect(said(rods)).toContain('fit a new one')
   })
 
+  it('counts in all from a single degree on', () => {
+    const rods = turned('1')
+    rods.does(pull(rods.next!, ['70', '°']))
+    expect(said(rods)).toContain('71° in all, allowed 57 to 63')
+  })
+
   it('may come short again, and is turned on from there', () => {
     const rods = turned('20')
     rods.does(pull(rods.next!, ['20', '°']))
