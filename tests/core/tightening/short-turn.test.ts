@@ -25,6 +25,13 @@ describe('a turn that came short', () => {
     expect(windowNow(rods.procedure, rods.run, rods.next!)).toMatchObject({ target: 20, least: 17, most: 23 })
   })
 
+  it('has all of it left before anything is pulled, and without a run', () => {
+    const rods = Bench.started('rods')
+    const turn = { pass: 1, fastener: 'rod-1' }
+    expect(windowNow(rods.procedure, rods.run, turn)).toMatchObject({ target: 60, least: 57, most: 63 })
+    expect(windowNow(rods.procedure, undefined, turn)).toMatchObject({ target: 60, least: 57, most: 63 })
+  })
+
   it('is done when both together are within, and the sum is what is judged', () => {
     const rods = turned('40')
     expect(rods.does(pull(rods.next!, ['20', '°']))).toMatchObject([

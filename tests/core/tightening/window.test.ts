@@ -49,6 +49,17 @@ describe('the window of a pull', () => {
     expect(limits?.most).toBeCloseTo(41.6, 9)
   })
 
+  it('has an angle of its own for a fastener that the pass turns otherwise', () => {
+    const pass: Pass = {
+      kind: 'angle',
+      order: 'all',
+      target: degrees(60),
+      others: [{ fasteners: ['cap-4'], target: degrees(45) }],
+    }
+    const targets = ['cap-1', 'cap-4', null].map((fastener) => windowOf(pass, fastener))
+    expect(targets).toMatchObject([{ target: 60 }, { target: 45 }, { target: 60 }])
+  })
+
   it('is 5° either way for an angle without limits (TM 5-3825-226-24, there for 120°)', () => {
     const pass: Pass = { kind: 'angle', order: 'all', target: degrees(120) }
     expect(windowOf(pass, 'cap-1')).toMatchObject({
@@ -148,5 +159,32 @@ describe('a window on a scale in any unit', () => {
   ] as const)('in %s is %s, %s to %s', (unit, target, least, most) => {
     const window = torque(newtonMetres(40), newtonMetres(36), newtonMetres(44))
     expect(showWindow(window, unit)).toEqual({ target, least, most })
+  })
+})
+
+describe('a window on a scale', () => {
+  // 12.3456 N·m: 9.1056 lbf·ft, 109.27 lbf·in, 1.25890 kgf·m, 125.890 kgf·cm, 123.456 dN·m, 1748.3 ozf·in.
+  it.each([
+    ['N·m', '12.3'],
+    ['lbf·ft', '9.1'],
+    ['lbf·in', '109'],
+    ['kgf·m', '1.26'],
+    ['kgf·cm', '126'],
+    ['dN·m', '123'],
+    ['ozf·in', '1748'],
+  ] as const)('in %s has as many digits as the scale shows', (unit, shown) => {
+    const [target, least, most] = [12.3456, 11, 13].map((value) => torqueOf(value, 'N·m'))
+    expect(showWindow(torque(target!, least!, most!), unit).target).toBe(shown)
+  })
+
+  it('of an angle has tenths of a degree', () => {
+    const turn: PullWindow = {
+      kind: 'angle',
+      target: degrees(33.333),
+      least: degrees(30.01),
+      most: degrees(36.66),
+      tolerance: 'spec',
+    }
+    expect(showWindow(turn, 'N·m')).toEqual({ target: '33.3', least: '30.1', most: '36.6' })
   })
 })

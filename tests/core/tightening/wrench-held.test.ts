@@ -95,6 +95,19 @@ describe('a reading off a wrench with an adapter', () => {
 })
 
 describe('the record of a wrench', () => {
+  it('has what is known of it, and nothing of what is not', () => {
+    expect(heldAs(held(medium({ calibration: undefined })))).toEqual({ wrench: 'Medium click wrench' })
+    expect(
+      heldAs(held(medium({ number: 'W 12', length: '12 in' }), { offset: '4 in', angle: '45 °' })),
+    ).toEqual({
+      wrench: 'Medium click wrench',
+      number: 'W 12',
+      calibrated: '2026-03-02',
+      length_nm: 304_800_000,
+      adapter: { name: 'Crow foot', offset_nm: 101_600_000, angle_deg: 45 },
+    })
+  })
+
   it('is left out of entries that were made before it was kept, and they still read', () => {
     const old = {
       type: 'fastener-pulled',

@@ -21,6 +21,22 @@ describe('where each mark stands in what was typed', () => {
   it('keeps the places of what comes after a letter that is no mark', () => {
     expect(marksByPlace('22x1', digits).map(({ mark }) => mark)).toEqual(['2', '2', undefined, '1'])
   })
+
+  it('takes a short word that is no mark as one place, and a longer one letter by letter', () => {
+    const places = (typed: string) =>
+      marksByPlace(typed, digits).map(({ from, to, mark }) => [from, to, mark])
+    expect(places('xyz 2')).toEqual([
+      [0, 3, undefined],
+      [4, 5, '2'],
+    ])
+    expect(places('wxyz')).toHaveLength(4)
+    // After a mark of the same run a letter stands for one place.
+    expect(places('1xy')).toEqual([
+      [0, 1, '1'],
+      [1, 2, undefined],
+      [2, 3, undefined],
+    ])
+  })
 })
 
 describe('correcting one place', () => {

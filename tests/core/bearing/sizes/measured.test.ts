@@ -63,6 +63,13 @@ describe('a reading that does not go with the others', () => {
     expect(measure(grid([52, 52, 52], [51.97, 51.97, 51.97]), steel).suspects).toEqual([])
   })
 
+  it('is one from 10.4 µm on where the others agree: 3.5 times 2 µm, over 0.6745', () => {
+    const suspects = (size: number) => measure(grid([52, 52, 52], [52, 52, size]), steel).suspects.length
+    // 3.5 · 2 / 0.6745 = 10.378 µm
+    expect([suspects(52.0103), suspects(52.0104)]).toEqual([0, 1])
+    expect([suspects(51.9897), suspects(51.9896)]).toEqual([0, 1])
+  })
+
   it('cannot be told among three', () => {
     expect(measure(grid([52, 52, 51.9]), steel).suspects).toEqual([])
   })

@@ -67,6 +67,12 @@ describe('the undersize of a measured journal', () => {
     expect(told(51.731)).toMatch(/ground to 0.50 under, 51.482 mm to 51.500 mm/)
   })
 
+  it('names the next one in whatever order the spec lists them', () => {
+    const reversed = { ...pumpMains, undersizes: pumpMains.undersizes.toReversed() }
+    expect(told(51.96, reversed)).toMatch(/ground to 0.25 under/)
+    expect(told(51.96)).toMatch(/ground to 0.25 under/)
+  })
+
   it('names none below the last, and none for one that is too large', () => {
     expect(told(51.4)).toMatch(/There is no undersize that it could be ground to/)
     expect(told(52.01)).toMatch(/There is no undersize that it could be ground to/)

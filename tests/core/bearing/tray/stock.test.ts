@@ -169,6 +169,7 @@ describe('what no tray can fill', () => {
     expect(laidOut(assigned(bare, tray, [wantsPP]))).toEqual(['M1 P/P'])
     const assignment = assigned(bare, tray, [wantsPP, { ...wantsPP, position: 'M2' }])
     expect(assignment.filled).toEqual([])
+    expect(assignment.squaredDeviation).toBe(0)
     expect(assignment.unfilled).toHaveLength(2)
   })
 })
