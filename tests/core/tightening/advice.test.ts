@@ -21,6 +21,11 @@ import { winchEngine } from './winch-engine.ts'
 /** One bolt of steel: what was done to it, whatever the record says. */
 interface Bolt {
   torque: number
+  /** How much longer it is than it was, in mm, and how much each N·m makes it. */
+  longer: number
+  mmPerTorque: number
+  /** Whether it was longer than its most: no loosening undoes that. */
+  drawn: boolean
   /** By pass, in degrees, since it was last loose. */
   readonly turned: Map<number, number>
   /** Whether it went past the most of some pass and was not put right since. */
@@ -28,7 +33,15 @@ interface Bolt {
   tightened: boolean
 }
 
-const newBolt = (): Bolt => ({ torque: 0, turned: new Map(), past: false, tightened: false })
+/** The stretch that is asked for, in mm, and at what torque: 0.0022 mm for each N·m of a bolt as it should be. */
+const stretch = { least: 0.12, most: 0.15, torque: { least: 50, most: 75 } }
+const asItShouldBe = 0.0022
+const free = 80
+
+const newBolt = (mmPerTorque = asItShouldBe): Bolt => ({
+  ...{ torque: 0, longer: 0, mmPerTorque, drawn: false },
+  ...{ turned: new Map(), past: false, tightened: false },
+})
 
 /** What a hand does at one pull: how far off it is, whether a digit slips when the reading is typed, what happens besides. */
 interface Hand {
@@ -36,6 +49,8 @@ interface Hand {
   readonly typo: boolean
   readonly reads: boolean
   readonly adapter: boolean
+  /** Takes a stretch back that was confirmed, and measures it again. */
+  readonly unsure: boolean
   readonly besides: 'nothing' | 'presses too early' | 'takes back' | 'loosens' | 'begins again'
 }
 
@@ -47,6 +62,7 @@ const hand: fc.Arbitrary<Hand> = fc.record({
   typo: fc.oneof(fc.constant(false), fc.constant(false), fc.boolean()),
   reads: fc.oneof(fc.constant(true), fc.constant(true), fc.boolean()),
   adapter: fc.boolean(),
+  unsure: fc.boolean(),
   besides: fc.oneof(
     { weight: 6, arbitrary: fc.constant('nothing' as const) },
     {
@@ -61,9 +77,24 @@ const hand: fc.Arbitrary<Hand> = fc.record({
   ),
 })
 
-/** A procedure over two bolts: torques that rise, then turns, with or without a recheck and loosening half way. */
-const spec: fc.Arbitrary<EngineSpec> = fc
+/** What is on the bench: a procedure, and how much its two bolts give way to a torque as they come out of the box. */
+interface Work {
+  readonly engine: EngineSpec
+  readonly bolts: readonly number[]
+}
+
+const seconds = 120
+
+/**
+ * A procedure over two bolts: torques that rise, at once or in steps, then turns at once or in steps, or tightening until
+ * they are so much longer; with or without loosening half way, and a wait.
+ */
+const work: fc.Arbitrary<Work> = fc
   .record({
+    end: fc.constantFrom('turns' as const, 'stretch' as const),
+    steps: fc.constantFrom(1, 1, 2, 3),
+    waits: fc.boolean(),
+    bolts: fc.array(fc.constantFrom(1, 1, 1, 0.75, 1.5), { minLength: 2, maxLength: 2 }),
     torques: fc.array(fc.integer({ min: 5, max: 60 }), { minLength: 1, maxLength: 3 }),
     angles: fc.array(fc.integer({ min: 20, max: 120 }), { maxLength: 3 }),
     tolerance: fc.constantFrom(0.02, 0.05, 0.1),
@@ -71,18 +102,46 @@ const spec: fc.Arbitrary<EngineSpec> = fc
     reuse: fc.constantFrom('reusable' as const, 'reusable' as const, 'new-each-time' as const),
     pastMost: fc.constantFrom(undefined, 'replace' as const, 'begin-again' as const, 'begin-again' as const),
   })
-  .map(({ torques, angles, tolerance, loosen, reuse, pastMost }) => {
-    const rising = torques.toSorted((a, b) => a - b)
+  .map(({ end, steps, waits, bolts, torques, angles, tolerance, loosen, reuse, pastMost }) => {
+    const sorted = torques.toSorted((a, b) => a - b)
+    const rising = end === 'turns' ? sorted : sorted.slice(0, 1).map((each) => Math.min(each, 40))
     const limits = (target: number, unit: string) => ({
       target: `${target} ${unit}`,
       least: `${target * (1 - tolerance)} ${unit}`,
       most: `${target * (1 + tolerance)} ${unit}`,
     })
     const torque = (target: number) => ({ kind: 'torque', order: 'pair', ...limits(target, 'N·m') })
+    /** In as many steps as that, from what was before. */
+    const stepped = (from: number, to: number, unit: string) =>
+      steps === 1 || to - from < 6
+        ? {}
+        : {
+            inSteps: {
+              least: `${((to - from) / steps) * 0.95} ${unit}`,
+              most: `${((to - from) / steps) * 1.05} ${unit}`,
+            },
+          }
     const passes = [
-      ...rising.map(torque),
+      ...(end === 'stretch' ? [{ kind: 'length', order: 'pair' }] : []),
+      ...rising.map((target, index) => ({
+        ...torque(target),
+        ...stepped(rising[index - 1] ?? 0, target, 'N·m'),
+      })),
       ...(loosen ? [{ kind: 'loosen', order: 'pair' }, torque(rising[0]!)] : []),
-      ...angles.map((target) => ({ kind: 'angle', order: 'pair', ...limits(target, '°') })),
+      ...(waits ? [{ kind: 'action', instruction: 'Wait.', waitMinutes: seconds / 60 }] : []),
+      ...(end === 'turns'
+        ? angles.map((target) => ({
+            ...{ kind: 'angle', order: 'pair' },
+            ...limits(target, '°'),
+            ...stepped(0, target, '°'),
+          }))
+        : [
+            {
+              ...{ kind: 'tighten-to-stretch', order: 'pair' },
+              ...{ least: `${stretch.least} mm`, most: `${stretch.most} mm` },
+              torque: { least: `${stretch.torque.least} N·m`, most: `${stretch.torque.most} N·m` },
+            },
+          ]),
     ]
     const procedures = engineSpec.shape.procedures.parse([
       {
@@ -96,7 +155,10 @@ const spec: fc.Arbitrary<EngineSpec> = fc
     const fastenerGroups = winchEngine.fastenerGroups.map((group) =>
       group.id === 'rod-bolts' ? { ...group, reuse, pastMost } : group,
     )
-    return { ...winchEngine, procedures, fastenerGroups }
+    return {
+      engine: { ...winchEngine, procedures, fastenerGroups },
+      bolts: bolts.map((share) => share * asItShouldBe),
+    }
   })
 
 /** A 12 in wrench with a 4 in adapter straight on: the fastener has 4/3 of what its scale shows. */
@@ -107,7 +169,11 @@ const withAdapter: HeldWrench = {
 }
 
 /** How often each thing was come to: a property that reaches nothing shows nothing. */
-const reached = { exact: 0, done: 0, replaced: 0, begunAgain: 0, turnedOn: 0, readAgain: 0 }
+const reached = {
+  ...{ exact: 0, done: 0, replaced: 0, begunAgain: 0, turnedOn: 0, readAgain: 0 },
+  ...{ exactStretch: 0, tightenedOn: 0, tooLong: 0, odd: 0, lengthDoubted: 0, takenBackStretch: 0 },
+  ...{ inSteps: 0, waited: 0, waitRefused: 0, waitShortened: 0 },
+}
 
 /** Somebody at the bench who does to the letter what the program says, as well as the hands allow. */
 class Follower {
@@ -116,9 +182,9 @@ class Follower {
   /** What a pull showed in truth, where something else was typed. */
   readonly truth = new Map<number, string>()
 
-  constructor(spec: EngineSpec) {
-    this.bench = Bench.started('rods', spec)
-    for (const id of ['rod-1', 'rod-2']) this.bolts.set(id, newBolt())
+  constructor({ engine, bolts }: Work) {
+    this.bench = Bench.started('rods', engine)
+    bolts.forEach((mmPerTorque, index) => this.bolts.set(`rod-${index + 1}`, newBolt(mmPerTorque)))
   }
 
   /** One thing that the program asks for; false when nothing is asked any more. */
@@ -147,7 +213,7 @@ class Follower {
     const truth = flag.pull === null ? undefined : this.truth.get(flag.pull)
     if (flag.pull !== null && truth !== undefined) {
       this.truth.delete(flag.pull)
-      const unit = bench.run!.pulls.find(({ number }) => number === flag.pull)!.reading!.unit
+      const { unit } = bench.run!.pulls.find(({ number }) => number === flag.pull)!.reading!
       bench.does({
         type: 'read-again',
         pull: flag.pull,
@@ -163,14 +229,18 @@ class Follower {
         if (!bench.run!.loosened.includes(fastener)) this.loosens(fastener)
         else this.replaces(fastener)
         return
-      case 'begin-again':
+      case 'begin-again': {
         this.loosens(fastener)
-        this.bolts.get(fastener)!.past = false
+        const bolt = this.bolts.get(fastener)!
+        bolt.past = bolt.drawn
+        // Its thread is cleaned and oiled as the spec says.
+        bolt.mmPerTorque = asItShouldBe
         reached.begunAgain += 1
         return
+      }
       case 'turn-on': {
         const { pass } = bench.run!.pulls.find(({ number }) => number === flag.pull)!
-        reached.turnedOn += 1
+        reached[bench.procedure.passes[pass]!.kind === 'angle' ? 'turnedOn' : 'tightenedOn'] += 1
         this.pulls({ pass, fastener }, { ...by, reads: true })
         return
       }
@@ -186,16 +256,19 @@ class Follower {
 
   pulls(planned: PlannedPull, by: Hand): void {
     const { bench } = this
-    const fastener = planned.fastener!
+    if (planned.fastener === null) return this.waits(planned, by)
+    const { fastener } = planned
     if (isUsedUp(bench.spec, bench.procedure, bench.run!, fastener)) return this.replaces(fastener)
     const bolt = this.bolts.get(fastener)!
     const pass = bench.procedure.passes[planned.pass]!
     const window = windowNow(bench.procedure, bench.run, planned)
     if (pass.kind === 'loosen') {
-      this.bolts.set(fastener, { ...newBolt(), past: bolt.past, tightened: true })
+      this.isLoose(fastener)
       bench.does(pull(planned))
       return
     }
+    if (pass.kind === 'length') return this.measures(planned, by)
+    if (pass.kind === 'tighten-to-stretch') return this.stretches(planned, by)
     if (window === null || !('target' in window)) throw new Error('nothing to reach')
     const asked = window.target * (1 + by.off)
     const whole = windowOf(pass, fastener) as typeof window
@@ -206,8 +279,10 @@ class Follower {
       bolt.turned.set(planned.pass, came)
     } else {
       bolt.torque = Math.max(bolt.torque, asked)
+      bolt.longer = bolt.torque * bolt.mmPerTorque
       came = asked
     }
+    if (pass.step !== undefined) reached.inSteps += 1
     // A steady hand on a bolt that is not past its most: what is asked must not take it there, short or not before.
     if (by.off === 0 && !bolt.past) {
       reached.exact += 1
@@ -225,6 +300,72 @@ class Follower {
       ...(share !== 1 && { held: withAdapter }),
     })
     if (reads && by.typo) this.truth.set(bench.run!.pulls.length, read)
+  }
+
+  /** The length before, with a slip of the decimal point now and then: that is asked about, and measured again. */
+  measures(planned: PlannedPull, { typo }: Hand): void {
+    const length = pull(planned, [String(free), 'mm'])
+    if (typo) {
+      expect(this.bench.refuses(pull(planned, [String(free / 10), 'mm']))).toContain(
+        'Look at the decimal point',
+      )
+      reached.lengthDoubted += 1
+    }
+    this.bench.does(length)
+  }
+
+  /** Tightens on from where it stands until it is so much longer, a steady hand never past the most torque. */
+  stretches(planned: PlannedPull, by: Hand): void {
+    const { bench } = this
+    const bolt = this.bolts.get(planned.fastener!)!
+    const middle = (stretch.least + stretch.most) / 2
+    const wanted = (middle * (1 + by.off)) / bolt.mmPerTorque
+    const torque = Math.max(bolt.torque, by.off === 0 ? Math.min(wanted, stretch.torque.most) : wanted)
+    bolt.torque = torque
+    bolt.longer = torque * bolt.mmPerTorque
+    bolt.tightened = true
+    if (by.off === 0 && !bolt.past) {
+      reached.exactStretch += 1
+      expect(bolt.longer).toBeLessThanOrEqual(stretch.most + 1e-9)
+      expect(torque).toBeLessThanOrEqual(stretch.torque.most)
+    }
+    if (bolt.longer > stretch.most + 1e-9) {
+      bolt.drawn = true
+      reached.tooLong += 1
+    } else if (torque >= stretch.torque.most || torque < stretch.torque.least) reached.odd += 1
+    if (bolt.drawn || torque > stretch.torque.most + 1e-9) bolt.past = true
+    const read = (free + bolt.longer).toFixed(3)
+    // Half a millimetre too much: a line of the micrometer's sleeve that was not seen.
+    const typed = by.typo ? (free + bolt.longer + 0.5).toFixed(3) : read
+    const share = by.adapter ? 3 / 4 : 1
+    bench.does({
+      ...pull(planned, [typed, 'mm'], { torque: [String(torque * share), 'N·m'] }),
+      ...(share !== 1 && { held: withAdapter }),
+    })
+    const { length: number } = bench.run!.pulls
+    if (by.typo) this.truth.set(number, read)
+    else if (by.unsure) {
+      bench.does({ type: 'take-back', pull: number, reason: 'Not sure' })
+      reached.takenBackStretch += 1
+    }
+  }
+
+  /** Waits as long as the procedure says; who presses before that is refused, and waits on or says why not. */
+  waits(planned: PlannedPull, { off }: Hand): void {
+    const waited = seconds * (1 + off)
+    const after = (at: number, shortened: string | null = null) =>
+      pull(planned, null, { waited: { seconds: at, shortened } })
+    if (waited >= seconds) {
+      this.bench.does(after(waited))
+      reached.waited += 1
+      return
+    }
+    expect(this.bench.refuses(after(waited))).toContain('are left')
+    reached.waitRefused += 1
+    if (off < -0.1) {
+      this.bench.does(after(waited, 'The gasket is of metal'))
+      reached.waitShortened += 1
+    } else this.bench.does(after(seconds))
   }
 
   /** What happens at a bench besides; true where it took the place of the pull. */
@@ -273,8 +414,8 @@ class Follower {
   }
 
   isLoose(fastener: string): void {
-    const { past, tightened } = this.bolts.get(fastener)!
-    this.bolts.set(fastener, { ...newBolt(), past, tightened })
+    const bolt = this.bolts.get(fastener)!
+    this.bolts.set(fastener, { ...bolt, torque: 0, longer: 0, turned: new Map() })
   }
 
   replaces(fastener: string): void {
@@ -287,19 +428,22 @@ class Follower {
 describe('the program’s advice, followed to the letter', () => {
   it('never takes a bolt past the most of its spec, and leaves none there that went past by hand', () => {
     checkProperty(
-      fc.property(spec, fc.array(hand, { minLength: 10, maxLength: 40 }), (engine, hands) => {
-        const follower = new Follower(engine)
+      fc.property(work, fc.array(hand, { minLength: 10, maxLength: 40 }), (onBench, hands) => {
+        const follower = new Follower(onBench)
         let goesOn = true
         for (const each of hands) goesOn = goesOn && follower.goesOn(each)
         // Then steady hands bring it to its end.
-        const steady: Hand = { off: 0, typo: false, reads: true, adapter: false, besides: 'nothing' }
+        const steady: Hand = {
+          ...{ off: 0, typo: false, reads: true },
+          ...{ adapter: false, unsure: false, besides: 'nothing' },
+        }
         for (let steps = 0; goesOn && steps < 200; steps += 1) goesOn = follower.goesOn(steady)
         expect(goesOn).toBe(false)
         expect([...follower.bolts.values()].map(({ past }) => past)).toEqual([false, false])
         reached.done += 1
       }),
-      { numRuns: 400 },
+      { numRuns: 600 },
     )
-    for (const [what, count] of Object.entries(reached)) expect(count, what).toBeGreaterThan(20)
+    for (const [what, count] of Object.entries(reached)) expect(count, what).toBeGreaterThan(5)
   })
 })
