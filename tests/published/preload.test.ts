@@ -92,11 +92,6 @@ describe('friction from a measured torque and preload, ISO 16047', () => {
     const torque = torqueForPreload(screw(d, p, friction), newtons(kn * 1000))
     expect(Math.abs(frictionTested(d, p, torque, kn * 1000) / friction - 1)).toBeLessThan(0.01)
   })
-
-  it('is told apart by a hundredth: 0.13 is not 0.12', () => {
-    const torque = torqueForPreload(screw(8, 1.25, 0.13), newtons(20_000))
-    expect(frictionTested(8, 1.25, torque, 20_000)).toBeCloseTo(0.13, 3)
-  })
 })
 
 describe('friction that is not alike in thread and under the head', () => {
@@ -142,14 +137,5 @@ describe('scatter of preload, VDI 2230 part 1, table A8', () => {
   ])('a tightening factor of %d is ± %d of the mean', (factor, deviation) => {
     expect(Math.abs(preloadDeviation(factor) - deviation)).toBeLessThan(0.0005)
     expect(Math.abs(tighteningFactor(deviation) - factor)).toBeLessThan(0.003)
-  })
-
-  // NASA RP-1228, Fastener Design Manual: torque wrench ±35 % dry, ±25 % lubricated. The ratio is ours by hand:
-  // 1.35 / 0.65 and 1.25 / 0.75.
-  it.each([
-    [0.35, 2.077],
-    [0.25, 1.667],
-  ])('± %d by torque wrench is a factor of %d between the least and the most', (deviation, factor) => {
-    expect(tighteningFactor(deviation)).toBeCloseTo(factor, 3)
   })
 })
