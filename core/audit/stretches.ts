@@ -1,6 +1,7 @@
 import { fixedAmount, inMillimetres, lengthAmount } from '../quantity/index.ts'
 import { fastenersOf, writtenAt, type EngineSpec, type Pass, type Procedure } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
+import { auditStretchByTorque } from './stretch-by-torque.ts'
 
 /**
  * Share of its clamped length by which no fastener is stretched on purpose. The hardest steel begins to yield at half a per
@@ -45,6 +46,7 @@ function auditProcedure(spec: EngineSpec, procedure: Procedure, path: string): r
             ? []
             : [fault('stretch-without-length', { ...place, numbers: numbered(missing) }, at)]),
           ...tooLong(spec, pass, ids, place, at),
+          ...(pass.kind === 'stretch' ? [] : auditStretchByTorque(spec, pass, ids, place, at)),
         ]
       }
       case 'torque':

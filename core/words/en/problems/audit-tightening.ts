@@ -56,6 +56,18 @@ export const auditTighteningWords = {
   ) =>
     `${facts.procedure}, pass ${facts.pass}: a stretch of ${facts.most} is ${facts.percent} of the ${facts.grip} that ` +
     `${facts.group} clamp: more than any bolt is stretched on purpose. Check the value and its unit.`,
+  'stretch-not-by-torque': (
+    facts: OfPass & {
+      group: string
+      torque: AmountText
+      longer: AmountText
+      asked: AmountText
+      tooShort: boolean
+    },
+  ) =>
+    `${facts.procedure}, pass ${facts.pass}: calculated from their thread, grip and friction, ${facts.torque} makes ` +
+    `${facts.group} ${facts.longer} longer at ${facts.tooShort ? 'most' : 'least'}, and ${facts.asked} is the ` +
+    `${facts.tooShort ? 'minimum' : 'maximum'} that is asked for. Check the torques, the stretch and the grip.`,
   'torque-after-turn': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: ${listed(facts.numbers)} would be torqued after they were turned by an angle: ` +
     'the wrench clicks at once, or stretches them further. Check the order of the passes, or loosen them first.',
