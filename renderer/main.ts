@@ -5,10 +5,11 @@ import './look/base.css'
 import './look/list.css'
 import './look/print.css'
 import { Bench } from './bench/bench.svelte.ts'
+import { otherWindows } from './bench/other-windows.ts'
 import { connect } from './client/connect.ts'
 import Window from './Window.svelte'
 
 const target = document.getElementById('window')
 if (!target) throw new Error('the page has no place for the window')
 
-mount(Window, { target, props: { bench: new Bench(connect()) } })
+mount(Window, { target, props: { bench: new Bench(connect(), otherWindows()) } })

@@ -72,6 +72,14 @@ export const contract = {
     output: storedBuild,
   },
   'builds.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
+  /**
+   * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile. Refused with
+   * `build-moved-on` where the build has no such entry.
+   */
+  'builds.since': {
+    input: z.strictObject({ build: z.uuid(), after: z.int().min(0) }),
+    output: z.strictObject({ events: z.array(recordedEvent) }),
+  },
   /** Decides on a command and appends what follows from it; `after` is the last entry the window has seen. */
   'builds.act': {
     input: z.strictObject({

@@ -15,6 +15,7 @@ export const requestNames: readonly string[] = [
   'builds.list',
   'builds.start',
   'builds.open',
+  'builds.since',
   'builds.act',
   'builds.find',
   'builds.export',

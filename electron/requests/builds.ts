@@ -23,7 +23,10 @@ export function buildRequests(given: {
   readonly newId: () => string
   /** A build was finished: time for a backup. */
   readonly finished: () => void
-}): Pick<HandlersOf<'builds'>, 'builds.list' | 'builds.open' | 'builds.start' | 'builds.act'> {
+}): Pick<
+  HandlersOf<'builds'>,
+  'builds.list' | 'builds.open' | 'builds.start' | 'builds.since' | 'builds.act'
+> {
   const { store, openBuilds, people, engines, now, newId, finished } = given
   return {
     'builds.list': () =>
@@ -72,6 +75,15 @@ export function buildRequests(given: {
       if (!opened.ok) return opened
       const { row, specText, events } = opened.value
       return done({ line: lineOf(row), specText, events, readOnly: null })
+    },
+
+    'builds.since': ({ build, after }) => {
+      if (openBuilds.known(build)?.state.seq === after) return done({ events: [] })
+      const opened = openBuild(store, build)
+      if (!opened.ok) return opened
+      const { events } = opened.value
+      if (after > events.length) return refused('build-moved-on', { last: events.length }, 'after')
+      return done({ events: events.slice(after) })
     },
 
     'builds.act': (input) => {

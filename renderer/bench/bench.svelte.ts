@@ -6,6 +6,7 @@ import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { OrderDraft } from '../steps/run/order-draft.svelte.ts'
 import { OpenBuild } from './open-build.svelte.ts'
+import { noOtherWindows, type OtherWindows } from './other-windows.ts'
 import { keptFor, withKept, type FaceViews, type Unfinished } from './kept-by-build.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
@@ -34,6 +35,7 @@ export type Place =
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
   readonly #client: Client
+  readonly #others: OtherWindows
   /** Kept here, so that it is as it was left when a person comes back from a build. */
   readonly search: BuildSearch
   readonly rack: WrenchRack
@@ -56,7 +58,9 @@ export class Bench {
   /** How the screen of this bench is read. */
   readonly reader: Reader = $derived.by(() => ({ distance: this.#distance, pxPerMm: this.#pxPerMm }))
 
-  constructor(client: Client) {
+  constructor(client: Client, others: OtherWindows = noOtherWindows) {
+    this.#others = others
+    others.hear(({ build }) => void this.follow(build))
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
     this.rack = new WrenchRack(client)
     this.crew = new Crew(client, {
@@ -127,6 +131,7 @@ export class Bench {
     const asked = { engine, name, serial, person, apprentice }
     const answer = await this.#client.request('builds.start', asked)
     if (!answer.ok) return answer.problem
+    this.#others.tell({ build: answer.value.line.id, seq: answer.value.line.entries })
     await this.crew.takeBench(person)
     const openBuild = this.#openBuildFrom(answer.value)
     if (!openBuild.ok) return openBuild.problem
@@ -210,6 +215,17 @@ export class Bench {
     if (answer.value.problem) this.#rescue(answer.value.problem)
   }
 
+  /** Shows what other windows have confirmed, of one build or of whatever is shown. */
+  async follow(build?: string) {
+    const place = this.#place
+    if (place.at === 'engines') {
+      const builds = await this.#client.request('builds.list', {})
+      if (builds.ok) this.#builds = builds.value
+    } else if (place.at === 'comparison') await Promise.all([place.first.follow(), place.second.follow()])
+    else if ('openBuild' in place && (build === undefined || place.openBuild?.line.id === build))
+      await place.openBuild?.follow()
+  }
+
   async keep(change: Partial<Preferences>) {
     const answer = await this.#client.request('preferences.keep', change)
     if (!answer.ok) return this.#report(answer.problem)
@@ -253,7 +269,8 @@ export class Bench {
   }
 
   #openBuildFrom(opened: StoredBuild): Outcome<OpenBuild> {
-    return OpenBuild.from(this.#client, opened, this.crew)
+    const { id: build } = opened.line
+    return OpenBuild.from(this.#client, opened, this.crew, (seq) => this.#others.tell({ build, seq }))
   }
 
   async #show(openBuild: OpenBuild) {

@@ -15,6 +15,15 @@ import type { OrderDraft } from '../steps/run/order-draft.svelte.ts'
 import type { Crew } from '../people/crew.svelte.ts'
 import { Pause } from './pause.ts'
 
+/** What came from another window and was not read yet. */
+export interface FromElsewhere {
+  readonly entries: number
+  /** Who confirmed the last of them. */
+  readonly person: string
+  /** Whether something was typed here when it came, which may no longer belong where it stands. */
+  readonly wasBegun: boolean
+}
+
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
 export class OpenBuild {
   readonly line: BuildLine
@@ -25,11 +34,19 @@ export class OpenBuild {
   /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
   readonly pause = new Pause()
   readonly #client: Client
+  readonly #confirmed: (seq: number) => void
   #events = $state.raw<readonly RecordedEvent[]>([])
   #state = $state.raw<BuildState>(replay([]))
   #saving = $state(false)
   #problem = $state.raw<Problem | null>(null)
   #chosenStep = $state<string | null>(null)
+  /** The step at which something was typed that is not confirmed. */
+  #begunAt = $state<string | null>(null)
+  /** The step that stays on the table until it is done, although another window works on another one. */
+  #stayAt = $state<string | null>(null)
+  #elsewhere = $state.raw<FromElsewhere | null>(null)
+  #isFollowing = false
+  #hasMissed = false
   #labelsShown = $state(false)
   #orderDraft = $state.raw<OrderDraft | null>(null)
 
@@ -37,11 +54,19 @@ export class OpenBuild {
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
   readonly step = $derived.by(() => {
     const chosen = this.steps.find(({ step }) => step.id === this.#chosenStep)
-    return chosen?.step ?? currentStep(this.spec, this.#state)
+    const left = this.steps.find(({ step, state }) => step.id === this.#stayAt && state !== 'done')
+    return (chosen ?? left)?.step ?? currentStep(this.spec, this.#state)
   })
 
-  private constructor(client: Client, opened: StoredBuild, spec: EngineSpec, crew: Crew) {
+  private constructor(
+    client: Client,
+    opened: StoredBuild,
+    spec: EngineSpec,
+    crew: Crew,
+    confirmed: (seq: number) => void,
+  ) {
     this.#client = client
+    this.#confirmed = confirmed
     this.line = opened.line
     this.spec = spec
     this.readOnly = opened.readOnly
@@ -50,9 +75,15 @@ export class OpenBuild {
     this.#state = replay(opened.events)
   }
 
-  static from(client: Client, opened: StoredBuild, crew: Crew): Outcome<OpenBuild> {
+  /** `confirmed` hears the number of the last entry after each command of this window. */
+  static from(
+    client: Client,
+    opened: StoredBuild,
+    crew: Crew,
+    confirmed: (seq: number) => void = () => undefined,
+  ): Outcome<OpenBuild> {
     const read = readSpec(opened.specText)
-    if (read.ok) return done(new OpenBuild(client, opened, read.spec, crew))
+    if (read.ok) return done(new OpenBuild(client, opened, read.spec, crew, confirmed))
     const [first] = read.problems
     return first ? { ok: false, problem: first } : refused('program-fault', {})
   }
@@ -103,6 +134,7 @@ export class OpenBuild {
   /** Puts another step on the table to look at or to redo. */
   goTo(step: string | null) {
     this.#chosenStep = step
+    this.#begunAt = this.#stayAt = null
     this.#problem = null
   }
 
@@ -110,7 +142,23 @@ export class OpenBuild {
     this.#problem = null
   }
 
-  /** Asks the host; true once what follows from the command is on disk and shown. Ignored while another is being saved. */
+  /** What another window has confirmed since something was last done here; null for nothing. */
+  get elsewhere() {
+    return this.#elsewhere
+  }
+  /** The person has seen it. */
+  readElsewhere() {
+    this.#elsewhere = null
+  }
+  /** Something is typed at the step on the table: what another window confirms takes it off the table no more. */
+  begin() {
+    this.#begunAt = this.step?.id ?? null
+  }
+
+  /**
+   * Asks the host; true once what follows from the command is on disk and shown. Ignored while another is being saved. Where
+   * another window was first, it is refused, and shown as it is now.
+   */
   async act(command: BuildCommand): Promise<boolean> {
     if (this.#saving) return false
     this.#saving = true
@@ -121,14 +169,56 @@ export class OpenBuild {
       command,
     })
     this.#saving = false
+    const hasMissed = this.#hasMissed
     if (!answer.ok) {
       this.#problem = answer.problem
+      if (hasMissed || answer.problem.code === 'build-moved-on') await this.follow()
       return false
     }
     this.#problem = null
-    this.#events = [...this.#events, ...answer.value.events]
-    this.#state = answer.value.events.reduce(evolve, this.#state)
+    this.#elsewhere = null
+    this.#begunAt = this.#stayAt = null
+    this.#takeIn(answer.value.events)
+    this.#confirmed(this.#state.seq)
+    if (hasMissed) await this.follow()
     return true
+  }
+
+  /**
+   * Takes in what another window has confirmed. What is typed here stays, and so does the step it is typed at, until it is
+   * done. What the host refuses here it refuses at the next command too, and says why.
+   */
+  async follow(): Promise<void> {
+    this.#hasMissed = this.#saving || this.#isFollowing
+    if (this.#hasMissed) return
+    this.#isFollowing = true
+    const answer = await this.#client.request('builds.since', { build: this.line.id, after: this.#state.seq })
+    this.#isFollowing = false
+    if (answer.ok) this.#takeInFromElsewhere(answer.value.events)
+    if (this.#hasMissed && !this.#saving) await this.follow()
+  }
+
+  #takeInFromElsewhere(events: readonly RecordedEvent[]) {
+    const news = events.filter(({ seq }) => seq > this.#state.seq)
+    const last = news.at(-1)
+    if (last === undefined) return
+    const here = this.step?.id ?? null
+    const isBegun = here !== null && this.#begunAt === here
+    if (isBegun) this.#stayAt = here
+    const { entries = 0, wasBegun = false } = this.#elsewhere ?? {}
+    this.#elsewhere = {
+      entries: entries + news.length,
+      person: last.person,
+      wasBegun: wasBegun || isBegun,
+    }
+    this.#takeIn(news)
+  }
+
+  /** Both ways may bring the same entry: it counts once. */
+  #takeIn(events: readonly RecordedEvent[]) {
+    const news = events.filter(({ seq }) => seq > this.#state.seq)
+    this.#events = [...this.#events, ...news]
+    this.#state = news.reduce(evolve, this.#state)
   }
 
   /** Like `act`, and back to whatever is to be done next: the step on the table may just have been finished. */

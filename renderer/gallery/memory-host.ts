@@ -72,6 +72,11 @@ export function memoryHost({
       const found = find(build)
       return found ? done(found.opened) : refused('build-unknown', {}, 'build')
     },
+    'builds.since': ({ build, after }) => {
+      const found = find(build)
+      if (!found) return refused('build-unknown', {}, 'build')
+      return done({ events: found.opened.events.slice(after) })
+    },
     'builds.act': ({ build, after, person, command }) => {
       const found = find(build)
       if (!found) return refused('build-unknown', {}, 'build')

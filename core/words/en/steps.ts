@@ -1,3 +1,4 @@
+import { counted } from './counted.ts'
 import { engineParts } from './engine-parts.ts'
 import { patterns } from './parts.ts'
 
@@ -17,6 +18,14 @@ const frame = {
   saving: 'Saving …',
   goOn: 'Continue',
   whichReading: 'First say which of the two readings counts.',
+}
+
+/** What another window of the program has confirmed in the build that is shown. */
+const elsewhere = {
+  confirmed: ({ entries, person }: { readonly entries: number; readonly person: string }) =>
+    `Another window has confirmed ${counted(entries, 'entry', 'entries')}, the last one for ${person}.`,
+  look: 'What is typed here stays. Does it still belong here?',
+  goOn: 'I have looked: continue',
 }
 
 const marks = {
@@ -140,4 +149,4 @@ const afterwards = {
 }
 
 /** The steps of a build, each kind with its own texts. */
-export const steps = { frame, marks, fitShells, fitPart, bead, check, finish, afterwards }
+export const steps = { frame, elsewhere, marks, fitShells, fitPart, bead, check, finish, afterwards }

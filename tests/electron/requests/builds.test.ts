@@ -51,6 +51,31 @@ describe('starting a build', () => {
   })
 })
 
+describe('what another window has confirmed', () => {
+  it('is the entries after the last one that this window has', async () => {
+    const { get, begin, act } = asking(await store(folder()))
+    const { line } = await begin()
+    await act(line.id, 1, caseMarks)
+    const { events } = await get('builds.since', { build: line.id, after: 1 })
+    expect(events).toMatchObject([{ seq: 2, event: { type: 'marks-noted' } }])
+    expect(await get('builds.since', { build: line.id, after: 2 })).toEqual({ events: [] })
+  })
+
+  it('is refused where the build has no such entry, or is not there', async () => {
+    const { ask, begin } = asking(await store(folder()))
+    const { line } = await begin()
+    expect(await ask('builds.since', { build: line.id, after: 7 })).toMatchObject({
+      ok: false,
+      problem: { code: 'build-moved-on', facts: { last: 1 } },
+    })
+    const other = line.id.replace(/.$/, '9')
+    expect(await ask('builds.since', { build: other, after: 0 })).toMatchObject({
+      ok: false,
+      problem: { code: 'build-unknown' },
+    })
+  })
+})
+
 describe('acting on a build', () => {
   it('answers with the entries that are now on disk', async () => {
     const record = await store(folder())

@@ -1,0 +1,30 @@
+/** A build that has come further, and how far. */
+export interface Confirmed {
+  readonly build: string
+  /** The number of its last entry. */
+  readonly seq: number
+}
+
+/** The way to the other windows that show the same record. */
+export interface OtherWindows {
+  tell(confirmed: Confirmed): void
+  /** Hears what other windows tell, from now on. */
+  hear(listen: (confirmed: Confirmed) => void): void
+}
+
+/**
+ * The windows of one browser that were opened by this host: they are of one origin, and no other page is. A window in
+ * another browser is not reached by this; it asks the host when it is looked at again.
+ */
+export function otherWindows(): OtherWindows {
+  const channel = new BroadcastChannel('builds')
+  return {
+    tell: (confirmed) => channel.postMessage(confirmed),
+    hear: (listen) => {
+      channel.onmessage = ({ data }: MessageEvent<Confirmed>) => listen(data)
+    },
+  }
+}
+
+/** For a window that is alone. */
+export const noOtherWindows: OtherWindows = { tell: () => undefined, hear: () => undefined }
