@@ -71,6 +71,8 @@ export const contract = {
     }),
     output: storedBuild,
   },
+  /** Makes a demo build that is half-way done and opens it. Refused with `sample-not-needed` where there are builds already. */
+  'builds.try': { input: nothing, output: storedBuild },
   'builds.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
   /**
    * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile. Refused with

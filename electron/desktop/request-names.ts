@@ -14,6 +14,7 @@ export const requestNames: readonly string[] = [
   'engines.read',
   'builds.list',
   'builds.start',
+  'builds.try',
   'builds.open',
   'builds.since',
   'builds.act',

@@ -1,5 +1,16 @@
-import { decide, handsIn, mentionsOf, readPerson, startBuild } from '../../core/builds/index.ts'
-import { done, refused } from '../../core/problem/index.ts'
+import {
+  decide,
+  handsIn,
+  mentionsOf,
+  readPerson,
+  sampleBuild,
+  sampleEngine,
+  startBuild,
+  type SampleEntry,
+} from '../../core/builds/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
+import { done, refused, type Outcome } from '../../core/problem/index.ts'
+import { en } from '../../core/words/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { newMentions } from './open-build-cache.ts'
@@ -25,7 +36,7 @@ export function buildRequests(given: {
   readonly finished: () => void
 }): Pick<
   HandlersOf<'builds'>,
-  'builds.list' | 'builds.open' | 'builds.start' | 'builds.since' | 'builds.act'
+  'builds.list' | 'builds.open' | 'builds.start' | 'builds.try' | 'builds.since' | 'builds.act'
 > {
   const { store, openBuilds, people, engines, now, newId, finished } = given
   return {
@@ -70,6 +81,22 @@ export function buildRequests(given: {
         },
         { text: engine.text, engine: engine.spec.name, demo: engine.spec.source.kind === 'demo' },
       )
+      if (!added.ok) return added
+      const opened = openBuild(store, build)
+      if (!opened.ok) return opened
+      const { row, specText, events } = opened.value
+      return done({ line: lineOf(row), specText, events, readOnly: null })
+    },
+
+    'builds.try': () => {
+      if (store.countBuilds() > 0) return refused('sample-not-needed', {})
+      const engine = engines.find(({ id }) => id === sampleEngine)
+      if (engine?.kind !== 'sound') return refused('engine-unknown', { engine: sampleEngine })
+      const { spec, text } = engine
+      const sample = sampleBuild(en, spec, sha256(text))
+      if (!sample.ok) return sample
+      const build = newId()
+      const added = addSample(store, { build, at: now().toISOString(), spec, text }, sample.value)
       if (!added.ok) return added
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
@@ -129,4 +156,24 @@ function handsOn(store: Store, build: string, stepId: string): readonly string[]
   const { spec, events } = opened.value
   const step = spec.steps.find(({ id }) => id === stepId)
   return step === undefined ? [] : handsIn(spec, events, step)
+}
+
+/** Adds the entries in runs of one person each: as many transactions as the person changes. */
+function addSample(
+  store: Store,
+  { build, at, spec, text }: { build: string; at: string; spec: EngineSpec; text: string },
+  sample: readonly SampleEntry[],
+): Outcome<null> {
+  const kept = { text, engine: spec.name, demo: spec.source.kind === 'demo' }
+  for (let after = 0; after < sample.length;) {
+    const { person } = sample[after]!
+    const others = sample.findIndex((entry, index) => index > after && entry.person !== person)
+    const some = sample.slice(after, others < 0 ? sample.length : others)
+    const mentions = some.flatMap((entry) => mentionsOf(spec, entry))
+    const addition = { build, after, events: some.map(({ event }) => event), person, at, mentions }
+    const added = after === 0 ? store.start(addition, kept) : store.append(addition)
+    if (!added.ok) return added
+    after += some.length
+  }
+  return done(null)
 }

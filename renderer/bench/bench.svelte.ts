@@ -139,6 +139,18 @@ export class Bench {
     return null
   }
 
+  /** A demo build that is half-way done, for a bench without builds. Who is at the bench stays; nobody gives way to its mechanic. */
+  async tryIt() {
+    const answer = await this.#client.request('builds.try', {})
+    if (!answer.ok) return this.#report(answer.problem)
+    const { line, events } = answer.value
+    this.#others.tell({ build: line.id, seq: line.entries })
+    if (this.crew.name === '') await this.crew.takeBench(events.at(-1)!.person)
+    const openBuild = this.#openBuildFrom(answer.value)
+    if (!openBuild.ok) return this.#report(openBuild.problem)
+    await this.#show(openBuild.value)
+  }
+
   /** False when the build cannot be opened; the reason is in `problem`. */
   async enterBuild(build: string): Promise<boolean> {
     const openBuild = await this.#read(build)

@@ -30,3 +30,26 @@ test('the list of builds says where a build was left, and follows what is done',
   await expect(line).toContainText('next R6, pass 2 of 3')
   await expect(line).toContainText('! 1 open problem to answer')
 })
+
+test('a bench without builds offers a demo build that is half-way done', async ({ bench }) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await page.getByRole('button', { name: 'Try it' }).click()
+  await expect(page.getByRole('heading', { name: /Rod bolts · pass 3 of 3/ })).toBeVisible()
+  await page.getByLabel(/^Reading/).fill('61')
+  await mechanic.letBounceTimePass()
+  await mechanic.confirm()
+  await expect(page.getByText(/R4/).first()).toBeVisible()
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByText('Scored under the head of R4').first()).toBeVisible()
+  await expect(page.getByText('Mara Holt (demo)').first()).toBeVisible()
+  await page
+    .getByRole('button', { name: /Back to the build|←/ })
+    .first()
+    .click()
+  await page.getByRole('button', { name: /All builds/ }).click()
+  const line = page.getByRole('button', { name: /Demo: ferry, port engine/ })
+  await expect(line).toContainText('Step 11 of 21 · Rod bolts · next R4, pass 3 of 3')
+  await expect(line).toContainText('demo')
+  await expect(page.getByRole('button', { name: 'Try it' })).toBeHidden()
+})

@@ -17,6 +17,19 @@ export const engines = {
   record: 'Record and backups',
   onTheBench: 'On the bench',
   noBuilds: 'Nothing yet. Pick an engine to start a build.',
+  /** What a bench without builds offers. The names and what was typed become entries of the build. */
+  sample: {
+    offer:
+      'Or look round first, in a demo build that is half-way done: its shells are chosen and fitted, and its rod bolts ' +
+      'are in their last pass. It is kept as this bench’s first build, and can be made void like any other.',
+    tryIt: 'Try it',
+    name: 'Demo: ferry, port engine',
+    serial: 'DEMO-1',
+    machinist: 'Mara Holt (demo)',
+    mechanic: 'Jonas Reet (demo)',
+    problem: 'Scored under the head of R4',
+    answer: 'Dressed the face with a stone',
+  },
   /** What the line of a build says of it. */
   buildLine: (facts: { readonly engine: string; readonly demo: boolean; readonly serial: string }) =>
     `${facts.engine}${facts.demo ? ', demo' : ''}${facts.serial ? ` · serial ${facts.serial}` : ''}`,

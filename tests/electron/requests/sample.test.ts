@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest'
+import { replay } from '../../../core/builds/index.ts'
+import { nextPull } from '../../../core/tightening/index.ts'
+import { readSpec } from '../../../core/engine/index.ts'
+import { firstBroken } from '../../../electron/store/index.ts'
+import { engines } from '../answers.ts'
+import { folder, store } from '../bench.ts'
+import { asking } from './asking.ts'
+
+describe('the demo build of an empty bench', () => {
+  it('is half-way done: shells fitted, a problem answered, the rod bolts in their last pass', async () => {
+    const { get } = asking(await store(folder()))
+    const { line, specText, events, readOnly } = await get('builds.try', {})
+    const read = readSpec(specText)
+    if (!read.ok) throw new Error('the spec cannot be read')
+    const state = replay(events)
+    const rods = read.spec.procedures.find(({ id }) => id === 'rods')!
+    expect(line).toMatchObject({ number: '2026-001', demo: true, finished: false, voided: false })
+    expect(readOnly).toBeNull()
+    expect(state.fitted.size).toBe(2 * 4 + 2 * 3)
+    expect(state.runs['rods']?.flags).toMatchObject([
+      { about: 'problem', answer: expect.anything() as unknown },
+    ])
+    expect(nextPull(rods, state.runs['rods'])).toEqual({ pass: 2, fastener: 'rod-3' })
+    expect(state.runs['rods']?.pulls.map(({ verdict }) => verdict)).toEqual([
+      ...Array<string>(6).fill('unread'),
+      ...Array<string>(8).fill('within'),
+    ])
+  })
+
+  it('names invented people as such, and each with what is theirs', async () => {
+    const { get } = asking(await store(folder()))
+    const { events } = await get('builds.try', {})
+    expect(new Set(events.map(({ person }) => person))).toEqual(
+      new Set(['Mara Holt (demo)', 'Jonas Reet (demo)']),
+    )
+  })
+
+  it('has a chain that verifies, is exported, and is taken in by another bench as any other', async () => {
+    const record = await store(folder())
+    const { get } = asking(record)
+    const { line } = await get('builds.try', {})
+    expect(firstBroken(line.id, record.entries(line.id))).toBeNull()
+    const { text } = await get('builds.export', { build: line.id })
+    const there = asking(await store(folder()))
+    expect(await there.get('builds.import', { text })).toMatchObject({ kind: 'added' })
+    expect((await there.get('builds.open', { build: line.id })).readOnly).toBeNull()
+  })
+
+  it('is worked on, and made void, as any other', async () => {
+    const { get, act } = asking(await store(folder()))
+    const { line } = await get('builds.try', {})
+    const pull = { type: 'pull', procedure: 'rods', pass: 2, fastener: 'rod-3' } as const
+    const reading = { typed: '61', unit: '°' } as const
+    expect(
+      await act(line.id, line.entries, { ...pull, reading, moved: false, outOfOrder: null }),
+    ).toMatchObject({ ok: true })
+    expect(await act(line.id, line.entries + 1, { type: 'void-build', reason: 'Seen' })).toMatchObject({
+      ok: true,
+    })
+  })
+
+  it('is found by what stands in it', async () => {
+    const { get } = asking(await store(folder()))
+    await get('builds.try', {})
+    for (const words of ['Holt', 'Reet', 'DEMO-1'])
+      expect((await get('builds.find', { words })).lines).toHaveLength(1)
+  })
+
+  it('is made once, and never beside another build', async () => {
+    const { ask, begin, get } = asking(await store(folder()))
+    await begin()
+    expect(await ask('builds.try', {})).toMatchObject({ ok: false, problem: { code: 'sample-not-needed' } })
+    expect(await get('builds.list', {})).toHaveLength(1)
+  })
+
+  it('is refused, with nothing recorded, where its engine is not there or is another one', async () => {
+    const without = asking(await store(folder()), { engines: [] })
+    expect(await without.ask('builds.try', {})).toMatchObject({ problem: { code: 'engine-unknown' } })
+    const others = engines.filter(({ id }) => id !== 'skerry-3')
+    expect(others.length).toBeGreaterThan(5)
+    for (const engine of others) {
+      const other = asking(await store(folder()), { engines: [{ ...engine, id: 'skerry-3' }] })
+      expect(await other.ask('builds.try', {})).toMatchObject({ ok: false })
+      expect(await other.get('builds.list', {})).toEqual([])
+      expect(other.bugs).toEqual([])
+    }
+  })
+})
