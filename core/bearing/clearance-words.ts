@@ -13,6 +13,11 @@ export function clearanceText(words: Words, { nominal, least, most }: Clearance)
   })
 }
 
+/** `38 µm`: the nominal one alone, where the worst case stands beside it. */
+export function nominalClearance(words: Words, { nominal }: Clearance): string {
+  return words.amounts.amount(fixedAmount(inMicrometres(nominal), 'µm', 0))
+}
+
 /** `30 to 40 µm`: rounded, for what is only likely. */
 export function wholeRange(words: Words, range: Range): string {
   return words.amounts.span(wholeSpan(range))

@@ -3,7 +3,7 @@ export type { MeasuredBearing, MeasuredClearance } from './choice/by-readings.ts
 export { proposeShells } from './choice/choice.ts'
 export { exactly, oilClearance, rangeOf, rangeSpan } from './clearance.ts'
 export type { Clearance, Range } from './clearance.ts'
-export { clearanceText, wholeRange } from './clearance-words.ts'
+export { clearanceText, nominalClearance, wholeRange } from './clearance-words.ts'
 export { disagreement, disagreements, markOf } from './choice/disagreement.ts'
 export { correctedFloat, washerFor } from './end-float.ts'
 export type { Washer } from './end-float.ts'

@@ -9,6 +9,12 @@ import {
 } from '../../tightening/index.ts'
 import type { SheetPull, SheetRun } from './runs.ts'
 
+interface Spread {
+  readonly count: number
+  readonly least: number
+  readonly most: number
+}
+
 /** What one pass came to: a row for all its fasteners of one target. Only pulls that still count are in it. */
 export interface SheetPass {
   /** Counts from 1. */
@@ -19,7 +25,11 @@ export interface SheetPass {
   /** How many fasteners, or things to do between passes. */
   readonly count: number
   /** What was read at the fasteners, in N·m, ° or nm as the window is; null where nothing was. */
-  readonly read: { readonly count: number; readonly least: number; readonly most: number } | null
+  readonly read: Spread | null
+  /** The torques at which fasteners were so much longer, in N·m; null where none was read. */
+  readonly torque: Spread | null
+  /** How long the procedure was waited for, in seconds, and why not longer; null where it does not wait. */
+  readonly waited: SheetPull['waited']
   /** How many were confirmed but not read, where there is something to read. */
   readonly unread: number
   /** The numbers of those that are not within their limits. */
@@ -44,20 +54,27 @@ function resultOf(pulls: readonly SheetPull[]): SheetPass {
   // A turn that came short and was turned on is one fastener, and its last reading has all of the turn.
   const last = new Map(pulls.map((pull) => [pull.fastener ?? `pull ${pull.number}`, pull]))
   const live = [...last.values()]
-  const values = live.flatMap((pull) => valueOf(pull) ?? [])
   const wrenches = new Map(live.flatMap(({ held }) => (held === null ? [] : [[JSON.stringify(held), held]])))
   return {
     ...{ pass, kind, window, count: live.length },
-    read:
-      values.length === 0
-        ? null
-        : { count: values.length, least: Math.min(...values), most: Math.max(...values) },
+    read: spreadOf(live.flatMap((pull) => valueOf(pull) ?? [])),
+    torque: spreadOf(
+      live.flatMap(({ torque }) =>
+        torque !== null && isTorqueUnit(torque.unit) ? [torqueOf(torqueAtFastener(torque), torque.unit)] : [],
+      ),
+    ),
+    waited: live.find(({ waited }) => waited !== null)?.waited ?? null,
     unread: window === null ? 0 : live.filter(({ reading }) => reading === null).length,
     outside: live.flatMap(({ verdict, fastener }) =>
       verdict === 'within' || verdict === 'unread' ? [] : [fastener ?? '–'],
     ),
     wrenches: [...wrenches.values()],
   }
+}
+
+function spreadOf(values: readonly number[]): Spread | null {
+  if (values.length === 0) return null
+  return { count: values.length, least: Math.min(...values), most: Math.max(...values) }
 }
 
 /** What the fastener had, in the unit of its window; null where it was not read. */

@@ -97,6 +97,7 @@ export const sheet = {
     marks: 'Marks, bore / journal',
     grades: 'Shells, upper / lower',
     clearance: 'Clearance',
+    worstCase: 'Worst case',
     pair: ({ first, second }: { readonly first: string; readonly second: string }) => `${first} / ${second}`,
     tightening: 'Tightening',
     procedure: 'Procedure',

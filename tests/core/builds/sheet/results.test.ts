@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { buildSheet, passResults, type SheetPull } from '../../../../core/builds/index.ts'
-import { degrees, newtonMetres } from '../../../../core/quantity/index.ts'
+import { degrees, nanometres, newtonMetres } from '../../../../core/quantity/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 
 const stamp = { seq: 1, at: '2026-03-14T09:00:00.000Z', person: 'I. Brandvold' }
@@ -54,6 +54,35 @@ describe('what a pass came to', () => {
       })
     const [row] = passResults({ pulls: [turn('40', 0), turn('50', 40)] })
     expect(row).toMatchObject({ count: 1, read: { count: 1, least: 90, most: 90 } })
+  })
+
+  it('has the torques at which bolts were stretched beside the stretch', () => {
+    const window = {
+      kind: 'length',
+      of: 'stretch',
+      least: nanometres(20_000),
+      most: nanometres(40_000),
+      torque: { ...torque, least: newtonMetres(5), most: newtonMetres(12) },
+    } as const
+    const stretched = (fastener: string, stretch: number, typed: string) =>
+      pulled({
+        ...{ fastener, kind: 'tighten-to-stretch', window, verdict: 'within', stretch: nanometres(stretch) },
+        reading: { typed: '80.03', value: 80.03, unit: 'mm' },
+        torque: { typed, value: Number(typed), unit: 'N·m' },
+      })
+    const [row] = passResults({ pulls: [stretched('S1', 24_000, '7.1'), stretched('S2', 31_000, '9.4')] })
+    expect(row).toMatchObject({
+      read: { count: 2, least: 24_000, most: 31_000 },
+      torque: { count: 2, least: 7.1, most: 9.4 },
+    })
+  })
+
+  it('says how long was waited, and why not longer', () => {
+    const waited = { seconds: 95, shortened: 'The shop closes' }
+    const wait = pulled({ ...{ kind: 'action', window: null, fastener: null, waited } })
+    const [first, second] = passResults({ pulls: [wait, read('1', '24', { pass: 3 })] })
+    expect(first).toMatchObject({ count: 1, read: null, torque: null, unread: 0, waited })
+    expect(second?.waited).toBeNull()
   })
 
   it('leaves out what was taken back and what no longer counts, and names what is outside', () => {
