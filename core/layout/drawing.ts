@@ -56,12 +56,18 @@ export interface Drawing {
   /** The fasteners that keep their numbers for who reads from afar; null for all. */
   readonly numbered: ReadonlySet<string> | null
   readonly title: readonly Line[]
-  /** From the sheet's top and the height of its capitals, in px; null where nothing can be next. */
-  readonly calloutPlace: { readonly top: number; readonly capital: number } | null
+  /** From the sheet's top, the height of its capitals and the room for its width, in px; null where nothing can be next. */
+  readonly calloutPlace: CalloutPlace | null
   readonly ends: EndNames
   readonly names: readonly LaneName[]
   /** At the left or the top of the sheet, and at the right or its foot. */
   readonly lanes: { readonly before: Lane; readonly after: Lane }
+}
+
+interface CalloutPlace {
+  readonly top: number
+  readonly capital: number
+  readonly widthPx: number
 }
 
 /** The free strip along the sheet's edges, in px. */
@@ -70,6 +76,9 @@ const edgeOfSheet = 10
 const mostOfHeight = 0.16
 /** Nor a lane more of the sheet than this, unless there are only names in it. */
 const mostOfLane = 0.24
+/** The callout stands beside a case that is drawn larger by so much there than under it, in a column of so many capitals. */
+const worthACallout = 1.08
+const calloutColumn = 14
 /** So many times at the most it is asked again what the room left over holds. */
 const mostRounds = 4
 
@@ -100,14 +109,12 @@ export function drawingOf(
     titleLines(words, { engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes)
   const titleFoot =
     titleInset.top + Math.max(...[1, mostStretch].map((each) => stackSize(titleWith(each)).height))
-  const calloutPlace = hasCallout(facts)
-    ? {
-        top: titleFoot + 8,
-        capital: Math.min(sizes.next, (sheet.heightPx * mostOfHeight) / calloutHeight),
-      }
-    : null
-  const top =
-    calloutPlace === null ? titleFoot + 8 : calloutPlace.top + calloutPlace.capital * calloutHeight + 8
+  const underTitle = titleFoot + 8
+  const calloutCapital = hasCallout(facts)
+    ? Math.min(sizes.next, (sheet.heightPx * mostOfHeight) / calloutHeight)
+    : 0
+  const underCallout = calloutCapital === 0 ? underTitle : underTitle + calloutCapital * calloutHeight + 8
+  const column = edgeOfSheet + calloutColumn * calloutCapital
   const stretched = acrossAnEnd(here.face) ? null : lying ? 'height' : 'width'
   const noseFirst = (lying ? along.x : along.y) > 0
   const first = noseFirst ? atEnds.nose : atEnds.drive
@@ -116,16 +123,18 @@ export function drawingOf(
   let depths = { before: 0, after: 0 }
   let overhang = 0
   let fastenersInLanes: FastenerLanes | null = null
-  const planWith = (): SheetPlan => {
+  const planWith = (isBeside: boolean): SheetPlan => {
+    const [top, left] = isBeside ? [underTitle, column] : [underCallout, 0]
     const inLanes = fastenersInLanes?.depths ?? { before: 0, after: 0 }
     const before = edgeOfSheet + depths.before + inLanes.before
     const after = edgeOfSheet + depths.after + inLanes.after
     const margins = lying
-      ? { left: first, right: last, top: top + before, bottom: after }
-      : { left: before, right: after, top: top + first, bottom: last }
+      ? { left: left + first, right: last, top: top + before, bottom: after }
+      : { left: left + before, right: after, top: top + first, bottom: last }
     return planOf(body, sheet, margins, overhang, stretched)
   }
-  let plan = planWith()
+  let isBeside = calloutCapital > 0 && planWith(true).px * worthACallout < planWith(false).px
+  let plan = planWith(isBeside)
   let discs: readonly Disc[] = []
   let lanes: Drawing['lanes'] = { before: laneOf([], 0, false), after: laneOf([], 0, false) }
   let place = unstretched
@@ -150,8 +159,9 @@ export function drawingOf(
     depths = asked
     if (found.crowded && fastenersInLanes === null) {
       const middle = middleAcross(boxAround(discs), lying)
-      fastenersInLanes = fastenerLanes(discs, lying, middle, laneLength(frame, lying, top, px), px)
-      if (fastenersInLanes !== null) [overhang, changed] = [0, true]
+      fastenersInLanes = fastenerLanes(discs, lying, middle, laneLength(frame, lying, underCallout, px), px)
+      // They want the whole length of the sheet.
+      if (fastenersInLanes !== null) [overhang, changed, isBeside] = [0, true, false]
     } else if (fastenersInLanes === null) {
       const edge = outline.map(({ x, y }) => place(x, y))
       const bossy = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y))])
@@ -159,7 +169,7 @@ export function drawingOf(
       if (over > overhang + 0.25) [overhang, changed] = [over, true]
     }
     if (!changed) break
-    plan = planWith()
+    plan = planWith(isBeside)
   }
   const { px, frame, stretch } = plan
   const edge = movedOut(
@@ -179,7 +189,7 @@ export function drawingOf(
       discs,
       lying,
       middleAcross(boxAround(discs), lying),
-      laneLength(frame, lying, top, px),
+      laneLength(frame, lying, underCallout, px),
       px,
     )
     laneDiscs =
@@ -191,7 +201,7 @@ export function drawingOf(
             lying
               ? { before: whole.top, after: whole.top + whole.height }
               : { before: whole.left, after: whole.left + whole.width },
-            laneEnds(frame, lying, top, px),
+            laneEnds(frame, lying, underCallout, px),
             px,
           )
     fastenersInLanes = again
@@ -199,7 +209,15 @@ export function drawingOf(
   return {
     ...{ words, spec, here, facts, content, view },
     ...{ place, along, across, stretch, outline, openings, bosses, edge },
-    ...{ body: whole, frame, px, sizes, discs, laneDiscs, ends, names, lanes, calloutPlace },
+    ...{ body: whole, frame, px, sizes, discs, laneDiscs, ends, names, lanes },
+    calloutPlace:
+      calloutCapital === 0
+        ? null
+        : {
+            top: underTitle,
+            capital: calloutCapital,
+            widthPx: isBeside ? column - edgeOfSheet : sheet.widthPx,
+          },
     laneDepths: fastenersInLanes?.depths ?? { before: 0, after: 0 },
     numbered: sheet.onlyNext === true ? besideNext({ facts, discs }) : null,
     title: titleWith(stretch),

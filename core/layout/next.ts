@@ -191,7 +191,7 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
   if (acted === null || acted.name === null || facts.callout === null || calloutPlace === null) return []
   const { about, name, flagged } = acted
   const shown = flagged ? `${name} !` : name
-  const room = frame.width * widest - calloutInset * px
+  const room = Math.min(frame.width * widest - calloutInset * px, calloutPlace.widthPx * px)
   const size = (capital: number): number =>
     widthOf(shown, capital) + widthOf(facts.callout!, capital) + 4 * cellPad * capital
   const full = calloutPlace.capital * px

@@ -7,18 +7,19 @@ import { demos, factsAt, stages, views, type Stage } from './demos.ts'
 import { calloutCorner, findings, look, rules, type Findings } from './rules.ts'
 import { en } from '../../../core/words/index.ts'
 
-/** The drawing's part of windows of 1024 × 768, 1280 × 800, 1366 × 768, 1920 × 1080 and of half of a tall one. */
+/** The drawing's part of windows of 1024 × 768, 1280 × 800, 1366 × 768, 1920 × 1080, of half of a tall one, and at 200 % zoom. */
 const windows = [
   { widthPx: 600, heightPx: 430 },
   { widthPx: 842, heightPx: 480 },
   { widthPx: 920, heightPx: 470 },
   { widthPx: 1400, heightPx: 760 },
   { widthPx: 680, heightPx: 380 },
+  { widthPx: 645, heightPx: 371 },
 ]
 /** What is next has these capitals from ½, 1 and 2 m. */
 const sheets: readonly Sheet[] = windows.map((window, index) => ({
   ...window,
-  capitalPx: [12, 18, 18, 44, 18][index]!,
+  capitalPx: [12, 18, 18, 44, 18, 12][index]!,
 }))
 
 /** The same drawing when another fastener of the face is next. */
