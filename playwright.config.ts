@@ -28,17 +28,19 @@ const onDesktop = [
 /** Subjects of the local host alone, or of no host. */
 const notOnDesktop = ['gallery.spec.ts', 'local-host.spec.ts']
 
-export default defineConfig<{ host: 'local' | 'played' | 'electron' }>({
+export default defineConfig<{ host: 'local' | 'alone' | 'played' | 'electron' }>({
   testDir: 'tests/e2e',
   outputDir: 'test-results',
   workers: 2, // two cores; a test waits for its browser or its host most of the time
   forbidOnly: true,
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  // A machine under load is slow, not wrong.
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
   projects: [
     {
       name: 'local',
-      use: { host: 'local' },
+      // One page a worker, emptied between tests: a new one compiles the window's scripts again.
+      use: { host: 'local', reuseContext: true },
       testIgnore: ['electron.spec.ts', 'renderer-killed.spec.ts'],
       ...(inAllHosts ? {} : { grepInvert: /@desktop-alone/ }),
     },

@@ -109,7 +109,7 @@ async function serve({ request, response, goOn }: Exchange, around: Around): Pro
         return end(response, admission.status)
       case 'page': {
         const page = pageAt(pages, admission.target)
-        return page ? send(response, page.type, page.bytes) : end(response, 404)
+        return page ? send(response, page.type, page.bytes, cachingOf(admission.target)) : end(response, 404)
       }
       case 'request': {
         connections.trust(request.socket)
@@ -170,10 +170,20 @@ function parsed(text: string): unknown {
   }
 }
 
-function send(response: ServerResponse, type: string, content: string | Buffer): void {
+/** The name of a file below `assets` has a hash of its content: a page that is loaded again need not fetch and compile it again. */
+function cachingOf(target: string): string {
+  return target.startsWith('/assets/') ? 'private, max-age=31536000, immutable' : 'no-store'
+}
+
+function send(
+  response: ServerResponse,
+  type: string,
+  content: string | Buffer,
+  caching: string = 'no-store',
+): void {
   const length = Buffer.byteLength(content)
   response
-    .writeHead(200, { 'content-type': type, 'content-length': length, 'cache-control': 'no-store' })
+    .writeHead(200, { 'content-type': type, 'content-length': length, 'cache-control': caching })
     .end(content)
 }
 

@@ -3,12 +3,15 @@ import type { CDPSession, Page } from '@playwright/test'
 import { resolve } from 'node:path'
 import { startOnElectron } from './hosts/electron.ts'
 import { withDataFolder, type Host, type SavedFile, type StartHost } from './hosts/host.ts'
-import { startLocal } from './hosts/local.ts'
+import { startLocal, startShared } from './hosts/local.ts'
 import { startPlayed } from './hosts/played.ts'
 
 /** The hosts in which the same tests run; a project of the configuration chooses one. */
 const hosts = {
-  local: startLocal,
+  /** The worker's local host, which goes from test to test. */
+  local: startShared,
+  /** The local host in a process of its own. */
+  alone: startLocal,
   /** The desktop host on a stand-in for Electron's program. */
   played: startPlayed,
   /** The desktop host on the real program. */
@@ -16,6 +19,9 @@ const hosts = {
 } satisfies Record<string, StartHost>
 
 export type HostName = keyof typeof hosts
+
+/** How the program is started again on a data folder that a test has used: the shared host was killed, and there may be files. */
+const hostsAgain = { ...hosts, local: startLocal }
 
 /** A bench for one test: its own data folder, the program running on it in some host, and the page that shows it. */
 export class Bench {
@@ -38,8 +44,9 @@ export class Bench {
     })
   }
 
-  static async at(dataFolder: string, start: (files: readonly string[]) => Promise<Host>): Promise<Bench> {
-    return new Bench(dataFolder, start, await start([]))
+  /** `again` starts the program on its folder after it was killed. */
+  static at(dataFolder: string, host: Host, again: (files: readonly string[]) => Promise<Host>): Bench {
+    return new Bench(dataFolder, again, host)
   }
 
   /** Kills the host as a power cut would, and starts it again on the same folder, with files to open. */
@@ -50,6 +57,11 @@ export class Bench {
 
   kill(): Promise<void> {
     return this.#host.kill()
+  }
+
+  /** What a test leaves running is ended, or goes on to the next test. */
+  leave(): Promise<void> {
+    return this.#host.leave?.() ?? this.kill()
   }
 
   async crash(): Promise<void> {
@@ -84,9 +96,11 @@ export const test = base.extend<{ bench: Bench; specs: string; host: HostName }>
   bench: async ({ page, specs, host }, use) => {
     await withDataFolder(async (folder) => {
       await page.clock.install()
-      const bench = await Bench.at(folder, (files) => hosts[host](page, folder, resolve(specs), files))
+      const from = resolve(specs)
+      const first = await hosts[host](page, folder, from, [])
+      const bench = Bench.at(folder, first, (files) => hostsAgain[host](page, folder, from, files))
       await use(bench)
-      await bench.kill()
+      await bench.leave()
     })
   },
 })

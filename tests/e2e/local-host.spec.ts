@@ -4,6 +4,7 @@ import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 
 // What only the local host has: a token in its address, and a page that outlives it.
+test.use({ host: 'alone' })
 
 test('the launch token is taken off the address, serves this tab alone, and stands in no log', async ({
   bench,

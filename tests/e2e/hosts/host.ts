@@ -23,6 +23,8 @@ export interface Host {
   crash?(): Promise<void>
   /** Ends the program as a power cut would: nothing is tidied up. */
   kill(): Promise<void>
+  /** What is done at the end of a test, where that is less than to kill it. */
+  leave?(): Promise<void>
 }
 
 /**

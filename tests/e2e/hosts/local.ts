@@ -1,38 +1,26 @@
-import { spawn } from 'node:child_process'
-import type { ChildProcess } from 'node:child_process'
+import type { Page } from '@playwright/test'
 import { readFile } from 'node:fs/promises'
-import { createInterface } from 'node:readline'
-import type { StartHost } from './host.ts'
+import type { Host, StartHost } from './host.ts'
+import { startLocalProcess, type LocalProcess } from './local-process.ts'
+import { serveFromSharedHost } from './shared.ts'
 
-/** The real local host, as `npm start -- --no-window` runs it. */
-export interface LocalProcess {
-  readonly address: string
-  kill(): Promise<void>
-}
+/** The local host in a process of its own, as a person starts it, opened in a page of the test's browser. */
+export const startLocal: StartHost = async (page, dataFolder, specs, files) =>
+  shownIn(page, await startLocalProcess(dataFolder, specs, files))
 
-const startsWithinMs = 20_000
+/** The worker's host, which goes from test to test and from record to record. */
+export const startShared: StartHost = async (page, dataFolder, specs) =>
+  shownIn(page, await serveFromSharedHost(dataFolder, specs))
 
-export async function startLocalProcess(
-  dataFolder: string,
-  specs = 'specs',
-  files: readonly string[] = [],
-): Promise<LocalProcess> {
-  const words = ['--data', dataFolder, '--specs', specs, '--no-window', ...files]
-  // Files come by way of the launcher, which hands them on.
-  const program = files.length === 0 ? 'dist/local/main.js' : 'electron/launch/main.ts'
-  const child = spawn(process.execPath, [program, ...words], {
-    stdio: ['ignore', 'pipe', 'pipe'],
-  })
-  return { address: await addressOf(child), kill: () => end(child) }
-}
-
-/** The local host, opened in a page of the test's browser. */
-export const startLocal: StartHost = async (page, dataFolder, specs, files) => {
-  const host = await startLocalProcess(dataFolder, specs, files)
+async function shownIn(page: Page, host: LocalProcess): Promise<Host> {
   await page.goto(host.address)
   return {
     page,
     kill: () => host.kill(),
+    async leave() {
+      await page.goto('about:blank') // what it would still ask is asked in vain
+      await host.leave()
+    },
     pdf: () => page.pdf({ preferCSSPageSize: true }),
     async save(start) {
       const waiting = page.waitForEvent('download')
@@ -41,34 +29,4 @@ export const startLocal: StartHost = async (page, dataFolder, specs, files) => {
       return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) }
     },
   }
-}
-
-function addressOf(child: ChildProcess): Promise<string> {
-  return new Promise((resolve, reject) => {
-    let said = ''
-    const late = setTimeout(
-      () => reject(new Error(`no address after ${startsWithinMs} ms: ${said}`)),
-      startsWithinMs,
-    )
-    child.stderr?.on('data', (chunk: Buffer) => (said += chunk.toString()))
-    createInterface({ input: child.stdout! }).on('line', (line) => {
-      said += `${line}\n`
-      const address = /^Bedplate is at (\S+)$/.exec(line)?.[1]
-      if (!address) return
-      clearTimeout(late)
-      resolve(address)
-    })
-    child.once('exit', (code) => {
-      clearTimeout(late)
-      reject(new Error(`the host ended with ${code}: ${said}`))
-    })
-  })
-}
-
-function end(child: ChildProcess): Promise<void> {
-  return new Promise((resolve) => {
-    if (child.exitCode !== null || child.signalCode !== null) return resolve()
-    child.once('exit', () => resolve())
-    child.kill('SIGKILL')
-  })
 }

@@ -121,6 +121,15 @@ describe('the local host', () => {
     expect(status).toBe(401)
   })
 
+  it('lets the browser keep only files whose names have a hash of their content', async () => {
+    const { get, ask } = await host()
+    const caching = async (reply: Promise<{ headers: Readonly<Record<string, string>> }>) =>
+      (await reply).headers['cache-control']
+    expect(await caching(get('/assets/main.js'))).toBe('private, max-age=31536000, immutable')
+    expect(await caching(get('/'))).toBe('no-store')
+    expect(await caching(ask('host.read', {}))).toBe('no-store')
+  })
+
   it('sends its guards with every answer, good or bad, and never a header that lets another site read', async () => {
     const { port, get, ask, own } = await host()
     const replies = [

@@ -1,0 +1,60 @@
+import { spawn } from 'node:child_process'
+import type { ChildProcess } from 'node:child_process'
+import { createInterface } from 'node:readline'
+
+/** The real local host, as `npm start -- --no-window` runs it. */
+export interface LocalProcess {
+  readonly address: string
+  /** Ends it as a power cut would. */
+  kill(): Promise<void>
+  /** Lets go of the record at the end of a test, and of the process where no other test goes on with it. */
+  leave(): Promise<void>
+}
+
+const startsWithinMs = 20_000
+
+export async function startLocalProcess(
+  dataFolder: string,
+  specs = 'specs',
+  files: readonly string[] = [],
+): Promise<LocalProcess> {
+  const words = ['--data', dataFolder, '--specs', specs, '--no-window', ...files]
+  // Files come by way of the launcher, which hands them on.
+  const program = files.length === 0 ? 'dist/local/main.js' : 'electron/launch/main.ts'
+  const child = spawn(process.execPath, [program, ...words], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  const kill = () => endProcess(child)
+  return { address: await addressOf(child), kill, leave: kill }
+}
+
+function addressOf(child: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let said = ''
+    const late = setTimeout(
+      () => reject(new Error(`no address after ${startsWithinMs} ms: ${said}`)),
+      startsWithinMs,
+    )
+    child.stderr?.on('data', (chunk: Buffer) => (said += chunk.toString()))
+    createInterface({ input: child.stdout! }).on('line', (line) => {
+      said += `${line}\n`
+      const address = /^Bedplate is at (\S+)$/.exec(line)?.[1]
+      if (!address) return
+      clearTimeout(late)
+      resolve(address)
+    })
+    child.once('exit', (code) => {
+      clearTimeout(late)
+      reject(new Error(`the host ended with ${code}: ${said}`))
+    })
+  })
+}
+
+/** Ends it as a power cut would, and waits until it is gone. */
+export function endProcess(child: ChildProcess): Promise<void> {
+  return new Promise((resolve) => {
+    if (child.exitCode !== null || child.signalCode !== null) return resolve()
+    child.once('exit', () => resolve())
+    child.kill('SIGKILL')
+  })
+}

@@ -1,0 +1,53 @@
+import { fork, type ChildProcess } from 'node:child_process'
+import { once } from 'node:events'
+import { join } from 'node:path'
+import type { HostOrder, HostReply } from './bench-host.ts'
+import { endProcess, type LocalProcess } from './local-process.ts'
+
+const program = join(import.meta.dirname, 'bench-host.ts')
+
+/** The host of this worker, when one was started and no test has killed it. */
+let running: ChildProcess | null = null
+
+/**
+ * Serves a new record from the worker's one host, which is started where there is none. To kill it is to kill the process, as
+ * a power cut would; the next test then starts another.
+ */
+export async function serveFromSharedHost(dataFolder: string, specs: string): Promise<LocalProcess> {
+  const child = (running ??= started())
+  const reply = await replyTo(child, { open: { dataFolder, specs } })
+  if (typeof reply !== 'object') throw new Error(`the tests’ host answered “${reply}”`)
+  if ('refused' in reply) throw new Error(reply.refused)
+  return {
+    address: reply.address,
+    kill() {
+      if (running === child) running = null
+      return endProcess(child)
+    },
+    async leave() {
+      if (running === child) await replyTo(child, 'close')
+    },
+  }
+}
+
+function started(): ChildProcess {
+  const child = fork(program, { stdio: ['ignore', 'inherit', 'inherit', 'ipc'], execArgv: [] })
+  child.once('exit', () => {
+    if (running === child) running = null
+  })
+  return child
+}
+
+function replyTo(child: ChildProcess, order: HostOrder): Promise<HostReply> {
+  const told = new AbortController()
+  const { signal } = told
+  const reply = once(child, 'message', { signal }).then(([message]) => message as HostReply)
+  const ended = once(child, 'exit', { signal }).then(([code]): HostReply => {
+    throw new Error(`the tests’ host ended with ${String(code)}`)
+  })
+  child.send(order)
+  return Promise.race([reply, ended]).finally(() => {
+    for (const waiting of [reply, ended]) waiting.catch(() => undefined)
+    told.abort()
+  })
+}
