@@ -133,7 +133,8 @@ export function drawingOf(
       : { left: left + before, right: after, top: top + first, bottom: last }
     return planOf(body, sheet, margins, overhang, stretched)
   }
-  let isBeside = calloutCapital > 0 && planWith(true).px * worthACallout < planWith(false).px
+  // Beside a case that stands on the sheet there would be no room for the names of its ends.
+  let isBeside = lying && calloutCapital > 0 && planWith(true).px * worthACallout < planWith(false).px
   let plan = planWith(isBeside)
   let discs: readonly Disc[] = []
   let lanes: Drawing['lanes'] = { before: laneOf([], 0, false), after: laneOf([], 0, false) }
