@@ -404,6 +404,96 @@ const survivors: readonly Survivor[] = [
     change: '< → <=',
     reason: 'what cannot happen: the same pass has no pull of the fastener that counts already',
   },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'if (bound > best.bound)',
+    change: 'bound > best.bound → !(bound > best.bound)',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'each > 0 || prices.inTray',
+    change: '|| → &&',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'overOrdered > 0 || prices.ordered > 0',
+    change: '|| → &&',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'if (pull === 0) break',
+    change: 'pull === 0 → !(pull === 0)',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'moved(prices.ordered, overOrdered) : 0)',
+    change: '0 → 1',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/lagrangian-bound.ts',
+    line: 'Math.max(...costs) - Math.min(...costs)',
+    change: '- → +',
+    reason: prices,
+  },
+  {
+    file: 'core/bearing/tray/assign.ts',
+    line: 'weighings: 6_000',
+    change: '6_000 → 6300',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/assign.ts',
+    line: 'weighings < options && rounds',
+    change: '< → <=',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/tray/fewest-orders.ts',
+    line: 'options.reduce((total, option, place)',
+    change: '0 → 1',
+    reason: 'costs are squares of nanometres: one is no difference',
+  },
+  {
+    file: 'core/bearing/tray/options.ts',
+    line: 'kinds[upper]!.pieces < 2',
+    change: '< → <=',
+    reason: 'a kind that cannot be ordered is one shell that was measured by itself',
+  },
+  {
+    file: 'core/bearing/tray/search.ts',
+    line: 'new Array<number>(kinds).fill(0)',
+    change: '0 → 1',
+    reason: longer,
+  },
+  {
+    file: 'core/bearing/choice/pairs.ts',
+    line: 'fit.grades.find(',
+    change: 'find → findLast',
+    reason: unique,
+  },
+  {
+    file: 'core/bearing/sizes/undersize.ts',
+    line: 'ground.find(({ least, most })',
+    change: 'find → findLast',
+    reason: 'sizes that are an undersize apart have no journal in common',
+  },
+  {
+    file: 'core/bearing/sizes/undersize.ts',
+    line: 'ground.find(({ least }) => journal > least)',
+    change: '> → >=',
+    reason: 'a journal of that size was found before',
+  },
+  {
+    file: 'core/bearing/sizes/measured.ts',
+    line: 'sorted[Math.floor(',
+    change: '0 → 1',
+    reason: 'what cannot happen: the middle of no readings',
+  },
 ]
 
 /** Why a change is not noticed; null where that is not known, and a test is missing. */

@@ -54,6 +54,15 @@ describe('two limits for one thing', () => {
     expect([inMm('0.063 mm'), inMm('0.064 mm')]).toEqual([0, 1])
   })
 
+  it('are not looked for where the engine gives none of its own', () => {
+    const lines = auditAfter('skerry-3', (spec) => {
+      delete spec.rodSideClearance
+      const step = named(spec.steps, 'end-float')
+      Object.assign(step, { gap: 'rod-side', reading: { least: '0.10 mm', most: '0.35 mm' } })
+    })
+    expect(lines.filter((line) => line.includes('said-twice'))).toEqual([])
+  })
+
   it('are looked for at the side of a rod as well', () => {
     const lines = auditAfter('skerry-3', (spec) => {
       spec.rodSideClearance = { least: '0.10 mm', most: '0.30 mm' }

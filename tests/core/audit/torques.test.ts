@@ -177,6 +177,13 @@ describe('fasteners that cannot be', () => {
     ])
   })
 
+  it('with a head as wide as the thread are a fault', () => {
+    const flats = (acrossFlats: string) =>
+      group((bolts) => Object.assign(bolts, { acrossFlats, headFace: { outer: '15 mm', hole: '11 mm' } }))
+        .length
+    expect([flats('10 mm'), flats('10.01 mm')]).toEqual([1, 0])
+  })
+
   it('with a bearing face inside its own hole are a fault', () => {
     expect(group((bolts) => (bolts.headFace = { outer: '11 mm', hole: '15 mm' }))).toEqual([
       expect.stringContaining('fault bearing-face-out-of-range fastenerGroups[0]'),

@@ -22,6 +22,21 @@ describe('where each mark stands in what was typed', () => {
     expect(marksByPlace('22x1', digits).map(({ mark }) => mark)).toEqual(['2', '2', undefined, '1'])
   })
 
+  it('reads small letters for large ones, where the marks are not told apart by that', () => {
+    const marks = (typed: string, ...known: string[]) =>
+      marksByPlace(typed, part(...known)).map(({ mark }) => mark)
+    expect(marks('a B', 'A', 'B')).toEqual(['A', 'B'])
+    expect(marks('a A', 'A', 'a')).toEqual(['a', 'A'])
+    expect(marks('b', 'A', 'a', 'B')).toEqual([undefined])
+  })
+
+  it('takes a dash that stands alone for a worn mark, unless it is one', () => {
+    const marks = (...known: string[]) =>
+      marksByPlace('1 - 2', part('1', '2', ...known)).map(({ mark }) => mark)
+    expect(marks()).toEqual(['1', null, '2'])
+    expect(marks('-')).toEqual(['1', '-', '2'])
+  })
+
   it('takes a short word that is no mark as one place, and a longer one letter by letter', () => {
     const places = (typed: string) =>
       marksByPlace(typed, digits).map(({ from, to, mark }) => [from, to, mark])
