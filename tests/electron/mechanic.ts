@@ -10,7 +10,7 @@ import {
 } from '../../core/builds/index.ts'
 import type { Answer } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec, type Procedure, type Step } from '../../core/engine/index.ts'
-import { nextPull, windowOf } from '../../core/tightening/index.ts'
+import { nextPull, windowOf, waitOf } from '../../core/tightening/index.ts'
 import { lengthBefore, onTarget } from '../core/builds/next-command.ts'
 
 /** What a mechanic who does everything right, and reads off only what must be measured, does next; null when the build is finished. */
@@ -68,7 +68,18 @@ function pullIn(spec: EngineSpec, state: BuildState, procedure: Procedure): Buil
   const window = windowOf(procedure.passes[next.pass]!, next.fastener)
   const isMeasured = window?.kind === 'length' || window?.kind === 'free-length'
   const reading = isMeasured ? onTarget(window, lengthBefore(spec, next.fastener)) : null
-  return { type: 'pull', procedure: procedure.id, ...next, reading, moved: false, outOfOrder: null }
+  const torque = window?.kind === 'length' && window.torque !== undefined ? onTarget(window.torque, 0) : null
+  const seconds = waitOf(procedure.passes[next.pass]!)
+  return {
+    type: 'pull',
+    procedure: procedure.id,
+    ...next,
+    reading,
+    ...(torque !== null && { torque }),
+    ...(seconds !== null && { waited: { seconds, shortened: null } }),
+    moved: false,
+    outOfOrder: null,
+  }
 }
 
 function found<Part extends { readonly id: string }>(parts: readonly Part[], id: string): Part {

@@ -32,10 +32,22 @@ describe('the demo engines', () => {
     )
     const passes = specs.flatMap(({ procedures }) => procedures.flatMap(({ passes }) => passes))
     expect(new Set(passes.map(({ kind }) => kind))).toEqual(
-      new Set(['seat', 'torque', 'angle', 'loosen', 'recheck', 'length', 'stretch', 'action']),
+      new Set([
+        'seat',
+        'torque',
+        'angle',
+        'loosen',
+        'recheck',
+        'length',
+        'stretch',
+        'tighten-to-stretch',
+        'action',
+      ]),
     )
     expect(passes.some((pass) => pass.kind === 'seat' && pass.gap)).toBe(true)
     expect(passes.some((pass) => pass.kind === 'action' && pass.reading)).toBe(true)
+    expect(passes.some((pass) => pass.kind === 'action' && pass.waitMinutes)).toBe(true)
+    expect(passes.some((pass) => pass.kind === 'torque' && pass.step?.of === 2)).toBe(true)
     expect(passes.some((pass) => pass.kind === 'loosen' && pass.reversed)).toBe(true)
     expect(passes.some((pass) => pass.kind === 'recheck' && pass.only && pass.repeat)).toBe(true)
     expect(passes.some((pass) => pass.kind === 'angle' && pass.others)).toBe(true)
