@@ -8,7 +8,7 @@ import { en } from '../../core/words/index.ts'
 type Cell = string | number | null
 type Row = Readonly<Record<string, Cell>>
 
-/** A table for a spreadsheet: RFC 4180, with a byte order mark, by which Excel knows UTF-8. */
+/** A table for a spreadsheet: RFC 4180, with a byte order mark, by which spreadsheet programs know UTF-8. */
 export function tableOf(sheet: BuildSheet, table: 'pulls' | 'readings'): string {
   const rows = table === 'pulls' ? pulls(sheet) : readings(sheet)
   const fields = table === 'pulls' ? pullFields : readingFields
@@ -48,6 +48,8 @@ const pullFields = [
   'reading',
   'reading_unit',
   'wrench',
+  'wrench_number',
+  'wrench_calibrated',
   'adapter',
   'reading_at_fastener',
   'verdict',
@@ -57,6 +59,8 @@ const pullFields = [
   'torque_unit',
   'waited_s',
   'wait_shortened',
+  'stretch_mm',
+  'set_aside',
 ] as const
 
 function pulls({ runs }: BuildSheet): Row[] {
@@ -76,6 +80,8 @@ function pulls({ runs }: BuildSheet): Row[] {
       reading: pull.reading?.value ?? null,
       reading_unit: pull.reading?.unit ?? null,
       wrench: pull.held?.wrench ?? null,
+      wrench_number: pull.held?.number ?? null,
+      wrench_calibrated: pull.held?.calibrated ?? null,
       adapter: pull.held?.adapter === undefined ? null : adapterText(pull.held.adapter),
       reading_at_fastener: pull.reading && torqueAtFastener(pull.reading),
       verdict: pull.verdict,
@@ -85,6 +91,8 @@ function pulls({ runs }: BuildSheet): Row[] {
       torque_unit: pull.torque?.unit ?? null,
       waited_s: pull.waited?.seconds ?? null,
       wait_shortened: pull.waited?.shortened ?? null,
+      stretch_mm: pull.stretch && inMillimetres(pull.stretch),
+      set_aside: pull.setAside,
     })),
   )
 }

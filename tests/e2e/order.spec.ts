@@ -44,6 +44,11 @@ test('fasteners tapped one after another make an order; it is run, recorded and 
   await expect(mechanic.main).toHaveCount(0)
   for (const fastener of given.toReversed().slice(1)) await tap(page, fastener)
   await expect(page.getByText('All 10 are in the order')).toBeVisible()
+  const pulls = (pass: number) =>
+    page.getByRole('list', { name: `Pulls of pass ${pass}` }).getByRole('listitem')
+  await expect(pulls(1)).toHaveText(['110', '29', '38', '47', '56', '65', '74', '83', '92', '101'])
+  await expect(pulls(2)).toHaveText(['11once'])
+  await expect(pulls(3).first()).toHaveText('1210')
 
   await page.getByRole('button', { name: /^Compare clamp maps/ }).click()
   await expect(page.getByRole('region', { name: 'Order own order' })).toBeVisible()

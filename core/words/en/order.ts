@@ -30,6 +30,12 @@ export const order = {
       crosswise: 'Crosswise',
       'end-to-end': 'End to end',
     },
+    /** Every pull of every pass, as it comes. */
+    allPulls: ({ count }: { readonly count: number }) =>
+      `All ${count} pulls, in the order in which they come`,
+    pullsOfPass: ({ pass }: { readonly pass: number }) => `Pulls of pass ${pass}`,
+    /** Stands for the fastener where a pass is one action. */
+    once: 'once',
     compare: 'Compare clamp maps …',
     caution: 'The maker’s order comes first. Your own order is recorded as a deviation, with its reason.',
     forOwnEngine: 'For the spec file of an engine of your own',

@@ -56,6 +56,12 @@ export class OrderDraft {
   /** The procedure in these orders; null while one is no order, or all are as they were given. */
   readonly made: Procedure | null = $derived.by(() => this.#make())
 
+  /** The procedure as the run would go through it now; null while an order is not whole. */
+  readonly planned: Procedure | null = $derived.by(() => {
+    const isUntouched = this.orders.every(({ order, typed }) => this.#isAsGiven(order, typed))
+    return this.made ?? (isUntouched ? this.procedure : null)
+  })
+
   constructor(spec: EngineSpec, procedure: Procedure) {
     this.spec = spec
     this.procedure = procedure
@@ -101,6 +107,12 @@ export class OrderDraft {
   #problem(which: (code: ProblemCode) => boolean): Problem | null {
     if (this.typed.trim() === '' || this.#read.ok) return null
     return which(this.#read.problem.code) ? this.#read.problem : null
+  }
+
+  #isAsGiven(id: string, typed: string): boolean {
+    const order = this.procedure.orders.find((each) => each.id === id)!
+    const read = readOrder(this.spec, order, typed)
+    return read.ok && !isOther(order, read.value)
   }
 
   #make(): Procedure | null {

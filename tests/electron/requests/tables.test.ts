@@ -1,5 +1,10 @@
 import papaparse from 'papaparse'
 import { describe, expect, it } from 'vitest'
+import { buildSheet } from '../../../core/builds/index.ts'
+import { tableOf } from '../../../electron/requests/tables.ts'
+import { nextCommand } from '../../core/builds/next-command.ts'
+import { sumpByStretch } from '../../core/builds/sump-by-stretch.ts'
+import { demoEngine, Workshop } from '../../core/builds/workshop.ts'
 import { folder, store } from '../bench.ts'
 import { finishBuild } from '../mechanic.ts'
 import { asking } from './asking.ts'
@@ -56,6 +61,49 @@ describe('the table of pulls', () => {
       expect(rows[0]?.person).toBe(`'${person.trim()} A`)
     },
   )
+})
+
+/** The pulls of a build in memory, as the table has them. */
+function pullsOf(shop: Workshop) {
+  const text = tableOf(buildSheet(shop.spec, shop.entries), 'pulls').replace(/^\u{FEFF}/u, '')
+  return papaparse.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data
+}
+
+describe('beside a pull', () => {
+  it('stands the wrench with its number and calibration, where one of the shop was used', () => {
+    const shop = new Workshop(demoEngine('skerry-3'))
+    shop.worksUpTo('rods-on')
+    while ((shop.state.runs['rods']?.pulls.length ?? 0) < 6) shop.goesOn()
+    const command = nextCommand(shop.spec, shop.state)
+    if (command.type !== 'pull') throw new Error('a pull comes next')
+    shop.does({ ...command, held: { wrench: 'Click 60', number: '4711', calibrated: '2026-03-31' } })
+    expect(pullsOf(shop).at(-1)).toMatchObject({
+      wrench: 'Click 60',
+      wrench_number: '4711',
+      wrench_calibrated: '2026-03-31',
+    })
+  })
+
+  it('stands by how much it became longer, in mm, and at which torque', () => {
+    const shop = new Workshop(sumpByStretch())
+    shop.worksThrough('sump-run')
+    const stretched = pullsOf(shop).filter(({ kind }) => kind === 'tighten-to-stretch')
+    expect(stretched.length).toBeGreaterThan(10)
+    for (const { stretch_mm, torque, torque_unit } of stretched) {
+      expect(Number(stretch_mm)).toBeGreaterThanOrEqual(0.02)
+      expect(Number(stretch_mm)).toBeLessThanOrEqual(0.04)
+      expect(torque_unit).toBe('N·m')
+      expect(Number(torque)).toBeGreaterThanOrEqual(5)
+    }
+  })
+
+  it('stands why it does not count any more', () => {
+    const shop = new Workshop(demoEngine('skerry-3'))
+    shop.worksUpTo('rods-on')
+    while ((shop.state.runs['rods']?.pulls.length ?? 0) < 3) shop.goesOn()
+    shop.does({ type: 'restart-run', procedure: 'rods', pass: 0, reason: 'Interrupted' })
+    expect(pullsOf(shop).map(({ set_aside }) => set_aside)).toEqual(Array(3).fill('run-restarted'))
+  })
 })
 
 describe('the table of readings', () => {
