@@ -1,5 +1,6 @@
 export { countingSizes, measuredClearance, proposeByReadings, proposeBySizes } from './choice/by-readings.ts'
 export type { MeasuredBearing, MeasuredClearance } from './choice/by-readings.ts'
+export { chartPair, hasChartAt } from './choice/chart.ts'
 export { proposeShells } from './choice/choice.ts'
 export { exactly, oilClearance, rangeOf, rangeSpan } from './clearance.ts'
 export type { Clearance, Range } from './clearance.ts'

@@ -1,0 +1,24 @@
+import type { EngineSpec } from '../engine/index.ts'
+import { angleDrill } from './angle-drill.ts'
+import { chartDrill } from './chart-drill.ts'
+import { orderDrill } from './order-drill.ts'
+import { drillKinds, type DrillKind } from './round.ts'
+
+/** The drills that an engine can be practised with, in the order in which they are learned. */
+export function drillsOf(spec: EngineSpec): readonly DrillKind[] {
+  const offers: Readonly<Record<DrillKind, () => boolean>> = {
+    order: () => orderDrill(spec, '') !== null,
+    chart: () => chartDrill(spec, '') !== null,
+    values: () =>
+      spec.procedures.some(({ passes }) =>
+        passes.some((pass) => (pass.kind === 'torque' || pass.kind === 'recheck') && pass.target > 0),
+      ),
+    angle: () => angleDrill(spec, '') !== null,
+  }
+  return drillKinds.filter((kind) => offers[kind]())
+}
+
+/** From what a drill is drawn: another one after each round, and the same again for who does the same again. */
+export function seedOf(engine: string, drill: DrillKind, rounds: number): string {
+  return `${engine}/${drill}/${rounds}`
+}
