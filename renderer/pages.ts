@@ -9,6 +9,7 @@ export const pages = {
   clampMap: page(() => import('./clamp/ClampMapPage.svelte')),
   comparison: page(() => import('./archive/ComparePage.svelte')),
   people: page(() => import('./people/PeoplePage.svelte')),
+  practice: page(() => import('./practice/PracticePage.svelte')),
   record: page(() => import('./record/RecordPage.svelte')),
   rescue: page(() => import('./record/RescuePage.svelte')),
   screenAndKeys: page(() => import('./settings/ScreenAndKeys.svelte')),

@@ -7,6 +7,7 @@ import { buildLine } from './build-line.ts'
 import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
+import { practiceRequests } from './practice.ts'
 import { preferences } from './preferences.ts'
 import { nothing, problemMessage } from './problem-message.ts'
 import { wrenchRequests } from './wrenches.ts'
@@ -97,6 +98,7 @@ export const contract = {
   ...recordRequests,
   ...peopleRequests,
   ...wrenchRequests,
+  ...practiceRequests,
 } as const satisfies Record<string, RequestForm>
 
 export type RequestName = keyof typeof contract

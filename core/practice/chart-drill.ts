@@ -1,4 +1,11 @@
-import { chartPair, clearanceWith, hasChartAt, type Half, type JudgedClearance, type Pair } from '../bearing/index.ts'
+import {
+  chartPair,
+  clearanceWith,
+  hasChartAt,
+  type Half,
+  type JudgedClearance,
+  type Pair,
+} from '../bearing/index.ts'
 import type { EngineSpec, Fit } from '../engine/index.ts'
 import { Chance } from './chance.ts'
 import type { Tally } from './round.ts'

@@ -25,7 +25,9 @@ export function dailySet(
 ): readonly DrillOf[] {
   const known = new Map(progress.map((each) => [keyOf(each), each]))
   const [nowMs, beganMs] = [Date.parse(now), Date.parse(dayBegan)]
-  const doneToday = progress.filter(({ lastAt }) => Date.parse(lastAt) >= beganMs && Date.parse(lastAt) <= nowMs)
+  const doneToday = progress.filter(
+    ({ lastAt }) => Date.parse(lastAt) >= beganMs && Date.parse(lastAt) <= nowMs,
+  )
   const due = offered
     .flatMap((each) => known.get(keyOf(each)) ?? [])
     .filter(({ dueAt }) => Date.parse(dueAt) <= nowMs)
@@ -58,8 +60,7 @@ export function missingPractice(
   least: number,
 ): readonly MissingPractice[] {
   return offered.flatMap(({ engine, drill }) => {
-    const faultless =
-      progress.find((each) => each.engine === engine && each.drill === drill)?.faultless ?? 0
+    const faultless = progress.find((each) => each.engine === engine && each.drill === drill)?.faultless ?? 0
     return faultless < least ? [{ drill, faultless }] : []
   })
 }

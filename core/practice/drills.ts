@@ -3,16 +3,14 @@ import { angleDrill } from './angle-drill.ts'
 import { chartDrill } from './chart-drill.ts'
 import { orderDrill } from './order-drill.ts'
 import { drillKinds, type DrillKind } from './round.ts'
+import { valuesDrill } from './values-drill.ts'
 
 /** The drills that an engine can be practised with, in the order in which they are learned. */
 export function drillsOf(spec: EngineSpec): readonly DrillKind[] {
   const offers: Readonly<Record<DrillKind, () => boolean>> = {
     order: () => orderDrill(spec, '') !== null,
     chart: () => chartDrill(spec, '') !== null,
-    values: () =>
-      spec.procedures.some(({ passes }) =>
-        passes.some((pass) => (pass.kind === 'torque' || pass.kind === 'recheck') && pass.target > 0),
-      ),
+    values: () => valuesDrill(spec, '', [], 'N·m', '2026-01-01') !== null,
     angle: () => angleDrill(spec, '') !== null,
   }
   return drillKinds.filter((kind) => offers[kind]())

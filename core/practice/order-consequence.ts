@@ -6,6 +6,7 @@ import type { OrderDrill } from './order-drill.ts'
 
 /** What the joint would be like at the end of the pass, as the order has it and with one fastener before its turn. */
 export interface OrderConsequence {
+  readonly face: string
   readonly right: ClampRun
   readonly wrong: ClampRun
   /** The fastener whose load differs most, `first` as the order has it, `second` with the mistake. In N. */
@@ -30,7 +31,9 @@ export function orderConsequence(
   const wrong = clampRun(spec, mistaken, 'metal')
   if (!wrong.ok) return wrong
   const most = passDifferences(right.value, wrong.value).find((difference) => difference.pass === pass)
-  return done(most === undefined ? null : { right: right.value, wrong: wrong.value, most })
+  return done(
+    most === undefined ? null : { face: procedure.face, right: right.value, wrong: wrong.value, most },
+  )
 }
 
 /** The procedure with `tapped` before `wanted` in one pass, and all other passes as they are. */

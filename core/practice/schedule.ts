@@ -25,7 +25,9 @@ const scheduler = fsrs({ enable_fuzz: false, enable_short_term: false, maximum_i
  * The schedule after rounds in the order in which they were done, by FSRS as `ts-fsrs` has it; null without a round. A round
  * that the clock puts before the one it followed counts as done at the same time.
  */
-export function scheduleOf(rounds: readonly { readonly grade: Grade; readonly at: string }[]): Schedule | null {
+export function scheduleOf(
+  rounds: readonly { readonly grade: Grade; readonly at: string }[],
+): Schedule | null {
   const [first] = rounds
   if (first === undefined) return null
   let last = Date.parse(first.at)

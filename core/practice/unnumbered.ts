@@ -14,14 +14,19 @@ export function unnumbered(
   shown: ReadonlySet<string> = new Set(),
 ): Scene {
   const hidden = new Map(
-    spec.fasteners.filter(({ id }) => !shown.has(id)).map(({ id, where, face }) => [`fastener/${id}`, { where, face }]),
+    spec.fasteners
+      .filter(({ id }) => !shown.has(id))
+      .map(({ id, where, face }) => [`fastener/${id}`, { where, face }]),
   )
   const rows = scene.rows.map((row) => {
     const place = hidden.get(row.about)
     if (place === undefined) return row
     const alike = scene.rows.filter(({ about }) => hidden.get(about)?.where === place.where)
     const letter = alike.length > 1 ? letterAt(alike.indexOf(row)) : null
-    return { ...row, text: words.practice.fastener({ where: place.where, letter, isPulled: row.state === 'done' }) }
+    return {
+      ...row,
+      text: words.practice.fastener({ where: place.where, letter, isPulled: row.state === 'done' }),
+    }
   })
   const isNumber = (shape: Scene['shapes'][number]) =>
     shape.kind === 'text' && shape.about !== undefined && hidden.has(shape.about)

@@ -1,5 +1,12 @@
 import type { EngineSpec, Procedure } from '../engine/index.ts'
-import { benchTorqueUnits, newtonMetres, torqueIn, torqueOf, type BenchTorqueUnit, type Torque } from '../quantity/index.ts'
+import {
+  benchTorqueUnits,
+  newtonMetres,
+  torqueIn,
+  torqueOf,
+  type BenchTorqueUnit,
+  type Torque,
+} from '../quantity/index.ts'
 import {
   plannedIn,
   scaleShare,
@@ -31,8 +38,16 @@ export interface AskedPull {
  * choice being none of them. `setting`: what one of them is set to. `key` has the places of the right choices, at least one.
  */
 export type ValuesQuestion =
-  | { readonly kind: 'value' | 'unit'; readonly choices: readonly ScaleValue[]; readonly key: readonly number[] }
-  | { readonly kind: 'wrench'; readonly choices: readonly (WrenchSetup | null)[]; readonly key: readonly number[] }
+  | {
+      readonly kind: 'value' | 'unit'
+      readonly choices: readonly ScaleValue[]
+      readonly key: readonly number[]
+    }
+  | {
+      readonly kind: 'wrench'
+      readonly choices: readonly (WrenchSetup | null)[]
+      readonly key: readonly number[]
+    }
   | {
       readonly kind: 'setting'
       readonly setup: WrenchSetup
@@ -80,7 +95,9 @@ function torquePulls(spec: EngineSpec): readonly AskedPull[] {
       if (wanted.kind !== 'torque' && wanted.kind !== 'recheck') return []
       const asked = plannedIn(procedure, pass).flatMap(({ fastener }) => {
         const window = fastener === null ? null : windowOf(wanted, fastener)
-        return fastener !== null && window?.kind === 'torque' && window.target > 0 ? [{ fastener, window }] : []
+        return fastener !== null && window?.kind === 'torque' && window.target > 0
+          ? [{ fastener, window }]
+          : []
       })
       const byTarget = Map.groupBy(asked, ({ window }) => window.target)
       return [...byTarget.values()].map(([first]) => ({ procedure, pass, ...first! }))
@@ -94,7 +111,11 @@ function shown(torque: Torque, unit: BenchTorqueUnit): ScaleValue {
 }
 
 /** The value in its unit, the same number in units that are mistaken for it, and the values of other passes. */
-function valueQuestion(chance: Chance, { procedure, pass, window }: AskedPull, unit: BenchTorqueUnit): ValuesQuestion {
+function valueQuestion(
+  chance: Chance,
+  { procedure, pass, window }: AskedPull,
+  unit: BenchTorqueUnit,
+): ValuesQuestion {
   const right = shown(window.target, unit)
   const sameNumber = (['lbf·ft', 'lbf·in', 'N·m'] as const)
     .filter((other) => other !== unit)
@@ -102,7 +123,10 @@ function valueQuestion(chance: Chance, { procedure, pass, window }: AskedPull, u
   const others = procedure.passes.flatMap((each, place) =>
     place !== pass && (each.kind === 'torque' || each.kind === 'recheck') ? [shown(each.target, unit)] : [],
   )
-  return { kind: 'value', ...withTraps(chance, right, [...chance.shuffled(others).slice(0, 2), ...sameNumber]) }
+  return {
+    kind: 'value',
+    ...withTraps(chance, right, [...chance.shuffled(others).slice(0, 2), ...sameNumber]),
+  }
 }
 
 /** On a scale in another unit: with the number of the wrong unit, twelve times too much or too little, or not converted. */
@@ -112,7 +136,7 @@ function unitQuestion(chance: Chance, { window }: AskedPull, unit: BenchTorqueUn
   const confused = benchTorqueUnits
     .filter((each) => each !== scale)
     .map((each) => ({ number: shown(window.target, each).number, unit: scale }))
-  const inverse = shown(torqueOf(torqueIn(torqueOf(window.target, scale), 'N·m'), 'N·m'), 'N·m')
+  const inverse = shown(torqueOf(window.target, scale), 'N·m')
   return { kind: 'unit', ...withTraps(chance, right, [...confused, { number: inverse.number, unit: scale }]) }
 }
 
@@ -171,7 +195,7 @@ function withTraps(chance: Chance, right: ScaleValue, traps: readonly ScaleValue
   return { choices, key: [choices.indexOf(right)] }
 }
 
-/** What the fastener gets where a wrench is set to a value; null where its adapter cannot be reckoned with. */
+/** What the fastener gets where a wrench is set to a value; null where its adapter has no answer. */
 export function torqueGiven(setup: WrenchSetup | null, { number, unit }: ScaleValue): Torque | null {
   const set = torqueOf(Number(number), unit)
   if (setup === null) return set

@@ -41,4 +41,8 @@ export const requestNames: readonly string[] = [
   'verification.keep-head',
   'wrenches.list',
   'wrenches.keep',
+  'practice.read',
+  'practice.keep',
+  'practice.set-minimum',
+  'practice.readiness',
 ]

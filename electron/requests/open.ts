@@ -18,6 +18,7 @@ import { newIds } from './ids.ts'
 import { openLog } from './log.ts'
 import { OpenedFiles } from './opened-files.ts'
 import { People } from './people.ts'
+import { practiceRequests } from './practice.ts'
 import { preferenceRequests } from './preferences.ts'
 import { readEngines, takeSpec, type Engine } from './specs.ts'
 import { traceOf } from './trace.ts'
@@ -103,6 +104,7 @@ export function createRequests(given: HostServices, restore: Restore = notHere):
     ...wrenchRequests(store),
     ...engineRequests(engines),
     ...people.handlers,
+    ...practiceRequests({ store, engines, people, now }),
     ...buildRequests({ ...given, engines, openBuilds, people, finished: () => void keeper.make() }),
     ...archiveRequests({ store, openBuilds, now, keepHead }),
     ...verification.handlers,

@@ -42,14 +42,16 @@ export class People {
    * `person-not-proven` where the PIN was not given.
    */
   present(name: string): Outcome<PersonRow | null> {
-    const key = nameKey(name)
-    const people = this.#people()
-    const person =
-      people.find((each) => each.name === name) ?? people.find((each) => nameKey(each.name) === key)
+    const person = this.#named(name)
     if (person === undefined) return done(null)
     return this.#isPresent(person)
       ? done(person)
       : refused('person-not-proven', { name: person.name }, 'person')
+  }
+
+  /** Of the person of this name, present or not; null where the bench keeps none. */
+  idOf(name: string): string | null {
+    return this.#named(name)?.id ?? null
   }
 
   /**
@@ -117,6 +119,12 @@ export class People {
       this.#proven.delete(person)
       return done(this.#lines())
     },
+  }
+
+  #named(name: string): PersonRow | undefined {
+    const key = nameKey(name)
+    const people = this.#people()
+    return people.find((each) => each.name === name) ?? people.find((each) => nameKey(each.name) === key)
   }
 
   /** Rows that are none are passed over: a name or an id that no list can show lets nobody in. */

@@ -12,6 +12,8 @@ import type { Addition, ImportedEntries } from './entries.ts'
 import { watchFiles } from './file-watch.ts'
 import { entryOfCode } from './heads.ts'
 import { rebuildLists } from './lists.ts'
+import { practiceOn } from './practice.ts'
+import type { RoundRow } from './practice.ts'
 import { peopleOn } from './people.ts'
 import type { PersonRow } from './people.ts'
 import { preferencesOn } from './preferences.ts'
@@ -60,7 +62,15 @@ export interface Store {
   people(): readonly PersonRow[]
   /** Adds a person, or puts this in the place of the one with the id. */
   keepPerson(person: PersonRow): Outcome<null>
+  /** Removes what the person practised with them. */
   removePerson(id: string): Outcome<null>
+  /** What somebody practised, in the order in which it was done. */
+  practised(person: string): readonly RoundRow[]
+  keepRound(person: string, round: RoundRow): Outcome<null>
+  /** By engine, how many rounds of each drill without an error the shop wants before a person leads a build. */
+  practiceMinimums(): Readonly<Record<string, number>>
+  /** 0 takes it away. */
+  keepPracticeMinimum(engine: string, rounds: number): Outcome<null>
   keepPreferences(change: Readonly<Record<string, unknown>>): Outcome<null>
   /** Copies the record, checks the copy, and gives it its name; null when it was stopped. */
   backUp(place: BackupPlace): Promise<Outcome<Backup | null>>
@@ -78,6 +88,7 @@ export function storeOn(db: Database, file: string): Store {
   const builds = buildsOn(db)
   const { start, append, importEntries, entries } = entriesOn(db, write, specs, builds)
   const people = peopleOn(db, write)
+  const practice = practiceOn(db, write)
   const preferences = preferencesOn(db, write)
   const witnesses = witnessesOn(db)
   const rebuild = db.transaction(() => rebuildLists(db))
@@ -113,6 +124,10 @@ export function storeOn(db: Database, file: string): Store {
     people: people.all,
     keepPerson: people.keep,
     removePerson: people.remove,
+    practised: practice.of,
+    keepRound: practice.keep,
+    practiceMinimums: practice.minimums,
+    keepPracticeMinimum: practice.keepMinimum,
     backUp: (place) => makeBackup(db, place),
     verify: (options) => verifyChain(db, options),
     flush: () => void db.pragma('wal_checkpoint(TRUNCATE)'),

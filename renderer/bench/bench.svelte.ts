@@ -29,6 +29,7 @@ export type Place =
   | { readonly at: 'wrenches'; readonly openBuild: OpenBuild | null }
   /** Who works at this bench; the open build as for the wrenches. */
   | { readonly at: 'people'; readonly openBuild: OpenBuild | null }
+  | { readonly at: 'practice' }
   | { readonly at: 'bench-card'; readonly openBuild: OpenBuild; readonly procedure: string }
   | { readonly at: 'clamp-map'; readonly openBuild: OpenBuild; readonly procedure: string }
 
@@ -196,6 +197,10 @@ export class Bench {
     this.crew.stopChoosing()
     this.#place = { at: 'people', openBuild }
     await this.loadPeople()
+  }
+
+  showPractice() {
+    this.#place = { at: 'practice' }
   }
 
   showBenchCard(openBuild: OpenBuild, procedure: string) {

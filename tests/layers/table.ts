@@ -37,7 +37,8 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'layout',
     'tightening',
   ],
-  contract: ['words', 'problem', 'quantity', 'layout', 'tightening', 'builds'],
+  practice: ['words', 'problem', 'quantity', 'engine', 'bearing', 'layout', 'tightening'],
+  contract: ['words', 'problem', 'quantity', 'layout', 'tightening', 'builds', 'practice'],
 }
 
 /**
@@ -73,6 +74,7 @@ export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
   svelte: ['renderer'],
   'svelte-check': [],
   typescript: ['tests'],
+  'ts-fsrs': ['core'],
   'typescript-eslint': ['tests'],
   uqr: ['renderer'],
   uuid: ['electron'],

@@ -18,6 +18,7 @@ import { parts } from './parts.ts'
 import { passes } from './passes.ts'
 import { people } from './people.ts'
 import { phrases } from './phrases.ts'
+import { practice } from './practice.ts'
 import { proposals } from './proposals.ts'
 import { problems } from './problems/index.ts'
 import { record } from './record.ts'
@@ -53,6 +54,7 @@ export const en = {
   passes,
   people,
   phrases,
+  practice,
   proposals,
   problems,
   pullInputs,

@@ -103,6 +103,10 @@ export const hostWords = {
     'The build has no name. Type one, for example the customer and the pump.',
   'person-not-proven': ({ name }: { name: string }) =>
     `${name} has a PIN, and it was not given yet. Choose ${name} and type the PIN.`,
+  'practice-not-kept': ({ name }: { name: string }) =>
+    `${name} is not in the list of people, so this round is not kept. Add the name to the list of people to keep what is practised.`,
+  'minimum-by-mechanic': (_: None) =>
+    'Only a mechanic from the list of people sets what must be practised. Choose a mechanic as the person at the bench.',
   'person-unknown': (_: None) => 'This person is not in the list any more. Look at the list again.',
   'person-twice': ({ name }: { name: string }) =>
     `${name} is in the list already. Give the other one a name by which they can be told apart.`,

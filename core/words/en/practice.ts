@@ -1,0 +1,129 @@
+import type { RichText } from '../rich.ts'
+
+const drills = {
+  order: { name: 'Order', about: 'The order of a pass, on the drawing without its numbers.' },
+  chart: { name: 'Chart', about: 'The shells for marks drawn by chance, by the printed chart.' },
+  values: {
+    name: 'Values and wrench',
+    about: 'The torque of a pass, its unit, the wrench for it and its setting.',
+  },
+  angle: { name: 'Angle', about: 'A turn judged by eye, with the wedge hidden.' },
+}
+type Drill = keyof typeof drills
+
+const times = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
+const clock = (seconds: number) =>
+  seconds < 60 ? `${Math.round(seconds)} s` : `${Math.floor(seconds / 60)} min ${Math.round(seconds % 60)} s`
+
+/** Practice: drills on the engines of the library, away from any build. */
+export const practice = {
+  title: 'Practice',
+  back: 'Back to practice',
+  banner: 'PRACTICE',
+  engine: 'Engine',
+  none: 'This engine has nothing to practise: no passes and no chart.',
+  keptFor: ({ name }: { readonly name: string }) => `What ${name} practises is kept on this bench.`,
+  notKept: ({ name }: { readonly name: string }) =>
+    (name === '' ? 'Nobody is at the bench' : `${name} is not in the list of people`) +
+    ': rounds can be done and are not kept.',
+
+  today: 'Today, about ten minutes',
+  nothingToday: 'Done for today.',
+  todays: (of: { readonly engine: string; readonly drill: Drill; readonly minutes: number }) =>
+    `${drills[of.drill].name}: ${of.engine}, ${of.minutes} min`,
+  drillsOf: ({ engine }: { readonly engine: string }) => `Drills of ${engine}`,
+  drills,
+  begin: ({ drill }: { readonly drill: Drill }) => `Begin ${drills[drill].name}`,
+  never: 'Not done yet.',
+  standing: (of: { readonly rounds: number; readonly faultless: number; readonly dueAt: string }) =>
+    `${times(of.rounds, 'round')}, ${of.faultless} without an error. Again on ${of.dueAt}.`,
+
+  errors: 'Errors by place',
+  errorsShown: 'Marked: errors in the last ten rounds. Filled: asked for, without an error.',
+  noErrors: 'No errors in the last rounds.',
+  errorsAt: (of: { readonly errors: number; readonly asked: number }) =>
+    `${times(of.errors, 'error')}, asked ${times(of.asked, 'time')}`,
+
+  minimum: 'Rounds of each drill without an error before a person leads a build of this engine',
+  noMinimum: 'none',
+  minimumBy:
+    'A mechanic from the list of people sets it. It is shown when a build is started and bars nobody.',
+  missing: (of: {
+    readonly name: string
+    readonly least: number
+    readonly missing: readonly { readonly drill: Drill; readonly faultless: number }[]
+  }) =>
+    `The shop wants ${times(of.least, 'round')} of each drill without an error before a person leads a build of this engine. ` +
+    `${of.name} has ` +
+    of.missing.map(({ drill, faultless }) => `${faultless} of ${drills[drill].name}`).join(', ') +
+    '. The build can be started all the same.',
+
+  // On the drawing
+  fastener: (of: { readonly where: string; readonly letter: string | null; readonly isPulled: boolean }) =>
+    `Fastener, ${of.where}${of.letter === null ? '' : ` ${of.letter}`}: ${of.isPulled ? 'pulled' : 'not pulled'}`,
+
+  // In a drill
+  soFar: (of: { readonly done: number; readonly of: number }) => `${of.done} of ${of.of}`,
+  right: 'Right.',
+  wrong: 'Not this one.',
+  question: 'What is asked',
+  check: 'Check',
+  onward: 'Next',
+
+  order: {
+    help: 'The next one is shown after',
+    afterErrors: ({ errors }: { readonly errors: number }) => times(errors, 'error'),
+    tap: 'Which fastener is next? Tap it.',
+    pass: ({ procedure, pass }: { readonly procedure: string; readonly pass: string }): RichText => [
+      `${procedure}: `,
+      { strong: pass },
+    ],
+    complete: 'This pass is complete',
+    whatNext: 'What comes next?',
+    done: 'The procedure is done',
+    whole: ({ name, target }: { readonly name: string; readonly target: string | null }) =>
+      target === null ? name : `${name}, ${target}`,
+    mistakes: {
+      'already-pulled': ({ number }: { readonly number: string }) =>
+        `${number} is pulled already in this pass.`,
+      'not-in-pass': ({ number }: { readonly number: string }) =>
+        `${number} is not in this pass: it goes over some of the fasteners only.`,
+      'is-complete': 'All of this pass are pulled. Say so.',
+      'not-complete': ({ left }: { readonly left: number }) =>
+        `The pass is not complete: ${times(left, 'fastener')} still to pull. A bolt that is missed in one pass is turned too far in the next.`,
+      'wrong-pass':
+        'Another pass comes first. Passes raise the load step by step, so that the faces close evenly.',
+    },
+    reasons: {
+      'middle-first': ({ number }: { readonly number: string }) =>
+        `Not ${number} yet: this order goes from the middle outwards. What is trapped in the middle cannot flatten any more.`,
+      apart: ({ number }: { readonly number: string }) =>
+        `Not ${number} yet: it lies beside the last one. Neighbours pulled one after the other take load from each other.`,
+      'as-given': ({ number }: { readonly number: string }) =>
+        `Not ${number} yet: the order of the spec goes elsewhere first.`,
+    },
+    consequence: (of: {
+      readonly early: string
+      readonly number: string
+      readonly right: string
+      readonly wrong: string
+    }) =>
+      `With ${of.early} pulled now, ${of.number} would hold ${of.wrong} kN at the end of the pass, instead of ${of.right} kN.`,
+    hardlyAny:
+      'In the model of this joint the loads at the end of the pass hardly change; in the order they are still checked.',
+    picture: 'What each fastener would hold more or less at the end of the pass, in kN',
+    showsNext: ({ number }: { readonly number: string }) => `Next is ${number}, in blue.`,
+  },
+
+  result: {
+    title: 'Done',
+    faultless: 'No errors.',
+    errors: ({ errors, asked }: { readonly errors: number; readonly asked: number }) =>
+      `${times(errors, 'error')} in ${asked} questions.`,
+    took: ({ seconds, fastest }: { readonly seconds: number; readonly fastest: number | null }) =>
+      `It took ${clock(seconds)}.${fastest === null ? '' : ` The fastest without an error so far: ${clock(fastest)}.`}`,
+    speedLater: 'Time counts once a round has no error.',
+    again: ({ dueAt }: { readonly dueAt: string }) => `Again on ${dueAt}.`,
+    another: 'Another round',
+  },
+}

@@ -1,0 +1,77 @@
+import { z } from 'zod'
+import type { PracticeStanding } from '../../core/contract/index.ts'
+import { drillKinds, drillsOf, missingPractice, progressOf, type Round } from '../../core/practice/index.ts'
+import { done, refused } from '../../core/problem/index.ts'
+import type { Store } from '../store/index.ts'
+import type { HandlersOf } from './handlers.ts'
+import type { People } from './people.ts'
+import type { Engine } from './specs.ts'
+
+const keptRound = z.object({
+  drill: z.enum(drillKinds),
+  at: z.iso.datetime(),
+  tally: z.array(z.strictObject({ about: z.string(), errors: z.int().min(0) })).min(1),
+})
+
+/** Answers about what people practise. Nothing is kept of who is not in the list of people. */
+export function practiceRequests(given: {
+  readonly store: Store
+  readonly engines: readonly Engine[]
+  readonly people: People
+  readonly now: () => Date
+}): HandlersOf<'practice'> {
+  const { store, engines, people, now } = given
+  /** Rows that are none, of another version say, are passed over. */
+  const roundsOf = (person: string): readonly Round[] =>
+    store.practised(person).flatMap(({ engine, drill, at_utc, seconds, tally_json }) => {
+      const read = keptRound.safeParse({ drill, at: at_utc, tally: jsonIn(tally_json) })
+      return read.success ? [{ engine, seconds, ...read.data }] : []
+    })
+  const standingOf = (person: string | null): PracticeStanding => ({
+    isKept: person !== null,
+    progress: person === null ? [] : progressOf(roundsOf(person)),
+    minimums: store.practiceMinimums(),
+  })
+
+  return {
+    'practice.read': ({ person }) => {
+      const found = people.present(person)
+      return found.ok ? done(standingOf(found.value?.id ?? null)) : found
+    },
+    'practice.keep': ({ person, round }) => {
+      const found = people.present(person)
+      if (!found.ok) return found
+      if (found.value === null) return refused('practice-not-kept', { name: person.slice(0, 80) }, 'person')
+      const kept = store.keepRound(found.value.id, {
+        ...{ engine: round.engine, drill: round.drill, seconds: round.seconds },
+        at_utc: now().toISOString(),
+        tally_json: JSON.stringify(round.tally),
+      })
+      return kept.ok ? done(standingOf(found.value.id)) : kept
+    },
+    'practice.set-minimum': ({ person, engine, least }) => {
+      const found = people.present(person)
+      if (!found.ok) return found
+      if (found.value?.role !== 'mechanic') return refused('minimum-by-mechanic', {}, 'person')
+      const kept = store.keepPracticeMinimum(engine, least)
+      return kept.ok ? done(standingOf(found.value.id)) : kept
+    },
+    'practice.readiness': ({ person, engine }) => {
+      const least = store.practiceMinimums()[engine] ?? 0
+      const spec = engines.find(({ id }) => id === engine)?.spec
+      if (least === 0 || !spec) return done(null)
+      const id = people.idOf(person)
+      const offered = drillsOf(spec).map((drill) => ({ engine, drill }))
+      const progress = id === null ? [] : progressOf(roundsOf(id))
+      return done({ least, missing: missingPractice(offered, progress, least) })
+    },
+  }
+}
+
+function jsonIn(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown
+  } catch {
+    return null
+  }
+}

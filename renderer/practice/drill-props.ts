@@ -1,0 +1,15 @@
+import type { Snippet } from 'svelte'
+import type { Tally } from '../../core/practice/index.ts'
+import type { Theme } from '../look/theme.svelte.ts'
+import type { OpenDrill } from './practice-desk.svelte.ts'
+
+/** What each drill is given. */
+export interface DrillProps {
+  readonly open: OpenDrill
+  readonly theme: Theme
+  readonly onleave: () => void
+  /** Called once, when the last question is answered. */
+  readonly ondone: (tally: Tally) => void
+  /** What the round came to, once it is done: it stands where the questions stood. */
+  readonly result: Snippet | undefined
+}

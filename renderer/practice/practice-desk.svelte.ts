@@ -1,0 +1,99 @@
+import type { Client, PracticeStanding } from '../../core/contract/index.ts'
+import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
+import { drillsOf, seedOf, type DrillKind, type DrillOf, type Tally } from '../../core/practice/index.ts'
+import { problem, type Problem } from '../../core/problem/index.ts'
+
+/** A drill that somebody is at. */
+export interface OpenDrill {
+  readonly spec: EngineSpec
+  readonly drill: DrillKind
+  readonly seed: string
+}
+
+const nothing: PracticeStanding = { isKept: false, progress: [], minimums: {} }
+
+/** Where one person practises: the engine that is chosen, how the person stands, and the drill that is open. */
+export class PracticeDesk {
+  readonly #client: Client
+  readonly #person: () => string
+  #spec = $state.raw<EngineSpec | null>(null)
+  #standing = $state.raw<PracticeStanding>(nothing)
+  #open = $state.raw<OpenDrill | null>(null)
+  #problem = $state.raw<Problem | null>(null)
+  /** Rounds begun at this desk, by engine and drill: of who is not in the list, nothing else counts them. */
+  #begun: Readonly<Record<string, number>> = {}
+
+  readonly drills: readonly DrillOf[] = $derived.by(() => {
+    const spec = this.#spec
+    return spec === null ? [] : drillsOf(spec).map((drill) => ({ engine: spec.id, drill }))
+  })
+
+  constructor(client: Client, person: () => string) {
+    this.#client = client
+    this.#person = person
+  }
+
+  get spec() {
+    return this.#spec
+  }
+  get standing() {
+    return this.#standing
+  }
+  get open() {
+    return this.#open
+  }
+  get problem() {
+    return this.#problem
+  }
+
+  async look() {
+    const answer = await this.#client.request('practice.read', { person: this.#person() })
+    this.#standing = answer.ok ? answer.value : nothing
+    this.#problem = answer.ok ? null : answer.problem
+  }
+
+  /** Answers the engine that is chosen then; null where it cannot be read, for the reason in `problem`. */
+  async choose(engine: string): Promise<EngineSpec | null> {
+    if (this.#spec?.id === engine) return this.#spec
+    const answer = await this.#client.request('engines.read', { id: engine })
+    const read = answer.ok ? readSpec(answer.value.specText) : null
+    if (answer.ok && read?.ok) this.#problem = null
+    else this.#problem = answer.ok ? problem('engine-unknown', { engine }) : answer.problem
+    return (this.#spec = read?.ok ? read.spec : null)
+  }
+
+  async begin({ engine, drill }: DrillOf) {
+    const spec = await this.choose(engine)
+    if (spec === null) return
+    const key = `${engine}/${drill}`
+    const kept = this.standingOf({ engine, drill })?.rounds ?? 0
+    const rounds = this.#standing.isKept ? kept : (this.#begun[key] ?? 0)
+    this.#begun = { ...this.#begun, [key]: rounds + 1 }
+    this.#open = { spec, drill, seed: seedOf(engine, drill, rounds) }
+  }
+
+  leave() {
+    this.#open = null
+  }
+
+  standingOf({ engine, drill }: DrillOf) {
+    return this.#standing.progress.find((each) => each.engine === engine && each.drill === drill) ?? null
+  }
+
+  /** Keeps what was done of the open drill; for who is not in the list there is nothing to keep. */
+  async keep(tally: Tally, seconds: number) {
+    if (this.#open === null || !this.#standing.isKept) return
+    const { spec, drill } = this.#open
+    const round = { engine: spec.id, drill, tally: tally.map((each) => ({ ...each })), seconds }
+    const answer = await this.#client.request('practice.keep', { person: this.#person(), round })
+    if (answer.ok) this.#standing = answer.value
+    this.#problem = answer.ok ? null : answer.problem
+  }
+
+  async setMinimum(engine: string, least: number) {
+    const asked = { person: this.#person(), engine, least }
+    const answer = await this.#client.request('practice.set-minimum', asked)
+    if (answer.ok) this.#standing = answer.value
+    this.#problem = answer.ok ? null : answer.problem
+  }
+}
