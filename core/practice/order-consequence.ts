@@ -14,7 +14,7 @@ export interface OrderConsequence {
 }
 
 /**
- * Runs the procedure up to the end of the drill's pass through the model of its joint face twice. Null where the pass moves no
+ * With a gasket between the faces, where bolts take more load from each other and the lesson is plain to see. Runs the procedure up to the end of the drill's pass through the model of its joint face twice. Null where the pass moves no
  * load that the model knows, or would be gone through backwards. Refuses what `clampRun` refuses.
  */
 export function orderConsequence(
@@ -26,9 +26,9 @@ export function orderConsequence(
   const upTo = { ...procedure, passes: procedure.passes.slice(0, pass + 1) }
   const mistaken = withBefore(upTo, pass, wanted, tapped)
   if (mistaken === null) return done(null)
-  const right = clampRun(spec, upTo, 'metal')
+  const right = clampRun(spec, upTo, 'gasket')
   if (!right.ok) return right
-  const wrong = clampRun(spec, mistaken, 'metal')
+  const wrong = clampRun(spec, mistaken, 'gasket')
   if (!wrong.ok) return wrong
   const most = passDifferences(right.value, wrong.value).find((difference) => difference.pass === pass)
   return done(

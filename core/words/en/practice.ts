@@ -108,11 +108,108 @@ export const practice = {
       readonly right: string
       readonly wrong: string
     }) =>
-      `With ${of.early} pulled now, ${of.number} would hold ${of.wrong} kN at the end of the pass, instead of ${of.right} kN.`,
+      `With a gasket in the joint and ${of.early} pulled now, ${of.number} would hold ${of.wrong} kN at the end of the pass, instead of ${of.right} kN.`,
     hardlyAny:
       'In the model of this joint the loads at the end of the pass hardly change; in the order they are still checked.',
     picture: 'What each fastener would hold more or less at the end of the pass, in kN',
     showsNext: ({ number }: { readonly number: string }) => `Next is ${number}, in blue.`,
+  },
+
+  chart: {
+    marks: (of: {
+      readonly position: string
+      readonly housing: string
+      readonly housingMark: string
+      readonly journal: string
+      readonly journalMark: string
+    }): RichText => [
+      { strong: `${of.position}: ` },
+      `${of.housing} `,
+      { strong: of.housingMark },
+      `, ${of.journal} `,
+      { strong: of.journalMark },
+    ],
+    which: 'Which shells?',
+    chart: ({ fit, position }: { readonly fit: string; readonly position: string }) =>
+      `Chart of ${fit}, ${position}: upper / lower`,
+    cell: ({ upper, lower }: { readonly upper: string; readonly lower: string }) => `${upper} / ${lower}`,
+    noCell: '–',
+    wrongHalves: ({ halves }: { readonly halves: readonly string[] }) =>
+      `Not what the chart has for these marks: ${halves.join(' and ')}.`,
+    wouldBe: ({ clearance, allowed }: { readonly clearance: string; readonly allowed: string }) =>
+      `These shells would leave ${clearance}; ${allowed} is allowed.`,
+    chartLeaves: ({ clearance }: { readonly clearance: string }) => `The chart’s shells leave ${clearance}.`,
+    noSizes: 'The spec gives no sizes for these: the chart alone decides.',
+  },
+
+  values: {
+    wrenches: {
+      small: 'Small wrench, 5 to 25 N·m',
+      inch: 'Inch wrench, 30 to 250 lbf·in',
+      middle: 'Middle wrench, 20 to 110 N·m',
+      foot: 'Foot wrench, 20 to 150 lbf·ft',
+      large: 'Large wrench, 60 to 330 N·m',
+      adapter: 'crowfoot of 60 mm',
+    },
+    practiceRack: 'The shop has listed no wrenches: these are for practice.',
+    asks: {
+      value: ({ pass, number }: { readonly pass: string; readonly number: string }) =>
+        `${pass}: what is fastener ${number} pulled to?`,
+      unit: ({ torque, unit }: { readonly torque: string; readonly unit: string }) =>
+        `${torque} is asked for, and the wrench has a scale in ${unit}. What is it set to?`,
+      wrench: ({ torque }: { readonly torque: string }) => `Which of these can be used for ${torque}?`,
+      setting: ({ setup, torque }: { readonly setup: string; readonly torque: string }) =>
+        `${setup}: what is it set to for ${torque} at the fastener?`,
+    },
+    pass: ({
+      procedure,
+      pass,
+      kind,
+    }: {
+      readonly procedure: string
+      readonly pass: number
+      readonly kind: string
+    }) => `${procedure}, pass ${pass}, ${kind}`,
+    scale: ({ number, unit }: { readonly number: string; readonly unit: string }) => `${number} ${unit}`,
+    noneOfThem: 'None of these',
+    someFits: 'One of these can be used: compare the value with the range of each.',
+    gives: (of: {
+      readonly value: string
+      readonly given: string
+      readonly times: string
+      readonly asked: string
+    }) =>
+      `${of.value} would give the fastener ${of.given}: ${of.times} times the ${of.asked} that are asked for.`,
+  },
+
+  angle: {
+    ask: ({ number, angle }: { readonly number: string; readonly angle: string }): RichText => [
+      `Turn fastener ${number} by `,
+      { strong: angle },
+      '.',
+    ],
+    room: ({ room, grip }: { readonly room: number | null; readonly grip: string }) =>
+      room === null
+        ? 'Nothing is in the way of the handle.'
+        : `The handle has room for ${room}°. Grip again with ${grip}.`,
+    hint: 'Drag the knob, or use the arrow keys: 5° each, 1° with Shift.',
+    by: ({ degrees }: { readonly degrees: number }) => (degrees < 0 ? `↺ ${-degrees}°` : `↻ ${degrees}°`),
+    grip: 'Grip again',
+    here: 'It is turned',
+    atEnd: 'The handle is at the end of its room.',
+    handle: ({ clock }: { readonly clock: number }) => `Handle at about ${clock} o’clock`,
+    judged: (of: {
+      readonly reached: string
+      readonly off: string
+      readonly least: string
+      readonly most: string
+    }) => `${of.reached}: ${of.off}. ${of.least} to ${of.most} is allowed.`,
+    off: ({ degrees }: { readonly degrees: number }) =>
+      degrees === 0 ? 'to the degree' : `${Math.abs(degrees)}° too ${degrees > 0 ? 'far' : 'little'}`,
+    how: 'Turned',
+    hows: { screen: 'here', own: 'with a wrench of your own' },
+    ownWrench: 'Set a bolt in a vice, turn it by this angle by eye, then read it off a protractor.',
+    protractorReads: 'The protractor reads, in °',
   },
 
   result: {
