@@ -1,15 +1,12 @@
 import type { RichText } from '../rich.ts'
 
-const drills = {
-  order: { name: 'Order', about: 'The order of a pass, on the drawing without its numbers.' },
-  chart: { name: 'Chart', about: 'The shells for marks drawn by chance, by the printed chart.' },
-  values: {
-    name: 'Values and wrench',
-    about: 'The torque of a pass, its unit, the wrench for it and its setting.',
-  },
-  angle: { name: 'Angle', about: 'A turn judged by eye, with the wedge hidden.' },
+const names = {
+  order: 'Order',
+  chart: 'Chart',
+  values: 'Values and wrench',
+  angle: 'Angle',
 }
-type Drill = keyof typeof drills
+type Drill = keyof typeof names
 
 const times = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
 const clock = (seconds: number) =>
@@ -30,10 +27,16 @@ export const practice = {
   today: 'Today, about ten minutes',
   nothingToday: 'Done for today.',
   todays: (of: { readonly engine: string; readonly drill: Drill; readonly minutes: number }) =>
-    `${drills[of.drill].name}: ${of.engine}, ${of.minutes} min`,
+    `${names[of.drill]}: ${of.engine}, ${of.minutes} min`,
   drillsOf: ({ engine }: { readonly engine: string }) => `Drills of ${engine}`,
-  drills,
-  begin: ({ drill }: { readonly drill: Drill }) => `Begin ${drills[drill].name}`,
+  names,
+  abouts: {
+    order: 'The order of a pass, on the drawing without its numbers.',
+    chart: 'The shells for marks drawn by chance, by the printed chart.',
+    values: 'The torque of a pass, its unit, the wrench for it and its setting.',
+    angle: 'A turn judged by eye, with the wedge hidden.',
+  },
+  begin: ({ drill }: { readonly drill: Drill }) => `Begin ${names[drill]}`,
   never: 'Not done yet.',
   standing: (of: { readonly rounds: number; readonly faultless: number; readonly dueAt: string }) =>
     `${times(of.rounds, 'round')}, ${of.faultless} without an error. Again on ${of.dueAt}.`,
@@ -55,7 +58,7 @@ export const practice = {
   }) =>
     `The shop wants ${times(of.least, 'round')} of each drill without an error before a person leads a build of this engine. ` +
     `${of.name} has ` +
-    of.missing.map(({ drill, faultless }) => `${faultless} of ${drills[drill].name}`).join(', ') +
+    of.missing.map(({ drill, faultless }) => `${faultless} of ${names[drill]}`).join(', ') +
     '. The build can be started all the same.',
 
   // On the drawing

@@ -138,7 +138,8 @@ describe('a mistake in the order', () => {
 
   it('is answered with what the joint would be like: loads of both orders after the same pulls', () => {
     let differing = 0
-    for (const engine of demos) {
+    // Those of few fasteners: the model is run twice for each.
+    for (const engine of ['carr-v2', 'fen-1', 'holm-2', 'skerry-3', 'tarn-4'].map(demo)) {
       const drill = Array.from({ length: 60 }, (_, round) => orderDrill(engine, `round ${round}`)!).find(
         ({ procedure, pass, key }) => procedure.passes[pass]!.kind === 'torque' && key.length > 3,
       )
@@ -154,7 +155,7 @@ describe('a mistake in the order', () => {
       expect(most.pass).toBe(drill.pass)
       if (Math.abs(most.first - most.second) > 100) differing += 1
     }
-    expect(differing).toBeGreaterThan(3)
+    expect(differing).toBeGreaterThan(2)
   })
 })
 
