@@ -135,6 +135,9 @@ export const practice = {
     which: 'Which shells?',
     chart: ({ fit, position }: { readonly fit: string; readonly position: string }) =>
       `Chart of ${fit}, ${position}: upper / lower`,
+    /** Of the chart: down its side, and along its head. */
+    sides: ({ housing, journal }: { readonly housing: string; readonly journal: string }) =>
+      `${housing} ↓ ${journal} →`,
     cell: ({ upper, lower }: { readonly upper: string; readonly lower: string }) => `${upper} / ${lower}`,
     noCell: '–',
     wrongHalves: ({ halves }: { readonly halves: readonly string[] }) =>
