@@ -5,7 +5,7 @@ import type { Words } from '../words/index.ts'
 /**
  * A drawing with the numbers of its fasteners taken off, but for those of `shown`, on the sheet and in its words alike: what is
  * left of a fastener is where it is and whether it is pulled. Two that the spec says to be in the same place are told apart by a
- * letter.
+ * letter. They are listed by their names: the list of a drawing goes by number.
  */
 export function unnumbered(
   words: Words,
@@ -28,9 +28,11 @@ export function unnumbered(
       text: words.practice.fastener({ where: place.where, letter, isPulled: row.state === 'done' }),
     }
   })
+  const named = rows.filter(({ about }) => hidden.has(about)).toSorted((a, b) => (a.text < b.text ? -1 : 1))
+  const others = rows.filter(({ about }) => !hidden.has(about))
   const isNumber = (shape: Scene['shapes'][number]) =>
     shape.kind === 'text' && shape.about !== undefined && hidden.has(shape.about)
-  return { ...scene, rows, shapes: scene.shapes.filter((shape) => !isNumber(shape)) }
+  return { ...scene, rows: [...others, ...named], shapes: scene.shapes.filter((shape) => !isNumber(shape)) }
 }
 
 function letterAt(place: number): string {
