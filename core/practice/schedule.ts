@@ -19,7 +19,7 @@ const ratings: Readonly<Record<Grade, FsrsGrade>> = {
  * Whole days between rounds, with nobody's luck in them; half a year at most, because hands forget what they do not do and a
  * manual is printed again.
  */
-const scheduler = fsrs({ enable_fuzz: false, enable_short_term: false, maximum_interval: 180 })
+const parameters = { enable_fuzz: false, enable_short_term: false, maximum_interval: 180 }
 
 /**
  * The schedule after rounds in the order in which they were done, by FSRS as `ts-fsrs` has it; null without a round. A round
@@ -30,6 +30,7 @@ export function scheduleOf(
 ): Schedule | null {
   const [first] = rounds
   if (first === undefined) return null
+  const scheduler = fsrs(parameters)
   let last = Date.parse(first.at)
   let card = createEmptyCard(new Date(last))
   for (const { grade, at } of rounds) {
