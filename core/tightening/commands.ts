@@ -35,6 +35,8 @@ export const runCommands = [
     torque: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
     /** How long was waited, where the procedure waits, and why not longer, where that is less than it says. */
     waited: z.strictObject({ seconds: z.number().min(0), shortened: typedReason.nullable() }).optional(),
+    /** Why it is pulled although the open time of the sealant in its joint is over, as typed; only asked for where it is. */
+    overTime: typedReason.optional(),
     /** The fastener turned in a recheck pass. */
     moved: z.boolean().default(false),
     /** A length that does not go with the others, or with the fastener's own before, was looked at again and is right. */
@@ -84,6 +86,8 @@ export const runCommands = [
     pass: z.int().min(0),
     /** Because a gap of the joint face is out of its limits. */
     measuredAgain: z.literal(true).optional(),
+    /** That the joint is opened is accepted: beads are wiped off, and what was closed over them is taken out. */
+    jointOpened: z.literal(true).optional(),
     reason: typedReason,
   }),
   z.strictObject({ type: z.literal('pause-run'), ...common, reason: typedReason }),

@@ -57,6 +57,8 @@ export const runEvents = [
     waited_s: z.number().min(0).optional(),
     /** Why it was not waited as long as the procedure says; only where it was not. */
     waitShortened: reason.optional(),
+    /** The beads of sealant whose open time was over, and why their joint is closed all the same; only where one was. */
+    overTime: z.strictObject({ beads: z.array(z.string()).min(1), reason }).optional(),
     /** Why it was pulled before its turn; null when it was its turn. */
     outOfOrder: reason.nullable(),
   }),
@@ -108,6 +110,8 @@ export const runEvents = [
     pass: z.int().min(0),
     /** A gap of the joint face out of its limits is measured again: its flags go with what no longer counts. */
     measuredAgain: z.literal(true).optional(),
+    /** The joint is opened: the beads that it closes are wiped off, and what was closed over them is taken out. */
+    jointOpened: z.literal(true).optional(),
     reason,
   }),
   z.strictObject({ type: z.literal('run-paused'), ...common, reason: z.string().trim().max(600) }),

@@ -127,7 +127,8 @@ export function buildRequests(given: {
         const second = people.second(command.second, handsOn(store, input.build, command.step))
         if (!second.ok) return second
       }
-      const decided = decide(spec, state, command)
+      const at = now().toISOString()
+      const decided = decide(spec, state, command, at)
       if (!decided.ok) return decided
       const mentions = decided.value.flatMap((event) => mentionsOf(spec, { person: person.value, event }))
       const added = store.append({
@@ -135,7 +136,7 @@ export function buildRequests(given: {
         after: state.seq,
         events: decided.value,
         person: person.value,
-        at: now().toISOString(),
+        at,
         mentions: newMentions(cached.value, mentions),
       })
       if (!added.ok) {

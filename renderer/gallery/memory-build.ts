@@ -65,7 +65,7 @@ export class MemoryBuild {
   }
 
   act(command: BuildCommand, person = this.begun.person): Outcome<readonly RecordedEvent[]> {
-    const decided = decide(this.engine.spec, this.#state, command)
+    const decided = decide(this.engine.spec, this.#state, command, null)
     return decided.ok ? done(this.#append(decided.value, person)) : decided
   }
 

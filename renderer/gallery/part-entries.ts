@@ -41,7 +41,7 @@ export const partEntries: readonly Entry[] = [
   }),
   part('Open time', 'What is left before the sealant skins over', OpenTime, async (shown) => {
     const { openBuild } = await benchAt(shown, momentOf('skerry-3', 'bead laid').build)
-    const clock = sealantClock(openBuild.spec, openBuild.state, openBuild.events)!
+    const clock = sealantClock(openBuild.spec, openBuild.state)!
     const over = { ...clock, endsAt_ms: Date.parse(clock.laidAt) }
     return { running: { openBuild, clock }, over: { openBuild, clock: over } }
   }),

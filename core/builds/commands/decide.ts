@@ -1,6 +1,5 @@
 import { done, refused } from '../../problem/index.ts'
 import type { EngineSpec } from '../../engine/index.ts'
-import { decideRun, type RunCommand } from '../../tightening/index.ts'
 import type { BuildState } from '../events/state.ts'
 import { isStepDone } from '../steps/steps.ts'
 import type { BuildCommand } from './commands.ts'
@@ -8,6 +7,7 @@ import { amendBuild, voidBuild } from './decide-afterwards.ts'
 import { decideBearing } from './decide-bearing.ts'
 import { answerCheck } from './decide-check.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
+import { decideInRun } from './decide-in-run.ts'
 import { decideSecond } from './decide-second.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
 import { stepFor } from './step-guard.ts'
@@ -23,16 +23,24 @@ import {
 
 /**
  * What follows from a command to a build: the events to record, or a problem that says why there are none.
- * Pure: the same state and command always give the same answer. Throws on a build without its first entry.
+ * Pure: the same state, command and time always give the same answer. Throws on a build without its first entry.
+ *
+ * @param now UTC, ISO 8601: when the events would be recorded. Null where that decides nothing: over the open time of a
+ * sealant no reason is then asked for.
  */
-export function decide(spec: EngineSpec, state: BuildState, command: BuildCommand): Events {
+export function decide(
+  spec: EngineSpec,
+  state: BuildState,
+  command: BuildCommand,
+  now: string | null,
+): Events {
   if (state.newerFrom !== null) return refused('build-newer', { entry: state.newerFrom })
   if (state.started === null) throw new Error('nothing can be decided on a build that was not started')
   if (state.voided) return refused('build-voided', { name: state.started.name })
   if (command.type === 'void-build') return voidBuild(command)
   if (command.type === 'amend-build') return amendBuild(state, command)
   if (state.finished) return refused('build-finished', { name: state.started.name })
-  if (isStepCommand(command)) return decideInStep(spec, state, command)
+  if (isStepCommand(command)) return decideInStep({ spec, state, now }, command)
   switch (command.type) {
     case 'confirm-step':
     case 'send-back-step':
@@ -71,28 +79,24 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'lay-bead': layBead,
   'wipe-off-bead': wipeOffBead,
   'answer-check': answerCheck,
-  'start-run': inRun,
-  'declare-new': inRun,
-  pull: inRun,
-  'take-back': inRun,
-  'read-again': inRun,
-  'note-problem': inRun,
-  'answer-flag': inRun,
-  'loosen-fastener': inRun,
-  'replace-fastener': inRun,
-  'restart-run': inRun,
-  'pause-run': inRun,
-  'resume-run': inRun,
+  'start-run': decideInRun,
+  'declare-new': decideInRun,
+  pull: decideInRun,
+  'take-back': decideInRun,
+  'read-again': decideInRun,
+  'note-problem': decideInRun,
+  'answer-flag': decideInRun,
+  'loosen-fastener': decideInRun,
+  'replace-fastener': decideInRun,
+  'restart-run': decideInRun,
+  'pause-run': decideInRun,
+  'resume-run': decideInRun,
 }
 
-function decideInStep(spec: EngineSpec, state: BuildState, command: StepCommand): Events {
-  const step = stepFor(spec, state, command)
+function decideInStep(build: Omit<BuildAtStep<never>, 'step'>, command: StepCommand): Events {
+  const step = stepFor(build.spec, build.state, command)
   if (!step.ok) return step
   // `stepFor` gives a step of the kind that the command's rule names, which the compiler cannot follow.
   const handler = handlers[command.type] as (at: object, command: StepCommand) => Events
-  return handler({ spec, state, step: step.value }, command)
-}
-
-function inRun({ spec, state }: BuildAtStep<'run-procedure'>, command: RunCommand): Events {
-  return decideRun(spec, state.runs[command.procedure], command)
+  return handler({ ...build, step: step.value }, command)
 }

@@ -14,9 +14,13 @@ import { emptyBuild } from '../events/state.ts'
 
 /**
  * Rules that an earlier version of the program did not have, by the code with which they refuse: it let a person answer in
- * words what went past its most. An entry that breaks one of these may have been confirmed by somebody all the same.
+ * words what went past its most, and left sealant in a joint whose bolts began again. An entry that breaks one of these may have been confirmed by somebody all the same.
  */
-const laterRules: ReadonlySet<Problem['code']> = new Set(['must-begin-again', 'must-be-replaced'])
+const laterRules: ReadonlySet<Problem['code']> = new Set([
+  'must-begin-again',
+  'must-be-replaced',
+  'restart-opens-joint',
+])
 
 /** Whether somebody could have confirmed the entry in an earlier version of the program. */
 export function wasAllowedOnce({ why }: AgainstRules): boolean {
@@ -48,7 +52,7 @@ export function* checkRules(
     const entry = entries[at]!
     const person = readPerson(entry.person)
     if (!person.ok) return { entry: entry.seq, why: person.problem }
-    const decided = at === 0 ? begun(spec, specSha256, entry) : followed(spec, entry.event, state, hands)
+    const decided = at === 0 ? begun(spec, specSha256, entry) : followed(spec, entry, state, hands)
     const against = 'code' in decided ? { entry: entry.seq, why: decided } : null
     if (against !== null && !wasAllowedOnce(against)) return against
     if (against !== null) allowedOnce ??= against
@@ -75,7 +79,7 @@ function begun(spec: EngineSpec, specSha256: string, { event, person }: Recorded
 
 function followed(
   spec: EngineSpec,
-  event: BuildEvent,
+  { at, event }: RecordedEvent,
   state: typeof emptyBuild,
   hands: Hands,
 ): readonly BuildEvent[] | Problem {
@@ -86,7 +90,9 @@ function followed(
     if (own.some((hand) => nameKey(hand) === nameKey(command.second)))
       return problem('second-is-first', { name: command.second })
   }
-  const decided = decide(spec, state, command)
+  // An earlier version of the program did not ask over the open time of a sealant, which is no fault of the entries.
+  const wasAsked = event.type === 'fastener-pulled' && event.overTime !== undefined
+  const decided = decide(spec, state, command, wasAsked ? at : null)
   if (!decided.ok) return decided.problem
   return decided.value.length > 0 ? decided.value : problem('entry-not-as-decided', {})
 }

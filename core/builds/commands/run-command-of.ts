@@ -16,7 +16,18 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
     case 'fasteners-declared-new':
       return { type: 'declare-new', procedure, group: event.group }
     case 'fastener-pulled': {
-      const { pass, fastener, reading, torque, held, waited_s, waitShortened, verdict, outOfOrder } = event
+      const {
+        pass,
+        fastener,
+        reading,
+        torque,
+        held,
+        waited_s,
+        waitShortened,
+        overTime,
+        verdict,
+        outOfOrder,
+      } = event
       return {
         type: 'pull',
         procedure,
@@ -28,6 +39,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
           waited: { seconds: waited_s, shortened: waitShortened ?? null },
         }),
         ...(held !== undefined && { held }),
+        ...(overTime !== undefined && { overTime: overTime.reason }),
         moved: verdict === 'moved',
         // Who recorded it was asked, or the program did not ask yet.
         sure: true,
@@ -70,6 +82,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         procedure,
         pass: event.pass,
         ...(event.measuredAgain === true && { measuredAgain: true as const }),
+        ...(event.jointOpened === true && { jointOpened: true as const }),
         reason: event.reason,
       }
     case 'run-paused':

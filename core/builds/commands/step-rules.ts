@@ -75,6 +75,8 @@ export interface BuildAtStep<Kind extends StepKind> {
   readonly spec: EngineSpec
   readonly state: BuildState
   readonly step: Extract<Step, { kind: Kind }>
+  /** UTC, ISO 8601: when the events would be recorded; null where that decides nothing. */
+  readonly now: string | null
 }
 
 export function isStepCommand(command: BuildCommand): command is StepCommand {

@@ -145,7 +145,7 @@ function checkLines(
 }
 
 function laidLine({ state, entries, words: { described } }: DescribedBuild, { id }: Bead): DescriptionLine {
-  const entry = entries.find(({ seq }) => seq === state.beads[id])
+  const entry = entries.find(({ seq }) => seq === state.beads[id]?.seq)
   return entry === undefined
     ? { text: described.notLaid, state: 'open' }
     : { text: described.laid, state: 'done', by: stampOf(entry) }

@@ -4,12 +4,13 @@ import type { BuildEvent, RecordedEvent } from './events.ts'
 import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
 
 /** What of a recorded event the state is made from. */
-export type Entry = Pick<RecordedEvent, 'seq' | 'event'>
+export type Entry = Pick<RecordedEvent, 'seq' | 'at' | 'event'>
 
 /** The state after one more entry. Any event that `decide` gave is taken as it is: judging is done there. */
-export function evolve(state: BuildState, { seq, event }: Entry): BuildState {
+export function evolve(state: BuildState, entry: Entry): BuildState {
+  const { seq, event } = entry
   if (state.newerFrom !== null) return { ...state, seq }
-  return { ...after(state, event, seq), ...lookedAtAfter(state, event), seq }
+  return { ...after(state, entry), ...lookedAtAfter(state, event), seq }
 }
 
 /** The state after an entry that `readEvent` cannot read: see `BuildState.newerFrom`. */
@@ -24,7 +25,7 @@ export function replay(entries: Iterable<Entry>): BuildState {
   return state
 }
 
-function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
+function after(state: BuildState, { seq, at, event }: Entry): BuildState {
   switch (event.type) {
     case 'build-started':
       return {
@@ -78,7 +79,11 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
         workedOn: { step: event.step },
       }
     case 'bead-laid':
-      return { ...state, beads: { ...state.beads, [event.bead]: seq }, workedOn: { step: event.step } }
+      return {
+        ...state,
+        beads: { ...state.beads, [event.bead]: { seq, at, overTime: null } },
+        workedOn: { step: event.step },
+      }
     case 'bead-wiped-off':
       return { ...state, beads: without(state.beads, event.bead), workedOn: { step: event.step } }
     case 'check-answered': {
@@ -113,7 +118,8 @@ function after(state: BuildState, event: BuildEvent, seq: number): BuildState {
     case 'run-resumed': {
       const { procedure } = event
       const runs = { ...state.runs, [procedure]: evolveRun(state.runs[procedure], event) }
-      return { ...state, runs, workedOn: { procedure } }
+      const beads = event.type === 'fastener-pulled' ? closedOverTime(state.beads, event) : state.beads
+      return { ...state, runs, beads, workedOn: { procedure } }
     }
     default:
       return event satisfies never
@@ -144,6 +150,20 @@ function untouchedBy<Said extends Confirmation>(
       (procedure !== null && 'procedure' in event && event.procedure === procedure),
   )
   return touched === undefined ? said : without(said, touched[0])
+}
+
+/** The beads that are laid, after a pull for which somebody said why it was made over their open time. */
+function closedOverTime(
+  beads: BuildState['beads'],
+  { overTime }: Extract<BuildEvent, { type: 'fastener-pulled' }>,
+): BuildState['beads'] {
+  if (overTime === undefined) return beads
+  return Object.fromEntries(
+    Object.entries(beads).map(([id, bead]) => [
+      id,
+      overTime.beads.includes(id) ? { ...bead, overTime: overTime.reason } : bead,
+    ]),
+  )
 }
 
 function sameMarks(before: Marks, now: readonly (string | null)[]): boolean {

@@ -20,8 +20,8 @@ export interface BuildState {
   readonly fitted: ReadonlySet<string>
   /** Steps of the kind fit-part that are done. */
   readonly partsFitted: ReadonlySet<string>
-  /** By bead id: the sequence number of the entry at which it was laid. */
-  readonly beads: Readonly<Record<string, number>>
+  /** By bead id: those that are laid. */
+  readonly beads: Readonly<Record<string, BeadLaid>>
   /** By step id: the last answer. */
   readonly checks: Readonly<Record<string, CheckAnswer>>
   /** By procedure id. */
@@ -44,6 +44,15 @@ export interface BuildState {
 
 /** Null until that part's marks were noted. */
 export type Marks = readonly (string | null)[] | null
+
+export interface BeadLaid {
+  /** The sequence number of the entry at which it was laid. */
+  readonly seq: number
+  /** UTC, ISO 8601. */
+  readonly at: string
+  /** Why its joint is closed although its open time is over; null while nobody was asked. */
+  readonly overTime: string | null
+}
 
 export interface CheckAnswer {
   readonly verdict: 'good' | 'not-good'

@@ -16,6 +16,8 @@ export interface SheetBead {
   /** From the one to the other in whole seconds, never below 0; null where either is missing. */
   readonly took_s: number | null
   readonly over: boolean
+  /** Why its joint was closed although the open time was over; null where nobody was asked. */
+  readonly whyOver: string | null
 }
 
 export function beadsOn(
@@ -25,7 +27,7 @@ export function beadsOn(
 ): readonly SheetBead[] {
   return spec.beads.map((bead) => {
     const { id, name, openTimeMinutes } = bead
-    const entry = entries.find(({ seq }) => seq === state.beads[id])
+    const entry = entries.find(({ seq }) => seq === state.beads[id]?.seq)
     const laid = entry === undefined ? null : stampOf(entry)
     const closed =
       laid !== null && isJointClosed(spec, state, bead) ? lastPullOf(spec, state, bead, entries) : null
@@ -34,6 +36,7 @@ export function beadsOn(
     return {
       ...{ name, openTimeMinutes, laid, closed, took_s: took },
       over: took !== null && took > openTimeMinutes * 60,
+      whyOver: state.beads[id]?.overTime ?? null,
     }
   })
 }

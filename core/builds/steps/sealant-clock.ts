@@ -1,6 +1,5 @@
 import type { Bead, EngineSpec, Step } from '../../engine/index.ts'
 import { openPulls } from '../../tightening/index.ts'
-import type { RecordedEvent } from '../events/events.ts'
 import type { BuildState } from '../events/state.ts'
 import { procedureOf, stepsBefore } from './steps.ts'
 
@@ -47,22 +46,37 @@ export function isJointClosed(spec: EngineSpec, state: BuildState, bead: Bead): 
  * Null when there is none, in a build that is finished or void, and for a joint that no procedure closes: nothing would
  * stop its clock.
  */
-export function sealantClock(
-  spec: EngineSpec,
-  state: BuildState,
-  entries: readonly RecordedEvent[],
-): SealantClock | null {
+export function sealantClock(spec: EngineSpec, state: BuildState): SealantClock | null {
   if (state.finished || state.voided) return null
-  const clocks = spec.beads.flatMap((bead): readonly SealantClock[] => {
-    const seq = state.beads[bead.id]
-    if (seq === undefined || closingRuns(spec, bead).length === 0 || isJointClosed(spec, state, bead))
-      return []
-    const laidAt = entries.find((entry) => entry.seq === seq)?.at
-    if (laidAt === undefined) return []
-    return [{ bead, laidAt, endsAt_ms: Date.parse(laidAt) + bead.openTimeMinutes * 60_000 }]
-  })
-  return clocks.reduce<SealantClock | null>(
+  return runningClocks(spec, state).reduce<SealantClock | null>(
     (first, clock) => (first === null || clock.endsAt_ms < first.endsAt_ms ? clock : first),
     null,
   )
+}
+
+/**
+ * The beads whose joint a procedure closes and whose open time is over: somebody has to say why the joint is closed all the
+ * same before the next fastener is pulled. Empty once that was said of each.
+ *
+ * @param now_ms Milliseconds since 1970.
+ */
+export function beadsOverTime(
+  spec: EngineSpec,
+  state: BuildState,
+  procedure: string,
+  now_ms: number,
+): readonly Bead[] {
+  return runningClocks(spec, state)
+    .filter(({ bead, endsAt_ms }) => now_ms > endsAt_ms && state.beads[bead.id]?.overTime === null)
+    .map(({ bead }) => bead)
+    .filter((bead) => closingRuns(spec, bead).some((step) => step.procedure === procedure))
+}
+
+function runningClocks(spec: EngineSpec, state: BuildState): readonly SealantClock[] {
+  return spec.beads.flatMap((bead): readonly SealantClock[] => {
+    const laid = state.beads[bead.id]
+    if (laid === undefined || closingRuns(spec, bead).length === 0 || isJointClosed(spec, state, bead))
+      return []
+    return [{ bead, laidAt: laid.at, endsAt_ms: Date.parse(laid.at) + bead.openTimeMinutes * 60_000 }]
+  })
 }

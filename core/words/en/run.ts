@@ -236,10 +236,20 @@ export const run = {
     usualReasons: ['Waited elsewhere already', 'On the foreman’s instruction'],
   },
 
+  overTime: {
+    goOn: 'Close the joint all the same …',
+    why: 'The open time of the sealant is over. Why is the joint closed all the same?',
+    closed: 'Pull it with this reason',
+    usualReasons: ['Sealant looked at, still wet', 'The maker of the sealant allows longer'],
+  },
+
   restart: {
     offer: 'Begin again …',
     offerInstead: 'Begin again instead …',
     whole: 'Loosen every fastener, the last one first. Then begin again with the first pass.',
+    /** Steps that are to be done again, the one to undo first first. */
+    opensJoint: ({ steps }: { readonly steps: readonly string[] }) =>
+      `The joint opens and its sealant does not seal twice. Undone with it: ${steps.join(', ')}. Clean the joint and lay a new bead.`,
     from: ({ pass }: { readonly pass: number }) =>
       `What was pulled in pass ${pass} and after it no longer counts, and is pulled again.`,
     beginWith: 'Begin with',

@@ -128,6 +128,7 @@ export const sheet = {
       seconds === null
         ? `${of} min allowed`
         : `${seconds > of * 60 ? '! ' : ''}${minutesAndSeconds(seconds)} of ${of} min`,
+    whyOver: ({ reason }: { readonly reason: string }) => `Closed over time: ${reason}`,
     signed: 'Signed',
     signatures: ['Built by', 'Checked by', 'Received by'] as readonly string[],
     signature: 'Name, date, signature',

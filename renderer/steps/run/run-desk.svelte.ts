@@ -1,4 +1,4 @@
-import type { EngineSpec, Fastener, Procedure } from '../../../core/engine/index.ts'
+import type { EngineSpec, Fastener, Procedure, Step } from '../../../core/engine/index.ts'
 import type {
   Flag,
   WrenchSetup,
@@ -16,6 +16,7 @@ import {
   openFlags,
   restartPoints,
 } from '../../../core/tightening/index.ts'
+import { openedBy } from '../../../core/builds/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './bare-first.ts'
@@ -31,6 +32,7 @@ interface TypedReading {
 
 type Asking =
   | 'shorten-wait'
+  | 'over-time'
   | 'take-back'
   | 'read-again'
   | 'problem'
@@ -154,10 +156,25 @@ export class RunDesk {
     this.#act({ type: 'loosen-fastener', procedure: this.procedure.id, fastener, reason })
   replace = (fastener: string) =>
     this.#act({ type: 'replace-fastener', procedure: this.procedure.id, fastener })
-  restart = (pass: number, reason: string) =>
-    this.#act({ type: 'restart-run', procedure: this.procedure.id, pass, reason })
-  measureAgain = (pass: number, reason: string) =>
-    this.#act({ type: 'restart-run', procedure: this.procedure.id, pass, measuredAgain: true, reason })
+  restart = (pass: number, reason: string, { measuredAgain = false } = {}) =>
+    this.#act({
+      type: 'restart-run',
+      procedure: this.procedure.id,
+      pass,
+      ...(measuredAgain && { measuredAgain: true as const }),
+      ...(this.openedBy(pass).length > 0 && { jointOpened: true as const }),
+      reason,
+    })
+  measureAgain = (pass: number, reason: string) => this.restart(pass, reason, { measuredAgain: true })
+
+  /** The steps that are undone when the run begins again with this pass: those between the sealant and its bolts. */
+  openedBy(pass: number): readonly Step[] {
+    const { spec, state } = this.#openBuild()
+    const step = spec.steps.find(
+      (each) => each.kind === 'run-procedure' && each.procedure === this.procedure.id,
+    )
+    return pass === 0 && step !== undefined ? openedBy(spec, state, step) : []
+  }
 
   /** The pass of a flag about the gap of the joint face, where the run can begin again from it; null for any other flag. */
   gapPassOf({ pull: number, fastener, about }: Flag): number | null {
@@ -202,7 +219,7 @@ export class RunDesk {
     moved: boolean,
     outOfOrder: string | null,
     held: WrenchSetup | null,
-    more: Pick<PullCommand, 'torque' | 'waited' | 'sure'> = {},
+    more: Pick<PullCommand, 'torque' | 'waited' | 'sure' | 'overTime'> = {},
   ) {
     return this.#act({
       type: 'pull',

@@ -37,6 +37,8 @@ export class Workshop {
   readonly entries: RecordedEvent[] = []
   state: BuildState = emptyBuild
   person = 'Ada'
+  /** By which commands are decided and recorded, UTC; null for a minute after the last entry, by which nothing is decided. */
+  now: string | null = null
 
   constructor(spec: EngineSpec) {
     this.spec = spec
@@ -45,12 +47,12 @@ export class Workshop {
 
   /** Carries a command out and gives its events; throws with the sentence when it is refused. */
   does(command: BuildCommand): readonly BuildEvent[] {
-    return this.#append(decide(this.spec, this.state, command))
+    return this.#append(decide(this.spec, this.state, command, this.now))
   }
 
   /** The sentence with which a command is refused; throws when it is not. */
   refuses(command: BuildCommand): string {
-    const decided = decide(this.spec, this.state, command)
+    const decided = decide(this.spec, this.state, command, this.now)
     if (decided.ok) throw new Error(`${command.type} was not refused`)
     return sentenceOf(decided.problem)
   }
@@ -79,7 +81,7 @@ export class Workshop {
     const events = [decided.value].flat()
     for (const event of events) {
       const seq = this.entries.length + 1
-      const at = new Date(Date.UTC(2026, 2, 9, 7, seq)).toISOString()
+      const at = this.now ?? new Date(Date.UTC(2026, 2, 9, 7, seq)).toISOString()
       const entry = { seq, at, person: this.person, event, hash: seq.toString(16).padStart(64, '0') }
       this.entries.push(entry)
       this.state = evolve(this.state, entry)

@@ -37,6 +37,7 @@ const asked = {
   'out-of-order': (facts: { readonly fastener: string | null; readonly next: string | null }) =>
     `why ${facts.fastener ?? 'this'} comes before ${facts.next ?? 'what is next'}`,
   'wait-shortened': (_: None) => 'why the wait is shortened',
+  'over-time': (_: None) => 'why the joint is closed although the open time is over',
   'pull-taken-back': (_: None) => 'why the pull is taken back',
   'pull-read-again': (_: None) => 'why it was read again',
   'fastener-loosened': ({ fastener }: { readonly fastener: string }) =>

@@ -32,6 +32,12 @@ export const buildWords = {
     `“${step}” comes later. Do “${first}” first.`,
   'step-on-top': ({ step, top, kind }: OfStep & { readonly top: string; readonly kind: string }) =>
     `“${top}” was done on top of “${step}”. ${undo[kind] ?? 'Undo it first'}; then this can be changed.`,
+  'sealant-over-time': (facts: { readonly beads: readonly string[]; readonly minutes: number }) =>
+    `${facts.beads.join(', ')}: the open time of the sealant, ${facts.minutes} min, is over. Take the joint apart, clean it and ` +
+    'lay a new bead; or say why it is closed all the same.',
+  'restart-opens-joint': ({ steps }: { readonly steps: readonly string[] }) =>
+    `To begin again with the first pass opens the joint, and its sealant does not seal twice: ${steps.join(', ')} have to be done ` +
+    'again. Accept that, or begin with a later pass.',
   'step-done-already': ({ step }: OfStep) =>
     `“${step}” is done already. If that was a mistake, take it back.`,
   'step-not-done': ({ step }: OfStep) => `“${step}” is not done, so there is nothing to take back.`,

@@ -158,7 +158,7 @@ function carryOut(
   for (const move of moves) {
     const command = move(state)
     if (!buildCommand.safeParse(command).success) faults.push(`${command.type} is not a command`)
-    const decided = decide(spec, state, command)
+    const decided = decide(spec, state, command, null)
     if (!decided.ok) {
       const sentence = sentenceOf(decided.problem)
       if (!/^[\p{Lu}“\d].*[.?!]$/su.test(sentence)) faults.push(`not a sentence: ${sentence}`)
@@ -286,9 +286,10 @@ describe.each(['skerry-3', 'tarn-4'])('any string of commands to a build of %s',
       const endless = fc.property(moves(spec), (moves) => {
         let { state } = carryOut(spec, moves, () => [])
         for (let left = 600; left > 0 && !state.finished; left--) {
-          const decided = decide(spec, state, nextCommand(spec, state))
+          const decided = decide(spec, state, nextCommand(spec, state), null)
           if (!decided.ok) throw new Error(sentenceOf(decided.problem))
-          for (const event of decided.value) state = evolve(state, { seq: state.seq + 1, event })
+          for (const event of decided.value)
+            state = evolve(state, { seq: state.seq + 1, at: '2026-03-09T08:00:00.000Z', event })
         }
         expect(state.finished).toBe(true)
       })

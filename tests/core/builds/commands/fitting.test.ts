@@ -90,7 +90,9 @@ describe('laying a bead', () => {
   it('keeps the entry by which it was laid, from which the open time runs', () => {
     const shop = shopAt('bead-plus')
     shop.does({ type: 'lay-bead', step: 'bead-plus' })
-    expect(shop.state.beads).toEqual({ plus: shop.state.seq })
+    expect(shop.state.beads).toEqual({
+      plus: { seq: shop.state.seq, at: shop.entries.at(-1)!.at, overTime: null },
+    })
   })
 
   it('is done again after the old bead is wiped off', () => {
@@ -102,7 +104,9 @@ describe('laying a bead', () => {
     expect(shop.refuses({ ...wipe, reason: '.' })).toBe('Say why the bead is wiped off, in a word at least.')
     shop.does(wipe)
     shop.does({ type: 'lay-bead', step: 'bead-plus' })
-    expect(shop.state.beads).toEqual({ plus: shop.state.seq })
+    expect(shop.state.beads).toEqual({
+      plus: { seq: shop.state.seq, at: shop.entries.at(-1)!.at, overTime: null },
+    })
   })
 
   it('cannot be undone in a joint that is closed', () => {

@@ -16,7 +16,7 @@ describe('a build read back from its record', () => {
   })
 
   it('cannot be worked on without its first entry: that is a bug, not a refusal', () => {
-    expect(() => decide(skerry, replay([]), { type: 'finish-build' })).toThrow('not started')
+    expect(() => decide(skerry, replay([]), { type: 'finish-build' }, null)).toThrow('not started')
   })
 })
 
@@ -44,12 +44,18 @@ describe('a build with an entry of a newer version', () => {
 
   it('stays as it was before that entry, whatever follows', () => {
     const event = { type: 'bead-laid', version: 1, step: 'bead-plus', bead: 'plus' } as const
-    expect(evolve(newer, { seq: 4, event })).toEqual({ ...shop.state, seq: 4, newerFrom: 3 })
+    expect(evolve(newer, { seq: 4, at: '2026-03-09T08:00:00.000Z', event })).toEqual({
+      ...shop.state,
+      seq: 4,
+      newerFrom: 3,
+    })
     expect(evolveUnknown(newer, 4).newerFrom).toBe(3)
   })
 
   it('takes nothing more', () => {
-    expect(decide(skerry, newer, { type: 'note-marks', step: 'crank-marks', typed: 'FGHF' })).toMatchObject({
+    expect(
+      decide(skerry, newer, { type: 'note-marks', step: 'crank-marks', typed: 'FGHF' }, null),
+    ).toMatchObject({
       ok: false,
       problem: { code: 'build-newer', facts: { entry: 3 } },
     })

@@ -20,7 +20,7 @@ describe('the bead of a sealed joint on the sheet', () => {
   it('took until the last bolt was pulled, where its clock stops, and not until a flag was answered', () => {
     const shop = sumpTightened()
     shop.does({ type: 'note-problem', procedure: 'sump', fastener: null, text: 'One bolt squeaks.' })
-    while (sealantClock(shop.spec, shop.state, shop.entries) !== null) shop.goesOn()
+    while (sealantClock(shop.spec, shop.state) !== null) shop.goesOn()
     const lastPull = shop.entries.at(-1)!
     expect(lastPull.event.type).toBe('fastener-pulled')
     const run = shop.state.runs['sump']!

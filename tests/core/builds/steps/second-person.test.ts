@@ -35,7 +35,7 @@ class Bench {
   }
 
   does(command: BuildCommand, person = 'Ada'): string {
-    const decided = decide(skerry, this.state, command)
+    const decided = decide(skerry, this.state, command, null)
     if (!decided.ok) return sentenceOf(decided.problem)
     for (const event of decided.value) this.#add(event, person)
     return 'done'
@@ -43,8 +43,9 @@ class Bench {
 
   #add(event: RecordedEvent['event'], person = 'Ada'): void {
     const seq = this.state.seq + 1
-    this.entries.push({ seq, at: '2026-03-02T07:30:00.000Z', person, event, hash: '0'.repeat(64) })
-    this.state = evolve(this.state, { seq, event })
+    const entry = { seq, at: '2026-03-02T07:30:00.000Z', person, event, hash: '0'.repeat(64) }
+    this.entries.push(entry)
+    this.state = evolve(this.state, entry)
   }
 
   confirms(step: string, second = 'Berit'): string {
