@@ -93,10 +93,11 @@ export function buildRequests(given: {
       const engine = engines.find(({ id }) => id === sampleEngine)
       if (engine?.kind !== 'sound') return refused('engine-unknown', { engine: sampleEngine })
       const { spec, text } = engine
-      const sample = sampleBuild(en, spec, sha256(text))
+      const at = now().toISOString()
+      const sample = sampleBuild(en, spec, sha256(text), at)
       if (!sample.ok) return sample
       const build = newId()
-      const added = addSample(store, { build, at: now().toISOString(), spec, text }, sample.value)
+      const added = addSample(store, { build, at, spec, text }, sample.value)
       if (!added.ok) return added
       const opened = openBuild(store, build)
       if (!opened.ok) return opened

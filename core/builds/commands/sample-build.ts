@@ -23,11 +23,14 @@ export interface SampleEntry {
  * A build of the sample engine that is half-way done: shells chosen and fitted, the crank in, the rod bolts in their angle
  * pass with a problem that was noted and answered. Each entry is decided as it is at the bench; refused with the first that
  * the spec does not allow, so a spec that only has the same id is not worked on.
+ *
+ * @param at UTC, ISO 8601: when all of it is recorded.
  */
 export function sampleBuild(
   words: Words,
   spec: EngineSpec,
   specSha256: string,
+  at: string,
 ): Outcome<readonly SampleEntry[]> {
   if (!hasItsParts(spec)) return refused('engine-unknown', { engine: sampleEngine })
   const { name, serial, machinist, mechanic } = words.engines.sample
@@ -37,7 +40,7 @@ export function sampleBuild(
   let state = emptyBuild
   const add = (person: string, event: BuildEvent) => {
     entries.push({ person, event })
-    state = evolve(state, { seq: entries.length, event })
+    state = evolve(state, { seq: entries.length, at, event })
   }
   add(machinist, started.value)
   const work = [
@@ -45,7 +48,7 @@ export function sampleBuild(
     ...assembly(words, spec).map((command) => ({ person: mechanic, command })),
   ]
   for (const { person, command } of work) {
-    const decided = decide(spec, state, command)
+    const decided = decide(spec, state, command, at)
     if (!decided.ok) return decided
     for (const event of decided.value) add(person, event)
   }
