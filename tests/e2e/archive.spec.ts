@@ -16,13 +16,13 @@ const test = base.extend<{ elsewhere: OtherBench }>({
   },
 })
 
-/** Does something to the record of the bench before its host runs, and goes to the archive. */
+/** Does something to the record of the bench while no host has it open, and goes to the archive. */
 async function archiveAfter(bench: Bench, work: (here: OtherBench) => Promise<void>) {
-  await bench.kill()
-  const here = await OtherBench.at(bench.dataFolder)
-  await work(here)
-  await here.close()
-  await bench.cutPowerAndStartAgain()
+  await bench.whileClosed(async (dataFolder) => {
+    const here = await OtherBench.at(dataFolder)
+    await work(here)
+    await here.close()
+  })
   await bench.page.getByRole('button', { name: 'Archive', exact: true }).click()
 }
 

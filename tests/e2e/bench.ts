@@ -23,17 +23,25 @@ export type HostName = keyof typeof hosts
 /** How the program is started again on a data folder that a test has used: the shared host was killed, and there may be files. */
 const hostsAgain = { ...hosts, local: startLocal }
 
+interface Starts {
+  readonly first: () => Promise<Host>
+  /** After the host was killed, with files to open. */
+  readonly again: (files: readonly string[]) => Promise<Host>
+}
+
 /** A bench for one test: its own data folder, the program running on it in some host, and the page that shows it. */
 export class Bench {
   readonly dataFolder: string
-  readonly #start: (files: readonly string[]) => Promise<Host>
+  readonly #first: () => Promise<Host>
+  readonly #again: (files: readonly string[]) => Promise<Host>
   #host: Host
   /** Always the page as it is now, so that a test may hold it over a new start. */
   readonly page: Page
 
-  private constructor(dataFolder: string, start: (files: readonly string[]) => Promise<Host>, host: Host) {
+  private constructor(dataFolder: string, host: Host, starts: Starts) {
     this.dataFolder = dataFolder
-    this.#start = start
+    this.#first = starts.first
+    this.#again = starts.again
     this.#host = host
     this.page = new Proxy({} as Page, {
       get: (_, key) => {
@@ -44,15 +52,21 @@ export class Bench {
     })
   }
 
-  /** `again` starts the program on its folder after it was killed. */
-  static at(dataFolder: string, host: Host, again: (files: readonly string[]) => Promise<Host>): Bench {
-    return new Bench(dataFolder, again, host)
+  static async at(dataFolder: string, starts: Starts): Promise<Bench> {
+    return new Bench(dataFolder, await starts.first(), starts)
+  }
+
+  /** Does something to the data folder while no host has it open, and shows the program on it. */
+  async whileClosed(work: (dataFolder: string) => Promise<void>) {
+    await this.leave()
+    await work(this.dataFolder)
+    this.#host = await this.#first()
   }
 
   /** Kills the host as a power cut would, and starts it again on the same folder, with files to open. */
   async cutPowerAndStartAgain(files: readonly string[] = []) {
     await this.kill()
-    this.#host = await this.#start(files)
+    this.#host = await this.#again(files)
   }
 
   kill(): Promise<void> {
@@ -97,8 +111,10 @@ export const test = base.extend<{ bench: Bench; specs: string; host: HostName }>
     await withDataFolder(async (folder) => {
       await page.clock.install()
       const from = resolve(specs)
-      const first = await hosts[host](page, folder, from, [])
-      const bench = Bench.at(folder, first, (files) => hostsAgain[host](page, folder, from, files))
+      const bench = await Bench.at(folder, {
+        first: () => hosts[host](page, folder, from, []),
+        again: (files) => hostsAgain[host](page, folder, from, files),
+      })
       await use(bench)
       await bench.leave()
     })
