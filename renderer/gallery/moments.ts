@@ -47,6 +47,8 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
     'gap to measure': comeTo((pass) => pass.kind === 'seat' && pass.gap !== undefined),
     'length to measure': comeTo(({ kind }) => kind === 'length'),
     'stretch to measure': comeTo(({ kind }) => kind === 'stretch'),
+    'stretch to tighten to': comeTo(({ kind }) => kind === 'tighten-to-stretch'),
+    'wait between passes': comeTo((pass) => pass.kind === 'action' && pass.waitMinutes !== undefined),
     'reading between passes': comeTo((pass) => pass.kind === 'action' && pass.reading !== undefined),
     'loosening backwards': comeTo((pass) => pass.kind === 'loosen' && pass.reversed === true),
     'recheck to repeat': comeTo((pass) => pass.kind === 'recheck' && pass.repeat !== undefined),
