@@ -8,7 +8,7 @@ type Facts<Code extends Phrase['code']> = Extract<Phrase, { readonly code: Code 
 /** An advice as the message of a schema, which is a text to Zod. */
 export function advise<Code extends Phrase['code']>(
   code: Code,
-  ...[facts]: {} extends Facts<Code> ? [] : [Facts<Code>]
+  ...[facts]: Record<never, never> extends Facts<Code> ? [] : [Facts<Code>]
 ): string {
   return adviceText({ code, facts: facts ?? {} } as Phrase)
 }

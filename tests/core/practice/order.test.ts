@@ -54,7 +54,7 @@ function runUpTo({ procedure, pass, before, key }: OrderDrill, named: number): R
       ...{ ...pull, number: index + 1, reading: null, from: 0 as never, held: null, verdict: 'within' },
       ...{ outOfOrder: null, takenBack: null, stretch: null, torque: null, setAside: null },
     })),
-  } as Run
+  }
 }
 
 describe('an order drill', () => {
