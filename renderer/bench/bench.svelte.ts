@@ -56,6 +56,8 @@ export class Bench {
   readonly #pxPerMm = $derived.by(() => this.#preferences?.screenPxPerMm ?? usualPxPerMm)
   /** The units this bench reads in. */
   readonly units: Units = $derived.by(() => ({ torque: this.#torque, length: this.#length }))
+  /** What sizes of bores and journals are read and shown in: whole diameters, so never their small units. */
+  readonly sizeUnit: 'mm' | 'in' = $derived.by(() => (['in', 'thou'].includes(this.#length) ? 'in' : 'mm'))
   /** How the screen of this bench is read. */
   readonly reader: Reader = $derived.by(() => ({ distance: this.#distance, pxPerMm: this.#pxPerMm }))
 

@@ -35,7 +35,7 @@ type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 /** The bearing that the moment is about: one that is not as it should be, else the second. */
 async function choosing(shown: Presentation, name: string) {
   const moment = momentOf(engine, name)
-  const { openBuild } = await benchAt(shown, moment.build)
+  const { bench, openBuild } = await benchAt(shown, moment.build)
   const step = moment.step as StepOf<'choose-shells'>
   const fit = openBuild.spec.fits.find(({ id }) => id === step.fit)!
   const proposals = proposalsFor(openBuild.spec, openBuild.state, fit.id)
@@ -44,7 +44,7 @@ async function choosing(shown: Presentation, name: string) {
   const { tray } = bearingsIn(openBuild.state, fit.id)
   return {
     row: { openBuild, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
-    part: { openBuild, step: step.id, fit, position, unit: 'mm' as const },
+    part: { bench, openBuild, step: step.id, fit, position },
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Fit, MarkedPart } from '../../engine/index.ts'
+import type { Band, Fit, MarkedPart } from '../../engine/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
 import { lengthAmount, nanometres, type Length } from '../../quantity/index.ts'
 import type { Measured } from '../sizes/measured.ts'
@@ -12,6 +12,11 @@ export function markOf(part: MarkedPart, size: Length): string | null {
   const lowest = Math.min(...bands.map(({ over }) => over))
   const holds = (over: number) => size > over || (size === over && over === lowest)
   return bands.find(({ over, upTo }) => holds(over) && size <= upTo)?.mark ?? null
+}
+
+/** The sizes that a mark stands for; null for a mark that is worn away, or to which the spec gives none. */
+export function bandOfMark(part: MarkedPart, mark: string | null): Band | null {
+  return part.marks.find((each) => each.mark === mark)?.band ?? null
 }
 
 /**
@@ -39,8 +44,8 @@ export function disagreement(
   size: Length,
   uncertainty: Length,
 ): readonly Problem[] {
-  const band = part.marks.find((each) => each.mark === mark)?.band
-  if (mark === null || band === undefined) return []
+  const band = bandOfMark(part, mark)
+  if (mark === null || band === null) return []
   const wouldBe = markOf(part, size)
   if (wouldBe === mark || (size + uncertainty > band.over && size - uncertainty <= band.upTo)) return []
   const text = (length: number) => lengthAmount(nanometres(length), 'mm', 4)

@@ -4,6 +4,21 @@ export interface OfCell {
   readonly direction: number
 }
 
+function planesInWords(planes: number): string {
+  return planes === 1
+    ? 'One plane, in the middle.'
+    : `${planes} planes along the axis, counted from the nose.`
+}
+
+function directionsInWords(directions: readonly number[]): string {
+  const where = directions.map((degrees, index) => {
+    const turned = Math.abs(Math.round(degrees))
+    if (turned === 0) return `${index + 1} straight up`
+    return `${index + 1} ${turned}° ${degrees < 0 ? 'left' : 'right'} of straight up`
+  })
+  return `Directions across it, seen from the nose: ${where.join(', ')}.`
+}
+
 const threadVerdicts = {
   agrees: 'agrees with the calculated clearance',
   'says-tighter': 'shows less than calculated',
@@ -27,6 +42,20 @@ export const measuring = {
     readonly most: string
   }) =>
     `${facts.part}, ${facts.position}${facts.capTight ? ', cap tight' : ''}: ${facts.least} to ${facts.most} expected.`,
+  /** The mark's own sizes, with their unit. */
+  byMark: ({ mark, least, most }: { readonly mark: string; readonly least: string; readonly most: string }) =>
+    `Mark ${mark}: ${least} to ${most}.`,
+  /** The picture beside the readings, in words. */
+  picture: (facts: {
+    readonly part: 'housing' | 'journal'
+    readonly planes: number
+    /** Degrees clockwise from straight up, in the order of the directions. */
+    readonly directions: readonly number[]
+  }) =>
+    `${planesInWords(facts.planes)} ${directionsInWords(facts.directions)}` +
+    (facts.part === 'housing' ? ' None lies in the joint of the cap.' : ''),
+  alongAxis: 'from the nose',
+  acrossAxis: 'seen from the nose',
   bareNumbersIn: 'Numbers without a unit are in',
   direction: ({ direction }: { readonly direction: number }) => `direction ${direction}`,
   plane: ({ plane }: { readonly plane: number }) => `plane ${plane}`,

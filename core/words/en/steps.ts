@@ -35,6 +35,8 @@ const marks = {
   signOfWorn: ({ sign }: { readonly sign: string }) => `${sign} for a worn one`,
   stillToRead: ({ positions }: { readonly positions: readonly string[] }) =>
     `Still to read: ${positions.join(', ')}.`,
+  /** What the mark of a place stands for, with the unit. */
+  band: ({ least, most }: { readonly least: string; readonly most: string }) => `${least} to ${most}`,
   wornAway: 'worn away',
   worn: 'worn',
   noneReadable: 'None can be read',

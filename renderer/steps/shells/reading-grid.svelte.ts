@@ -13,6 +13,8 @@ export class ReadingGrid {
   readonly #expected: ExpectedReading
   #cells = $state.raw<readonly (readonly string[])[]>([])
   #unit = $state<LengthUnit>('mm')
+  /** The cell that is being read; counted from 0. Null while none is. */
+  at = $state.raw<{ readonly plane: number; readonly direction: number } | null>(null)
   partTemperature = $state('')
   gaugeTemperature = $state('')
   uncertainty = $state('')
