@@ -102,7 +102,15 @@ export function drawingOf(
   const outline = outlineOf(spec, caseFace, [...caseBosses, ...bosses])
   const openings = openingsOf(caseFace, outline, caseBosses)
   const body = boxAround([...outline, ...bosses].map(({ x, y }) => unstretched(x, y)))
-  const ends = endNames(words, spec, here.face, content.halves && here.bearings.length > 0, sizes, lying)
+  const ends = endNames(
+    words,
+    spec,
+    here.face,
+    content.halves && here.bearings.length > 0,
+    sizes,
+    lying,
+    sheet.widthPx,
+  )
   const names = namesOf(words, spec, here, facts, content, outline, sizes)
   const atEnds = endMargins(ends, here.face, lying)
   const titleWith = (stretch: number): readonly Line[] =>

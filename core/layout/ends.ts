@@ -1,7 +1,7 @@
 import type { EngineSpec, Face } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
 import type { Point } from './box.ts'
-import { stacked, stackSize, type Line } from './label.ts'
+import { cutOff, stacked, stackSize, type Line } from './label.ts'
 import type { Box, LineShape, Shape, TextShape } from './scene.ts'
 import type { Sizes } from './sizes.ts'
 import { acrossAnEnd } from './view.ts'
@@ -18,6 +18,8 @@ export interface EndNames {
 /** Between the case and what is written beyond its end, and at the sheet's edge, in px. */
 const air = 8
 const arrowSize = 13
+/** The name of a side takes no more of the sheet's width than this beside the case, or above or below it. */
+const mostOfSheet = { beside: 0.16, over: 0.4 } as const
 
 /** The names where the axis lies across the sheet, or stands on it. */
 export function endNames(
@@ -27,6 +29,7 @@ export function endNames(
   halves: boolean,
   sizes: Sizes,
   lying: boolean,
+  sheetWidthPx: number,
 ): EndNames {
   const strong = (text: string): Line => ({ text, capital: sizes.name, weight: 'bold', role: 'label' })
   const quiet = (text: string): Line => ({
@@ -38,7 +41,8 @@ export function endNames(
   const { plus, minus } = spec.case.sides
   const { upper, lower } = words.engineParts.halves
   const inLines = (text: string): readonly string[] => (lying ? text.split(' ') : [text])
-  const side = (text: string): readonly Line[] => inLines(text).map(quiet)
+  const room = sheetWidthPx * mostOfSheet[lying ? 'beside' : 'over']
+  const side = (text: string): readonly Line[] => inLines(text).map((each) => cutOff(quiet(each), room))
   const ends = !acrossAnEnd(face)
   // A side of the case has the engine's top and bottom at its edges, not its sides.
   const named = face.plane === 'plan' || !ends

@@ -1,7 +1,7 @@
 import type { EngineCase, Face } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
 import type { Sheet, View } from './facts.ts'
-import { lineWidth, stackSize, stacked, type Line } from './label.ts'
+import { cutOff, lineWidth, stackSize, stacked, type Line } from './label.ts'
 import type { Box, TextShape } from './scene.ts'
 import { leastCapital, type Sizes } from './sizes.ts'
 import { viewInWords } from './view.ts'
@@ -27,7 +27,7 @@ export function titleLines(
   for (const capital of [sizes.name, sizes.quiet, leastCapital]) {
     const lines = wrapped(parts, (text) => lineWidth(line(text, capital)) <= room)
     if (lines.length <= (sheet.heightPx > 500 ? 1 : 2) || capital === leastCapital)
-      return lines.map((text) => line(text, capital))
+      return lines.map((text) => cutOff(line(text, capital), room))
   }
   return []
 }

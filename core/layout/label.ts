@@ -21,6 +21,29 @@ export function lineWidth({ text, longest = '', capital, weight }: Line): number
   return Math.max(textWidth(text, capital, weight), textWidth(longest, capital, weight))
 }
 
+/** The line, cut off where it would be wider than the room, in px. */
+export function cutOff(line: Line, room: number): Line {
+  if (lineWidth(line) <= room) return line
+  const { longest: _, ...kept } = line
+  const characters = [...line.text]
+  const cut = (): string => `${characters.join('').trimEnd()}…`
+  while (characters.length > 1 && lineWidth({ ...kept, text: cut() }) > room) characters.pop()
+  return { ...kept, text: cut() }
+}
+
+/** The words of a line in as many lines as the room asks for, in px; a word that is wider than it is cut off. */
+export function inRoom(line: Line, room: number): readonly Line[] {
+  if (lineWidth(line) <= room) return [line]
+  const texts: string[] = []
+  for (const word of line.text.split(' ')) {
+    const longer = `${texts.at(-1) ?? ''} ${word}`.trim()
+    if (texts.length > 0 && lineWidth({ ...line, text: longer, longest: '' }) <= room)
+      texts[texts.length - 1] = longer
+    else texts.push(word)
+  }
+  return texts.map((text) => cutOff({ ...line, text, longest: '' }, room))
+}
+
 /** Of lines one under the other, in px. */
 export function stackSize(lines: readonly Line[]): { readonly width: number; readonly height: number } {
   const height = lines.reduce((sum, { capital }, index) => sum + capital * (index === 0 ? 1 : 1 + leading), 0)

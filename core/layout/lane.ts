@@ -1,5 +1,5 @@
 import type { Point } from './box.ts'
-import { inARow, rowSize, stackSize, stacked, type Line } from './label.ts'
+import { inARow, inRoom, rowSize, stackSize, stacked, type Line } from './label.ts'
 import type { Box, Shape } from './scene.ts'
 import { leastCapital } from './sizes.ts'
 
@@ -27,18 +27,24 @@ export interface Lane {
   /** From the edge of the case, in px; 0 for an empty one. */
   readonly depth: number
   readonly rowDepth: number
+  readonly writing: Writing
 }
+
+/** How the lines of a label stand: one after another, or one under the other. */
+type Writing = 'row' | 'stack'
 
 /** From the case to the first row, and round each label, in px. */
 export const tickLength = 9
 const gap = 7
+const betweenRows = 6
+const afterLane = 3
 const mostRows = 3
 
 /**
  * The labels in as few rows as hold them: every label under its own place, rows dealt out in turn, and no tick through the
  * label of another. Where that does not go, or goes deeper than `mostDepth` px, letters are smaller, then the names are left
- * alone; one that has no room even then is left out. `standing` lanes run down the sheet, with the lines of a label one after another. `length` is how long the
- * lane is, in px.
+ * alone; one that has no room even then is left out. `standing` lanes run down the sheet, with the lines of a label one after
+ * another, or broken and one under the other where that would be too deep. `length` is how long the lane is, in px.
  */
 export function laneOf(
   labels: readonly LaneLabel[],
@@ -47,46 +53,64 @@ export function laneOf(
   mostDepth = Infinity,
 ): Lane {
   const inOrder = labels.toSorted((one, other) => one.at - other.at)
-  if (inOrder.length === 0) return { placed: [], depth: 0, rowDepth: 0 }
-  for (const { rows, share, bare } of attempts) {
-    const placed = placedIn(inOrder, rows, share, bare, length, standing)
-    const lane = laneWith(placed, standing)
-    if ((bare || lane.depth <= mostDepth) && fit(placed)) return lane
-  }
+  if (inOrder.length === 0) return { placed: [], depth: 0, rowDepth: 0, writing: 'stack' }
+  for (const bare of [false, true])
+    for (const writing of standing ? (['row', 'stack'] as const) : (['stack'] as const))
+      for (const { rows, share } of attempts) {
+        const asked = { rows, share, bare, writing, standing, length, mostDepth }
+        const lane = laneWith(placedIn(inOrder, asked), writing, standing)
+        if (((bare && !standing) || lane.depth <= mostDepth) && fit(lane.placed)) return lane
+      }
   const placed: Placed[] = []
-  for (const each of placedIn(inOrder, mostRows, 0, true, length, standing))
+  const last = { rows: standing ? 1 : mostRows, share: 0, bare: true, standing, length, mostDepth } as const
+  for (const each of placedIn(inOrder, { ...last, writing: 'stack' }))
     if (fit([...placed, each])) placed.push(each)
-  return laneWith(placed, standing)
+  return laneWith(placed, 'stack', standing)
 }
 
-const attempts = [false, true].flatMap((bare) =>
-  [
-    { rows: 1, share: 1 },
-    { rows: 1, share: 0.85 },
-    { rows: 2, share: 1 },
-    { rows: 2, share: 0.85 },
-    { rows: 1, share: 0 },
-    { rows: 2, share: 0 },
-    { rows: mostRows, share: 0.85 },
-    { rows: mostRows, share: 0 },
-  ].map((attempt) => ({ ...attempt, bare })),
-)
+const attempts = [
+  { rows: 1, share: 1 },
+  { rows: 1, share: 0.85 },
+  { rows: 2, share: 1 },
+  { rows: 2, share: 0.85 },
+  { rows: 1, share: 0 },
+  { rows: 2, share: 0 },
+  { rows: mostRows, share: 0.85 },
+  { rows: mostRows, share: 0 },
+] as const
+
+interface Attempt {
+  readonly rows: number
+  /** Of the size that the letters would have. */
+  readonly share: number
+  readonly bare: boolean
+  readonly writing: Writing
+  readonly standing: boolean
+  readonly length: number
+  readonly mostDepth: number
+}
 
 function placedIn(
   labels: readonly LaneLabel[],
-  rows: number,
-  share: number,
-  bare: boolean,
-  length: number,
-  standing: boolean,
+  { rows, share, bare, writing, standing, length, mostDepth }: Attempt,
 ): readonly Placed[] {
+  const room = (mostDepth - tickLength - afterLane) / rows - betweenRows
   return labels.map((label, index): Placed => {
     const kept = bare ? label.lines.slice(0, 1) : label.lines
-    const lines = kept.map((line) => ({ ...line, capital: Math.max(line.capital * share, leastCapital) }))
-    const size = standing ? rowSize(lines).height : stackSize(lines).width
+    const smaller = kept.map((line) => ({ ...line, capital: Math.max(line.capital * share, leastCapital) }))
+    const lines = standing && writing === 'stack' ? smaller.flatMap((line) => inRoom(line, room)) : smaller
+    const { width, height } = sizeOf(lines, writing)
+    const size = standing ? height : width
     const from = Math.max(2, Math.min(label.at - size / 2, length - 2 - size))
     return { label, lines, from, to: from + size, row: index % rows }
   })
+}
+
+function sizeOf(
+  lines: readonly Line[],
+  writing: Writing,
+): { readonly width: number; readonly height: number } {
+  return writing === 'row' ? rowSize(lines) : stackSize(lines)
 }
 
 function fit(placed: readonly Placed[]): boolean {
@@ -99,12 +123,12 @@ function passes(one: Placed, other: Placed): boolean {
   return far.label.at <= near.from - 2 || far.label.at >= near.to + 2
 }
 
-function laneWith(placed: readonly Placed[], standing: boolean): Lane {
-  if (placed.length === 0) return { placed, depth: 0, rowDepth: 0 }
+function laneWith(placed: readonly Placed[], writing: Writing, standing: boolean): Lane {
+  if (placed.length === 0) return { placed, depth: 0, rowDepth: 0, writing }
   const rows = Math.max(...placed.map(({ row }) => row)) + 1
-  const rowDepth =
-    Math.max(...placed.map(({ lines }) => (standing ? rowSize(lines).width : stackSize(lines).height))) + 6
-  return { placed, depth: tickLength + rows * rowDepth + 3, rowDepth }
+  const depths = placed.map(({ lines }) => sizeOf(lines, writing)[standing ? 'width' : 'height'])
+  const rowDepth = Math.max(...depths) + betweenRows
+  return { placed, depth: tickLength + rows * rowDepth + afterLane, rowDepth, writing }
 }
 
 /** Where a lane lies on the sheet. */
@@ -120,12 +144,12 @@ export interface LanePlace {
 }
 
 /** The labels of a lane with their ticks. */
-export function laneShapes({ placed, rowDepth }: Lane, place: LanePlace): readonly Shape[] {
+export function laneShapes({ placed, rowDepth, writing }: Lane, place: LanePlace): readonly Shape[] {
   const { side, edge, origin, px } = place
   const outwards = side === 'left' || side === 'top' ? -1 : 1
   const lying = side === 'top' || side === 'bottom'
   return placed.flatMap(({ label, lines, from, row }): readonly Shape[] => {
-    const { width, height } = lying ? stackSize(lines) : rowSize(lines)
+    const { width, height } = sizeOf(lines, writing)
     const near = edge + outwards * (tickLength + row * rowDepth) * px
     const along = origin + from * px
     const depth = (lying ? height : width) * px
@@ -151,7 +175,9 @@ export function laneShapes({ placed, rowDepth }: Lane, place: LanePlace): readon
         ...{ kind: 'line', ...common, id: `${label.id}/tick`, role: 'tick-line', closed: false },
         points: tick.flatMap(({ x, y }) => [x, y]),
       },
-      ...(lying ? stacked(common, lines, box, 'middle', px) : inARow(common, lines, box, px)),
+      ...(writing === 'row'
+        ? inARow(common, lines, box, px)
+        : stacked(common, lines, box, lying ? 'middle' : side === 'left' ? 'end' : 'start', px)),
     ]
   })
 }

@@ -6,7 +6,8 @@ import { demo } from './demos.ts'
 export const anyEngine = fc
   .record({
     family: fc.constantFrom(...families),
-    cylinders: fc.integer({ min: 1, max: 6 }),
+    cylinders: mostly(fc.integer({ min: 1, max: 6 }), fc.constantFrom(12, 39)),
+    // Up to 40 saddles over more than 3 m.
     bore: fc.integer({ min: 40, max: 140 }),
     wall: fc.integer({ min: 8, max: 30 }),
     bearing: fc.integer({ min: 30, max: 90 }),
@@ -14,9 +15,19 @@ export const anyEngine = fc
     bankAngle: fc.constantFrom(0, 45, 60, 90, 180),
     // Two fasteners at each saddle, and more round the edge of the case.
     beside: fc.integer({ min: 12, max: 40 }),
-    edge: fc.integer({ min: 0, max: 24 }),
+    edge: mostly(fc.integer({ min: 0, max: 24 }), fc.integer({ min: 24, max: 120 })),
+    // As long as a spec may have it, with and without a place to break it.
+    name: mostly(
+      fc.constant('pump side'),
+      fc.constantFrom('W'.repeat(80), 'very long name '.repeat(5).trim()),
+    ),
   })
   .map(engineOf)
+
+/** What is common, and now and then what is as far out as it goes. */
+function mostly<Value>(usual: fc.Arbitrary<Value>, far: fc.Arbitrary<Value>): fc.Arbitrary<Value> {
+  return fc.oneof({ arbitrary: usual, weight: 5 }, { arbitrary: far, weight: 1 })
+}
 
 interface Parameters {
   readonly family: (typeof families)[number]
@@ -28,6 +39,7 @@ interface Parameters {
   readonly bankAngle: number
   readonly beside: number
   readonly edge: number
+  readonly name: string
 }
 
 function engineOf(given: Parameters): EngineSpec {
@@ -56,11 +68,23 @@ function engineOf(given: Parameters): EngineSpec {
   const text = JSON.stringify({
     ...template,
     case: {
-      ...{ family: given.family, cylinders: given.cylinders, bankAngle: `${given.bankAngle} °` },
+      ...{
+        family: given.family,
+        cylinders: Math.min(given.cylinders, 24),
+        bankAngle: `${given.bankAngle} °`,
+      },
       ...{ bore: mm(given.bore), pitch: mm(pitch), firstBoreAt: mm(pitch / 2) },
-      sides: { plus: 'pump side', minus: 'gear side' },
+      sides: { plus: given.name, minus: 'gear side' },
       saddles,
-      faces: [{ id: 'joint', name: 'Joint', shows: 'saddles', plane: 'plan', workedFrom: 'below' }],
+      faces: [
+        {
+          id: 'joint',
+          name: given.name === 'pump side' ? 'Joint' : given.name,
+          shows: 'saddles',
+          plane: 'plan',
+          workedFrom: 'below',
+        },
+      ],
     },
   })
   const read = readSpec(text)

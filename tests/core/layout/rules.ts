@@ -19,6 +19,7 @@ export const rules = [
   'a number that can be read',
   'a name nearest to its own part',
   'no text over another',
+  'no text cut off by the edge of the sheet',
   'no crosshair through a name',
   'the callout in its place',
   'the case as large as its sheet lets it be',
@@ -56,6 +57,8 @@ export function look(scene: Scene, sheet: Sheet, fasteners: number, where: strin
     const over = texts.slice(index + 1).find((other) => overlap(box, other.box))
     note('no text over another', over === undefined, `${id} × ${over?.id}`)
   })
+  for (const { id, box } of texts)
+    note('no text cut off by the edge of the sheet', lieIn(box, grownBy(scene.frame, px)), id)
   const crosshair = scene.shapes.filter(({ role }) => role === 'crosshair').map(boxOf)
   if (crosshair.length > 0)
     for (const { id, role } of namesIn(scene))
@@ -152,6 +155,20 @@ function shareOfSheet(scene: Scene): number {
   const top = Math.max(frame.top, ...over.map((box) => box.top + box.height).filter((y) => y <= edge.top))
   const foot = Math.min(frame.top + frame.height, ...over.map((box) => box.top).filter((y) => y >= bottom))
   return Math.max(edge.width / (far - left), edge.height / (foot - top))
+}
+
+/** Larger on every side: half a letter's stroke is no letter lost. */
+function grownBy({ left, top, width, height }: Box, by: number): Box {
+  return { left: left - by, top: top - by, width: width + 2 * by, height: height + 2 * by }
+}
+
+function lieIn(box: Box, frame: Box): boolean {
+  return (
+    box.left >= frame.left &&
+    box.top >= frame.top &&
+    box.left + box.width <= frame.left + frame.width &&
+    box.top + box.height <= frame.top + frame.height
+  )
 }
 
 function middle({ left, top, width, height }: Box): { readonly x: number; readonly y: number } {
