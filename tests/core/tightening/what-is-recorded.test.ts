@@ -31,6 +31,20 @@ describe('a command', () => {
     expect([8000, 8001].map((length) => parses(runCommand, ownOrder(length)))).toEqual([true, false])
   })
 
+  it('has the torque of a stretch as it was typed, in 40 characters at most', () => {
+    const withTorque = (typed: string) => ({
+      type: 'pull',
+      procedure: 'caps',
+      pass: 2,
+      fastener: 'cap-1',
+      reading: { typed: '80.1', unit: 'mm' },
+      torque: { typed, unit: 'N·m' },
+      outOfOrder: null,
+    })
+    const typed = ['65', '6'.repeat(40), '6'.repeat(41)]
+    expect(typed.map((each) => parses(runCommand, withTorque(each)))).toEqual([true, true, false])
+  })
+
   it('has waited no time, or some', () => {
     const waited = (seconds: number) => ({
       type: 'pull',
@@ -69,6 +83,11 @@ describe('an event', () => {
   it('keeps a reason of 600 characters, and of one', () => {
     const because = (length: number) => parses(runEvent, { ...pulled, outOfOrder: 'x'.repeat(length) })
     expect([0, 1, 600, 601].map(because)).toEqual([false, true, true, false])
+  })
+
+  it('may be of the first pass, which is counted as 0', () => {
+    const repeated = (pass: number) => ({ type: 'pass-repeated', version: 1, procedure: 'caps', pass })
+    expect([-1, 0, 3].map((pass) => parses(runEvent, repeated(pass)))).toEqual([false, true, true])
   })
 
   it('has the version it was made by', () => {
