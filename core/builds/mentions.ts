@@ -74,7 +74,7 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
       break
     case 'check-answered':
       if (event.verdict === 'not-good')
-        say('flag', 'not good', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+        say('flag', 'not', 'good', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
       break
     case 'step-confirmed':
     case 'step-sent-back':

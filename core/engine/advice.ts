@@ -1,6 +1,6 @@
 import type { Phrase, Problem } from '../problem/index.ts'
 
-/** What to write instead of a value that cannot be read: a clause of the words, or the problem that its text is. */
+/** What to write instead of a value that cannot be read: a clause of the words, or what is wrong with the text. */
 export type Advice = Phrase | Problem
 
 type Facts<Code extends Phrase['code']> = Extract<Phrase, { readonly code: Code }>['facts']
@@ -10,14 +10,14 @@ export function advise<Code extends Phrase['code']>(
   code: Code,
   ...[facts]: Record<never, never> extends Facts<Code> ? [] : [Facts<Code>]
 ): string {
-  return adviceText({ code, facts: facts ?? {} } as Phrase)
+  return adviceMessage({ code, facts: facts ?? {} } as Phrase)
 }
 
-export function adviceText(advice: Advice): string {
+export function adviceMessage(advice: Advice): string {
   return JSON.stringify(advice)
 }
 
-/** The advice of a message that `adviceText` made. */
-export function adviceIn(message: string): Advice {
-  return JSON.parse(message) as Advice
+/** The advice of a message that `adviceMessage` made; null for a message of Zod's own. */
+export function adviceIn(message: string): Advice | null {
+  return message.startsWith('{"code":') ? (JSON.parse(message) as Advice) : null
 }

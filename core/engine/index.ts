@@ -1,3 +1,5 @@
+export { adviceIn, adviceMessage, advise } from './advice.ts'
+export type { Advice } from './advice.ts'
 export { engineSpec } from './schema.ts'
 export type { Caution, EngineSpec, Source } from './schema.ts'
 export { families } from './case.ts'

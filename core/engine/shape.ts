@@ -62,6 +62,7 @@ export function shapeProblem(input: unknown, issue: Issue): Problem {
   if (issue.code === 'unrecognized_keys')
     return problem('spec-keys-unknown', { place, keys: issue.keys }, path)
   const should = adviceIn(issue.message)
+  if (should === null) throw new Error(`no advice in “${issue.message}”`)
   const value = valueAt(input, issue.path)
   if (value === undefined) return problem('spec-part-missing', { place, should }, path)
   return problem('spec-part-wrong', { place, found: foundValue(value), should }, path)

@@ -11,14 +11,14 @@ import {
   readBoth,
   readThread,
 } from '../quantity/index.ts'
-import { adviceText, advise } from './advice.ts'
+import { adviceMessage, advise } from './advice.ts'
 
 /** A value with its unit, as a person writes it (`"24 N·m"`), turned into what the core computes with. */
 function withUnit<Value>(parse: (typed: string) => Outcome<Value>, example: string) {
   return z.string({ error: advise('value-with-unit', { example }) }).transform((typed, context): Value => {
     const parsed = parse(typed)
     if (parsed.ok) return parsed.value
-    context.addIssue({ code: 'custom', message: adviceText(parsed.problem) })
+    context.addIssue({ code: 'custom', message: adviceMessage(parsed.problem) })
     return z.NEVER
   })
 }

@@ -1,4 +1,4 @@
-import { degrees, formatAngle, type Angle } from '../quantity/index.ts'
+import { angleAmount, degrees, type Angle } from '../quantity/index.ts'
 import type { Words } from '../words/index.ts'
 import type { CircleShape, LineShape, Role, Scene, Shape } from './scene.ts'
 
@@ -100,10 +100,11 @@ export function withProtractor(
     knob('start', 'protractor-start-knob'),
     knob('end', 'protractor-end-knob'),
   ]
+  const inDegrees = (direction: Angle) => words.amounts.amount(angleAmount(degrees(Math.round(direction))))
   const text = words.drawing.protractor({
-    ...{ start: wholeDegrees(to.start), startClock: onClock(to.start) },
-    ...{ end: wholeDegrees(to.end), endClock: onClock(to.end) },
-    ...{ turned: formatAngle(to.turned), sense: to.sense },
+    ...{ start: inDegrees(to.start), startClock: onClock(to.start) },
+    ...{ end: inDegrees(to.end), endClock: onClock(to.end) },
+    ...{ turned: words.amounts.amount(angleAmount(to.turned)), sense: to.sense },
   })
   // The callout stays in sight.
   const callout = scene.shapes.findIndex(({ id }) => id === 'callout')
@@ -127,10 +128,6 @@ export function directionTo(
 function onClock(direction: Angle): number {
   const twelfths = Math.round(direction / 30) % 12
   return twelfths === 0 ? 12 : twelfths
-}
-
-function wholeDegrees(direction: Angle): string {
-  return formatAngle(degrees(Math.round(direction)))
 }
 
 function onCircle({ x, y }: ProtractorPlace, direction: number, radius: number): readonly [number, number] {

@@ -1,5 +1,6 @@
 import { refused, type Outcome } from '../problem/index.ts'
-import { roundHalfAway } from './rounding.ts'
+import type { Amount } from '../words/index.ts'
+import { shortAmount } from './amount.ts'
 
 const inBrackets = /^([^()]+)\(([^()]+)\)\s*$/
 const numberAndUnit = /^\s*([+\-\u2212]?[\d.,\s/]*\d)(.*)$/s
@@ -47,10 +48,10 @@ function inUnitOf<Value extends number>(
   typed: string,
   value: Value,
   parse: (typed: string) => Outcome<Value>,
-): string {
+): Amount {
   const [, number = '', unit = ''] = numberAndUnit.exec(typed) ?? []
   const [none, one] = [parse(`0${unit}`), parse(`1${unit}`)]
-  if (!none.ok || !one.ok) return typed
+  if (!none.ok || !one.ok) throw new Error(`“${typed}” was read before`)
   const decimals = (number.split(/[.,]/)[1]?.length ?? 0) + 2
-  return `${roundHalfAway((value - none.value) / (one.value - none.value), decimals)} ${unit.trim()}`
+  return shortAmount((value - none.value) / (one.value - none.value), unit.trim(), decimals)
 }

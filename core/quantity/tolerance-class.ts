@@ -42,8 +42,8 @@ export function limitsOfClass(typed: string): Outcome<ClassLimits> {
   const nominal = parseLength(size, 'mm')
   if (!nominal.ok) return nominal
   const limits = limitsAt(nominal.value, letter, Number(grade) as Grade)
-  if (limits === 'no such size') return refused('tolerance-class-size', { size: size.trim() })
-  return limits === 'no such class' ? unknown() : done(limits)
+  if (limits === 'no-such-size') return refused('tolerance-class-size', { size: size.trim() })
+  return limits === 'no-such-class' ? unknown() : done(limits)
 }
 
 /** The classes of a nominal size that have just these limits, as on a drawing: none for most, `H6` say for some. */
@@ -64,17 +64,17 @@ function limitsAt(
   nominal: Length,
   letter: Letter,
   grade: Grade,
-): ClassLimits | 'no such size' | 'no such class' {
+): ClassLimits | 'no-such-size' | 'no-such-class' {
   const mm = inMillimetres(nominal)
   const step = steps.findIndex((upTo) => mm <= upTo)
-  if (mm <= 0 || step < 0) return 'no such size'
+  if (mm <= 0 || step < 0) return 'no-such-size'
   const tolerance = (of: Grade) => tolerances[of][step] ?? 0
   const finer = grades.find((each) => each === grade - 1)
   const deviations = deviationsOf(letter, grade, mm, {
     tolerance: tolerance(grade),
     finer: finer === undefined ? null : tolerance(finer),
   })
-  if (deviations === null) return 'no such class'
+  if (deviations === null) return 'no-such-class'
   const { lower, upper } = deviations
   return {
     name: `${formatNumber(mm, 3).replace(/\.?0+$/, '')} ${letter}${grade}`,

@@ -55,7 +55,7 @@ export function decideLoosen(
   spec: EngineSpec,
   procedure: Procedure,
   run: Run,
-  { fastener, reason: typed }: CommandOf<'loosen-fastener'>,
+  { fastener, reason: typed, cause }: CommandOf<'loosen-fastener'>,
 ): Outcome<readonly RunEvent[]> {
   const shown = numberOf(spec, fastener) ?? fastener
   if (!plannedPulls(procedure).some((planned) => planned.fastener === fastener))
@@ -63,11 +63,17 @@ export function decideLoosen(
   const flags = openFlags(run).filter((flag) => flag.fastener === fastener && flag.about === 'over')
   if (flags.length === 0 && !run.pulls.some((pull) => counts(pull) && pull.fastener === fastener))
     return refused('fastener-not-pulled', { fastener: shown })
-  const reason = readReason(typed, { what: 'fastener-loosened', fastener: shown })
+  const isSaid = cause !== undefined && flags.length > 0 && typed === ''
+  const reason = isSaid ? done(null) : readReason(typed, { what: 'fastener-loosened', fastener: shown })
   if (!reason.ok) return reason
   const common = { version, procedure: procedure.id } as const
   return done([
-    { type: 'fastener-loosened', ...common, fastener, reason: reason.value },
+    {
+      type: 'fastener-loosened',
+      ...common,
+      fastener,
+      ...(reason.value === null ? { cause } : { reason: reason.value }),
+    },
     ...settledByLoosening(spec, procedure, run, flags).map((event) => ({ ...event, ...common })),
   ])
 }
@@ -107,7 +113,8 @@ export function decideRestart(
       ? refused('restart-after-angle', { pass: pass + 1, name })
       : refused('nothing-to-restart', { pass: pass + 1, name })
   }
-  const reason = readReason(typed, { what: 'run-restarted' })
+  const isSaid = measuredAgain === true && typed === ''
+  const reason = isSaid ? done(null) : readReason(typed, { what: 'run-restarted' })
   if (!reason.ok) return reason
   const common = { version, procedure: procedure.id } as const
   return done([
@@ -117,7 +124,7 @@ export function decideRestart(
       ...common,
       pass,
       ...(measuredAgain === true && { measuredAgain }),
-      reason: reason.value,
+      ...(reason.value === null ? { cause: 'gap-out' as const } : { reason: reason.value }),
     },
     ...(pass === 0 ? settledByLoosening(spec, procedure, run, openFlags(run)) : []).map((event) => ({
       ...event,

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { cause } from './answers.ts'
 import { readUnits } from './events.ts'
 import { heldWrench } from './wrench/held.ts'
 
@@ -75,7 +76,9 @@ export const runCommands = [
     type: z.literal('loosen-fastener'),
     ...common,
     fastener: z.string(),
+    /** Empty where `cause` says why: the way out of an open flag. */
     reason: typedReason,
+    cause: cause.exclude(['gap-out']).optional(),
   }),
   /** A new one in the place of one that was loosened. */
   z.strictObject({ type: z.literal('replace-fastener'), ...common, fastener: z.string() }),
@@ -84,7 +87,7 @@ export const runCommands = [
     type: z.literal('restart-run'),
     ...common,
     pass: z.int().min(0),
-    /** Because a gap of the joint face is out of its limits. */
+    /** Because a gap of the joint face is out of its limits; `reason` may then be empty. */
     measuredAgain: z.literal(true).optional(),
     /** That the joint is opened is accepted: beads are wiped off, and what was closed over them is taken out. */
     jointOpened: z.literal(true).optional(),

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { lengthUnits, torqueUnits } from '../quantity/index.ts'
-import { flagDeed } from './answers.ts'
+import { cause, flagDeed } from './answers.ts'
 import { heldWrench } from './wrench/held.ts'
 
 /** What a scale or a gauge may be read in. */
@@ -99,7 +99,14 @@ export const runEvents = [
     deed: flagDeed.optional(),
   }),
   /** All pulls of a fastener no longer count: it begins again. */
-  z.strictObject({ type: z.literal('fastener-loosened'), ...common, fastener: z.string(), reason }),
+  z.strictObject({
+    type: z.literal('fastener-loosened'),
+    ...common,
+    fastener: z.string(),
+    /** As a person typed it; or the cause, where the program had told them to. One of the two. */
+    reason: reason.optional(),
+    cause: cause.optional(),
+  }),
   z.strictObject({ type: z.literal('fastener-replaced'), ...common, fastener: z.string() }),
   /** One moved in a pass that is repeated until none does: its pulls no longer count. */
   z.strictObject({ type: z.literal('pass-repeated'), ...common, pass: z.int().min(0) }),
@@ -112,7 +119,8 @@ export const runEvents = [
     measuredAgain: z.literal(true).optional(),
     /** The joint is opened: the beads that it closes are wiped off, and what was closed over them is taken out. */
     jointOpened: z.literal(true).optional(),
-    reason,
+    reason: reason.optional(),
+    cause: cause.optional(),
   }),
   z.strictObject({ type: z.literal('run-paused'), ...common, reason: z.string().trim().max(600) }),
   z.strictObject({ type: z.literal('run-resumed'), ...common }),

@@ -1,6 +1,6 @@
 import type { RunEvent } from './events.ts'
 import { degrees, nanometres } from '../quantity/index.ts'
-import { answerOf, type FlagAnswer } from './answers.ts'
+import { answerOf, reasonOf, type FlagAnswer, type Reason } from './answers.ts'
 import { counts } from './plan.ts'
 import type { Flag, Pull, Run } from './run.ts'
 
@@ -78,7 +78,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
       return setAside(
         { ...run, loosened: [...run.loosened, event.fastener] },
         'loosened',
-        event.reason,
+        reasonOf(event),
         ({ fastener }) => fastener === event.fastener,
       )
     case 'fastener-replaced':
@@ -97,8 +97,8 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
       // From the first pass every fastener comes out: whether those for one use are new is asked again.
       const declaredNew = event.pass === 0 ? [] : run.declaredNew
       const again = { ...run, declaredNew, loosened: event.pass === 0 ? [] : run.loosened }
-      const aside = setAside(again, 'run-restarted', event.reason, ({ pass }) => pass >= event.pass)
-      return event.measuredAgain === true ? withoutGapFlags(aside, event.reason) : aside
+      const aside = setAside(again, 'run-restarted', reasonOf(event), ({ pass }) => pass >= event.pass)
+      return event.measuredAgain === true ? withoutGapFlags(aside, reasonOf(event)) : aside
     }
     case 'run-paused':
       return { ...run, paused: event.reason }
@@ -134,7 +134,7 @@ function setAside(
 }
 
 /** Of what no longer counts, the flags about the face and no fastener. */
-function withoutGapFlags(run: Run, answer: string): Run {
+function withoutGapFlags(run: Run, answer: Reason): Run {
   const aside = new Set(run.pulls.filter((pull) => !counts(pull)).map(({ number }) => number))
   const isGap = ({ pull, fastener, about, answer }: Flag) =>
     pull !== null && aside.has(pull) && fastener === null && about === 'over' && answer === null

@@ -1,5 +1,5 @@
-export { answerText, liftedAnswer } from './answers.ts'
-export type { FlagAnswer } from './answers.ts'
+export { answerText, liftedAnswer, liftedReason, reasonOf } from './answers.ts'
+export type { FlagAnswer, Reason } from './answers.ts'
 export { runCommand, runCommands } from './commands.ts'
 export type { RunCommand } from './commands.ts'
 export { runEvent, runEvents } from './events.ts'

@@ -1,5 +1,5 @@
 import { problem, type Problem } from '../problem/index.ts'
-import { formatLength, type Length } from '../quantity/index.ts'
+import { lengthAmount, type Length } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import { numberOf } from './fastener-number.ts'
 import { lengthOfPull } from './measured-length.ts'
@@ -31,8 +31,8 @@ export function lengthDoubt(
   const said = (beside: Length, of: 'itself' | 'others' | 'grip') =>
     problem('length-far-off', {
       fastener: numberOf(spec, fastener),
-      read: formatLength(length, 'mm'),
-      beside: formatLength(beside, 'mm'),
+      read: lengthAmount(length, 'mm'),
+      beside: lengthAmount(beside, 'mm'),
       of,
     })
   const isFar = (beside: Length, share: number) => Math.abs(length - beside) > share * beside

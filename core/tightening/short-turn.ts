@@ -14,7 +14,8 @@ export function isShort(run: Run, { number, reading, torque, verdict }: Pull): b
 }
 
 function isContinued(answer: FlagAnswer): boolean {
-  return typeof answer === 'object' && (answer.deed === 'turned-on' || answer.deed === 'tightened-on')
+  if (typeof answer === 'string' || !('deed' in answer)) return false
+  return answer.deed === 'turned-on' || answer.deed === 'tightened-on'
 }
 
 /** All that a turn has come to, with what was turned in its pass before. */

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { degrees, formatAngle, formatNumber, type Angle } from '../quantity/index.ts'
+import { angleAmount, degrees, roundHalfAway, type Angle } from '../quantity/index.ts'
 
 /**
  * What turns the fastener. A ratchet can be put back anywhere, a plain end only by whole flats, a bi-hexagon
@@ -33,16 +33,14 @@ export interface Swing {
 export function swings(total: Angle, room: Angle, grip: Grip): Outcome<readonly Swing[]> {
   if (total <= 0) return refused('turn-missing', {})
   if (total > mostTurn)
-    return refused('turn-out-of-range', { typed: formatAngle(total), most: formatAngle(mostTurn) })
+    return refused('turn-out-of-range', { typed: angleAmount(total), most: angleAmount(mostTurn) })
   if (room <= 0) return refused('no-room', {})
   if (room >= total) return done([{ by: total, turned: total }])
 
   const back = grip === 'ratchet' ? null : backBy[grip]
   const by = back === null ? room : Math.floor(room / back) * back
-  if (back !== null && by === 0) {
-    const facts = { room: formatAngle(room), flat: formatAngle(degrees(back)), grip: `a ${grip} end` }
-    return refused('room-too-small', facts)
-  }
+  if (back !== null && grip !== 'ratchet' && by === 0)
+    return refused('room-too-small', { room: angleAmount(room), flat: angleAmount(degrees(back)), grip })
   const found: Swing[] = []
   let turned = 0
   while (total - turned > room) {
@@ -52,17 +50,17 @@ export function swings(total: Angle, room: Angle, grip: Grip): Outcome<readonly 
   return done([...found, { by: degrees(total - turned), turned: total }])
 }
 
-/**
- * `1 flat and 2/3` for 100°: a turn as it can be seen on a hexagon, in twelfths of a flat where that is
- * exact, else in tenths.
- */
-export function inFlats(angle: Angle): string {
+/** A turn as it can be seen on a hexagon: whole flats and a part of one, or flats in tenths. */
+export type Flats =
+  | { readonly whole: number; readonly part: { readonly count: number; readonly of: number } | null }
+  | { readonly decimal: number }
+
+/** 1 and 2/3 for 100°: in twelfths of a flat where that is exact, in lowest terms; else in tenths. */
+export function inFlats(angle: Angle): Flats {
   const whole = Math.floor(angle / flat)
   const twelfths = (angle - whole * flat) / (flat / 12)
-  if (!Number.isInteger(twelfths)) return `${formatNumber(angle / flat, 1)} flats`
-  const flats = `${whole} ${whole === 1 ? 'flat' : 'flats'}`
-  if (twelfths === 0) return flats
+  if (!Number.isInteger(twelfths)) return { decimal: roundHalfAway(angle / flat, 1) }
+  if (twelfths === 0) return { whole, part: null }
   const shared = [6, 4, 3, 2].find((each) => twelfths % each === 0) ?? 1
-  const part = `${twelfths / shared}/${12 / shared}`
-  return whole === 0 ? `${part} of a flat` : `${flats} and ${part}`
+  return { whole, part: { count: twelfths / shared, of: 12 / shared } }
 }

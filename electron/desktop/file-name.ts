@@ -1,3 +1,7 @@
+import { en } from '../../core/words/index.ts'
+
+const { saving } = en.desktop
+
 /** Names that Windows keeps for devices, with whatever ending: a file of such a name cannot be made or opened again. */
 const device = /^(con|prn|aux|nul|conin\$|conout\$|(com|lpt)[0-9\u00b9\u00b2\u00b3])\s*(\.|$)/i
 
@@ -14,6 +18,6 @@ export function plainFileName(typed: string): string {
     .slice(0, most)
     .join('')
     .replace(/[. ]+$/, '')
-  if (plain === '') return 'build sheet'
-  return device.test(plain) ? `file ${plain}` : plain
+  if (plain === '') return saving.nameless
+  return device.test(plain) ? saving.notDevice({ name: plain }) : plain
 }

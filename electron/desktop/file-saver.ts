@@ -2,8 +2,11 @@ import { existsSync } from 'node:fs'
 import { rename, rm, writeFile } from 'node:fs/promises'
 import { basename, dirname } from 'node:path'
 import { BrowserWindow, dialog } from 'electron'
+import { en } from '../../core/words/index.ts'
 import { saveQuestion, withEnding } from './save-place.ts'
 import type { WindowMemory } from './window-memory.ts'
+
+const { saving } = en.desktop
 
 export type Saved =
   | { readonly kind: 'saved'; readonly path: string }
@@ -48,8 +51,8 @@ export class FileSaver {
 async function mayReplace(window: BrowserWindow, path: string): Promise<boolean> {
   const { response } = await dialog.showMessageBox(window, {
     type: 'question',
-    message: `${basename(path)} is there already. Replace it?`,
-    buttons: ['Choose another name', 'Replace'],
+    message: saving.isThere({ name: basename(path) }),
+    buttons: [saving.otherName, saving.replace],
     defaultId: 0,
     cancelId: 0,
     noLink: true,

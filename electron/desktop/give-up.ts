@@ -1,4 +1,5 @@
 import { app, dialog } from 'electron'
+import { en } from '../../core/words/index.ts'
 import { leaveSign } from './sign.ts'
 
 /** Takes a line for the log, where there is one by then. */
@@ -22,8 +23,5 @@ export function giveUp(sentence: string, log: Log): void {
 /** For a fault of the program's own, which nobody can mend by what they do. */
 export function giveUpOnFault(error: unknown, log: Log): void {
   log(`fault in main: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`)
-  giveUp(
-    'Bedplate made a mistake of its own and ends. What was confirmed is on disk. Start it again; if that does not help, start it with --local, and tell who looks after it.',
-    log,
-  )
+  giveUp(en.desktop.ownFault, log)
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
 import { app, protocol, session } from 'electron'
 import { sentenceOf } from '../../core/problem/index.ts'
+import { en } from '../../core/words/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { readPages } from '../pages/index.ts'
@@ -106,7 +107,7 @@ async function lock(folder: string): Promise<boolean> {
       return false
     }
     if (next === 'give-up') {
-      giveUp(`A Bedplate on ${data} is still ending. Wait until it has, then start again.`, log)
+      giveUp(en.desktop.stillEnding({ folder: data }), log)
       return false
     }
     await after(betweenTriesMs)
@@ -120,7 +121,7 @@ function open(folder: string): void {
   const pages = readPages(join(root, 'dist/renderer'))
   const facts = {
     host: 'desktop',
-    why: 'Electron is there',
+    why: en.launch.hosts.electronThere,
     version: app.getVersion(),
     dataFolder: data,
   } as const

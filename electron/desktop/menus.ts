@@ -1,4 +1,5 @@
 import type { ContextMenuParams, MenuItemConstructorOptions } from 'electron'
+import { en } from '../../core/words/index.ts'
 
 /**
  * The program's menu. Keys as for copying, for zooming or for the full screen come from a menu's items: on macOS without an
@@ -7,11 +8,14 @@ import type { ContextMenuParams, MenuItemConstructorOptions } from 'electron'
  */
 export function applicationMenu(platform: NodeJS.Platform): MenuItemConstructorOptions[] {
   const isMac = platform === 'darwin'
+  const { menus } = en.desktop
   const separator: MenuItemConstructorOptions = { type: 'separator' }
   return [
-    ...(isMac ? [{ role: 'appMenu' } as const] : [{ label: 'File', submenu: [{ role: 'quit' } as const] }]),
+    ...(isMac
+      ? [{ role: 'appMenu' } as const]
+      : [{ label: menus.file, submenu: [{ role: 'quit' } as const] }]),
     {
-      label: 'Edit',
+      label: menus.edit,
       submenu: [
         { role: 'undo' },
         { role: 'redo' },
@@ -23,7 +27,7 @@ export function applicationMenu(platform: NodeJS.Platform): MenuItemConstructorO
       ],
     },
     {
-      label: 'View',
+      label: menus.view,
       submenu: [
         { role: 'resetZoom' },
         { role: 'zoomIn' },

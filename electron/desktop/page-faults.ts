@@ -1,12 +1,7 @@
-/** What can happen to the page in the window; the words go into the log and to the person. */
-export const pageFaults = {
-  gone: 'The page in the window ended.',
-  hung: 'The page in the window no longer answered.',
-  'not-loaded': 'The page in the window could not be loaded.',
-  'no-bridge': 'The page in the window could not be connected to the program.',
-  'no-graphics': 'The part of the program that draws on the screen ended.',
-} as const
-export type PageFault = keyof typeof pageFaults
+import type { Words } from '../../core/words/index.ts'
+
+/** What can happen to the page in the window, by its sentence. */
+export type PageFault = keyof Words['desktop']['pageFaults']
 
 /** What has been done about faults so far. Times are in milliseconds of any one clock. */
 export type FaultState =

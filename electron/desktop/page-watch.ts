@@ -1,6 +1,7 @@
 import { app } from 'electron'
 import type { BrowserWindow } from 'electron'
-import { isLostLoad, onPageFault, pageFaults } from './page-faults.ts'
+import { en } from '../../core/words/index.ts'
+import { isLostLoad, onPageFault } from './page-faults.ts'
 import type { FaultState, PageFault } from './page-faults.ts'
 import { firstPage, show } from './window.ts'
 
@@ -25,7 +26,7 @@ export function watchPage(
     if (!window.isDestroyed()) window.loadURL(firstPage).catch(() => undefined) // did-fail-load says what failed
   }
   const happened = (fault: PageFault, found: string): void => {
-    log(`${pageFaults[fault]} ${found}`)
+    log(`${en.desktop.pageFaults[fault]} ${found}`)
     if (window.isDestroyed()) return
     const next = onPageFault(state, performance.now())
     state = next.state

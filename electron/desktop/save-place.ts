@@ -1,12 +1,15 @@
 import { extname, isAbsolute, join } from 'node:path'
 import type { SaveDialogOptions } from 'electron'
+import { en } from '../../core/words/index.ts'
 import { plainFileName } from './file-name.ts'
 
+const { saving } = en.desktop
+
 const kinds: Readonly<Record<string, string>> = {
-  '.pdf': 'PDF',
-  '.csv': 'Table (CSV)',
-  '.svg': 'Drawing (SVG)',
-  '.bedplate': 'Exported build',
+  '.pdf': saving.pdf,
+  '.csv': saving.table,
+  '.svg': saving.drawing,
+  '.bedplate': saving.exported,
 }
 
 /**
@@ -21,7 +24,10 @@ export function saveQuestion(fileName: string, lastFolder: string | null): SaveD
   return {
     defaultPath: lastFolder !== null && isAbsolute(lastFolder) ? join(lastFolder, name) : name,
     filters: [
-      { name: kinds[ending.toLowerCase()] ?? ending.slice(1).toUpperCase(), extensions: [ending.slice(1)] },
+      {
+        name: kinds[ending.toLowerCase()] ?? ending.slice(1).toUpperCase(),
+        extensions: [ending.slice(1)],
+      },
     ],
     properties: ['showOverwriteConfirmation', 'createDirectory'],
   }

@@ -1,13 +1,15 @@
 import { app, clipboard, dialog } from 'electron'
 import type { BrowserWindow } from 'electron'
+import { en } from '../../core/words/index.ts'
 import { newToken } from '../local/token.ts'
 import { startLocalHost } from '../local/server.ts'
 import type { LocalHost } from '../local/server.ts'
 import type { Pages } from '../pages/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { inBrowser } from './in-browser.ts'
-import { pageFaults } from './page-faults.ts'
 import type { PageFault } from './page-faults.ts'
+
+const { desktop } = en
 
 /** The way on where the page in the window fails again and again: any browser, at this process, on this record. */
 export class WayOut {
@@ -27,13 +29,13 @@ export class WayOut {
       const { response } = await dialog.showMessageBox(window, {
         type: 'error',
         title: 'Bedplate',
-        message: `${pageFaults[fault]} It was loaded again once, and that did not help.`,
+        message: desktop.pageFaultAgain({ fault: desktop.pageFaults[fault] }),
         detail: [
-          'What was confirmed is on disk.',
-          `You can continue in a browser on this machine as long as this message is open, at ${address}`,
-          ...(copied ? ['The address is copied: paste it into a browser.'] : []),
+          desktop.confirmedIsKept,
+          desktop.inBrowser({ address }),
+          ...(copied ? [desktop.addressCopied] : []),
         ].join('\n\n'),
-        buttons: ['Load the page again', 'Copy the address', 'End Bedplate'],
+        buttons: [desktop.loadAgain, desktop.copyAddress, desktop.end],
         defaultId: 0,
         cancelId: 0,
         noLink: true,

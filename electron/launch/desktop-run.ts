@@ -2,6 +2,7 @@ import { spawn, type ChildProcess } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { askToQuit, endTree, ownGroup } from './process-tree.ts'
 
 /** How the run of the desktop host went. After a signal nothing else is started: the person wanted it to end. */
@@ -10,6 +11,8 @@ export type DesktopRun =
   | { readonly kind: 'interrupted'; readonly code: number }
   /** No window was seen; `why` is a clause. The other host is still to be had. */
   | { readonly kind: 'no-window'; readonly why: string }
+
+const { hosts } = en.launch
 
 export type DesktopCommand = {
   readonly binary: string
@@ -67,18 +70,16 @@ async function outcomeOf(
   const seen = await Promise.race([signOf(sign, windowMs), end.then(() => 'ended' as const)])
   if (seen === 'late' && !wasSignalled()) {
     await endTree(desktop)
-    return { kind: 'no-window', why: `the desktop host showed no window within ${windowMs / 1000} s` }
+    return { kind: 'no-window', why: hosts.noWindowInTime({ seconds: windowMs / 1000 }) }
   }
   const code = await end
   if (wasSignalled()) return { kind: 'interrupted', code: typeof code === 'number' ? code : 1 }
-  if (code instanceof Error) return { kind: 'no-window', why: `Electron did not start: ${code.message}` }
+  if (code instanceof Error) return { kind: 'no-window', why: hosts.electronNotStarted(code) }
   const left = readSign(sign)
   if (left === 'shown') return { kind: 'ended', code: code ?? 1 }
   return {
     kind: 'no-window',
-    why:
-      left?.replace(/^refused: /, '').replace(/\.$/, '') ??
-      `Electron ended with ${code ?? 'a signal'} before its window was seen`,
+    why: left?.replace(/^refused: /, '').replace(/\.$/, '') ?? hosts.electronEnded({ code }),
   }
 }
 

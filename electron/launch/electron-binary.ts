@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 
 /** Electron's program as far as is known without running it. */
 export type FoundElectron =
@@ -35,15 +36,15 @@ export function wantedVersion(root: string): string {
   return version
 }
 
-/** A clause that follows "BEDPLATE_ELECTRON names …". */
+/** A clause. */
 function faultOf(named: string, wanted: string): string | undefined {
-  const told = (how: string): string => `BEDPLATE_ELECTRON names ${named}, ${how}`
-  if (!existsSync(named)) return told('where there is nothing')
-  if (!isFile(named)) return told('which is not a program')
+  const { electronNamed } = en.launch
+  if (!existsSync(named)) return electronNamed.nothing({ named })
+  if (!isFile(named)) return electronNamed.noProgram({ named })
   const version = plain(versionBeside(named))
-  if (version === undefined) return told('which is not Electron: no file “version” lies with it')
+  if (version === undefined) return electronNamed.notElectron({ named })
   if (version.split('.', 1).join() !== wanted.split('.', 1).join())
-    return told(`which is Electron ${version}, and Bedplate needs ${wanted}`)
+    return electronNamed.otherVersion({ named, version, wanted })
   return undefined
 }
 

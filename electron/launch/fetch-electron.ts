@@ -1,10 +1,13 @@
 import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { findElectron, wantedVersion } from './electron-binary.ts'
 import { networkOf } from './network.ts'
 
 type Env = Readonly<Record<string, string | undefined>>
+
+const { fetching } = en.launch
 
 /** Longest time without a byte before a download counts as failed, in seconds. */
 const patienceS = 20
@@ -13,7 +16,10 @@ const patienceS = 20
 const tellingS = 5
 
 /** What the preload in fetch-notes.mjs sends. */
-export type FetchNote = { readonly total: number } | { readonly failed: string }
+export type FetchNote =
+  | { readonly total: number }
+  | { readonly host: string; readonly status: number }
+  | { readonly host: string; readonly cause: string }
 
 /** Why the wanted version of Electron could not be fetched the last time; `undefined` when it was never tried. */
 export function lastFailure(root: string): string | undefined {
@@ -31,7 +37,7 @@ export function lastFailure(root: string): string | undefined {
  * long it takes in all depends on the line, so that is not limited.
  */
 export async function fetchElectron(root: string, env: Env): Promise<string | undefined> {
-  console.error('Fetching Electron, about 110 MB, for a window of its own …')
+  console.error(fetching.begins)
   const why = await download(root, env)
   if (why === undefined) rmSync(noteFile(root), { force: true })
   else {
@@ -46,7 +52,7 @@ async function download(root: string, env: Env): Promise<string | undefined> {
   rmSync(arriving, { recursive: true, force: true })
   mkdirSync(arriving, { recursive: true })
   const notes = join(import.meta.dirname, 'fetch-notes.mjs')
-  const fetching = spawn(
+  const installer = spawn(
     process.execPath,
     ['--import', notes, join(root, 'node_modules/electron/install.js')],
     {
@@ -57,32 +63,32 @@ async function download(root: string, env: Env): Promise<string | undefined> {
   let told: string | undefined
   let total: number | undefined
   let errors = ''
-  fetching.on('message', (note: FetchNote) => {
+  installer.on('message', (note: FetchNote) => {
     if ('total' in note) total = note.total
-    else told = note.failed
+    else told = 'status' in note ? fetching.answered(note) : fetching.notReached(note)
   })
-  fetching.stderr?.on('data', (text) => (errors += String(text)))
+  installer.stderr?.on('data', (text) => (errors += String(text)))
   const unpacking = join(root, 'node_modules/electron')
   const watching = watch({
     arrived: () => sizeBelow(arriving),
     alive: () => sizeBelow(arriving) + sizeBelow(unpacking),
     tell: (bytes) =>
-      console.error(`  … ${megabytes(bytes)}${total === undefined ? '' : ` of ${megabytes(total)}`}`),
+      console.error(
+        fetching.arrived({ megabytes: megabytes(bytes), of: total === undefined ? null : megabytes(total) }),
+      ),
     stop: () => {
-      told = `nothing arrived for ${patienceS} s`
-      fetching.kill()
+      told = fetching.nothingArrived({ seconds: patienceS })
+      installer.kill()
     },
   })
   const code = await new Promise<number | null>((resolve) => {
-    fetching.on('error', () => resolve(null))
-    fetching.on('close', resolve)
+    installer.on('error', () => resolve(null))
+    installer.on('close', resolve)
   })
   clearInterval(watching)
   rmSync(arriving, { recursive: true, force: true })
   if (code === 0 && findElectron(root, undefined).kind === 'there') return undefined
-  return (
-    told ?? firstLineOf(errors) ?? `its installer ended with ${code ?? 'a signal'} and left no program behind`
-  )
+  return told ?? firstLineOf(errors) ?? fetching.leftNothing({ code })
 }
 
 interface Watched {
@@ -108,8 +114,8 @@ function watch({ arrived, alive, tell, stop }: Watched): NodeJS.Timeout {
 }
 
 /** In decimal megabytes, as file managers and browsers show them. */
-export function megabytes(bytes: number): string {
-  return `${(bytes / 1e6).toFixed(0)} MB`
+export function megabytes(bytes: number): number {
+  return Math.round(bytes / 1e6)
 }
 
 function firstLineOf(errors: string): string | undefined {

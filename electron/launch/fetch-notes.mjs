@@ -11,11 +11,11 @@ async function fetchAndTell(address, options) {
   try {
     const response = await plainFetch(address, options)
     const total = Number(response.headers.get('content-length') ?? 0)
-    if (!response.ok) send({ failed: `${host} answered ${response.status}` })
+    if (!response.ok) send({ host, status: response.status })
     else if (total > 0) send({ total })
     return response
   } catch (error) {
-    send({ failed: `${host} cannot be reached: ${deepestCause(error)}` })
+    send({ host, cause: deepestCause(error) })
     throw error
   }
 }

@@ -1,3 +1,4 @@
+import { en } from '../../core/words/index.ts'
 import { type FoundElectron } from './electron-binary.ts'
 import { type Options } from './options.mjs'
 
@@ -23,16 +24,15 @@ export type HostFacts = {
  */
 export function hostChoice(facts: HostFacts): HostChoice {
   const { options, electron, noSandbox, lastFailure } = facts
+  const { hosts } = en.launch
   const local = (why: string): HostChoice => ({ kind: 'local', why })
-  if (!options.window) return local('no window was asked for')
-  if (options.local) return local('it was asked for by --local')
-  if (facts.isRoot) return local('as root a window would have to run without its sandbox')
-  if (!facts.hasDisplay) return local('there is no display')
+  if (!options.window) return local(hosts.noWindowAsked)
+  if (options.local) return local(hosts.askedFor)
+  if (facts.isRoot) return local(hosts.asRoot)
+  if (!facts.hasDisplay) return local(hosts.noDisplay)
   if (electron.kind === 'unfit') return local(electron.why)
   if (noSandbox !== undefined) return local(noSandbox)
   if (electron.kind === 'there') return { kind: 'desktop', binary: electron.binary }
   if (lastFailure === undefined || options.fetchElectron) return { kind: 'fetch-electron' }
-  return local(
-    `Electron could not be fetched (${lastFailure}); \`npm start -- --fetch-electron\` tries again`,
-  )
+  return local(hosts.notFetched({ why: lastFailure }))
 }

@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
+import { words as said } from './words.mjs'
 
 /**
  * @typedef {Record<string, { version?: string, optional?: boolean, devOptional?: boolean }>} Packages
@@ -31,14 +32,16 @@ export function isInstalled(locked, installed) {
 export async function install(root) {
   const locked = packagesOf(join(root, 'package-lock.json'))
   if (isInstalled(locked ?? {}, packagesOf(join(root, 'node_modules/.package-lock.json')))) return true
-  console.error('Installing the packages that Bedplate needs (first start only) …')
+  console.error(said.installing)
   const start = Date.now()
-  const ticking = setInterval(() => console.error(`  … ${secondsSince(start)} s`), 5000)
+  const ticking = setInterval(
+    () => console.error(said.stillInstalling({ seconds: secondsSince(start) })),
+    5000,
+  )
   const { ended, output } = await npm(root, ['ci', '--include=dev', '--include=optional', '--loglevel=error'])
   clearInterval(ticking)
-  if (ended === 0) console.error(`Installed in ${secondsSince(start)} s.`)
-  else
-    console.error(`${output}\nInstalling failed. Is the network there? Nothing else is needed to try again.`)
+  if (ended === 0) console.error(said.installed({ seconds: secondsSince(start) }))
+  else console.error(`${output}\n${said.installingFailed}`)
   return ended === 0
 }
 
@@ -73,7 +76,7 @@ function npm(root, words) {
   let output = ''
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => (output += text))
   return new Promise((resolve) => {
-    child.on('error', (error) => resolve({ ended: null, output: `npm did not start: ${error.message}` }))
+    child.on('error', (error) => resolve({ ended: null, output: said.npmNotStarted(error) }))
     child.on('close', (ended) => resolve({ ended, output }))
   })
 }

@@ -3,6 +3,7 @@ import { readFileSync, statSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { en } from '../../core/words/index.ts'
 import { dataFolder } from './data-folder.ts'
 import { runDesktop } from './desktop-run.ts'
 import { hasDisplay, isRoot } from './display.ts'
@@ -46,7 +47,7 @@ async function launch(options: Options): Promise<void> {
   const choice = await choose(options)
   if (choice.kind === 'local') return runLocal(choice.why, options, paths)
   if (!built('desktop')) return
-  console.error('Bedplate runs in the desktop host.')
+  console.error(en.launch.inDesktopHost)
   const specs = paths.specs === undefined ? [] : ['--specs', paths.specs]
   const run = await runDesktop({
     binary: choice.binary,
@@ -60,11 +61,9 @@ async function launch(options: Options): Promise<void> {
 function faultOf({ specs, files }: StartPaths): string | undefined {
   const found = (path: string) => statSync(path, { throwIfNoEntry: false })
   if (specs !== undefined && found(specs)?.isDirectory() !== true)
-    return `--specs names ${specs}, which is not a folder. Name the one in which the engine specs lie.`
+    return en.launch.specsNoFolder({ folder: specs })
   const missing = files.find((file) => found(file)?.isFile() !== true)
-  return missing === undefined
-    ? undefined
-    : `${missing} is not a file. What can be opened is an exported build (.bedplate) or an engine spec (.json).`
+  return missing === undefined ? undefined : en.launch.noFile({ file: missing })
 }
 
 async function choose(options: Options): Promise<Exclude<HostChoice, { kind: 'fetch-electron' }>> {
@@ -94,29 +93,27 @@ function decide(options: Options): HostChoice {
 
 /** Nothing is built, fetched or opened for it: what does not work may be just that. */
 async function tellDoctor(options: Options, data: string): Promise<void> {
-  const [{ askDoctor }, { textIn }, { en: words }] = await Promise.all([
+  const [{ askDoctor }, { textIn }] = await Promise.all([
     import('../requests/index.ts'),
     import('../../core/problem/index.ts'),
-    import('../../core/words/index.ts'),
   ])
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const choice = decide({ ...options, fetchElectron: false })
   const why = {
-    desktop: 'Electron is there',
-    'fetch-electron': 'Electron is not there yet; the next start tries to fetch it',
+    desktop: en.launch.hosts.electronThere,
+    'fetch-electron': en.launch.hosts.electronToCome,
     local: choice.kind === 'local' ? choice.why : '',
   }[choice.kind]
   const host = choice.kind === 'desktop' ? 'desktop' : 'local'
   for (const line of await askDoctor({ host, why, version, dataFolder: data }, new Date()))
-    console.log(words.doctor.terminalLine({ ...line, text: textIn(words, words.doctor.lines, line.says) }))
-  console.log(words.doctor.restInWindow)
+    console.log(en.doctor.terminalLine({ ...line, text: textIn(en, en.doctor.lines, line.says) }))
+  console.log(en.doctor.restInWindow)
 }
 
 /** Builds what is stale, in a process of its own: the builder is large and the host stays for hours. */
 function built(target: Target): boolean {
   if (!isStale(root, target)) return true
-  const names = { renderer: 'window', local: 'local host', desktop: 'desktop host' } as const
-  console.error(`Building the ${names[target]} (its sources are new) …`)
+  console.error(en.launch.building({ target }))
   const { status } = spawnSync(
     process.execPath,
     [...process.execArgv, join(root, 'electron/launch/build.ts'), target],
@@ -124,7 +121,7 @@ function built(target: Target): boolean {
       stdio: ['ignore', 2, 2],
     },
   )
-  if (status !== 0) fail('Building failed; the lines above say where.', 1)
+  if (status !== 0) fail(en.launch.buildingFailed, 1)
   return status === 0
 }
 
@@ -136,7 +133,7 @@ function fail(sentence: string, code: number): void {
 /** The local host takes its own command line; it runs in this process, so that one signal ends all. */
 async function runLocal(why: string, options: Options, { data, specs, files }: StartPaths): Promise<void> {
   if (!built('local')) return
-  console.error(`Bedplate runs in the local host: ${why}.`)
+  console.error(en.launch.inLocalHost({ why }))
   process.argv.splice(
     2,
     Infinity,

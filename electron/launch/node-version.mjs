@@ -1,3 +1,5 @@
+import { words } from './words.mjs'
+
 /**
  * Which Node carries the program. Electron aside, it needs one that runs TypeScript as it is. On Linux with an x64
  * processor the packages bring one along; elsewhere the person's own must do.
@@ -9,7 +11,9 @@
  * @property {boolean} bundled Whether the Node that comes with the packages is installed and runs here.
  */
 
-const enough = '22.12.0'
+/** As it is said. */
+export const leastOfOwn = '22.12'
+const enough = `${leastOfOwn}.0`
 
 /**
  * @param {string} version
@@ -29,9 +33,9 @@ export function isAtLeast(version, least) {
 export function refusalBeforeInstall({ version, platform, arch, bundled }) {
   if (bundled || isAtLeast(version, enough)) return undefined
   const comesAlong = platform === 'linux' && arch === 'x64'
-  const least = comesAlong ? '20' : '22.12'
+  const least = comesAlong ? '20' : leastOfOwn
   if (comesAlong && isAtLeast(version, '20.0.0')) return undefined
-  return `Bedplate needs Node ${least} or newer here, and this is Node ${version}. Install a current one (nodejs.org) and start again.`
+  return words.nodeTooOld({ least, version })
 }
 
 /**

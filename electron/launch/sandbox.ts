@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 
 /** What Linux says about the namespaces that Chromium's sandbox is made of; texts as its files hold them. */
 export type SandboxFacts = {
@@ -53,14 +54,11 @@ export function sandboxFacts(binary: string): SandboxFacts {
 
 /** A clause for the person, with what to do; what AppArmor is to be given is written into the folder of what is built. */
 export function sandboxRefusal(why: 'apparmor' | 'no-namespaces', root: string, binary: string): string {
-  if (why === 'no-namespaces')
-    return 'this system lets no ordinary user make the namespaces that a window’s sandbox is made of'
+  if (why === 'no-namespaces') return en.launch.hosts.noNamespaces
   const profile = join(root, 'dist/bedplate-electron')
   mkdirSync(dirname(profile), { recursive: true })
   writeFileSync(profile, profileFor(binary))
-  return `AppArmor keeps Electron from making its sandbox. To allow it, type
-  sudo install -m 644 "${profile}" ${profilePlace} && sudo apparmor_parser --replace ${profilePlace}
-and start again`
+  return en.launch.hosts.appArmor({ profile, place: profilePlace })
 }
 
 function readText(file: string): string | undefined {

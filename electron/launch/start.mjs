@@ -1,11 +1,12 @@
 #!/usr/bin/env node
 // `npm start`. Plain JavaScript, because it runs on whatever Node is there before anything is installed.
-import { parseOptions, usage } from './options.mjs'
+import { parseOptions } from './options.mjs'
 import { runPrepared } from './prepare.mjs'
+import { words } from './words.mjs'
 
 const answer = parseOptions(process.argv.slice(2))
 if (answer.kind === 'help') {
-  console.log(usage)
+  console.log(words.usage)
 } else if (answer.kind === 'refused') {
   console.error(answer.why)
   process.exitCode = 2

@@ -3,11 +3,14 @@ import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { en } from '../../core/words/index.ts'
 import { browserAmong, browserPlaces } from './browser.ts'
 import { hasDisplay, isRoot } from './display.ts'
 import { makeDoorway } from './doorway.ts'
 
 export type WindowAnswer = { readonly opened: true } | { readonly opened: false; readonly why: string }
+
+const { browserWindow } = en.launch
 
 /** A browser that has not ended by then shows the window, in milliseconds. */
 const failureMs = 1_500
@@ -18,11 +21,10 @@ const failureMs = 1_500
  * read a command line: the browser is therefore pointed at a page in the data folder that leads on to the address.
  */
 export async function openWindow(address: string, dataFolder: string): Promise<WindowAnswer> {
-  if (isRoot()) return { opened: false, why: 'as root a browser would have to run without its sandbox' }
-  if (!hasDisplay(process.platform, process.env)) return { opened: false, why: 'there is no display' }
+  if (isRoot()) return { opened: false, why: browserWindow.asRoot }
+  if (!hasDisplay(process.platform, process.env)) return { opened: false, why: browserWindow.noDisplay }
   const browser = browserAmong(browserPlaces(process.platform, process.env, homedir()))
-  if (browser === undefined)
-    return { opened: false, why: 'no Chromium, Chrome or Edge was found that could show a window' }
+  if (browser === undefined) return { opened: false, why: browserWindow.none }
   const profile = join(dataFolder, 'browser')
   // Later the browser itself opens the window where and as large as it was left; a size on the command line would undo that.
   const isFirst = !existsSync(profile)
@@ -52,9 +54,11 @@ function start(browser: string, words: readonly string[]): Promise<WindowAnswer>
   child.unref()
   process.once('exit', () => child.kill()) // no window stays behind that nothing answers
   return new Promise((resolve) => {
-    const fail = (how: string): void => resolve({ opened: false, why: `${browser} ${how}` })
-    child.on('error', (error) => fail(`did not start: ${error.message}`))
-    child.on('exit', (code) => (code === 0 ? resolve({ opened: true }) : fail(`ended at once (${code})`)))
+    const fail = (why: string): void => resolve({ opened: false, why })
+    child.on('error', (error) => fail(browserWindow.notStarted({ browser, message: error.message })))
+    child.on('exit', (code) =>
+      code === 0 ? resolve({ opened: true }) : fail(browserWindow.endedAtOnce({ browser, code })),
+    )
     setTimeout(() => resolve({ opened: true }), failureMs)
   })
 }

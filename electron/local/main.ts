@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { sentenceOf } from '../../core/problem/index.ts'
+import { en } from '../../core/words/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { openWindow } from '../launch/window.ts'
@@ -32,8 +33,7 @@ async function serve(): Promise<void> {
   const fault = dataFolderFault(data)
   if (fault !== null) return fail(sentenceOf(fault))
   const built = join(root, 'dist/renderer')
-  if (!existsSync(join(built, 'index.html')))
-    return fail('The window is not built yet. Start with `npm start`.')
+  if (!existsSync(join(built, 'index.html'))) return fail(en.launch.windowNotBuilt)
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const openedFiles = new OpenedFiles({ more: false })
   openedFiles.open(options.files.map((file) => resolve(file)))
@@ -64,9 +64,9 @@ async function serve(): Promise<void> {
   if (options.window) {
     const window = await openWindow(host.address, data)
     if (window.opened) heard = watchIdle(quietChecks, checkEveryMs, end).heard
-    else console.error(`Open the address below in a browser yourself: ${window.why}.`)
+    else console.error(en.launch.openYourself(window))
   }
-  console.log(`Bedplate is at ${host.address}`)
+  console.log(en.launch.at(host))
 }
 
 function fail(sentence: string): void {

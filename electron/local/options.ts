@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util'
+import { en } from '../../core/words/index.ts'
 
 export interface LocalOptions {
   /** As typed; the platform's own place when absent. */
@@ -30,6 +31,6 @@ export function localOptions(words: readonly string[]): LocalOptions {
     specs: values.specs,
     window: values['no-window'] !== true,
     files: positionals,
-    why: values.because ?? 'it was started by itself',
+    why: values.because ?? en.launch.hosts.byItself,
   }
 }

@@ -1,3 +1,5 @@
+import { en } from '../../core/words/index.ts'
+
 /** The version of electron-builder that this configuration was written against. */
 export const builderVersion = '26.17.0'
 
@@ -12,7 +14,7 @@ const foreignBinaries = (...others: readonly string[]): readonly string[] =>
 export const configuration = {
   appId: 'bedplate.Bedplate',
   productName: 'Bedplate',
-  copyright: 'Copyright © 2026 The Bedplate developers',
+  copyright: en.packaging.copyright,
   // Its own default is `dist`, and what lies in its output is left out of the packages: that would be the program.
   directories: { output: 'dist/packages' },
   files: [
@@ -47,8 +49,8 @@ export const configuration = {
   fileAssociations: [
     {
       ext: 'bedplate',
-      name: 'Bedplate build',
-      description: 'A build of an engine with its record',
+      name: en.packaging.fileKind,
+      description: en.packaging.fileDescription,
       mimeType: 'application/x-bedplate',
       role: 'Editor',
     },
@@ -57,7 +59,7 @@ export const configuration = {
   linux: {
     target: ['deb', 'AppImage'],
     category: 'Utility',
-    synopsis: 'Guides, checks and records the assembly of the bottom end of an engine',
+    synopsis: en.packaging.synopsis,
     files: foreignBinaries('darwin-*', 'win32-*', 'linuxmusl-*'),
   },
   deb: { appArmorProfile: 'electron/packaging/apparmor-profile' },

@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { isStale } from '../launch/freshness.ts'
 import { builderVersion, configuration, publisherOf, type Platform } from './configuration.ts'
 import { packedFiles } from './packed-files.ts'
@@ -12,20 +13,13 @@ const root = join(import.meta.dirname, '../..')
 const platform: Platform =
   process.platform === 'darwin' ? 'mac' : process.platform === 'win32' ? 'win' : 'linux'
 
-/** What electron-builder fetches beside Electron. */
-const tools = {
-  linux: 'fpm and the runtime of AppImage',
-  win: 'NSIS',
-  mac: 'the tools for disk images',
-} as const satisfies Record<Platform, string>
-
 if (build()) makePackages()
 else process.exitCode = 1
 
 function build(): boolean {
   const stale = (['renderer', 'desktop'] as const).filter((target) => isStale(root, target))
   if (stale.length === 0) return true
-  console.error(`Building ${stale.join(' and ')} …`)
+  console.error(en.packaging.building({ targets: stale }))
   return (
     spawnSync(process.execPath, [join(root, 'electron/launch/build.ts'), ...stale], {
       stdio: ['ignore', 2, 2],
@@ -38,11 +32,10 @@ function makePackages(): void {
   const { extraMetadata, missing } = publisherOf(process.env)
   const complete = { ...configuration, extraMetadata }
   writeFileSync(join(root, 'dist/electron-builder.json'), JSON.stringify(complete, null, 2))
-  if (missing.length > 0)
-    console.error(`The packages name no publisher: set ${missing.join(' and ')} before you publish them.`)
+  if (missing.length > 0) console.error(en.packaging.noPublisher({ missing }))
   const files = packedFiles(root, platform)
   const bytes = files.map((file) => statSync(join(root, file)).size).reduce((sum, size) => sum + size, 0)
-  console.error(`The package holds ${files.length} files, ${(bytes / 1e6).toFixed(1)} MB, beside Electron.`)
+  console.error(en.packaging.size({ files: files.length, megabytes: bytes / 1e6 }))
   const unpacked = join(root, 'node_modules/electron/dist')
   const words = [
     '--yes',
@@ -59,9 +52,7 @@ function makePackages(): void {
     stdio: 'inherit',
     shell: process.platform === 'win32',
   })
-  if (status === 0) return console.error(`The packages lie in ${configuration.directories.output}.`)
-  console.error(`No package was made. It needs, by download: electron-builder ${builderVersion} from the npm registry; Electron from
-github.com (or ELECTRON_MIRROR, or what \`npm start -- --fetch-electron\` has fetched already); and ${tools[platform]} from
-github.com/electron-userland (or ELECTRON_BUILDER_BINARIES_MIRROR). All is ready for it: run the line above where those can be had.`)
+  if (status === 0) return console.error(en.packaging.done({ folder: configuration.directories.output }))
+  console.error(en.packaging.failed({ builder: builderVersion, platform }))
   process.exitCode = 1
 }

@@ -1,5 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 
 /** Shipped as files of the window, which the bundler does not count among the scripts that it lists. */
 const fonts = 'node_modules/@fontsource/atkinson-hyperlegible-next'
@@ -15,11 +16,10 @@ export function thirdParty(root: string, packedFiles: readonly string[]): string
     packedFiles.flatMap((file) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file)?.[0] ?? []),
   )
   return [
-    'Bedplate contains the following works of others. Electron and Chromium have their licences beside the program,',
-    'in LICENSE.electron.txt and LICENSES.chromium.html.\n',
+    `${en.packaging.worksOfOthers}\n`,
     ...[...folders, fonts].map((folder) => licenceOf(join(root, folder))),
     `${fontInAssets.name} (OFL-1.1)\n\n${readFileSync(join(root, fontInAssets.licence), 'utf8').trim()}\n`,
-    'In the window:\n',
+    `${en.packaging.inWindow}\n`,
     readFileSync(join(root, 'dist/renderer/licences.md'), 'utf8'),
   ].join('\n')
 }
@@ -31,6 +31,6 @@ function licenceOf(folder: string): string {
   >
   const file = readdirSync(folder).find((each) => /^licen[cs]e(\.|$)/i.test(each))
   const text =
-    file === undefined ? 'Its package holds no text of it.' : readFileSync(join(folder, file), 'utf8').trim()
+    file === undefined ? en.packaging.noLicenceText : readFileSync(join(folder, file), 'utf8').trim()
   return `${name} ${version} (${license})\n\n${text}\n`
 }

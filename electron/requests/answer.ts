@@ -1,5 +1,6 @@
 import { contract, mostComparedBytes } from '../../core/contract/index.ts'
 import type { Answer, Output, ParsedInput, RequestName } from '../../core/contract/index.ts'
+import { adviceIn } from '../../core/engine/index.ts'
 import { problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Handler, Handlers } from './handlers.ts'
@@ -45,7 +46,12 @@ async function handled<Name extends RequestName>(
   const parsed = contract[name].input.safeParse(input)
   if (!parsed.success) {
     const [issue] = parsed.error.issues
-    return refused('request-unreadable', { fault: issue?.message ?? '' }, (issue?.path ?? []).join('.'))
+    const message = issue?.message ?? ''
+    return refused(
+      'request-unreadable',
+      { fault: adviceIn(message) ?? message },
+      (issue?.path ?? []).join('.'),
+    )
   }
   const broken = brokenText(parsed.data, '')
   if (broken !== null) return refused('text-broken', {}, broken)

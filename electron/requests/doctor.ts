@@ -73,13 +73,13 @@ function folderLine(folder: string): DoctorLine {
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK)
   } catch {
     return existsSync(folder)
-      ? line('data folder', 'bad', 'folder-closed', { folder })
-      : line('data folder', 'good', 'folder-to-come', { folder })
+      ? line('data-folder', 'bad', 'folder-closed', { folder })
+      : line('data-folder', 'good', 'folder-to-come', { folder })
   }
   const isOpenToOthers = process.platform !== 'win32' && (statSync(folder).mode & 0o077) !== 0
   return isOpenToOthers
-    ? line('data folder', 'look', 'folder-open-to-others', { folder })
-    : line('data folder', 'good', 'folder-of-this-user', { folder })
+    ? line('data-folder', 'look', 'folder-open-to-others', { folder })
+    : line('data-folder', 'good', 'folder-of-this-user', { folder })
 }
 
 function diskLine(folder: string): DoctorLine {

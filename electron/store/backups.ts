@@ -75,7 +75,7 @@ export async function makeBackup(db: Database, place: BackupPlace): Promise<Outc
     const name = backupName(at, { bench, sequence }, { ...found, broken: breaks.length })
     renameSync(beside, join(folder, name))
     syncFolder(folder)
-    if (place.rotate) rotate(folder, bench, 'own folder')
+    if (place.rotate) rotate(folder, bench, 'own')
     const made = backupsIn(folder).find((backup) => backup.name === name)
     return made === undefined ? refused('backup-lost', { folder }) : done(made)
   } catch (error) {
@@ -95,7 +95,7 @@ export async function copyBackup(backup: Backup, folder: string): Promise<Outcom
     if ((await hashOf(beside)) !== (await hashOf(backup.file))) return refused('backup-lost', { folder })
     renameSync(beside, join(folder, backup.name))
     syncFolder(folder)
-    if (backup.bench !== null) rotate(folder, backup.bench, 'shared folder')
+    if (backup.bench !== null) rotate(folder, backup.bench, 'shared')
     return done(null)
   } catch (error) {
     return { ok: false, problem: backupProblem(error, folder) }
@@ -140,8 +140,8 @@ export function ownBackups<Name extends BackupName>(
   return backups.filter((backup) => backup.bench === bench || (unnamedToo && backup.bench === null))
 }
 
-function rotate(folder: string, bench: string, place: 'own folder' | 'shared folder'): void {
-  const own = ownBackups(backupsIn(folder), bench, place === 'own folder')
+function rotate(folder: string, bench: string, place: 'own' | 'shared'): void {
+  const own = ownBackups(backupsIn(folder), bench, place === 'own')
   for (const { name } of outlived(own)) removeRecord(join(folder, name))
 }
 

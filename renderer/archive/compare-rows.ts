@@ -1,4 +1,4 @@
-import { isolated } from '../../core/problem/index.ts'
+import { isolated, textIn, type Phrase } from '../../core/problem/index.ts'
 import type { Comparison } from '../../core/builds/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import { withUnit } from '../../core/quantity/index.ts'
@@ -25,17 +25,18 @@ export function compareRows(
   compared: Comparison,
 ): readonly { readonly part: Part; readonly rows: readonly CompareRow[] }[] {
   return [
-    { part: 'bearings', rows: rowsOf(compared.bearings, (bearing) => bearingText(words, bearing)) },
-    { part: 'checks', rows: rowsOf(compared.checks, (check) => checkText(words, check)) },
-    { part: 'runs', rows: rowsOf(compared.runs, (run) => words.archive.compared.run(run)) },
-    { part: 'pulls', rows: rowsOf(compared.pulls, (pull) => pullText(words, pull)) },
-    { part: 'steps', rows: rowsOf(compared.steps, (step) => stepText(words, step)) },
+    { part: 'bearings', rows: rowsOf(words, compared.bearings, (bearing) => bearingText(words, bearing)) },
+    { part: 'checks', rows: rowsOf(words, compared.checks, (check) => checkText(words, check)) },
+    { part: 'runs', rows: rowsOf(words, compared.runs, (run) => words.archive.compared.run(run)) },
+    { part: 'pulls', rows: rowsOf(words, compared.pulls, (pull) => pullText(words, pull)) },
+    { part: 'steps', rows: rowsOf(words, compared.steps, (step) => stepText(words, step)) },
   ]
 }
 
 function rowsOf<Thing>(
+  words: Words,
   things: readonly {
-    readonly about: string
+    readonly about: Phrase
     readonly first: Thing | null
     readonly second: Thing | null
     readonly same: boolean
@@ -43,7 +44,7 @@ function rowsOf<Thing>(
   text: (thing: Thing) => string,
 ): readonly CompareRow[] {
   return things.map(({ about, first, second, same }) => ({
-    about,
+    about: textIn(words, words.phrases, about),
     first: first === null ? '' : text(first),
     second: second === null ? '' : text(second),
     same,

@@ -7,7 +7,7 @@ export interface ExpectedReading {
   /** The saddle, rod or bearing. */
   readonly place: string
   /** For example `bore`. */
-  readonly what: string
+  readonly what: 'bore' | 'journal' | 'wall'
   readonly between: Range
 }
 

@@ -18,7 +18,7 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
         position,
         half,
         grade,
-        reason: reason ?? 'As it was proposed',
+        reason: reason ?? 'proposed',
       }))
       return { type: 'choose-shells', step: event.step, others }
     }

@@ -68,7 +68,7 @@ function withJointOpened(
   if (restarted === undefined) throw new Error('a run that begins again has no entry of it')
   return done([
     ...events.map((event) => (event === restarted ? { ...restarted, jointOpened } : event)),
-    ...opened.flatMap((each) => undone(spec, state, each, restarted.reason)),
+    ...opened.flatMap((each) => undone(spec, state, each, restarted.reason ?? restarted.cause ?? '')),
   ])
 }
 

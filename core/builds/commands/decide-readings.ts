@@ -7,7 +7,7 @@ import {
 } from '../../bearing/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import {
-  formatLength,
+  lengthAmount,
   parseLength,
   parseTemperature,
   type Length,
@@ -40,8 +40,8 @@ export function noteReadings(spec: EngineSpec, fit: Fit, command: CommandOf<'not
       place: position,
       plane: suspect.plane + 1,
       direction: suspect.direction + 1,
-      size: formatLength(suspect.size, 'mm'),
-      middle: formatLength(suspect.middle, 'mm'),
+      size: lengthAmount(suspect.size, 'mm'),
+      middle: lengthAmount(suspect.middle, 'mm'),
     })
   const gauge = command.gaugeTemperature === '' ? null : readTemperature(command.gaugeTemperature)
   if (gauge !== null && !gauge.ok) return gauge
@@ -69,9 +69,9 @@ export function noteReadings(spec: EngineSpec, fit: Fit, command: CommandOf<'not
 /** The width of the thread is a clearance; a card's step is far below a millimetre. */
 export function readThread(fit: Fit, command: CommandOf<'read-thread'>): Events {
   const { step, position, width, cardStep } = command
-  const read = readAboveZero(position, 'thread width', width)
+  const read = readAboveZero(position, 'thread-width', width)
   if (!read.ok) return read
-  const stepRead = readAboveZero(position, 'step of the card', cardStep)
+  const stepRead = readAboveZero(position, 'card-step', cardStep)
   if (!stepRead.ok) return stepRead
   const common = { version: 1, step, fit: fit.id, position } as const
   return done([
@@ -89,7 +89,11 @@ export function noted({ typed, unit }: TypedReading, length: Length): TypedLengt
   return { typed: typed.trim(), unit, length_nm: length }
 }
 
-function readAboveZero(place: string, what: string, { typed, unit }: TypedReading): Outcome<Length> {
+function readAboveZero(
+  place: string,
+  what: 'thread-width' | 'card-step',
+  { typed, unit }: TypedReading,
+): Outcome<Length> {
   const length = parseLength(typed, unit)
   if (!length.ok || length.value > 0) return length
   return refused('size-not-above-zero', { place, what, typed: typed.trim() })

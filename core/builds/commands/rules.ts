@@ -1,6 +1,6 @@
 import type { EngineSpec } from '../../engine/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
-import { liftedAnswer } from '../../tightening/index.ts'
+import { liftedAnswer, liftedReason } from '../../tightening/index.ts'
 import { commandOf } from './command-of.ts'
 import { decide } from './decide.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
@@ -110,7 +110,15 @@ function isSame(recorded: BuildEvent, decided: BuildEvent): boolean {
 }
 
 function lifted(event: BuildEvent): BuildEvent {
-  return event.type === 'flag-answered' ? liftedAnswer(event) : event
+  switch (event.type) {
+    case 'flag-answered':
+      return liftedAnswer(event)
+    case 'fastener-loosened':
+    case 'run-restarted':
+      return liftedReason(event)
+    default:
+      return event
+  }
 }
 
 function chosen({ step, fit, choices }: Extract<BuildEvent, { type: 'shells-chosen' }>) {

@@ -1,5 +1,5 @@
 import type { EngineSpec } from '../../engine/index.ts'
-import { numbersOf, type RunCommand, type RunEvent } from '../../tightening/index.ts'
+import { liftedReason, numbersOf, type RunCommand, type RunEvent } from '../../tightening/index.ts'
 
 /** As `commandOf`, for what happens in a run; the numbers of an own order are the spec's. */
 export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | null {
@@ -73,7 +73,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         ? null
         : { type: 'answer-flag', procedure, flag: event.flag, answer: event.answer }
     case 'fastener-loosened':
-      return { type: 'loosen-fastener', procedure, fastener: event.fastener, reason: event.reason }
+      return loosenCommand(event)
     case 'fastener-replaced':
       return { type: 'replace-fastener', procedure, fastener: event.fastener }
     case 'run-restarted':
@@ -83,7 +83,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         pass: event.pass,
         ...(event.measuredAgain === true && { measuredAgain: true as const }),
         ...(event.jointOpened === true && { jointOpened: true as const }),
-        reason: event.reason,
+        reason: liftedReason(event).reason ?? '',
       }
     case 'run-paused':
       return { type: 'pause-run', procedure, reason: event.reason }
@@ -94,4 +94,10 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
     default:
       return event satisfies never
   }
+}
+
+function loosenCommand(event: Extract<RunEvent, { type: 'fastener-loosened' }>): RunCommand {
+  const { procedure, fastener, reason = '', cause } = liftedReason(event)
+  const command = { type: 'loosen-fastener', procedure, fastener, reason } as const
+  return cause === undefined || cause === 'gap-out' ? command : { ...command, cause }
 }

@@ -1,3 +1,4 @@
+import type { Phrase } from '../../problem/index.ts'
 import { torqueAtFastener } from '../../tightening/index.ts'
 import type { BuildSheet, SheetStep } from './sheet.ts'
 import type { SheetBearing } from './fits.ts'
@@ -6,8 +7,8 @@ import type { SheetPull, SheetRun } from './runs.ts'
 
 /** One thing of two builds side by side; null where a build does not have it. */
 export interface Difference<Thing> {
-  /** What it is, in the words of the sheet: a bearing, a check, a fastener in a pass. */
-  readonly about: string
+  /** What it is: a bearing, a check, a fastener in a pass. */
+  readonly about: Phrase
   readonly first: Thing | null
   readonly second: Thing | null
   readonly same: boolean
@@ -59,13 +60,13 @@ export function compareBuilds(first: BuildSheet, second: BuildSheet): Comparison
     steps: sideBySide(
       first,
       second,
-      ({ steps }) => steps.map((step) => [step.name, { done: step.done }] as const),
+      ({ steps }) => steps.map((step) => [stepCalled(step.name), { done: step.done }] as const),
       (a, b) => (a.done === null) === (b.done === null),
     ),
   }
 }
 
-type NamedList<Thing> = readonly (readonly [about: string, thing: Thing])[]
+type NamedList<Thing> = readonly (readonly [about: Phrase, thing: Thing])[]
 
 function sideBySide<Thing>(
   first: BuildSheet,
@@ -73,11 +74,20 @@ function sideBySide<Thing>(
   of: (sheet: BuildSheet) => NamedList<Thing>,
   isSame: (first: Thing, second: Thing) => boolean,
 ): readonly Difference<Thing>[] {
-  const [left, right] = [new Map(of(first)), new Map(of(second))]
-  return [...new Set([...left.keys(), ...right.keys()])].map((about) => {
-    const [a, b] = [left.get(about) ?? null, right.get(about) ?? null]
-    return { about, first: a, second: b, same: a !== null && b !== null && isSame(a, b) }
+  const [left, right] = [byName(of(first)), byName(of(second))]
+  return [...new Set([...left.keys(), ...right.keys()])].map((name) => {
+    const [a, b] = [left.get(name) ?? null, right.get(name) ?? null]
+    return {
+      about: JSON.parse(name) as Phrase,
+      first: a,
+      second: b,
+      same: a !== null && b !== null && isSame(a, b),
+    }
   })
+}
+
+function byName<Thing>(list: NamedList<Thing>): ReadonlyMap<string, Thing> {
+  return new Map(list.map(([about, thing]) => [JSON.stringify(about), thing]))
 }
 
 function alike<Thing>(a: Thing, b: Thing, facts: (thing: Thing) => readonly unknown[]): boolean {
@@ -86,13 +96,15 @@ function alike<Thing>(a: Thing, b: Thing, facts: (thing: Thing) => readonly unkn
 }
 
 function bearingsOf({ fits }: BuildSheet): NamedList<SheetBearing> {
-  return fits.flatMap(({ name, rows }) => rows.map((row) => [`${name}, ${row.position}`, row] as const))
+  return fits.flatMap(({ name, rows }) =>
+    rows.map((row) => [{ code: 'bearingOf', facts: { fit: name, position: row.position } }, row] as const),
+  )
 }
 
 function checksOf({ checks }: BuildSheet): NamedList<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>> {
   return checks
     .filter(({ counts }) => counts)
-    .map(({ step, verdict, reading, note }) => [step, { verdict, reading, note }])
+    .map(({ step, verdict, reading, note }) => [stepCalled(step), { verdict, reading, note }])
 }
 
 function pullsOf({ runs }: BuildSheet): NamedList<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>> {
@@ -100,8 +112,11 @@ function pullsOf({ runs }: BuildSheet): NamedList<Pick<SheetPull, 'reading' | 'v
     pulls
       .filter(({ takenBack }) => takenBack === null)
       .map(({ pass, kind, fastener, instruction, reading, verdict, outOfOrder }) => {
-        const about = `${name}, pass ${pass} (${kind}), ${fastener ?? instruction ?? ''}`
-        return [about, { reading, verdict, outOfOrder }] as const
+        const facts = { procedure: name, pass, kind, thing: fastener ?? instruction ?? '' }
+        return [
+          { code: 'pullInPass', facts },
+          { reading, verdict, outOfOrder },
+        ] as const
       }),
   )
 }
@@ -110,8 +125,12 @@ function runsOf({ runs }: BuildSheet): NamedList<RunCount> {
   return runs.map((run: SheetRun) => {
     const takenBack = run.pulls.filter((pull) => pull.takenBack !== null).length
     return [
-      run.name,
+      { code: 'procedureCalled', facts: { procedure: run.name } },
       { pulls: run.pulls.length, takenBack, flags: run.flags.length, ownOrder: run.ownOrders.length > 0 },
     ]
   })
+}
+
+function stepCalled(step: string): Phrase {
+  return { code: 'stepCalled', facts: { step } }
 }

@@ -1,5 +1,6 @@
+import type { Phrase } from '../../problem/index.ts'
 import type { EngineSpec } from '../../engine/index.ts'
-import { numberOf } from '../../tightening/index.ts'
+import { numberOf, reasonOf, type Reason } from '../../tightening/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { evolve } from '../events/evolve.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
@@ -23,9 +24,9 @@ export interface SheetCorrection extends Stamp {
     | 'readings-withdrawn'
     | 'step-sent-back'
   /** What it was about: a fastener's number with its procedure, a half, a step, a part. */
-  readonly about: string
+  readonly about: Phrase
   /** Null where none is asked for. */
-  readonly reason: string | null
+  readonly reason: Reason | null
 }
 
 export function correctionsIn(
@@ -44,8 +45,6 @@ export function correctionsIn(
   return corrections
 }
 
-const partName = { housing: 'bore', journal: 'journal' } as const
-
 /**
  * `before` is the state before the entry; marks that change make a choice fall away, so that is asked of
  * `chosenBefore`.
@@ -58,58 +57,77 @@ function correctionOf(
 ): Omit<SheetCorrection, keyof Stamp> | null {
   const procedureName = (id: string) => spec.procedures.find((each) => each.id === id)?.name ?? id
   const stepName = (id: string) => spec.steps.find((step) => step.id === id)?.name ?? id
+  const stepCalled = (id: string): Phrase => ({ code: 'stepCalled', facts: { step: stepName(id) } })
   switch (event.type) {
     case 'pull-read-again':
     case 'pull-taken-back': {
       const { procedure, pull, reason } = event
       const fastener = before.runs[procedure]?.pulls.find(({ number }) => number === pull)?.fastener ?? null
-      const name = spec.procedures.find(({ id }) => id === procedure)?.name ?? procedure
-      return {
-        kind: event.type,
-        about: [name, numberOf(spec, fastener) ?? `pull ${pull}`].join(', '),
-        reason,
-      }
+      const number = numberOf(spec, fastener)
+      const about = { procedure: procedureName(procedure), number, pull }
+      return { kind: event.type, about: { code: 'pullOf', facts: about }, reason }
     }
     case 'fastener-loosened':
     case 'fastener-replaced':
       return {
         kind: event.type,
-        about: `${procedureName(event.procedure)}, ${numberOf(spec, event.fastener) ?? event.fastener}`,
-        reason: event.type === 'fastener-loosened' ? event.reason : null,
+        about: {
+          code: 'fastenerOf',
+          facts: {
+            procedure: procedureName(event.procedure),
+            number: numberOf(spec, event.fastener) ?? event.fastener,
+          },
+        },
+        reason: event.type === 'fastener-loosened' ? reasonOf(event) : null,
       }
     case 'run-restarted':
       return {
         kind: event.type,
-        about: `${procedureName(event.procedure)}, from pass ${event.pass + 1}`,
-        reason: event.reason,
+        about: {
+          code: 'fromPassOf',
+          facts: { procedure: procedureName(event.procedure), pass: event.pass + 1 },
+        },
+        reason: reasonOf(event),
       }
     case 'half-taken-out':
-      return { kind: event.type, about: `${event.position} ${event.half}`, reason: event.reason }
+      return {
+        kind: event.type,
+        about: { code: 'halfAt', facts: { position: event.position, half: event.half } },
+        reason: event.reason,
+      }
     case 'part-taken-out':
     case 'bead-wiped-off':
-      return { kind: event.type, about: stepName(event.step), reason: event.reason }
+      return { kind: event.type, about: stepCalled(event.step), reason: event.reason }
     case 'step-sent-back':
-      return { kind: event.type, about: `${stepName(event.step)}, by ${event.second}`, reason: event.reason }
+      return {
+        kind: event.type,
+        about: { code: 'stepBy', facts: { step: stepName(event.step), person: event.second } },
+        reason: event.reason,
+      }
     case 'marks-noted':
       if ((before.marks[event.fit]?.[event.part] ?? null) === null) return null
-      return { kind: 'marks-noted-again', about: stepName(event.step), reason: null }
+      return { kind: 'marks-noted-again', about: stepCalled(event.step), reason: null }
     case 'shells-chosen':
       if (!chosenBefore.has(event.fit)) return null
-      return { kind: 'shells-chosen-again', about: stepName(event.step), reason: null }
+      return { kind: 'shells-chosen-again', about: stepCalled(event.step), reason: null }
     case 'readings-noted': {
       const { fit, part, position } = event
       if (before.bearings[fit]?.[part][position] === undefined) return null
-      return { kind: 'readings-noted-again', about: `${position}, ${partName[part]}`, reason: null }
+      return {
+        kind: 'readings-noted-again',
+        about: { code: 'partAt', facts: { position, part } },
+        reason: null,
+      }
     }
     case 'readings-withdrawn':
       return {
         kind: event.type,
-        about: `${event.position}, ${partName[event.part]}`,
+        about: { code: 'partAt', facts: { position: event.position, part: event.part } },
         reason: event.reason,
       }
     case 'check-answered':
       if (before.checks[event.step] === undefined) return null
-      return { kind: 'check-answered-again', about: stepName(event.step), reason: event.note || null }
+      return { kind: 'check-answered-again', about: stepCalled(event.step), reason: event.note || null }
     case 'build-started':
     case 'half-fitted':
     case 'part-fitted':

@@ -52,7 +52,7 @@ export function passResults(run: Pick<SheetRun, 'pulls'>): readonly SheetPass[] 
 function resultOf(pulls: readonly SheetPull[]): SheetPass {
   const [{ pass, kind, window }] = pulls as readonly [SheetPull, ...SheetPull[]]
   // A turn that came short and was turned on is one fastener, and its last reading has all of the turn.
-  const last = new Map(pulls.map((pull) => [pull.fastener ?? `pull ${pull.number}`, pull]))
+  const last = new Map(pulls.map((pull) => [pull.fastener ?? pull.number, pull]))
   const live = [...last.values()]
   const wrenches = new Map(live.flatMap(({ held }) => (held === null ? [] : [[JSON.stringify(held), held]])))
   return {

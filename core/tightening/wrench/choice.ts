@@ -1,11 +1,12 @@
 import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
 import {
-  formatTorque,
-  formatTorqueNumber,
   newtonMetres,
+  shortAmount,
+  torqueAmount,
   type Torque,
   type TorqueUnit,
 } from '../../quantity/index.ts'
+import type { Amount, Span } from '../../words/index.ts'
 import type { AcceptanceWindow } from '../window.ts'
 import { calibrationWarning } from './calibration.ts'
 import { permittedDeviation } from './deviation.ts'
@@ -17,9 +18,9 @@ export type TorqueWindow = Extract<AcceptanceWindow, { readonly kind: 'torque' }
 export interface UsableWrench extends WrenchSetup {
   /** What the scale would have to show for the target to the last digit. */
   readonly exact: Torque
-  /** The mark it is set to, and the same in words: `24.5 N·m`. */
+  /** The mark it is set to, and the same with as many decimals as tell one mark from the next. */
   readonly mark: Torque
-  readonly setting: string
+  readonly setting: Amount
   /**
    * What the fastener gets of that mark, and how far it lies off the target, as a share of the target, above
    * or below 0.
@@ -118,7 +119,7 @@ function settingOf(held: WrenchSetup, window: TorqueWindow, today: string): Outc
     ...held,
     exact,
     mark,
-    setting: formatTorque(mark, unit, decimalsOf(step)),
+    setting: torqueAmount(mark, unit, decimalsOf(step)),
     torque,
     rounding: torque / window.target - 1,
     deviation,
@@ -139,7 +140,7 @@ function decimalsOf(step: number): number {
 }
 
 /** A billionth is left to binary rounding, as in `verdictOf`. */
-function outside({ least, most }: Span, window: TorqueWindow): boolean {
+function outside({ least, most }: Torques, window: TorqueWindow): boolean {
   const slack = window.target * 1e-9
   return least < window.least - slack || most > window.most + slack
 }
@@ -147,47 +148,47 @@ function outside({ least, most }: Span, window: TorqueWindow): boolean {
 function outsideRange({ wrench }: WrenchSetup, exact: Torque): Problem | null {
   const { name, range, statedMinimum, scale } = wrench
   const { from, upTo } = usableRange(wrench)
-  const setting = formatTorqueNumber(exact, scale.unit)
+  const setting = { ...torqueAmount(exact, scale.unit), unit: '' }
   if (exact > upTo * (1 + 1e-9))
-    return problem('wrench-above-range', { name, setting, ends: formatTorque(upTo, scale.unit) })
+    return problem('wrench-above-range', { name, setting, ends: torqueAmount(upTo, scale.unit) })
   if (exact >= from * (1 - 1e-9)) return null
   const trusted = statedMinimum === undefined ? 'fifth' : 'stated'
   const below = exact < (statedMinimum ?? range.most / 5) ? trusted : 'mark'
-  return problem('wrench-below-range', { name, setting, starts: formatTorque(from, scale.unit), below })
+  return problem('wrench-below-range', { name, setting, starts: torqueAmount(from, scale.unit), below })
 }
 
 function tooCoarse({ wrench }: WrenchSetup, exact: Torque, window: TorqueWindow): Problem {
   const { name, scale } = wrench
   return problem('wrench-steps-too-coarse', {
     name,
-    setting: formatTorque(exact, scale.unit),
-    step: `${scale.step} ${scale.unit}`,
-    limits: formatSpan(window, scale.unit),
+    setting: torqueAmount(exact, scale.unit),
+    step: shortAmount(scale.step, scale.unit, 6),
+    limits: spanOf(window, scale.unit),
   })
 }
 
-function mayLeave({ wrench }: WrenchSetup, reach: Span, window: TorqueWindow): Problem {
+function mayLeave({ wrench }: WrenchSetup, reach: Torques, window: TorqueWindow): Problem {
   const { name, scale } = wrench
   return problem('wrench-may-leave-window', {
     name,
-    reach: formatSpan(reach, scale.unit),
-    limits: formatSpan(window, scale.unit),
+    reach: spanOf(reach, scale.unit),
+    limits: spanOf(window, scale.unit),
   })
 }
 
-interface Span {
+interface Torques {
   readonly least: Torque
   readonly most: Torque
 }
 
-function formatSpan({ least, most }: Span, unit: TorqueUnit): string {
-  return `${formatTorqueNumber(least, unit)} to ${formatTorque(most, unit)}`
+function spanOf({ least, most }: Torques, unit: TorqueUnit): Span {
+  return { from: { ...torqueAmount(least, unit), unit: '' }, upTo: torqueAmount(most, unit) }
 }
 
 /** Both ends of what full scale may be for the target to lie between a fifth of it and all of it. */
 function adviceFor({ target }: TorqueWindow, unfit: readonly RefusedWrench[]): readonly Problem[] {
   const unit = unfit[0]?.wrench.scale.unit ?? 'N·m'
-  const shown = (torque: number) => formatTorque(newtonMetres(torque), unit)
+  const shown = (torque: number) => torqueAmount(newtonMetres(torque), unit)
   const other = problem('no-wrench-fits', {
     target: shown(target),
     from: shown(target),

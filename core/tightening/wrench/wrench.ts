@@ -1,14 +1,23 @@
 import { z } from 'zod'
-import { problem, sentenceOf, type Problem } from '../../problem/index.ts'
+import { problem, type Problem } from '../../problem/index.ts'
 import {
-  formatLength,
-  formatTorque,
+  lengthAmount,
+  shortAmount,
+  torqueAmount,
   torqueOf,
   torqueUnits,
   type Length,
   type Torque,
 } from '../../quantity/index.ts'
-import { angleText, idText, nameText, sizeText, torqueText } from '../../engine/index.ts'
+import {
+  adviceMessage,
+  advise,
+  angleText,
+  idText,
+  nameText,
+  sizeText,
+  torqueText,
+} from '../../engine/index.ts'
 import { classesOf } from './deviation.ts'
 
 /** The number by which a shop knows its wrench: as it is marked, a serial number say. */
@@ -21,7 +30,7 @@ export const adapter = z.strictObject({
   /** E, from the axis of the drive to that of the fastener. */
   offset: sizeText,
   /** α, how it usually stands to the handle: 0° straight on, 90° square, 180° back along the handle. */
-  angle: angleText.refine((angle) => angle <= 180, 'give the angle to the line of the handle, 0 ° to 180 °'),
+  angle: angleText.refine((angle) => angle <= 180, advise('angle-to-handle')),
 })
 
 /** A torque wrench of the shop, as its owner writes it down. */
@@ -37,7 +46,7 @@ export const wrench = z
     scale: z.strictObject({
       unit: z.enum(torqueUnits),
       /** From one mark to the next, in the unit of the scale. */
-      step: z.number().positive('give a step above zero'),
+      step: z.number().positive(advise('step-above-zero')),
     }),
     /** Type and class by ISO 6789, as marked on it. */
     made: z.strictObject({ type: z.enum(['I', 'II']), class: z.string().max(1) }).optional(),
@@ -46,7 +55,7 @@ export const wrench = z
     adapters: z.array(adapter).max(20).default([]),
     calibration: z
       .strictObject({
-        on: z.iso.date('write the date as year, month and day, for example 2026-03-31'),
+        on: z.iso.date(advise('write-date')),
         /** Pulls made since then. */
         cycles: z.int().min(0),
       })
@@ -54,7 +63,7 @@ export const wrench = z
   })
   .superRefine((written, context) => {
     for (const { path, problem } of faultsOf(written))
-      context.addIssue({ code: 'custom', path: [...path], message: sentenceOf(problem) })
+      context.addIssue({ code: 'custom', path: [...path], message: adviceMessage(problem) })
   })
 
 export type Adapter = z.output<typeof adapter>
@@ -67,7 +76,7 @@ interface Fault {
 
 /** What cannot be, though each value by itself can. */
 function faultsOf({ range, statedMinimum, scale, made, length, adapters }: Wrench): readonly Fault[] {
-  const shown = (torque: Torque) => formatTorque(torque, scale.unit)
+  const shown = (torque: Torque) => torqueAmount(torque, scale.unit)
   const most = shown(range.most)
   const faults: Fault[] = []
   if (range.least >= range.most) {
@@ -79,11 +88,11 @@ function faultsOf({ range, statedMinimum, scale, made, length, adapters }: Wrenc
     faults.push({ path: ['statedMinimum'], problem: problem('wrench-minimum-past-range', facts) })
   }
   if (torqueOf(scale.step, scale.unit) > range.most) {
-    const facts = { step: `${scale.step} ${scale.unit}`, most }
+    const facts = { step: shortAmount(scale.step, scale.unit, 6), most }
     faults.push({ path: ['scale', 'step'], problem: problem('wrench-step-past-range', facts) })
   }
   if (made !== undefined && !classesOf(made.type).includes(made.class)) {
-    const facts = { made: `type ${made.type} class “${made.class}”`, known: classesOf(made.type) }
+    const facts = { ...made, known: classesOf(made.type) }
     faults.push({ path: ['made', 'class'], problem: problem('wrench-class-unknown', facts) })
   }
   adapters.forEach((each, index) => {
@@ -97,7 +106,7 @@ function faultsOf({ range, statedMinimum, scale, made, length, adapters }: Wrenc
 export function adapterTooLong({ name, offset }: Omit<Adapter, 'id'>, length: Length): Problem {
   return problem('adapter-too-long', {
     adapter: name,
-    offset: formatLength(offset, 'mm', 0),
-    length: formatLength(length, 'mm', 0),
+    offset: lengthAmount(offset, 'mm', 0),
+    length: lengthAmount(length, 'mm', 0),
   })
 }

@@ -16,7 +16,6 @@ export const auditPhrases = {
   endFloatOfWasher: ({ washer }: { readonly washer: string }) => `end float, washer “${washer}”`,
   passOf: ({ procedure, pass }: { readonly procedure: string; readonly pass: number }) =>
     `${procedure}, pass ${pass}`,
-  stepCalled: ({ step }: { readonly step: string }) => step,
   fastenerNumbered: ({ number }: { readonly number: string }) => `fastener ${number}`,
   dowelCalled: ({ dowel }: { readonly dowel: string }) => `dowel ${dowel}`,
   passageCalled: ({ name }: { readonly name: string }) => `“${name}”`,

@@ -4,7 +4,7 @@ import { counted } from './counted.ts'
 const subjects = {
   program: 'program',
   host: 'host',
-  'data folder': 'data folder',
+  'data-folder': 'data folder',
   disk: 'disk',
   record: 'record',
   backup: 'backup',

@@ -13,6 +13,12 @@ export const flags = {
     'tightened-on': 'Tightened on from where it stood.',
     'pass-repeated': 'The pass is repeated until none moves.',
   },
+  /** Why a fastener was loosened or a run begun again, where the program had told the person to. */
+  causes: {
+    'to-be-replaced': 'Too much: to be replaced',
+    'to-begin-again': 'Too much: to begin again',
+    'gap-out': 'The gap was out of its limits',
+  },
   moved: 'moved',
   /** `reads 18 N·m, 22.8 to 25.2`. */
   reads: ({ read, limits }: Outside) => `reads ${read}, ${limits}`,

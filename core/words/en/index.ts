@@ -5,6 +5,7 @@ import { benchCard } from './bench-card.ts'
 import { buildWindow } from './build-window.ts'
 import { clampMap } from './clamp-map.ts'
 import { clearance } from './clearance.ts'
+import { desktop } from './desktop.ts'
 import { doctor } from './doctor.ts'
 import { described } from './described.ts'
 import { drawing } from './drawing.ts'
@@ -13,7 +14,9 @@ import { engines } from './engines.ts'
 import { flags } from './flags.ts'
 import { flangeAssumptions, pullInputs } from './joint.ts'
 import { keys } from './keys.ts'
+import { launch } from './launch.ts'
 import { order } from './order.ts'
+import { packaging } from './packaging.ts'
 import { parts } from './parts.ts'
 import { passes } from './passes.ts'
 import { people } from './people.ts'
@@ -41,6 +44,7 @@ export const en = {
   buildWindow,
   clampMap,
   clearance,
+  desktop,
   doctor,
   described,
   drawing,
@@ -49,7 +53,9 @@ export const en = {
   flangeAssumptions,
   flags,
   keys,
+  launch,
   order,
+  packaging,
   parts,
   passes,
   people,

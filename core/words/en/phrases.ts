@@ -1,5 +1,6 @@
 import type { AmountText } from '../amount.ts'
 import { auditPhrases } from './audit-phrases.ts'
+import { sheetPhrases } from './sheet-phrases.ts'
 import { specAdvice } from './spec-advice.ts'
 
 /** What one entry of a list in a spec is called, by the name of the list. */
@@ -41,6 +42,7 @@ export interface PlacePart {
 export const phrases = {
   ...specAdvice,
   ...auditPhrases,
+  ...sheetPhrases,
   /** Where in the file of a spec: `procedure “case”, pass 3, “target”`. */
   placeInFile: ({ parts }: { readonly parts: readonly PlacePart[] }) =>
     parts

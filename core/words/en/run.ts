@@ -27,6 +27,19 @@ export interface OfPlace {
 const who = ({ number }: OfAction) => number ?? 'It'
 const passAndKind = ({ pass, kind }: OfPlace) => `pass ${pass}, ${passes.kinds[kind]}`
 
+/** A turn by the flats of the head: whole ones and a part of one, or in tenths. */
+type Flats =
+  | { readonly whole: number; readonly part: { readonly count: number; readonly of: number } | null }
+  | { readonly decimal: number }
+
+function flats(turn: Flats): string {
+  if ('decimal' in turn) return `${turn.decimal} flats`
+  const { whole, part } = turn
+  const all = `${whole} ${whole === 1 ? 'flat' : 'flats'}`
+  if (part === null) return all
+  return whole === 0 ? `${part.count}/${part.of} of a flat` : `${all} and ${part.count}/${part.of}`
+}
+
 /** A tightening procedure while it is carried out. */
 export const run = {
   /** Beside the name of the procedure. */
@@ -193,7 +206,6 @@ export const run = {
     measureAgain: ({ pass }: { readonly pass: number }) => `All are loose: measure again from pass ${pass}`,
     gapOut:
       'Loosen every fastener of the joint, the last one first. Look for what holds it open, seat them again, and measure the gap again.',
-    gapReason: 'The gap was out of its limits',
   },
 
   readAgain: {
@@ -221,8 +233,6 @@ export const run = {
     fitNew: 'Fit a new one, and throw the old one away.',
     beginAgain: ({ number }: OfFastener) =>
       `Begin ${number} again from pass 1. What was pulled on it no longer counts.`,
-    /** Recorded with what was done. */
-    reasons: { replace: 'Too much: to be replaced', 'begin-again': 'Too much: to begin again' },
   },
 
   /** Between two passes, where the procedure waits. */
@@ -262,6 +272,8 @@ export const run = {
   /** A turn by an angle, with the handle on the drawing. */
   angle: {
     title: 'Angle to turn',
+    /** `1 flat and 2/3`, `2/3 of a flat`, `1.6 flats`. */
+    flats,
     fromTo: (facts: {
       /** The same angle by the flats of the head. */
       readonly flats: string

@@ -17,7 +17,7 @@ export interface Limit {
 }
 type None = Record<never, never>
 
-/** What to write in a spec instead of what cannot be read: a clause without its stop. */
+/** What to write instead of what cannot be read in a spec or of a wrench: a clause without its stop. */
 export const specAdvice = {
   // Of any value
   'write-kind': ({ kind }: { readonly kind: string }) => `write ${kinds[kind] ?? kind}`,
@@ -44,6 +44,10 @@ export const specAdvice = {
   'torque-above-zero': (_: None) => 'give a torque above zero',
   'force-above-zero': (_: None) => 'give a force above zero',
   'two-lengths': (_: None) => 'write two lengths, along and across, for example ["120 mm", "-46 mm"]',
+
+  // Wrenches
+  'step-above-zero': (_: None) => 'give a step above zero',
+  'angle-to-handle': (_: None) => 'give the angle to the line of the handle, 0 ° to 180 °',
 
   // Names
   'id-characters': (_: None) => 'use up to 40 letters, digits, hyphens and points',

@@ -154,6 +154,9 @@ export class RunDesk {
 
   loosen = (fastener: string, reason: string) =>
     this.#act({ type: 'loosen-fastener', procedure: this.procedure.id, fastener, reason })
+  /** The way out of its flag, which says why. */
+  loosenAsTold = (fastener: string, cause: 'to-be-replaced' | 'to-begin-again') =>
+    this.#act({ type: 'loosen-fastener', procedure: this.procedure.id, fastener, reason: '', cause })
   replace = (fastener: string) =>
     this.#act({ type: 'replace-fastener', procedure: this.procedure.id, fastener })
   restart = (pass: number, reason: string, { measuredAgain = false } = {}) =>
@@ -165,7 +168,7 @@ export class RunDesk {
       ...(this.openedBy(pass).length > 0 && { jointOpened: true as const }),
       reason,
     })
-  measureAgain = (pass: number, reason: string) => this.restart(pass, reason, { measuredAgain: true })
+  measureAgain = (pass: number) => this.restart(pass, '', { measuredAgain: true })
 
   /** The steps that are undone when the run begins again with this pass: those between the sealant and its bolts. */
   openedBy(pass: number): readonly Step[] {

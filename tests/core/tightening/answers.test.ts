@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { answerText, liftedAnswer, runEvent } from '../../../core/tightening/index.ts'
+import { answerText, liftedAnswer, liftedReason, reasonOf, runEvent } from '../../../core/tightening/index.ts'
 import { en } from '../../../core/words/index.ts'
 
 const answered = { type: 'flag-answered', version: 1, procedure: 'case', flag: 1 } as const
@@ -25,5 +25,26 @@ describe('what was done about a flag', () => {
     const old = { ...answered, answer }
     expect(runEvent.safeParse(old).success).toBe(true)
     expect(liftedAnswer(old)).toEqual({ ...answered, deed })
+  })
+})
+
+const restarted = { type: 'run-restarted', version: 1, procedure: 'case', pass: 0 } as const
+
+describe('why a run was begun again', () => {
+  it('is a cause in the entry where the gap was out of its limits', () => {
+    const event = { ...restarted, measuredAgain: true, cause: 'gap-out' } as const
+    expect(runEvent.safeParse(event).success).toBe(true)
+    expect(answerText(en, reasonOf(event))).toBe('The gap was out of its limits')
+  })
+
+  it('is lifted from the sentence of an earlier version', () => {
+    const old = { ...restarted, measuredAgain: true, reason: 'The gap was out of its limits' } as const
+    expect(runEvent.safeParse(old).success).toBe(true)
+    expect(liftedReason(old)).toEqual({ ...restarted, measuredAgain: true, cause: 'gap-out' })
+  })
+
+  it('stays what a person typed, though it be the same words', () => {
+    const typed = { ...restarted, reason: 'The gap was out of its limits' }
+    expect(liftedReason(typed)).toBe(typed)
   })
 })

@@ -44,6 +44,18 @@ describe('the gap of a joint face', () => {
   })
 })
 
+describe('a gap out of its limits', () => {
+  it('is measured again with the cause in the entry, and its flag answered by that', () => {
+    const bench = at(1)
+    bench.pullsNext(3)
+    bench.does(pull(bench.next!, ['0.08', 'mm']))
+    const [event] = bench.does({ type: 'restart-run', pass: 1, measuredAgain: true, reason: '' })
+    expect(event).toMatchObject({ type: 'run-restarted', measuredAgain: true, cause: 'gap-out' })
+    expect(bench.run!.flags.map(({ answer }) => answer)).toEqual([{ cause: 'gap-out' }])
+    expect(bench.refuses({ type: 'restart-run', pass: 0, reason: '' })).toContain('Say why')
+  })
+})
+
 describe('stretch', () => {
   it('is the length now less the length before: 80.12 − 80.00 mm', () => {
     const bench = at(3)

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { inFlats, swings, type Grip } from '../../../core/tightening/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { checkProperty } from '../../property.ts'
 
 function split(total: number, room: number, grip: Grip): readonly number[] | string {
@@ -104,6 +105,6 @@ describe('a turn in flats of a hexagon', () => {
     [94, '1.6 flats'],
     [52.5, '0.9 flats'],
   ])('%d° is %s', (angle, said) => {
-    expect(inFlats(degrees(angle))).toBe(said)
+    expect(en.run.angle.flats(inFlats(degrees(angle)))).toBe(said)
   })
 })

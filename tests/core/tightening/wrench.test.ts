@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../core/problem/index.ts'
+import { adviceIn } from '../../../core/engine/index.ts'
+import { sentenceOf, textIn } from '../../../core/problem/index.ts'
 import { newtonMetres, torqueOf } from '../../../core/quantity/index.ts'
 import {
   nearestMark,
@@ -8,12 +9,21 @@ import {
   usableRange,
   wrench,
 } from '../../../core/tightening/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { given, held, medium, written } from './wrench-rack.ts'
 
 /** What is said about a wrench that cannot be, each fault with its place. */
 function faultsOf(change: object): readonly string[] {
   const read = wrench.safeParse({ ...written, ...change })
-  return read.success ? [] : read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`)
+  return read.success
+    ? []
+    : read.error.issues.map(({ path, message }) => `${path.join('.')}: ${sentenceIn(message)}`)
+}
+
+function sentenceIn(message: string): string {
+  const advice = adviceIn(message)
+  if (advice === null) return message
+  return 'path' in advice ? sentenceOf(advice) : textIn(en, en.phrases, advice)
 }
 
 describe('a wrench as it is written down', () => {

@@ -44,9 +44,7 @@ const looksWritten = /\p{L}\S*\s|\s\S*\p{L}|^\W*\p{Lu}\p{Ll}+/u
 
 /** The texts of a `.svelte` or `.ts` file that look as if people read them. */
 export function textsIn(source: string, isComponent: boolean): readonly FoundText[] {
-  const whole = isComponent
-    ? source
-    : `<script lang="ts">\n${source.replaceAll('</script', '<\\/script')}\n</script>`
+  const whole = isComponent ? source : `<script lang="ts">\n${asScript(source)}\n</script>`
   const root = parse(whole, { modern: true }) as unknown as Record<string, Node | null>
   const found: FoundText[] = []
   const note = (node: Node, text: string) =>
@@ -57,6 +55,11 @@ export function textsIn(source: string, isComponent: boolean): readonly FoundTex
   for (const part of [root['module'], root['instance'], root['fragment']])
     if (part) walk(part, { shown: true, isPage: false }, note)
   return found
+}
+
+/** A module as it can stand in a component: without the line for the shell, and with nothing that would close the script. */
+function asScript(source: string): string {
+  return source.replace(/^#!.*/, '').replaceAll('</script', '<\\/script')
 }
 
 interface Place {

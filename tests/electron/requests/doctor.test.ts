@@ -21,7 +21,7 @@ describe('the doctor', () => {
     const lines = await said(folder())
     expect(lines.program).toMatch(/^good: Bedplate 0\.1\.0 on Node \d+\.\d+\.\d+, /)
     expect(lines.host).toBe('good: It runs in the local host: there is no display.')
-    expect(lines['data folder']).toContain('can be written')
+    expect(lines['data-folder']).toContain('can be written')
     expect(lines.disk).toMatch(/\d+ MB are free/)
   })
 
@@ -29,7 +29,7 @@ describe('the doctor', () => {
     const inFolder = join(folder(), 'new')
     const lines = await said(inFolder)
     expect(lines.record).toContain('no record yet')
-    expect(lines['data folder']).toContain('not there yet')
+    expect(lines['data-folder']).toContain('not there yet')
   })
 
   it('knows a record that is in use for a good one', async () => {
@@ -67,13 +67,13 @@ describe('the doctor', () => {
   it('sees a folder that others can look into', async () => {
     const inFolder = folder()
     chmodSync(inFolder, 0o755)
-    expect((await said(inFolder))['data folder']).toMatch(/^look: /)
+    expect((await said(inFolder))['data-folder']).toMatch(/^look: /)
   })
 
   it('answers the window with the same lines', async () => {
     const { get } = asking(await store(folder()))
     const subjects = (await get('host.doctor', {})).map(({ subject }) => subject)
-    expect(subjects).toEqual(['program', 'host', 'data folder', 'disk', 'record', 'backup'])
+    expect(subjects).toEqual(['program', 'host', 'data-folder', 'disk', 'record', 'backup'])
   })
 })
 

@@ -11,7 +11,7 @@ export interface Counts {
 }
 
 export interface OddReading extends At {
-  readonly what: string
+  readonly what: keyof typeof measured
   readonly typed: string
   readonly least: AmountText
   readonly most: AmountText
@@ -21,6 +21,15 @@ export interface Shape extends At {
   readonly reading: AmountText
   readonly allowed: AmountText
 }
+
+/** What is measured of a bearing. */
+const measured = {
+  bore: 'bore',
+  journal: 'journal',
+  wall: 'wall',
+  'thread-width': 'thread width',
+  'card-step': 'step of the card',
+} as const
 
 const gaps = { 'end-float': 'end float', 'side-clearance': 'side clearance' } as const
 
@@ -56,8 +65,8 @@ export const bearingWords = {
     readonly place: string
     readonly plane: number
     readonly direction: number
-    readonly size: string
-    readonly middle: string
+    readonly size: AmountText
+    readonly middle: AmountText
   }) =>
     `${facts.place}, plane ${facts.plane}, direction ${facts.direction} reads ${facts.size}, the others about ` +
     `${facts.middle}. Take it again.`,
@@ -94,20 +103,24 @@ export const bearingWords = {
     place,
     what,
     typed,
-  }: At & { readonly what: string; readonly typed: string | AmountText }) =>
-    `${place}: “${typed}” cannot be a ${what}. Read the gauge and type it again.`,
+  }: At & { readonly what: keyof typeof measured; readonly typed: string | AmountText }) =>
+    `${place}: “${typed}” cannot be a ${measured[what]}. Read the gauge and type it again.`,
   'reading-in-other-unit': (
     facts: OddReading & { readonly unit: keyof typeof nameOf; readonly meant: AmountText },
   ) =>
-    `${facts.place}: is “${facts.typed}” meant in ${nameOf[facts.unit]}? That would be ${facts.meant}; a ${facts.what} ` +
+    `${facts.place}: is “${facts.typed}” meant in ${nameOf[facts.unit]}? That would be ${facts.meant}; a ${measured[facts.what]} ` +
     `of ${facts.least} to ${facts.most} is expected. Type it with its unit.`,
   'reading-far-off': (facts: OddReading) =>
-    `${facts.place}: “${facts.typed}” is far from the ${facts.least} to ${facts.most} expected of a ${facts.what}. ` +
+    `${facts.place}: “${facts.typed}” is far from the ${facts.least} to ${facts.most} expected of a ${measured[facts.what]}. ` +
     'Read the gauge again, and check that it is the right part.',
   'readings-missing': (
-    facts: At & { readonly what: string; readonly planes: number; readonly directions: number },
+    facts: At & {
+      readonly what: keyof typeof measured
+      readonly planes: number
+      readonly directions: number
+    },
   ) =>
-    `${facts.place}: the ${facts.what} needs ${facts.planes} planes of ${facts.directions} readings each. ` +
+    `${facts.place}: the ${measured[facts.what]} needs ${facts.planes} planes of ${facts.directions} readings each. ` +
     'Type the ones that are missing.',
   'temperature-not-sensible': (facts: {
     readonly of: 'measuring' | 'oil'

@@ -1,3 +1,4 @@
+import type { PhraseText } from '../../phrase.ts'
 import type { ReasonText } from '../../reason.ts'
 import { thingText, type NamedThing } from './named-thing.ts'
 
@@ -21,8 +22,9 @@ export const hostWords = {
     'The program made a mistake of its own and changed nothing. Try once more; if it happens again, start Bedplate again and tell the person who looks after it.',
   'request-unknown': ({ name }: { name: string }) =>
     `This host does not know the request “${name}”. Close the window and start Bedplate again.`,
-  'request-unreadable': ({ fault }: { fault: string }) =>
-    `Nothing was changed, because what was sent has a fault: ${fault}. Correct it and send it again.`,
+  /** What is to be written instead, or what Zod has to say. */
+  'request-unreadable': ({ fault }: { fault: string | PhraseText | ReasonText }) =>
+    `Nothing was changed, because what was sent has a fault: ${fault}${fault.endsWith('.') ? '' : '.'} Correct it and send it again.`,
   'text-broken': (_: None) => 'The text holds half a character, as a broken paste leaves it. Type it again.',
 
   'data-folder-closed': ({ folder, why }: { folder: string; why: keyof typeof closedFolder }) =>

@@ -1,3 +1,5 @@
+import type { AmountText } from '../../amount.ts'
+
 /** Sentences about numbers as they are typed. */
 export const quantityWords = {
   'number-missing': (_: Record<never, never>) => 'Nothing was typed. Type a number, for example 12.5.',
@@ -11,7 +13,7 @@ export const quantityWords = {
     `“${typed}” is below zero. Read the scale and type it again.`,
   'unit-unknown': ({ typed, units }: { typed: string; units: readonly string[] }) =>
     `The unit of “${typed}” is not known here. Use ${units.join(', ')}.`,
-  'units-disagree': ({ first, second, is }: { first: string; second: string; is: string }) =>
+  'units-disagree': ({ first, second, is }: { first: string; second: string; is: AmountText }) =>
     `${first} is ${is}, and ${second} stands beside it. One of the two is a misprint: find out which is right, and write that one.`,
   'tolerance-class-unknown': ({ typed }: { typed: string }) =>
     `“${typed}” has no tolerance class that is known here. Write a letter (D to H, JS, K, M, N, P, R, S; small ones for shafts) and ` +

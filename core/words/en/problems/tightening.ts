@@ -105,8 +105,8 @@ export const tighteningWords = {
     `${fastener === null ? 'This' : `Fastener ${fastener}`} is measured. Note what the gauge shows.`,
   'length-far-off': (
     facts: Of & {
-      readonly read: string
-      readonly beside: string
+      readonly read: AmountText
+      readonly beside: AmountText
       readonly of: keyof typeof lengthsBeside
     },
   ) =>

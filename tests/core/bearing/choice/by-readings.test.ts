@@ -94,7 +94,7 @@ describe('shells by readings', () => {
     // Sizes on the tenth of a thou, which is 2.54 µm: an inch micrometer shows them exactly, in mm they have 5 decimals.
     const tenths = (least: number, most: number) =>
       fc.integer({ min: Math.ceil(least / 0.00254), max: Math.floor(most / 0.00254) })
-    const expected = { place: 'M2', what: 'size', between: { least: mm(50), most: mm(58) } }
+    const expected = { place: 'M2', what: 'bore', between: { least: mm(50), most: mm(58) } } as const
     const read = (typed: string, unit: 'mm' | 'in'): Length => {
       const size = readSize(typed, unit, expected)
       if (!size.ok) throw new Error(sentenceOf(size.problem))

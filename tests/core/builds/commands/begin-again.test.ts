@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest'
-import { buildSheet } from '../../../../core/builds/index.ts'
+import { buildSheet, checkRules, type BuildEvent, type RecordedEvent } from '../../../../core/builds/index.ts'
+import { textIn } from '../../../../core/problem/index.ts'
+import { answerText } from '../../../../core/tightening/index.ts'
+import { en } from '../../../../core/words/index.ts'
 import { setB } from '../../../published/tightening-sets.ts'
 import { Workshop } from '../workshop.ts'
 
 const procedure = 'tighten'
 
 /** Set B with bolt 1 turned 126° where 125° is the most, then replaced and begun again. */
-function replaced(): Workshop {
+function replaced(why: object = { reason: 'Turned too far' }): Workshop {
   const workshop = new Workshop(setB().spec)
   workshop.does({ type: 'start-run', procedure })
   const pull = (pass: number, fastener: string | null, typed: string | null = null) =>
@@ -22,7 +25,7 @@ function replaced(): Workshop {
   for (let bolt = 1; bolt <= 10; bolt++) pull(0, `bolt-${bolt}`)
   pull(1, null)
   pull(2, 'bolt-1', '126')
-  workshop.does({ type: 'loosen-fastener', procedure, fastener: 'bolt-1', reason: 'Turned too far' })
+  workshop.does({ type: 'loosen-fastener', procedure, fastener: 'bolt-1', reason: '', ...why })
   workshop.does({ type: 'replace-fastener', procedure, fastener: 'bolt-1' })
   pull(0, 'bolt-1')
   pull(2, 'bolt-1', '120')
@@ -50,7 +53,9 @@ describe('a fastener that was replaced, on the sheet', () => {
   })
 
   it('is among the corrections', () => {
-    expect(sheet.corrections.map(({ kind, about, reason }) => [kind, about, reason])).toEqual([
+    expect(
+      sheet.corrections.map(({ kind, about, reason }) => [kind, textIn(en, en.phrases, about), reason]),
+    ).toEqual([
       ['fastener-loosened', 'As printed, 1', 'Turned too far'],
       ['fastener-replaced', 'As printed, 1', null],
     ])
@@ -65,7 +70,61 @@ describe('a run that begins again, in a build', () => {
     expect(sheet.runs[0]!.pulls.every(({ setAside }) => setAside !== null)).toBe(true)
     expect(sheet.corrections.at(-1)).toMatchObject({
       kind: 'run-restarted',
-      about: 'As printed, from pass 1',
+      about: { code: 'fromPassOf', facts: { procedure: 'As printed', pass: 1 } },
     })
   })
 })
+
+describe('a fastener that was loosened as the program had told the person to', () => {
+  const told = replaced({ cause: 'to-be-replaced' })
+  const isLoosened = ({ event }: { readonly event: BuildEvent }) => event.type === 'fastener-loosened'
+
+  it('has the cause in its entry, and none of the program’s sentences', () => {
+    const [loosened] = told.entries.filter(isLoosened)
+    expect(loosened?.event).toEqual({
+      type: 'fastener-loosened',
+      version: 1,
+      procedure,
+      fastener: 'bolt-1',
+      cause: 'to-be-replaced',
+    })
+  })
+
+  it('is printed with the cause in words', () => {
+    const [correction] = buildSheet(told.spec, told.entries).corrections
+    expect(answerText(en, correction!.reason!)).toBe('Too much: to be replaced')
+  })
+
+  it('still wants a reason where nothing was told: no flag is open for it', () => {
+    const workshop = replaced()
+    expect(() =>
+      workshop.does({
+        type: 'loosen-fastener',
+        procedure,
+        fastener: 'bolt-1',
+        reason: '',
+        cause: 'to-be-replaced',
+      }),
+    ).toThrow('Say why')
+  })
+
+  it('is taken in from an earlier version, which wrote a sentence into the entry, and shown alike', () => {
+    const old = told.entries.map((entry): RecordedEvent => {
+      if (entry.event.type !== 'fastener-loosened') return entry
+      const { cause: _, ...event } = entry.event
+      return { ...entry, event: { ...event, reason: 'Too much: to be replaced' } }
+    })
+    expect(old.filter(isLoosened)).toHaveLength(1)
+    expect(ruleBrokenIn(told, old)).toBeNull()
+    expect(ruleBrokenIn(told, told.entries)).toBeNull()
+    expect(buildSheet(told.spec, old).corrections).toEqual(buildSheet(told.spec, told.entries).corrections)
+    const forged = old.map((entry) => (isLoosened(entry) ? told.entries[0]! : entry))
+    expect(ruleBrokenIn(told, forged)).not.toBeNull()
+  })
+})
+
+function ruleBrokenIn({ spec, entries: [first] }: Workshop, entries: readonly RecordedEvent[]) {
+  if (first?.event.type !== 'build-started') throw new Error('a build begins with its start')
+  const checking = checkRules(spec, first.event.specSha256, entries)
+  for (let at = checking.next(); ; at = checking.next()) if (at.done === true) return at.value
+}

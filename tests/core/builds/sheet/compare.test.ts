@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { textIn } from '../../../../core/problem/index.ts'
+import { en } from '../../../../core/words/index.ts'
 import { buildSheet, compareBuilds } from '../../../../core/builds/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 
@@ -26,7 +28,9 @@ describe('two builds of an engine side by side', () => {
   it('differ where other marks asked for other shells, and there alone', () => {
     const { bearings, pulls } = compareBuilds(sheet(finished('1 1 1 1')), sheet(finished('1 1 3 1')))
     const differing = bearings.filter(({ same }) => !same)
-    expect(differing.map(({ about }) => about)).toEqual([expect.stringMatching(/M3$/)])
+    expect(differing.map(({ about }) => textIn(en, en.phrases, about))).toEqual([
+      expect.stringMatching(/M3$/),
+    ])
     expect(differing[0]?.first?.housing).toBe('1')
     expect(differing[0]?.second?.housing).toBe('3')
     expect(pulls.every(({ same }) => same)).toBe(true)

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { textIn, type Phrase } from '../../../../core/problem/index.ts'
+import { en } from '../../../../core/words/index.ts'
 import { buildSheet } from '../../../../core/builds/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 
@@ -141,7 +143,8 @@ describe('the build sheet', () => {
   })
 
   it('lists everything that was put right, in order', () => {
-    expect(sheet.corrections.map(({ kind, about, reason }) => [kind, about, reason])).toEqual([
+    const about = (phrase: Phrase) => textIn(en, en.phrases, phrase)
+    expect(sheet.corrections.map((each) => [each.kind, about(each.about), each.reason])).toEqual([
       ['marks-noted-again', 'Case marks', null],
       ['shells-chosen-again', 'Choose mains', null],
       ['half-taken-out', 'M1 upper', 'Dirt behind it.'],
