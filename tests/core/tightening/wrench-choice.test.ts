@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { torqueOf } from '../../../core/quantity/index.ts'
 import { usableFor, type WrenchSetup, type TorqueWindow } from '../../../core/tightening/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { given, held, large, medium, small, window } from './wrench-rack.ts'
 import { checkProperty } from '../../property.ts'
 
@@ -51,7 +52,7 @@ describe('the choice of a wrench', () => {
   it('puts the one first that strays least from the target: marks at 62 beat marks at 60 and 65', () => {
     const { ids, usable } = choose(window(62, 55, 68))
     expect(ids).toEqual(['medium', 'large'])
-    expect(usable.map(({ setting }) => setting)).toEqual(['62 N·m', '60 N·m'])
+    expect(usable.map(({ setting }) => en.amounts.amount(setting))).toEqual(['62 N·m', '60 N·m'])
     expect(usable[1]?.rounding).toBeCloseTo(-2 / 62, 12)
   })
 
@@ -65,7 +66,7 @@ describe('the choice of a wrench', () => {
       scale: { unit: 'lbf·ft', step: 1 },
     })
     const [set] = choose(window(24, 22.5, 26), [held(feet)]).usable
-    expect(set?.setting).toBe('18 lbf·ft')
+    expect(set && en.amounts.amount(set.setting)).toBe('18 lbf·ft')
     expect(set?.torque).toBeCloseTo(24.4047, 4) // 18 × 1.355818
     expect(set?.rounding).toBeCloseTo(0.01686, 5)
     expect(set?.least).toBeCloseTo(24.4047 / 1.04, 4) // it may click 4 % above what the fastener has (ISO 6789)
@@ -78,7 +79,7 @@ describe('the choice of a wrench', () => {
     const long = medium({ length: '300 mm' })
     expect(choose(window(40, 38, 42), [held(long, foot)]).usable[0]).toMatchObject({
       exact: 30,
-      setting: '30 N·m',
+      setting: { amount: 30, unit: 'N·m' },
     })
     expect(choose(window(24, 22, 26), [held(long, foot)]).refusals).toEqual([
       'Medium click wrench starts at 20 N·m; 18 would be below a fifth of its range. Use a smaller one.',
