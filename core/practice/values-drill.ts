@@ -1,6 +1,7 @@
 import type { EngineSpec, Procedure } from '../engine/index.ts'
 import {
   benchTorqueUnits,
+  formatNumber,
   newtonMetres,
   torqueIn,
   torqueOf,
@@ -164,7 +165,7 @@ function wrenchQuestions(
 /** Set as if there were no adapter, corrected the wrong way round, and by the number of another unit. */
 function settingQuestion(chance: Chance, set: UsableWrench, window: TorqueWindow): ValuesQuestion {
   const { unit } = set.wrench.scale
-  const [number = ''] = set.setting.split(' ')
+  const number = formatNumber(set.setting.amount, set.setting.decimals)
   const right = { number, unit }
   const onScale = (torque: Torque): ScaleValue => ({
     number: String(Math.round(torqueIn(torque, unit) / set.wrench.scale.step) * set.wrench.scale.step),

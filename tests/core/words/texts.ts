@@ -34,7 +34,7 @@ const namesForThePage =
 const hasLetters = /\p{L}/u
 /** Signs and names that are the same in every language. */
 const symbols =
-  /(?<!\p{L})(Atkinson Hyperlegible Next|BEDPLATE|Bedplate|Letter|mm|µm|kN|MPa|N·m|°C|px)(?!\p{L})/gu
+  /(?<!\p{L})(Atkinson Hyperlegible Next|BEDPLATE|Bedplate|Letter|mm|µm|kN|MPa|N·m|lbf·ft|lbf·in|kgf·m|°C|px)(?!\p{L})/gu
 /** Pieces of SVG, CSS or JSON, as code puts them together. */
 const isMarkup = /^\s*<\w|="|[{}]|^"\w+": ?$|\bsans-serif$|\bcounter\(|^;\s*[a-z-]+:\s*$|^\(prefers-/
 /** What these are given finds elements of the page. */
