@@ -1,14 +1,16 @@
 import type { Client } from '../../core/contract/index.ts'
-import type { Scene } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
-import { thumbnailOf } from '../canvas/thumbnail.ts'
+import type { Theme } from '../look/theme.svelte.ts'
+
+/** An SVG for each look of the window. */
+type Picture = (theme: Theme) => string
 
 /** Small pictures of the engines, each made once, when it is first looked for and nothing else is to be done. */
 export class EnginePictures {
   readonly #client: Client
   readonly #leisure: () => Promise<unknown>
   #asked: readonly string[] = []
-  #scenes = $state.raw<Readonly<Record<string, Scene>>>({})
+  #pictures = $state.raw<Readonly<Record<string, Picture>>>({})
   #last: Promise<unknown> = Promise.resolve()
 
   /** `leisure` comes back when there is time to draw one. */
@@ -18,8 +20,8 @@ export class EnginePictures {
   }
 
   /** Null until it is drawn, and for good where the engine cannot be read. */
-  of(engine: string): Scene | null {
-    return this.#scenes[engine] ?? null
+  of(engine: string): Picture | null {
+    return this.#pictures[engine] ?? null
   }
 
   ask(engine: string): Promise<unknown> {
@@ -33,7 +35,10 @@ export class EnginePictures {
   async #draw(engine: string) {
     const answer = await this.#client.request('engines.read', { id: engine })
     const read = answer.ok && readSpec(answer.value.specText)
-    if (read && read.ok) this.#scenes = { ...this.#scenes, [engine]: thumbnailOf(read.spec) }
+    if (!read || !read.ok) return
+    // What draws comes with the first picture: the first page does not wait for it.
+    const drawing = await import('../canvas/thumbnail.ts').catch(() => null) // the host has gone: a page says so
+    if (drawing) this.#pictures = { ...this.#pictures, [engine]: drawing.engineSvg(read.spec) }
   }
 }
 

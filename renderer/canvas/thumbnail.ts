@@ -1,8 +1,9 @@
 import { bareFacts, sceneOf, type Role, type Scene } from '../../core/layout/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
-
-export const thumbnailSize = { width: 144, height: 96 } as const
+import type { Theme } from '../look/theme.svelte.ts'
+import { svgOf } from './svg.ts'
+import { thumbnailSize } from './thumbnail-size.ts'
 
 /** What says nothing without words, or would be cut off at the edge of so small a sheet. */
 const leftOut: ReadonlySet<Role> = new Set(['grid', 'tick-line', 'fastener-tick', 'nose'])
@@ -24,6 +25,12 @@ export function thumbnailOf(spec: EngineSpec): Scene {
     ({ kind, role, id }) => kind !== 'text' && !leftOut.has(role) && !isBeside(id),
   )
   return { frame: frameRound(scene, `face/${face.id}`), shapes, rows: [] }
+}
+
+/** The picture as an SVG for each look of the window. */
+export function engineSvg(spec: EngineSpec): (theme: Theme) => string {
+  const scene = thumbnailOf(spec)
+  return (theme) => svgOf(scene, { theme, widthPx: thumbnailSize.width, title: '' })
 }
 
 /** The thumbnail's sheet round the middle of an outline, as small as it can be. */

@@ -22,7 +22,9 @@ describe('the pictures of engines', () => {
     expect(pictures.of('skerry-3')).toBeNull()
     await Promise.all([pictures.ask('skerry-3'), pictures.ask('skerry-3')])
     await pictures.ask('skerry-3')
-    expect(pictures.of('skerry-3')?.shapes.length).toBeGreaterThan(20)
+    const [light, dark] = (['light', 'dark'] as const).map((theme) => pictures.of('skerry-3')?.(theme) ?? '')
+    expect(light?.match(/<(path|circle|ellipse|rect|line|poly)/g)?.length).toBeGreaterThan(20)
+    expect(dark).not.toBe(light)
     expect(asked).toEqual([{ id: 'skerry-3' }])
   })
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { svgOf } from '../../../renderer/canvas/svg.ts'
-import { thumbnailOf, thumbnailSize } from '../../../renderer/canvas/thumbnail.ts'
+import { thumbnailOf } from '../../../renderer/canvas/thumbnail.ts'
+import { thumbnailSize } from '../../../renderer/canvas/thumbnail-size.ts'
 import { demos } from '../../core/layout/demos.ts'
 
 describe.each(demos)('the thumbnail of $name', (spec) => {
