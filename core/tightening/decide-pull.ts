@@ -171,20 +171,21 @@ function judge(
   const taken = takeReading(window, reading, held ?? null)
   if (!taken.ok) return taken
   const { value } = taken.value
-  if (isFastenerLength(window) && sure !== true) {
-    const doubt = lengthDoubt(spec, procedure, run, { pass: place, fastener }, nanometres(value))
-    if (doubt !== null) return { ok: false, problem: doubt }
-  }
+  const doubt = isFastenerLength(window)
+    ? lengthDoubt(spec, procedure, run, { pass: place, fastener }, nanometres(value))
+    : null
+  if (doubt !== null && sure !== true) return { ok: false, problem: doubt }
+  const asked = doubt === null ? {} : { sure: true as const }
   if (window.kind === 'length' && window.of === 'stretch') {
     const stretch = stretchOf(procedure, run, fastener, value)
     if (stretch === null) return refused('length-missing', { fastener: shown })
     const judged = judgeStretch(window, stretch, command.torque, held ?? null, null)
     if (!judged.ok) return judged
     if (judged.value === null) return refused('torque-missing', { fastener: shown })
-    return done({ reading: taken.value.reading, stretch_nm: stretch, ...judged.value })
+    return done({ reading: taken.value.reading, ...asked, stretch_nm: stretch, ...judged.value })
   }
   const verdict = moved ? 'moved' : verdictOf(window, turned + value)
-  return done({ reading: taken.value.reading, ...from, verdict })
+  return done({ reading: taken.value.reading, ...asked, ...from, verdict })
 }
 
 interface JudgedStretch {
@@ -218,6 +219,7 @@ function isTorque(pass: Pass, fastener: string | null): boolean {
 interface PullVerdict {
   readonly reading: Reading | null
   readonly verdict: Pull['verdict']
+  readonly sure?: true
   readonly from_deg?: number
   readonly stretch_nm?: number
   readonly torque?: Reading

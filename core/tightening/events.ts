@@ -53,6 +53,8 @@ export const runEvents = [
     stretch_nm: z.int().optional(),
     /** The torque at which it was so much longer; only where it is tightened until it is. */
     torque: reading.optional(),
+    /** The person was asked about a length that is far off, looked again and is sure. */
+    sure: z.literal(true).optional(),
     /** How long was waited, in seconds; only where the procedure waits. */
     waited_s: z.number().min(0).optional(),
     /** Why it was not waited as long as the procedure says; only where it was not. */

@@ -23,6 +23,7 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'choose-shells', step: event.step, others }
     }
     case 'half-fitted':
+      // An entry without it may be of an earlier version, which did not ask or did not record the answer.
       return { type: 'fit-half', step: event.step, position: event.position, half: event.half, arrived: true }
     case 'half-taken-out': {
       const { step, position, half, reason } = event
@@ -76,6 +77,7 @@ function bearingCommandOf(event: BearingEvent): BuildCommand {
         position,
         part,
         cells,
+        // As for `arrived`.
         sure: true,
         partTemperature: partTemperature.typed,
         gaugeTemperature: gaugeTemperature?.typed ?? '',

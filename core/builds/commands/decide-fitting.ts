@@ -18,7 +18,8 @@ export function fitHalf(
   if (state.fitted.has(halfKey(position, half))) return refused('half-in-place', { position, half })
   if (chosen.label === null && command.arrived !== true)
     return refused('shell-to-be-ordered', { position, half, grade: chosen.grade })
-  return done([{ type: 'half-fitted', version, step: command.step, position, half }])
+  const asked = chosen.label === null ? { arrived: true as const } : {}
+  return done([{ type: 'half-fitted', version, step: command.step, position, half, ...asked }])
 }
 
 export function takeOutHalf(

@@ -62,6 +62,7 @@ export function noteReadings(spec: EngineSpec, fit: Fit, command: CommandOf<'not
       gaugeTemperature: gauge === null ? null : { typed: command.gaugeTemperature, celsius: gauge.value },
       uncertainty:
         uncertainty === null ? null : noted({ typed: command.uncertainty, unit: 'µm' }, uncertainty.value),
+      ...(suspect !== undefined && { sure: true as const }),
     },
   ])
 }

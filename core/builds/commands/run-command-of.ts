@@ -41,7 +41,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         ...(held !== undefined && { held }),
         ...(overTime !== undefined && { overTime: overTime.reason }),
         moved: verdict === 'moved',
-        // Who recorded it was asked, or the program did not ask yet.
+        // An entry without it may be of an earlier version, which did not ask or did not record the answer.
         sure: true,
         outOfOrder,
       }

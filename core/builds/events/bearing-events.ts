@@ -47,6 +47,8 @@ export const bearingEvents = [
     gaugeTemperature: typedTemperature.nullable(),
     /** What each reading is sure to; null where nobody said. */
     uncertainty: typedLength.nullable(),
+    /** The person was asked about a reading that does not go with the others, and is sure of it. */
+    sure: z.literal(true).optional(),
   }),
   /** The readings of a part no longer count: they belonged elsewhere, or the gauge was off. */
   z.strictObject({ type: z.literal('readings-withdrawn'), ...ofBearing, part, reason }),

@@ -3,7 +3,7 @@ import type { BearingEvent, NotedPin, NotedTrayLine, TypedLength } from './beari
 /** Readings of one part as they were noted. */
 export type NotedReadings = Pick<
   Extract<BearingEvent, { type: 'readings-noted' }>,
-  'cells' | 'partTemperature' | 'gaugeTemperature' | 'uncertainty'
+  'cells' | 'partTemperature' | 'gaugeTemperature' | 'uncertainty' | 'sure'
 >
 
 export interface NotedTray {
@@ -53,8 +53,8 @@ export const untouched: BearingRecord = {
 export function evolveBearings(before: BearingRecord, event: BearingEvent): BearingRecord {
   switch (event.type) {
     case 'readings-noted': {
-      const { position, part, cells, partTemperature, gaugeTemperature, uncertainty } = event
-      const noted = { cells, partTemperature, gaugeTemperature, uncertainty }
+      const { position, part, cells, partTemperature, gaugeTemperature, uncertainty, sure } = event
+      const noted = { cells, partTemperature, gaugeTemperature, uncertainty, ...(sure === true && { sure }) }
       // Who kept to the mark, or to the size declared, did so against the old readings.
       const basis = before.basis[position]?.by === 'marks' ? without(before.basis, position) : before.basis
       const sizeReasons = part === 'journal' ? without(before.sizeReasons, position) : before.sizeReasons

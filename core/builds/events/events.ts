@@ -62,7 +62,15 @@ export const buildEvent = z.discriminatedUnion('type', [
     fit: z.string(),
     choices: z.array(shellChoice),
   }),
-  z.strictObject({ type: z.literal('half-fitted'), version, step: z.string(), position: z.string(), half }),
+  z.strictObject({
+    type: z.literal('half-fitted'),
+    version,
+    step: z.string(),
+    position: z.string(),
+    half,
+    /** The shell was still to be ordered when it was chosen; the person was asked, and it has arrived. */
+    arrived: z.literal(true).optional(),
+  }),
   z.strictObject({
     type: z.literal('half-taken-out'),
     version,

@@ -48,6 +48,8 @@ export interface SheetHalf {
   readonly reason: string | null
   /** As in `ShellChoice`. */
   readonly label?: string | null
+  /** It was still to be ordered, and the person who put it in said that it had arrived. */
+  readonly arrived: boolean
   /** When it was put in and stayed. */
   readonly fitted: Stamp | null
 }
@@ -113,6 +115,7 @@ function halfOf(
       event.half === half,
   )
   const fitted = moved?.event.type === 'half-fitted' ? stampOf(moved) : null
+  const arrived = moved?.event.type === 'half-fitted' && moved.event.arrived === true
   const pattern = fit.grades.find((each) => each.grade === grade)?.pattern ?? null
-  return { grade, pattern, by, reason, ...(label !== undefined && { label }), fitted }
+  return { grade, pattern, by, reason, ...(label !== undefined && { label }), arrived, fitted }
 }

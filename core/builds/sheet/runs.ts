@@ -60,6 +60,8 @@ export interface SheetPull extends Stamp {
   /** The wrench it was pulled with; null where none of the shop was chosen. */
   readonly held: Pull['held']
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
+  /** The person was asked about a length that is far off, and is sure of it. */
+  readonly sure: boolean
   readonly outOfOrder: string | null
   readonly takenBack: (Stamp & { readonly reason: string }) | null
   readonly stretch: Pull['stretch']
@@ -175,6 +177,7 @@ function pullsOn(
         readBefore: readBefore(own, pull, reading),
         held: entry.event.held ?? null,
         verdict: pulls.get(pull)?.verdict ?? verdict,
+        sure: entry.event.sure === true,
         outOfOrder,
         takenBack: takenBack.get(pull) ?? null,
         stretch: pulls.get(pull)?.stretch ?? null,

@@ -14,6 +14,8 @@ export interface PrintedReadings {
   readonly partAt: string
   readonly gaugeAt: string | null
   readonly sureTo: string | null
+  /** A reading that does not go with the others was asked about, and is right. */
+  readonly sure: boolean
   /** At 20 °C, with the unit. */
   readonly least: string
   readonly mean: string
@@ -34,7 +36,8 @@ export const sheetMeasured = {
     (facts.gaugeAt === null ? '' : `, gauge at ${facts.gaugeAt}`) +
     (facts.sureTo === null ? '' : `, gauge error ± ${facts.sureTo}`) +
     `. At 20 °C: ${facts.least}, ${facts.mean}, ${facts.greatest} (minimum, mean, maximum); ` +
-    `out of round ${facts.outOfRound}, taper ${facts.taper}.`,
+    `out of round ${facts.outOfRound}, taper ${facts.taper}.` +
+    (facts.sure ? ' A reading off the others was asked about: taken again, and right.' : ''),
   basisDecided: ({ by, reason, stamp }: Decided & { readonly by: 'marks' | 'readings' }) =>
     `Decided: the ${by} count: ${reason} (${stamp}).`,
   byReadings: 'Chosen by the readings.',

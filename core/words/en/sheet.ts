@@ -153,10 +153,13 @@ export const sheet = {
       readonly by: keyof typeof chosenBy
       readonly reason: string
       readonly label: string | null | undefined
+      readonly arrived: boolean
     }) =>
       [
         `${chosenBy[facts.by]}${facts.reason === '' ? '' : `: ${facts.reason}`}`,
-        ...(facts.label === undefined ? [] : [facts.label ?? 'to order']),
+        ...(facts.label === undefined
+          ? []
+          : [facts.label ?? (facts.arrived ? 'ordered, and arrived' : 'to order')]),
       ]
         .filter(Boolean)
         .join(', '),
@@ -190,6 +193,7 @@ export const sheet = {
     atTorque: ({ torque }: { readonly torque: string }) => `at ${torque}`,
     waited: ({ seconds, shortened }: { readonly seconds: number; readonly shortened: string | null }) =>
       `waited ${minutesAndSeconds(seconds)}` + `${shortened === null ? '' : `, ! shortened: ${shortened}`}`,
+    sure: 'this length was asked about: looked at again, and right',
     longer: ({ stretch }: { readonly stretch: string }) => `${stretch} longer`,
     verdicts: {
       unread: 'confirmed, not read',

@@ -46,8 +46,14 @@ describe('the length of a fastener is asked about before it is recorded', () => 
 
   it('and recorded when a person looked again and is sure', () => {
     const bench = measured('100')
-    bench.does({ ...length('cap-2', '120'), sure: true })
+    expect(bench.does({ ...length('cap-2', '120'), sure: true })).toMatchObject([{ sure: true }])
     expect(bench.run!.pulls.at(-1)).toMatchObject({ fastener: 'cap-2', reading: { typed: '120' } })
+  })
+
+  it('and not noted as asked about where nothing was asked', () => {
+    const noted = measured('100').does({ ...length('cap-2', '101'), sure: true })
+    expect(noted).toMatchObject([{ type: 'fastener-pulled', fastener: 'cap-2' }])
+    expect(noted[0]).not.toHaveProperty('sure')
   })
 
   it('but never against what no longer counts', () => {
