@@ -21,6 +21,8 @@ export function faceOutline(spec: EngineSpec, face: string): readonly Point[] {
 
 /** From little to much; open is hatched, so that colour is never alone. */
 export const clampColours = ['#FFF6DC', '#F8DF9F', '#EEC05C', '#D6972A', '#A66713', '#693D08'] as const
+/** Of places where the faces stand apart. */
+export const clampOpenColour = '#FFFFFF'
 
 /** How a flange lies, or how differently it lies in two states, and what stands in the discs of its fasteners. */
 export interface ClampPicture {
@@ -195,7 +197,7 @@ function cells({ left, top, step, rows }: Field, most: number): readonly SwatchS
           y: top + index * step,
           width: (column - start) * step,
           height: step,
-          colour: kind < 0 ? '#FFFFFF' : clampColours[kind]!,
+          colour: kind < 0 ? clampOpenColour : clampColours[kind]!,
           pattern: 'plain',
         })
       }

@@ -19,7 +19,14 @@ export type { Footnote } from './footnotes.ts'
 export { lieInWords, liesFor, viewLying, viewWithNose } from './lie.ts'
 export type { Lie } from './lie.ts'
 export { keepUnchanged } from './keep-unchanged.ts'
-export { clampColours, clampScene, faceOutline, kilonewtons, mostPressure } from './clamp-picture.ts'
+export {
+  clampColours,
+  clampOpenColour,
+  clampScene,
+  faceOutline,
+  kilonewtons,
+  mostPressure,
+} from './clamp-picture.ts'
 export type { ClampPicture } from './clamp-picture.ts'
 export { directionTo, protractorPlace, withProtractor } from './protractor.ts'
 export type { HandleDirections, ProtractorPlace } from './protractor.ts'

@@ -49,6 +49,31 @@ test('half a reading of a gauge is dropped with a sentence, and its Enter presse
   await expect(machinist.panel).not.toContainText('The gauge stopped')
 })
 
+test('the width of a plastic gauge is typed with the focus anywhere, and a second one is asked about', async ({
+  bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(page)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await machinist.openRow('M1')
+  await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+  await machinist.panel.getByRole('button', { name: 'Plastic gauge' }).click()
+  const width = machinist.panel.getByLabel('Read on the card')
+  const before = await machinist.entries()
+  await typeAsInstrument(page, '0.038')
+  await expect(width).toHaveValue('0.038')
+  await typeAsInstrument(page, '0.051')
+  await expect(page.getByText('Which one counts?')).toBeVisible()
+  expect(await machinist.entries()).toBe(before)
+  await page.getByRole('button', { name: '0.051 counts' }).click()
+  await expect(width).toHaveValue('0.051')
+  await machinist.panel.getByLabel('Step of the card').click()
+  await page.keyboard.type('0.025')
+  await machinist.main.click()
+  await expect(machinist.panel).toContainText('51 µm')
+  await expect(width).toHaveValue('')
+})
+
 test('what cannot be is told in a sentence, and nothing typed is lost', async ({ bench }) => {
   const machinist = new Machinist(bench.page)
   await machinist.atTheMains('? ? ? ?', '? ? ? ?')
