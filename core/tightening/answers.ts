@@ -6,10 +6,11 @@ export const flagDeed = z.enum(['replaced', 'begun-again', 'turned-on', 'tighten
 export type FlagDeed = z.output<typeof flagDeed>
 
 /**
- * Why a fastener was loosened or a run begun again, where the program has told the person to: too much on a fastener, which is then
- * replaced or begun again, or a gap of the joint face out of its limits.
+ * Why a fastener was loosened, a run begun again or a part taken out, where the program has told the person to: too much on a
+ * fastener, which is then replaced or begun again; a gap of the joint face out of its limits; or that a run which begins again
+ * has opened the joint, sealant and all.
  */
-export const cause = z.enum(['to-be-replaced', 'to-begin-again', 'gap-out'])
+export const cause = z.enum(['to-be-replaced', 'to-begin-again', 'gap-out', 'joint-opened'])
 export type Cause = z.output<typeof cause>
 
 /** Why something was done: as a person typed it, or as the program had told them to. */

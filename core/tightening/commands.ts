@@ -78,7 +78,7 @@ export const runCommands = [
     fastener: z.string(),
     /** Empty where `cause` says why: the way out of an open flag. */
     reason: typedReason,
-    cause: cause.exclude(['gap-out']).optional(),
+    cause: cause.exclude(['gap-out', 'joint-opened']).optional(),
   }),
   /** A new one in the place of one that was loosened. */
   z.strictObject({ type: z.literal('replace-fastener'), ...common, fastener: z.string() }),

@@ -32,11 +32,11 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
     case 'part-fitted':
       return { type: 'fit-part', step: event.step }
     case 'part-taken-out':
-      return { type: 'take-out-part', step: event.step, reason: event.reason }
+      return { type: 'take-out-part', step: event.step, reason: event.reason ?? '' }
     case 'bead-laid':
       return { type: 'lay-bead', step: event.step }
     case 'bead-wiped-off':
-      return { type: 'wipe-off-bead', step: event.step, reason: event.reason }
+      return { type: 'wipe-off-bead', step: event.step, reason: event.reason ?? '' }
     case 'check-answered': {
       const { type: _, version: __, verdict, reading, ...noted } = event
       const answer = { good: verdict === 'good', reading: reading?.typed ?? null, ...noted }

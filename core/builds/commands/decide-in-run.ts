@@ -58,17 +58,18 @@ function beforeOpenTimeEnds(
  */
 function withJointOpened(
   { spec, state, step }: AtRun,
-  { jointOpened }: CommandOf<'restart-run'>,
+  command: CommandOf<'restart-run'>,
   events: readonly RunEvent[],
 ): Events {
   const opened = openedBy(spec, state, step)
   if (opened.length === 0) return done(events)
-  if (jointOpened !== true) return refused('restart-opens-joint', { steps: opened.map(({ name }) => name) })
+  if (command.jointOpened !== true)
+    return refused('restart-opens-joint', { steps: opened.map(({ name }) => name) })
   const restarted = events.find((event) => event.type === 'run-restarted')
   if (restarted === undefined) throw new Error('a run that begins again has no entry of it')
   return done([
-    ...events.map((event) => (event === restarted ? { ...restarted, jointOpened } : event)),
-    ...opened.flatMap((each) => undone(spec, state, each, restarted.reason ?? restarted.cause ?? '')),
+    ...events.map((event) => (event === restarted ? { ...restarted, jointOpened: true as const } : event)),
+    ...opened.flatMap((each) => undone(spec, state, each, command)),
   ])
 }
 
@@ -95,20 +96,23 @@ function isUndoable({ kind }: Step): boolean {
   return kind === 'lay-bead' || kind === 'fit-part' || kind === 'run-procedure'
 }
 
-function undone(spec: EngineSpec, state: BuildState, step: Step, reason: string): readonly BuildEvent[] {
+/** The reason stands in the entry of the run that begins again, and in that of every other run that does with it. */
+function undone(
+  spec: EngineSpec,
+  state: BuildState,
+  step: Step,
+  { reason, measuredAgain }: CommandOf<'restart-run'>,
+): readonly BuildEvent[] {
+  const cause = 'joint-opened'
   switch (step.kind) {
     case 'lay-bead':
-      return [{ type: 'bead-wiped-off', version, step: step.id, bead: step.bead, reason }]
+      return [{ type: 'bead-wiped-off', version, step: step.id, bead: step.bead, cause }]
     case 'fit-part':
-      return [{ type: 'part-taken-out', version, step: step.id, reason }]
+      return [{ type: 'part-taken-out', version, step: step.id, cause }]
     case 'run-procedure': {
       const { procedure } = step
-      const again = decideRun(spec, state.runs[procedure], {
-        type: 'restart-run',
-        procedure,
-        pass: 0,
-        reason,
-      })
+      const command = { type: 'restart-run', procedure, pass: 0, measuredAgain, reason } as const
+      const again = decideRun(spec, state.runs[procedure], command)
       return again.ok ? again.value : []
     }
     default:

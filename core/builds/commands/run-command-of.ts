@@ -99,5 +99,5 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
 function loosenCommand(event: Extract<RunEvent, { type: 'fastener-loosened' }>): RunCommand {
   const { procedure, fastener, reason = '', cause } = liftedReason(event)
   const command = { type: 'loosen-fastener', procedure, fastener, reason } as const
-  return cause === undefined || cause === 'gap-out' ? command : { ...command, cause }
+  return cause === 'to-be-replaced' || cause === 'to-begin-again' ? { ...command, cause } : command
 }

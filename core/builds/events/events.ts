@@ -4,6 +4,8 @@ import { runEvents } from '../../tightening/index.ts'
 
 const version = z.literal(1)
 const reason = z.string().trim().min(1).max(600)
+/** As a person typed it; or the cause, where it followed from something else. One of the two. */
+const reasonOrCause = { reason: reason.optional(), cause: z.literal('joint-opened').optional() }
 
 /** Thrust washers of the spec's table, both alike. */
 export const washersByTable = z.strictObject({ name: z.string().max(80), thickness_nm: z.int() })
@@ -80,9 +82,15 @@ export const buildEvent = z.discriminatedUnion('type', [
     reason,
   }),
   z.strictObject({ type: z.literal('part-fitted'), version, step: z.string() }),
-  z.strictObject({ type: z.literal('part-taken-out'), version, step: z.string(), reason }),
+  z.strictObject({ type: z.literal('part-taken-out'), version, step: z.string(), ...reasonOrCause }),
   z.strictObject({ type: z.literal('bead-laid'), version, step: z.string(), bead: z.string() }),
-  z.strictObject({ type: z.literal('bead-wiped-off'), version, step: z.string(), bead: z.string(), reason }),
+  z.strictObject({
+    type: z.literal('bead-wiped-off'),
+    version,
+    step: z.string(),
+    bead: z.string(),
+    ...reasonOrCause,
+  }),
   z.strictObject({
     type: z.literal('check-answered'),
     version,

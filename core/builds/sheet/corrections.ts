@@ -97,7 +97,7 @@ function correctionOf(
       }
     case 'part-taken-out':
     case 'bead-wiped-off':
-      return { kind: event.type, about: stepCalled(event.step), reason: event.reason }
+      return { kind: event.type, about: stepCalled(event.step), reason: reasonOf(event) }
     case 'step-sent-back':
       return {
         kind: event.type,

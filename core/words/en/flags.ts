@@ -18,6 +18,7 @@ export const flags = {
     'to-be-replaced': 'Too much: to be replaced',
     'to-begin-again': 'Too much: to begin again',
     'gap-out': 'The gap was out of its limits',
+    'joint-opened': 'The bolts of the joint were loosened to begin again',
   },
   moved: 'moved',
   /** `reads 18 N·m, 22.8 to 25.2`. */

@@ -108,7 +108,7 @@ describe('readings of a bearing', () => {
     expect(at(shop, 'M1').measured.journal).toBeNull()
     expect(buildSheet(skerry, shop.entries).corrections.at(-1)).toMatchObject({
       kind: 'readings-withdrawn',
-      about: 'M1, journal',
+      about: { code: 'partAt', facts: { position: 'M1', part: 'journal' } },
       reason: 'that was M2',
     })
   })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { checkRules, sealantClock } from '../../../../core/builds/index.ts'
+import { buildSheet, checkRules, sealantClock } from '../../../../core/builds/index.ts'
 import { nextCommand } from '../next-command.ts'
 import { demoEngine, newBuild, Workshop } from '../workshop.ts'
 
@@ -99,7 +99,7 @@ describe('the open time of the sealant', () => {
     expect(shop.entries.at(-1)?.event).not.toHaveProperty('overTime')
   })
 
-  it('asks again for a bead that was laid anew and stayed open too long as well', () => {
+  it('asks again for a bead that was laid again and stayed open too long as well', () => {
     const shop = shopWithFirstBolts()
     shop.now = '2026-03-09T08:10:01.000Z'
     shop.does({ ...nextPull(shop), overTime: 'Still wet at the edge' })
@@ -161,16 +161,23 @@ describe('a run that begins again with its first pass', () => {
     expect(shop.refuses(restart)).toContain(`${names} have to be done again`)
   })
 
-  it('takes the closing and the beads back with it, the last one first, each with the reason', () => {
+  it('takes the closing and the beads back with it, the last one first, each with the cause', () => {
     const shop = shopInCaseRun()
     const events = shop.does({ ...restart, jointOpened: true })
     const undone = events.filter(({ type }) => type !== 'run-restarted')
     expect(undone).toEqual([
-      { type: 'part-taken-out', version: 1, step: 'close-case', reason: restart.reason },
-      { type: 'bead-wiped-off', version: 1, step: 'bead-minus', bead: 'minus', reason: restart.reason },
-      { type: 'bead-wiped-off', version: 1, step: 'bead-plus', bead: 'plus', reason: restart.reason },
+      { type: 'part-taken-out', version: 1, step: 'close-case', cause: 'joint-opened' },
+      { type: 'bead-wiped-off', version: 1, step: 'bead-minus', bead: 'minus', cause: 'joint-opened' },
+      { type: 'bead-wiped-off', version: 1, step: 'bead-plus', bead: 'plus', cause: 'joint-opened' },
     ])
     expect(clockOf(shop)).toBeNull()
+    const { corrections } = buildSheet(shop.spec, shop.entries)
+    expect(corrections.map(({ kind, reason }) => [kind, reason])).toEqual([
+      ['run-restarted', restart.reason],
+      ['part-taken-out', { cause: 'joint-opened' }],
+      ['bead-wiped-off', { cause: 'joint-opened' }],
+      ['bead-wiped-off', { cause: 'joint-opened' }],
+    ])
     shop.worksThrough('flange-run')
     expect(shop.state.finished).toBe(false)
   })

@@ -190,7 +190,11 @@ describe('a step sent back', () => {
     const { bench, bolts } = atTheBolts()
     bench.sendsBack(bolts, 'Bolt 3 looks dry')
     expect(buildSheet(skerry, bench.entries).corrections).toMatchObject([
-      { kind: 'step-sent-back', about: 'Rod bolts, by Berit', reason: 'Bolt 3 looks dry' },
+      {
+        kind: 'step-sent-back',
+        about: { code: 'stepBy', facts: { step: 'Rod bolts', person: 'Berit' } },
+        reason: 'Bolt 3 looks dry',
+      },
     ])
   })
 })
