@@ -148,6 +148,7 @@ for (const by of ['pointer', 'keys'] as const)
     await page.keyboard.press('Enter')
     await expect(page.getByRole('alert')).toContainText('Ana Ruiz sent it back: M2 was misread.')
     await call()
+    await mechanic.letBounceTimePass()
     await mechanic.confirm()
     await expect(mechanic.heading).not.toContainText('second person')
 

@@ -40,6 +40,6 @@ test('a stud is tightened until it is long enough, after a wait that is shortene
   await expect(mechanic.main).toContainText('is loose')
 
   await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-  await expect(page.getByText('! shortened: On the foreman’s instruction')).toBeVisible()
+  await expect(page.getByText('! shortened: On the foreman’s instruction').first()).toBeVisible()
   await expect(page.getByText('0.500 mm longer, at 290 N·m, within')).toBeVisible()
 })
