@@ -7,7 +7,7 @@ export interface DrillOf {
   readonly drill: DrillKind
 }
 
-/** How long one round takes, in minutes, by the clock of those who tried it. */
+/** How long one round takes, in minutes: an estimate from the number of its questions, with no source and measured on nobody. */
 export const drillMinutes: Readonly<Record<DrillKind, number>> = { order: 3, chart: 2, values: 3, angle: 2 }
 
 /** What a day's practice comes to, in minutes. */

@@ -14,8 +14,9 @@ export interface OrderConsequence {
 }
 
 /**
- * With a gasket between the faces, where bolts take more load from each other and the lesson is plain to see. Runs the procedure up to the end of the drill's pass through the model of its joint face twice. Null where the pass moves no
- * load that the model knows, or would be gone through backwards. Refuses what `clampRun` refuses.
+ * With a gasket between the faces, where bolts take more load from each other and the lesson is plain to see. Runs the
+ * procedure up to the end of the drill's pass through the model of its joint face twice. Null where the pass moves no load that
+ * the model knows, or would be gone through backwards. Refuses what `clampRun` refuses.
  */
 export function orderConsequence(
   spec: EngineSpec,

@@ -1,6 +1,7 @@
 import { drawingEntries } from './drawing-entries.ts'
 import type { Entry } from './entry.ts'
 import { partEntries } from './part-entries.ts'
+import { practiceEntries } from './practice-entries.ts'
 import { recordEntries } from './record-entries.ts'
 import { screenEntries } from './screen-entries.ts'
 import { stepEntries } from './step-entries.ts'
@@ -11,5 +12,6 @@ export const entries: readonly Entry[] = [
   ...partEntries,
   ...stepEntries,
   ...recordEntries,
+  ...practiceEntries,
   ...drawingEntries,
 ]

@@ -1,6 +1,7 @@
 import type { Component } from 'svelte'
 import type { Bench } from '../bench/bench.svelte.ts'
 import type { OpenBuild } from '../bench/open-build.svelte.ts'
+import type { Press } from './press.ts'
 import type { Presentation } from './shown.ts'
 
 type Props = Record<string, unknown>
@@ -27,8 +28,8 @@ export interface Entry {
   readonly shows: string
   /** Parts of a panel or a page in all their states; a drawing fills a sheet and has two sides; a screen is the window. */
   readonly kind: 'panel' | 'page' | 'drawing' | 'screen'
-  /** Buttons that are pressed to get there, by how their text begins. */
-  readonly press: readonly string[]
+  /** What is pressed to get there. */
+  readonly press: readonly Press[]
   load(shown: Presentation): Promise<readonly State[]>
 }
 
@@ -50,7 +51,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     view: Component<Of>,
     /** The props of each state and what surrounds it, by what it is called. */
     states: (shown: Presentation) => Maybe<Readonly<Record<string, Shown<NoInfer<Of>>>>>,
-    press: readonly string[] = [],
+    press: readonly Press[] = [],
   ): Entry => ({
     id: entryId(group, name),
     ...{ group, name, shows, kind, press },

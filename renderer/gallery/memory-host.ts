@@ -4,6 +4,7 @@ import { audit } from '../../core/audit/index.ts'
 import { engines, type Engine } from './engines.ts'
 import { MemoryBuild } from './memory-build.ts'
 import { type MemoryHandlers } from './memory-client.ts'
+import { memoryPractice, type SamplePractice } from './memory-practice.ts'
 
 /** What a host in memory holds when it is started. */
 export interface SampleContent {
@@ -11,6 +12,7 @@ export interface SampleContent {
   readonly preferences?: Partial<Preferences>
   readonly wrenches?: readonly WrittenWrench[]
   readonly people?: readonly PersonLine[]
+  readonly practice?: SamplePractice
   /** Listed beside the demo engines. */
   readonly faulty?: readonly EngineLine[]
 }
@@ -34,6 +36,7 @@ export function memoryHost({
   preferences = {},
   wrenches = [],
   people = [],
+  practice = { rounds: {}, minimums: {} },
   faulty = [],
 }: SampleContent = {}): MemoryHandlers {
   let kept: Preferences = { ...usual, ...preferences }
@@ -91,6 +94,8 @@ export function memoryHost({
       const found = people.find(({ id }) => 'person' in who && id === who.person)
       return found ? done(found) : refused('badge-unknown', {}, 'who')
     },
+
+    ...memoryPractice(people, practice),
 
     'wrenches.list': () => done(rack),
     'wrenches.keep': ({ wrenches: changed }) => done((rack = changed)),

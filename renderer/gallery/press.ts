@@ -1,13 +1,41 @@
 import { tick } from 'svelte'
 
-/** Presses buttons one after another, each the first whose text begins so. Throws where there is none to be pressed. */
-export async function press(within: HTMLElement, texts: readonly string[]): Promise<void> {
-  for (const text of texts) {
+/** A button by how its text begins, in the whole stage or in a group of buttons; or a text that is waited for. */
+export type Press =
+  string | { readonly group: string; readonly button: string } | { readonly appears: string }
+
+/** Time enough for the model of the largest joint on a slow machine. Milliseconds. */
+const mostWaited = 20_000
+
+/** Presses buttons one after another, each the first that is meant. Throws where there is none, or a text does not appear. */
+export async function press(within: HTMLElement, presses: readonly Press[]): Promise<void> {
+  for (const each of presses) {
     await tick()
-    const buttons = [...within.querySelectorAll('button')]
-    const meant = buttons.find((button) => button.textContent.trim().startsWith(text) && !button.disabled)
-    if (!meant) throw new Error(`there is no button “${text}” to press`)
-    meant.click()
+    if (typeof each === 'string') pressIn(within, each)
+    else if ('appears' in each) await waitFor(within, each.appears)
+    else pressIn(groupIn(within, each.group), each.button)
   }
   await tick()
+}
+
+function pressIn(within: Element, text: string) {
+  const buttons = [...within.querySelectorAll('button')]
+  const meant = buttons.find((button) => button.textContent.trim().startsWith(text) && !button.disabled)
+  if (!meant) throw new Error(`there is no button “${text}” to press`)
+  meant.click()
+}
+
+function groupIn(within: HTMLElement, name: string): Element {
+  const groups = [...within.querySelectorAll('[role="group"]')]
+  const meant = groups.find((group) => group.getAttribute('aria-label') === name)
+  if (!meant) throw new Error(`there is no group “${name}”`)
+  return meant
+}
+
+async function waitFor(within: HTMLElement, text: string) {
+  const began = performance.now()
+  while (!within.textContent.includes(text)) {
+    if (performance.now() - began > mostWaited) throw new Error(`“${text}” does not appear`)
+    await new Promise((resolve) => setTimeout(resolve, 20))
+  }
 }

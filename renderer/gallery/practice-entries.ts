@@ -1,0 +1,160 @@
+import type { PersonLine } from '../../core/contract/index.ts'
+import {
+  chartDrill,
+  orderConsequence,
+  orderDrill,
+  progressOf,
+  seedOf,
+  trainingRack,
+  valuesDrill,
+  type DrillKind,
+} from '../../core/practice/index.ts'
+import { en } from '../../core/words/index.ts'
+import type { Theme } from '../look/theme.svelte.ts'
+import { drillViews } from '../practice/drill-views.ts'
+import DrillResult from '../practice/DrillResult.svelte'
+import ErrorsByPlace from '../practice/ErrorsByPlace.svelte'
+import MistakePicture from '../practice/MistakePicture.svelte'
+import PracticePage from '../practice/PracticePage.svelte'
+import ReadinessNotice from '../practice/ReadinessNotice.svelte'
+import { benchWith } from './at-bench.ts'
+import { engineOf } from './engines.ts'
+import { entriesOf, type Entry } from './entry.ts'
+import { playOrder, practisedOf } from './practised.ts'
+import type { Press } from './press.ts'
+import type { Presentation } from './shown.ts'
+
+const { spec } = engineOf('skerry-3')
+const engine = spec.id
+const screen = entriesOf('Practice', 'screen')
+const panel = entriesOf('Parts of practice', 'panel')
+const page = entriesOf('Parts of practice, wide', 'page')
+const nothing = () => undefined
+const theme = ({ look }: Presentation): Theme => (look === 'dark' ? 'dark' : 'light')
+
+/** The one at the bench, in the list of people. */
+const person: PersonLine = {
+  ...{ id: '01956f6c-8a00-7000-8000-000000000003', name: 'I. Brandvold', role: 'mechanic' },
+  ...{ hasBadge: false, hasPin: false, present: true },
+}
+const practised = practisedOf(spec)
+const progress = progressOf(practised)
+const kept = { rounds: { [person.name]: practised }, minimums: { [engine]: 2 } }
+const benchPractised = (shown: Presentation) => benchWith(shown, { people: [person], practice: kept })
+
+/** Of each kind, the round whose drill goes over the main joint, or its bearings, where there is one. */
+const seeds: Readonly<Record<DrillKind, string>> = {
+  order: seedOf(engine, 'order', 1),
+  chart: seedOf(engine, 'chart', 1),
+  values: seedOf(engine, 'values', 1),
+  angle: seedOf(engine, 'angle', 1),
+}
+const order = orderDrill(spec, seeds.order)!
+const chart = chartDrill(spec, seeds.chart)!
+const values = valuesDrill(spec, seeds.values, trainingRack(en), 'N·m', '2026-03-02')!
+
+const drilled = (drill: DrillKind) => async (shown: Presentation) => ({
+  // Without wrenches: the questions are then about those for practice, whose calibration is never over.
+  all: {
+    ...{ bench: await benchWith(shown, { wrenches: [] }), theme: theme(shown) },
+    ...{ open: { spec, drill, seed: seeds[drill] }, onleave: nothing, ondone: nothing, result: undefined },
+  },
+})
+const ofDrill = (drill: DrillKind, name: string, shows: string, press: readonly Press[] = []) =>
+  screen(`${en.practice.names[drill]}: ${name}`, shows, drillViews[drill], drilled(drill), press)
+
+/** A fastener of the order drill as the list of the drawing has it, before it is pulled. */
+function unnamed(fastener: string): string {
+  const { where } = spec.fasteners.find(({ id }) => id === fastener)!
+  return en.practice.fastener({ where, letter: null, isPulled: false })
+}
+const last = order.key.at(-1)!
+const wrongValue = (at: number): string => {
+  const { choices, key, kind } = values.questions[at]!
+  const wrong = choices.find((_, place) => !key.includes(place))
+  if (kind === 'wrench' || !wrong || !('number' in wrong)) throw new Error('that question has no values')
+  return en.practice.values.scale(wrong)
+}
+/** The shells of the first bearing, the upper one a grade too thick or too thin. */
+function wrongPair(): readonly Press[] {
+  const { key } = chart.questions[0]!
+  const grades = chart.fit.grades.map(({ grade }) => grade)
+  const other = grades.find((grade) => grade !== key.upper)!
+  return [
+    { group: en.engineParts.halves.upper, button: other },
+    { group: en.engineParts.halves.lower, button: key.lower },
+    en.practice.check,
+  ]
+}
+
+/** What the joint is like with the last fastener of a round's pass pulled at its beginning. */
+function mistakeIn(id: string, rounds: number) {
+  const { spec: of } = engineOf(id)
+  const drill = orderDrill(of, seedOf(id, 'order', rounds))!
+  const early = drill.key.at(-1)!
+  const consequence = orderConsequence(of, drill, drill.key[0]!, early)
+  if (!consequence.ok || consequence.value === null) throw new Error('the model says nothing of that pass')
+  return { spec: of, consequence: consequence.value, early }
+}
+
+export const practiceEntries: readonly Entry[] = [
+  screen('Practice', 'What is due today, the drills and errors by place', PracticePage, async (shown) => ({
+    all: { bench: await benchPractised(shown), theme: theme(shown) },
+  })),
+  screen('Practice, nothing kept', 'Somebody who is not in the list', PracticePage, async (shown) => ({
+    all: { bench: await benchWith(shown), theme: theme(shown) },
+  })),
+
+  ofDrill('order', 'at its start', 'A pass on the drawing without its numbers'),
+  ofDrill('order', 'a mistake', 'Why not that one, the next one in blue, and what the joint would hold', [
+    unnamed(last),
+    { appears: en.practice.order.picture },
+  ]),
+  ofDrill('order', 'what comes next', 'After the last fastener of the pass', [
+    ...order.key.map(unnamed),
+    en.practice.order.complete,
+  ]),
+  ofDrill('chart', 'at its start', 'Marks drawn by chance, and the printed chart'),
+  ofDrill('chart', 'a mistake', 'The clearance that the wrong shells would leave', wrongPair()),
+  ofDrill('values', 'at its start', 'What a fastener is pulled to'),
+  ofDrill('values', 'a mistake', 'What the fastener would get', [wrongValue(0)]),
+  ofDrill('angle', 'at its start', 'A handle without its wedge'),
+  ofDrill('angle', 'too little', 'How far it came, with the wedge', [
+    ...angleSteps(25),
+    en.practice.angle.here,
+  ]),
+  ofDrill('angle', 'with a wrench', 'The angle is read off a protractor', [en.practice.angle.hows.own]),
+
+  page('Errors by place', 'Where on the engine errors were made', ErrorsByPlace, async (shown) => {
+    const faultless = [practised[3]!]
+    return {
+      'of some rounds': { bench: await benchWith(shown), spec, progress, theme: theme(shown) },
+      'without an error': {
+        ...{ bench: await benchWith(shown), spec, theme: theme(shown) },
+        progress: progressOf(faultless),
+      },
+    }
+  }),
+  page('Mistake', 'What a joint would hold with one fastener too early', MistakePicture, () => ({
+    'loads that differ': mistakeIn('skerry-3', 1),
+    'loads that hardly change': mistakeIn('strath-6', 1),
+  })),
+  panel('Result', 'What a round came to', DrillResult, () => {
+    const standing = progress.find(({ drill }) => drill === 'order')!
+    const common = { onagain: nothing, onleave: nothing }
+    return {
+      'with errors': { ...common, tally: playOrder(spec, seeds.order, [2]), seconds: 174, standing },
+      'without an error': { ...common, tally: playOrder(spec, seeds.order, []), seconds: 96.4, standing },
+      'not kept': { ...common, tally: playOrder(spec, seeds.order, []), seconds: 96.4, standing: null },
+    }
+  }),
+  panel('Practice before a build', 'What of the minimum is missing', ReadinessNotice, async (shown) => ({
+    'somebody who practised': { bench: await benchPractised(shown), engine, person: person.name },
+    'somebody who did not': { bench: await benchPractised(shown), engine, person: 'B. Lind' },
+  })),
+]
+
+/** The buttons that turn the handle by so many degrees, a multiple of 5. */
+function angleSteps(by: number): readonly Press[] {
+  return Array.from({ length: by / 5 }, () => en.practice.angle.by({ degrees: 5 }))
+}
