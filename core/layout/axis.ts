@@ -8,13 +8,13 @@ import { acrossAnEnd } from './view.ts'
 const beyond = 7
 
 /** Where the crank axis passes across the sheet, in mm; null where it passes beside the face. */
-export function axisAt({ body, along }: Drawing): number | null {
+export function axisAt({ body, along }: Pick<Drawing, 'body' | 'along'>): number | null {
   const [from, length] = along.x !== 0 ? [body.top, body.height] : [body.left, body.width]
   return from < 0 && from + length > 0 ? 0 : null
 }
 
 /** Where the axis of the face's bearings passes across the sheet, in mm: the crank's, or another shaft's. */
-export function bearingsAt({ here, place, along }: Drawing): number {
+export function bearingsAt({ here, place, along }: Pick<Drawing, 'here' | 'place' | 'along'>): number {
   const { x, y } = place(0, here.bearings[0]?.y ?? 0)
   return along.x !== 0 ? y : x
 }

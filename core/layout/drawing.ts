@@ -4,19 +4,21 @@ import type { Words } from '../words/index.ts'
 import { minimalBoxes } from './bearing-size.ts'
 import { boxAround, type Point } from './box.ts'
 import { contents, type Content } from './content.ts'
+import { caseOnSheet, discLanes, longEdges, spansAlong, type CaseOnSheet } from './case-on-sheet.ts'
 import { bareDiscs, discsOf, type Disc } from './discs.ts'
 import { endMargins, endNames, type EndNames } from './ends.ts'
 import { titleInset, titleLines } from './face-title.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
-import { fastenerLanes, placedInLanes, type FastenerLanes, type LaneDisc } from './fastener-lanes.ts'
+import { placedInLanes, type LaneDepths, type LaneDisc } from './fastener-lanes.ts'
 import { besideNext } from './fastener-state.ts'
 import { stackSize, type Line } from './label.ts'
 import { laneOf, type Lane, type LaneLabel } from './lane.ts'
+import type { Span } from './lane-span.ts'
 import { namesOf, type LaneName } from './names.ts'
 import { onFace, type OnFace } from './on-face.ts'
 import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
-import { beyondBox, movedOut, overhangOf } from './overhang.ts'
+import { beyondBox, overhangOf } from './overhang.ts'
 import type { Box } from './scene.ts'
 import { mostStretch, planOf, type SheetPlan } from './sheet-plan.ts'
 import { calloutHeight, sizesOn, type Sizes } from './sizes.ts'
@@ -79,6 +81,9 @@ const mostOfLane = 0.24
 /** The callout stands beside a case that is drawn larger by so much there than under it, in a column of so many capitals. */
 const worthACallout = 1.08
 const calloutColumn = 14
+/** Names in a lane keep so far from the sheet's edges, in px. */
+const edgeOfLane = 2
+const none: LaneDepths = { before: 0, after: 0 }
 /** So many times at the most it is asked again what the room left over holds. */
 const mostRounds = 4
 
@@ -128,14 +133,13 @@ export function drawingOf(
   const first = noseFirst ? atEnds.nose : atEnds.drive
   const last = noseFirst ? atEnds.drive : atEnds.nose
 
-  let depths = { before: 0, after: 0 }
+  let depths = none
+  let discDepths = none
   let overhang = 0
-  let fastenersInLanes: FastenerLanes | null = null
   const planWith = (isBeside: boolean): SheetPlan => {
     const [top, left] = isBeside ? [underTitle, column] : [underCallout, 0]
-    const inLanes = fastenersInLanes?.depths ?? { before: 0, after: 0 }
-    const before = edgeOfSheet + depths.before + inLanes.before
-    const after = edgeOfSheet + depths.after + inLanes.after
+    const before = edgeOfSheet + depths.before + discDepths.before
+    const after = edgeOfSheet + depths.after + discDepths.after
     const margins = lying
       ? { left: left + first, right: last, top: top + before, bottom: after }
       : { left: left + before, right: after, top: top + first, bottom: last }
@@ -144,81 +148,71 @@ export function drawingOf(
   // Beside a case that stands on the sheet there would be no room for the names of its ends.
   let isBeside = lying && calloutCapital > 0 && planWith(true).px * worthACallout < planWith(false).px
   let plan = planWith(isBeside)
-  let discs: readonly Disc[] = []
-  let lanes: Drawing['lanes'] = { before: laneOf([], 0, false), after: laneOf([], 0, false) }
-  let place = unstretched
+  let wantsDiscLanes = false
+  let lanes: Drawing['lanes']
+  let laneDiscs: readonly LaneDisc[] | null
+  let drawn: Pick<Drawing, 'place' | 'px' | 'frame' | 'stretch' | 'edge' | 'body' | 'discs' | 'laneDepths'>
   // Each round gives what stands round the case the room that it asked for in the last one: it never asks for less.
   for (let round = 0; ; round += 1) {
-    place = stretchedBy(unstretched, plan.stretch)
-    const { px, frame } = plan
-    lanes = lanesOn(names, place, lying, frame, px)
+    const { px, frame, stretch } = plan
+    const place = stretchedBy(unstretched, stretch)
     const nearer =
       content.bearings === 'graded' && here.bearings.length > 0
-        ? minimalBoxes(here.bearings, place, plan.stretch, px)
+        ? minimalBoxes(here.bearings, place, stretch, px)
         : []
     const on = { place, px, sizes, bearings: nearer }
     const found = discsOf(spec, here.fasteners, facts, content.fasteners, on)
-    discs = found.discs
-    if (round === mostRounds) break
-    const asked = {
-      before: Math.max(depths.before, lanes.before.depth),
-      after: Math.max(depths.after, lanes.after.depth),
+    const laid = { here, outline, bosses, ends, place, along, across, overhang, px }
+    const run = runOfDiscs(frame, lying, underCallout, px)
+    const withNumbers = caseOnSheet(laid, found.discs)
+    const places = here.fasteners.map(({ at }) => place(inMillimetres(at[0]), inMillimetres(at[1])))
+    const bare = wantsDiscLanes
+      ? caseOnSheet(laid, bareDiscs(spec, here.fasteners, facts, 'rings', places, px))
+      : null
+    const inLanes = bare === null ? null : discLanes(bare, run)
+    const onSheet = bare === null || inLanes === null ? withNumbers : bare
+    const laneDepths = inLanes?.lanes.depths ?? none
+    lanes = lanesOn(names, place, onSheet, laneDepths, frame)
+    drawn = {
+      place,
+      px,
+      frame,
+      stretch,
+      edge: onSheet.edge,
+      body: onSheet.body,
+      discs: onSheet.discs,
+      laneDepths,
     }
-    let changed = asked.before > depths.before || asked.after > depths.after
-    depths = asked
-    if (found.crowded && fastenersInLanes === null) {
-      const middle = middleAcross(boxAround(discs), lying)
-      fastenersInLanes = fastenerLanes(discs, lying, middle, laneLength(frame, lying, underCallout, px), px)
+    laneDiscs =
+      inLanes === null
+        ? null
+        : placedInLanes(inLanes.lanes, lying, longEdges(onSheet, none), inLanes.spans, px)
+    if (round === mostRounds) break
+    const asked = deeper(depths, { before: lanes.before.depth, after: lanes.after.depth })
+    let askedByDiscs = deeper(discDepths, laneDepths)
+    let changed = asked !== depths || askedByDiscs !== discDepths
+    if (found.crowded && !wantsDiscLanes) {
+      const wished = discLanes(withNumbers, run)
       // They want the whole length of the sheet.
-      if (fastenersInLanes !== null) [overhang, changed, isBeside] = [0, true, false]
-    } else if (fastenersInLanes === null) {
+      if (wished !== null) {
+        askedByDiscs = wished.lanes.depths
+        ;[wantsDiscLanes, overhang, changed, isBeside] = [true, 0, true, false]
+      }
+    } else if (!wantsDiscLanes) {
       const edge = outline.map(({ x, y }) => place(x, y))
       const bossy = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y))])
-      const over = Math.max(overhangOf(discs, edge, px), beyondBox(discs, bossy) / px)
+      const over = Math.max(overhangOf(found.discs, edge, px), beyondBox(found.discs, bossy) / px)
       if (over > overhang + 0.25) [overhang, changed] = [over, true]
     }
     if (!changed) break
+    ;[depths, discDepths] = [asked, askedByDiscs]
     plan = planWith(isBeside)
-  }
-  const { px, frame, stretch } = plan
-  const edge = movedOut(
-    outline.map(({ x, y }) => place(x, y)),
-    overhang * px,
-  )
-  const extents = discs.flatMap(({ x, y, radius }) => [
-    { x: x - radius, y: y - radius },
-    { x: x + radius, y: y + radius },
-  ])
-  const whole = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y)), ...extents])
-  let laneDiscs: readonly LaneDisc[] | null = null
-  if (fastenersInLanes !== null) {
-    const places = here.fasteners.map(({ at }) => place(inMillimetres(at[0]), inMillimetres(at[1])))
-    discs = bareDiscs(spec, here.fasteners, facts, 'rings', places, px)
-    const again = fastenerLanes(
-      discs,
-      lying,
-      middleAcross(boxAround(discs), lying),
-      laneLength(frame, lying, underCallout, px),
-      px,
-    )
-    laneDiscs =
-      again === null
-        ? null
-        : placedInLanes(
-            again,
-            lying,
-            lying
-              ? { before: whole.top, after: whole.top + whole.height }
-              : { before: whole.left, after: whole.left + whole.width },
-            laneEnds(frame, lying, underCallout, px),
-            px,
-          )
-    fastenersInLanes = again
   }
   return {
     ...{ words, spec, here, facts, content, view },
-    ...{ place, along, across, stretch, outline, openings, bosses, edge },
-    ...{ body: whole, frame, px, sizes, discs, laneDiscs, ends, names, lanes },
+    ...{ along, across, outline, openings, bosses, sizes, ends, names },
+    ...drawn,
+    ...{ lanes, laneDiscs },
     calloutPlace:
       calloutCapital === 0
         ? null
@@ -227,9 +221,8 @@ export function drawingOf(
             capital: calloutCapital,
             widthPx: isBeside ? column - edgeOfSheet : sheet.widthPx,
           },
-    laneDepths: fastenersInLanes?.depths ?? { before: 0, after: 0 },
-    numbered: sheet.onlyNext === true ? besideNext({ facts, discs }) : null,
-    title: titleWith(stretch),
+    numbered: sheet.onlyNext === true ? besideNext({ facts, discs: drawn.discs }) : null,
+    title: titleWith(drawn.stretch),
   }
 }
 
@@ -246,10 +239,11 @@ function stretchedBy(place: Projection, stretch: number): Projection {
 function lanesOn(
   names: readonly LaneName[],
   place: Projection,
-  lying: boolean,
+  onSheet: CaseOnSheet,
+  laneDepths: LaneDepths,
   frame: Box,
-  px: number,
 ): Drawing['lanes'] {
+  const { lying, px } = onSheet
   const up = place(0, 1)
   const plusFirst = (lying ? up.y : up.x) < 0
   const isBefore = ({ edge }: LaneName): boolean =>
@@ -260,32 +254,32 @@ function lanesOn(
       const along = lying ? x - frame.left : y - frame.top
       return { id, at: along / px, lines, ...(about !== undefined && { about }) }
     })
-  const [length, depth] = (lying ? [frame.width, frame.height] : [frame.height, frame.width]).map(
-    (mm) => mm / px,
-  )
-  const lane = (own: readonly LaneName[]): Lane => laneOf(labels(own), length!, !lying, depth! * mostOfLane)
+  const [from, length, depth] = lying
+    ? [frame.left, frame.width, frame.height]
+    : [frame.top, frame.height, frame.width]
+  const run = { from: from + edgeOfLane * px, to: from + length - edgeOfLane * px }
+  const spans = spansAlong(onSheet, run, laneDepths)
+  const lane = (own: readonly LaneName[], span: Span): Lane => {
+    const inPx = { from: (span.from - from) / px, to: (span.to - from) / px }
+    return laneOf(labels(own), inPx, !lying, (depth / px) * mostOfLane)
+  }
   return {
-    before: lane(names.filter(isBefore)),
-    after: lane(names.filter((name) => !isBefore(name))),
+    before: lane(names.filter(isBefore), spans.before),
+    after: lane(
+      names.filter((name) => !isBefore(name)),
+      spans.after,
+    ),
   }
 }
 
-/** A lane down the sheet begins under the title and the callout. */
-function laneEnds(
-  frame: Box,
-  lying: boolean,
-  top: number,
-  px: number,
-): { readonly from: number; readonly to: number } {
+/** What either asks for: the first itself where that is not more. */
+function deeper(one: LaneDepths, other: LaneDepths): LaneDepths {
+  if (other.before <= one.before && other.after <= one.after) return one
+  return { before: Math.max(one.before, other.before), after: Math.max(one.after, other.after) }
+}
+
+/** A lane of numbers has the whole of the sheet; down the sheet it begins under the title and the callout. */
+function runOfDiscs(frame: Box, lying: boolean, top: number, px: number): Span {
   const [from, length] = lying ? [frame.left, frame.width] : [frame.top, frame.height]
   return { from: from + (lying ? 4 : top) * px, to: from + length - 4 * px }
-}
-
-function laneLength(frame: Box, lying: boolean, top: number, px: number): number {
-  const { from, to } = laneEnds(frame, lying, top, px)
-  return to - from
-}
-
-function middleAcross({ left, top, width, height }: Box, lying: boolean): number {
-  return lying ? top + height / 2 : left + width / 2
 }

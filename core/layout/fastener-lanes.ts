@@ -1,5 +1,6 @@
 import type { Point } from './box.ts'
 import { leastRadius, type Disc } from './discs.ts'
+import type { Span, Spans } from './lane-span.ts'
 import { leastCapital } from './sizes.ts'
 
 /** A number in a lane along an edge of the case, for a face too full to have it at its fastener. In mm on the sheet. */
@@ -39,30 +40,36 @@ export interface FastenerLanes {
 
 /**
  * Each fastener's number goes to the edge that is nearer to it, in order along the case, in one row or in two that take turns.
- * Null where even two rows cannot hold them: then a number is as large as its fastener's neighbours let it be. `length` is what
- * a lane can have, and `middle` divides the face, both along and across in mm.
+ * Null where even two rows cannot hold them: then a number is as large as its fastener's neighbours let it be. `spans` are
+ * what the lanes can have along the case, and `middle` divides the face across, in mm.
  */
 export function fastenerLanes(
   discs: readonly Disc[],
   lying: boolean,
   middle: number,
-  length: number,
+  spans: Spans,
   px: number,
 ): FastenerLanes | null {
   const across = ({ x, y }: Point): number => (lying ? y : x)
   const along = ({ x, y }: Point): number => (lying ? x : y)
   const longest = discs.reduce((one, { number }) => (number.length > one.length ? number : one), '0')
   const radius = leastRadius(longest)
-  const edge = (own: readonly Disc[]): Edge => {
+  const edge = (own: readonly Disc[], { from, to }: Span): Edge => {
     const inOrder = own.toSorted((one, other) => along(one) - along(other) || across(one) - across(other))
-    const inOneRow = inOrder.length * (2 * radius + between) * px <= length
+    const inOneRow = inOrder.length * (2 * radius + between) * px <= to - from
     return { discs: inOrder, rows: inOneRow ? 1 : mostRows }
   }
-  const before = edge(discs.filter((disc) => across(disc) < middle))
-  const after = edge(discs.filter((disc) => across(disc) >= middle))
-  const holds = ({ discs: own, rows }: Edge): boolean =>
-    (own.length - 1) * pitch(radius, rows) * px <= length - 2 * radius * px
-  if (!holds(before) || !holds(after)) return null
+  const before = edge(
+    discs.filter((disc) => across(disc) < middle),
+    spans.before,
+  )
+  const after = edge(
+    discs.filter((disc) => across(disc) >= middle),
+    spans.after,
+  )
+  const holds = ({ discs: own, rows }: Edge, { from, to }: Span): boolean =>
+    (own.length - 1) * pitch(radius, rows) * px <= to - from - 2 * radius * px
+  if (!holds(before, spans.before) || !holds(after, spans.after)) return null
   const depth = ({ discs: own, rows }: Edge): number =>
     own.length === 0 ? 0 : toFirst + rows * (2 * radius + between) + beyond
   return { before, after, radius, depths: { before: depth(before), after: depth(after) } }
@@ -73,12 +80,12 @@ function pitch(radius: number, rows: number): number {
   return rows === 1 ? 2 * radius + between : radius + between / 2 + 0.5
 }
 
-/** The numbers in their places. `edges` are those of the case, `from` and `to` the ends of a lane, in mm. */
+/** The numbers in their places. `edges` are those of the case, `spans` what each lane can have, in mm. */
 export function placedInLanes(
   lanes: FastenerLanes,
   lying: boolean,
   edges: { readonly before: number; readonly after: number },
-  ends: { readonly from: number; readonly to: number },
+  spans: Spans,
   px: number,
 ): readonly LaneDisc[] {
   return (['before', 'after'] as const).flatMap((side) => {
@@ -87,7 +94,7 @@ export function placedInLanes(
     const radius = lanes.radius * px
     const apart = pitch(lanes.radius, rows) * px
     const wished = discs.map(({ x, y }) => (lying ? x : y))
-    const slots = spacedOut(wished, apart, ends.from + radius, ends.to - radius)
+    const slots = spacedOut(wished, apart, spans[side].from + radius, spans[side].to - radius)
     return discs.map((disc, index): LaneDisc => {
       const row = index % rows
       const off = (toFirst + (2 * lanes.radius + between) * row + lanes.radius) * px

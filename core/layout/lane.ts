@@ -1,5 +1,6 @@
 import type { Point } from './box.ts'
-import { inARow, inRoom, rowSize, stackSize, stacked, type Line } from './label.ts'
+import type { Span } from './lane-span.ts'
+import { cutOff, inARow, inRoom, rowSize, stackSize, stacked, type Line } from './label.ts'
 import type { Box, Shape } from './scene.ts'
 import { leastCapital } from './sizes.ts'
 
@@ -39,16 +40,19 @@ const gap = 7
 const betweenRows = 6
 const afterLane = 3
 const mostRows = 3
+/** Of places that were calculated twice, in px. */
+const slack = 1e-6
 
 /**
  * The labels in as few rows as hold them: every label under its own place, rows dealt out in turn, and no tick through the
  * label of another. Where that does not go, or goes deeper than `mostDepth` px, letters are smaller, then the names are left
  * alone; one that has no room even then is left out. `standing` lanes run down the sheet, with the lines of a label one after
- * another, or broken and one under the other where that would be too deep. `length` is how long the lane is, in px.
+ * another, or broken and one under the other where that would be too deep; in the others a line longer than the lane is cut off.
+ * `span` is the part of the sheet's side that labels keep to, in px.
  */
 export function laneOf(
   labels: readonly LaneLabel[],
-  length: number,
+  span: Span,
   standing: boolean,
   mostDepth = Infinity,
 ): Lane {
@@ -57,14 +61,14 @@ export function laneOf(
   for (const bare of [false, true])
     for (const writing of standing ? (['row', 'stack'] as const) : (['stack'] as const))
       for (const { rows, share } of attempts) {
-        const asked = { rows, share, bare, writing, standing, length, mostDepth }
+        const asked = { rows, share, bare, writing, standing, span, mostDepth }
         const lane = laneWith(placedIn(inOrder, asked), writing, standing)
-        if (((bare && !standing) || lane.depth <= mostDepth) && fit(lane.placed)) return lane
+        if (((bare && !standing) || lane.depth <= mostDepth) && fit(lane.placed, span)) return lane
       }
   const placed: Placed[] = []
-  const last = { rows: standing ? 1 : mostRows, share: 0, bare: true, standing, length, mostDepth } as const
+  const last = { rows: standing ? 1 : mostRows, share: 0, bare: true, standing, span, mostDepth } as const
   for (const each of placedIn(inOrder, { ...last, writing: 'stack' }))
-    if (fit([...placed, each])) placed.push(each)
+    if (fit([...placed, each], span)) placed.push(each)
   return laneWith(placed, 'stack', standing)
 }
 
@@ -86,22 +90,26 @@ interface Attempt {
   readonly bare: boolean
   readonly writing: Writing
   readonly standing: boolean
-  readonly length: number
+  readonly span: Span
   readonly mostDepth: number
 }
 
 function placedIn(
   labels: readonly LaneLabel[],
-  { rows, share, bare, writing, standing, length, mostDepth }: Attempt,
+  { rows, share, bare, writing, standing, span, mostDepth }: Attempt,
 ): readonly Placed[] {
   const room = (mostDepth - tickLength - afterLane) / rows - betweenRows
   return labels.map((label, index): Placed => {
     const kept = bare ? label.lines.slice(0, 1) : label.lines
     const smaller = kept.map((line) => ({ ...line, capital: Math.max(line.capital * share, leastCapital) }))
-    const lines = standing && writing === 'stack' ? smaller.flatMap((line) => inRoom(line, room)) : smaller
+    const lines = standing
+      ? writing === 'stack'
+        ? smaller.flatMap((line) => inRoom(line, room))
+        : smaller
+      : smaller.map((line) => cutOff(line, span.to - span.from))
     const { width, height } = sizeOf(lines, writing)
     const size = standing ? height : width
-    const from = Math.max(2, Math.min(label.at - size / 2, length - 2 - size))
+    const from = Math.max(span.from, Math.min(label.at - size / 2, span.to - size))
     return { label, lines, from, to: from + size, row: index % rows }
   })
 }
@@ -113,8 +121,10 @@ function sizeOf(
   return writing === 'row' ? rowSize(lines) : stackSize(lines)
 }
 
-function fit(placed: readonly Placed[]): boolean {
-  return placed.every((one, index) => placed.slice(index + 1).every((other) => passes(one, other)))
+function fit(placed: readonly Placed[], span: Span): boolean {
+  return placed.every(
+    (one, index) => one.to <= span.to + slack && placed.slice(index + 1).every((other) => passes(one, other)),
+  )
 }
 
 function passes(one: Placed, other: Placed): boolean {

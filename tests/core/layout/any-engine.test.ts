@@ -124,6 +124,33 @@ describe('odd engines', () => {
     expect(scene.rows.map(({ text }) => text)).toEqual(['Oil pump cover, seen from the nose'])
   })
 
+  it('a long case thinner on the sheet than the names of its ends has them clear of the names along it', () => {
+    const length = 39
+    const saddles = Array.from({ length: length + 1 }, (_, index) => ({
+      ...spec.case.saddles[0]!,
+      ...{ id: `M${index + 1}`, at: index * 57e6 },
+    }))
+    const fasteners = saddles.flatMap(({ at: x }, index) =>
+      [27, -27].map((y) => ({ ...pattern!, id: `f${index}/${y}`, number: '1', at: at(x / 1e6, y) })),
+    )
+    const joint = { ...spec.case.faces.find(({ id }) => id === 'joint')!, outline: undefined! }
+    const thin = {
+      ...{ ...spec, fasteners, beads: [] },
+      case: {
+        ...{ ...spec.case, cylinders: 24, bankAngle: 0, bore: 40e6, pitch: 57e6, firstBoreAt: 28.5e6 },
+        ...{ saddles, rods: [], dowels: [], oilPassages: [], faces: [joint] },
+      },
+    } as unknown as typeof spec
+    const sheet = { widthPx: 480, heightPx: 340, capitalPx: 18 }
+    const scene = sceneOf(en, thin, factsAt(thin, 'joint', 'bare'), view, sheet)
+    const [edge, nose] = ['face/joint', 'nose/name'].map((id) =>
+      boxOf(scene.shapes.find((shape) => shape.id === id)!),
+    )
+    expect(nose!.top).toBeLessThan(edge!.top)
+    expect(scene.shapes.map(({ id }) => id)).toContain('bore/1/name')
+    expect(collisions(scene)).toEqual([])
+  })
+
   it('a sheet of no size does not divide by nothing', () => {
     const scene = sceneOf(en, spec, factsAt(spec, 'joint', 'first pull'), view, {
       widthPx: 1,

@@ -63,12 +63,13 @@ export function discsOf(scene: Scene): readonly Reach[] {
   return [...found.values()]
 }
 
-/** The pairs of labels, and of a label and a disc or a shell, that cover one another; none, if all is well. */
+/** The pairs of labels, and of a label and a disc, a number in a lane or a shell, that cover one another; none, if all is well. */
 export function collisions(scene: Scene): readonly string[] {
   const labels = labelsOf(scene).map((label) => ({ id: label.id, box: textBox(label) }))
   const discs = discsOf(scene)
   const symbols = scene.shapes.filter(
-    ({ kind, role, id }) => kind === 'swatch' || role === 'shell-unknown' || id === 'callout',
+    ({ kind, role, id }) =>
+      kind === 'swatch' || role === 'shell-unknown' || id === 'callout' || id.endsWith('/lane-disc'),
   )
   return [
     ...labels.flatMap((one, index) =>
