@@ -18,7 +18,7 @@ import MistakePicture from '../practice/MistakePicture.svelte'
 import PracticePage from '../practice/PracticePage.svelte'
 import ReadinessNotice from '../practice/ReadinessNotice.svelte'
 import { benchWith } from './at-bench.ts'
-import { engineOf } from './engines.ts'
+import { engineOf, engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { playOrder, practisedOf } from './practised.ts'
 import type { Press } from './press.ts'
@@ -39,7 +39,9 @@ const person: PersonLine = {
 }
 const practised = practisedOf(spec)
 const progress = progressOf(practised)
-const kept = { rounds: { [person.name]: practised }, minimums: { [engine]: 2 } }
+/** The page opens at the first engine. */
+const both = [...practised, ...practisedOf(engines[0]!.spec)]
+const kept = { rounds: { [person.name]: both }, minimums: { [engine]: 2 } }
 const benchPractised = (shown: Presentation) => benchWith(shown, { people: [person], practice: kept })
 
 /** Of each kind, the round whose drill goes over the main joint, or its bearings, where there is one. */
