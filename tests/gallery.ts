@@ -50,5 +50,5 @@ export async function addressesOnStage(page: Page, gallery: string, of = ''): Pr
 /** Shows an entry, in the look that its address says, until it is as it should be. */
 export async function showOnStage(page: Page, address: string): Promise<void> {
   await page.evaluate((hash) => (location.hash = hash), address)
-  await page.locator(`[data-shown="${address}"]`).waitFor()
+  await page.locator(`[data-shown="${address}"]`).waitFor({ timeout: 60_000 })
 }

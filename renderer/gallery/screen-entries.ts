@@ -44,6 +44,8 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'reading between passes': ['strath-6', 'case-run'],
   'loosening backwards': ['carr-v2', 'case-run'],
   'recheck to repeat': ['rill-5', 'sump-run'],
+  'stretch to tighten to': ['quay-3', 'rods-run'],
+  'wait between passes': ['quay-3', 'drive-run'],
 }
 
 const windowAt = (moment: string) => async (shown: Presentation) => {
