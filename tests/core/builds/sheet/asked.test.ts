@@ -18,7 +18,7 @@ function againstRules(entries: readonly RecordedEvent[]) {
 function withoutAnswers({ entries }: Workshop): readonly RecordedEvent[] {
   return entries.map((entry) => {
     const { sure: _, arrived: __, ...event } = { sure: null, arrived: null, ...entry.event }
-    return { ...entry, event: event as RecordedEvent['event'] }
+    return { ...entry, event }
   })
 }
 
