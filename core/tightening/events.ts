@@ -59,7 +59,7 @@ export const runEvents = [
     waited_s: z.number().min(0).optional(),
     /** Why it was not waited as long as the procedure says; only where it was not. */
     waitShortened: reason.optional(),
-    /** The beads of sealant whose open time was over, and why their joint is closed all the same; only where one was. */
+    /** The beads of sealant whose open time was over, and why their joint is closed anyway; only where one was. */
     overTime: z.strictObject({ beads: z.array(z.string()).min(1), reason }).optional(),
     /** Why it was pulled before its turn; null when it was its turn. */
     outOfOrder: reason.nullable(),

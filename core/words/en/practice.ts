@@ -59,7 +59,7 @@ export const practice = {
     `The shop wants ${times(of.least, 'round')} of each drill without an error before a person leads a build of this engine. ` +
     `${of.name} has ` +
     of.missing.map(({ drill, faultless }) => `${faultless} of ${names[drill]}`).join(', ') +
-    '. The build can be started all the same.',
+    '. The build can be started anyway.',
 
   // On the drawing
   fastener: (of: { readonly where: string; readonly letter: string | null; readonly isPulled: boolean }) =>

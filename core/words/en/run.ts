@@ -247,8 +247,8 @@ export const run = {
   },
 
   overTime: {
-    goOn: 'Close the joint all the same …',
-    why: 'The open time of the sealant is over. Why is the joint closed all the same?',
+    goOn: 'Close the joint anyway …',
+    why: 'The open time of the sealant is over. Why is the joint closed anyway?',
     closed: 'Pull it with this reason',
     usualReasons: ['Sealant looked at, still wet', 'The maker of the sealant allows longer'],
   },

@@ -1,7 +1,7 @@
 import { beadsOverTime } from '../../../core/builds/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 
-/** Whether the open time of the sealant in the joint of a procedure is over, and nobody has said yet why it is closed all the same. */
+/** Whether the open time of the sealant in the joint of a procedure is over, and nobody has said yet why it is closed anyway. */
 export class OverTime {
   readonly #openBuild: () => OpenBuild
   readonly #procedure: () => string

@@ -34,7 +34,7 @@ export const buildWords = {
     `“${top}” was done on top of “${step}”. ${undo[kind] ?? 'Undo it first'}; then this can be changed.`,
   'sealant-over-time': (facts: { readonly beads: readonly string[]; readonly minutes: number }) =>
     `${facts.beads.join(', ')}: the open time of the sealant, ${facts.minutes} min, is over. Take the joint apart, clean it and ` +
-    'lay a new bead; or say why it is closed all the same.',
+    'lay a new bead; or say why it is closed anyway.',
   'restart-opens-joint': ({ steps }: { readonly steps: readonly string[] }) =>
     `To begin again with the first pass opens the joint, and its sealant does not seal twice: ${steps.join(', ')} have to be done ` +
     'again. Accept that, or begin with a later pass.',

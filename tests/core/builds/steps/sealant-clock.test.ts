@@ -80,7 +80,7 @@ describe('the open time of the sealant', () => {
     expect(shop.entries.at(-1)?.event).not.toHaveProperty('overTime')
   })
 
-  it('asks once it is over why the joint is closed all the same, before the next bolt, once for both beads', () => {
+  it('asks once it is over why the joint is closed anyway, before the next bolt, once for both beads', () => {
     const shop = shopWithFirstBolts()
     shop.now = '2026-03-09T08:10:01.000Z'
     expect(shop.refuses(nextPull(shop))).toMatch(
