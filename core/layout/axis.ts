@@ -1,4 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
+import { axisAt } from './axis-place.ts'
 import type { Drawing } from './drawing.ts'
 import { flat, moved } from './on-sheet.ts'
 import type { LineShape, Shape } from './scene.ts'
@@ -6,18 +7,6 @@ import { acrossAnEnd } from './view.ts'
 
 /** How far the axis runs beyond the case, in px. */
 const beyond = 7
-
-/** Where the crank axis passes across the sheet, in mm; null where it passes beside the face. */
-export function axisAt({ body, along }: Pick<Drawing, 'body' | 'along'>): number | null {
-  const [from, length] = along.x !== 0 ? [body.top, body.height] : [body.left, body.width]
-  return from < 0 && from + length > 0 ? 0 : null
-}
-
-/** Where the axis of the face's bearings passes across the sheet, in mm: the crank's, or another shaft's. */
-export function bearingsAt({ here, place, along }: Pick<Drawing, 'here' | 'place' | 'along'>): number {
-  const { x, y } = place(0, here.bearings[0]?.y ?? 0)
-  return along.x !== 0 ? y : x
-}
 
 /** The crank axis from the nose to the drive end; none where it passes beside the face. */
 export function axisShapes(drawing: Drawing): readonly Shape[] {

@@ -1,4 +1,4 @@
-import { axisAt, bearingsAt } from './axis.ts'
+import { axisAt, bearingsAt } from './axis-place.ts'
 import { boxAround, type Point } from './box.ts'
 import type { Disc } from './discs.ts'
 import { endShapes, type EndNames } from './ends.ts'
