@@ -19,7 +19,7 @@ import { onFace, type OnFace } from './on-face.ts'
 import { openingsOf } from './openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './outline.ts'
 import { beyondBox, overhangOf } from './overhang.ts'
-import type { Box } from './scene.ts'
+import type { Box, Shape } from './scene.ts'
 import { mostStretch, planOf, type SheetPlan } from './sheet-plan.ts'
 import { calloutHeight, sizesOn, type Sizes } from './sizes.ts'
 import { acrossAnEnd, projectionOf, type Projection } from './view.ts'
@@ -46,6 +46,8 @@ export interface Drawing {
   readonly edge: readonly Point[]
   /** What the face takes on the sheet. */
   readonly body: Box
+  /** Nose and drive end, with the names of the halves beside it. */
+  readonly endShapes: readonly Shape[]
   readonly frame: Box
   /** One pixel of the sheet, in mm along the engine. */
   readonly px: number
@@ -151,7 +153,10 @@ export function drawingOf(
   let wantsDiscLanes = false
   let lanes: Drawing['lanes']
   let laneDiscs: readonly LaneDisc[] | null
-  let drawn: Pick<Drawing, 'place' | 'px' | 'frame' | 'stretch' | 'edge' | 'body' | 'discs' | 'laneDepths'>
+  let drawn: Pick<
+    Drawing,
+    'place' | 'px' | 'frame' | 'stretch' | 'edge' | 'body' | 'endShapes' | 'discs' | 'laneDepths'
+  >
   // Each round gives what stands round the case the room that it asked for in the last one: it never asks for less.
   for (let round = 0; ; round += 1) {
     const { px, frame, stretch } = plan
@@ -161,16 +166,16 @@ export function drawingOf(
         ? minimalBoxes(here.bearings, place, stretch, px)
         : []
     const on = { place, px, sizes, bearings: nearer }
-    const found = discsOf(spec, here.fasteners, facts, content.fasteners, on)
     const laid = { here, outline, bosses, ends, place, along, across, overhang, px }
     const run = runOfDiscs(frame, lying, underCallout, px)
-    const withNumbers = caseOnSheet(laid, found.discs)
     const places = here.fasteners.map(({ at }) => place(inMillimetres(at[0]), inMillimetres(at[1])))
     const bare = wantsDiscLanes
       ? caseOnSheet(laid, bareDiscs(spec, here.fasteners, facts, 'rings', places, px))
       : null
     const inLanes = bare === null ? null : discLanes(bare, run)
-    const onSheet = bare === null || inLanes === null ? withNumbers : bare
+    const isInLanes = bare !== null && inLanes !== null
+    const found = isInLanes ? null : discsOf(spec, here.fasteners, facts, content.fasteners, on)
+    const onSheet = isInLanes ? bare : caseOnSheet(laid, found?.discs ?? [])
     const laneDepths = inLanes?.lanes.depths ?? none
     lanes = lanesOn(names, place, onSheet, laneDepths, frame)
     drawn = {
@@ -180,6 +185,7 @@ export function drawingOf(
       stretch,
       edge: onSheet.edge,
       body: onSheet.body,
+      endShapes: onSheet.endShapes,
       discs: onSheet.discs,
       laneDepths,
     }
@@ -191,14 +197,14 @@ export function drawingOf(
     const asked = deeper(depths, { before: lanes.before.depth, after: lanes.after.depth })
     let askedByDiscs = deeper(discDepths, laneDepths)
     let changed = asked !== depths || askedByDiscs !== discDepths
-    if (found.crowded && !wantsDiscLanes) {
-      const wished = discLanes(withNumbers, run)
+    if (found?.crowded && !wantsDiscLanes) {
+      const wished = discLanes(onSheet, run)
       // They want the whole length of the sheet.
       if (wished !== null) {
         askedByDiscs = wished.lanes.depths
         ;[wantsDiscLanes, overhang, changed, isBeside] = [true, 0, true, false]
       }
-    } else if (!wantsDiscLanes) {
+    } else if (found !== null && !wantsDiscLanes) {
       const edge = outline.map(({ x, y }) => place(x, y))
       const bossy = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y))])
       const over = Math.max(overhangOf(found.discs, edge, px), beyondBox(found.discs, bossy) / px)

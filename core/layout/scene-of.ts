@@ -1,13 +1,11 @@
 import type { EngineSpec } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
 import { textBox } from './about-at.ts'
-import { axisAt, bearingsAt } from './axis-place.ts'
 import { axisShapes } from './axis.ts'
 import { beadShapes } from './beads.ts'
 import { bearingShapes, drawnBearings } from './bearings.ts'
 import type { Point } from './box.ts'
 import { drawingOf, type Drawing } from './drawing.ts'
-import { endShapes } from './ends.ts'
 import { titleInset, titleShapes } from './face-title.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
 import { fastenerShapes } from './fasteners.ts'
@@ -42,12 +40,7 @@ export function sceneOn(drawing: Drawing): Scene {
   const bores = boresOf(drawing)
   const bearings = drawnBearings(drawing)
   const acted = actedOn(drawing, bearings)
-  const { frame, px, title, here } = drawing
-  const ends = endShapes(drawing.ends, here.face, {
-    ...drawing,
-    axisAt: axisAt(drawing),
-    bearingsAt: bearingsAt(drawing),
-  })
+  const { frame, px, title, here, endShapes: ends } = drawing
   const names = [...namesInLanes(drawing), ...titleShapes(here.face, title, frame, px)]
   const texts = [...ends, ...names].flatMap((shape) => (shape.kind === 'text' ? [textBox(shape)] : []))
   const shapes = [

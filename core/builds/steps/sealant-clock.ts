@@ -1,6 +1,6 @@
 import type { Bead, EngineSpec, Step } from '../../engine/index.ts'
 import { openPulls } from '../../tightening/index.ts'
-import type { BuildState } from '../events/state.ts'
+import type { BeadLaid, BuildState } from '../events/state.ts'
 import { procedureOf, stepsBefore } from './steps.ts'
 
 type RunStep = Extract<Step, { kind: 'run-procedure' }>
@@ -66,10 +66,15 @@ export function beadsOverTime(
   procedure: string,
   now_ms: number,
 ): readonly Bead[] {
-  return runningClocks(spec, state)
-    .filter(({ bead, endsAt_ms }) => now_ms > endsAt_ms && state.beads[bead.id]?.overTime === null)
-    .map(({ bead }) => bead)
-    .filter((bead) => closingRuns(spec, bead).some((step) => step.procedure === procedure))
+  return spec.beads.filter((bead) => {
+    const laid = state.beads[bead.id]
+    return (
+      laid?.overTime === null &&
+      now_ms > endOf(bead, laid) &&
+      closingRuns(spec, bead).some((step) => step.procedure === procedure) &&
+      !isJointClosed(spec, state, bead)
+    )
+  })
 }
 
 function runningClocks(spec: EngineSpec, state: BuildState): readonly SealantClock[] {
@@ -77,6 +82,11 @@ function runningClocks(spec: EngineSpec, state: BuildState): readonly SealantClo
     const laid = state.beads[bead.id]
     if (laid === undefined || closingRuns(spec, bead).length === 0 || isJointClosed(spec, state, bead))
       return []
-    return [{ bead, laidAt: laid.at, endsAt_ms: Date.parse(laid.at) + bead.openTimeMinutes * 60_000 }]
+    return [{ bead, laidAt: laid.at, endsAt_ms: endOf(bead, laid) }]
   })
+}
+
+/** When the open time of a bead is over, in milliseconds since 1970. */
+function endOf({ openTimeMinutes }: Bead, { at }: BeadLaid): number {
+  return Date.parse(at) + openTimeMinutes * 60_000
 }
