@@ -7,7 +7,8 @@ import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { OrderDraft } from '../steps/run/order-draft.svelte.ts'
 import { OpenBuild } from './open-build.svelte.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
-import { keptFor, withKept, type FaceViews, type Unfinished } from './kept-by-build.ts'
+import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
+import { UnfinishedWork } from './unfinished-work.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
@@ -42,13 +43,13 @@ export class Bench {
   readonly rack: WrenchRack
   readonly crew: Crew
   readonly pictures: EnginePictures
+  readonly unfinished: UnfinishedWork
   #place = $state.raw<Place>({ at: 'opening' })
   #home = $state<'engines' | 'archive'>('engines')
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
   #preferences = $state.raw<Preferences | null>(null)
   #problem = $state.raw<Problem | null>(null)
-  #toKeep: Unfinished | null = null
 
   readonly #torque = $derived.by(() => this.#preferences?.torqueUnit ?? 'N·m')
   readonly #length = $derived.by(() => this.#preferences?.lengthUnit ?? 'mm')
@@ -72,6 +73,10 @@ export class Bench {
     })
     this.search = new BuildSearch(client)
     this.pictures = new EnginePictures(client)
+    this.unfinished = new UnfinishedWork(
+      () => this.#preferences?.unfinished ?? [],
+      (unfinished) => this.keep({ unfinished }),
+    )
   }
 
   get client() {
@@ -133,25 +138,15 @@ export class Bench {
   ): Promise<Problem | null> {
     const asked = { engine, name, serial, person, apprentice }
     const answer = await this.#client.request('builds.start', asked)
-    if (!answer.ok) return answer.problem
-    this.#others.tell({ build: answer.value.line.id, seq: answer.value.line.entries })
-    await this.crew.takeBench(person)
-    const openBuild = this.#openBuildFrom(answer.value)
-    if (!openBuild.ok) return openBuild.problem
-    await this.#show(openBuild.value)
-    return null
+    return answer.ok ? this.#begin(answer.value, person) : answer.problem
   }
 
   /** A demo build that is half-way done, for a bench without builds. Who is at the bench stays; nobody gives way to its mechanic. */
   async tryIt() {
     const answer = await this.#client.request('builds.try', {})
     if (!answer.ok) return this.#report(answer.problem)
-    const { line, events } = answer.value
-    this.#others.tell({ build: line.id, seq: line.entries })
-    if (this.crew.name === '') await this.crew.takeBench(events.at(-1)!.person)
-    const openBuild = this.#openBuildFrom(answer.value)
-    if (!openBuild.ok) return this.#report(openBuild.problem)
-    await this.#show(openBuild.value)
+    const problem = await this.#begin(answer.value, this.crew.name === '' ? answer.value.events.at(-1)!.person : null)
+    if (problem) this.#report(problem)
   }
 
   /** False when the build cannot be opened; the reason is in `problem`. */
@@ -259,18 +254,14 @@ export class Bench {
     return this.keep({ views: withKept(this.#preferences?.views ?? [], { build, faces }) })
   }
 
-  /** What is begun in a build and not confirmed yet, as it was kept last. */
-  unfinishedIn(build: string): Unfinished | null {
-    return keptFor(this.#preferences?.unfinished ?? [], build) ?? null
-  }
-  /** What changes while it is being kept is kept next, the newest of it. */
-  async keepUnfinished(now: Unfinished) {
-    const isKeeping = this.#toKeep !== null
-    this.#toKeep = now
-    if (isKeeping) return
-    for (let next: Unfinished | null = now; next !== null; next = this.#toKeep === next ? null : this.#toKeep)
-      await this.keep({ unfinished: withKept(this.#preferences?.unfinished ?? [], next) })
-    this.#toKeep = null
+  /** Shows a build that was begun here, with that person at the bench; null where it stays as it is. */
+  async #begin(begun: StoredBuild, person: string | null): Promise<Problem | null> {
+    this.#others.tell({ build: begun.line.id, seq: begun.line.entries })
+    if (person !== null) await this.crew.takeBench(person)
+    const openBuild = this.#openBuildFrom(begun)
+    if (!openBuild.ok) return openBuild.problem
+    await this.#show(openBuild.value)
+    return null
   }
 
   async #goHome(home: 'engines' | 'archive') {
@@ -294,7 +285,7 @@ export class Bench {
 
   async #show(openBuild: OpenBuild) {
     this.#problem = null
-    const order = this.unfinishedIn(openBuild.line.id)?.order
+    const order = this.unfinished.in(openBuild.line.id)?.order
     if (order) openBuild.makeOrder(OrderDraft.from(openBuild.spec, order))
     this.#place = { at: 'build', openBuild }
     await this.keep({ atBuild: openBuild.line.id })
