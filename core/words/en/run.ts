@@ -1,7 +1,7 @@
-import type { RichText } from '../rich.ts'
 import { clock } from './durations.ts'
 import { passes, type StepOfPass } from './passes.ts'
 import { wrenchForPull } from './wrench-for-pull.ts'
+import { turnByAngle } from './turn-by-angle.ts'
 import { pullExplained } from './pull-explained.ts'
 
 export type PassKind = keyof typeof passes.kinds
@@ -26,19 +26,6 @@ export interface OfPlace {
 
 const who = ({ number }: OfAction) => number ?? 'It'
 const passAndKind = ({ pass, kind }: OfPlace) => `pass ${pass}, ${passes.kinds[kind]}`
-
-/** A turn by the flats of the head: whole ones and a part of one, or in tenths. */
-type Flats =
-  | { readonly whole: number; readonly part: { readonly count: number; readonly of: number } | null }
-  | { readonly decimal: number }
-
-function flats(turn: Flats): string {
-  if ('decimal' in turn) return `${turn.decimal} flats`
-  const { whole, part } = turn
-  const all = `${whole} ${whole === 1 ? 'flat' : 'flats'}`
-  if (part === null) return all
-  return whole === 0 ? `${part.count}/${part.of} of a flat` : `${all} and ${part.count}/${part.of}`
-}
 
 /** A tightening procedure while it is carried out. */
 export const run = {
@@ -269,35 +256,7 @@ export const run = {
     usualReasons: ['Sealant open too long', 'The pass was interrupted', 'Part has to come off again'],
   },
 
-  /** A turn by an angle, with the handle on the drawing. */
-  angle: {
-    title: 'Angle to turn',
-    /** `1 flat and 2/3`, `2/3 of a flat`, `1.6 flats`. */
-    flats,
-    fromTo: (facts: {
-      /** The same angle by the flats of the head. */
-      readonly flats: string
-      readonly start: string
-      readonly end: string
-      readonly least: string
-      readonly most: string
-    }): RichText => [
-      `${facts.flats}. Handle from `,
-      { strong: facts.start },
-      ' to ',
-      { strong: facts.end },
-      `, right between ${facts.least} and ${facts.most}.`,
-    ],
-    reached: ({ angle }: { readonly angle: string }) => `Reached: ${angle}.`,
-    anticlockwise: ': handle anticlockwise',
-    clockwise: ': handle clockwise',
-    room: 'Room',
-    free: 'free',
-    with: 'With',
-    grips: { ratchet: 'ratchet', hexagon: 'hexagon', 'bi-hexagon': 'bi-hexagon' },
-    swings: 'Swings',
-  },
-
+  angle: turnByAngle,
   wrench: wrenchForPull,
   explained: pullExplained,
 }
