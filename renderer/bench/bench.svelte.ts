@@ -145,7 +145,10 @@ export class Bench {
   async tryIt() {
     const answer = await this.#client.request('builds.try', {})
     if (!answer.ok) return this.#report(answer.problem)
-    const problem = await this.#begin(answer.value, this.crew.name === '' ? answer.value.events.at(-1)!.person : null)
+    const problem = await this.#begin(
+      answer.value,
+      this.crew.name === '' ? answer.value.events.at(-1)!.person : null,
+    )
     if (problem) this.#report(problem)
   }
 
