@@ -16,6 +16,11 @@ test('a build without a name or a person is not started', async ({ bench }) => {
   await page.getByRole('button', { name: 'Start this build' }).click()
   await expect(person).toBeFocused()
   await person.fill('R. Halloran')
+  // A setting that is kept meanwhile leaves what was typed where it is.
+  const pounds = page.getByRole('button', { name: 'lbf·ft' })
+  await pounds.click()
+  await expect(pounds).toHaveAttribute('aria-pressed', 'true')
+  await expect(person).toHaveValue('R. Halloran')
   await page.getByRole('button', { name: 'Start this build' }).click()
   await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
 })
