@@ -1,5 +1,5 @@
 import type { Drawing } from './drawing.ts'
-import type { LineShape } from './scene.ts'
+import type { LineShape } from './scene/scene.ts'
 
 /** Sides of a square that are easily counted, in mm. */
 const sides = [5, 10, 20, 50, 100, 200, 500]

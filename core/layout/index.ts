@@ -1,5 +1,5 @@
-export type { Box, Layer, Role, Scene, SceneRow, Shape } from './scene.ts'
-export type { CircleShape, LineShape, RingShape, SwatchShape, TextShape } from './scene.ts'
+export type { Box, Layer, Role, Scene, SceneRow, Shape } from './scene/scene.ts'
+export type { CircleShape, LineShape, RingShape, SwatchShape, TextShape } from './scene/scene.ts'
 export type {
   BeadState,
   BearingFact,
@@ -11,14 +11,14 @@ export type {
   Sheet,
   View,
 } from './facts.ts'
-export { aboutAt, boxAbout, boxesOfNext, textBox } from './about-at.ts'
+export { aboutAt, boxAbout, boxesOfNext, textBox } from './scene/about-at.ts'
 export type { DrawingSubject } from './content.ts'
 export { bareFacts } from './facts.ts'
 export { footnotesOf } from './footnotes.ts'
 export type { Footnote } from './footnotes.ts'
-export { lieInWords, liesFor, viewLying, viewWithNose } from './lie.ts'
-export type { Lie } from './lie.ts'
-export { keepUnchanged } from './keep-unchanged.ts'
+export { orientationInWords, orientationsFor, viewOriented, viewWithNose } from './bench-orientation.ts'
+export type { BenchOrientation } from './bench-orientation.ts'
+export { keepUnchanged } from './scene/keep-unchanged.ts'
 export {
   clampColours,
   clampOpenColour,
@@ -40,6 +40,6 @@ export {
 } from './reading-size.ts'
 export type { Reader, ReadingDistance } from './reading-size.ts'
 export { sceneOf } from './scene-of.ts'
-export { capitalShare, textWidth } from './text-width.ts'
+export { capitalShare, textWidth } from './labels/text-width.ts'
 export { acrossAnEnd, noseSide, viewInWords } from './view.ts'
 export type { SheetSide } from './view.ts'

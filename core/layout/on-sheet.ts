@@ -1,8 +1,8 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Point } from './box.ts'
+import type { Point } from './scene/box.ts'
 import type { Drawing } from './drawing.ts'
-import type { OnFace } from './on-face.ts'
-import type { Box } from './scene.ts'
+import type { OnFace } from './case/on-face.ts'
+import type { Box } from './scene/scene.ts'
 
 /** The spec's place on the sheet. */
 export function placeOf({ place }: Drawing, [x, y]: OnFace['fasteners'][number]['at']): Point {

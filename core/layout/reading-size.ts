@@ -1,4 +1,4 @@
-import { capitalShare } from './text-width.ts'
+import { capitalShare } from './labels/text-width.ts'
 
 /** From where a drawing can be read, in metres. */
 export const readingDistances = [0.5, 1, 2] as const

@@ -1,6 +1,6 @@
-import { middleOf } from './box.ts'
+import { middleOf } from './scene/box.ts'
 import type { Sheet } from './facts.ts'
-import type { Box } from './scene.ts'
+import type { Box } from './scene/scene.ts'
 
 /** What stands round the case on the sheet, in px from each of its sides. */
 export interface Margins {

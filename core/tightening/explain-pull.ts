@@ -16,8 +16,8 @@ import {
 import { done, type Outcome } from '../problem/index.ts'
 import { degrees, newtonMetres } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
-import { plannedIn } from './plan.ts'
-import { windowOf, type AcceptanceWindow } from './window.ts'
+import { plannedIn } from './run/plan.ts'
+import { windowOf, type AcceptanceWindow } from './reading/window.ts'
 import type { TorqueWindow } from './wrench/index.ts'
 
 /**

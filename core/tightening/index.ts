@@ -1,11 +1,17 @@
-export { answerText, liftedAnswer, liftedReason, reasonOf } from './answers.ts'
-export type { FlagAnswer, Reason } from './answers.ts'
-export { runCommand, runCommands } from './commands.ts'
-export type { RunCommand } from './commands.ts'
-export { runEvent, runEvents } from './events.ts'
-export type { OwnOrder, Reading, RunEvent } from './events.ts'
-export { isLengthUnit, isTorqueUnit, suspectedUnit, takeReading, torqueAtFastener } from './reading.ts'
-export type { Flag, Pull, Run } from './run.ts'
+export { answerText, liftedAnswer, liftedReason, reasonOf } from './run/answers.ts'
+export type { FlagAnswer, Reason } from './run/answers.ts'
+export { runCommand, runCommands } from './run/commands.ts'
+export type { RunCommand } from './run/commands.ts'
+export { runEvent, runEvents } from './run/events.ts'
+export type { OwnOrder, Reading, RunEvent } from './run/events.ts'
+export {
+  isLengthUnit,
+  isTorqueUnit,
+  suspectedUnit,
+  takeReading,
+  torqueAtFastener,
+} from './reading/reading.ts'
+export type { Flag, Pull, Run } from './run/run.ts'
 export {
   counts,
   lastLivePull,
@@ -15,39 +21,39 @@ export {
   plannedIn,
   plannedPulls,
   pullKey,
-} from './plan.ts'
-export type { PlannedPull } from './plan.ts'
-export { fastenerStates, isRunDone, openFlags, runProgress } from './progress.ts'
-export type { FastenerProgress, PassProgress } from './progress.ts'
-export { lengthSpan, limitsSpan, showWindow, verdictOf, windowOf } from './window.ts'
-export type { LengthWindow, PullWindow, ShownWindow, AcceptanceWindow } from './window.ts'
-export { numberOf } from './fastener-number.ts'
-export { flagInShort, flagProblem, scaleText } from './flag.ts'
-export { lengthDoubt } from './length-doubt.ts'
-export { isReadingAsked } from './reading-asked.ts'
-export { isPastProof } from './past-proof.ts'
-export { readReason } from './reason.ts'
-export { isUsedUp, restartPoints } from './begin-again.ts'
-export { isShort, turnedIn } from './short-turn.ts'
-export { shortPull, windowNow } from './turned.ts'
-export { barringFlag, wayOut } from './way-out.ts'
-export type { WayOut } from './way-out.ts'
-export { waitOf } from './wait.ts'
-export { decideRun } from './decide-run.ts'
-export { evolveRun } from './evolve-run.ts'
+} from './run/plan.ts'
+export type { PlannedPull } from './run/plan.ts'
+export { fastenerStates, isRunDone, openFlags, runProgress } from './run/progress.ts'
+export type { FastenerProgress, PassProgress } from './run/progress.ts'
+export { lengthSpan, limitsSpan, showWindow, verdictOf, windowOf } from './reading/window.ts'
+export type { LengthWindow, PullWindow, ShownWindow, AcceptanceWindow } from './reading/window.ts'
+export { numberOf } from './order/fastener-number.ts'
+export { flagInShort, flagProblem, scaleText } from './run/flag.ts'
+export { lengthDoubt } from './reading/length-doubt.ts'
+export { isReadingAsked } from './reading/reading-asked.ts'
+export { isPastProof } from './reading/past-proof.ts'
+export { readReason } from './run/reason.ts'
+export { isUsedUp, restartPoints } from './run/begin-again.ts'
+export { isShort, turnedIn } from './reading/short-turn.ts'
+export { shortPull, windowNow } from './reading/turned.ts'
+export { barringFlag, wayOut } from './run/way-out.ts'
+export type { WayOut } from './run/way-out.ts'
+export { waitOf } from './run/wait.ts'
+export { decideRun } from './run/decide-run.ts'
+export { evolveRun } from './run/evolve-run.ts'
 export * from './wrench/index.ts'
 export { grips, inFlats, swings } from './swings.ts'
 export type { Grip, Swing } from './swings.ts'
 export { protractor, turnedOn } from './swing-direction.ts'
 export type { Protractor, Sense } from './swing-direction.ts'
-export { orderBy } from './pattern.ts'
-export type { PatternName } from './pattern.ts'
-export type { Place } from './pattern-ranks.ts'
-export { orderRemarks, placesOf } from './order-remarks.ts'
-export { asRun, isOther, namedIn, numbersOf, readOrder, reordered } from './own-order.ts'
-export { measureOrder } from './order-measure.ts'
-export type { OrderMeasure } from './order-measure.ts'
-export { pullsOf } from './flange-pulls.ts'
+export { orderBy } from './order/pattern.ts'
+export type { PatternName } from './order/pattern.ts'
+export type { Place } from './order/pattern-ranks.ts'
+export { orderRemarks, placesOf } from './order/order-remarks.ts'
+export { asRun, isOther, namedIn, numbersOf, readOrder, reordered } from './order/own-order.ts'
+export { measureOrder } from './order/order-measure.ts'
+export type { OrderMeasure } from './order/order-measure.ts'
+export { pullsOf } from './clamp/flange-pulls.ts'
 export {
   clampAfter,
   clampRun,
@@ -56,8 +62,8 @@ export {
   loadsAfter,
   mappedOrders,
   passDifferences,
-} from './clamp-run.ts'
-export type { ClampDifference, ClampRun, MappedOrder } from './clamp-run.ts'
+} from './clamp/clamp-run.ts'
+export type { ClampDifference, ClampRun, MappedOrder } from './clamp/clamp-run.ts'
 export { explainPull } from './explain-pull.ts'
 export type { PullExplanation } from './explain-pull.ts'
 export { atTorqueText, passText, targetAndLimits, targetText, threadText, unitOf } from './pass-words.ts'

@@ -2,7 +2,7 @@ import { formatThread } from '../joint/index.ts'
 import { angleAmount, type LengthUnit, type BenchTorqueUnit, type TorqueUnit } from '../quantity/index.ts'
 import type { EngineSpec, FastenerGroup, Pass } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
-import { numberOf } from './fastener-number.ts'
+import { numberOf } from './order/fastener-number.ts'
 import {
   lengthSpan,
   limitsSpan,
@@ -10,7 +10,7 @@ import {
   windowOf,
   type AcceptanceWindow,
   type PullWindow,
-} from './window.ts'
+} from './reading/window.ts'
 
 /** What the bench reads its scales in. */
 export interface Units {

@@ -1,5 +1,5 @@
 import { degrees, type Angle } from '../quantity/index.ts'
-import type { AcceptanceWindow } from './window.ts'
+import type { AcceptanceWindow } from './reading/window.ts'
 
 type AngleWindow = Extract<AcceptanceWindow, { readonly kind: 'angle' }>
 

@@ -1,6 +1,6 @@
 import type { HandleState } from '../../core/contract/index.ts'
-import { acrossAnEnd, noseSide, viewLying, viewWithNose } from '../../core/layout/index.ts'
-import type { Lie, SheetSide, View } from '../../core/layout/index.ts'
+import { acrossAnEnd, noseSide, viewOriented, viewWithNose } from '../../core/layout/index.ts'
+import type { BenchOrientation, SheetSide, View } from '../../core/layout/index.ts'
 import type { Face } from '../../core/engine/index.ts'
 import { Handle } from './handle.svelte.ts'
 import type { FaceViews } from './kept-by-build.ts'
@@ -80,8 +80,8 @@ export class DrawingTable {
   turn() {
     this.#look({ ...this.view, turn: ((this.view.turn + 1) % 4) as View['turn'] })
   }
-  lay(lie: Lie) {
-    this.#look(viewLying(this.face, lie, this.view))
+  orient(orientation: BenchOrientation) {
+    this.#look(viewOriented(this.face, orientation, this.view))
   }
   pointNose(side: SheetSide) {
     this.#look(viewWithNose(this.face, this.view, side))

@@ -7,7 +7,7 @@ import {
   type TorqueUnit,
 } from '../../quantity/index.ts'
 import type { Amount, Span } from '../../words/index.ts'
-import type { AcceptanceWindow } from '../window.ts'
+import type { AcceptanceWindow } from '../reading/window.ts'
 import { calibrationWarning } from './calibration.ts'
 import { permittedDeviation } from './deviation.ts'
 import { nearestMark, scaleShare, usableRange, type WrenchSetup } from './setting.ts'

@@ -43,9 +43,9 @@ describe('how a face lies on the table', () => {
 
   it('follows how the engine is said to lie', () => {
     const { table } = tableOn()
-    table.lay('upright')
+    table.orient('upright')
     expect(table.view).toEqual({ from: 'above', turn: 0 })
-    table.lay('on-plus')
+    table.orient('on-plus')
     expect(table.view).toEqual({ from: 'above', turn: 2 })
   })
 })

@@ -1,0 +1,270 @@
+import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
+import { nanometres } from '../../quantity/index.ts'
+import type { EngineSpec, Pass, Procedure } from '../../engine/index.ts'
+import type { RunCommand } from './commands.ts'
+import type { Reading, RunEvent } from './events.ts'
+import { isUsedUp } from './begin-again.ts'
+import { numberOf } from '../order/fastener-number.ts'
+import { lengthDoubt } from '../reading/length-doubt.ts'
+import { stretchOf } from '../reading/measured-length.ts'
+import { counts, livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
+import { openFlags } from './progress.ts'
+import { takeReading } from '../reading/reading.ts'
+import { readReason } from './reason.ts'
+import type { Pull, Run } from './run.ts'
+import type { HeldWrench } from '../wrench/index.ts'
+import { stretchOutcome, torqueRead, verdictOfStretch } from '../reading/stretch.ts'
+import { shortPull } from '../reading/turned.ts'
+import { decideWait } from './wait.ts'
+import { barringFlag, wayOut } from './way-out.ts'
+import { isFastenerLength, verdictOf, windowOf, type LengthWindow } from '../reading/window.ts'
+
+type PullCommand = Extract<RunCommand, { type: 'pull' }>
+
+/**
+ * One pull: whether this fastener may be pulled in this pass now, and what its reading says. A reason lets a
+ * fastener go before its turn, but no reason lets it skip a pass of its own: to turn by an angle what was
+ * never torqued breaks bolts.
+ */
+export function decidePull(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
+  command: PullCommand,
+): Outcome<readonly RunEvent[]> {
+  const pass = procedure.passes[command.pass]
+  if (pass === undefined)
+    return refused('pass-unknown', {
+      pass: command.pass + 1,
+      passes: procedure.passes.length,
+      name: procedure.name,
+    })
+  const turn = decideTurn(spec, procedure, run, command)
+  if (!turn.ok) return turn
+  const barred = barredBy(spec, procedure, run, command.fastener)
+  if (barred !== null) return { ok: false, problem: barred }
+  const unused = undeclaredGroup(spec, run, command.fastener)
+  if (unused !== null) return refused('declare-new-first', { group: unused })
+  const result = judge(spec, procedure, run, pass, command)
+  if (!result.ok) return result
+  const waited = decideWait(pass, command)
+  if (!waited.ok) return waited
+  const common = { version: 1, procedure: procedure.id } as const
+  return done([
+    {
+      type: 'fastener-pulled',
+      ...common,
+      pull: run.pulls.length + 1,
+      pass: command.pass,
+      fastener: command.fastener,
+      ...result.value,
+      ...waited.value,
+      ...(command.held !== undefined && isTorque(pass, command.fastener) && { held: command.held }),
+      outOfOrder: turn.value,
+    },
+    ...turnedOn(run, command).map((event) => ({ ...event, ...common })),
+    ...(pass.kind === 'recheck' && pass.repeat !== undefined
+      ? afterRecheck(procedure, run, command).map((event) => ({ ...event, ...common }))
+      : []),
+  ])
+}
+
+/** A pull that continues a short one answers for it. */
+function turnedOn(run: Run, command: PullCommand) {
+  const before = shortPull(run, command)
+  const flag =
+    before && openFlags(run).find(({ pull, about }) => pull === before.pull.number && about === 'under')
+  const deed = before?.pull.torque === null ? 'turned-on' : 'tightened-on'
+  return flag ? [{ type: 'flag-answered', flag: flag.number, deed } as const] : []
+}
+
+/**
+ * Why a fastener may not be pulled whatever its turn is: it went past its most and is still to be loosened or replaced, or
+ * it may be used once only and was loosened.
+ */
+function barredBy(spec: EngineSpec, procedure: Procedure, run: Run, fastener: string | null): Problem | null {
+  if (fastener === null) return null
+  const shown = numberOf(spec, fastener) ?? fastener
+  const flag = barringFlag(spec, procedure, run, fastener)
+  if (flag !== null)
+    return problem(
+      wayOut(spec, procedure, run, flag) === 'replace' ? 'must-be-replaced' : 'must-begin-again',
+      { fastener: shown },
+    )
+  return isUsedUp(spec, procedure, run, fastener) ? problem('used-once-already', { fastener: shown }) : null
+}
+
+/**
+ * A pass that is repeated until none moves answers for the one that moved, and begins again once all are through and one
+ * has moved.
+ */
+function afterRecheck(procedure: Procedure, run: Run, { pass, fastener, moved }: PullCommand) {
+  const live = livePulls(run)
+  const own = pullKey({ pass, fastener })
+  const others = plannedIn(procedure, pass)
+    .map(pullKey)
+    .filter((key) => key !== own)
+  const someMoved = moved || others.some((key) => live.get(key)?.verdict === 'moved')
+  return [
+    ...(moved ? [{ type: 'flag-answered', flag: run.flags.length + 1, deed: 'pass-repeated' } as const] : []),
+    ...(someMoved && others.every((key) => live.has(key)) ? [{ type: 'pass-repeated', pass } as const] : []),
+  ]
+}
+
+/** Null when it is this pull's turn; the reason when it goes before its turn and there is one. */
+function decideTurn(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
+  command: PullCommand,
+): Outcome<string | null> {
+  const { pass, fastener } = command
+  const key = pullKey(command)
+  const shown = numberOf(spec, fastener)
+  if (!plannedIn(procedure, pass).some((planned) => pullKey(planned) === key))
+    return refused('fastener-not-in-pass', { fastener: shown, pass: pass + 1, name: procedure.name })
+  if (shortPull(run, command) !== null) return done(null)
+  if (livePulls(run).has(key)) return refused('pulled-already', { fastener: shown, pass: pass + 1 })
+
+  const open = openPulls(procedure, run)
+  const next = open[0]
+  if (next === undefined || pullKey(next) === key) return done(null)
+  const own = open.find((planned) => planned.fastener === fastener)
+  if (own !== undefined && fastener !== null && own.pass < pass)
+    return refused('earlier-pass-first', {
+      fastener: shown ?? fastener,
+      earlier: own.pass + 1,
+      pass: pass + 1,
+    })
+  const facts = { fastener: shown, next: numberOf(spec, next.fastener), pass: next.pass + 1 }
+  if (command.outOfOrder === null) return refused('not-its-turn', facts)
+  return readReason(command.outOfOrder, { what: 'out-of-order', fastener: shown, next: facts.next })
+}
+
+/** The name of the group of single-use fasteners that this one is of, unless they were declared new. */
+function undeclaredGroup(spec: EngineSpec, run: Run, fastener: string | null): string | null {
+  const id = spec.fasteners.find((each) => each.id === fastener)?.group
+  const group = spec.fastenerGroups.find((each) => each.id === id)
+  if (group?.reuse !== 'new-each-time' || run.declaredNew.includes(group.id)) return null
+  return group.name
+}
+
+/** The reading as recorded and what it means. A fastener that moved has moved, whatever the reading. */
+function judge(
+  spec: EngineSpec,
+  procedure: Procedure,
+  run: Run,
+  pass: Pass,
+  command: PullCommand,
+): Outcome<PullVerdict> {
+  const { pass: place, fastener, reading, moved, held, sure } = command
+  const shown = numberOf(spec, fastener)
+  if (moved && pass.kind !== 'recheck') return refused('moved-outside-recheck', { fastener: shown })
+  const window = windowOf(pass, fastener)
+  const turned = window?.kind === 'angle' ? (shortPull(run, { pass: place, fastener })?.turned ?? 0) : 0
+  const from = turned === 0 ? {} : { from_deg: turned }
+  if (reading === null)
+    return window?.kind === 'length' || window?.kind === 'free-length'
+      ? refused('reading-missing', { fastener: shown })
+      : done({ reading: null, ...from, verdict: moved ? 'moved' : 'unread' })
+  if (window === null) return refused('reading-not-asked', { fastener: shown })
+  const taken = takeReading(window, reading, held ?? null)
+  if (!taken.ok) return taken
+  const { value } = taken.value
+  const doubt = isFastenerLength(window)
+    ? lengthDoubt(spec, procedure, run, { pass: place, fastener }, nanometres(value))
+    : null
+  if (doubt !== null && sure !== true) return { ok: false, problem: doubt }
+  const asked = doubt === null ? {} : { sure: true as const }
+  if (window.kind === 'length' && window.of === 'stretch') {
+    const stretch = stretchOf(procedure, run, fastener, value)
+    if (stretch === null) return refused('length-missing', { fastener: shown })
+    const judged = judgeStretch(window, stretch, command.torque, held ?? null, null)
+    if (!judged.ok) return judged
+    if (judged.value === null) return refused('torque-missing', { fastener: shown })
+    return done({ reading: taken.value.reading, ...asked, stretch_nm: stretch, ...judged.value })
+  }
+  const verdict = moved ? 'moved' : verdictOf(window, turned + value)
+  return done({ reading: taken.value.reading, ...asked, ...from, verdict })
+}
+
+interface JudgedStretch {
+  readonly verdict: 'within' | 'under' | 'over'
+  readonly torque?: Reading
+}
+
+/** A stretch with the torque that belongs to it: what is typed, else what was read before. Null where one is missing. */
+function judgeStretch(
+  window: LengthWindow,
+  stretch: number,
+  typed: PullCommand['torque'],
+  held: HeldWrench | null,
+  before: Reading | null,
+): Outcome<JudgedStretch | null> {
+  if (window.torque === undefined) return done({ verdict: verdictOf(window, stretch) })
+  const taken = typed === undefined ? null : takeReading(window.torque, typed, held)
+  if (taken?.ok === false) return taken
+  const torque = taken?.value.reading ?? before
+  if (torque === null) return done(null)
+  const outcome = stretchOutcome(window, nanometres(stretch), torqueRead(torque))
+  return done({ verdict: verdictOfStretch(outcome), torque })
+}
+
+/** Whether a pull is read off a torque wrench: only then does it matter which one. */
+function isTorque(pass: Pass, fastener: string | null): boolean {
+  const window = windowOf(pass, fastener)
+  return window?.kind === 'torque' || (window?.kind === 'length' && window.torque !== undefined)
+}
+
+interface PullVerdict {
+  readonly reading: Reading | null
+  readonly verdict: Pull['verdict']
+  readonly sure?: true
+  readonly from_deg?: number
+  readonly stretch_nm?: number
+  readonly torque?: Reading
+}
+
+type ReadAgain = Extract<RunCommand, { type: 'read-again' }>
+
+/**
+ * A flagged pull read once more: the reading is judged as the first one was, by the same wrench. Refuses
+ * `not-flagged-reading` where no flag about that reading is open.
+ */
+export function decideReadAgain(
+  procedure: Procedure,
+  run: Run,
+  { pull: number, reading, torque, reason: typed }: ReadAgain,
+): Outcome<readonly RunEvent[]> {
+  const pull = run.pulls.find((each) => each.number === number && counts(each))
+  const flagged = openFlags(run).some(
+    (flag) => flag.pull === number && (flag.about === 'under' || flag.about === 'over'),
+  )
+  const pass = pull && procedure.passes[pull.pass]
+  const window = pull && pass ? windowOf(pass, pull.fastener) : null
+  if (!pull || !flagged || window === null) return refused('not-flagged-reading', { pull: number })
+  const taken = takeReading(window, reading, pull.held)
+  if (!taken.ok) return taken
+  const reason = readReason(typed, { what: 'pull-read-again' })
+  if (!reason.ok) return reason
+  const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, taken.value.value)
+  if (stretch !== null && window.kind === 'length') {
+    const judged = judgeStretch(window, stretch, torque, pull.held, pull.torque)
+    if (!judged.ok) return judged
+    if (judged.value === null) return refused('torque-missing', { fastener: pull.fastener })
+    const again = { type: 'pull-read-again', version: 1, procedure: procedure.id, pull: number } as const
+    const { reading } = taken.value
+    return done([{ ...again, reading, ...judged.value, stretch_nm: stretch, reason: reason.value }])
+  }
+  return done([
+    {
+      type: 'pull-read-again',
+      version: 1,
+      procedure: procedure.id,
+      pull: number,
+      reading: taken.value.reading,
+      verdict: verdictOf(window, pull.from + taken.value.value),
+      reason: reason.value,
+    },
+  ])
+}

@@ -1,0 +1,78 @@
+import { fastenersOf, type Procedure } from '../../engine/index.ts'
+import { asRun } from '../order/own-order.ts'
+import type { Pull, Run } from './run.ts'
+import { isShort } from '../reading/short-turn.ts'
+
+/**
+ * One fastener in one pass that the procedure asks for. `pass` counts from 0; an action between passes has no
+ * fastener, nor has the gap of the joint face that is measured once all are seated.
+ */
+export interface PlannedPull {
+  readonly pass: number
+  readonly fastener: string | null
+}
+
+/**
+ * Everything a procedure asks for, in the order in which it asks. A pass over an unknown order has nothing in
+ * it.
+ */
+export function plannedPulls(procedure: Procedure): readonly PlannedPull[] {
+  return procedure.passes.flatMap((_, pass) => plannedIn(procedure, pass))
+}
+
+/** What one pass asks for, in order; nothing for a pass that is not there. */
+export function plannedIn(procedure: Procedure, pass: number): readonly PlannedPull[] {
+  const wanted = procedure.passes[pass]
+  if (wanted === undefined) return []
+  if (wanted.kind === 'action') return [{ pass, fastener: null }]
+  const pulls = fastenersOf(procedure, wanted).map((fastener) => ({ pass, fastener }))
+  return wanted.kind === 'seat' && wanted.gap !== undefined ? [...pulls, { pass, fastener: null }] : pulls
+}
+
+/** Whether a pull counts: it was neither taken back nor set aside. */
+export function counts({ takenBack, setAside }: Pull): boolean {
+  return takenBack === null && setAside === null
+}
+
+/** What `openPulls` found: a run never changes, and of the runs before it every confirmation asks whether they are done. */
+const open = new WeakMap<Run, { readonly procedure: Procedure; readonly pulls: readonly PlannedPull[] }>()
+
+/**
+ * What is still to be pulled, in the procedure's order or the run's own: what was skipped by a pull out of
+ * order comes first again.
+ */
+export function openPulls(procedure: Procedure, run: Run | undefined): readonly PlannedPull[] {
+  if (run === undefined) return plannedPulls(procedure)
+  const known = open.get(run)
+  if (known?.procedure === procedure) return known.pulls
+  const live = livePulls(run)
+  const pulls = plannedPulls(asRun(procedure, run)).filter((planned) => !live.has(pullKey(planned)))
+  open.set(run, { procedure, pulls })
+  return pulls
+}
+
+/** Whose turn it is; null when everything has been pulled. */
+export function nextPull(procedure: Procedure, run: Run | undefined): PlannedPull | null {
+  return openPulls(procedure, run)[0] ?? null
+}
+
+/**
+ * The pulls that count and are done with, by `pullKey`, in the order in which they were made. A turn that came short counts
+ * and is not done: what is left of it is still to be turned.
+ */
+export function livePulls(run: Run | undefined): ReadonlyMap<string, Pull> {
+  if (run === undefined) return new Map()
+  const last = new Map(run.pulls.filter(counts).map((pull) => [pullKey(pull), pull]))
+  for (const [key, pull] of last) if (isShort(run, pull)) last.delete(key)
+  return last
+}
+
+/** The last pull that counts: the only one that can be taken back. */
+export function lastLivePull(run: Run | undefined): Pull | null {
+  return run?.pulls.findLast(counts) ?? null
+}
+
+/** Names one fastener in one pass. */
+export function pullKey({ pass, fastener }: PlannedPull): string {
+  return `${pass}/${fastener ?? ''}`
+}

@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest'
+import { engineSpec } from '../../../../core/engine/index.ts'
+import { pullsOf } from '../../../../core/tightening/index.ts'
+import { given } from '../../joint/workshop.ts'
+import { demoDraft, demoSpec, named } from '../../engine/demo.ts'
+
+/** The rods of Skerry 3 pulled by passes of our own: oiled M8×1, 12.9, 11 mm across flats. */
+function pulled(passes: readonly object[]) {
+  const draft = structuredClone(demoDraft('skerry-3'))
+  const procedure = named(draft.procedures, 'rods')
+  const order = { id: 'pair', sequence: ['rod-1', 'rod-2'] }
+  const spec = engineSpec.parse({ ...draft, procedures: [{ ...procedure, orders: [order], passes }] })
+  return given(pullsOf(spec, spec.procedures[0]!))
+}
+
+describe('a procedure as pulls of a flange', () => {
+  it('makes a torque a load, by the usual friction of oiled threads', () => {
+    // By hand: 0.16·1 + 0.58·7.3505·0.12 + (9.9 + 8.8)/4·0.12 = 1.2326 mm; 15 N·m / 1.2326 mm = 12.17 kN.
+    const pulls = pulled([{ kind: 'torque', order: 'pair', target: '15 N·m' }])
+    expect(pulls).toMatchObject([
+      { pass: 0, bolt: 'rod-1', kind: 'raise' },
+      { pass: 0, bolt: 'rod-2', kind: 'raise' },
+    ])
+    expect(pulls[0]!.kind === 'raise' && pulls[0]!.to / 12_170).toBeCloseTo(1, 3)
+  })
+
+  it('takes the values that differ for some', () => {
+    const others = [{ fasteners: ['rod-2'], target: '30 N·m' }]
+    const pulls = pulled([{ kind: 'torque', order: 'pair', target: '15 N·m', others }])
+    const loads = pulls.map((pull) => (pull.kind === 'raise' ? pull.to : 0))
+    expect(loads[1]! / loads[0]!).toBeCloseTo(2, 12)
+  })
+
+  it('makes a turn a share of the pitch: 90° of 1 mm is 0.25 mm', () => {
+    expect(pulled([{ kind: 'angle', order: 'pair', target: '90 °' }])[0]).toEqual({
+      pass: 0,
+      bolt: 'rod-1',
+      kind: 'turn',
+      byMm: 0.25,
+    })
+  })
+
+  it('takes nuts off where they are loosened, touches by hand, and counts passes that move no load', () => {
+    const pulls = pulled([
+      { kind: 'action', instruction: 'Oil the threads.' },
+      { kind: 'seat', order: 'pair' },
+      { kind: 'loosen', order: 'pair' },
+      { kind: 'recheck', order: 'pair', target: '15 N·m' },
+    ])
+    expect(pulls.map(({ pass, kind }) => `${pass} ${kind}`)).toEqual([
+      '1 raise',
+      '1 raise',
+      '2 release',
+      '2 release',
+      '3 raise',
+      '3 raise',
+    ])
+    expect(pulls[0]).toMatchObject({ to: 0 })
+  })
+
+  it('leaves out fasteners of another face', () => {
+    const spec = demoSpec('skerry-3')
+    const procedure = { ...named(spec.procedures, 'rods'), face: 'sump' }
+    expect(given(pullsOf(spec, procedure))).toEqual([])
+  })
+})

@@ -1,0 +1,88 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { measureOrder, type Place } from '../../../../core/tightening/index.ts'
+import { circle, grid } from '../bolt-places.ts'
+import { checkProperty } from '../../../property.ts'
+
+function measure(places: readonly Place[], order: string) {
+  const inOrder = order.split(' ').map((id) => places.find((place) => place.id === id)!)
+  const { remarks, ...numbers } = measureOrder(inOrder)
+  return { ...numbers, said: remarks.map(sentenceOf) }
+}
+
+const row = grid(7, [0])
+const caps = grid(5, [46, -46])
+
+describe('the measure of an order', () => {
+  it('finds nothing unusual in one from the middle outwards', () => {
+    expect(measure(row, 'a4 a3 a5 a2 a6 a1 a7')).toEqual({ inwards: 0, inLine: 1, said: [] })
+    expect(measure(caps, 'a3 b3 b2 a4 b4 a2 a1 b5 b1 a5')).toEqual({ inwards: 0, inLine: 1, said: [] })
+  })
+
+  it('says when it begins outside, works inwards, and goes down one side', () => {
+    // Of the 18 pairs at different distances in a row of seven, all have the outer one first.
+    expect(measure(row, 'a1 a7 a2 a6 a3 a5 a4')).toEqual({
+      inwards: 1,
+      inLine: 1,
+      said: [
+        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which ' +
+          'does not make it wrong.',
+        'Of each two fasteners the outer one comes first 100 % of the time: the order works inwards. Most ' +
+          'work outwards. Unusual, which does not make it wrong.',
+      ],
+    })
+    expect(measure(row, 'a1 a2 a3 a4 a5 a6 a7')).toEqual({
+      inwards: 0.5,
+      inLine: 6,
+      said: [
+        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which ' +
+          'does not make it wrong.',
+        'From a1 to a7 it goes 6 times in a row to a neighbour on the same side. Most orders change sides ' +
+          'more often. Unusual, which does not make it wrong.',
+      ],
+    })
+  })
+
+  it('does not mind two neighbours in a row', () => {
+    expect(measure(caps, 'a3 b3 b2 b1 a4 a5 a2 b4 a1 b5').said).toEqual([])
+  })
+
+  it('counts neighbours side by side, not across: up one column and down the next is no line', () => {
+    expect(measure(caps, 'a3 b3 b2 a2 a1 b1 b4 a4 a5 b5').inLine).toBe(1)
+  })
+
+  it('knows no middle on a circle, nor of three', () => {
+    expect(measure(circle(8), '1 5 3 7 2 6 4 8')).toMatchObject({ inwards: null, said: [] })
+    expect(measure(grid(3, [0]), 'a1 a2 a3')).toMatchObject({ inwards: null, said: [] })
+  })
+
+  it('knows a circle wherever it lies on the face', () => {
+    const shifted = circle(8).map((place) => ({ ...place, x: place.x + 400, y: place.y - 90 }))
+    expect(measure(shifted, '1 5 3 7 2 6 4 8')).toMatchObject({ inwards: null, said: [] })
+  })
+
+  it('finds a wheel pulled round and round', () => {
+    expect(measure(circle(10), '1 2 3 4 5 6 7 8 9 10').said).toHaveLength(1)
+  })
+
+  it('calls the fasteners by what is written beside them', () => {
+    const [remark] = measureOrder(row, ({ id }) => `bolt ${id.slice(1)}`).remarks
+    expect(remark && sentenceOf(remark)).toContain('It begins with bolt 1')
+  })
+
+  it('of no fastener is nothing', () => {
+    expect(measureOrder([])).toEqual({ inwards: null, inLine: 0, remarks: [] })
+  })
+
+  it('is a share, which the reversed order takes the rest of', () => {
+    checkProperty(
+      fc.property(fc.shuffledSubarray([...caps], { minLength: 4 }), (order) => {
+        const { inwards } = measureOrder(order)
+        const back = measureOrder(order.toReversed()).inwards
+        if (inwards === null || back === null) return
+        expect(inwards + back).toBeCloseTo(1, 12)
+      }),
+    )
+  })
+})

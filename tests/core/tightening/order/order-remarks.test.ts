@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { orderRemarks } from '../../../../core/tightening/index.ts'
+import { demoSpec, named } from '../../engine/demo.ts'
+
+function said(demo: string, procedureId: string, turned: (sequence: string[]) => string[] = (same) => same) {
+  const spec = demoSpec(demo)
+  const { face, orders } = named(spec.procedures, procedureId)
+  return orderRemarks(spec, face, turned([...orders[0]!.sequence])).map(sentenceOf)
+}
+
+const ofCaps = (count: number) =>
+  `These fasteners hold ${count} caps, each a joint of its own: the order is measured within each cap, not from cap ` +
+  'to cap.'
+
+describe('what is unusual about an order', () => {
+  it('is measured over the whole of a joint that is one piece', () => {
+    expect(said('skerry-3', 'case')).toEqual([])
+    expect(said('skerry-3', 'case', (sequence) => sequence.toReversed())).toHaveLength(2)
+  })
+
+  it('is measured cap by cap where the caps are separate, and says so', () => {
+    expect(said('skerry-3', 'rods')).toEqual([ofCaps(3)])
+    expect(said('tarn-4', 'caps')).toEqual([ofCaps(5)])
+    expect(said('tarn-4', 'caps', (sequence) => sequence.toReversed())).toEqual([ofCaps(5)])
+  })
+})

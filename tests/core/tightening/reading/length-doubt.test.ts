@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { Bench, pull } from '../bench.ts'
+import { byStretch, capsBy } from '../stretch-engine.ts'
+
+const length = (fastener: string, typed: string) => pull({ pass: 0, fastener }, [typed, 'mm'])
+
+/** Three studs that clamp 60 mm, of which these were measured. */
+function measured(...lengths: readonly string[]): Bench {
+  const bench = Bench.started('own', capsBy(byStretch))
+  lengths.forEach((typed, index) => bench.does(length(`cap-${index + 1}`, typed)))
+  return bench
+}
+
+describe('the length of a fastener is asked about before it is recorded', () => {
+  it('when the first is shorter than what it clamps', () => {
+    expect(measured().refuses(length('cap-1', '59.99'))).toContain(
+      'Fastener 1 reads 59.990 mm, and what it clamps is 60.000 mm. Look at the decimal point and at the unit',
+    )
+    expect(measured('60').run!.pulls).toHaveLength(1)
+  })
+
+  it('when it is more than a twentieth off the others of its group', () => {
+    expect(measured('100').refuses(length('cap-2', '105.01'))).toContain(
+      'the others of its kind about 100.000 mm',
+    )
+    expect(measured('100').refuses(length('cap-2', '94.99'))).toContain('the others of its kind about')
+    expect(measured('100', '105').run!.pulls).toHaveLength(2)
+    expect(measured('100', '95').run!.pulls).toHaveLength(2)
+  })
+
+  it('against the lower one of two in the middle', () => {
+    expect(measured('104', '100').refuses(length('cap-3', '105.01'))).toContain('about 100.000 mm')
+  })
+
+  it('when it is more than a fiftieth off its own before it was pulled', () => {
+    const stretched = (typed: string) => {
+      const bench = measured('100', '101', '101')
+      bench.pullsNext(3)
+      return { bench, asked: pull(bench.next!, [typed, 'mm'], { torque: ['75', 'lbf·ft'] }) }
+    }
+    const far = stretched('102.01')
+    expect(far.bench.refuses(far.asked)).toContain('read before it was pulled 100.000 mm')
+    const near = stretched('102')
+    expect(near.bench.does(near.asked)).toMatchObject([{ type: 'fastener-pulled', verdict: 'over' }])
+  })
+
+  it('and recorded when a person looked again and is sure', () => {
+    const bench = measured('100')
+    expect(bench.does({ ...length('cap-2', '120'), sure: true })).toMatchObject([{ sure: true }])
+    expect(bench.run!.pulls.at(-1)).toMatchObject({ fastener: 'cap-2', reading: { typed: '120' } })
+  })
+
+  it('and not noted as asked about where nothing was asked', () => {
+    const noted = measured('100').does({ ...length('cap-2', '101'), sure: true })
+    expect(noted).toMatchObject([{ type: 'fastener-pulled', fastener: 'cap-2' }])
+    expect(noted[0]).not.toHaveProperty('sure')
+  })
+
+  it('but never against what no longer counts', () => {
+    const bench = measured('100', '100')
+    bench.does({ type: 'restart-run', pass: 0, reason: 'Studs were exchanged for long ones' })
+    bench.does(length('cap-1', '150'))
+    expect(bench.refuses(length('cap-2', '100'))).toContain('about 150.000 mm')
+  })
+})

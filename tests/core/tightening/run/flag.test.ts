@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { flagInShort, flagProblem, isRunDone, openFlags } from '../../../../core/tightening/index.ts'
+import { en } from '../../../../core/words/index.ts'
+import { Bench, pull } from '../bench.ts'
+import { measuredEngine } from '../measured-engine.ts'
+
+const firstSentence = (bench: Bench) =>
+  sentenceOf(flagProblem(bench.spec, bench.procedure, bench.run!, bench.run!.flags[0]!))
+
+function afterReading(typed: string, unit: 'N·m' | 'lbf·ft' | 'lbf·in' = 'N·m'): Bench {
+  const bench = Bench.started()
+  bench.pullsNext(4)
+  bench.does(pull({ pass: 1, fastener: 'cap-1' }, [typed, unit]))
+  return bench
+}
+
+describe('a flag', () => {
+  it('is raised by a reading outside its limits, and says so', () => {
+    expect(firstSentence(afterReading('20'))).toBe(
+      'Fastener 1: 20 N·m, allowed 22.8 to 25.2: too little. Take it back and pull it again, or say what was done.',
+    )
+    expect(firstSentence(afterReading('30'))).toBe(
+      'Fastener 1: 30 N·m, allowed 22.8 to 25.2: too much. Loosen it all the way and begin it again with its first pass.',
+    )
+  })
+
+  it('names the unit in which the reading would have been right', () => {
+    expect(firstSentence(afterReading('24', 'lbf·in'))).toContain(
+      "24 lbf·in, allowed 202 to 223: too little. In N·m it would be right: look at the unit on the wrench's scale.",
+    )
+  })
+
+  it('reads at a fastener, and is measured at a face', () => {
+    const short = (bench: Bench) => flagInShort(en, bench.procedure, bench.run!, bench.run!.flags[0]!)
+    expect(short(afterReading('20'))).toBe('reads 20 N·m, 22.8 to 25.2')
+    const gap = Bench.started('measured', measuredEngine)
+    for (const fastener of ['cap-1', 'cap-2', 'cap-3']) gap.does(pull({ pass: 0, fastener }, ['80', 'mm']))
+    gap.pullsNext(3)
+    gap.does(pull(gap.next!, ['0.08', 'mm']))
+    expect(short(gap)).toMatch(/^0\.080? mm measured|^measured 0\.080? mm/)
+  })
+
+  it('is not raised by a reading within, nor by a click without a reading', () => {
+    const bench = afterReading('24')
+    bench.pullsNext(1)
+    expect(bench.run?.flags).toEqual([])
+  })
+
+  it('waits until it is told what was done', () => {
+    const bench = afterReading('20')
+    expect(bench.refuses({ type: 'answer-flag', flag: 1, answer: '' })).toBe(
+      'Say what was done about it, in a word at least.',
+    )
+    bench.does({ type: 'answer-flag', flag: 1, answer: 'Pulled on to 24.' })
+    expect(openFlags(bench.run)).toEqual([])
+    expect(bench.run?.flags[0]?.answer).toBe('Pulled on to 24.')
+  })
+
+  it('is answered once, and not before it is raised', () => {
+    const bench = afterReading('20')
+    bench.does({ type: 'answer-flag', flag: 1, answer: 'Pulled on to 24.' })
+    expect(bench.refuses({ type: 'answer-flag', flag: 1, answer: 'Again.' })).toBe(
+      'Flag 1 is not waiting for an answer.',
+    )
+    expect(bench.refuses({ type: 'answer-flag', flag: 2, answer: 'What?' })).toContain('Flag 2')
+  })
+
+  it("carries a person's own words about a problem, beside the last pull of that fastener", () => {
+    const bench = Bench.started()
+    bench.pullsNext(2)
+    bench.does({ type: 'note-problem', fastener: 'cap-1', text: 'Washer is cracked.' })
+    expect(bench.run?.flags[0]).toMatchObject({ about: 'problem', pull: 1, fastener: 'cap-1' })
+    expect(firstSentence(bench)).toBe('Fastener 1: Washer is cracked.')
+  })
+
+  it('may be about no fastener, but not about one of another procedure', () => {
+    const bench = Bench.started()
+    bench.does({ type: 'note-problem', fastener: null, text: 'The stand wobbles.' })
+    expect(bench.run?.flags[0]).toMatchObject({ fastener: null, pull: null })
+    expect(bench.refuses({ type: 'note-problem', fastener: 'rod-1', text: 'Rough.' })).toBe(
+      'Fastener R1 is not part of “Main caps”. Note the problem at one that is, or at none.',
+    )
+    expect(bench.refuses({ type: 'note-problem', fastener: null, text: '?' })).toBe(
+      'Say what the problem is, in a word at least.',
+    )
+  })
+})
+
+describe('a recheck', () => {
+  const atRecheck = () => {
+    const bench = Bench.started()
+    bench.pullsNext(13)
+    return bench
+  }
+
+  it('is passed by a fastener that holds', () => {
+    const bench = atRecheck()
+    bench.pullsNext(2)
+    expect(isRunDone(bench.procedure, bench.run)).toBe(true)
+  })
+
+  it('raises a flag for a fastener that moved, even when its reading is within', () => {
+    const bench = atRecheck()
+    bench.does(pull({ pass: 4, fastener: 'cap-1' }, ['40', 'N·m'], { moved: true }))
+    bench.pullsNext(1)
+    expect(bench.run?.flags[0]).toMatchObject({ about: 'moved', fastener: 'cap-1', pull: 14 })
+    expect(firstSentence(bench)).toBe(
+      'Fastener 1 moved at the recheck: it had lost load. Say what was done about it.',
+    )
+    expect(isRunDone(bench.procedure, bench.run)).toBe(false)
+    bench.does({ type: 'answer-flag', flag: 1, answer: 'Set again to 40, holds now.' })
+    expect(isRunDone(bench.procedure, bench.run)).toBe(true)
+  })
+
+  it('is the only pass in which moving is news', () => {
+    const bench = Bench.started()
+    expect(bench.refuses(pull({ pass: 0, fastener: 'cap-1' }, null, { moved: true }))).toBe(
+      'Fastener 1 is not being rechecked, so it is meant to move. Confirm it, or note a problem.',
+    )
+  })
+})

@@ -1,0 +1,174 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { torqueOf } from '../../../../core/quantity/index.ts'
+import { usableFor, type WrenchSetup, type TorqueWindow } from '../../../../core/tightening/index.ts'
+import { en } from '../../../../core/words/index.ts'
+import { given, held, large, medium, small, window } from '../wrench-rack.ts'
+import { checkProperty } from '../../../property.ts'
+
+const today = '2026-06-15'
+const rack = [held(large()), held(medium({})), held(small())]
+
+function choose(window: TorqueWindow, setups: readonly WrenchSetup[] = rack) {
+  const { usable, refused, advice } = given(usableFor(setups, window, today))
+  return {
+    usable,
+    ids: usable.map(({ wrench }) => wrench.id),
+    refusals: refused.map(({ problem }) => sentenceOf(problem)),
+    advice: advice.map(sentenceOf),
+  }
+}
+
+describe('the choice of a wrench', () => {
+  it('says of each that cannot be used why: 12 N·m with wrenches from 60, from 20 and from 4 N·m', () => {
+    const { ids, refusals } = choose(window(12, 11, 13))
+    expect(ids).toEqual(['small'])
+    expect(refusals).toEqual([
+      'Large click wrench starts at 60 N·m; 12 would be below a fifth of its range. Use a smaller one.',
+      'Medium click wrench starts at 20 N·m; 12 would be below a fifth of its range. Use a smaller one.',
+    ])
+  })
+
+  it('takes either end of the usable range', () => {
+    expect(choose(window(20, 19, 21)).ids.toSorted()).toEqual(['medium', 'small'])
+    expect(choose(window(100, 95, 105)).ids).toContain('medium')
+    expect(choose(window(300, 285, 315)).ids).toEqual(['large'])
+  })
+
+  it('gives other reasons: past the scale, below the lowest mark, below what is stated', () => {
+    const setups = [
+      held(small()),
+      held(medium({ range: { least: '40 N·m', most: '100 N·m' } })),
+      held(medium({ statedMinimum: '35 N·m' })),
+    ]
+    expect(choose(window(30, 28, 32), setups).refusals).toEqual([
+      'Small click wrench ends at 20 N·m; 30 would be past its scale. Use a larger one.',
+      'Medium click wrench starts at 40 N·m; 30 would be below its lowest mark. Use a smaller one.',
+      'Medium click wrench starts at 35 N·m; 30 would be below its stated minimum. Use a smaller one.',
+    ])
+  })
+
+  it('puts the one first that strays least from the target: marks at 62 beat marks at 60 and 65', () => {
+    const { ids, usable } = choose(window(62, 55, 68))
+    expect(ids).toEqual(['medium', 'large'])
+    expect(usable.map(({ setting }) => en.amounts.amount(setting))).toEqual(['62 N·m', '60 N·m'])
+    expect(usable[1]?.rounding).toBeCloseTo(-2 / 62, 12)
+  })
+
+  it('then the one in the middle of its range: 60 N·m lies there for 20 to 100, and at the start for 60 to 300', () => {
+    expect(choose(window(60, 57, 63)).ids).toEqual(['medium', 'large'])
+  })
+
+  it('sets in the unit of the scale and says what its marks cost: 24 N·m at 18 lbf·ft is 24.4', () => {
+    const feet = medium({
+      range: { least: '10 lbf·ft', most: '50 lbf·ft' },
+      scale: { unit: 'lbf·ft', step: 1 },
+    })
+    const [set] = choose(window(24, 22.5, 26), [held(feet)]).usable
+    expect(set && en.amounts.amount(set.setting)).toBe('18 lbf·ft')
+    expect(set?.torque).toBeCloseTo(24.4047, 4) // 18 × 1.355818
+    expect(set?.rounding).toBeCloseTo(0.01686, 5)
+    expect(set?.least).toBeCloseTo(24.4047 / 1.04, 4) // it may click 4 % above what the fastener has (ISO 6789)
+    expect(set?.most).toBeCloseTo(24.4047 / 0.96, 4)
+    expect(set?.reach).toBe('within')
+  })
+
+  it('sets lower for an adapter straight on, and judges the range by the setting', () => {
+    const foot = { offset: '100 mm', angle: '0 °' }
+    const long = medium({ length: '300 mm' })
+    expect(choose(window(40, 38, 42), [held(long, foot)]).usable[0]).toMatchObject({
+      exact: 30,
+      setting: { amount: 30, unit: 'N·m' },
+    })
+    expect(choose(window(24, 22, 26), [held(long, foot)]).refusals).toEqual([
+      'Medium click wrench starts at 20 N·m; 18 would be below a fifth of its range. Use a smaller one.',
+    ])
+  })
+
+  it('calculates what the mark gives through the adapter: 21 N·m at three quarters is 15.75, its mark 16, which gives 21.3', () => {
+    const foot = { offset: '100 mm', angle: '0 °' }
+    const long = medium({ length: '300 mm', range: { least: '10 N·m', most: '50 N·m' } })
+    const [set] = choose(window(21, 20, 22.5), [held(long, foot)]).usable
+    expect(set?.mark).toBe(16)
+    expect(set?.torque).toBeCloseTo(21.3333, 4)
+  })
+
+  it('refuses marks that miss the window altogether', () => {
+    const coarse = large({ range: { least: '10 N·m', most: '100 N·m' }, statedMinimum: '10 N·m' })
+    const { refusals } = choose(window(22.4, 22, 23), [held(coarse)])
+    expect(refusals).toEqual([
+      'Large click wrench goes in steps of 5 N·m: no mark near 22.4 N·m keeps the fastener within 22 to ' +
+        '23 N·m. Use one with a finer scale.',
+    ])
+  })
+
+  it('warns when the wrench may leave the window: 50 N·m that clicks within 4 % is 48.08 to 52', () => {
+    const [inside] = choose(window(50, 48, 52.1), [held(medium({}))]).usable
+    expect(inside).toMatchObject({ reach: 'within', warnings: [] })
+    const [outside] = choose(window(50, 49, 52), [held(medium({}))]).usable
+    expect(outside?.reach).toBe('may-leave')
+    expect(outside?.warnings.map(sentenceOf)).toEqual([
+      'Medium click wrench may be off so far that the fastener gets 48.1 to 52.1 N·m; allowed are 49 to 52 ' +
+        'N·m. Use one of a finer class, or have this one measured at that value.',
+    ])
+  })
+
+  it('does not warn of limits that the spec does not give', () => {
+    const usual = { ...window(50, 49, 52), tolerance: 'usual' } as const
+    expect(choose(usual, [held(medium({}))]).usable[0]?.warnings).toEqual([])
+  })
+
+  it('keeps a wrench that is due for calibration, with a warning', () => {
+    const old = medium({ calibration: { on: '2025-06-14', cycles: 12 } })
+    expect(choose(window(50, 47, 53), [held(old)]).usable[0]?.warnings).toMatchObject([
+      { code: 'calibration-overdue' },
+    ])
+  })
+
+  it('advises a smaller wrench before choking up, when all are too large', () => {
+    expect(choose(window(3, 2.8, 3.2)).advice).toEqual([
+      'No wrench here can be set for 3 N·m. Use one with its full scale between 3 N·m and 15 N·m, best ' +
+        'where the value lies in the middle of its range.',
+      'Taking a larger wrench nearer its head gives a finer feel and is only second best: its scale reads ' +
+        'no lower for it, and a wrench that is not held at the middle of its grip may click early or late. ' +
+        'Do not rely on it for a last pass.',
+    ])
+  })
+
+  it('advises a larger wrench alone, when all are too small', () => {
+    expect(choose(window(400, 390, 410)).advice).toHaveLength(1)
+  })
+
+  it('advises even where there is no wrench at all', () => {
+    expect(choose(window(24, 22, 26), []).advice[0]).toContain('full scale between 24 N·m and 120 N·m')
+  })
+
+  it('refuses a target of 0 N·m', () => {
+    const refused = usableFor(rack, window(0, 0, 0), today)
+    expect(refused.ok ? null : refused.problem.code).toBe('wrench-target-zero')
+  })
+
+  it('never offers a setting outside the usable part of a scale, nor a nominal torque outside the window', () => {
+    const scales = [
+      ...[0.1, 0.25, 0.5, 1, 2.5, 5].map((step) => ({ unit: 'N·m', step }) as const),
+      ...[0.1, 0.25, 0.5, 1, 2.5].map((step) => ({ unit: 'lbf·ft', step }) as const),
+      ...[1, 2, 5, 10, 25].map((step) => ({ unit: 'lbf·in', step }) as const),
+      ...[0.01, 0.02, 0.05, 0.1, 0.25].map((step) => ({ unit: 'kgf·m', step }) as const),
+    ]
+    const targets = fc.double({ min: 15, max: 110, noNaN: true })
+    checkProperty(
+      fc.property(targets, fc.constantFrom(...scales), (target, { unit, step }) => {
+        const limits = window(target, target * 0.97, target * 1.03)
+        const one = medium({ scale: { unit, step } })
+        for (const { mark, torque } of choose(limits, [held(one)]).usable) {
+          expect(mark).toBeGreaterThanOrEqual(20 * (1 - 1e-9))
+          expect(mark).toBeLessThanOrEqual(100 * (1 + 1e-9))
+          expect(Math.abs(torque / target - 1)).toBeLessThanOrEqual(0.03 + 1e-9)
+          const inSteps = mark / torqueOf(step, unit)
+          expect(Math.abs(inSteps - Math.round(inSteps))).toBeLessThan(1e-6)
+        }
+      }),
+    )
+  })
+})
