@@ -1,5 +1,6 @@
 import type { EngineSpec, Procedure } from '../engine/index.ts'
-import { clampRun, passDifferences, type ClampDifference, type ClampRun } from '../tightening/index.ts'
+import type { InParts } from '../joint/index.ts'
+import { clampRunInParts, passDifferences, type ClampDifference, type ClampRun } from '../tightening/index.ts'
 import type { Outcome } from '../problem/index.ts'
 import { done } from '../problem/index.ts'
 import type { OrderDrill } from './order-drill.ts'
@@ -16,20 +17,21 @@ export interface OrderConsequence {
 /**
  * With a gasket between the faces, where bolts take more load from each other and the lesson is plain to see. Runs the
  * procedure up to the end of the drill's pass through the model of its joint face twice. Null where the pass moves no load that
- * the model knows, or would be gone through backwards. Refuses what `clampRun` refuses.
+ * the model knows, or would be gone through backwards. Of a large engine it takes a second: one pull to each part. Refuses
+ * what `clampRun` refuses.
  */
-export function orderConsequence(
+export function* orderConsequence(
   spec: EngineSpec,
   { procedure, pass }: OrderDrill,
   wanted: string,
   tapped: string,
-): Outcome<OrderConsequence | null> {
+): InParts<Outcome<OrderConsequence | null>> {
   const upTo = { ...procedure, passes: procedure.passes.slice(0, pass + 1) }
   const mistaken = withBefore(upTo, pass, wanted, tapped)
   if (mistaken === null) return done(null)
-  const right = clampRun(spec, upTo, 'gasket')
+  const right = yield* clampRunInParts(spec, upTo, 'gasket')
   if (!right.ok) return right
-  const wrong = clampRun(spec, mistaken, 'gasket')
+  const wrong = yield* clampRunInParts(spec, mistaken, 'gasket')
   if (!wrong.ok) return wrong
   const most = passDifferences(right.value, wrong.value).find((difference) => difference.pass === pass)
   return done(

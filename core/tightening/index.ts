@@ -57,6 +57,7 @@ export { pullsOf } from './clamp/flange-pulls.ts'
 export {
   clampAfter,
   clampRun,
+  clampRunInParts,
   greatestDifference,
   inOrder,
   loadsAfter,

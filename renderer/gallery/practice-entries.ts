@@ -1,4 +1,5 @@
 import type { PersonLine } from '../../core/contract/index.ts'
+import { atOnce } from '../../core/joint/index.ts'
 import {
   chartDrill,
   orderConsequence,
@@ -90,13 +91,13 @@ function wrongPair(): readonly Press[] {
 }
 
 /** What the joint is like with the last fastener of a round's pass pulled at its beginning. */
-function mistakeIn(id: string, rounds: number) {
+function mistakeIn(id: string, rounds: number, shown: Presentation) {
   const { spec: of } = engineOf(id)
   const drill = orderDrill(of, seedOf(id, 'order', rounds))!
   const early = drill.key.at(-1)!
-  const consequence = orderConsequence(of, drill, drill.key[0]!, early)
+  const consequence = atOnce(orderConsequence(of, drill, drill.key[0]!, early))
   if (!consequence.ok || consequence.value === null) throw new Error('the model says nothing of that pass')
-  return { spec: of, consequence: consequence.value, early }
+  return { spec: of, consequence: consequence.value, early, theme: theme(shown) }
 }
 
 export const practiceEntries: readonly Entry[] = [
@@ -137,9 +138,9 @@ export const practiceEntries: readonly Entry[] = [
       },
     }
   }),
-  page('Mistake', 'What a joint would hold with one fastener too early', MistakePicture, () => ({
-    'loads that differ': mistakeIn('skerry-3', 1),
-    'loads that hardly change': mistakeIn('strath-6', 1),
+  page('Mistake', 'What a joint would hold with one fastener too early', MistakePicture, (shown) => ({
+    'loads that differ': mistakeIn('skerry-3', 1, shown),
+    'loads that hardly change': mistakeIn('strath-6', 1, shown),
   })),
   panel('Result', 'What a round came to', DrillResult, () => {
     const standing = progress.find(({ drill }) => drill === 'order')!

@@ -37,7 +37,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'layout',
     'tightening',
   ],
-  practice: ['words', 'problem', 'quantity', 'engine', 'bearing', 'layout', 'tightening'],
+  practice: ['words', 'problem', 'quantity', 'engine', 'bearing', 'layout', 'joint', 'tightening', 'builds'],
   contract: ['words', 'problem', 'quantity', 'layout', 'tightening', 'builds', 'practice'],
 }
 

@@ -45,23 +45,41 @@ export interface ClampMap {
  */
 const openFromMm = 0.001
 
+/** A calculation that stops after each of its parts, so that a window can answer in between. It returns the result. */
+export type InParts<Result> = Generator<undefined, Result, undefined>
+
+/** Goes through all parts at once. */
+export function atOnce<Result>(parts: InParts<Result>): Result {
+  for (;;) {
+    const part = parts.next()
+    if (part.done === true) return part.value
+  }
+}
+
 /**
  * Runs pulls through a flange, one after the other: what every bolt still holds, and where the face opens, after each
  * of them. Throws on a pull of a bolt that the flange has not, and when the flange tips over because a bolt pulls
  * beyond all that bears.
  */
 export function clampMap(flange: Flange, pulls: readonly FlangePull[]): ClampMap {
+  return atOnce(clampMapInParts(flange, pulls))
+}
+
+/** The same, one pull to each part. */
+export function* clampMapInParts(flange: Flange, pulls: readonly FlangePull[]): InParts<ClampMap> {
   const settling = new SettlingFlange(flange)
   const bedMm = bedLengths(flange)
   const places = new Map(flange.bolts.map(({ id }, place) => [id, place]))
   const state = () => stateOf(settling, bedMm)
   const atRest = state()
-  const afterPulls = pulls.map((pull) => {
+  const afterPulls: ClampState[] = []
+  for (const pull of pulls) {
+    yield
     const bolt = places.get(pull.bolt)
     if (bolt === undefined) throw new Error(`the flange has no bolt ${pull.bolt}`)
     carryOut(settling, bolt, pull)
-    return state()
-  })
+    afterPulls.push(state())
+  }
   const afterPasses = pulls.flatMap(({ pass }, index) =>
     pulls[index + 1]?.pass === pass ? [] : [{ pass, state: afterPulls[index]! }],
   )

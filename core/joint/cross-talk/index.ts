@@ -1,5 +1,5 @@
-export { clampMap } from './clamp-map.ts'
-export type { ClampMap, ClampState, FlangePull } from './clamp-map.ts'
+export { atOnce, clampMap, clampMapInParts } from './clamp-map.ts'
+export type { ClampMap, ClampState, FlangePull, InParts } from './clamp-map.ts'
 export type { Flange, FlangeBeam, FlangeBolt, FlangeNode } from './flange.ts'
 export { capOf } from './caps.ts'
 export { capsOn, flangeOf } from './flange-of.ts'

@@ -1,11 +1,13 @@
 import { fastenersOf, type EngineSpec, type Procedure } from '../../engine/index.ts'
 import {
-  clampMap,
+  atOnce,
+  clampMapInParts,
   flangeOf,
   type Between,
   type ClampMap,
   type ClampState,
   type Flange,
+  type InParts,
 } from '../../joint/index.ts'
 import { faceOutline } from '../../layout/index.ts'
 import { done, type Outcome } from '../../problem/index.ts'
@@ -37,13 +39,22 @@ export interface ClampRun {
 
 /** Refuses what `flangeOf` and `pullsOf` refuse. */
 export function clampRun(spec: EngineSpec, procedure: Procedure, between: Between): Outcome<ClampRun> {
+  return atOnce(clampRunInParts(spec, procedure, between))
+}
+
+/** The same, one pull to each part. */
+export function* clampRunInParts(
+  spec: EngineSpec,
+  procedure: Procedure,
+  between: Between,
+): InParts<Outcome<ClampRun>> {
   const flange = flangeOf(spec, procedure.face, faceOutline(spec, procedure.face), between)
   if (!flange.ok) return flange
   const pulls = pullsOf(spec, procedure)
   if (!pulls.ok) return pulls
   return done({
     flange: flange.value,
-    map: clampMap(flange.value, pulls.value),
+    map: yield* clampMapInParts(flange.value, pulls.value),
     pulls: pulls.value,
     own: new Set(procedure.passes.flatMap((pass) => fastenersOf(procedure, pass))),
   })

@@ -11,6 +11,7 @@ import {
   type OrderDrill,
 } from '../../../core/practice/index.ts'
 import { bareFacts, sceneOf } from '../../../core/layout/index.ts'
+import { atOnce } from '../../../core/joint/index.ts'
 import { nextPull } from '../../../core/tightening/index.ts'
 import type { Run } from '../../../core/tightening/index.ts'
 import { en } from '../../../core/words/index.ts'
@@ -144,7 +145,7 @@ describe('a mistake in the order', () => {
         ({ procedure, pass, key }) => procedure.passes[pass]!.kind === 'torque' && key.length > 3,
       )
       if (drill === undefined) continue
-      const found = orderConsequence(engine, drill, drill.key[0]!, drill.key.at(-1)!)
+      const found = atOnce(orderConsequence(engine, drill, drill.key[0]!, drill.key.at(-1)!))
       if (!found.ok || found.value === null) continue
       const { right, wrong, most } = found.value
       expect(wrong.pulls).toHaveLength(right.pulls.length)
