@@ -1,6 +1,6 @@
 import type { App, Session, WebContents } from 'electron'
 import { contentPolicy } from '../pages/index.ts'
-import { isOurs } from './window-rules.ts'
+import { isOurs } from './window/window-rules.ts'
 
 /** What our own page may ask for: the whole screen for the bench view, and that the screen stays on while bolts are pulled. */
 const granted: readonly string[] = ['fullscreen', 'screen-wake-lock']

@@ -5,7 +5,7 @@ import { problem } from '../../core/problem/index.ts'
 import { isRequestName } from '../requests/index.ts'
 import type { Answering } from '../requests/index.ts'
 import { channel } from './channel.ts'
-import { isOurs } from './window-rules.ts'
+import { isOurs } from './window/window-rules.ts'
 
 /** Answers the window. Nothing else of the program touches `ipcMain`: who asks is checked here, for all requests. */
 export function answerWindow(answer: Answering): void {

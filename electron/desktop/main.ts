@@ -10,16 +10,16 @@ import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { readPages } from '../pages/index.ts'
 import { OpenedFiles, openLog, openRequests } from '../requests/index.ts'
 import { makeFolder } from '../store/index.ts'
-import { filesIn, readCommandLine } from './command-line.ts'
-import { FileSaver } from './file-saver.ts'
-import { giveUp, giveUpOnFault } from './give-up.ts'
+import { filesIn, readCommandLine } from './starting/command-line.ts'
+import { FileSaver } from './saving/file-saver.ts'
+import { giveUp, giveUpOnFault } from './starting/give-up.ts'
 import { putPolicyOnAll, refuseDownloads, refuseLeaving, refusePermissions } from './guards.ts'
 import { answerWindow } from './ipc.ts'
-import { watchPage } from './page-watch.ts'
-import { savePdfBy } from './pdf.ts'
+import { watchPage } from './window/page-watch.ts'
+import { savePdfBy } from './saving/pdf.ts'
 import { watchPower } from './power.ts'
 import { RecordLink } from './record-link.ts'
-import { saveFileBy } from './save-file.ts'
+import { saveFileBy } from './saving/save-file.ts'
 import { servePages } from './scheme.ts'
 import {
   afterRefusedLock,
@@ -28,14 +28,14 @@ import {
   isLockHeld,
   markClosing,
   unmarkClosing,
-} from './second-start.ts'
-import { leaveSign } from './sign.ts'
-import { themeIn } from './theme-in.ts'
-import { WayOut } from './way-out.ts'
-import { bringToFront, dressWindow, makeWindow } from './window.ts'
-import { windowFolder } from './window-folder.ts'
-import { WindowMemory } from './window-memory.ts'
-import { scheme, schemeRights } from './window-rules.ts'
+} from './starting/second-start.ts'
+import { leaveSign } from './starting/sign.ts'
+import { themeIn } from './window/theme-in.ts'
+import { WayOut } from './starting/way-out.ts'
+import { bringToFront, dressWindow, makeWindow } from './window/window.ts'
+import { windowFolder } from './window/window-folder.ts'
+import { WindowMemory } from './window/window-memory.ts'
+import { scheme, schemeRights } from './window/window-rules.ts'
 
 // The desktop host: wiring only. What must be settled before Electron is ready comes first. Nothing is awaited at the top
 // level: Electron becomes ready only when this module has been evaluated (lib/browser/init.ts, `appCodeLoaded`), so that a

@@ -1,7 +1,7 @@
 import { protocol } from 'electron'
 import { guardHeaders, pageAt } from '../pages/index.ts'
 import type { Pages } from '../pages/index.ts'
-import { pathOf, scheme } from './window-rules.ts'
+import { pathOf, scheme } from './window/window-rules.ts'
 
 /** Serves the window's files on the own scheme, out of the map made at start; nothing is opened by an address. */
 export function servePages(pages: Pages): void {

@@ -1,4 +1,4 @@
-import type { Database } from './sqlite.ts'
+import type { Database } from './file/sqlite.ts'
 
 /** The name of the bench that a record belongs to: 12 hexadecimal digits. '' in a record of a schema before it had one. */
 export function benchOf(db: Database): string {

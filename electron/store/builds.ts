@@ -2,7 +2,7 @@ import { searchWords } from '../../core/builds/index.ts'
 import type { Mention, RecordedEvent } from '../../core/builds/index.ts'
 import { markOf } from './listing.ts'
 import { writeStanding, type KeptStanding } from './standings.ts'
-import type { Database, Statement } from './sqlite.ts'
+import type { Database, Statement } from './file/sqlite.ts'
 
 /** One line of the list of builds. */
 export interface BuildRow {

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto'
 import { existsSync, linkSync, renameSync } from 'node:fs'
 import { join } from 'node:path'
-import { keepPrivate, removeRecord, syncFolder } from './durable.ts'
+import { keepPrivate, removeRecord, syncFolder } from './file/durable.ts'
 import { migrate } from './schema.ts'
-import { connect } from './sqlite.ts'
+import { connect } from './file/sqlite.ts'
 
 /**
  * Puts an empty record in place, all at once: it is made beside, then linked to its name, which fails where a record

@@ -1,9 +1,9 @@
 import type { BuildEvent, Mention, RecordedEvent } from '../../core/builds/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import type { Builds } from './builds.ts'
-import { seal } from './chain.ts'
-import type { StoredEntry } from './chain.ts'
-import type { Database, Write } from './sqlite.ts'
+import { seal } from './chain/chain.ts'
+import type { StoredEntry } from './chain/chain.ts'
+import type { Database, Write } from './file/sqlite.ts'
 import type { KeptSpec, Specs } from './specs.ts'
 
 /** What is added to a build in one go: all of it is on disk, or none. */

@@ -1,6 +1,6 @@
 import { buildEvent } from '../../core/builds/index.ts'
 import type { BuildEvent } from '../../core/builds/index.ts'
-import type { EntryBody } from './chain.ts'
+import type { EntryBody } from './chain/chain.ts'
 
 /** What the list of builds says of a build, so far as it follows from the entries. */
 export interface Listing {

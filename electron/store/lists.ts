@@ -1,11 +1,11 @@
 import { mentionsOf, readEvent, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { buildsOn } from './builds.ts'
-import { sha256 } from './chain.ts'
-import type { EntryBody } from './chain.ts'
+import { sha256 } from './chain/chain.ts'
+import type { EntryBody } from './chain/chain.ts'
 import { isOfThisVersion, listingAfter } from './listing.ts'
 import type { Listing } from './listing.ts'
-import type { Database } from './sqlite.ts'
+import type { Database } from './file/sqlite.ts'
 
 /** The words that entries add to their build; none from entries that this version cannot read. */
 export function mentionsIn(

@@ -1,6 +1,6 @@
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import type { Database, Write } from './sqlite.ts'
+import type { Database, Write } from './file/sqlite.ts'
 
 /** Somebody who works at this bench. Not part of the record: entries carry the name as it was. */
 export interface PersonRow {

@@ -1,6 +1,6 @@
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import type { Database, Write } from './sqlite.ts'
+import type { Database, Write } from './file/sqlite.ts'
 
 /** One round that somebody practised. Not part of the record: it goes with the person. */
 export interface RoundRow {

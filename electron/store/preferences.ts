@@ -1,6 +1,6 @@
 import { done } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
-import type { Database, Write } from './sqlite.ts'
+import type { Database, Write } from './file/sqlite.ts'
 
 /** What a bench keeps between starts, each by name as JSON. Not part of the record: it may be overwritten. */
 export function preferencesOn(db: Database, write: Write) {

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import Database from 'better-sqlite3'
 import { rebuildLists } from './lists.ts'
 import { migrations } from './migrations/index.ts'
-import { applicationId } from './sqlite.ts'
+import { applicationId } from './file/sqlite.ts'
 
 /** The version of the record's schema that this program writes. */
 export const latestSchemaVersion = migrations.length

@@ -1,5 +1,5 @@
-import { sha256 } from './chain.ts'
-import type { Database } from './sqlite.ts'
+import { sha256 } from './chain/chain.ts'
+import type { Database } from './file/sqlite.ts'
 
 /** A spec as a build keeps it, with what the list of builds says of it. */
 export interface KeptSpec {

@@ -11,7 +11,7 @@ import type { BuildLine, Client, StoredBuild } from '../../core/contract/index.t
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
-import type { OrderDraft } from '../steps/run/order-draft.svelte.ts'
+import type { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
 import type { Crew } from '../people/crew.svelte.ts'
 import { Pause } from './pause.ts'
 

@@ -10,7 +10,7 @@ import { difference, inMillimetres, millimetres } from '../../core/quantity/inde
 import type { Pass, Step } from '../../core/engine/index.ts'
 import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
 import { nextCommand } from '../../tests/core/builds/next-command.ts'
-import { nextTurn } from '../steps/run/next-turn.ts'
+import { nextTurn } from '../steps/run/turn/next-turn.ts'
 import type { Engine } from './engines.ts'
 import { MemoryBuild } from './memory-build.ts'
 

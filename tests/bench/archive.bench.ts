@@ -8,8 +8,8 @@ import { mentionsOf, startBuild, type BuildEvent } from '../../core/builds/index
 import type { Output } from '../../core/contract/index.ts'
 import { openStore, recordName, sha256, type Store } from '../../electron/store/index.ts'
 import { buildsOn } from '../../electron/store/builds.ts'
-import { seal } from '../../electron/store/chain.ts'
-import { connect, type Database } from '../../electron/store/sqlite.ts'
+import { seal } from '../../electron/store/chain/chain.ts'
+import { connect, type Database } from '../../electron/store/file/sqlite.ts'
 import { answersOn, engines } from '../electron/answers.ts'
 import type { Measure } from './measure.ts'
 

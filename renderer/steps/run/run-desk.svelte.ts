@@ -19,8 +19,8 @@ import {
 import { openedBy } from '../../../core/builds/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
-import { bareFirst } from './bare-first.ts'
-import type { OrderDraft } from './order-draft.svelte.ts'
+import { bareFirst } from './wrench/bare-first.ts'
+import type { OrderDraft } from './order/order-draft.svelte.ts'
 import { taskNow, type Task } from './run-task.ts'
 
 type PullCommand = Extract<RunCommand, { type: 'pull' }>

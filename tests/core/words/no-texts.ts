@@ -37,8 +37,8 @@ export const exemptions: readonly Exemption[] = [
     why: 'a bug: the host never sends it',
   },
   { path: 'electron/desktop/ipc.ts', texts: /^it is not JSON$/, why: 'a bug: the window never sends it' },
-  { path: 'electron/desktop/give-up.ts', texts: /:$/, why: 'a line of the log' },
-  { path: 'electron/desktop/page-watch.ts', texts: /^(The page|A process)/, why: 'lines of the log' },
+  { path: 'electron/desktop/starting/give-up.ts', texts: /:$/, why: 'a line of the log' },
+  { path: 'electron/desktop/window/page-watch.ts', texts: /^(The page|A process)/, why: 'lines of the log' },
   {
     path: 'electron/requests/open.ts',
     texts: /^(the record was|an empty record|started$|in the$|host, Node$)/,
@@ -46,7 +46,7 @@ export const exemptions: readonly Exemption[] = [
   },
   { path: 'electron/requests/trace.ts', texts: /^something that/, why: 'a line of the log' },
   {
-    path: 'electron/store/marker.ts',
+    path: 'electron/store/file/marker.ts',
     texts: /^Bedplate keeps a record/,
     why: 'a note in a file that only the program reads',
   },
@@ -81,8 +81,8 @@ export const exemptions: readonly Exemption[] = [
     why: 'words of electron-builder, and a placeholder',
   },
   { path: 'electron/desktop/guards.ts', texts: /^deny$/, why: 'a word of Electron' },
-  { path: 'electron/desktop/menus.ts', texts: /^CommandOrControl/, why: 'a word of Electron' },
-  { path: 'electron/desktop/sign.ts', texts: /^refused:$/, why: 'what the launcher looks for' },
+  { path: 'electron/desktop/window/menus.ts', texts: /^CommandOrControl/, why: 'a word of Electron' },
+  { path: 'electron/desktop/starting/sign.ts', texts: /^refused:$/, why: 'what the launcher looks for' },
   {
     path: 'electron',
     texts: /^(AppData|Library|Google|Microsoft|\/?Applications|Chromium|SingletonLock|Bedplate\/windows)/,

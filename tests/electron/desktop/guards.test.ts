@@ -1,7 +1,7 @@
 import type { Session, WebContents } from 'electron'
 import { describe, expect, it } from 'vitest'
 import { refusePermissions } from '../../../electron/desktop/guards.ts'
-import { origin } from '../../../electron/desktop/window-rules.ts'
+import { origin } from '../../../electron/desktop/window/window-rules.ts'
 
 type Request = NonNullable<Parameters<Session['setPermissionRequestHandler']>[0]>
 type Check = NonNullable<Parameters<Session['setPermissionCheckHandler']>[0]>

@@ -3,9 +3,14 @@ import { copyFileSync, existsSync, readdirSync, readFileSync, statSync, writeFil
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
-import { backupName, newerFirst, outlived, readBackupName } from '../../../electron/store/backup-name.ts'
-import type { BackupName } from '../../../electron/store/backup-name.ts'
-import { checkRecord } from '../../../electron/store/backups.ts'
+import {
+  backupName,
+  newerFirst,
+  outlived,
+  readBackupName,
+} from '../../../electron/store/backups/backup-name.ts'
+import type { BackupName } from '../../../electron/store/backups/backup-name.ts'
+import { checkRecord } from '../../../electron/store/backups/backups.ts'
 import { backupsIn, copyBackup, openStore, recordName, restoreRecord } from '../../../electron/store/index.ts'
 import type { Store } from '../../../electron/store/index.ts'
 import { alter } from '../alter.ts'

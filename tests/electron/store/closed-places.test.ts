@@ -15,7 +15,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import { copyWhole } from '../../../electron/store/copy.ts'
+import { copyWhole } from '../../../electron/store/backups/copy.ts'
 import { openStore } from '../../../electron/store/index.ts'
 import { clock, folder, startBuild, store, value } from '../bench.ts'
 

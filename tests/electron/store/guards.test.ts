@@ -2,7 +2,7 @@ import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
 import { migrate } from '../../../electron/store/schema.ts'
-import { connect } from '../../../electron/store/sqlite.ts'
+import { connect } from '../../../electron/store/file/sqlite.ts'
 import { folder } from '../bench.ts'
 
 function connected() {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { plannedPulls } from '../../../core/tightening/index.ts'
 import { engineOf } from '../../../renderer/gallery/engines.ts'
-import { OrderDraft } from '../../../renderer/steps/run/order-draft.svelte.ts'
+import { OrderDraft } from '../../../renderer/steps/run/order/order-draft.svelte.ts'
 
 const { spec } = engineOf('skerry-3')
 const rods = spec.procedures.find(({ id }) => id === 'rods')!

@@ -1,0 +1,23 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { leaveSign } from '../../../../electron/desktop/starting/sign.ts'
+import { folder } from '../../bench.ts'
+
+describe('the sign for whoever started the desktop host', () => {
+  it('says that the window was shown, or why none will be', () => {
+    const file = join(folder(), 'sign')
+    leaveSign(file, { kind: 'shown' })
+    expect(readFileSync(file, 'utf8')).toBe('shown')
+    leaveSign(file, { kind: 'refused', why: 'The disk is full.' })
+    expect(readFileSync(file, 'utf8')).toBe('refused: The disk is full.')
+    expect(readdirSync(join(file, '..'))).toEqual(['sign'])
+  })
+
+  it('is left for nobody where nobody waits, and stops nothing where it cannot be left', () => {
+    leaveSign(undefined, { kind: 'shown' })
+    const gone = join(folder(), 'gone')
+    leaveSign(join(gone, 'sign'), { kind: 'shown' })
+    expect(readdirSync(join(gone, '..'))).toEqual([])
+  })
+})
