@@ -8,7 +8,13 @@ export interface DrillOf {
 }
 
 /** How long one round takes, in minutes: an estimate from the number of its questions, with no source and measured on nobody. */
-export const drillMinutes: Readonly<Record<DrillKind, number>> = { order: 3, chart: 2, values: 3, angle: 2 }
+export const drillMinutes: Readonly<Record<DrillKind, number>> = {
+  order: 3,
+  chart: 2,
+  values: 3,
+  angle: 2,
+  mirror: 2,
+}
 
 /** What a day's practice comes to, in minutes. */
 export const dailyMinutes = 10

@@ -1,6 +1,7 @@
 import type { EngineSpec } from '../engine/index.ts'
 import { angleDrill } from './angle-drill.ts'
 import { chartDrill } from './chart-drill.ts'
+import { mirrorDrill } from './mirror-drill.ts'
 import { orderDrill } from './order-drill.ts'
 import { drillKinds, type DrillKind } from './round.ts'
 import { valuesDrill } from './values-drill.ts'
@@ -12,6 +13,7 @@ export function drillsOf(spec: EngineSpec): readonly DrillKind[] {
     chart: () => chartDrill(spec, '') !== null,
     values: () => valuesDrill(spec, '', [], 'N·m', '2026-01-01') !== null,
     angle: () => angleDrill(spec, '') !== null,
+    mirror: () => mirrorDrill(spec, '') !== null,
   }
   return drillKinds.filter((kind) => offers[kind]())
 }

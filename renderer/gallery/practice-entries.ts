@@ -1,7 +1,11 @@
 import type { PersonLine } from '../../core/contract/index.ts'
 import { atOnce } from '../../core/joint/index.ts'
+import { bareFacts, sceneOf } from '../../core/layout/index.ts'
 import {
+  asLying,
+  candidatesOf,
   chartDrill,
+  mirrorDrill,
   orderConsequence,
   orderDrill,
   progressOf,
@@ -51,6 +55,7 @@ const seeds: Readonly<Record<DrillKind, string>> = {
   chart: seedOf(engine, 'chart', 1),
   values: seedOf(engine, 'values', 1),
   angle: seedOf(engine, 'angle', 1),
+  mirror: seedOf(engine, 'mirror', 1),
 }
 const order = orderDrill(spec, seeds.order)!
 const chart = chartDrill(spec, seeds.chart)!
@@ -77,6 +82,17 @@ const wrongValue = (at: number): string => {
   const wrong = choices.find((_, place) => !key.includes(place))
   if (kind === 'wrench' || !wrong || !('number' in wrong)) throw new Error('that question has no values')
   return en.practice.values.scale(wrong)
+}
+/** The place of the drawing's list that a wrong answer to the first question of the mirror drill names. */
+function wrongPlace(): string {
+  const [question] = mirrorDrill(spec, seeds.mirror)!.questions
+  if (!question) throw new Error('that round asks nothing')
+  const facts = { ...bareFacts(question.face), subject: 'shells' } as const
+  const sheet = { widthPx: 900, heightPx: 640, capitalPx: 18 }
+  const scene = sceneOf(en, spec, facts, question.view, sheet)
+  const { rows } = asLying(en, spec, question, scene, null)
+  const wrong = candidatesOf(spec, question).find(({ about }) => about !== question.key)!
+  return rows.find(({ about }) => about === wrong.about)!.text
 }
 /** The shells of the first bearing, the upper one a grade too thick or too thin. */
 function wrongPair(): readonly Press[] {
@@ -127,6 +143,8 @@ export const practiceEntries: readonly Entry[] = [
     en.practice.angle.here,
   ]),
   ofDrill('angle', 'with a wrench', 'The angle is read off a protractor', [en.practice.angle.hows.own]),
+  ofDrill('mirror', 'at its start', 'A case that does not lie as printed, without its names'),
+  ofDrill('mirror', 'a mistake', 'Why not there, and the right place in blue', [wrongPlace()]),
 
   page('Errors by place', 'Where on the engine errors were made', ErrorsByPlace, async (shown) => {
     const faultless = [practised[3]!]

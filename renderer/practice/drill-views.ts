@@ -3,6 +3,7 @@ import type { DrillKind } from '../../core/practice/index.ts'
 import AngleDrill from './AngleDrill.svelte'
 import ChartDrill from './ChartDrill.svelte'
 import type { DrillProps } from './drill-props.ts'
+import MirrorDrill from './MirrorDrill.svelte'
 import OrderDrill from './OrderDrill.svelte'
 import ValuesDrill from './ValuesDrill.svelte'
 
@@ -12,4 +13,5 @@ export const drillViews: Readonly<Record<DrillKind, Component<DrillProps>>> = {
   chart: ChartDrill,
   values: ValuesDrill,
   angle: AngleDrill,
+  mirror: MirrorDrill,
 }

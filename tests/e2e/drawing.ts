@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { bareFacts, numberCapital, protractorPlace, sceneOf, usualPxPerMm } from '../../core/layout/index.ts'
-import type { DrawingSubject, Reader, Sheet } from '../../core/layout/index.ts'
+import type { DrawingSubject, Reader, Sheet, View } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
@@ -41,6 +41,25 @@ export async function onTheDrawing(
     x: board.x + ((disc.x - frame.left) * board.width) / frame.width,
     y: board.y + ((disc.y - frame.top) * board.height) / frame.height,
   }
+}
+
+/** The bare drawing of a face that lies in a way of its own, and where on the page a place of it is. */
+export async function sceneOnPage(
+  page: Page,
+  spec: EngineSpec,
+  face: string,
+  view: View,
+  subject: DrawingSubject,
+) {
+  const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
+  if (!board) throw new Error('there is no drawing on the page')
+  const scene = sceneOf(en, spec, { ...bareFacts(face), subject }, view, sheetOf(board))
+  const px = scene.frame.width / board.width
+  const onPage = (x: number, y: number) => ({
+    x: board.x + (x - scene.frame.left) / px,
+    y: board.y + (y - scene.frame.top) / px,
+  })
+  return { scene, onPage }
 }
 
 async function shipped(engine: string): Promise<EngineSpec> {

@@ -5,8 +5,12 @@ const names = {
   chart: 'Chart',
   values: 'Values and wrench',
   angle: 'Angle',
+  mirror: 'Mirror',
 }
 type Drill = keyof typeof names
+
+type Side = 'left' | 'top' | 'right' | 'bottom'
+const noseAt = (nose: Side | null) => (nose === null ? '' : `, nose at the ${nose}`)
 
 const times = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
 const clock = (seconds: number) =>
@@ -35,7 +39,17 @@ export const practice = {
     chart: 'The shells for marks drawn by chance, by the printed chart.',
     values: 'The torque of a pass, its unit, the wrench for it and its setting.',
     angle: 'A turn judged by eye, with the wedge hidden.',
+    mirror: 'Shells and bolt numbers of a case that lies upside down or turned.',
   },
+  notOffered: {
+    order: 'no pass goes over fasteners',
+    chart: 'it has no chart',
+    values: 'no pass has a torque',
+    angle: 'no pass turns by an angle',
+    mirror: 'it has one place only to lay a shell or to find a bolt',
+  } satisfies Record<Drill, string>,
+  without: ({ drill, reason }: { readonly drill: Drill; readonly reason: string }) =>
+    `Not for this engine: ${names[drill]}, because ${reason}.`,
   begin: ({ drill }: { readonly drill: Drill }) => `Begin ${names[drill]}`,
   never: 'Not done yet.',
   standing: (of: { readonly rounds: number; readonly faultless: number; readonly dueAt: string }) =>
@@ -216,6 +230,58 @@ export const practice = {
     hows: { screen: 'here', own: 'with a wrench of your own' },
     ownWrench: 'Set a bolt in a vice, turn it by this angle by eye, then read it off a protractor.',
     protractorReads: 'The protractor reads, in °',
+  },
+
+  mirror: {
+    printed: 'As the manual prints it',
+    lies: {
+      shell: ({ half, nose }: { readonly half: 'upper' | 'lower'; readonly nose: Side | null }) =>
+        `The ${half} half of the case lies with its joint up${noseAt(nose)}.`,
+      fastener: (of: { readonly face: string; readonly lie: string; readonly nose: Side | null }) =>
+        `${of.face}, the engine ${of.lie}${noseAt(of.nose)}.`,
+    },
+    asks: {
+      shell: ({ position, half }: { readonly position: string; readonly half: string }): RichText => [
+        'Where does the shell of ',
+        { strong: `${position} ${half}` },
+        ' go? Tap it.',
+      ],
+      fastener: ({ number }: { readonly number: string }): RichText => [
+        'Which is fastener ',
+        { strong: number },
+        '? Tap it.',
+      ],
+    },
+    /** In the list of the drawing, without its name: where it lies on the sheet. */
+    place: (of: {
+      readonly number: number
+      readonly of: number
+      readonly from: 'left' | 'top'
+      readonly aside: 'none' | 'low' | 'middle' | 'high'
+    }) => {
+      const sides =
+        of.from === 'left'
+          ? { low: 'near the top', middle: 'in the middle', high: 'near the foot' }
+          : { low: 'at the left', middle: 'in the middle', high: 'at the right' }
+      const aside = of.aside === 'none' ? '' : `, ${sides[of.aside]}`
+      return `Place ${of.number} of ${of.of} from the ${of.from}${aside}`
+    },
+    slips: {
+      'other-end': 'Not this one: it lies towards the other end. Count from the nose.',
+      'other-side': 'Not this one: it lies on the other side.',
+      both: 'Not this one: it lies towards the other end and on the other side.',
+      elsewhere: 'Not this one.',
+    },
+    whys: {
+      mirrored:
+        'Here the face is seen from its other side than in the manual, so it is a mirror image: along the crank the places keep their order from the nose, across it the sides change over.',
+      shell:
+        'The upper half was turned over to lie so: it runs the other way than it will on the engine. Saddles count from the nose.',
+      turned:
+        'Here the case is only turned, not mirrored: turn the picture until both noses point the same way.',
+      end: 'Here the engine is only turned, not mirrored: turn the picture until its sides match.',
+    },
+    shown: 'The right place is shown in blue.',
   },
 
   result: {
