@@ -62,8 +62,8 @@ function rowsOnSheet(words: Words, scene: Scene, candidates: readonly string[]):
     ({ about }) => about.startsWith('face/') || about === 'nose' || about === 'drive',
   )
   const places = candidates.flatMap((about) => {
-    const box = boxAbout(scene, about)
-    return box === null ? [] : [{ about, x: box.left + box.width / 2, y: box.top + box.height / 2 }]
+    const middle = middleOnSheet(scene, about)
+    return middle === null ? [] : [{ about, ...middle }]
   })
   const extent = (values: readonly number[]) => {
     const least = Math.min(...values)
@@ -91,4 +91,15 @@ function rowsOnSheet(words: Words, scene: Scene, candidates: readonly string[]):
     state: 'plain',
   }))
   return [...others, ...rows]
+}
+
+/** Where a thing itself is on the sheet; its number may stand beside the case. */
+export function middleOnSheet(
+  scene: Scene,
+  about: string,
+): { readonly x: number; readonly y: number } | null {
+  const disc = scene.shapes.find(({ id }) => id === `${about}/disc`)
+  if (disc?.kind === 'circle') return { x: disc.x, y: disc.y }
+  const box = boxAbout(scene, about)
+  return box === null ? null : { x: box.left + box.width / 2, y: box.top + box.height / 2 }
 }

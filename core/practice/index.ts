@@ -1,6 +1,6 @@
 export { angleDrill, handleAtStart, judgeTurn, regripped, swung } from './angle-drill.ts'
 export type { AngleDrill, AngleTurn, HandlePlace } from './angle-drill.ts'
-export { asLying } from './as-lying.ts'
+export { asLying, middleOnSheet } from './as-lying.ts'
 export { chartDrill, chartTally, judgeChart, printedChart } from './chart-drill.ts'
 export type { ChartDrill, ChartQuestion, ChartVerdict, PrintedChart } from './chart-drill.ts'
 export { dailyMinutes, dailySet, drillMinutes, missingPractice } from './daily-set.ts'

@@ -128,12 +128,22 @@ export function judgeMirror(spec: EngineSpec, question: MirrorQuestion, tapped: 
     { slip: 'other-side', x: wanted.x, y: side },
     { slip: 'both', x: end, y: side },
   ] as const
-  const nearest = ({ x, y }: { readonly x: number; readonly y: number }) =>
-    places.reduce((best, each) =>
-      Math.hypot(each.x - x, each.y - y) < Math.hypot(best.x - x, best.y - y) ? each : best,
-    )
-  return slips.find((mirrored) => nearest(mirrored) === found)?.slip ?? 'elsewhere'
+  const away = (one: Point, other: Point) => Math.hypot(one.x - other.x, one.y - other.y)
+  const nearest = (to: Point) =>
+    places.reduce((best, each) => (away(each, to) < away(best, to) ? each : best))
+  const length = Math.max(...places.map((one) => Math.max(...places.map((other) => away(one, other)))))
+  const isThere = (mirrored: Point) =>
+    nearest(mirrored) === found && away(found, mirrored) <= nearEnough * length
+  return slips.find(isThere)?.slip ?? 'elsewhere'
 }
+
+interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+/** A place of the other end or side is one no further from the mirror image than this share of the face's length. */
+const nearEnough = 0.1
 
 /** What can be answered, with its place in mm of the face's own frame. */
 export function candidatesOf(

@@ -3,7 +3,6 @@ import { createEmptyCard, FSRS, Rating } from 'ts-fsrs'
 import { describe, expect, it } from 'vitest'
 import {
   dailySet,
-  drillKinds,
   gradeOf,
   missingPractice,
   progressOf,
@@ -121,8 +120,9 @@ describe('how a person stands with a drill', () => {
 })
 
 describe('what to do today', () => {
-  const offered = drillKinds.map((drill) => ({ engine: 'skerry-3', drill }))
-  const standing = (drill: (typeof drillKinds)[number], lastAt: string, dueAt: string) => ({
+  const kinds = ['order', 'chart', 'values', 'angle'] as const
+  const offered = kinds.map((drill) => ({ engine: 'skerry-3', drill }))
+  const standing = (drill: (typeof kinds)[number], lastAt: string, dueAt: string) => ({
     ...{ engine: 'skerry-3', drill, lastAt, dueAt, rounds: 1, faultless: 1, fastest: 60, places: [] },
   })
   const [now, began] = ['2026-03-10T10:00:00.000Z', '2026-03-10T00:00:00.000Z']
