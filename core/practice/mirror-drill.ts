@@ -1,13 +1,13 @@
 import type { Half } from '../bearing/index.ts'
 import type { EngineSpec, Face } from '../engine/index.ts'
-import { liesFor, viewLying, type Lie, type View } from '../layout/index.ts'
+import { orientationsFor, viewOriented, type BenchOrientation, type View } from '../layout/index.ts'
 import { inMillimetres } from '../quantity/index.ts'
 import { Chance } from './chance.ts'
 
 /** A thing to be found on a face that does not lie as the manual prints it. */
 export type MirrorQuestion = {
   readonly face: string
-  readonly lie: Lie
+  readonly orientation: BenchOrientation
   readonly view: View
   /** Whether the face is seen from its other side than in the manual: the picture is then a mirror image of the printed one. */
   readonly isMirrored: boolean
@@ -46,16 +46,16 @@ function shellQuestions(spec: EngineSpec, chance: Chance): readonly MirrorQuesti
   if (faces.length === 0 || spec.case.saddles.length < 2) return []
   const face = chance.one(faces)
   const ways = (['upper', 'lower'] as const).flatMap((half) => {
-    const lie = half === 'upper' ? 'upside-down' : 'upright'
-    return viewsOf(face, [lie]).map((way) => ({ half, ...way }))
+    const orientation = half === 'upper' ? 'upside-down' : 'upright'
+    return viewsOf(face, [orientation]).map((way) => ({ half, ...way }))
   })
-  const { half, lie, view } = chance.one(ways)
+  const { half, orientation, view } = chance.one(ways)
   return chance
     .shuffled(spec.case.saddles)
     .slice(0, mostOfAKind)
     .map(({ id }) => ({
       ...{ kind: 'shell', position: id, half, key: `half/${id}/${half}` },
-      ...{ face: face.id, lie, view, isMirrored: isMirrored(face, view) },
+      ...{ face: face.id, orientation, view, isMirrored: isMirrored(face, view) },
     }))
 }
 
@@ -65,13 +65,13 @@ function fastenerQuestions(spec: EngineSpec, chance: Chance): readonly MirrorQue
   )
   if (faces.length === 0) return []
   const face = chance.one(faces)
-  const { lie, view } = chance.one(viewsOf(face, liesFor(face)))
+  const { orientation, view } = chance.one(viewsOf(face, orientationsFor(face)))
   return chance
     .shuffled(tellable(spec, face.id))
     .slice(0, mostOfAKind)
     .map((fastener) => ({
       ...{ kind: 'fastener', fastener, key: `fastener/${fastener}` },
-      ...{ face: face.id, lie, view, isMirrored: isMirrored(face, view) },
+      ...{ face: face.id, orientation, view, isMirrored: isMirrored(face, view) },
     }))
 }
 
@@ -87,18 +87,25 @@ function placesOn({ fasteners }: EngineSpec, face: string) {
 }
 
 /** Every way in which a face can lie before a person and is not as it is printed. */
-function viewsOf(face: Face, lies: readonly Lie[]): readonly { readonly lie: Lie; readonly view: View }[] {
+function viewsOf(
+  face: Face,
+  orientations: readonly BenchOrientation[],
+): readonly { readonly orientation: BenchOrientation; readonly view: View }[] {
   const printed = printedView(face)
-  const all = lies.flatMap((lie) =>
+  const all = orientations.flatMap((orientation) =>
     (['above', 'below'] as const).flatMap((from) =>
-      ([0, 1, 2, 3] as const).map((turn) => ({ lie, view: viewLying(face, lie, { from, turn }) })),
+      ([0, 1, 2, 3] as const).map((turn) => ({
+        orientation,
+        view: viewOriented(face, orientation, { from, turn }),
+      })),
     ),
   )
   return all.filter(
-    ({ lie, view }, place) =>
+    ({ orientation, view }, place) =>
       (view.from !== printed.from || view.turn !== printed.turn) &&
       all.findIndex(
-        (each) => each.lie === lie && each.view.from === view.from && each.view.turn === view.turn,
+        (each) =>
+          each.orientation === orientation && each.view.from === view.from && each.view.turn === view.turn,
       ) === place,
   )
 }

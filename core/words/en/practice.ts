@@ -237,8 +237,8 @@ export const practice = {
     lies: {
       shell: ({ half, nose }: { readonly half: 'upper' | 'lower'; readonly nose: Side | null }) =>
         `The ${half} half of the case lies with its joint up${noseAt(nose)}.`,
-      fastener: (of: { readonly face: string; readonly lie: string; readonly nose: Side | null }) =>
-        `${of.face}, the engine ${of.lie}${noseAt(of.nose)}.`,
+      fastener: (of: { readonly face: string; readonly orientation: string; readonly nose: Side | null }) =>
+        `${of.face}, the engine ${of.orientation}${noseAt(of.nose)}.`,
     },
     asks: {
       shell: ({ position, half }: { readonly position: string; readonly half: string }): RichText => [

@@ -149,7 +149,8 @@ describe('a mirror drill', () => {
     const spec = demo('skerry-3')
     expect(mirrorDrill(spec, 'a')).toEqual(mirrorDrill(spec, 'a'))
     const ways = Array.from({ length: 80 }, (_, round) => mirrorDrill(spec, `round ${round}`)!).flatMap(
-      ({ questions }) => questions.map(({ kind, lie, view }) => `${kind} ${lie} ${view.from} ${view.turn}`),
+      ({ questions }) =>
+        questions.map(({ kind, orientation, view }) => `${kind} ${orientation} ${view.from} ${view.turn}`),
     )
     // Shells: 4 turns for each half, but for the printed one. Fasteners: 7 lying flat, and on either side from above and below.
     expect(new Set(ways).size).toBeGreaterThan(14)
