@@ -32,7 +32,7 @@ export const fastenerGroup = z.strictObject({
   thread,
   /** Clamped length between head and first engaged thread, or the nut. */
   grip: sizeText,
-  /** ISO 898-1, for example "10.9"; SAE J429, for example "SAE 8". */
+  /** ISO 898-1, for example "10.9"; SAE J429, for example "SAE 8"; "A574" for an inch socket screw of ASTM A574. */
   propertyClass: z.string().max(8),
   /** Across the flats of a hexagon head; of the key of a socket head. */
   acrossFlats: sizeText,

@@ -28,10 +28,13 @@ export function hexBearingFace(thread: Thread, acrossFlats: Length): Outcome<Bea
   )
 }
 
-/** d_w of ISO 4762 lies between 0.62 and 0.83 mm below the diameter of the head, for M6 to M16. */
+/**
+ * d_w of ISO 4762 lies between 0.62 and 0.83 mm below the diameter of the head, for M6 to M16; the chamfer below the head of ASME
+ * B18.3, at most 0.010 in up to 3/8 in and 0.015 in up to 5/8 in, takes 0.51 and 0.76 mm off it.
+ */
 const edgeMm = 0.7
 
-/** The same for a socket screw of ISO 4762: d_w from the diameter of its head. Refuses as `bearingFace` does. */
+/** The same for a socket screw of ISO 4762 or ASME B18.3: d_w from the diameter of its head. Refuses as `bearingFace` does. */
 export function socketBearingFace(thread: Thread, headDiameter: Length): Outcome<BearingFace> {
   const hole = millimetres(1.1 * inMillimetres(thread.diameter))
   return bearingFace(millimetres(inMillimetres(headDiameter) - edgeMm), hole)

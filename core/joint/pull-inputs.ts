@@ -11,6 +11,7 @@ import type { FastenerGroup } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
 import { elasticModuliMpa } from './bolt-resilience.ts'
 import type { FastenedJoint } from './fastened.ts'
+import { standardOf } from './property-class.ts'
 import { formatThread } from './thread.ts'
 
 type Tables = Words['pullInputs']
@@ -23,9 +24,10 @@ export interface Input {
   readonly source: Source
 }
 
-function faceSource({ headFace, head }: FastenerGroup): Source {
+function faceSource({ headFace, head, thread }: FastenerGroup): Source {
   if (headFace !== undefined) return { code: 'spec', facts: {} }
-  return { code: head === 'socket' ? 'socket-head' : 'hexagon-head', facts: {} }
+  if (head === 'hexagon') return { code: 'hexagon-head', facts: {} }
+  return { code: thread.system === 'unified' ? 'inch-socket-head' : 'socket-head', facts: {} }
 }
 
 function frictionSource({ frictionClass }: FastenerGroup, { threadState }: FastenedJoint): Source {
@@ -55,7 +57,7 @@ export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readon
           yield: plain(strength.yieldMpa, 'MPa'),
         },
       },
-      source: { code: group.propertyClass.startsWith('SAE') ? 'sae-class' : 'iso-class', facts: {} },
+      source: { code: `${standardOf(group.propertyClass)}-class`, facts: {} },
     },
     {
       name: 'face',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { proofLoad, propertyClasses, strengthOf, threadOf } from '../../core/joint/index.ts'
-import { inMillimetres, readThread } from '../../core/quantity/index.ts'
+import { headWidth } from '../../core/engine/index.ts'
+import { inMillimetres, millimetres, readThread } from '../../core/quantity/index.ts'
 import { given, thread } from '../core/joint/workshop.ts'
 
 describe('thread sizes, ISO 724 (d2, d3) and ISO 898-1 (A_s)', () => {
@@ -139,6 +140,55 @@ describe('grades of inch screws, SAE J429, table 1', () => {
       const clamped = (0.75 * proofLoad(sizes, given(strengthOf('SAE 2', sizes)))) / 4.4482216152605
       expect(Math.abs(clamped / pounds - 1), designation).toBeLessThan(0.003)
     }
+  })
+})
+
+describe('inch socket head cap screws, ASTM A574', () => {
+  const inPounds = (newtonsOf: number) => newtonsOf / 4.4482216152605
+
+  // The standard's coarse threads as a supplier reprints them: least tensile load and proof load in lbf, from 180 and 140 ksi up
+  // to 1/2 in, 170 and 135 ksi above. Three figures are printed.
+  it.each([
+    ['#6-32 UNC', 1640, 1270],
+    ['#8-32 UNC', 2520, 1960],
+    ['#10-24 UNC', 3150, 2450],
+    ['1/4-20 UNC', 5730, 4450],
+    ['5/16-18 UNC', 9440, 7340],
+    ['3/8-16 UNC', 13_900, 10_800],
+    ['7/16-14 UNC', 19_100, 14_900],
+    ['1/2-13 UNC', 25_500, 19_900],
+    ['5/8-11 UNC', 38_400, 30_500],
+    ['3/4-10 UNC', 56_800, 45_100],
+    ['1-8 UNC', 103_000, 81_800],
+  ])('%s breaks above %d lbf and bears %d without lasting stretch', (designation, tensile, proof) => {
+    const { diameter, pitch, system } = given(readThread(designation))
+    const sizes = given(threadOf(diameter, pitch, system))
+    const strength = given(strengthOf('A574', sizes))
+    expect(Math.abs(inPounds(strength.tensileMpa * sizes.stressAreaMm2) / tensile - 1)).toBeLessThan(0.005)
+    expect(Math.abs(inPounds(proofLoad(sizes, strength)) / proof - 1)).toBeLessThan(0.005)
+  })
+
+  it.each(['1/2-13 UNC', '5/8-11 UNC'])('%s yields at 153 ksi, whatever its size', (designation) => {
+    const { diameter, pitch, system } = given(readThread(designation))
+    const { yieldMpa } = given(strengthOf('A574', given(threadOf(diameter, pitch, system))))
+    expect(inPounds(yieldMpa) * 25.4 ** 2).toBeCloseTo(153_000, -1)
+  })
+
+  // ASME B18.3, largest head diameter in inches, as suppliers reprint it.
+  it.each([
+    ['#4-40 UNC', 0.183],
+    ['#6-32 UNC', 0.226],
+    ['#8-32 UNC', 0.27],
+    ['#10-24 UNC', 0.312],
+    ['1/4-20 UNC', 0.375],
+    ['5/16-18 UNC', 0.469],
+    ['3/8-16 UNC', 0.562],
+    ['7/16-14 UNC', 0.656],
+    ['1/2-13 UNC', 0.75],
+  ])('%s has a head of %d in', (designation, head) => {
+    const acrossFlats = millimetres(8)
+    const width = headWidth({ head: 'socket', acrossFlats, thread: given(readThread(designation)) })
+    expect(Math.abs(inMillimetres(width) / 25.4 - head)).toBeLessThanOrEqual(0.00101)
   })
 })
 

@@ -156,12 +156,18 @@ describe('what a calculation was made from', () => {
     expect(said).toContain('Thread: 3/8-16 UNC (the spec; its other sizes by ASME B1.1)')
     expect(said).toContain('SAE 8: proof 827')
     expect(said).toContain('(the spec; SAE J429, table 1)')
-    expect(said).toContain('from the diameter of a socket head')
+    expect(said).toContain('from the diameter of a socket head, as ASME B18.3 has it')
     expect(said).toContain('class A of the spec')
     expect(said).toContain('Prevailing torque: 10 N·m')
     expect(said).toContain('of ISO 4762 over a grip of 60 mm, its shank of 8.0 mm, with a nut')
     expect(said).toContain('two cones of 30° under the head and the nut')
     expect(said).toContain('20.0 mm of steel of 207 GPa on 40.0 mm of cast-iron of 100 GPa')
+  })
+
+  it('names the standard of an inch socket screw', () => {
+    const said = inputs({ thread: '3/8-16 UNC', propertyClass: 'A574', head: 'socket' }).join('\n')
+    // 140 and 153 ksi of 6.894757 MPa each.
+    expect(said).toContain('A574: proof 965.266 MPa, yield 1054.9 MPa (the spec; ASTM A574, mechanical requirements)')
   })
 
   it('names a metric thread and an inch thread that is in no series by their sizes', () => {

@@ -10,7 +10,7 @@ export const jointWords = {
     diameterMm: number
     known: readonly string[]
   }) =>
-    `There is no property class “${facts.propertyClass}” (ISO 898-1) or grade (SAE J429) for a thread of ${facts.diameterMm} mm. ` +
+    `There is no property class “${facts.propertyClass}” (ISO 898-1) or grade (SAE J429, ASTM A574) for a thread of ${facts.diameterMm} mm. ` +
     `Read the mark on the head again: it is one of ${facts.known.join(', ')}.`,
   'bearing-face-out-of-range': ({ outerMm, holeMm }: { outerMm: number; holeMm: number }) =>
     `A bearing face of ${outerMm} mm has nothing to bear on around a hole of ${holeMm} mm. ` +
