@@ -9,6 +9,7 @@ import { auditLimits } from './limits.ts'
 import { auditOrders } from './orders.ts'
 import { auditPasses } from './passes.ts'
 import { auditPositions } from './positions.ts'
+import { auditPrevailing } from './prevailing.ts'
 import { auditScrews } from './screws.ts'
 import { auditSource } from './source.ts'
 import { auditSteps } from './steps.ts'
@@ -32,6 +33,7 @@ const subjects = [
   auditOrders,
   auditPasses,
   auditScrews,
+  auditPrevailing,
   auditTorques,
   auditTurns,
   auditStretches,

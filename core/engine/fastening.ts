@@ -46,8 +46,10 @@ export const fastenerGroup = z.strictObject({
   threadState: z.enum(['dry', 'oiled', 'sealant', 'thread-lock']),
   /** The friction class that the coating and lubricant have (VDI 2230 part 1, table A5), where it is known. */
   frictionClass: z.enum(['A', 'B', 'C', 'D']).optional(),
-  /** What it takes to run the fastener down, before it clamps: a locking nut or insert (ISO 2320). */
+  /** The most that it takes to run the fastener down, before it clamps: a locking nut or insert (ISO 2320). */
   prevailing: torqueText.optional(),
+  /** Whether the torques of the passes have that in them; left out where the manual does not say, and then nothing is added. */
+  torqueIncludesPrevailing: z.boolean().optional(),
   reuse: z.enum(['reusable', 'new-each-time']),
   /**
    * What becomes of a reusable one that went past the most of a pass, where the manual says so. Unless told, one that is

@@ -46,7 +46,10 @@ export interface FastenedJoint {
   readonly bearing: BearingFace
   readonly threadState: ThreadState
   readonly friction: FrictionRange
-  /** What of a torque turns the fastener before it clamps anything; nothing for a free-running one. */
+  /**
+   * What of a torque turns the fastener before it clamps anything; nothing for a free-running one, and where it goes on top of the
+   * spec's torque.
+   */
   readonly prevailing: Torque
   /** δ_S and δ_P, in mm/N. */
   readonly boltMmPerN: number
@@ -75,7 +78,7 @@ export function fastenedJoint(group: FastenerGroup): Outcome<FastenedJoint> {
     bearing: bearing.value,
     threadState,
     friction: frictionClass === undefined ? frictionOf[threadState] : frictionOfClass[frictionClass],
-    prevailing: group.prevailing ?? newtonMetres(0),
+    prevailing: (group.torqueIncludesPrevailing === false ? undefined : group.prevailing) ?? newtonMetres(0),
     boltMmPerN: boltOf(group, thread.value, freeThreadOf(group, thread.value)),
     clampedMmPerN: clampedResilience(bearing.value, layersOf(group), group.into),
   })

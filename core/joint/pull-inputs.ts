@@ -38,7 +38,8 @@ function frictionSource({ frictionClass }: FastenerGroup, { threadState }: Faste
 
 /** What `torqueEffect` is made from, for the person who wants to know. */
 export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readonly Input[] {
-  const { thread, strength, bearing, friction, prevailing } = joint
+  const { thread, strength, bearing, friction } = joint
+  const { prevailing, torqueIncludesPrevailing } = group
   const mm = (length: Length) => shortLengthAmount(length, 'mm', 6)
   const plain = (value: number, unit = '') => shortAmount(value, unit, 6)
   return [
@@ -76,12 +77,18 @@ export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readon
       },
       source: frictionSource(group, joint),
     },
-    ...(prevailing === 0
+    ...(prevailing === undefined
       ? []
       : [
           {
             name: 'prevailing',
-            value: { code: 'prevailing', facts: { torque: torqueAmount(prevailing, 'N·m') } },
+            value: {
+              code: 'prevailing',
+              facts: {
+                torque: torqueAmount(prevailing, 'N·m'),
+                isIncluded: torqueIncludesPrevailing ?? null,
+              },
+            },
             source: { code: 'prevailing', facts: {} },
           } as const,
         ]),

@@ -29,6 +29,16 @@ export { lengthSpan, limitsSpan, showWindow, verdictOf, windowOf } from './readi
 export type { LengthWindow, PullWindow, ShownWindow, AcceptanceWindow } from './reading/window.ts'
 export { numberOf } from './order/fastener-number.ts'
 export { flagInShort, flagProblem, scaleText } from './run/flag.ts'
+export {
+  prevailingIn,
+  prevailingOfGroup,
+  readRunning,
+  runningBefore,
+  runningTorque,
+  torqueWindowIn,
+  withRunning,
+} from './reading/prevailing.ts'
+export type { Prevailing } from './reading/prevailing.ts'
 export { lengthDoubt } from './reading/length-doubt.ts'
 export { isReadingAsked } from './reading/reading-asked.ts'
 export { isPastProof } from './reading/past-proof.ts'

@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest'
-import { adapter, permittedDeviation, scaleShare, usableRange, wrench } from '../../core/tightening/index.ts'
+import {
+  adapter,
+  permittedDeviation,
+  scaleShare,
+  showWindow,
+  takeReading,
+  usableRange,
+  verdictOf,
+  withRunning,
+  wrench,
+} from '../../core/tightening/index.ts'
 import { frictionOf, hexBearingFace, strengthOf, torqueAgainstProof } from '../../core/joint/index.ts'
 import {
   formatTorque,
@@ -27,6 +37,29 @@ describe('torques printed in two units, TM 9-2320-362-14&P, table F-1', () => {
     [635, 861],
   ])('%d lbf·ft is %d N·m', (pounds, printed) => {
     expect(formatTorqueNumber(torqueOf(pounds, 'lbf·ft'), 'N·m', 0)).toBe(String(printed))
+  })
+})
+
+// TM 5-2330-325-13&P, WP 0095: recommended 50-70 lbf·in, 30 lbf·in one turn from seating, wrench reading 80-100 lbf·in. TM
+// 1-1500-204-23-6, p. 2-83, has the same sum for every self-locking nut.
+describe('a self-locking nut', () => {
+  it('is pulled to the torque of the table and what it took to run down: 50 to 70 and 30 are 80 to 100 lbf·in', () => {
+    const inches = (torque: number) => torqueOf(torque, 'lbf·in')
+    const table = { least: inches(50), most: inches(70), target: inches(60) }
+    const wanted = withRunning({ kind: 'torque', tolerance: 'spec', ...table }, inches(30))
+    expect(showWindow(wanted, 'lbf·in')).toMatchObject({ least: '80', most: '100' })
+    const read = (typed: string) => {
+      const taken = given(
+        takeReading(
+          { kind: 'torque', tolerance: 'spec', ...table },
+          { typed, unit: 'lbf·in' },
+          null,
+          inches(30),
+        ),
+      )
+      return verdictOf({ kind: 'torque', tolerance: 'spec', ...table }, taken.value)
+    }
+    expect(['79', '80', '100', '101'].map(read)).toEqual(['under', 'within', 'within', 'over'])
   })
 })
 

@@ -21,6 +21,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         fastener,
         reading,
         torque,
+        running,
         held,
         waited_s,
         waitShortened,
@@ -35,6 +36,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         fastener,
         reading: reading === null ? null : { typed: reading.typed, unit: reading.unit },
         ...(torque !== undefined && { torque: { typed: torque.typed, unit: torque.unit } }),
+        ...(running !== undefined && { running: { typed: running.typed, unit: running.unit } }),
         ...(waited_s !== undefined && {
           waited: { seconds: waited_s, shortened: waitShortened ?? null },
         }),

@@ -59,6 +59,8 @@ export interface SheetPull extends Stamp {
   readonly readBefore: readonly (Stamp & { readonly reading: Reading | null; readonly reason: string })[]
   /** The wrench it was pulled with; null where none of the shop was chosen. */
   readonly held: Pull['held']
+  /** What it took to run down, where that goes on top of the spec's torque; else null. */
+  readonly running: Pull['running']
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
   /** The person was asked about a length that is far off, and is sure of it. */
   readonly sure: boolean
@@ -176,6 +178,7 @@ function pullsOn(
         from: pulls.get(pull)?.from ?? degrees(0),
         readBefore: readBefore(own, pull, reading),
         held: entry.event.held ?? null,
+        running: entry.event.running ?? null,
         verdict: pulls.get(pull)?.verdict ?? verdict,
         sure: entry.event.sure === true,
         outOfOrder,

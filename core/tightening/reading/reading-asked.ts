@@ -1,4 +1,4 @@
-import { nanometres } from '../../quantity/index.ts'
+import { nanometres, newtonMetres, type Torque } from '../../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import { lengthDoubt } from './length-doubt.ts'
 import { stretchOf } from './measured-length.ts'
@@ -11,7 +11,7 @@ import type { HeldWrench } from '../wrench/held.ts'
 
 /**
  * Whether what was typed is the very reading that a pull asks for: it can be read, is within its limits, and is a length that
- * need not be asked about. What is not may be right all the same, and is for a person to confirm.
+ * need not be asked about. `running` is as for `takeReading`. What is not may be right all the same, and is for a person to confirm.
  */
 export function isReadingAsked(
   spec: EngineSpec,
@@ -20,10 +20,11 @@ export function isReadingAsked(
   planned: PlannedPull,
   typed: TypedReading,
   held: HeldWrench | null = null,
+  running: Torque = newtonMetres(0),
 ): boolean {
   const window = windowNow(procedure, run, planned)
   if (window === null) return false
-  const taken = takeReading(window, typed, held)
+  const taken = takeReading(window, typed, held, running)
   if (!taken.ok) return false
   const { value } = taken.value
   if (!isFastenerLength(window)) return verdictOf(window, value) === 'within'

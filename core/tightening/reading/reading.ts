@@ -2,13 +2,16 @@ import { done, refused, type Outcome } from '../../problem/index.ts'
 import {
   lengthIn,
   lengthUnits,
+  newtonMetres,
   parseAngle,
   parseLength,
   readTorque,
+  torqueIn,
   torqueOf,
   benchTorqueUnits,
   torqueUnits,
   type LengthUnit,
+  type Torque,
   type TorqueUnit,
 } from '../../quantity/index.ts'
 import type { Reading } from '../run/events.ts'
@@ -38,7 +41,8 @@ export interface ParsedReading {
 /**
  * Reads `24`, `24,5`, `24 Nm` for a torque, `90`, `90°` for an angle, `0.15`, `0.006 in` for a length. A unit that is typed goes before the
  * scale's. `held`
- * is the wrench that a torque was read off: with an adapter the fastener has another torque than the scale shows.
+ * is the wrench that a torque was read off: with an adapter the fastener has another torque than the scale shows. `running` is
+ * what it takes to run down where that goes on top of the spec's torque: it goes off the reading before it is judged.
  *
  * Refuses what `parseTorque`, `parseAngle` and `parseLength` refuse, a negative length, `reading-of-other-kind` where the scale measures
  * something else, and what `fastenerShare` refuses.
@@ -47,6 +51,7 @@ export function takeReading(
   window: AcceptanceWindow,
   given: TypedReading,
   held: HeldWrench | null = null,
+  running: Torque = newtonMetres(0),
 ): Outcome<ParsedReading> {
   const { typed, unit } = given
   if (window.kind === 'angle') {
@@ -68,13 +73,15 @@ export function takeReading(
   if (!share.ok) return share
   const { amount, unit: read } = torque.value
   const atFastener = share.value === 1 ? {} : { atFastener: amount * share.value }
-  const taken = { typed, value: amount, unit: read, ...atFastener }
+  const clamping =
+    running === 0 ? {} : { clamping: Math.max(0, amount * share.value - torqueIn(running, read)) }
+  const taken = { typed, value: amount, unit: read, ...atFastener, ...clamping }
   return done({ reading: taken, value: torqueOf(torqueAtFastener(taken), read) })
 }
 
-/** In the unit of the reading. */
-export function torqueAtFastener({ value, atFastener }: Reading): number {
-  return atFastener ?? value
+/** What the spec's torque is compared with, in the unit of the reading: what the fastener had, without what it took to run down. */
+export function torqueAtFastener({ value, atFastener, clamping }: Reading): number {
+  return clamping ?? atFastener ?? value
 }
 
 /**

@@ -34,6 +34,11 @@ export const runCommands = [
     held: heldWrench.optional(),
     /** The torque at which the length was reached, where it is tightened until it is; as typed. */
     torque: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
+    /**
+     * What it takes to run down, before it touches, as typed: only where that goes on top of the spec's torque, and once for a
+     * fastener.
+     */
+    running: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
     /** How long was waited, where the procedure waits, and why not longer, where that is less than it says. */
     waited: z.strictObject({ seconds: z.number().min(0), shortened: typedReason.nullable() }).optional(),
     /** Why it is pulled although the open time of the sealant in its joint is over, as typed; only asked for where it is. */

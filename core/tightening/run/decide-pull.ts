@@ -1,5 +1,5 @@
 import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
-import { nanometres } from '../../quantity/index.ts'
+import { nanometres, type Torque } from '../../quantity/index.ts'
 import type { EngineSpec, Pass, Procedure } from '../../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
@@ -9,6 +9,7 @@ import { lengthDoubt } from '../reading/length-doubt.ts'
 import { stretchOf } from '../reading/measured-length.ts'
 import { counts, livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
 import { openFlags } from './progress.ts'
+import { prevailingIn, readRunning, runningBefore, runningTorque } from '../reading/prevailing.ts'
 import { takeReading } from '../reading/reading.ts'
 import { readReason } from './reason.ts'
 import type { Pull, Run } from './run.ts'
@@ -45,7 +46,9 @@ export function decidePull(
   if (barred !== null) return { ok: false, problem: barred }
   const unused = undeclaredGroup(spec, run, command.fastener)
   if (unused !== null) return refused('declare-new-first', { group: unused })
-  const result = judge(spec, procedure, run, pass, command)
+  const running = decideRunning(spec, run, pass, command)
+  if (!running.ok) return running
+  const result = judge(spec, procedure, run, pass, command, running.value)
   if (!result.ok) return result
   const waited = decideWait(pass, command)
   if (!waited.ok) return waited
@@ -60,6 +63,7 @@ export function decidePull(
       ...result.value,
       ...waited.value,
       ...(command.held !== undefined && isTorque(pass, command.fastener) && { held: command.held }),
+      ...(running.value !== null && { running: running.value }),
       outOfOrder: turn.value,
     },
     ...turnedOn(run, command).map((event) => ({ ...event, ...common })),
@@ -67,6 +71,27 @@ export function decidePull(
       ? afterRecheck(procedure, run, command).map((event) => ({ ...event, ...common }))
       : []),
   ])
+}
+
+/**
+ * What the fastener takes to run down, where that goes on top of the spec's torque: as typed, else as it was read before; null
+ * where nothing goes on top.
+ *
+ * Refuses `running-torque-missing` where it was never read, and what `readRunning` refuses.
+ */
+function decideRunning(
+  spec: EngineSpec,
+  run: Run,
+  pass: Pass,
+  { fastener, running }: PullCommand,
+): Outcome<Reading | null> {
+  const prevailing = prevailingIn(spec, pass, fastener)
+  if (prevailing?.counts !== 'on-top') return done(null)
+  const shown = numberOf(spec, fastener)
+  if (running !== undefined) return readRunning(prevailing, running, shown)
+  const before = runningBefore(run, fastener)
+  if (before !== null) return done(before)
+  return refused('running-torque-missing', { fastener: shown })
 }
 
 /** A pull that continues a short one answers for it. */
@@ -156,6 +181,7 @@ function judge(
   run: Run,
   pass: Pass,
   command: PullCommand,
+  running: Reading | null,
 ): Outcome<PullVerdict> {
   const { pass: place, fastener, reading, moved, held, sure } = command
   const shown = numberOf(spec, fastener)
@@ -168,7 +194,8 @@ function judge(
       ? refused('reading-missing', { fastener: shown })
       : done({ reading: null, ...from, verdict: moved ? 'moved' : 'unread' })
   if (window === null) return refused('reading-not-asked', { fastener: shown })
-  const taken = takeReading(window, reading, held ?? null)
+  const onTop = runningTorque(running)
+  const taken = takeReading(window, reading, held ?? null, onTop)
   if (!taken.ok) return taken
   const { value } = taken.value
   const doubt = isFastenerLength(window)
@@ -179,7 +206,7 @@ function judge(
   if (window.kind === 'length' && window.of === 'stretch') {
     const stretch = stretchOf(procedure, run, fastener, value)
     if (stretch === null) return refused('length-missing', { fastener: shown })
-    const judged = judgeStretch(window, stretch, command.torque, held ?? null, null)
+    const judged = judgeStretch(window, stretch, command.torque, held ?? null, onTop, null)
     if (!judged.ok) return judged
     if (judged.value === null) return refused('torque-missing', { fastener: shown })
     return done({ reading: taken.value.reading, ...asked, stretch_nm: stretch, ...judged.value })
@@ -199,10 +226,11 @@ function judgeStretch(
   stretch: number,
   typed: PullCommand['torque'],
   held: HeldWrench | null,
+  running: Torque,
   before: Reading | null,
 ): Outcome<JudgedStretch | null> {
   if (window.torque === undefined) return done({ verdict: verdictOf(window, stretch) })
-  const taken = typed === undefined ? null : takeReading(window.torque, typed, held)
+  const taken = typed === undefined ? null : takeReading(window.torque, typed, held, running)
   if (taken?.ok === false) return taken
   const torque = taken?.value.reading ?? before
   if (torque === null) return done(null)
@@ -243,13 +271,14 @@ export function decideReadAgain(
   const pass = pull && procedure.passes[pull.pass]
   const window = pull && pass ? windowOf(pass, pull.fastener) : null
   if (!pull || !flagged || window === null) return refused('not-flagged-reading', { pull: number })
-  const taken = takeReading(window, reading, pull.held)
+  const onTop = runningTorque(pull.running)
+  const taken = takeReading(window, reading, pull.held, onTop)
   if (!taken.ok) return taken
   const reason = readReason(typed, { what: 'pull-read-again' })
   if (!reason.ok) return reason
   const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, taken.value.value)
   if (stretch !== null && window.kind === 'length') {
-    const judged = judgeStretch(window, stretch, torque, pull.held, pull.torque)
+    const judged = judgeStretch(window, stretch, torque, pull.held, onTop, pull.torque)
     if (!judged.ok) return judged
     if (judged.value === null) return refused('torque-missing', { fastener: pull.fastener })
     const again = { type: 'pull-read-again', version: 1, procedure: procedure.id, pull: number } as const

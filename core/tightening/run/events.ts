@@ -13,6 +13,8 @@ export const reading = z.strictObject({
   unit: z.enum(readUnits),
   /** What the fastener had of it, in the same unit; only where an adapter made that another value. */
   atFastener: z.number().min(0).optional(),
+  /** What is left of that once the fastener runs down, in the same unit: what the spec's torque is compared with where it goes on top. */
+  clamping: z.number().min(0).optional(),
 })
 
 const common = { version: z.literal(1), procedure: z.string() }
@@ -49,6 +51,8 @@ export const runEvents = [
     /** The wrench it was pulled with, and its adapter; absent where no wrench of the shop was chosen. */
     held: heldWrench.optional(),
     verdict: z.enum(['unread', 'within', 'under', 'over', 'moved']),
+    /** What it took to run down, before it touched; only where that goes on top of the spec's torque. */
+    running: reading.optional(),
     /** By how much it is longer than it was; only where that was measured. */
     stretch_nm: z.int().optional(),
     /** The torque at which it was so much longer; only where it is tightened until it is. */

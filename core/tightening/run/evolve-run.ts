@@ -22,6 +22,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         reading: event.reading,
         from: degrees(event.from_deg ?? 0),
         held: event.held ?? null,
+        running: event.running ?? null,
         verdict: event.verdict,
         outOfOrder: event.outOfOrder,
         takenBack: null,

@@ -9,7 +9,6 @@ import {
   torqueAmount,
   torqueOf,
   type Angle,
-  type TorqueUnit,
 } from '../../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import type { Reading } from './events.ts'
@@ -144,16 +143,20 @@ function outsideFacts(
   }
 }
 
-/** `30 lbf·ft`, and with an adapter `30 lbf·ft on the scale, 40 lbf·ft at the fastener`. */
+/**
+ * `30 lbf·ft`, and with an adapter `30 lbf·ft on the scale, 40 lbf·ft at the fastener`; less what it took to run down, where that
+ * goes on top.
+ */
 export function scaleText(words: Words, reading: Reading): string {
   return textIn(words, words.phrases, scaleReading(reading))
 }
 
-function scaleReading({ value, unit, atFastener }: Reading): Phrase {
-  const got = atFastener === undefined || !isTorqueUnit(unit) ? null : torqueOf(atFastener, unit)
-  return readAs(shortAmount(value, unit, 6), got === null ? null : torqueAmount(got, unit as TorqueUnit))
+function scaleReading({ value, unit, atFastener, clamping }: Reading): Phrase {
+  const amount = (torque: number | undefined) =>
+    torque === undefined || !isTorqueUnit(unit) ? null : torqueAmount(torqueOf(torque, unit), unit)
+  return readAs(shortAmount(value, unit, 6), amount(atFastener), amount(clamping))
 }
 
-function readAs(onScale: Amount, atFastener: Amount | null = null): Phrase {
-  return { code: 'reading', facts: { onScale, atFastener } }
+function readAs(onScale: Amount, atFastener: Amount | null = null, clamping: Amount | null = null): Phrase {
+  return { code: 'reading', facts: { onScale, atFastener, clamping } }
 }

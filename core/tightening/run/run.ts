@@ -15,6 +15,8 @@ export interface Pull {
   readonly from: Angle
   /** The wrench it was pulled with; null where none of the shop was chosen. */
   readonly held: HeldWrench | null
+  /** What it took to run down, where that goes on top of the spec's torque; else null. */
+  readonly running: Reading | null
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
   readonly outOfOrder: string | null
   readonly takenBack: string | null

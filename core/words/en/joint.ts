@@ -50,8 +50,12 @@ export const pullInputs = {
       readonly most: AmountText
     }) =>
       `${facts.usual}, between ${facts.least} and ${facts.most}; the limits of the preload follow from that`,
-    prevailing: ({ torque }: { readonly torque: AmountText }) =>
-      `${torque}, which goes off the torque before it clamps`,
+    /** `isIncluded` is null where the spec does not say. */
+    prevailing: (facts: { readonly torque: AmountText; readonly isIncluded: boolean | null }) =>
+      facts.isIncluded === false
+        ? `up to ${facts.torque}, which is measured and set on top of the torque; the torque all clamps`
+        : `${facts.torque}, which goes off the torque before it clamps` +
+          (facts.isIncluded === null ? '; the spec does not say so, and nothing is added' : ''),
     torque: (_: None) => 'M = F·(0.16·P + 0.58·d2·µ + D_Km/2·µ)',
     yield: (_: None) => 'tension and twist together reach the yield point',
     resilience: ({ perKilonewton }: { readonly perKilonewton: AmountText }) => `${perKilonewton} for each kN`,

@@ -51,13 +51,18 @@ export const phrases = {
         return list === null ? quoted : `${entries[list] ?? `${list} entry`} ${quoted}`
       })
       .join(', '),
-  /** What a scale showed, and with an adapter what the fastener got. */
-  reading: ({
-    onScale,
-    atFastener,
-  }: {
+  /**
+   * What a scale showed, with an adapter what the fastener got, and what was left of that once it ran down, where that goes on top
+   * of the spec's torque.
+   */
+  reading: (facts: {
     readonly onScale: AmountText
     readonly atFastener: AmountText | null
-  }) => (atFastener === null ? onScale : `${onScale} on the scale, ${atFastener} at the fastener`),
+    readonly clamping: AmountText | null
+  }) =>
+    facts.onScale +
+    (facts.atFastener === null && facts.clamping === null ? '' : ' on the scale') +
+    (facts.atFastener === null ? '' : `, ${facts.atFastener} at the fastener`) +
+    (facts.clamping === null ? '' : `, ${facts.clamping} without running it down`),
   angleInAll: ({ angle }: { readonly angle: AmountText }) => `${angle} in all`,
 }

@@ -1,3 +1,4 @@
+import type { RichText } from '../rich.ts'
 import { clock } from './durations.ts'
 import { passes, type StepOfPass } from './passes.ts'
 import { wrenchForPull } from './wrench-for-pull.ts'
@@ -85,6 +86,35 @@ export const run = {
     `Reading in ${unit}${onScale ? ', as the scale shows it' : ''}`,
   torqueThen: ({ unit, onScale }: { readonly unit: string; readonly onScale: boolean }) =>
     `Its torque then in ${unit}${onScale ? ', as the scale shows it' : ''}`,
+  /** A fastener that does not run free; torques come with their unit. */
+  prevailing: {
+    included: ({ most }: { readonly most: string }) =>
+      `It takes up to ${most} to run down, and its torque includes that: add nothing.`,
+    notSaid: ({ most }: { readonly most: string }) =>
+      `It takes up to ${most} to run down. The spec does not say whether its torque includes that: add nothing.`,
+    read: ({ unit }: { readonly unit: string }) => `Torque while it runs down, in ${unit}`,
+    readFirst: ({ most }: { readonly most: string }) =>
+      `At most ${most}. Read it before the fastener touches, off a wrench without an adapter: its torque does not include that.`,
+    /** `isRange` where a range is pulled within and no target is aimed at. */
+    onTop: (facts: {
+      readonly running: string
+      readonly target: string
+      readonly least: string
+      readonly most: string
+      readonly isRange: boolean
+    }): RichText =>
+      facts.isRange
+        ? [
+            `It runs down at ${facts.running}, which goes on top: `,
+            { strong: `${facts.least} to ${facts.most}` },
+            ' at the fastener.',
+          ]
+        : [
+            `It runs down at ${facts.running}, which goes on top: pull to `,
+            { strong: facts.target },
+            ` (${facts.least} to ${facts.most}).`,
+          ],
+  },
   asScaleShows: 'as the wrench shows it',
   unit: 'Unit',
   asGaugeShows: 'as the gauge shows it',

@@ -188,6 +188,9 @@ export const sheet = {
     done: 'done',
     scaleAndFastener: ({ scale, fastener }: { readonly scale: string; readonly fastener: string }) =>
       `${scale} on the scale, ${fastener} at the fastener`,
+    clamping: ({ read, clamping }: { readonly read: string; readonly clamping: string }) =>
+      `${read}; ${clamping} without running it down`,
+    running: ({ torque }: { readonly torque: string }) => `ran down at ${torque}, which goes on top`,
     turnedOn: ({ read, whole }: { readonly read: string; readonly whole: string }) =>
       `${read} on, ${whole} in all`,
     atTorque: ({ torque }: { readonly torque: string }) => `at ${torque}`,

@@ -167,7 +167,9 @@ describe('what a calculation was made from', () => {
   it('names the standard of an inch socket screw', () => {
     const said = inputs({ thread: '3/8-16 UNC', propertyClass: 'A574', head: 'socket' }).join('\n')
     // 140 and 153 ksi of 6.894757 MPa each.
-    expect(said).toContain('A574: proof 965.266 MPa, yield 1054.9 MPa (the spec; ASTM A574, mechanical requirements)')
+    expect(said).toContain(
+      'A574: proof 965.266 MPa, yield 1054.9 MPa (the spec; ASTM A574, mechanical requirements)',
+    )
   })
 
   it('names a metric thread and an inch thread that is in no series by their sizes', () => {

@@ -52,7 +52,15 @@ function runUpTo({ procedure, pass, before, key }: OrderDrill, named: number): R
     loosened: [],
     paused: null,
     pulls: [...earlier, ...here].map((pull, index) => ({
-      ...{ ...pull, number: index + 1, reading: null, from: 0 as never, held: null, verdict: 'within' },
+      ...{
+        ...pull,
+        number: index + 1,
+        reading: null,
+        from: 0 as never,
+        held: null,
+        running: null,
+        verdict: 'within',
+      },
       ...{ outOfOrder: null, takenBack: null, stretch: null, torque: null, setAside: null },
     })),
   }

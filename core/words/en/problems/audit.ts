@@ -177,6 +177,12 @@ export const auditWords = {
   'shank-not-waisted': ({ group, shank, thread }: { group: string; shank: AmountText; thread: AmountText }) =>
     `${group}: a shank of ${shank} on a thread of ${thread} is not waisted, or too thin for a bolt. Correct it, or leave it out where ` +
     'the shank is as thick as the thread.',
+  'prevailing-missing': ({ group }: { group: string }) =>
+    `${group}: whether the torque includes the prevailing torque is said, and there is no prevailing torque. Give the most that it ` +
+    'takes to run down, or leave both out.',
+  'prevailing-not-said': ({ group, torque }: { group: string; torque: AmountText }) =>
+    `${group}: up to ${torque} run it down, and nothing says whether its torque includes that. Look it up and set ` +
+    '“torqueIncludesPrevailing”; until then nothing is added to the torque.',
   'layers-not-grip': ({ group, layers, grip }: { group: string; layers: AmountText; grip: AmountText }) =>
     `${group}: the layers are ${layers} together, and the grip is ${grip}. Correct one of the two.`,
   'head-smaller-than-thread': ({

@@ -116,6 +116,11 @@ export const tighteningWords = {
     `${the(fastener)} was not measured before it was pulled, so its stretch is not known. Loosen it and begin it again.`,
   'torque-missing': ({ fastener }: Of) =>
     `${the(fastener)} is tightened until it is so much longer. Note its torque as well.`,
+  'running-torque-missing': ({ fastener }: Of) =>
+    `What ${the(fastener).toLowerCase()} takes to run down goes on top of its torque. Read it before the fastener touches, and note it.`,
+  'running-torque-high': (facts: Of & { readonly read: AmountText; readonly most: AmountText }) =>
+    `${the(facts.fastener)} takes ${facts.read} to run down, and at most ${facts.most} is allowed. Nothing is set on top of that: ` +
+    'undo it, look at both threads, and read it again before it touches.',
   'wait-not-over': ({ minutes, seconds }: { readonly minutes: number; readonly seconds: number }) =>
     `Wait ${minutes} min before the next pass: ${clock(seconds)} are left. To continue before that, give a reason.`,
   'fastener-not-pulled': ({ fastener }: { readonly fastener: string }) =>

@@ -1,6 +1,9 @@
 import {
+  runningTorque,
+  torqueWindowIn,
   usableFor,
   windowNow,
+  withRunning,
   type UsableWrench,
   type WrenchChoice,
 } from '../../../../core/tightening/index.ts'
@@ -30,12 +33,19 @@ export class WrenchNow {
   /** Null for one that is not among the shop's. */
   readonly held: UsableWrench | null = $derived.by(() => this.#desk.heldFor(this.choice))
 
-  /** A torque, or that of a stretch which has one as well. */
+  /**
+   * A torque, or that of a stretch which has one as well, with what goes on top of it. Null until that is read: a wrench that was
+   * set before would be set wrong.
+   */
   get #torque() {
     const { task, procedure, run } = this.#desk
-    const open = task.kind === 'picked' ? task.open : null
-    const asked = task.kind === 'pull' ? task.window : open && windowNow(procedure, run, open)
-    if (asked?.kind === 'torque') return asked
-    return asked?.kind === 'length' ? (asked.torque ?? null) : null
+    const planned = task.kind === 'pull' ? task.next : task.kind === 'picked' ? task.open : null
+    if (planned === null) return null
+    const window = task.kind === 'pull' ? task.window : windowNow(procedure, run, planned)
+    const asked = window && torqueWindowIn(window)
+    const unit = this.#bench.units.torque
+    if (!asked || this.#desk.waitsForRunning(planned, unit)) return null
+    const running = this.#desk.runningFor(planned, unit)
+    return withRunning(asked, runningTorque(running?.ok ? running.value : null))
   }
 }

@@ -16,7 +16,15 @@ const torque = {
 function pulled(more: Partial<SheetPull> = {}): SheetPull {
   return {
     ...{ ...stamp, number: 1, pass: 2, kind: 'torque', instruction: null, fastener: '1', where: null },
-    ...{ window: torque, reading: null, from: degrees(0), readBefore: [], held: null, verdict: 'unread' },
+    ...{
+      window: torque,
+      reading: null,
+      from: degrees(0),
+      readBefore: [],
+      held: null,
+      running: null,
+      verdict: 'unread',
+    },
     ...{ outOfOrder: null, takenBack: null, stretch: null, setAside: null },
     ...{ step: null, torque: null, waited: null, sure: false },
     ...more,

@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
+import { newtonMetres } from '../../../core/quantity/index.ts'
+import type { EngineSpec } from '../../../core/engine/index.ts'
+import {
+  flagProblem,
+  heldAs,
+  isReadingAsked,
+  openFlags,
+  prevailingOfGroup,
+  runningBefore,
+  withRunning,
+} from '../../../core/tightening/index.ts'
+import { Bench, pull } from './bench.ts'
+import { winchEngine } from './winch-engine.ts'
+import { held, medium } from './wrench-rack.ts'
+
+/** The winch with locking nuts on its caps: 24 N·m, and at most 8 N·m to run down. */
+const lockedCaps = (torqueIncludesPrevailing?: boolean): EngineSpec => ({
+  ...winchEngine,
+  fastenerGroups: winchEngine.fastenerGroups.map((group) => ({
+    ...group,
+    prevailing: newtonMetres(8),
+    torqueIncludesPrevailing,
+  })),
+  procedures: winchEngine.procedures.map((procedure) => ({
+    ...procedure,
+    passes: procedure.passes.map((pass) =>
+      pass.kind === 'torque' ? { ...pass, least: undefined, most: undefined, others: [] } : pass,
+    ),
+  })),
+})
+
+/** The four caps seated by hand: what is next is the first torque, 24 N·m. */
+function atFirstTorque(torqueIncludesPrevailing?: boolean): Bench {
+  const bench = Bench.started('caps', lockedCaps(torqueIncludesPrevailing))
+  bench.pullsNext(4)
+  return bench
+}
+
+const runsAt = (typed: string) => ({ running: { typed, unit: 'N·m' as const } })
+
+describe('a locking nut whose torque goes on top of what it takes to run down', () => {
+  it('is right at 30 N·m on the wrench: 6 to run it down, and the 24 of the spec', () => {
+    const bench = atFirstTorque(false)
+    const [event] = bench.does({ ...pull(bench.next!, ['30', 'N·m']), ...runsAt('6') })
+    expect(event).toMatchObject({
+      verdict: 'within',
+      reading: { typed: '30', value: 30, clamping: 24 },
+      running: { typed: '6', value: 6, unit: 'N·m' },
+    })
+  })
+
+  it('is too little at 24 on the wrench, of which 18 clamp', () => {
+    const bench = atFirstTorque(false)
+    bench.does({ ...pull(bench.next!, ['24', 'N·m']), ...runsAt('6') })
+    const [flag] = openFlags(bench.run)
+    expect(flag?.about).toBe('under')
+    expect(sentenceOf(flagProblem(bench.spec, bench.procedure, bench.run!, flag!))).toContain(
+      '24 N·m on the scale, 18 N·m without running it down',
+    )
+  })
+
+  it('is too much at 32, of which 30 clamp: what is on top is what was read, not what the spec allows', () => {
+    const bench = atFirstTorque(false)
+    bench.does({ ...pull(bench.next!, ['32', 'N·m']), ...runsAt('2') })
+    expect(openFlags(bench.run)[0]?.about).toBe('over')
+  })
+
+  it('is brought to the fastener first: 22.5 on a 12 in wrench with a 4 in adapter are 30, of which 24 clamp', () => {
+    const bench = atFirstTorque(false)
+    const long = heldAs(held(medium({ length: '12 in' }), { offset: '4 in', angle: '0 °' }))
+    const [event] = bench.does({ ...pull(bench.next!, ['22.5', 'N·m']), held: long, ...runsAt('6') })
+    expect(event).toMatchObject({ verdict: 'within', reading: { value: 22.5, atFastener: 30, clamping: 24 } })
+  })
+
+  it('is not pulled before it was read what it takes to run down', () => {
+    const bench = atFirstTorque(false)
+    expect(bench.refuses(pull(bench.next!, ['24', 'N·m']))).toContain('Read it before the fastener touches')
+    expect(bench.refuses(pull(bench.next!))).toContain('goes on top of its torque')
+  })
+
+  it('is looked at where it takes more to run down than the spec allows: nothing is set on top of that', () => {
+    const bench = atFirstTorque(false)
+    const asked = pull(bench.next!, ['32.1', 'N·m'])
+    expect(bench.refuses({ ...asked, ...runsAt('8.1') })).toContain(
+      'takes 8.1 N·m to run down, and at most 8 N·m',
+    )
+    expect(bench.refuses({ ...asked, running: { typed: '6', unit: 'mm' } })).toContain('asks for a torque')
+    bench.does({ ...pull(bench.next!, ['32', 'N·m']), ...runsAt('8') })
+    expect(openFlags(bench.run)).toEqual([])
+  })
+
+  it('is read once: at its next pull it is what it was, and after it was loosened it is read again', () => {
+    const bench = atFirstTorque(false)
+    for (let cap = 0; cap < 4; cap++) bench.does({ ...pull(bench.next!, ['30', 'N·m']), ...runsAt('6') })
+    const first = bench.run!.pulls.find(({ running }) => running !== null)!.fastener!
+    expect(runningBefore(bench.run, first)?.value).toBe(6)
+    bench.does({ type: 'loosen-fastener', fastener: first, reason: 'A thread looked dry' })
+    expect(runningBefore(bench.run, first)).toBeNull()
+  })
+
+  it('is read again by the same running torque where the first reading was mistyped', () => {
+    const bench = atFirstTorque(false)
+    bench.does({ ...pull(bench.next!, ['20', 'N·m']), ...runsAt('6') })
+    const { number } = bench.run!.pulls.at(-1)!
+    const [event] = bench.does({
+      type: 'read-again',
+      pull: number,
+      reading: { typed: '30', unit: 'N·m' },
+      reason: 'Misread',
+    })
+    expect(event).toMatchObject({ verdict: 'within', reading: { clamping: 24 } })
+  })
+
+  it('is the very reading that is asked for only with what goes on top', () => {
+    const bench = atFirstTorque(false)
+    const asked = (typed: string, running: number) =>
+      isReadingAsked(
+        bench.spec,
+        bench.procedure,
+        bench.run!,
+        bench.next!,
+        { typed, unit: 'N·m' },
+        null,
+        newtonMetres(running),
+      )
+    expect([asked('30', 6), asked('24', 6), asked('24', 0)]).toEqual([true, false, true])
+  })
+})
+
+describe('a torque that has the prevailing torque in it, or of which the spec does not say', () => {
+  it.each([[true], [undefined]])('adds nothing: 24 on the wrench is what is asked for (%s)', (isIncluded) => {
+    const bench = atFirstTorque(isIncluded)
+    // What was read of it changes nothing.
+    const [event] = bench.does({ ...pull(bench.next!, ['24', 'N·m']), ...runsAt('6') })
+    expect(event).toMatchObject({ verdict: 'within' })
+    expect(event).not.toHaveProperty('running')
+    expect(event).not.toHaveProperty('reading.clamping')
+  })
+
+  it('is told apart: included, on top, not said', () => {
+    const counts = (said?: boolean) => prevailingOfGroup(lockedCaps(said).fastenerGroups[0]!)?.counts
+    expect([counts(true), counts(false), counts()]).toEqual(['included', 'on-top', 'not-said'])
+    expect(prevailingOfGroup(winchEngine.fastenerGroups[0]!)).toBeNull()
+  })
+})
+
+describe('what is set at the wrench', () => {
+  it('has all of it on top, target and limits', () => {
+    const limits = {
+      kind: 'torque',
+      target: newtonMetres(24),
+      least: newtonMetres(23),
+      most: newtonMetres(25),
+      tolerance: 'spec',
+    } as const
+    expect(withRunning(limits, newtonMetres(6))).toMatchObject({ target: 30, least: 29, most: 31 })
+  })
+})
