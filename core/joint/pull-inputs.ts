@@ -54,8 +54,8 @@ export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readon
         code: 'class',
         facts: {
           name: group.propertyClass,
-          proof: plain(strength.proofMpa, 'MPa'),
-          yield: plain(strength.yieldMpa, 'MPa'),
+          proof: shortAmount(strength.proofMpa, 'MPa', 1),
+          yield: shortAmount(strength.yieldMpa, 'MPa', 1),
         },
       },
       source: { code: `${standardOf(group.propertyClass)}-class`, facts: {} },

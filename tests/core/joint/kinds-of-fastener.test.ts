@@ -103,6 +103,22 @@ describe('a prevailing torque', () => {
     ).toBe(torqueEffect(free, { target: newtonMetres(40) }).preload.usual)
   })
 
+  it('that goes on top of the torque leaves all of it to clamp with, and is told so', () => {
+    const onTop = { prevailing: '10 N·m', torqueIncludesPrevailing: false }
+    expect(torqueEffect(jointOf(onTop), fifty).preload.usual).toBe(torqueEffect(free, fifty).preload.usual)
+    const said = (change: object) =>
+      torqueInputs(groupOf(change), jointOf(change))
+        .map(inputText)
+        .find(({ name }) => name === 'Prevailing torque')?.value
+    expect(said(onTop)).toBe(
+      'up to 10 N·m, which is measured and set on top of the torque; the torque all clamps',
+    )
+    expect(said({ ...onTop, torqueIncludesPrevailing: true })).toBe(
+      '10 N·m, which goes off the torque before it clamps',
+    )
+    expect(said({ prevailing: '10 N·m' })).toContain('the spec does not say so, and nothing is added')
+  })
+
   it('counts as lost, with what friction takes', () => {
     const { split, prevailing, lostShare } = torqueEffect(locked, fifty)
     expect(split.pitch + split.thread + split.head + prevailing).toBeCloseTo(50, 9)
@@ -168,7 +184,7 @@ describe('what a calculation was made from', () => {
     const said = inputs({ thread: '3/8-16 UNC', propertyClass: 'A574', head: 'socket' }).join('\n')
     // 140 and 153 ksi of 6.894757 MPa each.
     expect(said).toContain(
-      'A574: proof 965.266 MPa, yield 1054.9 MPa (the spec; ASTM A574, mechanical requirements)',
+      'A574: proof 965.3 MPa, yield 1054.9 MPa (the spec; ASTM A574, mechanical requirements)',
     )
   })
 
