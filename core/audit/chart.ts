@@ -1,4 +1,4 @@
-import type { ChartCell, EngineSpec, Fit, MarkedPart } from '../engine/index.ts'
+import { halfName, type ChartCell, type EngineSpec, type Fit, type MarkedPart } from '../engine/index.ts'
 import type { Facts } from '../problem/index.ts'
 import { isCharted } from './clearance.ts'
 import { doubt, fault, type Finding } from './finding.ts'
@@ -29,7 +29,13 @@ function auditCell(fit: Fit, cell: ChartCell, path: string): readonly Finding[] 
     ),
     ...(rule === null
       ? []
-      : [fault('chart-mixes-against-rule', { ...marks, upper: cell.upper, lower: cell.lower, rule }, path)]),
+      : [
+          fault(
+            'chart-mixes-against-rule',
+            { ...marks, split: fit.split, upper: cell.upper, lower: cell.lower, rule },
+            path,
+          ),
+        ]),
   ]
 }
 
@@ -42,14 +48,16 @@ function auditMark(fit: Fit, part: MarkedPart, mark: string, path: string): read
 type Rule = Facts<'chart-mixes-against-rule'>['rule']
 
 /** The part of the mixing rule that a cell breaks; null when it keeps it. */
-function brokenRule({ grades, mixing }: Fit, { upper, lower }: ChartCell): Rule | null {
+function brokenRule(fit: Fit, { upper, lower }: ChartCell): Rule | null {
+  const { grades, mixing } = fit
   const place = (grade: string): number => grades.findIndex((each) => each.grade === grade)
   const step = place(upper) - place(lower)
   if (step === 0) return null
   if (!mixing.neighbours) return 'one-grade'
   if (Math.abs(step) > 1) return 'neighbours'
   const thicker = step > 0 ? 'upper' : 'lower'
-  return mixing.thicker === 'either' || mixing.thicker === thicker ? null : `thicker-${mixing.thicker}`
+  if (mixing.thicker === 'either' || mixing.thicker === thicker) return null
+  return `thicker-${halfName(fit, mixing.thicker)}`
 }
 
 /** Two cells for the same marks at the same position; a cell for all positions gives way to one that names some. */

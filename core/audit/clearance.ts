@@ -26,7 +26,7 @@ function auditCells(fit: Fit, path: string): readonly Finding[] {
     const judged = clearanceWith(fit, housing, journal, upper, lower)
     // A mark or grade that is unknown or has no band is reported elsewhere.
     if (!judged.ok) return []
-    const facts = { ...factsOf(fit, judged.value), housing, journal, upper, lower }
+    const facts = { ...factsOf(fit, judged.value), housing, journal, split: fit.split, upper, lower }
     return byVerdict(judged.value, 'chart-misses-limits', 'chart-leaves-limits', facts, `${path}[${index}]`)
   })
 }
@@ -39,7 +39,7 @@ function auditPairs(fit: Fit, path: string): readonly Finding[] {
       const best = bestOf(fit, candidatesFor(fit, position, housing, journal))
       if (best === null) return []
       const { upper, lower } = best
-      const facts = { ...factsOf(fit, best.judged), housing, journal, upper, lower }
+      const facts = { ...factsOf(fit, best.judged), housing, journal, split: fit.split, upper, lower }
       return byVerdict(best.judged, 'bands-miss-limits', 'bands-leave-limits', facts, path)
     }),
   )
@@ -67,6 +67,7 @@ type MarkFacts = {
   readonly limits: Span
   readonly housing: string
   readonly journal: string
+  readonly split: Fit['split']
   readonly upper: string
   readonly lower: string
 }

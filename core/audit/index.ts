@@ -12,6 +12,7 @@ import { auditPositions } from './positions.ts'
 import { auditPrevailing } from './prevailing.ts'
 import { auditScrews } from './screws.ts'
 import { auditSource } from './source.ts'
+import { auditSplit } from './split.ts'
 import { auditSteps } from './steps.ts'
 import { auditStretches } from './stretches.ts'
 import { auditTorques } from './torques.ts'
@@ -24,6 +25,7 @@ export type { Finding } from './finding.ts'
 const subjects = [
   auditSource,
   auditPositions,
+  auditSplit,
   auditBands,
   auditDrawn,
   auditUndersizes,

@@ -66,6 +66,11 @@ export const fit = z.strictObject({
   id: idText,
   name: nameText,
   kind: z.enum(['main', 'big-end', 'balance']),
+  /**
+   * How the housing is split, which is how its halves are called. Everywhere else in a spec, and in the entries of a build, the left
+   * half stands as `upper` and the right one as `lower`.
+   */
+  split: z.enum(['upper-lower', 'left-right']).default('upper-lower'),
   /** Ids of saddles, rods or balance bearings, in the order in which the marks are stamped. */
   positions: z.array(idText).min(1).max(40),
   housing: markedPart,

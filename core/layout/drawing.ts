@@ -113,7 +113,7 @@ export function drawingOf(
     words,
     spec,
     here.face,
-    content.halves && here.bearings.length > 0,
+    content.halves ? (here.bearings[0]?.split ?? null) : null,
     sizes,
     lying,
     sheet.widthPx,

@@ -1,3 +1,4 @@
+import { halfName } from '../engine/index.ts'
 import type { Bore } from './case/bores.ts'
 import { drawnBeads } from './parts/beads.ts'
 import { keepOutId } from './labels/names.ts'
@@ -18,9 +19,9 @@ export function rowsOf(drawing: Drawing, bores: readonly Bore[]): readonly Scene
     plain(`face/${here.face.id}`, viewInWords(words, spec.case, here.face, view)),
     ...endRows(drawing),
     ...here.fasteners.map((fastener) => fastenerRow(drawing, fastener)),
-    ...here.bearings.flatMap(({ id, kind, thrust }) => [
-      ...(['upper', 'lower'] as const).map((half) => halfRow(drawing, kind, id, half)),
-      ...(thrust ? [plain(`thrust/${id}`, list.thrust({ saddle: id }))] : []),
+    ...here.bearings.flatMap((bearing) => [
+      ...(['upper', 'lower'] as const).map((half) => halfRow(drawing, bearing, half)),
+      ...(bearing.thrust ? [plain(`thrust/${bearing.id}`, list.thrust({ saddle: bearing.id }))] : []),
     ]),
     ...drawnBeads(drawing).flatMap(({ bead, state }) => [
       { about: `bead/${bead.id}`, text: list.bead({ name: bead.name, isLaid: state === 'laid' }), state },
@@ -68,13 +69,13 @@ function fastenerRow(drawing: Drawing, fastener: Drawing['here']['fasteners'][nu
 
 function halfRow(
   { words, facts, content }: Drawing,
-  kind: BearingPlace['kind'],
-  id: string,
+  bearing: BearingPlace,
   half: 'upper' | 'lower',
 ): SceneRow {
+  const { id, kind } = bearing
   const { list } = words.drawing
   const { bearings, halves } = words.engineParts
-  const named = list.half({ bearing: bearings[kind], id, half: halves[half] })
+  const named = list.half({ bearing: bearings[kind], id, half: halves[halfName(bearing, half)] })
   if (content.bearings === 'landmarks') return { about: `half/${id}/${half}`, text: named, state: 'plain' }
   const fact = facts.bearings[id]
   const shell = fact?.[half] ?? null

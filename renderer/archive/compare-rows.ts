@@ -51,10 +51,14 @@ function rowsOf<Thing>(
   }))
 }
 
-function bearingText(words: Words, { housing, journal, upper, lower, clearance }: Of<'bearings'>): string {
+function bearingText(
+  words: Words,
+  { split, housing, journal, upper, lower, clearance }: Of<'bearings'>,
+): string {
   const shells = words.archive.compared.shells({
     housing,
     journal,
+    split,
     upper: upper?.grade ?? null,
     lower: lower?.grade ?? null,
   })

@@ -23,6 +23,7 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
       const pairs = fit?.positions.map((position) =>
         words.people.lookAt.pair({
           position,
+          split: fit.split,
           upper: grade(position, 'upper'),
           lower: grade(position, 'lower'),
         }),

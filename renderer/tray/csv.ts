@@ -19,7 +19,7 @@ export function labelsCsv(words: Words, rows: readonly LabelRow[]): string {
   return csvOf(
     ['position', 'half', 'grade', 'pattern', 'size', 'clearance', 'from', 'code'],
     rows.map(({ position, half, grade, undersize, clearance, from, code }) => [
-      ...[position, half, grade.grade, grade.pattern],
+      ...[position, words.engineParts.halves[half], grade.grade, grade.pattern],
       ...[
         undersize ?? words.engineParts.standardSize,
         clearance === null ? '' : clearanceText(words, clearance),

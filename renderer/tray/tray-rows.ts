@@ -4,17 +4,17 @@ import {
   proposalsFor,
   shellsWanted,
   type BuildState,
-  type Half,
   type ShellsWanted,
 } from '../../core/builds/index.ts'
-import type { EngineSpec, Fit, Grade } from '../../core/engine/index.ts'
+import { halfName, type EngineSpec, type Fit, type Grade, type HalfName } from '../../core/engine/index.ts'
+import type { Words } from '../../core/words/index.ts'
 import type { Clearance } from '../../core/bearing/index.ts'
 
 /** What stands on the label of one half shell. */
 export interface LabelRow {
   readonly fit: Fit
   readonly position: string
-  readonly half: Half
+  readonly half: HalfName
   readonly grade: Grade
   readonly undersize: string | null
   /** Null where it is not known. */
@@ -31,7 +31,8 @@ export interface OrderRow {
   readonly grade: string
   /** The undersize, as it is called; null for the standard size. */
   readonly size: string | null
-  readonly half: Half | 'either'
+  /** How the fit is split, where the shells of both halves are the same part. */
+  readonly half: HalfName | Fit['split']
   readonly count: number
   readonly waiting: string
 }
@@ -57,12 +58,12 @@ export function labelRows(spec: EngineSpec, state: BuildState, build: string): r
           {
             fit,
             position,
-            half,
+            half: halfName(fit, half),
             grade,
             undersize: bearingAt(state, fit, position).undersize,
             clearance: clearance,
             from: shell.label === undefined ? null : { place: shell.label },
-            code: codeOf(build, `${position} ${half}`),
+            code: codeOf(build, `${position} ${halfName(fit, half)}`),
           },
         ]
       }),
@@ -71,15 +72,17 @@ export function labelRows(spec: EngineSpec, state: BuildState, build: string): r
 }
 
 /** What has to be got for every fit, as a person orders it. */
-export function orderRows(spec: EngineSpec, state: BuildState): readonly OrderRow[] {
+export function orderRows(words: Words, spec: EngineSpec, state: BuildState): readonly OrderRow[] {
   return spec.fits.flatMap((fit) =>
     shellsWanted(spec, state, fit).lines.map(({ grade, undersize, half, count, waiting }) => ({
       fit: fit.name,
       grade,
       size: undersize,
-      half,
+      half: half === 'either' ? fit.split : halfName(fit, half),
       count,
-      waiting: waiting.join(', '),
+      waiting: waiting
+        .map(({ position, half }) => words.tray.label.half({ position, half: halfName(fit, half) }))
+        .join(', '),
     })),
   )
 }

@@ -23,6 +23,7 @@ export function afterPulls(count: number): Far {
 export interface Seed {
   readonly engine: RegExp
   readonly name: string
+  readonly serial?: string
   readonly person: string
   /** The marks of each step that asks for some, in order; the first mark of the spec where one is not said. */
   readonly marks?: readonly string[]
@@ -33,11 +34,14 @@ export interface Seed {
  * Begins a build and works it on, all of it right, by the requests that the window itself would send to its host; then
  * the page is loaded again and shows it. What is clicked there is the subject of other tests: the whole jobs.
  */
-export async function seedBuild(page: Page, { engine, name, person, marks = [], far }: Seed): Promise<void> {
+export async function seedBuild(
+  page: Page,
+  { engine, name, serial = '', person, marks = [], far }: Seed,
+): Promise<void> {
   const lines = await ask(page, 'engines.list', {})
   const id = lines.find((line) => engine.test(line.name))?.id
   if (id === undefined) throw new Error(`no engine is called ${engine}`)
-  const begun = await ask(page, 'builds.start', { engine: id, name, serial: '', person, apprentice: false })
+  const begun = await ask(page, 'builds.start', { engine: id, name, serial, person, apprentice: false })
   const read = readSpec(begun.specText)
   if (!read.ok) throw new Error('the spec cannot be read')
   const left = [...marks]

@@ -39,6 +39,7 @@ const bare: Fit = {
   id: 'mains',
   name: 'Main bearings',
   kind: 'main',
+  split: 'upper-lower',
   positions: ['M1'],
   housing: { name: 'the case', marks: [{ mark: '1' }] },
   journal: { name: 'the crank', marks: [{ mark: '1' }] },

@@ -34,7 +34,7 @@ export function withShells<By extends string>(
   judged: JudgedClearance | null,
 ): Proposal<By> {
   const rule: readonly ProposalReason[] =
-    upper === lower ? [] : [{ code: 'halves-differ', facts: { upper, lower } }]
+    upper === lower ? [] : [{ code: 'halves-differ', facts: { split: fit.split, upper, lower } }]
   const half = (grade: string) => ({ grade, by, reason: [reason, ...rule] })
   const doubt =
     judged === null || judged.within === 'inside'
@@ -78,8 +78,7 @@ export function nearestInside(
   const clearance = rangeSpan(nearest.judged.clearance)
   return refused('no-pair-inside-limits', {
     place,
-    upper,
-    lower,
+    pair: { split: fit.split, upper, lower },
     clearance,
     limits: rangeSpan(fit.clearance),
   })

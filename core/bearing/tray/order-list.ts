@@ -7,8 +7,8 @@ export interface OrderLine {
   readonly undersize: string | null
   readonly half: Half | 'either'
   readonly count: number
-  /** Positions with the half that waits for it, for example `M2 upper`. */
-  readonly waiting: readonly string[]
+  /** The halves that wait for it. */
+  readonly waiting: readonly { readonly position: string; readonly half: Half }[]
 }
 
 /** A bearing with the shells it is to get; those without a label are not in the tray. */
@@ -24,7 +24,7 @@ export function orderList({ filled }: { readonly filled: readonly Wanting[] }): 
       const { grade, undersize, half, label } = bearing[at]
       if (label !== null) continue
       const key = JSON.stringify([grade, undersize, half])
-      const waiting = [...(lines.get(key)?.waiting ?? []), `${bearing.position} ${at}`]
+      const waiting = [...(lines.get(key)?.waiting ?? []), { position: bearing.position, half: at }]
       lines.set(key, { grade, undersize, half, count: waiting.length, waiting })
     }
   return [...lines.values()]

@@ -1,4 +1,5 @@
 import { done, refused } from '../../problem/index.ts'
+import { halfName } from '../../engine/index.ts'
 import { readReason } from '../../tightening/index.ts'
 import { halfKey } from '../events/state.ts'
 import { fitOf } from '../steps/steps.ts'
@@ -13,11 +14,12 @@ export function fitHalf(
   const { position, half } = command
   const fit = fitOf(spec, step.fit)
   if (!fit.positions.includes(position)) return refused('position-not-in-fit', { position, fit: fit.name })
+  const named = { position, half: halfName(fit, half) }
   const chosen = state.shells[fit.id]?.find((choice) => choice.position === position && choice.half === half)
-  if (chosen === undefined) return refused('shell-not-chosen', { position, half })
-  if (state.fitted.has(halfKey(position, half))) return refused('half-in-place', { position, half })
+  if (chosen === undefined) return refused('shell-not-chosen', named)
+  if (state.fitted.has(halfKey(position, half))) return refused('half-in-place', named)
   if (chosen.label === null && command.arrived !== true)
-    return refused('shell-to-be-ordered', { position, half, grade: chosen.grade })
+    return refused('shell-to-be-ordered', { ...named, grade: chosen.grade })
   const asked = chosen.label === null ? { arrived: true as const } : {}
   return done([{ type: 'half-fitted', version, step: command.step, position, half, ...asked }])
 }
@@ -29,8 +31,9 @@ export function takeOutHalf(
   const { position, half } = command
   const fit = fitOf(spec, step.fit)
   if (!fit.positions.includes(position)) return refused('position-not-in-fit', { position, fit: fit.name })
-  if (!state.fitted.has(halfKey(position, half))) return refused('half-not-in-place', { position, half })
-  const reason = readReason(command.reason, { what: 'half-taken-out', position, half })
+  const named = { position, half: halfName(fit, half) }
+  if (!state.fitted.has(halfKey(position, half))) return refused('half-not-in-place', named)
+  const reason = readReason(command.reason, { what: 'half-taken-out', ...named })
   if (!reason.ok) return reason
   return done([{ type: 'half-taken-out', version, step: command.step, position, half, reason: reason.value }])
 }

@@ -1,6 +1,6 @@
 import { readMarks } from '../../bearing/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { Fit } from '../../engine/index.ts'
+import { halfName, type Fit } from '../../engine/index.ts'
 import { readReason } from '../../tightening/index.ts'
 import { bearingAt, candidatesAt, undecidedProblem } from '../shells/bearing-at.ts'
 import type { Half, ShellChoice } from '../events/events.ts'
@@ -42,7 +42,7 @@ export function chooseShells(
     const proposal = proposals.find((each) => each.position === position)!
     const bearing = bearingAt(state, fit, position)
     if (bearing.basis === 'undecided') return { ok: false, problem: undecidedProblem(bearing) }
-    const choice = chooseHalf(half, proposal, others.get(halfKey(position, half)))
+    const choice = chooseHalf(fit, half, proposal, others.get(halfKey(position, half)))
     if (!choice.ok) return choice
     const { undersize } = bearing
     choices.push(undersize === null ? choice.value : { ...choice.value, undersize })
@@ -52,6 +52,7 @@ export function chooseShells(
 }
 
 function chooseHalf(
+  fit: Fit,
   half: Half,
   proposal: BearingProposal,
   other: ChooseShells['others'][number] | undefined,
@@ -60,8 +61,9 @@ function chooseHalf(
   const proposed = proposal[half]
   if (proposed !== null && (other === undefined || other.grade === proposed.grade))
     return done(asProposed(position, half, proposed))
-  if (other === undefined) return refused('shell-undecided', { position, half })
-  const reason = readReason(other.reason, { what: 'other-shell', position, half, grade: other.grade })
+  if (other === undefined) return refused('shell-undecided', { position, half: halfName(fit, half) })
+  const asked = { what: 'other-shell', position, half: halfName(fit, half), grade: other.grade } as const
+  const reason = readReason(other.reason, asked)
   return reason.ok ? done({ position, half, grade: other.grade, by: 'person', reason: reason.value }) : reason
 }
 
@@ -88,7 +90,7 @@ function checkPairs(state: BuildState, fit: Fit, choices: readonly ShellChoice[]
       .map(({ grade }) => grade)
     const allowed = candidatesAt(bearingAt(state, fit, position))
     if (!allowed.some((pair) => pair.upper === upper && pair.lower === lower))
-      return refused('pair-not-allowed', { position, upper, lower })
+      return refused('pair-not-allowed', { position, split: fit.split, upper, lower })
   }
   return done(null)
 }

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { EngineSpec, Step } from '../../engine/index.ts'
+import { halfName, type EngineSpec, type Step } from '../../engine/index.ts'
 import type { BuildState } from '../events/state.ts'
 import {
   awaitsSecondPerson,
@@ -67,6 +67,9 @@ function withShellsOut(
   state: BuildState,
   step: Extract<Step, { fit: string }>,
 ): Outcome<Step> {
-  const fitted = firstFitted(state, fitOf(spec, step.fit))
-  return fitted === null ? done(step) : refused('shell-in-place', { position: fitted[0], half: fitted[1] })
+  const fit = fitOf(spec, step.fit)
+  const fitted = firstFitted(state, fit)
+  if (fitted === null) return done(step)
+  const [position, half] = fitted
+  return refused('shell-in-place', { position, half: halfName(fit, half) })
 }

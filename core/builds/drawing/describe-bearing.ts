@@ -2,7 +2,7 @@ import { clearanceText, whyIn, wholeRange } from '../../bearing/index.ts'
 import { sentenceIn } from '../../problem/index.ts'
 import { lengthAmount, type Length } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
-import type { EngineSpec, Fit } from '../../engine/index.ts'
+import { halfName, type EngineSpec, type Fit } from '../../engine/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
 import { clearanceAt } from '../shells/clearance-at.ts'
 import type { Half, ShellChoice } from '../events/events.ts'
@@ -24,7 +24,7 @@ export function describeHalf(build: DescribedBuild, position: string, half: Half
   const shell = chosen ?? proposed
   const grade = fit.grades.find((each) => each.grade === shell?.grade)
   return {
-    title: words.described.half({ bearing: fit.kind, position, half }),
+    title: words.described.half({ bearing: fit.kind, position, half: halfName(fit, half) }),
     lines: [
       ...shellLines(words, chosen, proposed, grade?.pattern, bearing.undersize),
       ...clearanceLines(build, fit, position),

@@ -1,7 +1,7 @@
 import type { Phrase } from '../../problem/index.ts'
 import { torqueAtFastener } from '../../tightening/index.ts'
 import type { BuildSheet, SheetStep } from './sheet.ts'
-import type { SheetBearing } from './fits.ts'
+import type { SheetBearing, SheetFit } from './fits.ts'
 import type { SheetCheck } from './checks.ts'
 import type { SheetPull, SheetRun } from './runs.ts'
 
@@ -19,7 +19,7 @@ export interface Comparison {
   /** Whether both were built by the same revision of the spec, to the letter. */
   readonly sameSpec: boolean
   /** Marks, shells and clearance of each bearing. */
-  readonly bearings: readonly Difference<SheetBearing>[]
+  readonly bearings: readonly Difference<SplitBearing>[]
   readonly checks: readonly Difference<Pick<SheetCheck, 'verdict' | 'reading' | 'note'>>[]
   /** Pulls that stayed, of every run. */
   readonly pulls: readonly Difference<Pick<SheetPull, 'reading' | 'verdict' | 'outOfOrder'>>[]
@@ -27,6 +27,8 @@ export interface Comparison {
   readonly runs: readonly Difference<RunCount>[]
   readonly steps: readonly Difference<Pick<SheetStep, 'done'>>[]
 }
+
+type SplitBearing = SheetBearing & Pick<SheetFit, 'split'>
 
 export interface RunCount {
   readonly pulls: number
@@ -95,9 +97,12 @@ function alike<Thing>(a: Thing, b: Thing, facts: (thing: Thing) => readonly unkn
   return facts(a).every((fact, at) => fact === others[at])
 }
 
-function bearingsOf({ fits }: BuildSheet): NamedList<SheetBearing> {
-  return fits.flatMap(({ name, rows }) =>
-    rows.map((row) => [{ code: 'bearingOf', facts: { fit: name, position: row.position } }, row] as const),
+function bearingsOf({ fits }: BuildSheet): NamedList<SplitBearing> {
+  return fits.flatMap(({ name, split, rows }) =>
+    rows.map((row) => {
+      const about = { code: 'bearingOf', facts: { fit: name, position: row.position } } as const
+      return [about, { ...row, split }] as const
+    }),
   )
 }
 

@@ -1,5 +1,5 @@
 import type { Phrase } from '../../problem/index.ts'
-import type { EngineSpec } from '../../engine/index.ts'
+import { halfName, splitAt, type EngineSpec } from '../../engine/index.ts'
 import { numberOf, reasonOf, type Reason } from '../../tightening/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { evolve } from '../events/evolve.ts'
@@ -89,12 +89,11 @@ function correctionOf(
         },
         reason: reasonOf(event),
       }
-    case 'half-taken-out':
-      return {
-        kind: event.type,
-        about: { code: 'halfAt', facts: { position: event.position, half: event.half } },
-        reason: event.reason,
-      }
+    case 'half-taken-out': {
+      const { position, half, reason } = event
+      const named = halfName({ split: splitAt(spec, position) }, half)
+      return { kind: event.type, about: { code: 'halfAt', facts: { position, half: named } }, reason }
+    }
     case 'part-taken-out':
     case 'bead-wiped-off':
       return { kind: event.type, about: stepCalled(event.step), reason: reasonOf(event) }

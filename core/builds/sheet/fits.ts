@@ -10,6 +10,7 @@ import type { BuildState } from '../events/state.ts'
 /** One fit's marks and shells: what was read, what was chosen, what was put in by whom. */
 export interface SheetFit {
   readonly name: string
+  readonly split: Fit['split']
   /** Oil clearance allowed when new, both included. */
   readonly limits: { readonly least: Length; readonly most: Length }
   readonly housing: SheetMarks
@@ -63,6 +64,7 @@ export function fitsOn(
     const marks = state.marks[fit.id]
     return {
       name: fit.name,
+      split: fit.split,
       limits: { least: fit.clearance.least, most: fit.clearance.most },
       housing: marksOf(fit, 'housing', entries),
       journal: marksOf(fit, 'journal', entries),

@@ -1,5 +1,15 @@
 import { inMillimetres } from '../../quantity/index.ts'
-import type { Bead, Dowel, EngineSpec, Face, Fastener, Fit, OilPassage, Saddle } from '../../engine/index.ts'
+import {
+  splitAt,
+  type Bead,
+  type Dowel,
+  type EngineSpec,
+  type Face,
+  type Fastener,
+  type Fit,
+  type OilPassage,
+  type Saddle,
+} from '../../engine/index.ts'
 import type { Box } from '../scene/scene.ts'
 import { acrossAnEnd } from '../view.ts'
 
@@ -12,6 +22,7 @@ export interface BearingPlace {
   readonly width: number
   readonly diameter: number
   readonly thrust: boolean
+  readonly split: Fit['split']
 }
 
 /** All of the spec that lies on one joint face. */
@@ -43,12 +54,12 @@ function bearingsOf(spec: EngineSpec, face: Face): readonly BearingPlace[] {
   const { saddles, rods, balanceBearings } = spec.case
   switch (face.shows) {
     case 'saddles':
-      return saddles.map((saddle) => bearingPlace(face, 'main', saddle, 0, saddle.thrust))
+      return saddles.map((saddle) => bearingPlace(spec, face, 'main', saddle, 0, saddle.thrust))
     case 'rods':
-      return rods.map((rod) => bearingPlace(face, 'big-end', rod, 0, false))
+      return rods.map((rod) => bearingPlace(spec, face, 'big-end', rod, 0, false))
     case 'balance':
       return balanceBearings.map((bearing) =>
-        bearingPlace(face, 'balance', bearing, inMillimetres(bearing.across), false),
+        bearingPlace(spec, face, 'balance', bearing, inMillimetres(bearing.across), false),
       )
     case 'flange':
       return []
@@ -58,6 +69,7 @@ function bearingsOf(spec: EngineSpec, face: Face): readonly BearingPlace[] {
 }
 
 function bearingPlace(
+  spec: EngineSpec,
   face: Face,
   kind: BearingPlace['kind'],
   bearing: Pick<Saddle, 'id' | 'at' | 'width' | 'diameter'>,
@@ -72,6 +84,7 @@ function bearingPlace(
     width: inMillimetres(bearing.width),
     diameter: inMillimetres(bearing.diameter),
     thrust,
+    split: splitAt(spec, bearing.id),
   }
 }
 

@@ -1,4 +1,4 @@
-import type { EngineSpec, Face } from '../../engine/index.ts'
+import { halfName, type EngineSpec, type Face, type Fit } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { Point } from '../scene/box.ts'
 import { cutOff, stacked, stackSize, type Line } from './label.ts'
@@ -21,12 +21,12 @@ const arrowSize = 13
 /** The name of a side takes no more of the sheet's width than this beside the case, or above or below it. */
 const mostOfSheet = { beside: 0.16, over: 0.4 } as const
 
-/** The names where the axis lies across the sheet, or stands on it. */
+/** The names where the axis lies across the sheet, or stands on it. `split` says how the halves are called; null where none are named. */
 export function endNames(
   words: Words,
   spec: EngineSpec,
   face: Face,
-  halves: boolean,
+  split: Fit['split'] | null,
   sizes: Sizes,
   lying: boolean,
   sheetWidthPx: number,
@@ -39,7 +39,8 @@ export function endNames(
     role: 'quiet-label',
   })
   const { plus, minus } = spec.case.sides
-  const { upper, lower } = words.engineParts.halves
+  const half = (split: Fit['split'], which: 'upper' | 'lower'): Line =>
+    quiet(words.engineParts.halves[halfName({ split }, which)])
   const inLines = (text: string): readonly string[] => (lying ? text.split(' ') : [text])
   const room = sheetWidthPx * mostOfSheet[lying ? 'beside' : 'over']
   const side = (text: string): readonly Line[] => inLines(text).map((each) => cutOff(quiet(each), room))
@@ -50,7 +51,7 @@ export function endNames(
     nose: ends ? [strong(words.drawing.nose)] : [],
     drive: ends ? inLines(words.drawing.driveEnd).map(strong) : [],
     sides: { plus: named ? side(plus) : [], minus: named ? side(minus) : [] },
-    halves: halves ? { upper: [quiet(upper)], lower: [quiet(lower)] } : null,
+    halves: split === null ? null : { upper: [half(split, 'upper')], lower: [half(split, 'lower')] },
   }
 }
 

@@ -1,3 +1,4 @@
+import { halfName } from '../../engine/index.ts'
 import type { DrawnBearing } from './bearings.ts'
 import { cornersOf, grown, middleOf, type Point } from '../scene/box.ts'
 import type { Disc } from '../labels/discs.ts'
@@ -38,7 +39,7 @@ export function actedOn(drawing: Drawing, bearings: readonly DrawnBearing[]): Ac
         ...middleOf(drawn[half]),
         name: drawing.words.drawing.halfOf({
           bearing: bearing.id,
-          half: drawing.words.engineParts.halves[half],
+          half: drawing.words.engineParts.halves[halfName(bearing, half)],
         }),
         flagged: false,
         box: drawn[half],

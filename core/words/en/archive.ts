@@ -1,5 +1,6 @@
 import type { RichText } from '../rich.ts'
 import { counted } from './counted.ts'
+import { pairText, type Split } from './halves.ts'
 
 /** A build, as it is named on paper. */
 export interface Named {
@@ -180,10 +181,12 @@ export const archive = {
     shells: (facts: {
       readonly housing: string | null
       readonly journal: string | null
+      readonly split: Split
       readonly upper: string | null
       readonly lower: string | null
     }) =>
-      `housing ${facts.housing ?? '?'}, journal ${facts.journal ?? '?'}: upper ${facts.upper ?? '–'}, lower ${facts.lower ?? '–'}`,
+      `housing ${facts.housing ?? '?'}, journal ${facts.journal ?? '?'}: ` +
+      pairText({ split: facts.split, upper: facts.upper ?? '–', lower: facts.lower ?? '–' }),
     run: (facts: {
       readonly pulls: number
       readonly takenBack: number

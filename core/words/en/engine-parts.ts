@@ -1,9 +1,11 @@
+import { halfWords } from './halves.ts'
+
 /** What the parts of an engine are called, wherever they are named. */
 export const engineParts = {
   fastener: ({ number }: { readonly number: string }) => `Fastener ${number}`,
   /** A bearing by what it carries. */
   bearings: { main: 'Saddle', 'big-end': 'Big end', balance: 'Balance bearing' },
-  halves: { upper: 'upper', lower: 'lower' },
+  ...halfWords,
   /** The size of a journal that was never ground. */
   standardSize: 'standard',
   /** What the threads of a group are used as. */

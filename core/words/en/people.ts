@@ -1,3 +1,5 @@
+import { pairText, type Split } from './halves.ts'
+
 const flags = { under: 'under', over: 'over', moved: 'moved', problem: 'problem' }
 const roles = { mechanic: 'mechanic', apprentice: 'apprentice' }
 
@@ -86,9 +88,12 @@ export const people = {
     shells: 'Compare with marks, readings and the boxes of the shells. Chosen:',
     pair: (facts: {
       readonly position: string
+      readonly split: Split
       readonly upper: string | null
       readonly lower: string | null
-    }) => `${facts.position}: upper ${facts.upper ?? '–'}, lower ${facts.lower ?? '–'}`,
+    }) =>
+      `${facts.position}: ` +
+      pairText({ split: facts.split, upper: facts.upper ?? '–', lower: facts.lower ?? '–' }),
     halves: 'Look at every half in its saddle. The drawing shows which shell belongs where.',
     bead: 'Compare the bead with its path on the drawing.',
     fasteners: 'Look at every fastener on the drawing and at the engine. Each pull is on the sheet.',

@@ -1,4 +1,5 @@
 import type { RichText } from '../rich.ts'
+import { namesOf, type Split } from './halves.ts'
 
 const names = {
   order: 'Order',
@@ -147,8 +148,8 @@ export const practice = {
       { strong: of.journalMark },
     ],
     which: 'Which shells?',
-    chart: ({ fit, position }: { readonly fit: string; readonly position: string }) =>
-      `Chart of ${fit}, ${position}: upper / lower`,
+    chart: (of: { readonly fit: string; readonly position: string; readonly split: Split }) =>
+      `Chart of ${of.fit}, ${of.position}: ${namesOf(of.split).join(' / ')}`,
     /** Of the chart: down its side, and along its head. */
     sides: ({ housing, journal }: { readonly housing: string; readonly journal: string }) =>
       `${housing} ↓ ${journal} →`,

@@ -1,3 +1,5 @@
+import { pairText, type OfPair } from './halves.ts'
+
 export interface OfMarks {
   readonly housing: string
   readonly journal: string
@@ -14,8 +16,7 @@ export const proposals = {
     `${nearestOf(of)} with housing mark ${housing} and journal mark ${journal}.`,
   'by-readings': ({ of }: { readonly of: number }) =>
     `${nearestOf(of)} with the smallest bore and the largest journal that were measured.`,
-  'halves-differ': ({ upper, lower }: { readonly upper: string; readonly lower: string }) =>
-    `The halves differ: upper ${upper}, lower ${lower}.`,
+  'halves-differ': (pair: OfPair) => `The halves differ: ${pairText(pair)}.`,
   'allowed-beside-pinned': (_: Record<never, never>) =>
     'Allowed beside the half that was chosen by hand; the clearance is not known.',
   'nearest-beside-pinned': (_: Record<never, never>) =>

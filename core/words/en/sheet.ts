@@ -1,6 +1,9 @@
 import type { RichText } from '../rich.ts'
 import { minutesAndSeconds } from './durations.ts'
 import { archive } from './archive.ts'
+import { capital } from './capital.ts'
+import { engineParts } from './engine-parts.ts'
+import { namesOf, type HalfName, type Split } from './halves.ts'
 import { numberAndKind } from './passes.ts'
 import { patterns } from './parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
@@ -95,7 +98,7 @@ export const sheet = {
     shells: 'Shells',
     /** A fit's row of marks, of grades or of clearances. */
     marks: 'Marks, bore / journal',
-    grades: 'Shells, upper / lower',
+    grades: ({ split }: { readonly split: Split }) => `Shells, ${namesOf(split).join(' / ')}`,
     clearance: 'Clearance',
     worstCase: 'Worst case',
     pair: ({ first, second }: { readonly first: string; readonly second: string }) => `${first} / ${second}`,
@@ -142,11 +145,10 @@ export const sheet = {
     allowed: ({ limits }: { readonly limits: string }) => `Allowed when new: ${limits}.`,
     at: 'At',
     marksHeading: 'Marks',
-    upper: 'Upper',
-    lower: 'Lower',
+    half: ({ half }: { readonly half: HalfName }) => capital(engineParts.halves[half]),
     clearance: 'Clearance',
     chosenBy: 'Chosen by',
-    half: ({ grade, pattern, fitted }: SheetHalf) =>
+    shell: ({ grade, pattern, fitted }: SheetHalf) =>
       `${grade}${pattern === null ? '' : `, ${patterns[pattern]}`} ${fitted ? '✓' : '(not fitted)'}`,
     /** The label of its place in the tray: null where it has to be ordered, undefined where no tray was counted. */
     choice: (facts: {

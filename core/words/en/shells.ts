@@ -1,20 +1,15 @@
 import { clearance } from './clearance.ts'
 import { engineParts } from './engine-parts.ts'
+import { pairText, type HalfName, type OfPair } from './halves.ts'
 import { measuring } from './measuring.ts'
 import { trayForm } from './tray-form.ts'
 
-export type Half = keyof typeof engineParts.halves
 export interface OfPlace {
   /** The saddle or rod. */
   readonly position: string
 }
 export interface OfHalf extends OfPlace {
-  readonly half: Half
-}
-/** Grades of the two halves. */
-export interface OfPair {
-  readonly upper: string
-  readonly lower: string
+  readonly half: HalfName
 }
 export interface OfShell {
   readonly grade: string
@@ -47,7 +42,11 @@ export const shells = {
   without: ({ positions }: { readonly positions: readonly string[] }) =>
     `Still without shells: ${positions.join(', ')}.`,
   fromTray: 'From the tray.',
-  toOrder: ({ lines }: { readonly lines: readonly (OfShell & { half: Half | 'either'; count: number })[] }) =>
+  toOrder: ({
+    lines,
+  }: {
+    readonly lines: readonly (OfShell & { half: HalfName | 'either'; count: number })[]
+  }) =>
     'To order: ' +
     lines
       .map(({ count, grade, undersize, half }) =>
@@ -70,12 +69,12 @@ export const shells = {
       `! ${clearance.verdicts[verdict]}`,
     differ: { declared: '! declared size and readings differ', mark: '! mark and readings differ' },
     outOfShape: '! out of shape',
-    toOrder: ({ of }: { readonly of: readonly Half[] }) =>
+    toOrder: ({ of }: { readonly of: readonly HalfName[] }) =>
       `to order: ${of.map((half) => halves[half]).join(', ')}`,
     pinned: 'chosen by hand',
   },
 
-  pair: ({ upper, lower }: OfPair) => `upper ${upper}, lower ${lower}`,
+  pair: (pair: OfPair) => pairText(pair),
   allowedPairs: ({ fromTray }: { readonly fromTray: boolean }) =>
     `Allowed pairs, thinnest first${fromTray ? '; what is chosen by hand is taken from the tray or ordered' : ''}:`,
   measure: ({ position }: OfPlace) => `Measure ${position}`,
@@ -84,15 +83,15 @@ export const shells = {
   pin: {
     short: 'Choose …',
     pin: ({ position, half }: OfHalf) => `Choose the ${halves[half]} shell of ${position} by hand`,
-    half: ({ half, grade, undersize }: OfShell & { readonly half: Half }) =>
+    half: ({ half, grade, undersize }: OfShell & { readonly half: HalfName }) =>
       `${halves[half]}: ${grade}${undersize === null ? '' : `, ${undersize}`}.`,
     pinnedTo: ({ to }: { readonly to: string }) => `Chosen by hand, ${to}:`,
-    what: ({ half }: { readonly half: Half }) => `Shell to use in the ${halves[half]} half`,
+    what: ({ half }: { readonly half: HalfName }) => `Shell to use in the ${halves[half]} half`,
     whichever: ({ grade }: { readonly grade: string }) => `${grade}, whichever shell`,
     /** A grade, or one shell of the tray by its label. */
-    whyHalf: ({ what, half }: { readonly what: string; readonly half: Half }) =>
+    whyHalf: ({ what, half }: { readonly what: string; readonly half: HalfName }) =>
       `Why always ${what} in the ${halves[half]} half?`,
-    whyPair: ({ upper, lower }: OfPair) => `Why upper ${upper} and lower ${lower} instead?`,
+    whyPair: (pair: OfPair) => `Why ${pairText(pair, ' and ')} instead?`,
     pinAt: ({ position }: OfPlace) => `Use this at ${position}`,
     usualReasons: ['Proposed grade is not on the shelf', 'Was fitted before and is good'],
   },

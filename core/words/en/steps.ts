@@ -1,12 +1,12 @@
 import { counted } from './counted.ts'
 import { engineParts } from './engine-parts.ts'
+import type { HalfName } from './halves.ts'
 import { patterns } from './parts.ts'
 
-export type Half = keyof typeof engineParts.halves
 export interface OfHalf {
   /** The saddle or rod. */
   readonly position: string
-  readonly half: Half
+  readonly half: HalfName
 }
 const named = ({ position, half }: OfHalf) => `${position} ${engineParts.halves[half]}`
 

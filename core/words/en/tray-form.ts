@@ -1,9 +1,11 @@
 import { engineParts } from './engine-parts.ts'
+import { capital } from './capital.ts'
+import { namesOf, type HalfName, type Split } from './halves.ts'
 
 export interface OfCompartment {
   readonly grade: string
   readonly undersize: string | null
-  readonly half: keyof typeof engineParts.halves | 'either'
+  readonly half: HalfName | 'either'
 }
 
 /** Counting the shells that are on the shelf. */
@@ -11,7 +13,11 @@ export const trayForm = {
   heading: 'the tray',
   choose: 'Choose from this tray',
   count: 'Count what is on the shelf; leave a grade empty where there is none.',
-  upperAndLower: 'Upper and lower are',
+  /** Whether the shells of the two halves are the same part. */
+  bothAre: ({ split }: { readonly split: Split }) => {
+    const [first, second] = namesOf(split)
+    return `${capital(first)} and ${second} are`
+  },
   halves: { alike: 'the same part', differ: 'different' },
   /** Written on the compartment, and kept with the count. */
   compartment: ({ grade, undersize, half }: OfCompartment) =>

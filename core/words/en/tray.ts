@@ -3,7 +3,7 @@ import { engineParts } from './engine-parts.ts'
 import { patterns } from './parts.ts'
 
 const toOrder = 'to order'
-const halves = { ...engineParts.halves, either: 'upper or lower' }
+const halves = { ...engineParts.halves, ...engineParts.either }
 
 /** The shells to order, and the labels of the tray. */
 export const tray = {

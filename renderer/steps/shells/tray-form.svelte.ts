@@ -1,6 +1,6 @@
 import type { NotedTray } from '../../../core/builds/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
-import type { Fit } from '../../../core/engine/index.ts'
+import { halfName, type Fit } from '../../../core/engine/index.ts'
 import type { Words } from '../../../core/words/index.ts'
 
 /** One compartment of the tray, or a single shell where a wall is typed. */
@@ -104,7 +104,10 @@ export class TrayForm {
     return this.#undersizes.flatMap((undersize) =>
       this.#fit.grades.flatMap(({ grade }) =>
         halves.map((half) => ({
-          label: words.shells.tray.compartment({ grade, undersize, half }),
+          label: words.shells.tray.compartment({
+            ...{ grade, undersize },
+            half: half === 'either' ? half : halfName(this.#fit, half),
+          }),
           grade,
           undersize,
           half,

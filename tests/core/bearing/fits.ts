@@ -21,6 +21,7 @@ export const pumpMains: Fit = {
   id: 'mains',
   name: 'Main bearings',
   kind: 'main',
+  split: 'upper-lower',
   positions: ['M1', 'M2', 'M3', 'M4'],
   housing: {
     name: 'the case',

@@ -1,5 +1,7 @@
 import type { AmountText } from '../../amount.ts'
 import type { PhraseText } from '../../phrase.ts'
+import { capital } from '../capital.ts'
+import { pairText, type OfPair } from '../halves.ts'
 import type { OfProcedure } from './audit-tightening.ts'
 
 export interface OfFit {
@@ -26,12 +28,23 @@ export interface OfBead {
 /** What a check measures, where the spec has limits for that elsewhere too. */
 const gaps = { 'end-float': 'end float', 'rod-side': 'rod side clearance' }
 
+/** What the family of a case says of its halves. */
+const families = {
+  'split-horizontal': 'the case is split level, into an upper and a lower half',
+  'split-vertical': 'the case is split upright',
+  caps: 'the case has caps under its saddles',
+  bedplate: 'the case stands on a bedplate',
+  tunnel: 'the crank goes into a tunnel',
+}
+
 /** What a fit says of the two halves of one bearing. */
 const rules = {
   'one-grade': 'the halves of one bearing must be of one grade',
   neighbours: 'only neighbouring grades may be mixed',
   'thicker-upper': 'the upper half takes the thicker wall',
   'thicker-lower': 'the lower half takes the thicker wall',
+  'thicker-left': 'the left half takes the thicker wall',
+  'thicker-right': 'the right half takes the thicker wall',
 }
 
 const shellSteps = {
@@ -110,6 +123,8 @@ export const auditWords = {
     `${fit}: nobody grinds ${undersize} off a journal (“${name}”). Check the value and its unit.`,
   'undersize-twice': ({ fit, name, undersize }: OfFit & { name: string; undersize: AmountText }) =>
     `${fit}: the undersize ${undersize} is there twice, or has two names (“${name}”). Keep one.`,
+  'split-against-family': ({ fit, family }: OfFit & { readonly family: keyof typeof families }) =>
+    `${fit}: its halves are left and right, but ${families[family]}. Correct “split” or “family”.`,
   'position-in-two-fits': ({
     position,
     first,
@@ -130,20 +145,20 @@ export const auditWords = {
     `${cell(facts)}: the chart has no shells for ${facts.positions.join(', ')}. Add the cell, or say why it is empty.`,
   'chart-cell-twice': (facts: OfMarks) =>
     `${cell(facts)}: the chart has two cells for one bearing. Keep one.`,
-  'chart-mixes-against-rule': (facts: OfMarks & { upper: string; lower: string; rule: keyof typeof rules }) =>
-    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower}, but ${rules[facts.rule]}. Correct the cell, or the rule.`,
-  'chart-leaves-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower} can give a clearance of ${facts.clearance}, by ` +
+  'chart-mixes-against-rule': (facts: OfMarks & OfPair & { rule: keyof typeof rules }) =>
+    `${cell(facts)}: ${pairText(facts, ' with ')}, but ${rules[facts.rule]}. Correct the cell, or the rule.`,
+  'chart-leaves-limits': (facts: OfMarks & Clearance & OfPair) =>
+    `${cell(facts)}: ${pairText(facts, ' with ')} can give a clearance of ${facts.clearance}, by ` +
     `their bands; allowed is ${facts.limits}. Check the cell and the bands.`,
-  'chart-misses-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: upper ${facts.upper} with lower ${facts.lower} give a clearance of ${facts.clearance}, by their ` +
+  'chart-misses-limits': (facts: OfMarks & Clearance & OfPair) =>
+    `${cell(facts)}: ${pairText(facts, ' with ')} give a clearance of ${facts.clearance}, by their ` +
     `bands, nowhere inside ${facts.limits}. Correct the cell or the bands.`,
-  'bands-leave-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: the best pair, upper ${facts.upper} with lower ${facts.lower}, can give ${facts.clearance}; ` +
+  'bands-leave-limits': (facts: OfMarks & Clearance & OfPair) =>
+    `${cell(facts)}: the best pair, ${pairText(facts, ' with ')}, can give ${facts.clearance}; ` +
     `allowed is ${facts.limits}. Check the bands and the limits.`,
-  'bands-miss-limits': (facts: OfMarks & Clearance & { upper: string; lower: string }) =>
-    `${cell(facts)}: no pair of grades comes inside ${facts.limits}; the nearest, upper ${facts.upper} with lower ` +
-    `${facts.lower}, gives ${facts.clearance}. Correct the bands or the limits.`,
+  'bands-miss-limits': (facts: OfMarks & Clearance & OfPair) =>
+    `${cell(facts)}: no pair of grades comes inside ${facts.limits}; the nearest, ` +
+    `${pairText(facts, ' with ')}, gives ${facts.clearance}. Correct the bands or the limits.`,
 
   // Positions
   'saddles-out-of-order': ({ first, second }: { first: string; second: string }) =>
@@ -247,10 +262,6 @@ function workIn(work: Work): string {
     case 'run-procedure':
       return `Procedure “${work.procedure}”`
   }
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }
 
 function cell({ fit, housing, journal }: OfMarks): string {

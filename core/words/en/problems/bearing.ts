@@ -1,4 +1,5 @@
 import type { AmountText } from '../../amount.ts'
+import { pairText, type OfPair } from '../halves.ts'
 
 export interface At {
   /** The saddle, rod or bearing; the fit's name where it is about all of them. */
@@ -88,14 +89,13 @@ export const bearingWords = {
     `${place}: the spec gives no wall thickness for its grades. Measure the shells' walls.`,
   'no-pair-inside-limits': (
     facts: At & {
-      readonly upper: string
-      readonly lower: string
+      readonly pair: OfPair
       readonly clearance: AmountText
       readonly limits: AmountText
     },
   ) =>
-    `${facts.place}: no allowed pair of shells is sure to stay inside ${facts.limits}; nearest is upper ${facts.upper} ` +
-    `with lower ${facts.lower}, ${facts.clearance}. Measure bore and journal and choose from the readings.`,
+    `${facts.place}: no allowed pair of shells is sure to stay inside ${facts.limits}; nearest is ` +
+    `${pairText(facts.pair, ' with ')}, ${facts.clearance}. Measure bore and journal and choose from the readings.`,
   'clearance-leaves-limits': (facts: At & { readonly clearance: AmountText; readonly limits: AmountText }) =>
     `${facts.place}: clearance ${facts.clearance}, allowed ${facts.limits}. Measure bore, journal and shells ` +
     'before closing it.',

@@ -1,10 +1,13 @@
+import { engineParts } from '../engine-parts.ts'
+import { pairText, type HalfName, type OfPair } from '../halves.ts'
+
 export interface OfStep {
   /** The step's name. */
   readonly step: string
 }
 export interface OfHalf {
   readonly position: string
-  readonly half: string
+  readonly half: HalfName
 }
 
 const undo: Readonly<Record<string, string>> = {
@@ -46,15 +49,11 @@ export const buildWords = {
   'marks-missing': ({ fit }: { readonly fit: string }) =>
     `${fit}: marks are missing. Note the marks of both parts first.`,
   'shell-in-place': ({ position, half }: OfHalf) =>
-    `${position}: the ${half} half is in place. Take out all shells of this fit before changing marks or shells.`,
+    `${position}: the ${engineParts.halves[half]} half is in place. Take out all shells of this fit before changing marks or shells.`,
   'shell-undecided': ({ position, half }: OfHalf) =>
-    `${position}: no shell can be proposed for the ${half} half. Choose a grade and say why.`,
-  'pair-not-allowed': (facts: {
-    readonly position: string
-    readonly upper: string
-    readonly lower: string
-  }) =>
-    `${facts.position}: this engine does not allow upper ${facts.upper} with lower ${facts.lower}. Choose another pair.`,
+    `${position}: no shell can be proposed for the ${engineParts.halves[half]} half. Choose a grade and say why.`,
+  'pair-not-allowed': (facts: OfPair & { readonly position: string }) =>
+    `${facts.position}: this engine does not allow ${pairText(facts, ' with ')}. Choose another pair.`,
   'basis-undecided': ({ position }: { readonly position: string }) =>
     `${position}: its mark and its readings do not agree. Measure again, or decide which of them counts and say why.`,
   'nothing-measured': ({ position }: { readonly position: string }) =>
@@ -75,14 +74,15 @@ export const buildWords = {
   'tray-label-missing': ({ line }: { readonly line: number }) =>
     `Line ${line} of the tray has no label. Write on it what stands on the box or the shell.`,
   'shell-to-be-ordered': ({ position, half, grade }: OfHalf & { readonly grade: string }) =>
-    `${position}: the ${half} half’s shell, grade ${grade}, is still to be ordered. Say that it has come before it is fitted.`,
+    `${position}: the ${engineParts.halves[half]} half’s shell, grade ${grade}, is still to be ordered. Say that it has come before it is fitted.`,
   'shell-not-chosen': ({ position, half }: OfHalf) =>
-    `${position}: no shell is chosen for the ${half} half. Choose the shells first.`,
+    `${position}: no shell is chosen for the ${engineParts.halves[half]} half. Choose the shells first.`,
   'position-not-in-fit': ({ position, fit }: { readonly position: string; readonly fit: string }) =>
     `“${position}” is not a bearing of ${fit}. Choose one that is.`,
   'half-in-place': ({ position, half }: OfHalf) =>
-    `${position}: the ${half} half is in place already. If that was a mistake, take it out.`,
-  'half-not-in-place': ({ position, half }: OfHalf) => `${position}: the ${half} half is not in place.`,
+    `${position}: the ${engineParts.halves[half]} half is in place already. If that was a mistake, take it out.`,
+  'half-not-in-place': ({ position, half }: OfHalf) =>
+    `${position}: the ${engineParts.halves[half]} half is not in place.`,
   'check-without-reading': ({ step }: OfStep) => `“${step}” asks for no reading. Answer good or not good.`,
   'check-good-why': ({ step }: OfStep) => `“${step}” was not good. Say what was done since.`,
   'check-reading-missing': ({ step }: OfStep) => `“${step}” asks for a reading. Type what the gauge shows.`,

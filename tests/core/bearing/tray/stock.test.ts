@@ -57,8 +57,17 @@ describe('shells from the tray', () => {
     const assignment = assigned(pumpMains, alike(line('P', 2), line('Q', 1)), [wantsPP, wantsPQ, wantsQQ])
     expect(laidOut(assignment)).toEqual(['M1 P/P', 'M2 P*/Q', 'M3 Q*/Q*'])
     expect(orderList(assignment)).toEqual([
-      { grade: 'P', undersize: null, half: 'either', count: 1, waiting: ['M2 upper'] },
-      { grade: 'Q', undersize: null, half: 'either', count: 2, waiting: ['M3 upper', 'M3 lower'] },
+      { grade: 'P', undersize: null, half: 'either', count: 1, waiting: [{ position: 'M2', half: 'upper' }] },
+      {
+        grade: 'Q',
+        undersize: null,
+        half: 'either',
+        count: 2,
+        waiting: [
+          { position: 'M3', half: 'upper' },
+          { position: 'M3', half: 'lower' },
+        ],
+      },
     ])
   })
 
@@ -79,7 +88,7 @@ describe('shells from the tray', () => {
     const assignment = assigned(pumpMains, tray, [wantsPP])
     expect(laidOut(assignment)).toEqual(['M1 P/P*'])
     expect(orderList(assignment)).toEqual([
-      { grade: 'P', undersize: null, half: 'lower', count: 1, waiting: ['M1 lower'] },
+      { grade: 'P', undersize: null, half: 'lower', count: 1, waiting: [{ position: 'M1', half: 'lower' }] },
     ])
   })
 

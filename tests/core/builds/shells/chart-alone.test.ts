@@ -79,7 +79,7 @@ describe('a chart without sizes', () => {
       ],
     ])
     expect(shellsWanted(fen, shop.state, mains).lines).toEqual([
-      { grade: 'B', undersize: null, half: 'either', count: 1, waiting: ['M1 lower'] },
+      { grade: 'B', undersize: null, half: 'either', count: 1, waiting: [{ position: 'M1', half: 'lower' }] },
     ])
     shop.does({ type: 'choose-shells', step, others: [] })
     expect(shop.state.shells['mains']![0]).toMatchObject({ grade: 'B', by: 'chart', label: 'B' })
