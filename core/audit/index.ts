@@ -7,6 +7,7 @@ import { auditDrawn } from './drawn.ts'
 import type { Finding } from './finding.ts'
 import { auditLimits } from './limits.ts'
 import { auditOrders } from './orders.ts'
+import { auditParts } from './parts.ts'
 import { auditPasses } from './passes.ts'
 import { auditPositions } from './positions.ts'
 import { auditPrevailing } from './prevailing.ts'
@@ -42,6 +43,7 @@ const subjects = [
   auditValues,
   auditBeads,
   auditSteps,
+  auditParts,
 ]
 
 /** Everything that is wrong or doubtful in a spec that could be read; faults before doubts. Empty for a good one. */

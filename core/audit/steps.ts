@@ -67,7 +67,7 @@ function auditFits({ fits, steps }: EngineSpec): readonly Finding[] {
   })
 }
 
-function mustWait(
+export function mustWait(
   steps: readonly Step[],
   step: Step | undefined,
   other: Step | undefined,
@@ -127,6 +127,7 @@ function workOf(step: Step): Facts<'done-in-two-steps'>['work'] | null {
       return { kind: step.kind, procedure: step.procedure }
     case 'fit-part':
     case 'check':
+    case 'count':
       return null
     default:
       return step satisfies never

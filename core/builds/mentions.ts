@@ -59,6 +59,12 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'part-fitted':
       say('part', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
       break
+    case 'parts-ticked': {
+      const name = spec.parts.find(({ id }) => id === event.part)?.name ?? event.part
+      say('part', name, event.number)
+      if (event.reason !== null) say('flag', 'used', 'again', name)
+      break
+    }
     case 'fasteners-declared-new':
       say('part', spec.fastenerGroups.find(({ id }) => id === event.group)?.name ?? event.group)
       break
@@ -84,6 +90,9 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'half-fitted':
     case 'half-taken-out':
     case 'part-taken-out':
+    case 'ticks-removed':
+    case 'part-left-over':
+    case 'parts-counted':
     case 'bead-laid':
     case 'bead-wiped-off':
     case 'build-finished':

@@ -5,6 +5,10 @@ import { buildLine } from './build-line.ts'
 /** The longest export that is imported; a build of two thousand fasteners in six passes has some six million. */
 export const mostExportCharacters = 32 * 1024 * 1024
 
+/** What of a build is given as a table. */
+export const tables = ['pulls', 'readings', 'parts'] as const
+export type BuildTable = (typeof tables)[number]
+
 const file = z.strictObject({
   /** To save it under; holds the build's number and head code. */
   fileName: z.string(),
@@ -64,9 +68,9 @@ export const archiveRequests = {
     // As JSON within JSON, every quotation mark takes two.
     mostBytes: 2 * mostExportCharacters,
   },
-  /** Every pull, or every reading of a gauge or wrench, as a table for a spreadsheet. */
+  /** Every pull, every reading of a gauge or wrench, or what became of each part, as a table for a spreadsheet. */
   'builds.csv': {
-    input: z.strictObject({ build: z.uuid(), table: z.enum(['pulls', 'readings']) }),
+    input: z.strictObject({ build: z.uuid(), table: z.enum(tables) }),
     output: file,
   },
 } as const

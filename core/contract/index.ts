@@ -1,5 +1,5 @@
 export { mostExportCharacters } from './archive.ts'
-export type { ImportResult, ReadEntry } from './archive.ts'
+export type { BuildTable, ImportResult, ReadEntry } from './archive.ts'
 export { mostComparedBytes } from './backups.ts'
 export type { BackupList, HeldAgainst, Verification } from './backups.ts'
 export { buildLine } from './build-line.ts'

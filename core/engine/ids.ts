@@ -34,6 +34,7 @@ function namedLists(spec: EngineSpec): readonly NamedList[] {
     byId('fastener', 'fasteners', spec.fasteners),
     byId('procedure', 'procedures', spec.procedures),
     byId('bead', 'beads', spec.beads),
+    byId('part', 'parts', spec.parts),
     byId('step', 'steps', spec.steps),
     ...spec.procedures.map(({ id, orders }, index) => ({
       ...byId('order', `procedures[${index}].orders`, orders),

@@ -56,6 +56,9 @@ function references(spec: EngineSpec): readonly Reference[] {
       ...ofProcedure(fastener, procedure, ['procedures', i]),
     ]),
     ...spec.beads.flatMap((bead, i) => face(['beads', i, 'face'], bead.face)),
+    ...spec.parts.flatMap(({ usedIn }, i) =>
+      usedIn.flatMap((use, k) => to('step', spec.steps)(['parts', i, 'usedIn', k, 'step'], use.step)),
+    ),
     ...ofSteps(spec),
     ...spec.cautions.flatMap(({ steps }, i) => each(to('step', spec.steps), ['cautions', i, 'steps'], steps)),
   ]
@@ -121,6 +124,8 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
         return refer.bead([...path, 'bead'], step.bead)
       case 'run-procedure':
         return refer.procedure([...path, 'procedure'], step.procedure)
+      case 'count':
+        return []
       default:
         return step satisfies never
     }

@@ -3,6 +3,7 @@ import { advise } from './advice.ts'
 import { engineCase } from './case.ts'
 import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
 import { endFloat, fit, sideClearance } from './fit.ts'
+import { parts } from './part.ts'
 import { step } from './step.ts'
 import { idText, nameText, sentenceText } from './text.ts'
 
@@ -42,6 +43,7 @@ export const engineSpec = z.strictObject({
   fasteners: z.array(fastener).max(2000),
   procedures: z.array(procedure).max(40),
   beads: z.array(bead).max(20).default([]),
+  parts: parts.default([]),
   steps: z.array(step).min(1, advise('steps-none')).max(100),
   cautions: z.array(caution).max(60),
 })

@@ -30,6 +30,8 @@ export const step = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ ...common, kind: z.literal('lay-bead'), bead: idText }),
   z.strictObject({ ...common, kind: z.literal('run-procedure'), procedure: idText }),
+  /** What is left over is counted: every part of the list is in, or it is said where it is. */
+  z.strictObject({ ...common, kind: z.literal('count') }),
   z.strictObject({
     ...common,
     kind: z.literal('check'),

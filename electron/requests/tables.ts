@@ -3,15 +3,16 @@ import { checkNote, type BuildSheet, type SheetPull } from '../../core/builds/in
 import { isolated } from '../../core/problem/index.ts'
 import { formatAngle, formatLength, inMillimetres, degrees, nanometres } from '../../core/quantity/index.ts'
 import { torqueAtFastener } from '../../core/tightening/index.ts'
+import type { BuildTable } from '../../core/contract/index.ts'
 import { en } from '../../core/words/index.ts'
 
 type Cell = string | number | null
 type Row = Readonly<Record<string, Cell>>
 
 /** A table for a spreadsheet: RFC 4180, with a byte order mark, by which spreadsheet programs know UTF-8. */
-export function tableOf(sheet: BuildSheet, table: 'pulls' | 'readings'): string {
-  const rows = table === 'pulls' ? pulls(sheet) : readings(sheet)
-  const fields = table === 'pulls' ? pullFields : readingFields
+export function tableOf(sheet: BuildSheet, table: BuildTable): string {
+  const { fields, rowsOf } = tables[table]
+  const rows = rowsOf(sheet)
   const data = rows.map((row) =>
     Object.fromEntries(Object.entries(row).map(([field, cell]) => [field, asText(cell)])),
   )
@@ -161,6 +162,63 @@ function readings({ checks, runs }: BuildSheet): Row[] {
     ),
   )
   return [...gauges, ...wrenches].sort((a, b) => a.entry - b.entry)
+}
+
+const partFields = [
+  'part',
+  'place',
+  'wanted',
+  'when',
+  'step',
+  'count',
+  'condition',
+  'in_builds_before',
+  'against_the_spec',
+  'left_over',
+  'supplier_number',
+  'entry',
+  'time_utc',
+  'person',
+] as const
+
+/** What became of each part: a line for all that was said of it, and one for what nothing was said of. */
+function partRows({ parts }: BuildSheet): Row[] {
+  return parts.flatMap(({ name, place, count: wanted, reuse, ticks, leftOver, open }) => {
+    const of = { part: name, place, wanted, when: en.partsList.reuse(reuse) }
+    const nothing = { condition: null, in_builds_before: null, against_the_spec: null }
+    return [
+      ...ticks.map(({ step, count, condition, before, reason, number, said }) => ({
+        ...{ ...of, step, count, condition, in_builds_before: before ?? null, against_the_spec: reason },
+        ...{ left_over: null, supplier_number: number, ...saidBy(said) },
+      })),
+      ...leftOver.map(({ step, count, reason, said }) => ({
+        ...{ ...of, ...nothing, step, count, left_over: reason, supplier_number: null, ...saidBy(said) },
+      })),
+      ...(open === 0
+        ? []
+        : [
+            {
+              ...{ ...of, ...nothing, step: null, count: open, condition: 'not-accounted' },
+              ...{ left_over: null, supplier_number: null, ...saidBy(null) },
+            },
+          ]),
+    ]
+  })
+}
+
+function saidBy(said: BuildSheet['started']) {
+  return { entry: said?.seq ?? null, time_utc: said?.at ?? null, person: said?.person ?? null }
+}
+
+const tables: {
+  readonly [Table in BuildTable]: {
+    readonly fields: readonly string[]
+    readonly rowsOf: (sheet: BuildSheet) => Row[]
+  }
+} = {
+  pulls: { fields: pullFields, rowsOf: pulls },
+  readings: { fields: readingFields, rowsOf: readings },
+  parts: { fields: partFields, rowsOf: partRows },
 }
 
 type Adapter = NonNullable<NonNullable<SheetPull['held']>['adapter']>

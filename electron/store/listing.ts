@@ -60,6 +60,8 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
       return event.verdict === 'unread' || event.verdict === 'within' ? null : 'flagged'
     case 'check-answered':
       return event.verdict === 'good' ? null : 'flagged'
+    case 'parts-ticked':
+      return event.reason === null ? null : 'flagged'
     case 'problem-noted':
       return 'flagged'
     case 'build-started':
@@ -69,6 +71,9 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'half-taken-out':
     case 'part-fitted':
     case 'part-taken-out':
+    case 'ticks-removed':
+    case 'part-left-over':
+    case 'parts-counted':
     case 'bead-laid':
     case 'bead-wiped-off':
     case 'step-confirmed':

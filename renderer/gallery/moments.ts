@@ -4,6 +4,8 @@ import {
   currentStep,
   isStepDone,
   measuringOf,
+  unaccounted,
+  usesAt,
   type BuildCommand,
 } from '../../core/builds/index.ts'
 import { difference, inMillimetres, millimetres } from '../../core/quantity/index.ts'
@@ -36,7 +38,8 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
     'out of limits': pinAWrongPair,
   },
   'fit-shells': { 'half of the shells fitted': fitHalf },
-  'fit-part': { 'part to fit': atOnce },
+  'fit-part': { 'part to fit': atOnce, 'single-use part used again': useAgain },
+  count: { 'parts to count': atOnce, 'parts all there': allCounted },
   'lay-bead': { 'bead to lay': atOnce, 'bead laid': goOn },
   check: { 'check to answer': atOnce },
   'run-procedure': {
@@ -190,4 +193,19 @@ function pullTooHard(build: MemoryBuild, step: StepOf<'run-procedure'>): boolean
   const typed = (Number(reading.typed) * 1.25).toFixed(1)
   build.does({ ...next, reading: { ...reading, typed } })
   return openFlags(build.state.runs[step.procedure]).length > 0
+}
+
+/** The first part that is new each time goes in a second time. */
+function useAgain(build: MemoryBuild, step: StepOf<'fit-part'>): boolean {
+  const single = usesAt(build.engine.spec, build.state, step.id).find(
+    ({ part }) => part.reuse === 'new-each-time',
+  )
+  if (single === undefined) return false
+  const { part, left } = single
+  const as = { condition: 'used-again', reason: 'the new ones come tomorrow', number: '' } as const
+  return build.act({ type: 'tick-parts', step: step.id, part: part.id, count: left, ...as }).ok
+}
+
+function allCounted(build: MemoryBuild): boolean {
+  return goOnUntil(build, () => unaccounted(build.engine.spec, build.state).length === 0)
 }

@@ -1,4 +1,4 @@
-import { checkNote, type BuildState } from '../../core/builds/index.ts'
+import { checkNote, partUses, usesAt, type BuildState } from '../../core/builds/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { answerText, numberOf } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
@@ -33,7 +33,14 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     case 'fit-shells':
       return [words.people.lookAt.halves]
     case 'fit-part':
-      return [step.instruction]
+      return [step.instruction, ...partsIn(words, spec, state, step)]
+    case 'count':
+      return [
+        words.partsList.count.whatFor,
+        ...partUses(spec, state).flatMap(({ part, leftOver }) =>
+          leftOver === null ? [] : [words.partsList.count.leftOver({ name: part.name, ...leftOver })],
+        ),
+      ]
     case 'lay-bead':
       return [words.people.lookAt.bead]
     case 'run-procedure': {
@@ -57,4 +64,15 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     default:
       return step satisfies never
   }
+}
+
+function partsIn(words: Words, spec: EngineSpec, state: BuildState, step: Step): readonly string[] {
+  return usesAt(spec, state, step.id).flatMap(({ part, ticks }) =>
+    ticks.map((tick) =>
+      words.people.lookAt.part({
+        name: part.name,
+        tick: words.partsList.tick({ ...tick, before: tick.before ?? null }),
+      }),
+    ),
+  )
 }

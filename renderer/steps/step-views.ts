@@ -2,6 +2,7 @@ import type { Component } from 'svelte'
 import type { StepKind } from '../../core/engine/index.ts'
 import BeadStep from './BeadStep.svelte'
 import CheckStep from './CheckStep.svelte'
+import CountStep from './CountStep.svelte'
 import FitPartStep from './FitPartStep.svelte'
 import FitShellsStep from './FitShellsStep.svelte'
 import MarksStep from './MarksStep.svelte'
@@ -17,6 +18,7 @@ const views: { readonly [Kind in StepKind]: Component<StepProps<Kind>> } = {
   'lay-bead': BeadStep,
   'run-procedure': RunStep,
   check: CheckStep,
+  count: CountStep,
 }
 
 /** The view of each kind of step; a kind without one does not compile. The step handed in must be of that kind. */

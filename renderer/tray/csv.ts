@@ -1,5 +1,6 @@
 import Papa from 'papaparse'
 import { clearanceText } from '../../core/bearing/index.ts'
+import type { WantedPart } from '../../core/builds/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import type { LabelRow, OrderRow } from './tray-rows.ts'
 
@@ -11,6 +12,27 @@ export function orderCsv(words: Words, rows: readonly OrderRow[]): string {
       ...[fit, grade, size ?? words.engineParts.standardSize, words.tray.order.halves[half]],
       ...[count, waiting],
     ]),
+  )
+}
+
+/** Everything that has to be got, shells, parts and fasteners, for a supplier: a line for each kind. */
+export function wholeOrderCsv(
+  words: Words,
+  shells: readonly OrderRow[],
+  parts: readonly WantedPart[],
+): string {
+  const { partsList, tray } = words
+  return csvOf(
+    ['name', 'what', 'count', 'place', 'when', 'number', 'for'],
+    [
+      ...shells.map(({ fit, grade, size, half, count, waiting }) => [
+        ...[partsList.orderList.shellsOf({ fit }), partsList.orderList.grade({ grade, size }), count],
+        ...[tray.order.halves[half], '', '', waiting],
+      ]),
+      ...parts.map(({ kind, name, count, place, reuse, steps }) => [
+        ...[name, kind, count, place, partsList.reuse(reuse), '', steps.join(', ')],
+      ]),
+    ],
   )
 }
 

@@ -4,6 +4,7 @@ import {
   evolve,
   halfKey,
   replay,
+  unaccounted,
   type BuildCommand,
   type BuildState,
   type RecordedEvent,
@@ -39,6 +40,13 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
     }
     case 'fit-part':
       return { type: 'fit-part', step: step.id }
+    case 'count': {
+      const [use] = unaccounted(spec, state)
+      if (use === undefined) return { type: 'count-parts', step: step.id }
+      const { part, left } = use
+      const as = { condition: 'new', reason: '', number: '' } as const
+      return { type: 'tick-parts', step: use.step.id, part: part.id, count: left, ...as }
+    }
     case 'lay-bead':
       return { type: 'lay-bead', step: step.id }
     case 'check': {

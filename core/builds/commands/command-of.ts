@@ -52,6 +52,18 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'amend-build', text: event.text, reason: event.reason }
     case 'build-voided':
       return { type: 'void-build', reason: event.reason }
+    case 'parts-ticked': {
+      const { type: _, version: __, reason, number, ...ticked } = event
+      return { type: 'tick-parts', ...ticked, reason: reason ?? '', number: number ?? '' }
+    }
+    case 'ticks-removed':
+      return { type: 'remove-ticks', step: event.step, part: event.part, reason: event.reason }
+    case 'part-left-over': {
+      const { step, part, usedIn, reason } = event
+      return { type: 'leave-over', step, part, usedIn, reason }
+    }
+    case 'parts-counted':
+      return { type: 'count-parts', step: event.step }
     case 'readings-noted':
     case 'readings-withdrawn':
     case 'undersize-declared':

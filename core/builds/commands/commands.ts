@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { bearingCommands } from './bearing-commands.ts'
+import { partCommands } from './part-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
 import { half, washersByTable } from '../events/events.ts'
 
@@ -54,6 +55,7 @@ export const buildCommand = z.discriminatedUnion('type', [
     unexplained: z.literal(true).optional(),
   }),
   ...bearingCommands,
+  ...partCommands,
   ...runCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it

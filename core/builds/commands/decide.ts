@@ -8,6 +8,7 @@ import { decideBearing } from './decide-bearing.ts'
 import { answerCheck } from './decide-check.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideInRun } from './decide-in-run.ts'
+import { countParts, leaveOver, removeTicks, tickParts } from './decide-parts.ts'
 import { decideSecond } from './decide-second.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
 import { stepFor } from './step-guard.ts'
@@ -79,6 +80,10 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'lay-bead': layBead,
   'wipe-off-bead': wipeOffBead,
   'answer-check': answerCheck,
+  'tick-parts': tickParts,
+  'remove-ticks': removeTicks,
+  'leave-over': leaveOver,
+  'count-parts': countParts,
   'start-run': decideInRun,
   'declare-new': decideInRun,
   pull: decideInRun,

@@ -36,7 +36,7 @@ function stepNamed({ steps }: EngineSpec, command: StepCommand): Outcome<Step> {
     const step = steps.find((each) => each.kind === 'run-procedure' && each.procedure === procedure)
     return step === undefined ? refused('procedure-unknown', { procedure }) : done(step)
   }
-  const step = steps.find((each) => each.id === command.step && each.kind === kind)
+  const step = steps.find((each) => each.id === command.step && (kind === 'any' || each.kind === kind))
   return step === undefined ? refused('step-unknown', { step: command.step }) : done(step)
 }
 

@@ -16,7 +16,8 @@ export type CommandOf<Type extends BuildCommand['type']> = Extract<BuildCommand,
 export type Access = 'work' | 'undo' | 'any-time'
 
 interface StepRule {
-  readonly kind: StepKind
+  /** `any` for what may be said in every kind of step. */
+  readonly kind: StepKind | 'any'
   readonly access: Access
   /** Whether no shell of the step's fit may be in place. */
   readonly shellsOut?: true
@@ -42,6 +43,10 @@ export const stepRules = {
   'lay-bead': { kind: 'lay-bead', access: 'work' },
   'wipe-off-bead': { kind: 'lay-bead', access: 'undo' },
   'answer-check': { kind: 'check', access: 'work' },
+  'tick-parts': { kind: 'any', access: 'work' },
+  'remove-ticks': { kind: 'any', access: 'any-time' },
+  'leave-over': { kind: 'count', access: 'work' },
+  'count-parts': { kind: 'count', access: 'work' },
   'start-run': { kind: 'run-procedure', access: 'work' },
   'declare-new': { kind: 'run-procedure', access: 'work' },
   pull: { kind: 'run-procedure', access: 'work' },
@@ -68,7 +73,9 @@ export type StepCommandType = {
 export type StepCommand = CommandOf<StepCommandType>
 
 /** The kind of step that a command belongs to. */
-export type KindOf<Type extends StepCommandType> = (typeof stepRules)[Type]['kind']
+export type KindOf<Type extends StepCommandType> = (typeof stepRules)[Type]['kind'] extends 'any'
+  ? StepKind
+  : Exclude<(typeof stepRules)[Type]['kind'], 'any'>
 
 /** A build at the step that a command belongs to, which may be given there now. */
 export interface BuildAtStep<Kind extends StepKind> {

@@ -78,6 +78,7 @@ const subjects: Readonly<Record<Step['kind'], DrawingSubject>> = {
   'fit-part': 'check',
   'lay-bead': 'bead',
   check: 'check',
+  count: 'check',
   'run-procedure': 'tightening',
 }
 

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { bearingEvents } from './bearing-events.ts'
+import { partEvents } from './part-events.ts'
 import { runEvents } from '../../tightening/index.ts'
 
 const version = z.literal(1)
@@ -104,6 +105,7 @@ export const buildEvent = z.discriminatedUnion('type', [
     washersByTable: washersByTable.nullable().optional(),
   }),
   ...bearingEvents,
+  ...partEvents,
   ...runEvents,
   /**
    * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else

@@ -1,5 +1,6 @@
 import { evolveRun } from '../../tightening/index.ts'
 import { evolveBearings } from './bearing-record.ts'
+import { evolveParts, withoutTicksAt } from './part-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
 
@@ -76,6 +77,16 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
       return {
         ...state,
         partsFitted: withoutMember(state.partsFitted, event.step),
+        parts: withoutTicksAt(state.parts, event.step),
+        workedOn: { step: event.step },
+      }
+    case 'parts-ticked':
+    case 'ticks-removed':
+    case 'part-left-over':
+    case 'parts-counted':
+      return {
+        ...state,
+        parts: evolveParts(state.parts, seq, event),
         workedOn: { step: event.step },
       }
     case 'bead-laid':

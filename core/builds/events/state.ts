@@ -1,5 +1,6 @@
 import type { Run } from '../../tightening/index.ts'
 import { untouched, type BearingRecord } from './bearing-record.ts'
+import { noParts, type PartsRecord } from './part-record.ts'
 import type { Half, ShellChoice } from './events.ts'
 
 /** How far a build has come: what its events add up to. Ids are the spec's. */
@@ -20,6 +21,7 @@ export interface BuildState {
   readonly fitted: ReadonlySet<string>
   /** Steps of the kind fit-part that are done. */
   readonly partsFitted: ReadonlySet<string>
+  readonly parts: PartsRecord
   /** By bead id: those that are laid. */
   readonly beads: Readonly<Record<string, BeadLaid>>
   /** By step id: the last answer. */
@@ -77,6 +79,7 @@ export const emptyBuild: BuildState = {
   bearings: {},
   fitted: new Set(),
   partsFitted: new Set(),
+  parts: noParts,
   beads: {},
   checks: {},
   runs: {},

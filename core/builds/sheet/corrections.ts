@@ -16,6 +16,7 @@ export interface SheetCorrection extends Stamp {
     | 'run-restarted'
     | 'half-taken-out'
     | 'part-taken-out'
+    | 'ticks-removed'
     | 'bead-wiped-off'
     | 'marks-noted-again'
     | 'shells-chosen-again'
@@ -97,6 +98,11 @@ function correctionOf(
     case 'part-taken-out':
     case 'bead-wiped-off':
       return { kind: event.type, about: stepCalled(event.step), reason: reasonOf(event) }
+    case 'ticks-removed': {
+      const part = spec.parts.find(({ id }) => id === event.part)?.name ?? event.part
+      const about: Phrase = { code: 'partIn', facts: { part, step: stepName(event.step) } }
+      return { kind: event.type, about, reason: event.reason }
+    }
     case 'step-sent-back':
       return {
         kind: event.type,
@@ -130,6 +136,9 @@ function correctionOf(
     case 'build-started':
     case 'half-fitted':
     case 'part-fitted':
+    case 'parts-ticked':
+    case 'part-left-over':
+    case 'parts-counted':
     case 'bead-laid':
     case 'step-confirmed':
     case 'build-finished':

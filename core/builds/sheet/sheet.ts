@@ -5,6 +5,7 @@ import { beadsOn, type SheetBead } from './beads.ts'
 import { checksOn, type SheetCheck } from './checks.ts'
 import { correctionsIn, type SheetCorrection } from './corrections.ts'
 import { fitsOn, type SheetFit } from './fits.ts'
+import { partsOn, type SheetPart } from './parts.ts'
 import { runsOn, type SheetRun } from './runs.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
@@ -32,6 +33,7 @@ export interface BuildSheet {
   readonly fits: readonly SheetFit[]
   readonly runs: readonly SheetRun[]
   readonly beads: readonly SheetBead[]
+  readonly parts: readonly SheetPart[]
   readonly checks: readonly SheetCheck[]
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
@@ -75,6 +77,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     fits: fitsOn(spec, state, entries),
     runs: runsOn(spec, state, entries),
     beads: beadsOn(spec, state, entries),
+    parts: partsOn(spec, state, entries),
     checks: checksOn(spec, entries),
     steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),

@@ -23,6 +23,8 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
     case 'fit-part':
     case 'check':
       return step.face ?? first!.id
+    case 'count':
+      return first!.id
     default:
       return step satisfies never
   }

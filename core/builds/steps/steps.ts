@@ -80,6 +80,8 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
       )
     case 'run-procedure':
       return isRunDone(procedureOf(spec, step.procedure), state.runs[step.procedure])
+    case 'count':
+      return state.parts.counted.has(step.id)
     case 'fit-part':
     case 'lay-bead':
     case 'check':
@@ -96,6 +98,7 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
   switch (step.kind) {
     case 'note-marks':
     case 'choose-shells':
+    case 'count':
       return false
     case 'fit-shells':
       return firstFitted(state, fitOf(spec, step.fit)) !== null

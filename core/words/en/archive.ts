@@ -76,6 +76,7 @@ export const archive = {
   exportOne: 'Export as one file',
   pullsCsv: 'Pulls as CSV',
   readingsCsv: 'Readings as CSV',
+  partsCsv: 'Parts as CSV',
 
   // Importing
   import: {
@@ -129,6 +130,10 @@ export const archive = {
     'half-taken-out': 'shell taken out',
     'part-fitted': 'part fitted',
     'part-taken-out': 'part taken out',
+    'parts-ticked': 'parts fitted',
+    'ticks-removed': 'fitted parts taken back',
+    'part-left-over': 'part left over',
+    'parts-counted': 'parts counted',
     'bead-laid': 'bead laid',
     'bead-wiped-off': 'bead wiped off',
     'check-answered': 'check answered',

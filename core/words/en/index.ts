@@ -18,6 +18,7 @@ import { launch } from './launch.ts'
 import { order } from './order.ts'
 import { packaging } from './packaging.ts'
 import { parts } from './parts.ts'
+import { partsList } from './parts-list.ts'
 import { passes } from './passes.ts'
 import { people } from './people.ts'
 import { phrases } from './phrases.ts'
@@ -57,6 +58,7 @@ export const en = {
   order,
   packaging,
   parts,
+  partsList,
   passes,
   people,
   phrases,

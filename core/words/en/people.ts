@@ -95,6 +95,7 @@ export const people = {
       `${facts.position}: ` +
       pairText({ split: facts.split, upper: facts.upper ?? '–', lower: facts.lower ?? '–' }),
     halves: 'Look at every half in its saddle. The drawing shows which shell belongs where.',
+    part: ({ name, tick }: { readonly name: string; readonly tick: string }) => `${name}: ${tick}`,
     bead: 'Compare the bead with its path on the drawing.',
     fasteners: 'Look at every fastener on the drawing and at the engine. Each pull is on the sheet.',
     noFlag: 'No flag was raised.',

@@ -21,12 +21,14 @@ const entries: Readonly<Record<string, string>> = {
   orders: 'order',
   outline: 'corner',
   passes: 'pass',
+  parts: 'part',
   path: 'point',
   procedures: 'procedure',
   rods: 'rod',
   saddles: 'saddle',
   steps: 'step',
   undersizes: 'undersize',
+  usedIn: 'use',
   washers: 'washer',
 }
 

@@ -15,6 +15,7 @@ const measuredParts = { housing: 'bore', journal: 'journal' }
 export const sheetPhrases = {
   procedureCalled: ({ procedure }: OfProcedure) => procedure,
   stepCalled: ({ step }: OfStep) => step,
+  partIn: ({ part, step }: OfStep & { readonly part: string }) => `${part}, ${step}`,
   stepBy: ({ step, person }: OfStep & { readonly person: string }) => `${step}, by ${person}`,
   bearingOf: ({ fit, position }: { readonly fit: string; readonly position: string }) =>
     `${fit}, ${position}`,

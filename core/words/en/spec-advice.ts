@@ -68,6 +68,11 @@ export const specAdvice = {
   'faces-none': (_: None) => 'a case has at least one joint face',
   'order-empty': (_: None) => 'an order has at least one fastener',
   'passes-none': (_: None) => 'a procedure has at least one pass',
+  'part-limit': (_: None) =>
+    'write “new-each-time”, or how long it may be used again: “limit” in words, or “uses” as so many builds in all',
+  'part-unused': (_: None) => 'name one step at least that uses it',
+  'parts-too-many': ({ most }: { readonly most: number }) =>
+    `a parts list has at most ${most} lines: put alike parts into one line with their count, and leave out what this build does not fit`,
   'steps-none': (_: None) => 'a spec has at least one step',
   'fasteners-none': (_: None) => 'name one fastener at least',
   'version-of-spec': ({ version }: { readonly version: number }) =>

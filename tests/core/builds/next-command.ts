@@ -2,8 +2,11 @@ import {
   currentStep,
   halfKey,
   proposalsFor,
+  unaccounted,
+  usesAt,
   type BuildCommand,
   type BuildState,
+  type PartUse,
 } from '../../../core/builds/index.ts'
 import { formatLength, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
 import type { EngineSpec, Fit, Step } from '../../../core/engine/index.ts'
@@ -31,8 +34,14 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
       return { type: 'choose-shells', step: step.id, others: othersWhereNoneIsProposed(spec, state, step) }
     case 'fit-shells':
       return { type: 'fit-half', step: step.id, ...nextHalf(state, fitOf(spec, step)) }
-    case 'fit-part':
-      return { type: 'fit-part', step: step.id }
+    case 'fit-part': {
+      const use = usesAt(spec, state, step.id).find(({ left }) => left > 0)
+      return use === undefined ? { type: 'fit-part', step: step.id } : ticked(use)
+    }
+    case 'count': {
+      const [use] = unaccounted(spec, state)
+      return use === undefined ? { type: 'count-parts', step: step.id } : ticked(use)
+    }
     case 'lay-bead':
       return { type: 'lay-bead', step: step.id }
     case 'check': {
@@ -51,6 +60,12 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
     default:
       return step satisfies never
   }
+}
+
+/** All that is left of a part at one step, new. */
+function ticked({ part, step, left }: PartUse): BuildCommand {
+  const as = { condition: 'new', reason: '', number: '' } as const
+  return { type: 'tick-parts', step: step.id, part: part.id, count: left, ...as }
 }
 
 function fitOf(spec: EngineSpec, step: { readonly fit: string }): Fit {

@@ -9,6 +9,9 @@ interface AtPosition {
 interface AtHalf extends AtPosition {
   readonly half: keyof typeof halves
 }
+interface OfPart {
+  readonly part: string
+}
 interface OfStep {
   readonly step: string
 }
@@ -27,6 +30,10 @@ const asked = {
     `why ${position}, ${halves[half]} half, gets ${grade}`,
   'half-taken-out': ({ position, half }: AtHalf) => `why the ${halves[half]} half of ${position} comes out`,
   'part-taken-out': ({ step }: OfStep) => `why “${step}” is undone`,
+  'new-each-time': ({ part }: OfPart) => `why “${part}” is used again although it is to be new each time`,
+  'used-up': ({ part }: OfPart) => `why “${part}” is used again beyond its limit`,
+  'ticks-removed': ({ part }: OfPart) => `why “${part}” does not count as fitted`,
+  'part-left-over': ({ part }: OfPart) => `why “${part}” is left over`,
   'bead-wiped-off': (_: None) => 'why the bead is wiped off',
   'step-sent-back': ({ step }: OfStep) => `why “${step}” is to be done again`,
   addition: (_: None) => 'what is to be added to the build',

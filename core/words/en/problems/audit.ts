@@ -235,6 +235,18 @@ export const auditWords = {
   'step-does-not-wait': ({ step, other }: { step: string; other: string }) =>
     `“${step}” can begin before “${other}” is done. Let it come after that.`,
 
+  // Parts
+  'part-count-differs': ({ part, count, used }: { part: string; count: number; used: number }) =>
+    `“${part}”: ${count} on the list, and its steps use ${used}. Correct one of the two.`,
+  'part-twice-in-step': ({ part, step }: { part: string; step: string }) =>
+    `“${part}” stands twice for “${step}”. Write its count there once.`,
+  'part-where-nothing-is-fitted': ({ part, step }: { part: string; step: string }) =>
+    `“${part}” is used in “${step}”, and nothing is fitted there. Name a step that fits something.`,
+  'count-without-parts': ({ step }: { step: string }) =>
+    `“${step}” counts what is left over, and there is no parts list. Add one, or remove the step.`,
+  'parts-never-counted': (_: Record<never, never>) =>
+    'There is a parts list, and no step counts what is left over. Add one at the end.',
+
   // Cautions and source
   'standing-caution-missing': (_: Record<never, never>) =>
     "No caution says that the maker's current manual and a qualified person overrule this program. Add one for all steps.",

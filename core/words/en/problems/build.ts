@@ -5,6 +5,9 @@ export interface OfStep {
   /** The step's name. */
   readonly step: string
 }
+export interface PartIn extends OfStep {
+  readonly part: string
+}
 export interface OfHalf {
   readonly position: string
   readonly half: HalfName
@@ -44,6 +47,22 @@ export const buildWords = {
   'step-done-already': ({ step }: OfStep) =>
     `“${step}” is done already. If that was a mistake, take it back.`,
   'step-not-done': ({ step }: OfStep) => `“${step}” is not done, so there is nothing to take back.`,
+  'part-unknown': ({ part }: { readonly part: string }) =>
+    `The parts list has no “${part}”. Choose a part of the list.`,
+  'part-not-in-step': ({ part, step }: PartIn) =>
+    `“${part}” is not used in “${step}”. Tick it in a step that uses it.`,
+  'parts-ticked-already': ({ part, step }: PartIn) =>
+    `“${part}” is ticked already in “${step}”. If that was a mistake, take the tick back.`,
+  'parts-not-ticked': ({ part, step }: PartIn) => `Nothing of “${part}” is ticked in “${step}”.`,
+  'parts-too-many': ({
+    part,
+    step,
+    count,
+    left,
+  }: PartIn & { readonly count: number; readonly left: number }) =>
+    `“${step}” takes ${left} more of “${part}”, not ${count}. Count them again.`,
+  'part-unaccounted': ({ part, step, left }: PartIn & { readonly left: number }) =>
+    `${left} of “${part}” for “${step}” ${left === 1 ? 'is' : 'are'} not ticked. Tick what is in, or say where it is.`,
   'steps-left': ({ first }: { readonly first: string }) =>
     `The build cannot be finished yet: “${first}” is not done. Do it first.`,
   'marks-missing': ({ fit }: { readonly fit: string }) =>

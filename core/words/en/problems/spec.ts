@@ -38,6 +38,7 @@ const namedParts = {
   'journal-mark': 'journal mark',
   'oil-passage': 'oil passage',
   order: 'order',
+  part: 'part',
   position: 'position',
   procedure: 'procedure',
   rod: 'rod',

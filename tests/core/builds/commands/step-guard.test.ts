@@ -42,6 +42,13 @@ const commands: { readonly [Type in StepCommandType]: CommandOf<Type> } = {
   'lay-bead': { type: 'lay-bead', step: 'bead-plus' },
   'wipe-off-bead': { type: 'wipe-off-bead', step: 'bead-plus', reason },
   'answer-check': { type: 'answer-check', step: 'end-float', good: true, reading: '0.10', note: '' },
+  'tick-parts': {
+    ...{ type: 'tick-parts', step: 'lay-crank', part: 'washers', count: 1 },
+    ...{ condition: 'new', reason: '', number: '' },
+  },
+  'remove-ticks': { type: 'remove-ticks', step: 'lay-crank', part: 'washers', reason },
+  'leave-over': { type: 'leave-over', step: 'count', part: 'washers', usedIn: 'lay-crank', reason },
+  'count-parts': { type: 'count-parts', step: 'count' },
   'start-run': { type: 'start-run', ...rods },
   'declare-new': { type: 'declare-new', ...rods, group: 'rod-bolts' },
   pull: { type: 'pull', ...rods, pass: 0, fastener: 'R1', reading: null, moved: false, outOfOrder: null },
@@ -75,7 +82,7 @@ describe('a command', () => {
     expect(refusedWith(new Workshop(skerry), 'step-before')).toEqual([
       ...['choose-shells', 'note-readings', 'withdraw-readings', 'declare-undersize', 'decide-basis'],
       ...['pin-shells', 'release-shells', 'note-tray', 'fit-half', 'fit-part', 'lay-bead', 'answer-check'],
-      ...['start-run', 'declare-new', 'pull', 'replace-fastener'],
+      ...['tick-parts', 'start-run', 'declare-new', 'pull', 'replace-fastener'],
     ])
   })
 
@@ -101,11 +108,12 @@ describe('a command', () => {
         return step.ok ? [[command.type, step.value.kind, stepRules[command.type].kind]] : []
       })
     expect(kinds(first).map(([type]) => type)).toEqual([
-      ...['note-marks', 'read-thread', 'take-out-half', 'take-out-part', 'wipe-off-bead', 'take-back'],
-      ...['loosen-fastener', 'restart-run', 'read-again', 'note-problem', 'answer-flag', 'pause-run'],
+      ...['note-marks', 'read-thread', 'take-out-half', 'take-out-part', 'wipe-off-bead', 'remove-ticks'],
+      ...['take-back', 'loosen-fastener', 'restart-run', 'read-again', 'note-problem', 'answer-flag', 'pause-run'],
       'resume-run',
     ])
-    for (const [type, kind, named] of [...kinds(first), ...kinds(last)]) expect(kind, type).toBe(named)
+    for (const [type, kind, named] of [...kinds(first), ...kinds(last)])
+      if (named !== 'any') expect(kind, type).toBe(named)
   })
 
   it('to a step of another kind, to none, and to no procedure is unknown', () => {
