@@ -78,7 +78,6 @@ export const partsList = {
       `${times(facts)} left over: ${facts.reason}`,
     done: 'The count is right',
     isDone: '✓ Counted.',
-    empty: 'Nothing is left to ask for.',
   },
   orderList: {
     title: 'Parts to order',
@@ -100,7 +99,6 @@ export const partsList = {
     title: 'Parts',
     replaced: 'New',
     usedAgain: 'Used again',
-    none: 'none',
     against: 'USED AGAIN AGAINST THE SPEC',
     againstOne: (facts: {
       readonly name: string

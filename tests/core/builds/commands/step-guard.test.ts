@@ -109,7 +109,15 @@ describe('a command', () => {
       })
     expect(kinds(first).map(([type]) => type)).toEqual([
       ...['note-marks', 'read-thread', 'take-out-half', 'take-out-part', 'wipe-off-bead', 'remove-ticks'],
-      ...['take-back', 'loosen-fastener', 'restart-run', 'read-again', 'note-problem', 'answer-flag', 'pause-run'],
+      ...[
+        'take-back',
+        'loosen-fastener',
+        'restart-run',
+        'read-again',
+        'note-problem',
+        'answer-flag',
+        'pause-run',
+      ],
       'resume-run',
     ])
     for (const [type, kind, named] of [...kinds(first), ...kinds(last)])

@@ -1,0 +1,178 @@
+import { describe, expect, it } from 'vitest'
+import {
+  buildSheet,
+  isStepDone,
+  mentionsOf,
+  partsWanted,
+  usesAt,
+  type BuildCommand,
+} from '../../../../core/builds/index.ts'
+import { checkRules } from '../../../../core/builds/index.ts'
+import { demoEngine, newBuild, Workshop } from '../workshop.ts'
+
+const moor = demoEngine('moor-flat-4')
+
+function shopAt(step: string): Workshop {
+  const shop = new Workshop(moor)
+  shop.worksUpTo(step)
+  return shop
+}
+
+type Tick = Extract<BuildCommand, { type: 'tick-parts' }>
+function tick(part: string, more: Partial<Tick> = {}): Tick {
+  return {
+    ...{ type: 'tick-parts', step: 'pistons-on', part, count: 1, condition: 'new', reason: '', number: '' },
+    ...more,
+  }
+}
+const leftAt = (shop: Workshop, step: string) =>
+  Object.fromEntries(usesAt(shop.spec, shop.state, step).map(({ part, left }) => [part.id, left]))
+
+describe('ticking parts as they are fitted', () => {
+  it('counts down what is left, in as many ticks as one likes', () => {
+    const shop = shopAt('pistons-on')
+    expect(leftAt(shop, 'pistons-on')).toEqual({ pistons: 4, 'ring-sets': 4, pins: 4, circlips: 8 })
+    shop.does(tick('circlips', { count: 6 }))
+    shop.does(tick('circlips', { count: 2, number: ' CL-20 ' }))
+    expect(leftAt(shop, 'pistons-on')).toMatchObject({ circlips: 0 })
+    expect(shop.entries.at(-1)!.event).toMatchObject({ number: 'CL-20', reason: null })
+  })
+
+  it('refuses more than there are, what is ticked, what the list does not have, and what belongs elsewhere', () => {
+    const shop = shopAt('pistons-on')
+    expect(shop.refuses(tick('pistons', { count: 5 }))).toBe(
+      '“Pistons” takes 4 more of “Piston”, not 5. Count them again.',
+    )
+    shop.does(tick('pistons', { count: 4 }))
+    expect(shop.refuses(tick('pistons'))).toContain('ticked already in “Pistons”')
+    expect(shop.refuses(tick('cam-chain'))).toBe(
+      'The parts list has no “cam-chain”. Choose a part of the list.',
+    )
+    expect(shop.refuses(tick('strainer'))).toContain('“Oil strainer” is not used in “Pistons”')
+  })
+
+  it('asks why a part goes in again that is to be new each time, and marks the build by it', () => {
+    const shop = shopAt('pistons-on')
+    const again = tick('circlips', { count: 8, condition: 'used-again' })
+    expect(shop.refuses(again)).toBe(
+      'Say why “Circlip” is used again although it is to be new each time, in a word at least.',
+    )
+    shop.does({ ...again, reason: 'No new ones on the boat.' })
+    const entry = shop.entries.at(-1)!
+    expect(entry.event).toMatchObject({ reason: 'No new ones on the boat.' })
+    expect(mentionsOf(shop.spec, entry)).toContainEqual({ kind: 'flag', word: 'circlip' })
+  })
+
+  it('takes a reusable part again without a reason, and past its number of builds with one', () => {
+    const shop = shopAt('pistons-on')
+    shop.does(tick('pistons', { count: 4, condition: 'used-again' }))
+    expect(shop.entries.at(-1)!.event).toMatchObject({ condition: 'used-again', reason: null })
+    shop.does(tick('pins', { count: 3, condition: 'used-again', before: 1 }))
+    const worn = tick('pins', { condition: 'used-again', before: 2 })
+    expect(shop.refuses(worn)).toBe(
+      'Say why “Piston pin” is used again beyond its limit, in a word at least.',
+    )
+    shop.does({ ...worn, reason: 'measured, like new' })
+  })
+
+  it('waits for the steps before, as all work does', () => {
+    expect(new Workshop(moor).refuses(tick('pistons'))).toContain('comes later')
+  })
+
+  it('is taken back with a reason, and falls away when the part comes out', () => {
+    const shop = shopAt('pistons-on')
+    shop.does(tick('pistons', { count: 4 }))
+    const back = { type: 'remove-ticks', step: 'pistons-on', part: 'pistons', reason: '' } as const
+    expect(shop.refuses(back)).toContain('Say why “Piston” does not count as fitted')
+    shop.does({ ...back, reason: 'pressed too soon' })
+    expect(shop.refuses({ ...back, reason: 'again' })).toBe('Nothing of “Piston” is ticked in “Pistons”.')
+    shop.worksThrough('pistons-on')
+    expect(leftAt(shop, 'pistons-on')).toMatchObject({ circlips: 0 })
+    shop.does({ type: 'take-out-part', step: 'pistons-on', reason: 'a rail is bent' })
+    expect(leftAt(shop, 'pistons-on')).toEqual({ pistons: 4, 'ring-sets': 4, pins: 4, circlips: 8 })
+  })
+})
+
+describe('counting what is left over', () => {
+  /** Everything but one circlip is ticked. */
+  function counting(): Workshop {
+    const shop = shopAt('pistons-on')
+    shop.does(tick('circlips', { count: 7 }))
+    shop.does({ type: 'fit-part', step: 'pistons-on' })
+    for (const part of ['pistons', 'ring-sets', 'pins']) shop.does(tick(part, { count: 4 }))
+    shop.worksUpTo('count')
+    return shop
+  }
+
+  it('asks for each part that is not ticked, by step and number', () => {
+    const shop = counting()
+    const count = { type: 'count-parts', step: 'count' } as const
+    expect(shop.refuses(count)).toBe(
+      '1 of “Circlip” for “Pistons” is not ticked. Tick what is in, or say where it is.',
+    )
+    const left = { type: 'leave-over', step: 'count', part: 'circlips', usedIn: 'pistons-on' } as const
+    expect(shop.refuses({ ...left, reason: '' })).toContain('Say why “Circlip” is left over')
+    shop.does({ ...left, reason: 'one pin has a collar' })
+    expect(shop.refuses(count)).toContain('“Drain plug washer” for “Sump screws”')
+    shop.does(tick('drain-washer', { step: 'sump-run' }))
+    shop.does(count)
+    expect(isStepDone(shop.spec, shop.state, shop.step('count'))).toBe(true)
+    expect(shop.refuses(count)).toContain('is done already')
+  })
+
+  it('is open again as soon as a part is taken back', () => {
+    const shop = counting()
+    shop.worksThrough('count')
+    shop.does({ type: 'remove-ticks', step: 'pistons-on', part: 'circlips', reason: 'one lies on the floor' })
+    expect(isStepDone(shop.spec, shop.state, shop.step('count'))).toBe(false)
+    expect(shop.refuses({ type: 'finish-build' })).toContain('“Count parts” is not done')
+  })
+})
+
+describe('what has to be got', () => {
+  it('is every part that is not fitted yet, and the bolts that are new each time', () => {
+    const shop = new Workshop(moor)
+    const wanted = partsWanted(shop.spec, shop.state)
+    expect(wanted).toHaveLength(moor.parts.length + 1)
+    expect(wanted.at(-1)).toMatchObject({ kind: 'fasteners', name: 'Rod bolts', count: 8, place: 'Big ends' })
+    shop.worksThrough('pistons-on')
+    const left = partsWanted(shop.spec, shop.state).map(({ name, count }) => `${count} ${name}`)
+    expect(left).toEqual(['4 Barrel gasket', '1 Oil strainer', '2 Sump gasket', '1 Drain plug washer'])
+  })
+})
+
+describe('on the sheet', () => {
+  it('each part has what was said of it, and a single-use one that was used again has its reason', () => {
+    const shop = shopAt('pistons-on')
+    shop.does(tick('circlips', { count: 8, condition: 'used-again', reason: 'none on the boat' }))
+    const { parts } = buildSheet(shop.spec, shop.entries)
+    const circlips = parts.find(({ name }) => name === 'Circlip')!
+    expect(circlips.open).toBe(0)
+    expect(circlips.ticks).toMatchObject([
+      {
+        step: 'Pistons',
+        count: 8,
+        condition: 'used-again',
+        reason: 'none on the boat',
+        said: { person: 'Ada' },
+      },
+    ])
+    expect(parts.find(({ name }) => name === 'Barrel gasket')).toMatchObject({ open: 4, ticks: [] })
+  })
+
+  it('a build with all of it keeps the rules by which it came about', () => {
+    const shop = shopAt('pistons-on')
+    shop.does(tick('pins', { count: 4, condition: 'used-again', before: 2, reason: 'measured, like new' }))
+    shop.does(tick('pistons', { count: 1 }))
+    shop.does({ type: 'remove-ticks', step: 'pistons-on', part: 'pistons', reason: 'pressed too soon' })
+    shop.does({ type: 'fit-part', step: 'pistons-on' })
+    shop.worksUpTo('count')
+    const ofCirclips = { part: 'circlips', usedIn: 'pistons-on', reason: 'lost, engine searched' }
+    shop.does({ type: 'leave-over', step: 'count', ...ofCirclips })
+    while (!shop.state.finished) shop.goesOn()
+    const check = checkRules(shop.spec, newBuild.specSha256, shop.entries)
+    let turn = check.next()
+    while (!turn.done) turn = check.next()
+    expect(turn.value).toBeNull()
+  })
+})
