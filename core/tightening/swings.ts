@@ -37,10 +37,13 @@ export function swings(total: Angle, room: Angle, grip: Grip): Outcome<readonly 
   if (room <= 0) return refused('no-room', {})
   if (room >= total) return done([{ by: total, turned: total }])
 
-  const back = grip === 'ratchet' ? null : backBy[grip]
-  const by = back === null ? room : Math.floor(room / back) * back
-  if (back !== null && grip !== 'ratchet' && by === 0)
-    return refused('room-too-small', { room: angleAmount(room), flat: angleAmount(degrees(back)), grip })
+  if (grip !== 'ratchet' && room < backBy[grip])
+    return refused('room-too-small', {
+      room: angleAmount(room),
+      flat: angleAmount(degrees(backBy[grip])),
+      grip,
+    })
+  const by = grip === 'ratchet' ? room : Math.floor(room / backBy[grip]) * backBy[grip]
   const found: Swing[] = []
   let turned = 0
   while (total - turned > room) {

@@ -77,8 +77,8 @@ function oddCross(count: number): readonly number[] {
 
 /**
  * Opposite pairs, the second a quarter turn from the first as near as the count allows, each one after that as far as can be
- * from all before, and of those equally far the one nearest to a quarter turn from the last (the order of ASME PCC-1's
- * table for its legacy pattern). Each pair is begun at the end further from the last one pulled.
+ * from all before, and of those equally far the one furthest from the last (the order of ASME PCC-1's table for its legacy
+ * pattern). Each pair is begun at the end further from the last one pulled.
  */
 function evenCross(count: number): readonly number[] {
   const half = count / 2
@@ -88,8 +88,8 @@ function evenCross(count: number): readonly number[] {
     const last = pairs.at(-1)!
     const left = Array.from({ length: half }, (_, pair) => pair).filter((pair) => !pairs.includes(pair))
     const room = (pair: number) => Math.min(...pairs.map((each) => apart(pair, each, half)))
-    const offQuarter = (pair: number) => Math.abs(apart(pair, last, half) - half / 2)
-    pairs.push(left.toSorted((a, b) => room(b) - room(a) || offQuarter(a) - offQuarter(b) || a - b)[0]!)
+    const fromLast = (pair: number) => apart(pair, last, half)
+    pairs.push(left.toSorted((a, b) => room(b) - room(a) || fromLast(b) - fromLast(a) || a - b)[0]!)
   }
   const order: number[] = []
   for (const pair of pairs) {

@@ -5,6 +5,8 @@ import { heldWrench } from '../wrench/held.ts'
 
 const common = { procedure: z.string() }
 const typedReason = z.string().max(600)
+/** As typed, or sent by a gauge. */
+const typedReading = z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) })
 
 /**
  * What a person asks of a run. Texts come as typed: whether they will do is decided in `decide-run.ts`, in
@@ -29,16 +31,16 @@ export const runCommands = [
     pass: z.int().min(0),
     fastener: z.string().nullable(),
     /** As typed or sent by a gauge; null when the click is all there is. */
-    reading: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).nullable(),
+    reading: typedReading.nullable(),
     /** The wrench of the shop that it is pulled with; a reading is brought from its scale to the fastener. */
     held: heldWrench.optional(),
     /** The torque at which the length was reached, where it is tightened until it is; as typed. */
-    torque: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
+    torque: typedReading.optional(),
     /**
      * What it takes to run down, before it touches, as typed: only where that goes on top of the spec's torque, and once for a
      * fastener.
      */
-    running: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
+    running: typedReading.optional(),
     /** How long was waited, where the procedure waits, and why not longer, where that is less than it says. */
     waited: z.strictObject({ seconds: z.number().min(0), shortened: typedReason.nullable() }).optional(),
     /** Why it is pulled although the open time of the sealant in its joint is over, as typed; only asked for where it is. */
@@ -64,9 +66,9 @@ export const runCommands = [
     type: z.literal('read-again'),
     ...common,
     pull: z.int().min(1),
-    reading: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }),
+    reading: typedReading,
     /** As of the pull; the torque stays as it was read where it is left out. */
-    torque: z.strictObject({ typed: z.string().max(40), unit: z.enum(readUnits) }).optional(),
+    torque: typedReading.optional(),
     reason: typedReason,
   }),
   z.strictObject({

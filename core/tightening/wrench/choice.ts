@@ -87,7 +87,7 @@ function compare<Value extends number | string>(one: Value, other: Value): numbe
 }
 
 function worst({ least, most }: UsableWrench, { target }: TorqueWindow): number {
-  return Math.max(target - least, most - target) / target
+  return Math.max(target - least, most - target)
 }
 
 /** 0 in the middle of the usable range, 1 at either end. */

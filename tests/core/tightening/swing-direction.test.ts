@@ -50,6 +50,11 @@ describe('a handle that is followed', () => {
     expect(turnedOn(degrees(40), degrees(20), degrees(350), 'clockwise')).toBe(10)
   })
 
+  it('counts half a turn at once as tightening', () => {
+    expect(turnedOn(degrees(0), degrees(10), degrees(190), 'clockwise')).toBe(180)
+    expect(turnedOn(degrees(0), degrees(190), degrees(10), 'anticlockwise')).toBe(180)
+  })
+
   it('counts the other way round', () => {
     expect(turnedOn(degrees(0), degrees(20), degrees(350), 'anticlockwise')).toBe(30)
   })

@@ -35,6 +35,7 @@ describe('swings of a handle', () => {
 
   it('uses all the room with a ratchet', () => {
     expect(split(90, 40, 'ratchet')).toEqual([40, 40, 10])
+    expect(split(3, 1, 'ratchet')).toEqual([1, 1, 1])
   })
 
   it('counts up what has been turned', () => {
@@ -71,6 +72,7 @@ describe('swings of a handle', () => {
 
   it('needs no second flat for a turn that fits into the room', () => {
     expect(split(40, 45, 'hexagon')).toEqual([40])
+    expect(split(45, 45, 'hexagon')).toEqual([45])
   })
 
   it('refuses an angle of 4,000°', () => {
@@ -104,6 +106,8 @@ describe('a turn in flats of a hexagon', () => {
     [95, '1 flat and 7/12'],
     [94, '1.6 flats'],
     [52.5, '0.9 flats'],
+    [10, '1/6 of a flat'],
+    [50, '5/6 of a flat'],
   ])('%d° is %s', (angle, said) => {
     expect(en.run.angle.flats(inFlats(degrees(angle)))).toBe(said)
   })

@@ -96,6 +96,53 @@ describe('two orders of one procedure', () => {
     expect(greatestDifference(one, other)?.pass).toBe(0)
   })
 
+  it('differ by all that one of them holds where the other never pulled the bolt', () => {
+    const one = runWith([
+      [9_000, 0],
+      [9_000, 8_000],
+      [9_000, 8_000],
+      [9_000, 8_000],
+    ])
+    const other = { ...one, own: new Set(['a']) }
+    expect(greatestDifference(one, other)).toEqual({
+      ...{ pass: 0, pulls: 2, bolt: 'b', first: 8_000, second: 0 },
+    })
+  })
+
+  it('name the first of two bolts, and of two passes, that differ alike', () => {
+    const one = runWith([
+      [9_000, 0],
+      [9_000, 9_000],
+      [9_000, 9_000],
+      [9_000, 9_000],
+    ])
+    const other = runWith([
+      [8_000, 0],
+      [8_000, 8_000],
+      [8_000, 8_000],
+      [8_000, 8_000],
+    ])
+    expect(passDifferences(one, other).map(({ pass, bolt }) => [pass, bolt])).toEqual([
+      [0, 'a'],
+      [1, 'a'],
+    ])
+    expect(greatestDifference(one, other)).toMatchObject({ pass: 0, bolt: 'a' })
+  })
+
+  it('are the spec’s, a person’s own, the spec’s from its end, or a pattern over the same bolts', () => {
+    const [{ sequence }] = procedure.orders as readonly [(typeof procedure.orders)[0]]
+    const firstOf = (order: Parameters<typeof inOrder>[3], own: typeof procedure | null = null) =>
+      inOrder(spec, procedure, own, order).orders[0]!.sequence
+    const own = { ...procedure, orders: [{ ...procedure.orders[0]!, sequence: sequence.toSorted() }] }
+    expect(firstOf('spec', own)).toEqual(sequence)
+    expect(firstOf('own', own)).toEqual(sequence.toSorted())
+    expect(firstOf('own')).toEqual(sequence)
+    expect(firstOf('reversed', own)).toEqual(sequence.toReversed())
+    const fromEnd = firstOf('end-to-end', own)
+    expect(fromEnd.toSorted()).toEqual(sequence.toSorted())
+    expect(fromEnd).not.toEqual(sequence)
+  })
+
   it('do not differ where they are the same', () => {
     const same = passDifferences(asGiven, runOf('spec'))
     expect(same.length).toBeGreaterThan(1)

@@ -44,6 +44,22 @@ describe('the measure of an order', () => {
     })
   })
 
+  it('minds no order that begins in the nearest quarter, or is inwards three times of five', () => {
+    // M is in the middle, N half way out, L and R at the ends: five pairs lie at different distances.
+    const four = [
+      { id: 'L', x: -100, y: 0 },
+      { id: 'M', x: 0, y: 0 },
+      { id: 'N', x: 50, y: 0 },
+      { id: 'R', x: 100, y: 0 },
+    ]
+    // N before M, L before M: two of the five.
+    expect(measure(four, 'N L M R')).toEqual({ inwards: 0.4, inLine: 1, said: [] })
+    // N before M, and both ends before M but only one before N: three of the five.
+    const threeOfFive = measure(four, 'L N M R')
+    expect(threeOfFive.inwards).toBe(0.6)
+    expect(threeOfFive.said.join()).not.toContain('works inwards')
+  })
+
   it('does not mind two neighbours in a row', () => {
     expect(measure(caps, 'a3 b3 b2 b1 a4 a5 a2 b4 a1 b5').said).toEqual([])
   })

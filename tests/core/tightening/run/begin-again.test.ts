@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { isRunDone, restartPoints, wayOut } from '../../../../core/tightening/index.ts'
+import { engineSpec } from '../../../../core/engine/index.ts'
+import { isRunDone, isUsedUp, restartPoints, wayOut } from '../../../../core/tightening/index.ts'
 import { Bench, pull } from '../bench.ts'
 import { measuredEngine } from '../measured-engine.ts'
 import { byStretch, capsBy } from '../stretch-engine.ts'
@@ -61,6 +62,26 @@ describe('too much on a bolt that is turned by an angle', () => {
   })
 })
 
+describe('a bolt that may be used once only', () => {
+  it('is used up by a torque and not by a hand that seats it, whatever became of the others', () => {
+    const passes = [
+      { kind: 'seat', order: 'pair' },
+      { kind: 'torque', order: 'pair', target: '15 N·m' },
+    ]
+    const [rods] = winchEngine.procedures.filter(({ id }) => id === 'rods')
+    const procedures = engineSpec.shape.procedures.parse([{ ...rods, orders: rods!.orders, passes }])
+    const bench = Bench.started('rods', { ...winchEngine, procedures })
+    const isUsed = (id: string) => isUsedUp(bench.spec, bench.procedure, bench.run!, id)
+    bench.pullsNext(3)
+    expect(['rod-1', 'rod-2'].map(isUsed)).toEqual([false, false])
+    for (const fastener of ['rod-1', 'rod-2'])
+      bench.does({ type: 'loosen-fastener', fastener, reason: 'Washer forgotten' })
+    expect(['rod-1', 'rod-2'].map(isUsed)).toEqual([true, false])
+    bench.does({ type: 'replace-fastener', fastener: 'rod-1' })
+    expect(isUsed('rod-1')).toBe(false)
+  })
+})
+
 describe('two bolts that were turned too far', () => {
   it('are replaced one by one: a new R1 answers nothing for R2', () => {
     const rods = overturned()
@@ -115,9 +136,9 @@ describe('a run that begins again', () => {
     const rods = Bench.started('rods')
     for (let made = 0; made < 3; made++) rods.pullsToTarget()
     expect(restartPoints(rods.procedure, rods.run!)).toEqual([0])
-    expect(rods.refuses({ type: 'restart-run', pass: 1, reason: 'Pass was broken off' })).toContain(
-      'stretched twice',
-    )
+    const refused = rods.refuses({ type: 'restart-run', pass: 1, reason: 'Pass was broken off' })
+    expect(refused).toContain('cannot begin again at pass 2')
+    expect(refused).toContain('stretched twice')
   })
 
   it('never begins with a pass in which one was tightened to a stretch, nor before it but with the first', () => {

@@ -38,7 +38,28 @@ describe('a flag', () => {
     for (const fastener of ['cap-1', 'cap-2', 'cap-3']) gap.does(pull({ pass: 0, fastener }, ['80', 'mm']))
     gap.pullsNext(3)
     gap.does(pull(gap.next!, ['0.08', 'mm']))
-    expect(short(gap)).toMatch(/^0\.080? mm measured|^measured 0\.080? mm/)
+    expect(short(gap)).toBe('measured 0.080 mm, at most 0.050 mm')
+  })
+
+  it('speaks the unit of the gauge: a gap of 0.003 in where 0.05 mm, 0.0020 in, is the most', () => {
+    const gap = Bench.started('measured', measuredEngine)
+    for (const fastener of ['cap-1', 'cap-2', 'cap-3']) gap.does(pull({ pass: 0, fastener }, ['80', 'mm']))
+    gap.pullsNext(3)
+    gap.does(pull(gap.next!, ['0.003', 'in']))
+    expect(flagInShort(en, gap.procedure, gap.run!, gap.run!.flags[0]!)).toBe(
+      'measured 0.0030 in, at most 0.0020 in',
+    )
+  })
+
+  it('in a few words is the problem itself, or that the fastener moved', () => {
+    const bench = Bench.started()
+    bench.pullsNext(13)
+    bench.does(pull({ pass: 4, fastener: 'cap-1' }, null, { moved: true }))
+    bench.does({ type: 'note-problem', fastener: 'cap-1', text: 'Washer is cracked.' })
+    expect(bench.run!.flags.map((flag) => flagInShort(en, bench.procedure, bench.run!, flag))).toEqual([
+      'moved',
+      'Washer is cracked.',
+    ])
   })
 
   it('is not raised by a reading within, nor by a click without a reading', () => {

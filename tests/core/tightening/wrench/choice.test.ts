@@ -60,6 +60,10 @@ describe('the choice of a wrench', () => {
     expect(choose(window(60, 57, 63)).ids).toEqual(['medium', 'large'])
   })
 
+  it('or the larger one where the value lies nearer its middle: 95 N·m is near the end of 20 to 100', () => {
+    expect(choose(window(95, 90, 100)).ids).toEqual(['large', 'medium'])
+  })
+
   it('sets in the unit of the scale and says what its marks cost: 24 N·m at 18 lbf·ft is 24.4', () => {
     const feet = medium({
       range: { least: '10 lbf·ft', most: '50 lbf·ft' },
