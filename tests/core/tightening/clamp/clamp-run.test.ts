@@ -130,7 +130,7 @@ describe('two orders of one procedure', () => {
   })
 
   it('are the spec’s, a person’s own, the spec’s from its end, or a pattern over the same bolts', () => {
-    const [{ sequence }] = procedure.orders as readonly [(typeof procedure.orders)[0]]
+    const { sequence } = procedure.orders[0]!
     const firstOf = (order: Parameters<typeof inOrder>[3], own: typeof procedure | null = null) =>
       inOrder(spec, procedure, own, order).orders[0]!.sequence
     const own = { ...procedure, orders: [{ ...procedure.orders[0]!, sequence: sequence.toSorted() }] }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import {
+  evolveRun,
   flagProblem,
   isRunDone,
   nextPull,
@@ -107,6 +108,17 @@ describe('a turn that came short', () => {
     rods.does(pull({ pass: 1, fastener: 'rod-2' }, ['60', '°'], { outOfOrder: 'It stands in the way' }))
     expect(nextPull(rods.procedure, rods.run)).toEqual({ pass: 1, fastener: 'rod-1' })
     rods.does(pull({ pass: 1, fastener: 'rod-1' }, ['20', '°']))
+    expect(isRunDone(rods.procedure, rods.run)).toBe(true)
+  })
+})
+
+describe('a short turn in a record of an earlier version', () => {
+  it('is done where a person answered for it in words', () => {
+    const rods = turned('40')
+    const answered = { type: 'flag-answered', version: 1, procedure: 'rods', flag: 1 } as const
+    rods.run = evolveRun(rods.run, { ...answered, answer: 'Turned on by hand, 60° in all' })
+    expect(rods.next).toEqual({ pass: 1, fastener: 'rod-2' })
+    rods.pullsToTarget()
     expect(isRunDone(rods.procedure, rods.run)).toBe(true)
   })
 })

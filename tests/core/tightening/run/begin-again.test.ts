@@ -62,6 +62,51 @@ describe('too much on a bolt that is turned by an angle', () => {
   })
 })
 
+describe('a bolt that is loosened beside one that had too much', () => {
+  /** Cap bolt 1 at 26 N·m where 25.2 is the most, the others not yet torqued but seated. */
+  function tooMuch(): Bench {
+    const caps = Bench.started('caps')
+    caps.pullsNext(4)
+    caps.does(pull(caps.next!, ['26', 'N·m']))
+    return caps
+  }
+
+  it('settles nothing of the other: cap bolt 1 still has to come out', () => {
+    const caps = tooMuch()
+    caps.does({ type: 'loosen-fastener', fastener: 'cap-2', reason: 'Washer forgotten' })
+    expect(caps.run!.flags.map(({ fastener, answer }) => [fastener, answer])).toEqual([['cap-1', null]])
+  })
+
+  it('is not loosened where only others were pulled', () => {
+    const caps = Bench.started('caps')
+    caps.pullsNext()
+    expect(
+      caps.refuses({ type: 'loosen-fastener', fastener: 'cap-2', reason: 'Washer forgotten' }),
+    ).toContain('nothing to loosen')
+    caps.does({ type: 'loosen-fastener', fastener: 'cap-1', reason: 'Washer forgotten' })
+    expect(caps.refuses({ type: 'loosen-fastener', fastener: 'cap-1', reason: 'And again' })).toContain(
+      'nothing to loosen',
+    )
+  })
+
+  it('has its own reason where nothing was too much, though a cause is named', () => {
+    const caps = Bench.started('caps')
+    caps.pullsNext()
+    const asked = { type: 'loosen-fastener', fastener: 'cap-1', cause: 'to-begin-again' } as const
+    expect(caps.refuses({ ...asked, reason: '' })).toContain('Say why')
+    expect(caps.does({ ...asked, reason: 'Washer forgotten' })).toEqual([
+      {
+        ...{ type: 'fastener-loosened', version: 1, procedure: 'caps', fastener: 'cap-1' },
+        reason: 'Washer forgotten',
+      },
+    ])
+    const [loosened, answered] = tooMuch().does({ ...asked, reason: '' })
+    expect(loosened).toMatchObject({ type: 'fastener-loosened', cause: 'to-begin-again' })
+    expect(loosened).not.toHaveProperty('reason')
+    expect(answered).toMatchObject({ type: 'flag-answered', deed: 'begun-again' })
+  })
+})
+
 describe('a bolt that may be used once only', () => {
   it('is used up by a torque and not by a hand that seats it, whatever became of the others', () => {
     const passes = [
