@@ -16,6 +16,7 @@ import {
 import { done, type Outcome } from '../problem/index.ts'
 import { degrees, newtonMetres } from '../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../engine/index.ts'
+import { groupOf } from './order/fastener-group.ts'
 import { plannedIn } from './run/plan.ts'
 import { windowOf, type AcceptanceWindow } from './reading/window.ts'
 import type { TorqueWindow } from './wrench/index.ts'
@@ -59,8 +60,7 @@ export function explainPull(
   fastener: string,
   read: number | null = null,
 ): Outcome<PullExplanation | null> {
-  const groupId = spec.fasteners.find(({ id }) => id === fastener)?.group
-  const group = spec.fastenerGroups.find(({ id }) => id === groupId)
+  const group = groupOf(spec, fastener)
   const asked = group && askedOf(procedure, pass, fastener, read)
   if (group === undefined || asked === undefined || asked === null) return done(null)
   const found = fastenedJoint(group)

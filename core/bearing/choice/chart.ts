@@ -24,6 +24,5 @@ export function chartPair(fit: Fit, position: string, marks: MarkPair): Pair | n
 function inOrder(fit: Fit, { upper, lower }: ChartCell): Pair {
   const thickness = (grade: string) => fit.grades.findIndex((each) => each.grade === grade)
   const thicker = thickness(upper) > thickness(lower) ? 'upper' : 'lower'
-  const turned = thickness(upper) !== thickness(lower) && !thickerHalves(fit).includes(thicker)
-  return turned ? { upper: lower, lower: upper } : { upper, lower }
+  return thickerHalves(fit).includes(thicker) ? { upper, lower } : { upper: lower, lower: upper }
 }

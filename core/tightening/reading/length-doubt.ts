@@ -1,6 +1,7 @@
 import { problem, type Problem } from '../../problem/index.ts'
 import { lengthAmount, type Length } from '../../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
+import { groupOf } from '../order/fastener-group.ts'
 import { numberOf } from '../order/fastener-number.ts'
 import { lengthOfPull } from './measured-length.ts'
 import { counts, type PlannedPull } from '../run/plan.ts'
@@ -49,11 +50,6 @@ export function lengthDoubt(
   const beside = middle(others)
   if (beside !== null) return isFar(beside, shareAmongOthers) ? said(beside, 'others') : null
   return length < group.grip ? said(group.grip, 'grip') : null
-}
-
-function groupOf(spec: EngineSpec, fastener: string | null) {
-  const id = spec.fasteners.find((each) => each.id === fastener)?.group
-  return spec.fastenerGroups.find((each) => each.id === id)
 }
 
 /** The lower one of two in the middle; null of none. */

@@ -2,6 +2,7 @@ import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { EngineSpec, PassKind, Procedure } from '../../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { RunEvent } from './events.ts'
+import { groupOf } from '../order/fastener-group.ts'
 import { numberOf } from '../order/fastener-number.ts'
 import { counts, plannedPulls } from './plan.ts'
 import { openFlags } from './progress.ts'
@@ -16,8 +17,7 @@ const version = 1
  * it again would use it twice.
  */
 export function isUsedUp(spec: EngineSpec, procedure: Procedure, run: Run, fastener: string): boolean {
-  const id = spec.fasteners.find((each) => each.id === fastener)?.group
-  const once = spec.fastenerGroups.find((each) => each.id === id)?.reuse === 'new-each-time'
+  const once = groupOf(spec, fastener)?.reuse === 'new-each-time'
   if (!once || !run.loosened.includes(fastener)) return false
   return run.pulls.some(
     (pull) =>

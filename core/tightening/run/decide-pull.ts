@@ -4,6 +4,7 @@ import type { EngineSpec, Pass, Procedure } from '../../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
 import { isUsedUp } from './begin-again.ts'
+import { groupOf } from '../order/fastener-group.ts'
 import { numberOf } from '../order/fastener-number.ts'
 import { lengthDoubt } from '../reading/length-doubt.ts'
 import { stretchOf } from '../reading/measured-length.ts'
@@ -168,8 +169,7 @@ function decideTurn(
 
 /** The name of the group of single-use fasteners that this one is of, unless they were declared new. */
 function undeclaredGroup(spec: EngineSpec, run: Run, fastener: string | null): string | null {
-  const id = spec.fasteners.find((each) => each.id === fastener)?.group
-  const group = spec.fastenerGroups.find((each) => each.id === id)
+  const group = groupOf(spec, fastener)
   if (group?.reuse !== 'new-each-time' || run.declaredNew.includes(group.id)) return null
   return group.name
 }

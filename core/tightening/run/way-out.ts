@@ -1,4 +1,5 @@
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
+import { groupOf } from '../order/fastener-group.ts'
 import { plannedIn } from './plan.ts'
 import { openFlags } from './progress.ts'
 import type { Flag, Run } from './run.ts'
@@ -23,8 +24,7 @@ export function wayOut(spec: EngineSpec, procedure: Procedure, run: Run, flag: F
   const pull = run.pulls.find(({ number }) => number === flag.pull)
   if (flag.about === 'under') return pull !== undefined && isShort(run, pull) ? 'turn-on' : 'say'
   if (flag.about !== 'over' || flag.fastener === null || pull === undefined) return 'say'
-  const id = spec.fasteners.find((each) => each.id === flag.fastener)?.group
-  const group = spec.fastenerGroups.find((each) => each.id === id)
+  const group = groupOf(spec, flag.fastener)
   if (group?.reuse === 'new-each-time') return 'replace'
   const pass = procedure.passes[pull.pass]
   const window = pass && windowOf(pass, pull.fastener)

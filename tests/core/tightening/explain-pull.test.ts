@@ -83,6 +83,10 @@ describe('what one pull does', () => {
       turn: { target: 45 },
     })
     expect(explained([torque, recheck], 1)).toMatchObject({ kind: 'torque', torque: { target: 15 } })
+    // What the bolt holds comes from the torque, between whose limits it was tightened, not from the look at it.
+    const wide = { ...recheck, least: '13 N·m', most: '17 N·m' }
+    const narrow = { ...torque, least: '14.5 N·m', most: '15.5 N·m' }
+    expect(explained([narrow, wide], 1)).toMatchObject({ torque: { least: 14.5, most: 15.5 } })
   })
 
   it('is what a recheck above the torque before would raise it to', () => {

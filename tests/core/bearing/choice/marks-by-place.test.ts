@@ -18,6 +18,25 @@ describe('where each mark stands in what was typed', () => {
     ])
   })
 
+  it('is where it stands in the whole string: after blanks, between dashes, as dashes and with dashes in it', () => {
+    const places = (typed: string, known = digits) =>
+      marksByPlace(typed, known).map(({ from, to, mark }) => [from, to, mark])
+    expect(places('  1-23')).toEqual([
+      [2, 3, '1'],
+      [4, 5, '2'],
+      [5, 6, '3'],
+    ])
+    expect(places('1 -- 2')).toEqual([
+      [0, 1, '1'],
+      [2, 4, null],
+      [5, 6, '2'],
+    ])
+    expect(places('3 1-1', part('1-1', '3'))).toEqual([
+      [0, 1, '3'],
+      [2, 5, '1-1'],
+    ])
+  })
+
   it('keeps the places of what comes after a letter that is no mark', () => {
     expect(marksByPlace('22x1', digits).map(({ mark }) => mark)).toEqual(['2', '2', undefined, '1'])
   })
