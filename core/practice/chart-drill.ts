@@ -36,19 +36,21 @@ const mostAsked = 5
 /** Null where no chart of the engine has a cell whose grades it knows. */
 export function chartDrill(spec: EngineSpec, seed: string): ChartDrill | null {
   const chance = new Chance(seed)
-  const fits = spec.fits.filter((fit) => fit.positions.some((position) => cellsFor(fit, position).length > 0))
+  const fits = spec.fits.filter((fit) =>
+    fit.positions.some((position) => chartAnswers(fit, position).length > 0),
+  )
   if (fits.length === 0) return null
   const fit = chance.one(fits)
-  const positions = fit.positions.filter((position) => cellsFor(fit, position).length > 0)
+  const positions = fit.positions.filter((position) => chartAnswers(fit, position).length > 0)
   const from = chance.below(Math.max(0, positions.length - mostAsked) + 1)
   const questions = positions
     .slice(from, from + mostAsked)
-    .map((position) => ({ position, ...chance.one(cellsFor(fit, position)) }))
+    .map((position) => ({ position, ...chance.one(chartAnswers(fit, position)) }))
   return { fit, questions }
 }
 
 /** All that the chart answers for one bearing. */
-function cellsFor(fit: Fit, position: string): readonly Omit<ChartQuestion, 'position'>[] {
+export function chartAnswers(fit: Fit, position: string): readonly Omit<ChartQuestion, 'position'>[] {
   if (!hasChartAt(fit, position)) return []
   const known = new Set(fit.grades.map(({ grade }) => grade))
   return fit.housing.marks.flatMap(({ mark: housing }) =>

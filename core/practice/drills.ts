@@ -1,5 +1,6 @@
 import type { EngineSpec } from '../engine/index.ts'
 import { angleDrill } from './angle-drill.ts'
+import { faultKindsOf } from './build-fault.ts'
 import { chartDrill } from './chart-drill.ts'
 import { mirrorDrill } from './mirror-drill.ts'
 import { orderDrill } from './order-drill.ts'
@@ -14,6 +15,7 @@ export function drillsOf(spec: EngineSpec): readonly DrillKind[] {
     values: () => valuesDrill(spec, '', [], 'N·m', '2026-01-01') !== null,
     angle: () => angleDrill(spec, '') !== null,
     mirror: () => mirrorDrill(spec, '') !== null,
+    fault: () => faultKindsOf(spec).length > 0,
   }
   return drillKinds.filter((kind) => offers[kind]())
 }

@@ -4,6 +4,10 @@ import type { EngineSpec, Face } from '../engine/index.ts'
 export function faceOf(spec: EngineSpec, about: string): Face | null {
   const [thing, id] = about.split('/')
   const { faces, saddles, rods, balanceBearings } = spec.case
+  if (thing === 'bead') {
+    const found = spec.beads.find((bead) => bead.id === id)?.face
+    return faces.find((face) => face.id === found) ?? null
+  }
   if (thing === 'face') return faces.find((face) => face.id === id) ?? null
   if (thing === 'fastener') {
     const found = spec.fasteners.find((fastener) => fastener.id === id)?.face

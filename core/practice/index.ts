@@ -1,14 +1,28 @@
 export { angleDrill, handleAtStart, judgeTurn, regripped, swung } from './angle-drill.ts'
 export type { AngleDrill, AngleTurn, HandlePlace } from './angle-drill.ts'
 export { asLying, middleOnSheet } from './as-lying.ts'
+export { faultKinds, faultKindsOf } from './build-fault.ts'
+export type { BuildFault, FaultKind, FaultyBuild, MisplacedShell } from './build-fault.ts'
+export { withCapArrows } from './cap-arrows.ts'
 export { chartDrill, chartTally, judgeChart, printedChart } from './chart-drill.ts'
 export type { ChartDrill, ChartQuestion, ChartVerdict, PrintedChart } from './chart-drill.ts'
 export { dailyMinutes, dailySet, drillMinutes, missingPractice } from './daily-set.ts'
 export type { DrillOf, MissingPractice } from './daily-set.ts'
 export { drillsOf, seedOf } from './drills.ts'
+export { finishedBuild } from './finished-build.ts'
 export { faceOf } from './face-of.ts'
 export { candidatesOf, judgeMirror, mirrorDrill, printedView } from './mirror-drill.ts'
 export type { MirrorDrill, MirrorQuestion, MirrorSlip } from './mirror-drill.ts'
+export {
+  faceOfFault,
+  facesWorkedOn,
+  faultDrill,
+  faultTally,
+  finishedFacts,
+  partsAtFault,
+  pulledInPass,
+} from './fault-drill.ts'
+export type { FaultDrill } from './fault-drill.ts'
 export { answerOrder, beginOrder } from './order-attempt.ts'
 export type { OrderAnswer, OrderAttempt, OrderMistake, OrderReason } from './order-attempt.ts'
 export { orderConsequence } from './order-consequence.ts'

@@ -56,6 +56,7 @@ const seeds: Readonly<Record<DrillKind, string>> = {
   values: seedOf(engine, 'values', 1),
   angle: seedOf(engine, 'angle', 1),
   mirror: seedOf(engine, 'mirror', 1),
+  fault: seedOf(engine, 'fault', 1),
 }
 const order = orderDrill(spec, seeds.order)!
 const chart = chartDrill(spec, seeds.chart)!
@@ -145,6 +146,9 @@ export const practiceEntries: readonly Entry[] = [
   ofDrill('angle', 'with a wrench', 'The angle is read off a protractor', [en.practice.angle.hows.own]),
   ofDrill('mirror', 'at its start', 'A case that does not lie as printed, without its names'),
   ofDrill('mirror', 'a mistake', 'Why not there, and the right place in blue', [wrongPlace()]),
+
+  ofDrill('fault', 'at its start', 'A finished build with one thing wrong'),
+  ofDrill('fault', 'on the sheet', 'Its results, with the charts', [en.practice.fault.showns.sheet]),
 
   page('Errors by place', 'Where on the engine errors were made', ErrorsByPlace, async (shown) => {
     const faultless = [practised[3]!]

@@ -4,6 +4,7 @@ import AngleDrill from './AngleDrill.svelte'
 import ChartDrill from './ChartDrill.svelte'
 import type { DrillProps } from './drill-props.ts'
 import MirrorDrill from './MirrorDrill.svelte'
+import FaultDrill from './FaultDrill.svelte'
 import OrderDrill from './OrderDrill.svelte'
 import ValuesDrill from './ValuesDrill.svelte'
 
@@ -14,4 +15,5 @@ export const drillViews: Readonly<Record<DrillKind, Component<DrillProps>>> = {
   values: ValuesDrill,
   angle: AngleDrill,
   mirror: MirrorDrill,
+  fault: FaultDrill,
 }

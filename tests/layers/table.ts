@@ -37,7 +37,18 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'layout',
     'tightening',
   ],
-  practice: ['words', 'problem', 'quantity', 'engine', 'bearing', 'layout', 'joint', 'tightening', 'builds'],
+  practice: [
+    'words',
+    'problem',
+    'quantity',
+    'engine',
+    'bearing',
+    'plane',
+    'layout',
+    'joint',
+    'tightening',
+    'builds',
+  ],
   contract: ['words', 'problem', 'quantity', 'layout', 'tightening', 'builds', 'practice'],
 }
 
