@@ -286,6 +286,8 @@ export const practice = {
       end: 'Here the engine is only turned, not mirrored: turn the picture until its sides match.',
     },
     shown: 'The right place is shown in blue.',
+  },
+
   fault: {
     find: 'One thing is wrong with this finished build. Which part? Tap it.',
     shown: 'Shown',
