@@ -16,6 +16,7 @@ import { auditSource } from './source.ts'
 import { auditSplit } from './split.ts'
 import { auditSteps } from './steps.ts'
 import { auditStretches } from './stretches.ts'
+import { auditThrust } from './thrust.ts'
 import { auditTorques } from './torques.ts'
 import { auditTurns } from './turns.ts'
 import { auditUndersizes } from './undersizes.ts'
@@ -33,6 +34,7 @@ const subjects = [
   auditChart,
   auditClearance,
   auditLimits,
+  auditThrust,
   auditOrders,
   auditPasses,
   auditScrews,

@@ -73,7 +73,9 @@ function auditEndFloat(endFloat: NonNullable<EngineSpec['endFloat']>): readonly 
     // Rows may meet at their edges; where they leave a gap the answer is 'not defined', never a guess.
     ...rows.flatMap((first, index) =>
       rows.slice(index + 1).flatMap((second) => {
-        const overlap = first.floatFrom < second.floatTo && second.floatFrom < first.floatTo
+        const overlap =
+          (first.floatFrom ?? Infinity) < (second.floatTo ?? -Infinity) &&
+          (second.floatFrom ?? Infinity) < (first.floatTo ?? -Infinity)
         const facts = { first: first.name, second: second.name }
         return overlap ? [fault('washers-overlap', facts, `endFloat.washers[${index}]`)] : []
       }),

@@ -19,8 +19,9 @@ export function correctedFloat(measured: Length, supposed: Length, fitted: Lengt
  * Refuses `washer-not-defined` for a float in a gap between rows, beside them, or without a table: it is never guessed.
  */
 export function washerFor(endFloat: EndFloat, float: Length): Outcome<Washer> {
-  const rows = endFloat.washers.filter(({ floatFrom, floatTo }) => float >= floatFrom && float <= floatTo)
-  const row = [...rows].sort((a, b) => a.floatTo - b.floatTo)[0]
+  const row = endFloat.washers
+    .filter(({ floatFrom = Infinity, floatTo = -Infinity }) => float >= floatFrom && float <= floatTo)
+    .toSorted((one, other) => (one.floatTo ?? 0) - (other.floatTo ?? 0))[0]
   if (row !== undefined) return done(row)
   return refused('washer-not-defined', { place: endFloat.saddle, float: lengthAmount(float, 'mm') })
 }

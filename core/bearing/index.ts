@@ -9,6 +9,8 @@ export { bandOfMark, disagreement, disagreements, markOf } from './choice/disagr
 export { directionsAcross } from './sizes/directions.ts'
 export { correctedFloat, washerFor } from './end-float.ts'
 export type { Washer } from './end-float.ts'
+export { gapForWashers, isByThickness, thrustPairFor, thrustPairs, washersToGet } from './thrust-pair.ts'
+export type { FittedWashers, ThrustPair } from './thrust-pair.ts'
 export { expectedSize, hull } from './sizes/expected.ts'
 export { readGrid } from './sizes/grid.ts'
 export type { TypedReading } from './sizes/grid.ts'

@@ -122,15 +122,27 @@ export const fit = z.strictObject({
     .optional(),
 })
 
-/** End float of the crank: which washers or thrust shells a measured float asks for. Gaps between rows are gaps. */
+/**
+ * End float of the crank: which washers or thrust shells a measured float asks for, where the manual has a table; gaps between rows
+ * are gaps. Without floats they are chosen by their thickness.
+ */
 export const endFloat = z.strictObject({
   saddle: idText,
   least: gapText,
   most: gapText,
   washers: z
-    .array(z.strictObject({ name: nameText, thickness: sizeText, floatFrom: gapText, floatTo: gapText }))
+    .array(
+      z.strictObject({
+        name: nameText,
+        thickness: sizeText,
+        floatFrom: gapText.optional(),
+        floatTo: gapText.optional(),
+      }),
+    )
     .max(40)
     .default([]),
+  /** Whether the two that are chosen by thickness may differ; both are alike when absent. */
+  mixed: z.boolean().optional(),
 })
 
 export const sideClearance = z.strictObject({ least: gapText, most: gapText })

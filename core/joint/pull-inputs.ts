@@ -24,6 +24,8 @@ export interface Input {
   readonly source: Source
 }
 
+const classSources = { iso: 'iso-class', sae: 'sae-class', astm: 'astm-class' } as const
+
 function faceSource({ headFace, head, thread }: FastenerGroup): Source {
   if (headFace !== undefined) return { code: 'spec', facts: {} }
   if (head === 'hexagon') return { code: 'hexagon-head', facts: {} }
@@ -58,7 +60,7 @@ export function torqueInputs(group: FastenerGroup, joint: FastenedJoint): readon
           yield: shortAmount(strength.yieldMpa, 'MPa', 1),
         },
       },
-      source: { code: `${standardOf(group.propertyClass)}-class`, facts: {} },
+      source: { code: classSources[standardOf(group.propertyClass)], facts: {} },
     },
     {
       name: 'face',

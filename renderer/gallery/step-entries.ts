@@ -18,6 +18,7 @@ import WrenchView from '../steps/run/wrench/WrenchView.svelte'
 import { RunDesk } from '../steps/run/run-desk.svelte.ts'
 import type { PullTask } from '../steps/run/run-task.ts'
 import { nextTurn } from '../steps/run/turn/next-turn.ts'
+import MeasuredWith from '../steps/check/MeasuredWith.svelte'
 import MeasurePart from '../steps/shells/MeasurePart.svelte'
 import ShellRow from '../steps/shells/ShellRow.svelte'
 import ThreadCheck from '../steps/shells/ThreadCheck.svelte'
@@ -27,6 +28,7 @@ import type { Presentation } from './shown.ts'
 
 const engine = 'skerry-3'
 const ofShells = entriesOf('Parts of choosing shells', 'panel')
+const ofCheck = entriesOf('Parts of a check', 'panel')
 const ofRun = entriesOf('Parts of a run', 'panel')
 const nothing = () => undefined
 
@@ -92,6 +94,22 @@ export const stepEntries: readonly Entry[] = [
     'nothing typed': (await choosing(shown, 'shells proposed')).part,
   })),
 
+  ofCheck(
+    'Measured with',
+    'The thrust washers that an end float was measured with',
+    MeasuredWith,
+    async (shown) => {
+      const { openBuild } = await benchAt(shown, momentOf('rill-5', 'check to answer').build)
+      const endFloat = openBuild.spec.endFloat!
+      const [standard, oversize] = endFloat.washers
+      const common = { endFloat, onchoose: nothing }
+      return {
+        'nobody has said': { ...common, fitted: null },
+        'without washers': { ...common, fitted: [] },
+        'two thicknesses': { ...common, fitted: [standard!, oversize!] },
+      }
+    },
+  ),
   ofRun('Passes', 'Every pass of a procedure and how far it has come', PassList, async (shown) => {
     const [begun, mid] = [await running(shown, 'run at its start'), await running(shown, 'run in mid pass')]
     return {

@@ -3,6 +3,7 @@ import {
   againstLimits,
   atReference,
   correctedFloat,
+  thrustPairFor,
   exactly,
   guardedLimits,
   combinedUncertainty,
@@ -278,5 +279,28 @@ describe('thrust washers, TM 5-4210-233-14&P-2, p. 6-152', () => {
   it('a float of 0.024 in with washers of 0.235 in where 0.244 in are supposed is 0.015 in', () => {
     const corrected = correctedFloat(lengthOf(0.024, 'in'), lengthOf(0.244, 'in'), lengthOf(0.235, 'in'))
     expect(lengthIn(corrected, 'in')).toBe(0.015)
+  })
+
+  // Table c: less than 0.016 in asks for the standard ones, 0.119-0.122 in; 0.017 to 0.026 for 0.124-0.127; 0.027 to 0.036 for
+  // 0.129-0.132. By thickness the same follows, with the floats that each row ends with: 0.007 to 0.016 in.
+  it.each([
+    [0.008, 'standard'],
+    [0.016, 'standard'],
+    [0.017, '0.005 oversize'],
+    [0.026, '0.005 oversize'],
+    [0.027, '0.010 oversize'],
+    [0.036, '0.010 oversize'],
+    [0.037, 'none'],
+  ])('a float of %d in with the standard ones asks for %s', (float, name) => {
+    const inches = (length: number) => lengthOf(length, 'in')
+    const washers = [
+      { name: 'standard', thickness: inches(0.1205) },
+      { name: '0.005 oversize', thickness: inches(0.1255) },
+      { name: '0.010 oversize', thickness: inches(0.1305) },
+    ]
+    const [standard] = washers
+    const limits = { saddle: 'M3', least: inches(0.007), most: inches(0.016), washers }
+    const pair = thrustPairFor(limits, inches(float), [standard!, standard!])
+    expect(pair.ok ? pair.value.first.name : 'none').toBe(name)
   })
 })

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { bearingCommands } from './bearing-commands.ts'
 import { partCommands } from './part-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
-import { half, washersByTable } from '../events/events.ts'
+import { half, measuredWith, thrustPair, washersByTable } from '../events/events.ts'
 
 const typedReason = z.string().max(600)
 
@@ -51,6 +51,8 @@ export const buildCommand = z.discriminatedUnion('type', [
     note: typedReason,
     fittedWashers: z.string().max(80).optional(),
     washersByTable: washersByTable.nullable().optional(),
+    measuredWith: measuredWith.optional(),
+    thrustPair: thrustPair.nullable().optional(),
     /** Good after not good, from a record of when nobody asked what was done. */
     unexplained: z.literal(true).optional(),
   }),

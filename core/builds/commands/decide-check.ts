@@ -32,6 +32,8 @@ export function answerCheck({ state, step }: BuildAtStep<'check'>, command: Answ
       note: command.note.trim(),
       ...(command.fittedWashers !== undefined && { fittedWashers: command.fittedWashers }),
       ...(command.washersByTable !== undefined && { washersByTable: command.washersByTable }),
+      ...(command.measuredWith !== undefined && { measuredWith: command.measuredWith }),
+      ...(command.thrustPair !== undefined && { thrustPair: command.thrustPair }),
     },
   ])
 }

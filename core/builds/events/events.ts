@@ -10,6 +10,14 @@ const reasonOrCause = { reason: reason.optional(), cause: z.literal('joint-opene
 
 /** Thrust washers of the spec's table, both alike. */
 export const washersByTable = z.strictObject({ name: z.string().max(80), thickness_nm: z.int() })
+/** Two thrust washers chosen by their thickness, and the end float that they leave. */
+export const thrustPair = z.strictObject({
+  first: washersByTable,
+  second: washersByTable,
+  float_nm: z.int(),
+})
+/** The names of the washers that an end float was measured with; none where the gap for them was. */
+export const measuredWith = z.array(z.string().max(80)).max(2)
 /** In the order in which people name them. */
 export const halves = ['upper', 'lower'] as const
 export const half = z.enum(halves)
@@ -103,6 +111,9 @@ export const buildEvent = z.discriminatedUnion('type', [
     fittedWashers: z.string().max(80).optional(),
     /** Those that the spec's table asks for; null where it has none for such a gap. */
     washersByTable: washersByTable.nullable().optional(),
+    /** Where washers are chosen by thickness: with which it was measured, and those to fit; null where none of the spec fit. */
+    measuredWith: measuredWith.optional(),
+    thrustPair: thrustPair.nullable().optional(),
   }),
   ...bearingEvents,
   ...partEvents,

@@ -56,13 +56,23 @@ export interface BeadLaid {
   readonly overTime: string | null
 }
 
+interface NotedWasher {
+  readonly name: string
+  readonly thickness_nm: number
+}
+
 export interface CheckAnswer {
   readonly verdict: 'good' | 'not-good'
   readonly reading: { readonly typed: string; readonly length_nm: number } | null
   readonly note: string
   /** The thrust washers that were in, and those that the table asks for: see `checkNote`. */
   readonly fittedWashers?: string | undefined
-  readonly washersByTable?: { readonly name: string; readonly thickness_nm: number } | null | undefined
+  readonly washersByTable?: NotedWasher | null | undefined
+  readonly measuredWith?: readonly string[] | undefined
+  readonly thrustPair?:
+    | { readonly first: NotedWasher; readonly second: NotedWasher; readonly float_nm: number }
+    | null
+    | undefined
 }
 
 export interface Confirmation {

@@ -122,6 +122,31 @@ const check = {
   withWashers: ({ name }: { readonly name: string }) => `measured with ${name} washers`,
   washersByTable: ({ name, thickness }: { readonly name: string; readonly thickness: string }) =>
     `Washers by the table: ${name}, ${thickness} each`,
+  /** Two washers, alike or not, with their thickness. */
+  fitPair: (facts: {
+    readonly first: { readonly name: string; readonly thickness: string }
+    readonly second: { readonly name: string; readonly thickness: string }
+    readonly float: string
+  }) =>
+    facts.first.name === facts.second.name
+      ? `Washers: two ${facts.first.name}, ${facts.first.thickness} each, for an end float of ${facts.float}`
+      : `Washers: ${facts.first.name}, ${facts.first.thickness}, and ${facts.second.name}, ${facts.second.thickness}, for an end float of ${facts.float}`,
+  pairStays: 'The washers that are in stay.',
+  toGet: ({
+    washers,
+  }: {
+    readonly washers: readonly { readonly count: number; readonly name: string; readonly thickness: string }[]
+  }) =>
+    `To order unless they are there: ${washers.map(({ count, name, thickness }) => `${count} × ${name}, ${thickness}`).join('; ')}.`,
+  sayMeasuredWith: 'Say which washers it was measured with: those to fit follow from that.',
+  noPairFits: 'Washers: none of the spec fit',
+  withoutWashers: 'without washers',
+  measuredWithout: 'measured without washers',
+  measuredWithPair: ({ first, second }: { readonly first: string; readonly second: string }) =>
+    first === second
+      ? `measured with two ${first} washers`
+      : `measured with a ${first} and a ${second} washer`,
+  andWith: 'and',
   washersNotDefined: 'Washers: not defined',
   whatIsWrong: 'What is wrong',
   whatWasDone: 'It was not good: what was done since?',

@@ -98,6 +98,41 @@ describe('the bounds of sizes', () => {
     expect(rows('0.199 mm')).toHaveLength(1)
   })
 
+  it('washers by thickness alone are no two alike, and no step between two pairs is wider than the limits are apart', () => {
+    // skerry-3: 0.08 to 0.20 mm, 0.12 apart.
+    const washers = (...thicknesses: string[]) =>
+      auditAfter('skerry-3', (spec) => {
+        spec.endFloat!.washers = thicknesses.map((thickness, index) => ({ name: `w${index}`, thickness }))
+      })
+    expect(washers('2.50 mm', '2.56 mm')).toEqual([])
+    expect(washers('2.50 mm', '2.50 mm')).toEqual([
+      expect.stringContaining('fault washer-thickness-twice endFloat.washers[1].thickness'),
+    ])
+    expect(washers('2.50 mm', '2.561 mm')).toEqual([
+      expect.stringMatching(
+        /doubt washer-steps-wide endFloat\.washers: .*changes by 0\.122 mm.*only 0\.120 mm apart/,
+      ),
+    ])
+    const mixed = auditAfter('skerry-3', (spec) => {
+      spec.endFloat!.washers = ['2.50 mm', '2.60 mm'].map((thickness) => ({ name: thickness, thickness }))
+      spec.endFloat!.mixed = true
+    })
+    expect(mixed).toEqual([])
+  })
+
+  it('washers are all in the table or none is', () => {
+    expect(
+      found('washers-half-tabled', (spec) => {
+        delete nth(spec.endFloat?.washers, 1).floatTo
+      }),
+    ).toHaveLength(1)
+    expect(
+      auditAfter('skerry-3', (spec) => {
+        spec.endFloat!.mixed = true
+      }),
+    ).toEqual([expect.stringContaining('fault washers-mixed-tabled endFloat.mixed')])
+  })
+
   it('values of whole thousandths of a millimetre were entered in millimetres, though they are whole inches as well', () => {
     // 25.4 mm is one inch; 0.127 mm is 0.005 in.
     const [said] = found('least-above-most', (spec) =>

@@ -73,6 +73,16 @@ export const auditWords = {
     `${fit}: the service limit, ${limit}, is below the maximum for new parts, ${most}. Correct one of them.`,
   'washers-overlap': ({ first, second }: { first: string; second: string }) =>
     `End float: the washers “${first}” and “${second}” are both given for the same float. Correct where one begins.`,
+  'washers-half-tabled': ({ washer }: { washer: string }) =>
+    `End float: the washer “${washer}” has no float from and to, and others or its other end have. Give both for all of them, or for ` +
+    'none: then they are chosen by their thickness.',
+  'washers-mixed-tabled': (_: Record<never, never>) =>
+    'End float: the washers may differ from each other, but the table gives both alike. Leave out “mixed”, or the table.',
+  'washer-thickness-twice': (facts: { first: string; second: string; thickness: AmountText }) =>
+    `End float: the washers “${facts.first}” and “${facts.second}” are both ${facts.thickness} thick. Correct one, or keep one.`,
+  'washer-steps-wide': (facts: { step: AmountText; range: AmountText }) =>
+    `End float: from one pair of washers to the next thicker it changes by ${facts.step}, and its limits are only ${facts.range} apart: ` +
+    'for some cranks no pair fits. Look whether a thickness is missing, or the washers may differ (“mixed”).',
   'limits-said-twice': (facts: {
     step: string
     gap: keyof typeof gaps

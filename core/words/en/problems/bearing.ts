@@ -194,6 +194,23 @@ export const bearingWords = {
   'washer-not-defined': ({ place, float }: At & { readonly float: AmountText }) =>
     `${place}: which washers an end float of ${float} asks for is not defined in the spec. Measure again; if it ` +
     'stays, ask the maker.',
+  'no-thrust-pair': (
+    facts: At & {
+      readonly gap: AmountText
+      readonly nearest: {
+        readonly first: string
+        readonly second: string
+        readonly float: AmountText
+      } | null
+      readonly least: AmountText
+      readonly most: AmountText
+    },
+  ) =>
+    `${facts.place}: no thrust washers of the spec leave an end float of ${facts.least} to ${facts.most} in a gap of ${facts.gap}` +
+    (facts.nearest === null
+      ? '. '
+      : `; nearest are ${facts.nearest.first} and ${facts.nearest.second} with ${facts.nearest.float}. `) +
+    'Measure again; if it stays, crank or saddle is worn.',
   'gap-outside-limits': (facts: {
     /** The saddle; null for the rods, all alike. */
     readonly place: string | null

@@ -19,6 +19,21 @@ describe('what stands beside the reading of a check', () => {
     expect(checkNote(en, { note: '', washersByTable: null })).toBe('Washers: not defined')
   })
 
+  it('says which washers were chosen by their thickness, and what it was measured with', () => {
+    const washer = (name: string, thickness_nm: number) => ({ name, thickness_nm })
+    const thrustPair = {
+      first: washer('A', 2_500_000),
+      second: washer('B', 2_550_000),
+      float_nm: 160_000,
+    }
+    expect(checkNote(en, { note: '', thrustPair, measuredWith: ['A', 'A'] })).toBe(
+      'Washers: A, 2.500 mm, and B, 2.550 mm, for an end float of 0.160 mm, measured with two A washers',
+    )
+    expect(checkNote(en, { note: '', thrustPair: null, measuredWith: [] })).toBe(
+      'Washers: none of the spec fit, measured without washers',
+    )
+  })
+
   it('is the note alone in the entry of an earlier version', () => {
     expect(checkNote(en, { note: 'Washers by the table: B, 2.500 mm each' })).toBe(
       'Washers by the table: B, 2.500 mm each',
