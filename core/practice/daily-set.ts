@@ -14,6 +14,7 @@ export const drillMinutes: Readonly<Record<DrillKind, number>> = {
   values: 3,
   angle: 2,
   mirror: 2,
+  measure: 4,
   fault: 4,
 }
 

@@ -15,6 +15,7 @@ export function drillsOf(spec: EngineSpec): readonly DrillKind[] {
     values: () => valuesDrill(spec, '', [], 'N·m', '2026-01-01') !== null,
     angle: () => angleDrill(spec, '') !== null,
     mirror: () => mirrorDrill(spec, '') !== null,
+    measure: () => true,
     fault: () => faultKindsOf(spec).length > 0,
   }
   return drillKinds.filter((kind) => offers[kind]())

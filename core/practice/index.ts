@@ -11,6 +11,19 @@ export type { DrillOf, MissingPractice } from './daily-set.ts'
 export { drillsOf, seedOf } from './drills.ts'
 export { finishedBuild } from './finished-build.ts'
 export { faceOf } from './face-of.ts'
+export { countsText } from './gauge-unit.ts'
+export { micrometers, rangeText } from './micrometer.ts'
+export type { GaugeUnit } from './gauge-unit.ts'
+export {
+  instrumentScene,
+  judgeReading,
+  measureDrill,
+  onSheetOf,
+  readingOf,
+  typedCounts,
+} from './measure-drill.ts'
+export type { MeasureDrill, MeasureQuestion, Misread } from './measure-drill.ts'
+export { strips } from './plastic-strip.ts'
 export { candidatesOf, judgeMirror, mirrorDrill, printedView } from './mirror-drill.ts'
 export type { MirrorDrill, MirrorQuestion, MirrorSlip } from './mirror-drill.ts'
 export {

@@ -1,5 +1,5 @@
 /** The kinds of drill, in the order in which they are learned. */
-export const drillKinds = ['order', 'chart', 'values', 'angle', 'mirror', 'fault'] as const
+export const drillKinds = ['order', 'chart', 'values', 'angle', 'mirror', 'measure', 'fault'] as const
 export type DrillKind = (typeof drillKinds)[number]
 
 /** What was asked for in a round, and how many wrong answers came before the right one. `about` is as the scene names it. */

@@ -110,6 +110,12 @@ export function lookOf(palette: DrawingColours): Readonly<Record<Role, Look>> {
     'protractor-end': { stroke: act, width: heavy },
     'protractor-start-knob': { fill: metal, stroke: ink, width: heavy },
     'protractor-end-knob': { fill: act, stroke: ink, width: heavy },
+    'gauge-body': { fill: hollow, stroke: ink, width: thin },
+    'gauge-face': { fill: metal, stroke: ink, width: thin },
+    'gauge-line': { stroke: ink, width: thin },
+    'gauge-number': { text: ink },
+    'gauge-pointer': { stroke: ink, width: heavy },
+    'gauge-strip': { fill: ink },
   }
 }
 

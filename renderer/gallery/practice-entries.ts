@@ -5,6 +5,7 @@ import {
   asLying,
   candidatesOf,
   chartDrill,
+  measureDrill,
   mirrorDrill,
   orderConsequence,
   orderDrill,
@@ -13,6 +14,7 @@ import {
   trainingRack,
   valuesDrill,
   type DrillKind,
+  type MeasureQuestion,
 } from '../../core/practice/index.ts'
 import { en } from '../../core/words/index.ts'
 import type { Theme } from '../look/theme.svelte.ts'
@@ -56,19 +58,22 @@ const seeds: Readonly<Record<DrillKind, string>> = {
   values: seedOf(engine, 'values', 1),
   angle: seedOf(engine, 'angle', 1),
   mirror: seedOf(engine, 'mirror', 1),
+  measure: seedOf(engine, 'measure', 1),
   fault: seedOf(engine, 'fault', 1),
 }
 const order = orderDrill(spec, seeds.order)!
 const chart = chartDrill(spec, seeds.chart)!
 const values = valuesDrill(spec, seeds.values, trainingRack(en), 'N·m', '2026-03-02')!
 
-const drilled = (drill: DrillKind) => async (shown: Presentation) => ({
-  // Without wrenches: the questions are then about those for practice, whose calibration is never over.
-  all: {
-    ...{ bench: await benchWith(shown, { wrenches: [] }), theme: theme(shown) },
-    ...{ open: { spec, drill, seed: seeds[drill] }, onleave: nothing, ondone: nothing, result: undefined },
-  },
-})
+const drilled =
+  (drill: DrillKind, seed = seeds[drill]) =>
+  async (shown: Presentation) => ({
+    // Without wrenches: the questions are then about those for practice, whose calibration is never over.
+    all: {
+      ...{ bench: await benchWith(shown, { wrenches: [] }), theme: theme(shown) },
+      ...{ open: { spec, drill, seed }, onleave: nothing, ondone: nothing, result: undefined },
+    },
+  })
 const ofDrill = (drill: DrillKind, name: string, shows: string, press: readonly Press[] = []) =>
   screen(`${en.practice.names[drill]}: ${name}`, shows, drillViews[drill], drilled(drill), press)
 
@@ -94,6 +99,15 @@ function wrongPlace(): string {
   const { rows } = asLying(en, spec, question, scene, null)
   const wrong = candidatesOf(spec, question).find(({ about }) => about !== question.key)!
   return rows.find(({ about }) => about === wrong.about)!.text
+}
+/** A round of the measure drill that begins with an instrument. */
+function beginningWith(kind: MeasureQuestion['kind'], unit: MeasureQuestion['unit']): string {
+  for (let rounds = 0; rounds < 1000; rounds += 1) {
+    const seed = seedOf(engine, 'measure', rounds)
+    const [first] = measureDrill(spec, seed).questions
+    if (first?.kind === kind && first.unit === unit) return seed
+  }
+  throw new Error(`no round begins with ${kind}`)
 }
 /** The shells of the first bearing, the upper one a grade too thick or too thin. */
 function wrongPair(): readonly Press[] {
@@ -146,6 +160,22 @@ export const practiceEntries: readonly Entry[] = [
   ofDrill('angle', 'with a wrench', 'The angle is read off a protractor', [en.practice.angle.hows.own]),
   ofDrill('mirror', 'at its start', 'A case that does not lie as printed, without its names'),
   ofDrill('mirror', 'a mistake', 'Why not there, and the right place in blue', [wrongPlace()]),
+  ...(
+    [
+      ['feelers', 'mm', 'Blades that go in together, on edge'],
+      ['strip', 'mm', 'A strip of plastic beside its scale'],
+      ['micrometer', 'mm', 'Sleeve, thimble and vernier, unrolled'],
+      ['micrometer', 'in', 'Sleeve, thimble and vernier, unrolled'],
+      ['bore-gauge', 'in', 'A dial that was set in a ring'],
+    ] as const
+  ).map(([kind, unit, shows]) =>
+    screen(
+      `${en.practice.names.measure}: ${en.practice.measure.drawn({ instrument: en.practice.measure.instruments[kind], unit })}`,
+      shows,
+      drillViews.measure,
+      drilled('measure', beginningWith(kind, unit)),
+    ),
+  ),
 
   ofDrill('fault', 'at its start', 'A finished build with one thing wrong'),
   ofDrill('fault', 'on the sheet', 'Its results, with the charts', [en.practice.fault.showns.sheet]),

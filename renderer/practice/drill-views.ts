@@ -3,6 +3,7 @@ import type { DrillKind } from '../../core/practice/index.ts'
 import AngleDrill from './AngleDrill.svelte'
 import ChartDrill from './ChartDrill.svelte'
 import type { DrillProps } from './drill-props.ts'
+import MeasureDrill from './MeasureDrill.svelte'
 import MirrorDrill from './MirrorDrill.svelte'
 import FaultDrill from './FaultDrill.svelte'
 import OrderDrill from './OrderDrill.svelte'
@@ -15,5 +16,6 @@ export const drillViews: Readonly<Record<DrillKind, Component<DrillProps>>> = {
   values: ValuesDrill,
   angle: AngleDrill,
   mirror: MirrorDrill,
+  measure: MeasureDrill,
   fault: FaultDrill,
 }

@@ -85,6 +85,12 @@ export type Role =
   | 'protractor-end'
   | 'protractor-start-knob'
   | 'protractor-end-knob'
+  | 'gauge-body'
+  | 'gauge-face'
+  | 'gauge-line'
+  | 'gauge-number'
+  | 'gauge-pointer'
+  | 'gauge-strip'
 
 interface Common {
   /** Unique in the scene and the same from one scene to the next, for example `fastener/C4/ring`. */
