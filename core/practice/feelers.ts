@@ -9,30 +9,26 @@ export const blades: Readonly<Record<GaugeUnit, readonly number[]>> = {
   in: [15, 20, 30, 40, 50, 60, 80, 100],
 }
 
-/** Blades on edge between two faces, as thick as they are; along, they are cut short. What is drawn is 2.4 mm long. */
+/** So many times as large as they are, so that the thinnest can be told from the next. */
+const enlarged = 20
+
+/** Blades on edge between two faces, as thick as they are to each other and to the gap; along, they are cut short. */
 export function feelerScene(words: Words, unit: GaugeUnit, stack: readonly number[]): Scene {
-  const thick = stack.map((counts) => counts * mmPerCount[unit])
+  const thick = stack.map((counts) => counts * mmPerCount[unit] * enlarged)
   const gap = thick.reduce((sum, each) => sum + each, 0)
-  const frame = { left: 0, top: -0.32, width: Math.max(1.7, gap * 1.9), height: gap + 0.64 }
-  const capital = Math.min(0.05, ...thick.map((each) => each * 0.62))
+  const frame = { left: 0, top: -6, width: Math.max(24, gap * 1.5), height: gap + 12 }
+  const [faceRight, bladeRight] = [0.62 * frame.width, 0.72 * frame.width]
+  const capital = Math.min(1, ...thick.map((each) => each * 0.62))
   let top = 0
   const shapes: Shape[] = [
-    rectangle('face/upper', 'gauge-body', 0.04, -0.24, 0.66 * frame.width, 0.24),
-    rectangle('face/lower', 'gauge-body', 0.04, gap, 0.66 * frame.width, 0.24),
+    rectangle('face/upper', 'gauge-body', 0.6, -5, faceRight, 5),
+    rectangle('face/lower', 'gauge-body', 0.6, gap, faceRight, 5),
   ]
   stack.forEach((counts, place) => {
     const height = thick[place]!
-    shapes.push(rectangle(`blade/${place}`, 'gauge-face', 0.1, top, 0.72 * frame.width, height))
-    shapes.push(
-      writing(
-        `blade/${place}/number`,
-        countsText(counts, unit),
-        0.72 * frame.width + 0.12,
-        top + height / 2,
-        capital,
-        'start',
-      ),
-    )
+    const [id, middle] = [`blade/${place}`, top + height / 2]
+    shapes.push(rectangle(id, 'gauge-face', 1.6, top, bladeRight, height))
+    shapes.push(writing(`${id}/number`, countsText(counts, unit), bladeRight + 2.2, middle, capital, 'start'))
     top += height
   })
   const { feeler } = words.practice.measure

@@ -36,7 +36,7 @@ export const micrometers: Readonly<Record<GaugeUnit, MicrometerScale>> = {
 }
 
 /** What of the sleeve, the thimble and their edges is in sight, in mm or, up and down, in divisions of the thimble. */
-const inSight = { sleeve: 9.5, thimble: 8, above: 11.2, below: 5.2 }
+const inSight = { sleeve: 9.5, thimble: 8, above: 11.2, below: 5.6 }
 const vernierLong = 2.4
 
 /**
@@ -50,9 +50,9 @@ export function micrometerScene(words: Words, scale: MicrometerScale, base: numb
   const [top, foot] = [-inSight.above * scale.pitchMm, inSight.below * scale.pitchMm]
   const frame = {
     left: from - 0.6,
-    top: top - 1.4,
+    top: top - 2,
     width: inSight.sleeve + inSight.thimble + 1.2,
-    height: foot - top + 2.2,
+    height: foot - top + 2.8,
   }
   const shapes: readonly Shape[] = [
     rectangle('sleeve', 'gauge-face', from, top, inSight.sleeve, foot - top),
@@ -103,8 +103,8 @@ function thimbleShapes({ turn, division, pitchMm, unit }: MicrometerScale, count
     const number = ((line % lines) + lines) % lines
     const isLong = number % 5 === 0
     shapes.push(segment(`thimble/${line}`, 'gauge-line', [edge, y, edge + (isLong ? 3.2 : 2.2), y]))
-    const isNumbered = unit === 'mm' ? isLong : number % 1 === 0 && (isLong || pitchMm > 1.5)
-    if (isNumbered)
+    const isNumbered = unit === 'in' || isLong
+    if (isNumbered && y > (0.5 - inSight.above) * pitchMm && y < (inSight.below - 0.5) * pitchMm)
       shapes.push(writing(`thimble/${line}/number`, String(number), edge + 3.7, y, 0.75, 'start'))
   }
   return shapes
@@ -115,17 +115,8 @@ function vernierShapes({ pitchMm }: MicrometerScale, edge: number) {
     const y = -line * 0.9 * pitchMm
     // The first lies on the datum line.
     const own = line === 0 ? [] : [segment(`vernier/${line}`, 'gauge-line', [edge - vernierLong, y, edge, y])]
-    return [
-      ...own,
-      writing(
-        `vernier/${line}/number`,
-        String(line % 10),
-        edge - vernierLong - 0.35,
-        y - (line === 0 ? 0.55 : 0),
-        0.62,
-        'end',
-      ),
-    ]
+    const [x, up] = line === 0 ? [edge - vernierLong - 1.4, 0.55] : [edge - vernierLong - 0.35, 0]
+    return [...own, writing(`vernier/${line}/number`, String(line % 10), x, y - up, 0.62, 'end')]
   }).flat()
 }
 

@@ -1,7 +1,7 @@
 import type { Scene, Shape } from '../layout/index.ts'
 import type { Words } from '../words/index.ts'
 import { countsText, mmPerCount, type GaugeUnit } from './gauge-unit.ts'
-import { rectangle, segment, writing } from './instrument-shapes.ts'
+import { rectangle, writing } from './instrument-shapes.ts'
 
 /**
  * A thread of plastic that was pressed flat in the clearance, beside the scale that came with it. What was round and thin is
@@ -26,6 +26,8 @@ export function flattenedMm({ unit, threadMm }: StripScale, counts: number): num
 }
 
 const [cardLeft, gap, long] = [8, 1.1, 7]
+/** What is in sight of both, up and down from the strip. */
+const reach = 7
 
 /** With the scale moved along the strip until one of its bands, counted from 0, stands beside it. */
 export function stripScene(words: Words, scale: StripScale, counts: number, beside: number): Scene {
@@ -33,19 +35,20 @@ export function stripScene(words: Words, scale: StripScale, counts: number, besi
   const { strip } = words.practice.measure
   const width = flattenedMm(scale, counts)
   let top = 0
-  const places = bands.map((band) => {
+  const places = bands.map((band, place) => {
     const height = flattenedMm(scale, band)
-    const place = { band, height, middle: top + height / 2 }
+    const middle = top + height / 2
     top += height + gap
-    return place
+    return { band, height, middle, place }
   })
   const moved = places[beside]!.middle
   const frame = { left: 0, top: -7.5, width: 21, height: 15 }
+  const inSight = places.filter(({ height, middle }) => Math.abs(middle - moved) + height / 2 < reach)
   const shapes: readonly Shape[] = [
-    rectangle('journal', 'gauge-body', 0.5, -7, cardLeft - 0.7, 14),
-    rectangle('strip', 'gauge-strip', 1, -width / 2, cardLeft - 1, width),
+    rectangle('journal', 'gauge-body', 0.5, -reach, cardLeft - 0.5, 2 * reach),
+    rectangle('strip', 'gauge-pressed', 1, -width / 2, cardLeft - 1, width),
     rectangle('card', 'gauge-face', cardLeft, -moved - gap, frame.width - cardLeft - 0.5, top + gap),
-    ...places.flatMap(({ band, height, middle }, place): readonly Shape[] => [
+    ...inSight.flatMap(({ band, height, middle, place }): readonly Shape[] => [
       rectangle(`band/${place}`, 'gauge-strip', cardLeft, middle - moved - height / 2, long, height),
       writing(
         `band/${place}/number`,
@@ -56,26 +59,17 @@ export function stripScene(words: Words, scale: StripScale, counts: number, besi
         'start',
       ),
     ]),
-    segment('edge', 'gauge-line', [cardLeft, -7.2, cardLeft, 7.2]),
-  ].filter((shape) => isInSight(shape, 7.3))
-  const place = places[beside]!
-  const fit = place.band === counts ? 'alike' : place.band > counts ? 'narrower' : 'wider'
+  ]
+  const { band } = places[beside]!
+  const fit = band === counts ? 'alike' : band > counts ? 'narrower' : 'wider'
   return {
     ...{ frame, shapes },
     rows: [
       {
         about: 'strip',
-        text: strip.beside({ band: countsText(place.band, unit), unit, fit }),
+        text: strip.beside({ band: countsText(band, unit), unit, fit }),
         state: 'plain',
       },
     ],
   }
-}
-
-/** A shape that begins beyond the sheet is left off it. */
-function isInSight(shape: Shape, reach: number): boolean {
-  if (shape.kind === 'text') return Math.abs(shape.y) < reach
-  if (shape.kind !== 'line' || shape.id === 'card') return true
-  const ys = shape.points.filter((_, at) => at % 2 === 1)
-  return ys.every((y) => Math.abs(y) < reach)
 }

@@ -116,6 +116,7 @@ export function lookOf(palette: DrawingColours): Readonly<Record<Role, Look>> {
     'gauge-number': { text: ink },
     'gauge-pointer': { stroke: ink, width: heavy },
     'gauge-strip': { fill: ink },
+    'gauge-pressed': { fill: quiet },
   }
 }
 

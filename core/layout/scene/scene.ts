@@ -91,6 +91,7 @@ export type Role =
   | 'gauge-number'
   | 'gauge-pointer'
   | 'gauge-strip'
+  | 'gauge-pressed'
 
 interface Common {
   /** Unique in the scene and the same from one scene to the next, for example `fastener/C4/ring`. */

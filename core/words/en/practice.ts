@@ -12,6 +12,7 @@ const names = {
 }
 type Drill = keyof typeof names
 
+const gaugeUnits = { mm: 'mm', in: 'inches' }
 type Side = 'left' | 'top' | 'right' | 'bottom'
 const noseAt = (nose: Side | null) => (nose === null ? '' : `, nose at the ${nose}`)
 
@@ -356,8 +357,8 @@ export const practice = {
       micrometer: 'Micrometer',
       'bore-gauge': 'Bore gauge',
     },
-    drawn: ({ instrument, unit }: { readonly instrument: string; readonly unit: string }) =>
-      `${instrument}, in ${unit}`,
+    drawn: ({ instrument, unit }: { readonly instrument: string; readonly unit: 'mm' | 'in' }) =>
+      `${instrument}, in ${gaugeUnits[unit]}`,
     asks: {
       feelers: 'These blades just go in together. How wide is the gap?',
       strip: 'Move the scale until a band is as wide as the strip. What was the clearance?',
@@ -379,8 +380,8 @@ export const practice = {
       count: ({ count, unit }: { readonly count: string; readonly unit: string }) => `${count} ${unit}`,
       ring: ({ ring, unit }: { readonly ring: string; readonly unit: string }) => `ring ${ring} ${unit}`,
     },
-    moveScale: ({ way }: { readonly way: 'back' | 'on' }) => (way === 'back' ? 'Scale up' : 'Scale down'),
-    reads: ({ unit }: { readonly unit: string }) => `Reading, in ${unit}`,
+    moveScale: { up: 'Scale up', down: 'Scale down' },
+    reads: ({ unit }: { readonly unit: 'mm' | 'in' }) => `Reading, in ${gaugeUnits[unit]}`,
     unreadable: 'Type a number, with a point or a comma.',
     /** What is seen of an instrument, part by part, for who cannot see it. */
     seen: {

@@ -7,6 +7,8 @@ import type { GaugeUnit } from '../../../core/practice/index.ts'
  */
 
 const nearly = 1e-7
+/** Blades are drawn so many times as thick as they are. */
+const enlarged = 20
 const linesOf = ({ shapes }: Scene, role: LineShape['role']) =>
   shapes.filter((shape): shape is LineShape => shape.kind === 'line' && shape.role === role)
 const textsOf = ({ shapes }: Scene) => shapes.filter((shape): shape is TextShape => shape.kind === 'text')
@@ -78,11 +80,10 @@ export function readBoreGauge(scene: Scene, unit: GaugeUnit): number {
 /** The band that is as wide as the strip, of all that were moved beside it. Null for none of these. */
 export function readStrip(scenes: readonly Scene[], unit: GaugeUnit): number | null {
   for (const scene of scenes) {
-    const onAxis = linesOf(scene, 'gauge-strip')
+    const strip = linesOf(scene, 'gauge-pressed').map(boxOf)[0]
+    const band = linesOf(scene, 'gauge-strip')
       .map(boxOf)
-      .filter(({ top, foot }) => Math.abs(top + foot) < nearly)
-      .toSorted((a, b) => a.left - b.left)
-    const [strip, band] = onAxis
+      .find(({ top, foot }) => Math.abs(top + foot) < nearly)
     if (!strip || !band || Math.abs(strip.foot - band.foot) > nearly) continue
     const beside = textsOf(scene).filter(({ x }) => x > band.right)
     const named = beside.reduce((a, b) => (Math.abs(a.y) < Math.abs(b.y) ? a : b))
@@ -98,5 +99,5 @@ export function readFeelers(scene: Scene, unit: GaugeUnit) {
     .toSorted((a, b) => a.top - b.top)
   const gapMm = faces[1]!.top - faces[0]!.foot
   const onBlades = textsOf(scene).reduce((sum, { text }) => sum + countsIn(text, unit), 0)
-  return { gap: Math.round(gapMm / (unit === 'mm' ? 0.001 : 0.00254)), onBlades }
+  return { gap: Math.round(gapMm / enlarged / (unit === 'mm' ? 0.001 : 0.00254)), onBlades }
 }
