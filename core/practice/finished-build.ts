@@ -6,6 +6,7 @@ import {
   evolve,
   halfKey,
   startBuild,
+  unaccounted,
   type BuildCommand,
   type BuildEvent,
   type BuildState,
@@ -122,11 +123,21 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
       const middle = reading && formatLength(half(sum(reading.least, reading.most)), 'mm')
       return { type: 'answer-check', step: step.id, good: true, reading: middle ?? null, note: '' }
     }
+    case 'count':
+      return countFor(spec, state, step)
     case 'run-procedure':
       return pullFor(spec, state, step)
     default:
       return step satisfies never
   }
+}
+
+/** Ticks what the parts list still has open, as new, and counts it then. */
+function countFor(spec: EngineSpec, state: BuildState, { id }: Step): BuildCommand {
+  const [open] = unaccounted(spec, state)
+  if (open === undefined) return { type: 'count-parts', step: id }
+  const ticked = { step: open.step.id, part: open.part.id, count: open.left }
+  return { type: 'tick-parts', ...ticked, condition: 'new', reason: '', number: '' }
 }
 
 function pullFor(
