@@ -1,5 +1,5 @@
 import type { ClampState, Flange, FlangeBeam } from '../joint/index.ts'
-import { formatNumber } from '../quantity/index.ts'
+import { amountsIn } from '../quantity/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
 import type { Point } from './scene/box.ts'
@@ -242,6 +242,6 @@ function contours({ left, top, step, columns, rows }: Field, most: number): read
   return lines
 }
 
-export function kilonewtons(load: number): string {
-  return formatNumber(load / 1000, 1)
+export function kilonewtons(words: Words, load: number): string {
+  return amountsIn(words).number(load / 1000, 1)
 }

@@ -14,7 +14,7 @@ import {
 } from '../builds/index.ts'
 import type { EngineSpec, Fit, Step } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { formatLength, half, inMillimetres, sum } from '../quantity/index.ts'
+import { formatNumber, half, inMillimetres, sum } from '../quantity/index.ts'
 import { nextPull, plannedPulls, waitOf, windowOf, type AcceptanceWindow } from '../tightening/index.ts'
 import type { Chance } from './chance.ts'
 import { chartAnswers } from './chart-drill.ts'
@@ -120,7 +120,7 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
       return { type: 'lay-bead', step: step.id }
     case 'check': {
       const { reading } = step
-      const middle = reading && formatLength(half(sum(reading.least, reading.most)), 'mm')
+      const middle = reading && `${formatNumber(inMillimetres(half(sum(reading.least, reading.most))), 3)} mm`
       return { type: 'answer-check', step: step.id, good: true, reading: middle ?? null, note: '' }
     }
     case 'count':

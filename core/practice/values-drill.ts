@@ -108,7 +108,7 @@ function torquePulls(spec: EngineSpec): readonly AskedPull[] {
 
 function shown(torque: Torque, unit: BenchTorqueUnit): ScaleValue {
   const window = { kind: 'torque', target: torque, least: torque, most: torque, tolerance: 'spec' } as const
-  return { number: showWindow(window, unit).target, unit }
+  return { number: String(showWindow(window, unit).target), unit }
 }
 
 /** The value in its unit, the same number in units that are mistaken for it, and the values of other passes. */

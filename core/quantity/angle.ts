@@ -3,7 +3,6 @@ import type { Amount } from '../words/index.ts'
 import { shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { readAmount } from './measure.ts'
-import { formatShort } from './rounding.ts'
 
 /** An angle in degrees; a full turn is 360, and more than one turn is more. */
 export type Angle = Quantity<'angle'>
@@ -26,9 +25,4 @@ export function parseAngle(typed: string): Outcome<Angle> {
 /** The angle as a fact of a sentence, with at most 1 decimal unless told otherwise. */
 export function angleAmount(angle: Angle, decimals = 1): Amount {
   return shortAmount(angle, '°', decimals)
-}
-
-/** `90°`, with at most 1 decimal unless told otherwise. */
-export function formatAngle(angle: Angle, decimals = 1): string {
-  return `${formatShort(angle, decimals)}°`
 }

@@ -3,7 +3,6 @@ import type { Amount } from '../words/index.ts'
 import { fixedAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { readAmount } from './measure.ts'
-import { formatNumber } from './rounding.ts'
 
 /** A force in newtons. */
 export type Force = Quantity<'force'>
@@ -29,9 +28,4 @@ export function parseForce(typed: string): Outcome<Force> {
 /** The force as a fact of a sentence, in kN with 1 decimal unless told otherwise. */
 export function forceAmount(force: Force, decimals = 1): Amount {
   return fixedAmount(force / newtonsIn.kN, 'kN', decimals)
-}
-
-/** `18.6 kN`, with 1 decimal unless told otherwise: nobody knows a bolt's load better than that. */
-export function formatForce(force: Force, decimals = 1): string {
-  return `${formatNumber(force / newtonsIn.kN, decimals)} kN`
 }

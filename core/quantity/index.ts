@@ -1,11 +1,10 @@
+export { amountsIn, type ShownAmounts } from './amounts-in.ts'
 export { fixedAmount, shortAmount } from './amount.ts'
-export { angleAmount, degrees, formatAngle, parseAngle, type Angle } from './angle.ts'
+export { angleAmount, degrees, parseAngle, type Angle } from './angle.ts'
 export { parseNumber, parseReading } from './decimal.ts'
-export { forceAmount, formatForce, newtons, parseForce, type Force } from './force.ts'
+export { forceAmount, newtons, parseForce, type Force } from './force.ts'
 export {
   difference,
-  formatLength,
-  formatMicrometres,
   half,
   inMicrometres,
   inMillimetres,
@@ -22,19 +21,11 @@ export {
   type LengthUnit,
 } from './length.ts'
 export { withUnit } from './measure.ts'
-export { formatNumber, formatShort, roundHalfAway } from './rounding.ts'
-export {
-  celsius,
-  formatTemperature,
-  parseTemperature,
-  temperatureAmount,
-  type Temperature,
-} from './temperature.ts'
+export { formatNumber, roundHalfAway } from './rounding.ts'
+export { celsius, parseTemperature, temperatureAmount, type Temperature } from './temperature.ts'
 export {
   benchTorqueUnits,
   type BenchTorqueUnit,
-  formatTorque,
-  formatTorqueNumber,
   newtonMetres,
   parseTorque,
   readTorque,

@@ -4,7 +4,7 @@ import { fixedAmount, shortAmount } from './amount.ts'
 import type { Quantity } from './brand.ts'
 import { timesWhole } from './decimal.ts'
 import { readMeasure, type Spellings } from './measure.ts'
-import { formatNumber, roundHalfAway } from './rounding.ts'
+import { roundHalfAway } from './rounding.ts'
 
 /**
  * A length in whole nanometres, of either sign. Both 0.001 mm (1 000) and 0.0001 in (2 540) are whole, so that a reading
@@ -93,12 +93,10 @@ export function parseLength(typed: string, unitWhenNone?: LengthUnit): Outcome<L
     : refused('number-out-of-range', { typed: typed.trim() })
 }
 
-/** `62.000 mm`. Decimals unless told: mm 3, in 4, µm 0, thou 1, zeros kept so that sizes line up in a column. */
-export function formatLength(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): string {
-  return `${formatNumber(lengthIn(length, unit), decimals)} ${unit}`
-}
-
-/** The length in a unit as a fact of a sentence, with the decimals of `formatLength`. */
+/**
+ * The length in a unit as a fact of a sentence. Decimals unless told: mm 3, in 4, µm 0, thou 1, zeros kept so that sizes line up
+ * in a column.
+ */
 export function lengthAmount(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): Amount {
   return fixedAmount(lengthIn(length, unit), unit, decimals)
 }
@@ -106,9 +104,4 @@ export function lengthAmount(length: Length, unit: LengthUnit, decimals = usualD
 /** The same with at most so many decimals: zeros that close the fraction are left off. */
 export function shortLengthAmount(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): Amount {
   return shortAmount(lengthIn(length, unit), unit, decimals)
-}
-
-/** `38 µm`: the way a clearance is shown. */
-export function formatMicrometres(length: Length): string {
-  return formatLength(length, 'µm')
 }

@@ -22,9 +22,3 @@ export function roundHalfAway(value: number, decimals = 0): number {
 export function formatNumber(value: number, decimals: number): string {
   return roundHalfAway(value, decimals).toFixed(decimals).replace('-', '\u2212')
 }
-
-/** As `formatNumber` with at most `decimals` places: zeros that close the fraction are left off. */
-export function formatShort(value: number, decimals: number): string {
-  const text = formatNumber(value, decimals)
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text
-}

@@ -4,7 +4,6 @@ import { shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { numberOf } from './decimal.ts'
 import { readMeasure } from './measure.ts'
-import { formatShort } from './rounding.ts'
 
 /** A temperature in degrees Celsius, not below absolute zero. */
 export type Temperature = Quantity<'temperature'>
@@ -38,9 +37,4 @@ export function parseTemperature(typed: string): Outcome<Temperature> {
 /** The temperature as a fact of a sentence, with at most 1 decimal unless told otherwise. */
 export function temperatureAmount(temperature: Temperature, decimals = 1): Amount {
   return shortAmount(temperature, '°C', decimals)
-}
-
-/** `100 °C`, with at most 1 decimal unless told otherwise. */
-export function formatTemperature(temperature: Temperature, decimals = 1): string {
-  return `${formatShort(temperature, decimals)} °C`
 }

@@ -3,7 +3,6 @@ import type { Amount } from '../words/index.ts'
 import { fixedAmount, shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { readAmount, type Spellings } from './measure.ts'
-import { formatNumber, formatShort } from './rounding.ts'
 
 /** A torque in newton metres. */
 export type Torque = Quantity<'torque'>
@@ -84,23 +83,12 @@ export function readTorque(
 }
 
 /**
- * `24` or `17.7`: the number alone. Unless told, at most 1 decimal for N·m and lbf·ft, 2 for kgf·m, none for the others, and
- * zeros that close the fraction are left off; with `decimals` given there are exactly so many.
+ * The torque in a unit as a fact of a sentence. Unless told, at most 1 decimal for N·m and lbf·ft, 2 for kgf·m, none for the
+ * others, and zeros that close the fraction are left off; with `decimals` given there are exactly so many.
  */
-export function formatTorqueNumber(torque: Torque, unit: TorqueUnit, decimals?: number): string {
-  const value = torqueIn(torque, unit)
-  return decimals === undefined ? formatShort(value, usualDecimals[unit]) : formatNumber(value, decimals)
-}
-
-/** The torque in a unit as a fact of a sentence, with the decimals of `formatTorqueNumber`. */
 export function torqueAmount(torque: Torque, unit: TorqueUnit, decimals?: number): Amount {
   const value = torqueIn(torque, unit)
   return decimals === undefined
     ? shortAmount(value, unit, usualDecimals[unit])
     : fixedAmount(value, unit, decimals)
-}
-
-/** `24 N·m` or `17.7 lbf·ft`, with the decimals of `formatTorqueNumber`. */
-export function formatTorque(torque: Torque, unit: TorqueUnit, decimals?: number): string {
-  return `${formatTorqueNumber(torque, unit, decimals)} ${unit}`
 }

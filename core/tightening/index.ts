@@ -25,7 +25,7 @@ export {
 export type { PlannedPull } from './run/plan.ts'
 export { fastenerStates, isRunDone, openFlags, runProgress } from './run/progress.ts'
 export type { FastenerProgress, PassProgress } from './run/progress.ts'
-export { lengthSpan, limitsSpan, showWindow, verdictOf, windowOf } from './reading/window.ts'
+export { lengthSpan, limitsSpan, shownAmount, showWindow, verdictOf, windowOf } from './reading/window.ts'
 export type { LengthWindow, PullWindow, ShownWindow, AcceptanceWindow } from './reading/window.ts'
 export { numberOf } from './order/fastener-number.ts'
 export { flagInShort, flagProblem, scaleText } from './run/flag.ts'

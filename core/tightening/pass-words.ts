@@ -6,6 +6,7 @@ import { numberOf } from './order/fastener-number.ts'
 import {
   lengthSpan,
   limitsSpan,
+  shownAmount,
   showWindow,
   windowOf,
   type AcceptanceWindow,
@@ -43,9 +44,9 @@ export function unitOf(window: AcceptanceWindow, units: Units): BenchTorqueUnit 
 export function targetText(words: Words, window: AcceptanceWindow, units: Units): string {
   switch (window.kind) {
     case 'torque':
-      return `${showWindow(window, units.torque).target} ${units.torque}`
+      return words.amounts.amount(shownAmount(showWindow(window, units.torque).target, units.torque))
     case 'angle':
-      return `${showWindow(window, units.torque).target}°`
+      return words.amounts.amount(shownAmount(showWindow(window, units.torque).target, '°'))
     case 'length':
       return words.amounts.span(lengthSpan(window, units.length))
     case 'free-length':

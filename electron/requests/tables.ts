@@ -1,7 +1,7 @@
 import papaparse from 'papaparse'
 import { checkNote, type BuildSheet, type SheetPull } from '../../core/builds/index.ts'
 import { isolated } from '../../core/problem/index.ts'
-import { formatAngle, formatLength, inMillimetres, degrees, nanometres } from '../../core/quantity/index.ts'
+import { amountsIn, degrees, inMillimetres, nanometres } from '../../core/quantity/index.ts'
 import { torqueAtFastener } from '../../core/tightening/index.ts'
 import type { BuildTable } from '../../core/contract/index.ts'
 import { en } from '../../core/words/index.ts'
@@ -226,8 +226,8 @@ type Adapter = NonNullable<NonNullable<SheetPull['held']>['adapter']>
 /** `Crowfoot, 101.6 mm at 0°`. */
 function adapterText({ name, offset_nm, angle_deg }: Adapter): string {
   return en.record.tables.adapter({
-    ...{ name, offset: formatLength(nanometres(offset_nm), 'mm', 1) },
-    angle: formatAngle(degrees(angle_deg)),
+    ...{ name, offset: amountsIn(en).length(nanometres(offset_nm), 'mm', 1) },
+    angle: amountsIn(en).angle(degrees(angle_deg)),
   })
 }
 

@@ -1,4 +1,5 @@
 import { kilonewtons, mostPressure, type ClampPicture } from '../../core/layout/index.ts'
+import type { Words } from '../../core/words/index.ts'
 import { clampAfter, loadsAfter, type ClampRun, type MappedOrder } from '../../core/tightening/index.ts'
 
 /** A run of the procedure in one order. */
@@ -30,7 +31,7 @@ export interface Scale {
 /** Less than this is no pressure; it keeps a scale from having no length. */
 const leastScale = 1e-9
 
-export function scaleOf(runs: readonly OrderedRun[]): Scale {
+export function scaleOf(words: Words, runs: readonly OrderedRun[]): Scale {
   const states = runs.map(({ run }) => run.map.afterPasses.map(({ state }) => state))
   const pressures = runs.flatMap(({ run }, index) =>
     states[index]!.map((state) => mostPressure(run.flange, state)),
@@ -46,20 +47,25 @@ export function scaleOf(runs: readonly OrderedRun[]): Scale {
     most,
     // Less than a tenth of the pressure itself is no difference to speak of.
     mostDifferent: Math.max(most / 10, ...differences),
-    widest: kilonewtons(Math.max(0, ...loads)),
+    widest: kilonewtons(words, Math.max(0, ...loads)),
   }
 }
 
-export function pictureOf({ run, state, loads, just }: Side, { most, widest }: Scale): ClampPicture {
+export function pictureOf(
+  words: Words,
+  { run, state, loads, just }: Side,
+  { most, widest }: Scale,
+): ClampPicture {
   return {
     ...{ flange: run.flange, state, most, own: run.own, widest },
-    numbers: new Map([...loads].map(([bolt, load]) => [bolt, kilonewtons(load)])),
+    numbers: new Map([...loads].map(([bolt, load]) => [bolt, kilonewtons(words, load)])),
     marked: new Set(just ? [just.bolt] : []),
   }
 }
 
 /** What each fastener holds more or less in the second order than in the first; null where there is only one. */
 export function differenceOf(
+  words: Words,
   [one, other]: readonly Side[],
   { mostDifferent, widest }: Scale,
   marked: string | null,
@@ -68,7 +74,7 @@ export function differenceOf(
   const numbers = new Map(
     [...one.loads].flatMap(([bolt, load]) => {
       const against = other.loads.get(bolt)
-      return against === undefined ? [] : [[bolt, signed(against - load)] as const]
+      return against === undefined ? [] : [[bolt, signed(words, against - load)] as const]
     }),
   )
   return {
@@ -78,7 +84,7 @@ export function differenceOf(
   }
 }
 
-function signed(load: number): string {
-  const text = kilonewtons(Math.abs(load))
-  return text === kilonewtons(0) ? text : `${load < 0 ? '−' : '+'}${text}`
+function signed(words: Words, load: number): string {
+  const text = kilonewtons(words, Math.abs(load))
+  return text === kilonewtons(words, 0) ? text : `${load < 0 ? '−' : '+'}${text}`
 }

@@ -1,7 +1,7 @@
 import { isolated } from '../../core/problem/index.ts'
 import { clearanceText, type Clearance } from '../../core/bearing/index.ts'
 import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
-import { degrees, formatAngle, formatLength, nanometres } from '../../core/quantity/index.ts'
+import { amountsIn, degrees, nanometres } from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
 import {
   answerText,
@@ -9,6 +9,7 @@ import {
   isTorqueUnit,
   lengthSpan,
   showWindow,
+  shownAmount,
 } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import { dayAndTime } from '../parts/time.ts'
@@ -53,11 +54,12 @@ export function windowText(
 export function targetText(words: Words, window: SheetPull['window'], unit: TorqueUnit): string {
   if (!window || window.kind === 'free-length') return ''
   if (window.kind === 'length') return words.amounts.span(lengthSpan(window, 'mm'))
+  const { amount } = words.amounts
   const { target, least, most } = showWindow(window, unit)
   return words.sheet.run.window({
-    target: window.kind === 'angle' ? `${target}°` : `${target} ${unit}`,
-    least,
-    most,
+    target: amount(shownAmount(target, window.kind === 'angle' ? '°' : unit)),
+    least: amount(shownAmount(least)),
+    most: amount(shownAmount(most)),
   })
 }
 
@@ -72,8 +74,8 @@ export function heldText(
       : words.sheet.run.held({
           wrench,
           adapter: adapter.name,
-          offset: formatLength(nanometres(adapter.offset_nm), 'mm', 1),
-          angle: formatAngle(degrees(adapter.angle_deg)),
+          offset: amountsIn(words).length(nanometres(adapter.offset_nm), 'mm', 1),
+          angle: amountsIn(words).angle(degrees(adapter.angle_deg)),
         })
   return words.sheet.results.wrenchWith({ held, number: number ?? null, calibrated: calibrated ?? null })
 }

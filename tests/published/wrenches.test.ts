@@ -11,14 +11,11 @@ import {
   wrench,
 } from '../../core/tightening/index.ts'
 import { frictionOf, hexBearingFace, strengthOf, torqueAgainstProof } from '../../core/joint/index.ts'
-import {
-  formatTorque,
-  formatTorqueNumber,
-  millimetres,
-  newtonMetres,
-  torqueOf,
-} from '../../core/quantity/index.ts'
+import { amountsIn, millimetres, newtonMetres, torqueOf } from '../../core/quantity/index.ts'
+import { en } from '../../core/words/index.ts'
 import { given, thread } from '../core/joint/workshop.ts'
+
+const shown = amountsIn(en)
 
 // TM 9-2320-362-14&P, table F-1, prints each torque in lb-ft and in whole N·m. Two of its pairs are off by one, 300 (408, the
 // product is 406.7) and 80 (109, the product is 108.5), and are left out.
@@ -36,7 +33,7 @@ describe('torques printed in two units, TM 9-2320-362-14&P, table F-1', () => {
     [440, 597],
     [635, 861],
   ])('%d lbf·ft is %d N·m', (pounds, printed) => {
-    expect(formatTorqueNumber(torqueOf(pounds, 'lbf·ft'), 'N·m', 0)).toBe(String(printed))
+    expect(shown.torque(torqueOf(pounds, 'lbf·ft'), 'N·m', 0)).toBe(`${printed} N·m`)
   })
 })
 
@@ -74,7 +71,7 @@ describe('torques printed in two units, TM 9-2330-384-14&P, table H-1', () => {
     [30, 'lbf·ft', 41],
     [100, 'lbf·ft', 136],
   ] as const)('%d %s is %d N·m', (value, unit, printed) => {
-    expect(formatTorque(torqueOf(value, unit), 'N·m', 0)).toBe(`${printed} N·m`)
+    expect(shown.torque(torqueOf(value, unit), 'N·m', 0)).toBe(`${printed} N·m`)
   })
 })
 

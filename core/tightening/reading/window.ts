@@ -9,7 +9,7 @@ import {
   torqueIn,
 } from '../../quantity/index.ts'
 import type { Pass } from '../../engine/index.ts'
-import type { Span } from '../../words/index.ts'
+import type { Amount, Span } from '../../words/index.ts'
 
 /** Target and limits of one pull by a wrench, the limits included. */
 export type PullWindow =
@@ -121,9 +121,9 @@ export function verdictOf(window: AcceptanceWindow, value: number): 'within' | '
 
 /** A window in numbers for people, without their unit. */
 export interface ShownWindow {
-  readonly target: string
-  readonly least: string
-  readonly most: string
+  readonly target: number
+  readonly least: number
+  readonly most: number
 }
 
 const decimals: Readonly<Record<TorqueUnit | '°', number>> = {
@@ -152,9 +152,9 @@ export function showWindow(window: PullWindow, unit: TorqueUnit): ShownWindow {
   const most = rounded(window.most, Math.floor)
   const nothingLeft = least > most
   return {
-    target: String(rounded(window.target, roundHalfAway)),
-    least: String(nothingLeft ? rounded(window.least, roundHalfAway) : least),
-    most: String(nothingLeft ? rounded(window.most, roundHalfAway) : most),
+    target: rounded(window.target, roundHalfAway),
+    least: nothingLeft ? rounded(window.least, roundHalfAway) : least,
+    most: nothingLeft ? rounded(window.most, roundHalfAway) : most,
   }
 }
 
@@ -168,8 +168,13 @@ export function lengthSpan({ least, most }: LengthWindow, unit: LengthUnit): Spa
   return { from: least === 0 ? null : lengthAmount(least, unit), upTo: lengthAmount(most, unit) }
 }
 
+/** A number of `ShownWindow`, which is rounded already. */
+export function shownAmount(value: number, unit = ''): Amount {
+  return shortAmount(value, unit, 6)
+}
+
 /** The limits of a window as numbers without their unit, rounded inwards as `showWindow` does. */
 export function limitsSpan(window: PullWindow, unit: TorqueUnit): Span {
   const { least, most } = showWindow(window, unit)
-  return { from: shortAmount(Number(least), '', 6), upTo: shortAmount(Number(most), '', 6) }
+  return { from: shownAmount(least), upTo: shownAmount(most) }
 }

@@ -71,7 +71,6 @@ export const run = {
 
   // What is next
   next: 'Next',
-  limits: ({ least, most }: { readonly least: string; readonly most: string }) => `${least} to ${most}`,
   usualLimits: 'The spec gives no limits: usual ones.',
   measure: {
     gap: 'Measure the gap of the joint face',

@@ -8,7 +8,8 @@ import {
   type BuildState,
   type PartUse,
 } from '../../../core/builds/index.ts'
-import { formatLength, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
+import { amountsIn, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
 import type { EngineSpec, Fit, Step } from '../../../core/engine/index.ts'
 import {
   nextPull,
@@ -18,6 +19,8 @@ import {
   type AcceptanceWindow,
   waitOf,
 } from '../../../core/tightening/index.ts'
+
+const shown = amountsIn(en)
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 
@@ -46,7 +49,7 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
       return { type: 'lay-bead', step: step.id }
     case 'check': {
       const middle = step.reading && half(sum(step.reading.least, step.reading.most))
-      const reading = middle === undefined ? null : formatLength(middle, 'mm')
+      const reading = middle === undefined ? null : shown.length(middle, 'mm')
       return {
         type: 'answer-check',
         step: step.id,

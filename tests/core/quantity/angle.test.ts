@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { degrees, formatAngle, parseAngle } from '../../../core/quantity/index.ts'
+import { amountsIn, degrees, parseAngle } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
+
+const shown = amountsIn(en)
 
 describe('an angle', () => {
   it.each(['90°', '90 °', '90 deg', '90', '90,0°'])('reads %j as a quarter turn', (typed) => {
@@ -15,8 +18,8 @@ describe('an angle', () => {
   })
 
   it('prints without a blank, and with a place only where one is needed', () => {
-    expect(formatAngle(degrees(90))).toBe('90°')
-    expect(formatAngle(degrees(17.34))).toBe('17.3°')
-    expect(formatAngle(degrees(17.5), 0)).toBe('18°')
+    expect(shown.angle(degrees(90))).toBe('90°')
+    expect(shown.angle(degrees(17.34))).toBe('17.3°')
+    expect(shown.angle(degrees(17.5), 0)).toBe('18°')
   })
 })

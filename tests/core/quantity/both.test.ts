@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
-  formatLength,
+  amountsIn,
   lengthIn,
   lengthOf,
   nanometres,
@@ -10,8 +10,11 @@ import {
   parseTorque,
   readBoth,
 } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { checkProperty } from '../../property.ts'
+
+const shown = amountsIn(en)
 
 describe('a value that is printed in two units', () => {
   it('is the first of the two', () => {
@@ -69,7 +72,7 @@ describe('a value that is printed in two units', () => {
         fc.integer({ min: 2, max: 4 }),
         (tenThousandths, digits) => {
           const inches = (tenThousandths / 10_000).toFixed(4)
-          const mm = formatLength(lengthOf(Number(inches), 'in'), 'mm', digits)
+          const mm = shown.length(lengthOf(Number(inches), 'in'), 'mm', digits)
           expect(readBoth(`${inches} in (${mm})`, parseLength).ok, `${inches} in (${mm})`).toBe(true)
         },
       ),

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { formatForce, newtons, parseForce } from '../../../core/quantity/index.ts'
+import { amountsIn, newtons, parseForce } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
+
+const shown = amountsIn(en)
 
 describe('a force', () => {
   it('reads newtons, kilonewtons and pounds-force', () => {
@@ -18,6 +21,6 @@ describe('a force', () => {
   })
 
   it('prints in kilonewtons', () => {
-    expect(formatForce(newtons(18_649))).toBe('18.6 kN')
+    expect(shown.force(newtons(18_649))).toBe('18.6 kN')
   })
 })

@@ -1,9 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
+  amountsIn,
   difference,
-  formatLength,
-  formatMicrometres,
   half,
   inMicrometres,
   inMillimetres,
@@ -15,7 +14,10 @@ import {
   parseLength,
   sum,
 } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { checkProperty } from '../../property.ts'
+
+const shown = amountsIn(en)
 
 const anyLength = fc.integer({ min: -2_000_000_000, max: 2_000_000_000 }).map(nanometres)
 const anyUnit = fc.constantFrom(...lengthUnits)
@@ -103,9 +105,9 @@ describe('a length as it is typed', () => {
   it('reads back what was printed, to half the last place', () => {
     checkProperty(
       fc.property(anyLength, anyUnit, (length, unit) => {
-        expect(parseLength(formatLength(length, unit, 8))).toEqual({ ok: true, value: length })
+        expect(parseLength(shown.length(length, unit, 8))).toEqual({ ok: true, value: length })
         const lastPlace = { mm: 1_000, in: 2_540, µm: 1_000, thou: 2_540 }[unit]
-        const read = parseLength(formatLength(length, unit))
+        const read = parseLength(shown.length(length, unit))
         expect(read.ok && Math.abs(read.value - length) <= lastPlace / 2).toBe(true)
       }),
     )
@@ -114,14 +116,14 @@ describe('a length as it is typed', () => {
 
 describe('a printed length', () => {
   it('has the places that a gauge in that unit shows', () => {
-    expect(formatLength(millimetres(62), 'mm')).toBe('62.000 mm')
-    expect(formatLength(nanometres(61_998_860), 'in')).toBe('2.4409 in')
-    expect(formatLength(nanometres(38_100), 'thou')).toBe('1.5 thou')
-    expect(formatLength(millimetres(-0.0385), 'µm', 1)).toBe('\u221238.5 µm')
+    expect(shown.length(millimetres(62), 'mm')).toBe('62.000 mm')
+    expect(shown.length(nanometres(61_998_860), 'in')).toBe('2.4409 in')
+    expect(shown.length(nanometres(38_100), 'thou')).toBe('1.5 thou')
+    expect(shown.length(millimetres(-0.0385), 'µm', 1)).toBe('\u221238.5 µm')
   })
 
   it('shows a clearance in whole micrometres, a half going up', () => {
-    expect(formatMicrometres(nanometres(38_000))).toBe('38 µm')
-    expect(formatMicrometres(nanometres(37_500))).toBe('38 µm')
+    expect(shown.micrometres(nanometres(38_000))).toBe('38 µm')
+    expect(shown.micrometres(nanometres(37_500))).toBe('38 µm')
   })
 })

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import {
+  amountsIn,
   celsius,
   degrees,
-  formatAngle,
-  formatTorque,
   millimetres,
   newtonMetres,
   newtons,
@@ -15,6 +14,9 @@ import {
   type Temperature,
   type Torque,
 } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
+
+const shown = amountsIn(en)
 
 // The compiler is the test here: each marked line is an error in the type check, and the mark is one when the line is not.
 describe('kinds of quantity', () => {
@@ -48,9 +50,9 @@ describe('kinds of quantity', () => {
     // @ts-expect-error a bare number cannot be added to a length
     sum(length, 1000)
     // @ts-expect-error an angle is not shown as a torque
-    formatTorque(angle, 'N·m')
+    shown.torque(angle, 'N·m')
     // @ts-expect-error a torque is not shown as an angle
-    formatAngle(torque)
+    shown.angle(torque)
     // @ts-expect-error a torque has no millimetres
     torqueIn(torque, 'mm')
     // @ts-expect-error a torque is never equal to an angle

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { celsius, formatTemperature, parseTemperature } from '../../../core/quantity/index.ts'
+import { amountsIn, celsius, parseTemperature } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
+
+const shown = amountsIn(en)
 
 describe('a temperature', () => {
   it.each([
@@ -31,7 +34,7 @@ describe('a temperature', () => {
   })
 
   it('prints with a place only where one is needed', () => {
-    expect(formatTemperature(celsius(100))).toBe('100 °C')
-    expect(formatTemperature(celsius(20.5))).toBe('20.5 °C')
+    expect(shown.temperature(celsius(100))).toBe('100 °C')
+    expect(shown.temperature(celsius(20.5))).toBe('20.5 °C')
   })
 })

@@ -2,15 +2,17 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import {
-  formatTorque,
-  formatTorqueNumber,
+  amountsIn,
   newtonMetres,
   parseTorque,
   torqueIn,
   torqueOf,
   torqueUnits,
 } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { checkProperty } from '../../property.ts'
+
+const shown = amountsIn(en)
 
 const anyUnit = fc.constantFrom(...torqueUnits)
 
@@ -98,7 +100,7 @@ describe('a torque as it is typed', () => {
   it('reads back what was printed, to half the last place', () => {
     checkProperty(
       fc.property(fc.double({ min: 0, max: 5000, noNaN: true }), anyUnit, (value, unit) => {
-        const read = parseTorque(formatTorque(torqueOf(value, unit), unit, 4))
+        const read = parseTorque(shown.torque(torqueOf(value, unit), unit, 4))
         expect(read.ok && Math.abs(torqueIn(read.value, unit) - value) < 0.000051).toBe(true)
       }),
     )
@@ -107,20 +109,20 @@ describe('a torque as it is typed', () => {
 
 describe('a printed torque', () => {
   it('has no more places than the wrench can be set to', () => {
-    expect(formatTorque(newtonMetres(24), 'N·m')).toBe('24 N·m')
-    expect(formatTorque(newtonMetres(24.46), 'N·m')).toBe('24.5 N·m')
-    expect(formatTorque(newtonMetres(24), 'lbf·ft')).toBe('17.7 lbf·ft')
-    expect(formatTorque(newtonMetres(24), 'lbf·in')).toBe('212 lbf·in')
-    expect(formatTorque(newtonMetres(24), 'kgf·m')).toBe('2.45 kgf·m')
-    expect(formatTorque(torqueOf(100, 'lbf·in'), 'lbf·in')).toBe('100 lbf·in')
+    expect(shown.torque(newtonMetres(24), 'N·m')).toBe('24 N·m')
+    expect(shown.torque(newtonMetres(24.46), 'N·m')).toBe('24.5 N·m')
+    expect(shown.torque(newtonMetres(24), 'lbf·ft')).toBe('17.7 lbf·ft')
+    expect(shown.torque(newtonMetres(24), 'lbf·in')).toBe('212 lbf·in')
+    expect(shown.torque(newtonMetres(24), 'kgf·m')).toBe('2.45 kgf·m')
+    expect(shown.torque(torqueOf(100, 'lbf·in'), 'lbf·in')).toBe('100 lbf·in')
   })
 
   it('has exactly as many places as are asked for', () => {
-    expect(formatTorque(newtonMetres(24), 'N·m', 2)).toBe('24.00 N·m')
-    expect(formatTorqueNumber(newtonMetres(24), 'lbf·ft', 0)).toBe('18')
+    expect(shown.torque(newtonMetres(24), 'N·m', 2)).toBe('24.00 N·m')
+    expect(shown.torque(newtonMetres(24), 'lbf·ft', 0)).toBe('18 lbf·ft')
   })
 
   it('shows the number alone for a dial that carries its unit elsewhere', () => {
-    expect(formatTorqueNumber(newtonMetres(110), 'N·m')).toBe('110')
+    expect(shown.torque(newtonMetres(110), 'N·m')).toBe('110 N·m')
   })
 })

@@ -11,10 +11,12 @@ import {
   type MeasuredBearing,
 } from '../../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
-import { celsius, formatLength, nanometres, type Length } from '../../../../core/quantity/index.ts'
+import { amountsIn, celsius, nanometres, type Length } from '../../../../core/quantity/index.ts'
 import { band, mm, pumpMains, um } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
 import { en } from '../../../../core/words/index.ts'
+
+const shown = amountsIn(en)
 
 const steel = { expansion: 11.5, temperature: celsius(20) }
 
@@ -104,7 +106,7 @@ describe('shells by readings', () => {
       fc.property(tenths(56, 56.02), tenths(51.97, 52.01), (bore, journal) => {
         const [inches, metric] = (['in', 'mm'] as const).map((unit) => {
           const typed = (size: number) =>
-            formatLength(nanometres(size * 2540), unit, unit === 'in' ? 4 : 5).split(' ')[0]!
+            shown.length(nanometres(size * 2540), unit, unit === 'in' ? 4 : 5).split(' ')[0]!
           return {
             bore: measure([[read(typed(bore), unit)]], steel),
             journal: measure([[read(typed(journal), unit)]], steel),

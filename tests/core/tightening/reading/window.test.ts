@@ -128,34 +128,34 @@ describe('a window as it is shown', () => {
     torque(torqueOf(target, 'lbf·ft'), torqueOf(least, 'lbf·ft'), torqueOf(most, 'lbf·ft'))
 
   it('is the printed numbers in the unit that they were printed in', () => {
-    expect(showWindow(set(30, 27, 33), 'lbf·ft')).toEqual({ target: '30', least: '27', most: '33' })
+    expect(showWindow(set(30, 27, 33), 'lbf·ft')).toEqual({ target: 30, least: 27, most: 33 })
   })
 
   it('is rounded inwards in another: 27 lbf·ft is 36.607 N·m, 33 is 44.742', () => {
-    expect(showWindow(set(30, 27, 33), 'N·m')).toEqual({ target: '40.7', least: '36.7', most: '44.7' })
+    expect(showWindow(set(30, 27, 33), 'N·m')).toEqual({ target: 40.7, least: 36.7, most: 44.7 })
   })
 
   it('is rounded to the nearest where nothing would be left between the limits', () => {
     const narrow = torque(newtonMetres(24.05), newtonMetres(24.02), newtonMetres(24.08))
-    expect(showWindow(narrow, 'N·m')).toEqual({ target: '24.1', least: '24', most: '24.1' })
+    expect(showWindow(narrow, 'N·m')).toEqual({ target: 24.1, least: 24, most: 24.1 })
   })
 
   it('is in degrees for an angle, whatever the wrench', () => {
     const angle = windowOf({ kind: 'angle', order: 'all', target: degrees(100) }, 'cap-1') as PullWindow
-    expect(showWindow(angle, 'lbf·in')).toEqual({ target: '100', least: '95', most: '105' })
+    expect(showWindow(angle, 'lbf·in')).toEqual({ target: 100, least: 95, most: 105 })
   })
 })
 
 describe('a window on a scale in any unit', () => {
   // 40 N·m by NIST SP 811: 29.5 lbf·ft, 354 lbf·in, 4.08 kgf·m, 407.9 kgf·cm, 400 dN·m, 5664.5 ozf·in; ± 4 N·m inwards.
   it.each([
-    ['N·m', '40', '36', '44'],
-    ['lbf·ft', '29.5', '26.6', '32.4'],
-    ['lbf·in', '354', '319', '389'],
-    ['kgf·m', '4.08', '3.68', '4.48'],
-    ['kgf·cm', '408', '368', '448'],
-    ['dN·m', '400', '360', '440'],
-    ['ozf·in', '5664', '5099', '6230'],
+    ['N·m', 40, 36, 44],
+    ['lbf·ft', 29.5, 26.6, 32.4],
+    ['lbf·in', 354, 319, 389],
+    ['kgf·m', 4.08, 3.68, 4.48],
+    ['kgf·cm', 408, 368, 448],
+    ['dN·m', 400, 360, 440],
+    ['ozf·in', 5664, 5099, 6230],
   ] as const)('in %s is %s, %s to %s', (unit, target, least, most) => {
     const window = torque(newtonMetres(40), newtonMetres(36), newtonMetres(44))
     expect(showWindow(window, unit)).toEqual({ target, least, most })
@@ -165,13 +165,13 @@ describe('a window on a scale in any unit', () => {
 describe('a window on a scale', () => {
   // 12.3456 N·m: 9.1056 lbf·ft, 109.27 lbf·in, 1.25890 kgf·m, 125.890 kgf·cm, 123.456 dN·m, 1748.3 ozf·in.
   it.each([
-    ['N·m', '12.3'],
-    ['lbf·ft', '9.1'],
-    ['lbf·in', '109'],
-    ['kgf·m', '1.26'],
-    ['kgf·cm', '126'],
-    ['dN·m', '123'],
-    ['ozf·in', '1748'],
+    ['N·m', 12.3],
+    ['lbf·ft', 9.1],
+    ['lbf·in', 109],
+    ['kgf·m', 1.26],
+    ['kgf·cm', 126],
+    ['dN·m', 123],
+    ['ozf·in', 1748],
   ] as const)('in %s has as many digits as the scale shows', (unit, shown) => {
     const [target, least, most] = [12.3456, 11, 13].map((value) => torqueOf(value, 'N·m'))
     expect(showWindow(torque(target!, least!, most!), unit).target).toBe(shown)
@@ -185,6 +185,6 @@ describe('a window on a scale', () => {
       most: degrees(36.66),
       tolerance: 'spec',
     }
-    expect(showWindow(turn, 'N·m')).toEqual({ target: '33.3', least: '30.1', most: '36.6' })
+    expect(showWindow(turn, 'N·m')).toEqual({ target: 33.3, least: 30.1, most: 36.6 })
   })
 })
