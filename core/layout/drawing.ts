@@ -20,7 +20,7 @@ import { openingsOf } from './case/openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './case/outline.ts'
 import { beyondBox, overhangOf } from './case/overhang.ts'
 import type { Box, Shape } from './scene/scene.ts'
-import { mostStretch, planOf, type SheetPlan } from './sheet-plan.ts'
+import { mostOfMargins, mostStretch, planOf, type SheetPlan } from './sheet-plan.ts'
 import { calloutHeight, sizesOn, type Sizes } from './sizes.ts'
 import { acrossAnEnd, projectionOf, type Projection } from './view.ts'
 
@@ -87,7 +87,7 @@ const calloutColumn = 14
 const edgeOfLane = 2
 const none: LaneDepths = { before: 0, after: 0 }
 /** So many times at the most it is asked again what the room left over holds. */
-const mostRounds = 4
+const mostRounds = 6
 
 export function drawingOf(
   words: Words,
@@ -118,7 +118,7 @@ export function drawingOf(
     lying,
     sheet.widthPx,
   )
-  const names = namesOf(words, spec, here, facts, content, outline, sizes)
+  let names = namesOf(words, spec, here, facts, content, outline, sizes)
   const atEnds = endMargins(ends, here.face, lying)
   const titleWith = (stretch: number): readonly Line[] =>
     titleLines(words, { engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes)
@@ -138,10 +138,18 @@ export function drawingOf(
   let depths = none
   let discDepths = none
   let overhang = 0
+  /** What stands before the case on the side of its lanes, and after it, without title and callout. */
+  const inLanesPx = () => ({
+    before: edgeOfSheet + depths.before + discDepths.before,
+    after: edgeOfSheet + depths.after + discDepths.after,
+  })
+  const alongCase = (isBeside: boolean): number => {
+    const { before, after } = inLanesPx()
+    return before + after + (lying ? (isBeside ? underTitle : underCallout) : 0)
+  }
   const planWith = (isBeside: boolean): SheetPlan => {
     const [top, left] = isBeside ? [underTitle, column] : [underCallout, 0]
-    const before = edgeOfSheet + depths.before + discDepths.before
-    const after = edgeOfSheet + depths.after + discDepths.after
+    const { before, after } = inLanesPx()
     const margins = lying
       ? { left: left + first, right: last, top: top + before, bottom: after }
       : { left: left + before, right: after, top: top + first, bottom: last }
@@ -212,6 +220,13 @@ export function drawingOf(
     }
     if (!changed) break
     ;[depths, discDepths] = [asked, askedByDiscs]
+    // On a sheet too small for all that stands along the case, names give way to what is next: first those of bores, whose lines are
+    // hidden ones.
+    if (names.length > 0 && alongCase(isBeside) > (lying ? sheet.heightPx : sheet.widthPx) * mostOfMargins) {
+      const fewer = names.filter(({ about }) => about?.startsWith('bore/') !== true)
+      names = fewer.length < names.length ? fewer : []
+      depths = none
+    }
     plan = planWith(isBeside)
   }
   return {

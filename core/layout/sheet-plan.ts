@@ -25,7 +25,7 @@ export const mostStretch = 1.8
 /** Less than this is not worth that nothing can be measured across. */
 const leastStretch = 1.08
 /** What stands round the case takes no more of a side of the sheet than this. */
-const mostOfMargins = 0.8
+export const mostOfMargins = 0.8
 
 /**
  * The case as large as it goes between what stands round it, in the middle of what is left. `body` is what it takes on the

@@ -103,6 +103,7 @@ test('from the drawing: a half is tapped, another pair chosen with a reason, and
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await page.locator('[data-about="half/M3/lower"] button').press('Enter')
   await expect(machinist.row('M3')).toHaveAttribute('aria-expanded', 'true')
+  await machinist.panel.getByText(/^Other allowed pairs/).click()
   await machinist.panel.getByRole('button', { name: 'M3: upper S, lower T' }).click()
   await machinist.giveReason(/upper S and lower T instead/, 'On the shelf', /^Use this at M3$/)
   await expect(machinist.row('M3')).toContainText('chosen by hand')

@@ -60,8 +60,14 @@ export const practice = {
     `Not for this engine: ${names[drill]}, because ${reason}.`,
   begin: ({ drill }: { readonly drill: Drill }) => `Begin ${names[drill]}`,
   never: 'Not done yet.',
-  standing: (of: { readonly rounds: number; readonly faultless: number; readonly dueAt: string }) =>
-    `${times(of.rounds, 'round')}, ${of.faultless} without an error. Again on ${of.dueAt}.`,
+  standing: (of: {
+    readonly rounds: number
+    readonly faultless: number
+    readonly dueAt: string
+  }): RichText => [
+    `${times(of.rounds, 'round')}, ${of.faultless} without an error. Again on `,
+    { whole: `${of.dueAt}.` },
+  ],
 
   errors: 'Errors by place',
   errorsShown: 'Marked: errors in the last ten rounds. Filled: asked for, without an error.',

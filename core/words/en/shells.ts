@@ -76,7 +76,7 @@ export const shells = {
 
   pair: (pair: OfPair) => pairText(pair),
   allowedPairs: ({ fromTray }: { readonly fromTray: boolean }) =>
-    `Allowed pairs, thinnest first${fromTray ? '; what is chosen by hand is taken from the tray or ordered' : ''}:`,
+    `Other allowed pairs, thinnest first${fromTray ? '; what is chosen by hand is taken from the tray or ordered' : ''}`,
   measure: ({ position }: OfPlace) => `Measure ${position}`,
   release: 'Back to the proposed shells',
 

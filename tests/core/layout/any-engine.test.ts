@@ -33,6 +33,30 @@ describe('the drawing of any engine', () => {
     )
   })
 
+  it('keeps the callout free where a small sheet has large letters and numbers in lanes', () => {
+    const small = fc.record({
+      widthPx: fc.integer({ min: 480, max: 520 }),
+      heightPx: fc.integer({ min: 340, max: 360 }),
+      capitalPx: fc.integer({ min: 40, max: 48 }),
+    })
+    const inAV = anyEngine.filter(
+      ({ case: { bankAngle, cylinders }, fasteners }) =>
+        bankAngle > 0 && cylinders <= 8 && fasteners.length >= 30,
+    )
+    let callouts = 0
+    checkProperty(
+      fc.property(inAV, small, fc.constantFrom(0, 2), (spec, sheet, turn) => {
+        const facts = factsAt(spec, 'joint', 'under way')
+        const scene = sceneOf(en, spec, facts, { from: 'above', turn }, sheet)
+        if (scene.shapes.some(({ id }) => id === 'callout')) callouts += 1
+        expect(collisions(scene)).toEqual([])
+        expect(outside(scene)).toEqual([])
+      }),
+      { numRuns: 60 },
+    )
+    expect(callouts).toBeGreaterThan(30)
+  })
+
   it('keeps the pitch of the saddles to the nanometre, and is its own mirror from below', () => {
     checkProperty(
       fc.property(anyEngine, anySheet, (spec, sheet) => {
