@@ -45,18 +45,21 @@ function reachOf(number: string): number {
 }
 
 /** The radius of a disc that holds a number of so high capitals with air round it, in px. */
-function radiusFor(number: string, capital: number): number {
-  return (reachOf(number) * capital + air) / inner
+function radiusFor(reach: number, capital: number): number {
+  return (reach * capital + air) / inner
 }
 
 /** The least radius of a disc whose number can be read, in px. */
 export function leastRadius(number: string): number {
-  return (reachOf(number) * leastCapital + air) / innerAtLeast
+  return leastRadiusFor(reachOf(number))
+}
+
+function leastRadiusFor(reach: number): number {
+  return (reach * leastCapital + air) / innerAtLeast
 }
 
 /** The capitals of a number in a disc, in px. */
-function capitalIn(number: string, radius: number): number {
-  const reach = reachOf(number)
+function capitalIn(reach: number, radius: number): number {
   const atLeast = Math.min(leastCapital, (radius * innerAtLeast - air) / reach)
   return Math.max((radius * inner - air) / reach, atLeast, 0.1)
 }
@@ -132,9 +135,9 @@ function numberedDiscs(
   { px, sizes, bearings }: { readonly px: number; readonly sizes: Sizes; readonly bearings: readonly Box[] },
 ): Discs {
   const numbers = fasteners.map((fastener) => numberOf(fastener, facts))
-  const longest = numbers.reduce((one, other) => (reachOf(other) > reachOf(one) ? other : one), '0')
-  const wanted = radiusFor(longest, sizes.number) * px
-  const least = numbers.map((number) => leastRadius(number) * px)
+  const reach = numbers.map(reachOf)
+  const wanted = radiusFor(Math.max(reachOf('0'), ...reach), sizes.number) * px
+  const least = reach.map((each) => leastRadiusFor(each) * px)
   const close = nearestNeighbours(places)
   const tight = close.some((away, index) => away < least[index]! * 2 + gap * px)
   const apart = tight && places.length <= mostSpread ? spread(places, least, gap * px) : null
@@ -158,10 +161,8 @@ function numberedDiscs(
     const together = shared.get(fasteners[index]!.group) ?? radius
     return Math.min(radius, Math.max(together, Math.min(least[index]!, radius)))
   })
-  const capitals = numbers.map((number, index) =>
-    Math.min(sizes.number, capitalIn(number, radii[index]! / px)),
-  )
-  const tallest = Math.max(0, ...numbers.map((number, index) => reachOf(number) * capitals[index]!)) * px
+  const capitals = reach.map((each, index) => Math.min(sizes.number, capitalIn(each, radii[index]! / px)))
+  const tallest = Math.max(0, ...reach.map((each, index) => each * capitals[index]!)) * px
   const largest = Math.max(0, ...radii)
   return {
     discs: fasteners.map(({ id }, index) => {
@@ -169,7 +170,7 @@ function numberedDiscs(
       const radius = radii[index]!
       // It may lie over the rims of its neighbours, never over their numbers.
       const free = away[index]! - tallest - gap * px
-      const asked = radiusFor(number, sizes.next) * px
+      const asked = radiusFor(reach[index]!, sizes.next) * px
       const nextRadius = Math.max(
         radius,
         Math.min(Math.max(asked, radius * nextGrowth.least), radius * nextGrowth.most, radius + 8 * px, free),
@@ -177,7 +178,7 @@ function numberedDiscs(
       return {
         ...{ id, number, ...at[index]!, radius, capital: capitals[index]! * px, nextRadius },
         least: leastCapital * px,
-        nextCapital: Math.min(sizes.next, capitalIn(number, nextRadius / px)) * px,
+        nextCapital: Math.min(sizes.next, capitalIn(reach[index]!, nextRadius / px)) * px,
         haloRadius: Math.max(nextRadius, Math.min(nextRadius + 5 * px, free + 1.5 * px)),
         corner: Math.max(radius, Math.min(radius * 1.25, away[index]! - largest - px)),
       }
