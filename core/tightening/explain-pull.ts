@@ -61,8 +61,9 @@ export function explainPull(
   read: number | null = null,
 ): Outcome<PullExplanation | null> {
   const group = groupOf(spec, fastener)
-  const asked = group && askedOf(procedure, pass, fastener, read)
-  if (group === undefined || asked === undefined || asked === null) return done(null)
+  if (group === undefined) return done(null)
+  const asked = askedOf(procedure, pass, fastener, read)
+  if (asked === null) return done(null)
   const found = fastenedJoint(group)
   if (!found.ok) return found
   const joint = found.value

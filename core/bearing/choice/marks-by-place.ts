@@ -48,15 +48,15 @@ function marksOfRun(
 ): readonly PlacedMark[] {
   const placed: PlacedMark[] = []
   for (let at = 0; at < run.length;) {
-    const { marks, read } = splitMarks(fold(run.slice(at)), known)
+    const { marks } = splitMarks(fold(run.slice(at)), known)
     for (const mark of marks) {
       const to = at + mark.length
       placed.push({ from: from + at, to: from + to, mark: markOf.get(mark) })
       at = to
     }
     if (at === run.length) break
-    const isShortWord = read === 0 && at === 0 && run.length <= 3
-    const to = isShortWord ? run.length : at + (Array.from(run.slice(at))[0]?.length ?? 1)
+    const isShortWord = at === 0 && run.length <= 3
+    const to = isShortWord ? run.length : at + Array.from(run.slice(at))[0]!.length
     placed.push({ from: from + at, to: from + to, mark: undefined })
     at = to
   }

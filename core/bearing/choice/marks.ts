@@ -52,5 +52,5 @@ export function readMarks(typed: string, part: MarkedPart, positions: readonly s
 
 /** A short run of which nothing was read is one unknown mark; in a longer one it is the character that stopped us. */
 function unknownAt(run: string, at: number): string {
-  return at === 0 && run.length <= 3 ? run : (Array.from(run.slice(at))[0] ?? '')
+  return at === 0 && run.length <= 3 ? run : Array.from(run.slice(at))[0]!
 }

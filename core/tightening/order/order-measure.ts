@@ -79,13 +79,12 @@ interface Line {
 function longestLine(inOrder: readonly Place[]): Line | null {
   const isNeighbour = neighboursOnSide(inOrder)
   let longest: Line | null = null
-  let start = 0
-  inOrder.forEach((place, index) => {
-    const before = inOrder[index - 1]
-    if (before === undefined || !isNeighbour(before, place)) start = index
-    else if (index - start > (longest?.hops ?? 0))
-      longest = { hops: index - start, first: inOrder[start]!, last: place }
-  })
+  let hops = 0
+  for (let at = 1; at < inOrder.length; at++) {
+    const last = inOrder[at]!
+    hops = isNeighbour(inOrder[at - 1]!, last) ? hops + 1 : 0
+    if (hops > (longest?.hops ?? 0)) longest = { hops, first: inOrder[at - hops]!, last }
+  }
   return longest
 }
 

@@ -18,11 +18,10 @@ export interface Centre {
   readonly length: number
 }
 
-/** The middle of some places; of none, the origin. */
+/** The middle of some places, of which there is one at least. */
 export function centreOf(places: readonly Place[]): Centre {
   const span = (values: readonly number[]) => {
-    const least = values.reduce((a, b) => Math.min(a, b), values[0] ?? 0)
-    const most = values.reduce((a, b) => Math.max(a, b), values[0] ?? 0)
+    const [least, most] = [Math.min(...values), Math.max(...values)]
     return { middle: (least + most) / 2, length: most - least }
   }
   const [alongX, alongY] = [span(places.map(({ x }) => x)), span(places.map(({ y }) => y))]

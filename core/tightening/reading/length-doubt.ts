@@ -28,7 +28,7 @@ export function lengthDoubt(
   length: Length,
 ): Problem | null {
   const group = groupOf(spec, fastener)
-  if (fastener === null || group === undefined) return null
+  if (group === undefined) return null
   const said = (beside: Length, of: 'itself' | 'others' | 'grip') =>
     problem('length-far-off', {
       fastener: numberOf(spec, fastener),

@@ -1,6 +1,7 @@
 import type { EngineSpec, FastenerGroup, Pass } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { newtonMetres, readTorque, torqueAmount, torqueOf, type Torque } from '../../quantity/index.ts'
+import { groupOf } from '../order/fastener-group.ts'
 import type { Reading } from '../run/events.ts'
 import { counts } from '../run/plan.ts'
 import { isTorqueUnit, type TypedReading } from './reading.ts'
@@ -32,8 +33,7 @@ export function prevailingOfGroup({
 export function prevailingIn(spec: EngineSpec, pass: Pass, fastener: string | null): Prevailing | null {
   const window = windowOf(pass, fastener)
   if (window === null || torqueWindowIn(window) === null) return null
-  const id = spec.fasteners.find((each) => each.id === fastener)?.group
-  const group = spec.fastenerGroups.find((each) => each.id === id)
+  const group = groupOf(spec, fastener)
   return group === undefined ? null : prevailingOfGroup(group)
 }
 

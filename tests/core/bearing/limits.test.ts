@@ -39,6 +39,7 @@ describe('a used bearing against the service limit', () => {
   it.each([
     [60, 80, 'within-service'],
     [70, 81, 'may-be-beyond'],
+    [80, 90, 'may-be-beyond'],
     [81, 90, 'beyond-service'],
   ] as const)('%d to %d µm is %s', (least, most, wear) => {
     expect(againstServiceLimit(of(least, most), used)).toBe(wear)

@@ -4,6 +4,7 @@ import {
   decideRun,
   evolveRun,
   nextPull,
+  runEvent,
   windowOf,
   type PlannedPull,
   type Reading,
@@ -44,7 +45,7 @@ export class Bench {
   does(command: Asked): readonly RunEvent[] {
     const decided = this.#decide(command)
     if (!decided.ok) throw new Error(sentenceOf(decided.problem))
-    for (const event of decided.value) this.run = evolveRun(this.run, event)
+    for (const event of decided.value) this.run = evolveRun(this.run, runEvent.parse(event))
     this.events.push(...decided.value)
     return decided.value
   }

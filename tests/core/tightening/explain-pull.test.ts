@@ -105,6 +105,16 @@ describe('what one pull does', () => {
     ['by hand', [{ kind: 'seat', order: 'pair' }], 0, 'rod-1'],
     ['for an action', [{ kind: 'action', instruction: 'Tap the crank.' }], 0, 'rod-1'],
     ['for a fastener that this pass leaves out', [torque], 0, 'rod-3'],
+    [
+      'for a fastener that only an earlier pass pulls',
+      [torque, { ...torque, order: 'second' }],
+      ...([1, 'rod-1'] as const),
+    ],
+    [
+      'for a recheck that no torque came before',
+      [{ kind: 'recheck', order: 'pair', target: '15 N·m' }],
+      ...([0, 'rod-1'] as const),
+    ],
     ['for a fastener that is not there', [torque], 0, 'rod-99'],
     ['for a pass that is not there', [torque], 4, 'rod-1'],
   ])('is not told %s', (_, passes, pass, fastener) => {

@@ -35,6 +35,10 @@ describe('a protractor', () => {
     expect(protractor(degrees(0), window(450), 'clockwise')).toMatchObject({ fullTurns: 1, end: 90 })
   })
 
+  it('has one full turn before an end of 370°', () => {
+    expect(protractor(degrees(0), window(370), 'clockwise')).toMatchObject({ fullTurns: 1, end: 10 })
+  })
+
   it('takes a start of any number of degrees', () => {
     expect(protractor(degrees(-90), window(90), 'clockwise')).toMatchObject({ start: 270, end: 0 })
     expect(protractor(degrees(725), window(60), 'clockwise')).toMatchObject({ start: 5, end: 65 })
@@ -53,6 +57,10 @@ describe('a handle that is followed', () => {
   it('counts half a turn at once as tightening', () => {
     expect(turnedOn(degrees(0), degrees(10), degrees(190), 'clockwise')).toBe(180)
     expect(turnedOn(degrees(0), degrees(190), degrees(10), 'anticlockwise')).toBe(180)
+  })
+
+  it('takes more than half a turn at once for a step back: 185° on are 175° back', () => {
+    expect(turnedOn(degrees(200), degrees(0), degrees(185), 'clockwise')).toBe(25)
   })
 
   it('counts the other way round', () => {

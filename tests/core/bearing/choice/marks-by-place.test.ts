@@ -64,6 +64,12 @@ describe('where each mark stands in what was typed', () => {
       [4, 5, '2'],
     ])
     expect(places('wxyz')).toHaveLength(4)
+    // A sign of two units is one character.
+    expect(places('1😀2')).toEqual([
+      [0, 1, '1'],
+      [1, 3, undefined],
+      [3, 4, '2'],
+    ])
     // After a mark of the same run a letter stands for one place.
     expect(places('1xy')).toEqual([
       [0, 1, '1'],

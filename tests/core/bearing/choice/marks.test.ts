@@ -57,6 +57,8 @@ describe('marks typed off a part', () => {
       'the case: “III” can be read as marks in more than one way. Put a space between the marks.',
     )
     expect(read('I II', partMarked('I', 'II'), ['M1', 'M2'])).toEqual(['I', 'II'])
+    // II II I, II I II, I II II: three marks in three ways.
+    expect(read('IIIII', partMarked('I', 'II'), ['M1', 'M2', 'M3'])).toContain('in more than one way')
   })
 
   it('say which is not known, where it stands, and which are', () => {
@@ -65,6 +67,9 @@ describe('marks typed off a part', () => {
     )
     expect(read('22x1')).toMatch(/^M3: “x” is not a mark/)
     expect(read('2 2 ABC 1')).toMatch(/^M3: “ABC” is not a mark/)
+    // A longer word, or one that begins with a mark, is told by the character that stopped us.
+    expect(read('2 2 ABCD')).toMatch(/^M3: “A” is not a mark/)
+    expect(read('2 2x')).toMatch(/^M3: “x” is not a mark/)
   })
 
   it('say how many were read when there are too few or too many', () => {

@@ -37,6 +37,13 @@ describe('what a person may pick at a saddle', () => {
     expect(names(candidatesFor(fit, 'M1', '3', 'A'))).toEqual(['P/P', 'Q/Q', 'R/R', 'S/S', 'T/T'])
   })
 
+  it('has the chart’s own pair once where the spec mixes it anyway', () => {
+    const fit: Fit = { ...chartedMains, chart: [{ housing: '2', journal: 'A', upper: 'P', lower: 'Q' }] }
+    const listed = names(candidatesFor(fit, 'M1', '2', 'A'))
+    expect(listed.filter((each) => each === 'P/Q')).toHaveLength(1)
+    expect(listed).toHaveLength(9)
+  })
+
   it('comes with the clearance, each step of 3 µm in one wall taking 3 µm off it', () => {
     const nominals = candidatesFor(pumpMains, 'M1', '2', 'A').map(({ judged }) => judged?.clearance.nominal)
     expect(nominals).toEqual([37, 34, 31, 28, 25, 22, 19, 16, 13].map(um))

@@ -73,6 +73,37 @@ describe('the measure of an order', () => {
     expect(measure(grid(3, [0]), 'a1 a2 a3')).toMatchObject({ inwards: null, said: [] })
   })
 
+  it('finds a line down one side, and the first of two as long', () => {
+    expect(measure(caps, 'a1 a2 a3 a4 a5 b5 b4 b3 b2 b1')).toMatchObject({ inLine: 4 })
+    const twice = measure(caps, 'a1 a2 a3 a4 a5 b5 b4 b3 b2 b1').said.filter((said) =>
+      said.includes('in a row'),
+    )
+    expect(twice).toEqual([expect.stringContaining('From a1 to a5 it goes 4 times in a row')])
+  })
+
+  it('takes a ring for a circle that is a tenth out of round, and no more', () => {
+    const ring = (share: number) =>
+      circle(8).map((place, index) =>
+        index % 2 === 0 ? place : { ...place, x: share * place.x, y: share * place.y },
+      )
+    expect(measure(ring(0.92), '1 5 3 7 2 6 4 8').inwards).toBeNull()
+    expect(measure(ring(0.88), '1 5 3 7 2 6 4 8').inwards).not.toBeNull()
+  })
+
+  it('takes bolts that stand a little out of their row for one rank: up to half of an even share', () => {
+    // Six bolts over 200 mm: an even share is 33.3 mm. b2 stands 14 mm from the middle, where a2 is, b1 and b3 86 mm.
+    const staggered = [
+      ...grid(3, [46]),
+      { id: 'b1', x: 14, y: -46 },
+      { id: 'b2', x: 114, y: -46 },
+      { id: 'b3', x: 186, y: -46 },
+    ]
+    expect(measure(staggered, 'b2 a2 a1 b3 b1 a3').inwards).toBe(0)
+    // Four over 200 mm: 25 mm is just half of a share.
+    const row = [-100, 0, 25, 100].map((x, index) => ({ id: 'LMNR'[index]!, x, y: 0 }))
+    expect(measure(row, 'N M L R').inwards).toBe(0)
+  })
+
   it('knows a circle wherever it lies on the face', () => {
     const shifted = circle(8).map((place) => ({ ...place, x: place.x + 400, y: place.y - 90 }))
     expect(measure(shifted, '1 5 3 7 2 6 4 8')).toMatchObject({ inwards: null, said: [] })

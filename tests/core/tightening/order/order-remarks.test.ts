@@ -19,6 +19,15 @@ describe('what is unusual about an order', () => {
     expect(said('skerry-3', 'case', (sequence) => sequence.toReversed())).toHaveLength(2)
   })
 
+  it('says that there are caps from two on', () => {
+    const two = demoSpec('skerry-3')
+    const { face, orders } = named(two.procedures, 'rods')
+    const [first, second, third, fourth] = orders[0]!.sequence as [string, string, string, string]
+    const codes = orderRemarks(two, face, [first, second, third, fourth]).map(({ code }) => code)
+    expect(codes).toEqual(['order-of-caps'])
+    expect(orderRemarks(two, face, [first]).map(({ code }) => code)).toEqual([])
+  })
+
   it('is measured cap by cap where the caps are separate, and says so', () => {
     expect(said('skerry-3', 'rods')).toEqual([ofCaps(3)])
     expect(said('tarn-4', 'caps')).toEqual([ofCaps(5)])

@@ -50,6 +50,11 @@ describe('an order of a person’s own', () => {
     expect(runProgress(caps, bench.run)[1]!.fasteners.map(({ fastener }) => fastener)).toEqual(back)
   })
 
+  it('is one of its own where only two have changed places', () => {
+    const [a, b, c, d] = numbers
+    expect(new Bench().does(own(`${a} ${b} ${d} ${c}`))[0]).toHaveProperty('ownOrder')
+  })
+
   it('makes the first of the spec’s order wait its turn', () => {
     const bench = new Bench()
     bench.does(own(backwards))

@@ -141,6 +141,28 @@ describe('crosswise', () => {
   })
 })
 
+describe('places that are alike', () => {
+  it('come nose first and the upper one first, whatever they are called', () => {
+    const row = ['e', 'd', 'c', 'b', 'a'].map((id, index) => ({ id, x: 100 * index, y: 0 }))
+    expect(orderBy('centre-out', row)).toEqual(['c', 'd', 'b', 'e', 'a'])
+    const pair = [
+      { id: 'a', x: 0, y: -46 },
+      { id: 'z', x: 0, y: 46 },
+    ]
+    expect(orderBy('centre-out', pair)).toEqual(['z', 'a'])
+  })
+
+  it('lie along the crank where they are as long as wide', () => {
+    const square = grid(2, [50, -50])
+    expect(orderBy('end-to-end', square)).toEqual(['a1', 'b1', 'a2', 'b2'])
+  })
+
+  it('have the same side first in each column where they stand upright as well', () => {
+    const upright = grid(3, [46, -46]).map(({ id, x, y }) => ({ id, x: y, y: x }))
+    expect(orderBy('end-to-end', upright)).toEqual(['a1', 'b1', 'a2', 'b2', 'a3', 'b3'])
+  })
+})
+
 describe('end to end', () => {
   it('goes from the nose to the drive end, the same side first in each column', () => {
     expect(orderBy('end-to-end', grid(3, [46, -46]))).toEqual(['a1', 'b1', 'a2', 'b2', 'a3', 'b3'])

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { Bench, pull } from '../bench.ts'
 import { byStretch, capsBy } from '../stretch-engine.ts'
 
@@ -54,6 +55,36 @@ describe('the length of a fastener is asked about before it is recorded', () => 
     const noted = measured('100').does({ ...length('cap-2', '101'), sure: true })
     expect(noted).toMatchObject([{ type: 'fastener-pulled', fastener: 'cap-2' }])
     expect(noted[0]).not.toHaveProperty('sure')
+  })
+
+  it('against the middle one of three, not the least', () => {
+    const four = (spec: EngineSpec): EngineSpec => ({
+      ...spec,
+      procedures: spec.procedures.map((each) => ({
+        ...each,
+        orders: [{ id: 'all', sequence: ['cap-1', 'cap-2', 'cap-3', 'cap-4'] }],
+      })),
+    })
+    const bench = Bench.started('own', capsBy(byStretch, four))
+    for (const [fastener, typed] of [
+      ['cap-1', '98'],
+      ['cap-2', '100'],
+      ['cap-3', '102'],
+    ] as const)
+      bench.does(length(fastener, typed))
+    expect(bench.refuses(length('cap-4', '94.99'))).toContain('about 100.000 mm')
+    bench.does(length('cap-4', '105'))
+  })
+
+  it('but not against a bolt of another kind', () => {
+    const mixed = (spec: EngineSpec): EngineSpec => ({
+      ...spec,
+      fasteners: spec.fasteners.map((each) => (each.id === 'cap-1' ? { ...each, group: 'rod-bolts' } : each)),
+    })
+    const bench = Bench.started('own', capsBy(byStretch, mixed))
+    bench.does(length('cap-1', '150'))
+    bench.does(length('cap-2', '100'))
+    expect(bench.refuses(length('cap-3', '150'))).toContain('about 100.000 mm')
   })
 
   it('but never against what no longer counts', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import { flagProblem } from '../../../../core/tightening/index.ts'
 import { Bench, pull } from '../bench.ts'
+import { capsBy } from '../stretch-engine.ts'
 import { measuredEngine } from '../measured-engine.ts'
 
 const start = () => Bench.started('measured', measuredEngine)
@@ -74,6 +75,36 @@ describe('stretch', () => {
     const bench = at(3)
     bench.does(pull(bench.next!, [typed, 'mm']))
     expect(bench.run?.pulls.at(-1)?.verdict).toBe(verdict)
+  })
+})
+
+describe('the length before', () => {
+  it('is the fastener’s own: three studs that are not alike each grow from their own length', () => {
+    const bench = start()
+    const lengths = { 'cap-1': '80', 'cap-2': '80.3', 'cap-3': '80.1' }
+    for (const [fastener, typed] of Object.entries(lengths))
+      bench.does(pull({ pass: 0, fastener }, [typed, 'mm']))
+    bench.pullsNext(3)
+    bench.does(pull(bench.next!, ['0.03', 'mm']))
+    bench.pullsNext(3)
+    for (const typed of ['80.12', '80.43', '80.2']) bench.does(pull(bench.next!, [typed, 'mm']))
+    expect(bench.run!.pulls.slice(-3).map(({ stretch }) => stretch)).toEqual([120_000, 130_000, 100_000])
+  })
+
+  it('is the last one that was measured, where it is measured twice', () => {
+    const passes = [
+      { kind: 'length' },
+      { kind: 'torque', target: '10 N·m' },
+      { kind: 'length' },
+      { kind: 'stretch', least: '0.10 mm', most: '0.15 mm' },
+    ]
+    const bench = Bench.started('own', capsBy(passes))
+    for (const fastener of ['cap-1', 'cap-2', 'cap-3']) bench.does(pull({ pass: 0, fastener }, ['80', 'mm']))
+    bench.pullsNext(3)
+    for (const fastener of ['cap-1', 'cap-2', 'cap-3'])
+      bench.does(pull({ pass: 2, fastener }, ['80.05', 'mm']))
+    bench.does(pull(bench.next!, ['80.16', 'mm']))
+    expect(bench.run!.pulls.at(-1)).toMatchObject({ stretch: 110_000, verdict: 'within' })
   })
 })
 

@@ -107,6 +107,36 @@ describe('a bolt that is loosened beside one that had too much', () => {
   })
 })
 
+describe('what is loose', () => {
+  const loosened = () => {
+    const caps = Bench.started('caps')
+    caps.pullsNext(5)
+    for (const fastener of ['cap-1', 'cap-2'])
+      caps.does({ type: 'loosen-fastener', fastener, reason: 'Washer forgotten' })
+    return caps
+  }
+
+  it('stays loose until it is pulled or replaced, each for itself', () => {
+    const caps = loosened()
+    caps.does(pull({ pass: 0, fastener: 'cap-1' }))
+    expect(caps.run!.loosened).toEqual(['cap-2'])
+    expect(caps.refuses({ type: 'replace-fastener', fastener: 'cap-1' })).toContain('Loosen it first')
+    caps.does({ type: 'replace-fastener', fastener: 'cap-2' })
+    expect(caps.run!.loosened).toEqual([])
+  })
+
+  it('stays so when a later pass begins again; with the first pass every bolt comes out', () => {
+    const later = loosened()
+    later.does({ type: 'restart-run', pass: 0, reason: 'Part has to come off' })
+    expect(later.run!.loosened).toEqual([])
+    const caps = Bench.started('caps')
+    caps.pullsNext(6)
+    caps.does({ type: 'loosen-fastener', fastener: 'cap-4', reason: 'Washer forgotten' })
+    caps.does({ type: 'restart-run', pass: 1, reason: 'Wrong wrench' })
+    expect(caps.run!.loosened).toEqual(['cap-4'])
+  })
+})
+
 describe('a bolt that may be used once only', () => {
   it('is used up by a torque and not by a hand that seats it, whatever became of the others', () => {
     const passes = [

@@ -34,6 +34,8 @@ describe('a wait of 5 minutes between two passes', () => {
       'Wait 5 min before the next pass: 0:01 are left. To continue before that, give a reason.',
     )
     expect(bench.refuses(wait(55))).toContain('4:05 are left')
+    // Half a second is not none: what is left is never said to be less than it is.
+    expect(bench.refuses(wait(298.5))).toContain('0:02 are left')
     expect(bench.refuses(pull({ pass: 1, fastener: null }))).toContain('5:00 are left')
     expect(bench.refuses(wait(200, '  '))).toBe('Say why the wait is shortened, in a word at least.')
   })
