@@ -6,33 +6,13 @@ import { Crew } from '../people/crew.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
 import { OpenBuild } from './open-build.svelte.ts'
+import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
 import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
 import { UnfinishedWork } from './unfinished-work.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
-
-/** Where the person is. The build and its sheet carry the open build they show. */
-export type Place =
-  | { readonly at: 'opening' }
-  /** The record cannot be used: nothing else is shown until a backup is in its place. */
-  | { readonly at: 'rescue'; readonly problem: Problem }
-  | { readonly at: 'engines' }
-  | { readonly at: 'archive' }
-  | { readonly at: 'record' }
-  /** How this bench’s screen is measured and which keys it has. */
-  | { readonly at: 'screen-and-keys' }
-  | { readonly at: 'comparison'; readonly first: OpenBuild; readonly second: OpenBuild }
-  | { readonly at: 'build'; readonly openBuild: OpenBuild }
-  | { readonly at: 'sheet'; readonly openBuild: OpenBuild }
-  /** The shop's wrenches; the open build is the one to go back to, null for the start page. */
-  | { readonly at: 'wrenches'; readonly openBuild: OpenBuild | null }
-  /** Who works at this bench; the open build as for the wrenches. */
-  | { readonly at: 'people'; readonly openBuild: OpenBuild | null }
-  | { readonly at: 'practice' }
-  | { readonly at: 'bench-card'; readonly openBuild: OpenBuild; readonly procedure: string }
-  | { readonly at: 'clamp-map'; readonly openBuild: OpenBuild; readonly procedure: string }
 
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {

@@ -1,8 +1,9 @@
+import { nowEachSecond } from '../../parts/seconds.ts'
+
 /** The time since a pull, against how long a procedure waits after it. */
 export class WaitingTime {
   readonly #since: () => string | null
   readonly #wait: () => number
-  #now = $state(Date.now())
 
   /** `since` is the time of the pull before, ISO 8601; `wait` how long is waited, in seconds, 0 for not at all. */
   constructor(since: () => string | null, wait: () => number) {
@@ -13,9 +14,7 @@ export class WaitingTime {
   /** Whole seconds, by the clock as it is now. */
   get waited(): number {
     const since = this.#since()
-    return since === null
-      ? 0
-      : Math.max(0, Math.floor((Math.max(this.#now, Date.now()) - Date.parse(since)) / 1000))
+    return since === null ? 0 : Math.max(0, Math.floor((nowEachSecond() - Date.parse(since)) / 1000))
   }
   /** Whole seconds; 0 once it is over. */
   get left(): number {
@@ -24,11 +23,5 @@ export class WaitingTime {
   /** Share of the wait that is over, 0 to 1. */
   get share(): number {
     return this.#wait() === 0 ? 1 : Math.min(1, this.waited / this.#wait())
-  }
-
-  /** Lets the clock go on, until what it gives back is called. */
-  run(): () => void {
-    const clock = setInterval(() => (this.#now = Date.now()), 1000)
-    return () => clearInterval(clock)
   }
 }

@@ -1,0 +1,23 @@
+import type { Problem } from '../../core/problem/index.ts'
+import type { OpenBuild } from './open-build.svelte.ts'
+
+/** Where the person is. The build and its sheet carry the open build they show. */
+export type Place =
+  | { readonly at: 'opening' }
+  /** The record cannot be used: nothing else is shown until a backup is in its place. */
+  | { readonly at: 'rescue'; readonly problem: Problem }
+  | { readonly at: 'engines' }
+  | { readonly at: 'archive' }
+  | { readonly at: 'record' }
+  /** How this bench’s screen is measured and which keys it has. */
+  | { readonly at: 'screen-and-keys' }
+  | { readonly at: 'comparison'; readonly first: OpenBuild; readonly second: OpenBuild }
+  | { readonly at: 'build'; readonly openBuild: OpenBuild }
+  | { readonly at: 'sheet'; readonly openBuild: OpenBuild }
+  /** The shop's wrenches; the open build is the one to go back to, null for the start page. */
+  | { readonly at: 'wrenches'; readonly openBuild: OpenBuild | null }
+  /** Who works at this bench; the open build as for the wrenches. */
+  | { readonly at: 'people'; readonly openBuild: OpenBuild | null }
+  | { readonly at: 'practice' }
+  | { readonly at: 'bench-card'; readonly openBuild: OpenBuild; readonly procedure: string }
+  | { readonly at: 'clamp-map'; readonly openBuild: OpenBuild; readonly procedure: string }
