@@ -6,6 +6,7 @@ import { auditClearance } from './clearance.ts'
 import { auditDrawn } from './drawn.ts'
 import type { Finding } from './finding.ts'
 import { auditLimits } from './limits.ts'
+import { auditMeasuring } from './measuring.ts'
 import { auditOrders } from './orders.ts'
 import { auditParts } from './parts.ts'
 import { auditPasses } from './passes.ts'
@@ -31,6 +32,7 @@ const subjects = [
   auditBands,
   auditDrawn,
   auditUndersizes,
+  auditMeasuring,
   auditChart,
   auditClearance,
   auditLimits,

@@ -35,13 +35,13 @@ export { candidatesBetween, candidatesFor, clearanceWith } from './choice/pick.t
 export type { HalfProposal, Proposal } from './choice/proposal.ts'
 export { readSize } from './sizes/reading.ts'
 export type { ExpectedReading } from './sizes/reading.ts'
-export { gapFault, shapeFaults } from './sizes/shape.ts'
+export { allowedTaper, gapFault, shapeFaults } from './sizes/shape.ts'
 export { assignFromTray } from './tray/stock.ts'
 export type { AssignedShell, ShellAssignment, FilledBearing } from './tray/stock.ts'
 export { checkByThread } from './sizes/thread-check.ts'
 export type { ThreadCheck } from './sizes/thread-check.ts'
 export type { Tray, TrayLine } from './tray/tray.ts'
-export { undersized, undersizeOf } from './sizes/undersize.ts'
+export { undersized, undersizeOf, wornShell, wornWallOf } from './sizes/undersize.ts'
 export {
   atReference,
   partAtTemperature,

@@ -90,9 +90,25 @@ export const fit = z.strictObject({
     target: gapText.optional(),
     serviceLimit: gapText.optional(),
   }),
-  /** Reground journals: what comes off the journal's diameter. */
+  /** The thinnest wall with which a used shell of the standard size may go back. */
+  wornWall: sizeText.optional(),
+  /**
+   * Reground journals: what comes off the journal's diameter. `walls` are those of the undersize's grades as they are printed, and
+   * then there are no others; without them every wall is thicker by half of the undersize, and so is the worn one.
+   */
   undersizes: z
-    .array(z.strictObject({ name: nameText, undersize: sizeText }))
+    .array(
+      z.strictObject({
+        name: nameText,
+        undersize: sizeText,
+        walls: z
+          .array(z.strictObject({ grade: gradeText, wall: band }))
+          .min(1)
+          .max(24)
+          .optional(),
+        wornWall: sizeText.optional(),
+      }),
+    )
     .max(20)
     .default([]),
   measuring: z
@@ -101,6 +117,10 @@ export const fit = z.strictObject({
       directions: z.int().min(1).max(6),
       outOfRound: sizeText.optional(),
       taper: sizeText.optional(),
+      /** The length that the taper is allowed for, 25 mm say; over all of the journal or bore when absent. */
+      taperPer: sizeText.optional(),
+      /** From the first measuring plane to the last. */
+      planesApart: sizeText.optional(),
     })
     .optional(),
   seating: z

@@ -3,6 +3,9 @@ import {
   againstLimits,
   atReference,
   correctedFloat,
+  wornWallOf,
+  wornShell,
+  allowedTaper,
   thrustPairFor,
   exactly,
   guardedLimits,
@@ -302,5 +305,58 @@ describe('thrust washers, TM 5-4210-233-14&P-2, p. 6-152', () => {
     const limits = { saddle: 'M3', least: inches(0.007), most: inches(0.016), washers }
     const pair = thrustPairFor(limits, inches(float), [standard!, standard!])
     expect(pair.ok ? pair.value.first.name : 'none').toBe(name)
+  })
+})
+
+// TM 5-3805-281-24-2: taper per 25.4 mm (1.0 in.) length 0.0025 mm (0.0001 in.). Between planes half an inch apart that is half of it.
+describe('a taper for a length, TM 5-3805-281-24-2', () => {
+  it.each([
+    [25.4, 2.5],
+    [12.7, 1.25],
+    [50.8, 5],
+  ])('over %d mm is %d µm', (apart, allowed) => {
+    const measuring = {
+      planes: 2,
+      directions: 2,
+      taper: um(2.5),
+      taperPer: lengthOf(25.4, 'mm'),
+      planesApart: lengthOf(apart, 'mm'),
+    }
+    expect(allowedTaper({ ...bare, measuring }, 1)).toBe(allowed * 1000)
+  })
+})
+
+// Walls 90° from the parting line in inches, new and the least of a used one.
+describe('shells of undersizes with their printed walls', () => {
+  const sets = [
+    // TM 5-3810-300-24&P-3, p. 74, main bearings.
+    [0.1548, 0.153, 0.002, 0.1558, 0.154],
+    [0.1548, 0.153, 0.01, 0.1598, 0.158],
+    [0.1548, 0.153, 0.02, 0.1648, 0.163],
+    [0.1548, 0.153, 0.03, 0.1698, 0.168],
+    // TM 9-2815-205-24, p. 0095-9, connecting rods.
+    [0.1247, 0.123, 0.002, 0.1257, 0.124],
+    [0.1247, 0.123, 0.01, 0.1297, 0.128],
+    [0.1247, 0.123, 0.03, 0.1397, 0.138],
+  ] as const
+  const inch = (length: number) => lengthOf(length, 'in')
+
+  it.each(sets)('%d new, %d worn; %d under: %d new, %d worn', (standard, worn, under, wall, wornUnder) => {
+    const walls: Band = { over: inch(standard), upTo: inch(standard + 0.0005) }
+    const fit: Fit = {
+      ...bare,
+      grades: [{ grade: 'A', colour: '#0072B2', pattern: 'plain', wall: walls }],
+      wornWall: inch(worn),
+      undersizes: [{ name: 'under', undersize: inch(under) }],
+    }
+    const ground = undersized(fit, 'under')
+    expect(ground.ok && ground.value.grades[0]?.wall?.over).toBe(inch(wall))
+    expect(wornWallOf(fit, 'under')).toBe(inch(wornUnder))
+  })
+
+  it('a standard shell of 0.1530 in may go back, one of 0.1529 in may not (TM 5-3810-300-24&P-3, p. 74)', () => {
+    const fit = { ...bare, wornWall: inch(0.153) }
+    expect(wornShell(fit, null, 'lower', inch(0.153))).toBeNull()
+    expect(wornShell(fit, null, 'lower', inch(0.1529))?.code).toBe('shell-worn')
   })
 })

@@ -19,7 +19,10 @@ export function expectedSize(fit: Fit, what: 'bore' | 'journal' | 'wall'): Range
       return around(hull(fit.journal.marks.map(({ band }) => band)), deepestUndersize, 0, shareOfDiameter)
     case 'wall':
       return around(
-        hull(fit.grades.map(({ wall }) => wall)),
+        hull([
+          ...fit.grades.map(({ wall }) => wall),
+          ...fit.undersizes.flatMap(({ walls = [] }) => walls.map(({ wall }) => wall)),
+        ]),
         0,
         half(nanometres(deepestUndersize)),
         shareOfWall,

@@ -13,6 +13,8 @@ export interface Measured {
   readonly outOfRound: Length
   /** The greatest difference between planes in one direction. */
   readonly taper: Length
+  /** The same of planes that lie next to one another, next but one, and so on: one fewer than there are planes. */
+  readonly taperByDistance: readonly Length[]
   readonly suspects: readonly Suspect[]
 }
 
@@ -44,12 +46,23 @@ export function measure(grid: Grid, part: PartAtTemperature, gauge?: PartAtTempe
     most: nanometres(Math.max(...all)),
     outOfRound: greatestSpread(planes),
     taper: greatestSpread(acrossPlanes),
+    taperByDistance: planes.slice(1).map((_, place) => greatestStep(planes, place + 1)),
     suspects: suspectsOf(planes),
   }
 }
 
 function greatestSpread(groups: readonly (readonly Length[])[]): Length {
   return nanometres(Math.max(...groups.map((group) => Math.max(...group) - Math.min(...group))))
+}
+
+/** The greatest difference, in one direction, between two planes of which one is so many places after the other. */
+function greatestStep(planes: Grid, places: number): Length {
+  const steps = planes
+    .slice(places)
+    .flatMap((plane, from) =>
+      plane.map((size, direction) => Math.abs(size - (planes[from]?.[direction] ?? size))),
+    )
+  return nanometres(Math.max(...steps))
 }
 
 /** Readings in a workshop scatter by about 2 µm; where the others agree better than that, it is taken for their scatter. */

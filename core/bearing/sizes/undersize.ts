@@ -1,11 +1,11 @@
 import type { Fit } from '../../engine/index.ts'
-import { done, refused, type Outcome } from '../../problem/index.ts'
+import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
 import { difference, lengthAmount, half, sum, type Length } from '../../quantity/index.ts'
 import { hull } from './expected.ts'
 
 /**
- * The fit of a journal that was reground by one of the spec's undersizes: every wall thicker by half of it, since the two
- * halves share it (TM 5-4320-300-14, p. 6-83). The marks stamped on the crank spoke of the journal as it was, so they
+ * The fit of a journal that was reground by one of the spec's undersizes: its grades with their walls as the spec prints them for it,
+ * else every wall thicker by half of it, since the two halves share it (TM 5-4320-300-14, p. 6-83). The marks stamped on the crank spoke of the journal as it was, so they
  * lose their sizes, and the chart that was made for them is gone: a reground journal is measured.
  *
  * Refuses `undersize-unknown`.
@@ -24,12 +24,37 @@ export function undersized(fit: Fit, name: string): Outcome<Fit> {
     chart: undefined,
     undersizes: [],
     journal: { ...fit.journal, marks: fit.journal.marks.map(({ mark }) => ({ mark })) },
-    grades: fit.grades.map((grade) =>
-      grade.wall === undefined
-        ? grade
-        : { ...grade, wall: { over: sum(grade.wall.over, thicker), upTo: sum(grade.wall.upTo, thicker) } },
-    ),
+    wornWall: wornWallOf(fit, name) ?? undefined,
+    grades: fit.grades.flatMap((grade) => {
+      const printed = found.walls?.find((each) => each.grade === grade.grade)
+      if (found.walls !== undefined) return printed === undefined ? [] : [{ ...grade, wall: printed.wall }]
+      if (grade.wall === undefined) return [grade]
+      const { over, upTo } = grade.wall
+      return [{ ...grade, wall: { over: sum(over, thicker), upTo: sum(upTo, thicker) } }]
+    }),
   })
+}
+
+/**
+ * The thinnest wall with which a used shell may go back, for journals of the standard size (null) or of an undersize: as printed, else
+ * that of the standard size and half of the undersize. Null where the spec has none.
+ */
+export function wornWallOf(fit: Fit, undersize: string | null): Length | null {
+  if (undersize === null) return fit.wornWall ?? null
+  const found = fit.undersizes.find(({ name }) => name === undersize)
+  if (found === undefined) return null
+  if (found.wornWall !== undefined) return found.wornWall
+  return fit.wornWall === undefined ? null : sum(fit.wornWall, half(found.undersize))
+}
+
+/**
+ * Why a used shell may not go back: its wall, as measured at the crown and at 20 °C, is below the worn one. Null where it may, and where
+ * the spec says nothing of worn walls.
+ */
+export function wornShell(fit: Fit, undersize: string | null, label: string, wall: Length): Problem | null {
+  const least = wornWallOf(fit, undersize)
+  if (least === null || wall >= least) return null
+  return problem('shell-worn', { label, wall: lengthAmount(wall, 'mm'), least: lengthAmount(least, 'mm') })
 }
 
 /**

@@ -1,4 +1,4 @@
-import { assignFromTray, readSize } from '../../bearing/index.ts'
+import { assignFromTray, readSize, wornShell } from '../../bearing/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { parseNumber } from '../../quantity/index.ts'
 import type { EngineSpec, Fit } from '../../engine/index.ts'
@@ -44,5 +44,9 @@ function readLine(
   if (line.wall.typed.trim() === '') return done({ ...common, wall: null })
   const expected = expectedAt(spec, fit, fit.positions[0]!, 'wall')
   const wall = readSize(line.wall.typed, line.wall.unit, { ...expected, place: label })
-  return wall.ok ? done({ ...common, wall: noted(line.wall, wall.value) }) : wall
+  if (!wall.ok) return wall
+  const worn = count.value === 0 ? null : wornShell(fit, undersize, label, wall.value)
+  return worn === null
+    ? done({ ...common, wall: noted(line.wall, wall.value) })
+    : { ok: false, problem: worn }
 }

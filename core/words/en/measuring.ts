@@ -70,6 +70,14 @@ export const measuring = {
   greatest: 'Maximum',
   outOfRound: 'Out of round',
   taper: 'Taper',
+  /** A taper that is allowed for a length; lengths with their unit. */
+  taperPer: (facts: {
+    readonly taper: string
+    readonly per: string
+    readonly apart: string
+    readonly allowed: string
+  }) =>
+    `Taper: ${facts.taper} for each ${facts.per}. With the first plane ${facts.apart} from the last that is ${facts.allowed} over all.`,
   suspect: (facts: OfCell & { readonly size: string; readonly middle: string }) =>
     `Plane ${facts.plane}, direction ${facts.direction} reads ${facts.size}, the others about ${facts.middle}. ` +
     'Measure it again.',

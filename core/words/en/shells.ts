@@ -117,6 +117,13 @@ export const shells = {
     question: 'What the journal is ground to',
     journal: 'Journal:',
     everywhere: ({ fit }: { readonly fit: string }) => `all journals of ${fit}`,
+    /** The walls as the spec prints them for this undersize, lengths with their unit. */
+    walls: (facts: {
+      readonly undersize: string
+      readonly walls: readonly { readonly grade: string; readonly least: string; readonly most: string }[]
+    }) =>
+      `Shells for ${facts.undersize} as printed: ` +
+      `${facts.walls.map(({ grade, least, most }) => `${grade}, ${least} to ${most}`).join('; ')}.`,
   },
 
   clearance: {

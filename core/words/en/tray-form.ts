@@ -25,6 +25,9 @@ export const trayForm = {
   single: ({ number }: { readonly number: number }) => `Shell ${number}`,
   shellsOf: ({ label }: { readonly label: string }) => `Shells of ${label}`,
   wall: ({ unit }: { readonly unit: string }) => `Wall, ${unit}`,
+  /** From which wall on a used shell may go back; `undersize` is null for the standard size. */
+  worn: ({ undersize, wall }: { readonly undersize: string | null; readonly wall: string }) =>
+    `A used shell${undersize === null ? '' : ` for ${undersize}`} may go back from a wall of ${wall} on. Measure it at the crown.`,
   takeAway: ({ label }: { readonly label: string }) => `Take ${label} away`,
   addSingle: 'A single shell with a measured wall',
   back: '← Back to the shells',

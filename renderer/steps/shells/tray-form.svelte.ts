@@ -1,3 +1,4 @@
+import { undersized } from '../../../core/bearing/index.ts'
 import type { NotedTray } from '../../../core/builds/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
 import { halfName, type Fit } from '../../../core/engine/index.ts'
@@ -69,7 +70,7 @@ export class TrayForm {
   addSingle() {
     const single: Line = {
       label: this.#freeLabel(this.singles.length + 1),
-      grade: this.#fit.grades[0]!.grade,
+      grade: this.#gradesOf(this.#undersizes[0] ?? null)[0]!.grade,
       undersize: this.#undersizes[0] ?? null,
       half: this.#halves === 'alike' ? 'either' : 'upper',
       count: '1',
@@ -98,11 +99,17 @@ export class TrayForm {
     return this.singles.some((each) => each.label === label) ? this.#freeLabel(number + 1) : label
   }
 
+  /** The grades that shells of a size come in. */
+  #gradesOf(undersize: string | null): Fit['grades'] {
+    const sized = undersize === null ? null : undersized(this.#fit, undersize)
+    return sized?.ok ? sized.value.grades : this.#fit.grades
+  }
+
   #compartments(): readonly Line[] {
     const words = this.#words
     const halves = this.#halves === 'alike' ? (['either'] as const) : (['upper', 'lower'] as const)
     return this.#undersizes.flatMap((undersize) =>
-      this.#fit.grades.flatMap(({ grade }) =>
+      this.#gradesOf(undersize).flatMap(({ grade }) =>
         halves.map((half) => ({
           label: words.shells.tray.compartment({
             ...{ grade, undersize },

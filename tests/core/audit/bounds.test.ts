@@ -86,6 +86,80 @@ describe('the bounds of sizes', () => {
     expect(sizes(['a', '0.25 mm'], ['b', '0.50 mm'])).toEqual([])
   })
 
+  it('walls of an undersize are thicker by half of it, within what they are rounded to', () => {
+    // skerry-3: the first grade of the mains, and 0.25 mm under.
+    const [first] = nth(demoDraft('skerry-3').fits, 0).grades
+    const { grade, wall } = first!
+    const { over, upTo } = wall as { over: string; upTo: string }
+    const more = (size: string, by: number) => `${(parseFloat(size) + by).toFixed(3)} mm`
+    const lines = (by: number, named = grade) =>
+      auditAfter('skerry-3', (spec) => {
+        nth(spec.fits, 0).undersizes = [
+          {
+            name: '0.25 under',
+            undersize: '0.25 mm',
+            walls: [{ grade: named, wall: { over: more(over, by), upTo: more(upTo, by) } }],
+          },
+        ]
+      })
+    expect([lines(0.125), lines(0.128), lines(0.122)]).toEqual([[], [], []])
+    expect(lines(0.129)).toEqual([
+      expect.stringContaining('doubt undersize-wall-off fits[0].undersizes[0].walls[0]'),
+    ])
+    // Misprint of TM 9-2815-225-34&P: the whole undersize.
+    expect(lines(0.25)).toEqual([
+      expect.stringContaining('fault undersize-wall-full fits[0].undersizes[0].walls[0]'),
+    ])
+    expect(lines(0.125, 'ZZ')).toEqual([expect.stringContaining('fault undersize-grade-unknown')])
+  })
+
+  it('each grade of an undersize has one wall', () => {
+    const { grade, wall } = nth(nth(demoDraft('skerry-3').fits, 0).grades, 0)
+    const { over, upTo } = wall as { over: string; upTo: string }
+    const thicker = {
+      grade,
+      wall: {
+        over: `${(parseFloat(over) + 0.125).toFixed(3)} mm`,
+        upTo: `${(parseFloat(upTo) + 0.125).toFixed(3)} mm`,
+      },
+    }
+    expect(
+      auditAfter('skerry-3', (spec) => {
+        nth(spec.fits, 0).undersizes = [
+          { name: '0.25 under', undersize: '0.25 mm', walls: [thicker, thicker] },
+        ]
+      }),
+    ).toEqual([expect.stringContaining('fault undersize-grade-twice fits[0].undersizes[0].walls[1]')])
+  })
+
+  it('a worn wall is no thicker than the thinnest new one', () => {
+    const thinnest = (nth(nth(demoDraft('skerry-3').fits, 0).grades, 0).wall as { over: string }).over
+    const worn = (size: string) => found('worn-wall-above-new', (spec) => (nth(spec.fits, 0).wornWall = size))
+    expect(worn(thinnest)).toEqual([])
+    expect(worn(`${(parseFloat(thinnest) + 0.001).toFixed(3)} mm`)).toHaveLength(1)
+  })
+
+  it('a taper for a length has a limit and two planes with a distance, which lie within the bearing', () => {
+    const measuring = (change: object) =>
+      auditAfter('skerry-3', (spec) => {
+        nth(spec.fits, 0).measuring = { planes: 2, directions: 2, taper: '5 µm', ...change }
+      })
+    expect(measuring({ taperPer: '25 mm', planesApart: '12 mm' })).toEqual([])
+    for (const lacking of [
+      {},
+      { planesApart: '12 mm', taper: undefined },
+      { planesApart: '12 mm', planes: 1 },
+    ])
+      expect(measuring({ taperPer: '25 mm', ...lacking })).toEqual([
+        expect.stringContaining('fault taper-length-incomplete fits[0].measuring.taperPer'),
+      ])
+    const widths = demoDraft('skerry-3').case.saddles.map(({ width }) => width)
+    const narrowest = [...widths].sort((one, other) => parseFloat(one) - parseFloat(other))[0]!
+    expect(measuring({ taperPer: '25 mm', planesApart: narrowest })).toEqual([
+      expect.stringContaining('doubt planes-beyond-bearing fits[0].measuring.planesApart'),
+    ])
+  })
+
   it('washers may meet at their edges', () => {
     const rows = (floatFrom: string) =>
       found('washers-overlap', (spec) => {

@@ -7,6 +7,12 @@ import type { OfProcedure } from './audit-tightening.ts'
 export interface OfFit {
   readonly fit: string
 }
+export interface OfUndersizeWall extends OfFit {
+  readonly name: string
+  readonly grade: string
+  readonly printed: AmountText
+  readonly expected: AmountText
+}
 export interface OfMarks extends OfFit {
   readonly housing: string
   readonly journal: string
@@ -135,6 +141,24 @@ export const auditWords = {
     `${fit}: the undersize ${undersize} is there twice, or has two names (“${name}”). Keep one.`,
   'split-against-family': ({ fit, family }: OfFit & { readonly family: keyof typeof families }) =>
     `${fit}: its halves are left and right, but ${families[family]}. Correct “split” or “family”.`,
+  'undersize-grade-unknown': ({ fit, name, grade }: OfFit & { name: string; grade: string }) =>
+    `${fit}, ${name}: ${grade} is not a grade of this fit. Correct it, or list it among the grades.`,
+  'undersize-grade-twice': ({ fit, name, grade }: OfFit & { name: string; grade: string }) =>
+    `${fit}, ${name}: there are two walls for grade ${grade}. Keep one.`,
+  'undersize-wall-off': (facts: OfUndersizeWall) =>
+    `${facts.fit}, ${facts.name}: grade ${facts.grade} is printed as ${facts.printed}, and by half of the undersize it would be ` +
+    `${facts.expected}. Look at both again.`,
+  'undersize-wall-full': (facts: OfUndersizeWall) =>
+    `${facts.fit}, ${facts.name}: grade ${facts.grade}, ${facts.printed}, is thicker than the standard one by the whole undersize. The ` +
+    `two halves share it: ${facts.expected}.`,
+  'worn-wall-above-new': ({ fit, name, worn }: OfFit & { name: string | null; worn: AmountText }) =>
+    `${fit}${name === null ? '' : `, ${name}`}: a used shell would be worn at ${worn}, and some new ones are thinner. Correct one of ` +
+    'the two.',
+  'taper-length-incomplete': ({ fit }: OfFit) =>
+    `${fit}: a taper for a length needs the taper, two measuring planes at least, and how far the first is from the last. Add what ` +
+    'is missing.',
+  'planes-beyond-bearing': (facts: OfFit & { apart: AmountText; width: AmountText }) =>
+    `${facts.fit}: measuring planes ${facts.apart} apart do not lie within a bearing ${facts.width} wide. Correct one of the two.`,
   'position-in-two-fits': ({
     position,
     first,

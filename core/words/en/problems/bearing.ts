@@ -164,6 +164,9 @@ export const bearingWords = {
     `${facts.place}: the ${facts.what} is out of round by ${facts.reading}, allowed ${facts.allowed}. ${cure(facts)}`,
   tapered: (facts: Shape) =>
     `${facts.place}: the ${facts.what} is tapered by ${facts.reading}, allowed ${facts.allowed}. ${cure(facts)}`,
+  'shell-worn': (facts: { readonly label: string; readonly wall: AmountText; readonly least: AmountText }) =>
+    `${facts.label}: a wall of ${facts.wall} is worn, and a used shell may go back from ${facts.least} on. Replace both halves of its ` +
+    'bearing, and take it out of the tray.',
   'undersize-unknown': ({
     place,
     name,

@@ -5,10 +5,12 @@ import {
   proposeShells,
   undersized,
   undersizeOf,
+  wornShell,
+  wornWallOf,
 } from '../../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { Fit } from '../../../../core/engine/index.ts'
-import { chartedMains, mm, pumpMains, um } from '../fits.ts'
+import { band, chartedMains, mm, pumpMains, um } from '../fits.ts'
 
 function reground(name: string, fit = chartedMains): Fit {
   const ground = undersized(fit, name)
@@ -33,6 +35,27 @@ describe('a crank reground 0.25 mm under', () => {
     const [first] = proposeShells(reground('0.25 under'), ['2', '2', '2', '2'], ['A', 'A', 'A', 'A'])
     expect(first?.upper).toBeNull()
     expect(sentenceOf(first!.problem!)).toMatch(/gives no size for mark A of the crank. Measure it/)
+  })
+
+  it('takes its walls as the spec prints them, and no other grades', () => {
+    const [first, ...others] = pumpMains.undersizes
+    const walls = [
+      { grade: 'Q', wall: band(2.115, 2.118) },
+      { grade: 'R', wall: band(2.118, 2.121) },
+    ]
+    const printed = reground('0.25 under', { ...pumpMains, undersizes: [{ ...first!, walls }, ...others] })
+    expect(printed.grades.map(({ grade, wall }) => [grade, wall])).toEqual([
+      ['Q', { over: mm(2.115), upTo: mm(2.118) }],
+      ['R', { over: mm(2.118), upTo: mm(2.121) }],
+    ])
+    expect(printed.grades[0]?.colour).toBe('#56B4E9')
+    // 56.009 − 51.747 − 2 × 2.115…2.118: 0.026 to 0.032 mm.
+    const sizes = { bore: exactly(mm(56.009)), journal: exactly(mm(51.747)) }
+    expect(
+      candidatesBetween(printed, 'M1', sizes).find(({ upper, lower }) => upper + lower === 'QQ'),
+    ).toMatchObject({
+      judged: { clearance: { least: um(26), most: um(32) }, within: 'inside' },
+    })
   })
 
   it('must be an undersize of the spec', () => {
@@ -93,5 +116,38 @@ describe('walls of mixed halves', () => {
       candidatesBetween(pumpMains, 'M1', sizes).find(({ upper, lower }) => `${upper}${lower}` === pair)
         ?.judged?.clearance.nominal
     expect([nominal('PP'), nominal('PQ'), nominal('QQ')]).toEqual([um(37), um(34), um(31)])
+  })
+})
+
+describe('a used shell', () => {
+  const [first, second] = pumpMains.undersizes
+  const worn: Fit = {
+    ...pumpMains,
+    wornWall: mm(1.98),
+    undersizes: [first!, { ...second!, wornWall: mm(2.225) }],
+  }
+  const said = (undersize: string | null, wall: number) => {
+    const problem = wornShell(worn, undersize, 'Single 1', mm(wall))
+    return problem === null ? null : sentenceOf(problem)
+  }
+
+  it('may go back from its worn wall on, and not below it', () => {
+    expect(said(null, 1.98)).toBeNull()
+    expect(said(null, 1.979)).toBe(
+      'Single 1: a wall of 1.979 mm is worn, and a used shell may go back from 1.980 mm on. Replace both halves of its bearing, and ' +
+        'take it out of the tray.',
+    )
+  })
+
+  it('of an undersize has the worn wall that is printed for it, else half of the undersize more', () => {
+    expect(wornWallOf(worn, '0.25 under')).toBe(mm(2.105))
+    expect(wornWallOf(worn, '0.50 under')).toBe(mm(2.225))
+    expect([said('0.25 under', 2.105), said('0.50 under', 2.225)]).toEqual([null, null])
+    expect(said('0.50 under', 2.224)).toContain('2.225 mm')
+  })
+
+  it('is not judged where the spec gives no worn wall', () => {
+    expect(wornShell(pumpMains, null, 'Single 1', mm(1.5))).toBeNull()
+    expect(wornShell(pumpMains, '0.25 under', 'Single 1', mm(1.5))).toBeNull()
   })
 })

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { buildSheet, clearanceAt, proposalsFor, shellsWanted } from '../../../../core/builds/index.ts'
 import { choosing as step, mains, marked, skerry } from '../main-shells.ts'
-import type { Workshop } from '../workshop.ts'
+import { millimetres } from '../../../../core/quantity/index.ts'
+import { Workshop } from '../workshop.ts'
 
 // The marks of `marked` want T at all four mains.
 function line(grade: string, count: string, wall = '') {
@@ -29,6 +30,20 @@ describe('choosing from the tray', () => {
     expect(wanted(shop)).toEqual([])
     shop.does({ type: 'choose-shells', step, others: [] })
     expect(shop.state.shells['mains']![0]).toMatchObject({ grade: 'T', by: 'tray', label: 'T', reason: null })
+  })
+
+  it('takes no shell that is worn: its wall is below the one that the spec lets go back', () => {
+    const spec = { ...skerry, fits: skerry.fits.map((fit) => ({ ...fit, wornWall: millimetres(1.48) })) }
+    const shop = new Workshop(spec)
+    shop.does({ type: 'note-marks', step: 'case-marks', typed: '1 2 3 2' })
+    shop.does({ type: 'note-marks', step: 'crank-marks', typed: 'H G F G' })
+    const asked = (wall: string, count = '1') => tray(line('T', count, wall))
+    expect(shop.refuses(asked('1.479'))).toContain(
+      'T 1.479: a wall of 1.479 mm is worn, and a used shell may go back from 1.480 mm on. Replace both halves',
+    )
+    // One that is no longer there may stay on the list.
+    shop.does(asked('1.479', '0'))
+    shop.does(asked('1.480'))
   })
 
   it('mixes neighbours, the thicker one below, before it orders', () => {
