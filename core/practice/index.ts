@@ -49,5 +49,14 @@ export type { DrillKind, Grade, Round, Tally } from './round.ts'
 export { scheduleOf } from './schedule.ts'
 export { trainingRack } from './training-rack.ts'
 export { unnumbered } from './unnumbered.ts'
+export {
+  fastenersToTry,
+  inTriedOrder,
+  patternToTry,
+  proceduresToTry,
+  triedPatterns,
+  whatIf,
+} from './what-if.ts'
+export type { TriedPattern, WhatIf } from './what-if.ts'
 export { torqueGiven, valuesDrill } from './values-drill.ts'
 export type { AskedPull, ScaleValue, ValuesDrill, ValuesQuestion } from './values-drill.ts'

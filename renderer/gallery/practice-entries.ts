@@ -24,6 +24,7 @@ import ErrorsByPlace from '../practice/ErrorsByPlace.svelte'
 import MistakePicture from '../practice/MistakePicture.svelte'
 import PracticePage from '../practice/PracticePage.svelte'
 import ReadinessNotice from '../practice/ReadinessNotice.svelte'
+import WhatIf from '../practice/WhatIf.svelte'
 import { benchWith } from './at-bench.ts'
 import { engineOf, engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
@@ -131,6 +132,10 @@ function mistakeIn(id: string, rounds: number, shown: Presentation) {
   return { spec: of, consequence: consequence.value, early, theme: theme(shown) }
 }
 
+const tried = async (shown: Presentation) => ({
+  all: { bench: await benchWith(shown), spec, theme: theme(shown), onleave: nothing },
+})
+
 export const practiceEntries: readonly Entry[] = [
   screen('Practice', 'What is due today, the drills and errors by place', PracticePage, async (shown) => ({
     all: { bench: await benchPractised(shown), theme: theme(shown) },
@@ -179,6 +184,12 @@ export const practiceEntries: readonly Entry[] = [
 
   ofDrill('fault', 'at its start', 'A finished build with one thing wrong'),
   ofDrill('fault', 'on the sheet', 'Its results, with the charts', [en.practice.fault.showns.sheet]),
+
+  screen('What if: at its start', 'An order to tap, or patterns to take', WhatIf, tried),
+  screen('What if: a pattern', 'The difference to the spec’s order', WhatIf, tried, [
+    en.whatIf.patterns['end-to-end'],
+    { appears: en.clampMap.pulls },
+  ]),
 
   page('Errors by place', 'Where on the engine errors were made', ErrorsByPlace, async (shown) => {
     const faultless = [practised[3]!]

@@ -23,6 +23,7 @@ import { passes } from './passes.ts'
 import { people } from './people.ts'
 import { phrases } from './phrases.ts'
 import { practice } from './practice.ts'
+import { whatIf } from './what-if.ts'
 import { proposals } from './proposals.ts'
 import { problems } from './problems/index.ts'
 import { record } from './record.ts'
@@ -63,6 +64,7 @@ export const en = {
   people,
   phrases,
   practice,
+  whatIf,
   proposals,
   problems,
   pullInputs,

@@ -1,0 +1,43 @@
+import { readFile } from 'node:fs/promises'
+import { readSpec } from '../../core/engine/index.ts'
+import { countsText, measureDrill, readingOf, seedOf } from '../../core/practice/index.ts'
+import { en } from '../../core/words/index.ts'
+import { accessFaults } from './accessibility.ts'
+import { expect, test } from './bench.ts'
+
+const engine = 'skerry-3'
+const read = readSpec(await readFile(`specs/${engine}.json`, 'utf8'))
+if (!read.ok) throw new Error(`${engine} cannot be read`)
+const { questions } = measureDrill(read.spec, seedOf(engine, 'measure', 0))
+
+test('instruments are read by pointer and by keys, and what was misread is said', async ({ bench }) => {
+  const { page } = bench
+  await page.getByRole('button', { name: 'Practice', exact: true }).click()
+  await page.getByRole('combobox').selectOption(engine)
+  await page.getByRole('button', { name: en.practice.begin({ drill: 'measure' }) }).click()
+  const field = page.getByLabel(/^Reading, in/)
+  await expect(field).toBeVisible()
+  expect(await accessFaults(page)).toEqual([])
+
+  for (const [place, question] of questions.entries()) {
+    const reading = countsText(readingOf(question), question.unit)
+    if (question.kind === 'strip') await page.getByRole('button', { name: 'Scale up' }).click()
+    if (question.kind === 'bore-gauge') {
+      const { ring, larger, unit } = question
+      await field.click()
+      await page.keyboard.type(countsText(ring - larger, unit))
+      await page.getByRole('button', { name: 'Check' }).click()
+      await expect(page.getByRole('status')).toContainText(en.practice.measure.misreads.sign)
+    }
+    await field.click()
+    await page.keyboard.press('Control+a')
+    // As it is typed where the comma is at home.
+    await page.keyboard.type(place % 2 === 0 ? reading : reading.replace('.', ','))
+    if (place % 2 === 0) await page.getByRole('button', { name: 'Check' }).click()
+    else await page.keyboard.press('Enter')
+    await expect(page.getByRole('status')).toContainText('Right.')
+    const next = page.getByRole('button', { name: 'Next', exact: true })
+    await (place % 2 === 0 ? next.click() : next.press('Enter'))
+  }
+  await expect(page.getByText(`1 error in ${questions.length} questions.`)).toBeVisible()
+})
