@@ -1,6 +1,7 @@
 import { bearingsIn, proposalsFor } from '../../core/builds/index.ts'
 import type { Step } from '../../core/engine/index.ts'
-import { nextPull, runProgress, usableFor } from '../../core/tightening/index.ts'
+import { newtonMetres } from '../../core/quantity/index.ts'
+import { nextPull, readRunning, runProgress, usableFor } from '../../core/tightening/index.ts'
 import AnglePicture from '../card/AnglePicture.svelte'
 import CardDrawing from '../card/CardDrawing.svelte'
 import { Handle } from '../bench/handle.svelte.ts'
@@ -13,6 +14,7 @@ import PassList from '../steps/run/order/PassList.svelte'
 import PullExplained from '../steps/run/PullExplained.svelte'
 import ReplaceForm from '../steps/run/questions/ReplaceForm.svelte'
 import RestartForm from '../steps/run/questions/RestartForm.svelte'
+import PrevailingNote from '../steps/run/wrench/PrevailingNote.svelte'
 import WrenchLine from '../steps/run/wrench/WrenchLine.svelte'
 import WrenchView from '../steps/run/wrench/WrenchView.svelte'
 import { RunDesk } from '../steps/run/run-desk.svelte.ts'
@@ -126,6 +128,33 @@ export const stepEntries: readonly Entry[] = [
     const next = nextPull(desk.procedure, desk.run)!
     const progress = runProgress(desk.procedure, desk.run)[next.pass]!
     return { 'in mid pass': { spec: openBuild.spec, progress, next } }
+  }),
+  ofRun('Prevailing torque', 'What a locking nut means for the wrench', PrevailingNote, async (shown) => {
+    const { desk, task } = await running(shown, 'run in mid pass')
+    const unit = 'N·m' as const
+    const most = newtonMetres(8)
+    const nuts = (torqueIncludesPrevailing?: boolean, runningTyped = '') => {
+      const fastenerGroups = desk.spec.fastenerGroups.map((group) => ({
+        ...{ ...group, prevailing: most, torqueIncludesPrevailing },
+      }))
+      const running = runningTyped === '' ? null : { typed: runningTyped, unit }
+      return {
+        planned: task.next,
+        unit,
+        desk: {
+          ...{ procedure: desk.procedure, spec: { ...desk.spec, fastenerGroups }, runningTyped },
+          isRunningKnown: () => false,
+          runningFor: () => running && readRunning({ most, counts: 'on-top' }, running, '1'),
+        },
+      }
+    }
+    return {
+      included: nuts(true),
+      'not said': nuts(),
+      'to be read': nuts(false),
+      'on top': nuts(false, '6'),
+      'too much': nuts(false, '9'),
+    }
   }),
   ofRun('Wrench, in a line', 'Which wrench and its setting', WrenchLine, async (shown) => {
     const { choice } = await running(shown, 'run in mid pass')
