@@ -2,7 +2,7 @@ import { test as base } from '@playwright/test'
 import type { CDPSession, Page } from '@playwright/test'
 import { resolve } from 'node:path'
 import { startOnElectron } from './hosts/electron.ts'
-import { withDataFolder, type Host, type SavedFile, type StartHost } from './hosts/host.ts'
+import { withDataFolder, type Host, type SavedFile, type StartHost, type Work } from './hosts/host.ts'
 import { startLocal, startShared } from './hosts/local.ts'
 import { startPlayed } from './hosts/played.ts'
 
@@ -24,7 +24,7 @@ export type HostName = keyof typeof hosts
 const hostsAgain = { ...hosts, local: startLocal }
 
 interface Starts {
-  readonly first: () => Promise<Host>
+  readonly first: (work?: Work) => Promise<Host>
   /** After the host was killed, with files to open. */
   readonly again: (files: readonly string[]) => Promise<Host>
 }
@@ -32,17 +32,14 @@ interface Starts {
 /** A bench for one test: its own data folder, the program running on it in some host, and the page that shows it. */
 export class Bench {
   readonly dataFolder: string
-  readonly #first: () => Promise<Host>
-  readonly #again: (files: readonly string[]) => Promise<Host>
-  #host: Host
+  readonly #starts: Starts
+  #opened: Host | null = null
   /** Always the page as it is now, so that a test may hold it over a new start. */
   readonly page: Page
 
-  private constructor(dataFolder: string, host: Host, starts: Starts) {
+  constructor(dataFolder: string, starts: Starts) {
     this.dataFolder = dataFolder
-    this.#first = starts.first
-    this.#again = starts.again
-    this.#host = host
+    this.#starts = starts
     this.page = new Proxy({} as Page, {
       get: (_, key) => {
         const page = this.#host.page
@@ -52,21 +49,27 @@ export class Bench {
     })
   }
 
-  static async at(dataFolder: string, starts: Starts): Promise<Bench> {
-    return new Bench(dataFolder, await starts.first(), starts)
+  /** Starts the program and shows it, with `work` done before anything is seen of it. */
+  async open(work?: Work) {
+    this.#opened = await this.#starts.first(work)
+  }
+
+  get #host(): Host {
+    if (this.#opened === null) throw new Error('the bench has not been opened yet')
+    return this.#opened
   }
 
   /** Does something to the data folder while no host has it open, and shows the program on it. */
   async whileClosed(work: (dataFolder: string) => Promise<void>) {
     await this.leave()
     await work(this.dataFolder)
-    this.#host = await this.#first()
+    await this.open()
   }
 
   /** Kills the host as a power cut would, and starts it again on the same folder, with files to open. */
   async cutPowerAndStartAgain(files: readonly string[] = []) {
     await this.kill()
-    this.#host = await this.#again(files)
+    this.#opened = await this.#starts.again(files)
   }
 
   kill(): Promise<void> {
@@ -74,8 +77,8 @@ export class Bench {
   }
 
   /** What a test leaves running is ended, or goes on to the next test. */
-  leave(): Promise<void> {
-    return this.#host.leave?.() ?? this.kill()
+  async leave(): Promise<void> {
+    if (this.#opened !== null) await (this.#opened.leave?.() ?? this.kill())
   }
 
   async crash(): Promise<void> {
@@ -103,21 +106,26 @@ export const onDesktopToo = { tag: '@desktop' }
 /** A test that runs in the desktop host, and in the local one with `BEDPLATE_HOSTS=all` alone. */
 export const onDesktopAlone = { tag: ['@desktop', '@desktop-alone'] }
 
-export const test = base.extend<{ bench: Bench; specs: string; host: HostName }>({
+export const test = base.extend<{ bench: Bench; unopened: Bench; specs: string; host: HostName }>({
   host: ['local', { option: true }],
   /** Where the engine specs lie. */
   specs: 'specs',
-  bench: async ({ page, specs, host }, use) => {
+  /** The bench before its program is started, for a test that begins with work done: it loads the page once, not twice. */
+  unopened: async ({ page, specs, host }, use) => {
     await withDataFolder(async (folder) => {
       await page.clock.install()
       const from = resolve(specs)
-      const bench = await Bench.at(folder, {
-        first: () => hosts[host](page, folder, from, []),
+      const bench = new Bench(folder, {
+        first: (work) => hosts[host](page, folder, from, [], work),
         again: (files) => hostsAgain[host](page, folder, from, files),
       })
       await use(bench)
       await bench.leave()
     })
+  },
+  bench: async ({ unopened }, use) => {
+    await unopened.open()
+    await use(unopened)
   },
 })
 

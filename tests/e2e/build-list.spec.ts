@@ -1,11 +1,13 @@
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { afterPulls, openAt } from './seed.ts'
 
-test('the list of builds says where a build was left, and follows what is done', async ({ bench }) => {
+test('the list of builds says where a build was left, and follows what is done', async ({
+  unopened: bench,
+}) => {
   const mechanic = new Mechanic(bench.page, 'pointer')
   const { page } = bench
-  await seedBuild(page, {
+  await openAt(bench, {
     engine: /Skerry 3/,
     name: 'Left at the rods',
     person: 'R. Halloran',

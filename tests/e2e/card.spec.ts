@@ -1,25 +1,27 @@
 import type { Page } from '@playwright/test'
-import { expect, test } from './bench.ts'
+import { expect, test, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
+import { atStep, openAt, type Far } from './seed.ts'
 
 test.setTimeout(120_000)
 
 const cardOf = (page: Page) => page.getByRole('region', { name: 'What this is' })
 
-/** The split-case three at the fitting of its main shells. */
-async function atTheMains(mechanic: Mechanic) {
-  await mechanic.startBuild(/Skerry 3/, 'Told', 'R. Halloran')
-  for (const marks of ['1 2 3 1', 'F G H F', '4 5 4', 'L M L']) await mechanic.noteMarks(marks)
-  await mechanic.finishStep('Choose mains')
-  await mechanic.finishStep('Choose big ends')
-  while (!(await mechanic.heading.innerText()).startsWith('Main shells')) await mechanic.confirm()
+/** Opens the bench with the split-case three. */
+async function openThree(bench: Bench, far: Far) {
+  const marks = ['1 2 3 1', 'F G H F', '4 5 4', 'L M L']
+  await openAt(bench, { engine: /Skerry 3/, name: 'Told', person: 'R. Halloran', marks, far })
 }
 
-test('a tap tells what it is beside it, and what is recorded next closes the card', async ({ bench }) => {
+const atTheMains = (bench: Bench) => openThree(bench, atStep('Main shells'))
+
+test('a tap tells what it is beside it, and what is recorded next closes the card', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
-  await atTheMains(mechanic)
+  await atTheMains(bench)
   const bolt = await onTheDrawing(page, 'skerry-3', 'joint', 'case-1', 'everything')
   await page.mouse.click(bolt.x, bolt.y)
   const card = cardOf(page)
@@ -37,11 +39,11 @@ test('a tap tells what it is beside it, and what is recorded next closes the car
 })
 
 test('a tap on a half makes it the next one on the drawing and in the panel, and tells of it', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
-  await atTheMains(mechanic)
+  await atTheMains(bench)
   const row = (half: string) => page.locator(`[data-about="half/${half}"]`)
   await expect(row('M1/upper')).toHaveAttribute('data-state', 'next')
   await expect(mechanic.main).toContainText('M1 upper is in')
@@ -58,10 +60,12 @@ test('a tap on a half makes it the next one on the drawing and in the panel, and
   await expect(row('M3/lower').getByRole('button')).toBeFocused()
 })
 
-test('by keys the card has the focus, so that Enter closes it and confirms nothing', async ({ bench }) => {
+test('by keys the card has the focus, so that Enter closes it and confirms nothing', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'keys')
-  await atTheMains(mechanic)
+  await atTheMains(bench)
   const entries = await mechanic.entries()
   const nose = page.locator('[data-about="nose"]').getByRole('button')
   await nose.focus()
@@ -76,18 +80,11 @@ test('by keys the card has the focus, so that Enter closes it and confirms nothi
 })
 
 test('while a case is closed a tap tells of the fastener, and the panel still asks why it is before its turn', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'pointer')
-  await mechanic.startBuild(/Skerry 3/, 'Told', 'R. Halloran')
-  for (const marks of ['1 2 3 1', 'F G H F', '4 5 4', 'L M L']) await mechanic.noteMarks(marks)
+  await openThree(bench, (_, { runs }) => runs['case']?.pulls.length === 0)
   const panel = page.getByRole('region', { name: 'What to do' })
-  while (!(await mechanic.main.innerText()).includes('is seated')) {
-    const reading = page.getByLabel(/^Reading/)
-    if ((await reading.count()) > 0) await mechanic.answerReading('0.14')
-    else await mechanic.confirm()
-  }
   const row = page.locator('[data-state="waiting"][data-about^="fastener/"]').first()
   await row.getByRole('button').press('Enter')
   await expect(cardOf(page)).toContainText('Pass 1, seat by hand')

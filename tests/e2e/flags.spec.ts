@@ -1,15 +1,13 @@
 import { expect } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { test } from './published-specs.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { atTheFirstPull, test } from './published-specs.ts'
+import { afterPulls, openAt } from './seed.ts'
 
 test('a problem whose answer is put off waits in a list, takes no keys, and is answered before the end', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'keys')
-  await mechanic.startBuild(/Published set B/, 'Put off', 'R. Halloran')
-  await mechanic.confirm()
+  const mechanic = await atTheFirstPull(bench, 'keys')
   await expect(mechanic.main).toContainText('1 is at')
   await mechanic.answerReading('10')
   await expect(page.getByRole('alert')).toContainText('too little')
@@ -33,10 +31,12 @@ test('a problem whose answer is put off waits in a list, takes no keys, and is a
   await expect(mechanic.main).toContainText('3 is at')
 })
 
-test('a gap out of its limits leads to loosening, seating and measuring it again', async ({ bench }) => {
+test('a gap out of its limits leads to loosening, seating and measuring it again', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'keys')
-  await seedBuild(page, {
+  await openAt(bench, {
     engine: /Measured set/,
     name: 'Open joint',
     person: 'R. Halloran',

@@ -1,16 +1,13 @@
 import { expect } from './bench.ts'
-import { Mechanic } from './mechanic.ts'
-import { test } from './published-specs.ts'
+import { atTheFirstPull, atTheStart, test } from './published-specs.ts'
 
 test.setTimeout(120_000)
 
 test('a wrench that types confirms what is asked for by its own Enter, and nothing else', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'keys')
-  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
-  await mechanic.confirm()
+  const mechanic = await atTheFirstPull(bench, 'keys')
   const field = page.getByLabel('Reading in N·m')
   await expect(field).toBeVisible()
   const before = await mechanic.entries()
@@ -50,11 +47,9 @@ test('a wrench that types confirms what is asked for by its own Enter, and nothi
   await expect(page.getByRole('main')).toContainText('40.9 N·m, within')
 })
 
-test('a pedal that is held down confirms once', async ({ bench }) => {
+test('a pedal that is held down confirms once', async ({ unopened: bench }) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'pointer')
-  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
-  await mechanic.confirm()
+  const mechanic = await atTheFirstPull(bench, 'pointer')
   const before = await mechanic.entries()
   // The button that was clicked last still has the focus of a mouse, and must not be pressed by the keys that repeat.
   await mechanic.main.focus()
@@ -67,11 +62,9 @@ test('a pedal that is held down confirms once', async ({ bench }) => {
   expect(await mechanic.entries()).toBe(before + 1)
 })
 
-test('half a reading is dropped, and said so; a key held down does not type', async ({ bench }) => {
+test('half a reading is dropped, and said so; a key held down does not type', async ({ unopened: bench }) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'keys')
-  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
-  await mechanic.confirm()
+  const mechanic = await atTheFirstPull(bench, 'keys')
   const field = page.getByLabel('Reading in N·m')
   await expect(field).toBeVisible()
 
@@ -89,11 +82,10 @@ test('half a reading is dropped, and said so; a key held down does not type', as
 })
 
 test('what a gauge sends where nothing asks for it presses nothing, and is there for what asks next', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'keys')
-  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
+  const mechanic = await atTheStart(bench, 'keys')
   const before = await mechanic.entries()
   await mechanic.gaugeSends('40.9')
   await expect(page.getByText('The gauge sent 40.9 while nothing asked')).toBeVisible()
@@ -108,11 +100,9 @@ test('what a gauge sends where nothing asks for it presses nothing, and is there
   await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
 })
 
-test('what a gauge sends into a reason does not send the reason off', async ({ bench }) => {
+test('what a gauge sends into a reason does not send the reason off', async ({ unopened: bench }) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'pointer')
-  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
-  await mechanic.confirm()
+  const mechanic = await atTheFirstPull(bench, 'pointer')
   await mechanic.confirm()
   const before = await mechanic.entries()
   await page.getByRole('button', { name: /Take back/ }).click()

@@ -2,14 +2,14 @@ import type { Page } from '@playwright/test'
 import { expect, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
-import { sets, test } from './published-specs.ts'
+import { atTheFirstPull, atTheStart, sets, test } from './published-specs.ts'
 
 test.setTimeout(120_000)
 
-/** At the first pull of set B: ten bolts in two rows, a torque, then a turn by 120°. */
-async function atTheFirstPull(page: Page, by: 'pointer' | 'keys' = 'pointer') {
-  const mechanic = new Mechanic(page, by)
-  await mechanic.startBuild(/Published set B/, 'Handling', 'R. Halloran')
+/** Begins set B by pointer, where something was set before. */
+async function startSetB(page: Page) {
+  const mechanic = new Mechanic(page, 'pointer')
+  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
   await mechanic.confirm()
   await expect(mechanic.main).toContainText('1 is at')
   return mechanic
@@ -35,10 +35,10 @@ async function letGoOf(page: Page) {
 }
 
 test('with the mouse: the wheel comes nearer to where it points, a drag moves the sheet, a tap takes what is there', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  await atTheFirstPull(page)
+  await atTheFirstPull(bench, 'pointer')
   const at = await bolt(page, 5)
   await page.mouse.move(at.x, at.y)
   await page.mouse.wheel(0, -500)
@@ -65,9 +65,9 @@ test('with the mouse: the wheel comes nearer to where it points, a drag moves th
 test.describe('on a screen that is touched', () => {
   test.use({ hasTouch: true })
 
-  test('a tap takes a bolt, two fingers come nearer, one moves the sheet', async ({ bench }) => {
+  test('a tap takes a bolt, two fingers come nearer, one moves the sheet', async ({ unopened: bench }) => {
     const { page } = bench
-    await atTheFirstPull(page)
+    await atTheFirstPull(bench, 'pointer')
     const at = await bolt(page, 6)
     await page.touchscreen.tap(at.x, at.y)
     await expect(pickedBolt(page, 6)).toBeVisible()
@@ -105,11 +105,11 @@ test.describe('on a screen that is touched', () => {
 })
 
 test('with keys: + and −, arrows where the sheet is larger than its window, Home for all of it, F and R', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
+  const mechanic = await atTheFirstPull(bench, 'keys')
   const { keyboard } = page
-  const mechanic = await atTheFirstPull(page, 'keys')
   await keyboard.press('ArrowRight')
   await expect(zoom(page)).toBeHidden()
   await keyboard.press('+')
@@ -149,18 +149,20 @@ test('with keys: + and −, arrows where the sheet is larger than its window, Ho
   expect(await mechanic.entries()).toBe(2)
 })
 
-test('0 brings the whole sheet back where no reading can be typed', async ({ bench }) => {
+test('0 brings the whole sheet back where no reading can be typed', async ({ unopened: bench }) => {
   const { page } = bench
-  await new Mechanic(page, 'pointer').startBuild(/Published set B/, 'Handling', 'R. Halloran')
+  await atTheStart(bench, 'pointer')
   await page.keyboard.press('+')
   await expect(zoom(page)).toBeVisible()
   await page.keyboard.press('0')
   await expect(zoom(page)).toBeHidden()
 })
 
-test('keys of one character can be switched off, and the list of keys says so', async ({ bench }) => {
+test('keys of one character can be switched off, and the list of keys says so', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
-  await atTheFirstPull(page, 'keys')
+  await atTheFirstPull(bench, 'keys')
   await page.keyboard.press('?')
   const list = page.getByRole('dialog', { name: 'Keys' })
   await expect(list.getByRole('row', { name: /^B / })).toContainText('bench view')
@@ -180,10 +182,10 @@ test('keys of one character can be switched off, and the list of keys says so', 
 })
 
 test('how the engine lies is said in the shop’s words, and is kept over a new start of the host', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  await atTheFirstPull(page)
+  await atTheFirstPull(bench, 'pointer')
   await page.getByRole('button', { name: 'View …' }).click()
   const view = page.getByRole('group', { name: 'View', exact: true })
   await view.getByRole('button', { name: 'towards me' }).click()
@@ -193,7 +195,7 @@ test('how the engine lies is said in the shop’s words, and is kept over a new 
   await expect(view).toBeHidden()
 
   await page.getByRole('button', { name: '← All builds' }).click()
-  await page.getByRole('button', { name: /Handling/ }).click()
+  await page.getByRole('button', { name: /Set B/ }).click()
   await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
   await bench.cutPowerAndStartAgain()
   await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
@@ -224,7 +226,7 @@ test('the screen is measured against a bank card by keys and by drag, kept, and 
   await expect(page.getByText(`✓ Measured: ${measured.toFixed(2)} px/mm`)).toBeVisible()
 
   await bench.cutPowerAndStartAgain()
-  const mechanic = await atTheFirstPull(page)
+  const mechanic = await startSetB(page)
   // 25 mm of this screen.
   const button = (await mechanic.main.boundingBox())!
   expect(button.height).toBeGreaterThanOrEqual(25 * measured - 0.5)
@@ -267,7 +269,7 @@ test('from 2 m the next number, its value and its unit have capitals of 44 px, a
     .getByRole('group', { name: 'Read from' })
     .getByRole('button', { name: '2 m', exact: true })
     .click()
-  await atTheFirstPull(page)
+  await startSetB(page)
   for (const selector of ['.next .disc', '.next .number', '.next .unit'])
     await expect.poll(() => capitals(page, selector), selector).toBeGreaterThanOrEqual(44)
   // None of it is cut off at the edge of the panel.
@@ -282,9 +284,11 @@ test('from 2 m the next number, its value and its unit have capitals of 44 px, a
   }
 })
 
-test('the drawing is saved as vectors that show what the list beside it says', async ({ bench }) => {
+test('the drawing is saved as vectors that show what the list beside it says', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
-  const mechanic = await atTheFirstPull(page)
+  const mechanic = await atTheFirstPull(bench, 'pointer')
   await mechanic.confirm()
   const { name, svg } = await savedDrawing(bench)
   expect(name).toMatch(/^drawing-\d{4}-001-block\.svg$/)
@@ -305,10 +309,12 @@ test('the drawing is saved as vectors that show what the list beside it says', a
   expect(svg).not.toContain('style=')
 })
 
-test('the bench view has only what is next, takes every key, and is left by Escape', async ({ bench }) => {
+test('the bench view has only what is next, takes every key, and is left by Escape', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
+  const mechanic = await atTheFirstPull(bench, 'keys')
   await page.emulateMedia({ reducedMotion: 'reduce' })
-  const mechanic = await atTheFirstPull(page, 'keys')
   const steps = page.getByRole('navigation', { name: 'Steps of this build' })
   await page.keyboard.press('b')
   await expect(steps).toBeHidden()

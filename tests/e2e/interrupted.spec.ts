@@ -1,10 +1,10 @@
-import { expect, onDesktopToo, test } from './bench.ts'
+import { expect, onDesktopToo, test, type Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { afterPulls, openAt } from './seed.ts'
 
 /** At the rod bolts of the split-case three: seated all six, four at torque, and an angle pass to come. */
-async function inTheSecondPass(mechanic: Mechanic) {
-  await seedBuild(mechanic.page, {
+async function inTheSecondPass(bench: Bench) {
+  await openAt(bench, {
     engine: /Skerry 3/,
     name: 'Interrupted',
     person: 'R. Halloran',
@@ -13,10 +13,10 @@ async function inTheSecondPass(mechanic: Mechanic) {
   })
 }
 
-test('a host killed in mid pass comes back at the same bolt', onDesktopToo, async ({ bench }) => {
+test('a host killed in mid pass comes back at the same bolt', onDesktopToo, async ({ unopened: bench }) => {
   test.setTimeout(120_000)
   const mechanic = new Mechanic(bench.page, 'pointer')
-  await inTheSecondPass(mechanic)
+  await inTheSecondPass(bench)
 
   const entries = await mechanic.entries()
   await expect(mechanic.heading).toContainText('pass 2 of 3, torque')

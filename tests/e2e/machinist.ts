@@ -1,28 +1,31 @@
 import { expect } from '@playwright/test'
-import type { Page } from '@playwright/test'
+import type { Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { atStep, seedBuild } from './seed.ts'
+import { atStep, openAt } from './seed.ts'
 
 /** What one does while shells are chosen: at the gauge, at the tray, at one bearing. */
 export class Machinist extends Mechanic {
-  constructor(page: Page) {
-    super(page, 'pointer')
+  readonly #bench: Bench
+
+  constructor(bench: Bench) {
+    super(bench.page, 'pointer')
+    this.#bench = bench
   }
 
   get panel() {
     return this.page.getByRole('region', { name: 'What to do' })
   }
 
-  /** The split-case three with its case and crank marked as given, at the choice of its main shells. */
-  async atTheMains(housing: string, journal: string) {
-    await seedBuild(this.page, {
+  /** Opens the bench with the split-case three, its case and crank marked as given, at a step; else at the choice of its main shells. */
+  async atTheMains(housing: string, journal: string, step = 'Choose mains') {
+    await openAt(this.#bench, {
       engine: /Skerry 3/,
       name: 'Shells',
       person: 'R. Halloran',
       marks: [housing, journal, '4 5 4', 'L M L'],
-      far: atStep('Choose mains'),
+      far: atStep(step),
     })
-    await expect(this.heading).toContainText('Choose mains')
+    await expect(this.heading).toContainText(step)
   }
 
   row(position: string) {

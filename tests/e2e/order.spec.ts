@@ -2,21 +2,13 @@ import type { Page } from '@playwright/test'
 import { en } from '../../core/words/index.ts'
 import { expect } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
-import { Mechanic } from './mechanic.ts'
-import { sets, test } from './published-specs.ts'
+import { atTheStart, sets, test } from './published-specs.ts'
 
 test.setTimeout(120_000)
 
 const { spec } = sets.B
 const [procedure] = spec.procedures
 const given = procedure!.orders[0]!.sequence
-
-async function atTheStart(page: Page, by: 'pointer' | 'keys') {
-  const mechanic = new Mechanic(page, by)
-  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
-  await expect(mechanic.main).toContainText('Start: As printed')
-  return mechanic
-}
 
 async function tap(page: Page, fastener: string) {
   const { x, y } = await onTheDrawing(page, spec, procedure!.face, fastener)
@@ -27,10 +19,10 @@ const numbers = (page: Page) => page.getByLabel('Tap the fasteners one after ano
 const listed = (page: Page) => page.getByRole('list', { name: 'The drawing in words' })
 
 test('fasteners tapped one after another make an order; it is run, recorded and printed', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const mechanic = await atTheStart(page, 'pointer')
+  const mechanic = await atTheStart(bench, 'pointer')
   await page.getByRole('button', { name: 'Own order' }).click()
   await expect(page.getByRole('region', { name: 'Own order' })).toContainText(en.order.own.caution)
 
@@ -81,10 +73,10 @@ test('fasteners tapped one after another make an order; it is run, recorded and 
 })
 
 test('by keys alone: numbers typed, a slip reported, a pattern taken, and the sheet says so', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const mechanic = await atTheStart(page, 'keys')
+  const mechanic = await atTheStart(bench, 'keys')
   const own = page.getByRole('button', { name: 'Own order' })
   await own.focus()
   await page.keyboard.press('Enter')
@@ -121,9 +113,9 @@ test('by keys alone: numbers typed, a slip reported, a pattern taken, and the sh
   await expect(page.getByRole('main')).toContainText('Why: For practice')
 })
 
-test('the maker’s order is kept when the own one is left', async ({ bench }) => {
+test('the maker’s order is kept when the own one is left', async ({ unopened: bench }) => {
   const { page } = bench
-  const mechanic = await atTheStart(page, 'pointer')
+  const mechanic = await atTheStart(bench, 'pointer')
   await page.getByRole('button', { name: 'Own order' }).click()
   await page.getByRole('button', { name: 'Spiral' }).click()
   await page.getByRole('button', { name: 'Cancel' }).click()

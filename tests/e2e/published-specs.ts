@@ -1,7 +1,9 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { test as bench } from './bench.ts'
+import { test as bench, type Bench } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+import { afterPulls, openAt, type Far } from './seed.ts'
 import { setA, setB, setD, setF } from '../published/tightening-sets.ts'
 
 export const sets = { A: setA(), B: setB(), D: setD(), F: setF() }
@@ -24,6 +26,18 @@ function measured(): object {
   ]
   return { ...spec, id: 'measured', name: 'Measured set' }
 }
+
+/** Opens the bench with a build of set B: ten bolts in two rows, a torque, then a turn by 120°. */
+async function withSetB(bench: Bench, by: Mechanic['by'], far: Far) {
+  await openAt(bench, { engine: /Published set B/, name: 'Set B', person: 'R. Halloran', far })
+  return new Mechanic(bench.page, by)
+}
+
+/** Set B before its order is chosen. */
+export const atTheStart = (bench: Bench, by: Mechanic['by']) => withSetB(bench, by, () => true)
+
+/** Set B at its first pull. */
+export const atTheFirstPull = (bench: Bench, by: Mechanic['by']) => withSetB(bench, by, afterPulls(0))
 
 /** A bench whose engines are the published tightening sets. */
 export const test = bench.extend({

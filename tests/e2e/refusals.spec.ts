@@ -1,7 +1,7 @@
-import { expect, test } from './bench.ts'
+import { expect, test, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { afterPulls, openAt } from './seed.ts'
 
 test('a build without a name or a person is not started', async ({ bench }) => {
   const { page } = bench
@@ -51,8 +51,8 @@ test('marks that are not in the alphabet, or too few of them, are told at once a
 test.describe('at the main cap bolts', () => {
   test.setTimeout(120_000)
 
-  async function toTheCaps(mechanic: Mechanic) {
-    await seedBuild(mechanic.page, {
+  async function toTheCaps(bench: Bench) {
+    await openAt(bench, {
       engine: /Tarn 4/,
       name: 'Refusals',
       person: 'I. Brandvold',
@@ -62,10 +62,10 @@ test.describe('at the main cap bolts', () => {
   }
 
   test('readings: nonsense is refused, outside is flagged and answered, a comma is a point', async ({
-    bench,
+    unopened: bench,
   }) => {
     const mechanic = new Mechanic(bench.page, 'pointer')
-    await toTheCaps(mechanic)
+    await toTheCaps(bench)
     const { page } = bench
     const reading = page.getByLabel('Reading in N·m')
 
@@ -94,10 +94,10 @@ test.describe('at the main cap bolts', () => {
   })
 
   test('a fastener out of its turn wants a reason; the last pull is taken back with one', async ({
-    bench,
+    unopened: bench,
   }) => {
     const mechanic = new Mechanic(bench.page, 'pointer')
-    await toTheCaps(mechanic)
+    await toTheCaps(bench)
     const { page } = bench
 
     const tap = await onTheDrawing(page, 'tarn-4', 'block', 'cap-7')

@@ -1,12 +1,12 @@
-import { expect, onDesktopAlone, test } from './bench.ts'
+import { expect, onDesktopAlone, test, type Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, ask, seedBuild } from './seed.ts'
+import { afterPulls, ask, openAt } from './seed.ts'
 
 test.setTimeout(120_000)
 
 /** At the rod bolts of the split-case three: seated all six, three at torque. */
-async function inTheSecondPass(mechanic: Mechanic) {
-  await seedBuild(mechanic.page, {
+async function inTheSecondPass(bench: Bench) {
+  await openAt(bench, {
     engine: /Skerry 3/,
     name: 'Renderer killed',
     person: 'R. Halloran',
@@ -18,9 +18,9 @@ async function inTheSecondPass(mechanic: Mechanic) {
 test(
   'a window whose renderer ends in mid pass comes back at the same bolt, with every pull',
   onDesktopAlone,
-  async ({ bench }) => {
+  async ({ unopened: bench }) => {
     const mechanic = new Mechanic(bench.page, 'pointer')
-    await inTheSecondPass(mechanic)
+    await inTheSecondPass(bench)
     await mechanic.confirm() // the fourth, by hand
     await expect(mechanic.main).toContainText('5 is at 15 N·m')
     const entries = await mechanic.entries()
@@ -37,9 +37,9 @@ test(
 test(
   'a pull that is confirmed as the renderer ends is in the record or is asked for again, and never both',
   onDesktopAlone,
-  async ({ bench }) => {
+  async ({ unopened: bench }) => {
     const mechanic = new Mechanic(bench.page, 'pointer')
-    await inTheSecondPass(mechanic)
+    await inTheSecondPass(bench)
     const before = await mechanic.entries()
     await mechanic.main.click()
     await bench.crash()

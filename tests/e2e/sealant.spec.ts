@@ -1,13 +1,13 @@
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { seedBuild } from './seed.ts'
+import { openAt } from './seed.ts'
 
 test('over the open time of the sealant the main button asks first, and to begin again takes the beads with it', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'keys')
-  await seedBuild(page, {
+  await openAt(bench, {
     engine: /Skerry/,
     name: 'Open too long',
     person: 'R. Halloran',

@@ -1,11 +1,13 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
-import { sentenceOf } from '../../core/problem/index.ts'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
-import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
-import type { Bridge } from '../../renderer/client/bridge-client.ts'
 import { nextCommand } from '../electron/mechanic.ts'
+import { workedOn } from './ask.ts'
+import type { Bench } from './bench.ts'
+import type { Ask } from './hosts/host.ts'
+
+export { ask } from './ask.ts'
 
 /** Whether a build has come as far as a test wants to begin from. */
 export type Far = (spec: EngineSpec, state: BuildState) => boolean
@@ -31,17 +33,25 @@ export interface Seed {
 }
 
 /**
- * Begins a build and works it on, all of it right, by the requests that the window itself would send to its host; then
- * the page is loaded again and shows it. What is clicked there is the subject of other tests: the whole jobs.
+ * Opens the bench with a build begun and worked on, all of it right, by the requests that the window itself would send to
+ * its host. What is clicked there is the subject of other tests: the whole jobs.
  */
-export async function seedBuild(
-  page: Page,
-  { engine, name, serial = '', person, marks = [], far }: Seed,
-): Promise<void> {
-  const lines = await ask(page, 'engines.list', {})
+export async function openAt(bench: Bench, seed: Seed): Promise<void> {
+  await bench.open((ask) => work(ask, seed))
+  await expect(bench.page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+}
+
+/** The same on a page that is open already, where something is set there first; the page is loaded again and shows it. */
+export async function seedBuild(page: Page, seed: Seed): Promise<void> {
+  await workedOn(page, (ask) => work(ask, seed))
+  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+}
+
+async function work(ask: Ask, { engine, name, serial = '', person, marks = [], far }: Seed): Promise<void> {
+  const lines = await ask('engines.list', {})
   const id = lines.find((line) => engine.test(line.name))?.id
   if (id === undefined) throw new Error(`no engine is called ${engine}`)
-  const begun = await ask(page, 'builds.start', { engine: id, name, serial, person, apprentice: false })
+  const begun = await ask('builds.start', { engine: id, name, serial, person, apprentice: false })
   const read = readSpec(begun.specText)
   if (!read.ok) throw new Error('the spec cannot be read')
   const left = [...marks]
@@ -52,31 +62,7 @@ export async function seedBuild(
     const typed = next.type === 'note-marks' ? left.shift() : undefined
     const command = next.type === 'note-marks' && typed !== undefined ? { ...next, typed } : next
     const asked = { build: begun.line.id, after: state.seq, person, command }
-    state = (await ask(page, 'builds.act', asked)).events.reduce(evolve, state)
+    state = (await ask('builds.act', asked)).events.reduce(evolve, state)
   }
-  await ask(page, 'preferences.keep', { atBuild: begun.line.id, person })
-  await page.reload()
-  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-}
-
-/** Asks the host under test on the window's own way to it, whichever host it is. */
-export async function ask<Name extends RequestName>(
-  page: Page,
-  name: Name,
-  input: Input<Name>,
-): Promise<Output<Name>> {
-  const answer = await page.evaluate(
-    async ([name, text]) => {
-      const { bedplate }: { bedplate?: Bridge } = window
-      if (bedplate) return JSON.parse(String(await bedplate.request(name, text))) as unknown
-      const token = sessionStorage.getItem('bedplate-token') ?? ''
-      const headers = { 'content-type': 'application/json', 'x-bedplate-token': token }
-      const response = await fetch(`/request/${name}`, { method: 'POST', headers, body: text })
-      return (await response.json()) as unknown
-    },
-    [name, JSON.stringify(input)] as const,
-  )
-  const given = answer as Answer<Name>
-  if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
-  return given.value
+  await ask('preferences.keep', { atBuild: begun.line.id, person })
 }

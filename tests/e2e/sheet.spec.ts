@@ -2,16 +2,16 @@ import { alter } from '../electron/alter.ts'
 import { expect, onDesktopToo, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { pagesOf } from './pdf.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { afterPulls, openAt } from './seed.ts'
 
 test(
   'the sheet prints on A4 and Letter with marks, shells, pulls, head code and page numbers',
   onDesktopToo,
-  async ({ bench }) => {
+  async ({ unopened: bench }) => {
     test.setTimeout(120_000)
     const { page } = bench
     const mechanic = new Mechanic(page, 'pointer')
-    await seedBuild(page, {
+    await openAt(bench, {
       engine: /Tarn 4/,
       name: 'Pump set 7 (“north”)',
       person: 'I. Brandvold',
@@ -44,11 +44,11 @@ test(
 )
 
 test('the sheet of a build that was altered says so on each page, and its head is not kept', async ({
-  bench,
+  unopened: bench,
 }) => {
   test.setTimeout(120_000)
   const { page } = bench
-  await seedBuild(page, {
+  await openAt(bench, {
     engine: /Tarn 4/,
     name: 'Pump set 7',
     person: 'I. Brandvold',

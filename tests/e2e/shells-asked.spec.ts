@@ -5,10 +5,10 @@ import { Machinist } from './machinist.ts'
 test.setTimeout(120_000)
 
 test('a journal that measures another size than declared: a person decides, with a reason on the sheet', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await machinist.measure('M2', 'Journal', '51.741')
   await expect(machinist.row('M2')).toContainText('! declared size and readings differ')
@@ -28,10 +28,10 @@ test('a journal that measures another size than declared: a person decides, with
 })
 
 test('half a reading of a gauge is dropped with a sentence, and its Enter presses nothing', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('? 2 3 2', 'H G F G')
   await machinist.openRow('M1')
   await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
@@ -50,10 +50,10 @@ test('half a reading of a gauge is dropped with a sentence, and its Enter presse
 })
 
 test('the width of a plastic gauge is typed with the focus anywhere, and a second one is asked about', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await machinist.openRow('M1')
   await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
@@ -74,8 +74,8 @@ test('the width of a plastic gauge is typed with the focus anywhere, and a secon
   await expect(width).toHaveValue('')
 })
 
-test('what cannot be is told in a sentence, and nothing typed is lost', async ({ bench }) => {
-  const machinist = new Machinist(bench.page)
+test('what cannot be is told in a sentence, and nothing typed is lost', async ({ unopened: bench }) => {
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('? ? ? ?', '? ? ? ?')
   await machinist.measure('M1', 'Bore', '54.0')
   await machinist.measure('M1', 'Journal', '53.4')
@@ -103,9 +103,9 @@ test('what cannot be is told in a sentence, and nothing typed is lost', async ({
   expect(await machinist.entries()).toBe(before)
 })
 
-test('this very shell is pinned to a half, with its measured wall', async ({ bench }) => {
+test('this very shell is pinned to a half, with its measured wall', async ({ unopened: bench }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await page.getByRole('button', { name: 'From the tray' }).click()
   await machinist.panel.getByRole('button', { name: 'the same part' }).click()

@@ -63,7 +63,7 @@ test.setTimeout(120_000)
 test('a chart without sizes: grades and no clearance, the tray, and readings all the same', async ({
   bench,
 }) => {
-  const machinist = new Machinist(bench.page)
+  const machinist = new Machinist(bench)
   await machinist.startBuild(/Fen 1/, 'Ditch', 'R. Halloran')
   for (const marks of ['1 2', 'U W', '1', 'X']) await machinist.noteMarks(marks)
   await expect(machinist.heading).toContainText('Choose mains')
@@ -81,7 +81,7 @@ test('a chart without sizes: grades and no clearance, the tray, and readings all
 })
 
 test('a chart of its own at one saddle, and big ends by bands alone', async ({ bench }) => {
-  const machinist = new Machinist(bench.page)
+  const machinist = new Machinist(bench)
   await machinist.startBuild(/By saddle/, 'Shells', 'R. Halloran')
   for (const marks of ['1 1 3 2', 'H H F G', '4 5 4', 'L M L']) await machinist.noteMarks(marks)
   await machinist.openRow('M1')

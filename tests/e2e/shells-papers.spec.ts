@@ -41,9 +41,9 @@ async function readSquare(square: Locator): Promise<string> {
 test(
   'a short shelf: the fewest to order, on paper and as CSV, with a label for every half',
   onDesktopToo,
-  async ({ bench }) => {
+  async ({ unopened: bench }) => {
     const { page } = bench
-    const machinist = new Machinist(page)
+    const machinist = new Machinist(bench)
     await machinist.atTheMains('1 2 3 2', 'H G F G')
     await machinist.countTray({ T: '6' })
     await expect(machinist.panel).toContainText('To order: 2 × T.')

@@ -4,8 +4,10 @@ import { Machinist } from './machinist.ts'
 
 test.setTimeout(120_000)
 
-test('marks only: the chart chooses, and says why and what the clearance will be', async ({ bench }) => {
-  const machinist = new Machinist(bench.page)
+test('marks only: the chart chooses, and says why and what the clearance will be', async ({
+  unopened: bench,
+}) => {
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await machinist.openRow('M1')
   await expect(machinist.panel).toContainText('The chart gives this for housing mark 1 and journal mark H.')
@@ -16,10 +18,10 @@ test('marks only: the chart chooses, and says why and what the clearance will be
 })
 
 test('readings only: worn marks are measured, in mm and in inch, and the sheet shows them', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('? ? ? ?', '? ? ? ?')
   await expect(machinist.panel).toContainText('Still without shells: M1, M2, M3, M4.')
   for (const position of ['M1', 'M2', 'M3']) {
@@ -35,8 +37,8 @@ test('readings only: worn marks are measured, in mm and in inch, and the sheet s
   await expect(page.getByRole('main')).toContainText('Chosen by the readings.')
 })
 
-test('a reading in the wrong unit is asked about, and none is taken', async ({ bench }) => {
-  const machinist = new Machinist(bench.page)
+test('a reading in the wrong unit is asked about, and none is taken', async ({ unopened: bench }) => {
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('? 2 3 2', 'H G F G')
   await machinist.openRow('M1')
   await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
@@ -48,8 +50,10 @@ test('a reading in the wrong unit is asked about, and none is taken', async ({ b
   expect(await machinist.entries()).toBe(before)
 })
 
-test('a gauge that types fills cell after cell, and its Enter presses no button', async ({ bench }) => {
-  const machinist = new Machinist(bench.page)
+test('a gauge that types fills cell after cell, and its Enter presses no button', async ({
+  unopened: bench,
+}) => {
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('? 2 3 2', 'H G F G')
   await machinist.openRow('M1')
   await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
@@ -61,10 +65,10 @@ test('a gauge that types fills cell after cell, and its Enter presses no button'
 })
 
 test('a mark and a reading that differ: both choices are shown, a person decides with a reason', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await machinist.measure('M1', 'Journal', '51.997')
   await expect(machinist.row('M1')).toContainText('! mark and readings differ')
@@ -80,8 +84,8 @@ test('a mark and a reading that differ: both choices are shown, a person decides
   await expect(page.getByRole('main')).toContainText('the readings count: Measured twice')
 })
 
-test('a reground journal: declared, measured, thicker walls', async ({ bench }) => {
-  const machinist = new Machinist(bench.page)
+test('a reground journal: declared, measured, thicker walls', async ({ unopened: bench }) => {
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await machinist.openRow('M2')
   await machinist.panel.getByLabel(/all journals/).uncheck()
@@ -96,10 +100,10 @@ test('a reground journal: declared, measured, thicker walls', async ({ bench }) 
 })
 
 test('from the drawing: a half is tapped, another pair chosen with a reason, and fitted by how it lies', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
+  const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await page.locator('[data-about="half/M3/lower"] button').press('Enter')
   await expect(machinist.row('M3')).toHaveAttribute('aria-expanded', 'true')
@@ -113,12 +117,10 @@ test('from the drawing: a half is tapped, another pair chosen with a reason, and
   await expect(machinist.main).toContainText('M3 upper is in')
 })
 
-test('an end float in a gap of the table is not defined', async ({ bench }) => {
+test('an end float in a gap of the table is not defined', async ({ unopened: bench }) => {
   const { page } = bench
-  const machinist = new Machinist(page)
-  await machinist.atTheMains('1 2 3 2', 'H G F G')
-  for (const step of ['Choose mains', 'Choose big ends', 'Main shells', 'Lay crank'])
-    await machinist.finishStep(step)
+  const machinist = new Machinist(bench)
+  await machinist.atTheMains('1 2 3 2', 'H G F G', 'End float')
   const field = page.getByLabel(/^Reading/)
   await field.fill('0.12')
   await expect(machinist.panel).toContainText('Washers by the table: standard')

@@ -1,29 +1,27 @@
-import { expect } from './bench.ts'
+import { expect, type Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { test } from './published-specs.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { afterPulls, openAt } from './seed.ts'
 
 test.setTimeout(120_000)
 
-async function at(mechanic: Mechanic, set: string) {
-  await mechanic.startBuild(new RegExp(`Published set ${set}`), `Set ${set}`, 'R. Halloran')
-  await mechanic.confirm()
-}
-
 /** Set B up to its turn of 120° ± 5°. */
-async function toTheTurn(mechanic: Mechanic) {
-  await seedBuild(mechanic.page, {
+async function toTheTurn(bench: Bench, by: 'pointer' | 'keys' = 'pointer') {
+  const mechanic = new Mechanic(bench.page, by)
+  await openAt(bench, {
     engine: /Published set B/,
     name: 'Set B',
     person: 'R. Halloran',
     far: afterPulls(10 + 1), // ten torques, and every head marked
   })
   await expect(mechanic.main).toContainText('1 is turned 120°')
+  return mechanic
 }
 
-test('too much on a bolt that is turned leads through loosen, replace, begin again', async ({ bench }) => {
-  const mechanic = new Mechanic(bench.page, 'pointer')
-  await toTheTurn(mechanic)
+test('too much on a bolt that is turned leads through loosen, replace, begin again', async ({
+  unopened: bench,
+}) => {
+  const mechanic = await toTheTurn(bench)
   await mechanic.answerReading('126')
   await expect(bench.page.getByRole('alert')).toContainText('allowed 115 to 125: too much')
   await expect(mechanic.main).toContainText('1 is loose')
@@ -41,10 +39,11 @@ test('too much on a bolt that is turned leads through loosen, replace, begin aga
   await expect(bench.page.getByText('replaced by a new one').first()).toBeVisible()
 })
 
-test('a turn that came short is turned on by what is left, and is not taken back', async ({ bench }) => {
+test('a turn that came short is turned on by what is left, and is not taken back', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
-  const mechanic = new Mechanic(page, 'pointer')
-  await toTheTurn(mechanic)
+  const mechanic = await toTheTurn(bench)
   await mechanic.answerReading('70')
   await expect(page.getByRole('alert')).toContainText('turn it on by 50° (45° to 55°)')
   await expect(mechanic.main).toContainText('1 is turned 50°')
@@ -58,11 +57,12 @@ test('a turn that came short is turned on by what is left, and is not taken back
   await expect(page.getByText('50° on, 120° in all, within')).toBeVisible()
 })
 
-test('a run that was broken off begins again with a reason, and the sheet says so', async ({ bench }) => {
+test('a run that was broken off begins again with a reason, and the sheet says so', async ({
+  unopened: bench,
+}) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
-  await at(mechanic, 'B')
-  for (let made = 0; made < 3; made++) await mechanic.confirm()
+  await openAt(bench, { engine: /Published set B/, name: 'Set B', person: 'R. Halloran', far: afterPulls(3) })
   await page.getByRole('button', { name: 'Pause' }).click()
   await page.getByRole('button', { name: 'Pause here' }).click()
   await mechanic.letBounceTimePass()

@@ -1,15 +1,15 @@
 import { expect } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { test } from './published-specs.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { afterPulls, openAt } from './seed.ts'
 
 test('a stud is tightened until it is long enough, after a wait that is shortened with a reason', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
   // 14 studs measured and snug.
-  await seedBuild(page, {
+  await openAt(bench, {
     engine: /Published set F/,
     name: 'Set F',
     person: 'R. Halloran',

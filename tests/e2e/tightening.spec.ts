@@ -1,8 +1,8 @@
-import { expect } from './bench.ts'
+import { expect, type Bench } from './bench.ts'
 import { protractorKnobs } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
 import { sets, test } from './published-specs.ts'
-import { afterPulls, seedBuild } from './seed.ts'
+import { afterPulls, openAt } from './seed.ts'
 
 test.setTimeout(120_000)
 
@@ -52,19 +52,20 @@ test('set D runs as printed: up, up, loose, up, up, then twice 30°', async ({ b
 })
 
 /** Set B up to its turn of 120° ± 5°. */
-async function toTheTurn(mechanic: Mechanic) {
-  await seedBuild(mechanic.page, {
+async function toTheTurn(bench: Bench, by: 'pointer' | 'keys' = 'pointer') {
+  const mechanic = new Mechanic(bench.page, by)
+  await openAt(bench, {
     engine: /Published set B/,
     name: 'Set B',
     person: 'R. Halloran',
     far: afterPulls(10 + 1), // ten torques, and every head marked
   })
   await expect(mechanic.main).toContainText('1 is turned 120°')
+  return mechanic
 }
 
-test('the angle by keys: where the handle starts, and what was reached', async ({ bench }) => {
-  const mechanic = new Mechanic(bench.page, 'keys')
-  await toTheTurn(mechanic)
+test('the angle by keys: where the handle starts, and what was reached', async ({ unopened: bench }) => {
+  const mechanic = await toTheTurn(bench, 'keys')
   const guide = bench.page.getByRole('group', { name: 'Angle to turn' })
   await expect(guide).toContainText('Handle from 0° to 120°')
   await bench.page.keyboard.press('ArrowRight')
@@ -79,9 +80,8 @@ test('the angle by keys: where the handle starts, and what was reached', async (
   await expect(mechanic.main).toContainText('2 is turned 120°')
 })
 
-test('the angle by dragging the knobs of the protractor', async ({ bench }) => {
-  const mechanic = new Mechanic(bench.page, 'pointer')
-  await toTheTurn(mechanic)
+test('the angle by dragging the knobs of the protractor', async ({ unopened: bench }) => {
+  const mechanic = await toTheTurn(bench)
   const knobs = () => protractorKnobs(bench.page, sets.B.spec, 'block', 'bolt-1')
   const { middle, start, end, at: place } = await knobs()
   const to = place(90)
@@ -105,9 +105,8 @@ test('the angle by dragging the knobs of the protractor', async ({ bench }) => {
   await expect(bench.page.getByRole('alert')).toContainText('too little')
 })
 
-test('little room splits the turn into swings that are counted off', async ({ bench }) => {
-  const mechanic = new Mechanic(bench.page, 'pointer')
-  await toTheTurn(mechanic)
+test('little room splits the turn into swings that are counted off', async ({ unopened: bench }) => {
+  const mechanic = await toTheTurn(bench)
   await bench.page.getByRole('group', { name: 'Room' }).getByRole('button', { name: '45°' }).click()
   await expect(bench.page.getByRole('list', { name: 'Swings' }).getByRole('listitem')).toHaveText([
     '45°',

@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import { expect, test, type Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, ask, atStep, seedBuild, type Far } from './seed.ts'
+import { afterPulls, ask, atStep, openAt, type Far } from './seed.ts'
 
 const seed = (far: Far) => ({ engine: /Skerry 3/, name: 'On two screens', person: 'R. Halloran', far })
 
@@ -23,10 +23,10 @@ async function actElsewhere(page: Page, command: Parameters<typeof ask<'builds.a
 }
 
 test('two windows on one build follow each other: pull, take back, the end of a step, void', async ({
-  bench,
+  unopened: bench,
 }) => {
   test.setTimeout(120_000)
-  await seedBuild(bench.page, seed(afterPulls(6 + 4)))
+  await openAt(bench, seed(afterPulls(6 + 4)))
   const one = new Mechanic(bench.page, 'pointer')
   const second = await secondWindow(bench)
   const other = new Mechanic(second, 'pointer')
@@ -51,9 +51,9 @@ test('two windows on one build follow each other: pull, take back, the end of a 
 })
 
 test('what is typed stays while another window confirms, and is asked about before it counts', async ({
-  bench,
+  unopened: bench,
 }) => {
-  await seedBuild(bench.page, seed(afterPulls(6 + 4)))
+  await openAt(bench, seed(afterPulls(6 + 4)))
   const one = new Mechanic(bench.page, 'pointer')
   const second = await secondWindow(bench)
   const other = new Mechanic(second, 'pointer')
@@ -73,8 +73,10 @@ test('what is typed stays while another window confirms, and is asked about befo
   await expect(one.main).toContainText('turned')
 })
 
-test('a window that is out of date is refused in words, and shows what is there now', async ({ bench }) => {
-  await seedBuild(bench.page, seed(atStep('Lay crank')))
+test('a window that is out of date is refused in words, and shows what is there now', async ({
+  unopened: bench,
+}) => {
+  await openAt(bench, seed(atStep('Lay crank')))
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
   const before = await mechanic.entries()

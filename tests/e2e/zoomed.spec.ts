@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, atStep, seedBuild, type Far } from './seed.ts'
+import { afterPulls, atStep, openAt, type Far } from './seed.ts'
 
 /** At 200 % zoom a window has half of its pixels each way: of 1920 × 1080, of 1366 × 768 and of 1024 × 768. */
 const zoomed = [
@@ -45,10 +45,10 @@ const moments: Readonly<Record<string, Far>> = {
 
 for (const [moment, far] of Object.entries(moments))
   test(`at 200 % zoom, where ${moment}, the panel is below the drawing and all of it can be used`, async ({
-    bench,
+    unopened: bench,
   }) => {
     const { page } = bench
-    await seedBuild(page, { engine: /Skerry 3/, name: 'Zoomed', person: 'R. Halloran', far })
+    await openAt(bench, { engine: /Skerry 3/, name: 'Zoomed', person: 'R. Halloran', far })
     for (const size of zoomed) {
       await page.setViewportSize(size)
       await expect

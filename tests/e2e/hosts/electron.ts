@@ -3,6 +3,7 @@ import { mkdtemp } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { isRoot } from '../../../electron/launch/display.ts'
+import { workedOn } from '../ask.ts'
 import { whenThere, type StartHost } from './host.ts'
 
 /** Path of Electron's real program, where there is one to test on. */
@@ -11,7 +12,7 @@ export const electronVariable = 'BEDPLATE_ELECTRON'
 const root = join(import.meta.dirname, '../../..')
 
 /** The desktop host on Electron's real program, which brings its own page. */
-export const startOnElectron: StartHost = async (_, dataFolder, specs, files) => {
+export const startOnElectron: StartHost = async (_, dataFolder, specs, files, work) => {
   const executablePath = process.env[electronVariable]
   if (executablePath === undefined) throw new Error(`${electronVariable} names no program`)
   const application = await _electron.launch({
@@ -26,6 +27,7 @@ export const startOnElectron: StartHost = async (_, dataFolder, specs, files) =>
   // The window loads by itself, before a clock can be put in its place: so it is loaded again.
   await application.context().clock.install()
   await page.reload()
+  await workedOn(page, work)
   return {
     page,
     async kill() {

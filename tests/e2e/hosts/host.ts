@@ -4,6 +4,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
+import type { Input, Output, RequestName } from '../../../core/contract/index.ts'
 
 export interface SavedFile {
   /** The name under which it was offered. */
@@ -27,6 +28,12 @@ export interface Host {
   leave?(): Promise<void>
 }
 
+/** Asks the program what its window would ask. */
+export type Ask = <Name extends RequestName>(name: Name, input: Input<Name>) => Promise<Output<Name>>
+
+/** What is done by requests before the program is shown. */
+export type Work = (ask: Ask) => Promise<void>
+
 /**
  * Starts the program on a data folder and shows it; `page` is there for hosts that need one from outside. `files` are what it is
  * asked to open.
@@ -36,6 +43,7 @@ export type StartHost = (
   dataFolder: string,
   specs: string,
   files: readonly string[],
+  work?: Work,
 ) => Promise<Host>
 
 export async function withDataFolder<Result>(use: (folder: string) => Promise<Result>): Promise<Result> {

@@ -1,18 +1,20 @@
 import type { Page } from '@playwright/test'
 import { readFile } from 'node:fs/promises'
-import type { Host, StartHost } from './host.ts'
+import { askAt } from '../ask.ts'
+import type { Host, StartHost, Work } from './host.ts'
 import { startLocalProcess, type LocalProcess } from './local-process.ts'
 import { serveFromSharedHost } from './shared.ts'
 
 /** The local host in a process of its own, as a person starts it, opened in a page of the test's browser. */
-export const startLocal: StartHost = async (page, dataFolder, specs, files) =>
-  shownIn(page, await startLocalProcess(dataFolder, specs, files))
+export const startLocal: StartHost = async (page, dataFolder, specs, files, work) =>
+  shownIn(page, await startLocalProcess(dataFolder, specs, files), work)
 
 /** The worker's host, which goes from test to test and from record to record. */
-export const startShared: StartHost = async (page, dataFolder, specs) =>
-  shownIn(page, await serveFromSharedHost(dataFolder, specs))
+export const startShared: StartHost = async (page, dataFolder, specs, _, work) =>
+  shownIn(page, await serveFromSharedHost(dataFolder, specs), work)
 
-async function shownIn(page: Page, host: LocalProcess): Promise<Host> {
+async function shownIn(page: Page, host: LocalProcess, work?: Work): Promise<Host> {
+  await work?.((name, input) => askAt(host.address, name, input))
   await page.goto(host.address)
   return {
     page,

@@ -3,16 +3,18 @@ import { basename, join } from 'node:path'
 import type { SaveDialogOptions } from 'electron'
 import { ChromiumSurface } from '../../electron-stand-in/page/chromium.ts'
 import { StandIn } from '../../electron-stand-in/page/stand-in.ts'
+import { workedOn } from '../ask.ts'
 import { whenThere, type StartHost } from './host.ts'
 
 /** The desktop host's real main and preload, on a stand-in for Electron's program, in a page of the test's browser. */
-export const startPlayed: StartHost = async (page, dataFolder, specs, files) => {
+export const startPlayed: StartHost = async (page, dataFolder, specs, files, work) => {
   const surface = new ChromiumSurface(page)
   const standIn = await StandIn.on(surface)
   const words = ['--data', dataFolder, '--specs', specs, ...files]
   const { program, ended, output } = await standIn.start(words, { XDG_STATE_HOME: join(dataFolder, 'state') })
   const shown = await Promise.race([program.told.heard('shown'), ended])
   if (!('kind' in shown)) throw new Error(`it ended without a window: ${output()}`)
+  await workedOn(surface.page, work)
   return {
     get page() {
       return surface.page

@@ -1,0 +1,53 @@
+import type { Page } from '@playwright/test'
+import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
+import { sentenceOf } from '../../core/problem/index.ts'
+import type { Bridge } from '../../renderer/client/bridge-client.ts'
+import type { Work } from './hosts/host.ts'
+
+/** Asks the host under test on the window's own way to it, whichever host it is. */
+export async function ask<Name extends RequestName>(
+  page: Page,
+  name: Name,
+  input: Input<Name>,
+): Promise<Output<Name>> {
+  const answer = await page.evaluate(
+    async ([name, text]) => {
+      const { bedplate }: { bedplate?: Bridge } = window
+      if (bedplate) return JSON.parse(String(await bedplate.request(name, text))) as unknown
+      const token = sessionStorage.getItem('bedplate-token') ?? ''
+      const headers = { 'content-type': 'application/json', 'x-bedplate-token': token }
+      const response = await fetch(`/request/${name}`, { method: 'POST', headers, body: text })
+      return (await response.json()) as unknown
+    },
+    [name, JSON.stringify(input)] as const,
+  )
+  return valueOf(name, answer as Answer<Name>)
+}
+
+/** Asks a local host at its address, as its page would, before there is a page. */
+export async function askAt<Name extends RequestName>(
+  address: string,
+  name: Name,
+  input: Input<Name>,
+): Promise<Output<Name>> {
+  const { origin, hash } = new URL(address)
+  const headers = { 'content-type': 'application/json', 'x-bedplate-token': hash.slice(1), origin }
+  const response = await fetch(`${origin}/request/${name}`, {
+    method: 'POST',
+    headers,
+    body: JSON.stringify(input),
+  })
+  return valueOf(name, (await response.json()) as Answer<Name>)
+}
+
+/** Does the work by way of a page that is shown already, and loads it again: it shows what was done. */
+export async function workedOn(page: Page, work: Work | undefined): Promise<void> {
+  if (work === undefined) return
+  await work((name, input) => ask(page, name, input))
+  await page.reload()
+}
+
+function valueOf<Name extends RequestName>(name: Name, answer: Answer<Name>): Output<Name> {
+  if (!answer.ok) throw new Error(`${name}: ${sentenceOf(answer.problem)}`)
+  return answer.value
+}
