@@ -97,69 +97,85 @@ const work: fc.Arbitrary<Work> = fc
     bolts: fc.array(fc.constantFrom(1, 1, 1, 0.75, 1.5), { minLength: 2, maxLength: 2 }),
     torques: fc.array(fc.integer({ min: 5, max: 60 }), { minLength: 1, maxLength: 3 }),
     angles: fc.array(fc.integer({ min: 20, max: 120 }), { maxLength: 3 }),
+    /** Whether the later angles are printed as what they come to with those before. */
+    inAll: fc.boolean(),
+    recheck: fc.boolean(),
     tolerance: fc.constantFrom(0.02, 0.05, 0.1),
     loosen: fc.boolean(),
     reuse: fc.constantFrom('reusable' as const, 'reusable' as const, 'new-each-time' as const),
     pastMost: fc.constantFrom(undefined, 'replace' as const, 'begin-again' as const, 'begin-again' as const),
   })
-  .map(({ end, steps, waits, bolts, torques, angles, tolerance, loosen, reuse, pastMost }) => {
-    const sorted = torques.toSorted((a, b) => a - b)
-    const rising = end === 'turns' ? sorted : sorted.slice(0, 1).map((each) => Math.min(each, 40))
-    const limits = (target: number, unit: string) => ({
-      target: `${target} ${unit}`,
-      least: `${target * (1 - tolerance)} ${unit}`,
-      most: `${target * (1 + tolerance)} ${unit}`,
-    })
-    const torque = (target: number) => ({ kind: 'torque', order: 'pair', ...limits(target, 'N·m') })
-    /** In as many steps as that, from what was before. */
-    const stepped = (from: number, to: number, unit: string) =>
-      steps === 1 || to - from < 6
-        ? {}
-        : {
-            inSteps: {
-              least: `${((to - from) / steps) * 0.95} ${unit}`,
-              most: `${((to - from) / steps) * 1.05} ${unit}`,
-            },
-          }
-    const passes = [
-      ...(end === 'stretch' ? [{ kind: 'length', order: 'pair' }] : []),
-      ...rising.map((target, index) => ({
-        ...torque(target),
-        ...stepped(rising[index - 1] ?? 0, target, 'N·m'),
-      })),
-      ...(loosen ? [{ kind: 'loosen', order: 'pair' }, torque(rising[0]!)] : []),
-      ...(waits ? [{ kind: 'action', instruction: 'Wait.', waitMinutes: seconds / 60 }] : []),
-      ...(end === 'turns'
-        ? angles.map((target) => ({
-            ...{ kind: 'angle', order: 'pair' },
-            ...limits(target, '°'),
-            ...stepped(0, target, '°'),
-          }))
-        : [
-            {
-              ...{ kind: 'tighten-to-stretch', order: 'pair' },
-              ...{ least: `${stretch.least} mm`, most: `${stretch.most} mm` },
-              torque: { least: `${stretch.torque.least} N·m`, most: `${stretch.torque.most} N·m` },
-            },
-          ]),
-    ]
-    const procedures = engineSpec.shape.procedures.parse([
-      {
-        id: 'rods',
-        name: 'Rod bolts',
-        face: 'rods',
-        orders: [{ id: 'pair', sequence: ['rod-1', 'rod-2'] }],
-        passes,
-      },
-    ])
-    const fastenerGroups = winchEngine.fastenerGroups.map((group) =>
-      group.id === 'rod-bolts' ? { ...group, reuse, pastMost } : group,
-    )
-    return {
-      engine: { ...winchEngine, procedures, fastenerGroups },
-      bolts: bolts.map((share) => share * asItShouldBe),
-    }
-  })
+  .map(
+    ({ end, steps, waits, bolts, torques, angles, inAll, recheck, tolerance, loosen, reuse, pastMost }) => {
+      const sorted = torques.toSorted((a, b) => a - b)
+      const rising = end === 'turns' ? sorted : sorted.slice(0, 1).map((each) => Math.min(each, 40))
+      const limits = (target: number, unit: string) => ({
+        target: `${target} ${unit}`,
+        least: `${target * (1 - tolerance)} ${unit}`,
+        most: `${target * (1 + tolerance)} ${unit}`,
+      })
+      const torque = (target: number) => ({ kind: 'torque', order: 'pair', ...limits(target, 'N·m') })
+      /** In as many steps as that, from what was before. */
+      const stepped = (from: number, to: number, unit: string) =>
+        steps === 1 || to - from < 6
+          ? {}
+          : {
+              inSteps: {
+                least: `${((to - from) / steps) * 0.95} ${unit}`,
+                most: `${((to - from) / steps) * 1.05} ${unit}`,
+              },
+            }
+      const passes = [
+        ...(end === 'stretch' ? [{ kind: 'length', order: 'pair' }] : []),
+        ...rising.map((target, index) => ({
+          ...torque(target),
+          ...stepped(rising[index - 1] ?? 0, target, 'N·m'),
+        })),
+        ...(loosen ? [{ kind: 'loosen', order: 'pair' }, torque(rising[0]!)] : []),
+        ...(recheck && end === 'turns'
+          ? [{ ...torque(loosen ? rising[0]! : rising.at(-1)!), kind: 'recheck' }]
+          : []),
+        ...(waits ? [{ kind: 'action', instruction: 'Wait.', waitMinutes: seconds / 60 }] : []),
+        ...(end === 'turns'
+          ? angles.map((target, index) => {
+              if (!inAll || index === 0)
+                return {
+                  ...{ kind: 'angle', order: 'pair' },
+                  ...limits(target, '°'),
+                  ...stepped(0, target, '°'),
+                }
+              const { target: total, ...around } = limits(
+                angles.slice(0, index + 1).reduce((sum, each) => sum + each),
+                '°',
+              )
+              return { kind: 'angle', order: 'pair', inAll: total, ...around }
+            })
+          : [
+              {
+                ...{ kind: 'tighten-to-stretch', order: 'pair' },
+                ...{ least: `${stretch.least} mm`, most: `${stretch.most} mm` },
+                torque: { least: `${stretch.torque.least} N·m`, most: `${stretch.torque.most} N·m` },
+              },
+            ]),
+      ]
+      const procedures = engineSpec.shape.procedures.parse([
+        {
+          id: 'rods',
+          name: 'Rod bolts',
+          face: 'rods',
+          orders: [{ id: 'pair', sequence: ['rod-1', 'rod-2'] }],
+          passes,
+        },
+      ])
+      const fastenerGroups = winchEngine.fastenerGroups.map((group) =>
+        group.id === 'rod-bolts' ? { ...group, reuse, pastMost } : group,
+      )
+      return {
+        engine: { ...winchEngine, procedures, fastenerGroups },
+        bolts: bolts.map((share) => share * asItShouldBe),
+      }
+    },
+  )
 
 /** A 12 in wrench with a 4 in adapter straight on: the fastener has 4/3 of what its scale shows. */
 const withAdapter: HeldWrench = {
@@ -172,6 +188,7 @@ const withAdapter: HeldWrench = {
 const reached = {
   ...{ exact: 0, done: 0, replaced: 0, begunAgain: 0, turnedOn: 0, readAgain: 0 },
   ...{ exactStretch: 0, tightenedOn: 0, tooLong: 0, odd: 0, lengthDoubted: 0, takenBackStretch: 0 },
+  ...{ torque: 0, angle: 0, recheck: 0, inAll: 0, adapter: 0 },
   ...{ inSteps: 0, waited: 0, waitRefused: 0, waitShortened: 0 },
 }
 
@@ -286,6 +303,15 @@ class Follower {
     // A steady hand on a bolt that is not past its most: what is asked must not take it there, short or not before.
     if (by.off === 0 && !bolt.past) {
       reached.exact += 1
+      reached[pass.kind as 'torque' | 'angle' | 'recheck'] += 1
+      if (by.adapter && pass.kind !== 'angle') reached.adapter += 1
+      if (pass.kind === 'angle' && pass.inAll !== undefined) {
+        reached.inAll += 1
+        // Its limits in all are a share of all, so that what those before were off by, within theirs, is within these.
+        const all = [...bolt.turned.values()].reduce((sum, each) => sum + each)
+        const mostInAll = pass.inAll + whole.most - whole.target
+        expect(all, `in all, pass ${planned.pass + 1}`).toBeLessThanOrEqual(mostInAll * (1 + 1e-9))
+      }
       expect(came, `${window.kind}, pass ${planned.pass + 1}`).toBeLessThanOrEqual(whole.most * (1 + 1e-9))
     }
     if (came > whole.most * (1 + 1e-9)) bolt.past = true
