@@ -150,6 +150,18 @@ describe('pinned shells', () => {
     // M2 wants thick walls, but both T are M1's.
     expect(laidOut(assignment)).toEqual(['M2 T*/T*'])
   })
+
+  it('are kept one for each half that is pinned, and no other kind with them', () => {
+    const wantsTT = openBearing('M2', 56.035, 52)
+    const both = { ...wantsPP, pinned: { upper: { grade: 'T' }, lower: { grade: 'T' } } }
+    const kept = assigned(pumpMains, alike(line('P', 4), line('T', 2)), [both, wantsTT])
+    expect(laidOut(kept)).toEqual(['M2 T*/T*'])
+    // Of three T one is pinned at M1, and two are left.
+    const lower = { ...wantsPP, pinned: { upper: null, lower: { grade: 'T' } } }
+    const left = assigned(pumpMains, alike(line('T', 3)), [lower, wantsTT])
+    expect(left.unfilled.map(({ problem }) => problem.code)).toEqual(['pinned-outside'])
+    expect(laidOut(left)).toEqual(['M2 T/T'])
+  })
 })
 
 describe('reground journals', () => {

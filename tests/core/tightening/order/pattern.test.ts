@@ -130,6 +130,18 @@ describe('crosswise', () => {
     expect(pairs.every((_, pair) => Math.abs(order[2 * pair]! - order[2 * pair + 1]!) === half)).toBe(true)
   })
 
+  it('begins each pair at the end that is further from the last one pulled', () => {
+    const apart = (a: number, b: number, count: number) =>
+      Math.min((a - b + count) % count, (b - a + count) % count)
+    for (const count of [6, 8, 10, 12, 16, 18, 20, 24, 36]) {
+      const order = orderBy('crosswise', circle(count)).map(Number)
+      for (let at = 2; at < count; at += 2) {
+        const [before, first, second] = order.slice(at - 1, at + 2) as [number, number, number]
+        expect(apart(first, before, count), `${count}`).toBeGreaterThanOrEqual(apart(second, before, count))
+      }
+    }
+  })
+
   it('never goes to a neighbour on a circle of four and more, save where only neighbours are left', () => {
     for (let count = 5; count <= 24; count += 1) {
       const order = orderBy('crosswise', circle(count)).map(Number)

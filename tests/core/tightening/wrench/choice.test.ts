@@ -140,6 +140,13 @@ describe('the choice of a wrench', () => {
     ])
   })
 
+  it('advises choking up where one of them is too large, though another is too small', () => {
+    const codes = given(usableFor([held(small()), held(large())], window(30, 28, 32), today)).advice.map(
+      ({ code }) => code,
+    )
+    expect(codes).toEqual(['no-wrench-fits', 'choking-up'])
+  })
+
   it('advises a larger wrench alone, when all are too small', () => {
     expect(choose(window(400, 390, 410)).advice).toHaveLength(1)
   })
