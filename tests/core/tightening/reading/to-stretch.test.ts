@@ -8,6 +8,7 @@ import {
   openFlags,
   passText,
   wayOut,
+  windowOf,
 } from '../../../../core/tightening/index.ts'
 import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { Bench, pull } from '../bench.ts'
@@ -42,6 +43,12 @@ describe('a fastener that is tightened until it is 0.019 to 0.024 in longer, at 
     const bench = stretched(inches, torque)
     expect(bench.run?.pulls.at(-1)).toMatchObject({ verdict: 'within', torque: { typed: torque } })
     expect(bench.next?.fastener).toBe('cap-2')
+  })
+
+  it('aims at the middle of its torques: 75 lbf·ft is 101.7 N·m', () => {
+    const { procedure } = snug()
+    const window = windowOf(procedure.passes[2]!, 'cap-1')
+    expect(window?.kind === 'length' && window.torque?.target).toBeCloseTo(101.686, 2)
   })
 
   it('needs both its length and its torque', () => {

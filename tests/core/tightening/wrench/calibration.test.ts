@@ -37,6 +37,10 @@ describe('the calibration of a wrench, ISO 6789: 12 months or 5000 cycles, which
     expect(said(undefined, '2026-03-02')).toContain('No calibration of')
   })
 
+  it('may be of this very day', () => {
+    expect(said({ on, cycles: 0 }, on)).toBeNull()
+  })
+
   it('cannot lie in the future', () => {
     expect(said({ on, cycles: 0 }, '2025-03-01')).toContain('which is still to come')
   })

@@ -147,6 +147,23 @@ describe('the choice of a wrench', () => {
     expect(codes).toEqual(['no-wrench-fits', 'choking-up'])
   })
 
+  it('advises nothing where one fits, and sets it for a small screw of less than 1 N·m as well', () => {
+    expect(choose(window(12, 11, 13)).advice).toEqual([])
+    const tiny = small({ range: { least: '0.2 N·m', most: '1 N·m' }, scale: { unit: 'N·m', step: 0.01 } })
+    expect(choose(window(0.6, 0.55, 0.65), [held(tiny)]).usable[0]?.mark).toBeCloseTo(0.6, 9)
+  })
+
+  it('advises in the unit of the wrenches that are there', () => {
+    const inches = small({
+      range: { least: '20 lbf·in', most: '100 lbf·in' },
+      scale: { unit: 'lbf·in', step: 1 },
+    })
+    // 24 N·m is 212 lbf·in, and five times that 1062.
+    expect(choose(window(24, 22, 26), [held(inches)]).advice[0]).toContain(
+      'between 212 lbf·in and 1062 lbf·in',
+    )
+  })
+
   it('advises a larger wrench alone, when all are too small', () => {
     expect(choose(window(400, 390, 410)).advice).toHaveLength(1)
   })
