@@ -39,6 +39,18 @@ describe('the table of texts', () => {
     expect(codes.length).toBeGreaterThan(100)
     expect(codes.filter((code) => !source.includes(`'${code}'`))).toEqual([])
   })
+
+  it.each([
+    ['a plain table', 'run.next', 'run.neverShown'],
+    ['a table in a table', 'run.wait.left', 'run.wait.neverShown'],
+    ['a table that is looked up by a code', 'doctor.lines.disk-full', 'doctor.lines.never-shown'],
+    ['a table that another table is made from', 'passes.kinds.seat', 'passes.kinds.never-shown'],
+  ])('would be found out with a text that nobody shows, in %s', (_, used, unused) => {
+    const names = Object.entries(subjects).flatMap(([subject, table]) => namesOf(subject, table))
+    expect(names).toContain(used)
+    expect(isUsed(used)).toBe(true)
+    expect(isUsed(unused)).toBe(false)
+  })
 })
 
 /** `table.message` as it stands in the source: named in full, or taken apart: `{ half } = words.described`. */
