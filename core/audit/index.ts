@@ -8,6 +8,7 @@ import type { Finding } from './finding.ts'
 import { auditLimits } from './limits.ts'
 import { auditMeasuring } from './measuring.ts'
 import { auditOrders } from './orders.ts'
+import { auditMeasures } from './measures.ts'
 import { auditParts } from './parts.ts'
 import { auditPasses } from './passes.ts'
 import { auditPositions } from './positions.ts'
@@ -48,6 +49,7 @@ const subjects = [
   auditBeads,
   auditSteps,
   auditParts,
+  auditMeasures,
 ]
 
 /** Everything that is wrong or doubtful in a spec that could be read; faults before doubts. Empty for a good one. */

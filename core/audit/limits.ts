@@ -28,7 +28,7 @@ export function auditLimits(spec: EngineSpec): readonly Finding[] {
 const rodSide: Phrase = { code: 'rodSideClearance', facts: {} }
 const ofEndFloat: Phrase = { code: 'endFloat', facts: {} }
 
-function auditPair<Value extends number>(
+export function auditPair<Value extends number>(
   place: Phrase,
   path: string,
   { target, least, most }: Limits<Value>,
@@ -156,7 +156,7 @@ function range(limits: { readonly least: Length; readonly most: Length }): Span 
 }
 
 /** Lengths in the unit they were entered in: the finding can then be held against the manual. */
-function lengthsAs({ target, least, most }: Limits<Length>): (length: Length) => Amount {
+export function lengthsAs({ target, least, most }: Limits<Length>): (length: Length) => Amount {
   const unit = lengthUnitOf(known(target, least, most))
   return (length) => lengthAmount(length, unit)
 }

@@ -45,6 +45,7 @@ function fits({ kind }: Step): boolean {
     case 'choose-shells':
     case 'check':
     case 'count':
+    case 'measure-limits':
       return false
     default:
       return kind satisfies never

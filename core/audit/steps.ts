@@ -128,6 +128,7 @@ function workOf(step: Step): Facts<'done-in-two-steps'>['work'] | null {
     case 'fit-part':
     case 'check':
     case 'count':
+    case 'measure-limits':
       return null
     default:
       return step satisfies never

@@ -59,6 +59,13 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'part-fitted':
       say('part', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
       break
+    case 'limit-measured':
+      if (event.verdict === 'outside')
+        say('flag', 'outside', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step, event.at)
+      break
+    case 'measured-part-replaced':
+      say('flag', 'replaced', event.at)
+      break
     case 'parts-ticked': {
       const name = spec.parts.find(({ id }) => id === event.part)?.name ?? event.part
       say('part', name, event.number)
@@ -90,6 +97,7 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'half-fitted':
     case 'half-taken-out':
     case 'part-taken-out':
+    case 'limit-accepted':
     case 'ticks-removed':
     case 'part-left-over':
     case 'parts-counted':

@@ -119,6 +119,7 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
         return refer.fit([...path, 'fit'], step.fit)
       case 'fit-part':
       case 'check':
+      case 'measure-limits':
         return refer.face([...path, 'face'], step.face)
       case 'lay-bead':
         return refer.bead([...path, 'bead'], step.bead)

@@ -1,4 +1,6 @@
 import { z } from 'zod'
+import { advise } from './advice.ts'
+import { measure } from './measure.ts'
 import { gapText, idText, nameText, sentenceText } from './text.ts'
 
 const common = {
@@ -30,6 +32,13 @@ export const step = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ ...common, kind: z.literal('lay-bead'), bead: idText }),
   z.strictObject({ ...common, kind: z.literal('run-procedure'), procedure: idText }),
+  /** Measured at several places against limits, each reading by itself. */
+  z.strictObject({
+    ...common,
+    kind: z.literal('measure-limits'),
+    face: idText.optional(),
+    measures: z.array(measure).min(1, advise('measures-none')).max(30),
+  }),
   /** What is left over is counted: every part of the list is in, or it is said where it is. */
   z.strictObject({ ...common, kind: z.literal('count') }),
   z.strictObject({

@@ -60,6 +60,8 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
       return event.verdict === 'unread' || event.verdict === 'within' ? null : 'flagged'
     case 'check-answered':
       return event.verdict === 'good' ? null : 'flagged'
+    case 'limit-measured':
+      return event.verdict === 'outside' ? 'flagged' : null
     case 'parts-ticked':
       return event.reason === null ? null : 'flagged'
     case 'problem-noted':
@@ -71,6 +73,8 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'half-taken-out':
     case 'part-fitted':
     case 'part-taken-out':
+    case 'limit-accepted':
+    case 'measured-part-replaced':
     case 'ticks-removed':
     case 'part-left-over':
     case 'parts-counted':

@@ -1,9 +1,11 @@
 import {
+  askedPlaces,
   bearingAt,
   candidatesAt,
   currentStep,
   isStepDone,
   measuringOf,
+  serviceLimits,
   unaccounted,
   usesAt,
   type BuildCommand,
@@ -39,6 +41,7 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
   },
   'fit-shells': { 'half of the shells fitted': fitHalf },
   'fit-part': { 'part to fit': atOnce, 'single-use part used again': useAgain },
+  'measure-limits': { 'limits to measure': atOnce, 'reading outside its limits': measureOutside },
   count: { 'parts to count': atOnce, 'parts all there': allCounted },
   'lay-bead': { 'bead to lay': atOnce, 'bead laid': goOn },
   check: { 'check to answer': atOnce },
@@ -208,4 +211,15 @@ function useAgain(build: MemoryBuild, step: StepOf<'fit-part'>): boolean {
 
 function allCounted(build: MemoryBuild): boolean {
   return goOnUntil(build, () => unaccounted(build.engine.spec, build.state).length === 0)
+}
+
+/** The first place reads ten times the most of a used part. */
+function measureOutside(build: MemoryBuild, step: StepOf<'measure-limits'>): boolean {
+  const [place] = askedPlaces(build.state, step)
+  if (place === undefined) return false
+  const { measure, at } = place
+  const most = serviceLimits(measure)?.most ?? measure.new.most
+  if (most === undefined) return false
+  const typed = String(10 * inMillimetres(most))
+  return build.act({ type: 'measure-limit', step: step.id, measure: measure.id, at, typed }).ok
 }

@@ -1,4 +1,4 @@
-import { checkNote, partUses, usesAt, type BuildState } from '../../core/builds/index.ts'
+import { askedPlaces, checkNote, partUses, usesAt, type BuildState } from '../../core/builds/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { answerText, numberOf } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
@@ -34,6 +34,13 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
       return [words.people.lookAt.halves]
     case 'fit-part':
       return [step.instruction, ...partsIn(words, spec, state, step)]
+    case 'measure-limits':
+      return askedPlaces(state, step).map(({ measure, at, measured }) =>
+        words.limits.read({
+          ...{ name: measure.name, at, typed: measured?.reading.typed ?? '–' },
+          ...{ verdict: measured?.verdict ?? 'outside', accepted: measured?.accepted ?? null },
+        }),
+      )
     case 'count':
       return [
         words.partsList.count.whatFor,

@@ -1,5 +1,6 @@
 import { sentenceOf } from '../../core/problem/index.ts'
 import {
+  askedPlaces,
   currentStep,
   evolve,
   halfKey,
@@ -40,6 +41,11 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
     }
     case 'fit-part':
       return { type: 'fit-part', step: step.id }
+    case 'measure-limits': {
+      const { measure, at } = askedPlaces(state, step).find(({ settled }) => !settled)!
+      const typed = `${Number(measure.new.least ?? measure.new.most) / 1e6} mm`
+      return { type: 'measure-limit', step: step.id, measure: measure.id, at, typed }
+    }
     case 'count': {
       const [use] = unaccounted(spec, state)
       if (use === undefined) return { type: 'count-parts', step: step.id }

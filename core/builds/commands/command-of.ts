@@ -52,6 +52,16 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'amend-build', text: event.text, reason: event.reason }
     case 'build-voided':
       return { type: 'void-build', reason: event.reason }
+    case 'limit-measured': {
+      const { step, measure, at, reading } = event
+      return { type: 'measure-limit', step, measure, at, typed: reading.typed }
+    }
+    case 'limit-accepted':
+    case 'measured-part-replaced': {
+      const type = event.type === 'limit-accepted' ? 'accept-measured' : 'replace-measured'
+      const { step, measure, at, reason } = event
+      return { type, step, measure, at, reason }
+    }
     case 'parts-ticked': {
       const { type: _, version: __, reason, number, ...ticked } = event
       return { type: 'tick-parts', ...ticked, reason: reason ?? '', number: number ?? '' }

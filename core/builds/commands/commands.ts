@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { bearingCommands } from './bearing-commands.ts'
+import { limitCommands } from './limit-commands.ts'
 import { partCommands } from './part-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
 import { half, measuredWith, thrustPair, washersByTable } from '../events/events.ts'
@@ -58,6 +59,7 @@ export const buildCommand = z.discriminatedUnion('type', [
   }),
   ...bearingCommands,
   ...partCommands,
+  ...limitCommands,
   ...runCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it

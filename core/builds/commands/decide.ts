@@ -8,6 +8,7 @@ import { decideBearing } from './decide-bearing.ts'
 import { answerCheck } from './decide-check.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideInRun } from './decide-in-run.ts'
+import { acceptMeasured, measureLimit, replaceMeasured } from './decide-limits.ts'
 import { countParts, leaveOver, removeTicks, tickParts } from './decide-parts.ts'
 import { decideSecond } from './decide-second.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
@@ -84,6 +85,9 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'remove-ticks': removeTicks,
   'leave-over': leaveOver,
   'count-parts': countParts,
+  'measure-limit': measureLimit,
+  'accept-measured': acceptMeasured,
+  'replace-measured': replaceMeasured,
   'start-run': decideInRun,
   'declare-new': decideInRun,
   pull: decideInRun,

@@ -79,6 +79,7 @@ const subjects: Readonly<Record<Step['kind'], DrawingSubject>> = {
   'lay-bead': 'bead',
   check: 'check',
   count: 'check',
+  'measure-limits': 'check',
   'run-procedure': 'tightening',
 }
 

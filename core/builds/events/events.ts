@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { bearingEvents } from './bearing-events.ts'
+import { limitEvents } from './limit-events.ts'
 import { partEvents } from './part-events.ts'
 import { runEvents } from '../../tightening/index.ts'
 
@@ -117,6 +118,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   }),
   ...bearingEvents,
   ...partEvents,
+  ...limitEvents,
   ...runEvents,
   /**
    * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else

@@ -1,5 +1,6 @@
 import { evolveRun } from '../../tightening/index.ts'
 import { evolveBearings } from './bearing-record.ts'
+import { evolveLimits } from './limit-record.ts'
 import { evolveParts, withoutTicksAt } from './part-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
@@ -78,6 +79,14 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
         ...state,
         partsFitted: withoutMember(state.partsFitted, event.step),
         parts: withoutTicksAt(state.parts, event.step),
+        workedOn: { step: event.step },
+      }
+    case 'limit-measured':
+    case 'limit-accepted':
+    case 'measured-part-replaced':
+      return {
+        ...state,
+        limits: evolveLimits(state.limits, seq, event),
         workedOn: { step: event.step },
       }
     case 'parts-ticked':

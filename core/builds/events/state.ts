@@ -1,5 +1,6 @@
 import type { Run } from '../../tightening/index.ts'
 import { untouched, type BearingRecord } from './bearing-record.ts'
+import type { LimitsRecord } from './limit-record.ts'
 import { noParts, type PartsRecord } from './part-record.ts'
 import type { Half, ShellChoice } from './events.ts'
 
@@ -22,6 +23,8 @@ export interface BuildState {
   /** Steps of the kind fit-part that are done. */
   readonly partsFitted: ReadonlySet<string>
   readonly parts: PartsRecord
+  /** What was measured against limits. */
+  readonly limits: LimitsRecord
   /** By bead id: those that are laid. */
   readonly beads: Readonly<Record<string, BeadLaid>>
   /** By step id: the last answer. */
@@ -90,6 +93,7 @@ export const emptyBuild: BuildState = {
   fitted: new Set(),
   partsFitted: new Set(),
   parts: noParts,
+  limits: {},
   beads: {},
   checks: {},
   runs: {},

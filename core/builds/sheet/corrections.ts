@@ -17,6 +17,7 @@ export interface SheetCorrection extends Stamp {
     | 'half-taken-out'
     | 'part-taken-out'
     | 'ticks-removed'
+    | 'measured-part-replaced'
     | 'bead-wiped-off'
     | 'marks-noted-again'
     | 'shells-chosen-again'
@@ -98,6 +99,10 @@ function correctionOf(
     case 'part-taken-out':
     case 'bead-wiped-off':
       return { kind: event.type, about: stepCalled(event.step), reason: reasonOf(event) }
+    case 'measured-part-replaced': {
+      const about: Phrase = { code: 'partIn', facts: { part: event.at, step: stepName(event.step) } }
+      return { kind: event.type, about, reason: event.reason }
+    }
     case 'ticks-removed': {
       const part = spec.parts.find(({ id }) => id === event.part)?.name ?? event.part
       const about: Phrase = { code: 'partIn', facts: { part, step: stepName(event.step) } }
@@ -136,6 +141,8 @@ function correctionOf(
     case 'build-started':
     case 'half-fitted':
     case 'part-fitted':
+    case 'limit-measured':
+    case 'limit-accepted':
     case 'parts-ticked':
     case 'part-left-over':
     case 'parts-counted':

@@ -5,6 +5,7 @@ import { beadsOn, type SheetBead } from './beads.ts'
 import { checksOn, type SheetCheck } from './checks.ts'
 import { correctionsIn, type SheetCorrection } from './corrections.ts'
 import { fitsOn, type SheetFit } from './fits.ts'
+import { limitsOn, type SheetLimit } from './limits.ts'
 import { partsOn, type SheetPart } from './parts.ts'
 import { runsOn, type SheetRun } from './runs.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
@@ -34,6 +35,7 @@ export interface BuildSheet {
   readonly runs: readonly SheetRun[]
   readonly beads: readonly SheetBead[]
   readonly parts: readonly SheetPart[]
+  readonly limits: readonly SheetLimit[]
   readonly checks: readonly SheetCheck[]
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
@@ -78,6 +80,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     runs: runsOn(spec, state, entries),
     beads: beadsOn(spec, state, entries),
     parts: partsOn(spec, state, entries),
+    limits: limitsOn(spec, entries),
     checks: checksOn(spec, entries),
     steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),

@@ -20,6 +20,7 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
       return procedureOf(spec, step.procedure).face
     case 'lay-bead':
       return spec.beads.find(({ id }) => id === step.bead)?.face ?? first!.id
+    case 'measure-limits':
     case 'fit-part':
     case 'check':
       return step.face ?? first!.id

@@ -1,5 +1,6 @@
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
 import { isRunDone, lastLivePull } from '../../tightening/index.ts'
+import { askedPlaces } from '../limits/asked-places.ts'
 import { halves, type Half } from '../events/events.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
 
@@ -80,6 +81,8 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
       )
     case 'run-procedure':
       return isRunDone(procedureOf(spec, step.procedure), state.runs[step.procedure])
+    case 'measure-limits':
+      return askedPlaces(state, step).every(({ settled }) => settled)
     case 'count':
       return state.parts.counted.has(step.id)
     case 'fit-part':
@@ -98,6 +101,7 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
   switch (step.kind) {
     case 'note-marks':
     case 'choose-shells':
+    case 'measure-limits':
     case 'count':
       return false
     case 'fit-shells':

@@ -14,6 +14,7 @@ export const auditPhrases = {
   rodSideClearance: (_: Record<never, never>) => 'rod side clearance',
   endFloat: (_: Record<never, never>) => 'end float',
   endFloatOfWasher: ({ washer }: { readonly washer: string }) => `end float, washer “${washer}”`,
+  measureCalled: ({ name }: { readonly name: string }) => name,
   passOf: ({ procedure, pass }: { readonly procedure: string; readonly pass: number }) =>
     `${procedure}, pass ${pass}`,
   fastenerNumbered: ({ number }: { readonly number: string }) => `fastener ${number}`,

@@ -15,6 +15,7 @@ import { flags } from './flags.ts'
 import { flangeAssumptions, pullInputs } from './joint.ts'
 import { keys } from './keys.ts'
 import { launch } from './launch.ts'
+import { limits } from './limits.ts'
 import { order } from './order.ts'
 import { packaging } from './packaging.ts'
 import { parts } from './parts.ts'
@@ -56,6 +57,7 @@ export const en = {
   flags,
   keys,
   launch,
+  limits,
   order,
   packaging,
   parts,

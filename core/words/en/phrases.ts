@@ -18,6 +18,7 @@ const entries: Readonly<Record<string, string>> = {
   keepOut: 'keep-out zone',
   marks: 'mark',
   oilPassages: 'oil passage',
+  measures: 'measure',
   orders: 'order',
   outline: 'corner',
   passes: 'pass',

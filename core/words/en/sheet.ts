@@ -269,6 +269,7 @@ export const sheet = {
       'run-restarted': archive.entries['run-restarted'],
       'half-taken-out': archive.entries['half-taken-out'],
       'part-taken-out': archive.entries['part-taken-out'],
+      'measured-part-replaced': archive.entries['measured-part-replaced'],
       'ticks-removed': archive.entries['ticks-removed'],
       'bead-wiped-off': archive.entries['bead-wiped-off'],
       'marks-noted-again': 'marks noted again',

@@ -68,6 +68,8 @@ export const specAdvice = {
   'faces-none': (_: None) => 'a case has at least one joint face',
   'order-empty': (_: None) => 'an order has at least one fastener',
   'passes-none': (_: None) => 'a procedure has at least one pass',
+  'limits-empty': (_: None) => 'write “least”, “most” or both',
+  'measures-none': (_: None) => 'name one thing at least that is measured',
   'part-limit': (_: None) =>
     'write “new-each-time”, or how long it may be used again: “limit” in words, or “uses” as so many builds in all',
   'part-unused': (_: None) => 'name one step at least that uses it',

@@ -1,4 +1,5 @@
 import {
+  askedPlaces,
   currentStep,
   halfKey,
   proposalsFor,
@@ -40,6 +41,13 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
     case 'fit-part': {
       const use = usesAt(spec, state, step.id).find(({ left }) => left > 0)
       return use === undefined ? { type: 'fit-part', step: step.id } : ticked(use)
+    }
+    case 'measure-limits': {
+      const { measure, at } = askedPlaces(state, step).find(({ settled }) => !settled)!
+      const { least, most } = measure.new
+      const between = least !== undefined && most !== undefined ? half(sum(least, most)) : (least ?? most!)
+      const place = { step: step.id, measure: measure.id, at }
+      return { type: 'measure-limit', ...place, typed: formatLength(between, 'mm') }
     }
     case 'count': {
       const [use] = unaccounted(spec, state)

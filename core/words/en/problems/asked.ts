@@ -30,6 +30,9 @@ const asked = {
     `why ${position}, ${halves[half]} half, gets ${grade}`,
   'half-taken-out': ({ position, half }: AtHalf) => `why the ${halves[half]} half of ${position} comes out`,
   'part-taken-out': ({ step }: OfStep) => `why “${step}” is undone`,
+  'limit-accepted': ({ name, place }: { readonly name: string; readonly place: string }) =>
+    `why ${name}, ${place}, is accepted outside its limits`,
+  'measured-part-replaced': (_: None) => 'what was replaced or worked on',
   'new-each-time': ({ part }: OfPart) => `why “${part}” is used again although it is to be new each time`,
   'used-up': ({ part }: OfPart) => `why “${part}” is used again beyond its limit`,
   'ticks-removed': ({ part }: OfPart) => `why “${part}” does not count as fitted`,

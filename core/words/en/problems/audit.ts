@@ -281,6 +281,18 @@ export const auditWords = {
   'parts-never-counted': (_: Record<never, never>) =>
     'There is a parts list, and no step counts what is left over. Add one at the end.',
 
+  // What is measured against limits
+  'service-limits-narrower': ({ name }: { name: string }) =>
+    `${name}: the limits of a used part are narrower than those of a new one. Correct one of the two.`,
+  'measured-place-twice': ({ name, place }: { name: string; place: string }) =>
+    `${name}: “${place}” is there twice. Give each place a name of its own.`,
+  'measure-twice': ({ name, id }: { name: string; id: string }) =>
+    `${name}: “${id}” stands twice in one step. Give each measure its own id.`,
+  'ring-gap-may-close': ({ name }: { name: string }) =>
+    `${name}: there is no least gap above zero. The ends of a ring must never touch: write the least that the manual gives.`,
+  'ring-gap-unusual': (facts: { name: string; bore: AmountText; least: AmountText; most: AmountText }) =>
+    `${facts.name}: in a bore of ${facts.bore} a ring gap lies between ${facts.least} and ${facts.most}. Check the limits and their unit.`,
+
   // Cautions and source
   'standing-caution-missing': (_: Record<never, never>) =>
     "No caution says that the maker's current manual and a qualified person overrule this program. Add one for all steps.",

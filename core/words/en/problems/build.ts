@@ -47,6 +47,13 @@ export const buildWords = {
   'step-done-already': ({ step }: OfStep) =>
     `“${step}” is done already. If that was a mistake, take it back.`,
   'step-not-done': ({ step }: OfStep) => `“${step}” is not done, so there is nothing to take back.`,
+  'measure-unknown': ({ step, place }: OfStep & { readonly place: string }) =>
+    `“${step}” measures nothing at “${place}”. Choose one of its places.`,
+  'ring-gap-zero': ({ place }: { readonly place: string }) =>
+    `${place}: a ring gap of 0 is no reading, because the ends of a ring must never touch. Measure with the thinnest feeler; where ` +
+    'not even that goes in, note it as outside with the next size below, and fit or file another ring.',
+  'nothing-outside': ({ name, place }: { readonly name: string; readonly place: string }) =>
+    `${name}, ${place}: nothing is outside its limits there. Measure it first.`,
   'part-unknown': ({ part }: { readonly part: string }) =>
     `The parts list has no “${part}”. Choose a part of the list.`,
   'part-not-in-step': ({ part, step }: PartIn) =>

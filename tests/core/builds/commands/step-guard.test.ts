@@ -13,6 +13,7 @@ const reason = 'The apprentice asked to see it'
 const mm = { typed: '0.05', unit: 'mm' } as const
 const ofM1 = { step: 'choose-mains', position: 'M1' }
 const half = { step: 'fit-mains', position: 'M1', half: 'upper' } as const
+const ofRings = { step: 'ring-gaps', measure: 'top', at: 'Barrel 1' }
 const rods = { procedure: 'rods' }
 
 /** One of each, to a step that has steps before and after it, but for the marks, which come first. */
@@ -42,6 +43,9 @@ const commands: { readonly [Type in StepCommandType]: CommandOf<Type> } = {
   'lay-bead': { type: 'lay-bead', step: 'bead-plus' },
   'wipe-off-bead': { type: 'wipe-off-bead', step: 'bead-plus', reason },
   'answer-check': { type: 'answer-check', step: 'end-float', good: true, reading: '0.10', note: '' },
+  'measure-limit': { type: 'measure-limit', ...ofRings, typed: '0.3' },
+  'accept-measured': { type: 'accept-measured', ...ofRings, reason },
+  'replace-measured': { type: 'replace-measured', ...ofRings, reason },
   'tick-parts': {
     ...{ type: 'tick-parts', step: 'lay-crank', part: 'washers', count: 1 },
     ...{ condition: 'new', reason: '', number: '' },

@@ -1,0 +1,66 @@
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import { parseLength } from '../../quantity/index.ts'
+import { readReason } from '../../tightening/index.ts'
+import { askedPlaces, judgeLimits, type AskedPlace } from '../limits/asked-places.ts'
+import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
+
+type At = BuildAtStep<'measure-limits'>
+const version = 1
+
+/**
+ * A place may be measured as often as one likes; the last reading counts. Refuses `measure-unknown`, what `parseLength` does,
+ * `number-negative` where a gap cannot be, and `ring-gap-zero`.
+ */
+export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Events {
+  const place = placeOf(at, command)
+  if (!place.ok) return place
+  const { measure } = place.value
+  const length = parseLength(command.typed, 'mm')
+  if (!length.ok) return length
+  const typed = command.typed.trim()
+  if (length.value < 0 && measure.what !== 'deck-height') return refused('number-negative', { typed })
+  if (length.value === 0 && measure.what === 'ring-gap')
+    return refused('ring-gap-zero', { place: command.at })
+  const reading = { typed, length_nm: length.value }
+  const verdict = judgeLimits(measure, length.value)
+  return done([{ type: 'limit-measured', version, ...named(command), reading, verdict }])
+}
+
+/** Refuses `measure-unknown`, `nothing-outside` where the place asks for nothing, and `reason-missing`. */
+export function acceptMeasured(at: At, command: CommandOf<'accept-measured'>): Events {
+  const open = openAt(at, command)
+  if (!open.ok) return open
+  const facts = { name: open.value.measure.name, place: command.at }
+  const reason = readReason(command.reason, { what: 'limit-accepted', ...facts })
+  if (!reason.ok) return reason
+  return done([{ type: 'limit-accepted', version, ...named(command), reason: reason.value }])
+}
+
+/** Refuses as `acceptMeasured`. */
+export function replaceMeasured(at: At, command: CommandOf<'replace-measured'>): Events {
+  const open = openAt(at, command)
+  if (!open.ok) return open
+  const reason = readReason(command.reason, { what: 'measured-part-replaced' })
+  if (!reason.ok) return reason
+  return done([{ type: 'measured-part-replaced', version, ...named(command), reason: reason.value }])
+}
+
+type Place = Pick<CommandOf<'measure-limit'>, 'step' | 'measure' | 'at'>
+
+function named({ step, measure, at }: Place) {
+  return { step, measure, at }
+}
+
+function placeOf({ state, step }: At, { measure, at }: Place): Outcome<AskedPlace> {
+  const place = askedPlaces(state, step).find((each) => each.measure.id === measure && each.at === at)
+  return place === undefined ? refused('measure-unknown', { step: step.name, place: at }) : done(place)
+}
+
+function openAt(build: At, command: Place): Outcome<AskedPlace> {
+  const place = placeOf(build, command)
+  if (!place.ok) return place
+  const { measured, settled, measure } = place.value
+  return measured === null || settled
+    ? refused('nothing-outside', { name: measure.name, place: command.at })
+    : place
+}

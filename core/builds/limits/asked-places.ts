@@ -1,0 +1,46 @@
+import type { Limits, Measure, Step } from '../../engine/index.ts'
+import type { Length } from '../../quantity/index.ts'
+import { placeKey, type LimitReading } from '../events/limit-record.ts'
+import type { BuildState } from '../events/state.ts'
+
+type MeasureStep = Extract<Step, { kind: 'measure-limits' }>
+
+/** One place that a step has measured. */
+export interface AskedPlace {
+  readonly measure: Measure
+  readonly at: string
+  /** Null while nothing was measured there, or since its part was replaced. */
+  readonly measured: LimitReading | null
+  /** Whether nothing more is asked there. */
+  readonly settled: boolean
+}
+
+/** Every place that the step measures, in the order of the spec. */
+export function askedPlaces(
+  { limits }: Pick<BuildState, 'limits'>,
+  step: MeasureStep,
+): readonly AskedPlace[] {
+  return step.measures.flatMap((measure) =>
+    measure.at.map((at) => {
+      const measured = limits[placeKey({ step: step.id, measure: measure.id, at })] ?? null
+      const settled = measured !== null && (measured.verdict !== 'outside' || measured.accepted !== null)
+      return { measure, at, measured, settled }
+    }),
+  )
+}
+
+/** The limits of a used part: a bound that the spec leaves out is that of a new one. Null where it has none of its own. */
+export function serviceLimits(measure: Measure): Limits | null {
+  return measure.service === undefined ? null : { ...measure.new, ...measure.service }
+}
+
+/** Bounds are themselves allowed. */
+export function judgeLimits(measure: Measure, length: Length): 'new' | 'service' | 'outside' {
+  if (isWithin(measure.new, length)) return 'new'
+  const service = serviceLimits(measure)
+  return service !== null && isWithin(service, length) ? 'service' : 'outside'
+}
+
+function isWithin({ least, most }: Limits, length: Length): boolean {
+  return (least === undefined || length >= least) && (most === undefined || length <= most)
+}

@@ -1,0 +1,42 @@
+import type { EngineSpec, Measure } from '../../engine/index.ts'
+import type { RecordedEvent } from '../events/events.ts'
+import type { LimitReading } from '../events/limit-record.ts'
+import { stampOf, type Stamp } from '../events/stamp.ts'
+
+/** One reading against limits. Earlier ones of the same place stay beside the one that counts. */
+export interface SheetLimit extends Stamp, Pick<LimitReading, 'reading' | 'verdict' | 'accepted'> {
+  readonly step: string
+  readonly measure: Measure
+  readonly at: string
+  /** What was replaced because of this reading; null where nothing was. */
+  readonly replaced: string | null
+  /** False when the place was measured again later, or its part replaced. */
+  readonly counts: boolean
+}
+
+export function limitsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetLimit[] {
+  const rows: SheetLimit[] = []
+  for (const entry of entries) {
+    const { event } = entry
+    if (!('measure' in event)) continue
+    const step = spec.steps.find(({ id }) => id === event.step)
+    const measure =
+      step?.kind === 'measure-limits' ? step.measures.find(({ id }) => id === event.measure) : undefined
+    if (step === undefined || measure === undefined) continue
+    const last = rows.findLastIndex(
+      (row) => row.step === step.name && row.measure === measure && row.at === event.at,
+    )
+    const before = rows[last]
+    if (event.type === 'limit-measured') {
+      if (before !== undefined) rows[last] = { ...before, counts: false }
+      const { reading, verdict, at } = event
+      const row = { step: step.name, measure, at, reading, verdict }
+      rows.push({ ...stampOf(entry), ...row, accepted: null, replaced: null, counts: true })
+    } else if (before !== undefined)
+      rows[last] =
+        event.type === 'limit-accepted'
+          ? { ...before, accepted: event.reason }
+          : { ...before, replaced: event.reason, counts: false }
+  }
+  return rows
+}

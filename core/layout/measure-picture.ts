@@ -1,0 +1,124 @@
+import type { MeasuredKind } from '../engine/index.ts'
+
+/** A line of a small picture: what is metal is closed and filled, a gauge points at what is measured. */
+export interface PictureLine {
+  readonly role: 'metal' | 'edge' | 'axis' | 'gauge'
+  /** x0, y0, x1, y1, … in the picture's own units. */
+  readonly points: readonly number[]
+  readonly closed: boolean
+}
+
+/** Where a gauge goes, as a picture 300 wide and 120 high. */
+export interface MeasurePicture {
+  readonly width: number
+  readonly height: number
+  readonly lines: readonly PictureLine[]
+}
+
+const width = 300
+const height = 120
+
+/** The picture of each thing that is measured: the part as it lies in the hand, and the gauge in the gap. */
+export function measurePicture(what: MeasuredKind): MeasurePicture {
+  return { width, height, lines: pictures[what]() }
+}
+
+const pictures: { readonly [What in MeasuredKind]: () => readonly PictureLine[] } = {
+  'ring-gap': () => {
+    const gap = 0.16
+    return [
+      ...pipe(arc(150, 62, 56, 0, 2 * Math.PI), arc(150, 62, 48, 0, 2 * Math.PI)),
+      metal([...arc(150, 62, 46, gap, 2 * Math.PI - gap), ...arc(150, 62, 37, 2 * Math.PI - gap, gap)]),
+      ...pointer(150, 112, 150, 30),
+      axis(150, 0, 150, 120),
+    ]
+  },
+  'groove-clearance': () => [
+    metal(box(40, 18, 130, 84)),
+    hollow(box(118, 46, 52, 26)),
+    metal(box(126, 52, 66, 20)),
+    ...pointer(262, 49, 172, 49),
+  ],
+  'piston-clearance': () => [
+    metal(box(30, 8, 34, 104)),
+    metal(box(236, 8, 34, 104)),
+    metal(box(64, 28, 162, 62)),
+    edge(box(136, 50, 18, 18)),
+    axis(150, 4, 150, 116),
+    ...pointer(231, 112, 231, 74),
+  ],
+  'rod-side': () => [
+    metal(box(40, 10, 44, 100)),
+    metal(box(216, 10, 44, 100)),
+    metal(box(84, 44, 132, 30)),
+    metal(box(90, 22, 112, 76)),
+    axis(20, 59, 280, 59),
+    ...pointer(209, 4, 209, 40),
+  ],
+  'run-out': () => [
+    metal([40, 112, 66, 76, 92, 112]),
+    metal([208, 112, 234, 76, 260, 112]),
+    metal(box(24, 54, 252, 22)),
+    axis(10, 65, 290, 65),
+    edge(arc(150, 22, 18, 0, 2 * Math.PI)),
+    ...pointer(150, 22, 150, 53),
+  ],
+  'deck-height': () => [
+    metal(box(30, 30, 56, 84)),
+    metal(box(214, 30, 56, 84)),
+    metal(box(90, 46, 120, 68)),
+    edge([20, 30, 280, 30]),
+    ...pointer(150, 6, 150, 45),
+  ],
+  other: () => [
+    metal(box(40, 76, 220, 34)),
+    edge(arc(150, 26, 20, 0, 2 * Math.PI)),
+    ...pointer(150, 26, 150, 75),
+  ],
+}
+
+function metal(points: readonly number[]): PictureLine {
+  return { role: 'metal', points, closed: true }
+}
+function hollow(points: readonly number[]): PictureLine {
+  return { role: 'edge', points, closed: true }
+}
+function edge(points: readonly number[]): PictureLine {
+  return { role: 'edge', points, closed: points.length > 4 }
+}
+function axis(...points: readonly number[]): PictureLine {
+  return { role: 'axis', points, closed: false }
+}
+
+/** Metal around a hole. */
+function pipe(outer: readonly number[], inner: readonly number[]): readonly PictureLine[] {
+  return [metal(outer), hollow(inner)]
+}
+
+function box(x: number, y: number, w: number, h: number): readonly number[] {
+  return [x, y, x + w, y, x + w, y + h, x, y + h]
+}
+
+/** Points on a circle from one angle to another, in radians clockwise from straight down; backwards where the second is less. */
+function arc(x: number, y: number, radius: number, from: number, to: number): readonly number[] {
+  const steps = 48
+  return Array.from({ length: steps + 1 }, (_, step) => {
+    const angle = from + ((to - from) * step) / steps
+    return [round(x - radius * Math.sin(angle)), round(y + radius * Math.cos(angle))]
+  }).flat()
+}
+
+/** An arrow whose head is where the gauge goes. */
+function pointer(fromX: number, fromY: number, toX: number, toY: number): readonly PictureLine[] {
+  const length = Math.hypot(toX - fromX, toY - fromY)
+  const [x, y] = [(toX - fromX) / length, (toY - fromY) / length]
+  const barb = (side: number) => [round(toX - 9 * x + side * 5 * y), round(toY - 9 * y - side * 5 * x)]
+  return [
+    { role: 'gauge', points: [fromX, fromY, toX, toY], closed: false },
+    { role: 'gauge', points: [...barb(1), toX, toY, ...barb(-1)], closed: false },
+  ]
+}
+
+function round(value: number): number {
+  return Math.round(value * 10) / 10
+}
