@@ -41,5 +41,7 @@ export {
 export type { Reader, ReadingDistance } from './reading-size.ts'
 export { sceneOf } from './scene-of.ts'
 export { capitalShare, textWidth } from './labels/text-width.ts'
+export { measurePicture } from './measure-picture.ts'
+export type { MeasurePicture, PictureLine } from './measure-picture.ts'
 export { acrossAnEnd, noseSide, viewInWords } from './view.ts'
 export type { SheetSide } from './view.ts'

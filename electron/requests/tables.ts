@@ -115,7 +115,7 @@ const readingFields = [
 ] as const
 
 /** What was read off a gauge or a wrench, in the order in which it was recorded. */
-function readings({ checks, runs }: BuildSheet): Row[] {
+function readings({ checks, limits, runs }: BuildSheet): Row[] {
   const gauges = checks.flatMap((check) => {
     const { step, reading, limits, verdict, counts, seq, at, person } = check
     return reading === null
@@ -138,6 +138,21 @@ function readings({ checks, runs }: BuildSheet): Row[] {
           },
         ]
   })
+  const measured = limits.map((limit) => ({
+    entry: limit.seq,
+    time_utc: limit.at,
+    person: limit.person,
+    what: en.limits.title({ name: limit.measure.name, at: limit.place }),
+    typed: limit.reading.typed,
+    value: limit.reading.length_nm / 1e6,
+    unit: 'mm',
+    least: limit.measure.new.least === undefined ? null : inMillimetres(limit.measure.new.least),
+    most: limit.measure.new.most === undefined ? null : inMillimetres(limit.measure.new.most),
+    limits_unit: 'mm',
+    verdict: limit.verdict,
+    counts: limit.counts ? 'yes' : 'no',
+    note: limit.accepted ?? limit.replaced ?? '',
+  }))
   const wrenches = runs.flatMap(({ name, pulls }) =>
     pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, setAside, seq, at, person }) =>
       reading === null
@@ -161,7 +176,7 @@ function readings({ checks, runs }: BuildSheet): Row[] {
           ],
     ),
   )
-  return [...gauges, ...wrenches].sort((a, b) => a.entry - b.entry)
+  return [...gauges, ...measured, ...wrenches].sort((a, b) => a.entry - b.entry)
 }
 
 const partFields = [

@@ -6,6 +6,7 @@ import CountStep from './CountStep.svelte'
 import FitPartStep from './FitPartStep.svelte'
 import FitShellsStep from './FitShellsStep.svelte'
 import MarksStep from './MarksStep.svelte'
+import MeasureLimitsStep from './MeasureLimitsStep.svelte'
 import RunStep from './RunStep.svelte'
 import ShellsStep from './ShellsStep.svelte'
 import type { StepProps } from './step-props.ts'
@@ -19,6 +20,7 @@ const views: { readonly [Kind in StepKind]: Component<StepProps<Kind>> } = {
   'run-procedure': RunStep,
   check: CheckStep,
   count: CountStep,
+  'measure-limits': MeasureLimitsStep,
 }
 
 /** The view of each kind of step; a kind without one does not compile. The step handed in must be of that kind. */

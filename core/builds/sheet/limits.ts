@@ -7,7 +7,7 @@ import { stampOf, type Stamp } from '../events/stamp.ts'
 export interface SheetLimit extends Stamp, Pick<LimitReading, 'reading' | 'verdict' | 'accepted'> {
   readonly step: string
   readonly measure: Measure
-  readonly at: string
+  readonly place: string
   /** What was replaced because of this reading; null where nothing was. */
   readonly replaced: string | null
   /** False when the place was measured again later, or its part replaced. */
@@ -24,13 +24,13 @@ export function limitsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
       step?.kind === 'measure-limits' ? step.measures.find(({ id }) => id === event.measure) : undefined
     if (step === undefined || measure === undefined) continue
     const last = rows.findLastIndex(
-      (row) => row.step === step.name && row.measure === measure && row.at === event.at,
+      (row) => row.step === step.name && row.measure === measure && row.place === event.at,
     )
     const before = rows[last]
     if (event.type === 'limit-measured') {
       if (before !== undefined) rows[last] = { ...before, counts: false }
-      const { reading, verdict, at } = event
-      const row = { step: step.name, measure, at, reading, verdict }
+      const { reading, verdict, at: place } = event
+      const row = { step: step.name, measure, place, reading, verdict }
       rows.push({ ...stampOf(entry), ...row, accepted: null, replaced: null, counts: true })
     } else if (before !== undefined)
       rows[last] =

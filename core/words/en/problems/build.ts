@@ -51,7 +51,7 @@ export const buildWords = {
     `“${step}” measures nothing at “${place}”. Choose one of its places.`,
   'ring-gap-zero': ({ place }: { readonly place: string }) =>
     `${place}: a ring gap of 0 is no reading, because the ends of a ring must never touch. Measure with the thinnest feeler; where ` +
-    'not even that goes in, note it as outside with the next size below, and fit or file another ring.',
+    'not even that goes in, file the ring or fit another one, and measure again.',
   'nothing-outside': ({ name, place }: { readonly name: string; readonly place: string }) =>
     `${name}, ${place}: nothing is outside its limits there. Measure it first.`,
   'part-unknown': ({ part }: { readonly part: string }) =>
