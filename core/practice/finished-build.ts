@@ -1,5 +1,6 @@
 import { clearanceWith, type Pair } from '../bearing/index.ts'
 import {
+  askedPlaces,
   currentStep,
   decide,
   emptyBuild,
@@ -123,6 +124,8 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
       const middle = reading && `${formatNumber(inMillimetres(half(sum(reading.least, reading.most))), 3)} mm`
       return { type: 'answer-check', step: step.id, good: true, reading: middle ?? null, note: '' }
     }
+    case 'measure-limits':
+      return readingFor(state, step)
     case 'count':
       return countFor(spec, state, step)
     case 'run-procedure':
@@ -130,6 +133,16 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
     default:
       return step satisfies never
   }
+}
+
+/** The next place reads the middle of its limits, or the one it has. */
+function readingFor(state: BuildState, step: Extract<Step, { kind: 'measure-limits' }>): BuildCommand {
+  const open = askedPlaces(state, step).find(({ settled }) => !settled)
+  const { least, most } = open?.measure.new ?? {}
+  const middle = least !== undefined && most !== undefined ? half(sum(least, most)) : (least ?? most)
+  const typed = middle === undefined ? '' : `${formatNumber(inMillimetres(middle), 3)} mm`
+  const place = { step: step.id, measure: open?.measure.id ?? '', at: open?.at ?? '' }
+  return { type: 'measure-limit', ...place, typed }
 }
 
 /** Ticks what the parts list still has open, as new, and counts it then. */
