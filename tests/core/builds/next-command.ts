@@ -47,7 +47,7 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
       const { least, most } = measure.new
       const between = least !== undefined && most !== undefined ? half(sum(least, most)) : (least ?? most!)
       const place = { step: step.id, measure: measure.id, at }
-      return { type: 'measure-limit', ...place, typed: formatLength(between, 'mm') }
+      return { type: 'measure-limit', ...place, typed: shown.length(between, 'mm') }
     }
     case 'count': {
       const [use] = unaccounted(spec, state)
