@@ -30,7 +30,7 @@ const notOnDesktop = ['gallery.spec.ts', 'local-host.spec.ts']
 
 export default defineConfig<{ host: 'local' | 'alone' | 'played' | 'electron' }>({
   testDir: 'tests/e2e',
-  outputDir: 'test-results',
+  outputDir: 'test-results/hosts',
   workers: 2, // two cores; a test waits for its browser or its host most of the time
   forbidOnly: true,
   // A machine under load is slow, not wrong.
@@ -45,7 +45,12 @@ export default defineConfig<{ host: 'local' | 'alone' | 'played' | 'electron' }>
       ...(inAllHosts ? {} : { grepInvert: /@desktop-alone/ }),
     },
     // Each starts main several times, and a broken one is waited for in vain.
-    { name: 'laws', testDir: 'tests/electron-stand-in/laws', timeout: 180_000 },
+    {
+      name: 'laws',
+      testDir: 'tests/electron-stand-in/laws',
+      outputDir: 'test-results/laws', // a run of its own, and what it leaves is not for the next one to clear away
+      timeout: 180_000,
+    },
     // What a page is to those who cannot see or point is the page's alone, and takes long to look at.
     {
       name: 'desktop',
@@ -77,6 +82,8 @@ export default defineConfig<{ host: 'local' | 'alone' | 'played' | 'electron' }>
         '--disable-background-networking',
         '--disable-component-update',
         '--disable-sync',
+        // A page lives for seconds in a test: what V8 spends on code that would be fast later is never earned back.
+        '--js-flags=--no-maglev --no-opt',
       ],
     },
   },

@@ -61,9 +61,17 @@ export async function unitTests(name: string, folder?: string): Promise<Part> {
   return partOf(name, start, ended)
 }
 
-/** Runs the end-to-end tests in a real Chromium, each shown as it ends. */
-export async function endToEndTests(chromium: string | undefined): Promise<Part> {
-  const name = 'end-to-end tests'
+/** The projects of the end-to-end tests that mostly wait for a program to start and to end, most of them without a browser. */
+export const waiting = ['laws']
+/** The others, which keep two cores busy. */
+export const working = ['local', 'desktop', 'electron']
+
+/** Runs the end-to-end tests of some projects in a real Chromium, each shown as it ends. */
+export async function endToEndTests(
+  chromium: string | undefined,
+  projects: readonly string[],
+): Promise<Part> {
+  const name = `end-to-end tests in ${projects.join(', ')}`
   const start = Date.now()
   if (chromium === undefined) {
     console.log('No Chromium was found or could be installed. Name one: BEDPLATE_CHROMIUM=/path/to/chromium')
@@ -71,9 +79,13 @@ export async function endToEndTests(chromium: string | undefined): Promise<Part>
   }
   const bare = await whyNoSandbox(chromium)
   if (bare !== undefined) console.log(`        Chromium runs without its sandbox in these tests: ${bare}`)
-  console.log(`        ${name} in ${chromium} …`)
+  console.log(`        ${name}, by ${chromium} …`)
   const { ended } = await runReported(name, {
-    words: ['node_modules/@playwright/test/cli.js', 'test', '--reporter=list,./tests/run/e2e-reporter.ts'],
+    words: [
+      'node_modules/@playwright/test/cli.js',
+      ...['test', '--reporter=list,./tests/run/e2e-reporter.ts'],
+      ...projects.map((project) => `--project=${project}`),
+    ],
     env: { BEDPLATE_CHROMIUM: chromium, BEDPLATE_SANDBOX: bare === undefined ? 'on' : 'off' },
     shown: true,
   })
@@ -84,7 +96,7 @@ async function runReported(
   name: string,
   command: Command,
 ): Promise<{ readonly output: string; readonly ended: readonly Ended[] }> {
-  const file = join(root, 'dist/reports', `${name.replaceAll(' ', '-')}.json`)
+  const file = join(root, 'dist/reports', `${name.replaceAll(/[ ,]+/g, '-')}.json`)
   rmSync(file, { force: true })
   const { code, output } = await run({ ...command, env: { ...command.env, [reportVariable]: file } })
   return { output, ended: readReport(name, file, code) }

@@ -1,11 +1,14 @@
-import { build, check, endToEndTests, staticChecks, unitTests } from './checks.ts'
+import { build, check, endToEndTests, staticChecks, unitTests, waiting, working } from './checks.ts'
 import { chromiumToTest } from './chromium.ts'
 import { closingLines, partLines, type Part } from './report.ts'
 
 const parts: Readonly<Record<string, () => Promise<readonly Part[]>>> = {
   all: everything,
   published: publishedChecks,
-  e2e: async () => [await check(build), await endToEndTests(await chromiumToTest())],
+  e2e: async () => [
+    await check(build),
+    await endToEndTests(await chromiumToTest(), [...waiting, ...working]),
+  ],
 }
 
 const part = parts[process.argv[2] ?? 'all']
@@ -21,15 +24,20 @@ if (part === undefined) {
   if (ended.some(({ outcome }) => outcome === 'failed')) process.exitCode = 1
 }
 
-/** Two cores: what only reads runs beside the unit tests; the browser then has the machine for itself. */
+/**
+ * Two cores: the unit tests keep one busy; what only reads, the build and what mostly waits take turns beside them. The browser
+ * then has the machine for itself.
+ */
 async function everything(): Promise<readonly Part[]> {
-  const [statics, units, chromium] = await Promise.all([inTurn(), unitTests('unit tests'), chromiumToTest()])
-  return [...statics, units, await check(build), await endToEndTests(chromium)]
+  const chromium = chromiumToTest()
+  const [beside, units] = await Promise.all([inTurn(chromium), unitTests('unit tests')])
+  return [...beside, units, await endToEndTests(await chromium, working)]
 }
 
-async function inTurn(): Promise<readonly Part[]> {
+async function inTurn(chromium: Promise<string | undefined>): Promise<readonly Part[]> {
   const ran: Part[] = []
-  for (const one of staticChecks) ran.push(await check(one))
+  for (const one of [...staticChecks, build]) ran.push(await check(one))
+  ran.push(await endToEndTests(await chromium, waiting))
   return ran
 }
 
