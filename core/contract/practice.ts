@@ -1,7 +1,8 @@
 import { z } from 'zod'
-import { drillKinds } from '../practice/index.ts'
+import { drillKinds, roundKinds } from '../practice/index.ts'
 
 const drill = z.enum(drillKinds)
+const kind = z.enum(roundKinds)
 const engine = z.string().max(200)
 const name = z.string().max(200)
 
@@ -13,11 +14,11 @@ const mostMinimum = 50
 const tally = z
   .array(z.strictObject({ about: z.string().max(200), errors: z.int().min(0).max(1000) }))
   .min(1)
-  .max(1000)
+  .max(5000)
 
 const progress = z.strictObject({
   engine,
-  drill,
+  drill: kind,
   rounds: z.int(),
   faultless: z.int(),
   fastest: z.number().nullable(),
@@ -48,7 +49,7 @@ export const practiceRequests = {
   'practice.keep': {
     input: z.strictObject({
       person: name,
-      round: z.strictObject({ engine, drill, tally, seconds: z.number().min(0).max(mostSeconds) }),
+      round: z.strictObject({ engine, drill: kind, tally, seconds: z.number().min(0).max(mostSeconds) }),
     }),
     output: standing,
   },

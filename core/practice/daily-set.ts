@@ -1,5 +1,5 @@
 import type { DrillProgress } from './progress.ts'
-import type { DrillKind } from './round.ts'
+import type { DrillKind, RoundKind } from './round.ts'
 
 /** A drill of one engine. */
 export interface DrillOf {
@@ -37,11 +37,13 @@ export function dailySet(
     ({ lastAt }) => Date.parse(lastAt) >= beganMs && Date.parse(lastAt) <= nowMs,
   )
   const due = offered
-    .flatMap((each) => known.get(keyOf(each)) ?? [])
-    .filter(({ dueAt }) => Date.parse(dueAt) <= nowMs)
-    .toSorted((a, b) => Date.parse(a.dueAt) - Date.parse(b.dueAt))
+    .flatMap((of) => {
+      const dueMs = Date.parse(known.get(keyOf(of))?.dueAt ?? '')
+      return dueMs <= nowMs ? [{ ...of, dueMs }] : []
+    })
+    .toSorted((a, b) => a.dueMs - b.dueMs)
   const fresh = offered.filter((each) => !known.has(keyOf(each)))
-  let minutes = doneToday.reduce((sum, { drill }) => sum + drillMinutes[drill], 0)
+  let minutes = doneToday.reduce((sum, { drill }) => sum + minutesOf(drill), 0)
   const set: DrillOf[] = []
   for (const { engine, drill } of [...due, ...fresh]) {
     if (minutes > 0 && minutes + drillMinutes[drill] > dailyMinutes) continue
@@ -51,7 +53,12 @@ export function dailySet(
   return set
 }
 
-function keyOf({ engine, drill }: DrillOf): string {
+/** A dry run is a day's practice. */
+function minutesOf(drill: RoundKind): number {
+  return drill === 'dry-run' ? dailyMinutes : drillMinutes[drill]
+}
+
+function keyOf({ engine, drill }: { readonly engine: string; readonly drill: RoundKind }): string {
   return `${drill}/${engine}`
 }
 

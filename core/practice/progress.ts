@@ -1,10 +1,10 @@
-import { errorsIn, gradeOf, type DrillKind, type Round } from './round.ts'
+import { errorsIn, gradeOf, type RoundKind, type Round } from './round.ts'
 import { scheduleOf } from './schedule.ts'
 
 /** How one person stands with one drill of one engine. */
 export interface DrillProgress {
   readonly engine: string
-  readonly drill: DrillKind
+  readonly drill: RoundKind
   readonly rounds: number
   /** Rounds without an error. */
   readonly faultless: number

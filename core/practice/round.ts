@@ -2,13 +2,17 @@
 export const drillKinds = ['order', 'chart', 'values', 'angle', 'mirror', 'measure', 'fault'] as const
 export type DrillKind = (typeof drillKinds)[number]
 
+/** What a round can be of: a drill, or a whole build done as practice. */
+export const roundKinds = [...drillKinds, 'dry-run'] as const
+export type RoundKind = (typeof roundKinds)[number]
+
 /** What was asked for in a round, and how many wrong answers came before the right one. `about` is as the scene names it. */
 export type Tally = readonly { readonly about: string; readonly errors: number }[]
 
-/** One drill gone through to its end. */
+/** One drill, or a dry run, gone through to its end. */
 export interface Round {
   readonly engine: string
-  readonly drill: DrillKind
+  readonly drill: RoundKind
   readonly tally: Tally
   readonly seconds: number
   /** By the clock of the bench, as ISO 8601 in UTC. */

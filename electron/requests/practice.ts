@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { PracticeStanding } from '../../core/contract/index.ts'
-import { drillKinds, drillsOf, missingPractice, progressOf, type Round } from '../../core/practice/index.ts'
+import { drillsOf, roundKinds, missingPractice, progressOf, type Round } from '../../core/practice/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
@@ -8,7 +8,7 @@ import type { People } from './people.ts'
 import type { Engine } from './specs.ts'
 
 const keptRound = z.object({
-  drill: z.enum(drillKinds),
+  drill: z.enum(roundKinds),
   at: z.iso.datetime(),
   tally: z.array(z.strictObject({ about: z.string(), errors: z.int().min(0) })).min(1),
 })

@@ -2,7 +2,7 @@ import type { EngineLine, PersonLine, Preferences, WrittenWrench } from '../../c
 import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { engines, type Engine } from './engines.ts'
-import { MemoryBuild } from './memory-build.ts'
+import { MemoryBuild } from '../bench/memory-build.ts'
 import { type MemoryHandlers } from './memory-client.ts'
 import { memoryPractice, type SamplePractice } from './memory-practice.ts'
 
@@ -17,7 +17,8 @@ export interface SampleContent {
   readonly faulty?: readonly EngineLine[]
 }
 
-const usual: Preferences = {
+/** What a bench is that nobody has changed. */
+export const usualPreferences: Preferences = {
   person: 'I. Brandvold',
   torqueUnit: 'N·m',
   lengthUnit: 'mm',
@@ -39,7 +40,7 @@ export function memoryHost({
   practice = { rounds: {}, minimums: {} },
   faulty = [],
 }: SampleContent = {}): MemoryHandlers {
-  let kept: Preferences = { ...usual, ...preferences }
+  let kept: Preferences = { ...usualPreferences, ...preferences }
   let rack: WrittenWrench[] = [...wrenches]
   const held = [...builds]
   const find = (build: string) => held.find(({ begun }) => begun.id === build)

@@ -16,7 +16,7 @@ import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
 import { nextCommand } from '../../tests/core/builds/next-command.ts'
 import { nextTurn } from '../steps/run/turn/next-turn.ts'
 import type { Engine } from './engines.ts'
-import { MemoryBuild } from './memory-build.ts'
+import { MemoryBuild } from '../bench/memory-build.ts'
 
 /** A build at a moment that is worth seeing. */
 export interface Moment {

@@ -20,12 +20,16 @@ import { en } from '../../core/words/index.ts'
 import type { Theme } from '../look/theme.svelte.ts'
 import { drillViews } from '../practice/drill-views.ts'
 import DrillResult from '../practice/DrillResult.svelte'
+import { DryRun } from '../practice/dry-run.ts'
+import DryRunResult from '../practice/DryRunResult.svelte'
+import DryRunScreens from '../practice/DryRunScreens.svelte'
 import ErrorsByPlace from '../practice/ErrorsByPlace.svelte'
 import MistakePicture from '../practice/MistakePicture.svelte'
 import PracticePage from '../practice/PracticePage.svelte'
 import ReadinessNotice from '../practice/ReadinessNotice.svelte'
 import WhatIf from '../practice/WhatIf.svelte'
-import { benchWith } from './at-bench.ts'
+import { benchWith, clientWith } from './at-bench.ts'
+import { usualPreferences } from './memory-host.ts'
 import { engineOf, engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { playOrder, practisedOf } from './practised.ts'
@@ -136,6 +140,15 @@ const tried = async (shown: Presentation) => ({
   all: { bench: await benchWith(shown), spec, theme: theme(shown), onleave: nothing },
 })
 
+function dryRun(): DryRun {
+  const started = DryRun.start(clientWith({}), {
+    ...{ engine: engineOf('skerry-3'), person: person.name, preferences: usualPreferences },
+    ...{ number: en.practice.dryRun.number, name: en.practice.dryRun.build },
+  })
+  if (!started.ok) throw new Error(started.problem.code)
+  return started.value
+}
+
 export const practiceEntries: readonly Entry[] = [
   screen('Practice', 'What is due today, the drills and errors by place', PracticePage, async (shown) => ({
     all: { bench: await benchPractised(shown), theme: theme(shown) },
@@ -190,6 +203,17 @@ export const practiceEntries: readonly Entry[] = [
     en.whatIf.patterns['end-to-end'],
     { appears: en.clampMap.pulls },
   ]),
+  screen('Dry run', 'The real window under the word PRACTICE', DryRunScreens, async (shown) => ({
+    all: {
+      ...{ bench: await benchWith(shown), run: dryRun(), theme: theme(shown), onend: nothing },
+    },
+  })),
+  screen('Dry run, ended', 'How it went, by place of error', DryRunResult, async (shown) => ({
+    all: {
+      ...{ bench: await benchWith(shown), spec, tally: playOrder(spec, seeds.order, [1, 3]), seconds: 2460 },
+      ...{ isFinished: true, standing: null, theme: theme(shown), onagain: nothing, onleave: nothing },
+    },
+  })),
 
   page('Errors by place', 'Where on the engine errors were made', ErrorsByPlace, async (shown) => {
     const faultless = [practised[3]!]

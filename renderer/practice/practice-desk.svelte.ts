@@ -1,7 +1,16 @@
-import type { Client, PracticeStanding } from '../../core/contract/index.ts'
+import type { Client, PracticeStanding, Preferences } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
-import { drillsOf, seedOf, type DrillKind, type DrillOf, type Tally } from '../../core/practice/index.ts'
+import {
+  drillsOf,
+  seedOf,
+  type DrillKind,
+  type DrillOf,
+  type RoundKind,
+  type Tally,
+} from '../../core/practice/index.ts'
 import { problem, type Problem } from '../../core/problem/index.ts'
+import type { Words } from '../../core/words/index.ts'
+import { DryRun } from './dry-run.ts'
 
 /** A drill that somebody is at. */
 export interface OpenDrill {
@@ -20,6 +29,8 @@ export class PracticeDesk {
   #standing = $state.raw<PracticeStanding>(nothing)
   #open = $state.raw<OpenDrill | null>(null)
   #problem = $state.raw<Problem | null>(null)
+  #dryRun = $state.raw<DryRun | null>(null)
+  #specText = ''
   /** Rounds begun at this desk, by engine and drill: of who is not in the list, nothing else counts them. */
   #begun: Readonly<Record<string, number>> = {}
 
@@ -42,6 +53,10 @@ export class PracticeDesk {
   get open() {
     return this.#open
   }
+  /** The dry run that is under way, or was ended and is looked at. */
+  get dryRun() {
+    return this.#dryRun
+  }
   get problem() {
     return this.#problem
   }
@@ -57,6 +72,7 @@ export class PracticeDesk {
     if (this.#spec?.id === engine) return this.#spec
     const answer = await this.#client.request('engines.read', { id: engine })
     const read = answer.ok ? readSpec(answer.value.specText) : null
+    this.#specText = answer.ok ? answer.value.specText : ''
     if (answer.ok && read?.ok) this.#problem = null
     else this.#problem = answer.ok ? problem('engine-unknown', { engine }) : answer.problem
     return (this.#spec = read?.ok ? read.spec : null)
@@ -72,18 +88,42 @@ export class PracticeDesk {
     this.#open = { spec, drill, seed: seedOf(engine, drill, rounds) }
   }
 
-  leave() {
-    this.#open = null
+  /** A whole build of the chosen engine, as practice. */
+  beginDryRun({ practice }: Words, preferences: Preferences) {
+    const spec = this.#spec
+    if (spec === null) return
+    const { dryRun } = practice
+    const started = DryRun.start(this.#client, {
+      engine: { spec, text: this.#specText },
+      ...{ number: dryRun.number, name: dryRun.build },
+      person: this.#person().trim() || dryRun.nobody,
+      preferences,
+    })
+    this.#dryRun = started.ok ? started.value : null
+    this.#problem = started.ok ? null : started.problem
   }
 
-  standingOf({ engine, drill }: DrillOf) {
+  leave() {
+    this.#open = null
+    this.#dryRun = null
+  }
+
+  standingOf({ engine, drill }: { readonly engine: string; readonly drill: RoundKind }) {
     return this.#standing.progress.find((each) => each.engine === engine && each.drill === drill) ?? null
   }
 
   /** Keeps what was done of the open drill; for who is not in the list there is nothing to keep. */
   async keep(tally: Tally, seconds: number) {
-    if (this.#open === null || !this.#standing.isKept) return
-    const { spec, drill } = this.#open
+    if (this.#open !== null) await this.#keep(this.#open.spec, this.#open.drill, tally, seconds)
+  }
+
+  /** A dry run that came to the end of its build. */
+  async keepDryRun(tally: Tally, seconds: number) {
+    if (this.#spec !== null) await this.#keep(this.#spec, 'dry-run', tally, seconds)
+  }
+
+  async #keep(spec: EngineSpec, drill: RoundKind, tally: Tally, seconds: number) {
+    if (!this.#standing.isKept || tally.length === 0) return
     const round = { engine: spec.id, drill, tally: tally.map((each) => ({ ...each })), seconds }
     const answer = await this.#client.request('practice.keep', { person: this.#person(), round })
     if (answer.ok) this.#standing = answer.value

@@ -357,6 +357,21 @@ export const practice = {
   },
 
   measure: measureDrill,
+  dryRun: {
+    name: 'Dry run',
+    about:
+      'A whole build of this engine on the real screens, without an engine. It stands in no list and no record, and is gone when the window is closed or loaded again.',
+    start: 'Start a dry run',
+    number: 'PRACTICE',
+    build: 'Dry run',
+    nobody: 'Nobody',
+    band: 'PRACTICE: nothing here is recorded',
+    end: 'End the dry run',
+    howItWent: ({ engine }: { readonly engine: string }) => `How the dry run of ${engine} went`,
+    notFinished: 'It was ended before the build was finished, so it does not count as a round.',
+    counted:
+      'An error is an answer that was refused, a reading out of its limits, and whatever was taken back or done again.',
+  },
 
   result: {
     title: 'Done',

@@ -107,6 +107,8 @@ export const hostWords = {
     `${name} has a PIN, and it was not given yet. Choose ${name} and type the PIN.`,
   'practice-not-kept': ({ name }: { name: string }) =>
     `${name} is not in the list of people, so this round is not kept. Add the name to the list of people to keep what is practised.`,
+  'practice-only': (_: None) =>
+    'This is a dry run: it is in no record, so nothing of it is exported, verified or kept. Start a build to make a record.',
   'minimum-by-mechanic': (_: None) =>
     'Only a mechanic from the list of people sets what must be practised. Choose a mechanic as the person at the bench.',
   'person-unknown': (_: None) => 'This person is not in the list any more. Look at the list again.',

@@ -11,8 +11,14 @@ import {
   type RecordedEvent,
 } from '../../core/builds/index.ts'
 import type { BuildLine, StoredBuild } from '../../core/contract/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
 import { done, sentenceOf, type Outcome } from '../../core/problem/index.ts'
-import type { Engine } from './engines.ts'
+
+/** An engine, with the text it was read from. */
+export interface Engine {
+  readonly text: string
+  readonly spec: EngineSpec
+}
 
 /** What a build in memory is begun with. */
 export interface NewSample {
@@ -24,9 +30,13 @@ export interface NewSample {
   readonly person: string
 }
 
+/** When the entry with this number is made, in ms since 1970. */
+export type EntryClock = (seq: number) => number
+
 /** Late enough for the open time of a bead to run still. Milliseconds. */
 const beginning = Date.now() - 10 * 60_000
 const betweenEntries = 1000
+const evenly: EntryClock = (seq) => beginning + seq * betweenEntries
 
 /** A build that is kept nowhere: decided and carried on by core as on disk. */
 export class MemoryBuild {
@@ -34,17 +44,19 @@ export class MemoryBuild {
   readonly begun: NewSample
   #entries: readonly RecordedEvent[] = []
   #state: BuildState = emptyBuild
+  readonly #clock: EntryClock
 
-  private constructor(engine: Engine, begun: NewSample) {
+  private constructor(engine: Engine, begun: NewSample, clock: EntryClock) {
     this.engine = engine
     this.begun = begun
+    this.#clock = clock
   }
 
   /** Refused as `startBuild` refuses. */
-  static start(engine: Engine, begun: NewSample): Outcome<MemoryBuild> {
+  static start(engine: Engine, begun: NewSample, clock = evenly): Outcome<MemoryBuild> {
     const started = startBuild(engine.spec, { ...begun, specSha256: '0'.repeat(64) })
     if (!started.ok) return started
-    const build = new MemoryBuild(engine, begun)
+    const build = new MemoryBuild(engine, begun, clock)
     build.#append([started.value], begun.person)
     return done(build)
   }
@@ -58,14 +70,19 @@ export class MemoryBuild {
 
   /** A second build that has come as far and goes its own way from here. */
   branch(): MemoryBuild {
-    const other = new MemoryBuild(this.engine, this.begun)
+    const other = new MemoryBuild(this.engine, this.begun, this.#clock)
     other.#entries = this.#entries
     other.#state = this.#state
     return other
   }
 
-  act(command: BuildCommand, person = this.begun.person): Outcome<readonly RecordedEvent[]> {
-    const decided = decide(this.engine.spec, this.#state, command, null)
+  /** `now` as for `decide`. */
+  act(
+    command: BuildCommand,
+    person = this.begun.person,
+    now: string | null = null,
+  ): Outcome<readonly RecordedEvent[]> {
+    const decided = decide(this.engine.spec, this.#state, command, now)
     return decided.ok ? done(this.#append(decided.value, person)) : decided
   }
 
@@ -100,7 +117,7 @@ export class MemoryBuild {
   #append(events: readonly BuildEvent[], person: string): readonly RecordedEvent[] {
     const added = events.map((event, index): RecordedEvent => {
       const seq = this.#entries.length + index + 1
-      const at = new Date(beginning + seq * betweenEntries).toISOString()
+      const at = new Date(this.#clock(seq)).toISOString()
       // Like a hash to look at; nothing in memory is verified.
       return { seq, at, person, event, hash: (seq * 0x9e3779b1).toString(16).padEnd(64, '3a7c') }
     })

@@ -1,0 +1,49 @@
+import type { BuildCommand, BuildEvent } from '../builds/index.ts'
+import { faceOfStep } from '../builds/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
+import type { Tally } from './round.ts'
+
+/** Whatever was taken back, sent back or flagged. */
+const slips: ReadonlySet<BuildEvent['type']> = new Set([
+  'half-taken-out',
+  'part-taken-out',
+  'bead-wiped-off',
+  'pull-taken-back',
+  'pull-read-again',
+  'run-restarted',
+  'pass-repeated',
+])
+
+/**
+ * How a whole build went, by place: each thing that was worked on, with how often a command about it was refused, a reading of
+ * it was out of its limits, or it was taken back or begun again. In the order of the work.
+ */
+export function dryRunTally(
+  spec: EngineSpec,
+  events: readonly BuildEvent[],
+  refused: readonly BuildCommand[],
+): Tally {
+  const errors = new Map<string, number>()
+  const add = (about: string | null, count: number) => {
+    if (about !== null) errors.set(about, (errors.get(about) ?? 0) + count)
+  }
+  for (const event of events) add(placeOf(spec, event), isSlip(event) ? 1 : 0)
+  for (const command of refused) add(placeOf(spec, command), 1)
+  return [...errors].map(([about, count]) => ({ about, errors: count }))
+}
+
+function isSlip(event: BuildEvent): boolean {
+  if (event.type === 'fastener-pulled') return event.verdict !== 'within' && event.verdict !== 'unread'
+  if (event.type === 'check-answered') return event.verdict === 'not-good'
+  return slips.has(event.type)
+}
+
+/** The thing that it is about, as the scene names it; null for what is about the build as a whole. */
+function placeOf(spec: EngineSpec, said: BuildEvent | BuildCommand): string | null {
+  if ('fastener' in said && typeof said.fastener === 'string') return `fastener/${said.fastener}`
+  if ('position' in said && 'half' in said) return `half/${said.position}/${said.half}`
+  const procedure = 'procedure' in said ? spec.procedures.find(({ id }) => id === said.procedure) : undefined
+  if (procedure !== undefined) return `face/${procedure.face}`
+  const step = 'step' in said ? spec.steps.find(({ id }) => id === said.step) : undefined
+  return step === undefined ? null : `face/${faceOfStep(spec, step)}`
+}

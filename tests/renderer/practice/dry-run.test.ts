@@ -1,0 +1,106 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import type { Client, Preferences, RequestName } from '../../../core/contract/index.ts'
+import { refused } from '../../../core/problem/index.ts'
+import { OpenBuild } from '../../../renderer/bench/open-build.svelte.ts'
+import { Crew } from '../../../renderer/people/crew.svelte.ts'
+import { DryRun } from '../../../renderer/practice/dry-run.ts'
+import { nextCommand } from '../../core/builds/next-command.ts'
+import { demo } from '../../core/layout/demos.ts'
+
+const spec = demo('skerry-3')
+const text = readFileSync(join(import.meta.dirname, '../../../specs/skerry-3.json'), 'utf8')
+const preferences: Preferences = {
+  ...{ person: 'Ana Ruiz', torqueUnit: 'N·m', lengthUnit: 'mm', theme: 'light', readingDistance: 1 },
+  ...{ screenPxPerMm: null, views: [], unfinished: [], letterKeys: true, atBuild: null },
+}
+
+/** A host that notes what it is asked, and has nothing. */
+function listeningHost() {
+  const asked: RequestName[] = []
+  const host: Client = {
+    request(name) {
+      asked.push(name)
+      return Promise.resolve(refused('request-unknown', { name }))
+    },
+  }
+  return { host, asked }
+}
+
+function begin() {
+  const { host, asked } = listeningHost()
+  const started = DryRun.start(host, {
+    ...{
+      engine: { spec, text },
+      number: 'PRACTICE',
+      name: 'PRACTICE: Skerry 3',
+      person: 'Ana Ruiz',
+      preferences,
+    },
+  })
+  if (!started.ok) throw new Error(started.problem.code)
+  const run = started.value
+  const crew = new Crew(run.client, { name: () => 'Ana Ruiz', keep: () => Promise.resolve() })
+  const opened = OpenBuild.from(run.client, run.build.opened, crew)
+  if (!opened.ok) throw new Error(opened.problem.code)
+  return { run, openBuild: opened.value, asked }
+}
+
+describe('a dry run', () => {
+  it('is the same build as on the record, from its first step to its last, and asks the host for nothing', async () => {
+    const { run, openBuild, asked } = begin()
+    while (!openBuild.state.finished)
+      expect(await openBuild.act(nextCommand(spec, openBuild.state))).toBe(true)
+    expect(run.isFinished).toBe(true)
+    expect(asked).toEqual([])
+    expect(run.tally.length).toBeGreaterThan(spec.fasteners.length)
+    expect(run.tally.filter(({ errors }) => errors > 0)).toEqual([])
+  })
+
+  it('counts a refused answer and a reading out of its limits at the thing they were about', async () => {
+    const { run, openBuild } = begin()
+    while (openBuild.step?.kind !== 'fit-shells') await openBuild.act(nextCommand(spec, openBuild.state))
+    const command = nextCommand(spec, openBuild.state)
+    expect(await openBuild.act(command)).toBe(true)
+    // The same half once more is refused.
+    expect(await openBuild.act(command)).toBe(false)
+    if (command.type !== 'fit-half') throw new Error('no half is fitted')
+    const about = `half/${command.position}/${command.half}`
+    expect(run.tally.find((each) => each.about === about)).toEqual({ about, errors: 1 })
+
+    let next = nextCommand(spec, openBuild.state)
+    while (next.type !== 'pull' || next.reading === null) {
+      await openBuild.act(next)
+      next = nextCommand(spec, openBuild.state)
+    }
+    await openBuild.act({ ...next, reading: { typed: '1', unit: 'N·m' } })
+    const pulled = `fastener/${next.fastener}`
+    expect(run.tally.find((each) => each.about === pulled)?.errors).toBe(1)
+  })
+
+  it('is in no list, is exported and verified by nobody, and stands under the word PRACTICE', async () => {
+    const { run, openBuild, asked } = begin()
+    const build = openBuild.line.id
+    expect(openBuild.line.number).toBe('PRACTICE')
+    expect(await run.client.request('builds.list', {})).toEqual({ ok: true, value: [] })
+    for (const refusedHere of [
+      run.client.request('verification.keep-head', { build }),
+      run.client.request('verification.start', { build }),
+      run.client.request('builds.start', {
+        ...{ engine: spec.id, name: 'a', serial: '', person: 'Ana Ruiz', apprentice: false },
+      }),
+      run.client.request('practice.read', { person: 'Ana Ruiz' }),
+    ])
+      expect(await refusedHere).toMatchObject({ ok: false, problem: { code: 'practice-only' } })
+    expect(asked).toEqual([])
+  })
+
+  it('remembers how it was looked at only as long as it lasts', async () => {
+    const { run, openBuild } = begin()
+    const build = openBuild.line.id
+    const kept = await run.client.request('preferences.keep', { views: [{ build, faces: {} }] })
+    expect(kept).toMatchObject({ ok: true, value: { atBuild: build, views: [{ build }] } })
+    expect(preferences.views).toEqual([])
+  })
+})
