@@ -1,4 +1,4 @@
-import type { BuildCommand } from '../../core/builds/index.ts'
+import { buildCommand, type BuildCommand } from '../../core/builds/index.ts'
 import type { Answer, Client, Input, Preferences, RequestName } from '../../core/contract/index.ts'
 import { dryRunTally, type Tally } from '../../core/practice/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
@@ -76,9 +76,10 @@ export class DryRun {
       'builds.list': () => done([]),
       'builds.open': () => done(build.opened),
       'builds.since': ({ after }) => done({ events: [...build.entries.slice(after)] }),
-      'builds.act': ({ after, command, person }) => {
+      'builds.act': ({ after, command: asked, person }) => {
         const { seq } = build.state
         if (after !== seq) return refused('build-moved-on', { last: seq }, 'after')
+        const command = buildCommand.parse(asked)
         const acted = build.act(command, person, new Date().toISOString())
         if (acted.ok) return done({ events: [...acted.value] })
         this.#refused.push(command)
