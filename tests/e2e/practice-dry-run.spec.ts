@@ -29,5 +29,5 @@ test('a dry run is the real window under the word PRACTICE, on paper too, and le
   await expect(page.getByText(practice.dryRun.notFinished)).toBeVisible()
   await page.getByRole('button', { name: practice.back }).press('Enter')
   await page.getByRole('button', { name: '← Engines and builds' }).click()
-  await expect(page.getByText(practice.dryRun.number)).toHaveCount(0)
+  await expect(page.getByText(practice.dryRun.number, { exact: true })).toHaveCount(0)
 })
