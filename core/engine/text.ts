@@ -15,12 +15,15 @@ import { adviceMessage, advise } from './advice.ts'
 
 /** A value with its unit, as a person writes it (`"24 N·m"`), turned into what the core computes with. */
 function withUnit<Value>(parse: (typed: string) => Outcome<Value>, example: string) {
-  return z.string({ error: advise('value-with-unit', { example }) }).transform((typed, context): Value => {
-    const parsed = parse(typed)
-    if (parsed.ok) return parsed.value
-    context.addIssue({ code: 'custom', message: adviceMessage(parsed.problem) })
-    return z.NEVER
-  })
+  return z
+    .string({ error: advise('value-with-unit', { example }) })
+    .meta({ examples: [example] }) // for the JSON Schema, which editors of text read
+    .transform((typed, context): Value => {
+      const parsed = parse(typed)
+      if (parsed.ok) return parsed.value
+      context.addIssue({ code: 'custom', message: adviceMessage(parsed.problem) })
+      return z.NEVER
+    })
 }
 
 /** No engine is larger; a bound far inside what a length can hold, so that sums of lengths cannot leave it. */

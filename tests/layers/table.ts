@@ -64,6 +64,7 @@ export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
   '@types/node': [],
   '@types/papaparse': [],
   '@typescript/native': [],
+  ajv: ['tests'],
   'axe-core': ['tests'],
   'better-sqlite3': ['electron'],
   canonicalize: ['electron'],

@@ -1,0 +1,72 @@
+import { Ajv2020 } from 'ajv/dist/2020.js'
+import fc from 'fast-check'
+import { format, resolveConfig } from 'prettier'
+import { describe, expect, it } from 'vitest'
+import { readSpec } from '../../../core/engine/index.ts'
+import { specJsonSchema } from '../../../core/engine/json-schema.ts'
+import { checkProperty } from '../../property.ts'
+import { changed, damaged, misprinted, placesIn, valueAt, type Json } from './damaged.ts'
+import { demoDraft, demoIds } from './demo.ts'
+
+const file = '../../../specs/schema/engine-spec.json'
+// Formats and draft 2020-12 are what an editor knows as well; “default” only tells it what is meant when a part is left out.
+const accepts = new Ajv2020({ allErrors: false, validateFormats: false, strict: true }).compile(
+  specJsonSchema(),
+)
+
+describe('the JSON Schema of a spec', () => {
+  it('is the one beside the demo specs; to write it again: npm run unit -- json-schema -u', async () => {
+    const text = await format(JSON.stringify(specJsonSchema()), {
+      ...(await resolveConfig(import.meta.filename)),
+      parser: 'json',
+    })
+    await expect(text).toMatchFileSnapshot(file)
+  })
+
+  it('accepts every demo engine', () => {
+    expect(demoIds.length).toBeGreaterThan(9)
+    for (const id of demoIds) expect(accepts(demoDraft(id)), id).toBe(true)
+  })
+
+  it('accepts whatever the program reads, however it was damaged', () => {
+    let read = 0
+    checkProperty(
+      fc.property(fc.oneof(damaged, misprinted), (spec) => {
+        if (!readSpec(JSON.stringify(spec)).ok) return
+        read += 1
+        expect(accepts(spec), JSON.stringify(accepts.errors)).toBe(true)
+      }),
+      { numRuns: 150 },
+    )
+    expect(read).toBeGreaterThan(20)
+  })
+
+  it('refuses what has a part too many or of another kind, as the program does', () => {
+    const wrong = fc.constantFrom<Json>(null, true, 4.5, [], {}, [[]])
+    let refused = 0
+    checkProperty(
+      fc.property(demoPlace, wrong, fc.boolean(), ({ draft, path }, to, isAdded) => {
+        const spec = isAdded ? withPart(draft, path, to) : changed(draft, path, to)
+        if (readSpec(JSON.stringify(spec)).ok) return
+        refused += 1
+        expect(accepts(spec), path.join('.')).toBe(false)
+      }),
+      { numRuns: 120 },
+    )
+    expect(refused).toBeGreaterThan(60)
+  })
+})
+
+/** A demo engine and a place in it. */
+const demoPlace = fc.constantFrom('skerry-3', 'quay-3').chain((id) => {
+  const draft = demoDraft(id) as unknown as Json
+  return fc.constantFrom(...placesIn(draft)).map((path) => ({ draft, path }))
+})
+
+/** With a part of a name that no part has, in the group at that place or around it. */
+function withPart(draft: Json, path: readonly (string | number)[], part: Json): Json {
+  const found = valueAt(draft, path)
+  if (typeof found === 'object' && found !== null && !Array.isArray(found))
+    return changed(draft, path, { ...found, 'no-such-part': part })
+  return withPart(draft, path.slice(0, -1), part)
+}
