@@ -29,7 +29,7 @@ const pictures: { readonly [What in MeasuredKind]: () => readonly PictureLine[] 
     return [
       ...pipe(arc(150, 62, 56, 0, 2 * Math.PI), arc(150, 62, 48, 0, 2 * Math.PI)),
       metal([...arc(150, 62, 46, gap, 2 * Math.PI - gap), ...arc(150, 62, 37, 2 * Math.PI - gap, gap)]),
-      ...pointer(150, 112, 150, 30),
+      ...pointer(150, 40, 150, 98),
       axis(150, 0, 150, 120),
     ]
   },
