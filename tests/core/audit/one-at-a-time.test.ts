@@ -81,14 +81,14 @@ const mistakes: readonly (readonly [code: string, what: string, change: (draft: 
   [
     'recheck-outside-order',
     'a bolt of the case is rechecked with the rods',
-    withRods((old) => [...old, { ...torque, kind: 'recheck', only: ['case-1'] } as DraftPass]),
+    withRods((old) => [...old, { ...torque, kind: 'recheck', only: ['case-1'] }]),
   ],
   ['stretch-without-length', 'a stretch without a length', withRods((old) => [...old, stretch])],
   ['length-after-pull', 'a length after a torque', withRods((old) => [...old, length, stretch])],
   [
     'stretch-large',
     'a stretch of 3 mm in 40',
-    withRods((old) => [length, ...old, { ...stretch, most: '3 mm' } as DraftPass]),
+    withRods((old) => [length, ...old, { ...stretch, most: '3 mm' }]),
   ],
   [
     'stretch-not-by-torque',
@@ -99,7 +99,7 @@ const mistakes: readonly (readonly [code: string, what: string, change: (draft: 
       {
         ...{ kind: 'tighten-to-stretch', order, least: '0.08 mm', most: '0.10 mm' },
         torque: { least: '3 N·m', most: '4 N·m' },
-      } as DraftPass,
+      },
     ]),
   ],
   [
@@ -120,7 +120,7 @@ const mistakes: readonly (readonly [code: string, what: string, change: (draft: 
           ...step,
           ...{ id: `rear-${step.id}`, name: `Rear ${step.name}`, fit: 'rear' },
           after: (step.after ?? []).map((id) => (ids.has(id) ? `rear-${id}` : id)),
-        } as (typeof draft.steps)[number])
+        })
       for (const step of draft.steps)
         if (!step.id.startsWith('rear-') && step.after?.includes('fit-mains'))
           step.after.push('rear-fit-mains')
