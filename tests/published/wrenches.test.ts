@@ -44,7 +44,7 @@ describe('a self-locking nut', () => {
     const inches = (torque: number) => torqueOf(torque, 'lbf·in')
     const table = { least: inches(50), most: inches(70), target: inches(60) }
     const wanted = withRunning({ kind: 'torque', tolerance: 'spec', ...table }, inches(30))
-    expect(showWindow(wanted, 'lbf·in')).toMatchObject({ least: '80', most: '100' })
+    expect(showWindow(wanted, 'lbf·in')).toMatchObject({ least: 80, most: 100 })
     const read = (typed: string) => {
       const taken = given(
         takeReading(

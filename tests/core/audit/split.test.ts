@@ -23,9 +23,7 @@ describe('how the halves of a bearing are called', () => {
   })
 
   it('is in the sentences about a chart', () => {
-    expect(
-      auditAfter('moor-flat-4', (spec) => (nth(nth(spec.fits, 0).chart, 0).lower = 'M')),
-    ).toContainEqual(
+    expect(auditAfter('moor-flat-4', (spec) => (nth(nth(spec.fits, 0).chart, 0).lower = 'M'))).toContainEqual(
       expect.stringContaining('left K with right M, but the halves of one bearing must be of one grade'),
     )
   })

@@ -11,6 +11,7 @@ function bench() {
   const desk = {
     task: { kind: 'pull', next: { pass: 0, fastener: 'bolt-1' }, window: null, pass: { kind: 'recheck' } },
     torqueTyped: '',
+    runningTypedFor: () => ({}),
     ask: (question: unknown) => asked.push(question),
     pull: (
       _next: unknown,
