@@ -23,6 +23,7 @@ const progress = z.strictObject({
   faultless: z.int(),
   fastest: z.number().nullable(),
   lastAt: z.iso.datetime(),
+  faultlessAt: z.iso.datetime().nullable(),
   dueAt: z.iso.datetime(),
   places: z.array(z.strictObject({ about: z.string(), asked: z.int(), errors: z.int() })).readonly(),
 })
@@ -42,6 +43,25 @@ const readiness = z.strictObject({
 })
 export type Readiness = z.output<typeof readiness>
 
+const readyPeople = z.strictObject({
+  least: z.int(),
+  drills: z.array(drill).readonly(),
+  people: z
+    .array(
+      z.strictObject({
+        name,
+        done: z
+          .array(
+            z.strictObject({ drill: kind, faultless: z.int(), faultlessAt: z.iso.datetime().nullable() }),
+          )
+          .readonly(),
+        isReady: z.boolean(),
+      }),
+    )
+    .readonly(),
+})
+export type ReadyPeople = z.output<typeof readyPeople>
+
 /** Requests about what people practise. Nothing of it is part of the record of builds. */
 export const practiceRequests = {
   'practice.read': { input: z.strictObject({ person: name }), output: standing },
@@ -53,7 +73,7 @@ export const practiceRequests = {
     }),
     output: standing,
   },
-  /** 0 takes the minimum away. Refuses `minimum-by-mechanic`. */
+  /** 0 takes the minimum away. Refuses `practice-led-by-mechanic`. */
   'practice.set-minimum': {
     input: z.strictObject({ person: name, engine, least: z.int().min(0).max(mostMinimum) }),
     output: standing,
@@ -62,5 +82,10 @@ export const practiceRequests = {
   'practice.readiness': {
     input: z.strictObject({ person: name, engine }),
     output: readiness.nullable(),
+  },
+  /** How everybody in the list stands with the drills of an engine, for who leads the shop. Refuses as `practice.set-minimum`. */
+  'practice.people': {
+    input: z.strictObject({ person: name, engine }),
+    output: readyPeople,
   },
 } as const

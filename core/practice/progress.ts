@@ -11,6 +11,8 @@ export interface DrillProgress {
   /** The shortest of those, in seconds; null while there is none: speed counts only after accuracy. */
   readonly fastest: number | null
   readonly lastAt: string
+  /** When the last of those without an error was done; null while there is none. */
+  readonly faultlessAt: string | null
   readonly dueAt: string
   /** Over the last rounds: how often each thing of the drawing was asked for, and how many errors were made at it. */
   readonly places: readonly Place[]
@@ -39,6 +41,7 @@ function progressOn(rounds: readonly Round[]): DrillProgress {
     ...{ engine, drill, rounds: rounds.length, faultless: faultless.length, dueAt: schedule.dueAt },
     fastest: faultless.length === 0 ? null : Math.min(...faultless.map(({ seconds }) => seconds)),
     lastAt: rounds.at(-1)!.at,
+    faultlessAt: faultless.at(-1)?.at ?? null,
     places: placesIn(rounds.slice(-lookedBack)),
   }
 }

@@ -45,4 +45,5 @@ export const requestNames: readonly string[] = [
   'practice.keep',
   'practice.set-minimum',
   'practice.readiness',
+  'practice.people',
 ]

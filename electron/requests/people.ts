@@ -49,6 +49,23 @@ export class People {
       : refused('person-not-proven', { name: person.name }, 'person')
   }
 
+  /**
+   * The person of this name, who leads the shop: a mechanic of the list who is present, and has a PIN where any mechanic has one.
+   * Refuses `person-not-proven`, `practice-led-by-mechanic`.
+   */
+  leading(name: string): Outcome<PersonRow> {
+    const found = this.present(name)
+    if (!found.ok) return found
+    const person = found.value
+    if (person?.role !== 'mechanic' || (person.pin === null && this.#guards().length > 0))
+      return refused('practice-led-by-mechanic', {}, 'person')
+    return done(person)
+  }
+
+  all(): readonly Pick<PersonRow, 'id' | 'name'>[] {
+    return this.#people()
+  }
+
   /** Of the person of this name, present or not; null where the bench keeps none. */
   idOf(name: string): string | null {
     return this.#named(name)?.id ?? null
@@ -152,8 +169,12 @@ export class People {
     return pin === null || this.#proven.has(id)
   }
 
+  #guards(): readonly PersonRow[] {
+    return this.#people().filter(({ role, pin }) => role === 'mechanic' && pin !== null)
+  }
+
   async #mayChange(by: { person: string; pin: string } | null): Promise<Outcome<null>> {
-    const guards = this.#people().filter(({ role, pin }) => role === 'mechanic' && pin !== null)
+    const guards = this.#guards()
     if (guards.length === 0) return done(null)
     const guard = guards.find(({ id }) => id === by?.person)
     return guard === undefined || by === null

@@ -1,6 +1,13 @@
 import { z } from 'zod'
 import type { PracticeStanding } from '../../core/contract/index.ts'
-import { drillsOf, roundKinds, missingPractice, progressOf, type Round } from '../../core/practice/index.ts'
+import {
+  drillsOf,
+  roundKinds,
+  missingPractice,
+  progressOf,
+  readyPeople,
+  type Round,
+} from '../../core/practice/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
@@ -33,6 +40,15 @@ export function practiceRequests(given: {
     minimums: store.practiceMinimums(),
   })
 
+  /** The shop's minimum for an engine, and its drills; none for an engine that is not there. */
+  const wanted = (engine: string) => {
+    const spec = engines.find(({ id }) => id === engine)?.spec
+    return {
+      least: store.practiceMinimums()[engine] ?? 0,
+      offered: spec ? drillsOf(spec).map((drill) => ({ engine, drill })) : [],
+    }
+  }
+
   return {
     'practice.read': ({ person }) => {
       const found = people.present(person)
@@ -50,20 +66,28 @@ export function practiceRequests(given: {
       return kept.ok ? done(standingOf(found.value.id)) : kept
     },
     'practice.set-minimum': ({ person, engine, least }) => {
-      const found = people.present(person)
+      const found = people.leading(person)
       if (!found.ok) return found
-      if (found.value?.role !== 'mechanic') return refused('minimum-by-mechanic', {}, 'person')
       const kept = store.keepPracticeMinimum(engine, least)
       return kept.ok ? done(standingOf(found.value.id)) : kept
     },
     'practice.readiness': ({ person, engine }) => {
-      const least = store.practiceMinimums()[engine] ?? 0
-      const spec = engines.find(({ id }) => id === engine)?.spec
-      if (least === 0 || !spec) return done(null)
+      const { least, offered } = wanted(engine)
+      if (least === 0 || offered.length === 0) return done(null)
       const id = people.idOf(person)
-      const offered = drillsOf(spec).map((drill) => ({ engine, drill }))
       const progress = id === null ? [] : progressOf(roundsOf(id))
       return done({ least, missing: missingPractice(offered, progress, least) })
+    },
+    'practice.people': ({ person, engine }) => {
+      const found = people.leading(person)
+      if (!found.ok) return found
+      const { least, offered } = wanted(engine)
+      const all = people.all().map(({ id, name }) => ({ name, progress: progressOf(roundsOf(id)) }))
+      return done({
+        least,
+        drills: offered.map(({ drill }) => drill),
+        people: readyPeople(offered, all, least),
+      })
     },
   }
 }

@@ -1,5 +1,5 @@
 import type { PersonLine, PracticeStanding } from '../../core/contract/index.ts'
-import { drillsOf, missingPractice, progressOf, type Round } from '../../core/practice/index.ts'
+import { drillsOf, missingPractice, progressOf, readyPeople, type Round } from '../../core/practice/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { engines } from './engines.ts'
 import type { MemoryHandlers } from './memory-client.ts'
@@ -24,6 +24,14 @@ export function memoryPractice(people: readonly PersonLine[], sample: SamplePrac
     minimums,
   })
 
+  const wanted = (engine: string) => {
+    const spec = engines.find((each) => each.spec.id === engine)?.spec
+    return {
+      least: minimums[engine] ?? 0,
+      offered: spec ? drillsOf(spec).map((drill) => ({ engine, drill })) : [],
+    }
+  }
+
   return {
     'practice.read': ({ person }) => done(standingOf(person)),
     'practice.keep': ({ person, round }) => {
@@ -32,16 +40,24 @@ export function memoryPractice(people: readonly PersonLine[], sample: SamplePrac
       return done(standingOf(person))
     },
     'practice.set-minimum': ({ person, engine, least }) => {
-      if (find(person)?.role !== 'mechanic') return refused('minimum-by-mechanic', {}, 'person')
+      if (find(person)?.role !== 'mechanic') return refused('practice-led-by-mechanic', {}, 'person')
       minimums[engine] = least
       return done(standingOf(person))
     },
     'practice.readiness': ({ person, engine }) => {
-      const least = minimums[engine] ?? 0
-      const found = engines.find(({ spec }) => spec.id === engine)
-      if (least === 0 || !found) return done(null)
-      const offered = drillsOf(found.spec).map((drill) => ({ engine, drill }))
+      const { least, offered } = wanted(engine)
+      if (least === 0 || offered.length === 0) return done(null)
       return done({ least, missing: missingPractice(offered, progressFor(person), least) })
+    },
+    'practice.people': ({ person, engine }) => {
+      if (find(person)?.role !== 'mechanic') return refused('practice-led-by-mechanic', {}, 'person')
+      const { least, offered } = wanted(engine)
+      const all = people.map(({ name }) => ({ name, progress: progressFor(name) }))
+      return done({
+        least,
+        drills: offered.map(({ drill }) => drill),
+        people: readyPeople(offered, all, least),
+      })
     },
   }
 }

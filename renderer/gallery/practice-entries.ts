@@ -5,11 +5,13 @@ import {
   asLying,
   candidatesOf,
   chartDrill,
+  drillsOf,
   measureDrill,
   mirrorDrill,
   orderConsequence,
   orderDrill,
   progressOf,
+  readyPeople,
   seedOf,
   trainingRack,
   valuesDrill,
@@ -27,6 +29,7 @@ import ErrorsByPlace from '../practice/ErrorsByPlace.svelte'
 import MistakePicture from '../practice/MistakePicture.svelte'
 import PracticePage from '../practice/PracticePage.svelte'
 import ReadinessNotice from '../practice/ReadinessNotice.svelte'
+import ReadyPeople from '../practice/ReadyPeople.svelte'
 import WhatIf from '../practice/WhatIf.svelte'
 import { benchWith, clientWith } from './at-bench.ts'
 import { usualPreferences } from './memory-host.ts'
@@ -242,6 +245,18 @@ export const practiceEntries: readonly Entry[] = [
     'somebody who practised': { bench: await benchPractised(shown), engine, person: person.name },
     'somebody who did not': { bench: await benchPractised(shown), engine, person: 'B. Lind' },
   })),
+  panel('Who is ready', 'Everybody in the list, with the drills of an engine', ReadyPeople, () => {
+    const offered = drillsOf(spec).map((drill) => ({ engine, drill }))
+    const drills = offered.map(({ drill }) => drill)
+    const people = [
+      { name: person.name, progress: progressOf(practisedOf(spec)) },
+      { name: 'B. Lind', progress: [] },
+    ]
+    const shownFor = (least: number) => ({
+      ready: { least, drills, people: readyPeople(offered, people, least) },
+    })
+    return { 'a minimum of 1': shownFor(1), 'without a minimum': shownFor(0) }
+  }),
 ]
 
 /** The buttons that turn the handle by so many degrees, a multiple of 5. */

@@ -1,4 +1,4 @@
-import type { Client, PracticeStanding, Preferences } from '../../core/contract/index.ts'
+import type { Client, PracticeStanding, Preferences, ReadyPeople } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import {
   drillsOf,
@@ -29,6 +29,7 @@ export class PracticeDesk {
   #standing = $state.raw<PracticeStanding>(nothing)
   #open = $state.raw<OpenDrill | null>(null)
   #problem = $state.raw<Problem | null>(null)
+  #ready = $state.raw<ReadyPeople | null>(null)
   #dryRun = $state.raw<DryRun | null>(null)
   #specText = ''
   /** Rounds begun at this desk, by engine and drill: of who is not in the list, nothing else counts them. */
@@ -53,6 +54,10 @@ export class PracticeDesk {
   get open() {
     return this.#open
   }
+  /** How everybody stands with the chosen engine; null for who does not lead the shop. */
+  get ready() {
+    return this.#ready
+  }
   /** The dry run that is under way, or was ended and is looked at. */
   get dryRun() {
     return this.#dryRun
@@ -65,6 +70,7 @@ export class PracticeDesk {
     const answer = await this.#client.request('practice.read', { person: this.#person() })
     this.#standing = answer.ok ? answer.value : nothing
     this.#problem = answer.ok ? null : answer.problem
+    await this.#lookAtPeople()
   }
 
   /** Answers the engine that is chosen then; null where it cannot be read, for the reason in `problem`. */
@@ -75,7 +81,17 @@ export class PracticeDesk {
     this.#specText = answer.ok ? answer.value.specText : ''
     if (answer.ok && read?.ok) this.#problem = null
     else this.#problem = answer.ok ? problem('engine-unknown', { engine }) : answer.problem
-    return (this.#spec = read?.ok ? read.spec : null)
+    this.#spec = read?.ok ? read.spec : null
+    this.#ready = null
+    await this.#lookAtPeople()
+    return this.#spec
+  }
+
+  async #lookAtPeople() {
+    const engine = this.#spec?.id
+    if (engine === undefined) return
+    const answer = await this.#client.request('practice.people', { person: this.#person(), engine })
+    if (this.#spec?.id === engine) this.#ready = answer.ok ? answer.value : null
   }
 
   async begin({ engine, drill }: DrillOf) {
@@ -128,6 +144,7 @@ export class PracticeDesk {
     const answer = await this.#client.request('practice.keep', { person: this.#person(), round })
     if (answer.ok) this.#standing = answer.value
     this.#problem = answer.ok ? null : answer.problem
+    await this.#lookAtPeople()
   }
 
   async setMinimum(engine: string, least: number) {
@@ -135,5 +152,6 @@ export class PracticeDesk {
     const answer = await this.#client.request('practice.set-minimum', asked)
     if (answer.ok) this.#standing = answer.value
     this.#problem = answer.ok ? null : answer.problem
+    await this.#lookAtPeople()
   }
 }

@@ -193,6 +193,8 @@ test('a minimum is set by a mechanic, and who has less is told so at the start a
     .getByRole('group', { name: /without an error before a person leads/ })
     .getByRole('button', { name: '2' })
     .click()
+  const ready = page.getByRole('group', { name: 'Who is ready for this engine' })
+  await expect(ready.getByRole('row', { name: /Ana Ruiz/ })).toContainText('not yet')
   await page.getByRole('button', { name: '← Engines and builds' }).click()
   await page
     .getByRole('button', { name: /Skerry 3/ })

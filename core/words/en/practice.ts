@@ -78,7 +78,15 @@ export const practice = {
   minimum: 'Rounds of each drill without an error before a person leads a build of this engine',
   noMinimum: 'none',
   minimumBy:
-    'A mechanic from the list of people sets it. It is shown when a build is started and bars nobody.',
+    'A mechanic from the list of people sets it, with a PIN where mechanics have one. It is shown when a build is started and bars nobody.',
+  ready: {
+    title: 'Who is ready for this engine',
+    person: 'Person',
+    verdict: 'Minimum',
+    yes: 'reached',
+    notYet: 'not yet',
+    meaning: 'Rounds without an error, and the day of the last one.',
+  },
   missing: (of: {
     readonly name: string
     readonly least: number

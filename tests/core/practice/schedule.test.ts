@@ -123,7 +123,17 @@ describe('what to do today', () => {
   const kinds = ['order', 'chart', 'values', 'angle'] as const
   const offered = kinds.map((drill) => ({ engine: 'skerry-3', drill }))
   const standing = (drill: (typeof kinds)[number], lastAt: string, dueAt: string) => ({
-    ...{ engine: 'skerry-3', drill, lastAt, dueAt, rounds: 1, faultless: 1, fastest: 60, places: [] },
+    ...{
+      engine: 'skerry-3',
+      drill,
+      lastAt,
+      dueAt,
+      rounds: 1,
+      faultless: 1,
+      fastest: 60,
+      faultlessAt: null,
+      places: [],
+    },
   })
   const [now, began] = ['2026-03-10T10:00:00.000Z', '2026-03-10T00:00:00.000Z']
 

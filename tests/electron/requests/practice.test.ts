@@ -95,10 +95,59 @@ describe('a minimum of practice', () => {
     const { ask, get } = await shop()
     const set = (person: string, least: number) =>
       ask('practice.set-minimum', { person, engine: 'skerry-3', least })
-    expect(await set('Bo Lind', 2)).toMatchObject({ ok: false, problem: { code: 'minimum-by-mechanic' } })
+    expect(await set('Bo Lind', 2)).toMatchObject({
+      ok: false,
+      problem: { code: 'practice-led-by-mechanic' },
+    })
     expect(await set('Ana Ruiz', 2)).toMatchObject({ ok: true, value: { minimums: { 'skerry-3': 2 } } })
     expect((await get('practice.read', { person: 'Bo Lind' })).minimums).toEqual({ 'skerry-3': 2 })
     expect(await set('Ana Ruiz', 0)).toMatchObject({ ok: true, value: { minimums: {} } })
+  })
+
+  it('is set by a mechanic with a PIN where one has one, and the others are seen by such a one alone', async () => {
+    const { ask, get, idOf, practises } = await shop('4711')
+    await get('people.keep', {
+      ...{ id: null, name: 'Cy Vik', role: 'mechanic' },
+      by: { person: idOf('Ana Ruiz'), pin: '4711' },
+    })
+    await practises('Bo Lind', missed)
+    await practises('Bo Lind')
+    const set = (person: string) => ask('practice.set-minimum', { person, engine: 'skerry-3', least: 1 })
+    const people = (person: string) => ask('practice.people', { person, engine: 'skerry-3' })
+    const guarded = { ok: false, problem: { code: 'practice-led-by-mechanic' } }
+    expect(await set('Cy Vik')).toMatchObject(guarded)
+    expect(await people('Cy Vik')).toMatchObject(guarded)
+    expect(await people('Bo Lind')).toMatchObject(guarded)
+    expect(await people('Ana Ruiz')).toMatchObject({ ok: false, problem: { code: 'person-not-proven' } })
+
+    await get('people.enter', { who: { person: idOf('Ana Ruiz') }, pin: '4711' })
+    expect((await set('Ana Ruiz')).ok).toBe(true)
+    const {
+      least,
+      drills,
+      people: all,
+    } = await get('practice.people', { person: 'Ana Ruiz', engine: 'skerry-3' })
+    expect(least).toBe(1)
+    expect(drills).toContain('order')
+    expect(all.map(({ name, isReady }) => [name, isReady])).toEqual([
+      ['Ana Ruiz', false],
+      ['Bo Lind', false],
+      ['Cy Vik', false],
+    ])
+    expect(all.find(({ name }) => name === 'Bo Lind')?.done).toEqual([
+      { drill: 'order', faultless: 1, faultlessAt: '2026-03-02T07:30:00.000Z' },
+    ])
+  })
+
+  it('is reached by who has done each drill without an error', async () => {
+    const { get, practises } = await shop()
+    await get('practice.set-minimum', { person: 'Ana Ruiz', engine: 'skerry-3', least: 1 })
+    const of = () => get('practice.people', { person: 'Ana Ruiz', engine: 'skerry-3' })
+    for (const drill of (await of()).drills) {
+      expect((await of()).people.some(({ isReady }) => isReady)).toBe(false)
+      await practises('Bo Lind', { ...round, drill })
+    }
+    expect((await of()).people.filter(({ isReady }) => isReady).map(({ name }) => name)).toEqual(['Bo Lind'])
   })
 
   it('says what is missing, without a PIN, and bars no build', async () => {

@@ -109,8 +109,9 @@ export const hostWords = {
     `${name} is not in the list of people, so this round is not kept. Add the name to the list of people to keep what is practised.`,
   'practice-only': (_: None) =>
     'This is a dry run: it is in no record, so nothing of it is exported, verified or kept. Start a build to make a record.',
-  'minimum-by-mechanic': (_: None) =>
-    'Only a mechanic from the list of people sets what must be practised. Choose a mechanic as the person at the bench.',
+  'practice-led-by-mechanic': (_: None) =>
+    'A mechanic from the list of people sets what is to be practised and sees how the others stand; where mechanics have a PIN, one ' +
+    'of those. Choose such a mechanic as the person at the bench.',
   'person-unknown': (_: None) => 'This person is not in the list any more. Look at the list again.',
   'person-twice': ({ name }: { name: string }) =>
     `${name} is in the list already. Give the other one a name by which they can be told apart.`,
