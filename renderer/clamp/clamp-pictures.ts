@@ -63,7 +63,10 @@ export function pictureOf(
   }
 }
 
-/** What each fastener holds more or less in the second order than in the first; null where there is only one. */
+/**
+ * What each fastener holds more or less in the second order than in the first, of those whose difference shows; null where none
+ * does, and where there is only one order.
+ */
 export function differenceOf(
   words: Words,
   [one, other]: readonly Side[],
@@ -73,18 +76,16 @@ export function differenceOf(
   if (!one || !other) return null
   const numbers = new Map(
     [...one.loads].flatMap(([bolt, load]) => {
-      const against = other.loads.get(bolt)
-      return against === undefined ? [] : [[bolt, signed(words, against - load)] as const]
+      const difference = (other.loads.get(bolt) ?? load) - load
+      const text = kilonewtons(words, Math.abs(difference))
+      if (text === kilonewtons(words, 0)) return []
+      return [[bolt, `${difference < 0 ? '−' : '+'}${text}`] as const]
     }),
   )
+  if (numbers.size === 0) return null
   return {
     ...{ flange: one.run.flange, state: one.state, against: other.state, most: mostDifferent },
     ...{ own: one.run.own, numbers, widest: `+${widest}` },
     marked: new Set(marked === null ? [] : [marked]),
   }
-}
-
-function signed(words: Words, load: number): string {
-  const text = kilonewtons(words, Math.abs(load))
-  return text === kilonewtons(words, 0) ? text : `${load < 0 ? '−' : '+'}${text}`
 }
