@@ -46,6 +46,11 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'recheck to repeat': ['rill-5', 'sump-run'],
   'stretch to tighten to': ['quay-3', 'rods-run'],
   'wait between passes': ['quay-3', 'drive-run'],
+  'single-use part used again': ['moor-flat-4', 'seals-in'],
+  'limits to measure': ['moor-flat-4', 'ring-gaps'],
+  'reading outside its limits': ['moor-flat-4', 'ring-gaps'],
+  'parts to count': ['moor-flat-4', 'count'],
+  'parts all there': ['moor-flat-4', 'count'],
 }
 
 const windowAt = (moment: string) => async (shown: Presentation) => {

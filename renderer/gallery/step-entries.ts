@@ -47,7 +47,7 @@ async function choosing(shown: Presentation, name: string) {
   const { position } = proposal
   const { tray } = bearingsIn(openBuild.state, fit.id)
   return {
-    row: { openBuild, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
+    row: { bench, openBuild, step: step.id, fit, proposal, tray, ontoggle: nothing, onmeasure: nothing },
     part: { bench, openBuild, step: step.id, fit, position },
   }
 }
