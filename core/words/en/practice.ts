@@ -1,5 +1,7 @@
 import type { RichText } from '../rich.ts'
+import { faultDrill } from './fault-drill.ts'
 import { measureDrill } from './measure-drill.ts'
+import { mirrorDrill } from './mirror-drill.ts'
 import { namesOf, type Split } from './halves.ts'
 
 const names = {
@@ -12,9 +14,6 @@ const names = {
   fault: 'Find the fault',
 }
 type Drill = keyof typeof names
-
-type Side = 'left' | 'top' | 'right' | 'bottom'
-const noseAt = (nose: Side | null) => (nose === null ? '' : `, nose at the ${nose}`)
 
 const times = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
 const clock = (seconds: number) =>
@@ -254,115 +253,9 @@ export const practice = {
     protractorReads: 'The protractor reads, in °',
   },
 
-  mirror: {
-    printed: 'As the manual prints it',
-    lies: {
-      shell: ({ half, nose }: { readonly half: 'upper' | 'lower'; readonly nose: Side | null }) =>
-        `The ${half} half of the case lies with its joint up${noseAt(nose)}.`,
-      fastener: (of: { readonly face: string; readonly orientation: string; readonly nose: Side | null }) =>
-        `${of.face}, the engine ${of.orientation}${noseAt(of.nose)}.`,
-    },
-    asks: {
-      shell: ({ position, half }: { readonly position: string; readonly half: string }): RichText => [
-        'Where does the shell of ',
-        { strong: `${position} ${half}` },
-        ' go? Tap it.',
-      ],
-      fastener: ({ number }: { readonly number: string }): RichText => [
-        'Which is fastener ',
-        { strong: number },
-        '? Tap it.',
-      ],
-    },
-    /** In the list of the drawing, without its name: where it lies on the sheet. */
-    place: (of: {
-      readonly number: number
-      readonly of: number
-      readonly from: 'left' | 'top'
-      readonly aside: 'none' | 'low' | 'middle' | 'high'
-    }) => {
-      const sides =
-        of.from === 'left'
-          ? { low: 'near the top', middle: 'in the middle', high: 'near the foot' }
-          : { low: 'at the left', middle: 'in the middle', high: 'at the right' }
-      const aside = of.aside === 'none' ? '' : `, ${sides[of.aside]}`
-      return `Place ${of.number} of ${of.of} from the ${of.from}${aside}`
-    },
-    slips: {
-      'other-end': 'Not this one: it lies towards the other end. Count from the nose.',
-      'other-side': 'Not this one: it lies on the other side.',
-      both: 'Not this one: it lies towards the other end and on the other side.',
-      elsewhere: 'Not this one.',
-    },
-    whys: {
-      mirrored:
-        'Here the face is seen from its other side than in the manual, so it is a mirror image: along the crank the places keep their order from the nose, across it the sides change over.',
-      shell:
-        'The upper half was turned over to lie so: it runs the other way than it will on the engine. Saddles count from the nose.',
-      turned:
-        'Here the case is only turned, not mirrored: turn the picture until both noses point the same way.',
-      end: 'Here the engine is only turned, not mirrored: turn the picture until its sides match.',
-    },
-    shown: 'The right place is shown in blue.',
-  },
+  mirror: mirrorDrill,
 
-  fault: {
-    find: 'One thing is wrong with this finished build. Which part? Tap it.',
-    shown: 'Shown',
-    showns: { drawing: 'drawing', sheet: 'sheet' },
-    sheet: 'Results of the sheet',
-    notThis: 'Nothing is wrong with that one.',
-    onFace: ({ face }: { readonly face: string }) => `It is on this face: ${face}.`,
-    itIs: ({ part }: { readonly part: string }) => `It is here: ${part}.`,
-    found: ({ part }: { readonly part: string }): RichText => ['Yes: ', { strong: part }, '.'],
-    both: (places: readonly string[]) => places.join(' and '),
-    capOf: ({ id }: { readonly id: string }) => `cap of ${id}`,
-    what: 'What is wrong with it?',
-    kinds: {
-      'missed-pull': 'A pull is missing',
-      'shells-swapped': 'Its shell belongs elsewhere',
-      'bead-over-passage': 'The bead lies over an oil way',
-      'cap-turned': 'The cap is turned round',
-    },
-    notThat: 'That is in order here.',
-    cap: ({ id, to }: { readonly id: string; readonly to: 'nose' | 'drive' }) =>
-      `Cap of ${id}: its arrow points to the ${to === 'nose' ? 'nose' : 'drive end'}`,
-    seen: {
-      'missed-pull': (of: {
-        readonly number: string
-        readonly procedure: string
-        readonly pass: number
-        readonly pulled: number
-      }) =>
-        `On the drawing the ring of ${of.number} is not full. On the sheet, ${of.procedure}, pass ${of.pass} has ` +
-        `${times(of.pulled - 1, 'fastener')} instead of ${of.pulled}.`,
-      'shells-swapped': (of: {
-        readonly shells: readonly {
-          readonly place: string
-          readonly grade: string
-          readonly wanted: string
-        }[]
-      }) =>
-        of.shells.map((each) => `${each.place} has ${each.grade}; its marks want ${each.wanted}.`).join(' ') +
-        ' The grades stand on drawing and sheet, the marks on the sheet alone.',
-      'bead-over-passage': ({ bead, passage }: { readonly bead: string; readonly passage: string }) =>
-        `On the drawing ${bead} runs over ${passage}. The sheet only says when it was laid.`,
-      'cap-turned': ({ id }: { readonly id: string }) =>
-        `On the drawing the arrow of ${id} points to the drive end and lies on the other side. The sheet does not show it.`,
-    },
-    leaves: (of: { readonly place: string; readonly clearance: string; readonly allowed: string }) =>
-      `${of.place} is left with ${of.clearance}; ${of.allowed} is allowed.`,
-    does: {
-      'missed-pull':
-        'It was not brought up with its neighbours, and they carry its load. The joint closes unevenly there, frets and leaks, and the bolt may work loose.',
-      'shells-swapped':
-        'Of two bearings one comes out tighter and one looser than it should. The tight one runs hot; the loose one lets oil away from the others and knocks.',
-      'bead-over-passage':
-        'Closing the joint presses sealant into the oil way. It narrows it, or comes off and blocks what lies behind it.',
-      'cap-turned':
-        'Cap and saddle were bored together and fit one way round only. Turned, their halves do not meet: the bore is no longer round, and the shell is pinched.',
-    },
-  },
+  fault: faultDrill,
 
   measure: measureDrill,
   dryRun: {
