@@ -87,7 +87,7 @@ const calloutColumn = 14
 const edgeOfLane = 2
 const none: LaneDepths = { before: 0, after: 0 }
 /** So many times at the most it is asked again what the room left over holds. */
-const mostRounds = 6
+const mostRounds = 10
 
 export function drawingOf(
   words: Words,

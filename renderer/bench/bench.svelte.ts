@@ -270,8 +270,9 @@ export class Bench {
     this.#problem = null
     const order = this.unfinished.in(openBuild.line.id)?.order
     if (order) openBuild.makeOrder(OrderDraft.from(openBuild.spec, order))
-    this.#place = { at: 'build', openBuild }
+    // On disk before it is on the screen: who sees the build comes back to it after a power cut.
     await this.keep({ atBuild: openBuild.line.id })
+    this.#place = { at: 'build', openBuild }
   }
 
   #rescue(problem: Problem) {
