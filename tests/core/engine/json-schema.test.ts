@@ -14,6 +14,8 @@ const accepts = new Ajv2020({ allErrors: false, validateFormats: false, strict: 
   specJsonSchema(),
 )
 
+const formCodes = new Set(['spec-part-missing', 'spec-part-wrong', 'spec-keys-unknown'])
+
 describe('the JSON Schema of a spec', () => {
   it('is the one beside the demo specs; to write it again: npm run unit -- json-schema -u', async () => {
     const text = await format(JSON.stringify(specJsonSchema()), {
@@ -42,12 +44,14 @@ describe('the JSON Schema of a spec', () => {
   })
 
   it('refuses what has a part too many or of another kind, as the program does', () => {
-    const wrong = fc.constantFrom<Json>(null, true, 4.5, [], {}, [[]])
+    const wrong = fc.constantFrom<Json>(null, true, 4.5)
     let refused = 0
     checkProperty(
       fc.property(demoPlace, wrong, fc.boolean(), ({ draft, path }, to, isAdded) => {
         const spec = isAdded ? withPart(draft, path, to) : changed(draft, path, to)
-        if (readSpec(JSON.stringify(spec)).ok) return
+        const reading = readSpec(JSON.stringify(spec))
+        // What one part says of another is no matter of form.
+        if (reading.ok || !reading.problems.some(({ code }) => formCodes.has(code))) return
         refused += 1
         expect(accepts(spec), path.join('.')).toBe(false)
       }),
