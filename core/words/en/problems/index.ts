@@ -1,6 +1,7 @@
 import { quantityWords } from './quantity.ts'
 import { specWords } from './spec.ts'
 import { auditWords } from './audit.ts'
+import { auditBearingWords } from './audit-bearing.ts'
 import { auditTighteningWords } from './audit-tightening.ts'
 import { bearingWords } from './bearing.ts'
 import { jointWords } from './joint.ts'
@@ -18,6 +19,7 @@ export const problems = {
   ...quantityWords,
   ...specWords,
   ...auditWords,
+  ...auditBearingWords,
   ...auditTighteningWords,
   ...bearingWords,
   ...jointWords,
