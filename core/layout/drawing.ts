@@ -4,7 +4,7 @@ import type { Words } from '../words/index.ts'
 import { minimalBoxes } from './parts/bearing-size.ts'
 import { boxAround, type Point } from './scene/box.ts'
 import { contents, type Content } from './content.ts'
-import { caseOnSheet, discLanes, longEdges, spansAlong, type CaseOnSheet } from './case/case-on-sheet.ts'
+import { caseOnSheet, discLanes, longEdges } from './case/case-on-sheet.ts'
 import { bareDiscs, discsOf, type Disc } from './labels/discs.ts'
 import { endMargins, endNames, type EndNames } from './labels/ends.ts'
 import { titleInset, titleLines } from './labels/face-title.ts'
@@ -12,9 +12,9 @@ import type { DrawingFacts, Sheet, View } from './facts.ts'
 import { placedInLanes, type LaneDepths, type LaneDisc } from './labels/fastener-lanes.ts'
 import { besideNext } from './parts/fastener-state.ts'
 import { stackSize, type Line } from './labels/label.ts'
-import { laneOf, type Lane, type LaneLabel } from './labels/lane.ts'
 import type { Span } from './labels/lane-span.ts'
 import { namesOf, type LaneName } from './labels/names.ts'
+import { lanesOn, type LanesOfNames } from './names-in-lanes.ts'
 import { onFace, type OnFace } from './case/on-face.ts'
 import { openingsOf } from './case/openings.ts'
 import { bossesOf, caseFaceOf, outlineOf, type Boss } from './case/outline.ts'
@@ -64,8 +64,7 @@ export interface Drawing {
   readonly calloutPlace: CalloutPlace | null
   readonly ends: EndNames
   readonly names: readonly LaneName[]
-  /** At the left or the top of the sheet, and at the right or its foot. */
-  readonly lanes: { readonly before: Lane; readonly after: Lane }
+  readonly lanes: LanesOfNames
 }
 
 interface CalloutPlace {
@@ -78,13 +77,9 @@ interface CalloutPlace {
 const edgeOfSheet = 10
 /** The callout takes no more of the sheet's height than this, its cell included. */
 const mostOfHeight = 0.16
-/** Nor a lane more of the sheet than this, unless there are only names in it. */
-const mostOfLane = 0.24
 /** The callout stands beside a case that is drawn larger by so much there than under it, in a column of so many capitals. */
 const worthACallout = 1.08
 const calloutColumn = 14
-/** Names in a lane keep so far from the sheet's edges, in px. */
-const edgeOfLane = 2
 const none: LaneDepths = { before: 0, after: 0 }
 /** So many times at the most it is asked again what the room left over holds. */
 const mostRounds = 10
@@ -159,7 +154,7 @@ export function drawingOf(
   let isBeside = lying && calloutCapital > 0 && planWith(true).px * worthACallout < planWith(false).px
   let plan = planWith(isBeside)
   let wantsDiscLanes = false
-  let lanes: Drawing['lanes']
+  let lanes: LanesOfNames
   let laneDiscs: readonly LaneDisc[] | null
   let drawn: Pick<
     Drawing,
@@ -254,43 +249,6 @@ function hasCallout({ subject, nextHalf, callout }: DrawingFacts): boolean {
 
 function stretchedBy(place: Projection, stretch: number): Projection {
   return stretch === 1 ? place : (x, y) => place(x, y * stretch)
-}
-
-/** The names in their two lanes along the case. */
-function lanesOn(
-  names: readonly LaneName[],
-  place: Projection,
-  onSheet: CaseOnSheet,
-  laneDepths: LaneDepths,
-  frame: Box,
-): Drawing['lanes'] {
-  const { lying, px } = onSheet
-  const up = place(0, 1)
-  const plusFirst = (lying ? up.y : up.x) < 0
-  const isBefore = ({ edge }: LaneName): boolean =>
-    edge === 'high' || (edge === 'plus' && plusFirst) || (edge === 'minus' && !plusFirst)
-  const labels = (own: readonly LaneName[]): readonly LaneLabel[] =>
-    own.map(({ id, about, at, lines }) => {
-      const { x, y } = place(at.x, at.y)
-      const along = lying ? x - frame.left : y - frame.top
-      return { id, at: along / px, lines, ...(about !== undefined && { about }) }
-    })
-  const [from, length, depth] = lying
-    ? [frame.left, frame.width, frame.height]
-    : [frame.top, frame.height, frame.width]
-  const run = { from: from + edgeOfLane * px, to: from + length - edgeOfLane * px }
-  const spans = spansAlong(onSheet, run, laneDepths)
-  const lane = (own: readonly LaneName[], span: Span): Lane => {
-    const inPx = { from: (span.from - from) / px, to: (span.to - from) / px }
-    return laneOf(labels(own), inPx, !lying, (depth / px) * mostOfLane)
-  }
-  return {
-    before: lane(names.filter(isBefore), spans.before),
-    after: lane(
-      names.filter((name) => !isBefore(name)),
-      spans.after,
-    ),
-  }
 }
 
 /** What either asks for: the first itself where that is not more. */

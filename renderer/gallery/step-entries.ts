@@ -1,7 +1,7 @@
 import { bearingsIn, proposalsFor } from '../../core/builds/index.ts'
 import type { Step } from '../../core/engine/index.ts'
 import { newtonMetres } from '../../core/quantity/index.ts'
-import { nextPull, readRunning, runProgress, usableFor } from '../../core/tightening/index.ts'
+import { nextPull, runProgress, usableFor } from '../../core/tightening/index.ts'
 import AnglePicture from '../card/AnglePicture.svelte'
 import CardDrawing from '../card/CardDrawing.svelte'
 import { Handle } from '../bench/handle.svelte.ts'
@@ -15,6 +15,7 @@ import PullExplained from '../steps/run/PullExplained.svelte'
 import ReplaceForm from '../steps/run/questions/ReplaceForm.svelte'
 import RestartForm from '../steps/run/questions/RestartForm.svelte'
 import PrevailingNote from '../steps/run/wrench/PrevailingNote.svelte'
+import { RunningTorque } from '../steps/run/wrench/running-torque.svelte.ts'
 import WrenchLine from '../steps/run/wrench/WrenchLine.svelte'
 import WrenchView from '../steps/run/wrench/WrenchView.svelte'
 import { RunDesk } from '../steps/run/run-desk.svelte.ts'
@@ -133,20 +134,15 @@ export const stepEntries: readonly Entry[] = [
     const { desk, task } = await running(shown, 'run in mid pass')
     const unit = 'N·m' as const
     const most = newtonMetres(8)
-    const nuts = (torqueIncludesPrevailing?: boolean, runningTyped = '') => {
+    const nuts = (torqueIncludesPrevailing?: boolean, typed = '') => {
       const fastenerGroups = desk.spec.fastenerGroups.map((group) => ({
         ...{ ...group, prevailing: most, torqueIncludesPrevailing },
       }))
-      const running = runningTyped === '' ? null : { typed: runningTyped, unit }
-      return {
-        planned: task.next,
-        unit,
-        desk: {
-          ...{ procedure: desk.procedure, spec: { ...desk.spec, fastenerGroups }, runningTyped },
-          isRunningKnown: () => false,
-          runningFor: () => running && readRunning({ most, counts: 'on-top' }, running, '1'),
-        },
-      }
+      const { procedure } = desk
+      const spec = { ...desk.spec, fastenerGroups }
+      const running = new RunningTorque(() => ({ spec, procedure, run: undefined }))
+      running.typed = typed
+      return { planned: task.next, unit, desk: { procedure, spec, running } }
     }
     return {
       included: nuts(true),

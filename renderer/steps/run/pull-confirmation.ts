@@ -62,7 +62,7 @@ export class PullConfirmation {
     const recorded = this.#field.typed
     const torque = task.pass.kind === 'tighten-to-stretch' ? this.#desk.torqueTyped.trim() : ''
     const isConfirmed = await this.#desk.pull(task.next, reading, moved, null, held, {
-      ...this.#desk.runningTypedFor(task.next, units.torque),
+      ...this.#desk.running.typedFor(task.next, units.torque),
       ...(torque !== '' && { torque: { typed: torque, unit: units.torque } }),
       ...(waited !== null && { waited: { seconds: waited, shortened } }),
       ...(overTime !== undefined && { overTime }),
@@ -72,6 +72,6 @@ export class PullConfirmation {
     this.#answers = {}
     this.#field.clear(recorded)
     this.#desk.torqueTyped = ''
-    this.#desk.runningTyped = ''
+    this.#desk.running.typed = ''
   }
 }

@@ -11,10 +11,6 @@ import type {
 } from '../../../core/tightening/index.ts'
 import {
   heldAs,
-  numberOf,
-  prevailingIn,
-  readRunning,
-  runningBefore,
   runningTorque,
   isPastProof,
   isReadingAsked,
@@ -23,9 +19,10 @@ import {
 } from '../../../core/tightening/index.ts'
 import { openedBy } from '../../../core/builds/index.ts'
 import { benchTorqueUnits, type BenchTorqueUnit } from '../../../core/quantity/index.ts'
-import type { Outcome, Problem } from '../../../core/problem/index.ts'
+import type { Problem } from '../../../core/problem/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './wrench/bare-first.ts'
+import { RunningTorque } from './wrench/running-torque.svelte.ts'
 import type { OrderDraft } from './order/order-draft.svelte.ts'
 import { taskNow, type Task } from './run-task.ts'
 
@@ -76,8 +73,6 @@ export class RunDesk {
   #asking = $state<Asking>(null)
   /** The torque at which a fastener was long enough, as typed, where it is tightened until it is. */
   torqueTyped = $state('')
-  /** What the fastener takes to run down, as typed, where that goes on top of its torque. */
-  runningTyped = $state('')
   /** The wrench that a person chose, by `keyOf`; null while the best one is. */
   #held = $state<string | null>(null)
 
@@ -88,6 +83,7 @@ export class RunDesk {
   readonly task: Task = $derived.by(() =>
     taskNow(this.#spec, this.procedure, this.run, this.#picked(), this.#putOff().putOff),
   )
+  readonly running = new RunningTorque(() => this)
 
   constructor(
     openBuild: () => OpenBuild,
@@ -219,37 +215,10 @@ export class RunDesk {
   ): boolean {
     const { run } = this
     if (run === undefined) return false
-    const running = this.runningFor(planned, isBenchUnit(typed.unit) ? typed.unit : 'N·m')
-    if (running?.ok === false || (running === null && this.#isOnTop(planned))) return false
+    const running = this.running.readFor(planned, isBenchUnit(typed.unit) ? typed.unit : 'N·m')
+    if (running?.ok === false || (running === null && this.running.isOnTop(planned))) return false
     const onTop = runningTorque(running?.value ?? null)
     return isReadingAsked(this.#spec, this.procedure, run, planned, typed, held && heldAs(held), onTop)
-  }
-
-  #isOnTop({ pass, fastener }: PlannedPull): boolean {
-    return prevailingIn(this.#spec, this.procedure.passes[pass]!, fastener)?.counts === 'on-top'
-  }
-  /** Whether it was read at a pull before what the fastener takes to run down. */
-  isRunningKnown({ fastener }: PlannedPull): boolean {
-    return runningBefore(this.run, fastener) !== null
-  }
-  /**
-   * What the fastener of a pull takes to run down, where that goes on top of its torque: as read before, else as typed, which
-   * may be refused. Null where nothing goes on top or nothing was typed.
-   */
-  runningFor(planned: PlannedPull, unit: Reading['unit']): Outcome<Reading> | null {
-    const { pass, fastener } = planned
-    const prevailing = prevailingIn(this.#spec, this.procedure.passes[pass]!, fastener)
-    if (prevailing?.counts !== 'on-top') return null
-    const before = runningBefore(this.run, fastener)
-    if (before !== null) return { ok: true, value: before }
-    const typed = this.runningTyped
-    return typed.trim() === ''
-      ? null
-      : readRunning(prevailing, { typed, unit }, numberOf(this.#spec, fastener))
-  }
-  /** Whether no setting can be told yet: what goes on top of the torque was not read, or cannot be right. */
-  waitsForRunning(planned: PlannedPull, unit: Reading['unit']): boolean {
-    return this.#isOnTop(planned) && this.runningFor(planned, unit)?.ok !== true
   }
 
   /** A length that does not go with the others was refused: a person has to say that it is right. */
@@ -277,13 +246,6 @@ export class RunDesk {
       moved,
       outOfOrder,
     })
-  }
-
-  /** What was typed of the running torque, as a pull takes it; nothing where nothing goes on top, or it was read before. */
-  runningTypedFor(planned: PlannedPull, unit: Reading['unit']): Pick<PullCommand, 'running'> {
-    const typed = this.runningTyped.trim()
-    if (typed === '' || !this.#isOnTop(planned) || this.isRunningKnown(planned)) return {}
-    return { running: { typed, unit } }
   }
 
   answerLater(flag: number) {

@@ -11,7 +11,7 @@ function bench() {
   const desk = {
     task: { kind: 'pull', next: { pass: 0, fastener: 'bolt-1' }, window: null, pass: { kind: 'recheck' } },
     torqueTyped: '',
-    runningTypedFor: () => ({}),
+    running: { typedFor: () => ({}) },
     ask: (question: unknown) => asked.push(question),
     pull: (
       _next: unknown,

@@ -44,8 +44,8 @@ export class WrenchNow {
     const window = task.kind === 'pull' ? task.window : windowNow(procedure, run, planned)
     const asked = window && torqueWindowIn(window)
     const unit = this.#bench.units.torque
-    if (!asked || this.#desk.waitsForRunning(planned, unit)) return null
-    const running = this.#desk.runningFor(planned, unit)
+    if (!asked || this.#desk.running.isAwaited(planned, unit)) return null
+    const running = this.#desk.running.readFor(planned, unit)
     return withRunning(asked, runningTorque(running?.ok ? running.value : null))
   }
 }
