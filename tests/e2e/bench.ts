@@ -54,6 +54,10 @@ export class Bench {
     this.#opened = await this.#starts.first(work)
   }
 
+  get isOpen(): boolean {
+    return this.#opened !== null
+  }
+
   get #host(): Host {
     if (this.#opened === null) throw new Error('the bench has not been opened yet')
     return this.#opened

@@ -3,11 +3,11 @@ import type { Page } from '@playwright/test'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
-import { workedOn } from './ask.ts'
+import { ask, workedOn } from './ask.ts'
 import type { Bench } from './bench.ts'
 import type { Ask } from './hosts/host.ts'
 
-export { ask } from './ask.ts'
+export { ask }
 
 /** Whether a build has come as far as a test wants to begin from. */
 export type Far = (spec: EngineSpec, state: BuildState) => boolean
@@ -34,20 +34,45 @@ export interface Seed {
 
 /**
  * Opens the bench with a build begun and worked on, all of it right, by the requests that the window itself would send to
- * its host. What is clicked there is the subject of other tests: the whole jobs.
+ * its host. What is clicked there is the subject of other tests: the whole jobs. A bench that is open already goes to the new
+ * build by its list, without loading its page again.
  */
 export async function openAt(bench: Bench, seed: Seed): Promise<void> {
-  await bench.open((ask) => work(ask, seed))
-  await expect(bench.page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+  const { page } = bench
+  if (!bench.isOpen)
+    await bench.open(async (ask) => {
+      const line = await work(ask, seed)
+      await ask('preferences.keep', { atBuild: line.id, person: seed.person })
+    })
+  else {
+    const { number } = await work((name, input) => ask(page, name, input), seed)
+    await backToTheList(page)
+    await page.getByRole('button', { name: new RegExp(`^${number} `) }).click()
+  }
+  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+}
+
+/** Goes back from page to page, as far as the list of engines and builds. */
+export async function backToTheList(page: Page): Promise<void> {
+  const list = page.getByRole('heading', { name: 'Start on an engine' })
+  const back = page.getByRole('button', { name: /^←/ }).first()
+  while (!(await list.isVisible())) {
+    const name = await back.innerText()
+    await back.click()
+    await expect(page.getByRole('button', { name, exact: true })).toHaveCount(0)
+  }
 }
 
 /** The same on a page that is open already, where something is set there first; the page is loaded again and shows it. */
 export async function seedBuild(page: Page, seed: Seed): Promise<void> {
-  await workedOn(page, (ask) => work(ask, seed))
+  await workedOn(page, async (ask) => {
+    const line = await work(ask, seed)
+    await ask('preferences.keep', { atBuild: line.id, person: seed.person })
+  })
   await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
 }
 
-async function work(ask: Ask, { engine, name, serial = '', person, marks = [], far }: Seed): Promise<void> {
+async function work(ask: Ask, { engine, name, serial = '', person, marks = [], far }: Seed) {
   const lines = await ask('engines.list', {})
   const id = lines.find((line) => engine.test(line.name))?.id
   if (id === undefined) throw new Error(`no engine is called ${engine}`)
@@ -64,5 +89,5 @@ async function work(ask: Ask, { engine, name, serial = '', person, marks = [], f
     const asked = { build: begun.line.id, after: state.seq, person, command }
     state = (await ask('builds.act', asked)).events.reduce(evolve, state)
   }
-  await ask('preferences.keep', { atBuild: begun.line.id, person })
+  return begun.line
 }

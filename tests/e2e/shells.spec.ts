@@ -4,126 +4,117 @@ import { Machinist } from './machinist.ts'
 
 test.setTimeout(120_000)
 
-test('marks only: the chart chooses, and says why and what the clearance will be', async ({
-  unopened: bench,
-}) => {
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('1 2 3 2', 'H G F G')
-  await machinist.openRow('M1')
-  await expect(machinist.panel).toContainText('The chart gives this for housing mark 1 and journal mark H.')
-  await expect(machinist.panel).toContainText('Worst case')
-  await expect(machinist.panel).toContainText('Hot, at 95 °C')
-  await expect(machinist.panel).toContainText('Service limit 80 µm')
-  await machinist.finishStep('Choose mains')
-})
-
-test('readings only: worn marks are measured, in mm and in inch, and the sheet shows them', async ({
+test('the shells of the mains are chosen by marks, by readings, by both, and by hand', async ({
   unopened: bench,
 }) => {
   const { page } = bench
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('? ? ? ?', '? ? ? ?')
-  await expect(machinist.panel).toContainText('Still without shells: M1, M2, M3, M4.')
-  for (const position of ['M1', 'M2', 'M3']) {
-    await machinist.measure(position, 'Bore', '55.009')
-    await machinist.measure(position, 'Journal', '51.991')
-  }
-  await machinist.measure('M4', 'Bore', '2.16571 in')
-  await machinist.measure('M4', 'Journal', '2.04689 in')
-  for (const position of ['M1', 'M4']) await expect(machinist.row(position)).toContainText('measured')
-  await machinist.finishStep('Choose mains')
-  await page.getByRole('button', { name: 'Sheet' }).click()
-  await expect(page.getByRole('main')).toContainText('2.16571 in')
-  await expect(page.getByRole('main')).toContainText('Chosen by the readings.')
-})
+  await test.step('marks only: the chart chooses, and says why and what the clearance will be', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('1 2 3 2', 'H G F G')
+    await machinist.openRow('M1')
+    await expect(machinist.panel).toContainText('The chart gives this for housing mark 1 and journal mark H.')
+    await expect(machinist.panel).toContainText('Worst case')
+    await expect(machinist.panel).toContainText('Hot, at 95 °C')
+    await expect(machinist.panel).toContainText('Service limit 80 µm')
+    await machinist.finishStep('Choose mains')
+  })
 
-test('a reading in the wrong unit is asked about, and none is taken', async ({ unopened: bench }) => {
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('? 2 3 2', 'H G F G')
-  await machinist.openRow('M1')
-  await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
-  for (const cell of await machinist.cells().all()) await cell.fill('2.1654')
-  await expect(machinist.panel).toContainText('meant in inches')
-  const before = await machinist.entries()
-  await machinist.main.click()
-  await expect(machinist.panel.getByRole('alert')).toContainText('meant in inches')
-  expect(await machinist.entries()).toBe(before)
-})
+  await test.step('readings only: worn marks are measured, in mm and in inch, and the sheet shows them', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('? ? ? ?', '? ? ? ?')
+    await expect(machinist.panel).toContainText('Still without shells: M1, M2, M3, M4.')
+    for (const position of ['M1', 'M2', 'M3']) {
+      await machinist.measure(position, 'Bore', '55.009')
+      await machinist.measure(position, 'Journal', '51.991')
+    }
+    await machinist.measure('M4', 'Bore', '2.16571 in')
+    await machinist.measure('M4', 'Journal', '2.04689 in')
+    for (const position of ['M1', 'M4']) await expect(machinist.row(position)).toContainText('measured')
+    await machinist.finishStep('Choose mains')
+    await page.getByRole('button', { name: 'Sheet' }).click()
+    await expect(page.getByRole('main')).toContainText('2.16571 in')
+    await expect(page.getByRole('main')).toContainText('Chosen by the readings.')
+  })
 
-test('a gauge that types fills cell after cell, and its Enter presses no button', async ({
-  unopened: bench,
-}) => {
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('? 2 3 2', 'H G F G')
-  await machinist.openRow('M1')
-  await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
-  const before = await machinist.entries()
-  for (let reading = 0; reading < 7; reading++) await typeAsInstrument(bench.page, `55.00${reading}`)
-  for (const [index, cell] of (await machinist.cells().all()).entries())
-    await expect(cell).toHaveValue(`55.00${index}`)
-  expect(await machinist.entries()).toBe(before)
-})
+  await test.step('a reading in the wrong unit is asked about, and none is taken', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('? 2 3 2', 'H G F G')
+    await machinist.openRow('M1')
+    await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+    for (const cell of await machinist.cells().all()) await cell.fill('2.1654')
+    await expect(machinist.panel).toContainText('meant in inches')
+    const before = await machinist.entries()
+    await machinist.main.click()
+    await expect(machinist.panel.getByRole('alert')).toContainText('meant in inches')
+    expect(await machinist.entries()).toBe(before)
+  })
 
-test('a mark and a reading that differ: both choices are shown, a person decides with a reason', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('1 2 3 2', 'H G F G')
-  await machinist.measure('M1', 'Journal', '51.997')
-  await expect(machinist.row('M1')).toContainText('! mark and readings differ')
-  await expect(machinist.main).toHaveCount(0)
-  await expect(page.locator('[data-about="half/M1/upper"]')).toContainText('mark and readings differ')
-  await expect(machinist.panel).toContainText('upper T, lower T')
-  await expect(machinist.panel).toContainText('upper R, lower R')
-  await machinist.panel.getByRole('button', { name: 'Use the readings' }).click()
-  await machinist.giveReason(/Why use the readings/, 'Measured twice', /^Use the readings$/)
-  await expect(machinist.row('M1')).not.toContainText('differ')
-  await machinist.finishStep('Choose mains')
-  await page.getByRole('button', { name: 'Sheet' }).click()
-  await expect(page.getByRole('main')).toContainText('the readings count: Measured twice')
-})
+  await test.step('a gauge that types fills cell after cell, and its Enter presses no button', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('? 2 3 2', 'H G F G')
+    await machinist.openRow('M1')
+    await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+    const before = await machinist.entries()
+    for (let reading = 0; reading < 7; reading++) await typeAsInstrument(bench.page, `55.00${reading}`)
+    for (const [index, cell] of (await machinist.cells().all()).entries())
+      await expect(cell).toHaveValue(`55.00${index}`)
+    expect(await machinist.entries()).toBe(before)
+  })
 
-test('a reground journal: declared, measured, thicker walls', async ({ unopened: bench }) => {
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('1 2 3 2', 'H G F G')
-  await machinist.openRow('M2')
-  await machinist.panel.getByLabel(/all journals/).uncheck()
-  const before = await machinist.entries()
-  await machinist.panel.getByRole('button', { name: '0.25 under' }).click()
-  await expect.poll(() => machinist.entries()).toBeGreaterThan(before)
-  await expect(machinist.row('M2')).toContainText('no shell proposed')
-  await machinist.measure('M2', 'Journal', '51.741')
-  await expect(machinist.row('M2')).toContainText('0.25 under')
-  await expect(machinist.row('M2')).toContainText('35 µm')
-  await machinist.finishStep('Choose mains')
-})
+  await test.step('a mark and a reading that differ: both choices are shown, a person decides with a reason', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('1 2 3 2', 'H G F G')
+    await machinist.measure('M1', 'Journal', '51.997')
+    await expect(machinist.row('M1')).toContainText('! mark and readings differ')
+    await expect(machinist.main).toHaveCount(0)
+    await expect(page.locator('[data-about="half/M1/upper"]')).toContainText('mark and readings differ')
+    await expect(machinist.panel).toContainText('upper T, lower T')
+    await expect(machinist.panel).toContainText('upper R, lower R')
+    await machinist.panel.getByRole('button', { name: 'Use the readings' }).click()
+    await machinist.giveReason(/Why use the readings/, 'Measured twice', /^Use the readings$/)
+    await expect(machinist.row('M1')).not.toContainText('differ')
+    await machinist.finishStep('Choose mains')
+    await page.getByRole('button', { name: 'Sheet' }).click()
+    await expect(page.getByRole('main')).toContainText('the readings count: Measured twice')
+  })
 
-test('from the drawing: a half is tapped, another pair chosen with a reason, and fitted by how it lies', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('1 2 3 2', 'H G F G')
-  await page.locator('[data-about="half/M3/lower"] button').press('Enter')
-  await expect(machinist.row('M3')).toHaveAttribute('aria-expanded', 'true')
-  await machinist.panel.getByText(/^Other allowed pairs/).click()
-  await machinist.panel.getByRole('button', { name: 'M3: upper S, lower T' }).click()
-  await machinist.giveReason(/upper S and lower T instead/, 'On the shelf', /^Use this at M3$/)
-  await expect(machinist.row('M3')).toContainText('chosen by hand')
-  for (const step of ['Choose mains', 'Choose big ends']) await machinist.finishStep(step)
-  await page.locator('[data-about="half/M3/upper"] button').press('Enter')
-  await expect(machinist.panel).toContainText('Half with the oil groove and the hole')
-  await expect(machinist.main).toContainText('M3 upper is in')
-})
+  await test.step('a reground journal: declared, measured, thicker walls', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('1 2 3 2', 'H G F G')
+    await machinist.openRow('M2')
+    await machinist.panel.getByLabel(/all journals/).uncheck()
+    const before = await machinist.entries()
+    await machinist.panel.getByRole('button', { name: '0.25 under' }).click()
+    await expect.poll(() => machinist.entries()).toBeGreaterThan(before)
+    await expect(machinist.row('M2')).toContainText('no shell proposed')
+    await machinist.measure('M2', 'Journal', '51.741')
+    await expect(machinist.row('M2')).toContainText('0.25 under')
+    await expect(machinist.row('M2')).toContainText('35 µm')
+    await machinist.finishStep('Choose mains')
+  })
 
-test('an end float in a gap of the table is not defined', async ({ unopened: bench }) => {
-  const { page } = bench
-  const machinist = new Machinist(bench)
-  await machinist.atTheMains('1 2 3 2', 'H G F G', 'End float')
-  const field = page.getByLabel(/^Reading/)
-  await field.fill('0.12')
-  await expect(machinist.panel).toContainText('Washers by the table: standard')
-  await field.fill('9')
-  await expect(machinist.panel).toContainText('Washers: not defined')
+  await test.step('from the drawing: a half is tapped, another pair chosen with a reason, and fitted by how it lies', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('1 2 3 2', 'H G F G')
+    await page.locator('[data-about="half/M3/lower"] button').press('Enter')
+    await expect(machinist.row('M3')).toHaveAttribute('aria-expanded', 'true')
+    await machinist.panel.getByText(/^Other allowed pairs/).click()
+    await machinist.panel.getByRole('button', { name: 'M3: upper S, lower T' }).click()
+    await machinist.giveReason(/upper S and lower T instead/, 'On the shelf', /^Use this at M3$/)
+    await expect(machinist.row('M3')).toContainText('chosen by hand')
+    for (const step of ['Choose mains', 'Choose big ends']) await machinist.finishStep(step)
+    await page.locator('[data-about="half/M3/upper"] button').press('Enter')
+    await expect(machinist.panel).toContainText('Half with the oil groove and the hole')
+    await expect(machinist.main).toContainText('M3 upper is in')
+  })
+
+  await test.step('an end float in a gap of the table is not defined', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('1 2 3 2', 'H G F G', 'End float')
+    const field = page.getByLabel(/^Reading/)
+    await field.fill('0.12')
+    await expect(machinist.panel).toContainText('Washers by the table: standard')
+    await field.fill('9')
+    await expect(machinist.panel).toContainText('Washers: not defined')
+  })
 })

@@ -1,7 +1,7 @@
-import type { FullConfig, Reporter, Suite, TestError } from '@playwright/test/reporter'
+import type { FullConfig, Reporter, Suite, TestCase, TestError, TestStep } from '@playwright/test/reporter'
 import { writeReport, type Ended } from './report.ts'
 
-/** Leaves the outcome of every end-to-end test. */
+/** Leaves the outcome of every end-to-end test; of one that failed, with its step. */
 export default class EndToEndReporter implements Reporter {
   private suite: Suite | undefined
   private readonly errors: TestError[] = []
@@ -23,7 +23,10 @@ export default class EndToEndReporter implements Reporter {
     writeReport([
       ...tests.map((test): Ended => {
         const name = test.titlePath().filter(Boolean).join(' › ')
-        if (test.outcome() !== 'skipped') return { name, outcome: test.ok() ? 'passed' : 'failed' }
+        if (test.outcome() !== 'skipped')
+          return test.ok()
+            ? { name, outcome: 'passed' }
+            : { name: `${name}${failedStep(test)}`, outcome: 'failed' }
         const reason = test.annotations.find(({ type }) => type === 'skip' || type === 'fixme')?.description
         return { name, outcome: 'skipped', reason: reason ?? 'no reason given' }
       }),
@@ -33,4 +36,15 @@ export default class EndToEndReporter implements Reporter {
       })),
     ])
   }
+}
+
+/** The names of the steps, from outer to inner, in which a test failed. */
+function failedStep(test: TestCase): string {
+  const failedIn = (steps: readonly TestStep[]): readonly string[] => {
+    const step = steps.find(({ category, error }) => category === 'test.step' && error !== undefined)
+    return step === undefined ? [] : [step.title, ...failedIn(step.steps)]
+  }
+  return failedIn(test.results.at(-1)?.steps ?? [])
+    .map((title) => ` › ${title}`)
+    .join('')
 }
