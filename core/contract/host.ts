@@ -17,8 +17,8 @@ export const hostRequests = {
     input: nothing,
     output: z.strictObject({
       host: z.enum(['desktop', 'local']),
-      /** Why this host and not the other, as a clause. */
-      why: z.string(),
+      /** Why this host and not the other. */
+      why: messageOf(en.phrases),
       version: z.string(),
       dataFolder: z.string(),
       /**

@@ -3,8 +3,7 @@ import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
 import { app, protocol, session } from 'electron'
-import { sentenceOf } from '../../core/problem/index.ts'
-import { en } from '../../core/words/index.ts'
+import { problem } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
 import { readPages } from '../pages/index.ts'
@@ -62,7 +61,7 @@ process.on('unhandledRejection', (reason) => giveUpOnFault(reason, log))
 
 const fault = dataFolderFault(data)
 if (fault === null) start()
-else giveUp(sentenceOf(fault), () => undefined)
+else giveUp(fault, () => undefined)
 
 /** The lock belongs to a folder that must be known before it is asked for, and both before Electron is ready. */
 function start(): void {
@@ -107,7 +106,7 @@ async function lock(folder: string): Promise<boolean> {
       return false
     }
     if (next === 'give-up') {
-      giveUp(en.desktop.stillEnding({ folder: data }), log)
+      giveUp(problem('still-ending', { folder: data }), log)
       return false
     }
     await after(betweenTriesMs)
@@ -121,7 +120,7 @@ function open(folder: string): void {
   const pages = readPages(join(root, 'dist/renderer'))
   const facts = {
     host: 'desktop',
-    why: en.launch.hosts.electronThere,
+    why: { code: 'electronThere', facts: {} },
     version: app.getVersion(),
     dataFolder: data,
   } as const
@@ -136,7 +135,7 @@ function open(folder: string): void {
         openedFiles,
       }),
     shown: new Promise<void>((resolve) => window.once('show', () => resolve())),
-    refused: (sentence) => giveUp(sentence, log),
+    refused: (why) => giveUp(why, log),
   })
   window.once('show', () => leaveSign(process.env.BEDPLATE_SIGN, { kind: 'shown' }))
   app.once('will-quit', (event) => {

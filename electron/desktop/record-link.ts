@@ -1,5 +1,5 @@
-import { problem, sentenceOf } from '../../core/problem/index.ts'
-import type { Outcome } from '../../core/problem/index.ts'
+import { problem } from '../../core/problem/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Answering } from '../requests/index.ts'
 
 /** What is behind the window once the record is open. */
@@ -20,7 +20,7 @@ const betweenTriesMs = 250
 export class RecordLink {
   readonly #open: () => Promise<Outcome<OpenedRecord>>
   readonly #shown: Promise<unknown>
-  readonly #refused: (sentence: string) => void
+  readonly #refused: (why: Problem) => void
   #opening: Promise<OpenedRecord | null> | null = null
   #opened: OpenedRecord | null = null
   #closing: Promise<void> | null = null
@@ -30,7 +30,7 @@ export class RecordLink {
     /** Resolves when the window is on the screen. */
     readonly shown: Promise<unknown>
     /** The record cannot be opened, and no backup is a way out. */
-    readonly refused: (sentence: string) => void
+    readonly refused: (why: Problem) => void
   }) {
     this.#open = given.open
     this.#shown = given.shown
@@ -61,7 +61,7 @@ export class RecordLink {
       const opened = await this.#open()
       if (opened.ok) return (this.#opened = opened.value)
       if (opened.problem.code !== 'record-in-use' || tried === tries || this.#closing !== null) {
-        if (this.#closing === null) this.#refused(sentenceOf(opened.problem))
+        if (this.#closing === null) this.#refused(opened.problem)
         return null
       }
       await new Promise((resolve) => setTimeout(resolve, betweenTriesMs))

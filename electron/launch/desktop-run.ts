@@ -2,17 +2,15 @@ import { spawn, type ChildProcess } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { en } from '../../core/words/index.ts'
+import type { Phrase, Problem } from '../../core/problem/index.ts'
 import { askToQuit, endTree, ownGroup } from './process-tree.ts'
 
 /** How the run of the desktop host went. After a signal nothing else is started: the person wanted it to end. */
 export type DesktopRun =
   | { readonly kind: 'ended'; readonly code: number }
   | { readonly kind: 'interrupted'; readonly code: number }
-  /** No window was seen; `why` is a clause. The other host is still to be had. */
-  | { readonly kind: 'no-window'; readonly why: string }
-
-const { hosts } = en.launch
+  /** No window was seen. The other host is still to be had. */
+  | { readonly kind: 'no-window'; readonly why: Phrase }
 
 export type DesktopCommand = {
   readonly binary: string
@@ -33,7 +31,7 @@ const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const
 
 /**
  * Runs the desktop host to its end. That its window came up cannot be told by a clock, so it leaves a sign in the file that
- * `BEDPLATE_SIGN` names: `shown`, or `refused: ` and a sentence. Until then a long limit is kept, after which it is ended
+ * `BEDPLATE_SIGN` names: `shown`, or `refused: ` and a problem. Until then a long limit is kept, after which it is ended
  * with all that it started.
  */
 export async function runDesktop(
@@ -70,17 +68,23 @@ async function outcomeOf(
   const seen = await Promise.race([signOf(sign, windowMs), end.then(() => 'ended' as const)])
   if (seen === 'late' && !wasSignalled()) {
     await endTree(desktop)
-    return { kind: 'no-window', why: hosts.noWindowInTime({ seconds: windowMs / 1000 }) }
+    return { kind: 'no-window', why: { code: 'noWindowInTime', facts: { seconds: windowMs / 1000 } } }
   }
   const code = await end
   if (wasSignalled()) return { kind: 'interrupted', code: typeof code === 'number' ? code : 1 }
-  if (code instanceof Error) return { kind: 'no-window', why: hosts.electronNotStarted(code) }
+  if (code instanceof Error)
+    return { kind: 'no-window', why: { code: 'electronNotStarted', facts: { message: code.message } } }
   const left = readSign(sign)
   if (left === 'shown') return { kind: 'ended', code: code ?? 1 }
-  return {
-    kind: 'no-window',
-    why: left?.replace(/^refused: /, '').replace(/\.$/, '') ?? hosts.electronEnded({ code }),
-  }
+  return { kind: 'no-window', why: refusalIn(left) ?? { code: 'electronEnded', facts: { code } } }
+}
+
+/** The sign's problem; `undefined` where there is no sign, or none that the desktop host of these sources leaves. */
+function refusalIn(sign: string | undefined): Phrase | undefined {
+  const [, json] = /^refused: (.*)$/s.exec(sign ?? '') ?? []
+  return json === undefined
+    ? undefined
+    : { code: 'desktopGaveUp', facts: { why: JSON.parse(json) as Problem } }
 }
 
 /** The first of signals is passed on, once; another one that is not the same again ends all. */

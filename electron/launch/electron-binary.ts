@@ -1,13 +1,13 @@
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
-import { en } from '../../core/words/index.ts'
+import type { Phrase } from '../../core/problem/index.ts'
 
 /** Electron's program as far as is known without running it. */
 export type FoundElectron =
   | { readonly kind: 'there'; readonly binary: string }
   | { readonly kind: 'absent' }
   /** One that was named and cannot be it. */
-  | { readonly kind: 'unfit'; readonly why: string }
+  | { readonly kind: 'unfit'; readonly why: Phrase }
 
 /**
  * Electron's program: the one that `BEDPLATE_ELECTRON` names, else the one below the project. The one below the project is
@@ -36,15 +36,13 @@ export function wantedVersion(root: string): string {
   return version
 }
 
-/** A clause. */
-function faultOf(named: string, wanted: string): string | undefined {
-  const { electronNamed } = en.launch
-  if (!existsSync(named)) return electronNamed.nothing({ named })
-  if (!isFile(named)) return electronNamed.noProgram({ named })
+function faultOf(named: string, wanted: string): Phrase | undefined {
+  if (!existsSync(named)) return { code: 'electronNamedNowhere', facts: { named } }
+  if (!isFile(named)) return { code: 'electronNamedNoProgram', facts: { named } }
   const version = plain(versionBeside(named))
-  if (version === undefined) return electronNamed.notElectron({ named })
+  if (version === undefined) return { code: 'electronNamedOther', facts: { named } }
   if (version.split('.', 1).join() !== wanted.split('.', 1).join())
-    return electronNamed.otherVersion({ named, version, wanted })
+    return { code: 'electronNamedVersion', facts: { named, version, wanted } }
   return undefined
 }
 

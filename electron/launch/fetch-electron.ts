@@ -1,8 +1,10 @@
 import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import type { Phrase } from '../../core/problem/index.ts'
 import { en } from '../../core/words/index.ts'
 import { findElectron, wantedVersion } from './electron-binary.ts'
+import { asPhrase } from './fetch-reason.ts'
 import { networkOf } from './network.ts'
 
 type Env = Readonly<Record<string, string | undefined>>
@@ -22,10 +24,10 @@ export type FetchNote =
   | { readonly host: string; readonly cause: string }
 
 /** Why the wanted version of Electron could not be fetched the last time; `undefined` when it was never tried. */
-export function lastFailure(root: string): string | undefined {
+export function lastFailure(root: string): Phrase | undefined {
   try {
     const note = JSON.parse(readFileSync(noteFile(root), 'utf8')) as { version: unknown; why: unknown }
-    return note.version === wantedVersion(root) ? String(note.why) : undefined
+    return note.version === wantedVersion(root) ? asPhrase(note.why) : undefined
   } catch {
     return undefined
   }
@@ -36,7 +38,7 @@ export function lastFailure(root: string): string | undefined {
  * its reason, so that the next start does not wait for the same one. It is given up when nothing arrives for a while; how
  * long it takes in all depends on the line, so that is not limited.
  */
-export async function fetchElectron(root: string, env: Env): Promise<string | undefined> {
+export async function fetchElectron(root: string, env: Env): Promise<Phrase | undefined> {
   console.error(fetching.begins)
   const why = await download(root, env)
   if (why === undefined) rmSync(noteFile(root), { force: true })
@@ -47,7 +49,7 @@ export async function fetchElectron(root: string, env: Env): Promise<string | un
   return why
 }
 
-async function download(root: string, env: Env): Promise<string | undefined> {
+async function download(root: string, env: Env): Promise<Phrase | undefined> {
   const arriving = join(root, 'dist/electron-download')
   rmSync(arriving, { recursive: true, force: true })
   mkdirSync(arriving, { recursive: true })
@@ -60,12 +62,14 @@ async function download(root: string, env: Env): Promise<string | undefined> {
       stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
     },
   )
-  let told: string | undefined
+  let reason: Phrase | undefined
   let total: number | undefined
   let errors = ''
   installer.on('message', (note: FetchNote) => {
     if ('total' in note) total = note.total
-    else told = 'status' in note ? fetching.answered(note) : fetching.notReached(note)
+    else
+      reason =
+        'status' in note ? { code: 'serverAnswered', facts: note } : { code: 'serverNotReached', facts: note }
   })
   installer.stderr?.on('data', (text) => (errors += String(text)))
   const unpacking = join(root, 'node_modules/electron')
@@ -77,7 +81,7 @@ async function download(root: string, env: Env): Promise<string | undefined> {
         fetching.arrived({ megabytes: megabytes(bytes), of: total === undefined ? null : megabytes(total) }),
       ),
     stop: () => {
-      told = fetching.nothingArrived({ seconds: patienceS })
+      reason = { code: 'nothingArrived', facts: { seconds: patienceS } }
       installer.kill()
     },
   })
@@ -88,7 +92,11 @@ async function download(root: string, env: Env): Promise<string | undefined> {
   clearInterval(watching)
   rmSync(arriving, { recursive: true, force: true })
   if (code === 0 && findElectron(root, undefined).kind === 'there') return undefined
-  return told ?? firstLineOf(errors) ?? fetching.leftNothing({ code })
+  if (reason !== undefined) return reason
+  const line = firstLineOf(errors)
+  return line === undefined
+    ? { code: 'installerLeftNothing', facts: { code } }
+    : { code: 'installerPrinted', facts: { line } }
 }
 
 interface Watched {

@@ -3,6 +3,7 @@ import { readFileSync, statSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { textIn, type Phrase } from '../../core/problem/index.ts'
 import { en } from '../../core/words/index.ts'
 import { dataFolder } from './data-folder.ts'
 import { runDesktop } from './desktop-run.ts'
@@ -72,7 +73,7 @@ async function choose(options: Options): Promise<Exclude<HostChoice, { kind: 'fe
   const why = await fetchElectron(root, process.env)
   const second = decide({ ...options, fetchElectron: false })
   if (second.kind === 'fetch-electron')
-    throw new Error(`the attempt at fetching left no note: ${why ?? 'it succeeded'}`)
+    throw new Error(`the attempt at fetching left no note: ${why?.code ?? 'it succeeded'}`)
   return second
 }
 
@@ -93,17 +94,13 @@ function decide(options: Options): HostChoice {
 
 /** Nothing is built, fetched or opened for it: what does not work may be just that. */
 async function tellDoctor(options: Options, data: string): Promise<void> {
-  const [{ askDoctor }, { textIn }] = await Promise.all([
-    import('../requests/index.ts'),
-    import('../../core/problem/index.ts'),
-  ])
+  const { askDoctor } = await import('../requests/index.ts')
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const choice = decide({ ...options, fetchElectron: false })
-  const why = {
-    desktop: en.launch.hosts.electronThere,
-    'fetch-electron': en.launch.hosts.electronToCome,
-    local: choice.kind === 'local' ? choice.why : '',
-  }[choice.kind]
+  const why: Phrase =
+    choice.kind === 'local'
+      ? choice.why
+      : { code: choice.kind === 'desktop' ? 'electronThere' : 'electronToCome', facts: {} }
   const host = choice.kind === 'desktop' ? 'desktop' : 'local'
   for (const line of await askDoctor({ host, why, version, dataFolder: data }, new Date()))
     console.log(en.doctor.terminalLine({ ...line, text: textIn(en, en.doctor.lines, line.says) }))
@@ -131,13 +128,13 @@ function fail(sentence: string, code: number): void {
 }
 
 /** The local host takes its own command line; it runs in this process, so that one signal ends all. */
-async function runLocal(why: string, options: Options, { data, specs, files }: StartPaths): Promise<void> {
+async function runLocal(why: Phrase, options: Options, { data, specs, files }: StartPaths): Promise<void> {
   if (!built('local')) return
-  console.error(en.launch.inLocalHost({ why }))
+  console.error(textIn(en, en.launch, { code: 'inLocalHost', facts: { why } }))
   process.argv.splice(
     2,
     Infinity,
-    ...['--data', data, '--because', why],
+    ...['--data', data, '--because', JSON.stringify(why)],
     ...(specs === undefined ? [] : ['--specs', specs]),
     ...(options.window ? [] : ['--no-window']),
     '--',

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
-import { en } from '../../core/words/index.ts'
+import type { Phrase } from '../../core/problem/index.ts'
 
 /** What Linux says about the namespaces that Chromium's sandbox is made of; texts as its files hold them. */
 export type SandboxFacts = {
@@ -52,13 +52,13 @@ export function sandboxFacts(binary: string): SandboxFacts {
   }
 }
 
-/** A clause for the person, with what to do; what AppArmor is to be given is written into the folder of what is built. */
-export function sandboxRefusal(why: 'apparmor' | 'no-namespaces', root: string, binary: string): string {
-  if (why === 'no-namespaces') return en.launch.hosts.noNamespaces
+/** For the person, with what to do; what AppArmor is to be given is written into the folder of what is built. */
+export function sandboxRefusal(why: 'apparmor' | 'no-namespaces', root: string, binary: string): Phrase {
+  if (why === 'no-namespaces') return { code: 'noNamespaces', facts: {} }
   const profile = join(root, 'dist/bedplate-electron')
   mkdirSync(dirname(profile), { recursive: true })
   writeFileSync(profile, profileFor(binary))
-  return en.launch.hosts.appArmor({ profile, place: profilePlace })
+  return { code: 'appArmor', facts: { profile, place: profilePlace } }
 }
 
 function readText(file: string): string | undefined {

@@ -3,14 +3,12 @@ import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { en } from '../../core/words/index.ts'
+import type { Phrase } from '../../core/problem/index.ts'
 import { browserAmong, browserPlaces } from './browser.ts'
 import { hasDisplay, isRoot } from './display.ts'
 import { makeDoorway } from './doorway.ts'
 
-export type WindowAnswer = { readonly opened: true } | { readonly opened: false; readonly why: string }
-
-const { browserWindow } = en.launch
+export type WindowAnswer = { readonly opened: true } | { readonly opened: false; readonly why: Phrase }
 
 /** A browser that has not ended by then shows the window, in milliseconds. */
 const failureMs = 1_500
@@ -21,10 +19,11 @@ const failureMs = 1_500
  * read a command line: the browser is therefore pointed at a page in the data folder that leads on to the address.
  */
 export async function openWindow(address: string, dataFolder: string): Promise<WindowAnswer> {
-  if (isRoot()) return { opened: false, why: browserWindow.asRoot }
-  if (!hasDisplay(process.platform, process.env)) return { opened: false, why: browserWindow.noDisplay }
+  const not = (why: Phrase): WindowAnswer => ({ opened: false, why })
+  if (isRoot()) return not({ code: 'browserAsRoot', facts: {} })
+  if (!hasDisplay(process.platform, process.env)) return not({ code: 'noDisplay', facts: {} })
   const browser = browserAmong(browserPlaces(process.platform, process.env, homedir()))
-  if (browser === undefined) return { opened: false, why: browserWindow.none }
+  if (browser === undefined) return not({ code: 'noBrowser', facts: {} })
   const profile = join(dataFolder, 'browser')
   // Later the browser itself opens the window where and as large as it was left; a size on the command line would undo that.
   const isFirst = !existsSync(profile)
@@ -54,10 +53,12 @@ function start(browser: string, words: readonly string[]): Promise<WindowAnswer>
   child.unref()
   process.once('exit', () => child.kill()) // no window stays behind that nothing answers
   return new Promise((resolve) => {
-    const fail = (why: string): void => resolve({ opened: false, why })
-    child.on('error', (error) => fail(browserWindow.notStarted({ browser, message: error.message })))
+    const fail = (why: Phrase): void => resolve({ opened: false, why })
+    child.on('error', (error) =>
+      fail({ code: 'browserNotStarted', facts: { browser, message: error.message } }),
+    )
     child.on('exit', (code) =>
-      code === 0 ? resolve({ opened: true }) : fail(browserWindow.endedAtOnce({ browser, code })),
+      code === 0 ? resolve({ opened: true }) : fail({ code: 'browserEnded', facts: { browser, code } }),
     )
     setTimeout(() => resolve({ opened: true }), failureMs)
   })

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { sentenceOf } from '../../core/problem/index.ts'
+import { sentenceOf, textIn } from '../../core/problem/index.ts'
 import { en } from '../../core/words/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
@@ -64,7 +64,7 @@ async function serve(): Promise<void> {
   if (options.window) {
     const window = await openWindow(host.address, data)
     if (window.opened) heard = watchIdle(quietChecks, checkEveryMs, end).heard
-    else console.error(en.launch.openYourself(window))
+    else console.error(textIn(en, en.launch, { code: 'openYourself', facts: { why: window.why } }))
   }
   console.log(en.launch.at(host))
 }

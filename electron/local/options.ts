@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util'
-import { en } from '../../core/words/index.ts'
+import type { Phrase } from '../../core/problem/index.ts'
 
 export interface LocalOptions {
   /** As typed; the platform's own place when absent. */
@@ -9,8 +9,8 @@ export interface LocalOptions {
   readonly window: boolean
   /** Files to open, as typed. */
   readonly files: readonly string[]
-  /** Why it is this host, as a clause. */
-  readonly why: string
+  /** Why it is this host. */
+  readonly why: Phrase
 }
 
 /** The command line of the local host; what it does not know it throws at, since only `npm start` calls it. */
@@ -31,6 +31,9 @@ export function localOptions(words: readonly string[]): LocalOptions {
     specs: values.specs,
     window: values['no-window'] !== true,
     files: positionals,
-    why: values.because ?? en.launch.hosts.byItself,
+    why:
+      values.because === undefined
+        ? { code: 'hostByItself', facts: {} }
+        : (JSON.parse(values.because) as Phrase),
   }
 }

@@ -1,8 +1,10 @@
+import type { Phrase } from '../../core/problem/index.ts'
+
 /** What a host says of itself. */
 export interface HostFacts {
   readonly host: 'desktop' | 'local'
-  /** Why this one and not the other, as a clause. */
-  readonly why: string
+  /** Why this one and not the other. */
+  readonly why: Phrase
   readonly version: string
   readonly dataFolder: string
 }

@@ -48,7 +48,13 @@ export function memoryHost({
 
   return {
     'host.read': () =>
-      done({ host: 'local', why: 'it is a gallery', version: '0', dataFolder: '', problem: null }),
+      done({
+        host: 'local',
+        why: { code: 'hostByItself', facts: {} },
+        version: '0',
+        dataFolder: '',
+        problem: null,
+      }),
     'preferences.read': () => done(kept),
     'preferences.keep': (change) => done((kept = { ...kept, ...change } as Preferences)),
     'engines.list': () => done([...engines.map(lineOf), ...faulty]),

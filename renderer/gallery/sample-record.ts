@@ -58,7 +58,7 @@ export const sampleRecord: MemoryHandlers = {
       {
         subject: 'host',
         state: 'good',
-        says: { code: 'host', facts: { host: 'local', why: 'there is no display' } },
+        says: { code: 'host', facts: { host: 'local', why: { code: 'noDisplay', facts: {} } } },
       },
       { subject: 'disk', state: 'look', says: { code: 'disk-free', facts: { megabytes: 900 } } },
       { subject: 'backup', state: 'bad', says: { code: 'backup-none', facts: { secondFolder: null } } },

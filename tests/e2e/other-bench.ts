@@ -19,7 +19,12 @@ export class OtherBench {
   }
 
   static async at(dataFolder: string): Promise<OtherBench> {
-    const facts = { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder } as const
+    const facts = {
+      host: 'local',
+      why: { code: 'hostByItself', facts: {} },
+      version: '0.1.0',
+      dataFolder,
+    } as const
     const opened = await openRequests(facts, specs, (line) => console.error(line))
     if (!opened.ok) throw new Error(sentenceOf(opened.problem))
     return new OtherBench(opened.value.answer, opened.value.close)

@@ -25,7 +25,12 @@ export function answersOn(
   },
 ): Requests {
   return createRequests({
-    facts: { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder: dirname(store.file) },
+    facts: {
+      host: 'local',
+      why: { code: 'hostByItself', facts: {} },
+      version: '0.1.0',
+      dataFolder: dirname(store.file),
+    },
     store,
     engines,
     savePdf: byBrowser,

@@ -44,7 +44,7 @@ async function prepared(folder: string): Promise<void> {
   await child.until((lines) => lines.length > 260)
   await child.kill()
   const opened = await openRequests(
-    { host: 'local', why: 'it is a test', version: '0', dataFolder: folder },
+    { host: 'local', why: { code: 'hostByItself', facts: {} }, version: '0', dataFolder: folder },
     specs,
     () => undefined,
   )
@@ -87,7 +87,7 @@ async function tried(source: string, folder: string, image: Buffer): Promise<Tri
   writeFileSync(file, image)
   const [backup = ''] = readdirSync(join(source, 'backups'))
   const opened = await openRequests(
-    { host: 'local', why: 'it is a test', version: '0', dataFolder: folder },
+    { host: 'local', why: { code: 'hostByItself', facts: {} }, version: '0', dataFolder: folder },
     specs,
     () => undefined,
   )

@@ -34,9 +34,4 @@ export const desktop = {
     /** For names that Windows keeps for devices. */
     notDevice: ({ name }: { readonly name: string }) => `file ${name}`,
   },
-
-  ownFault:
-    'Bedplate made a mistake of its own and ends. What was confirmed is on disk. Start it again; if that does not help, start it with --local, and tell who looks after it.',
-  stillEnding: ({ folder }: { readonly folder: string }) =>
-    `A Bedplate on ${folder} is still ending. Wait until it has, then start again.`,
 }

@@ -1,3 +1,4 @@
+import type { PhraseText } from '../phrase.ts'
 import type { ReasonText } from '../reason.ts'
 import { counted } from './counted.ts'
 
@@ -57,7 +58,7 @@ export const doctor = {
     }) =>
       `Bedplate ${facts.version} on ${facts.electron === null ? '' : `Electron ${facts.electron} with `}` +
       `Node ${facts.node}, ${facts.platform} ${facts.arch}.`,
-    host: ({ host, why }: { readonly host: string; readonly why: string }) =>
+    host: ({ host, why }: { readonly host: string; readonly why: PhraseText }) =>
       `It runs in the ${host} host: ${why}.`,
     'folder-closed': ({ folder }: OfFolder) => `The data folder ${folder} cannot be written by this user.`,
     'folder-to-come': ({ folder }: OfFolder) =>

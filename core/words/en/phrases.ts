@@ -1,5 +1,6 @@
 import type { AmountText } from '../amount.ts'
 import { auditPhrases } from './audit-phrases.ts'
+import { hostPhrases } from './host-phrases.ts'
 import { sheetPhrases } from './sheet-phrases.ts'
 import { specAdvice } from './spec-advice.ts'
 
@@ -45,6 +46,7 @@ export interface PlacePart {
 export const phrases = {
   ...specAdvice,
   ...auditPhrases,
+  ...hostPhrases,
   ...sheetPhrases,
   /** Where in the file of a spec: `procedure “case”, pass 3, “target”`. */
   placeInFile: ({ parts }: { readonly parts: readonly PlacePart[] }) =>

@@ -1,5 +1,5 @@
 import { app, dialog } from 'electron'
-import { en } from '../../../core/words/index.ts'
+import { problem, sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import { leaveSign } from './sign.ts'
 
 /** Takes a line for the log, where there is one by then. */
@@ -12,9 +12,10 @@ type Log = (line: string) => void
  * the box, which stays until somebody closes it. Before Electron is ready the box is a line on stderr on Linux
  * (shell/browser/ui/message_box_gtk.cc), elsewhere a box.
  */
-export function giveUp(sentence: string, log: Log): void {
+export function giveUp(why: Problem, log: Log): void {
+  const sentence = sentenceOf(why)
   log(`gave up: ${sentence}`)
-  leaveSign(process.env.BEDPLATE_SIGN, { kind: 'refused', why: sentence })
+  leaveSign(process.env.BEDPLATE_SIGN, { kind: 'refused', why })
   console.error(sentence)
   dialog.showErrorBox('Bedplate', sentence)
   app.exit(1)
@@ -23,5 +24,5 @@ export function giveUp(sentence: string, log: Log): void {
 /** For a fault of the program's own, which nobody can mend by what they do. */
 export function giveUpOnFault(error: unknown, log: Log): void {
   log(`fault in main: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`)
-  giveUp(en.desktop.ownFault, log)
+  giveUp(problem('own-fault', {}), log)
 }

@@ -10,7 +10,7 @@ import { openRequests } from '../../../electron/requests/index.ts'
 // how much memory it has once everything that can be let go of is gone.
 const folder = process.argv[2] ?? ''
 const opened = await openRequests(
-  { host: 'local', why: 'it is measured', version: '0.1.0', dataFolder: folder },
+  { host: 'local', why: { code: 'hostByItself', facts: {} }, version: '0.1.0', dataFolder: folder },
   join(import.meta.dirname, '../../../specs'),
   () => undefined,
 )

@@ -2,79 +2,75 @@ import { readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { en } from '../../../core/words/index.ts'
+import { usedTexts, type Source } from './used-texts.ts'
 
 const root = join(import.meta.dirname, '../../..')
 
-const paths = ['core', 'electron', 'renderer']
+const sources: readonly Source[] = ['core', 'electron', 'renderer']
   .flatMap((folder) => readdirSync(join(root, folder), { recursive: true, withFileTypes: true }))
   .filter((entry) => entry.isFile() && /\.(ts|mjs|svelte)$/.test(entry.name))
   .map((entry) => join(entry.parentPath, entry.name))
-const isTable = (path: string) => path.startsWith(join(root, 'core/words/en'))
-const textOf = (from: readonly string[]) => from.map((path) => readFileSync(path, 'utf8')).join('\n')
-
-const source = textOf(paths.filter((path) => !isTable(path)))
-/** A message may be made with names from another table. */
-const tables = textOf(paths.filter(isTable))
-
-/** `words.SUBJECT.message` as it must stand in the source, for each message; a problem is named by its code. */
-function namesOf(subject: string, table: object): readonly string[] {
-  return Object.entries(table).flatMap(([key, message]) =>
-    typeof message === 'object' && message !== null && !Array.isArray(message)
-      ? namesOf(`${subject}.${key}`, message as object)
-      : [`${subject}.${key}`],
-  )
-}
+  .map((path) => ({
+    text: readFileSync(path, 'utf8'),
+    isTable: path.startsWith(join(root, 'core/words/en')),
+  }))
 
 describe('the table of texts', () => {
   const { problems, ...subjects } = en
+  const texts = usedTexts(subjects, sources)
 
   it('has no text that the window never shows', () => {
-    const names = Object.entries(subjects).flatMap(([subject, table]) => namesOf(subject, table))
-    expect(names.length).toBeGreaterThan(10)
-    expect(names.filter((name) => !isUsed(name))).toEqual([])
+    expect(texts.names.length).toBeGreaterThan(1000)
+    expect(texts.names.filter((name) => !texts.isUsed(name))).toEqual([])
   })
 
   it('has no sentence for a problem that is never found', () => {
     const codes = Object.keys(problems)
     expect(codes.length).toBeGreaterThan(100)
+    const source = sources.flatMap(({ text, isTable }) => (isTable ? [] : [text])).join('\n')
     expect(codes.filter((code) => !source.includes(`'${code}'`))).toEqual([])
-  })
-
-  it.each([
-    ['a plain table', 'run.next', 'run.neverShown'],
-    ['a table in a table', 'run.wait.left', 'run.wait.neverShown'],
-    ['a table that is looked up by a code', 'doctor.lines.disk-full', 'doctor.lines.never-shown'],
-    ['a table that another table is made from', 'passes.kinds.seat', 'passes.kinds.never-shown'],
-  ])('would be found out with a text that nobody shows, in %s', (_, used, unused) => {
-    const names = Object.entries(subjects).flatMap(([subject, table]) => namesOf(subject, table))
-    expect(names).toContain(used)
-    expect(isUsed(used)).toBe(true)
-    expect(isUsed(unused)).toBe(false)
   })
 })
 
-/** `table.message` as it stands in the source: named in full, or taken apart: `{ half } = words.described`. */
-const named = new Set<string>()
-/** Tables that are looked up by a key, or handed over with a message: `textIn(words, words.doctor.lines, line.says)`. */
-const lookedUp = new Set<string>()
-/** What stands in the source as a key or code. */
-const keys = new Set<string>()
+describe('a text that nobody shows', () => {
+  const message = () => ''
+  const table = {
+    run: { next: message, wait: { left: message, over: message } },
+    shells: { wait: { left: message }, kinds: { seat: message, turn: message } },
+  }
+  const unused = (text: string, isTable = false) => {
+    const texts = usedTexts(table, [{ text, isTable }])
+    return texts.names.filter((name) => !texts.isUsed(name))
+  }
+  const allBut = (...used: readonly string[]) =>
+    [
+      'run.next',
+      'run.wait.left',
+      'run.wait.over',
+      'shells.wait.left',
+      'shells.kinds.seat',
+      'shells.kinds.turn',
+    ] //
+      .filter((name) => !used.includes(name))
 
-const everywhere = source + tables
-for (const [, table, own] of everywhere.matchAll(/\b(\w+)(?=\.(\w+))/g)) named.add(`${table}.${own}`)
-for (const [, names, table] of source.matchAll(/\{([^{}]*)\}+ = (?:\w+\.)*(\w+)\b/g)) taken(table, names)
-for (const [, table, names] of source.matchAll(/\b(\w+): \{([^{}]*)\}/g)) taken(table, names)
-for (const [, table = ''] of everywhere.matchAll(/\b(\w+)\[/g)) lookedUp.add(table)
-for (const [, table = ''] of everywhere.matchAll(/words, words\.(?:\w+\.)*(\w+),/g)) lookedUp.add(table)
-for (const [, code, key] of source.matchAll(/['"]([\w-]+(?: \w+)*)['"]|\b(\w+):/g))
-  keys.add(code ?? key ?? '')
+  it.each([
+    ['words.run.next', ['run.next']],
+    ['this.#drawing.words\n  .run.next()', ['run.next']],
+    ['// words.run.next', []],
+    ['const { wait } = words.run\n wait.left', ['run.wait.left']],
+    ['const { shells: { wait } } = words\n wait.left', ['shells.wait.left']],
+    ['const texts = $derived(words.shells.wait)\n texts.left()', ['shells.wait.left']],
+    ['function textOf({ run }: Words) { return run.wait.over }', ['run.wait.over']],
+    ["function textOf(wait: Words['run']['wait']) { return wait.over }", ['run.wait.over']],
+    ["words.shells.kinds[kind]; const kind = 'turn'", ['shells.kinds.turn']],
+    ["textIn(words, words.shells.kinds, { code: 'seat' })", ['shells.kinds.seat']],
+    ["const kind = 'turn'", []],
+  ])('is found out by its whole path: %s', (text, used) => {
+    expect(unused(text)).toEqual(allBut(...used))
+  })
 
-function taken(table = '', names = '') {
-  for (const [own] of names.matchAll(/\w+/g)) named.add(`${table}.${own}`)
-}
-
-/** By the name of its table and its own. Where its table is looked up, its own name stands as a key or code somewhere. */
-function isUsed(name: string): boolean {
-  const [own = '', table = ''] = name.split('.').toReversed()
-  return named.has(`${table}.${own}`) || (lookedUp.has(table) && (keys.has(own) || /^\d+$/.test(own)))
-}
+  it('is found out where another table could be made from it', () => {
+    expect(unused('title: () => run.wait.left', true)).toEqual(allBut('run.wait.left'))
+    expect(unused('title: () => run.wait.left')).toEqual(allBut())
+  })
+})

@@ -39,7 +39,7 @@ async function carryOut(order: HostOrder): Promise<HostReply> {
   if (order === 'close') return 'closed'
   const { dataFolder, specs } = order.open
   const opened = await openRequests(
-    { host: 'local', why: 'it was started by itself', version, dataFolder },
+    { host: 'local', why: { code: 'hostByItself', facts: {} }, version, dataFolder },
     specs,
     (line) => console.error(line),
   )

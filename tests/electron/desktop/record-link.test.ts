@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import { done, refused } from '../../../core/problem/index.ts'
+import { done, refused, sentenceOf } from '../../../core/problem/index.ts'
 import type { Outcome } from '../../../core/problem/index.ts'
 import { RecordLink } from '../../../electron/desktop/record-link.ts'
 import type { OpenedRecord } from '../../../electron/desktop/record-link.ts'
@@ -29,7 +29,7 @@ function link(outcomes: readonly (() => Outcome<OpenedRecord>)[] = []) {
       return Promise.resolve((rest.shift() ?? (() => done(record)))())
     },
     shown,
-    refused: (sentence) => void log.push(sentence),
+    refused: (why) => void log.push(sentenceOf(why)),
   })
   return { it, log, show }
 }

@@ -4,6 +4,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { problem, textIn } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { runDesktop, type DesktopRun } from '../../../electron/launch/desktop-run.ts'
 
 let folder: string
@@ -70,31 +72,37 @@ describe.skipIf(process.platform === 'win32')('the desktop host', () => {
   it('showed no window when it ends before, even with code 0', async () => {
     expect(await run('exit 0')).toEqual({
       kind: 'no-window',
-      why: 'Electron ended with 0 before its window was seen',
+      why: { code: 'electronEnded', facts: { code: 0 } },
     })
     expect(await run('kill -ABRT $$')).toEqual({
       kind: 'no-window',
-      why: 'Electron ended with a signal before its window was seen',
+      why: { code: 'electronEnded', facts: { code: null } },
     })
   })
 
   it('says itself why it shows none', async () => {
-    expect(await run('printf "refused: The disk is full." > "$BEDPLATE_SIGN"; exit 1')).toEqual({
-      kind: 'no-window',
-      why: 'The disk is full',
-    })
+    const why = problem('still-ending', { folder: '/data' })
+    writeFileSync(noted('left'), `refused: ${JSON.stringify(why)}`)
+    const answer = await run('cp left "$BEDPLATE_SIGN"; exit 1')
+    expect(answer).toEqual({ kind: 'no-window', why: { code: 'desktopGaveUp', facts: { why } } })
+    expect(textIn(en, en.phrases, { code: 'desktopGaveUp', facts: { why } })).toBe(
+      'A Bedplate on /data is still ending. Wait until it has, then start again',
+    )
   })
 
   it('did not start when it is no program', async () => {
     const file = noted('picture.png')
     writeFileSync(file, 'PNG')
     const answer = await runDesktop({ binary: file, words: [], env: process.env })
-    expect(answer).toEqual({ kind: 'no-window', why: expect.stringContaining('did not start') as string })
+    expect(answer).toEqual({
+      kind: 'no-window',
+      why: { code: 'electronNotStarted', facts: { message: expect.stringContaining('EACCES') as string } },
+    })
   })
 
   it('that shows no window in time is ended with all that it started', async () => {
     const answer = await run('trap "" TERM; sleep 1000 & echo $! > child; echo $$ > self; wait', 1000)
-    expect(answer).toEqual({ kind: 'no-window', why: 'the desktop host showed no window within 1 s' })
+    expect(answer).toEqual({ kind: 'no-window', why: { code: 'noWindowInTime', facts: { seconds: 1 } } })
     expect([read('self'), read('child')].map(isAlive)).toEqual([false, false])
   })
 })

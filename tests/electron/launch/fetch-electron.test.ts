@@ -4,8 +4,16 @@ import { type AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { textIn } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { findElectron } from '../../../electron/launch/electron-binary.ts'
 import { fetchElectron, lastFailure, megabytes } from '../../../electron/launch/fetch-electron.ts'
+
+/** Why Electron could not be fetched, as it is shown. */
+async function failure(env: NodeJS.ProcessEnv = process.env) {
+  const why = await fetchElectron(root, env)
+  return why && textIn(en, en.phrases, why)
+}
 
 let root: string
 let folder: string
@@ -62,14 +70,17 @@ describe('fetching Electron', () => {
   it('is not noted as tried before it has failed', async () => {
     const note = join(root, 'dist/electron-failed.json')
     install('45.4.1', `process.exit(require('node:fs').existsSync('${note}') ? 3 : 4)`)
-    expect(await fetchElectron(root, process.env)).toMatch(/ended with 4/)
+    expect(await failure()).toBe('its installer ended with 4 and left no program behind')
     expect(existsSync(note)).toBe(true)
   })
 
   it('keeps the reason of a failure until another version is wanted', async () => {
     install('45.4.1', `console.error('Error: no room on the disk\\n    at somewhere'); process.exit(1)`)
-    expect(await fetchElectron(root, process.env)).toBe('Error: no room on the disk')
-    expect(lastFailure(root)).toBe('Error: no room on the disk')
+    expect(await failure()).toBe('Error: no room on the disk')
+    expect(lastFailure(root)).toEqual({
+      code: 'installerPrinted',
+      facts: { line: 'Error: no room on the disk' },
+    })
     install('45.4.2', '')
     expect(lastFailure(root)).toBeUndefined()
   })
@@ -86,14 +97,14 @@ describe('fetching Electron', () => {
     const address = await serve((_, answer) => answer.end())
     servers.splice(0).forEach((server) => server.close())
     install('45.4.1', fetches(address))
-    expect(await fetchElectron(root, process.env)).toMatch(
+    expect(await failure()).toMatch(
       new RegExp(`^${address.slice('http://'.length)} cannot be reached: .*ECONNREFUSED`),
     )
   })
 
   it('says what was answered', async () => {
     install('45.4.1', fetches(await serve((_, answer) => answer.writeHead(403).end())))
-    expect(await fetchElectron(root, process.env)).toMatch(/^127\.0\.0\.1:\d+ answered 403$/)
+    expect(await failure()).toMatch(/^127\.0\.0\.1:\d+ answered 403$/)
   })
 
   it('goes through the proxy that npm alone was told of', async () => {
@@ -106,9 +117,26 @@ describe('fetching Electron', () => {
     install('45.4.1', fetches('https://downloads.invalid/electron.zip'))
     const proxies = /^(https?|no)_proxy$/i
     const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !proxies.test(name)))
-    const why = await fetchElectron(root, { ...env, npm_config_proxy: proxy })
+    const why = await failure({ ...env, npm_config_proxy: proxy })
     expect(asked).toEqual(['downloads.invalid:443'])
     expect(why).toMatch(/^downloads\.invalid cannot be reached: .*407/)
+  })
+})
+
+describe('a note of an earlier version, which held a sentence', () => {
+  it.each([
+    ['nothing arrived for 20 s', 'nothingArrived'],
+    ['github.com answered 403', 'serverAnswered'],
+    ['github.com cannot be reached: getaddrinfo ENOTFOUND github.com', 'serverNotReached'],
+    ['its installer ended with 4 and left no program behind', 'installerLeftNothing'],
+    ['its installer ended with a signal and left no program behind', 'installerLeftNothing'],
+    ['Error: no room on the disk', 'installerPrinted'],
+  ])('is read as code and facts, and says the same: %s', (why, code) => {
+    mkdirSync(join(root, 'dist'))
+    writeFileSync(join(root, 'dist/electron-failed.json'), JSON.stringify({ version: '45.4.1', why }))
+    const phrase = lastFailure(root)
+    expect(phrase?.code).toBe(code)
+    expect(phrase && textIn(en, en.phrases, phrase)).toBe(why)
   })
 })
 

@@ -2,6 +2,8 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import { textIn } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 import {
   profileFor,
   profilePlace,
@@ -46,7 +48,7 @@ describe("the sandbox of Electron's window", () => {
 describe('what is said about AppArmor', () => {
   it('is a command that puts a profile for this very program in its place', () => {
     const binary = join(root, 'node_modules/electron/dist/electron')
-    const said = sandboxRefusal('apparmor', root, binary)
+    const said = textIn(en, en.phrases, sandboxRefusal('apparmor', root, binary))
     const [, from = '', to] =
       /install -m 644 "(.*?)" (\S+) && sudo apparmor_parser --replace \S+/.exec(said) ?? []
     expect(to).toBe(profilePlace)

@@ -10,7 +10,12 @@ import { asking } from './asking.ts'
 const now = new Date('2026-03-20T08:00:00Z')
 
 async function said(dataFolder: string) {
-  const facts = { host: 'local', why: 'there is no display', version: '0.1.0', dataFolder } as const
+  const facts = {
+    host: 'local',
+    why: { code: 'noDisplay', facts: {} },
+    version: '0.1.0',
+    dataFolder,
+  } as const
   const lines = await askDoctor(facts, now)
   const texts = lines.map(({ says }) => textIn(en, en.doctor.lines, says))
   return Object.fromEntries(lines.map(({ subject, state }, at) => [subject, `${state}: ${texts[at]}`]))

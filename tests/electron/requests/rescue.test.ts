@@ -11,7 +11,12 @@ import { folder, value } from '../bench.ts'
 const specs = join(import.meta.dirname, '../../../specs')
 
 async function started(inFolder: string) {
-  const facts = { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder: inFolder } as const
+  const facts = {
+    host: 'local',
+    why: { code: 'hostByItself', facts: {} },
+    version: '0.1.0',
+    dataFolder: inFolder,
+  } as const
   const bugs: string[] = []
   const { answer, close } = value(await openRequests(facts, specs, (line) => bugs.push(line)))
   onTestFinished(close)
@@ -178,7 +183,12 @@ describe('a start that cannot go on', () => {
     db.close()
     const copy = join(folder(), 'copy')
     copyFileSync(file, copy)
-    const facts = { host: 'local', why: 'it is a test', version: '0.1.0', dataFolder: inFolder } as const
+    const facts = {
+      host: 'local',
+      why: { code: 'hostByItself', facts: {} },
+      version: '0.1.0',
+      dataFolder: inFolder,
+    } as const
     expect(await openRequests(facts, specs, () => undefined)).toMatchObject({
       ok: false,
       problem: { code: 'record-newer' },

@@ -14,6 +14,10 @@ const damages = {
 
 /** Sentences about the program itself: its record on disk, its window and host, what was asked of it. */
 export const hostWords = {
+  'own-fault': (_: None) =>
+    'Bedplate made a mistake of its own and ends. What was confirmed is on disk. Start it again; if that does not help, start it with --local, and tell who looks after it.',
+  'still-ending': ({ folder }: { readonly folder: string }) =>
+    `A Bedplate on ${folder} is still ending. Wait until it has, then start again.`,
   'host-lost': (_: None) =>
     'The program behind this window has ended. What was confirmed is on disk. Start Bedplate again to continue.',
   'host-misunderstood': (_: None) =>

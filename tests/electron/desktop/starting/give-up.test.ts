@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { problem } from '../../../../core/problem/index.ts'
 
 const played = vi.hoisted(() => ({ order: [] as string[] }))
 vi.mock('electron', () => ({
@@ -25,22 +26,22 @@ afterEach(() => {
   rmSync(folder, { recursive: true })
 })
 
+const ending = 'A Bedplate on /data is still ending. Wait until it has, then start again.'
 const signLeft = () => readFileSync(join(folder, 'sign'), 'utf8')
 
 describe('a start that cannot be', () => {
   it('is said to the log, to the launcher and to the person, and ends with 1', () => {
-    giveUp('The disk is full.', (line) => lines.push(line))
-    expect(lines).toEqual(['gave up: The disk is full.'])
-    expect(signLeft()).toBe('refused: The disk is full.')
-    expect(played.order).toEqual(['Bedplate: The disk is full.', 'exit 1'])
+    giveUp(problem('still-ending', { folder: '/data' }), (line) => lines.push(line))
+    expect(lines).toEqual([`gave up: ${ending}`])
+    expect(signLeft()).toBe('refused: {"code":"still-ending","facts":{"folder":"/data"},"path":""}')
+    expect(played.order).toEqual([`Bedplate: ${ending}`, 'exit 1'])
   })
 
   it('has its trace in the log alone where it is a mistake of the program', () => {
     giveUpOnFault(new TypeError('x is not a function'), (line) => lines.push(line))
     expect(lines[0]).toMatch(/^fault in main: TypeError: x is not a function\n {4}at /)
-    expect(signLeft()).toContain(
-      'Bedplate made a mistake of its own and ends. What was confirmed is on disk.',
-    )
+    expect(JSON.parse(signLeft().replace('refused: ', ''))).toEqual(problem('own-fault', {}))
+    expect(played.order.join()).toContain('Bedplate made a mistake of its own and ends.')
     expect(played.order.join()).not.toContain('TypeError')
     giveUpOnFault('a string', (line) => lines.push(line))
     expect(lines.at(-2)).toBe('fault in main: a string')

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { problem } from '../../../../core/problem/index.ts'
 import { leaveSign } from '../../../../electron/desktop/starting/sign.ts'
 import { folder } from '../../bench.ts'
 
@@ -9,8 +10,10 @@ describe('the sign for whoever started the desktop host', () => {
     const file = join(folder(), 'sign')
     leaveSign(file, { kind: 'shown' })
     expect(readFileSync(file, 'utf8')).toBe('shown')
-    leaveSign(file, { kind: 'refused', why: 'The disk is full.' })
-    expect(readFileSync(file, 'utf8')).toBe('refused: The disk is full.')
+    leaveSign(file, { kind: 'refused', why: problem('record-in-use', { folder: '/data' }) })
+    expect(readFileSync(file, 'utf8')).toBe(
+      'refused: {"code":"record-in-use","facts":{"folder":"/data"},"path":""}',
+    )
     expect(readdirSync(join(file, '..'))).toEqual(['sign'])
   })
 
