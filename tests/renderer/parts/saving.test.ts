@@ -17,7 +17,12 @@ function browser(): readonly string[] {
 }
 
 function host(kind: 'desktop' | 'local', answer: Outcome<{ path: string | null }>) {
-  const facts = { why: { code: 'hostByItself', facts: {} } as const, version: '0.1.0', dataFolder: '/data', problem: null }
+  const facts = {
+    why: { code: 'hostByItself', facts: {} } as const,
+    version: '0.1.0',
+    dataFolder: '/data',
+    problem: null,
+  }
   return twin({ 'host.read': () => done({ host: kind, ...facts }), 'files.save': () => answer })
 }
 
