@@ -1,3 +1,4 @@
+import { chartPair, hasChartAt } from '../bearing/index.ts'
 import type { BuildCommand, BuildEvent } from '../builds/index.ts'
 import { faceOfStep } from '../builds/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
@@ -16,7 +17,8 @@ const slips: ReadonlySet<BuildEvent['type']> = new Set([
 
 /**
  * How a whole build went, by place: each thing that was worked on, with how often a command about it was refused, a reading of
- * it was out of its limits, or it was taken back or begun again. In the order of the work.
+ * it was out of its limits, or it was taken back or begun again, and each half for which somebody chose another shell than the
+ * chart has for the marks. In the order of the work.
  */
 export function dryRunTally(
   spec: EngineSpec,
@@ -27,7 +29,10 @@ export function dryRunTally(
   const add = (about: string | null, count: number) => {
     if (about !== null) errors.set(about, (errors.get(about) ?? 0) + count)
   }
-  for (const event of events) add(placeOf(spec, event), isSlip(event) ? 1 : 0)
+  for (const event of events) {
+    add(placeOf(spec, event), isSlip(event) ? 1 : 0)
+    if (event.type === 'shells-chosen') for (const half of againstChart(spec, events, event)) add(half, 1)
+  }
   for (const command of refused) add(placeOf(spec, command), 1)
   return [...errors].map(([about, count]) => ({ about, errors: count }))
 }
@@ -36,6 +41,31 @@ function isSlip(event: BuildEvent): boolean {
   if (event.type === 'fastener-pulled') return event.verdict !== 'within' && event.verdict !== 'unread'
   if (event.type === 'check-answered') return event.verdict === 'not-good'
   return slips.has(event.type)
+}
+
+type ShellsChosen = Extract<BuildEvent, { type: 'shells-chosen' }>
+
+/** The halves with a person's own shell where the chart has another one for the marks as they were noted before. */
+function againstChart(
+  spec: EngineSpec,
+  events: readonly BuildEvent[],
+  chosen: ShellsChosen,
+): readonly string[] {
+  const fit = spec.fits.find(({ id }) => id === chosen.fit)
+  if (fit === undefined) return []
+  const before = events.slice(0, events.indexOf(chosen))
+  const marksOf = (part: 'housing' | 'journal') =>
+    before.findLast((each) => each.type === 'marks-noted' && each.fit === fit.id && each.part === part)
+  const markAt = (part: 'housing' | 'journal', position: string) => {
+    const noted = marksOf(part)
+    return noted?.type === 'marks-noted' ? noted.marks[fit.positions.indexOf(position)] : undefined
+  }
+  return chosen.choices.flatMap(({ position, half, grade, by, undersize }) => {
+    const [housing, journal] = [markAt('housing', position), markAt('journal', position)]
+    if (by !== 'person' || undersize !== undefined || !housing || !journal) return []
+    const key = hasChartAt(fit, position) ? chartPair(fit, position, { housing, journal }) : null
+    return key === null || key[half] === grade ? [] : [`half/${position}/${half}`]
+  })
 }
 
 /** The thing that it is about, as the scene names it; null for what is about the build as a whole. */

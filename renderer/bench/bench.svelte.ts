@@ -18,6 +18,8 @@ import { EnginePictures } from './engine-pictures.svelte.ts'
 export class Bench {
   readonly #client: Client
   readonly #others: OtherWindows
+  /** Whether what is done at this bench is a dry run, and goes into no record. */
+  readonly isPractice: boolean
   /** Kept here, so that it is as it was left when a person comes back from a build. */
   readonly search: BuildSearch
   readonly rack: WrenchRack
@@ -42,7 +44,12 @@ export class Bench {
   /** How the screen of this bench is read. */
   readonly reader: Reader = $derived.by(() => ({ distance: this.#distance, pxPerMm: this.#pxPerMm }))
 
-  constructor(client: Client, others: OtherWindows = noOtherWindows) {
+  constructor(
+    client: Client,
+    others: OtherWindows = noOtherWindows,
+    { isPractice = false }: { readonly isPractice?: boolean } = {},
+  ) {
+    this.isPractice = isPractice
     this.#others = others
     others.hear(({ build }) => void this.follow(build))
     this.#client = client = watched(client, (problem) => this.#rescue(problem))

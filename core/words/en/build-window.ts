@@ -43,6 +43,8 @@ export const buildWindow = {
   nobody: 'nobody',
   pinWanted: ({ person }: { readonly person: string }) => `${person}, PIN wanted`,
   saved: 'saved',
+  /** In its place in a dry run, where nothing is saved. */
+  confirmed: 'practice',
   saving: 'saving …',
   nothingSaved: 'nothing yet',
   units: 'units',

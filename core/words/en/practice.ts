@@ -271,7 +271,7 @@ export const practice = {
     howItWent: ({ engine }: { readonly engine: string }) => `How the dry run of ${engine} went`,
     notFinished: 'It was ended before the build was finished, so it does not count as a round.',
     counted:
-      'An error is an answer that was refused, a reading out of its limits, and whatever was taken back or done again.',
+      'An error is an answer that was refused, a reading out of its limits, a shell other than the chart’s, and whatever was taken back or done again.',
   },
 
   result: {

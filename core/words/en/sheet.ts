@@ -54,6 +54,13 @@ export const sheet = {
   fileName: ({ number, entries, code }: Head & { readonly number: string }) =>
     `Build sheet ${number} ${entries}-${code}`,
   verify: 'Verify this build',
+  /** What stands on the sheet of a dry run, which is in no record. */
+  practice: {
+    foot: 'PRACTICE: a dry run, not the sheet of a build',
+    fileName: ({ engine }: { readonly engine: string }) => `PRACTICE ${engine}`,
+    noHeadCode:
+      'PRACTICE. No engine was built. This dry run is in no record, so it has no head code and proves nothing.',
+  },
 
   page: {
     printing: 'Printing',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Input, Output } from '../../../core/contract/index.ts'
+import { roundKinds } from '../../../core/practice/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
 
@@ -67,6 +68,20 @@ describe('what is practised', () => {
     expect(standing?.rounds).toBe(2)
     expect(standing?.lastAt).toBe('2019-01-01T00:00:00.000Z')
     expect(Date.parse(standing!.dueAt)).toBeGreaterThan(Date.parse('2026-03-02T07:30:00Z'))
+  })
+
+  it('takes 10,000 answers in a day, of every kind of round', async () => {
+    const { practises, setClock, get } = await shop()
+    const tally = Array.from({ length: 100 }, (_, index) => ({ about: `fastener/case-${index}`, errors: 0 }))
+    for (let minute = 0; minute < 100; minute++) {
+      setClock(new Date(Date.parse('2026-03-02T07:30:00Z') + minute * 60_000).toISOString())
+      await practises('Bo Lind', { ...round, drill: roundKinds[minute % roundKinds.length]!, tally })
+    }
+    const { progress } = await get('practice.read', { person: 'Bo Lind' })
+    expect(progress.map(({ drill }) => drill)).toEqual(roundKinds)
+    expect(progress.reduce((sum, { rounds }) => sum + rounds, 0)).toBe(100)
+    const { people } = await get('practice.people', { person: 'Ana Ruiz', engine: 'skerry-3' })
+    expect(people.find(({ name }) => name === 'Bo Lind')?.done).not.toEqual([])
   })
 
   it('wants the PIN of a name that has one', async () => {

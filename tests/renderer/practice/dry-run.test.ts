@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { proposalsFor } from '../../../core/builds/index.ts'
 import type { Client, Preferences, RequestName } from '../../../core/contract/index.ts'
 import { refused } from '../../../core/problem/index.ts'
 import { OpenBuild } from '../../../renderer/bench/open-build.svelte.ts'
@@ -77,6 +78,25 @@ describe('a dry run', () => {
     await openBuild.act({ ...next, reading: { typed: '1', unit: 'N·m' } })
     const pulled = `fastener/${next.fastener}`
     expect(run.tally.find((each) => each.about === pulled)?.errors).toBe(1)
+  })
+
+  it('counts the shell that the chart does not have for the marks at its half', async () => {
+    const { run, openBuild } = begin()
+    while (openBuild.step?.kind !== 'choose-shells') await openBuild.act(nextCommand(spec, openBuild.state))
+    const { id: step, fit: of } = openBuild.step
+    const fit = spec.fits.find(({ id }) => id === of)!
+    const [position = ''] = fit.positions
+    const proposed = proposalsFor(spec, openBuild.state, of).find((each) => each.position === position)!
+    const byChart = [proposed.upper?.grade, proposed.lower?.grade]
+    const { grade } = fit.grades.find((each) => !byChart.includes(each.grade))!
+    const reason = 'It was in the tray.'
+    const others = (['upper', 'lower'] as const).map((half) => ({ position, half, grade, reason }))
+    expect(await openBuild.act({ type: 'choose-shells', step, others })).toBe(true)
+    const halves = run.tally.filter(({ about }) => about.startsWith('half/'))
+    expect(halves).toEqual([
+      { about: `half/${position}/upper`, errors: 1 },
+      { about: `half/${position}/lower`, errors: 1 },
+    ])
   })
 
   it('is in no list, is exported and verified by nobody, and stands under the word PRACTICE', async () => {
