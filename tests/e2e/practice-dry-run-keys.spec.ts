@@ -55,7 +55,11 @@ test('a whole dry run by keys, from the first mark to a sheet that says PRACTICE
   await expect(page).toHaveTitle('printed')
   const pages = await pagesOf(await bench.pdf())
   expect(pages.length).toBeGreaterThan(1)
-  for (const text of pages) expect(text.split(practice.banner).length - 1).toBeGreaterThanOrEqual(2)
+  // At the foot, and across in letters that are set apart.
+  for (const text of pages) {
+    expect(text).toContain(sheet.practice.foot)
+    expect(text.replaceAll(' ', '').split(practice.banner).length - 1).toBeGreaterThanOrEqual(2)
+  }
 
   await page.getByRole('button', { name: practice.dryRun.end }).press('Enter')
   await expect(page.getByText(practice.result.faultless)).toBeVisible()

@@ -24,7 +24,7 @@ export const measureDrill = {
       'Read the sleeve up to the edge, then the thimble at the long line, then the line of the sleeve above it that meets one of the thimble.',
     'bore-gauge': 'A smaller bore pushes the plunger in, and the pointer goes clockwise.',
   },
-  zoom: 'The wheel, or + and −, shows it larger.',
+  zoom: 'Two fingers, the wheel, or + and − show it larger.',
   range: (of: { readonly from: string; readonly to: string; readonly unit: string }) =>
     `${of.from} to ${of.to} ${of.unit}`,
   dial: {

@@ -87,11 +87,14 @@ describe('practice on an engine without a chart', () => {
     expect(faultKindsOf(spec)).toContain('missed-pull')
   })
 
-  it.each(seeds.slice(0, 4))('has finished builds with something else wrong, and never a shell (%s)', (seed) => {
-    const { builds } = faultDrill(spec, seed, person)!
-    expect(builds.length).toBeGreaterThan(0)
-    for (const { fault } of builds) expect(fault.kind).not.toBe('shells-swapped')
-  })
+  it.each(seeds.slice(0, 4))(
+    'has finished builds with something else wrong, and never a shell (%s)',
+    (seed) => {
+      const { builds } = faultDrill(spec, seed, person)!
+      expect(builds.length).toBeGreaterThan(0)
+      for (const { fault } of builds) expect(fault.kind).not.toBe('shells-swapped')
+    },
+  )
 })
 
 describe.each(roundKinds)('rounds of %s', (drill) => {
