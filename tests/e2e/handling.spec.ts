@@ -1,19 +1,10 @@
 import type { Page } from '@playwright/test'
 import { expect, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
-import { Mechanic } from './mechanic.ts'
 import { atTheFirstPull, atTheStart, sets, test } from './published-specs.ts'
+import { backToTheList } from './seed.ts'
 
 test.setTimeout(120_000)
-
-/** Begins set B by pointer, where something was set before. */
-async function startSetB(page: Page) {
-  const mechanic = new Mechanic(page, 'pointer')
-  await mechanic.startBuild(/Published set B/, 'Set B', 'R. Halloran')
-  await mechanic.confirm()
-  await expect(mechanic.main).toContainText('1 is at')
-  return mechanic
-}
 
 const bolt = (page: Page, number: number) => onTheDrawing(page, sets.B.spec, 'block', `bolt-${number}`)
 const pickedBolt = (page: Page, number: number) =>
@@ -34,32 +25,169 @@ async function letGoOf(page: Page) {
   await page.getByRole('button', { name: /^(Cancel|Back to what is next)$/ }).click()
 }
 
-test('with the mouse: the wheel comes nearer to where it points, a drag moves the sheet, a tap takes what is there', async ({
+test('the drawing is handled with the mouse and by keys, saved as vectors, and shown alone at the bench', async ({
   unopened: bench,
 }) => {
   const { page } = bench
-  await atTheFirstPull(bench, 'pointer')
-  const at = await bolt(page, 5)
-  await page.mouse.move(at.x, at.y)
-  await page.mouse.wheel(0, -500)
-  await expect(zoom(page)).toContainText('2.1 ×')
-  await page.mouse.click(at.x, at.y)
-  await expect(pickedBolt(page, 5)).toBeVisible()
-  await letGoOf(page)
+  await test.step('with the mouse: the wheel comes nearer to where it points, a drag moves the sheet, a tap takes what is there', async () => {
+    await atTheFirstPull(bench, 'pointer')
+    const at = await bolt(page, 5)
+    await page.mouse.move(at.x, at.y)
+    await page.mouse.wheel(0, -500)
+    await expect(zoom(page)).toContainText('2.1 ×')
+    await page.mouse.click(at.x, at.y)
+    await expect(pickedBolt(page, 5)).toBeVisible()
+    await letGoOf(page)
 
-  await page.mouse.move(at.x, at.y)
-  await page.mouse.down()
-  await page.mouse.move(at.x + 60, at.y + 30, { steps: 4 })
-  await page.mouse.up()
-  await expect(pickedBolt(page, 5)).toBeHidden()
-  await page.mouse.click(at.x + 60, at.y + 30)
-  await expect(pickedBolt(page, 5)).toBeVisible()
-  await letGoOf(page)
+    await page.mouse.move(at.x, at.y)
+    await page.mouse.down()
+    await page.mouse.move(at.x + 60, at.y + 30, { steps: 4 })
+    await page.mouse.up()
+    await expect(pickedBolt(page, 5)).toBeHidden()
+    await page.mouse.click(at.x + 60, at.y + 30)
+    await expect(pickedBolt(page, 5)).toBeVisible()
+    await letGoOf(page)
 
-  await zoom(page).click()
-  await expect(zoom(page)).toBeHidden()
-  await page.mouse.click(at.x, at.y)
-  await expect(pickedBolt(page, 5)).toBeVisible()
+    await zoom(page).click()
+    await expect(zoom(page)).toBeHidden()
+    await page.mouse.click(at.x, at.y)
+    await expect(pickedBolt(page, 5)).toBeVisible()
+  })
+
+  await test.step('with keys: + and −, arrows where the sheet is larger than its window, Home for all of it, F and R', async () => {
+    const mechanic = await atTheFirstPull(bench, 'keys')
+    const { keyboard } = page
+    await keyboard.press('ArrowRight')
+    await expect(zoom(page)).toBeHidden()
+    await keyboard.press('+')
+    await expect(zoom(page)).toContainText('1.4 ×')
+    await keyboard.press('+')
+    await expect(zoom(page)).toContainText('2.0 ×')
+    await keyboard.press('-')
+    await expect(zoom(page)).toContainText('1.4 ×')
+
+    // From the middle of the sheet, 1.4 times nearer, and moved by one arrow key.
+    const board = (await drawing(page).locator('.board').boundingBox())!
+    const middle = { x: board.x + board.width / 2, y: board.y + board.height / 2 }
+    const at = await bolt(page, 3)
+    await keyboard.press('ArrowRight')
+    await page.mouse.click(middle.x + (at.x - middle.x) * 1.4 - 80, middle.y + (at.y - middle.y) * 1.4)
+    await expect(pickedBolt(page, 3)).toBeVisible()
+    await letGoOf(page)
+
+    await keyboard.press('Home')
+    await expect(zoom(page)).toBeHidden()
+    // A reading can be typed here: 0 begins one.
+    await keyboard.press('+')
+    await expect(zoom(page)).toBeVisible()
+    // Later than a gauge, whose + would be the sign of what follows.
+    await page.waitForTimeout(300)
+    await keyboard.press('0')
+    await expect(page.getByLabel('Reading in N·m')).toHaveValue('0')
+    await expect(zoom(page)).toBeVisible()
+    await keyboard.press('Backspace')
+    await page.mouse.click(board.x + 5, board.y + board.height - 5)
+
+    await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
+    await keyboard.press('f')
+    await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
+    await keyboard.press('r')
+    await expect(sign(page)).toContainText('Block, seen from above, nose at the top')
+    for (const key of ['r', 'r', 'r', 'f']) await keyboard.press(key)
+    await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
+    expect(await mechanic.entries()).toBe(2)
+  })
+
+  await test.step('0 brings the whole sheet back where no reading can be typed', async () => {
+    await atTheStart(bench, 'pointer')
+    await page.keyboard.press('+')
+    await expect(zoom(page)).toBeVisible()
+    await page.keyboard.press('0')
+    await expect(zoom(page)).toBeHidden()
+  })
+
+  await test.step('the drawing is saved as vectors that show what the list beside it says', async () => {
+    const mechanic = await atTheFirstPull(bench, 'pointer')
+    await mechanic.confirm()
+    const { name, svg } = await savedDrawing(bench)
+    expect(name).toMatch(/^drawing-\d{4}-\d{3}-block\.svg$/)
+    const listed = await drawing(page)
+      .getByRole('list', { name: 'The drawing in words' })
+      .getByRole('listitem')
+      .evaluateAll((items) => items.map((item) => item.getAttribute('data-about') ?? ''))
+    const drawn = [...svg.matchAll(/data-id="([^"]+)"/g)].map(([, id]) => id ?? '')
+    const bolts = listed.filter((about) => about.startsWith('fastener/'))
+    expect(bolts).toHaveLength(10)
+    for (const about of bolts)
+      expect(
+        drawn.some((id) => id.startsWith(`${about}/`)),
+        about,
+      ).toBe(true)
+    expect(svg).toContain(await sign(page).innerText())
+    expect(svg).toContain('fill="#ffffff"')
+    expect(svg).not.toContain('style=')
+  })
+
+  await test.step('the bench view has only what is next, takes every key, and is left by Escape', async () => {
+    const mechanic = await atTheFirstPull(bench, 'keys')
+    await page.emulateMedia({ reducedMotion: 'reduce' })
+    const steps = page.getByRole('navigation', { name: 'Steps of this build' })
+    await page.keyboard.press('b')
+    await expect(steps).toBeHidden()
+    await expect(page.getByRole('button', { name: 'View …' })).toBeHidden()
+    await expect(page.getByRole('list', { name: 'Order of this pass' })).toBeHidden()
+    await expect(page.getByRole('button', { name: /Problem/ })).toBeHidden()
+    expect((await mechanic.main.boundingBox())!.height).toBeGreaterThanOrEqual(94)
+    expect(await page.evaluate(() => document.getAnimations().length)).toBe(0)
+
+    await expect(page.locator('[data-entries]')).toBeHidden()
+    await page.keyboard.press('Enter')
+    await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+    await mechanic.letBounceTimePass()
+    await page.keyboard.type('40')
+    await expect(mechanic.main).toContainText('2 reads 40 N·m')
+    await page.keyboard.press('Enter')
+    await expect(mechanic.main).toContainText('3 is at 40.7 N·m')
+    await mechanic.letBounceTimePass()
+
+    await page.mouse.click(5, 5)
+    await page.keyboard.press('f')
+    await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
+    await page.keyboard.press('Backspace')
+    await page.getByLabel('Take back fastener 2: why?').fill('Pressed twice')
+    await page.keyboard.press('Enter')
+    await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+
+    await page.keyboard.press('Escape')
+    await expect(steps).toBeVisible()
+    await page.getByRole('button', { name: 'Bench view' }).click()
+    await expect(steps).toBeHidden()
+    await page.getByRole('button', { name: /^Leave/ }).click()
+    await expect(steps).toBeVisible()
+    await page.emulateMedia({ reducedMotion: 'no-preference' })
+    await page.keyboard.press('f')
+    await expect(sign(page)).toContainText('Block, seen from below')
+  })
+
+  await test.step('keys of one character can be switched off, and the list of keys says so', async () => {
+    await atTheFirstPull(bench, 'keys')
+    await page.keyboard.press('?')
+    const list = page.getByRole('dialog', { name: 'Keys' })
+    await expect(list.getByRole('row', { name: /^B / })).toContainText('bench view')
+    await list.getByRole('button', { name: 'off' }).click()
+    await expect(list.getByRole('row', { name: /^B / })).toContainText('Switched off')
+    await list.getByRole('button', { name: 'Close' }).click()
+    await expect(list).toBeHidden()
+    for (const key of ['f', 'r', 'b', '?', '+']) await page.keyboard.press(key)
+    await page.clock.fastForward(500)
+    await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
+    await expect(zoom(page)).toBeHidden()
+    await expect(list).toBeHidden()
+    await expect(page.getByRole('navigation', { name: 'Steps of this build' })).toBeVisible()
+    // Digits still begin a reading.
+    await page.keyboard.type('40')
+    await expect(page.getByLabel('Reading in N·m')).toHaveValue('40')
+  })
 })
 
 test.describe('on a screen that is touched', () => {
@@ -104,136 +232,80 @@ test.describe('on a screen that is touched', () => {
   })
 })
 
-test('with keys: + and −, arrows where the sheet is larger than its window, Home for all of it, F and R', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  const mechanic = await atTheFirstPull(bench, 'keys')
-  const { keyboard } = page
-  await keyboard.press('ArrowRight')
-  await expect(zoom(page)).toBeHidden()
-  await keyboard.press('+')
-  await expect(zoom(page)).toContainText('1.4 ×')
-  await keyboard.press('+')
-  await expect(zoom(page)).toContainText('2.0 ×')
-  await keyboard.press('-')
-  await expect(zoom(page)).toContainText('1.4 ×')
-
-  // From the middle of the sheet, 1.4 times nearer, and moved by one arrow key.
-  const board = (await drawing(page).locator('.board').boundingBox())!
-  const middle = { x: board.x + board.width / 2, y: board.y + board.height / 2 }
-  const at = await bolt(page, 3)
-  await keyboard.press('ArrowRight')
-  await page.mouse.click(middle.x + (at.x - middle.x) * 1.4 - 80, middle.y + (at.y - middle.y) * 1.4)
-  await expect(pickedBolt(page, 3)).toBeVisible()
-  await letGoOf(page)
-
-  await keyboard.press('Home')
-  await expect(zoom(page)).toBeHidden()
-  // A reading can be typed here: 0 begins one.
-  await keyboard.press('+')
-  await expect(zoom(page)).toBeVisible()
-  // Later than a gauge, whose + would be the sign of what follows.
-  await page.waitForTimeout(300)
-  await keyboard.press('0')
-  await expect(page.getByLabel('Reading in N·m')).toHaveValue('0')
-  await expect(zoom(page)).toBeVisible()
-  await keyboard.press('Backspace')
-  await page.mouse.click(board.x + 5, board.y + board.height - 5)
-
-  await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
-  await keyboard.press('f')
-  await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
-  await keyboard.press('r')
-  await expect(sign(page)).toContainText('Block, seen from above, nose at the top')
-  expect(await mechanic.entries()).toBe(2)
-})
-
-test('0 brings the whole sheet back where no reading can be typed', async ({ unopened: bench }) => {
-  const { page } = bench
-  await atTheStart(bench, 'pointer')
-  await page.keyboard.press('+')
-  await expect(zoom(page)).toBeVisible()
-  await page.keyboard.press('0')
-  await expect(zoom(page)).toBeHidden()
-})
-
-test('keys of one character can be switched off, and the list of keys says so', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  await atTheFirstPull(bench, 'keys')
-  await page.keyboard.press('?')
-  const list = page.getByRole('dialog', { name: 'Keys' })
-  await expect(list.getByRole('row', { name: /^B / })).toContainText('bench view')
-  await list.getByRole('button', { name: 'off' }).click()
-  await expect(list.getByRole('row', { name: /^B / })).toContainText('Switched off')
-  await list.getByRole('button', { name: 'Close' }).click()
-  await expect(list).toBeHidden()
-  for (const key of ['f', 'r', 'b', '?', '+']) await page.keyboard.press(key)
-  await page.clock.fastForward(500)
-  await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
-  await expect(zoom(page)).toBeHidden()
-  await expect(list).toBeHidden()
-  await expect(page.getByRole('navigation', { name: 'Steps of this build' })).toBeVisible()
-  // Digits still begin a reading.
-  await page.keyboard.type('40')
-  await expect(page.getByLabel('Reading in N·m')).toHaveValue('40')
-})
-
-test('how the engine lies is said in the shop’s words, and is kept over a new start of the host', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  await atTheFirstPull(bench, 'pointer')
-  await page.getByRole('button', { name: 'View …' }).click()
-  const view = page.getByRole('group', { name: 'View', exact: true })
-  await view.getByRole('button', { name: 'towards me' }).click()
-  await expect(sign(page)).toContainText('Block, seen from below, nose at the bottom')
-  await view.getByRole('button', { name: 'upright', exact: true }).click()
-  await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
-  await expect(view).toBeHidden()
-
-  await page.getByRole('button', { name: '← All builds' }).click()
-  await page.getByRole('button', { name: /Set B/ }).click()
-  await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
-  await bench.cutPowerAndStartAgain()
-  await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
-})
-
-test('the screen is measured against a bank card by keys and by drag, kept, and forgotten again', async ({
+test('how the bench is set up stays so: the screen measured, the engine turned, read from afar', async ({
   bench,
 }) => {
   const { page } = bench
-  const edge = page.getByRole('slider', { name: 'Width of the card' })
-  await page.getByRole('button', { name: 'Screen and keys' }).click()
-  await expect(page.getByText('Not measured: assumed 3.78 px/mm')).toBeVisible()
-  await expect(edge).toBeFocused()
-  for (let press = 0; press < 8; press++) await page.keyboard.press('ArrowRight')
-  for (const key of ['+', '+', '-']) await page.keyboard.press(key)
-  // 323.5 px + 9 · 0.25 px over 85.6 mm.
-  await expect(edge).toHaveAttribute('aria-valuenow', '3.806')
+  let measured = 0
+  await test.step('the screen is measured against a bank card by keys and by drag', async () => {
+    const edge = page.getByRole('slider', { name: 'Width of the card' })
+    await page.getByRole('button', { name: 'Screen and keys' }).click()
+    await expect(page.getByText('Not measured: assumed 3.78 px/mm')).toBeVisible()
+    await expect(edge).toBeFocused()
+    for (let press = 0; press < 8; press++) await page.keyboard.press('ArrowRight')
+    for (const key of ['+', '+', '-']) await page.keyboard.press(key)
+    // 323.5 px + 9 · 0.25 px over 85.6 mm.
+    await expect(edge).toHaveAttribute('aria-valuenow', '3.806')
 
-  const box = (await edge.boundingBox())!
-  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 }
-  await page.mouse.move(from.x, from.y)
-  await page.mouse.down()
-  await page.mouse.move(from.x + 100, from.y, { steps: 4 })
-  await page.mouse.up()
-  const measured = Number(await edge.getAttribute('aria-valuenow'))
-  expect(measured).toBeCloseTo(3.806 + 100 / 85.6, 1)
-  await page.getByRole('button', { name: 'The outline is as large as the card' }).click()
-  await expect(page.getByText(`✓ Measured: ${measured.toFixed(2)} px/mm`)).toBeVisible()
+    const box = (await edge.boundingBox())!
+    const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+    await page.mouse.move(from.x, from.y)
+    await page.mouse.down()
+    await page.mouse.move(from.x + 100, from.y, { steps: 4 })
+    await page.mouse.up()
+    measured = Number(await edge.getAttribute('aria-valuenow'))
+    expect(measured).toBeCloseTo(3.806 + 100 / 85.6, 1)
+    await page.getByRole('button', { name: 'The outline is as large as the card' }).click()
+    await expect(page.getByText(`✓ Measured: ${measured.toFixed(2)} px/mm`)).toBeVisible()
+  })
 
-  await bench.cutPowerAndStartAgain()
-  const mechanic = await startSetB(page)
-  // 25 mm of this screen.
-  const button = (await mechanic.main.boundingBox())!
-  expect(button.height).toBeGreaterThanOrEqual(25 * measured - 0.5)
-  await page.getByRole('button', { name: '← All builds' }).click()
-  await page.getByRole('button', { name: 'Screen and keys' }).click()
-  await page.getByRole('button', { name: 'Forget the measurement' }).click()
-  await expect(page.getByText('Not measured')).toBeVisible()
+  await test.step('how the engine lies is said in the shop’s words, and is kept with the build', async () => {
+    await atTheFirstPull(bench, 'pointer')
+    await page.getByRole('button', { name: 'View …' }).click()
+    const view = page.getByRole('group', { name: 'View', exact: true })
+    await view.getByRole('button', { name: 'towards me' }).click()
+    await expect(sign(page)).toContainText('Block, seen from below, nose at the bottom')
+    await view.getByRole('button', { name: 'upright', exact: true }).click()
+    await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
+    await expect(view).toBeHidden()
+
+    await page.getByRole('button', { name: '← All builds' }).click()
+    await page.getByRole('button', { name: /-001 Set B/ }).click()
+    await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
+  })
+
+  await test.step('both are kept over a new start of the host, and the measurement is forgotten when it is asked to', async () => {
+    await bench.cutPowerAndStartAgain()
+    await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
+    // 25 mm of this screen.
+    const button = (await page.locator('.confirm button').boundingBox())!
+    expect(button.height).toBeGreaterThanOrEqual(25 * measured - 0.5)
+    await page.getByRole('button', { name: '← All builds' }).click()
+    await page.getByRole('button', { name: 'Screen and keys' }).click()
+    await page.getByRole('button', { name: 'Forget the measurement' }).click()
+    await expect(page.getByText('Not measured')).toBeVisible()
+  })
+
+  await test.step('from 2 m the next number, its value and its unit have capitals of 44 px, and so has the drawing', async () => {
+    await backToTheList(page)
+    await page
+      .getByRole('group', { name: 'Read from' })
+      .getByRole('button', { name: '2 m', exact: true })
+      .click()
+    await atTheFirstPull(bench, 'pointer')
+    for (const selector of ['.next .disc', '.next .number', '.next .unit'])
+      await expect.poll(() => capitals(page, selector), selector).toBeGreaterThanOrEqual(44)
+    // None of it is cut off at the edge of the panel.
+    const panel = page.getByRole('region', { name: 'What to do' })
+    await expect.poll(() => panel.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0)
+    const board = (await drawing(page).locator('.board').boundingBox())!
+    const { svg } = await savedDrawing(bench)
+    const texts = textsOf(svg, board.width)
+    for (const wanted of ['1', '40.7 N·m']) {
+      const drawn = texts.filter(({ text }) => text === wanted).map(({ capital }) => capital)
+      expect(Math.max(...drawn), wanted).toBeGreaterThanOrEqual(43.9)
+    }
+  })
 })
 
 /** Height of the capitals of a text of the page, in px. */
@@ -260,92 +332,3 @@ function textsOf(svg: string, widthPx: number) {
     capital: (Number(size) * 0.672 * widthPx) / width,
   }))
 }
-
-test('from 2 m the next number, its value and its unit have capitals of 44 px, and so has the drawing', async ({
-  bench,
-}) => {
-  const { page } = bench
-  await page
-    .getByRole('group', { name: 'Read from' })
-    .getByRole('button', { name: '2 m', exact: true })
-    .click()
-  await startSetB(page)
-  for (const selector of ['.next .disc', '.next .number', '.next .unit'])
-    await expect.poll(() => capitals(page, selector), selector).toBeGreaterThanOrEqual(44)
-  // None of it is cut off at the edge of the panel.
-  const panel = page.getByRole('region', { name: 'What to do' })
-  await expect.poll(() => panel.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0)
-  const board = (await drawing(page).locator('.board').boundingBox())!
-  const { svg } = await savedDrawing(bench)
-  const texts = textsOf(svg, board.width)
-  for (const wanted of ['1', '40.7 N·m']) {
-    const drawn = texts.filter(({ text }) => text === wanted).map(({ capital }) => capital)
-    expect(Math.max(...drawn), wanted).toBeGreaterThanOrEqual(43.9)
-  }
-})
-
-test('the drawing is saved as vectors that show what the list beside it says', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  const mechanic = await atTheFirstPull(bench, 'pointer')
-  await mechanic.confirm()
-  const { name, svg } = await savedDrawing(bench)
-  expect(name).toMatch(/^drawing-\d{4}-001-block\.svg$/)
-  const listed = await drawing(page)
-    .getByRole('list', { name: 'The drawing in words' })
-    .getByRole('listitem')
-    .evaluateAll((items) => items.map((item) => item.getAttribute('data-about') ?? ''))
-  const drawn = [...svg.matchAll(/data-id="([^"]+)"/g)].map(([, id]) => id ?? '')
-  const bolts = listed.filter((about) => about.startsWith('fastener/'))
-  expect(bolts).toHaveLength(10)
-  for (const about of bolts)
-    expect(
-      drawn.some((id) => id.startsWith(`${about}/`)),
-      about,
-    ).toBe(true)
-  expect(svg).toContain(await sign(page).innerText())
-  expect(svg).toContain('fill="#ffffff"')
-  expect(svg).not.toContain('style=')
-})
-
-test('the bench view has only what is next, takes every key, and is left by Escape', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  const mechanic = await atTheFirstPull(bench, 'keys')
-  await page.emulateMedia({ reducedMotion: 'reduce' })
-  const steps = page.getByRole('navigation', { name: 'Steps of this build' })
-  await page.keyboard.press('b')
-  await expect(steps).toBeHidden()
-  await expect(page.getByRole('button', { name: 'View …' })).toBeHidden()
-  await expect(page.getByRole('list', { name: 'Order of this pass' })).toBeHidden()
-  await expect(page.getByRole('button', { name: /Problem/ })).toBeHidden()
-  expect((await mechanic.main.boundingBox())!.height).toBeGreaterThanOrEqual(94)
-  expect(await page.evaluate(() => document.getAnimations().length)).toBe(0)
-
-  await expect(page.locator('[data-entries]')).toBeHidden()
-  await page.keyboard.press('Enter')
-  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
-  await mechanic.letBounceTimePass()
-  await page.keyboard.type('40')
-  await expect(mechanic.main).toContainText('2 reads 40 N·m')
-  await page.keyboard.press('Enter')
-  await expect(mechanic.main).toContainText('3 is at 40.7 N·m')
-  await mechanic.letBounceTimePass()
-
-  await page.mouse.click(5, 5)
-  await page.keyboard.press('f')
-  await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
-  await page.keyboard.press('Backspace')
-  await page.getByLabel('Take back fastener 2: why?').fill('Pressed twice')
-  await page.keyboard.press('Enter')
-  await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
-
-  await page.keyboard.press('Escape')
-  await expect(steps).toBeVisible()
-  await page.getByRole('button', { name: 'Bench view' }).click()
-  await expect(steps).toBeHidden()
-  await page.getByRole('button', { name: /^Leave/ }).click()
-  await expect(steps).toBeVisible()
-})

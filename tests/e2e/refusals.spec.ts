@@ -1,51 +1,52 @@
 import { expect, test, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, openAt } from './seed.ts'
+import { afterPulls, backToTheList, openAt } from './seed.ts'
 
-test('a build without a name or a person is not started', async ({ bench }) => {
+test('a build is not started without names, nor are marks noted that are none', async ({ bench }) => {
   const { page } = bench
-  await page.getByRole('button', { name: /Skerry 3/ }).click()
-  await page.getByRole('button', { name: 'Start this build' }).click()
-  const name = page.getByLabel('Name of this build')
-  const person = page.getByLabel('Who is at the bench')
-  await expect(name).toBeFocused()
-  await expect(name).toHaveAccessibleDescription(/no name/)
-  await expect(person).toHaveAccessibleDescription(/Nobody is named/)
-  await name.fill('Named now')
-  await page.getByRole('button', { name: 'Start this build' }).click()
-  await expect(person).toBeFocused()
-  await person.fill('R. Halloran')
-  // A setting that is kept meanwhile leaves what was typed where it is.
-  const pounds = page.getByRole('button', { name: 'lbf·ft' })
-  await pounds.click()
-  await expect(pounds).toHaveAttribute('aria-pressed', 'true')
-  await expect(person).toHaveValue('R. Halloran')
-  await page.getByRole('button', { name: 'Start this build' }).click()
-  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-})
+  await test.step('a build without a name or a person is not started', async () => {
+    await page.getByRole('button', { name: /Skerry 3/ }).click()
+    await page.getByRole('button', { name: 'Start this build' }).click()
+    const name = page.getByLabel('Name of this build')
+    const person = page.getByLabel('Who is at the bench')
+    await expect(name).toBeFocused()
+    await expect(name).toHaveAccessibleDescription(/no name/)
+    await expect(person).toHaveAccessibleDescription(/Nobody is named/)
+    await name.fill('Named now')
+    await page.getByRole('button', { name: 'Start this build' }).click()
+    await expect(person).toBeFocused()
+    await person.fill('R. Halloran')
+    // A setting that is kept meanwhile leaves what was typed where it is.
+    const pounds = page.getByRole('button', { name: 'lbf·ft' })
+    await pounds.click()
+    await expect(pounds).toHaveAttribute('aria-pressed', 'true')
+    await expect(person).toHaveValue('R. Halloran')
+    await page.getByRole('button', { name: 'Start this build' }).click()
+    await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+  })
 
-test('marks that are not in the alphabet, or too few of them, are told at once and not noted', async ({
-  bench,
-}) => {
-  const mechanic = new Mechanic(bench.page, 'pointer')
-  await mechanic.startBuild(/Skerry 3/, 'Wrong marks', 'R. Halloran')
-  const field = bench.page.getByLabel('As stamped, in order from the nose')
-  const told = bench.page.locator('#marks-problem')
+  await test.step('marks that are not in the alphabet, or too few of them, are told at once and not noted', async () => {
+    const mechanic = new Mechanic(bench.page, 'pointer')
+    await backToTheList(page)
+    await mechanic.startBuild(/^Skerry 3/, 'Wrong marks', 'R. Halloran')
+    const field = bench.page.getByLabel('As stamped, in order from the nose')
+    const told = bench.page.locator('#marks-problem')
 
-  await field.fill('1 2 7 3')
-  await expect(bench.page.getByRole('group', { name: 'M3' }).getByRole('alert')).toContainText('7')
-  await mechanic.main.click()
-  expect(await mechanic.entries()).toBe(1)
+    await field.fill('1 2 7 3')
+    await expect(bench.page.getByRole('group', { name: 'M3' }).getByRole('alert')).toContainText('7')
+    await mechanic.main.click()
+    expect(await mechanic.entries()).toBe(1)
 
-  await field.fill('1 2 3')
-  await expect(told).not.toBeEmpty()
-  await bench.page.getByRole('button', { name: 'M4: 1' }).click()
-  await expect(field).toHaveValue('1 2 3 1')
-  await expect(told).toBeEmpty()
-  await mechanic.letBounceTimePass()
-  await mechanic.confirm()
-  await expect(mechanic.heading).toHaveText('Crank marks')
+    await field.fill('1 2 3')
+    await expect(told).not.toBeEmpty()
+    await bench.page.getByRole('button', { name: 'M4: 1' }).click()
+    await expect(field).toHaveValue('1 2 3 1')
+    await expect(told).toBeEmpty()
+    await mechanic.letBounceTimePass()
+    await mechanic.confirm()
+    await expect(mechanic.heading).toHaveText('Crank marks')
+  })
 })
 
 test.describe('at the main cap bolts', () => {

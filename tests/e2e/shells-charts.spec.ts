@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test as bench } from './bench.ts'
 import { Machinist } from './machinist.ts'
+import { backToTheList } from './seed.ts'
 
 interface Cell {
   readonly housing: string
@@ -60,43 +61,47 @@ const test = bench.extend({
 })
 test.setTimeout(120_000)
 
-test('a chart without sizes: grades and no clearance, the tray, and readings all the same', async ({
-  bench,
-}) => {
-  const machinist = new Machinist(bench)
-  await machinist.startBuild(/Fen 1/, 'Ditch', 'R. Halloran')
-  for (const marks of ['1 2', 'U W', '1', 'X']) await machinist.noteMarks(marks)
-  await expect(machinist.heading).toContainText('Choose mains')
-  await expect(machinist.row('M1')).toContainText('no sizes in the spec')
-  await machinist.openRow('M1')
-  await expect(machinist.panel).toContainText('The chart gives this for housing mark 1 and journal mark U.')
-  await machinist.countTray({ B: '1', H: '2' })
-  await expect(machinist.panel).toContainText('To order: 1 × B.')
-  await machinist.measure('M1', 'Bore', '47.000')
-  await machinist.measure('M1', 'Journal', '42.966')
-  await expect(machinist.panel).toContainText("Measure the shells' walls")
-  for (const step of ['Choose mains', 'Choose big end']) await machinist.finishStep(step)
-  await expect(machinist.heading).toContainText('Main shells')
-  await expect(machinist.panel).toContainText('B')
-})
+test('charts without sizes, with one of its own at a saddle, and an engine too long', async ({ bench }) => {
+  await test.step('a chart without sizes: grades and no clearance, the tray, and readings all the same', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.startBuild(/Fen 1/, 'Ditch', 'R. Halloran')
+    for (const marks of ['1 2', 'U W', '1', 'X']) await machinist.noteMarks(marks)
+    await expect(machinist.heading).toContainText('Choose mains')
+    await expect(machinist.row('M1')).toContainText('no sizes in the spec')
+    await machinist.openRow('M1')
+    await expect(machinist.panel).toContainText('The chart gives this for housing mark 1 and journal mark U.')
+    await machinist.countTray({ B: '1', H: '2' })
+    await expect(machinist.panel).toContainText('To order: 1 × B.')
+    await machinist.measure('M1', 'Bore', '47.000')
+    await machinist.measure('M1', 'Journal', '42.966')
+    await expect(machinist.panel).toContainText("Measure the shells' walls")
+    for (const step of ['Choose mains', 'Choose big end']) await machinist.finishStep(step)
+    await expect(machinist.heading).toContainText('Main shells')
+    await expect(machinist.panel).toContainText('B')
+  })
 
-test('a chart of its own at one saddle, and big ends by bands alone', async ({ bench }) => {
-  const machinist = new Machinist(bench)
-  await machinist.startBuild(/By saddle/, 'Shells', 'R. Halloran')
-  for (const marks of ['1 1 3 2', 'H H F G', '4 5 4', 'L M L']) await machinist.noteMarks(marks)
-  await machinist.openRow('M1')
-  await expect(machinist.panel).toContainText('The halves differ: upper S, lower T.')
-  await machinist.openRow('M2')
-  await expect(machinist.panel).toContainText('upper T, lower T')
-  await machinist.finishStep('Choose mains')
-  await machinist.openRow('B1')
-  await expect(machinist.panel).toContainText('allowed pairs that stay inside the limits with housing mark 4')
-  await machinist.finishStep('Choose big ends')
-})
+  await test.step('a chart of its own at one saddle, and big ends by bands alone', async () => {
+    const machinist = new Machinist(bench)
+    await backToTheList(bench.page)
+    await machinist.startBuild(/^By saddle/, 'Shells', 'R. Halloran')
+    for (const marks of ['1 1 3 2', 'H H F G', '4 5 4', 'L M L']) await machinist.noteMarks(marks)
+    await machinist.openRow('M1')
+    await expect(machinist.panel).toContainText('The halves differ: upper S, lower T.')
+    await machinist.openRow('M2')
+    await expect(machinist.panel).toContainText('upper T, lower T')
+    await machinist.finishStep('Choose mains')
+    await machinist.openRow('B1')
+    await expect(machinist.panel).toContainText(
+      'allowed pairs that stay inside the limits with housing mark 4',
+    )
+    await machinist.finishStep('Choose big ends')
+  })
 
-test('200 saddles are refused in a sentence', async ({ bench }) => {
-  await expect(bench.page.getByRole('main')).toContainText(
-    '“saddles” is a list of 200. Give at most 40 of them.',
-  )
-  await expect(bench.page.getByRole('button', { name: /Fen 1/ })).toBeEnabled()
+  await test.step('200 saddles are refused in a sentence', async () => {
+    await backToTheList(bench.page)
+    await expect(bench.page.getByRole('main')).toContainText(
+      '“saddles” is a list of 200. Give at most 40 of them.',
+    )
+    await expect(bench.page.getByRole('button', { name: /^Fen 1/ })).toBeEnabled()
+  })
 })

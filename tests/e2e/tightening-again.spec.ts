@@ -18,64 +18,66 @@ async function toTheTurn(bench: Bench, by: 'pointer' | 'keys' = 'pointer') {
   return mechanic
 }
 
-test('too much on a bolt that is turned leads through loosen, replace, begin again', async ({
-  unopened: bench,
-}) => {
-  const mechanic = await toTheTurn(bench)
-  await mechanic.answerReading('126')
-  await expect(bench.page.getByRole('alert')).toContainText('allowed 115 to 125: too much')
-  await expect(mechanic.main).toContainText('1 is loose')
-  await mechanic.confirm()
-  await expect(mechanic.main).toContainText('A new 1 is in')
-  await mechanic.confirm()
-  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
-  await mechanic.confirm()
-  await expect(mechanic.main).toContainText('1 is turned 120°')
-  await mechanic.confirm()
-  await expect(mechanic.main).toContainText('2 is turned 120°')
-
-  await bench.page.getByRole('button', { name: 'Sheet' }).click()
-  await expect(bench.page.getByText('no longer counts: the fastener was loosened')).toHaveCount(2)
-  await expect(bench.page.getByText('replaced by a new one').first()).toBeVisible()
-})
-
-test('a turn that came short is turned on by what is left, and is not taken back', async ({
+test('what went wrong in a run is put right: too much, too little, broken off', async ({
   unopened: bench,
 }) => {
   const { page } = bench
-  const mechanic = await toTheTurn(bench)
-  await mechanic.answerReading('70')
-  await expect(page.getByRole('alert')).toContainText('turn it on by 50° (45° to 55°)')
-  await expect(mechanic.main).toContainText('1 is turned 50°')
-  await page.getByRole('button', { name: /Take back/ }).click()
-  await page.getByRole('button', { name: 'Yes: it has to begin again …' }).click()
-  await expect(page.getByText('A turn stays turned.')).toBeVisible()
-  await page.getByRole('button', { name: 'Cancel' }).click()
-  await mechanic.answerReading('50')
-  await expect(mechanic.main).toContainText('2 is turned 120°')
-  await page.getByRole('button', { name: 'Sheet' }).click()
-  await expect(page.getByText('50° on, 120° in all, within')).toBeVisible()
-})
+  await test.step('too much on a bolt that is turned leads through loosen, replace, begin again', async () => {
+    const mechanic = await toTheTurn(bench)
+    await mechanic.answerReading('126')
+    await expect(bench.page.getByRole('alert')).toContainText('allowed 115 to 125: too much')
+    await expect(mechanic.main).toContainText('1 is loose')
+    await mechanic.confirm()
+    await expect(mechanic.main).toContainText('A new 1 is in')
+    await mechanic.confirm()
+    await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+    await mechanic.confirm()
+    await expect(mechanic.main).toContainText('1 is turned 120°')
+    await mechanic.confirm()
+    await expect(mechanic.main).toContainText('2 is turned 120°')
 
-test('a run that was broken off begins again with a reason, and the sheet says so', async ({
-  unopened: bench,
-}) => {
-  const { page } = bench
-  const mechanic = new Mechanic(page, 'pointer')
-  await openAt(bench, { engine: /Published set B/, name: 'Set B', person: 'R. Halloran', far: afterPulls(3) })
-  await page.getByRole('button', { name: 'Pause' }).click()
-  await page.getByRole('button', { name: 'Pause here' }).click()
-  await mechanic.letBounceTimePass()
-  await page.getByRole('button', { name: 'Begin again instead …' }).click()
-  await page.getByRole('button', { name: 'The pass was interrupted' }).click()
-  await page.getByRole('button', { name: 'Begin again with pass 1' }).click()
-  await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+    await bench.page.getByRole('button', { name: 'Sheet' }).click()
+    await expect(bench.page.getByText('no longer counts: the fastener was loosened')).toHaveCount(2)
+    await expect(bench.page.getByText('replaced by a new one').first()).toBeVisible()
+  })
 
-  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-  await expect(page.getByText('no longer counts: the run was begun again')).toHaveCount(3)
-  await expect(
-    page.getByText('run begun again, As printed, from pass 1: The pass was interrupted'),
-  ).toBeVisible()
+  await test.step('a turn that came short is turned on by what is left, and is not taken back', async () => {
+    const mechanic = await toTheTurn(bench)
+    await mechanic.answerReading('70')
+    await expect(page.getByRole('alert')).toContainText('turn it on by 50° (45° to 55°)')
+    await expect(mechanic.main).toContainText('1 is turned 50°')
+    await page.getByRole('button', { name: /Take back/ }).click()
+    await page.getByRole('button', { name: 'Yes: it has to begin again …' }).click()
+    await expect(page.getByText('A turn stays turned.')).toBeVisible()
+    await page.getByRole('button', { name: 'Cancel' }).click()
+    await mechanic.answerReading('50')
+    await expect(mechanic.main).toContainText('2 is turned 120°')
+    await page.getByRole('button', { name: 'Sheet' }).click()
+    await expect(page.getByText('50° on, 120° in all, within')).toBeVisible()
+  })
+
+  await test.step('a run that was broken off begins again with a reason, and the sheet says so', async () => {
+    const mechanic = new Mechanic(page, 'pointer')
+    await openAt(bench, {
+      engine: /Published set B/,
+      name: 'Set B',
+      person: 'R. Halloran',
+      far: afterPulls(3),
+    })
+    await page.getByRole('button', { name: 'Pause' }).click()
+    await page.getByRole('button', { name: 'Pause here' }).click()
+    await mechanic.letBounceTimePass()
+    await page.getByRole('button', { name: 'Begin again instead …' }).click()
+    await page.getByRole('button', { name: 'The pass was interrupted' }).click()
+    await page.getByRole('button', { name: 'Begin again with pass 1' }).click()
+    await expect(mechanic.main).toContainText('1 is at 40.7 N·m')
+
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await expect(page.getByText('no longer counts: the run was begun again')).toHaveCount(3)
+    await expect(
+      page.getByText('run begun again, As printed, from pass 1: The pass was interrupted'),
+    ).toBeVisible()
+  })
 })
 
 test('lengths, gap, stretch and end float are measured; a recheck goes round until none moves', async ({
