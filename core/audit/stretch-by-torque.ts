@@ -60,14 +60,14 @@ function longerBy(
   joint: FastenedJoint,
   torque: StretchPass['torque'],
 ): { readonly least: Length; readonly most: Length | null } {
-  const preloadAt = (pulled: Torque, friction: number) =>
+  const { thread, bearing, friction } = joint
+  const preloadAt = (pulled: Torque, takes: 'least' | 'most') =>
     preloadFromTorque(
-      { thread: joint.thread, bearing: joint.bearing, friction: { thread: friction, head: friction } },
-      clampingTorque(joint, pulled),
+      { thread, bearing, friction: { thread: friction[takes], head: friction[takes] } },
+      clampingTorque(joint, pulled, takes),
     )
-  const { friction } = joint
-  const weakest = preloadAt(torque.least, friction.most)
-  const strongest = preloadAt(torque.most, friction.least)
+  const weakest = preloadAt(torque.least, 'most')
+  const strongest = preloadAt(torque.most, 'least')
   const yields = strongest >= yieldLoadAt(joint, friction.least)
   return {
     least: millimetres(Math.min(weakest, yieldLoadAt(joint, friction.most)) * joint.boltMmPerN),

@@ -1,6 +1,7 @@
 import { thrustPairs } from '../bearing/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
-import { difference, lengthAmount, sum } from '../quantity/index.ts'
+import type { Span } from '../words/index.ts'
+import { difference, lengthAmount, sum, type Length } from '../quantity/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
 /** Thrust washers: all of them by a table or all by their thickness, and of those no two alike and no step too wide. */
@@ -16,10 +17,42 @@ export function auditThrust({ endFloat }: EngineSpec): readonly Finding[] {
         : [],
     ),
     ...(mixed === true ? [fault('washers-mixed-tabled', {}, 'endFloat.mixed')] : []),
+    ...auditTable(endFloat),
   ]
 }
 
 type EndFloat = NonNullable<EngineSpec['endFloat']>
+
+/**
+ * The rows of a table against the thicknesses they name. The floats of a table are measured with the washers of the row that
+ * leaves them as they are, the one whose floats are within the limits: any other pair changes the float by twice what it is thicker.
+ */
+function auditTable({ washers, least, most }: EndFloat): readonly Finding[] {
+  const rows = washers.flatMap((washer, index) =>
+    washer.floatFrom === undefined || washer.floatTo === undefined
+      ? []
+      : [{ ...washer, from: washer.floatFrom, to: washer.floatTo, index }],
+  )
+  const measuredWith = rows.find(({ from, to }) => from >= least && to <= most)
+  if (measuredWith === undefined) return []
+  return rows.flatMap(({ name, thickness, from, to, index }) => {
+    const thicker = difference(thickness, measuredWith.thickness)
+    const leaves = (float: Length) => difference(float, sum(thicker, thicker))
+    if (leaves(from) >= least && leaves(to) <= most) return []
+    const facts = {
+      washer: name,
+      standard: measuredWith.name,
+      floats: lengthSpan(from, to),
+      leaves: lengthSpan(leaves(from), leaves(to)),
+      limits: lengthSpan(least, most),
+    }
+    return [doubt('washer-misses-limits', facts, `endFloat.washers[${index}]`)]
+  })
+}
+
+function lengthSpan(from: Length, upTo: Length): Span {
+  return { from: lengthAmount(from, 'mm'), upTo: lengthAmount(upTo, 'mm') }
+}
 
 function auditThicknesses({ washers }: EndFloat): readonly Finding[] {
   return washers.flatMap((second, index) => {

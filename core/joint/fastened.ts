@@ -1,8 +1,9 @@
 import { done, type Outcome } from '../problem/index.ts'
-import { inMillimetres, millimetres, newtonMetres, type Torque } from '../quantity/index.ts'
+import { inMillimetres, millimetres } from '../quantity/index.ts'
 import { headWidth, type FastenerGroup } from '../engine/index.ts'
 import { bearingFace, hexBearingFace, socketBearingFace, type BearingFace } from './bearing-face.ts'
 import { boltResilience, elasticModuliMpa } from './bolt-resilience.ts'
+import { prevailingUpTo, runsFree, type PrevailingRange } from './clamping-torque.ts'
 import { clampedResilience, type Layer } from './clamped-resilience.ts'
 import { strengthOf, type Strength } from './property-class.ts'
 import { threadOf, type Thread } from './thread.ts'
@@ -46,11 +47,8 @@ export interface FastenedJoint {
   readonly bearing: BearingFace
   readonly threadState: ThreadState
   readonly friction: FrictionRange
-  /**
-   * What of a torque turns the fastener before it clamps anything; nothing for a free-running one, and where it goes on top of the
-   * spec's torque.
-   */
-  readonly prevailing: Torque
+  /** `runsFree` also where what it takes is measured and goes on top of the spec's torque. */
+  readonly prevailing: PrevailingRange
   /** δ_S and δ_P, in mm/N. */
   readonly boltMmPerN: number
   readonly clampedMmPerN: number
@@ -78,10 +76,16 @@ export function fastenedJoint(group: FastenerGroup): Outcome<FastenedJoint> {
     bearing: bearing.value,
     threadState,
     friction: frictionClass === undefined ? frictionOf[threadState] : frictionOfClass[frictionClass],
-    prevailing: (group.torqueIncludesPrevailing === false ? undefined : group.prevailing) ?? newtonMetres(0),
+    prevailing: prevailingOf(group),
     boltMmPerN: boltOf(group, thread.value, freeThreadOf(group, thread.value)),
     clampedMmPerN: clampedResilience(bearing.value, layersOf(group), group.into),
   })
+}
+
+function prevailingOf({ prevailing, torqueIncludesPrevailing }: FastenerGroup): PrevailingRange {
+  return prevailing === undefined || torqueIncludesPrevailing === false
+    ? runsFree
+    : prevailingUpTo(prevailing)
 }
 
 /** δ_S of the same fastener when it has thread all along its grip: the softest that a spec leaves open. */

@@ -44,7 +44,7 @@ export {
   type FrictionRange,
   type ThreadState,
 } from './fastened.ts'
-export { clampingTorque } from './clamping-torque.ts'
+export { clampingTorque, prevailingUpTo, runsFree, type PrevailingRange } from './clamping-torque.ts'
 export {
   torqueEffect,
   usualScrew,

@@ -1,6 +1,6 @@
 import type { Force, Torque } from '../quantity/index.ts'
 import { clampingTorque } from './clamping-torque.ts'
-import type { FastenedJoint } from './fastened.ts'
+import type { FastenedJoint, FrictionRange } from './fastened.ts'
 import { proofLoad } from './property-class.ts'
 import { preloadFromTorque } from './screw.ts'
 import { assemblyPreload } from './stress.ts'
@@ -46,7 +46,7 @@ export interface TorqueAgainstProof {
 
 /**
  * Weighs a torque against the proof load of the screw it is for, by `preloadFromTorque` over the friction of its threads'
- * state, the same as `torqueEffect` explains it by. To find whether inch-pounds were taken for foot-pounds, ask again with
+ * state, the same as `torqueEffect` explains it by; the most friction goes with the most prevailing torque. To find whether inch-pounds were taken for foot-pounds, ask again with
  * the torque times or divided by twelve.
  */
 export function torqueAgainstProof(
@@ -60,17 +60,17 @@ export function torqueAgainstProof(
   { target, most = target }: TorqueRange,
 ): TorqueAgainstProof {
   const highest = most > target ? most : target
-  const preloadAt = (torque: Torque, coefficient: number) =>
+  const preloadAt = (torque: Torque, at: keyof FrictionRange) =>
     preloadFromTorque(
-      { thread, bearing, friction: { thread: coefficient, head: coefficient } },
-      clampingTorque({ prevailing }, torque),
+      { thread, bearing, friction: { thread: friction[at], head: friction[at] } },
+      clampingTorque({ prevailing }, torque, at),
     )
   const proof = proofLoad(thread, strength)
   const yieldLoad = assemblyPreload(thread, strength, friction.usual, 1)
   const weighed = {
-    preloadAtMostFriction: preloadAt(highest, friction.most),
-    preloadAtUsualFriction: preloadAt(highest, friction.usual),
-    preloadAtLeastFriction: preloadAt(target, friction.least),
+    preloadAtMostFriction: preloadAt(highest, 'most'),
+    preloadAtUsualFriction: preloadAt(highest, 'usual'),
+    preloadAtLeastFriction: preloadAt(target, 'least'),
     proofLoad: proof,
     bears: yieldLoad < proof ? yieldLoad : proof,
   }

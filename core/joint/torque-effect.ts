@@ -1,6 +1,6 @@
 import type { Force, Torque } from '../quantity/index.ts'
 import { clampingTorque } from './clamping-torque.ts'
-import type { FastenedJoint } from './fastened.ts'
+import type { FastenedJoint, FrictionRange } from './fastened.ts'
 import { proofLoad } from './property-class.ts'
 import { preloadFromTorque, torqueSplit, type Screw, type TorqueSplit } from './screw.ts'
 import { assemblyPreload, tighteningStress, type TighteningStress } from './stress.ts'
@@ -25,6 +25,7 @@ export interface TorqueEffect {
    * pitch clamps; `lostShare` is all the rest, 0 to 1.
    */
   readonly split: TorqueSplit
+  /** What usually turned it before it clamped. */
   readonly prevailing: Torque
   readonly lostShare: number
   readonly proofLoad: Force
@@ -53,19 +54,14 @@ export function yieldLoadAt({ thread, strength }: FastenedJoint, coefficient: nu
   return assemblyPreload(thread, strength, coefficient, 1)
 }
 
-/** The preload that a torque gives while all is elastic, over its limits and the friction of the threads' state. */
+/** The preload that a torque gives while all is elastic, over its limits, the friction of the threads' state and what runs it down. */
 export function preloadSpread(
   joint: FastenedJoint,
   { target, least = target, most = target }: TorqueRange,
 ): Spread<Force> {
-  const at = (torque: Torque, coefficient: number) =>
-    preloadFromTorque(screwAt(joint, coefficient), clampingTorque(joint, torque))
-  const { friction } = joint
-  return {
-    least: at(least, friction.most),
-    usual: at(target, friction.usual),
-    most: at(most, friction.least),
-  }
+  const at = (torque: Torque, takes: keyof FrictionRange) =>
+    preloadFromTorque(screwAt(joint, joint.friction[takes]), clampingTorque(joint, torque, takes))
+  return { least: at(least, 'most'), usual: at(target, 'usual'), most: at(most, 'least') }
 }
 
 /**
@@ -88,7 +84,7 @@ export function torqueEffect(joint: FastenedJoint, torque: TorqueRange): TorqueE
   return {
     preload,
     split,
-    prevailing: joint.prevailing,
+    prevailing: joint.prevailing.usual,
     lostShare: 1 - split.pitch / torque.target,
     proofLoad: proof,
     yieldLoad: yieldLoadAt(joint, friction.usual),

@@ -13,10 +13,18 @@ import {
   type BuildState,
   type RecordedEvent,
 } from '../builds/index.ts'
-import type { EngineSpec, Fit, Step } from '../engine/index.ts'
+import type { EngineSpec, Fit, Pass, Step } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
-import { formatNumber, half, inMillimetres, sum } from '../quantity/index.ts'
-import { nextPull, plannedPulls, waitOf, windowOf, type AcceptanceWindow } from '../tightening/index.ts'
+import { formatNumber, half, inMillimetres, newtonMetres, sum, type Torque } from '../quantity/index.ts'
+import {
+  nextPull,
+  plannedPulls,
+  prevailingIn,
+  waitOf,
+  windowOf,
+  withRunning,
+  type AcceptanceWindow,
+} from '../tightening/index.ts'
 import type { Chance } from './chance.ts'
 import { chartAnswers } from './chart-drill.ts'
 
@@ -178,13 +186,25 @@ function pullFor(
   const before = lengthOfFree(spec, next.fastener)
   const torque = window?.kind === 'length' ? window.torque : undefined
   const seconds = waitOf(pass)
+  const running = runningOf(spec, pass, next.fastener)
+  const onTop = (asked: TorqueWindow) => withRunning(asked, running ?? noTorque)
   return {
     ...{ type: 'pull', procedure: id, ...next },
-    reading: window === null ? null : onTarget(window, before),
-    ...(torque !== undefined && { torque: onTarget(torque, before) }),
+    reading: window === null ? null : onTarget(window.kind === 'torque' ? onTop(window) : window, before),
+    ...(torque !== undefined && { torque: onTarget(onTop(torque), before) }),
+    ...(running !== null && { running: { typed: running.toFixed(3), unit: 'N·m' as const } }),
     ...(seconds !== null && { waited: { seconds, shortened: null } }),
     ...{ moved: false, outOfOrder: null },
   }
+}
+
+const noTorque = newtonMetres(0)
+type TorqueWindow = Extract<AcceptanceWindow, { kind: 'torque' }>
+
+/** What a fastener takes to run down, where that goes on top: half of the most, at each pull alike. Null elsewhere. */
+function runningOf(spec: EngineSpec, pass: Pass, fastener: string | null): Torque | null {
+  const prevailing = prevailingIn(spec, pass, fastener)
+  return prevailing?.counts === 'on-top' ? newtonMetres(prevailing.most / 2) : null
 }
 
 /** What a fastener measures before it is pulled, in mm: its grip, or 80 where that is longer. */

@@ -13,7 +13,7 @@ import {
 import type { Answer } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec, type Procedure, type Step } from '../../core/engine/index.ts'
 import { nextPull, windowOf, waitOf } from '../../core/tightening/index.ts'
-import { lengthBefore, onTarget } from '../core/builds/next-command.ts'
+import { lengthBefore, onTarget, runningOf } from '../core/builds/next-command.ts'
 
 /** What a mechanic who does everything right, and reads off only what must be measured, does next; null when the build is finished. */
 export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand | null {
@@ -84,12 +84,14 @@ function pullIn(spec: EngineSpec, state: BuildState, procedure: Procedure): Buil
   const reading = isMeasured ? onTarget(window, lengthBefore(spec, next.fastener)) : null
   const torque = window?.kind === 'length' && window.torque !== undefined ? onTarget(window.torque, 0) : null
   const seconds = waitOf(procedure.passes[next.pass]!)
+  const running = runningOf(spec, procedure.passes[next.pass]!, next.fastener)
   return {
     type: 'pull',
     procedure: procedure.id,
     ...next,
     reading,
     ...(torque !== null && { torque }),
+    ...(running !== null && { running }),
     ...(seconds !== null && { waited: { seconds, shortened: null } }),
     moved: false,
     outOfOrder: null,

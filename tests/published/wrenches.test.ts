@@ -10,7 +10,7 @@ import {
   withRunning,
   wrench,
 } from '../../core/tightening/index.ts'
-import { frictionOf, hexBearingFace, strengthOf, torqueAgainstProof } from '../../core/joint/index.ts'
+import { frictionOf, hexBearingFace, runsFree, strengthOf, torqueAgainstProof } from '../../core/joint/index.ts'
 import { amountsIn, millimetres, newtonMetres, torqueOf } from '../../core/quantity/index.ts'
 import { en } from '../../core/words/index.ts'
 import { given, thread } from '../core/joint/workshop.ts'
@@ -99,7 +99,7 @@ describe('general torques for metric screws are neither an overload nor next to 
         strength,
         bearing,
         friction: frictionOf.dry,
-        prevailing: newtonMetres(0),
+        prevailing: runsFree,
       }
       const found = torqueAgainstProof(screw, { target: newtonMetres(torque) })
       expect(found.verdict).toBe('plausible')

@@ -1,9 +1,8 @@
-import type { EngineSpec, FastenerGroup, Pass } from '../../engine/index.ts'
+import type { EngineSpec, FastenerGroup, Pass, Procedure } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { newtonMetres, readTorque, torqueAmount, torqueOf, type Torque } from '../../quantity/index.ts'
 import { groupOf } from '../order/fastener-group.ts'
 import type { Reading } from '../run/events.ts'
-import { counts } from '../run/plan.ts'
 import { isTorqueUnit, type TypedReading } from './reading.ts'
 import type { Run } from '../run/run.ts'
 import { windowOf, type AcceptanceWindow } from './window.ts'
@@ -29,12 +28,17 @@ export function prevailingOfGroup({
   return { most: prevailing, counts }
 }
 
-/** Of the fastener of a pull; null for one that runs free, and where no torque wrench is used. */
+/**
+ * Of the fastener of a pull; null for one that runs free, and where no torque wrench is used. What goes on top is read while the
+ * fastener runs down, which it does where it is seated: there it has to be said as well.
+ */
 export function prevailingIn(spec: EngineSpec, pass: Pass, fastener: string | null): Prevailing | null {
-  const window = windowOf(pass, fastener)
-  if (window === null || torqueWindowIn(window) === null) return null
   const group = groupOf(spec, fastener)
-  return group === undefined ? null : prevailingOfGroup(group)
+  const prevailing = group === undefined ? null : prevailingOfGroup(group)
+  if (prevailing === null) return null
+  const window = windowOf(pass, fastener)
+  if (window !== null && torqueWindowIn(window) !== null) return prevailing
+  return pass.kind === 'seat' && prevailing.counts === 'on-top' ? prevailing : null
 }
 
 /** The torque that is pulled to: of a pull by torque, or of a stretch that has one. */
@@ -46,14 +50,19 @@ export function torqueWindowIn(
 }
 
 /**
- * What a fastener took to run down, as it was read at its last pull that counts: it is not loose in between, and need not be read
- * again. Null where it was not read.
+ * What a fastener took to run down, as it was last read since it was loose: it touches now, and cannot be read again, not even where
+ * a pull was taken back to be made again. One that was loosened turns more easily than before. Null where it has to be read.
  */
-export function runningBefore(run: Run | undefined, fastener: string | null): Reading | null {
-  return (
-    run?.pulls.findLast((pull) => pull.fastener === fastener && pull.running !== null && counts(pull))
-      ?.running ?? null
+export function runningBefore(
+  procedure: Procedure,
+  run: Run | undefined,
+  fastener: string | null,
+): Reading | null {
+  const own = (run?.pulls ?? []).filter((pull) => pull.fastener === fastener)
+  const loosened = own.findLastIndex(
+    ({ pass, takenBack }) => procedure.passes[pass]?.kind === 'loosen' && takenBack === null,
   )
+  return own.slice(loosened + 1).findLast(({ running }) => running !== null)?.running ?? null
 }
 
 /**

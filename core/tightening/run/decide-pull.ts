@@ -47,7 +47,7 @@ export function decidePull(
   if (barred !== null) return { ok: false, problem: barred }
   const unused = undeclaredGroup(spec, run, command.fastener)
   if (unused !== null) return refused('declare-new-first', { group: unused })
-  const running = decideRunning(spec, run, pass, command)
+  const running = decideRunning(spec, procedure, run, pass, command)
   if (!running.ok) return running
   const result = judge(spec, procedure, run, pass, command, running.value)
   if (!result.ok) return result
@@ -82,6 +82,7 @@ export function decidePull(
  */
 function decideRunning(
   spec: EngineSpec,
+  procedure: Procedure,
   run: Run,
   pass: Pass,
   { fastener, running }: PullCommand,
@@ -90,7 +91,7 @@ function decideRunning(
   if (prevailing?.counts !== 'on-top') return done(null)
   const shown = numberOf(spec, fastener)
   if (running !== undefined) return readRunning(prevailing, running, shown)
-  const before = runningBefore(run, fastener)
+  const before = runningBefore(procedure, run, fastener)
   if (before !== null) return done(before)
   return refused('running-torque-missing', { fastener: shown })
 }

@@ -76,10 +76,13 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         ),
       }
     case 'fastener-loosened':
-      return setAside(
-        { ...run, loosened: [...run.loosened, event.fastener] },
-        'loosened',
-        reasonOf(event),
+      return runsAgain(
+        setAside(
+          { ...run, loosened: [...run.loosened, event.fastener] },
+          'loosened',
+          reasonOf(event),
+          ({ fastener }) => fastener === event.fastener,
+        ),
         ({ fastener }) => fastener === event.fastener,
       )
     case 'fastener-replaced':
@@ -98,7 +101,8 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
       // From the first pass every fastener comes out: whether those for one use are new is asked again.
       const declaredNew = event.pass === 0 ? [] : run.declaredNew
       const again = { ...run, declaredNew, loosened: event.pass === 0 ? [] : run.loosened }
-      const aside = setAside(again, 'run-restarted', reasonOf(event), ({ pass }) => pass >= event.pass)
+      const stopped = setAside(again, 'run-restarted', reasonOf(event), ({ pass }) => pass >= event.pass)
+      const aside = event.pass === 0 ? runsAgain(stopped, () => true) : stopped
       return event.measuredAgain === true ? withoutGapFlags(aside, reasonOf(event)) : aside
     }
     case 'run-paused':
@@ -132,6 +136,11 @@ function setAside(
         : flag,
     ),
   }
+}
+
+/** What fasteners took to run down is read again once they are loose, of pulls that were taken back too. */
+function runsAgain(run: Run, which: (pull: Pull) => boolean): Run {
+  return { ...run, pulls: run.pulls.map((pull) => (which(pull) ? { ...pull, running: null } : pull)) }
 }
 
 /** Of what no longer counts, the flags about the face and no fastener. */

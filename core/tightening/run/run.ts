@@ -15,7 +15,7 @@ export interface Pull {
   readonly from: Angle
   /** The wrench it was pulled with; null where none of the shop was chosen. */
   readonly held: HeldWrench | null
-  /** What it took to run down, where that goes on top of the spec's torque; else null. */
+  /** What it took to run down, where that goes on top of the spec's torque; null once it was loosened to begin again, and else. */
   readonly running: Reading | null
   readonly verdict: 'unread' | 'within' | 'under' | 'over' | 'moved'
   readonly outOfOrder: string | null

@@ -20,6 +20,22 @@ export const benchCard = {
   }) =>
     `${facts.group}: threads ${engineParts.threadStates[facts.threads]}` +
     `${facts.newEachTime ? ', new ones each time' : ''}.`,
+  /** A group that does not run free; `most` comes with its unit. */
+  prevailing: (facts: {
+    readonly group: string
+    readonly most: string
+    readonly counts: 'included' | 'on-top' | 'not-said'
+  }) =>
+    `${facts.group}: up to ${facts.most} to run down. ` +
+    {
+      included: 'The torque includes that: add nothing.',
+      'not-said': 'Nothing says whether the torque includes that: add nothing.',
+      'on-top':
+        'The torque does not include that. Read it at each before it touches, off a wrench without an adapter, write it down, and add it to ' +
+        'the torque and to its limits. One that takes more is undone: look at both threads.',
+    }[facts.counts],
+  runsDownAt: ({ group, unit }: { readonly group: string; readonly unit: string }) =>
+    `${group} run down at, in ${unit}:`,
   /** `reason` is null while the order is not recorded; one text for each of the maker’s orders. */
   ownOrder: ({
     reason,

@@ -54,7 +54,7 @@ export const pullInputs = {
     prevailing: (facts: { readonly torque: AmountText; readonly isIncluded: boolean | null }) =>
       facts.isIncluded === false
         ? `up to ${facts.torque}, which is measured and set on top of the torque; the torque all clamps`
-        : `${facts.torque}, which goes off the torque before it clamps` +
+        : `none to ${facts.torque}, usually half of that, which goes off the torque before it clamps` +
           (facts.isIncluded === null ? '; the spec does not say so, and nothing is added' : ''),
     torque: (_: None) => 'M = F·(0.16·P + 0.58·d2·µ + D_Km/2·µ)',
     yield: (_: None) => 'tension and twist together reach the yield point',

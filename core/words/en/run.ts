@@ -79,6 +79,8 @@ export const run = {
     lengthBefore: 'Measure its length before it is pulled',
   },
   seatByHand: 'By hand, until it seats',
+  /** One that does not run free. */
+  seatByWrench: 'With a wrench, until it seats',
   loosenIt: 'Loosen it',
   longerBy: 'longer by',
   readingIn: ({ unit, onScale }: { readonly unit: string; readonly onScale: boolean }) =>

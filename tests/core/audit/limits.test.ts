@@ -106,6 +106,30 @@ describe('thrust washers', () => {
   })
 })
 
+describe('a row of thrust washers', () => {
+  it('is doubted where its thickness leaves the float out of its limits: 0.28 mm less twice 0.10 are 0.08', () => {
+    const lines = auditAfter('carr-v2', (spec) => {
+      spec.endFloat!.washers![1]!.floatFrom = '0.28 mm'
+    })
+    expect(lines).toEqual([
+      'doubt washer-misses-limits endFloat.washers[1]: End float: at 0.280 mm to 0.460 mm the washers “oversize” are to go in. By their ' +
+        'thickness they leave 0.080 mm to 0.260 mm, where “standard” were in before; allowed is 0.100 mm to 0.260 mm. Check the ' +
+        'thickness, and the floats of the row.',
+    ])
+  })
+
+  it('is doubted as well where it leaves too much, as a thin one does', () => {
+    const lines = auditAfter('fen-1', (spec) => {
+      spec.endFloat!.washers![0]!.thickness = '1.85 mm'
+    })
+    expect(lines).toEqual([expect.stringContaining('they leave 0.350 mm to 0.400 mm')])
+  })
+
+  it('may leave just the limits', () => {
+    expect(auditAfter('fen-1', () => {})).toEqual([])
+  })
+})
+
 it('two limits for one end float are doubted', () => {
   const lines = auditAfter('skerry-3', (spec) =>
     Object.assign(named(spec.steps, 'end-float'), { reading: { least: '0.08 mm', most: '0.25 mm' } }),

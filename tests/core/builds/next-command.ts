@@ -9,14 +9,16 @@ import {
   type BuildState,
   type PartUse,
 } from '../../../core/builds/index.ts'
-import { amountsIn, half, inMillimetres, sum } from '../../../core/quantity/index.ts'
+import { amountsIn, half, inMillimetres, newtonMetres, sum } from '../../../core/quantity/index.ts'
 import { en } from '../../../core/words/index.ts'
-import type { EngineSpec, Fit, Step } from '../../../core/engine/index.ts'
+import type { EngineSpec, Fit, Pass, Step } from '../../../core/engine/index.ts'
 import {
   nextPull,
   openFlags,
   plannedPulls,
+  prevailingIn,
   windowOf,
+  withRunning,
   type AcceptanceWindow,
   waitOf,
 } from '../../../core/tightening/index.ts'
@@ -128,8 +130,13 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
   if (next === null)
     return { type: 'answer-flag', procedure, flag: openFlags(run)[0]!.number, answer: 'Put right.' }
   const window = windowOf(plan.passes[next.pass]!, next.fastener)
-  const reading = window === null ? null : onTarget(window, lengthBefore(spec, next.fastener))
-  const torque = window?.kind === 'length' && window.torque !== undefined ? onTarget(window.torque, 0) : null
+  const running = runningOf(spec, plan.passes[next.pass]!, next.fastener)
+  const onTop = (asked: TorqueWindow) =>
+    withRunning(asked, newtonMetres(running === null ? 0 : Number(running.typed)))
+  const asked = window?.kind === 'torque' ? onTop(window) : window
+  const reading = asked === null ? null : onTarget(asked, lengthBefore(spec, next.fastener))
+  const torque =
+    window?.kind === 'length' && window.torque !== undefined ? onTarget(onTop(window.torque), 0) : null
   const wait = waitOf(plan.passes[next.pass]!)
   return {
     type: 'pull',
@@ -137,10 +144,20 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
     ...next,
     reading,
     ...(torque !== null && { torque }),
+    ...(running !== null && { running }),
     ...(wait !== null && { waited: { seconds: wait, shortened: null } }),
     moved: false,
     outOfOrder: null,
   }
+}
+
+type TorqueWindow = Extract<AcceptanceWindow, { kind: 'torque' }>
+
+/** What a fastener takes to run down, where that goes on top of its torque: a quarter of the most. */
+export function runningOf(spec: EngineSpec, pass: Pass, fastener: string | null) {
+  const prevailing = prevailingIn(spec, pass, fastener)
+  if (prevailing?.counts !== 'on-top') return null
+  return { typed: (prevailing.most / 4).toFixed(3), unit: 'N·m' } as const
 }
 
 /** What a fastener measures before it is pulled, in mm: 80, or its grip where that is longer. */

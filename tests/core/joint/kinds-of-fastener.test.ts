@@ -91,16 +91,21 @@ describe('a prevailing torque', () => {
   const locked = jointOf({ prevailing: '10 N·m' })
   const fifty = { target: newtonMetres(50) }
 
-  it('goes off the torque before it clamps: 50 N·m with 10 of them clamp as 40 do', () => {
-    expect(torqueEffect(locked, fifty).preload.usual).toBe(
-      torqueEffect(free, { target: newtonMetres(40) }).preload.usual,
-    )
-    expect(torqueAgainstProof(locked, fifty).preloadAtUsualFriction).toBe(
-      torqueAgainstProof(free, { target: newtonMetres(40) }).preloadAtUsualFriction,
-    )
-    expect(
-      turnEffect(locked, fifty, { target: degrees(30), least: degrees(25), most: degrees(35) }).snug.usual,
-    ).toBe(torqueEffect(free, { target: newtonMetres(40) }).preload.usual)
+  it('of up to 10 N·m leaves 40 to 50 of 50 N·m to clamp with, usually 45', () => {
+    const turn = { target: degrees(30), least: degrees(25), most: degrees(35) }
+    const clampedBy = (torque: number) => turnEffect(free, { target: newtonMetres(torque) }, turn).snug
+    const clamps = { least: clampedBy(40).least, usual: clampedBy(45).usual, most: clampedBy(50).most }
+    expect(turnEffect(locked, fifty, turn).snug).toEqual(clamps)
+    const { least, usual } = torqueEffect(locked, fifty).preload
+    expect([least, usual]).toEqual([clamps.least, clamps.usual])
+  })
+
+  it('is weighed against proof by what speaks for the verdict: only what is too much with all of it off is surely too much', () => {
+    const weighed = torqueAgainstProof(locked, fifty)
+    const by = (torque: number) => torqueAgainstProof(free, { target: newtonMetres(torque) })
+    expect(weighed.preloadAtMostFriction).toBe(by(40).preloadAtMostFriction)
+    expect(weighed.preloadAtUsualFriction).toBe(by(45).preloadAtUsualFriction)
+    expect(weighed.preloadAtLeastFriction).toBe(by(50).preloadAtLeastFriction)
   })
 
   it('that goes on top of the torque leaves all of it to clamp with, and is told so', () => {
@@ -114,7 +119,7 @@ describe('a prevailing torque', () => {
       'up to 10 N·m, which is measured and set on top of the torque; the torque all clamps',
     )
     expect(said({ ...onTop, torqueIncludesPrevailing: true })).toBe(
-      '10 N·m, which goes off the torque before it clamps',
+      'none to 10 N·m, usually half of that, which goes off the torque before it clamps',
     )
     expect(said({ prevailing: '10 N·m' })).toContain('the spec does not say so, and nothing is added')
   })
@@ -127,8 +132,8 @@ describe('a prevailing torque', () => {
   })
 
   it('above the torque leaves nothing to clamp with', () => {
-    expect(clampingTorque(locked, newtonMetres(8))).toBe(0)
-    expect(torqueEffect(locked, { target: newtonMetres(8) }).preload.usual).toBe(0)
+    expect(clampingTorque(locked, newtonMetres(8), 'most')).toBe(0)
+    expect(torqueEffect(locked, { target: newtonMetres(4) }).preload.usual).toBe(0)
   })
 })
 
@@ -174,7 +179,7 @@ describe('what a calculation was made from', () => {
     expect(said).toContain('(the spec; SAE J429, table 1)')
     expect(said).toContain('from the diameter of a socket head, as ASME B18.3 has it')
     expect(said).toContain('class A of the spec')
-    expect(said).toContain('Prevailing torque: 10 N·m')
+    expect(said).toContain('Prevailing torque: none to 10 N·m')
     expect(said).toContain('of ISO 4762 over a grip of 60 mm, its shank of 8.0 mm, with a nut')
     expect(said).toContain('two cones of 30° under the head and the nut')
     expect(said).toContain('20.0 mm of steel of 207 GPa on 40.0 mm of cast-iron of 100 GPa')

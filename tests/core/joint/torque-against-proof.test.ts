@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { plausibleFriction, strengthOf, torqueAgainstProof, torqueEffect } from '../../../core/joint/index.ts'
+import {
+  plausibleFriction,
+  runsFree,
+  strengthOf,
+  torqueAgainstProof,
+  torqueEffect,
+} from '../../../core/joint/index.ts'
 import { newtonMetres, torqueOf, type Torque } from '../../../core/quantity/index.ts'
 import { jointOf } from './groups.ts'
 import { given, m10, m6, m8 } from './workshop.ts'
@@ -9,7 +15,7 @@ const boltOf = (bolt: typeof m8, propertyClass: string) => ({
   ...bolt,
   strength: given(strengthOf(propertyClass, bolt.thread)),
   friction: plausibleFriction,
-  prevailing: newtonMetres(0),
+  prevailing: runsFree,
 })
 const verdict = (bolt: typeof m8, propertyClass: string, torque: Torque) =>
   torqueAgainstProof(boltOf(bolt, propertyClass), { target: torque }).verdict

@@ -31,14 +31,30 @@ const lockedCaps = (torqueIncludesPrevailing?: boolean): EngineSpec => ({
   })),
 })
 
-/** The four caps seated by hand: what is next is the first torque, 24 N·m. */
-function atFirstTorque(torqueIncludesPrevailing?: boolean): Bench {
-  const bench = Bench.started('caps', lockedCaps(torqueIncludesPrevailing))
-  bench.pullsNext(4)
+const runsAt = (typed: string) => ({ running: { typed, unit: 'N·m' as const } })
+
+/** The four caps run down at so much and seated: what is next is the first torque, 24 N·m. */
+function seated(running: string): Bench {
+  const bench = Bench.started('caps', lockedCaps(false))
+  for (let cap = 0; cap < 4; cap++) bench.does({ ...pull(bench.next!), ...runsAt(running) })
   return bench
 }
 
-const runsAt = (typed: string) => ({ running: { typed, unit: 'N·m' as const } })
+/** The same where nothing goes on top, or no seating comes before it. */
+function atFirstTorque(torqueIncludesPrevailing?: boolean): Bench {
+  const spec = lockedCaps(torqueIncludesPrevailing)
+  if (torqueIncludesPrevailing === false)
+    return Bench.started('caps', {
+      ...spec,
+      procedures: spec.procedures.map((procedure) => ({
+        ...procedure,
+        passes: procedure.passes.filter(({ kind }) => kind !== 'seat'),
+      })),
+    })
+  const bench = Bench.started('caps', spec)
+  bench.pullsNext(4)
+  return bench
+}
 
 describe('a locking nut whose torque goes on top of what it takes to run down', () => {
   it('is right at 30 N·m on the wrench: 6 to run it down, and the 24 of the spec', () => {
@@ -91,13 +107,47 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
     expect(openFlags(bench.run)).toEqual([])
   })
 
+  it('is read where it is seated, which is where it runs down: at the torque it touches already', () => {
+    const bench = Bench.started('caps', lockedCaps(false))
+    expect(bench.refuses(pull(bench.next!))).toContain('Read it before the fastener touches')
+    expect(bench.refuses({ ...pull(bench.next!), ...runsAt('8.1') })).toContain('at most 8 N·m')
+    const torqued = seated('6')
+    const [event] = torqued.does(pull(torqued.next!, ['30', 'N·m']))
+    expect(event).toMatchObject({ verdict: 'within', reading: { clamping: 24 }, running: { value: 6 } })
+  })
+
   it('is read once: at its next pull it is what it was, and after it was loosened it is read again', () => {
     const bench = atFirstTorque(false)
     for (let cap = 0; cap < 4; cap++) bench.does({ ...pull(bench.next!, ['30', 'N·m']), ...runsAt('6') })
     const first = bench.run!.pulls.find(({ running }) => running !== null)!.fastener!
-    expect(runningBefore(bench.run, first)?.value).toBe(6)
+    const before = () => runningBefore(bench.procedure, bench.run, first)
+    expect(before()?.value).toBe(6)
     bench.does({ type: 'loosen-fastener', fastener: first, reason: 'A thread looked dry' })
-    expect(runningBefore(bench.run, first)).toBeNull()
+    expect(before()).toBeNull()
+  })
+
+  it('is not read again where a pull is taken back: it touches, and would show more than it takes', () => {
+    const bench = seated('6')
+    bench.does(pull(bench.next!, ['26', 'N·m']))
+    bench.does({ type: 'take-back', pull: 5, reason: 'Too little' })
+    const [event] = bench.does(pull(bench.next!, ['30', 'N·m']))
+    expect(event).toMatchObject({ verdict: 'within', running: { value: 6 } })
+  })
+
+  it('is read again after a pass that loosens, and after all of them were loosened to begin again', () => {
+    const spec = lockedCaps(false)
+    const [torque] = spec.procedures[0]!.passes.filter(({ kind }) => kind === 'torque')
+    const loosen = { kind: 'loosen', order: 'all' } as const
+    const twice = { ...spec.procedures[0]!, passes: [torque!, loosen, torque!] }
+    const bench = Bench.started('caps', { ...spec, procedures: [twice] })
+    for (let cap = 0; cap < 4; cap++) bench.does({ ...pull(bench.next!, ['30', 'N·m']), ...runsAt('6') })
+    bench.pullsNext(4)
+    expect(bench.refuses(pull(bench.next!, ['30', 'N·m']))).toContain('Read it before the fastener touches')
+    // A nut that was used turns more easily: what it took at first would be too much on top.
+    const [event] = bench.does({ ...pull(bench.next!, ['27', 'N·m']), ...runsAt('3') })
+    expect(event).toMatchObject({ verdict: 'within', reading: { clamping: 24 } })
+    bench.does({ type: 'restart-run', pass: 0, reason: 'Broken off' })
+    expect(bench.refuses(pull(bench.next!, ['30', 'N·m']))).toContain('Read it before the fastener touches')
   })
 
   it('is read again by the same running torque where the first reading was mistyped', () => {

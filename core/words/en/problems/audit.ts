@@ -54,6 +54,15 @@ export const auditWords = {
     'none: then they are chosen by their thickness.',
   'washers-mixed-tabled': (_: Record<never, never>) =>
     'End float: the washers may differ from each other, but the table gives both alike. Leave out “mixed”, or the table.',
+  'washer-misses-limits': (facts: {
+    washer: string
+    standard: string
+    floats: AmountText
+    leaves: AmountText
+    limits: AmountText
+  }) =>
+    `End float: at ${facts.floats} the washers “${facts.washer}” are to go in. By their thickness they leave ${facts.leaves}, where “` +
+    `${facts.standard}” were in before; allowed is ${facts.limits}. Check the thickness, and the floats of the row.`,
   'washer-thickness-twice': (facts: { first: string; second: string; thickness: AmountText }) =>
     `End float: the washers “${facts.first}” and “${facts.second}” are both ${facts.thickness} thick. Correct one, or keep one.`,
   'washer-steps-wide': (facts: { step: AmountText; range: AmountText }) =>

@@ -17,7 +17,7 @@ interface OpenRun {
   readonly run: Run | undefined
 }
 
-/** What a fastener takes to run down, where that goes on top of its torque: read once, before its first pull by torque. */
+/** What a fastener takes to run down, where that goes on top of its torque: read once, where it is seated or first pulled by torque. */
 export class RunningTorque {
   readonly #open: () => OpenRun
   /** As typed, for the pull that is next. */
@@ -32,14 +32,15 @@ export class RunningTorque {
   }
   /** Whether it was read at a pull before. */
   isKnown({ fastener }: PlannedPull): boolean {
-    return runningBefore(this.#open().run, fastener) !== null
+    const { procedure, run } = this.#open()
+    return runningBefore(procedure, run, fastener) !== null
   }
   /** As read before, else as typed, which may be refused. Null where nothing goes on top or nothing was typed. */
   readFor(planned: PlannedPull, unit: Reading['unit']): Outcome<Reading> | null {
     const prevailing = this.#prevailing(planned)
     if (prevailing?.counts !== 'on-top') return null
-    const { spec, run } = this.#open()
-    const before = runningBefore(run, planned.fastener)
+    const { spec, procedure, run } = this.#open()
+    const before = runningBefore(procedure, run, planned.fastener)
     if (before !== null) return { ok: true, value: before }
     const { typed } = this
     return typed.trim() === ''
