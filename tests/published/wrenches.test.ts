@@ -10,7 +10,13 @@ import {
   withRunning,
   wrench,
 } from '../../core/tightening/index.ts'
-import { frictionOf, hexBearingFace, runsFree, strengthOf, torqueAgainstProof } from '../../core/joint/index.ts'
+import {
+  frictionOf,
+  hexBearingFace,
+  runsFree,
+  strengthOf,
+  torqueAgainstProof,
+} from '../../core/joint/index.ts'
 import { amountsIn, millimetres, newtonMetres, torqueOf } from '../../core/quantity/index.ts'
 import { en } from '../../core/words/index.ts'
 import { given, thread } from '../core/joint/workshop.ts'
