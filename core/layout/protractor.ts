@@ -26,18 +26,33 @@ export interface ProtractorPlace {
 }
 
 /** How much larger than the fastener's disc the protractor is, and how far out its knobs stand. */
-const outside = { ring: 2.4, knob: 1.34 } as const
-const leastRadiusPx = 54
+const outside = { ring: 2.4, leastRing: 1.43, knob: 1.34 } as const
+const usualRadiusPx = 54
+const leastRadiusPx = 42
 const knobRadiusPx = 11
 
-/** Null where the fastener is not drawn. `px` is one pixel of the sheet in mm. */
+/**
+ * Null where the fastener is not drawn. `px` is one pixel of the sheet in mm. Wherever the handle stands, no knob lies on the
+ * number of another fastener: the protractor is drawn smaller for that, as long as it does not lie on its own.
+ */
 export function protractorPlace({ shapes }: Scene, fastener: string, px: number): ProtractorPlace | null {
-  const disc = shapes.find(
-    (shape): shape is CircleShape => shape.kind === 'circle' && shape.id === `fastener/${fastener}/disc`,
+  const discs = shapes.filter(
+    (shape): shape is CircleShape => shape.kind === 'circle' && /^fastener\/.+\/disc$/.test(shape.id),
   )
+  const disc = discs.find(({ id }) => id === `fastener/${fastener}/disc`)
   if (disc === undefined) return null
-  const radius = Math.max(disc.radius * outside.ring, leastRadiusPx * px)
-  return { x: disc.x, y: disc.y, radius, knobAt: radius * outside.knob }
+  const wished = Math.max(disc.radius * outside.ring, usualRadiusPx * px) * outside.knob
+  const least = Math.max(disc.radius * outside.leastRing, leastRadiusPx * px) * outside.knob
+  const knob = knobRadiusPx * px
+  const others = discs
+    .filter((other) => other !== disc)
+    .map(({ x, y, radius }) => ({ away: Math.hypot(x - disc.x, y - disc.y), room: radius + knob }))
+  const knobAt = [wished, ...others.map(({ away, room }) => away - room)]
+    .filter((at) => at >= least && at <= wished)
+    .filter((at) => others.every(({ away, room }) => Math.abs(away - at) >= room - 1e-9))
+    .reduce((farthest, at) => Math.max(farthest, at), 0)
+  const at = knobAt === 0 ? wished : knobAt
+  return { x: disc.x, y: disc.y, radius: at / outside.knob, knobAt: at }
 }
 
 /**

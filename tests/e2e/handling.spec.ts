@@ -302,7 +302,9 @@ test('how the bench is set up stays so: the screen measured, the engine turned, 
     const { svg } = await savedDrawing(bench)
     const texts = textsOf(svg, board.width)
     for (const wanted of ['1', '40.7 N·m']) {
-      const drawn = texts.filter(({ text }) => text === wanted).map(({ capital }) => capital)
+      const drawn = texts
+        .filter(({ text }) => text?.replace('\u00a0', ' ') === wanted)
+        .map(({ capital }) => capital)
       expect(Math.max(...drawn), wanted).toBeGreaterThanOrEqual(43.9)
     }
   })

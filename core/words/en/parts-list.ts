@@ -15,7 +15,8 @@ const reuse = (rule: Reuse) => {
   ]
   return `may be used again: ${limits.join('; ')}`
 }
-const times = ({ name, count }: OfPart) => (count === 1 ? name : `${count} × ${name}`)
+/** The count stands after the name, which is that of one: `Piston (4)`. */
+const times = ({ name, count }: OfPart) => (count === 1 ? name : `${name} (${count})`)
 
 /** The parts list of a spec: what is fitted, ordered and left over. */
 export const partsList = {
@@ -27,8 +28,7 @@ export const partsList = {
     `, ${place}`,
   ],
   reuse,
-  isInNew: ({ name, count }: OfPart) =>
-    `${times({ name, count })}: ${count === 1 ? 'it is' : 'they are'} in, new`,
+  isInNew: ({ name, count }: OfPart) => `${times({ name, count })}: in, new`,
   inNew: ({ count }: { readonly count: number }) => (count === 1 ? 'In, new' : `All ${count} in, new`),
   otherwise: 'Otherwise …',
   tickLater: 'It is in, tick parts later',
@@ -67,9 +67,9 @@ export const partsList = {
     accounted: ({ parts }: { readonly parts: number }) =>
       `✓ All ${counted(parts, 'part', 'parts')} of the list are accounted for.`,
     left: ({ name, left, step }: { readonly name: string; readonly left: number; readonly step: string }) =>
-      `${times({ name, count: left })} for “${step}” ${left === 1 ? 'is' : 'are'} not ticked.`,
+      `${times({ name, count: left })} for “${step}”: not ticked.`,
     where: ({ name, left, step }: { readonly name: string; readonly left: number; readonly step: string }) =>
-      `${times({ name, count: left })} for “${step}” ${left === 1 ? 'is' : 'are'} not ticked. Not in the engine: where ${
+      `${times({ name, count: left })} for “${step}”: not ticked. Not in the engine: where ${
         left === 1 ? 'is it' : 'are they'
       }, and why?`,
     usual: ['Left over, not needed', 'The old one stayed in place'],

@@ -9,6 +9,7 @@ import {
 import type { HandleDirections, Scene } from '../../../core/layout/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { protractor, type PullWindow } from '../../../core/tightening/index.ts'
+import { demos, factsAt } from './demos.ts'
 import { winchEngine } from '../tightening/winch-engine.ts'
 import { en } from '../../../core/words/index.ts'
 
@@ -76,5 +77,32 @@ describe('the protractor on the drawing', () => {
 
   it('is not drawn for a fastener of another face', () => {
     expect(withProtractor(en, scene, 'rod-1', directions(0, 'clockwise'), px)).toBe(scene)
+  })
+
+  it('has its knobs clear of every other number wherever the handle stands, where there is room for a knob between them', () => {
+    const board = { widthPx: 842, heightPx: 494, capitalPx: 12 }
+    const turned = demos.flatMap((spec) =>
+      spec.procedures
+        .filter(({ passes }) => passes.some(({ kind }) => kind === 'angle'))
+        .map(({ face }) => ({ spec, face })),
+    )
+    const covered = turned.filter(({ spec, face }) => {
+      const here = spec.fasteners.filter((fastener) => fastener.face === face)
+      const drawn = sceneOf(en, spec, factsAt(spec, face, 'mid run'), { from: 'below', turn: 0 }, board)
+      const px = drawn.frame.width / board.widthPx
+      const next = here[Math.min(5, here.length - 1)]!.id
+      const { x, y, knobAt } = protractorPlace(drawn, next, px)!
+      return drawn.shapes.some(
+        (disc) =>
+          disc.kind === 'circle' &&
+          /^fastener\/.+\/disc$/.test(disc.id) &&
+          disc.id !== `fastener/${next}/disc` &&
+          Math.abs(Math.hypot(disc.x - x, disc.y - y) - knobAt) < disc.radius + 10 * px,
+      )
+    })
+    // Nine others are clear. On these the next number is as near as a knob is wide.
+    const names = covered.map(({ spec, face }) => `${spec.id} ${face}`)
+    expect(names).toEqual(['moor-flat-4 rods', 'skerry-3 joint', 'strath-6 joint'])
+    expect(turned).toHaveLength(12)
   })
 })

@@ -1,0 +1,22 @@
+import type { Words } from '../core/words/index.ts'
+
+const betweenNumberAndUnit =
+  /(?<=[\d½]) (?=(?:N·m|lbf·ft|lbf·in|kgf·m|kN|N|MPa|GPa|µm|mm|cm|m|in|thou|°C|s|min|h|%)(?![\p{L}\p{N}·]))/gu
+
+/** A text in which no number is parted from its unit by the end of a line. */
+export function unpartedText(text: string): string {
+  return text.replace(betweenNumberAndUnit, '\u00a0')
+}
+
+/** The same texts for a window, where lines end wherever their column does: each is `unpartedText`. */
+export function unparted(words: Words): Words {
+  return unpartedIn(words) as Words
+}
+
+function unpartedIn(part: unknown): unknown {
+  if (typeof part === 'string') return unpartedText(part)
+  if (Array.isArray(part)) return part.map(unpartedIn)
+  if (typeof part === 'function') return (...facts: unknown[]) => unpartedIn(Reflect.apply(part, null, facts))
+  if (part === null || typeof part !== 'object') return part
+  return Object.fromEntries(Object.entries(part).map(([key, value]) => [key, unpartedIn(value)]))
+}
