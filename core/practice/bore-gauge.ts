@@ -44,21 +44,21 @@ export function boreGaugeScene(
     return [mark, writing(`line/${line}/number`, String(Math.min(line, lines - line)), x, y, 2.2)]
   }).flat()
   const turn = -larger / lines
-  const count = countsText(1, unit)
+  const count = countsText(words, 1, unit)
   const { dial, seen } = words.practice.measure
   const shapes: readonly Shape[] = [
     disc('rim', 'gauge-body', 0, 0, radius + 3),
     disc('face', 'gauge-face', 0, 0, radius),
     ...scale,
     writing('count', dial.count({ count, unit }), 0, 8, 1.9),
-    writing('ring', dial.ring({ ring: countsText(ring, unit), unit }), 0, 12, 1.9),
+    writing('ring', dial.ring({ ring: countsText(words, ring, unit), unit }), 0, 12, 1.9),
     segment('pointer', 'gauge-pointer', [...at(turn + 0.5, 6), ...at(turn, radius - 2.4)]),
     { ...disc('hub', 'gauge-strip', 0, 0, 1.6), layer: 'parts' },
   ]
   return {
     ...{ frame, shapes },
     rows: [
-      { about: 'ring', text: seen.ring({ ring: countsText(ring, unit), unit }), state: 'plain' },
+      { about: 'ring', text: seen.ring({ ring: countsText(words, ring, unit), unit }), state: 'plain' },
       {
         about: 'pointer',
         text: seen.pointer({

@@ -28,7 +28,9 @@ export function feelerScene(words: Words, unit: GaugeUnit, stack: readonly numbe
     const height = thick[place]!
     const [id, middle] = [`blade/${place}`, top + height / 2]
     shapes.push(rectangle(id, 'gauge-face', 1.6, top, bladeRight, height))
-    shapes.push(writing(`${id}/number`, countsText(counts, unit), bladeRight + 2.2, middle, capital, 'start'))
+    shapes.push(
+      writing(`${id}/number`, countsText(words, counts, unit), bladeRight + 2.2, middle, capital, 'start'),
+    )
     top += height
   })
   const { feeler } = words.practice.measure
@@ -36,7 +38,7 @@ export function feelerScene(words: Words, unit: GaugeUnit, stack: readonly numbe
     ...{ frame, shapes },
     rows: stack.map((counts, place) => ({
       ...{ about: `blade/${place}`, state: 'plain' },
-      text: feeler.blade({ blade: countsText(counts, unit), unit }),
+      text: feeler.blade({ blade: countsText(words, counts, unit), unit }),
     })),
   }
 }

@@ -1,6 +1,7 @@
 import type { Scene, SceneRow, Shape } from '../layout/index.ts'
+import { shortAmount } from '../quantity/index.ts'
 import type { Words } from '../words/index.ts'
-import { countsText, mmPerCount, type GaugeUnit } from './gauge-unit.ts'
+import { countsText, gaugeDecimals, mmPerCount, type GaugeUnit } from './gauge-unit.ts'
 import { area, rectangle, segment, writing } from './instrument-shapes.ts'
 
 /**
@@ -76,7 +77,8 @@ export function micrometerScene(words: Words, scale: MicrometerScale, base: numb
 }
 
 export function rangeText(words: Words, { unit, travel }: MicrometerScale, base: number): string {
-  const text = (value: number) => countsText(value, unit).replace(/\.?0+$/, '') || '0'
+  const decimals = gaugeDecimals[unit]
+  const text = (value: number) => words.amounts.amount(shortAmount(value / 10 ** decimals, '', decimals))
   return words.practice.measure.range({ from: text(base), to: text(base + travel), unit })
 }
 
@@ -129,7 +131,10 @@ function rowsOf(words: Words, scale: MicrometerScale, base: number, counts: numb
     plain('range', seen.range({ range: rangeText(words, scale, base) })),
     plain(
       'sleeve',
-      seen.sleeve({ at: countsText(Math.min(Math.floor(counts / sleeve) * sleeve, travel), unit), unit }),
+      seen.sleeve({
+        at: countsText(words, Math.min(Math.floor(counts / sleeve) * sleeve, travel), unit),
+        unit,
+      }),
     ),
     plain('thimble', seen.thimble({ line: Math.floor((counts % turn) / division) })),
     plain('vernier', seen.vernier({ line: counts % division })),

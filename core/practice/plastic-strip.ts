@@ -52,7 +52,7 @@ export function stripScene(words: Words, scale: StripScale, counts: number, besi
       rectangle(`band/${place}`, 'gauge-strip', cardLeft, middle - moved - height / 2, long, height),
       writing(
         `band/${place}/number`,
-        countsText(band, unit),
+        countsText(words, band, unit),
         cardLeft + long + 0.5,
         middle - moved,
         0.62,
@@ -67,7 +67,7 @@ export function stripScene(words: Words, scale: StripScale, counts: number, besi
     rows: [
       {
         about: 'strip',
-        text: strip.beside({ band: countsText(band, unit), unit, fit }),
+        text: strip.beside({ band: countsText(words, band, unit), unit, fit }),
         state: 'plain',
       },
     ],

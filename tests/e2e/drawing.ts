@@ -26,7 +26,10 @@ export async function onTheDrawing(
 ) {
   const spec = typeof engine === 'string' ? await shipped(engine) : engine
   const drawn = spec.case.faces.find(({ id }) => id === face)
-  const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
+  const board = await page
+    .getByRole('region', { name: en.buildWindow.drawing })
+    .locator('.board')
+    .boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
   const { frame, shapes } = sceneOf(
     en,
@@ -51,7 +54,10 @@ export async function sceneOnPage(
   view: View,
   subject: DrawingSubject,
 ) {
-  const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
+  const board = await page
+    .getByRole('region', { name: en.buildWindow.drawing })
+    .locator('.board')
+    .boundingBox()
   if (!board) throw new Error('there is no drawing on the page')
   const scene = sceneOf(en, spec, { ...bareFacts(face), subject }, view, sheetOf(board))
   const px = scene.frame.width / board.width
@@ -71,7 +77,10 @@ async function shipped(engine: string): Promise<EngineSpec> {
 /** Where on the page the knobs of the protractor around a fastener are while its handle stands straight up. */
 export async function protractorKnobs(page: Page, spec: EngineSpec, face: string, fastener: string) {
   const drawn = spec.case.faces.find(({ id }) => id === face)
-  const board = await page.getByRole('region', { name: 'Drawing' }).locator('.board').boundingBox()
+  const board = await page
+    .getByRole('region', { name: en.buildWindow.drawing })
+    .locator('.board')
+    .boundingBox()
   if (!drawn || !board) throw new Error(`${face} is not on the page`)
   const number = spec.fasteners.find(({ id }) => id === fastener)!.number
   const facts = {

@@ -1,6 +1,8 @@
 import { expect } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import type { Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
+import { named } from './named.ts'
 import { atStep, openAt } from './seed.ts'
 
 /** What one does while shells are chosen: at the gauge, at the tray, at one bearing. */
@@ -13,7 +15,7 @@ export class Machinist extends Mechanic {
   }
 
   get panel() {
-    return this.page.getByRole('region', { name: 'What to do' })
+    return this.page.getByRole('region', { name: en.steps.frame.title })
   }
 
   /** Opens the bench with the split-case three, its case and crank marked as given, at a step; else at the choice of its main shells. */
@@ -38,21 +40,23 @@ export class Machinist extends Mechanic {
   }
 
   /** Types one size into every cell of a part's grid and notes it. */
-  async measure(position: string, part: 'Bore' | 'Journal', typed: string) {
+  async measure(position: string, part: 'housing' | 'journal', typed: string) {
     await this.openRow(position)
-    await this.panel.getByRole('button', { name: `Measure ${position}` }).click()
-    await this.panel.getByRole('button', { name: part }).click()
+    await this.panel.getByRole('button', { name: en.shells.measure({ position }) }).click()
+    await this.panel.getByRole('button', { name: en.shells.measuring.parts[part] }).click()
     for (const cell of await this.cells().all()) await cell.fill(typed)
     await this.confirm()
     await this.backToShells()
   }
 
   cells() {
-    return this.panel.getByRole('textbox', { name: /^plane/ })
+    return this.panel.getByRole('textbox', {
+      name: named((any) => en.shells.measuring.cell({ plane: any, direction: any })),
+    })
   }
 
   async backToShells() {
-    await this.page.getByRole('button', { name: 'Back to the shells' }).click()
+    await this.page.getByRole('button', { name: en.shells.tray.back }).click()
   }
 
   async giveReason(field: RegExp, reason: string, action: RegExp) {
@@ -66,10 +70,12 @@ export class Machinist extends Mechanic {
 
   /** Counts shells of the compartments that are named; all others stay empty. */
   async countTray(counts: Readonly<Record<string, string>>) {
-    await this.page.getByRole('button', { name: /tray/ }).click()
-    await this.panel.getByRole('button', { name: 'the same part' }).click()
+    await this.page
+      .getByRole('button', { name: new RegExp(`${en.shells.countTray}|${en.shells.countTrayAgain}`) })
+      .click()
+    await this.panel.getByRole('button', { name: en.shells.tray.halves.alike }).click()
     for (const [label, count] of Object.entries(counts))
-      await this.panel.getByLabel(`Shells of ${label}`, { exact: true }).fill(count)
+      await this.panel.getByLabel(en.shells.tray.shellsOf({ label }), { exact: true }).fill(count)
     await this.confirm()
   }
 }

@@ -1,6 +1,8 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { typeAsInstrument } from './instrument.ts'
+import { readingField } from './named.ts'
 
 /** A press sooner than 400 ms after the last one is taken for the same press bouncing. */
 const pastBounceMs = 450
@@ -30,9 +32,9 @@ export class Mechanic {
     const row = this.page.getByRole('button', { name: engine })
     if (this.by === 'pointer') {
       await row.click()
-      await this.page.getByLabel('Name of this build').fill(name)
-      await this.page.getByLabel('Who is at the bench').fill(person)
-      await this.page.getByRole('button', { name: 'Start this build' }).click()
+      await this.page.getByLabel(en.engines.buildName).fill(name)
+      await this.page.getByLabel(en.engines.person).fill(person)
+      await this.page.getByRole('button', { name: en.engines.start }).click()
     } else {
       await expect(row).toBeVisible()
       await this.tabTo(row)
@@ -43,7 +45,7 @@ export class Mechanic {
       await this.page.keyboard.type(person, { delay: byHandMs })
       await this.page.keyboard.press('Enter')
     }
-    await expect(this.page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+    await expect(this.page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
   }
 
   /** Presses the main button, or Enter, and waits until what it said is in the record. */
@@ -62,7 +64,7 @@ export class Mechanic {
   }
 
   async noteMarks(typed: string) {
-    const field = this.page.getByLabel('As stamped, in order from the nose')
+    const field = this.page.getByLabel(en.steps.marks.asStamped)
     if (this.by === 'pointer') await field.fill(typed)
     else {
       await expect(field).toBeFocused()
@@ -72,7 +74,7 @@ export class Mechanic {
   }
 
   async answerReading(typed: string) {
-    const field = this.page.getByLabel(/^Reading/)
+    const field = this.page.getByLabel(readingField)
     if (this.by === 'pointer') await field.fill(typed)
     else {
       await this.tabTo(field)
@@ -93,7 +95,7 @@ export class Mechanic {
   }
 
   get heading() {
-    return this.page.getByRole('region', { name: 'What to do' }).getByRole('heading', { level: 1 })
+    return this.page.getByRole('region', { name: en.steps.frame.title }).getByRole('heading', { level: 1 })
   }
 
   private async tabTo(target: ReturnType<Page['locator']>) {

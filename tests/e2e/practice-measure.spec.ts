@@ -20,12 +20,12 @@ test('instruments are read by pointer and by keys, and what was misread is said'
   expect(await accessFaults(page)).toEqual([])
 
   for (const [place, question] of questions.entries()) {
-    const reading = countsText(readingOf(question), question.unit)
+    const reading = countsText(en, readingOf(question), question.unit)
     if (question.kind === 'strip') await page.getByRole('button', { name: 'Scale up' }).click()
     if (question.kind === 'bore-gauge') {
       const { ring, larger, unit } = question
       await field.click()
-      await page.keyboard.type(countsText(ring - larger, unit))
+      await page.keyboard.type(countsText(en, ring - larger, unit))
       await page.getByRole('button', { name: 'Check' }).click()
       await expect(page.getByRole('status')).toContainText(en.practice.measure.misreads.sign)
     }

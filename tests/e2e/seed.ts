@@ -2,6 +2,7 @@ import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
+import { en } from '../../core/words/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 import { ask, workedOn } from './ask.ts'
 import type { Bench } from './bench.ts'
@@ -49,12 +50,12 @@ export async function openAt(bench: Bench, seed: Seed): Promise<void> {
     await backToTheList(page)
     await page.getByRole('button', { name: new RegExp(`^${number} `) }).click()
   }
-  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+  await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
 }
 
 /** Goes back from page to page, as far as the list of engines and builds. */
 export async function backToTheList(page: Page): Promise<void> {
-  const list = page.getByRole('heading', { name: 'Start on an engine' })
+  const list = page.getByRole('heading', { name: en.engines.startOn })
   const back = page.getByRole('button', { name: /^←/ }).first()
   while (!(await list.isVisible())) {
     const name = await back.innerText()
@@ -69,7 +70,7 @@ export async function seedBuild(page: Page, seed: Seed): Promise<void> {
     const line = await work(ask, seed)
     await ask('preferences.keep', { atBuild: line.id, person: seed.person })
   })
-  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+  await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
 }
 
 async function work(ask: Ask, { engine, name, serial = '', person, marks = [], far }: Seed) {

@@ -11,7 +11,7 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
   await test.step('a journal that measures another size than declared: a person decides, with a reason on the sheet', async () => {
     const machinist = new Machinist(bench)
     await machinist.atTheMains('1 2 3 2', 'H G F G')
-    await machinist.measure('M2', 'Journal', '51.741')
+    await machinist.measure('M2', 'journal', '51.741')
     await expect(machinist.row('M2')).toContainText('! declared size and readings differ')
     await expect(page.locator('[data-about="half/M2/upper"]')).toContainText(
       'declared size and reading differ',
@@ -76,8 +76,8 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
   await test.step('what cannot be is told in a sentence, and nothing typed is lost', async () => {
     const machinist = new Machinist(bench)
     await machinist.atTheMains('? ? ? ?', '? ? ? ?')
-    await machinist.measure('M1', 'Bore', '54.0')
-    await machinist.measure('M1', 'Journal', '53.4')
+    await machinist.measure('M1', 'housing', '54.0')
+    await machinist.measure('M1', 'journal', '53.4')
     await expect(machinist.panel).toContainText('M1: no allowed pair of shells is sure to stay inside')
 
     await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()

@@ -24,11 +24,11 @@ test('the shells of the mains are chosen by marks, by readings, by both, and by 
     await machinist.atTheMains('? ? ? ?', '? ? ? ?')
     await expect(machinist.panel).toContainText('Still without shells: M1, M2, M3, M4.')
     for (const position of ['M1', 'M2', 'M3']) {
-      await machinist.measure(position, 'Bore', '55.009')
-      await machinist.measure(position, 'Journal', '51.991')
+      await machinist.measure(position, 'housing', '55.009')
+      await machinist.measure(position, 'journal', '51.991')
     }
-    await machinist.measure('M4', 'Bore', '2.16571 in')
-    await machinist.measure('M4', 'Journal', '2.04689 in')
+    await machinist.measure('M4', 'housing', '2.16571 in')
+    await machinist.measure('M4', 'journal', '2.04689 in')
     for (const position of ['M1', 'M4']) await expect(machinist.row(position)).toContainText('measured')
     await machinist.finishStep('Choose mains')
     await page.getByRole('button', { name: 'Sheet' }).click()
@@ -64,7 +64,7 @@ test('the shells of the mains are chosen by marks, by readings, by both, and by 
   await test.step('a mark and a reading that differ: both choices are shown, a person decides with a reason', async () => {
     const machinist = new Machinist(bench)
     await machinist.atTheMains('1 2 3 2', 'H G F G')
-    await machinist.measure('M1', 'Journal', '51.997')
+    await machinist.measure('M1', 'journal', '51.997')
     await expect(machinist.row('M1')).toContainText('! mark and readings differ')
     await expect(machinist.main).toHaveCount(0)
     await expect(page.locator('[data-about="half/M1/upper"]')).toContainText('mark and readings differ')
@@ -87,7 +87,7 @@ test('the shells of the mains are chosen by marks, by readings, by both, and by 
     await machinist.panel.getByRole('button', { name: '0.25 under' }).click()
     await expect.poll(() => machinist.entries()).toBeGreaterThan(before)
     await expect(machinist.row('M2')).toContainText('no shell proposed')
-    await machinist.measure('M2', 'Journal', '51.741')
+    await machinist.measure('M2', 'journal', '51.741')
     await expect(machinist.row('M2')).toContainText('0.25 under')
     await expect(machinist.row('M2')).toContainText('35 µm')
     await machinist.finishStep('Choose mains')

@@ -25,5 +25,10 @@ function span({ from, upTo }: Span): string {
   return from === null ? `at most ${amount(upTo)}` : `${amount(from)} to ${amount(upTo)}`
 }
 
+/** A number with exactly so many decimals. */
+export function fixed(value: number, decimals: number, unit = ''): string {
+  return amount({ amount: value, decimals, isShort: false, unit })
+}
+
 /** Numbers with their units, wherever they stand in a sentence. */
 export const amounts = { amount, span }

@@ -1,3 +1,5 @@
+import { fixed } from './amounts.ts'
+
 export interface OfStep {
   /** Counted from 1. */
   readonly place: number
@@ -32,7 +34,7 @@ export const buildWindow = {
   },
 
   drawing: 'Drawing',
-  timesLarger: ({ times }: { readonly times: string }) => `${times} × · whole sheet`,
+  timesLarger: ({ times }: { readonly times: number }) => `${fixed(times, 1)} × · whole sheet`,
   demo: 'DEMO',
   whatThisIs: 'What this is',
   notes: 'Notes on the drawing',

@@ -1,5 +1,6 @@
 import type { PhraseText } from '../phrase.ts'
 import type { ReasonText } from '../reason.ts'
+import { fixed } from './amounts.ts'
 import { counted } from './counted.ts'
 
 const subjects = {
@@ -41,7 +42,7 @@ export const doctor = {
     readonly measured: boolean
   }) =>
     `The window is ${facts.widthPx} by ${facts.heightPx} points at ${Math.round(facts.scale * 100)} % scale. ` +
-    `It is read from ${facts.distance} m, with ${facts.pxPerMm.toFixed(2)} points to a millimetre, ` +
+    `It is read from ${facts.distance} m, with ${fixed(facts.pxPerMm, 2)} points to a millimetre, ` +
     (facts.measured
       ? 'as measured against a card.'
       : 'which is a guess: measure the screen under “Screen and keys”.'),

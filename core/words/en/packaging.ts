@@ -1,3 +1,5 @@
+import { fixed } from './amounts.ts'
+
 /** What `npm run package` writes into the packages, and says on the terminal. */
 export const packaging = {
   // In the packages
@@ -16,7 +18,7 @@ in LICENSE.electron.txt and LICENSES.chromium.html.`,
   noPublisher: ({ missing }: { readonly missing: readonly string[] }) =>
     `The packages name no publisher: set ${missing.join(' and ')} before you publish them.`,
   size: ({ files, megabytes }: { readonly files: number; readonly megabytes: number }) =>
-    `The package holds ${files} files, ${megabytes.toFixed(1)} MB, beside Electron.`,
+    `The package holds ${files} files, ${fixed(megabytes, 1, 'MB')}, beside Electron.`,
   done: ({ folder }: { readonly folder: string }) => `The packages lie in ${folder}.`,
   failed: (facts: { readonly builder: string; readonly platform: 'linux' | 'win' | 'mac' }) =>
     `No package was made. It needs, by download: electron-builder ${facts.builder} from the npm registry; Electron from

@@ -1,3 +1,5 @@
+import { fixed } from './amounts.ts'
+
 /** How fine the screen is. */
 export interface Fineness {
   readonly pxPerMm: number
@@ -30,5 +32,5 @@ export const settings = {
 }
 
 function fineness({ pxPerMm }: Fineness): string {
-  return `${pxPerMm.toFixed(2)} px/mm, ${Math.round(pxPerMm * 25.4)} px to the inch`
+  return `${fixed(pxPerMm, 2, 'px/mm')}, ${Math.round(pxPerMm * 25.4)} px to the inch`
 }

@@ -1,0 +1,23 @@
+import { en } from '../../core/words/index.ts'
+
+/** Stands in a name for whatever a test does not know of it. */
+const any = '\u0000'
+
+function asPattern(text: string): string {
+  return text
+    .split(any)
+    .map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
+    .join('.*')
+}
+
+/** A name on the screen, made by the table of texts, whatever the facts in it are: `named(any => en.x.y({ place: any }))`. */
+export function named(...names: readonly ((any: never) => string)[]): RegExp {
+  return new RegExp(`^(${names.map((name) => asPattern(name(any as never))).join('|')})$`)
+}
+
+/** Where a reading is typed, at a check or at a pull. */
+export const readingField = named(
+  (any) => en.steps.check.reading({ least: any, most: any }),
+  (any) => en.run.readingIn({ unit: any, onScale: false }),
+  (any) => en.limits.reading({ unit: any }),
+)
