@@ -1,4 +1,4 @@
-import type { Problem } from '../problem/index.ts'
+import type { Outcome } from '../problem/index.ts'
 import { z } from 'zod'
 import { buildCommand, recordedEvent } from '../builds/index.ts'
 import { archiveRequests } from './archive.ts'
@@ -114,8 +114,7 @@ export type ParsedInput<Name extends RequestName> = z.output<(typeof contract)[N
 export type Output<Name extends RequestName> = z.output<(typeof contract)[Name]['output']>
 
 /** What comes back over the wire: thrown errors lose all but their message on the way, so none are thrown. */
-export type Answer<Name extends RequestName> =
-  { readonly ok: true; readonly value: Output<Name> } | { readonly ok: false; readonly problem: Problem }
+export type Answer<Name extends RequestName> = Outcome<Output<Name>>
 
 /** How the window asks; tests and the gallery give it a twin in memory with the same parsing. */
 export interface Client {

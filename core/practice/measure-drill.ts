@@ -96,8 +96,9 @@ export function typedCounts(typed: string, unit: GaugeUnit) {
  * `ring`: only what the dial shows. `lines`: a few lines of the dial. `blade`: a blade of the stack was left out. `band`: another
  * band of the scale. `other`: none of these.
  */
-export type Misread =
-  'turn' | 'base' | 'vernier' | 'thimble' | 'sign' | 'ring' | 'lines' | 'blade' | 'band' | 'other'
+export type Misread = MisreadScale | 'ring' | 'lines' | 'blade' | 'band' | 'other'
+
+type MisreadScale = 'turn' | 'base' | 'vernier' | 'thimble' | 'sign'
 
 /** Null where the reading is right to the last mark. `off` is in counts: above 0 where more was read. */
 export function judgeReading(

@@ -28,8 +28,17 @@ export type Problem = {
 }[ProblemCode]
 
 /** The answer of anything that can fail in an expected way. A bug throws instead; never both for one thing. */
-export type Outcome<Value> =
-  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly problem: Problem }
+export type Outcome<Value> = Success<Value> | Failure
+
+interface Success<Value> {
+  readonly ok: true
+  readonly value: Value
+}
+
+interface Failure {
+  readonly ok: false
+  readonly problem: Problem
+}
 
 export function done<Value>(value: Value): Outcome<Value> {
   return { ok: true, value }

@@ -1,8 +1,9 @@
 import type { Words } from '../../core/words/index.ts'
 
 /** What a key asks of the drawing, whichever step is on the table. */
-export type DrawingAction =
-  'flip' | 'turn' | 'bench-view' | 'keys' | 'nearer' | 'further' | 'whole-sheet' | 'whole-sheet-always'
+export type DrawingAction = 'flip' | 'turn' | 'bench-view' | 'keys' | ZoomAction
+
+type ZoomAction = 'nearer' | 'further' | 'whole-sheet' | 'whole-sheet-always'
 
 /** Keys of one character; a person may switch them off (WCAG 2.1.4). */
 const characters: Readonly<Record<string, DrawingAction>> = {

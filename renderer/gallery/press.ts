@@ -1,8 +1,12 @@
 import { tick } from 'svelte'
 
 /** A button by how its text begins, in the whole stage or in a group of buttons; or a text that is waited for. */
-export type Press =
-  string | { readonly group: string; readonly button: string } | { readonly appears: string }
+export type Press = string | ButtonOfGroup | { readonly appears: string }
+
+interface ButtonOfGroup {
+  readonly group: string
+  readonly button: string
+}
 
 /** Time enough for the model of the largest joint on a slow machine. Milliseconds. */
 const mostWaited = 20_000

@@ -81,6 +81,7 @@ export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
   oxlint: [],
   'oxlint-tsgolint': [],
   'pdfjs-dist': ['tests'],
+  oxfmt: [],
   prettier: [],
   'prettier-plugin-svelte': [],
   svelte: ['renderer'],

@@ -6,7 +6,7 @@ import ownRules from './rules.js'
 // Components and what else the Svelte compiler reads. All TypeScript is looked at by oxlint (oxlint.json), with types;
 // in components svelte-check has looked at these, with the props of every component known.
 export default defineConfig(
-  { ignores: ['dist/', 'test-results/', '**/*.{ts,js,mjs}', '!**/*.svelte.ts'] },
+  { ignores: ['dist/', '.svelte-check/', 'test-results/', '**/*.{ts,js,mjs}', '!**/*.svelte.ts'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   typescript.configs.recommended,
   svelte.configs.recommended,

@@ -1,8 +1,17 @@
 import { buildEvent, type BuildEvent } from './events.ts'
 
 /** An event off the record: one that this program knows, or one to be kept as it is. */
-export type ReadEvent =
-  { readonly kind: 'known'; readonly event: BuildEvent } | { readonly kind: 'unknown'; readonly raw: unknown }
+export type ReadEvent = KnownEvent | UnknownEvent
+
+interface KnownEvent {
+  readonly kind: 'known'
+  readonly event: BuildEvent
+}
+
+interface UnknownEvent {
+  readonly kind: 'unknown'
+  readonly raw: unknown
+}
 
 /**
  * Reads an event off the record. What does not fit a known shape comes from a newer program, since an entry's

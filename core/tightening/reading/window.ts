@@ -12,8 +12,15 @@ import type { Pass } from '../../engine/index.ts'
 import type { Amount, Span } from '../../words/index.ts'
 
 /** Target and limits of one pull by a wrench, the limits included. */
-export type PullWindow =
-  (Limits<Torque> & { readonly kind: 'torque' }) | (Limits<Angle> & { readonly kind: 'angle' })
+export type PullWindow = TorqueWindow | AngleWindow
+
+interface TorqueWindow extends Limits<Torque> {
+  readonly kind: 'torque'
+}
+
+interface AngleWindow extends Limits<Angle> {
+  readonly kind: 'angle'
+}
 
 /** What is measured, its limits included: the gap of the face, what an action asks for, how much longer a fastener is. */
 export interface LengthWindow {

@@ -34,6 +34,13 @@ interface Context {
  * A window in a page of a real Chromium: answers the own scheme with what main answers, runs the real preload in a world of
  * its own, and carries requests, permissions, downloads and the end of the renderer over to main.
  */
+/** A call of the preload for an answer of the program. */
+interface Invocation {
+  id: number
+  channel: string
+  args: string
+}
+
 export class ChromiumSurface implements Surface {
   #page: Page
   #made: MadeWindow | null = null
@@ -221,8 +228,7 @@ export class ChromiumSurface implements Surface {
     const { window } = this.#made
     const evaluate = (expression: string): Promise<unknown> =>
       cdp.send('Runtime.evaluate', { expression, contextId: context.id }).catch(() => undefined)
-    const payload = JSON.parse(text) as
-      { may: string } | { failed: string } | { id: number; channel: string; args: string }
+    const payload = JSON.parse(text) as { may: string } | { failed: string } | Invocation
     if ('failed' in payload)
       return this.#tell({ event: 'preload-error', path: 'preload', message: payload.failed })
     if ('may' in payload) {

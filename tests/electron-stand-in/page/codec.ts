@@ -3,8 +3,8 @@
  * bytes, and keys such as `__proto__`. Handed to pages as its own text, so it uses nothing from outside.
  */
 export function makeCodec() {
-  type Put =
-    string | number | boolean | null | readonly Put[] | { readonly kind: string; readonly of?: unknown }
+  type Tagged = { readonly kind: string; readonly of?: unknown }
+  type Put = string | number | boolean | null | readonly Put[] | Tagged
 
   function put(value: unknown): Put {
     if (value === undefined) return { kind: 'undefined' }

@@ -11,8 +11,11 @@ export type Preload = (
 ) => void
 
 /** How the page's world describes what the preload exposed: functions by number, the rest by value. */
-type Exposed =
-  { readonly call: number } | { readonly members: readonly [string, Exposed][] } | { readonly value: string }
+type Exposed = { readonly call: number } | ExposedObject | { readonly value: string }
+
+interface ExposedObject {
+  readonly members: readonly [string, Exposed][]
+}
 
 /**
  * The page's own world: puts there what the preload exposes, as copies, frozen, read-only and for good.
