@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'vitest/config'
 
@@ -13,6 +14,9 @@ const expectations = { requireAssertions: true }
  */
 const sharedModules = { pool: 'threads', isolate: false } as const
 
+/** Programs that tests start strip the types of core once, not each of them again. */
+const env = { NODE_COMPILE_CACHE: join(import.meta.dirname, 'dist/compile-cache') }
+
 const playsElectron = 'tests/electron/desktop/**/*.test.ts'
 
 export default defineConfig({
@@ -23,6 +27,7 @@ export default defineConfig({
         test: {
           name: 'node',
           testTimeout,
+          env,
           expect: expectations,
           ...sharedModules,
           include: ['tests/**/*.test.ts'],
@@ -34,6 +39,7 @@ export default defineConfig({
         test: {
           name: 'desktop',
           testTimeout,
+          env,
           expect: expectations,
           pool: 'threads',
           include: [playsElectron],

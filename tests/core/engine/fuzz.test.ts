@@ -6,6 +6,9 @@ import { audit } from '../../../core/audit/index.ts'
 import { damaged, misprinted } from './damaged.ts'
 import { demoText } from './demo.ts'
 import { checkProperty } from '../../property.ts'
+import { runs } from '../../runs.ts'
+
+const damages = runs(160, 400)
 
 function tellsAll(problem: Problem): void {
   const sentence = sentenceOf(problem)
@@ -27,10 +30,10 @@ describe('a damaged spec', () => {
           for (const problem of reading.problems) tellsAll(problem)
         }
       }),
-      { numRuns: 400 },
+      { numRuns: damages },
     )
-    expect(seen.read).toBeGreaterThan(50)
-    expect(seen.refused).toBeGreaterThan(50)
+    expect(seen.read).toBeGreaterThan(damages / 8)
+    expect(seen.refused).toBeGreaterThan(damages / 8)
   })
 
   it('that is read has each of its faults told at a path that is there', () => {
@@ -46,7 +49,7 @@ describe('a damaged spec', () => {
           expect(parent, problem.path).toBeDefined()
         }
       }),
-      { numRuns: 200, leastShare: 0.5 },
+      { numRuns: runs(80, 200), leastShare: 0.5 },
     )
   })
 
@@ -64,7 +67,7 @@ describe('a damaged spec', () => {
           if (!reading.ok) for (const problem of reading.problems) tellsAll(problem)
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runs(100, 300) },
     )
   })
 
@@ -75,7 +78,7 @@ describe('a damaged spec', () => {
         if (reading.ok) throw new Error('no random text is a spec')
         for (const problem of reading.problems) tellsAll(problem)
       }),
-      { numRuns: 300 },
+      { numRuns: runs(100, 300) },
     )
   })
 })
@@ -101,7 +104,7 @@ describe('where JSON breaks off', () => {
         const more: readonly string[] = ['spec-key-twice', 'spec-too-deep']
         if (!codes.some((code) => more.includes(code))) expect(codes.includes('spec-not-json')).toBe(!parses)
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(400, 1000) },
     )
   })
 })

@@ -1,3 +1,4 @@
+import { flushCompileCache } from 'node:module'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { openStore } from '../../../electron/store/index.ts'
 import { buildId, fitted, spec, started } from '../sample.ts'
@@ -11,6 +12,8 @@ if (!opened.ok) {
 }
 const store = opened.value
 console.log('open')
+// One that is killed leaves nothing to the next start.
+flushCompileCache()
 const common = { build: buildId, person: 'Ana Ruiz', at: '2026-03-02T07:30:00.000Z', mentions: [] }
 let after = store.entries(buildId).length
 if (after === 0) {

@@ -1,20 +1,29 @@
-import { copyFileSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
+import { copyFileSync, cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import { describe, expect, it } from 'vitest'
+import { afterAll, describe, expect, it } from 'vitest'
 import { openStore, recordName } from '../../../electron/store/index.ts'
 import { append, clock, fitted, folder, startBuild, store } from '../bench.ts'
 
-/** A folder as a killed host leaves it: a record, and beside it a log with what was confirmed last. */
-async function killed() {
-  const running = folder()
-  const record = await store(running)
+const running = mkdtempSync(join(tmpdir(), 'bedplate-killed-'))
+afterAll(() => rmSync(running, { recursive: true }))
+let made: Promise<void> | undefined
+
+async function makeRunning() {
+  const writing = folder()
+  const record = await store(writing)
   startBuild(record)
   for (let after = 1; after < 300; after += 1) append(record, after, [fitted(`part-${after}`)])
-  const inFolder = folder()
-  for (const name of [recordName, `${recordName}-wal`])
-    copyFileSync(join(running, name), join(inFolder, name))
+  for (const name of [recordName, `${recordName}-wal`]) copyFileSync(join(writing, name), join(running, name))
   record.close()
+}
+
+/** A folder as a killed host leaves it: a record, and beside it a log with what was confirmed last. */
+async function killed() {
+  await (made ??= makeRunning())
+  const inFolder = folder()
+  cpSync(running, inFolder, { recursive: true })
   return { inFolder, file: join(inFolder, recordName) }
 }
 
