@@ -1,0 +1,139 @@
+import { currentStep } from '../../core/builds/index.ts'
+import { expect, test } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+import { afterPulls, atStep, openAt, type Far } from './seed.ts'
+
+test.setTimeout(120_000)
+
+/** At the first step of the kind, with nothing of it done. */
+function atFirst(kind: string): Far {
+  return (spec, state) => currentStep(spec, state)?.kind === kind
+}
+
+test('in a pass, Enter presses the big button whatever was used before it, and papers are at hand', async ({
+  unopened: bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'keys')
+  await openAt(bench, { engine: /Tarn/, name: 'Pump set 7', person: 'Ines Roth', far: afterPulls(12) })
+  const button = (name: string | RegExp) =>
+    page.getByRole('button', { name, exact: typeof name === 'string' })
+  /** Enter, wherever the focus has come to, is a pull in the record. */
+  const enterPulls = async (after: string) => {
+    const before = await mechanic.entries()
+    await mechanic.letBounceTimePass()
+    await page.keyboard.press('Enter')
+    await expect.poll(() => mechanic.entries(), after).toBe(before + 1)
+  }
+  await expect(mechanic.main).toContainText('3 is at 35 N·m')
+
+  await test.step('Enter after a unit was chosen, the drawing was flipped and turned, and lists were opened and closed', async () => {
+    await button('lbf·ft').first().click()
+    await enterPulls('after a unit')
+    await button('N·m').first().click()
+    await button(/^Flip/).click()
+    await enterPulls('after a flip')
+    await button(/^Turn/).click()
+    await enterPulls('after a turn')
+    await button('All steps').click()
+    await button('All steps').click()
+    await enterPulls('after the list of steps')
+    await button('View …').click()
+    await button('View …').click()
+    await enterPulls('after the view panel')
+  })
+
+  await test.step('Enter leads back from what a pull does and from the wrenches, and confirms nothing there', async () => {
+    for (const offer of ['What this pull does …', 'Wrenches …']) {
+      const before = await mechanic.entries()
+      await button(offer).click()
+      await expect(mechanic.main).toContainText('Back to the pull')
+      await mechanic.letBounceTimePass()
+      await page.keyboard.press('Enter')
+      await expect(mechanic.main).toContainText(' is at 35 N·m')
+      expect(await mechanic.entries(), offer).toBe(before)
+    }
+  })
+
+  await test.step('bench card and clamp map are opened in mid pass, take no confirmation, and lead back to the same pull', async () => {
+    const said = await mechanic.main.innerText()
+    const before = await mechanic.entries()
+    for (const paper of ['Bench card', 'Clamp map']) {
+      await button(paper).click()
+      await expect(mechanic.main).toHaveCount(0)
+      await page.keyboard.press('Space')
+      await button(/Back to the build/).click()
+      await expect(mechanic.main).toHaveText(said)
+    }
+    expect(await mechanic.entries()).toBe(before)
+  })
+})
+
+test('a gauge of any speed, a form in sight, and an answer that was not good', async ({
+  unopened: bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'keys')
+
+  await test.step('5, 50 and 150 ms from key to key: each is the reading of its fastener', async () => {
+    await openAt(bench, { engine: /Tarn/, name: 'Pump set 8', person: 'Ines Roth', far: afterPulls(12) })
+    for (const [delay, reading] of [
+      [5, '34.5'],
+      [50, '35.5'],
+      [150, '36.5'],
+    ] as const) {
+      const before = await mechanic.entries()
+      await page.keyboard.type(reading, { delay })
+      await page.keyboard.press('Enter', { delay })
+      await expect.poll(() => mechanic.entries(), `${delay} ms`).toBe(before + 1)
+      await mechanic.letBounceTimePass()
+    }
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    for (const reading of ['34.5', '35.5', '36.5'])
+      await expect(page.getByRole('main')).toContainText(`${reading} N·m, within`)
+  })
+
+  await test.step('a form that opens below is scrolled to where all of it is seen', async () => {
+    await page.setViewportSize({ width: 1024, height: 600 })
+    await openAt(bench, { engine: /Moor/, name: 'Trolley 3', person: 'Ines Roth', far: atStep('Close case') })
+    await page
+      .getByRole('button', { name: /Otherwise/ })
+      .last()
+      .click()
+    const panel = page.getByRole('region', { name: 'What to do' })
+    const form = (await panel.locator('form').boundingBox())!
+    const around = (await panel.boundingBox())!
+    expect(form.y).toBeGreaterThanOrEqual(around.y - 1)
+    if (form.height <= around.height)
+      expect(form.y + form.height).toBeLessThanOrEqual(around.y + around.height + 1)
+    await page.keyboard.press('Escape')
+    await expect(panel.locator('form')).toHaveCount(0)
+    await page.setViewportSize({ width: 1280, height: 800 })
+  })
+
+  await test.step('not good, then good: a reason is asked for, and what was said before is gone', async () => {
+    await openAt(bench, { engine: /Skerry/, name: 'Ferry 2', person: 'Ines Roth', far: atFirst('check') })
+    await page.getByRole('button', { name: /It is not good/ }).click()
+    const panel = page.getByRole('region', { name: 'What to do' })
+    await panel.getByRole('textbox', { name: /wrong/ }).fill('It binds at the third saddle')
+    await mechanic.letBounceTimePass()
+    await mechanic.main.click()
+    await expect(panel).toContainText('Not good. It binds at the third saddle')
+
+    const before = await mechanic.entries()
+    await panel.getByRole('textbox', { name: /^Reading/ }).fill('0.15')
+    await mechanic.letBounceTimePass()
+    await page.keyboard.press('Enter')
+    await expect(mechanic.main).toContainText('It is good now')
+    const reason = panel.getByRole('textbox').last()
+    await expect(reason).toHaveValue('')
+    await mechanic.letBounceTimePass()
+    await page.keyboard.press('Enter')
+    await expect(page.getByRole('alert')).toContainText('Say what was done since')
+    expect(await mechanic.entries()).toBe(before)
+    await reason.fill('Cap 3 turned the right way round')
+    await mechanic.letBounceTimePass()
+    await mechanic.confirm()
+    await expect(mechanic.heading).not.toContainText('End float')
+  })
+})
