@@ -41,7 +41,9 @@ export const clampMap = {
     { strong: `The two orders differ most after pass ${numberAndKind(facts)}: ` },
     `fastener ${facts.fastener} then holds ${facts.firstLoad} kN ${orders[facts.first]}, ` +
       `${facts.secondLoad} kN ${orders[facts.second]}. After the last pass ` +
-      (facts.atLast === null ? 'they hold the same.' : `no fastener differs by more than ${facts.atLast} kN.`),
+      (facts.atLast === null
+        ? 'they hold the same.'
+        : `no fastener differs by more than ${facts.atLast} kN.`),
   ],
   alike: 'After no pass does a fastener differ between the two orders by 0.1 kN or more.',
   sameOrder: 'Both sides are in the same order. Choose another one to compare it.',
