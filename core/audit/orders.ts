@@ -105,10 +105,10 @@ function auditOwnValues(
 ): readonly Finding[] {
   if (pass.kind !== 'torque' && pass.kind !== 'recheck' && pass.kind !== 'angle') return []
   const sequence = fastenersOf(procedure, pass)
-  const given = (pass.others ?? []).flatMap((other) => other.fasteners)
+  const orderedFasteners = (pass.others ?? []).flatMap((other) => other.fasteners)
   const common = { procedure: procedure.name, pass: index + 1 }
-  const outside = given.filter((id) => !sequence.includes(id))
-  const twice = new Set(given.filter((id, at) => given.indexOf(id) !== at))
+  const outside = orderedFasteners.filter((id) => !sequence.includes(id))
+  const twice = new Set(orderedFasteners.filter((id, at) => orderedFasteners.indexOf(id) !== at))
   return [
     ...(outside.length > 0
       ? [

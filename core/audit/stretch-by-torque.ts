@@ -47,7 +47,7 @@ export function auditStretchByTorque(
       group: group.name,
       torque: torqueAmount(tooShort ? pass.torque.most : pass.torque.least, torqueUnit),
       longer: lengthAmount(tooShort ? most : least, lengthUnit),
-      asked: lengthAmount(tooShort ? pass.least : pass.most, lengthUnit),
+      bound: lengthAmount(tooShort ? pass.least : pass.most, lengthUnit),
       tooShort,
     }
     return [doubt('stretch-not-by-torque', facts, `${path}.torque`)]

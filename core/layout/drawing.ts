@@ -197,9 +197,9 @@ export function drawingOf(
         ? null
         : placedInLanes(inLanes.lanes, lying, longEdges(onSheet, none), inLanes.spans, px)
     if (round === mostRounds) break
-    const asked = deeper(depths, { before: lanes.before.depth, after: lanes.after.depth })
+    const askedByNames = deeper(depths, { before: lanes.before.depth, after: lanes.after.depth })
     let askedByDiscs = deeper(discDepths, laneDepths)
-    let changed = asked !== depths || askedByDiscs !== discDepths
+    let changed = askedByNames !== depths || askedByDiscs !== discDepths
     if (found?.crowded && !wantsDiscLanes) {
       const wished = discLanes(onSheet, run)
       // They want the whole length of the sheet.
@@ -214,7 +214,7 @@ export function drawingOf(
       if (over > overhang + 0.25) [overhang, changed] = [over, true]
     }
     if (!changed) break
-    ;[depths, discDepths] = [asked, askedByDiscs]
+    ;[depths, discDepths] = [askedByNames, askedByDiscs]
     // On a sheet too small for all that stands along the case, names give way to what is next: first those of bores, whose lines are
     // hidden ones.
     if (names.length > 0 && alongCase(isBeside) > (lying ? sheet.heightPx : sheet.widthPx) * mostOfMargins) {

@@ -35,12 +35,12 @@ export const mostOfMargins = 0.8
 export function planOf(
   body: Box,
   sheet: Sheet,
-  given: Margins,
+  margins: Margins,
   overhang: number,
   across: 'width' | 'height' | null,
 ): SheetPlan {
-  const { left, right } = shrunk(given.left, given.right, sheet.widthPx)
-  const { left: top, right: bottom } = shrunk(given.top, given.bottom, sheet.heightPx)
+  const { left, right } = shrunk(margins.left, margins.right, sheet.widthPx)
+  const { left: top, right: bottom } = shrunk(margins.top, margins.bottom, sheet.heightPx)
   const free = {
     width: Math.max(sheet.widthPx - left - right - 2 * overhang, 1),
     height: Math.max(sheet.heightPx - top - bottom - 2 * overhang, 1),

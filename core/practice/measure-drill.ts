@@ -45,11 +45,11 @@ export function measureDrill({ case: { saddles } }: EngineSpec, seed: string): M
 
 /** Two to four different blades, the thinnest in the middle, where it does not bend. */
 function stackOf(chance: Chance, unit: GaugeUnit): readonly number[] {
-  const taken = chance
+  const chosen = chance
     .shuffled(blades[unit])
     .slice(0, 2 + chance.below(3))
     .toSorted((a, b) => b - a)
-  return [...taken.filter((_, at) => at % 2 === 0), ...taken.filter((_, at) => at % 2 === 1).toReversed()]
+  return [...chosen.filter((_, at) => at % 2 === 0), ...chosen.filter((_, at) => at % 2 === 1).toReversed()]
 }
 
 function micrometerQuestion(chance: Chance, unit: GaugeUnit, sizeMm: number): MeasureQuestion {

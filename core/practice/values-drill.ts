@@ -94,13 +94,13 @@ function torquePulls(spec: EngineSpec): readonly AskedPull[] {
   return spec.procedures.flatMap((procedure) =>
     procedure.passes.flatMap((wanted, pass) => {
       if (wanted.kind !== 'torque' && wanted.kind !== 'recheck') return []
-      const asked = plannedIn(procedure, pass).flatMap(({ fastener }) => {
+      const byTorque = plannedIn(procedure, pass).flatMap(({ fastener }) => {
         const window = fastener === null ? null : windowOf(wanted, fastener)
         return fastener !== null && window?.kind === 'torque' && window.target > 0
           ? [{ fastener, window }]
           : []
       })
-      const byTarget = Map.groupBy(asked, ({ window }) => window.target)
+      const byTarget = Map.groupBy(byTorque, ({ window }) => window.target)
       return [...byTarget.values()].map(([first]) => ({ procedure, pass, ...first! }))
     }),
   )

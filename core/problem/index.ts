@@ -70,8 +70,8 @@ export type Phrase = Message<Words['phrases']>
 export function textIn<Table extends object>(words: Words, table: Table, message: Message<Table>): string {
   const { code, facts } = message as { readonly code: keyof Table; readonly facts: object }
   const text = table[code] as (facts: object) => string
-  const said = Object.entries(facts).map(([name, fact]: [string, unknown]) => [name, textOf(words, fact)])
-  return text(Object.fromEntries(said) as object)
+  const texts = Object.entries(facts).map(([name, fact]: [string, unknown]) => [name, textOf(words, fact)])
+  return text(Object.fromEntries(texts) as object)
 }
 
 /** What happened, to which part, and what to do next, in a sentence or two of these words. */

@@ -62,12 +62,12 @@ export function explainPull(
 ): Outcome<PullExplanation | null> {
   const group = groupOf(spec, fastener)
   if (group === undefined) return done(null)
-  const asked = askedOf(procedure, pass, fastener, read)
-  if (asked === null) return done(null)
+  const torqueAsked = askedOf(procedure, pass, fastener, read)
+  if (torqueAsked === null) return done(null)
   const found = fastenedJoint(group)
   if (!found.ok) return found
   const joint = found.value
-  const { torque, turn } = asked
+  const { torque, turn } = torqueAsked
   const inputs = torqueInputs(group, joint)
   const loaded = (preload: TorqueEffect['preload']) =>
     group.workingLoad === undefined ? null : workingLoadEffect(joint, preload, group.workingLoad)
@@ -102,7 +102,7 @@ function askedOf(
   fastener: string,
   read: number | null,
 ): AskedTorque | null {
-  let asked: AskedTorque | null = null
+  let torqueAsked: AskedTorque | null = null
   const kind = procedure.passes[upTo]?.kind
   if (kind !== 'torque' && kind !== 'recheck' && kind !== 'angle') return null
   if (!plannedIn(procedure, upTo).some((pull) => pull.fastener === fastener)) return null
@@ -111,12 +111,13 @@ function askedOf(
     const asks = windowOf(pass, fastener)
     const window = read !== null && place === upTo ? asRead(asks, read) : asks
     // What it holds after a stretch is what was measured, and does not come from a torque.
-    if (pass.kind === 'loosen' || pass.kind === 'tighten-to-stretch') asked = null
+    if (pass.kind === 'loosen' || pass.kind === 'tighten-to-stretch') torqueAsked = null
     else if (window?.kind === 'torque')
-      asked = pass.kind === 'recheck' ? rechecked(asked, window) : { torque: window, turn: null }
-    else if (window?.kind === 'angle' && asked !== null) asked = { ...asked, turn: added(asked.turn, window) }
+      torqueAsked = pass.kind === 'recheck' ? rechecked(torqueAsked, window) : { torque: window, turn: null }
+    else if (window?.kind === 'angle' && torqueAsked !== null)
+      torqueAsked = { ...torqueAsked, turn: added(torqueAsked.turn, window) }
   })
-  return asked
+  return torqueAsked
 }
 
 function asRead(window: AcceptanceWindow | null, read: number): AcceptanceWindow | null {
@@ -127,8 +128,9 @@ function asRead(window: AcceptanceWindow | null, read: number): AcceptanceWindow
 }
 
 /** A recheck moves nothing that holds; only one that is set higher than the torque before would raise that. */
-function rechecked(asked: AskedTorque | null, window: TorqueWindow): AskedTorque | null {
-  if (asked === null || asked.turn !== null || window.target <= asked.torque.target) return asked
+function rechecked(torqueAsked: AskedTorque | null, window: TorqueWindow): AskedTorque | null {
+  if (torqueAsked === null || torqueAsked.turn !== null || window.target <= torqueAsked.torque.target)
+    return torqueAsked
   return { torque: window, turn: null }
 }
 

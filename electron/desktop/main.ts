@@ -47,14 +47,14 @@ refuseLeaving(app)
 
 const root = join(import.meta.dirname, '../..')
 const surroundings = { platform: process.platform, env: process.env, home: homedir(), cwd: process.cwd() }
-const asked = readCommandLine(process.argv, {
+const commandLine = readCommandLine(process.argv, {
   appPath: app.getAppPath(),
   packed: app.isPackaged,
   cwd: process.cwd(),
 })
-const data = dataFolder(asked.data, surroundings)
+const data = dataFolder(commandLine.data, surroundings)
 const openedFiles = new OpenedFiles({ more: true })
-openedFiles.open(asked.files)
+openedFiles.open(commandLine.files)
 const log = openLog(data, () => new Date())
 process.on('uncaughtException', (error) => giveUpOnFault(error, log))
 process.on('unhandledRejection', (reason) => giveUpOnFault(reason, log))
@@ -93,7 +93,7 @@ function start(): void {
 
 /** Whether this start is the one that opens a window. Where another one does it is shown, and this one has ended. */
 async function lock(folder: string): Promise<boolean> {
-  for (let tries = 0; !app.requestSingleInstanceLock({ files: asked.files }); tries += 1) {
+  for (let tries = 0; !app.requestSingleInstanceLock({ files: commandLine.files }); tries += 1) {
     const next = afterRefusedLock({
       isClosing: isClosing(folder),
       isHeld: isLockHeld(folder, process.platform),
@@ -124,7 +124,7 @@ function open(folder: string): void {
     version: app.getVersion(),
     dataFolder: data,
   } as const
-  const specs = asked.specs ?? join(root, 'specs')
+  const specs = commandLine.specs ?? join(root, 'specs')
   const window = makeWindow(root, memory, { isWaitedFor: Boolean(process.env.BEDPLATE_SIGN) })
   const saver = new FileSaver(memory)
   const record = new RecordLink({

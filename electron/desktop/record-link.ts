@@ -25,16 +25,16 @@ export class RecordLink {
   #opened: OpenedRecord | null = null
   #closing: Promise<void> | null = null
 
-  constructor(given: {
+  constructor(behaviour: {
     readonly open: () => Promise<Outcome<OpenedRecord>>
     /** Resolves when the window is on the screen. */
     readonly shown: Promise<unknown>
     /** The record cannot be opened, and no backup is a way out. */
     readonly refused: (why: Problem) => void
   }) {
-    this.#open = given.open
-    this.#shown = given.shown
-    this.#refused = given.refused
+    this.#open = behaviour.open
+    this.#shown = behaviour.shown
+    this.#refused = behaviour.refused
   }
 
   readonly answer: Answering = async (name, input) => {

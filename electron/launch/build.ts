@@ -10,7 +10,7 @@ const configs: Readonly<Record<Target, string>> = {
   local: 'electron/local/vite.config.ts',
   desktop: 'electron/desktop/vite.config.ts',
 }
-const asked = process.argv.slice(2)
+const named = process.argv.slice(2)
 
 async function make(target: Target): Promise<void> {
   const digest = digestOfSources(root, target)
@@ -21,7 +21,7 @@ async function make(target: Target): Promise<void> {
 }
 
 try {
-  for (const target of asked.length === 0 ? targets : asked.filter(isTarget)) await make(target)
+  for (const target of named.length === 0 ? targets : named.filter(isTarget)) await make(target)
 } catch (error) {
   console.error(stripVTControlCharacters(error instanceof Error ? error.message : String(error)))
   process.exitCode = 1

@@ -12,8 +12,8 @@ export type Surroundings = {
  * Where builds are kept: `--data` before `BEDPLATE_DATA` before the platform's own place for application data (on Linux
  * by the XDG Base Directory Specification 0.8, which has a relative path there ignored).
  */
-export function dataFolder(asked: string | undefined, { platform, env, home, cwd }: Surroundings): string {
-  const chosen = asked ?? env.BEDPLATE_DATA
+export function dataFolder(named: string | undefined, { platform, env, home, cwd }: Surroundings): string {
+  const chosen = named ?? env.BEDPLATE_DATA
   if (chosen !== undefined && chosen !== '') return resolve(cwd, chosen)
   if (platform === 'win32') return join(env.APPDATA ?? join(home, 'AppData/Roaming'), 'Bedplate')
   if (platform === 'darwin') return join(home, 'Library/Application Support/Bedplate')

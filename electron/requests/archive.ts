@@ -19,14 +19,14 @@ const pageLines = 50
 const dayMs = 86_400_000
 
 /** Answers about finding builds, taking them elsewhere and taking them in. */
-export function archiveRequests(given: {
+export function archiveRequests(services: {
   readonly store: Store
   readonly openBuilds: OpenBuildCache
   readonly now: () => Date
   /** A head is given out: it is kept, to be held against the build later. */
   readonly keepHead: (witness: Witness) => Outcome<null>
 }): Archive {
-  const { store, openBuilds, now, keepHead } = given
+  const { store, openBuilds, now, keepHead } = services
   /** One at a time: each may be as large as memory has room for once. */
   let importing = false
   return {

@@ -59,16 +59,16 @@ export class BackupKeeper {
   /** By the clock, when one could not be made at all; null after one that was. */
   #failedAt: number | null = null
 
-  constructor(given: {
+  constructor(services: {
     readonly store: Store
     readonly dataFolder: string
     readonly now: () => Date
     readonly failed: (error: unknown) => void
   }) {
-    this.#store = given.store
-    this.#folder = given.dataFolder
-    this.#now = given.now
-    this.#failed = given.failed
+    this.#store = services.store
+    this.#folder = services.dataFolder
+    this.#now = services.now
+    this.#failed = services.failed
   }
 
   list(): BackupList {

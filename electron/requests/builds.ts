@@ -25,7 +25,7 @@ import { withStandings } from './standings.ts'
 const mostListed = 200
 
 /** Answers about builds, and the only way by which anything is added to one. */
-export function buildRequests(given: {
+export function buildRequests(services: {
   readonly store: Store
   readonly openBuilds: OpenBuildCache
   readonly people: People
@@ -38,7 +38,7 @@ export function buildRequests(given: {
   HandlersOf<'builds'>,
   'builds.list' | 'builds.open' | 'builds.start' | 'builds.try' | 'builds.since' | 'builds.act'
 > {
-  const { store, openBuilds, people, engines, now, newId, finished } = given
+  const { store, openBuilds, people, engines, now, newId, finished } = services
   return {
     'builds.list': () =>
       done(

@@ -60,12 +60,12 @@ export interface Requests {
 }
 
 /** All requests of the contract, answered from the given store and engines. */
-export function createRequests(given: HostServices, restore: Restore = notHere): Requests {
-  const { facts, store, now, report, openedFiles = new OpenedFiles({ more: false }) } = given
-  const engines = [...given.engines]
+export function createRequests(services: HostServices, restore: Restore = notHere): Requests {
+  const { facts, store, now, report, openedFiles = new OpenedFiles({ more: false }) } = services
+  const engines = [...services.engines]
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const openBuilds = new OpenBuildCache(store)
-  const people = new People({ store, nowMs: given.nowMs ?? monotonicMs, newId: given.newId })
+  const people = new People({ store, nowMs: services.nowMs ?? monotonicMs, newId: services.newId })
   const keeper = new BackupKeeper({
     store,
     dataFolder: facts.dataFolder,
@@ -96,8 +96,8 @@ export function createRequests(given: HostServices, restore: Restore = notHere):
         ),
       )
     },
-    'sheet.pdf': given.savePdf,
-    'files.save': given.saveFile ?? (() => refused('save-by-browser', {})),
+    'sheet.pdf': services.savePdf,
+    'files.save': services.saveFile ?? (() => refused('save-by-browser', {})),
     'files.opened': async ({ after }) =>
       done(await openedFiles.next(after, (fileName, text) => takeSpec(engines, fileName, text))),
     ...preferenceRequests(store),
@@ -105,7 +105,7 @@ export function createRequests(given: HostServices, restore: Restore = notHere):
     ...engineRequests(engines),
     ...people.handlers,
     ...practiceRequests({ store, engines, people, now }),
-    ...buildRequests({ ...given, engines, openBuilds, people, finished: () => void keeper.make() }),
+    ...buildRequests({ ...services, engines, openBuilds, people, finished: () => void keeper.make() }),
     ...archiveRequests({ store, openBuilds, now, keepHead }),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),

@@ -49,8 +49,8 @@ function contentOf(path: string, takeSpec: TakeSpec): Content {
   const read = readOpened(path)
   if (!read.ok) return { kind: 'refused', problem: read.problem }
   if (extname(path).toLowerCase() === '.bedplate') return { kind: 'build', text: read.value }
-  const taken = takeSpec(basename(path), read.value)
-  return taken.ok ? { kind: 'engine', ...taken.value } : { kind: 'refused', problem: taken.problem }
+  const spec = takeSpec(basename(path), read.value)
+  return spec.ok ? { kind: 'engine', ...spec.value } : { kind: 'refused', problem: spec.problem }
 }
 
 /** A mark of byte order is kept: it is a byte that an export does not have. */

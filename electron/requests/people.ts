@@ -26,15 +26,15 @@ export class People {
   readonly #proven = new Set<string>()
   readonly #tries = new PinTries()
 
-  constructor(given: {
+  constructor(services: {
     readonly store: Store
     /** A clock that nobody can set: it counts from the start of the program. */
     readonly nowMs: () => number
     readonly newId: () => string
   }) {
-    this.#store = given.store
-    this.#nowMs = given.nowMs
-    this.#newId = given.newId
+    this.#store = services.store
+    this.#nowMs = services.nowMs
+    this.#newId = services.newId
   }
 
   /**

@@ -21,13 +21,13 @@ const keptRound = z.object({
 })
 
 /** Answers about what people practise. Nothing is kept of who is not in the list of people. */
-export function practiceRequests(given: {
+export function practiceRequests(services: {
   readonly store: Store
   readonly engines: readonly Engine[]
   readonly people: People
   readonly now: () => Date
 }): HandlersOf<'practice'> {
-  const { store, engines, people, now } = given
+  const { store, engines, people, now } = services
   /** Rows that are none, of another version say, are passed over. */
   const roundsOf = (person: string): readonly Round[] =>
     store.practised(person).flatMap(({ engine, drill, at_utc, seconds, tally_json }) => {

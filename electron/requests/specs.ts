@@ -41,12 +41,12 @@ export function readEngines(folder: string): readonly Engine[] {
   } catch (error) {
     return [unread(folder, 'folder', codeOf(error))]
   }
-  const taken = new Set<string>()
+  const usedIds = new Set<string>()
   const files = names.filter((name) => name.endsWith('.json')).sort()
   return files.map((file) => {
     const engine = readEngine(folder, file)
-    if (!taken.has(engine.id)) {
-      taken.add(engine.id)
+    if (!usedIds.has(engine.id)) {
+      usedIds.add(engine.id)
       return engine
     }
     const fault = problem('engine-named-twice', { engine: engine.id, file }, 'id')

@@ -202,12 +202,12 @@ function partRows({ parts }: BuildSheet): Row[] {
     const of = { part: name, place, wanted, when: en.partsList.reuse(reuse) }
     const nothing = { condition: null, in_builds_before: null, against_the_spec: null }
     return [
-      ...ticks.map(({ step, count, condition, before, reason, number, said }) => ({
+      ...ticks.map(({ step, count, condition, before, reason, number, stamp }) => ({
         ...{ ...of, step, count, condition, in_builds_before: before ?? null, against_the_spec: reason },
-        ...{ left_over: null, supplier_number: number, ...saidBy(said) },
+        ...{ left_over: null, supplier_number: number, ...saidBy(stamp) },
       })),
-      ...leftOver.map(({ step, count, reason, said }) => ({
-        ...{ ...of, ...nothing, step, count, left_over: reason, supplier_number: null, ...saidBy(said) },
+      ...leftOver.map(({ step, count, reason, stamp }) => ({
+        ...{ ...of, ...nothing, step, count, left_over: reason, supplier_number: null, ...saidBy(stamp) },
       })),
       ...(open === 0
         ? []
@@ -221,8 +221,8 @@ function partRows({ parts }: BuildSheet): Row[] {
   })
 }
 
-function saidBy(said: BuildSheet['started']) {
-  return { entry: said?.seq ?? null, time_utc: said?.at ?? null, person: said?.person ?? null }
+function saidBy(stamp: BuildSheet['started']) {
+  return { entry: stamp?.seq ?? null, time_utc: stamp?.at ?? null, person: stamp?.person ?? null }
 }
 
 const tables: {

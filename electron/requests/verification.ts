@@ -8,7 +8,7 @@ import type { HandlersOf } from './handlers.ts'
 import { lineOf, mayLeave, openBuild } from './open-build.ts'
 
 /** Answers about following the chains, which takes as long as the record is long and is stopped when asked. */
-export function verificationRequests(given: {
+export function verificationRequests(services: {
   readonly store: Store
   readonly now: () => Date
   readonly failed: (error: unknown) => void
@@ -16,7 +16,7 @@ export function verificationRequests(given: {
   readonly outside: () => readonly Witness[]
   readonly keepHead: (witness: Witness) => Outcome<null>
 }): { handlers: HandlersOf<'verification'>; stop: () => void } {
-  const { store, now, failed } = given
+  const { store, now, failed } = services
   let state: Verification = { state: 'none' }
   let current = new AbortController()
 
@@ -31,7 +31,7 @@ export function verificationRequests(given: {
     state = { state: 'running', build, builds: 0, of: 1 }
     const onProgress = (builds: number, of: number): void =>
       void (state = { state: 'running', build, builds, of })
-    store.verify({ only: build, signal, onProgress, witnesses: given.outside() }).then(
+    store.verify({ only: build, signal, onProgress, witnesses: services.outside() }).then(
       (verification) => {
         if (verification !== null && !signal.aborted) state = doneWith(build, verification)
       },
@@ -92,7 +92,7 @@ export function verificationRequests(given: {
         if (!opened.ok) return opened
         if (opened.value.readOnly !== null && !mayLeave(opened.value.readOnly)) return done({})
         const at = now().toISOString()
-        const kept = given.keepHead({ kind: 'sheet', build, entries: last.seq, head: last.sha256, at })
+        const kept = services.keepHead({ kind: 'sheet', build, entries: last.seq, head: last.sha256, at })
         return kept.ok ? done({}) : kept
       },
       'verification.stop': () => {

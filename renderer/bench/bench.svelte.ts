@@ -123,8 +123,8 @@ export class Bench {
     person: string,
     apprentice: boolean,
   ): Promise<Problem | null> {
-    const asked = { engine, name, serial, person, apprentice }
-    const answer = await this.#client.request('builds.start', asked)
+    const newBuild = { engine, name, serial, person, apprentice }
+    const answer = await this.#client.request('builds.start', newBuild)
     return answer.ok ? this.#begin(answer.value, person) : answer.problem
   }
 

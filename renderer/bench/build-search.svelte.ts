@@ -78,9 +78,9 @@ export class BuildSearch {
 
   /** An answer to what is no longer asked is dropped: a person types faster than a disk turns. */
   async #turnTo(pages: readonly (string | undefined)[]) {
-    const asked = ++this.#asked
+    const request = ++this.#asked
     const answer = await this.#client.request('builds.find', { ...this.#wanted, before: pages.at(-1) })
-    if (asked !== this.#asked) return
+    if (request !== this.#asked) return
     this.#problem = answer.ok ? null : answer.problem
     if (!answer.ok) return
     this.#pages = pages

@@ -102,10 +102,10 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
     },
     grab(x, y) {
       if (camera === null) return null
-      const held = events.grab?.(onSheet(camera, x, y), reach / camera.scale)
-      if (!held) return null
+      const grip = events.grab?.(onSheet(camera, x, y), reach / camera.scale)
+      if (!grip) return null
       return (toX, toY) => {
-        if (camera !== null) held(onSheet(camera, toX, toY))
+        if (camera !== null) grip(onSheet(camera, toX, toY))
       }
     },
     pan,

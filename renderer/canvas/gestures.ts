@@ -20,7 +20,7 @@ export function listen(element: HTMLElement, gestures: Gestures): () => void {
   const down = new Map<number, Touch>()
   /** Where a tap began; null as soon as the hand does something else. */
   let tap: Touch | null = null
-  let held: ReturnType<Gestures['grab']> = null
+  let grip: ReturnType<Gestures['grab']> = null
 
   const place = (event: PointerEvent | WheelEvent): Touch => {
     const { left, top } = element.getBoundingClientRect()
@@ -31,16 +31,16 @@ export function listen(element: HTMLElement, gestures: Gestures): () => void {
     element.setPointerCapture(event.pointerId)
     down.set(event.pointerId, place(event))
     const { x, y } = place(event)
-    held = down.size === 1 ? gestures.grab(x, y) : null
-    tap = down.size === 1 && held === null ? { x, y } : null
+    grip = down.size === 1 ? gestures.grab(x, y) : null
+    tap = down.size === 1 && grip === null ? { x, y } : null
   }
   const move = (event: PointerEvent): void => {
     const before = down.get(event.pointerId)
     if (before === undefined) return
     const now = place(event)
     const [other] = [...down].filter(([id]) => id !== event.pointerId).map(([, touch]) => touch)
-    if (held !== null) {
-      held(now.x, now.y)
+    if (grip !== null) {
+      grip(now.x, now.y)
     } else if (other !== undefined) {
       pinch(gestures, other, before, now)
     } else {
@@ -54,7 +54,7 @@ export function listen(element: HTMLElement, gestures: Gestures): () => void {
     if (!down.delete(event.pointerId)) return
     if (tap !== null && event.type === 'pointerup') gestures.tap(tap.x, tap.y)
     tap = null
-    held = null
+    grip = null
   }
   const roll = (event: WheelEvent): void => {
     event.preventDefault()

@@ -9,14 +9,17 @@ import { momentsOf, type Moment } from './moments.ts'
 import { sampleRecord, sampleWrenches } from './sample-record.ts'
 import type { Presentation } from './shown.ts'
 
-export function clientWith(held: SampleContent) {
-  return memoryClient({ ...memoryHost({ wrenches: sampleWrenches, ...held }), ...sampleRecord })
+export function clientWith(content: SampleContent) {
+  return memoryClient({ ...memoryHost({ wrenches: sampleWrenches, ...content }), ...sampleRecord })
 }
 
 /** A bench as it is when the window has been opened. */
-export async function benchWith({ distance, look }: Presentation, held: SampleContent = {}): Promise<Bench> {
+export async function benchWith(
+  { distance, look }: Presentation,
+  content: SampleContent = {},
+): Promise<Bench> {
   const theme = look === 'dark' ? 'dark' : 'light'
-  const bench = new Bench(clientWith({ ...held, preferences: { theme, readingDistance: distance } }))
+  const bench = new Bench(clientWith({ ...content, preferences: { theme, readingDistance: distance } }))
   await bench.open()
   return bench
 }

@@ -42,9 +42,9 @@ export function memoryHost({
 }: SampleContent = {}): MemoryHandlers {
   let kept: Preferences = { ...usualPreferences, ...preferences }
   let rack: WrittenWrench[] = [...wrenches]
-  const held = [...builds]
-  const find = (build: string) => held.find(({ begun }) => begun.id === build)
-  const lines = () => held.map(({ line }) => line).reverse()
+  const heldBuilds = [...builds]
+  const find = (build: string) => heldBuilds.find(({ begun }) => begun.id === build)
+  const lines = () => heldBuilds.map(({ line }) => line).reverse()
 
   return {
     'host.read': () =>
@@ -72,10 +72,10 @@ export function memoryHost({
     'builds.start': ({ engine: id, name, serial, person }) => {
       const engine = engines.find(({ spec }) => spec.id === id)
       if (!engine) return refused('engine-unknown', { engine: id }, 'engine')
-      const number = `2026-${String(held.length + 1).padStart(3, '0')}`
+      const number = `2026-${String(heldBuilds.length + 1).padStart(3, '0')}`
       const started = MemoryBuild.start(engine, { id: crypto.randomUUID(), number, name, serial, person })
       if (!started.ok) return started
-      held.push(started.value)
+      heldBuilds.push(started.value)
       return done(started.value.opened)
     },
     'builds.open': ({ build }) => {

@@ -87,7 +87,7 @@ async function cardOf(shown: Presentation, about: string) {
   return {
     'in a run with a flag': {
       ...{ bench, openBuild, scene, board, camera: fitting(scene.frame, board), onclose: nothing },
-      asked: { about, at: { x: 214, y: 320 }, seq },
+      picked: { about, at: { x: 214, y: 320 }, seq },
     },
   }
 }

@@ -19,11 +19,11 @@ export function addressOf({ entry, look, distance, from }: Presentation): string
 
 /** What is not said, or said wrongly, is as one would first look at it. */
 export function shownAt(address: string): Presentation {
-  const said = new URLSearchParams(address.replace(/^#/, ''))
+  const parameters = new URLSearchParams(address.replace(/^#/, ''))
   return {
-    entry: said.get('entry') ?? '',
-    look: looks.find((each) => each === said.get('look')) ?? 'light',
-    distance: readingDistances.find((each) => String(each) === said.get('distance')) ?? 1,
-    from: sides.find((each) => each === said.get('from')) ?? 'above',
+    entry: parameters.get('entry') ?? '',
+    look: looks.find((each) => each === parameters.get('look')) ?? 'light',
+    distance: readingDistances.find((each) => String(each) === parameters.get('distance')) ?? 1,
+    from: sides.find((each) => each === parameters.get('from')) ?? 'above',
   }
 }

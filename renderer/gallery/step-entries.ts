@@ -156,10 +156,10 @@ export const stepEntries: readonly Entry[] = [
     const { choice } = await running(shown, 'run in mid pass')
     const withAdapter = choice?.usable.find(({ adapter }) => adapter !== null) ?? null
     return {
-      'of the rack': { choice, held: choice?.usable[0] ?? null },
-      'with an adapter': { choice, held: withAdapter },
-      'another one': { choice, held: null },
-      'no wrench known': { choice: null, held: null },
+      'of the rack': { choice, heldWrench: choice?.usable[0] ?? null },
+      'with an adapter': { choice, heldWrench: withAdapter },
+      'another one': { choice, heldWrench: null },
+      'no wrench known': { choice: null, heldWrench: null },
     }
   }),
   ofRun(
@@ -169,7 +169,7 @@ export const stepEntries: readonly Entry[] = [
     async (shown) => {
       const { choice } = await running(shown, 'run in mid pass')
       const common = { choice, unit: 'N·m' as const, ontake: nothing, onwrenches: nothing }
-      return { 'of the rack': { ...common, held: choice?.usable[0] ?? null } }
+      return { 'of the rack': { ...common, heldWrench: choice?.usable[0] ?? null } }
     },
   ),
   ofRun('Pull explained', 'What the pull does to its fastener', PullExplained, async (shown) => {

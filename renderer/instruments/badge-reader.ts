@@ -93,8 +93,8 @@ export class BadgeReader {
     event.preventDefault()
     event.stopPropagation()
     const before = this.#before
-    void this.#hearer.presented(sent, ofAField).then((taken) => {
-      if (taken) putBack(before)
+    void this.#hearer.presented(sent, ofAField).then((isTaken) => {
+      if (isTaken) putBack(before)
     })
   }
 }

@@ -106,9 +106,9 @@ export class Crew {
    * field's (`ofAField`).
    */
   async presented(badge: string, ofAField: boolean): Promise<boolean> {
-    const asked = this.#listeners.at(-1)
-    if (asked) {
-      asked(badge)
+    const listener = this.#listeners.at(-1)
+    if (listener) {
+      listener(badge)
       return true
     }
     const answer = await this.enter({ badge }, null)

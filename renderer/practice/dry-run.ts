@@ -63,10 +63,10 @@ export class DryRun {
     return dryRunTally(this.build.engine.spec, events, this.#refused)
   }
 
-  #handlers(given: Preferences): Handlers {
+  #handlers(ofBench: Preferences): Handlers {
     const { build } = this
     let preferences: Preferences = {
-      ...given,
+      ...ofBench,
       ...{ person: build.begun.person, views: [], unfinished: [], atBuild: build.begun.id },
     }
     return {
@@ -76,10 +76,10 @@ export class DryRun {
       'builds.list': () => done([]),
       'builds.open': () => done(build.opened),
       'builds.since': ({ after }) => done({ events: [...build.entries.slice(after)] }),
-      'builds.act': ({ after, command: asked, person }) => {
+      'builds.act': ({ after, command: sent, person }) => {
         const { seq } = build.state
         if (after !== seq) return refused('build-moved-on', { last: seq }, 'after')
-        const command = buildCommand.parse(asked)
+        const command = buildCommand.parse(sent)
         const acted = build.act(command, person, new Date().toISOString())
         if (acted.ok) return done({ events: [...acted.value] })
         this.#refused.push(command)

@@ -148,8 +148,8 @@ export class PracticeDesk {
   }
 
   async setMinimum(engine: string, least: number) {
-    const asked = { person: this.#person(), engine, least }
-    const answer = await this.#client.request('practice.set-minimum', asked)
+    const wanted = { person: this.#person(), engine, least }
+    const answer = await this.#client.request('practice.set-minimum', wanted)
     if (answer.ok) this.#standing = answer.value
     this.#problem = answer.ok ? null : answer.problem
     await this.#lookAtPeople()

@@ -68,7 +68,7 @@ export function heldText(
   words: Words,
   { wrench, number, calibrated, adapter }: NonNullable<SheetPull['held']>,
 ): string {
-  const held =
+  const withAdapter =
     adapter === undefined
       ? wrench
       : words.sheet.run.held({
@@ -77,7 +77,11 @@ export function heldText(
           offset: amountsIn(words).length(nanometres(adapter.offset_nm), 'mm', 1),
           angle: amountsIn(words).angle(degrees(adapter.angle_deg)),
         })
-  return words.sheet.results.wrenchWith({ held, number: number ?? null, calibrated: calibrated ?? null })
+  return words.sheet.results.wrenchWith({
+    wrench: withAdapter,
+    number: number ?? null,
+    calibrated: calibrated ?? null,
+  })
 }
 
 /** A flag, who raised it, and what answered it. */

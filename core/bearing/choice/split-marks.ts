@@ -24,7 +24,7 @@ export function splitMarks(run: string, known: readonly string[]): MarkSplit {
 /** In how many ways the run falls into exactly `count` marks. */
 function splits(run: string, marks: readonly string[], count: number): number {
   let waysTo = new Map([[0, 1]])
-  for (let taken = 0; taken < count; taken++) {
+  for (let marksSoFar = 0; marksSoFar < count; marksSoFar++) {
     const next = new Map<number, number>()
     for (const [at, ways] of waysTo)
       for (const mark of marks)

@@ -34,11 +34,11 @@ export function expectedSize(fit: Fit, what: 'bore' | 'journal' | 'wall'): Range
 
 /** From the lowest lower edge to the highest upper one of the bands that are given; null when none is. */
 export function hull(bands: readonly (Fit['housing']['marks'][number]['band'] | undefined)[]): Range | null {
-  const given = bands.filter((each) => each !== undefined)
-  if (given.length === 0) return null
+  const knownBands = bands.filter((each) => each !== undefined)
+  if (knownBands.length === 0) return null
   return {
-    least: nanometres(Math.min(...given.map(({ over }) => over))),
-    most: nanometres(Math.max(...given.map(({ upTo }) => upTo))),
+    least: nanometres(Math.min(...knownBands.map(({ over }) => over))),
+    most: nanometres(Math.max(...knownBands.map(({ upTo }) => upTo))),
   }
 }
 

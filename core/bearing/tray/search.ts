@@ -10,8 +10,8 @@ export interface Wants {
 export function wantsOf({ places, pieces }: Pick<AssignmentProblem, 'places' | 'pieces'>): Wants {
   const none = pieces.map(() => 0)
   const most = fromTheEnd(places, none, (later, options) => {
-    const taken = mostTaken(options, pieces.length)
-    return later.map((count, kind) => count + taken[kind]!)
+    const mostUsed = mostTaken(options, pieces.length)
+    return later.map((count, kind) => count + mostUsed[kind]!)
   })
   const scarce = most.map((row) =>
     row.flatMap((count, kind) => (count > 0 && most[0]![kind]! > pieces[kind]! ? [kind] : [])),

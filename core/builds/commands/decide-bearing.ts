@@ -94,8 +94,8 @@ function pinShells(state: BuildState, fit: Fit, command: CommandOf<'pin-shells'>
     if ('label' in pin && !labels.includes(pin.label))
       return refused('tray-line-unknown', { position, label: pin.label })
   }
-  const taken = overPinned(state, fit, position, [upper, lower])
-  if (taken !== null) return refused('tray-line-taken', { position, ...taken })
+  const pinned = overPinned(state, fit, position, [upper, lower])
+  if (pinned !== null) return refused('tray-line-taken', { position, ...pinned })
   if (upper === null && lower === null)
     return releaseShells(state, fit, { ...command, type: 'release-shells' })
   const reason = readReason(command.reason, { what: 'shells-pinned', position })

@@ -20,8 +20,8 @@ export function fitHalf(
   if (state.fitted.has(halfKey(position, half))) return refused('half-in-place', named)
   if (chosen.label === null && command.arrived !== true)
     return refused('shell-to-be-ordered', { ...named, grade: chosen.grade })
-  const asked = chosen.label === null ? { arrived: true as const } : {}
-  return done([{ type: 'half-fitted', version, step: command.step, position, half, ...asked }])
+  const arrival = chosen.label === null ? { arrived: true as const } : {}
+  return done([{ type: 'half-fitted', version, step: command.step, position, half, ...arrival }])
 }
 
 export function takeOutHalf(

@@ -23,13 +23,13 @@ export function decideSecond(
   if (!awaitsSecondPerson(spec, state, step)) return refused('step-not-awaiting', { step: step.name })
   const second = readPerson(command.second)
   if (!second.ok) return second
-  const said = {
+  const decision = {
     version: 1,
     step: step.id,
     procedure: step.kind === 'run-procedure' ? step.procedure : null,
     second: second.value,
   } as const
-  if (command.type === 'confirm-step') return done([{ type: 'step-confirmed', ...said }])
+  if (command.type === 'confirm-step') return done([{ type: 'step-confirmed', ...decision }])
   const reason = readReason(command.reason, { what: 'step-sent-back', step: step.name })
-  return reason.ok ? done([{ type: 'step-sent-back', ...said, reason: reason.value }]) : reason
+  return reason.ok ? done([{ type: 'step-sent-back', ...decision, reason: reason.value }]) : reason
 }

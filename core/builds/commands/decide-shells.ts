@@ -62,8 +62,8 @@ function chooseHalf(
   if (proposed !== null && (other === undefined || other.grade === proposed.grade))
     return done(asProposed(position, half, proposed))
   if (other === undefined) return refused('shell-undecided', { position, half: halfName(fit, half) })
-  const asked = { what: 'other-shell', position, half: halfName(fit, half), grade: other.grade } as const
-  const reason = readReason(other.reason, asked)
+  const reasonFor = { what: 'other-shell', position, half: halfName(fit, half), grade: other.grade } as const
+  const reason = readReason(other.reason, reasonFor)
   return reason.ok ? done({ position, half, grade: other.grade, by: 'person', reason: reason.value }) : reason
 }
 

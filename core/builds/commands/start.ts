@@ -22,21 +22,21 @@ const longestName = 80
  * The first event of a build. Refuses `engine-faulty` where `audit` finds a fault in the spec,
  * `build-name-missing`, `person-missing`, `text-too-long`, `name-unreadable`.
  */
-export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEvent> {
+export function startBuild(spec: EngineSpec, newBuild: NewBuild): Outcome<BuildEvent> {
   if (hasFault(spec)) return refused('engine-faulty', { engine: spec.name })
-  const person = readPerson(asked.person)
+  const person = readPerson(newBuild.person)
   if (!person.ok) return person
-  const name = asked.name.trim()
+  const name = newBuild.name.trim()
   if (name === '') return refused('build-name-missing', {}, 'name')
   if (name.length > longestName) return refused('text-too-long', { what: 'name', most: longestName }, 'name')
   if (!isReadableName(name)) return refused('name-unreadable', { what: 'name' }, 'name')
-  const serial = asked.serial.trim()
+  const serial = newBuild.serial.trim()
   if (serial.length > longestName)
     return refused('text-too-long', { what: 'serial', most: longestName }, 'serial')
   if (serial !== '' && !isReadableName(serial))
     return refused('name-unreadable', { what: 'serial' }, 'serial')
   const { id, revision } = spec
-  const { specSha256 } = asked
+  const { specSha256 } = newBuild
   return done({
     type: 'build-started',
     version: 1,
@@ -45,7 +45,7 @@ export function startBuild(spec: EngineSpec, asked: NewBuild): Outcome<BuildEven
     specSha256,
     name,
     serial,
-    ...(asked.apprentice === true && { apprentice: true as const }),
+    ...(newBuild.apprentice === true && { apprentice: true as const }),
   })
 }
 

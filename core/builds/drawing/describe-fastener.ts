@@ -78,11 +78,11 @@ function passLine(
   pass: number,
   id: string,
 ): DescriptionLine {
-  const asked = procedure.passes[pass]!
+  const passOfSpec = procedure.passes[pass]!
   const run = state.runs[procedure.id]
-  const window = windowOf(asked, id)
+  const window = windowOf(passOfSpec, id)
   const what = words.described.pass({
-    ...{ pass: pass + 1, kind: words.passes.kinds[asked.kind] },
+    ...{ pass: pass + 1, kind: words.passes.kinds[passOfSpec.kind] },
     limits: window === null ? null : targetAndLimits(words, window, units),
   })
   const pull = run?.pulls.findLast((each) => each.pass === pass && each.fastener === id && counts(each))
@@ -150,12 +150,12 @@ function flagLine(
   flag: Flag,
   by: Stamp | undefined,
 ): DescriptionLine {
-  const said = sentenceIn(words, flagProblem(spec, procedure, run, flag))
+  const flagText = sentenceIn(words, flagProblem(spec, procedure, run, flag))
   const stamped = by === undefined ? {} : { by }
   return flag.answer === null
-    ? { text: said, state: 'flagged', ...stamped }
+    ? { text: flagText, state: 'flagged', ...stamped }
     : {
-        text: words.described.answered({ flag: said, answer: answerText(words, flag.answer) }),
+        text: words.described.answered({ flag: flagText, answer: answerText(words, flag.answer) }),
         state: 'done',
         ...stamped,
       }

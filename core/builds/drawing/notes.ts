@@ -58,8 +58,8 @@ function flagNotes(words: Words, procedure: Procedure, run: Run): readonly NoteF
 function gapNotes(words: Words, procedure: Procedure, run: Run): readonly NoteFact[] {
   const flagged = new Set(openFlags(run).map(({ pull }) => pull))
   return [...livePulls(run).values()].flatMap(({ pass, fastener, number, reading }): readonly NoteFact[] => {
-    const asked = procedure.passes[pass]
-    const window = asked?.kind === 'seat' && fastener === null ? windowOf(asked, null) : null
+    const passOfSpec = procedure.passes[pass]
+    const window = passOfSpec?.kind === 'seat' && fastener === null ? windowOf(passOfSpec, null) : null
     if (window?.kind !== 'length' || reading === null || flagged.has(number)) return []
     const text = words.described.gap({
       reading: `${reading.value} ${reading.unit}`,
@@ -90,11 +90,11 @@ function noteOf(
   const measured =
     reading === null ? null : amounts.amount(lengthAmount(nanometres(reading.length_nm), 'mm', 2))
   if (verdict === 'not-good') {
-    const said = [measured, note === '' ? null : note].filter((each) => each !== null)
+    const noteTexts = [measured, note === '' ? null : note].filter((each) => each !== null)
     return {
       about,
       kind: 'open',
-      texts: [described.checkNote({ name: step.name, said })],
+      texts: [described.checkNote({ name: step.name, said: noteTexts })],
     }
   }
   return measured === null

@@ -160,16 +160,16 @@ function lookedAtAfter(
 }
 
 /** The very same record where the event is about none of its steps. */
-function untouchedBy<Said extends Confirmation>(
+function untouchedBy<Stated extends Confirmation>(
   event: BuildEvent,
-  said: Readonly<Record<string, Said>>,
-): Readonly<Record<string, Said>> {
-  const touched = Object.entries(said).find(
+  byStep: Readonly<Record<string, Stated>>,
+): Readonly<Record<string, Stated>> {
+  const touched = Object.entries(byStep).find(
     ([step, { procedure }]) =>
       ('step' in event && event.step === step) ||
       (procedure !== null && 'procedure' in event && event.procedure === procedure),
   )
-  return touched === undefined ? said : without(said, touched[0])
+  return touched === undefined ? byStep : without(byStep, touched[0])
 }
 
 /** The beads that are laid, after a pull for which somebody said why it was made over their open time. */

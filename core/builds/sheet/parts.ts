@@ -16,7 +16,7 @@ export interface SheetPart {
   /** What was counted and is not in the engine. */
   readonly leftOver: readonly (Omit<LeftOver, 'seq'> & {
     readonly step: string
-    readonly said: Stamp | null
+    readonly stamp: Stamp | null
   })[]
   /** How many are neither fitted nor accounted for. */
   readonly open: number
@@ -24,7 +24,7 @@ export interface SheetPart {
 
 export interface SheetTick extends Omit<PartTick, 'seq' | 'step'> {
   readonly step: string
-  readonly said: Stamp | null
+  readonly stamp: Stamp | null
 }
 
 export function partsOn(
@@ -43,12 +43,12 @@ export function partsOn(
     return {
       ...{ name, place, count, reuse },
       ticks: own.flatMap(({ step, ticks }) =>
-        ticks.map(({ seq, ...tick }) => ({ ...tick, step: step.name, said: stampAt(seq) })),
+        ticks.map(({ seq, ...tick }) => ({ ...tick, step: step.name, stamp: stampAt(seq) })),
       ),
       leftOver: own.flatMap(({ step, leftOver }) => {
         if (leftOver === null) return []
         const { seq, ...left } = leftOver
-        return [{ ...left, step: step.name, said: stampAt(seq) }]
+        return [{ ...left, step: step.name, stamp: stampAt(seq) }]
       }),
       open: own.reduce((sum, { left, leftOver }) => sum + (leftOver === null ? left : 0), 0),
     }

@@ -32,7 +32,7 @@ export interface SheetRun {
 
 export interface SheetOwnOrder {
   /** As the spec has it. */
-  readonly given: readonly string[]
+  readonly ofMaker: readonly string[]
   readonly own: readonly string[]
   readonly reason: string
 }
@@ -140,7 +140,7 @@ function ownOrdersOn(
 ): readonly SheetOwnOrder[] {
   const { reason = '', orders: own = [] } = run?.ownOrder ?? {}
   return own.map(({ order, sequence }) => ({
-    given: numbersOf(spec, orders.find(({ id }) => id === order)?.sequence ?? []),
+    ofMaker: numbersOf(spec, orders.find(({ id }) => id === order)?.sequence ?? []),
     own: numbersOf(spec, sequence),
     reason,
   }))
@@ -161,19 +161,19 @@ function pullsOn(
   )
   return ofType(own, 'fastener-pulled').flatMap((entry) => {
     const { pull, pass, fastener, reading, verdict, outOfOrder, waited_s, waitShortened } = entry.event
-    const asked = procedure.passes[pass]
-    if (asked === undefined) return []
+    const passOfSpec = procedure.passes[pass]
+    if (passOfSpec === undefined) return []
     return [
       {
         ...stampOf(entry),
         number: pull,
         pass: pass + 1,
-        kind: asked.kind,
-        step: asked.step ?? null,
-        instruction: asked.kind === 'action' ? asked.instruction : null,
+        kind: passOfSpec.kind,
+        step: passOfSpec.step ?? null,
+        instruction: passOfSpec.kind === 'action' ? passOfSpec.instruction : null,
         fastener: numberOf(spec, fastener),
         where: spec.fasteners.find(({ id }) => id === fastener)?.where ?? null,
-        window: windowOf(asked, fastener),
+        window: windowOf(passOfSpec, fastener),
         reading: pulls.get(pull)?.reading ?? reading,
         from: pulls.get(pull)?.from ?? degrees(0),
         readBefore: readBefore(own, pull, reading),

@@ -72,13 +72,13 @@ const gaugeExpansion = 11.5
 /** Throws unless the fit has the position. */
 export const bearingAt = remembered(findBearing)
 
-function findBearing(state: BuildState, given: Fit, position: string): BearingCase {
-  const index = given.positions.indexOf(position)
-  if (index < 0) throw new Error(`${given.id} has no position ${position}`)
-  const record = bearingsIn(state, given.id)
+function findBearing(state: BuildState, fitOfSpec: Fit, position: string): BearingCase {
+  const index = fitOfSpec.positions.indexOf(position)
+  if (index < 0) throw new Error(`${fitOfSpec.id} has no position ${position}`)
+  const record = bearingsIn(state, fitOfSpec.id)
   const undersize = record.undersizes[position] ?? null
-  const sized = undersize === null ? null : undersized(given, undersize)
-  const fit = sized?.ok === true ? sized.value : given
+  const sized = undersize === null ? null : undersized(fitOfSpec, undersize)
+  const fit = sized?.ok === true ? sized.value : fitOfSpec
   const noted = state.marks[fit.id]
   const marks = { housing: noted?.housing?.[index] ?? null, journal: noted?.journal?.[index] ?? null }
   const bore = record.housing[position]
@@ -88,7 +88,7 @@ function findBearing(state: BuildState, given: Fit, position: string): BearingCa
     journal: measuredFrom(fit, position, 'journal', journal),
   }
   const uncertainty = clearanceUncertainty([bore, journal])
-  const groundTo = measured.journal === null ? null : undersizeOf(given, position, measured.journal.mean)
+  const groundTo = measured.journal === null ? null : undersizeOf(fitOfSpec, position, measured.journal.mean)
   const sizeReason = record.sizeReasons[position] ?? null
   const sizeDispute = disputeOf(position, undersize, groundTo, measured.journal, sizeReason)
   const disagreements = [

@@ -30,11 +30,11 @@ export function takeByChart(
 
   const byChart = new Map<string, BearingProposal>()
   for (const bearing of cases) {
-    const asked = proposalAt(bearing)
-    const { position, upper, lower, clearance } = asked
+    const proposal = proposalAt(bearing)
+    const { position, upper, lower, clearance } = proposal
     if (upper === null || lower === null || clearance !== null) continue
     byChart.set(position, {
-      ...asked,
+      ...proposal,
       upper: take(bearing, 'upper', upper),
       lower: take(bearing, 'lower', lower),
     })

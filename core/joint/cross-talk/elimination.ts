@@ -26,13 +26,13 @@ export function eliminationOf(
   while (left.length > 0) {
     const fewest = left.reduce((least, node) => Math.min(least, neighbours[node]!.size), Infinity)
     const kept = new Set<number>()
-    const taken: number[] = []
+    const chosen: number[] = []
     for (const node of left) {
       if (kept.has(node) || neighbours[node]!.size > Math.max(2, fewest)) continue
-      taken.push(node)
+      chosen.push(node)
       for (const neighbour of neighbours[node]!) kept.add(neighbour)
     }
-    for (const node of taken) {
+    for (const node of chosen) {
       const border = [...neighbours[node]!]
       fronts.push({ node, border })
       for (const one of border) {
@@ -40,7 +40,7 @@ export function eliminationOf(
         for (const other of border) if (one !== other) neighbours[one]!.add(other)
       }
     }
-    const gone = new Set(taken)
+    const gone = new Set(chosen)
     left = left.filter((node) => !gone.has(node))
   }
   return inOrderOfLeaving(fronts)

@@ -161,10 +161,10 @@ export class SettlingFlange {
   #hold(node: number): void {
     const stiffness = new Float64Array(freedoms ** 2)
     for (const { squeeze, stiffness: full, acts, start } of this.#springsAt[node]!) {
-      const held = acts ? full : start === -Infinity ? 0 : holding * full
+      const holdingStiffness = acts ? full : start === -Infinity ? 0 : holding * full
       for (let row = 0; row < freedoms; row += 1)
         for (let column = 0; column < freedoms; column += 1)
-          stiffness[row * freedoms + column]! += held * squeeze[row]! * squeeze[column]!
+          stiffness[row * freedoms + column]! += holdingStiffness * squeeze[row]! * squeeze[column]!
     }
     this.#network.setSprings(node, stiffness)
   }

@@ -73,9 +73,9 @@ export function caseFaceOf(spec: EngineSpec, here: OnFace): OnFace {
  * grown round what lies on the face. `bosses` are all that it must hold.
  */
 export function outlineOf(spec: EngineSpec, here: OnFace, bosses: readonly Boss[]): readonly Point[] {
-  const given = here.face.outline
-  if (given === undefined) return grownOutline(here, [...bosses, ...boreBosses(spec, here)])
-  const corners = given.map(([x, y]) => ({ x: inMillimetres(x), y: inMillimetres(y) }))
+  const outlineOfSpec = here.face.outline
+  if (outlineOfSpec === undefined) return grownOutline(here, [...bosses, ...boreBosses(spec, here)])
+  const corners = outlineOfSpec.map(([x, y]) => ({ x: inMillimetres(x), y: inMillimetres(y) }))
   return rounded(corners, cornerRadius)
 }
 

@@ -12,10 +12,10 @@ const mostForEdge = 160
 export function overhangOf(discs: readonly Disc[], edge: readonly Point[], px: number): number {
   if (discs.length > mostForEdge) return 0
   return discs.reduce((most, disc) => {
-    const asked = disc.radius + rimToEdge * px
-    const nearest = nearestOn(edge, disc, asked)
+    const reach = disc.radius + rimToEdge * px
+    const nearest = nearestOn(edge, disc, reach)
     if (nearest === null || !inside(edge, disc)) return most
-    return Math.max(most, (asked - Math.hypot(nearest.x - disc.x, nearest.y - disc.y)) / px)
+    return Math.max(most, (reach - Math.hypot(nearest.x - disc.x, nearest.y - disc.y)) / px)
   }, 0)
 }
 

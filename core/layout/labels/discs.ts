@@ -170,10 +170,15 @@ function numberedDiscs(
       const radius = radii[index]!
       // It may lie over the rims of its neighbours, never over their numbers.
       const free = away[index]! - tallest - gap * px
-      const asked = radiusFor(reach[index]!, sizes.next) * px
+      const wishedRadius = radiusFor(reach[index]!, sizes.next) * px
       const nextRadius = Math.max(
         radius,
-        Math.min(Math.max(asked, radius * nextGrowth.least), radius * nextGrowth.most, radius + 8 * px, free),
+        Math.min(
+          Math.max(wishedRadius, radius * nextGrowth.least),
+          radius * nextGrowth.most,
+          radius + 8 * px,
+          free,
+        ),
       )
       return {
         ...{ id, number, ...at[index]!, radius, capital: capitals[index]! * px, nextRadius },

@@ -61,8 +61,8 @@ export function laneOf(
   for (const bare of [false, true])
     for (const writing of standing ? (['row', 'stack'] as const) : (['stack'] as const))
       for (const { rows, share } of attempts) {
-        const asked = { rows, share, bare, writing, standing, span, mostDepth }
-        const lane = laneWith(placedIn(inOrder, asked), writing, standing)
+        const form = { rows, share, bare, writing, standing, span, mostDepth }
+        const lane = laneWith(placedIn(inOrder, form), writing, standing)
         if (((bare && !standing) || lane.depth <= mostDepth) && fit(lane.placed, span)) return lane
       }
   const placed: Placed[] = []

@@ -37,10 +37,10 @@ export function symbolWidth(
   const pitch = all
     .filter((other) => other.id !== id && other.y === y)
     .reduce((least, other) => Math.min(least, Math.abs(other.x - x)), Infinity)
-  const asked = (letterWidth(facts) * letterCapital * px) / letterShare.along
+  const lengthOfLetters = (letterWidth(facts) * letterCapital * px) / letterShare.along
   // Nor does it reach beyond the end of the case.
   const inside = 2 * Math.min(x - ends.from, ends.to - x)
-  return Math.max(width, Math.min(asked, pitch * mostOfPitch, inside))
+  return Math.max(width, Math.min(lengthOfLetters, pitch * mostOfPitch, inside))
 }
 
 /** How far each half reaches for a letter as large as is asked for, where there is room. */

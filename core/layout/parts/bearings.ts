@@ -60,8 +60,8 @@ export function drawnBearings(drawing: Drawing): readonly DrawnBearing[] {
 export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly Shape[] {
   const { bearing, upper, lower } = drawn
   const fact = drawing.facts.bearings[bearing.id]
-  const asked = drawing.facts.checked === `thrust/${bearing.id}`
-  const seen = drawing.content.bearings === 'graded' || asked
+  const isChecked = drawing.facts.checked === `thrust/${bearing.id}`
+  const seen = drawing.content.bearings === 'graded' || isChecked
   const washers = bearing.thrust && seen ? thrustShapes(drawing, drawn) : []
   if (drawing.content.bearings === 'landmarks')
     return [

@@ -29,7 +29,7 @@ export function lengthDoubt(
 ): Problem | null {
   const group = groupOf(spec, fastener)
   if (group === undefined) return null
-  const said = (beside: Length, of: 'itself' | 'others' | 'grip') =>
+  const doubtOf = (beside: Length, of: 'itself' | 'others' | 'grip') =>
     problem('length-far-off', {
       fastener: numberOf(spec, fastener),
       read: lengthAmount(length, 'mm'),
@@ -42,14 +42,14 @@ export function lengthDoubt(
     (pull) => pull.fastener === fastener && procedure.passes[pull.pass]?.kind === 'length',
   )
   const own = before && before.pass < pass ? lengthOfPull(before) : null
-  if (own !== null) return isFar(own, shareOfItself) ? said(own, 'itself') : null
+  if (own !== null) return isFar(own, shareOfItself) ? doubtOf(own, 'itself') : null
   const others = made.flatMap((pull) => {
     const isOther = pull.pass === pass && pull.fastener !== fastener && groupOf(spec, pull.fastener) === group
     return (isOther ? lengthOfPull(pull) : null) ?? []
   })
   const beside = middle(others)
-  if (beside !== null) return isFar(beside, shareAmongOthers) ? said(beside, 'others') : null
-  return length < group.grip ? said(group.grip, 'grip') : null
+  if (beside !== null) return isFar(beside, shareAmongOthers) ? doubtOf(beside, 'others') : null
+  return length < group.grip ? doubtOf(group.grip, 'grip') : null
 }
 
 /** The lower one of two in the middle; null of none. */

@@ -19,14 +19,14 @@ export function isReadingAsked(
   run: Run,
   planned: PlannedPull,
   typed: TypedReading,
-  held: HeldWrench | null = null,
+  heldWrench: HeldWrench | null = null,
   running: Torque = newtonMetres(0),
 ): boolean {
   const window = windowNow(procedure, run, planned)
   if (window === null) return false
-  const taken = takeReading(window, typed, held, running)
-  if (!taken.ok) return false
-  const { value } = taken.value
+  const reading = takeReading(window, typed, heldWrench, running)
+  if (!reading.ok) return false
+  const { value } = reading.value
   if (!isFastenerLength(window)) return verdictOf(window, value) === 'within'
   if (lengthDoubt(spec, procedure, run, planned, nanometres(value)) !== null) return false
   if (window.kind === 'free-length') return true

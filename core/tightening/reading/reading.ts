@@ -49,11 +49,11 @@ export interface ParsedReading {
  */
 export function takeReading(
   window: AcceptanceWindow,
-  given: TypedReading,
-  held: HeldWrench | null = null,
+  typedReading: TypedReading,
+  heldWrench: HeldWrench | null = null,
   running: Torque = newtonMetres(0),
 ): Outcome<ParsedReading> {
-  const { typed, unit } = given
+  const { typed, unit } = typedReading
   if (window.kind === 'angle') {
     if (unit !== '°') return refused('reading-of-other-kind', { wanted: 'angle', unit })
     const angle = parseAngle(typed)
@@ -69,14 +69,14 @@ export function takeReading(
   if (!isTorqueUnit(unit)) return refused('reading-of-other-kind', { wanted: 'torque', unit })
   const torque = readTorque(typed, unit)
   if (!torque.ok) return torque
-  const share = fastenerShare(held)
+  const share = fastenerShare(heldWrench)
   if (!share.ok) return share
   const { amount, unit: read } = torque.value
   const atFastener = share.value === 1 ? {} : { atFastener: amount * share.value }
   const clamping =
     running === 0 ? {} : { clamping: Math.max(0, amount * share.value - torqueIn(running, read)) }
-  const taken = { typed, value: amount, unit: read, ...atFastener, ...clamping }
-  return done({ reading: taken, value: torqueOf(torqueAtFastener(taken), read) })
+  const reading = { typed, value: amount, unit: read, ...atFastener, ...clamping }
+  return done({ reading, value: torqueOf(torqueAtFastener(reading), read) })
 }
 
 /** What the spec's torque is compared with, in the unit of the reading: what the fastener had, without what it took to run down. */

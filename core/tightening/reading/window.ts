@@ -111,8 +111,8 @@ export function windowOf(pass: Pass, fastener: string | null): AcceptanceWindow 
   }
 }
 
-function toleranceOf(given: { readonly least?: unknown; readonly most?: unknown }): 'spec' | 'usual' {
-  return given.least === undefined || given.most === undefined ? 'usual' : 'spec'
+function toleranceOf(bounds: { readonly least?: unknown; readonly most?: unknown }): 'spec' | 'usual' {
+  return bounds.least === undefined || bounds.most === undefined ? 'usual' : 'spec'
 }
 
 /**

@@ -196,24 +196,24 @@ function judge(
       : done({ reading: null, ...from, verdict: moved ? 'moved' : 'unread' })
   if (window === null) return refused('reading-not-asked', { fastener: shown })
   const onTop = runningTorque(running)
-  const taken = takeReading(window, reading, held ?? null, onTop)
-  if (!taken.ok) return taken
-  const { value } = taken.value
+  const read = takeReading(window, reading, held ?? null, onTop)
+  if (!read.ok) return read
+  const { value } = read.value
   const doubt = isFastenerLength(window)
     ? lengthDoubt(spec, procedure, run, { pass: place, fastener }, nanometres(value))
     : null
   if (doubt !== null && sure !== true) return { ok: false, problem: doubt }
-  const asked = doubt === null ? {} : { sure: true as const }
+  const sureness = doubt === null ? {} : { sure: true as const }
   if (window.kind === 'length' && window.of === 'stretch') {
     const stretch = stretchOf(procedure, run, fastener, value)
     if (stretch === null) return refused('length-missing', { fastener: shown })
     const judged = judgeStretch(window, stretch, command.torque, held ?? null, onTop, null)
     if (!judged.ok) return judged
     if (judged.value === null) return refused('torque-missing', { fastener: shown })
-    return done({ reading: taken.value.reading, ...asked, stretch_nm: stretch, ...judged.value })
+    return done({ reading: read.value.reading, ...sureness, stretch_nm: stretch, ...judged.value })
   }
   const verdict = moved ? 'moved' : verdictOf(window, turned + value)
-  return done({ reading: taken.value.reading, ...asked, ...from, verdict })
+  return done({ reading: read.value.reading, ...sureness, ...from, verdict })
 }
 
 interface JudgedStretch {
@@ -226,14 +226,14 @@ function judgeStretch(
   window: LengthWindow,
   stretch: number,
   typed: PullCommand['torque'],
-  held: HeldWrench | null,
+  heldWrench: HeldWrench | null,
   running: Torque,
   before: Reading | null,
 ): Outcome<JudgedStretch | null> {
   if (window.torque === undefined) return done({ verdict: verdictOf(window, stretch) })
-  const taken = typed === undefined ? null : takeReading(window.torque, typed, held, running)
-  if (taken?.ok === false) return taken
-  const torque = taken?.value.reading ?? before
+  const read = typed === undefined ? null : takeReading(window.torque, typed, heldWrench, running)
+  if (read?.ok === false) return read
+  const torque = read?.value.reading ?? before
   if (torque === null) return done(null)
   const outcome = stretchOutcome(window, nanometres(stretch), torqueRead(torque))
   return done({ verdict: verdictOfStretch(outcome), torque })
@@ -273,17 +273,17 @@ export function decideReadAgain(
   const window = pull && pass ? windowOf(pass, pull.fastener) : null
   if (!pull || !flagged || window === null) return refused('not-flagged-reading', { pull: number })
   const onTop = runningTorque(pull.running)
-  const taken = takeReading(window, reading, pull.held, onTop)
-  if (!taken.ok) return taken
+  const read = takeReading(window, reading, pull.held, onTop)
+  if (!read.ok) return read
   const reason = readReason(typed, { what: 'pull-read-again' })
   if (!reason.ok) return reason
-  const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, taken.value.value)
+  const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, read.value.value)
   if (stretch !== null && window.kind === 'length') {
     const judged = judgeStretch(window, stretch, torque, pull.held, onTop, pull.torque)
     if (!judged.ok) return judged
     if (judged.value === null) return refused('torque-missing', { fastener: pull.fastener })
     const again = { type: 'pull-read-again', version: 1, procedure: procedure.id, pull: number } as const
-    const { reading } = taken.value
+    const { reading } = read.value
     return done([{ ...again, reading, ...judged.value, stretch_nm: stretch, reason: reason.value }])
   }
   return done([
@@ -292,8 +292,8 @@ export function decideReadAgain(
       version: 1,
       procedure: procedure.id,
       pull: number,
-      reading: taken.value.reading,
-      verdict: verdictOf(window, pull.from + taken.value.value),
+      reading: read.value.reading,
+      verdict: verdictOf(window, pull.from + read.value.value),
       reason: reason.value,
     },
   ])

@@ -7,7 +7,7 @@ const fewestLetters = 3
  * A reason, an answer or a note as it is typed, blanks around it cut off. Refuses `reason-missing` with fewer
  * than three letters or digits.
  */
-export function readReason(typed: string, asked: Facts<'reason-missing'>['asked']): Outcome<string> {
+export function readReason(typed: string, reasonFor: Facts<'reason-missing'>['reasonFor']): Outcome<string> {
   const letters = typed.match(/[\p{L}\p{N}]/gu)?.length ?? 0
-  return letters < fewestLetters ? refused('reason-missing', { asked }) : done(typed.trim())
+  return letters < fewestLetters ? refused('reason-missing', { reasonFor }) : done(typed.trim())
 }

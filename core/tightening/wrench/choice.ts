@@ -67,10 +67,10 @@ export function usableFor(
   if (window.target <= 0) return refused('wrench-target-zero', {})
   const usable: UsableWrench[] = []
   const unfit: RefusedWrench[] = []
-  for (const held of setups) {
-    const set = settingOf(held, window, today)
+  for (const setup of setups) {
+    const set = settingOf(setup, window, today)
     if (set.ok) usable.push(set.value)
-    else unfit.push({ ...held, problem: set.problem })
+    else unfit.push({ ...setup, problem: set.problem })
   }
   usable.sort(
     (one, other) =>
@@ -97,26 +97,26 @@ function offMiddle({ wrench, mark }: UsableWrench): number {
 }
 
 /** How to set one wrench for a pull, or why it cannot be. */
-function settingOf(held: WrenchSetup, window: TorqueWindow, today: string): Outcome<UsableWrench> {
-  const { wrench } = held
+function settingOf(setup: WrenchSetup, window: TorqueWindow, today: string): Outcome<UsableWrench> {
+  const { wrench } = setup
   const { unit, step } = wrench.scale
-  const share = scaleShare(held)
+  const share = scaleShare(setup)
   if (!share.ok) return share
   const exact = newtonMetres(window.target * share.value)
-  const range = outsideRange(held, exact)
+  const range = outsideRange(setup, exact)
   if (range !== null) return { ok: false, problem: range }
 
   const mark = nearestMark(wrench, exact)
   const torque = newtonMetres((mark ?? 0) / share.value)
   if (mark === null || outside({ least: torque, most: torque }, window))
-    return { ok: false, problem: tooCoarse(held, exact, window) }
+    return { ok: false, problem: tooCoarse(setup, exact, window) }
 
   const deviation = permittedDeviation(wrench)
   const least = newtonMetres(torque / (1 + deviation))
   const most = newtonMetres(torque / (1 - deviation))
   const reach = outside({ least, most }, window) ? 'may-leave' : 'within'
   return done({
-    ...held,
+    ...setup,
     exact,
     mark,
     setting: torqueAmount(mark, unit, decimalsOf(step)),
@@ -127,7 +127,7 @@ function settingOf(held: WrenchSetup, window: TorqueWindow, today: string): Outc
     most,
     reach,
     warnings: [
-      reach === 'may-leave' && window.tolerance === 'spec' ? mayLeave(held, { least, most }, window) : null,
+      reach === 'may-leave' && window.tolerance === 'spec' ? mayLeave(setup, { least, most }, window) : null,
       calibrationWarning(wrench, today),
     ].filter((warning) => warning !== null),
   })

@@ -43,11 +43,14 @@ export function heldAs({ wrench, adapter }: WrenchSetup): HeldWrench {
  *
  * Refuses what `scaleShare` refuses.
  */
-export function fastenerShare(held: HeldWrench | null): Outcome<number> {
-  if (held?.adapter === undefined) return done(1)
-  const { name, offset_nm, angle_deg } = held.adapter
+export function fastenerShare(heldWrench: HeldWrench | null): Outcome<number> {
+  if (heldWrench?.adapter === undefined) return done(1)
+  const { name, offset_nm, angle_deg } = heldWrench.adapter
   const share = leverShare(
-    { name: held.wrench, length: held.length_nm === undefined ? undefined : nanometres(held.length_nm) },
+    {
+      name: heldWrench.wrench,
+      length: heldWrench.length_nm === undefined ? undefined : nanometres(heldWrench.length_nm),
+    },
     { name, offset: nanometres(offset_nm), angle: degrees(angle_deg) },
   )
   return share.ok ? done(1 / share.value) : share

@@ -39,10 +39,10 @@ export const benchCard = {
   /** `reason` is null while the order is not recorded; one text for each of the maker’s orders. */
   ownOrder: ({
     reason,
-    given,
+    ofMaker: given,
   }: {
     readonly reason: string | null
-    readonly given: readonly (readonly string[])[]
+    readonly ofMaker: readonly (readonly string[])[]
   }): RichText => [
     { strong: '! Own order, not the maker’s.' },
     ` ${reason === null ? 'It is not recorded yet.' : `Why: ${reason}.`} ` +

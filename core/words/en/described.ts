@@ -152,8 +152,8 @@ export const described = {
   // Notes beside the drawing, and the callout at what is next
   gap: ({ reading, limits }: { readonly reading: string; readonly limits: string }) =>
     `gap ${reading}, ${limits}`,
-  checkNote: ({ name, said }: { readonly name: string; readonly said: readonly string[] }) =>
-    `${name}: ${said.length === 0 ? 'not good' : said.join(', ')}`,
+  checkNote: ({ name, said: texts }: { readonly name: string; readonly said: readonly string[] }) =>
+    `${name}: ${texts.length === 0 ? 'not good' : texts.join(', ')}`,
   byHand: 'by hand',
   loosen: 'loosen',
   measure: 'measure',

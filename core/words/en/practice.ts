@@ -216,11 +216,11 @@ export const practice = {
     someFits: 'One of these can be used: compare the value with the range of each.',
     gives: (of: {
       readonly value: string
-      readonly given: string
+      readonly byValue: string
       readonly times: string
-      readonly asked: string
+      readonly target: string
     }) =>
-      `${of.value} would give the fastener ${of.given}: ${of.times} times the ${of.asked} that are asked for.`,
+      `${of.value} would give the fastener ${of.byValue}: ${of.times} times the ${of.target} that are asked for.`,
   },
 
   angle: {

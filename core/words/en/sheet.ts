@@ -119,11 +119,11 @@ export const sheet = {
     outside: ({ numbers }: { readonly numbers: readonly string[] }) => `! not within: ${numbers.join(', ')}`,
     wrench: 'Wrench',
     wrenchWith: (facts: {
-      readonly held: string
+      readonly wrench: string
       readonly number: string | null
       readonly calibrated: string | null
     }) =>
-      `${facts.held}${facts.number === null ? '' : `, no. ${facts.number}`}` +
+      `${facts.wrench}${facts.number === null ? '' : `, no. ${facts.number}`}` +
       (facts.calibrated === null ? '' : `, calibrated ${facts.calibrated}`),
     notStarted: 'not started',
     underWay: 'under way',
@@ -179,9 +179,9 @@ export const sheet = {
 
   run: {
     states: { done: 'done', started: 'under way', 'not-started': 'not started' },
-    ownOrder: (facts: Reasoned & { readonly own: readonly string[]; readonly given: readonly string[] }) =>
+    ownOrder: (facts: Reasoned & { readonly own: readonly string[]; readonly ofMaker: readonly string[] }) =>
       `! Own order, not the maker’s: ${facts.own.join(', ')}. Why: ${facts.reason} (${facts.stamp}). ` +
-      `The maker’s order: ${facts.given.join(', ')}.`,
+      `The maker’s order: ${facts.ofMaker.join(', ')}.`,
     declaredNew: ({ group, stamp }: Stamped & { readonly group: string }) =>
       `${group} declared new: ${stamp}.`,
     pass: 'Pass',

@@ -18,7 +18,7 @@ interface PullInput {
   readonly units: Parameters<typeof unitOf>[1]
   /** The reading as typed, or as it was reached on the drawing; empty without one. */
   readonly typed: string
-  readonly held: UsableWrench | null
+  readonly heldWrench: UsableWrench | null
   /** How long was waited, in seconds; null where the procedure does not wait. */
   readonly waited: number | null
 }
@@ -56,12 +56,12 @@ export class PullConfirmation {
     const { task } = this.#desk
     if (task.kind !== 'pull') return
     const { moved = false, sure = false, shortened = null, overTime } = this.#answers
-    const { units, typed, held, waited } = this.#input()
+    const { units, typed, heldWrench, waited } = this.#input()
     const unit = task.window && unitOf(task.window, units)
     const reading = unit && typed ? { typed, unit } : null
     const recorded = this.#field.typed
     const torque = task.pass.kind === 'tighten-to-stretch' ? this.#desk.torqueTyped.trim() : ''
-    const isConfirmed = await this.#desk.pull(task.next, reading, moved, null, held, {
+    const isConfirmed = await this.#desk.pull(task.next, reading, moved, null, heldWrench, {
       ...this.#desk.running.typedFor(task.next, units.torque),
       ...(torque !== '' && { torque: { typed: torque, unit: units.torque } }),
       ...(waited !== null && { waited: { seconds: waited, shortened } }),

@@ -74,7 +74,7 @@ export class RunDesk {
   /** The torque at which a fastener was long enough, as typed, where it is tightened until it is. */
   torqueTyped = $state('')
   /** The wrench that a person chose, by `keyOf`; null while the best one is. */
-  #held = $state<string | null>(null)
+  #chosen = $state<string | null>(null)
 
   readonly procedure: Procedure = $derived.by(() =>
     this.#spec.procedures.find(({ id }) => id === this.#procedure())!,
@@ -115,15 +115,15 @@ export class RunDesk {
     return this.#aboutFastener?.number ?? null
   }
 
-  take(held: WrenchSetup | null) {
-    this.#held = held === null ? anotherWrench : keyOf(held)
+  take(setup: WrenchSetup | null) {
+    this.#chosen = setup === null ? anotherWrench : keyOf(setup)
     this.#asking = null
   }
   /** The wrench for a pull: the chosen one, while it can be used, else the best; null for one that the shop has not listed. */
   heldFor(choice: WrenchChoice | null): UsableWrench | null {
-    if (choice === null || this.#held === anotherWrench) return null
+    if (choice === null || this.#chosen === anotherWrench) return null
     const usable = bareFirst(choice)
-    return usable.find((each) => keyOf(each) === this.#held) ?? usable[0] ?? null
+    return usable.find((each) => keyOf(each) === this.#chosen) ?? usable[0] ?? null
   }
 
   ask(what: Asking) {
@@ -211,14 +211,14 @@ export class RunDesk {
   isAsked(
     planned: PlannedPull,
     typed: { typed: string; unit: Reading['unit'] },
-    held: WrenchSetup | null,
+    setup: WrenchSetup | null,
   ): boolean {
     const { run } = this
     if (run === undefined) return false
     const running = this.running.readFor(planned, isBenchUnit(typed.unit) ? typed.unit : 'N·m')
     if (running?.ok === false || (running === null && this.running.isOnTop(planned))) return false
     const onTop = runningTorque(running?.value ?? null)
-    return isReadingAsked(this.#spec, this.procedure, run, planned, typed, held && heldAs(held), onTop)
+    return isReadingAsked(this.#spec, this.procedure, run, planned, typed, setup && heldAs(setup), onTop)
   }
 
   /** A length that does not go with the others was refused: a person has to say that it is right. */
@@ -232,7 +232,7 @@ export class RunDesk {
     reading: TypedReading | null,
     moved: boolean,
     outOfOrder: string | null,
-    held: WrenchSetup | null,
+    setup: WrenchSetup | null,
     more: Pick<PullCommand, 'torque' | 'running' | 'waited' | 'sure' | 'overTime'> = {},
   ) {
     return this.#act({
@@ -241,7 +241,7 @@ export class RunDesk {
       pass,
       fastener,
       reading,
-      ...(held !== null && { held: heldAs(held) }),
+      ...(setup !== null && { held: heldAs(setup) }),
       ...more,
       moved,
       outOfOrder,

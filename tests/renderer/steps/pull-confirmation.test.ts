@@ -26,7 +26,7 @@ function bench() {
     },
   }
   const field = { typed: '', clear: () => undefined }
-  const input = { units: { torque: 'N·m', length: 'mm' }, typed: '', held: null, waited: null }
+  const input = { units: { torque: 'N·m', length: 'mm' }, typed: '', heldWrench: null, waited: null }
   bench.confirmation = new PullConfirmation(
     desk as unknown as RunDesk,
     field as unknown as ReadingField,

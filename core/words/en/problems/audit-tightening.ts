@@ -61,12 +61,12 @@ export const auditTighteningWords = {
       group: string
       torque: AmountText
       longer: AmountText
-      asked: AmountText
+      bound: AmountText
       tooShort: boolean
     },
   ) =>
     `${facts.procedure}, pass ${facts.pass}: calculated from their thread, grip and friction, ${facts.torque} makes ` +
-    `${facts.group} ${facts.longer} longer at ${facts.tooShort ? 'most' : 'least'}, and ${facts.asked} is the ` +
+    `${facts.group} ${facts.longer} longer at ${facts.tooShort ? 'most' : 'least'}, and ${facts.bound} is the ` +
     `${facts.tooShort ? 'minimum' : 'maximum'} that is asked for. Check the torques, the stretch and the grip.`,
   'torque-after-turn': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: ${listed(facts.numbers)} would be torqued after they were turned by an angle: ` +

@@ -1,7 +1,7 @@
 import type { AmountText } from '../../amount.ts'
 import type { PhraseText } from '../../phrase.ts'
 import { clock } from '../durations.ts'
-import { askedText, type Asked } from './asked.ts'
+import { reasonText, type ReasonFor } from './reason-for.ts'
 
 export interface Of {
   /** The number beside the fastener on the drawing; null for an action between passes. */
@@ -140,7 +140,8 @@ export const tighteningWords = {
     `Only the last pull can be taken back: ${last === null ? 'the action' : `fastener ${last}`} in pass ${pass}. ` +
     'Take that back first, or note a problem.',
   'flag-not-open': ({ flag }: { readonly flag: number }) => `Flag ${flag} is not waiting for an answer.`,
-  'reason-missing': ({ asked }: { readonly asked: Asked }) => `Say ${askedText(asked)}, in a word at least.`,
+  'reason-missing': ({ reasonFor }: { readonly reasonFor: ReasonFor }) =>
+    `Say ${reasonText(reasonFor)}, in a word at least.`,
   'reading-under': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too little.${inUnit(otherUnit)} Take it back and pull it again, or say ` +
     'what was done.',

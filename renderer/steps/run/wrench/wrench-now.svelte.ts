@@ -31,7 +31,7 @@ export class WrenchNow {
   })
 
   /** Null for one that is not among the shop's. */
-  readonly held: UsableWrench | null = $derived.by(() => this.#desk.heldFor(this.choice))
+  readonly heldWrench: UsableWrench | null = $derived.by(() => this.#desk.heldFor(this.choice))
 
   /**
    * A torque, or that of a stretch which has one as well, with what goes on top of it. Null until that is read: a wrench that was
@@ -42,10 +42,10 @@ export class WrenchNow {
     const planned = task.kind === 'pull' ? task.next : task.kind === 'picked' ? task.open : null
     if (planned === null) return null
     const window = task.kind === 'pull' ? task.window : windowNow(procedure, run, planned)
-    const asked = window && torqueWindowIn(window)
+    const torqueAsked = window && torqueWindowIn(window)
     const unit = this.#bench.units.torque
-    if (!asked || this.#desk.running.isAwaited(planned, unit)) return null
+    if (!torqueAsked || this.#desk.running.isAwaited(planned, unit)) return null
     const running = this.#desk.running.readFor(planned, unit)
-    return withRunning(asked, runningTorque(running?.ok ? running.value : null))
+    return withRunning(torqueAsked, runningTorque(running?.ok ? running.value : null))
   }
 }

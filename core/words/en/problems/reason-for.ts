@@ -17,7 +17,7 @@ interface OfStep {
 }
 
 /** What a person is asked to say in their own words, by what it is for. */
-const asked = {
+const reasons = {
   'readings-withdrawn': ({ position }: AtPosition) => `why the readings of ${position} do not count`,
   'undersize-declared': (facts: {
     readonly positions: readonly string[]
@@ -59,12 +59,12 @@ const asked = {
 type None = Record<never, never>
 
 /** What is asked for, with the facts that its text needs. */
-export type Asked = {
-  readonly [What in keyof typeof asked]: { readonly what: What } & Parameters<(typeof asked)[What]>[0]
-}[keyof typeof asked]
+export type ReasonFor = {
+  readonly [What in keyof typeof reasons]: { readonly what: What } & Parameters<(typeof reasons)[What]>[0]
+}[keyof typeof reasons]
 
 /** As a clause: `why the bead is wiped off`. */
-export function askedText(facts: Asked): string {
-  const text = asked[facts.what] as (facts: Asked) => string
+export function reasonText(facts: ReasonFor): string {
+  const text = reasons[facts.what] as (facts: ReasonFor) => string
   return text(facts)
 }
