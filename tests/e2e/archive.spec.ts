@@ -45,45 +45,44 @@ function lines({ page }: Bench) {
   return page.getByRole('row').filter({ has: page.getByRole('checkbox') })
 }
 
-test(
-  'a build from elsewhere is dropped on the archive: once, again, longer, and as a fork',
-  onDesktopToo,
-  async ({ bench, elsewhere }) => {
-    const { page } = bench
-    const build = await elsewhere.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz')
-    const first = await elsewhere.export(build)
-    await elsewhere.goOn(build, ({ seq }) => seq >= 4)
-    const longer = await elsewhere.export(build)
-    const forkOf = await withDataFolder(async (folder) => {
-      const third = await OtherBench.at(folder)
-      await third.get('builds.import', { text: first })
-      await third.act(build, { type: 'void-build', reason: 'Tried on the wrong case' }, 'I. Brandvold')
-      const text = await third.export(build)
-      await third.close()
-      return text
-    })
+test('a build from elsewhere is dropped on the archive: once, again, longer, and as a fork', async ({
+  bench,
+  elsewhere,
+}) => {
+  const { page } = bench
+  const build = await elsewhere.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz')
+  const first = await elsewhere.export(build)
+  await elsewhere.goOn(build, ({ seq }) => seq >= 4)
+  const longer = await elsewhere.export(build)
+  const forkOf = await withDataFolder(async (folder) => {
+    const third = await OtherBench.at(folder)
+    await third.get('builds.import', { text: first })
+    await third.act(build, { type: 'void-build', reason: 'Tried on the wrong case' }, 'I. Brandvold')
+    const text = await third.export(build)
+    await third.close()
+    return text
+  })
 
-    await page.getByRole('button', { name: 'Archive', exact: true }).click()
-    const outcome = page.locator('.outcome')
-    await drop(bench, first)
-    await expect(outcome).toContainText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)
-    await drop(bench, first)
-    await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
-    await drop(bench, longer)
-    await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
-    await drop(bench, forkOf)
-    await expect(outcome).toContainText('was continued differently in two places: from entry 2 on')
-    const sides = outcome.getByRole('row')
-    await expect(sides.nth(1)).toContainText('marks noted')
-    await expect(sides.nth(2)).toContainText('build voided')
-    await expect(sides.nth(2)).toContainText('I. Brandvold')
-    await expect(lines(bench)).toHaveCount(1)
+  await page.getByRole('button', { name: 'Archive', exact: true }).click()
+  const outcome = page.locator('.outcome')
+  await drop(bench, first)
+  await expect(outcome).toContainText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)
+  await drop(bench, first)
+  await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
+  await drop(bench, longer)
+  await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
+  await drop(bench, forkOf)
+  await expect(outcome).toContainText('was continued differently in two places: from entry 2 on')
+  const sides = outcome.getByRole('row')
+  await expect(sides.nth(1)).toContainText('marks noted')
+  await expect(sides.nth(2)).toContainText('build voided')
+  await expect(sides.nth(2)).toContainText('I. Brandvold')
+  await expect(lines(bench)).toHaveCount(1)
 
-    await outcome.getByRole('button', { name: /^Open \d{4}-001/ }).click()
-    await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-    await expect(page.getByText(/^Step 4 of /)).toBeVisible()
-  },
-)
+  await outcome.getByRole('button', { name: /^Open \d{4}-001/ }).click()
+  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+  await expect(page.getByText(/^Step 4 of /)).toBeVisible()
+})
 
 test('files that are no whole export are refused in a sentence, and nothing is imported', async ({
   bench,

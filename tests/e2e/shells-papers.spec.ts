@@ -1,7 +1,7 @@
 import Papa from 'papaparse'
 import type { Locator } from '@playwright/test'
 import { readQr } from '../qr/read-qr.ts'
-import { expect, onDesktopToo, test, type Bench } from './bench.ts'
+import { expect, test, type Bench } from './bench.ts'
 import { Machinist } from './machinist.ts'
 import { pagesOf } from './pdf.ts'
 
@@ -38,53 +38,51 @@ async function readSquare(square: Locator): Promise<string> {
   return readQr(modules)
 }
 
-test(
-  'a short shelf: the fewest to order, on paper and as CSV, with a label for every half',
-  onDesktopToo,
-  async ({ unopened: bench }) => {
-    const { page } = bench
-    const machinist = new Machinist(bench)
-    await machinist.atTheMains('1 2 3 2', 'H G F G')
-    await machinist.countTray({ T: '6' })
-    await expect(machinist.panel).toContainText('To order: 2 × T.')
-    await page.getByRole('button', { name: 'Order and labels' }).click()
+test('a short shelf: the fewest to order, on paper and as CSV, with a label for every half', async ({
+  unopened: bench,
+}) => {
+  const { page } = bench
+  const machinist = new Machinist(bench)
+  await machinist.atTheMains('1 2 3 2', 'H G F G')
+  await machinist.countTray({ T: '6' })
+  await expect(machinist.panel).toContainText('To order: 2 × T.')
+  await page.getByRole('button', { name: 'Order and labels' }).click()
 
-    const order = await csvOf(bench, 'Order list as CSV')
-    expect(order.name).toMatch(/^order-\d{4}-001\.csv$/)
-    expect(order.rows).toContainEqual(
-      expect.objectContaining({ fit: 'Main bearings', grade: 'T', size: 'standard', count: '2' }),
-    )
-    const labels = await csvOf(bench, 'Labels as CSV')
-    const number = /-(\d{4}-001)\.csv$/.exec(labels.name)![1]
-    const ofMains = labels.rows.filter(({ position }) => position?.startsWith('M'))
-    expect(ofMains).toHaveLength(8)
-    expect(ofMains[0]).toMatchObject({
-      position: 'M1',
-      half: 'upper',
-      grade: 'T',
-      code: `BEDPLATE ${number} M1 UPPER`,
-    })
-    expect(ofMains.filter(({ from }) => from === 'to order')).toHaveLength(2)
-    const squares = page.getByRole('img', { name: /^QR code/ })
-    const said = await Promise.all((await squares.all()).map(readSquare))
-    const halves = ['M1', 'M2', 'M3', 'M4', 'B1', 'B2', 'B3'].flatMap((each) => [
-      `${each} UPPER`,
-      `${each} LOWER`,
-    ])
-    expect(said).toEqual(['ORDER', ...halves].map((what) => `BEDPLATE ${number} ${what}`))
+  const order = await csvOf(bench, 'Order list as CSV')
+  expect(order.name).toMatch(/^order-\d{4}-001\.csv$/)
+  expect(order.rows).toContainEqual(
+    expect.objectContaining({ fit: 'Main bearings', grade: 'T', size: 'standard', count: '2' }),
+  )
+  const labels = await csvOf(bench, 'Labels as CSV')
+  const number = /-(\d{4}-001)\.csv$/.exec(labels.name)![1]
+  const ofMains = labels.rows.filter(({ position }) => position?.startsWith('M'))
+  expect(ofMains).toHaveLength(8)
+  expect(ofMains[0]).toMatchObject({
+    position: 'M1',
+    half: 'upper',
+    grade: 'T',
+    code: `BEDPLATE ${number} M1 UPPER`,
+  })
+  expect(ofMains.filter(({ from }) => from === 'to order')).toHaveLength(2)
+  const squares = page.getByRole('img', { name: /^QR code/ })
+  const said = await Promise.all((await squares.all()).map(readSquare))
+  const halves = ['M1', 'M2', 'M3', 'M4', 'B1', 'B2', 'B3'].flatMap((each) => [
+    `${each} UPPER`,
+    `${each} LOWER`,
+  ])
+  expect(said).toEqual(['ORDER', ...halves].map((what) => `BEDPLATE ${number} ${what}`))
 
-    for (const paper of ['A4', 'Letter']) {
-      await page.getByRole('button', { name: paper }).click()
-      const pages = await pagesOf(await bench.pdf())
-      const text = pages.join(' ')
-      expect(text).toContain('Shells to order')
-      expect(text).toMatch(/Main bearings T standard upper or lower 2/)
-      for (const position of ['M1 upper', 'M4 lower']) expect(text).toContain(position)
-      expect(text).toContain('DEMO')
-      expect(text).not.toContain('Back to the build')
-      pages.forEach((words, index) => expect(words).toContain(`page ${index + 1} of ${pages.length}`))
-    }
-    await page.getByRole('button', { name: 'Back to the build' }).click()
-    await machinist.finishStep('Choose mains')
-  },
-)
+  for (const paper of ['A4', 'Letter']) {
+    await page.getByRole('button', { name: paper }).click()
+    const pages = await pagesOf(await bench.pdf())
+    const text = pages.join(' ')
+    expect(text).toContain('Shells to order')
+    expect(text).toMatch(/Main bearings T standard upper or lower 2/)
+    for (const position of ['M1 upper', 'M4 lower']) expect(text).toContain(position)
+    expect(text).toContain('DEMO')
+    expect(text).not.toContain('Back to the build')
+    pages.forEach((words, index) => expect(words).toContain(`page ${index + 1} of ${pages.length}`))
+  }
+  await page.getByRole('button', { name: 'Back to the build' }).click()
+  await machinist.finishStep('Choose mains')
+})

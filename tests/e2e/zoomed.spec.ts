@@ -43,32 +43,36 @@ const moments: Readonly<Record<string, Far>> = {
   'a pass is pulled': afterPulls(7),
 }
 
-for (const [moment, far] of Object.entries(moments))
-  test(`at 200 % zoom, where ${moment}, the panel is below the drawing and all of it can be used`, async ({
-    unopened: bench,
-  }) => {
-    const { page } = bench
-    await openAt(bench, { engine: /Skerry 3/, name: 'Zoomed', person: 'R. Halloran', far })
-    for (const size of zoomed) {
-      await page.setViewportSize(size)
-      await expect
-        .poll(async () => (await parts(page))[1]!.right - (await parts(page))[1]!.left)
-        .toBeGreaterThan(size.width * 0.9)
-      const found = await parts(page)
-      for (const [index, { name, left, right, top }] of found.entries()) {
-        expect(top, `${name} at ${size.width}`).toBeGreaterThanOrEqual(found[index - 1]?.bottom ?? 0)
-        expect(left, name).toBeGreaterThanOrEqual(0)
-        expect(right, name).toBeLessThanOrEqual(size.width)
+test('at 200 % zoom the panel is below the drawing and all of it can be used', async ({
+  unopened: bench,
+}) => {
+  const { page } = bench
+  for (const [moment, far] of Object.entries(moments))
+    await test.step(`where ${moment}`, async () => {
+      await openAt(bench, { engine: /Skerry 3/, name: 'Zoomed', person: 'R. Halloran', far })
+      for (const size of zoomed) {
+        await page.setViewportSize(size)
+        await expect
+          .poll(async () => (await parts(page))[1]!.right - (await parts(page))[1]!.left)
+          .toBeGreaterThan(size.width * 0.9)
+        const found = await parts(page)
+        for (const [index, { name, left, right, top }] of found.entries()) {
+          expect(top, `${name} at ${size.width}`).toBeGreaterThanOrEqual(found[index - 1]?.bottom ?? 0)
+          expect(left, name).toBeGreaterThanOrEqual(0)
+          expect(right, name).toBeLessThanOrEqual(size.width)
+        }
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+          size.width,
+        )
+        // Nothing of the panel is hidden behind a bar of its own: the page alone scrolls.
+        expect(
+          await page.evaluate(() => {
+            const { scrollHeight, clientHeight } = document.querySelector('.panel')!
+            return scrollHeight - clientHeight
+          }),
+        ).toBeLessThanOrEqual(1)
+        expect(await outOfReach(page)).toEqual([])
       }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(size.width)
-      // Nothing of the panel is hidden behind a bar of its own: the page alone scrolls.
-      expect(
-        await page.evaluate(() => {
-          const { scrollHeight, clientHeight } = document.querySelector('.panel')!
-          return scrollHeight - clientHeight
-        }),
-      ).toBeLessThanOrEqual(1)
-      expect(await outOfReach(page)).toEqual([])
-    }
-    if (moment === 'a pass is pulled') await new Mechanic(page, 'pointer').confirm()
-  })
+      if (moment === 'a pass is pulled') await new Mechanic(page, 'pointer').confirm()
+    })
+})
