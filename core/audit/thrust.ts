@@ -1,7 +1,7 @@
-import { thrustPairs } from '../bearing/index.ts'
+import { thrustPairs, washerFor } from '../bearing/index.ts'
 import type { EngineSpec } from '../engine/index.ts'
 import type { Span } from '../words/index.ts'
-import { difference, lengthAmount, sum, type Length } from '../quantity/index.ts'
+import { difference, half, lengthAmount, sum, type Length } from '../quantity/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
 /** Thrust washers: all of them by a table or all by their thickness, and of those no two alike and no step too wide. */
@@ -24,17 +24,19 @@ export function auditThrust({ endFloat }: EngineSpec): readonly Finding[] {
 type EndFloat = NonNullable<EngineSpec['endFloat']>
 
 /**
- * The rows of a table against the thicknesses they name. The floats of a table are measured with the washers of the row that
- * leaves them as they are, the one whose floats are within the limits: any other pair changes the float by twice what it is thicker.
+ * The rows of a table against the thicknesses they name. The floats of a table are measured with the washers that it gives for a
+ * float in the middle of the limits: any other pair changes the float by twice what it is thicker.
  */
-function auditTable({ washers, least, most }: EndFloat): readonly Finding[] {
+function auditTable(endFloat: EndFloat): readonly Finding[] {
+  const { washers, least, most } = endFloat
   const rows = washers.flatMap((washer, index) =>
     washer.floatFrom === undefined || washer.floatTo === undefined
       ? []
       : [{ ...washer, from: washer.floatFrom, to: washer.floatTo, index }],
   )
-  const measuredWith = rows.find(({ from, to }) => from >= least && to <= most)
-  if (measuredWith === undefined) return []
+  const supposed = washerFor(endFloat, half(sum(least, most)))
+  if (!supposed.ok) return []
+  const measuredWith = supposed.value
   return rows.flatMap(({ name, thickness, from, to, index }) => {
     const thicker = difference(thickness, measuredWith.thickness)
     const leaves = (float: Length) => difference(float, sum(thicker, thicker))

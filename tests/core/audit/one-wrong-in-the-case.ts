@@ -1,0 +1,97 @@
+import { named, nth, type Draft } from '../engine/demo.ts'
+import type { OneWrong } from './one-wrong.ts'
+
+const skerry = (change: (spec: Draft) => unknown): OneWrong => ['skerry-3', change]
+const moor = (change: (spec: Draft) => unknown): OneWrong => ['moor-flat-4', change]
+
+/** Without a step, and nothing that names it. */
+const without = (id: string) =>
+  skerry((spec) => {
+    spec.steps = spec.steps.filter((step) => step.id !== id)
+    for (const step of spec.steps) step.after = (step.after ?? []).filter((each) => each !== id)
+    for (const caution of spec.cautions) caution.steps = caution.steps?.filter((each) => each !== id)
+  })
+
+const entered = (checkedBy?: string) =>
+  skerry((spec) => {
+    const source = { kind: 'entered', from: 'Shop notes', enteredBy: 'Ada Brook', on: '2026-03-31' } as const
+    spec.source = { ...source, ...(checkedBy && { checkedBy }) }
+  })
+
+const measure = (spec: Draft, id: string) => {
+  const all = spec.steps.flatMap((step) => (step.kind === 'measure-limits' ? step.measures : []))
+  return named(all, id)
+}
+
+/** One thing wrong with the case, its beads, the steps or the parts. */
+export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
+  'source-unchecked': entered(),
+  'source-checked-by-same': entered('Ada Brook'),
+  'standing-caution-missing': skerry((spec) => spec.cautions.shift()),
+
+  'saddles-out-of-order': skerry((spec) => {
+    const [, second, third] = spec.case.saddles
+    ;[second!.at, third!.at] = [third!.at, second!.at]
+  }),
+  'bearings-overlap': skerry((spec) => (nth(spec.case.rods, 1).at = '165 mm')),
+  'bores-overlap': skerry((spec) => (spec.case.pitch = '84 mm')),
+  'cylinder-with-two-rods': skerry((spec) => (nth(spec.case.rods, 2).cylinder = 2)),
+  'rod-without-cylinder': skerry((spec) => Object.assign(spec.case, { cylinders: 2 })),
+  'rods-missing': skerry((spec) => (spec.case.cylinders = 4)),
+  'outline-crosses-itself': skerry((spec) =>
+    named(spec.case.faces, 'joint').outline!.splice(
+      2,
+      0,
+      ['180 mm', '-100 mm'],
+      ['190 mm', '-110 mm'],
+      ['180 mm', '-110 mm'],
+      ['190 mm', '-100 mm'],
+    ),
+  ),
+  'outside-outline': skerry((spec) => (named(spec.fasteners, 'flange-9').at = ['196 mm', '860 mm'])),
+  'far-outside': skerry((spec) => (named(spec.fasteners, 'rod-1').at = ['100 mm', '3100 mm'])),
+  'parts-collide': skerry((spec) => (named(spec.case.dowels, 'dowel-1').at = ['98 mm', '86 mm'])),
+  'least-above-most': skerry((spec) => (spec.rodSideClearance = { least: '0.3 mm', most: '0.1 mm' })),
+  'limits-said-twice': skerry((spec) =>
+    Object.assign(named(spec.steps, 'end-float'), { reading: { least: '0.08 mm', most: '0.25 mm' } }),
+  ),
+
+  'bead-in-keep-out': skerry((spec) => (named(spec.beads, 'minus').width = '9 mm')),
+  'bead-outside-outline': skerry((spec) => (nth(named(spec.beads, 'plus').path, 2)[1] = '172 mm')),
+  'bead-over-hole': skerry((spec) => (named(spec.case.dowels, 'dowel-1').at = ['70 mm', '75 mm'])),
+  'bead-over-oil-passage': skerry((spec) => {
+    const bead = named(spec.beads, 'minus')
+    bead.path = bead.path.filter(([x]) => !['206 mm', '214 mm', '234 mm', '242 mm'].includes(x))
+    bead.keepOut = []
+    named(spec.case.oilPassages, 'gallery').at = ['224 mm', '-66 mm']
+  }),
+  'bead-never-laid': without('bead-plus'),
+
+  'fit-without-step': without('choose-mains'),
+  'procedure-never-run': without('sump-run'),
+  'done-in-two-steps': skerry((spec) =>
+    spec.steps.push({
+      ...{ id: 'again', name: 'Once more', kind: 'run-procedure', procedure: 'sump', after: ['sump-run'] },
+    }),
+  ),
+  'steps-in-a-ring': skerry((spec) => (named(spec.steps, 'last-look').after = ['last-look'])),
+  'step-does-not-wait': moor((spec) => (named(spec.steps, 'count').after = ['turn-crank'])),
+
+  'measure-twice': moor((spec) => (measure(spec, 'second').id = 'top')),
+  'measured-place-twice': moor((spec) => (measure(spec, 'top').at = ['Barrel 1', 'Barrel 1'])),
+  'service-limits-narrower': moor((spec) => (measure(spec, 'groove').service = { most: '0.05 mm' })),
+  'ring-gap-may-close': moor((spec) => (measure(spec, 'top').new = { least: '0 mm', most: '0.5 mm' })),
+  'ring-gap-unusual': moor((spec) => (measure(spec, 'top').new = { least: '0.030 mm', most: '0.045 mm' })),
+  'count-without-parts': moor((spec) => delete spec.parts),
+  'parts-never-counted': moor((spec) => spec.steps.pop()),
+  'part-count-differs': moor((spec) => (named(spec.parts, 'circlips').count = 9)),
+  'part-twice-in-step': moor((spec) => {
+    const part = named(spec.parts, 'sump-gaskets')
+    const [use] = part.usedIn
+    part.usedIn = [use!, use!]
+    part.count = 2 * use!.count
+  }),
+  'part-where-nothing-is-fitted': moor(
+    (spec) => (named(spec.parts, 'strainer').usedIn = [{ step: 'end-float', count: 1 }]),
+  ),
+}
