@@ -32,8 +32,8 @@ test('a ground crank with printed walls, worn shells, a taper for a length, and 
     await machinist.panel.getByRole('button', { name: '0.25 under', exact: true }).click()
     await machinist.letBounceTimePass()
     await expect(machinist.panel).toContainText('Shells for 0.25 under as printed')
-    await machinist.measure('M2', 'Bore', '60.015')
-    await machinist.measure('M2', 'Journal', '55.749')
+    await machinist.measure('M2', 'housing', '60.015')
+    await machinist.measure('M2', 'journal', '55.749')
     // 60.015 − 55.749 − 2 × 2.116: the middle of D as it is printed.
     await expect(machinist.row('M2')).toContainText('34 µm')
   })
