@@ -1,18 +1,32 @@
 import { join } from 'node:path'
-import { Bench } from './bench.ts'
+import { Bench, type Reached } from './bench.ts'
 import type { Mutation } from './mutations.ts'
 
-// Has one copy of the sources and tries the changes it is sent, one after the other.
-const root = join(import.meta.dirname, '../..')
-const bench = await Bench.open(root, JSON.parse(process.argv[2] ?? '[]') as string[])
+/** What a child is sent first: without `reached` it looks which tests come to which change. */
+export interface Task {
+  readonly tests: readonly string[]
+  readonly mutations: readonly Mutation[]
+  readonly reached: Reached | undefined
+}
 
-process.on('message', (mutation: Mutation | 'end') => {
+// Has one copy of the sources and tries the changes it is sent the numbers of, one after the other.
+const root = join(import.meta.dirname, '../..')
+let bench: Bench | undefined
+let reached: Reached = {}
+
+process.on('message', (message: Task | number | 'end') => {
   void (async () => {
-    if (mutation === 'end') {
-      await bench.close()
+    if (message === 'end') {
+      await bench?.close()
       process.exit(0)
     }
-    process.send?.(await bench.try(mutation))
+    if (typeof message === 'number') {
+      process.send?.(await bench?.try(message, reached[message] ?? []))
+      return
+    }
+    bench = await Bench.open(root, message.tests, message.mutations)
+    const found = message.reached ?? (await bench.look())
+    reached = found ?? {}
+    process.send?.(found ?? 'unsound')
   })()
 })
-process.send?.((await bench.isSound()) ? 'sound' : 'unsound')

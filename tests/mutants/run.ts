@@ -3,8 +3,10 @@ import { globSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { chance } from '../faults/chance.ts'
+import type { Fate, Reached } from './bench.ts'
+import type { Task } from './child.ts'
 import { folders, type Folder } from './folders.ts'
-import { mutationsOf, type Mutation } from './mutations.ts'
+import { apart, mutationsOf, type Mutation } from './mutations.ts'
 import { reasonFor } from './survivors.ts'
 
 // `npm run mutants -- [FOLDER …] [--sample N] [--seed N] [--at FILE:LINE]`: changes the rules of a folder one at a time and runs the
@@ -30,27 +32,32 @@ for (const folder of folders) {
 }
 
 async function carryOut(folder: Folder, mutations: readonly Mutation[], of: number): Promise<void> {
-  let { child, mostMs } = await started(folder)
-  let [killed, endless, explained] = [0, 0, 0]
-  for (const mutation of mutations) {
-    const fate = await tried(child, mutation, mostMs)
-    if (fate === 'endless') {
-      child.kill('SIGKILL')
-      endless += 1
-      ;({ child, mostMs } = await started(folder))
-    }
-    if (fate !== 'survived') {
-      killed += 1
-      continue
-    }
-    const { file, line, original, changed } = mutation
-    const reason = reasonFor(mutation)
-    if (reason !== null) explained += 1
-    console.log(JSON.stringify({ survived: `${file}:${line}`, original, changed, reason }))
+  const count: Record<Fate | 'endless' | 'explained', number> = {
+    killed: 0,
+    survived: 0,
+    endless: 0,
+    explained: 0,
   }
-  child.send('end')
+  for (const together of apart(mutations)) {
+    let running = await started(folder, together)
+    for (const [number, mutation] of together.entries()) {
+      const fate = await tried(running, number)
+      count[fate] += 1
+      if (fate === 'endless') {
+        running.child.kill('SIGKILL')
+        running = await started(folder, together, running)
+      }
+      if (fate !== 'survived') continue
+      const { file, line, original, changed } = mutation
+      const reason = reasonFor(mutation)
+      if (reason !== null) count.explained += 1
+      console.log(JSON.stringify({ survived: `${file}:${line}`, original, changed, reason }))
+    }
+    running.child.send('end')
+  }
+  const killed = count.killed + count.endless
   // What no test can notice is named with its reason, and not counted against the tests.
-  const countable = mutations.length - explained
+  const countable = mutations.length - count.explained
   const share = countable === 0 ? 1 : killed / countable
   const holds = share >= bar
   console.log(
@@ -59,8 +66,8 @@ async function carryOut(folder: Folder, mutations: readonly Mutation[], of: numb
       changes: of,
       tried: mutations.length,
       killed,
-      endless,
-      explained,
+      endless: count.endless,
+      explained: count.explained,
       percent: Math.round(1000 * share) / 10,
       bar: 100 * bar,
       holds,
@@ -69,27 +76,32 @@ async function carryOut(folder: Folder, mutations: readonly Mutation[], of: numb
   if (!holds) process.exitCode = 1
 }
 
-async function started({ name, tests }: Folder): Promise<{ child: ChildProcess; mostMs: number }> {
+interface Running {
+  readonly child: ChildProcess
+  readonly mostMs: number
+  readonly reached: Reached
+}
+
+async function started(folder: Folder, mutations: readonly Mutation[], before?: Running): Promise<Running> {
   const from = performance.now()
-  const child = fork(join(import.meta.dirname, 'child.ts'), [JSON.stringify(tests)], { silent: false })
-  const said = await new Promise((answer) => {
-    child.once('message', answer)
-    child.once('exit', answer)
+  const child = fork(join(import.meta.dirname, 'child.ts'))
+  const { tests, name } = folder
+  child.send({ tests, mutations, reached: before?.reached } satisfies Task)
+  const answer = await new Promise<unknown>((resolve) => {
+    child.once('message', resolve)
+    child.once('exit', () => resolve('unsound'))
   })
-  if (said !== 'sound') {
+  if (typeof answer !== 'object') {
     child.kill()
     throw new Error(`${name}: the tests fail on the sources as they are`)
   }
-  return { child, mostMs: patience * (performance.now() - from) }
+  const mostMs = before?.mostMs ?? patience * (performance.now() - from)
+  return { child, mostMs, reached: answer as Reached }
 }
 
-async function tried(
-  child: ChildProcess,
-  mutation: Mutation,
-  mostMs: number,
-): Promise<'killed' | 'survived' | 'endless'> {
+async function tried({ child, mostMs }: Running, number: number): Promise<Fate | 'endless'> {
   return new Promise((answer) => {
-    const end = (fate: 'killed' | 'survived' | 'endless'): void => {
+    const end = (fate: Fate | 'endless'): void => {
       clearTimeout(timer)
       child.off('exit', ended)
       answer(fate)
@@ -97,8 +109,8 @@ async function tried(
     const ended = (): void => end('endless')
     const timer = setTimeout(ended, mostMs)
     child.once('exit', ended)
-    child.once('message', (fate) => end(fate as 'killed' | 'survived'))
-    child.send(mutation)
+    child.once('message', (fate) => end(fate as Fate))
+    child.send(number)
   })
 }
 
