@@ -18,6 +18,15 @@ describe('what is measured against limits', () => {
     ])
   })
 
+  it('with the same most for a used part as for a new one is none', () => {
+    expect(
+      moor((spec) => {
+        const groove = measure(spec, 'groove')
+        groove.service = { most: groove.new.most! }
+      }),
+    ).toEqual([])
+  })
+
   it('at one place twice, or by one id twice, is a fault', () => {
     expect(moor((spec) => (measure(spec, 'top').at = ['Barrel 1', 'Barrel 1']))).toEqual([
       expect.stringContaining('Top ring end gap: “Barrel 1” is there twice.'),

@@ -53,6 +53,12 @@ describe('rods', () => {
     expect(found.filter(({ problem }) => problem.code === 'rods-missing')).toEqual([])
   })
 
+  it('are missing where the case has one of them and more cylinders', () => {
+    const spec = specOf(demoDraft('skerry-3'))
+    const found = audit({ ...spec, case: { ...spec.case, rods: spec.case.rods.slice(0, 1) } })
+    expect(found.map(({ problem }) => problem.code)).toContain('rods-missing')
+  })
+
   it('fewer than cylinders are doubted', () => {
     expect(auditAfter('skerry-3', (spec) => (spec.case.cylinders = 4))).toEqual([
       expect.stringContaining('doubt rods-missing case.rods: There are 3 rods for 4 cylinders.'),
