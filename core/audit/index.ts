@@ -9,6 +9,7 @@ import { auditLimits } from './limits.ts'
 import { auditMeasuring } from './measuring.ts'
 import { auditOrders } from './orders.ts'
 import { auditMeasures } from './measures.ts'
+import { auditPlaced } from './placed.ts'
 import { auditParts } from './parts.ts'
 import { auditPasses } from './passes.ts'
 import { auditPositions } from './positions.ts'
@@ -50,6 +51,7 @@ const subjects = [
   auditSteps,
   auditParts,
   auditMeasures,
+  auditPlaced,
 ]
 
 /** Everything that is wrong or doubtful in a spec that could be read; faults before doubts. Empty for a good one. */

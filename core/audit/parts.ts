@@ -46,6 +46,11 @@ function fits({ kind }: Step): boolean {
     case 'check':
     case 'count':
     case 'measure-limits':
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note':
       return false
     default:
       return kind satisfies never

@@ -129,6 +129,11 @@ function workOf(step: Step): Facts<'done-in-two-steps'>['work'] | null {
     case 'check':
     case 'count':
     case 'measure-limits':
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note':
       return null
     default:
       return step satisfies never

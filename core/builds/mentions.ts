@@ -98,6 +98,8 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'half-taken-out':
     case 'part-taken-out':
     case 'limit-accepted':
+    case 'place-done':
+    case 'place-undone':
     case 'ticks-removed':
     case 'part-left-over':
     case 'parts-counted':

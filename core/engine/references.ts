@@ -120,6 +120,11 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
       case 'fit-part':
       case 'check':
       case 'measure-limits':
+      case 'lubricate':
+      case 'clean':
+      case 'orient':
+      case 'align':
+      case 'note':
         return refer.face([...path, 'face'], step.face)
       case 'lay-bead':
         return refer.bead([...path, 'bead'], step.bead)

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
 import { measure } from './measure.ts'
+import { placedList } from './placed.ts'
 import { gapText, idText, nameText, sentenceText } from './text.ts'
 
 const common = {
@@ -13,6 +14,9 @@ const common = {
   /** Where an apprentice builds, somebody else must have looked at it before the build continues. */
   secondPerson: z.literal('for-an-apprentice').optional(),
 }
+
+/** Of a step that is done place by place. */
+const byPlace = { ...common, face: idText.optional(), places: placedList }
 
 /** One thing to do on the way from the bare case to the closed and proven one. */
 export const step = z.discriminatedUnion('kind', [
@@ -39,6 +43,19 @@ export const step = z.discriminatedUnion('kind', [
     face: idText.optional(),
     measures: z.array(measure).min(1, advise('measures-none')).max(30),
   }),
+  /** Oiled where it says so, and dry where it says so. */
+  z.strictObject({ ...byPlace, kind: z.literal('lubricate') }),
+  z.strictObject({ ...byPlace, kind: z.literal('clean') }),
+  /** Which way a part lies: front, side, number, groove, lip. */
+  z.strictObject({ ...byPlace, kind: z.literal('orient') }),
+  /** Marks that must meet, and meet again after so many turns of the crank. */
+  z.strictObject({
+    ...byPlace,
+    kind: z.literal('align'),
+    againAfterTurns: z.int().min(1).max(20).optional(),
+  }),
+  /** Something is read and written down. */
+  z.strictObject({ ...byPlace, kind: z.literal('note') }),
   /** What is left over is counted: every part of the list is in, or it is said where it is. */
   z.strictObject({ ...common, kind: z.literal('count') }),
   z.strictObject({
@@ -55,3 +72,9 @@ export const step = z.discriminatedUnion('kind', [
 
 export type Step = z.output<typeof step>
 export type StepKind = Step['kind']
+export type PlacedStep = Extract<Step, { readonly places: unknown }>
+
+/** Whether a step is done place by place. */
+export function isPlacedStep(step: Step): step is PlacedStep {
+  return 'places' in step
+}

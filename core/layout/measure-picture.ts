@@ -1,26 +1,21 @@
 import type { MeasuredKind } from '../engine/index.ts'
-
-/** A line of a small picture: what is metal is closed and filled, a gauge points at what is measured. */
-export interface PictureLine {
-  readonly role: 'metal' | 'edge' | 'axis' | 'gauge'
-  /** x0, y0, x1, y1, … in the picture's own units. */
-  readonly points: readonly number[]
-  readonly closed: boolean
-}
-
-/** Where a gauge goes, as a picture 300 wide and 120 high. */
-export interface MeasurePicture {
-  readonly width: number
-  readonly height: number
-  readonly lines: readonly PictureLine[]
-}
-
-const width = 300
-const height = 120
+import {
+  arc,
+  axis,
+  box,
+  edge,
+  hollow,
+  metal,
+  pipe,
+  pointer,
+  smallPicture,
+  type PictureLine,
+  type SmallPicture,
+} from './small-picture.ts'
 
 /** The picture of each thing that is measured: the part as it lies in the hand, and the gauge in the gap. */
-export function measurePicture(what: MeasuredKind): MeasurePicture {
-  return { width, height, lines: pictures[what]() }
+export function measurePicture(what: MeasuredKind): SmallPicture {
+  return smallPicture(pictures[what]())
 }
 
 const pictures: { readonly [What in MeasuredKind]: () => readonly PictureLine[] } = {
@@ -75,50 +70,4 @@ const pictures: { readonly [What in MeasuredKind]: () => readonly PictureLine[] 
     edge(arc(150, 26, 20, 0, 2 * Math.PI)),
     ...pointer(150, 26, 150, 75),
   ],
-}
-
-function metal(points: readonly number[]): PictureLine {
-  return { role: 'metal', points, closed: true }
-}
-function hollow(points: readonly number[]): PictureLine {
-  return { role: 'edge', points, closed: true }
-}
-function edge(points: readonly number[]): PictureLine {
-  return { role: 'edge', points, closed: points.length > 4 }
-}
-function axis(...points: readonly number[]): PictureLine {
-  return { role: 'axis', points, closed: false }
-}
-
-/** Metal around a hole. */
-function pipe(outer: readonly number[], inner: readonly number[]): readonly PictureLine[] {
-  return [metal(outer), hollow(inner)]
-}
-
-function box(x: number, y: number, w: number, h: number): readonly number[] {
-  return [x, y, x + w, y, x + w, y + h, x, y + h]
-}
-
-/** Points on a circle from one angle to another, in radians clockwise from straight down; backwards where the second is less. */
-function arc(x: number, y: number, radius: number, from: number, to: number): readonly number[] {
-  const steps = 48
-  return Array.from({ length: steps + 1 }, (_, step) => {
-    const angle = from + ((to - from) * step) / steps
-    return [round(x - radius * Math.sin(angle)), round(y + radius * Math.cos(angle))]
-  }).flat()
-}
-
-/** An arrow whose head is where the gauge goes. */
-function pointer(fromX: number, fromY: number, toX: number, toY: number): readonly PictureLine[] {
-  const length = Math.hypot(toX - fromX, toY - fromY)
-  const [x, y] = [(toX - fromX) / length, (toY - fromY) / length]
-  const barb = (side: number) => [round(toX - 9 * x + side * 5 * y), round(toY - 9 * y - side * 5 * x)]
-  return [
-    { role: 'gauge', points: [fromX, fromY, toX, toY], closed: false },
-    { role: 'gauge', points: [...barb(1), toX, toY, ...barb(-1)], closed: false },
-  ]
-}
-
-function round(value: number): number {
-  return Math.round(value * 10) / 10
 }

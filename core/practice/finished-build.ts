@@ -1,6 +1,7 @@
 import { clearanceWith, type Pair } from '../bearing/index.ts'
 import {
   askedPlaces,
+  askedWork,
   currentStep,
   decide,
   emptyBuild,
@@ -131,6 +132,15 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
       const { reading } = step
       const middle = reading && `${formatNumber(inMillimetres(half(sum(reading.least, reading.most))), 3)} mm`
       return { type: 'answer-check', step: step.id, good: true, reading: middle ?? null, note: '' }
+    }
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note': {
+      const open = askedWork(state, step).find(({ done }) => done === null)!
+      const ofPlace = { step: step.id, place: open.place.id, round: open.round }
+      return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? step.name : '' }
     }
     case 'measure-limits':
       return readingFor(state, step)

@@ -1,5 +1,6 @@
 import {
   askedPlaces,
+  askedWork,
   bearingAt,
   candidatesAt,
   currentStep,
@@ -42,6 +43,11 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
   'fit-shells': { 'half of the shells fitted': fitHalf },
   'fit-part': { 'part to fit': atOnce, 'single-use part used again': useAgain },
   'measure-limits': { 'limits to measure': atOnce, 'reading outside its limits': measureOutside },
+  lubricate: { 'places to oil': atOnce },
+  clean: { 'places to clean': atOnce },
+  orient: { 'parts to turn the right way': atOnce },
+  align: { 'marks to set': atOnce, 'marks to look at again': setMarks },
+  note: { 'something to note': atOnce },
   count: { 'parts to count': atOnce, 'parts all there': allCounted },
   'lay-bead': { 'bead to lay': atOnce, 'bead laid': goOn },
   check: { 'check to answer': atOnce },
@@ -222,4 +228,11 @@ function measureOutside(build: MemoryBuild, step: StepOf<'measure-limits'>): boo
   if (most === undefined) return false
   const typed = String(10 * inMillimetres(most))
   return build.act({ type: 'measure-limit', step: step.id, measure: measure.id, at, typed }).ok
+}
+
+/** The marks are set, and the crank was turned. */
+function setMarks(build: MemoryBuild, step: StepOf<'align'>): boolean {
+  return goOnUntil(build, () =>
+    askedWork(build.state, step).every(({ round, done }) => round === 2 || done !== null),
+  )
 }

@@ -49,6 +49,12 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'single-use part used again': ['moor-flat-4', 'seals-in'],
   'limits to measure': ['moor-flat-4', 'ring-gaps'],
   'reading outside its limits': ['moor-flat-4', 'ring-gaps'],
+  'places to oil': ['moor-flat-4', 'oil-mains'],
+  'places to clean': ['moor-flat-4', 'clean-case'],
+  'parts to turn the right way': ['moor-flat-4', 'piston-way'],
+  'marks to set': ['moor-flat-4', 'timing'],
+  'marks to look at again': ['moor-flat-4', 'timing'],
+  'something to note': ['moor-flat-4', 'plate'],
   'parts to count': ['moor-flat-4', 'count'],
   'parts all there': ['moor-flat-4', 'count'],
 }

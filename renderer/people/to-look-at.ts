@@ -1,4 +1,11 @@
-import { askedPlaces, checkNote, partUses, usesAt, type BuildState } from '../../core/builds/index.ts'
+import {
+  askedPlaces,
+  askedWork,
+  checkNote,
+  partUses,
+  usesAt,
+  type BuildState,
+} from '../../core/builds/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { answerText, numberOf } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
@@ -34,6 +41,14 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
       return [words.people.lookAt.halves]
     case 'fit-part':
       return [step.instruction, ...partsIn(words, spec, state, step)]
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note':
+      return askedWork(state, step).map(({ place, round, done }) =>
+        words.placed.read({ at: place.at, round, done: done !== null, note: done?.note ?? place.say }),
+      )
     case 'measure-limits':
       return askedPlaces(state, step).map(({ measure, at, measured }) =>
         words.limits.read({

@@ -7,6 +7,7 @@ import FitPartStep from './FitPartStep.svelte'
 import FitShellsStep from './FitShellsStep.svelte'
 import MarksStep from './MarksStep.svelte'
 import MeasureLimitsStep from './MeasureLimitsStep.svelte'
+import PlacedStep from './PlacedStep.svelte'
 import RunStep from './RunStep.svelte'
 import ShellsStep from './ShellsStep.svelte'
 import type { StepProps } from './step-props.ts'
@@ -21,6 +22,11 @@ const views: { readonly [Kind in StepKind]: Component<StepProps<Kind>> } = {
   check: CheckStep,
   count: CountStep,
   'measure-limits': MeasureLimitsStep,
+  lubricate: PlacedStep,
+  clean: PlacedStep,
+  orient: PlacedStep,
+  align: PlacedStep,
+  note: PlacedStep,
 }
 
 /** The view of each kind of step; a kind without one does not compile. The step handed in must be of that kind. */

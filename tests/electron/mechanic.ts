@@ -1,6 +1,7 @@
 import { sentenceOf } from '../../core/problem/index.ts'
 import {
   askedPlaces,
+  askedWork,
   currentStep,
   evolve,
   halfKey,
@@ -41,6 +42,15 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
     }
     case 'fit-part':
       return { type: 'fit-part', step: step.id }
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note': {
+      const open = askedWork(state, step).find(({ done }) => done === null)!
+      const ofPlace = { step: step.id, place: open.place.id, round: open.round }
+      return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
+    }
     case 'measure-limits': {
       const { measure, at } = askedPlaces(state, step).find(({ settled }) => !settled)!
       const typed = `${Number(measure.new.least ?? measure.new.most) / 1e6} mm`

@@ -52,6 +52,14 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'amend-build', text: event.text, reason: event.reason }
     case 'build-voided':
       return { type: 'void-build', reason: event.reason }
+    case 'place-done': {
+      const { step, place, round, note } = event
+      return { type: 'do-place', step, place, round, note: note ?? '' }
+    }
+    case 'place-undone': {
+      const { step, place, round, reason } = event
+      return { type: 'undo-place', step, place, round, reason }
+    }
     case 'limit-measured': {
       const { step, measure, at, reading } = event
       return { type: 'measure-limit', step, measure, at, typed: reading.typed }

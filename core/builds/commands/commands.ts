@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { bearingCommands } from './bearing-commands.ts'
 import { limitCommands } from './limit-commands.ts'
+import { placedCommands } from './placed-commands.ts'
 import { partCommands } from './part-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
 import { half, measuredWith, thrustPair, washersByTable } from '../events/events.ts'
@@ -60,6 +61,7 @@ export const buildCommand = z.discriminatedUnion('type', [
   ...bearingCommands,
   ...partCommands,
   ...limitCommands,
+  ...placedCommands,
   ...runCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it

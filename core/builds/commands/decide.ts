@@ -9,6 +9,7 @@ import { answerCheck } from './decide-check.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideInRun } from './decide-in-run.ts'
 import { acceptMeasured, measureLimit, replaceMeasured } from './decide-limits.ts'
+import { doPlace, undoPlace } from './decide-placed.ts'
 import { countParts, leaveOver, removeTicks, tickParts } from './decide-parts.ts'
 import { decideSecond } from './decide-second.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
@@ -85,6 +86,8 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'remove-ticks': removeTicks,
   'leave-over': leaveOver,
   'count-parts': countParts,
+  'do-place': doPlace,
+  'undo-place': undoPlace,
   'measure-limit': measureLimit,
   'accept-measured': acceptMeasured,
   'replace-measured': replaceMeasured,

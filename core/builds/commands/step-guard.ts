@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { halfName, type EngineSpec, type Step } from '../../engine/index.ts'
+import { halfName, type EngineSpec, type Step, type StepKind } from '../../engine/index.ts'
 import type { BuildState } from '../events/state.ts'
 import {
   awaitsSecondPerson,
@@ -30,13 +30,15 @@ export function stepFor(spec: EngineSpec, state: BuildState, command: StepComman
 }
 
 function stepNamed({ steps }: EngineSpec, command: StepCommand): Outcome<Step> {
-  const { kind } = stepRules[command.type]
+  const kind: StepKind | 'any' | readonly StepKind[] = stepRules[command.type].kind
+  const isOfKind = (step: Step) =>
+    kind === 'any' || (typeof kind === 'string' ? step.kind === kind : kind.includes(step.kind))
   if ('procedure' in command) {
     const { procedure } = command
     const step = steps.find((each) => each.kind === 'run-procedure' && each.procedure === procedure)
     return step === undefined ? refused('procedure-unknown', { procedure }) : done(step)
   }
-  const step = steps.find((each) => each.id === command.step && (kind === 'any' || each.kind === kind))
+  const step = steps.find((each) => each.id === command.step && isOfKind(each))
   return step === undefined ? refused('step-unknown', { step: command.step }) : done(step)
 }
 

@@ -1,4 +1,4 @@
-import type { EngineSpec, Step, StepKind } from '../../engine/index.ts'
+import { placedKinds, type EngineSpec, type Step, type StepKind } from '../../engine/index.ts'
 import type { Outcome } from '../../problem/index.ts'
 import type { BuildEvent } from '../events/events.ts'
 import type { BuildState } from '../events/state.ts'
@@ -17,7 +17,7 @@ export type Access = 'work' | 'undo' | 'any-time'
 
 interface StepRule {
   /** `any` for what may be said in every kind of step. */
-  readonly kind: StepKind | 'any'
+  readonly kind: StepKind | 'any' | readonly StepKind[]
   readonly access: Access
   /** Whether no shell of the step's fit may be in place. */
   readonly shellsOut?: true
@@ -47,6 +47,8 @@ export const stepRules = {
   'remove-ticks': { kind: 'any', access: 'any-time' },
   'leave-over': { kind: 'count', access: 'work' },
   'count-parts': { kind: 'count', access: 'work' },
+  'do-place': { kind: placedKinds, access: 'work' },
+  'undo-place': { kind: placedKinds, access: 'undo' },
   'measure-limit': { kind: 'measure-limits', access: 'work' },
   'accept-measured': { kind: 'measure-limits', access: 'work' },
   'replace-measured': { kind: 'measure-limits', access: 'work' },
@@ -78,7 +80,9 @@ export type StepCommand = CommandOf<StepCommandType>
 /** The kind of step that a command belongs to. */
 export type KindOf<Type extends StepCommandType> = (typeof stepRules)[Type]['kind'] extends 'any'
   ? StepKind
-  : Exclude<(typeof stepRules)[Type]['kind'], 'any'>
+  : (typeof stepRules)[Type]['kind'] extends readonly (infer Kind extends StepKind)[]
+    ? Kind
+    : Extract<(typeof stepRules)[Type]['kind'], StepKind>
 
 /** A build at the step that a command belongs to, which may be given there now. */
 export interface BuildAtStep<Kind extends StepKind> {

@@ -80,6 +80,11 @@ const subjects: Readonly<Record<Step['kind'], DrawingSubject>> = {
   check: 'check',
   count: 'check',
   'measure-limits': 'check',
+  lubricate: 'check',
+  clean: 'check',
+  orient: 'check',
+  align: 'check',
+  note: 'check',
   'run-procedure': 'tightening',
 }
 

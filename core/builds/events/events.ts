@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { bearingEvents } from './bearing-events.ts'
 import { limitEvents } from './limit-events.ts'
+import { placedEvents } from './placed-events.ts'
 import { partEvents } from './part-events.ts'
 import { runEvents } from '../../tightening/index.ts'
 
@@ -119,6 +120,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   ...bearingEvents,
   ...partEvents,
   ...limitEvents,
+  ...placedEvents,
   ...runEvents,
   /**
    * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else

@@ -1,6 +1,7 @@
 import { evolveRun } from '../../tightening/index.ts'
 import { evolveBearings } from './bearing-record.ts'
 import { evolveLimits } from './limit-record.ts'
+import { evolvePlaced } from './placed-record.ts'
 import { evolveParts, withoutTicksAt } from './part-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
@@ -87,6 +88,13 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
       return {
         ...state,
         limits: evolveLimits(state.limits, seq, event),
+        workedOn: { step: event.step },
+      }
+    case 'place-done':
+    case 'place-undone':
+      return {
+        ...state,
+        placed: evolvePlaced(state.placed, seq, event),
         workedOn: { step: event.step },
       }
     case 'parts-ticked':

@@ -1,6 +1,7 @@
 import type { Run } from '../../tightening/index.ts'
 import { untouched, type BearingRecord } from './bearing-record.ts'
 import type { LimitsRecord } from './limit-record.ts'
+import type { PlacedRecord } from './placed-record.ts'
 import { noParts, type PartsRecord } from './part-record.ts'
 import type { Half, ShellChoice } from './events.ts'
 
@@ -25,6 +26,8 @@ export interface BuildState {
   readonly parts: PartsRecord
   /** What was measured against limits. */
   readonly limits: LimitsRecord
+  /** What was done place by place. */
+  readonly placed: PlacedRecord
   /** By bead id: those that are laid. */
   readonly beads: Readonly<Record<string, BeadLaid>>
   /** By step id: the last answer. */
@@ -94,6 +97,7 @@ export const emptyBuild: BuildState = {
   partsFitted: new Set(),
   parts: noParts,
   limits: {},
+  placed: {},
   beads: {},
   checks: {},
   runs: {},

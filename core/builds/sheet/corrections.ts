@@ -143,6 +143,8 @@ function correctionOf(
     case 'part-fitted':
     case 'limit-measured':
     case 'limit-accepted':
+    case 'place-done':
+    case 'place-undone':
     case 'parts-ticked':
     case 'part-left-over':
     case 'parts-counted':

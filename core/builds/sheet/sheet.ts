@@ -6,6 +6,7 @@ import { checksOn, type SheetCheck } from './checks.ts'
 import { correctionsIn, type SheetCorrection } from './corrections.ts'
 import { fitsOn, type SheetFit } from './fits.ts'
 import { limitsOn, type SheetLimit } from './limits.ts'
+import { placedOn, type SheetPlace } from './placed.ts'
 import { partsOn, type SheetPart } from './parts.ts'
 import { runsOn, type SheetRun } from './runs.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
@@ -36,6 +37,7 @@ export interface BuildSheet {
   readonly beads: readonly SheetBead[]
   readonly parts: readonly SheetPart[]
   readonly limits: readonly SheetLimit[]
+  readonly placed: readonly SheetPlace[]
   readonly checks: readonly SheetCheck[]
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
@@ -81,6 +83,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     beads: beadsOn(spec, state, entries),
     parts: partsOn(spec, state, entries),
     limits: limitsOn(spec, entries),
+    placed: placedOn(spec, entries),
     checks: checksOn(spec, entries),
     steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),

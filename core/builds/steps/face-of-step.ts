@@ -21,6 +21,11 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
     case 'lay-bead':
       return spec.beads.find(({ id }) => id === step.bead)?.face ?? first!.id
     case 'measure-limits':
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note':
     case 'fit-part':
     case 'check':
       return step.face ?? first!.id

@@ -1,6 +1,7 @@
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
 import { isRunDone, lastLivePull } from '../../tightening/index.ts'
 import { askedPlaces } from '../limits/asked-places.ts'
+import { askedWork, isAllDone } from '../placed/placed-places.ts'
 import { halves, type Half } from '../events/events.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
 
@@ -85,6 +86,12 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
       return askedPlaces(state, step).every(({ settled }) => settled)
     case 'count':
       return state.parts.counted.has(step.id)
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note':
+      return isAllDone(state, step)
     case 'fit-part':
     case 'lay-bead':
     case 'check':
@@ -103,7 +110,14 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
     case 'choose-shells':
     case 'measure-limits':
     case 'count':
+    case 'clean':
+    case 'note':
       return false
+    // What was oiled, set or aligned is so no longer once the part under it comes out.
+    case 'lubricate':
+    case 'orient':
+    case 'align':
+      return askedWork(state, step).some(({ done }) => done !== null)
     case 'fit-shells':
       return firstFitted(state, fitOf(spec, step.fit)) !== null
     case 'fit-part':

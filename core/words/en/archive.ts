@@ -130,6 +130,8 @@ export const archive = {
     'half-taken-out': 'shell taken out',
     'part-fitted': 'part fitted',
     'part-taken-out': 'part taken out',
+    'place-done': 'a place done',
+    'place-undone': 'a place undone',
     'limit-measured': 'measured against limits',
     'limit-accepted': 'reading outside its limits accepted',
     'measured-part-replaced': 'measured part replaced',

@@ -16,6 +16,7 @@ import { flangeAssumptions, pullInputs } from './joint.ts'
 import { keys } from './keys.ts'
 import { launch } from './launch.ts'
 import { limits } from './limits.ts'
+import { placed } from './placed.ts'
 import { order } from './order.ts'
 import { packaging } from './packaging.ts'
 import { parts } from './parts.ts'
@@ -58,6 +59,7 @@ export const en = {
   keys,
   launch,
   limits,
+  placed,
   order,
   packaging,
   parts,

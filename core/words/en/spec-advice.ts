@@ -69,6 +69,7 @@ export const specAdvice = {
   'order-empty': (_: None) => 'an order has at least one fastener',
   'passes-none': (_: None) => 'a procedure has at least one pass',
   'limits-empty': (_: None) => 'write “least”, “most” or both',
+  'places-none': (_: None) => 'name one place at least at which something is done',
   'measures-none': (_: None) => 'name one thing at least that is measured',
   'part-limit': (_: None) =>
     'write “new-each-time”, or how long it may be used again: “limit” in words, or “uses” as so many builds in all',

@@ -1,5 +1,6 @@
 import {
   askedPlaces,
+  askedWork,
   currentStep,
   halfKey,
   proposalsFor,
@@ -43,6 +44,15 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
     case 'fit-part': {
       const use = usesAt(spec, state, step.id).find(({ left }) => left > 0)
       return use === undefined ? { type: 'fit-part', step: step.id } : ticked(use)
+    }
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note': {
+      const open = askedWork(state, step).find(({ done }) => done === null)!
+      const ofPlace = { step: step.id, place: open.place.id, round: open.round }
+      return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
     }
     case 'measure-limits': {
       const { measure, at } = askedPlaces(state, step).find(({ settled }) => !settled)!

@@ -167,6 +167,8 @@ export const auditWords = {
   // What is measured against limits
   'service-limits-narrower': ({ name }: { name: string }) =>
     `${name}: the limits of a used part are narrower than those of a new one. Correct one of the two.`,
+  'place-twice': ({ step, place }: { readonly step: string; readonly place: string }) =>
+    `“${step}” has two places that are called “${place}” or share an id. Give each its own.`,
   'measured-place-twice': ({ name, place }: { name: string; place: string }) =>
     `${name}: “${place}” is there twice. Give each place a name of its own.`,
   'measure-twice': ({ name, id }: { name: string; id: string }) =>

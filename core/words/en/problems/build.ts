@@ -19,6 +19,9 @@ const undo: Readonly<Record<string, string>> = {
   'lay-bead': 'Wipe it off first',
   'run-procedure': 'Take its pulls back first, the last one first, and loosen what was turned',
   check: 'Answer it as not good first',
+  lubricate: 'Undo its places first',
+  orient: 'Undo its places first',
+  align: 'Undo its places first',
 }
 
 /** Sentences about a build and its steps. */
@@ -49,6 +52,14 @@ export const buildWords = {
   'step-not-done': ({ step }: OfStep) => `“${step}” is not done, so there is nothing to take back.`,
   'measure-unknown': ({ step, place }: OfStep & { readonly place: string }) =>
     `“${step}” measures nothing at “${place}”. Choose one of its places.`,
+  'place-unknown': ({ step, place }: OfStep & { readonly place: string }) =>
+    `“${step}” has no place “${place}”. Choose one of its places.`,
+  'place-done-already': ({ step, place }: OfStep & { readonly place: string }) =>
+    `${place} is done already in “${step}”. If that was a mistake, undo it.`,
+  'place-not-done': ({ step, place }: OfStep & { readonly place: string }) =>
+    `${place} is not done in “${step}”, so there is nothing to undo.`,
+  'marks-first': ({ place, first }: { readonly place: string; readonly first: string }) =>
+    `${place} is looked at again once all marks were set. Set ${first} first.`,
   'ring-gap-zero': ({ place }: { readonly place: string }) =>
     `${place}: a ring gap of 0 is no reading, because the ends of a ring must never touch. Measure with the thinnest feeler; where ` +
     'not even that goes in, file the ring or fit another one, and measure again.',

@@ -32,6 +32,8 @@ const reasons = {
   'part-taken-out': ({ step }: OfStep) => `why “${step}” is undone`,
   'limit-accepted': ({ name, place }: { readonly name: string; readonly place: string }) =>
     `why ${name}, ${place}, is accepted outside its limits`,
+  written: ({ place }: { readonly place: string }) => `what is to be noted of ${place}`,
+  'place-undone': ({ place }: { readonly place: string }) => `why ${place} does not count`,
   'measured-part-replaced': (_: None) => 'what was replaced or worked on',
   'new-each-time': ({ part }: OfPart) => `why “${part}” is used again although it is to be new each time`,
   'used-up': ({ part }: OfPart) => `why “${part}” is used again beyond its limit`,

@@ -1,0 +1,27 @@
+import type { Placed, PlacedStep } from '../../engine/index.ts'
+import { placedKey, type PlaceDone } from '../events/placed-record.ts'
+import type { BuildState } from '../events/state.ts'
+
+/** One place of a step that is done place by place. */
+export interface AskedWork {
+  readonly place: Placed
+  /** 1, or 2 where marks are looked at again after turns of the crank. */
+  readonly round: 1 | 2
+  readonly done: PlaceDone | null
+}
+
+/** Every place of the step in the order of the spec; marks that are looked at again come once more after all of them. */
+export function askedWork({ placed }: Pick<BuildState, 'placed'>, step: PlacedStep): readonly AskedWork[] {
+  const rounds =
+    step.kind === 'align' && step.againAfterTurns !== undefined ? ([1, 2] as const) : ([1] as const)
+  return rounds.flatMap((round) =>
+    step.places.map((place) => {
+      const done = placed[placedKey({ step: step.id, place: place.id, round })] ?? null
+      return { place, round, done }
+    }),
+  )
+}
+
+export function isAllDone(state: Pick<BuildState, 'placed'>, step: PlacedStep): boolean {
+  return askedWork(state, step).every(({ done }) => done !== null)
+}

@@ -1,0 +1,53 @@
+import { z } from 'zod'
+import { advise } from './advice.ts'
+import { idText, nameText, sentenceText } from './text.ts'
+
+/** Steps whose work is done place by place, each ticked by itself. */
+export const placedKinds = ['lubricate', 'clean', 'orient', 'align', 'note'] as const
+
+/** The small pictures of such work, each as the person sees it who does it. */
+export const placedPictures = [
+  'oil',
+  'dry',
+  'oil-way',
+  'face',
+  'plug',
+  'piston-front',
+  'rod-side',
+  'cap-numbers',
+  'washer-grooves',
+  'seal-lip',
+  'circlip-gap',
+  'timing-marks',
+  'writing',
+] as const
+
+/** One place of such a step. */
+export const placed = z.strictObject({
+  id: idText,
+  /** Where, as it is called: `Saddle 3, rear side`. */
+  at: nameText,
+  /** What is done there, or what is asked. */
+  say: sentenceText,
+  /** Unless said, the picture that belongs to the kind of step. */
+  picture: z.enum(placedPictures).optional(),
+})
+
+export const placedList = z.array(placed).min(1, advise('places-none')).max(60)
+
+export type Placed = z.output<typeof placed>
+export type PlacedPicture = (typeof placedPictures)[number]
+export type PlacedKind = (typeof placedKinds)[number]
+
+const usualPictures: { readonly [Kind in PlacedKind]: PlacedPicture } = {
+  lubricate: 'oil',
+  clean: 'face',
+  orient: 'piston-front',
+  align: 'timing-marks',
+  note: 'writing',
+}
+
+/** What is drawn for a place. */
+export function pictureOfPlace(kind: PlacedKind, { picture }: Placed): PlacedPicture {
+  return picture ?? usualPictures[kind]
+}

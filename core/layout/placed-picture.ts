@@ -1,0 +1,124 @@
+import type { PlacedPicture } from '../engine/index.ts'
+import {
+  arc,
+  axis,
+  box,
+  edge,
+  hollow,
+  metal,
+  pipe,
+  pointer,
+  smallPicture,
+  type PictureLine,
+  type SmallPicture,
+} from './small-picture.ts'
+
+/** The small picture of work at one place, as the person sees it who does it; the nose of the engine is at the left. */
+export function placedPicture(what: PlacedPicture): SmallPicture {
+  return smallPicture(pictures[what]())
+}
+
+const circle = (x: number, y: number, radius: number) => arc(x, y, radius, 0, 2 * Math.PI)
+/** A drop that hangs above the point. */
+const drop = (x: number, y: number): PictureLine => ({
+  role: 'gauge',
+  points: [x, y - 34, ...arc(x, y - 12, 10, -2.2, 2.2), x, y - 34],
+  closed: false,
+})
+const stroke = (...points: readonly number[]): PictureLine => ({ role: 'gauge', points, closed: false })
+const pictures: { readonly [What in PlacedPicture]: () => readonly PictureLine[] } = {
+  oil: () => [...saddle(), drop(150, 104)],
+  dry: () => [...saddle(), drop(150, 104), stroke(122, 104, 178, 66)],
+  'oil-way': () => [
+    metal(box(40, 34, 220, 52)),
+    hollow(box(40, 52, 220, 16)),
+    ...pointer(6, 60, 36, 60),
+    ...pointer(262, 60, 294, 60),
+  ],
+  face: () => [
+    metal(box(30, 70, 240, 34)),
+    hollow(circle(60, 87, 7)),
+    hollow(circle(240, 87, 7)),
+    edge([110, 52, 190, 52, 196, 70, 104, 70]),
+    ...pointer(120, 34, 60, 34),
+    ...pointer(180, 34, 240, 34),
+  ],
+  plug: () => [
+    metal(box(40, 24, 130, 72)),
+    hollow(box(40, 50, 130, 20)),
+    metal(box(150, 48, 44, 24)),
+    edge(box(194, 40, 16, 40)),
+    ...pointer(288, 60, 214, 60),
+  ],
+  'piston-front': () => [
+    metal(circle(160, 60, 54)),
+    axis(160, 2, 160, 118),
+    edge(box(148, 18, 24, 12)),
+    edge(box(148, 90, 24, 12)),
+    ...pointer(180, 60, 124, 60),
+    ...pointer(76, 60, 20, 60),
+  ],
+  'rod-side': () => [
+    ...pipe(circle(110, 60, 46), circle(110, 60, 28)),
+    metal([150, 46, 262, 52, 262, 68, 150, 74]),
+    edge(circle(186, 60, 5)),
+    ...pointer(186, 112, 186, 72),
+  ],
+  'cap-numbers': () => [
+    metal([60, 10, 240, 10, 240, 58, 196, 58, ...arc(150, 58, 40, -Math.PI / 2, -1.5 * Math.PI), 60, 58]),
+    metal([60, 62, 104, 62, ...arc(150, 62, 40, Math.PI / 2, -Math.PI / 2), 240, 62, 240, 110, 60, 110]),
+    stroke(72, 28, 72, 48),
+    stroke(80, 28, 80, 48),
+    stroke(72, 74, 72, 94),
+    stroke(80, 74, 80, 94),
+    edge(box(64, 22, 26, 32)),
+    edge(box(64, 68, 26, 32)),
+  ],
+  'washer-grooves': () => [
+    metal(box(40, 16, 66, 88)),
+    metal(box(112, 26, 14, 68)),
+    hollow(box(121, 40, 5, 10)),
+    hollow(box(121, 70, 5, 10)),
+    metal(box(150, 8, 34, 104)),
+    metal(box(184, 40, 80, 40)),
+    axis(20, 60, 284, 60),
+    ...pointer(138, 116, 127, 84),
+  ],
+  'seal-lip': () => [
+    metal(box(60, 84, 200, 30)),
+    metal([110, 20, 200, 20, 200, 34, 126, 34, 126, 60, 168, 80, 160, 84, 110, 62]),
+    edge(circle(160, 66, 6)),
+    ...pointer(284, 60, 206, 60),
+    axis(40, 99, 280, 99),
+  ],
+  'circlip-gap': () => [
+    ...pipe(circle(150, 60, 54), circle(150, 60, 40)),
+    hollow(box(142, 98, 16, 10)),
+    edge([...arc(150, 60, 38, 3.5, 9.07), ...arc(150, 60, 32, 9.07, 3.5)]),
+    ...pointer(150, 60, 150, 30),
+  ],
+  'timing-marks': () => [
+    ...pipe(circle(98, 60, 50), circle(98, 60, 10)),
+    ...pipe(circle(202, 60, 50), circle(202, 60, 10)),
+    axis(20, 60, 280, 60),
+    stroke(132, 60, 146, 60),
+    stroke(154, 60, 168, 60),
+    ...pointer(150, 6, 150, 50),
+  ],
+  writing: () => [
+    metal(box(60, 22, 180, 76)),
+    edge([78, 44, 214, 44]),
+    edge([78, 60, 190, 60]),
+    edge([78, 76, 206, 76]),
+  ],
+}
+
+/** The lower half of a bore with its shell. */
+function saddle(): readonly PictureLine[] {
+  const [left, right] = [Math.PI / 2, -Math.PI / 2]
+  return [
+    metal([40, 30, 88, 30, ...arc(150, 30, 62, left, right), 260, 30, 260, 116, 40, 116]),
+    metal([88, 30, ...arc(150, 30, 62, left, right), 212, 30, ...arc(150, 30, 54, right, left)]),
+    axis(150, 4, 150, 118),
+  ]
+}

@@ -1,0 +1,50 @@
+export interface OfWork {
+  readonly at: string
+  readonly round: 1 | 2
+}
+const title = ({ at, round }: OfWork) => (round === 2 ? `${at}, again` : at)
+
+/** What is done place by place: oiled, cleaned, set the right way, aligned, noted. */
+export const placed = {
+  title,
+  /** The big button. */
+  done: {
+    lubricate: ({ dry }: { readonly dry: boolean }) => (dry ? 'It is dry' : 'It is oiled'),
+    clean: 'It is clean',
+    orient: 'It lies so',
+    align: 'The marks meet',
+    note: 'Note it',
+  },
+  turn: ({ turns }: { readonly turns: number }) =>
+    `Now turn the crank ${turns} full ${turns === 1 ? 'turn' : 'turns'}. The marks must meet again.`,
+  write: 'What is there',
+  places: 'All places',
+  read: (facts: OfWork & { readonly done: boolean; readonly note: string | null }) =>
+    `${facts.done ? '✓ ' : ''}${title(facts)}${facts.note === null ? '' : `: ${facts.note}`}`,
+  allDone: ({ places }: { readonly places: number }) =>
+    places === 1 ? '✓ It is done.' : `✓ All ${places} places are done.`,
+  undo: 'Undo one …',
+  undoWhich: ({ at }: { readonly at: string }) => `${at}: why does it not count?`,
+  undoIt: 'Do it again',
+  pictures: {
+    oil: 'A drop of oil on the bearing surface.',
+    dry: 'A drop of oil, crossed out: no oil here.',
+    'oil-way': 'Air is blown through an oil way from one end to the other.',
+    face: 'A cloth goes over the whole joint face.',
+    plug: 'A threaded plug at the end of an oil way.',
+    'piston-front': 'A piston from above, its arrow towards the nose at the left.',
+    'rod-side': 'A rod on its pin, seen from the nose: the side with the mark faces the viewer.',
+    'cap-numbers': 'A rod and its cap with the same number on the same side.',
+    'washer-grooves': 'A thrust washer beside its saddle, the oil grooves towards the crank.',
+    'seal-lip': 'A seal cut open: its lip and spring towards the oil.',
+    'circlip-gap': 'A circlip in its groove, the gap turned away from the notch.',
+    'timing-marks': 'Two wheels whose marks meet on the line between their centres.',
+    writing: 'A plate with writing on it.',
+  },
+  sheet: {
+    title: 'Done place by place',
+    place: 'Place',
+    what: 'What',
+    undone: ({ reason }: { readonly reason: string }) => `Did not count: ${reason}`,
+  },
+}
