@@ -27,8 +27,8 @@ const drop = (x: number, y: number): PictureLine => ({
 })
 const stroke = (...points: readonly number[]): PictureLine => ({ role: 'gauge', points, closed: false })
 const pictures: { readonly [What in PlacedPicture]: () => readonly PictureLine[] } = {
-  oil: () => [...saddle(), drop(150, 104)],
-  dry: () => [...saddle(), drop(150, 104), stroke(122, 104, 178, 66)],
+  oil: () => [...saddle(), drop(150, 80)],
+  dry: () => [...saddle(), drop(150, 80), stroke(124, 84, 176, 42)],
   'oil-way': () => [
     metal(box(40, 34, 220, 52)),
     hollow(box(40, 52, 220, 16)),
@@ -67,12 +67,12 @@ const pictures: { readonly [What in PlacedPicture]: () => readonly PictureLine[]
   'cap-numbers': () => [
     metal([60, 10, 240, 10, 240, 58, 196, 58, ...arc(150, 58, 40, -Math.PI / 2, -1.5 * Math.PI), 60, 58]),
     metal([60, 62, 104, 62, ...arc(150, 62, 40, Math.PI / 2, -Math.PI / 2), 240, 62, 240, 110, 60, 110]),
+    edge(box(64, 22, 26, 32)),
+    edge(box(64, 68, 26, 32)),
     stroke(72, 28, 72, 48),
     stroke(80, 28, 80, 48),
     stroke(72, 74, 72, 94),
     stroke(80, 74, 80, 94),
-    edge(box(64, 22, 26, 32)),
-    edge(box(64, 68, 26, 32)),
   ],
   'washer-grooves': () => [
     metal(box(40, 16, 66, 88)),

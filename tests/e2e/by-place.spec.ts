@@ -1,0 +1,107 @@
+import { readFile } from 'node:fs/promises'
+import { readSpec } from '../../core/engine/index.ts'
+import { en } from '../../core/words/index.ts'
+import { accessFaults } from './accessibility.ts'
+import { expect, test } from './bench.ts'
+import { Mechanic } from './mechanic.ts'
+import { atStep, openAt } from './seed.ts'
+
+const { placed, limits, partsList } = en
+const read = readSpec(await readFile('specs/moor-flat-4.json', 'utf8'))
+if (!read.ok) throw new Error('moor-flat-4 cannot be read')
+const { spec } = read
+const named = (name: string) => {
+  const step = spec.steps.find((each) => each.name === name)
+  if (step === undefined) throw new Error(`no step is called ${name}`)
+  return step
+}
+const seed = (step: string) => ({
+  ...{ engine: /Moor flat 4/, name: `Up to ${step}`, person: 'Ana Ruiz', far: atStep(step) },
+})
+
+test.setTimeout(180_000)
+
+test('by pointer: the plate is noted, marks are set and looked at again, one is undone, parts are counted, and the sheet has it', async ({
+  unopened: bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  await openAt(bench, seed('Engine plate'))
+  await mechanic.main.click()
+  await expect(page.getByText(/what is to be noted of Plate on the left half/)).toBeVisible()
+  await mechanic.letBounceTimePass()
+  await page.getByLabel(placed.write).fill('4711, 1987')
+  await mechanic.confirm()
+  await expect(mechanic.heading).toContainText('Case marks')
+
+  await openAt(bench, seed('Timing marks'))
+  await expect(page.getByRole('img', { name: placed.pictures['timing-marks'] })).toBeVisible()
+  expect(await accessFaults(page)).toEqual([])
+  await mechanic.confirm()
+  await mechanic.confirm()
+  await expect(page.getByText(placed.turn({ turns: 2 }))).toBeVisible()
+  await page.getByRole('button', { name: /✓ Cam wheel to pump wheel/ }).click()
+  const form = page.getByRole('textbox', { name: placed.undoWhich({ at: 'Cam wheel to pump wheel' }) })
+  await form.fill('one tooth off')
+  await page.getByRole('button', { name: placed.undoIt }).click()
+  await expect(page.getByRole('button', { name: /✓ Cam wheel to pump wheel/ })).toHaveCount(0)
+  await mechanic.letBounceTimePass()
+  await mechanic.finishStep('Timing marks')
+
+  await openAt(bench, seed('Count parts'))
+  await page.getByRole('textbox', { name: /where/i }).fill('in the box of this engine')
+  await page.getByRole('button', { name: partsList.count.noteLeftOver }).click()
+  await expect(page.getByText(/in the box of this engine/)).toBeVisible()
+  const tick = page.getByRole('button', { name: /^(In, new|All \d+ in, new)$/ }).first()
+  while (await tick.isVisible()) {
+    const before = await mechanic.entries()
+    await tick.click()
+    await expect.poll(() => mechanic.entries()).toBeGreaterThan(before)
+  }
+  await mechanic.letBounceTimePass()
+  await mechanic.confirm()
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await expect(page.getByRole('heading', { name: placed.sheet.title })).toBeVisible()
+  await expect(
+    page.getByRole('rowheader', { name: 'Timing marks: Crank wheel to cam wheel, again' }),
+  ).toBeVisible()
+  await expect(page.getByText(/Thrust washer left over: in the box of this engine/)).toBeVisible()
+})
+
+test('by keys and gauge: rings are measured one after the other, a wide one is replaced, and places are ticked by Enter', async ({
+  unopened: bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'keys')
+  await openAt(bench, seed('Rings, pistons'))
+  const step = named('Rings, pistons')
+  if (step.kind !== 'measure-limits') throw new Error('the step measures nothing')
+  const places = step.measures.flatMap((measure) => measure.at.map((at) => ({ measure, at })))
+  const place = (of: (typeof places)[number]) => limits.title({ name: of.measure.name, at: of.at })
+  // The first ring gapes: it is replaced and measured again.
+  await mechanic.gaugeSends('3.5')
+  await mechanic.letBounceTimePass()
+  await page.keyboard.press('Enter')
+  await expect(page.getByText(limits.isOutside({ typed: '3.5 mm' }))).toBeVisible()
+  await page.getByRole('button', { name: limits.replace }).press('Enter')
+  await page.keyboard.type('another ring', { delay: 60 })
+  await page.getByRole('button', { name: limits.replaceIt }).press('Enter')
+  await expect(page.getByText(limits.isOutside({ typed: '3.5 mm' }))).toHaveCount(0)
+  for (const each of places) {
+    await expect(page.locator('.place')).toHaveText(place(each))
+    await mechanic.letBounceTimePass()
+    const { least, most } = each.measure.new
+    const middle =
+      least !== undefined && most !== undefined ? (Number(least) + Number(most)) / 2 : Number(least ?? most)
+    const before = await mechanic.entries()
+    await mechanic.gaugeSends((middle / 1e6).toFixed(3))
+    await expect.poll(() => mechanic.entries()).toBeGreaterThan(before)
+  }
+  await mechanic.letBounceTimePass()
+  await expect(mechanic.heading).not.toContainText('Rings, pistons')
+
+  await openAt(bench, seed('Oil shells'))
+  await expect(page.getByRole('img', { name: placed.pictures.dry })).toBeVisible()
+  await expect(mechanic.main).toContainText(placed.done.lubricate({ dry: true }))
+  await mechanic.finishStep('Oil shells')
+})
