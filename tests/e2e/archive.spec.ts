@@ -45,85 +45,78 @@ function lines({ page }: Bench) {
   return page.getByRole('row').filter({ has: page.getByRole('checkbox') })
 }
 
-test('a build from elsewhere is dropped on the archive: once, again, longer, and as a fork', async ({
+test('what is dropped on the archive is imported once and whole, or refused', async ({
   bench,
   elsewhere,
 }) => {
   const { page } = bench
-  const build = await elsewhere.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz')
-  const first = await elsewhere.export(build)
-  await elsewhere.goOn(build, ({ seq }) => seq >= 4)
-  const longer = await elsewhere.export(build)
-  const forkOf = await withDataFolder(async (folder) => {
-    const third = await OtherBench.at(folder)
-    await third.get('builds.import', { text: first })
-    await third.act(build, { type: 'void-build', reason: 'Tried on the wrong case' }, 'I. Brandvold')
-    const text = await third.export(build)
-    await third.close()
-    return text
+  await test.step('files that are no whole export are refused in a sentence, and nothing is imported', async () => {
+    const text = await elsewhere.export(await elsewhere.start('skerry-3', 'Ferry', 'F-201', 'Ana Ruiz'))
+    await page.getByRole('button', { name: 'Archive', exact: true }).click()
+    const said = page.locator('.import').getByRole('alert')
+    for (const [what, sentence] of [
+      [text.slice(0, text.length / 2), /at line \d+ something was changed, added or cut off/],
+      [`${text}x`, /at line \d+ something was changed/],
+      ['GIF89a, a picture renamed', /is not an exported build/],
+    ] as const) {
+      await drop(bench, what)
+      await expect(said).toContainText(sentence)
+      await expect(said).toContainText('Nothing was imported')
+    }
+    await expect(lines(bench)).toHaveCount(0)
+    await drop(bench, text, 'renamed by hand.txt')
+    await expect(page.locator('.outcome')).toContainText('Imported as')
   })
 
-  await page.getByRole('button', { name: 'Archive', exact: true }).click()
-  const outcome = page.locator('.outcome')
-  await drop(bench, first)
-  await expect(outcome).toContainText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)
-  await drop(bench, first)
-  await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
-  await drop(bench, longer)
-  await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
-  await drop(bench, forkOf)
-  await expect(outcome).toContainText('was continued differently in two places: from entry 2 on')
-  const sides = outcome.getByRole('row')
-  await expect(sides.nth(1)).toContainText('marks noted')
-  await expect(sides.nth(2)).toContainText('build voided')
-  await expect(sides.nth(2)).toContainText('I. Brandvold')
-  await expect(lines(bench)).toHaveCount(1)
+  await test.step('a build from elsewhere is dropped on the archive: once, again, longer, and as a fork', async () => {
+    const build = await elsewhere.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz')
+    const first = await elsewhere.export(build)
+    await elsewhere.goOn(build, ({ seq }) => seq >= 4)
+    const longer = await elsewhere.export(build)
+    const forkOf = await withDataFolder(async (folder) => {
+      const third = await OtherBench.at(folder)
+      await third.get('builds.import', { text: first })
+      await third.act(build, { type: 'void-build', reason: 'Tried on the wrong case' }, 'I. Brandvold')
+      const text = await third.export(build)
+      await third.close()
+      return text
+    })
 
-  await outcome.getByRole('button', { name: /^Open \d{4}-001/ }).click()
-  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-  await expect(page.getByText(/^Step 4 of /)).toBeVisible()
-})
+    const outcome = page.locator('.outcome')
+    await drop(bench, first)
+    await expect(outcome).toContainText(/Imported as \d{4}-002 “Ferry, port engine”: 1 entry/)
+    await drop(bench, first)
+    await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
+    await drop(bench, longer)
+    await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
+    await drop(bench, forkOf)
+    await expect(outcome).toContainText('was continued differently in two places: from entry 2 on')
+    const sides = outcome.getByRole('row')
+    await expect(sides.nth(1)).toContainText('marks noted')
+    await expect(sides.nth(2)).toContainText('build voided')
+    await expect(sides.nth(2)).toContainText('I. Brandvold')
+    await expect(lines(bench)).toHaveCount(2)
 
-test('files that are no whole export are refused in a sentence, and nothing is imported', async ({
-  bench,
-  elsewhere,
-}) => {
-  const { page } = bench
-  const text = await elsewhere.export(await elsewhere.start('skerry-3', 'Ferry', 'F-201', 'Ana Ruiz'))
-  await page.getByRole('button', { name: 'Archive', exact: true }).click()
-  const said = page.locator('.import').getByRole('alert')
-  for (const [what, sentence] of [
-    [text.slice(0, text.length / 2), /at line \d+ something was changed, added or cut off/],
-    [`${text}x`, /at line \d+ something was changed/],
-    ['GIF89a, a picture renamed', /is not an exported build/],
-  ] as const) {
-    await drop(bench, what)
-    await expect(said).toContainText(sentence)
-    await expect(said).toContainText('Nothing was imported')
-  }
-  await expect(lines(bench)).toHaveCount(0)
-  await drop(bench, text, 'renamed by hand.txt')
-  await expect(page.locator('.outcome')).toContainText('Imported as')
-})
-
-test('a build with an entry of a newer program is imported, and opens to be read', async ({
-  bench,
-  elsewhere,
-}) => {
-  const { page } = bench
-  const build = await elsewhere.start('skerry-3', 'Ferry', 'F-201', 'Ana Ruiz')
-  await elsewhere.goOn(build, ({ seq }) => seq >= 3)
-  const newer = forged(await elsewhere.export(build), (entries) => {
-    entries[2]!['event'] = { type: 'thread-cleaned', version: 1 }
+    await outcome.getByRole('button', { name: /^Open \d{4}-002/ }).click()
+    await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
+    await expect(page.getByText(/^Step 4 of /)).toBeVisible()
   })
-  await page.getByRole('button', { name: 'Archive', exact: true }).click()
-  await drop(bench, newer)
-  await page.getByRole('button', { name: /^Open / }).click()
-  await expect(page.getByRole('alert')).toContainText('Entry 3 of this build was made by a newer Bedplate')
-  await expect(page.locator('.confirm button')).toBeDisabled()
-  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-  await expect(page.getByRole('alert')).toContainText('made by a newer Bedplate')
-  await expect(page.getByRole('button', { name: 'Void this build' })).toHaveCount(0)
+
+  await test.step('a build with an entry of a newer program is imported, and opens to be read', async () => {
+    const build = await elsewhere.start('skerry-3', 'Ferry', 'F-201', 'Ana Ruiz')
+    await elsewhere.goOn(build, ({ seq }) => seq >= 3)
+    const newer = forged(await elsewhere.export(build), (entries) => {
+      entries[2]!['event'] = { type: 'thread-cleaned', version: 1 }
+    })
+    await page.getByRole('button', { name: '← Archive' }).click()
+    await drop(bench, newer)
+    await page.getByRole('button', { name: /^Open / }).click()
+    await expect(page.getByRole('alert')).toContainText('Entry 3 of this build was made by a newer Bedplate')
+    await expect(page.locator('.confirm button')).toBeDisabled()
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await expect(page.getByRole('alert')).toContainText('made by a newer Bedplate')
+    await expect(page.getByRole('button', { name: 'Void this build' })).toHaveCount(0)
+  })
 })
 
 test('the archive is paged and searched by engine, serial number, person, day, part and flag', async ({
