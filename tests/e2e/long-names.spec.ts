@@ -2,6 +2,7 @@ import type { Page } from '@playwright/test'
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { currentStep } from '../../core/builds/index.ts'
 import { test as bench, expect } from './bench.ts'
 import { afterPulls, ask, seedBuild } from './seed.ts'
 
@@ -92,9 +93,15 @@ for (const longName of [ofOneWord, ofManyWords])
       await press('All steps')
       await look('all steps')
       await press('All steps')
-      await press('Sheet')
-      await look('sheet')
-      await press(/Back to the build/)
+      for (const page of ['Bench card', 'Clamp map', 'Sheet']) {
+        await press(page)
+        await look(page.toLowerCase())
+        await press(/Back to the build/)
+      }
+      await page.locator('button.who').click()
+      await expect(page.getByRole('dialog')).toBeVisible()
+      await look('who is at the bench')
+      await page.keyboard.press('Escape')
       await press(/All builds/)
       await look('start page')
       for (const name of ['Archive', 'People', 'Record', 'Wrenches', 'Practice']) {
@@ -105,6 +112,13 @@ for (const longName of [ofOneWord, ofManyWords])
           .first()
           .click()
       }
+      await seedBuild(page, {
+        ...{ engine: new RegExp(longName.slice(0, 20)), name: longName, person: longName },
+        far: (spec, state) => currentStep(spec, state)?.kind === 'choose-shells',
+      })
+      await look('shells')
+      await press('Order and labels')
+      await look('order and labels')
       expect(found).toEqual(Object.fromEntries(Object.keys(found).map((place) => [place, []])))
     })
   })

@@ -10,7 +10,7 @@ import {
   windowNow,
 } from '../../../../core/tightening/index.ts'
 import type { PlannedPull, Run, AcceptanceWindow } from '../../../../core/tightening/index.ts'
-import type { HandleDirections } from '../../../../core/layout/index.ts'
+import type { DrawingFacts, HandleDirections } from '../../../../core/layout/index.ts'
 import type { Handle } from '../../../bench/handle.svelte.ts'
 
 /** The turn by an angle that is next in a step. */
@@ -26,6 +26,15 @@ export function nextTurn(spec: EngineSpec, state: BuildState, step: Step): NextT
   const pull = pullDue(spec, state, step)
   if (pull?.window?.kind !== 'angle' || pull.fastener === null) return null
   return { fastener: pull.fastener, window: pull.window, pull: pull.name }
+}
+
+/** The turn that a drawing shows: while another fastener is to be acted on, nothing is next on it. */
+export function turnOnDrawing(
+  turn: NextTurn | null,
+  { actOn }: Pick<DrawingFacts, 'actOn'>,
+): NextTurn | null {
+  if (turn === null || actOn === null) return turn
+  return actOn === `fastener/${turn.fastener}` ? turn : null
 }
 
 /** Whether what is next takes a reading, so that a digit begins one. */
