@@ -6,7 +6,7 @@ import { readReport, reportVariable, type Ended, type Part } from './report.ts'
 
 type Check = { readonly name: string; readonly words: Command['words'] }
 
-/** Each counts as one check. They take turns, while the unit tests run beside them. */
+/** Each counts as one check. They take turns beside the unit tests. */
 export const staticChecks: readonly Check[] = [
   {
     // Each layer once, against what the layer below it declares; what has not changed since is not checked again.

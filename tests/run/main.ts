@@ -25,20 +25,27 @@ if (part === undefined) {
 }
 
 /**
- * Two cores: the unit tests keep one busy; what only reads, the build and what mostly waits take turns beside them. The browser
- * then has the machine for itself.
+ * Two cores: the unit tests keep one busy, what only reads the other; the build, and then what mostly waits for a program, fill
+ * the gaps of both. The browser then has the machine for itself.
  */
 async function everything(): Promise<readonly Part[]> {
   const chromium = chromiumToTest()
-  const [beside, units] = await Promise.all([inTurn(chromium), unitTests('unit tests')])
-  return [...beside, units, await endToEndTests(await chromium, working)]
+  const [read, waited, units] = await Promise.all([
+    readersInTurn(),
+    buildThenWaiting(chromium),
+    unitTests('unit tests'),
+  ])
+  return [...read, ...waited, units, await endToEndTests(await chromium, working)]
 }
 
-async function inTurn(chromium: Promise<string | undefined>): Promise<readonly Part[]> {
+async function readersInTurn(): Promise<readonly Part[]> {
   const ran: Part[] = []
-  for (const one of [...staticChecks, build]) ran.push(await check(one))
-  ran.push(await endToEndTests(await chromium, waiting))
+  for (const one of staticChecks) ran.push(await check(one))
   return ran
+}
+
+async function buildThenWaiting(chromium: Promise<string | undefined>): Promise<readonly Part[]> {
+  return [await check(build), await endToEndTests(await chromium, waiting)]
 }
 
 async function publishedChecks(): Promise<readonly Part[]> {
