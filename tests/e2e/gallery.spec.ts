@@ -19,7 +19,7 @@ function turn(colours: Readonly<Record<string, string>>) {
 }
 
 test('every entry of the gallery is drawn without a fault', async ({ page }) => {
-  test.setTimeout(300_000)
+  test.setTimeout(600_000)
   const faults: string[] = []
   const note = (fault: string) => faults.push(`${new URL(page.url()).hash}: ${fault}`)
   page.on('console', (message) => message.type() === 'error' && note(message.text()))
