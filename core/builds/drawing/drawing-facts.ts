@@ -16,7 +16,11 @@ import {
   lastLivePull,
   nextPull,
   openFlags,
+  prevailingIn,
+  runningBefore,
+  runningTorque,
   windowNow,
+  withRunning,
   type Run,
 } from '../../tightening/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
@@ -65,7 +69,7 @@ export function drawingFacts(
         ? null
         : flag !== null && run !== undefined
           ? flagInShort(words, procedure, run, flag)
-          : calloutOf(words, procedure, run, unit),
+          : calloutOf(words, spec, procedure, run, unit),
     notes: notesOn(words, spec, state, face),
     beads: beadsOn(spec, state, step, face),
   }
@@ -182,6 +186,7 @@ function pathOf(procedure: Procedure, run: Run | undefined): DrawingFacts['path'
 
 function calloutOf(
   { amounts, described }: Words,
+  spec: EngineSpec,
   procedure: Procedure,
   run: Run | undefined,
   unit: TorqueUnit,
@@ -190,11 +195,18 @@ function calloutOf(
   const pass = next === null ? undefined : procedure.passes[next.pass]
   if (next === null || pass === undefined) return null
   const window = windowNow(procedure, run, next)
+  const isOnTop = prevailingIn(spec, pass, next.fastener)?.counts === 'on-top'
+  if (window?.kind === 'torque' && isOnTop) {
+    const running = runningBefore(procedure, run, next.fastener)
+    // Until it is read what goes on top, there is nothing to pull to.
+    if (running === null) return described.runDown
+    return amounts.amount(torqueAmount(withRunning(window, runningTorque(running)).target, unit))
+  }
   if (window?.kind === 'angle') return amounts.amount(angleAmount(window.target))
   if (window?.kind === 'torque') return amounts.amount(torqueAmount(window.target, unit))
   switch (pass.kind) {
     case 'seat':
-      return described.byHand
+      return isOnTop ? described.runDown : described.byHand
     case 'loosen':
       return described.loosen
     case 'length':

@@ -155,6 +155,8 @@ export const described = {
   checkNote: ({ name, said: texts }: { readonly name: string; readonly said: readonly string[] }) =>
     `${name}: ${texts.length === 0 ? 'not good' : texts.join(', ')}`,
   byHand: 'by hand',
+  /** A nut that does not run free, until it touches. */
+  runDown: 'run it down',
   loosen: 'loosen',
   measure: 'measure',
   /** Until it is long enough. */

@@ -24,7 +24,7 @@ import type { OpenBuild } from '../../bench/open-build.svelte.ts'
 import { bareFirst } from './wrench/bare-first.ts'
 import { RunningTorque } from './wrench/running-torque.svelte.ts'
 import type { OrderDraft } from './order/order-draft.svelte.ts'
-import { taskNow, type Task } from './run-task.ts'
+import { taskNow, type PullTask, type Task } from './run-task.ts'
 
 type PullCommand = Extract<RunCommand, { type: 'pull' }>
 
@@ -219,6 +219,11 @@ export class RunDesk {
     if (running?.ok === false || (running === null && this.running.isOnTop(planned))) return false
     const onTop = runningTorque(running?.value ?? null)
     return isReadingAsked(this.#spec, this.procedure, run, planned, typed, setup && heldAs(setup), onTop)
+  }
+
+  /** What a pull is made to at the wrench, with what goes on top of its torque. */
+  pulledTo({ window, next }: PullTask, { torque }: { readonly torque: BenchTorqueUnit }) {
+    return this.running.pulledTo(window, next, torque)
   }
 
   /** A length that does not go with the others was refused: a person has to say that it is right. */

@@ -5,6 +5,9 @@ import {
   prevailingIn,
   readRunning,
   runningBefore,
+  runningTorque,
+  withRunning,
+  type AcceptanceWindow,
   type PlannedPull,
   type Reading,
   type Run,
@@ -46,6 +49,17 @@ export class RunningTorque {
     return typed.trim() === ''
       ? null
       : readRunning(prevailing, { typed, unit }, numberOf(spec, planned.fastener))
+  }
+  /** What a pull is made to at the wrench: its window with what goes on top, as soon as that is known. */
+  pulledTo<Window extends AcceptanceWindow | null>(
+    window: Window,
+    planned: PlannedPull,
+    unit: Reading['unit'],
+  ) {
+    const running = this.readFor(planned, unit)
+    return window?.kind === 'torque' && running?.ok === true
+      ? withRunning(window, runningTorque(running.value))
+      : window
   }
   /** Whether no setting can be told yet: what goes on top of the torque was not read, or cannot be right. */
   isAwaited(planned: PlannedPull, unit: Reading['unit']): boolean {

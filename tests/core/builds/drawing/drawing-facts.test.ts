@@ -107,6 +107,16 @@ describe('the fasteners on the drawing', () => {
     expect(facts(shop, 'case-run')).toMatchObject({ callout: '60°', path: null })
   })
 
+  it('with nuts whose torque goes on top are called out to be run down, then by what the wrench is pulled to', () => {
+    const shop = new Workshop(demoEngine('moor-flat-4'))
+    shop.worksUpTo('case-run')
+    shop.goesOn()
+    expect(facts(shop, 'case-run').callout).toBe('run it down')
+    // Six nuts run down at 3 N·m each, and the gap.
+    for (let entry = 0; entry < 7; entry++) shop.goesOn()
+    expect(facts(shop, 'case-run').callout).toBe('28 N·m')
+  })
+
   it('are called out to be tightened where that is done until they are long enough, and to be measured before', () => {
     const shop = new Workshop(sumpByStretch())
     shop.worksUpTo('sump-run')
