@@ -44,7 +44,7 @@ interface RequestForm {
 }
 
 /** The longest input of a request that names no limit of its own, as JSON in UTF-8. */
-export const mostInputBytes = 1024 * 1024
+const mostInputBytes = 1024 * 1024
 
 /**
  * Everything that the window can ask of its host. Both sides' types come from this table; input and output are parsed on

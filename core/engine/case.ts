@@ -31,7 +31,7 @@ export const saddle = z.strictObject({
 export const rod = z.strictObject({ ...bearingPlace, cylinder: z.int().min(1) })
 
 /** One bearing of a balance shaft, off the crank axis by `across`. */
-export const balanceBearing = z.strictObject({ ...bearingPlace, across: lengthText })
+const balanceBearing = z.strictObject({ ...bearingPlace, across: lengthText })
 
 /** A plane in which parts meet and fasteners sit; what the drawing shows one at a time. */
 export const face = z.strictObject({
@@ -50,7 +50,7 @@ export const face = z.strictObject({
 export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, diameter: sizeText })
 
 /** A hole that oil runs through; sealant must stay out of it. */
-export const oilPassage = z.strictObject({
+const oilPassage = z.strictObject({
   id: idText,
   name: nameText,
   face: idText,

@@ -12,9 +12,9 @@ export const band = z.union([
 ])
 
 /** A size code as it is stamped: one to three characters without a space. */
-export const markText = z.string().regex(/^[^\s,;]{1,3}$/, advise('mark-characters'))
+const markText = z.string().regex(/^[^\s,;]{1,3}$/, advise('mark-characters'))
 
-export const markedPart = z.strictObject({
+const markedPart = z.strictObject({
   /** Where the marks are read, for example "Case, left of the front flange". */
   name: nameText,
   readAt: sentenceText.optional(),
@@ -50,7 +50,7 @@ export const grade = z.strictObject({
   wall: band.optional(),
 })
 
-export const chartCell = z.strictObject({
+const chartCell = z.strictObject({
   housing: markText,
   journal: markText,
   upper: gradeText,
@@ -174,4 +174,3 @@ export type Pattern = (typeof patterns)[number]
 export type ChartCell = z.output<typeof chartCell>
 export type Fit = z.output<typeof fit>
 export type EndFloat = z.output<typeof endFloat>
-export type SideClearance = z.output<typeof sideClearance>

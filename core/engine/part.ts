@@ -4,7 +4,7 @@ import { idText, nameText } from './text.ts'
 
 const mostOfOne = 999
 /** More than any bottom end has; a longer list is of another kind. */
-export const mostParts = 300
+const mostParts = 300
 
 const howMany = z.int().min(1).max(mostOfOne)
 

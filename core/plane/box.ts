@@ -71,24 +71,9 @@ export function holds(outer: Box, inner: Box): boolean {
   )
 }
 
-/** The point of the box that is nearest; the point itself when it lies inside. */
-export function nearestIn(box: Box, { x, y }: Point): Point {
-  return {
-    x: Math.min(Math.max(x, box.left), box.left + box.width),
-    y: Math.min(Math.max(y, box.top), box.top + box.height),
-  }
-}
-
 /** 0 inside the box. */
 export function distanceTo({ left, top, width, height }: Box, { x, y }: Point): number {
   const dx = Math.max(left - x, 0, x - left - width)
   const dy = Math.max(top - y, 0, y - top - height)
-  return spanOf(dx, dy)
-}
-
-/** Between the nearest points of two boxes; 0 where they meet. */
-export function gapBetween(a: Box, b: Box): number {
-  const dx = Math.max(b.left - a.left - a.width, a.left - b.left - b.width, 0)
-  const dy = Math.max(b.top - a.top - a.height, a.top - b.top - b.height, 0)
   return spanOf(dx, dy)
 }

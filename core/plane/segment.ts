@@ -16,7 +16,7 @@ export function nearestOnSegment({ x, y }: Point, a: Point, b: Point): Point {
 }
 
 /** Whether any of the segment lies in the box (Liang–Barsky clipping). */
-export function segmentMeets(box: Box, a: Point, b: Point): boolean {
+function segmentMeets(box: Box, a: Point, b: Point): boolean {
   let from = 0
   let to = 1
   const clip = (along: number, distance: number): boolean => {
@@ -44,11 +44,6 @@ export function gapToBox(box: Box, a: Point, b: Point): number {
     distanceTo(box, b),
     ...cornersOf(box).map((corner) => distanceToSegment(corner, a, b)),
   )
-}
-
-/** Whether two segments cross; those that only touch, or lie in one line, do not. */
-export function segmentsCross(a: Point, b: Point, c: Point, d: Point): boolean {
-  return sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0
 }
 
 /** Whether two segments have a point in common, ends included. */

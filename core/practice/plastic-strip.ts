@@ -21,7 +21,7 @@ export const strips: Readonly<Record<GaugeUnit, StripScale>> = {
 }
 
 /** How wide it comes out, in mm, with the section of a round thread made a rectangle as high as the clearance. */
-export function flattenedMm({ unit, threadMm }: StripScale, counts: number): number {
+function flattenedMm({ unit, threadMm }: StripScale, counts: number): number {
   return (Math.PI * threadMm ** 2) / 4 / (counts * mmPerCount[unit])
 }
 

@@ -8,7 +8,7 @@ export function servePages(pages: Pages): void {
   protocol.handle(scheme, ({ url, method }) => pageAnswer(pages, method, url))
 }
 
-export function pageAnswer(pages: Pages, method: string, url: string): Response {
+function pageAnswer(pages: Pages, method: string, url: string): Response {
   const path = pathOf(url)
   const page = method === 'GET' && path !== null ? pageAt(pages, path) : null
   if (page === null) return new Response(null, { status: 404, headers: guardHeaders })

@@ -27,7 +27,7 @@ const medium = 1.7
 const thin = 1
 
 /** The one table from what a shape means to how it looks. */
-export function lookOf(palette: DrawingColours): Readonly<Record<Role, Look>> {
+function lookOf(palette: DrawingColours): Readonly<Record<Role, Look>> {
   const {
     paper,
     grid,

@@ -25,7 +25,7 @@ export const halves = ['upper', 'lower'] as const
 export const half = z.enum(halves)
 
 /** One half's shell: its grade and how it came to be chosen. */
-export const shellChoice = z.strictObject({
+const shellChoice = z.strictObject({
   position: z.string(),
   half,
   grade: z.string(),

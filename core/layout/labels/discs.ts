@@ -203,7 +203,7 @@ function distanceToNearest(boxes: readonly Box[], place: Point): number {
 }
 
 /** The distance from each place to the nearest other one, looked for to both sides in the order of x. */
-export function nearestNeighbours(places: readonly Point[]): readonly number[] {
+function nearestNeighbours(places: readonly Point[]): readonly number[] {
   const inOrder = places.map(({ x, y }, index) => ({ x, y, index })).sort((a, b) => a.x - b.x)
   const nearest = places.map(() => Infinity)
   inOrder.forEach((from, rank) => {

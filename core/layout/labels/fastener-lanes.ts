@@ -113,12 +113,7 @@ export function placedInLanes(
  * Places in order, at least so far apart and each as near to where it was wished as that lets it be (the least squares: an
  * isotonic regression by pooling what would overtake), within two ends.
  */
-export function spacedOut(
-  wished: readonly number[],
-  apart: number,
-  least: number,
-  most: number,
-): readonly number[] {
+function spacedOut(wished: readonly number[], apart: number, least: number, most: number): readonly number[] {
   const pools: { sum: number; count: number }[] = []
   wished.forEach((place, index) => {
     pools.push({ sum: place - index * apart, count: 1 })

@@ -35,7 +35,7 @@ export interface Lane {
 type Writing = 'row' | 'stack'
 
 /** From the case to the first row, and round each label, in px. */
-export const tickLength = 9
+const tickLength = 9
 const gap = 7
 const betweenRows = 6
 const afterLane = 3

@@ -38,7 +38,7 @@ export function beadShapes(drawing: Drawing): readonly Shape[] {
   })
 }
 
-export function beadPath(drawing: Drawing, bead: Bead): readonly Point[] {
+function beadPath(drawing: Drawing, bead: Bead): readonly Point[] {
   return bead.path.map((place) => placeOf(drawing, place))
 }
 

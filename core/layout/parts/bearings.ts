@@ -174,7 +174,7 @@ function fittedTick(
 }
 
 /** The two washers, one on each face of the saddle: the nose's side first. */
-export function thrustBoxes(drawing: Drawing, { width, middle, reach }: DrawnBearing): readonly Box[] {
+function thrustBoxes(drawing: Drawing, { width, middle, reach }: DrawnBearing): readonly Box[] {
   return ([-1, 1] as const).map((side) => {
     const inner = side * (width / 2 + washer * 0.4)
     const outer = side * (width / 2 + washer * 1.6)

@@ -178,7 +178,7 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
 }
 
 /** From the sheet's left edge, and of a cell round its text, in px and in capitals. */
-export const calloutInset = 12
+const calloutInset = 12
 const cellPad = 0.5
 /** The value is cut off where it would be wider than this share of the sheet. */
 const widest = 0.94

@@ -89,7 +89,7 @@ function boxOfShape(shape: Shape): Box {
 }
 
 /** From a place to the shape; 0 on it. */
-export function distanceToShape(shape: Shape, point: Point): number {
+function distanceToShape(shape: Shape, point: Point): number {
   switch (shape.kind) {
     case 'circle':
       return Math.max(0, Math.hypot(point.x - shape.x, point.y - shape.y) - shape.radius)

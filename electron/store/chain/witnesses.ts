@@ -34,7 +34,7 @@ export function witnessesOn(db: Database) {
 const line = /^(sheet|export|backup) (\S+) (-|[0-9a-f-]{36}) (\d{1,9}) ([0-9a-f]{16,64})$/
 
 /** The list of witnesses of one bench in a folder outside the data folder. */
-export function witnessFile(folder: string, bench: string): string {
+function witnessFile(folder: string, bench: string): string {
   return join(folder, `bedplate-${bench}-witnesses.txt`)
 }
 

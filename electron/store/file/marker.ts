@@ -16,7 +16,7 @@ const about =
   'Bedplate keeps a record in this data folder. It reads this note when the record is gone, so that it does not begin an empty one by mistake.'
 
 /** Beside the record; and beside the data folder, for when that is gone as a whole. */
-export function markerFiles(dataFolder: string): readonly [within: string, beside: string] {
+function markerFiles(dataFolder: string): readonly [within: string, beside: string] {
   const folder = resolve(dataFolder)
   return [join(folder, 'record-note.json'), join(dirname(folder), `.${basename(folder)}-record-note.json`)]
 }

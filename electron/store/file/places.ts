@@ -12,7 +12,7 @@ export function backupFolder(dataFolder: string): string {
 }
 
 /** Says where else backups are put. It lies beside them and not in the record, since it is wanted when that is damaged. */
-export function secondFolderNote(dataFolder: string): string {
+function secondFolderNote(dataFolder: string): string {
   return join(backupFolder(dataFolder), 'second-folder.txt')
 }
 

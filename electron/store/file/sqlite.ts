@@ -60,7 +60,7 @@ export function fileProblem(error: unknown, file: string, folder: string): Probl
 }
 
 /** The problem that a refused write stands for; null for a bug. The transaction was rolled back. */
-export function writeProblem(error: unknown): Problem | null {
+function writeProblem(error: unknown): Problem | null {
   const code = codeOf(error)
   if (code === 'SQLITE_FULL' || code === 'ENOSPC') return problem('record-not-saved', { reason: 'disk-full' })
   if (/^SQLITE_(READONLY|CANTOPEN)/.test(code)) return problem('record-not-saved', { reason: 'read-only' })
