@@ -1,3 +1,4 @@
+import { en } from '../../core/words/index.ts'
 import { expect, onDesktopToo, test as base } from './bench.ts'
 import type { Bench } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
@@ -37,7 +38,7 @@ async function drop({ page }: Bench, text: string, name = 'build.bedplate') {
     [text, name] as const,
   )
   await page.dispatchEvent('main', 'dragover', { dataTransfer: data })
-  await expect(page.locator('.import.over')).toBeVisible()
+  await expect(page.getByRole('region', { name: en.archive.import.title })).toHaveClass(/over/)
   await page.dispatchEvent('main', 'drop', { dataTransfer: data })
 }
 
