@@ -54,7 +54,7 @@ test('what is dropped on the archive is imported once and whole, or refused', as
   await test.step('files that are no whole export are refused in a sentence, and nothing is imported', async () => {
     const text = await elsewhere.export(await elsewhere.start('skerry-3', 'Ferry', 'F-201', 'Ana Ruiz'))
     await page.getByRole('button', { name: 'Archive', exact: true }).click()
-    const said = page.locator('.import').getByRole('alert')
+    const said = page.getByRole('region', { name: en.archive.import.title }).getByRole('alert')
     for (const [what, sentence] of [
       [text.slice(0, text.length / 2), /at line \d+ something was changed, added or cut off/],
       [`${text}x`, /at line \d+ something was changed/],
