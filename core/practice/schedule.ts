@@ -17,9 +17,10 @@ const ratings: Readonly<Record<Grade, FsrsGrade>> = {
 
 /**
  * Whole days between rounds, with nobody's luck in them; half a year at most, because hands forget what they do not do and a
- * manual is printed again.
+ * manual is printed again. `ts-fsrs` puts a day between one grade and the next one, past its own limit too: 179 for `hard` is
+ * 180 for `good`.
  */
-const parameters = { enable_fuzz: false, enable_short_term: false, maximum_interval: 180 }
+const parameters = { enable_fuzz: false, enable_short_term: false, maximum_interval: 179 }
 
 /**
  * The schedule after rounds in the order in which they were done, by FSRS as `ts-fsrs` has it; null without a round. A round
