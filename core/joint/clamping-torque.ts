@@ -1,5 +1,4 @@
 import { newtonMetres, type Torque } from '../quantity/index.ts'
-import type { FastenedJoint } from './fastened.ts'
 
 /** What of a torque turns a fastener before it clamps anything, as far as it is known. */
 export interface PrevailingRange {
@@ -23,7 +22,7 @@ export function prevailingUpTo(most: Torque): PrevailingRange {
 
 /** What is left of a torque to clamp with. A bound of the clamp takes the prevailing torque that makes it one. */
 export function clampingTorque(
-  { prevailing }: Pick<FastenedJoint, 'prevailing'>,
+  { prevailing }: { readonly prevailing: PrevailingRange },
   torque: Torque,
   takes: keyof PrevailingRange = 'usual',
 ): Torque {

@@ -1,6 +1,7 @@
 import { en } from './en/index.ts'
 
 export { en }
+export { auditProblems } from './en/problems/index.ts'
 export type { Amount, AmountText, Span } from './amount.ts'
 export type { PhraseText } from './phrase.ts'
 export type { ReasonText } from './reason.ts'

@@ -24,7 +24,9 @@ export async function press(within: HTMLElement, presses: readonly Press[]): Pro
 
 function pressIn(within: Element, text: string) {
   const buttons = [...within.querySelectorAll('button')]
-  const meant = buttons.find((button) => button.textContent.trim().startsWith(text) && !button.disabled)
+  const meant = buttons.find(
+    (button) => spaced(button.textContent).trim().startsWith(spaced(text)) && !button.disabled,
+  )
   if (!meant) throw new Error(`there is no button “${text}” to press`)
   meant.click()
 }
@@ -38,8 +40,13 @@ function groupIn(within: HTMLElement, name: string): Element {
 
 async function waitFor(within: HTMLElement, text: string) {
   const began = performance.now()
-  while (!within.textContent.includes(text)) {
+  while (!spaced(within.textContent).includes(spaced(text))) {
     if (performance.now() - began > mostWaited) throw new Error(`“${text}” does not appear`)
     await new Promise((resolve) => setTimeout(resolve, 20))
   }
+}
+
+/** A text whose numbers are joined to their units, as on a screen, with plain spaces. */
+function spaced(text: string): string {
+  return text.replaceAll('\u00a0', ' ')
 }

@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { audit } from '../../../core/audit/index.ts'
-import { auditBearingWords } from '../../../core/words/en/problems/audit-bearing.ts'
-import { auditTighteningWords } from '../../../core/words/en/problems/audit-tightening.ts'
-import { auditWords } from '../../../core/words/en/problems/audit.ts'
+import { auditProblems } from '../../../core/words/index.ts'
 import { demoDraft, specOf } from '../engine/demo.ts'
 import { oneWrongInBearings } from './one-wrong-in-bearings.ts'
 import { oneWrongInTheCase } from './one-wrong-in-the-case.ts'
@@ -27,7 +25,7 @@ const ofTheJoint = ['thread-pitch-out-of-range', 'property-class-unknown', 'bear
 
 describe('a spec with one thing wrong', () => {
   it('is there for everything that the audit can say', () => {
-    const codes = [auditWords, auditBearingWords, auditTighteningWords].flatMap((words) => Object.keys(words))
+    const codes = Object.keys(auditProblems)
     expect(Object.keys(oneWrong).toSorted()).toEqual([...codes, ...ofTheJoint].toSorted())
   })
 

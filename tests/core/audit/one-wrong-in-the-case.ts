@@ -77,6 +77,11 @@ export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   'steps-in-a-ring': skerry((spec) => (named(spec.steps, 'last-look').after = ['last-look'])),
   'step-does-not-wait': moor((spec) => (named(spec.steps, 'count').after = ['turn-crank'])),
 
+  'place-twice': moor((spec) => {
+    const places = spec.steps.flatMap((step) => ('places' in step ? [step.places] : []))
+    const several = places.find(({ length }) => length > 1)!
+    several[1]!.id = several[0]!.id
+  }),
   'measure-twice': moor((spec) => (measure(spec, 'second').id = 'top')),
   'measured-place-twice': moor((spec) => (measure(spec, 'top').at = ['Barrel 1', 'Barrel 1'])),
   'service-limits-narrower': moor((spec) => (measure(spec, 'groove').service = { most: '0.05 mm' })),

@@ -11,6 +11,9 @@ import { buildWords } from './build.ts'
 import { hostWords } from './host.ts'
 import { recordWords } from './record.ts'
 
+/** What the audit says of a spec, by code. */
+export const auditProblems = { ...auditWords, ...auditBearingWords, ...auditTighteningWords }
+
 /**
  * Every sentence that tells a person of an expected fault, by code. Each says what happened, to which part, and what to
  * do next. The type of a problem is made from this table, so that a code without words cannot be written.
@@ -18,9 +21,7 @@ import { recordWords } from './record.ts'
 export const problems = {
   ...quantityWords,
   ...specWords,
-  ...auditWords,
-  ...auditBearingWords,
-  ...auditTighteningWords,
+  ...auditProblems,
   ...bearingWords,
   ...jointWords,
   ...tighteningWords,

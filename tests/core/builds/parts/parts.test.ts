@@ -154,7 +154,7 @@ describe('on the sheet', () => {
         count: 8,
         condition: 'used-again',
         reason: 'none on the boat',
-        said: { person: 'Ada' },
+        stamp: { person: 'Ada' },
       },
     ])
     expect(parts.find(({ name }) => name === 'Barrel gasket')).toMatchObject({ open: 4, ticks: [] })
