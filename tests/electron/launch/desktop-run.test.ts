@@ -101,8 +101,8 @@ describe.skipIf(process.platform === 'win32')('the desktop host', () => {
   })
 
   it('that shows no window in time is ended with all that it started', async () => {
-    const answer = await run('trap "" TERM; sleep 1000 & echo $! > child; echo $$ > self; wait', 1000)
-    expect(answer).toEqual({ kind: 'no-window', why: { code: 'noWindowInTime', facts: { seconds: 1 } } })
+    const answer = await run('trap "" TERM; sleep 1000 & echo $! > child; echo $$ > self; wait', 3000)
+    expect(answer).toEqual({ kind: 'no-window', why: { code: 'noWindowInTime', facts: { seconds: 3 } } })
     expect([read('self'), read('child')].map(isAlive)).toEqual([false, false])
   })
 })
