@@ -12,7 +12,7 @@ testLaw('ready-after-entry', {
   seen: comesUp,
   kept: 'shown',
   broken: [
-    { text: 'var asked = readCommandLine(', becomes: 'await app.whenReady();\nvar asked = readCommandLine(' },
+    { text: 'var commandLine = readCommandLine(', becomes: 'await app.whenReady();\nvar commandLine = readCommandLine(' },
   ],
 })
 
