@@ -115,7 +115,7 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
     await machinist.openRow('M3')
     await machinist.panel.getByRole('button', { name: 'Choose the lower shell of M3 by hand' }).click()
     await machinist.panel.getByRole('button', { name: 'Shell 1: T, 1.4925 mm' }).click()
-    await machinist.giveReason(/Shell 1 in the lower half/, 'Was fitted before', /^Use this at M3$/)
+    await machinist.giveReason(/Shell 1\sin the lower half/, 'Was fitted before', /^Use this at M3$/)
     await expect(machinist.panel).toContainText('Chosen by hand, Shell 1: Was fitted before')
     await machinist.finishStep('Choose mains')
     await page.getByRole('button', { name: 'Sheet' }).click()

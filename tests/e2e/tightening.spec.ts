@@ -40,8 +40,8 @@ test('sets A and D run as printed', async ({ bench }) => {
     const values = { long: 0, short: 0 }
     for (let made = 0; made < 20; made++) {
       const text = await mechanic.main.innerText()
-      if (text.includes('is at 110 lbf·ft')) values.long++
-      else if (text.includes('is at 100 lbf·ft')) values.short++
+      if (/is at 110\slbf·ft/.test(text)) values.long++
+      else if (/is at 100\slbf·ft/.test(text)) values.short++
       await mechanic.confirm()
     }
     expect(values).toEqual({ long: 10, short: 10 })
