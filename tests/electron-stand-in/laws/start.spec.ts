@@ -12,7 +12,10 @@ testLaw('ready-after-entry', {
   seen: comesUp,
   kept: 'shown',
   broken: [
-    { text: 'var commandLine = readCommandLine(', becomes: 'await app.whenReady();\nvar commandLine = readCommandLine(' },
+    {
+      text: 'var commandLine = readCommandLine(',
+      becomes: 'await app.whenReady();\nvar commandLine = readCommandLine(',
+    },
   ],
 })
 
