@@ -181,7 +181,8 @@ test('a wrench with an adapter, and one that does not read so low', async ({ ben
     await page.getByRole('button', { name: 'Wrenches …' }).click()
     await expect(page.getByRole('list', { name: 'Wrenches that cannot be used' })).toContainText('Long one')
     await page.getByRole('button', { name: 'Wrenches of this shop' }).click()
-    await addWrench('Short one', '10', '60')
+    // Wider than the wrench that the next step adds, which is therefore the better one there.
+    await addWrench('Short one', '10', '100')
     await page.getByRole('button', { name: '← Back' }).click()
     await expect(line).toContainText('Short one: set 40.5 N·m')
   })
