@@ -25,6 +25,7 @@ const nothing: PracticeStanding = { isKept: false, progress: [], minimums: {} }
 export class PracticeDesk {
   readonly #client: Client
   readonly #person: () => string
+  #chosen = $state<string | null>(null)
   #spec = $state.raw<EngineSpec | null>(null)
   #standing = $state.raw<PracticeStanding>(nothing)
   #open = $state.raw<OpenDrill | null>(null)
@@ -45,6 +46,11 @@ export class PracticeDesk {
     this.#person = person
   }
 
+  /** The id of the engine that was chosen last. */
+  get chosen() {
+    return this.#chosen
+  }
+  /** The chosen engine; null until it is read, so that no drill of another one is begun meanwhile. */
   get spec() {
     return this.#spec
   }
@@ -73,18 +79,25 @@ export class PracticeDesk {
     await this.#lookAtPeople()
   }
 
-  /** Answers the engine that is chosen then; null where it cannot be read, for the reason in `problem`. */
+  /**
+   * Answers the chosen engine; null where it cannot be read, for the reason in `problem`, and where another one was chosen
+   * before the answer came.
+   */
   async choose(engine: string): Promise<EngineSpec | null> {
+    this.#chosen = engine
     if (this.#spec?.id === engine) return this.#spec
+    this.#spec = null
+    this.#ready = null
     const answer = await this.#client.request('engines.read', { id: engine })
+    if (this.#chosen !== engine) return null
     const read = answer.ok ? readSpec(answer.value.specText) : null
     this.#specText = answer.ok ? answer.value.specText : ''
     if (answer.ok && read?.ok) this.#problem = null
     else this.#problem = answer.ok ? problem('engine-unknown', { engine }) : answer.problem
-    this.#spec = read?.ok ? read.spec : null
-    this.#ready = null
+    const spec = read?.ok ? read.spec : null
+    this.#spec = spec
     await this.#lookAtPeople()
-    return this.#spec
+    return spec
   }
 
   async #lookAtPeople() {
