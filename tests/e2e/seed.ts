@@ -48,6 +48,8 @@ export async function openAt(bench: Bench, seed: Seed): Promise<void> {
   else {
     const { number } = await work((name, input) => ask(page, name, input), seed)
     await backToTheList(page)
+    // As by a person who turns to this window again: it looks for what others have begun.
+    await page.evaluate(() => window.dispatchEvent(new Event('focus')))
     await page.getByRole('button', { name: new RegExp(`^${number} `) }).click()
   }
   await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
