@@ -33,7 +33,10 @@ export const staticChecks: readonly Check[] = [
     name: 'lint of components',
     words: ['node_modules/eslint/bin/eslint.js', '-c', 'tests/lint/eslint.config.js', '.'],
   },
-  { name: 'format', words: ['node_modules/oxfmt/bin/oxfmt', '--check', '.'] },
+  {
+    name: 'format',
+    words: ['node_modules/oxfmt/bin/oxfmt', '-c', 'tests/lint/oxfmtrc.json', '--check', '.'],
+  },
 ]
 
 export const build: Check = { name: 'build', words: ['electron/launch/build.ts'] }
