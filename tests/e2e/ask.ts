@@ -1,5 +1,5 @@
-import type { Page } from '@playwright/test'
-import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
+import { expect, type Page } from '@playwright/test'
+import type { Answer, Input, Output, Preferences, RequestName } from '../../core/contract/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import type { Bridge } from '../../renderer/client/bridge-client.ts'
 import type { Work } from './hosts/host.ts'
@@ -22,6 +22,16 @@ export async function ask<Name extends RequestName>(
     [name, JSON.stringify(input)] as const,
   )
   return valueOf(name, answer as Answer<Name>)
+}
+
+/** Waits until the host has written down what was begun in a build and is not confirmed: it is kept beside the work, which goes on. */
+export async function whenKept(
+  page: Page,
+  isIt: (unfinished: Preferences['unfinished'][number]) => boolean,
+): Promise<void> {
+  await expect
+    .poll(async () => (await ask(page, 'preferences.read', {})).unfinished.some(isIt), 'is kept')
+    .toBe(true)
 }
 
 /** Asks a local host at its address, as its page would, before there is a page. */

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test'
 import { en } from '../../core/words/index.ts'
+import { whenKept } from './ask.ts'
 import { expect } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { atTheStart, sets, test } from './published-specs.ts'
@@ -110,6 +111,9 @@ test('an order of its own is tapped, typed, or left', async ({ unopened: bench }
     await page.keyboard.press('Enter')
     await expect(page.getByText('All 10 are in the order')).toBeVisible()
     await expect(page.getByText('These fasteners hold 5 caps')).toBeVisible()
+    await whenKept(page, ({ order }) =>
+      Object.values(order?.typed ?? {}).some((typed) => typed.split(' ').length === 10),
+    )
     await bench.cutPowerAndStartAgain()
     await expect(page.getByText('All 10 are in the order')).toBeVisible()
     await page.getByText('For the spec file').focus()

@@ -1,3 +1,4 @@
+import { whenKept } from './ask.ts'
 import { expect, type Bench } from './bench.ts'
 import { protractorKnobs } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
@@ -144,6 +145,7 @@ test('the angle of a turn is set by keys and by dragging, and split where there 
     }
     expect(await mechanic.entries()).toBe(entries)
     await expect(mechanic.main).toContainText('1 is turned 120°')
+    await whenKept(bench.page, ({ handle }) => handle.swings === 2)
     await bench.cutPowerAndStartAgain()
     await expect(mechanic.main).toContainText('1 is turned 120°')
     expect(await mechanic.entries()).toBe(entries)
