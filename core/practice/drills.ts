@@ -1,9 +1,9 @@
 import type { EngineSpec } from '../engine/index.ts'
 import { angleDrill } from './angle-drill.ts'
-import { faultKindsOf } from './build-fault.ts'
+import { faultKindsOf } from './fault/build-fault.ts'
 import { chartDrill } from './chart-drill.ts'
-import { mirrorDrill } from './mirror-drill.ts'
-import { orderDrill } from './order-drill.ts'
+import { mirrorDrill } from './mirror/mirror-drill.ts'
+import { orderDrill } from './order/order-drill.ts'
 import { drillKinds, type DrillKind } from './round.ts'
 import { valuesDrill } from './values-drill.ts'
 

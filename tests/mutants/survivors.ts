@@ -271,38 +271,38 @@ const survivors: readonly Survivor[] = [
     reason: 'what cannot happen: it is asked of a run that fell into marks',
   },
   {
-    file: 'core/audit/passes.ts',
+    file: 'core/audit/tightening/passes.ts',
     line: 'b.target > a.target ? b : a',
     change: '> → >=',
     reason: 'the larger of two that are the same',
   },
   {
-    file: 'core/audit/positions.ts',
+    file: 'core/audit/case/positions.ts',
     line: 'second.at[0] - first.at[0] >= widest',
     change: '>= → >',
     reason: 'as far apart as the widest: they touch and do not overlap',
   },
   {
-    file: 'core/audit/positions.ts',
+    file: 'core/audit/case/positions.ts',
     line: 'Math.max(0, ...discs',
     change: '0 → 1',
     reason: 'a bolt of a millionth of a millimetre',
   },
   {
-    file: 'core/audit/steps.ts',
+    file: 'core/audit/steps/steps.ts',
     line: 'step === undefined || other === undefined',
     change: '|| → &&',
     reason: 'what cannot happen: a fit that lacks a step is told before',
   },
   {
-    file: 'core/audit/entered.ts',
+    file: 'core/audit/entered-unit.ts',
     line: 'Math.abs(one[end] - other[end]) <= ',
     change: '<= → <',
     reason:
       'no whole thousandth of a millimetre is exactly half a digit from inches that are no whole thousandths',
   },
   {
-    file: 'core/audit/entered.ts',
+    file: 'core/audit/entered-unit.ts',
     line: "whole('N·m', 100)",
     change: '100 → 105',
     reason: 'no torque in other units is whole in N·m, and what is whole in none is shown in N·m',
@@ -782,7 +782,7 @@ const survivors: readonly Survivor[] = [
     reason: 'a billionth is left to binary rounding: a share of it more or less is no difference',
   },
   {
-    file: 'core/audit/stretch-by-torque.ts',
+    file: 'core/audit/tightening/stretch-by-torque.ts',
     line: 'uncertain * most < pass.least',
     change: '< → <=',
     reason: 'a stretch at its bound to the last digit of a number',

@@ -1,8 +1,8 @@
 import type { AmountText } from '../amount.ts'
-import { auditPhrases } from './audit-phrases.ts'
-import { hostPhrases } from './host-phrases.ts'
-import { sheetPhrases } from './sheet-phrases.ts'
-import { specAdvice } from './spec-advice.ts'
+import { auditPhrases } from './audit/audit-phrases.ts'
+import { hostPhrases } from './host/host-phrases.ts'
+import { sheetPhrases } from './sheet/sheet-phrases.ts'
+import { specAdvice } from './audit/spec-advice.ts'
 
 /** What one entry of a list in a spec is called, by the name of the list. */
 const entries: Readonly<Record<string, string>> = {

@@ -1,6 +1,6 @@
 import type { AmountText } from '../../amount.ts'
 import type { PhraseText } from '../../phrase.ts'
-import { clock } from '../durations.ts'
+import { clock } from '../formats/durations.ts'
 import { reasonText, type ReasonFor } from './reason-for.ts'
 
 export interface Of {

@@ -1,0 +1,243 @@
+import { clearanceWith, type Pair } from '../../bearing/index.ts'
+import {
+  askedPlaces,
+  askedWork,
+  currentStep,
+  decide,
+  emptyBuild,
+  evolve,
+  halfKey,
+  startBuild,
+  unaccounted,
+  type BuildCommand,
+  type BuildEvent,
+  type BuildState,
+  type RecordedEvent,
+} from '../../builds/index.ts'
+import type { EngineSpec, Fit, Pass, Step } from '../../engine/index.ts'
+import { done, refused, type Outcome } from '../../problem/index.ts'
+import { formatNumber, half, inMillimetres, newtonMetres, sum, type Torque } from '../../quantity/index.ts'
+import {
+  nextPull,
+  plannedPulls,
+  prevailingIn,
+  waitOf,
+  windowOf,
+  withRunning,
+  type AcceptanceWindow,
+} from '../../tightening/index.ts'
+import type { Chance } from '../chance.ts'
+import { chartAnswers } from '../chart-drill.ts'
+
+/** No build has more entries: what goes on for longer comes to no end. */
+const mostEntries = 50_000
+const beganAt = '2026-01-05T07:00:00.000Z'
+/** Between two entries, unless a sealant would be over its open time. */
+const usualPauseMs = 20_000
+
+/**
+ * A build of the engine done right to its last entry: marks drawn by chance with the shells that belong to them, every reading
+ * on its target, every check good, each joint closed within the open time of its sealant. Nobody did it: it is kept nowhere,
+ * and its hashes are zeros. Refuses what `startBuild` and `decide` refuse.
+ */
+export function finishedBuild(
+  spec: EngineSpec,
+  chance: Chance,
+  person: string,
+): Outcome<readonly RecordedEvent[]> {
+  const started = startBuild(spec, { name: spec.name, serial: '', person, specSha256: noHash })
+  if (!started.ok) return started
+  const entries: RecordedEvent[] = []
+  let state = emptyBuild
+  const pauseMs = pauseFor(spec)
+  const add = (event: BuildEvent) => {
+    const seq = entries.length + 1
+    const at = new Date(Date.parse(beganAt) + seq * pauseMs).toISOString()
+    const entry = { seq, at, person, event, hash: noHash }
+    entries.push(entry)
+    state = evolve(state, entry)
+  }
+  add(started.value)
+  const marks = new Map(
+    spec.fits.map((fit) => [fit.id, fit.positions.map((at) => someMarks(fit, at, chance))]),
+  )
+  while (!state.finished) {
+    const decided = decide(spec, state, commandFor(spec, state, marks), null)
+    if (!decided.ok) return decided
+    for (const event of decided.value) add(event)
+    if (decided.value.length === 0 || entries.length > mostEntries)
+      return refused('steps-left', { first: currentStep(spec, state)?.name ?? spec.name })
+  }
+  return done(entries)
+}
+
+const noHash = '0'.repeat(64)
+
+function pauseFor({ beads, procedures, steps }: EngineSpec): number {
+  const openMs = Math.min(...beads.map(({ openTimeMinutes }) => openTimeMinutes * 60_000))
+  const pulls = procedures.reduce((all, procedure) => all + plannedPulls(procedure).length, steps.length)
+  return Math.min(usualPauseMs, Math.floor(openMs / (2 * pulls)))
+}
+
+interface BothMarks {
+  readonly housing: string
+  readonly journal: string
+}
+type MarksByFit = ReadonlyMap<string, readonly BothMarks[]>
+
+/** Marks of one bearing for which there are shells inside the limits; by the chart where it says anything. */
+function someMarks(fit: Fit, position: string, chance: Chance): BothMarks {
+  const byChart = chartAnswers(fit, position)
+  const isInside = ({ housing, journal }: BothMarks, { upper, lower }: Pair) => {
+    const judged = clearanceWith(fit, housing, journal, upper, lower)
+    return !judged.ok || judged.value.within === 'inside'
+  }
+  if (byChart.length > 0)
+    return chance.shuffled(byChart).find((each) => isInside(each, each.key)) ?? chance.one(byChart)
+  const grades = fit.grades.map(({ grade }) => grade)
+  const pairs = grades.flatMap((upper) => grades.map((lower) => ({ upper, lower })))
+  const all = fit.housing.marks.flatMap(({ mark: housing }) =>
+    fit.journal.marks.map(({ mark: journal }) => ({ housing, journal })),
+  )
+  const some = chance.shuffled(all)
+  return (
+    some.find((marks) => pairs.some((pair) => isInside(marks, pair))) ??
+    some[0] ?? { housing: fit.housing.marks[0]?.mark ?? '?', journal: fit.journal.marks[0]?.mark ?? '?' }
+  )
+}
+
+function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): BuildCommand {
+  const step = currentStep(spec, state)
+  if (step === null) return { type: 'finish-build' }
+  switch (step.kind) {
+    case 'note-marks': {
+      const typed = (marks.get(step.fit) ?? []).map((each) => each[step.part]).join(' ')
+      return { type: 'note-marks', step: step.id, typed }
+    }
+    case 'choose-shells':
+      return { type: 'choose-shells', step: step.id, others: [] }
+    case 'fit-shells': {
+      const positions = spec.fits.find(({ id }) => id === step.fit)?.positions ?? []
+      const halves = positions.flatMap((position) =>
+        (['upper', 'lower'] as const).map((half) => ({ position, half })),
+      )
+      const open = halves.find((each) => !state.fitted.has(halfKey(each.position, each.half)))
+      return { type: 'fit-half', step: step.id, ...(open ?? halves[0] ?? { position: '', half: 'upper' }) }
+    }
+    case 'fit-part':
+      return { type: 'fit-part', step: step.id }
+    case 'lay-bead':
+      return { type: 'lay-bead', step: step.id }
+    case 'check': {
+      const { reading } = step
+      const middle = reading && `${formatNumber(inMillimetres(half(sum(reading.least, reading.most))), 3)} mm`
+      return { type: 'answer-check', step: step.id, good: true, reading: middle ?? null, note: '' }
+    }
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note': {
+      const open = askedWork(state, step).find(({ done }) => done === null)!
+      const ofPlace = { step: step.id, place: open.place.id, round: open.round }
+      return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? step.name : '' }
+    }
+    case 'measure-limits':
+      return readingFor(state, step)
+    case 'count':
+      return countFor(spec, state, step)
+    case 'run-procedure':
+      return pullFor(spec, state, step)
+    default:
+      return step satisfies never
+  }
+}
+
+/** The next place reads the middle of its limits, or the one it has. */
+function readingFor(state: BuildState, step: Extract<Step, { kind: 'measure-limits' }>): BuildCommand {
+  const open = askedPlaces(state, step).find(({ settled }) => !settled)
+  const { least, most } = open?.measure.new ?? {}
+  const middle = least !== undefined && most !== undefined ? half(sum(least, most)) : (least ?? most)
+  const typed = middle === undefined ? '' : `${formatNumber(inMillimetres(middle), 3)} mm`
+  const place = { step: step.id, measure: open?.measure.id ?? '', at: open?.at ?? '' }
+  return { type: 'measure-limit', ...place, typed }
+}
+
+/** Ticks what the parts list still has open, as new, and counts it then. */
+function countFor(spec: EngineSpec, state: BuildState, { id }: Step): BuildCommand {
+  const [open] = unaccounted(spec, state)
+  if (open === undefined) return { type: 'count-parts', step: id }
+  const ticked = { step: open.step.id, part: open.part.id, count: open.left }
+  return { type: 'tick-parts', ...ticked, condition: 'new', reason: '', number: '' }
+}
+
+function pullFor(
+  spec: EngineSpec,
+  state: BuildState,
+  step: Extract<Step, { kind: 'run-procedure' }>,
+): BuildCommand {
+  const { procedure: id } = step
+  const procedure = spec.procedures.find((each) => each.id === id)
+  const run = state.runs[id]
+  if (procedure === undefined || run === undefined) return { type: 'start-run', procedure: id }
+  const pulled = new Set(plannedPulls(procedure).map(({ fastener }) => fastener))
+  const group = spec.fastenerGroups.find(
+    (each) =>
+      each.reuse === 'new-each-time' &&
+      !run.declaredNew.includes(each.id) &&
+      spec.fasteners.some((fastener) => fastener.group === each.id && pulled.has(fastener.id)),
+  )
+  if (group !== undefined) return { type: 'declare-new', procedure: id, group: group.id }
+  const next = nextPull(procedure, run)
+  const pass = next === null ? undefined : procedure.passes[next.pass]
+  // Nothing is left to pull and the step is not done: `decide` says why.
+  if (next === null || pass === undefined) return { type: 'start-run', procedure: id }
+  const window = windowOf(pass, next.fastener)
+  const before = lengthOfFree(spec, next.fastener)
+  const torque = window?.kind === 'length' ? window.torque : undefined
+  const seconds = waitOf(pass)
+  const running = runningOf(spec, pass, next.fastener)
+  const onTop = (asked: TorqueWindow) => withRunning(asked, running ?? noTorque)
+  return {
+    ...{ type: 'pull', procedure: id, ...next },
+    reading: window === null ? null : onTarget(window.kind === 'torque' ? onTop(window) : window, before),
+    ...(torque !== undefined && { torque: onTarget(onTop(torque), before) }),
+    ...(running !== null && { running: { typed: running.toFixed(3), unit: 'N·m' as const } }),
+    ...(seconds !== null && { waited: { seconds, shortened: null } }),
+    ...{ moved: false, outOfOrder: null },
+  }
+}
+
+const noTorque = newtonMetres(0)
+type TorqueWindow = Extract<AcceptanceWindow, { kind: 'torque' }>
+
+/** What a fastener takes to run down, where that goes on top: half of the most, at each pull alike. Null elsewhere. */
+function runningOf(spec: EngineSpec, pass: Pass, fastener: string | null): Torque | null {
+  const prevailing = prevailingIn(spec, pass, fastener)
+  return prevailing?.counts === 'on-top' ? newtonMetres(prevailing.most / 2) : null
+}
+
+/** What a fastener measures before it is pulled, in mm: its grip, or 80 where that is longer. */
+function lengthOfFree(spec: EngineSpec, fastener: string | null): number {
+  const id = spec.fasteners.find((each) => each.id === fastener)?.group
+  const grip = spec.fastenerGroups.find((each) => each.id === id)?.grip
+  return Math.max(80, grip === undefined ? 0 : inMillimetres(grip))
+}
+
+/** What the instrument shows where the target is met. */
+function onTarget(window: AcceptanceWindow, before: number) {
+  switch (window.kind) {
+    case 'angle':
+      return { typed: window.target.toFixed(3), unit: '°' } as const
+    case 'torque':
+      return { typed: window.target.toFixed(3), unit: 'N·m' } as const
+    case 'length': {
+      const from = window.of === 'stretch' ? before : 0
+      return { typed: String(from + inMillimetres(window.most)), unit: 'mm' } as const
+    }
+    case 'free-length':
+      return { typed: String(before), unit: 'mm' } as const
+    default:
+      return window satisfies never
+  }
+}

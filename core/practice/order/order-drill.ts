@@ -1,0 +1,64 @@
+import type { EngineSpec, Pass, Procedure } from '../../engine/index.ts'
+import { plannedIn, windowOf } from '../../tightening/index.ts'
+import { Chance } from '../chance.ts'
+
+/** What comes after a pass: another pass, counted from 0, or null where the procedure is done. */
+export type AfterPass = number | null
+
+/** One pass of a procedure to be gone through on a drawing without numbers, and what comes after it. */
+export interface OrderDrill {
+  readonly procedure: Procedure
+  /** Counts from 0. */
+  readonly pass: number
+  /** What counts as pulled in this pass before the drill begins. */
+  readonly before: readonly string[]
+  /** What is asked for of the rest of the pass, in its order. At least one. */
+  readonly key: readonly string[]
+  /** Null where the drill ends before the pass does. No two of the choices ask for the same. */
+  readonly after: { readonly key: AfterPass; readonly choices: readonly AfterPass[] } | null
+}
+
+/** More than this is no drill of a few minutes: of a longer pass a part is asked for. */
+const mostAsked = 16
+const mostChoices = 4
+
+/** Null where the engine has no pass over fasteners. */
+export function orderDrill(spec: EngineSpec, seed: string): OrderDrill | null {
+  const chance = new Chance(seed)
+  const passes = spec.procedures.flatMap((procedure) =>
+    [...procedure.passes.keys()].flatMap((pass) =>
+      pulledIn(procedure, pass).length > 0 ? [{ procedure, pass }] : [],
+    ),
+  )
+  if (passes.length === 0) return null
+  const { procedure, pass } = chance.one(passes)
+  const all = pulledIn(procedure, pass)
+  const from = chance.below(Math.max(0, all.length - mostAsked) + 1)
+  const key = all.slice(from, from + mostAsked)
+  const next = pass + 1 < procedure.passes.length ? pass + 1 : null
+  return {
+    ...{ procedure, pass, key },
+    before: all.slice(0, from),
+    after:
+      from + key.length < all.length ? null : { key: next, choices: choicesFor(procedure, next, chance) },
+  }
+}
+
+function pulledIn(procedure: Procedure, pass: number): readonly string[] {
+  return plannedIn(procedure, pass).flatMap(({ fastener }) => (fastener === null ? [] : [fastener]))
+}
+
+function choicesFor(procedure: Procedure, next: AfterPass, chance: Chance): readonly AfterPass[] {
+  const asks = (pass: AfterPass) => (pass === null ? '' : asksFor(procedure.passes[pass]!))
+  const seen = new Set([asks(next)])
+  const others = chance
+    .shuffled<AfterPass>([null, ...procedure.passes.keys()])
+    .filter((pass) => !seen.has(asks(pass)) && seen.add(asks(pass)))
+  return chance.shuffled([next, ...others.slice(0, mostChoices - 1)])
+}
+
+/** What a pass asks for, as far as its name and values say it. */
+function asksFor(pass: Pass): string {
+  if (pass.kind === 'action') return pass.instruction
+  return JSON.stringify([pass.kind, windowOf(pass, null), pass.kind === 'recheck' ? pass.only : null])
+}

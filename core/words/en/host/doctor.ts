@@ -1,0 +1,116 @@
+import type { PhraseText } from '../../phrase.ts'
+import type { ReasonText } from '../../reason.ts'
+import { fixed } from '../formats/amounts.ts'
+import { counted } from '../formats/counted.ts'
+
+const subjects = {
+  program: 'program',
+  host: 'host',
+  'data-folder': 'data folder',
+  disk: 'disk',
+  record: 'record',
+  backup: 'backup',
+  fonts: 'fonts',
+  screen: 'screen',
+  voices: 'voices',
+}
+const terminalSigns = { good: 'ok  ', look: 'look', bad: 'BAD ' }
+
+/** How the program stands, to be read out over the phone: a line for each subject. */
+export const doctor = {
+  subjects,
+  /** The same on a terminal; the text is the one that `lines` makes. */
+  terminalLine: (facts: {
+    readonly subject: keyof typeof subjects
+    readonly state: keyof typeof terminalSigns
+    readonly text: string
+  }) => `${terminalSigns[facts.state]}  ${subjects[facts.subject]}: ${facts.text}`,
+  restInWindow:
+    'Fonts, screen and voices can only be checked by the window: see its page “Record and backups”.',
+  signs: { good: '✓', look: '? check', bad: '! bad' },
+  fontsLookedAt: 'Checking …',
+  fontsLoaded: ({ font }: { readonly font: string }) => `${font} is loaded, plain and bold.`,
+  fontsMissing: ({ font, weights }: { readonly font: string; readonly weights: readonly string[] }) =>
+    `${font} is not loaded (${weights.join(', ')}), so text and numbers may be cut off. Start the program again; if ` +
+    'that does not help, install it again.',
+  screen: (facts: {
+    readonly widthPx: number
+    readonly heightPx: number
+    readonly scale: number
+    readonly distance: number
+    readonly pxPerMm: number
+    readonly measured: boolean
+  }) =>
+    `The window is ${facts.widthPx} by ${facts.heightPx} points at ${Math.round(facts.scale * 100)} % scale. ` +
+    `It is read from ${facts.distance} m, with ${fixed(facts.pxPerMm, 2)} points to a millimetre, ` +
+    (facts.measured
+      ? 'as measured against a card.'
+      : 'which is a guess: measure the screen under “Screen and keys”.'),
+  voices: 'The program does not speak, so it needs no voice on this computer.',
+
+  /** What the host says of itself. */
+  lines: {
+    program: (facts: {
+      readonly version: string
+      readonly electron: string | null
+      readonly node: string
+      readonly platform: string
+      readonly arch: string
+    }) =>
+      `Bedplate ${facts.version} on ${facts.electron === null ? '' : `Electron ${facts.electron} with `}` +
+      `Node ${facts.node}, ${facts.platform} ${facts.arch}.`,
+    host: ({ host, why }: { readonly host: string; readonly why: PhraseText }) =>
+      `It runs in the ${host} host: ${why}.`,
+    'folder-closed': ({ folder }: OfFolder) => `The data folder ${folder} cannot be written by this user.`,
+    'folder-to-come': ({ folder }: OfFolder) =>
+      `The data folder ${folder} is not there yet; it is made at the first start.`,
+    'folder-open-to-others': ({ folder }: OfFolder) =>
+      `The data folder ${folder} can be written, but other users of this computer can read it.`,
+    'folder-of-this-user': ({ folder }: OfFolder) =>
+      `The data folder ${folder} can be written, by this user alone.`,
+    'disk-full': ({ megabytes }: { readonly megabytes: number }) =>
+      `Only ${megabytes} MB are free on its disk. Free some space before continuing.`,
+    'disk-free': ({ megabytes }: { readonly megabytes: number }) => `${megabytes} MB are free on its disk.`,
+    'disk-unknown': (_: None) => 'The free space on its disk is not known.',
+    'record-to-come': (_: None) => 'There is no record yet; it is made at the first start.',
+    'record-in-use': (_: None) => 'The record is in use: Bedplate is running.',
+    'record-closed': ({ why }: { readonly why: ReasonText }) => why,
+    'record-opens': ({ builds, megabytes }: { readonly builds: number; readonly megabytes: number }) =>
+      `The record opens; it holds ${counted(builds, 'build', 'builds')} in ${megabytes} MB.`,
+    'backup-none': (facts: OfSecondFolder) => `There is no backup. ${secondFolderText(facts)}`,
+    'backup-of-later': (facts: OfSecondFolder & { readonly on: string; readonly today: string }) =>
+      `The last backup is dated ${facts.on}, and the clock of this computer says ${facts.today}. One of the two is ` +
+      `wrong. ${secondFolderText(facts)}`,
+    'backup-newest': (
+      facts: OfSecondFolder & {
+        readonly days: number
+        readonly builds: number
+        readonly entries: number
+        readonly head: string
+        readonly broken: number
+      },
+    ) =>
+      `The last backup is ${ageText(facts.days)} old (${counted(facts.builds, 'build', 'builds')}, ` +
+      `${counted(facts.entries, 'entry', 'entries')}, head ${facts.head}).` +
+      (facts.broken === 0 ? '' : ' Not all of it was as confirmed when it was made; verify the archive.') +
+      ` ${secondFolderText(facts)}`,
+  },
+}
+
+type None = Record<never, never>
+
+export interface OfFolder {
+  readonly folder: string
+}
+export interface OfSecondFolder {
+  readonly secondFolder: string | null
+}
+
+function secondFolderText({ secondFolder }: OfSecondFolder): string {
+  return secondFolder === null ? 'No second folder is chosen.' : `The second folder is ${secondFolder}.`
+}
+
+function ageText(days: number): string {
+  if (days <= 0) return 'less than a day'
+  return days === 1 ? 'one day' : `${days} days`
+}

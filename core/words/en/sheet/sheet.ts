@@ -1,0 +1,293 @@
+import type { RichText } from '../../rich.ts'
+import { minutesAndSeconds } from '../formats/durations.ts'
+import { archive } from '../window/archive.ts'
+import { capital } from '../formats/capital.ts'
+import { engineParts } from '../engine-parts.ts'
+import { namesOf, type HalfName, type Split } from '../halves.ts'
+import { numberAndKind } from '../tightening/passes.ts'
+import { patterns } from '../window/parts.ts'
+import { sheetMeasured } from './sheet-measured.ts'
+
+/** When and by whom, as it is printed. */
+export interface Stamped {
+  readonly stamp: string
+}
+export interface Reasoned extends Stamped {
+  readonly reason: string
+}
+/** Which record a sheet was printed from. */
+export interface Head {
+  readonly entries: number
+  /** The last characters of the chain of entries. */
+  readonly code: string
+}
+export interface OfSource {
+  readonly from: string
+  readonly enteredBy: string
+  readonly checkedBy: string | null
+}
+export interface SheetHalf {
+  readonly grade: string
+  readonly pattern: keyof typeof patterns | null
+  readonly fitted: boolean
+}
+
+const chosenBy = {
+  chart: 'chart',
+  bands: 'bands',
+  person: 'by hand',
+  readings: 'readings',
+  tray: 'from the tray',
+}
+
+/** The build sheet, as it is printed. */
+export const sheet = {
+  /** Across and on each printed page of a build that can only be read. */
+  flaw: { altered: 'NOT AS CONFIRMED', newer: 'INCOMPLETE', rules: 'BY EARLIER RULES' },
+  flawed: ({ mark, reason }: { readonly mark: string; readonly reason: string }) => `${mark}. ${reason}`,
+  flawedFoot: ({ mark, foot }: { readonly mark: string; readonly foot: string }) => `${mark} · ${foot}`,
+  flawedFileName: ({ mark, fileName }: { readonly mark: string; readonly fileName: string }) =>
+    `${mark} ${fileName}`,
+  title: ({ number }: { readonly number: string }) => `Build sheet ${number}`,
+  foot: ({ number, entries, code }: Head & { readonly number: string }) =>
+    `Bedplate build sheet ${number} · ${entries} entries, head ${code}`,
+  fileName: ({ number, entries, code }: Head & { readonly number: string }) =>
+    `Build sheet ${number} ${entries}-${code}`,
+  verify: 'Verify this build',
+  /** What stands on the sheet of a dry run, which is in no record. */
+  practice: {
+    foot: 'PRACTICE: a dry run, not the sheet of a build',
+    fileName: ({ engine }: { readonly engine: string }) => `PRACTICE ${engine}`,
+    noHeadCode:
+      'PRACTICE. No engine was built. This dry run is in no record, so it has no head code and proves nothing.',
+  },
+
+  page: {
+    printing: 'Printing',
+    backToBuild: '← Back to the build',
+    paper: 'Paper',
+    saveAsPdf: 'Save as PDF',
+    print: 'Print',
+    /** Around the number of a page and how many there are; put together by the printer. */
+    numbered: ['page ', ' of '] as readonly [string, string],
+  },
+
+  head: {
+    demo: ({ note }: { readonly note: string }) => `DEMO. ${note}`,
+    engine: 'Engine',
+    revision: ({ name, revision }: { readonly name: string; readonly revision: string }) =>
+      `${name}, spec revision ${revision}`,
+    build: 'Build',
+    serial: 'Serial number',
+    atTheBench: 'At the bench',
+    people: ({ people, apprentice }: { readonly people: readonly string[]; readonly apprentice: boolean }) =>
+      `${people.join(', ')}${apprentice ? ' (an apprentice’s build)' : ''}`,
+    started: 'Started',
+    finished: 'Finished',
+    notFinished: 'not finished',
+    numbersFrom: 'Numbers from',
+    source: ({ from, enteredBy, checkedBy }: OfSource) =>
+      `${from}; entered by ${enteredBy}, ${checkedBy === null ? 'not checked' : `checked by ${checkedBy}`}`,
+    entries: ({ entries, code }: Head): RichText => [
+      `${entries} entries, head code `,
+      { code },
+      '. The record is tamper-evident against this code: a record that was shortened or rewritten has another one. ' +
+        'It is not tamper-proof.',
+    ],
+  },
+
+  voided: ({ reason, stamp }: Reasoned) => `VOID: ${reason} (${stamp})`,
+  addedAfter: 'Added after finishing',
+  added: ({ stamp, text, reason }: Reasoned & { readonly text: string }) =>
+    `${stamp}: ${text} Why: ${reason}`,
+
+  results: {
+    shells: 'Shells',
+    /** A fit's row of marks, of grades or of clearances. */
+    marks: 'Marks, bore / journal',
+    grades: ({ split }: { readonly split: Split }) => `Shells, ${namesOf(split).join(' / ')}`,
+    clearance: 'Clearance',
+    worstCase: 'Worst case',
+    pair: ({ first, second }: { readonly first: string; readonly second: string }) => `${first} / ${second}`,
+    tightening: 'Tightening',
+    procedure: 'Procedure',
+    fasteners: 'Done',
+    read: 'Read',
+    range: ({ least, most }: { readonly least: string; readonly most: string }) =>
+      least === most ? least : `${least} to ${most}`,
+    unread: ({ count }: { readonly count: number }) => `${count} confirmed, not read`,
+    outside: ({ numbers }: { readonly numbers: readonly string[] }) => `! not within: ${numbers.join(', ')}`,
+    wrench: 'Wrench',
+    wrenchWith: (facts: {
+      readonly wrench: string
+      readonly number: string | null
+      readonly calibrated: string | null
+    }) =>
+      `${facts.wrench}${facts.number === null ? '' : `, no. ${facts.number}`}` +
+      (facts.calibrated === null ? '' : `, calibrated ${facts.calibrated}`),
+    notStarted: 'not started',
+    underWay: 'under way',
+    flags: 'Flags and their answers',
+    noFlags: 'None was raised.',
+    sealant: 'Sealant',
+    bead: 'Bead',
+    laid: 'Laid',
+    closed: 'Last bolt of its joint',
+    took: 'Took',
+    minutes: ({ seconds, of }: { readonly seconds: number | null; readonly of: number }) =>
+      seconds === null
+        ? `${of} min allowed`
+        : `${seconds > of * 60 ? '! ' : ''}${minutesAndSeconds(seconds)} of ${of} min`,
+    whyOver: ({ reason }: { readonly reason: string }) => `Closed over time: ${reason}`,
+    signed: 'Signed',
+    signatures: ['Built by', 'Checked by', 'Received by'] as readonly string[],
+    signature: 'Name, date, signature',
+    appendix: 'Details',
+  },
+  fit: {
+    title: ({ fit }: { readonly fit: string }) => `Shells: ${fit}`,
+    marks: ({ part, typed, stamp }: Stamped & { readonly part: string; readonly typed: string | null }) =>
+      `${part}: ${typed ?? 'not noted'} (${stamp}).`,
+    chosen: ({ stamp }: Stamped) => `Chosen: ${stamp}.`,
+    allowed: ({ limits }: { readonly limits: string }) => `Allowed when new: ${limits}.`,
+    at: 'At',
+    marksHeading: 'Marks',
+    half: ({ half }: { readonly half: HalfName }) => capital(engineParts.halves[half]),
+    clearance: 'Clearance',
+    chosenBy: 'Chosen by',
+    shell: ({ grade, pattern, fitted }: SheetHalf) =>
+      `${grade}${pattern === null ? '' : `, ${patterns[pattern]}`} ${fitted ? '✓' : '(not fitted)'}`,
+    /** The label of its place in the tray: null where it has to be ordered, undefined where no tray was counted. */
+    choice: (facts: {
+      readonly by: keyof typeof chosenBy
+      readonly reason: string
+      readonly label: string | null | undefined
+      readonly arrived: boolean
+    }) =>
+      [
+        `${chosenBy[facts.by]}${facts.reason === '' ? '' : `: ${facts.reason}`}`,
+        ...(facts.label === undefined
+          ? []
+          : [facts.label ?? (facts.arrived ? 'ordered, and arrived' : 'to order')]),
+      ]
+        .filter(Boolean)
+        .join(', '),
+    notComputed: 'not calculated',
+    outside: '! outside',
+  },
+  measured: sheetMeasured,
+
+  run: {
+    states: { done: 'done', started: 'under way', 'not-started': 'not started' },
+    ownOrder: (facts: Reasoned & { readonly own: readonly string[]; readonly ofMaker: readonly string[] }) =>
+      `! Own order, not the maker’s: ${facts.own.join(', ')}. Why: ${facts.reason} (${facts.stamp}). ` +
+      `The maker’s order: ${facts.ofMaker.join(', ')}.`,
+    declaredNew: ({ group, stamp }: Stamped & { readonly group: string }) =>
+      `${group} declared new: ${stamp}.`,
+    pass: 'Pass',
+    number: 'No.',
+    where: 'Where',
+    target: 'Target',
+    result: 'Result',
+    whenWho: 'When, who',
+    passAndKind: numberAndKind,
+    window: (facts: { readonly target: string; readonly least: string; readonly most: string }) =>
+      `${facts.target} (${facts.least} to ${facts.most})`,
+    gap: 'gap of the joint face',
+    done: 'done',
+    scaleAndFastener: ({ scale, fastener }: { readonly scale: string; readonly fastener: string }) =>
+      `${scale} on the scale, ${fastener} at the fastener`,
+    clamping: ({ read, clamping }: { readonly read: string; readonly clamping: string }) =>
+      `${read}; ${clamping} without running it down`,
+    running: ({ torque }: { readonly torque: string }) => `ran down at ${torque}, which goes on top`,
+    turnedOn: ({ read, whole }: { readonly read: string; readonly whole: string }) =>
+      `${read} on, ${whole} in all`,
+    atTorque: ({ torque }: { readonly torque: string }) => `at ${torque}`,
+    waited: ({ seconds, shortened }: { readonly seconds: number; readonly shortened: string | null }) =>
+      `waited ${minutesAndSeconds(seconds)}` + `${shortened === null ? '' : `, ! shortened: ${shortened}`}`,
+    sure: 'this length was asked about: looked at again, and right',
+    longer: ({ stretch }: { readonly stretch: string }) => `${stretch} longer`,
+    verdicts: {
+      unread: 'confirmed, not read',
+      within: 'within',
+      under: '! under',
+      over: '! over',
+      moved: '! moved',
+    },
+    readFirst: ({ first, reason, stamp }: Reasoned & { readonly first: string }) =>
+      `read first: ${first}; read again: ${reason} (${stamp})`,
+    held: (facts: {
+      readonly wrench: string
+      readonly adapter: string
+      readonly offset: string
+      readonly angle: string
+    }) => `${facts.wrench} with ${facts.adapter}, ${facts.offset} at ${facts.angle}`,
+    /** Why a pull that is printed does not count. */
+    setAside: {
+      loosened: 'no longer counts: the fastener was loosened',
+      'pass-repeated': 'no longer counts: the pass was repeated',
+      'run-restarted': 'no longer counts: the run was begun again',
+    },
+    beforeItsTurn: ({ reason }: { readonly reason: string }) => `before its turn: ${reason}`,
+    takenBack: ({ reason, stamp }: Reasoned) => `taken back: ${reason} (${stamp})`,
+    flag: (
+      facts: Stamped & {
+        readonly flag: number
+        readonly fastener: string | null
+        /** What a person wrote; without it, what the flag is about. */
+        readonly text: string | null
+        readonly about: keyof typeof flagAbout
+      },
+    ) =>
+      `! Flag ${facts.flag}${facts.fastener === null ? '' : `, fastener ${facts.fastener}`}: ` +
+      `${facts.text ?? flagAbout[facts.about]} (${facts.stamp}).`,
+    answer: ({ text, stamp }: Stamped & { readonly text: string }) => `Answer: ${text} (${stamp}).`,
+    notAnswered: 'NOT ANSWERED.',
+    paused: (facts: { readonly from: string; readonly reason: string; readonly to: string }) =>
+      `Paused ${facts.from}${facts.reason === '' ? '' : `: ${facts.reason}`}; resumed ${facts.to}.`,
+  },
+
+  checks: {
+    title: 'Checks',
+    check: 'Check',
+    answer: 'Answer',
+    step: ({ step, counts }: { readonly step: string; readonly counts: boolean }) =>
+      `${step}${counts ? '' : ' (answered again later)'}`,
+    good: 'good',
+    notGood: '! not good',
+    allowed: ({ least, most }: { readonly least: string; readonly most: string }) =>
+      `(allowed ${least} to ${most})`,
+  },
+  steps: {
+    title: 'Steps',
+    done: ({ stamp }: Stamped) => `✓ ${stamp}`,
+    notDone: 'not done',
+    lookedAt: ({ stamp }: Stamped) => `; looked at ${stamp}`,
+    waitsForSecond: '; ! waits for a second person',
+  },
+  corrections: {
+    title: 'Corrections',
+    none: 'None.',
+    kinds: {
+      'pull-taken-back': archive.entries['pull-taken-back'],
+      'pull-read-again': archive.entries['pull-read-again'],
+      'fastener-loosened': archive.entries['fastener-loosened'],
+      'fastener-replaced': archive.entries['fastener-replaced'],
+      'run-restarted': archive.entries['run-restarted'],
+      'half-taken-out': archive.entries['half-taken-out'],
+      'part-taken-out': archive.entries['part-taken-out'],
+      'measured-part-replaced': archive.entries['measured-part-replaced'],
+      'ticks-removed': archive.entries['ticks-removed'],
+      'bead-wiped-off': archive.entries['bead-wiped-off'],
+      'marks-noted-again': 'marks noted again',
+      'shells-chosen-again': 'shells chosen again',
+      'check-answered-again': 'check answered again',
+      'readings-noted-again': 'measured again',
+      'readings-withdrawn': archive.entries['readings-withdrawn'],
+      'step-sent-back': 'sent back',
+    },
+  },
+  cautions: 'Cautions',
+}
+
+const flagAbout = { under: 'under', over: 'over', moved: 'moved', problem: 'problem' }

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest'
+import { auditAfter, named, type Draft } from '../../engine/demo.ts'
+
+const without = (id: string) => (spec: Draft) => {
+  spec.steps = spec.steps.filter((step) => step.id !== id)
+  for (const step of spec.steps) step.after = (step.after ?? []).filter((each) => each !== id)
+  for (const caution of spec.cautions) {
+    if (caution.steps !== undefined) caution.steps = caution.steps.filter((each) => each !== id)
+  }
+}
+
+describe('steps that wait for one another', () => {
+  it('in a ring are a fault, and only the ring is named', () => {
+    expect(
+      auditAfter('skerry-3', (spec) => (named(spec.steps, 'lay-crank').after = ['fit-mains', 'rods-free'])),
+    ).toEqual([
+      'fault steps-in-a-ring steps[7].after: The steps “Lay crank”, “Rods free”, “Rod bolts”, “Rod shells”, “End float” ' +
+        'wait for each other, so that none can begin. Take one out of what another comes after.',
+    ])
+  })
+
+  it('and for themselves too', () => {
+    expect(auditAfter('skerry-3', (spec) => (named(spec.steps, 'last-look').after = ['last-look']))).toEqual([
+      expect.stringContaining('The steps “Last check” wait for each other'),
+    ])
+  })
+})
+
+describe('what no step does', () => {
+  it.each([
+    ['case-run', 'fault procedure-never-run procedures[1]: Case bolts: no step carries this procedure out.'],
+    ['bead-minus', 'fault bead-never-laid beads[1]: Bead, gear side: no step lays it.'],
+    ['crank-marks', 'fault fit-without-step fits[0]: Main bearings: no step to note the journal marks.'],
+    ['rod-marks', 'fault fit-without-step fits[1]: Big ends: no step to note the housing marks.'],
+    ['choose-mains', 'fault fit-without-step fits[0]: Main bearings: no step to choose the shells.'],
+    ['fit-rod-shells', 'fault fit-without-step fits[1]: Big ends: no step to fit the shells.'],
+  ])('without “%s” is a fault', (id, words) => {
+    expect(auditAfter('skerry-3', without(id))).toEqual([expect.stringContaining(words)])
+  })
+})
+
+it('what two steps do is a fault: the second would find it done', () => {
+  expect(
+    auditAfter('skerry-3', (spec) => {
+      spec.steps.push({
+        id: 'again',
+        name: 'Once more',
+        kind: 'run-procedure',
+        procedure: 'sump',
+        after: ['sump-run'],
+      })
+    }),
+  ).toEqual([
+    'fault done-in-two-steps steps[21]: Procedure “sump” is done both in “Sump screws” and in “Once more”. A build does ' +
+      'it once: remove one step.',
+  ])
+})
+
+describe('shells', () => {
+  it('chosen before the marks are noted are doubted', () => {
+    expect(
+      auditAfter('skerry-3', (spec) => (named(spec.steps, 'choose-mains').after = ['case-marks'])),
+    ).toEqual([
+      'doubt step-does-not-wait steps[4].after: “Choose mains” can begin before “Crank marks” is done. Let it come after ' +
+        'that.',
+    ])
+  })
+
+  it('may wait by way of other steps', () => {
+    expect(
+      auditAfter(
+        'skerry-3',
+        (spec) =>
+          (named(spec.steps, 'fit-rod-shells').after = ['last-word']) &&
+          spec.steps.push({
+            id: 'last-word',
+            name: 'Last word',
+            kind: 'check',
+            instruction: 'Count the shells.',
+            after: ['choose-big-ends', 'end-float'],
+          }),
+      ),
+    ).toEqual([])
+  })
+})

@@ -1,0 +1,321 @@
+import { describe, expect, it } from 'vitest'
+import { auditAfter, demoDraft, named, nth, type Draft } from '../../engine/demo.ts'
+
+/** The sump screws of the three are M6×1, class 8.8: proof load 11.6 kN, ISO 898-1 table 5. */
+function sumpTorque(target: string, more: object = {}) {
+  return auditAfter('skerry-3', (spec) => {
+    const sump = named(spec.procedures, 'sump')
+    sump.passes = sump.passes.filter(({ kind }) => kind !== 'recheck')
+    sump.orders.pop()
+    const pass = nth(sump.passes, 2)
+    for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
+    Object.assign(pass, { target, ...more })
+  })
+}
+
+describe('a torque against the proof load', () => {
+  it('is refused when the thread would be past proof even at high friction', () => {
+    // 9 N·m ×3: at a friction of 0.24 about 14.7 kN, by F ≈ M/(0.30·d).
+    expect(sumpTorque('27 N·m')).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload procedures\[3\]\.passes\[2\]\.target: Sump screws, pass 3: 27 N·m would pull Sump screws \(M6×1, 8\.8\) to 1[3-6]\.\d kN even at high friction; their proof load is 11\.7 kN\. Correct the torque, the thread or the class\./,
+      ),
+    ])
+  })
+
+  it('says what it would be in inch-pounds, where foot-pounds were read for them', () => {
+    // 80 lbf·in is 9.04 N·m; 80 lbf·ft is 108.5 N·m.
+    expect(sumpTorque('80 lbf·ft')).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload .* 108\.5 N·m would pull .* If 80 lbf·in was meant, not 80 lbf·ft, it is 9 N·m\.$/,
+      ),
+    ])
+  })
+
+  it('says so too where N·m were written for inch-pounds', () => {
+    expect(sumpTorque('80 N·m')).toEqual([
+      expect.stringMatching(/^fault torque-overload .* If 80 lbf·in was meant, not 80 N·m, it is 9 N·m\.$/),
+    ])
+  })
+
+  it('is doubted when it is past proof at usual friction only', () => {
+    // Nearly twice the 9 N·m that dry threads usually get; an 8.8 yields, twisted as it is, at 9 to 10 kN by friction.
+    expect(sumpTorque('16 N·m')).toEqual([
+      expect.stringMatching(
+        /^doubt torque-likely-overload .* to 1[01]\.\d kN at usual friction; their proof load is \d+\.\d kN/,
+      ),
+    ])
+  })
+
+  it('is not doubted at the value of the VDI 2230 table', () => {
+    expect(sumpTorque('10.1 N·m')).toEqual([])
+  })
+
+  it('is weighed by its own value where some fasteners of a pass have one', () => {
+    const own = { others: [{ fasteners: ['sump-2'], target: '90 N·m', least: '80 N·m', most: '95 N·m' }] }
+    expect(sumpTorque('9 N·m', own)).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload procedures\[3\]\.passes\[2\]\.others\[0\]\.target: .*90 N·m would pull/,
+      ),
+    ])
+    expect(sumpTorque('90 N·m', { others: [{ fasteners: ['sump-2'], target: '9 N·m' }] })).toEqual([
+      expect.stringMatching(
+        /^fault torque-overload procedures\[3\]\.passes\[2\]\.target: .*90 N·m would pull/,
+      ),
+    ])
+  })
+
+  it('is told with the preload of the torque that is told: of the most, where the target would do', () => {
+    const preloadOf = (lines: readonly string[]) => / to ([\d.]+) kN even at/.exec(lines[0] ?? '')?.[1]
+    const byTarget = preloadOf(sumpTorque('90 N·m'))
+    expect(byTarget).toBeDefined()
+    expect(preloadOf(sumpTorque('9 N·m', { least: '8 N·m', most: '90 N·m' }))).toBe(byTarget)
+    expect(preloadOf(sumpTorque('90 N·m', { least: '85 N·m', most: '120 N·m' }))).toBe(byTarget)
+  })
+
+  it('is refused when even the most that is allowed would be past proof', () => {
+    expect(sumpTorque('9 N·m', { least: '8 N·m', most: '90 N·m' })).toEqual([
+      expect.stringMatching(/^fault torque-overload .*90 N·m would pull/),
+    ])
+  })
+})
+
+describe('a torque that clamps next to nothing', () => {
+  it('is refused where foot-pounds explain it', () => {
+    // 7 lbf·ft is 9.5 N·m; 7 lbf·in is 0.8 N·m.
+    expect(sumpTorque('7 lbf·in').filter((line) => line.includes('torque-clamps-nothing'))).toEqual([
+      expect.stringMatching(
+        /^fault torque-clamps-nothing .* 0\.8 N·m, the last they get, pulls Sump screws \(M6×1, 8\.8\) to 0\.7 kN at most, out of 11\.7 kN: next to no clamp\. Check the value and its unit\. If 7 lbf·ft was meant, not 7 lbf·in, it is 9\.5 N·m\.$/,
+      ),
+    ])
+  })
+
+  it('is only doubted where nothing explains it', () => {
+    expect(sumpTorque('0.1 N·m').filter((line) => line.includes('torque-clamps-nothing'))).toEqual([
+      expect.stringMatching(/^doubt torque-clamps-nothing .*Check the value and its unit\.$/),
+    ])
+  })
+
+  it('is right before a turn: 5 N·m that only bring the rod cap home', () => {
+    expect(
+      auditAfter('skerry-3', (spec) => {
+        Object.assign(nth(named(spec.procedures, 'rods').passes, 1), {
+          target: '2 N·m',
+          least: '1 N·m',
+          most: '3 N·m',
+        })
+      }),
+    ).toEqual([])
+  })
+})
+
+describe('fasteners that cannot be', () => {
+  const group = (change: (group: Draft['fastenerGroups'][number]) => void) =>
+    auditAfter('skerry-3', (spec) => change(named(spec.fastenerGroups, 'case-bolts')))
+
+  it('of class 11.9 are a fault', () => {
+    expect(group((bolts) => (bolts.propertyClass = '11.9'))).toEqual([
+      expect.stringMatching(/^fault property-class-unknown fastenerGroups\[0\]: .*“11\.9”/),
+    ])
+  })
+
+  it('with a pitch larger than the diameter are a fault', () => {
+    expect(group((bolts) => Object.assign(bolts.thread, { pitch: '12.5 mm' }))).toEqual([
+      expect.stringContaining('fault thread-pitch-out-of-range fastenerGroups[0]: A pitch of 12.5 mm'),
+    ])
+  })
+
+  it('with a socket head are not measured by the flats of their key', () => {
+    expect(
+      group((bolts) => {
+        bolts.acrossFlats = '8 mm'
+        bolts.head = 'socket'
+        bolts.headFace = { outer: '15 mm', hole: '11 mm' }
+      }),
+    ).toEqual([])
+  })
+
+  it('with a shank as thick as the thread, or hardly there, are a fault', () => {
+    for (const shank of ['10 mm', '5 mm'])
+      expect(group((bolts) => (bolts.shank = shank))).toEqual([
+        expect.stringContaining('fault shank-not-waisted fastenerGroups[0].shank'),
+      ])
+    expect(group((bolts) => (bolts.shank = '8 mm'))).toEqual([])
+  })
+
+  it('with a shank between half of the thread and all of it may be', () => {
+    // M10: more than 5 mm.
+    const shank = (size: string) => group((bolts) => (bolts.shank = size)).length
+    expect([shank('5.01 mm'), shank('9.99 mm')]).toEqual([0, 0])
+  })
+
+  it('with layers that are not their grip are a fault', () => {
+    const layers = (second: string) => [
+      { material: 'steel' as const, thickness: '10 mm' },
+      { material: 'aluminium' as const, thickness: second },
+    ]
+    const grip = demoDraft('skerry-3').fastenerGroups[0]!.grip
+    const rest = `${Number.parseFloat(grip) - 10} mm`
+    expect(group((bolts) => (bolts.layers = layers('1 mm')))).toEqual([
+      expect.stringContaining(
+        `the layers are 11.000 mm together, and the grip is ${Number.parseFloat(grip).toFixed(3)} mm`,
+      ),
+    ])
+    expect(group((bolts) => (bolts.layers = layers(rest)))).toEqual([])
+  })
+
+  it('with a head narrower than the thread are a fault', () => {
+    expect(
+      group((bolts) => {
+        bolts.acrossFlats = '9 mm'
+        bolts.headFace = { outer: '15 mm', hole: '11 mm' }
+      }),
+    ).toEqual([
+      expect.stringContaining(
+        'fault head-smaller-than-thread fastenerGroups[0].acrossFlats: Case bolts: 9.000 mm',
+      ),
+    ])
+  })
+
+  it('with a head as wide as the thread are a fault', () => {
+    const flats = (acrossFlats: string) =>
+      group((bolts) => Object.assign(bolts, { acrossFlats, headFace: { outer: '15 mm', hole: '11 mm' } }))
+        .length
+    expect([flats('10 mm'), flats('10.01 mm')]).toEqual([1, 0])
+  })
+
+  it('with a bearing face inside its own hole are a fault', () => {
+    expect(group((bolts) => (bolts.headFace = { outer: '11 mm', hole: '15 mm' }))).toEqual([
+      expect.stringContaining('fault bearing-face-out-of-range fastenerGroups[0]'),
+    ])
+  })
+})
+
+describe('a turn', () => {
+  const turned = (target: string) =>
+    auditAfter('skerry-3', (spec) => {
+      const pass = nth(named(spec.procedures, 'rods').passes, 2)
+      for (const limit of ['least', 'most']) Reflect.deleteProperty(pass, limit)
+      Object.assign(pass, { target })
+    })
+
+  it('that goes a little past yield is nobody’s business: bolts are made for it', () => {
+    expect(turned('90 °')).toEqual([])
+  })
+
+  it('that leaves the elastic line by much is doubted', () => {
+    // M8×1, class 12.9, 40 mm grip, yields while turned at 37 to 39 kN; half a turn stretches it half a millimetre.
+    expect(turned('180 °')).toEqual([
+      expect.stringMatching(
+        /^doubt turn-leaves-elastic-line procedures\[0\]\.passes\[2\]\.target: Rod bolts, pass 3: calculated as elastic, 180° takes Rod bolts to \d\d\.\d kN, far past yield \(3[789]\.\d kN; proof 38\.0 kN\)/,
+      ),
+    ])
+  })
+})
+
+describe('the load that a turn is calculated to', () => {
+  // M8×1, 12.9, thread all along a grip of 40 mm, into steel of 207 000 MPa; d3 6.7731 mm, section there 36.03 mm², of 8 mm 50.27 mm².
+  // Bolt (VDI 2230 5.1.1): (4/50.27 + 40/36.03 + 4/36.03 + 0.33·8/50.27)/E = 6.538e-6 mm/N. Parts, a cone from 9.9 mm with a
+  // hole of 8.8 mm (Shigley 8-5): ln[(56.09 − 8.8)(9.9 + 8.8)/((56.09 + 8.8)(9.9 − 8.8))]/(π·E·8.8·tan 30°) = 0.762e-6 mm/N.
+  // Half a turn of 1 mm from no load: 0.5/7.300e-6 = 68.5 kN.
+  const preloadAt = (target: string) => {
+    const line = auditAfter('skerry-3', (spec) => {
+      const rods = named(spec.procedures, 'rods')
+      rods.passes = [{ kind: 'angle', order: nth(rods.orders, 0).id, target }]
+    }).find((each) => each.includes('turn-leaves-elastic-line'))
+    const found = /to ([\d.]+) kN, far past yield \(([\d.]+) kN/.exec(line ?? '')
+    return found === null ? null : { preload: Number(found[1]), yieldLoad: Number(found[2]) }
+  }
+
+  it('is the turn’s share of the pitch over how far bolt and parts give way together', () => {
+    expect(preloadAt('180 °')!.preload).toBeCloseTo(68.5, 0)
+  })
+
+  it('is doubted from one and a half times the yield load on, and not before', () => {
+    const degrees = Array.from({ length: 120 }, (_, step) => 90 + step)
+    const first = degrees.map((each) => preloadAt(`${each} °`)).find((each) => each !== null)!
+    const share = first.preload / first.yieldLoad
+    expect(share).toBeGreaterThan(1.49)
+    // One degree more or less is 0.4 kN of some 57.
+    expect(share).toBeLessThan(1.52)
+  })
+})
+
+describe('a turn of some fasteners only', () => {
+  it('is found for each by its own value, where the group’s first is turned as it should be', () => {
+    const lines = auditAfter('skerry-3', (spec) => {
+      const pass = nth(named(spec.procedures, 'rods').passes, 2)
+      Object.assign(pass, { others: [{ fasteners: ['rod-5'], target: '180 °' }] })
+    })
+    expect(lines).toEqual([
+      expect.stringMatching(
+        /^doubt turn-leaves-elastic-line procedures\[0\]\.passes\[2\]\.others\[0\]\.target: Rod bolts, pass 3: .* 180° takes/,
+      ),
+    ])
+  })
+})
+
+it('of two turns for one fastener the first is calculated with', () => {
+  const found = (first: string, second: string) =>
+    auditAfter('skerry-3', (spec) => {
+      const own = (target: string) => ({ fasteners: ['rod-5'], target })
+      Object.assign(nth(named(spec.procedures, 'rods').passes, 2), { others: [own(first), own(second)] })
+    }).filter((line) => line.includes('turn-leaves-elastic-line'))
+  expect([found('180 °', '60 °').length, found('60 °', '180 °').length]).toEqual([1, 0])
+})
+
+describe('values beside one another', () => {
+  it('are doubted when a small thread gets what the large one gets', () => {
+    const lines = auditAfter('skerry-3', (spec) => {
+      const flange = named(spec.procedures, 'flange')
+      const both = flange.orders.flatMap(({ sequence }) => sequence)
+      flange.orders = [{ id: 'both', sequence: both }]
+      flange.passes = [{ kind: 'torque', order: 'both', target: '9 N·m' }]
+    })
+    expect(lines).toEqual([
+      'doubt same-torque-for-small procedures[2].passes[0].target: Flange bolts, pass 1: End screws get 9 N·m like the ' +
+        'larger Flange bolts. Check that the smaller thread has no value of its own.',
+    ])
+  })
+
+  it('are doubted when the limits are finer than any wrench', () => {
+    expect(sumpTorque('9 N·m', { least: '8.97 N·m', most: '9.03 N·m' })).toEqual([
+      'doubt tolerance-too-fine procedures[3].passes[2].target: Sump screws, pass 3: ±0.03 N·m of 9 N·m is finer than ' +
+        'any wrench holds. Check the limits.',
+    ])
+  })
+
+  it('are doubted when hardly any wrench reads them', () => {
+    expect(sumpTorque('0.9 N·m')).toContainEqual(
+      'doubt no-usual-wrench procedures[3].passes[2].target: Sump screws, pass 3: hardly any wrench reads 0.90 N·m. ' +
+        'Check the value and its unit.',
+    )
+  })
+
+  it('may be limits to one side: 90 to 94 N·m', () => {
+    expect(sumpTorque('9 N·m', { least: '9 N·m', most: '9.4 N·m' })).toEqual([])
+  })
+})
+
+describe('a prevailing torque', () => {
+  const said = (change: (group: Draft['fastenerGroups'][number]) => void) =>
+    auditAfter('skerry-3', (spec) => change(named(spec.fastenerGroups, 'case-bolts')))
+
+  it('of which it is not said whether the torque includes it is a doubt', () => {
+    expect(said((bolts) => (bolts.prevailing = '6 N·m'))).toEqual([
+      expect.stringMatching(
+        /^doubt prevailing-not-said fastenerGroups\[0\]\.prevailing: .*up to 6 N·m run it down/,
+      ),
+    ])
+    for (const torqueIncludesPrevailing of [true, false])
+      expect(
+        said((bolts) => Object.assign(bolts, { prevailing: '6 N·m', torqueIncludesPrevailing })),
+      ).toEqual([])
+  })
+
+  it('that is not there, of which it is said whether the torque includes it, is a fault', () => {
+    expect(said((bolts) => (bolts.torqueIncludesPrevailing = true))).toEqual([
+      expect.stringContaining('fault prevailing-missing fastenerGroups[0].torqueIncludesPrevailing'),
+    ])
+  })
+})

@@ -1,0 +1,293 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { buildSheet, passResults, replay } from '../../../../core/builds/index.ts'
+import type { EngineSpec } from '../../../../core/engine/index.ts'
+import { sceneOf } from '../../../../core/layout/index.ts'
+import {
+  facesWorkedOn,
+  faultDrill,
+  faultKindsOf,
+  faultTally,
+  finishedFacts,
+  gradeOf,
+  partsAtFault,
+  withCapArrows,
+  type FaultyBuild,
+} from '../../../../core/practice/index.ts'
+import { en } from '../../../../core/words/index.ts'
+import { checkProperty } from '../../../property.ts'
+import { demo, demos } from '../../layout/demos.ts'
+import { seatedEngine } from '../seated-engine.ts'
+
+const seeds = fc.integer({ min: 0, max: 10_000 }).map((round) => `round ${round}`)
+const person = 'N. Aas'
+
+describe('a finished build with one thing wrong', () => {
+  it('differs from the spec in one thing, which is the key', () => {
+    const met = new Map<string, number>()
+    checkProperty(
+      fc.property(fc.constantFrom(...demos.map(({ id }) => id)), seeds, (id, seed) => {
+        const spec = demo(id)
+        for (const build of faultDrill(spec, seed, person)!.builds) {
+          const found = differences(spec, build)
+          expect(found).toHaveLength(1)
+          expect(partsAtFault(build.fault)).toEqual(expect.arrayContaining([...found[0]!]))
+          met.set(build.fault.kind, (met.get(build.fault.kind) ?? 0) + 1)
+        }
+      }),
+      // These two have every kind between them; chance may leave one out.
+      {
+        numRuns: 30,
+        examples: [
+          ['tarn-4', 'round 1'],
+          ['tarn-4', 'round 3'],
+        ],
+      },
+    )
+    expect([...met.keys()].toSorted()).toEqual([
+      'bead-over-passage',
+      'cap-turned',
+      'missed-pull',
+      'shells-swapped',
+    ])
+  })
+
+  it('is of every kind that the engine can have, whatever the engine', () => {
+    for (const spec of demos) expect(faultKindsOf(spec)).toContain('missed-pull')
+    expect(faultKindsOf(demo('tarn-4'))).toEqual([
+      'missed-pull',
+      'shells-swapped',
+      'bead-over-passage',
+      'cap-turned',
+    ])
+    // A tunnel case has no caps, and its one bead runs where no oil way is.
+    expect(faultKindsOf(demo('quay-3'))).toEqual(['missed-pull', 'shells-swapped'])
+  })
+
+  it('has a missed pull, and a turned cap where there are caps, on an engine without a chart or a bead', () => {
+    let reached = 0
+    checkProperty(
+      fc.property(seatedEngine, seeds, (spec, seed) => {
+        const { builds } = faultDrill(spec, seed, person)!
+        const kinds = spec.case.family === 'caps' ? ['cap-turned', 'missed-pull'] : ['missed-pull']
+        expect(builds.map(({ fault }) => fault.kind).toSorted()).toEqual(kinds)
+        for (const build of builds) {
+          const found = differences(spec, build)
+          expect(found).toHaveLength(1)
+          expect(partsAtFault(build.fault)).toEqual(expect.arrayContaining([...found[0]!]))
+        }
+        reached += 1
+      }),
+      { numRuns: 15 },
+    )
+    expect(reached).toBeGreaterThan(0)
+  })
+
+  it('is drawn again from the same seed', () => {
+    const spec = demo('holm-2')
+    expect(faultDrill(spec, 'a', person)).toEqual(faultDrill(spec, 'a', person))
+    expect(faultDrill(spec, 'b', person)).not.toEqual(faultDrill(spec, 'a', person))
+  })
+
+  it('shows nothing that is next, and a ring that is not full where a pull is missing', () => {
+    let missed = 0
+    for (const spec of demos)
+      for (let round = 0; round < 2; round += 1)
+        for (const { spec: shown, entries, fault } of faultDrill(spec, `round ${round}`, person)!.builds) {
+          const state = replay(entries)
+          const facts = facesWorkedOn(spec).map((face) => finishedFacts(en, shown, state, face))
+          const fasteners = facts.flatMap((each) => Object.entries(each.fasteners))
+          const open = fasteners.filter(([, fact]) => fact.state !== 'done').map(([id]) => id)
+          expect(open).toEqual(fault.kind === 'missed-pull' ? [fault.fastener] : [])
+          if (fault.kind === 'missed-pull') missed += 1
+        }
+    expect(missed).toBeGreaterThan(0)
+  })
+
+  it('has one fastener less in a pass on the sheet where a pull is missing', () => {
+    const { entries, fault } = buildOf(demo('skerry-3'), 'missed-pull')
+    if (fault.kind !== 'missed-pull') throw new Error('another fault')
+    const spec = demo('skerry-3')
+    const place = spec.procedures.findIndex(({ id }) => id === fault.procedure)
+    const { orders, passes } = spec.procedures[place]!
+    const pass = passes[fault.pass]!
+    const order = 'order' in pass ? orders.find(({ id }) => id === pass.order)! : orders[0]!
+    const wanted = (pass.kind === 'recheck' ? pass.only : undefined) ?? order.sequence
+    const rows = passResults(buildSheet(spec, entries).runs[place]!).filter(
+      (row) => row.pass === fault.pass + 1,
+    )
+    expect(rows.reduce((sum, { count }) => sum + count, 0)).toBe(wanted.length - 1)
+  })
+
+  it('has its joints closed within the open time of the sealant, and no flag', () => {
+    for (const spec of demos)
+      for (const { entries } of faultDrill(spec, 'round 1', person)!.builds) {
+        const sheet = buildSheet(spec, entries)
+        expect(sheet.beads.filter(({ over }) => over)).toEqual([])
+        expect(sheet.runs.flatMap(({ flags }) => flags)).toEqual([])
+      }
+  })
+
+  it('has the arrow of each cap towards the nose, but for one that is turned round', () => {
+    const spec = demo('tarn-4')
+    const { fault } = buildOf(spec, 'cap-turned')
+    if (fault.kind !== 'cap-turned') throw new Error('another fault')
+    for (const from of ['above', 'below'] as const) {
+      const ways = arrowsOf(spec, fault.bearing, from)
+      // The nose is at the left.
+      expect(ways.filter(({ way }) => way > 0)).toEqual([{ id: fault.bearing, way: 1 }])
+      expect(ways.filter(({ way }) => way < 0)).toHaveLength(spec.case.saddles.length - 1)
+    }
+  })
+
+  it('counts wrong parts and wrong names of the fault at the part', () => {
+    const { fault } = buildOf(demo('skerry-3'), 'missed-pull')
+    const [about] = partsAtFault(fault)
+    expect(faultTally(fault, 2, 1)).toEqual([
+      { about, errors: 2 },
+      { about, errors: 1 },
+    ])
+    expect(gradeOf(faultTally(fault, 0, 0))).toBe('good')
+  })
+})
+
+function buildOf(spec: EngineSpec, kind: FaultyBuild['fault']['kind']): FaultyBuild {
+  for (let round = 0; round < 40; round += 1) {
+    const found = faultDrill(spec, `round ${round}`, person)!.builds.find(({ fault }) => fault.kind === kind)
+    if (found) return found
+  }
+  throw new Error(`no build of ${spec.id} with ${kind}`)
+}
+
+interface Written {
+  readonly fits: readonly {
+    readonly id: string
+    readonly positions: readonly string[]
+    readonly grades: readonly { readonly grade: string }[]
+    readonly mixing: { readonly thicker?: string }
+    readonly chart?: readonly {
+      readonly housing: string
+      readonly journal: string
+      readonly positions?: readonly string[]
+      readonly upper: string
+      readonly lower: string
+    }[]
+  }[]
+}
+
+/**
+ * What of a build is not as the spec wants it, each as the parts that show it: counted from the entries and the spec's numbers,
+ * without the program's own way to any of them.
+ */
+function differences(spec: EngineSpec, build: FaultyBuild): readonly (readonly string[])[] {
+  return [...missedIn(spec, build), ...misplacedIn(spec, build), ...coveredIn(build), ...turnedIn(build)]
+}
+
+function missedIn(spec: EngineSpec, { entries }: FaultyBuild): readonly (readonly string[])[] {
+  const made = new Set(
+    entries.flatMap(({ event }) =>
+      event.type === 'fastener-pulled' ? [`${event.procedure} ${event.pass} ${event.fastener}`] : [],
+    ),
+  )
+  return spec.procedures.flatMap(({ id, orders, passes }) =>
+    passes.flatMap((pass, index) => {
+      if (!('order' in pass)) return []
+      const sequence = orders.find((order) => order.id === pass.order)!.sequence
+      const only = pass.kind === 'recheck' ? pass.only : undefined
+      const wanted = only ? sequence.filter((each) => only.includes(each)) : sequence
+      return wanted
+        .filter((fastener) => !made.has(`${id} ${index} ${fastener}`))
+        .map((fastener) => [`fastener/${fastener}`])
+    }),
+  )
+}
+
+/** Two bearings with each other's shells are one difference. The chart is read from the file. */
+function misplacedIn(spec: EngineSpec, { entries }: FaultyBuild): readonly (readonly string[])[] {
+  const file = join(import.meta.dirname, '../../../../specs', `${spec.id}.json`)
+  const written = spec.fits.length === 0 ? { fits: [] } : (JSON.parse(readFileSync(file, 'utf8')) as Written)
+  const marks = new Map<string, string | null>()
+  const grades = new Map<string, string>()
+  for (const { event } of entries) {
+    if (event.type === 'marks-noted') {
+      const { positions } = spec.fits.find(({ id }) => id === event.fit)!
+      positions.forEach((position, at) =>
+        marks.set(`${event.fit} ${event.part} ${position}`, event.marks[at] ?? null),
+      )
+    }
+    if (event.type === 'shells-chosen')
+      for (const { position, half, grade } of event.choices)
+        grades.set(`${event.fit} ${position} ${half}`, grade)
+  }
+  const wrong = written.fits.flatMap(({ id, positions, chart = [] }) =>
+    positions.flatMap((position) => {
+      const cells = chart.filter(
+        (cell) =>
+          cell.housing === marks.get(`${id} housing ${position}`) &&
+          cell.journal === marks.get(`${id} journal ${position}`),
+      )
+      const cell =
+        cells.find((each) => each.positions?.includes(position)) ?? cells.find((each) => !each.positions)
+      if (!cell) return []
+      const lying = [grades.get(`${id} ${position} upper`), grades.get(`${id} ${position} lower`)]
+      const wanted = [cell.upper, cell.lower]
+      // Which of two takes the thicker wall is a rule beside the chart: it is enough that both are there.
+      return lying.toSorted().join() === wanted.toSorted().join() ? [] : [position]
+    }),
+  )
+  if (wrong.length === 0) return []
+  if (wrong.length !== 2) return wrong.map((position) => [`half/${position}/upper`])
+  return [wrong.flatMap((position) => [`half/${position}/upper`, `half/${position}/lower`])]
+}
+
+/** The caps whose arrows do not point to the nose, which is at the left. */
+function turnedIn({ spec, fault }: FaultyBuild): readonly (readonly string[])[] {
+  const turned = fault.kind === 'cap-turned' ? fault.bearing : null
+  return arrowsOf(spec, turned, 'below')
+    .filter(({ way }) => way > 0)
+    .map(({ id }) => [`half/${id}/upper`])
+}
+
+/** Which way the arrow of each cap is drawn: below 0 to the left. */
+function arrowsOf(spec: EngineSpec, turned: string | null, from: 'above' | 'below') {
+  const face = spec.case.faces.find(({ shows }) => shows === 'saddles')!
+  const view = { from, turn: 0 } as const
+  const sheet = { widthPx: 900, heightPx: 620, capitalPx: 14 }
+  const bare = sceneOf(en, spec, finishedFacts(en, spec, replay([]), face.id), view, sheet)
+  const px = bare.frame.width / 900
+  const { shapes } = withCapArrows(en, spec, bare, { face, view, px, turned })
+  return shapes.flatMap((shape) => {
+    const [, id] = /^cap\/(.*)\/arrow$/.exec(shape.id) ?? []
+    if (shape.kind !== 'line' || id === undefined) return []
+    const [tip = 0, , base = 0] = shape.points
+    return [{ id, way: Math.sign(tip - base) }]
+  })
+}
+
+/** Points every tenth of a millimetre along the bead against the rectangle of each oil way. */
+function coveredIn({ spec }: FaultyBuild): readonly (readonly string[])[] {
+  return spec.beads.flatMap(({ id, face, path, closed, width }) =>
+    spec.case.oilPassages
+      .filter((passage) => passage.face === face)
+      .flatMap((passage) => {
+        const corners = closed ? [...path, path[0]!] : path
+        const covers = corners.slice(1).some(([toX, toY], index) => {
+          const [fromX, fromY] = corners[index]!
+          const steps = Math.ceil(Math.hypot(toX - fromX, toY - fromY) / 1e5) + 1
+          return Array.from({ length: steps + 1 }, (_, step) => step / steps).some((share) => {
+            const [x, y] = [fromX + (toX - fromX) * share, fromY + (toY - fromY) * share]
+            const off = (value: number, middle: number, size: number) =>
+              Math.max(0, Math.abs(value - middle) - size / 2)
+            const apart = Math.hypot(
+              off(x, passage.at[0], passage.size[0]),
+              off(y, passage.at[1], passage.size[1]),
+            )
+            return apart < width / 2 - 1e5
+          })
+        })
+        return covers ? [[`bead/${id}`, `oil-passage/${passage.id}`]] : []
+      }),
+  )
+}
