@@ -46,7 +46,10 @@ export interface RefusedWrench extends WrenchSetup {
 }
 
 export interface WrenchChoice {
-  /** The best first: least off the target at worst, then nearest to the middle of its range. */
+  /**
+   * The best first: those whose calibration holds, then least off the target at worst, then nearest to the middle of its
+   * range, then by name: a wrench nobody has calibrated lately may be further off than its class says.
+   */
   readonly usable: readonly UsableWrench[]
   readonly refused: readonly RefusedWrench[]
   /** What to do when there is none, the best advice first; empty when there is one. */
@@ -74,8 +77,10 @@ export function usableFor(
   }
   usable.sort(
     (one, other) =>
+      compare(doubts(one, today), doubts(other, today)) ||
       compare(worst(one, window), worst(other, window)) ||
       compare(offMiddle(one), offMiddle(other)) ||
+      compare(one.wrench.name, other.wrench.name) ||
       compare(one.wrench.id, other.wrench.id),
   )
   return done({ usable, refused: unfit, advice: usable.length > 0 ? [] : adviceFor(window, unfit) })
@@ -88,6 +93,11 @@ function compare<Value extends number | string>(one: Value, other: Value): numbe
 
 function worst({ least, most }: UsableWrench, { target }: TorqueWindow): number {
   return Math.max(target - least, most - target)
+}
+
+/** 0 while the calibration holds, 1 where it is unknown or over. */
+function doubts({ wrench }: UsableWrench, today: string): number {
+  return calibrationWarning(wrench, today) === null ? 0 : 1
 }
 
 /** 0 in the middle of the usable range, 1 at either end. */

@@ -61,7 +61,8 @@ export const bearingWords = {
   'mark-worn': ({ place, part }: At & { readonly part: string }) =>
     `${place}: the mark of ${part} is not known. Measure it and choose the shells from the reading.`,
   'mark-without-band': ({ place, part, mark }: At & { readonly part: string; readonly mark: string }) =>
-    `${place}: the spec gives no size for mark ${mark} of ${part}. Measure it and choose the shells from the reading.`,
+    `${place}: mark ${mark} of ${part} tells no size: the spec has none for it, or the part was ground since it was marked. ` +
+    'Measure it and choose the shells from the reading.',
   'reading-outlier': (facts: {
     readonly place: string
     readonly plane: number

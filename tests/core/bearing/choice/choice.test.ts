@@ -181,7 +181,8 @@ describe('shells by the bands', () => {
     const marks = pumpMains.housing.marks.map(({ mark }) => ({ mark }))
     const unsized = { ...pumpMains, housing: { ...pumpMains.housing, marks } }
     expect(proposed(oneSaddle(unsized), ['2'], ['A'])).toEqual([
-      'M1: the spec gives no size for mark 2 of the case. Measure it and choose the shells from the reading.',
+      'M1: mark 2 of the case tells no size: the spec has none for it, or the part was ground since it was marked. ' +
+        'Measure it and choose the shells from the reading.',
     ])
     const wallless = { ...pumpMains, grades: pumpMains.grades.map(({ wall: _, ...grade }) => grade) }
     expect(proposed(oneSaddle(wallless), ['2'], ['A'])).toEqual([

@@ -64,6 +64,16 @@ describe('the choice of a wrench', () => {
     expect(choose(window(95, 90, 100)).ids).toEqual(['large', 'medium'])
   })
 
+  it('puts one whose calibration is over or not known after those whose calibration holds', () => {
+    const calibrated = (id: string, on: string) => held({ ...large(), id, calibration: { on, cycles: 0 } })
+    const setups = [
+      held(medium({ calibration: undefined })),
+      calibrated('over', '2025-06-14'),
+      calibrated('holds', '2025-06-15'),
+    ]
+    expect(choose(window(62, 55, 68), setups).ids).toEqual(['holds', 'medium', 'over'])
+  })
+
   it('sets in the unit of the scale and says what its marks cost: 24 N·m at 18 lbf·ft is 24.4', () => {
     const feet = medium({
       range: { least: '10 lbf·ft', most: '50 lbf·ft' },
