@@ -153,7 +153,7 @@ describe('the judge of imports', () => {
     ['electron/store/open.ts', 'fs', 'Write node:fs'],
     ['electron/store/open.ts', 'svelte', 'belongs to renderer'],
     ['electron/store/open.ts', 'some-package', 'Add it to package.json'],
-    ['electron/store/open.ts', 'prettier', 'Leave the import out'],
+    ['electron/store/open.ts', 'oxlint', 'Leave the import out'],
     [
       'tests/core/engine/load.test.ts',
       '../../../core/quantity/length.ts',

@@ -102,11 +102,34 @@ const bads = [
 
 /** Everything in the record that is not under the chain, and the entries themselves. */
 const columns = [
-  'build.year', 'build.ordinal', 'build.name', 'build.serial', 'build.started_at_utc', 'build.finished', 'build.voided',
-  'build.flagged', 'build.id', 'event.body', 'event.sha256', 'event.seq', 'person.name', 'person.role', 'person.badge',
-  'person.pin', 'person.id', 'preference.value_json', 'preference.name', 'spec.engine', 'spec.demo', 'mention.word',
-  'mention.kind', 'witness.head', 'witness.entries', 'witness.at_utc', 'witness.build',
-] // prettier-ignore
+  'build.year',
+  'build.ordinal',
+  'build.name',
+  'build.serial',
+  'build.started_at_utc',
+  'build.finished',
+  'build.voided',
+  'build.flagged',
+  'build.id',
+  'event.body',
+  'event.sha256',
+  'event.seq',
+  'person.name',
+  'person.role',
+  'person.badge',
+  'person.pin',
+  'person.id',
+  'preference.value_json',
+  'preference.name',
+  'spec.engine',
+  'spec.demo',
+  'mention.word',
+  'mention.kind',
+  'witness.head',
+  'witness.entries',
+  'witness.at_utc',
+  'witness.build',
+]
 
 /** By what a row of each table is found. */
 const keys: Readonly<Record<string, string>> = {

@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import fc from 'fast-check'
-import { format, resolveConfig } from 'prettier'
+import { format, type FormatConfig } from 'oxfmt'
 import { describe, expect, it } from 'vitest'
 import { readSpec } from '../../../core/engine/index.ts'
 import { specJsonSchema } from '../../../core/engine/json-schema.ts'
@@ -18,11 +20,12 @@ const formCodes = new Set(['spec-part-missing', 'spec-part-wrong', 'spec-keys-un
 
 describe('the JSON Schema of a spec', () => {
   it('is the one beside the demo specs; to write it again: npm run unit -- json-schema -u', async () => {
-    const text = await format(JSON.stringify(specJsonSchema()), {
-      ...(await resolveConfig(import.meta.filename)),
-      parser: 'json',
-    })
-    await expect(text).toMatchFileSnapshot(file)
+    const rules = JSON.parse(
+      readFileSync(join(import.meta.dirname, '../../lint/oxfmtrc.json'), 'utf8'),
+    ) as FormatConfig
+    const { code, errors } = await format('engine-spec.json', JSON.stringify(specJsonSchema()), rules)
+    expect(errors).toEqual([])
+    await expect(code).toMatchFileSnapshot(file)
   })
 
   it('accepts every demo engine', () => {
