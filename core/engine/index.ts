@@ -1,5 +1,8 @@
 export { adviceIn, adviceMessage, advise } from './advice.ts'
 export type { Advice } from './advice.ts'
+export { cautionsAt, cautionsOfKinds, hurtsPeople } from './cautions.ts'
+export { dangerKinds, signals } from './danger.ts'
+export type { Danger } from './danger.ts'
 export { engineSpec } from './schema.ts'
 export type { Caution, EngineSpec, Source } from './schema.ts'
 export { families } from './case.ts'

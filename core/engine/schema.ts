@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
 import { engineCase } from './case.ts'
+import { signals } from './danger.ts'
 import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
 import { endFloat, fit, sideClearance } from './fit.ts'
 import { parts } from './part.ts'
@@ -19,9 +20,9 @@ export const source = z.discriminatedUnion('kind', [
   }),
 ])
 
-/** Signal words as ANSI Z535.6 uses them: WARNING could kill or maim, CAUTION could hurt, NOTICE harms the engine alone. */
+/** What can hurt, in the words of this spec, which are the maker's where it has any. */
 export const caution = z.strictObject({
-  signal: z.enum(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']),
+  signal: z.enum(signals),
   text: sentenceText,
   /** The steps beside which it stands; all of them when absent. */
   steps: z.array(idText).max(100).optional(),

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
+import { dangerKinds } from './danger.ts'
 import { measure } from './measure.ts'
 import { placedList } from './placed.ts'
 import { gapText, idText, nameText, sentenceText } from './text.ts'
@@ -11,6 +12,8 @@ const common = {
   /** Steps that must be done before this one. */
   after: z.array(idText).max(100).default([]),
   note: sentenceText.optional(),
+  /** What can hurt while it is done, said before its work with the signal word of its kind. */
+  dangers: z.array(z.enum(dangerKinds)).max(12).optional(),
   /** Where an apprentice builds, somebody else must have looked at it before the build continues. */
   secondPerson: z.literal('for-an-apprentice').optional(),
 }

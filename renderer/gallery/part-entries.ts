@@ -1,7 +1,7 @@
 import { problem } from '../../core/problem/index.ts'
 import { drawingFacts, sealantClock } from '../../core/builds/index.ts'
 import { sceneOf } from '../../core/layout/index.ts'
-import { patterns } from '../../core/engine/index.ts'
+import { patterns, signals } from '../../core/engine/index.ts'
 import { fitting } from '../canvas/camera.ts'
 import SceneList from '../canvas/SceneList.svelte'
 import CautionNote from '../parts/CautionNote.svelte'
@@ -21,7 +21,6 @@ import { en } from '../../core/words/index.ts'
 const part = entriesOf('Parts', 'panel')
 const nothing = () => undefined
 
-const signals = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const
 const faulty = problem('calibration-unknown', { name: 'Click 100' })
 const usual = ['Pressed by mistake', 'Wrong wrench setting']
 const units = ['N·m', 'lbf·ft', 'lbf·in'].map((value) => ({ value, text: value }))

@@ -1,4 +1,4 @@
-import type { Caution, EngineSpec, Source, StepKind } from '../../engine/index.ts'
+import type { Caution, Danger, EngineSpec, Source, StepKind } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { replay } from '../events/evolve.ts'
 import { beadsOn, type SheetBead } from './beads.ts'
@@ -56,6 +56,8 @@ export interface BuildSheet {
 export interface SheetStep {
   readonly name: string
   readonly kind: StepKind
+  /** What can hurt while it is done, by kind. */
+  readonly dangers: readonly Danger[]
   readonly done: Stamp | null
   /** Who looked at it as a second person, and when; null where nobody did. */
   readonly second: Stamp | null
@@ -120,6 +122,7 @@ function stepsOn(
   return spec.steps.map((step) => ({
     name: step.name,
     kind: step.kind,
+    dangers: step.dangers ?? [],
     done: doneBy.get(step.id) ?? null,
     second: atEnd.confirmed[step.id] === undefined ? null : (lookedAtBy.get(step.id) ?? null),
     unconfirmed: awaitsSecondPerson(spec, atEnd, step),

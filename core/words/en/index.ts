@@ -17,6 +17,7 @@ import { practice } from './practice/practice.ts'
 import { whatIf } from './practice/what-if.ts'
 import { problems } from './problems/index.ts'
 import { sheet } from './sheet/sheet.ts'
+import { dangers } from './steps/dangers.ts'
 import { limits } from './steps/limits.ts'
 import { partsList } from './steps/parts-list.ts'
 import { placed } from './steps/placed.ts'
@@ -48,6 +49,7 @@ export const en = {
   buildWindow,
   clampMap,
   clearance,
+  dangers,
   desktop,
   doctor,
   described,
