@@ -332,6 +332,18 @@ const survivors: readonly Survivor[] = [
     reason: 'what cannot happen: one that is tightened until it is so much longer has both',
   },
   {
+    file: 'core/tightening/run/flag.ts',
+    line: 'pull.reading && isLengthUnit(pull.reading.unit)',
+    change: '&& → ||',
+    reason: 'what cannot happen: what has a stretch has a reading, which is a length',
+  },
+  {
+    file: 'core/joint/property-class.ts',
+    line: 'known.find((each) => each === propertyClass)',
+    change: 'find → findLast',
+    reason: 'a class stands in the list once',
+  },
+  {
     file: 'core/tightening/clamp/flange-pulls.ts',
     line: '.find(({ fasteners }) => fasteners.includes(bolt))',
     change: 'find → findLast',

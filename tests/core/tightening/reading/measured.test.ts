@@ -149,6 +149,7 @@ describe('a recheck until none moves', () => {
   it('begins again after the last one where one moved, and asks nothing of the person', () => {
     const bench = at(5)
     bench.does(pull(bench.next!, null, { moved: true }))
+    expect(bench.run?.flags.map(({ answer }) => answer)).toEqual([{ deed: 'pass-repeated' }])
     expect(bench.next).toEqual({ pass: 5, fastener: 'cap-3' })
     expect(bench.does(pull(bench.next!)).map(({ type }) => type)).toEqual([
       'fastener-pulled',

@@ -117,6 +117,11 @@ describe('a suspected unit', () => {
     expect(suspectedUnit(window, read(24, 'lbf·ft'))).toBe('N·m')
   })
 
+  it('is the first of the bench’s units that explains it: 20 lbf·in is 2.3 N·m, as lbf·ft 27.1 and as kgf·m 196', () => {
+    const wide = torque(newtonMetres(100), newtonMetres(25), newtonMetres(200))
+    expect(suspectedUnit(wide, read(20, 'lbf·in'))).toBe('lbf·ft')
+  })
+
   it('is none for a reading that is within, and none for one that no unit explains', () => {
     expect(suspectedUnit(window, read(24, 'N·m'))).toBeNull()
     expect(suspectedUnit(window, read(40, 'N·m'))).toBeNull()
