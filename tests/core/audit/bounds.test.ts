@@ -200,6 +200,10 @@ describe('the bounds of sizes', () => {
         delete nth(spec.endFloat?.washers, 1).floatTo
       }),
     ).toHaveLength(1)
+    const withoutEnds = found('washers-half-tabled', (spec) => {
+      for (const washer of spec.endFloat?.washers ?? []) delete washer.floatTo
+    })
+    expect(withoutEnds).toHaveLength(3)
     expect(
       auditAfter('skerry-3', (spec) => {
         spec.endFloat!.mixed = true

@@ -36,6 +36,12 @@ describe('two limits for one thing', () => {
     ).toHaveLength(1)
   })
 
+  it('speaks millimetres where the values are whole in neither unit', () => {
+    expect(
+      endFloat({ least: '0.10005 mm', most: '0.30005 mm' }, { least: '0.10 mm', most: '0.40 mm' }).join(),
+    ).toContain('is given as 0.100 mm to 0.300 mm')
+  })
+
   it('are two where they differ by no more than half a hundredth of a millimetre and a bit', () => {
     // 0.0101 in is 0.25654 mm: 6.5 µm from 0.25 mm, which is printed to 10 µm.
     expect(
