@@ -41,12 +41,12 @@ async function take(page: Page, into: string): Promise<readonly string[]> {
 }
 
 /** What differs, a line each. */
-async function compare(page: Page, before: string, after: string, taken: readonly string[]) {
+async function compare(page: Page, before: string, after: string, names: readonly string[]) {
   const lines: string[] = []
   const earlier = new Set((await readdir(before)).filter((name) => name.endsWith('.png')))
   const into = join(after, 'differences')
   await mkdir(into, { recursive: true })
-  for (const file of taken) {
+  for (const file of names) {
     if (!earlier.delete(file)) {
       lines.push(`${file}: new`)
       continue
@@ -65,11 +65,11 @@ async function compare(page: Page, before: string, after: string, taken: readonl
 await mkdir(folder, { recursive: true })
 await withBrowser(async (browser) => {
   const page = await browser.newPage({ viewport: { width: 1366, height: 768 } })
-  const taken = await take(page, folder)
-  console.log(`${taken.length} pictures in ${folder}`)
+  const names = await take(page, folder)
+  console.log(`${names.length} pictures in ${folder}`)
   if (values.before === undefined) return
-  const lines = await compare(await browser.newPage(), values.before, folder, taken)
+  const lines = await compare(await browser.newPage(), values.before, folder, names)
   lines.forEach((line) => console.log(line))
-  console.log(`${taken.length} compared, ${lines.length} not as before`)
+  console.log(`${names.length} compared, ${lines.length} not as before`)
   process.exitCode = lines.length === 0 ? 0 : 1
 })

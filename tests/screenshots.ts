@@ -74,8 +74,8 @@ async function takeDemoPictures(page: Page, gallery: string) {
   for (const file of (await readdir('specs')).filter((name) => name.endsWith('.json'))) {
     const read = readSpec(await readFile(`specs/${file}`, 'utf8'))
     if (!read.ok) throw new Error(`${file} cannot be read`)
-    const { id, name, case: given } = read.spec
-    const face = given.faces[0]!
+    const { id, name, case: engineCase } = read.spec
+    const face = engineCase.faces[0]!
     await page.goto(`${gallery}?stage#distance=0.5&from=${face.workedFrom}`)
     await page.getByRole('link', { name: entryId(`Drawings of ${name}`, face.name), exact: true }).click()
     const state = page.getByRole('region', { name: 'run in mid pass' }).first()

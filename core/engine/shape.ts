@@ -48,11 +48,11 @@ export function adviceOn(issue: RawIssue): string {
  */
 export function opened(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union') return [issue]
-  const meant = issue.errors.find((issues) =>
+  const bestFit = issue.errors.find((issues) =>
     issues.every(({ code, path }) => code !== 'invalid_type' || path.length > 0),
   )
-  if (meant === undefined || meant.length === 0) return [issue]
-  return meant.flatMap((each) => opened({ ...each, path: [...issue.path, ...each.path] }))
+  if (bestFit === undefined || bestFit.length === 0) return [issue]
+  return bestFit.flatMap((each) => opened({ ...each, path: [...issue.path, ...each.path] }))
 }
 
 /** A fault of a spec's shape as a problem: what is missing, not known or wrong, where, and what to write instead. */

@@ -20,7 +20,7 @@ const slips: ReadonlySet<BuildEvent['type']> = new Set([
  * it was out of its limits, or it was taken back or begun again, and each half for which somebody chose another shell than the
  * chart has for the marks. In the order of the work.
  */
-export function dryRunTally(
+export function dryRunErrors(
   spec: EngineSpec,
   events: readonly BuildEvent[],
   refused: readonly BuildCommand[],
@@ -69,11 +69,12 @@ function againstChart(
 }
 
 /** The thing that it is about, as the scene names it; null for what is about the build as a whole. */
-function placeOf(spec: EngineSpec, said: BuildEvent | BuildCommand): string | null {
-  if ('fastener' in said && typeof said.fastener === 'string') return `fastener/${said.fastener}`
-  if ('position' in said && 'half' in said) return `half/${said.position}/${said.half}`
-  const procedure = 'procedure' in said ? spec.procedures.find(({ id }) => id === said.procedure) : undefined
+function placeOf(spec: EngineSpec, record: BuildEvent | BuildCommand): string | null {
+  if ('fastener' in record && typeof record.fastener === 'string') return `fastener/${record.fastener}`
+  if ('position' in record && 'half' in record) return `half/${record.position}/${record.half}`
+  const procedure =
+    'procedure' in record ? spec.procedures.find(({ id }) => id === record.procedure) : undefined
   if (procedure !== undefined) return `face/${procedure.face}`
-  const step = 'step' in said ? spec.steps.find(({ id }) => id === said.step) : undefined
+  const step = 'step' in record ? spec.steps.find(({ id }) => id === record.step) : undefined
   return step === undefined ? null : `face/${faceOfStep(spec, step)}`
 }

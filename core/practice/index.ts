@@ -8,7 +8,7 @@ export { chartDrill, chartTally, judgeChart, printedChart } from './chart-drill.
 export type { ChartDrill, ChartQuestion, ChartVerdict, PrintedChart } from './chart-drill.ts'
 export { dailyMinutes, dailySet, drillMinutes, missingPractice } from './progress/daily-set.ts'
 export type { DrillOf, MissingPractice } from './progress/daily-set.ts'
-export { dryRunTally } from './dry-run-errors.ts'
+export { dryRunErrors } from './dry-run-errors.ts'
 export { drillsOf, seedOf } from './drills.ts'
 export { finishedBuild } from './fault/finished-build.ts'
 export { faceOf } from './face-of.ts'

@@ -1,7 +1,7 @@
 /** Notices that nobody has asked for anything for a while. */
 export interface IdleWatch {
   /** Somebody asked. */
-  readonly heard: () => void
+  readonly noteRequest: () => void
   readonly stop: () => void
 }
 
@@ -15,5 +15,5 @@ export function watchIdle(ticks: number, everyMs: number, ended: () => void): Id
     quiet += 1
     if (quiet >= ticks) ended()
   }, everyMs)
-  return { heard: () => void (quiet = 0), stop: () => clearInterval(timer) }
+  return { noteRequest: () => void (quiet = 0), stop: () => clearInterval(timer) }
 }

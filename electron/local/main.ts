@@ -45,13 +45,13 @@ async function serve(): Promise<void> {
   )
   if (!opened.ok) return fail(sentenceOf(opened.problem))
 
-  let heard = (): void => undefined
+  let noteRequest = (): void => undefined
   const { answer, close } = opened.value
   const host = await startLocalHost({
     pages: readPages(built),
     answer,
     token: newToken(),
-    heard: () => heard(),
+    onRequest: () => noteRequest(),
   })
   const end = (): void => {
     void host
@@ -63,7 +63,7 @@ async function serve(): Promise<void> {
 
   if (options.window) {
     const window = await openWindow(host.address, data)
-    if (window.opened) heard = watchIdle(quietChecks, checkEveryMs, end).heard
+    if (window.opened) noteRequest = watchIdle(quietChecks, checkEveryMs, end).noteRequest
     else console.error(textIn(en, en.launch, { code: 'openYourself', facts: { why: window.why } }))
   }
   console.log(en.launch.at(host))

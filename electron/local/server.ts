@@ -15,13 +15,13 @@ import type { HostIdentity } from './request-guard.ts'
 import { usualLimits } from './limits.ts'
 import type { Limits } from './limits.ts'
 
-/** What the local host serves. `heard` is called at each admitted request: somebody's window is open. */
+/** What the local host serves. `onRequest` is called at each admitted request: somebody's window is open. */
 export interface HostParts {
   readonly pages: Pages
   readonly answer: Answering
   readonly token: string
   readonly limits?: Limits
-  readonly heard?: () => void
+  readonly onRequest?: () => void
 }
 
 export interface LocalHost {
@@ -98,7 +98,7 @@ const bringsFile: ReadonlyMap<string, Beginning> = new Map([
 ])
 
 async function serve({ request, response, goOn }: Exchange, around: Around): Promise<void> {
-  const { pages, token, heard, port, connections } = around
+  const { pages, token, onRequest, port, connections } = around
   try {
     guard(response)
     const identity: HostIdentity = { port, token }
@@ -114,7 +114,7 @@ async function serve({ request, response, goOn }: Exchange, around: Around): Pro
       case 'request': {
         connections.trust(request.socket)
         if (!isRequestName(admission.name)) return end(response, 404)
-        heard?.()
+        onRequest?.()
         const answer = await answered(admission.name, request, goOn, around)
         if (typeof answer === 'number') return end(response, answer)
         return send(response, 'application/json; charset=utf-8', JSON.stringify(answer))

@@ -1,6 +1,6 @@
 import {
   askedPlaces,
-  askedWork,
+  placeRounds,
   bearingAt,
   candidatesAt,
   currentStep,
@@ -233,6 +233,6 @@ function measureOutside(build: MemoryBuild, step: StepOf<'measure-limits'>): boo
 /** The marks are set, and the crank was turned. */
 function setMarks(build: MemoryBuild, step: StepOf<'align'>): boolean {
   return goOnUntil(build, () =>
-    askedWork(build.state, step).every(({ round, done }) => round === 2 || done !== null),
+    placeRounds(build.state, step).every(({ round, done }) => round === 2 || done !== null),
   )
 }

@@ -24,18 +24,18 @@ export async function press(within: HTMLElement, presses: readonly Press[]): Pro
 
 function pressIn(within: Element, text: string) {
   const buttons = [...within.querySelectorAll('button')]
-  const meant = buttons.find(
-    (button) => spaced(button.textContent).trim().startsWith(spaced(text)) && !button.disabled,
+  const button = buttons.find(
+    ({ textContent, disabled }) => spaced(textContent).trim().startsWith(spaced(text)) && !disabled,
   )
-  if (!meant) throw new Error(`there is no button “${text}” to press`)
-  meant.click()
+  if (!button) throw new Error(`there is no button “${text}” to press`)
+  button.click()
 }
 
 function groupIn(within: HTMLElement, name: string): Element {
   const groups = [...within.querySelectorAll('[role="group"]')]
-  const meant = groups.find((group) => group.getAttribute('aria-label') === name)
-  if (!meant) throw new Error(`there is no group “${name}”`)
-  return meant
+  const group = groups.find((each) => each.getAttribute('aria-label') === name)
+  if (!group) throw new Error(`there is no group “${name}”`)
+  return group
 }
 
 async function waitFor(within: HTMLElement, text: string) {

@@ -58,11 +58,11 @@ export interface BurstListener {
  */
 export class GaugeKeys {
   readonly #burst = new GaugeBurst()
-  readonly #heard: BurstListener
+  readonly #listener: BurstListener
   #waiting: ReturnType<typeof setTimeout> | undefined
 
-  constructor(heard: BurstListener) {
-    this.#heard = heard
+  constructor(listener: BurstListener) {
+    this.#listener = listener
   }
 
   /** True where this press ended a burst, and is done with. A key held down is not typed. */
@@ -75,7 +75,7 @@ export class GaugeKeys {
       if (sent === null) return false
       event.preventDefault()
       event.stopPropagation()
-      this.#heard.whole(sent)
+      this.#listener.whole(sent)
       return true
     }
     this.#burst.key(event.key, event.timeStamp)
@@ -96,6 +96,6 @@ export class GaugeKeys {
   #brokeOff() {
     if (!this.#burst.isBurst) return
     this.#burst.forget()
-    this.#heard.half()
+    this.#listener.half()
   }
 }

@@ -1,6 +1,6 @@
 import {
   askedPlaces,
-  askedWork,
+  placeRounds,
   checkNote,
   partUses,
   usesAt,
@@ -46,7 +46,7 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     case 'orient':
     case 'align':
     case 'note':
-      return askedWork(state, step).map(({ place, round, done }) =>
+      return placeRounds(state, step).map(({ place, round, done }) =>
         words.placed.read({ at: place.at, round, done: done !== null, note: done?.note ?? place.say }),
       )
     case 'measure-limits':

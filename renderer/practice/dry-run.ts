@@ -1,6 +1,6 @@
 import { buildCommand, type BuildCommand } from '../../core/builds/index.ts'
 import type { Answer, Client, Input, Preferences, RequestName } from '../../core/contract/index.ts'
-import { dryRunTally, type Tally } from '../../core/practice/index.ts'
+import { dryRunErrors, type Tally } from '../../core/practice/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { MemoryBuild, type Engine } from '../bench/memory-build.ts'
 
@@ -60,7 +60,7 @@ export class DryRun {
   /** How it went, by place of error. */
   get tally(): Tally {
     const events = this.build.entries.map(({ event }) => event)
-    return dryRunTally(this.build.engine.spec, events, this.#refused)
+    return dryRunErrors(this.build.engine.spec, events, this.#refused)
   }
 
   #handlers(ofBench: Preferences): Handlers {

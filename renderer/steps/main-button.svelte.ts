@@ -6,18 +6,18 @@ export type MainAction = Confirm | { readonly whyNot: string }
 
 /** The big button while questions are open: what was asked last has it, and gives it back when it is answered. */
 export class MainButton {
-  #asked = $state.raw<readonly (() => MainAction)[]>([])
+  #actions = $state.raw<readonly (() => MainAction)[]>([])
 
   /** Null while no question is open: then the step says what the button does. */
-  get asked(): MainAction | null {
-    return this.#asked.at(-1)?.() ?? null
+  get action(): MainAction | null {
+    return this.#actions.at(-1)?.() ?? null
   }
 
   /** Takes the button until the function given back is called; an effect that takes it does not depend on who has it. */
   take(action: () => MainAction): () => void {
-    this.#asked = [...untrack(() => this.#asked), action]
+    this.#actions = [...untrack(() => this.#actions), action]
     return () => {
-      this.#asked = this.#asked.filter((each) => each !== action)
+      this.#actions = this.#actions.filter((each) => each !== action)
     }
   }
 }

@@ -32,8 +32,8 @@ function fill(folder: string, from: number, upTo: number): void {
     const id = v7({ msecs, seq: number })
     const at = new Date(msecs).toISOString()
     const person = people[number % people.length] ?? ''
-    const asked = { name: `Pump ${number}`, serial: `P-${10_000 + number}`, person, specSha256: sha256(text) }
-    const begun = startBuild(spec, asked)
+    const start = { name: `Pump ${number}`, serial: `P-${10_000 + number}`, person, specSha256: sha256(text) }
+    const begun = startBuild(spec, start)
     if (!begun.ok) throw new Error('it cannot be started')
     let previous: string | null = null
     for (let seq = 1; seq <= entriesEach; seq += 1) {
@@ -77,13 +77,13 @@ function median(times: readonly number[]): number {
 }
 
 async function timed(times: number, run: (turn: number) => unknown): Promise<number> {
-  const taken: number[] = []
+  const durations: number[] = []
   for (let turn = 0; turn < times; turn += 1) {
     const start = performance.now()
     await run(turn)
-    taken.push(performance.now() - start)
+    durations.push(performance.now() - start)
   }
-  return median(taken)
+  return median(durations)
 }
 
 /** The same lines by one bare query, with nothing of the program around it. */
@@ -118,9 +118,9 @@ async function times(folder: string, builds: number) {
   const store = await opened(folder)
   const { answer, stop } = answersOn(store, { now: () => new Date(), newId: v7 })
   const get = async (name: string, input: unknown): Promise<unknown> => {
-    const given = await answer(name, input)
-    if (!given.ok) throw new Error(sentenceOf(given.problem))
-    return given.value
+    const reply = await answer(name, input)
+    if (!reply.ok) throw new Error(sentenceOf(reply.problem))
+    return reply.value
   }
   const ids = store.builds({ most: 100 }).map(({ id }) => id)
   const listMs = await timed(60, () => get('builds.find', { words: '' }))
@@ -146,9 +146,9 @@ async function longestBlock(
   delay.enable()
   for (;;) {
     await new Promise((resolve) => setTimeout(resolve, 20))
-    const given = await answer('verification.read', {})
-    if (!given.ok) throw new Error(sentenceOf(given.problem))
-    const at = given.value as Output<'verification.read'>
+    const reply = await answer('verification.read', {})
+    if (!reply.ok) throw new Error(sentenceOf(reply.problem))
+    const at = reply.value as Output<'verification.read'>
     if (at.state === 'running') continue
     delay.disable()
     await stop()

@@ -29,14 +29,14 @@ interface Growth extends Readonly<Record<string, number>> {
   readonly afterMb: number
 }
 
-async function said<Said>(host: ChildProcess): Promise<Said> {
-  const [word] = (await once(host, 'message')) as [Said]
+async function messageFrom<Message>(host: ChildProcess): Promise<Message> {
+  const [word] = (await once(host, 'message')) as [Message]
   return word
 }
 
 async function memoryOf(host: ChildProcess): Promise<{ privateMb: number; inUseMb: number }> {
   host.send('measure')
-  const { privateBytes, inUse } = await said<{ privateBytes: number; inUse: number }>(host)
+  const { privateBytes, inUse } = await messageFrom<{ privateBytes: number; inUse: number }>(host)
   return { privateMb: privateBytes / megabyte, inUseMb: inUse / megabyte }
 }
 
@@ -52,7 +52,7 @@ async function hostGrows(): Promise<Growth> {
   const script = join(import.meta.dirname, 'memory/host.ts')
   const host = fork(script, [folder], { execArgv: [...process.execArgv, '--expose-gc'] })
   try {
-    const worker = new Worker(answersAt(await said<string>(host)))
+    const worker = new Worker(answersAt(await messageFrom<string>(host)))
     await confirm(worker, warmUp)
     const before = await memoryOf(host)
     await confirm(worker, pulls)

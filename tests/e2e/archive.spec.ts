@@ -54,15 +54,15 @@ test('what is dropped on the archive is imported once and whole, or refused', as
   await test.step('files that are no whole export are refused in a sentence, and nothing is imported', async () => {
     const text = await elsewhere.export(await elsewhere.start('skerry-3', 'Ferry', 'F-201', 'Ana Ruiz'))
     await page.getByRole('button', { name: 'Archive', exact: true }).click()
-    const said = page.getByRole('region', { name: en.archive.import.title }).getByRole('alert')
+    const refusal = page.getByRole('region', { name: en.archive.import.title }).getByRole('alert')
     for (const [what, sentence] of [
       [text.slice(0, text.length / 2), /at line \d+ something was changed, added or cut off/],
       [`${text}x`, /at line \d+ something was changed/],
       ['GIF89a, a picture renamed', /is not an exported build/],
     ] as const) {
       await drop(bench, what)
-      await expect(said).toContainText(sentence)
-      await expect(said).toContainText('Nothing was imported')
+      await expect(refusal).toContainText(sentence)
+      await expect(refusal).toContainText('Nothing was imported')
     }
     await expect(lines(bench)).toHaveCount(0)
     await drop(bench, text, 'renamed by hand.txt')

@@ -56,14 +56,14 @@ test('in a pass, Enter presses the big button whatever was used before it, and p
   })
 
   await test.step('bench card and clamp map are opened in mid pass, take no confirmation, and lead back to the same pull', async () => {
-    const said = await mechanic.main.innerText()
+    const pageText = await mechanic.main.innerText()
     const before = await mechanic.entries()
     for (const paper of ['Bench card', 'Clamp map']) {
       await button(paper).click()
       await expect(mechanic.main).toHaveCount(0)
       await page.keyboard.press('Space')
       await button(/Back to the build/).click()
-      await expect(mechanic.main).toHaveText(said)
+      await expect(mechanic.main).toHaveText(pageText)
     }
     expect(await mechanic.entries()).toBe(before)
   })

@@ -92,14 +92,17 @@ test('npm start opens the desktop host, and one Ctrl+C ends all of it with the r
   skipWithoutSandboxes()
   await withLaunch({}, async ({ launcher, started, data, printed, ended }) => {
     const program = await started()
-    await program.told.heard('shown')
-    const asked = { window: 1, channel: 'bedplate-request', args: ['engines.list', '{}'] }
-    await program.line.ask('invoke', { ...asked, frame: { url: 'bedplate://app/index.html', isMain: true } })
+    await program.log.next('shown')
+    const message = { window: 1, channel: 'bedplate-request', args: ['engines.list', '{}'] }
+    await program.line.ask('invoke', {
+      ...message,
+      frame: { url: 'bedplate://app/index.html', isMain: true },
+    })
     expect(printed()).toContain('Bedplate runs in the desktop host.')
 
     process.kill(-(launcher.pid ?? 0), 'SIGINT') // every process of the terminal’s group
     expect(await ended).toBe(0)
-    expect(program.told.all('ended')).toHaveLength(1)
+    expect(program.log.all('ended')).toHaveLength(1)
     expect(existsSync(join(data, 'bedplate.sqlite'))).toBe(true)
     expect(existsSync(join(data, 'bedplate.sqlite-wal'))).toBe(false)
     expect(printed()).not.toContain('local host')
@@ -147,20 +150,20 @@ test('what cannot be opened or kept is said in a sentence, and nothing is starte
     const file = join(folder, 'notes.txt')
     writeFileSync(file, 'a text')
     openTo(folder)
-    const said = async (...words: string[]) => launchedWith(['--no-window', ...words], { HOME: folder })
-    expect(await said('--data', file)).toEqual({
+    const outputOf = async (...words: string[]) => launchedWith(['--no-window', ...words], { HOME: folder })
+    expect(await outputOf('--data', file)).toEqual({
       printed: expect.stringMatching(
         /Builds cannot be kept at .*notes\.txt: it is a file, or lies within one/,
       ) as unknown,
       code: 1,
     })
-    expect(await said('--data', folder, '--specs', file)).toEqual({
+    expect(await outputOf('--data', folder, '--specs', file)).toEqual({
       printed: `--specs names ${file}, which is not a folder. Name the one in which the engine specs lie.\n`,
       code: 2,
     })
-    const gone = join(folder, 'gone.bedplate')
-    expect(await said('--data', folder, file, gone)).toEqual({
-      printed: `${gone} is not a file. What can be opened is an exported build (.bedplate) or an engine spec (.json).\n`,
+    const missingFile = join(folder, 'gone.bedplate')
+    expect(await outputOf('--data', folder, file, missingFile)).toEqual({
+      printed: `${missingFile} is not a file. What can be opened is an exported build (.bedplate) or an engine spec (.json).\n`,
       code: 2,
     })
   })

@@ -9,7 +9,7 @@ test.setTimeout(120_000)
 
 const { spec } = sets.B
 const [procedure] = spec.procedures
-const given = procedure!.orders[0]!.sequence
+const sequence = procedure!.orders[0]!.sequence
 
 async function tap(page: Page, fastener: string) {
   const { x, y } = await onTheDrawing(page, spec, procedure!.face, fastener)
@@ -40,8 +40,8 @@ test('an order of its own is tapped, typed, or left', async ({ unopened: bench }
     await page.getByRole('button', { name: 'Own order' }).click()
     await expect(page.getByRole('region', { name: 'Own order' })).toContainText(en.order.own.caution)
 
-    await tap(page, given[9]!)
-    await tap(page, given[0]!)
+    await tap(page, sequence[9]!)
+    await tap(page, sequence[0]!)
     await expect(numbers(page)).toHaveValue('10 1')
     await expect(listed(page).locator('[data-about="fastener/bolt-10"]')).toHaveAttribute(
       'data-state',
@@ -51,7 +51,7 @@ test('an order of its own is tapped, typed, or left', async ({ unopened: bench }
     await expect(numbers(page)).toHaveValue('10')
     await expect(page.getByText('Not in the order yet: 1, 2, 3, 4, 5, 6, 7, 8, 9')).toBeVisible()
     await expect(mechanic.main).toHaveCount(0)
-    for (const fastener of given.toReversed().slice(1)) await tap(page, fastener)
+    for (const fastener of sequence.toReversed().slice(1)) await tap(page, fastener)
     await expect(page.getByText('All 10 are in the order')).toBeVisible()
     const pulls = (pass: number) =>
       page.getByRole('list', { name: `Pulls of pass ${pass}` }).getByRole('listitem')

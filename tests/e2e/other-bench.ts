@@ -31,9 +31,9 @@ export class OtherBench {
   }
 
   async get<Name extends RequestName>(name: Name, input: Input<Name>): Promise<Output<Name>> {
-    const given = (await this.#answer(name, input)) as Answer<Name>
-    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
-    return given.value
+    const reply = (await this.#answer(name, input)) as Answer<Name>
+    if (!reply.ok) throw new Error(`${name}: ${sentenceOf(reply.problem)}`)
+    return reply.value
   }
 
   /** The id of the new build. */

@@ -72,6 +72,6 @@ test('the one thing wrong with a finished build is found, by pointer and by keys
     await name(build.fault.kind)
     await page.getByRole('button', { name: en.practice.onward, exact: true }).press('Enter')
   }
-  const asked = drill.builds.length * 2
-  await expect(page.getByText(en.practice.result.errors({ errors: 2, asked }))).toBeVisible()
+  const questions = drill.builds.length * 2
+  await expect(page.getByText(en.practice.result.errors({ errors: 2, asked: questions }))).toBeVisible()
 })

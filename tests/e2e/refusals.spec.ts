@@ -31,7 +31,7 @@ test('a build is not started without names, nor are marks noted that are none', 
     await backToTheList(page)
     await mechanic.startBuild(/^Skerry 3/, 'Wrong marks', 'R. Halloran')
     const field = bench.page.getByLabel('As stamped, in order from the nose')
-    const told = bench.page.locator('#marks-problem')
+    const refusal = bench.page.locator('#marks-problem')
 
     await field.fill('1 2 7 3')
     await expect(bench.page.getByRole('group', { name: 'M3' }).getByRole('alert')).toContainText('7')
@@ -39,10 +39,10 @@ test('a build is not started without names, nor are marks noted that are none', 
     expect(await mechanic.entries()).toBe(1)
 
     await field.fill('1 2 3')
-    await expect(told).not.toBeEmpty()
+    await expect(refusal).not.toBeEmpty()
     await bench.page.getByRole('button', { name: 'M4: 1' }).click()
     await expect(field).toHaveValue('1 2 3 1')
-    await expect(told).toBeEmpty()
+    await expect(refusal).toBeEmpty()
     await mechanic.letBounceTimePass()
     await mechanic.confirm()
     await expect(mechanic.heading).toHaveText('Crank marks')

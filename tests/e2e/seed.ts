@@ -89,8 +89,8 @@ async function work(ask: Ask, { engine, name, serial = '', person, marks = [], f
     if (next === null) throw new Error('the build was finished before it came that far')
     const typed = next.type === 'note-marks' ? left.shift() : undefined
     const command = next.type === 'note-marks' && typed !== undefined ? { ...next, typed } : next
-    const asked = { build: begun.line.id, after: state.seq, person, command }
-    state = (await ask('builds.act', asked)).events.reduce(evolve, state)
+    const act = { build: begun.line.id, after: state.seq, person, command }
+    state = (await ask('builds.act', act)).events.reduce(evolve, state)
   }
   return begun.line
 }

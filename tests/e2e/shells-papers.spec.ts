@@ -65,12 +65,12 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
   })
   expect(ofMains.filter(({ from }) => from === 'to order')).toHaveLength(2)
   const squares = page.getByRole('img', { name: /^QR code/ })
-  const said = await Promise.all((await squares.all()).map(readSquare))
+  const codes = await Promise.all((await squares.all()).map(readSquare))
   const halves = ['M1', 'M2', 'M3', 'M4', 'B1', 'B2', 'B3'].flatMap((each) => [
     `${each} UPPER`,
     `${each} LOWER`,
   ])
-  expect(said).toEqual(['ORDER', ...halves].map((what) => `BEDPLATE ${number} ${what}`))
+  expect(codes).toEqual(['ORDER', ...halves].map((what) => `BEDPLATE ${number} ${what}`))
 
   for (const paper of ['A4', 'Letter']) {
     await page.getByRole('button', { name: paper }).click()

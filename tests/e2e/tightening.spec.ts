@@ -221,9 +221,9 @@ test('a wrench with an adapter, and one that does not read so low', async ({ ben
     await page.getByRole('button', { name: 'Sheet', exact: true }).click()
     await expect(page.getByText('30.5 N·m on the scale, 40.7 N·m at the fastener, within')).toBeVisible()
     // Once for the pass on the page of results, and once at the pull itself.
-    const held = `Click 60 with Crow foot, 101.6 mm at 0°, no. 4711, calibrated ${calibrated}`
-    await expect(page.getByRole('cell', { name: held, exact: true })).toBeVisible()
+    const wrenchText = `Click 60 with Crow foot, 101.6 mm at 0°, no. 4711, calibrated ${calibrated}`
+    await expect(page.getByRole('cell', { name: wrenchText, exact: true })).toBeVisible()
     const pull = page.getByRole('row').filter({ hasText: '30.5 N·m on the scale' })
-    await expect(pull).toContainText(held)
+    await expect(pull).toContainText(wrenchText)
   })
 })

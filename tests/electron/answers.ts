@@ -15,7 +15,7 @@ export function countedIds(): () => string {
 /** The requests answered from a store, as a host answers them. */
 export function answersOn(
   store: Store,
-  given: {
+  dependencies: {
     readonly now: () => Date
     readonly newId: () => string
     readonly nowMs?: () => number
@@ -35,6 +35,6 @@ export function answersOn(
     engines,
     savePdf: byBrowser,
     report: (line) => console.error(line),
-    ...given,
+    ...dependencies,
   })
 }

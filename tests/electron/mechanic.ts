@@ -1,7 +1,7 @@
 import { sentenceOf } from '../../core/problem/index.ts'
 import {
   askedPlaces,
-  askedWork,
+  placeRounds,
   currentStep,
   evolve,
   halfKey,
@@ -47,7 +47,7 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
     case 'orient':
     case 'align':
     case 'note': {
-      const open = askedWork(state, step).find(({ done }) => done === null)!
+      const open = placeRounds(state, step).find(({ done }) => done === null)!
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
     }
@@ -115,17 +115,17 @@ function found<Part extends { readonly id: string }>(parts: readonly Part[], id:
 }
 
 /** Does everything that is left of a build; answers with the number of its entries. */
-export async function finishBuild(given: {
+export async function finishBuild(work: {
   readonly build: string
   readonly specText: string
   readonly events: readonly RecordedEvent[]
   readonly act: (build: string, after: number, command: BuildCommand) => Promise<Answer<'builds.act'>>
 }): Promise<number> {
-  const read = readSpec(given.specText)
+  const read = readSpec(work.specText)
   if (!read.ok) throw new Error('the spec cannot be read')
-  let state = replay(given.events)
+  let state = replay(work.events)
   for (let command = nextCommand(read.spec, state); command; command = nextCommand(read.spec, state)) {
-    const answer = await given.act(given.build, state.seq, command)
+    const answer = await work.act(work.build, state.seq, command)
     if (!answer.ok) throw new Error(`${command.type}: ${sentenceOf(answer.problem)}`)
     state = answer.value.events.reduce(evolve, state)
   }

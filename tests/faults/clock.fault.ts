@@ -29,9 +29,9 @@ const clocks: Readonly<Record<string, (random: () => number) => () => Date>> = {
   },
   'standing still': () => () => new Date('2026-03-02T07:30:00Z'),
   'an hour twice': () => {
-    let told = 0
+    let readings = 0
     const start = Date.parse('2026-10-25T00:30:00Z')
-    return () => new Date(start + ((told += 1) % 40) * 120_000 - Math.floor(told / 40) * hour)
+    return () => new Date(start + ((readings += 1) % 40) * 120_000 - Math.floor(readings / 40) * hour)
   },
 }
 
@@ -100,9 +100,9 @@ async function workedOn(folder: string, now: () => Date): Promise<Output<'builds
   if (!opened.ok) throw new Error('no record')
   const { answer } = answersOn(opened.value, { now, newId: randomUUID })
   const get = async (name: string, input: unknown): Promise<unknown> => {
-    const given = await answer(name, input)
-    if (!given.ok) throw new Error(sentenceOf(given.problem))
-    return given.value
+    const reply = await answer(name, input)
+    if (!reply.ok) throw new Error(sentenceOf(reply.problem))
+    return reply.value
   }
   try {
     const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }

@@ -41,7 +41,7 @@ async function wholeBuild(): Promise<void> {
   const read = readSpec(begun.specText)
   if (!read.ok) throw new Error('the spec cannot be read')
   let state = replay(begun.events)
-  told(build, state.seq)
+  acknowledge(build, state.seq)
   for (let command = nextCommand(read.spec, state); command; command = nextCommand(read.spec, state)) {
     const { events } = (await confirmed('builds.act', {
       build,
@@ -50,19 +50,19 @@ async function wholeBuild(): Promise<void> {
       command,
     })) as Output<'builds.act'>
     state = events.reduce(evolve, state)
-    told(build, state.seq)
+    acknowledge(build, state.seq)
   }
 }
 
 async function confirmed(name: string, input: unknown): Promise<unknown> {
   for (;;) {
-    const given = await answer(name, input)
-    if (given.ok) return given.value
-    process.stdout.write(`refused ${given.problem.code}\n`)
+    const reply = await answer(name, input)
+    if (reply.ok) return reply.value
+    process.stdout.write(`refused ${reply.problem.code}\n`)
     await once(process.stdin, 'data')
   }
 }
 
-function told(build: string, seq: number): void {
+function acknowledge(build: string, seq: number): void {
   process.stdout.write(`${build} ${seq}\n`)
 }

@@ -117,9 +117,9 @@ async function tried(source: string, folder: string, image: Buffer): Promise<Tri
 type Answer = (name: string, input: unknown) => Promise<{ ok: boolean }>
 
 async function value(answer: Answer, name: string, input: unknown): Promise<unknown> {
-  const given = (await answer(name, input)) as { ok: true; value: unknown } | { ok: false; problem: Problem }
-  if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
-  return given.value
+  const reply = (await answer(name, input)) as { ok: true; value: unknown } | { ok: false; problem: Problem }
+  if (!reply.ok) throw new Error(`${name}: ${sentenceOf(reply.problem)}`)
+  return reply.value
 }
 
 async function isVerified(answer: Answer): Promise<boolean> {

@@ -18,13 +18,16 @@ interface Disk {
 function run(program: string, ...words: readonly string[]): string | null {
   const place = mkdtempSync(join(tmpdir(), 'bedplate-said-'))
   const file = join(place, 'said')
-  const said = openSync(file, 'w')
+  const output = openSync(file, 'w')
   try {
-    const { status, error } = spawnSync(program, words, { stdio: ['ignore', said, said], timeout: 20_000 })
+    const { status, error } = spawnSync(program, words, {
+      stdio: ['ignore', output, output],
+      timeout: 20_000,
+    })
     if (error !== undefined) return `${program}: ${error.message}`
     return status === 0 ? null : readFileSync(file, 'utf8').trim().split('\n')[0] || `${program}: ${status}`
   } finally {
-    closeSync(said)
+    closeSync(output)
     rmSync(place, { recursive: true, force: true })
   }
 }

@@ -23,15 +23,15 @@ const going = new AbortController().signal
 async function lifeOn(disk: string, seed: number): Promise<Found> {
   const random = chance(seed + 51)
   const folder = join(disk, 'data')
-  const said = new Map<string, number>()
+  const confirmed = new Map<string, number>()
   const wrong: string[] = []
   for (let kill = 0; kill < 3; kill += 1) {
     const child = childOf([process.execPath, confirming, folder])
     const after = 5 + Math.floor(random() * 30)
     await child.until((lines) => lines.length > after)
     await child.kill()
-    for (const [build, seq] of acknowledged(child.lines)) said.set(build, seq)
-    wrong.push(...(await lacksOf(folder, said)).lacks)
+    for (const [build, seq] of acknowledged(child.lines)) confirmed.set(build, seq)
+    wrong.push(...(await lacksOf(folder, confirmed)).lacks)
   }
   const opened = await openStore(folder, () => new Date())
   if (!opened.ok) return found({}, [sentenceOf(opened.problem)])
@@ -45,7 +45,7 @@ async function lifeOn(disk: string, seed: number): Promise<Found> {
   const [backup] = backupsIn(second)
   const restored = await restoreRecord(folder, backup?.file ?? '', new Date())
   if (!restored.ok) wrong.push(sentenceOf(restored.problem))
-  const kept = await lacksOf(folder, said)
+  const kept = await lacksOf(folder, confirmed)
   const left = readdirSync(folder).filter((name) => name.startsWith('new-'))
   if (left.length > 0) wrong.push(`left behind: ${left.join()}`)
   return found({ kills: 3, entries: kept.entries, backups: backupsIn(second).length }, [

@@ -39,10 +39,10 @@ export const faults: readonly Fault[] = [
           const run = spawnSync('strace', [...trace, ...fault, process.execPath, child, folder], {
             encoding: 'utf8',
           })
-          const said = Number(run.stdout.trim().split('\n').at(-1) ?? 0)
+          const acknowledged = Number(run.stdout.trim().split('\n').at(-1) ?? 0)
           counts.callsFailed += 1
-          counts.confirmed += said
-          const kept = await lacksOf(folder, new Map([[buildId, said]]))
+          counts.confirmed += acknowledged
+          const kept = await lacksOf(folder, new Map([[buildId, acknowledged]]))
           wrong.push(...kept.lacks.map((lack) => `call ${call}: ${lack}`))
           if (kept.entries % 3 !== 1) wrong.push(`call ${call}: ${kept.entries} entries are no whole threes`)
           const opened = await openStore(folder, () => new Date())

@@ -122,10 +122,10 @@ export const faults: readonly Fault[] = [
         const { text } = exported.value as Output<'builds.export'>
         const runs = 600
         const wrong = await counterexample(mutated([text]), { numRuns: runs, seed }, async (spoilt) => {
-          const taken = await answer('builds.import', { text: spoilt })
+          const imported = await answer('builds.import', { text: spoilt })
           const isSame = spoilt === text
           return (
-            (taken.ok ? isSame : sentenceOf(taken.problem).length > 20) &&
+            (imported.ok ? isSame : sentenceOf(imported.problem).length > 20) &&
             store.builds().length === 1 &&
             bugs.length === 0
           )
@@ -146,13 +146,13 @@ export const faults: readonly Fault[] = [
           fc.anything({ withNullPrototype: true, withBigInt: true, withSparseArray: true, withMap: true }),
         )
         const runs = 3000
-        const asked = fc.tuple(
+        const anyRequest = fc.tuple(
           fc.constantFrom(...Object.keys(contract), '__proto__', 'constructor'),
           anything,
         )
-        const wrong = await counterexample(asked, { numRuns: runs, seed }, async ([name, input]) => {
-          const given = await answer(name, input)
-          return (given.ok || sentenceOf(given.problem).length > 20) && bugs.length === 0
+        const wrong = await counterexample(anyRequest, { numRuns: runs, seed }, async ([name, input]) => {
+          const reply = await answer(name, input)
+          return (reply.ok || sentenceOf(reply.problem).length > 20) && bugs.length === 0
         })
         await stop()
         return found({ requests: runs }, [...(wrong === null ? [] : [wrong]), ...bugs])

@@ -15,8 +15,8 @@ export async function lacksOf(
     for (const build of new Set([...acknowledged.keys(), ...store.builds().map(({ id }) => id)])) {
       const there = store.entries(build)
       entries += there.length
-      const said = acknowledged.get(build) ?? 0
-      if (there.length < said) lacks.push(`${build} has ${there.length} of ${said} entries`)
+      const expected = acknowledged.get(build) ?? 0
+      if (there.length < expected) lacks.push(`${build} has ${there.length} of ${expected} entries`)
       const broken = firstBroken(build, there)
       if (broken !== null) lacks.push(`${build} is broken at entry ${broken}`)
     }

@@ -12,7 +12,7 @@ export const faults: readonly Fault[] = [
     run: (seed) =>
       withFolder(async (folder) => {
         const random = chance(seed + 6)
-        const said = new Map<string, number>()
+        const confirmed = new Map<string, number>()
         const wrong: string[] = []
         const kills = 10
         let entries = 0
@@ -21,12 +21,15 @@ export const faults: readonly Fault[] = [
           const after = 2 + Math.floor(random() * 60)
           await child.until((lines) => lines.length > after)
           await child.kill()
-          for (const [build, seq] of acknowledged(child.lines)) said.set(build, seq)
-          const kept = await lacksOf(folder, said)
+          for (const [build, seq] of acknowledged(child.lines)) confirmed.set(build, seq)
+          const kept = await lacksOf(folder, confirmed)
           wrong.push(...kept.lacks)
           entries = kept.entries
         }
-        return found({ kills, entries, acknowledged: [...said.values()].reduce((a, b) => a + b, 0) }, wrong)
+        return found(
+          { kills, entries, acknowledged: [...confirmed.values()].reduce((a, b) => a + b, 0) },
+          wrong,
+        )
       }),
   },
   {

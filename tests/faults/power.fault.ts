@@ -44,10 +44,10 @@ async function cuts(mode: 'full' | 'normal', images: number, seed: number) {
   for (let image = 0; image < images; image += 1) {
     const until = first + 1 + Math.floor(random() * (acts.length - first))
     const disk = diskAfterCut(start, acts, until, random)
-    const said = acts.slice(0, until).flatMap((act) => (act.kind === 'said' ? act.text.split('\n') : []))
+    const lines = acts.slice(0, until).flatMap((act) => (act.kind === 'said' ? act.text.split('\n') : []))
     const kept = await withFolder(async (folder) => {
       for (const [file, bytes] of disk) writeFileSync(join(folder, basename(file)), bytes)
-      return lacksOf(folder, acknowledged(said))
+      return lacksOf(folder, acknowledged(lines))
     })
     if (kept.lacks.length > 0) losing += 1
     lacks.push(...kept.lacks)
@@ -89,13 +89,13 @@ export const faults: readonly Fault[] = [
           waits.push(performance.now() - last)
           last = performance.now()
         }
-        const said = child.lines.length
+        const lineCount = child.lines.length
         await new Promise((resolve) => setTimeout(resolve, 1_000))
-        const early = child.lines.length - said
+        const early = child.lines.length - lineCount
         await child.kill()
         const kept = await lacksOf(folder, acknowledged(child.lines))
         const wrong = early > 0 ? [`${early} confirmed while the disk was still busy`] : []
-        return found({ confirmed: said, entries: kept.entries, early }, [...wrong, ...kept.lacks])
+        return found({ confirmed: lineCount, entries: kept.entries, early }, [...wrong, ...kept.lacks])
       })
     },
   },

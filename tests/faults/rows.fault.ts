@@ -16,14 +16,18 @@ async function opened(folder: string) {
   const store = await openStore(folder, () => new Date())
   if (!store.ok) throw new Error(store.problem.code)
   const bugs: string[] = []
-  const given = { now: () => new Date(), newId: randomUUID, report: (line: string) => void bugs.push(line) }
-  const { answer, stop } = answersOn(store.value, given)
+  const dependencies = {
+    now: () => new Date(),
+    newId: randomUUID,
+    report: (line: string) => void bugs.push(line),
+  }
+  const { answer, stop } = answersOn(store.value, dependencies)
   const ask = async <Name extends RequestName>(name: Name, input: unknown) =>
     (await answer(name, input)) as Answer<Name>
   const get = async <Name extends RequestName>(name: Name, input: unknown): Promise<Output<Name>> => {
-    const given = await ask(name, input)
-    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
-    return given.value
+    const reply = await ask(name, input)
+    if (!reply.ok) throw new Error(`${name}: ${sentenceOf(reply.problem)}`)
+    return reply.value
   }
   const close = async (): Promise<void> => {
     await stop()
@@ -161,9 +165,9 @@ export const faults: readonly Fault[] = [
           alter(folder, ...swap(build, specText))
           const after = await opened(folder)
           counts.swaps += 1
-          const given = await after.ask('builds.open', { build })
-          if (!given.ok) counts.refused += 1
-          else if (given.value.readOnly !== null) counts.readOnly += 1
+          const reply = await after.ask('builds.open', { build })
+          if (!reply.ok) counts.refused += 1
+          else if (reply.value.readOnly !== null) counts.readOnly += 1
           else wrong.push(`${name}: the build is open for work`)
           const act = { type: 'amend', what: 'note', text: 'x' }
           const acted = await after.ask('builds.act', { build, after: 1, person: 'Ana Ruiz', command: act })
@@ -221,8 +225,8 @@ export const faults: readonly Fault[] = [
             if (!(await after.ask(list, {})).ok) wrong.push(`${what}: ${list} is refused`)
           let open = 0
           for (const build of ids) {
-            const given = await after.ask('builds.open', { build })
-            if (given.ok && given.value.readOnly === null) open += 1
+            const reply = await after.ask('builds.open', { build })
+            if (reply.ok && reply.value.readOnly === null) open += 1
           }
           if (open < ids.length - 1) wrong.push(`${what}: ${open} of ${ids.length} builds open`)
           if ((await breaksIn(after)) > 0) counts.told += 1

@@ -68,7 +68,7 @@ export const faults: readonly Fault[] = [
         ])
         const host = await startLocalHost({ pages, answer, token, limits })
         const own = `127.0.0.1:${host.port}`
-        const held = new Set<Socket>()
+        const sockets = new Set<Socket>()
         let over = false
         const counts = { held: 0, confirmed: 0, closedByHost: 0 }
         const hold = (): void => {
@@ -78,7 +78,7 @@ export const faults: readonly Fault[] = [
           socket.once('close', () => (counts.closedByHost += over ? 0 : 1))
           const names = Object.keys(holdings)
           holdings[names[Math.floor(random() * names.length)]!]!(socket, own, token, random)
-          held.add(socket)
+          sockets.add(socket)
           counts.held += 1
         }
         const get = async (name: string, input: unknown): Promise<unknown> => {
@@ -91,15 +91,15 @@ export const faults: readonly Fault[] = [
             },
             body: JSON.stringify(input),
           })
-          const given = (await response.json()) as {
+          const reply = (await response.json()) as {
             ok: boolean
             value?: unknown
             problem?: { code: string }
           }
-          if (!given.ok) throw new Error(given.problem?.code)
-          return given.value
+          if (!reply.ok) throw new Error(reply.problem?.code)
+          return reply.value
         }
-        const said = new Map<string, number>()
+        const acknowledged = new Map<string, number>()
         const wrong: string[] = []
         try {
           const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
@@ -113,22 +113,22 @@ export const faults: readonly Fault[] = [
             const input = { build: begun.line.id, after: state.seq, person: 'Ana Ruiz', command }
             const { events } = (await get('builds.act', input)) as Output<'builds.act'>
             state = events.reduce(evolve, state)
-            said.set(begun.line.id, state.seq)
+            acknowledged.set(begun.line.id, state.seq)
           }
         } catch (error) {
           wrong.push(`confirmation ${counts.confirmed + 1}: ${String(error)}`)
         } finally {
           // A socket that does not read learns of the end only when it reads.
-          for (const socket of held) socket.resume()
+          for (const socket of sockets) socket.resume()
           for (let wait = 0; wait < 100 && counts.closedByHost === 0; wait += 1)
             await new Promise((resolve) => setTimeout(resolve, 100))
           over = true
-          for (const socket of held) socket.destroy()
+          for (const socket of sockets) socket.destroy()
           await host.close()
           await stop()
           opened.value.close()
         }
-        const kept = await lacksOf(folder, said)
+        const kept = await lacksOf(folder, acknowledged)
         if (counts.closedByHost === 0)
           wrong.push('no connection was closed by the host, so this run shows nothing')
         return found({ ...counts, entries: kept.entries }, [...wrong, ...kept.lacks])

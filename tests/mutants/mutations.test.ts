@@ -17,7 +17,7 @@ interface Limits {
   readonly list?: readonly number[]
 }
 
-const asked: readonly (readonly [number, Limits])[] = [
+const questions: readonly (readonly [number, Limits])[] = [
   [4, { most: 5, least: 9 }],
   [4, { most: 4 }],
   [8, { most: 5 }],
@@ -33,7 +33,7 @@ function answers(text: string, tried: number): string {
     isTried: (number: number) => boolean,
   ) => (reading: number, limits: Limits) => unknown
   const judge = made((number) => number === tried)
-  return JSON.stringify(asked.map(([reading, limits]) => judge(reading, limits)))
+  return JSON.stringify(questions.map(([reading, limits]) => judge(reading, limits)))
 }
 
 describe('changes that are chosen while the program runs', () => {

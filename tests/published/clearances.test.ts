@@ -257,8 +257,8 @@ describe('uncertainty', () => {
 
   it('leaves a zone in which a reading proves neither, of its own width to either side of a limit, ISO 14253-1', () => {
     const limits = { least: um(24), most: um(48) }
-    const said = [20, 21, 26, 27, 45, 46, 51, 52].map((reading) => conformity(um(reading), limits, um(3)))
-    expect(said).toEqual([
+    const verdicts = [20, 21, 26, 27, 45, 46, 51, 52].map((reading) => conformity(um(reading), limits, um(3)))
+    expect(verdicts).toEqual([
       'outside',
       'not-proved',
       'not-proved',

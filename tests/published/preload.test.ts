@@ -10,7 +10,7 @@ import {
   type Screw,
 } from '../../core/joint/index.ts'
 import { newtonMetres, newtons } from '../../core/quantity/index.ts'
-import { face, given, thread } from '../core/joint/workshop.ts'
+import { face, valueOf, thread } from '../core/joint/workshop.ts'
 
 /** Hexagon heads and medium holes: d_w of ISO 4014, d_h of ISO 273, in mm. */
 const faces: Readonly<Record<number, readonly [outer: number, hole: number]>> = {
@@ -68,7 +68,7 @@ const table = [
 describe('assembly preload and torque, VDI 2230 tables', () => {
   it.each(table)('M%d×%d at µ %d, class %s: %d kN, %d N·m', (d, p, friction, name, preloadKn, torqueNm) => {
     const pulled = screw(d, p, friction)
-    const preload = assemblyPreload(pulled.thread, given(strengthOf(name, pulled.thread)), friction)
+    const preload = assemblyPreload(pulled.thread, valueOf(strengthOf(name, pulled.thread)), friction)
     expect(Math.abs(preload / 1000 / preloadKn - 1)).toBeLessThan(0.005)
     expect(Math.abs(torqueForPreload(pulled, preload) / torqueNm - 1)).toBeLessThan(0.012)
   })

@@ -8,7 +8,7 @@ import {
   type Layer,
 } from '../../core/joint/index.ts'
 import { lengthOf, millimetres, newtons, type LengthUnit } from '../../core/quantity/index.ts'
-import { given } from '../core/joint/workshop.ts'
+import { valueOf } from '../core/joint/workshop.ts'
 import { jointOf } from '../core/joint/groups.ts'
 
 const newtonsPerPound = 4.4482216152605
@@ -17,7 +17,7 @@ const mlbfPerInch = (newtonsPerPound * 1e6) / 25.4
 
 /** The book's joints: two parts, the cone from 1.5·d, the hole as large as the bolt. */
 function bookJoint(unit: LengthUnit, diameter: number, layers: readonly Layer[]) {
-  const bearing = given(bearingFace(lengthOf(1.5 * diameter, unit), lengthOf(diameter, unit)))
+  const bearing = valueOf(bearingFace(lengthOf(1.5 * diameter, unit), lengthOf(diameter, unit)))
   return 1 / clampedResilience(bearing, layers, 'nut')
 }
 
@@ -39,7 +39,7 @@ describe("joint stiffness, Shigley's Mechanical Engineering Design, example 8-4"
   })
 
   it('17.3° bring that joint to 14.4 kip: by hand, 14.4 × (1/5.21 + 1/8.95) / 1000 × 11 × 360', () => {
-    const thread = given(threadOf(lengthOf(0.625, 'in'), lengthOf(1 / 11, 'in')))
+    const thread = valueOf(threadOf(lengthOf(0.625, 'in'), lengthOf(1 / 11, 'in')))
     const turn = turnForPreload(thread, newtons(14_400 * newtonsPerPound), bolt + 1 / parts)
     expect(Math.abs(turn - 17.3)).toBeLessThan(0.1)
   })
@@ -75,7 +75,7 @@ describe("cap screws into tapped holes, Shigley's Mechanical Engineering Design"
   const cone = (diameter: number, ...layers: readonly (readonly [number, number])[]) =>
     1 /
     clampedResilience(
-      given(bearingFace(lengthOf(1.5 * diameter, 'in'), lengthOf(diameter, 'in'))),
+      valueOf(bearingFace(lengthOf(1.5 * diameter, 'in'), lengthOf(diameter, 'in'))),
       layers.map(([inches, modulus]) => ({
         thickness: lengthOf(inches, 'in'),
         modulusMpa: modulus * mpsi,

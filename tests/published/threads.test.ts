@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { proofLoad, propertyClasses, strengthOf, threadOf } from '../../core/joint/index.ts'
 import { headWidth } from '../../core/engine/index.ts'
 import { inMillimetres, millimetres, readThread } from '../../core/quantity/index.ts'
-import { given, thread } from '../core/joint/workshop.ts'
+import { valueOf, thread } from '../core/joint/workshop.ts'
 
 describe('thread sizes, ISO 724 (d2, d3) and ISO 898-1 (A_s)', () => {
   it.each([
@@ -51,11 +51,11 @@ describe('property classes, ISO 898-1:2013, table 3', () => {
   ] as const
 
   it.each(printed)('%s has R_m %d, yield %d, proof %d MPa', (name, tensileMpa, yieldMpa, proofMpa) => {
-    expect(given(strengthOf(name, thread(10, 1.5)))).toEqual({ tensileMpa, yieldMpa, proofMpa })
+    expect(valueOf(strengthOf(name, thread(10, 1.5)))).toEqual({ tensileMpa, yieldMpa, proofMpa })
   })
 
   it('8.8 above 16 mm has R_m 830, R_p0.2 660, proof 600 MPa', () => {
-    expect(given(strengthOf('8.8', thread(20, 2.5)))).toEqual({
+    expect(valueOf(strengthOf('8.8', thread(20, 2.5)))).toEqual({
       tensileMpa: 830,
       yieldMpa: 660,
       proofMpa: 600,
@@ -82,7 +82,7 @@ describe('proof loads, ISO 898-1:2013, table 5', () => {
       const load = loads[index]
       const strength = strengthOf(name, sizes)
       if (load === undefined) expect(strength.ok).toBe(false)
-      else expect(Math.abs(proofLoad(sizes, given(strength)) / load - 1)).toBeLessThan(tolerance)
+      else expect(Math.abs(proofLoad(sizes, valueOf(strength)) / load - 1)).toBeLessThan(tolerance)
     })
   })
 })
@@ -103,8 +103,8 @@ describe('unified threads, tensile stress areas in in²', () => {
     ['#10-24 UNC', 0.0175],
     ['#10-32 UNF', 0.02],
   ])('%s has %d', (designation, area) => {
-    const { diameter, pitch, system } = given(readThread(designation))
-    const sizes = given(threadOf(diameter, pitch, system))
+    const { diameter, pitch, system } = valueOf(readThread(designation))
+    const sizes = valueOf(threadOf(diameter, pitch, system))
     expect(Math.abs(sizes.stressAreaMm2 / 25.4 ** 2 / area - 1)).toBeLessThan(0.003)
   })
 })
@@ -118,9 +118,9 @@ describe('grades of inch screws, SAE J429, table 1', () => {
     ['SAE 5', '1 1/8-7 UNC', 74_000, 81_000, 105_000],
     ['SAE 8', '1 1/2-6 UNC', 120_000, 130_000, 150_000],
   ])('%s of %s has %d, %d, %d', (grade, designation, proof, yieldAt, tensile) => {
-    const { diameter, pitch, system } = given(readThread(designation))
-    const { proofMpa, yieldMpa, tensileMpa } = given(
-      strengthOf(grade, given(threadOf(diameter, pitch, system))),
+    const { diameter, pitch, system } = valueOf(readThread(designation))
+    const { proofMpa, yieldMpa, tensileMpa } = valueOf(
+      strengthOf(grade, valueOf(threadOf(diameter, pitch, system))),
     )
     const inPsi = [proofMpa, yieldMpa, tensileMpa].map((mpa) => (mpa * 1e6 * 0.0254 ** 2) / 4.4482216152605)
     ;[proof, yieldAt, tensile].forEach((psi, index) =>
@@ -135,9 +135,9 @@ describe('grades of inch screws, SAE J429, table 1', () => {
       ['1/4-20 UNC', 1312],
       ['1-8 UNC', 14_999],
     ] as const) {
-      const { diameter, pitch, system } = given(readThread(designation))
-      const sizes = given(threadOf(diameter, pitch, system))
-      const clamped = (0.75 * proofLoad(sizes, given(strengthOf('SAE 2', sizes)))) / 4.4482216152605
+      const { diameter, pitch, system } = valueOf(readThread(designation))
+      const sizes = valueOf(threadOf(diameter, pitch, system))
+      const clamped = (0.75 * proofLoad(sizes, valueOf(strengthOf('SAE 2', sizes)))) / 4.4482216152605
       expect(Math.abs(clamped / pounds - 1), designation).toBeLessThan(0.003)
     }
   })
@@ -161,16 +161,16 @@ describe('inch socket head cap screws, ASTM A574', () => {
     ['3/4-10 UNC', 56_800, 45_100],
     ['1-8 UNC', 103_000, 81_800],
   ])('%s breaks above %d lbf and bears %d without lasting stretch', (designation, tensile, proof) => {
-    const { diameter, pitch, system } = given(readThread(designation))
-    const sizes = given(threadOf(diameter, pitch, system))
-    const strength = given(strengthOf('A574', sizes))
+    const { diameter, pitch, system } = valueOf(readThread(designation))
+    const sizes = valueOf(threadOf(diameter, pitch, system))
+    const strength = valueOf(strengthOf('A574', sizes))
     expect(Math.abs(inPounds(strength.tensileMpa * sizes.stressAreaMm2) / tensile - 1)).toBeLessThan(0.005)
     expect(Math.abs(inPounds(proofLoad(sizes, strength)) / proof - 1)).toBeLessThan(0.005)
   })
 
   it.each(['1/2-13 UNC', '5/8-11 UNC'])('%s yields at 153 ksi, whatever its size', (designation) => {
-    const { diameter, pitch, system } = given(readThread(designation))
-    const { yieldMpa } = given(strengthOf('A574', given(threadOf(diameter, pitch, system))))
+    const { diameter, pitch, system } = valueOf(readThread(designation))
+    const { yieldMpa } = valueOf(strengthOf('A574', valueOf(threadOf(diameter, pitch, system))))
     expect(inPounds(yieldMpa) * 25.4 ** 2).toBeCloseTo(153_000, -1)
   })
 
@@ -187,7 +187,7 @@ describe('inch socket head cap screws, ASTM A574', () => {
     ['1/2-13 UNC', 0.75],
   ])('%s has a head of %d in', (designation, head) => {
     const acrossFlats = millimetres(8)
-    const width = headWidth({ head: 'socket', acrossFlats, thread: given(readThread(designation)) })
+    const width = headWidth({ head: 'socket', acrossFlats, thread: valueOf(readThread(designation)) })
     expect(Math.abs(inMillimetres(width) / 25.4 - head)).toBeLessThanOrEqual(0.00101)
   })
 })
@@ -205,6 +205,6 @@ describe('coarse pitches, ISO 261', () => {
     ['M24', 3],
     ['M39', 4],
   ])('%s has %d mm', (designation, pitch) => {
-    expect(inMillimetres(given(readThread(designation)).pitch)).toBe(pitch)
+    expect(inMillimetres(valueOf(readThread(designation)).pitch)).toBe(pitch)
   })
 })

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { difference, limitsOfClass, lengthIn, millimetres } from '../../core/quantity/index.ts'
 import { exactly, oilClearance } from '../../core/bearing/index.ts'
-import { given } from '../core/joint/workshop.ts'
+import { valueOf } from '../core/joint/workshop.ts'
 
 /** How far both limits of a class lie from the size, in µm. */
 function deviations(size: number, name: string): readonly [lower: number, upper: number] {
-  const { nominal, least, most } = given(limitsOfClass(`${size} ${name}`))
+  const { nominal, least, most } = valueOf(limitsOfClass(`${size} ${name}`))
   return [lengthIn(difference(least, nominal), 'µm'), lengthIn(difference(most, nominal), 'µm')]
 }
 
@@ -104,8 +104,8 @@ describe('fits by their classes, ISO 286-2', () => {
     [50, 'H7', 'p6', -42, -1],
     [50, 'H7', 's6', -59, -18],
   ])('%d mm %s/%s has %d to %d µm', (size, hole, shaft, least, most) => {
-    const { least: smallest, most: largest } = given(limitsOfClass(`${size} ${hole}`))
-    const journal = given(limitsOfClass(`${size} ${shaft}`))
+    const { least: smallest, most: largest } = valueOf(limitsOfClass(`${size} ${hole}`))
+    const journal = valueOf(limitsOfClass(`${size} ${shaft}`))
     const none = exactly(millimetres(0))
     const clearance = oilClearance({ least: smallest, most: largest }, journal, none, none)
     expect([lengthIn(clearance.least, 'µm'), lengthIn(clearance.most, 'µm')]).toEqual([least, most])

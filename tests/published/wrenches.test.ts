@@ -19,7 +19,7 @@ import {
 } from '../../core/joint/index.ts'
 import { amountsIn, millimetres, newtonMetres, torqueOf } from '../../core/quantity/index.ts'
 import { en } from '../../core/words/index.ts'
-import { given, thread } from '../core/joint/workshop.ts'
+import { valueOf, thread } from '../core/joint/workshop.ts'
 
 const shown = amountsIn(en)
 
@@ -52,7 +52,7 @@ describe('a self-locking nut', () => {
     const wanted = withRunning({ kind: 'torque', tolerance: 'spec', ...table }, inches(30))
     expect(showWindow(wanted, 'lbf·in')).toMatchObject({ least: 80, most: 100 })
     const read = (typed: string) => {
-      const taken = given(
+      const reading = valueOf(
         takeReading(
           { kind: 'torque', tolerance: 'spec', ...table },
           { typed, unit: 'lbf·in' },
@@ -60,7 +60,7 @@ describe('a self-locking nut', () => {
           inches(30),
         ),
       )
-      return verdictOf({ kind: 'torque', tolerance: 'spec', ...table }, taken.value)
+      return verdictOf({ kind: 'torque', tolerance: 'spec', ...table }, reading.value)
     }
     expect(['79', '80', '100', '101'].map(read)).toEqual(['under', 'within', 'within', 'over'])
   })
@@ -94,12 +94,12 @@ describe('general torques for metric screws are neither an overload nor next to 
     [20, 2.5, 30, 465, 541],
   ])('M%d×%d, %d mm across flats: %d and %d N·m', (diameter, pitch, flats, grade5, grade8) => {
     const pulled = thread(diameter, pitch)
-    const bearing = given(hexBearingFace(pulled, millimetres(flats)))
+    const bearing = valueOf(hexBearingFace(pulled, millimetres(flats)))
     for (const [propertyClass, torque] of [
       ['8.8', grade5],
       ['10.9', grade8],
     ] as const) {
-      const strength = given(strengthOf(propertyClass, pulled))
+      const strength = valueOf(strengthOf(propertyClass, pulled))
       const screw = {
         thread: pulled,
         strength,
@@ -138,7 +138,7 @@ describe('what to set a wrench to with an adapter', () => {
     ['TM 5-3805-274-13&P, figure 4, wrench 22 in, adapter 3 in: 19 lbf·ft', 19, '22 in', '3 in', '0 °', 17],
     ['TM 9-2350-277-20-2, square to the handle, no correction: 40 lbf·ft', 40, '12 in', '4 in', '90 °', 40],
   ])('%s is set to %d', (_, wanted, length, offset, angle, printed) => {
-    const share = given(scaleShare(withAdapter(length, offset, angle)))
+    const share = valueOf(scaleShare(withAdapter(length, offset, angle)))
     expect(Math.round(wanted * share)).toBe(printed)
   })
 
@@ -149,7 +149,7 @@ describe('what to set a wrench to with an adapter', () => {
     ['60 °', 34.286],
     ['120 °', 48],
   ])('oblique at %s, wrench 12 in, adapter 4 in: 40 lbf·ft is set to %d', (angle, setting) => {
-    expect(40 * given(scaleShare(withAdapter('12 in', '4 in', angle)))).toBeCloseTo(setting, 2)
+    expect(40 * valueOf(scaleShare(withAdapter('12 in', '4 in', angle)))).toBeCloseTo(setting, 2)
   })
 
   // A helicopter's maintenance manual of 2010, standard practices, figures 20-1 and 20-2: wrench 10 in, adapter 1.5 in.
@@ -157,7 +157,7 @@ describe('what to set a wrench to with an adapter', () => {
     ['0 °', 117.39],
     ['180 °', 158.82],
   ])('135 lbf·in with the adapter at %s is set to %d lbf·in', (angle, setting) => {
-    expect(135 * given(scaleShare(withAdapter('10 in', '1.5 in', angle)))).toBeCloseTo(setting, 2)
+    expect(135 * valueOf(scaleShare(withAdapter('10 in', '1.5 in', angle)))).toBeCloseTo(setting, 2)
   })
 })
 

@@ -4,20 +4,20 @@ import { memoryClient, type MemoryHandlers } from '../../renderer/gallery/memory
 /** A client in memory that notes what it was asked, and holds answers back where a disk would be slow. */
 export function twin(handlers: MemoryHandlers) {
   const inMemory = memoryClient(handlers)
-  const asked: { readonly name: RequestName; readonly input: unknown }[] = []
+  const requests: { readonly name: RequestName; readonly input: unknown }[] = []
   let gate = Promise.resolve()
   const client: Client = {
     async request(name, input) {
-      const held = gate
-      asked.push({ name, input })
+      const opening = gate
+      requests.push({ name, input })
       const answer = await inMemory.request(name, input)
-      await held
+      await opening
       return answer
     },
   }
   return {
     client,
-    asked,
+    requests,
     /** What is asked from now on is answered only when the function given back is called. */
     hold: (): (() => void) => {
       let open = () => undefined as void

@@ -33,8 +33,8 @@ export async function whyNoSandbox(executablePath: string): Promise<string | und
     await (await chromium.launch({ executablePath, chromiumSandbox: true })).close()
     return undefined
   } catch (error) {
-    const said = error instanceof Error ? error.message : String(error)
-    return said.split('\n').find((line) => /sandbox/i.test(line)) ?? said.split('\n', 1).join()
+    const message = error instanceof Error ? error.message : String(error)
+    return message.split('\n').find((line) => /sandbox/i.test(line)) ?? message.split('\n', 1).join()
   }
 }
 

@@ -30,12 +30,12 @@ export function readSize(typed: string, unit: LengthUnit, expected: ExpectedRead
   const facts = { place, what, typed: typed.trim(), least, most: lengthAmount(between.most, unit) }
   const number = typed.trim().replace(/[^\d.,]+$/, '')
   for (const other of lengthUnits) {
-    const meant = parseLength(`${number} ${other}`)
-    if (meant.ok && fits(meant.value))
+    const inOtherUnit = parseLength(`${number} ${other}`)
+    if (inOtherUnit.ok && fits(inOtherUnit.value))
       return refused('reading-in-other-unit', {
         ...facts,
         unit: other,
-        meant: lengthAmount(meant.value, unit),
+        meant: lengthAmount(inOtherUnit.value, unit),
       })
   }
   return refused('reading-far-off', facts)

@@ -84,6 +84,6 @@ function useAt(
   const part = spec.parts.find((each) => each.id === id)
   if (part === undefined) return refused('part-unknown', { part: id })
   const use = usesAt(spec, state, step).find((each) => each.part === part)
-  const called = spec.steps.find((each) => each.id === step)?.name ?? step
-  return use === undefined ? refused('part-not-in-step', { part: part.name, step: called }) : done(use)
+  const stepName = spec.steps.find((each) => each.id === step)?.name ?? step
+  return use === undefined ? refused('part-not-in-step', { part: part.name, step: stepName }) : done(use)
 }

@@ -1,7 +1,7 @@
 import type { PlacedKind } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { readReason } from '../../tightening/index.ts'
-import { askedWork, type AskedWork } from '../placed/placed-places.ts'
+import { placeRounds, type PlaceRound } from '../placed/placed-places.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
 type At = BuildAtStep<PlacedKind>
@@ -16,7 +16,7 @@ export function doPlace(at: At, command: CommandOf<'do-place'>): Events {
   if (!found.ok) return found
   const { place } = found.value
   if (found.value.done !== null) return refused('place-done-already', { place: place.at, step: at.step.name })
-  const open = askedWork(at.state, at.step).find(({ round, done }) => round === 1 && done === null)
+  const open = placeRounds(at.state, at.step).find(({ round, done }) => round === 1 && done === null)
   if (command.round === 2 && open !== undefined)
     return refused('marks-first', { place: place.at, first: open.place.at })
   const wanted = at.step.kind === 'note'
@@ -43,7 +43,7 @@ function named({ step, place, round }: OfPlace) {
   return { step, place, round }
 }
 
-function workAt({ state, step }: At, { place, round }: OfPlace): Outcome<AskedWork> {
-  const found = askedWork(state, step).find((each) => each.place.id === place && each.round === round)
+function workAt({ state, step }: At, { place, round }: OfPlace): Outcome<PlaceRound> {
+  const found = placeRounds(state, step).find((each) => each.place.id === place && each.round === round)
   return found === undefined ? refused('place-unknown', { step: step.name, place }) : done(found)
 }

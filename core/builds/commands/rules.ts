@@ -59,7 +59,7 @@ export function* checkRules(
     const events = 'code' in decided ? [entry.event] : decided
     for (const [index, event] of events.entries()) {
       const recorded = entries[at + index]
-      if (recorded === undefined || !isSame(lifted(recorded.event), event))
+      if (recorded === undefined || !isSame(inLatestVersion(recorded.event), event))
         return { entry: recorded?.seq ?? entry.seq, why: problem('entry-not-as-decided', {}) }
       hands = handsAfter(spec, hands, state, recorded)
       state = evolve(state, recorded)
@@ -109,7 +109,7 @@ function isSame(recorded: BuildEvent, decided: BuildEvent): boolean {
   )
 }
 
-function lifted(event: BuildEvent): BuildEvent {
+function inLatestVersion(event: BuildEvent): BuildEvent {
   switch (event.type) {
     case 'flag-answered':
       return liftedAnswer(event)

@@ -18,6 +18,6 @@ export function placedKey({ step, place, round }: Pick<PlacedEvent, 'step' | 'pl
 /** The record after one more entry. Marks that are set again are looked at again. */
 export function evolvePlaced(record: PlacedRecord, seq: number, event: PlacedEvent): PlacedRecord {
   if (event.type === 'place-done') return { ...record, [placedKey(event)]: { seq, note: event.note } }
-  const gone = [placedKey(event), ...(event.round === 1 ? [placedKey({ ...event, round: 2 })] : [])]
-  return Object.fromEntries(Object.entries(record).filter(([key]) => !gone.includes(key)))
+  const voided = [placedKey(event), ...(event.round === 1 ? [placedKey({ ...event, round: 2 })] : [])]
+  return Object.fromEntries(Object.entries(record).filter(([key]) => !voided.includes(key)))
 }

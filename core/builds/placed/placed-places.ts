@@ -3,7 +3,7 @@ import { placedKey, type PlaceDone } from '../events/placed-record.ts'
 import type { BuildState } from '../events/state.ts'
 
 /** One place of a step that is done place by place. */
-export interface AskedWork {
+export interface PlaceRound {
   readonly place: Placed
   /** 1, or 2 where marks are looked at again after turns of the crank. */
   readonly round: 1 | 2
@@ -11,7 +11,7 @@ export interface AskedWork {
 }
 
 /** Every place of the step in the order of the spec; marks that are looked at again come once more after all of them. */
-export function askedWork({ placed }: Pick<BuildState, 'placed'>, step: PlacedStep): readonly AskedWork[] {
+export function placeRounds({ placed }: Pick<BuildState, 'placed'>, step: PlacedStep): readonly PlaceRound[] {
   const rounds =
     step.kind === 'align' && step.againAfterTurns !== undefined ? ([1, 2] as const) : ([1] as const)
   return rounds.flatMap((round) =>
@@ -23,5 +23,5 @@ export function askedWork({ placed }: Pick<BuildState, 'placed'>, step: PlacedSt
 }
 
 export function isAllDone(state: Pick<BuildState, 'placed'>, step: PlacedStep): boolean {
-  return askedWork(state, step).every(({ done }) => done !== null)
+  return placeRounds(state, step).every(({ done }) => done !== null)
 }

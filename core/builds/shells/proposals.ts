@@ -27,8 +27,10 @@ const proposalsOf = remembered((state, fit): readonly BearingProposal[] => {
 
 /** A bearing pinned to a shell of a tray that does not count any more; null for any other. */
 function shellGone({ position, pins }: BearingCase): BearingProposal | null {
-  const gone = [pins?.upper, pins?.lower].flatMap((pin) => (pin && 'label' in pin ? [pin.label] : []))[0]
-  return gone === undefined
+  const missingLabel = [pins?.upper, pins?.lower].flatMap((pin) =>
+    pin && 'label' in pin ? [pin.label] : [],
+  )[0]
+  return missingLabel === undefined
     ? null
-    : noShells(position, problem('tray-line-unknown', { position, label: gone }))
+    : noShells(position, problem('tray-line-unknown', { position, label: missingLabel }))
 }

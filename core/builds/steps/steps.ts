@@ -1,7 +1,7 @@
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
 import { isRunDone, lastLivePull } from '../../tightening/index.ts'
 import { askedPlaces } from '../limits/asked-places.ts'
-import { askedWork, isAllDone } from '../placed/placed-places.ts'
+import { placeRounds, isAllDone } from '../placed/placed-places.ts'
 import { halves, type Half } from '../events/events.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
 
@@ -117,7 +117,7 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
     case 'lubricate':
     case 'orient':
     case 'align':
-      return askedWork(state, step).some(({ done }) => done !== null)
+      return placeRounds(state, step).some(({ done }) => done !== null)
     case 'fit-shells':
       return firstFitted(state, fitOf(spec, step.fit)) !== null
     case 'fit-part':

@@ -40,8 +40,8 @@ export function eliminationOf(
         for (const other of border) if (one !== other) neighbours[one]!.add(other)
       }
     }
-    const gone = new Set(chosen)
-    left = left.filter((node) => !gone.has(node))
+    const eliminated = new Set(chosen)
+    left = left.filter((node) => !eliminated.has(node))
   }
   return inOrderOfLeaving(fronts)
 }

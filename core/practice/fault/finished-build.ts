@@ -1,7 +1,7 @@
 import { clearanceWith, type Pair } from '../../bearing/index.ts'
 import {
   askedPlaces,
-  askedWork,
+  placeRounds,
   currentStep,
   decide,
   emptyBuild,
@@ -138,7 +138,7 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
     case 'orient':
     case 'align':
     case 'note': {
-      const open = askedWork(state, step).find(({ done }) => done === null)!
+      const open = placeRounds(state, step).find(({ done }) => done === null)!
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? step.name : '' }
     }
@@ -197,7 +197,7 @@ function pullFor(
   const torque = window?.kind === 'length' ? window.torque : undefined
   const seconds = waitOf(pass)
   const running = runningOf(spec, pass, next.fastener)
-  const onTop = (asked: TorqueWindow) => withRunning(asked, running ?? noTorque)
+  const onTop = (free: TorqueWindow) => withRunning(free, running ?? noTorque)
   return {
     ...{ type: 'pull', procedure: id, ...next },
     reading: window === null ? null : onTarget(window.kind === 'torque' ? onTop(window) : window, before),

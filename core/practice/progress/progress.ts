@@ -47,9 +47,9 @@ function progressOn(rounds: readonly Round[]): DrillProgress {
 }
 
 function placesIn(rounds: readonly Round[]): readonly Place[] {
-  const asked = Map.groupBy(
+  const tallies = Map.groupBy(
     rounds.flatMap(({ tally }) => tally),
     ({ about }) => about,
   )
-  return [...asked].map(([about, tally]) => ({ about, asked: tally.length, errors: errorsIn(tally) }))
+  return [...tallies].map(([about, tally]) => ({ about, asked: tally.length, errors: errorsIn(tally) }))
 }

@@ -78,7 +78,7 @@ export function usableFor(
   usable.sort(
     (one, other) =>
       compare(doubts(one, today), doubts(other, today)) ||
-      compare(worst(one, window), worst(other, window)) ||
+      compare(largestDeviation(one, window), largestDeviation(other, window)) ||
       compare(offMiddle(one), offMiddle(other)) ||
       compare(one.wrench.name, other.wrench.name) ||
       compare(one.wrench.id, other.wrench.id),
@@ -91,7 +91,7 @@ function compare<Value extends number | string>(one: Value, other: Value): numbe
   return one < other ? -1 : 1
 }
 
-function worst({ least, most }: UsableWrench, { target }: TorqueWindow): number {
+function largestDeviation({ least, most }: UsableWrench, { target }: TorqueWindow): number {
   return Math.max(target - least, most - target)
 }
 

@@ -92,17 +92,21 @@ describe('a finding', () => {
   })
 
   it('speaks the unit in which both of its torques were entered', () => {
-    const said = (least: string, most: string) =>
+    const findings = (least: string, most: string) =>
       auditAfter('skerry-3', (spec) => {
         const pass = named(spec.procedures, 'rods').passes.find(({ kind }) => kind === 'torque')
         Object.assign(pass!, { target: most, least, most })
       }).join(' ')
     // 150 lbf·in are 12.5 lbf·ft, 145 are 12.08…
-    expect(said('150 lbf·in', '145 lbf·in')).toContain('the minimum, 150 lbf·in, is above the maximum, 145')
-    expect(said('12.5 lbf·ft', '12.25 lbf·ft')).toMatch(
+    expect(findings('150 lbf·in', '145 lbf·in')).toContain(
+      'the minimum, 150 lbf·in, is above the maximum, 145',
+    )
+    expect(findings('12.5 lbf·ft', '12.25 lbf·ft')).toMatch(
       /the minimum, 12\.5 lbf·ft, is above the maximum, 12\.\d+ lbf·ft/,
     )
-    expect(said('14.25 N·m', '14.2 N·m')).toMatch(/the minimum, 14\.\d+ N·m, is above the maximum, 14\.2 N·m/)
+    expect(findings('14.25 N·m', '14.2 N·m')).toMatch(
+      /the minimum, 14\.\d+ N·m, is above the maximum, 14\.2 N·m/,
+    )
   })
 
   it('speaks millimetres where both units would be whole', () => {

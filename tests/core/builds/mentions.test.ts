@@ -43,8 +43,14 @@ describe('the words that are searched for', () => {
 describe('what an entry adds to the words of its build', () => {
   it('is engine, name and serial number at the start', () => {
     const start = { spec: 'skerry-3', specRevision: 'A', specSha256: 'a'.repeat(64) }
-    const said = saidOf({ type: 'build-started', version: 1, ...start, name: 'Lower lock', serial: 'F-201' })
-    expect(said).toEqual(
+    const mentions = saidOf({
+      type: 'build-started',
+      version: 1,
+      ...start,
+      name: 'Lower lock',
+      serial: 'F-201',
+    })
+    expect(mentions).toEqual(
       expect.arrayContaining(['person ana', 'engine skerry', 'name lock', 'serial f201', 'serial 201']),
     )
   })
@@ -79,12 +85,18 @@ describe('what an entry adds to the words of its build', () => {
       by: 'chart' as const,
       reason: null,
     }))
-    const said = saidOf({ type: 'shells-chosen', version: 1, step: 's', fit: 'f', choices })
-    expect(said.filter((each) => each === 'part c')).toHaveLength(1)
+    const mentions = saidOf({ type: 'shells-chosen', version: 1, step: 's', fit: 'f', choices })
+    expect(mentions.filter((each) => each === 'part c')).toHaveLength(1)
   })
 
   it('is who looked, where a second person did', () => {
-    const said = saidOf({ type: 'step-confirmed', version: 1, step: 's', procedure: null, second: 'Berit' })
-    expect(said).toContain('person berit')
+    const mentions = saidOf({
+      type: 'step-confirmed',
+      version: 1,
+      step: 's',
+      procedure: null,
+      second: 'Berit',
+    })
+    expect(mentions).toContain('person berit')
   })
 })

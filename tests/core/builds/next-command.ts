@@ -1,6 +1,6 @@
 import {
   askedPlaces,
-  askedWork,
+  placeRounds,
   currentStep,
   halfKey,
   proposalsFor,
@@ -50,7 +50,7 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
     case 'orient':
     case 'align':
     case 'note': {
-      const open = askedWork(state, step).find(({ done }) => done === null)!
+      const open = placeRounds(state, step).find(({ done }) => done === null)!
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
     }
@@ -141,10 +141,10 @@ function nextInRun(spec: EngineSpec, state: BuildState, step: StepOf<'run-proced
     return { type: 'answer-flag', procedure, flag: openFlags(run)[0]!.number, answer: 'Put right.' }
   const window = windowOf(plan.passes[next.pass]!, next.fastener)
   const running = runningOf(spec, plan.passes[next.pass]!, next.fastener)
-  const onTop = (asked: TorqueWindow) =>
-    withRunning(asked, newtonMetres(running === null ? 0 : Number(running.typed)))
-  const asked = window?.kind === 'torque' ? onTop(window) : window
-  const reading = asked === null ? null : onTarget(asked, lengthBefore(spec, next.fastener))
+  const onTop = (torqueWindow: TorqueWindow) =>
+    withRunning(torqueWindow, newtonMetres(running === null ? 0 : Number(running.typed)))
+  const target = window?.kind === 'torque' ? onTop(window) : window
+  const reading = target === null ? null : onTarget(target, lengthBefore(spec, next.fastener))
   const torque =
     window?.kind === 'length' && window.torque !== undefined ? onTarget(onTop(window.torque), 0) : null
   const wait = waitOf(plan.passes[next.pass]!)

@@ -27,7 +27,7 @@ export function demoSpec(id: string): EngineSpec {
 
 export function specOf(draft: Draft): EngineSpec {
   const reading = readSpec(JSON.stringify(draft))
-  if (!reading.ok) throw new Error(reading.problems.map(told).join('\n'))
+  if (!reading.ok) throw new Error(reading.problems.map(lineOf).join('\n'))
   return reading.spec
 }
 
@@ -39,7 +39,7 @@ export function auditAfter(id: string, change: (draft: Draft) => void): readonly
 }
 
 export function auditLines(spec: EngineSpec): readonly string[] {
-  return audit(spec).map(({ weight, problem }) => `${weight} ${told(problem)}`)
+  return audit(spec).map(({ weight, problem }) => `${weight} ${lineOf(problem)}`)
 }
 
 /** What reading a demo says after a change, as `code path: sentence`. */
@@ -51,10 +51,10 @@ export function readAfter(id: string, change: (draft: Draft) => void): readonly 
 
 export function readLines(text: string): readonly string[] {
   const reading = readSpec(text)
-  return reading.ok ? [] : reading.problems.map(told)
+  return reading.ok ? [] : reading.problems.map(lineOf)
 }
 
-function told(problem: Problem): string {
+function lineOf(problem: Problem): string {
   return `${problem.code} ${problem.path}: ${sentenceOf(problem)}`
 }
 

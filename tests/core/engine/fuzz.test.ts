@@ -59,11 +59,11 @@ describe('a damaged spec', () => {
       fc.property(
         fc.nat(text.length - 1),
         fc.option(fc.constantFrom('{', '}', '[', ']', '"', ',', ':', '\\', 'x'), { nil: '' }),
-        (at, put) => {
+        (at, character) => {
           const reading = readSpec(
-            put === '' ? text.slice(0, at) : text.slice(0, at) + put + text.slice(at + 1),
+            character === '' ? text.slice(0, at) : text.slice(0, at) + character + text.slice(at + 1),
           )
-          if (put === '') expect(reading.ok).toBe(false)
+          if (character === '') expect(reading.ok).toBe(false)
           if (!reading.ok) for (const problem of reading.problems) tellsAll(problem)
         },
       ),
@@ -88,8 +88,8 @@ describe('where JSON breaks off', () => {
     const nearlyJson = fc
       .tuple(fc.json(), fc.nat(), fc.constantFrom('', ',', '}', '"', '1', 'e', '\\', '\n', ' ', '[]'))
       .map(
-        ([json, at, put]) =>
-          json.slice(0, at % (json.length + 1)) + put + json.slice((at % (json.length + 1)) + (at % 2)),
+        ([json, at, character]) =>
+          json.slice(0, at % (json.length + 1)) + character + json.slice((at % (json.length + 1)) + (at % 2)),
       )
     checkProperty(
       fc.property(nearlyJson, (text) => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { bearingFace, hexBearingFace, nutFactor } from '../../../core/joint/index.ts'
 import { millimetres } from '../../../core/quantity/index.ts'
-import { face, given, m8, thread } from './workshop.ts'
+import { face, valueOf, m8, thread } from './workshop.ts'
 
 describe('a bearing face', () => {
   it('is larger than the hole in it', () => {
@@ -24,7 +24,7 @@ describe('a bearing face', () => {
     'M%d×%d: calculated from %d mm across flats it moves the torque by less than 3 %',
     (d, p, flats, dw, dh) => {
       const friction = { thread: 0.12, head: 0.12 }
-      const calculated = given(hexBearingFace(thread(d, p), millimetres(flats)))
+      const calculated = valueOf(hexBearingFace(thread(d, p), millimetres(flats)))
       const exact = nutFactor({ thread: thread(d, p), bearing: face(dw, dh), friction })
       const near = nutFactor({ thread: thread(d, p), bearing: calculated, friction })
       expect(Math.abs(near / exact - 1)).toBeLessThan(0.03)

@@ -1,7 +1,7 @@
 import { fastenedJoint, type FastenedJoint } from '../../../core/joint/index.ts'
 import type { FastenerGroup } from '../../../core/engine/index.ts'
 import { demoDraft, nth, specOf } from '../engine/demo.ts'
-import { given } from './workshop.ts'
+import { valueOf } from './workshop.ts'
 
 /**
  * A group as a spec has it: oiled M10×1.5, 8.8, 60 mm of aluminium, heads and holes of ISO 4014 and ISO 273,
@@ -24,5 +24,5 @@ export function groupOf(change: object = {}): FastenerGroup {
 }
 
 export function jointOf(change: object = {}): FastenedJoint {
-  return given(fastenedJoint(groupOf(change)))
+  return valueOf(fastenedJoint(groupOf(change)))
 }

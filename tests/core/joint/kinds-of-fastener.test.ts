@@ -111,17 +111,19 @@ describe('a prevailing torque', () => {
   it('that goes on top of the torque leaves all of it to clamp with, and is told so', () => {
     const onTop = { prevailing: '10 N·m', torqueIncludesPrevailing: false }
     expect(torqueEffect(jointOf(onTop), fifty).preload.usual).toBe(torqueEffect(free, fifty).preload.usual)
-    const said = (change: object) =>
+    const prevailingText = (change: object) =>
       torqueInputs(groupOf(change), jointOf(change))
         .map(inputText)
         .find(({ name }) => name === 'Prevailing torque')?.value
-    expect(said(onTop)).toBe(
+    expect(prevailingText(onTop)).toBe(
       'up to 10 N·m, which is measured and set on top of the torque; the torque all clamps',
     )
-    expect(said({ ...onTop, torqueIncludesPrevailing: true })).toBe(
+    expect(prevailingText({ ...onTop, torqueIncludesPrevailing: true })).toBe(
       'none to 10 N·m, usually half of that, which goes off the torque before it clamps',
     )
-    expect(said({ prevailing: '10 N·m' })).toContain('the spec does not say so, and nothing is added')
+    expect(prevailingText({ prevailing: '10 N·m' })).toContain(
+      'the spec does not say so, and nothing is added',
+    )
   })
 
   it('counts as lost, with what friction takes', () => {
@@ -147,20 +149,20 @@ describe('what a calculation was made from', () => {
   }
 
   it('says what a plain bolt was taken for', () => {
-    const said = inputs({ headFace: undefined }).join('\n')
-    expect(said).toContain('Thread: M10×1.5 (the spec; its other sizes by ISO 724)')
-    expect(said).toContain('(the spec; ISO 898-1, table 3)')
-    expect(said).toContain('from the width across flats')
-    expect(said).toContain('a steel bolt of ISO 4014 over a grip of 60 mm, one diameter of it engaged')
-    expect(said).toContain('a cone of 30° under the head')
+    const text = inputs({ headFace: undefined }).join('\n')
+    expect(text).toContain('Thread: M10×1.5 (the spec; its other sizes by ISO 724)')
+    expect(text).toContain('(the spec; ISO 898-1, table 3)')
+    expect(text).toContain('from the width across flats')
+    expect(text).toContain('a steel bolt of ISO 4014 over a grip of 60 mm, one diameter of it engaged')
+    expect(text).toContain('a cone of 30° under the head')
     // (5 + 44)/(78.54 × 207) + (16 + 5)/(52.29 × 207) + 3.3/(78.54 × 71) = 3.014 + 1.940 + 0.592 nm/N.
-    expect(said).toContain('How far the bolt stretches: 5.55 µm for each kN')
-    expect(said).toContain('in aluminium of 71 GPa, into a tapped hole')
-    expect(said).not.toContain('Prevailing')
+    expect(text).toContain('How far the bolt stretches: 5.55 µm for each kN')
+    expect(text).toContain('in aluminium of 71 GPa, into a tapped hole')
+    expect(text).not.toContain('Prevailing')
   })
 
   it('says what else a spec has', () => {
-    const said = inputs({
+    const text = inputs({
       thread: '3/8-16 UNC',
       propertyClass: 'SAE 8',
       head: 'socket',
@@ -174,21 +176,21 @@ describe('what a calculation was made from', () => {
         { material: 'cast-iron', thickness: '40 mm' },
       ],
     }).join('\n')
-    expect(said).toContain('Thread: 3/8-16 UNC (the spec; its other sizes by ASME B1.1)')
-    expect(said).toContain('SAE 8: proof 827')
-    expect(said).toContain('(the spec; SAE J429, table 1)')
-    expect(said).toContain('from the diameter of a socket head, as ASME B18.3 has it')
-    expect(said).toContain('class A of the spec')
-    expect(said).toContain('Prevailing torque: none to 10 N·m')
-    expect(said).toContain('of ISO 4762 over a grip of 60 mm, its shank of 8.0 mm, with a nut')
-    expect(said).toContain('two cones of 30° under the head and the nut')
-    expect(said).toContain('20.0 mm of steel of 207 GPa on 40.0 mm of cast-iron of 100 GPa')
+    expect(text).toContain('Thread: 3/8-16 UNC (the spec; its other sizes by ASME B1.1)')
+    expect(text).toContain('SAE 8: proof 827')
+    expect(text).toContain('(the spec; SAE J429, table 1)')
+    expect(text).toContain('from the diameter of a socket head, as ASME B18.3 has it')
+    expect(text).toContain('class A of the spec')
+    expect(text).toContain('Prevailing torque: none to 10 N·m')
+    expect(text).toContain('of ISO 4762 over a grip of 60 mm, its shank of 8.0 mm, with a nut')
+    expect(text).toContain('two cones of 30° under the head and the nut')
+    expect(text).toContain('20.0 mm of steel of 207 GPa on 40.0 mm of cast-iron of 100 GPa')
   })
 
   it('names the standard of an inch socket screw', () => {
-    const said = inputs({ thread: '3/8-16 UNC', propertyClass: 'A574', head: 'socket' }).join('\n')
+    const text = inputs({ thread: '3/8-16 UNC', propertyClass: 'A574', head: 'socket' }).join('\n')
     // 140 and 153 ksi of 6.894757 MPa each.
-    expect(said).toContain(
+    expect(text).toContain(
       'A574: proof 965.3 MPa, yield 1054.9 MPa (the spec; ASTM A574, mechanical requirements)',
     )
   })

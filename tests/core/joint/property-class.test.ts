@@ -1,31 +1,32 @@
 import { describe, expect, it } from 'vitest'
 import { proofLoad, propertyClasses, strengthOf } from '../../../core/joint/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import { given, m8, thread } from './workshop.ts'
+import { valueOf, m8, thread } from './workshop.ts'
 
 describe('a property class', () => {
   it('promises more the higher it is', () => {
     const loads = (['8.8', '10.9', '12.9'] as const).map((name) =>
-      proofLoad(m8.thread, given(strengthOf(name, m8.thread))),
+      proofLoad(m8.thread, valueOf(strengthOf(name, m8.thread))),
     )
     expect(loads).toEqual(loads.toSorted((a, b) => a - b))
   })
 
   it('proves below where it yields, and yields below where it breaks', () => {
     for (const name of propertyClasses) {
-      const { proofMpa, yieldMpa, tensileMpa } = given(strengthOf(name, m8.thread))
+      const { proofMpa, yieldMpa, tensileMpa } = valueOf(strengthOf(name, m8.thread))
       expect(proofMpa).toBeLessThan(yieldMpa)
       expect(yieldMpa).toBeLessThan(tensileMpa)
     }
   })
 
   it('8.8 is the softer kind up to and including 16 mm', () => {
-    expect(given(strengthOf('8.8', thread(16, 2))).proofMpa).toBe(580)
-    expect(given(strengthOf('8.8', thread(16.001, 2))).proofMpa).toBe(600)
+    expect(valueOf(strengthOf('8.8', thread(16, 2))).proofMpa).toBe(580)
+    expect(valueOf(strengthOf('8.8', thread(16.001, 2))).proofMpa).toBe(600)
   })
 
   it('SAE 2 and 5 are softer above 3/4 in and 1 in (SAE J429): 20 and 26 mm are above, 19.05 and 25.4 are not', () => {
-    const proof = (name: string, diameter: number) => given(strengthOf(name, thread(diameter, 2.5))).proofMpa
+    const proof = (name: string, diameter: number) =>
+      valueOf(strengthOf(name, thread(diameter, 2.5))).proofMpa
     expect([proof('SAE 2', 19.05), proof('SAE 2', 20)].map(Math.round)).toEqual([379, 228])
     expect([proof('SAE 5', 25.4), proof('SAE 5', 26)].map(Math.round)).toEqual([586, 510])
   })

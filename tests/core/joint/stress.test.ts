@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { assemblyPreload, strengthOf, tighteningStress } from '../../../core/joint/index.ts'
 import { newtons } from '../../../core/quantity/index.ts'
-import { given, m8 } from './workshop.ts'
+import { valueOf, m8 } from './workshop.ts'
 
-const strength = given(strengthOf('8.8', m8.thread))
+const strength = valueOf(strengthOf('8.8', m8.thread))
 
 describe('stress while tightening', () => {
   it('18.6 kN in an M8 at friction 0.12 use up nine tenths of what class 8.8 bears', () => {

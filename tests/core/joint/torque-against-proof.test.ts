@@ -8,12 +8,12 @@ import {
 } from '../../../core/joint/index.ts'
 import { newtonMetres, torqueOf, type Torque } from '../../../core/quantity/index.ts'
 import { jointOf } from './groups.ts'
-import { given, m10, m6, m8 } from './workshop.ts'
+import { valueOf, m10, m6, m8 } from './workshop.ts'
 
 /** A bolt of a class with threads of which no more is known. */
 const boltOf = (bolt: typeof m8, propertyClass: string) => ({
   ...bolt,
-  strength: given(strengthOf(propertyClass, bolt.thread)),
+  strength: valueOf(strengthOf(propertyClass, bolt.thread)),
   friction: plausibleFriction,
   prevailing: runsFree,
 })

@@ -3,17 +3,17 @@ import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
 import { millimetres } from '../../../core/quantity/index.ts'
 
 /** The value of an outcome that a test knows to be good. */
-export function given<Value>(outcome: Outcome<Value>): Value {
+export function valueOf<Value>(outcome: Outcome<Value>): Value {
   if (!outcome.ok) throw new Error(sentenceOf(outcome.problem))
   return outcome.value
 }
 
 export function thread(diameterMm: number, pitchMm: number): Thread {
-  return given(threadOf(millimetres(diameterMm), millimetres(pitchMm)))
+  return valueOf(threadOf(millimetres(diameterMm), millimetres(pitchMm)))
 }
 
 export function face(outerMm: number, holeMm: number): BearingFace {
-  return given(bearingFace(millimetres(outerMm), millimetres(holeMm)))
+  return valueOf(bearingFace(millimetres(outerMm), millimetres(holeMm)))
 }
 
 /** The hexagon bolts of these tests, with d_w of ISO 4014 and the medium holes of ISO 273. */

@@ -42,19 +42,24 @@ interface Parameters {
   readonly name: string
 }
 
-function engineOf(given: Parameters): EngineSpec {
-  const pitch = given.bore + given.wall
+function engineOf(parameters: Parameters): EngineSpec {
+  const pitch = parameters.bore + parameters.wall
   const mm = (value: number): string => `${value} mm`
   const place = (x: number, y: number): string[] => [mm(Math.round(x)), mm(Math.round(y))]
-  const saddles = Array.from({ length: given.cylinders + 1 }, (_, index) => ({
-    ...{ id: `M${index + 1}`, at: mm(index * pitch), width: mm(given.width), diameter: mm(given.bearing) },
+  const saddles = Array.from({ length: parameters.cylinders + 1 }, (_, index) => ({
+    ...{
+      id: `M${index + 1}`,
+      at: mm(index * pitch),
+      width: mm(parameters.width),
+      diameter: mm(parameters.bearing),
+    },
     thrust: index === 1,
   }))
-  const across = given.bearing / 2 + given.beside
+  const across = parameters.bearing / 2 + parameters.beside
   const atSaddles = saddles.flatMap((_, index) => [across, -across].map((y) => place(index * pitch, y)))
-  const length = given.cylinders * pitch
+  const length = parameters.cylinders * pitch
   // No closer than 16 mm: the holes of M10 bolts need metal between them.
-  const edge = Math.min(given.edge, 2 * Math.floor((length + 40) / 16))
+  const edge = Math.min(parameters.edge, 2 * Math.floor((length + 40) / 16))
   const round = Array.from({ length: edge }, (_, index) => {
     const half = Math.ceil(edge / 2)
     const side = index < half ? 1 : -1
@@ -69,17 +74,17 @@ function engineOf(given: Parameters): EngineSpec {
     ...template,
     case: {
       ...{
-        family: given.family,
-        cylinders: Math.min(given.cylinders, 24),
-        bankAngle: `${given.bankAngle} °`,
+        family: parameters.family,
+        cylinders: Math.min(parameters.cylinders, 24),
+        bankAngle: `${parameters.bankAngle} °`,
       },
-      ...{ bore: mm(given.bore), pitch: mm(pitch), firstBoreAt: mm(pitch / 2) },
-      sides: { plus: given.name, minus: 'gear side' },
+      ...{ bore: mm(parameters.bore), pitch: mm(pitch), firstBoreAt: mm(pitch / 2) },
+      sides: { plus: parameters.name, minus: 'gear side' },
       saddles,
       faces: [
         {
           id: 'joint',
-          name: given.name === 'pump side' ? 'Joint' : given.name,
+          name: parameters.name === 'pump side' ? 'Joint' : parameters.name,
           shows: 'saddles',
           plane: 'plan',
           workedFrom: 'below',

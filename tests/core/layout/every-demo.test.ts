@@ -44,10 +44,10 @@ describe.each(faces)('the drawing of $name', ({ spec, face }) => {
 
   it('says in its rows what its shapes show: the same things, each once', () => {
     for (const { scene, where } of scenes) {
-      const told = scene.rows.map(({ about }) => about)
-      expect(new Set(told).size, where).toBe(told.length)
+      const rowsAbout = scene.rows.map(({ about }) => about)
+      expect(new Set(rowsAbout).size, where).toBe(rowsAbout.length)
       const drawn = new Set(scene.shapes.flatMap(({ about }) => about ?? []))
-      expect([...drawn].sort(), where).toEqual([...told].sort())
+      expect([...drawn].sort(), where).toEqual([...rowsAbout].sort())
     }
   })
 

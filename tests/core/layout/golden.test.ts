@@ -20,7 +20,7 @@ function line(shape: Shape): string {
     .join(' ')
 }
 
-function told({ frame, shapes }: Scene): readonly string[] {
+function linesOf({ frame, shapes }: Scene): readonly string[] {
   const { left, top, width, height } = frame
   const edges = [left, top, width, height].map((value) => value.toFixed(1)).join(' ')
   return [`frame ${edges}`, ...shapes.filter(({ role }) => role !== 'grid').map(line)]
@@ -37,7 +37,7 @@ describe('the drawing stays as it was', () => {
       { from: 'above', turn: 0 },
       sheets[0]!,
     )
-    expect(told(scene)).toMatchSnapshot()
+    expect(linesOf(scene)).toMatchSnapshot()
   })
 
   it('of the case joint of an inline three in mid run, seen from below', () => {
@@ -49,6 +49,6 @@ describe('the drawing stays as it was', () => {
       { from: 'below', turn: 0 },
       sheets[0]!,
     )
-    expect(told(scene)).toMatchSnapshot()
+    expect(linesOf(scene)).toMatchSnapshot()
   })
 })

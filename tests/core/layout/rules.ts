@@ -36,9 +36,9 @@ export function findings(): Findings {
 /** Looks at one scene by all rules but that of the callout, which compares two. */
 export function look(scene: Scene, sheet: Sheet, fasteners: number, where: string, into: Findings): void {
   const px = scene.frame.width / sheet.widthPx
-  const note = (rule: Rule, held: boolean, what: string): void => {
+  const note = (rule: Rule, isKept: boolean, what: string): void => {
     into.looked.set(rule, into.looked.get(rule)! + 1)
-    if (!held) into.broken.get(rule)!.push(`${where}: ${what}`)
+    if (!isKept) into.broken.get(rule)!.push(`${where}: ${what}`)
   }
   for (const number of numbersOf(scene)) {
     note('a number in its disc', isInItsDisc(scene, number), number.id)

@@ -45,12 +45,12 @@ describe('an angle drill', () => {
     checkProperty(
       fc.property(fc.constantFrom(...turned), seeds, (spec, seed) => {
         const { procedure, pass, turns } = angleDrill(spec, seed)!
-        const asked = procedure.passes[pass]!
-        if (asked.kind !== 'angle') throw new Error('it asks for no turn')
+        const anglePass = procedure.passes[pass]!
+        if (anglePass.kind !== 'angle') throw new Error('it asks for no turn')
         for (const { fastener, window } of turns) {
-          const own = asked.others?.find(({ fasteners }) => fasteners.includes(fastener)) ?? asked
+          const own = anglePass.others?.find(({ fasteners }) => fasteners.includes(fastener)) ?? anglePass
           expect(window.target).toBe(own.target)
-          expect(procedure.orders.find(({ id }) => id === asked.order)?.sequence).toContain(fastener)
+          expect(procedure.orders.find(({ id }) => id === anglePass.order)?.sequence).toContain(fastener)
         }
       }),
       { numRuns: 100, leastShare: 0.95 },

@@ -21,7 +21,7 @@ const newtonMetresIn: Readonly<Record<string, number>> = {
 
 describe('a drill of values and wrench', () => {
   it('has one right value, which is the target, and wrong ones that no rounding makes right', () => {
-    let asked = 0
+    let questions = 0
     checkProperty(
       fc.property(fc.constantFrom(...demos), seeds, units, (spec, seed, unit) => {
         const drill = valuesDrill(spec, seed, rack, unit, day)!
@@ -37,12 +37,12 @@ describe('a drill of values and wrench', () => {
             if (question.key.includes(place)) expect(off).toBeLessThan(0.02)
             else expect(off).toBeGreaterThan(0.015)
           })
-          asked += 1
+          questions += 1
         }
       }),
       { numRuns: 200, leastShare: 0.95 },
     )
-    expect(asked).toBeGreaterThan(300)
+    expect(questions).toBeGreaterThan(300)
   })
 
   it('has the twelvefold slip among its choices where a scale in lbf·in is set', () => {
@@ -52,8 +52,8 @@ describe('a drill of values and wrench', () => {
         const { questions, window } = valuesDrill(spec, `round ${round}`, rack, 'lbf·ft', day)!
         const unit = questions.find(({ kind }) => kind === 'unit')
         if (unit?.kind !== 'unit' || unit.choices[0]?.unit !== 'lbf·in') continue
-        const given = unit.choices.map((choice) => torqueGiven(null, choice)! / window.target)
-        expect(given.some((times) => Math.abs(times * 12 - 1) < 0.1)).toBe(true)
+        const shares = unit.choices.map((choice) => torqueGiven(null, choice)! / window.target)
+        expect(shares.some((times) => Math.abs(times * 12 - 1) < 0.1)).toBe(true)
         slips += 1
       }
     expect(slips).toBeGreaterThan(30)
@@ -93,9 +93,9 @@ describe('a drill of values and wrench', () => {
         if (question?.kind !== 'setting') return
         const { number, unit } = question.choices[question.key[0]!]!
         const share = scaleShare(question.setup)
-        const given = torqueOf(Number(number), unit) / (share.ok ? share.value : 0)
-        expect(given).toBeGreaterThanOrEqual(window.least * (1 - 1e-9))
-        expect(given).toBeLessThanOrEqual(window.most * (1 + 1e-9))
+        const torque = torqueOf(Number(number), unit) / (share.ok ? share.value : 0)
+        expect(torque).toBeGreaterThanOrEqual(window.least * (1 - 1e-9))
+        expect(torque).toBeLessThanOrEqual(window.most * (1 + 1e-9))
         if (question.setup.adapter !== null) adapters += 1
       }),
       { numRuns: 200, leastShare: 0.5 },

@@ -15,7 +15,7 @@ import {
 import { winchEngine } from './winch-engine.ts'
 
 /** A command as a test writes it: the procedure is the one on the bench. */
-type Asked = RunCommand extends infer Each
+type CommandOnBench = RunCommand extends infer Each
   ? Each extends RunCommand
     ? Omit<Each, 'procedure'>
     : never
@@ -42,7 +42,7 @@ export class Bench {
   }
 
   /** Carries a command out and gives its events; throws with the sentence when it is refused. */
-  does(command: Asked): readonly RunEvent[] {
+  does(command: CommandOnBench): readonly RunEvent[] {
     const decided = this.#decide(command)
     if (!decided.ok) throw new Error(sentenceOf(decided.problem))
     for (const event of decided.value) this.run = evolveRun(this.run, runEvent.parse(event))
@@ -51,7 +51,7 @@ export class Bench {
   }
 
   /** The sentence with which a command is refused; throws when it is not. */
-  refuses(command: Asked): string {
+  refuses(command: CommandOnBench): string {
     const decided = this.#decide(command)
     if (decided.ok) throw new Error(`${command.type} was not refused`)
     return sentenceOf(decided.problem)
@@ -81,7 +81,7 @@ export class Bench {
     return this.spec.fastenerGroups.filter(({ id, reuse }) => reuse === 'new-each-time' && groups.has(id))
   }
 
-  #decide(command: Asked) {
+  #decide(command: CommandOnBench) {
     return decideRun(this.spec, this.run, { ...command, procedure: this.procedure.id })
   }
 }

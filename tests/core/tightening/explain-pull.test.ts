@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { explainPull } from '../../../core/tightening/index.ts'
 import { engineSpec } from '../../../core/engine/index.ts'
 import { demoDraft, demoSpec, named } from '../engine/demo.ts'
-import { given } from './wrench-rack.ts'
+import { valueOf } from './wrench-rack.ts'
 import { textIn } from '../../../core/problem/index.ts'
 import { en } from '../../../core/words/index.ts'
 
@@ -18,18 +18,18 @@ function explained(passes: readonly object[], pass: number, fastener = 'rod-1') 
   ]
   const procedure = { ...named(draft.procedures, 'rods'), orders, passes }
   const spec = engineSpec.parse({ ...draft, procedures: [procedure] })
-  return given(explainPull(spec, spec.procedures[0]!, pass, fastener))
+  return valueOf(explainPull(spec, spec.procedures[0]!, pass, fastener))
 }
 
 describe('what one pull does', () => {
   it('is what its torque does: pass 3 of the case bolts, 32 N·m', () => {
-    const pull = given(explainPull(skerry, caseBolts, 2, 'case-1'))
+    const pull = valueOf(explainPull(skerry, caseBolts, 2, 'case-1'))
     expect(pull).toMatchObject({ kind: 'torque', torque: { target: 32 } })
     expect(pull!.inputs.map(({ value }) => textIn(en, en.pullInputs.values, value))).toContain('M10×1.25')
   })
 
   it('is what the turn does from the last torque on: pass 5, 60° after 32 N·m', () => {
-    const pull = given(explainPull(skerry, caseBolts, 4, 'case-1'))
+    const pull = valueOf(explainPull(skerry, caseBolts, 4, 'case-1'))
     expect(pull).toMatchObject({
       kind: 'turn',
       torque: { target: 32 },
@@ -42,13 +42,13 @@ describe('what one pull does', () => {
     named(draft.fastenerGroups, 'case-bolts').workingLoad = { force: '10 kN' }
     const spec = engineSpec.parse(draft)
     for (const pass of [2, 4]) {
-      const pull = given(explainPull(spec, named(spec.procedures, 'case'), pass, 'case-1'))!
+      const pull = valueOf(explainPull(spec, named(spec.procedures, 'case'), pass, 'case-1'))!
       const { loadFactor, clampLeft } = pull.workingLoad!
       expect(loadFactor).toBeGreaterThan(0.05)
       expect(loadFactor).toBeLessThan(0.5)
       expect(clampLeft.usual).toBeCloseTo(pull.effect.preload.usual - (1 - loadFactor) * 10_000, 6)
     }
-    expect(given(explainPull(skerry, caseBolts, 2, 'case-1'))!.workingLoad).toBeNull()
+    expect(valueOf(explainPull(skerry, caseBolts, 2, 'case-1'))!.workingLoad).toBeNull()
   })
 
   const torque = { kind: 'torque', order: 'pair', target: '15 N·m' }

@@ -13,7 +13,7 @@ import {
 } from '../../../core/tightening/index.ts'
 import { Bench, pull } from './bench.ts'
 import { winchEngine } from './winch-engine.ts'
-import { held, medium } from './wrench-rack.ts'
+import { setupOf, medium } from './wrench-rack.ts'
 
 /** The winch with locking nuts on its caps: 24 N·m, and at most 8 N·m to run down. */
 const lockedCaps = (torqueIncludesPrevailing?: boolean): EngineSpec => ({
@@ -85,7 +85,7 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
 
   it('is brought to the fastener first: 22.5 on a 12 in wrench with a 4 in adapter are 30, of which 24 clamp', () => {
     const bench = atFirstTorque(false)
-    const long = heldAs(held(medium({ length: '12 in' }), { offset: '4 in', angle: '0 °' }))
+    const long = heldAs(setupOf(medium({ length: '12 in' }), { offset: '4 in', angle: '0 °' }))
     const [event] = bench.does({ ...pull(bench.next!, ['22.5', 'N·m']), held: long, ...runsAt('6') })
     expect(event).toMatchObject({ verdict: 'within', reading: { value: 22.5, atFastener: 30, clamping: 24 } })
   })
@@ -98,11 +98,11 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
 
   it('is looked at where it takes more to run down than the spec allows: nothing is set on top of that', () => {
     const bench = atFirstTorque(false)
-    const asked = pull(bench.next!, ['32.1', 'N·m'])
-    expect(bench.refuses({ ...asked, ...runsAt('8.1') })).toContain(
+    const command = pull(bench.next!, ['32.1', 'N·m'])
+    expect(bench.refuses({ ...command, ...runsAt('8.1') })).toContain(
       'takes 8.1 N·m to run down, and at most 8 N·m',
     )
-    expect(bench.refuses({ ...asked, running: { typed: '6', unit: 'mm' } })).toContain('asks for a torque')
+    expect(bench.refuses({ ...command, running: { typed: '6', unit: 'mm' } })).toContain('asks for a torque')
     bench.does({ ...pull(bench.next!, ['32', 'N·m']), ...runsAt('8') })
     expect(openFlags(bench.run)).toEqual([])
   })
@@ -165,7 +165,7 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
 
   it('is the very reading that is asked for only with what goes on top', () => {
     const bench = atFirstTorque(false)
-    const asked = (typed: string, running: number) =>
+    const isAsked = (typed: string, running: number) =>
       isReadingAsked(
         bench.spec,
         bench.procedure,
@@ -175,7 +175,7 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
         null,
         newtonMetres(running),
       )
-    expect([asked('30', 6), asked('24', 6), asked('24', 0)]).toEqual([true, false, true])
+    expect([isAsked('30', 6), isAsked('24', 6), isAsked('24', 0)]).toEqual([true, false, true])
   })
 })
 
@@ -190,7 +190,8 @@ describe('a torque that has the prevailing torque in it, or of which the spec do
   })
 
   it('is told apart: included, on top, not said', () => {
-    const counts = (said?: boolean) => prevailingOfGroup(lockedCaps(said).fastenerGroups[0]!)?.counts
+    const counts = (isIncluded?: boolean) =>
+      prevailingOfGroup(lockedCaps(isIncluded).fastenerGroups[0]!)?.counts
     expect([counts(true), counts(false), counts()]).toEqual(['included', 'on-top', 'not-said'])
     expect(prevailingOfGroup(winchEngine.fastenerGroups[0]!)).toBeNull()
   })

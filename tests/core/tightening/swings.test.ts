@@ -108,7 +108,7 @@ describe('a turn in flats of a hexagon', () => {
     [52.5, '0.9 flats'],
     [10, '1/6 of a flat'],
     [50, '5/6 of a flat'],
-  ])('%d° is %s', (angle, said) => {
-    expect(en.run.angle.flats(inFlats(degrees(angle)))).toBe(said)
+  ])('%d° is %s', (angle, turn) => {
+    expect(en.run.angle.flats(inFlats(degrees(angle)))).toBe(turn)
   })
 })

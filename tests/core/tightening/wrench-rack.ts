@@ -34,7 +34,7 @@ export function large(change: object = {}): Wrench {
   return medium({ ...own, scale: { unit: 'N·m', step: 5 }, ...change })
 }
 
-export function held(read: Wrench, foot: { offset: string; angle: string } | null = null): WrenchSetup {
+export function setupOf(read: Wrench, foot: { offset: string; angle: string } | null = null): WrenchSetup {
   return { wrench: read, adapter: foot && adapter.parse({ id: 'foot', name: 'Crow foot', ...foot }) }
 }
 
@@ -43,7 +43,7 @@ export function window(target: number, least: number, most: number): TorqueWindo
   return { kind: 'torque', ...limits, tolerance: 'spec' }
 }
 
-export function given<Value>(outcome: Outcome<Value>): Value {
+export function valueOf<Value>(outcome: Outcome<Value>): Value {
   if (!outcome.ok) throw new Error(sentenceOf(outcome.problem))
   return outcome.value
 }

@@ -57,11 +57,11 @@ async function printed(application: ElectronApplication): Promise<Buffer> {
 /** Nobody can answer a dialog of the system, so what asks is given its answer. */
 async function saved(application: ElectronApplication, start: () => Promise<void>) {
   const folder = await mkdtemp(join(tmpdir(), 'bedplate-saved-'))
-  const asked = application.evaluate(
+  const question = application.evaluate(
     ({ dialog }, folder) =>
       new Promise<string>((resolve) => {
-        dialog.showSaveDialog = (...given: unknown[]) => {
-          const { defaultPath = '' } = given.at(-1) as { defaultPath?: string }
+        dialog.showSaveDialog = (...dialogArguments: unknown[]) => {
+          const { defaultPath = '' } = dialogArguments.at(-1) as { defaultPath?: string }
           const name = defaultPath.split(/[\\/]/).at(-1) ?? ''
           resolve(name)
           return Promise.resolve({ canceled: false, filePath: `${folder}/${name}` })
@@ -70,6 +70,6 @@ async function saved(application: ElectronApplication, start: () => Promise<void
     folder,
   )
   await start()
-  const name = await asked
+  const name = await question
   return { name, bytes: await whenThere(join(folder, name)) }
 }

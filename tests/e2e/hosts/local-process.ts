@@ -30,14 +30,14 @@ export async function startLocalProcess(
 
 function addressOf(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
-    let said = ''
+    let output = ''
     const late = setTimeout(
-      () => reject(new Error(`no address after ${startsWithinMs} ms: ${said}`)),
+      () => reject(new Error(`no address after ${startsWithinMs} ms: ${output}`)),
       startsWithinMs,
     )
-    child.stderr?.on('data', (chunk: Buffer) => (said += chunk.toString()))
+    child.stderr?.on('data', (chunk: Buffer) => (output += chunk.toString()))
     createInterface({ input: child.stdout! }).on('line', (line) => {
-      said += `${line}\n`
+      output += `${line}\n`
       const address = /^Bedplate is at (\S+)$/.exec(line)?.[1]
       if (!address) return
       clearTimeout(late)
@@ -45,7 +45,7 @@ function addressOf(child: ChildProcess): Promise<string> {
     })
     child.once('exit', (code) => {
       clearTimeout(late)
-      reject(new Error(`the host ended with ${code}: ${said}`))
+      reject(new Error(`the host ended with ${code}: ${output}`))
     })
   })
 }

@@ -12,7 +12,7 @@ export const startPlayed: StartHost = async (page, dataFolder, specs, files, wor
   const standIn = await StandIn.on(surface)
   const words = ['--data', dataFolder, '--specs', specs, ...files]
   const { program, ended, output } = await standIn.start(words, { XDG_STATE_HOME: join(dataFolder, 'state') })
-  const shown = await Promise.race([program.told.heard('shown'), ended])
+  const shown = await Promise.race([program.log.next('shown'), ended])
   if (!('kind' in shown)) throw new Error(`it ended without a window: ${output()}`)
   await workedOn(surface.page, work)
   return {
@@ -20,9 +20,9 @@ export const startPlayed: StartHost = async (page, dataFolder, specs, files, wor
       return surface.page
     },
     async crash() {
-      const loads = program.told.all('load').length
+      const loads = program.log.all('load').length
       await surface.crash()
-      await program.told.heard('load', loads)
+      await program.log.next('load', loads)
     },
     async kill() {
       await program.kill()
@@ -34,9 +34,9 @@ export const startPlayed: StartHost = async (page, dataFolder, specs, files, wor
       const named = (question: object): string =>
         basename(String((question as SaveDialogOptions).defaultPath))
       standIn.person = { ...standIn.person, saveAt: (question) => join(folder, named(question)) }
-      const before = program.told.all('save-dialog').length
+      const before = program.log.all('save-dialog').length
       await start()
-      const name = named(await program.told.heard('save-dialog', before))
+      const name = named(await program.log.next('save-dialog', before))
       return { name, bytes: await whenThere(join(folder, name)) }
     },
   }

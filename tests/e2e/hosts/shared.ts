@@ -39,8 +39,8 @@ function started(): ChildProcess {
 }
 
 function replyTo(child: ChildProcess, order: HostOrder): Promise<HostReply> {
-  const told = new AbortController()
-  const { signal } = told
+  const listening = new AbortController()
+  const { signal } = listening
   const reply = once(child, 'message', { signal }).then(([message]) => message as HostReply)
   const ended = once(child, 'exit', { signal }).then(([code]): HostReply => {
     throw new Error(`the tests’ host ended with ${String(code)}`)
@@ -48,6 +48,6 @@ function replyTo(child: ChildProcess, order: HostOrder): Promise<HostReply> {
   child.send(order)
   return Promise.race([reply, ended]).finally(() => {
     for (const waiting of [reply, ended]) waiting.catch(() => undefined)
-    told.abort()
+    listening.abort()
   })
 }

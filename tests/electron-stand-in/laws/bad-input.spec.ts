@@ -25,7 +25,7 @@ trials('a data folder that is a file ends the program with a sentence', async ({
   writeFileSync(file, 'no folder')
   const { ended, program } = await trial.start(['--data', file])
   expect(await ended).toEqual({ code: 1, signal: null })
-  expect(program.told.all('error-box')[0]?.content).toContain('notes.txt')
+  expect(program.log.all('error-box')[0]?.content).toContain('notes.txt')
   expect(trial.signLeft).toMatch(/^refused: /)
 })
 
@@ -33,9 +33,9 @@ trials('a data folder that is a file ends the program with a sentence', async ({
 async function refusedOn(trial: Trial, data: string): Promise<unknown> {
   const started = await trial.start(['--data', data])
   await trial.comesUp(started)
-  if (started.program.told.all('shown').length > 0)
+  if (started.program.log.all('shown').length > 0)
     await trial.request(started, 'host.read').catch(() => undefined) // it may end before it answers
-  const boxes = started.program.told.all('error-box')
+  const boxes = started.program.log.all('error-box')
   return { ended: await started.ended, told: boxes.length, sentence: boxes[0]?.content }
 }
 
@@ -83,9 +83,9 @@ trials(
 trials('a window that never paints leaves no sign that it was shown', async ({ trial }) => {
   if (trial.surface instanceof BlankSurface) trial.surface.does = 'never paints'
   const { program } = await trial.start()
-  await program.told.heard('load')
+  await program.log.next('load')
   await program.line.ask('may-have', { window: 1, permission: 'fullscreen', how: 'check' })
-  expect(program.told.all('shown')).toEqual([])
+  expect(program.log.all('shown')).toEqual([])
   expect(trial.signLeft).toBeNull()
 })
 

@@ -83,7 +83,7 @@ test('a second Ctrl+C ends a program that hangs while it ends, and what was conf
     const first = await trial.shown()
     await trial.request(first, 'preferences.keep', { person: 'Ana Ruiz' })
     first.child.kill('SIGINT')
-    await first.program.told.heard('gone') // it is ending: the window has gone, the record is being closed
+    await first.program.log.next('gone') // it is ending: the window has gone, the record is being closed
     expect(first.child.exitCode).toBeNull()
     first.child.kill('SIGINT')
     expect(await first.ended).toEqual({ code: null, signal: 'SIGINT' })

@@ -13,7 +13,7 @@ testLaw('overwrites-silently', {
     trial.standIn.person.saveAt = () => there
     const started = await trial.shown()
     const answer = await trial.request(started, 'files.save', { fileName, text: 'an export' })
-    return { answer, warnings: started.program.told.all('warning').length }
+    return { answer, warnings: started.program.log.all('warning').length }
   },
   kept: { answer: { ok: true, value: { path: expect.any(String) } }, warnings: 0 },
   broken: [{ text: '"showOverwriteConfirmation", ', becomes: '' }],
@@ -26,7 +26,7 @@ testLaw('downloads-go-unsaid', {
     const about = { window: 1, id: 1, url: 'blob:bedplate://app/0d2c', name: fileName, size: 9 }
     return {
       taken: await program.line.ask('download', about),
-      asked: program.told.all('save-dialog').length,
+      asked: program.log.all('save-dialog').length,
     }
   },
   kept: { taken: null, asked: 0 },
@@ -48,7 +48,7 @@ trials('a file is said to be saved when it is on disk, and where', async ({ tria
   const answer = await trial.request(started, 'files.save', { fileName, text: 'an export, 24 N·m' })
   expect(answer).toEqual({ ok: true, value: { path } })
   expect(readFileSync(path, 'utf8')).toBe('an export, 24 N·m')
-  expect(started.program.told.all('save-dialog')[0]).toMatchObject({
+  expect(started.program.log.all('save-dialog')[0]).toMatchObject({
     defaultPath: fileName,
     filters: [{ name: 'Exported build', extensions: ['bedplate'] }],
   })
@@ -102,7 +102,7 @@ trials('a name that is no file of ours is refused before anybody is asked', asyn
     expect(await trial.request(started, 'files.save', { fileName: name, text: '' })).toMatchObject({
       ok: false,
     })
-  expect(started.program.told.all('save-dialog')).toEqual([])
+  expect(started.program.log.all('save-dialog')).toEqual([])
 })
 
 trials('a window that goes while it is asked for a place still leaves the file whole', async ({ trial }) => {

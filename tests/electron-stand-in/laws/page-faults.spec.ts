@@ -12,15 +12,15 @@ type Started = Awaited<ReturnType<Trial['shown']>>
 async function befallsTwice(trial: Trial, befall: (started: Started) => Promise<unknown>): Promise<unknown> {
   trial.standIn.person.press = (_message, buttons) => buttons.length - 1
   const started = await trial.shown()
-  const { told } = started.program
+  const { log } = started.program
   await befall(started)
-  const again = await trial.soon(told.heard('load', 1))
+  const again = await trial.soon(log.next('load', 1))
   await befall(started)
-  const asked = await trial.soon(told.heard('message-box'))
+  const box = await trial.soon(log.next('message-box'))
   return {
     loadedAgain: again !== 'nothing',
-    said: asked !== 'nothing' && String(asked.message),
-    hasWayOut: asked !== 'nothing' && /http:\/\/127\.0\.0\.1:\d+/.test(String(asked.detail)),
+    said: box !== 'nothing' && String(box.message),
+    hasWayOut: box !== 'nothing' && /http:\/\/127\.0\.0\.1:\d+/.test(String(box.detail)),
     ended: await trial.soon(started.ended),
     logged: logOf(trial).match(/The page in the window .*|The part of the program .*/g)?.length ?? 0,
   }
@@ -31,9 +31,9 @@ function logOf(trial: Trial): string {
   return existsSync(file) ? readFileSync(file, 'utf8') : ''
 }
 
-const told = (said: string, logged: number) => ({
+const keptFor = (message: string, logged: number) => ({
   loadedAgain: true,
-  said: `${said} It was loaded again once, and that did not help.`,
+  said: `${message} It was loaded again once, and that did not help.`,
   hasWayOut: true,
   ended: { code: 0, signal: null },
   logged,
@@ -57,7 +57,7 @@ testLaw('page-hung', {
     await started.ended
     return { crashed, ...((await befallsTwice(trial, hang)) as object) }
   },
-  kept: { crashed: false, ...told('The page in the window no longer answered.', 6) },
+  kept: { crashed: false, ...keptFor('The page in the window no longer answered.', 6) },
   broken: [{ text: 'window.on("unresponsive",', becomes: 'window.on("blur",' }],
 })
 
@@ -66,7 +66,7 @@ testLaw('graphics-gone', {
     befallsTwice(trial, ({ program }) =>
       program.line.ask('child-process-gone', { type: 'GPU', reason: 'crashed', exitCode: 133 }),
     ),
-  kept: told('The part of the program that draws on the screen ended.', 2),
+  kept: keptFor('The part of the program that draws on the screen ended.', 2),
   broken: [{ text: 'app.on("child-process-gone",', becomes: 'app.on("activate",' }],
 })
 
@@ -80,6 +80,6 @@ testLaw('preload-may-fail', {
         message: 'it cannot be read',
       }),
     ),
-  kept: told('The page in the window could not be connected to the program.', 2),
+  kept: keptFor('The page in the window could not be connected to the program.', 2),
   broken: [{ text: 'contents.on("preload-error",', becomes: 'contents.on("destroyed",' }],
 })

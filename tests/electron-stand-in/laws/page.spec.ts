@@ -6,15 +6,15 @@ import { asFunction, type Preload } from '../page/worlds.ts'
 testLaw('preload-is-commonjs', {
   async seen(trial) {
     const { program } = await trial.shown()
-    const { preload } = await program.told.heard('window')
+    const { preload } = await program.log.next('window')
     const exposed: string[] = []
     const electron = {
       contextBridge: { exposeInMainWorld: (key: string) => exposed.push(key) },
       ipcRenderer: {},
     }
-    const asked: string[] = []
+    const modules: string[] = []
     const require = (id: string): unknown => {
-      asked.push(id)
+      modules.push(id)
       return electron
     }
     try {
@@ -23,7 +23,7 @@ testLaw('preload-is-commonjs', {
     } catch (error) {
       return String(error)
     }
-    return { exposed, asked }
+    return { exposed, asked: modules }
   },
   kept: { exposed: ['bedplate'], asked: ['electron'] },
   broken: [

@@ -30,7 +30,7 @@ testLaw('faults-end-nothing', {
     const { program, ended } = await trial.start()
     return {
       ended: await trial.soon(ended),
-      told: program.told.all('error-box').length,
+      told: program.log.all('error-box').length,
       sign: trial.signLeft?.slice(0, 8),
     }
   },
@@ -41,9 +41,9 @@ testLaw('faults-end-nothing', {
 testLaw('first-show', {
   async seen(trial) {
     const started = await trial.start()
-    await trial.soon(started.program.told.heard('load'))
+    await trial.soon(started.program.log.next('load'))
     const before = trial.signLeft
-    await started.program.told.heard('shown')
+    await started.program.log.next('shown')
     await trial.request(started, 'host.read') // heard after what `show` set off
     return [before === null || before === 'shown', trial.signLeft]
   },
@@ -114,7 +114,7 @@ testLaw('second-instance', {
     const first = await trial.shown()
     const second = await trial.start()
     const ended = await second.ended
-    return { ended, focused: (await trial.soon(first.program.told.heard('focused'))) !== 'nothing' }
+    return { ended, focused: (await trial.soon(first.program.log.next('focused'))) !== 'nothing' }
   },
   kept: { ended: { code: 0, signal: null }, focused: true },
   broken: [{ text: 'app.on("second-instance",', becomes: 'app.on("open-file",' }],
@@ -132,7 +132,7 @@ testLaw('second-while-closing', {
   async seen(trial) {
     const first = await trial.shown()
     first.program.line.tell('close', { window: 1 })
-    await first.program.told.heard('gone')
+    await first.program.log.next('gone')
     const second = await trial.comesUp(await trial.start())
     return { first: await first.ended, second }
   },
@@ -146,7 +146,7 @@ test('of two starts at once one shows its window, and the other one ends well wi
     const starts = await Promise.all([trial.start(), trial.start()])
     const outcomes = await Promise.all(
       starts.map(({ program, ended }) =>
-        Promise.race([program.told.heard('shown').then(() => 'shown'), ended]),
+        Promise.race([program.log.next('shown').then(() => 'shown'), ended]),
       ),
     )
     expect(outcomes).toContainEqual({ code: 0, signal: null })

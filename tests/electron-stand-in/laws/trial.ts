@@ -69,13 +69,13 @@ export class Trial {
   /** Starts it and waits until its window shows. */
   async shown(): Promise<Started> {
     const started = await this.start()
-    await this.soon(started.program.told.heard('shown'))
+    await this.soon(started.program.log.next('shown'))
     return started
   }
 
   /** What comes first: a window, or an end with its code and signal. */
   async comesUp({ program, ended }: Started): Promise<unknown> {
-    const shown = program.told.heard('shown').then(() => 'shown')
+    const shown = program.log.next('shown').then(() => 'shown')
     return this.soon(Promise.race([shown, ended]))
   }
 

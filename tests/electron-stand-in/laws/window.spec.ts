@@ -13,7 +13,7 @@ function rolesOf(entries: readonly SeenEntry[]): readonly string[] {
 testLaw('menu-makes-keys', {
   async seen(trial) {
     const { program } = await trial.shown()
-    const { entries } = await program.told.heard('menu')
+    const { entries } = await program.log.next('menu')
     const roles = rolesOf((entries ?? []) as readonly SeenEntry[]).map((role) => role.toLowerCase())
     const wanted = [
       'cut',
@@ -40,17 +40,17 @@ testLaw('menu-makes-keys', {
 testLaw('no-context-menu', {
   async seen(trial) {
     const started = await trial.shown()
-    const { line, told } = started.program
+    const { line, log } = started.program
     const menus: (readonly string[])[] = []
     for (const params of [
       { isEditable: true, selectionText: '' },
       { isEditable: false, selectionText: '24 N·m' },
       { isEditable: false, selectionText: '' },
     ]) {
-      const before = told.all('context-menu').length
+      const before = log.all('context-menu').length
       await line.ask('window-event', { window: 1, event: 'context-menu', params })
       await trial.request(started, 'host.read') // answered after what the click set off
-      const [made] = told.all('context-menu').slice(before)
+      const [made] = log.all('context-menu').slice(before)
       menus.push(rolesOf((made?.entries ?? []) as readonly SeenEntry[]))
     }
     return menus
@@ -63,14 +63,14 @@ testLaw('no-context-menu', {
 async function crashTwice(trial: Trial): Promise<unknown> {
   trial.standIn.person.press = (_message, buttons) => buttons.length - 1
   const { program, ended } = await trial.shown()
-  const { told } = program
+  const { log } = program
   await trial.surface.crash()
-  const again = await trial.soon(told.heard('load', 1))
+  const again = await trial.soon(log.next('load', 1))
   await trial.surface.crash()
-  const asked = await trial.soon(told.heard('message-box'))
+  const box = await trial.soon(log.next('message-box'))
   return {
     loadedAgain: again !== 'nothing',
-    asked: asked !== 'nothing' && /http:\/\/127\.0\.0\.1:\d+/.test(String(asked.detail)),
+    asked: box !== 'nothing' && /http:\/\/127\.0\.0\.1:\d+/.test(String(box.detail)),
     ended: await trial.soon(ended),
   }
 }
@@ -86,11 +86,11 @@ testLaw('page-not-loaded', {
     trial.standIn.person.press = (_message, buttons) => buttons.length - 1
     if (trial.surface instanceof BlankSurface) trial.surface.does = 'fails'
     const { program, ended } = await trial.start()
-    const asked = await trial.soon(program.told.heard('message-box'))
+    const box = await trial.soon(program.log.next('message-box'))
     return {
-      loads: program.told.all('load').length,
-      shown: program.told.all('shown').length,
-      asked: asked !== 'nothing',
+      loads: program.log.all('load').length,
+      shown: program.log.all('shown').length,
+      asked: box !== 'nothing',
       ended: await trial.soon(ended),
     }
   },
@@ -142,8 +142,7 @@ testLaw('pages-lead-away', {
       await may('bedplate://app/index.html', true),
       await may('https://example.com/', true),
       await may('bedplate://app/index.html', false),
-      (await trial.soon(program.told.heard('popups'))) !== 'nothing' &&
-        program.told.all('popups')[0]?.allowed,
+      (await trial.soon(program.log.next('popups'))) !== 'nothing' && program.log.all('popups')[0]?.allowed,
     ]
   },
   kept: [true, false, false, false],

@@ -241,10 +241,10 @@ export class ChromiumSurface implements Surface {
     // Only the page itself has a preload's world: worlds.ts leaves frames within it alone.
     const frame = { url: inward(this.#page.mainFrame().url()), isMain: true }
     const answer = await program.ask('invoke', { window, channel, args, frame })
-    const told = JSON.stringify(
+    const reply = JSON.stringify(
       'error' in answer ? { id, error: answer.error } : { id, result: encode(answer.result) },
     )
-    await evaluate(`${binding}Answer(${JSON.stringify(told)})`)
+    await evaluate(`${binding}Answer(${JSON.stringify(reply)})`)
   }
 
   async #download(started: Download): Promise<void> {

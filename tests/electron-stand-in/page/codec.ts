@@ -4,9 +4,9 @@
  */
 export function makeCodec() {
   type Tagged = { readonly kind: string; readonly of?: unknown }
-  type Put = string | number | boolean | null | readonly Put[] | Tagged
+  type Encoded = string | number | boolean | null | readonly Encoded[] | Tagged
 
-  function put(value: unknown): Put {
+  function encode(value: unknown): Encoded {
     if (value === undefined) return { kind: 'undefined' }
     if (typeof value === 'number' && (!Number.isFinite(value) || Object.is(value, -0)))
       return { kind: 'number', of: Object.is(value, -0) ? '-0' : String(value) }
@@ -14,21 +14,22 @@ export function makeCodec() {
     if (typeof value === 'function' || typeof value === 'symbol')
       throw new Error('An object could not be cloned.')
     if (typeof value !== 'object' || value === null) return value as string | number | boolean | null
-    if (Array.isArray(value)) return value.map(put)
+    if (Array.isArray(value)) return value.map(encode)
     if (value instanceof Date) return { kind: 'date', of: value.getTime() }
     if (value instanceof Error) return { kind: 'error', of: value.message }
-    if (value instanceof Map) return { kind: 'map', of: [...value].map(([key, of]) => [put(key), put(of)]) }
-    if (value instanceof Set) return { kind: 'set', of: [...value].map(put) }
+    if (value instanceof Map)
+      return { kind: 'map', of: [...value].map(([key, of]) => [encode(key), encode(of)]) }
+    if (value instanceof Set) return { kind: 'set', of: [...value].map(encode) }
     if (ArrayBuffer.isView(value))
       return { kind: 'bytes', of: [...new Uint8Array(value.buffer, value.byteOffset, value.byteLength)] }
-    return { kind: 'object', of: Object.entries(value).map(([key, of]) => [key, put(of)]) }
+    return { kind: 'object', of: Object.entries(value).map(([key, of]) => [key, encode(of)]) }
   }
 
-  function take(held: Put): unknown {
-    if (typeof held !== 'object' || held === null) return held
-    if (Array.isArray(held)) return held.map(take)
-    const { kind, of } = held as { kind: string; of: never }
-    const pairs = (): [Put, Put][] => of
+  function decode(encoded: Encoded): unknown {
+    if (typeof encoded !== 'object' || encoded === null) return encoded
+    if (Array.isArray(encoded)) return encoded.map(decode)
+    const { kind, of } = encoded as { kind: string; of: never }
+    const pairs = (): [Encoded, Encoded][] => of
     switch (kind) {
       case 'undefined':
         return undefined
@@ -41,16 +42,16 @@ export function makeCodec() {
       case 'error':
         return new Error(of)
       case 'map':
-        return new Map(pairs().map(([key, value]) => [take(key), take(value)]))
+        return new Map(pairs().map(([key, value]) => [decode(key), decode(value)]))
       case 'set':
-        return new Set((of as Put[]).map(take))
+        return new Set((of as Encoded[]).map(decode))
       case 'bytes':
         return new Uint8Array(of)
       default: {
         const made = {}
         for (const [key, value] of pairs())
           Object.defineProperty(made, key as string, {
-            value: take(value),
+            value: decode(value),
             enumerable: true,
             writable: true,
             configurable: true,
@@ -61,8 +62,8 @@ export function makeCodec() {
   }
 
   return {
-    encode: (value: unknown): string => JSON.stringify(put(value)),
-    decode: (text: string): unknown => take(JSON.parse(text) as Put),
+    encode: (value: unknown): string => JSON.stringify(encode(value)),
+    decode: (text: string): unknown => decode(JSON.parse(text) as Encoded),
   }
 }
 

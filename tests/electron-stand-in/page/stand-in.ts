@@ -27,14 +27,14 @@ export interface Entry {
 }
 
 /** What one started program has told the test, in the order it was told. */
-export class Told {
+export class ProgramLog {
   readonly entries: Entry[] = []
   readonly #waiting = new Set<(entry: Entry) => void>()
 
   note(kind: string, about: object | null = {}): void {
     const entry = { ...about, kind }
     this.entries.push(entry)
-    for (const heard of this.#waiting) heard(entry)
+    for (const listener of this.#waiting) listener(entry)
   }
 
   all(kind: string): Entry[] {
@@ -42,7 +42,7 @@ export class Told {
   }
 
   /** The first entry of a kind after so many of them, told already or still to come. */
-  async heard(kind: string, after = 0): Promise<Entry> {
+  async next(kind: string, after = 0): Promise<Entry> {
     const past = this.all(kind)[after]
     if (past !== undefined) return past
     return new Promise((resolve) => {
@@ -59,7 +59,7 @@ export class Told {
 
 /** One start of the played program. */
 export class Program {
-  readonly told = new Told()
+  readonly log = new ProgramLog()
   readonly line: ToProgram
   /** When nothing more can come from it, however it ended. */
   readonly gone: Promise<void>
@@ -154,23 +154,22 @@ export class StandIn {
       env: { ...process.env, ...env },
     })
     this.#children.add(child)
-    let said = ''
+    let output = ''
     for (const stream of [child.stdout, child.stderr])
-      stream.on('data', (chunk: Buffer) => (said += chunk.toString()))
+      stream.on('data', (chunk: Buffer) => (output += chunk.toString()))
     const ended = new Promise<Ended>((resolve) =>
       child.once('close', (code, signal) => resolve({ code, signal })),
     )
     // What it said may be read only after it has ended.
     const late = ended.then(() => after(5_000, 'never', { ref: false }))
     const program = await Promise.race([this.#withPid(child.pid), late])
-    if (typeof program === 'string') throw new Error(`it ended before it started: ${said}`)
-    return { program, child, ended, output: () => said }
+    if (typeof program === 'string') throw new Error(`it ended before it started: ${output}`)
+    return { program, child, ended, output: () => output }
   }
 
   async close(): Promise<void> {
     for (const child of this.#children) if (child.exitCode === null) child.kill('SIGKILL')
-    for (const { pid, told } of this.programs)
-      if (pid !== 0 && told.all('ended').length === 0) killIfThere(pid)
+    for (const { pid, log } of this.programs) if (pid !== 0 && log.all('ended').length === 0) killIfThere(pid)
     await this.#surface.close()
     this.#server.close()
     rmSync(this.folder, { recursive: true, force: true })
@@ -185,16 +184,16 @@ export class StandIn {
   }
 
   #answers(program: Program): Answers<OfTheTest> {
-    const { told } = program
+    const { log } = program
     const note =
       <Input extends object | null>(kind: string) =>
       (input: Input): void =>
-        told.note(kind, input)
+        log.note(kind, input)
     let opened = Promise.resolve()
     return {
       started: ({ pid, argv }) => {
         program.pid = pid
-        told.note('started', { pid, argv })
+        log.note('started', { pid, argv })
         for (const arrived of this.#arrivals) arrived(program)
       },
       ready: note('ready'),
@@ -202,11 +201,11 @@ export class StandIn {
       warning: note('warning'),
       'error-box': note('error-box'),
       'message-box': ({ options }) => {
-        told.note('message-box', options)
+        log.note('message-box', options)
         return this.person.press(options.message, options.buttons ?? [])
       },
       'save-dialog': async ({ options }) => {
-        told.note('save-dialog', options)
+        log.note('save-dialog', options)
         const filePath = await this.person.saveAt(options)
         return filePath === null ? { canceled: true, filePath: '' } : { canceled: false, filePath }
       },
@@ -214,31 +213,31 @@ export class StandIn {
       'context-menu': note('context-menu'),
       'keep-awake': note('keep-awake'),
       window: (made) => {
-        opened = this.#surface.open(made, program.line, (kind, about) => told.note(kind, about))
-        told.note('window', made)
+        opened = this.#surface.open(made, program.line, (kind, about) => log.note(kind, about))
+        log.note('window', made)
         return opened
       },
       shown: note('shown'),
       focused: note('focused'),
       bounds: note('bounds'),
       gone: async (input) => {
-        told.note('gone', input)
+        log.note('gone', input)
         await this.#surface.close()
       },
       load: async ({ url }) => {
         await opened
-        told.note('load', { url })
+        log.note('load', { url })
         return this.#surface.load(url)
       },
       reload: async (input) => {
-        told.note('reload', input)
+        log.note('reload', input)
         await this.#surface.reload()
       },
       crash: () => this.#surface.crash(),
       'full-screen': note('full-screen'),
       copied: note('copied'),
       pdf: ({ options }) => {
-        told.note('pdf', options)
+        log.note('pdf', options)
         return this.#surface.pdf(options)
       },
       popups: note('popups'),

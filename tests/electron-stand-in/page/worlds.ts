@@ -49,8 +49,8 @@ function pageWorld({ encode, decode }: Codec, name: string): void {
     if ('value' in exposed) return decode(exposed.value)
     if ('members' in exposed)
       return Object.freeze(Object.fromEntries(exposed.members.map(([key, member]) => [key, build(member)])))
-    return Object.freeze((...given: unknown[]) => {
-      const args = encode(given.map(cloned))
+    return Object.freeze((...values: unknown[]) => {
+      const args = encode(values.map(cloned))
       const id = ++last
       const call: Partial<Call> = {}
       const promise = new Promise<unknown>((resolve, reject) => Object.assign(call, { resolve, reject }))
@@ -80,13 +80,13 @@ function pageWorld({ encode, decode }: Codec, name: string): void {
   })
 
   // The whole screen is a permission in Electron: WebContentsPermissionHelper::RequestFullscreenPermission
-  const asked: ((may: boolean) => void)[] = []
-  hear('may', (detail) => asked.shift()?.(JSON.parse(detail) as boolean))
+  const answersToCome: ((may: boolean) => void)[] = []
+  hear('may', (detail) => answersToCome.shift()?.(JSON.parse(detail) as boolean))
   // eslint-disable-next-line @typescript-eslint/unbound-method -- it is called on the element it was asked of
   const goFullscreen = Element.prototype.requestFullscreen
   Element.prototype.requestFullscreen = function (options) {
     return new Promise((resolve, reject) => {
-      asked.push((may) =>
+      answersToCome.push((may) =>
         may ? resolve(goFullscreen.call(this, options)) : reject(new TypeError('fullscreen error')),
       )
       say('ask', 'fullscreen')
@@ -115,11 +115,11 @@ function preloadWorld({ encode, decode }: Codec, name: string, tell: string, pre
     return { value: encode(api) }
   }
   hear('call', (detail) => {
-    const asked = JSON.parse(detail) as { id: number; function: number; args: string }
-    const answer = (how: string, value: string): boolean => say('answer', { id: asked.id, how, value })
+    const call = JSON.parse(detail) as { id: number; function: number; args: string }
+    const answer = (how: string, value: string): boolean => say('answer', { id: call.id, how, value })
     const words = (error: unknown): string => (error instanceof Error ? error.message : String(error))
     try {
-      const result = functions[asked.function]?.(...(decode(asked.args) as unknown[]))
+      const result = functions[call.function]?.(...(decode(call.args) as unknown[]))
       if (!(result instanceof Promise)) return void answer('value', encode(result))
       answer('later', '')
       result.then(
@@ -140,11 +140,11 @@ function preloadWorld({ encode, decode }: Codec, name: string, tell: string, pre
   let last = 0
   inHere[`${tell}Answer`] = (text) => {
     const { id, error, result } = JSON.parse(text) as { id: number; error?: string; result: string }
-    const asked = waiting.get(id)
+    const call = waiting.get(id)
     waiting.delete(id)
     // lib/renderer/api/ipc-renderer.ts
-    if (error === undefined) asked?.resolve(decode(result))
-    else asked?.reject(new Error(`Error invoking remote method '${asked.channel}': ${error}`))
+    if (error === undefined) call?.resolve(decode(result))
+    else call?.reject(new Error(`Error invoking remote method '${call.channel}': ${error}`))
   }
   const electron = {
     contextBridge: {
@@ -191,8 +191,8 @@ export function pageWorldText(name: string): string {
 }
 
 export function preloadWorldText(name: string, tell: string, preload: string): string {
-  const given = `${JSON.stringify(name)}, ${JSON.stringify(tell)}, ${asFunction(preload)}`
-  return `(${preloadWorld.toString()})((${makeCodec.toString()})(), ${given})`
+  const parameters = `${JSON.stringify(name)}, ${JSON.stringify(tell)}, ${asFunction(preload)}`
+  return `(${preloadWorld.toString()})((${makeCodec.toString()})(), ${parameters})`
 }
 
 /** A preload is the body of a function, not a module. It stands in the text itself: the page's policy forbids `eval`. */

@@ -10,8 +10,8 @@ function mustBeReady(): void {
 }
 
 /** The options of a dialog, before which there may be a window. */
-function optionsOf<Options>(given: readonly unknown[]): Options {
-  return given.at(-1) as Options
+function optionsOf<Options>(values: readonly unknown[]): Options {
+  return values.at(-1) as Options
 }
 
 /** shell/browser/ui/file_dialog_linux.cc, ApplySettings: it asks about a file that is there only where it is told to. */
@@ -33,13 +33,13 @@ export const dialog: Pick<Dialog, Played> = strict('dialog', {
     console.error(`${title}\n${content}`)
     outside.tell('error-box', { title, content, ready: life.isReady })
   },
-  async showSaveDialog(...given: readonly unknown[]) {
+  async showSaveDialog(...values: readonly unknown[]) {
     mustBeReady()
-    return askWhereToSave(optionsOf(given))
+    return askWhereToSave(optionsOf(values))
   },
-  async showMessageBox(...given: readonly unknown[]) {
+  async showMessageBox(...values: readonly unknown[]) {
     mustBeReady()
-    const { icon: _, signal: __, ...options } = optionsOf<MessageBoxOptions>(given)
+    const { icon: _, signal: __, ...options } = optionsOf<MessageBoxOptions>(values)
     return { response: await outside.ask('message-box', { options }), checkboxChecked: false }
   },
 })

@@ -87,12 +87,12 @@ answers.download = async ({ window, id, url, name, size }) => {
   playedSession.emit('will-download', event, strict('DownloadItem', item), contents)
   if (item.isCancelled) return null
   if (item.savePath !== '') return item.savePath
-  const given = item.getSaveDialogOptions()
+  const options = item.getSaveDialogOptions()
   const folder = existsSync(lastFolder) ? lastFolder : playedApp.getPath('downloads')
   const { canceled, filePath } = await askWhereToSave({
-    ...given,
-    title: given.title || url, // the address itself, where nobody gave a title
-    defaultPath: given.defaultPath || join(folder, name),
+    ...options,
+    title: options.title || url, // the address itself, where nobody gave a title
+    defaultPath: options.defaultPath || join(folder, name),
   })
   if (canceled) return null
   lastFolder = dirname(filePath)

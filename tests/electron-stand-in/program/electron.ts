@@ -17,8 +17,9 @@ import { BrowserWindow } from './windows.ts'
 /** lib/browser/api/protocol.ts: all but the first two go to the default session, which is there after ready. */
 const protocol = strict('protocol', {
   registerSchemesAsPrivileged,
-  handle: (...given: Parameters<typeof sessionProtocol.handle>) => ofDefaultSession().handle(...given),
-  unhandle: (...given: Parameters<typeof sessionProtocol.unhandle>) => ofDefaultSession().unhandle(...given),
+  handle: (...values: Parameters<typeof sessionProtocol.handle>) => ofDefaultSession().handle(...values),
+  unhandle: (...values: Parameters<typeof sessionProtocol.unhandle>) =>
+    ofDefaultSession().unhandle(...values),
   isProtocolHandled: (scheme: string) => ofDefaultSession().isProtocolHandled(scheme),
 })
 

@@ -7,11 +7,11 @@ import { syncBuiltinESMExports } from 'node:module'
  */
 export function keepToPlainReading(): void {
   const { readdirSync } = fs
-  const plain = (...given: Parameters<typeof readdirSync>): unknown => {
-    const [, options] = given
+  const plain = (...values: Parameters<typeof readdirSync>): unknown => {
+    const [, options] = values
     if (typeof options === 'object' && options?.recursive === true)
       throw new Error('stand-in: readdirSync with `recursive` is not played')
-    return readdirSync(...given)
+    return readdirSync(...values)
   }
   fs.readdirSync = plain as typeof readdirSync
   syncBuiltinESMExports()

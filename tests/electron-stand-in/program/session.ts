@@ -22,8 +22,8 @@ class PlayedSession
 {
   readonly protocol = sessionProtocol
   readonly webRequest: Pick<WebRequest, 'onHeadersReceived'> = strict('session.webRequest', {
-    onHeadersReceived(...given: readonly unknown[]): void {
-      const listener = given.at(-1) as Parameters<WebRequest['onHeadersReceived']>[0]
+    onHeadersReceived(...values: readonly unknown[]): void {
+      const listener = values.at(-1) as Parameters<WebRequest['onHeadersReceived']>[0]
       onTheWay.headers =
         listener === null
           ? null

@@ -92,8 +92,8 @@ class PlayedContents extends PlayedEvents implements Pick<ElectronContents, Play
   }
 
   setWindowOpenHandler(handler: Parameters<ElectronContents['setWindowOpenHandler']>[0]): void {
-    const asked = { url: 'about:blank', frameName: '', features: '', disposition: 'new-window' } as const
-    const { action } = handler({ ...asked, referrer: { url: '', policy: 'default' } })
+    const details = { url: 'about:blank', frameName: '', features: '', disposition: 'new-window' } as const
+    const { action } = handler({ ...details, referrer: { url: '', policy: 'default' } })
     outside.tell('popups', { window: this.id, allowed: action === 'allow' })
   }
 
@@ -104,29 +104,29 @@ class PlayedContents extends PlayedEvents implements Pick<ElectronContents, Play
     return Buffer.from(await outside.ask('pdf', { window: this.id, options }))
   }
 
-  hear(heard: WindowEvent): void {
-    switch (heard.event) {
+  hear(event: WindowEvent): void {
+    switch (event.event) {
       case 'navigated':
-        this.url = heard.url
-        this.send('did-navigate', {}, heard.url, 200, 'OK')
+        this.url = event.url
+        this.send('did-navigate', {}, event.url, 200, 'OK')
         break
       case 'loaded':
         this.send('did-finish-load')
         break
       case 'unresponsive':
       case 'responsive':
-        this.send(heard.event)
+        this.send(event.event)
         break
       case 'render-process-gone':
         this.#isCrashed = true
-        this.send(heard.event, {}, heard.details)
-        playedApp.send(heard.event, {}, strict('webContents', this), heard.details)
+        this.send(event.event, {}, event.details)
+        playedApp.send(event.event, {}, strict('webContents', this), event.details)
         break
       case 'preload-error':
-        this.send(heard.event, {}, heard.path, new Error(heard.message))
+        this.send(event.event, {}, event.path, new Error(event.message))
         break
       case 'context-menu':
-        this.send(heard.event, {}, contextOf(heard.params))
+        this.send(event.event, {}, contextOf(event.params))
         break
       case 'first-paint':
       case 'page-title-updated':
@@ -222,7 +222,7 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
     if (!life.isReady) throw new Error('Cannot create BrowserWindow before app is ready')
     super('BrowserWindow', windowEvents)
     this.id = ++lastId
-    const { webPreferences = {}, parent: _, ...told } = options
+    const { webPreferences = {}, parent: _, ...plain } = options
     const { preload, ...rules } = webPreferences
     if (preload !== undefined && !isAbsolute(preload))
       throw new Error('preload script must have absolute path')
@@ -234,7 +234,7 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
     openWindows.set(this.id, this)
     outside.tell('window', {
       window: this.id,
-      options: JSON.parse(JSON.stringify(told)) as typeof told,
+      options: JSON.parse(JSON.stringify(plain)) as typeof plain,
       webPreferences: JSON.parse(JSON.stringify(rules)) as Record<string, unknown>,
       preload: preload === undefined ? null : textOf(preload, this.webContents),
     })
@@ -323,14 +323,14 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
   setAutoHideMenuBar(): void {}
   setBackgroundColor(): void {}
 
-  hear(heard: WindowEvent): void {
-    this.webContents.hear(heard)
-    if (heard.event === 'first-paint') this.send('ready-to-show')
-    else if (heard.event === 'page-title-updated') this.send(heard.event, {}, heard.title, true)
-    else if (heard.event === 'unresponsive' || heard.event === 'responsive') this.send(heard.event)
-    else if (heard.event === 'blur' || heard.event === 'focus') this.send(heard.event)
-    else if (heard.event === 'query-session-end' || heard.event === 'session-end')
-      this.send(heard.event, { reasons: ['logoff'] })
+  hear(event: WindowEvent): void {
+    this.webContents.hear(event)
+    if (event.event === 'first-paint') this.send('ready-to-show')
+    else if (event.event === 'page-title-updated') this.send(event.event, {}, event.title, true)
+    else if (event.event === 'unresponsive' || event.event === 'responsive') this.send(event.event)
+    else if (event.event === 'blur' || event.event === 'focus') this.send(event.event)
+    else if (event.event === 'query-session-end' || event.event === 'session-end')
+      this.send(event.event, { reasons: ['logoff'] })
   }
 
   #tellBounds(): void {
@@ -378,7 +378,7 @@ export function contentsOf(window: number): ElectronContents | null {
   return (windows.get(window)?.webContents ?? null) as unknown as ElectronContents | null
 }
 
-answers['window-event'] = ({ window, ...heard }) => windows.get(window)?.hear(heard)
+answers['window-event'] = ({ window, ...event }) => windows.get(window)?.hear(event)
 answers.close = ({ window }) => windows.get(window)?.close()
 answers.move = ({ window, bounds }) => windows.get(window)?.setBounds(bounds)
 

@@ -5,16 +5,16 @@ import type { Answering } from '../../../electron/requests/index.ts'
 vi.mock('electron', () => ({ ipcMain: { handle: () => undefined } }))
 const { answerText } = await import('../../../electron/desktop/ipc.ts')
 
-const asked: unknown[] = []
+const requests: unknown[] = []
 const answer: Answering = (name, input) => {
-  asked.push([name, input])
+  requests.push([name, input])
   return Promise.resolve({ ok: true, value: [] })
 }
 
 describe('a request over the bridge', () => {
   it('comes as JSON text, as the local host is sent it', async () => {
     expect(await answerText(answer, 'builds.find', '{"words":"ferry"}')).toEqual({ ok: true, value: [] })
-    expect(asked).toEqual([['builds.find', { words: 'ferry' }]])
+    expect(requests).toEqual([['builds.find', { words: 'ferry' }]])
   })
 
   it.each([
@@ -23,22 +23,22 @@ describe('a request over the bridge', () => {
     ['a text that is not JSON', 'builds.find', '{words}', 'request-unreadable'],
     ['no input', 'builds.find', undefined, 'request-unknown'],
   ])('is refused with %s', async (_, name, text, code) => {
-    asked.length = 0
+    requests.length = 0
     expect(await answerText(answer, name, text)).toMatchObject({ ok: false, problem: { code } })
-    expect(asked).toEqual([])
+    expect(requests).toEqual([])
   })
 
   it('is not parsed where it is longer than the request can be, as in the local host', async () => {
-    asked.length = 0
+    requests.length = 0
     const longest = mostBytesOf('builds.find')
     const ofLength = (length: number) => `{"words":"${'a'.repeat(length - 12)}"}`
     expect(ofLength(longest)).toHaveLength(longest)
     expect((await answerText(answer, 'builds.find', ofLength(longest))).ok).toBe(true)
-    expect(asked).toHaveLength(1)
+    expect(requests).toHaveLength(1)
     expect(await answerText(answer, 'builds.find', ofLength(longest + 1))).toMatchObject({
       ok: false,
       problem: { code: 'request-too-large' },
     })
-    expect(asked).toHaveLength(1)
+    expect(requests).toHaveLength(1)
   })
 })

@@ -22,10 +22,10 @@ function handlers() {
 function may(page: string | null, permission: string, frame: string, isMainFrame: boolean) {
   const { request, check } = handlers()
   const contents = page === null ? null : ({ getURL: () => page } as WebContents)
-  let asked: boolean | null = null
+  let isAllowed: boolean | null = null
   const details = { requestingUrl: frame, isMainFrame }
-  if (contents !== null) request(contents, permission as never, (answer) => (asked = answer), details)
-  return { asked, looked: check(contents, permission as never, frame, details) }
+  if (contents !== null) request(contents, permission as never, (answer) => (isAllowed = answer), details)
+  return { asked: isAllowed, looked: check(contents, permission as never, frame, details) }
 }
 
 const page = `${origin}/index.html`

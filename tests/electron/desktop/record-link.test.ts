@@ -62,14 +62,14 @@ describe('the record behind the window', () => {
 
   it('is given up with a sentence where it stays in use, or cannot be opened at all', async () => {
     vi.useFakeTimers()
-    const held = link(Array.from({ length: 12 }, () => inUse))
-    held.show()
-    const answer = held.it.answer('host.read', {})
+    const attempts = link(Array.from({ length: 12 }, () => inUse))
+    attempts.show()
+    const answer = attempts.it.answer('host.read', {})
     await vi.runAllTimersAsync()
     vi.useRealTimers()
     expect(await answer).toMatchObject({ ok: false })
-    expect(held.log.at(-1)).toMatch(/^Another Bedplate is already running on the data folder \/d\./)
-    expect(held.log.filter((line) => line === 'open')).toHaveLength(12)
+    expect(attempts.log.at(-1)).toMatch(/^Another Bedplate is already running on the data folder \/d\./)
+    expect(attempts.log.filter((line) => line === 'open')).toHaveLength(12)
 
     const newer = link([() => refused('record-newer', { file: '/d/record.sqlite', version: 9, known: 3 })])
     newer.show()
@@ -99,11 +99,11 @@ describe('the record behind the window', () => {
     await answer
     expect(log).toEqual(expect.arrayContaining(['open', 'close']))
 
-    const gone = link()
-    await gone.it.close()
-    gone.show()
-    expect(await gone.it.answer('host.read', {})).toMatchObject({ ok: false })
-    expect(gone.log).toEqual([])
+    const lostLink = link()
+    await lostLink.it.close()
+    lostLink.show()
+    expect(await lostLink.it.answer('host.read', {})).toMatchObject({ ok: false })
+    expect(lostLink.log).toEqual([])
   })
 
   it('is flushed at once where it is open, and left alone where it is not', async () => {

@@ -115,14 +115,14 @@ describe(`requests to the running host (seed ${seed})`, () => {
         counts.turned = (counts.turned ?? 0) + 1
         continue
       }
-      const given = JSON.parse(text) as {
+      const reply = JSON.parse(text) as {
         ok: boolean
         value?: { events?: typeof events }
         problem?: Problem
       }
-      counts[given.ok ? 'good' : 'refused'] = (counts[given.ok ? 'good' : 'refused'] ?? 0) + 1
-      if (!given.ok) expect(sentenceOf(given.problem!).length, `request ${each}`).toBeGreaterThan(10)
-      if (name === 'builds.act' && given.ok) events = [...events, ...(given.value?.events ?? [])]
+      counts[reply.ok ? 'good' : 'refused'] = (counts[reply.ok ? 'good' : 'refused'] ?? 0) + 1
+      if (!reply.ok) expect(sentenceOf(reply.problem!).length, `request ${each}`).toBeGreaterThan(10)
+      if (name === 'builds.act' && reply.ok) events = [...events, ...(reply.value?.events ?? [])]
     }
     expect(bugs).toEqual([])
     const opened = await get('builds.open', { build: line.id })

@@ -114,8 +114,8 @@ function inTerminal(script: string, sameSignalMs: number, windowMs = longMs) {
     detached: true,
     stdio: ['ignore', 'pipe', 'inherit'],
   })
-  let said = ''
-  child.stdout.on('data', (text) => (said += String(text)))
+  let output = ''
+  child.stdout.on('data', (text) => (output += String(text)))
   return {
     ready: () => until(() => existsSync(noted('ready'))),
     /** Ctrl+C: every process of the group gets the signal. */
@@ -123,7 +123,7 @@ function inTerminal(script: string, sameSignalMs: number, windowMs = longMs) {
     /** What a launcher before this one does in addition. */
     passOn: () => child.kill('SIGINT'),
     ended: new Promise<DesktopRun>((resolve) =>
-      child.once('close', () => resolve(JSON.parse(said) as DesktopRun)),
+      child.once('close', () => resolve(JSON.parse(output) as DesktopRun)),
     ),
   }
 }

@@ -108,17 +108,17 @@ describe('fetching Electron', () => {
   })
 
   it('goes through the proxy that npm alone was told of', async () => {
-    const asked: (string | undefined)[] = []
+    const addresses: (string | undefined)[] = []
     const proxy = await serve((_, answer) => answer.writeHead(500).end())
     servers.at(-1)?.on('connect', (request, socket) => {
-      asked.push(request.url)
+      addresses.push(request.url)
       socket.end('HTTP/1.1 407 Proxy Authentication Required\r\n\r\n')
     })
     install('45.4.1', fetches('https://downloads.invalid/electron.zip'))
     const proxies = /^(https?|no)_proxy$/i
     const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !proxies.test(name)))
     const why = await failure({ ...env, npm_config_proxy: proxy })
-    expect(asked).toEqual(['downloads.invalid:443'])
+    expect(addresses).toEqual(['downloads.invalid:443'])
     expect(why).toMatch(/^downloads\.invalid cannot be reached: .*407/)
   })
 })

@@ -48,9 +48,9 @@ describe("the sandbox of Electron's window", () => {
 describe('what is said about AppArmor', () => {
   it('is a command that puts a profile for this very program in its place', () => {
     const binary = join(root, 'node_modules/electron/dist/electron')
-    const said = textIn(en, en.phrases, sandboxRefusal('apparmor', root, binary))
+    const refusal = textIn(en, en.phrases, sandboxRefusal('apparmor', root, binary))
     const [, from = '', to] =
-      /install -m 644 "(.*?)" (\S+) && sudo apparmor_parser --replace \S+/.exec(said) ?? []
+      /install -m 644 "(.*?)" (\S+) && sudo apparmor_parser --replace \S+/.exec(refusal) ?? []
     expect(to).toBe(profilePlace)
     expect(readFileSync(from, 'utf8')).toBe(profileFor(binary))
     expect(profileFor(binary)).toContain(

@@ -23,7 +23,7 @@ describe('watching for a window that is gone', () => {
     const { watch, ended } = watched()
     for (let minute = 0; minute < 60; minute += 1) {
       vi.advanceTimersByTime(60_000)
-      watch.heard()
+      watch.noteRequest()
     }
     expect(ended).not.toHaveBeenCalled()
   })

@@ -229,10 +229,10 @@ describe('a request that asks for too much', () => {
     const socket = connect({ host: '127.0.0.1', port, allowHalfOpen: true })
     socket.on('error', () => undefined)
     onTestFinished(() => void socket.destroy())
-    const told = await new Promise<string>((resolve) =>
+    const reply = await new Promise<string>((resolve) =>
       socket.once('data', (data) => resolve(data.toString())),
     )
-    expect(told).toContain('408')
+    expect(reply).toContain('408')
     const body = JSON.stringify({ person: 'Ana Ruiz' })
     socket.end(
       lines('POST /request/preferences.keep HTTP/1.1', ...good, `Content-Length: ${body.length}`) + body,

@@ -54,9 +54,9 @@ describe('an answer to whatever is asked', () => {
     const { answer, bugs } = asking(await store(folder()))
     await checkAsyncProperty(
       fc.asyncProperty(fc.constantFrom(...names), anything, async (name, input) => {
-        const given = await answer(name, input)
-        if (given.ok) expect(contract[name].output.safeParse(given.value).success).toBe(true)
-        else expect(problemMessage.safeParse(given.problem).success).toBe(true)
+        const reply = await answer(name, input)
+        if (reply.ok) expect(contract[name].output.safeParse(reply.value).success).toBe(true)
+        else expect(problemMessage.safeParse(reply.problem).success).toBe(true)
         expect(bugs).toEqual([])
       }),
       { numRuns: 400 },
@@ -98,9 +98,9 @@ describe('an answer to whatever is asked', () => {
     const record = await store(folder())
     const { answer, begin } = asking(record)
     const { line } = await begin()
-    const given = await answer('builds.act', input)
-    expect(given).toMatchObject({ ok: false, problem: { path } })
-    expect(given.ok ? '' : sentenceOf(given.problem).length).toBeGreaterThan(20)
+    const reply = await answer('builds.act', input)
+    expect(reply).toMatchObject({ ok: false, problem: { path } })
+    expect(reply.ok ? '' : sentenceOf(reply.problem).length).toBeGreaterThan(20)
     expect(record.entries(line.id)).toHaveLength(1)
   })
 
@@ -128,8 +128,8 @@ describe('an answer to whatever is asked', () => {
       },
     }
     const { answer, bugs } = asking(broken)
-    const given = await answer('preferences.keep', { person: 'Ana Ruiz' })
-    expect(given).toMatchObject({ ok: false, problem: { code: 'program-fault' } })
+    const reply = await answer('preferences.keep', { person: 'Ana Ruiz' })
+    expect(reply).toMatchObject({ ok: false, problem: { code: 'program-fault' } })
     expect(bugs).toHaveLength(1)
     expect(bugs[0]).toContain('preferences.keep: TypeError')
     expect(bugs[0]).not.toContain('Ana')

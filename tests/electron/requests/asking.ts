@@ -12,7 +12,7 @@ export { engines } from '../answers.ts'
 /** Asks the handlers on a store, as a host does; `bugs` are what they threw. */
 export function asking(
   store: Store,
-  given: { now?: () => Date; nowMs?: () => number; engines?: readonly Engine[] } = {},
+  dependencies: { now?: () => Date; nowMs?: () => number; engines?: readonly Engine[] } = {},
 ) {
   const bugs: string[] = []
   const { answer, stop } = answersOn(store, {
@@ -20,16 +20,16 @@ export function asking(
     newId: countedIds(),
     engines,
     report: (line) => bugs.push(line),
-    ...given,
+    ...dependencies,
   })
   onTestFinished(stop)
   const ask = async <Name extends RequestName>(name: Name, input: Input<Name>) =>
     (await answer(name, input)) as Answer<Name>
   /** Asks for what must succeed. */
   const get = async <Name extends RequestName>(name: Name, input: Input<Name>): Promise<Output<Name>> => {
-    const given = await ask(name, input)
-    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
-    return given.value
+    const reply = await ask(name, input)
+    if (!reply.ok) throw new Error(`${name}: ${sentenceOf(reply.problem)}`)
+    return reply.value
   }
   const begin = () =>
     get('builds.start', {

@@ -9,7 +9,7 @@ import { asking } from './asking.ts'
 
 const now = new Date('2026-03-20T08:00:00Z')
 
-async function said(dataFolder: string) {
+async function doctorOutput(dataFolder: string) {
   const facts = {
     host: 'local',
     why: { code: 'noDisplay', facts: {} },
@@ -23,7 +23,7 @@ async function said(dataFolder: string) {
 
 describe('the doctor', () => {
   it('says what runs, in which host and why, where the data lie and what room there is', async () => {
-    const lines = await said(folder())
+    const lines = await doctorOutput(folder())
     expect(lines.program).toMatch(/^good: Bedplate 0\.1\.0 on Node \d+\.\d+\.\d+, /)
     expect(lines.host).toBe('good: It runs in the local host: there is no display.')
     expect(lines['data-folder']).toContain('can be written')
@@ -32,21 +32,23 @@ describe('the doctor', () => {
 
   it('finds nothing wrong before the first start, and makes nothing', async () => {
     const inFolder = join(folder(), 'new')
-    const lines = await said(inFolder)
+    const lines = await doctorOutput(inFolder)
     expect(lines.record).toContain('no record yet')
     expect(lines['data-folder']).toContain('not there yet')
   })
 
   it('knows a record that is in use for a good one', async () => {
     const record = await store(folder())
-    expect((await said(dirname(record.file))).record).toBe('good: The record is in use: Bedplate is running.')
+    expect((await doctorOutput(dirname(record.file))).record).toBe(
+      'good: The record is in use: Bedplate is running.',
+    )
   })
 
   it('counts the builds, and misses the backup', async () => {
     const record = await store(folder())
     startBuild(record)
     record.close()
-    const lines = await said(dirname(record.file))
+    const lines = await doctorOutput(dirname(record.file))
     expect(lines.record).toContain('1 build ')
     expect(lines.backup).toBe('bad: There is no backup. No second folder is chosen.')
   })
@@ -56,7 +58,7 @@ describe('the doctor', () => {
     const { get, begin } = asking(record, { now: () => new Date('2026-03-02T12:00:00Z') })
     await begin()
     await get('backups.make', {})
-    const lines = await said(dirname(record.file))
+    const lines = await doctorOutput(dirname(record.file))
     expect(lines.backup).toMatch(
       /^look: The last backup is 17 days old \(1 build, 1 entry, head [0-9a-f]{16}\)/,
     )
@@ -66,13 +68,13 @@ describe('the doctor', () => {
     const record = await store(folder())
     record.close()
     truncateSync(record.file, 0)
-    expect((await said(dirname(record.file))).record).toMatch(/^bad: .*damaged/)
+    expect((await doctorOutput(dirname(record.file))).record).toMatch(/^bad: .*damaged/)
   })
 
   it('sees a folder that others can look into', async () => {
     const inFolder = folder()
     chmodSync(inFolder, 0o755)
-    expect((await said(inFolder))['data-folder']).toMatch(/^look: /)
+    expect((await doctorOutput(inFolder))['data-folder']).toMatch(/^look: /)
   })
 
   it('answers the window with the same lines', async () => {

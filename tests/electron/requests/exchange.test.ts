@@ -77,8 +77,8 @@ describe('taking in an exported build', () => {
   it('elsewhere gives the same build, under that bench’s own number', async () => {
     const there = await bench()
     const { build, text } = await marked(await bench(), 2)
-    const taken = await there.get('builds.import', { text })
-    expect(taken).toMatchObject({ kind: 'added', line: { id: build, number: '2026-001', entries: 3 } })
+    const imported = await there.get('builds.import', { text })
+    expect(imported).toMatchObject({ kind: 'added', line: { id: build, number: '2026-001', entries: 3 } })
     expect((await there.get('builds.export', { build })).text).toBe(text)
     expect((await there.get('builds.find', { words: 'ferry f201 ana' })).lines.map(({ id }) => id)).toEqual([
       build,

@@ -23,18 +23,18 @@ const builds = [
 /** A bench with the four builds above; the second was finished as void, the third has a noted problem. */
 async function archive() {
   let day: string = builds[0].day
-  const asked = asking(await store(folder()), { now: () => new Date(`${day}T10:00:00Z`) })
+  const host = asking(await store(folder()), { now: () => new Date(`${day}T10:00:00Z`) })
   const ids: string[] = []
   for (const { day: on, ...start } of builds) {
     day = on
-    ids.push((await asked.get('builds.start', start)).line.id)
+    ids.push((await host.get('builds.start', start)).line.id)
   }
-  await asked.act(ids[1] ?? '', 1, { type: 'void-build', reason: 'Wrong engine on the stand' })
+  await host.act(ids[1] ?? '', 1, { type: 'void-build', reason: 'Wrong engine on the stand' })
   const find = async (search: Partial<Input<'builds.find'>>) => {
-    const { lines } = await asked.get('builds.find', { words: '', ...search })
+    const { lines } = await host.get('builds.find', { words: '', ...search })
     return lines.map(({ id }) => ids.indexOf(id))
   }
-  return { ...asked, find, ids }
+  return { ...host, find, ids }
 }
 
 /** Works on a build until its first procedure has begun. */

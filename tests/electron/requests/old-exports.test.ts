@@ -19,11 +19,11 @@ describe('an export of an earlier version', () => {
   it('is taken in, and given out again byte for byte', async () => {
     const { get } = asking(await store(folder()))
     const text = old('2026-11-25-whole.bedplate')
-    const taken = await get('builds.import', { text })
-    expect(taken).toMatchObject({ kind: 'added', line: { finished: true, entries: 84 } })
-    if (taken.kind !== 'added') throw new Error('it was not added')
-    expect((await get('builds.open', { build: taken.line.id })).readOnly).toBeNull()
-    expect((await get('builds.export', { build: taken.line.id })).text).toBe(text)
+    const imported = await get('builds.import', { text })
+    expect(imported).toMatchObject({ kind: 'added', line: { finished: true, entries: 84 } })
+    if (imported.kind !== 'added') throw new Error('it was not added')
+    expect((await get('builds.open', { build: imported.line.id })).readOnly).toBeNull()
+    expect((await get('builds.export', { build: imported.line.id })).text).toBe(text)
   })
 
   it('with what a later rule forbids is taken in to be read only, with the entry, and stays so', async () => {
@@ -31,14 +31,14 @@ describe('an export of an earlier version', () => {
     const record = await store(inFolder)
     const { get, ask } = asking(record)
     const text = old('2026-11-25-left-as-it-is.bedplate')
-    const taken = await get('builds.import', { text })
-    if (taken.kind !== 'added') throw new Error('it was not added')
-    const build = taken.line.id
+    const imported = await get('builds.import', { text })
+    if (imported.kind !== 'added') throw new Error('it was not added')
+    const build = imported.line.id
     const readOnly = { code: 'build-of-earlier-rules', facts: { entry: 43 } }
     expect((await get('builds.open', { build })).readOnly).toMatchObject(readOnly)
     const command = { type: 'amend-build', what: 'note', text: 'Loosened and done again' }
-    const given = { build, after: 85, person: 'Ana Ruiz', command } as never
-    expect((await ask('builds.act', given)).ok).toBe(false)
+    const act = { build, after: 85, person: 'Ana Ruiz', command } as never
+    expect((await ask('builds.act', act)).ok).toBe(false)
     expect((await get('builds.export', { build })).text).toBe(text)
     record.close()
     const again = asking(await store(inFolder))

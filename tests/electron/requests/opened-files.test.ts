@@ -79,8 +79,8 @@ describe('files that the program was asked to open', () => {
       openedFiles: files,
     })
     const content = async (after: number) => {
-      const given = await answer('files.opened', { after })
-      return given.ok ? (given.value as { file: { content: unknown } }).file.content : given
+      const reply = await answer('files.opened', { after })
+      return reply.ok ? (reply.value as { file: { content: unknown } }).file.content : reply
     }
     expect(await content(0)).toMatchObject({ kind: 'engine', id: 'skerry-3' })
     expect(await content(1)).toMatchObject({ kind: 'engine', id: 'skerry-3-own' })

@@ -9,16 +9,16 @@ const bo = { id: null, name: 'Bo Lind', role: 'apprentice', by: null } as const
 async function shop(...people: readonly Input<'people.keep'>[]) {
   const record = await store(folder())
   let seconds = 0
-  const asked = asking(record, {
+  const host = asking(record, {
     nowMs: () => (seconds += 1) * 1000,
     now: () => new Date('2026-03-02T07:30:00Z'),
   })
-  for (const person of people) await asked.get('people.keep', person)
-  const list = await asked.get('people.list', {})
+  for (const person of people) await host.get('people.keep', person)
+  const list = await host.get('people.list', {})
   const idOf = (name: string) => list.find((person) => person.name === name)?.id ?? ''
   const start = (person: string) =>
-    asked.ask('builds.start', { engine: 'skerry-3', name: 'Ferry', serial: '', person })
-  return { ...asked, record, idOf, start }
+    host.ask('builds.start', { engine: 'skerry-3', name: 'Ferry', serial: '', person })
+  return { ...host, record, idOf, start }
 }
 
 describe('the people of a bench', () => {
@@ -135,12 +135,12 @@ describe('a name that cannot be told from one with a PIN', () => {
   })
 
   it('is not somebody else who looks at the work', async () => {
-    const asked = asking(await store(folder()))
-    await asked.get('people.keep', ana)
+    const host = asking(await store(folder()))
+    await host.get('people.keep', ana)
     const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'ana ruiz', apprentice: true }
-    const { line } = await asked.get('builds.start', start)
+    const { line } = await host.get('builds.start', start)
     const act = (after: number, command: Input<'builds.act'>['command']) =>
-      asked.ask('builds.act', { build: line.id, after, person: 'ANA RUIZ', command })
+      host.ask('builds.act', { build: line.id, after, person: 'ANA RUIZ', command })
     await act(1, { type: 'note-marks', step: 'case-marks', typed: '1 1 1 1' })
     await act(2, { type: 'note-marks', step: 'crank-marks', typed: 'F G G H' })
     await act(3, { type: 'choose-shells', step: 'choose-mains', others: [] })
@@ -168,14 +168,14 @@ describe('the list of people', () => {
 describe('an apprentice', () => {
   /** Bo has chosen the main shells of an engine; somebody is to look at them. */
   async function apprenticeship() {
-    const asked = asking(await store(folder()))
-    await asked.get('people.keep', ana)
-    await asked.get('people.keep', bo)
-    await asked.get('people.keep', { ...bo, name: 'Cy Vik' })
+    const host = asking(await store(folder()))
+    await host.get('people.keep', ana)
+    await host.get('people.keep', bo)
+    await host.get('people.keep', { ...bo, name: 'Cy Vik' })
     const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Bo Lind' }
-    const { line, events } = await asked.get('builds.start', start)
+    const { line, events } = await host.get('builds.start', start)
     const act = (after: number, command: Input<'builds.act'>['command'], person = 'Bo Lind') =>
-      asked.ask('builds.act', { build: line.id, after, person, command })
+      host.ask('builds.act', { build: line.id, after, person, command })
     await act(1, { type: 'note-marks', step: 'case-marks', typed: '1 1 1 1' })
     await act(2, { type: 'note-marks', step: 'crank-marks', typed: 'F G G H' })
     const choose = (after: number, person: string) =>
@@ -185,15 +185,15 @@ describe('an apprentice', () => {
       act(after, { type: 'confirm-step', step: 'choose-mains', second })
     const sendBack = (second: string) =>
       act(4, { type: 'send-back-step', step: 'choose-mains', second, reason: 'M2 is misread' })
-    return { ...asked, events, confirm, sendBack, choose }
+    return { ...host, events, confirm, sendBack, choose }
   }
 
   it('has builds that say so, who starts them and who is asked for', async () => {
     const { events, get } = await apprenticeship()
     expect(events[0]?.event).toMatchObject({ type: 'build-started', apprentice: true })
     const start = { engine: 'skerry-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' }
-    const [asked] = (await get('builds.start', { ...start, apprentice: true })).events
-    expect(asked?.event).toMatchObject({ apprentice: true })
+    const [host] = (await get('builds.start', { ...start, apprentice: true })).events
+    expect(host?.event).toMatchObject({ apprentice: true })
     const [own] = (await get('builds.start', start)).events
     expect(own?.event).not.toHaveProperty('apprentice')
   })

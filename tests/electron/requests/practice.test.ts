@@ -15,15 +15,15 @@ const missed = { ...round, tally: [{ about: 'fastener/case-1', errors: 2 }] }
 async function shop(pin?: string) {
   const record = await store(folder())
   let at = Date.parse('2026-03-02T07:30:00Z')
-  const asked = asking(record, { now: () => new Date(at) })
+  const host = asking(record, { now: () => new Date(at) })
   const add = (name: string, role: 'mechanic' | 'apprentice', more: { pin?: string } = {}) =>
-    asked.get('people.keep', { id: null, name, role, by: null, ...more })
+    host.get('people.keep', { id: null, name, role, by: null, ...more })
   await add('Bo Lind', 'apprentice')
   const people = await add('Ana Ruiz', 'mechanic', pin === undefined ? {} : { pin })
   const idOf = (name: string) => people.find((person) => person.name === name)!.id
-  const practises = (person: string, done = round) => asked.get('practice.keep', { person, round: done })
+  const practises = (person: string, done = round) => host.get('practice.keep', { person, round: done })
   const setClock = (time: string) => (at = Date.parse(time))
-  return { ...asked, record, idOf, practises, setClock }
+  return { ...host, record, idOf, practises, setClock }
 }
 
 const only = ({ progress }: Output<'practice.read'>) => progress[0]

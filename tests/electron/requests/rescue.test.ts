@@ -23,9 +23,9 @@ async function started(inFolder: string) {
   const ask = async <Name extends RequestName>(name: Name, input: Input<Name>) =>
     (await answer(name, input)) as Answer<Name>
   const get = async <Name extends RequestName>(name: Name, input: Input<Name>) => {
-    const given = await ask(name, input)
-    if (!given.ok) throw new Error(`${name}: ${sentenceOf(given.problem)}`)
-    return given.value
+    const reply = await ask(name, input)
+    if (!reply.ok) throw new Error(`${name}: ${sentenceOf(reply.problem)}`)
+    return reply.value
   }
   return { ask, get, close, bugs }
 }
@@ -118,9 +118,9 @@ describe('a start on a record that', () => {
     const answered = ['host.read', 'host.doctor', 'backups.list', 'backups.restore']
     for (const name of Object.keys(contract) as RequestName[]) {
       if (answered.includes(name)) continue
-      const given = await ask(name, (inputs[name] ?? {}) as never)
-      if (!given.ok && given.problem.code !== 'request-unreadable') expect(given.problem).toEqual(problem)
-      expect(given.ok, name).toBe(false)
+      const reply = await ask(name, (inputs[name] ?? {}) as never)
+      if (!reply.ok && reply.problem.code !== 'request-unreadable') expect(reply.problem).toEqual(problem)
+      expect(reply.ok, name).toBe(false)
     }
   })
 })
@@ -200,10 +200,10 @@ describe('a start that cannot go on', () => {
 describe('a record that is taken away while the program runs', () => {
   async function takenAway() {
     const inFolder = folder()
-    const asked = await started(inFolder)
-    await asked.get('builds.start', ferry)
+    const host = await started(inFolder)
+    await host.get('builds.start', ferry)
     rmSync(inFolder, { recursive: true })
-    return { inFolder, ...asked }
+    return { inFolder, ...host }
   }
 
   it('is told at the next press and at the next sign of life, and by the doctor', async () => {

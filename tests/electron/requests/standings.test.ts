@@ -12,11 +12,11 @@ const marks = [
 
 /** Two builds of the Skerry: of the older one the marks of the case are noted. */
 async function twoBuilds(record: Store) {
-  const asked = asking(record)
-  const { line } = await asked.begin()
-  await asked.act(line.id, 1, marks[0])
-  await asked.begin()
-  return { ...asked, id: line.id }
+  const host = asking(record)
+  const { line } = await host.begin()
+  await host.act(line.id, 1, marks[0])
+  await host.begin()
+  return { ...host, id: line.id }
 }
 
 /** The store, counting which builds have their entries read. */
@@ -42,12 +42,12 @@ const atCrankMarks = { step: { place: 2, of: 21, name: 'Crank marks' } }
 describe('where the builds of a list stand', () => {
   it('is said of each that is open, on the first page and in the archive', async () => {
     const { get } = await twoBuilds(await store(folder()))
-    const said = [
+    const standings = [
       { standing: { step: { place: 1, name: 'Case marks' } } },
       { standing: { ...atCrankMarks, openProblems: 0 } },
     ]
-    expect(await get('builds.list', {})).toMatchObject(said)
-    expect((await get('builds.find', { words: '' })).lines).toMatchObject(said)
+    expect(await get('builds.list', {})).toMatchObject(standings)
+    expect((await get('builds.find', { words: '' })).lines).toMatchObject(standings)
   })
 
   it('is not said of one that is void', async () => {

@@ -67,8 +67,11 @@ describe('verifying the archive', () => {
   })
 
   it('finds a build that was removed whole, by its number', async () => {
-    const gone = [`DELETE FROM event WHERE build = '${buildId}'`, `DELETE FROM build WHERE id = '${buildId}'`]
-    const { breaks } = await verified(gone.join(';'))
+    const deletions = [
+      `DELETE FROM event WHERE build = '${buildId}'`,
+      `DELETE FROM build WHERE id = '${buildId}'`,
+    ]
+    const { breaks } = await verified(deletions.join(';'))
     expect(breaks.map(({ problem }) => sentenceOf(problem)).join()).toContain('2026-001 was given')
   })
 

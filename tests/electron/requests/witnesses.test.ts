@@ -12,18 +12,18 @@ import { sha256 } from './forged.ts'
 /** A build with two kinds of marks noted, its head given out in each way there is, and a second folder. */
 async function givenOut() {
   const record = await store(folder())
-  const asked = asking(record)
+  const host = asking(record)
   const second = folder()
-  await asked.get('backups.keep-in', { folder: second })
-  const { line } = await asked.begin()
-  await asked.act(line.id, 1, { type: 'note-marks', step: 'case-marks', typed: '2 2 3 1' })
-  await asked.get('verification.keep-head', { build: line.id })
-  const exported = await asked.get('builds.export', { build: line.id })
-  const { backups } = await asked.get('backups.make', {})
+  await host.get('backups.keep-in', { folder: second })
+  const { line } = await host.begin()
+  await host.act(line.id, 1, { type: 'note-marks', step: 'case-marks', typed: '2 2 3 1' })
+  await host.get('verification.keep-head', { build: line.id })
+  const exported = await host.get('builds.export', { build: line.id })
+  const { backups } = await host.get('backups.make', {})
   const inFolder = dirname(record.file)
   const backup = join(inFolder, 'backups', backups[0]?.name ?? '')
-  await asked.act(line.id, 2, { type: 'note-marks', step: 'crank-marks', typed: 'F G H F' })
-  return { record, inFolder, second, build: line.id, exported, backup, ...asked }
+  await host.act(line.id, 2, { type: 'note-marks', step: 'crank-marks', typed: 'F G H F' })
+  return { record, inFolder, second, build: line.id, exported, backup, ...host }
 }
 
 /** The whole record written again with other marks: every hash fits, and so does every list within it. */
@@ -49,28 +49,28 @@ async function verifiedBy({ get }: Pick<ReturnType<typeof asking>, 'get'>) {
 
 describe('a head that was given out', () => {
   it('is kept in the record and in the second folder, and is the build’s own still', async () => {
-    const given = await givenOut()
-    expect(await verifiedBy(given)).toMatchObject({ breaks: [], witnesses: 6 })
-    const list = readdirSync(given.second).find((name) => name.endsWith('-witnesses.txt'))
-    const kinds = readFileSync(join(given.second, list ?? ''), 'utf8').match(/^\w+/gm)
+    const exported = await givenOut()
+    expect(await verifiedBy(exported)).toMatchObject({ breaks: [], witnesses: 6 })
+    const list = readdirSync(exported.second).find((name) => name.endsWith('-witnesses.txt'))
+    const kinds = readFileSync(join(exported.second, list ?? ''), 'utf8').match(/^\w+/gm)
     expect(kinds?.sort()).toEqual(['backup', 'export', 'sheet'])
   })
 
   it('tells a record that was written again as a whole, by the list in the second folder', async () => {
-    const given = await givenOut()
-    const bodies = given.record.entries(given.build).map(({ body }) => body)
-    given.record.close()
-    writeAgain(given.inFolder, given.build, bodies)
-    const { breaks } = await verifiedBy(asking(await store(given.inFolder)))
+    const exported = await givenOut()
+    const bodies = exported.record.entries(exported.build).map(({ body }) => body)
+    exported.record.close()
+    writeAgain(exported.inFolder, exported.build, bodies)
+    const { breaks } = await verifiedBy(asking(await store(exported.inFolder)))
     expect(breaks.map(({ problem }) => problem.code)).toEqual(['witness-differs', 'witness-differs'])
     expect(sentenceOf(breaks[0]!.problem)).toContain('after entry 2')
   })
 
   it('tells a build whose last entries were cut off', async () => {
-    const given = await givenOut()
-    given.record.close()
-    alter(given.inFolder, 'DELETE FROM event WHERE seq > 1')
-    const { breaks } = await verifiedBy(asking(await store(given.inFolder)))
+    const exported = await givenOut()
+    exported.record.close()
+    alter(exported.inFolder, 'DELETE FROM event WHERE seq > 1')
+    const { breaks } = await verifiedBy(asking(await store(exported.inFolder)))
     expect(breaks.map(({ problem }) => problem.code)).toContain('witness-differs')
   })
 })
@@ -157,13 +157,13 @@ describe('what somebody brings', () => {
   })
 
   it('is none of a build that is not as confirmed: its head vouches for nothing', async () => {
-    const given = await givenOut()
-    given.record.close()
-    alter(given.inFolder, "UPDATE event SET body = replace(body, '2 2 3 1', '3 2 3 1') WHERE seq = 2")
-    const record = await store(given.inFolder)
+    const exported = await givenOut()
+    exported.record.close()
+    alter(exported.inFolder, "UPDATE event SET body = replace(body, '2 2 3 1', '3 2 3 1') WHERE seq = 2")
+    const record = await store(exported.inFolder)
     const before = record.witnesses()
     const again = asking(record)
-    expect(await again.get('verification.keep-head', { build: given.build })).toEqual({})
+    expect(await again.get('verification.keep-head', { build: exported.build })).toEqual({})
     expect(record.witnesses()).toEqual(before)
   })
 })

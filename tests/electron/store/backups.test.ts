@@ -180,10 +180,10 @@ describe('the second copy of a backup', () => {
     const { record, backups } = await twoBuilds()
     const made = value(await backUp(record, backups, going))
     if (made === null) throw new Error('no backup was made')
-    const gone = join(folder(), 'stick')
-    const outcome = await copyBackup(made, gone)
+    const missingFolder = join(folder(), 'stick')
+    const outcome = await copyBackup(made, missingFolder)
     expect(outcome).toMatchObject({ ok: false, problem: { facts: { reason: 'gone' } } })
-    expect(existsSync(gone)).toBe(false)
+    expect(existsSync(missingFolder)).toBe(false)
   })
 })
 
@@ -232,8 +232,8 @@ describe('backups that have outlived themselves', () => {
 
   it('are all others but the last of each month', () => {
     const all = daily('2026-01-01T08:00:00Z', 100) // until 10 April
-    const gone = new Set(outlived(all))
-    const kept = all.filter((backup) => !gone.has(backup)).map(({ at: day }) => day.slice(5, 10))
+    const names = new Set(outlived(all))
+    const kept = all.filter((backup) => !names.has(backup)).map(({ at: day }) => day.slice(5, 10))
     expect(kept).toEqual([
       '01-31',
       '02-28',

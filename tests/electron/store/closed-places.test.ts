@@ -24,7 +24,7 @@ const opening = join(import.meta.dirname, 'open-once.ts')
 const nobody = 65_534
 
 /** What an ordinary user is told who starts on this folder, or restores a backup into it: this user, or where that is root, nobody. */
-function told(dataFolder: string, ...backup: string[]): string {
+function refusalFor(dataFolder: string, ...backup: string[]): string {
   const asOther = process.getuid?.() === 0 ? { uid: nobody, gid: nobody } : {}
   const { stdout, stderr } = spawnSync(process.execPath, [opening, dataFolder, ...backup], {
     encoding: 'utf8',
@@ -50,15 +50,15 @@ async function refusal(dataFolder: string): Promise<string> {
 
 describe('a data folder', () => {
   it('that may be written is opened by an ordinary user, or this file would test nothing', () => {
-    expect(told(join(ordinaryFolder(), 'data'))).toBe('open')
+    expect(refusalFor(join(ordinaryFolder(), 'data'))).toBe('open')
   })
 
   it('in a folder without the right to write is refused with what to do, and nothing is made or changed', () => {
     const place = join(ordinaryFolder(), 'locked')
     mkdirSync(place, { mode: 0o555 })
-    for (const asked of [place, join(place, 'data')]) {
-      expect(told(asked)).toBe(
-        `Bedplate cannot write in its data folder ${asked}. Give this user the right to write there. Or choose another folder with --data.`,
+    for (const dataFolder of [place, join(place, 'data')]) {
+      expect(refusalFor(dataFolder)).toBe(
+        `Bedplate cannot write in its data folder ${dataFolder}. Give this user the right to write there. Or choose another folder with --data.`,
       )
     }
     expect(statSync(place).mode & 0o777).toBe(0o555)
@@ -67,10 +67,10 @@ describe('a data folder', () => {
 
   it('that was closed after a record was begun in it is refused too', () => {
     const place = join(ordinaryFolder(), 'data')
-    expect(told(place)).toBe('open')
+    expect(refusalFor(place)).toBe('open')
     spawnSync('chmod', ['-R', 'a-w', place])
     onTestFinished(() => void spawnSync('chmod', ['-R', 'u+w', place]))
-    expect(told(place)).toContain('Give this user the right to write there.')
+    expect(refusalFor(place)).toContain('Give this user the right to write there.')
   })
 
   it('that is closed takes no backup in place of its record', async () => {
@@ -83,17 +83,17 @@ describe('a data folder', () => {
     chmodSync(backup, 0o644)
     const [closed, open] = [join(around, 'closed'), join(around, 'open')]
     mkdirSync(closed, { mode: 0o555 })
-    expect(told(closed, backup)).toContain(`No backup was put in ${closed}`)
+    expect(refusalFor(closed, backup)).toContain(`No backup was put in ${closed}`)
     expect(readdirSync(closed)).toEqual([])
-    expect(told(open, backup)).toBe('restored')
+    expect(refusalFor(open, backup)).toBe('restored')
   })
 
   it('behind a link that leads nowhere is refused, and the place it leads to is not made', async () => {
     const place = folder()
     const [link, away] = [join(place, 'link'), join(place, 'stick')]
     symlinkSync(away, link)
-    for (const asked of [link, join(link, 'data')])
-      expect(await refusal(asked)).toContain('A link on the way to it leads nowhere')
+    for (const dataFolder of [link, join(link, 'data')])
+      expect(await refusal(dataFolder)).toContain('A link on the way to it leads nowhere')
     expect(existsSync(away)).toBe(false)
     mkdirSync(away)
     expect(await refusal(join(link, 'data'))).toBe('it was opened')

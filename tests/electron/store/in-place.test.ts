@@ -15,7 +15,7 @@ async function open() {
 type Opened = Awaited<ReturnType<typeof open>>
 
 /** What somebody, or another program, may do to the files while the record is open. */
-const takenAway: readonly [string, (given: Opened) => void][] = [
+const takenAway: readonly [string, (record: Opened) => void][] = [
   ['the record is deleted', ({ file }) => rmSync(file)],
   ['the log is deleted', ({ log }) => rmSync(log)],
   ['the folder is deleted', ({ inFolder }) => rmSync(inFolder, { recursive: true })],

@@ -55,7 +55,7 @@ async function work(name: string, serial: string, person: string, commands: numb
 }
 
 async function get(name: string, input: unknown): Promise<unknown> {
-  const given = await answer(name, input)
-  if (!given.ok) throw new Error(sentenceOf(given.problem))
-  return given.value
+  const reply = await answer(name, input)
+  if (!reply.ok) throw new Error(sentenceOf(reply.problem))
+  return reply.value
 }

@@ -11,10 +11,10 @@ const taking = () => twin({ 'builds.import': () => done({ kind: 'added', line })
 
 describe('taking in an exported build', () => {
   it('hands over every byte, a mark of byte order too', async () => {
-    const { client, asked } = taking()
+    const { client, requests } = taking()
     const desk = new ImportDesk(client)
     await desk.take(new File(['\u{FEFF}{"bedplateBuild":1}\n'], 'ferry.bedplate'))
-    expect(asked).toEqual([{ name: 'builds.import', input: { text: '\u{FEFF}{"bedplateBuild":1}\n' } }])
+    expect(requests).toEqual([{ name: 'builds.import', input: { text: '\u{FEFF}{"bedplateBuild":1}\n' } }])
     expect(desk.fileName).toBe('ferry.bedplate')
     expect(desk.outcome).toMatchObject({ kind: 'added', line: { number: '2026-004' } })
   })
@@ -33,17 +33,17 @@ describe('taking in an exported build', () => {
   })
 
   it('does not even read a file that is too large', async () => {
-    const { client, asked } = taking()
+    const { client, requests } = taking()
     const desk = new ImportDesk(client)
     const large = new File([], 'film.bedplate')
     Object.defineProperty(large, 'size', { value: mostExportCharacters + 1 })
     await desk.take(large)
-    expect(asked).toEqual([])
+    expect(requests).toEqual([])
     expect(desk.problem?.code).toBe('import-too-large')
   })
 
   it('takes one file at a time: a second one let go of meanwhile is left', async () => {
-    const { client, asked, hold } = taking()
+    const { client, requests, hold } = taking()
     const desk = new ImportDesk(client)
     const release = hold()
     const first = desk.take(new File(['a'], 'a.bedplate'))
@@ -51,7 +51,7 @@ describe('taking in an exported build', () => {
     await desk.take(new File(['b'], 'b.bedplate'))
     release()
     await first
-    expect(asked).toHaveLength(1)
+    expect(requests).toHaveLength(1)
     expect([desk.reading, desk.fileName]).toEqual([false, 'a.bedplate'])
   })
 })

@@ -17,7 +17,7 @@ describe('what the program is asked to open', () => {
       build(2, 'good'),
       { number: 3, fileName: 'own.json', content: { kind: 'engine', id: 'own', name: 'Own engine' } },
     ]
-    const { client, asked } = twin({
+    const { client, requests } = twin({
       'files.opened': ({ after }) =>
         done({ file: queue.find(({ number }) => number > after) ?? null, more: false }),
       'builds.import': ({ text }) =>
@@ -32,7 +32,7 @@ describe('what the program is asked to open', () => {
       { fileName: '2.bedplate', result: { kind: 'build', outcome: { kind: 'added' } } },
       { fileName: 'own.json', result: { kind: 'engine', name: 'Own engine' } },
     ])
-    expect(asked.filter(({ name }) => name === 'files.opened').map(({ input }) => input)).toEqual(
+    expect(requests.filter(({ name }) => name === 'files.opened').map(({ input }) => input)).toEqual(
       [0, 1, 2, 3].map((after) => ({ after })),
     )
     opened.close(2)
@@ -40,8 +40,8 @@ describe('what the program is asked to open', () => {
   })
 
   it('is asked for no more where the host is lost or does not know the request', async () => {
-    const { client, asked } = twin({})
+    const { client, requests } = twin({})
     await new OpenedFiles(client).follow(() => undefined)
-    expect(asked).toHaveLength(1)
+    expect(requests).toHaveLength(1)
   })
 })

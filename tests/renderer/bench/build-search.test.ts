@@ -7,13 +7,13 @@ import { lineOf, twin } from '../twin.ts'
 const five = [5, 4, 3, 2, 1].map((place) => lineOf(place))
 
 function archive(lines = five) {
-  const asked = twin({
+  const host = twin({
     'builds.find': ({ words, before }) => {
       const found = lines.filter(({ name, id }) => name.includes(words) && (!before || id < before))
       return done({ lines: found.slice(0, 2), more: found.length > 2 })
     },
   })
-  return { ...asked, search: new BuildSearch(asked.client) }
+  return { ...host, search: new BuildSearch(host.client) }
 }
 
 const numbers = (search: BuildSearch) => search.lines?.map(({ number }) => number)
@@ -27,10 +27,15 @@ describe('searching the archive', () => {
   })
 
   it('keeps what was looked for before, but for what is changed', async () => {
-    const { search, asked } = archive()
+    const { search, requests } = archive()
     await search.look({ words: 'Ferry', state: 'open' })
     await search.look({ state: undefined, kind: 'name' })
-    expect(asked.at(-1)?.input).toEqual({ words: 'Ferry', state: undefined, kind: 'name', before: undefined })
+    expect(requests.at(-1)?.input).toEqual({
+      words: 'Ferry',
+      state: undefined,
+      kind: 'name',
+      before: undefined,
+    })
   })
 
   it('goes to older pages and back, and knows where there are no more', async () => {

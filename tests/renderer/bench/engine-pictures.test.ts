@@ -6,26 +6,26 @@ import { memoryHost } from '../../../renderer/gallery/memory-host.ts'
 
 function counted() {
   const client = memoryClient(memoryHost())
-  const asked: unknown[] = []
+  const requests: unknown[] = []
   const counting: Client = {
     request(name, input) {
-      asked.push(input)
+      requests.push(input)
       return client.request(name, input)
     },
   }
-  return { asked, pictures: new EnginePictures(counting, () => Promise.resolve()) }
+  return { requests, pictures: new EnginePictures(counting, () => Promise.resolve()) }
 }
 
 describe('the pictures of engines', () => {
   it('are drawn when they are asked for, each once', async () => {
-    const { asked, pictures } = counted()
+    const { requests, pictures } = counted()
     expect(pictures.of('skerry-3')).toBeNull()
     await Promise.all([pictures.ask('skerry-3'), pictures.ask('skerry-3')])
     await pictures.ask('skerry-3')
     const [light, dark] = (['light', 'dark'] as const).map((theme) => pictures.of('skerry-3')?.(theme) ?? '')
     expect(light?.match(/<(path|circle|ellipse|rect|line|poly)/g)?.length).toBeGreaterThan(20)
     expect(dark).not.toBe(light)
-    expect(asked).toEqual([{ id: 'skerry-3' }])
+    expect(requests).toEqual([{ id: 'skerry-3' }])
   })
 
   it('are none for an engine that cannot be read, and the next one is drawn all the same', async () => {

@@ -12,13 +12,13 @@ const crankMarks = { type: 'note-marks', step: 'crank-marks', typed: 'G G F H' }
 
 /** Windows of one browser on one host; what one tells is heard by the others when `deliver` is called. */
 function browser() {
-  const told: (() => void)[] = []
+  const listeners: (() => void)[] = []
   const ears: ((confirmed: Confirmed) => void)[] = []
   const windowOf = (): OtherWindows => {
     let own: ((confirmed: Confirmed) => void) | null = null
     return {
       tell: (confirmed) => {
-        for (const ear of ears) if (ear !== own) told.push(() => ear(confirmed))
+        for (const ear of ears) if (ear !== own) listeners.push(() => ear(confirmed))
       },
       hear: (listen) => {
         own = listen
@@ -28,7 +28,7 @@ function browser() {
   }
   /** Also what is told while it is delivered; the host in memory answers within a few turns. */
   async function deliver() {
-    for (let each = told.shift(); each; each = told.shift()) each()
+    for (let each = listeners.shift(); each; each = listeners.shift()) each()
     await settled()
   }
   return { windowOf, deliver }

@@ -26,7 +26,7 @@ function begun(swings: number) {
 describe('what is begun and not confirmed', () => {
   it('is kept one after the other, and what came in between is left to the newest', async () => {
     let kept = atFirst
-    const { client, asked, hold } = twin({
+    const { client, requests, hold } = twin({
       'preferences.read': () => done(kept),
       'preferences.keep': (change) => done((kept = preferences.parse({ ...kept, ...change }))),
     })
@@ -36,7 +36,7 @@ describe('what is begun and not confirmed', () => {
     for (const swings of [2, 3, 4]) void bench.unfinished.keep(begun(swings))
     open()
     await first
-    const swings = asked.map(({ input }) => (input as Preferences).unfinished[0]?.handle.swings)
+    const swings = requests.map(({ input }) => (input as Preferences).unfinished[0]?.handle.swings)
     expect(swings).toEqual([1, 4])
     expect(bench.unfinished.in(build)?.handle.swings).toBe(4)
     await bench.unfinished.keep(begun(5))

@@ -82,7 +82,7 @@ describe('a card beside what is next', () => {
   it('is never over it, wherever the window has room for the least of a card', () => {
     const size = (least: number, most: number) => fc.integer({ min: least, max: most })
     const share = fc.double({ min: 0, max: 1, noNaN: true })
-    const given = fc.record({
+    const layout = fc.record({
       window: fc.record({ width: size(440, 1700), height: size(300, 1000) }),
       at: fc.record({ left: share, top: share }),
       thingAt: fc.record({ left: share, top: share }),
@@ -92,7 +92,7 @@ describe('a card beside what is next', () => {
       cardHeight: size(80, 900),
     })
     checkProperty(
-      fc.property(given, ({ window, at, thingAt, thing, next, callout, cardHeight }) => {
+      fc.property(layout, ({ window, at, thingAt, thing, next, callout, cardHeight }) => {
         const inside = (share: number, length: number, room: number) => share * Math.max(0, room - length)
         const what = {
           ...thing,

@@ -43,10 +43,10 @@ function listLayer() {
 
 const textOf = (shape: Shape): string => (shape.kind === 'text' ? shape.text : '')
 
-function text(id: string, said = id): Shape {
+function text(id: string, content = id): Shape {
   return {
     ...({ kind: 'text', id, layer: 'parts', role: 'label', x: 0, y: 0 } as const),
-    ...({ text: said, capital: 10, anchor: 'start', weight: 'regular' } as const),
+    ...({ text: content, capital: 10, anchor: 'start', weight: 'regular' } as const),
   }
 }
 

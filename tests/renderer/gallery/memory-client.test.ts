@@ -5,8 +5,8 @@ import { memoryHost } from '../../../renderer/gallery/memory-host.ts'
 
 async function begun() {
   const client = memoryClient(memoryHost())
-  const asked = { engine: 'skerry-3', name: 'Port auxiliary', serial: '', person: 'Ada' }
-  const started = await client.request('builds.start', asked)
+  const start = { engine: 'skerry-3', name: 'Port auxiliary', serial: '', person: 'Ada' }
+  const started = await client.request('builds.start', start)
   if (!started.ok) throw new Error(sentenceOf(started.problem))
   return { client, build: started.value.line.id }
 }

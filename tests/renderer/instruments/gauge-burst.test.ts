@@ -48,52 +48,52 @@ describe('listening to the keys of the window', () => {
   afterEach(() => vi.useRealTimers())
 
   function listening() {
-    const heard = { whole: vi.fn(), half: vi.fn() }
-    const keys = new GaugeKeys(heard)
+    const listener = { whole: vi.fn(), half: vi.fn() }
+    const keys = new GaugeKeys(listener)
     const press = (key: string, timeStamp: number, repeat = false) => {
-      const taken = { preventDefault: vi.fn(), stopPropagation: vi.fn() }
-      const held = { ctrlKey: false, altKey: false, metaKey: false }
-      return { ended: keys.take({ key, timeStamp, repeat, ...held, ...taken }), taken }
+      const keyEvent = { preventDefault: vi.fn(), stopPropagation: vi.fn() }
+      const modifiers = { ctrlKey: false, altKey: false, metaKey: false }
+      return { ended: keys.take({ key, timeStamp, repeat, ...modifiers, ...keyEvent }), taken: keyEvent }
     }
     const type = (text: string, everyMs: number) =>
       [...text].forEach((character, place) => press(character, place * everyMs))
-    return { heard, press, type }
+    return { listener, press, type }
   }
 
   it('hands over what a wrench sent, unit and all, and keeps its Enter from everybody else', () => {
-    const { heard, press, type } = listening()
+    const { listener, press, type } = listening()
     type('24,1 N·m', 8)
-    const { ended, taken } = press('Enter', 64)
-    expect(heard.whole).toHaveBeenCalledExactlyOnceWith('24,1 N·m')
+    const { ended, taken: keyEvent } = press('Enter', 64)
+    expect(listener.whole).toHaveBeenCalledExactlyOnceWith('24,1 N·m')
     expect(ended).toBe(true)
-    expect(taken.preventDefault).toHaveBeenCalledOnce()
-    expect(taken.stopPropagation).toHaveBeenCalledOnce()
+    expect(keyEvent.preventDefault).toHaveBeenCalledOnce()
+    expect(keyEvent.stopPropagation).toHaveBeenCalledOnce()
   })
 
   it('leaves an Enter pressed by hand to whom it is meant for', () => {
-    const { heard, press, type } = listening()
+    const { listener, press, type } = listening()
     type('24', 120)
-    const { ended, taken } = press('Enter', 700)
+    const { ended, taken: keyEvent } = press('Enter', 700)
     expect(ended).toBe(false)
-    expect(taken.preventDefault).not.toHaveBeenCalled()
-    expect(heard.whole).not.toHaveBeenCalled()
+    expect(keyEvent.preventDefault).not.toHaveBeenCalled()
+    expect(listener.whole).not.toHaveBeenCalled()
   })
 
   it('says once that a burst broke off, and takes the Enter that comes after for one by hand', () => {
-    const { heard, press, type } = listening()
+    const { listener, press, type } = listening()
     type('24.', 8)
     vi.advanceTimersByTime(300)
-    expect(heard.half).toHaveBeenCalledOnce()
+    expect(listener.half).toHaveBeenCalledOnce()
     expect(press('Enter', 320).ended).toBe(false)
-    expect(heard.whole).not.toHaveBeenCalled()
+    expect(listener.whole).not.toHaveBeenCalled()
   })
 
   it('does not take a key held down for a burst', () => {
-    const { heard, press } = listening()
+    const { listener, press } = listening()
     press('2', 0)
     for (let at = 30; at < 300; at += 30) press('2', at, true)
     vi.advanceTimersByTime(300)
     expect(press('Enter', 310).ended).toBe(false)
-    expect(heard.half).not.toHaveBeenCalled()
+    expect(listener.half).not.toHaveBeenCalled()
   })
 })

@@ -29,9 +29,9 @@ function host(kind: 'desktop' | 'local', answer: Outcome<{ path: string | null }
 describe('a file that the window saves', () => {
   it('has the path under which the desktop host has put it on disk', async () => {
     const downloads = browser()
-    const { client, asked } = host('desktop', done({ path: '/home/ana/order.csv' }))
+    const { client, requests } = host('desktop', done({ path: '/home/ana/order.csv' }))
     expect(await saveFile(client, 'order.csv', 'a,b')).toEqual({ kind: 'saved', path: '/home/ana/order.csv' })
-    expect(asked.at(-1)).toEqual({ name: 'files.save', input: { fileName: 'order.csv', text: 'a,b' } })
+    expect(requests.at(-1)).toEqual({ name: 'files.save', input: { fileName: 'order.csv', text: 'a,b' } })
     expect(downloads).toEqual([])
   })
 
@@ -49,13 +49,13 @@ describe('a file that the window saves', () => {
 
   it('is the browser’s to save in the local host, which is sent nothing of it', async () => {
     const downloads = browser()
-    const { client, asked } = host('local', refused('save-by-browser', {}))
+    const { client, requests } = host('local', refused('save-by-browser', {}))
     expect(await saveFile(client, 'order.csv', 'a,b')).toEqual({
       kind: 'with-browser',
       fileName: 'order.csv',
     })
     expect(downloads).toEqual(['order.csv'])
-    expect(asked.map(({ name }) => name)).toEqual(['host.read'])
+    expect(requests.map(({ name }) => name)).toEqual(['host.read'])
   })
 })
 
@@ -78,17 +78,17 @@ describe('saving', () => {
   it('takes a second press meanwhile for the same one, and the next one for another', async () => {
     const saving = new Saving()
     const { promise, resolve } = Promise.withResolvers<SaveOutcome>()
-    let asked = 0
+    let saves = 0
     const save = () => {
-      asked += 1
+      saves += 1
       return promise
     }
     const running = saving.run(save)
     await saving.run(save)
     resolve(saved)
     await running
-    expect(asked).toBe(1)
+    expect(saves).toBe(1)
     await saving.run(save)
-    expect(asked).toBe(2)
+    expect(saves).toBe(2)
   })
 })

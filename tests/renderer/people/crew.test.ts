@@ -20,7 +20,7 @@ const bo = person(2, 'Bo Lind', { role: 'apprentice', hasBadge: true })
 async function bench() {
   let name = bo.name
   const list = [ana, bo]
-  const asked = twin({
+  const host = twin({
     'people.list': () => done(list),
     'people.leave': () => done(list),
     'people.enter': ({ who, pin }) => {
@@ -31,12 +31,12 @@ async function bench() {
       return done({ ...found, present: true })
     },
   })
-  const crew = new Crew(asked.client, {
+  const crew = new Crew(host.client, {
     name: () => name,
-    keep: (taken) => Promise.resolve((name = taken)),
+    keep: (next) => Promise.resolve((name = next)),
   })
   await crew.load()
-  return { ...asked, crew }
+  return { ...host, crew }
 }
 
 describe('the people of a bench', () => {
@@ -63,10 +63,10 @@ describe('the people of a bench', () => {
   })
 
   it('need it again once they have handed the bench over', async () => {
-    const { crew, asked } = await bench()
+    const { crew, requests } = await bench()
     await crew.takeBench('Ana Ruiz')
     await crew.takeBench('Bo Lind')
-    expect(asked.filter(({ name }) => name === 'people.leave')).toEqual([
+    expect(requests.filter(({ name }) => name === 'people.leave')).toEqual([
       { name: 'people.leave', input: { person: ana.id } },
     ])
   })
@@ -75,15 +75,15 @@ describe('the people of a bench', () => {
 describe('a badge', () => {
   it('goes to the one who asked for it last, a number too', async () => {
     const { crew } = await bench()
-    const heard: string[] = []
-    const stopFirst = crew.listen((badge) => heard.push(`first ${badge}`))
-    const stopSecond = crew.listen((badge) => heard.push(`second ${badge}`))
+    const remarks: string[] = []
+    const stopFirst = crew.listen((badge) => remarks.push(`first ${badge}`))
+    const stopSecond = crew.listen((badge) => remarks.push(`second ${badge}`))
     expect(crew.asksForBadge).toBe(true)
     expect(await crew.presented('4711', true)).toBe(true)
     stopSecond()
     await crew.presented('4712', true)
     stopFirst()
-    expect(heard).toEqual(['second 4711', 'first 4712'])
+    expect(remarks).toEqual(['second 4711', 'first 4712'])
     expect(crew.asksForBadge).toBe(false)
   })
 

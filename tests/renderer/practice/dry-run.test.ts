@@ -19,18 +19,18 @@ const preferences: Preferences = {
 
 /** A host that notes what it is asked, and has nothing. */
 function listeningHost() {
-  const asked: RequestName[] = []
+  const requests: RequestName[] = []
   const host: Client = {
     request(name) {
-      asked.push(name)
+      requests.push(name)
       return Promise.resolve(refused('request-unknown', { name }))
     },
   }
-  return { host, asked }
+  return { host, requests }
 }
 
 function begin() {
-  const { host, asked } = listeningHost()
+  const { host, requests } = listeningHost()
   const started = DryRun.start(host, {
     ...{
       engine: { spec, text },
@@ -45,16 +45,16 @@ function begin() {
   const crew = new Crew(run.client, { name: () => 'Ana Ruiz', keep: () => Promise.resolve() })
   const opened = OpenBuild.from(run.client, run.build.opened, crew)
   if (!opened.ok) throw new Error(opened.problem.code)
-  return { run, openBuild: opened.value, asked }
+  return { run, openBuild: opened.value, requests }
 }
 
 describe('a dry run', () => {
   it('is the same build as on the record, from its first step to its last, and asks the host for nothing', async () => {
-    const { run, openBuild, asked } = begin()
+    const { run, openBuild, requests } = begin()
     while (!openBuild.state.finished)
       expect(await openBuild.act(nextCommand(spec, openBuild.state))).toBe(true)
     expect(run.isFinished).toBe(true)
-    expect(asked).toEqual([])
+    expect(requests).toEqual([])
     expect(run.tally.length).toBeGreaterThan(spec.fasteners.length)
     expect(run.tally.filter(({ errors }) => errors > 0)).toEqual([])
   })
@@ -100,7 +100,7 @@ describe('a dry run', () => {
   })
 
   it('is in no list, is exported and verified by nobody, and stands under the word PRACTICE', async () => {
-    const { run, openBuild, asked } = begin()
+    const { run, openBuild, requests } = begin()
     const build = openBuild.line.id
     expect(openBuild.line.number).toBe('PRACTICE')
     expect(await run.client.request('builds.list', {})).toEqual({ ok: true, value: [] })
@@ -113,7 +113,7 @@ describe('a dry run', () => {
       run.client.request('practice.read', { person: 'Ana Ruiz' }),
     ])
       expect(await refusedHere).toMatchObject({ ok: false, problem: { code: 'practice-only' } })
-    expect(asked).toEqual([])
+    expect(requests).toEqual([])
   })
 
   it('remembers how it was looked at only as long as it lasts', async () => {

@@ -65,12 +65,12 @@ describe('the backups of the record', () => {
 
 describe('putting a backup in place', () => {
   it('tells under what name the file that was there is kept', async () => {
-    const { client, asked } = twin({
+    const { client, requests } = twin({
       'backups.restore': () => done({ kept: 'kept-20260309T080000Z.sqlite' }),
     })
     const desk = new BackupDesk(client)
     await desk.restore(name)
-    expect(asked).toEqual([{ name: 'backups.restore', input: { name } }])
+    expect(requests).toEqual([{ name: 'backups.restore', input: { name } }])
     expect(desk.restored).toEqual({ name, kept: 'kept-20260309T080000Z.sqlite' })
   })
 

@@ -34,7 +34,7 @@ describe('following a verification', () => {
   afterEach(() => void vi.useRealTimers())
 
   it('asks again while it runs, and no more once it is done', async () => {
-    const { client, asked } = host([running(0), running(5), whole])
+    const { client, requests } = host([running(0), running(5), whole])
     const desk = new VerificationDesk(client)
     await desk.start(null)
     expect(desk.state).toEqual(running(0))
@@ -43,7 +43,7 @@ describe('following a verification', () => {
     await vi.advanceTimersByTimeAsync(500)
     expect(desk.state).toEqual(whole)
     await vi.advanceTimersByTimeAsync(5000)
-    expect(asked.map(({ name }) => name)).toEqual([
+    expect(requests.map(({ name }) => name)).toEqual([
       'verification.start',
       'verification.read',
       'verification.read',
@@ -51,22 +51,22 @@ describe('following a verification', () => {
   })
 
   it('is stopped when asked, and then left alone', async () => {
-    const { client, asked } = host([running(0)])
+    const { client, requests } = host([running(0)])
     const desk = new VerificationDesk(client)
     await desk.start(null)
     await desk.stop()
     expect(desk.state).toEqual({ state: 'stopped', build: null })
     await vi.advanceTimersByTimeAsync(5000)
-    expect(asked).toHaveLength(2)
+    expect(requests).toHaveLength(2)
   })
 
   it('asks no more when the page is left; the host goes on', async () => {
-    const { client, asked } = host([running(0)])
+    const { client, requests } = host([running(0)])
     const desk = new VerificationDesk(client)
     await desk.start(null)
     desk.leave()
     await vi.advanceTimersByTimeAsync(5000)
-    expect(asked.map(({ name }) => name)).toEqual(['verification.start'])
+    expect(requests.map(({ name }) => name)).toEqual(['verification.start'])
   })
 
   it('keeps what it last saw where it is refused, with the reason', async () => {

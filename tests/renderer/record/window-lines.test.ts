@@ -11,14 +11,14 @@ const seen: WindowState = {
   reader: { distance: 2, pxPerMm: 3.779 },
   measured: true,
 }
-const said = (change: Partial<WindowState> = {}) =>
+const linesOf = (change: Partial<WindowState> = {}) =>
   windowLines(en, { ...seen, ...change }).map(
     ({ subject, state, sentence }) => `${subject} ${state}: ${sentence}`,
   )
 
 describe('what the window says of itself', () => {
   it('is its type, its screen and how that is read, and that it does not speak', () => {
-    expect(said()).toEqual([
+    expect(linesOf()).toEqual([
       'fonts good: Atkinson Hyperlegible Next is loaded, plain and bold.',
       'screen good: The window is 1366 by 768 points at 125 % scale. It is read from 2 m, with 3.78 points to a millimetre, as measured against a card.',
       'voices good: The program does not speak, so it needs no voice on this computer.',
@@ -26,10 +26,10 @@ describe('what the window says of itself', () => {
   })
 
   it('is worth a look where the screen was never measured', () => {
-    expect(said({ measured: false })[1]).toMatch(/^screen look: .* a guess: measure the screen/)
+    expect(linesOf({ measured: false })[1]).toMatch(/^screen look: .* a guess: measure the screen/)
   })
 
   it('is bad where a weight of its type is missing, since widths are calculated with it', () => {
-    expect(said({ missingWeights: ['700'] })[0]).toMatch(/^fonts bad: .* is not loaded \(700\)/)
+    expect(linesOf({ missingWeights: ['700'] })[0]).toMatch(/^fonts bad: .* is not loaded \(700\)/)
   })
 })

@@ -6,13 +6,13 @@ import type { RunDesk } from '../../../renderer/steps/run/run-desk.svelte.ts'
 /** A desk at a pull that notes what it is asked for, and records it or not, as `takes` says. */
 function bench() {
   const sent: object[] = []
-  const asked: unknown[] = []
-  const bench = { sent, asked, takes: false, confirmation: null as unknown as PullConfirmation }
+  const questions: unknown[] = []
+  const bench = { sent, questions, takes: false, confirmation: null as unknown as PullConfirmation }
   const desk = {
     task: { kind: 'pull', next: { pass: 0, fastener: 'bolt-1' }, window: null, pass: { kind: 'recheck' } },
     torqueTyped: '',
     running: { typedFor: () => ({}) },
-    ask: (question: unknown) => asked.push(question),
+    ask: (question: unknown) => questions.push(question),
     pull: (
       _next: unknown,
       _reading: unknown,
@@ -59,12 +59,12 @@ describe('the confirmation of a pull', () => {
   })
 
   it('forgets it where the question is opened again, so that what was cancelled is not recorded', async () => {
-    const { confirmation, sent, asked } = bench()
+    const { confirmation, sent, questions } = bench()
     confirmation.ask('over-time', { moved: true })
     confirmation.ask('over-time')
     await confirmation.answer({ overTime: 'Still wet' })
     await confirmation.confirm()
-    expect(asked).toEqual(['over-time', 'over-time'])
+    expect(questions).toEqual(['over-time', 'over-time'])
     expect(sent).toEqual([{ moved: false, overTime: 'Still wet' }, { moved: false }])
   })
 })

@@ -39,14 +39,14 @@ export const benchCard = {
   /** `reason` is null while the order is not recorded; one text for each of the maker’s orders. */
   ownOrder: ({
     reason,
-    ofMaker: given,
+    ofMaker: givenOrder,
   }: {
     readonly reason: string | null
     readonly ofMaker: readonly (readonly string[])[]
   }): RichText => [
     { strong: '! Own order, not the maker’s.' },
     ` ${reason === null ? 'It is not recorded yet.' : `Why: ${reason}.`} ` +
-      `The maker’s order: ${given.map((numbers) => numbers.join(', ')).join('; ')}.`,
+      `The maker’s order: ${givenOrder.map((numbers) => numbers.join(', ')).join('; ')}.`,
   ],
   serial: 'Serial no.',
   name: 'Name',

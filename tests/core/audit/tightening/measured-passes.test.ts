@@ -23,14 +23,14 @@ const used = { kind: 'recheck', order: 'first-two', target: '40 N·m' }
 describe('audit of measured passes', () => {
   it('has nothing against a stretch after a length', () => {
     const stretch = { kind: 'stretch', order: 'all', least: '0.1 mm', most: '0.15 mm' }
-    const said = findings([{ kind: 'length', order: 'all' }, torque, stretch, used])
-    expect(said.filter((sentence) => /stretch/.test(sentence))).toEqual([])
+    const sentences = findings([{ kind: 'length', order: 'all' }, torque, stretch, used])
+    expect(sentences.filter((sentence) => /stretch/.test(sentence))).toEqual([])
   })
 
   it('tells of a stretch of fasteners that were not measured before', () => {
     const stretch = { kind: 'stretch', order: 'all', least: '0.1 mm', most: '0.15 mm' }
-    const said = findings([{ kind: 'length', order: 'first-two' }, torque, stretch, used])
-    expect(said.join(' ')).toContain('the stretch of 3 and 4 has no length to compare with')
+    const sentences = findings([{ kind: 'length', order: 'first-two' }, torque, stretch, used])
+    expect(sentences.join(' ')).toContain('the stretch of 3 and 4 has no length to compare with')
   })
 
   it('doubts a length that is taken when the first torque has stretched the bolts already', () => {
@@ -91,8 +91,10 @@ describe('audit of measured passes', () => {
   })
 
   it('tells of a recheck of fasteners that its order has not', () => {
-    const said = findings([torque, { ...used, only: ['cap-1', 'cap-4'] }])
-    expect(said.join(' ')).toMatch(/Main caps, pass 2: .*would be rechecked and are not in the pass’s order/)
+    const sentences = findings([torque, { ...used, only: ['cap-1', 'cap-4'] }])
+    expect(sentences.join(' ')).toMatch(
+      /Main caps, pass 2: .*would be rechecked and are not in the pass’s order/,
+    )
   })
 
   it('tells of an angle of 4,000° for some fasteners of a pass', () => {

@@ -298,23 +298,23 @@ describe('values beside one another', () => {
 })
 
 describe('a prevailing torque', () => {
-  const said = (change: (group: Draft['fastenerGroups'][number]) => void) =>
+  const findingsAfter = (change: (group: Draft['fastenerGroups'][number]) => void) =>
     auditAfter('skerry-3', (spec) => change(named(spec.fastenerGroups, 'case-bolts')))
 
   it('of which it is not said whether the torque includes it is a doubt', () => {
-    expect(said((bolts) => (bolts.prevailing = '6 N·m'))).toEqual([
+    expect(findingsAfter((bolts) => (bolts.prevailing = '6 N·m'))).toEqual([
       expect.stringMatching(
         /^doubt prevailing-not-said fastenerGroups\[0\]\.prevailing: .*up to 6 N·m run it down/,
       ),
     ])
     for (const torqueIncludesPrevailing of [true, false])
       expect(
-        said((bolts) => Object.assign(bolts, { prevailing: '6 N·m', torqueIncludesPrevailing })),
+        findingsAfter((bolts) => Object.assign(bolts, { prevailing: '6 N·m', torqueIncludesPrevailing })),
       ).toEqual([])
   })
 
   it('that is not there, of which it is said whether the torque includes it, is a fault', () => {
-    expect(said((bolts) => (bolts.torqueIncludesPrevailing = true))).toEqual([
+    expect(findingsAfter((bolts) => (bolts.torqueIncludesPrevailing = true))).toEqual([
       expect.stringContaining('fault prevailing-missing fastenerGroups[0].torqueIncludesPrevailing'),
     ])
   })

@@ -36,7 +36,7 @@ describe('the mark of a size', () => {
 })
 
 describe('marks and readings', () => {
-  const told = (bore: number[], journal: number[], uncertainty = 0) =>
+  const findingsOf = (bore: number[], journal: number[], uncertainty = 0) =>
     disagreements(
       pumpMains,
       'M2',
@@ -46,23 +46,23 @@ describe('marks and readings', () => {
     ).map(sentenceOf)
 
   it('agree when the mean lies in the band', () => {
-    expect(told([56.004, 56.012], [51.996, 51.998])).toEqual([])
+    expect(findingsOf([56.004, 56.012], [51.996, 51.998])).toEqual([])
   })
 
   it('disagree when it does not, and the mark that it would have is named', () => {
-    expect(told([56.0155], [51.99])).toEqual([
+    expect(findingsOf([56.0155], [51.99])).toEqual([
       'M2: the case is marked 2, which is 56.0060 mm to 56.0120 mm, but measures 56.0155 mm, as mark 3 would. ' +
         'Measure again, then decide which counts and say why.',
       'M2: the crank is marked A, which is 51.9940 mm to 52.0000 mm, but measures 51.9900 mm, as mark B would. ' +
         'Measure again, then decide which counts and say why.',
     ])
-    expect(told([56.03], [51.997])[0]).toMatch(/which no mark stands for/)
+    expect(findingsOf([56.03], [51.997])[0]).toMatch(/which no mark stands for/)
   })
 
   it('agree within what the readings are unsure of', () => {
-    expect(told([56.014], [51.997], 2)).toEqual([])
-    expect(told([56.014], [51.997], 1)).toHaveLength(1)
-    expect(told([56.0045], [51.997], 2)).toEqual([])
+    expect(findingsOf([56.014], [51.997], 2)).toEqual([])
+    expect(findingsOf([56.014], [51.997], 1)).toHaveLength(1)
+    expect(findingsOf([56.0045], [51.997], 2)).toEqual([])
   })
 
   it('agree on the lower edge of the least band, which has no band below', () => {
@@ -72,7 +72,7 @@ describe('marks and readings', () => {
   })
 
   it('disagree on the lower edge, which belongs to the band below', () => {
-    expect(told([56.006], [51.997])[0]).toMatch(/as mark 1 would/)
+    expect(findingsOf([56.006], [51.997])[0]).toMatch(/as mark 1 would/)
   })
 
   it('are not held against each other where the mark is worn', () => {

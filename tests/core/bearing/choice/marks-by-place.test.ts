@@ -107,10 +107,10 @@ describe('correcting one place', () => {
         fc.constantFrom('1', '2', '3', '?'),
         (marks, between, place, mark) => {
           const read = readMarks(withMarkAt(marks.join(between), digits, place, mark), digits, positions)
-          const meant = marks
+          const expected = marks
             .map((each, at) => (at === place ? mark : each))
             .map((each) => (each === '?' ? null : each))
-          expect(read).toEqual({ ok: true, value: meant })
+          expect(read).toEqual({ ok: true, value: expected })
           corrected++
         },
       ),

@@ -64,7 +64,7 @@ describe('what a person may pick at a saddle', () => {
 })
 
 describe('the clearance of an explicit pick', () => {
-  const told = (
+  const clearanceText = (
     housing: string | null,
     journal: string | null,
     upper: string,
@@ -76,15 +76,15 @@ describe('the clearance of an explicit pick', () => {
   }
 
   it('is told for allowed pairs and for others', () => {
-    expect(told('2', 'A', 'Q', 'Q')).toEqual([um(31), 'inside'])
-    expect(told('2', 'A', 'P', 'T')).toEqual([um(25), 'may-be-tight'])
+    expect(clearanceText('2', 'A', 'Q', 'Q')).toEqual([um(31), 'inside'])
+    expect(clearanceText('2', 'A', 'P', 'T')).toEqual([um(25), 'may-be-tight'])
   })
 
   it('is refused with a sentence where something is not known', () => {
-    expect(told(null, 'A', 'Q', 'Q')).toMatch(/^Main bearings: the mark of the case is not known/)
-    expect(told('2', 'D', 'Q', 'Q')).toMatch(/^Main bearings: “D” is not a mark of the crank/)
-    expect(told('2', 'A', 'Q', 'Z')).toMatch(/^Main bearings: Z is not a grade of this fit/)
+    expect(clearanceText(null, 'A', 'Q', 'Q')).toMatch(/^Main bearings: the mark of the case is not known/)
+    expect(clearanceText('2', 'D', 'Q', 'Q')).toMatch(/^Main bearings: “D” is not a mark of the crank/)
+    expect(clearanceText('2', 'A', 'Q', 'Z')).toMatch(/^Main bearings: Z is not a grade of this fit/)
     const unsized = { ...pumpMains, grades: [{ grade: 'Q', colour: '#E69F00', pattern: 'plain' as const }] }
-    expect(told('2', 'A', 'Q', 'Q', unsized)).toMatch(/no wall thickness for grade Q/)
+    expect(clearanceText('2', 'A', 'Q', 'Q', unsized)).toMatch(/no wall thickness for grade Q/)
   })
 })

@@ -18,8 +18,8 @@ describe('limits and a gauge that is sure to ± 3 µm', () => {
     [20.9, 'outside'],
     [51, 'not-proved'],
     [51.1, 'outside'],
-  ] as const)('a reading of %d µm is %s', (reading, said) => {
-    expect(conformity(um(reading), limits, um(3))).toBe(said)
+  ] as const)('a reading of %d µm is %s', (reading, verdict) => {
+    expect(conformity(um(reading), limits, um(3))).toBe(verdict)
   })
 
   it('leave one single size when the gauge takes all of the room, and nothing beyond', () => {

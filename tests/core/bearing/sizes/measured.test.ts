@@ -131,18 +131,20 @@ describe('out-of-round and taper against limits of 6 µm', () => {
   it('of a taper for a length are judged by how far apart the planes are', () => {
     // 5 µm per 25 mm, three planes 20 mm apart from first to last: 2 µm from one to the next, 4 µm over all.
     const measuring = { planes: 3, directions: 1, taper: um(5), taperPer: mm(25), planesApart: mm(20) }
-    const said = (...sizes: number[]) =>
+    const faultsOf = (...sizes: number[]) =>
       shapeFaults(
         { ...pumpMains, measuring },
         'M2',
         'journal',
         measure(grid(...sizes.map((size) => [size])), steel),
       ).map(sentenceOf)
-    expect(said(51.99, 51.992, 51.994)).toEqual([])
-    expect(said(51.99, 51.992, 51.9941)).toEqual([
+    expect(faultsOf(51.99, 51.992, 51.994)).toEqual([])
+    expect(faultsOf(51.99, 51.992, 51.9941)).toEqual([
       'M2: the journal is tapered by 2.1 µm, allowed 2.0 µm. Have the journal ground to the next undersize.',
     ])
-    expect(said(51.99, 51.993, 51.99)).toEqual([expect.stringContaining('tapered by 3.0 µm, allowed 2.0 µm')])
+    expect(faultsOf(51.99, 51.993, 51.99)).toEqual([
+      expect.stringContaining('tapered by 3.0 µm, allowed 2.0 µm'),
+    ])
   })
 
   it('are not judged where the spec sets no limits', () => {

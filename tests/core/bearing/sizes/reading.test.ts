@@ -65,7 +65,7 @@ describe('a reading off a gauge', () => {
         ),
       }),
     )
-    let taken = 0
+    let readings = 0
     checkProperty(
       fc.property(anyReading, ({ unit, shown }) => {
         const typed = shown.toFixed(4)
@@ -74,12 +74,12 @@ describe('a reading off a gauge', () => {
         const size = readSize(typed, unit, bore)
         expect(size.ok).toBe(inMm > 62 && inMm < 65)
         if (!size.ok) return
-        taken += 1
+        readings += 1
         expect(Math.abs(size.value - inMm * 1e6)).toBeLessThanOrEqual(1)
       }),
       { numRuns: 1_000 },
     )
-    expect(taken).toBeGreaterThan(100)
+    expect(readings).toBeGreaterThan(100)
   })
 
   it.each(['62', '65'])('of %s mm, the edge of the range, is taken', (typed) => {

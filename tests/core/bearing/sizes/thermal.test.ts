@@ -51,23 +51,27 @@ describe('a part that was measured warm', () => {
 })
 
 describe('a temperature', () => {
-  const told = (t: number, of: 'measuring' | 'oil') => {
+  const readTemperature = (t: number, of: 'measuring' | 'oil') => {
     const temperature = sensibleTemperature(celsius(t), of)
     return temperature.ok ? temperature.value : sentenceOf(temperature.problem)
   }
 
   it('is taken where people measure and oil runs', () => {
-    expect([told(-10, 'measuring'), told(50, 'measuring'), told(200, 'oil')]).toEqual([-10, 50, 200])
+    expect([
+      readTemperature(-10, 'measuring'),
+      readTemperature(50, 'measuring'),
+      readTemperature(200, 'oil'),
+    ]).toEqual([-10, 50, 200])
   })
 
   it('of 900 °C is refused', () => {
-    expect(told(900, 'measuring')).toBe(
+    expect(readTemperature(900, 'measuring')).toBe(
       '900 °C is not a temperature for measuring at. Type one from −10 °C to 50 °C.',
     )
-    expect(told(900, 'oil')).toBe(
+    expect(readTemperature(900, 'oil')).toBe(
       '900 °C is not a temperature for oil in an engine. Type one from −40 °C to 200 °C.',
     )
-    expect(told(51, 'measuring')).toMatch(/^51 °C is not/)
+    expect(readTemperature(51, 'measuring')).toMatch(/^51 °C is not/)
   })
 })
 

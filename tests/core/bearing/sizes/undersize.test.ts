@@ -69,7 +69,7 @@ describe('a crank reground 0.25 mm under', () => {
 })
 
 describe('the undersize of a measured journal', () => {
-  const told = (journal: number, fit = pumpMains) => {
+  const undersizeAt = (journal: number, fit = pumpMains) => {
     const size = undersizeOf(fit, 'M2', mm(journal))
     return size.ok ? size.value : sentenceOf(size.problem)
   }
@@ -81,31 +81,31 @@ describe('the undersize of a measured journal', () => {
     [51.732, '0.25 under'],
     [51.49, '0.50 under'],
   ])('%d mm is %s', (journal, name) => {
-    expect(told(journal)).toBe(name)
+    expect(undersizeAt(journal)).toBe(name)
   })
 
   it('names the next size for a worn journal', () => {
-    expect(told(51.96)).toBe(
+    expect(undersizeAt(51.96)).toBe(
       'M2: a journal of 51.960 mm is neither standard nor an undersize. Measure again, or have it ground to ' +
         '0.25 under, 51.732 mm to 51.750 mm.',
     )
-    expect(told(51.731)).toMatch(/ground to 0.50 under, 51.482 mm to 51.500 mm/)
+    expect(undersizeAt(51.731)).toMatch(/ground to 0.50 under, 51.482 mm to 51.500 mm/)
   })
 
   it('names the next one in whatever order the spec lists them', () => {
     const reversed = { ...pumpMains, undersizes: pumpMains.undersizes.toReversed() }
-    expect(told(51.96, reversed)).toMatch(/ground to 0.25 under/)
-    expect(told(51.96)).toMatch(/ground to 0.25 under/)
+    expect(undersizeAt(51.96, reversed)).toMatch(/ground to 0.25 under/)
+    expect(undersizeAt(51.96)).toMatch(/ground to 0.25 under/)
   })
 
   it('names none below the last, and none for one that is too large', () => {
-    expect(told(51.4)).toMatch(/There is no undersize that it could be ground to/)
-    expect(told(52.01)).toMatch(/There is no undersize that it could be ground to/)
+    expect(undersizeAt(51.4)).toMatch(/There is no undersize that it could be ground to/)
+    expect(undersizeAt(52.01)).toMatch(/There is no undersize that it could be ground to/)
   })
 
   it('cannot be told without the sizes of the standard one', () => {
     const marks = pumpMains.journal.marks.map(({ mark }) => ({ mark }))
-    expect(told(51.75, { ...pumpMains, journal: { ...pumpMains.journal, marks } })).toMatch(
+    expect(undersizeAt(51.75, { ...pumpMains, journal: { ...pumpMains.journal, marks } })).toMatch(
       /^M2: the spec gives no sizes of the crank to tell an undersize by/,
     )
   })
@@ -128,14 +128,14 @@ describe('a used shell', () => {
     wornWall: mm(1.98),
     undersizes: [first!, { ...second!, wornWall: mm(2.225) }],
   }
-  const said = (undersize: string | null, wall: number) => {
+  const wornShellText = (undersize: string | null, wall: number) => {
     const problem = wornShell(worn, undersize, 'Single 1', mm(wall))
     return problem === null ? null : sentenceOf(problem)
   }
 
   it('may go back from its worn wall on, and not below it', () => {
-    expect(said(null, 1.98)).toBeNull()
-    expect(said(null, 1.979)).toBe(
+    expect(wornShellText(null, 1.98)).toBeNull()
+    expect(wornShellText(null, 1.979)).toBe(
       'Single 1: a wall of 1.979 mm is worn, and a used shell may go back from 1.980 mm on. Replace both halves of its bearing, and ' +
         'take it out of the tray.',
     )
@@ -144,8 +144,8 @@ describe('a used shell', () => {
   it('of an undersize has the worn wall that is printed for it, else half of the undersize more', () => {
     expect(wornWallOf(worn, '0.25 under')).toBe(mm(2.105))
     expect(wornWallOf(worn, '0.50 under')).toBe(mm(2.225))
-    expect([said('0.25 under', 2.105), said('0.50 under', 2.225)]).toEqual([null, null])
-    expect(said('0.50 under', 2.224)).toContain('2.225 mm')
+    expect([wornShellText('0.25 under', 2.105), wornShellText('0.50 under', 2.225)]).toEqual([null, null])
+    expect(wornShellText('0.50 under', 2.224)).toContain('2.225 mm')
   })
 
   it('is not judged where the spec gives no worn wall', () => {

@@ -29,11 +29,11 @@ describe('any tray', () => {
         const back = assigned(fit, tray, bearings.toReversed())
         const sizesOf = new Map(bearings.map(({ position, sizes }) => [position, sizes.bore.least]))
         // Bearings of one size are alike, so it is the sizes that the shells are told by.
-        const told = ({ filled }: ShellAssignment) =>
+        const shellsBySize = ({ filled }: ShellAssignment) =>
           filled
             .map(({ position, upper, lower }) => `${sizesOf.get(position)} ${upper.grade}/${lower.grade}`)
             .toSorted()
-        expect(told(back)).toEqual(told(there))
+        expect(shellsBySize(back)).toEqual(shellsBySize(there))
       }),
     )
   })

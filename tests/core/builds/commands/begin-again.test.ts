@@ -76,11 +76,11 @@ describe('a run that begins again, in a build', () => {
 })
 
 describe('a fastener that was loosened as the program had told the person to', () => {
-  const told = replaced({ cause: 'to-be-replaced' })
+  const outcome = replaced({ cause: 'to-be-replaced' })
   const isLoosened = ({ event }: { readonly event: BuildEvent }) => event.type === 'fastener-loosened'
 
   it('has the cause in its entry, and none of the program’s sentences', () => {
-    const [loosened] = told.entries.filter(isLoosened)
+    const [loosened] = outcome.entries.filter(isLoosened)
     expect(loosened?.event).toEqual({
       type: 'fastener-loosened',
       version: 1,
@@ -91,7 +91,7 @@ describe('a fastener that was loosened as the program had told the person to', (
   })
 
   it('is printed with the cause in words', () => {
-    const [correction] = buildSheet(told.spec, told.entries).corrections
+    const [correction] = buildSheet(outcome.spec, outcome.entries).corrections
     expect(answerText(en, correction!.reason!)).toBe('Too much: to be replaced')
   })
 
@@ -109,17 +109,19 @@ describe('a fastener that was loosened as the program had told the person to', (
   })
 
   it('is taken in from an earlier version, which wrote a sentence into the entry, and shown alike', () => {
-    const old = told.entries.map((entry): RecordedEvent => {
+    const old = outcome.entries.map((entry): RecordedEvent => {
       if (entry.event.type !== 'fastener-loosened') return entry
       const { cause: _, ...event } = entry.event
       return { ...entry, event: { ...event, reason: 'Too much: to be replaced' } }
     })
     expect(old.filter(isLoosened)).toHaveLength(1)
-    expect(ruleBrokenIn(told, old)).toBeNull()
-    expect(ruleBrokenIn(told, told.entries)).toBeNull()
-    expect(buildSheet(told.spec, old).corrections).toEqual(buildSheet(told.spec, told.entries).corrections)
-    const forged = old.map((entry) => (isLoosened(entry) ? told.entries[0]! : entry))
-    expect(ruleBrokenIn(told, forged)).not.toBeNull()
+    expect(ruleBrokenIn(outcome, old)).toBeNull()
+    expect(ruleBrokenIn(outcome, outcome.entries)).toBeNull()
+    expect(buildSheet(outcome.spec, old).corrections).toEqual(
+      buildSheet(outcome.spec, outcome.entries).corrections,
+    )
+    const forged = old.map((entry) => (isLoosened(entry) ? outcome.entries[0]! : entry))
+    expect(ruleBrokenIn(outcome, forged)).not.toBeNull()
   })
 })
 

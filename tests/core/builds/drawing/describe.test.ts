@@ -10,16 +10,16 @@ import { en } from '../../../../core/words/index.ts'
 const skerry = demoEngine('skerry-3')
 
 function tell(shop: Workshop, about: string, units: Units = { torque: 'N·m', length: 'mm' }): Description {
-  const told = descriptionOf(
+  const description = descriptionOf(
     { words: en, spec: shop.spec, state: shop.state, entries: shop.entries, units },
     about,
   )
-  if (told === null) throw new Error(`${about} is not described`)
-  return told
+  if (description === null) throw new Error(`${about} is not described`)
+  return description
 }
 
 /** Each line with its state before it and the person after it. */
-const said = ({ lines }: Description) =>
+const linesOf = ({ lines }: Description) =>
   lines.map(({ state, text, by }) => `${state}: ${text}${by === undefined ? '' : ` (${by.person})`}`)
 
 /** At the closing of the case, the first torque pass begun: 2 entries before it, 8 seated, fasteners 1 and 2 at 15 N·m. */
@@ -37,24 +37,24 @@ describe('a fastener', () => {
     while (shop.state.runs['sump']?.pulls.at(-1)?.pass !== 2) shop.goesOn()
     const [fastener] = shop.spec.procedures.find(({ id }) => id === 'sump')!.orders[0]!.sequence
     // It measured 80 mm before, and was tightened until it was 0.04 mm longer, at the middle of 5 to 12 N·m.
-    expect(said(tell(shop, `fastener/${fastener}`)).at(-1)).toBe(
+    expect(linesOf(tell(shop, `fastener/${fastener}`)).at(-1)).toBe(
       'done: Pass 3, tighten to a stretch: 0.020 mm to 0.040 mm · read 80.04 mm, 0.040 mm longer, at 8.5 N·m (Ada)',
     )
   })
 
   it('is told by number and place, thread, clamped length, and whether it may be used again', () => {
     const shop = new Workshop(skerry)
-    const told = tell(shop, 'fastener/case-1')
-    expect(told.title).toBe('Fastener 1, saddle 2, pump side')
-    expect(said(told).slice(0, 2)).toEqual([
+    const description = tell(shop, 'fastener/case-1')
+    expect(description.title).toBe('Fastener 1, saddle 2, pump side')
+    expect(linesOf(description).slice(0, 2)).toEqual([
       'plain: Case bolts: M10 × 1.25, 10.9, oiled, 92 mm clamped, on its washer',
       'plain: New each time: may be used once only',
     ])
-    expect(said(tell(shop, 'fastener/flange-9'))[1]).toBe('plain: May be used again')
+    expect(linesOf(tell(shop, 'fastener/flange-9'))[1]).toBe('plain: May be used again')
   })
 
   it('is told pass by pass with limits, readings, and who pulled it', () => {
-    expect(said(tell(inTheFirstTorque(), 'fastener/case-2')).slice(1)).toEqual([
+    expect(linesOf(tell(inTheFirstTorque(), 'fastener/case-2')).slice(1)).toEqual([
       'done: New each time: declared new (Ada)',
       'done: Pass 1, seat by hand · done (Ada)',
       'done: Pass 2, torque: 15 N·m (13.5 to 16.5) · read 15 N·m (Ada)',
@@ -64,14 +64,14 @@ describe('a fastener', () => {
   })
 
   it('is next in one pass only', () => {
-    const lines = said(tell(inTheFirstTorque(), 'fastener/case-3'))
+    const lines = linesOf(tell(inTheFirstTorque(), 'fastener/case-3'))
     expect(lines.filter((line) => line.startsWith('next'))).toEqual([
       'next: Pass 2, torque: 15 N·m (13.5 to 16.5)',
     ])
   })
 
   it('is told in the unit of the wrench in use: 15 N·m is 11.06 lbf·ft (NIST SP 811)', () => {
-    const lines = said(tell(inTheFirstTorque(), 'fastener/case-4', { torque: 'lbf·ft', length: 'in' }))
+    const lines = linesOf(tell(inTheFirstTorque(), 'fastener/case-4', { torque: 'lbf·ft', length: 'in' }))
     expect(lines).toContain('open: Pass 2, torque: 11.1 lbf·ft (10 to 12.1)')
   })
 
@@ -88,15 +88,17 @@ describe('a fastener', () => {
       moved: false,
       outOfOrder: null,
     })
-    expect(said(tell(shop, 'fastener/case-3'))).toContain(
+    expect(linesOf(tell(shop, 'fastener/case-3'))).toContain(
       'flagged: Pass 2, torque: 15 N·m (13.5 to 16.5) · read 18 N·m · too much (Ada)',
     )
     shop.person = 'Ben'
     shop.does({ type: 'note-problem', procedure, fastener: 'case-2', text: 'Thread feels rough' })
-    expect(said(tell(shop, 'fastener/case-2')).at(-1)).toBe('flagged: Fastener 2: Thread feels rough (Ben)')
+    expect(linesOf(tell(shop, 'fastener/case-2')).at(-1)).toBe(
+      'flagged: Fastener 2: Thread feels rough (Ben)',
+    )
     shop.person = 'Cy'
     shop.does({ type: 'answer-flag', procedure, flag: 2, answer: 'Chased, runs free' })
-    expect(said(tell(shop, 'fastener/case-2')).at(-1)).toBe(
+    expect(linesOf(tell(shop, 'fastener/case-2')).at(-1)).toBe(
       'done: Fastener 2: Thread feels rough · answered: Chased, runs free (Cy)',
     )
   })
@@ -114,7 +116,7 @@ describe('a fastener', () => {
       moved: false,
     } as const
     shop.does({ ...pull, outOfOrder })
-    expect(said(tell(shop, 'fastener/case-7'))).toContain(
+    expect(linesOf(tell(shop, 'fastener/case-7'))).toContain(
       `done: Pass 2, torque: 15 N·m (13.5 to 16.5) · read 15 N·m · before its turn: ${outOfOrder} (Ada)`,
     )
   })
@@ -128,7 +130,7 @@ describe('a half of a bearing', () => {
     const before = tell(shop, 'half/M2/upper')
     expect(before.title).toBe('Saddle M2, upper half')
     expect(before.grade).toMatchObject({ grade: 'T', pattern: 'bars' })
-    expect(said(before)).toEqual([
+    expect(linesOf(before)).toEqual([
       'plain: Grade T, pattern bars',
       'plain: The chart gives this for housing mark 2 and journal mark G.',
       'plain: Oil clearance 35 µm (26 to 44), inside the limits; 20 to 50 µm allowed',
@@ -138,14 +140,14 @@ describe('a half of a bearing', () => {
     ])
     shop.person = 'Ben'
     shop.does({ type: 'fit-half', step: 'fit-mains', position, half: 'upper' })
-    expect(said(tell(shop, 'half/M2/upper'))).toContain('done: In place (Ben)')
+    expect(linesOf(tell(shop, 'half/M2/upper'))).toContain('done: In place (Ben)')
   })
 
   it('is a proposal while shells are chosen, and unknown before marks are noted', () => {
     const shop = new Workshop(skerry)
-    expect(said(tell(shop, 'half/M2/upper'))[0]).toBe('plain: Shell not chosen yet')
+    expect(linesOf(tell(shop, 'half/M2/upper'))[0]).toBe('plain: Shell not chosen yet')
     shop.worksUpTo('choose-mains')
-    expect(said(tell(shop, 'half/M2/upper'))[0]).toBe('plain: Proposed: grade T, pattern bars')
+    expect(linesOf(tell(shop, 'half/M2/upper'))[0]).toBe('plain: Proposed: grade T, pattern bars')
   })
 
   it('says a person’s own reason, and flags a clearance that may leave the limits', () => {
@@ -156,7 +158,7 @@ describe('a half of a bearing', () => {
       ...{ position: 'M1', half, grade: 'R', reason: 'Nothing else there.' },
     }))
     shop.does({ type: 'choose-shells', step: 'choose-mains', others })
-    const lines = said(tell(shop, 'half/M1/lower'))
+    const lines = linesOf(tell(shop, 'half/M1/lower'))
     expect(lines[1]).toBe('plain: Nothing else there.')
     expect(lines[2]).toMatch(/^flagged: Oil clearance 59 µm .*, may be too loose; 20 to 50 µm allowed$/)
   })
@@ -183,19 +185,23 @@ describe('the rest of the drawing', () => {
     ['nose', 'Nose', 'plain: The front end of the crank: everything is counted from here'],
     ['drive', 'Drive end', 'plain: The end of the crank that drives, opposite the nose'],
   ])('%s is told', (about, title, line) => {
-    const told = tell(shop, about)
-    expect(told.title).toBe(title)
-    expect(said(told)).toContain(line)
+    const description = tell(shop, about)
+    expect(description.title).toBe(title)
+    expect(linesOf(description)).toContain(line)
   })
 
   it('tells the checks of a face with what was read and who looked', () => {
-    expect(said(tell(shop, 'face/joint')).join('\n')).toMatch(/done: End float: good, read 0\.\d+ mm \(Ada\)/)
-    expect(said(tell(shop, 'thrust/M3')).join('\n')).toMatch(/done: End float: good, read 0\.\d+ mm \(Ada\)/)
+    expect(linesOf(tell(shop, 'face/joint')).join('\n')).toMatch(
+      /done: End float: good, read 0\.\d+ mm \(Ada\)/,
+    )
+    expect(linesOf(tell(shop, 'thrust/M3')).join('\n')).toMatch(
+      /done: End float: good, read 0\.\d+ mm \(Ada\)/,
+    )
   })
 
   it('has nothing to say of what the spec does not know', () => {
     const units = { torque: 'N·m', length: 'mm' } as const
-    const told = { words: en, spec: skerry, state: shop.state, entries: shop.entries, units }
+    const context = { words: en, spec: skerry, state: shop.state, entries: shop.entries, units }
     for (const about of [
       'fastener/none',
       'half/M9/upper',
@@ -204,7 +210,7 @@ describe('the rest of the drawing', () => {
       'bead/none',
       'face/lid',
     ])
-      expect(descriptionOf(told, about), about).toBeNull()
+      expect(descriptionOf(context, about), about).toBeNull()
   })
 })
 

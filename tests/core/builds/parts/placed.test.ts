@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { audit } from '../../../../core/audit/index.ts'
 import {
-  askedWork,
+  placeRounds,
   buildSheet,
   decide,
   isStepDone,
@@ -90,7 +90,7 @@ describe('marks that must meet', () => {
     shop.does({ ...undo, round: 1 })
     const step = shop.step('timing')
     if (!('places' in step)) throw new Error('the step has no places')
-    const open = askedWork(shop.state, step).filter(({ done }) => done === null)
+    const open = placeRounds(shop.state, step).filter(({ done }) => done === null)
     expect(open.map(({ place, round }) => `${place.id} ${round}`)).toEqual(['pump 1', 'pump 2'])
   })
 })

@@ -52,16 +52,16 @@ describe('the entry by which a step was done', () => {
 
   it('is found for every step of a whole build, at each of its entries, as by asking after each', () => {
     const shop = new Workshop(skerry)
-    let asked = 0
+    let checks = 0
     for (const { id } of skerry.steps) {
       while (!isWorkDone(skerry, shop.state, shop.step(id))) {
         shop.goesOn()
         if (shop.entries.length % 7 !== 0) continue
         expect(found(shop)).toEqual(askedAfterEach(shop))
-        asked += 1
+        checks += 1
       }
     }
-    expect(asked).toBeGreaterThan(10)
+    expect(checks).toBeGreaterThan(10)
     expect(Object.keys(found(shop)).toSorted()).toEqual(skerry.steps.map(({ id }) => id).toSorted())
     expect(found(shop)).toEqual(askedAfterEach(shop))
   })

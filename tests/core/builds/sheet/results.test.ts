@@ -107,7 +107,7 @@ describe('what a pass came to', () => {
   })
 
   it('has a row for each target, and each wrench once with its number and its calibration', () => {
-    const held = { wrench: 'Click 20–100', number: '4711', calibrated: '2026-03-31' }
+    const wrenchUsed = { wrench: 'Click 20–100', number: '4711', calibrated: '2026-03-31' }
     const other = {
       ...torque,
       target: newtonMetres(30),
@@ -116,14 +116,14 @@ describe('what a pass came to', () => {
     } as const
     const rows = passResults({
       pulls: [
-        read('1', '24', { held }),
-        read('2', '30', { window: other, held }),
-        read('3', '24', { held: { ...held } }),
+        read('1', '24', { held: wrenchUsed }),
+        read('2', '30', { window: other, held: wrenchUsed }),
+        read('3', '24', { held: { ...wrenchUsed } }),
       ],
     })
     expect(rows.map(({ count, wrenches }) => [count, wrenches])).toEqual([
-      [2, [held]],
-      [1, [held]],
+      [2, [wrenchUsed]],
+      [1, [wrenchUsed]],
     ])
   })
 })

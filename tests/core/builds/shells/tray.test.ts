@@ -37,13 +37,13 @@ describe('choosing from the tray', () => {
     const shop = new Workshop(spec)
     shop.does({ type: 'note-marks', step: 'case-marks', typed: '1 2 3 2' })
     shop.does({ type: 'note-marks', step: 'crank-marks', typed: 'H G F G' })
-    const asked = (wall: string, count = '1') => tray(line('T', count, wall))
-    expect(shop.refuses(asked('1.479'))).toContain(
+    const trayOf = (wall: string, count = '1') => tray(line('T', count, wall))
+    expect(shop.refuses(trayOf('1.479'))).toContain(
       'T 1.479: a wall of 1.479 mm is worn, and a used shell may go back from 1.480 mm on. Replace both halves',
     )
     // One that is no longer there may stay on the list.
-    shop.does(asked('1.479', '0'))
-    shop.does(asked('1.480'))
+    shop.does(trayOf('1.479', '0'))
+    shop.does(trayOf('1.480'))
   })
 
   it('mixes neighbours, the thicker one below, before it orders', () => {

@@ -46,12 +46,12 @@ export function solvedAfresh(flange: Flange, pulls: readonly FlangePull[], solve
     return bolts.map(({ stiffness, node }, index) => stiffness * Math.max(0, nuts[index]! - at[3 * node]!))
   })
 
-  function rest(nuts: readonly (number | null)[], held: { node: number; newtons: number } | null) {
+  function rest(nuts: readonly (number | null)[], nutBeingTurned: { node: number; newtons: number } | null) {
     boltsAct = boltsAct.map((acts, index) => acts && nuts[index] !== null)
     for (let round = 0; round < 100; round += 1) {
       const entries = new Map(beams)
       const forces: number[] = flange.nodes.flatMap(({ weightN = 0 }) => [weightN, 0, 0])
-      if (held !== null) forces[3 * held.node]! += held.newtons
+      if (nutBeingTurned !== null) forces[3 * nutBeingTurned.node]! += nutBeingTurned.newtons
       pads.forEach((pad, index) => padsAct[index] && addSpring(entries, flangeSize, pad))
       bolts.forEach((bolt, index) => {
         if (!boltsAct[index]) return

@@ -7,7 +7,7 @@ import { stiffnessEntries } from './afresh.ts'
 import { bar, ring, ringWithWall } from './flanges.ts'
 
 /** How many fronts have to be worked out again, at most, when one node changes. */
-function deepest(count: number, links: readonly (readonly [number, number])[]): number {
+function longestPath(count: number, links: readonly (readonly [number, number])[]): number {
   const fronts = eliminationOf(count, links)
   const borders = new Map(fronts.map(({ node, border }) => [node, border]))
   const depth = (node: number): number => {
@@ -37,8 +37,8 @@ describe('taking a network apart', () => {
   })
 
   it('is as deep as the logarithm: a chain of 1,000 has at most 12 fronts above each other', () => {
-    expect(deepest(1000, chain(1000))).toBeLessThanOrEqual(12)
-    expect(deepest(1000, [...chain(1000), [999, 0]])).toBeLessThanOrEqual(12)
+    expect(longestPath(1000, chain(1000))).toBeLessThanOrEqual(12)
+    expect(longestPath(1000, [...chain(1000), [999, 0]])).toBeLessThanOrEqual(12)
   })
 })
 
@@ -54,7 +54,7 @@ function solved(network: CondensedNetwork, flange: Flange): Float64Array {
   return found
 }
 
-function held(flange: Flange): CondensedNetwork {
+function networkOf(flange: Flange): CondensedNetwork {
   const network = new CondensedNetwork(flange)
   flange.nodes.forEach((_, node) => network.setSprings(node, holds(node)))
   return network
@@ -76,13 +76,13 @@ describe.each([
       }),
     )
     const theirs = solve(matrix, Matrix.columnVector([...forces(flange)])).to1DArray()
-    const ours = solved(held(flange), flange)
+    const ours = solved(networkOf(flange), flange)
     const most = Math.max(...theirs.map(Math.abs))
     theirs.forEach((value, freedom) => expect(Math.abs(value - ours[freedom]!) / most).toBeLessThan(1e-10))
   })
 
   it('are after a change the same to the last bit as if they had been made again', () => {
-    const network = held(flange)
+    const network = networkOf(flange)
     solved(network, flange)
     for (const node of [3, 17, 3]) network.setSprings(node, holds(node, node + 2))
     solved(network, flange)

@@ -4,7 +4,7 @@ import { inMillimetres, newtons } from '../../../../core/quantity/index.ts'
 import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { pullsOf } from '../../../../core/tightening/index.ts'
 import { demoDraft, demoIds, demoSpec, named, specOf } from '../../engine/demo.ts'
-import { given } from '../workshop.ts'
+import { valueOf } from '../workshop.ts'
 import { en } from '../../../../core/words/index.ts'
 
 /** The edge as the spec gives it, or else a rectangle 15 mm outside the fasteners. */
@@ -25,14 +25,14 @@ function outlineOf(spec: EngineSpec, faceId: string): readonly Point[] {
 }
 
 function modelOf(spec: EngineSpec, face: string, between: Between = 'metal'): Flange {
-  return given(flangeOf(spec, face, outlineOf(spec, face), between))
+  return valueOf(flangeOf(spec, face, outlineOf(spec, face), between))
 }
 
 /** What each fastener holds after the procedure, by id. */
 function heldAfter(spec: EngineSpec, procedureId: string, between: Between = 'metal') {
   const procedure = named(spec.procedures, procedureId)
   const flange = modelOf(spec, procedure.face, between)
-  const { afterPulls } = clampMap(flange, given(pullsOf(spec, procedure)))
+  const { afterPulls } = clampMap(flange, valueOf(pullsOf(spec, procedure)))
   return new Map(flange.bolts.map(({ id }, place) => [id, afterPulls.at(-1)!.loads[place]!]))
 }
 
@@ -120,8 +120,8 @@ describe('a procedure on the flange of an engine', () => {
   it('costs bolts more of their load over a gasket than metal on metal', () => {
     const spec = demoSpec('skerry-3')
     const spread = (between: Between) => {
-      const held = [...heldAfter(spec, 'sump', between).values()]
-      return Math.max(...held) / Math.min(...held)
+      const loads = [...heldAfter(spec, 'sump', between).values()]
+      return Math.max(...loads) / Math.min(...loads)
     }
     expect(spread('gasket')).toBeGreaterThan(spread('metal'))
   })

@@ -114,13 +114,13 @@ describe('the way to the next fastener', () => {
 describe('a bearing', () => {
   it('is told by half, with grade, whether it lies in its place, and the clearance', () => {
     const { rows } = sceneOf(en, spec, factsAt(spec, 'joint', 'under way'), view, sheet)
-    const told = (about: string) => rows.find((each) => each.about === about)
-    expect(told('half/M1/upper')).toEqual({
+    const rowAbout = (about: string) => rows.find((each) => each.about === about)
+    expect(rowAbout('half/M1/upper')).toEqual({
       about: 'half/M1/upper',
       text: 'Saddle M1 upper: grade R, fitted, 36 µm',
       state: 'fitted',
     })
-    expect(told('half/M2/lower')).toMatchObject({
+    expect(rowAbout('half/M2/lower')).toMatchObject({
       text: 'Saddle M2 lower: grade T, fitted, 37 µm, outside the limits',
       state: 'out-of-limits',
     })

@@ -95,18 +95,18 @@ describe('a drawn instrument, read back from where its lines stand', () => {
 
 describe('a measure drill', () => {
   it('asks on any engine for what its drawings read', () => {
-    let asked = 0
+    let questions = 0
     checkProperty(
       fc.property(fc.oneof(fc.constantFrom(...demos), anyEngine), seeds, (spec, seed) => {
         for (const question of measureDrill(spec, seed).questions) {
           expect(readBack(question)).toBe(readingOf(question))
           expect(judgeReading(question, readingOf(question))).toBeNull()
-          asked += 1
+          questions += 1
         }
       }),
       { numRuns: 100, leastShare: 0.95 },
     )
-    expect(asked).toBeGreaterThanOrEqual(500)
+    expect(questions).toBeGreaterThanOrEqual(500)
   })
 
   it('is about the size of the engine’s own bearings, the same for the same seed, and there without any saddle', () => {

@@ -35,7 +35,7 @@ const middleOf = (scene: Scene, about: string) => {
 
 describe('a mirror drill', () => {
   it('asks for places that can be tapped on a drawing that does not lie as printed', () => {
-    let asked = 0
+    let questions = 0
     checkProperty(
       fc.property(engines, seeds, (spec, seed) => {
         for (const question of mirrorDrill(spec, seed)!.questions) {
@@ -44,16 +44,16 @@ describe('a mirror drill', () => {
           const { x, y } = middleOf(scene, question.key)
           expect(aboutAt(scene, { x, y }, 0.01)).toBe(question.key)
           expect(judgeMirror(spec, question, question.key)).toBeNull()
-          asked += 1
+          questions += 1
         }
       }),
       { numRuns: 60, leastShare: 0.95 },
     )
-    expect(asked).toBeGreaterThan(150)
+    expect(questions).toBeGreaterThan(150)
   })
 
   it('asks for the fastener that has that number on the same drawing with its numbers', () => {
-    let asked = 0
+    let questions = 0
     checkProperty(
       fc.property(engines, seeds, (spec, seed) => {
         for (const question of mirrorDrill(spec, seed)!.questions) {
@@ -63,16 +63,16 @@ describe('a mirror drill', () => {
             (shape) => shape.kind === 'text' && shape.text === number && shape.about?.startsWith('fastener/'),
           )
           expect(named.map(({ about }) => about)).toEqual([question.key])
-          asked += 1
+          questions += 1
         }
       }),
       { numRuns: 60, leastShare: 0.8 },
     )
-    expect(asked).toBeGreaterThan(80)
+    expect(questions).toBeGreaterThan(80)
   })
 
   it('asks for the saddle that comes in that place from the arrow at the nose', () => {
-    let asked = 0
+    let questions = 0
     checkProperty(
       fc.property(engines, seeds, (spec, seed) => {
         for (const question of mirrorDrill(spec, seed)!.questions) {
@@ -90,12 +90,12 @@ describe('a mirror drill', () => {
           expect(fromNose[place]!.about).toBe(question.key)
           // A half that lies with its joint up is seen from above; the upper one had to be turned over for it.
           expect(question.view.from).toBe(question.half === 'upper' ? 'below' : 'above')
-          asked += 1
+          questions += 1
         }
       }),
       { numRuns: 60, leastShare: 0.8 },
     )
-    expect(asked).toBeGreaterThan(80)
+    expect(questions).toBeGreaterThan(80)
   })
 
   it('says mirrored where three places go round the other way than on the printed drawing, and only there', () => {

@@ -68,18 +68,18 @@ function runUpTo({ procedure, pass, before, key }: OrderDrill, named: number): R
 
 describe('an order drill', () => {
   it('asks, at each place of any engine, for the fastener that a run would ask for', () => {
-    let asked = 0
+    let questions = 0
     checkProperty(
       fc.property(fc.oneof(fc.constantFrom(...demos), ordered), seeds, (spec, seed) => {
         const drill = orderDrill(spec, seed)!
         drill.key.forEach((fastener, named) => {
           expect(nextPull(drill.procedure, runUpTo(drill, named))).toEqual({ pass: drill.pass, fastener })
-          asked += 1
+          questions += 1
         })
       }),
       { numRuns: 60, leastShare: 0.95 },
     )
-    expect(asked).toBeGreaterThan(300)
+    expect(questions).toBeGreaterThan(300)
   })
 
   it('is done without an error by who answers with its key, and has what follows among its choices', () => {

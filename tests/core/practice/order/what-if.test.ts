@@ -28,8 +28,8 @@ describe('an order that is tried', () => {
         const tried = inTriedOrder(procedure, order)
         for (const pass of procedure.passes.keys()) {
           const pulled = plannedIn(tried, pass).flatMap(({ fastener }) => fastener ?? [])
-          const given = plannedIn(procedure, pass).flatMap(({ fastener }) => fastener ?? [])
-          expect(pulled.toSorted()).toEqual(given.toSorted())
+          const specOrder = plannedIn(procedure, pass).flatMap(({ fastener }) => fastener ?? [])
+          expect(pulled.toSorted()).toEqual(specOrder.toSorted())
           // A loosening pass goes backwards.
           const places = pulled.map((id) => order.indexOf(id))
           const rising = places.toSorted((a, b) => a - b)

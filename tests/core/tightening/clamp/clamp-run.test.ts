@@ -26,8 +26,8 @@ const asGiven = runOf('spec')
 
 /** A run of two bolts in two passes of which only the loads matter: a hand-written one, not the model's. */
 function runWith(loads: readonly (readonly [number, number])[]): ClampRun {
-  const stateOf = (held: readonly number[]): ClampState => ({
-    ...{ loads: held.map(newtons), sinkMm: [], openShare: 0 },
+  const stateOf = (newtonsAt: readonly number[]): ClampState => ({
+    ...{ loads: newtonsAt.map(newtons), sinkMm: [], openShare: 0 },
   })
   const pulls = [
     { pass: 0, bolt: 'a' },
@@ -61,8 +61,8 @@ describe('what fasteners hold, pull by pull', () => {
   it('is said of all fasteners of the run in the end, and never of others on the same face', () => {
     const others = spec.fasteners.filter(({ id, face }) => face === procedure.face && !asGiven.own.has(id))
     expect(others.length).toBeGreaterThan(0)
-    const held = loadsAfter(asGiven, asGiven.pulls.length)
-    expect([...held.keys()].sort()).toEqual([...asGiven.own].sort())
+    const loads = loadsAfter(asGiven, asGiven.pulls.length)
+    expect([...loads.keys()].sort()).toEqual([...asGiven.own].sort())
   })
 
   it('is a state for each pull: at rest before the first, the last one from then on', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { engineSpec } from '../../../../core/engine/index.ts'
 import { pullsOf } from '../../../../core/tightening/index.ts'
-import { given } from '../../joint/workshop.ts'
+import { valueOf } from '../../joint/workshop.ts'
 import { demoDraft, demoSpec, named } from '../../engine/demo.ts'
 
 /** The rods of Skerry 3 pulled by passes of our own: oiled M8×1, 12.9, 11 mm across flats. */
@@ -10,7 +10,7 @@ function pulled(passes: readonly object[]) {
   const procedure = named(draft.procedures, 'rods')
   const order = { id: 'pair', sequence: ['rod-1', 'rod-2'] }
   const spec = engineSpec.parse({ ...draft, procedures: [{ ...procedure, orders: [order], passes }] })
-  return given(pullsOf(spec, spec.procedures[0]!))
+  return valueOf(pullsOf(spec, spec.procedures[0]!))
 }
 
 describe('a procedure as pulls of a flange', () => {
@@ -76,6 +76,6 @@ describe('a procedure as pulls of a flange', () => {
   it('leaves out fasteners of another face', () => {
     const spec = demoSpec('skerry-3')
     const procedure = { ...named(spec.procedures, 'rods'), face: 'sump' }
-    expect(given(pullsOf(spec, procedure))).toEqual([])
+    expect(valueOf(pullsOf(spec, procedure))).toEqual([])
   })
 })

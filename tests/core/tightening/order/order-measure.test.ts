@@ -75,8 +75,8 @@ describe('the measure of an order', () => {
 
   it('finds a line down one side, and the first of two as long', () => {
     expect(measure(caps, 'a1 a2 a3 a4 a5 b5 b4 b3 b2 b1')).toMatchObject({ inLine: 4 })
-    const twice = measure(caps, 'a1 a2 a3 a4 a5 b5 b4 b3 b2 b1').said.filter((said) =>
-      said.includes('in a row'),
+    const twice = measure(caps, 'a1 a2 a3 a4 a5 b5 b4 b3 b2 b1').said.filter((remark) =>
+      remark.includes('in a row'),
     )
     expect(twice).toEqual([expect.stringContaining('From a1 to a5 it goes 4 times in a row')])
   })

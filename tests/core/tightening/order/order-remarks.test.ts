@@ -3,7 +3,11 @@ import { sentenceOf } from '../../../../core/problem/index.ts'
 import { orderRemarks } from '../../../../core/tightening/index.ts'
 import { demoSpec, named } from '../../engine/demo.ts'
 
-function said(demo: string, procedureId: string, turned: (sequence: string[]) => string[] = (same) => same) {
+function remarksOn(
+  demo: string,
+  procedureId: string,
+  turned: (sequence: string[]) => string[] = (same) => same,
+) {
   const spec = demoSpec(demo)
   const { face, orders } = named(spec.procedures, procedureId)
   return orderRemarks(spec, face, turned([...orders[0]!.sequence])).map(sentenceOf)
@@ -15,8 +19,8 @@ const ofCaps = (count: number) =>
 
 describe('what is unusual about an order', () => {
   it('is measured over the whole of a joint that is one piece', () => {
-    expect(said('skerry-3', 'case')).toEqual([])
-    expect(said('skerry-3', 'case', (sequence) => sequence.toReversed())).toHaveLength(2)
+    expect(remarksOn('skerry-3', 'case')).toEqual([])
+    expect(remarksOn('skerry-3', 'case', (sequence) => sequence.toReversed())).toHaveLength(2)
   })
 
   it('says that there are caps from two on', () => {
@@ -29,8 +33,8 @@ describe('what is unusual about an order', () => {
   })
 
   it('is measured cap by cap where the caps are separate, and says so', () => {
-    expect(said('skerry-3', 'rods')).toEqual([ofCaps(3)])
-    expect(said('tarn-4', 'caps')).toEqual([ofCaps(5)])
-    expect(said('tarn-4', 'caps', (sequence) => sequence.toReversed())).toEqual([ofCaps(5)])
+    expect(remarksOn('skerry-3', 'rods')).toEqual([ofCaps(3)])
+    expect(remarksOn('tarn-4', 'caps')).toEqual([ofCaps(5)])
+    expect(remarksOn('tarn-4', 'caps', (sequence) => sequence.toReversed())).toEqual([ofCaps(5)])
   })
 })

@@ -16,7 +16,7 @@ function atAngle(): Bench {
   return bench
 }
 
-const taken = (bench: Bench, typed: string, unit: Reading['unit']) => {
+const verdictOf = (bench: Bench, typed: string, unit: Reading['unit']) => {
   bench.does(pull(bench.next!, [typed, unit]))
   const { reading, verdict } = bench.run!.pulls.at(-1)!
   return { reading, verdict }
@@ -26,32 +26,32 @@ const refused = (bench: Bench, typed: string, unit: Reading['unit']) =>
 
 describe('a torque reading', () => {
   it('is kept as typed, with its value and unit', () => {
-    expect(taken(atTorque(), ' 24,5 ', 'N·m')).toEqual({
+    expect(verdictOf(atTorque(), ' 24,5 ', 'N·m')).toEqual({
       reading: { typed: ' 24,5 ', value: 24.5, unit: 'N·m' },
       verdict: 'within',
     })
   })
 
   it('may be in any unit of torque: 18 lbf·ft is 24.4 N·m, 210 lbf·in is 23.7, 2.45 kgf·m is 24.0', () => {
-    expect(taken(atTorque(), '18', 'lbf·ft').verdict).toBe('within')
-    expect(taken(atTorque(), '210', 'lbf·in').verdict).toBe('within')
-    expect(taken(atTorque(), '2.45', 'kgf·m').verdict).toBe('within')
+    expect(verdictOf(atTorque(), '18', 'lbf·ft').verdict).toBe('within')
+    expect(verdictOf(atTorque(), '210', 'lbf·in').verdict).toBe('within')
+    expect(verdictOf(atTorque(), '2.45', 'kgf·m').verdict).toBe('within')
   })
 
   it('that brings its own unit, as gauges do, is in that unit', () => {
-    expect(taken(atTorque(), '212 in-lb', 'N·m')).toEqual({
+    expect(verdictOf(atTorque(), '212 in-lb', 'N·m')).toEqual({
       reading: { typed: '212 in-lb', value: 212, unit: 'lbf·in' },
       verdict: 'within',
     })
   })
 
   it('below the least is under, above the most is over', () => {
-    expect(taken(atTorque(), '22.7', 'N·m').verdict).toBe('under')
-    expect(taken(atTorque(), '25.3', 'N·m').verdict).toBe('over')
+    expect(verdictOf(atTorque(), '22.7', 'N·m').verdict).toBe('under')
+    expect(verdictOf(atTorque(), '25.3', 'N·m').verdict).toBe('over')
   })
 
   it('of nothing at all is a reading, and under', () => {
-    expect(taken(atTorque(), '0', 'N·m').verdict).toBe('under')
+    expect(verdictOf(atTorque(), '0', 'N·m').verdict).toBe('under')
   })
 
   it.each([
@@ -76,12 +76,12 @@ describe('a torque reading', () => {
 
 describe('an angle reading', () => {
   it('is in degrees', () => {
-    expect(taken(atAngle(), '60°', '°')).toEqual({
+    expect(verdictOf(atAngle(), '60°', '°')).toEqual({
       reading: { typed: '60°', value: 60, unit: '°' },
       verdict: 'within',
     })
-    expect(taken(atAngle(), '63', '°').verdict).toBe('within')
-    expect(taken(atAngle(), '63,5', '°').verdict).toBe('over')
+    expect(verdictOf(atAngle(), '63', '°').verdict).toBe('within')
+    expect(verdictOf(atAngle(), '63,5', '°').verdict).toBe('over')
   })
 
   it('is not given in a unit of torque', () => {

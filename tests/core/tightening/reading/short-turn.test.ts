@@ -19,13 +19,13 @@ function turned(by: string): Bench {
   return rods
 }
 
-const said = (bench: Bench) =>
+const flagText = (bench: Bench) =>
   sentenceOf(flagProblem(bench.spec, bench.procedure, bench.run!, bench.run!.flags.at(-1)!))
 
 describe('a turn that came short', () => {
   it('is turned on by what is left, from where it stands', () => {
     const rods = turned('40')
-    expect(said(rods)).toBe(
+    expect(flagText(rods)).toBe(
       'Fastener R1: turned 40°, allowed 57 to 63: too little. Leave it where it stands and turn it on by 20° (17° to 23°).',
     )
     expect(rods.next).toEqual({ pass: 1, fastener: 'rod-1' })
@@ -54,14 +54,14 @@ describe('a turn that came short', () => {
     const rods = turned('40')
     rods.does(pull(rods.next!, ['60', '°']))
     expect(rods.run!.flags.at(-1)).toMatchObject({ about: 'over', answer: null })
-    expect(said(rods)).toContain('100° in all, allowed 57 to 63: too much')
-    expect(said(rods)).toContain('fit a new one')
+    expect(flagText(rods)).toContain('100° in all, allowed 57 to 63: too much')
+    expect(flagText(rods)).toContain('fit a new one')
   })
 
   it('counts in all from a single degree on', () => {
     const rods = turned('1')
     rods.does(pull(rods.next!, ['70', '°']))
-    expect(said(rods)).toContain('71° in all, allowed 57 to 63')
+    expect(flagText(rods)).toContain('71° in all, allowed 57 to 63')
   })
 
   it('may come short again, and is turned on from there', () => {

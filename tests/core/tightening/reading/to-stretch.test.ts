@@ -151,14 +151,17 @@ describe('a fastener that is tightened until it is 0.019 to 0.024 in longer, at 
   it('has the torque of the fastener, not of the scale, where an adapter is between', () => {
     const bench = snug()
     // 12 in and a 4 in adapter: 60 on the scale are 80 at the stud, 70 are 93.
-    const held = {
+    const wrenchUsed = {
       wrench: 'Click 100',
       length_nm: 304_800_000,
       adapter: { name: 'Crowfoot', offset_nm: 101_600_000, angle_deg: 0 },
     }
-    bench.does({ ...pull(cap, ['6.02', 'in'], { torque: ['60', 'lbf·ft'] }), held })
-    expect(bench.run?.pulls.at(-1)).toMatchObject({ verdict: 'within', held })
-    bench.does({ ...pull({ ...cap, fastener: 'cap-2' }, ['6.02', 'in'], { torque: ['70', 'lbf·ft'] }), held })
+    bench.does({ ...pull(cap, ['6.02', 'in'], { torque: ['60', 'lbf·ft'] }), held: wrenchUsed })
+    expect(bench.run?.pulls.at(-1)).toMatchObject({ verdict: 'within', held: wrenchUsed })
+    bench.does({
+      ...pull({ ...cap, fastener: 'cap-2' }, ['6.02', 'in'], { torque: ['70', 'lbf·ft'] }),
+      held: wrenchUsed,
+    })
     expect(bench.run?.pulls.at(-1)).toMatchObject({ verdict: 'over' })
   })
 

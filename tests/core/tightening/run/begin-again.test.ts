@@ -92,15 +92,15 @@ describe('a bolt that is loosened beside one that had too much', () => {
   it('has its own reason where nothing was too much, though a cause is named', () => {
     const caps = Bench.started('caps')
     caps.pullsNext()
-    const asked = { type: 'loosen-fastener', fastener: 'cap-1', cause: 'to-begin-again' } as const
-    expect(caps.refuses({ ...asked, reason: '' })).toContain('Say why')
-    expect(caps.does({ ...asked, reason: 'Washer forgotten' })).toEqual([
+    const command = { type: 'loosen-fastener', fastener: 'cap-1', cause: 'to-begin-again' } as const
+    expect(caps.refuses({ ...command, reason: '' })).toContain('Say why')
+    expect(caps.does({ ...command, reason: 'Washer forgotten' })).toEqual([
       {
         ...{ type: 'fastener-loosened', version: 1, procedure: 'caps', fastener: 'cap-1' },
         reason: 'Washer forgotten',
       },
     ])
-    const [loosened, answered] = tooMuch().does({ ...asked, reason: '' })
+    const [loosened, answered] = tooMuch().does({ ...command, reason: '' })
     expect(loosened).toMatchObject({ type: 'fastener-loosened', cause: 'to-begin-again' })
     expect(loosened).not.toHaveProperty('reason')
     expect(answered).toMatchObject({ type: 'flag-answered', deed: 'begun-again' })

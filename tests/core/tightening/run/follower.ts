@@ -136,17 +136,17 @@ export class Follower {
       return
     }
     if (window === null || !('target' in window)) throw new Error('nothing to reach')
-    const asked = (window.target + ran.onTop) * (1 + by.off)
+    const target = (window.target + ran.onTop) * (1 + by.off)
     const whole = windowOf(pass, fastener) as typeof window
     bolt.tightened = true
     let came: number
     if (window.kind === 'angle') {
-      came = (bolt.turned.get(planned.pass) ?? 0) + asked
+      came = (bolt.turned.get(planned.pass) ?? 0) + target
       bolt.turned.set(planned.pass, came)
     } else {
       // What runs the nut down does not clamp, and counts only where the spec's torque has it in it.
-      came = asked - ran.uncounted
-      bolt.torque = Math.max(bolt.torque, asked - bolt.runsDownAt)
+      came = target - ran.uncounted
+      bolt.torque = Math.max(bolt.torque, target - bolt.runsDownAt)
       bolt.longer = bolt.torque * bolt.mmPerTorque
     }
     if (pass.step !== undefined) reached.inSteps += 1
@@ -170,8 +170,8 @@ export class Follower {
     // Who is off knows it from the scale; the click or the mark alone says that it is as asked.
     const reads = by.reads || by.off !== 0
     const share = by.adapter && window.kind === 'torque' ? 3 / 4 : 1
-    const read = String(asked * share)
-    const typed = by.typo ? String(asked * share * 10) : read
+    const read = String(target * share)
+    const typed = by.typo ? String(target * share * 10) : read
     const unit = window.kind === 'angle' ? '°' : 'N·m'
     bench.does({
       ...pull(planned, reads ? [typed, unit] : null),

@@ -35,10 +35,10 @@ export function runsDown(bench: Bench, bolt: Bolt, planned: PlannedPull, { typo 
   }
   expect(touches, 'asked what it takes to run down while it touches').toBe(false)
   expect(bench.refuses(pull(planned, null))).toContain('before the fastener touches')
-  const said = (torque: number) => ({ running: { typed: String(torque), unit: 'N·m' as const } })
+  const runningReading = (torque: number) => ({ running: { typed: String(torque), unit: 'N·m' as const } })
   const slipped = typo ? 10 * bolt.runsDownAt : bolt.runsDownAt
   if (slipped > mostToRunDown) {
-    expect(bench.refuses({ ...pull(planned, null), ...said(slipped) })).toContain('undo it')
+    expect(bench.refuses({ ...pull(planned, null), ...runningReading(slipped) })).toContain('undo it')
     if (bolt.runsDownAt > mostToRunDown) {
       bolt.runsDownAt = 0.8 * mostToRunDown
       reached.runsTooHard += 1
@@ -46,5 +46,5 @@ export function runsDown(bench: Bench, bolt: Bolt, planned: PlannedPull, { typo 
   }
   reached[pass.kind === 'seat' ? 'runDownSeated' : 'runDown'] += 1
   if (bolt.tightened) reached.runDownAgain += 1
-  return { onTop: bolt.runsDownAt, uncounted: uncounted(), said: said(bolt.runsDownAt) }
+  return { onTop: bolt.runsDownAt, uncounted: uncounted(), said: runningReading(bolt.runsDownAt) }
 }

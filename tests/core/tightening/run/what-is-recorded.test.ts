@@ -82,7 +82,7 @@ describe('a command', () => {
 
   it('says that something was so by a yes, and by nothing where it was not', () => {
     const saidOf = (command: object, fact: string) =>
-      [true, undefined, false].map((said) => parses(runCommand, { ...command, [fact]: said }))
+      [true, undefined, false].map((value) => parses(runCommand, { ...command, [fact]: value }))
     const restart = { type: 'restart-run', procedure: 'caps', pass: 0, reason: 'Broken off' }
     const pulled = { type: 'pull', procedure: 'caps', pass: 0, fastener: 'cap-1', reading: null }
     expect(saidOf(takeBack(1), 'notTurned')).toEqual([true, true, false])
@@ -175,7 +175,7 @@ describe('an event', () => {
       [restarted, 'jointOpened'],
       [pulled, 'sure'],
     ] as const)
-      expect([true, undefined, false].map((said) => parses(runEvent, { ...event, [fact]: said }))).toEqual([
+      expect([true, undefined, false].map((value) => parses(runEvent, { ...event, [fact]: value }))).toEqual([
         true,
         true,
         false,

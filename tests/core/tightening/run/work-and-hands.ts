@@ -55,11 +55,11 @@ export const mostToRunDown = 8
 
 export const seconds = 120
 
-const said = { included: true, 'on-top': false, 'not-said': undefined }
+const includesPrevailing = { included: true, 'on-top': false, 'not-said': undefined }
 
-function nutOf(nut: 'free' | keyof typeof said) {
+function nutOf(nut: 'free' | keyof typeof includesPrevailing) {
   if (nut === 'free') return {}
-  return { prevailing: newtonMetres(mostToRunDown), torqueIncludesPrevailing: said[nut] }
+  return { prevailing: newtonMetres(mostToRunDown), torqueIncludesPrevailing: includesPrevailing[nut] }
 }
 
 /**

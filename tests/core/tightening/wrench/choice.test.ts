@@ -4,14 +4,14 @@ import { sentenceOf } from '../../../../core/problem/index.ts'
 import { torqueOf } from '../../../../core/quantity/index.ts'
 import { usableFor, type WrenchSetup, type TorqueWindow } from '../../../../core/tightening/index.ts'
 import { en } from '../../../../core/words/index.ts'
-import { given, held, large, medium, small, window } from '../wrench-rack.ts'
+import { valueOf, setupOf, large, medium, small, window } from '../wrench-rack.ts'
 import { checkProperty } from '../../../property.ts'
 
 const today = '2026-06-15'
-const rack = [held(large()), held(medium({})), held(small())]
+const rack = [setupOf(large()), setupOf(medium({})), setupOf(small())]
 
 function choose(window: TorqueWindow, setups: readonly WrenchSetup[] = rack) {
-  const { usable, refused, advice } = given(usableFor(setups, window, today))
+  const { usable, refused, advice } = valueOf(usableFor(setups, window, today))
   return {
     usable,
     ids: usable.map(({ wrench }) => wrench.id),
@@ -38,9 +38,9 @@ describe('the choice of a wrench', () => {
 
   it('gives other reasons: past the scale, below the lowest mark, below what is stated', () => {
     const setups = [
-      held(small()),
-      held(medium({ range: { least: '40 N·m', most: '100 N·m' } })),
-      held(medium({ statedMinimum: '35 N·m' })),
+      setupOf(small()),
+      setupOf(medium({ range: { least: '40 N·m', most: '100 N·m' } })),
+      setupOf(medium({ statedMinimum: '35 N·m' })),
     ]
     expect(choose(window(30, 28, 32), setups).refusals).toEqual([
       'Small click wrench ends at 20 N·m; 30 would be past its scale. Use a larger one.',
@@ -65,9 +65,9 @@ describe('the choice of a wrench', () => {
   })
 
   it('puts one whose calibration is over or not known after those whose calibration holds', () => {
-    const calibrated = (id: string, on: string) => held({ ...large(), id, calibration: { on, cycles: 0 } })
+    const calibrated = (id: string, on: string) => setupOf({ ...large(), id, calibration: { on, cycles: 0 } })
     const setups = [
-      held(medium({ calibration: undefined })),
+      setupOf(medium({ calibration: undefined })),
       calibrated('over', '2025-06-14'),
       calibrated('holds', '2025-06-15'),
     ]
@@ -79,7 +79,7 @@ describe('the choice of a wrench', () => {
       range: { least: '10 lbf·ft', most: '50 lbf·ft' },
       scale: { unit: 'lbf·ft', step: 1 },
     })
-    const [set] = choose(window(24, 22.5, 26), [held(feet)]).usable
+    const [set] = choose(window(24, 22.5, 26), [setupOf(feet)]).usable
     expect(set && en.amounts.amount(set.setting)).toBe('18 lbf·ft')
     expect(set?.torque).toBeCloseTo(24.4047, 4) // 18 × 1.355818
     expect(set?.rounding).toBeCloseTo(0.01686, 5)
@@ -91,11 +91,11 @@ describe('the choice of a wrench', () => {
   it('sets lower for an adapter straight on, and judges the range by the setting', () => {
     const foot = { offset: '100 mm', angle: '0 °' }
     const long = medium({ length: '300 mm' })
-    expect(choose(window(40, 38, 42), [held(long, foot)]).usable[0]).toMatchObject({
+    expect(choose(window(40, 38, 42), [setupOf(long, foot)]).usable[0]).toMatchObject({
       exact: 30,
       setting: { amount: 30, unit: 'N·m' },
     })
-    expect(choose(window(24, 22, 26), [held(long, foot)]).refusals).toEqual([
+    expect(choose(window(24, 22, 26), [setupOf(long, foot)]).refusals).toEqual([
       'Medium click wrench starts at 20 N·m; 18 would be below a fifth of its range. Use a smaller one.',
     ])
   })
@@ -103,14 +103,14 @@ describe('the choice of a wrench', () => {
   it('calculates what the mark gives through the adapter: 21 N·m at three quarters is 15.75, its mark 16, which gives 21.3', () => {
     const foot = { offset: '100 mm', angle: '0 °' }
     const long = medium({ length: '300 mm', range: { least: '10 N·m', most: '50 N·m' } })
-    const [set] = choose(window(21, 20, 22.5), [held(long, foot)]).usable
+    const [set] = choose(window(21, 20, 22.5), [setupOf(long, foot)]).usable
     expect(set?.mark).toBe(16)
     expect(set?.torque).toBeCloseTo(21.3333, 4)
   })
 
   it('refuses marks that miss the window altogether', () => {
     const coarse = large({ range: { least: '10 N·m', most: '100 N·m' }, statedMinimum: '10 N·m' })
-    const { refusals } = choose(window(22.4, 22, 23), [held(coarse)])
+    const { refusals } = choose(window(22.4, 22, 23), [setupOf(coarse)])
     expect(refusals).toEqual([
       'Large click wrench goes in steps of 5 N·m: no mark near 22.4 N·m keeps the fastener within 22 to ' +
         '23 N·m. Use one with a finer scale.',
@@ -118,9 +118,9 @@ describe('the choice of a wrench', () => {
   })
 
   it('warns when the wrench may leave the window: 50 N·m that clicks within 4 % is 48.08 to 52', () => {
-    const [inside] = choose(window(50, 48, 52.1), [held(medium({}))]).usable
+    const [inside] = choose(window(50, 48, 52.1), [setupOf(medium({}))]).usable
     expect(inside).toMatchObject({ reach: 'within', warnings: [] })
-    const [outside] = choose(window(50, 49, 52), [held(medium({}))]).usable
+    const [outside] = choose(window(50, 49, 52), [setupOf(medium({}))]).usable
     expect(outside?.reach).toBe('may-leave')
     expect(outside?.warnings.map(sentenceOf)).toEqual([
       'Medium click wrench may be off so far that the fastener gets 48.1 to 52.1 N·m; allowed are 49 to 52 ' +
@@ -130,12 +130,12 @@ describe('the choice of a wrench', () => {
 
   it('does not warn of limits that the spec does not give', () => {
     const usual = { ...window(50, 49, 52), tolerance: 'usual' } as const
-    expect(choose(usual, [held(medium({}))]).usable[0]?.warnings).toEqual([])
+    expect(choose(usual, [setupOf(medium({}))]).usable[0]?.warnings).toEqual([])
   })
 
   it('keeps a wrench that is due for calibration, with a warning', () => {
     const old = medium({ calibration: { on: '2025-06-14', cycles: 12 } })
-    expect(choose(window(50, 47, 53), [held(old)]).usable[0]?.warnings).toMatchObject([
+    expect(choose(window(50, 47, 53), [setupOf(old)]).usable[0]?.warnings).toMatchObject([
       { code: 'calibration-overdue' },
     ])
   })
@@ -151,16 +151,16 @@ describe('the choice of a wrench', () => {
   })
 
   it('advises choking up where one of them is too large, though another is too small', () => {
-    const codes = given(usableFor([held(small()), held(large())], window(30, 28, 32), today)).advice.map(
-      ({ code }) => code,
-    )
+    const codes = valueOf(
+      usableFor([setupOf(small()), setupOf(large())], window(30, 28, 32), today),
+    ).advice.map(({ code }) => code)
     expect(codes).toEqual(['no-wrench-fits', 'choking-up'])
   })
 
   it('advises nothing where one fits, and sets it for a small screw of less than 1 N·m as well', () => {
     expect(choose(window(12, 11, 13)).advice).toEqual([])
     const tiny = small({ range: { least: '0.2 N·m', most: '1 N·m' }, scale: { unit: 'N·m', step: 0.01 } })
-    expect(choose(window(0.6, 0.55, 0.65), [held(tiny)]).usable[0]?.mark).toBeCloseTo(0.6, 9)
+    expect(choose(window(0.6, 0.55, 0.65), [setupOf(tiny)]).usable[0]?.mark).toBeCloseTo(0.6, 9)
   })
 
   it('advises in the unit of the wrenches that are there', () => {
@@ -169,7 +169,7 @@ describe('the choice of a wrench', () => {
       scale: { unit: 'lbf·in', step: 1 },
     })
     // 24 N·m is 212 lbf·in, and five times that 1062.
-    expect(choose(window(24, 22, 26), [held(inches)]).advice[0]).toContain(
+    expect(choose(window(24, 22, 26), [setupOf(inches)]).advice[0]).toContain(
       'between 212 lbf·in and 1062 lbf·in',
     )
   })
@@ -199,7 +199,7 @@ describe('the choice of a wrench', () => {
       fc.property(targets, fc.constantFrom(...scales), (target, { unit, step }) => {
         const limits = window(target, target * 0.97, target * 1.03)
         const one = medium({ scale: { unit, step } })
-        for (const { mark, torque } of choose(limits, [held(one)]).usable) {
+        for (const { mark, torque } of choose(limits, [setupOf(one)]).usable) {
           expect(mark).toBeGreaterThanOrEqual(20 * (1 - 1e-9))
           expect(mark).toBeLessThanOrEqual(100 * (1 + 1e-9))
           expect(Math.abs(torque / target - 1)).toBeLessThanOrEqual(0.03 + 1e-9)

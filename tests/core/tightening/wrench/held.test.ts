@@ -10,11 +10,11 @@ import {
 } from '../../../../core/tightening/index.ts'
 import { Bench, pull } from '../bench.ts'
 import { winchEngine } from '../winch-engine.ts'
-import { held, medium } from '../wrench-rack.ts'
+import { setupOf, medium } from '../wrench-rack.ts'
 import { en } from '../../../../core/words/index.ts'
 
 /** A 12 in wrench with a 4 in adapter straight on: the fastener has 4/3 of what the scale shows (TM 9-2350-277-40&P). */
-const long: HeldWrench = heldAs(held(medium({ length: '12 in' }), { offset: '4 in', angle: '0 °' }))
+const long: HeldWrench = heldAs(setupOf(medium({ length: '12 in' }), { offset: '4 in', angle: '0 °' }))
 
 /** The cap bolts at 38 to 42 N·m: their last torque, with limits of a published kind. */
 const caps = {
@@ -57,8 +57,8 @@ describe('a reading off a wrench with an adapter', () => {
   })
 
   it('is what the scale shows with a bare wrench, with an adapter square to the handle, and with none named', () => {
-    const bare = heldAs(held(medium({ length: '12 in' })))
-    const square = heldAs(held(medium({}), { offset: '4 in', angle: '90 °' }))
+    const bare = heldAs(setupOf(medium({ length: '12 in' })))
+    const square = heldAs(setupOf(medium({}), { offset: '4 in', angle: '90 °' }))
     for (const wrench of [bare, square, null]) {
       const bench = atFirstTorque()
       const [event] = bench.does({ ...pull(bench.next!, ['24', 'N·m']), ...(wrench && { held: wrench }) })
@@ -83,7 +83,7 @@ describe('a reading off a wrench with an adapter', () => {
 
   it('is refused where the length of the wrench is not known: no torque follows from it', () => {
     const bench = atFirstTorque()
-    const unknown = heldAs(held(medium({}), { offset: '4 in', angle: '0 °' }))
+    const unknown = heldAs(setupOf(medium({}), { offset: '4 in', angle: '0 °' }))
     expect(bench.refuses({ ...pull(bench.next!, ['18', 'N·m']), held: unknown })).toContain('length')
   })
 
@@ -96,9 +96,9 @@ describe('a reading off a wrench with an adapter', () => {
 
 describe('the record of a wrench', () => {
   it('has what is known of it, and nothing of what is not', () => {
-    expect(heldAs(held(medium({ calibration: undefined })))).toEqual({ wrench: 'Medium click wrench' })
+    expect(heldAs(setupOf(medium({ calibration: undefined })))).toEqual({ wrench: 'Medium click wrench' })
     expect(
-      heldAs(held(medium({ number: 'W 12', length: '12 in' }), { offset: '4 in', angle: '45 °' })),
+      heldAs(setupOf(medium({ number: 'W 12', length: '12 in' }), { offset: '4 in', angle: '45 °' })),
     ).toEqual({
       wrench: 'Medium click wrench',
       number: 'W 12',

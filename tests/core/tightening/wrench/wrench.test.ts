@@ -10,7 +10,7 @@ import {
   wrench,
 } from '../../../../core/tightening/index.ts'
 import { en } from '../../../../core/words/index.ts'
-import { given, held, medium, written } from '../wrench-rack.ts'
+import { valueOf, setupOf, medium, written } from '../wrench-rack.ts'
 
 /** What is said about a wrench that cannot be, each fault with its place. */
 function faultsOf(change: object): readonly string[] {
@@ -65,10 +65,10 @@ describe('a wrench as it is written down', () => {
       { calibration: { on: '2026-02-30', cycles: 0 } },
       'calibration.on: write the date',
     ],
-  ])('is refused with %s', (_, change, said) => {
+  ])('is refused with %s', (_, change, message) => {
     const faults = faultsOf(change)
     expect(faults).toHaveLength(1)
-    expect(faults[0]).toContain(said)
+    expect(faults[0]).toContain(message)
   })
 
   it('is refused with an adapter longer than the wrench, and with one just as long', () => {
@@ -160,7 +160,7 @@ describe('the permitted deviation, ISO 6789-1', () => {
 
 describe('what the scale shows with an adapter', () => {
   const share = (offset: string, angle: string) =>
-    given(scaleShare(held(medium({ length: '300 mm' }), { offset, angle })))
+    valueOf(scaleShare(setupOf(medium({ length: '300 mm' }), { offset, angle })))
 
   it('is less with one straight on: 300 mm and 100 mm more make three quarters', () => {
     expect(share('100 mm', '0 °')).toBeCloseTo(0.75, 12)
@@ -180,15 +180,15 @@ describe('what the scale shows with an adapter', () => {
 
   it('cannot be told without the length of the wrench, save square to the handle', () => {
     const unmeasured = medium({})
-    const refused = scaleShare(held(unmeasured, { offset: '100 mm', angle: '0 °' }))
+    const refused = scaleShare(setupOf(unmeasured, { offset: '100 mm', angle: '0 °' }))
     expect(refused.ok ? null : sentenceOf(refused.problem)).toContain(
       'Medium click wrench has no length noted',
     )
-    expect(given(scaleShare(held(unmeasured, { offset: '100 mm', angle: '90 °' })))).toBe(1)
+    expect(valueOf(scaleShare(setupOf(unmeasured, { offset: '100 mm', angle: '90 °' })))).toBe(1)
   })
 
   it('is refused for one as long as the wrench', () => {
-    const refused = scaleShare(held(medium({ length: '300 mm' }), { offset: '300 mm', angle: '180 °' }))
+    const refused = scaleShare(setupOf(medium({ length: '300 mm' }), { offset: '300 mm', angle: '180 °' }))
     expect(refused.ok ? null : refused.problem.code).toBe('adapter-too-long')
   })
 })

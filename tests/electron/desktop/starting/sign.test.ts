@@ -19,8 +19,8 @@ describe('the sign for whoever started the desktop host', () => {
 
   it('is left for nobody where nobody waits, and stops nothing where it cannot be left', () => {
     leaveSign(undefined, { kind: 'shown' })
-    const gone = join(folder(), 'gone')
-    leaveSign(join(gone, 'sign'), { kind: 'shown' })
-    expect(readdirSync(join(gone, '..'))).toEqual([])
+    const missingFolder = join(folder(), 'gone')
+    leaveSign(join(missingFolder, 'sign'), { kind: 'shown' })
+    expect(readdirSync(join(missingFolder, '..'))).toEqual([])
   })
 })
