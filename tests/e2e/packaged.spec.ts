@@ -21,6 +21,7 @@ const imported = [
   .filter((name) => name !== 'electron' && !builtinModules.includes(name.replace(/^node:/, '')))
 
 test('everything that main loads lies in the package, and nothing of tests, gallery or development', () => {
+  expect(platforms).toHaveLength(3)
   for (const platform of platforms) {
     const files = packedFiles(root, platform)
     for (const file of [

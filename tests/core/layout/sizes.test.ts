@@ -56,6 +56,7 @@ describe('the engine on the sheet', () => {
       const inside = shapes.filter(({ role }) =>
         ['opening', 'cap', 'bore', 'dowel', 'oil-passage', 'shell-unknown', 'thrust'].includes(role),
       )
+      expect(inside.length, spec.id).toBeGreaterThan(spec.case.saddles.length)
       for (const shape of inside) {
         const box = boxOf(shape)
         expect(box.left, `${spec.id} ${shape.id}`).toBeGreaterThanOrEqual(edge.left)

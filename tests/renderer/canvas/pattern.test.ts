@@ -36,7 +36,9 @@ describe.each(patterns)('the pattern %s', (pattern) => {
 
 describe('hatching', () => {
   it('rises to the right at 45° from edge to edge of its box', () => {
-    for (const [x0, y0, x1, y1] of slanting(box, step)) {
+    const lines = slanting(box, step)
+    expect(lines).toHaveLength(12)
+    for (const [x0, y0, x1, y1] of lines) {
       expect(x1! - x0!).toBeCloseTo(y0! - y1!, 9)
       expect(x0 === 10 || y0 === 47).toBe(true)
       expect(x1 === 32 || y1 === 20).toBe(true)

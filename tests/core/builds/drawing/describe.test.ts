@@ -229,6 +229,7 @@ describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
             { from: 'above', turn: 0 },
             sheet,
           )
+          expect(rows.length, step.id).toBeGreaterThan(0)
           for (const { about } of rows) expect(tell(shop, about).lines.length, about).toBeGreaterThan(0)
         }
       }

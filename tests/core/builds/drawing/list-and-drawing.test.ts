@@ -56,6 +56,7 @@ describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
     const drawings = drawingsOf(spec)
 
     it('are looked at in every state that a thing can have', () => {
+      expect(drawings.length).toBeGreaterThan(2 * spec.steps.length)
       const shown = new Set(drawings.flatMap(({ scene }) => scene.shapes.map(({ role }) => role)))
       const beads = spec.beads.length > 0 ? [] : ['bead-laid', 'bead-to-lay']
       for (const role of Object.keys(meanings).filter((each) => !beads.includes(each)))
@@ -83,15 +84,24 @@ describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
     })
 
     it('have the same grades, values and notes in words', () => {
+      const compared = { grades: 0, values: 0 }
       for (const { scene, where } of drawings)
         for (const shape of scene.shapes) {
           if (shape.kind !== 'text' || shape.about === undefined) continue
           const row = scene.rows.find(({ about }) => about === shape.about)?.text ?? ''
           const words = `${where}: ${shape.id}`
-          if (shape.id.endsWith('/grade')) expect(row, words).toContain(`grade ${shape.text}`)
-          if (shape.id.endsWith('/value')) expect(row, words).toContain(shape.text.replace(/^fit/, 'grade'))
+          if (shape.id.endsWith('/grade')) {
+            compared.grades += 1
+            expect(row, words).toContain(`grade ${shape.text}`)
+          }
+          if (shape.id.endsWith('/value')) {
+            compared.values += 1
+            expect(row, words).toContain(shape.text.replace(/^fit/, 'grade'))
+          }
           if (shape.text.endsWith('µm')) expect(row, words).toContain(shape.text)
         }
+      expect(compared.grades).toBeGreaterThan(60)
+      expect(compared.values).toBeGreaterThan(12)
     })
   },
 )

@@ -55,11 +55,13 @@ describe('the edge of a face', () => {
 
 describe('the openings of a face', () => {
   it('are the bays of the crank: one between each two saddles', () => {
-    for (const spec of demos) {
+    const joints = demos.flatMap((spec) => {
       const joint = spec.case.faces.find(({ shows, plane }) => shows === 'saddles' && plane === 'plan')
-      if (joint !== undefined)
-        expect(count(drawn(spec, joint.id), 'opening'), spec.id).toBe(spec.case.saddles.length - 1)
-    }
+      return joint === undefined ? [] : [{ spec, joint }]
+    })
+    expect(joints).toHaveLength(demos.length)
+    for (const { spec, joint } of joints)
+      expect(count(drawn(spec, joint.id), 'opening'), spec.id).toBe(spec.case.saddles.length - 1)
   })
 
   it('is the one mouth of a sump', () => {

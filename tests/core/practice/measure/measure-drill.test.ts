@@ -75,11 +75,11 @@ describe('a drawn instrument, read back from where its lines stand', () => {
   })
 
   it('is a strip as wide as one band of its scale and no other', () => {
-    for (const unit of units)
-      for (const clearance of strips[unit].bands) {
-        const question = { kind: 'strip', unit, clearance } as const
-        expect(readBack(question)).toBe(clearance)
-      }
+    const questions = units.flatMap((unit) =>
+      strips[unit].bands.map((clearance) => ({ kind: 'strip', unit, clearance }) as const),
+    )
+    expect(questions).toHaveLength(14)
+    for (const question of questions) expect(readBack(question)).toBe(question.clearance)
   })
 
   it('is a stack of blades as thick as the gap, and as what stands on them', () => {
