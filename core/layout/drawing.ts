@@ -32,6 +32,7 @@ export interface Drawing {
   readonly facts: DrawingFacts
   readonly content: Content
   readonly view: View
+  readonly sheet: Sheet
   readonly place: Projection
   /** Unit steps on the sheet for growing x and for growing y. */
   readonly along: Point
@@ -77,9 +78,14 @@ interface CalloutPlace {
 const edgeOfSheet = 10
 /** The callout takes no more of the sheet's height than this, its cell included. */
 const mostOfHeight = 0.16
-/** The callout stands beside a case that is drawn larger by so much there than under it, in a column of so many capitals. */
+/** Capitals in it that are larger than the reading distance asks for take no more than this of the sheet's height. */
+const usualOfHeight = 0.05
+/** The callout stands beside a case that is drawn larger by so much there than under it. */
 const worthACallout = 1.08
-const calloutColumn = 14
+/** In a column of so many capitals: what a flag says is cut off in the second one. */
+const calloutColumns = [14, 10] as const
+/** Beside a case that stands on the sheet there has to be room for the names of its ends: the column takes no more of the width. */
+const mostOfWidth = 0.5
 const none: LaneDepths = { before: 0, after: 0 }
 /** So many times at the most it is asked again what the room left over holds. */
 const mostRounds = 10
@@ -121,10 +127,15 @@ export function drawingOf(
     titleInset.top + Math.max(...[1, mostStretch].map((each) => stackSize(titleWith(each)).height))
   const underTitle = titleFoot + 8
   const calloutCapital = hasCallout(facts)
-    ? Math.min(sizes.next, (sheet.heightPx * mostOfHeight) / calloutHeight)
+    ? Math.min(
+        sizes.next,
+        Math.max(sheet.capitalPx, sheet.heightPx * usualOfHeight),
+        (sheet.heightPx * mostOfHeight) / calloutHeight,
+      )
     : 0
   const underCallout = calloutCapital === 0 ? underTitle : underTitle + calloutCapital * calloutHeight + 8
-  const column = edgeOfSheet + calloutColumn * calloutCapital
+  /** From the sheet's left edge; null while the callout stands over the case. */
+  let column: number | null = null
   const stretched = acrossAnEnd(here.face) ? null : lying ? 'height' : 'width'
   const noseFirst = (lying ? along.x : along.y) > 0
   const first = noseFirst ? atEnds.nose : atEnds.drive
@@ -138,21 +149,25 @@ export function drawingOf(
     before: edgeOfSheet + depths.before + discDepths.before,
     after: edgeOfSheet + depths.after + discDepths.after,
   })
-  const alongCase = (isBeside: boolean): number => {
+  const alongCase = (): number => {
     const { before, after } = inLanesPx()
-    return before + after + (lying ? (isBeside ? underTitle : underCallout) : 0)
+    return before + after + (lying ? (column === null ? underCallout : underTitle) : (column ?? 0))
   }
-  const planWith = (isBeside: boolean): SheetPlan => {
-    const [top, left] = isBeside ? [underTitle, column] : [underCallout, 0]
+  const planBeside = (column: number | null): SheetPlan => {
+    const [top, left] = column === null ? [underCallout, 0] : [underTitle, column]
     const { before, after } = inLanesPx()
     const margins = lying
       ? { left: left + first, right: last, top: top + before, bottom: after }
       : { left: left + before, right: after, top: top + first, bottom: last }
     return planOf(body, sheet, margins, overhang, stretched)
   }
-  // Beside a case that stands on the sheet there would be no room for the names of its ends.
-  let isBeside = lying && calloutCapital > 0 && planWith(true).px * worthACallout < planWith(false).px
-  let plan = planWith(isBeside)
+  let plan = planBeside(null)
+  for (const capitals of calloutCapital > 0 ? calloutColumns : []) {
+    const wished = edgeOfSheet + capitals * calloutCapital
+    if (column !== null || planBeside(wished).px * worthACallout >= plan.px) continue
+    if (!lying && wished > sheet.widthPx * mostOfWidth) continue
+    ;[column, plan] = [wished, planBeside(wished)]
+  }
   let wantsDiscLanes = false
   let lanes: LanesOfNames
   let laneDiscs: readonly LaneDisc[] | null
@@ -205,7 +220,7 @@ export function drawingOf(
       // They want the whole length of the sheet.
       if (wished !== null) {
         askedByDiscs = wished.lanes.depths
-        ;[wantsDiscLanes, overhang, changed, isBeside] = [true, 0, true, false]
+        ;[wantsDiscLanes, overhang, changed, column] = [true, 0, true, null]
       }
     } else if (found !== null && !wantsDiscLanes) {
       const edge = outline.map(({ x, y }) => place(x, y))
@@ -217,15 +232,15 @@ export function drawingOf(
     ;[depths, discDepths] = [askedByNames, askedByDiscs]
     // On a sheet too small for all that stands along the case, names give way to what is next: first those of bores, whose lines are
     // hidden ones.
-    if (names.length > 0 && alongCase(isBeside) > (lying ? sheet.heightPx : sheet.widthPx) * mostOfMargins) {
+    if (names.length > 0 && alongCase() > (lying ? sheet.heightPx : sheet.widthPx) * mostOfMargins) {
       const fewer = names.filter(({ about }) => about?.startsWith('bore/') !== true)
       names = fewer.length < names.length ? fewer : []
       depths = none
     }
-    plan = planWith(isBeside)
+    plan = planBeside(column)
   }
   return {
-    ...{ words, spec, here, facts, content, view },
+    ...{ words, spec, here, facts, content, view, sheet },
     ...{ along, across, outline, openings, bosses, sizes, ends, names },
     ...drawn,
     ...{ lanes, laneDiscs },
@@ -235,15 +250,24 @@ export function drawingOf(
         : {
             top: underTitle,
             capital: calloutCapital,
-            widthPx: isBeside ? column - edgeOfSheet : sheet.widthPx,
+            widthPx: column === null ? sheet.widthPx : column - edgeOfSheet,
           },
-    numbered: sheet.onlyNext === true ? besideNext({ facts, discs: drawn.discs }) : null,
+    numbered: numberedOn(sheet, facts, drawn.discs),
     title: titleWith(drawn.stretch),
   }
 }
 
+/** Those that keep their numbers on a sheet that is read from afar; null where all do. */
+export function numberedOn(
+  sheet: Sheet,
+  facts: DrawingFacts,
+  discs: readonly Disc[],
+): ReadonlySet<string> | null {
+  return sheet.onlyNext === true ? besideNext({ facts, discs }) : null
+}
+
 /** Whether something can be next on this drawing: the place of the callout is kept for it all the while. */
-function hasCallout({ subject, nextHalf, callout }: DrawingFacts): boolean {
+export function hasCallout({ subject, nextHalf, callout }: DrawingFacts): boolean {
   return subject === 'tightening' || nextHalf !== null || callout !== null
 }
 

@@ -28,7 +28,7 @@ export {
   mostPressure,
 } from './clamp-picture.ts'
 export type { ClampPicture } from './clamp-picture.ts'
-export { directionTo, protractorPlace, withProtractor } from './protractor.ts'
+export { directionTo, knobPlace, protractorPlace, withProtractor } from './protractor.ts'
 export type { HandleDirections, ProtractorPlace } from './protractor.ts'
 export {
   heightSeenAt,
@@ -39,7 +39,9 @@ export {
   usualPxPerMm,
 } from './reading-size.ts'
 export type { Reader, ReadingDistance } from './reading-size.ts'
-export { sceneOf } from './scene-of.ts'
+export { drawingAfter } from './drawing-after.ts'
+export type { Drawing } from './drawing.ts'
+export { sceneOf, sceneOn } from './scene-of.ts'
 export { capitalShare, textWidth } from './labels/text-width.ts'
 export { measurePicture } from './measure-picture.ts'
 export { placedPicture } from './placed-picture.ts'

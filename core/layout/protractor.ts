@@ -1,6 +1,7 @@
 import { angleAmount, degrees, type Angle } from '../quantity/index.ts'
 import type { Words } from '../words/index.ts'
-import type { CircleShape, LineShape, Role, Scene, Shape } from './scene/scene.ts'
+import { grown, type Point } from './scene/box.ts'
+import type { Box, CircleShape, LineShape, Role, Scene, Shape } from './scene/scene.ts'
 
 /** Directions of a wrench's handle at a fastener, in degrees clockwise from straight up on the sheet. */
 export interface HandleDirections {
@@ -17,12 +18,17 @@ export interface HandleDirections {
   readonly turned: Angle
 }
 
-/** Where the protractor lies on the sheet, and the two knobs by which it is dragged. All in mm. */
+/** Where the protractor lies on the sheet, and how the two knobs by which it is dragged keep clear of what is round it. All in mm. */
 export interface ProtractorPlace {
   readonly x: number
   readonly y: number
   readonly radius: number
-  readonly knobAt: number
+  /** How far out a knob stands where nothing is in its way, and the nearest that it comes. */
+  readonly usualKnob: number
+  readonly leastKnob: number
+  /** The other fasteners' discs, each with the room of a knob round it, and the sheet that a knob stays on. */
+  readonly others: readonly { readonly x: number; readonly y: number; readonly room: number }[]
+  readonly frame: Box
 }
 
 /** How much larger than the fastener's disc the protractor is, and how far out its knobs stand. */
@@ -32,12 +38,16 @@ const leastRadiusPx = 42
 const knobRadiusPx = 11
 
 /**
- * Null where the fastener is not drawn. `px` is one pixel of the sheet in mm. Wherever the handle stands, no knob lies on the
- * number of another fastener: the protractor is drawn smaller for that, as long as it does not lie on its own.
+ * Null where the fastener is not drawn. `px` is one pixel of the sheet in mm. The protractor is drawn smaller where its knobs
+ * then pass between the discs round it all the way, as long as it does not lie on its own.
  */
-export function protractorPlace({ shapes }: Scene, fastener: string, px: number): ProtractorPlace | null {
+export function protractorPlace(
+  { shapes, frame }: Scene,
+  fastener: string,
+  px: number,
+): ProtractorPlace | null {
   const discs = shapes.filter(
-    (shape): shape is CircleShape => shape.kind === 'circle' && /^fastener\/.+\/disc$/.test(shape.id),
+    (shape): shape is CircleShape => shape.kind === 'circle' && /^fastener\/.+\/(lane-)?disc$/.test(shape.id),
   )
   const disc = discs.find(({ id }) => id === `fastener/${fastener}/disc`)
   if (disc === undefined) return null
@@ -46,13 +56,50 @@ export function protractorPlace({ shapes }: Scene, fastener: string, px: number)
   const knob = knobRadiusPx * px
   const others = discs
     .filter((other) => other !== disc)
-    .map(({ x, y, radius }) => ({ away: Math.hypot(x - disc.x, y - disc.y), room: radius + knob }))
-  const knobAt = [wished, ...others.map(({ away, room }) => away - room)]
+    .map(({ x, y, radius }) => ({ x, y, room: radius + knob, away: Math.hypot(x - disc.x, y - disc.y) }))
+  const between = [wished, ...others.map(({ away, room }) => away - room)]
     .filter((at) => at >= least && at <= wished)
     .filter((at) => others.every(({ away, room }) => Math.abs(away - at) >= room - 1e-9))
     .reduce((farthest, at) => Math.max(farthest, at), 0)
-  const at = knobAt === 0 ? wished : knobAt
-  return { x: disc.x, y: disc.y, radius: at / outside.knob, knobAt: at }
+  const usualKnob = between === 0 ? wished : between
+  return {
+    ...{ x: disc.x, y: disc.y, radius: usualKnob / outside.knob, usualKnob },
+    leastKnob: disc.radius + knob + px,
+    ...{ others, frame: grown(frame, -knob) },
+  }
+}
+
+/** Where the knob of a handle in this direction stands. */
+export function knobPlace(place: ProtractorPlace, direction: Angle): Point {
+  const [x, y] = onCircle(place, direction, knobAt(place, direction))
+  return { x, y }
+}
+
+/** Where it usually does, or at the nearest place on its ray that is clear of every other fastener: how far out, in mm. */
+function knobAt(place: ProtractorPlace, direction: Angle): number {
+  const { x, y, usualKnob, leastKnob, others, frame } = place
+  const [right, down] = onCircle({ x: 0, y: 0 }, direction, 1)
+  const along = others.map((other) => {
+    const [dx, dy] = [other.x - x, other.y - y]
+    return { at: dx * right + dy * down, aside: dx * down - dy * right, room: other.room }
+  })
+  const edges = along.flatMap(({ at, aside, room }) => {
+    if (Math.abs(aside) >= room) return []
+    const half = Math.sqrt(room ** 2 - aside ** 2)
+    return [at - half, at + half]
+  })
+  const isFree = (at: number): boolean => {
+    const [left, top] = onCircle(place, direction, at)
+    const onSheet =
+      left >= frame.left &&
+      left <= frame.left + frame.width &&
+      top >= frame.top &&
+      top <= frame.top + frame.height
+    return onSheet && along.every((other) => Math.hypot(at - other.at, other.aside) >= other.room - 1e-9)
+  }
+  const free = [usualKnob, ...edges].filter((at) => at >= leastKnob && isFree(at))
+  const nearest = free.toSorted((one, other) => Math.abs(one - usualKnob) - Math.abs(other - usualKnob))
+  return nearest[0] ?? usualKnob
 }
 
 /**
@@ -68,7 +115,7 @@ export function withProtractor(
 ): Scene {
   const place = protractorPlace(scene, fastener, px)
   if (place === null) return scene
-  const { x, y, radius, knobAt } = place
+  const { x, y, radius } = place
   const line = (piece: string, role: Role, points: readonly number[], closed = false): LineShape => ({
     kind: 'line',
     id: `protractor/${piece}`,
@@ -82,14 +129,12 @@ export function withProtractor(
     ...onCircle(place, direction, upTo),
   ]
   const knob = (piece: 'start' | 'end', role: Role): CircleShape => {
-    const [left, top] = onCircle(place, to[piece], knobAt)
     return {
       kind: 'circle',
       id: `protractor/${piece}/knob`,
       layer: 'overlay',
       role,
-      x: left,
-      y: top,
+      ...knobPlace(place, to[piece]),
       radius: knobRadiusPx * px,
     }
   }
@@ -110,8 +155,8 @@ export function withProtractor(
     ...to.flats.map((flat, index) =>
       line(`flat/${index + 1}`, 'protractor-flat', ray(flat, radius * 0.86, radius * 1.14)),
     ),
-    line('start', 'protractor-start', ray(to.start, radius * 0.55, knobAt)),
-    line('end', 'protractor-end', ray(to.end, radius * 0.55, knobAt)),
+    line('start', 'protractor-start', ray(to.start, radius * 0.55, knobAt(place, to.start))),
+    line('end', 'protractor-end', ray(to.end, radius * 0.55, knobAt(place, to.end))),
     knob('start', 'protractor-start-knob'),
     knob('end', 'protractor-end-knob'),
   ]
@@ -145,7 +190,11 @@ function onClock(direction: Angle): number {
   return twelfths === 0 ? 12 : twelfths
 }
 
-function onCircle({ x, y }: ProtractorPlace, direction: number, radius: number): readonly [number, number] {
+function onCircle(
+  { x, y }: { readonly x: number; readonly y: number },
+  direction: number,
+  radius: number,
+): readonly [number, number] {
   const turn = (direction * Math.PI) / 180
   return [x + radius * Math.sin(turn), y - radius * Math.cos(turn)]
 }

@@ -15,18 +15,22 @@ export interface Sizes {
   readonly next: number
 }
 
-/** Larger numbers would leave a full case no room; from further away only what is next has to be read. */
-const mostOfNumber = 18
+/** Names of this measure; from further away only what is next has to be read. */
+const mostOfNames = 18
+/** Numbers grow with the sheet, as their discs do: this share of its height. */
+const numberOfHeight = 0.03
+const mostOfNumber = 32
 /** Smaller capitals are not read on any screen: those of a 12 px font. */
 export const leastCapital = 8.1
 
-export function sizesOn({ capitalPx }: Sheet): Sizes {
-  const number = clamp(capitalPx, leastCapital, mostOfNumber)
+export function sizesOn({ capitalPx, heightPx }: Sheet): Sizes {
+  const measure = clamp(capitalPx, leastCapital, mostOfNames)
+  const number = Math.max(measure, Math.min(heightPx * numberOfHeight, mostOfNumber))
   return {
     number,
-    name: clamp(number * 0.72, 9, 13),
-    quiet: clamp(number * 0.62, leastCapital, 11),
-    next: Math.max(capitalPx, Math.min(number * 1.5, 30)),
+    name: clamp(measure * 0.72, 9, 13),
+    quiet: clamp(measure * 0.62, leastCapital, 11),
+    next: Math.max(capitalPx, Math.min(measure * 1.5, 30), number * 1.2),
   }
 }
 

@@ -1,5 +1,5 @@
-import { keepUnchanged, sceneOf } from '../../core/layout/index.ts'
-import type { Scene } from '../../core/layout/index.ts'
+import { drawingAfter, keepUnchanged, sceneOn } from '../../core/layout/index.ts'
+import type { Drawing, Scene } from '../../core/layout/index.ts'
 import type { Measure } from './measure.ts'
 import { factsAt, manyFasteners } from './paint/scenes.ts'
 import { en } from '../../core/words/index.ts'
@@ -14,17 +14,19 @@ function medianOf(values: number[]): number {
 export const measures: readonly Measure[] = [
   {
     name: 'scene of 1,000 fasteners',
-    bar: 'a scene in 5 ms; only what a pull changes is new in the next one',
+    bar: 'a scene in 5 ms after the one before it; only what a pull changes is new in the next one',
     take: () => {
       const spec = manyFasteners(1000)
       const drawing: number[] = []
       const keeping: number[] = []
       let scene: Scene | null = null
+      let last: Drawing | null = null
       let most = 0
       for (let done = 0; done < 60; done += 1) {
         const facts = factsAt(spec, done)
         const from = performance.now()
-        const next = sceneOf(en, spec, facts, view, sheet)
+        last = drawingAfter(last, en, spec, facts, view, sheet)
+        const next = sceneOn(last)
         const drawn = performance.now()
         const kept = keepUnchanged(scene, next)
         keeping.push(performance.now() - drawn)
@@ -33,14 +35,16 @@ export const measures: readonly Measure[] = [
         if (scene !== null) most = Math.max(most, kept.shapes.filter((shape) => !before.has(shape)).length)
         scene = kept
       }
+      const sceneMs = medianOf(drawing.slice(10))
       return {
         values: {
-          sceneMs: medianOf(drawing.slice(10)),
+          firstMs: drawing[0] ?? 0,
+          sceneMs,
           keepMs: medianOf(keeping.slice(10)),
           shapes: scene?.shapes.length ?? 0,
           newShapesPerPull: most,
         },
-        holds: most <= 20,
+        holds: most <= 20 && sceneMs <= 5,
       }
     },
   },

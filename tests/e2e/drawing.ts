@@ -1,9 +1,17 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
-import { bareFacts, numberCapital, protractorPlace, sceneOf, usualPxPerMm } from '../../core/layout/index.ts'
+import {
+  bareFacts,
+  knobPlace,
+  numberCapital,
+  protractorPlace,
+  sceneOf,
+  usualPxPerMm,
+} from '../../core/layout/index.ts'
 import type { DrawingSubject, Reader, Sheet, View } from '../../core/layout/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
+import { degrees } from '../../core/quantity/index.ts'
 import { en } from '../../core/words/index.ts'
 
 /** How a new bench is read. */
@@ -96,8 +104,8 @@ export async function protractorKnobs(page: Page, spec: EngineSpec, face: string
     y: board.y + (y - scene.frame.top) / px,
   })
   const at = (direction: number) => {
-    const turn = (direction * Math.PI) / 180
-    return onPage(place.x + place.knobAt * Math.sin(turn), place.y - place.knobAt * Math.cos(turn))
+    const { x, y } = knobPlace(place, degrees(direction))
+    return onPage(x, y)
   }
   return { middle: onPage(place.x, place.y), start: at(0), end: at(120), at }
 }

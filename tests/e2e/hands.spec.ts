@@ -1,14 +1,9 @@
-import { currentStep } from '../../core/builds/index.ts'
+import type { Locator } from '@playwright/test'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { afterPulls, atStep, openAt, type Far } from './seed.ts'
+import { afterPulls, atFirst, atStep, openAt } from './seed.ts'
 
 test.setTimeout(120_000)
-
-/** At the first step of the kind, with nothing of it done. */
-function atFirst(kind: string): Far {
-  return (spec, state) => currentStep(spec, state)?.kind === kind
-}
 
 test('in a pass, Enter presses the big button whatever was used before it, and papers are at hand', async ({
   unopened: bench,
@@ -135,5 +130,37 @@ test('a gauge of any speed, a form in sight, and an answer that was not good', a
     await mechanic.letBounceTimePass()
     await mechanic.confirm()
     await expect(mechanic.heading).not.toContainText('End float')
+  })
+})
+
+test.describe('on a screen that is touched', () => {
+  test.use({ hasTouch: true })
+
+  test('numbers are typed on a pad of numbers, and a tap on a mark puts its place right', async ({
+    unopened: bench,
+  }) => {
+    const { page } = bench
+    const panel = page.getByRole('region', { name: 'What to do' })
+    const ferry = { engine: /Skerry/, person: 'Ines Roth' }
+    const pad = (field: Locator) => expect(field).toHaveAttribute('inputmode', 'decimal')
+
+    await openAt(bench, { ...ferry, name: 'Ferry 5', far: afterPulls(3) })
+    await pad(panel.getByLabel(/^Reading in/))
+    await openAt(bench, { ...ferry, name: 'Ferry 6', far: atFirst('check') })
+    await pad(panel.getByRole('textbox', { name: /^Reading/ }))
+    await openAt(bench, { ...ferry, name: 'Ferry 7', far: atFirst('choose-shells') })
+    await panel.getByRole('button', { name: /^M1 / }).tap()
+    await panel.getByRole('button', { name: 'Measure M1' }).tap()
+    const cells = panel.getByRole('table').getByRole('textbox')
+    await expect(cells.first()).toBeVisible()
+    for (const cell of await cells.all()) await pad(cell)
+
+    await openAt(bench, { ...ferry, name: 'Ferry 8', far: atStep('Case marks') })
+    const field = page.getByLabel('As stamped, in order from the nose')
+    await field.fill('1 2 7 3')
+    await page.getByRole('button', { name: 'M3: 2' }).tap()
+    await expect(field).toHaveValue('1 2 2 3')
+    await page.getByRole('button', { name: 'M1: 3' }).tap()
+    await expect(field).toHaveValue('3 2 2 3')
   })
 })

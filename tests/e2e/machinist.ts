@@ -14,10 +14,6 @@ export class Machinist extends Mechanic {
     this.#bench = bench
   }
 
-  get panel() {
-    return this.page.getByRole('region', { name: en.steps.frame.title })
-  }
-
   /** Opens the bench with the split-case three, its case and crank marked as given, at a step; else at the choice of its main shells. */
   async atTheMains(housing: string, journal: string, step = 'Choose mains') {
     await openAt(this.#bench, {

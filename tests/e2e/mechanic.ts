@@ -94,8 +94,12 @@ export class Mechanic {
     while ((await this.heading.innerText()).startsWith(name)) await this.confirm()
   }
 
+  get panel() {
+    return this.page.getByRole('region', { name: en.steps.frame.title })
+  }
+
   get heading() {
-    return this.page.getByRole('region', { name: en.steps.frame.title }).getByRole('heading', { level: 1 })
+    return this.panel.getByRole('heading', { level: 1 })
   }
 
   private async tabTo(target: ReturnType<Page['locator']>) {

@@ -36,6 +36,25 @@ test('a build is not started without names, nor are marks noted that are none', 
     await field.fill('1 2 7 3')
     await expect(bench.page.getByRole('group', { name: 'M3' }).getByRole('alert')).toContainText('7')
     await mechanic.main.click()
+    // Once, beside its letter, which is chosen to be typed over.
+    await expect(mechanic.panel.getByRole('alert')).toHaveCount(1)
+    await expect(field).toBeFocused()
+    expect(await mechanic.entries()).toBe(1)
+    await bench.page.keyboard.type('2')
+    await expect(field).toHaveValue('1 2 2 3')
+    await expect(mechanic.panel.getByRole('alert')).toHaveCount(0)
+
+    await field.fill('1 2 7 3')
+    await bench.page.getByRole('button', { name: 'M3: 1' }).click()
+    await expect(field).toHaveValue('1 2 1 3')
+    await bench.page.getByRole('button', { name: 'M2: 3' }).click()
+    await expect(field).toHaveValue('1 3 1 3')
+
+    await field.fill('')
+    await mechanic.letBounceTimePass()
+    await mechanic.main.click()
+    await expect(refusal).not.toBeEmpty()
+    await expect(mechanic.panel.getByRole('alert')).toHaveCount(0)
     expect(await mechanic.entries()).toBe(1)
 
     await field.fill('1 2 3')

@@ -1,7 +1,7 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
-import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
+import { readSpec, type EngineSpec, type Step } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 import { ask, workedOn } from './ask.ts'
@@ -16,6 +16,11 @@ export type Far = (spec: EngineSpec, state: BuildState) => boolean
 /** At the step of that name, with nothing of it done. */
 export function atStep(name: string): Far {
   return (spec, state) => currentStep(spec, state)?.name === name
+}
+
+/** At the first step of the kind, with nothing of it done. */
+export function atFirst(kind: Step['kind']): Far {
+  return (spec, state) => currentStep(spec, state)?.kind === kind
 }
 
 /** In the first procedure that is begun, with that many pulls made. */

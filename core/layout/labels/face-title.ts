@@ -24,12 +24,16 @@ export function titleLines(
   const title = stretch > 1 ? words.drawing.notToScaleAcross({ view: seen }) : seen
   const parts = title.split(/(?<=[,.] )/)
   const line = (text: string, capital: number): Line => ({ text, capital, weight: 'regular', role: 'label' })
-  for (const capital of [sizes.name, sizes.quiet, leastCapital]) {
-    const lines = wrapped(parts, (text) => lineWidth(line(text, capital)) <= room)
-    if (lines.length <= (sheet.heightPx > 500 ? 1 : 2) || capital === leastCapital)
-      return lines.map((text) => cutOff(line(text, capital), room))
+  const inLines = (capital: number): readonly Line[] =>
+    wrapped(parts, (text) => lineWidth(line(text, capital)) <= room).map((text) =>
+      cutOff(line(text, capital), room),
+    )
+  // A line more is taken from the case: letters are smaller first.
+  for (const capital of [sizes.name, sizes.quiet]) {
+    const lines = inLines(capital)
+    if (lines.length === 1) return lines
   }
-  return []
+  return inLines(leastCapital)
 }
 
 function wrapped(parts: readonly string[], fits: (line: string) => boolean): readonly string[] {

@@ -84,14 +84,14 @@ function bearingLines(
     weight: outside ? 'bold' : 'regular',
     role: outside ? 'warning-label' : 'label',
   }
+  const clearances = content.clearances ? [clearance] : []
+  const thrusts: readonly Line[] = thrust
+    ? [{ text: words.drawing.thrust, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' }]
+    : []
   return [
     { text: id, capital: sizes.name, weight: 'bold', role: 'label' },
-    ...(content.clearances ? [clearance] : []),
-    ...(thrust
-      ? ([
-          { text: words.drawing.thrust, capital: sizes.quiet, weight: 'regular', role: 'quiet-label' },
-        ] as const)
-      : []),
+    // The room for a clearance that is not known yet is kept under the rest, not in the middle of it.
+    ...(clearance.text === '' ? [...thrusts, ...clearances] : [...clearances, ...thrusts]),
   ]
 }
 

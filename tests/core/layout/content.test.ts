@@ -31,6 +31,17 @@ describe('a drawing shows what its step is about', () => {
     expect(scene.shapes.some(({ id }) => /^fastener\/.*\/number$/.test(id))).toBe(false)
   })
 
+  it('says thrust under the name of its bearing, and under its clearance once that is known', () => {
+    const above = (bearings: object) => {
+      const scene = drawn('fitting', 'joint', { bearings })
+      const thrust = textsOf(scene).find(({ text }) => text === 'thrust')!
+      const own = textsOf(scene).filter(({ about, y }) => about === thrust.about && y < thrust.y)
+      return own.toSorted((one, other) => other.y - one.y).map(({ text }) => text)[0]
+    }
+    expect(above({})).toBe('M3')
+    expect(above(factsAt(spec, 'joint', 'fitting').bearings)).toBe('38 µm')
+  })
+
   it('while a bead is laid: its path and its keep-outs with their names', () => {
     const scene = drawn('bead')
     expect(has(scene, 'bead-to-lay')).toBe(true)

@@ -2,13 +2,16 @@ import { describe, expect, it } from 'vitest'
 import {
   bareFacts,
   directionTo,
+  knobPlace,
   protractorPlace,
   sceneOf,
+  textBox,
   withProtractor,
 } from '../../../core/layout/index.ts'
 import type { HandleDirections, Scene } from '../../../core/layout/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { protractor, type PullWindow } from '../../../core/tightening/index.ts'
+import { meetsCircle, textsOf } from './checks.ts'
 import { demos, factsAt } from './demos.ts'
 import { winchEngine } from '../tightening/winch-engine.ts'
 import { en } from '../../../core/words/index.ts'
@@ -79,30 +82,38 @@ describe('the protractor on the drawing', () => {
     expect(withProtractor(en, scene, 'rod-1', directions(0, 'clockwise'), px)).toBe(scene)
   })
 
-  it('has its knobs clear of every other number wherever the handle stands, where there is room for a knob between them', () => {
-    const board = { widthPx: 842, heightPx: 494, capitalPx: 12 }
+  it('has its knobs clear of every other number wherever the handle stands, on every face that is turned by an angle', () => {
+    const boards = [
+      { widthPx: 600, heightPx: 430, capitalPx: 12 },
+      { widthPx: 842, heightPx: 494, capitalPx: 12 },
+      { widthPx: 1400, heightPx: 760, capitalPx: 18 },
+    ]
     const turned = demos.flatMap((spec) =>
       spec.procedures
         .filter(({ passes }) => passes.some(({ kind }) => kind === 'angle'))
         .map(({ face }) => ({ spec, face })),
     )
-    const covered = turned.filter(({ spec, face }) => {
-      const here = spec.fasteners.filter((fastener) => fastener.face === face)
-      const drawn = sceneOf(en, spec, factsAt(spec, face, 'mid run'), { from: 'below', turn: 0 }, board)
-      const px = drawn.frame.width / board.widthPx
-      const next = here[Math.min(5, here.length - 1)]!.id
-      const { x, y, knobAt } = protractorPlace(drawn, next, px)!
-      return drawn.shapes.some(
-        (disc) =>
-          disc.kind === 'circle' &&
-          /^fastener\/.+\/disc$/.test(disc.id) &&
-          disc.id !== `fastener/${next}/disc` &&
-          Math.abs(Math.hypot(disc.x - x, disc.y - y) - knobAt) < disc.radius + 10 * px,
-      )
-    })
-    // Nine others are clear. On these the next number is as near as a knob is wide.
-    const names = covered.map(({ spec, face }) => `${spec.id} ${face}`)
-    expect(names).toEqual(['moor-flat-4 rods', 'skerry-3 joint', 'strath-6 joint'])
     expect(turned).toHaveLength(12)
+    let looked = 0
+    const covered: string[] = []
+    for (const { spec, face } of turned)
+      for (const board of boards) {
+        const drawn = sceneOf(en, spec, factsAt(spec, face, 'mid run'), { from: 'below', turn: 0 }, board)
+        const px = drawn.frame.width / board.widthPx
+        const numbers = textsOf(drawn).filter(({ id }) => /^fastener\/.+\/number$/.test(id))
+        for (const { id } of spec.fasteners.filter((fastener) => fastener.face === face)) {
+          const place = protractorPlace(drawn, id, px)!
+          for (let direction = 0; direction < 360; direction += 5) {
+            looked += 1
+            const { x, y } = knobPlace(place, degrees(direction))
+            const knob = { id, x, y, radius: 10 * px }
+            for (const number of numbers)
+              if (number.about !== `fastener/${id}` && meetsCircle(textBox(number), knob))
+                covered.push(`${spec.id} ${id} at ${direction}°, ${board.widthPx} px: ${number.id}`)
+          }
+        }
+      }
+    expect(covered).toEqual([])
+    expect(looked).toBeGreaterThan(20_000)
   })
 })

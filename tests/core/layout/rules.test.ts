@@ -4,7 +4,7 @@ import { sceneOf, type DrawingFacts, type Sheet } from '../../../core/layout/ind
 import type { EngineSpec } from '../../../core/engine/index.ts'
 import { anyEngine } from './any-engine.ts'
 import { demos, factsAt, stages, views, type Stage } from './demos.ts'
-import { calloutCorner, findings, look, rules, type Findings } from './rules.ts'
+import { calloutCorner, findings, look, lookAtSizes, rules, type Findings, type Rule } from './rules.ts'
 import { isLong, runs } from '../../runs.ts'
 import { en } from '../../../core/words/index.ts'
 
@@ -23,6 +23,13 @@ const sheets: readonly Sheet[] = windows.map((window, index) => ({
   ...window,
   capitalPx: [12, 18, 18, 44, 18, 12][index]!,
 }))
+
+/** Stages and rules in which sizes are compared with those of the sheet. */
+const sized: readonly Stage[] = ['first pull', 'mid run']
+const ofSizes: readonly Rule[] = [
+  'the sheet taken by the case',
+  'discs as large as their neighbours let them be',
+]
 
 /** The same drawing when another fastener of the face is next. */
 function withAnotherNext(spec: EngineSpec, facts: DrawingFacts): DrawingFacts {
@@ -51,6 +58,7 @@ function lookAt(
   const where = `${spec.id} ${face}, ${stage}, from ${view.from}, turn ${view.turn}, ${sheet.widthPx} px, capitals ${sheet.capitalPx} px`
   const scene = sceneOf(en, spec, facts, view, sheet)
   look(scene, sheet, count, where, into)
+  if (demos.includes(spec) && sized.includes(stage)) lookAtSizes(scene, sheet, where, into)
   const corner = calloutCorner(scene, sheet)
   if (corner === null) return
   const other = calloutCorner(sceneOf(en, spec, withAnotherNext(spec, facts), view, sheet), sheet)
@@ -86,7 +94,9 @@ describe('the rules of the drawing', () => {
     )
     for (const { face, stage, view, sheet } of some) lookAt(spec, face.id, stage, view, sheet, found)
     expect(report(found).filter(({ broken }) => broken > 0)).toEqual([])
-    expect(report(found).filter(({ looked }) => looked < 100)).toEqual([])
+    expect(report(found).filter(({ looked, rule }) => looked < (ofSizes.includes(rule) ? 10 : 100))).toEqual(
+      [],
+    )
   })
 
   it(`hold on ${engines} engines of any size and family`, () => {
@@ -102,6 +112,7 @@ describe('the rules of the drawing', () => {
       { numRuns: engines, seed: 20261127 },
     )
     expect(report(found).filter(({ broken }) => broken > 0)).toEqual([])
-    expect(report(found).filter(({ looked }) => looked < 100)).toEqual([])
+    const always = report(found).filter(({ rule }) => !ofSizes.includes(rule))
+    expect(always.filter(({ looked }) => looked < 100)).toEqual([])
   })
 })

@@ -23,6 +23,8 @@ export const rules = [
   'no crosshair through a name',
   'the callout in its place',
   'the case as large as its sheet lets it be',
+  'the sheet taken by the case',
+  'discs as large as their neighbours let them be',
 ] as const
 export type Rule = (typeof rules)[number]
 
@@ -71,6 +73,38 @@ export function look(scene: Scene, sheet: Sheet, fasteners: number, where: strin
     'the case as large as its sheet lets it be',
     shareOfSheet(scene) >= 0.8,
     shareOfSheet(scene).toFixed(2),
+  )
+}
+
+/**
+ * Looks at a demo engine's scene while bolts are tightened: on a sheet of a usual window title, callout and names leave the case
+ * most of its height or width, and discs grow with the sheet.
+ */
+export function lookAtSizes(scene: Scene, sheet: Sheet, where: string, into: Findings): void {
+  const px = scene.frame.width / sheet.widthPx
+  const note = (rule: Rule, held: boolean, what: string): void => {
+    into.looked.set(rule, into.looked.get(rule)! + 1)
+    if (!held) into.broken.get(rule)!.push(`${where}: ${what}`)
+  }
+  const edge = boxOf(scene.shapes.find(({ role }) => role === 'outline')!)
+  const share = Math.max(edge.width / scene.frame.width, edge.height / scene.frame.height)
+  note('the sheet taken by the case', share >= (sheet.heightPx >= 460 ? 0.7 : 0.6), share.toFixed(2))
+  const isInLanes = scene.shapes.some(({ id }) => id.endsWith('/lane-disc'))
+  const discs = scene.shapes.flatMap((shape) =>
+    shape.kind === 'circle' && /^fastener\/.+\/disc$/.test(shape.id) ? [shape] : [],
+  )
+  if (isInLanes || discs.length < 2) return
+  const apart = Math.min(
+    ...discs.flatMap((one, index) =>
+      discs.slice(index + 1).map((other) => Math.hypot(one.x - other.x, one.y - other.y) / px),
+    ),
+  )
+  const largest = (2 * Math.max(...discs.map(({ radius }) => radius))) / px
+  const wanted = Math.min(0.065 * sheet.heightPx, 0.4 * apart)
+  note(
+    'discs as large as their neighbours let them be',
+    largest >= wanted,
+    `${largest.toFixed(1)} of ${wanted.toFixed(1)} px`,
   )
 }
 

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest'
+import { drawingAfter, sceneOf, sceneOn, type Drawing } from '../../../core/layout/index.ts'
+import { demos, factsAt, sheets, stages, views } from './demos.ts'
+import { en } from '../../../core/words/index.ts'
+
+describe('the drawing after another one', () => {
+  it.each(demos)('of $id is the same as if it had been laid out again, whatever was drawn before', (spec) => {
+    let last: Drawing | null = null
+    let stayed = 0
+    let looked = 0
+    spec.case.faces.forEach((face, index) => {
+      const view = views[(index + demos.indexOf(spec)) % views.length]!
+      const sheet = sheets[index % sheets.length]!
+      for (const stage of stages)
+        for (const onlyNext of [false, true]) {
+          const facts = factsAt(spec, face.id, stage)
+          const before: Drawing | null = last
+          last = drawingAfter(before, en, spec, facts, view, { ...sheet, onlyNext })
+          if (before?.discs === last.discs) stayed += 1
+          looked += 1
+          expect(sceneOn(last)).toEqual(sceneOf(en, spec, facts, view, { ...sheet, onlyNext }))
+        }
+    })
+    expect(stayed).toBeGreaterThan(looked / 4)
+    expect(stayed).toBeLessThan(looked)
+  })
+
+  it('stays where it was from pull to pull, and is laid out again for another number in a disc', () => {
+    const spec = demos[0]!
+    const [face] = spec.case.faces
+    const [view] = views
+    const [sheet] = sheets
+    const facts = factsAt(spec, face!.id, 'first pull')
+    const first = drawingAfter(null, en, spec, facts, view!, sheet!)
+    const pulled = factsAt(spec, face!.id, 'mid run')
+    expect(drawingAfter(first, en, spec, pulled, view!, sheet!).discs).toBe(first.discs)
+    const [id, fact] = Object.entries(facts.fasteners)[0]!
+    const renamed = { ...facts, fasteners: { ...facts.fasteners, [id]: { ...fact, number: '100' } } }
+    const again = drawingAfter(first, en, spec, renamed, view!, sheet!)
+    expect(again.discs.find((disc) => disc.id === id)?.number).toBe('100')
+  })
+})
