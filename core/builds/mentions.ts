@@ -100,6 +100,9 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'limit-accepted':
     case 'place-done':
     case 'place-undone':
+    case 'photo-added':
+    case 'photo-skipped':
+    case 'note-written':
     case 'ticks-removed':
     case 'part-left-over':
     case 'parts-counted':

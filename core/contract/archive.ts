@@ -2,8 +2,13 @@ import { z } from 'zod'
 import { recordedEvent } from '../builds/index.ts'
 import { buildLine } from './build-line.ts'
 
-/** The longest export that is imported; a build of two thousand fasteners in six passes has some six million. */
-export const mostExportCharacters = 32 * 1024 * 1024
+const mebi = 1024 * 1024
+
+/** What of an export is not photos; a build of two thousand fasteners in six passes has some six million. */
+const mostOfEntries = 32 * mebi
+
+/** The longest export that is imported: with as many photos as a build may have, each as large as it may be, in base64. */
+export const mostExportCharacters = mostOfEntries + 96 * mebi
 
 /** What of a build is given as a table. */
 export const tables = ['pulls', 'readings', 'parts'] as const
@@ -19,12 +24,15 @@ const file = z.strictObject({
 const entry = recordedEvent.extend({ event: recordedEvent.shape.event.nullable() })
 export type ReadEntry = z.output<typeof entry>
 
+/** How many photos neither the file has as they were recorded nor the record here; absent for none. The build is taken in. */
+const photosLost = z.int().min(1).optional()
+
 const imported = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('added'), line: buildLine }),
+  z.strictObject({ kind: z.literal('added'), line: buildLine, photosLost }),
   /** Was here already, entry for entry. */
-  z.strictObject({ kind: z.literal('known'), line: buildLine }),
+  z.strictObject({ kind: z.literal('known'), line: buildLine, photosLost }),
   /** Continued elsewhere: `added` entries more are here now. */
-  z.strictObject({ kind: z.literal('continued'), line: buildLine, added: z.int() }),
+  z.strictObject({ kind: z.literal('continued'), line: buildLine, added: z.int(), photosLost }),
   /** The build here has `behind` entries more than the file. Nothing was changed. */
   z.strictObject({ kind: z.literal('older'), line: buildLine, behind: z.int() }),
   /** From entry `at` on, the build was continued differently here and there. Nothing was changed. */
@@ -65,8 +73,8 @@ export const archiveRequests = {
   'builds.import': {
     input: z.strictObject({ text: z.string() }),
     output: imported,
-    // As JSON within JSON, every quotation mark takes two.
-    mostBytes: 2 * mostExportCharacters,
+    // As JSON within JSON, every quotation mark takes two; photos have none.
+    mostBytes: mostExportCharacters + mostOfEntries,
   },
   /** Every pull, every reading of a gauge or wrench, or what became of each part, as a table for a spreadsheet. */
   'builds.csv': {

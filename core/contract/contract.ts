@@ -7,6 +7,7 @@ import { buildLine } from './build-line.ts'
 import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
+import { photoRequests } from './photos.ts'
 import { practiceRequests } from './practice.ts'
 import { preferences } from './preferences.ts'
 import { nothing, problemMessage } from './problem-message.ts'
@@ -95,6 +96,7 @@ export const contract = {
   },
   ...archiveRequests,
   ...fileRequests,
+  ...photoRequests,
   ...recordRequests,
   ...peopleRequests,
   ...wrenchRequests,

@@ -3,7 +3,7 @@ import { en } from '../words/index.ts'
 import { messageOf, nothing, problemMessage } from './problem-message.ts'
 
 const doctorLine = z.strictObject({
-  subject: z.enum(['program', 'host', 'data-folder', 'disk', 'record', 'backup']),
+  subject: z.enum(['program', 'host', 'data-folder', 'disk', 'record', 'photos', 'backup']),
   /** Good; worth a look; or the reason why something does not work. */
   state: z.enum(['good', 'look', 'bad']),
   says: messageOf(en.doctor.lines),

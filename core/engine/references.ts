@@ -110,6 +110,7 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
     procedure: to('procedure', spec.procedures),
     bead: to('bead', spec.beads),
     face: to('face', spec.case.faces),
+    part: to('part', spec.parts),
   }
   const named = (step: Step, path: Path): readonly Reference[] => {
     switch (step.kind) {
@@ -126,6 +127,8 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
       case 'align':
       case 'note':
         return refer.face([...path, 'face'], step.face)
+      case 'photo':
+        return [...refer.face([...path, 'face'], step.face), ...refer.part([...path, 'part'], step.part)]
       case 'lay-bead':
         return refer.bead([...path, 'bead'], step.bead)
       case 'run-procedure':

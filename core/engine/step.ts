@@ -59,6 +59,16 @@ export const step = z.discriminatedUnion('kind', [
   }),
   /** Something is read and written down. */
   z.strictObject({ ...byPlace, kind: z.literal('note') }),
+  /** A photo of something, before it is covered; where there is no camera, a reason why there is none. */
+  z.strictObject({
+    ...common,
+    kind: z.literal('photo'),
+    /** What is to be seen on it. */
+    instruction: sentenceText,
+    /** The part of the list that it shows. */
+    part: idText.optional(),
+    face: idText.optional(),
+  }),
   /** What is left over is counted: every part of the list is in, or it is said where it is. */
   z.strictObject({ ...common, kind: z.literal('count') }),
   z.strictObject({

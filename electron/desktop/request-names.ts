@@ -22,6 +22,8 @@ export const requestNames: readonly string[] = [
   'builds.export',
   'builds.import',
   'builds.csv',
+  'photos.add',
+  'photos.read',
   'backups.list',
   'backups.make',
   'backups.keep-in',

@@ -1,4 +1,4 @@
-import { contract, mostComparedBytes } from '../../core/contract/index.ts'
+import { contract, mostBytesOf, mostComparedBytes } from '../../core/contract/index.ts'
 import type { Answer, Output, ParsedInput, RequestName } from '../../core/contract/index.ts'
 import { adviceIn } from '../../core/engine/index.ts'
 import { problem, refused } from '../../core/problem/index.ts'
@@ -65,6 +65,7 @@ async function handled<Name extends RequestName>(
 const most = { characters: 1024 * 1024, values: 100_000 } as const
 const mostCharacters: { readonly [Name in RequestName]?: number } = {
   'builds.import': Infinity, // it is one text, and its length is looked at first
+  'photos.add': mostBytesOf('photos.add'),
   'verification.compare': Math.ceil((mostComparedBytes * 4) / 3) + 1024,
 }
 

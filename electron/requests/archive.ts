@@ -51,7 +51,7 @@ export function archiveRequests(services: {
       const { row, specText, readOnly } = opened.value
       if (readOnly !== null && !mayLeave(readOnly)) return { ok: false, problem: readOnly }
       const entries = store.entries(build)
-      const text = writeExport(build, specText, entries)
+      const text = writeExport(build, specText, entries, store.photos.bytes)
       const { seq, sha256 } = entries.at(-1)!
       const kept = keepHead({ kind: 'export', build, entries: seq, head: sha256, at: now().toISOString() })
       if (!kept.ok) return kept
@@ -110,6 +110,9 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile):
       there: theirsRead,
     })
 
+  const kept = keepPhotos(store, exported)
+  if (!kept.ok) return kept
+  const photosLost = kept.value === 0 ? {} : { photosLost: kept.value }
   const news = { entries: entries.slice(ours.length), events: events.slice(ours.length) }
   if (news.entries.length > 0) {
     // Noted before the entries are there: a power cut in between leaves a note about nothing, and never a build that passes.
@@ -117,16 +120,30 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile):
       const noted = keepUnderEarlierRules(store, build, exported.allowedOnce)
       if (!noted.ok) return noted
     }
-    const kept = { text: specText, engine: spec.name, demo: spec.source.kind === 'demo' }
-    const imported = store.importEntries(build, { ...news, mentions: mentionsIn(spec, news.events) }, kept)
+    const keptSpec = { text: specText, engine: spec.name, demo: spec.source.kind === 'demo' }
+    const mentions = mentionsIn(spec, news.events)
+    const imported = store.importEntries(build, { ...news, mentions }, keptSpec)
     if (!imported.ok) return imported
     openBuilds.drop(build)
   }
   const row = store.build(build)
   if (row === null) return { ok: false, problem: problem('build-unknown', {}) }
   const line = lineOf(row)
-  if (here === null) return done({ kind: 'added', line })
-  if (news.entries.length > 0) return done({ kind: 'continued', line, added: news.entries.length })
+  if (here === null) return done({ kind: 'added', line, ...photosLost })
+  if (news.entries.length > 0) 
+    return done({ kind: 'continued', line, added: news.entries.length, ...photosLost })
   const behind = ours.length - entries.length
-  return done(behind === 0 ? { kind: 'known', line } : { kind: 'older', line, behind })
+  return done(behind === 0 ? { kind: 'known', line, ...photosLost } : { kind: 'older', line, behind })
+}
+
+/**
+ * Keeps what the file has of photos, before the entries that name them: what was damaged or missing here is so no more. How
+ * many neither has as they were recorded.
+ */
+function keepPhotos(store: Store, { photos }: ExportFile): Outcome<number> {
+  if (photos.sound.length > 0) {
+    const kept = store.keepPhotos(photos.sound)
+    if (!kept.ok) return kept
+  }
+  return done(photos.lost.filter((sha256) => store.photos.stateOf(sha256) !== 'good').length)
 }

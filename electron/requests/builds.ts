@@ -124,6 +124,7 @@ export function buildRequests(services: {
       const { spec, state } = cached.value
       if (input.after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
       const { command } = input
+      if (command.type === 'add-photo') return refused('photo-without-bytes', {}, 'command')
       if (command.type === 'confirm-step' || command.type === 'send-back-step') {
         const second = people.second(command.second, handsOn(store, input.build, command.step))
         if (!second.ok) return second

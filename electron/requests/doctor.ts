@@ -4,12 +4,18 @@ import type { DoctorLine } from '../../core/contract/index.ts'
 import { problem } from '../../core/problem/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import { fileProblem, inspectRecord, recordName, wasThere } from '../store/index.ts'
+import type { PhotoCount } from '../store/index.ts'
 import { listBackups } from './backups.ts'
 import type { HostFacts } from './host-facts.ts'
 
 /** How the record stands, for a host that has it open or has tried to. */
 export type RecordState =
-  | { readonly kind: 'open'; readonly builds: number }
+  | {
+      readonly kind: 'open'
+      readonly builds: number
+      /** Null where they were not looked at. */
+      readonly photos: PhotoCount | null
+    }
   | { readonly kind: 'closed'; readonly problem: Problem }
   | { readonly kind: 'none' }
 
@@ -30,6 +36,7 @@ export function doctorLines(facts: HostFacts, record: RecordState, now: Date): D
     folderLine(facts.dataFolder),
     diskLine(facts.dataFolder),
     recordLine(facts.dataFolder, record),
+    ...photoLines(record),
     backupLine(facts.dataFolder, record, now),
   ]
 }
@@ -48,7 +55,7 @@ function stateOf(folder: string): RecordState {
         : { kind: 'none' }
     const inspected = inspectRecord(file, folder)
     return inspected.ok
-      ? { kind: 'open', builds: inspected.value.builds }
+      ? { kind: 'open', builds: inspected.value.builds, photos: null }
       : { kind: 'closed', problem: inspected.problem }
   } catch (error) {
     const found = fileProblem(error, file, folder)
@@ -108,6 +115,16 @@ function recordLine(folder: string, record: RecordState): DoctorLine {
     default:
       return record satisfies never
   }
+}
+
+/** None where no build has a photo. */
+function photoLines(record: RecordState): DoctorLine[] {
+  if (record.kind !== 'open' || record.photos === null || record.photos.photos === 0) return []
+  const { photos, damaged, missing, bytes } = record.photos
+  const megabytes = Math.ceil(bytes / megabyte)
+  return damaged + missing === 0
+    ? [line('photos', 'good', 'photos-there', { photos, megabytes })]
+    : [line('photos', 'bad', 'photos-not-there', { photos, damaged, missing })]
 }
 
 function backupLine(folder: string, record: RecordState, now: Date): DoctorLine {

@@ -13,18 +13,22 @@ import { mostExportCharacters } from '../../core/contract/index.ts'
 import { done, type Outcome, type Problem, refused } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
+import { photoLines, photosNamed, readPhotos, type ExportedPhotos } from './export-photos.ts'
 import { follows, sha256, type StoredEntry } from '../store/index.ts'
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/)
 
 /** The first line of an exported build. Every part of it follows from the lines below, so that a change in it shows. */
-const head = z.strictObject({
+const plainHead = z.strictObject({
   bedplateBuild: z.literal(1),
   build: z.uuid(),
   entries: z.int().min(1),
   head: hash,
   specSha256: hash,
 })
+/** That of a build with photos: so many lines more follow its entries. */
+const headWithPhotos = plainHead.extend({ bedplateBuild: z.literal(2), photos: z.int().min(1).max(10_000) })
+const head = z.discriminatedUnion('bedplateBuild', [plainHead, headWithPhotos])
 
 const specLine = z.strictObject({ spec: z.string() })
 
@@ -38,17 +42,24 @@ export interface ExportFile {
   readonly events: readonly RecordedEvent[]
   /** The first entry that an earlier version of the program allowed and this one would not; null for none. */
   readonly allowedOnce: number | null
+  readonly photos: ExportedPhotos
 }
 
 /**
  * A build as one text, in lines: a head; the spec; then each entry exactly as it lies in the record, so that the SHA-256 of
- * a line is what the next one names as `previous`. Head and spec are canonical JSON (RFC 8785) too: the same build gives
- * the same bytes.
+ * a line is what the next one names as `previous`; then the photos that the entries name. Head, spec and photos are canonical
+ * JSON (RFC 8785) too: the same build gives the same bytes. One without photos is of the form that had none.
  */
-export function writeExport(build: string, specText: string, entries: readonly StoredEntry[]): string {
+export function writeExport(
+  build: string,
+  specText: string,
+  entries: readonly StoredEntry[],
+  photoOf: (sha256: string) => Buffer | null,
+): string {
+  const photos = photosNamed(entries)
   const lines = [
     canonicalize({
-      bedplateBuild: 1,
+      ...(photos.length === 0 ? { bedplateBuild: 1 } : { bedplateBuild: 2, photos: photos.length }),
       build,
       entries: entries.length,
       head: entries.at(-1)?.sha256,
@@ -56,6 +67,7 @@ export function writeExport(build: string, specText: string, entries: readonly S
     }),
     canonicalize({ spec: specText }),
     ...entries.map(({ body }) => body),
+    ...photoLines(photos, photoOf),
   ]
   return lines.map((line) => `${line}\n`).join('')
 }
@@ -68,7 +80,8 @@ const entriesAtOnce = 100
 
 /**
  * Reads an export and checks every byte of it, in slices, so that others are answered meanwhile. What the first line and
- * the sizes of the others tell is looked at before anything is parsed. Refuses `import-too-large`, `import-not-ours`,
+ * the sizes of the others tell is looked at before anything is parsed. A photo that
+ * is not as its entry names it is told and costs nothing else. Refuses `import-too-large`, `import-not-ours`,
  * `import-newer`, `import-altered` with the line, `import-spec-faulty`, and `import-senseless` or `import-against-rules`
  * where nobody could have confirmed the entries in a build of the spec. An entry of a newer program is kept as it is.
  */
@@ -80,27 +93,34 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
   const start = parsed(first)
   if (typeof start !== 'object' || start === null || !('bedplateBuild' in start))
     return refused('import-not-ours', {})
-  if (typeof start.bedplateBuild === 'number' && start.bedplateBuild > 1) return refused('import-newer', {})
+  if (typeof start.bedplateBuild === 'number' && start.bedplateBuild > 2) return refused('import-newer', {})
   const top = head.safeParse(start)
   if (!top.success || canonicalize(top.data) !== first) return altered(1)
 
   const [, second = '', ...rest] = text.split('\n')
-  const tooLong = [second.length > longest.spec, ...rest.map((line) => line.length > longest.entry)].indexOf(
-    true,
-  )
+  const ofEntries = rest.slice(0, top.data.entries)
+  const ofPhotos = rest.slice(top.data.entries)
+  const tooLong = [
+    second.length > longest.spec,
+    ...ofEntries.map((line) => line.length > longest.entry),
+  ].indexOf(true)
   if (tooLong >= 0) return altered(tooLong + 2)
-  if (rest.length !== top.data.entries + 1) return altered(Math.min(rest.length + 1, top.data.entries + 3))
+  const photos = top.data.bedplateBuild === 2 ? top.data.photos : 0
+  // What is missing or altered of the photos is told of each, and costs nothing else; a line too many belongs to nothing.
+  const isWhole = photos > 0 ? ofPhotos.length <= photos + 1 : rest.length === top.data.entries + 1
+  if (ofEntries.length < top.data.entries || !isWhole)
+    return altered(Math.min(rest.length + 1, top.data.entries + photos + 3))
   const withSpec = specLine.safeParse(parsed(second))
   if (!withSpec.success || canonicalize(withSpec.data) !== second) return altered(2)
   const { spec: specText } = withSpec.data
   if (sha256(specText) !== top.data.specSha256) return altered(2)
 
-  if (rest.at(-1) !== '') return altered(rest.length + 2)
-  const read = await readEntries(top.data.build, rest.slice(0, -1))
+  if (photos === 0 && rest.at(-1) !== '') return altered(rest.length + 2)
+  const read = await readEntries(top.data.build, ofEntries)
   if (!read.ok) return read
   const { entries, events } = read.value
   if (entries.length !== top.data.entries || entries.at(-1)?.sha256 !== top.data.head)
-    return altered(rest.length + 1)
+    return altered(ofEntries.length + 2)
   const spec = soundSpec(specText)
   if (!spec.ok) return spec
   const allowedOnce = await heldAgainstRules(spec.value, top.data.specSha256, events)
@@ -112,6 +132,7 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
     entries,
     events,
     allowedOnce: allowedOnce.value,
+    photos: await readPhotos(ofPhotos, events),
   })
 }
 

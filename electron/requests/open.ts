@@ -19,6 +19,7 @@ import { openLog } from './log.ts'
 import { OpenedFiles } from './opened-files.ts'
 import { People } from './people.ts'
 import { practiceRequests } from './practice.ts'
+import { photoRequests } from './photos.ts'
 import { preferenceRequests } from './preferences.ts'
 import { readEngines, takeSpec, type Engine } from './specs.ts'
 import { traceOf } from './trace.ts'
@@ -86,12 +87,13 @@ export function createRequests(services: HostServices, restore: Restore = notHer
       const lost = store.problem()
       return done({ ...facts, problem: lost })
     },
-    'host.doctor': () => {
+    'host.doctor': async () => {
       const lost = store.problem()
+      const photos = lost === null ? await store.photos.count() : null
       return done(
         doctorLines(
           facts,
-          lost === null ? { kind: 'open', builds: store.countBuilds() } : { kind: 'closed', problem: lost },
+          lost === null ? { kind: 'open', builds: store.countBuilds(), photos } : { kind: 'closed', problem: lost },
           now(),
         ),
       )
@@ -106,6 +108,7 @@ export function createRequests(services: HostServices, restore: Restore = notHer
     ...people.handlers,
     ...practiceRequests({ store, engines, people, now }),
     ...buildRequests({ ...services, engines, openBuilds, people, finished: () => void keeper.make() }),
+    ...photoRequests({ store, openBuilds, people, now }),
     ...archiveRequests({ store, openBuilds, now, keepHead }),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),

@@ -2,10 +2,11 @@ import type { Verification } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { headCode } from '../store/index.ts'
-import type { Break, ChainVerification, Store, Witness } from '../store/index.ts'
+import type { Break, ChainVerification, PhotoBreak, Store, Witness } from '../store/index.ts'
 import { compareWith } from './compare-file.ts'
 import type { HandlersOf } from './handlers.ts'
 import { lineOf, mayLeave, openBuild } from './open-build.ts'
+import { photoProblem } from './photos.ts'
 
 /** Answers about following the chains, which takes as long as the record is long and is stopped when asked. */
 export function verificationRequests(services: {
@@ -45,7 +46,7 @@ export function verificationRequests(services: {
 
   function doneWith(
     build: string | null,
-    { builds, entries, head, witnesses, breaks }: ChainVerification,
+    { builds, entries, head, witnesses, breaks, photoBreaks }: ChainVerification,
   ): Verification {
     return {
       state: 'done',
@@ -56,12 +57,24 @@ export function verificationRequests(services: {
       head: headCode(head),
       witnesses,
       lists: breaks.some(({ kind }) => kind === 'list' || kind === 'unlisted' || kind === 'spec-swapped'),
-      breaks: breaks.map((found) => ({
-        build: found.build,
-        number: nameOf(found),
-        problem: problemOf(found),
-      })),
+      breaks: [
+        ...breaks.map((found) => ({
+          build: found.build,
+          number: nameOf(found),
+          problem: problemOf(found),
+        })),
+        ...photoBreaks.map((found) => ({
+          build: found.build,
+          number: numberOf(found.build),
+          problem: ofPhoto(found),
+        })),
+      ],
     }
+  }
+
+  function ofPhoto({ build, step, state }: PhotoBreak): Problem {
+    const opened = openBuild(store, build)
+    return photoProblem(state, opened.ok ? opened.value.spec.steps : [], step)
   }
 
   /** The number in the list; of a build that the list has lost, the name its first entry gave it. */

@@ -4,6 +4,7 @@ import type { Builds } from './builds.ts'
 import { seal } from './chain/chain.ts'
 import type { StoredEntry } from './chain/chain.ts'
 import type { Database, Write } from './file/sqlite.ts'
+import type { Photos } from './photos.ts'
 import type { KeptSpec, Specs } from './specs.ts'
 
 /** What is added to a build in one go: all of it is on disk, or none. */
@@ -17,6 +18,8 @@ export interface Addition {
   readonly at: string
   /** The words that the events add to those the build is found by. */
   readonly mentions: readonly Mention[]
+  /** The bytes of photos that the events name. */
+  readonly photos?: readonly Uint8Array[]
 }
 
 /** Entries of another record, to be added as they lie there. */
@@ -28,8 +31,15 @@ export interface ImportedEntries {
   readonly mentions: readonly Mention[]
 }
 
+/** What is kept beside the entries, in the same transaction. */
+interface Kept {
+  readonly specs: Specs
+  readonly builds: Builds
+  readonly photos: Photos
+}
+
 /** The entries themselves: added at the end of a build, read in order, never changed. */
-export function entriesOn(db: Database, write: Write, specs: Specs, builds: Builds) {
+export function entriesOn(db: Database, write: Write, { specs, builds, photos }: Kept) {
   const insert = db.prepare('INSERT INTO event (build, seq, body, sha256) VALUES (?, ?, ?, ?)')
   const read = db.prepare<[string], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? ORDER BY seq',
@@ -51,13 +61,14 @@ export function entriesOn(db: Database, write: Write, specs: Specs, builds: Buil
 
   const add = db.transaction(
     (
-      { build, after, events, person, at, mentions }: Addition,
+      { build, after, events, person, at, mentions, photos: bytes = [] }: Addition,
       spec: KeptSpec | null,
     ): Outcome<readonly RecordedEvent[]> => {
       if (!/^\d{4}-/.test(at)) return refused('clock-unusable', { at })
       const before = hashToFollow(build, after)
       if (!before.ok) return before
       if (spec !== null) specs.keep(spec)
+      for (const each of bytes) photos.keep(each)
       const added: RecordedEvent[] = []
       let previous = before.value
       for (const event of events) {

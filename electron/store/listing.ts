@@ -77,6 +77,9 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'place-done':
     case 'place-undone':
     case 'measured-part-replaced':
+    case 'photo-added':
+    case 'photo-skipped':
+    case 'note-written':
     case 'ticks-removed':
     case 'part-left-over':
     case 'parts-counted':

@@ -16,6 +16,8 @@ import { practiceOn } from './practice.ts'
 import type { RoundRow } from './practice.ts'
 import { peopleOn } from './people.ts'
 import type { PersonRow } from './people.ts'
+import { photosOn } from './photos.ts'
+import type { Photos } from './photos.ts'
 import { preferencesOn } from './preferences.ts'
 import { writerOn } from './file/sqlite.ts'
 import type { Database } from './file/sqlite.ts'
@@ -55,6 +57,9 @@ export interface Store {
   build(id: string): BuildRow | null
   /** The entry whose hash begins with these 16 digits; null for none. */
   entryOfCode(code: string): ReturnType<typeof entryOfCode>
+  readonly photos: Pick<Photos, 'bytes' | 'stateOf' | 'count'>
+  /** Keeps photos that entries name, and puts right those that were damaged. */
+  keepPhotos(photos: readonly Uint8Array[]): Outcome<null>
   /** By the hash of the text. */
   specText(sha256: string): string | null
   /** By name, each as it was kept. */
@@ -86,7 +91,9 @@ export function storeOn(db: Database, file: string): Store {
   const write = writerOn(watch)
   const specs = specsOn(db)
   const builds = buildsOn(db)
-  const { start, append, importEntries, entries } = entriesOn(db, write, specs, builds)
+  const photos = photosOn(db)
+  const keepPhotos = db.transaction((some: readonly Uint8Array[]) => some.forEach((bytes) => photos.keep(bytes)))
+  const { start, append, importEntries, entries } = entriesOn(db, write, { specs, builds, photos })
   const people = peopleOn(db, write)
   const practice = practiceOn(db, write)
   const preferences = preferencesOn(db, write)
@@ -118,6 +125,12 @@ export function storeOn(db: Database, file: string): Store {
         return done(null)
       }),
     entryOfCode: (code) => entryOfCode(db, code),
+    photos,
+    keepPhotos: (some) =>
+      write(() => {
+        keepPhotos.immediate(some)
+        return done(null)
+      }),
     specText: specs.text,
     preferences: preferences.all,
     keepPreferences: preferences.keep,

@@ -1,8 +1,14 @@
 import type { ImportResult } from '../../core/contract/index.ts'
 import type { Words } from '../../core/words/index.ts'
 
-/** What became of a file that was imported, in one sentence. */
+/** What became of a file that was imported. */
 export function importText(words: Words, outcome: ImportResult): string {
+  const photosLost = 'photosLost' in outcome ? (outcome.photosLost ?? 0) : 0
+  const became = becameText(words, outcome)
+  return photosLost === 0 ? became : `${became} ${words.archive.import.photosLost({ photosLost })}`
+}
+
+function becameText(words: Words, outcome: ImportResult): string {
   const { line } = outcome
   switch (outcome.kind) {
     case 'added':

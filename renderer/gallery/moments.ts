@@ -48,6 +48,7 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
   orient: { 'parts to turn the right way': atOnce },
   align: { 'marks to set': atOnce, 'marks to look at again': setMarks },
   note: { 'something to note': atOnce },
+  photo: { 'photo to take': atOnce, 'photo left out': finish },
   count: { 'parts to count': atOnce, 'parts all there': allCounted },
   'lay-bead': { 'bead to lay': atOnce, 'bead laid': goOn },
   check: { 'check to answer': atOnce },

@@ -3,6 +3,7 @@ import {
   placeRounds,
   checkNote,
   partUses,
+  photosAt,
   usesAt,
   type BuildState,
 } from '../../core/builds/index.ts'
@@ -49,6 +50,11 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
       return placeRounds(state, step).map(({ place, round, done }) =>
         words.placed.read({ at: place.at, round, done: done !== null, note: done?.note ?? place.say }),
       )
+    case 'photo': {
+      const reason = state.photosSkipped[step.id]
+      const photos = photosAt(state, step.id).length
+      return [step.instruction, reason === undefined ? words.photos.isThere({ photos }) : words.photos.isSkipped({ reason })]
+    }
     case 'measure-limits':
       return askedPlaces(state, step).map(({ measure, at, measured }) =>
         words.limits.read({

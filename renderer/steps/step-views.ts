@@ -7,6 +7,7 @@ import FitPartStep from './FitPartStep.svelte'
 import FitShellsStep from './FitShellsStep.svelte'
 import MarksStep from './MarksStep.svelte'
 import MeasureLimitsStep from './MeasureLimitsStep.svelte'
+import PhotoStep from './PhotoStep.svelte'
 import PlacedStep from './PlacedStep.svelte'
 import RunStep from './RunStep.svelte'
 import ShellsStep from './ShellsStep.svelte'
@@ -21,6 +22,7 @@ const views: { readonly [Kind in StepKind]: Component<StepProps<Kind>> } = {
   'run-procedure': RunStep,
   check: CheckStep,
   count: CountStep,
+  photo: PhotoStep,
   'measure-limits': MeasureLimitsStep,
   lubricate: PlacedStep,
   clean: PlacedStep,

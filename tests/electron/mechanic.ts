@@ -56,6 +56,8 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
       const typed = `${Number(measure.new.least ?? measure.new.most) / 1e6} mm`
       return { type: 'measure-limit', step: step.id, measure: measure.id, at, typed }
     }
+    case 'photo':
+      return { type: 'skip-photo', step: step.id, reason: 'No camera here' }
     case 'count': {
       const [use] = unaccounted(spec, state)
       if (use === undefined) return { type: 'count-parts', step: step.id }

@@ -19,6 +19,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   problem: ['words'],
   quantity: ['words', 'problem'],
   plane: [],
+  photo: ['words', 'problem'],
   engine: ['problem', 'quantity'],
   joint: ['words', 'problem', 'quantity', 'plane', 'engine'],
   bearing: ['words', 'problem', 'quantity', 'engine'],
@@ -36,6 +37,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'audit',
     'layout',
     'tightening',
+    'photo',
   ],
   practice: [
     'words',
@@ -49,7 +51,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'tightening',
     'builds',
   ],
-  contract: ['words', 'problem', 'quantity', 'layout', 'tightening', 'builds', 'practice'],
+  contract: ['words', 'problem', 'quantity', 'photo', 'layout', 'tightening', 'builds', 'practice'],
 }
 
 /**

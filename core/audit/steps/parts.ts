@@ -51,6 +51,7 @@ function fits({ kind }: Step): boolean {
     case 'orient':
     case 'align':
     case 'note':
+    case 'photo':
       return false
     default:
       return kind satisfies never

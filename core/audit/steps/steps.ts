@@ -134,6 +134,7 @@ function workOf(step: Step): Facts<'done-in-two-steps'>['work'] | null {
     case 'orient':
     case 'align':
     case 'note':
+    case 'photo':
       return null
     default:
       return step satisfies never

@@ -60,6 +60,14 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       const { step, place, round, reason } = event
       return { type: 'undo-place', step, place, round, reason }
     }
+    case 'photo-added': {
+      const { step, photo, caption, part } = event
+      return { type: 'add-photo', step, photo, caption, part }
+    }
+    case 'photo-skipped':
+      return { type: 'skip-photo', step: event.step, reason: event.reason }
+    case 'note-written':
+      return { type: 'write-note', step: event.step, text: event.text }
     case 'limit-measured': {
       const { step, measure, at, reading } = event
       return { type: 'measure-limit', step, measure, at, typed: reading.typed }

@@ -3,6 +3,7 @@ import { bearingCommands } from './bearing-commands.ts'
 import { limitCommands } from './limit-commands.ts'
 import { placedCommands } from './placed-commands.ts'
 import { partCommands } from './part-commands.ts'
+import { photoCommands } from './photo-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
 import { half, measuredWith, thrustPair, washersByTable } from '../events/events.ts'
 
@@ -62,6 +63,7 @@ export const buildCommand = z.discriminatedUnion('type', [
   ...partCommands,
   ...limitCommands,
   ...placedCommands,
+  ...photoCommands,
   ...runCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it

@@ -10,6 +10,7 @@ import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from
 import { decideInRun } from './decide-in-run.ts'
 import { acceptMeasured, measureLimit, replaceMeasured } from './decide-limits.ts'
 import { doPlace, undoPlace } from './decide-placed.ts'
+import { addPhoto, skipPhoto, writeNote } from './decide-photos.ts'
 import { countParts, leaveOver, removeTicks, tickParts } from './decide-parts.ts'
 import { decideSecond } from './decide-second.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
@@ -42,6 +43,7 @@ export function decide(
   if (state.voided) return refused('build-voided', { name: state.started.name })
   if (command.type === 'void-build') return voidBuild(command)
   if (command.type === 'amend-build') return amendBuild(state, command)
+  if (command.type === 'add-photo') return addPhoto(spec, state, command)
   if (state.finished) return refused('build-finished', { name: state.started.name })
   if (isStepCommand(command)) return decideInStep({ spec, state, now }, command)
   switch (command.type) {
@@ -88,6 +90,8 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'count-parts': countParts,
   'do-place': doPlace,
   'undo-place': undoPlace,
+  'skip-photo': skipPhoto,
+  'write-note': writeNote,
   'measure-limit': measureLimit,
   'accept-measured': acceptMeasured,
   'replace-measured': replaceMeasured,

@@ -29,6 +29,11 @@ export function stepFor(spec: EngineSpec, state: BuildState, command: StepComman
   return 'shellsOut' in rule && 'fit' in step.value ? withShellsOut(spec, state, step.value) : step
 }
 
+/** Whether work on the step may begin: refuses `step-before` and `step-unconfirmed`. */
+export function mayWorkOn(spec: EngineSpec, state: BuildState, step: Step): Outcome<Step> {
+  return allow(spec, state, step, 'work')
+}
+
 function stepNamed({ steps }: EngineSpec, command: StepCommand): Outcome<Step> {
   const kind: StepKind | 'any' | readonly StepKind[] = stepRules[command.type].kind
   const isOfKind = (step: Step) =>

@@ -89,6 +89,7 @@ const subjects: Readonly<Record<Step['kind'], DrawingSubject>> = {
   orient: 'check',
   align: 'check',
   note: 'check',
+  photo: 'check',
   'run-procedure': 'tightening',
 }
 

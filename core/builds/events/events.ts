@@ -3,6 +3,7 @@ import { bearingEvents } from './bearing-events.ts'
 import { limitEvents } from './limit-events.ts'
 import { placedEvents } from './placed-events.ts'
 import { partEvents } from './part-events.ts'
+import { photoEvents } from './photo-events.ts'
 import { runEvents } from '../../tightening/index.ts'
 
 const version = z.literal(1)
@@ -121,6 +122,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   ...partEvents,
   ...limitEvents,
   ...placedEvents,
+  ...photoEvents,
   ...runEvents,
   /**
    * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else

@@ -3,6 +3,7 @@ import { evolveBearings } from './bearing-record.ts'
 import { evolveLimits } from './limit-record.ts'
 import { evolvePlaced } from './placed-record.ts'
 import { evolveParts, withoutTicksAt } from './part-record.ts'
+import { evolvePhotos } from './photo-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
 
@@ -106,6 +107,10 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
         parts: evolveParts(state.parts, seq, event),
         workedOn: { step: event.step },
       }
+    case 'photo-added':
+    case 'photo-skipped':
+    case 'note-written':
+      return { ...state, ...evolvePhotos(state, { seq, at }, event) }
     case 'bead-laid':
       return {
         ...state,
@@ -159,6 +164,7 @@ function lookedAtAfter(
   { confirmed, sentBack }: BuildState,
   event: BuildEvent,
 ): Pick<BuildState, 'confirmed' | 'sentBack'> {
+  if (event.type === 'photo-added' || event.type === 'note-written') return { confirmed, sentBack }
   const left = { confirmed: untouchedBy(event, confirmed), sentBack: untouchedBy(event, sentBack) }
   if (event.type !== 'step-confirmed' && event.type !== 'step-sent-back') return left
   const { step, second, procedure } = event

@@ -145,6 +145,9 @@ function correctionOf(
     case 'limit-accepted':
     case 'place-done':
     case 'place-undone':
+    case 'photo-added':
+    case 'photo-skipped':
+    case 'note-written':
     case 'parts-ticked':
     case 'part-left-over':
     case 'parts-counted':

@@ -8,6 +8,14 @@ import { fitsOn, type SheetFit } from './fits.ts'
 import { limitsOn, type SheetLimit } from './limits.ts'
 import { placedOn, type SheetPlace } from './placed.ts'
 import { partsOn, type SheetPart } from './parts.ts'
+import {
+  notesOn,
+  photosOn,
+  photosSkippedOn,
+  type SheetNote,
+  type SheetPhoto,
+  type SheetPhotoSkipped,
+} from './photos.ts'
 import { runsOn, type SheetRun } from './runs.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
@@ -38,6 +46,10 @@ export interface BuildSheet {
   readonly parts: readonly SheetPart[]
   readonly limits: readonly SheetLimit[]
   readonly placed: readonly SheetPlace[]
+  readonly photos: readonly SheetPhoto[]
+  readonly photosSkipped: readonly SheetPhotoSkipped[]
+  /** What was written at steps, in order. */
+  readonly notes: readonly SheetNote[]
   readonly checks: readonly SheetCheck[]
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
@@ -86,6 +98,9 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     parts: partsOn(spec, state, entries),
     limits: limitsOn(spec, entries),
     placed: placedOn(spec, entries),
+    photos: photosOn(spec, entries),
+    photosSkipped: photosSkippedOn(spec, entries),
+    notes: notesOn(spec, entries),
     checks: checksOn(spec, entries),
     steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),

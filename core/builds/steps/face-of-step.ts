@@ -26,6 +26,7 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
     case 'orient':
     case 'align':
     case 'note':
+    case 'photo':
     case 'fit-part':
     case 'check':
       return step.face ?? first!.id

@@ -23,6 +23,10 @@ const isWork: { readonly [Type in BuildEvent['type']]: boolean } = {
   'ticks-removed': false,
   'part-left-over': true,
   'parts-counted': true,
+  // Work where the step asks for a photo, and only said of any other: see `isWorkOn`.
+  'photo-added': true,
+  'photo-skipped': true,
+  'note-written': false,
   'bead-laid': true,
   'bead-wiped-off': true,
   'check-answered': true,
@@ -100,6 +104,7 @@ function withHand(hands: readonly string[], person: string, stands: () => boolea
 
 function isWorkOn(step: Step, event: BuildEvent): boolean {
   if (!isWork[event.type]) return false
+  if (event.type === 'photo-added') return step.kind === 'photo' && event.step === step.id
   if ('step' in event) return event.step === step.id
   return step.kind === 'run-procedure' && 'procedure' in event && event.procedure === step.procedure
 }

@@ -3,6 +3,7 @@ import { isRunDone, lastLivePull } from '../../tightening/index.ts'
 import { askedPlaces } from '../limits/asked-places.ts'
 import { placeRounds, isAllDone } from '../placed/placed-places.ts'
 import { halves, type Half } from '../events/events.ts'
+import { photosAt } from '../events/photo-record.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
 
 /** How a step stands. */
@@ -86,6 +87,8 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
       return askedPlaces(state, step).every(({ settled }) => settled)
     case 'count':
       return state.parts.counted.has(step.id)
+    case 'photo':
+      return photosAt(state, step.id).length > 0 || state.photosSkipped[step.id] !== undefined
     case 'lubricate':
     case 'clean':
     case 'orient':
@@ -112,6 +115,7 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
     case 'count':
     case 'clean':
     case 'note':
+    case 'photo':
       return false
     // What was oiled, set or aligned is so no longer once the part under it comes out.
     case 'lubricate':

@@ -142,6 +142,8 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? step.name : '' }
     }
+    case 'photo':
+      return { type: 'skip-photo', step: step.id, reason: step.name }
     case 'measure-limits':
       return readingFor(state, step)
     case 'count':

@@ -20,6 +20,7 @@ import { sheet } from './sheet/sheet.ts'
 import { dangers } from './steps/dangers.ts'
 import { limits } from './steps/limits.ts'
 import { partsList } from './steps/parts-list.ts'
+import { photos } from './steps/photos.ts'
 import { placed } from './steps/placed.ts'
 import { steps } from './steps/steps.ts'
 import { benchCard } from './tightening/bench-card.ts'
@@ -68,6 +69,7 @@ export const en = {
   partsList,
   passes,
   people,
+  photos,
   phrases,
   practice,
   whatIf,

@@ -71,7 +71,7 @@ export async function makeBackup(db: Database, place: BackupPlace): Promise<Outc
     const bench = benchOf(db)
     const sequence =
       1 + Math.max(place.after, ...ownBackups(backupsIn(folder), bench).map((it) => it.sequence))
-    const { breaks, ...found } = checked.value
+    const { breaks, photoBreaks: _, ...found } = checked.value
     const name = backupName(at, { bench, sequence }, { ...found, broken: breaks.length })
     renameSync(beside, join(folder, name))
     syncFolder(folder)

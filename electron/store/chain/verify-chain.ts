@@ -6,6 +6,8 @@ import type { StoredEntry } from './chain.ts'
 import { differences } from '../lists.ts'
 import { isOfThisVersion, listingAfter } from '../listing.ts'
 import type { Listing } from '../listing.ts'
+import { photosOn } from '../photos.ts'
+import type { PhotoState } from '../photos.ts'
 import type { Database } from '../file/sqlite.ts'
 import { witnessesOn } from './witnesses.ts'
 import type { Witness } from './witnesses.ts'
@@ -27,6 +29,15 @@ export type Break = { readonly build: string } & (
   | { readonly kind: 'witness'; readonly witness: Witness }
 )
 
+/** A photo whose bytes are not those that an entry names, or not there. The entries are as they were confirmed all the same. */
+export interface PhotoBreak {
+  readonly build: string
+  readonly entry: number
+  /** The step's id; null for a photo of a finished build. */
+  readonly step: string | null
+  readonly state: 'damaged' | 'missing'
+}
+
 /** What following the chains found. */
 export interface ChainVerification {
   readonly builds: number
@@ -36,6 +47,7 @@ export interface ChainVerification {
   /** Heads that were given out and are the builds' own still. */
   readonly witnesses: number
   readonly breaks: readonly Break[]
+  readonly photoBreaks: readonly PhotoBreak[]
 }
 
 export interface VerifyOptions {
@@ -81,6 +93,8 @@ export async function verifyChain(
   const specState = specStates(db)
   const kept = [...witnessesOn(db).all(), ...outside]
   const breaks: Break[] = []
+  const photoBreaks: PhotoBreak[] = []
+  const photoState = photosIn(db)
   const heads = createHash('sha256')
   let builds = 0
   let entries = 0
@@ -111,6 +125,12 @@ export async function verifyChain(
           broken = true
         }
         newer ||= body !== null && !isOfThisVersion(body.event)
+        if (body !== null && !newer && body.event.type === 'photo-added') {
+          const { step, photo } = body.event
+          const state = photoState(photo?.sha256 ?? '') // an entry that no program wrote may have none
+          if (state !== 'good') photoBreaks.push({ build, entry: place, step, state })
+          await setImmediate()
+        }
         if (body !== null && !newer) listing = listingAfter(listing, body)
         for (const witness of wanted.get(place) ?? []) {
           if (entry.sha256.startsWith(witness.head)) confirmed += 1
@@ -158,7 +178,14 @@ export async function verifyChain(
     head: only === null ? heads.digest('hex') : (last ?? ''),
     witnesses: confirmed,
     breaks: once(breaks),
+    photoBreaks,
   }
+}
+
+/** A backup of an earlier form has no place for photos, and no entry that names one. */
+function photosIn(db: Database): (sha256: string) => PhotoState {
+  const hasPlace = db.prepare("SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = 'photo'").get()
+  return hasPlace === undefined ? () => 'missing' : photosOn(db).stateOf
 }
 
 /** The texts are long and many builds rest on one, so each is hashed once. */

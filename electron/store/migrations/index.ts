@@ -4,6 +4,7 @@ import { search } from './0003-search.ts'
 import { guards } from './0004-guards.ts'
 import { standings } from './0005-standings.ts'
 import { practice } from './0006-practice.ts'
+import { photos } from './0007-photos.ts'
 
 /** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -12,4 +13,4 @@ export interface Migration {
 }
 
 /** In order, without a gap. A migration that has ever been released is never edited: a new one is added. */
-export const migrations: readonly Migration[] = [record, archive, search, guards, standings, practice]
+export const migrations: readonly Migration[] = [record, archive, search, guards, standings, practice, photos]

@@ -61,6 +61,8 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
       const place = { step: step.id, measure: measure.id, at }
       return { type: 'measure-limit', ...place, typed: shown.length(between, 'mm') }
     }
+    case 'photo':
+      return { type: 'skip-photo', step: step.id, reason: 'No camera here' }
     case 'count': {
       const [use] = unaccounted(spec, state)
       return use === undefined ? { type: 'count-parts', step: step.id } : ticked(use)

@@ -9,6 +9,7 @@ const subjects = {
   'data-folder': 'data folder',
   disk: 'disk',
   record: 'record',
+  photos: 'photos',
   backup: 'backup',
   fonts: 'fonts',
   screen: 'screen',
@@ -77,6 +78,15 @@ export const doctor = {
     'record-closed': ({ why }: { readonly why: ReasonText }) => why,
     'record-opens': ({ builds, megabytes }: { readonly builds: number; readonly megabytes: number }) =>
       `The record opens; it holds ${counted(builds, 'build', 'builds')} in ${megabytes} MB.`,
+    'photos-there': ({ photos, megabytes }: { readonly photos: number; readonly megabytes: number }) =>
+      `The builds have ${counted(photos, 'photo', 'photos')} in ${megabytes} MB; all are as recorded.`,
+    'photos-not-there': (facts: {
+      readonly photos: number
+      readonly damaged: number
+      readonly missing: number
+    }) =>
+      `Of ${counted(facts.photos, 'photo', 'photos')} ${facts.damaged} are damaged and ${facts.missing} are missing. The builds are ` +
+      'not touched by it. Verify the archive to see which they are.',
     'backup-none': (facts: OfSecondFolder) => `There is no backup. ${secondFolderText(facts)}`,
     'backup-of-later': (facts: OfSecondFolder & { readonly on: string; readonly today: string }) =>
       `The last backup is dated ${facts.on}, and the clock of this computer says ${facts.today}. One of the two is ` +

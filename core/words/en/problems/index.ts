@@ -9,6 +9,7 @@ import { tighteningWords } from './tightening.ts'
 import { wrenchWords } from './wrench.ts'
 import { buildWords } from './build.ts'
 import { hostWords } from './host.ts'
+import { photoWords } from './photo.ts'
 import { recordWords } from './record.ts'
 
 /** What the audit says of a spec, by code. */
@@ -28,5 +29,6 @@ export const problems = {
   ...wrenchWords,
   ...buildWords,
   ...hostWords,
+  ...photoWords,
   ...recordWords,
 }

@@ -39,6 +39,7 @@ const reasons = {
   'used-up': ({ part }: OfPart) => `why “${part}” is used again beyond its limit`,
   'ticks-removed': ({ part }: OfPart) => `why “${part}” does not count as fitted`,
   'part-left-over': ({ part }: OfPart) => `why “${part}” is left over`,
+  'photo-skipped': ({ step }: OfStep) => `why there is no photo in “${step}”`,
   'bead-wiped-off': (_: None) => 'why the bead is wiped off',
   'step-sent-back': ({ step }: OfStep) => `why “${step}” is to be done again`,
   addition: (_: None) => 'what is to be added to the build',

@@ -100,6 +100,10 @@ export const archive = {
     fork: (facts: Named & { readonly at: number }) =>
       `${named(facts)} was continued differently in two places: from entry ${facts.at} on, the file is not what is recorded here. ` +
       'Nothing was changed.',
+    /** After the sentence that says what became of the file. */
+    photosLost: ({ photosLost }: { readonly photosLost: number }) =>
+      `${counted(photosLost, 'photo', 'photos')} of it ${photosLost === 1 ? 'is' : 'are'} damaged or missing, in the file and here. The place of each ` +
+      'says so; the build is as it was confirmed.',
     /** Before the sentence that says why a file that was opened cannot be used. */
     fileRefused: ({ fileName }: { readonly fileName: string }) => `${fileName}:`,
     engineOpened: ({ name, fileName }: { readonly name: string; readonly fileName: string }) =>
@@ -139,6 +143,9 @@ export const archive = {
     'ticks-removed': 'fitted parts taken back',
     'part-left-over': 'part left over',
     'parts-counted': 'parts counted',
+    'photo-added': 'photo added',
+    'photo-skipped': 'no photo, with a reason',
+    'note-written': 'note written',
     'bead-laid': 'bead laid',
     'bead-wiped-off': 'bead wiped off',
     'check-answered': 'check answered',

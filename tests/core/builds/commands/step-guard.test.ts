@@ -56,6 +56,8 @@ const commands: { readonly [Type in StepCommandType]: CommandOf<Type> } = {
   'remove-ticks': { type: 'remove-ticks', step: 'lay-crank', part: 'washers', reason },
   'leave-over': { type: 'leave-over', step: 'count', part: 'washers', usedIn: 'lay-crank', reason },
   'count-parts': { type: 'count-parts', step: 'count' },
+  'skip-photo': { type: 'skip-photo', step: 'gear-photo', reason },
+  'write-note': { type: 'write-note', step: 'lay-crank', text: reason },
   'start-run': { type: 'start-run', ...rods },
   'declare-new': { type: 'declare-new', ...rods, group: 'rod-bolts' },
   pull: { type: 'pull', ...rods, pass: 0, fastener: 'R1', reading: null, moved: false, outOfOrder: null },
@@ -116,6 +118,7 @@ describe('a command', () => {
       })
     expect(kinds(first).map(([type]) => type)).toEqual([
       ...['note-marks', 'read-thread', 'take-out-half', 'take-out-part', 'wipe-off-bead', 'remove-ticks'],
+      'write-note',
       ...[
         'take-back',
         'loosen-fastener',

@@ -1,0 +1,67 @@
+import type { EngineSpec } from '../../engine/index.ts'
+import type { RecordedEvent } from '../events/events.ts'
+import type { PhotoFacts } from '../events/photo-events.ts'
+import { stampOf, type Stamp } from '../events/stamp.ts'
+
+/** A step by its place in the plan, counted from 1, and its name. */
+export interface SheetStepPlace {
+  readonly place: number
+  readonly name: string
+}
+
+/** A photo as the sheet shows it. */
+export interface SheetPhoto extends Stamp {
+  /** Null for one that was added to the finished build. */
+  readonly step: SheetStepPlace | null
+  readonly photo: PhotoFacts
+  readonly caption: string
+  /** The name of the part that it shows. */
+  readonly part: string | null
+}
+
+/** What somebody wrote at a step. */
+export interface SheetNote extends Stamp {
+  readonly step: SheetStepPlace
+  readonly text: string
+}
+
+/** A step that asked for a photo and has a reason instead. */
+export interface SheetPhotoSkipped extends Stamp {
+  readonly step: SheetStepPlace
+  readonly reason: string
+}
+
+export function photosOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetPhoto[] {
+  return entries.flatMap((entry) => {
+    const { event } = entry
+    if (event.type !== 'photo-added') return []
+    const { photo, caption } = event
+    const part = event.part && (spec.parts.find(({ id }) => id === event.part)?.name ?? event.part)
+    const step = event.step === null ? null : stepPlace(spec, event.step)
+    return [{ ...stampOf(entry), step, photo, caption, part }]
+  })
+}
+
+export function notesOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetNote[] {
+  return entries.flatMap((entry) =>
+    entry.event.type === 'note-written'
+      ? [{ ...stampOf(entry), step: stepPlace(spec, entry.event.step), text: entry.event.text }]
+      : [],
+  )
+}
+
+export function photosSkippedOn(
+  spec: EngineSpec,
+  entries: readonly RecordedEvent[],
+): readonly SheetPhotoSkipped[] {
+  return entries.flatMap((entry) =>
+    entry.event.type === 'photo-skipped'
+      ? [{ ...stampOf(entry), step: stepPlace(spec, entry.event.step), reason: entry.event.reason }]
+      : [],
+  )
+}
+
+export function stepPlace({ steps }: EngineSpec, id: string): SheetStepPlace {
+  const index = steps.findIndex((step) => step.id === id)
+  return { place: index + 1, name: steps[index]?.name ?? id }
+}

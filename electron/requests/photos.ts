@@ -1,0 +1,95 @@
+import { decide, mentionsOf, readPerson, type BuildPhoto } from '../../core/builds/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
+import { checkKept } from '../../core/photo/index.ts'
+import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import { photoHash } from '../store/index.ts'
+import type { PhotoState, Store } from '../store/index.ts'
+import type { HandlersOf } from './handlers.ts'
+import { mayLeave, openBuild } from './open-build.ts'
+import { newMentions, type CachedBuild, type OpenBuildCache } from './open-build-cache.ts'
+import type { People } from './people.ts'
+
+/** Answers about the photos of builds. */
+export function photoRequests(services: {
+  readonly store: Store
+  readonly openBuilds: OpenBuildCache
+  readonly people: People
+  readonly now: () => Date
+}): HandlersOf<'photos'> {
+  const { store, openBuilds, people, now } = services
+  return {
+    'photos.add': (input) => {
+      const { build, after, step, caption, part } = input
+      const person = readPerson(input.person)
+      if (!person.ok) return person
+      const known = people.present(person.value)
+      if (!known.ok) return known
+      const cached = openBuilds.get(build)
+      if (!cached.ok) return cached
+      const { spec, state } = cached.value
+      if (after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
+      const bytes = Buffer.from(input.base64, 'base64')
+      const size = checkKept(bytes)
+      if (!size.ok) return size
+      const photo = {
+        sha256: photoHash(bytes),
+        mediaType: 'image/jpeg',
+        ...size.value,
+        sizeBytes: bytes.length,
+      } as const
+      const at = now().toISOString()
+      const decided = decide(spec, state, { type: 'add-photo', step, caption, part, photo }, at)
+      if (!decided.ok) return decided
+      const mentions = decided.value.flatMap((event) => mentionsOf(spec, { person: person.value, event }))
+      const added = store.append({
+        ...{ build, after, at, person: person.value, events: decided.value },
+        mentions: newMentions(cached.value, mentions),
+        photos: [bytes],
+      })
+      if (!added.ok) {
+        openBuilds.drop(build)
+        return added
+      }
+      openBuilds.advance(build, cached.value, added.value, mentions)
+      return done({ events: [...added.value] })
+    },
+
+    'photos.read': ({ build, entry }) => {
+      const opened = readable(store, openBuilds, build)
+      if (!opened.ok) return opened
+      const { spec, state } = opened.value
+      const photo = state.photos.find(({ seq }) => seq === entry)
+      if (photo === undefined) return refused('photo-unknown', {}, 'entry')
+      const { sha256 } = photo.photo
+      const bytes = store.photos.bytes(sha256)
+      if (bytes === null) return { ok: false, problem: photoProblem('missing', spec.steps, photo.step) }
+      if (photoHash(bytes) !== sha256) return { ok: false, problem: photoProblem('damaged', spec.steps, photo.step) }
+      return done({ base64: bytes.toString('base64') })
+    },
+  }
+}
+
+/** What is wrong with a photo, at its place in the build. */
+export function photoProblem(
+  state: Exclude<PhotoState, 'good'>,
+  steps: EngineSpec['steps'],
+  step: BuildPhoto['step'],
+): Problem {
+  const place = steps.findIndex(({ id }) => id === step)
+  return problem(`photo-${state}`, { step: place < 0 ? null : place + 1 })
+}
+
+/** Also of a build that nothing may be added to, as far as it can be read. */
+function readable(
+  store: Store,
+  openBuilds: OpenBuildCache,
+  build: string,
+): Outcome<Pick<CachedBuild, 'spec' | 'state'>> {
+  const known = openBuilds.known(build)
+  if (known !== null) return done(known)
+  const opened = openBuild(store, build)
+  if (!opened.ok) return opened
+  const { spec, state, readOnly } = opened.value
+  if (mayLeave(readOnly)) openBuilds.keep(build, { spec, state, indexedWords: new Set() })
+  return done({ spec, state })
+}
