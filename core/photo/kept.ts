@@ -20,7 +20,5 @@ export function checkKept(bytes: Uint8Array): Outcome<KeptSize> {
     !head.isAnnotated &&
     bytes.length <= mostPhotoBytes &&
     Math.max(head.widthPx, head.heightPx) <= mostPhotoSidePx
-  return isKept
-    ? done({ widthPx: head.widthPx, heightPx: head.heightPx })
-    : refused('photo-not-prepared', {})
+  return isKept ? done({ widthPx: head.widthPx, heightPx: head.heightPx }) : refused('photo-not-prepared', {})
 }

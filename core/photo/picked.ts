@@ -40,10 +40,16 @@ function pictureHead(bytes: Uint8Array): PickedPicture | null {
   const jpeg = jpegHead(bytes)
   if (jpeg !== null) return { kind: 'jpeg', widthPx: jpeg.widthPx, heightPx: jpeg.heightPx }
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
-  if (startsWith(bytes, '\u{89}PNG\r\n\u{1A}\n') && textAt(bytes, 12, 4) === 'IHDR' && bytes.length >= 24)
+  if (isPng(bytes) && textAt(bytes, 12, 4) === 'IHDR' && bytes.length >= 24)
     return sized('png', view.getUint32(16), view.getUint32(20))
-  if (startsWith(bytes, 'RIFF') && textAt(bytes, 8, 4) === 'WEBP' && bytes.length >= 30) return webp(view, bytes)
+  if (startsWith(bytes, 'RIFF') && textAt(bytes, 8, 4) === 'WEBP' && bytes.length >= 30)
+    return webp(view, bytes)
   return null
+}
+
+/** By its signature (PNG, third edition, section 5.2). */
+function isPng(bytes: Uint8Array): boolean {
+  return [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a].every((byte, at) => bytes[at] === byte)
 }
 
 /** By RFC 9649, sections 2.5 to 2.7. */

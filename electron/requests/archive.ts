@@ -130,7 +130,7 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile):
   if (row === null) return { ok: false, problem: problem('build-unknown', {}) }
   const line = lineOf(row)
   if (here === null) return done({ kind: 'added', line, ...photosLost })
-  if (news.entries.length > 0) 
+  if (news.entries.length > 0)
     return done({ kind: 'continued', line, added: news.entries.length, ...photosLost })
   const behind = ours.length - entries.length
   return done(behind === 0 ? { kind: 'known', line, ...photosLost } : { kind: 'older', line, behind })

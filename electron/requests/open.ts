@@ -93,7 +93,9 @@ export function createRequests(services: HostServices, restore: Restore = notHer
       return done(
         doctorLines(
           facts,
-          lost === null ? { kind: 'open', builds: store.countBuilds(), photos } : { kind: 'closed', problem: lost },
+          lost === null
+            ? { kind: 'open', builds: store.countBuilds(), photos }
+            : { kind: 'closed', problem: lost },
           now(),
         ),
       )

@@ -63,7 +63,8 @@ export function photoRequests(services: {
       const { sha256 } = photo.photo
       const bytes = store.photos.bytes(sha256)
       if (bytes === null) return { ok: false, problem: photoProblem('missing', spec.steps, photo.step) }
-      if (photoHash(bytes) !== sha256) return { ok: false, problem: photoProblem('damaged', spec.steps, photo.step) }
+      if (photoHash(bytes) !== sha256)
+        return { ok: false, problem: photoProblem('damaged', spec.steps, photo.step) }
       return done({ base64: bytes.toString('base64') })
     },
   }
@@ -76,7 +77,9 @@ export function photoProblem(
   step: BuildPhoto['step'],
 ): Problem {
   const place = steps.findIndex(({ id }) => id === step)
-  return problem(`photo-${state}`, { step: place < 0 ? null : place + 1 })
+  return problem(state === 'damaged' ? 'photo-damaged' : 'photo-missing', {
+    step: place < 0 ? null : place + 1,
+  })
 }
 
 /** Also of a build that nothing may be added to, as far as it can be read. */

@@ -92,7 +92,9 @@ export function storeOn(db: Database, file: string): Store {
   const specs = specsOn(db)
   const builds = buildsOn(db)
   const photos = photosOn(db)
-  const keepPhotos = db.transaction((some: readonly Uint8Array[]) => some.forEach((bytes) => photos.keep(bytes)))
+  const keepPhotos = db.transaction((some: readonly Uint8Array[]) =>
+    some.forEach((bytes) => photos.keep(bytes)),
+  )
   const { start, append, importEntries, entries } = entriesOn(db, write, { specs, builds, photos })
   const people = peopleOn(db, write)
   const practice = practiceOn(db, write)

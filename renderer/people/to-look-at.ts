@@ -53,7 +53,10 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     case 'photo': {
       const reason = state.photosSkipped[step.id]
       const photos = photosAt(state, step.id).length
-      return [step.instruction, reason === undefined ? words.photos.isThere({ photos }) : words.photos.isSkipped({ reason })]
+      return [
+        step.instruction,
+        reason === undefined ? words.photos.isThere({ photos }) : words.photos.isSkipped({ reason }),
+      ]
     }
     case 'measure-limits':
       return askedPlaces(state, step).map(({ measure, at, measured }) =>

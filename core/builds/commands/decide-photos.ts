@@ -18,7 +18,8 @@ export function addPhoto(spec: EngineSpec, state: BuildState, command: CommandOf
   const { step, photo, part } = command
   const place = placeFor(spec, state, step)
   if (!place.ok) return place
-  if (part !== null && !spec.parts.some(({ id }) => id === part)) return refused('part-unknown', { part }, 'part')
+  if (part !== null && !spec.parts.some(({ id }) => id === part))
+    return refused('part-unknown', { part }, 'part')
   if (state.photos.length >= mostPhotosOfBuild) return refused('photo-too-many', { most: mostPhotosOfBuild })
   if (photosAt(state, step).some((each) => each.photo.sha256 === photo.sha256))
     return refused('photo-there-already', {})

@@ -107,10 +107,12 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
         parts: evolveParts(state.parts, seq, event),
         workedOn: { step: event.step },
       }
+    // A photo and a note are no work on their step: a person comes back to where the work was left.
     case 'photo-added':
-    case 'photo-skipped':
     case 'note-written':
       return { ...state, ...evolvePhotos(state, { seq, at }, event) }
+    case 'photo-skipped':
+      return { ...state, ...evolvePhotos(state, { seq, at }, event), workedOn: { step: event.step } }
     case 'bead-laid':
       return {
         ...state,

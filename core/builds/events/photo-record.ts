@@ -1,5 +1,4 @@
 import type { PhotoEvent } from './photo-events.ts'
-import type { BuildState } from './state.ts'
 
 type Added = Extract<PhotoEvent, { type: 'photo-added' }>
 type Written = Extract<PhotoEvent, { type: 'note-written' }>
@@ -17,29 +16,33 @@ export interface BuildNote extends Omit<Written, 'type' | 'version'> {
   readonly at: string
 }
 
-type PhotoState = Pick<BuildState, 'photos' | 'notes' | 'photosSkipped' | 'workedOn'>
+/** What a build has of photos and notes. */
+export interface PhotoRecord {
+  /** In the order in which they were added. */
+  readonly photos: readonly BuildPhoto[]
+  readonly notes: readonly BuildNote[]
+  /** By step id: why a step that asks for a photo has none. */
+  readonly photosSkipped: Readonly<Record<string, string>>
+}
 
-/**
- * What follows from an entry about photos and notes. Neither is work on its step, so that a person comes back to where the
- * work was left.
- */
+/** The record after one more entry about photos and notes. */
 export function evolvePhotos(
-  { photos, notes, photosSkipped, workedOn }: PhotoState,
+  { photos, notes, photosSkipped }: PhotoRecord,
   { seq, at }: { readonly seq: number; readonly at: string },
   event: PhotoEvent,
-): PhotoState {
+): PhotoRecord {
   switch (event.type) {
     case 'photo-added': {
       const { type: _, version: __, ...added } = event
-      return { photos: [...photos, { seq, at, ...added }], notes, photosSkipped, workedOn }
+      return { photos: [...photos, { seq, at, ...added }], notes, photosSkipped }
     }
     case 'photo-skipped': {
       const { step, reason } = event
-      return { photos, notes, photosSkipped: { ...photosSkipped, [step]: reason }, workedOn: { step } }
+      return { photos, notes, photosSkipped: { ...photosSkipped, [step]: reason } }
     }
     case 'note-written': {
       const { step, text } = event
-      return { photos, notes: [...notes, { seq, at, step, text }], photosSkipped, workedOn }
+      return { photos, notes: [...notes, { seq, at, step, text }], photosSkipped }
     }
     default:
       return event satisfies never
@@ -48,7 +51,7 @@ export function evolvePhotos(
 
 /** The photos of a step, in order; with null those of the finished build. */
 export function photosAt(
-  { photos }: Pick<BuildState, 'photos'>,
+  { photos }: Pick<PhotoRecord, 'photos'>,
   step: string | null,
 ): readonly BuildPhoto[] {
   return photos.filter((photo) => photo.step === step)

@@ -3,11 +3,11 @@ import { untouched, type BearingRecord } from './bearing-record.ts'
 import type { LimitsRecord } from './limit-record.ts'
 import type { PlacedRecord } from './placed-record.ts'
 import { noParts, type PartsRecord } from './part-record.ts'
-import type { BuildNote, BuildPhoto } from './photo-record.ts'
+import type { PhotoRecord } from './photo-record.ts'
 import type { Half, ShellChoice } from './events.ts'
 
 /** How far a build has come: what its events add up to. Ids are the spec's. */
-export interface BuildState {
+export interface BuildState extends PhotoRecord {
   /** The last event's sequence number; 0 before the first. */
   readonly seq: number
   readonly started: { readonly name: string; readonly serial: string; readonly apprentice: boolean } | null
@@ -29,11 +29,6 @@ export interface BuildState {
   readonly limits: LimitsRecord
   /** What was done place by place. */
   readonly placed: PlacedRecord
-  /** In the order in which they were added. */
-  readonly photos: readonly BuildPhoto[]
-  readonly notes: readonly BuildNote[]
-  /** By step id: why a step that asks for a photo has none. */
-  readonly photosSkipped: Readonly<Record<string, string>>
   /** By bead id: those that are laid. */
   readonly beads: Readonly<Record<string, BeadLaid>>
   /** By step id: the last answer. */

@@ -8,6 +8,7 @@ export const photos = {
   skipIt: 'Continue without a photo',
   usualReasons: ['No camera here', 'It is covered already'],
   wanted: 'Take the photo or add it as a file.',
-  isThere: ({ photos: there }: { readonly photos: number }) => `✓ ${counted(there, 'photo is', 'photos are')} here.`,
+  isThere: ({ photos: there }: { readonly photos: number }) =>
+    `✓ ${counted(there, 'photo is', 'photos are')} here.`,
   isSkipped: ({ reason }: { readonly reason: string }) => `No photo: ${reason}`,
 }
