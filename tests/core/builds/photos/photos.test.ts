@@ -14,19 +14,19 @@ import { demoEngine, newBuild, Workshop } from '../workshop.ts'
 const holm = demoEngine('holm-2')
 const moor = demoEngine('moor-flat-4')
 
-function photo(
-  step: string | null,
-  digit = 'a',
-  more: Partial<Extract<BuildCommand, { type: 'add-photo' }>> = {},
-) {
+type AddPhoto = Extract<BuildCommand, { type: 'add-photo' }>
+
+function photo(step: string | null, digit = 'a', more: Partial<AddPhoto> = {}): AddPhoto {
   return {
-    ...{ type: 'add-photo', step, caption: '', part: null },
+    type: 'add-photo',
+    ...{ step, caption: '', part: null },
     photo: {
-      ...{ sha256: digit.repeat(64), mediaType: 'image/jpeg', widthPx: 1600, heightPx: 1200 },
-      sizeBytes: 412_000,
+      sha256: digit.repeat(64),
+      mediaType: 'image/jpeg',
+      ...{ widthPx: 1600, heightPx: 1200, sizeBytes: 412_000 },
     },
     ...more,
-  } as const
+  }
 }
 
 function finished(): Workshop {
