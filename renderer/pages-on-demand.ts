@@ -10,6 +10,7 @@ export const buildPages = {
   build: page(() => import('./build-window/BuildWindow.svelte')),
   clampMap: page(() => import('./clamp/ClampMapPage.svelte')),
   people: page(() => import('./people/PeoplePage.svelte')),
+  ringCard: page(() => import('./card/RingCard.svelte')),
   sheet: page(() => import('./sheet/SheetPage.svelte')),
   wrenches: page(() => import('./wrenches/Wrenches.svelte')),
 } as const

@@ -14,6 +14,7 @@ import type { Finding } from './finding.ts'
 import { auditSource } from './source.ts'
 import { auditMeasures } from './steps/measures.ts'
 import { auditParts } from './steps/parts.ts'
+import { auditRings } from './steps/ring-sets.ts'
 import { auditPlaced } from './steps/step-places.ts'
 import { auditSteps } from './steps/steps.ts'
 import { auditOrders } from './tightening/orders.ts'
@@ -52,6 +53,7 @@ const subjects = [
   auditParts,
   auditMeasures,
   auditPlaced,
+  auditRings,
 ]
 
 /** Everything that is wrong or doubtful in a spec that could be read; faults before doubts. Empty for a good one. */

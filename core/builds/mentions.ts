@@ -98,6 +98,8 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'half-taken-out':
     case 'part-taken-out':
     case 'limit-accepted':
+    case 'rings-fitted':
+    case 'rings-taken-off':
     case 'place-done':
     case 'place-undone':
     case 'photo-added':

@@ -35,10 +35,15 @@ function namedLists(spec: EngineSpec): readonly NamedList[] {
     byId('procedure', 'procedures', spec.procedures),
     byId('bead', 'beads', spec.beads),
     byId('part', 'parts', spec.parts),
+    byId('ring-set', 'ringSets', spec.ringSets),
     byId('step', 'steps', spec.steps),
     ...spec.procedures.map(({ id, orders }, index) => ({
       ...byId('order', `procedures[${index}].orders`, orders),
       of: { what: 'procedure' as const, id },
+    })),
+    ...spec.ringSets.map(({ id, rings }, index) => ({
+      ...byId('ring', `ringSets[${index}].rings`, rings),
+      of: { what: 'ring-set' as const, id },
     })),
     ...spec.fits.flatMap((fit, index) => listsOfFit(fit, `fits[${index}]`)),
   ]

@@ -13,7 +13,7 @@ export const measuredKinds = [
   'other',
 ] as const
 
-const limits = z
+export const limits = z
   .strictObject({ least: lengthText.optional(), most: lengthText.optional() })
   .refine(({ least, most }) => least !== undefined || most !== undefined, advise('limits-empty'))
 

@@ -1,9 +1,9 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
-import { idText, nameText, sentenceText } from './text.ts'
+import { idText, nameText, sentenceText, temperatureText } from './text.ts'
 
 /** Steps whose work is done place by place, each ticked by itself. */
-export const placedKinds = ['lubricate', 'clean', 'orient', 'align', 'note'] as const
+export const placedKinds = ['lubricate', 'clean', 'orient', 'align', 'fit-places', 'note'] as const
 
 /** The small pictures of such work, each as the person sees it who does it. */
 export const placedPictures = [
@@ -18,6 +18,9 @@ export const placedPictures = [
   'washer-grooves',
   'seal-lip',
   'circlip-gap',
+  'circlip-seated',
+  'pin-offset',
+  'piston-heated',
   'timing-marks',
   'writing',
 ] as const
@@ -31,6 +34,8 @@ export const placed = z.strictObject({
   say: sentenceText,
   /** Unless said, the picture that belongs to the kind of step. */
   picture: z.enum(placedPictures).optional(),
+  /** To what the part is warmed first. A person who touches it is told, and the spec has a caution for it. */
+  heatTo: temperatureText.optional(),
 })
 
 export const placedList = z.array(placed).min(1, advise('places-none')).max(60)
@@ -44,6 +49,7 @@ const usualPictures: { readonly [Kind in PlacedKind]: PlacedPicture } = {
   clean: 'face',
   orient: 'piston-front',
   align: 'timing-marks',
+  'fit-places': 'circlip-seated',
   note: 'writing',
 }
 

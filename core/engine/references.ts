@@ -111,6 +111,7 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
     bead: to('bead', spec.beads),
     face: to('face', spec.case.faces),
     part: to('part', spec.parts),
+    rings: to('ring-set', spec.ringSets),
   }
   const named = (step: Step, path: Path): readonly Reference[] => {
     switch (step.kind) {
@@ -125,10 +126,14 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
       case 'clean':
       case 'orient':
       case 'align':
+      case 'fit-places':
       case 'note':
         return refer.face([...path, 'face'], step.face)
       case 'photo':
         return [...refer.face([...path, 'face'], step.face), ...refer.part([...path, 'part'], step.part)]
+      case 'measure-rings':
+      case 'fit-rings':
+        return [...refer.face([...path, 'face'], step.face), ...refer.rings([...path, 'rings'], step.rings)]
       case 'lay-bead':
         return refer.bead([...path, 'bead'], step.bead)
       case 'run-procedure':

@@ -5,6 +5,7 @@ import { signals } from './danger.ts'
 import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
 import { endFloat, fit, sideClearance } from './fit.ts'
 import { parts } from './part.ts'
+import { ringSet } from './rings.ts'
 import { step } from './step.ts'
 import { idText, nameText, sentenceText } from './text.ts'
 
@@ -45,6 +46,8 @@ export const engineSpec = z.strictObject({
   procedures: z.array(procedure).max(40),
   beads: z.array(bead).max(20).default([]),
   parts: parts.default([]),
+  /** The rings of the pistons, each set for pistons that are alike. */
+  ringSets: z.array(ringSet).max(8).default([]),
   steps: z.array(step).min(1, advise('steps-none')).max(100),
   cautions: z.array(caution).max(60),
 })

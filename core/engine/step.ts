@@ -46,6 +46,10 @@ export const step = z.discriminatedUnion('kind', [
     face: idText.optional(),
     measures: z.array(measure).min(1, advise('measures-none')).max(30),
   }),
+  /** Each ring in its bore and groove, against the limits of the set. */
+  z.strictObject({ ...common, kind: z.literal('measure-rings'), face: idText.optional(), rings: idText }),
+  /** The rings on each piston, the right side up and their gaps turned to where they belong. */
+  z.strictObject({ ...common, kind: z.literal('fit-rings'), face: idText.optional(), rings: idText }),
   /** Oiled where it says so, and dry where it says so. */
   z.strictObject({ ...byPlace, kind: z.literal('lubricate') }),
   z.strictObject({ ...byPlace, kind: z.literal('clean') }),
@@ -57,6 +61,8 @@ export const step = z.discriminatedUnion('kind', [
     kind: z.literal('align'),
     againAfterTurns: z.int().min(1).max(20).optional(),
   }),
+  /** Parts that go in one by one: pins, circlips. */
+  z.strictObject({ ...byPlace, kind: z.literal('fit-places') }),
   /** Something is read and written down. */
   z.strictObject({ ...byPlace, kind: z.literal('note') }),
   /** A photo of something, before it is covered; where there is no camera, a reason why there is none. */

@@ -97,6 +97,35 @@ const pictures: { readonly [What in PlacedPicture]: () => readonly PictureLine[]
     edge([...arc(150, 60, 38, 3.5, 9.07), ...arc(150, 60, 32, 9.07, 3.5)]),
     ...pointer(150, 60, 150, 30),
   ],
+  // Cut along the pin: bosses left and right, the circlip in its groove outside the end of the pin.
+  'circlip-seated': () => [
+    metal(box(56, 20, 60, 80)),
+    metal(box(184, 20, 60, 80)),
+    metal(box(80, 44, 140, 32)),
+    hollow(box(68, 38, 8, 44)),
+    edge(arc(72, 42, 5, 0, 2 * Math.PI)),
+    edge(arc(72, 78, 5, 0, 2 * Math.PI)),
+    axis(40, 60, 260, 60),
+    ...pointer(72, 4, 72, 34),
+    ...pointer(72, 116, 72, 86),
+  ],
+  // From the nose: the middle of the piston as an axis, the pin beside it.
+  'pin-offset': () => [
+    metal([86, 14, 214, 14, 214, 106, 176, 106, 176, 84, 124, 84, 124, 106, 86, 106]),
+    edge([86, 28, 214, 28]),
+    edge([86, 38, 214, 38]),
+    ...pipe(circle(162, 66, 15), circle(162, 66, 8)),
+    axis(150, 2, 150, 118),
+    ...pointer(262, 66, 180, 66),
+  ],
+  'piston-heated': () => [
+    metal(box(70, 96, 160, 14)),
+    metal([100, 26, 200, 26, 200, 94, 172, 94, 172, 76, 128, 76, 128, 94, 100, 94]),
+    ...pipe(circle(150, 58, 14), circle(150, 58, 9)),
+    stroke(84, 90, 78, 78, 84, 66, 78, 54),
+    stroke(218, 90, 212, 78, 218, 66, 212, 54),
+    ...pointer(284, 58, 168, 58),
+  ],
   'timing-marks': () => [
     ...pipe(circle(98, 60, 50), circle(98, 60, 10)),
     ...pipe(circle(202, 60, 50), circle(202, 60, 10)),

@@ -1,5 +1,5 @@
 import papaparse from 'papaparse'
-import { checkNote, type BuildSheet, type SheetPull } from '../../core/builds/index.ts'
+import { checkNote, gapTexts, measureName, type BuildSheet, type SheetPull } from '../../core/builds/index.ts'
 import { isolated } from '../../core/problem/index.ts'
 import { amountsIn, degrees, inMillimetres, nanometres } from '../../core/quantity/index.ts'
 import { torqueAtFastener } from '../../core/tightening/index.ts'
@@ -115,7 +115,7 @@ const readingFields = [
 ] as const
 
 /** What was read off a gauge or a wrench, in the order in which it was recorded. */
-function readings({ checks, limits, runs }: BuildSheet): Row[] {
+function readings({ checks, limits, rings, runs }: BuildSheet): Row[] {
   const gauges = checks.flatMap((check) => {
     const { step, reading, limits, verdict, counts, seq, at, person } = check
     return reading === null
@@ -142,7 +142,7 @@ function readings({ checks, limits, runs }: BuildSheet): Row[] {
     entry: limit.seq,
     time_utc: limit.at,
     person: limit.person,
-    what: en.limits.title({ name: limit.measure.name, at: limit.place }),
+    what: en.limits.title({ name: measureName(en, limit.measure), at: limit.place }),
     typed: limit.reading.typed,
     value: limit.reading.length_nm / 1e6,
     unit: 'mm',
@@ -153,6 +153,27 @@ function readings({ checks, limits, runs }: BuildSheet): Row[] {
     counts: limit.counts ? 'yes' : 'no',
     note: limit.accepted ?? limit.replaced ?? '',
   }))
+  const clocks = rings.flatMap(({ seq, at, person, set, piston, gaps, takenOff }) =>
+    set.rings.flatMap((ring) => {
+      const gap = gaps.find((each) => each.ring === ring.id)
+      if (gap === undefined) return []
+      const [text] = gapTexts(en, { ...set, rings: [ring] }, [gap])
+      return [
+        {
+          ...{ entry: seq, time_utc: at, person, what: en.rings.title({ piston: piston.name }) },
+          ...{
+            typed: en.rings.gap(text!),
+            value: gap.degrees,
+            unit: '°',
+            least: null,
+            most: null,
+            limits_unit: null,
+          },
+          ...{ verdict: '', counts: takenOff === null ? 'yes' : 'no', note: takenOff ?? '' },
+        },
+      ]
+    }),
+  )
   const wrenches = runs.flatMap(({ name, pulls }) =>
     pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, setAside, seq, at, person }) =>
       reading === null
@@ -176,7 +197,7 @@ function readings({ checks, limits, runs }: BuildSheet): Row[] {
           ],
     ),
   )
-  return [...gauges, ...measured, ...wrenches].sort((a, b) => a.entry - b.entry)
+  return [...gauges, ...measured, ...clocks, ...wrenches].sort((a, b) => a.entry - b.entry)
 }
 
 const partFields = [

@@ -74,6 +74,8 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'part-fitted':
     case 'part-taken-out':
     case 'limit-accepted':
+    case 'rings-fitted':
+    case 'rings-taken-off':
     case 'place-done':
     case 'place-undone':
     case 'measured-part-replaced':

@@ -194,6 +194,10 @@ export class Bench {
     this.#place = { at: 'bench-card', openBuild, procedure }
   }
 
+  showRingCard(openBuild: OpenBuild, rings: string) {
+    this.#place = { at: 'ring-card', openBuild, rings }
+  }
+
   showClampMap(openBuild: OpenBuild, procedure: string) {
     this.#place = { at: 'clamp-map', openBuild, procedure }
   }

@@ -20,4 +20,6 @@ export type Place =
   | { readonly at: 'people'; readonly openBuild: OpenBuild | null }
   | { readonly at: 'practice' }
   | { readonly at: 'bench-card'; readonly openBuild: OpenBuild; readonly procedure: string }
+  /** The clocks of a set of rings; `rings` is its id. */
+  | { readonly at: 'ring-card'; readonly openBuild: OpenBuild; readonly rings: string }
   | { readonly at: 'clamp-map'; readonly openBuild: OpenBuild; readonly procedure: string }

@@ -43,6 +43,9 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
   'fit-shells': { 'half of the shells fitted': fitHalf },
   'fit-part': { 'part to fit': atOnce, 'single-use part used again': useAgain },
   'measure-limits': { 'limits to measure': atOnce, 'reading outside its limits': measureOutside },
+  'measure-rings': { 'ring gap to measure': atOnce, 'ring gap too narrow': measureNarrow },
+  'fit-rings': { 'ring gaps to set': atOnce },
+  'fit-places': { 'parts to put in one by one': atOnce },
   lubricate: { 'places to oil': atOnce },
   clean: { 'places to clean': atOnce },
   orient: { 'parts to turn the right way': atOnce },
@@ -222,13 +225,23 @@ function allCounted(build: MemoryBuild): boolean {
 
 /** The first place reads ten times the most of a used part. */
 function measureOutside(build: MemoryBuild, step: StepOf<'measure-limits'>): boolean {
-  const [place] = askedPlaces(build.state, step)
+  const [place] = askedPlaces(build.engine.spec, build.state, step)
   if (place === undefined) return false
   const { measure, at } = place
   const most = serviceLimits(measure)?.most ?? measure.new.most
   if (most === undefined) return false
   const typed = String(10 * inMillimetres(most))
   return build.act({ type: 'measure-limit', step: step.id, measure: measure.id, at, typed }).ok
+}
+
+/** The first ring gap reads two thirds of its least. */
+function measureNarrow(build: MemoryBuild, step: StepOf<'measure-rings'>): boolean {
+  const [place] = askedPlaces(build.engine.spec, build.state, step)
+  const least = place?.measure.new.least
+  if (place === undefined || least === undefined) return false
+  const typed = String((2 / 3) * inMillimetres(least))
+  return build.act({ type: 'measure-limit', step: step.id, measure: place.measure.id, at: place.at, typed })
+    .ok
 }
 
 /** The marks are set, and the crank was turned. */

@@ -5,6 +5,7 @@ import ComparePage from '../archive/ComparePage.svelte'
 import RecordPage from '../record/RecordPage.svelte'
 import RescuePage from '../record/RescuePage.svelte'
 import BenchCard from '../card/BenchCard.svelte'
+import RingCard from '../card/RingCard.svelte'
 import BuildWindow from '../build-window/BuildWindow.svelte'
 import ClampMapPage from '../clamp/ClampMapPage.svelte'
 import PeoplePage from '../people/PeoplePage.svelte'
@@ -47,8 +48,12 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'stretch to tighten to': ['quay-3', 'rods-run'],
   'wait between passes': ['quay-3', 'drive-run'],
   'single-use part used again': ['moor-flat-4', 'seals-in'],
-  'limits to measure': ['moor-flat-4', 'ring-gaps'],
-  'reading outside its limits': ['moor-flat-4', 'ring-gaps'],
+  'limits to measure': ['moor-flat-4', 'skirts'],
+  'reading outside its limits': ['moor-flat-4', 'skirts'],
+  'ring gap to measure': ['moor-flat-4', 'ring-gaps'],
+  'ring gap too narrow': ['moor-flat-4', 'ring-gaps'],
+  'ring gaps to set': ['moor-flat-4', 'rings-on'],
+  'parts to put in one by one': ['moor-flat-4', 'pins-ready'],
   'places to oil': ['moor-flat-4', 'oil-mains'],
   'places to clean': ['moor-flat-4', 'clean-case'],
   'parts to turn the right way': ['moor-flat-4', 'piston-way'],
@@ -161,6 +166,10 @@ export const screenEntries: readonly Entry[] = [
   ofBuild('Bench card', 'A procedure on paper', BenchCard, async (shown) => ({
     all: await ofProcedure(shown),
   })),
+  ofBuild('Ring card', 'Where the gaps of the rings stand, on paper', RingCard, async (shown) => {
+    const { build } = momentOf('moor-flat-4', 'ring gaps to set', 'rings-on')
+    return { all: { ...(await benchAt(shown, build)), rings: 'rings' } }
+  }),
   ofBuild('Clamp map', 'How bolts take load from each other', ClampMapPage, async (shown) => ({
     all: await ofProcedure(shown),
   })),

@@ -1,7 +1,10 @@
 import {
   askedPlaces,
+  askedRings,
   placeRounds,
   checkNote,
+  gapTexts,
+  measureName,
   partUses,
   photosAt,
   usesAt,
@@ -46,6 +49,7 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     case 'clean':
     case 'orient':
     case 'align':
+    case 'fit-places':
     case 'note':
       return placeRounds(state, step).map(({ place, round, done }) =>
         words.placed.read({ at: place.at, round, done: done !== null, note: done?.note ?? place.say }),
@@ -58,10 +62,18 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
         reason === undefined ? words.photos.isThere({ photos }) : words.photos.isSkipped({ reason }),
       ]
     }
+    case 'fit-rings':
+      return askedRings(spec, state, step).map(({ set, piston, fitted }) =>
+        words.rings.clock({
+          piston: piston.name,
+          gaps: fitted === null ? [] : gapTexts(words, set, fitted.gaps),
+        }),
+      )
     case 'measure-limits':
-      return askedPlaces(state, step).map(({ measure, at, measured }) =>
+    case 'measure-rings':
+      return askedPlaces(spec, state, step).map(({ measure, at, measured }) =>
         words.limits.read({
-          ...{ name: measure.name, at, typed: measured?.reading.typed ?? '–' },
+          ...{ name: measureName(words, measure), at, typed: measured?.reading.typed ?? '–' },
           ...{ verdict: measured?.verdict ?? 'outside', accepted: measured?.accepted ?? null },
         }),
       )

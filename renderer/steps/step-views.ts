@@ -4,6 +4,7 @@ import BeadStep from './BeadStep.svelte'
 import CheckStep from './CheckStep.svelte'
 import CountStep from './CountStep.svelte'
 import FitPartStep from './FitPartStep.svelte'
+import FitRingsStep from './FitRingsStep.svelte'
 import FitShellsStep from './FitShellsStep.svelte'
 import MarksStep from './MarksStep.svelte'
 import MeasureLimitsStep from './MeasureLimitsStep.svelte'
@@ -24,10 +25,13 @@ const views: { readonly [Kind in StepKind]: Component<StepProps<Kind>> } = {
   count: CountStep,
   photo: PhotoStep,
   'measure-limits': MeasureLimitsStep,
+  'measure-rings': MeasureLimitsStep,
+  'fit-rings': FitRingsStep,
   lubricate: PlacedStep,
   clean: PlacedStep,
   orient: PlacedStep,
   align: PlacedStep,
+  'fit-places': PlacedStep,
   note: PlacedStep,
 }
 

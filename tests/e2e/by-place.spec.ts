@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises'
+import { measureName, measuresIn } from '../../core/builds/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
@@ -6,7 +7,7 @@ import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { atStep, openAt } from './seed.ts'
 
-const { placed, limits, partsList } = en
+const { placed, limits, partsList, rings } = en
 const read = readSpec(await readFile('specs/moor-flat-4.json', 'utf8'))
 if (!read.ok) throw new Error('moor-flat-4 cannot be read')
 const { spec } = read
@@ -75,18 +76,18 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
   const mechanic = new Mechanic(page, 'keys')
   await openAt(bench, seed('Rings, pistons'))
   const step = named('Rings, pistons')
-  if (step.kind !== 'measure-limits') throw new Error('the step measures nothing')
-  const places = step.measures.flatMap((measure) => measure.at.map((at) => ({ measure, at })))
-  const place = (of: (typeof places)[number]) => limits.title({ name: of.measure.name, at: of.at })
+  if (step.kind !== 'measure-rings') throw new Error('the step measures no rings')
+  const places = measuresIn(spec, step).flatMap((measure) => measure.at.map((at) => ({ measure, at })))
+  const place = (of: (typeof places)[number]) => limits.title({ name: measureName(en, of.measure), at: of.at })
   // The first ring gapes: it is replaced and measured again.
   await mechanic.gaugeSends('3.5')
   await mechanic.letBounceTimePass()
   await page.keyboard.press('Enter')
-  await expect(page.getByText(limits.isOutside({ typed: '3.5 mm' }))).toBeVisible()
+  await expect(page.getByText(rings.replace({ by: '3.05 mm', wider: '0.97 mm' }))).toBeVisible()
   await page.getByRole('button', { name: limits.replace }).press('Enter')
   await page.keyboard.type('another ring', { delay: 60 })
   await page.getByRole('button', { name: limits.replaceIt }).press('Enter')
-  await expect(page.getByText(limits.isOutside({ typed: '3.5 mm' }))).toHaveCount(0)
+  await expect(page.getByText(/Too wide by/)).toHaveCount(0)
   for (const each of places) {
     await expect(page.locator('.place')).toHaveText(place(each))
     await mechanic.letBounceTimePass()

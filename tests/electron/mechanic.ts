@@ -1,6 +1,7 @@
 import { sentenceOf } from '../../core/problem/index.ts'
 import {
   askedPlaces,
+  askedRings,
   placeRounds,
   currentStep,
   evolve,
@@ -46,13 +47,19 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
     case 'clean':
     case 'orient':
     case 'align':
+    case 'fit-places':
     case 'note': {
       const open = placeRounds(state, step).find(({ done }) => done === null)!
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
     }
-    case 'measure-limits': {
-      const { measure, at } = askedPlaces(state, step).find(({ settled }) => !settled)!
+    case 'fit-rings': {
+      const { piston } = askedRings(spec, state, step).find(({ fitted }) => fitted === null)!
+      return { type: 'fit-rings', step: step.id, cylinder: piston.cylinder, others: [] }
+    }
+    case 'measure-limits':
+    case 'measure-rings': {
+      const { measure, at } = askedPlaces(spec, state, step).find(({ settled }) => !settled)!
       const typed = `${Number(measure.new.least ?? measure.new.most) / 1e6} mm`
       return { type: 'measure-limit', step: step.id, measure: measure.id, at, typed }
     }

@@ -1,4 +1,4 @@
-import { lengthAmount, nanometres } from '../../quantity/index.ts'
+import { lengthAmount, nanometres, type Length } from '../../quantity/index.ts'
 import type { EngineSpec, Measure } from '../../engine/index.ts'
 import { doubt, fault, type Finding } from '../finding.ts'
 import { auditPair, lengthsAs } from '../bearings/limits.ts'
@@ -17,14 +17,14 @@ export function auditMeasures(spec: EngineSpec): readonly Finding[] {
           ...auditLimitsOf(measure, `steps[${at}].measures[${index}]`),
           ...auditPlaces(measure, step.measures.slice(0, index), `steps[${at}].measures[${index}]`),
           ...(measure.what === 'ring-gap'
-            ? auditRingGap(spec, measure, `steps[${at}].measures[${index}]`)
+            ? auditRingGap(spec.case.bore, measure, `steps[${at}].measures[${index}]`)
             : []),
         ])
       : [],
   )
 }
 
-function auditLimitsOf(measure: Measure, path: string): readonly Finding[] {
+export function auditLimitsOf(measure: Measure, path: string): readonly Finding[] {
   const { name, service } = measure
   const place = { code: 'measureCalled', facts: { name } } as const
   const own = auditPair(place, `${path}.new`, measure.new, lengthsAs(measure.new))
@@ -52,11 +52,10 @@ function auditPlaces(
 }
 
 /** A ring whose ends meet when it is hot breaks, or tears its bore: a least gap above zero, in proportion to the bore. */
-function auditRingGap(spec: EngineSpec, measure: Measure, path: string): readonly Finding[] {
+export function auditRingGap(bore: Length, measure: Measure, path: string): readonly Finding[] {
   const { name } = measure
   const { least, most } = measure.new
   if (least === undefined || least <= 0) return [fault('ring-gap-may-close', { name }, `${path}.new`)]
-  const { bore } = spec.case
   const bound = (share: number) => nanometres(Math.round(bore * share))
   const [tight, wide] = [bound(ringGapOfBore.least), bound(ringGapOfBore.most)]
   if (least >= tight && (most === undefined || most <= wide)) return []

@@ -38,6 +38,8 @@ function fits({ kind }: Step): boolean {
   switch (kind) {
     case 'fit-part':
     case 'fit-shells':
+    case 'fit-rings':
+    case 'fit-places':
     case 'lay-bead':
     case 'run-procedure':
       return true
@@ -46,6 +48,7 @@ function fits({ kind }: Step): boolean {
     case 'check':
     case 'count':
     case 'measure-limits':
+    case 'measure-rings':
     case 'lubricate':
     case 'clean':
     case 'orient':

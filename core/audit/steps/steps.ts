@@ -129,6 +129,9 @@ function workOf(step: Step): Facts<'done-in-two-steps'>['work'] | null {
     case 'check':
     case 'count':
     case 'measure-limits':
+    case 'measure-rings':
+    case 'fit-rings':
+    case 'fit-places':
     case 'lubricate':
     case 'clean':
     case 'orient':

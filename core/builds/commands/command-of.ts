@@ -68,9 +68,19 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'skip-photo', step: event.step, reason: event.reason }
     case 'note-written':
       return { type: 'write-note', step: event.step, text: event.text }
+    case 'rings-fitted': {
+      const { step, cylinder, gaps } = event
+      const others = gaps.map((gap) => ({ ring: gap.ring, typed: `${gap.degrees} °` }))
+      return { type: 'fit-rings', step, cylinder, others }
+    }
+    case 'rings-taken-off': {
+      const { step, cylinder, reason } = event
+      return { type: 'take-off-rings', step, cylinder, reason }
+    }
     case 'limit-measured': {
       const { step, measure, at, reading } = event
-      return { type: 'measure-limit', step, measure, at, typed: reading.typed }
+      // Who was asked said that it is so; an earlier version of the program did not ask.
+      return { type: 'measure-limit', step, measure, at, typed: reading.typed, sure: true }
     }
     case 'limit-accepted':
     case 'measured-part-replaced': {

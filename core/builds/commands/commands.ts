@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { bearingCommands } from './bearing-commands.ts'
 import { limitCommands } from './limit-commands.ts'
 import { placedCommands } from './placed-commands.ts'
+import { ringCommands } from './ring-commands.ts'
 import { partCommands } from './part-commands.ts'
 import { photoCommands } from './photo-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
@@ -64,6 +65,7 @@ export const buildCommand = z.discriminatedUnion('type', [
   ...limitCommands,
   ...placedCommands,
   ...photoCommands,
+  ...ringCommands,
   ...runCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it

@@ -1,15 +1,17 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { parseLength } from '../../quantity/index.ts'
+import { nanometres, parseLength } from '../../quantity/index.ts'
 import { readReason } from '../../tightening/index.ts'
+import { ringGapAdvice } from '../limits/ring-gap-advice.ts'
+import { ringGapSlip } from '../limits/ring-gap-slip.ts'
 import { askedPlaces, judgeLimits, type AskedPlace } from '../limits/asked-places.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
-type At = BuildAtStep<'measure-limits'>
+type At = BuildAtStep<'measure-limits' | 'measure-rings'>
 const version = 1
 
 /**
  * A place may be measured as often as one likes; the last reading counts. Refuses `measure-unknown`, what `parseLength` does,
- * `number-negative` where a gap cannot be, and `ring-gap-zero`.
+ * `number-negative` where a gap cannot be, `ring-gap-zero`, and what is no ring gap unless a person is sure: see `ringGapSlip`.
  */
 export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Events {
   const place = placeOf(at, command)
@@ -21,16 +23,28 @@ export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Event
   if (length.value < 0 && measure.what !== 'deck-height') return refused('number-negative', { typed })
   if (length.value === 0 && measure.what === 'ring-gap')
     return refused('ring-gap-zero', { place: command.at })
+  if (measure.what === 'ring-gap' && command.sure !== true) {
+    const slip = ringGapSlip(at.spec, measure, typed, length.value)
+    if (slip !== null) return slip
+  }
   const reading = { typed, length_nm: length.value }
   const verdict = judgeLimits(measure, length.value)
   return done([{ type: 'limit-measured', version, ...named(command), reading, verdict }])
 }
 
-/** Refuses `measure-unknown`, `nothing-outside` where the place asks for nothing, and `reason-missing`. */
+/**
+ * Refuses `measure-unknown`, `nothing-outside` where the place asks for nothing, `reason-missing`, and `ring-too-tight`: a ring of a set
+ * that is filed is right, and one whose ends may meet when it is hot never is.
+ */
 export function acceptMeasured(at: At, command: CommandOf<'accept-measured'>): Events {
   const open = openAt(at, command)
   if (!open.ok) return open
-  const facts = { name: open.value.measure.name, place: command.at }
+  const { measure, measured } = open.value
+  const advice =
+    measure.ring === undefined ? null : ringGapAdvice(measure, nanometres(measured!.reading.length_nm))
+  if (measure.what === 'ring-gap' && advice?.what === 'file')
+    return refused('ring-too-tight', { name: measure.name, place: command.at })
+  const facts = { name: measure.name, place: command.at }
   const reason = readReason(command.reason, { what: 'limit-accepted', ...facts })
   if (!reason.ok) return reason
   return done([{ type: 'limit-accepted', version, ...named(command), reason: reason.value }])
@@ -51,8 +65,8 @@ function named({ step, measure, at }: Place) {
   return { step, measure, at }
 }
 
-function placeOf({ state, step }: At, { measure, at }: Place): Outcome<AskedPlace> {
-  const place = askedPlaces(state, step).find((each) => each.measure.id === measure && each.at === at)
+function placeOf({ spec, state, step }: At, { measure, at }: Place): Outcome<AskedPlace> {
+  const place = askedPlaces(spec, state, step).find((each) => each.measure.id === measure && each.at === at)
   return place === undefined ? refused('measure-unknown', { step: step.name, place: at }) : done(place)
 }
 

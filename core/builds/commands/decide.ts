@@ -9,6 +9,7 @@ import { answerCheck } from './decide-check.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideInRun } from './decide-in-run.ts'
 import { acceptMeasured, measureLimit, replaceMeasured } from './decide-limits.ts'
+import { fitRings, takeOffRings } from './decide-rings.ts'
 import { doPlace, undoPlace } from './decide-placed.ts'
 import { addPhoto, skipPhoto, writeNote } from './decide-photos.ts'
 import { countParts, leaveOver, removeTicks, tickParts } from './decide-parts.ts'
@@ -92,6 +93,8 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'undo-place': undoPlace,
   'skip-photo': skipPhoto,
   'write-note': writeNote,
+  'fit-rings': fitRings,
+  'take-off-rings': takeOffRings,
   'measure-limit': measureLimit,
   'accept-measured': acceptMeasured,
   'replace-measured': replaceMeasured,

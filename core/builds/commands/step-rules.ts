@@ -23,6 +23,9 @@ interface StepRule {
   readonly shellsOut?: true
 }
 
+/** The kinds of step in which readings are held against limits. */
+const measuredIn = ['measure-limits', 'measure-rings'] as const
+
 /** To which kind of step each command belongs, and what it needs of it; null for one that belongs to no kind of step. */
 export const stepRules = {
   'note-marks': { kind: 'note-marks', access: 'work', shellsOut: true },
@@ -52,9 +55,11 @@ export const stepRules = {
   'add-photo': null,
   'skip-photo': { kind: 'photo', access: 'work' },
   'write-note': { kind: 'any', access: 'any-time' },
-  'measure-limit': { kind: 'measure-limits', access: 'work' },
-  'accept-measured': { kind: 'measure-limits', access: 'work' },
-  'replace-measured': { kind: 'measure-limits', access: 'work' },
+  'fit-rings': { kind: 'fit-rings', access: 'work' },
+  'take-off-rings': { kind: 'fit-rings', access: 'undo' },
+  'measure-limit': { kind: measuredIn, access: 'work' },
+  'accept-measured': { kind: measuredIn, access: 'work' },
+  'replace-measured': { kind: measuredIn, access: 'work' },
   'start-run': { kind: 'run-procedure', access: 'work' },
   'declare-new': { kind: 'run-procedure', access: 'work' },
   pull: { kind: 'run-procedure', access: 'work' },

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { bearingEvents } from './bearing-events.ts'
 import { limitEvents } from './limit-events.ts'
 import { placedEvents } from './placed-events.ts'
+import { ringEvents } from './ring-events.ts'
 import { partEvents } from './part-events.ts'
 import { photoEvents } from './photo-events.ts'
 import { runEvents } from '../../tightening/index.ts'
@@ -123,6 +124,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   ...limitEvents,
   ...placedEvents,
   ...photoEvents,
+  ...ringEvents,
   ...runEvents,
   /**
    * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else

@@ -2,6 +2,7 @@ import { evolveRun } from '../../tightening/index.ts'
 import { evolveBearings } from './bearing-record.ts'
 import { evolveLimits } from './limit-record.ts'
 import { evolvePlaced } from './placed-record.ts'
+import { evolveRings } from './ring-record.ts'
 import { evolveParts, withoutTicksAt } from './part-record.ts'
 import { evolvePhotos } from './photo-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
@@ -96,6 +97,13 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
       return {
         ...state,
         placed: evolvePlaced(state.placed, seq, event),
+        workedOn: { step: event.step },
+      }
+    case 'rings-fitted':
+    case 'rings-taken-off':
+      return {
+        ...state,
+        rings: evolveRings(state.rings, seq, event),
         workedOn: { step: event.step },
       }
     case 'parts-ticked':

@@ -2,6 +2,7 @@ import type { Run } from '../../tightening/index.ts'
 import { untouched, type BearingRecord } from './bearing-record.ts'
 import type { LimitsRecord } from './limit-record.ts'
 import type { PlacedRecord } from './placed-record.ts'
+import type { RingsRecord } from './ring-record.ts'
 import { noParts, type PartsRecord } from './part-record.ts'
 import type { PhotoRecord } from './photo-record.ts'
 import type { Half, ShellChoice } from './events.ts'
@@ -29,6 +30,8 @@ export interface BuildState extends PhotoRecord {
   readonly limits: LimitsRecord
   /** What was done place by place. */
   readonly placed: PlacedRecord
+  /** How the rings lie on each piston. */
+  readonly rings: RingsRecord
   /** By bead id: those that are laid. */
   readonly beads: Readonly<Record<string, BeadLaid>>
   /** By step id: the last answer. */
@@ -102,6 +105,7 @@ export const emptyBuild: BuildState = {
   photos: [],
   notes: [],
   photosSkipped: {},
+  rings: {},
   beads: {},
   checks: {},
   runs: {},

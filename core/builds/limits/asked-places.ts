@@ -1,13 +1,12 @@
-import type { Limits, Measure, Step } from '../../engine/index.ts'
+import type { EngineSpec, Limits, Measure } from '../../engine/index.ts'
 import type { Length } from '../../quantity/index.ts'
 import { placeKey, type LimitReading } from '../events/limit-record.ts'
 import type { BuildState } from '../events/state.ts'
-
-type MeasureStep = Extract<Step, { kind: 'measure-limits' }>
+import { measuresIn, type MeasureStep, type StepMeasure } from './measures-in.ts'
 
 /** One place that a step has measured. */
 export interface AskedPlace {
-  readonly measure: Measure
+  readonly measure: StepMeasure
   readonly at: string
   /** Null while nothing was measured there, or since its part was replaced. */
   readonly measured: LimitReading | null
@@ -17,10 +16,11 @@ export interface AskedPlace {
 
 /** Every place that the step measures, in the order of the spec. */
 export function askedPlaces(
+  spec: EngineSpec,
   { limits }: Pick<BuildState, 'limits'>,
   step: MeasureStep,
 ): readonly AskedPlace[] {
-  return step.measures.flatMap((measure) =>
+  return measuresIn(spec, step).flatMap((measure) =>
     measure.at.map((at) => {
       const measured = limits[placeKey({ step: step.id, measure: measure.id, at })] ?? null
       const settled = measured !== null && (measured.verdict !== 'outside' || measured.accepted !== null)

@@ -4,6 +4,7 @@ import { numberOf, reasonOf, type Reason } from '../../tightening/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { evolve } from '../events/evolve.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
+import { pistonIn } from '../rings/asked-rings.ts'
 import { emptyBuild, type BuildState } from '../events/state.ts'
 
 /** Something that was put right. The entry that it corrects stays in the record. */
@@ -18,6 +19,7 @@ export interface SheetCorrection extends Stamp {
     | 'part-taken-out'
     | 'ticks-removed'
     | 'measured-part-replaced'
+    | 'rings-taken-off'
     | 'bead-wiped-off'
     | 'marks-noted-again'
     | 'shells-chosen-again'
@@ -103,6 +105,13 @@ function correctionOf(
       const about: Phrase = { code: 'partIn', facts: { part: event.at, step: stepName(event.step) } }
       return { kind: event.type, about, reason: event.reason }
     }
+    case 'rings-taken-off': {
+      const about: Phrase = {
+        code: 'partIn',
+        facts: { part: pistonIn(spec, event), step: stepName(event.step) },
+      }
+      return { kind: event.type, about, reason: event.reason }
+    }
     case 'ticks-removed': {
       const part = spec.parts.find(({ id }) => id === event.part)?.name ?? event.part
       const about: Phrase = { code: 'partIn', facts: { part, step: stepName(event.step) } }
@@ -143,6 +152,7 @@ function correctionOf(
     case 'part-fitted':
     case 'limit-measured':
     case 'limit-accepted':
+    case 'rings-fitted':
     case 'place-done':
     case 'place-undone':
     case 'photo-added':

@@ -1,12 +1,13 @@
-import type { EngineSpec, Measure } from '../../engine/index.ts'
+import type { EngineSpec } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import type { LimitReading } from '../events/limit-record.ts'
+import { isMeasured, measuresIn, type StepMeasure } from '../limits/measures-in.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 
 /** One reading against limits. Earlier ones of the same place stay beside the one that counts. */
 export interface SheetLimit extends Stamp, Pick<LimitReading, 'reading' | 'verdict' | 'accepted'> {
   readonly step: string
-  readonly measure: Measure
+  readonly measure: StepMeasure
   readonly place: string
   /** What was replaced because of this reading; null where nothing was. */
   readonly replaced: string | null
@@ -16,13 +17,17 @@ export interface SheetLimit extends Stamp, Pick<LimitReading, 'reading' | 'verdi
 
 export function limitsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetLimit[] {
   const rows: SheetLimit[] = []
+  /** By step: the sheet has one line for all that share a measure. */
+  const known = new Map<string, readonly StepMeasure[]>()
   for (const entry of entries) {
     const { event } = entry
     if (!('measure' in event)) continue
     const step = spec.steps.find(({ id }) => id === event.step)
-    const measure =
-      step?.kind === 'measure-limits' ? step.measures.find(({ id }) => id === event.measure) : undefined
-    if (step === undefined || measure === undefined) continue
+    if (step === undefined || !isMeasured(step)) continue
+    const measures = known.get(step.id) ?? measuresIn(spec, step)
+    known.set(step.id, measures)
+    const measure = measures.find(({ id }) => id === event.measure)
+    if (measure === undefined) continue
     const last = rows.findLastIndex(
       (row) => row.step === step.name && row.measure === measure && row.place === event.at,
     )

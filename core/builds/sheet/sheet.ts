@@ -7,6 +7,7 @@ import { correctionsIn, type SheetCorrection } from './corrections.ts'
 import { fitsOn, type SheetFit } from './fits.ts'
 import { limitsOn, type SheetLimit } from './limits.ts'
 import { placedOn, type SheetPlace } from './placed.ts'
+import { ringsOn, type SheetRings } from './rings.ts'
 import { partsOn, type SheetPart } from './parts.ts'
 import {
   notesOn,
@@ -50,6 +51,7 @@ export interface BuildSheet {
   readonly photosSkipped: readonly SheetPhotoSkipped[]
   /** What was written at steps, in order. */
   readonly notes: readonly SheetNote[]
+  readonly rings: readonly SheetRings[]
   readonly checks: readonly SheetCheck[]
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
@@ -101,6 +103,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     photos: photosOn(spec, entries),
     photosSkipped: photosSkippedOn(spec, entries),
     notes: notesOn(spec, entries),
+    rings: ringsOn(spec, entries),
     checks: checksOn(spec, entries),
     steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),

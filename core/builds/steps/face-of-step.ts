@@ -21,6 +21,9 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
     case 'lay-bead':
       return spec.beads.find(({ id }) => id === step.bead)?.face ?? first!.id
     case 'measure-limits':
+    case 'measure-rings':
+    case 'fit-rings':
+    case 'fit-places':
     case 'lubricate':
     case 'clean':
     case 'orient':

@@ -15,6 +15,8 @@ const isWork: { readonly [Type in BuildEvent['type']]: boolean } = {
   'part-fitted': true,
   'part-taken-out': true,
   'limit-measured': true,
+  'rings-fitted': true,
+  'rings-taken-off': true,
   'place-done': true,
   'place-undone': true,
   'limit-accepted': true,

@@ -1,6 +1,7 @@
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
 import { isRunDone, lastLivePull } from '../../tightening/index.ts'
 import { askedPlaces } from '../limits/asked-places.ts'
+import { askedRings } from '../rings/asked-rings.ts'
 import { placeRounds, isAllDone } from '../placed/placed-places.ts'
 import { halves, type Half } from '../events/events.ts'
 import { photosAt } from '../events/photo-record.ts'
@@ -84,7 +85,8 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
     case 'run-procedure':
       return isRunDone(procedureOf(spec, step.procedure), state.runs[step.procedure])
     case 'measure-limits':
-      return askedPlaces(state, step).every(({ settled }) => settled)
+    case 'measure-rings':
+      return askedPlaces(spec, state, step).every(({ settled }) => settled)
     case 'count':
       return state.parts.counted.has(step.id)
     case 'photo':
@@ -93,8 +95,11 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
     case 'clean':
     case 'orient':
     case 'align':
+    case 'fit-places':
     case 'note':
       return isAllDone(state, step)
+    case 'fit-rings':
+      return askedRings(spec, state, step).every(({ fitted }) => fitted !== null)
     case 'fit-part':
     case 'lay-bead':
     case 'check':
@@ -112,6 +117,7 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
     case 'note-marks':
     case 'choose-shells':
     case 'measure-limits':
+    case 'measure-rings':
     case 'count':
     case 'clean':
     case 'note':
@@ -121,9 +127,12 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
     case 'lubricate':
     case 'orient':
     case 'align':
+    case 'fit-places':
       return placeRounds(state, step).some(({ done }) => done !== null)
     case 'fit-shells':
       return firstFitted(state, fitOf(spec, step.fit)) !== null
+    case 'fit-rings':
+      return askedRings(spec, state, step).some(({ fitted }) => fitted !== null)
     case 'fit-part':
       return state.partsFitted.has(step.id)
     case 'lay-bead':

@@ -1,6 +1,7 @@
 import { clearanceWith, type Pair } from '../../bearing/index.ts'
 import {
   askedPlaces,
+  askedRings,
   placeRounds,
   currentStep,
   decide,
@@ -12,9 +13,10 @@ import {
   type BuildCommand,
   type BuildEvent,
   type BuildState,
+  type MeasureStep,
   type RecordedEvent,
 } from '../../builds/index.ts'
-import type { EngineSpec, Fit, Pass, Step } from '../../engine/index.ts'
+import { middleOf, type EngineSpec, type Fit, type Pass, type Step } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { formatNumber, half, inMillimetres, newtonMetres, sum, type Torque } from '../../quantity/index.ts'
 import {
@@ -137,6 +139,7 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
     case 'clean':
     case 'orient':
     case 'align':
+    case 'fit-places':
     case 'note': {
       const open = placeRounds(state, step).find(({ done }) => done === null)!
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
@@ -145,7 +148,12 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
     case 'photo':
       return { type: 'skip-photo', step: step.id, reason: step.name }
     case 'measure-limits':
-      return readingFor(state, step)
+    case 'measure-rings':
+      return readingFor(spec, state, step)
+    case 'fit-rings': {
+      const open = askedRings(spec, state, step).find(({ fitted }) => fitted === null)
+      return { type: 'fit-rings', step: step.id, cylinder: open?.piston.cylinder ?? 0, others: [] }
+    }
     case 'count':
       return countFor(spec, state, step)
     case 'run-procedure':
@@ -156,11 +164,10 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
 }
 
 /** The next place reads the middle of its limits, or the one it has. */
-function readingFor(state: BuildState, step: Extract<Step, { kind: 'measure-limits' }>): BuildCommand {
-  const open = askedPlaces(state, step).find(({ settled }) => !settled)
-  const { least, most } = open?.measure.new ?? {}
-  const middle = least !== undefined && most !== undefined ? half(sum(least, most)) : (least ?? most)
-  const typed = middle === undefined ? '' : `${formatNumber(inMillimetres(middle), 3)} mm`
+function readingFor(spec: EngineSpec, state: BuildState, step: MeasureStep): BuildCommand {
+  const open = askedPlaces(spec, state, step).find(({ settled }) => !settled)
+  const middle = middleOf(open?.measure.new ?? {})
+  const typed = middle === null ? '' : `${formatNumber(inMillimetres(middle), 3)} mm`
   const place = { step: step.id, measure: open?.measure.id ?? '', at: open?.at ?? '' }
   return { type: 'measure-limit', ...place, typed }
 }

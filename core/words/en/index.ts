@@ -22,6 +22,7 @@ import { limits } from './steps/limits.ts'
 import { partsList } from './steps/parts-list.ts'
 import { photos } from './steps/photos.ts'
 import { placed } from './steps/placed.ts'
+import { rings } from './steps/rings.ts'
 import { steps } from './steps/steps.ts'
 import { benchCard } from './tightening/bench-card.ts'
 import { clampMap } from './tightening/clamp-map.ts'
@@ -77,6 +78,7 @@ export const en = {
   problems,
   pullInputs,
   record,
+  rings,
   run,
   settings,
   sheet,

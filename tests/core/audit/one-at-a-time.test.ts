@@ -4,6 +4,7 @@ import { auditProblems } from '../../../core/words/index.ts'
 import { demoDraft, specOf } from '../engine/demo.ts'
 import { oneWrongInBearings } from './one-wrong-in-bearings.ts'
 import { oneWrongInTheCase } from './one-wrong-in-the-case.ts'
+import { oneWrongInRings } from './one-wrong-in-rings.ts'
 import { oneWrongInTightening } from './one-wrong-in-tightening.ts'
 import type { OneWrong } from './one-wrong.ts'
 
@@ -11,6 +12,7 @@ const oneWrong: Readonly<Record<string, OneWrong>> = {
   ...oneWrongInTheCase,
   ...oneWrongInBearings,
   ...oneWrongInTightening,
+  ...oneWrongInRings,
 }
 
 /** The codes of all that is said of a demo after one change, each once. */

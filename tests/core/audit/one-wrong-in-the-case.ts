@@ -23,6 +23,9 @@ const measure = (spec: Draft, id: string) => {
   return named(all, id)
 }
 
+const ringGap = (limits: { least: string; most: string }) =>
+  moor((spec) => Object.assign(measure(spec, 'pin'), { what: 'ring-gap', new: limits }))
+
 /** One thing wrong with the case, its beads, the steps or the parts. */
 export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   'source-unchecked': entered(),
@@ -82,11 +85,11 @@ export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
     const several = places.find(({ length }) => length > 1)!
     several[1]!.id = several[0]!.id
   }),
-  'measure-twice': moor((spec) => (measure(spec, 'second').id = 'top')),
-  'measured-place-twice': moor((spec) => (measure(spec, 'top').at = ['Barrel 1', 'Barrel 1'])),
-  'service-limits-narrower': moor((spec) => (measure(spec, 'groove').service = { most: '0.05 mm' })),
-  'ring-gap-may-close': moor((spec) => (measure(spec, 'top').new = { least: '0 mm', most: '0.5 mm' })),
-  'ring-gap-unusual': moor((spec) => (measure(spec, 'top').new = { least: '0.030 mm', most: '0.045 mm' })),
+  'measure-twice': moor((spec) => (measure(spec, 'pin').id = 'skirt')),
+  'measured-place-twice': moor((spec) => (measure(spec, 'skirt').at = ['Barrel 1', 'Barrel 1'])),
+  'service-limits-narrower': moor((spec) => (measure(spec, 'skirt').service = { most: '0.05 mm' })),
+  'ring-gap-may-close': ringGap({ least: '0 mm', most: '0.5 mm' }),
+  'ring-gap-unusual': ringGap({ least: '0.030 mm', most: '0.045 mm' }),
   'count-without-parts': moor((spec) => delete spec.parts),
   'parts-never-counted': moor((spec) => spec.steps.pop()),
   'part-count-differs': moor((spec) => (named(spec.parts, 'circlips').count = 9)),

@@ -1,5 +1,6 @@
 import {
   askedPlaces,
+  askedRings,
   placeRounds,
   currentStep,
   halfKey,
@@ -49,13 +50,21 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
     case 'clean':
     case 'orient':
     case 'align':
+    case 'fit-places':
     case 'note': {
       const open = placeRounds(state, step).find(({ done }) => done === null)!
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
     }
-    case 'measure-limits': {
-      const { measure, at } = askedPlaces(state, step).find(({ settled }) => !settled)!
+    case 'fit-rings': {
+      const use = usesAt(spec, state, step.id).find(({ left }) => left > 0)
+      if (use !== undefined) return ticked(use)
+      const { piston } = askedRings(spec, state, step).find(({ fitted }) => fitted === null)!
+      return { type: 'fit-rings', step: step.id, cylinder: piston.cylinder, others: [] }
+    }
+    case 'measure-limits':
+    case 'measure-rings': {
+      const { measure, at } = askedPlaces(spec, state, step).find(({ settled }) => !settled)!
       const { least, most } = measure.new
       const between = least !== undefined && most !== undefined ? half(sum(least, most)) : (least ?? most!)
       const place = { step: step.id, measure: measure.id, at }

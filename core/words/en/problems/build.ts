@@ -22,6 +22,8 @@ const undo: Readonly<Record<string, string>> = {
   lubricate: 'Undo its places first',
   orient: 'Undo its places first',
   align: 'Undo its places first',
+  'fit-places': 'Undo its places first',
+  'fit-rings': 'Take its rings off first',
 }
 
 /** Sentences about a build and its steps. */
@@ -60,9 +62,6 @@ export const buildWords = {
     `${place} is not done in “${step}”, so there is nothing to undo.`,
   'marks-first': ({ place, first }: { readonly place: string; readonly first: string }) =>
     `${place} is looked at again once all marks were set. Set ${first} first.`,
-  'ring-gap-zero': ({ place }: { readonly place: string }) =>
-    `${place}: a ring gap of 0 is no reading, because the ends of a ring must never touch. Measure with the thinnest feeler; where ` +
-    'not even that goes in, file the ring or fit another one, and measure again.',
   'nothing-outside': ({ name, place }: { readonly name: string; readonly place: string }) =>
     `${name}, ${place}: nothing is outside its limits there. Measure it first.`,
   'part-unknown': ({ part }: { readonly part: string }) =>

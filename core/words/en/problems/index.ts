@@ -8,12 +8,18 @@ import { jointWords } from './joint.ts'
 import { tighteningWords } from './tightening.ts'
 import { wrenchWords } from './wrench.ts'
 import { buildWords } from './build.ts'
+import { auditRingWords, ringWords } from './rings.ts'
 import { hostWords } from './host.ts'
 import { photoWords } from './photo.ts'
 import { recordWords } from './record.ts'
 
 /** What the audit says of a spec, by code. */
-export const auditProblems = { ...auditWords, ...auditBearingWords, ...auditTighteningWords }
+export const auditProblems = {
+  ...auditWords,
+  ...auditBearingWords,
+  ...auditTighteningWords,
+  ...auditRingWords,
+}
 
 /**
  * Every sentence that tells a person of an expected fault, by code. Each says what happened, to which part, and what to
@@ -28,6 +34,7 @@ export const problems = {
   ...tighteningWords,
   ...wrenchWords,
   ...buildWords,
+  ...ringWords,
   ...hostWords,
   ...photoWords,
   ...recordWords,

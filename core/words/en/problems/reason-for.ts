@@ -34,6 +34,7 @@ const reasons = {
     `why ${name}, ${place}, is accepted outside its limits`,
   written: ({ place }: { readonly place: string }) => `what is to be noted of ${place}`,
   'place-undone': ({ place }: { readonly place: string }) => `why ${place} does not count`,
+  'rings-taken-off': ({ piston }: { readonly piston: string }) => `why the rings of ${piston} come off`,
   'measured-part-replaced': (_: None) => 'what was replaced or worked on',
   'new-each-time': ({ part }: OfPart) => `why “${part}” is used again although it is to be new each time`,
   'used-up': ({ part }: OfPart) => `why “${part}” is used again beyond its limit`,

@@ -41,6 +41,8 @@ const namedParts = {
   part: 'part',
   position: 'position',
   procedure: 'procedure',
+  ring: 'ring',
+  'ring-set': 'ring set',
   rod: 'rod',
   saddle: 'saddle',
   step: 'step',
@@ -82,7 +84,7 @@ export const specWords = {
     'there. Correct the spelling, or remove it.',
   'spec-id-twice': (facts: {
     readonly what: NamedPart
-    readonly of: { readonly what: 'fit' | 'procedure'; readonly id: string } | null
+    readonly of: { readonly what: 'fit' | 'procedure' | 'ring-set'; readonly id: string } | null
     readonly id: string
   }) =>
     `“${facts.id}” stands twice as ${namedParts[facts.what]}` +

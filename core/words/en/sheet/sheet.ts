@@ -276,6 +276,7 @@ export const sheet = {
       'run-restarted': archive.entries['run-restarted'],
       'half-taken-out': archive.entries['half-taken-out'],
       'part-taken-out': archive.entries['part-taken-out'],
+      'rings-taken-off': archive.entries['rings-taken-off'],
       'measured-part-replaced': archive.entries['measured-part-replaced'],
       'ticks-removed': archive.entries['ticks-removed'],
       'bead-wiped-off': archive.entries['bead-wiped-off'],

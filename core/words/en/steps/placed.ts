@@ -13,10 +13,13 @@ export const placed = {
     clean: 'It is clean',
     orient: 'It lies so',
     align: 'The marks meet',
+    'fit-places': 'It is in',
     note: 'Note it',
   },
   turn: ({ turns }: { readonly turns: number }) =>
     `Now turn the crank ${turns} full ${turns === 1 ? 'turn' : 'turns'}. The marks must meet again.`,
+  heat: ({ temperature }: { readonly temperature: string }) =>
+    `! Hot part: ${temperature}. Take it with gloves, and check its temperature before the pin goes in.`,
   write: 'What is there',
   places: 'All places',
   read: (facts: OfWork & { readonly done: boolean; readonly note: string | null }) =>
@@ -38,6 +41,10 @@ export const placed = {
     'washer-grooves': 'A thrust washer beside its saddle, the oil grooves towards the crank.',
     'seal-lip': 'A seal cut open: its lip and spring towards the oil.',
     'circlip-gap': 'A circlip in its groove, the gap turned away from the notch.',
+    'circlip-seated':
+      'A piston cut through its pin: the circlip lies in its groove all around, outside the end of the pin.',
+    'pin-offset': 'A piston from the nose: its pin lies to one side of the middle.',
+    'piston-heated': 'A piston on a hot plate, with a thermometer; the pin goes in while it is warm.',
     'timing-marks': 'Two wheels whose marks meet on the line between their centres.',
     writing: 'A plate with writing on it.',
   },

@@ -136,6 +136,8 @@ export const archive = {
     'part-taken-out': 'part taken out',
     'place-done': 'a place done',
     'place-undone': 'a place undone',
+    'rings-fitted': 'rings fitted',
+    'rings-taken-off': 'rings taken off',
     'limit-measured': 'measured against limits',
     'limit-accepted': 'reading outside its limits accepted',
     'measured-part-replaced': 'measured part replaced',

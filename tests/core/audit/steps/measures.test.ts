@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { auditAfter, named, readAfter, type Draft } from '../../engine/demo.ts'
 
 function measure(spec: Draft, id: string) {
-  const step = named(spec.steps, 'ring-gaps')
+  const step = named(spec.steps, 'skirts')
   if (step.kind !== 'measure-limits') throw new Error('the step measures nothing')
   return named(step.measures, id)
 }
@@ -11,44 +11,49 @@ const moor = (change: Parameters<typeof auditAfter>[1]) => auditAfter('moor-flat
 describe('what is measured against limits', () => {
   it('with a least above its most, or a used part held closer than a new one, is a fault', () => {
     expect(
-      moor((spec) => (measure(spec, 'groove').new = { least: '0.7 mm', most: '0.07 mm' })),
+      moor((spec) => (measure(spec, 'skirt').new = { least: '0.7 mm', most: '0.07 mm' })),
     ).toContainEqual(expect.stringContaining('fault least-above-most'))
-    expect(moor((spec) => (measure(spec, 'groove').service = { most: '0.05 mm' }))).toEqual([
-      expect.stringContaining('Top ring in its groove: the limits of a used part are narrower'),
+    expect(moor((spec) => (measure(spec, 'skirt').service = { most: '0.05 mm' }))).toEqual([
+      expect.stringContaining('Piston clearance: the limits of a used part are narrower'),
     ])
   })
 
   it('with the same most for a used part as for a new one is none', () => {
     expect(
       moor((spec) => {
-        const groove = measure(spec, 'groove')
-        groove.service = { most: groove.new.most! }
+        const skirt = measure(spec, 'skirt')
+        skirt.service = { most: skirt.new.most! }
       }),
     ).toEqual([])
   })
 
   it('at one place twice, or by one id twice, is a fault', () => {
-    expect(moor((spec) => (measure(spec, 'top').at = ['Barrel 1', 'Barrel 1']))).toEqual([
-      expect.stringContaining('Top ring end gap: “Barrel 1” is there twice.'),
+    expect(moor((spec) => (measure(spec, 'skirt').at = ['Barrel 1', 'Barrel 1']))).toEqual([
+      expect.stringContaining('Piston clearance: “Barrel 1” is there twice.'),
     ])
-    expect(moor((spec) => (measure(spec, 'second').id = 'top'))).toEqual([
-      expect.stringContaining('“top” stands twice in one step'),
+    expect(moor((spec) => (measure(spec, 'pin').id = 'skirt'))).toEqual([
+      expect.stringContaining('“skirt” stands twice in one step'),
     ])
   })
 
   it('a ring gap that may close is a fault, and one that does not go with the bore is doubtful', () => {
     for (const limits of [{ most: '0.45 mm' }, { least: '0 mm', most: '0.45 mm' }])
-      expect(moor((spec) => (measure(spec, 'top').new = limits))).toContainEqual(
-        expect.stringContaining('The ends of a ring must never touch'),
-      )
+      expect(
+        moor((spec) => Object.assign(measure(spec, 'pin'), { what: 'ring-gap', new: limits })),
+      ).toContainEqual(expect.stringContaining('The ends of a ring must never touch'))
     expect(
-      moor((spec) => (measure(spec, 'top').new = { least: '0.030 mm', most: '0.045 mm' })),
+      moor((spec) =>
+        Object.assign(measure(spec, 'pin'), {
+          what: 'ring-gap',
+          new: { least: '0.030 mm', most: '0.045 mm' },
+        }),
+      ),
     ).toContainEqual(expect.stringContaining('doubt ring-gap-unusual'))
   })
 
   it('must have a limit and a thing to measure', () => {
     const read = (change: Parameters<typeof readAfter>[1]) => readAfter('moor-flat-4', change)
-    expect(read((spec) => (measure(spec, 'top').new = {}))).toEqual([
+    expect(read((spec) => (measure(spec, 'skirt').new = {}))).toEqual([
       expect.stringContaining('Write “least”, “most” or both'),
     ])
   })

@@ -46,6 +46,8 @@ const commands: { readonly [Type in StepCommandType]: CommandOf<Type> } = {
   'answer-check': { type: 'answer-check', step: 'end-float', good: true, reading: '0.10', note: '' },
   'do-place': { type: 'do-place', ...ofMark, note: '' },
   'undo-place': { type: 'undo-place', ...ofMark, reason },
+  'fit-rings': { type: 'fit-rings', step: 'rings-on', cylinder: 1, others: [] },
+  'take-off-rings': { type: 'take-off-rings', step: 'rings-on', cylinder: 1, reason },
   'measure-limit': { type: 'measure-limit', ...ofRings, typed: '0.3' },
   'accept-measured': { type: 'accept-measured', ...ofRings, reason },
   'replace-measured': { type: 'replace-measured', ...ofRings, reason },

@@ -50,14 +50,13 @@ describe('a reading against limits: new 0.30 to 0.45 mm, service limit 0.90 mm',
 
   it('outside its limits keeps the step open until it is measured again, accepted or replaced', () => {
     const shop = shopAt()
-    const open = () => askedPlaces(shop.state, moor.steps.find(({ id }) => id === 'ring-gaps') as never)[0]!
+    const open = () =>
+      askedPlaces(moor, shop.state, moor.steps.find(({ id }) => id === 'ring-gaps') as never)[0]!
     const accept = { type: 'accept-measured', ...top1, reason: '' } as const
     expect(shop.refuses({ ...accept, reason: 'fine' })).toContain('nothing is outside its limits there')
     shop.does(measured('1.2'))
     expect(open().settled).toBe(false)
-    expect(shop.refuses(accept)).toContain(
-      'Say why Top ring end gap, Barrel 1, is accepted outside its limits',
-    )
+    expect(shop.refuses(accept)).toContain('Say why Top ring, Barrel 1, is accepted outside its limits')
     shop.does({ ...accept, reason: 'last season of this barrel' })
     expect(open()).toMatchObject({ settled: true, measured: { accepted: 'last season of this barrel' } })
     shop.does(measured('1.3'))

@@ -143,7 +143,7 @@ describe('the picture of a place', () => {
   it('belongs to the kind of work unless the spec says another', () => {
     const place = { id: 'a', at: 'A', say: 'Do it.' }
     const usual = placedKinds.map((kind) => pictureOfPlace(kind, place))
-    expect(usual).toEqual(['oil', 'face', 'piston-front', 'timing-marks', 'writing'])
+    expect(usual).toEqual(['oil', 'face', 'piston-front', 'timing-marks', 'circlip-seated', 'writing'])
     expect(pictureOfPlace('lubricate', { ...place, picture: 'dry' })).toBe('dry')
   })
 })
