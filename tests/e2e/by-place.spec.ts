@@ -78,7 +78,8 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
   const step = named('Rings, pistons')
   if (step.kind !== 'measure-rings') throw new Error('the step measures no rings')
   const places = measuresIn(spec, step).flatMap((measure) => measure.at.map((at) => ({ measure, at })))
-  const place = (of: (typeof places)[number]) => limits.title({ name: measureName(en, of.measure), at: of.at })
+  const place = (of: (typeof places)[number]) =>
+    limits.title({ name: measureName(en, of.measure), at: of.at })
   // The first ring gapes: it is replaced and measured again.
   await mechanic.gaugeSends('3.5')
   await mechanic.letBounceTimePass()
