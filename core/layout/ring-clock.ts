@@ -51,8 +51,8 @@ export function ringClock({ rings: words }: Words, set: RingSet, gaps: readonly 
       ? []
       : [{ id, degrees: gap.degrees, number: index + 1, radius: at.outermost - step * index }]
   })
-  const sideText = (side: 'left' | 'right') =>
-    set.clock.thrustSide === undefined || set.clock.thrustSide === side ? words.thrust : words.side
+  const isThrust = (side: 'left' | 'right') =>
+    set.clock.thrustSide === undefined || set.clock.thrustSide === side
   return {
     size,
     lines: [
@@ -74,8 +74,20 @@ export function ringClock({ rings: words }: Words, set: RingSet, gaps: readonly 
       { text: words.nose, x: 14, y: 42, anchor: 'start', isNumber: false },
       { text: words.pin, x: middle, y: middle - 5, anchor: 'middle', isNumber: false },
       // Looking at the crown and towards the nose at the left, the right hand is at the top.
-      { text: `↑ ${sideText('right')}`, x: size - 6, y: 18, anchor: 'end', isNumber: false },
-      { text: `↓ ${sideText('left')}`, x: size - 6, y: size - 8, anchor: 'end', isNumber: false },
+      {
+        text: words.above({ thrust: isThrust('right') }),
+        x: size - 6,
+        y: 18,
+        anchor: 'end',
+        isNumber: false,
+      },
+      {
+        text: words.below({ thrust: isThrust('left') }),
+        x: size - 6,
+        y: size - 8,
+        anchor: 'end',
+        isNumber: false,
+      },
       ...numbersOf(standing),
     ],
   }

@@ -65,10 +65,10 @@ function auditGrooves({ rings }: RingSet, path: string): readonly Finding[] {
           ),
         ]),
     ...[...byGroove].flatMap(([groove, inGroove]) => {
-      const kinds = inGroove.map(({ kind }) => kind).join(' ')
+      const kinds = inGroove.map(({ kind }) => kind).join('/')
       const isWhole = inGroove.length === 1 && kinds !== 'rail' && kinds !== 'expander'
       // A one-piece oil ring may have a spring behind it.
-      const isOil = ['rail expander rail', 'oil expander', 'expander oil'].includes(kinds)
+      const isOil = ['rail/expander/rail', 'oil/expander', 'expander/oil'].includes(kinds)
       return isWhole || isOil ? [] : [fault('groove-not-whole', { groove }, path)]
     }),
   ]

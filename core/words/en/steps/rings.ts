@@ -44,11 +44,11 @@ export const rings = {
     `${gaps.map(({ ring, angle }) => `${ring} at ${angle}`).join(', ')}.`,
   nose: 'nose',
   pin: 'pin',
-  thrust: 'thrust side',
-  side: 'side',
+  /** Beside the piston, which bears on its bore at the top and at the foot of the drawing. */
+  above: ({ thrust }: { readonly thrust: boolean }) => `↑ ${thrust ? 'thrust side' : 'side'}`,
+  below: ({ thrust }: { readonly thrust: boolean }) => `↓ ${thrust ? 'thrust side' : 'side'}`,
   sheet: {
     title: 'Rings and their gaps',
-    piston: 'Piston',
     gaps: 'Gaps, clockwise from the nose side seen on the crown',
     takenOff: ({ text, reason }: { readonly text: string; readonly reason: string }) =>
       `${text}; taken off: ${reason}`,
@@ -68,8 +68,5 @@ export const rings = {
     ring: 'Ring',
     up: 'Up',
     stands: 'Gap at',
-    limits: 'End gap, new',
-    read: ({ bore }: { readonly bore: string }) => `Read in ${bore}`,
-    tick: 'set',
   },
 }
