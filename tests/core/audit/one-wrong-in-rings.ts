@@ -37,9 +37,6 @@ export const oneWrongInRings: Readonly<Record<string, OneWrong>> = {
   ],
   'hot-part-without-caution': [
     'moor-flat-4',
-    (spec) => {
-      for (const caution of spec.cautions)
-        caution.steps = caution.steps?.filter((step) => step !== 'pins-ready')
-    },
+    (spec) => (named(spec.steps, 'pins-ready').dangers = ['spring-load']),
   ],
 }

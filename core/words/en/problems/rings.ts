@@ -42,8 +42,8 @@ export const auditRingWords = {
   'rings-never-measured': ({ rings }: { rings: string }) =>
     `“${rings}”: no step measures the end gaps. Add one before the rings go on.`,
   'hot-part-without-caution': (facts: { step: string; place: string; temperature: AmountText }) =>
-    `“${facts.step}”: ${facts.place} is warmed to ${facts.temperature}, which burns the skin, and no caution stands beside that step. ` +
-    'Add one with CAUTION, WARNING or DANGER.',
+    `“${facts.step}”: ${facts.place} is warmed to ${facts.temperature}, which burns the skin, and the step does not warn of it. ` +
+    'Add “hot-part” to its dangers.',
 }
 
 /** Sentences about rings in a build. */

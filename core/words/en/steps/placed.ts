@@ -19,7 +19,7 @@ export const placed = {
   turn: ({ turns }: { readonly turns: number }) =>
     `Now turn the crank ${turns} full ${turns === 1 ? 'turn' : 'turns'}. The marks must meet again.`,
   heat: ({ temperature }: { readonly temperature: string }) =>
-    `! Hot part: ${temperature}. Take it with gloves, and check its temperature before the pin goes in.`,
+    `! Hot part: ${temperature}. Check its temperature before the pin goes in.`,
   write: 'What is there',
   places: 'All places',
   read: (facts: OfWork & { readonly done: boolean; readonly note: string | null }) =>
