@@ -14,7 +14,7 @@ export interface ThrustPair {
 export type FittedWashers = readonly Washer[]
 
 /** The gap for both washers: the end float that was measured, and the washers that it was measured with. */
-export function gapForWashers(measured: Length, fitted: FittedWashers): Length {
+function gapForWashers(measured: Length, fitted: FittedWashers): Length {
   return sum(measured, ...fitted.map(({ thickness }) => thickness))
 }
 

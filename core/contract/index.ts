@@ -20,7 +20,6 @@ export type {
 export type { OpenedFile } from './files.ts'
 export type { DoctorLine } from './host.ts'
 export type { PersonLine } from './people.ts'
-export { mostSeconds } from './practice.ts'
 export type { PracticeStanding, Readiness, ReadyPeople } from './practice.ts'
 export { problemMessage } from './problem-message.ts'
 export { writtenWrench } from './wrenches.ts'

@@ -7,7 +7,7 @@ const engine = z.string().max(200)
 const name = z.string().max(200)
 
 /** The longest that a round counts, in seconds: a person who is called away may come back the next day. */
-export const mostSeconds = 24 * 3600
+const mostSeconds = 24 * 3600
 /** The most that a shop can want. */
 const mostMinimum = 50
 

@@ -25,7 +25,7 @@ export type ThreadState = FastenerGroup['threadState']
 export const plausibleFriction = { least: 0.08, usual: 0.15, most: 0.24 } as const
 
 /** The friction classes of VDI 2230 part 1, table A5, and their middles. Class E has no upper end and no place in an engine. */
-export const frictionOfClass = {
+const frictionOfClass = {
   A: { least: 0.04, usual: 0.07, most: 0.1 },
   B: { least: 0.08, usual: 0.12, most: 0.16 },
   C: { least: 0.14, usual: 0.19, most: 0.24 },

@@ -15,17 +15,9 @@ export {
   type PropertyClass,
   type Strength,
 } from './property-class.ts'
-export { preloadDeviation, tighteningFactor } from './scatter.ts'
-export {
-  nutFactor,
-  preloadFromTorque,
-  torqueForPreload,
-  torqueSplit,
-  type Friction,
-  type Screw,
-  type TorqueSplit,
-} from './screw.ts'
-export { assemblyPreload, tighteningStress, usualUtilisation, type TighteningStress } from './stress.ts'
+export { tighteningFactor } from './scatter.ts'
+export { preloadFromTorque, torqueSplit, type Friction, type Screw, type TorqueSplit } from './screw.ts'
+export { assemblyPreload, tighteningStress, type TighteningStress } from './stress.ts'
 export { formatThread, threadOf, type Thread } from './thread.ts'
 export {
   torqueAgainstProof,
@@ -37,7 +29,6 @@ export { preloadAfterTurn, preloadGain, turnForPreload, type PreloadAfterTurn } 
 export {
   fastenedJoint,
   frictionOf,
-  frictionOfClass,
   plausibleFriction,
   softestBoltMmPerN,
   type FastenedJoint,

@@ -5,8 +5,3 @@
 export function tighteningFactor(deviation: number): number {
   return (1 + deviation) / (1 - deviation)
 }
-
-/** The ± share of the mean by which preload strays for a tightening factor α_A, which is 1 or more. */
-export function preloadDeviation(tighteningFactor: number): number {
-  return (tighteningFactor - 1) / (tighteningFactor + 1)
-}

@@ -28,12 +28,7 @@ function leverMm(screw: Screw): number {
   return pitch + thread + head
 }
 
-/** The torque that gives a preload, by the formula of VDI 2230 and ISO 16047. */
-export function torqueForPreload(screw: Screw, preload: Force): Torque {
-  return newtonMetres((preload * leverMm(screw)) / 1000)
-}
-
-/** The preload that a torque gives while the screw is elastic, by the same formula. */
+/** The preload that a torque gives while the screw is elastic, by the formula of VDI 2230 and ISO 16047. */
 export function preloadFromTorque(screw: Screw, torque: Torque): Force {
   return newtons((torque * 1000) / leverMm(screw))
 }
@@ -43,9 +38,4 @@ export function torqueSplit(screw: Screw, torque: Torque): TorqueSplit {
   const { pitch, thread, head } = leversMm(screw)
   const share = (lever: number) => newtonMetres((torque * lever) / leverMm(screw))
   return { pitch: share(pitch), thread: share(thread), head: share(head) }
-}
-
-/** K of M = K·d·F, a pure number, about 0.2 for dry steel (Machinery's Handbook, "torque-tension"). */
-export function nutFactor(screw: Screw): number {
-  return leverMm(screw) / inMillimetres(screw.thread.diameter)
 }

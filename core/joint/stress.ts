@@ -28,7 +28,7 @@ export function tighteningStress(thread: Thread, preload: Force, threadFriction:
 }
 
 /** The share of the yield point that VDI 2230 lets tightening use up. */
-export const usualUtilisation = 0.9
+const usualUtilisation = 0.9
 
 /**
  * The preload at which tension and torsion together use up a share of the yield point while tightening:

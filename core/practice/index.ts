@@ -6,7 +6,7 @@ export type { BuildFault, FaultKind, FaultyBuild, MisplacedShell } from './fault
 export { withCapArrows } from './fault/cap-arrows.ts'
 export { chartDrill, chartTally, judgeChart, printedChart } from './chart-drill.ts'
 export type { ChartDrill, ChartQuestion, ChartVerdict, PrintedChart } from './chart-drill.ts'
-export { dailyMinutes, dailySet, drillMinutes, missingPractice } from './progress/daily-set.ts'
+export { dailySet, drillMinutes, missingPractice } from './progress/daily-set.ts'
 export type { DrillOf, MissingPractice } from './progress/daily-set.ts'
 export { dryRunErrors } from './dry-run-errors.ts'
 export { drillsOf, seedOf } from './drills.ts'

@@ -51,22 +51,9 @@ export function measuredClearance(
 }
 
 /**
- * The shells for one position from its readings: of the allowed pairs, the one nearest to the target of those whose
- * clearance stays inside the limits, these drawn in by what the clearance is uncertain by.
+ * The shells for one position from its readings, or where one of the parts is known by its mark alone: of the allowed pairs, the
+ * one nearest to the target of those whose clearance stays inside the limits, these drawn in by what the clearance is uncertain by.
  */
-export function proposeByReadings(
-  fit: Fit,
-  position: string,
-  measured: MeasuredBearing,
-  uncertainty: Length,
-): Proposal<'readings'> {
-  const sizes = countingSizes(position, measured)
-  return sizes.ok
-    ? proposeBySizes(fit, position, sizes.value, uncertainty)
-    : withoutShells(position, sizes.problem)
-}
-
-/** As `proposeByReadings`, where one of the parts may be known by its mark alone. */
 export function proposeBySizes(
   fit: Fit,
   position: string,

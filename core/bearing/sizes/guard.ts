@@ -23,16 +23,6 @@ export function drawnIn<Limits extends Range>(limits: Limits, uncertainty: Lengt
   return { ...limits, least: sum(limits.least, uncertainty), most: difference(limits.most, uncertainty) }
 }
 
-/** What a reading says of limits: ISO 14253-1 knows a zone where it proves neither that they are kept nor broken. */
-export type Conformity = 'inside' | 'not-proved' | 'outside'
-
-export function conformity(reading: Length, limits: Range, uncertainty: Length): Conformity {
-  const sureInside = reading - uncertainty >= limits.least && reading + uncertainty <= limits.most
-  const sureOutside = reading + uncertainty < limits.least || reading - uncertainty > limits.most
-  if (sureInside) return 'inside'
-  return sureOutside ? 'outside' : 'not-proved'
-}
-
 /**
  * The uncertainty of a clearance from those of the bore, the journal and the walls it is made of: the root of the sum of
  * their squares (ISO/IEC Guide 98-3, 5.1, sizes measured independently). Rounded up to the nanometre.

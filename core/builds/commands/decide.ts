@@ -39,7 +39,6 @@ export function decide(
   command: BuildCommand,
   now: string | null,
 ): Events {
-  if (state.newerFrom !== null) return refused('build-newer', { entry: state.newerFrom })
   if (state.started === null) throw new Error('nothing can be decided on a build that was not started')
   if (state.voided) return refused('build-voided', { name: state.started.name })
   if (command.type === 'void-build') return voidBuild(command)

@@ -14,13 +14,7 @@ export type Entry = Pick<RecordedEvent, 'seq' | 'at' | 'event'>
 /** The state after one more entry. Any event that `decide` gave is taken as it is: judging is done there. */
 export function evolve(state: BuildState, entry: Entry): BuildState {
   const { seq, event } = entry
-  if (state.newerFrom !== null) return { ...state, seq }
   return { ...after(state, entry), ...lookedAtAfter(state, event), seq }
-}
-
-/** The state after an entry that `readEvent` cannot read: see `BuildState.newerFrom`. */
-export function evolveUnknown(state: BuildState, seq: number): BuildState {
-  return { ...state, seq, newerFrom: state.newerFrom ?? seq }
 }
 
 /** The state that a build's entries add up to, from the first. */

@@ -15,8 +15,7 @@ interface UnknownEvent {
 
 /**
  * Reads an event off the record. What does not fit a known shape comes from a newer program, since an entry's
- * hash has been checked before: it is kept, and the build can be looked at but not added to
- * (`evolveUnknown`).
+ * hash has been checked before: it is kept, and the build can be looked at as it was before it, but not added to.
  */
 export function readEvent(raw: unknown): ReadEvent {
   const parsed = buildEvent.safeParse(raw)

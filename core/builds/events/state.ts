@@ -47,11 +47,6 @@ export interface BuildState extends PhotoRecord {
   readonly finished: boolean
   /** Void: nothing is added any more. */
   readonly voided: boolean
-  /**
-   * The first entry that a newer program made and this one cannot read; null when there is none. What follows
-   * it cannot be understood either, so the state stays as it was before it, and nothing may be added.
-   */
-  readonly newerFrom: number | null
 }
 
 /** Null until that part's marks were noted. */
@@ -114,7 +109,6 @@ export const emptyBuild: BuildState = {
   sentBack: {},
   finished: false,
   voided: false,
-  newerFrom: null,
 }
 
 /** How a half of a bearing is named in `fitted` and on the drawing. */

@@ -19,7 +19,7 @@ export const drillMinutes: Readonly<Record<DrillKind, number>> = {
 }
 
 /** What a day's practice comes to, in minutes. */
-export const dailyMinutes = 10
+const dailyMinutes = 10
 
 /**
  * What to do today: what is due, the longest due first, then what was never done, as `offered` lists it, until ten minutes are

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { bearingFace, hexBearingFace, nutFactor } from '../../../core/joint/index.ts'
+import { bearingFace, hexBearingFace } from '../../../core/joint/index.ts'
 import { millimetres } from '../../../core/quantity/index.ts'
-import { face, valueOf, m8, thread } from './workshop.ts'
+import { face, valueOf, m8, thread, nutFactor } from './workshop.ts'
 
 describe('a bearing face', () => {
   it('is larger than the hole in it', () => {

@@ -1,6 +1,13 @@
-import { bearingFace, threadOf, type BearingFace, type Thread } from '../../../core/joint/index.ts'
+import {
+  bearingFace,
+  preloadFromTorque,
+  threadOf,
+  type BearingFace,
+  type Screw,
+  type Thread,
+} from '../../../core/joint/index.ts'
 import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
-import { millimetres } from '../../../core/quantity/index.ts'
+import { inMillimetres, millimetres, newtonMetres, type Torque } from '../../../core/quantity/index.ts'
 
 /** The value of an outcome that a test knows to be good. */
 export function valueOf<Value>(outcome: Outcome<Value>): Value {
@@ -20,3 +27,13 @@ export function face(outerMm: number, holeMm: number): BearingFace {
 export const m6 = { thread: thread(6, 1), bearing: face(8.88, 6.6) }
 export const m8 = { thread: thread(8, 1.25), bearing: face(11.63, 9) }
 export const m10 = { thread: thread(10, 1.5), bearing: face(14.63, 11) }
+
+/** The torque for a preload of so many newtons: preload is in proportion to torque. */
+export function torqueFor(screw: Screw, preload: number): Torque {
+  return newtonMetres(preload / preloadFromTorque(screw, newtonMetres(1)))
+}
+
+/** K of M = K·d·F, a pure number, about 0.2 for dry steel (Machinery's Handbook, "torque-tension"). */
+export function nutFactor(screw: Screw): number {
+  return (torqueFor(screw, 1) * 1000) / inMillimetres(screw.thread.diameter)
+}

@@ -5,7 +5,7 @@ import {
   countingSizes,
   measure,
   measuredClearance,
-  proposeByReadings,
+  proposeBySizes,
   rangeOf,
   readSize,
   type MeasuredBearing,
@@ -24,8 +24,16 @@ function measured(bore: readonly number[], journal: readonly number[]): Measured
   return { bore: measure([bore.map(mm)], steel), journal: measure([journal.map(mm)], steel) }
 }
 
+function proposeByReadings(bearing: MeasuredBearing, uncertainty: Length) {
+  const sizes = countingSizes('M2', bearing)
+  if (!sizes.ok) throw new Error(sentenceOf(sizes.problem))
+  return proposeBySizes(pumpMains, 'M2', sizes.value, uncertainty)
+}
+
 function proposed(bearing: MeasuredBearing, uncertainty = um(0), fit = pumpMains) {
-  const { upper, lower, problem } = proposeByReadings(fit, 'M2', bearing, uncertainty)
+  const sizes = countingSizes('M2', bearing)
+  if (!sizes.ok) return sentenceOf(sizes.problem)
+  const { upper, lower, problem } = proposeBySizes(fit, 'M2', sizes.value, uncertainty)
   if (upper !== null && lower !== null) return `${upper.grade}/${lower.grade}`
   return problem === null ? 'nothing' : sentenceOf(problem)
 }
@@ -62,7 +70,7 @@ describe('shells by readings', () => {
   it('are nearest to the target of 32 µm with what counts', () => {
     // 56.008 − 51.998 = 4.010; Q/Q takes 3.981 (29 µm), P/Q 3.978 (32 µm).
     const bearing = measured([56.008, 56.011], [51.996, 51.998])
-    const proposal = proposeByReadings(pumpMains, 'M2', bearing, um(0))
+    const proposal = proposeByReadings(bearing, um(0))
     expect([proposal.upper?.grade, proposal.lower?.grade]).toEqual(['P', 'Q'])
     expect(proposal.upper?.by).toBe('readings')
     expect(whyIn(en, proposal.upper!.reason)).toMatch(
@@ -112,9 +120,7 @@ describe('shells by readings', () => {
             journal: measure([[read(typed(journal), unit)]], steel),
           }
         })
-        expect(proposeByReadings(pumpMains, 'M2', inches!, um(1))).toEqual(
-          proposeByReadings(pumpMains, 'M2', metric!, um(1)),
-        )
+        expect(proposeByReadings(inches!, um(1))).toEqual(proposeByReadings(metric!, um(1)))
       }),
     )
   })
@@ -124,7 +130,7 @@ describe('shells by readings', () => {
     checkProperty(
       fc.property(bore, bore, (a, b) => {
         const [small, large] = [Math.min(a, b), Math.max(a, b)].map((bore) =>
-          proposeByReadings(pumpMains, 'M2', measured([bore / 1000], [51.99]), um(0)),
+          proposeByReadings(measured([bore / 1000], [51.99]), um(0)),
         )
         const wall = (grade = '') => 'PQRST'.indexOf(grade)
         if (small!.upper === null || large!.upper === null) return

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { decide, evolve, evolveUnknown, readEvent, replay } from '../../../../core/builds/index.ts'
+import { decide, readEvent, replay } from '../../../../core/builds/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 
 const skerry = demoEngine('skerry-3')
@@ -34,30 +34,5 @@ describe('an event off the record', () => {
     ['no event at all', null],
   ])('is kept as it is with %s', (_, raw) => {
     expect(readEvent(raw)).toEqual({ kind: 'unknown', raw })
-  })
-})
-
-describe('a build with an entry of a newer version', () => {
-  const shop = new Workshop(skerry)
-  shop.does({ type: 'note-marks', step: 'case-marks', typed: '1231' })
-  const newer = evolveUnknown(shop.state, 3)
-
-  it('stays as it was before that entry, whatever follows', () => {
-    const event = { type: 'bead-laid', version: 1, step: 'bead-plus', bead: 'plus' } as const
-    expect(evolve(newer, { seq: 4, at: '2026-03-09T08:00:00.000Z', event })).toEqual({
-      ...shop.state,
-      seq: 4,
-      newerFrom: 3,
-    })
-    expect(evolveUnknown(newer, 4).newerFrom).toBe(3)
-  })
-
-  it('takes nothing more', () => {
-    expect(
-      decide(skerry, newer, { type: 'note-marks', step: 'crank-marks', typed: 'FGHF' }, null),
-    ).toMatchObject({
-      ok: false,
-      problem: { code: 'build-newer', facts: { entry: 3 } },
-    })
   })
 })

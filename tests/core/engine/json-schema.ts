@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { engineSpec } from './schema.ts'
+import { engineSpec } from '../../../core/engine/schema.ts'
 
 /**
  * The form of a spec file as JSON Schema, draft 2020-12: for editors, and for programs that write specs. It says which parts there are,
