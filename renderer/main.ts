@@ -7,9 +7,12 @@ import './look/print.css'
 import { Bench } from './bench/bench.svelte.ts'
 import { otherWindows } from './bench/other-windows.ts'
 import { connect } from './client/connect.ts'
+import { portsOfThisMachine } from './instruments/serial-port.ts'
+import { speechOfThisMachine } from './speech/speaker.svelte.ts'
 import Window from './Window.svelte'
 
 const target = document.getElementById('window')
 if (!target) throw new Error('the page has no place for the window')
 
-mount(Window, { target, props: { bench: new Bench(connect(), otherWindows()) } })
+const machine = { ports: portsOfThisMachine(), speech: speechOfThisMachine() }
+mount(Window, { target, props: { bench: new Bench(connect(), otherWindows(), machine) } })

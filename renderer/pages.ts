@@ -7,6 +7,7 @@ import { buildPages, page } from './pages-on-demand.ts'
 export const pages = {
   ...buildPages,
   archive: page(() => import('./archive/ArchivePage.svelte')),
+  instruments: page(() => import('./settings/InstrumentsPage.svelte')),
   comparison: page(() => import('./archive/ComparePage.svelte')),
   practice: page(() => import('./practice/PracticePage.svelte')),
   record: page(() => import('./record/RecordPage.svelte')),

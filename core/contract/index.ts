@@ -5,7 +5,7 @@ export type { BackupList, HeldAgainst, Verification } from './backups.ts'
 export { buildLine } from './build-line.ts'
 export type { BuildLine } from './build-line.ts'
 export { contract, mostBytesOf } from './contract.ts'
-export { mostKeptBuilds, preferences } from './preferences.ts'
+export { mostKeptBuilds, preferences, speechRates } from './preferences.ts'
 export type { HandleState, OrderDraftState, Preferences } from './preferences.ts'
 export type {
   Answer,

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { pxPerMmBounds, readingDistances } from '../layout/index.ts'
+import { instruments } from '../instrument/index.ts'
 import { benchTorqueUnits, lengthUnits } from '../quantity/index.ts'
 import { grips } from '../tightening/index.ts'
 
@@ -30,6 +31,9 @@ export type OrderDraftState = z.output<typeof orderDraftState>
 
 const view = z.strictObject({ from: z.enum(['above', 'below']), turn: z.literal([0, 1, 2, 3]) })
 
+/** How fast a prompt is said: slowly, as the voice is made, fast. */
+export const speechRates = [0.7, 1, 1.3] as const
+
 /** What a bench keeps between starts: how things are shown, and who stands there. */
 export const preferences = z.strictObject({
   person: z.string().trim().max(80),
@@ -50,6 +54,14 @@ export const preferences = z.strictObject({
     .max(mostKeptBuilds),
   /** Whether keys of one character do anything on the drawing (WCAG 2.1.4); those of a reading always do. */
   letterKeys: z.boolean(),
+  /** The instruments on a serial line that this bench knows. */
+  instruments,
+  /** Whether prompts are said aloud as well as shown. */
+  speaks: z.boolean(),
+  /** How fast: 1 is the voice's own speed. */
+  speechRate: z.literal(speechRates),
+  /** The voice that a person chose, by its name; null while the program chooses. */
+  voice: z.string().max(200).nullable(),
   /** The build that lay open; the window goes back to it at the next start. */
   atBuild: z.uuid().nullable(),
 })

@@ -2,10 +2,12 @@ import { done, type Outcome } from '../problem/index.ts'
 import type { Amount } from '../words/index.ts'
 import { shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
-import { readAmount } from './measure.ts'
+import { readAmount, type Spellings } from './measure.ts'
 
 /** An angle in degrees; a full turn is 360, and more than one turn is more. */
 export type Angle = Quantity<'angle'>
+
+export const angleSpellings: Spellings<'°'> = { '°': ['°', 'º', '\u02da', 'deg', 'degree', 'degrees'] }
 
 /** Throws a RangeError unless the number is finite. */
 export function degrees(n: number): Angle {
@@ -18,7 +20,7 @@ export function degrees(n: number): Angle {
  * Refuses what `parseNumber` refuses, `number-negative`, `unit-unknown`.
  */
 export function parseAngle(typed: string): Outcome<Angle> {
-  const read = readAmount(typed, { '°': ['°', 'º', '\u02da', 'deg', 'degree', 'degrees'] }, '°')
+  const read = readAmount(typed, angleSpellings, '°')
   return read.ok ? done(degrees(read.value.amount)) : read
 }
 

@@ -1,5 +1,6 @@
 export { amountsIn, type ShownAmounts } from './amounts-in.ts'
 export { fixedAmount, shortAmount } from './amount.ts'
+export { namedUnit, type ReadingUnit } from './named-unit.ts'
 export { angleAmount, degrees, parseAngle, type Angle } from './angle.ts'
 export { parseNumber, parseReading } from './decimal.ts'
 export { forceAmount, newtons, parseForce, type Force } from './force.ts'

@@ -23,7 +23,7 @@ const nanometresIn: Readonly<Record<LengthUnit, number>> = {
   thou: 25_400,
 }
 
-const spellings: Spellings<LengthUnit> = {
+export const lengthSpellings: Spellings<LengthUnit> = {
   mm: ['mm'],
   in: ['in', 'inch', 'inches', '"', '″', '”', "''"],
   // The micro sign and the Greek mu look alike and are two characters.
@@ -85,7 +85,7 @@ export function half(length: Length): Length {
  * Refuses what `parseNumber` refuses, `number-out-of-range` past the range of a length, `unit-unknown`, `unit-missing`.
  */
 export function parseLength(typed: string, unitWhenNone?: LengthUnit): Outcome<Length> {
-  const measure = readMeasure(typed, spellings, unitWhenNone)
+  const measure = readMeasure(typed, lengthSpellings, unitWhenNone)
   if (!measure.ok) return measure
   const exact = Number(timesWhole(measure.value.decimal, BigInt(nanometresIn[measure.value.unit])))
   return Number.isSafeInteger(exact)

@@ -31,11 +31,21 @@ export function readMeasure<Unit extends string>(
   const decimal = readDecimal(number)
   if (!decimal.ok) return decimal
 
-  const units = Object.keys(spellings) as Unit[]
-  const written = rest.toLowerCase().replace(/[\s.·⋅•\u2219*×\-\u2010\u2011\u2013]/g, '')
-  const unit = written === '' ? unitWhenNone : units.find((each) => spellings[each].includes(written))
+  const isWritten = plainUnit(rest) !== ''
+  const unit = isWritten ? unitNamed(rest, spellings) : unitWhenNone
   if (unit !== undefined) return done({ decimal: decimal.value, unit })
-  return refused(written === '' ? 'unit-missing' : 'unit-unknown', { typed: text, units })
+  const units = Object.keys(spellings)
+  return refused(isWritten ? 'unit-unknown' : 'unit-missing', { typed: text, units })
+}
+
+/** The unit that a text names, in any of its spellings. */
+export function unitNamed<Unit extends string>(name: string, spellings: Spellings<Unit>): Unit | undefined {
+  const units = Object.keys(spellings) as Unit[]
+  return units.find((each) => spellings[each].includes(plainUnit(name)))
+}
+
+function plainUnit(name: string): string {
+  return name.toLowerCase().replace(/[\s.·⋅•\u2219*×\-\u2010\u2011\u2013]/g, '')
 }
 
 /** Groups of digits and fractions as the plain decimal that they are. */

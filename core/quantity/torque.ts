@@ -28,7 +28,7 @@ const newtonMetresIn: Readonly<Record<TorqueUnit, number>> = {
   'ozf·in': 0.007061551814226044,
 }
 
-const spellings: Spellings<TorqueUnit> = {
+export const torqueSpellings: Spellings<TorqueUnit> = {
   'N·m': ['nm'],
   'lbf·ft': ['lbfft', 'lbft', 'lbsft', 'ftlbf', 'ftlb', 'ftlbs'],
   'lbf·in': ['lbfin', 'lbin', 'lbsin', 'inlbf', 'inlb', 'inlbs'],
@@ -70,7 +70,7 @@ export function torqueIn(torque: Torque, unit: TorqueUnit): number {
  * Refuses what `parseNumber` refuses, `number-negative`, `unit-unknown`, `unit-missing`.
  */
 export function parseTorque(typed: string, unitWhenNone?: TorqueUnit): Outcome<Torque> {
-  const read = readAmount(typed, spellings, unitWhenNone)
+  const read = readAmount(typed, torqueSpellings, unitWhenNone)
   return read.ok ? done(torqueOf(read.value.amount, read.value.unit)) : read
 }
 
@@ -79,7 +79,7 @@ export function readTorque(
   typed: string,
   unitWhenNone: TorqueUnit,
 ): Outcome<{ readonly amount: number; readonly unit: TorqueUnit }> {
-  return readAmount(typed, spellings, unitWhenNone)
+  return readAmount(typed, torqueSpellings, unitWhenNone)
 }
 
 /**

@@ -2,11 +2,14 @@ import type { App, Session, WebContents } from 'electron'
 import { contentPolicy } from '../pages/index.ts'
 import { isOurs } from './window/window-rules.ts'
 
-/** What our own page may ask for: the whole screen for the bench view, and that the screen stays on while bolts are pulled. */
-const granted: readonly string[] = ['fullscreen', 'screen-wake-lock']
+/**
+ * What our own page may ask for: the whole screen for the bench view, that the screen stays on while bolts are pulled, and a
+ * serial line, which a person then chooses.
+ */
+const granted: readonly string[] = ['fullscreen', 'screen-wake-lock', 'serial']
 
 /**
- * Refuses every other permission: Electron grants all that are asked for unless both handlers say otherwise. Who asks is
+ * Refuses every other permission but those for single devices, which `offerSerialLines` looks after: Electron grants all that are asked for unless both handlers say otherwise. Who asks is
  * told by the frame that asks, not by the page around it: that is ours although a frame in it is not.
  */
 export function refusePermissions(session: Session): void {
@@ -27,7 +30,6 @@ export function refusePermissions(session: Session): void {
   session.setPermissionCheckHandler((contents, permission, requestingOrigin, { isMainFrame }) =>
     isUsed(contents, permission, requestingOrigin, isMainFrame),
   )
-  session.setDevicePermissionHandler(() => false)
 }
 
 /**

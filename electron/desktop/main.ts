@@ -28,6 +28,7 @@ import {
   markClosing,
   unmarkClosing,
 } from './starting/second-start.ts'
+import { chooseByBox, offerSerialLines } from './serial-lines.ts'
 import { leaveSign } from './starting/sign.ts'
 import { themeIn } from './window/theme-in.ts'
 import { WayOut } from './starting/way-out.ts'
@@ -145,6 +146,10 @@ function open(folder: string): void {
   })
 
   refusePermissions(session.defaultSession)
+  offerSerialLines(
+    session.defaultSession,
+    chooseByBox(() => (window.isDestroyed() ? undefined : window)),
+  )
   refuseDownloads(session.defaultSession)
   putPolicyOnAll(session.defaultSession)
   servePages(pages)

@@ -13,6 +13,10 @@ const atFirst: Preferences = {
   views: [],
   unfinished: [],
   letterKeys: true,
+  instruments: [],
+  speaks: false,
+  speechRate: 1,
+  voice: null,
   atBuild: null,
 }
 

@@ -3,6 +3,9 @@ import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
 import { Crew } from '../people/crew.svelte.ts'
+import { SerialDesk } from '../instruments/serial-desk.svelte.ts'
+import type { Ports } from '../instruments/serial-port.ts'
+import { Speaker, type Speech } from '../speech/speaker.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
 import { OpenBuild } from './open-build.svelte.ts'
@@ -13,6 +16,14 @@ import { UnfinishedWork } from './unfinished-work.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
+
+interface BenchOptions {
+  readonly isPractice?: boolean
+  /** The serial lines of this machine; null where the browser has none, and for a dry run. */
+  readonly ports?: Ports | null
+  /** Null where the browser cannot speak, and for a dry run. */
+  readonly speech?: Speech | null
+}
 
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
@@ -26,6 +37,8 @@ export class Bench {
   readonly crew: Crew
   readonly pictures: EnginePictures
   readonly unfinished: UnfinishedWork
+  readonly instruments: SerialDesk
+  readonly speaker: Speaker
   #place = $state.raw<Place>({ at: 'opening' })
   #home = $state<'engines' | 'archive'>('engines')
   #engines = $state.raw<readonly EngineLine[]>([])
@@ -47,7 +60,7 @@ export class Bench {
   constructor(
     client: Client,
     others: OtherWindows = noOtherWindows,
-    { isPractice = false }: { readonly isPractice?: boolean } = {},
+    { isPractice = false, ports = null, speech = null }: BenchOptions = {},
   ) {
     this.isPractice = isPractice
     this.#others = others
@@ -60,6 +73,15 @@ export class Bench {
     })
     this.search = new BuildSearch(client)
     this.pictures = new EnginePictures(client)
+    this.instruments = new SerialDesk(ports, {
+      list: () => this.#preferences?.instruments ?? [],
+      keep: (instruments) => this.keep({ instruments: [...instruments] }),
+    })
+    this.speaker = new Speaker(speech, () => ({
+      speaks: this.#preferences?.speaks ?? false,
+      rate: this.#preferences?.speechRate ?? 1,
+      voice: this.#preferences?.voice ?? null,
+    }))
     this.unfinished = new UnfinishedWork(
       () => this.#preferences?.unfinished ?? [],
       (unfinished) => this.keep({ unfinished }),
@@ -162,6 +184,10 @@ export class Bench {
 
   showScreenAndKeys() {
     this.#place = { at: 'screen-and-keys' }
+  }
+
+  showInstruments() {
+    this.#place = { at: 'instruments' }
   }
 
   /** Two builds side by side; the reason is in `problem` where one of them cannot be read. */

@@ -1,7 +1,7 @@
 import type { Words } from '../../core/words/index.ts'
 
 /** What a key asks of the drawing, whichever step is on the table. */
-export type DrawingAction = 'flip' | 'turn' | 'bench-view' | 'keys' | ZoomAction
+export type DrawingAction = 'flip' | 'turn' | 'bench-view' | 'keys' | 'say-again' | 'say-slower' | ZoomAction
 
 type ZoomAction = 'nearer' | 'further' | 'whole-sheet' | 'whole-sheet-always'
 
@@ -11,6 +11,8 @@ const characters: Readonly<Record<string, DrawingAction>> = {
   r: 'turn',
   b: 'bench-view',
   '?': 'keys',
+  s: 'say-again',
+  l: 'say-slower',
   '+': 'nearer',
   '-': 'further',
   '0': 'whole-sheet',
@@ -50,5 +52,7 @@ export const keyList: readonly {
   { keys: 'plusMinus', does: 'zoom', character: true },
   { keys: 'zero', does: 'wholeDrawingNoReading', character: true },
   { keys: 'b', does: 'benchView', character: true },
+  { keys: 's', does: 'sayAgain', character: true },
+  { keys: 'l', does: 'saySlower', character: true },
   { keys: 'questionMark', does: 'list', character: true },
 ]

@@ -11,6 +11,8 @@ export type Place =
   | { readonly at: 'record' }
   /** How this bench’s screen is measured and which keys it has. */
   | { readonly at: 'screen-and-keys' }
+  /** The instruments on serial lines, and the voice. */
+  | { readonly at: 'instruments' }
   | { readonly at: 'comparison'; readonly first: OpenBuild; readonly second: OpenBuild }
   | { readonly at: 'build'; readonly openBuild: OpenBuild }
   | { readonly at: 'sheet'; readonly openBuild: OpenBuild }

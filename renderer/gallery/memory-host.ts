@@ -28,6 +28,10 @@ export const usualPreferences: Preferences = {
   views: [],
   unfinished: [],
   letterKeys: true,
+  instruments: [],
+  speaks: false,
+  speechRate: 1,
+  voice: null,
   atBuild: null,
 }
 

@@ -1,4 +1,5 @@
 import { getContext, setContext } from 'svelte'
+import type { ReadingFieldName } from '../../core/instrument/index.ts'
 import type { Reading } from '../../core/tightening/index.ts'
 import { GaugeKeys } from './gauge-burst.ts'
 
@@ -32,10 +33,14 @@ export class ReadingField {
   #rivals = $state.raw<readonly [string, string] | null>(null)
   #input = $state.raw<{
     readonly element: HTMLInputElement
+    readonly name: ReadingFieldName
     readonly isRight: (typed: string) => boolean
   } | null>(null)
-  /** Takes readings in the place of one field, as a table of them does. */
-  #table = $state.raw<((sent: string) => void) | null>(null)
+  /** Takes readings in the place of one field, as a table of them does; `name` is null where it takes no sizes. */
+  #table = $state.raw<{
+    readonly name: ReadingFieldName | null
+    readonly take: (sent: string) => void
+  } | null>(null)
   #press: (() => void) | null = null
   #chosen: EventTarget | null = null
   #before = ''
@@ -79,7 +84,7 @@ export class ReadingField {
     this.#unasked = null
     if (kept === null) return
     if (this.#table === null) this.#typed = kept
-    else this.#table(kept)
+    else this.#table.take(kept)
   }
   dropUnasked() {
     this.#unasked = null
@@ -96,20 +101,38 @@ export class ReadingField {
   }
 
   /** The field that asks for a reading; `isRight` says whether a text is the very reading that is asked for. */
-  attach(isRight: (typed: string) => boolean) {
+  attach(name: ReadingFieldName, isRight: (typed: string) => boolean) {
     return (element: HTMLInputElement) => {
-      this.#input = { element, isRight }
+      this.#input = { element, name, isRight }
       return () => {
         if (this.#input?.element === element) this.#input = null
       }
     }
   }
   /** A table of readings hears keys by itself, and is given what was kept; until the function given back is called. */
-  giveWay(take: (sent: string) => void): () => void {
-    this.#table = take
+  giveWay(take: (sent: string) => void, name: ReadingFieldName | null = null): () => void {
+    this.#table = { name, take }
     return () => {
-      if (this.#table === take) this.#table = null
+      if (this.#table?.take === take) this.#table = null
     }
+  }
+  /**
+   * A whole reading that came over a serial line: it goes where one that was typed goes, or is kept. False where a field is
+   * open that it may not go into.
+   */
+  arrived(sent: string, may: (field: ReadingFieldName) => boolean): boolean {
+    const table = this.#table
+    const name = table === null ? (this.#input?.name ?? null) : table.name
+    if (!this.isOpen || name === null || !may(name)) {
+      this.keep(sent)
+      return !this.isOpen
+    }
+    if (table === null) {
+      this.#before = this.#typed
+      this.#dropped = null
+      this.#place(sent)
+    } else table.take(sent)
+    return true
   }
   /** A gauge's own Enter presses this, where its value is the reading asked for; until the function given back is called. */
   confirmBy(press: () => void): () => void {
@@ -228,6 +251,11 @@ export class ReadingField {
     const active = document.activeElement
     this.#lastAt = -Infinity
     if (isText(active) && active === this.#chosen && !this.owns(active)) return
+    this.#place(sent)
+  }
+
+  /** Into the field, beside a reading that waits there to be confirmed. */
+  #place(sent: string) {
     if (this.#input === null) return this.keep(sent)
     const { element, isRight } = this.#input
     const before = this.#before.trim()

@@ -1,18 +1,21 @@
 /**
  * Keeps the screen from going dark while it is read with both hands full, until the function given back is called. The system
- * lets go of it when the window is hidden (W3C Screen Wake Lock), so it is asked for again when the window is back. A system
- * that refuses, as some do on a low battery, is left alone.
+ * lets go of it when the window is hidden (W3C Screen Wake Lock), so it is asked for again when the window is back. `told` hears
+ * whether it stays on: a browser may not be able to, and a system may refuse, as some do on a low battery.
  */
-export function keepScreenOn(): () => void {
+export function keepScreenOn(told: (staysOn: boolean) => void = () => undefined): () => void {
   let lock: WakeLockSentinel | null = null
   let isOver = false
   const take = async (): Promise<void> => {
-    if (document.visibilityState !== 'visible' || !('wakeLock' in navigator)) return
+    if (document.visibilityState !== 'visible') return
+    if (!('wakeLock' in navigator)) return told(false)
     try {
       lock = await navigator.wakeLock.request('screen')
       if (isOver) await lock.release()
+      else told(true)
     } catch {
       lock = null
+      told(false)
     }
   }
   const back = (): void => void take()

@@ -7,6 +7,7 @@ import type {
   RenderProcessGoneDetails,
   SaveDialogOptions,
   SaveDialogReturnValue,
+  SerialPort,
 } from 'electron'
 
 /** A window that was made, as far as it can be told over a line. `preload` is its text; `null` where there is none. */
@@ -87,6 +88,10 @@ export interface OfTheProgram {
   ]
   'may-navigate': [{ window: number; url: string; isMainFrame: boolean }, boolean]
   'may-have': [{ window: number; permission: string; how: 'request' | 'check' | 'device' }, boolean]
+  /** What `navigator.serial.requestPort` comes to: the line that was chosen, empty for none. */
+  'select-serial': [{ window: number; lines: readonly SerialPort[] }, string]
+  /** Whether a line that was unplugged and plugged in again, or is on after a reload, may be opened. */
+  'may-open-serial': [{ device: Readonly<Record<string, unknown>>; origin: string }, boolean]
   /** The path to save to; `null` where it was cancelled. */
   download: [{ window: number; id: number; url: string; name: string; size: number }, string | null]
   downloaded: [{ id: number; state: 'completed' | 'cancelled' | 'interrupted' }, void]

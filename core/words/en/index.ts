@@ -17,6 +17,8 @@ import { practice } from './practice/practice.ts'
 import { whatIf } from './practice/what-if.ts'
 import { problems } from './problems/index.ts'
 import { sheet } from './sheet/sheet.ts'
+import { instruments } from './speech/instruments.ts'
+import { spoken } from './speech/spoken.ts'
 import { dangers } from './steps/dangers.ts'
 import { limits } from './steps/limits.ts'
 import { partsList } from './steps/parts-list.ts'
@@ -60,6 +62,7 @@ export const en = {
   engines,
   flangeAssumptions,
   flags,
+  instruments,
   keys,
   launch,
   limits,
@@ -83,6 +86,7 @@ export const en = {
   settings,
   sheet,
   shells,
+  spoken,
   steps,
   tray,
   view,

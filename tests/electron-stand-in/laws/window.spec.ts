@@ -133,6 +133,33 @@ testLaw('permissions-granted', {
   broken: [{ text: 'session.setPermissionCheckHandler(', becomes: 'void (' }],
 })
 
+testLaw('serial-lines-unchosen', {
+  async seen(trial) {
+    const { program } = await trial.shown()
+    const lines = [
+      { portId: 'own', portName: 'ttyS0' },
+      { portId: 'gauge', portName: 'ttyUSB0', displayName: 'Gauge', vendorId: '1027', serialNumber: 'G7' },
+    ]
+    const mayOpen = (name: string, serial_number: string, origin = 'bedplate://app'): Promise<boolean> =>
+      program.line.ask('may-open-serial', { device: { name, serial_number }, origin })
+    const before = await mayOpen('Gauge', 'G7')
+    // The first button: what is on USB comes first.
+    trial.standIn.person.press = () => 0
+    const chosen = await program.line.ask('select-serial', { window: 1, lines })
+    trial.standIn.person.press = (_message, buttons) => buttons.length - 1
+    return [
+      before,
+      chosen,
+      await program.line.ask('select-serial', { window: 1, lines }),
+      await mayOpen('Gauge', 'G7'),
+      await mayOpen('Gauge', 'G8'),
+      await mayOpen('Gauge', 'G7', 'https://example.com'),
+    ]
+  },
+  kept: [false, 'gauge', '', true, false, false],
+  broken: [{ text: 'session.on("select-serial-port",', becomes: 'session.on("will-download",' }],
+})
+
 testLaw('pages-lead-away', {
   async seen(trial) {
     const { program } = await trial.shown()

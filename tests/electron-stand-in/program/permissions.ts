@@ -20,3 +20,17 @@ answers['may-have'] = ({ window, permission, how }) => {
     request(contents, permission as never, resolve, { requestingUrl: url, isMainFrame: true }),
   )
 }
+
+/** shell/browser/serial/serial_chooser_controller.cc, OnGetDevices: nothing is chosen unless somebody takes the choice over. */
+answers['select-serial'] = ({ window, lines }) => {
+  const contents = contentsOf(window)
+  if (contents === null) return ''
+  return new Promise<string>((resolve) => {
+    const isTaken = playedSession.send('select-serial-port', {}, lines, contents, resolve)
+    if (!isTaken) resolve('')
+  })
+}
+
+/** shell/browser/electron_permission_manager.cc, CheckDevicePermission: where there is no handler, what was chosen is kept. */
+answers['may-open-serial'] = ({ device, origin }) =>
+  playedSession.device?.({ deviceType: 'serial', origin, device } as never) ?? true

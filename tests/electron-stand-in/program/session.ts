@@ -7,7 +7,7 @@ type Handler<Name extends keyof Session> = Session[Name] extends (handler: infer
   ? Taken
   : never
 
-const events = eventsOf<Session>()('will-download')
+const events = eventsOf<Session>()('will-download', 'select-serial-port')
 
 class PlayedSession
   extends PlayedEvents

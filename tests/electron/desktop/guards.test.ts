@@ -13,7 +13,6 @@ function handlers() {
   refusePermissions({
     setPermissionRequestHandler: (handler: Request) => void (request = handler),
     setPermissionCheckHandler: (handler: Check) => void (check = handler),
-    setDevicePermissionHandler: () => undefined,
   } as unknown as Session)
   return { request: request!, check: check! }
 }
@@ -31,10 +30,13 @@ function may(page: string | null, permission: string, frame: string, isMainFrame
 const page = `${origin}/index.html`
 
 describe('a permission', () => {
-  it.each(['fullscreen', 'screen-wake-lock'])('that our page uses is granted to it: %s', (permission) => {
-    expect(may(page, permission, page, true)).toEqual({ asked: true, looked: true })
-    expect(may(page, permission, `${origin}/`, true)).toEqual({ asked: true, looked: true })
-  })
+  it.each(['fullscreen', 'screen-wake-lock', 'serial'])(
+    'that our page uses is granted to it: %s',
+    (permission) => {
+      expect(may(page, permission, page, true)).toEqual({ asked: true, looked: true })
+      expect(may(page, permission, `${origin}/`, true)).toEqual({ asked: true, looked: true })
+    },
+  )
 
   it.each([
     ['a frame of another site in our page', page, 'https://example.com/', false],

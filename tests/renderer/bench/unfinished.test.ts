@@ -15,6 +15,10 @@ const atFirst: Preferences = preferences.parse({
   views: [],
   unfinished: [],
   letterKeys: true,
+  instruments: [],
+  speaks: false,
+  speechRate: 1,
+  voice: null,
   atBuild: null,
 })
 

@@ -37,7 +37,11 @@ function bench({ asks }: { readonly asks: boolean }) {
   const confirmed: string[] = []
   const presses = { count: 0 }
   let now = 1000
-  if (asks) field.attach((typed) => Math.abs(Number(typed) - 24) <= 1.2)(input as unknown as HTMLInputElement)
+  if (asks)
+    field.attach(
+      'torque',
+      (typed) => Math.abs(Number(typed) - 24) <= 1.2,
+    )(input as unknown as HTMLInputElement)
   field.confirmBy(() => confirmed.push(field.typed))
 
   function press(key: string, afterMs: number) {
@@ -183,7 +187,7 @@ describe('what has no place to go', () => {
   it('is used where a reading is asked for next', () => {
     const { field, send } = bench({ asks: false })
     send('24.1', 5)
-    field.attach(() => true)(new Text() as unknown as HTMLInputElement)
+    field.attach('torque', () => true)(new Text() as unknown as HTMLInputElement)
     field.useUnasked()
     expect(field.typed).toBe('24.1')
     expect(field.unasked).toBeNull()

@@ -15,6 +15,7 @@ const text = readFileSync(join(import.meta.dirname, '../../../specs/skerry-3.jso
 const preferences: Preferences = {
   ...{ person: 'Ana Ruiz', torqueUnit: 'N·m', lengthUnit: 'mm', theme: 'light', readingDistance: 1 },
   ...{ screenPxPerMm: null, views: [], unfinished: [], letterKeys: true, atBuild: null },
+  ...{ instruments: [], speaks: false, speechRate: 1, voice: null },
 }
 
 /** A host that notes what it is asked, and has nothing. */

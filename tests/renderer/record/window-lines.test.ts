@@ -10,6 +10,7 @@ const seen: WindowState = {
   scale: 1.25,
   reader: { distance: 2, pxPerMm: 3.779 },
   measured: true,
+  ...{ voice: null, canSpeak: true, speaks: false, hasSerial: true, instruments: [] },
 }
 const linesOf = (change: Partial<WindowState> = {}) =>
   windowLines(en, { ...seen, ...change }).map(
@@ -17,11 +18,17 @@ const linesOf = (change: Partial<WindowState> = {}) =>
   )
 
 describe('what the window says of itself', () => {
+<<<<<<< HEAD
   it('is its type, its screen and how that is read, and that it does not speak', () => {
     expect(linesOf()).toEqual([
+=======
+  it('is its type, its screen and how that is read, its voice and its instruments', () => {
+    expect(said()).toEqual([
+>>>>>>> 57038ad (Read instruments on serial lines and say prompts aloud)
       'fonts good: Atkinson Hyperlegible Next is loaded, plain and bold.',
       'screen good: The window is 1366 by 768 points at 125 % scale. It is read from 2 m, with 3.78 points to a millimetre, as measured against a card.',
-      'voices good: The program does not speak, so it needs no voice on this computer.',
+      'voices good: There is no English voice that works without a network, so prompts are shown on the screen alone.',
+      'instruments good: No instrument on a serial line is written down.',
     ])
   })
 
@@ -31,5 +38,27 @@ describe('what the window says of itself', () => {
 
   it('is bad where a weight of its type is missing, since widths are calculated with it', () => {
     expect(linesOf({ missingWeights: ['700'] })[0]).toMatch(/^fonts bad: .* is not loaded \(700\)/)
+  })
+
+  it('names the voice, and is worth a look where prompts were switched on and none is there', () => {
+    expect(said({ voice: 'Alba', speaks: true })[2]).toBe(
+      'voices good: Prompts are said aloud with the voice Alba.',
+    )
+    expect(said({ speaks: true })[2]).toMatch(/^voices look: /)
+    expect(said({ canSpeak: false })[2]).toBe(
+      'voices good: This browser cannot speak. Prompts are shown on the screen alone.',
+    )
+  })
+
+  it('names the instruments, and is worth a look where one is not connected or none can be', () => {
+    const instruments = [
+      { name: 'Click 100', isOpen: true },
+      { name: 'Depth gauge', isOpen: false },
+    ]
+    expect(said({ instruments })[3]).toBe('instruments look: Click 100, Depth gauge: 1 of 2 connected.')
+    expect(said({ instruments: instruments.slice(0, 1) })[3]).toMatch(/^instruments good: .* 1 of 1 /)
+    expect(said({ instruments, hasSerial: false })[3]).toMatch(
+      /^instruments look: This browser has no Web Serial/,
+    )
   })
 })

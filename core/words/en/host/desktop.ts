@@ -20,6 +20,13 @@ export const desktop = {
   copyAddress: 'Copy the address',
   end: 'End Bedplate',
 
+  serial: {
+    which: 'Which line is the instrument on?',
+    none: 'No serial line is there. Plug the instrument in, then connect it again.',
+    others: 'Others …',
+    cancel: 'Cancel',
+  },
+
   saving: {
     isThere: ({ name }: { readonly name: string }) => `${name} is there already. Replace it?`,
     otherName: 'Choose another name',

@@ -14,6 +14,7 @@ const subjects = {
   fonts: 'fonts',
   screen: 'screen',
   voices: 'voices',
+  instruments: 'instruments',
 }
 const terminalSigns = { good: 'ok  ', look: 'look', bad: 'BAD ' }
 
@@ -27,7 +28,7 @@ export const doctor = {
     readonly text: string
   }) => `${terminalSigns[facts.state]}  ${subjects[facts.subject]}: ${facts.text}`,
   restInWindow:
-    'Fonts, screen and voices can only be checked by the window: see its page “Record and backups”.',
+    'Fonts, screen, voices and instruments can only be checked by the window: see its page “Record and backups”.',
   signs: { good: '✓', look: '? check', bad: '! bad' },
   fontsLookedAt: 'Checking …',
   fontsLoaded: ({ font }: { readonly font: string }) => `${font} is loaded, plain and bold.`,
@@ -47,7 +48,20 @@ export const doctor = {
     (facts.measured
       ? 'as measured against a card.'
       : 'which is a guess: measure the screen under “Screen and keys”.'),
-  voices: 'The program does not speak, so it needs no voice on this computer.',
+  voices: {
+    'cannot-speak': 'This browser cannot speak. Prompts are shown on the screen alone.',
+    none: 'There is no English voice that works without a network, so prompts are shown on the screen alone.',
+  },
+  voiceUsed: ({ voice, on }: { readonly voice: string; readonly on: boolean }) =>
+    on
+      ? `Prompts are said aloud with the voice ${voice}.`
+      : `Prompts are not said aloud. The voice ${voice} is there: switch it on under “Instruments and voice”.`,
+  instruments: {
+    none: 'No instrument on a serial line is written down.',
+    'no-serial': 'This browser has no Web Serial: instruments on a serial line cannot be read here.',
+  },
+  instrumentsOpen: ({ open, names }: { readonly open: number; readonly names: readonly string[] }) =>
+    `${names.join(', ')}: ${open} of ${names.length} connected.`,
 
   /** What the host says of itself. */
   lines: {

@@ -125,6 +125,8 @@ export const run = {
     again: 'Measure it again',
     sure: ({ typed }: { readonly typed: string }) => `It is right: note ${typed}`,
   },
+  screenMayDarken:
+    'The system does not let the program keep the screen on, so it may go dark: switch that off in its settings.',
   answerFirst: 'First answer the question above, or cancel it.',
   orderNotMade: 'The order is not made yet: name each fastener once, or cancel it.',
   unasked: {

@@ -15,6 +15,8 @@ export const keys = {
     plusMinus: '+ and −',
     zero: '0',
     b: 'B',
+    s: 'S',
+    l: 'L',
     questionMark: '?',
   },
   does: {
@@ -32,6 +34,8 @@ export const keys = {
     zoom: 'Zoom in and out.',
     wholeDrawingNoReading: 'The whole drawing again, where no reading can be typed.',
     benchView: 'The bench view, to be read from a distance; press again to leave it.',
+    sayAgain: 'Say the prompt again, where prompts are said aloud.',
+    saySlower: 'Say it again, more slowly.',
     list: 'This list.',
   },
 }

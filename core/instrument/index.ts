@@ -1,0 +1,14 @@
+export { calibrationStanding, isShare } from './instrument.ts'
+export {
+  baudRates,
+  fieldsFor,
+  instrument,
+  instruments,
+  mayFeed,
+  parities,
+  readingFields,
+  usualSerial,
+} from './instrument.ts'
+export type { Instrument, ReadingFieldName, SerialSettings } from './instrument.ts'
+export { LineWatch, type Heard, type LineState } from './line-watch.ts'
+export { typedAs } from './read-line.ts'

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest'
+import { fixedAmount, shortAmount } from '../../../core/quantity/index.ts'
+import { en } from '../../../core/words/index.ts'
+
+const { spoken } = en
+
+describe('an amount said aloud', () => {
+  it.each([
+    [24, 'N·m', 'twenty-four newton metres'],
+    [1, 'N·m', 'one newton metre'],
+    [0, '°', 'zero degrees'],
+    [90, '°', 'ninety degrees'],
+    [17.7, 'lbf·ft', 'seventeen point seven pound-feet'],
+    [212, 'lbf·in', 'two hundred and twelve pound-inches'],
+    [300, 'lbf·in', 'three hundred pound-inches'],
+    [1005, 'lbf·in', 'one thousand and five pound-inches'],
+    [1240, 'N·m', 'one thousand two hundred and forty newton metres'],
+    [2.45, 'kgf·m', 'two point four five kilogram-force metres'],
+    [0.05, 'mm', 'zero point zero five millimetres'],
+    [-0.2, 'mm', 'minus zero point two millimetres'],
+    [13, '', 'thirteen'],
+  ])('%d %s is “%s”', (value, unit, said) => {
+    expect(spoken.amount(shortAmount(value, unit, 6))).toBe(said)
+  })
+
+  it('has the zeros that are shown', () => {
+    expect(spoken.amount(fixedAmount(0.1, 'mm', 2))).toBe('zero point one zero millimetres')
+  })
+
+  it('tells the pound-foot from the pound-inch, which are read for each other', () => {
+    const [feet, inches] = ['lbf·ft', 'lbf·in'].map((unit) => spoken.amount(shortAmount(80, unit, 1)))
+    expect(feet).not.toBe(inches)
+  })
+})
+
+describe('a prompt', () => {
+  const pull = {
+    number: '6',
+    kind: 'torque',
+    target: shortAmount(24, 'N·m', 6),
+    instruction: null,
+    begins: null,
+  } as const
+
+  it('is the fastener and its value', () => {
+    expect(spoken.pull(pull)).toBe('six, twenty-four newton metres')
+  })
+
+  it('says which pass begins', () => {
+    expect(spoken.pull({ ...pull, begins: { pass: 2, passes: 3 } })).toBe(
+      'Pass two of three, torque. six, twenty-four newton metres',
+    )
+  })
+
+  it.each([
+    [{ kind: 'angle', target: shortAmount(90, '°', 6) }, 'six, turn ninety degrees'],
+    [{ kind: 'seat', target: null }, 'six, seat it'],
+    [{ kind: 'loosen', target: null }, 'six, loosen it'],
+    [{ kind: 'recheck' }, 'six, check twenty-four newton metres'],
+    [{ kind: 'stretch', target: null }, 'six, measure its length again'],
+    [{ number: 'A12', kind: 'seat', target: null }, 'A twelve, seat it'],
+    [{ number: null, kind: 'action', target: null, instruction: 'Wait ten minutes.' }, 'Wait ten minutes.'],
+  ] as const)('says what is done: %j', (change, said) => {
+    expect(spoken.pull({ ...pull, ...change })).toBe(said)
+  })
+
+  it('says what is flagged, and why', () => {
+    expect(spoken.flag({ number: '6', about: 'over' })).toBe('Stop. six is over its limit.')
+    expect(spoken.flag({ number: null, about: 'problem' })).toBe('A problem is flagged.')
+  })
+})
