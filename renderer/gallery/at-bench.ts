@@ -17,9 +17,11 @@ export function clientWith(content: SampleContent) {
 export async function benchWith(
   { distance, look }: Presentation,
   content: SampleContent = {},
+  machine: ConstructorParameters<typeof Bench>[2] = {},
 ): Promise<Bench> {
   const theme = look === 'dark' ? 'dark' : 'light'
-  const bench = new Bench(clientWith({ ...content, preferences: { theme, readingDistance: distance } }))
+  const preferences = { ...content.preferences, theme, readingDistance: distance } as const
+  const bench = new Bench(clientWith({ ...content, preferences }), undefined, machine)
   await bench.open()
   return bench
 }

@@ -11,10 +11,12 @@ import ClampMapPage from '../clamp/ClampMapPage.svelte'
 import PeoplePage from '../people/PeoplePage.svelte'
 import WhoDialog from '../people/WhoDialog.svelte'
 import Engines from '../engines/Engines.svelte'
+import InstrumentsPage from '../settings/InstrumentsPage.svelte'
 import ScreenAndKeys from '../settings/ScreenAndKeys.svelte'
 import SheetPage from '../sheet/SheetPage.svelte'
 import Wrenches from '../wrenches/Wrenches.svelte'
 import TrayPage from '../tray/TrayPage.svelte'
+import { playedMachine, sampleInstruments } from './sample-instruments.ts'
 import { benchAt, benchWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { momentNames } from './moments.ts'
@@ -129,6 +131,21 @@ export const screenEntries: readonly Entry[] = [
     ScreenAndKeys,
     async (shown) => ({
       all: { bench: await benchWith(shown) },
+    }),
+  ),
+  screen(
+    'Instruments and voice',
+    'Instruments on serial lines, and prompts said aloud',
+    InstrumentsPage,
+    async (shown) => ({
+      'in a browser without either': { bench: await benchWith(shown) },
+      'two written down': {
+        bench: await benchWith(
+          shown,
+          { preferences: { instruments: sampleInstruments, speaks: true } },
+          playedMachine,
+        ),
+      },
     }),
   ),
   screen('People', 'Who works at this bench', PeoplePage, async (shown) => ({
