@@ -19,11 +19,8 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   problem: ['words'],
   quantity: ['words', 'problem'],
   plane: [],
-<<<<<<< HEAD
   photo: ['words', 'problem'],
-=======
   instrument: ['words', 'problem', 'quantity'],
->>>>>>> 57038ad (Read instruments on serial lines and say prompts aloud)
   engine: ['problem', 'quantity'],
   joint: ['words', 'problem', 'quantity', 'plane', 'engine'],
   bearing: ['words', 'problem', 'quantity', 'engine'],
@@ -55,11 +52,17 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'tightening',
     'builds',
   ],
-<<<<<<< HEAD
-  contract: ['words', 'problem', 'quantity', 'photo', 'layout', 'tightening', 'builds', 'practice'],
-=======
-  contract: ['words', 'problem', 'quantity', 'instrument', 'layout', 'tightening', 'builds', 'practice'],
->>>>>>> 57038ad (Read instruments on serial lines and say prompts aloud)
+  contract: [
+    'words',
+    'problem',
+    'quantity',
+    'photo',
+    'instrument',
+    'layout',
+    'tightening',
+    'builds',
+    'practice',
+  ],
 }
 
 /**

@@ -18,13 +18,8 @@ const linesOf = (change: Partial<WindowState> = {}) =>
   )
 
 describe('what the window says of itself', () => {
-<<<<<<< HEAD
-  it('is its type, its screen and how that is read, and that it does not speak', () => {
-    expect(linesOf()).toEqual([
-=======
   it('is its type, its screen and how that is read, its voice and its instruments', () => {
-    expect(said()).toEqual([
->>>>>>> 57038ad (Read instruments on serial lines and say prompts aloud)
+    expect(linesOf()).toEqual([
       'fonts good: Atkinson Hyperlegible Next is loaded, plain and bold.',
       'screen good: The window is 1366 by 768 points at 125 % scale. It is read from 2 m, with 3.78 points to a millimetre, as measured against a card.',
       'voices good: There is no English voice that works without a network, so prompts are shown on the screen alone.',
@@ -41,11 +36,11 @@ describe('what the window says of itself', () => {
   })
 
   it('names the voice, and is worth a look where prompts were switched on and none is there', () => {
-    expect(said({ voice: 'Alba', speaks: true })[2]).toBe(
+    expect(linesOf({ voice: 'Alba', speaks: true })[2]).toBe(
       'voices good: Prompts are said aloud with the voice Alba.',
     )
-    expect(said({ speaks: true })[2]).toMatch(/^voices look: /)
-    expect(said({ canSpeak: false })[2]).toBe(
+    expect(linesOf({ speaks: true })[2]).toMatch(/^voices look: /)
+    expect(linesOf({ canSpeak: false })[2]).toBe(
       'voices good: This browser cannot speak. Prompts are shown on the screen alone.',
     )
   })
@@ -55,9 +50,9 @@ describe('what the window says of itself', () => {
       { name: 'Click 100', isOpen: true },
       { name: 'Depth gauge', isOpen: false },
     ]
-    expect(said({ instruments })[3]).toBe('instruments look: Click 100, Depth gauge: 1 of 2 connected.')
-    expect(said({ instruments: instruments.slice(0, 1) })[3]).toMatch(/^instruments good: .* 1 of 1 /)
-    expect(said({ instruments, hasSerial: false })[3]).toMatch(
+    expect(linesOf({ instruments })[3]).toBe('instruments look: Click 100, Depth gauge: 1 of 2 connected.')
+    expect(linesOf({ instruments: instruments.slice(0, 1) })[3]).toMatch(/^instruments good: .* 1 of 1 /)
+    expect(linesOf({ instruments, hasSerial: false })[3]).toMatch(
       /^instruments look: This browser has no Web Serial/,
     )
   })
