@@ -24,7 +24,7 @@ export class Speaker {
   readonly #speech: Speech | null
   readonly #settings: () => SpeakerSettings
   #voices = $state.raw<readonly Voice[]>([])
-  #said = $state('')
+  #said = ''
   /** The voice that is used; null where there is none that may be. */
   readonly voice: Voice | null = $derived.by(() => voiceFor(this.#voices, this.#settings().voice))
 
