@@ -1,7 +1,10 @@
 /** What a measure found. Every number carries its unit in its name: `p95Ms`, `ratio`, `writes`. */
 export type Found = {
   readonly values: Readonly<Record<string, number>>
-  /** Whether the bar holds: `npm run bench` ends with 1 where it does not. A time that is said in the bar is looked at too. */
+  /**
+   * Whether the bar holds, for counts, ratios and the time of a scene, which nothing but the processor has a part in. Other times are
+   * only reported: they are those of the machine.
+   */
   readonly holds?: boolean
 }
 

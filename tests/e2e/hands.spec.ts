@@ -140,11 +140,11 @@ test.describe('on a screen that is touched', () => {
     unopened: bench,
   }) => {
     const { page } = bench
-    const panel = page.getByRole('region', { name: 'What to do' })
     const ferry = { engine: /Skerry/, person: 'Ines Roth' }
     const pad = (field: Locator) => expect(field).toHaveAttribute('inputmode', 'decimal')
 
-    await openAt(bench, { ...ferry, name: 'Ferry 5', far: afterPulls(3) })
+    await openAt(bench, { ...ferry, name: 'Ferry 5', far: afterPulls(7) })
+    const panel = page.getByRole('region', { name: 'What to do' })
     await pad(panel.getByLabel(/^Reading in/))
     await openAt(bench, { ...ferry, name: 'Ferry 6', far: atFirst('check') })
     await pad(panel.getByRole('textbox', { name: /^Reading/ }))

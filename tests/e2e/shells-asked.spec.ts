@@ -2,7 +2,7 @@ import { expect, test } from './bench.ts'
 import { typeAsInstrument } from './instrument.ts'
 import { Machinist } from './machinist.ts'
 
-test.setTimeout(120_000)
+test.setTimeout(240_000)
 
 test('what cannot be taken as it is typed is asked about while shells are chosen', async ({
   unopened: bench,
@@ -71,6 +71,46 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
     await machinist.main.click()
     await expect(machinist.panel).toContainText('51 µm')
     await expect(width).toHaveValue('')
+  })
+
+  await test.step('a reading that does not go with the others is asked about, and saved once it is said to be right', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('1 2 3 2', 'H G F G')
+    await machinist.openRow('M1')
+    await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
+    await machinist.panel.getByRole('button', { name: 'Journal' }).click()
+    const cells = await machinist.cells().all()
+    for (const cell of cells) await cell.fill('52.000')
+    await cells.at(-1)!.fill('52.050')
+    const before = await machinist.entries()
+    await machinist.main.click()
+    await expect(machinist.panel.getByRole('alert')).toContainText('52.050 mm')
+    await expect(cells.at(-1)!).toHaveValue('52.050')
+    expect(await machinist.entries()).toBe(before)
+    await machinist.panel.getByRole('button', { name: /^It was taken again and is right/ }).click()
+    await expect.poll(() => machinist.entries()).toBe(before + 1)
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await expect(page.getByRole('main')).toContainText('A reading off the others was asked about')
+  })
+
+  await test.step('a shell that is to be ordered is not fitted by Enter, only by saying that it has come', async () => {
+    const machinist = new Machinist(bench)
+    await machinist.atTheMains('1 2 3 2', 'H G F G')
+    await machinist.countTray({ T: '0' })
+    await machinist.finishStep('Choose mains')
+    await machinist.finishStep('Choose big ends')
+    await expect(machinist.heading).toContainText('Main shells')
+    const before = await machinist.entries()
+    for (let press = 0; press < 3; press++) {
+      await page.keyboard.press('Enter')
+      await machinist.letBounceTimePass()
+    }
+    await expect(machinist.main).toHaveCount(0)
+    expect(await machinist.entries()).toBe(before)
+    await machinist.panel.getByRole('button', { name: /^It has come/ }).click()
+    await expect.poll(() => machinist.entries()).toBe(before + 1)
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await expect(page.getByRole('main')).toContainText('ordered, and arrived')
   })
 
   await test.step('what cannot be is told in a sentence, and nothing typed is lost', async () => {
