@@ -88,7 +88,9 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
   await expect(outside).toBeVisible()
   // To accept it wants a reason; Escape leaves that, and accepts nothing.
   const entries = await mechanic.entries()
-  const why = page.getByLabel(limits.whyAccepted({ name: places[0]!.measure.name, at: places[0]!.at }))
+  const why = page.getByLabel(
+    limits.whyAccepted({ name: measureName(en, places[0]!.measure), at: places[0]!.at }),
+  )
   await page.getByRole('button', { name: limits.accept }).press('Enter')
   await expect(why).toBeFocused()
   await mechanic.letBounceTimePass()
