@@ -83,7 +83,7 @@ export const practiceRequests = {
     input: z.strictObject({ person: name, engine }),
     output: readiness.nullable(),
   },
-  /** How everybody in the list stands with the drills of an engine, for who leads the shop. Refuses as `practice.set-minimum`. */
+  /** How everybody in the list stands with the drills of an engine, for the leader of the shop. Refuses as `practice.set-minimum`. */
   'practice.people': {
     input: z.strictObject({ person: name, engine }),
     output: readyPeople,

@@ -1,5 +1,5 @@
 /**
- * What a drawing is about. A step shows what it is about and nothing else; `everything` is for who asks for the rest.
+ * What a drawing is about. A step shows what it is about and nothing else; `everything` is for somebody who asks for the rest.
  */
 export type DrawingSubject = 'tightening' | 'shells' | 'bead' | 'check' | 'clamp-map' | 'everything'
 

@@ -58,7 +58,7 @@ export interface Drawing {
   readonly laneDiscs: readonly LaneDisc[] | null
   /** What they take beyond the edges of the case, in px. */
   readonly laneDepths: { readonly before: number; readonly after: number }
-  /** The fasteners that keep their numbers for who reads from afar; null for all. */
+  /** The fasteners that keep their numbers for somebody who reads from afar; null for all. */
   readonly numbered: ReadonlySet<string> | null
   readonly title: readonly Line[]
   /** From the sheet's top, the height of its capitals and the room for its width, in px; null where nothing can be next. */

@@ -21,7 +21,7 @@ export function drillsOf(spec: EngineSpec): readonly DrillKind[] {
   return drillKinds.filter((kind) => offers[kind]())
 }
 
-/** From what a drill is drawn: another one after each round, and the same again for who does the same again. */
+/** From what a drill is drawn: another one after each round, and the same again for somebody who does the same again. */
 export function seedOf(engine: string, drill: DrillKind, rounds: number): string {
   return `${engine}/${drill}/${rounds}`
 }

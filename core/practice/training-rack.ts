@@ -1,7 +1,7 @@
 import { wrench, type WrenchSetup } from '../tightening/index.ts'
 import type { Words } from '../words/index.ts'
 
-/** Wrenches as a shop has them, for who has listed none: each bare, and one with an adapter too. */
+/** Wrenches as a shop has them, for somebody who has listed none: each bare, and one with an adapter too. */
 export function trainingRack(words: Words): readonly WrenchSetup[] {
   const { wrenches } = words.practice.values
   const made = { type: 'II', class: 'A' }

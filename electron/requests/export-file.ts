@@ -106,7 +106,7 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
   ].indexOf(true)
   if (tooLong >= 0) return altered(tooLong + 2)
   const photos = top.data.bedplateBuild === 2 ? top.data.photos : 0
-  // What is missing or altered of the photos is told of each, and costs nothing else; a line too many belongs to nothing.
+  // Of each photo it is said whether it is missing or altered; that costs nothing else, and a line too many belongs to nothing.
   const isWhole = photos > 0 ? ofPhotos.length <= photos + 1 : rest.length === top.data.entries + 1
   if (ofEntries.length < top.data.entries || !isWhole)
     return altered(Math.min(rest.length + 1, top.data.entries + photos + 3))

@@ -56,7 +56,7 @@ export class DrawingTable {
   get picked() {
     return this.#picked
   }
-  /** Whether only what is next is shown, large, for who stands at the engine. */
+  /** Whether only what is next is shown, large, for somebody who stands at the engine. */
   get fromTheBench() {
     return this.#fromTheBench
   }

@@ -60,7 +60,7 @@ export class PracticeDesk {
   get open() {
     return this.#open
   }
-  /** How everybody stands with the chosen engine; null for who does not lead the shop. */
+  /** How everybody stands with the chosen engine; null for somebody who does not lead the shop. */
   get ready() {
     return this.#ready
   }
@@ -141,7 +141,7 @@ export class PracticeDesk {
     return this.#standing.progress.find((each) => each.engine === engine && each.drill === drill) ?? null
   }
 
-  /** Keeps what was done of the open drill; for who is not in the list there is nothing to keep. */
+  /** Keeps what was done of the open drill; for somebody who is not in the list there is nothing to keep. */
   async keep(tally: Tally, seconds: number) {
     if (this.#open !== null) await this.#keep(this.#open.spec, this.#open.drill, tally, seconds)
   }

@@ -5,7 +5,7 @@ import { onTheDrawing } from './drawing.ts'
 
 const { practice, clampMap, whatIf } = en
 
-test('an order of one’s own is tapped and taken on by keys, and the model says where it differs from the spec’s', async ({
+test('your own order is tapped and taken on by keys, and the model says where it differs from the spec’s', async ({
   bench,
 }) => {
   const { page } = bench

@@ -21,7 +21,7 @@ export function stateOf(
   return { state, share }
 }
 
-/** Those that keep their numbers for who reads from afar: what is next, what comes after it, and its nearest neighbours. */
+/** Those that keep their numbers for somebody who reads from afar: what is next, what comes after it, and its nearest neighbours. */
 export function besideNext(drawing: Fasteners, count = 4): ReadonlySet<string> | null {
   const next = drawing.discs.find(
     ({ id }) => stateOf(drawing, id).state === 'next' || drawing.facts.actOn === `fastener/${id}`,

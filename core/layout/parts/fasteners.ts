@@ -21,7 +21,7 @@ export function fastenerShapes(drawing: Drawing): readonly Shape[] {
   })
 }
 
-/** Far from what is next, for who reads from afar: where it is and how far it has come. */
+/** Far from what is next, for somebody who reads from afar: where it is and how far it has come. */
 function withoutNumber(disc: Disc, state: FastenerState): CircleShape {
   return circle(
     disc,

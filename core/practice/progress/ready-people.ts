@@ -1,7 +1,7 @@
 import { missingPractice, type DrillOf } from './daily-set.ts'
 import type { DrillProgress } from './progress.ts'
 
-/** How one person stands with the drills of an engine, for who leads the shop. */
+/** How one person stands with the drills of an engine, for the leader of the shop. */
 export interface ReadyPerson {
   readonly name: string
   readonly done: readonly Pick<DrillProgress, 'drill' | 'faultless' | 'faultlessAt'>[]

@@ -18,7 +18,7 @@ export interface OrderMeasure {
   readonly remarks: readonly Problem[]
 }
 
-/** From where on something is remarked upon. Common practice, no source. */
+/** From where on something is remarked on. Common practice, no source. */
 const remarkable = { nearerShare: 1 / 4, inwards: 0.6, inLine: 3 }
 
 /**

@@ -75,7 +75,7 @@ function isInUse(file: string): boolean {
     db.pragma('application_id')
     return false
   } catch (error) {
-    return /^SQLITE_(BUSY|LOCKED)/.test(codeOf(error)) // any other is for who opens it to tell
+    return /^SQLITE_(BUSY|LOCKED)/.test(codeOf(error)) // any other is reported when the record is opened
   } finally {
     db?.close()
   }

@@ -60,7 +60,7 @@ describe('a case that is split horizontally', () => {
     }
   })
 
-  it('on its gear side points its nose to the left for who sees it from above, to the right from below', () => {
+  it('on its gear side points its nose to the left for somebody who sees it from above, to the right from below', () => {
     expect(seen('skerry-3', 'joint', 'on-minus', above)).toContain('nose at the left')
     expect(seen('skerry-3', 'joint', 'on-minus', below)).toContain('nose at the right')
   })

@@ -123,7 +123,7 @@ describe('what is next', () => {
     expect(scene.shapes.some(({ id }) => id === 'path')).toBe(false)
   })
 
-  it('and its neighbours alone have numbers for who reads from 2 m', () => {
+  it('and its neighbours alone have numbers for somebody who reads from 2 m', () => {
     const facts = factsAt(spec, 'joint', 'mid run')
     const far = sceneOf(
       en,

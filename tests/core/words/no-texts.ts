@@ -34,7 +34,7 @@ export const exemptions: readonly Exemption[] = [
   { path: 'core/engine/text.ts', texts: /^62 mm H6$/, why: 'an example of ISO 286' },
   { path: 'core/quantity/measure.ts', texts: /^\[/, why: 'a part of a regular expression' },
 
-  // For who looks after the program, not for who works with it: lines of the log, and answers that only a bug gets
+  // For the person who looks after the program, not for the one who works with it: lines of the log, and answers that only a bug gets
   {
     path: 'core/contract/problem-message.ts',
     texts: /that this version knows$/,

@@ -96,7 +96,7 @@ function walk(node: Node, place: Place, note: (node: Node, text: string) => void
     case 'Property':
       return property()
     case 'NewExpression':
-      // A bug throws: its message is for who mends it.
+      // A bug throws: its message is for developers.
       return isError(node) ? undefined : into(node['arguments'], { shown: false })
     case 'CallExpression':
       if (selects(node)) return

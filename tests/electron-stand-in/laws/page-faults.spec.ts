@@ -6,16 +6,16 @@ import { testLaw, type Edit, type Trial } from './trial.ts'
 type Started = Awaited<ReturnType<Trial['shown']>>
 
 /**
- * Lets something befall the page twice and the person end the program when they are asked. The page is to be loaded again
+ * Lets something happen to the page twice and the person end the program when they are asked. The page is to be loaded again
  * once, the person to be told with the way out, and the log to know.
  */
-async function befallsTwice(trial: Trial, befall: (started: Started) => Promise<unknown>): Promise<unknown> {
+async function happensTwice(trial: Trial, happen: (started: Started) => Promise<unknown>): Promise<unknown> {
   trial.standIn.person.press = (_message, buttons) => buttons.length - 1
   const started = await trial.shown()
   const { log } = started.program
-  await befall(started)
+  await happen(started)
   const again = await trial.soon(log.next('load', 1))
-  await befall(started)
+  await happen(started)
   const box = await trial.soon(log.next('message-box'))
   return {
     loadedAgain: again !== 'nothing',
@@ -55,7 +55,7 @@ testLaw('page-hung', {
     const crashed = logOf(trial).includes('no longer answered')
     started.program.line.tell('quit', null)
     await started.ended
-    return { crashed, ...((await befallsTwice(trial, hang)) as object) }
+    return { crashed, ...((await happensTwice(trial, hang)) as object) }
   },
   kept: { crashed: false, ...keptFor('The page in the window no longer answered.', 6) },
   broken: [{ text: 'window.on("unresponsive",', becomes: 'window.on("blur",' }],
@@ -63,7 +63,7 @@ testLaw('page-hung', {
 
 testLaw('graphics-gone', {
   seen: (trial) =>
-    befallsTwice(trial, ({ program }) =>
+    happensTwice(trial, ({ program }) =>
       program.line.ask('child-process-gone', { type: 'GPU', reason: 'crashed', exitCode: 133 }),
     ),
   kept: keptFor('The part of the program that draws on the screen ended.', 2),
@@ -72,7 +72,7 @@ testLaw('graphics-gone', {
 
 testLaw('preload-may-fail', {
   seen: (trial) =>
-    befallsTwice(trial, ({ program }) =>
+    happensTwice(trial, ({ program }) =>
       program.line.ask('window-event', {
         window: 1,
         event: 'preload-error',

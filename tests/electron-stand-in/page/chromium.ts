@@ -179,7 +179,7 @@ export class ChromiumSurface implements Surface {
     if (this.#made !== null) this.#program?.tell('window-event', { window: this.#made.window, ...event })
   }
 
-  /** The preload, if it can be the body of a function; one that cannot is told of, as Electron does. */
+  /** The preload, if it can be the body of a function; one that cannot is reported, as Electron does. */
   #preload(): string | null {
     const preload = this.#made?.preload ?? null
     if (preload === null) return null

@@ -119,7 +119,7 @@ export class StandIn {
     return writeBinary(this.folder, join(this.folder, 'socket'))
   }
 
-  /** The next program that starts, whoever starts it. */
+  /** The next program that starts, by whatever start. */
   arrival(): Promise<Program> {
     return new Promise((resolve) => {
       const arrived = (program: Program): void => {

@@ -338,7 +338,7 @@ class PlayedWindow extends PlayedEvents implements Pick<ElectronWindow, PlayedOf
   }
 }
 
-/** lib/sandboxed_renderer/preload.ts: a preload that cannot be read is told of, and the page is loaded without it. */
+/** lib/sandboxed_renderer/preload.ts: a preload that cannot be read is reported, and the page is loaded without it. */
 function textOf(preload: string, contents: PlayedContents): string | null {
   try {
     return readFileSync(preload, 'utf8')

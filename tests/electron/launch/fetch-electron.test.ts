@@ -107,7 +107,7 @@ describe('fetching Electron', () => {
     expect(await failure()).toMatch(/^127\.0\.0\.1:\d+ answered 403$/)
   })
 
-  it('goes through the proxy that npm alone was told of', async () => {
+  it('goes through the proxy that only npm has in its settings', async () => {
     const addresses: (string | undefined)[] = []
     const proxy = await serve((_, answer) => answer.writeHead(500).end())
     servers.at(-1)?.on('connect', (request, socket) => {

@@ -6,7 +6,7 @@ describe('the way to the network', () => {
     expect(networkOf({ PATH: '/usr/bin' })).toEqual({})
   })
 
-  it('is the proxy of the surroundings, which Node must be told to heed', () => {
+  it('is the proxy of the surroundings, which Node must be told to use', () => {
     expect(networkOf({ https_proxy: 'http://shop:3128', no_proxy: 'localhost' })).toEqual({
       NODE_USE_ENV_PROXY: '1',
       HTTPS_PROXY: 'http://shop:3128',
@@ -14,7 +14,7 @@ describe('the way to the network', () => {
     })
   })
 
-  it('is the proxy and the certificates that npm was told of, where there are none in the surroundings', () => {
+  it('is the proxy and the certificates that npm has in its settings, where there are none in the surroundings', () => {
     const npm = {
       npm_config_proxy: 'http://shop:3128',
       npm_config_cafile: '/etc/shop.pem',

@@ -56,7 +56,7 @@ async function isHungUpOn({ socket, ended }: { socket: Socket; ended: Promise<vo
 }
 
 describe('connections that do not read', () => {
-  it('are hung up on when they send request upon request', async () => {
+  it('are hung up on when they send one request after another', async () => {
     const { port, own, ask } = await host()
     const page = lines('GET /index.html HTTP/1.1', `Host: ${own}`)
     const peer = deaf(port, page.repeat(300))

@@ -29,7 +29,7 @@ async function shop(pin?: string) {
 const only = ({ progress }: Output<'practice.read'>) => progress[0]
 
 describe('what is practised', () => {
-  it('is kept for who is in the list of people, and read again by them alone', async () => {
+  it('is kept for somebody who is in the list of people, and read again by them alone', async () => {
     const { get, practises } = await shop()
     await practises('Bo Lind', missed)
     const standing = await practises('Bo Lind')
@@ -154,7 +154,7 @@ describe('a minimum of practice', () => {
     ])
   })
 
-  it('is reached by who has done each drill without an error', async () => {
+  it('is reached by somebody who has done each drill without an error', async () => {
     const { get, practises } = await shop()
     await get('practice.set-minimum', { person: 'Ana Ruiz', engine: 'skerry-3', least: 1 })
     const of = () => get('practice.people', { person: 'Ana Ruiz', engine: 'skerry-3' })

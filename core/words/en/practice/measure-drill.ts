@@ -34,7 +34,7 @@ export const measureDrill = {
   moveScale: { up: 'Scale up', down: 'Scale down' },
   reads: ({ unit }: { readonly unit: 'mm' | 'in' }) => `Reading, in ${gaugeUnits[unit]}`,
   unreadable: 'Type a number, with a point or a comma.',
-  /** What is seen of an instrument, part by part, for who cannot see it. */
+  /** What is seen of an instrument, part by part, for somebody who cannot see it. */
   seen: {
     range: ({ range }: { readonly range: string }) => `Micrometer for ${range}`,
     sleeve: ({ at, unit }: { readonly at: string; readonly unit: string }) =>

@@ -66,7 +66,7 @@ describe('a stretch that its torques cannot give', () => {
     )
   })
 
-  it('is left alone where the bolt cannot be calculated: its class is told of elsewhere', () => {
+  it('is left alone where the bolt cannot be calculated: its class has a finding of its own', () => {
     expect(found(['0.30 mm', '0.35 mm'], ['20 N·m', '25 N·m'], { propertyClass: '11.9' })).toEqual([])
   })
 })

@@ -266,7 +266,7 @@ describe.each(['skerry-3', 'tarn-4'])('any string of commands to a build of %s',
   )
 
   it(
-    'always leaves a step to go on with, a drawing of it, and a sheet',
+    'always leaves a step to do next, a drawing of it, and a sheet',
     () => {
       const drawn = fc.property(moves(spec), (moves) => {
         const { state, entries } = carryOut(spec, moves, () => [])

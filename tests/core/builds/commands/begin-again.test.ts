@@ -46,7 +46,7 @@ describe('a fastener that was replaced, on the sheet', () => {
     ])
   })
 
-  it('has its flag answered by who put the new one in', () => {
+  it('has its flag answered by somebody who put the new one in', () => {
     const [flag] = sheet.runs[0]!.flags
     expect(flag).toMatchObject({ about: 'over', answer: { person: 'Ada' } })
     expect(flag?.answer?.text).toEqual({ deed: 'replaced' })

@@ -82,7 +82,7 @@ describe('an order drill', () => {
     expect(questions).toBeGreaterThan(300)
   })
 
-  it('is done without an error by who answers with its key, and has what follows among its choices', () => {
+  it('is done without an error by somebody who answers with its key, and has what follows among its choices', () => {
     checkProperty(
       fc.property(fc.constantFrom(...demos), seeds, (spec, seed) => {
         const drill = orderDrill(spec, seed)!

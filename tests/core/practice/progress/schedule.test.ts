@@ -137,7 +137,7 @@ describe('what to do today', () => {
   })
   const [now, began] = ['2026-03-10T10:00:00.000Z', '2026-03-10T00:00:00.000Z']
 
-  it('is ten minutes of what was never done, for who begins', () => {
+  it('is ten minutes of what was never done, for somebody who begins', () => {
     expect(dailySet(offered, [], now, began)).toEqual(offered)
   })
 

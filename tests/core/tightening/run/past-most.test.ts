@@ -25,7 +25,7 @@ function tooFar(spec: EngineSpec): Bench {
 }
 
 describe('a fastener past its most', () => {
-  it('is never left as it is, whoever says so', () => {
+  it('is never left as it is, no matter who says so', () => {
     const rods = tooFar(winchEngine)
     expect(
       rods.refuses({ type: 'answer-flag', flag: 1, answer: 'Asked the foreman: left as it is' }),

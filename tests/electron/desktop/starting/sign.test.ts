@@ -5,7 +5,7 @@ import { problem } from '../../../../core/problem/index.ts'
 import { leaveSign } from '../../../../electron/desktop/starting/sign.ts'
 import { folder } from '../../bench.ts'
 
-describe('the sign for whoever started the desktop host', () => {
+describe('the sign for the program that started the desktop host', () => {
   it('says that the window was shown, or why none will be', () => {
     const file = join(folder(), 'sign')
     leaveSign(file, { kind: 'shown' })
