@@ -4,10 +4,17 @@ import type { EngineSpec, Fit } from '../../engine/index.ts'
 import { plannedIn } from '../../tightening/index.ts'
 import type { Chance } from '../chance.ts'
 import { chartAnswers } from '../chart-drill.ts'
+import { linedUp, withGapAt } from './gaps-in-line.ts'
 import { strayBeads } from './stray-bead.ts'
 
 /** What can be wrong with a finished build. */
-export const faultKinds = ['missed-pull', 'shells-swapped', 'bead-over-passage', 'cap-turned'] as const
+export const faultKinds = [
+  'missed-pull',
+  'shells-swapped',
+  'bead-over-passage',
+  'cap-turned',
+  'gaps-in-line',
+] as const
 export type FaultKind = (typeof faultKinds)[number]
 
 /** A shell that lies where another one belongs. */
@@ -36,6 +43,15 @@ export type BuildFault =
     }
   | { readonly kind: 'bead-over-passage'; readonly bead: string; readonly passage: string }
   | { readonly kind: 'cap-turned'; readonly bearing: string }
+  /** Two neighbouring rings of one piston. */
+  | {
+      readonly kind: 'gaps-in-line'
+      readonly step: string
+      readonly cylinder: number
+      /** What the piston is called. */
+      readonly piston: string
+      readonly rings: readonly [string, string]
+    }
 
 /** A finished build with one thing wrong, as it is shown. */
 export interface FaultyBuild {
@@ -53,6 +69,7 @@ export const spoil: Readonly<Record<FaultKind, Spoil>> = {
   'shells-swapped': swapShells,
   'bead-over-passage': layOverPassage,
   'cap-turned': turnCap,
+  'gaps-in-line': lineUpGaps,
 }
 
 /** The kinds that an engine can have, without a build of it. */
@@ -62,6 +79,7 @@ export function faultKindsOf(spec: EngineSpec): readonly FaultKind[] {
     'shells-swapped': () => spec.fits.some((fit) => gradesByChart(fit) > 1),
     'bead-over-passage': () => strayBeads(spec).length > 0,
     'cap-turned': () => turnableCaps(spec).length > 0,
+    'gaps-in-line': () => linedUp(spec).length > 0,
   }
   return faultKinds.filter((kind) => has[kind]())
 }
@@ -201,4 +219,14 @@ function turnCap(spec: EngineSpec, entries: readonly RecordedEvent[], chance: Ch
   return caps.length === 0
     ? null
     : { spec, entries, fault: { kind: 'cap-turned', bearing: chance.one(caps) } }
+}
+
+function lineUpGaps(spec: EngineSpec, entries: readonly RecordedEvent[], chance: Chance): FaultyBuild | null {
+  const all = linedUp(spec)
+  if (all.length === 0) return null
+  const lined = chance.one(all)
+  const { step, set, rings } = lined
+  const { cylinder, name: piston } = chance.one(set.pistons)
+  const fault = { kind: 'gaps-in-line', step, cylinder, piston, rings } as const
+  return { spec, entries: withGapAt(entries, lined, cylinder), fault }
 }

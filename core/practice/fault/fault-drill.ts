@@ -40,6 +40,8 @@ export function partsAtFault(fault: BuildFault): readonly string[] {
       return [`bead/${fault.bead}`, `oil-passage/${fault.passage}`]
     case 'cap-turned':
       return [`half/${fault.bearing}/upper`, `half/${fault.bearing}/lower`, `cap/${fault.bearing}`]
+    case 'gaps-in-line':
+      return fault.rings.map((ring) => `ring/${fault.cylinder}/${ring}`)
     default:
       return fault satisfies never
   }
@@ -65,6 +67,11 @@ export function faceOfFault(spec: EngineSpec, fault: BuildFault): string {
       return spec.beads.find(({ id }) => id === fault.bead)!.face
     case 'cap-turned':
       return showing(fault.bearing)
+    case 'gaps-in-line':
+      return faceOfStep(
+        spec,
+        spec.steps.find(({ id }) => id === fault.step)!,
+      )
     default:
       return fault satisfies never
   }

@@ -5,10 +5,13 @@ import { counted } from '../formats/counted.ts'
 export const faultDrill = {
   find: 'One thing is wrong with this finished build. Which part? Tap it.',
   shown: 'Shown',
-  showns: { drawing: 'drawing', sheet: 'sheet' },
+  showns: { drawing: 'drawing', rings: 'rings', sheet: 'sheet' },
   sheet: 'Results of the sheet',
   notThis: 'Nothing is wrong with that one.',
   onFace: ({ face }: { readonly face: string }) => `It is on this face: ${face}.`,
+  onRings: ({ piston }: { readonly piston: string }) => `It is on the rings of ${piston}.`,
+  ringsOf: ({ piston, rings }: { readonly piston: string; readonly rings: string }) =>
+    `${rings} of ${piston}`,
   itIs: ({ part }: { readonly part: string }) => `It is here: ${part}.`,
   found: ({ part }: { readonly part: string }): RichText => ['Yes: ', { strong: part }, '.'],
   both: (places: readonly string[]) => places.join(' and '),
@@ -19,6 +22,7 @@ export const faultDrill = {
     'shells-swapped': 'Its shell belongs elsewhere',
     'bead-over-passage': 'The bead lies over an oil way',
     'cap-turned': 'The cap is turned round',
+    'gaps-in-line': 'Its gap is in line with its neighbour’s',
   },
   notThat: 'That is in order here.',
   cap: ({ id, to }: { readonly id: string; readonly to: 'nose' | 'drive' }) =>
@@ -43,6 +47,9 @@ export const faultDrill = {
       ' The grades stand on drawing and sheet, the marks on the sheet alone.',
     'bead-over-passage': ({ bead, passage }: { readonly bead: string; readonly passage: string }) =>
       `On the drawing ${bead} runs over ${passage}. The sheet only says when it was laid.`,
+    'gaps-in-line': (of: { readonly piston: string; readonly rings: string; readonly least: string }) =>
+      `On the clock of ${of.piston} the gaps of ${of.rings} stand in line; at least ${of.least} is wanted between neighbours. The sheet has ` +
+      'the same angle for both.',
     'cap-turned': ({ id }: { readonly id: string }) =>
       `On the drawing the arrow of ${id} points to the drive end and lies on the other side. The sheet does not show it.`,
   },
@@ -57,5 +64,7 @@ export const faultDrill = {
       'Closing the joint presses sealant into the oil way. It narrows it, or comes off and blocks what lies behind it.',
     'cap-turned':
       'Cap and saddle were bored together and fit one way round only. Turned, their halves do not meet: the bore is no longer round, and the shell is pinched.',
+    'gaps-in-line':
+      'Gas that passes one gap goes straight on through the next. It blows past the piston and burns the oil off the bore; the engine loses compression and smokes.',
   },
 }

@@ -43,12 +43,14 @@ describe('a finished build with one thing wrong', () => {
         examples: [
           ['tarn-4', 'round 1'],
           ['tarn-4', 'round 3'],
+          ...['a', 'b', 'c', 'd', 'e'].map((seed): [string, string] => ['moor-flat-4', seed]),
         ],
       },
     )
     expect([...met.keys()].toSorted()).toEqual([
       'bead-over-passage',
       'cap-turned',
+      'gaps-in-line',
       'missed-pull',
       'shells-swapped',
     ])
@@ -63,6 +65,7 @@ describe('a finished build with one thing wrong', () => {
       'cap-turned',
     ])
     // A tunnel case has no caps, and its one bead runs where no oil way is.
+    expect(faultKindsOf(demo('holm-2'))).toContain('gaps-in-line')
     expect(faultKindsOf(demo('quay-3'))).toEqual(['missed-pull', 'shells-swapped'])
   })
 
@@ -182,7 +185,13 @@ interface Written {
  * without the program's own way to any of them.
  */
 function differences(spec: EngineSpec, build: FaultyBuild): readonly (readonly string[])[] {
-  return [...missedIn(spec, build), ...misplacedIn(spec, build), ...coveredIn(build), ...turnedIn(build)]
+  return [
+    ...missedIn(spec, build),
+    ...misplacedIn(spec, build),
+    ...coveredIn(build),
+    ...turnedIn(build),
+    ...linedIn(spec, build),
+  ]
 }
 
 function missedIn(spec: EngineSpec, { entries }: FaultyBuild): readonly (readonly string[])[] {
@@ -290,4 +299,23 @@ function coveredIn({ spec }: FaultyBuild): readonly (readonly string[])[] {
         return covers ? [[`bead/${id}`, `oil-passage/${passage.id}`]] : []
       }),
   )
+}
+
+/** Rings that follow each other, an expander left out or not, whose gaps stand less than 60 degrees apart: from the entries alone. */
+function linedIn({ ringSets }: EngineSpec, { entries }: FaultyBuild): readonly (readonly string[])[] {
+  return entries.flatMap(({ event }) => {
+    if (event.type !== 'rings-fitted') return []
+    const set = ringSets.find(({ pistons }) => pistons.some(({ cylinder }) => cylinder === event.cylinder))!
+    const without = (kind: string) => event.gaps.filter((_, at) => set.rings[at]!.kind !== kind)
+    const pairs = [without('none'), without('expander')].flatMap((gaps) =>
+      gaps.slice(1).map((gap, at) => [gaps[at]!, gap] as const),
+    )
+    const lined = pairs.filter(([one, other]) => {
+      const apart = Math.abs(one.degrees - other.degrees)
+      return Math.min(apart, 360 - apart) < 60
+    })
+    return [
+      ...new Set(lined.map((pair) => pair.map(({ ring }) => `ring/${event.cylinder}/${ring}`).join())),
+    ].map((parts) => parts.split(','))
+  })
 }
