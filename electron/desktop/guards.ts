@@ -8,27 +8,46 @@ import { isOurs } from './window/window-rules.ts'
  */
 const granted: readonly string[] = ['fullscreen', 'screen-wake-lock', 'serial']
 
+/** Who asks for what, as both handlers are told. */
+interface Asking {
+  readonly contents: WebContents | null
+  readonly permission: string
+  readonly frame: string
+  readonly isMainFrame: boolean
+  /** Of `media` alone: camera and microphone go by one name. */
+  readonly media?: readonly string[]
+  readonly mediaOrigin?: string | undefined
+}
+
 /**
  * Refuses every other permission but those for single devices, which `offerSerialLines` looks after: Electron grants all that are asked for unless both handlers say otherwise. Who asks is
- * told by the frame that asks, not by the page around it: that is ours although a frame in it is not.
+ * told by the frame that asks, not by the page around it: that is ours although a frame in it is not. The camera is granted
+ * for its picture alone: with a sound, or with what is not named, the whole request is refused
+ * (shell/browser/web_contents_permission_helper.cc, RequestMediaAccessPermission).
  */
 export function refusePermissions(session: Session): void {
-  const isUsed = (
-    contents: WebContents | null,
-    permission: string,
-    asking: string,
-    isMainFrame: boolean,
-  ): boolean =>
-    granted.includes(permission) &&
+  session.setPermissionRequestHandler((contents, permission, answer, details) => {
+    const { requestingUrl: frame, isMainFrame } = details
+    const asked =
+      'mediaTypes' in details ? { media: details.mediaTypes ?? [], mediaOrigin: details.securityOrigin } : {}
+    answer(isGranted({ contents, permission, frame, isMainFrame, ...asked }))
+  })
+  session.setPermissionCheckHandler((contents, permission, frame, details) => {
+    const { isMainFrame, mediaType, securityOrigin } = details
+    const asked = mediaType === undefined ? {} : { media: [mediaType], mediaOrigin: securityOrigin }
+    return isGranted({ contents, permission, frame, isMainFrame, ...asked })
+  })
+}
+
+function isGranted({ contents, permission, frame, isMainFrame, media = [], mediaOrigin }: Asking): boolean {
+  const isCamera =
+    media.length === 1 && media[0] === 'video' && (mediaOrigin === undefined || isOurs(mediaOrigin))
+  return (
+    (granted.includes(permission) || (permission === 'media' && isCamera)) &&
     contents !== null &&
     isOurs(contents.getURL()) &&
     isMainFrame &&
-    isOurs(asking)
-  session.setPermissionRequestHandler((contents, permission, answer, { requestingUrl, isMainFrame }) =>
-    answer(isUsed(contents, permission, requestingUrl, isMainFrame)),
-  )
-  session.setPermissionCheckHandler((contents, permission, requestingOrigin, { isMainFrame }) =>
-    isUsed(contents, permission, requestingOrigin, isMainFrame),
+    isOurs(frame)
   )
 }
 

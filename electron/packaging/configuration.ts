@@ -68,6 +68,8 @@ export const configuration = {
   mac: {
     target: ['dmg'],
     category: 'public.app-category.utilities',
+    // Said by macOS when the program first asks for the camera; without it, macOS ends the program then.
+    extendInfo: { NSCameraUsageDescription: en.packaging.camera },
     files: foreignBinaries('win32-*', 'linux*'),
   },
 } as const

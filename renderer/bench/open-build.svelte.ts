@@ -7,7 +7,7 @@ import {
   type BuildState,
   type RecordedEvent,
 } from '../../core/builds/index.ts'
-import type { BuildLine, Client, StoredBuild } from '../../core/contract/index.ts'
+import type { Answer, BuildLine, Client, Input, StoredBuild } from '../../core/contract/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
@@ -23,6 +23,12 @@ export interface FromElsewhere {
   /** Whether something was typed here when it came, which may no longer belong where it stands. */
   readonly wasBegun: boolean
 }
+
+/** A photo that goes to the host, and where it belongs. */
+export type NewPhoto = Pick<Input<'photos.add'>, 'step' | 'caption' | 'part' | 'base64'>
+
+/** What every request that adds to a build begins with. */
+type Base = Pick<Input<'photos.add'>, 'build' | 'after' | 'person'>
 
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
 export class OpenBuild {
@@ -159,15 +165,24 @@ export class OpenBuild {
    * Asks the host; true once what follows from the command is on disk and shown. Ignored while another is being saved. Where
    * another window was first, it is refused, and shown as it is now.
    */
-  async act(command: BuildCommand): Promise<boolean> {
+  act(command: BuildCommand): Promise<boolean> {
+    return this.#record((base) => this.#client.request('builds.act', { ...base, command }))
+  }
+
+  /** Like `act`. */
+  addPhoto(photo: NewPhoto): Promise<boolean> {
+    return this.#record((base) => this.#client.request('photos.add', { ...base, ...photo }))
+  }
+
+  /** The bytes of the photo that an entry names; refused where they are not those recorded. */
+  readPhoto(entry: number): Promise<Answer<'photos.read'>> {
+    return this.#client.request('photos.read', { build: this.line.id, entry })
+  }
+
+  async #record(ask: (base: Base) => Promise<Answer<'builds.act' | 'photos.add'>>): Promise<boolean> {
     if (this.#saving) return false
     this.#saving = true
-    const answer = await this.#client.request('builds.act', {
-      build: this.line.id,
-      after: this.#state.seq,
-      person: this.person,
-      command,
-    })
+    const answer = await ask({ build: this.line.id, after: this.#state.seq, person: this.person })
     this.#saving = false
     const hasMissed = this.#hasMissed
     if (!answer.ok) {

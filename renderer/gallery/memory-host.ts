@@ -4,6 +4,7 @@ import { audit } from '../../core/audit/index.ts'
 import { engines, type Engine } from './engines.ts'
 import { MemoryBuild } from '../bench/memory-build.ts'
 import { type MemoryHandlers } from './memory-client.ts'
+import { addPhotoOf, samplePhotos } from './sample-photos.ts'
 import { memoryPractice, type SamplePractice } from './memory-practice.ts'
 
 /** What a host in memory holds when it is started. */
@@ -98,6 +99,22 @@ export function memoryHost({
       if (after !== seq) return refused('build-moved-on', { last: seq }, 'after')
       const acted = found.act(command, person)
       return acted.ok ? done({ events: [...acted.value] }) : acted
+    },
+
+    'photos.add': ({ build, after, person, base64, ...given }) => {
+      const found = find(build)
+      if (!found) return refused('build-unknown', {}, 'build')
+      const { seq } = found.state
+      if (after !== seq) return refused('build-moved-on', { last: seq }, 'after')
+      const acted = found.act(addPhotoOf(base64, given), person)
+      return acted.ok ? done({ events: [...acted.value] }) : acted
+    },
+    'photos.read': ({ build, entry }) => {
+      const photo = find(build)?.state.photos.find(({ seq }) => seq === entry)
+      const base64 = photo && samplePhotos.get(photo.photo.sha256)
+      if (photo === undefined) return refused('photo-unknown', {}, 'entry')
+      if (base64 === undefined) return refused('photo-missing', { step: 1 })
+      return done({ base64 })
     },
 
     'people.list': () => done([...people]),

@@ -17,6 +17,7 @@ import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
 import { nextCommand } from '../../tests/core/builds/next-command.ts'
 import { nextTurn } from '../steps/run/turn/next-turn.ts'
 import type { Engine } from './engines.ts'
+import { gearsAt } from './sample-photos.ts'
 import { MemoryBuild } from '../bench/memory-build.ts'
 
 /** A build at a moment that is worth seeing. */
@@ -51,7 +52,7 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
   orient: { 'parts to turn the right way': atOnce },
   align: { 'marks to set': atOnce, 'marks to look at again': setMarks },
   note: { 'something to note': atOnce },
-  photo: { 'photo to take': atOnce, 'photo left out': finish },
+  photo: { 'photo to take': atOnce, 'photo left out': finish, 'photos taken': photograph },
   count: { 'parts to count': atOnce, 'parts all there': allCounted },
   'lay-bead': { 'bead to lay': atOnce, 'bead laid': goOn },
   check: { 'check to answer': atOnce },
@@ -249,4 +250,13 @@ function setMarks(build: MemoryBuild, step: StepOf<'align'>): boolean {
   return goOnUntil(build, () =>
     placeRounds(build.state, step).every(({ round, done }) => round === 2 || done !== null),
   )
+}
+
+/** Two photos and a note, the second photo lost since. */
+function photograph(build: MemoryBuild, { id }: StepOf<'photo'>): boolean {
+  const lost = gearsAt(id, 'From the nose')
+  build.does(gearsAt(id, 'Lines meet'))
+  build.does({ ...lost, photo: { ...lost.photo, sha256: 'f'.repeat(64) } })
+  build.does({ type: 'write-note', step: id, text: 'The line of the shaft gear is faint.' })
+  return true
 }

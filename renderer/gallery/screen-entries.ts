@@ -63,6 +63,7 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'marks to look at again': ['moor-flat-4', 'timing'],
   'something to note': ['moor-flat-4', 'plate'],
   'photo to take': ['holm-2', 'gear-photo'],
+  'photos taken': ['holm-2', 'gear-photo'],
   'photo left out': ['holm-2', 'gear-photo'],
   'parts to count': ['moor-flat-4', 'count'],
   'parts all there': ['moor-flat-4', 'count'],

@@ -135,13 +135,19 @@ export const laws = {
   'permissions-granted': {
     law: 'Every permission is granted unless the handlers for requests and for checks say otherwise',
     source: 'shell/browser/electron_permission_manager.cc, RequestPermissionsWithDetails',
-    main: 'grants its own page the whole screen, the lit screen and the choice of a serial line, and nothing else',
+    main: 'grants its own page the whole screen, the lit screen, the camera and the choice of a serial line, and nothing else',
   },
   'serial-lines-unchosen': {
     law: 'A serial line that is asked for is none unless the choice is taken over; a handler for devices is then asked at each opening',
     source:
       'shell/browser/serial/serial_chooser_controller.cc, OnGetDevices; shell/browser/serial/serial_chooser_context.cc, HasPortPermission',
     main: 'lets a person choose, and its own page open what was chosen since the start, and nothing else',
+  },
+  'camera-and-microphone-are-one': {
+    law: 'Camera and microphone are asked for as one permission, `media`; which of them stands beside it',
+    source:
+      'shell/browser/web_contents_permission_helper.cc, RequestMediaAccessPermission, CheckMediaAccessPermission',
+    main: 'grants its own page the camera alone, never with the microphone',
   },
   'pages-lead-away': {
     law: 'A page may lead its window anywhere, open others, and hold frames, unless it is kept from it',

@@ -87,7 +87,16 @@ export interface OfTheProgram {
     { result: unknown } | { error: string },
   ]
   'may-navigate': [{ window: number; url: string; isMainFrame: boolean }, boolean]
-  'may-have': [{ window: number; permission: string; how: 'request' | 'check' | 'device' }, boolean]
+  'may-have': [
+    {
+      window: number
+      permission: string
+      how: 'request' | 'check' | 'device'
+      /** Of `media`: `audio`, `video`, or both; a check is of the first. */
+      media?: readonly ('audio' | 'video')[]
+    },
+    boolean,
+  ]
   /** What `navigator.serial.requestPort` comes to: the line that was chosen, empty for none. */
   'select-serial': [{ window: number; lines: readonly SerialPort[] }, string]
   /** Whether a line that was unplugged and plugged in again, or is on after a reload, may be opened. */

@@ -21,13 +21,14 @@ export function jpegOf({
   annotation = '',
   filler = 'as on the bench',
 }: { widthPx?: number; heightPx?: number; annotation?: string; filler?: string } = {}): Uint8Array {
-  return new Uint8Array([
+  const head = [
     ...[0xff, 0xd8],
     ...segment(0xe0, text('JFIF\0\u{1}\u{1}\0\0\u{1}\0\u{1}\0\0')),
     ...(annotation === '' ? [] : segment(0xe1, text(annotation))),
     ...segment(0xc0, [8, heightPx >> 8, heightPx & 0xff, widthPx >> 8, widthPx & 0xff, 1, 1, 0x11, 0]),
     ...segment(0xda, [1, 1, 0, 0, 63, 0]),
-    ...text(filler),
-    ...[0xff, 0xd9],
-  ])
+  ]
+  return new Uint8Array(
+    Buffer.concat([Buffer.from(head), Buffer.from(filler, 'latin1'), Buffer.from([0xff, 0xd9])]),
+  )
 }

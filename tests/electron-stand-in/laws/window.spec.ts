@@ -160,6 +160,23 @@ testLaw('serial-lines-unchosen', {
   broken: [{ text: 'session.on("select-serial-port",', becomes: 'session.on("will-download",' }],
 })
 
+testLaw('camera-and-microphone-are-one', {
+  async seen(trial) {
+    const { program } = await trial.shown()
+    const may = (how: 'request' | 'check', ...media: readonly ('audio' | 'video')[]): Promise<boolean> =>
+      program.line.ask('may-have', { window: 1, permission: 'media', how, media })
+    return [
+      await may('request', 'video'),
+      await may('check', 'video'),
+      await may('request', 'audio'),
+      await may('check', 'audio'),
+      await may('request', 'audio', 'video'),
+    ]
+  },
+  kept: [true, true, false, false, false],
+  broken: [{ text: 'media.length === 1 && media[0] === ', becomes: 'media.length > 0 || media[0] === ' }],
+})
+
 testLaw('pages-lead-away', {
   async seen(trial) {
     const { program } = await trial.shown()

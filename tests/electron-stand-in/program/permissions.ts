@@ -6,18 +6,28 @@ import { contentsOf } from './windows.ts'
  * shell/browser/electron_permission_manager.cc: granted where no handler says otherwise. The origin that asks comes as a whole
  * address (`GURL`).
  */
-answers['may-have'] = ({ window, permission, how }) => {
+answers['may-have'] = ({ window, permission, how, media = [] }) => {
   const { request, check, device } = playedSession
   const contents = contentsOf(window)
   if (contents === null) return false
   const url = contents.getURL()
   const { protocol, host } = new URL(url)
+  const securityOrigin = `${protocol}//${host}/`
+  const asked = media.length === 0 ? {} : { mediaTypes: media, securityOrigin }
+  const looked = media.length === 0 ? {} : { mediaType: media[0], securityOrigin }
   if (how === 'check')
-    return check?.(contents, permission as never, `${protocol}//${host}/`, { isMainFrame: true }) ?? true
+    return (
+      check?.(contents, permission as never, securityOrigin, { isMainFrame: true, ...looked } as never) ??
+      true
+    )
   if (how === 'device') return device?.({ deviceType: permission, origin: url } as never) ?? false
   if (request === null) return true
   return new Promise<boolean>((resolve) =>
-    request(contents, permission as never, resolve, { requestingUrl: url, isMainFrame: true }),
+    request(contents, permission as never, resolve, {
+      requestingUrl: url,
+      isMainFrame: true,
+      ...asked,
+    } as never),
   )
 }
 

@@ -18,13 +18,26 @@ function handlers() {
 }
 
 /** Whether who asks may have it, when it is asked for and when it is looked up. */
-function may(page: string | null, permission: string, frame: string, isMainFrame: boolean) {
+function may(
+  page: string | null,
+  permission: string,
+  frame: string,
+  isMainFrame: boolean,
+  media: { asked?: object; looked?: object } = {},
+) {
   const { request, check } = handlers()
   const contents = page === null ? null : ({ getURL: () => page } as WebContents)
   let isAllowed: boolean | null = null
   const details = { requestingUrl: frame, isMainFrame }
-  if (contents !== null) request(contents, permission as never, (answer) => (isAllowed = answer), details)
-  return { asked: isAllowed, looked: check(contents, permission as never, frame, details) }
+  if (contents !== null)
+    request(contents, permission as never, (answer) => (isAllowed = answer), {
+      ...details,
+      ...media.asked,
+    })
+  return {
+    asked: isAllowed,
+    looked: check(contents, permission as never, frame, { ...details, ...media.looked }),
+  }
 }
 
 const page = `${origin}/index.html`
@@ -60,4 +73,28 @@ describe('a permission', () => {
       expect(may(page, permission, page, true)).toEqual({ asked: false, looked: false })
     },
   )
+
+  it('for the camera is granted for its picture alone, to our page', () => {
+    const securityOrigin = `${origin}/`
+    const camera = {
+      asked: { mediaTypes: ['video'], securityOrigin },
+      looked: { mediaType: 'video', securityOrigin },
+    }
+    expect(may(page, 'media', page, true, camera)).toEqual({ asked: true, looked: true })
+    expect(may('https://example.com/', 'media', 'https://example.com/', true, camera)).toEqual({
+      asked: false,
+      looked: false,
+    })
+    expect(may(page, 'media', page, false, camera)).toEqual({ asked: false, looked: false })
+  })
+
+  it.each([
+    ['the microphone', ['audio'], 'audio', `${origin}/`],
+    ['camera and microphone together', ['audio', 'video'], 'audio', `${origin}/`],
+    ['nothing named', [], 'unknown', `${origin}/`],
+    ['the camera, for another site', ['video'], 'video', 'https://example.com/'],
+  ])('for %s is refused', (_, mediaTypes, mediaType, securityOrigin) => {
+    const media = { asked: { mediaTypes, securityOrigin }, looked: { mediaType, securityOrigin } }
+    expect(may(page, 'media', page, true, media)).toEqual({ asked: false, looked: false })
+  })
 })

@@ -4,6 +4,8 @@ import { fixed } from '../formats/amounts.ts'
 export const packaging = {
   // In the packages
   copyright: 'Copyright © 2026 The Bedplate developers',
+  /** macOS asks with it for the camera. */
+  camera: 'Bedplate takes photos of a build where you press for one.',
   synopsis: 'Guides, checks and records the assembly of the bottom end of an engine',
   /** What an exported build is for the system. */
   fileKind: 'Bedplate build',

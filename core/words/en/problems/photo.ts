@@ -23,9 +23,12 @@ export const photoWords = {
     'compatible format.',
   'photo-too-many-pixels': (facts: OfFile & { readonly megapixels: number; readonly most: number }) =>
     `${facts.name} has ${facts.megapixels} million pixels, and ${facts.most} can be opened. Save it smaller first.`,
+  'photo-damaged-file': ({ name }: OfFile) =>
+    `${name} begins like a picture and cannot be opened: it is cut off or damaged. Copy it again, or choose another.`,
   'photo-not-prepared': (_: None) =>
     'This is no photo as the window of Bedplate prepares one: a whole JPEG, scaled, with nothing but the picture in it. Add it ' +
     'in the window.',
+  'photo-several': (_: None) => 'That is more than one file. Add one photo after the other.',
   'photo-too-many': ({ most }: { readonly most: number }) =>
     `This build has ${most} photos, and no more are kept with one. Write a note instead.`,
   'photo-there-already': (_: None) => 'This very photo is here already. Add another one.',
@@ -39,5 +42,14 @@ export const photoWords = {
     `${whose(facts)} is missing: its bytes are not in the record. The build is not touched by it. Import an export that has the ` +
     'photo, or restore a backup.',
   'photo-unknown': (_: None) => 'This entry is no photo. Look at the build again.',
+  'camera-refused': (_: None) =>
+    'The camera may not be used here. Allow it for this page in the browser or in the settings of the system, then press ' +
+    'again; or take the photo with another device and add it as a file.',
+  'camera-none': (_: None) =>
+    'No camera was found. Connect one and press again, or take the photo with another device and add it as a file.',
+  'camera-in-use': (_: None) =>
+    'The camera does not start; another program may be using it. Close that and press again, or add the photo as a file.',
+  'camera-stopped': (_: None) =>
+    'The camera has stopped. Look at its cable and press again, or add the photo as a file.',
   'note-empty': (_: None) => 'There is nothing to note yet. Write it first.',
 }
