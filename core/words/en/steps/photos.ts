@@ -1,6 +1,6 @@
 import { counted } from '../formats/counted.ts'
 
-interface OfPhoto {
+export interface OfPhoto {
   /** Counted from 1; null for a photo of the finished build. */
   readonly step: number | null
   readonly caption: string
