@@ -62,7 +62,7 @@ export const photos = {
   whySkip: 'Why is there no photo?',
   skipIt: 'Continue without a photo',
   usualReasons: ['No camera here', 'It is covered already'],
-  wanted: 'Add the photo below.',
+  wanted: 'Take the photo, or add it as a file.',
   isThere: ({ photos: there }: { readonly photos: number }) =>
     `✓ ${counted(there, 'photo is', 'photos are')} here.`,
   isSkipped: ({ reason }: { readonly reason: string }) => `No photo: ${reason}`,
