@@ -19,5 +19,6 @@ export const guardHeaders: Readonly<Record<string, string>> = {
   'cross-origin-opener-policy': 'same-origin',
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
-  'permissions-policy': 'camera=(self), microphone=(), geolocation=(), usb=(), serial=(self), hid=(), midi=()',
+  'permissions-policy':
+    'camera=(self), microphone=(), geolocation=(), usb=(), serial=(self), hid=(), midi=()',
 }
