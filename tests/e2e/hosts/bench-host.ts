@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { flushCompileCache } from 'node:module'
 import { join } from 'node:path'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { startLocalHost } from '../../../electron/local/server.ts'
@@ -27,6 +28,8 @@ const host = await startLocalHost({
   },
   token: newToken(),
 })
+
+flushCompileCache() // a host that is killed leaves it to the next one all the same
 
 process.on('message', (order: HostOrder) => {
   void carryOut(order).then((reply) => process.send?.(reply))
