@@ -130,11 +130,19 @@ export function memoryHost({
   }
 }
 
-function lineOf({ spec }: Engine): EngineLine {
+const audited = new Map<Engine, EngineLine>()
+
+/** The line of an engine, audited once for all hosts of the page: each entry has one of its own. */
+function lineOf(engine: Engine): EngineLine {
+  const line = audited.get(engine) ?? auditedLine(engine)
+  audited.set(engine, line)
+  return line
+}
+
+function auditedLine({ spec }: Engine): EngineLine {
+  const findings = audit(spec)
   const of = (weight: 'fault' | 'doubt') =>
-    audit(spec)
-      .filter((finding) => finding.weight === weight)
-      .map(({ problem }) => problem)
+    findings.filter((finding) => finding.weight === weight).map(({ problem }) => problem)
   const { id, name, summary, revision, source } = spec
   return {
     ...{ id, name, summary, revision },
