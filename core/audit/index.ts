@@ -17,12 +17,14 @@ import { auditParts } from './steps/parts.ts'
 import { auditRings } from './steps/ring-sets.ts'
 import { auditPlaced } from './steps/step-places.ts'
 import { auditSteps } from './steps/steps.ts'
+import { auditCapByCap } from './tightening/cap-by-cap.ts'
 import { auditOrders } from './tightening/orders.ts'
 import { auditPasses } from './tightening/passes.ts'
 import { auditPrevailing } from './tightening/prevailing.ts'
 import { auditScrews } from './tightening/screws.ts'
 import { auditStretches } from './tightening/stretches.ts'
 import { auditTorques } from './tightening/torques.ts'
+import { auditTurnings } from './tightening/turnings.ts'
 import { auditTurns } from './tightening/turns.ts'
 import { auditValues } from './tightening/values.ts'
 
@@ -42,6 +44,8 @@ const subjects = [
   auditThrust,
   auditOrders,
   auditPasses,
+  auditCapByCap,
+  auditTurnings,
   auditScrews,
   auditPrevailing,
   auditTorques,

@@ -63,6 +63,10 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
       if (event.verdict === 'outside')
         say('flag', 'outside', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step, event.at)
       break
+    case 'crank-turned':
+      if (event.verdict !== 'free' && event.verdict !== 'within')
+        say('flag', event.verdict, spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+      break
     case 'measured-part-replaced':
       say('flag', 'replaced', event.at)
       break
@@ -100,6 +104,8 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'limit-accepted':
     case 'rings-fitted':
     case 'rings-taken-off':
+    case 'turning-accepted':
+    case 'turning-voided':
     case 'place-done':
     case 'place-undone':
     case 'photo-added':

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { advise } from './advice.ts'
 import { degrees, type Angle, type ThreadDesignation } from '../quantity/index.ts'
 import { inSteps } from './in-steps.ts'
+import type { Cap } from './caps.ts'
 import { pass } from './pass.ts'
 import { turnedBefore } from './printed-values.ts'
 import {
@@ -96,6 +97,8 @@ export const procedure = z
     face: idText,
     orders: z.array(order).min(1).max(12),
     passes: z.array(pass).min(1, advise('passes-none')).max(40),
+    /** One cap goes through all passes, actions among them, before the next one is begun. */
+    capByCap: z.literal(true).optional(),
   })
   .transform((read, context) => {
     const before = turnedBefore(read)
@@ -121,7 +124,9 @@ export const procedure = z
     const stepped = inSteps({ ...read, passes })
     for (const { pass, why } of stepped.unreached)
       context.addIssue({ code: 'custom', path: ['passes', pass, 'inSteps'], message: advise(why) })
-    return { ...read, passes: stepped.passes }
+    /** Where it goes cap by cap: the caps in the order in which it first comes to them. Found once the spec is read. */
+    const notFound: { caps?: readonly Cap[] } = {}
+    return { ...read, passes: stepped.passes, ...notFound }
   })
 
 export const bead = z.strictObject({

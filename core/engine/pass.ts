@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { advise } from './advice.ts'
 import { degrees } from '../quantity/index.ts'
 import { eitherAngle, withTarget } from './printed-values.ts'
+import { turning } from './turning.ts'
 import { angleText, gapText, idText, sentenceText, torqueText } from './text.ts'
 
 /** Without a target both limits are a range as it is printed, and its middle is aimed at. */
@@ -102,6 +103,8 @@ export const pass = z.discriminatedUnion('kind', [
     waitMinutes: z.number().positive().max(1440).optional(),
     /** What the gauge must show, the end float of the crank say; without it the action is done or not. */
     reading: z.strictObject({ least: gapText, most: gapText }).optional(),
+    /** The crank is turned, and what it takes is read. */
+    turning: turning.optional(),
   }),
 ])
 

@@ -128,6 +128,7 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
       case 'align':
       case 'fit-places':
       case 'note':
+      case 'turn':
         return refer.face([...path, 'face'], step.face)
       case 'photo':
         return [...refer.face([...path, 'face'], step.face), ...refer.part([...path, 'part'], step.part)]

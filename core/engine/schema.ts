@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
+import { capsOf } from './caps.ts'
 import { engineCase } from './case.ts'
 import { signals } from './danger.ts'
 import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
@@ -30,27 +31,37 @@ export const caution = z.strictObject({
 })
 
 /** One engine's bottom end as a data file, version 1. */
-export const engineSpec = z.strictObject({
-  bedplateSpec: z.literal(1, { error: advise('version-of-spec', { version: 1 }) }),
-  id: idText,
-  name: nameText,
-  summary: sentenceText,
-  revision: nameText,
-  source,
-  case: engineCase,
-  fits: z.array(fit).max(20),
-  endFloat: endFloat.optional(),
-  rodSideClearance: sideClearance.optional(),
-  fastenerGroups: z.array(fastenerGroup).max(60),
-  fasteners: z.array(fastener).max(2000),
-  procedures: z.array(procedure).max(40),
-  beads: z.array(bead).max(20).default([]),
-  parts: parts.default([]),
-  /** The rings of the pistons, each set for pistons that are alike. */
-  ringSets: z.array(ringSet).max(8).default([]),
-  steps: z.array(step).min(1, advise('steps-none')).max(100),
-  cautions: z.array(caution).max(60),
-})
+export const engineSpec = z
+  .strictObject({
+    bedplateSpec: z.literal(1, { error: advise('version-of-spec', { version: 1 }) }),
+    id: idText,
+    name: nameText,
+    summary: sentenceText,
+    revision: nameText,
+    source,
+    case: engineCase,
+    fits: z.array(fit).max(20),
+    endFloat: endFloat.optional(),
+    rodSideClearance: sideClearance.optional(),
+    fastenerGroups: z.array(fastenerGroup).max(60),
+    fasteners: z.array(fastener).max(2000),
+    procedures: z.array(procedure).max(40),
+    beads: z.array(bead).max(20).default([]),
+    parts: parts.default([]),
+    /** The rings of the pistons, each set for pistons that are alike. */
+    ringSets: z.array(ringSet).max(8).default([]),
+    steps: z.array(step).min(1, advise('steps-none')).max(100),
+    cautions: z.array(caution).max(60),
+  })
+  .overwrite((spec): typeof spec => withCaps(spec))
+
+/** Finds the caps of the procedures that go cap by cap: which fasteners hold which is in the case. */
+function withCaps<Spec extends Pick<EngineSpec, 'case' | 'fasteners' | 'procedures'>>(spec: Spec): Spec {
+  const procedures = spec.procedures.map((each) =>
+    each.capByCap === true ? { ...each, caps: capsOf(spec, each) } : each,
+  )
+  return { ...spec, procedures }
+}
 
 export type EngineSpec = z.output<typeof engineSpec>
 export type Source = z.output<typeof source>

@@ -3,6 +3,7 @@ import { advise } from './advice.ts'
 import { dangerKinds } from './danger.ts'
 import { measure } from './measure.ts'
 import { placedList } from './placed.ts'
+import { turning } from './turning.ts'
 import { gapText, idText, nameText, sentenceText } from './text.ts'
 
 const common = {
@@ -74,6 +75,14 @@ export const step = z.discriminatedUnion('kind', [
     /** The part of the list that it shows. */
     part: idText.optional(),
     face: idText.optional(),
+  }),
+  /** The crank is turned by hand, and what it takes is read where the manual gives limits; else it must turn freely. */
+  z.strictObject({
+    ...common,
+    kind: z.literal('turn'),
+    face: idText.optional(),
+    instruction: sentenceText,
+    turning: turning.optional(),
   }),
   /** What is left over is counted: every part of the list is in, or it is said where it is. */
   z.strictObject({ ...common, kind: z.literal('count') }),

@@ -10,6 +10,9 @@ import {
   parseTorque,
   readBoth,
   readThread,
+  readTorque,
+  type Torque,
+  type TorqueUnit,
 } from '../quantity/index.ts'
 import { adviceMessage, advise } from './advice.ts'
 
@@ -46,6 +49,19 @@ export const torqueText = withUnit((typed) => readBoth(typed, parseTorque), '24 
   (torque) => torque > 0,
   advise('torque-above-zero'),
 )
+
+/** A torque above zero with the unit in which it is printed, the first one where there are two. */
+export const printedTorqueText = z
+  .string({ error: advise('value-with-unit', { example: '2.5 N·m' }) })
+  .meta({ examples: ['2.5 N·m'] })
+  .transform((typed, context): { readonly torque: Torque; readonly unit: TorqueUnit } => {
+    const torque = readBoth(typed, parseTorque)
+    const printed = torque.ok ? readTorque(typed.split('(')[0] ?? '', 'N·m') : torque
+    if (torque.ok && printed.ok && torque.value > 0) return { torque: torque.value, unit: printed.value.unit }
+    const message = printed.ok ? advise('torque-above-zero') : adviceMessage(printed.problem)
+    context.addIssue({ code: 'custom', message })
+    return z.NEVER
+  })
 
 /** A size with its tolerance class, as on a drawing (`"62 mm H6"`), as the limits that ISO 286 gives it. */
 export const toleranceText = withUnit((typed) => limitsOfClass(typed), '62 mm H6')

@@ -257,13 +257,18 @@ export function drawingOf(
   }
 }
 
-/** Those that keep their numbers on a sheet that is read from afar; null where all do. */
+/**
+ * Those that keep their numbers on a sheet that is read from afar, and of a procedure that goes cap by cap those of that cap; null
+ * where all do.
+ */
 export function numberedOn(
   sheet: Sheet,
   facts: DrawingFacts,
   discs: readonly Disc[],
 ): ReadonlySet<string> | null {
-  return sheet.onlyNext === true ? besideNext({ facts, discs }) : null
+  const near = sheet.onlyNext === true ? besideNext({ facts, discs }) : null
+  if (!facts.cap) return near
+  return new Set(facts.cap.fasteners.filter((id) => near === null || near.has(id)))
 }
 
 /** Whether something can be next on this drawing: the place of the callout is kept for it all the while. */

@@ -72,6 +72,8 @@ export interface DrawingFacts {
   readonly bearings: Readonly<Record<string, BearingFact>>
   /** By fastener id; a fastener of the face that is not named here is drawn waiting with its own number. */
   readonly fasteners: Readonly<Record<string, FastenerFact>>
+  /** The cap that is worked on, where the procedure goes cap by cap: the rest is drawn quietly. Null elsewhere. */
+  readonly cap?: { readonly bearing: string; readonly fasteners: readonly string[] } | null
   /** From the last fastener pulled to the next one. */
   readonly path: { readonly from: string; readonly to: string } | null
   /** The half to be fitted next, as `M2/upper`. */

@@ -3,6 +3,7 @@ import { angleAmount, type LengthUnit, type BenchTorqueUnit, type TorqueUnit } f
 import type { EngineSpec, FastenerGroup, Pass } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
 import { numberOf } from './order/fastener-number.ts'
+import { turningText } from './reading/turning-amount.ts'
 import {
   lengthSpan,
   limitsSpan,
@@ -26,10 +27,13 @@ export function threadText(words: Words, { thread, propertyClass, threadState }:
 }
 
 /** The unit that a window is read in. */
-export function unitOf(window: AcceptanceWindow, units: Units): BenchTorqueUnit | LengthUnit | '°' {
+export function unitOf(window: AcceptanceWindow, units: Units): TorqueUnit | LengthUnit | '°' {
   switch (window.kind) {
     case 'torque':
       return units.torque
+    // As the manual prints it: it is far below what the wrenches of the bench read.
+    case 'turning':
+      return window.unit
     case 'angle':
       return '°'
     case 'length':
@@ -51,6 +55,8 @@ export function targetText(words: Words, window: AcceptanceWindow, units: Units)
       return words.amounts.span(lengthSpan(window, units.length))
     case 'free-length':
       return words.passes.measuredIn({ unit: units.length })
+    case 'turning':
+      return turningText(words, window)
     default:
       return window satisfies never
   }

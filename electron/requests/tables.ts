@@ -62,6 +62,8 @@ const pullFields = [
   'wait_shortened',
   'stretch_mm',
   'set_aside',
+  'cap',
+  'turning_rise_Nm',
 ] as const
 
 function pulls({ runs }: BuildSheet): Row[] {
@@ -75,6 +77,7 @@ function pulls({ runs }: BuildSheet): Row[] {
       pass: pull.pass,
       kind: pull.kind,
       fastener: pull.fastener,
+      cap: pull.cap,
       where: pull.where ?? pull.instruction,
       ...limitsOf(pull.window),
       reading_typed: pull.reading?.typed ?? null,
@@ -94,6 +97,7 @@ function pulls({ runs }: BuildSheet): Row[] {
       wait_shortened: pull.waited?.shortened ?? null,
       stretch_mm: pull.stretch && inMillimetres(pull.stretch),
       set_aside: pull.setAside,
+      turning_rise_Nm: pull.turning?.rise ?? null,
     })),
   )
 }
@@ -115,7 +119,7 @@ const readingFields = [
 ] as const
 
 /** What was read off a gauge or a wrench, in the order in which it was recorded. */
-function readings({ checks, limits, rings, runs }: BuildSheet): Row[] {
+function readings({ checks, limits, rings, turnings, runs }: BuildSheet): Row[] {
   const gauges = checks.flatMap((check) => {
     const { step, reading, limits, verdict, counts, seq, at, person } = check
     return reading === null
@@ -174,6 +178,23 @@ function readings({ checks, limits, rings, runs }: BuildSheet): Row[] {
       ]
     }),
   )
+  const turned = turnings.flatMap((turning) =>
+    turning.reading === null
+      ? []
+      : [
+          {
+            ...{ entry: turning.seq, time_utc: turning.at, person: turning.person, what: turning.step },
+            ...{ typed: turning.reading.typed, value: turning.reading.value, unit: turning.reading.unit },
+            ...{
+              least: turning.limits?.least ?? null,
+              most: turning.limits?.most ?? null,
+              limits_unit: 'N·m',
+            },
+            ...{ verdict: turning.verdict, counts: turning.counts ? 'yes' : 'no' },
+            note: turning.accepted ?? turning.voided ?? turning.note,
+          },
+        ],
+  )
   const wrenches = runs.flatMap(({ name, pulls }) =>
     pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, setAside, seq, at, person }) =>
       reading === null
@@ -197,7 +218,7 @@ function readings({ checks, limits, rings, runs }: BuildSheet): Row[] {
           ],
     ),
   )
-  return [...gauges, ...measured, ...clocks, ...wrenches].sort((a, b) => a.entry - b.entry)
+  return [...gauges, ...measured, ...clocks, ...turned, ...wrenches].sort((a, b) => a.entry - b.entry)
 }
 
 const partFields = [
@@ -282,7 +303,12 @@ function limitsOf(window: SheetPull['window']) {
         most: inMillimetres(window.most),
         limits_unit: 'mm',
       }
+    case 'turning': {
+      const { least, most } = window
+      return { target: null, least, most, limits_unit: 'N·m' }
+    }
     case 'free-length':
+    case null:
     case undefined:
       return { target: null, least: null, most: null, limits_unit: null }
     default:

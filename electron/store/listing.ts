@@ -76,6 +76,9 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'limit-accepted':
     case 'rings-fitted':
     case 'rings-taken-off':
+    case 'crank-turned':
+    case 'turning-accepted':
+    case 'turning-voided':
     case 'place-done':
     case 'place-undone':
     case 'measured-part-replaced':

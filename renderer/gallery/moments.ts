@@ -11,7 +11,7 @@ import {
   usesAt,
   type BuildCommand,
 } from '../../core/builds/index.ts'
-import { difference, inMillimetres, millimetres } from '../../core/quantity/index.ts'
+import { difference, inMillimetres, millimetres, newtonMetres, torqueIn } from '../../core/quantity/index.ts'
 import type { Pass, Step } from '../../core/engine/index.ts'
 import { openFlags, plannedPulls } from '../../core/tightening/index.ts'
 import { nextCommand } from '../../tests/core/builds/next-command.ts'
@@ -43,6 +43,7 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
   },
   'fit-shells': { 'half of the shells fitted': fitHalf },
   'fit-part': { 'part to fit': atOnce, 'single-use part used again': useAgain },
+  turn: { 'crank to turn': atOnce, 'crank too stiff': turnStiffly },
   'measure-limits': { 'limits to measure': atOnce, 'reading outside its limits': measureOutside },
   'measure-rings': { 'ring gap to measure': atOnce, 'ring gap too narrow': measureNarrow },
   'fit-rings': { 'ring gaps to set': atOnce },
@@ -225,6 +226,13 @@ function allCounted(build: MemoryBuild): boolean {
 }
 
 /** The first place reads ten times the most of a used part. */
+function turnStiffly(build: MemoryBuild, step: StepOf<'turn'>): boolean {
+  const { most = null, unit = 'N·m' } = step.turning ?? {}
+  if (most === null) return false
+  const typed = `${torqueIn(newtonMetres(most * 1.5), unit).toFixed(1)} ${unit}`
+  return build.act({ type: 'turn-crank', step: step.id, typed, free: true, note: '' }).ok
+}
+
 function measureOutside(build: MemoryBuild, step: StepOf<'measure-limits'>): boolean {
   const [place] = askedPlaces(build.engine.spec, build.state, step)
   if (place === undefined) return false

@@ -56,6 +56,8 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'ring gap too narrow': ['moor-flat-4', 'ring-gaps'],
   'ring gaps to set': ['moor-flat-4', 'rings-on'],
   'parts to put in one by one': ['moor-flat-4', 'pins-ready'],
+  'crank to turn': ['firth-v8', 'turn-alone'],
+  'crank too stiff': ['firth-v8', 'turn-crank'],
   'places to oil': ['moor-flat-4', 'oil-mains'],
   'places to clean': ['moor-flat-4', 'clean-case'],
   'parts to turn the right way': ['moor-flat-4', 'piston-way'],

@@ -128,7 +128,7 @@ export const stepEntries: readonly Entry[] = [
     const { openBuild, desk } = await running(shown, 'run in mid pass')
     const next = nextPull(desk.procedure, desk.run)!
     const progress = runProgress(desk.procedure, desk.run)[next.pass]!
-    return { 'in mid pass': { spec: openBuild.spec, progress, next } }
+    return { 'in mid pass': { spec: openBuild.spec, progress, next, cap: null } }
   }),
   ofRun('Prevailing torque', 'What a locking nut means for the wrench', PrevailingNote, async (shown) => {
     const { desk, task } = await running(shown, 'run in mid pass')

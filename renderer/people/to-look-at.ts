@@ -12,6 +12,7 @@ import {
 } from '../../core/builds/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { answerText, numberOf } from '../../core/tightening/index.ts'
+import { turnedText } from '../steps/turning/turned-text.ts'
 import type { Words } from '../../core/words/index.ts'
 
 /** What a second person looks at in a step that was done: what to compare, and what was recorded. */
@@ -69,6 +70,11 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
           gaps: fitted === null ? [] : gapTexts(words, set, fitted.gaps),
         }),
       )
+    case 'turn': {
+      const turned = state.turnings[step.id]
+      const read = turned && turnedText(words, turned, step.turning?.unit ?? 'N·m')
+      return [step.instruction, ...(read === undefined ? [] : [read])]
+    }
     case 'measure-limits':
     case 'measure-rings':
       return askedPlaces(spec, state, step).map(({ measure, at, measured }) =>

@@ -4,6 +4,7 @@ import type { BuildSheet, SheetPull } from '../../core/builds/index.ts'
 import { amountsIn, degrees, nanometres } from '../../core/quantity/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
 import {
+  turningText,
   answerText,
   atTorqueText,
   isTorqueUnit,
@@ -54,6 +55,7 @@ export function windowText(
 export function targetText(words: Words, window: SheetPull['window'], unit: TorqueUnit): string {
   if (!window || window.kind === 'free-length') return ''
   if (window.kind === 'length') return words.amounts.span(lengthSpan(window, 'mm'))
+  if (window.kind === 'turning') return turningText(words, window)
   const { amount } = words.amounts
   const { target, least, most } = showWindow(window, unit)
   return words.sheet.run.window({

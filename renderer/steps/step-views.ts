@@ -12,6 +12,7 @@ import PhotoStep from './PhotoStep.svelte'
 import PlacedStep from './PlacedStep.svelte'
 import RunStep from './RunStep.svelte'
 import ShellsStep from './ShellsStep.svelte'
+import TurnStep from './TurnStep.svelte'
 import type { StepProps } from './step-props.ts'
 
 const views: { readonly [Kind in StepKind]: Component<StepProps<Kind>> } = {
@@ -32,6 +33,7 @@ const views: { readonly [Kind in StepKind]: Component<StepProps<Kind>> } = {
   orient: PlacedStep,
   align: PlacedStep,
   'fit-places': PlacedStep,
+  turn: TurnStep,
   note: PlacedStep,
 }
 

@@ -5,9 +5,10 @@ import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { atStep, openAt } from './seed.ts'
+import { nextPull } from '../../core/tightening/index.ts'
+import { atStep, openAt, type Seed } from './seed.ts'
 
-const { placed, limits, partsList, rings } = en
+const { placed, limits, partsList, rings, turning } = en
 const read = readSpec(await readFile('specs/moor-flat-4.json', 'utf8'))
 if (!read.ok) throw new Error('moor-flat-4 cannot be read')
 const { spec } = read
@@ -121,4 +122,37 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
   await expect(page.getByRole('img', { name: placed.pictures.dry })).toBeVisible()
   await expect(mechanic.main).toContainText(placed.done.lubricate({ dry: true }))
   await mechanic.finishStep('Oil shells')
+})
+
+test('the crank is turned: by a balance in a step, cap by cap in a run, and a cap after which it jumps is loosened as the advice says', async ({
+  unopened: bench,
+}) => {
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  const v8 = { engine: /Firth V8/, person: 'Ana Ruiz' }
+  await openAt(bench, { ...v8, name: 'Turned alone', far: atStep('Crank alone') })
+  await test.step('force times lever is within the limit, and the sheet has it', async () => {
+    await page.getByRole('button', { name: turning.byBalance }).click()
+    await page.getByLabel(turning.arm).fill('250')
+    await page.getByLabel(turning.force({ unit: 'N' })).fill('8')
+    await expect(page.getByText(turning.comesTo({ torque: '2 N·m' }))).toBeVisible()
+    expect(await accessFaults(page)).toEqual([])
+    await mechanic.finishStep('Crank alone')
+  })
+  await test.step('after a cap it is read in the run; a jump names the cap, which is loosened and begun again', async () => {
+    const turnNext: Seed['far'] = (engine, { runs }) => {
+      const rods = engine.procedures.find(({ id }) => id === 'rods')!
+      const next = runs['rods'] && nextPull(rods, runs['rods'])
+      return next?.fastener === null && next.cap === 'B5'
+    }
+    await openAt(bench, { ...v8, name: 'Jumps after cap B5', far: turnNext })
+    await expect(page.getByText(/cap B5, pass 4 of 4/)).toBeVisible()
+    await page.getByLabel(turning.reading({ unit: 'N·m' })).fill('5')
+    await mechanic.main.click()
+    await expect(page.getByText(/It rose most with cap B5: loosen R3 and R4/)).toBeVisible()
+    await mechanic.letBounceTimePass()
+    await page.getByRole('button', { name: turning.capIsLoose({ cap: 'B5' }) }).click()
+    await expect(page.getByText(/It rose most with cap B5/)).toHaveCount(0)
+    await expect(mechanic.main).toContainText('R3')
+  })
 })

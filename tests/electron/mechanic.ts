@@ -15,7 +15,7 @@ import {
 import type { Answer } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec, type Procedure, type Step } from '../../core/engine/index.ts'
 import { nextPull, windowOf, waitOf } from '../../core/tightening/index.ts'
-import { lengthBefore, onTarget, runningOf } from '../core/builds/next-command.ts'
+import { lengthBefore, onTarget, runningOf, turnedSo } from '../core/builds/next-command.ts'
 
 /** What a mechanic who does everything right, and reads off only what must be measured, does next; null when the build is finished. */
 export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand | null {
@@ -53,6 +53,8 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
     }
+    case 'turn':
+      return { type: 'turn-crank', step: step.id, typed: turnedSo(step.turning), free: true, note: '' }
     case 'fit-rings': {
       const { piston } = askedRings(spec, state, step).find(({ fitted }) => fitted === null)!
       return { type: 'fit-rings', step: step.id, cylinder: piston.cylinder, others: [] }
@@ -99,7 +101,7 @@ function pullIn(spec: EngineSpec, state: BuildState, procedure: Procedure): Buil
   if (single && !run.declaredNew.includes(single.id))
     return { type: 'declare-new', procedure: procedure.id, group: single.id }
   const window = windowOf(procedure.passes[next.pass]!, next.fastener)
-  const isMeasured = window?.kind === 'length' || window?.kind === 'free-length'
+  const isMeasured = window?.kind === 'length' || window?.kind === 'free-length' || window?.kind === 'turning'
   const reading = isMeasured ? onTarget(window, lengthBefore(spec, next.fastener)) : null
   const torque = window?.kind === 'length' && window.torque !== undefined ? onTarget(window.torque, 0) : null
   const seconds = waitOf(procedure.passes[next.pass]!)

@@ -5,7 +5,18 @@ import { readSpec } from '../../core/engine/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { nextPull, plannedPulls, showWindow, windowOf, type Reading } from '../../core/tightening/index.ts'
 import { Workshop } from '../core/builds/workshop.ts'
-import { setA, setB, setC, setD, setE, setF, setH, setJ, type TighteningSet } from './tightening-sets.ts'
+import {
+  setA,
+  setB,
+  setC,
+  setD,
+  setE,
+  setF,
+  setH,
+  setJ,
+  setK,
+  type TighteningSet,
+} from './tightening-sets.ts'
 
 /** A published set being carried out; every reading is typed as the manual prints it. */
 class Carried extends Workshop {
@@ -313,6 +324,22 @@ describe('set C with caps 1, 3 and 5 before the others', () => {
     run.pullsPass('30')
     run.pulls()
     run.pullsPass('90', '°')
+    expect(run.finish()).toBe(true)
+  })
+})
+
+describe('set K cap by cap, TM 5-3805-260-24, p. 3-114', () => {
+  it('brings bolts 5 and 4 of a cap to 30 lbf·ft, has them marked, turns 4 and then 5, and then goes to the next cap', () => {
+    const run = new Carried(setK())
+    for (let cap = 1; cap <= 5; cap++) {
+      const [five, four] = [`bolt-${2 * cap - 1}`, `bolt-${2 * cap}`]
+      expect(run.pulls('30')).toMatchObject({ pass: 0, fastener: five, verdict: 'within' })
+      expect(run.pulls('30')).toMatchObject({ pass: 0, fastener: four, verdict: 'within' })
+      expect(run.pulls()).toMatchObject({ pass: 1, fastener: null, cap: `M${cap}` })
+      expect(run.pulls('120', '°')).toMatchObject({ pass: 2, fastener: four, verdict: 'within' })
+      expect(run.pulls('120', '°')).toMatchObject({ pass: 2, fastener: five, verdict: 'within' })
+      expect(run.done).toBe(cap === 5)
+    }
     expect(run.finish()).toBe(true)
   })
 })

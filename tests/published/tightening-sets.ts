@@ -202,6 +202,28 @@ export function setJ(): TighteningSet {
   })
 }
 
+/**
+ * Set K: each cap by itself, then the next: bolt 5 and bolt 4 to 30 ± 3 lbf·ft, mark, bolt 4 and then bolt 5 by 120° ± 5°. 'Do the
+ * steps for the remainder of the bearings.'
+ */
+export function setK(): TighteningSet {
+  const bolts = screws('bolt', 'Cap bolts', [100, 200, 300, 400, 500], 50, 110)
+  const caps = [0, 1, 2, 3, 4].map((cap) => [`bolt-${2 * cap + 1}`, `bolt-${2 * cap + 2}`] as const)
+  return published({
+    source: 'TM 5-3805-260-24, p. 3-114',
+    assumed: 'M12×1.75 of class 10.9, 110 mm grip; the caps from the nose on.',
+    id: 'published-k',
+    groups: [bolts],
+    passes: [
+      torque('30 lbf·ft', '27 lbf·ft', '33 lbf·ft'),
+      { kind: 'action', instruction: 'Mark both heads and the cap.' },
+      { kind: 'angle', order: 'back', target: '120 °', least: '115 °', most: '125 °' },
+    ],
+    capByCap: true,
+    orders: [{ id: 'back', sequence: caps.flatMap(([five, four]) => [four, five]) }],
+  })
+}
+
 /** Screws in two rows to either side of the crank, at each x in turn. */
 function screws(id: string, name: string, along: readonly number[], across: number, gripMm: number): Screws {
   return {
@@ -235,6 +257,8 @@ function published(set: {
   readonly groups: readonly Screws[]
   readonly passes: readonly Pass[]
   readonly endFloat?: { readonly least: string; readonly most: string }
+  readonly capByCap?: true
+  readonly orders?: Draft['procedures'][number]['orders']
 }): TighteningSet {
   const { source, assumed, id, groups, endFloat } = set
   const xs = [...new Set(groups.flatMap(({ places }) => places.map(([x]) => x)))].toSorted((a, b) => a - b)
@@ -294,8 +318,9 @@ function published(set: {
         id: 'tighten',
         name: 'As printed',
         face: 'block',
-        orders: [{ id: order, sequence: inTurn(groups) }],
+        orders: [{ id: order, sequence: inTurn(groups) }, ...(set.orders ?? [])],
         passes: [...set.passes],
+        ...(set.capByCap && { capByCap: set.capByCap }),
       },
     ],
     steps: [

@@ -55,6 +55,7 @@ function fits({ kind }: Step): boolean {
     case 'align':
     case 'note':
     case 'photo':
+    case 'turn':
       return false
     default:
       return kind satisfies never

@@ -138,6 +138,7 @@ function workOf(step: Step): Facts<'done-in-two-steps'>['work'] | null {
     case 'align':
     case 'note':
     case 'photo':
+    case 'turn':
       return null
     default:
       return step satisfies never

@@ -77,6 +77,14 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       const { step, cylinder, reason } = event
       return { type: 'take-off-rings', step, cylinder, reason }
     }
+    case 'crank-turned': {
+      const { step, reading, verdict, note } = event
+      return { type: 'turn-crank', step, typed: reading?.typed ?? null, free: verdict === 'free', note }
+    }
+    case 'turning-accepted':
+      return { type: 'accept-turning', step: event.step, reason: event.reason }
+    case 'turning-voided':
+      return { type: 'void-turning', step: event.step, reason: event.reason }
     case 'limit-measured': {
       const { step, measure, at, reading } = event
       // Who was asked said that it is so; an earlier version of the program did not ask.

@@ -3,6 +3,7 @@ import { bearingCommands } from './bearing-commands.ts'
 import { limitCommands } from './limit-commands.ts'
 import { placedCommands } from './placed-commands.ts'
 import { ringCommands } from './ring-commands.ts'
+import { turningCommands } from './turning-commands.ts'
 import { partCommands } from './part-commands.ts'
 import { photoCommands } from './photo-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
@@ -66,6 +67,7 @@ export const buildCommand = z.discriminatedUnion('type', [
   ...placedCommands,
   ...photoCommands,
   ...ringCommands,
+  ...turningCommands,
   ...runCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it

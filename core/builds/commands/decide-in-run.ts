@@ -4,6 +4,7 @@ import { decideRun, readReason, type RunCommand, type RunEvent } from '../../tig
 import type { BuildEvent } from '../events/events.ts'
 import type { BuildState } from '../events/state.ts'
 import { beadsOverTime, closingRuns } from '../steps/sealant-clock.ts'
+import { turnedBefore } from '../steps/turnings.ts'
 import { isCarriedOut, stepsAfter, stepsBefore } from '../steps/steps.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
@@ -13,7 +14,12 @@ type AtRun = BuildAtStep<'run-procedure'>
 
 /** As `decideRun`, with what the sealant in the joint asks for. */
 export function decideInRun(at: AtRun, command: RunCommand): Events {
-  const decided = decideRun(at.spec, at.state.runs[command.procedure], command)
+  const decided = decideRun(
+    at.spec,
+    at.state.runs[command.procedure],
+    command,
+    turnedBefore(at.spec, at.state, at.step),
+  )
   if (!decided.ok) return decided
   if (command.type === 'pull' && command.fastener !== null)
     return beforeOpenTimeEnds(at, command, decided.value)

@@ -15,6 +15,7 @@ import { addPhoto, skipPhoto, writeNote } from './decide-photos.ts'
 import { countParts, leaveOver, removeTicks, tickParts } from './decide-parts.ts'
 import { decideSecond } from './decide-second.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
+import { acceptTurning, turnCrank, voidTurning } from './decide-turning.ts'
 import { stepFor } from './step-guard.ts'
 import {
   isStepCommand,
@@ -94,6 +95,9 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'write-note': writeNote,
   'fit-rings': fitRings,
   'take-off-rings': takeOffRings,
+  'turn-crank': turnCrank,
+  'accept-turning': acceptTurning,
+  'void-turning': voidTurning,
   'measure-limit': measureLimit,
   'accept-measured': acceptMeasured,
   'replace-measured': replaceMeasured,

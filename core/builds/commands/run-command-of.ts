@@ -19,6 +19,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
       const {
         pass,
         fastener,
+        cap,
         reading,
         torque,
         running,
@@ -34,6 +35,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         procedure,
         pass,
         fastener,
+        ...(cap !== undefined && { cap }),
         reading: reading === null ? null : { typed: reading.typed, unit: reading.unit },
         ...(torque !== undefined && { torque: { typed: torque.typed, unit: torque.unit } }),
         ...(running !== undefined && { running: { typed: running.typed, unit: running.unit } }),
@@ -101,5 +103,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
 function loosenCommand(event: Extract<RunEvent, { type: 'fastener-loosened' }>): RunCommand {
   const { procedure, fastener, reason = '', cause } = liftedReason(event)
   const command = { type: 'loosen-fastener', procedure, fastener, reason } as const
-  return cause === 'to-be-replaced' || cause === 'to-begin-again' ? { ...command, cause } : command
+  return cause === 'to-be-replaced' || cause === 'to-begin-again' || cause === 'crank-stiff'
+    ? { ...command, cause }
+    : command
 }

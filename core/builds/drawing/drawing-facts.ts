@@ -11,6 +11,8 @@ import { angleAmount, lengthAmount, torqueAmount, type TorqueUnit } from '../../
 import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
 import {
+  asRun,
+  capOfPull,
   fastenerStates,
   flagInShort,
   lastLivePull,
@@ -59,6 +61,7 @@ export function drawingFacts(
     subject: subjects[step.kind],
     bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(words, shown, fit))),
     fasteners: fastenersOn(spec, state, face, procedure),
+    cap: procedure === null ? null : capNow(procedure, run),
     path: procedure === null ? null : pathOf(procedure, run),
     nextHalf: next && halfKey(next.position, next.half),
     checked: step.kind === 'check' ? placeOfCheck(spec, step, face) : null,
@@ -93,6 +96,7 @@ const subjects: Readonly<Record<Step['kind'], DrawingSubject>> = {
   align: 'check',
   note: 'check',
   photo: 'check',
+  turn: 'check',
   'run-procedure': 'tightening',
 }
 
@@ -180,6 +184,13 @@ function fastenersOn(
         return [id, { number, state, share }]
       }),
   )
+}
+
+/** The cap that is worked on, where the procedure goes cap by cap and is under way. */
+function capNow(procedure: Procedure, run: Run | undefined): NonNullable<DrawingFacts['cap']> | null {
+  const next = run === undefined ? null : nextPull(asRun(procedure, run), run)
+  const cap = next && capOfPull(procedure, next)
+  return cap && { bearing: cap.id, fasteners: cap.fasteners }
 }
 
 function pathOf(procedure: Procedure, run: Run | undefined): DrawingFacts['path'] {

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { bearingEvents } from './bearing-events.ts'
 import { limitEvents } from './limit-events.ts'
+import { turningEvents } from './turning-events.ts'
 import { placedEvents } from './placed-events.ts'
 import { ringEvents } from './ring-events.ts'
 import { partEvents } from './part-events.ts'
@@ -122,6 +123,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   ...bearingEvents,
   ...partEvents,
   ...limitEvents,
+  ...turningEvents,
   ...placedEvents,
   ...photoEvents,
   ...ringEvents,

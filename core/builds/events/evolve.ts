@@ -1,6 +1,7 @@
 import { evolveRun } from '../../tightening/index.ts'
 import { evolveBearings } from './bearing-record.ts'
 import { evolveLimits } from './limit-record.ts'
+import { evolveTurnings } from './turning-record.ts'
 import { evolvePlaced } from './placed-record.ts'
 import { evolveRings } from './ring-record.ts'
 import { evolveParts, withoutTicksAt } from './part-record.ts'
@@ -84,6 +85,14 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
       return {
         ...state,
         limits: evolveLimits(state.limits, seq, event),
+        workedOn: { step: event.step },
+      }
+    case 'crank-turned':
+    case 'turning-accepted':
+    case 'turning-voided':
+      return {
+        ...state,
+        turnings: evolveTurnings(state.turnings, seq, event),
         workedOn: { step: event.step },
       }
     case 'place-done':

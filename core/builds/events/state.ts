@@ -3,6 +3,7 @@ import { untouched, type BearingRecord } from './bearing-record.ts'
 import type { LimitsRecord } from './limit-record.ts'
 import type { PlacedRecord } from './placed-record.ts'
 import type { RingsRecord } from './ring-record.ts'
+import type { TurningsRecord } from './turning-record.ts'
 import { noParts, type PartsRecord } from './part-record.ts'
 import type { PhotoRecord } from './photo-record.ts'
 import type { Half, ShellChoice } from './events.ts'
@@ -32,6 +33,8 @@ export interface BuildState extends PhotoRecord {
   readonly placed: PlacedRecord
   /** How the rings lie on each piston. */
   readonly rings: RingsRecord
+  /** What the crank took to turn. */
+  readonly turnings: TurningsRecord
   /** By bead id: those that are laid. */
   readonly beads: Readonly<Record<string, BeadLaid>>
   /** By step id: the last answer. */
@@ -101,6 +104,7 @@ export const emptyBuild: BuildState = {
   notes: [],
   photosSkipped: {},
   rings: {},
+  turnings: {},
   beads: {},
   checks: {},
   runs: {},

@@ -153,6 +153,9 @@ function correctionOf(
     case 'limit-measured':
     case 'limit-accepted':
     case 'rings-fitted':
+    case 'crank-turned':
+    case 'turning-accepted':
+    case 'turning-voided':
     case 'place-done':
     case 'place-undone':
     case 'photo-added':

@@ -57,6 +57,10 @@ export interface SheetPull extends Stamp {
   readonly from: Pull['from']
   /** What was read before it was read again, the first first, each with who read it again and why. */
   readonly readBefore: readonly (Stamp & { readonly reading: Reading | null; readonly reason: string })[]
+  /** The cap that an action is about, where the procedure goes cap by cap; null elsewhere. */
+  readonly cap: string | null
+  /** Where the crank was turned: by how much it rose. */
+  readonly turning: Pull['turning']
   /** The wrench it was pulled with; null where none of the shop was chosen. */
   readonly held: Pull['held']
   /** What it took to run down, where that goes on top of the spec's torque; else null. */
@@ -174,6 +178,8 @@ function pullsOn(
         fastener: numberOf(spec, fastener),
         where: spec.fasteners.find(({ id }) => id === fastener)?.where ?? null,
         window: windowOf(passOfSpec, fastener),
+        cap: pulls.get(pull)?.cap ?? null,
+        turning: pulls.get(pull)?.turning ?? null,
         reading: pulls.get(pull)?.reading ?? reading,
         from: pulls.get(pull)?.from ?? degrees(0),
         readBefore: readBefore(own, pull, reading),

@@ -8,6 +8,7 @@ import { fitsOn, type SheetFit } from './fits.ts'
 import { limitsOn, type SheetLimit } from './limits.ts'
 import { placedOn, type SheetPlace } from './placed.ts'
 import { ringsOn, type SheetRings } from './rings.ts'
+import { turningsOn, type SheetTurning } from './turnings.ts'
 import { partsOn, type SheetPart } from './parts.ts'
 import {
   notesOn,
@@ -52,6 +53,8 @@ export interface BuildSheet {
   /** What was written at steps, in order. */
   readonly notes: readonly SheetNote[]
   readonly rings: readonly SheetRings[]
+  /** What the crank took to turn in steps of that kind; in procedures it stands among the pulls. */
+  readonly turnings: readonly SheetTurning[]
   readonly checks: readonly SheetCheck[]
   readonly steps: readonly SheetStep[]
   /** Everything that was taken back, taken out, noted or chosen again, in order. */
@@ -104,6 +107,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     photosSkipped: photosSkippedOn(spec, entries),
     notes: notesOn(spec, entries),
     rings: ringsOn(spec, entries),
+    turnings: turningsOn(spec, entries),
     checks: checksOn(spec, entries),
     steps: stepsOn(spec, state, entries),
     corrections: correctionsIn(spec, entries),

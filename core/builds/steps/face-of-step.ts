@@ -30,6 +30,7 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
     case 'align':
     case 'note':
     case 'photo':
+    case 'turn':
     case 'fit-part':
     case 'check':
       return step.face ?? first!.id

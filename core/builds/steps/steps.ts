@@ -100,6 +100,10 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
       return isAllDone(state, step)
     case 'fit-rings':
       return askedRings(spec, state, step).every(({ fitted }) => fitted !== null)
+    case 'turn': {
+      const turned = state.turnings[step.id]
+      return turned !== undefined && (isFree(turned.verdict) || turned.accepted !== null)
+    }
     case 'fit-part':
     case 'lay-bead':
     case 'check':
@@ -123,6 +127,9 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
     case 'note':
     case 'photo':
       return false
+    // What was read is void once something under it changes.
+    case 'turn':
+      return state.turnings[step.id] !== undefined
     // What was oiled, set or aligned is so no longer once the part under it comes out.
     case 'lubricate':
     case 'orient':
@@ -144,6 +151,10 @@ export function isCarriedOut(spec: EngineSpec, state: BuildState, step: Step): b
     default:
       return step satisfies never
   }
+}
+
+function isFree(verdict: BuildState['turnings'][string]['verdict']): boolean {
+  return verdict === 'free' || verdict === 'within'
 }
 
 /** A half of the fit that is in place; null when none is. */

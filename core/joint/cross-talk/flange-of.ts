@@ -1,6 +1,6 @@
 import { done, type Outcome } from '../../problem/index.ts'
 import { inMillimetres } from '../../quantity/index.ts'
-import type { EngineSpec, Face } from '../../engine/index.ts'
+import { cappedBearings, type EngineSpec, type Face } from '../../engine/index.ts'
 import { cappedFlange, type CappedBearing } from './caps.ts'
 import type { Point } from '../../plane/index.ts'
 import { fastenersOn } from './face-fasteners.ts'
@@ -39,15 +39,8 @@ export function flangeOf(
  * Bearings on this face that have caps of their own, as rods have and the carriers in a tunnel case; none where the
  * face is one joint.
  */
-export function capsOn(spec: EngineSpec, { shows }: Face): readonly CappedBearing[] {
-  const { family, saddles, rods, balanceBearings } = spec.case
-  const bearings = {
-    saddles: family === 'caps' || family === 'tunnel' ? saddles : [],
-    rods,
-    balance: balanceBearings,
-    flange: [],
-  }[shows]
-  return bearings.map((bearing) => ({
+export function capsOn(spec: EngineSpec, { id }: Face): readonly CappedBearing[] {
+  return cappedBearings(spec, id).map((bearing) => ({
     x: inMillimetres(bearing.at),
     y: 'across' in bearing ? inMillimetres(bearing.across) : 0,
     widthMm: inMillimetres(bearing.width),

@@ -79,7 +79,7 @@ function cornersInEngine(part: Parameters<typeof areaOf>[0]): Drawing['outline']
 function roundedBox(
   drawing: Drawing,
   id: string,
-  role: 'opening' | 'crank' | 'cap' | 'rod',
+  role: 'opening' | 'crank' | 'cap' | 'quiet-cap' | 'rod',
   box: ReturnType<typeof areaOf>,
   radius: number,
 ): LineShape {
@@ -125,7 +125,7 @@ function bearingAlong({ at, width, diameter }: Pick<Rod, 'at' | 'width' | 'diame
 
 /** Separate main caps, and the caps of rods: from the outermost fastener beside the bearing to the one opposite. */
 function capShapes(drawing: Drawing): readonly LineShape[] {
-  const { here, spec, discs, bosses } = drawing
+  const { here, spec, discs, bosses, facts } = drawing
   const role = here.face.shows === 'rods' ? 'rod' : 'cap'
   if (role === 'cap' && (spec.case.family !== 'caps' || here.face.shows !== 'saddles')) return []
   if (here.face.plane !== 'plan' || discs.length === 0) return []
@@ -142,7 +142,8 @@ function capShapes(drawing: Drawing): readonly LineShape[] {
     // Two rods on one pin stand side by side.
     const half = Math.min(width / 2 + 2.5, next / 2)
     const box = { left: x - half, top: least, width: 2 * half, height: most - least }
-    return [roundedBox(drawing, `cap/${id}`, role, box, 6)]
+    const isQuiet = Boolean(facts.cap) && facts.cap?.bearing !== id
+    return [roundedBox(drawing, `cap/${id}`, isQuiet ? 'quiet-cap' : role, box, 6)]
   })
 }
 

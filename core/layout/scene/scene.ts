@@ -25,6 +25,7 @@ export type Role =
   | 'opening'
   | 'crank'
   | 'cap'
+  | 'quiet-cap'
   | 'axis'
   | 'centre-mark'
   | 'bore'

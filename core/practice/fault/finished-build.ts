@@ -16,9 +16,24 @@ import {
   type MeasureStep,
   type RecordedEvent,
 } from '../../builds/index.ts'
-import { middleOf, type EngineSpec, type Fit, type Pass, type Step } from '../../engine/index.ts'
+import {
+  middleOf,
+  type EngineSpec,
+  type Fit,
+  type Pass,
+  type Step,
+  type Turning,
+} from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import { formatNumber, half, inMillimetres, newtonMetres, sum, type Torque } from '../../quantity/index.ts'
+import {
+  formatNumber,
+  half,
+  inMillimetres,
+  newtonMetres,
+  sum,
+  torqueIn,
+  type Torque,
+} from '../../quantity/index.ts'
 import {
   nextPull,
   plannedPulls,
@@ -147,6 +162,14 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
     }
     case 'photo':
       return { type: 'skip-photo', step: step.id, reason: step.name }
+    case 'turn':
+      return {
+        type: 'turn-crank',
+        step: step.id,
+        typed: step.turning ? turnedSo(spec, step.turning) : null,
+        free: true,
+        note: '',
+      }
     case 'measure-limits':
     case 'measure-rings':
       return readingFor(spec, state, step)
@@ -209,8 +232,9 @@ function pullFor(
   const onTop = (free: TorqueWindow) => withRunning(free, running ?? noTorque)
   return {
     ...{ type: 'pull', procedure: id, ...next },
-    reading: window === null ? null : onTarget(window.kind === 'torque' ? onTop(window) : window, before),
-    ...(torque !== undefined && { torque: onTarget(onTop(torque), before) }),
+    reading:
+      window === null ? null : onTarget(spec, window.kind === 'torque' ? onTop(window) : window, before),
+    ...(torque !== undefined && { torque: onTarget(spec, onTop(torque), before) }),
     ...(running !== null && { running: { typed: running.toFixed(3), unit: 'N·m' as const } }),
     ...(seconds !== null && { waited: { seconds, shortened: null } }),
     ...{ moved: false, outOfOrder: null },
@@ -233,8 +257,21 @@ function lengthOfFree(spec: EngineSpec, fastener: string | null): number {
   return Math.max(80, grip === undefined ? 0 : inMillimetres(grip))
 }
 
+/** What the crank takes: half of the smallest most of the engine, each time alike, so that it never rises; more where a least asks it. */
+function turnedSo(spec: EngineSpec, { least, unit }: Turning): string {
+  const all = [
+    ...spec.steps.flatMap((step) => (step.kind === 'turn' ? (step.turning ?? []) : [])),
+    ...spec.procedures.flatMap(({ passes }) =>
+      passes.flatMap((pass) => (pass.kind === 'action' ? (pass.turning ?? []) : [])),
+    ),
+  ]
+  const smallest = Math.min(...all.map(({ most }) => most ?? 2))
+  const torque = newtonMetres(Math.max(least ?? 0, smallest / 2))
+  return `${formatNumber(torqueIn(torque, unit), 4)} ${unit}`
+}
+
 /** What the instrument shows where the target is met. */
-function onTarget(window: AcceptanceWindow, before: number) {
+function onTarget(spec: EngineSpec, window: AcceptanceWindow, before: number) {
   switch (window.kind) {
     case 'angle':
       return { typed: window.target.toFixed(3), unit: '°' } as const
@@ -246,6 +283,8 @@ function onTarget(window: AcceptanceWindow, before: number) {
     }
     case 'free-length':
       return { typed: String(before), unit: 'mm' } as const
+    case 'turning':
+      return { typed: turnedSo(spec, window), unit: window.unit }
     default:
       return window satisfies never
   }

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { EngineSpec, Order, Procedure } from '../../engine/index.ts'
+import type { Cap, EngineSpec, Order, Procedure } from '../../engine/index.ts'
 import type { RunCommand } from '../run/commands.ts'
 import type { OwnOrder, RunEvent } from '../run/events.ts'
 import { numberOf } from './fastener-number.ts'
@@ -28,7 +28,19 @@ export function reordered(procedure: Procedure, own: OwnOrder['orders']): Proced
     const sequence = own.find((each) => each.order === order.id)?.sequence
     return sequence === undefined ? order : { id: order.id, sequence: [...sequence] }
   })
-  return { ...procedure, orders }
+  const { caps } = procedure
+  return { ...procedure, orders, ...(caps !== undefined && { caps: capsInOrder(caps, orders) }) }
+}
+
+/** Caps, and the fasteners of each, in the order in which the sequences first come to them. */
+function capsInOrder(caps: readonly Cap[], orders: readonly Pick<Order, 'sequence'>[]): readonly Cap[] {
+  const sequence = [...new Set(orders.flatMap((order) => order.sequence))]
+  const inOrder = caps.map(({ id, fasteners }) => ({
+    id,
+    fasteners: sequence.filter((fastener) => fasteners.includes(fastener)),
+  }))
+  const first = ({ fasteners: [id = ''] }: Cap) => sequence.indexOf(id)
+  return inOrder.toSorted((one, other) => first(one) - first(other))
 }
 
 /** The numbers of a sequence as `readOrder` reads them back. */

@@ -5,6 +5,8 @@ import { stretchOf } from './measured-length.ts'
 import type { PlannedPull } from '../run/plan.ts'
 import { takeReading, type TypedReading } from './reading.ts'
 import type { Run } from '../run/run.ts'
+import { lastTurning, riseOf } from '../run/turned-before.ts'
+import { verdictOfTurning } from './turning.ts'
 import { windowNow } from './turned.ts'
 import { isFastenerLength, verdictOf } from './window.ts'
 import type { HeldWrench } from '../wrench/held.ts'
@@ -27,6 +29,10 @@ export function isReadingAsked(
   const reading = takeReading(window, typed, heldWrench, running)
   if (!reading.ok) return false
   const { value } = reading.value
+  if (window.kind === 'turning') {
+    const rise = riseOf(newtonMetres(value), lastTurning(run))
+    return verdictOfTurning(window, newtonMetres(value), rise) === 'within'
+  }
   if (!isFastenerLength(window)) return verdictOf(window, value) === 'within'
   if (lengthDoubt(spec, procedure, run, planned, nanometres(value)) !== null) return false
   if (window.kind === 'free-length') return true

@@ -15,6 +15,7 @@ import {
   type TorqueUnit,
 } from '../../quantity/index.ts'
 import type { Reading } from '../run/events.ts'
+import { readTurning } from './turning.ts'
 import { verdictOf, type AcceptanceWindow } from './window.ts'
 import { fastenerShare, type HeldWrench } from '../wrench/held.ts'
 
@@ -67,6 +68,10 @@ export function takeReading(
     return done({ reading: { typed, value: lengthIn(length.value, unit), unit }, value: length.value })
   }
   if (!isTorqueUnit(unit)) return refused('reading-of-other-kind', { wanted: 'torque', unit })
+  if (window.kind === 'turning') {
+    const turned = readTurning(typed, unit)
+    return turned.ok ? done({ reading: turned.value.reading, value: turned.value.torque }) : turned
+  }
   const torque = readTorque(typed, unit)
   if (!torque.ok) return torque
   const share = fastenerShare(heldWrench)

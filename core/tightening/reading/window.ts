@@ -8,8 +8,9 @@ import {
   shortAmount,
   torqueIn,
 } from '../../quantity/index.ts'
-import type { Pass } from '../../engine/index.ts'
+import type { Pass, Turning } from '../../engine/index.ts'
 import type { Amount, Span } from '../../words/index.ts'
+import { verdictOfTurning } from './turning.ts'
 
 /** Target and limits of one pull by a wrench, the limits included. */
 export type PullWindow = TorqueWindow | AngleWindow
@@ -32,8 +33,13 @@ export interface LengthWindow {
   readonly torque?: PullWindow & { readonly kind: 'torque' }
 }
 
+/** What it may take to turn the crank. */
+export interface TurningWindow extends Turning {
+  readonly kind: 'turning'
+}
+
 /** What one pull must show. The length of a fastener that has not been pulled may be any. */
-export type AcceptanceWindow = PullWindow | LengthWindow | { readonly kind: 'free-length' }
+export type AcceptanceWindow = PullWindow | LengthWindow | TurningWindow | { readonly kind: 'free-length' }
 
 interface Limits<Value> {
   readonly target: Value
@@ -103,6 +109,7 @@ export function windowOf(pass: Pass, fastener: string | null): AcceptanceWindow 
       }
     }
     case 'action':
+      if (pass.turning !== undefined) return { kind: 'turning', ...pass.turning }
       return pass.reading === undefined ? null : { kind: 'length', of: 'action', ...pass.reading }
     case 'loosen':
       return null
@@ -121,6 +128,7 @@ function toleranceOf(bounds: { readonly least?: unknown; readonly most?: unknown
  */
 export function verdictOf(window: AcceptanceWindow, value: number): 'within' | 'under' | 'over' {
   if (window.kind === 'free-length') return 'within'
+  if (window.kind === 'turning') return verdictOfTurning(window, newtonMetres(value), null)
   const slack = window.kind === 'length' ? 0 : window.target * 1e-9
   if (value < window.least - slack) return 'under'
   return value > window.most + slack ? 'over' : 'within'

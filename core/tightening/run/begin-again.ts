@@ -1,10 +1,10 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { EngineSpec, PassKind, Procedure } from '../../engine/index.ts'
+import type { Cap, EngineSpec, PassKind, Procedure } from '../../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { RunEvent } from './events.ts'
 import { groupOf } from '../order/fastener-group.ts'
 import { numberOf } from '../order/fastener-number.ts'
-import { counts, plannedPulls } from './plan.ts'
+import { capOfPull, counts, plannedPulls } from './plan.ts'
 import { openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
 import type { Flag, Run } from './run.ts'
@@ -63,19 +63,33 @@ export function decideLoosen(
   const flags = openFlags(run).filter((flag) => flag.fastener === fastener && flag.about === 'over')
   if (flags.length === 0 && !run.pulls.some((pull) => counts(pull) && pull.fastener === fastener))
     return refused('fastener-not-pulled', { fastener: shown })
-  const isSaid = cause !== undefined && flags.length > 0 && typed === ''
+  const ownCap = capOfPull(procedure, { fastener })
+  const isSaid =
+    typed === '' && (cause === 'crank-stiff' ? isStiff(run, ownCap) : cause !== undefined && flags.length > 0)
   const reason = isSaid ? done(null) : readReason(typed, { what: 'fastener-loosened', fastener: shown })
   if (!reason.ok) return reason
   const common = { version, procedure: procedure.id } as const
+  const cap = ownCap?.id
   return done([
     {
       type: 'fastener-loosened',
       ...common,
       fastener,
+      ...(cap !== undefined && { cap }),
       ...(reason.value === null ? { cause } : { reason: reason.value }),
     },
     ...settledByLoosening(spec, procedure, run, flags).map((event) => ({ ...event, ...common })),
   ])
+}
+
+/** Whether a cap is loosened because the crank took too much: that was read, or one of its fasteners is loose for it already. */
+function isStiff(run: Run, cap: Cap | null): boolean {
+  if (cap === null) return false
+  const read = run.pulls.filter(({ turning }) => turning !== null).map(({ number }) => number)
+  return (
+    openFlags(run).some(({ about, pull }) => about === 'over' && pull !== null && read.includes(pull)) ||
+    cap.fasteners.some((each) => run.loosened.includes(each))
+  )
 }
 
 function settledByLoosening(spec: EngineSpec, procedure: Procedure, run: Run, flags: readonly Flag[]) {

@@ -30,6 +30,8 @@ export const runCommands = [
     ...common,
     pass: z.int().min(0),
     fastener: z.string().nullable(),
+    /** The cap that an action is about; only where the procedure goes cap by cap. */
+    cap: z.string().optional(),
     /** As typed or sent by a gauge; null when the click is all there is. */
     reading: typedReading.nullable(),
     /** The wrench of the shop that it is pulled with; a reading is brought from its scale to the fastener. */

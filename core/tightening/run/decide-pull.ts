@@ -1,5 +1,5 @@
 import { done, problem, refused, type Outcome, type Problem } from '../../problem/index.ts'
-import { nanometres, type Torque } from '../../quantity/index.ts'
+import { nanometres, newtonMetres, type Torque } from '../../quantity/index.ts'
 import type { EngineSpec, Pass, Procedure } from '../../engine/index.ts'
 import type { RunCommand } from './commands.ts'
 import type { Reading, RunEvent } from './events.ts'
@@ -8,7 +8,7 @@ import { groupOf } from '../order/fastener-group.ts'
 import { numberOf } from '../order/fastener-number.ts'
 import { lengthDoubt } from '../reading/length-doubt.ts'
 import { stretchOf } from '../reading/measured-length.ts'
-import { counts, livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
+import { livePulls, openPulls, plannedIn, pullKey } from './plan.ts'
 import { openFlags } from './progress.ts'
 import { prevailingIn, readRunning, runningBefore, runningTorque } from '../reading/prevailing.ts'
 import { takeReading } from '../reading/reading.ts'
@@ -17,9 +17,17 @@ import type { Pull, Run } from './run.ts'
 import type { HeldWrench } from '../wrench/index.ts'
 import { stretchOutcome, torqueRead, verdictOfStretch } from '../reading/stretch.ts'
 import { shortPull } from '../reading/turned.ts'
+import { verdictOfTurning } from '../reading/turning.ts'
+import { lastTurning, riseOf } from './turned-before.ts'
 import { decideWait } from './wait.ts'
 import { barringFlag, wayOut } from './way-out.ts'
-import { isFastenerLength, verdictOf, windowOf, type LengthWindow } from '../reading/window.ts'
+import {
+  isFastenerLength,
+  verdictOf,
+  windowOf,
+  type LengthWindow,
+  type TurningWindow,
+} from '../reading/window.ts'
 
 type PullCommand = Extract<RunCommand, { type: 'pull' }>
 
@@ -27,12 +35,15 @@ type PullCommand = Extract<RunCommand, { type: 'pull' }>
  * One pull: whether this fastener may be pulled in this pass now, and what its reading says. A reason lets a
  * fastener go before its turn, but no reason lets it skip a pass of its own: to turn by an angle what was
  * never torqued breaks bolts.
+ *
+ * @param turnedBefore what the crank took to turn in the steps before; null where that was not read.
  */
 export function decidePull(
   spec: EngineSpec,
   procedure: Procedure,
   run: Run,
   command: PullCommand,
+  turnedBefore: Torque | null,
 ): Outcome<readonly RunEvent[]> {
   const pass = procedure.passes[command.pass]
   if (pass === undefined)
@@ -49,7 +60,8 @@ export function decidePull(
   if (unused !== null) return refused('declare-new-first', { group: unused })
   const running = decideRunning(spec, procedure, run, pass, command)
   if (!running.ok) return running
-  const result = judge(spec, procedure, run, pass, command, running.value)
+  const last = lastTurning(run) ?? turnedBefore
+  const result = judge(spec, procedure, run, pass, command, running.value, last)
   if (!result.ok) return result
   const waited = decideWait(pass, command)
   if (!waited.ok) return waited
@@ -61,6 +73,7 @@ export function decidePull(
       pull: run.pulls.length + 1,
       pass: command.pass,
       fastener: command.fastener,
+      ...(command.cap !== undefined && { cap: command.cap }),
       ...result.value,
       ...waited.value,
       ...(command.held !== undefined && isTorque(pass, command.fastener) && { held: command.held }),
@@ -183,6 +196,7 @@ function judge(
   pass: Pass,
   command: PullCommand,
   running: Reading | null,
+  last: Torque | null,
 ): Outcome<PullVerdict> {
   const { pass: place, fastener, reading, moved, held, sure } = command
   const shown = numberOf(spec, fastener)
@@ -191,7 +205,7 @@ function judge(
   const turned = window?.kind === 'angle' ? (shortPull(run, { pass: place, fastener })?.turned ?? 0) : 0
   const from = turned === 0 ? {} : { from_deg: turned }
   if (reading === null)
-    return window?.kind === 'length' || window?.kind === 'free-length'
+    return window?.kind === 'length' || window?.kind === 'free-length' || window?.kind === 'turning'
       ? refused('reading-missing', { fastener: shown })
       : done({ reading: null, ...from, verdict: moved ? 'moved' : 'unread' })
   if (window === null) return refused('reading-not-asked', { fastener: shown })
@@ -199,6 +213,8 @@ function judge(
   const read = takeReading(window, reading, held ?? null, onTop)
   if (!read.ok) return read
   const { value } = read.value
+  if (window.kind === 'turning')
+    return done({ reading: read.value.reading, ...judgeTurning(window, newtonMetres(value), last) })
   const doubt = isFastenerLength(window)
     ? lengthDoubt(spec, procedure, run, { pass: place, fastener }, nanometres(value))
     : null
@@ -216,13 +232,19 @@ function judge(
   return done({ reading: read.value.reading, ...sureness, ...from, verdict })
 }
 
-interface JudgedStretch {
+/** A turning torque with its rise since the last one. */
+export function judgeTurning(window: TurningWindow, torque: Torque, last: Torque | null) {
+  const rise = riseOf(torque, last)
+  return { turning: { rise_Nm: rise }, verdict: verdictOfTurning(window, torque, rise) }
+}
+
+export interface JudgedStretch {
   readonly verdict: 'within' | 'under' | 'over'
   readonly torque?: Reading
 }
 
 /** A stretch with the torque that belongs to it: what is typed, else what was read before. Null where one is missing. */
-function judgeStretch(
+export function judgeStretch(
   window: LengthWindow,
   stretch: number,
   typed: PullCommand['torque'],
@@ -249,52 +271,8 @@ interface PullVerdict {
   readonly reading: Reading | null
   readonly verdict: Pull['verdict']
   readonly sure?: true
+  readonly turning?: { readonly rise_Nm: number | null }
   readonly from_deg?: number
   readonly stretch_nm?: number
   readonly torque?: Reading
-}
-
-type ReadAgain = Extract<RunCommand, { type: 'read-again' }>
-
-/**
- * A flagged pull read once more: the reading is judged as the first one was, by the same wrench. Refuses
- * `not-flagged-reading` where no flag about that reading is open.
- */
-export function decideReadAgain(
-  procedure: Procedure,
-  run: Run,
-  { pull: number, reading, torque, reason: typed }: ReadAgain,
-): Outcome<readonly RunEvent[]> {
-  const pull = run.pulls.find((each) => each.number === number && counts(each))
-  const flagged = openFlags(run).some(
-    (flag) => flag.pull === number && (flag.about === 'under' || flag.about === 'over'),
-  )
-  const pass = pull && procedure.passes[pull.pass]
-  const window = pull && pass ? windowOf(pass, pull.fastener) : null
-  if (!pull || !flagged || window === null) return refused('not-flagged-reading', { pull: number })
-  const onTop = runningTorque(pull.running)
-  const read = takeReading(window, reading, pull.held, onTop)
-  if (!read.ok) return read
-  const reason = readReason(typed, { what: 'pull-read-again' })
-  if (!reason.ok) return reason
-  const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, read.value.value)
-  if (stretch !== null && window.kind === 'length') {
-    const judged = judgeStretch(window, stretch, torque, pull.held, onTop, pull.torque)
-    if (!judged.ok) return judged
-    if (judged.value === null) return refused('torque-missing', { fastener: pull.fastener })
-    const again = { type: 'pull-read-again', version: 1, procedure: procedure.id, pull: number } as const
-    const { reading } = read.value
-    return done([{ ...again, reading, ...judged.value, stretch_nm: stretch, reason: reason.value }])
-  }
-  return done([
-    {
-      type: 'pull-read-again',
-      version: 1,
-      procedure: procedure.id,
-      pull: number,
-      reading: read.value.reading,
-      verdict: verdictOf(window, pull.from + read.value.value),
-      reason: reason.value,
-    },
-  ])
 }

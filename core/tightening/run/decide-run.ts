@@ -1,8 +1,10 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
+import type { Torque } from '../../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import { decideLoosen, decideReplace, decideRestart } from './begin-again.ts'
 import type { RunCommand } from './commands.ts'
-import { decidePull, decideReadAgain } from './decide-pull.ts'
+import { decidePull } from './decide-pull.ts'
+import { decideReadAgain } from './decide-read-again.ts'
 import type { RunEvent } from './events.ts'
 import { numberOf } from '../order/fastener-number.ts'
 import { decideStart } from '../order/own-order.ts'
@@ -17,11 +19,14 @@ const version = 1
 /**
  * What follows from a command to a run: the events to record, or why there are none. `run` is undefined until
  * it is started. Pure: nothing is changed.
+ *
+ * @param turnedBefore what the crank took to turn in the steps before; null where that was not read.
  */
 export function decideRun(
   spec: EngineSpec,
   run: Run | undefined,
   command: RunCommand,
+  turnedBefore: Torque | null = null,
 ): Outcome<readonly RunEvent[]> {
   const procedure = spec.procedures.find(({ id }) => id === command.procedure)
   if (procedure === undefined) return refused('procedure-unknown', { procedure: command.procedure })
@@ -37,7 +42,9 @@ export function decideRun(
     case 'declare-new':
       return decideNew(spec, procedure, run, command.group)
     case 'pull':
-      return run.paused === null ? decidePull(spec, procedure, run, command) : refused('run-paused', { name })
+      return run.paused === null
+        ? decidePull(spec, procedure, run, command, turnedBefore)
+        : refused('run-paused', { name })
     case 'take-back':
       return run.paused === null
         ? decideTakeBack(spec, procedure, run, command)
@@ -66,7 +73,9 @@ export function decideRun(
         : answer
     }
     case 'read-again':
-      return run.paused === null ? decideReadAgain(procedure, run, command) : refused('run-paused', { name })
+      return run.paused === null
+        ? decideReadAgain(procedure, run, command, turnedBefore)
+        : refused('run-paused', { name })
     case 'loosen-fastener':
       return run.paused === null
         ? decideLoosen(spec, procedure, run, command)

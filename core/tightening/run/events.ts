@@ -45,6 +45,10 @@ export const runEvents = [
     pass: z.int().min(0),
     /** Null for an action between passes. */
     fastener: z.string().nullable(),
+    /** The cap that an action is about; only where the procedure goes cap by cap. */
+    cap: z.string().optional(),
+    /** The crank was turned and what it took is the reading; its rise is null where nothing was read before. */
+    turning: z.strictObject({ rise_Nm: z.number().nullable() }).optional(),
     reading: reading.nullable(),
     /** How far it had been turned in this pass before; only where a turn that came short is turned on. */
     from_deg: z.number().positive().optional(),
@@ -87,6 +91,7 @@ export const runEvents = [
     verdict: z.enum(['within', 'under', 'over']),
     stretch_nm: z.int().optional(),
     torque: reading.optional(),
+    turning: z.strictObject({ rise_Nm: z.number().nullable() }).optional(),
     reason,
   }),
   z.strictObject({
@@ -109,6 +114,8 @@ export const runEvents = [
     type: z.literal('fastener-loosened'),
     ...common,
     fastener: z.string(),
+    /** The cap that it holds, where the procedure goes cap by cap: what was done to that cap is done again. */
+    cap: z.string().optional(),
     /** As a person typed it; or the cause, where the program had told them to. One of the two. */
     reason: reason.optional(),
     cause: cause.optional(),

@@ -1,5 +1,5 @@
 import type { RunEvent } from './events.ts'
-import { degrees, nanometres } from '../../quantity/index.ts'
+import { degrees, nanometres, newtonMetres } from '../../quantity/index.ts'
 import { answerOf, reasonOf, type FlagAnswer, type Reason } from './answers.ts'
 import { counts } from './plan.ts'
 import type { Flag, Pull, Run } from './run.ts'
@@ -19,7 +19,9 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
         number: event.pull,
         pass: event.pass,
         fastener: event.fastener,
+        cap: event.cap ?? null,
         reading: event.reading,
+        turning: turningOf(event.turning),
         from: degrees(event.from_deg ?? 0),
         held: event.held ?? null,
         running: event.running ?? null,
@@ -52,6 +54,7 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
               verdict,
               stretch: stretch_nm === undefined ? pull.stretch : nanometres(stretch_nm),
               torque: torque ?? pull.torque,
+              turning: event.turning === undefined ? pull.turning : turningOf(event.turning),
             }
           : pull,
       )
@@ -75,16 +78,13 @@ export function evolveRun(run: Run | undefined, event: RunEvent): Run {
           flag.number === event.flag ? { ...flag, answer: answerOf(event) } : flag,
         ),
       }
-    case 'fastener-loosened':
-      return runsAgain(
-        setAside(
-          { ...run, loosened: [...run.loosened, event.fastener] },
-          'loosened',
-          reasonOf(event),
-          ({ fastener }) => fastener === event.fastener,
-        ),
-        ({ fastener }) => fastener === event.fastener,
-      )
+    case 'fastener-loosened': {
+      const { fastener, cap = null } = event
+      const loosened = { ...run, loosened: [...run.loosened, fastener] }
+      const again = capAgain(loosened, cap, reasonOf(event))
+      const isOwn = (pull: Pull) => pull.fastener === fastener
+      return runsAgain(setAside(again, 'loosened', reasonOf(event), isOwn), isOwn)
+    }
     case 'fastener-replaced':
       return {
         ...run,
@@ -138,6 +138,22 @@ function setAside(
   }
 }
 
+/**
+ * A cap that is loosened: the actions after it are done again, and what the crank took to turn is void where it was too much, because
+ * that cap was tight then. With that the flags about it are answered.
+ */
+function capAgain(run: Run, cap: string | null, answer: Reason): Run {
+  if (cap === null) return run
+  const isTooMuch = ({ number, turning }: Pull) =>
+    turning !== null && run.flags.some((flag) => isOpenOver(flag, number))
+  const voided = run.pulls.filter(
+    (pull) => counts(pull) && pull.fastener === null && (pull.cap === cap || isTooMuch(pull)),
+  )
+  const aside = setAside(run, 'loosened', answer, (pull) => voided.includes(pull))
+  const isAnswered = (flag: Flag) => voided.some(({ number }) => isOpenOver(flag, number))
+  return { ...aside, flags: aside.flags.map((flag) => (isAnswered(flag) ? { ...flag, answer } : flag)) }
+}
+
 /** What fasteners took to run down is read again once they are loose, of pulls that were taken back too. */
 function runsAgain(run: Run, which: (pull: Pull) => boolean): Run {
   return { ...run, pulls: run.pulls.map((pull) => (which(pull) ? { ...pull, running: null } : pull)) }
@@ -149,6 +165,11 @@ function withoutGapFlags(run: Run, answer: Reason): Run {
   const isGap = ({ pull, fastener, about, answer }: Flag) =>
     pull !== null && aside.has(pull) && fastener === null && about === 'over' && answer === null
   return { ...run, flags: run.flags.map((flag) => (isGap(flag) ? { ...flag, answer } : flag)) }
+}
+
+function turningOf(turning: { readonly rise_Nm: number | null } | undefined): Pull['turning'] {
+  if (turning === undefined) return null
+  return { rise: turning.rise_Nm === null ? null : newtonMetres(turning.rise_Nm) }
 }
 
 function isOpenOver(flag: Flag, pull: number): boolean {

@@ -9,10 +9,14 @@ import {
   torqueAmount,
   torqueOf,
   type Angle,
+  type Torque,
 } from '../../quantity/index.ts'
 import type { EngineSpec, Procedure } from '../../engine/index.ts'
 import type { Reading } from './events.ts'
 import { numberOf } from '../order/fastener-number.ts'
+import { isJump } from '../reading/turning.ts'
+import { turningAmount } from '../reading/turning-amount.ts'
+import { capToLookAt, turningTorque } from './turned-before.ts'
 import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit, suspectedUnit } from '../reading/reading.ts'
 import { turnedIn } from '../reading/short-turn.ts'
@@ -40,6 +44,9 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
           return problem('stretch-torque-replace', { fastener, ...facts })
         return problem(code, { fastener, ...facts })
       }
+      const turned = turnedFacts(spec, procedure, run, flag)
+      if (turned !== null)
+        return flag.about === 'over' ? problem('turning-over', turned) : problem('turning-under', turned)
       const outside = outsideFacts(procedure, run, flag)
       const left = leftToTurn(procedure, run, flag)
       if (left !== null)
@@ -98,6 +105,30 @@ function stretchedFacts(procedure: Procedure, run: Run, flag: Flag) {
   return { code: 'stretch-torque', facts: { ...facts, tooMuch: outcome === 'at-most-torque' } } as const
 }
 
+/** What there is to say of what it took to turn the crank; null for any other flag. */
+function turnedFacts(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag) {
+  const pull = run.pulls.find(({ number }) => number === flag.pull)
+  const pass = pull && procedure.passes[pull.pass]
+  const window = pull && pass ? windowOf(pass, pull.fastener) : null
+  const torque = pull && turningTorque(pull)
+  if (window?.kind !== 'turning' || !pull || torque === null || torque === undefined) return null
+  const shown = (value: Torque | null) => (value === null ? null : turningAmount(value, window.unit))
+  const { least, most, mostRise } = window
+  const limits = {
+    least: shown(least),
+    most: shown(most),
+    mostRise: shown(mostRise),
+    rise: shown(pull.turning?.rise ?? null),
+  }
+  const id = isJump(mostRise, pull.turning?.rise ?? null) ? pull.cap : capToLookAt(run)
+  const fasteners = procedure.caps?.find((cap) => cap.id === id)?.fasteners
+  const lookAt =
+    id === null || fasteners === undefined
+      ? null
+      : { cap: id, fasteners: fasteners.map((each) => numberOf(spec, each) ?? each) }
+  return { cap: pull.cap, read: turningAmount(torque, window.unit), limits, lookAt }
+}
+
 /** What is left of a turn that came short, and between what; null for any other flag. */
 function leftToTurn(procedure: Procedure, run: Run, { about, pull: number }: Flag) {
   const pull = run.pulls.find((each) => each.number === number)
@@ -130,6 +161,12 @@ function outsideFacts(
     const lengthUnit = isLengthUnit(unit) ? unit : 'mm'
     const read = lengthAmount(pull.stretch ?? lengthOf(value, lengthUnit), lengthUnit)
     return { read: readAs(read), limits: lengthSpan(window, lengthUnit), otherUnit: null }
+  }
+  if (window.kind === 'turning') {
+    const { most, least, mostRise } = window
+    const limit = most ?? least ?? mostRise
+    const upTo = limit === null ? shortAmount(0, unit, 0) : turningAmount(limit, window.unit)
+    return { read: scaleReading(pull.reading), limits: { from: null, upTo }, otherUnit: null }
   }
   if (window.kind === 'angle') {
     const angle = angleAmount(turnedIn(pull))

@@ -1,4 +1,4 @@
-import { fastenersOf, type Procedure } from '../../engine/index.ts'
+import { fastenersOf, type Cap, type Procedure } from '../../engine/index.ts'
 import { asRun } from '../order/own-order.ts'
 import type { Pull, Run } from './run.ts'
 import { isShort } from '../reading/short-turn.ts'
@@ -10,23 +10,42 @@ import { isShort } from '../reading/short-turn.ts'
 export interface PlannedPull {
   readonly pass: number
   readonly fastener: string | null
+  /** The cap that an action is about, where the procedure goes cap by cap. */
+  readonly cap?: string | undefined
 }
 
 /**
- * Everything a procedure asks for, in the order in which it asks. A pass over an unknown order has nothing in
- * it.
+ * Everything a procedure asks for, in the order in which it asks: pass by pass, or where it goes cap by cap all passes of one cap
+ * before the next. A pass over an unknown order has nothing in it.
  */
 export function plannedPulls(procedure: Procedure): readonly PlannedPull[] {
-  return procedure.passes.flatMap((_, pass) => plannedIn(procedure, pass))
+  const inPasses = procedure.passes.map((_, pass) => plannedIn(procedure, pass))
+  const { caps } = procedure
+  if (caps === undefined) return inPasses.flat()
+  return caps.flatMap(({ id, fasteners }) =>
+    inPasses.flatMap((planned) =>
+      planned.filter(({ fastener, cap }) => (fastener === null ? cap === id : fasteners.includes(fastener))),
+    ),
+  )
 }
 
-/** What one pass asks for, in order; nothing for a pass that is not there. */
+/** What one pass asks for, in order; nothing for a pass that is not there. What has no fastener is done once for each cap. */
 export function plannedIn(procedure: Procedure, pass: number): readonly PlannedPull[] {
   const wanted = procedure.passes[pass]
   if (wanted === undefined) return []
-  if (wanted.kind === 'action') return [{ pass, fastener: null }]
+  const { caps } = procedure
   const pulls = fastenersOf(procedure, wanted).map((fastener) => ({ pass, fastener }))
-  return wanted.kind === 'seat' && wanted.gap !== undefined ? [...pulls, { pass, fastener: null }] : pulls
+  const isMore = wanted.kind === 'action' || (wanted.kind === 'seat' && wanted.gap !== undefined)
+  const more = caps?.map(({ id }) => ({ pass, fastener: null, cap: id })) ?? [{ pass, fastener: null }]
+  return isMore ? [...pulls, ...more] : pulls
+}
+
+/** The cap of a procedure that goes cap by cap at which a pull is made; null in any other procedure. */
+export function capOfPull({ caps }: Procedure, { fastener, cap }: Omit<PlannedPull, 'pass'>): Cap | null {
+  const found = caps?.find(({ id, fasteners }) =>
+    fastener === null ? id === cap : fasteners.includes(fastener),
+  )
+  return found ?? null
 }
 
 /** Whether a pull counts: it was neither taken back nor set aside. */
@@ -72,7 +91,12 @@ export function lastLivePull(run: Run | undefined): Pull | null {
   return run?.pulls.findLast(counts) ?? null
 }
 
-/** Names one fastener in one pass. */
-export function pullKey({ pass, fastener }: PlannedPull): string {
-  return `${pass}/${fastener ?? ''}`
+/** Names one fastener in one pass, or what is done there without one. */
+export function pullKey({
+  pass,
+  fastener,
+  cap,
+}: Omit<PlannedPull, 'cap'> & { readonly cap?: string | null | undefined }): string {
+  // A bearing and a fastener may have the same id.
+  return fastener === null && typeof cap === 'string' ? `${pass}//${cap}` : `${pass}/${fastener ?? ''}`
 }

@@ -1,4 +1,4 @@
-import type { Angle, Length } from '../../quantity/index.ts'
+import type { Angle, Length, Torque } from '../../quantity/index.ts'
 import type { FlagAnswer } from './answers.ts'
 import type { OwnOrder, Reading } from './events.ts'
 import type { HeldWrench } from '../wrench/held.ts'
@@ -10,7 +10,11 @@ export interface Pull {
   readonly pass: number
   /** Null for an action between passes. */
   readonly fastener: string | null
+  /** The cap that an action is about; null for a fastener, and where the procedure does not go cap by cap. */
+  readonly cap: string | null
   readonly reading: Reading | null
+  /** Where the crank was turned: by how much its torque rose since the reading before; null where it was not, or there was none. */
+  readonly turning: { readonly rise: Torque | null } | null
   /** How far it had been turned in this pass before, in degrees; 0 for all that is not turned on. */
   readonly from: Angle
   /** The wrench it was pulled with; null where none of the shop was chosen. */

@@ -26,6 +26,7 @@ import { photos } from './steps/photos.ts'
 import { placed } from './steps/placed.ts'
 import { rings } from './steps/rings.ts'
 import { steps } from './steps/steps.ts'
+import { turning } from './steps/turning.ts'
 import { benchCard } from './tightening/bench-card.ts'
 import { clampMap } from './tightening/clamp-map.ts'
 import { flags } from './tightening/flags.ts'
@@ -89,6 +90,7 @@ export const en = {
   spoken,
   steps,
   tray,
+  turning,
   view,
   window,
   wrenches,

@@ -14,6 +14,7 @@ export function confirmText(
   const reading = typed.trim()
   if (window !== null && reading !== '')
     return words.run.confirm.reads({ number, reading: withUnit(reading, unitOf(window, units)) })
+  if (window?.kind === 'turning') return words.turning.note
   if (window?.kind === 'length' || window?.kind === 'free-length')
     return words.run.confirm.writeDown({ number })
   switch (pass.kind) {

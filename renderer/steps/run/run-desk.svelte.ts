@@ -1,4 +1,4 @@
-import type { EngineSpec, Fastener, Procedure, Step } from '../../../core/engine/index.ts'
+import type { Cap, EngineSpec, Fastener, Procedure, Step } from '../../../core/engine/index.ts'
 import type {
   Flag,
   WrenchSetup,
@@ -10,6 +10,7 @@ import type {
   WrenchChoice,
 } from '../../../core/tightening/index.ts'
 import {
+  flagProblem,
   heldAs,
   runningTorque,
   isPastProof,
@@ -21,6 +22,7 @@ import { openedBy } from '../../../core/builds/index.ts'
 import { benchTorqueUnits, type BenchTorqueUnit } from '../../../core/quantity/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
 import type { OpenBuild } from '../../bench/open-build.svelte.ts'
+import type { ReadBy } from '../turning/read-by.ts'
 import { bareFirst } from './wrench/bare-first.ts'
 import { RunningTorque } from './wrench/running-torque.svelte.ts'
 import type { OrderDraft } from './order/order-draft.svelte.ts'
@@ -73,6 +75,8 @@ export class RunDesk {
   #asking = $state<Asking>(null)
   /** The torque at which a fastener was long enough, as typed, where it is tightened until it is. */
   torqueTyped = $state('')
+  /** How the turning torque of the crank is read. */
+  readBy = $state<ReadBy>({ by: 'wrench', arm: '' })
   /** The wrench that a person chose, by `keyOf`; null while the best one is. */
   #chosen = $state<string | null>(null)
 
@@ -165,6 +169,27 @@ export class RunDesk {
   /** The way out of its flag, which says why. */
   loosenAsTold = (fastener: string, cause: 'to-be-replaced' | 'to-begin-again') =>
     this.#act({ type: 'loosen-fastener', procedure: this.procedure.id, fastener, reason: '', cause })
+  /** The cap to look at when the crank takes too much to turn: all that holds it is loosened. */
+  async loosenCap({ fasteners }: Cap) {
+    const procedure = this.procedure.id
+    const tight = fasteners.filter((fastener) => !this.run?.loosened.includes(fastener))
+    for (const fastener of tight) {
+      const command = {
+        type: 'loosen-fastener',
+        procedure,
+        fastener,
+        reason: '',
+        cause: 'crank-stiff',
+      } as const
+      if (!(await this.#act(command))) return
+    }
+  }
+  /** The cap that a flag about turning the crank is about; null for any other flag, and where none is known. */
+  capOfFlag(flag: Flag): Cap | null {
+    const problem = this.run && flagProblem(this.#spec, this.procedure, this.run, flag)
+    const id = problem?.code === 'turning-over' ? (problem.facts.lookAt?.cap ?? null) : null
+    return this.procedure.caps?.find((cap) => cap.id === id) ?? null
+  }
   replace = (fastener: string) =>
     this.#act({ type: 'replace-fastener', procedure: this.procedure.id, fastener })
   restart = (pass: number, reason: string, { measuredAgain = false } = {}) =>
@@ -233,7 +258,7 @@ export class RunDesk {
   }
 
   pull(
-    { pass, fastener }: PlannedPull,
+    { pass, fastener, cap }: PlannedPull,
     reading: TypedReading | null,
     moved: boolean,
     outOfOrder: string | null,
@@ -245,6 +270,7 @@ export class RunDesk {
       procedure: this.procedure.id,
       pass,
       fastener,
+      ...(cap !== undefined && { cap }),
       reading,
       ...(setup !== null && { held: heldAs(setup) }),
       ...more,

@@ -39,6 +39,32 @@ const others = (...fasteners: readonly (readonly string[])[]): OneWrong => [
 
 /** One thing wrong with fasteners or how they are tightened. */
 export const oneWrongInTightening: Readonly<Record<string, OneWrong>> = {
+  'cap-by-cap-without-caps': ['skerry-3', (spec) => (named(spec.procedures, 'sump').capByCap = true)],
+  // Rod bolt R2 of rod 1 where the bolts of rod 2 are.
+  'cap-with-one-fastener': [
+    'firth-v8',
+    (spec) => (named(spec.fasteners, 'rod-2').at = ['101.5 mm', '-36 mm']),
+  ],
+  'cap-by-cap-repeats': [
+    'firth-v8',
+    (spec) =>
+      named(spec.procedures, 'rods').passes.splice(2, 0, {
+        ...{ kind: 'recheck', order: 'by-rod', repeat: 'until-none-moves' },
+        ...{ target: '28 N·m', least: '26 N·m', most: '30 N·m' },
+      }),
+  ],
+  'two-readings-at-once': [
+    'firth-v8',
+    (spec) =>
+      Object.assign(named(spec.procedures, 'rods').passes.at(-1)!, {
+        reading: { least: '0.10 mm', most: '0.25 mm' },
+      }),
+  ],
+  'rise-above-most': [
+    'firth-v8',
+    (spec) =>
+      Object.assign(named(spec.steps, 'turn-crank'), { turning: { most: '9 N·m', mostRise: '12 N·m' } }),
+  ],
   'order-misses': ['skerry-3', (spec) => sequence(spec, 'sump', 'all').splice(4)],
   'order-repeats': ['skerry-3', (spec) => sequence(spec, 'sump', 'first-four').push('sump-1')],
   'order-of-other-face': [

@@ -11,9 +11,9 @@ import {
   type BuildState,
   type PartUse,
 } from '../../../core/builds/index.ts'
-import { amountsIn, half, inMillimetres, newtonMetres, sum } from '../../../core/quantity/index.ts'
+import { amountsIn, half, inMillimetres, newtonMetres, sum, torqueIn } from '../../../core/quantity/index.ts'
 import { en } from '../../../core/words/index.ts'
-import type { EngineSpec, Fit, Pass, Step } from '../../../core/engine/index.ts'
+import type { EngineSpec, Fit, Pass, Step, Turning } from '../../../core/engine/index.ts'
 import {
   nextPull,
   openFlags,
@@ -56,6 +56,8 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
       return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? 'as on the plate' : '' }
     }
+    case 'turn':
+      return { type: 'turn-crank', step: step.id, typed: turnedSo(step.turning), free: true, note: '' }
     case 'fit-rings': {
       const use = usesAt(spec, state, step.id).find(({ left }) => left > 0)
       if (use !== undefined) return ticked(use)
@@ -188,6 +190,13 @@ export function lengthBefore(spec: EngineSpec, fastener: string | null): number 
   return Math.max(80, grip === undefined ? 0 : inMillimetres(grip))
 }
 
+/** What the crank takes: 1.6 N·m each time, as far as the limits let it. Null where it is turned by hand. */
+export function turnedSo(turning: Turning | undefined): string | null {
+  if (turning === undefined) return null
+  const torque = Math.max(Math.min(turning.most ?? 2, 1.6), turning.least ?? 0)
+  return `${torqueIn(newtonMetres(torque), turning.unit).toFixed(4)} ${turning.unit}`
+}
+
 /** What the scale shows where the target is met to a thousandth; the upper limit of what is measured. */
 export function onTarget(window: AcceptanceWindow, before: number) {
   switch (window.kind) {
@@ -199,6 +208,8 @@ export function onTarget(window: AcceptanceWindow, before: number) {
       const from = window.of === 'stretch' ? before : 0
       return { typed: String(from + inMillimetres(window.most)), unit: 'mm' } as const
     }
+    case 'turning':
+      return { typed: turnedSo(window)!, unit: window.unit } as const
     case 'free-length':
       return { typed: String(before), unit: 'mm' } as const
     default:

@@ -88,7 +88,7 @@ export class Bench {
 
 /** A pull as the window asks for it: `pull({ pass: 1, fastener: 'cap-1' }, ['24', 'N·m'])`. */
 export function pull(
-  { pass, fastener }: PlannedPull,
+  { pass, fastener, cap }: PlannedPull,
   reading: readonly [typed: string, unit: Reading['unit']] | null = null,
   more: {
     readonly moved?: boolean
@@ -102,6 +102,7 @@ export function pull(
     type: 'pull' as const,
     pass,
     fastener,
+    ...(cap !== undefined && { cap }),
     reading: reading === null ? null : { typed: reading[0], unit: reading[1] },
     ...(more.torque !== undefined && { torque: { typed: more.torque[0], unit: more.torque[1] } }),
     ...(more.waited !== undefined && { waited: more.waited }),

@@ -24,7 +24,7 @@ const group = (id: string, name: string, reuse: 'reusable' | 'new-each-time') =>
  * An invented ferry winch engine with one cylinder: four cap bolts that may be used again, pulled in five
  * passes, and two rod bolts that may not, torqued and then turned.
  */
-export const winchEngine: EngineSpec = engineSpec.parse({
+export const winchDraft = {
   bedplateSpec: 1,
   id: 'winch-1',
   name: 'Winch 1',
@@ -98,4 +98,6 @@ export const winchEngine: EngineSpec = engineSpec.parse({
     { id: 'rods-run', name: 'Rods', kind: 'run-procedure', procedure: 'rods' },
   ],
   cautions: [],
-})
+}
+
+export const winchEngine: EngineSpec = engineSpec.parse(winchDraft)

@@ -26,6 +26,8 @@ export const specAdvice = {
     return `write ${listed.length === 1 ? '' : 'one of '}${listed.join(', ')}`
   },
   'write-as-shown': (_: None) => 'write it in one of the ways that the README beside the demo specs shows',
+  'turning-empty': (_: None) =>
+    'give a most, a least or a most rise of the turning torque; leave it out where the manual has none',
   'write-date': (_: None) => 'write the date as year, month and day, for example 2026-03-31',
   'write-another-way': (_: None) => 'write it another way',
   'write-another-name': (_: None) => 'write another name',

@@ -1,4 +1,5 @@
 import type { AmountText } from '../../amount.ts'
+import type { PhraseText } from '../../phrase.ts'
 
 export interface OfProcedure {
   readonly procedure: string
@@ -33,6 +34,20 @@ export const auditTighteningWords = {
     'order. Correct the fasteners, or the order.',
   'value-given-twice': (facts: OfPass & { numbers: readonly string[] }) =>
     `${facts.procedure}, pass ${facts.pass}: two values of their own are given for ${listed(facts.numbers)}. Keep one.`,
+
+  // Cap by cap
+  'cap-by-cap-without-caps': ({ procedure, face }: OfProcedure & { face: string }) =>
+    `${procedure} goes cap by cap, and ${face} has no caps. Take that out, or correct the face.`,
+  'cap-with-one-fastener': ({ procedure, cap, number }: OfProcedure & { cap: string; number: string }) =>
+    `${procedure} goes cap by cap, and holds the cap of ${cap} by ${number} alone. Put in the others of that cap, or correct where ` +
+    'they are.',
+  'cap-by-cap-repeats': ({ procedure, pass }: OfPass) =>
+    `${procedure}, pass ${pass}: it goes cap by cap, and so cannot go through all of them again until none moves. Leave one of the two.`,
+  'two-readings-at-once': ({ procedure, pass }: OfPass) =>
+    `${procedure}, pass ${pass}: a length and a turning torque are read at once. Make an action of each.`,
+  'rise-above-most': (facts: { place: PhraseText; rise: AmountText; most: AmountText }) =>
+    `${facts.place}: the turning torque may rise by ${facts.rise} at once, and be ${facts.most} at most. Look whether the two are ` +
+    'exchanged.',
 
   // Passes
   'angle-without-torque': (facts: OfPass & { numbers: readonly string[] }) =>

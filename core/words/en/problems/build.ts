@@ -24,6 +24,7 @@ const undo: Readonly<Record<string, string>> = {
   align: 'Undo its places first',
   'fit-places': 'Undo its places first',
   'fit-rings': 'Take its rings off first',
+  turn: 'Say first that its reading does not count',
 }
 
 /** Sentences about a build and its steps. */
@@ -62,6 +63,15 @@ export const buildWords = {
     `${place} is not done in “${step}”, so there is nothing to undo.`,
   'marks-first': ({ place, first }: { readonly place: string; readonly first: string }) =>
     `${place} is looked at again once all marks were set. Set ${first} first.`,
+  'turning-missing': ({ step }: OfStep) =>
+    `“${step}” has limits. Read what it takes to turn the crank, and type that.`,
+  'turning-by-hand': ({ step }: OfStep) =>
+    `“${step}” has no limits in the spec. Turn the crank by hand and say whether it turns freely.`,
+  'turning-not-outside': ({ step }: OfStep) =>
+    `“${step}”: nothing is outside its limits there. Turn the crank first.`,
+  'ring-gap-zero': ({ place }: { readonly place: string }) =>
+    `${place}: a ring gap of 0 is no reading, because the ends of a ring must never touch. Measure with the thinnest feeler; where ` +
+    'not even that goes in, file the ring or fit another one, and measure again.',
   'nothing-outside': ({ name, place }: { readonly name: string; readonly place: string }) =>
     `${name}, ${place}: nothing is outside its limits there. Measure it first.`,
   'part-unknown': ({ part }: { readonly part: string }) =>

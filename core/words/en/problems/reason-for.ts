@@ -32,6 +32,10 @@ const reasons = {
   'part-taken-out': ({ step }: OfStep) => `why “${step}” is undone`,
   'limit-accepted': ({ name, place }: { readonly name: string; readonly place: string }) =>
     `why ${name}, ${place}, is accepted outside its limits`,
+  'crank-binds': (_: None) => 'where the crank binds, and what was felt',
+  'turns-again': (_: None) => 'what was done since the crank did not turn freely',
+  'turning-accepted': (_: None) => 'why the turning torque is accepted outside its limits',
+  'turning-voided': (_: None) => 'why the reading does not count',
   written: ({ place }: { readonly place: string }) => `what is to be noted of ${place}`,
   'place-undone': ({ place }: { readonly place: string }) => `why ${place} does not count`,
   'rings-taken-off': ({ piston }: { readonly piston: string }) => `why the rings of ${piston} come off`,

@@ -1,6 +1,7 @@
 import type { AmountText } from '../../amount.ts'
 import type { PhraseText } from '../../phrase.ts'
 import { clock } from '../formats/durations.ts'
+import { turningLimits, type TurningLimits } from '../steps/turning.ts'
 import { reasonText, type ReasonFor } from './reason-for.ts'
 
 export interface Of {
@@ -47,6 +48,27 @@ export interface StretchedAt extends Stretched {
 const stretchedAt = (facts: StretchedAt) =>
   `${the(facts.fastener)}: ${facts.stretch} longer (allowed ${facts.limits}) at ${facts.torque} (allowed ` +
   `${facts.torqueLimits}): ${facts.tooMuch ? 'do not tighten it further' : 'it gave way too easily'}.`
+
+export interface Turned {
+  /** The bearing whose cap was tightened last; null where the procedure does not go cap by cap. */
+  readonly cap: string | null
+  readonly read: AmountText
+  readonly limits: TurningLimits<AmountText>
+}
+export interface TooStiff extends Turned {
+  /** The cap after which it rose most, with the numbers of its fasteners; null where none is known. */
+  readonly lookAt: { readonly cap: string; readonly fasteners: readonly string[] } | null
+}
+
+const turned = ({ cap, read, limits }: Turned) =>
+  `${cap === null ? 'To turn the crank' : `After cap ${cap}, to turn the crank`} it takes ${read}, allowed ${turningLimits(limits)}`
+
+const lookAt = ({ lookAt: found }: TooStiff) =>
+  found === null
+    ? 'Loosen one cap after the other and turn the crank each time: the one that frees it is to be looked at, its shells, its oil, ' +
+      'the number and the direction of the cap. Then tighten it again and turn once more.'
+    : `It rose most with cap ${found.cap}: loosen ${found.fasteners.join(' and ')}, look at its shells, its oil, the number and the ` +
+      'direction of the cap, tighten it again with its first pass, and turn once more.'
 
 /** Sentences about a run of a tightening procedure. Passes count from 1. */
 export const tighteningWords = {
@@ -188,6 +210,13 @@ export const tighteningWords = {
     'say so. Else loosen it and begin it again.',
   'not-flagged-reading': ({ pull }: { readonly pull: number }) =>
     `Pull ${pull} has no reading that waits for an answer. Only such a one is read again.`,
+  'arm-not-above-zero': ({ typed }: { readonly typed: string }) =>
+    `The lever is “${typed}” long. Measure from the middle of the crank to where the spring balance pulls.`,
+  'turning-over': (facts: TooStiff) =>
+    `${turned(facts)}: too much. The maker’s manual comes first. ${lookAt(facts)}`,
+  'turning-under': ({ cap, read, limits }: Turned) =>
+    `${turned({ cap, read, limits })}: too little. Look whether crank and instrument turned together and everything is fitted, ` +
+    'and read again; or say what was done about it.',
   'reading-over': ({ fastener, read, limits, otherUnit }: OutsideWindow) =>
     `${the(fastener)}: ${read}, allowed ${limits}: too much.${inUnit(otherUnit)} Say what was done about it.`,
   'fastener-moved': ({ fastener }: Of) =>

@@ -53,6 +53,7 @@ export const benchCard = {
   date: 'Date',
   wrench: 'Wrench no.',
   passes: 'Passes: tick each fastener as it is done',
+  capByCap: 'Cap by cap: tick all passes of one before the next is begun',
   gap: 'gap',
   done: 'done',
   drawing: ({ face, procedure }: { readonly face: string; readonly procedure: string }) =>

@@ -18,6 +18,7 @@ export const flags = {
     'to-be-replaced': 'Too much: to be replaced',
     'to-begin-again': 'Too much: to begin again',
     'gap-out': 'The gap was out of its limits',
+    'crank-stiff': 'The crank took too much to turn',
     'joint-opened': 'The bolts of the joint were loosened to begin again',
   },
   moved: 'moved',

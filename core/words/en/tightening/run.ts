@@ -28,6 +28,8 @@ export interface OfPlace {
 const who = ({ number }: OfAction) => number ?? 'It'
 const passAndKind = ({ pass, kind }: OfPlace) => `pass ${pass}, ${passes.kinds[kind]}`
 
+const cap = ({ cap }: { readonly cap: string }) => `cap ${cap}`
+
 /** A tightening procedure while it is carried out. */
 export const run = {
   /** Beside the name of the procedure. */
@@ -36,10 +38,14 @@ export const run = {
       readonly passes: number
       readonly step: StepOfPass | null
       readonly ownOrder: boolean
+      /** Where it goes cap by cap: the one that is worked on. */
+      readonly cap: string | null
     },
   ) =>
-    `pass ${facts.pass} of ${facts.passes}, ${passes.kinds[facts.kind]}` +
+    `${facts.cap === null ? '' : `${cap({ cap: facts.cap })}, `}pass ${facts.pass} of ${facts.passes}, ${passes.kinds[facts.kind]}` +
     `${facts.step === null ? '' : `, ${passes.step(facts.step)}`}${facts.ownOrder ? ', own order' : ''}`,
+  cap,
+  orderOfCap: ({ cap }: { readonly cap: string }) => `Fasteners of cap ${cap}`,
   passes: 'Passes',
   pulled: ({ pulled, planned }: { readonly pulled: number; readonly planned: number }) =>
     `${pulled} of ${planned}`,

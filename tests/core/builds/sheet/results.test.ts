@@ -26,7 +26,7 @@ function pulled(more: Partial<SheetPull> = {}): SheetPull {
       verdict: 'unread',
     },
     ...{ outOfOrder: null, takenBack: null, stretch: null, setAside: null },
-    ...{ step: null, torque: null, waited: null, sure: false },
+    ...{ cap: null, turning: null, step: null, torque: null, waited: null, sure: false },
     ...more,
   }
 }

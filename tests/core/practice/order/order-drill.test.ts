@@ -55,6 +55,8 @@ function runUpTo({ procedure, pass, before, key }: OrderDrill, named: number): R
       ...{
         ...pull,
         number: index + 1,
+        cap: null,
+        turning: null,
         reading: null,
         from: 0 as never,
         held: null,

@@ -8,6 +8,7 @@ import {
   livePulls,
   nextPull,
   plannedPulls,
+  pullKey,
   runEvent,
   windowOf,
   type Pull,
@@ -15,6 +16,8 @@ import {
   type RunCommand,
   type RunEvent,
 } from '../../../../core/tightening/index.ts'
+import type { EngineSpec } from '../../../../core/engine/index.ts'
+import { twoCapsEngine } from '../two-caps-engine.ts'
 import { winchEngine } from '../winch-engine.ts'
 import { checkProperty } from '../../../property.ts'
 
@@ -33,8 +36,7 @@ const reading = fc.option(
  * Any string of commands to one procedure, in part sensible so that runs come to their end, in part anything
  * at all.
  */
-function moves(procedure: string): fc.Arbitrary<Move> {
-  const spec = winchEngine
+function moves(procedure: string, spec: EngineSpec): fc.Arbitrary<Move> {
   const plan = spec.procedures.find(({ id }) => id === procedure)!
   const ids = [...spec.fasteners.map(({ id }) => id), 'nobody', null]
   const anything: fc.Arbitrary<Move> = fc
@@ -66,26 +68,30 @@ function moves(procedure: string): fc.Arbitrary<Move> {
       fc.record({ type: fc.constant('pause-run' as const), reason: text }),
     )
     .map((command) => () => ({ ...command, procedure }))
-  const goOn: fc.Arbitrary<Move> = fc.boolean().map((reads) => (run) => {
-    if (run === undefined) return { type: 'start-run', procedure }
-    if (run.paused !== null) return { type: 'resume-run', procedure }
-    const next = nextPull(plan, run)
-    const flag = run.flags.find(({ answer }) => answer === null)
-    if (next === null) return { type: 'answer-flag', procedure, flag: flag?.number ?? 1, answer: 'put right' }
-    if (procedure === 'rods' && run.declaredNew.length === 0)
-      return { type: 'declare-new', procedure, group: 'rod-bolts' }
-    const window = windowOf(plan.passes[next.pass]!, next.fastener)
-    const typed = reads && window !== null && 'target' in window ? String(window.target) : null
-    const unit = window?.kind === 'angle' ? '°' : 'N·m'
-    return {
-      type: 'pull',
-      procedure,
-      ...next,
-      reading: typed === null ? null : { typed, unit },
-      moved: false,
-      outOfOrder: null,
-    }
-  })
+  const goOn: fc.Arbitrary<Move> = fc
+    .tuple(fc.boolean(), fc.constantFrom('2', '2.5', '3.9', '6', '30 N × 100 mm'))
+    .map(([reads, turns]) => (run) => {
+      if (run === undefined) return { type: 'start-run', procedure }
+      if (run.paused !== null) return { type: 'resume-run', procedure }
+      const next = nextPull(plan, run)
+      const flag = run.flags.find(({ answer }) => answer === null)
+      if (next === null)
+        return { type: 'answer-flag', procedure, flag: flag?.number ?? 1, answer: 'put right' }
+      if (isSingleUse(spec, procedure) && run.declaredNew.length === 0)
+        return { type: 'declare-new', procedure, group: 'rod-bolts' }
+      const window = windowOf(plan.passes[next.pass]!, next.fastener)
+      const turned = window?.kind === 'turning' ? turns : null
+      const typed = turned ?? (reads && window !== null && 'target' in window ? String(window.target) : null)
+      const unit = window?.kind === 'angle' ? '°' : 'N·m'
+      return {
+        type: 'pull',
+        procedure,
+        ...next,
+        reading: typed === null ? null : { typed, unit },
+        moved: false,
+        outOfOrder: null,
+      }
+    })
   const takeBack: fc.Arbitrary<Move> = fc.constant((run) => ({
     type: 'take-back',
     procedure,
@@ -100,6 +106,14 @@ function moves(procedure: string): fc.Arbitrary<Move> {
   )
 }
 
+function isSingleUse(spec: EngineSpec, procedure: string): boolean {
+  const pulled = plannedPulls(spec.procedures.find(({ id }) => id === procedure)!)
+  const groups = spec.fastenerGroups.filter(({ reuse }) => reuse === 'new-each-time')
+  return pulled.some(({ fastener }) =>
+    groups.some(({ id }) => id === spec.fasteners.find((each) => each.id === fastener)?.group),
+  )
+}
+
 function frozen<Value>(value: Value): Value {
   if (typeof value === 'object' && value !== null) Object.values(Object.freeze(value)).forEach(frozen)
   return value
@@ -107,13 +121,14 @@ function frozen<Value>(value: Value): Value {
 
 /** Carries the moves out, and looks at the run after each. */
 function carryOut(
+  spec: EngineSpec,
   moves: readonly Move[],
   look: (run: Run, before: Run | undefined, event: RunEvent) => void,
 ) {
   const events: RunEvent[] = []
   let run: Run | undefined
   for (const move of moves) {
-    const decided = decideRun(winchEngine, run, move(run))
+    const decided = decideRun(spec, run, move(run))
     if (!decided.ok) continue
     for (const event of decided.value) {
       const before = run
@@ -127,17 +142,21 @@ function carryOut(
 
 const live = (run: Run) => run.pulls.filter(({ takenBack }) => takenBack === null)
 const sameFastener = (pull: Pull) => (other: Pull) =>
-  other.fastener === pull.fastener && other.pass === pull.pass
+  other.fastener === pull.fastener && other.cap === pull.cap && other.pass === pull.pass
 
-describe.each(['caps', 'rods'])('any string of commands to the run of %s', (procedure) => {
-  const plan = winchEngine.procedures.find(({ id }) => id === procedure)!
+describe.each([
+  ['caps', winchEngine],
+  ['rods', winchEngine],
+  ['rods', twoCapsEngine],
+])('any string of commands to the run of %s of an engine', (procedure, spec) => {
+  const plan = spec.procedures.find(({ id }) => id === procedure)!
   const planned = plannedPulls(plan)
-  const strings = fc.array(moves(procedure), { maxLength: 60 })
+  const strings = fc.array(moves(procedure, spec), { maxLength: 60 })
 
   it('gives events that the record takes', () => {
     checkProperty(
       fc.property(strings, (moves) => {
-        for (const event of carryOut(moves, () => undefined).events)
+        for (const event of carryOut(spec, moves, () => undefined).events)
           expect(runEvent.parse(event)).toEqual(event)
       }),
     )
@@ -146,7 +165,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   it('leaves the run that its events add up to', () => {
     checkProperty(
       fc.property(strings, (moves) => {
-        const { run, events } = carryOut(moves, () => undefined)
+        const { run, events } = carryOut(spec, moves, () => undefined)
         const read = JSON.parse(JSON.stringify(events)) as RunEvent[]
         expect(read.reduce<Run | undefined>(evolveRun, undefined)).toEqual(run)
       }),
@@ -156,10 +175,10 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   it('never pulls a fastener twice in a pass without taking it back, nor one that is not planned', () => {
     checkProperty(
       fc.property(strings, (moves) => {
-        carryOut(moves, (run) => {
+        carryOut(spec, moves, (run) => {
           for (const pull of live(run)) {
             expect(live(run).filter(sameFastener(pull))).toHaveLength(1)
-            expect(planned).toContainEqual({ pass: pull.pass, fastener: pull.fastener })
+            expect(planned.map(pullKey)).toContain(pullKey(pull))
           }
         })
       }),
@@ -169,7 +188,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   it('never puts a pass of a fastener before an earlier pass of the same', () => {
     checkProperty(
       fc.property(strings, (moves) => {
-        carryOut(moves, (run) => {
+        carryOut(spec, moves, (run) => {
           for (const { pass, fastener } of live(run).filter((pull) => pull.fastener !== null)) {
             const earlier = planned.filter((each) => each.fastener === fastener && each.pass < pass)
             const made = live(run).filter((each) => each.fastener === fastener && each.pass < pass)
@@ -183,12 +202,10 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   it('pulls in order, or with a reason', () => {
     checkProperty(
       fc.property(strings, (moves) => {
-        carryOut(moves, (_, before, event) => {
+        carryOut(spec, moves, (_, before, event) => {
           if (event.type !== 'fastener-pulled' || event.outOfOrder !== null) return
-          const open = planned.find(
-            ({ pass, fastener }) => !livePulls(before).has(`${pass}/${fastener ?? ''}`),
-          )
-          expect(open).toEqual({ pass: event.pass, fastener: event.fastener })
+          const open = planned.find((planned) => !livePulls(before).has(pullKey(planned)))
+          expect(open && pullKey(open)).toBe(pullKey(event))
         })
       }),
     )
@@ -197,10 +214,10 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   it('pulls nothing while paused, and no single-use fastener before it is declared new', () => {
     checkProperty(
       fc.property(strings, (moves) => {
-        carryOut(moves, (_, before, event) => {
+        carryOut(spec, moves, (_, before, event) => {
           if (event.type !== 'fastener-pulled') return
           expect(before?.paused).toBeNull()
-          if (procedure === 'rods') expect(before?.declaredNew).toEqual(['rod-bolts'])
+          if (isSingleUse(spec, procedure)) expect(before?.declaredNew).toEqual(['rod-bolts'])
         })
       }),
     )
@@ -209,7 +226,7 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
   it('is done only when all that was planned is pulled, every flag answered, and nothing paused', () => {
     checkProperty(
       fc.property(strings, (moves) => {
-        carryOut(moves, (run) => {
+        carryOut(spec, moves, (run) => {
           const all = live(run).length === planned.length
           const answered = run.flags.every(({ answer }) => answer !== null)
           expect(isRunDone(plan, run)).toBe(all && answered && run.paused === null)
@@ -220,8 +237,8 @@ describe.each(['caps', 'rods'])('any string of commands to the run of %s', (proc
 
   it('comes to the end often enough for the above to mean something', () => {
     const ends = fc
-      .sample(fc.array(moves(procedure), { minLength: 60, maxLength: 60 }), { numRuns: 200, seed: 7 })
-      .filter((moves) => isRunDone(plan, carryOut(moves, () => undefined).run))
+      .sample(fc.array(moves(procedure, spec), { minLength: 60, maxLength: 60 }), { numRuns: 200, seed: 7 })
+      .filter((moves) => isRunDone(plan, carryOut(spec, moves, () => undefined).run))
     expect(ends.length).toBeGreaterThan(20)
   })
 })

@@ -1,5 +1,6 @@
 import { expect } from 'vitest'
 import {
+  flagProblem,
   isRunDone,
   isUsedUp,
   lastLivePull,
@@ -34,6 +35,8 @@ export class Follower {
 
   readonly #nuts: readonly number[]
   #taken = 0
+  /** The cap that makes the crank stiff. */
+  #stiff: string | null = null
 
   constructor({ engine, bolts, nuts }: Work) {
     this.bench = Bench.started('rods', engine)
@@ -84,7 +87,8 @@ export class Follower {
       reached.readAgain += 1
       return
     }
-    const fastener = flag.fastener!
+    if (flag.fastener === null) return this.loosensCap(flag)
+    const { fastener } = flag
     switch (wayOut(bench.spec, bench.procedure, bench.run!, flag)) {
       case 'replace':
         if (!bench.run!.loosened.includes(fastener)) this.loosens(fastener)
@@ -115,8 +119,38 @@ export class Follower {
     }
   }
 
+  /** Turns the crank: a cap that was put on the wrong way round, say, makes it stiff. */
+  turnsCrank(planned: PlannedPull, { off }: Hand): void {
+    if (off > 0.2) this.#stiff = planned.cap ?? null
+    const tight = this.bench.run!.pulls.filter(
+      ({ turning, setAside }) => turning !== null && setAside === null,
+    )
+    const torque = 1 + 0.5 * tight.length + (this.#stiff === null ? 0 : 3.5)
+    this.bench.does(pull(planned, [String(torque), 'N·m']))
+    reached.turned += 1
+  }
+
+  /** Loosens the cap that is named, and puts right what was wrong with it. */
+  loosensCap(flag: Flag): void {
+    const { bench } = this
+    const problem = flagProblem(bench.spec, bench.procedure, bench.run!, flag)
+    if (problem.code !== 'turning-over') throw new Error(problem.code)
+    const named =
+      problem.facts.lookAt?.cap ?? bench.run!.pulls.find(({ number }) => number === flag.pull)!.cap
+    const cap = bench.procedure.caps!.find(({ id }) => id === named)!
+    for (const fastener of cap.fasteners) {
+      bench.does({ type: 'loosen-fastener', fastener, reason: '', cause: 'crank-stiff' })
+      this.isLoose(fastener)
+    }
+    expect(openFlags(bench.run).map(({ number }) => number)).not.toContain(flag.number)
+    this.#stiff = null
+    reached.capsLoosened += 1
+  }
+
   pulls(planned: PlannedPull, by: Hand): void {
     const { bench } = this
+    const wanted = bench.procedure.passes[planned.pass]!
+    if (wanted.kind === 'action' && wanted.turning !== undefined) return this.turnsCrank(planned, by)
     if (planned.fastener === null) return this.waits(planned, by)
     const { fastener } = planned
     if (isUsedUp(bench.spec, bench.procedure, bench.run!, fastener)) return this.replaces(fastener)

@@ -11,6 +11,7 @@ export const reached = {
   ...{ torque: 0, angle: 0, recheck: 0, inAll: 0, adapter: 0 },
   ...{ inSteps: 0, waited: 0, waitRefused: 0, waitShortened: 0 },
   ...{ included: 0, 'not-said': 0, 'on-top': 0, onTopOfStretch: 0 },
+  ...{ turned: 0, capsLoosened: 0 },
   ...{ runDown: 0, runDownSeated: 0, runDownAgain: 0, runsTooHard: 0, knownWhileItTouches: 0 },
 }
 

@@ -90,6 +90,8 @@ export const work: fc.Arbitrary<Work> = fc
     nuts: fc.array(fc.constantFrom(1, 3, 5, 6.5, 8, 9), { minLength: 5, maxLength: 5 }),
     tolerance: fc.constantFrom(0.02, 0.05, 0.1),
     loosen: fc.boolean(),
+    /** The two bolts hold one cap each, or one together, and the crank is turned after each; or nothing of that. */
+    caps: fc.constantFrom(0, 0, 1, 2),
     reuse: fc.constantFrom('reusable' as const, 'reusable' as const, 'new-each-time' as const),
     pastMost: fc.constantFrom(undefined, 'replace' as const, 'begin-again' as const, 'begin-again' as const),
   })
@@ -108,6 +110,7 @@ export const work: fc.Arbitrary<Work> = fc
       nuts,
       tolerance,
       loosen,
+      caps,
       reuse,
       pastMost,
     }) => {
@@ -163,15 +166,21 @@ export const work: fc.Arbitrary<Work> = fc
               },
             ]),
       ]
-      const procedures = engineSpec.shape.procedures.parse([
+      const turning = { most: '4 N·m', mostRise: '1 N·m' }
+      const turned = { kind: 'action', instruction: 'Turn the crank.', turning }
+      const [procedure] = engineSpec.shape.procedures.parse([
         {
           id: 'rods',
           name: 'Rod bolts',
           face: 'rods',
           orders: [{ id: 'pair', sequence: ['rod-1', 'rod-2'] }],
-          passes,
+          passes: caps === 0 ? passes : [...passes, turned],
         },
       ])
+      const ofOneCap = [{ id: 'B1', fasteners: ['rod-1', 'rod-2'] }]
+      const ofTwo = ['1', '2'].map((cap) => ({ id: `B${cap}`, fasteners: [`rod-${cap}`] }))
+      const byCap = { capByCap: true as const, caps: caps === 1 ? ofOneCap : ofTwo }
+      const procedures = [{ ...procedure!, ...(caps > 0 && byCap) }]
       const fastenerGroups = winchEngine.fastenerGroups.map((group) =>
         group.id === 'rod-bolts' ? { ...group, reuse, pastMost, ...nutOf(nut) } : group,
       )
