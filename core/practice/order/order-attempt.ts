@@ -1,6 +1,6 @@
 import type { EngineSpec } from '../../engine/index.ts'
 import { measureOrder, placesOf, type Place } from '../../tightening/index.ts'
-import type { AfterPass, OrderDrill } from './order-drill.ts'
+import { pulledIn, type AfterPass, type OrderDrill } from './order-drill.ts'
 import type { Tally } from '../round.ts'
 
 /** What a person says is next: a fastener, that the pass is complete, or what comes after it. */
@@ -96,7 +96,7 @@ function mistakeIn(
   if (fastener === wanted) return null
   if ([...drill.before, ...drill.key.slice(0, named)].includes(fastener))
     return { kind: 'already-pulled', fastener }
-  if (!drill.key.includes(fastener) && drill.after !== null) return { kind: 'not-in-pass', fastener }
+  if (!pulledIn(drill.procedure, drill.pass).includes(fastener)) return { kind: 'not-in-pass', fastener }
   return { kind: 'out-of-order', fastener, wanted, reason: reasonFor(spec, drill, named, fastener, wanted) }
 }
 

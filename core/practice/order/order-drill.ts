@@ -1,15 +1,20 @@
 import type { EngineSpec, Pass, Procedure } from '../../engine/index.ts'
-import { plannedIn, windowOf } from '../../tightening/index.ts'
+import { plannedIn, plannedPulls, windowOf, type PlannedPull } from '../../tightening/index.ts'
 import { Chance } from '../chance.ts'
 
 /** What comes after a pass: another pass, counted from 0, or null where the procedure is done. */
 export type AfterPass = number | null
 
-/** One pass of a procedure to be gone through on a drawing without numbers, and what comes after it. */
+/**
+ * One pass of a procedure to be gone through on a drawing without numbers, and what comes after it: where the procedure goes cap
+ * by cap, that pass at one cap.
+ */
 export interface OrderDrill {
   readonly procedure: Procedure
   /** Counts from 0. */
   readonly pass: number
+  /** The bearing of that cap; null where the procedure goes pass by pass. */
+  readonly cap: string | null
   /** What counts as pulled in this pass before the drill begins. */
   readonly before: readonly string[]
   /** What is asked for of the rest of the pass, in its order. At least one. */
@@ -25,26 +30,56 @@ const mostChoices = 4
 /** Null where the engine has no pass over fasteners. */
 export function orderDrill(spec: EngineSpec, seed: string): OrderDrill | null {
   const chance = new Chance(seed)
-  const passes = spec.procedures.flatMap((procedure) =>
-    [...procedure.passes.keys()].flatMap((pass) =>
-      pulledIn(procedure, pass).length > 0 ? [{ procedure, pass }] : [],
-    ),
-  )
-  if (passes.length === 0) return null
-  const { procedure, pass } = chance.one(passes)
-  const all = pulledIn(procedure, pass)
+  const rounds = spec.procedures.flatMap(roundsOf)
+  if (rounds.length === 0) return null
+  const { procedure, pass, cap, earlier, all, next } = chance.one(rounds)
   const from = chance.below(Math.max(0, all.length - mostAsked) + 1)
   const key = all.slice(from, from + mostAsked)
-  const next = pass + 1 < procedure.passes.length ? pass + 1 : null
   return {
-    ...{ procedure, pass, key },
-    before: all.slice(0, from),
+    ...{ procedure, pass, cap, key },
+    before: [...earlier, ...all.slice(0, from)],
     after:
       from + key.length < all.length ? null : { key: next, choices: choicesFor(procedure, next, chance) },
   }
 }
 
-function pulledIn(procedure: Procedure, pass: number): readonly string[] {
+/** What is pulled in one go: a pass, or one cap in a pass where the procedure goes cap by cap. */
+interface Round {
+  readonly procedure: Procedure
+  readonly pass: number
+  readonly cap: string | null
+  /** Fasteners of the pass that are pulled before these. */
+  readonly earlier: readonly string[]
+  readonly all: readonly string[]
+  readonly next: AfterPass
+}
+
+function roundsOf(procedure: Procedure): readonly Round[] {
+  const planned = plannedPulls(procedure)
+  return [...procedure.passes.keys()].flatMap((pass) => {
+    const inPass = pulledIn(procedure, pass)
+    if (inPass.length === 0) return []
+    if (procedure.caps === undefined) {
+      const next = pass + 1 < procedure.passes.length ? pass + 1 : null
+      return [{ procedure, pass, cap: null, earlier: [], all: inPass, next }]
+    }
+    return procedure.caps.flatMap(({ id, fasteners }, index) => {
+      const done = procedure.caps!.slice(0, index).flatMap((cap) => cap.fasteners)
+      const all = inPass.filter((each) => fasteners.includes(each))
+      if (all.length === 0) return []
+      const ends = planned.findLastIndex((each) => each.pass === pass && isAtCap(each, id, fasteners))
+      const next = planned[ends + 1]?.pass ?? null
+      return [{ procedure, pass, cap: id, earlier: inPass.filter((each) => done.includes(each)), all, next }]
+    })
+  })
+}
+
+function isAtCap({ fastener, cap }: PlannedPull, id: string, fasteners: readonly string[]): boolean {
+  return fastener === null ? cap === id : fasteners.includes(fastener)
+}
+
+/** The fasteners of a pass, in its order. */
+export function pulledIn(procedure: Procedure, pass: number): readonly string[] {
   return plannedIn(procedure, pass).flatMap(({ fastener }) => (fastener === null ? [] : [fastener]))
 }
 

@@ -112,10 +112,12 @@ export const practice = {
     help: 'The next one is shown after',
     afterErrors: ({ errors }: { readonly errors: number }) => times(errors, 'error'),
     tap: 'Which fastener is next? Tap it.',
-    pass: ({ procedure, pass }: { readonly procedure: string; readonly pass: string }): RichText => [
-      `${procedure}: `,
-      { strong: pass },
-    ],
+    /** `cap` where it goes cap by cap, else null. */
+    pass: (of: {
+      readonly procedure: string
+      readonly cap: string | null
+      readonly pass: string
+    }): RichText => [`${of.procedure}${of.cap === null ? '' : `, cap ${of.cap}`}: `, { strong: of.pass }],
     complete: 'This pass is complete',
     whatNext: 'What comes next?',
     done: 'The procedure is done',

@@ -34,16 +34,34 @@ const ordered = fc.tuple(anyEngine, fc.infiniteStream(fc.nat())).map(([spec, cha
 })
 
 /** A run in which everything before a pull is pulled: what it asks for next is found by the run itself. */
-function runUpTo({ procedure, pass, before, key }: OrderDrill, named: number): Run {
-  const earlier = procedure.passes.slice(0, pass).flatMap((each, index) => {
-    const order =
-      each.kind === 'action' ? [null] : procedure.orders.find(({ id }) => id === each.order)!.sequence
+function runUpTo({ procedure, pass, cap, before, key }: OrderDrill, named: number): Run {
+  const inPass = (index: number, at: readonly string[] | null) => {
+    const each = procedure.passes[index]!
+    const order = each.kind === 'action' ? [] : procedure.orders.find(({ id }) => id === each.order)!.sequence
     const only = each.kind === 'recheck' ? each.only : undefined
-    const pulled = only ? order.filter((id) => id !== null && only.includes(id)) : order
-    const gap = each.kind === 'seat' && each.gap ? [null] : []
-    return [...pulled, ...gap].map((fastener) => ({ pass: index, fastener }))
-  })
-  const here = [...before, ...key.slice(0, named)].map((fastener) => ({ pass, fastener }))
+    return order
+      .filter((id) => (only?.includes(id) ?? true) && (at?.includes(id) ?? true))
+      .map((fastener) => ({ pass: index, fastener: fastener as string | null, cap: null as string | null }))
+  }
+  const isMore = (index: number) => {
+    const each = procedure.passes[index]!
+    return each.kind === 'action' || (each.kind === 'seat' && each.gap !== undefined)
+  }
+  const passes = [...procedure.passes.keys()]
+  const rounds = (of: string | null, fasteners: readonly string[] | null, through: readonly number[]) =>
+    through.flatMap((index) => [
+      ...inPass(index, fasteners),
+      ...(isMore(index) ? [{ pass: index, fastener: null, cap: of }] : []),
+    ])
+  const caps = procedure.caps ?? []
+  const here = caps.findIndex(({ id }) => id === cap)
+  const earlier = [
+    ...caps.slice(0, Math.max(here, 0)).flatMap(({ id, fasteners }) => rounds(id, fasteners, passes)),
+    ...rounds(cap, caps[here]?.fasteners ?? null, passes.slice(0, pass)),
+  ]
+  const ofOthers = caps.slice(0, Math.max(here, 0)).flatMap(({ fasteners }) => fasteners)
+  const inThis = [...before.filter((id) => !ofOthers.includes(id)), ...key.slice(0, named)]
+  const pulls = [...earlier, ...inThis.map((fastener) => ({ pass, fastener, cap: null }))]
   return {
     procedure: procedure.id,
     ownOrder: null,
@@ -51,11 +69,10 @@ function runUpTo({ procedure, pass, before, key }: OrderDrill, named: number): R
     flags: [],
     loosened: [],
     paused: null,
-    pulls: [...earlier, ...here].map((pull, index) => ({
+    pulls: pulls.map((pull, index) => ({
       ...{
         ...pull,
         number: index + 1,
-        cap: null,
         turning: null,
         reading: null,
         from: 0 as never,
