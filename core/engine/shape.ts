@@ -44,15 +44,21 @@ export function adviceOn(issue: RawIssue): string {
 
 /**
  * Where a part may be written in one of two ways, the issues of the way it was written in: of a text that is not read, what is wrong
- * with that text, not that it is no group.
+ * with that text, not that it is no group; of a group, the way that knows most of its keys.
  */
 export function opened(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union') return [issue]
-  const bestFit = issue.errors.find((issues) =>
-    issues.every(({ code, path }) => code !== 'invalid_type' || path.length > 0),
-  )
+  const [bestFit] = issue.errors
+    .filter((issues) => issues.every(({ code, path }) => code !== 'invalid_type' || path.length > 0))
+    .toSorted((one, other) => unknownKeys(one) - unknownKeys(other))
   if (bestFit === undefined || bestFit.length === 0) return [issue]
   return bestFit.flatMap((each) => opened({ ...each, path: [...issue.path, ...each.path] }))
+}
+
+function unknownKeys(issues: readonly Issue[]): number {
+  return issues.flatMap((issue) =>
+    issue.code === 'unrecognized_keys' && issue.path.length === 0 ? issue.keys : [],
+  ).length
 }
 
 /** A fault of a spec's shape as a problem: what is missing, not known or wrong, where, and what to write instead. */

@@ -49,7 +49,7 @@ function lookOf(palette: DrawingColours): Readonly<Record<Role, Look>> {
     outline: { fill: metal, stroke: ink, width: heavy },
     opening: { fill: hollow, stroke: faint, width: thin },
     crank: { fill: metal, stroke: quiet, width: thin },
-    'quiet-cap': { fill: metal, stroke: faint, width: thin },
+    'quiet-cap': { fill: metal, stroke: quiet, width: thin },
     cap: { fill: metal, stroke: ink, width: medium },
     rod: { fill: metal, stroke: ink, width: medium },
     axis: { stroke: ink, width: thin, dash: [16, 4, 3, 4] },

@@ -54,6 +54,7 @@ describe('what the record needs of SQLite', () => {
       ['event', 1],
       ['mention', 1],
       ['person', 1],
+      ['photo', 1],
       ['practice_minimum', 1],
       ['practice_round', 1],
       ['preference', 1],

@@ -96,7 +96,8 @@ describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
           }
           if (shape.id.endsWith('/value')) {
             compared.values += 1
-            expect(row, words).toContain(shape.text.replace(/^fit/, 'grade'))
+            // In a small place the words of a problem are cut, and the list has all of them.
+            expect(row, words).toContain(shape.text.replace(/^fit/, 'grade').replace(/…$/, ''))
           }
           if (shape.text.endsWith('µm')) expect(row, words).toContain(shape.text)
         }
