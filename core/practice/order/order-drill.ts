@@ -56,7 +56,7 @@ interface Round {
 
 function roundsOf(procedure: Procedure): readonly Round[] {
   const planned = plannedPulls(procedure)
-  return [...procedure.passes.keys()].flatMap((pass) => {
+  return [...procedure.passes.keys()].flatMap((pass): readonly Round[] => {
     const inPass = pulledIn(procedure, pass)
     if (inPass.length === 0) return []
     if (procedure.caps === undefined) {
