@@ -94,16 +94,17 @@ function walk(engine: Engine): readonly Moment[] {
   const started = MemoryBuild.start(engine, begun)
   if (!started.ok) throw new Error(`no build of ${engine.spec.name} can be begun`)
   const build = started.value
-  return engine.spec.steps.flatMap((step) => {
-    goOnUntil(build, () => currentStep(engine.spec, build.state)?.id === step.id)
-    const here = Object.entries(plays[step.kind] as Record<string, Play<Step['kind']>>)
-    const moments = here.flatMap(([name, play]): Moment[] => {
+  const moments: Moment[] = []
+  // In the order of the work: a step that waits for a later one comes after it.
+  for (;;) {
+    const step = currentStep(engine.spec, build.state)
+    if (step === null) return moments
+    for (const [name, play] of Object.entries(plays[step.kind] as Record<string, Play<Step['kind']>>)) {
       const branch = build.branch()
-      return play(branch, step) ? [{ step, name, build: branch }] : []
-    })
-    finish(build, step)
-    return moments
-  })
+      if (play(branch, step)) moments.push({ step, name, build: branch })
+    }
+    if (!finish(build, step)) throw new Error(`${step.id} of ${engine.spec.name} does not come to its end`)
+  }
 }
 
 const nextOf = (build: MemoryBuild): BuildCommand => nextCommand(build.engine.spec, build.state)
