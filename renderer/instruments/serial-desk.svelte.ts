@@ -1,3 +1,4 @@
+import { SvelteMap, SvelteSet } from 'svelte/reactivity'
 import { mayFeed, typedAs, type Heard, type Instrument } from '../../core/instrument/index.ts'
 import type { ReadingField } from './reading-field.svelte.ts'
 import { SerialLine } from './serial-line.ts'
@@ -41,9 +42,9 @@ export class SerialDesk {
   #standing = $state<Record<string, LineStanding>>({})
   #lastSent = $state<Record<string, string>>({})
   #news = $state.raw<InstrumentNews | null>(null)
-  readonly #lines = new Map<string, Line>()
+  readonly #lines = new SvelteMap<string, Line>()
   /** What was open when it was unplugged: it is read again once it is back. */
-  readonly #awaited = new Set<string>()
+  readonly #awaited = new SvelteSet<string>()
   #field: ReadingField | null = null
 
   constructor(ports: Ports | null, kept: Kept) {

@@ -6,7 +6,7 @@ type RingSet = NonNullable<Draft['ringSets']>[number]
 /** The rings of Moor flat 4: top 45°, second 225°, rails 315° and 135° with an expander at 225°. */
 const rings = (change: (set: RingSet) => unknown): OneWrong => [
   'moor-flat-4',
-  (spec) => change(nth(spec.ringSets!, 0)),
+  (spec) => change(nth(spec.ringSets, 0)),
 ]
 const gapAt = (angle: string) => rings((set) => (named(set.rings, 'second').gapAt = angle))
 

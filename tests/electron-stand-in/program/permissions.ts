@@ -27,7 +27,7 @@ answers['may-have'] = ({ window, permission, how, media = [] }) => {
       requestingUrl: url,
       isMainFrame: true,
       ...asked,
-    } as never),
+    }),
   )
 }
 

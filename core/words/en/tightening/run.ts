@@ -131,8 +131,7 @@ export const run = {
     again: 'Measure it again',
     sure: ({ typed }: { readonly typed: string }) => `It is right: note ${typed}`,
   },
-  screenMayDarken:
-    'The system does not let the program keep the screen on, so it may go dark: switch that off in its settings.',
+  screenMayDarken: 'The screen may go dark: the system does not keep it on.',
   answerFirst: 'First answer the question above, or cancel it.',
   orderNotMade: 'The order is not made yet: name each fastener once, or cancel it.',
   unasked: {
