@@ -45,8 +45,8 @@ export const rings = {
   nose: 'nose',
   pin: 'pin',
   /** Beside the piston, which bears on its bore at the top and at the foot of the drawing. */
-  above: ({ thrust }: { readonly thrust: boolean }) => `↑ ${thrust ? 'thrust side' : 'side'}`,
-  below: ({ thrust }: { readonly thrust: boolean }) => `↓ ${thrust ? 'thrust side' : 'side'}`,
+  above: ({ thrust }: { readonly thrust: boolean }) => `↑ ${thrust ? 'thrust side' : 'anti-thrust side'}`,
+  below: ({ thrust }: { readonly thrust: boolean }) => `↓ ${thrust ? 'thrust side' : 'anti-thrust side'}`,
   sheet: {
     title: 'Rings and their gaps',
     gaps: 'Gaps, clockwise from the nose side seen on the crown',
