@@ -4,6 +4,9 @@ export function page<Module>(load: () => Promise<Module>): () => Module | Promis
   return () => loaded ?? load().then((module) => (loaded = module))
 }
 
+/** What opens a build. */
+export const opening = page(() => import('./bench/opening.ts'))
+
 /** The pages on which a build is carried out: a real one, or one that is practice. */
 export const buildPages = {
   benchCard: page(() => import('./card/BenchCard.svelte')),

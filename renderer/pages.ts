@@ -1,4 +1,4 @@
-import { buildPages, page } from './pages-on-demand.ts'
+import { buildPages, opening, page } from './pages-on-demand.ts'
 
 /**
  * The pages that the first one does not need, each in a script of its own that is loaded when it is asked for. One that is
@@ -17,5 +17,7 @@ export const pages = {
 
 /** Loads the rest once the first page stands, so that every page is there even after the host has gone. */
 export function loadAllWhenIdle(): void {
-  requestIdleCallback(() => void Promise.allSettled(Object.values(pages).map(async (load) => load())))
+  requestIdleCallback(
+    () => void Promise.allSettled([opening, ...Object.values(pages)].map(async (load) => load())),
+  )
 }

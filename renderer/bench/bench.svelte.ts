@@ -7,8 +7,8 @@ import { SerialDesk } from '../instruments/serial-desk.svelte.ts'
 import type { Ports } from '../instruments/serial-port.ts'
 import { Speaker, type Speech } from '../speech/speaker.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
-import { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
-import { OpenBuild } from './open-build.svelte.ts'
+import { opening } from '../pages-on-demand.ts'
+import type { OpenBuild } from './open-build.svelte.ts'
 import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
 import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
@@ -278,7 +278,7 @@ export class Bench {
   async #begin(begun: StoredBuild, person: string | null): Promise<Problem | null> {
     this.#others.tell({ build: begun.line.id, seq: begun.line.entries })
     if (person !== null) await this.crew.takeBench(person)
-    const openBuild = this.#openBuildFrom(begun)
+    const openBuild = await this.#openBuildFrom(begun)
     if (!openBuild.ok) return openBuild.problem
     await this.#show(openBuild.value)
     return null
@@ -292,20 +292,22 @@ export class Bench {
 
   async #read(build: string): Promise<OpenBuild | null> {
     const answer = await this.#client.request('builds.open', { build })
-    const openBuild = answer.ok ? this.#openBuildFrom(answer.value) : answer
+    const openBuild = answer.ok ? await this.#openBuildFrom(answer.value) : answer
     if (openBuild.ok) return openBuild.value
     this.#report(openBuild.problem)
     return null
   }
 
-  #openBuildFrom(opened: StoredBuild): Outcome<OpenBuild> {
+  async #openBuildFrom(opened: StoredBuild): Promise<Outcome<OpenBuild>> {
     const { id: build } = opened.line
+    const { OpenBuild } = await opening()
     return OpenBuild.from(this.#client, opened, this.crew, (seq) => this.#others.tell({ build, seq }))
   }
 
   async #show(openBuild: OpenBuild) {
     this.#problem = null
     const order = this.unfinished.in(openBuild.line.id)?.order
+    const { OrderDraft } = await opening()
     if (order) openBuild.makeOrder(OrderDraft.from(openBuild.spec, order))
     // On disk before it is on the screen: who sees the build comes back to it after a power cut.
     await this.keep({ atBuild: openBuild.line.id })
