@@ -1,11 +1,4 @@
-/** A page in a script of its own that is loaded when it is asked for; answered at once where it is there already. */
-export function page<Module>(load: () => Promise<Module>): () => Module | Promise<Module> {
-  let loaded: Module | undefined
-  return () => loaded ?? load().then((module) => (loaded = module))
-}
-
-/** What opens a build. */
-export const opening = page(() => import('./bench/opening.ts'))
+import { onDemand as page } from './on-demand.ts'
 
 /** The pages on which a build is carried out: a real one, or one that is practice. */
 export const buildPages = {

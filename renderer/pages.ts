@@ -1,4 +1,6 @@
-import { buildPages, opening, page } from './pages-on-demand.ts'
+import { opening } from './bench/opening.ts'
+import { onDemand as page } from './on-demand.ts'
+import { buildPages } from './pages-on-demand.ts'
 
 /**
  * The pages that the first one does not need, each in a script of its own that is loaded when it is asked for. One that is
@@ -18,6 +20,9 @@ export const pages = {
 /** Loads the rest once the first page stands, so that every page is there even after the host has gone. */
 export function loadAllWhenIdle(): void {
   requestIdleCallback(
-    () => void Promise.allSettled([opening, ...Object.values(pages)].map(async (load) => load())),
+    () =>
+      void Promise.allSettled(
+        [...Object.values(opening), ...Object.values(pages)].map(async (load) => load()),
+      ),
   )
 }

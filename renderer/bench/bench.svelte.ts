@@ -7,8 +7,8 @@ import { SerialDesk } from '../instruments/serial-desk.svelte.ts'
 import type { Ports } from '../instruments/serial-port.ts'
 import { Speaker, type Speech } from '../speech/speaker.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
-import { opening } from '../pages-on-demand.ts'
 import type { OpenBuild } from './open-build.svelte.ts'
+import { opening } from './opening.ts'
 import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
 import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
@@ -300,15 +300,14 @@ export class Bench {
 
   async #openBuildFrom(opened: StoredBuild): Promise<Outcome<OpenBuild>> {
     const { id: build } = opened.line
-    const { OpenBuild } = await opening()
+    const { OpenBuild } = await opening.build()
     return OpenBuild.from(this.#client, opened, this.crew, (seq) => this.#others.tell({ build, seq }))
   }
 
   async #show(openBuild: OpenBuild) {
     this.#problem = null
     const order = this.unfinished.in(openBuild.line.id)?.order
-    const { OrderDraft } = await opening()
-    if (order) openBuild.makeOrder(OrderDraft.from(openBuild.spec, order))
+    if (order) openBuild.makeOrder((await opening.order()).OrderDraft.from(openBuild.spec, order))
     // On disk before it is on the screen: who sees the build comes back to it after a power cut.
     await this.keep({ atBuild: openBuild.line.id })
     this.#place = { at: 'build', openBuild }

@@ -1,3 +1,7 @@
-/** What the window needs of a build once one is opened: spec, rules and record, which the list of builds does without. */
-export { OpenBuild } from './open-build.svelte.ts'
-export { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
+import { onDemand } from '../on-demand.ts'
+
+/** What opens a build, spec and rules and record: the list of builds does without. */
+export const opening = {
+  build: onDemand(() => import('./open-build.svelte.ts')),
+  order: onDemand(() => import('../steps/run/order/order-draft.svelte.ts')),
+} as const
