@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises'
-import { readSpec } from '../../core/engine/index.ts'
+import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import {
   faceOfFault,
   faultDrill,
@@ -13,10 +13,17 @@ import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 
+const specs = new Map<string, EngineSpec>()
+for (const id of ['tarn-4', 'holm-2']) {
+  const read = readSpec(await readFile(`specs/${id}.json`, 'utf8'))
+  if (!read.ok) throw new Error(`${id} cannot be read`)
+  specs.set(id, read.spec)
+}
+const specOf = (id: string) => specs.get(id)!
+const faceName = ({ case: { faces } }: EngineSpec, face: string) => faces.find(({ id }) => id === face)!.name
+
 const engine = 'tarn-4'
-const read = readSpec(await readFile(`specs/${engine}.json`, 'utf8'))
-if (!read.ok) throw new Error(`${engine} cannot be read`)
-const { spec } = read
+const spec = specOf(engine)
 const texts = en.practice.fault
 
 test('the one thing wrong with a finished build is found, by pointer and by keys, and what it does is said', async ({
@@ -74,4 +81,42 @@ test('the one thing wrong with a finished build is found, by pointer and by keys
   }
   const questions = drill.builds.length * 2
   await expect(page.getByText(en.practice.result.errors({ errors: 2, asked: questions }))).toBeVisible()
+})
+
+test('two ring gaps that lie in line are found on the clocks of the pistons', async ({ bench }) => {
+  const { page } = bench
+  const id = 'holm-2'
+  const drill = faultDrill(specOf(id), seedOf(id, 'fault', 0), en.engines.sample.mechanic)!
+  expect(drill.builds.map(({ fault }) => fault.kind)).toEqual(['shells-swapped', 'gaps-in-line'])
+  const [{ fault: swapped }, { fault: inLine }] = drill.builds as [FaultyBuild, FaultyBuild]
+  if (inLine.kind !== 'gaps-in-line') throw new Error('another fault')
+  await page.getByRole('button', { name: en.practice.title, exact: true }).click()
+  await page.getByRole('combobox').selectOption(id)
+  await page.getByRole('button', { name: en.practice.begin({ drill: 'fault' }) }).click()
+  await page
+    .getByRole('button', { name: faceName(specOf(id), faceOfFault(specOf(id), swapped)), exact: true })
+    .click()
+  await page
+    .getByRole('list', { name: 'The drawing in words' })
+    .locator(`[data-about="${partsAtFault(swapped)[0]!}"] button`)
+    .press('Enter')
+  await page.getByRole('button', { name: texts.kinds['shells-swapped'] }).click()
+  await page.getByRole('button', { name: en.practice.onward, exact: true }).click()
+
+  await page.getByRole('button', { name: texts.showns.rings }).click()
+  const clock = page.getByRole('region', { name: en.rings.title({ piston: inLine.piston }), exact: true })
+  await expect(clock.getByRole('img')).toBeVisible()
+  expect(await accessFaults(page)).toEqual([])
+  const set = specOf(id).ringSets.find(({ pistons }) =>
+    pistons.some(({ cylinder }) => cylinder === inLine.cylinder),
+  )!
+  const sound = set.rings.findIndex((ring) => !inLine.rings.includes(ring.id))
+  const wrong = set.rings.findIndex((ring) => inLine.rings.includes(ring.id))
+  await clock.getByRole('button').nth(sound).click()
+  await expect(page.getByRole('status')).toContainText(texts.notThis)
+  await clock.getByRole('button').nth(wrong).press('Enter')
+  await page.getByRole('button', { name: texts.kinds['gaps-in-line'] }).press('Enter')
+  await expect(page.getByText(texts.does['gaps-in-line'])).toBeVisible()
+  await page.getByRole('button', { name: en.practice.onward, exact: true }).press('Enter')
+  await expect(page.getByText(en.practice.result.errors({ errors: 1, asked: 4 }))).toBeVisible()
 })
