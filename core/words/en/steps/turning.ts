@@ -34,9 +34,9 @@ export const turning = {
   manualFirst:
     'The maker’s manual comes first. Turn the crank slowly, at least one full turn, and read while it moves.',
   reading: ({ unit }: { readonly unit: string }) => `Turning torque in ${unit}`,
-  byWrench: 'By a torque wrench that shows what it takes',
-  byBalance: 'By a spring balance on a lever',
-  with: 'Read',
+  byWrench: 'Torque wrench',
+  byBalance: 'Spring balance',
+  with: 'Read by',
   arm: 'Lever, from the middle of the crank to the balance',
   howToTypeArm: '250 mm',
   force: ({ unit }: { readonly unit: string }) => `Force on the balance in ${unit}`,
