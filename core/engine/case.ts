@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
-import { angleText, extentText, idText, lengthText, nameText, placeText, sizeText } from './text.ts'
+import { angleText, extentText, idText, lengthText, placeText, shownName, sizeText } from './text.ts'
 
 /**
  * The case, its saddles, rods and joint faces.
@@ -36,7 +36,7 @@ const balanceBearing = z.strictObject({ ...bearingPlace, across: lengthText })
 /** A plane in which parts meet and fasteners sit; what the drawing shows one at a time. */
 export const face = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   /** What lies open to the eye when this face is worked on. */
   shows: z.enum(['saddles', 'rods', 'balance', 'flange']),
   /** How the face lies: in plan, on a side of the case, or across an end. In a side face y is the height. */
@@ -52,7 +52,7 @@ export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, d
 /** A hole that oil runs through; sealant must stay out of it. */
 const oilPassage = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   face: idText,
   at: placeText,
   /** Along and across. */
@@ -72,7 +72,7 @@ export const engineCase = z.strictObject({
   /** How far the second bank's bores lie behind the first's. */
   bankOffset: lengthText.optional(),
   /** What the shop calls the two sides of this engine, for directions in words. */
-  sides: z.strictObject({ plus: nameText, minus: nameText }),
+  sides: z.strictObject({ plus: shownName, minus: shownName }),
   saddles: z.array(saddle).min(1, advise('saddles-none')).max(40),
   rods: z.array(rod).max(40).default([]),
   balanceBearings: z.array(balanceBearing).max(40).default([]),

@@ -9,8 +9,8 @@ import {
   extentText,
   forceText,
   idText,
-  nameText,
   placeText,
+  shownName,
   sizeText,
   threadText,
   torqueText,
@@ -29,7 +29,7 @@ const material = z.enum(['aluminium', 'cast-iron', 'steel'])
 
 export const fastenerGroup = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   thread,
   /** Clamped length between head and first engaged thread, or the nut. */
   grip: sizeText,
@@ -80,7 +80,7 @@ export const fastener = z.strictObject({
   face: idText,
   at: placeText,
   /** For example "saddle 4, pump side". Said in words beside the number. */
-  where: nameText,
+  where: shownName,
 })
 
 /** An order: which fastener after which. Where it was grown by a pattern, the pattern's name is kept beside it. */
@@ -93,7 +93,7 @@ export const order = z.strictObject({
 export const procedure = z
   .strictObject({
     id: idText,
-    name: nameText,
+    name: shownName,
     face: idText,
     orders: z.array(order).min(1).max(12),
     passes: z.array(pass).min(1, advise('passes-none')).max(40),
@@ -131,17 +131,17 @@ export const procedure = z
 
 export const bead = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   face: idText,
   path: z.array(placeText).min(2).max(400),
   closed: z.boolean(),
   width: sizeText,
   /** What kind of sealant, in the trade's words: silicone, anaerobic, non-setting. */
-  sealant: nameText,
+  sealant: shownName,
   /** From laying the bead to the joint being closed. */
   openTimeMinutes: z.number().positive().max(1440),
   keepOut: z
-    .array(z.strictObject({ name: nameText, at: placeText, size: extentText }))
+    .array(z.strictObject({ name: shownName, at: placeText, size: extentText }))
     .max(40)
     .default([]),
 })

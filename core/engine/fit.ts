@@ -1,6 +1,15 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
-import { gapText, idText, nameText, sentenceText, sizeText, temperatureText, toleranceText } from './text.ts'
+import {
+  gapText,
+  idText,
+  nameText,
+  sentenceText,
+  shownName,
+  sizeText,
+  temperatureText,
+  toleranceText,
+} from './text.ts'
 
 /**
  * A range of sizes: over `over`, up to and including `upTo`. The least of all bands also takes its own lower edge. A text is a size
@@ -16,7 +25,7 @@ const markText = z.string().regex(/^[^\s,;]{1,3}$/, advise('mark-characters'))
 
 const markedPart = z.strictObject({
   /** Where the marks are read, for example "Case, left of the front flange". */
-  name: nameText,
+  name: shownName,
   readAt: sentenceText.optional(),
   /** What the drawing says of all of them together, where it names a tolerance class: the bands must then fill its limits. */
   drawn: toleranceText.optional(),
@@ -64,7 +73,7 @@ const expansion = z.number().positive().max(60)
 
 export const fit = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   kind: z.enum(['main', 'big-end', 'balance']),
   /**
    * How the housing is split, which is how its halves are called. Everywhere else in a spec, and in the entries of a build, the left

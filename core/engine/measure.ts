@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
-import { idText, lengthText, nameText, sentenceText } from './text.ts'
+import { idText, lengthText, nameText, sentenceText, shownName } from './text.ts'
 
 /** What is measured, by which it is drawn where the gauge goes. */
 export const measuredKinds = [
@@ -20,7 +20,7 @@ export const limits = z
 /** One thing that is measured at some places, against limits for new parts and for used ones. */
 export const measure = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   what: z.enum(measuredKinds),
   /** Each place that is measured, as it is called: `Barrel 1`. */
   at: z.array(nameText).min(1).max(40),

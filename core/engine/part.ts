@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
-import { idText, nameText } from './text.ts'
+import { idText, shownName } from './text.ts'
 
 const mostOfOne = 999
 /** More than any bottom end has; a longer list is of another kind. */
@@ -14,15 +14,15 @@ const howMany = z.int().min(1).max(mostOfOne)
  */
 export const part = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   count: howMany,
   /** Where it goes, in words. */
-  place: nameText,
+  place: shownName,
   /** New each time, or used again up to a limit: in words, or in so many builds in all. */
   reuse: z.union([
     z.literal('new-each-time'),
     z
-      .strictObject({ limit: nameText.optional(), uses: z.int().min(2).max(100).optional() })
+      .strictObject({ limit: shownName.optional(), uses: z.int().min(2).max(100).optional() })
       .refine(({ limit, uses }) => limit !== undefined || uses !== undefined, advise('part-limit')),
   ]),
   /** The steps that use it up, and how many each; together its count. */

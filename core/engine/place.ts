@@ -1,4 +1,5 @@
 import type { Phrase } from '../problem/index.ts'
+import { anyText } from './translations.ts'
 
 type PlaceInFile = Extract<Phrase, { readonly code: 'placeInFile' }>
 
@@ -37,8 +38,8 @@ function inside(value: unknown, part: PropertyKey): unknown {
 
 function nameOf(entry: unknown): string | null {
   for (const key of ['id', 'mark', 'grade', 'name']) {
-    const name = inside(entry, key)
-    if (typeof name === 'string' && name !== '' && name.length <= 40) return name
+    const name = anyText(inside(entry, key))
+    if (name !== null && name !== '' && name.length <= 40) return name
   }
   return null
 }

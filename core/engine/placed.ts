@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
-import { idText, nameText, sentenceText, temperatureText } from './text.ts'
+import { idText, sentenceText, shownName, temperatureText } from './text.ts'
 
 /** Steps whose work is done place by place, each ticked by itself. */
 export const placedKinds = ['lubricate', 'clean', 'orient', 'align', 'fit-places', 'note'] as const
@@ -29,7 +29,7 @@ export const placedPictures = [
 export const placed = z.strictObject({
   id: idText,
   /** Where, as it is called: `Saddle 3, rear side`. */
-  at: nameText,
+  at: shownName,
   /** What is done there, or what is asked. */
   say: sentenceText,
   /** Unless said, the picture that belongs to the kind of step. */

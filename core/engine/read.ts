@@ -1,9 +1,11 @@
 import { problem, type Problem } from '../problem/index.ts'
+import type { Language } from '../words/index.ts'
 import { repeatedIds } from './ids.ts'
 import { readJson } from './json.ts'
 import { danglingReferences } from './references.ts'
 import { engineSpec, type EngineSpec } from './schema.ts'
 import { adviceOn, opened, shapeProblem } from './shape.ts'
+import { inLanguage } from './translations.ts'
 
 /** A spec that can be worked with, or everything that keeps it from being one. */
 export type SpecReading =
@@ -18,12 +20,13 @@ const mostProblems = 100
 
 /**
  * Reads the text of a spec file. All faults of the shape come at once; when the shape is good, all ids that are there
- * twice and all references to what is not there. Whether the numbers make sense is for `audit`.
+ * twice and all references to what is not there. Whether the numbers make sense is for `audit`. A text that stands there in
+ * several languages is read in the one that is asked for, or in the first there is; what a build rests on is the file itself.
  *
  * Problems: `spec-too-large`, those of `readJson`, `spec-part-missing`, `spec-part-wrong`, `spec-keys-unknown`,
  * `spec-id-twice`, `spec-reference-dangling`, and `spec-more-problems` when some were left out.
  */
-export function readSpec(text: string): SpecReading {
+export function readSpec(text: string, language: Language = 'en'): SpecReading {
   if (text.length > mostCharacters) return faulty([problem('spec-too-large', { mostCharacters })])
   // Editors on some systems put a byte order mark in front of what they save.
   const json = readJson(text.replace(/^\uFEFF/, ''))
@@ -35,8 +38,9 @@ export function readSpec(text: string): SpecReading {
     const version = issues.filter(({ path }) => path[0] === 'bedplateSpec')
     return faulty((version.length > 0 ? version : issues).map((issue) => shapeProblem(json.value, issue)))
   }
-  const unclear = [...repeatedIds(parsed.data), ...danglingReferences(parsed.data)]
-  return unclear.length > 0 ? faulty(unclear) : { ok: true, spec: parsed.data }
+  const spec = inLanguage(language, parsed.data)
+  const unclear = [...repeatedIds(spec), ...danglingReferences(spec)]
+  return unclear.length > 0 ? faulty(unclear) : { ok: true, spec }
 }
 
 function faulty(problems: readonly Problem[]): SpecReading {

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { half, lengthOf, sum, type Length } from '../quantity/index.ts'
 import { advise } from './advice.ts'
 import { limits, type Limits, type Measure } from './measure.ts'
-import { angleText, idText, lengthText, nameText, sentenceText, sizeText } from './text.ts'
+import { angleText, idText, lengthText, nameText, sentenceText, shownName, sizeText } from './text.ts'
 
 /**
  * Rings by what they do (ISO 6621-1): a compression ring seals, a scraper ring seals and scrapes, an oil control ring scrapes. An oil
@@ -35,12 +35,12 @@ const keepOff = angleText.refine((angle) => angle >= 0 && angle <= 90, advise('a
 
 const ring = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   kind: z.enum(ringKinds),
   /** Counted from the crown. */
   groove: z.int().min(1).max(6),
   /** What is seen on the side that lies towards the crown: `TOP`, `the dot`. Left out where either side may. */
-  up: nameText.optional(),
+  up: shownName.optional(),
   /** Left out for an expander alone, whose ends butt. */
   endGap: endGap.optional(),
   grooveClearance: z.strictObject({ new: limits, service }).optional(),
@@ -59,7 +59,7 @@ const piston = z.strictObject({
 /** The rings of alike pistons, from the crown down, with where their gaps stand. */
 export const ringSet = z.strictObject({
   id: idText,
-  name: nameText,
+  name: shownName,
   pistons: z.array(piston).min(1, advise('pistons-none')).max(24),
   rings: z.array(ring).min(1, advise('rings-none')).max(12),
   /** How the ring lies and where the feeler goes, in words. */

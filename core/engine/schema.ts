@@ -8,7 +8,7 @@ import { endFloat, fit, sideClearance } from './fit.ts'
 import { parts } from './part.ts'
 import { ringSet } from './rings.ts'
 import { step } from './step.ts'
-import { idText, nameText, sentenceText } from './text.ts'
+import { idText, nameText, sentenceText, shownName } from './text.ts'
 
 /** Where the numbers come from. A demo spec says so on every screen and sheet. */
 export const source = z.discriminatedUnion('kind', [
@@ -35,9 +35,9 @@ export const engineSpec = z
   .strictObject({
     bedplateSpec: z.literal(1, { error: advise('version-of-spec', { version: 1 }) }),
     id: idText,
-    name: nameText,
+    name: shownName,
     summary: sentenceText,
-    revision: nameText,
+    revision: shownName,
     source,
     case: engineCase,
     fits: z.array(fit).max(20),

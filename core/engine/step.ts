@@ -4,12 +4,12 @@ import { dangerKinds } from './danger.ts'
 import { measure } from './measure.ts'
 import { placedList } from './placed.ts'
 import { turning } from './turning.ts'
-import { gapText, idText, nameText, sentenceText } from './text.ts'
+import { gapText, idText, sentenceText, shownName } from './text.ts'
 
 const common = {
   id: idText,
   /** Two or three words: it stands in the strip of steps. */
-  name: nameText,
+  name: shownName,
   /** Steps that must be done before this one. */
   after: z.array(idText).max(100).default([]),
   note: sentenceText.optional(),

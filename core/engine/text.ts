@@ -15,6 +15,7 @@ import {
   type TorqueUnit,
 } from '../quantity/index.ts'
 import { adviceMessage, advise } from './advice.ts'
+import { translated } from './translations.ts'
 
 /** A value with its unit, as a person writes it (`"24 N·m"`), turned into what the core computes with. */
 function withUnit<Value>(parse: (typed: string) => Outcome<Value>, example: string) {
@@ -90,19 +91,24 @@ export const idText = z
 const longestName = 80
 const longestSentence = 600
 
-/** A name that people read: one line, not empty. */
+/** A name that is the same in every language, as entries of a build or people say it: one line, not empty. */
 export const nameText = z
-  .string()
+  .string({ error: advise('write-kind', { kind: 'string' }) })
   .trim()
   .min(1, advise('name-empty'))
   .max(longestName, advise('name-long', { most: longestName }))
 
-/** A sentence or two that people read. */
-export const sentenceText = z
-  .string()
-  .trim()
-  .min(1, advise('sentence-empty'))
-  .max(longestSentence, advise('sentence-long', { most: longestSentence }))
+/** A name that people read, in one language or in several. */
+export const shownName = translated(nameText).meta({ id: 'name' })
+
+/** A sentence or two that people read, in one language or in several. */
+export const sentenceText = translated(
+  z
+    .string()
+    .trim()
+    .min(1, advise('sentence-empty'))
+    .max(longestSentence, advise('sentence-long', { most: longestSentence })),
+).meta({ id: 'sentence' })
 
 const pairHint = advise('two-lengths')
 

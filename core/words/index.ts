@@ -1,6 +1,8 @@
 import { en } from './en/index.ts'
 
 export { en }
+export { isLanguage, languageNames, languageOf, languages } from './language.ts'
+export type { Language } from './language.ts'
 export { auditProblems } from './en/problems/index.ts'
 export type { Amount, AmountText, Span } from './amount.ts'
 export type { PhraseText } from './phrase.ts'

@@ -21,7 +21,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   plane: [],
   photo: ['words', 'problem'],
   instrument: ['words', 'problem', 'quantity'],
-  engine: ['problem', 'quantity'],
+  engine: ['words', 'problem', 'quantity'],
   joint: ['words', 'problem', 'quantity', 'plane', 'engine'],
   bearing: ['words', 'problem', 'quantity', 'engine'],
   audit: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],

@@ -86,7 +86,7 @@ export const oneWrongInBearings: Readonly<Record<string, OneWrong>> = {
       for (const step of ofMains)
         spec.steps.push({
           ...step,
-          ...{ id: `rear-${step.id}`, name: `Rear ${step.name}`, fit: 'rear' },
+          ...{ id: `rear-${step.id}`, name: `Rear ${step.id}`, fit: 'rear' },
           after: (step.after ?? []).map((id) => (ids.has(id) ? `rear-${id}` : id)),
         })
       for (const step of spec.steps)

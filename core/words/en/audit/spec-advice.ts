@@ -54,6 +54,7 @@ export const specAdvice = {
   // Names
   'id-characters': (_: None) => 'use up to 40 letters, digits, hyphens and points',
   'id-of-javascript': (_: None) => 'choose another id: JavaScript keeps this one for itself',
+  'languages-none': (_: None) => 'write the text in one language at least: “en”, “de” or “es”',
   'name-empty': (_: None) => 'write a name',
   'name-long': ({ most }: { readonly most: number }) => `keep the name below ${most} characters`,
   'sentence-empty': (_: None) => 'write a sentence',

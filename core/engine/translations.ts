@@ -1,0 +1,62 @@
+import { z } from 'zod'
+import { languages, type Language } from '../words/index.ts'
+import { advise } from './advice.ts'
+
+type ByLanguage = { readonly [Each in Language]?: string | undefined }
+
+/** A text of a spec that its file has in more than one language, until `inLanguage` takes one of them. */
+class Translations {
+  readonly #texts: ByLanguage
+
+  constructor(texts: ByLanguage) {
+    this.#texts = texts
+  }
+
+  /** In this language, else in the first of the program's that there is. */
+  in(language: Language): string {
+    const texts = this.#texts
+    const [first] = languages.flatMap((each) => texts[each] ?? [])
+    return texts[language] ?? first ?? ''
+  }
+}
+
+/**
+ * A text that may be written once, or once for each of some languages: `"Crankcase"`, `{ "en": "Crankcase", "de": "Kurbelgehäuse" }`.
+ * What it gives is a text as soon as `inLanguage` has been over the whole that it is a part of, which `readSpec` sees to; nothing
+ * else may look at it before.
+ */
+export function translated(text: z.ZodType<string, string>): z.ZodType<string, string | ByLanguage> {
+  const each = text.optional()
+  const byLanguage = z
+    .strictObject({ en: each, de: each, es: each } satisfies Record<Language, unknown>)
+    .refine((texts) => Object.keys(texts).length > 0, advise('languages-none'))
+    .transform((texts) => new Translations(texts))
+  const either = z.union([text, byLanguage], { error: advise('write-kind', { kind: 'string' }) })
+  return either as unknown as z.ZodType<string, string | ByLanguage>
+}
+
+/** The same value with each text in this language; a part without translations is given as it is. */
+export function inLanguage<Value>(language: Language, value: Value): Value {
+  return taken(language, value) as Value
+}
+
+function taken(language: Language, value: unknown): unknown {
+  if (typeof value !== 'object' || value === null) return value
+  if (value instanceof Translations) return value.in(language)
+  if (Array.isArray(value)) {
+    const parts = value.map((each: unknown) => taken(language, each))
+    return parts.some((each, index) => each !== value[index]) ? parts : value
+  }
+  const entries = Object.entries(value)
+  const parts = entries.map(([key, each]): [string, unknown] => [key, taken(language, each)])
+  return parts.some(([, each], index) => each !== entries[index]?.[1]) ? Object.fromEntries(parts) : value
+}
+
+/** A text as the file has it, or the first of its translations: for the place of a fault, before the file is known to be read. */
+export function anyText(written: unknown): string | null {
+  if (typeof written === 'string') return written
+  if (typeof written !== 'object' || written === null || Array.isArray(written)) return null
+  const texts = written as Readonly<Record<string, unknown>>
+  const [first] = languages.flatMap((each) => (typeof texts[each] === 'string' ? [texts[each]] : []))
+  return first ?? null
+}

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { readSpec } from '../../../core/engine/index.ts'
+import { auditLines, demoDraft, named, nth, readAfter, type Draft } from './demo.ts'
+
+function translatedDraft(): Draft {
+  const draft = demoDraft('skerry-3')
+  nth(draft.steps, 0).name = { en: 'Note marks', de: 'Zeichen notieren' }
+  nth(draft.case.faces, 0).name = { es: 'Plano de unión', de: 'Trennfläche' }
+  draft.cautions[0]!.text = { en: 'Mind the crank.', es: 'Cuidado con el cigüeñal.' }
+  return draft
+}
+
+function readIn(language: 'en' | 'de' | 'es') {
+  const read = readSpec(JSON.stringify(translatedDraft()), language)
+  if (!read.ok) throw new Error(read.problems.map(({ code }) => code).join())
+  const { steps, case: engineCase, cautions } = read.spec
+  return [nth(steps, 0).name, nth(engineCase.faces, 0).name, nth(cautions, 0).text]
+}
+
+describe('a spec with texts in several languages', () => {
+  it.each([
+    ['en', ['Note marks', 'Trennfläche', 'Mind the crank.']],
+    ['de', ['Zeichen notieren', 'Trennfläche', 'Mind the crank.']],
+    ['es', ['Note marks', 'Plano de unión', 'Cuidado con el cigüeñal.']],
+  ] as const)('is read in %s, and in a language that it has where it lacks that one', (language, texts) => {
+    expect(readIn(language)).toEqual(texts)
+  })
+
+  it('is the same engine in each', () => {
+    const text = JSON.stringify(translatedDraft())
+    const [one, other] = (['en', 'es'] as const).map((language) => readSpec(text, language))
+    if (!one?.ok || !other?.ok) throw new Error('both are read')
+    expect(other.spec.fasteners.map(({ id, at }) => [id, at])).toEqual(
+      one.spec.fasteners.map(({ id, at }) => [id, at]),
+    )
+    expect(auditLines(one.spec)).toEqual(auditLines(other.spec))
+  })
+
+  it.each<[string, unknown, string]>([
+    ['an empty text', { en: 'Mains', de: ' ' }, '“name”, “de” is “ ”. Write a name.'],
+    ['something else than a text', { en: 'Mains', de: 3 }, '“name”, “de” is 3. Write a text in quotes.'],
+    [
+      'a language that is not known',
+      { en: 'Mains', fr: 'Paliers' },
+      '“name” has “fr”, which no spec has there.',
+    ],
+    ['no language at all', {}, 'Write the text in one language at least: “en”, “de” or “es”.'],
+    ['a number', 4, '“name” is 4. Write a text in quotes.'],
+    ['a list', ['Mains'], 'spec-part-wrong fits[0].name: '],
+    ['nothing', undefined, 'spec-part-missing fits[0].name: '],
+  ])('is refused with its place where a name is %s', (_, name, start) => {
+    const lines = readAfter('skerry-3', (spec) => Object.assign(nth(spec.fits, 0), { name }))
+    expect(lines).toHaveLength(1)
+    expect(lines[0]).toContain(start)
+  })
+
+  it('has ids and values only once', () => {
+    expect(
+      readAfter('skerry-3', (spec) => {
+        Object.assign(named(spec.fits, 'mains'), { id: { en: 'mains' } })
+        Object.assign(spec.case, { bore: { en: '76 mm', de: '78 mm' } })
+      }).map((line) => line.split(':')[0]),
+    ).toEqual(expect.arrayContaining(['spec-part-wrong case.bore', 'spec-part-wrong fits[0].id']))
+  })
+})
