@@ -14,7 +14,7 @@ import { expect, test } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 
 const specs = new Map<string, EngineSpec>()
-for (const id of ['tarn-4', 'holm-2']) {
+for (const id of ['rill-5', 'holm-2']) {
   const read = readSpec(await readFile(`specs/${id}.json`, 'utf8'))
   if (!read.ok) throw new Error(`${id} cannot be read`)
   specs.set(id, read.spec)
@@ -22,7 +22,7 @@ for (const id of ['tarn-4', 'holm-2']) {
 const specOf = (id: string) => specs.get(id)!
 const faceName = ({ case: { faces } }: EngineSpec, face: string) => faces.find(({ id }) => id === face)!.name
 
-const engine = 'tarn-4'
+const engine = 'rill-5'
 const spec = specOf(engine)
 const texts = en.practice.fault
 

@@ -84,7 +84,7 @@ describe('turning the crank, at most 3.5 N·m', () => {
   })
 
   it('stands on what was done before it: rods that are loosened ask for that reading to be void first', () => {
-    const shop = shopAt('sump-bead')
+    const shop = shopAt('timing')
     const loosen = {
       type: 'loosen-fastener',
       procedure: 'rods',

@@ -63,10 +63,12 @@ describe('a finished build with one thing wrong', () => {
       'shells-swapped',
       'bead-over-passage',
       'cap-turned',
+      'gaps-in-line',
     ])
+    expect(faultKindsOf(demo('fen-1'))).not.toContain('gaps-in-line')
     // A tunnel case has no caps, and its one bead runs where no oil way is.
     expect(faultKindsOf(demo('holm-2'))).toContain('gaps-in-line')
-    expect(faultKindsOf(demo('quay-3'))).toEqual(['missed-pull', 'shells-swapped'])
+    expect(faultKindsOf(demo('quay-3'))).toEqual(['missed-pull', 'shells-swapped', 'gaps-in-line'])
   })
 
   it('has a missed pull, and a turned cap where there are caps, on an engine without a chart or a bead', () => {
