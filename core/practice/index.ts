@@ -10,7 +10,7 @@ export { dailySet, drillMinutes, missingPractice } from './progress/daily-set.ts
 export type { DrillOf, MissingPractice } from './progress/daily-set.ts'
 export { dryRunErrors } from './dry-run-errors.ts'
 export { drillsOf, seedOf } from './drills.ts'
-export { finishedBuild } from './fault/finished-build.ts'
+export { finishedBuild } from './finished/finished-build.ts'
 export { faceOf } from './face-of.ts'
 export { countsText } from './measure/gauge-unit.ts'
 export { micrometers, rangeText } from './measure/micrometer.ts'

@@ -5,7 +5,7 @@ import { plannedIn } from '../../tightening/index.ts'
 import type { Words } from '../../words/index.ts'
 import { faultKindsOf, spoil, type BuildFault, type FaultyBuild } from './build-fault.ts'
 import { Chance } from '../chance.ts'
-import { finishedBuild } from './finished-build.ts'
+import { finishedBuild } from '../finished/finished-build.ts'
 import type { Tally } from '../round.ts'
 
 /** Finished builds of one engine, each with one thing wrong. At least one. */

@@ -4,36 +4,14 @@ import {
   askedRings,
   placeRounds,
   currentStep,
-  decide,
-  emptyBuild,
-  evolve,
   halfKey,
-  startBuild,
   unaccounted,
   type BuildCommand,
-  type BuildEvent,
   type BuildState,
   type MeasureStep,
-  type RecordedEvent,
 } from '../../builds/index.ts'
-import {
-  middleOf,
-  type EngineSpec,
-  type Fit,
-  type Pass,
-  type Step,
-  type Turning,
-} from '../../engine/index.ts'
-import { done, refused, type Outcome } from '../../problem/index.ts'
-import {
-  formatNumber,
-  half,
-  inMillimetres,
-  newtonMetres,
-  sum,
-  torqueIn,
-  type Torque,
-} from '../../quantity/index.ts'
+import type { EngineSpec, Fit, Pass, Step, Turning } from '../../engine/index.ts'
+import { formatNumber, inMillimetres, newtonMetres, torqueIn, type Torque } from '../../quantity/index.ts'
 import {
   nextPull,
   plannedPulls,
@@ -45,62 +23,13 @@ import {
 } from '../../tightening/index.ts'
 import type { Chance } from '../chance.ts'
 import { chartAnswers } from '../chart-drill.ts'
-
-/** No build has more entries: what goes on for longer comes to no end. */
-const mostEntries = 50_000
-const beganAt = '2026-01-05T07:00:00.000Z'
-/** Between two entries, unless a sealant would be over its open time. */
-const usualPauseMs = 20_000
-
-/**
- * A build of the engine done right to its last entry: marks drawn by chance with the shells that belong to them, every reading
- * on its target, every check good, each joint closed within the open time of its sealant. Nobody did it: it is kept nowhere,
- * and its hashes are zeros. Refuses what `startBuild` and `decide` refuse.
- */
-export function finishedBuild(
-  spec: EngineSpec,
-  chance: Chance,
-  person: string,
-): Outcome<readonly RecordedEvent[]> {
-  const started = startBuild(spec, { name: spec.name, serial: '', person, specSha256: noHash })
-  if (!started.ok) return started
-  const entries: RecordedEvent[] = []
-  let state = emptyBuild
-  const pauseMs = pauseFor(spec)
-  const add = (event: BuildEvent) => {
-    const seq = entries.length + 1
-    const at = new Date(Date.parse(beganAt) + seq * pauseMs).toISOString()
-    const entry = { seq, at, person, event, hash: noHash }
-    entries.push(entry)
-    state = evolve(state, entry)
-  }
-  add(started.value)
-  const marks = new Map(
-    spec.fits.map((fit) => [fit.id, fit.positions.map((at) => someMarks(fit, at, chance))]),
-  )
-  while (!state.finished) {
-    const decided = decide(spec, state, commandFor(spec, state, marks), null)
-    if (!decided.ok) return decided
-    for (const event of decided.value) add(event)
-    if (decided.value.length === 0 || entries.length > mostEntries)
-      return refused('steps-left', { first: currentStep(spec, state)?.name ?? spec.name })
-  }
-  return done(entries)
-}
-
-const noHash = '0'.repeat(64)
-
-function pauseFor({ beads, procedures, steps }: EngineSpec): number {
-  const openMs = Math.min(...beads.map(({ openTimeMinutes }) => openTimeMinutes * 60_000))
-  const pulls = procedures.reduce((all, procedure) => all + plannedPulls(procedure).length, steps.length)
-  return Math.min(usualPauseMs, Math.floor(openMs / (2 * pulls)))
-}
+import type { Manner } from './manner.ts'
 
 interface BothMarks {
   readonly housing: string
   readonly journal: string
 }
-type MarksByFit = ReadonlyMap<string, readonly BothMarks[]>
+export type MarksByFit = ReadonlyMap<string, readonly BothMarks[]>
 
 /** Marks of one bearing for which there are shells inside the limits; by the chart where it says anything. */
 function someMarks(fit: Fit, position: string, chance: Chance): BothMarks {
@@ -123,7 +52,18 @@ function someMarks(fit: Fit, position: string, chance: Chance): BothMarks {
   )
 }
 
-function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): BuildCommand {
+/** Marks for the whole engine, drawn by chance, with shells that belong to them. */
+export function marksOf({ fits }: EngineSpec, chance: Chance): MarksByFit {
+  return new Map(fits.map((fit) => [fit.id, fit.positions.map((at) => someMarks(fit, at, chance))]))
+}
+
+/** What is next for a person who does everything right. */
+export function rightCommand(
+  spec: EngineSpec,
+  state: BuildState,
+  marks: MarksByFit,
+  manner: Manner,
+): BuildCommand {
   const step = currentStep(spec, state)
   if (step === null) return { type: 'finish-build' }
   switch (step.kind) {
@@ -146,9 +86,8 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
     case 'lay-bead':
       return { type: 'lay-bead', step: step.id }
     case 'check': {
-      const { reading } = step
-      const middle = reading && `${formatNumber(inMillimetres(half(sum(reading.least, reading.most))), 3)} mm`
-      return { type: 'answer-check', step: step.id, good: true, reading: middle ?? null, note: '' }
+      const reading = step.reading === undefined ? null : manner.measures(step.reading)
+      return { type: 'answer-check', step: step.id, good: true, reading, note: '' }
     }
     case 'lubricate':
     case 'clean':
@@ -158,10 +97,10 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
     case 'note': {
       const open = placeRounds(state, step).find(({ done }) => done === null)!
       const ofPlace = { step: step.id, place: open.place.id, round: open.round }
-      return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? step.name : '' }
+      return { type: 'do-place', ...ofPlace, note: step.kind === 'note' ? manner.notes(step) : '' }
     }
     case 'photo':
-      return { type: 'skip-photo', step: step.id, reason: step.name }
+      return { type: 'skip-photo', step: step.id, reason: manner.withoutPhoto(step) }
     case 'turn':
       return {
         type: 'turn-crank',
@@ -172,41 +111,42 @@ function commandFor(spec: EngineSpec, state: BuildState, marks: MarksByFit): Bui
       }
     case 'measure-limits':
     case 'measure-rings':
-      return readingFor(spec, state, step)
+      return readingFor(spec, state, step, manner)
     case 'fit-rings': {
       const open = askedRings(spec, state, step).find(({ fitted }) => fitted === null)
       return { type: 'fit-rings', step: step.id, cylinder: open?.piston.cylinder ?? 0, others: [] }
     }
     case 'count':
-      return countFor(spec, state, step)
+      return countFor(spec, state, step, manner)
     case 'run-procedure':
-      return pullFor(spec, state, step)
+      return pullFor(spec, state, step, manner)
     default:
       return step satisfies never
   }
 }
 
-/** The next place reads the middle of its limits, or the one it has. */
-function readingFor(spec: EngineSpec, state: BuildState, step: MeasureStep): BuildCommand {
+/** The next place reads what it should. */
+function readingFor(spec: EngineSpec, state: BuildState, step: MeasureStep, manner: Manner): BuildCommand {
   const open = askedPlaces(spec, state, step).find(({ settled }) => !settled)
-  const middle = middleOf(open?.measure.new ?? {})
-  const typed = middle === null ? '' : `${formatNumber(inMillimetres(middle), 3)} mm`
   const place = { step: step.id, measure: open?.measure.id ?? '', at: open?.at ?? '' }
-  return { type: 'measure-limit', ...place, typed }
+  return { type: 'measure-limit', ...place, typed: manner.measures(open?.measure.new ?? {}) }
 }
 
-/** Ticks what the parts list still has open, as new, and counts it then. */
-function countFor(spec: EngineSpec, state: BuildState, { id }: Step): BuildCommand {
+/** Ticks what the parts list still has open, and counts it then. */
+function countFor(spec: EngineSpec, state: BuildState, { id }: Step, manner: Manner): BuildCommand {
   const [open] = unaccounted(spec, state)
   if (open === undefined) return { type: 'count-parts', step: id }
+  const condition = manner.usesAgain(open.part) ? ('used-again' as const) : ('new' as const)
+  const before = condition === 'used-again' ? { before: 1 } : {}
   const ticked = { step: open.step.id, part: open.part.id, count: open.left }
-  return { type: 'tick-parts', ...ticked, condition: 'new', reason: '', number: '' }
+  return { type: 'tick-parts', ...ticked, condition, ...before, reason: '', number: '' }
 }
 
 function pullFor(
   spec: EngineSpec,
   state: BuildState,
   step: Extract<Step, { kind: 'run-procedure' }>,
+  manner: Manner,
 ): BuildCommand {
   const { procedure: id } = step
   const procedure = spec.procedures.find((each) => each.id === id)
@@ -233,8 +173,8 @@ function pullFor(
   return {
     ...{ type: 'pull', procedure: id, ...next },
     reading:
-      window === null ? null : onTarget(spec, window.kind === 'torque' ? onTop(window) : window, before),
-    ...(torque !== undefined && { torque: onTarget(spec, onTop(torque), before) }),
+      window === null ? null : shown(spec, window.kind === 'torque' ? onTop(window) : window, before, manner),
+    ...(torque !== undefined && { torque: shown(spec, onTop(torque), before, manner) }),
     ...(running !== null && { running: { typed: running.toFixed(3), unit: 'N·m' as const } }),
     ...(seconds !== null && { waited: { seconds, shortened: null } }),
     ...{ moved: false, outOfOrder: null },
@@ -270,13 +210,13 @@ function turnedSo(spec: EngineSpec, { least, unit }: Turning): string {
   return `${formatNumber(torqueIn(torque, unit), 4)} ${unit}`
 }
 
-/** What the instrument shows where the target is met. */
-function onTarget(spec: EngineSpec, window: AcceptanceWindow, before: number) {
+/** What the instrument shows. */
+function shown(spec: EngineSpec, window: AcceptanceWindow, before: number, manner: Manner) {
   switch (window.kind) {
     case 'angle':
-      return { typed: window.target.toFixed(3), unit: '°' } as const
+      return { typed: manner.pulls({ ...window, unit: '°' }), unit: '°' } as const
     case 'torque':
-      return { typed: window.target.toFixed(3), unit: 'N·m' } as const
+      return { typed: manner.pulls({ ...window, unit: 'N·m' }), unit: 'N·m' } as const
     case 'length': {
       const from = window.of === 'stretch' ? before : 0
       return { typed: String(from + inMillimetres(window.most)), unit: 'mm' } as const
