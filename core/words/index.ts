@@ -14,4 +14,11 @@ export type { RichText } from './rich.ts'
  * Facts are numbers, identifiers, enumerations and what people typed, never texts of the program. English is the
  * pattern; another language is a table of this type.
  */
-export type Words = typeof en
+export type Words = Table<typeof en>
+
+/** The same table in any language: the type of a function that chooses one of several texts has none of them in it. */
+type Table<Part> = Part extends (...facts: infer Facts) => infer Text
+  ? (...facts: Facts) => Text extends string ? string : Text
+  : Part extends string
+    ? string
+    : { readonly [Name in keyof Part]: Table<Part[Name]> }

@@ -1,21 +1,11 @@
-const halves = { upper: 'upper', lower: 'lower', left: 'left', right: 'right' }
+import { halvesIn, type HalfName, type Split } from '../formats/index.ts'
 
-/** How a half of a bearing is called. */
-export type HalfName = keyof typeof halves
-/** How the housing of a bearing is split. */
-export type Split = 'upper-lower' | 'left-right'
-/** The grades of the two halves of one bearing. Of a left and a right half, the left one stands as `upper`. */
-export interface OfPair {
-  readonly split: Split
-  readonly upper: string
-  readonly lower: string
-}
+const halves = { upper: 'upper', lower: 'lower', left: 'left', right: 'right' } satisfies Record<
+  HalfName,
+  string
+>
 
-/** The two halves of a bearing, the one that stands as `upper` in specs and entries first. */
-const names: Readonly<Record<Split, readonly [HalfName, HalfName]>> = {
-  'upper-lower': ['upper', 'lower'],
-  'left-right': ['left', 'right'],
-}
+export const { namesOf, pairText } = halvesIn(halves)
 
 /** The halves of a bearing and of two at once, wherever they are named. */
 export const halfWords = {
@@ -24,15 +14,4 @@ export const halfWords = {
     'upper-lower': `${halves.upper} or ${halves.lower}`,
     'left-right': `${halves.left} or ${halves.right}`,
   } satisfies Record<Split, string>,
-}
-
-/** `upper K, lower M`, or with another text between the two. */
-export function pairText({ split, upper, lower }: OfPair, between = ', '): string {
-  const [first, second] = namesOf(split)
-  return `${first} ${upper}${between}${second} ${lower}`
-}
-
-export function namesOf(split: Split): readonly [first: string, second: string] {
-  const [first, second] = names[split]
-  return [halves[first], halves[second]]
 }

@@ -10,6 +10,8 @@ const sources: readonly Source[] = ['core', 'electron', 'renderer']
   .flatMap((folder) => readdirSync(join(root, folder), { recursive: true, withFileTypes: true }))
   .filter((entry) => entry.isFile() && /\.(ts|mjs|svelte)$/.test(entry.name))
   .map((entry) => join(entry.parentPath, entry.name))
+  // The other languages use the same texts again.
+  .filter((path) => !/core\/words\/[a-z]{2}\//.test(path) || path.includes('core/words/en/'))
   .map((path) => ({
     text: readFileSync(path, 'utf8'),
     isTable: path.startsWith(join(root, 'core/words/en')),

@@ -1,4 +1,4 @@
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 /** What `npm run audit` prints about engine specs. */
 export const auditReport = {

@@ -1,4 +1,5 @@
-import { pairText, type OfPair } from '../halves.ts'
+import type { OfPair } from '../../formats/index.ts'
+import { pairText } from '../halves.ts'
 
 export interface OfMarks {
   readonly housing: string

@@ -1,6 +1,7 @@
 import { clearance } from './clearance.ts'
 import { engineParts } from '../engine-parts.ts'
-import { pairText, type HalfName, type OfPair } from '../halves.ts'
+import type { HalfName, OfPair } from '../../formats/index.ts'
+import { pairText } from '../halves.ts'
 import { measuring } from './measuring.ts'
 import { trayForm } from './tray-form.ts'
 

@@ -1,6 +1,6 @@
 import { engineParts } from '../engine-parts.ts'
-import { capital } from '../formats/capital.ts'
-import { namesOf, type HalfName, type Split } from '../halves.ts'
+import { capital, type HalfName, type Split } from '../../formats/index.ts'
+import { namesOf } from '../halves.ts'
 
 export interface OfCompartment {
   readonly grade: string

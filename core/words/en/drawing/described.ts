@@ -1,4 +1,4 @@
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 import { engineParts } from '../engine-parts.ts'
 
 export interface Measured {

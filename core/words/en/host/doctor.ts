@@ -1,7 +1,6 @@
 import type { PhraseText } from '../../phrase.ts'
 import type { ReasonText } from '../../reason.ts'
-import { fixed } from '../formats/amounts.ts'
-import { counted } from '../formats/counted.ts'
+import { counted, fixed } from '../formats.ts'
 
 const subjects = {
   program: 'program',

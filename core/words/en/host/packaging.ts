@@ -1,4 +1,4 @@
-import { fixed } from '../formats/amounts.ts'
+import { fixed } from '../formats.ts'
 
 /** What `npm run package` writes into the packages, and says on the terminal. */
 export const packaging = {

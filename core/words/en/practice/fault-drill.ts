@@ -1,5 +1,5 @@
 import type { RichText } from '../../rich.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 /** The one thing that is wrong with a finished build. */
 export const faultDrill = {

@@ -2,7 +2,8 @@ import type { RichText } from '../../rich.ts'
 import { faultDrill } from './fault-drill.ts'
 import { measureDrill } from './measure-drill.ts'
 import { mirrorDrill } from './mirror-drill.ts'
-import { namesOf, type Split } from '../halves.ts'
+import type { Split } from '../../formats/index.ts'
+import { namesOf } from '../halves.ts'
 
 const names = {
   order: 'Order',

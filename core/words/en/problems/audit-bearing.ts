@@ -1,5 +1,6 @@
 import type { AmountText } from '../../amount.ts'
-import { pairText, type OfPair } from '../halves.ts'
+import type { OfPair } from '../../formats/index.ts'
+import { pairText } from '../halves.ts'
 import type { At, OfFit } from './audit.ts'
 
 export interface OfUndersizeWall extends OfFit {

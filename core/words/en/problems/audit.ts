@@ -1,6 +1,6 @@
 import type { AmountText } from '../../amount.ts'
 import type { PhraseText } from '../../phrase.ts'
-import { capital } from '../formats/capital.ts'
+import { capital } from '../../formats/index.ts'
 import type { OfProcedure } from './audit-tightening.ts'
 
 export interface OfFit {

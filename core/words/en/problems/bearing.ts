@@ -1,5 +1,6 @@
 import type { AmountText } from '../../amount.ts'
-import { pairText, type OfPair } from '../halves.ts'
+import type { OfPair } from '../../formats/index.ts'
+import { pairText } from '../halves.ts'
 
 export interface At {
   /** The saddle, rod or bearing; the fit's name where it is about all of them. */

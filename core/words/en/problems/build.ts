@@ -1,5 +1,6 @@
 import { engineParts } from '../engine-parts.ts'
-import { pairText, type HalfName, type OfPair } from '../halves.ts'
+import type { HalfName, OfPair } from '../../formats/index.ts'
+import { pairText } from '../halves.ts'
 
 export interface OfStep {
   /** The step's name. */

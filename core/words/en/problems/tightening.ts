@@ -1,6 +1,6 @@
 import type { AmountText } from '../../amount.ts'
 import type { PhraseText } from '../../phrase.ts'
-import { clock } from '../formats/durations.ts'
+import { clock } from '../../formats/index.ts'
 import { turningLimits, type TurningLimits } from '../steps/turning.ts'
 import { reasonText, type ReasonFor } from './reason-for.ts'
 

@@ -1,4 +1,4 @@
-import { fixed } from '../formats/amounts.ts'
+import { fixed, plain } from '../formats.ts'
 
 export interface OfInstrument {
   readonly name: string
@@ -60,7 +60,7 @@ export const instruments = {
     readonly deviation: number
     readonly unit: string
     readonly isShare: boolean
-  }) => (isShare ? `may be off by ±${fixed(deviation, 1)} %` : `may be off by ±${deviation} ${unit}`),
+  }) => (isShare ? `may be off by ±${fixed(deviation, 1)} %` : `may be off by ±${plain(deviation)} ${unit}`),
   deviationUnknown: 'nobody has noted how far it may be off',
   calibrated: ({ on }: { readonly on: string }) => `calibrated on ${on}`,
   calibrationOld: ({ on }: { readonly on: string }) =>

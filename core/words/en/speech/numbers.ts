@@ -1,4 +1,5 @@
 import type { Amount } from '../../amount.ts'
+import { digitsOf, digitsSaid } from '../../formats/index.ts'
 
 const small = [
   ...[
@@ -54,14 +55,12 @@ function whole(digits: string): string {
 }
 
 /** A number with its unit as it is said: `twenty-four newton metres`, `zero point zero five millimetres`. */
-export function spokenAmount({ amount, decimals, isShort, unit }: Amount): string {
-  const written = Math.abs(amount).toFixed(decimals)
-  const [digits = '0', fraction = ''] = (
-    isShort && decimals > 0 ? written.replace(/\.?0+$/, '') : written
-  ).split('.')
-  const sign = amount < 0 && /[1-9]/.test(written) ? 'minus ' : ''
+export function spokenAmount(said: Amount): string {
+  const { isNegative, digits, fraction } = digitsOf(said)
+  const sign = isNegative ? 'minus ' : ''
   const decimalsSaid =
     fraction === '' ? '' : ` point ${[...fraction].map((digit) => small[Number(digit)]).join(' ')}`
+  const { unit } = said
   const number = `${sign}${whole(digits)}${decimalsSaid}`
   const [one, several] = units[unit] ?? [unit, unit]
   if (unit === '') return number
@@ -70,8 +69,5 @@ export function spokenAmount({ amount, decimals, isShort, unit }: Amount): strin
 
 /** The number that stands beside a fastener, which may have letters: `6` is six, `A12` is A twelve. */
 export function spokenName(name: string): string {
-  return name
-    .replace(/\d+/g, (digits) => ` ${whole(digits)} `)
-    .replace(/\s+/g, ' ')
-    .trim()
+  return digitsSaid(name, whole)
 }

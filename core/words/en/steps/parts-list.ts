@@ -1,5 +1,5 @@
 import type { RichText } from '../../rich.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 export interface OfPart {
   readonly name: string

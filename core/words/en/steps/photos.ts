@@ -1,4 +1,4 @@
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 export interface OfPhoto {
   /** Counted from 1; null for a photo of the finished build. */

@@ -1,6 +1,6 @@
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 import { engineParts } from '../engine-parts.ts'
-import type { HalfName } from '../halves.ts'
+import type { HalfName } from '../../formats/index.ts'
 import { patterns } from '../window/parts.ts'
 
 export interface OfHalf {

@@ -1,5 +1,5 @@
 import type { RichText } from '../../rich.ts'
-import { clock } from '../formats/durations.ts'
+import { clock } from '../../formats/index.ts'
 import { passes, type StepOfPass } from './passes.ts'
 import { wrenchForPull } from './wrench-for-pull.ts'
 import { turnByAngle } from './turn-by-angle.ts'

@@ -1,6 +1,7 @@
 import type { RichText } from '../../rich.ts'
-import { counted } from '../formats/counted.ts'
-import { pairText, type Split } from '../halves.ts'
+import { counted } from '../formats.ts'
+import type { Split } from '../../formats/index.ts'
+import { pairText } from '../halves.ts'
 
 /** A build, as it is named on paper. */
 export interface Named {

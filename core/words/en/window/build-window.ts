@@ -1,4 +1,4 @@
-import { fixed } from '../formats/amounts.ts'
+import { fixed } from '../formats.ts'
 
 export interface OfStep {
   /** Counted from 1. */

@@ -1,4 +1,4 @@
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 export interface NextPull {
   /** As on the drawing; null for what is done between passes. */

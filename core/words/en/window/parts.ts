@@ -1,4 +1,4 @@
-import { minutesAndSeconds } from '../formats/durations.ts'
+import { minutesAndSeconds } from '../../formats/index.ts'
 /** How an area is filled, so that colour is never alone. */
 export const patterns = {
   plain: 'plain',

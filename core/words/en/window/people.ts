@@ -1,4 +1,5 @@
-import { pairText, type Split } from '../halves.ts'
+import type { Split } from '../../formats/index.ts'
+import { pairText } from '../halves.ts'
 
 const flags = { under: 'under', over: 'over', moved: 'moved', problem: 'problem' }
 const roles = { mechanic: 'mechanic', apprentice: 'apprentice' }

@@ -1,6 +1,6 @@
 import type { ReasonText } from '../../reason.ts'
 import type { RichText } from '../../rich.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 const builds = (count: number) => counted(count, 'build', 'builds')
 const entries = (count: number) => counted(count, 'entry', 'entries')

@@ -1,4 +1,4 @@
-import { fixed } from '../formats/amounts.ts'
+import { fixed } from '../formats.ts'
 
 /** How fine the screen is. */
 export interface Fineness {

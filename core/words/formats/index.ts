@@ -1,0 +1,7 @@
+export { capital } from './capital.ts'
+export { countingIn } from './counting.ts'
+export { digitsOf, digitsSaid, type Digits } from './digits.ts'
+export { clock, minutesAndSeconds } from './durations.ts'
+export { halvesIn, type HalfName, type OfPair, type Split } from './halves.ts'
+export { listsOf, type Lists } from './lists.ts'
+export { numbersOf, type Numbers } from './numbers.ts'
