@@ -21,12 +21,10 @@ export function halvesIn(halves: Readonly<Record<HalfName, string>>) {
     const [first, second] = names[split]
     return [halves[first], halves[second]]
   }
-  return {
-    namesOf,
-    /** `upper K, lower M`, or with another text between the two. */
-    pairText({ split, upper, lower }: OfPair, between = ', '): string {
-      const [first, second] = namesOf(split)
-      return `${first} ${upper}${between}${second} ${lower}`
-    },
+  /** `upper K, lower M`, or with another text between the two. */
+  const pairText = ({ split, upper, lower }: OfPair, between = ', '): string => {
+    const [first, second] = namesOf(split)
+    return `${first} ${upper}${between}${second} ${lower}`
   }
+  return { namesOf, pairText }
 }

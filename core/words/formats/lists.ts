@@ -1,7 +1,7 @@
 /** How a language puts several names into a sentence: `1, 2 and 3`, `1, 2 or 3`. */
 export interface Lists {
-  and(texts: readonly string[]): string
-  or(texts: readonly string[]): string
+  readonly and: (texts: readonly string[]) => string
+  readonly or: (texts: readonly string[]) => string
 }
 
 export function listsOf(locale: string): Lists {

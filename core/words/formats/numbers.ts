@@ -3,11 +3,11 @@ import type { Amount } from '../amount.ts'
 /** How a language writes numbers: its decimal mark and digits, never grouped. */
 export interface Numbers {
   /** A number with its unit, on one line with it. */
-  amount(amount: Amount): string
+  readonly amount: (amount: Amount) => string
   /** A number with exactly so many decimals. */
-  fixed(value: number, decimals: number, unit?: string): string
+  readonly fixed: (value: number, decimals: number, unit?: string) => string
   /** A number with as many decimals as it has. */
-  plain(value: number): string
+  readonly plain: (value: number) => string
 }
 
 export function numbersOf(locale: string): Numbers {
