@@ -1,4 +1,5 @@
 import { en } from './en/index.ts'
+import type { Table } from './table.ts'
 
 export { en }
 export { isLanguage, languageNames, languageOf, languages } from './language.ts'
@@ -8,6 +9,7 @@ export type { Amount, AmountText, Span } from './amount.ts'
 export type { PhraseText } from './phrase.ts'
 export type { ReasonText } from './reason.ts'
 export type { RichText } from './rich.ts'
+export type { Table } from './table.ts'
 
 /**
  * The texts of one language: a table for each subject; a message is a text, or a function from its facts to a text.
@@ -15,10 +17,3 @@ export type { RichText } from './rich.ts'
  * pattern; another language is a table of this type.
  */
 export type Words = Table<typeof en>
-
-/** The same table in any language: the type of a function that chooses one of several texts has none of them in it. */
-type Table<Part> = Part extends (...facts: infer Facts) => infer Text
-  ? (...facts: Facts) => Text extends string ? string : Text
-  : Part extends string
-    ? string
-    : { readonly [Name in keyof Part]: Table<Part[Name]> }
