@@ -1,5 +1,7 @@
 import { halvesIn, type HalfName, type Split } from '../formats/index.ts'
 
+export type { HalfName, OfPair, Split } from '../formats/index.ts'
+
 const halves = { upper: 'upper', lower: 'lower', left: 'left', right: 'right' } satisfies Record<
   HalfName,
   string
