@@ -8,6 +8,8 @@ import { auditMeasuring } from './bearings/measuring.ts'
 import { auditThrust } from './bearings/thrust.ts'
 import { auditUndersizes } from './bearings/undersizes.ts'
 import { auditBeads } from './case/beads.ts'
+import { auditCrank } from './case/crank.ts'
+import { auditFaceParts } from './case/face-parts.ts'
 import { auditPositions } from './case/positions.ts'
 import { auditSplit } from './case/split.ts'
 import type { Finding } from './finding.ts'
@@ -34,6 +36,8 @@ const subjects = [
   auditSource,
   auditPositions,
   auditSplit,
+  auditCrank,
+  auditFaceParts,
   auditBands,
   auditDrawn,
   auditUndersizes,

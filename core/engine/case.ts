@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
+import { facePart } from './face-part.ts'
 import { angleText, extentText, idText, lengthText, placeText, shownName, sizeText } from './text.ts'
 
 /**
@@ -45,6 +46,15 @@ export const face = z.strictObject({
   workedFrom: z.enum(['above', 'below']),
   /** Corner points in order; grown from the other parameters when absent. */
   outline: z.array(placeText).min(3, advise('outline-corners')).max(400).optional(),
+  /** What lies between this face and what is put on it, along its edge. */
+  gasket: z
+    .strictObject({
+      /** The part of the list that it is, new each time. */
+      part: idText.optional(),
+      /** How wide it is from the edge inwards. */
+      width: sizeText,
+    })
+    .optional(),
 })
 
 export const dowel = z.strictObject({ id: idText, face: idText, at: placeText, diameter: sizeText })
@@ -79,6 +89,8 @@ export const engineCase = z.strictObject({
   faces: z.array(face).min(1, advise('faces-none')).max(20),
   dowels: z.array(dowel).max(100).default([]),
   oilPassages: z.array(oilPassage).max(100).default([]),
+  /** Seals, plugs, valves and strainers, each in its face. */
+  faceParts: z.array(facePart).max(60).default([]),
 })
 
 export type EngineCase = z.output<typeof engineCase>

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
+import type { FacePart } from './face-part.ts'
 import { idText, sentenceText, shownName, temperatureText } from './text.ts'
 
 /** Steps whose work is done place by place, each ticked by itself. */
@@ -17,6 +18,10 @@ export const placedPictures = [
   'cap-numbers',
   'washer-grooves',
   'seal-lip',
+  'two-piece-seal',
+  'core-plug',
+  'check-valve',
+  'strainer',
   'circlip-gap',
   'circlip-seated',
   'pin-offset',
@@ -34,6 +39,8 @@ export const placed = z.strictObject({
   say: sentenceText,
   /** Unless said, the picture that belongs to the kind of step. */
   picture: z.enum(placedPictures).optional(),
+  /** The seal, plug, valve or strainer that it is about, of the case's list: it is shown on the drawing, its depth beside the picture. */
+  facePart: idText.optional(),
   /** To what the part is warmed first. A person who touches it is told, and the spec has a caution for it. */
   heatTo: temperatureText.optional(),
 })
@@ -53,7 +60,20 @@ const usualPictures: { readonly [Kind in PlacedKind]: PlacedPicture } = {
   note: 'writing',
 }
 
-/** What is drawn for a place. */
-export function pictureOfPlace(kind: PlacedKind, { picture }: Placed): PlacedPicture {
-  return picture ?? usualPictures[kind]
+/** The small picture of the work at such a part, unless a place names another. */
+const pictureOfFacePart: { readonly [Kind in FacePart['kind']]: PlacedPicture } = {
+  seal: 'seal-lip',
+  'two-piece-seal': 'two-piece-seal',
+  plug: 'core-plug',
+  'check-valve': 'check-valve',
+  strainer: 'strainer',
+}
+
+/** What is drawn for a place; `part` is the seal, plug, valve or strainer that it is about. */
+export function pictureOfPlace(
+  kind: PlacedKind,
+  { picture }: Placed,
+  part: Pick<FacePart, 'kind'> | null = null,
+): PlacedPicture {
+  return picture ?? (part === null ? usualPictures[kind] : pictureOfFacePart[part.kind])
 }

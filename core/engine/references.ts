@@ -4,7 +4,7 @@ import { writtenAt } from './in-steps.ts'
 import type { Fit } from './fit.ts'
 import { pathText, placeInFile } from './place.ts'
 import type { EngineSpec } from './schema.ts'
-import type { Step } from './step.ts'
+import { isPlacedStep, type Step } from './step.ts'
 
 type NamedPart = Facts<'spec-reference-dangling'>['what']
 type Path = readonly (string | number)[]
@@ -45,6 +45,11 @@ function references(spec: EngineSpec): readonly Reference[] {
   return [
     ...spec.case.dowels.flatMap((dowel, i) => face(['case', 'dowels', i, 'face'], dowel.face)),
     ...spec.case.oilPassages.flatMap((passage, i) => face(['case', 'oilPassages', i, 'face'], passage.face)),
+    ...spec.case.faceParts.flatMap((part, i) => face(['case', 'faceParts', i, 'face'], part.face)),
+    ...spec.case.faces.flatMap(({ gasket }, i) =>
+      to('part', spec.parts)(['case', 'faces', i, 'gasket', 'part'], gasket?.part),
+    ),
+    ...ofCrank(spec),
     ...spec.fits.flatMap((fit, i) => ofFit(spec, fit, ['fits', i])),
     ...saddle(['endFloat', 'saddle'], spec.endFloat?.saddle),
     ...spec.fasteners.flatMap((one, i) => [
@@ -61,6 +66,16 @@ function references(spec: EngineSpec): readonly Reference[] {
     ),
     ...ofSteps(spec),
     ...spec.cautions.flatMap(({ steps }, i) => each(to('step', spec.steps), ['cautions', i, 'steps'], steps)),
+  ]
+}
+
+function ofCrank({ crank, case: { rods } }: EngineSpec): readonly Reference[] {
+  if (crank === undefined) return []
+  return [
+    ...crank.throws.flatMap((one, i) => each(to('rod', rods), ['crank', 'throws', i, 'rods'], one.rods)),
+    ...crank.counterweights.flatMap((one, i) =>
+      to('throw', crank.throws)(['crank', 'counterweights', i, 'throw'], one.throw),
+    ),
   ]
 }
 
@@ -148,5 +163,8 @@ function ofSteps(spec: EngineSpec): readonly Reference[] {
   return spec.steps.flatMap((step, i) => [
     ...each(refer.step, ['steps', i, 'after'], step.after),
     ...named(step, ['steps', i]),
+    ...(isPlacedStep(step) ? step.places : []).flatMap(({ facePart }, k) =>
+      to('face-part', spec.case.faceParts)(['steps', i, 'places', k, 'facePart'], facePart),
+    ),
   ])
 }

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { advise } from './advice.ts'
 import { capsOf } from './caps.ts'
 import { engineCase } from './case.ts'
+import { crank } from './crank.ts'
 import { signals } from './danger.ts'
 import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
 import { endFloat, fit, sideClearance } from './fit.ts'
@@ -40,6 +41,7 @@ export const engineSpec = z
     revision: shownName,
     source,
     case: engineCase,
+    crank: crank.optional(),
     fits: z.array(fit).max(20),
     endFloat: endFloat.optional(),
     rodSideClearance: sideClearance.optional(),

@@ -19,8 +19,16 @@ const common = {
   secondPerson: z.literal('for-an-apprentice').optional(),
 }
 
+/** Work at a face of the case. */
+const atFace = {
+  ...common,
+  face: idText.optional(),
+  /** What the drawing shows lying in the case: the crank, in the steps in which it lies open to the eye. */
+  shows: z.literal('crank').optional(),
+}
+
 /** Of a step that is done place by place. */
-const byPlace = { ...common, face: idText.optional(), places: placedList }
+const byPlace = { ...atFace, places: placedList }
 
 /** One thing to do on the way from the bare case to the closed and proven one. */
 export const step = z.discriminatedUnion('kind', [
@@ -33,18 +41,16 @@ export const step = z.discriminatedUnion('kind', [
   z.strictObject({ ...common, kind: z.literal('choose-shells'), fit: idText }),
   z.strictObject({ ...common, kind: z.literal('fit-shells'), fit: idText }),
   z.strictObject({
-    ...common,
+    ...atFace,
     kind: z.literal('fit-part'),
     instruction: sentenceText,
-    face: idText.optional(),
   }),
   z.strictObject({ ...common, kind: z.literal('lay-bead'), bead: idText }),
   z.strictObject({ ...common, kind: z.literal('run-procedure'), procedure: idText }),
   /** Measured at several places against limits, each reading by itself. */
   z.strictObject({
-    ...common,
+    ...atFace,
     kind: z.literal('measure-limits'),
-    face: idText.optional(),
     measures: z.array(measure).min(1, advise('measures-none')).max(30),
   }),
   /** Each ring in its bore and groove, against the limits of the set. */
@@ -68,29 +74,26 @@ export const step = z.discriminatedUnion('kind', [
   z.strictObject({ ...byPlace, kind: z.literal('note') }),
   /** A photo of something, before it is covered; where there is no camera, a reason why there is none. */
   z.strictObject({
-    ...common,
+    ...atFace,
     kind: z.literal('photo'),
     /** What is to be seen on it. */
     instruction: sentenceText,
     /** The part of the list that it shows. */
     part: idText.optional(),
-    face: idText.optional(),
   }),
   /** The crank is turned by hand, and what it takes is read where the manual gives limits; else it must turn freely. */
   z.strictObject({
-    ...common,
+    ...atFace,
     kind: z.literal('turn'),
-    face: idText.optional(),
     instruction: sentenceText,
     turning: turning.optional(),
   }),
   /** What is left over is counted: every part of the list is in, or it is said where it is. */
   z.strictObject({ ...common, kind: z.literal('count') }),
   z.strictObject({
-    ...common,
+    ...atFace,
     kind: z.literal('check'),
     instruction: sentenceText,
-    face: idText.optional(),
     /** What the gauge must show; without it the answer is good or not good. */
     reading: z.strictObject({ least: gapText, most: gapText }).optional(),
     /** What the reading is, where the spec has a table or limits for it: the crank's end float, a rod's side clearance. */

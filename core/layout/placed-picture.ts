@@ -1,4 +1,5 @@
-import type { PlacedPicture } from '../engine/index.ts'
+import type { FacePart, PlacedPicture } from '../engine/index.ts'
+import { facePartPictures, type FacePartShown } from './face-part-picture.ts'
 import {
   arc,
   axis,
@@ -13,9 +14,27 @@ import {
   type SmallPicture,
 } from './small-picture.ts'
 
+const nothingSaid: FacePartShown = { depth: null, way: null }
+
 /** The small picture of work at one place, as the person sees it who does it; the nose of the engine is at the left. */
-export function placedPicture(what: PlacedPicture): SmallPicture {
-  return smallPicture(pictures[what]())
+export function placedPicture(what: PlacedPicture, shown: FacePartShown = nothingSaid): SmallPicture {
+  if (!isOfPart(what)) return smallPicture(pictures[what]())
+  const { lines, texts } = facePartPictures[partsShown[what]](shown)
+  return smallPicture(lines, texts)
+}
+
+/** The pictures of parts that sit in a face, which say more of them than their form. */
+const partsShown = {
+  'seal-lip': 'seal',
+  'two-piece-seal': 'two-piece-seal',
+  'core-plug': 'plug',
+  'check-valve': 'check-valve',
+  strainer: 'strainer',
+} as const satisfies Partial<Record<PlacedPicture, FacePart['kind']>>
+type PartPicture = keyof typeof partsShown
+
+function isOfPart(what: PlacedPicture): what is PartPicture {
+  return what in partsShown
 }
 
 const circle = (x: number, y: number, radius: number) => arc(x, y, radius, 0, 2 * Math.PI)
@@ -26,7 +45,7 @@ const drop = (x: number, y: number): PictureLine => ({
   closed: false,
 })
 const stroke = (...points: readonly number[]): PictureLine => ({ role: 'gauge', points, closed: false })
-const pictures: { readonly [What in PlacedPicture]: () => readonly PictureLine[] } = {
+const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => readonly PictureLine[] } = {
   oil: () => [...saddle(), drop(150, 80)],
   dry: () => [...saddle(), drop(150, 80), stroke(124, 84, 176, 42)],
   'oil-way': () => [
@@ -83,13 +102,6 @@ const pictures: { readonly [What in PlacedPicture]: () => readonly PictureLine[]
     metal(box(184, 40, 80, 40)),
     axis(20, 60, 284, 60),
     ...pointer(138, 116, 127, 84),
-  ],
-  'seal-lip': () => [
-    metal(box(60, 84, 200, 30)),
-    metal([110, 20, 200, 20, 200, 34, 126, 34, 126, 60, 168, 80, 160, 84, 110, 62]),
-    edge(circle(160, 66, 6)),
-    ...pointer(284, 60, 206, 60),
-    axis(40, 99, 280, 99),
   ],
   'circlip-gap': () => [
     ...pipe(circle(150, 60, 54), circle(150, 60, 40)),

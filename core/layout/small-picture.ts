@@ -6,15 +6,28 @@ export interface PictureLine {
   readonly closed: boolean
 }
 
+/** A text of a small picture, such as a depth. */
+export interface PictureText {
+  readonly x: number
+  /** The middle of its height. */
+  readonly y: number
+  readonly text: string
+  readonly anchor: 'start' | 'middle' | 'end'
+}
+
 /** A small picture, 300 wide and 120 high. */
 export interface SmallPicture {
   readonly width: number
   readonly height: number
   readonly lines: readonly PictureLine[]
+  readonly texts: readonly PictureText[]
 }
 
-export function smallPicture(lines: readonly PictureLine[]): SmallPicture {
-  return { width: 300, height: 120, lines }
+export function smallPicture(
+  lines: readonly PictureLine[],
+  texts: readonly PictureText[] = [],
+): SmallPicture {
+  return { width: 300, height: 120, lines, texts }
 }
 
 export function metal(points: readonly number[]): PictureLine {

@@ -80,6 +80,9 @@ function auditFace(spec: EngineSpec, face: Face, path: string): readonly Finding
     ...spec.case.oilPassages.flatMap(({ face: id, name, at }, index) =>
       id === face.id ? [{ what: passageCalled(name), at, path: `case.oilPassages[${index}].at` }] : [],
     ),
+    ...spec.case.faceParts.flatMap(({ face: id, name, at }, index) =>
+      id === face.id ? [{ what: facePartCalled(name), at, path: `case.faceParts[${index}].at` }] : [],
+    ),
   ]
   const { outline } = face
   return [
@@ -121,6 +124,16 @@ function collisions(spec: EngineSpec, face: Face): readonly Finding[] {
       ...{ face: id, at, what: dowelCalled(dowel), path: `case.dowels[${index}].at` },
       diameter,
     })),
+    ...spec.case.faceParts.flatMap((part, index) =>
+      'diameter' in part
+        ? [
+            {
+              ...{ face: part.face, at: part.at, what: facePartCalled(part.name) },
+              ...{ path: `case.faceParts[${index}].at`, diameter: part.diameter },
+            },
+          ]
+        : [],
+    ),
   ]
     .filter((disc) => disc.face === face.id)
     .toSorted((a, b) => a.at[0] - b.at[0])
@@ -154,6 +167,10 @@ export function fastenerNumbered(number: string): Phrase {
 
 export function dowelCalled(dowel: string): Phrase {
   return { code: 'dowelCalled', facts: { dowel } }
+}
+
+function facePartCalled(name: string): Phrase {
+  return { code: 'facePartCalled', facts: { name } }
 }
 
 function passageCalled(name: string): Phrase {

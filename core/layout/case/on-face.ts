@@ -5,6 +5,7 @@ import {
   type Dowel,
   type EngineSpec,
   type Face,
+  type FacePart,
   type Fastener,
   type Fit,
   type OilPassage,
@@ -31,6 +32,7 @@ export interface OnFace {
   readonly fasteners: readonly Fastener[]
   readonly dowels: readonly Dowel[]
   readonly oilPassages: readonly OilPassage[]
+  readonly faceParts: readonly FacePart[]
   readonly beads: readonly Bead[]
   readonly bearings: readonly BearingPlace[]
 }
@@ -45,6 +47,7 @@ export function onFace(spec: EngineSpec, faceId: string): OnFace {
     fasteners: spec.fasteners.filter(here),
     dowels: spec.case.dowels.filter(here),
     oilPassages: spec.case.oilPassages.filter(here),
+    faceParts: spec.case.faceParts.filter(here),
     beads: spec.beads.filter(here),
     bearings: bearingsOf(spec, face),
   }

@@ -26,6 +26,9 @@ export function bossesOf(spec: EngineSpec, here: OnFace): readonly Boss[] {
     ...here.fasteners.map(({ group, at: place }) => at(place, (flats.get(group) ?? 12) / Math.sqrt(3) + 2)),
     ...here.dowels.map(({ at: place, diameter }) => at(place, inMillimetres(diameter) / 2 + 3)),
     ...here.oilPassages.flatMap((passage) => corners(areaOf(passage), 5)),
+    ...here.faceParts.flatMap((part) =>
+      'size' in part ? corners(areaOf(part), 3) : [at(part.at, inMillimetres(part.diameter) / 2 + 3)],
+    ),
     ...here.beads.flatMap((bead) =>
       alongBead(bead).map((place) => ({ ...place, radius: inMillimetres(bead.width) / 2 + 4 })),
     ),

@@ -9,8 +9,10 @@ const entries: Readonly<Record<string, string>> = {
   balanceBearings: 'balance bearing',
   beads: 'bead',
   cautions: 'caution',
+  counterweights: 'counterweight',
   chart: 'chart cell',
   dowels: 'dowel',
+  faceParts: 'part',
   faces: 'face',
   fastenerGroups: 'fastener group',
   fasteners: 'fastener',
@@ -29,9 +31,11 @@ const entries: Readonly<Record<string, string>> = {
   rods: 'rod',
   saddles: 'saddle',
   steps: 'step',
+  throws: 'throw',
   undersizes: 'undersize',
   usedIn: 'use',
   washers: 'washer',
+  wheels: 'wheel',
 }
 
 /** One step of the way to a place in a spec: a named part, or an entry of a list by its own name, else by its number. */

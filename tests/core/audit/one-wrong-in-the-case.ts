@@ -3,6 +3,7 @@ import type { OneWrong } from './one-wrong.ts'
 
 const skerry = (change: (spec: Draft) => unknown): OneWrong => ['skerry-3', change]
 const moor = (change: (spec: Draft) => unknown): OneWrong => ['moor-flat-4', change]
+const holm = (change: (spec: Draft) => unknown): OneWrong => ['holm-2', change]
 
 /** Without a step, and nothing that names it. */
 const without = (id: string) =>
@@ -54,6 +55,30 @@ export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   'outside-outline': skerry((spec) => (named(spec.fasteners, 'flange-9').at = ['196 mm', '860 mm'])),
   'far-outside': skerry((spec) => (named(spec.fasteners, 'rod-1').at = ['100 mm', '3100 mm'])),
   'parts-collide': skerry((spec) => (named(spec.case.dowels, 'dowel-1').at = ['98 mm', '86 mm'])),
+  'rod-without-throw': moor(
+    (spec) => spec.crank!.throws.splice(2, 1) && spec.crank!.counterweights!.splice(2, 1),
+  ),
+  'rod-on-two-throws': moor((spec) => nth(spec.crank!.throws, 0).rods.push('B1')),
+  'saddle-within-throw': moor((spec) => {
+    nth(spec.crank!.throws, 1).rods = ['B3']
+    nth(spec.crank!.throws, 0).rods = ['B1', 'B4']
+    nth(spec.crank!.throws, 2).rods = ['B2']
+    spec.crank!.throws.pop()
+    spec.crank!.counterweights!.pop()
+  }),
+  'counterweight-twice': moor(
+    (spec) => (
+      (nth(spec.crank!.counterweights!, 1).throw = 'P3'),
+      (nth(spec.crank!.counterweights!, 1).side = 'nose')
+    ),
+  ),
+  'wheel-over-bearing': moor((spec) => (nth(spec.crank!.wheels!, 0).at = '24 mm')),
+  'crank-not-described': moor((spec) => delete spec.crank),
+  'crank-not-on-face': moor((spec) => Object.assign(named(spec.steps, 'sump-on'), { shows: 'crank' })),
+  'seal-too-small': holm((spec) => Object.assign(nth(spec.case.faceParts!, 0), { shaft: '92 mm' })),
+  'gasket-not-listed': moor((spec) => delete named(spec.case.faces, 'sump').gasket!.part),
+  'gasket-used-again': moor((spec) => (named(spec.parts!, 'sump-gaskets').reuse = { uses: 2 })),
+  'gasket-laid-elsewhere': moor((spec) => (named(spec.case.faces, 'sump').gasket!.part = 'barrel-gaskets')),
   'least-above-most': skerry((spec) => (spec.rodSideClearance = { least: '0.3 mm', most: '0.1 mm' })),
   'limits-said-twice': skerry((spec) =>
     Object.assign(named(spec.steps, 'end-float'), { reading: { least: '0.08 mm', most: '0.25 mm' } }),
@@ -90,7 +115,10 @@ export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   'service-limits-narrower': moor((spec) => (measure(spec, 'skirt').service = { most: '0.05 mm' })),
   'ring-gap-may-close': ringGap({ least: '0 mm', most: '0.5 mm' }),
   'ring-gap-unusual': ringGap({ least: '0.030 mm', most: '0.045 mm' }),
-  'count-without-parts': moor((spec) => delete spec.parts),
+  'count-without-parts': moor((spec) => {
+    delete spec.parts
+    delete named(spec.case.faces, 'sump').gasket
+  }),
   'parts-never-counted': moor((spec) => spec.steps.pop()),
   'part-count-differs': moor((spec) => (named(spec.parts, 'circlips').count = 9)),
   'part-twice-in-step': moor((spec) => {

@@ -19,5 +19,6 @@ export const auditPhrases = {
     `${procedure}, pass ${pass}`,
   fastenerNumbered: ({ number }: { readonly number: string }) => `fastener ${number}`,
   dowelCalled: ({ dowel }: { readonly dowel: string }) => `dowel ${dowel}`,
+  facePartCalled: ({ name }: { readonly name: string }) => `“${name}”`,
   passageCalled: ({ name }: { readonly name: string }) => `“${name}”`,
 }

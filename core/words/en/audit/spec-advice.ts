@@ -65,6 +65,9 @@ export const specAdvice = {
   'colour-digits': (_: None) => 'write the colour as # and six capital hexadecimal digits',
 
   // What an engine has
+  'angle-within-circle': (_: None) => 'give an angle of 0 ° up to, but not including, 360 °',
+  'throws-none': (_: None) => 'a crank needs at least one throw',
+  'throw-without-rods': (_: None) => 'name the rods that run on the pin',
   'outline-corners': (_: None) => 'an outline needs at least three corners',
   'cylinders-none': (_: None) => 'an engine has at least one cylinder',
   'saddles-none': (_: None) => 'a case has at least one saddle',

@@ -128,6 +128,32 @@ export const auditWords = {
   }) =>
     `${group}: ${acrossFlats} across flats is no wider than the thread, ${thread}. Correct one of the two.`,
 
+  // The crank as it is drawn
+  'rod-without-throw': ({ rod }: { rod: string }) =>
+    `Crank: rod ${rod} runs on no throw. Name it at the throw that carries it.`,
+  'rod-on-two-throws': ({ rod, first, second }: { rod: string; first: string; second: string }) =>
+    `Crank: rod ${rod} is named at throw ${first} and again at throw ${second}. A rod runs on one pin: remove one.`,
+  'saddle-within-throw': ({ throw: named, saddle }: { throw: string; saddle: string }) =>
+    `Crank: the rods of throw ${named} lie on both sides of saddle ${saddle}, and no pin goes through a saddle. Correct the rods of the throw.`,
+  'counterweight-twice': ({ throw: named, side }: { throw: string; side: 'nose' | 'drive' }) =>
+    `Crank: the web of throw ${named} towards the ${side === 'nose' ? 'nose' : 'drive end'} has two counterweights. Remove one.`,
+  'wheel-over-bearing': ({ wheel, bearing }: { wheel: string; bearing: string }) =>
+    `Crank: the wheel “${wheel}” lies over ${bearing}. Correct where it is, or its width.`,
+  'crank-not-described': ({ step }: { step: string }) =>
+    `“${step}” shows the crank, and this spec has none. Add “crank”, or leave “shows” out.`,
+  'crank-not-on-face': ({ step, face }: { step: string; face: string }) =>
+    `“${step}” shows the crank, which cannot be seen at ${face}. Name the face with the saddles, or one across an end of the case.`,
+
+  // Parts in a face
+  'seal-too-small': ({ seal, shaft, diameter }: { seal: string; shaft: AmountText; diameter: AmountText }) =>
+    `${seal}: its shaft of ${shaft} is no thinner than the seal, ${diameter}. Correct one of the two.`,
+  'gasket-not-listed': ({ face }: { face: string }) =>
+    `${face}: its gasket is not among the parts, so nobody ticks it. Add it to them, and name it as “part” of the gasket.`,
+  'gasket-used-again': ({ face, part }: { face: string; part: string }) =>
+    `${face}: the gasket “${part}” may be used again. A gasket is usually new each time: look it up.`,
+  'gasket-laid-elsewhere': ({ face, part }: { face: string; part: string }) =>
+    `${face}: no step at this face fits the gasket “${part}”. Name the step that lays it in “usedIn”, and its face in the step.`,
+
   // Beads
   'bead-in-keep-out': ({ bead, zone }: OfBead & { zone: string }) =>
     `${bead} runs into the keep-out zone “${zone}”. Lead the path around it.`,

@@ -30,6 +30,7 @@ const namedParts = {
   bearing: 'bearing',
   dowel: 'dowel',
   face: 'face',
+  'face-part': 'part in a face',
   fastener: 'fastener',
   'fastener-group': 'fastener group',
   fit: 'fit',
@@ -46,6 +47,8 @@ const namedParts = {
   rod: 'rod',
   saddle: 'saddle',
   step: 'step',
+  throw: 'throw of the crank',
+  wheel: 'wheel of the crank',
 }
 type NamedPart = keyof typeof namedParts
 

@@ -39,7 +39,11 @@ export const placed = {
     'rod-side': 'A rod on its pin, seen from the nose: the side with the mark faces the viewer.',
     'cap-numbers': 'A rod and its cap with the same number on the same side.',
     'washer-grooves': 'A thrust washer beside its saddle, the oil grooves towards the crank.',
-    'seal-lip': 'A seal cut open: its lip and spring towards the oil.',
+    'seal-lip': 'A seal cut open in its bore, which way its lip points, and how deep it stands.',
+    'two-piece-seal': 'The two halves of a seal with sealant at their ends, and the lip cut open.',
+    'core-plug': 'A plug cut open in its hole, and how deep it stands.',
+    'check-valve': 'A check valve cut open: the way in which oil lifts its ball.',
+    strainer: 'A strainer seen from its gauze.',
     'circlip-gap': 'A circlip in its groove, the gap turned away from the notch.',
     'circlip-seated':
       'A piston cut through its pin: the circlip lies in its groove all around, outside the end of the pin.',

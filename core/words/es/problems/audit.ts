@@ -73,6 +73,32 @@ export const auditWords: typeof english = {
   'head-smaller-than-thread': ({ group, acrossFlats, thread }) =>
     `${group}: ${acrossFlats} entre caras no es más ancho que la rosca, ${thread}. Corregir uno de los dos.`,
 
+  // The crank as it is drawn
+  'rod-without-throw': ({ rod }) =>
+    `Cigüeñal: la biela ${rod} no está en ningún codo. Nombrarla en el codo que la lleva.`,
+  'rod-on-two-throws': ({ rod, first, second }) =>
+    `Cigüeñal: la biela ${rod} figura en el codo ${first} y otra vez en el codo ${second}. Una biela gira sobre una sola muñequilla: quitar una.`,
+  'saddle-within-throw': ({ throw: named, saddle }) =>
+    `Cigüeñal: las bielas del codo ${named} están a ambos lados del apoyo ${saddle}, y ninguna muñequilla atraviesa un apoyo. Corregir las bielas del codo.`,
+  'counterweight-twice': ({ throw: named, side }) =>
+    `Cigüeñal: el brazo del codo ${named} hacia el extremo ${side === 'nose' ? 'delantero' : 'de salida'} tiene dos contrapesos. Quitar uno.`,
+  'wheel-over-bearing': ({ wheel, bearing }) =>
+    `Cigüeñal: la rueda «${wheel}» está sobre ${bearing}. Corregir su lugar o su anchura.`,
+  'crank-not-described': ({ step }) =>
+    `«${step}» muestra el cigüeñal, y esta ficha no lo describe. Añadir “crank”, u omitir “shows”.`,
+  'crank-not-on-face': ({ step, face }) =>
+    `«${step}» muestra el cigüeñal, que no se ve en ${face}. Nombrar la cara de los apoyos, o una en un extremo del cárter.`,
+
+  // Parts in a face
+  'seal-too-small': ({ seal, shaft, diameter }) =>
+    `${seal}: su eje de ${shaft} no es más fino que el retén, ${diameter}. Corregir uno de los dos.`,
+  'gasket-not-listed': ({ face }) =>
+    `${face}: su junta no está entre las piezas, así que nadie la marca. Añadirla y nombrarla como “part” de la junta.`,
+  'gasket-used-again': ({ face, part }) =>
+    `${face}: la junta «${part}» se puede volver a usar. Una junta suele ser nueva cada vez: consultarlo.`,
+  'gasket-laid-elsewhere': ({ face, part }) =>
+    `${face}: ningún paso de esta cara coloca la junta «${part}». Nombrar en “usedIn” el paso que la coloca, y la cara en el paso.`,
+
   // Beads
   'bead-in-keep-out': ({ bead, zone }) =>
     `${bead}: entra en la zona prohibida «${zone}». Rodearla con el recorrido.`,

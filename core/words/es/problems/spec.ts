@@ -21,6 +21,7 @@ const namedParts = {
   bearing: 'cojinete',
   dowel: 'pasador de centrado',
   face: 'cara',
+  'face-part': 'pieza en una cara',
   fastener: 'fijación',
   'fastener-group': 'grupo de fijaciones',
   fit: 'ajuste',
@@ -37,6 +38,8 @@ const namedParts = {
   rod: 'biela',
   saddle: 'apoyo',
   step: 'paso',
+  throw: 'codo del cigüeñal',
+  wheel: 'rueda del cigüeñal',
 }
 
 /** Of what has a list of its own, where it is named there. */
