@@ -1,6 +1,6 @@
 import type { Outcome } from '../problem/index.ts'
 import { z } from 'zod'
-import { buildCommand, recordedEvent } from '../builds/index.ts'
+import { buildCommand, recordedEvent, samples } from '../builds/index.ts'
 import { archiveRequests } from './archive.ts'
 import { recordRequests } from './backups.ts'
 import { buildLine } from './build-line.ts'
@@ -73,8 +73,8 @@ export const contract = {
     }),
     output: storedBuild,
   },
-  /** Makes a demo build that is half-way done and opens it. Refused with `sample-not-needed` where there are builds already. */
-  'builds.try': { input: nothing, output: storedBuild },
+  /** Makes one of the demo builds and opens it. Refused with `sample-not-needed` where it is there, or another build. */
+  'builds.try': { input: z.strictObject({ sample: z.enum(samples) }), output: storedBuild },
   'builds.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
   /**
    * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile. Refused with

@@ -4,11 +4,14 @@ import {
   mentionsOf,
   readPerson,
   sampleBuild,
-  sampleEngine,
+  sampleFacts,
+  samples,
+  samplesLeft,
   startBuild,
   type SampleEntry,
 } from '../../core/builds/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
+import { finishedSample } from '../../core/practice/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { en } from '../../core/words/index.ts'
 import { sha256 } from '../store/index.ts'
@@ -20,6 +23,9 @@ import type { People } from './people.ts'
 import { lineOf, openBuild } from './open-build.ts'
 import type { Engine } from './specs.ts'
 import { withStandings } from './standings.ts'
+
+/** How each demo build comes about. */
+const made = { 'half-way': sampleBuild, finished: finishedSample }
 
 /** As many as one looks through without searching. */
 const mostListed = 200
@@ -88,13 +94,15 @@ export function buildRequests(services: {
       return done({ line: lineOf(row), specText, events, readOnly: null })
     },
 
-    'builds.try': () => {
-      if (store.countBuilds() > 0) return refused('sample-not-needed', {})
-      const engine = engines.find(({ id }) => id === sampleEngine)
-      if (engine?.kind !== 'sound') return refused('engine-unknown', { engine: sampleEngine })
+    'builds.try': ({ sample: which }) => {
+      const left = samplesLeft(store.builds({ most: samples.length + 1 }).map((row) => lineOf(row)))
+      if (!left.includes(which)) return refused('sample-not-needed', {})
+      const { engine: id } = sampleFacts[which]
+      const engine = engines.find((each) => each.id === id)
+      if (engine?.kind !== 'sound') return refused('engine-unknown', { engine: id })
       const { spec, text } = engine
       const at = now().toISOString()
-      const sample = sampleBuild(en, spec, sha256(text), at)
+      const sample = made[which](en, spec, sha256(text), at)
       if (!sample.ok) return sample
       const build = newId()
       const added = addSample(store, { build, at, spec, text }, sample.value)

@@ -1,4 +1,5 @@
 import type { BuildLine, Client, EngineLine, StoredBuild, Preferences } from '../../core/contract/index.ts'
+import type { Sample } from '../../core/builds/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
@@ -150,9 +151,9 @@ export class Bench {
     return answer.ok ? this.#begin(answer.value, person) : answer.problem
   }
 
-  /** A demo build that is half-way done, for a bench without builds. Who is at the bench stays; nobody gives way to its mechanic. */
-  async tryIt() {
-    const answer = await this.#client.request('builds.try', {})
+  /** A demo build, for a bench without others. Who is at the bench stays; nobody gives way to its mechanic. */
+  async tryIt(sample: Sample) {
+    const answer = await this.#client.request('builds.try', { sample })
     if (!answer.ok) return this.#report(answer.problem)
     const problem = await this.#begin(
       answer.value,

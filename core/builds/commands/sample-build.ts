@@ -8,10 +8,8 @@ import { emptyBuild } from '../events/state.ts'
 import { fitOf, halvesOf, procedureOf } from '../steps/steps.ts'
 import type { BuildCommand } from './commands.ts'
 import { decide } from './decide.ts'
+import { sampleFacts } from './samples.ts'
 import { startBuild } from './start.ts'
-
-/** The demo engine that the sample build is made on. */
-export const sampleEngine = 'skerry-3'
 
 /** One entry of the sample build, and who makes it. */
 export interface SampleEntry {
@@ -32,8 +30,9 @@ export function sampleBuild(
   specSha256: string,
   at: string,
 ): Outcome<readonly SampleEntry[]> {
-  if (!hasItsParts(spec)) return refused('engine-unknown', { engine: sampleEngine })
-  const { name, serial, machinist, mechanic } = words.engines.sample
+  const { serial, engine } = sampleFacts['half-way']
+  if (!hasItsParts(spec)) return refused('engine-unknown', { engine })
+  const { name, machinist, mechanic } = words.engines.sample
   const started = startBuild(spec, { name, serial, person: machinist, specSha256 })
   if (!started.ok) return started
   const entries: SampleEntry[] = []

@@ -20,15 +20,21 @@ export const engines = {
   /** What a bench without builds offers. The names and what was typed become entries of the build. */
   sample: {
     offer:
-      'Or look round first, in a demo build that is half-way done: its shells are chosen and fitted, and its rod bolts ' +
-      'are in their last pass. It is kept as this bench’s first build, and can be made void like any other.',
-    tryIt: 'Try it',
+      'Or look round first, in a demo build. One is half-way done: its shells are chosen and fitted, and its rod bolts ' +
+      'are in their last pass. One is finished: look at its sheet, its clamp map and its line in the archive. ' +
+      'Each is kept in this bench’s record, marked as a demo, and can be made void like any other.',
+    take: { 'half-way': 'Try it', finished: 'See a finished one' },
     name: 'Demo: ferry, port engine',
-    serial: 'DEMO-1',
     machinist: 'Mara Holt (demo)',
     mechanic: 'Jonas Reet (demo)',
     problem: 'Scored under the head of R4',
     answer: 'Dressed the face with a stone',
+    whole: {
+      name: 'Demo: irrigation, pump 3',
+      problem: 'Thread of 5 felt rough by hand',
+      answer: 'Taken out, thread of the block chased, bolt oiled again',
+      withoutPhoto: 'Demo: nobody was there to take one',
+    },
   },
   /** What the line of a build says of it. */
   buildLine: (facts: { readonly engine: string; readonly demo: boolean; readonly serial: string }) =>
