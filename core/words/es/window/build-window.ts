@@ -1,0 +1,39 @@
+import type { Words } from '../../index.ts'
+import { fixed } from '../formats/amounts.ts'
+import { listed } from '../formats/listed.ts'
+
+export const buildWindow: Words['buildWindow'] = {
+  stepsOfBuild: 'Pasos de este montaje',
+  allBuilds: 'Todos los montajes',
+  benchView: 'Vista de banco',
+
+  stepPlace: ({ place, steps, name }) => `Paso ${place} de ${steps} · ${name}`,
+  passPlace: ({ pass, passes }) => `pasada ${pass} de ${passes}`,
+  allDone: 'Todos los pasos están hechos',
+  allSteps: 'Todos los pasos',
+  sheet: 'Hoja',
+  stepStates: {
+    done: 'hecho',
+    open: 'se puede hacer ahora',
+    unconfirmed: 'espera a una segunda persona',
+    waiting: ({ after }) =>
+      `después ${after.length === 1 ? 'del paso' : 'de los pasos'} ${listed(after.map(String))}`,
+  },
+
+  drawing: 'Dibujo',
+  timesLarger: ({ times }) => `${fixed(times, 1)} × · hoja entera`,
+  demo: 'DEMO',
+  whatThisIs: 'Qué es esto',
+  notes: 'Notas del dibujo',
+
+  engine: 'motor',
+  build: 'montaje',
+  atTheBench: 'en el banco',
+  nobody: 'nadie',
+  pinWanted: ({ person }) => `${person}, falta el PIN`,
+  saved: 'guardado',
+  confirmed: 'práctica',
+  saving: 'guardando …',
+  nothingSaved: 'aún nada',
+  units: 'unidades',
+}

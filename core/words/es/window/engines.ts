@@ -1,0 +1,56 @@
+import type { Words } from '../../index.ts'
+
+export const engines: Words['engines'] = {
+  program: 'Bedplate',
+  purpose: 'Semicojinetes, tornillos y registro para el tren alternativo de un motor.',
+  wrenches: 'Llaves',
+  people: 'Personas',
+  otherPages: 'Otras páginas',
+  record: 'Registro y copias',
+  onTheBench: 'En el banco',
+  noBuilds: 'Aún nada. Elegir un motor para empezar un montaje.',
+  sample: {
+    offer:
+      'O dar antes una vuelta por un montaje de demostración a medio hacer: sus semicojinetes están elegidos y montados, y sus tornillos de biela, ' +
+      'en la última pasada. Se guarda como primer montaje de este banco, y se puede anular como cualquier otro.',
+    tryIt: 'Probarlo',
+    name: 'Demo: transbordador, motor de babor',
+    serial: 'DEMO-1',
+    machinist: 'Mara Holt (demo)',
+    mechanic: 'Jonas Reet (demo)',
+    problem: 'Rayada bajo la cabeza de R4',
+    answer: 'Superficie repasada con una piedra',
+  },
+  buildLine: ({ engine, demo, serial }) =>
+    `${engine}${demo ? ', demo' : ''}${serial ? ` · n.º de serie ${serial}` : ''}`,
+  lastEntry: ({ at }) => `última entrada ${at}`,
+  standing: {
+    step: ({ place, of, name }) => `Paso ${place} de ${of} · ${name}`,
+    allStepsDone: 'Todos los pasos hechos, aún sin cerrar',
+    awaitsSecond: 'espera a una segunda persona',
+    next: ({ fastener, pass, passes }) =>
+      `${fastener === null ? '' : `siguiente ${fastener}, `}pasada ${pass} de ${passes}`,
+    paused: ({ reason }) => (reason ? `En pausa: ${reason}` : 'En pausa'),
+    openProblems: ({ problems }) =>
+      problems === 1 ? '1 incidencia por responder' : `${problems} incidencias por responder`,
+  },
+  startOn: 'Empezar con un motor',
+  demo: 'demo',
+  cannotBeBuilt: 'No se puede montar:',
+  overruled:
+    'El manual vigente del fabricante, las normas locales y una persona cualificada están por encima de este programa. Los motores de demostración son ' +
+    'inventados: no montar nunca un motor real con uno de ellos.',
+
+  newBuildOf: ({ engine }) => `Montaje nuevo de ${engine}`,
+  buildName: 'Nombre de este montaje',
+  buildNameExample: 'por ejemplo: Bomba 4, segunda reparación',
+  serial: 'Número de serie, si lo tiene',
+  person: 'Quién está en el banco',
+  personExample: 'nombre, como va en la hoja',
+  listOfPeople: 'De la lista de personas',
+  apprentice: 'Lo monta un aprendiz: ciertos pasos requieren una segunda persona',
+  lookedAt: ({ steps }) => `Los revisa un mecánico de la lista: ${steps.join(', ')}.`,
+  noneLookedAt: 'La ficha de este motor no marca ningún paso para una segunda persona.',
+  doubtful: 'Dudoso en esta ficha:',
+  start: 'Empezar este montaje',
+}
