@@ -2,7 +2,7 @@ import type { Words } from '../../index.ts'
 
 export const engines: Words['engines'] = {
   program: 'Bedplate',
-  purpose: 'Semicojinetes, tornillos y registro para el tren alternativo de un motor.',
+  purpose: 'Semicojinetes, tornillos y registro para la parte baja de un motor.',
   wrenches: 'Llaves',
   people: 'Personas',
   otherPages: 'Otras páginas',
