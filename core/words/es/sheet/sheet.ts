@@ -1,0 +1,224 @@
+import type { Words } from '../../index.ts'
+import { engineParts } from '../engine-parts.ts'
+import { capital } from '../formats/capital.ts'
+import { minutesAndSeconds } from '../formats/durations.ts'
+import { namesOf } from '../halves.ts'
+import { numberAndKind } from '../tightening/passes.ts'
+import { archive } from '../window/archive.ts'
+import { patterns } from '../window/parts.ts'
+import { sheetMeasured } from './sheet-measured.ts'
+
+const chosenBy = {
+  chart: 'tabla',
+  bands: 'intervalos',
+  person: 'a mano',
+  readings: 'lecturas',
+  tray: 'de la bandeja',
+}
+const flagAbout = { under: 'insuficiente', over: 'demasiado', moved: 'ha girado', problem: 'problema' }
+
+export const sheet: Words['sheet'] = {
+  flaw: { altered: 'NO COMO SE CONFIRMÓ', newer: 'INCOMPLETO', rules: 'SEGÚN REGLAS ANTERIORES' },
+  flawed: ({ mark, reason }) => `${mark}. ${reason}`,
+  flawedFoot: ({ mark, foot }) => `${mark} · ${foot}`,
+  flawedFileName: ({ mark, fileName }) => `${mark} ${fileName}`,
+  title: ({ number }) => `Hoja de montaje ${number}`,
+  foot: ({ number, entries, code }) =>
+    `Hoja de montaje Bedplate ${number} · ${entries} entradas, control ${code}`,
+  fileName: ({ number, entries, code }) => `Hoja de montaje ${number} ${entries}-${code}`,
+  verify: 'Verificar este montaje',
+  practice: {
+    foot: 'PRÁCTICA: un simulacro, no la hoja de un montaje',
+    fileName: ({ engine }) => `PRÁCTICA ${engine}`,
+    noHeadCode:
+      'PRÁCTICA. No se ha montado ningún motor. Este simulacro no está en ningún registro, así que no tiene código de control y no demuestra nada.',
+  },
+
+  page: {
+    printing: 'Impresión',
+    backToBuild: '← Volver al montaje',
+    paper: 'Papel',
+    saveAsPdf: 'Guardar como PDF',
+    print: 'Imprimir',
+    numbered: ['página ', ' de '],
+  },
+
+  head: {
+    demo: ({ note }) => `DEMO. ${note}`,
+    engine: 'Motor',
+    revision: ({ name, revision }) => `${name}, revisión ${revision} de la ficha`,
+    build: 'Montaje',
+    serial: 'Número de serie',
+    atTheBench: 'En el banco',
+    people: ({ people, apprentice }) => `${people.join(', ')}${apprentice ? ' (montaje de aprendiz)' : ''}`,
+    started: 'Empezado',
+    finished: 'Terminado',
+    notFinished: 'sin terminar',
+    numbersFrom: 'Números de',
+    source: ({ from, enteredBy, checkedBy }) =>
+      `${from}; introducidos por ${enteredBy}, ${checkedBy === null ? 'sin revisar' : `revisados por ${checkedBy}`}`,
+    entries: ({ entries, code }) => [
+      `${entries} entradas, código de control `,
+      { code },
+      '. Frente a este código, toda manipulación del registro se nota: un registro recortado o reescrito tiene otro. ' +
+        'No la impide.',
+    ],
+  },
+
+  voided: ({ reason, stamp }) => `ANULADO: ${reason} (${stamp})`,
+  addedAfter: 'Añadido después de terminar',
+  added: ({ stamp, text, reason }) => `${stamp}: ${text} Motivo: ${reason}`,
+
+  results: {
+    shells: 'Semicojinetes',
+    marks: 'Marcas, alojamiento / muñón',
+    grades: ({ split }) => `Semicojinetes, ${namesOf(split).join(' / ')}`,
+    clearance: 'Holgura',
+    worstCase: 'Caso peor',
+    pair: ({ first, second }) => `${first} / ${second}`,
+    tightening: 'Apriete',
+    procedure: 'Procedimiento',
+    fasteners: 'Hecho',
+    read: 'Lectura',
+    range: ({ least, most }) => (least === most ? least : `${least} a ${most}`),
+    unread: ({ count }) => `${count} confirmados sin lectura`,
+    outside: ({ numbers }) => `! fuera: ${numbers.join(', ')}`,
+    wrench: 'Llave',
+    wrenchWith: ({ wrench, number, calibrated }) =>
+      `${wrench}${number === null ? '' : `, n.º ${number}`}` +
+      (calibrated === null ? '' : `, calibrada el ${calibrated}`),
+    notStarted: 'sin empezar',
+    underWay: 'en marcha',
+    flags: 'Incidencias y sus respuestas',
+    noFlags: 'No hubo ninguna.',
+    sealant: 'Sellador',
+    bead: 'Cordón',
+    laid: 'Aplicado',
+    closed: 'Último tornillo de su unión',
+    took: 'Duración',
+    minutes: ({ seconds, of }) =>
+      seconds === null
+        ? `${of} min admisibles`
+        : `${seconds > of * 60 ? '! ' : ''}${minutesAndSeconds(seconds)} de ${of} min`,
+    whyOver: ({ reason }) => `Cerrada fuera de tiempo: ${reason}`,
+    signed: 'Firmado',
+    signatures: ['Montado por', 'Revisado por', 'Recibido por'],
+    signature: 'Nombre, fecha, firma',
+    appendix: 'Detalles',
+  },
+  fit: {
+    title: ({ fit }) => `Semicojinetes: ${fit}`,
+    marks: ({ part, typed, stamp }) => `${part}: ${typed ?? 'sin anotar'} (${stamp}).`,
+    chosen: ({ stamp }) => `Elegido: ${stamp}.`,
+    allowed: ({ limits }) => `Admisible en nuevo: ${limits}.`,
+    at: 'En',
+    marksHeading: 'Marcas',
+    half: ({ half }) => capital(engineParts.halves[half]),
+    clearance: 'Holgura',
+    chosenBy: 'Elegido por',
+    shell: ({ grade, pattern, fitted }) =>
+      `${grade}${pattern === null ? '' : `, ${patterns[pattern]}`} ${fitted ? '✓' : '(sin montar)'}`,
+    choice: ({ by, reason, label, arrived }) =>
+      [
+        `${chosenBy[by]}${reason === '' ? '' : `: ${reason}`}`,
+        ...(label === undefined ? [] : [label ?? (arrived ? 'pedido, y llegado' : 'por pedir')]),
+      ]
+        .filter(Boolean)
+        .join(', '),
+    notComputed: 'sin calcular',
+    outside: '! fuera',
+  },
+  measured: sheetMeasured,
+
+  run: {
+    states: { done: 'hecho', started: 'en marcha', 'not-started': 'sin empezar' },
+    ownOrder: ({ own, ofMaker, reason, stamp }) =>
+      `! Orden propio, no el del fabricante: ${own.join(', ')}. Motivo: ${reason} (${stamp}). ` +
+      `Orden del fabricante: ${ofMaker.join(', ')}.`,
+    declaredNew: ({ group, stamp }) => `Declarado nuevo: ${group} (${stamp}).`,
+    pass: 'Pasada',
+    number: 'N.º',
+    where: 'Dónde',
+    target: 'Valor',
+    result: 'Resultado',
+    whenWho: 'Cuándo, quién',
+    passAndKind: numberAndKind,
+    window: ({ target, least, most }) => `${target} (${least} a ${most})`,
+    gap: 'abertura de la cara de unión',
+    done: 'hecho',
+    scaleAndFastener: ({ scale, fastener }) => `${scale} en la escala, ${fastener} en la fijación`,
+    clamping: ({ read, clamping }) => `${read}; ${clamping} sin el par de roscado`,
+    running: ({ torque }) => `par de roscado ${torque}, que se suma`,
+    turnedOn: ({ read, whole }) => `${read} más, ${whole} en total`,
+    atTorque: ({ torque }) => `a ${torque}`,
+    waited: ({ seconds, shortened }) =>
+      `espera de ${minutesAndSeconds(seconds)}${shortened === null ? '' : `, ! acortada: ${shortened}`}`,
+    sure: 'se preguntó por esta longitud: mirada de nuevo, y correcta',
+    longer: ({ stretch }) => `${stretch} más larga`,
+    verdicts: {
+      unread: 'confirmado sin lectura',
+      within: 'dentro',
+      under: '! insuficiente',
+      over: '! demasiado',
+      moved: '! ha girado',
+    },
+    readFirst: ({ first, reason, stamp }) =>
+      `primera lectura: ${first}; leído de nuevo: ${reason} (${stamp})`,
+    held: ({ wrench, adapter, offset, angle }) => `${wrench} con ${adapter}, ${offset} a ${angle}`,
+    setAside: {
+      loosened: 'ya no vale: la fijación se aflojó',
+      'pass-repeated': 'ya no vale: la pasada se repitió',
+      'run-restarted': 'ya no vale: el procedimiento se empezó de nuevo',
+    },
+    beforeItsTurn: ({ reason }) => `antes de que le tocara: ${reason}`,
+    takenBack: ({ reason, stamp }) => `retirado: ${reason} (${stamp})`,
+    flag: ({ flag, fastener, text, about, stamp }) =>
+      `! Incidencia ${flag}${fastener === null ? '' : `, fijación ${fastener}`}: ` +
+      `${text ?? flagAbout[about]} (${stamp}).`,
+    answer: ({ text, stamp }) => `Respuesta: ${text} (${stamp}).`,
+    notAnswered: 'SIN RESPONDER.',
+    paused: ({ from, reason, to }) =>
+      `En pausa desde ${from}${reason === '' ? '' : `: ${reason}`}; reanudado ${to}.`,
+  },
+
+  checks: {
+    title: 'Comprobaciones',
+    check: 'Comprobación',
+    answer: 'Respuesta',
+    step: ({ step, counts }) => `${step}${counts ? '' : ' (respondida de nuevo después)'}`,
+    good: 'bien',
+    notGood: '! no está bien',
+    allowed: ({ least, most }) => `(admisible ${least} a ${most})`,
+  },
+  steps: {
+    title: 'Pasos',
+    done: ({ stamp }) => `✓ ${stamp}`,
+    notDone: 'sin hacer',
+    lookedAt: ({ stamp }) => `; revisado ${stamp}`,
+    waitsForSecond: '; ! espera a una segunda persona',
+  },
+  corrections: {
+    title: 'Correcciones',
+    none: 'Ninguna.',
+    kinds: {
+      'pull-taken-back': archive.entries['pull-taken-back'],
+      'pull-read-again': archive.entries['pull-read-again'],
+      'fastener-loosened': archive.entries['fastener-loosened'],
+      'fastener-replaced': archive.entries['fastener-replaced'],
+      'run-restarted': archive.entries['run-restarted'],
+      'half-taken-out': archive.entries['half-taken-out'],
+      'part-taken-out': archive.entries['part-taken-out'],
+      'rings-taken-off': archive.entries['rings-taken-off'],
+      'measured-part-replaced': archive.entries['measured-part-replaced'],
+      'ticks-removed': archive.entries['ticks-removed'],
+      'bead-wiped-off': archive.entries['bead-wiped-off'],
+      'marks-noted-again': 'marcas anotadas de nuevo',
+      'shells-chosen-again': 'semicojinetes elegidos de nuevo',
+      'check-answered-again': 'comprobación respondida de nuevo',
+      'readings-noted-again': 'medido de nuevo',
+      'readings-withdrawn': archive.entries['readings-withdrawn'],
+      'step-sent-back': 'devuelto',
+    },
+  },
+  cautions: 'Avisos de seguridad',
+}

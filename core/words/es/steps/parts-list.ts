@@ -1,0 +1,91 @@
+import type { OfPart } from '../../en/steps/parts-list.ts'
+import type { Words } from '../../index.ts'
+import { counted } from '../formats/counted.ts'
+
+const inBuilds = (count: number) => counted(count, 'montaje', 'montajes')
+
+const reuse: Words['partsList']['reuse'] = (rule) => {
+  if (rule === 'new-each-time') return 'de un solo uso'
+  const limits = [
+    ...(rule.limit === undefined ? [] : [rule.limit]),
+    ...(rule.uses === undefined ? [] : [`en ${inBuilds(rule.uses)} en total`]),
+  ]
+  return `reutilizable: ${limits.join('; ')}`
+}
+/** The count stands after the name, which is that of one: `Pistón (4)`. */
+const times = ({ name, count }: OfPart) => (count === 1 ? name : `${name} (${count})`)
+
+export const partsList: Words['partsList'] = {
+  title: 'Piezas de este paso',
+  order: 'Lista de pedido',
+  times,
+  part: ({ name, count, place }) => [{ strong: times({ name, count }) }, `, ${place}`],
+  reuse,
+  isInNew: (part) => `${times(part)}: montado, nuevo`,
+  inNew: ({ count }) => (count === 1 ? 'Montado, nuevo' : `Los ${count} montados, nuevos`),
+  otherwise: 'Otra cosa …',
+  tickLater: 'Está montado, marcar piezas después',
+  takeBack: 'Quitar la marca',
+  whyTakenBack: ({ name }) => `${name}: ¿por qué no cuenta como montado?`,
+  tick: ({ count, condition, before, reason, number }) =>
+    `${reason === null ? '✓' : '!'} ${count} ${condition === 'new' ? (count === 1 ? 'nuevo' : 'nuevos') : count === 1 ? 'reutilizado' : 'reutilizados'}` +
+    `${before === null ? '' : `, antes en ${inBuilds(before)}`}` +
+    `${number === null ? '' : `, n.º ${number}`}` +
+    `${reason === null ? '' : `, contra la ficha: ${reason}`}`,
+  form: {
+    condition: 'Son',
+    conditions: { new: 'nuevos', 'used-again': 'reutilizados' },
+    count: ({ left }) => `Cuántos de ${left}`,
+    before: 'En cuántos montajes estuvieron antes',
+    number: 'Número del proveedor, si lo hay',
+    why: {
+      'new-each-time': 'La ficha los pide nuevos cada vez. ¿Por qué se reutilizan estos?',
+      'used-up': 'Han llegado a su límite. ¿Por qué se reutilizan?',
+    },
+    limit: ({ limit }) => `Solo: ${limit}.`,
+    tick: 'Anotarlo así',
+    countWrong: ({ left }) => `Escribir un número entero de 1 a ${left}.`,
+    beforeWrong: 'Escribir en cuántos montajes estuvieron, un número entero desde 1.',
+  },
+  count: {
+    whatFor:
+      'Cada pieza de la lista está en el motor, o se indica dónde está. Mirar en todas las bandejas y debajo del banco.',
+    accounted: ({ parts }) => `✓ Lista completa: ${counted(parts, 'pieza', 'piezas')}, nada por aclarar.`,
+    left: ({ name, left, step }) => `${times({ name, count: left })} de «${step}»: sin marcar.`,
+    where: ({ name, left, step }) =>
+      `${times({ name, count: left })} de «${step}»: sin marcar. No en el motor: ¿dónde, y por qué?`,
+    usual: ['Sobra, no hace falta', 'Se quedó el viejo'],
+    noteLeftOver: 'Anotar como sobrante',
+    leftOver: (facts) => `${times(facts)}, sobrante: ${facts.reason}`,
+    done: 'El recuento es correcto',
+    isDone: '✓ Contado.',
+  },
+  orderList: {
+    title: 'Piezas por pedir',
+    whatFor: 'Lo que aún no está montado. Lo reutilizable se compra solo si el viejo ha pasado su límite.',
+    nothing: 'Todas las piezas de la lista están montadas.',
+    part: 'Pieza',
+    place: 'Lugar',
+    count: 'Cantidad',
+    when: 'Cuándo',
+    number: 'Número del proveedor',
+    for: 'Para',
+    csv: 'Todo lo que hay que pedir, en CSV',
+    shellsOf: ({ fit }) => `semicojinete, ${fit}`,
+    grade: ({ grade, size }) => `clase ${grade}${size === null ? '' : `, ${size}`}`,
+  },
+  sheet: {
+    title: 'Piezas',
+    replaced: 'Nuevo',
+    usedAgain: 'Reutilizado',
+    against: 'REUTILIZADO CONTRA LA FICHA',
+    againstOne: (facts) => `! ${times(facts)} (${facts.step}): ${facts.reason}`,
+    left: 'Sobrante',
+    open: 'Sin aclarar',
+    part: 'Pieza',
+    fitted: 'Montado',
+    whenWho: 'Cuándo, quién',
+    notFitted: ({ count }) => `! ${count} sin aclarar`,
+    leftOver: ({ count, reason }) => `${count} sobrante${count === 1 ? '' : 's'}: ${reason}`,
+  },
+}
