@@ -49,7 +49,7 @@ export const auditBearingWords: typeof english = {
   'grades-overlap': ({ fit, first, second }) =>
     `${fit}: las paredes de las clases ${first} y ${second} se solapan. Comprobar los dos intervalos.`,
   'grades-look-alike': ({ fit, first, second }) =>
-    `${fit}: las clases ${first} y ${second} tienen el mismo color y dibujo. Dar otro a una.`,
+    `${fit}: las clases ${first} y ${second} tienen el mismo color y trama. Dar otro a una.`,
   'undersize-large': ({ fit, name, undersize }) =>
     `${fit}: nadie rectifica ${undersize} en un muñón («${name}»). Comprobar el valor y su unidad.`,
   'undersize-twice': ({ fit, name, undersize }) =>

@@ -1,0 +1,19 @@
+import type { Words } from '../../index.ts'
+import { counted } from '../formats/counted.ts'
+
+const weights = { fault: 'fallo', doubt: 'duda ' }
+
+export const auditReport: Words['auditReport'] = {
+  usage: `npm run audit -- ARCHIVO …   lee fichas de motores y dice qué está mal en ellas y qué es dudoso
+
+Termina con 0 si todas las fichas se pueden montar, con 1 si alguna no se puede, y con 2 si no se indica ningún archivo.`,
+  heading: ({ file, faults, doubts }) => {
+    const found = [
+      ...(faults > 0 ? [counted(faults, 'fallo', 'fallos')] : []),
+      ...(doubts > 0 ? [counted(doubts, 'duda', 'dudas')] : []),
+    ]
+    return `${file}: ${faults > 0 ? 'no se puede' : 'se puede'} montar, ${found.length > 0 ? found.join(', ') : 'nada dudoso'}`
+  },
+  line: ({ weight, place, sentence }) =>
+    `  ${weights[weight]}  ${place === '' ? '' : `${place}: `}${sentence}`,
+}
