@@ -1,5 +1,5 @@
 import type { Words } from '../../index.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 const weights = { fault: 'fallo', doubt: 'duda ' }
 

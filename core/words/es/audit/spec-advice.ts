@@ -1,5 +1,5 @@
 import type { specAdvice as english } from '../../en/audit/spec-advice.ts'
-import { plain } from '../formats/amounts.ts'
+import { plain } from '../formats.ts'
 
 /** What a place in a spec must hold, by the name that the schema has for it. */
 const kinds: Readonly<Record<string, string>> = {
@@ -56,6 +56,7 @@ export const specAdvice: typeof english = {
   // Names
   'id-characters': () => 'usar hasta 40 letras, cifras, guiones y puntos',
   'id-of-javascript': () => 'elegir otro id: este lo reserva JavaScript',
+  'languages-none': () => 'escribir el texto al menos en un idioma: «en», «de» o «es»',
   'name-empty': () => 'escribir un nombre',
   'name-long': ({ most }) => `un nombre de menos de ${most} caracteres`,
   'sentence-empty': () => 'escribir una frase',

@@ -1,7 +1,7 @@
 import type { trayForm as english } from '../../en/bearings/tray-form.ts'
 import { engineParts } from '../engine-parts.ts'
-import { capital } from '../formats/capital.ts'
-import { listed } from '../formats/listed.ts'
+import { listed } from '../formats.ts'
+import { capital } from '../../formats/index.ts'
 import { namesOf } from '../halves.ts'
 
 export const trayForm: typeof english = {

@@ -1,7 +1,7 @@
 import type { Words } from '../../index.ts'
 import type { Measured } from '../../en/drawing/described.ts'
 import { engineParts } from '../engine-parts.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 const sizes = ({ least, most }: Measured) => (most === null ? least : `${least} a ${most}`)
 

@@ -1,7 +1,6 @@
 import type { Words } from '../../index.ts'
 import type { OfSecondFolder } from '../../en/host/doctor.ts'
-import { fixed, plain } from '../formats/amounts.ts'
-import { counted } from '../formats/counted.ts'
+import { counted, fixed, plain } from '../formats.ts'
 
 const subjects = {
   program: 'programa',

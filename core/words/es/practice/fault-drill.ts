@@ -1,6 +1,5 @@
 import type { faultDrill as english } from '../../en/practice/fault-drill.ts'
-import { counted } from '../formats/counted.ts'
-import { listed } from '../formats/listed.ts'
+import { counted, listed } from '../formats.ts'
 
 export const faultDrill: typeof english = {
   find: 'En este montaje terminado hay una cosa mal. ¿Qué pieza? Tocarla.',

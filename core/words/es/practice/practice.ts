@@ -1,7 +1,5 @@
 import type { Words } from '../../index.ts'
-import { counted } from '../formats/counted.ts'
-import { listed } from '../formats/listed.ts'
-import { plain } from '../formats/amounts.ts'
+import { counted, listed, plain } from '../formats.ts'
 import { namesOf } from '../halves.ts'
 import { faultDrill } from './fault-drill.ts'
 import { measureDrill } from './measure-drill.ts'

@@ -1,5 +1,5 @@
 import type { auditTighteningWords as english, OfPass, Slip } from '../../en/problems/audit-tightening.ts'
-import { listed as all } from '../formats/listed.ts'
+import { listed as all } from '../formats.ts'
 
 const at = ({ procedure, pass }: OfPass) => `${procedure}, pasada ${pass}`
 

@@ -1,5 +1,5 @@
 import type { auditWords as english } from '../../en/problems/audit.ts'
-import { capital } from '../formats/capital.ts'
+import { capital } from '../../formats/index.ts'
 
 /** What a check measures, where the spec has limits for that elsewhere too. */
 const gaps = { 'end-float': 'juego axial', 'rod-side': 'juego lateral de biela' }

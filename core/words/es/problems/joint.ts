@@ -1,5 +1,5 @@
 import type { jointWords as english } from '../../en/problems/joint.ts'
-import { plain } from '../formats/amounts.ts'
+import { plain } from '../formats.ts'
 
 export const jointWords: typeof english = {
   'thread-diameter-out-of-range': ({ diameterMm }) =>

@@ -1,6 +1,6 @@
 import type { specWords as english } from '../../en/problems/spec.ts'
-import { capital } from '../formats/capital.ts'
-import { plain } from '../formats/amounts.ts'
+import { plain } from '../formats.ts'
+import { capital } from '../../formats/index.ts'
 
 /** What may stand at a place in JSON. */
 const wantedParts = {

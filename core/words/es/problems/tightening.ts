@@ -5,8 +5,8 @@ import type {
   TooStiff,
   Turned,
 } from '../../en/problems/tightening.ts'
-import { clock } from '../formats/durations.ts'
-import { listed } from '../formats/listed.ts'
+import { listed } from '../formats.ts'
+import { clock } from '../../formats/index.ts'
 import { turningLimits } from '../steps/turning.ts'
 import { reasonText } from './reason-for.ts'
 

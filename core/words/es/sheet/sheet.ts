@@ -1,7 +1,6 @@
 import type { Words } from '../../index.ts'
 import { engineParts } from '../engine-parts.ts'
-import { capital } from '../formats/capital.ts'
-import { minutesAndSeconds } from '../formats/durations.ts'
+import { capital, minutesAndSeconds } from '../../formats/index.ts'
 import { namesOf } from '../halves.ts'
 import { numberAndKind } from '../tightening/passes.ts'
 import { archive } from '../window/archive.ts'

@@ -1,5 +1,5 @@
 import type { Words } from '../../index.ts'
-import { fixed, plain } from '../formats/amounts.ts'
+import { fixed, plain } from '../formats.ts'
 
 const parityLetters = { none: 'N', even: 'E', odd: 'O' }
 

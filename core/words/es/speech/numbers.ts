@@ -1,4 +1,5 @@
 import type { Amount } from '../../amount.ts'
+import { digitsOf, digitsSaid } from '../../formats/index.ts'
 
 const small = [
   ...['cero', 'uno', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'siete', 'ocho', 'nueve'],
@@ -65,12 +66,10 @@ function beforeNoun(said: string, isFeminine: boolean): string {
 }
 
 /** A number with its unit as it is said: `veinticuatro newton metro`, `cero coma cero cinco milímetros`. */
-export function spokenAmount({ amount, decimals, isShort, unit }: Amount): string {
-  const written = Math.abs(amount).toFixed(decimals)
-  const [digits = '0', fraction = ''] = (
-    isShort && decimals > 0 ? written.replace(/\.?0+$/, '') : written
-  ).split('.')
-  const sign = amount < 0 && /[1-9]/.test(written) ? 'menos ' : ''
+export function spokenAmount(amount: Amount): string {
+  const { isNegative, digits, fraction } = digitsOf(amount)
+  const { unit } = amount
+  const sign = isNegative ? 'menos ' : ''
   if (fraction === '') return sign + counted(digits, unit)
   const decimalsSaid = [...fraction].map((digit) => small[Number(digit)]).join(' ')
   const number = `${sign}${whole(digits)} coma ${decimalsSaid}`
@@ -85,8 +84,5 @@ function counted(digits: string, unit: string): string {
 
 /** The number that stands beside a fastener, which may have letters: `6` is seis, `A12` is A doce. */
 export function spokenName(name: string): string {
-  return name
-    .replace(/\d+/g, (digits) => ` ${whole(digits)} `)
-    .replace(/\s+/g, ' ')
-    .trim()
+  return digitsSaid(name, whole)
 }

@@ -1,6 +1,6 @@
 import type { OfPart } from '../../en/steps/parts-list.ts'
 import type { Words } from '../../index.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 const inBuilds = (count: number) => counted(count, 'montaje', 'montajes')
 

@@ -1,5 +1,5 @@
 import type { Words } from '../../index.ts'
-import { listed } from '../formats/listed.ts'
+import { listed } from '../formats.ts'
 
 export const rings: Words['rings'] = {
   measures: {

@@ -1,7 +1,7 @@
 import type { OfHalf } from '../../en/steps/steps.ts'
 import type { Words } from '../../index.ts'
 import { engineParts } from '../engine-parts.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 import { patterns } from '../window/parts.ts'
 
 const { halves } = engineParts

@@ -1,6 +1,6 @@
 import type { Words } from '../../index.ts'
 import type { OfAction, OfPlace } from '../../en/tightening/run.ts'
-import { clock } from '../formats/durations.ts'
+import { clock } from '../../formats/index.ts'
 import { passes } from './passes.ts'
 import { pullExplained } from './pull-explained.ts'
 import { turnByAngle } from './turn-by-angle.ts'

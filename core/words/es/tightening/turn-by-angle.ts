@@ -1,5 +1,5 @@
 import type { turnByAngle as english } from '../../en/tightening/turn-by-angle.ts'
-import { plain } from '../formats/amounts.ts'
+import { plain } from '../formats.ts'
 
 function flats(turn: Parameters<typeof english.flats>[0]): string {
   if ('decimal' in turn) return `${plain(turn.decimal)} caras`

@@ -1,5 +1,5 @@
 import type { OfSetup, wrenchForPull as english } from '../../en/tightening/wrench-for-pull.ts'
-import { plain } from '../formats/amounts.ts'
+import { plain } from '../formats.ts'
 
 const setup = ({ wrench, adapter, angle }: OfSetup) =>
   adapter === null ? wrench : `${wrench} con ${adapter} a ${plain(angle)}°`

@@ -1,5 +1,5 @@
 import type { Words } from '../../index.ts'
-import { plain } from '../formats/amounts.ts'
+import { plain } from '../formats.ts'
 
 export const wrenches: Words['wrenches'] = {
   title: 'Llaves de este taller',

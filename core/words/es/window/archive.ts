@@ -1,6 +1,6 @@
 import type { Words } from '../../index.ts'
 import type { Named } from '../../en/window/archive.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 import { pairText } from '../halves.ts'
 
 const named = ({ number, name }: Named) => `${number} «${name}»`

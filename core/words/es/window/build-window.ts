@@ -1,6 +1,5 @@
 import type { Words } from '../../index.ts'
-import { fixed } from '../formats/amounts.ts'
-import { listed } from '../formats/listed.ts'
+import { fixed, listed } from '../formats.ts'
 
 export const buildWindow: Words['buildWindow'] = {
   stepsOfBuild: 'Pasos de este montaje',

@@ -1,6 +1,6 @@
 import type { Words } from '../../index.ts'
 import type { patterns as english } from '../../en/window/parts.ts'
-import { minutesAndSeconds } from '../formats/durations.ts'
+import { minutesAndSeconds } from '../../formats/index.ts'
 
 /** How an area is filled, so that colour is never alone. */
 export const patterns: typeof english = {

@@ -1,5 +1,5 @@
 import type { Words } from '../../index.ts'
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 
 const builds = (count: number) => counted(count, 'montaje', 'montajes')
 const entries = (count: number) => counted(count, 'entrada', 'entradas')

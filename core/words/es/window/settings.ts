@@ -1,6 +1,6 @@
 import type { Words } from '../../index.ts'
 import type { Fineness } from '../../en/window/settings.ts'
-import { fixed, plain } from '../formats/amounts.ts'
+import { fixed, plain } from '../formats.ts'
 
 export const settings: Words['settings'] = {
   title: 'Pantalla y teclas',

@@ -1,0 +1,15 @@
+import type { Words } from '../index.ts'
+import { countingIn, listsOf, numbersOf } from '../formats/index.ts'
+
+const { amount, fixed, plain } = numbersOf('es')
+
+export { fixed, plain }
+export const counted = countingIn('es')
+/** `A, B y C`. */
+export const { and: listed } = listsOf('es')
+
+export const amounts: Words['amounts'] = {
+  amount,
+  span: ({ from, upTo }) =>
+    from === null ? `como máximo ${amount(upTo)}` : `${amount(from)} a ${amount(upTo)}`,
+}
