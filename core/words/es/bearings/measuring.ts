@@ -2,7 +2,7 @@ import type { measuring as english } from '../../en/bearings/measuring.ts'
 
 function planesInWords(planes: number): string {
   return planes === 1
-    ? 'Un plano (1), en el centro.'
+    ? 'Un plano, en el centro.'
     : `${planes} planos a lo largo del eje, contados desde delante.`
 }
 

@@ -12,7 +12,7 @@ export const described: Words['described'] = {
   notChosen: 'Semicojinete aún sin elegir',
   shell: ({ isChosen, grade, undersize, pattern }) =>
     `${isChosen ? 'Clase' : 'Propuesto: clase'} ${grade}${undersize === null ? '' : `, ${undersize}`}, ` +
-    `trama: ${pattern ?? 'desconocido'}`,
+    `trama: ${pattern ?? 'desconocida'}`,
   toBeOrdered: 'Por pedir',
   fromTray: ({ label }) => `De la bandeja: ${label}`,
   clearanceAllowed: ({ limits }) => `Holgura de aceite: admisible ${limits}`,

@@ -28,7 +28,7 @@ export const limits: Words['limits'] = {
   whatReplaced: ({ name, at }) => `${name}, ${at}: ¿qué se ha cambiado o retocado?`,
   replaceIt: 'Está cambiado: medir de nuevo',
   allDone: ({ readings }) =>
-    readings === 1 ? '✓ La lectura (1) está anotada.' : `✓ Las ${readings} lecturas están anotadas.`,
+    readings === 1 ? '✓ La lectura está anotada.' : `✓ Las ${readings} lecturas están anotadas.`,
   places: 'Todos los puntos',
   toMeasure: 'por medir',
   read: ({ name, at, typed, verdict, accepted }) =>

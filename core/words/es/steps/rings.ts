@@ -26,7 +26,7 @@ export const rings: Words['rings'] = {
   done: ({ text }) => `✓ ${text}`,
   allDone: ({ pistons }) =>
     pistons === 1
-      ? '✓ Los segmentos del pistón (1) están puestos.'
+      ? '✓ Los segmentos del pistón están puestos.'
       : `✓ Los segmentos de los ${pistons} pistones están puestos.`,
   places: 'Todos los pistones',
   otherwise: 'Otro ángulo …',
