@@ -10,7 +10,9 @@ const entries: Readonly<Record<string, string>> = {
   beads: 'cordón',
   cautions: 'aviso',
   chart: 'casilla de la tabla',
+  counterweights: 'contrapeso',
   dowels: 'pasador de centrado',
+  faceParts: 'pieza',
   faces: 'cara',
   fastenerGroups: 'grupo de fijaciones',
   fasteners: 'fijación',
@@ -29,9 +31,11 @@ const entries: Readonly<Record<string, string>> = {
   rods: 'biela',
   saddles: 'apoyo',
   steps: 'paso',
+  throws: 'codo',
   undersizes: 'submedida',
   usedIn: 'uso',
   washers: 'arandela',
+  wheels: 'rueda',
 }
 
 export const phrases: Words['phrases'] = {

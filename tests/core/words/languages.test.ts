@@ -66,7 +66,6 @@ const sameIn = new Set([
   'engines.program',
   'engines.sample.machinist',
   'engines.sample.mechanic',
-  'engines.sample.serial',
   'keys.names.escape',
   'keys.names.tab',
   'packaging.copyright',

@@ -11,5 +11,6 @@ export const auditPhrases: typeof english = {
   passOf: ({ procedure, pass }) => `${procedure}, pasada ${pass}`,
   fastenerNumbered: ({ number }) => `fijación ${number}`,
   dowelCalled: ({ dowel }) => `pasador de centrado ${dowel}`,
+  facePartCalled: ({ name }) => `«${name}»`,
   passageCalled: ({ name }) => `«${name}»`,
 }

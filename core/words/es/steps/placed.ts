@@ -34,7 +34,11 @@ export const placed: Words['placed'] = {
     'rod-side': 'Una biela en su muñequilla, vista desde delante: el lado con la marca mira al observador.',
     'cap-numbers': 'Una biela y su sombrerete con el mismo número en el mismo lado.',
     'washer-grooves': 'Una arandela de empuje junto a su apoyo, con las ranuras de aceite hacia el cigüeñal.',
-    'seal-lip': 'Un retén cortado: su labio y su muelle hacia el aceite.',
+    'seal-lip': 'Un retén cortado en su alojamiento: hacia dónde mira su labio y a qué profundidad queda.',
+    'two-piece-seal': 'Las dos mitades de un retén con sellador en las puntas, y el labio cortado.',
+    'core-plug': 'Un tapón cortado en su agujero, y a qué profundidad queda.',
+    'check-valve': 'Una válvula antirretorno cortada: el sentido en que el aceite levanta su bola.',
+    strainer: 'Un colador visto por su malla.',
     'circlip-gap': 'Un anillo de retención en su ranura, con la abertura apartada de la muesca.',
     'circlip-seated':
       'Un pistón cortado por el bulón: el anillo de retención está en su ranura en todo el contorno, por fuera del extremo del bulón.',

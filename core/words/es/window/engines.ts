@@ -11,15 +11,21 @@ export const engines: Words['engines'] = {
   noBuilds: 'Aún nada. Elegir un motor para empezar un montaje.',
   sample: {
     offer:
-      'O dar antes una vuelta por un montaje de demostración a medio hacer: sus semicojinetes están elegidos y montados, y sus tornillos de biela, ' +
-      'en la última pasada. Se guarda como primer montaje de este banco, y se puede anular como cualquier otro.',
-    tryIt: 'Probarlo',
+      'O dar antes una vuelta por un montaje de demostración. Uno está a medio hacer: sus semicojinetes están elegidos y montados, y sus tornillos de biela, ' +
+      'en la última pasada. Otro está terminado: ver su hoja, su mapa de apriete y su línea en el archivo. ' +
+      'Los dos quedan en el registro de este banco, marcados como demo, y se pueden anular como cualquier otro.',
+    take: { 'half-way': 'Probarlo', finished: 'Ver uno terminado' },
     name: 'Demo: transbordador, motor de babor',
-    serial: 'DEMO-1',
     machinist: 'Mara Holt (demo)',
     mechanic: 'Jonas Reet (demo)',
     problem: 'Rayada bajo la cabeza de R4',
     answer: 'Superficie repasada con una piedra',
+    whole: {
+      name: 'Demo: riego, bomba 3',
+      problem: 'La rosca de 5 iba áspera a mano',
+      answer: 'Sacado, rosca del bloque repasada, tornillo aceitado de nuevo',
+      withoutPhoto: 'Demo: no había nadie para hacer una',
+    },
   },
   buildLine: ({ engine, demo, serial }) =>
     `${engine}${demo ? ', demo' : ''}${serial ? ` · n.º de serie ${serial}` : ''}`,
