@@ -8,11 +8,13 @@ import { Bench } from './bench/bench.svelte.ts'
 import { otherWindows } from './bench/other-windows.ts'
 import { connect } from './client/connect.ts'
 import { portsOfThisMachine } from './instruments/serial-port.ts'
+import { languageOfWindows, ShownLanguage } from './shown-language.svelte.ts'
 import { speechOfThisMachine } from './speech/speaker.svelte.ts'
 import Window from './Window.svelte'
 
 const target = document.getElementById('window')
 if (!target) throw new Error('the page has no place for the window')
 
-const machine = { ports: portsOfThisMachine(), speech: speechOfThisMachine() }
+const language = await ShownLanguage.first({ system: navigator.languages, channel: languageOfWindows() })
+const machine = { ports: portsOfThisMachine(), speech: speechOfThisMachine(), language }
 mount(Window, { target, props: { bench: new Bench(connect(), otherWindows(), machine) } })

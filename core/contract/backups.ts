@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { en } from '../words/index.ts'
+import type { Words } from '../words/index.ts'
 import { messageOf, nothing, problemMessage } from './problem-message.ts'
 
 const backupLine = z.strictObject({
@@ -59,7 +59,9 @@ export const mostComparedBytes = 32 * 1024 * 1024
 
 const comparison = z.strictObject({
   /** One for each build that was looked for, or for the code. */
-  lines: z.array(z.strictObject({ good: z.boolean(), says: messageOf(en.record.compare.lines) })),
+  lines: z.array(
+    z.strictObject({ good: z.boolean(), says: messageOf<Words['record']['compare']['lines']>() }),
+  ),
 })
 export type HeldAgainst = z.output<typeof comparison>
 

@@ -1,12 +1,12 @@
 import { z } from 'zod'
-import { en } from '../words/index.ts'
+import type { Words } from '../words/index.ts'
 import { messageOf, nothing, problemMessage } from './problem-message.ts'
 
 const doctorLine = z.strictObject({
   subject: z.enum(['program', 'host', 'data-folder', 'disk', 'record', 'photos', 'backup']),
   /** Good; worth a look; or the reason why something does not work. */
   state: z.enum(['good', 'look', 'bad']),
-  says: messageOf(en.doctor.lines),
+  says: messageOf<Words['doctor']['lines']>(),
 })
 export type DoctorLine = z.output<typeof doctorLine>
 
@@ -18,7 +18,7 @@ export const hostRequests = {
     output: z.strictObject({
       host: z.enum(['desktop', 'local']),
       /** Why this host and not the other. */
-      why: messageOf(en.phrases),
+      why: messageOf<Words['phrases']>(),
       version: z.string(),
       dataFolder: z.string(),
       /**

@@ -3,6 +3,7 @@ import { pxPerMmBounds, readingDistances } from '../layout/index.ts'
 import { instruments } from '../instrument/index.ts'
 import { benchTorqueUnits, lengthUnits } from '../quantity/index.ts'
 import { grips } from '../tightening/index.ts'
+import { languages } from '../words/index.ts'
 
 /** How many builds are remembered with the way they were looked at, and with what is begun in them. */
 export const mostKeptBuilds = 50
@@ -62,6 +63,8 @@ export const preferences = z.strictObject({
   speechRate: z.literal(speechRates),
   /** The voice that a person chose, by its name; null while the program chooses. */
   voice: z.string().max(200).nullable(),
+  /** The language that a person chose; null for that of the system. */
+  language: z.enum(languages).nullable(),
   /** The build that lay open; the window goes back to it at the next start. */
   atBuild: z.uuid().nullable(),
 })

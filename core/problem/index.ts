@@ -1,8 +1,8 @@
-import { en } from '../words/index.ts'
 import type { Amount, AmountText, PhraseText, ReasonText, Span, Words } from '../words/index.ts'
 import { isolated } from './isolated.ts'
 
 export { isolated }
+export { sentenceOf } from './in-english.ts'
 
 type Sentences = Words['problems']
 
@@ -52,10 +52,6 @@ export function refused<Code extends ProblemCode>(code: Code, facts: Facts<Code>
   return { ok: false, problem: problem(code, facts, path) }
 }
 
-export function isProblemCode(code: string): code is ProblemCode {
-  return Object.hasOwn(en.problems, code)
-}
-
 /** A text of one table on its way to where it is read: which one, and its facts. */
 export type Message<Table> = {
   readonly [Code in keyof Table]: Table[Code] extends (facts: infer Texts) => string
@@ -76,12 +72,10 @@ export function textIn<Table extends object>(words: Words, table: Table, message
 
 /** What happened, to which part, and what to do next, in a sentence or two of these words. */
 export function sentenceIn(words: Words, problem: Problem): string {
-  return textIn(words, words.problems, problem as Message<Sentences>)
-}
-
-/** The same in English: for a terminal, a log, and a part that has no choice of language. */
-export function sentenceOf(problem: Problem): string {
-  return sentenceIn(en, problem)
+  const { problems } = words
+  // What a host of another version found is not known here: told as a fault of the program, as any other that it has.
+  if (!Object.hasOwn(problems, problem.code)) return problems['program-fault']({})
+  return textIn(words, problems, problem as Message<Sentences>)
 }
 
 /** A name is set apart from the sentence around it; a reason becomes one, and an amount a text with its unit. */

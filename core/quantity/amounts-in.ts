@@ -1,4 +1,4 @@
-import type { Words } from '../words/index.ts'
+import type { Amount, Words } from '../words/index.ts'
 import { angleAmount, type Angle } from './angle.ts'
 import { fixedAmount } from './amount.ts'
 import { forceAmount, type Force } from './force.ts'
@@ -24,7 +24,9 @@ export interface ShownAmounts {
   number(value: number, decimals: number): string
 }
 
-export function amountsIn({ amounts: { amount } }: Words): ShownAmounts {
+/** Written as these words write it at the time: they may be of another language by then. */
+export function amountsIn(words: Words): ShownAmounts {
+  const amount = (shown: Amount) => words.amounts.amount(shown)
   return {
     length: (...of) => amount(lengthAmount(...of)),
     micrometres: (length) => amount(lengthAmount(length, 'µm')),

@@ -10,6 +10,9 @@ export const languageNames: Readonly<Record<Language, string>> = {
   es: 'Español',
 }
 
+/** Asks for one in all of them. */
+export const languageQuestion = 'Language · Sprache · Idioma'
+
 export function isLanguage(tag: string): tag is Language {
   return (languages as readonly string[]).includes(tag)
 }

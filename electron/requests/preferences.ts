@@ -17,6 +17,7 @@ const atFirst: Preferences = {
   speaks: false,
   speechRate: 1,
   voice: null,
+  language: null,
   atBuild: null,
 }
 

@@ -8,6 +8,8 @@ import { SerialDesk } from '../instruments/serial-desk.svelte.ts'
 import type { Ports } from '../instruments/serial-port.ts'
 import { Speaker, type Speech } from '../speech/speaker.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
+import type { Language, Words } from '../../core/words/index.ts'
+import type { ShownLanguage } from '../shown-language.svelte.ts'
 import type { OpenBuild } from './open-build.svelte.ts'
 import { opening } from './opening.ts'
 import type { Place } from './place.ts'
@@ -24,12 +26,15 @@ interface BenchOptions {
   readonly ports?: Ports | null
   /** Null where the browser cannot speak, and for a dry run. */
   readonly speech?: Speech | null
+  /** What the window is shown in; English words are enough for a bench without a window. */
+  readonly language?: ShownLanguage | null
 }
 
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
   readonly #client: Client
   readonly #others: OtherWindows
+  readonly #language: ShownLanguage | null
   /** Whether what is done at this bench is a dry run, and goes into no record. */
   readonly isPractice: boolean
   /** Kept here, so that it is as it was left when a person comes back from a build. */
@@ -61,10 +66,11 @@ export class Bench {
   constructor(
     client: Client,
     others: OtherWindows = noOtherWindows,
-    { isPractice = false, ports = null, speech = null }: BenchOptions = {},
+    { isPractice = false, ports = null, speech = null, language = null }: BenchOptions = {},
   ) {
     this.isPractice = isPractice
     this.#others = others
+    this.#language = language
     others.hear(({ build }) => void this.follow(build))
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
     this.rack = new WrenchRack(client)
@@ -82,6 +88,7 @@ export class Bench {
       speaks: this.#preferences?.speaks ?? false,
       rate: this.#preferences?.speechRate ?? 1,
       voice: this.#preferences?.voice ?? null,
+      language: this.language,
     }))
     this.unfinished = new UnfinishedWork(
       () => this.#preferences?.unfinished ?? [],
@@ -89,6 +96,18 @@ export class Bench {
     )
   }
 
+  get shownLanguage(): ShownLanguage | null {
+    return this.#language
+  }
+  /** The language of the window. */
+  get language(): Language {
+    return this.#language?.language ?? 'en'
+  }
+  /** Its words, which follow it. */
+  get words(): Words {
+    if (this.#language === null) throw new Error('this bench has no window')
+    return this.#language.words
+  }
   get client() {
     return this.#client
   }
@@ -122,7 +141,11 @@ export class Bench {
     const preferences = await this.#client.request('preferences.read', {})
     if (!preferences.ok) return this.#report(preferences.problem)
     this.#preferences = preferences.value
-    await Promise.all([this.loadWrenches(), this.loadPeople()])
+    await Promise.all([
+      this.#language?.show(preferences.value.language),
+      this.loadWrenches(),
+      this.loadPeople(),
+    ])
     if (preferences.value.atBuild && (await this.enterBuild(preferences.value.atBuild))) return
     await this.showEngines()
   }
@@ -265,6 +288,7 @@ export class Bench {
     const answer = await this.#client.request('preferences.keep', change)
     if (!answer.ok) return this.#report(answer.problem)
     this.#preferences = answer.value
+    if (change.language !== undefined) await this.#language?.choose(change.language)
   }
 
   /** How the faces of a build were looked at last. */
@@ -302,7 +326,8 @@ export class Bench {
   async #openBuildFrom(opened: StoredBuild): Promise<Outcome<OpenBuild>> {
     const { id: build } = opened.line
     const { OpenBuild } = await opening.build()
-    return OpenBuild.from(this.#client, opened, this.crew, (seq) => this.#others.tell({ build, seq }))
+    const confirmed = (seq: number) => this.#others.tell({ build, seq })
+    return OpenBuild.from(this.#client, opened, this.crew, confirmed, this.language)
   }
 
   async #show(openBuild: OpenBuild) {

@@ -1,5 +1,6 @@
 import type { Client } from '../../core/contract/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
+import { loadWords } from '../../core/words/index.ts'
 import type { Theme } from '../look/theme.svelte.ts'
 
 /** An SVG for each look of the window. */
@@ -38,7 +39,10 @@ export class EnginePictures {
     if (!read || !read.ok) return
     // What draws comes with the first picture: the first page does not wait for it.
     const drawing = await import('../canvas/thumbnail.ts').catch(() => null) // the host has gone: a page says so
-    if (drawing) this.#pictures = { ...this.#pictures, [engine]: drawing.engineSvg(read.spec) }
+    // The picture shows none of them.
+    const words = await loadWords('en').catch(() => null)
+    if (drawing && words)
+      this.#pictures = { ...this.#pictures, [engine]: drawing.engineSvg(words, read.spec) }
   }
 }
 

@@ -12,7 +12,7 @@ import {
 } from '../../core/builds/index.ts'
 import type { BuildLine, StoredBuild } from '../../core/contract/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
-import { done, sentenceOf, type Outcome } from '../../core/problem/index.ts'
+import { done, type Outcome } from '../../core/problem/index.ts'
 
 /** An engine, with the text it was read from. */
 export interface Engine {
@@ -86,10 +86,10 @@ export class MemoryBuild {
     return decided.ok ? done(this.#append(decided.value, person)) : decided
   }
 
-  /** Throws with the sentence where the command is refused. */
+  /** Throws with the code where the command is refused. */
   does(command: BuildCommand): void {
     const acted = this.act(command)
-    if (!acted.ok) throw new Error(sentenceOf(acted.problem))
+    if (!acted.ok) throw new Error(`refused: ${acted.problem.code}`)
   }
 
   get line(): BuildLine {

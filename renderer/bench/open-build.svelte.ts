@@ -9,6 +9,7 @@ import {
 } from '../../core/builds/index.ts'
 import type { Answer, BuildLine, Client, Input, StoredBuild } from '../../core/contract/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
 import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
 import type { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
@@ -81,14 +82,15 @@ export class OpenBuild {
     this.#state = replay(opened.events)
   }
 
-  /** `confirmed` hears the number of the last entry after each command of this window. */
+  /** `confirmed` hears the number of the last entry after each command of this window. The spec is read in `language`, for good. */
   static from(
     client: Client,
     opened: StoredBuild,
     crew: Crew,
     confirmed: (seq: number) => void = () => undefined,
+    language: Language = 'en',
   ): Outcome<OpenBuild> {
-    const read = readSpec(opened.specText)
+    const read = readSpec(opened.specText, language)
     if (read.ok) return done(new OpenBuild(client, opened, read.spec, crew, confirmed))
     const [first] = read.problems
     return first ? { ok: false, problem: first } : refused('program-fault', {})

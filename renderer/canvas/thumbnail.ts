@@ -1,6 +1,6 @@
 import { bareFacts, sceneOf, type Role, type Scene } from '../../core/layout/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
-import { en } from '../../core/words/index.ts'
+import type { Words } from '../../core/words/index.ts'
 import type { Theme } from '../look/theme.svelte.ts'
 import { svgOf } from './svg.ts'
 import { thumbnailSize } from './thumbnail-size.ts'
@@ -16,11 +16,11 @@ const air = 6
  * An engine's first joint face as a small picture: the bare case as it is worked on, cut to its outline, without words.
  * Laid out on a sheet twice as large, of which the layout keeps half for what would stand beside the case.
  */
-export function thumbnailOf(spec: EngineSpec): Scene {
+export function thumbnailOf(words: Words, spec: EngineSpec): Scene {
   const { width, height } = thumbnailSize
   const face = spec.case.faces[0]!
   const sheet = { widthPx: 2 * width, heightPx: 2 * height, capitalPx: 6 }
-  const scene = sceneOf(en, spec, bareFacts(face.id), { from: face.workedFrom, turn: 0 }, sheet)
+  const scene = sceneOf(words, spec, bareFacts(face.id), { from: face.workedFrom, turn: 0 }, sheet)
   const shapes = scene.shapes.filter(
     ({ kind, role, id }) => kind !== 'text' && !leftOut.has(role) && !isBeside(id),
   )
@@ -28,8 +28,8 @@ export function thumbnailOf(spec: EngineSpec): Scene {
 }
 
 /** The picture as an SVG for each look of the window. */
-export function engineSvg(spec: EngineSpec): (theme: Theme) => string {
-  const scene = thumbnailOf(spec)
+export function engineSvg(words: Words, spec: EngineSpec): (theme: Theme) => string {
+  const scene = thumbnailOf(words, spec)
   return (theme) => svgOf(scene, { theme, widthPx: thumbnailSize.width, title: '' })
 }
 

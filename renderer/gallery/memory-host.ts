@@ -33,6 +33,7 @@ export const usualPreferences: Preferences = {
   speaks: false,
   speechRate: 1,
   voice: null,
+  language: null,
   atBuild: null,
 }
 

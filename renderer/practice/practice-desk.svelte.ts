@@ -9,7 +9,7 @@ import {
   type Tally,
 } from '../../core/practice/index.ts'
 import { problem, type Problem } from '../../core/problem/index.ts'
-import type { Words } from '../../core/words/index.ts'
+import type { Language, Words } from '../../core/words/index.ts'
 import { DryRun } from './dry-run.ts'
 
 /** A drill that somebody is at. */
@@ -25,6 +25,7 @@ const nothing: PracticeStanding = { isKept: false, progress: [], minimums: {} }
 export class PracticeDesk {
   readonly #client: Client
   readonly #person: () => string
+  readonly #language: () => Language
   #chosen = $state<string | null>(null)
   #spec = $state.raw<EngineSpec | null>(null)
   #standing = $state.raw<PracticeStanding>(nothing)
@@ -41,7 +42,9 @@ export class PracticeDesk {
     return spec === null ? [] : drillsOf(spec).map((drill) => ({ engine: spec.id, drill }))
   })
 
-  constructor(client: Client, person: () => string) {
+  /** Specs are read in the language of the time. */
+  constructor(client: Client, person: () => string, language: () => Language = () => 'en') {
+    this.#language = language
     this.#client = client
     this.#person = person
   }
@@ -90,7 +93,7 @@ export class PracticeDesk {
     this.#ready = null
     const answer = await this.#client.request('engines.read', { id: engine })
     if (this.#chosen !== engine) return null
-    const read = answer.ok ? readSpec(answer.value.specText) : null
+    const read = answer.ok ? readSpec(answer.value.specText, this.#language()) : null
     this.#specText = answer.ok ? answer.value.specText : ''
     if (answer.ok && read?.ok) this.#problem = null
     else this.#problem = answer.ok ? problem('engine-unknown', { engine }) : answer.problem

@@ -1,3 +1,5 @@
+import { languageOf, type Language } from '../../core/words/index.ts'
+
 /** A voice of this machine: `SpeechSynthesisVoice`, as far as it is used. */
 export type Voice = Pick<SpeechSynthesisVoice, 'name' | 'lang' | 'default' | 'localService'>
 
@@ -14,6 +16,8 @@ export interface SpeakerSettings {
   readonly rate: number
   /** By name; null where the program chooses. */
   readonly voice: string | null
+  /** What prompts are said in. */
+  readonly language: Language
 }
 
 /** How much slower than usual a prompt is said again. */
@@ -23,9 +27,10 @@ const slower = 0.6
 export class Speaker {
   readonly #speech: Speech | null
   readonly #settings: () => SpeakerSettings
-  #voices = $state.raw<readonly Voice[]>([])
+  #all = $state.raw<readonly Voice[]>([])
   #said = ''
   /** The voice that is used; null where there is none that may be. */
+  readonly #voices: readonly Voice[] = $derived.by(() => voicesOf(this.#all, this.#settings().language))
   readonly voice: Voice | null = $derived.by(() => voiceFor(this.#voices, this.#settings().voice))
 
   constructor(speech: Speech | null, settings: () => SpeakerSettings) {
@@ -85,9 +90,15 @@ export class Speaker {
   }
 
   #look(): void {
-    const inEnglish = (this.#speech?.getVoices() ?? []).filter(({ lang }) => /^en\b/i.test(lang))
-    this.#voices = inEnglish.toSorted((one, other) => Number(other.localService) - Number(one.localService))
+    this.#all = [...(this.#speech?.getVoices() ?? [])]
   }
+}
+
+/** Those that say a language, first the ones that need no network. */
+function voicesOf(voices: readonly Voice[], language: Language): readonly Voice[] {
+  return voices
+    .filter(({ lang }) => languageOf([lang]) === language)
+    .toSorted((one, other) => Number(other.localService) - Number(one.localService))
 }
 
 /**

@@ -19,6 +19,7 @@ const atFirst: Preferences = preferences.parse({
   speaks: false,
   speechRate: 1,
   voice: null,
+  language: null,
   atBuild: null,
 })
 

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { en } from '../../../core/words/index.ts'
 import { svgOf } from '../../../renderer/canvas/svg.ts'
 import { thumbnailOf } from '../../../renderer/canvas/thumbnail.ts'
 import { thumbnailSize } from '../../../renderer/canvas/thumbnail-size.ts'
 import { demos } from '../../core/layout/demos.ts'
 
 describe.each(demos)('the thumbnail of $name', (spec) => {
-  const { frame, shapes } = thumbnailOf(spec)
+  const { frame, shapes } = thumbnailOf(en, spec)
 
   it('shows the whole outline on a sheet of its own proportions, and fills it one way or the other', () => {
     const edge = shapes.find(({ role }) => role === 'outline')

@@ -14,7 +14,7 @@ const spec = demo('skerry-3')
 const text = readFileSync(join(import.meta.dirname, '../../../specs/skerry-3.json'), 'utf8')
 const preferences: Preferences = {
   ...{ person: 'Ana Ruiz', torqueUnit: 'N·m', lengthUnit: 'mm', theme: 'light', readingDistance: 1 },
-  ...{ screenPxPerMm: null, views: [], unfinished: [], letterKeys: true, atBuild: null },
+  ...{ screenPxPerMm: null, views: [], unfinished: [], letterKeys: true, language: null, atBuild: null },
   ...{ instruments: [], speaks: false, speechRate: 1, voice: null },
 }
 

@@ -22,7 +22,7 @@ function machine(voices: readonly Voice[], change: Partial<SpeakerSettings> = {}
       cancel: () => done.push('cancel'),
       addEventListener: (_, heard) => void (changed = heard),
     },
-    () => ({ speaks: true, rate: 1, voice: null, ...change }),
+    () => ({ speaks: true, rate: 1, voice: null, language: 'en', ...change }),
   )
   return { speaker, done, come: (later: readonly Voice[]) => ((there = later), changed()) }
 }
