@@ -93,6 +93,9 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
       if (event.verdict === 'not-good')
         say('flag', 'not', 'good', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
       break
+    case 'step-skipped':
+      say('flag', 'skipped', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+      break
     case 'step-confirmed':
     case 'step-sent-back':
       say('person', event.second)
@@ -110,6 +113,9 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'place-undone':
     case 'photo-added':
     case 'photo-skipped':
+    case 'photo-withdrawn':
+    case 'step-reopened':
+    case 'skip-taken-back':
     case 'note-written':
     case 'ticks-removed':
     case 'part-left-over':

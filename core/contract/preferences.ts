@@ -51,7 +51,15 @@ export const preferences = z.strictObject({
     .max(mostKeptBuilds),
   /** What is begun and not confirmed yet in the builds worked on last, the latest first. */
   unfinished: z
-    .array(z.strictObject({ build: z.uuid(), handle: handleState, order: orderDraftState.nullable() }))
+    .array(
+      z.strictObject({
+        build: z.uuid(),
+        handle: handleState,
+        order: orderDraftState.nullable(),
+        /** The step that a person chose to work on next, by its id; absent where the program says which. */
+        step: z.string().max(200).optional(),
+      }),
+    )
     .max(mostKeptBuilds),
   /** Whether keys of one character do anything on the drawing (WCAG 2.1.4); those of a reading always do. */
   letterKeys: z.boolean(),

@@ -15,8 +15,10 @@ const common = {
   note: sentenceText.optional(),
   /** What can hurt while it is done, said before its work with the signal word of its kind. */
   dangers: z.array(z.enum(dangerKinds)).max(12).optional(),
-  /** Where an apprentice builds, somebody else must have looked at it before the build continues. */
-  secondPerson: z.literal('for-an-apprentice').optional(),
+  /** Somebody else must have looked at it before the build continues: where an apprentice builds, or whoever builds. */
+  secondPerson: z.enum(['for-an-apprentice', 'always']).optional(),
+  /** The build may go on without it, where a person says why. */
+  mayBeSkipped: z.literal('with-a-reason').optional(),
 }
 
 /** Work at a face of the case. */

@@ -1,7 +1,7 @@
 import { setImmediate } from 'node:timers/promises'
 import canonicalize from 'canonicalize'
 import { z } from 'zod'
-import type { BuildEvent, PhotoFacts, RecordedEvent } from '../../core/builds/index.ts'
+import type { PhotoFacts, RecordedEvent } from '../../core/builds/index.ts'
 import { checkKept } from '../../core/photo/index.ts'
 import { photoHash } from '../store/index.ts'
 import type { StoredEntry } from '../store/index.ts'
@@ -23,12 +23,12 @@ export interface ExportedPhotos {
   readonly lost: readonly string[]
 }
 
-/** The hashes of all photos that entries name, each once, in the order of their first. */
+/** The hashes of all photos that entries name and none withdraws, each once, in the order of their first. */
 export function photosNamed(entries: readonly StoredEntry[]): readonly string[] {
-  const events = entries.flatMap(({ body }) =>
-    body.includes('"type":"photo-added"') ? [(JSON.parse(body) as { event: BuildEvent }).event] : [],
+  const about = entries.flatMap(({ body }) =>
+    body.includes('"type":"photo-') ? [JSON.parse(body) as Pick<RecordedEvent, 'seq' | 'event'>] : [],
   )
-  return [...new Set(factsOf(events).map(({ sha256 }) => sha256))]
+  return [...new Set(factsOf(about).map(({ sha256 }) => sha256))]
 }
 
 /** The lines of an export that follow its entries: one for each photo, its bytes in base64. */
@@ -51,7 +51,7 @@ export async function readPhotos(
   lines: readonly string[],
   events: readonly RecordedEvent[],
 ): Promise<ExportedPhotos> {
-  const named = new Map(factsOf(events.map(({ event }) => event)).map((facts) => [facts.sha256, facts]))
+  const named = new Map(factsOf(events).map((facts) => [facts.sha256, facts]))
   const sound = new Map<string, Uint8Array>()
   for (const line of lines) {
     await setImmediate()
@@ -82,6 +82,12 @@ function bytesIn(line: string, named: ReadonlyMap<string, PhotoFacts>): Uint8Arr
   return isNamed ? bytes : null
 }
 
-function factsOf(events: readonly BuildEvent[]): readonly PhotoFacts[] {
-  return events.flatMap((event) => (event.type === 'photo-added' ? [event.photo] : []))
+/** Of the photos that count: one that was withdrawn is given to nobody. */
+function factsOf(entries: readonly Pick<RecordedEvent, 'seq' | 'event'>[]): readonly PhotoFacts[] {
+  const withdrawn = new Set(
+    entries.flatMap(({ event }) => (event.type === 'photo-withdrawn' ? [event.entry] : [])),
+  )
+  return entries.flatMap(({ seq, event }) =>
+    event.type === 'photo-added' && !withdrawn.has(seq) ? [event.photo] : [],
+  )
 }

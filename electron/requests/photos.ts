@@ -59,7 +59,10 @@ export function photoRequests(services: {
       if (!opened.ok) return opened
       const { spec, state } = opened.value
       const photo = state.photos.find(({ seq }) => seq === entry)
-      if (photo === undefined) return refused('photo-unknown', {}, 'entry')
+      if (photo === undefined)
+        return state.photosWithdrawn.some(({ seq }) => seq === entry)
+          ? refused('photo-withdrawn', {}, 'entry')
+          : refused('photo-unknown', {}, 'entry')
       const { sha256 } = photo.photo
       const bytes = store.photos.bytes(sha256)
       if (bytes === null) return { ok: false, problem: photoProblem('missing', spec.steps, photo.step) }

@@ -65,6 +65,7 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'parts-ticked':
       return event.reason === null ? null : 'flagged'
     case 'problem-noted':
+    case 'step-skipped':
       return 'flagged'
     case 'build-started':
     case 'marks-noted':
@@ -84,6 +85,9 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'measured-part-replaced':
     case 'photo-added':
     case 'photo-skipped':
+    case 'photo-withdrawn':
+    case 'step-reopened':
+    case 'skip-taken-back':
     case 'note-written':
     case 'ticks-removed':
     case 'part-left-over':

@@ -25,10 +25,16 @@ export function photosOn(db: Database) {
   const read = db.prepare<[string], Buffer>('SELECT bytes FROM photo WHERE sha256 = ?').pluck()
   const insert = db.prepare('INSERT INTO photo (sha256, bytes) VALUES (?, ?)')
   const repair = db.prepare('UPDATE photo SET bytes = ? WHERE sha256 = ?')
-  const named = db.prepare<[], { sha256: string }>(
-    `SELECT json_extract(body, '$.event.photo.sha256') AS sha256 FROM event INDEXED BY event_with_photo
+  const named = db.prepare<[], { build: string; seq: number; sha256: string }>(
+    `SELECT build, seq, json_extract(body, '$.event.photo.sha256') AS sha256 FROM event INDEXED BY event_with_photo
      WHERE instr(body, '"type":"photo-added"') > 0 AND json_valid(body)`,
   )
+  const withdrawn = db
+    .prepare<[string], number>(
+      `SELECT json_extract(body, '$.event.entry') FROM event
+       WHERE build = ? AND instr(body, '"type":"photo-withdrawn"') > 0 AND json_valid(body)`,
+    )
+    .pluck()
   const size = db.prepare<[], number>('SELECT coalesce(sum(length(bytes)), 0) FROM photo').pluck()
 
   function stateOf(sha256: string): PhotoState {
@@ -53,13 +59,15 @@ export function photosOn(db: Database) {
     async count(): Promise<PhotoCount> {
       const states = new Map<string, PhotoState>()
       const count = { photos: 0, damaged: 0, missing: 0 }
-      for (const { sha256 } of named.all()) {
+      for (const { build, seq, sha256 } of named.all()) {
         if (!states.has(sha256)) {
           states.set(sha256, stateOf(sha256))
           await setImmediate()
         }
         const state = states.get(sha256)
         count.photos += 1
+        // An export does not carry what was withdrawn. To look for that reads the build: only for what is not sound.
+        if (state !== 'good' && withdrawn.all(build).includes(seq)) continue
         if (state === 'damaged') count.damaged += 1
         if (state === 'missing') count.missing += 1
       }

@@ -146,6 +146,11 @@ export class OpenBuild {
     this.#problem = null
   }
 
+  /** The step that a person went to; null while the program says which is next. */
+  get chosen() {
+    return this.#chosenStep
+  }
+
   forgetProblem() {
     this.#problem = null
   }

@@ -1,6 +1,7 @@
 import { sentenceOf } from '../../core/problem/index.ts'
 import {
   askedPlaces,
+  awaitsSecondPerson,
   askedRings,
   placeRounds,
   currentStep,
@@ -25,6 +26,8 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand |
 }
 
 function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildCommand {
+  if (awaitsSecondPerson(spec, state, step))
+    return { type: 'confirm-step', step: step.id, second: 'Berit' }
   switch (step.kind) {
     case 'note-marks': {
       const { positions, ...fit } = found(spec.fits, step.fit)

@@ -1,10 +1,10 @@
-import type { EngineSpec, Step } from '../../engine/index.ts'
+import { putsTogether, stepsUsedBy, type EngineSpec, type Step } from '../../engine/index.ts'
 import type { Facts } from '../../problem/index.ts'
 import { doubt, fault, type Finding } from '../finding.ts'
 
 /** Steps: none waits for itself, and everything that must be done is done, once and after what it needs. */
 export function auditSteps(spec: EngineSpec): readonly Finding[] {
-  return [...rings(spec), ...auditFits(spec), ...leftOut(spec), ...doneTwice(spec)]
+  return [...rings(spec), ...auditFits(spec), ...leftOut(spec), ...doneTwice(spec), ...skippable(spec)]
 }
 
 /** Steps that can never begin: what is left when all that can be done has been done. */
@@ -75,6 +75,23 @@ export function mustWait(
   if (step === undefined || other === undefined || waitsFor(steps, step, other.id)) return []
   const facts = { step: step.name, other: other.name }
   return [doubt('step-does-not-wait', facts, `steps[${steps.indexOf(step)}].after`)]
+}
+
+/** A step that may be skipped is needed by none: neither for what comes of it, nor because the engine is built on it. */
+function skippable(spec: EngineSpec): readonly Finding[] {
+  const { steps } = spec
+  return steps.flatMap((step, index) => {
+    if (step.mayBeSkipped === undefined) return []
+    const needs = steps.find(
+      (other) =>
+        (other.kind !== 'count' && stepsUsedBy(spec, other).includes(step)) ||
+        (putsTogether(step) && putsTogether(other) && waitsFor(steps, other, step.id)),
+    )
+    const path = `steps[${index}].mayBeSkipped`
+    return needs === undefined
+      ? []
+      : [fault('skippable-step-needed', { step: step.name, other: needs.name }, path)]
+  })
 }
 
 function waitsFor(steps: readonly Step[], step: Step, id: string): boolean {

@@ -12,7 +12,13 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
     case 'pass-repeated':
       return null
     case 'marks-noted':
-      return { type: 'note-marks', step: event.step, typed: event.typed }
+      return {
+        type: 'note-marks',
+        step: event.step,
+        typed: event.typed,
+        opens: event.opens,
+        takenApart: event.takenApart,
+      }
     case 'shells-chosen': {
       const others = event.choices.map(({ position, half, grade, reason }) => ({
         position,
@@ -64,6 +70,18 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       const { step, photo, caption, part } = event
       return { type: 'add-photo', step, photo, caption, part }
     }
+    case 'photo-withdrawn':
+      return { type: 'withdraw-photo', entry: event.entry, reason: event.reason }
+    case 'step-reopened': {
+      const { step, redone, reason, opens, takenApart } = event
+      // One that is open again with another follows from that one's entry.
+      if (step !== redone || opens === undefined) return null
+      return { type: 'redo-step', step, reason, opens, takenApart }
+    }
+    case 'step-skipped':
+      return { type: 'skip-step', step: event.step, reason: event.reason }
+    case 'skip-taken-back':
+      return { type: 'take-back-skip', step: event.step, reason: event.reason }
     case 'photo-skipped':
       return { type: 'skip-photo', step: event.step, reason: event.reason }
     case 'note-written':

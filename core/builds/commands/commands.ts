@@ -6,6 +6,7 @@ import { ringCommands } from './ring-commands.ts'
 import { turningCommands } from './turning-commands.ts'
 import { partCommands } from './part-commands.ts'
 import { photoCommands } from './photo-commands.ts'
+import { planCommands, seenBeforeAgain } from './plan-commands.ts'
 import { runCommands } from '../../tightening/index.ts'
 import { half, measuredWith, thrustPair, washersByTable } from '../events/events.ts'
 
@@ -21,6 +22,9 @@ export const buildCommand = z.discriminatedUnion('type', [
     step: z.string(),
     /** As read off the part: `2 2 3 1`, `2231` or `2,2,3,1`; `?` or `-` for a worn mark. */
     typed: z.string().max(400),
+    /** Where marks that are read again read otherwise, and something stands on them. */
+    opens: seenBeforeAgain.opens.optional(),
+    takenApart: seenBeforeAgain.takenApart,
   }),
   z.strictObject({
     type: z.literal('choose-shells'),
@@ -66,6 +70,7 @@ export const buildCommand = z.discriminatedUnion('type', [
   ...limitCommands,
   ...placedCommands,
   ...photoCommands,
+  ...planCommands,
   ...ringCommands,
   ...turningCommands,
   ...runCommands,

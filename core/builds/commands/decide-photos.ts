@@ -20,7 +20,7 @@ export function addPhoto(spec: EngineSpec, state: BuildState, command: CommandOf
   if (!place.ok) return place
   if (part !== null && !spec.parts.some(({ id }) => id === part))
     return refused('part-unknown', { part }, 'part')
-  if (state.photos.length >= mostPhotosOfBuild) return refused('photo-too-many', { most: mostPhotosOfBuild })
+  if (state.photos.length + state.photosWithdrawn.length >= mostPhotosOfBuild) return refused('photo-too-many', { most: mostPhotosOfBuild })
   if (photosAt(state, step).some((each) => each.photo.sha256 === photo.sha256))
     return refused('photo-there-already', {})
   return done([{ type: 'photo-added', version, step, photo, caption: command.caption.trim(), part }])
@@ -41,6 +41,20 @@ export function skipPhoto({ state, step }: BuildAtStep<'photo'>, command: Comman
     return refused('step-done-already', { step: step.name })
   const reason = readReason(command.reason, { what: 'photo-skipped', step: step.name })
   return reason.ok ? done([{ type: 'photo-skipped', version, step: step.id, reason: reason.value }]) : reason
+}
+
+/** Of a finished build too. Refuses `photo-withdrawn`, `photo-unknown`, `reason-missing`. */
+export function withdrawPhoto(state: BuildState, { entry, reason: typed }: CommandOf<'withdraw-photo'>): Events {
+  const photo = state.photos.find(({ seq }) => seq === entry)
+  if (photo === undefined)
+    return state.photosWithdrawn.some(({ seq }) => seq === entry)
+      ? refused('photo-withdrawn', {}, 'entry')
+      : refused('photo-unknown', {}, 'entry')
+  const reason = readReason(typed, { what: 'photo-withdrawn' })
+  if (!reason.ok) return reason
+  const { step } = photo
+  const { sha256 } = photo.photo
+  return done([{ type: 'photo-withdrawn', version, step, entry, sha256, reason: reason.value }])
 }
 
 /** Refuses `note-empty`. */

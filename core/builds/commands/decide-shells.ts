@@ -8,21 +8,34 @@ import type { BearingProposal, ProposedHalf } from '../shells/proposal-at.ts'
 import { proposalsFor } from '../shells/proposals.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
 import { fitOf, halvesOf } from '../steps/steps.ts'
+import { openedByMarks } from './decide-plan.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
 type ChooseShells = CommandOf<'choose-shells'>
 
-/** Marks may be noted again until a shell that was chosen by them is in place. */
+/**
+ * Marks may be noted again until a shell that was chosen by them is in place; then only where the step was opened again,
+ * and if they read otherwise, what stands on them is open again too.
+ */
 export function noteMarks(
-  { spec, step }: BuildAtStep<'note-marks'>,
+  { spec, state, step }: BuildAtStep<'note-marks'>,
   command: CommandOf<'note-marks'>,
 ): Events {
   const { id, part } = step
+  const isAgain = state.plan.marksAgain.has(id)
   const fit = fitOf(spec, step.fit)
   const marks = readMarks(command.typed, fit[part], fit.positions)
   if (!marks.ok) return marks
+  const isSame = state.marks[fit.id]?.[part]?.every((mark, index) => mark === marks.value[index]) ?? false
+  const { opens = [], takenApart } = command
+  const opened = isAgain && !isSame ? openedByMarks(spec, state, step, { opens, takenApart }) : done([])
+  if (!opened.ok) return opened
+  const seen = opened.value.length === 0 ? {} : { opens, ...(takenApart === true && { takenApart }) }
   const common = { version: 1, step: id, fit: fit.id, part } as const
-  return done([{ type: 'marks-noted', ...common, marks: [...marks.value], typed: command.typed }])
+  return done([
+    { type: 'marks-noted', ...common, marks: [...marks.value], typed: command.typed, ...seen },
+    ...opened.value,
+  ])
 }
 
 /** Shells may be chosen again until one of them is in place. */

@@ -11,7 +11,8 @@ import { decideInRun } from './decide-in-run.ts'
 import { acceptMeasured, measureLimit, replaceMeasured } from './decide-limits.ts'
 import { fitRings, takeOffRings } from './decide-rings.ts'
 import { doPlace, undoPlace } from './decide-placed.ts'
-import { addPhoto, skipPhoto, writeNote } from './decide-photos.ts'
+import { addPhoto, skipPhoto, withdrawPhoto, writeNote } from './decide-photos.ts'
+import { redoStep, skipStep, takeBackSkip } from './decide-plan.ts'
 import { countParts, leaveOver, removeTicks, tickParts } from './decide-parts.ts'
 import { decideSecond } from './decide-second.ts'
 import { chooseShells, noteMarks } from './decide-shells.ts'
@@ -45,6 +46,7 @@ export function decide(
   if (command.type === 'void-build') return voidBuild(command)
   if (command.type === 'amend-build') return amendBuild(state, command)
   if (command.type === 'add-photo') return addPhoto(spec, state, command)
+  if (command.type === 'withdraw-photo') return withdrawPhoto(state, command)
   if (state.finished) return refused('build-finished', { name: state.started.name })
   if (isStepCommand(command)) return decideInStep({ spec, state, now }, command)
   switch (command.type) {
@@ -92,6 +94,9 @@ const handlers: { readonly [Type in StepCommandType]: Handler<Type> } = {
   'do-place': doPlace,
   'undo-place': undoPlace,
   'skip-photo': skipPhoto,
+  'redo-step': redoStep,
+  'skip-step': skipStep,
+  'take-back-skip': takeBackSkip,
   'write-note': writeNote,
   'fit-rings': fitRings,
   'take-off-rings': takeOffRings,

@@ -13,6 +13,7 @@ export const photoCommands = [
     caption: z.string().max(mostCaption),
     part: z.string().nullable(),
   }),
+  z.strictObject({ type: z.literal('withdraw-photo'), entry: z.int().min(1), reason: z.string().max(600) }),
   z.strictObject({ type: z.literal('skip-photo'), step: z.string(), reason: z.string().max(600) }),
   z.strictObject({ type: z.literal('write-note'), step: z.string(), text: z.string().max(600) }),
 ] as const

@@ -6,6 +6,7 @@ import {
   firstFitted,
   fitOf,
   isCarriedOut,
+  isSkipped,
   isStepDone,
   stepsAfter,
   stepsBefore,
@@ -15,7 +16,7 @@ import { stepRules, type Access, type StepCommand } from './step-rules.ts'
 /**
  * The step that a command belongs to, if the command may be given now by its rule in `stepRules`.
  *
- * Refuses `step-unknown`, also where the step is of another kind, and `procedure-unknown`; `step-before` while a step
+ * Refuses `step-unknown`, also where the step is of another kind, and `procedure-unknown`; `step-skipped`; `step-before` while a step
  * before it is not done, and `step-unconfirmed` while one waits for a second person; `step-on-top` while a later step is
  * in place on what would be undone: what was tightened over a shell cannot stay tightened when the shell comes out; and
  * `shell-in-place` where the shells must be out.
@@ -26,7 +27,10 @@ export function stepFor(spec: EngineSpec, state: BuildState, command: StepComman
   const allowed = allow(spec, state, step.value, accessOf(state, command))
   if (!allowed.ok) return allowed
   const rule = stepRules[command.type]
-  return 'shellsOut' in rule && 'fit' in step.value ? withShellsOut(spec, state, step.value) : step
+  const isReadAgain = state.plan.marksAgain.has(step.value.id)
+  return 'shellsOut' in rule && 'fit' in step.value && !isReadAgain
+    ? withShellsOut(spec, state, step.value)
+    : step
 }
 
 /** Whether work on the step may begin: refuses `step-before` and `step-unconfirmed`. */
@@ -62,6 +66,7 @@ function allow(spec: EngineSpec, state: BuildState, step: Step, access: Access):
       ? done(step)
       : refused('step-on-top', { step: step.name, top: top.name, kind: top.kind })
   }
+  if (isSkipped(state, step)) return refused('step-skipped', { step: step.name })
   const first = stepsBefore(spec, step).find((each) => !isStepDone(spec, state, each))
   if (first === undefined) return done(step)
   return awaitsSecondPerson(spec, state, first)

@@ -19,7 +19,7 @@ interface StepRule {
   /** `any` for what may be said in every kind of step. */
   readonly kind: StepKind | 'any' | readonly StepKind[]
   readonly access: Access
-  /** Whether no shell of the step's fit may be in place. */
+  /** Whether no shell of the step's fit may be in place, unless the step was opened to read its marks again. */
   readonly shellsOut?: true
 }
 
@@ -53,6 +53,10 @@ export const stepRules = {
   'do-place': { kind: placedKinds, access: 'work' },
   'undo-place': { kind: placedKinds, access: 'undo' },
   'add-photo': null,
+  'withdraw-photo': null,
+  'redo-step': { kind: 'any', access: 'any-time' },
+  'skip-step': { kind: 'any', access: 'work' },
+  'take-back-skip': { kind: 'any', access: 'any-time' },
   'skip-photo': { kind: 'photo', access: 'work' },
   'write-note': { kind: 'any', access: 'any-time' },
   'fit-rings': { kind: 'fit-rings', access: 'work' },

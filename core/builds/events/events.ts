@@ -6,6 +6,7 @@ import { placedEvents } from './placed-events.ts'
 import { ringEvents } from './ring-events.ts'
 import { partEvents } from './part-events.ts'
 import { photoEvents } from './photo-events.ts'
+import { planEvents } from './plan-events.ts'
 import { runEvents } from '../../tightening/index.ts'
 
 const version = z.literal(1)
@@ -70,6 +71,9 @@ export const buildEvent = z.discriminatedUnion('type', [
     /** In the order of the fit's positions; null where a mark is worn away. */
     marks: z.array(z.string().nullable()),
     typed: z.string().max(400),
+    /** Where marks that were read again read otherwise: as in `step-reopened`. */
+    opens: z.array(z.string()).optional(),
+    takenApart: z.literal(true).optional(),
   }),
   z.strictObject({
     type: z.literal('shells-chosen'),
@@ -126,6 +130,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   ...turningEvents,
   ...placedEvents,
   ...photoEvents,
+  ...planEvents,
   ...ringEvents,
   ...runEvents,
   /**

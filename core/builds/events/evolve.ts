@@ -6,6 +6,8 @@ import { evolvePlaced } from './placed-record.ts'
 import { evolveRings } from './ring-record.ts'
 import { evolveParts, withoutTicksAt } from './part-record.ts'
 import { evolvePhotos } from './photo-record.ts'
+import { evolvePlan, withMarksRead } from './plan-record.ts'
+import { withoutWorkOf } from './reopened.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
 
@@ -45,10 +47,11 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
       const before = state.marks[event.fit] ?? { housing: null, journal: null }
       const marks = { ...state.marks, [event.fit]: { ...before, [event.part]: event.marks } }
       const workedOn = { step: event.step }
-      if (sameMarks(before[event.part], event.marks)) return { ...state, marks, workedOn }
+      const plan = withMarksRead(state.plan, event.step)
+      if (sameMarks(before[event.part], event.marks)) return { ...state, marks, plan, workedOn }
       // What was decided between the old marks and the readings is open again.
       const bearings = { ...state.bearings, [event.fit]: { ...bearingsIn(state, event.fit), basis: {} } }
-      return { ...state, marks, bearings, shells: without(state.shells, event.fit), workedOn }
+      return { ...state, marks, plan, bearings, shells: without(state.shells, event.fit), workedOn }
     }
     case 'shells-chosen':
       return {
@@ -120,10 +123,18 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
       }
     // A photo and a note are no work on their step: a person comes back to where the work was left.
     case 'photo-added':
+    case 'photo-withdrawn':
     case 'note-written':
       return { ...state, ...evolvePhotos(state, { seq, at }, event) }
     case 'photo-skipped':
       return { ...state, ...evolvePhotos(state, { seq, at }, event), workedOn: { step: event.step } }
+    case 'step-reopened': {
+      const left = withoutWorkOf(state, event)
+      return { ...left, plan: evolvePlan(left.plan, seq, event), workedOn: { step: event.redone } }
+    }
+    case 'step-skipped':
+    case 'skip-taken-back':
+      return { ...state, plan: evolvePlan(state.plan, seq, event), workedOn: { step: event.step } }
     case 'bead-laid':
       return {
         ...state,
@@ -177,7 +188,8 @@ function lookedAtAfter(
   { confirmed, sentBack }: BuildState,
   event: BuildEvent,
 ): Pick<BuildState, 'confirmed' | 'sentBack'> {
-  if (event.type === 'photo-added' || event.type === 'note-written') return { confirmed, sentBack }
+  if (event.type === 'photo-added' || event.type === 'photo-withdrawn' || event.type === 'note-written')
+    return { confirmed, sentBack }
   const left = { confirmed: untouchedBy(event, confirmed), sentBack: untouchedBy(event, sentBack) }
   if (event.type !== 'step-confirmed' && event.type !== 'step-sent-back') return left
   const { step, second, procedure } = event

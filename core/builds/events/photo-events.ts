@@ -27,6 +27,16 @@ export const photoEvents = [
     /** The part of the list that it shows; null where nobody said so. */
     part: z.string().nullable(),
   }),
+  /** A photo counts no more: it is not shown, printed or given away from here on. The entry that names its hash stays. */
+  z.strictObject({
+    type: z.literal('photo-withdrawn'),
+    version,
+    step: z.string().nullable(),
+    /** The entry that added it. */
+    entry: z.int().min(1),
+    sha256: z.string().regex(/^[0-9a-f]{64}$/),
+    reason: z.string().trim().min(1).max(600),
+  }),
   /** A step that asks for a photo goes without one. */
   z.strictObject({
     type: z.literal('photo-skipped'),

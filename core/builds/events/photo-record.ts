@@ -16,10 +16,16 @@ export interface BuildNote extends Omit<Written, 'type' | 'version'> {
   readonly at: string
 }
 
+/** A photo that was withdrawn: it is told of, and not shown. */
+export interface WithdrawnPhoto extends BuildPhoto {
+  readonly reason: string
+}
+
 /** What a build has of photos and notes. */
 export interface PhotoRecord {
-  /** In the order in which they were added. */
+  /** Those that count, in the order in which they were added. */
   readonly photos: readonly BuildPhoto[]
+  readonly photosWithdrawn: readonly WithdrawnPhoto[]
   readonly notes: readonly BuildNote[]
   /** By step id: why a step that asks for a photo has none. */
   readonly photosSkipped: Readonly<Record<string, string>>
@@ -27,22 +33,34 @@ export interface PhotoRecord {
 
 /** The record after one more entry about photos and notes. */
 export function evolvePhotos(
-  { photos, notes, photosSkipped }: PhotoRecord,
+  { photos, photosWithdrawn, notes, photosSkipped }: PhotoRecord,
   { seq, at }: { readonly seq: number; readonly at: string },
   event: PhotoEvent,
 ): PhotoRecord {
+  const before = { photos, photosWithdrawn, notes, photosSkipped }
   switch (event.type) {
     case 'photo-added': {
       const { type: _, version: __, ...added } = event
-      return { photos: [...photos, { seq, at, ...added }], notes, photosSkipped }
+      return { ...before, photos: [...photos, { seq, at, ...added }] }
+    }
+    case 'photo-withdrawn': {
+      const withdrawn = photos.filter((photo) => photo.seq === event.entry)
+      return {
+        ...before,
+        photos: photos.filter((photo) => !withdrawn.includes(photo)),
+        photosWithdrawn: [
+          ...photosWithdrawn,
+          ...withdrawn.map((photo) => ({ ...photo, reason: event.reason })),
+        ],
+      }
     }
     case 'photo-skipped': {
       const { step, reason } = event
-      return { photos, notes, photosSkipped: { ...photosSkipped, [step]: reason } }
+      return { ...before, photosSkipped: { ...photosSkipped, [step]: reason } }
     }
     case 'note-written': {
       const { step, text } = event
-      return { photos, notes: [...notes, { seq, at, step, text }], photosSkipped }
+      return { ...before, notes: [...notes, { seq, at, step, text }] }
     }
     default:
       return event satisfies never

@@ -6,6 +6,7 @@ import type { RingsRecord } from './ring-record.ts'
 import type { TurningsRecord } from './turning-record.ts'
 import { noParts, type PartsRecord } from './part-record.ts'
 import type { PhotoRecord } from './photo-record.ts'
+import { asPlanned, type PlanRecord } from './plan-record.ts'
 import type { Half, ShellChoice } from './events.ts'
 
 /** How far a build has come: what its events add up to. Ids are the spec's. */
@@ -41,6 +42,8 @@ export interface BuildState extends PhotoRecord {
   readonly checks: Readonly<Record<string, CheckAnswer>>
   /** By procedure id. */
   readonly runs: Readonly<Record<string, Run>>
+  /** What is done again, and what is skipped. */
+  readonly plan: PlanRecord
   /** What the last entry was about, so that a person comes back to where the work was left. */
   readonly workedOn: { readonly step: string } | { readonly procedure: string } | null
   /** By step id: who looked at it as a second person. Falls away when anything more is done in the step. */
@@ -103,11 +106,13 @@ export const emptyBuild: BuildState = {
   photos: [],
   notes: [],
   photosSkipped: {},
+  photosWithdrawn: [],
   rings: {},
   turnings: {},
   beads: {},
   checks: {},
   runs: {},
+  plan: asPlanned,
   workedOn: null,
   confirmed: {},
   sentBack: {},

@@ -8,13 +8,16 @@ import type { CheckAnswer } from '../events/state.ts'
 export interface SheetCheck extends Stamp, CheckAnswer {
   readonly step: string
   readonly limits: { readonly least: Length; readonly most: Length } | null
-  /** False when the check was answered again later. */
+  /** False when the check was answered again later, or is to be. */
   readonly counts: boolean
 }
 
 export function checksOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetCheck[] {
   const last = new Map<string, number>()
-  for (const { seq, event } of entries) if (event.type === 'check-answered') last.set(event.step, seq)
+  for (const { seq, event } of entries) {
+    if (event.type === 'check-answered') last.set(event.step, seq)
+    if (event.type === 'step-reopened') last.delete(event.step)
+  }
   return entries.flatMap((entry) => {
     const { event } = entry
     if (event.type !== 'check-answered') return []

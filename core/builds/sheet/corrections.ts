@@ -160,6 +160,10 @@ function correctionOf(
     case 'place-undone':
     case 'photo-added':
     case 'photo-skipped':
+    case 'photo-withdrawn':
+    case 'step-reopened':
+    case 'step-skipped':
+    case 'skip-taken-back':
     case 'note-written':
     case 'parts-ticked':
     case 'part-left-over':

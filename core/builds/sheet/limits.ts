@@ -11,7 +11,7 @@ export interface SheetLimit extends Stamp, Pick<LimitReading, 'reading' | 'verdi
   readonly place: string
   /** What was replaced because of this reading; null where nothing was. */
   readonly replaced: string | null
-  /** False when the place was measured again later, or its part replaced. */
+  /** False when the place was measured again later, its part replaced, or its step opened again. */
   readonly counts: boolean
 }
 
@@ -21,6 +21,12 @@ export function limitsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
   const known = new Map<string, readonly StepMeasure[]>()
   for (const entry of entries) {
     const { event } = entry
+    if (event.type === 'step-reopened') {
+      const name = spec.steps.find(({ id }) => id === event.step)?.name
+      rows.forEach((row, index) => {
+        if (row.step === name && row.counts) rows[index] = { ...row, counts: false }
+      })
+    }
     if (!('measure' in event)) continue
     const step = spec.steps.find(({ id }) => id === event.step)
     if (step === undefined || !isMeasured(step)) continue

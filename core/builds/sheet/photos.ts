@@ -5,6 +5,7 @@ import { stampOf, type Stamp } from '../events/stamp.ts'
 
 /** A step by its place in the plan, counted from 1, and its name. */
 export interface SheetStepPlace {
+  readonly id: string
   readonly place: number
   readonly name: string
 }
@@ -31,10 +32,33 @@ export interface SheetPhotoSkipped extends Stamp {
   readonly reason: string
 }
 
-export function photosOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetPhoto[] {
+/** A photo that is told of and not shown. */
+export interface SheetPhotoWithdrawn extends Stamp {
+  readonly step: SheetStepPlace | null
+  readonly sha256: string
+  readonly reason: string
+}
+
+export function photosWithdrawnOn(
+  spec: EngineSpec,
+  entries: readonly RecordedEvent[],
+): readonly SheetPhotoWithdrawn[] {
   return entries.flatMap((entry) => {
     const { event } = entry
-    if (event.type !== 'photo-added') return []
+    if (event.type !== 'photo-withdrawn') return []
+    const { sha256, reason } = event
+    const step = event.step === null ? null : stepPlace(spec, event.step)
+    return [{ ...stampOf(entry), step, sha256, reason }]
+  })
+}
+
+export function photosOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetPhoto[] {
+  const withdrawn = new Set(
+    entries.flatMap(({ event }) => (event.type === 'photo-withdrawn' ? [event.entry] : [])),
+  )
+  return entries.flatMap((entry) => {
+    const { event } = entry
+    if (event.type !== 'photo-added' || withdrawn.has(entry.seq)) return []
     const { photo, caption } = event
     const part = event.part && (spec.parts.find(({ id }) => id === event.part)?.name ?? event.part)
     const step = event.step === null ? null : stepPlace(spec, event.step)
@@ -63,5 +87,5 @@ export function photosSkippedOn(
 
 export function stepPlace({ steps }: EngineSpec, id: string): SheetStepPlace {
   const index = steps.findIndex((step) => step.id === id)
-  return { place: index + 1, name: steps[index]?.name ?? id }
+  return { id, place: index + 1, name: steps[index]?.name ?? id }
 }

@@ -18,6 +18,11 @@ export function placedOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
   const rows: (SheetPlace & { readonly id: string })[] = []
   for (const entry of entries) {
     const { event } = entry
+    if (event.type === 'step-reopened')
+      rows.forEach((row, index) => {
+        if (row.id.startsWith(`${event.step}/`) && row.undone === null)
+          rows[index] = { ...row, undone: event.reason }
+      })
     if (event.type !== 'place-done' && event.type !== 'place-undone') continue
     const step = spec.steps.find(({ id }) => id === event.step)
     const place = step && isPlacedStep(step) ? step.places.find(({ id }) => id === event.place) : undefined

@@ -16,6 +16,12 @@ export function ringsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): re
   const rows: SheetRings[] = []
   for (const entry of entries) {
     const { event } = entry
+    if (event.type === 'step-reopened') {
+      const name = spec.steps.find(({ id }) => id === event.step)?.name
+      rows.forEach((row, index) => {
+        if (row.step === name && row.takenOff === null) rows[index] = { ...row, takenOff: event.reason }
+      })
+    }
     if (event.type !== 'rings-fitted' && event.type !== 'rings-taken-off') continue
     const step = spec.steps.find(({ id }) => id === event.step)
     const set = step?.kind === 'fit-rings' ? spec.ringSets.find(({ id }) => id === step.rings) : undefined

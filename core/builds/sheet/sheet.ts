@@ -14,10 +14,13 @@ import {
   notesOn,
   photosOn,
   photosSkippedOn,
+  photosWithdrawnOn,
   type SheetNote,
   type SheetPhoto,
   type SheetPhotoSkipped,
+  type SheetPhotoWithdrawn,
 } from './photos.ts'
+import { redoneOn, skippedOn, type SheetRedone, type SheetSkipped } from './plan.ts'
 import { runsOn, type SheetRun } from './runs.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
@@ -50,6 +53,10 @@ export interface BuildSheet {
   readonly placed: readonly SheetPlace[]
   readonly photos: readonly SheetPhoto[]
   readonly photosSkipped: readonly SheetPhotoSkipped[]
+  readonly photosWithdrawn: readonly SheetPhotoWithdrawn[]
+  /** What was done again, and what the build went without, in order. */
+  readonly redone: readonly SheetRedone[]
+  readonly skipped: readonly SheetSkipped[]
   /** What was written at steps, in order. */
   readonly notes: readonly SheetNote[]
   readonly rings: readonly SheetRings[]
@@ -76,6 +83,10 @@ export interface SheetStep {
   /** What can hurt while it is done, by kind. */
   readonly dangers: readonly Danger[]
   readonly done: Stamp | null
+  /** Why the build goes on without it; null where it does not. */
+  readonly skipped: string | null
+  /** How often it was opened again after it was done. */
+  readonly again: number
   /** Who looked at it as a second person, and when; null where nobody did. */
   readonly second: Stamp | null
   /** Whether it still waits for a second person. */
@@ -105,6 +116,9 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
     placed: placedOn(spec, entries),
     photos: photosOn(spec, entries),
     photosSkipped: photosSkippedOn(spec, entries),
+    photosWithdrawn: photosWithdrawnOn(spec, entries),
+    redone: redoneOn(spec, entries),
+    skipped: skippedOn(spec, entries),
     notes: notesOn(spec, entries),
     rings: ringsOn(spec, entries),
     turnings: turningsOn(spec, entries),
@@ -146,6 +160,8 @@ function stepsOn(
     kind: step.kind,
     dangers: step.dangers ?? [],
     done: doneBy.get(step.id) ?? null,
+    skipped: atEnd.plan.skipped[step.id]?.reason ?? null,
+    again: entries.filter(({ event }) => event.type === 'step-reopened' && event.step === step.id).length,
     second: atEnd.confirmed[step.id] === undefined ? null : (lookedAtBy.get(step.id) ?? null),
     unconfirmed: awaitsSecondPerson(spec, atEnd, step),
   }))

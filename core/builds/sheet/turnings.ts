@@ -23,8 +23,12 @@ export function turningsOn(spec: EngineSpec, entries: readonly RecordedEvent[]):
   const rows: SheetTurning[] = []
   for (const entry of entries) {
     const { event } = entry
-    if (event.type !== 'crank-turned' && event.type !== 'turning-accepted' && event.type !== 'turning-voided')
-      continue
+    const isAbout =
+      event.type === 'crank-turned' ||
+      event.type === 'turning-accepted' ||
+      event.type === 'turning-voided' ||
+      event.type === 'step-reopened'
+    if (!isAbout) continue
     const step = spec.steps.find(({ id }) => id === event.step)
     if (step?.kind !== 'turn') continue
     const last = rows.findLastIndex((row) => row.step === step.name)
@@ -37,7 +41,7 @@ export function turningsOn(spec: EngineSpec, entries: readonly RecordedEvent[]):
         ...stampOf(entry),
         ...{ step: step.name, cap: null, limits: step.turning ?? null, ...turned, counts: true },
       })
-    } else if (before !== undefined)
+    } else if (before?.counts === true)
       rows[last] =
         event.type === 'turning-accepted'
           ? { ...before, accepted: event.reason }

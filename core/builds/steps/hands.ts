@@ -31,6 +31,10 @@ const isWork: { readonly [Type in BuildEvent['type']]: boolean } = {
   // Work where the step asks for a photo, and only said of any other: see `isWorkOn`.
   'photo-added': true,
   'photo-skipped': true,
+  'photo-withdrawn': false,
+  'step-reopened': false,
+  'step-skipped': true,
+  'skip-taken-back': false,
   'note-written': false,
   'bead-laid': true,
   'bead-wiped-off': true,

@@ -4,17 +4,19 @@ import { askedPlaces } from '../limits/asked-places.ts'
 import { askedRings } from '../rings/asked-rings.ts'
 import { placeRounds, isAllDone } from '../placed/placed-places.ts'
 import { halves, type Half } from '../events/events.ts'
-import { photosAt } from '../events/photo-record.ts'
+import { photosAt, type BuildPhoto } from '../events/photo-record.ts'
 import { halfKey, type BuildState } from '../events/state.ts'
 
 /** How a step stands. */
 export interface StepState {
   readonly step: Step
   /**
-   * Done, whatever became of the steps before it; open to work on; unconfirmed while only a second person's look is
-   * missing; or waiting for steps before it.
+   * Done, whatever became of the steps before it; skipped with a reason; open to work on; unconfirmed while only a second
+   * person's look is missing; or waiting for steps before it.
    */
-  readonly state: 'done' | 'open' | 'unconfirmed' | 'waiting'
+  readonly state: 'done' | 'skipped' | 'open' | 'unconfirmed' | 'waiting'
+  /** Whether it was done before and is to be done again. */
+  readonly again: boolean
   /** Ids of the open steps that must be done first; empty unless waiting. */
   readonly waitingFor: readonly string[]
 }
@@ -24,14 +26,19 @@ export function stepStates(spec: EngineSpec, state: BuildState): readonly StepSt
   const undone = new Set(spec.steps.filter((step) => !isStepDone(spec, state, step)))
   const undoneBefore = (step: Step) => stepsBefore(spec, step).filter((each) => undone.has(each))
   return spec.steps.map((step) => {
-    if (!undone.has(step)) return { step, state: 'done', waitingFor: [] }
+    if (!undone.has(step)) {
+      const closed = isSkipped(state, step) ? 'skipped' : 'done'
+      return { step, state: closed, again: false, waitingFor: [] }
+    }
     const before = undoneBefore(step)
     if (before.length === 0) {
-      const open = awaitsSecondPerson(spec, state, step) ? 'unconfirmed' : 'open'
-      return { step, state: open, waitingFor: [] }
+      const isLookedAt = awaitsSecondPerson(spec, state, step)
+      const again = !isLookedAt && isReopened(state, step)
+      return { step, state: isLookedAt ? 'unconfirmed' : 'open', again, waitingFor: [] }
     }
     const first = before.filter((each) => undoneBefore(each).length === 0)
-    return { step, state: 'waiting', waitingFor: first.map(({ id }) => id) }
+    const again = isReopened(state, step)
+    return { step, state: 'waiting', again, waitingFor: first.map(({ id }) => id) }
   })
 }
 
@@ -55,11 +62,20 @@ function isWorkedOn({ workedOn }: BuildState, step: Step): boolean {
 }
 
 /**
- * Whether what the step asks for is there, whatever became of the steps before it; in an apprentice's build,
- * where the spec wants it, also whether a second person has looked at it.
+ * Whether what the step asks for is there, whatever became of the steps before it; where the spec wants it, also whether a
+ * second person has looked at it. A step that was skipped is done with.
  */
 export function isStepDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
-  return isWorkDone(spec, state, step) && !lacksSecondPerson(state, step)
+  return isSkipped(state, step) || (isWorkDone(spec, state, step) && !lacksSecondPerson(state, step))
+}
+
+/** Whether somebody said why the build goes on without the step. */
+export function isSkipped({ plan }: Pick<BuildState, 'plan'>, { id }: Step): boolean {
+  return plan.skipped[id] !== undefined
+}
+
+function isReopened({ plan }: BuildState, { id }: Step): boolean {
+  return plan.reopened[id] !== undefined
 }
 
 /** Whether the step's work is done and only the second person's look is missing. */
@@ -68,14 +84,21 @@ export function awaitsSecondPerson(spec: EngineSpec, state: BuildState, step: St
 }
 
 function lacksSecondPerson({ started, confirmed }: BuildState, { id, secondPerson }: Step): boolean {
-  return secondPerson !== undefined && started?.apprentice === true && confirmed[id] === undefined
+  const isWanted = secondPerson === 'always' || (secondPerson !== undefined && started?.apprentice === true)
+  return isWanted && confirmed[id] === undefined
+}
+
+/** The photos of a step that were taken since it was last opened again: earlier ones show what is no longer so. */
+function newPhotosAt(state: BuildState, { id }: Step): readonly BuildPhoto[] {
+  const since = state.plan.reopened[id]?.seq ?? 0
+  return photosAt(state, id).filter(({ seq }) => seq > since)
 }
 
 /** Whether what the step asks for is there, whether or not a second person has looked at it. */
 export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
   switch (step.kind) {
     case 'note-marks':
-      return (state.marks[step.fit]?.[step.part] ?? null) !== null
+      return (state.marks[step.fit]?.[step.part] ?? null) !== null && !state.plan.marksAgain.has(step.id)
     case 'choose-shells':
       return state.shells[step.fit] !== undefined
     case 'fit-shells':
@@ -90,7 +113,7 @@ export function isWorkDone(spec: EngineSpec, state: BuildState, step: Step): boo
     case 'count':
       return state.parts.counted.has(step.id)
     case 'photo':
-      return photosAt(state, step.id).length > 0 || state.photosSkipped[step.id] !== undefined
+      return newPhotosAt(state, step).length > 0 || state.photosSkipped[step.id] !== undefined
     case 'lubricate':
     case 'clean':
     case 'orient':

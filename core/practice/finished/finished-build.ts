@@ -1,4 +1,5 @@
 import {
+  awaitsSecondPerson,
   currentStep,
   decide,
   emptyBuild,
@@ -45,7 +46,12 @@ export function finishedBuild(
   add(started.value)
   const marks = marksOf(spec, chance)
   while (!state.finished) {
-    const decided = decide(spec, state, rightCommand(spec, state, marks, exact), null)
+    const step = currentStep(spec, state)
+    const command =
+      step !== null && awaitsSecondPerson(spec, state, step)
+        ? ({ type: 'confirm-step', step: step.id, second: `${person} 2` } as const)
+        : rightCommand(spec, state, marks, exact)
+    const decided = decide(spec, state, command, null)
     if (!decided.ok) return decided
     for (const event of decided.value) add(event)
     if (decided.value.length === 0 || entries.length > mostEntries)

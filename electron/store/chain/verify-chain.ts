@@ -131,6 +131,12 @@ export async function verifyChain(
           if (state !== 'good') photoBreaks.push({ build, entry: place, step, state })
           await setImmediate()
         }
+        // What was withdrawn may be gone: an export does not carry it.
+        if (body !== null && !newer && body.event.type === 'photo-withdrawn') {
+          const of = body.event.entry
+          const gone = photoBreaks.findIndex((found) => found.build === build && found.entry === of)
+          if (gone >= 0) photoBreaks.splice(gone, 1)
+        }
         if (body !== null && !newer) listing = listingAfter(listing, body)
         for (const witness of wanted.get(place) ?? []) {
           if (entry.sha256.startsWith(witness.head)) confirmed += 1

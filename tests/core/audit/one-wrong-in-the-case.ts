@@ -102,6 +102,7 @@ export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
       ...{ id: 'again', name: 'Once more', kind: 'run-procedure', procedure: 'sump', after: ['sump-run'] },
     }),
   ),
+  'skippable-step-needed': skerry((spec) => (named(spec.steps, 'lay-crank').mayBeSkipped = 'with-a-reason')),
   'steps-in-a-ring': skerry((spec) => (named(spec.steps, 'last-look').after = ['last-look'])),
   'step-does-not-wait': moor((spec) => (named(spec.steps, 'count').after = ['turn-crank'])),
 

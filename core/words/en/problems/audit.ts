@@ -175,6 +175,8 @@ export const auditWords = {
     `${fit}: no step to ${shellSteps[missing]}. Add it, or the shells will be forgotten.`,
   'done-in-two-steps': ({ work, first, second }: { work: Work; first: string; second: string }) =>
     `${workIn(work)} is done both in “${first}” and in “${second}”. A build does it once: remove one step.`,
+  'skippable-step-needed': ({ step, other }: { step: string; other: string }) =>
+    `“${step}” may be skipped, and “${other}” needs it. Do not let it be skipped, or let “${other}” do without it.`,
   'step-does-not-wait': ({ step, other }: { step: string; other: string }) =>
     `“${step}” can begin before “${other}” is done. Let it come after that.`,
 

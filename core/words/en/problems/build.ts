@@ -40,6 +40,23 @@ export const buildWords = {
     `“${step}” does not wait for a second person. Continue with the build.`,
   'step-unconfirmed': ({ step }: OfStep) =>
     `“${step}” waits for a second person to look at it. Call one over; then continue.`,
+  'redo-not-done': ({ step }: OfStep) =>
+    `“${step}” is not done yet, so it cannot be done again. Take back in it what is wrong.`,
+  'redo-opens-others': ({ step, others }: OfStep & { readonly others: readonly string[] }) =>
+    others.length === 0
+      ? `Nothing stands on “${step}” any more. Look at it once more, then confirm.`
+      : `To do “${step}” again opens ${others.map((other) => `“${other}”`).join(', ')} again too. Look at the list once more, then confirm.`,
+  'redo-not-taken-apart': ({ step, first }: OfStep & { readonly first: string }) =>
+    `“${step}” is built over. Undo at the bench what the list says, “${first}” first, and say so; then it can be done again.`,
+  'step-skipped': ({ step }: OfStep) =>
+    `“${step}” is skipped. Take that back first; then it can be worked on.`,
+  'skip-not-allowed': ({ step }: OfStep) =>
+    `The spec of this engine does not let “${step}” be skipped. Do it.`,
+  'step-begun': ({ step }: OfStep) =>
+    `“${step}” is begun already. Take back what was done in it; then it can be skipped.`,
+  'step-not-skipped': ({ step }: OfStep) => `“${step}” is not skipped, so there is nothing to take back.`,
+  'skip-stood-on': ({ step, top }: OfStep & { readonly top: string }) =>
+    `“${top}” was done since “${step}” was skipped. To do it after all, do it again: that opens what stands on it.`,
   'step-unknown': ({ step }: OfStep) => `This engine has no such step “${step}”. Choose one of its steps.`,
   'step-before': ({ step, first }: OfStep & { readonly first: string }) =>
     `“${step}” comes later. Do “${first}” first.`,

@@ -34,6 +34,8 @@ export const photoWords = {
   'photo-there-already': (_: None) => 'This very photo is here already. Add another one.',
   'photo-at-no-step': (_: None) =>
     'While the build is open, a photo belongs to one of its steps. Choose the step first.',
+  'photo-withdrawn': (_: None) =>
+    'This photo is withdrawn: it is not shown any more. Its entry and its hash stay in the record.',
   'photo-without-bytes': (_: None) => 'A photo comes with its picture. Add it in the window.',
   'photo-damaged': (facts: OfPhoto) =>
     `${whose(facts)} is damaged: its bytes are not those recorded. The build is not touched by it. Import an export that has the ` +

@@ -55,6 +55,11 @@ export const photos = {
     ]
       .filter((each) => each !== null)
       .join(', '),
+  withdraw: 'Withdraw the photo …',
+  whyWithdraw: 'Why is it withdrawn? It is then no longer shown, printed or exported.',
+  withdrawIt: 'Withdraw it',
+  isWithdrawn: ({ time, reason }: { readonly time: string; readonly reason: string }) =>
+    `Photo of ${time} withdrawn: ${reason}`,
   loading: 'The photo is being read …',
   by: ({ time, person }: { readonly time: string; readonly person: string }) => `${time}, ${person}`,
   /** A step that asks for a photo. */
@@ -71,6 +76,8 @@ export const photos = {
     notes: 'Notes',
     step: ({ place, name }: { readonly place: number; readonly name: string }) => `Step ${place}, ${name}`,
     finished: 'The finished build',
+    withdrawn: (facts: { readonly reason: string; readonly stamp: string; readonly hash: string }) =>
+      `photo withdrawn: ${facts.reason} (${facts.stamp}; SHA-256 ${facts.hash} …)`,
     /** On the page of results. */
     count: ({ photos: there, skipped }: { readonly photos: number; readonly skipped: number }) =>
       `${counted(there, 'photo', 'photos')} in the appendix` +

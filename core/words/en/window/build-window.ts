@@ -29,8 +29,11 @@ export const buildWindow = {
     done: 'done',
     open: 'can be done now',
     unconfirmed: 'waits for a second person',
-    waiting: ({ after }: { readonly after: readonly number[] }) =>
-      `after step${after.length === 1 ? '' : 's'} ${after.join(', ')}`,
+    /** The names of the steps that come first. */
+    waiting: ({ after }: { readonly after: readonly string[] }) => `after ${after.join(', ')}`,
+    again: 'to be done again',
+    againLater: ({ after }: { readonly after: readonly string[] }) =>
+      `to be done again, after ${after.join(', ')}`,
   },
 
   drawing: 'Drawing',

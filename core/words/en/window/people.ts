@@ -78,6 +78,9 @@ export const people = {
     nobodyElse: ({ names }: { readonly names: readonly string[] }) =>
       `Nobody but ${names.join(', ')} is in the list of people as a mechanic. Add who looks at it there.`,
     people: 'People of this bench …',
+    /** Who looks in a dry run, where nobody else is needed. */
+    played: 'Second person',
+    play: 'Look at it as the second person would',
     again: 'Work on it again',
   },
 

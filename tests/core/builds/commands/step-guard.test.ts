@@ -61,6 +61,9 @@ const commands: { readonly [Type in StepCommandType]: CommandOf<Type> } = {
   'remove-ticks': { type: 'remove-ticks', step: 'lay-crank', part: 'washers', reason },
   'leave-over': { type: 'leave-over', step: 'count', part: 'washers', usedIn: 'lay-crank', reason },
   'count-parts': { type: 'count-parts', step: 'count' },
+  'redo-step': { type: 'redo-step', step: 'lay-crank', reason, opens: [] },
+  'skip-step': { type: 'skip-step', step: 'lay-crank', reason },
+  'take-back-skip': { type: 'take-back-skip', step: 'lay-crank', reason },
   'skip-photo': { type: 'skip-photo', step: 'gear-photo', reason },
   'write-note': { type: 'write-note', step: 'lay-crank', text: reason },
   'start-run': { type: 'start-run', ...rods },
@@ -96,7 +99,7 @@ describe('a command', () => {
     expect(refusedWith(new Workshop(skerry), 'step-before')).toEqual([
       ...['choose-shells', 'note-readings', 'withdraw-readings', 'declare-undersize', 'decide-basis'],
       ...['pin-shells', 'release-shells', 'note-tray', 'fit-half', 'fit-part', 'lay-bead', 'answer-check'],
-      ...['tick-parts', 'start-run', 'declare-new', 'pull', 'replace-fastener'],
+      ...['tick-parts', 'skip-step', 'start-run', 'declare-new', 'pull', 'replace-fastener'],
     ])
   })
 
