@@ -45,7 +45,13 @@ export { hasWork, openedAgain, undoneAtBench } from './plan/again.ts'
 export type { BenchDeed } from './plan/again.ts'
 export { standingOn } from './plan/standing-on.ts'
 export type { SheetRedone, SheetRound, SheetSkipped } from './sheet/plan.ts'
-export type { SheetNote, SheetPhoto, SheetPhotoSkipped, SheetPhotoWithdrawn, SheetStepPlace } from './sheet/photos.ts'
+export type {
+  SheetNote,
+  SheetPhoto,
+  SheetPhotoSkipped,
+  SheetPhotoWithdrawn,
+  SheetStepPlace,
+} from './sheet/photos.ts'
 export { partsWanted } from './parts/parts-wanted.ts'
 export type { WantedPart } from './parts/parts-wanted.ts'
 export { evolve, replay } from './events/evolve.ts'

@@ -94,6 +94,11 @@ async function work(ask: Ask, { engine, name, serial = '', person, marks = [], f
     if (next === null) throw new Error('the build was finished before it came that far')
     const typed = next.type === 'note-marks' ? left.shift() : undefined
     const command = next.type === 'note-marks' && typed !== undefined ? { ...next, typed } : next
+    if (
+      next.type === 'confirm-step' &&
+      !(await ask('people.list', {})).some(({ name }) => name === next.second)
+    )
+      await ask('people.keep', { id: null, name: next.second, role: 'mechanic', by: null })
     const act = { build: begun.line.id, after: state.seq, person, command }
     state = (await ask('builds.act', act)).events.reduce(evolve, state)
   }

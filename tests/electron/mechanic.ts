@@ -26,8 +26,7 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand |
 }
 
 function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildCommand {
-  if (awaitsSecondPerson(spec, state, step))
-    return { type: 'confirm-step', step: step.id, second: 'Berit' }
+  if (awaitsSecondPerson(spec, state, step)) return { type: 'confirm-step', step: step.id, second: 'Berit' }
   switch (step.kind) {
     case 'note-marks': {
       const { positions, ...fit } = found(spec.fits, step.fit)

@@ -20,7 +20,8 @@ export function addPhoto(spec: EngineSpec, state: BuildState, command: CommandOf
   if (!place.ok) return place
   if (part !== null && !spec.parts.some(({ id }) => id === part))
     return refused('part-unknown', { part }, 'part')
-  if (state.photos.length + state.photosWithdrawn.length >= mostPhotosOfBuild) return refused('photo-too-many', { most: mostPhotosOfBuild })
+  if (state.photos.length + state.photosWithdrawn.length >= mostPhotosOfBuild)
+    return refused('photo-too-many', { most: mostPhotosOfBuild })
   if (photosAt(state, step).some((each) => each.photo.sha256 === photo.sha256))
     return refused('photo-there-already', {})
   return done([{ type: 'photo-added', version, step, photo, caption: command.caption.trim(), part }])
@@ -44,7 +45,10 @@ export function skipPhoto({ state, step }: BuildAtStep<'photo'>, command: Comman
 }
 
 /** Of a finished build too. Refuses `photo-withdrawn`, `photo-unknown`, `reason-missing`. */
-export function withdrawPhoto(state: BuildState, { entry, reason: typed }: CommandOf<'withdraw-photo'>): Events {
+export function withdrawPhoto(
+  state: BuildState,
+  { entry, reason: typed }: CommandOf<'withdraw-photo'>,
+): Events {
   const photo = state.photos.find(({ seq }) => seq === entry)
   if (photo === undefined)
     return state.photosWithdrawn.some(({ seq }) => seq === entry)

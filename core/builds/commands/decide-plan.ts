@@ -93,12 +93,7 @@ function reopened(spec: EngineSpec, state: BuildState, each: Step, { step, reaso
 }
 
 /** A run begins again with its first pass, every fastener loosened. */
-function loosened(
-  spec: EngineSpec,
-  state: BuildState,
-  step: Step,
-  reason: string,
-): readonly BuildEvent[] {
+function loosened(spec: EngineSpec, state: BuildState, step: Step, reason: string): readonly BuildEvent[] {
   if (step.kind !== 'run-procedure') return []
   const { procedure } = step
   const again = decideRun(spec, state.runs[procedure], { type: 'restart-run', procedure, pass: 0, reason })
@@ -117,10 +112,10 @@ export function skipStep({ spec, state, step }: AnyStep, command: CommandOf<'ski
 /** Refuses `step-not-skipped`; `skip-stood-on` where a step that stands on it has begun; `reason-missing`. */
 export function takeBackSkip({ spec, state, step }: AnyStep, command: CommandOf<'take-back-skip'>): Events {
   if (!isSkipped(state, step)) return refused('step-not-skipped', { step: step.name })
-  const top = standingOn(spec, step).findLast(
-    (each) => hasWork(spec, state, each) || isSkipped(state, each),
-  )
+  const top = standingOn(spec, step).findLast((each) => hasWork(spec, state, each) || isSkipped(state, each))
   if (top !== undefined) return refused('skip-stood-on', { step: step.name, top: top.name })
   const reason = readReason(command.reason, { what: 'skip-taken-back', step: step.name })
-  return reason.ok ? done([{ type: 'skip-taken-back', version, step: step.id, reason: reason.value }]) : reason
+  return reason.ok
+    ? done([{ type: 'skip-taken-back', version, step: step.id, reason: reason.value }])
+    : reason
 }

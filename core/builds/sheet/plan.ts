@@ -74,8 +74,7 @@ export function skippedOn(spec: EngineSpec, entries: readonly RecordedEvent[]): 
       })
     if (event.type !== 'skip-taken-back' && event.type !== 'step-reopened') continue
     const last = rows.findLastIndex(({ step, takenBack }) => step.id === event.step && takenBack === null)
-    if (last >= 0)
-      rows[last] = { ...rows[last]!, takenBack: { ...stampOf(entry), reason: event.reason } }
+    if (last >= 0) rows[last] = { ...rows[last]!, takenBack: { ...stampOf(entry), reason: event.reason } }
   }
   return rows
 }

@@ -91,7 +91,9 @@ function lacksSecondPerson({ started, confirmed }: BuildState, { id, secondPerso
 /** The photos of a step that were taken since it was last opened again: earlier ones show what is no longer so. */
 function newPhotosAt(state: BuildState, { id }: Step): readonly BuildPhoto[] {
   const since = state.plan.reopened[id]?.seq ?? 0
-  return photosAt(state, id).filter(({ seq }) => seq > since)
+  // A build that is finished stays so when a photo of it is withdrawn.
+  const withdrawn = state.finished ? state.photosWithdrawn.filter(({ step }) => step === id) : []
+  return [...photosAt(state, id), ...withdrawn].filter(({ seq }) => seq > since)
 }
 
 /** Whether what the step asks for is there, whether or not a second person has looked at it. */

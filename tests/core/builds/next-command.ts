@@ -36,8 +36,7 @@ type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
   const step = currentStep(spec, state)
   if (step === null) return { type: 'finish-build' }
-  if (awaitsSecondPerson(spec, state, step))
-    return { type: 'confirm-step', step: step.id, second: 'Berit' }
+  if (awaitsSecondPerson(spec, state, step)) return { type: 'confirm-step', step: step.id, second: 'Berit' }
   switch (step.kind) {
     case 'note-marks':
       return { type: 'note-marks', step: step.id, typed: someMarks(fitOf(spec, step), step.part) }

@@ -257,3 +257,48 @@ describe('an export with photos', () => {
     expect(await there.get('builds.list', {})).toEqual([])
   })
 })
+
+describe('a photo that is withdrawn', () => {
+  const reason = 'It shows a face'
+  const withdraw = (here: Bench, build: string, after: number) =>
+    here.act(build, after, { type: 'withdraw-photo', entry: 2, reason })
+
+  it('is not read, nor given out, from then on; its entry and its hash stay, and the chain holds', async () => {
+    const here = await bench()
+    const build = await photographed(here)
+    await add(here, build, 2, jpegOf(), 'crank-marks')
+    expect((await withdraw(here, build, 3)).ok).toBe(true)
+    expect(await here.ask('photos.read', { build, entry: 2 })).toMatchObject({
+      problem: { code: 'photo-withdrawn' },
+    })
+    const { text } = await here.get('builds.export', { build })
+    expect(text).toContain(photoHash(gears))
+    expect(text).not.toContain(base64(gears))
+    expect(text).toContain(base64(jpegOf()))
+    expect((await verified(here)).breaks).toEqual([])
+  })
+
+  it('is missing nowhere: neither by import, nor by the doctor, nor by verifying', async () => {
+    const here = await bench()
+    const build = await photographed(here)
+    await withdraw(here, build, 2)
+    const { text } = await here.get('builds.export', { build })
+    const there = await bench()
+    const taken = await there.get('builds.import', { text })
+    expect('photosLost' in taken).toBe(false)
+    expect(await there.record.photos.count()).toMatchObject({ damaged: 0, missing: 0 })
+    expect((await verified(there)).breaks).toEqual([])
+    expect((await there.get('builds.export', { build })).text).toBe(text)
+  })
+
+  it('is withdrawn once, with a reason', async () => {
+    const here = await bench()
+    const build = await photographed(here)
+    const bare = await here.act(build, 2, { type: 'withdraw-photo', entry: 2, reason: ' ' })
+    expect(bare).toMatchObject({ problem: { code: 'reason-missing' } })
+    await withdraw(here, build, 2)
+    expect(await withdraw(here, build, 3)).toMatchObject({ problem: { code: 'photo-withdrawn' } })
+    const unknown = await here.act(build, 3, { type: 'withdraw-photo', entry: 1, reason })
+    expect(unknown).toMatchObject({ problem: { code: 'photo-unknown' } })
+  })
+})

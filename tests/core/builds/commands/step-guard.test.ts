@@ -126,6 +126,8 @@ describe('a command', () => {
       })
     expect(kinds(first).map(([type]) => type)).toEqual([
       ...['note-marks', 'read-thread', 'take-out-half', 'take-out-part', 'wipe-off-bead', 'remove-ticks'],
+      'redo-step',
+      'take-back-skip',
       'write-note',
       ...[
         'take-back',

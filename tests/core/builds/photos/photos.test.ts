@@ -182,3 +182,33 @@ describe('a build with photos and notes', () => {
     expect(against(early)).toMatchObject({ why: { code: 'build-finished' } })
   })
 })
+
+describe('a photo that is withdrawn', () => {
+  it('is on the sheet as withdrawn, with its hash, and not among the photos', () => {
+    const shop = new Workshop(holm)
+    shop.does(photo('case-marks', 'a'))
+    shop.does(photo('case-marks', 'b'))
+    shop.does({ type: 'withdraw-photo', entry: 2, reason: 'It shows a face' })
+    const sheet = buildSheet(holm, shop.entries)
+    expect(sheet.photos.map((each) => each.photo.sha256[0])).toEqual(['b'])
+    expect(sheet.photosWithdrawn).toMatchObject([{ sha256: 'a'.repeat(64), reason: 'It shows a face' }])
+  })
+
+  it('leaves a step that asks for one open, but a finished build finished', () => {
+    const shop = new Workshop(holm)
+    shop.worksUpTo('gear-photo')
+    shop.does(photo('gear-photo'))
+    const entry = shop.entries.length
+    const step = shop.step('gear-photo')
+    expect(isStepDone(holm, shop.state, step)).toBe(true)
+    const withdraw = { type: 'withdraw-photo', entry, reason: 'It is blurred' } as const
+    const asItWas = shop.state
+    shop.does(withdraw)
+    expect(isStepDone(holm, shop.state, step)).toBe(false)
+    const another = new Workshop(holm)
+    another.state = asItWas
+    while (!another.state.finished) another.goesOn()
+    another.does(withdraw)
+    expect(isStepDone(holm, another.state, step)).toBe(true)
+  })
+})

@@ -22,7 +22,12 @@ describe('a step that may be skipped', () => {
     while (!shop.state.finished) shop.goesOn()
     const sheet = buildSheet(strath, shop.entries)
     expect(sheet.skipped).toMatchObject([
-      { step: { name: 'Flange run-out', place: 19 }, reason: 'Measured on the bare crank', person: 'Ada', takenBack: null },
+      {
+        step: { name: 'Flange run-out', place: 19 },
+        reason: 'Measured on the bare crank',
+        person: 'Ada',
+        takenBack: null,
+      },
     ])
     expect(sheet.steps.find(({ name }) => name === 'Flange run-out')).toMatchObject({
       done: null,
@@ -36,7 +41,9 @@ describe('a step that may be skipped', () => {
     shop.worksThrough('turn-crank')
     expect(shop.refuses({ ...skip, reason: '.' })).toContain('why “Flange run-out” is skipped')
     shop.does(skip)
-    expect(shop.refuses(skip)).toBe('“Flange run-out” is skipped. Take that back first; then it can be worked on.')
+    expect(shop.refuses(skip)).toBe(
+      '“Flange run-out” is skipped. Take that back first; then it can be worked on.',
+    )
     shop.does(takeBack)
     shop.does({ type: 'answer-check', step: 'flange-true', good: true, reading: null, note: '' })
     expect(shop.refuses(skip)).toContain('is done already')
@@ -67,7 +74,10 @@ describe('a step that may be skipped', () => {
     shop.does({ type: 'redo-step', step: 'flange-true', reason: 'The gauge is back', opens: ['last-look'] })
     expect([standsAt(shop, 'flange-true'), standsAt(shop, 'last-look')]).toEqual(['open', 'waiting'])
     const { skipped } = buildSheet(strath, shop.entries)
-    expect(skipped.map(({ takenBack: why }) => why?.reason)).toEqual(['The gauge is back', 'The gauge is back'])
+    expect(skipped.map(({ takenBack: why }) => why?.reason)).toEqual([
+      'The gauge is back',
+      'The gauge is back',
+    ])
   })
 })
 
