@@ -119,6 +119,8 @@ export const auditWords: typeof english = {
     `${fit}: falta el paso de ${shellSteps[missing]}. Añadirlo, o se olvidarán los semicojinetes.`,
   'done-in-two-steps': ({ work, first, second }) =>
     `${workIn(work)}: se hace tanto en «${first}» como en «${second}». Un montaje lo hace una vez: quitar un paso.`,
+  'skippable-step-needed': ({ step, other }) =>
+    `«${step}» se puede omitir, y «${other}» lo necesita. No permitir omitirlo, o que «${other}» no dependa de él.`,
   'step-does-not-wait': ({ step, other }) =>
     `«${step}» puede empezar antes de que «${other}» esté hecho. Ponerlo después.`,
 

@@ -27,6 +27,21 @@ export const buildWords: typeof english = {
   'build-not-finished': () =>
     'El montaje no está terminado, así que aún no se puede enmendar. Retirar lo que esté mal donde se hizo.',
   'step-not-awaiting': ({ step }) => `«${step}» no espera a una segunda persona. Seguir con el montaje.`,
+  'redo-not-done': ({ step }) =>
+    `«${step}» aún no está hecho, así que no se puede repetir. Retirar en él lo que esté mal.`,
+  'redo-opens-others': ({ step, others }) =>
+    others.length === 0
+      ? `Sobre «${step}» ya no se apoya nada. Mirarlo otra vez y confirmar.`
+      : `Repetir «${step}» vuelve a abrir también ${others.map((other) => `«${other}»`).join(', ')}. Mirar otra vez la lista y confirmar.`,
+  'redo-not-taken-apart': ({ step, first }) =>
+    `Sobre «${step}» ya se ha montado. Deshacer en el banco lo que dice la lista, empezando por «${first}», e indicarlo; después se puede repetir.`,
+  'step-skipped': ({ step }) =>
+    `«${step}» está omitido. Retirar antes la omisión; después se puede trabajar en él.`,
+  'skip-not-allowed': ({ step }) => `La ficha de este motor no permite omitir «${step}». Hacerlo.`,
+  'step-begun': ({ step }) => `«${step}» ya está empezado. Retirar lo hecho en él; después se puede omitir.`,
+  'step-not-skipped': ({ step }) => `«${step}» no está omitido, así que no hay nada que retirar.`,
+  'skip-stood-on': ({ step, top }) =>
+    `«${top}» se hizo después de omitir «${step}». Para hacerlo pese a todo, repetirlo: eso abre lo que se apoya en él.`,
   'step-unconfirmed': ({ step }) =>
     `«${step}» espera a que lo revise una segunda persona. Llamar a una y después continuar.`,
   'step-unknown': ({ step }) => `Este motor no tiene el paso «${step}». Elegir uno de los suyos.`,

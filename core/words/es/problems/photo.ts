@@ -6,6 +6,8 @@ const untouched =
   'Al montaje no le afecta. Importar una exportación que tenga la foto, o restaurar una copia de seguridad.'
 
 export const photoWords: typeof english = {
+  'photo-withdrawn': () =>
+    'Esta foto está retirada: ya no se muestra. Su entrada y su hash siguen en el registro.',
   'photo-too-large': ({ name, megabytes, most }) =>
     `${name} ocupa ${megabytes} MB, y una foto puede ocupar ${most}. Hacer una más pequeña, o guardarla antes reducida.`,
   'photo-empty': ({ name }) => `${name} es un archivo vacío. ${anotherPicture}`,

@@ -7,6 +7,10 @@ const sources = { marks: 'las marcas', readings: 'las lecturas' }
 type Of<What extends ReasonFor['what']> = Extract<ReasonFor, { readonly what: What }>
 
 const reasons: { readonly [What in ReasonFor['what']]: (facts: Of<What>) => string } = {
+  'photo-withdrawn': () => 'por qué se retira la foto',
+  'step-redone': ({ step }) => `por qué se repite «${step}»`,
+  'step-skipped': ({ step }) => `por qué se omite «${step}»`,
+  'skip-taken-back': ({ step }) => `por qué se hace «${step}» pese a todo`,
   'readings-withdrawn': ({ position }) => `por qué no valen las lecturas de ${position}`,
   'undersize-declared': ({ positions, undersize }) =>
     `por qué se toma ${undersize ?? standardSize} en ${positions.join(', ')}`,
