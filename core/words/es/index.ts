@@ -24,6 +24,7 @@ import { dangers } from './steps/dangers.ts'
 import { limits } from './steps/limits.ts'
 import { partsList } from './steps/parts-list.ts'
 import { photos } from './steps/photos.ts'
+import { plan } from './steps/plan.ts'
 import { placed } from './steps/placed.ts'
 import { rings } from './steps/rings.ts'
 import { steps } from './steps/steps.ts'
@@ -76,6 +77,7 @@ export const es: Words = {
   passes,
   people,
   photos,
+  plan,
   phrases,
   practice,
   whatIf,

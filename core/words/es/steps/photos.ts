@@ -45,11 +45,16 @@ export const photos: Words['photos'] = {
   wanted: 'Hacer la foto, o añadirla como archivo.',
   isThere: ({ photos: there }) => `✓ ${counted(there, 'foto añadida', 'fotos añadidas')}.`,
   isSkipped: ({ reason }) => `Sin foto: ${reason}`,
+  withdraw: 'Retirar la foto …',
+  whyWithdraw: '¿Por qué se retira? Ya no se mostrará, imprimirá ni exportará.',
+  withdrawIt: 'Retirarla',
+  isWithdrawn: ({ time, reason }) => `Foto de las ${time} retirada: ${reason}`,
   sheet: {
     title: 'Fotos',
     notes: 'Notas',
     step: ({ place, name }) => `Paso ${place}, ${name}`,
     finished: 'El montaje terminado',
+    withdrawn: ({ reason, stamp, hash }) => `foto retirada: ${reason} (${stamp}; SHA-256 ${hash} …)`,
     count: ({ photos: there, skipped }) =>
       `${counted(there, 'foto', 'fotos')} en el anexo` +
       (skipped === 0 ? '.' : `; ${counted(skipped, 'paso', 'pasos')} sin la foto que se pide.`),

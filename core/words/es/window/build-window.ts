@@ -15,8 +15,9 @@ export const buildWindow: Words['buildWindow'] = {
     done: 'hecho',
     open: 'se puede hacer ahora',
     unconfirmed: 'espera a una segunda persona',
-    waiting: ({ after }) =>
-      `después ${after.length === 1 ? 'del paso' : 'de los pasos'} ${listed(after.map(String))}`,
+    waiting: ({ after }) => `después de ${listed(after)}`,
+    again: 'por repetir',
+    againLater: ({ after }) => `por repetir, después de ${listed(after)}`,
   },
 
   drawing: 'Dibujo',

@@ -71,6 +71,8 @@ export const people: Words['people'] = {
     nobodyElse: ({ names }) =>
       `En la lista de personas no hay más mecánicos que ${names.join(', ')}. Añadir ahí a quien lo revise.`,
     people: 'Personas de este banco …',
+    played: 'Segunda persona',
+    play: 'Revisarlo como lo haría la segunda persona',
     again: 'Trabajar en ello otra vez',
   },
 
