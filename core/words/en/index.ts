@@ -19,7 +19,7 @@ import { problems } from './problems/index.ts'
 import { sheet } from './sheet/sheet.ts'
 import { instruments } from './speech/instruments.ts'
 import { spoken } from './speech/spoken.ts'
-import { dangers } from './steps/dangers.ts'
+import { dangers, signals } from './steps/dangers.ts'
 import { limits } from './steps/limits.ts'
 import { partsList } from './steps/parts-list.ts'
 import { photos } from './steps/photos.ts'
@@ -89,6 +89,7 @@ export const en = {
   settings,
   sheet,
   shells,
+  signals,
   spoken,
   steps,
   tray,

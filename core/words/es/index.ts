@@ -20,7 +20,7 @@ import { problems } from './problems/index.ts'
 import { sheet } from './sheet/sheet.ts'
 import { instruments } from './speech/instruments.ts'
 import { spoken } from './speech/spoken.ts'
-import { dangers } from './steps/dangers.ts'
+import { dangers, signals } from './steps/dangers.ts'
 import { limits } from './steps/limits.ts'
 import { partsList } from './steps/parts-list.ts'
 import { photos } from './steps/photos.ts'
@@ -90,6 +90,7 @@ export const es: Words = {
   settings,
   sheet,
   shells,
+  signals,
   spoken,
   steps,
   tray,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { fixedAmount, shortAmount } from '../../../core/quantity/index.ts'
+import { de } from '../../../core/words/de/index.ts'
 import { en } from '../../../core/words/index.ts'
 
 const { spoken } = en
@@ -30,6 +31,24 @@ describe('an amount said aloud', () => {
   it('tells the pound-foot from the pound-inch, which are read for each other', () => {
     const [feet, inches] = ['lbf·ft', 'lbf·in'].map((unit) => spoken.amount(shortAmount(80, unit, 1)))
     expect(feet).not.toBe(inches)
+  })
+})
+
+describe('an amount said aloud in German', () => {
+  it.each([
+    [24, 'N·m', 'vierundzwanzig Newtonmeter'],
+    [1, 'N·m', 'ein Newtonmeter'],
+    [101, '°', 'einhundertein Grad'],
+    [21, '', 'einundzwanzig'],
+    [1, '', 'eins'],
+    [1001, '', 'eintausendeins'],
+    [0.5, 'mm', 'null Komma fünf Millimeter'],
+    [1.05, 'mm', 'eins Komma null fünf Millimeter'],
+    [-0.2, 'mm', 'minus null Komma zwei Millimeter'],
+    [216, 'lbf·in', 'zweihundertsechzehn Inch-Pound'],
+    [121_000, '', 'einhunderteinundzwanzigtausend'],
+  ])('%d %s is “%s”', (value, unit, said) => {
+    expect(de.spoken.amount(shortAmount(value, unit, 6))).toBe(said)
   })
 })
 

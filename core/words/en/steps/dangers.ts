@@ -1,3 +1,6 @@
+/** Signal words as ANSI Z535.6 and ISO 3864-2 have them: what will or could kill or maim, what could hurt, what harms the engine alone. */
+export const signals = { DANGER: 'DANGER', WARNING: 'WARNING', CAUTION: 'CAUTION', NOTICE: 'NOTICE' }
+
 /** What can hurt hands or engine, by kind: what it is, what it does, how to keep out of its way. */
 export const dangers = {
   'heavy-lift':

@@ -1,5 +1,12 @@
 import type { Words } from '../../index.ts'
 
+export const signals: Words['signals'] = {
+  DANGER: 'PELIGRO',
+  WARNING: 'ADVERTENCIA',
+  CAUTION: 'PRECAUCIÓN',
+  NOTICE: 'AVISO',
+}
+
 export const dangers: Words['dangers'] = {
   'heavy-lift':
     'Una pieza pesada que resbale puede aplastar una mano o un pie. Levantarla con polipasto o entre dos personas, sin poner las manos debajo.',

@@ -1,0 +1,25 @@
+import { capital } from '../../formats/index.ts'
+import type { Words } from '../../index.ts'
+import { halves, namesOf } from '../halves.ts'
+
+export const trayForm: Words['shells']['tray'] = {
+  heading: 'Schalenvorrat',
+  choose: 'Aus diesem Vorrat wählen',
+  count: 'Vorhandene Schalen zählen; wo keine sind, leer lassen.',
+  bothAre: ({ split }) => {
+    const [first, second] = namesOf(split)
+    return `${capital(first)} und ${second} sind`
+  },
+  halves: { alike: 'dasselbe Teil', differ: 'verschieden' },
+  compartment: ({ grade, undersize, half }) =>
+    [grade, undersize, half === 'either' ? null : halves[half]].filter(Boolean).join(' '),
+  single: ({ number }) => `Schale ${number}`,
+  shellsOf: ({ label }) => `Schalen ${label}`,
+  wall: ({ unit }) => `Wanddicke, ${unit}`,
+  worn: ({ undersize, wall }) =>
+    `Gebrauchte Schale${undersize === null ? '' : ` für ${undersize}`} wiederverwendbar ab Wanddicke ${wall}. Im Scheitel messen.`,
+  takeAway: ({ label }) => `${label} entfernen`,
+  addSingle: 'Einzelschale mit gemessener Wanddicke',
+  back: '← Zurück zu den Schalen',
+  withoutTray: 'Ohne Vorrat wählen',
+}

@@ -1,0 +1,14 @@
+import type { Words } from '../index.ts'
+import { countingIn, listsOf, numbersOf } from '../formats/index.ts'
+
+const { amount, fixed, plain } = numbersOf('de')
+
+export { fixed, plain }
+export const counted = countingIn('de')
+export const { and, or } = listsOf('de')
+
+export const amounts: Words['amounts'] = {
+  amount,
+  span: ({ from, upTo }) =>
+    from === null ? `höchstens ${amount(upTo)}` : `${amount(from)} bis ${amount(upTo)}`,
+}

@@ -1,0 +1,22 @@
+import type { Words } from '../../index.ts'
+
+const targets = { renderer: 'Fenster', local: 'lokaler Host', desktop: 'Desktop-Host' }
+
+export const launch: Words['launch'] = {
+  inDesktopHost: 'Bedplate läuft im Desktop-Host.',
+  inLocalHost: ({ why }) => `Bedplate läuft im lokalen Host: ${why}.`,
+  at: ({ address }) => `Bedplate ist unter ${address}`,
+  openYourself: ({ why }) => `Die folgende Adresse selbst in einem Browser öffnen: ${why}.`,
+  specsNoFolder: ({ folder }) =>
+    `--specs nennt ${folder}, das ist kein Ordner. Den Ordner der Motordatenblätter nennen.`,
+  noFile: ({ file }) =>
+    `${file} ist keine Datei. Zu öffnen sind exportierte Aufbauten (.bedplate) und Motordatenblätter (.json).`,
+  building: ({ target }) => `Wird gebaut (Quellen sind neuer): ${targets[target]} …`,
+  buildingFailed: 'Bauen fehlgeschlagen; wo, steht in den Zeilen darüber.',
+  windowNotBuilt: 'Das Fenster ist noch nicht gebaut. Mit `npm start` starten.',
+
+  fetching: {
+    begins: 'Electron wird geholt, etwa 110 MB, für ein eigenes Fenster …',
+    arrived: ({ megabytes, of }) => `  … ${megabytes} MB${of === null ? '' : ` von ${of} MB`}`,
+  },
+}

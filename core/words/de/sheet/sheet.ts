@@ -1,0 +1,226 @@
+import { capital, minutesAndSeconds } from '../../formats/index.ts'
+import type { Words } from '../../index.ts'
+import { engineParts } from '../engine-parts.ts'
+import { namesOf } from '../halves.ts'
+import { numberAndKind } from '../tightening/passes.ts'
+import { archive } from '../window/archive.ts'
+import { patterns } from '../window/parts.ts'
+import { sheetMeasured } from './sheet-measured.ts'
+
+const chosenBy = {
+  chart: 'Auswahltabelle',
+  bands: 'Maßfelder',
+  person: 'von Hand',
+  readings: 'Messwerte',
+  tray: 'aus dem Vorrat',
+}
+const flagAbout = { under: 'zu wenig', over: 'zu viel', moved: 'hat sich bewegt', problem: 'Problem' }
+
+export const sheet: Words['sheet'] = {
+  flaw: { altered: 'NICHT WIE BESTÄTIGT', newer: 'UNVOLLSTÄNDIG', rules: 'NACH FRÜHEREN REGELN' },
+  flawed: ({ mark, reason }) => `${mark}. ${reason}`,
+  flawedFoot: ({ mark, foot }) => `${mark} · ${foot}`,
+  flawedFileName: ({ mark, fileName }) => `${mark} ${fileName}`,
+  title: ({ number }) => `Montageblatt ${number}`,
+  foot: ({ number, entries, code }) =>
+    `Bedplate-Montageblatt ${number} · ${entries} Einträge, Kopfcode ${code}`,
+  fileName: ({ number, entries, code }) => `Montageblatt ${number} ${entries}-${code}`,
+  verify: 'Aufbau überprüfen',
+  practice: {
+    foot: 'ÜBUNG: Probelauf, nicht das Blatt eines Aufbaus',
+    fileName: ({ engine }) => `ÜBUNG ${engine}`,
+    noHeadCode:
+      'ÜBUNG. Kein Motor wurde aufgebaut. Dieser Probelauf ist nicht aufgezeichnet, hat daher keinen Kopfcode und beweist nichts.',
+  },
+
+  page: {
+    printing: 'Drucken',
+    backToBuild: '← Zurück zum Aufbau',
+    paper: 'Papier',
+    saveAsPdf: 'Als PDF speichern',
+    print: 'Drucken',
+    numbered: ['Seite ', ' von '],
+  },
+
+  head: {
+    demo: ({ note }) => `DEMO. ${note}`,
+    engine: 'Motor',
+    revision: ({ name, revision }) => `${name}, Datenblatt Revision ${revision}`,
+    build: 'Aufbau',
+    serial: 'Seriennummer',
+    atTheBench: 'An der Werkbank',
+    people: ({ people, apprentice }) =>
+      `${people.join(', ')}${apprentice ? ' (Aufbau durch Auszubildende)' : ''}`,
+    started: 'Begonnen',
+    finished: 'Abgeschlossen',
+    notFinished: 'nicht abgeschlossen',
+    numbersFrom: 'Werte aus',
+    source: ({ from, enteredBy, checkedBy }) =>
+      `${from}; eingegeben von ${enteredBy}, ${checkedBy === null ? 'nicht geprüft' : `geprüft von ${checkedBy}`}`,
+    entries: ({ entries, code }) => [
+      `${entries} Einträge, Kopfcode `,
+      { code },
+      '. Veränderungen sind an diesem Code erkennbar: Eine gekürzte oder neu geschriebene Aufzeichnung hat einen anderen. ' +
+        'Verhindert werden sie dadurch nicht.',
+    ],
+  },
+
+  voided: ({ reason, stamp }) => `UNGÜLTIG: ${reason} (${stamp})`,
+  addedAfter: 'Nach dem Abschluss hinzugefügt',
+  added: ({ stamp, text, reason }) => `${stamp}: ${text} Grund: ${reason}`,
+
+  results: {
+    shells: 'Lagerschalen',
+    marks: 'Kennzeichen, Bohrung / Zapfen',
+    grades: ({ split }) => `Schalen, ${namesOf(split).join(' / ')}`,
+    clearance: 'Lagerspiel',
+    worstCase: 'Ungünstigster Fall',
+    pair: ({ first, second }) => `${first} / ${second}`,
+    tightening: 'Verschraubung',
+    procedure: 'Anziehvorgang',
+    fasteners: 'Erledigt',
+    read: 'Abgelesen',
+    range: ({ least, most }) => (least === most ? least : `${least} bis ${most}`),
+    unread: ({ count }) => `${count} bestätigt, nicht abgelesen`,
+    outside: ({ numbers }) => `! außerhalb: ${numbers.join(', ')}`,
+    wrench: 'Schlüssel',
+    wrenchWith: (facts) =>
+      `${facts.wrench}${facts.number === null ? '' : `, Nr. ${facts.number}`}` +
+      (facts.calibrated === null ? '' : `, kalibriert ${facts.calibrated}`),
+    notStarted: 'nicht begonnen',
+    underWay: 'läuft',
+    flags: 'Beanstandungen und Antworten',
+    noFlags: 'Keine.',
+    sealant: 'Dichtmittel',
+    bead: 'Dichtraupe',
+    laid: 'Aufgetragen',
+    closed: 'Letzte Schraube der Verbindung',
+    took: 'Dauer',
+    minutes: ({ seconds, of }) =>
+      seconds === null
+        ? `zulässig ${of} min`
+        : `${seconds > of * 60 ? '! ' : ''}${minutesAndSeconds(seconds)} von ${of} min`,
+    whyOver: ({ reason }) => `Nach abgelaufener Offenzeit geschlossen: ${reason}`,
+    signed: 'Unterschriften',
+    signatures: ['Aufgebaut', 'Geprüft', 'Übernommen'],
+    signature: 'Name, Datum, Unterschrift',
+    appendix: 'Einzelheiten',
+  },
+  fit: {
+    title: ({ fit }) => `Lagerschalen: ${fit}`,
+    marks: ({ part, typed, stamp }) => `${part}: ${typed ?? 'nicht notiert'} (${stamp}).`,
+    chosen: ({ stamp }) => `Gewählt: ${stamp}.`,
+    allowed: ({ limits }) => `Zulässig neu: ${limits}.`,
+    at: 'Lagerstelle',
+    marksHeading: 'Kennzeichen',
+    half: ({ half }) => capital(engineParts.halves[half]),
+    clearance: 'Lagerspiel',
+    chosenBy: 'Gewählt nach',
+    shell: ({ grade, pattern, fitted }) =>
+      `${grade}${pattern === null ? '' : `, ${patterns[pattern]}`} ${fitted ? '✓' : '(nicht eingelegt)'}`,
+    choice: (facts) =>
+      [
+        `${chosenBy[facts.by]}${facts.reason === '' ? '' : `: ${facts.reason}`}`,
+        ...(facts.label === undefined
+          ? []
+          : [facts.label ?? (facts.arrived ? 'bestellt und eingetroffen' : 'zu bestellen')]),
+      ]
+        .filter(Boolean)
+        .join(', '),
+    notComputed: 'nicht berechnet',
+    outside: '! außerhalb',
+  },
+  measured: sheetMeasured,
+
+  run: {
+    states: { done: 'erledigt', started: 'läuft', 'not-started': 'nicht begonnen' },
+    ownOrder: (facts) =>
+      `! Eigene Reihenfolge, nicht die des Herstellers: ${facts.own.join(', ')}. Grund: ${facts.reason} (${facts.stamp}). ` +
+      `Reihenfolge des Herstellers: ${facts.ofMaker.join(', ')}.`,
+    declaredNew: ({ group, stamp }) => `${group}, als neu angegeben: ${stamp}.`,
+    pass: 'Durchgang',
+    number: 'Nr.',
+    where: 'Wo',
+    target: 'Sollwert',
+    result: 'Ergebnis',
+    whenWho: 'Wann, wer',
+    passAndKind: numberAndKind,
+    window: (facts) => `${facts.target} (${facts.least} bis ${facts.most})`,
+    gap: 'Spalt der Trennfläche',
+    done: 'erledigt',
+    scaleAndFastener: ({ scale, fastener }) => `${scale} an der Skala, ${fastener} an der Schraube`,
+    clamping: ({ read, clamping }) => `${read}; ${clamping} ohne Klemmdrehmoment`,
+    running: ({ torque }) => `Klemmdrehmoment ${torque}, zugeschlagen`,
+    turnedOn: ({ read, whole }) => `${read} weiter, ${whole} insgesamt`,
+    atTorque: ({ torque }) => `bei ${torque}`,
+    waited: ({ seconds, shortened }) =>
+      `gewartet ${minutesAndSeconds(seconds)}${shortened === null ? '' : `, ! verkürzt: ${shortened}`}`,
+    sure: 'Länge hinterfragt: nochmals angesehen und richtig',
+    longer: ({ stretch }) => `Längung ${stretch}`,
+    verdicts: {
+      unread: 'bestätigt, nicht abgelesen',
+      within: 'in den Grenzen',
+      under: '! zu wenig',
+      over: '! zu viel',
+      moved: '! bewegt',
+    },
+    readFirst: ({ first, reason, stamp }) =>
+      `zuerst abgelesen: ${first}; neu abgelesen: ${reason} (${stamp})`,
+    held: (facts) => `${facts.wrench} mit ${facts.adapter}, ${facts.offset} bei ${facts.angle}`,
+    setAside: {
+      loosened: 'gilt nicht mehr: Schraube gelöst',
+      'pass-repeated': 'gilt nicht mehr: Durchgang wiederholt',
+      'run-restarted': 'gilt nicht mehr: neu begonnen',
+    },
+    beforeItsTurn: ({ reason }) => `außer der Reihe: ${reason}`,
+    takenBack: ({ reason, stamp }) => `zurückgenommen: ${reason} (${stamp})`,
+    flag: (facts) =>
+      `! Beanstandung ${facts.flag}${facts.fastener === null ? '' : `, Schraube ${facts.fastener}`}: ` +
+      `${facts.text ?? flagAbout[facts.about]} (${facts.stamp}).`,
+    answer: ({ text, stamp }) => `Antwort: ${text} (${stamp}).`,
+    notAnswered: 'NICHT BEANTWORTET.',
+    paused: (facts) =>
+      `Unterbrochen ${facts.from}${facts.reason === '' ? '' : `: ${facts.reason}`}; fortgesetzt ${facts.to}.`,
+  },
+
+  checks: {
+    title: 'Prüfungen',
+    check: 'Prüfung',
+    answer: 'Antwort',
+    step: ({ step, counts }) => `${step}${counts ? '' : ' (später neu beantwortet)'}`,
+    good: 'in Ordnung',
+    notGood: '! nicht in Ordnung',
+    allowed: ({ least, most }) => `(zulässig ${least} bis ${most})`,
+  },
+  steps: {
+    title: 'Schritte',
+    done: ({ stamp }) => `✓ ${stamp}`,
+    notDone: 'nicht erledigt',
+    lookedAt: ({ stamp }) => `; geprüft ${stamp}`,
+    waitsForSecond: '; ! wartet auf zweite Person',
+  },
+  corrections: {
+    title: 'Korrekturen',
+    none: 'Keine.',
+    kinds: {
+      'pull-taken-back': archive.entries['pull-taken-back'],
+      'pull-read-again': archive.entries['pull-read-again'],
+      'fastener-loosened': archive.entries['fastener-loosened'],
+      'fastener-replaced': archive.entries['fastener-replaced'],
+      'run-restarted': archive.entries['run-restarted'],
+      'half-taken-out': archive.entries['half-taken-out'],
+      'part-taken-out': archive.entries['part-taken-out'],
+      'rings-taken-off': archive.entries['rings-taken-off'],
+      'measured-part-replaced': archive.entries['measured-part-replaced'],
+      'ticks-removed': archive.entries['ticks-removed'],
+      'bead-wiped-off': archive.entries['bead-wiped-off'],
+      'marks-noted-again': 'Kennzeichen neu notiert',
+      'shells-chosen-again': 'Lagerschalen neu gewählt',
+      'check-answered-again': 'Prüfung neu beantwortet',
+      'readings-noted-again': 'neu gemessen',
+      'readings-withdrawn': archive.entries['readings-withdrawn'],
+      'step-sent-back': 'zurückgegeben',
+    },
+  },
+  cautions: 'Sicherheitshinweise',
+}
