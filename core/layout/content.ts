@@ -17,6 +17,11 @@ export interface Content {
   readonly dowels: boolean
   readonly oilPassages: boolean
   readonly beads: boolean
+  /** The crank, where it lies open. */
+  readonly crank: boolean
+  /** Seals, plugs, valves and strainers. */
+  readonly faceParts: boolean
+  readonly gasket: boolean
   /** Signs at what is noted. */
   readonly notes: boolean
 }
@@ -27,30 +32,36 @@ export const contents: Readonly<Record<DrawingSubject, Content>> = {
     ...{ fasteners: 'numbered', bearings: 'landmarks', halves: false },
     ...{ bearingNames: true, clearances: false, bores: false },
     ...{ dowels: false, oilPassages: false, beads: false, notes: false },
+    ...{ crank: false, faceParts: false, gasket: false },
   },
   shells: {
     ...{ fasteners: 'rings', bearings: 'graded', halves: true },
     ...{ bearingNames: true, clearances: true, bores: false },
     ...{ dowels: false, oilPassages: false, beads: false, notes: true },
+    ...{ crank: false, faceParts: false, gasket: false },
   },
   bead: {
     ...{ fasteners: 'holes', bearings: 'landmarks', halves: false },
     ...{ bearingNames: false, clearances: false, bores: false },
     ...{ dowels: true, oilPassages: true, beads: true, notes: true },
+    ...{ crank: false, faceParts: false, gasket: false },
   },
   check: {
     ...{ fasteners: 'rings', bearings: 'landmarks', halves: false },
     ...{ bearingNames: true, clearances: false, bores: false },
     ...{ dowels: false, oilPassages: false, beads: false, notes: true },
+    ...{ crank: true, faceParts: true, gasket: true },
   },
   'clamp-map': {
     ...{ fasteners: 'numbered', bearings: 'landmarks', halves: false },
     ...{ bearingNames: true, clearances: false, bores: false },
     ...{ dowels: false, oilPassages: false, beads: false, notes: false },
+    ...{ crank: false, faceParts: false, gasket: false },
   },
   everything: {
     ...{ fasteners: 'numbered', bearings: 'graded', halves: true },
     ...{ bearingNames: true, clearances: true, bores: true },
     ...{ dowels: true, oilPassages: true, beads: true, notes: true },
+    ...{ crank: false, faceParts: true, gasket: true },
   },
 }

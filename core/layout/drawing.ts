@@ -5,6 +5,8 @@ import { minimalBoxes } from './parts/bearing-size.ts'
 import { boxAround, type Point } from './scene/box.ts'
 import { contents, type Content } from './content.ts'
 import { caseOnSheet, discLanes, longEdges } from './case/case-on-sheet.ts'
+import { coveredBy, drawnPieces } from './crank/drawn-crank.ts'
+import type { Piece } from './crank/pieces.ts'
 import { bareDiscs, discsOf, type Disc } from './labels/discs.ts'
 import { endMargins, endNames, type EndNames } from './labels/ends.ts'
 import { titleInset, titleLines } from './labels/face-title.ts'
@@ -43,6 +45,8 @@ export interface Drawing {
   readonly outline: readonly Point[]
   readonly openings: readonly Box[]
   readonly bosses: readonly Boss[]
+  /** The crank, where it lies open on this face; else none. */
+  readonly crank: readonly Piece[]
   /** The edge of the face on the sheet, far enough out that the symbols of fasteners lie inside. */
   readonly edge: readonly Point[]
   /** What the face takes on the sheet. */
@@ -109,7 +113,9 @@ export function drawingOf(
   const caseBosses = caseFace === here ? bosses : bossesOf(spec, caseFace)
   const outline = outlineOf(spec, caseFace, [...caseBosses, ...bosses])
   const openings = openingsOf(caseFace, outline, caseBosses)
-  const body = boxAround([...outline, ...bosses].map(({ x, y }) => unstretched(x, y)))
+  const crank = drawnPieces(spec, here, facts, content, outline)
+  const covered = [...bosses, ...coveredBy(crank, here)]
+  const body = boxAround([...outline, ...covered].map(({ x, y }) => unstretched(x, y)))
   const ends = endNames(
     words,
     spec,
@@ -119,7 +125,7 @@ export function drawingOf(
     lying,
     sheet.widthPx,
   )
-  let names = namesOf(words, spec, here, facts, content, outline, sizes)
+  let names = namesOf(words, spec, { here, facts, content, outline, view, crank }, sizes)
   const atEnds = endMargins(ends, here.face, lying)
   const titleWith = (stretch: number): readonly Line[] =>
     titleLines(words, { engineCase: spec.case, face: here.face, view }, stretch, sheet, sizes)
@@ -184,7 +190,7 @@ export function drawingOf(
         ? minimalBoxes(here.bearings, place, stretch, px)
         : []
     const on = { place, px, sizes, bearings: nearer }
-    const laid = { here, outline, bosses, ends, place, along, across, overhang, px }
+    const laid = { here, outline, bosses: covered, ends, place, along, across, overhang, px }
     const run = runOfDiscs(frame, lying, underCallout, px)
     const places = here.fasteners.map(({ at }) => place(inMillimetres(at[0]), inMillimetres(at[1])))
     const bare = wantsDiscLanes
@@ -224,7 +230,7 @@ export function drawingOf(
       }
     } else if (found !== null && !wantsDiscLanes) {
       const edge = outline.map(({ x, y }) => place(x, y))
-      const bossy = boxAround([...edge, ...bosses.map(({ x, y }) => place(x, y))])
+      const bossy = boxAround([...edge, ...covered.map(({ x, y }) => place(x, y))])
       const over = Math.max(overhangOf(found.discs, edge, px), beyondBox(found.discs, bossy) / px)
       if (over > overhang + 0.25) [overhang, changed] = [over, true]
     }
@@ -241,7 +247,7 @@ export function drawingOf(
   }
   return {
     ...{ words, spec, here, facts, content, view, sheet },
-    ...{ along, across, outline, openings, bosses, sizes, ends, names },
+    ...{ along, across, outline, openings, bosses, crank, sizes, ends, names },
     ...drawn,
     ...{ lanes, laneDiscs },
     calloutPlace:

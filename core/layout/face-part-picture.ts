@@ -57,9 +57,9 @@ export const facePartPictures: { readonly [Kind in FacePart['kind']]: Sketched }
         axis(146, 103, 296, 103),
         ...[section].flatMap(({ lines }) => lines.map((line) => movedBy(line, 74))),
         metal(box(faceAt + 74, 4, 120, 22)),
-        metal([...arc(66, 57, 50, 1.62, 4.66), ...arc(66, 57, 34, 4.66, 1.62)]),
-        metal([...arc(66, 63, 50, -1.52, 1.52), ...arc(66, 63, 34, 1.52, -1.52)]),
-        ...[24, 108].map((x): PictureLine => ({
+        metal([...arc(44, 57, 40, 1.62, 4.66), ...arc(44, 57, 26, 4.66, 1.62)]),
+        metal([...arc(44, 63, 40, -1.52, 1.52), ...arc(44, 63, 26, 1.52, -1.52)]),
+        ...[11, 77].map((x): PictureLine => ({
           role: 'gauge',
           points: arc(x, 60, 4, 0, whole),
           closed: true,

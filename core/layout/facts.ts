@@ -78,6 +78,10 @@ export interface DrawingFacts {
   readonly path: { readonly from: string; readonly to: string } | null
   /** The half to be fitted next, as `M2/upper`. */
   readonly nextHalf: string | null
+  /** Whether the crank lies open in the case, so that it is drawn where its spec says how. */
+  readonly crank?: boolean
+  /** Whether the gasket of the face is being laid. */
+  readonly gasket?: boolean
   /** The thing that is checked, as the scene names it: `thrust/M3`. Null where it is no single thing. */
   readonly checked: string | null
   /** The flagged thing that has to be answered for, as the scene names it; nothing is next while there is one. */

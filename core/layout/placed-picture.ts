@@ -134,8 +134,8 @@ const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => 
     metal(box(70, 96, 160, 14)),
     metal([100, 26, 200, 26, 200, 94, 172, 94, 172, 76, 128, 76, 128, 94, 100, 94]),
     ...pipe(circle(150, 58, 14), circle(150, 58, 9)),
-    stroke(84, 90, 78, 78, 84, 66, 78, 54),
-    stroke(218, 90, 212, 78, 218, 66, 212, 54),
+    stroke(84, 92, 78, 82, 84, 72),
+    stroke(218, 92, 212, 82, 218, 72),
     ...pointer(284, 58, 168, 58),
   ],
   'timing-marks': () => [

@@ -1,5 +1,7 @@
 import { halfName } from '../engine/index.ts'
 import type { Bore } from './case/bores.ts'
+import { pinStands } from './crank/pin-names.ts'
+import { showsGasket } from './parts/gasket.ts'
 import { drawnBeads } from './parts/beads.ts'
 import { keepOutId } from './labels/names.ts'
 import type { Drawing } from './drawing.ts'
@@ -31,12 +33,29 @@ export function rowsOf(drawing: Drawing, bores: readonly Bore[]): readonly Scene
     ...here.dowels.map(({ id }) => plain(`dowel/${id}`, list.dowel({ id }))),
     ...bores.map(({ number }) => plain(`bore/${number}`, list.bore({ number }))),
     ...shownJournals(drawing).map(({ id }) => plain(`journal/${id}`, list.journal({ id }))),
+    ...laidIn(drawing),
+    ...here.faceParts.map(({ id, kind, name }) => plain(`face-part/${id}`, list.facePart({ kind, name }))),
+    ...(showsGasket(drawing) ? [plain(`gasket/${here.face.id}`, list.gasket)] : []),
     ...drawing.openings.map((_, index) => plain(`opening/${index + 1}`, list.opening({ number: index + 1 }))),
   ]
   return rows.map((row) => {
     const texts = facts.notes.flatMap(({ about, texts }) => (about === row.about ? texts : []))
     return texts.length === 0 ? row : { ...row, text: list.withNotes({ text: row.text, notes: texts }) }
   })
+}
+
+/** The crank where it lies open: its journals, its pins with where they stand, its wheels. */
+function laidIn({ words, spec, view, crank }: Drawing): readonly SceneRow[] {
+  if (crank.length === 0) return []
+  const { list } = words.drawing
+  const row = (about: string, text: string): SceneRow => ({ about, text, state: 'plain' })
+  return [
+    ...spec.case.saddles.map(({ id }) => row(`journal/${id}`, list.journal({ id }))),
+    ...(spec.crank?.throws ?? []).map((one) =>
+      row(`throw/${one.id}`, list.pin({ rods: one.rods, stands: pinStands(words, spec, one, view) })),
+    ),
+    ...(spec.crank?.wheels ?? []).map(({ id, kind }) => row(`wheel/${id}`, list.wheels[kind])),
+  ]
 }
 
 /** The two ends of the engine; in a face across one of them neither is drawn. */

@@ -5,9 +5,12 @@ import { axisShapes } from './case/axis.ts'
 import { beadShapes } from './parts/beads.ts'
 import { bearingShapes, drawnBearings } from './parts/bearings.ts'
 import type { Point } from './scene/box.ts'
+import { crankLaidIn } from './crank/crank-shapes.ts'
 import { drawingOf, type Drawing } from './drawing.ts'
 import { titleInset, titleShapes } from './labels/face-title.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
+import { facePartShapes } from './parts/face-parts.ts'
+import { gasketShapes } from './parts/gasket.ts'
 import { fastenerShapes } from './parts/fasteners.ts'
 import { footnoteShapes } from './footnotes.ts'
 import { gridShapes } from './grid.ts'
@@ -46,12 +49,15 @@ export function sceneOn(drawing: Drawing): Scene {
   const shapes = [
     ...gridShapes(drawing),
     ...groundShapes(drawing, bores),
+    ...gasketShapes(drawing),
     ...axisShapes(drawing),
     ...ends,
     ...crosshairShapes(drawing, acted, texts),
     ...beadShapes(drawing),
     ...pathShapes(drawing),
     ...bearings.flatMap((drawn) => bearingShapes(drawing, drawn)),
+    ...crankLaidIn(drawing),
+    ...facePartShapes(drawing),
     ...names,
     ...fastenerShapes(drawing),
     ...footnoteShapes(drawing, bearings, endOfTitle(drawing)),

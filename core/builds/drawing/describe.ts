@@ -9,6 +9,7 @@ import {
   describePassage,
   describeThrust,
 } from './describe-place.ts'
+import { describeFacePart, describeGasket, describeThrow, describeWheel } from './describe-part.ts'
 import { plain, type Description, type DescribedBuild } from './description.ts'
 
 export type { Description, DescriptionLine, DescribedBuild } from './description.ts'
@@ -29,6 +30,14 @@ export function descriptionOf(build: DescribedBuild, about: string): Description
       return describeJournal(build, id)
     case 'thrust':
       return describeThrust(build, id)
+    case 'throw':
+      return describeThrow(build, id)
+    case 'wheel':
+      return describeWheel(build, id)
+    case 'face-part':
+      return describeFacePart(build, id)
+    case 'gasket':
+      return describeGasket(build, id)
     case 'dowel':
       return describeDowel(build, id)
     case 'oil-passage':

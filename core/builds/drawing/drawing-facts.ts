@@ -9,7 +9,7 @@ import type {
 } from '../../layout/index.ts'
 import { angleAmount, lengthAmount, torqueAmount, type TorqueUnit } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
-import type { EngineSpec, Fit, Procedure, Step } from '../../engine/index.ts'
+import { isPlacedStep, type EngineSpec, type Fit, type Procedure, type Step } from '../../engine/index.ts'
 import {
   asRun,
   capOfPull,
@@ -29,6 +29,7 @@ import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
 import { clearanceAt } from '../shells/clearance-at.ts'
 import { halves, type Half } from '../events/events.ts'
 import { faceOfStep } from '../steps/face-of-step.ts'
+import { placeRounds } from '../placed/placed-places.ts'
 import { proposalsFor } from '../shells/proposals.ts'
 import { nextHalf } from '../shells/next-half.ts'
 import { notesOn, placeOfCheck } from './notes.ts'
@@ -63,8 +64,10 @@ export function drawingFacts(
     fasteners: fastenersOn(spec, state, face, procedure),
     cap: procedure === null ? null : capNow(procedure, run),
     path: procedure === null ? null : pathOf(procedure, run),
+    crank: 'shows' in step && step.shows === 'crank',
+    gasket: step.kind === 'fit-part',
     nextHalf: next && halfKey(next.position, next.half),
-    checked: step.kind === 'check' ? placeOfCheck(spec, step, face) : null,
+    checked: checkedIn(spec, state, step, face),
     actOn: flag && (flag.fastener === null ? `face/${face}` : `fastener/${flag.fastener}`),
     callout: next
       ? words.described.fit(next)
@@ -76,6 +79,14 @@ export function drawingFacts(
     notes: notesOn(words, spec, state, face),
     beads: beadsOn(spec, state, step, face),
   }
+}
+
+/** What the step is about now: where a check belongs, or the part in the face at which the next place is. */
+function checkedIn(spec: EngineSpec, state: BuildState, step: Step, face: string): string | null {
+  if (step.kind === 'check') return placeOfCheck(spec, step, face)
+  if (!isPlacedStep(step)) return null
+  const part = placeRounds(state, step).find(({ done }) => done === null)?.place.facePart
+  return part === undefined ? null : `face-part/${part}`
 }
 
 const subjects: Readonly<Record<Step['kind'], DrawingSubject>> = {

@@ -127,6 +127,8 @@ function bearingAlong({ at, width, diameter }: Pick<Rod, 'at' | 'width' | 'diame
 function capShapes(drawing: Drawing): readonly LineShape[] {
   const { here, spec, discs, bosses, facts } = drawing
   const role = here.face.shows === 'rods' ? 'rod' : 'cap'
+  // A crank that lies open has no caps over it yet.
+  if (drawing.crank.length > 0) return []
   if (role === 'cap' && (spec.case.family !== 'caps' || here.face.shows !== 'saddles')) return []
   if (here.face.plane !== 'plan' || discs.length === 0) return []
   return here.bearings.flatMap(({ id, x, y, width, diameter }) => {

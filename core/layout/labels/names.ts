@@ -2,7 +2,9 @@ import { inMillimetres } from '../../quantity/index.ts'
 import type { Bead, EngineSpec } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { Content } from '../content.ts'
-import type { BearingFact, DrawingFacts } from '../facts.ts'
+import type { BearingFact, DrawingFacts, View } from '../facts.ts'
+import type { Piece } from '../crank/pieces.ts'
+import { pinLaneNames } from '../crank/pin-names.ts'
 import type { Line } from './label.ts'
 import { areaOf, type OnFace } from '../case/on-face.ts'
 import type { Sizes } from '../sizes.ts'
@@ -22,18 +24,26 @@ export interface LaneName {
   readonly fromThing: boolean
 }
 
+/** A face with all that may have a name on it. */
+interface Named {
+  readonly here: OnFace
+  readonly facts: DrawingFacts
+  readonly content: Content
+  readonly outline: readonly Point[]
+  readonly view: View
+  readonly crank: readonly Piece[]
+}
+
 /** Everything on the face that has its name in a lane: bearings, bores, and what a bead must keep out of. */
 export function namesOf(
   words: Words,
   spec: EngineSpec,
-  here: OnFace,
-  facts: DrawingFacts,
-  content: Content,
-  outline: readonly Point[],
+  { here, facts, content, outline, view, crank }: Named,
   sizes: Sizes,
 ): readonly LaneName[] {
   if (acrossAnEnd(here.face)) return []
   return [
+    ...pinLaneNames(words, spec, crank, view, sizes),
     ...(content.bearingNames ? bearingNames(words, here, facts, content, sizes) : []),
     ...(content.bearingNames && here.bearings.length === 0 ? saddleNames(spec, here, sizes) : []),
     ...(content.bores && here.face.plane === 'plan' && here.face.shows !== 'flange'

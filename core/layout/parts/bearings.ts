@@ -24,6 +24,8 @@ export interface DrawnBearing {
 const halfGap = 1.5
 /** Thickness of a thrust washer and what lies between it and the saddle, in mm. */
 const washer = 2.4
+/** How far a washer reaches beyond the housing of its saddle, in mm. */
+const washerBeyond = 8
 
 /** The bearings with their halves as long as the half bore, or shorter where a fastener's disc is near. */
 export function drawnBearings(drawing: Drawing): readonly DrawnBearing[] {
@@ -61,7 +63,7 @@ export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly S
   const { bearing, upper, lower } = drawn
   const fact = drawing.facts.bearings[bearing.id]
   const isChecked = drawing.facts.checked === `thrust/${bearing.id}`
-  const seen = drawing.content.bearings === 'graded' || isChecked
+  const seen = drawing.content.bearings === 'graded' || isChecked || drawing.crank.length > 0
   const washers = bearing.thrust && seen ? thrustShapes(drawing, drawn) : []
   if (drawing.content.bearings === 'landmarks')
     return [
@@ -174,7 +176,9 @@ function fittedTick(
 }
 
 /** The two washers, one on each face of the saddle: the nose's side first. */
-function thrustBoxes(drawing: Drawing, { width, middle, reach }: DrawnBearing): readonly Box[] {
+function thrustBoxes(drawing: Drawing, drawn: DrawnBearing): readonly Box[] {
+  const { width, middle } = drawn
+  const reach = washerReach(drawing, drawn)
   return ([-1, 1] as const).map((side) => {
     const inner = side * (width / 2 + washer * 0.4)
     const outer = side * (width / 2 + washer * 1.6)
@@ -184,10 +188,36 @@ function thrustBoxes(drawing: Drawing, { width, middle, reach }: DrawnBearing): 
 
 function thrustShapes(drawing: Drawing, drawn: DrawnBearing): readonly Shape[] {
   const about = `thrust/${drawn.bearing.id}`
-  return thrustBoxes(drawing, drawn).map((box, index) => {
+  const washers = thrustBoxes(drawing, drawn).map((box, index) => {
     const id = `${about}/${index === 0 ? 'nose' : 'drive'}`
     return closed({ about, layer: 'ground', id, role: 'thrust' }, flat(cornersOf(box)))
   })
+  return drawing.crank.length === 0 ? washers : [...washers, ...grooveShapes(drawing, drawn)]
+}
+
+/** With the crank in its saddle, a washer shows beyond the journal. */
+function washerReach({ crank, stretch }: Drawing, { reach, bearing }: DrawnBearing): number {
+  return crank.length === 0 ? reach : Math.max(reach, (bearing.diameter / 2 + washerBeyond) * stretch)
+}
+
+/** The oil grooves of both washers: they are on the side of the crank. */
+function grooveShapes(drawing: Drawing, drawn: DrawnBearing): readonly LineShape[] {
+  const { middle, width, bearing } = drawn
+  const reach = washerReach(drawing, drawn)
+  const at = (reach + (bearing.diameter / 2) * drawing.stretch) / 2
+  const half = Math.max((reach - at) * 0.45, 1.2 * drawing.px)
+  const about = `thrust/${bearing.id}`
+  return ([-1, 1] as const).flatMap((side) =>
+    ([1, -1] as const).map((way) => {
+      const [inner, outer] = [1.05, 1.6].map((share) => side * (width / 2 + washer * share))
+      const box = boxBetween(
+        moved(drawing, middle, inner!, way * at - half),
+        moved(drawing, middle, outer!, way * at + half),
+      )
+      const id = `${about}/groove/${side < 0 ? 'nose' : 'drive'}/${way > 0 ? 1 : 2}`
+      return closed({ about, layer: 'ground', id, role: 'thrust-groove' }, flat(cornersOf(box)))
+    }),
+  )
 }
 
 function warningFrame({ px }: Drawing, { bearing, whole }: DrawnBearing): Shape {

@@ -69,7 +69,9 @@ const pointing: ReadonlySet<Role> = new Set<Role>([
 ])
 
 /** Wide areas that lie under everything: only a tap that hits nothing else is about them. */
-const lyingUnder: ReadonlySet<Role> = new Set<Role>(['outline', 'opening', 'bore', 'crank'])
+const lyingUnder: ReadonlySet<Role> = new Set<Role>([
+  ...(['outline', 'opening', 'bore', 'crank', 'crank-web', 'crank-wheel', 'gasket'] as const),
+])
 
 function boxOfShape(shape: Shape): Box {
   switch (shape.kind) {

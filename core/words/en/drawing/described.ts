@@ -101,6 +101,22 @@ export const described = {
   answered: ({ flag, answer }: { readonly flag: string; readonly answer: string }) =>
     `${flag} · answered: ${answer}`,
 
+  // The crank, and parts in a face
+  pin: ({ rods }: { readonly rods: readonly string[] }) => `Crankpin of ${rods.join(' and ')}`,
+  pinAngle: ({ angle }: { readonly angle: string }) =>
+    `It stands at ${angle} as the crank is laid: 0° is up, towards who looks from above`,
+  throwRadius: ({ radius }: { readonly radius: string }) => `${radius} from the axis of the crank`,
+  wheelSize: ({ diameter, width }: { readonly diameter: string; readonly width: string }) =>
+    `${diameter} across, ${width} wide`,
+  partSize: ({ diameter }: { readonly diameter: string }) => `${diameter} across`,
+  stands: ({ depth }: { readonly depth: string | null }) =>
+    depth === null ? 'Flush with the face' : `${depth} below the face`,
+  lips: { inwards: 'Lip towards the oil inside', outwards: 'Lip outwards' },
+  flows: { inwards: 'Oil flows into the face', outwards: 'Oil flows out of the face' },
+  sealedEnds: 'Sealant on the ends of both halves',
+  gasketWidth: ({ width }: { readonly width: string }) => `${width} wide along the edge`,
+  newEachTime: 'New each time',
+
   // Other places
   thrust: ({ saddle }: { readonly saddle: string }) => `Thrust washers at saddle ${saddle}`,
   endFloat: (limits: { readonly least: string; readonly most: string }) =>

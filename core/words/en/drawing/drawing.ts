@@ -18,6 +18,14 @@ function seenFrom(from: SeenFace['from']): string {
   return `seen from ${end}${from.upsideDown ? ', upside down' : ''}`
 }
 
+const faceParts = {
+  seal: 'Seal',
+  'two-piece-seal': 'Two-piece seal',
+  plug: 'Plug',
+  'check-valve': 'Check valve',
+  strainer: 'Strainer',
+}
+
 /** What is written on a joint face's drawing, and the drawing as a list of what is on it. */
 export const drawing = {
   // On the sheet
@@ -31,6 +39,9 @@ export const drawing = {
     `${face}, ${seenFrom(from)}${nose === null ? '' : `, nose at the ${nose}`}`,
   notToScaleAcross: ({ view }: { readonly view: string }) => `${view}. Not to scale across`,
   outsideLimits: 'outside the limits',
+
+  /** Where a pin of the crank stands, beside its rods: straight to who looks, or straight away. */
+  pinStands: { towards: 'towards you', away: 'away from you' },
 
   /** How the engine is placed on the bench; a case that is split vertically is put together lying flat. */
   orientations: {
@@ -79,6 +90,12 @@ export const drawing = {
     dowel: ({ id }: { readonly id: string }) => `Dowel ${id}`,
     bore: ({ number }: { readonly number: number }) => `Bore ${number}`,
     journal: ({ id }: { readonly id: string }) => `Main journal ${id}`,
+    pin: ({ rods, stands }: { readonly rods: readonly string[]; readonly stands: string }) =>
+      `Crankpin of ${rods.join(' and ')}: ${stands}`,
+    wheels: { gear: 'Gear on the crank', chain: 'Chain wheel on the crank', belt: 'Belt wheel on the crank' },
+    facePart: ({ kind, name }: { readonly kind: keyof typeof faceParts; readonly name: string }) =>
+      `${faceParts[kind]}, ${name}`,
+    gasket: 'Gasket along the edge of the face',
     opening: ({ number }: { readonly number: number }) => `Opening ${number}`,
     withNotes: ({ text, notes }: { readonly text: string; readonly notes: readonly string[] }) =>
       [text, ...notes].join('; '),
