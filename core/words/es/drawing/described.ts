@@ -61,6 +61,20 @@ export const described: Words['described'] = {
     ].join(' · '),
   answered: ({ flag, answer }) => `${flag} · respondido: ${answer}`,
 
+  // The crank, and parts in a face
+  pin: ({ rods }) => `Muñequilla de ${rods.join(' y ')}`,
+  pinAngle: ({ angle }) =>
+    `Está a ${angle} al tender el cigüeñal: a 0° queda arriba, hacia quien mira desde arriba`,
+  throwRadius: ({ radius }) => `${radius} desde el eje del cigüeñal`,
+  wheelSize: ({ diameter, width }) => `${diameter} de diámetro, ${width} de ancho`,
+  partSize: ({ diameter }) => `${diameter} de diámetro`,
+  stands: ({ depth }) => (depth === null ? 'A ras de la cara' : `${depth} por debajo de la cara`),
+  lips: { inwards: 'Labio hacia el aceite, adentro', outwards: 'Labio hacia fuera' },
+  flows: { inwards: 'El aceite entra en la cara', outwards: 'El aceite sale de la cara' },
+  sealedEnds: 'Sellador en las puntas de ambas mitades',
+  gasketWidth: ({ width }) => `${width} de ancho a lo largo del borde`,
+  newEachTime: 'Nueva cada vez',
+
   // Other places
   thrust: ({ saddle }) => `Arandelas de empuje en el apoyo ${saddle}`,
   endFloat: ({ least, most }) => `Juego axial del cigüeñal: ${least} a ${most}`,

@@ -11,6 +11,14 @@ function seenFrom(from: SeenFace['from']): string {
   return `vista desde ${end}${from.upsideDown ? ', invertida' : ''}`
 }
 
+const faceParts = {
+  seal: 'Retén',
+  'two-piece-seal': 'Retén de dos piezas',
+  plug: 'Tapón',
+  'check-valve': 'Válvula antirretorno',
+  strainer: 'Colador',
+}
+
 export const drawing: Words['drawing'] = {
   // On the sheet
   nose: 'DELANTE',
@@ -24,6 +32,7 @@ export const drawing: Words['drawing'] = {
   notToScaleAcross: ({ view }) => `${view}. Sin escala a lo ancho`,
   outsideLimits: 'fuera de límites',
 
+  pinStands: { towards: 'hacia quien mira', away: 'hacia el otro lado' },
   orientations: {
     upright: 'derecho',
     'upside-down': 'invertido',
@@ -59,6 +68,14 @@ export const drawing: Words['drawing'] = {
     dowel: ({ id }) => `Pasador de centrado ${id}`,
     bore: ({ number }) => `Cilindro ${number}`,
     journal: ({ id }) => `Muñón de bancada ${id}`,
+    pin: ({ rods, stands }) => `Muñequilla de ${rods.join(' y ')}: ${stands}`,
+    wheels: {
+      gear: 'Engranaje del cigüeñal',
+      chain: 'Rueda de cadena del cigüeñal',
+      belt: 'Polea de correa del cigüeñal',
+    },
+    facePart: ({ kind, name }) => `${faceParts[kind]}, ${name}`,
+    gasket: 'Junta a lo largo del borde de la cara',
     opening: ({ number }) => `Hueco ${number}`,
     withNotes: ({ text, notes }) => [text, ...notes].join('; '),
   },
