@@ -13,6 +13,14 @@ function seenFrom(from: SeenFace['from']): string {
   return `${end}${from.upsideDown ? ', kopfstehend' : ''}`
 }
 
+const faceParts = {
+  seal: 'Wellendichtring',
+  'two-piece-seal': 'Zweiteiliger Wellendichtring',
+  plug: 'Verschlussstopfen',
+  'check-valve': 'Rückschlagventil',
+  strainer: 'Ölsieb',
+}
+
 export const drawing: Words['drawing'] = {
   nose: 'STEUERSEITE',
   driveEnd: 'ABTRIEB',
@@ -25,6 +33,7 @@ export const drawing: Words['drawing'] = {
   notToScaleAcross: ({ view }) => `${view}. Quer nicht maßstäblich`,
   outsideLimits: 'außerhalb der Grenzen',
 
+  pinStands: { towards: 'zum Betrachter', away: 'vom Betrachter weg' },
   orientations: {
     upright: 'aufrecht',
     'upside-down': 'kopfstehend',
@@ -60,6 +69,14 @@ export const drawing: Words['drawing'] = {
     dowel: ({ id }) => `Passstift ${id}`,
     bore: ({ number }) => `Zylinderbohrung ${number}`,
     journal: ({ id }) => `Grundlagerzapfen ${id}`,
+    pin: ({ rods, stands }) => `Hubzapfen von ${rods.join(' und ')}: ${stands}`,
+    wheels: {
+      gear: 'Zahnrad auf der Kurbelwelle',
+      chain: 'Kettenrad auf der Kurbelwelle',
+      belt: 'Riemenrad auf der Kurbelwelle',
+    },
+    facePart: ({ kind, name }) => `${faceParts[kind]}, ${name}`,
+    gasket: 'Dichtung entlang der Kante der Fläche',
     opening: ({ number }) => `Öffnung ${number}`,
     withNotes: ({ text, notes }) => [text, ...notes].join('; '),
   },
