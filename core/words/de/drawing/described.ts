@@ -59,6 +59,19 @@ export const described: Described = {
     ].join(' · '),
   answered: ({ flag, answer }) => `${flag} · beantwortet: ${answer}`,
 
+  pin: ({ rods }) => `Hubzapfen von ${rods.join(' und ')}`,
+  pinAngle: ({ angle }) =>
+    `Steht bei ${angle}, wenn die Kurbelwelle eingelegt wird: 0° ist oben, beim Blick von oben zum Betrachter`,
+  throwRadius: ({ radius }) => `${radius} von der Achse der Kurbelwelle`,
+  wheelSize: ({ diameter, width }) => `Ø ${diameter}, ${width} breit`,
+  partSize: ({ diameter }) => `Ø ${diameter}`,
+  stands: ({ depth }) => (depth === null ? 'Bündig mit der Fläche' : `${depth} unter der Fläche`),
+  lips: { inwards: 'Dichtlippe nach innen, zum Öl', outwards: 'Dichtlippe nach außen' },
+  flows: { inwards: 'Öl fließt in die Fläche hinein', outwards: 'Öl fließt aus der Fläche heraus' },
+  sealedEnds: 'Dichtmittel auf den Enden beider Hälften',
+  gasketWidth: ({ width }) => `${width} breit entlang der Kante`,
+  newEachTime: 'Jedes Mal neu',
+
   thrust: ({ saddle }) => `Anlaufscheiben an Lagersitz ${saddle}`,
   endFloat: (limits) => `Axialspiel der Kurbelwelle: ${limits.least} bis ${limits.most}`,
   dowel: 'Passstift',
