@@ -1,0 +1,170 @@
+import { say, type TopicsOf } from '../../help/help-words.ts'
+
+/** What belongs to the bench: people, tools, settings, the record, practice. */
+export const bench: TopicsOf<'bench'> = {
+  people: {
+    title: (shown) => shown.people.title,
+    whatFor: 'Wer hier arbeitet. Der Name an der Werkbank steht bei jedem Eintrag.',
+    how: [
+      'Jede Person hinzufügen, mit dem Namen für das Blatt und der Rolle.',
+      'Eine PIN vergeben, damit niemand unter fremdem Namen etwas einträgt.',
+      (shown) =>
+        say`${shown.people.form.teachBadge} drücken und einen Ausweis vorhalten, dessen Leser tippt.`,
+      'Im Aufbau den Namen im Schriftfeld antippen, um zu wechseln, wer an der Werkbank ist.',
+    ],
+    troubles: [
+      {
+        when: 'Die Liste lässt sich nicht ändern.',
+        then: 'Als Ändernde muss eine Mechanikerin oder ein Mechaniker mit PIN gewählt sein.',
+      },
+      {
+        when: 'Ein Ausweis gilt als Messwert.',
+        then: 'Er tippt eine Zahl. Zuerst den Namen antippen, dann den Ausweis vorhalten.',
+      },
+    ],
+  },
+  'second-person': {
+    title: 'Zweite Person',
+    whatFor: 'Im Aufbau eines Lehrlings warten bestimmte Schritte, bis eine Fachkraft sie angesehen hat.',
+    how: [
+      'Die Fachkraft geht zum Motor und sieht an, was angezeigt ist.',
+      'Sie wählt den eigenen Namen und gibt die PIN ein oder hält den Ausweis vor.',
+      'Dann bestätigt sie oder gibt den Schritt mit Begründung zurück.',
+    ],
+    troubles: [
+      {
+        when: 'Ein Name lässt sich nicht wählen.',
+        then: 'Diese Person hat an dem Schritt gearbeitet. Jemand anderes muss hinsehen.',
+      },
+      {
+        when: 'Der Schritt kam zurück.',
+        then: (shown) => say`Die Begründung lesen, ${shown.people.second.again} drücken und es richten.`,
+      },
+    ],
+  },
+  wrenches: {
+    title: (shown) => shown.wrenches.title,
+    whatFor: 'Die Drehmomentschlüssel der Werkstatt. Für jedes Anziehen wird ein geeigneter gewählt.',
+    how: [
+      (shown) => say`${shown.wrenches.add} drücken.`,
+      'Name und Nummer eingeben, dazu ersten und letzten Strich der Skale.',
+      'Den Tag der Kalibrierung eingeben, Typ und Klasse wie darauf vermerkt.',
+      'Für Adapter, die die Schraube vom Antrieb wegrücken, Länge des Schlüssels und Versatz eingeben.',
+      (shown) => say`${shown.wrenches.form.keep} drücken.`,
+    ],
+    troubles: [
+      {
+        when: 'Kein Schlüssel passt.',
+        then: (shown) =>
+          say`${shown.run.wrench.offer} im Schritt sagt, warum keiner geht: Bereich, Striche, Klasse oder Adapter.`,
+      },
+      {
+        when: 'Der Schlüssel wird anders eingestellt, als die Schraube bekommt.',
+        then: 'Mit Adapter ist das richtig: Angezeigt wird, was einzustellen ist. Den Adapter im angegebenen Winkel halten.',
+      },
+    ],
+  },
+  instruments: {
+    title: (shown) => shown.instruments.title,
+    whatFor: 'Messgeräte und Schlüssel, die ihre Werte senden, und Ansagen.',
+    how: [
+      'Ein Messgerät, das wie eine Tastatur tippt, braucht keine Einstellung: seine Taste drücken, wenn ein Wert verlangt ist.',
+      (shown) =>
+        say`Für eines an serieller Leitung ${shown.instruments.add} drücken und seine Einstellungen aus seinem Handbuch übernehmen.`,
+      (shown) => say`${shown.instruments.connect} drücken und die Leitung wählen.`,
+      'Einen Wert senden und mit der Anzeige vergleichen.',
+      'Die Stimme einschalten und ihr Tempo wählen.',
+    ],
+    troubles: [
+      {
+        when: 'Was kommt, ist kein Messwert.',
+        then: 'Geschwindigkeit, Datenbits, Parität und Stoppbits mit dem Handbuch des Geräts vergleichen.',
+      },
+      {
+        when: 'Ein Wert kam, als keiner verlangt war.',
+        then: (shown) => say`Er wird aufgehoben: ${shown.run.unasked.use} oder ${shown.run.unasked.drop}.`,
+      },
+    ],
+  },
+  'screen-and-keys': {
+    title: (shown) => shown.settings.title,
+    whatFor: 'Zahlen in ihrer wahren Größe auf diesem Bildschirm, und die Tasten.',
+    how: [
+      'Eine Bankkarte an den Umriss halten und den Umriss gleich groß machen.',
+      (shown) => say`${shown.settings.asLargeAsCard} drücken.`,
+      (shown) =>
+        say`Auf der ersten Seite ${shown.settings.readFrom} wählen: einen halben Meter, einen oder zwei.`,
+      (shown) => say`${shown.settings.letterKeys} ausschalten, wo sie versehentlich gedrückt werden.`,
+    ],
+    troubles: [
+      {
+        when: 'Zahlen sind zu klein oder zu groß.',
+        then: 'Den Bildschirm neu messen; der Zoom des Browsers zählt mit, ihn zuerst auf 100 % stellen.',
+      },
+      {
+        when: 'Eine Taste tut nichts.',
+        then: 'Während ein Text getippt wird, gehören Tasten zum Text. Zuerst Escape drücken.',
+      },
+    ],
+  },
+  record: {
+    title: (shown) => shown.engines.record,
+    whatFor: 'Ob alle Einträge sind, wie sie bestätigt wurden, und Kopien davon.',
+    how: [
+      (shown) =>
+        say`Einen zweiten Ordner auf einem anderen Datenträger wählen und ${shown.record.backup.keepThere} drücken.`,
+      (shown) => say`${shown.record.backup.make} macht sofort eine Kopie; täglich entsteht eine von selbst.`,
+      (shown) => say`${shown.record.verify.whole} prüft jeden Eintrag.`,
+      'Den Kopfcode eines alten Blatts eingeben, um zu sehen, ob die Aufzeichnung noch dazu passt.',
+      (shown) => say`${shown.record.doctor} vorlesen, wenn jemand am Telefon hilft.`,
+    ],
+    troubles: [
+      {
+        when: 'Etwas ist nicht wie bestätigt.',
+        then: 'Die Seite sagt, welcher Eintrag. Die Aufzeichnung lassen, wie sie ist, und mit Sicherung oder Blatt vergleichen.',
+      },
+      {
+        when: 'Eine Sicherung soll eingesetzt werden.',
+        then: 'Sie wählen und wiederherstellen. Was vorher da war, bleibt daneben erhalten.',
+      },
+    ],
+  },
+  'damaged-record': {
+    title: 'Wenn die Aufzeichnung beschädigt ist',
+    whatFor: 'Auf eine Aufzeichnung, der nicht zu trauen ist, wird nicht gebaut. Nichts wird weggeworfen.',
+    how: [
+      'Oben lesen, was nicht stimmt. Keine Datei löschen.',
+      (shown) => say`Einen fehlenden Datenträger anschließen und ${shown.record.rescue.lookAgain} drücken.`,
+      'Sonst die neueste geprüfte Sicherung wählen und wiederherstellen.',
+      'Den letzten Aufbau mit seinem Blatt vergleichen: Was nach der Sicherung bestätigt wurde, ist neu einzugeben.',
+    ],
+    troubles: [
+      {
+        when: 'Es gibt keine Sicherung.',
+        then: 'Im zweiten Ordner und auf anderen Datenträgern suchen. Den ganzen Datenordner kopieren, bevor etwas versucht wird.',
+      },
+      {
+        when: 'Die Aufzeichnung verschwand, während das Programm lief.',
+        then: (shown) =>
+          say`Sie ist noch im Speicher: ${shown.record.rescue.write} drücken, bevor das Programm geschlossen wird.`,
+      },
+    ],
+  },
+  practice: {
+    title: (shown) => shown.practice.title,
+    whatFor: 'Übungen an den Motoren der Bibliothek, fern von jedem Aufbau, etwa zehn Minuten am Tag.',
+    how: [
+      'Wählen, wer an der Werkbank ist, damit der Fortschritt behalten wird.',
+      (shown) => say`Mit ${shown.practice.today} beginnen: Jede Übung kommt wieder, wenn sie fällig ist.`,
+      'Fehler werden an ihrer Stelle auf der Zeichnung gezeigt.',
+      (shown) =>
+        say`${shown.practice.dryRun.name} ist ein ganzer Aufbau auf den echten Seiten. Nichts davon wird aufgezeichnet.`,
+    ],
+    troubles: [
+      {
+        when: 'Nichts wird behalten.',
+        then: (shown) => say`Der Name an der Werkbank steht nicht unter ${shown.engines.people}.`,
+      },
+    ],
+  },
+}

@@ -1,0 +1,116 @@
+import { say, type TopicsOf } from '../../help/help-words.ts'
+
+/** The first page, and what is the same in every step. */
+export const start: TopicsOf<'start'> = {
+  engines: {
+    title: (shown) => shown.parts.enginesAndBuilds,
+    whatFor:
+      'Die erste Seite: Aufbauten zum Weiterarbeiten, Motoren zum Beginnen und die Wege zu allen anderen Seiten.',
+    how: [
+      (shown) =>
+        say`Unter ${shown.engines.onTheBench} einen Aufbau antippen, um weiterzuarbeiten. Er öffnet sich, wo er verlassen wurde.`,
+      (shown) => say`Unter ${shown.engines.startOn} einen Motor antippen, um einen neuen Aufbau zu beginnen.`,
+      (shown) => say`Abgeschlossene und ältere Aufbauten stehen unter ${shown.archive.title}.`,
+      'Farben, Einheit des Drehmoments und Leseabstand werden oben auf der Seite eingestellt.',
+    ],
+    troubles: [
+      {
+        when: (shown) => say`Bei einem Motor steht ${shown.engines.cannotBeBuilt}`,
+        then: 'Sein Datenblatt hat einen Fehler. Die Zeile sagt, welchen und wo; die Datei berichtigen und das Programm neu starten.',
+      },
+      {
+        when: 'Der Motor fehlt in der Liste.',
+        then: 'Sein Datenblatt in den Ordner der Spezifikationen legen. Die README dort sagt, wie eines geschrieben wird.',
+      },
+    ],
+  },
+  'start-build': {
+    title: 'Einen Aufbau beginnen',
+    whatFor:
+      'Ein Aufbau ist ein Motor, der zusammengebaut wird. Alles Bestätigte kommt in seine Aufzeichnung.',
+    how: [
+      (shown) =>
+        say`Unter ${shown.engines.startOn} den Motor antippen und seine Revision mit dem Handbuch vergleichen.`,
+      (shown) => say`${shown.engines.buildName} eingeben: wie der Auftrag in der Werkstatt heißt.`,
+      (shown) => say`Die Seriennummer eingeben, wie sie eingeschlagen ist, dazu ${shown.engines.person}.`,
+      (shown) =>
+        say`${shown.engines.apprentice} ankreuzen, wenn jemand anderes bestimmte Schritte ansehen soll.`,
+      (shown) => say`${shown.engines.start} drücken.`,
+    ],
+    troubles: [
+      {
+        when: (shown) => say`Es gibt eine Zeile ${shown.engines.doubtful}`,
+        then: 'Gebaut werden kann, aber etwas am Datenblatt sieht falsch aus. Diese Stelle zuerst mit dem Handbuch vergleichen.',
+      },
+      {
+        when: 'Es ist ein Demo-Motor.',
+        then: 'Seine Zahlen sind erfunden. Niemals einen echten Motor danach bauen.',
+      },
+    ],
+  },
+  'build-window': {
+    title: 'Das Fenster des Aufbaus',
+    whatFor:
+      'Ein Schritt nach dem anderen: links die Zeichnung, rechts was zu tun ist, eine große Taste zum Bestätigen.',
+    how: [
+      'Rechts von oben lesen: Was verletzen kann, steht zuerst.',
+      'Die Arbeit am Motor tun. Dann die große Taste, Enter, die Leertaste oder ein Fußpedal drücken.',
+      'Ist ein Schritt erledigt, kommt der nächste von selbst.',
+      (shown) =>
+        say`${shown.buildWindow.allSteps} zeigt jeden Schritt; antippen, um ihn anzusehen oder noch einmal zu tun.`,
+      'Der Name im Schriftfeld sagt, wer an der Werkbank ist. Antippen, wenn jemand anderes weitermacht.',
+      (shown) => say`${shown.buildWindow.benchView} zeigt nur das Nächste, groß genug für einige Meter.`,
+    ],
+    troubles: [
+      {
+        when: 'Die große Taste ist grau.',
+        then: 'Rechts steht, welche Schritte vorher kommen oder warum der Aufbau nur gelesen werden kann.',
+      },
+      {
+        when: 'Etwas wurde versehentlich bestätigt.',
+        then: 'Zu seinem Schritt gehen. Dort wird es mit Begründung zurückgenommen; die Aufzeichnung behält beides.',
+      },
+    ],
+  },
+  drawing: {
+    title: (shown) => shown.buildWindow.drawing,
+    whatFor:
+      'Die Trennfläche, wie sie auf der Werkbank liegt, das Nächste in Blau. Die Lage stimmt, nicht jeder Abstand.',
+    how: [
+      'Zuerst die Steuerseite auf der Zeichnung suchen und mit dem Motor vergleichen.',
+      (shown) =>
+        say`${shown.view.flip} zeigt die Fläche von der anderen Seite, ${shown.view.turn} dreht sie um ein Viertel.`,
+      (shown) => say`Unter ${shown.view.open} angeben, wie der Motor liegt, und mehr oder weniger zeigen.`,
+      'Etwas antippen, um zu lesen, was es ist. Eine Karte öffnet sich daneben.',
+      'Mit + und −, Rad oder zwei Fingern vergrößern; Pos1 zeigt alles.',
+      (shown) => say`${shown.view.inWords} listet dasselbe auf, für Tasten und Vorleseprogramme.`,
+    ],
+    troubles: [
+      {
+        when: 'Zeichnung und Motor passen nicht zusammen.',
+        then: 'Nicht weitermachen. Wenden oder drehen, bis Steuerseite und Nummern passen; passen sie nie, ist es ein anderer Motor oder ein anderes Datenblatt.',
+      },
+    ],
+  },
+  interrupted: {
+    title: 'Nach einer Unterbrechung',
+    whatFor:
+      'Was das Fenster als erledigt zeigt, ist gespeichert. Nach Anruf oder Stromausfall geht es an derselben Stelle weiter.',
+    how: [
+      'Das Programm öffnen. Es geht zu dem Aufbau, der offen lag.',
+      'Die große Taste lesen: Sie nennt das Nächste.',
+      'Die zuletzt bestätigte Schraube ansehen, auch am Motor.',
+      'Ist nicht sicher, ob sie angezogen wurde, das letzte Anziehen mit dieser Begründung zurücknehmen und wiederholen.',
+    ],
+    troubles: [
+      {
+        when: 'Niemand weiß, wie weit ein Winkel gedreht wurde.',
+        then: 'Nicht raten. Diese Schraube lösen und vom ersten Durchgang an neu beginnen, wie es angezeigt wird.',
+      },
+      {
+        when: 'Vor der Unterbrechung wurde Dichtmittel aufgetragen.',
+        then: 'Seine Uhr lief weiter. Ist die Offenzeit vorbei: zerlegen, reinigen, eine neue Dichtraupe legen.',
+      },
+    ],
+  },
+}

@@ -1,0 +1,167 @@
+import { say, type TopicsOf } from '../../help/help-words.ts'
+
+/** What belongs to the bench: people, tools, settings, the record, practice. */
+export const bench: TopicsOf<'bench'> = {
+  people: {
+    title: (shown) => shown.people.title,
+    whatFor: 'Who works here. The name at the bench stands on every entry.',
+    how: [
+      'Add each person with the name as it goes on the sheet, and the role.',
+      'Give a PIN, so that nobody enters anything under somebody else’s name.',
+      (shown) => say`Press ${shown.people.form.teachBadge} and present a badge whose reader types.`,
+      'In a build, tap the name in the title block to change who is at the bench.',
+    ],
+    troubles: [
+      {
+        when: 'The list cannot be changed.',
+        then: 'A mechanic with a PIN has to be chosen as the one who changes it.',
+      },
+      {
+        when: 'A badge is taken for a reading.',
+        then: 'It types a number. Tap the name first, then present the badge.',
+      },
+    ],
+  },
+  'second-person': {
+    title: 'Second person',
+    whatFor: 'In an apprentice’s build chosen steps wait until a mechanic has looked at them.',
+    how: [
+      'The mechanic goes to the engine and looks at what the panel lists.',
+      'He or she chooses the own name, and types the PIN or presents the badge.',
+      'Then confirms, or sends the step back with a reason.',
+    ],
+    troubles: [
+      {
+        when: 'A name cannot be chosen.',
+        then: 'That person worked on this step. Somebody else has to look.',
+      },
+      {
+        when: 'The step was sent back.',
+        then: (shown) => say`Read the reason, press ${shown.people.second.again}, and put it right.`,
+      },
+    ],
+  },
+  wrenches: {
+    title: (shown) => shown.wrenches.title,
+    whatFor: 'The torque wrenches of the shop. For each pull one that can do it is chosen.',
+    how: [
+      (shown) => say`Press ${shown.wrenches.add}.`,
+      'Type name and number, and the first and last mark of its scale.',
+      'Type the day of its calibration, and type and class as marked on it.',
+      'For adapters that move the fastener off the drive, type length of the wrench and offset.',
+      (shown) => say`Press ${shown.wrenches.form.keep}.`,
+    ],
+    troubles: [
+      {
+        when: 'No wrench fits a pull.',
+        then: (shown) =>
+          say`${shown.run.wrench.offer} in the step says why each cannot be used: range, marks, class or adapter.`,
+      },
+      {
+        when: 'The wrench is set to another value than the fastener has.',
+        then: 'That is right with an adapter: the panel says what to set. Keep the adapter at the angle it says.',
+      },
+    ],
+  },
+  instruments: {
+    title: (shown) => shown.instruments.title,
+    whatFor: 'Gauges and wrenches that send their readings, and prompts that are said aloud.',
+    how: [
+      'A gauge that types like a keyboard needs no setting: press its button while a reading is asked for.',
+      (shown) =>
+        say`For one on a serial line press ${shown.instruments.add}, and copy its settings from its manual.`,
+      (shown) => say`Press ${shown.instruments.connect} and choose its line.`,
+      'Send a reading, and compare it with the display.',
+      'Switch the voice on, and choose how fast it speaks.',
+    ],
+    troubles: [
+      {
+        when: 'What comes is no reading.',
+        then: 'Compare speed, data bits, parity and stop bits with the manual of the instrument.',
+      },
+      {
+        when: 'A reading came while none was asked for.',
+        then: (shown) => say`It is kept in the panel: ${shown.run.unasked.use} or ${shown.run.unasked.drop}.`,
+      },
+    ],
+  },
+  'screen-and-keys': {
+    title: (shown) => shown.settings.title,
+    whatFor: 'Numbers in their true size on this screen, and the keys.',
+    how: [
+      'Hold a bank card to the outline, and make the outline as large.',
+      (shown) => say`Press ${shown.settings.asLargeAsCard}.`,
+      (shown) => say`On the first page choose ${shown.settings.readFrom}: half a metre, one or two.`,
+      (shown) => say`Switch ${shown.settings.letterKeys} off where somebody presses them by mistake.`,
+    ],
+    troubles: [
+      {
+        when: 'Numbers are too small or too large.',
+        then: 'Measure the screen again; zoom of the browser counts, so set it to 100 % first.',
+      },
+      {
+        when: 'A key does nothing.',
+        then: 'While a text is typed, keys belong to the text. Press Escape first.',
+      },
+    ],
+  },
+  record: {
+    title: (shown) => shown.engines.record,
+    whatFor: 'Whether all entries are as they were confirmed, and copies of them.',
+    how: [
+      (shown) => say`Choose a second folder on another disk, and press ${shown.record.backup.keepThere}.`,
+      (shown) => say`${shown.record.backup.make} makes a copy at once; each day one is made by itself.`,
+      (shown) => say`${shown.record.verify.whole} checks every entry.`,
+      'Type the head code of an old sheet to see whether the record still agrees with it.',
+      (shown) => say`Read ${shown.record.doctor} to whoever helps by telephone.`,
+    ],
+    troubles: [
+      {
+        when: 'Something is not as confirmed.',
+        then: 'The page says which entry. Keep the record as it is, and compare with a backup or a sheet.',
+      },
+      {
+        when: 'A backup is to be put in place.',
+        then: 'Choose it and restore it. What was there before is kept beside it.',
+      },
+    ],
+  },
+  'damaged-record': {
+    title: 'When the record is damaged',
+    whatFor: 'The program does not build on a record that it cannot trust. Nothing is thrown away.',
+    how: [
+      'Read what is wrong at the head of the page. Do not delete any file.',
+      (shown) => say`Plug in a missing disk or share, and press ${shown.record.rescue.lookAgain}.`,
+      'Else choose the newest backup that was checked, and restore it.',
+      'Compare the last build with its sheet: what was confirmed after the backup has to be entered again.',
+    ],
+    troubles: [
+      {
+        when: 'There is no backup.',
+        then: 'Look in the second folder and on other disks for one. Copy the whole data folder before anything is tried.',
+      },
+      {
+        when: 'The record disappeared while the program ran.',
+        then: (shown) =>
+          say`It is still in memory: press ${shown.record.rescue.write} before the program is closed.`,
+      },
+    ],
+  },
+  practice: {
+    title: (shown) => shown.practice.title,
+    whatFor: 'Drills on the engines of the library, away from any build, about ten minutes a day.',
+    how: [
+      'Choose who is at the bench, so that progress is kept.',
+      (shown) => say`Begin with ${shown.practice.today}: each drill comes again when it is due.`,
+      'Errors are shown at their places on the drawing.',
+      (shown) =>
+        say`${shown.practice.dryRun.name} is a whole build on the real screens. Nothing of it is recorded.`,
+    ],
+    troubles: [
+      {
+        when: 'Nothing is kept.',
+        then: (shown) => say`The name at the bench is not under ${shown.engines.people}.`,
+      },
+    ],
+  },
+}

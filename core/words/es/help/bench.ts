@@ -1,0 +1,168 @@
+import { say, type TopicsOf } from '../../help/help-words.ts'
+
+/** What belongs to the bench: people, tools, settings, the record, practice. */
+export const bench: TopicsOf<'bench'> = {
+  people: {
+    title: (shown) => shown.people.title,
+    whatFor: 'Quién trabaja aquí. El nombre del banco está en cada entrada.',
+    how: [
+      'Añadir a cada persona con el nombre que irá en la hoja y su función.',
+      'Poner un PIN, para que nadie anote nada con el nombre de otra persona.',
+      (shown) => say`Pulsar ${shown.people.form.teachBadge} y presentar una tarjeta cuyo lector escriba.`,
+      'En un montaje, tocar el nombre del cajetín para cambiar quién está en el banco.',
+    ],
+    troubles: [
+      {
+        when: 'La lista no se puede cambiar.',
+        then: 'Hay que elegir como quien la cambia a un mecánico o una mecánica con PIN.',
+      },
+      {
+        when: 'Una tarjeta se toma por una lectura.',
+        then: 'Escribe un número. Tocar antes el nombre y presentar después la tarjeta.',
+      },
+    ],
+  },
+  'second-person': {
+    title: 'Segunda persona',
+    whatFor: 'En el montaje de un aprendiz, ciertos pasos esperan hasta que los revisa un mecánico.',
+    how: [
+      'Quien revisa va al motor y mira lo que se indica.',
+      'Elige su propio nombre y escribe el PIN o presenta la tarjeta.',
+      'Después confirma, o devuelve el paso con un motivo.',
+    ],
+    troubles: [
+      {
+        when: 'No se puede elegir un nombre.',
+        then: 'Esa persona trabajó en este paso. Tiene que mirar otra.',
+      },
+      {
+        when: 'El paso fue devuelto.',
+        then: (shown) => say`Leer el motivo, pulsar ${shown.people.second.again} y corregirlo.`,
+      },
+    ],
+  },
+  wrenches: {
+    title: (shown) => shown.wrenches.title,
+    whatFor: 'Las llaves dinamométricas del taller. Para cada apriete se elige una que sirva.',
+    how: [
+      (shown) => say`Pulsar ${shown.wrenches.add}.`,
+      'Escribir nombre y número, y la primera y la última marca de la escala.',
+      'Escribir el día de su calibración, y tipo y clase como están marcados.',
+      'Para adaptadores que alejan el tornillo del cuadrado, escribir longitud de la llave y desplazamiento.',
+      (shown) => say`Pulsar ${shown.wrenches.form.keep}.`,
+    ],
+    troubles: [
+      {
+        when: 'Ninguna llave sirve.',
+        then: (shown) =>
+          say`${shown.run.wrench.offer} en el paso dice por qué: intervalo, marcas, clase o adaptador.`,
+      },
+      {
+        when: 'La llave se ajusta a un valor distinto del que recibe el tornillo.',
+        then: 'Con adaptador es correcto: se indica a cuánto ajustar. Mantener el adaptador en el ángulo indicado.',
+      },
+    ],
+  },
+  instruments: {
+    title: (shown) => shown.instruments.title,
+    whatFor: 'Instrumentos y llaves que envían sus lecturas, y avisos hablados.',
+    how: [
+      'Un instrumento que escribe como un teclado no necesita ajuste: pulsar su botón cuando se pide una lectura.',
+      (shown) =>
+        say`Para uno de línea serie pulsar ${shown.instruments.add} y copiar los ajustes de su manual.`,
+      (shown) => say`Pulsar ${shown.instruments.connect} y elegir su línea.`,
+      'Enviar una lectura y compararla con su pantalla.',
+      'Activar la voz y elegir su velocidad.',
+    ],
+    troubles: [
+      {
+        when: 'Lo que llega no es una lectura.',
+        then: 'Comparar velocidad, bits de datos, paridad y bits de parada con el manual del instrumento.',
+      },
+      {
+        when: 'Llegó una lectura cuando no se pedía.',
+        then: (shown) => say`Se conserva: ${shown.run.unasked.use} o ${shown.run.unasked.drop}.`,
+      },
+    ],
+  },
+  'screen-and-keys': {
+    title: (shown) => shown.settings.title,
+    whatFor: 'Números a su tamaño real en esta pantalla, y las teclas.',
+    how: [
+      'Poner una tarjeta bancaria sobre el contorno e igualar el contorno.',
+      (shown) => say`Pulsar ${shown.settings.asLargeAsCard}.`,
+      (shown) => say`En la primera página elegir ${shown.settings.readFrom}: medio metro, uno o dos.`,
+      (shown) => say`Desactivar ${shown.settings.letterKeys} si se pulsan por error.`,
+    ],
+    troubles: [
+      {
+        when: 'Los números son demasiado pequeños o grandes.',
+        then: 'Medir otra vez la pantalla; el zoom del navegador cuenta, ponerlo antes al 100 %.',
+      },
+      {
+        when: 'Una tecla no hace nada.',
+        then: 'Mientras se escribe un texto, las teclas son del texto. Pulsar antes Escape.',
+      },
+    ],
+  },
+  record: {
+    title: (shown) => shown.engines.record,
+    whatFor: 'Si todas las entradas están como se confirmaron, y copias de ellas.',
+    how: [
+      (shown) => say`Elegir una segunda carpeta en otro disco y pulsar ${shown.record.backup.keepThere}.`,
+      (shown) => say`${shown.record.backup.make} hace una copia ahora; cada día se hace una sola.`,
+      (shown) => say`${shown.record.verify.whole} comprueba cada entrada.`,
+      'Escribir el código de cabecera de una hoja antigua para ver si el registro aún coincide.',
+      (shown) => say`Leer ${shown.record.doctor} a quien ayude por teléfono.`,
+    ],
+    troubles: [
+      {
+        when: 'Algo no está como se confirmó.',
+        then: 'La página dice qué entrada. Dejar el registro como está y compararlo con una copia o una hoja.',
+      },
+      {
+        when: 'Hay que poner una copia en su lugar.',
+        then: 'Elegirla y restaurarla. Lo que había antes se conserva al lado.',
+      },
+    ],
+  },
+  'damaged-record': {
+    title: 'Cuando el registro está dañado',
+    whatFor: 'El programa no monta sobre un registro en el que no se puede confiar. No se tira nada.',
+    how: [
+      'Leer arriba qué pasa. No borrar ningún archivo.',
+      (shown) => say`Conectar el disco que falte y pulsar ${shown.record.rescue.lookAgain}.`,
+      'Si no, elegir la copia comprobada más reciente y restaurarla.',
+      'Comparar el último montaje con su hoja: lo confirmado después de la copia hay que introducirlo otra vez.',
+    ],
+    troubles: [
+      {
+        when: 'No hay ninguna copia.',
+        then: 'Buscarla en la segunda carpeta y en otros discos. Copiar toda la carpeta de datos antes de probar nada.',
+      },
+      {
+        when: 'El registro desapareció con el programa en marcha.',
+        then: (shown) =>
+          say`Aún está en memoria: pulsar ${shown.record.rescue.write} antes de cerrar el programa.`,
+      },
+    ],
+  },
+  practice: {
+    title: (shown) => shown.practice.title,
+    whatFor:
+      'Ejercicios con los motores de la biblioteca, fuera de cualquier montaje, unos diez minutos al día.',
+    how: [
+      'Elegir quién está en el banco, para conservar el progreso.',
+      (shown) => say`Empezar con ${shown.practice.today}: cada ejercicio vuelve cuando toca.`,
+      'Los errores se muestran en su sitio del dibujo.',
+      (shown) =>
+        say`${shown.practice.dryRun.name} es un montaje entero en las pantallas reales. No se registra nada.`,
+    ],
+    troubles: [
+      {
+        when: 'No se conserva nada.',
+        then: (shown) => say`El nombre del banco no está en ${shown.engines.people}.`,
+      },
+    ],
+  },
+}

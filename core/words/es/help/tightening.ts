@@ -1,0 +1,121 @@
+import { say, type TopicsOf } from '../../help/help-words.ts'
+
+/** Tightening procedures. */
+export const tightening: TopicsOf<'tightening'> = {
+  run: {
+    title: 'Apretar',
+    whatFor: 'Un procedimiento guía por sus pasadas, tornillo por tornillo, en el orden del manual.',
+    how: [
+      'Ajustar la llave al valor indicado para esta llave.',
+      'Buscar por su número el tornillo azul del dibujo y poner en él la llave.',
+      'Tirar de forma continua hasta que salte o se alcance el valor; sin tirones y sin saltar dos veces.',
+      'Escribir la lectura si la llave la muestra y pulsar el botón grande.',
+      (shown) =>
+        say`${shown.run.pause} conserva el sitio; ${shown.run.problem} anota lo que falla en un tornillo.`,
+      (shown) => say`${shown.run.explained.offer} muestra qué hace el valor en el tornillo.`,
+    ],
+    troubles: [
+      {
+        when: 'Se pulsó el botón y no se apretó nada.',
+        then: 'Pulsar Retroceso, o tocar el último apriete, y retirarlo con un motivo. Después apretar.',
+      },
+      {
+        when: 'No se llega al tornillo siguiente.',
+        then: 'Tocar el que se puede apretar en esta pasada y decir por qué. El orden sigue donde estaba.',
+      },
+      {
+        when: 'Una lectura está fuera de sus límites.',
+        then: 'Queda como incidencia. Ver «Incidencias»: no apretar nunca a ojo.',
+      },
+    ],
+  },
+  angle: {
+    title: 'Girar un ángulo',
+    whatFor: 'Después del par se sigue girando un ángulo, para que la fricción influya menos.',
+    how: [
+      'Marcar la cabeza o poner un medidor de ángulo. El dibujo muestra dónde empieza el mango y dónde llega.',
+      'Mover el mango del dibujo a donde empieza el propio: arrastrarlo o pulsar ← y →.',
+      (shown) =>
+        say`Indicar en ${shown.run.angle.room} cuánto puede girar; entonces se cuentan los recorridos.`,
+      'Girar de una vez donde haya sitio, sin dejar que vuelva.',
+      'Escribir el ángulo alcanzado o pulsar el botón grande.',
+    ],
+    troubles: [
+      {
+        when: 'Se giró de menos.',
+        then: 'Lo que falta queda abierto y se pide a continuación. Se sigue desde donde está, nunca desde el principio.',
+      },
+      {
+        when: 'Se giró de más.',
+        then: 'El tornillo puede haber pasado su límite elástico. Hacer lo indicado: se sustituye o se empieza desde su primera pasada.',
+      },
+      {
+        when: 'Nadie sabe cuánto se giró.',
+        then: 'Aflojarlo y empezarlo de nuevo; un tornillo de un solo uso se sustituye.',
+      },
+    ],
+  },
+  stretch: {
+    title: 'Apretar por alargamiento',
+    whatFor: 'La longitud del tornillo antes y después dice cuánta carga tiene, sea cual sea la fricción.',
+    how: [
+      'Medir cada tornillo antes de ponerlo, en los mismos puntos, y escribir su longitud.',
+      'Apretarlo al par con el que empieza la pasada.',
+      'Medir otra vez: se indica cuánto más largo debe quedar.',
+      'Seguir apretando poco a poco y escribir cada longitud, hasta que baste.',
+    ],
+    troubles: [
+      {
+        when: 'Es más largo que el máximo.',
+        then: 'Se sustituye. Girarlo hacia atrás no deshace el alargamiento.',
+      },
+      {
+        when: 'Las longitudes saltan.',
+        then: 'Limpiar los extremos, esperar a que tornillo e instrumento tengan la misma temperatura y medir tres veces.',
+      },
+    ],
+  },
+  flags: {
+    title: 'Incidencias',
+    whatFor:
+      'Lo que estuvo fuera de límites o se anotó como incorrecto queda como incidencia hasta que se dice qué se hizo.',
+    how: [
+      'Leer la incidencia: qué tornillo, qué pasada y qué lectura.',
+      'Mirar el tornillo y su asiento antes de girar nada.',
+      (shown) => say`Si la lectura era errónea, leer otra vez: ${shown.run.readAgain.offer}`,
+      (shown) => say`Donde se ofrezca, pulsar ${shown.run.loosen.offer}`,
+      (shown) => say`Hacer lo decidido y escribirlo en ${shown.run.flag.whatWasDone}`,
+      (shown) => say`Pulsar ${shown.run.flag.note}.`,
+    ],
+    troubles: [
+      {
+        when: 'Pasó de su máximo.',
+        then: 'Las palabras no lo arreglan. Se sustituye, se empieza de nuevo o se sigue girando, según se ofrezca.',
+      },
+      {
+        when: 'Ahora no hay tiempo.',
+        then: 'Se puede responder más tarde. El procedimiento queda abierto hasta entonces.',
+      },
+    ],
+  },
+  'own-order': {
+    title: (shown) => shown.order.own.title,
+    whatFor: 'Por una vez, otro orden que el del fabricante, con su motivo. El del fabricante va primero.',
+    how: [
+      (shown) => say`Antes de empezar el procedimiento, abrir ${shown.order.own.title}.`,
+      'Tocar los tornillos uno tras otro o escribir sus números.',
+      (shown) => say`${shown.order.own.compare} muestra qué hace el orden con la fuerza de apriete.`,
+      (shown) => say`Pulsar ${shown.run.confirm.useOrder} y decir por qué.`,
+    ],
+    troubles: [
+      {
+        when: 'Falta un tornillo en el orden.',
+        then: 'No se empieza hasta que cada uno se nombra una vez.',
+      },
+      {
+        when: 'Se quiere cambiar el orden a la mitad.',
+        then: 'Vale hasta el final. Empezar de nuevo el procedimiento, o adelantar tornillos sueltos con un motivo.',
+      },
+    ],
+  },
+}

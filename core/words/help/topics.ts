@@ -1,0 +1,34 @@
+/** The topics of the help, by what they are about, in the order in which they are listed. */
+export const helpTopics = {
+  start: ['engines', 'start-build', 'build-window', 'drawing', 'interrupted'],
+  steps: [
+    'marks',
+    'shells',
+    'measuring',
+    'fit-shells',
+    'fit-part',
+    'placed',
+    'bead',
+    'check',
+    'limits',
+    'rings',
+    'turning',
+    'photo',
+    'count',
+  ],
+  tightening: ['run', 'angle', 'stretch', 'flags', 'own-order'],
+  papers: ['finish', 'sheet', 'order-and-labels', 'bench-card', 'clamp-map', 'archive', 'comparison'],
+  bench: [
+    'people',
+    'second-person',
+    'wrenches',
+    'instruments',
+    'screen-and-keys',
+    'record',
+    'damaged-record',
+    'practice',
+  ],
+} as const
+
+export type HelpGroup = keyof typeof helpTopics
+export type HelpTopicId = (typeof helpTopics)[HelpGroup][number]
