@@ -1,3 +1,4 @@
+import { helpWords } from '../core/words/index.ts'
 import { opening } from './bench/opening.ts'
 import { onDemand as page } from './on-demand.ts'
 import { buildPages } from './pages-on-demand.ts'
@@ -9,6 +10,7 @@ import { buildPages } from './pages-on-demand.ts'
 export const pages = {
   ...buildPages,
   archive: page(() => import('./archive/ArchivePage.svelte')),
+  help: page(() => import('./help/HelpPage.svelte')),
   instruments: page(() => import('./settings/InstrumentsPage.svelte')),
   comparison: page(() => import('./archive/ComparePage.svelte')),
   practice: page(() => import('./practice/PracticePage.svelte')),
@@ -17,12 +19,19 @@ export const pages = {
   screenAndKeys: page(() => import('./settings/ScreenAndKeys.svelte')),
 } as const
 
+/** The texts of the help, by language. */
+export const helpTexts = {
+  en: page(helpWords.en),
+  de: page(helpWords.de),
+  es: page(helpWords.es),
+} as const
+
 /** Loads the rest once the first page stands, so that every page is there even after the host has gone. */
 export function loadAllWhenIdle(): void {
   requestIdleCallback(
     () =>
       void Promise.allSettled(
-        [...Object.values(opening), ...Object.values(pages)].map(async (load) => load()),
+        [...Object.values(opening), ...Object.values(pages), helpTexts.en].map(async (load) => load()),
       ),
   )
 }

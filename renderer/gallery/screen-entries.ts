@@ -10,6 +10,8 @@ import BuildWindow from '../build-window/BuildWindow.svelte'
 import ClampMapPage from '../clamp/ClampMapPage.svelte'
 import PeoplePage from '../people/PeoplePage.svelte'
 import WhoDialog from '../people/WhoDialog.svelte'
+import { helpWords, type HelpTopicId } from '../../core/words/index.ts'
+import HelpPage from '../help/HelpPage.svelte'
 import Engines from '../engines/Engines.svelte'
 import InstrumentsPage from '../settings/InstrumentsPage.svelte'
 import ScreenAndKeys from '../settings/ScreenAndKeys.svelte'
@@ -111,6 +113,14 @@ const faulty = {
 }
 const lost = problem('record-damaged', { file: 'bedplate.sqlite', found: 'pages' })
 
+const helpAt = (topic: HelpTopicId) => async (shown: Presentation) => ({
+  all: {
+    bench: await benchWith(shown),
+    help: await helpWords.en(),
+    ...{ language: 'en' as const, topic, theme: theme(shown) },
+  },
+})
+
 export const screenEntries: readonly Entry[] = [
   screen('Start page, first start', 'The engines, before there is a build', Engines, async (shown) => ({
     all: { bench: await benchWith(shown), theme: theme(shown) },
@@ -167,6 +177,13 @@ export const screenEntries: readonly Entry[] = [
   screen('Record', 'Backups, verification, doctor', RecordPage, async (shown) => ({
     all: { bench: await benchWith(shown) },
   })),
+  screen('Help', 'A topic with a drawing of the demo engine', HelpPage, helpAt('angle'), [
+    { appears: 'Demo engine' },
+  ]),
+  screen('Help on rings', 'A topic with a small picture', HelpPage, helpAt('rings')),
+  screen('Glossary', 'Every word, with its meaning and its translations', HelpPage, helpAt('run'), [
+    'Glossary',
+  ]),
   screen('Rescue', 'The record cannot be used', RescuePage, async (shown) => ({
     all: { bench: await benchWith(shown), problem: lost },
   })),

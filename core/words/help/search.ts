@@ -1,0 +1,63 @@
+import type { HelpText, HelpTopic, HelpWords } from './help-words.ts'
+import { terms, type TermId } from './terms.ts'
+import { helpTopics, type HelpTopicId } from './topics.ts'
+import type { en } from '../en/index.ts'
+
+export const topicIds: readonly HelpTopicId[] = Object.values(helpTopics).flat()
+export const termIds = Object.keys(terms) as readonly TermId[]
+
+export interface FoundHelp {
+  readonly topics: readonly HelpTopicId[]
+  readonly terms: readonly TermId[]
+}
+
+/** A text as it is looked for: accents, capitals and signs do not count (NFD, Unicode Standard Annex 15). */
+export function folded(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replaceAll('ß', 'ss')
+    .replace(/[^\p{L}\p{N}?+−]+/gu, ' ')
+    .trim()
+}
+
+/** A text of the help without what stands out in it. */
+export function plainText(text: HelpText, shown: typeof en): string {
+  if (typeof text === 'string') return text
+  return text(shown)
+    .map((part) => (typeof part === 'string' ? part : Object.values(part).join('')))
+    .join('')
+}
+
+export function titleOf({ title }: HelpTopic, shown: typeof en): string {
+  return typeof title === 'string' ? title : title(shown)
+}
+
+/** What has every word of the query in it; what has them in its title or term comes first. */
+export function searchHelp({ topics, meanings }: HelpWords, shown: typeof en, query: string): FoundHelp {
+  const words = folded(query).split(' ').filter(Boolean)
+  if (words.length === 0) return { topics: [], terms: [] }
+  const has = (text: string) => words.every((word) => folded(text).includes(word))
+  const firstBy = <Id>(ids: readonly Id[], name: (id: Id) => string, all: (id: Id) => string) => {
+    const found = ids.filter((id) => has(`${name(id)} ${all(id)}`))
+    return [...found.filter((id) => has(name(id))), ...found.filter((id) => !has(name(id)))]
+  }
+  return {
+    topics: firstBy(
+      topicIds,
+      (id) => titleOf(topics[id], shown),
+      (id) => textOf(topics[id], shown),
+    ),
+    terms: firstBy(
+      termIds,
+      (id) => Object.values(terms[id]).join(' '),
+      (id) => meanings[id],
+    ),
+  }
+}
+
+function textOf({ whatFor, how, troubles }: HelpTopic, shown: typeof en): string {
+  const parts = [whatFor, ...how, ...troubles.flatMap(({ when, then }) => [when, then])]
+  return parts.map((part) => plainText(part, shown)).join(' ')
+}

@@ -1,0 +1,66 @@
+import type { Pass, StepKind } from '../../core/engine/index.ts'
+import type { HelpTopicId } from '../../core/words/index.ts'
+import type { Place } from '../bench/place.ts'
+import type { Task } from '../steps/run/run-task.ts'
+
+/** The topic of each page. */
+export const topicOfPlace: { readonly [At in Place['at']]: HelpTopicId } = {
+  opening: 'engines',
+  rescue: 'damaged-record',
+  engines: 'engines',
+  archive: 'archive',
+  record: 'record',
+  'screen-and-keys': 'screen-and-keys',
+  instruments: 'instruments',
+  comparison: 'comparison',
+  build: 'build-window',
+  sheet: 'sheet',
+  wrenches: 'wrenches',
+  people: 'people',
+  practice: 'practice',
+  'bench-card': 'bench-card',
+  'ring-card': 'bench-card',
+  'clamp-map': 'clamp-map',
+}
+
+/** The topic of each kind of step. */
+export const topicOfStep: { readonly [Kind in StepKind]: HelpTopicId } = {
+  'note-marks': 'marks',
+  'choose-shells': 'shells',
+  'fit-shells': 'fit-shells',
+  'fit-part': 'fit-part',
+  'lay-bead': 'bead',
+  'run-procedure': 'run',
+  check: 'check',
+  count: 'count',
+  photo: 'photo',
+  'measure-limits': 'limits',
+  'measure-rings': 'rings',
+  'fit-rings': 'rings',
+  lubricate: 'placed',
+  clean: 'placed',
+  orient: 'placed',
+  align: 'placed',
+  'fit-places': 'placed',
+  turn: 'turning',
+  note: 'placed',
+}
+
+/** The topic of a procedure's step while it is in a pass of this kind. */
+const topicOfPass: { readonly [Kind in Pass['kind']]: HelpTopicId } = {
+  seat: 'run',
+  torque: 'run',
+  angle: 'angle',
+  loosen: 'run',
+  recheck: 'run',
+  length: 'stretch',
+  stretch: 'stretch',
+  'tighten-to-stretch': 'stretch',
+  action: 'run',
+}
+
+/** The topic of what a procedure asks for now. */
+export function topicOfTask(task: Task): HelpTopicId {
+  if (task.kind === 'pull') return topicOfPass[task.pass.kind]
+  return task.kind === 'flag' || task.kind === 'replace' ? 'flags' : 'run'
+}
