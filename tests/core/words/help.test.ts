@@ -29,7 +29,16 @@ describe('the help', () => {
 
   it('is opened by each topic of a page or a step, or is about what is done there', () => {
     const opened = new Set([...Object.values(topicOfPlace), ...Object.values(topicOfStep)])
-    const within = ['start-build', 'drawing', 'interrupted', 'measuring', 'angle', 'stretch', 'flags', 'own-order']
+    const within = [
+      'start-build',
+      'drawing',
+      'interrupted',
+      'measuring',
+      'angle',
+      'stretch',
+      'flags',
+      'own-order',
+    ]
     const papers = ['finish', 'order-and-labels', 'second-person']
     expect(topicIds.filter((id) => !opened.has(id)).toSorted()).toEqual([...within, ...papers].toSorted())
   })
@@ -67,12 +76,14 @@ describe('the help', () => {
         typeof text === 'string' ? [] : text(shown).filter((part) => typeof part !== 'string')
       for (const id of topicIds) {
         const [here, there] = [topics[id], help.en.topics[id]]
-        expect(here.how.map((text) => named(text).length), id).toEqual(
-          there.how.map((text) => named(text).length),
-        )
-        expect(here.troubles.map(({ then }) => named(then)), id).toEqual(
-          there.troubles.map(({ then }) => named(then)),
-        )
+        expect(
+          here.how.map((text) => named(text).length),
+          id,
+        ).toEqual(there.how.map((text) => named(text).length))
+        expect(
+          here.troubles.map(({ then }) => named(then)),
+          id,
+        ).toEqual(there.troubles.map(({ then }) => named(then)))
       }
     })
   })
