@@ -46,21 +46,21 @@ export const topicOfStep: { readonly [Kind in StepKind]: HelpTopicId } = {
   note: 'placed',
 }
 
-/** The topic of a procedure's step while it is in a pass of this kind. */
-const topicOfPass: { readonly [Kind in Pass['kind']]: HelpTopicId } = {
-  seat: 'run',
-  torque: 'run',
-  angle: 'angle',
-  loosen: 'run',
-  recheck: 'run',
-  length: 'stretch',
-  stretch: 'stretch',
-  'tighten-to-stretch': 'stretch',
-  action: 'run',
-}
-
 /** The topic of what a procedure asks for now. */
 export function topicOfTask(task: Task): HelpTopicId {
-  if (task.kind === 'pull') return topicOfPass[task.pass.kind]
-  return task.kind === 'flag' || task.kind === 'replace' ? 'flags' : 'run'
+  if (task.kind === 'flag' || task.kind === 'replace') return 'flags'
+  return task.kind === 'pull' ? topicOfPass(task.pass) : 'run'
+}
+
+function topicOfPass({ kind }: Pass): HelpTopicId {
+  switch (kind) {
+    case 'angle':
+      return 'angle'
+    case 'length':
+    case 'stretch':
+    case 'tighten-to-stretch':
+      return 'stretch'
+    default:
+      return 'run'
+  }
 }
