@@ -1,10 +1,11 @@
 import type { en } from '../en/index.ts'
 import type { RichText } from '../rich.ts'
+import type { Table } from '../table.ts'
 import type { TermId } from './terms.ts'
 import type { HelpGroup, helpTopics, HelpTopicId } from './topics.ts'
 
 /** What stands on buttons and pages comes from the table that the window itself is written with, so that both say the same. */
-type Shown = typeof en
+export type Shown = Table<typeof en>
 
 export type HelpText = string | ((shown: Shown) => RichText)
 

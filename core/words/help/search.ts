@@ -1,7 +1,6 @@
-import type { HelpText, HelpTopic, HelpWords } from './help-words.ts'
+import type { HelpText, HelpTopic, HelpWords, Shown } from './help-words.ts'
 import { terms, type TermId } from './terms.ts'
 import { helpTopics, type HelpTopicId } from './topics.ts'
-import type { en } from '../en/index.ts'
 
 export const topicIds: readonly HelpTopicId[] = Object.values(helpTopics).flat()
 export const termIds = Object.keys(terms) as readonly TermId[]
@@ -23,19 +22,19 @@ export function folded(text: string): string {
 }
 
 /** A text of the help without what stands out in it. */
-export function plainText(text: HelpText, shown: typeof en): string {
+export function plainText(text: HelpText, shown: Shown): string {
   if (typeof text === 'string') return text
   return text(shown)
     .map((part) => (typeof part === 'string' ? part : Object.values(part).join('')))
     .join('')
 }
 
-export function titleOf({ title }: HelpTopic, shown: typeof en): string {
+export function titleOf({ title }: HelpTopic, shown: Shown): string {
   return typeof title === 'string' ? title : title(shown)
 }
 
 /** What has every word of the query in it; what has them in its title or term comes first. */
-export function searchHelp({ topics, meanings }: HelpWords, shown: typeof en, query: string): FoundHelp {
+export function searchHelp({ topics, meanings }: HelpWords, shown: Shown, query: string): FoundHelp {
   const words = folded(query).split(' ').filter(Boolean)
   if (words.length === 0) return { topics: [], terms: [] }
   const has = (text: string) => words.every((word) => folded(text).includes(word))
@@ -57,7 +56,7 @@ export function searchHelp({ topics, meanings }: HelpWords, shown: typeof en, qu
   }
 }
 
-function textOf({ whatFor, how, troubles }: HelpTopic, shown: typeof en): string {
+function textOf({ whatFor, how, troubles }: HelpTopic, shown: Shown): string {
   const parts = [whatFor, ...how, ...troubles.flatMap(({ when, then }) => [when, then])]
   return parts.map((part) => plainText(part, shown)).join(' ')
 }

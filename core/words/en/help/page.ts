@@ -1,4 +1,4 @@
-import { counted } from '../formats/counted.ts'
+import { counted } from '../formats.ts'
 import type { HelpWords } from '../../help/help-words.ts'
 
 /** What stands on the page of the help itself. */
