@@ -1,4 +1,4 @@
-import { helpWords } from '../core/words/index.ts'
+import { helpWords, type Language } from '../core/words/index.ts'
 import { opening } from './bench/opening.ts'
 import { onDemand as page } from './on-demand.ts'
 import { buildPages } from './pages-on-demand.ts'
@@ -27,11 +27,11 @@ export const helpTexts = {
 } as const
 
 /** Loads the rest once the first page stands, so that every page is there even after the host has gone. */
-export function loadAllWhenIdle(): void {
+export function loadAllWhenIdle(language: Language): void {
   requestIdleCallback(
     () =>
       void Promise.allSettled(
-        [...Object.values(opening), ...Object.values(pages), helpTexts.en].map(async (load) => load()),
+        [...Object.values(opening), ...Object.values(pages), helpTexts[language]].map(async (load) => load()),
       ),
   )
 }

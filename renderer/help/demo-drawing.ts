@@ -4,7 +4,7 @@ import {
   emptyBuild,
   evolve,
   sampleBuild,
-  sampleEngine,
+  sampleFacts,
   type BuildState,
 } from '../../core/builds/index.ts'
 import type { Client } from '../../core/contract/index.ts'
@@ -20,7 +20,7 @@ import type { HelpPicture } from './pictures.ts'
 
 /** The demo engine that the help draws; null where it is not among the specs. */
 export async function readDemo(client: Client): Promise<EngineSpec | null> {
-  const answer = await client.request('engines.read', { id: sampleEngine })
+  const answer = await client.request('engines.read', { id: sampleFacts['half-way'].engine })
   const read = answer.ok ? readSpec(answer.value.specText) : null
   return read?.ok ? read.spec : null
 }

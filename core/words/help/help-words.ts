@@ -1,18 +1,15 @@
-import type { en } from '../en/index.ts'
 import type { RichText } from '../rich.ts'
-import type { Table } from '../table.ts'
+import type { Words } from '../words.ts'
 import type { TermId } from './terms.ts'
 import type { HelpGroup, helpTopics, HelpTopicId } from './topics.ts'
 
 /** What stands on buttons and pages comes from the table that the window itself is written with, so that both say the same. */
-export type Shown = Table<typeof en>
-
-export type HelpText = string | ((shown: Shown) => RichText)
+export type HelpText = string | ((shown: Words) => RichText)
 
 /** How one page or one kind of step is used. */
 export interface HelpTopic {
   /** The name of the page or step, as it stands there where it has one. */
-  readonly title: string | ((shown: Shown) => string)
+  readonly title: string | ((shown: Words) => string)
   readonly whatFor: HelpText
   /** What to do, line by line: three to seven. */
   readonly how: readonly HelpText[]
@@ -45,7 +42,6 @@ export interface HelpWords {
     readonly aboutGlossary: string
     readonly term: string
     readonly meaning: string
-    readonly languages: { readonly en: string; readonly de: string; readonly es: string }
     readonly demo: string
   }
   readonly topics: Readonly<Record<HelpTopicId, HelpTopic>>

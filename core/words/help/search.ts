@@ -1,5 +1,6 @@
-import type { HelpText, HelpTopic, HelpWords, Shown } from './help-words.ts'
+import type { HelpText, HelpTopic, HelpWords } from './help-words.ts'
 import { terms, type TermId } from './terms.ts'
+import type { Words } from '../words.ts'
 import { helpTopics, type HelpTopicId } from './topics.ts'
 
 export const topicIds: readonly HelpTopicId[] = Object.values(helpTopics).flat()
@@ -22,19 +23,19 @@ export function folded(text: string): string {
 }
 
 /** A text of the help without what stands out in it. */
-export function plainText(text: HelpText, shown: Shown): string {
+export function plainText(text: HelpText, shown: Words): string {
   if (typeof text === 'string') return text
   return text(shown)
     .map((part) => (typeof part === 'string' ? part : Object.values(part).join('')))
     .join('')
 }
 
-export function titleOf({ title }: HelpTopic, shown: Shown): string {
+export function titleOf({ title }: HelpTopic, shown: Words): string {
   return typeof title === 'string' ? title : title(shown)
 }
 
 /** What has every word of the query in it; what has them in its title or term comes first. */
-export function searchHelp({ topics, meanings }: HelpWords, shown: Shown, query: string): FoundHelp {
+export function searchHelp({ topics, meanings }: HelpWords, shown: Words, query: string): FoundHelp {
   const words = folded(query).split(' ').filter(Boolean)
   if (words.length === 0) return { topics: [], terms: [] }
   const has = (text: string) => words.every((word) => folded(text).includes(word))
@@ -56,7 +57,7 @@ export function searchHelp({ topics, meanings }: HelpWords, shown: Shown, query:
   }
 }
 
-function textOf({ whatFor, how, troubles }: HelpTopic, shown: Shown): string {
+function textOf({ whatFor, how, troubles }: HelpTopic, shown: Words): string {
   const parts = [whatFor, ...how, ...troubles.flatMap(({ when, then }) => [when, then])]
   return parts.map((part) => plainText(part, shown)).join(' ')
 }

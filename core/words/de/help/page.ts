@@ -27,6 +27,5 @@ export const page: HelpWords['page'] = {
   aboutGlossary: 'Die Fachwörter, wie das Programm sie verwendet, in seinen drei Sprachen.',
   term: 'Wort',
   meaning: 'Was es ist',
-  languages: { en: 'Englisch', de: 'Deutsch', es: 'Spanisch' },
   demo: 'Demo-Motor: seine Zahlen sind erfunden.',
 }

@@ -28,6 +28,5 @@ export const page: HelpWords['page'] = {
   aboutGlossary: 'The words of the trade as the program uses them, in its three languages.',
   term: 'Word',
   meaning: 'What it is',
-  languages: { en: 'English', de: 'German', es: 'Spanish' },
   demo: 'Demo engine: its numbers are invented.',
 }

@@ -27,6 +27,5 @@ export const page: HelpWords['page'] = {
   aboutGlossary: 'Las palabras del oficio como las usa el programa, en sus tres idiomas.',
   term: 'Palabra',
   meaning: 'Qué es',
-  languages: { en: 'Inglés', de: 'Alemán', es: 'Español' },
   demo: 'Motor de demostración: sus números son inventados.',
 }
