@@ -82,8 +82,10 @@ export function passText(
   if (pass.kind === 'action') {
     const window = windowOf(pass, null)
     const wait = pass.waitMinutes === undefined ? [] : [words.passes.wait({ minutes: pass.waitMinutes })]
-    const reading = window === null ? [] : [value(words, window, units)]
-    return [pass.instruction, ...reading, ...wait].join(' ')
+    const { instruction } = pass
+    const asked =
+      window === null ? instruction : passes.toRead({ instruction, limits: value(words, window, units) })
+    return [asked, ...wait].join(' ')
   }
   const window = windowOf(pass, null)
   const name = pass.kind === 'seat' && window !== null ? passes.seatWithGap : passes.kinds[pass.kind]

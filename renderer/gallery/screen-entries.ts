@@ -76,8 +76,12 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
 const windowAt = (moment: string) => async (shown: Presentation) => {
   const [of, step] = elsewhere[moment] ?? [engine]
   const { build } = momentOf(of, moment, step)
-  return { all: { ...(await benchAt(shown, build)), theme: theme(shown) } }
+  const at = await benchAt(shown, build)
+  // What is done already is shown at its own step, not at the next one.
+  if (step !== undefined && lookedBackAt.has(moment)) at.openBuild.goTo(step)
+  return { all: { ...at, theme: theme(shown) } }
 }
+const lookedBackAt: ReadonlySet<string> = new Set(['photos taken', 'photo left out'])
 
 /** Small forms and lists on the bench: what it is, at which moment, and what is pressed to get there. */
 const pressed: readonly (readonly [string, string, ...string[]])[] = [

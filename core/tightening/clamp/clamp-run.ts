@@ -1,4 +1,4 @@
-import { fastenersOf, type EngineSpec, type Procedure } from '../../engine/index.ts'
+import { capsOf, fastenersOf, type EngineSpec, type Procedure } from '../../engine/index.ts'
 import {
   atOnce,
   clampMapInParts,
@@ -52,9 +52,11 @@ export function* clampRunInParts(
   if (!flange.ok) return flange
   const pulls = pullsOf(spec, procedure)
   if (!pulls.ok) return pulls
+  const map = yield* clampMapInParts(flange.value, pulls.value)
   return done({
     flange: flange.value,
-    map: yield* clampMapInParts(flange.value, pulls.value),
+    // Cap by cap, no pass ends before the last cap: there is nothing to compare two orders by until then.
+    map: procedure.caps === undefined ? map : { ...map, afterPasses: map.afterPasses.slice(-1) },
     pulls: pulls.value,
     own: new Set(procedure.passes.flatMap((pass) => fastenersOf(procedure, pass))),
   })
@@ -76,7 +78,8 @@ export function inOrder(
       sequence: order === 'reversed' ? each.sequence.toReversed() : [...orderBy(order, places)],
     }
   })
-  return { ...procedure, orders }
+  const caps = procedure.caps && { caps: capsOf(spec, { ...procedure, orders }) }
+  return { ...procedure, orders, ...caps }
 }
 
 /** How a flange lies after so many pulls; 0 is before the first, and past the last it lies as after that. */

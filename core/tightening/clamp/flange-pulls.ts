@@ -8,10 +8,11 @@ import {
 } from '../../joint/index.ts'
 import { done, type Outcome } from '../../problem/index.ts'
 import { inMillimetres, newtons } from '../../quantity/index.ts'
-import { fastenersOf, type EngineSpec, type Pass, type Procedure } from '../../engine/index.ts'
+import type { EngineSpec, Pass, Procedure } from '../../engine/index.ts'
+import { plannedPulls } from '../run/plan.ts'
 
 /**
- * A procedure as pulls of a flange: a torque gives the preload of the usual friction, the same for all
+ * A procedure as pulls of a flange, in the order in which they are made, which goes cap by cap where the procedure does: a torque gives the preload of the usual friction, the same for all
  * fasteners of a group, a stretch that of the bolt as a spring, a turn brings the nut down by its share of the pitch. What is done by hand or
  * measured moves no load, and a fastener on another face than the procedure's is left out.
  *
@@ -27,12 +28,12 @@ export function pullsOf(spec: EngineSpec, procedure: Procedure): Outcome<readonl
         joints.set(fastener.id, joint.value)
   }
   return done(
-    procedure.passes.flatMap((pass, place) => {
+    plannedPulls(procedure).flatMap(({ pass: place, fastener }) => {
+      const pass = procedure.passes[place]
+      if (pass === undefined || fastener === null) return []
       if (pass.kind === 'action' || pass.kind === 'length' || pass.kind === 'stretch') return []
-      return fastenersOf(procedure, pass).flatMap((bolt) => {
-        const joint = joints.get(bolt)
-        return joint === undefined ? [] : [pullOf(pass, place, bolt, joint)]
-      })
+      const joint = joints.get(fastener)
+      return joint === undefined ? [] : [pullOf(pass, place, fastener, joint)]
     }),
   )
 }

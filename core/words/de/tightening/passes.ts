@@ -20,6 +20,7 @@ export const passes: Words['passes'] = {
   inAll: ({ angle }) => `${angle} insgesamt`,
   step: ({ number, of }) => `Stufe ${number} von ${of}`,
   atTorque: ({ limits, unit }) => `bei ${limits} ${unit}`,
+  toRead: ({ instruction, limits }) => `${instruction.replace(/\.$/, '')}: ${limits}.`,
   wait: ({ minutes }) => `${minutes} min warten.`,
 }
 

@@ -26,6 +26,9 @@ export const passes = {
   step: ({ number, of }: StepOfPass) => `step ${number} of ${of}`,
   /** Of one that is tightened until it is so much longer. */
   atTorque: ({ limits, unit }: { readonly limits: string; readonly unit: string }) => `at ${limits} ${unit}`,
+  /** What is done between passes, and the limits of what is read then: `Turn it and read what it takes: at most 9 N·m.` */
+  toRead: ({ instruction, limits }: { readonly instruction: string; readonly limits: string }) =>
+    `${instruction.replace(/\.$/, '')}: ${limits}.`,
   wait: ({ minutes }: { readonly minutes: number }) => `Wait ${minutes} min.`,
 }
 

@@ -27,6 +27,7 @@ export const passes: Words['passes'] = {
   inAll: ({ angle }) => `${angle} en total`,
   step,
   atTorque: ({ limits, unit }) => `a ${limits} ${unit}`,
+  toRead: ({ instruction, limits }) => `${instruction.replace(/\.$/, '')}: ${limits}.`,
   wait: ({ minutes }) => `Esperar ${minutes} min.`,
 }
 

@@ -24,6 +24,20 @@ describe('a procedure as pulls of a flange', () => {
     expect(pulls[0]!.kind === 'raise' && pulls[0]!.to / 12_170).toBeCloseTo(1, 3)
   })
 
+  it('goes cap by cap where the procedure does: all passes of one cap before the next', () => {
+    const firth = demoSpec('firth-v8')
+    const procedure = firth.procedures.find(({ capByCap }) => capByCap === true)!
+    const pulls = valueOf(pullsOf(firth, procedure))
+    const caps = procedure.caps!.map(({ fasteners }) => fasteners)
+    const capOf = ({ bolt }: { readonly bolt: string }) => caps.findIndex((cap) => cap.includes(bolt))
+    const inTurn = pulls.map(capOf).filter((cap, at, all) => cap !== all[at - 1])
+    expect(inTurn).toEqual(caps.map((_, cap) => cap))
+    expect(caps.length).toBeGreaterThan(2)
+    const passesOfFirst = pulls.filter((pull) => capOf(pull) === 0).map(({ pass }) => pass)
+    expect(passesOfFirst).toEqual(passesOfFirst.toSorted((a, b) => a - b))
+    expect(new Set(passesOfFirst).size).toBeGreaterThan(1)
+  })
+
   it('takes the values that differ for some', () => {
     const others = [{ fasteners: ['rod-2'], target: '30 N·m' }]
     const pulls = pulled([{ kind: 'torque', order: 'pair', target: '15 N·m', others }])
