@@ -34,10 +34,13 @@ export function describeFacePart({ spec, words }: DescribedBuild, id: string): D
 
 function linesOf(words: Words, part: FacePart): readonly string[] {
   const { described } = words
-  const size = 'diameter' in part ? [described.partSize({ diameter: mm(words, part.diameter) })] : []
+  const size =
+    'diameter' in part
+      ? described.partSize({ diameter: mm(words, part.diameter) })
+      : described.passageSize({ along: mm(words, part.size[0]), across: mm(words, part.size[1]) })
   const depth = 'depth' in part ? part.depth : undefined
   return [
-    ...size,
+    size,
     ...('lip' in part ? [described.lips[part.lip]] : []),
     ...('flow' in part ? [described.flows[part.flow]] : []),
     ...(depth === undefined ? [] : [described.stands({ depth: depth > 0 ? mm(words, depth) : null })]),
