@@ -12,14 +12,9 @@ const native = { GOGC: process.env.GOGC ?? '400' }
 /** Each counts as one check. They take turns beside the unit tests. */
 export const staticChecks: readonly Check[] = [
   {
-    // Each layer once, against what the layer below it declares; what has not changed since is not checked again. By one
-    // checker: each of several works out the same types for itself, and the other core has the unit tests.
+    // Each layer once, against what the layer below it declares; what has not changed since is not checked again.
     name: 'type check of core, electron, tests and configuration',
-    words: [
-      'node_modules/@typescript/native/lib/tsc.js',
-      ...['-b', 'core', 'electron', 'tests', '.'],
-      ...['--checkers', '1'],
-    ],
+    words: ['node_modules/@typescript/native/lib/tsc.js', ...['-b', 'core', 'electron', 'tests', '.']],
   },
   {
     name: 'type check of renderer',
