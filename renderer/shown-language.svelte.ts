@@ -1,5 +1,4 @@
-import { languageOf, loadWords, type Language, type Words } from '../core/words/index.ts'
-import { liveWords } from './live-words.ts'
+import { languageOf, liveWords, loadWords, type Language, type Words } from '../core/words/index.ts'
 import { unparted } from './unparted.ts'
 
 /** The way to the other windows of this bench, which are to speak the same language. */

@@ -1,8 +1,8 @@
+import { en } from '../words/index.ts'
 import type { Amount, AmountText, PhraseText, ReasonText, Span, Words } from '../words/index.ts'
 import { isolated } from './isolated.ts'
 
 export { isolated }
-export { sentenceOf } from './in-english.ts'
 
 type Sentences = Words['problems']
 
@@ -76,6 +76,11 @@ export function sentenceIn(words: Words, problem: Problem): string {
   // What a host of another version found is not known here: told as a fault of the program, as any other that it has.
   if (!Object.hasOwn(problems, problem.code)) return problems['program-fault']({})
   return textIn(words, problems, problem as Message<Sentences>)
+}
+
+/** The same in English: for a log, and a part that has no choice of language. The window uses it nowhere, and so loads no English for it. */
+export function sentenceOf(problem: Problem): string {
+  return sentenceIn(en, problem)
 }
 
 /** A name is set apart from the sentence around it; a reason becomes one, and an amount a text with its unit. */

@@ -1,6 +1,7 @@
 export { en } from './en/index.ts'
 export { isLanguage, languageNames, languageOf, languageQuestion, languages } from './language.ts'
 export type { Language } from './language.ts'
+export { liveWords } from './live.ts'
 export { languagesThere, loadWords } from './load.ts'
 export { auditProblems } from './en/problems/index.ts'
 export { helpWords } from './help/load.ts'

@@ -6,6 +6,7 @@ import { app, protocol, session } from 'electron'
 import { problem } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
+import { languageOfTerminal, speak, systemLanguage } from '../launch/spoken.ts'
 import { readPages } from '../pages/index.ts'
 import { OpenedFiles, openLog, openRequests } from '../requests/index.ts'
 import { makeFolder } from '../store/index.ts'
@@ -30,9 +31,9 @@ import {
 } from './starting/second-start.ts'
 import { chooseByBox, offerSerialLines } from './serial-lines.ts'
 import { leaveSign } from './starting/sign.ts'
-import { themeIn } from './window/theme-in.ts'
+import { chosenIn } from './window/chosen-in.ts'
 import { WayOut } from './starting/way-out.ts'
-import { bringToFront, dressWindow, makeWindow } from './window/window.ts'
+import { bringToFront, dressMenu, dressWindow, makeWindow } from './window/window.ts'
 import { windowFolder } from './window/window-folder.ts'
 import { WindowMemory } from './window/window-memory.ts'
 import { scheme, schemeRights } from './window/window-rules.ts'
@@ -88,7 +89,11 @@ function start(): void {
       bringToFront()
     })
     await app.whenReady()
-    open(folder)
+    const memory = new WindowMemory(join(folder, 'window.json'))
+    await speak(
+      commandLine.language ?? memory.now.language ?? languageOfTerminal(process.env, systemLanguage()),
+    )
+    open(folder, memory)
   })
 }
 
@@ -116,8 +121,7 @@ async function lock(folder: string): Promise<boolean> {
 }
 
 /** From here on Electron is ready, and this is the one program for its data folder. */
-function open(folder: string): void {
-  const memory = new WindowMemory(join(folder, 'window.json'))
+function open(folder: string, memory: WindowMemory): void {
   const pages = readPages(join(root, 'dist/renderer'))
   const facts = {
     host: 'desktop',
@@ -134,6 +138,7 @@ function open(folder: string): void {
         savePdf: savePdfBy(saver),
         saveFile: saveFileBy(saver),
         openedFiles,
+        language: commandLine.language,
       }),
     shown: new Promise<void>((resolve) => window.once('show', () => resolve())),
     refused: (why) => giveUp(why, log),
@@ -155,8 +160,14 @@ function open(folder: string): void {
   servePages(pages)
   answerWindow(async (name, input) => {
     const answer = await record.answer(name, input)
-    const theme = themeIn(name, answer)
-    if (theme !== null) dressWindow(window, memory, theme)
+    const chosen = chosenIn(name, answer)
+    if (chosen === null) return answer
+    dressWindow(window, memory, chosen.theme)
+    if (chosen.language !== memory.now.language) {
+      memory.keep({ language: chosen.language })
+      await speak(chosen.language ?? languageOfTerminal(process.env, systemLanguage()))
+      dressMenu()
+    }
     return answer
   })
   const wayOut = new WayOut({ pages, answer: record.answer })

@@ -1,9 +1,9 @@
 import { dialog } from 'electron'
 import type { BrowserWindow, SerialPort, Session } from 'electron'
-import { en } from '../../core/words/index.ts'
+import { words } from '../launch/spoken.ts'
 import { isOurs } from './window/window-rules.ts'
 
-const { serial } = en.desktop
+const { serial } = words.desktop
 
 /** A person's choice among the lines of the machine; null for none of them. */
 export type ChooseLine = (lines: readonly SerialPort[]) => Promise<SerialPort | null>

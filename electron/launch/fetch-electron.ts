@@ -2,14 +2,14 @@ import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Phrase } from '../../core/problem/index.ts'
-import { en } from '../../core/words/index.ts'
 import { findElectron, wantedVersion } from './electron-binary.ts'
 import { asPhrase } from './fetch-reason.ts'
 import { networkOf } from './network.ts'
+import { words } from './spoken.ts'
 
 type Env = Readonly<Record<string, string | undefined>>
 
-const { fetching } = en.launch
+const { fetching } = words.launch
 
 /** Longest time without a byte before a download counts as failed, in seconds. */
 const patienceS = 20

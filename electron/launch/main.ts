@@ -4,7 +4,6 @@ import { homedir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { textIn, type Phrase } from '../../core/problem/index.ts'
-import { en } from '../../core/words/index.ts'
 import { dataFolder } from './data-folder.ts'
 import { runDesktop } from './desktop-run.ts'
 import { hasDisplay, isRoot } from './display.ts'
@@ -13,6 +12,7 @@ import { fetchElectron, lastFailure } from './fetch-electron.ts'
 import { isStale, type Target } from './freshness.ts'
 import { hostChoice, type HostChoice } from './host-choice.ts'
 import { parseOptions, type Options } from './options.mjs'
+import { languageOfTerminal, speak, systemLanguage, words } from './spoken.ts'
 import { sandboxFacts, sandboxRefusal, whyNoSandbox } from './sandbox.ts'
 
 // Everything is installed here, and this is a Node that runs TypeScript: see start.mjs and prepare.mjs.
@@ -36,6 +36,7 @@ interface StartPaths {
 }
 
 async function launch(options: Options): Promise<void> {
+  await speak(options.language ?? languageOfTerminal(process.env, systemLanguage()))
   const paths: StartPaths = {
     data: dataFolder(options.data, { platform: process.platform, env: process.env, home: homedir(), cwd }),
     specs: options.specs === undefined ? undefined : resolve(cwd, options.specs),
@@ -48,11 +49,12 @@ async function launch(options: Options): Promise<void> {
   const choice = await choose(options)
   if (choice.kind === 'local') return runLocal(choice.why, options, paths)
   if (!built('desktop')) return
-  console.error(en.launch.inDesktopHost)
+  console.error(words.launch.inDesktopHost)
   const specs = paths.specs === undefined ? [] : ['--specs', paths.specs]
+  const language = options.language === undefined ? [] : ['--language', options.language]
   const run = await runDesktop({
     binary: choice.binary,
-    words: [root, '--data', paths.data, ...specs, ...paths.files],
+    words: [root, '--data', paths.data, ...specs, ...language, ...paths.files],
     env: process.env,
   })
   if (run.kind === 'no-window') await runLocal(run.why, options, paths)
@@ -62,9 +64,9 @@ async function launch(options: Options): Promise<void> {
 function faultOf({ specs, files }: StartPaths): string | undefined {
   const found = (path: string) => statSync(path, { throwIfNoEntry: false })
   if (specs !== undefined && found(specs)?.isDirectory() !== true)
-    return en.launch.specsNoFolder({ folder: specs })
+    return words.launch.specsNoFolder({ folder: specs })
   const missing = files.find((file) => found(file)?.isFile() !== true)
-  return missing === undefined ? undefined : en.launch.noFile({ file: missing })
+  return missing === undefined ? undefined : words.launch.noFile({ file: missing })
 }
 
 async function choose(options: Options): Promise<Exclude<HostChoice, { kind: 'fetch-electron' }>> {
@@ -103,14 +105,14 @@ async function tellDoctor(options: Options, data: string): Promise<void> {
       : { code: choice.kind === 'desktop' ? 'electronThere' : 'electronToCome', facts: {} }
   const host = choice.kind === 'desktop' ? 'desktop' : 'local'
   for (const line of await askDoctor({ host, why, version, dataFolder: data }, new Date()))
-    console.log(en.doctor.terminalLine({ ...line, text: textIn(en, en.doctor.lines, line.says) }))
-  console.log(en.doctor.restInWindow)
+    console.log(words.doctor.terminalLine({ ...line, text: textIn(words, words.doctor.lines, line.says) }))
+  console.log(words.doctor.restInWindow)
 }
 
 /** Builds what is stale, in a process of its own: the builder is large and the host stays for hours. */
 function built(target: Target): boolean {
   if (!isStale(root, target)) return true
-  console.error(en.launch.building({ target }))
+  console.error(words.launch.building({ target }))
   const { status } = spawnSync(
     process.execPath,
     [...process.execArgv, join(root, 'electron/launch/build.ts'), target],
@@ -118,7 +120,7 @@ function built(target: Target): boolean {
       stdio: ['ignore', 2, 2],
     },
   )
-  if (status !== 0) fail(en.launch.buildingFailed, 1)
+  if (status !== 0) fail(words.launch.buildingFailed, 1)
   return status === 0
 }
 
@@ -130,12 +132,13 @@ function fail(sentence: string, code: number): void {
 /** The local host takes its own command line; it runs in this process, so that one signal ends all. */
 async function runLocal(why: Phrase, options: Options, { data, specs, files }: StartPaths): Promise<void> {
   if (!built('local')) return
-  console.error(textIn(en, en.launch, { code: 'inLocalHost', facts: { why } }))
+  console.error(textIn(words, words.launch, { code: 'inLocalHost', facts: { why } }))
   process.argv.splice(
     2,
     Infinity,
     ...['--data', data, '--because', JSON.stringify(why)],
     ...(specs === undefined ? [] : ['--specs', specs]),
+    ...(options.language === undefined ? [] : ['--language', options.language]),
     ...(options.window ? [] : ['--no-window']),
     '--',
     ...files,

@@ -11,6 +11,7 @@ import { words as said } from './words.mjs'
  * @property {boolean} fetchElectron Whether Electron is asked for again though an attempt has failed.
  * @property {string} [data] The data folder as typed.
  * @property {string} [specs] The folder of engine specs as typed.
+ * @property {'en' | 'de' | 'es'} [language] What the program speaks from now on.
  * @property {readonly string[]} files Files to open, as typed.
  */
 
@@ -22,7 +23,11 @@ const known = /** @type {const} */ ({
   help: { type: 'boolean', short: 'h' },
   data: { type: 'string' },
   specs: { type: 'string' },
+  language: { type: 'string' },
 })
+
+/** As in core/words/language.ts, which cannot be read before TypeScript runs. */
+const languages = /** @type {const} */ (['en', 'de', 'es'])
 
 /**
  * @param {readonly string[]} words
@@ -51,9 +56,19 @@ export function parseOptions(words) {
       fetchElectron: values['fetch-electron'] === true,
       ...(typeof values.data === 'string' ? { data: values.data } : {}),
       ...(typeof values.specs === 'string' ? { specs: values.specs } : {}),
+      ...languageIn(values.language),
       files: positionals,
     },
   }
+}
+
+/**
+ * @param {unknown} typed
+ * @returns {{ language?: 'en' | 'de' | 'es' }}
+ */
+function languageIn(typed) {
+  const language = languages.find((each) => each === typed)
+  return language === undefined ? {} : { language }
 }
 
 /** @param {{ name: string, rawName: string, value?: string | undefined }} token */
@@ -62,6 +77,10 @@ function refusalOf({ name, rawName, value }) {
   if (option === undefined) return said.optionUnknown({ option: rawName })
   if (option.type === 'boolean')
     return value === undefined ? undefined : said.optionAlone({ option: rawName, value })
+  if (name === 'language')
+    return languageIn(value).language === undefined
+      ? said.languageUnknown({ language: value ?? '' })
+      : undefined
   if (value !== undefined && value !== '' && !value.startsWith('--')) return undefined
   return said.folderMissing({ option: rawName })
 }

@@ -4,6 +4,7 @@ npm start -- --local            in a browser window, even where Electron is ther
 npm start -- --no-window        open nothing: print the address and serve until ended
 npm start -- --data DIR         keep builds in DIR
 npm start -- --specs DIR        take the engine specs in DIR
+npm start -- --language de      speak German from now on; en is English, es is Spanish
 npm start -- --fetch-electron   try again to fetch Electron
 npm start -- --doctor           say how the program and its record stand, and open nothing
 npm start -- --help             print this`
@@ -18,6 +19,9 @@ export const words = {
   optionUnknown: ({ option }) => `“${option}” is not an option of Bedplate. These are:\n${usage}`,
   /** @param {{ option: string, value: string }} facts */
   optionAlone: ({ option, value }) => `${option} takes nothing after it: leave out “=${value}”.`,
+  /** @param {{ language: string }} facts */
+  languageUnknown: ({ language }) =>
+    `${language === '' ? 'After --language comes a language' : `Bedplate does not speak “${language}”`}: write en for English, de for German (Deutsch) or es for Spanish (Español).`,
   /** @param {{ option: string }} facts */
   folderMissing: ({ option }) => `After ${option} comes a folder, for example ${option} ./bench-2.`,
 

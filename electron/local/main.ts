@@ -1,10 +1,10 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { sentenceOf, textIn } from '../../core/problem/index.ts'
-import { en } from '../../core/words/index.ts'
+import { sentenceIn, textIn } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
+import { languageOfTerminal, speak, systemLanguage, words } from '../launch/spoken.ts'
 import { openWindow } from '../launch/window.ts'
 import { readPages } from '../pages/index.ts'
 import { OpenedFiles, openRequests } from '../requests/index.ts'
@@ -24,6 +24,7 @@ await serve()
 async function serve(): Promise<void> {
   process.umask(0o077)
   const options = localOptions(process.argv.slice(2))
+  await speak(options.language ?? languageOfTerminal(process.env, systemLanguage()))
   const data = dataFolder(options.data, {
     platform: process.platform,
     env: process.env,
@@ -31,9 +32,9 @@ async function serve(): Promise<void> {
     cwd: process.cwd(),
   })
   const fault = dataFolderFault(data)
-  if (fault !== null) return fail(sentenceOf(fault))
+  if (fault !== null) return fail(sentenceIn(words, fault))
   const built = join(root, 'dist/renderer')
-  if (!existsSync(join(built, 'index.html'))) return fail(en.launch.windowNotBuilt)
+  if (!existsSync(join(built, 'index.html'))) return fail(words.launch.windowNotBuilt)
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const openedFiles = new OpenedFiles({ more: false })
   openedFiles.open(options.files.map((file) => resolve(file)))
@@ -41,9 +42,9 @@ async function serve(): Promise<void> {
     { host: 'local', why: options.why, version, dataFolder: data },
     options.specs ?? join(root, 'specs'),
     (line) => console.error(line),
-    { openedFiles },
+    { openedFiles, language: options.language },
   )
-  if (!opened.ok) return fail(sentenceOf(opened.problem))
+  if (!opened.ok) return fail(sentenceIn(words, opened.problem))
 
   let noteRequest = (): void => undefined
   const { answer, close } = opened.value
@@ -64,9 +65,9 @@ async function serve(): Promise<void> {
   if (options.window) {
     const window = await openWindow(host.address, data)
     if (window.opened) noteRequest = watchIdle(quietChecks, checkEveryMs, end).noteRequest
-    else console.error(textIn(en, en.launch, { code: 'openYourself', facts: { why: window.why } }))
+    else console.error(textIn(words, words.launch, { code: 'openYourself', facts: { why: window.why } }))
   }
-  console.log(en.launch.at(host))
+  console.log(words.launch.at(host))
 }
 
 function fail(sentence: string): void {

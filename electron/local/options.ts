@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util'
 import type { Phrase } from '../../core/problem/index.ts'
+import { isLanguage, type Language } from '../../core/words/index.ts'
 
 export interface LocalOptions {
   /** As typed; the platform's own place when absent. */
@@ -7,6 +8,8 @@ export interface LocalOptions {
   /** Where the engine specs lie; those of the program when absent. */
   readonly specs: string | undefined
   readonly window: boolean
+  /** What the bench speaks from now on; as it was when absent. */
+  readonly language: Language | undefined
   /** Files to open, as typed. */
   readonly files: readonly string[]
   /** Why it is this host. */
@@ -21,6 +24,7 @@ export function localOptions(words: readonly string[]): LocalOptions {
     options: {
       data: { type: 'string' },
       specs: { type: 'string' },
+      language: { type: 'string' },
       'no-window': { type: 'boolean' },
       local: { type: 'boolean' },
       because: { type: 'string' },
@@ -29,6 +33,7 @@ export function localOptions(words: readonly string[]): LocalOptions {
   return {
     data: values.data,
     specs: values.specs,
+    language: values.language !== undefined && isLanguage(values.language) ? values.language : undefined,
     window: values['no-window'] !== true,
     files: positionals,
     why:

@@ -2,6 +2,7 @@ import { contract } from '../../core/contract/index.ts'
 import type { RequestName } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
 import { fileProblem, openStore, restoreRecord } from '../store/index.ts'
 import type { Store, Witness } from '../store/index.ts'
 import { answering } from './answer.ts'
@@ -185,7 +186,11 @@ export async function openRequests(
     savePdf = byBrowser,
     saveFile,
     openedFiles,
-  }: Partial<Pick<HostServices, 'savePdf' | 'saveFile' | 'openedFiles'>> = {},
+    language,
+  }: Partial<Pick<HostServices, 'savePdf' | 'saveFile' | 'openedFiles'>> & {
+    /** What the bench is to speak from now on; as it was when absent. */
+    readonly language?: Language | undefined
+  } = {},
 ): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
   const log = openLog(facts.dataFolder, now)
@@ -202,6 +207,7 @@ export async function openRequests(
     const opened = await openStore(facts.dataFolder, now, how)
     if (opened.ok) {
       store = opened.value
+      if (language !== undefined) store.keepPreferences({ language })
       const newId = newIds(store.lastBuild(), () => now().getTime())
       return done(
         createRequests(

@@ -1,6 +1,6 @@
-import { en } from '../../../core/words/index.ts'
+import { words } from '../../launch/spoken.ts'
 
-const { saving } = en.desktop
+const { saving } = words.desktop
 
 /** Names that Windows keeps for devices, with whatever ending: a file of such a name cannot be made or opened again. */
 const device = /^(con|prn|aux|nul|conin\$|conout\$|(com|lpt)[0-9\u00b9\u00b2\u00b3])\s*(\.|$)/i

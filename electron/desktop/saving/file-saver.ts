@@ -2,11 +2,11 @@ import { existsSync } from 'node:fs'
 import { rename, rm, writeFile } from 'node:fs/promises'
 import { basename, dirname } from 'node:path'
 import { BrowserWindow, dialog } from 'electron'
-import { en } from '../../../core/words/index.ts'
+import { words } from '../../launch/spoken.ts'
 import { saveQuestion, withEnding } from './save-place.ts'
 import type { WindowMemory } from '../window/window-memory.ts'
 
-const { saving } = en.desktop
+const { saving } = words.desktop
 
 export type Saved =
   | { readonly kind: 'saved'; readonly path: string }

@@ -1,16 +1,16 @@
 import { extname, isAbsolute, join } from 'node:path'
 import type { SaveDialogOptions } from 'electron'
-import { en } from '../../../core/words/index.ts'
+import { words } from '../../launch/spoken.ts'
 import { plainFileName } from './file-name.ts'
 
-const { saving } = en.desktop
+const { saving } = words.desktop
 
-const kinds: Readonly<Record<string, string>> = {
+const kinds = (): Readonly<Record<string, string>> => ({
   '.pdf': saving.pdf,
   '.csv': saving.table,
   '.svg': saving.drawing,
   '.bedplate': saving.exported,
-}
+})
 
 /**
  * How the person is asked where a file is to be put: in the folder of last time, under a name that any disk takes. On Linux
@@ -25,7 +25,7 @@ export function saveQuestion(fileName: string, lastFolder: string | null): SaveD
     defaultPath: lastFolder !== null && isAbsolute(lastFolder) ? join(lastFolder, name) : name,
     filters: [
       {
-        name: kinds[ending.toLowerCase()] ?? ending.slice(1).toUpperCase(),
+        name: kinds()[ending.toLowerCase()] ?? ending.slice(1).toUpperCase(),
         extensions: [ending.slice(1)],
       },
     ],

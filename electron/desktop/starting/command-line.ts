@@ -1,6 +1,7 @@
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { z } from 'zod'
+import { isLanguage, type Language } from '../../../core/words/index.ts'
 
 /** What the desktop host was asked for when it was started. */
 export interface CommandLine {
@@ -8,6 +9,8 @@ export interface CommandLine {
   readonly data: string | undefined
   /** Where the engine specs lie; those of the program when absent. */
   readonly specs: string | undefined
+  /** What the bench speaks from now on; as it was when absent. */
+  readonly language: Language | undefined
   /** Files to open, with their whole paths. */
   readonly files: readonly string[]
 }
@@ -23,7 +26,7 @@ export function readCommandLine(
   const application = packed ? 0 : words.findIndex((word, at) => at > 0 && resolve(cwd, word) === appPath)
   const { values, positionals } = parseArgs({
     args: words.slice(Math.max(application, packed ? 0 : 1) + 1),
-    options: { data: { type: 'string' }, specs: { type: 'string' } },
+    options: { data: { type: 'string' }, specs: { type: 'string' }, language: { type: 'string' } },
     allowPositionals: true,
     strict: false,
   })
@@ -32,6 +35,8 @@ export function readCommandLine(
   return {
     data: path(values.data),
     specs: path(values.specs),
+    language:
+      typeof values.language === 'string' && isLanguage(values.language) ? values.language : undefined,
     files: positionals.filter((word) => word !== '').map((word) => resolve(cwd, word)),
   }
 }

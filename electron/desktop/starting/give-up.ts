@@ -1,5 +1,6 @@
 import { app, dialog } from 'electron'
-import { problem, sentenceOf, type Problem } from '../../../core/problem/index.ts'
+import { problem, sentenceIn, sentenceOf, type Problem } from '../../../core/problem/index.ts'
+import { words } from '../../launch/spoken.ts'
 import { leaveSign } from './sign.ts'
 
 /** Takes a line for the log, where there is one by then. */
@@ -13,8 +14,8 @@ type Log = (line: string) => void
  * (shell/browser/ui/message_box_gtk.cc), elsewhere a box.
  */
 export function giveUp(why: Problem, log: Log): void {
-  const sentence = sentenceOf(why)
-  log(`gave up: ${sentence}`)
+  const sentence = sentenceIn(words, why)
+  log(`gave up: ${sentenceOf(why)}`)
   leaveSign(process.env.BEDPLATE_SIGN, { kind: 'refused', why })
   console.error(sentence)
   dialog.showErrorBox('Bedplate', sentence)

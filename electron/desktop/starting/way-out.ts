@@ -1,6 +1,6 @@
 import { app, clipboard, dialog } from 'electron'
 import type { BrowserWindow } from 'electron'
-import { en } from '../../../core/words/index.ts'
+import { words } from '../../launch/spoken.ts'
 import { newToken } from '../../local/token.ts'
 import { startLocalHost } from '../../local/server.ts'
 import type { LocalHost } from '../../local/server.ts'
@@ -9,7 +9,7 @@ import type { Answering } from '../../requests/index.ts'
 import { inBrowser } from './in-browser.ts'
 import type { PageFault } from '../window/page-faults.ts'
 
-const { desktop } = en
+const { desktop } = words
 
 /** The way on where the page in the window fails again and again: any browser, at this process, on this record. */
 export class WayOut {

@@ -1,5 +1,5 @@
 import type { ContextMenuParams, MenuItemConstructorOptions } from 'electron'
-import { en } from '../../../core/words/index.ts'
+import { words } from '../../launch/spoken.ts'
 
 /**
  * The program's menu. Keys as for copying, for zooming or for the full screen come from a menu's items: on macOS without an
@@ -8,7 +8,7 @@ import { en } from '../../../core/words/index.ts'
  */
 export function applicationMenu(platform: NodeJS.Platform): MenuItemConstructorOptions[] {
   const isMac = platform === 'darwin'
-  const { menus } = en.desktop
+  const { menus } = words.desktop
   const separator: MenuItemConstructorOptions = { type: 'separator' }
   return [
     ...(isMac

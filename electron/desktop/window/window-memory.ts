@@ -8,12 +8,14 @@ const remembered = z.strictObject({
   place: windowPlace.nullable().catch(null),
   /** What the bench chose last, so that the window has its ground before the record is open. */
   theme: preferences.shape.theme.catch('as-the-system'),
+  /** The language that the bench chose last; null for that of the system. */
+  language: preferences.shape.language.catch(null),
   /** Where a file was saved last; null when none was. */
   saveFolder: z.string().nullable().catch(null),
 })
 export type Remembered = z.output<typeof remembered>
 
-const atFirst: Remembered = { place: null, theme: 'as-the-system', saveFolder: null }
+const atFirst: Remembered = { place: null, theme: 'as-the-system', language: null, saveFolder: null }
 
 /**
  * What the window remembers between starts and the record has no part in. It is done without where it cannot be read or

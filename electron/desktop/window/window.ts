@@ -23,7 +23,7 @@ export function makeWindow(
   { isWaitedFor }: { readonly isWaitedFor: boolean },
 ): BrowserWindow {
   nativeTheme.themeSource = themeSource(memory.now.theme)
-  Menu.setApplicationMenu(Menu.buildFromTemplate(applicationMenu(process.platform)))
+  dressMenu()
   const place = placeFor(memory.now.place, workAreas())
   const window = new BrowserWindow({
     ...place.bounds,
@@ -44,6 +44,11 @@ export function makeWindow(
     if (items.length > 0) Menu.buildFromTemplate(items).popup({ window })
   })
   return window
+}
+
+/** The menu in the language of the time. */
+export function dressMenu(): void {
+  Menu.setApplicationMenu(Menu.buildFromTemplate(applicationMenu(process.platform)))
 }
 
 /** Also where the page never came to a first paint: a fault is shown over a window that can be seen. */

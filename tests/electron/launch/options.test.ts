@@ -59,3 +59,19 @@ describe('options of npm start', () => {
       )
   })
 })
+
+describe('the language that npm start is asked for', () => {
+  it.each(['en', 'de', 'es'])('may be %s', (language) => {
+    const answer = parseOptions(['--language', language])
+    expect(answer).toEqual({ kind: 'options', options: { ...usual, language } })
+  })
+
+  it.each([
+    [['--language', 'fr'], 'Bedplate does not speak “fr”: write en for English, de for German (Deutsch) or'],
+    [['--language=DE'], 'Bedplate does not speak “DE”'],
+    [['--language'], 'After --language comes a language: write en for English'],
+    [['--language', '--local'], 'Bedplate does not speak “--local”'],
+  ])('is refused with the three there are: %j', (typed, why) => {
+    expect(parseOptions(typed)).toHaveProperty('why', expect.stringContaining(why))
+  })
+})

@@ -44,7 +44,7 @@ let saveFolder: string | null = null
 const savePdf = savePdfBy(
   new FileSaver({
     get now() {
-      return { place: null, theme: 'light', saveFolder } as const
+      return { place: null, theme: 'light', language: null, saveFolder } as const
     },
     keep: (change) => void (saveFolder = change.saveFolder ?? null),
   }),

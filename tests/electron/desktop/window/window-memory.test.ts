@@ -11,7 +11,12 @@ describe('what the window remembers', () => {
     const file = join(folder(), 'not there yet', 'window.json')
     new WindowMemory(file).keep({ place, theme: 'dark' })
     new WindowMemory(file).keep({ saveFolder: '/home/ana/sheets' })
-    expect(new WindowMemory(file).now).toEqual({ place, theme: 'dark', saveFolder: '/home/ana/sheets' })
+    expect(new WindowMemory(file).now).toEqual({
+      place,
+      theme: 'dark',
+      language: null,
+      saveFolder: '/home/ana/sheets',
+    })
     expect(readdirSync(join(file, '..'))).toEqual(['window.json'])
   })
 
@@ -23,13 +28,26 @@ describe('what the window remembers', () => {
   ])('is as at first where there is %s', (_, text) => {
     const file = join(folder(), 'window.json')
     if (text !== undefined) writeFileSync(file, text)
-    expect(new WindowMemory(file).now).toEqual({ place: null, theme: 'as-the-system', saveFolder: null })
+    expect(new WindowMemory(file).now).toEqual({
+      place: null,
+      theme: 'as-the-system',
+      language: null,
+      saveFolder: null,
+    })
   })
 
   it('loses only the part that makes no sense', () => {
     const file = join(folder(), 'window.json')
-    writeFileSync(file, JSON.stringify({ place: { bounds: 'left' }, theme: 'dark', saveFolder: 7 }))
-    expect(new WindowMemory(file).now).toEqual({ place: null, theme: 'dark', saveFolder: null })
+    writeFileSync(
+      file,
+      JSON.stringify({ place: { bounds: 'left' }, theme: 'dark', language: null, saveFolder: 7 }),
+    )
+    expect(new WindowMemory(file).now).toEqual({
+      place: null,
+      theme: 'dark',
+      language: null,
+      saveFolder: null,
+    })
   })
 
   it('lasts until the end where it cannot be written', () => {

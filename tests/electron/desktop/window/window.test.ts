@@ -66,7 +66,7 @@ const memory = {
 } as WindowMemory
 
 beforeEach(() => {
-  now = { place: null, theme: 'as-the-system', saveFolder: null }
+  now = { place: null, theme: 'as-the-system', language: null, saveFolder: null }
   Object.assign(played, { done: [], windows: [], themeSource: '', isMaximized: false, isFullScreen: false })
 })
 

@@ -1,4 +1,4 @@
-import type { Words } from '../core/words/index.ts'
+import type { Words } from './words.ts'
 
 /**
  * Words that are always those of now: each text is looked up when it is shown, so that a part which took them, or one of their
