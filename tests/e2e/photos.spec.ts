@@ -120,4 +120,15 @@ test('a photo goes in from a file and the camera, onto the sheet, into an export
       expect(base64).toMatch(/^\/9j\//)
     }
   })
+
+  await test.step('one that is withdrawn is told of, and no longer shown', async () => {
+    await page.getByRole('button', { name: /^←/ }).first().click()
+    const name = /Before the bead/
+    await section.getByRole('button', { name }).click()
+    await page.getByRole('button', { name: photos.withdraw }).click()
+    await page.getByLabel(photos.whyWithdraw).fill('It shows a face')
+    await page.getByRole('button', { name: photos.withdrawIt }).click()
+    await expect(section.getByText(/It shows a face/)).toBeVisible()
+    await expect(section.getByRole('button', { name })).toHaveCount(0)
+  })
 })

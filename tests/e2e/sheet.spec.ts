@@ -1,8 +1,9 @@
+import { en } from '../../core/words/index.ts'
 import { alter } from '../electron/alter.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { pagesOf } from './pdf.ts'
-import { afterPulls, openAt } from './seed.ts'
+import { afterPulls, atStep, openAt } from './seed.ts'
 
 test('the sheet prints on A4 and Letter with marks, shells, pulls, head code and page numbers', async ({
   unopened: bench,
@@ -39,6 +40,51 @@ test('the sheet prints on A4 and Letter with marks, shells, pulls, head code and
     expect(text).toContain('NOTICE')
     expect(text).not.toContain('Back to the build')
   }
+})
+
+test('what is skipped and done again is said before, in the plan, and on the sheet', async ({
+  unopened: bench,
+}) => {
+  test.setTimeout(120_000)
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  const far = atStep('Flange run-out')
+  await openAt(bench, { engine: /Strath 6/, name: 'Ferry, port side', person: 'R. Halloran', far })
+  const plan = page.getByRole('button', { name: en.buildWindow.allSteps })
+  const inPlan = (name: string) => page.getByRole('listitem').filter({ hasText: name }).getByRole('button')
+
+  await page.getByRole('button', { name: en.plan.skip }).click()
+  await page.getByLabel(en.plan.whySkip).fill('Measured on the bare crank')
+  await mechanic.confirm()
+
+  await plan.click()
+  await expect(inPlan('Flange run-out')).toContainText('Measured on the bare crank')
+  await inPlan('Flange bolts').click()
+  await page.getByRole('button', { name: en.plan.doAgain }).click()
+  const again = page.getByRole('region', { name: en.plan.doAgain })
+  await expect(again.getByRole('list').first().getByRole('listitem')).toHaveText([
+    /Turn crank/,
+    /Flange run-out/,
+  ])
+  await expect(again.getByText(en.plan.deeds.loosen({ step: 'Flange bolts' }))).toBeVisible()
+  await page.getByLabel(en.plan.whyAgain).fill('Bolt 4 was oiled twice')
+  await mechanic.main.click()
+  await expect(page.getByRole('alert')).toContainText('undo at the bench')
+  await mechanic.letBounceTimePass()
+  await page.getByLabel(en.plan.isUndone).check()
+  await mechanic.confirm()
+
+  await expect(page.getByText(en.plan.again({ reason: 'Bolt 4 was oiled twice', other: null }))).toBeVisible()
+  await plan.click()
+  await expect(inPlan('Flange bolts')).toContainText(en.buildWindow.stepStates.again)
+  await expect(inPlan('Turn crank')).toContainText(
+    en.buildWindow.stepStates.againLater({ after: ['Flange bolts'] }),
+  )
+  await plan.click()
+  await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
+  const section = (title: string) => page.locator('section').filter({ hasText: title })
+  await expect(section(en.plan.sheet.skipped)).toContainText('Measured on the bare crank')
+  await expect(section(en.plan.sheet.redone).first()).toContainText('Bolt 4 was oiled twice')
 })
 
 test('the sheet of a build that was altered says so on each page, and its head is not kept', async ({

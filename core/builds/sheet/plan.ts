@@ -1,14 +1,16 @@
 import type { EngineSpec } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
+import type { PlanRecord } from '../events/plan-record.ts'
 import { replay } from '../events/evolve.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import { doneSince } from './done-since.ts'
 import { stepPlace, type SheetStepPlace } from './photos.ts'
 
-/** A step and the entry by which its work was done in the round before; null where it was only begun. */
+/** A step and the entry by which its work was done in the round before; null where it was skipped, or only begun. */
 export interface SheetRound {
   readonly step: SheetStepPlace
   readonly done: Stamp | null
+  readonly skipped: boolean
 }
 
 /** That a finished step was done again. */
@@ -31,19 +33,23 @@ export interface SheetSkipped extends Stamp {
 /** Every time that a step was done again, in order. */
 export function redoneOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetRedone[] {
   const rows: SheetRedone[] = []
-  let before: ReadonlyMap<string, Stamp> = new Map()
+  let before: Before = { done: new Map(), skipped: {} }
   for (const [at, entry] of entries.entries()) {
     const { event } = entry
     const isFirst =
       (event.type === 'step-reopened' || event.type === 'marks-noted') && event.opens !== undefined
-    if (isFirst) before = doneBefore(spec, entries.slice(0, at))
+    if (isFirst) before = roundBefore(spec, entries.slice(0, at))
     if (event.type !== 'step-reopened') {
       const last = rows.findLastIndex(({ step }) => isFirst && 'step' in event && step.id === event.step)
       if (last >= 0 && event.type === 'marks-noted' && event.takenApart === true)
         rows[last] = { ...rows[last]!, takenApart: true }
       continue
     }
-    const round = { step: stepPlace(spec, event.step), done: before.get(event.step) ?? null }
+    const round = {
+      step: stepPlace(spec, event.step),
+      done: before.done.get(event.step) ?? null,
+      skipped: before.skipped[event.step] !== undefined,
+    }
     if (event.opens !== undefined) {
       const { reason, takenApart } = event
       rows.push({ ...stampOf(entry), ...round, reason, takenApart: takenApart === true, opened: [] })
@@ -56,8 +62,13 @@ export function redoneOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
   return rows
 }
 
-function doneBefore(spec: EngineSpec, entries: readonly RecordedEvent[]): ReadonlyMap<string, Stamp> {
-  return doneSince(spec, replay(entries), entries)
+interface Before extends Pick<PlanRecord, 'skipped'> {
+  readonly done: ReadonlyMap<string, Stamp>
+}
+
+function roundBefore(spec: EngineSpec, entries: readonly RecordedEvent[]): Before {
+  const state = replay(entries)
+  return { done: doneSince(spec, state, entries), skipped: state.plan.skipped }
 }
 
 /** Every time that a step was skipped, in order. */

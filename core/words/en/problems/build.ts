@@ -47,7 +47,7 @@ export const buildWords = {
       ? `Nothing stands on “${step}” any more. Look at it once more, then confirm.`
       : `To do “${step}” again opens ${others.map((other) => `“${other}”`).join(', ')} again too. Look at the list once more, then confirm.`,
   'redo-not-taken-apart': ({ step, first }: OfStep & { readonly first: string }) =>
-    `“${step}” is built over. Undo at the bench what the list says, “${first}” first, and say so; then it can be done again.`,
+    `Before “${step}” is done again, undo at the bench what the list says, “${first}” first, and say that it is undone.`,
   'step-skipped': ({ step }: OfStep) =>
     `“${step}” is skipped. Take that back first; then it can be worked on.`,
   'skip-not-allowed': ({ step }: OfStep) =>

@@ -41,13 +41,14 @@ export const plan = {
     /** `stamp` is of the first round, `again` when and by whom it was opened. */
     row: (facts: OfReason & { readonly again: string; readonly takenApart: boolean }) =>
       `Done again: ${facts.reason} (${facts.again}${facts.takenApart ? '; taken apart at the bench' : ''}).`,
-    first: ({ stamp }: { readonly stamp: string | null }) =>
-      stamp === null ? 'begun before' : `done before: ${stamp}`,
+    /** How the step stood in the round before: skipped, done by an entry, or only begun. */
+    first: ({ stamp, skipped }: { readonly stamp: string | null; readonly skipped: boolean }) =>
+      skipped ? 'skipped before' : stamp === null ? 'begun before' : `done before: ${stamp}`,
     alsoOpen: 'open again with it:',
     skipped: 'SKIPPED STEPS',
-    skippedRow: ({ reason, stamp }: OfReason & { readonly stamp: string }) => `${reason} (${stamp})`,
+    skippedRow: ({ reason, stamp }: OfReason & { readonly stamp: string }) => `${reason} (${stamp}).`,
     afterAll: ({ reason, stamp }: OfReason & { readonly stamp: string }) =>
-      `Done after all: ${reason} (${stamp}).`,
+      `Taken back: ${reason} (${stamp}).`,
     inList: ({ reason }: OfReason) => `! SKIPPED: ${reason}`,
     timesAgain: ({ times }: { readonly times: number }) =>
       times === 1 ? '; done again once' : `; done again ${times} times`,

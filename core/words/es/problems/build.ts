@@ -34,7 +34,7 @@ export const buildWords: typeof english = {
       ? `Sobre «${step}» ya no se apoya nada. Mirarlo otra vez y confirmar.`
       : `Repetir «${step}» vuelve a abrir también ${others.map((other) => `«${other}»`).join(', ')}. Mirar otra vez la lista y confirmar.`,
   'redo-not-taken-apart': ({ step, first }) =>
-    `Sobre «${step}» ya se ha montado. Deshacer en el banco lo que dice la lista, empezando por «${first}», e indicarlo; después se puede repetir.`,
+    `Antes de repetir «${step}», deshacer en el banco lo que dice la lista, empezando por «${first}», e indicar que está deshecho.`,
   'step-skipped': ({ step }) =>
     `«${step}» está omitido. Retirar antes la omisión; después se puede trabajar en él.`,
   'skip-not-allowed': ({ step }) => `La ficha de este motor no permite omitir «${step}». Hacerlo.`,

@@ -31,11 +31,12 @@ export const plan: typeof english = {
     redone: 'Repetido',
     row: ({ reason, again, takenApart }) =>
       `Repetido: ${reason} (${again}${takenApart ? '; desmontado en el banco' : ''}).`,
-    first: ({ stamp }) => (stamp === null ? 'empezado antes' : `hecho antes: ${stamp}`),
+    first: ({ stamp, skipped }) =>
+      skipped ? 'omitido antes' : stamp === null ? 'empezado antes' : `hecho antes: ${stamp}`,
     alsoOpen: 'abiertos otra vez con él:',
     skipped: 'PASOS OMITIDOS',
-    skippedRow: ({ reason, stamp }) => `${reason} (${stamp})`,
-    afterAll: ({ reason, stamp }) => `Hecho pese a todo: ${reason} (${stamp}).`,
+    skippedRow: ({ reason, stamp }) => `${reason} (${stamp}).`,
+    afterAll: ({ reason, stamp }) => `Omisión retirada: ${reason} (${stamp}).`,
     inList: ({ reason }) => `! OMITIDO: ${reason}`,
     timesAgain: ({ times }) => (times === 1 ? '; repetido una vez' : `; repetido ${times} veces`),
   },

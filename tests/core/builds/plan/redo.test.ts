@@ -204,7 +204,7 @@ describe('a step that is done again', () => {
     expect(shop.refuses({ ...command, opens: [] })).toContain('opens “Last check”')
     const opens = openedAgain(skerry, shop.state, shop.step('fit-mains')).map(({ id }) => id)
     expect(opens[0]).toBe('last-look')
-    expect(shop.refuses({ ...command, opens })).toContain('is built over')
+    expect(shop.refuses({ ...command, opens })).toContain('undo at the bench')
     expect(shop.refuses({ ...command, opens, takenApart: true, reason: '' })).toContain(
       'why “Main shells” is done again',
     )
@@ -244,7 +244,7 @@ describe('a step that is done again', () => {
     const other = { type: 'note-marks', step: 'case-marks', typed: '1 1 1 1' } as const
     expect(shop.refuses(other)).toContain('opens “Last check”')
     const opens = openedAgain(skerry, shop.state, shop.step('case-marks')).map(({ id }) => id)
-    expect(shop.refuses({ ...other, opens })).toContain('is built over')
+    expect(shop.refuses({ ...other, opens })).toContain('undo at the bench')
     shop.does({ ...other, opens, takenApart: true })
     const open = skerry.steps.filter((step) => !isStepDone(skerry, shop.state, step)).map(({ id }) => id)
     expect(open.toSorted()).toEqual([...closure(skerry, 'case-marks')].toSorted())
