@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
-import { languagesThere } from '../../core/words/index.ts'
+import { languages } from '../../core/words/index.ts'
 
 const built = join(import.meta.dirname, '../../dist/renderer')
 const kilobytes = (file: string) => statSync(join(built, file)).size / 1000
@@ -12,9 +12,9 @@ test('the first page loads at most 360 kB of script beside the texts of one lang
   expect(first.length).toBeGreaterThan(1)
   expect(first.map(kilobytes).reduce((sum, each) => sum + each)).toBeLessThanOrEqual(360)
   const all = readdirSync(join(built, 'assets')).filter((name) => name.endsWith('.js'))
-  const isOfLanguage = new RegExp(`^(${languagesThere.join('|')})-`)
+  const isOfLanguage = new RegExp(`^(${languages.join('|')})-`)
   const ofLanguages = all.filter((name) => isOfLanguage.test(name))
-  expect(ofLanguages).toHaveLength(languagesThere.length)
+  expect(ofLanguages).toHaveLength(languages.length)
   for (const name of ofLanguages) {
     expect(first).not.toContain(`assets/${name}`)
     expect(kilobytes(`assets/${name}`), name).toBeLessThanOrEqual(260)

@@ -1,4 +1,4 @@
-import type { Words } from '../index.ts'
+import type { Words } from '../words.ts'
 import { auditPhrases } from './audit/audit-phrases.ts'
 import { specAdvice } from './audit/spec-advice.ts'
 import { hostPhrases } from './host/host-phrases.ts'

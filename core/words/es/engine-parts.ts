@@ -1,4 +1,4 @@
-import type { Words } from '../index.ts'
+import type { Words } from '../words.ts'
 import { halfWords } from './halves.ts'
 
 export const engineParts: Words['engineParts'] = {

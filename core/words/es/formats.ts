@@ -1,4 +1,4 @@
-import type { Words } from '../index.ts'
+import type { Words } from '../words.ts'
 import { countingIn, listsOf, numbersOf } from '../formats/index.ts'
 
 const { amount, fixed, plain } = numbersOf('es')

@@ -1,4 +1,4 @@
-import type { Words } from '../index.ts'
+import type { Words } from '../words.ts'
 import { halvesIn } from '../formats/index.ts'
 
 /** Of the feminine `mitad`. */

@@ -1,4 +1,4 @@
-import type { Words } from '../index.ts'
+import type { Words } from '../words.ts'
 import { auditReport } from './audit/audit-report.ts'
 import { clearance } from './bearings/clearance.ts'
 import { proposals } from './bearings/proposals.ts'

@@ -1,5 +1,5 @@
 import type { auditPhrases as pattern } from '../../en/audit/audit-phrases.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 
 export const auditPhrases: Table<typeof pattern> = {
   partOfFit: ({ fit, part, mark }) => `${fit}, ${part}${mark === null ? '' : `, Kennzeichen ${mark}`}`,

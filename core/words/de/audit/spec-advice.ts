@@ -1,5 +1,5 @@
 import type { specAdvice as pattern } from '../../en/audit/spec-advice.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { plain } from '../formats.ts'
 
 const kinds: Readonly<Record<string, string>> = {

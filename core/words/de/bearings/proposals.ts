@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { pairText } from '../halves.ts'
 
 const nearestOf = (of: number) => `Von ${of} zulässigen Paaren in den Grenzen am nächsten am Sollwert`

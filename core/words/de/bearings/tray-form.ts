@@ -1,5 +1,5 @@
 import { capital } from '../../formats/index.ts'
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { halves, namesOf } from '../halves.ts'
 
 export const trayForm: Words['shells']['tray'] = {

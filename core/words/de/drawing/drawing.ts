@@ -1,5 +1,5 @@
 import type { SeenFace } from '../../en/drawing/drawing.ts'
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const sides = { above: 'von oben', below: 'von unten' }
 const noseAt = { left: 'links', top: 'oben', right: 'rechts', bottom: 'unten' }

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { counted, fixed, plain } from '../formats.ts'
 
 type Doctor = Words['doctor']

@@ -1,5 +1,5 @@
 import type { hostPhrases as pattern } from '../../en/host/host-phrases.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 
 const ended = (code: number | null) => (code === null ? 'durch ein Signal' : `mit ${code}`)
 

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const targets = { renderer: 'Fenster', local: 'lokaler Host', desktop: 'Desktop-Host' }
 

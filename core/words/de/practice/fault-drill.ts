@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { and, counted } from '../formats.ts'
 
 export const faultDrill: Words['practice']['fault'] = {

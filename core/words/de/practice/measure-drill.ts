@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const gaugeUnits = { mm: 'mm', in: 'Zoll' }
 

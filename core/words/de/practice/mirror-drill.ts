@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const sides = { left: 'links', top: 'oben', right: 'rechts', bottom: 'unten' }
 const noseAt = (nose: keyof typeof sides | null) => (nose === null ? '' : `, Steuerseite ${sides[nose]}`)

@@ -1,6 +1,6 @@
 import type { auditBearingWords as pattern } from '../../en/problems/audit-bearing.ts'
 import type { OfPair } from '../../formats/index.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { or } from '../formats.ts'
 import { pairText } from '../halves.ts'
 

@@ -1,5 +1,5 @@
 import type { auditTighteningWords as pattern, Slip } from '../../en/problems/audit-tightening.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { and } from '../formats.ts'
 
 const inPass = ({ procedure, pass }: { readonly procedure: string; readonly pass: number }): string =>

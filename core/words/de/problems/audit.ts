@@ -1,5 +1,5 @@
 import type { auditWords as pattern } from '../../en/problems/audit.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 
 type Facts<Code extends keyof typeof pattern> = Parameters<(typeof pattern)[Code]>[0]
 

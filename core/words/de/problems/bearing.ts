@@ -1,5 +1,5 @@
 import type { bearingWords as pattern } from '../../en/problems/bearing.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { pairText } from '../halves.ts'
 
 const measured = {

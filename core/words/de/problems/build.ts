@@ -1,6 +1,6 @@
 import type { buildWords as pattern } from '../../en/problems/build.ts'
 import type { HalfName } from '../../formats/index.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { halves, pairText } from '../halves.ts'
 
 const undo: Readonly<Record<string, string>> = {

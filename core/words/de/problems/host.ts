@@ -1,5 +1,5 @@
 import type { hostWords as pattern } from '../../en/problems/host.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { things } from './named-thing.ts'
 
 const damages = {

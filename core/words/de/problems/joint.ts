@@ -1,5 +1,5 @@
 import type { jointWords as pattern } from '../../en/problems/joint.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { plain } from '../formats.ts'
 
 export const jointWords: Table<typeof pattern> = {

@@ -1,5 +1,5 @@
 import type { photoWords as pattern } from '../../en/problems/photo.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { plain } from '../formats.ts'
 
 const anotherPicture = 'Ein Bild als JPEG, PNG oder WebP wählen.'

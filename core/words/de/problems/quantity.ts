@@ -1,5 +1,5 @@
 import type { quantityWords as pattern } from '../../en/problems/quantity.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 
 export const quantityWords: Table<typeof pattern> = {
   'number-missing': (_) => 'Nichts eingetippt. Eine Zahl eintippen, z. B. 12,5.',

@@ -1,5 +1,5 @@
 import type { recordWords as pattern } from '../../en/problems/record.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { things } from './named-thing.ts'
 
 const outOfPlace = {

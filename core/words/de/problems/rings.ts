@@ -1,5 +1,5 @@
 import type { auditRingWords as auditPattern, ringWords as pattern } from '../../en/problems/rings.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 
 const badPlaces = { 'over-pin': 'Bolzenauge', 'on-thrust': 'Mitte einer Druckseite' }
 

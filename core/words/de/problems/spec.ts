@@ -1,6 +1,6 @@
 import type { specWords as pattern } from '../../en/problems/spec.ts'
 import { capital } from '../../formats/index.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 
 type Facts<Code extends keyof typeof pattern> = Parameters<(typeof pattern)[Code]>[0]
 

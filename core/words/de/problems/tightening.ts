@@ -7,7 +7,7 @@ import type {
   Turned,
 } from '../../en/problems/tightening.ts'
 import { clock } from '../../formats/index.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { and } from '../formats.ts'
 import { turningLimits } from '../steps/turning.ts'
 import { reasonText } from './reason-for.ts'

@@ -1,5 +1,5 @@
 import type { wrenchWords as pattern } from '../../en/problems/wrench.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 
 const starts = {
   mark: 'der kleinste Skalenwert',

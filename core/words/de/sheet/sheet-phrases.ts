@@ -1,5 +1,5 @@
 import type { sheetPhrases as pattern } from '../../en/sheet/sheet-phrases.ts'
-import type { Table } from '../../index.ts'
+import type { Table } from '../../table.ts'
 import { halves } from '../halves.ts'
 import { passes } from '../tightening/passes.ts'
 

@@ -1,5 +1,5 @@
 import { capital, minutesAndSeconds } from '../../formats/index.ts'
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { engineParts } from '../engine-parts.ts'
 import { namesOf } from '../halves.ts'
 import { numberAndKind } from '../tightening/passes.ts'

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { fixed, plain } from '../formats.ts'
 
 export const instruments: Words['instruments'] = {

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { passes } from '../tightening/passes.ts'
 import { spokenAmount, spokenName } from './numbers.ts'
 

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 /** As German manuals print the signal words of ANSI Z535.6; for NOTICE both ACHTUNG and HINWEIS are in use. */
 export const signals: Words['signals'] = {

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 
 type Parts = Words['partsList']

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 
 const photoCount = (count: number): string => counted(count, 'Foto', 'Fotos')

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const title: Words['placed']['title'] = ({ at, round }) => (round === 2 ? `${at}, nochmals` : at)
 

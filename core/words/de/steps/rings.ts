@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const side = ({ thrust }: { readonly thrust: boolean }): string => (thrust ? 'Druckseite' : 'Gegendruckseite')
 

@@ -1,5 +1,5 @@
 import type { TurningLimits } from '../../en/steps/turning.ts'
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 /** `höchstens 2,5 N·m`, `0,5 N·m bis 2,5 N·m`, with what it may rise and what it rose. */
 export function turningLimits({ least, most, mostRise, rise }: TurningLimits): string {

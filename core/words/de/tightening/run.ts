@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { capital, clock } from '../../formats/index.ts'
 import { passes } from './passes.ts'
 import { pullExplained } from './pull-explained.ts'

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { minutesAndSeconds } from '../../formats/index.ts'
 
 /** How an area is filled, so that colour is never alone. */

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { pairText } from '../halves.ts'
 
 const flags = { under: 'zu wenig', over: 'zu viel', moved: 'hat sich bewegt', problem: 'Problem' }

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 export const window: Words['window'] = {
   skip: 'Zum Inhalt der Seite',

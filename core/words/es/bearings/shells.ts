@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { Basis } from '../../en/bearings/shells.ts'
 import { engineParts } from '../engine-parts.ts'
 import { pairText } from '../halves.ts'

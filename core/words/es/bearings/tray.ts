@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { engineParts } from '../engine-parts.ts'
 import { patterns } from '../window/parts.ts'
 

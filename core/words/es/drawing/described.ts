@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { Measured } from '../../en/drawing/described.ts'
 import { engineParts } from '../engine-parts.ts'
 import { counted } from '../formats.ts'

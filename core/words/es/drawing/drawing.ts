@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { SeenFace } from '../../en/drawing/drawing.ts'
 
 const ways = { above: 'arriba', below: 'abajo' }

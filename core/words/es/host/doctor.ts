@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { OfSecondFolder } from '../../en/host/doctor.ts'
 import { counted, fixed, plain } from '../formats.ts'
 

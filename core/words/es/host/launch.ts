@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const targets = { renderer: 'la ventana', local: 'el host local', desktop: 'el host de escritorio' }
 

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { fixed, listed } from '../formats.ts'
 
 export const packaging: Words['packaging'] = {

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { auditBearingWords } from './audit-bearing.ts'
 import { auditTighteningWords } from './audit-tightening.ts'
 import { auditWords } from './audit.ts'

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { fixed, plain } from '../formats.ts'
 
 const parityLetters = { none: 'N', even: 'E', odd: 'O' }

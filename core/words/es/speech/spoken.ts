@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { SpokenPull } from '../../en/speech/spoken.ts'
 import type { PassKind } from '../../en/tightening/run.ts'
 import { passes } from '../tightening/passes.ts'

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { Bounds } from '../../en/steps/limits.ts'
 
 const range = ({ least, most }: Bounds) => {

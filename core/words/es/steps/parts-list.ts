@@ -1,5 +1,5 @@
 import type { OfPart } from '../../en/steps/parts-list.ts'
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 
 const inBuilds = (count: number) => counted(count, 'montaje', 'montajes')

@@ -1,5 +1,5 @@
 import type { OfWork } from '../../en/steps/placed.ts'
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 
 const title = ({ at, round }: OfWork) => (round === 2 ? `${at}, otra vez` : at)
 

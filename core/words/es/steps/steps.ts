@@ -1,5 +1,5 @@
 import type { OfHalf } from '../../en/steps/steps.ts'
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { engineParts } from '../engine-parts.ts'
 import { counted } from '../formats.ts'
 import { patterns } from '../window/parts.ts'

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { TurningLimits } from '../../en/steps/turning.ts'
 
 /** `como máximo 2,5 N·m`, `0,5 N·m a 2,5 N·m`, with what it may rise and what it rose. */

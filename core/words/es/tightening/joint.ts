@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { Layer } from '../../en/tightening/joint.ts'
 
 const threadClasses = {

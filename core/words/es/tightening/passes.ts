@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { numberAndKind as english, StepOfPass } from '../../en/tightening/passes.ts'
 
 /** What a pass is called in a heading. */

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { OfAction, OfPlace } from '../../en/tightening/run.ts'
 import { clock } from '../../formats/index.ts'
 import { passes } from './passes.ts'

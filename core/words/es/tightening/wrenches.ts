@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { plain } from '../formats.ts'
 
 export const wrenches: Words['wrenches'] = {

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { Named } from '../../en/window/archive.ts'
 import { counted } from '../formats.ts'
 import { pairText } from '../halves.ts'

@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { patterns as english } from '../../en/window/parts.ts'
 import { minutesAndSeconds } from '../../formats/index.ts'
 

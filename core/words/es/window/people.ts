@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import { pairText } from '../halves.ts'
 
 const flags = { under: 'insuficiente', over: 'demasiado', moved: 'ha girado', problem: 'problema' }

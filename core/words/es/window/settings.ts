@@ -1,4 +1,4 @@
-import type { Words } from '../../index.ts'
+import type { Words } from '../../words.ts'
 import type { Fineness } from '../../en/window/settings.ts'
 import { fixed, plain } from '../formats.ts'
 
