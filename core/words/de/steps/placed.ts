@@ -35,7 +35,7 @@ export const placed: Words['placed'] = {
     'washer-grooves': 'Anlaufscheibe neben dem Lagersitz, Ölnuten zur Kurbelwelle.',
     'seal-lip': 'Wellendichtring im Schnitt in seiner Bohrung: Richtung der Dichtlippe und Einbautiefe.',
     'two-piece-seal': 'Beide Hälften eines Wellendichtrings, Dichtmittel an den Enden, Lippe im Schnitt.',
-    'core-plug': 'Verschlussdeckel im Schnitt in seinem Loch und Einbautiefe.',
+    'core-plug': 'Froststopfen im Schnitt in seinem Loch und Einbautiefe.',
     'check-valve': 'Rückschlagventil im Schnitt: Richtung, in der Öl die Kugel anhebt.',
     strainer: 'Ölsieb, auf das Gewebe gesehen.',
     'circlip-gap': 'Sicherungsring in der Nut, Öffnung von der Aussparung weg.',
