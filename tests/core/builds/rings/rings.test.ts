@@ -87,9 +87,9 @@ describe('the gap of a ring', () => {
         'of your gauge; if it is as you typed it, say so.',
     )
     expect(shop.refuses(measured('0.016'))).toContain('0.016 in (0.406 mm) would be within them')
-    expect(shop.refuses(measured('16'))).toContain('16 thou (0.406 mm)')
+    expect(shop.refuses(measured('16'))).toContain('16 thou (0.406 mm)')
     expect(shop.refuses(measured('60 mm'))).toContain(
-      'no ring in a bore of 90.0 mm gapes by more than 5.4 mm',
+      'no ring in a bore of 90.0 mm gapes by more than 5.4 mm',
     )
     shop.does(measured('0.016', true))
     shop.does(measured('0.016 in'))
