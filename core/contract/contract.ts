@@ -11,6 +11,7 @@ import { photoRequests } from './photos.ts'
 import { practiceRequests } from './practice.ts'
 import { preferences } from './preferences.ts'
 import { nothing, problemMessage } from './problem-message.ts'
+import { languages } from '../words/index.ts'
 import { wrenchRequests } from './wrenches.ts'
 
 const engineLine = z.strictObject({
@@ -55,7 +56,11 @@ export const contract = {
   ...hostRequests,
   'preferences.read': { input: nothing, output: preferences },
   'preferences.keep': { input: preferences.partial(), output: preferences },
-  'engines.list': { input: nothing, output: z.array(engineLine) },
+  /** With names and findings in this language, as far as the specs have it. */
+  'engines.list': {
+    input: z.strictObject({ language: z.enum(languages).default('en') }),
+    output: z.array(engineLine),
+  },
   'engines.read': {
     input: z.strictObject({ id: z.string() }),
     output: z.strictObject({ specText: z.string() }),

@@ -3,6 +3,7 @@ import { resolve } from 'node:path'
 import { done, problem, refused, type Facts, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
+import type { Language } from '../../core/words/index.ts'
 import { codeOf } from '../store/index.ts'
 
 /** An engine that can be built, with the text it was read from. */
@@ -105,8 +106,21 @@ export function takeSpec(
   return done({ id: engine.id, name: engine.spec?.name ?? engine.id })
 }
 
-function engineOf(file: string, text: string): Engine {
-  const read = readSpec(text)
+/** Read and audited once for each language that is asked for. */
+const inLanguages = new WeakMap<SoundEngine, Map<Language, Engine>>()
+
+/** A sound engine with the texts of its spec in another language, and with what the audit says of it; any other as it is. */
+export function engineIn(language: Language, engine: Engine): Engine {
+  if (language === 'en' || engine.kind === 'faulty') return engine
+  const known = inLanguages.get(engine) ?? new Map<Language, Engine>()
+  inLanguages.set(engine, known)
+  const found = known.get(language) ?? engineOf(engine.id, engine.text, language)
+  known.set(language, found)
+  return found
+}
+
+function engineOf(file: string, text: string, language: Language = 'en'): Engine {
+  const read = readSpec(text, language)
   if (!read.ok)
     return {
       kind: 'faulty',

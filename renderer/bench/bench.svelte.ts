@@ -152,7 +152,7 @@ export class Bench {
 
   async showEngines() {
     const [engines, builds] = await Promise.all([
-      this.#client.request('engines.list', {}),
+      this.#client.request('engines.list', { language: this.language }),
       this.#client.request('builds.list', {}),
     ])
     if (!engines.ok) return this.#report(engines.problem)
@@ -288,7 +288,10 @@ export class Bench {
     const answer = await this.#client.request('preferences.keep', change)
     if (!answer.ok) return this.#report(answer.problem)
     this.#preferences = answer.value
-    if (change.language !== undefined) await this.#language?.choose(change.language)
+    if (change.language !== undefined) {
+      await this.#language?.choose(change.language)
+      if (this.#place.at === 'engines') await this.showEngines()
+    }
   }
 
   /** How the faces of a build were looked at last. */
