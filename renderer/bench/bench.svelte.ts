@@ -79,7 +79,7 @@ export class Bench {
       keep: (person) => this.keep({ person }),
     })
     this.search = new BuildSearch(client)
-    this.pictures = new EnginePictures(client)
+    this.pictures = new EnginePictures(client, language?.words)
     this.instruments = new SerialDesk(ports, {
       list: () => this.#preferences?.instruments ?? [],
       keep: (instruments) => this.keep({ instruments: [...instruments] }),
@@ -330,7 +330,7 @@ export class Bench {
     const { id: build } = opened.line
     const { OpenBuild } = await opening.build()
     const confirmed = (seq: number) => this.#others.tell({ build, seq })
-    return OpenBuild.from(this.#client, opened, this.crew, confirmed, this.language)
+    return OpenBuild.from(this.#client, opened, this.crew, confirmed, () => this.language)
   }
 
   async #show(openBuild: OpenBuild) {

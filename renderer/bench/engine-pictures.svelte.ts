@@ -1,6 +1,6 @@
 import type { Client } from '../../core/contract/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
-import { loadWords } from '../../core/words/index.ts'
+import { loadWords, type Words } from '../../core/words/index.ts'
 import type { Theme } from '../look/theme.svelte.ts'
 
 /** An SVG for each look of the window. */
@@ -9,14 +9,16 @@ type Picture = (theme: Theme) => string
 /** Small pictures of the engines, each made once, when it is first looked for and nothing else is to be done. */
 export class EnginePictures {
   readonly #client: Client
+  readonly #words: Words | undefined
   readonly #leisure: () => Promise<unknown>
   #asked: readonly string[] = []
   #pictures = $state.raw<Readonly<Record<string, Picture>>>({})
   #last: Promise<unknown> = Promise.resolve()
 
-  /** `leisure` comes back when there is time to draw one. */
-  constructor(client: Client, leisure: () => Promise<unknown> = idle) {
+  /** `words` are those of the window, English without one; `leisure` comes back when there is time to draw one. */
+  constructor(client: Client, words?: Words, leisure: () => Promise<unknown> = idle) {
     this.#client = client
+    this.#words = words
     this.#leisure = leisure
   }
 
@@ -39,8 +41,7 @@ export class EnginePictures {
     if (!read || !read.ok) return
     // What draws comes with the first picture: the first page does not wait for it.
     const drawing = await import('../canvas/thumbnail.ts').catch(() => null) // the host has gone: a page says so
-    // The picture shows none of them.
-    const words = await loadWords('en').catch(() => null)
+    const words = this.#words ?? (await loadWords('en').catch(() => null))
     if (drawing && words)
       this.#pictures = { ...this.#pictures, [engine]: drawing.engineSvg(words, read.spec) }
   }

@@ -10,11 +10,12 @@ import {
 import type { Answer, BuildLine, Client, Input, StoredBuild } from '../../core/contract/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import { readSpec, type EngineSpec, type Procedure } from '../../core/engine/index.ts'
+import type { EngineSpec, Procedure } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
 import type { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
 import type { Crew } from '../people/crew.svelte.ts'
 import { Pause } from './pause.ts'
+import { SpecInLanguages } from './spec-in-languages.ts'
 
 /** What came from another window and was not read yet. */
 export interface FromElsewhere {
@@ -34,7 +35,6 @@ type Base = Pick<Input<'photos.add'>, 'build' | 'after' | 'person'>
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
 export class OpenBuild {
   readonly line: BuildLine
-  readonly spec: EngineSpec
   readonly readOnly: Problem | null
   /** Who can be at the bench, and who is. */
   readonly crew: Crew
@@ -42,6 +42,8 @@ export class OpenBuild {
   readonly pause = new Pause()
   readonly #client: Client
   readonly #confirmed: (seq: number) => void
+  readonly #specs: SpecInLanguages
+  readonly #language: () => Language
   #events = $state.raw<readonly RecordedEvent[]>([])
   #state = $state.raw<BuildState>(replay([]))
   #saving = $state(false)
@@ -57,6 +59,8 @@ export class OpenBuild {
   #labelsShown = $state(false)
   #orderDraft = $state.raw<OrderDraft | null>(null)
 
+  /** In the language of the window. */
+  readonly spec: EngineSpec = $derived.by(() => this.#specs.in(this.#language()))
   readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
   readonly step = $derived.by(() => {
@@ -68,31 +72,33 @@ export class OpenBuild {
   private constructor(
     client: Client,
     opened: StoredBuild,
-    spec: EngineSpec,
+    specs: SpecInLanguages,
     crew: Crew,
     confirmed: (seq: number) => void,
+    language: () => Language,
   ) {
     this.#client = client
     this.#confirmed = confirmed
     this.line = opened.line
-    this.spec = spec
+    this.#specs = specs
+    this.#language = language
     this.readOnly = opened.readOnly
     this.crew = crew
     this.#events = opened.events
     this.#state = replay(opened.events)
   }
 
-  /** `confirmed` hears the number of the last entry after each command of this window. The spec is read in `language`, for good. */
+  /** `confirmed` hears the number of the last entry after each command of this window. The spec is always in `language`. */
   static from(
     client: Client,
     opened: StoredBuild,
     crew: Crew,
     confirmed: (seq: number) => void = () => undefined,
-    language: Language = 'en',
+    language: () => Language = () => 'en',
   ): Outcome<OpenBuild> {
-    const read = readSpec(opened.specText, language)
-    if (read.ok) return done(new OpenBuild(client, opened, read.spec, crew, confirmed))
-    const [first] = read.problems
+    const specs = SpecInLanguages.read(opened.specText, language())
+    if (specs.ok) return done(new OpenBuild(client, opened, specs.value, crew, confirmed, language))
+    const [first] = specs.problems
     return first ? { ok: false, problem: first } : refused('program-fault', {})
   }
 
@@ -136,7 +142,7 @@ export class OpenBuild {
   inOwnOrder(procedure: Procedure): Procedure | null {
     const run = this.#state.runs[procedure.id]
     if (run !== undefined) return run.ownOrder && asRun(procedure, run)
-    return this.#orderDraft?.procedure === procedure ? this.#orderDraft.made : null
+    return this.#orderDraft?.procedure.id === procedure.id ? this.#orderDraft.made : null
   }
 
   /** Puts another step on the table to look at or to redo. */

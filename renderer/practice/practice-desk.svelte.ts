@@ -1,5 +1,5 @@
 import type { Client, PracticeStanding, Preferences, ReadyPeople } from '../../core/contract/index.ts'
-import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
 import {
   drillsOf,
   seedOf,
@@ -10,6 +10,7 @@ import {
 } from '../../core/practice/index.ts'
 import { problem, type Problem } from '../../core/problem/index.ts'
 import type { Language, Words } from '../../core/words/index.ts'
+import { SpecInLanguages } from '../bench/spec-in-languages.ts'
 import { DryRun } from './dry-run.ts'
 
 /** A drill that somebody is at. */
@@ -27,7 +28,7 @@ export class PracticeDesk {
   readonly #person: () => string
   readonly #language: () => Language
   #chosen = $state<string | null>(null)
-  #spec = $state.raw<EngineSpec | null>(null)
+  #specs = $state.raw<SpecInLanguages | null>(null)
   #standing = $state.raw<PracticeStanding>(nothing)
   #open = $state.raw<OpenDrill | null>(null)
   #problem = $state.raw<Problem | null>(null)
@@ -37,12 +38,14 @@ export class PracticeDesk {
   /** Rounds begun at this desk, by engine and drill: of who is not in the list, nothing else counts them. */
   #begun: Readonly<Record<string, number>> = {}
 
+  readonly #spec = $derived.by(() => this.#specs?.in(this.#language()) ?? null)
+
   readonly drills: readonly DrillOf[] = $derived.by(() => {
     const spec = this.#spec
     return spec === null ? [] : drillsOf(spec).map((drill) => ({ engine: spec.id, drill }))
   })
 
-  /** Specs are read in the language of the time. */
+  /** The chosen engine is always in `language`. */
   constructor(client: Client, person: () => string, language: () => Language = () => 'en') {
     this.#language = language
     this.#client = client
@@ -89,16 +92,16 @@ export class PracticeDesk {
   async choose(engine: string): Promise<EngineSpec | null> {
     this.#chosen = engine
     if (this.#spec?.id === engine) return this.#spec
-    this.#spec = null
+    this.#specs = null
     this.#ready = null
     const answer = await this.#client.request('engines.read', { id: engine })
     if (this.#chosen !== engine) return null
-    const read = answer.ok ? readSpec(answer.value.specText, this.#language()) : null
+    const read = answer.ok ? SpecInLanguages.read(answer.value.specText, this.#language()) : null
     this.#specText = answer.ok ? answer.value.specText : ''
     if (answer.ok && read?.ok) this.#problem = null
     else this.#problem = answer.ok ? problem('engine-unknown', { engine }) : answer.problem
-    const spec = read?.ok ? read.spec : null
-    this.#spec = spec
+    this.#specs = read?.ok ? read.value : null
+    const spec = this.#spec
     await this.#lookAtPeople()
     return spec
   }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Client } from '../../../core/contract/index.ts'
 import { EnginePictures } from '../../../renderer/bench/engine-pictures.svelte.ts'
+import { en } from '../../../core/words/index.ts'
 import { memoryClient } from '../../../renderer/gallery/memory-client.ts'
 import { memoryHost } from '../../../renderer/gallery/memory-host.ts'
 
@@ -13,7 +14,7 @@ function counted() {
       return client.request(name, input)
     },
   }
-  return { requests, pictures: new EnginePictures(counting, () => Promise.resolve()) }
+  return { requests, pictures: new EnginePictures(counting, en, () => Promise.resolve()) }
 }
 
 describe('the pictures of engines', () => {
@@ -40,6 +41,7 @@ describe('the pictures of engines', () => {
     let begin: (value?: unknown) => void = () => undefined
     const pictures = new EnginePictures(
       memoryClient(memoryHost()),
+      en,
       () => new Promise((done) => (begin = done)),
     )
     void pictures.ask('skerry-3')
