@@ -2,7 +2,7 @@ import type { Amount } from '../amount.ts'
 
 /** How a language writes numbers: its decimal mark and digits, never grouped. */
 export interface Numbers {
-  /** A number with its unit, on one line with it. */
+  /** A number with its unit, a plain space between them: the window keeps the two on one line. */
   readonly amount: (amount: Amount) => string
   /** A number with exactly so many decimals. */
   readonly fixed: (value: number, decimals: number, unit?: string) => string
@@ -30,7 +30,7 @@ export function numbersOf(locale: string): Numbers {
   function amount({ amount: value, decimals, isShort, unit }: Amount): string {
     const number = written(value, isShort ? 0 : decimals, decimals)
     if (unit === '') return number
-    return unit === '°' ? `${number}°` : `${number}\u00A0${unit}`
+    return unit === '°' ? `${number}°` : `${number} ${unit}`
   }
 
   return {

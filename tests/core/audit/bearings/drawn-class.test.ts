@@ -20,8 +20,8 @@ describe('a tolerance class that the drawing names', () => {
   it('is doubted where they are another class, which is named', () => {
     expect(drawnAs('housing', '43 mm H7')).toEqual([
       expect.stringContaining(
-        'doubt bands-not-as-drawn fits[1].housing.drawn: Big ends, Rods: the drawing says 43 H7, which is 43.000 mm to 43.025 mm; ' +
-          'the bands of the marks go from 43.000 mm to 43.016 mm, which would be H6. Compare both with the drawing.',
+        'doubt bands-not-as-drawn fits[1].housing.drawn: Big ends, Rods: the drawing says 43 H7, which is 43.000 mm to 43.025 mm; ' +
+          'the bands of the marks go from 43.000 mm to 43.016 mm, which would be H6. Compare both with the drawing.',
       ),
     ])
   })
@@ -35,7 +35,7 @@ describe('a tolerance class that the drawing names', () => {
           index === 0 ? { mark, band: { over: '39.990 mm', upTo: '40.002 mm' } } : { mark },
         )
       }),
-    ).toContainEqual(expect.stringMatching(/12\.0 µm wide, and are of no tolerance class of ISO 286/))
+    ).toContainEqual(expect.stringMatching(/12\.0 µm wide, and are of no tolerance class of ISO 286/))
   })
 
   it('is not asked for where a part has no sizes', () => {

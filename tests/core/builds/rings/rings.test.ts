@@ -83,13 +83,13 @@ describe('the gap of a ring', () => {
   it('typed in the wrong unit is not filed by: it is asked about, and taken when it is meant so', () => {
     const shop = shopAt('ring-gaps')
     expect(shop.refuses(measured('0.4 in'))).toBe(
-      'Top ring: 0.4 in is 10.160 mm, far from its limits, and 0.4 mm (0.400 mm) would be within them. Type it with the unit ' +
+      'Top ring: 0.4 in is 10.160 mm, far from its limits, and 0.4 mm (0.400 mm) would be within them. Type it with the unit ' +
         'of your gauge; if it is as you typed it, say so.',
     )
-    expect(shop.refuses(measured('0.016'))).toContain('0.016 in (0.406 mm) would be within them')
-    expect(shop.refuses(measured('16'))).toContain('16 thou (0.406 mm)')
+    expect(shop.refuses(measured('0.016'))).toContain('0.016 in (0.406 mm) would be within them')
+    expect(shop.refuses(measured('16'))).toContain('16 thou (0.406 mm)')
     expect(shop.refuses(measured('60 mm'))).toContain(
-      'no ring in a bore of 90.0 mm gapes by more than 5.4 mm',
+      'no ring in a bore of 90.0 mm gapes by more than 5.4 mm',
     )
     shop.does(measured('0.016', true))
     shop.does(measured('0.016 in'))
