@@ -73,7 +73,7 @@ test('a photo goes in from a file and the camera, onto the sheet, into an export
     await add.getByRole('button', { name: photos.add.add }).click()
     await expect(add).toBeHidden()
     // What the step asked for is there: the build goes on.
-    await expect(page.getByRole('heading', { name: 'Exhaust bead' })).toBeVisible()
+    await expect(page.getByRole('heading', { name: 'Drive end seal' })).toBeVisible()
   })
 
   await test.step('the camera is asked for its picture alone, and only when the button is pressed', async () => {
