@@ -2,7 +2,7 @@ import { spansAlong, type CaseOnSheet } from './case/case-on-sheet.ts'
 import type { LaneDepths } from './labels/fastener-lanes.ts'
 import { laneOf, type Lane, type LaneLabel } from './labels/lane.ts'
 import type { Span } from './labels/lane-span.ts'
-import type { LaneName } from './labels/names.ts'
+import type { LaneName } from './labels/lane-name.ts'
 import type { Box } from './scene/scene.ts'
 import type { Projection } from './view.ts'
 

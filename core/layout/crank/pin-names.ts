@@ -1,7 +1,7 @@
 import { angleAmount, inMillimetres } from '../../quantity/index.ts'
 import type { CrankThrow, EngineSpec } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
-import type { LaneName } from '../labels/names.ts'
+import type { LaneName } from '../labels/lane-name.ts'
 import type { Line } from '../labels/label.ts'
 import type { View } from '../facts.ts'
 import type { Sizes } from '../sizes.ts'

@@ -5,24 +5,13 @@ import type { Content } from '../content.ts'
 import type { BearingFact, DrawingFacts, View } from '../facts.ts'
 import type { Piece } from '../crank/pieces.ts'
 import { pinLaneNames } from '../crank/pin-names.ts'
+import type { LaneName } from './lane-name.ts'
 import type { Line } from './label.ts'
 import { areaOf, type OnFace } from '../case/on-face.ts'
 import type { Sizes } from '../sizes.ts'
 import { acrossAnEnd } from '../view.ts'
 import { boresInPlan } from '../case/bores.ts'
 import type { Point } from '../scene/box.ts'
-
-/** A thing that is named in a lane: where it is, in mm of the engine's own frame, and to which edge its name goes. */
-export interface LaneName {
-  readonly id: string
-  readonly about?: string
-  readonly at: Point
-  readonly lines: readonly Line[]
-  /** The edge of growing y, that of falling y, or either: whichever stands for its like on the sheet. */
-  readonly edge: 'plus' | 'minus' | 'low' | 'high'
-  /** Whether its tick goes from the thing itself, or only from the edge of the case. */
-  readonly fromThing: boolean
-}
 
 /** A face with all that may have a name on it. */
 interface Named {

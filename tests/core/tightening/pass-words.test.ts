@@ -32,7 +32,7 @@ describe('a pass in one line', () => {
       'torque, 17.7 lbf·ft; 4: 8.9 lbf·ft',
     )
     expect(passText(en, measuredEngine, passOf('measured', 4), imperial)).toBe(
-      'Measure the end float. 0.0040 in to 0.0100 in',
+      'Measure the end float: 0.0040 in to 0.0100 in.',
     )
   })
 

@@ -38,8 +38,8 @@ describe.each(themes)('the %s look', (theme) => {
 
   it('has lines and areas that stand out from every ground, 3 to 1; the drafting paper’s squares do not', () => {
     // The halo only widens the blue disc; ticks stand on their plates and discs; openings and landmarks mean nothing by
-    // themselves.
-    const quiet = ['grid', 'next-halo', 'tick-fitted', 'tick-done', 'opening', 'landmark']
+    // themselves; the ring of a seal is told by its two edges.
+    const quiet = ['grid', 'next-halo', 'tick-fitted', 'tick-done', 'opening', 'landmark', 'face-part-fill']
     for (const [role, look] of Object.entries(table)) {
       if (quiet.includes(role)) continue
       // A line with a casing is told by its casing.
