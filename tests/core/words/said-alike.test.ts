@@ -56,8 +56,28 @@ const englishWord =
 /** Names and quotations that stay as they are. */
 const quoted = /Shigley's Mechanical Engineering Design|The Bedplate developers|github\.com\S*/g
 
+/** Said by a number where English has a word for it, or the other way round. */
+const otherNumbers = new Set([
+  'keys.does.turn',
+  'keys.names.home',
+  'plan.sheet.first',
+  'pullInputs.values.prevailing',
+])
+
 /** What may be the same in every language: names, numbers with units, keys, signs, and words that are shared. */
 const sameIn = new Set([
+  'archive.takeOut',
+  'archive.forked.code',
+  'instruments.name',
+  'practice.ready.person',
+  'rings.card.ring',
+  'run.confirm.start',
+  'run.problem',
+  'run.pause',
+  'shells.measuring.least',
+  'shells.measuring.greatest',
+  'wrenches.form.name',
+  'wrenches.form.adapter',
   'archive.table.engineOf',
   'benchCard.demo',
   'buildWindow.demo',
@@ -91,7 +111,10 @@ describe.each([
   })
 
   it('have the same numbers and names in them as the English ones', () => {
-    const differing = said.filter(({ english, text }) => numbersIn(english).join() !== numbersIn(text).join())
+    const differing = said.filter(
+      ({ message, english, text }) =>
+        numbersIn(english).join() !== numbersIn(text).join() && !otherNumbers.has(message),
+    )
     expect(differing).toEqual([])
   })
 
