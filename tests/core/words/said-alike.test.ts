@@ -80,6 +80,7 @@ const sameIn = new Set([
   'wrenches.form.adapter',
   'archive.table.engineOf',
   'benchCard.demo',
+  'benchCard.name',
   'buildWindow.demo',
   'clampMap.materials.metal',
   'desktop.saving.pdf',
