@@ -7,7 +7,7 @@ import { memoryClient } from './memory-client.ts'
 import { memoryHost, type SampleContent } from './memory-host.ts'
 import { momentsOf, type Moment } from './moments.ts'
 import { sampleRecord, sampleWrenches } from './sample-record.ts'
-import type { Presentation } from './shown.ts'
+import type { OnStage } from './shown.ts'
 
 export function clientWith(content: SampleContent) {
   return memoryClient({ ...memoryHost({ wrenches: sampleWrenches, ...content }), ...sampleRecord })
@@ -15,20 +15,21 @@ export function clientWith(content: SampleContent) {
 
 /** A bench as it is when the window has been opened. */
 export async function benchWith(
-  { distance, look }: Presentation,
+  { distance, look, language }: OnStage,
   content: SampleContent = {},
   machine: ConstructorParameters<typeof Bench>[2] = {},
 ): Promise<Bench> {
   const theme = look === 'dark' ? 'dark' : 'light'
   const preferences = { ...content.preferences, theme, readingDistance: distance } as const
-  const bench = new Bench(clientWith({ ...content, preferences }), undefined, machine)
+  const client = clientWith({ ...content, preferences })
+  const bench = new Bench(client, undefined, { language, ...machine })
   await bench.open()
   return bench
 }
 
 /** The same with a build on it. */
 export async function benchAt(
-  shown: Presentation,
+  shown: OnStage,
   build: MemoryBuild,
 ): Promise<{ readonly bench: Bench; readonly openBuild: OpenBuild }> {
   const bench = await benchWith(shown, { builds: [build.branch()] })

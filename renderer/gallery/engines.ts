@@ -1,4 +1,5 @@
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
+import type { Language } from '../../core/words/index.ts'
 
 /** An engine that comes with the program, with the text it was read from. */
 export interface Engine {
@@ -20,6 +21,12 @@ export const engines: readonly Engine[] = Object.entries(texts)
     if (!read.ok) throw new Error(`${file} cannot be read`)
     return { text, spec: read.spec }
   })
+
+/** An engine that comes with the program, with its texts in that language. */
+export function specIn({ text, spec }: Engine, language: Language): EngineSpec {
+  const read = language === 'en' ? null : readSpec(text, language)
+  return read?.ok ? read.spec : spec
+}
 
 /** Throws unless an engine of this id comes with the program. */
 export function engineOf(id: string): Engine {

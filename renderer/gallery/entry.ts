@@ -2,7 +2,7 @@ import type { Component } from 'svelte'
 import type { Bench } from '../bench/bench.svelte.ts'
 import type { OpenBuild } from '../bench/open-build.svelte.ts'
 import type { Press } from './press.ts'
-import type { Presentation } from './shown.ts'
+import type { OnStage } from './shown.ts'
 
 type Props = Record<string, unknown>
 
@@ -30,7 +30,7 @@ export interface Entry {
   readonly kind: 'panel' | 'page' | 'drawing' | 'screen'
   /** What is pressed to get there. */
   readonly press: readonly Press[]
-  load(shown: Presentation): Promise<readonly State[]>
+  load(shown: OnStage): Promise<readonly State[]>
 }
 
 /** Group and name as they go into an address. */
@@ -50,7 +50,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     shows: string,
     view: Component<Of>,
     /** The props of each state and what surrounds it, by what it is called. */
-    states: (shown: Presentation) => Maybe<Readonly<Record<string, Shown<NoInfer<Of>>>>>,
+    states: (shown: OnStage) => Maybe<Readonly<Record<string, Shown<NoInfer<Of>>>>>,
     press: readonly Press[] = [],
   ): Entry => ({
     id: entryId(group, name),

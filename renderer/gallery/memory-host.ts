@@ -1,7 +1,9 @@
 import type { EngineLine, PersonLine, Preferences, WrittenWrench } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
-import { engines, type Engine } from './engines.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
+import type { Language } from '../../core/words/index.ts'
+import { engines, specIn, type Engine } from './engines.ts'
 import { MemoryBuild } from '../bench/memory-build.ts'
 import { type MemoryHandlers } from './memory-client.ts'
 import { addPhotoOf, samplePhotos } from './sample-photos.ts'
@@ -63,7 +65,7 @@ export function memoryHost({
       }),
     'preferences.read': () => done(kept),
     'preferences.keep': (change) => done((kept = { ...kept, ...change } as Preferences)),
-    'engines.list': () => done([...engines.map(lineOf), ...faulty]),
+    'engines.list': ({ language }) => done([...engines.map((engine) => lineOf(engine, language)), ...faulty]),
     'engines.read': ({ id }) => {
       const engine = engines.find(({ spec }) => spec.id === id)
       return engine ? done({ specText: engine.text }) : refused('engine-unknown', { engine: id }, 'id')
@@ -131,16 +133,18 @@ export function memoryHost({
   }
 }
 
-const audited = new Map<Engine, EngineLine>()
+const audited = new Map<string, EngineLine>()
 
 /** The line of an engine, audited once for all hosts of the page: each entry has one of its own. */
-function lineOf(engine: Engine): EngineLine {
-  const line = audited.get(engine) ?? auditedLine(engine)
-  audited.set(engine, line)
+function lineOf(engine: Engine, language: Language): EngineLine {
+  const spec = specIn(engine, language)
+  const key = `${spec.id} ${language}`
+  const line = audited.get(key) ?? auditedLine(spec)
+  audited.set(key, line)
   return line
 }
 
-function auditedLine({ spec }: Engine): EngineLine {
+function auditedLine(spec: EngineSpec): EngineLine {
   const findings = audit(spec)
   const of = (weight: 'fault' | 'doubt') =>
     findings.filter((finding) => finding.weight === weight).map(({ problem }) => problem)

@@ -15,7 +15,7 @@ import CardOnBoard from './CardOnBoard.svelte'
 import { benchAt, momentOf } from './at-bench.ts'
 import { engineOf } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
-import type { Presentation } from './shown.ts'
+import type { OnStage } from './shown.ts'
 import { en } from '../../core/words/index.ts'
 
 const part = entriesOf('Parts', 'panel')
@@ -75,13 +75,14 @@ export const partEntries: readonly Entry[] = [
 ]
 
 /** A card beside what was tapped, in the middle of a run. */
-async function cardOf(shown: Presentation, about: string) {
+async function cardOf(shown: OnStage, about: string) {
   const { step, build } = momentOf('skerry-3', 'run with a flag')
   const { bench, openBuild } = await benchAt(shown, build)
   const board = { width: 428, height: 640 }
-  const facts = drawingFacts(en, openBuild.spec, openBuild.state, step)
+  const { words } = shown.language
+  const facts = drawingFacts(words, openBuild.spec, openBuild.state, step)
   const sheet = { widthPx: board.width, heightPx: board.height, capitalPx: 12 }
-  const scene = sceneOf(en, openBuild.spec, facts, { from: 'below', turn: 0 }, sheet)
+  const scene = sceneOf(words, openBuild.spec, facts, { from: 'below', turn: 0 }, sheet)
   const { seq } = openBuild.state
   return {
     'in a run with a flag': {

@@ -37,7 +37,7 @@ import { engineOf, engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { playOrder, practisedOf } from './practised.ts'
 import type { Press } from './press.ts'
-import type { Presentation } from './shown.ts'
+import type { OnStage } from './shown.ts'
 
 const { spec } = engineOf('skerry-3')
 const engine = spec.id
@@ -45,7 +45,7 @@ const screen = entriesOf('Practice', 'screen')
 const panel = entriesOf('Parts of practice', 'panel')
 const page = entriesOf('Parts of practice, wide', 'page')
 const nothing = () => undefined
-const theme = ({ look }: Presentation): Theme => (look === 'dark' ? 'dark' : 'light')
+const theme = ({ look }: OnStage): Theme => (look === 'dark' ? 'dark' : 'light')
 
 /** The one at the bench, in the list of people. */
 const person: PersonLine = {
@@ -57,7 +57,7 @@ const progress = progressOf(practised)
 /** The page opens at the first engine. */
 const both = [...practised, ...practisedOf(engines[0]!.spec)]
 const kept = { rounds: { [person.name]: both }, minimums: { [engine]: 2 } }
-const benchPractised = (shown: Presentation) => benchWith(shown, { people: [person], practice: kept })
+const benchPractised = (shown: OnStage) => benchWith(shown, { people: [person], practice: kept })
 
 /** Of each kind, the round whose drill goes over the main joint, or its bearings, where there is one. */
 const seeds: Readonly<Record<DrillKind, string>> = {
@@ -75,7 +75,7 @@ const values = valuesDrill(spec, seeds.values, trainingRack(en), 'N·m', '2026-0
 
 const drilled =
   (drill: DrillKind, seed = seeds[drill]) =>
-  async (shown: Presentation) => ({
+  async (shown: OnStage) => ({
     // Without wrenches: the questions are then about those for practice, whose calibration is never over.
     all: {
       ...{ bench: await benchWith(shown, { wrenches: [] }), theme: theme(shown) },
@@ -130,7 +130,7 @@ function wrongPair(): readonly Press[] {
 }
 
 /** What the joint is like with the last fastener of a round's pass pulled at its beginning. */
-function mistakeIn(id: string, rounds: number, shown: Presentation) {
+function mistakeIn(id: string, rounds: number, shown: OnStage) {
   const { spec: of } = engineOf(id)
   const drill = orderDrill(of, seedOf(id, 'order', rounds))!
   const early = drill.key.at(-1)!
@@ -139,7 +139,7 @@ function mistakeIn(id: string, rounds: number, shown: Presentation) {
   return { spec: of, consequence: consequence.value, early, theme: theme(shown) }
 }
 
-const tried = async (shown: Presentation) => ({
+const tried = async (shown: OnStage) => ({
   all: { bench: await benchWith(shown), spec, theme: theme(shown), onleave: nothing },
 })
 

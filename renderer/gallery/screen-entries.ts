@@ -22,7 +22,7 @@ import { playedMachine, sampleInstruments } from './sample-instruments.ts'
 import { benchAt, benchWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { momentNames } from './moments.ts'
-import type { Presentation } from './shown.ts'
+import type { OnStage } from './shown.ts'
 
 const engine = 'skerry-3'
 const screen = entriesOf('Screens', 'screen')
@@ -32,10 +32,10 @@ const builds = () => [
   momentOf(engine, 'run in mid pass').build,
   momentOf('strath-6', 'run with a flag').build,
 ]
-const at = (shown: Presentation, moment: string) => benchAt(shown, momentOf(engine, moment).build)
-const theme = ({ look }: Presentation): Theme => (look === 'dark' ? 'dark' : 'light')
+const at = (shown: OnStage, moment: string) => benchAt(shown, momentOf(engine, moment).build)
+const theme = ({ look }: OnStage): Theme => (look === 'dark' ? 'dark' : 'light')
 /** The procedure that is next in a build, with its bench. */
-async function ofProcedure(shown: Presentation) {
+async function ofProcedure(shown: OnStage) {
   const { step } = momentOf(engine, 'turn by an angle')
   const procedure = step.kind === 'run-procedure' ? step.procedure : ''
   return { ...(await at(shown, 'turn by an angle')), procedure }
@@ -73,7 +73,7 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'parts all there': ['moor-flat-4', 'count'],
 }
 
-const windowAt = (moment: string) => async (shown: Presentation) => {
+const windowAt = (moment: string) => async (shown: OnStage) => {
   const [of, step] = elsewhere[moment] ?? [engine]
   const { build } = momentOf(of, moment, step)
   const at = await benchAt(shown, build)
@@ -117,11 +117,11 @@ const faulty = {
 }
 const lost = problem('record-damaged', { file: 'bedplate.sqlite', found: 'pages' })
 
-const helpAt = (topic: HelpTopicId) => async (shown: Presentation) => ({
+const helpAt = (topic: HelpTopicId) => async (shown: OnStage) => ({
   all: {
     bench: await benchWith(shown),
-    help: await helpWords.en(),
-    ...{ language: 'en' as const, topic, theme: theme(shown) },
+    help: await helpWords[shown.language.language](),
+    ...{ language: shown.language.language, topic, theme: theme(shown) },
   },
 })
 

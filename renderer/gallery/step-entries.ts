@@ -27,7 +27,7 @@ import ShellRow from '../steps/shells/ShellRow.svelte'
 import ThreadCheck from '../steps/shells/ThreadCheck.svelte'
 import { benchAt, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
-import type { Presentation } from './shown.ts'
+import type { OnStage } from './shown.ts'
 
 const engine = 'skerry-3'
 const ofShells = entriesOf('Parts of choosing shells', 'panel')
@@ -38,7 +38,7 @@ const nothing = () => undefined
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
 
 /** The bearing that the moment is about: one that is not as it should be, else the second. */
-async function choosing(shown: Presentation, name: string) {
+async function choosing(shown: OnStage, name: string) {
   const moment = momentOf(engine, name)
   const { bench, openBuild } = await benchAt(shown, moment.build)
   const step = moment.step as StepOf<'choose-shells'>
@@ -54,7 +54,7 @@ async function choosing(shown: Presentation, name: string) {
 }
 
 /** A run with its desk, as the panel has them. */
-async function running(shown: Presentation, name: string, of?: string) {
+async function running(shown: OnStage, name: string, of?: string) {
   const moment = momentOf(engine, name, of)
   const { bench, openBuild } = await benchAt(shown, moment.build)
   const step = moment.step as StepOf<'run-procedure'>

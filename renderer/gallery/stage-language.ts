@@ -1,0 +1,22 @@
+import { en, languages, loadWords, type Language, type Words } from '../../core/words/index.ts'
+import { pseudo } from '../../tests/core/words/pseudo.ts'
+import { ShownLanguage } from '../shown-language.svelte.ts'
+import { unparted } from '../unparted.ts'
+
+/** What the stage speaks: also a language that nobody does, a third longer than English, in brackets. */
+export const stageLanguages = [...languages, 'pseudo'] as const
+
+export type StageLanguage = (typeof stageLanguages)[number]
+
+/** The language of its specs and its bench: what has no words of its own has those of English. */
+const spokenIn = (lang: StageLanguage): Language => (lang === 'pseudo' ? 'en' : lang)
+
+export function wordsOnStage(lang: StageLanguage): Promise<Words> {
+  return lang === 'pseudo' ? Promise.resolve(unparted(pseudo(en))) : loadWords(lang).then(unparted)
+}
+
+/** A language that a bench is opened in; it can be shown in another of the program's. */
+export function languageOnStage(lang: StageLanguage): Promise<ShownLanguage> {
+  const load = (language: Language) => wordsOnStage(lang === 'pseudo' ? lang : language)
+  return ShownLanguage.first({ system: [spokenIn(lang)], load })
+}

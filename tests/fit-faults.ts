@@ -1,0 +1,151 @@
+/** A text on the page, the lines of it that are to be seen, and how far each may be seen. */
+interface Shown {
+  readonly element: Element
+  readonly text: string
+  readonly lines: readonly DOMRect[]
+}
+
+/**
+ * Texts of a page that do not fit, a line each: cut off where nobody can scroll to the rest, beside the window, or one over
+ * another. It runs in the page, so all that it uses is in it.
+ */
+export function fitFaults(): readonly string[] {
+  const faults: string[] = []
+  /** How far a text may stand out, for edges of letters and rounding. Pixels. */
+  const slack = 1.5
+  const shown: Shown[] = []
+
+  const said = (text: string) => `“${text.replaceAll(/\s+/g, ' ').trim().slice(0, 70)}”`
+  const placeOf = (element: Element): string => {
+    const names: string[] = []
+    for (let at: Element | null = element; at !== null && names.length < 4; at = at.parentElement)
+      names.unshift(
+        [at.tagName.toLowerCase(), ...[...at.classList].filter((name) => !name.startsWith('svelte-'))].join(
+          '.',
+        ),
+      )
+    return names.join(' > ')
+  }
+
+  for (const element of document.body.querySelectorAll('*')) {
+    if (element.closest('script, style, option, title, desc') !== null) continue
+    // What stands over the parts of the gallery is not the program's.
+    if (element.matches('section[aria-label] > h2')) continue
+    if (!element.checkVisibility({ opacityProperty: true, visibilityProperty: true })) continue
+    if (element instanceof HTMLInputElement && element.value === '' && element.placeholder !== '')
+      lookAtPlaceholder(element)
+    const nodes = [...element.childNodes].filter(
+      (node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '',
+    )
+    if (nodes.length === 0) continue
+    const text = nodes.map((node) => node.textContent).join(' ')
+    const lines = nodes.flatMap((node) => {
+      const range = document.createRange()
+      range.selectNodeContents(node)
+      return [...range.getClientRects()].filter(({ width, height }) => width > 0.5 && height > 0.5)
+    })
+    const seen = lines.flatMap((line) => within(element, text, line) ?? [])
+    if (seen.length > 0) shown.push({ element, text, lines: seen })
+  }
+  for (const [index, one] of shown.entries())
+    for (const other of shown.slice(index + 1)) lookAtBoth(one, other)
+  return [...new Set(faults)]
+
+  /** The part of a line that is to be seen, null for none; a fault where the rest cannot be scrolled to. */
+  function within(element: Element, text: string, line: DOMRect): DOMRect | null {
+    let { left, right, top, bottom } = line
+    let [scrollsAcross, scrollsDown] = [false, false]
+    for (let at: Element | null = element; at !== null && at !== document.body; at = at.parentElement) {
+      const { overflowX, overflowY, position, clipPath } = getComputedStyle(at)
+      const box = at.getBoundingClientRect()
+      // Said to screen readers alone.
+      if (clipPath !== 'none' || (box.width <= 1 && overflowX !== 'visible')) return null
+      if (overflowX !== 'visible' && at.clientWidth > 0) {
+        scrollsAcross ||= overflowX === 'auto' || overflowX === 'scroll'
+        if (!scrollsAcross && (left < box.left - slack || right > box.right + slack))
+          faults.push(
+            `cut off ${said(text)} at ${placeOf(element)}, by ${at.tagName} ${Math.round(Math.max(box.left - left, right - box.right))} px`,
+          )
+        ;[left, right] = [Math.max(left, box.left), Math.min(right, box.right)]
+      }
+      if (overflowY !== 'visible' && at.clientHeight > 0) {
+        scrollsDown ||= overflowY === 'auto' || overflowY === 'scroll'
+        // A line is higher than its letters.
+        const over = Math.max(box.top - top, bottom - box.bottom) - line.height * 0.25
+        if (!scrollsDown && over > slack)
+          faults.push(
+            `cut off below ${said(text)} at ${placeOf(element)}, by ${at.tagName} ${Math.round(over)} px`,
+          )
+        ;[top, bottom] = [Math.max(top, box.top), Math.min(bottom, box.bottom)]
+      }
+      if (position === 'fixed') break
+    }
+    if (!scrollsAcross && (line.left < -slack || line.right > innerWidth + slack))
+      faults.push(`beside the window ${said(text)} at ${placeOf(element)}`)
+    return right - left > 1 && bottom - top > 1 ? new DOMRect(left, top, right - left, bottom - top) : null
+  }
+
+  function lookAtPlaceholder(input: HTMLInputElement) {
+    const style = getComputedStyle(input)
+    const pen = document.createElement('canvas').getContext('2d')!
+    pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`
+    const room = input.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight)
+    const wanted = pen.measureText(input.placeholder).width
+    if (wanted > room + slack)
+      faults.push(
+        `cut off ${said(input.placeholder)} in a field at ${placeOf(input)}, ${Math.round(wanted - room)} px`,
+      )
+  }
+
+  function lookAtBoth(one: Shown, other: Shown) {
+    if (one.element.contains(other.element) || other.element.contains(one.element)) return
+    for (const a of one.lines)
+      for (const b of other.lines) {
+        const across = Math.min(a.right, b.right) - Math.max(a.left, b.left)
+        // Of a line its middle half is taken: letters do not fill it.
+        const half = (a.height + b.height) / 4
+        const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) - half
+        if (across <= 2 || down <= 0) continue
+        const x = (Math.max(a.left, b.left) + Math.min(a.right, b.right)) / 2
+        const y = (Math.max(a.top, b.top) + Math.min(a.bottom, b.bottom)) / 2
+        if (isCovered(one.element, other.element, x, y)) continue
+        faults.push(`over each other ${said(one.text)} and ${said(other.text)} at ${placeOf(one.element)}`)
+        return
+      }
+  }
+
+  /** Whether something opaque lies between the two at a point, such as the ground of a dialog. */
+  function isCovered(one: Element, other: Element, x: number, y: number): boolean {
+    const pile = document.elementsFromPoint(x, y)
+    const at = [one, other].map((element) => pile.indexOf(element))
+    if (at.includes(-1))
+      return pile.some((each) => isOpaque(each) && !each.contains(one) !== !each.contains(other))
+    const [upper, lower] = at.toSorted((a, b) => a - b) as [number, number]
+    return pile.slice(upper, lower).some((each) => isOpaque(each))
+  }
+
+  function isOpaque(element: Element): boolean {
+    const { backgroundColor } = getComputedStyle(element)
+    return backgroundColor !== 'transparent' && !backgroundColor.endsWith(', 0)')
+  }
+}
+
+/** What stands outside the brackets of the language that nobody speaks, and has a word in it. Runs in the page. */
+export function outsideBrackets(): readonly string[] {
+  const found = new Set<string>()
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+  let depth = 0
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+    const parent = node.parentElement!
+    if (parent.closest('script, style, section[aria-label] > h2, title') !== null) continue
+    let outside = ''
+    for (const sign of node.textContent ?? '') {
+      if (sign === '[') depth += 1
+      else if (sign === ']') depth = Math.max(0, depth - 1)
+      else if (depth === 0) outside += sign
+    }
+    outside = outside.replaceAll(/\s+/g, ' ').trim()
+    if (/\p{L}{3}/u.test(outside)) found.add(outside)
+  }
+  return [...found]
+}
