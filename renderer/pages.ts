@@ -1,5 +1,6 @@
-import { helpWords, type Language } from '../core/words/index.ts'
+import type { Language } from '../core/words/index.ts'
 import { opening } from './bench/opening.ts'
+import { helpTexts } from './help/texts.ts'
 import { onDemand as page } from './on-demand.ts'
 import { buildPages } from './pages-on-demand.ts'
 
@@ -17,13 +18,6 @@ export const pages = {
   record: page(() => import('./record/RecordPage.svelte')),
   rescue: page(() => import('./record/RescuePage.svelte')),
   screenAndKeys: page(() => import('./settings/ScreenAndKeys.svelte')),
-} as const
-
-/** The texts of the help, by language. */
-export const helpTexts = {
-  en: page(helpWords.en),
-  de: page(helpWords.de),
-  es: page(helpWords.es),
 } as const
 
 /** Loads the rest once the first page stands, so that every page is there even after the host has gone. */

@@ -75,5 +75,10 @@ export const preferences = z.strictObject({
   language: z.enum(languages).nullable(),
   /** The build that lay open; the window goes back to it at the next start. */
   atBuild: z.uuid().nullable(),
+  /** The build that has a note of the help beside each step, and the step whose note was read; null where nobody is guided. */
+  guide: z
+    .strictObject({ build: z.uuid(), read: z.string().max(200).nullable() })
+    .nullable()
+    .optional(),
 })
 export type Preferences = z.output<typeof preferences>

@@ -1,8 +1,9 @@
 import type { BuildLine, Client, EngineLine, StoredBuild, Preferences } from '../../core/contract/index.ts'
-import type { Sample } from '../../core/builds/index.ts'
+import { sampleFacts, type Sample } from '../../core/builds/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
+import { Guide } from '../help/guide.ts'
 import { Crew } from '../people/crew.svelte.ts'
 import { SerialDesk } from '../instruments/serial-desk.svelte.ts'
 import type { Ports } from '../instruments/serial-port.ts'
@@ -43,6 +44,7 @@ export class Bench {
   readonly crew: Crew
   readonly pictures: EnginePictures
   readonly unfinished: UnfinishedWork
+  readonly guide: Guide
   readonly instruments: SerialDesk
   readonly speaker: Speaker
   #place = $state.raw<Place>({ at: 'opening' })
@@ -93,6 +95,10 @@ export class Bench {
     this.unfinished = new UnfinishedWork(
       () => this.#preferences?.unfinished ?? [],
       (unfinished) => this.keep({ unfinished }),
+    )
+    this.guide = new Guide(
+      () => this.#preferences?.guide ?? null,
+      (guide) => this.keep({ guide }),
     )
   }
 
@@ -182,6 +188,30 @@ export class Bench {
       answer.value,
       this.crew.name === '' ? answer.value.events.at(-1)!.person : null,
     )
+    if (problem) this.#report(problem)
+  }
+
+  /** A build of the demo engine from its first step, with a note beside each; it goes into the record like any other. */
+  async beginGuided() {
+    const { guided: name, mechanic } = this.words.engines.sample
+    const person = this.crew.name || mechanic
+    const apprentice = this.crew.find(person)?.role === 'apprentice'
+    const { engine } = sampleFacts['half-way']
+    const answer = await this.#client.request('builds.start', {
+      engine,
+      name,
+      serial: '',
+      person,
+      apprentice,
+    })
+    if (!answer.ok) {
+      this.#report(answer.problem)
+      if (answer.problem.code === 'person-not-proven') await this.crew.named(person)
+      return
+    }
+    // Before the build is shown: whoever sees it sees its note too.
+    await this.guide.begin(answer.value.line.id)
+    const problem = await this.#begin(answer.value, person)
     if (problem) this.#report(problem)
   }
 

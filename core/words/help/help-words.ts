@@ -43,6 +43,13 @@ export interface HelpWords {
     readonly term: string
     readonly meaning: string
     readonly demo: string
+    /** The note beside the work in a guided first build. */
+    readonly guide: {
+      readonly title: string
+      readonly read: string
+      readonly more: string
+      readonly leave: string
+    }
   }
   readonly topics: Readonly<Record<HelpTopicId, HelpTopic>>
   /** What each word of the trade means, in a sentence. */

@@ -1,6 +1,14 @@
 /** The topics of the help, by what they are about, in the order in which they are listed. */
 export const helpTopics = {
-  start: ['engines', 'start-build', 'build-window', 'drawing', 'interrupted'],
+  start: [
+    'engines',
+    'guided-build',
+    'start-build',
+    'build-window',
+    'again-and-skip',
+    'drawing',
+    'interrupted',
+  ],
   steps: [
     'marks',
     'shells',

@@ -31,6 +31,8 @@ describe('the help', () => {
     const opened = new Set([...Object.values(topicOfPlace), ...Object.values(topicOfStep)])
     const within = [
       'start-build',
+      'guided-build',
+      'again-and-skip',
       'drawing',
       'interrupted',
       'measuring',

@@ -25,7 +25,8 @@ export const bench: TopicsOf<'bench'> = {
   },
   'second-person': {
     title: 'Zweite Person',
-    whatFor: 'Im Aufbau eines Lehrlings warten bestimmte Schritte, bis eine Fachkraft sie angesehen hat.',
+    whatFor:
+      'Im Aufbau eines Lehrlings warten bestimmte Schritte, bis eine Fachkraft sie angesehen hat; was das Motordatenblatt so verlangt, wartet in jedem Aufbau.',
     how: [
       'Die Fachkraft geht zum Motor und sieht an, was angezeigt ist.',
       'Sie wählt den eigenen Namen und gibt die PIN ein oder hält den Ausweis vor.',
@@ -39,6 +40,10 @@ export const bench: TopicsOf<'bench'> = {
       {
         when: 'Der Schritt kam zurück.',
         then: (shown) => say`Die Begründung lesen, ${shown.people.second.again} drücken und es richten.`,
+      },
+      {
+        when: 'Ein Schritt wartet, obwohl kein Lehrling hier arbeitet.',
+        then: 'Das Motordatenblatt verlangt es in jedem Aufbau. Eine Fachkraft der Liste, die nicht an dem Schritt gearbeitet hat, sieht ihn an.',
       },
     ],
   },

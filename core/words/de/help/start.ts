@@ -11,7 +11,7 @@ export const start: TopicsOf<'start'> = {
         say`Unter ${shown.engines.onTheBench} einen Aufbau antippen, um weiterzuarbeiten. Er öffnet sich, wo er verlassen wurde.`,
       (shown) => say`Unter ${shown.engines.startOn} einen Motor antippen, um einen neuen Aufbau zu beginnen.`,
       (shown) => say`Abgeschlossene und ältere Aufbauten stehen unter ${shown.archive.title}.`,
-      'Farben, Einheit des Drehmoments und Leseabstand werden oben auf der Seite eingestellt.',
+      'Sprache, Farben, Einheit des Drehmoments und Leseabstand werden oben auf der Seite eingestellt.',
     ],
     troubles: [
       {
@@ -21,6 +21,28 @@ export const start: TopicsOf<'start'> = {
       {
         when: 'Der Motor fehlt in der Liste.',
         then: 'Sein Datenblatt in den Ordner der Spezifikationen legen. Die README dort sagt, wie eines geschrieben wird.',
+      },
+      {
+        when: 'Das Fenster ist in einer anderen Sprache.',
+        then: 'Sie oben auf dieser Seite wählen. Sie wechselt sofort; was eingegeben wurde, bleibt, wie es eingegeben wurde.',
+      },
+    ],
+  },
+  'guided-build': {
+    title: 'Geführter erster Aufbau',
+    whatFor:
+      'Ein Demo-Motor wird vom ersten Schritt an aufgebaut, mit einer kurzen Notiz zu jedem. Er kommt als Demo in die Aufzeichnung.',
+    how: [
+      (shown) =>
+        say`${shown.engines.sample.beginGuided} drücken, hier oder auf der ersten Seite einer leeren Werkbank.`,
+      'Ein Motor ist nicht nötig: jeden Schritt am Bildschirm tun, mit Kennzeichen und Messwerten, die zulässig sind.',
+      'Die Notiz unter der Zeichnung lesen. Sie lässt sich bis zum nächsten Schritt weglegen oder öffnet diese Hilfe bei ihrem Thema.',
+      'Die Führung lässt sich in der Notiz jederzeit beenden; der Aufbau geht ohne Notizen weiter.',
+    ],
+    troubles: [
+      {
+        when: 'Die Notizen sind weg.',
+        then: 'Sie stehen bei dem Aufbau, der zuletzt geführt wurde. Hier einen neuen beginnen; der frühere bleibt in der Aufzeichnung und lässt sich für ungültig erklären.',
       },
     ],
   },
@@ -57,7 +79,7 @@ export const start: TopicsOf<'start'> = {
       'Die Arbeit am Motor tun. Dann die große Taste, Enter, die Leertaste oder ein Fußpedal drücken.',
       'Ist ein Schritt erledigt, kommt der nächste von selbst.',
       (shown) =>
-        say`${shown.buildWindow.allSteps} zeigt jeden Schritt; antippen, um ihn anzusehen oder noch einmal zu tun.`,
+        say`${shown.buildWindow.allSteps} zeigt jeden Schritt; antippen, um ihn anzusehen oder zu wiederholen.`,
       'Der Name im Schriftfeld sagt, wer an der Werkbank ist. Antippen, wenn jemand anderes weitermacht.',
       (shown) => say`${shown.buildWindow.benchView} zeigt nur das Nächste, groß genug für einige Meter.`,
     ],
@@ -69,6 +91,36 @@ export const start: TopicsOf<'start'> = {
       {
         when: 'Etwas wurde versehentlich bestätigt.',
         then: 'Zu seinem Schritt gehen. Dort wird es mit Begründung zurückgenommen; die Aufzeichnung behält beides.',
+      },
+    ],
+  },
+  'again-and-skip': {
+    title: 'Einen Schritt wiederholen oder überspringen',
+    whatFor:
+      'Ein erledigter Schritt wird wieder geöffnet, mit allem, was auf ihm aufbaut; ein anderer wird mit Begründung übersprungen.',
+    how: [
+      (shown) =>
+        say`${shown.buildWindow.allSteps} öffnen, den Schritt antippen und ${shown.plan.doAgain} drücken.`,
+      'Lesen, welche Schritte mit ihm wieder offen sind, und am Motor zurückbauen, was die Liste sagt, in ihrer Reihenfolge.',
+      (shown) =>
+        say`${shown.plan.isUndone} ankreuzen, wo danach gefragt wird, begründen und ${shown.plan.againNow} drücken.`,
+      (shown) =>
+        say`Um einen Schritt zu überspringen, ${shown.plan.skip} drücken, begründen und ${shown.plan.skipIt} drücken.`,
+      (shown) => say`${shown.plan.takeBackSkip} nimmt das zurück.`,
+    ],
+    troubles: [
+      {
+        when: 'Ein Schritt lässt sich nicht überspringen.',
+        then: 'Das Motordatenblatt lässt es nicht zu. Er muss getan werden.',
+      },
+      {
+        when: 'Nur ein Kennzeichen wurde falsch gelesen.',
+        then: 'Den Schritt der Kennzeichen wiederholen. Was auf ihnen beruht, bleibt erledigt, solange sie sich nicht anders lesen.',
+      },
+      {
+        when: 'Der Aufbau ist abgeschlossen.',
+        then: (shown) =>
+          say`Seine Arbeit lässt sich nicht mehr ändern. Was später getan wurde, unter ${shown.steps.afterwards.amend} angeben.`,
       },
     ],
   },

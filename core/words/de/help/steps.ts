@@ -256,6 +256,11 @@ export const steps: TopicsOf<'steps'> = {
         when: 'Das Bild ist unscharf.',
         then: 'Ein neues machen, bevor das Teil verdeckt ist. Beide bleiben in der Aufzeichnung.',
       },
+      {
+        when: 'Ein Foto zeigt, was es nicht zeigen soll.',
+        then: (shown) =>
+          say`Antippen, ${shown.photos.withdraw} drücken und begründen. Es wird nicht mehr gezeigt, gedruckt oder exportiert; die Begründung bleibt auf dem Montageblatt.`,
+      },
     ],
   },
   count: {

@@ -16,6 +16,10 @@ export const engines: Words['engines'] = {
       'im letzten Durchgang. Einer ist abgeschlossen: Montageblatt, Klemmkraftbild und Zeile im Archiv ansehen. ' +
       'Jeder bleibt als Demo gekennzeichnet in der Aufzeichnung dieser Werkbank und lässt sich wie jeder andere für ungültig erklären.',
     take: { 'half-way': 'Ausprobieren', finished: 'Fertigen ansehen' },
+    offerGuided:
+      'Oder einen Demo-Motor vom ersten Schritt an aufbauen, mit einer kurzen Notiz neben jedem Schritt.',
+    beginGuided: 'Geführten ersten Aufbau beginnen',
+    guided: 'Demo: geführter erster Aufbau',
     name: 'Demo: Fähre, Backbordmotor',
     machinist: 'Mara Holt (Demo)',
     mechanic: 'Jonas Reet (Demo)',

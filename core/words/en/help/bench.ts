@@ -24,7 +24,8 @@ export const bench: TopicsOf<'bench'> = {
   },
   'second-person': {
     title: 'Second person',
-    whatFor: 'In an apprentice’s build chosen steps wait until a mechanic has looked at them.',
+    whatFor:
+      'In an apprentice’s build chosen steps wait until a mechanic has looked at them; steps that the engine spec holds wait in every build.',
     how: [
       'The mechanic goes to the engine and looks at what the panel lists.',
       'He or she chooses the own name, and types the PIN or presents the badge.',
@@ -38,6 +39,10 @@ export const bench: TopicsOf<'bench'> = {
       {
         when: 'The step was sent back.',
         then: (shown) => say`Read the reason, press ${shown.people.second.again}, and put it right.`,
+      },
+      {
+        when: 'A step waits though nobody here is an apprentice.',
+        then: 'The engine spec holds this step in every build. A mechanic of the list who did not work on it looks at it.',
       },
     ],
   },

@@ -10,7 +10,7 @@ export const start: TopicsOf<'start'> = {
         say`Tap a build under ${shown.engines.onTheBench} to go on with it. It opens where it was left.`,
       (shown) => say`Tap an engine under ${shown.engines.startOn} to begin a new build.`,
       (shown) => say`Builds that are finished or long ago are found under ${shown.archive.title}.`,
-      'Colours, unit of torque and reading distance are set at the head of the page.',
+      'Language, colours, unit of torque and reading distance are set at the head of the page.',
     ],
     troubles: [
       {
@@ -20,6 +20,27 @@ export const start: TopicsOf<'start'> = {
       {
         when: 'The engine is not in the list.',
         then: 'Put its spec file into the folder of specs. The README there says how one is written.',
+      },
+      {
+        when: 'The window is in another language.',
+        then: 'Choose it at the head of this page. It changes at once; what was typed stays as it was typed.',
+      },
+    ],
+  },
+  'guided-build': {
+    title: 'Guided first build',
+    whatFor:
+      'A demo engine put together from its first step, with a short note beside each. It goes into the record, marked as a demo.',
+    how: [
+      (shown) => say`Press ${shown.engines.sample.beginGuided}, here or on the first page of an empty bench.`,
+      'No engine is needed: do each step on the screen, with marks and readings that the panel allows.',
+      'Read the note under the drawing. It can be put away until the next step, or open this help at its topic.',
+      'Leave the guide in the note at any time; the build goes on without notes.',
+    ],
+    troubles: [
+      {
+        when: 'The notes are gone.',
+        then: 'They stand at the build that was guided last. Begin another one here; the earlier build stays in the record and can be made void.',
       },
     ],
   },
@@ -66,6 +87,34 @@ export const start: TopicsOf<'start'> = {
       {
         when: 'Something was confirmed by mistake.',
         then: 'Go to its step. There it can be taken back with a reason; the record keeps both.',
+      },
+    ],
+  },
+  'again-and-skip': {
+    title: 'Doing a step again, and skipping one',
+    whatFor:
+      'A step that is done is opened once more, with all that stands on it; a step is left out, with its reason.',
+    how: [
+      (shown) => say`Open ${shown.buildWindow.allSteps}, tap the step, and press ${shown.plan.doAgain}`,
+      'Read which steps are open again with it, and undo at the engine what the list says, in its order.',
+      (shown) =>
+        say`Tick ${shown.plan.isUndone} where it is asked, say why, and press ${shown.plan.againNow}.`,
+      (shown) => say`To leave a step out, press ${shown.plan.skip}, say why, and press ${shown.plan.skipIt}.`,
+      (shown) => say`${shown.plan.takeBackSkip} takes that back.`,
+    ],
+    troubles: [
+      {
+        when: 'A step cannot be skipped.',
+        then: 'Its engine spec does not let it be left out. It has to be done.',
+      },
+      {
+        when: 'Only a mark was read wrongly.',
+        then: 'Do the step of the marks again. What stands on them stays done, unless a mark reads otherwise.',
+      },
+      {
+        when: 'The build is finished.',
+        then: (shown) =>
+          say`Its work cannot be changed any more. Say what was done later under ${shown.steps.afterwards.amend}.`,
       },
     ],
   },

@@ -254,6 +254,11 @@ export const steps: TopicsOf<'steps'> = {
         when: 'The picture is not sharp.',
         then: 'Take another one before the part is covered. Both stay in the record.',
       },
+      {
+        when: 'A photo shows what it should not.',
+        then: (shown) =>
+          say`Tap it, press ${shown.photos.withdraw} and say why. It is then no longer shown, printed or exported; the reason stays on the sheet.`,
+      },
     ],
   },
   count: {

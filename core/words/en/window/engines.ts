@@ -24,6 +24,9 @@ export const engines = {
       'are in their last pass. One is finished: look at its sheet, its clamp map and its line in the archive. ' +
       'Each is kept in this bench’s record, marked as a demo, and can be made void like any other.',
     take: { 'half-way': 'Try it', finished: 'See a finished one' },
+    offerGuided: 'Or put a demo engine together from its first step, with a short note beside each.',
+    beginGuided: 'Begin a guided first build',
+    guided: 'Demo: guided first build',
     name: 'Demo: ferry, port engine',
     machinist: 'Mara Holt (demo)',
     mechanic: 'Jonas Reet (demo)',

@@ -24,7 +24,8 @@ export const bench: TopicsOf<'bench'> = {
   },
   'second-person': {
     title: 'Segunda persona',
-    whatFor: 'En el montaje de un aprendiz, ciertos pasos esperan hasta que los revisa un mecánico.',
+    whatFor:
+      'En el montaje de un aprendiz, ciertos pasos esperan hasta que los revisa un mecánico; los que la ficha del motor retiene esperan en todos los montajes.',
     how: [
       'Quien revisa va al motor y mira lo que se indica.',
       'Elige su propio nombre y escribe el PIN o presenta la tarjeta.',
@@ -38,6 +39,10 @@ export const bench: TopicsOf<'bench'> = {
       {
         when: 'El paso fue devuelto.',
         then: (shown) => say`Leer el motivo, pulsar ${shown.people.second.again} y corregirlo.`,
+      },
+      {
+        when: 'Un paso espera aunque aquí no hay ningún aprendiz.',
+        then: 'La ficha del motor retiene este paso en todos los montajes. Lo revisa un mecánico de la lista que no trabajó en él.',
       },
     ],
   },

@@ -11,7 +11,7 @@ export const start: TopicsOf<'start'> = {
         say`Tocar un montaje en ${shown.engines.onTheBench} para continuarlo. Se abre donde se dejó.`,
       (shown) => say`Tocar un motor en ${shown.engines.startOn} para empezar un montaje nuevo.`,
       (shown) => say`Los montajes terminados o antiguos están en ${shown.archive.title}.`,
-      'Los colores, la unidad de par y la distancia de lectura se eligen en la parte superior de la página.',
+      'El idioma, los colores, la unidad de par y la distancia de lectura se eligen en la parte superior de la página.',
     ],
     troubles: [
       {
@@ -21,6 +21,28 @@ export const start: TopicsOf<'start'> = {
       {
         when: 'El motor no está en la lista.',
         then: 'Poner su ficha en la carpeta de fichas. El README de esa carpeta dice cómo se escribe.',
+      },
+      {
+        when: 'La ventana está en otro idioma.',
+        then: 'Elegirlo en la parte superior de esta página. Cambia al momento; lo escrito queda como se escribió.',
+      },
+    ],
+  },
+  'guided-build': {
+    title: 'Primer montaje guiado',
+    whatFor:
+      'Un motor de demostración montado desde el primer paso, con una nota breve en cada uno. Queda en el registro, marcado como demo.',
+    how: [
+      (shown) =>
+        say`Pulsar ${shown.engines.sample.beginGuided}, aquí o en la primera página de un banco vacío.`,
+      'No hace falta ningún motor: hacer cada paso en la pantalla, con marcas y lecturas admitidas.',
+      'Leer la nota bajo el dibujo. Se puede apartar hasta el paso siguiente, o abre esta ayuda en su tema.',
+      'La guía se puede dejar en la nota en cualquier momento; el montaje sigue sin notas.',
+    ],
+    troubles: [
+      {
+        when: 'Ya no hay notas.',
+        then: 'Están en el último montaje guiado. Empezar otro aquí; el anterior queda en el registro y se puede anular.',
       },
     ],
   },
@@ -66,6 +88,34 @@ export const start: TopicsOf<'start'> = {
       {
         when: 'Se confirmó algo por error.',
         then: 'Ir a su paso. Allí se retira con un motivo; el registro conserva ambas cosas.',
+      },
+    ],
+  },
+  'again-and-skip': {
+    title: 'Repetir un paso u omitirlo',
+    whatFor: 'Un paso hecho se abre de nuevo, con todo lo que se apoya en él; otro se omite, con su motivo.',
+    how: [
+      (shown) => say`Abrir ${shown.buildWindow.allSteps}, tocar el paso y pulsar ${shown.plan.doAgain}`,
+      'Leer qué pasos se abren con él, y deshacer en el motor lo que dice la lista, en su orden.',
+      (shown) =>
+        say`Marcar ${shown.plan.isUndone} donde se pida, decir por qué y pulsar ${shown.plan.againNow}.`,
+      (shown) =>
+        say`Para omitir un paso, pulsar ${shown.plan.skip}, decir por qué y pulsar ${shown.plan.skipIt}.`,
+      (shown) => say`${shown.plan.takeBackSkip} lo retira.`,
+    ],
+    troubles: [
+      {
+        when: 'Un paso no se puede omitir.',
+        then: 'La ficha del motor no lo permite. Hay que hacerlo.',
+      },
+      {
+        when: 'Solo se leyó mal una marca.',
+        then: 'Repetir el paso de las marcas. Lo que se apoya en ellas sigue hecho, salvo que una marca sea otra.',
+      },
+      {
+        when: 'El montaje está terminado.',
+        then: (shown) =>
+          say`Su trabajo ya no se puede cambiar. Lo que se hizo después se indica en ${shown.steps.afterwards.amend}.`,
       },
     ],
   },

@@ -255,6 +255,11 @@ export const steps: TopicsOf<'steps'> = {
         when: 'La imagen no es nítida.',
         then: 'Hacer otra antes de tapar la pieza. Ambas quedan en el registro.',
       },
+      {
+        when: 'Una foto muestra lo que no debe.',
+        then: (shown) =>
+          say`Tocarla, pulsar ${shown.photos.withdraw} y decir por qué. Ya no se muestra, imprime ni exporta; el motivo queda en la hoja.`,
+      },
     ],
   },
   count: {

@@ -15,6 +15,10 @@ export const engines: Words['engines'] = {
       'en la última pasada. Otro está terminado: ver su hoja, su mapa de apriete y su línea en el archivo. ' +
       'Los dos quedan en el registro de este banco, marcados como demo, y se pueden anular como cualquier otro.',
     take: { 'half-way': 'Probarlo', finished: 'Ver uno terminado' },
+    offerGuided:
+      'O montar un motor de demostración desde el primer paso, con una nota breve junto a cada uno.',
+    beginGuided: 'Empezar un primer montaje guiado',
+    guided: 'Demo: primer montaje guiado',
     name: 'Demo: transbordador, motor de babor',
     machinist: 'Mara Holt (demo)',
     mechanic: 'Jonas Reet (demo)',
