@@ -11,17 +11,17 @@ import type { Client } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { sceneOf, withProtractor } from '../../core/layout/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
-import type { Words } from '../../core/words/index.ts'
+import type { Language, Words } from '../../core/words/index.ts'
 import { Handle } from '../bench/handle.svelte.ts'
 import { svgOf } from '../canvas/svg.ts'
 import type { Theme } from '../look/theme.svelte.ts'
 import { handleDirections, nextTurn } from '../steps/run/turn/next-turn.ts'
 import type { HelpPicture } from './pictures.ts'
 
-/** The demo engine that the help draws; null where it is not among the specs. */
-export async function readDemo(client: Client): Promise<EngineSpec | null> {
+/** The demo engine that the help draws, in the language of its texts; null where it is not among the specs. */
+export async function readDemo(client: Client, language: Language): Promise<EngineSpec | null> {
   const answer = await client.request('engines.read', { id: sampleFacts['half-way'].engine })
-  const read = answer.ok ? readSpec(answer.value.specText) : null
+  const read = answer.ok ? readSpec(answer.value.specText, language) : null
   return read?.ok ? read.spec : null
 }
 
