@@ -81,18 +81,16 @@ const windowAt = (moment: string) => async (shown: OnStage) => {
   if (step !== undefined && lookedBackAt.has(moment)) at.openBuild.goTo(step)
   return { all: { ...at, theme: theme(shown) } }
 }
-/** The same as the build that is guided. */
-const guidedAt =
-  (id: string, moment: string, step?: string, read: string | null = null) =>
-  async (shown: Presentation) => {
-    const { build } = momentOf(id, moment, step)
-    const guide = { build: build.begun.id, read }
-    const bench = await benchWith(shown, { builds: [build.branch()], preferences: { guide } })
-    await bench.enterBuild(guide.build)
-    if (bench.place.at !== 'build') throw new Error('the guided build does not open')
-    return { all: { bench, openBuild: bench.place.openBuild, theme: theme(shown) } }
-  }
 const lookedBackAt: ReadonlySet<string> = new Set(['photos taken', 'photo left out'])
+/** The same as the build that is guided. */
+const guidedAt = (moment: string) => async (shown: OnStage) => {
+  const { build } = momentOf(engine, moment)
+  const guide = { build: build.begun.id, read: null }
+  const bench = await benchWith(shown, { builds: [build.branch()], preferences: { guide } })
+  await bench.enterBuild(guide.build)
+  if (bench.place.at !== 'build') throw new Error('the guided build does not open')
+  return { all: { bench, openBuild: bench.place.openBuild, theme: theme(shown) } }
+}
 
 /** Small forms and lists on the bench: what it is, at which moment, and what is pressed to get there. */
 const pressed: readonly (readonly [string, string, ...string[]])[] = [
@@ -209,8 +207,8 @@ export const screenEntries: readonly Entry[] = [
   ...pressed.map(([name, moment, ...texts]) =>
     ofBuild(name, `The bench after “${texts.join('”, “')}”`, BuildWindow, windowAt(moment), texts),
   ),
-  ofBuild('Guided', 'A note of the help under the drawing', BuildWindow, guidedAt(engine, 'marks to note')),
-  ofBuild('Guided run', 'A note beside a procedure', BuildWindow, guidedAt(engine, 'run in mid pass')),
+  ofBuild('Guided', 'A note of the help under the drawing', BuildWindow, guidedAt('marks to note')),
+  ofBuild('Guided run', 'A note beside a procedure', BuildWindow, guidedAt('run in mid pass')),
   ofBuild('Labels', 'What to order, and labels for the tray', TrayPage, async (shown) => ({
     all: await at(shown, 'half of the shells fitted'),
   })),

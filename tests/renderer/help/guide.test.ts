@@ -17,7 +17,7 @@ const run = stepOf('run-procedure')
 const at = (step: typeof marks | null) => ({ step, awaitsSecond: false, closed: false })
 
 function guide() {
-  let kept: Preferences['guide'] = null
+  let kept: NonNullable<Preferences['guide']> | null = null
   return new Guide(
     () => kept,
     (next) => Promise.resolve((kept = next)),
