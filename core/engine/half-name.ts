@@ -13,3 +13,9 @@ export function halfName({ split }: Pick<Fit, 'split'>, half: 'upper' | 'lower')
 export function splitAt({ fits }: Pick<EngineSpec, 'fits'>, position: string): Fit['split'] {
   return fits.find(({ positions }) => positions.includes(position))?.split ?? 'upper-lower'
 }
+
+/** How the case itself is split, which is as its first saddle. */
+export function splitOfCase(spec: Pick<EngineSpec, 'fits' | 'case'>): Fit['split'] {
+  const first = spec.case.saddles[0]
+  return first === undefined ? 'upper-lower' : splitAt(spec, first.id)
+}

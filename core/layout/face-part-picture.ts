@@ -1,4 +1,4 @@
-import type { FacePart } from '../engine/index.ts'
+import type { FacePart, Fit } from '../engine/index.ts'
 import {
   arc,
   axis,
@@ -17,6 +17,8 @@ export interface FacePartShown {
   readonly depth: string | null
   /** Which way its lip points, or the oil flows; null where it has neither. */
   readonly way: 'inwards' | 'outwards' | null
+  /** How the case is split at the mains: the joint of a seal in two halves lies in the joint of the case. */
+  readonly split: Fit['split']
 }
 
 /** Lines and texts of one picture, before it is framed. */
@@ -51,19 +53,22 @@ export const facePartPictures: { readonly [Kind in FacePart['kind']]: Sketched }
   },
   'two-piece-seal': (shown) => {
     const section = sealSection(shown)
+    const turned = (line: PictureLine) => (shown.split === 'left-right' ? onItsSide(line, 44, 60) : line)
     return {
       lines: [
         metal(box(150, 90, 140, 26)),
         axis(146, 103, 296, 103),
         ...[section].flatMap(({ lines }) => lines.map((line) => movedBy(line, 74))),
         metal(box(faceAt + 74, 4, 120, 22)),
-        metal([...arc(44, 57, 40, 1.62, 4.66), ...arc(44, 57, 26, 4.66, 1.62)]),
-        metal([...arc(44, 63, 40, -1.52, 1.52), ...arc(44, 63, 26, 1.52, -1.52)]),
-        ...[11, 77].map((x): PictureLine => ({
-          role: 'gauge',
-          points: arc(x, 60, 4, 0, whole),
-          closed: true,
-        })),
+        ...[
+          metal([...arc(44, 57, 40, 1.62, 4.66), ...arc(44, 57, 26, 4.66, 1.62)]),
+          metal([...arc(44, 63, 40, -1.52, 1.52), ...arc(44, 63, 26, 1.52, -1.52)]),
+          ...[11, 77].map((x): PictureLine => ({
+            role: 'gauge',
+            points: arc(x, 60, 4, 0, whole),
+            closed: true,
+          })),
+        ].map(turned),
       ],
       texts: section.texts.map((text) => ({ ...text, x: text.x + 74 })),
     }
@@ -158,6 +163,17 @@ function oil(x: number, y: number): readonly PictureLine[] {
 
 function movedBy(line: PictureLine, by: number): PictureLine {
   return { ...line, points: line.points.map((value, at) => (at % 2 === 0 ? value + by : value)) }
+}
+
+/** A quarter of a turn round a point. */
+function onItsSide(line: PictureLine, x: number, y: number): PictureLine {
+  const { points } = line
+  return {
+    ...line,
+    points: points.map((value, at) =>
+      at % 2 === 0 ? x + y - (points[at + 1] ?? y) : y - x + (points[at - 1] ?? x),
+    ),
+  }
 }
 
 function mirrored(line: PictureLine, about: number): PictureLine {

@@ -14,7 +14,7 @@ import {
   type SmallPicture,
 } from './small-picture.ts'
 
-const nothingSaid: FacePartShown = { depth: null, way: null }
+const nothingSaid: FacePartShown = { depth: null, way: null, split: 'upper-lower' }
 
 /** The small picture of work at one place, as the person sees it who does it; the nose of the engine is at the left. */
 export function placedPicture(what: PlacedPicture, shown: FacePartShown = nothingSaid): SmallPicture {

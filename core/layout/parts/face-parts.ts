@@ -1,5 +1,5 @@
 import { inMillimetres } from '../../quantity/index.ts'
-import type { FacePart } from '../../engine/index.ts'
+import { splitOfCase, type FacePart } from '../../engine/index.ts'
 import type { Drawing } from '../drawing.ts'
 import { areaOf } from '../case/on-face.ts'
 import { cornersOnSheet, flat, moved, onSheet, placeOf } from '../on-sheet.ts'
@@ -24,6 +24,7 @@ function shapesOf(drawing: Drawing, part: FacePart): readonly Shape[] {
     case 'two-piece-seal': {
       const [outer, inner] = [inMillimetres(part.diameter) / 2, inMillimetres(part.shaft) / 2]
       const ring = [...aroundIt(at, outer, 1), ...aroundIt(at, inner, -1)]
+      const isUpright = splitOfCase(drawing.spec) === 'left-right'
       const joints = part.kind === 'seal' ? [] : [1, -1]
       return [
         line(part, 'ring', 'face-part-fill', flat(ring), true),
@@ -31,7 +32,9 @@ function shapesOf(drawing: Drawing, part: FacePart): readonly Shape[] {
         circle('spring', inner + (outer - inner) * 0.35, 'face-part-line'),
         circle('inner', inner),
         ...joints.map((side, index) => {
-          const points = [inner, outer].map((radius) => moved(drawing, at, side * radius, 0))
+          const points = [inner, outer].map((radius) =>
+            isUpright ? moved(drawing, at, 0, side * radius) : moved(drawing, at, side * radius, 0),
+          )
           return line(part, `joint/${index + 1}`, 'face-part-edge', flat(points), false)
         }),
       ]
