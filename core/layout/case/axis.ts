@@ -2,6 +2,7 @@ import { inMillimetres } from '../../quantity/index.ts'
 import { axisAt } from './axis-place.ts'
 import type { Drawing } from '../drawing.ts'
 import { flat, moved } from '../on-sheet.ts'
+import type { Point } from '../scene/box.ts'
 import type { LineShape, Shape } from '../scene/scene.ts'
 import { acrossAnEnd } from '../view.ts'
 
@@ -66,14 +67,20 @@ function crossOfAxis(drawing: Drawing): readonly Shape[] {
   const nearest = drawing.here.face.plane === 'nose' ? saddles[0] : saddles.at(-1)
   const reach = (Math.min(body.width, body.height) / 2) * 0.9 + 8 * px
   const origin = drawing.place(0, 0)
+  const edge = beyond * px
+  /** The crank may lie near an edge of the face: its lines end there. */
+  const onBody = ({ x, y }: Point): Point => ({
+    x: Math.min(Math.max(x, body.left - edge), body.left + body.width + edge),
+    y: Math.min(Math.max(y, body.top - edge), body.top + body.height + edge),
+  })
   const cross = ([1, 0] as const).map((way): LineShape => ({
     kind: 'line',
     id: `axis/${way + 1}`,
     layer: 'ground',
     role: 'axis',
     points: flat([
-      moved(drawing, origin, reach * way, reach * (1 - way)),
-      moved(drawing, origin, -reach * way, -reach * (1 - way)),
+      onBody(moved(drawing, origin, reach * way, reach * (1 - way))),
+      onBody(moved(drawing, origin, -reach * way, -reach * (1 - way))),
     ]),
     closed: false,
   }))
