@@ -170,7 +170,7 @@ function onItsSide(line: PictureLine, x: number, y: number): PictureLine {
   const { points } = line
   return {
     ...line,
-    points: points.map((value, at) =>
+    points: points.map((_, at) =>
       at % 2 === 0 ? x + y - (points[at + 1] ?? y) : y - x + (points[at - 1] ?? x),
     ),
   }
