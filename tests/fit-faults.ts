@@ -88,7 +88,8 @@ export function fitFaults(): readonly string[] {
   function lookAtPlaceholder(input: HTMLInputElement) {
     const style = getComputedStyle(input)
     const pen = document.createElement('canvas').getContext('2d')!
-    pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`
+    const { fontSize } = getComputedStyle(input, '::placeholder')
+    pen.font = `${style.fontWeight} ${fontSize} ${style.fontFamily}`
     const room = input.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight)
     const wanted = pen.measureText(input.placeholder).width
     if (wanted > room + slack)

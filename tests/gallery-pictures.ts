@@ -2,6 +2,7 @@
  * A picture of every entry of the gallery, light and dark: `npm run gallery-pictures -- FOLDER [WORD …]`, where each word must
  * be in an entry's name. With `--before FOLDER` they are compared with pictures that were taken earlier: what differs is
  * listed with the number of pixels, each with a picture of the difference in `FOLDER/differences`, and the script exits with 1.
+ * `--language de`, `--size 1024x768` and `--look light` say what is taken.
  */
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
@@ -11,11 +12,18 @@ import { addressesOnStage, showOnStage, withBrowser, withGallery } from './galle
 import { differenceOf } from './picture-difference.ts'
 
 const { values, positionals } = parseArgs({
-  options: { before: { type: 'string' } },
+  options: {
+    before: { type: 'string' },
+    language: { type: 'string', default: 'en' },
+    size: { type: 'string', default: '1366x768' },
+    look: { type: 'string', multiple: true, default: ['light', 'dark'] },
+  },
   allowPositionals: true,
 })
 const [folder, ...words] = positionals
 if (folder === undefined) throw new Error('where to? npm run gallery-pictures -- FOLDER [--before FOLDER]')
+
+const [width = 1366, height = 768] = values.size.split('x').map(Number)
 
 /** Every picture is taken at this moment, so that clocks in it show the same. */
 const moment = new Date('2026-03-02T10:00:00Z')
@@ -27,8 +35,9 @@ async function take(page: Page, into: string): Promise<readonly string[]> {
     for (const address of await addressesOnStage(page, gallery)) {
       const entry = new URLSearchParams(address.slice(1)).get('entry')!
       if (!words.every((word) => entry.includes(word.toLowerCase()))) continue
-      for (const look of ['light', 'dark']) {
-        await showOnStage(page, address.replace('look=light', `look=${look}`))
+      for (const look of values.look) {
+        const inLook = address.replace('look=light', `look=${look}`)
+        await showOnStage(page, inLook.replace('lang=en', `lang=${values.language}`))
         await page.evaluate(() => document.fonts.ready.then(() => undefined))
         await page.waitForTimeout(150) // the drawing is laid out when its size is known
         const file = `${entry.replaceAll('/', '-')}-${look}.png`
@@ -64,7 +73,7 @@ async function compare(page: Page, before: string, after: string, names: readonl
 
 await mkdir(folder, { recursive: true })
 await withBrowser(async (browser) => {
-  const page = await browser.newPage({ viewport: { width: 1366, height: 768 } })
+  const page = await browser.newPage({ viewport: { width, height } })
   const names = await take(page, folder)
   console.log(`${names.length} pictures in ${folder}`)
   if (values.before === undefined) return

@@ -36,7 +36,7 @@ export const measuring: Measuring = {
     `${planesInWords(facts.planes)} ${directionsInWords(facts.directions)}` +
     (facts.part === 'housing' ? ' Keine liegt in der Trennfuge des Deckels.' : ''),
   alongAxis: 'ab Steuerseite',
-  acrossAxis: 'von der Steuerseite gesehen',
+  acrossAxis: 'von der Steuerseite',
   bareNumbersIn: 'Zahlen ohne Einheit in',
   direction: ({ direction }) => `Richtung ${direction}`,
   plane: ({ plane }) => `Ebene ${plane}`,

@@ -80,7 +80,7 @@ export const run: Run = {
   asScaleShows: 'wie am Schlüssel angezeigt',
   unit: 'Einheit',
   asGaugeShows: 'wie am Messgerät angezeigt',
-  typeOrConfirm: 'eintippen oder bestätigen',
+  typeOrConfirm: 'oder bestätigen',
   doubt: {
     again: 'Nochmals messen',
     sure: ({ typed }) => `Stimmt: ${typed} notieren`,

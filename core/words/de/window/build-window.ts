@@ -3,13 +3,13 @@ import { fixed } from '../formats.ts'
 
 export const buildWindow: Words['buildWindow'] = {
   stepsOfBuild: 'Schritte dieses Aufbaus',
-  allBuilds: 'Alle Aufbauten',
+  allBuilds: 'Aufbauten',
   benchView: 'Fernansicht',
 
-  stepPlace: ({ place, steps, name }) => `Schritt ${place} von ${steps} · ${name}`,
-  passPlace: ({ pass, passes }) => `Durchgang ${pass} von ${passes}`,
+  stepPlace: ({ place, steps, name }) => `Schritt ${place}/${steps} · ${name}`,
+  passPlace: ({ pass, passes }) => `Durchgang ${pass}/${passes}`,
   allDone: 'Alle Schritte erledigt',
-  allSteps: 'Alle Schritte',
+  allSteps: 'Schritte',
   sheet: 'Montageblatt',
   stepStates: {
     done: 'erledigt',

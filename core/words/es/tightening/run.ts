@@ -79,8 +79,8 @@ export const run: Words['run'] = {
   },
   asScaleShows: 'como lo muestra la llave',
   unit: 'Unidad',
-  asGaugeShows: 'como lo muestra el instrumento',
-  typeOrConfirm: 'escribir, o confirmar',
+  asGaugeShows: 'como en el instrumento',
+  typeOrConfirm: 'o confirmar',
   doubt: {
     again: 'Medir de nuevo',
     sure: ({ typed }) => `Es correcto: anotar ${typed}`,

@@ -3,13 +3,13 @@ import { fixed, listed } from '../formats.ts'
 
 export const buildWindow: Words['buildWindow'] = {
   stepsOfBuild: 'Pasos de este montaje',
-  allBuilds: 'Todos los montajes',
+  allBuilds: 'Montajes',
   benchView: 'Vista de banco',
 
   stepPlace: ({ place, steps, name }) => `Paso ${place} de ${steps} · ${name}`,
-  passPlace: ({ pass, passes }) => `pasada ${pass} de ${passes}`,
+  passPlace: ({ pass, passes }) => `pasada ${pass}/${passes}`,
   allDone: 'Todos los pasos están hechos',
-  allSteps: 'Todos los pasos',
+  allSteps: 'Pasos',
   sheet: 'Hoja',
   stepStates: {
     done: 'hecho',
