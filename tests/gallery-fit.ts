@@ -27,7 +27,8 @@ await withBrowser((browser) =>
         faults += 1
         console.log(`${entry}: ${fault}`)
       }
-      if (language === 'pseudo')
+      // The texts of the help are a table of their own, which stays English.
+      if (language === 'pseudo' && !/help|glossary/.test(entry))
         for (const text of await page.evaluate(outsideBrackets))
           if (!ofSpecs.has(text) && !untold.has(text)) untold.set(text, entry)
     }
