@@ -24,7 +24,7 @@ describe('the language of the window', () => {
     await shown.show('de')
     expect(shown.language).toBe('de')
     expect(shown.words.engines.wrenches).toMatch(/^\[/)
-    expect(steps.check.reading({ least: '1', most: '2' } as never)).toMatch(/^\[/)
+    expect(steps.check.reading({ least: '1', most: '2' })).toMatch(/^\[/)
     expect(amounts.length(lengthOf(0.05, 'mm'), 'mm')).toMatch(/^0.050\smm$/)
     await shown.show(null)
     expect(shown.words.engines.program).toBe(before)

@@ -68,16 +68,16 @@ export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   }),
   'counterweight-twice': moor(
     (spec) => (
-      (nth(spec.crank!.counterweights!, 1).throw = 'P3'),
-      (nth(spec.crank!.counterweights!, 1).side = 'nose')
+      (nth(spec.crank!.counterweights, 1).throw = 'P3'),
+      (nth(spec.crank!.counterweights, 1).side = 'nose')
     ),
   ),
-  'wheel-over-bearing': moor((spec) => (nth(spec.crank!.wheels!, 0).at = '24 mm')),
+  'wheel-over-bearing': moor((spec) => (nth(spec.crank!.wheels, 0).at = '24 mm')),
   'crank-not-described': moor((spec) => delete spec.crank),
   'crank-not-on-face': moor((spec) => Object.assign(named(spec.steps, 'sump-on'), { shows: 'crank' })),
-  'seal-too-small': holm((spec) => Object.assign(nth(spec.case.faceParts!, 0), { shaft: '92 mm' })),
+  'seal-too-small': holm((spec) => Object.assign(nth(spec.case.faceParts, 0), { shaft: '92 mm' })),
   'gasket-not-listed': moor((spec) => delete named(spec.case.faces, 'sump').gasket!.part),
-  'gasket-used-again': moor((spec) => (named(spec.parts!, 'sump-gaskets').reuse = { uses: 2 })),
+  'gasket-used-again': moor((spec) => (named(spec.parts, 'sump-gaskets').reuse = { uses: 2 })),
   'gasket-laid-elsewhere': moor((spec) => (named(spec.case.faces, 'sump').gasket!.part = 'barrel-gaskets')),
   'least-above-most': skerry((spec) => (spec.rodSideClearance = { least: '0.3 mm', most: '0.1 mm' })),
   'limits-said-twice': skerry((spec) =>
