@@ -15,6 +15,8 @@ import Window from './Window.svelte'
 const target = document.getElementById('window')
 if (!target) throw new Error('the page has no place for the window')
 
+// First of all: the launch token is off the address before anything is waited for.
+const client = connect()
 const language = await ShownLanguage.first({ system: navigator.languages, channel: languageOfWindows() })
 const machine = { ports: portsOfThisMachine(), speech: speechOfThisMachine(), language }
-mount(Window, { target, props: { bench: new Bench(connect(), otherWindows(), machine) } })
+mount(Window, { target, props: { bench: new Bench(client, otherWindows(), machine) } })

@@ -4,7 +4,7 @@ import { textBox } from './scene/about-at.ts'
 import { axisShapes } from './case/axis.ts'
 import { beadShapes } from './parts/beads.ts'
 import { bearingShapes, drawnBearings } from './parts/bearings.ts'
-import type { Point } from './scene/box.ts'
+import { overlap, type Point } from './scene/box.ts'
 import { crankLaidIn } from './crank/crank-shapes.ts'
 import { drawingOf, type Drawing } from './drawing.ts'
 import { titleInset, titleShapes } from './labels/face-title.ts'
@@ -43,7 +43,9 @@ export function sceneOn(drawing: Drawing): Scene {
   const bores = boresOf(drawing)
   const bearings = drawnBearings(drawing)
   const acted = actedOn(drawing, bearings)
-  const { frame, px, title, here, endShapes: ends } = drawing
+  const { frame, px, title, here } = drawing
+  const callout = calloutShapes(drawing, acted)
+  const ends = clearOf(callout, drawing.endShapes)
   const names = [...namesInLanes(drawing), ...titleShapes(here.face, title, frame, px)]
   const texts = [...ends, ...names].flatMap((shape) => (shape.kind === 'text' ? [textBox(shape)] : []))
   const shapes = [
@@ -61,10 +63,21 @@ export function sceneOn(drawing: Drawing): Scene {
     ...names,
     ...fastenerShapes(drawing),
     ...footnoteShapes(drawing, bearings, endOfTitle(drawing)),
-    ...calloutShapes(drawing, acted),
+    ...callout,
   ]
   const drawn = new Set(shapes.map(({ about }) => about))
   return { frame, shapes, rows: rowsOf(drawing, bores).filter(({ about }) => drawn.has(about)) }
+}
+
+/** What stands at the ends of the axis. On a sheet too small for all of it the names of the halves give way to what is next. */
+function clearOf(callout: readonly Shape[], ends: readonly Shape[]): readonly Shape[] {
+  const plate = callout.find((shape) => shape.kind === 'line' && shape.id === 'callout')
+  if (plate?.kind !== 'line') return ends
+  const [left = 0, top = 0, right = 0, , , bottom = 0] = plate.points
+  const box = { left, top, width: right - left, height: bottom - top }
+  const isCovered = (shape: Shape): boolean =>
+    shape.kind === 'text' && shape.id.startsWith('half-name/') && overlap(textBox(shape), box)
+  return ends.some(isCovered) ? ends.filter(({ id }) => !id.startsWith('half-name/')) : ends
 }
 
 function endOfTitle({ frame, px, title }: Drawing): Point {

@@ -36,9 +36,10 @@ const printed = (text: string, amount: number, unit: string) => {
   return `${text} (${(amount * times).toFixed(6)} ${other})`
 }
 
+/** Larger than the amount by more than is rounded, whichever sign it has. */
 const misprint = (amount: number, unit: string) => {
   const [other, times] = others[unit]!
-  return `${((amount + 1) * 1.1 * times).toFixed(6)} ${other}`
+  return `${((amount + 1 + 0.1 * Math.abs(amount)) * times).toFixed(6)} ${other}`
 }
 
 /** A spec that is wrong in more than a hundred places is not read to its end. */
