@@ -1,4 +1,5 @@
 import { rmSync } from 'node:fs'
+import { availableParallelism } from 'node:os'
 import { join } from 'node:path'
 import { whyNoSandbox } from './chromium.ts'
 import { root, run, type Command } from './command.ts'
@@ -14,7 +15,7 @@ export const staticChecks: readonly Check[] = [
   {
     // Each layer once, against what the layer below it declares; what has not changed since is not checked again.
     name: 'type check of core, electron, tests and configuration',
-    words: ['node_modules/@typescript/native/lib/tsc.js', ...['-b', 'core', 'electron', 'tests', '.']],
+    words: ['node_modules/@typescript/native/lib/tsc.js', '-b', 'core', 'electron', 'tests', '.'],
   },
   {
     name: 'type check of renderer',
@@ -57,8 +58,16 @@ export async function check({ name, words }: Check): Promise<Part> {
 export async function unitTests(name: string, folder?: string): Promise<Part> {
   const start = Date.now()
   const reporters = ['--reporter=default', '--reporter=./tests/run/unit-reporter.ts']
+  // Of two cores Vitest would use one: some of its tests only wait for a program, and the other checks end long before it.
+  const workers = `--maxWorkers=${availableParallelism()}`
   const { output, ended } = await runReported(name, {
-    words: ['node_modules/vitest/vitest.mjs', 'run', ...reporters, ...(folder === undefined ? [] : [folder])],
+    words: [
+      'node_modules/vitest/vitest.mjs',
+      'run',
+      workers,
+      ...reporters,
+      ...(folder === undefined ? [] : [folder]),
+    ],
   })
   const isGood = ended.every(({ outcome }) => outcome !== 'failed')
   console.log(`${isGood ? 'ok    ' : 'FAILED'}  ${name}: ${ended.length}`)

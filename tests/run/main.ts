@@ -25,8 +25,8 @@ if (part === undefined) {
 }
 
 /**
- * Two cores: the unit tests keep one busy, what only reads the other; the build, and then what mostly waits for a program, fill
- * the gaps of both. The browser then has the machine for itself.
+ * The unit tests take a worker for each core; what only reads, the build, and then what mostly waits for a program go on beside
+ * them and fill the gaps. The browser then has the machine for itself.
  */
 async function everything(): Promise<readonly Part[]> {
   const chromium = chromiumToTest()
