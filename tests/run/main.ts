@@ -26,16 +26,14 @@ if (part === undefined) {
 
 /**
  * The unit tests take a worker for each core; what only reads, the build, and then what mostly waits for a program go on beside
- * them and fill the gaps. The browser then has the machine for itself.
+ * them and fill the gaps. The browser begins when those are through: the last files of the unit tests need one core alone.
  */
 async function everything(): Promise<readonly Part[]> {
   const chromium = chromiumToTest()
-  const [read, waited, units] = await Promise.all([
-    readersInTurn(),
-    buildThenWaiting(chromium),
-    unitTests('unit tests'),
-  ])
-  return [...read, ...waited, units, await endToEndTests(await chromium, working)]
+  const units = unitTests('unit tests')
+  const [read, waited] = await Promise.all([readersInTurn(), buildThenWaiting(chromium)])
+  const shown = await endToEndTests(await chromium, working)
+  return [...read, ...waited, await units, shown]
 }
 
 async function readersInTurn(): Promise<readonly Part[]> {
