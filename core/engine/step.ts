@@ -15,7 +15,7 @@ const common = {
   note: sentenceText.optional(),
   /** What can hurt while it is done, said before its work with the signal word of its kind. */
   dangers: z.array(z.enum(dangerKinds)).max(12).optional(),
-  /** Somebody else must have looked at it before the build continues: where an apprentice builds, or whoever builds. */
+  /** Somebody else must have looked at it before the build continues: where an apprentice builds, or in every build. */
   secondPerson: z.enum(['for-an-apprentice', 'always']).optional(),
   /** The build may go on without it, where a person says why. */
   mayBeSkipped: z.literal('with-a-reason').optional(),

@@ -16,7 +16,7 @@ export interface BuildNote extends Omit<Written, 'type' | 'version'> {
   readonly at: string
 }
 
-/** A photo that was withdrawn: it is told of, and not shown. */
+/** A photo that was withdrawn: named with its reason, and not shown. */
 export interface WithdrawnPhoto extends BuildPhoto {
   readonly reason: string
 }

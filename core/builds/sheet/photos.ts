@@ -32,7 +32,7 @@ export interface SheetPhotoSkipped extends Stamp {
   readonly reason: string
 }
 
-/** A photo that is told of and not shown. */
+/** A photo that is named, and not shown. */
 export interface SheetPhotoWithdrawn extends Stamp {
   readonly step: SheetStepPlace | null
   readonly sha256: string
