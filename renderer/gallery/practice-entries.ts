@@ -19,7 +19,6 @@ import {
   type MeasureQuestion,
 } from '../../core/practice/index.ts'
 import { en } from '../../core/words/index.ts'
-import type { Theme } from '../look/theme.svelte.ts'
 import { drillViews } from '../practice/drill-views.ts'
 import DrillResult from '../practice/DrillResult.svelte'
 import { DryRun } from '../practice/dry-run.ts'
@@ -45,7 +44,6 @@ const screen = entriesOf('Practice', 'screen')
 const panel = entriesOf('Parts of practice', 'panel')
 const page = entriesOf('Parts of practice, wide', 'page')
 const nothing = () => undefined
-const theme = ({ look }: OnStage): Theme => (look === 'dark' ? 'dark' : 'light')
 
 /** The one at the bench, in the list of people. */
 const person: PersonLine = {
@@ -78,7 +76,7 @@ const drilled =
   async (shown: OnStage) => ({
     // Without wrenches: the questions are then about those for practice, whose calibration is never over.
     all: {
-      ...{ bench: await benchWith(shown, { wrenches: [] }), theme: theme(shown) },
+      ...{ bench: await benchWith(shown, { wrenches: [] }) },
       ...{ open: { spec, drill, seed }, onleave: nothing, ondone: nothing, result: undefined },
     },
   })
@@ -130,17 +128,17 @@ function wrongPair(): readonly Press[] {
 }
 
 /** What the joint is like with the last fastener of a round's pass pulled at its beginning. */
-function mistakeIn(id: string, rounds: number, shown: OnStage) {
+function mistakeIn(id: string, rounds: number) {
   const { spec: of } = engineOf(id)
   const drill = orderDrill(of, seedOf(id, 'order', rounds))!
   const early = drill.key.at(-1)!
   const consequence = atOnce(orderConsequence(of, drill, drill.key[0]!, early))
   if (!consequence.ok || consequence.value === null) throw new Error('the model says nothing of that pass')
-  return { spec: of, consequence: consequence.value, early, theme: theme(shown) }
+  return { spec: of, consequence: consequence.value, early }
 }
 
 const tried = async (shown: OnStage) => ({
-  all: { bench: await benchWith(shown), spec, theme: theme(shown), onleave: nothing },
+  all: { bench: await benchWith(shown), spec, onleave: nothing },
 })
 
 function dryRun(): DryRun {
@@ -154,10 +152,10 @@ function dryRun(): DryRun {
 
 export const practiceEntries: readonly Entry[] = [
   screen('Practice', 'What is due today, the drills and errors by place', PracticePage, async (shown) => ({
-    all: { bench: await benchPractised(shown), theme: theme(shown) },
+    all: { bench: await benchPractised(shown) },
   })),
   screen('Practice, nothing kept', 'Somebody who is not in the list', PracticePage, async (shown) => ({
-    all: { bench: await benchWith(shown), theme: theme(shown) },
+    all: { bench: await benchWith(shown) },
   })),
 
   ofDrill('order', 'at its start', 'A pass on the drawing without its numbers'),
@@ -208,29 +206,29 @@ export const practiceEntries: readonly Entry[] = [
   ]),
   screen('Dry run', 'The real window under the word PRACTICE', DryRunScreens, async (shown) => ({
     all: {
-      ...{ bench: await benchWith(shown), run: dryRun(), theme: theme(shown), onend: nothing },
+      ...{ bench: await benchWith(shown), run: dryRun(), onend: nothing },
     },
   })),
   screen('Dry run, ended', 'How it went, by place of error', DryRunResult, async (shown) => ({
     all: {
       ...{ bench: await benchWith(shown), spec, tally: playOrder(spec, seeds.order, [1, 3]), seconds: 2460 },
-      ...{ isFinished: true, standing: null, theme: theme(shown), onagain: nothing, onleave: nothing },
+      ...{ isFinished: true, standing: null, onagain: nothing, onleave: nothing },
     },
   })),
 
   page('Errors by place', 'Where on the engine errors were made', ErrorsByPlace, async (shown) => {
     const faultless = [practised[3]!]
     return {
-      'of some rounds': { bench: await benchWith(shown), spec, progress, theme: theme(shown) },
+      'of some rounds': { bench: await benchWith(shown), spec, progress },
       'without an error': {
-        ...{ bench: await benchWith(shown), spec, theme: theme(shown) },
+        ...{ bench: await benchWith(shown), spec },
         progress: progressOf(faultless),
       },
     }
   }),
-  page('Mistake', 'What a joint would hold with one fastener too early', MistakePicture, (shown) => ({
-    'loads that differ': mistakeIn('skerry-3', 1, shown),
-    'loads that hardly change': mistakeIn('strath-6', 1, shown),
+  page('Mistake', 'What a joint would hold with one fastener too early', MistakePicture, () => ({
+    'loads that differ': mistakeIn('skerry-3', 1),
+    'loads that hardly change': mistakeIn('strath-6', 1),
   })),
   panel('Result', 'What a round came to', DrillResult, () => {
     const standing = progress.find(({ drill }) => drill === 'order')!

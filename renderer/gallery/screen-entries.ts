@@ -1,5 +1,4 @@
 import { problem } from '../../core/problem/index.ts'
-import type { Theme } from '../look/theme.svelte.ts'
 import ArchivePage from '../archive/ArchivePage.svelte'
 import ComparePage from '../archive/ComparePage.svelte'
 import RecordPage from '../record/RecordPage.svelte'
@@ -33,7 +32,6 @@ const builds = () => [
   momentOf('strath-6', 'run with a flag').build,
 ]
 const at = (shown: OnStage, moment: string) => benchAt(shown, momentOf(engine, moment).build)
-const theme = ({ look }: OnStage): Theme => (look === 'dark' ? 'dark' : 'light')
 /** The procedure that is next in a build, with its bench. */
 async function ofProcedure(shown: OnStage) {
   const { step } = momentOf(engine, 'turn by an angle')
@@ -79,7 +77,7 @@ const windowAt = (moment: string) => async (shown: OnStage) => {
   const at = await benchAt(shown, build)
   // What is done already is shown at its own step, not at the next one.
   if (step !== undefined && lookedBackAt.has(moment)) at.openBuild.goTo(step)
-  return { all: { ...at, theme: theme(shown) } }
+  return { all: at }
 }
 const lookedBackAt: ReadonlySet<string> = new Set(['photos taken', 'photo left out'])
 /** The same as the build that is guided. */
@@ -89,7 +87,7 @@ const guidedAt = (moment: string) => async (shown: OnStage) => {
   const bench = await benchWith(shown, { builds: [build.branch()], preferences: { guide } })
   await bench.enterBuild(guide.build)
   if (bench.place.at !== 'build') throw new Error('the guided build does not open')
-  return { all: { bench, openBuild: bench.place.openBuild, theme: theme(shown) } }
+  return { all: { bench, openBuild: bench.place.openBuild } }
 }
 
 /** Small forms and lists on the bench: what it is, at which moment, and what is pressed to get there. */
@@ -130,22 +128,22 @@ const helpAt = (topic: HelpTopicId) => async (shown: OnStage) => ({
   all: {
     bench: await benchWith(shown),
     help: await helpWords[shown.language.language](),
-    ...{ language: shown.language.language, topic, theme: theme(shown) },
+    ...{ language: shown.language.language, topic },
   },
 })
 
 export const screenEntries: readonly Entry[] = [
   screen('Start page, first start', 'The engines, before there is a build', Engines, async (shown) => ({
-    all: { bench: await benchWith(shown), theme: theme(shown) },
+    all: { bench: await benchWith(shown) },
   })),
   screen('Start page', 'Builds on the bench, and an engine with a fault', Engines, async (shown) => ({
-    all: { bench: await benchWith(shown, { builds: builds(), faulty: [faulty] }), theme: theme(shown) },
+    all: { bench: await benchWith(shown, { builds: builds(), faulty: [faulty] }) },
   })),
   screen(
     'Start of a build',
     'What is asked before the first step',
     Engines,
-    async (shown) => ({ all: { bench: await benchWith(shown), theme: theme(shown) } }),
+    async (shown) => ({ all: { bench: await benchWith(shown) } }),
     ['Skerry 3'],
   ),
   screen('Wrenches', 'The wrenches of the shop', Wrenches, async (shown) => ({

@@ -1,4 +1,3 @@
-import type { Theme } from '../look/theme.svelte.ts'
 import BuildWindow from '../build-window/BuildWindow.svelte'
 import { benchAt } from './at-bench.ts'
 import { engines } from './engines.ts'
@@ -9,11 +8,8 @@ import { momentsOf } from './moments.ts'
 export const windowEntries: readonly Entry[] = engines.flatMap((engine) => {
   const ofEngine = entriesOf(engine.spec.name, 'screen')
   return momentsOf(engine).map(({ step, name, build }) =>
-    ofEngine(`${step.kind} ${step.id} ${name}`, `${step.name}: ${name}`, BuildWindow, async (shown) => {
-      const theme: Theme = shown.look === 'dark' ? 'dark' : 'light'
-      return {
-        all: { ...(await benchAt(shown, build)), theme },
-      }
-    }),
+    ofEngine(`${step.kind} ${step.id} ${name}`, `${step.name}: ${name}`, BuildWindow, async (shown) => ({
+      all: await benchAt(shown, build),
+    })),
   )
 })

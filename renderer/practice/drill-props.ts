@@ -1,12 +1,10 @@
 import type { Snippet } from 'svelte'
 import type { Tally } from '../../core/practice/index.ts'
-import type { Theme } from '../look/theme.svelte.ts'
 import type { OpenDrill } from './practice-desk.svelte.ts'
 
 /** What each drill is given. */
 export interface DrillProps {
   readonly open: OpenDrill
-  readonly theme: Theme
   readonly onleave: () => void
   /** Called once, when the last question is answered. */
   readonly ondone: (tally: Tally) => void
