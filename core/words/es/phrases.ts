@@ -54,6 +54,6 @@ export const phrases: Words['phrases'] = {
     onScale +
     (atFastener === null && clamping === null ? '' : ' en la escala') +
     (atFastener === null ? '' : `, ${atFastener} en la fijación`) +
-    (clamping === null ? '' : `, ${clamping} sin el par de roscado`),
+    (clamping === null ? '' : `, ${clamping} sin el par de frenado`),
   angleInAll: ({ angle }) => `${angle} en total`,
 }

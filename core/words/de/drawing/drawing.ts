@@ -8,7 +8,7 @@ function seenFrom(from: SeenFace['from']): string {
   if (!('upsideDown' in from)) return `${sides[from.of]} gesehen`
   const end =
     from.of === 'side'
-      ? `von: ${from.side}`
+      ? `gesehen von: ${from.side}`
       : `von der ${from.of === 'nose' ? 'Steuerseite' : 'Abtriebsseite'} gesehen`
   return `${end}${from.upsideDown ? ', kopfstehend' : ''}`
 }

@@ -15,7 +15,7 @@ export const bench: TopicsOf<'bench'> = {
     troubles: [
       {
         when: 'Die Liste lässt sich nicht ändern.',
-        then: 'Als Ändernde muss eine Mechanikerin oder ein Mechaniker mit PIN gewählt sein.',
+        then: 'Wer sie ändert, muss als Mechaniker mit PIN in der Liste stehen und gewählt sein.',
       },
       {
         when: 'Ein Ausweis gilt als Messwert.',
@@ -26,11 +26,11 @@ export const bench: TopicsOf<'bench'> = {
   'second-person': {
     title: 'Zweite Person',
     whatFor:
-      'Im Aufbau eines Lehrlings warten bestimmte Schritte, bis eine Fachkraft sie angesehen hat; was das Motordatenblatt so verlangt, wartet in jedem Aufbau.',
+      'Im Aufbau durch Auszubildende warten bestimmte Schritte, bis ein Mechaniker der Liste sie geprüft hat; was das Motordatenblatt so verlangt, wartet in jedem Aufbau.',
     how: [
-      'Die Fachkraft geht zum Motor und sieht an, was angezeigt ist.',
-      'Sie wählt den eigenen Namen und gibt die PIN ein oder hält den Ausweis vor.',
-      'Dann bestätigt sie oder gibt den Schritt mit Begründung zurück.',
+      'Wer prüft, geht zum Motor und sieht an, was angezeigt ist.',
+      'Dann den eigenen Namen wählen und die PIN eingeben oder den Ausweis vorhalten.',
+      'Bestätigen oder den Schritt mit Begründung zurückgeben.',
     ],
     troubles: [
       {
@@ -42,8 +42,8 @@ export const bench: TopicsOf<'bench'> = {
         then: (shown) => say`Die Begründung lesen, ${shown.people.second.again} drücken und es richten.`,
       },
       {
-        when: 'Ein Schritt wartet, obwohl kein Lehrling hier arbeitet.',
-        then: 'Das Motordatenblatt verlangt es in jedem Aufbau. Eine Fachkraft der Liste, die nicht an dem Schritt gearbeitet hat, sieht ihn an.',
+        when: 'Ein Schritt wartet, obwohl hier niemand in Ausbildung arbeitet.',
+        then: 'Das Motordatenblatt verlangt es in jedem Aufbau. Ein Mechaniker der Liste, der nicht daran gearbeitet hat, prüft ihn.',
       },
     ],
   },
@@ -52,19 +52,19 @@ export const bench: TopicsOf<'bench'> = {
     whatFor: 'Die Drehmomentschlüssel der Werkstatt. Für jedes Anziehen wird ein geeigneter gewählt.',
     how: [
       (shown) => say`${shown.wrenches.add} drücken.`,
-      'Name und Nummer eingeben, dazu ersten und letzten Strich der Skale.',
-      'Den Tag der Kalibrierung eingeben, Typ und Klasse wie darauf vermerkt.',
-      'Für Adapter, die die Schraube vom Antrieb wegrücken, Länge des Schlüssels und Versatz eingeben.',
+      'Name und Nummer eingeben, dazu kleinsten und größten Skalenwert.',
+      'Den Tag der Kalibrierung eingeben, dazu Typ und Klasse, wie sie darauf stehen.',
+      'Für Adapter, die die Schraube vom Abtrieb wegrücken, Länge des Schlüssels und Stichmaß eingeben.',
       (shown) => say`${shown.wrenches.form.keep} drücken.`,
     ],
     troubles: [
       {
         when: 'Kein Schlüssel passt.',
         then: (shown) =>
-          say`${shown.run.wrench.offer} im Schritt sagt, warum keiner geht: Bereich, Striche, Klasse oder Adapter.`,
+          say`${shown.run.wrench.offer} im Schritt sagt, warum keiner geht: Bereich, Teilung, Klasse oder Adapter.`,
       },
       {
-        when: 'Der Schlüssel wird anders eingestellt, als die Schraube bekommt.',
+        when: 'Die Einstellung ist ein anderer Wert als das Drehmoment der Schraube.',
         then: 'Mit Adapter ist das richtig: Angezeigt wird, was einzustellen ist. Den Adapter im angegebenen Winkel halten.',
       },
     ],
@@ -75,8 +75,8 @@ export const bench: TopicsOf<'bench'> = {
     how: [
       'Ein Messgerät, das wie eine Tastatur tippt, braucht keine Einstellung: seine Taste drücken, wenn ein Wert verlangt ist.',
       (shown) =>
-        say`Für eines an serieller Leitung ${shown.instruments.add} drücken und seine Einstellungen aus seinem Handbuch übernehmen.`,
-      (shown) => say`${shown.instruments.connect} drücken und die Leitung wählen.`,
+        say`Für eines mit serieller Schnittstelle ${shown.instruments.add} drücken und seine Einstellungen aus seinem Handbuch übernehmen.`,
+      (shown) => say`${shown.instruments.connect} drücken und die Schnittstelle wählen.`,
       'Einen Wert senden und mit der Anzeige vergleichen.',
       'Die Stimme einschalten und ihr Tempo wählen.',
     ],
@@ -108,7 +108,7 @@ export const bench: TopicsOf<'bench'> = {
       },
       {
         when: 'Eine Taste tut nichts.',
-        then: 'Während ein Text getippt wird, gehören Tasten zum Text. Zuerst Escape drücken.',
+        then: 'Während ein Text getippt wird, gehören Tasten zum Text. Zuerst Esc drücken.',
       },
     ],
   },

@@ -28,7 +28,7 @@ export const meanings: Readonly<Record<TermId, string>> = {
   'service-limit': 'Der Wert des Handbuchs, bis zu dem ein gebrauchtes Teil weiter verwendet werden darf.',
   'end-float': 'Wie weit sich die Kurbelwelle entlang ihrer Achse bewegen lässt.',
   'thrust-washer': 'Ein halber Ring mit Lauffläche, der die Kurbelwelle in Achsrichtung hält.',
-  'side-clearance': 'Der Spalt zwischen dem Pleuelfuß und der Kurbelwange.',
+  'side-clearance': 'Der Spalt zwischen dem Pleuelfuß und der Wange der Kurbelwelle.',
   'run-out':
     'Um wie viel sich die Messuhr bewegt, während eine Welle an ihren Enden gelagert einmal gedreht wird.',
   'turning-torque':
@@ -46,11 +46,11 @@ export const meanings: Readonly<Record<TermId, string>> = {
   dowel: 'Ein Stift oder eine Hülse, die zwei Teile genau zueinander hält.',
   'oil-way': 'Ein gebohrter oder gegossener Kanal, der einem Lager Öl bringt.',
   'oil-seal':
-    'Ein Ring mit Lippe und Feder, der an einer drehenden Welle das Öl hält; die Lippe zeigt zum Öl.',
+    'Ein Ring mit Lippe und Feder, der an einer drehenden Welle das Öl zurückhält; die Lippe zeigt zum Öl.',
   gasket: 'Eine dünne Lage zwischen zwei Flächen, die sie abdichtet.',
   'timing-mark':
-    'Eine Marke an einem Rad, die auf eine andere treffen muss, damit die Wellen richtig zueinander stehen.',
-  piston: 'Das Teil, das sich im Zylinder bewegt; seine Marke sagt, in welcher Richtung es hineingehört.',
+    'Eine Markierung an einem Rad, die auf eine andere treffen muss, damit die Wellen richtig zueinander stehen.',
+  piston: 'Das Teil, das sich im Zylinder bewegt; seine Markierung sagt, in welcher Richtung es hineingehört.',
   'piston-pin': 'Der Bolzen, der Kolben und Pleuel verbindet.',
   circlip: 'Ein Federring in einer Nut, der den Kolbenbolzen an seinem Platz hält.',
   'piston-ring':
@@ -59,7 +59,7 @@ export const meanings: Readonly<Record<TermId, string>> = {
   'groove-clearance': 'Der Spalt zwischen einem Ring und der Flanke seiner Nut.',
   'deck-height': 'Wie weit der Kolbenboden im oberen Totpunkt unter oder über der Blockfläche steht.',
   sealant: 'Eine Paste, die zwischen zwei Flächen aushärtet und sie abdichtet.',
-  bead: 'Der Strang Dichtmittel entlang seiner Bahn auf einer Fläche.',
+  bead: 'Der Strang Dichtmittel entlang seines Verlaufs auf einer Fläche.',
   'open-time':
     'Wie lange Dichtmittel offen liegen darf, bis die Verbindung geschlossen und angezogen sein muss.',
   bolt: 'Ein Verbindungselement mit Kopf, das in ein Gewinde oder eine Mutter gedreht wird.',
@@ -67,7 +67,7 @@ export const meanings: Readonly<Record<TermId, string>> = {
   nut: 'Ein Verbindungselement mit Innengewinde.',
   'through-bolt':
     'Eine Schraube, die durch beide Gehäusehälften geht und auf der anderen Seite von Mutter oder Gewinde gehalten wird.',
-  torque: 'Wie stark ein Verbindungselement gedreht wird: Kraft mal Hebel, in Newtonmeter oder Pound-Foot.',
+  torque: 'Wie stark ein Verbindungselement gedreht wird: Kraft mal Hebel, in Newtonmeter oder Foot-Pound.',
   'tightening-order': 'Was nach was angezogen wird, damit sich die Verbindung gleichmäßig schließt.',
   procedure: 'Alle Durchgänge einer Verbindung mit Reihenfolge und Werten.',
   pass: 'Eine Runde über alle Schrauben einer Verbindung mit einem Wert.',
@@ -78,13 +78,13 @@ export const meanings: Readonly<Record<TermId, string>> = {
   preload: 'Die Kraft, mit der eine angezogene Schraube die Verbindung zusammenzieht.',
   'proof-load': 'Die Last, die eine Schraube ihrer Festigkeitsklasse aushält, ohne länger zu bleiben.',
   yield: 'Die Last, ab der eine Schraube bleibend länger wird.',
-  'prevailing-torque': 'Was eine selbstsichernde Mutter beim Aufdrehen braucht, bevor sie anliegt.',
+  'prevailing-torque': 'Was eine selbstsichernde Mutter beim Eindrehen braucht, bevor sie anliegt.',
   'cross-talk':
     'Das Anziehen einer Schraube entlastet ihre Nachbarn; daher Reihenfolgen und mehrere Durchgänge.',
   'thread-lock': 'Eine Flüssigkeit, die im Gewinde aushärtet und es gegen Lösen sichert.',
   'torque-wrench': 'Ein Schlüssel, der beim eingestellten Drehmoment auslöst oder den Wert anzeigt.',
   adapter:
-    'Ein Einsatz, der die Schraube vom Antrieb des Schlüssels wegrückt; der Schlüssel wird dann anders eingestellt.',
+    'Ein Einsatz, der die Schraube vom Abtrieb des Schlüssels wegrückt; der Schlüssel wird dann anders eingestellt.',
   calibration: 'Der Vergleich eines Werkzeugs mit einem bekannten Normal, mit notiertem Datum.',
   'feeler-gauge': 'Ein Satz dünner Blätter bekannter Dicke zum Messen von Spalten.',
   'dial-gauge': 'Eine Uhr mit Taststift, die kleine Bewegungen anzeigt.',

@@ -27,7 +27,7 @@ export const papers: TopicsOf<'papers'> = {
   sheet: {
     title: 'Das Montageblatt',
     whatFor:
-      'Alles, was in einem Aufbau getan wurde, auf Papier: zuerst die Ergebnisse, dann jedes Anziehen mit Zeit und Name.',
+      'Alles, was in einem Aufbau getan wurde, auf Papier: zuerst die Ergebnisse, dann jeder Anzug mit Zeit und Name.',
     how: [
       (shown) => say`${shown.buildWindow.sheet} jederzeit drücken; was nicht getan ist, fehlt dort.`,
       (shown) =>
@@ -59,17 +59,17 @@ export const papers: TopicsOf<'papers'> = {
       {
         when: 'Eine Schale ist aufgeführt, die im Regal liegt.',
         then: (shown) =>
-          say`Den Bestand zählen: ${shown.shells.countTray} in dem Schritt, der Schalen wählt.`,
+          say`Den Vorrat zählen: ${shown.shells.countTray} in dem Schritt, der Schalen wählt.`,
       },
     ],
   },
   'bench-card': {
     title: (shown) => shown.run.benchCard,
     whatFor:
-      'Ein Verfahren oder die Stöße der Ringe auf einem Blatt Papier, für eine Werkbank ohne Bildschirm.',
+      'Ein Anziehvorgang oder die Stöße der Ringe auf einem Blatt Papier, für eine Werkbank ohne Bildschirm.',
     how: [
       (shown) =>
-        say`Im Schritt des Verfahrens ${shown.run.benchCard} drücken, oder ${shown.rings.card.open}.`,
+        say`Im Schritt des Anziehvorgangs ${shown.run.benchCard} drücken, oder ${shown.rings.card.open}.`,
       'Drucken; Seriennummer, Name, Datum und Schlüssel darauf schreiben.',
       'Jede Schraube abhaken, sobald sie angezogen ist, Durchgang für Durchgang.',
       'Danach im Aufbau eingeben: Die Karte ist keine Aufzeichnung.',
@@ -85,7 +85,7 @@ export const papers: TopicsOf<'papers'> = {
     title: (shown) => shown.run.clampMap,
     whatFor: 'Wie Schrauben einander beim Anziehen Last abnehmen, in zwei Reihenfolgen nebeneinander.',
     how: [
-      (shown) => say`Im Schritt eines Verfahrens ${shown.run.clampMap} drücken.`,
+      (shown) => say`Im Schritt eines Anziehvorgangs ${shown.run.clampMap} drücken.`,
       'Die zwei Reihenfolgen wählen, und was zwischen den Flächen liegt.',
       'Den Schieber bewegen und sehen, wo die Verbindung aufklafft.',
       'Die Lasten in Zahlen stehen in der Tabelle.',

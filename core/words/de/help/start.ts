@@ -20,7 +20,7 @@ export const start: TopicsOf<'start'> = {
       },
       {
         when: 'Der Motor fehlt in der Liste.',
-        then: 'Sein Datenblatt in den Ordner der Spezifikationen legen. Die README dort sagt, wie eines geschrieben wird.',
+        then: 'Sein Datenblatt in den Ordner der Motordatenblätter legen. Die README dort sagt, wie eines geschrieben wird.',
       },
       {
         when: 'Das Fenster ist in einer anderen Sprache.',
@@ -62,11 +62,11 @@ export const start: TopicsOf<'start'> = {
     troubles: [
       {
         when: (shown) => say`Es gibt eine Zeile ${shown.engines.doubtful}`,
-        then: 'Gebaut werden kann, aber etwas am Datenblatt sieht falsch aus. Diese Stelle zuerst mit dem Handbuch vergleichen.',
+        then: 'Ein Aufbau ist möglich, aber etwas am Datenblatt sieht falsch aus. Diese Stelle zuerst mit dem Handbuch vergleichen.',
       },
       {
         when: 'Es ist ein Demo-Motor.',
-        then: 'Seine Zahlen sind erfunden. Niemals einen echten Motor danach bauen.',
+        then: 'Seine Zahlen sind erfunden. Nie einen echten Motor danach aufbauen.',
       },
     ],
   },
@@ -152,7 +152,7 @@ export const start: TopicsOf<'start'> = {
       'Das Programm öffnen. Es geht zu dem Aufbau, der offen lag.',
       'Die große Taste lesen: Sie nennt das Nächste.',
       'Die zuletzt bestätigte Schraube ansehen, auch am Motor.',
-      'Ist nicht sicher, ob sie angezogen wurde, das letzte Anziehen mit dieser Begründung zurücknehmen und wiederholen.',
+      'Ist nicht sicher, ob sie angezogen wurde, den letzten Anzug mit dieser Begründung zurücknehmen und wiederholen.',
     ],
     troubles: [
       {

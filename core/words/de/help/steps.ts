@@ -84,8 +84,8 @@ export const steps: TopicsOf<'steps'> = {
     ],
     troubles: [
       {
-        when: 'Das Ölloch liegt nicht über dem Ölkanal.',
-        then: 'Es ist die falsche Hälfte, oder sie liegt verkehrt. Ein verdecktes Loch lässt das Lager trocken laufen.',
+        when: 'Die Ölbohrung liegt nicht über dem Ölkanal.',
+        then: 'Es ist die falsche Hälfte, oder sie liegt verkehrt. Eine verdeckte Bohrung lässt das Lager trockenlaufen.',
       },
       {
         when: 'Eine Schale kam in die falsche Hälfte.',
@@ -117,7 +117,7 @@ export const steps: TopicsOf<'steps'> = {
   placed: {
     title: 'Arbeit Stelle für Stelle',
     whatFor:
-      'Ölen, reinigen, Teile richtig herum setzen, Marken einstellen, Teile einsetzen: eine Stelle nach der anderen.',
+      'Ölen, reinigen, Teile richtig herum setzen, Markierungen einstellen, Teile einsetzen: eine Stelle nach der anderen.',
     how: [
       'Zeichnung und Bild zeigen die nächste Stelle.',
       'Die Arbeit dort tun, und nur dort.',
@@ -137,18 +137,18 @@ export const steps: TopicsOf<'steps'> = {
   },
   bead: {
     title: 'Eine Dichtraupe legen',
-    whatFor: 'Dichtmittel entlang seiner Bahn auf der Trennfläche, und die Uhr seiner Offenzeit.',
+    whatFor: 'Dichtmittel entlang seines Verlaufs auf der Trennfläche, und die Uhr seiner Offenzeit.',
     how: [
       'Zuerst alles zum Schließen der Verbindung griffbereit legen.',
       'Beide Flächen reinigen und trocknen lassen.',
-      'Die Raupe entlang der gezeichneten Bahn legen, nicht breiter als verlangt, um die Löcher wie gezeichnet.',
+      'Die Raupe entlang des gezeichneten Verlaufs legen, nicht breiter als verlangt, um die Löcher wie gezeichnet.',
       (shown) => say`${shown.steps.bead.laid} drücken, sobald sie liegt.`,
       'Schließen und anziehen, bevor die Uhr abgelaufen ist.',
     ],
     troubles: [
       {
         when: 'Dichtmittel kam in einen Ölkanal.',
-        then: 'Alles abwischen und neu beginnen. Es lässt ein Lager trocken laufen.',
+        then: 'Alles abwischen und neu beginnen. Es lässt ein Lager trockenlaufen.',
       },
       {
         when: 'Die Offenzeit ist vorbei.',

@@ -5,7 +5,7 @@ export const tightening: TopicsOf<'tightening'> = {
   run: {
     title: 'Anziehen',
     whatFor:
-      'Ein Anzugsverfahren führt durch seine Durchgänge, Schraube für Schraube, in der Reihenfolge des Handbuchs.',
+      'Ein Anziehvorgang führt durch seine Durchgänge, Schraube für Schraube, in der Reihenfolge des Handbuchs.',
     how: [
       'Den Schlüssel auf den Wert stellen, der für diesen Schlüssel angezeigt wird.',
       'Die blaue Schraube der Zeichnung an ihrer Nummer suchen und den Schlüssel aufsetzen.',
@@ -18,7 +18,7 @@ export const tightening: TopicsOf<'tightening'> = {
     troubles: [
       {
         when: 'Die Taste wurde gedrückt und nichts angezogen.',
-        then: 'Die Rücktaste drücken oder das letzte Anziehen antippen und mit Begründung zurücknehmen. Dann anziehen.',
+        then: 'Die Rücktaste drücken oder den letzten Anzug antippen und mit Begründung zurücknehmen. Dann anziehen.',
       },
       {
         when: 'Die nächste Schraube ist nicht erreichbar.',
@@ -37,8 +37,8 @@ export const tightening: TopicsOf<'tightening'> = {
       'Den Kopf markieren oder eine Winkelscheibe aufsetzen. Die Zeichnung zeigt, wo der Griff beginnt und wo er ankommt.',
       'Den Griff auf der Zeichnung dorthin bewegen, wo der eigene steht: ziehen oder ← und → drücken.',
       (shown) =>
-        say`Unter ${shown.run.angle.room} angeben, wie weit er schwenken kann; die Schwenke werden dann gezählt.`,
-      'In einem Zug drehen, wo Platz ist, ohne zurückzulassen.',
+        say`Unter ${shown.run.angle.room} angeben, wie weit er schwenken kann; die Hübe werden dann gezählt.`,
+      'In einem Zug drehen, wo Platz ist, ohne nachzugeben.',
       'Den erreichten Winkel eingeben oder die große Taste drücken.',
     ],
     troubles: [
@@ -96,7 +96,7 @@ export const tightening: TopicsOf<'tightening'> = {
       },
       {
         when: 'Jetzt ist keine Zeit dafür.',
-        then: 'Die Antwort kann später kommen. Das Verfahren bleibt bis dahin offen.',
+        then: 'Die Antwort kann später kommen. Der Anziehvorgang bleibt bis dahin offen.',
       },
     ],
   },
@@ -105,7 +105,7 @@ export const tightening: TopicsOf<'tightening'> = {
     whatFor:
       'Ausnahmsweise eine andere Reihenfolge als die des Herstellers, mit Begründung. Die des Herstellers geht vor.',
     how: [
-      (shown) => say`Bevor das Verfahren beginnt, ${shown.order.own.title} öffnen.`,
+      (shown) => say`Bevor der Anziehvorgang beginnt, ${shown.order.own.title} öffnen.`,
       'Die Schrauben nacheinander antippen oder ihre Nummern eingeben.',
       (shown) => say`${shown.order.own.compare} zeigt, was die Reihenfolge mit der Klemmkraft macht.`,
       (shown) => say`${shown.run.confirm.useOrder} drücken und begründen.`,
@@ -117,7 +117,7 @@ export const tightening: TopicsOf<'tightening'> = {
       },
       {
         when: 'Die Reihenfolge soll mittendrin geändert werden.',
-        then: 'Sie gilt bis zum Ende. Das Verfahren neu beginnen, oder einzelne Schrauben mit Begründung vorziehen.',
+        then: 'Sie gilt bis zum Ende. Den Anziehvorgang neu beginnen, oder einzelne Schrauben mit Begründung vorziehen.',
       },
     ],
   },

@@ -155,9 +155,9 @@ export const practice: Practice = {
   values: {
     wrenches: {
       small: 'Kleiner Schlüssel, 5 bis 25 N·m',
-      inch: 'Zoll-Schlüssel, 30 bis 250 lbf·in',
+      inch: 'Kleiner Schlüssel, 30 bis 250 lbf·in',
       middle: 'Mittlerer Schlüssel, 20 bis 110 N·m',
-      foot: 'Fuß-Schlüssel, 20 bis 150 lbf·ft',
+      foot: 'Mittlerer Schlüssel, 20 bis 150 lbf·ft',
       large: 'Großer Schlüssel, 60 bis 330 N·m',
       adapter: 'Aufsteckschlüssel 60 mm',
     },

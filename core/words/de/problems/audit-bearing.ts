@@ -8,7 +8,7 @@ const families = {
   'split-horizontal': 'das Gehäuse ist waagerecht geteilt, in obere und untere Hälfte',
   'split-vertical': 'das Gehäuse ist senkrecht geteilt',
   caps: 'das Gehäuse hat Lagerdeckel unter den Lagersitzen',
-  bedplate: 'das Gehäuse sitzt auf einer Grundplatte',
+  bedplate: 'das Gehäuse hat eine Grundplatte mit den unteren Lagersitzen',
   tunnel: 'die Kurbelwelle sitzt in einem Tunnelgehäuse',
 }
 

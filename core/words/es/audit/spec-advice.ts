@@ -51,7 +51,7 @@ export const specAdvice: typeof english = {
 
   // Wrenches
   'step-above-zero': () => 'dar una división mayor que cero',
-  'angle-to-handle': () => 'dar el ángulo con la línea del mango, de 0 ° a 180 °',
+  'angle-to-handle': () => 'dar el ángulo con la línea del mango, de 0° a 180°',
 
   // Names
   'id-characters': () => 'usar hasta 40 letras, cifras, guiones y puntos',
@@ -76,12 +76,12 @@ export const specAdvice: typeof english = {
   'limits-empty': () => 'escribir «least», «most» o los dos',
   'pistons-none': () => 'nombrar al menos un pistón que lleve estos segmentos',
   'rings-none': () => 'nombrar al menos un segmento',
-  'angle-on-the-clock': () => 'dar un ángulo de 0 ° hasta 360 °, en sentido horario desde el lado delantero',
-  'angle-within-circle': () => 'dar un ángulo de 0 ° hasta 360 °, sin llegar a 360 °',
+  'angle-on-the-clock': () => 'dar un ángulo de 0° hasta 360°, en sentido horario desde el lado delantero',
+  'angle-within-circle': () => 'dar un ángulo de 0° hasta 360°, sin llegar a 360°',
   'throws-none': () => 'un cigüeñal necesita al menos un codo',
   'throw-without-rods': () => 'nombrar las bielas que van en la muñequilla',
-  'angle-up-to-90': () => 'dar un ángulo de 0 ° a 90 °',
-  'angle-up-to-180': () => 'dar un ángulo mayor que 0 °, de 180 ° como máximo',
+  'angle-up-to-90': () => 'dar un ángulo de 0° a 90°',
+  'angle-up-to-180': () => 'dar un ángulo mayor que 0°, de 180° como máximo',
   'places-none': () => 'nombrar al menos un punto en el que se hace algo',
   'measures-none': () => 'nombrar al menos una cosa que se mide',
   'part-limit': () =>

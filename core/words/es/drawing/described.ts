@@ -117,7 +117,7 @@ export const described: Words['described'] = {
   gap: ({ reading, limits }) => `abertura ${reading}, ${limits}`,
   checkNote: ({ name, said }) => `${name}: ${said.length === 0 ? 'no está bien' : said.join(', ')}`,
   byHand: 'a mano',
-  runDown: 'roscar',
+  runDown: 'enroscar',
   loosen: 'aflojar',
   measure: 'medir',
   tighten: 'apretar',

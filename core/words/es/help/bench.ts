@@ -14,7 +14,7 @@ export const bench: TopicsOf<'bench'> = {
     troubles: [
       {
         when: 'La lista no se puede cambiar.',
-        then: 'Hay que elegir como quien la cambia a un mecánico o una mecánica con PIN.',
+        then: 'Quien la cambia debe estar en la lista como mecánico con PIN, y estar elegido.',
       },
       {
         when: 'Una tarjeta se toma por una lectura.',
@@ -53,14 +53,14 @@ export const bench: TopicsOf<'bench'> = {
       (shown) => say`Pulsar ${shown.wrenches.add}.`,
       'Escribir nombre y número, y la primera y la última marca de la escala.',
       'Escribir el día de su calibración, y tipo y clase como están marcados.',
-      'Para adaptadores que alejan el tornillo del cuadrado, escribir longitud de la llave y desplazamiento.',
+      'Para adaptadores que alejan el tornillo del cuadradillo, escribir longitud de la llave y distancia.',
       (shown) => say`Pulsar ${shown.wrenches.form.keep}.`,
     ],
     troubles: [
       {
         when: 'Ninguna llave sirve.',
         then: (shown) =>
-          say`${shown.run.wrench.offer} en el paso dice por qué: intervalo, marcas, clase o adaptador.`,
+          say`${shown.run.wrench.offer} en el paso dice por qué: alcance, divisiones, clase o adaptador.`,
       },
       {
         when: 'La llave se ajusta a un valor distinto del que recibe el tornillo.',
@@ -70,12 +70,12 @@ export const bench: TopicsOf<'bench'> = {
   },
   instruments: {
     title: (shown) => shown.instruments.title,
-    whatFor: 'Instrumentos y llaves que envían sus lecturas, y avisos hablados.',
+    whatFor: 'Instrumentos y llaves que envían sus lecturas, y las indicaciones habladas.',
     how: [
       'Un instrumento que escribe como un teclado no necesita ajuste: pulsar su botón cuando se pide una lectura.',
       (shown) =>
-        say`Para uno de línea serie pulsar ${shown.instruments.add} y copiar los ajustes de su manual.`,
-      (shown) => say`Pulsar ${shown.instruments.connect} y elegir su línea.`,
+        say`Para uno de puerto serie pulsar ${shown.instruments.add} y copiar los ajustes de su manual.`,
+      (shown) => say`Pulsar ${shown.instruments.connect} y elegir su puerto.`,
       'Enviar una lectura y compararla con su pantalla.',
       'Activar la voz y elegir su velocidad.',
     ],
@@ -106,7 +106,7 @@ export const bench: TopicsOf<'bench'> = {
       },
       {
         when: 'Una tecla no hace nada.',
-        then: 'Mientras se escribe un texto, las teclas son del texto. Pulsar antes Escape.',
+        then: 'Mientras se escribe un texto, las teclas son del texto. Pulsar antes Esc.',
       },
     ],
   },
@@ -117,7 +117,7 @@ export const bench: TopicsOf<'bench'> = {
       (shown) => say`Elegir una segunda carpeta en otro disco y pulsar ${shown.record.backup.keepThere}.`,
       (shown) => say`${shown.record.backup.make} hace una copia ahora; cada día se hace una sola.`,
       (shown) => say`${shown.record.verify.whole} comprueba cada entrada.`,
-      'Escribir el código de cabecera de una hoja antigua para ver si el registro aún coincide.',
+      'Escribir el código de control de una hoja antigua para ver si el registro aún coincide.',
       (shown) => say`Leer ${shown.record.doctor} a quien ayude por teléfono.`,
     ],
     troubles: [

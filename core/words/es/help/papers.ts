@@ -30,7 +30,7 @@ export const papers: TopicsOf<'papers'> = {
       (shown) =>
         say`Pulsar ${shown.buildWindow.sheet} en cualquier momento; lo que no está hecho falta en ella.`,
       (shown) => say`Elegir A4 o Letter y pulsar ${shown.sheet.page.print} o ${shown.sheet.page.saveAsPdf}.`,
-      'Guardar la hoja, o su código de cabecera, lejos de este ordenador: más tarde prueba que las entradas son las mismas.',
+      'Guardar la hoja, o su código de control, lejos de este ordenador: más tarde prueba que las entradas son las mismas.',
     ],
     troubles: [
       {
@@ -64,7 +64,7 @@ export const papers: TopicsOf<'papers'> = {
   'bench-card': {
     title: (shown) => shown.run.benchCard,
     whatFor:
-      'Un procedimiento, o las separaciones de los segmentos, en un papel, para un banco sin pantalla.',
+      'Un procedimiento, o las aberturas de los segmentos, en un papel, para un banco sin pantalla.',
     how: [
       (shown) => say`Pulsar ${shown.run.benchCard} en el paso del procedimiento, o ${shown.rings.card.open}.`,
       'Imprimirla y escribir en ella número de serie, nombre, fecha y llave.',

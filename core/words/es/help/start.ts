@@ -52,7 +52,7 @@ export const start: TopicsOf<'start'> = {
     how: [
       (shown) => say`Tocar el motor en ${shown.engines.startOn} y comparar su revisión con el manual.`,
       (shown) => say`Escribir ${shown.engines.buildName}: cómo se llama el trabajo en el taller.`,
-      (shown) => say`Escribir el número de serie como está grabado, y ${shown.engines.person}.`,
+      (shown) => say`Escribir el número de serie como está estampado, y ${shown.engines.person}.`,
       (shown) => say`Marcar ${shown.engines.apprentice} si otra persona debe revisar ciertos pasos.`,
       (shown) => say`Pulsar ${shown.engines.start}.`,
     ],

@@ -8,7 +8,7 @@ export const steps: TopicsOf<'steps'> = {
       'Las marcas de cárter, cigüeñal y bielas dicen qué medida tiene cada alojamiento y muñón. De ellas salen los semicojinetes.',
     how: [
       'Limpiar las marcas y buscar el extremo delantero.',
-      'Leerlas del extremo delantero al de salida, como están grabadas.',
+      'Leerlas del extremo delantero al de salida, como están estampadas.',
       'Escribirlas una tras otra, con o sin espacios.',
       'Escribir ? para una marca borrada.',
       (shown) => say`Comparar la lista otra vez con el motor y pulsar ${shown.steps.marks.note}.`,
@@ -29,10 +29,10 @@ export const steps: TopicsOf<'steps'> = {
     whatFor: 'Un semicojinete para cada mitad de cada cojinete, con la holgura que resulta.',
     how: [
       'Mirar cada cojinete de la lista: marcas, semicojinetes, holgura.',
-      'Tocar un cojinete para ver por qué se proponen y qué otros pares se permiten.',
+      'Tocar un cojinete para ver por qué se proponen y qué otras parejas se admiten.',
       (shown) => say`${shown.shells.countTray} elige entre los que hay, para todos los cojinetes a la vez.`,
       (shown) => say`${shown.shells.orderAndLabels} imprime lo que hay que pedir y las etiquetas.`,
-      (shown) => say`Pulsar ${shown.shells.take} cuando cada cojinete tenga un par dentro de límites.`,
+      (shown) => say`Pulsar ${shown.shells.take} cuando cada cojinete tenga una pareja dentro de límites.`,
     ],
     troubles: [
       {
@@ -195,12 +195,12 @@ export const steps: TopicsOf<'steps'> = {
   rings: {
     title: 'Segmentos',
     whatFor:
-      'La separación entre puntas de cada segmento en su cilindro, y dónde quedan las puntas en el pistón.',
+      'La separación entre puntas de cada segmento en su cilindro, y dónde quedan las aberturas en el pistón.',
     how: [
       'Empujar el segmento en su cilindro con un pistón, para que quede recto, y medir la separación.',
       'Desde entonces no separar segmento y cilindro.',
       'Montar los segmentos en el orden y con el lado hacia arriba que se indican.',
-      'Girar cada separación a su sitio en el reloj, mirando la cabeza con el extremo delantero a la izquierda.',
+      'Girar cada abertura a su sitio en el reloj, mirando la cabeza con el extremo delantero a la izquierda.',
       (shown) => say`Pulsar ${shown.rings.confirm}.`,
     ],
     troubles: [
@@ -209,8 +209,8 @@ export const steps: TopicsOf<'steps'> = {
         then: 'Limar las puntas rectas o tomar otro segmento. Sin separación se agarrota, por eso no se acepta nunca.',
       },
       {
-        when: 'Dos separaciones quedan en línea.',
-        then: 'El programa lo dice. Girar una: el gas pasa directo por separaciones en línea.',
+        when: 'Dos aberturas quedan en línea.',
+        then: 'El programa lo dice. Girar una: el gas pasa directo por aberturas en línea.',
       },
     ],
   },

@@ -25,18 +25,18 @@ export const tightening: TopicsOf<'tightening'> = {
       },
       {
         when: 'Una lectura está fuera de sus límites.',
-        then: 'Queda como incidencia. Ver «Incidencias»: no apretar nunca a ojo.',
+        then: 'Queda como incidencia. Ver «Incidencias»: no volver a apretar nunca por tacto.',
       },
     ],
   },
   angle: {
     title: 'Girar un ángulo',
-    whatFor: 'Después del par se sigue girando un ángulo, para que la fricción influya menos.',
+    whatFor: 'Después del par se sigue girando un ángulo, para que el rozamiento influya menos.',
     how: [
       'Marcar la cabeza o poner un medidor de ángulo. El dibujo muestra dónde empieza el mango y dónde llega.',
       'Mover el mango del dibujo a donde empieza el propio: arrastrarlo o pulsar ← y →.',
       (shown) =>
-        say`Indicar en ${shown.run.angle.room} cuánto puede girar; entonces se cuentan los recorridos.`,
+        say`Indicar en ${shown.run.angle.room} cuánto puede girar; entonces se cuentan los tramos.`,
       'Girar de una vez donde haya sitio, sin dejar que vuelva.',
       'Escribir el ángulo alcanzado o pulsar el botón grande.',
     ],
@@ -47,17 +47,17 @@ export const tightening: TopicsOf<'tightening'> = {
       },
       {
         when: 'Se giró de más.',
-        then: 'El tornillo puede haber pasado su límite elástico. Hacer lo indicado: se sustituye o se empieza desde su primera pasada.',
+        then: 'El tornillo puede haber pasado su límite elástico. Hacer lo indicado: se cambia o se empieza de nuevo desde su primera pasada.',
       },
       {
         when: 'Nadie sabe cuánto se giró.',
-        then: 'Aflojarlo y empezarlo de nuevo; un tornillo de un solo uso se sustituye.',
+        then: 'Aflojarlo y empezarlo de nuevo; un tornillo de un solo uso se cambia.',
       },
     ],
   },
   stretch: {
     title: 'Apretar por alargamiento',
-    whatFor: 'La longitud del tornillo antes y después dice cuánta carga tiene, sea cual sea la fricción.',
+    whatFor: 'La longitud del tornillo antes y después dice cuánta carga tiene, sea cual sea el rozamiento.',
     how: [
       'Medir cada tornillo antes de ponerlo, en los mismos puntos, y escribir su longitud.',
       'Apretarlo al par con el que empieza la pasada.',
@@ -67,7 +67,7 @@ export const tightening: TopicsOf<'tightening'> = {
     troubles: [
       {
         when: 'Es más largo que el máximo.',
-        then: 'Se sustituye. Girarlo hacia atrás no deshace el alargamiento.',
+        then: 'Se cambia. Girarlo hacia atrás no deshace el alargamiento.',
       },
       {
         when: 'Las longitudes saltan.',
@@ -90,7 +90,7 @@ export const tightening: TopicsOf<'tightening'> = {
     troubles: [
       {
         when: 'Pasó de su máximo.',
-        then: 'Las palabras no lo arreglan. Se sustituye, se empieza de nuevo o se sigue girando, según se ofrezca.',
+        then: 'Las palabras no lo arreglan. Se cambia, se empieza de nuevo o se sigue girando, según se ofrezca.',
       },
       {
         when: 'Ahora no hay tiempo.',

@@ -130,7 +130,7 @@ export const practice: Words['practice'] = {
     consequence: ({ early, number, right, wrong }) =>
       `Con una junta en la unión y ${early} apretada ahora, ${number} quedaría con ${wrong} kN al final de la pasada, en vez de ${right} kN.`,
     hardlyAny:
-      'En el modelo de esta unión, las cargas al final de la pasada apenas cambian; en el orden aún se comprueban.',
+      'En el modelo de esta unión, las cargas al final de la pasada apenas cambian; el orden vale de todos modos.',
     picture: 'Lo que cada fijación apretaría de más o de menos al final de la pasada, en kN',
     showsNext: ({ number }) => `La siguiente es ${number}, en azul.`,
   },
@@ -157,9 +157,9 @@ export const practice: Words['practice'] = {
   values: {
     wrenches: {
       small: 'Llave pequeña, 5 a 25 N·m',
-      inch: 'Llave en pulgadas, 30 a 250 lbf·in',
+      inch: 'Llave pequeña, 30 a 250 lbf·in',
       middle: 'Llave mediana, 20 a 110 N·m',
-      foot: 'Llave en pies, 20 a 150 lbf·ft',
+      foot: 'Llave mediana, 20 a 150 lbf·ft',
       large: 'Llave grande, 60 a 330 N·m',
       adapter: 'adaptador de pata de gallo de 60 mm',
     },

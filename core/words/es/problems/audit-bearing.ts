@@ -6,7 +6,7 @@ const families = {
   'split-horizontal': 'el cárter se divide en horizontal, en mitad superior e inferior',
   'split-vertical': 'el cárter se divide en vertical',
   caps: 'el cárter lleva sombreretes bajo sus apoyos',
-  bedplate: 'el cárter va sobre una bancada de una pieza',
+  bedplate: 'el cárter lleva una bancada de una pieza con los apoyos inferiores',
   tunnel: 'el cigüeñal entra en un túnel',
 }
 

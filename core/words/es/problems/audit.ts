@@ -64,9 +64,9 @@ export const auditWords: typeof english = {
     'el vástago es tan grueso como la rosca.',
   'prevailing-missing': ({ group }) =>
     `${group}: se dice si el par incluye el par de frenado, y no hay par de frenado. Indicar lo máximo que ` +
-    'cuesta roscar, u omitir los dos.',
+    'cuesta enroscar, u omitir los dos.',
   'prevailing-not-said': ({ group, torque }) =>
-    `${group}: roscar cuesta hasta ${torque}, y nada dice si su par lo incluye. Consultarlo y poner ` +
+    `${group}: enroscar cuesta hasta ${torque}, y nada dice si su par lo incluye. Consultarlo y poner ` +
     '«torqueIncludesPrevailing»; hasta entonces no se suma nada al par.',
   'layers-not-grip': ({ group, layers, grip }) =>
     `${group}: las capas suman ${layers}, y la longitud de apriete es ${grip}. Corregir una de las dos.`,
@@ -85,7 +85,7 @@ export const auditWords: typeof english = {
   'wheel-over-bearing': ({ wheel, bearing }) =>
     `Cigüeñal: la rueda «${wheel}» está sobre ${bearing}. Corregir su lugar o su anchura.`,
   'crank-not-described': ({ step }) =>
-    `«${step}» muestra el cigüeñal, y esta ficha no lo describe. Añadir “crank”, u omitir “shows”.`,
+    `«${step}» muestra el cigüeñal, y esta ficha no lo describe. Añadir «crank», u omitir «shows».`,
   'crank-not-on-face': ({ step, face }) =>
     `«${step}» muestra el cigüeñal, que no se ve en ${face}. Nombrar la cara de los apoyos, o una en un extremo del cárter.`,
 
@@ -93,11 +93,11 @@ export const auditWords: typeof english = {
   'seal-too-small': ({ seal, shaft, diameter }) =>
     `${seal}: su eje de ${shaft} no es más fino que el retén, ${diameter}. Corregir uno de los dos.`,
   'gasket-not-listed': ({ face }) =>
-    `${face}: su junta no está entre las piezas, así que nadie la marca. Añadirla y nombrarla como “part” de la junta.`,
+    `${face}: su junta no está entre las piezas, así que nadie la marca. Añadirla y nombrarla como «part» de la junta.`,
   'gasket-used-again': ({ face, part }) =>
     `${face}: la junta «${part}» se puede volver a usar. Una junta suele ser nueva cada vez: consultarlo.`,
   'gasket-laid-elsewhere': ({ face, part }) =>
-    `${face}: ningún paso de esta cara coloca la junta «${part}». Nombrar en “usedIn” el paso que la coloca, y la cara en el paso.`,
+    `${face}: ningún paso de esta cara coloca la junta «${part}». Nombrar en «usedIn» el paso que la coloca, y la cara en el paso.`,
 
   // Beads
   'bead-in-keep-out': ({ bead, zone }) =>

@@ -95,10 +95,10 @@ export const tighteningWords: typeof english = {
   'torque-missing': ({ fastener }) =>
     `${the(fastener)}: se aprieta hasta cierto alargamiento. Anotar también su par.`,
   'running-torque-missing': ({ fastener }) =>
-    `${the(fastener)}: el par que cuesta roscarla se suma a su par de apriete. Leerlo antes de que asiente, y anotarlo.`,
+    `${the(fastener)}: su par de frenado se suma a su par de apriete. Leerlo antes de que asiente, y anotarlo.`,
   'running-torque-high': ({ fastener, read, most }) =>
-    `${the(fastener)}: roscarla requiere ${read}, y se admiten como máximo ${most}. No se suma nada: ` +
-    'soltarla, mirar las dos roscas y leer de nuevo antes de que asiente.',
+    `${the(fastener)}: par de frenado ${read}, y se admite como máximo ${most}. No se suma nada: ` +
+    'desenroscarla, mirar las dos roscas y leer de nuevo antes de que asiente.',
   'wait-not-over': ({ minutes, seconds }) =>
     `Esperar ${minutes} min antes de la pasada siguiente: quedan ${clock(seconds)}. Para continuar antes, indicar el motivo.`,
   'fastener-not-pulled': ({ fastener }) =>

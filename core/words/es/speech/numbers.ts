@@ -36,7 +36,7 @@ const units: Readonly<Record<string, Unit>> = {
   mm: masculine('milímetro', 'milímetros'),
   in: feminine('pulgada', 'pulgadas'),
   µm: masculine('micrómetro', 'micrómetros'),
-  thou: feminine('milésima', 'milésimas'),
+  thou: feminine('milésima de pulgada', 'milésimas de pulgada'),
 }
 
 /** A whole number in words: `ciento veinticuatro`. From 0 up to a million; beyond, digit by digit. */

@@ -13,7 +13,7 @@ export const dangers: Words['dangers'] = {
   'turning-crank':
     'Las bielas y los contrapesos de un cigüeñal que gira pueden aplastar los dedos. Girarlo por su extremo, despacio, sin manos de nadie dentro del cárter.',
   'hot-part':
-    'Una pieza caliente puede quemar gravemente las manos. Usar guantes térmicos y no dejarla donde alguien la coja.',
+    'Una pieza caliente puede quemar gravemente las manos. Usar guantes térmicos y no dejarla donde alguien la toque.',
   'spring-load':
     'Un muelle o un anillo de retención bajo tensión puede saltar a un ojo. Usar protección ocular y cubrirlo con una mano hasta que asiente.',
   'press-load':

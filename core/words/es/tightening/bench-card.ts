@@ -10,15 +10,15 @@ export const benchCard: Words['benchCard'] = {
   group: ({ group, threads, newEachTime }) =>
     `${group}: rosca ${engineParts.threadStates[threads]}${newEachTime ? ', de un solo uso' : ''}.`,
   prevailing: ({ group, most, counts }) =>
-    `${group}: roscar cuesta hasta ${most}. ` +
+    `${group}: par de frenado al enroscar, hasta ${most}. ` +
     {
       included: 'El par lo incluye: no sumar nada.',
       'not-said': 'Nada dice si el par lo incluye: no sumar nada.',
       'on-top':
         'El par no lo incluye. Leerlo en cada una antes de que asiente, con una llave sin adaptador, anotarlo y sumarlo al ' +
-        'par y a sus límites. Si requiere más, soltarla: mirar las dos roscas.',
+        'par y a sus límites. Si requiere más, desenroscarla y mirar las dos roscas.',
     }[counts],
-  runsDownAt: ({ group, unit }) => `Par para roscar ${group}, en ${unit}:`,
+  runsDownAt: ({ group, unit }) => `${group}: par de frenado, en ${unit}:`,
   ownOrder: ({ reason, ofMaker }) => [
     { strong: '! Orden propio, no el del fabricante.' },
     ` ${reason === null ? 'Aún no está registrado.' : `Motivo: ${reason}.`} ` +

@@ -89,7 +89,7 @@ export const flangeAssumptions: Words['flangeAssumptions'] = {
     'Lo que hay debajo cede como un lecho uniforme, igual que una barra de la misma altura al comprimirse. El ' +
     'lecho empuja y nunca tira: donde la brida se levanta, la unión está abierta.',
   flat:
-    'Las caras son planas y se tocan antes del primer apriete, y cada fijación se ha roscado a ' +
+    'Las caras son planas y se tocan antes del primer apriete, y cada fijación se ha enroscado a ' +
     'mano hasta tocar.',
   elastic:
     'El tornillo es un muelle elástico con la rigidez de su vástago, rosca y cabeza. No cede, y ' +

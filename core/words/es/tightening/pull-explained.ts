@@ -12,7 +12,7 @@ export const pullExplained: typeof english = {
   clamps: ({ part, whole }) => `${part} de ${whole}`,
   friction: 'Perdido en rozamiento',
   lost: ({ share, thread, head, prevailing }) =>
-    `${share}: rosca ${thread}, cabeza ${head}` + (prevailing === null ? '' : `, roscar ${prevailing}`),
+    `${share}: rosca ${thread}, cabeza ${head}` + (prevailing === null ? '' : `, enroscar ${prevailing}`),
   stress: 'Tensión al apretar',
   stressAndYield: ({ mpa, usual, least, most }) =>
     `${mpa} MPa, ${usual} del límite elástico (${least} a ${most})`,

@@ -62,17 +62,17 @@ export const run: Words['run'] = {
   torqueThen: ({ unit, onScale }) =>
     `Su par en ese punto en ${unit}${onScale ? ', como lo muestra la escala' : ''}`,
   prevailing: {
-    included: ({ most }) => `Roscarla cuesta hasta ${most}, y su par lo incluye: no sumar nada.`,
+    included: ({ most }) => `Par de frenado hasta ${most}, y su par lo incluye: no sumar nada.`,
     notSaid: ({ most }) =>
-      `Roscarla cuesta hasta ${most}. La ficha no dice si su par lo incluye: no sumar nada.`,
-    read: ({ unit }) => `Par al roscar, en ${unit}`,
+      `Par de frenado hasta ${most}. La ficha no dice si su par lo incluye: no sumar nada.`,
+    read: ({ unit }) => `Par de frenado al enroscarla, en ${unit}`,
     readFirst: ({ most }) =>
       `Como máximo ${most}. Leerlo antes de que la fijación asiente, con una llave sin adaptador: su par no lo incluye.`,
     onTop: ({ running, target, least, most, isRange }) =>
       isRange
-        ? [`Roscarla cuesta ${running}, que se suma: `, { strong: `${least} a ${most}` }, ' en la fijación.']
+        ? [`Par de frenado ${running}, que se suma: `, { strong: `${least} a ${most}` }, ' en la fijación.']
         : [
-            `Roscarla cuesta ${running}, que se suma: apretar a `,
+            `Par de frenado ${running}, que se suma: apretar a `,
             { strong: target },
             ` (${least} a ${most}).`,
           ],

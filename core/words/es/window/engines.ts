@@ -22,7 +22,7 @@ export const engines: Words['engines'] = {
     name: 'Demo: transbordador, motor de babor',
     machinist: 'Mara Holt (demo)',
     mechanic: 'Jonas Reet (demo)',
-    problem: 'Rayada bajo la cabeza de R4',
+    problem: 'Rayas bajo la cabeza de R4',
     answer: 'Superficie repasada con una piedra',
     whole: {
       name: 'Demo: riego, bomba 3',
