@@ -17,7 +17,7 @@ export const terms = {
   bore: { en: 'bore', de: 'Bohrung', es: 'alojamiento' },
   clearance: { en: 'oil clearance', de: 'Lagerspiel', es: 'holgura de aceite' },
   crush: { en: 'crush', de: 'Schalenüberstand', es: 'sobresaliente del semicojinete' },
-  tang: { en: 'tang', de: 'Haltenase', es: 'uña de posicionamiento' },
+  tang: { en: 'tang', de: 'Haltenase', es: 'uña' },
   wall: { en: 'wall thickness', de: 'Wanddicke', es: 'espesor de pared' },
   grade: { en: 'grade', de: 'Klasse', es: 'clase' },
   'size-mark': { en: 'size mark', de: 'Maßkennzeichen', es: 'marca de medida' },
@@ -55,7 +55,7 @@ export const terms = {
   circlip: { en: 'circlip', de: 'Sicherungsring', es: 'anillo de retención' },
   'piston-ring': { en: 'piston ring', de: 'Kolbenring', es: 'segmento' },
   'ring-gap': { en: 'ring end gap', de: 'Stoßspiel', es: 'separación entre puntas' },
-  'groove-clearance': { en: 'groove clearance', de: 'Ringhöhenspiel', es: 'holgura en la ranura' },
+  'groove-clearance': { en: 'groove clearance', de: 'Höhenspiel', es: 'holgura en la ranura' },
   'deck-height': { en: 'deck height', de: 'Kolbenüberstand', es: 'altura del pistón al plano' },
 
   // Sealant

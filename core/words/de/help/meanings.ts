@@ -50,7 +50,8 @@ export const meanings: Readonly<Record<TermId, string>> = {
   gasket: 'Eine dünne Lage zwischen zwei Flächen, die sie abdichtet.',
   'timing-mark':
     'Eine Markierung an einem Rad, die auf eine andere treffen muss, damit die Wellen richtig zueinander stehen.',
-  piston: 'Das Teil, das sich im Zylinder bewegt; seine Markierung sagt, in welcher Richtung es hineingehört.',
+  piston:
+    'Das Teil, das sich im Zylinder bewegt; seine Markierung sagt, in welcher Richtung es hineingehört.',
   'piston-pin': 'Der Bolzen, der Kolben und Pleuel verbindet.',
   circlip: 'Ein Federring in einer Nut, der den Kolbenbolzen an seinem Platz hält.',
   'piston-ring':

@@ -58,8 +58,7 @@ export const papers: TopicsOf<'papers'> = {
     troubles: [
       {
         when: 'Eine Schale ist aufgeführt, die im Regal liegt.',
-        then: (shown) =>
-          say`Den Vorrat zählen: ${shown.shells.countTray} in dem Schritt, der Schalen wählt.`,
+        then: (shown) => say`Den Vorrat zählen: ${shown.shells.countTray} in dem Schritt, der Schalen wählt.`,
       },
     ],
   },

@@ -64,7 +64,8 @@ export const meanings: Readonly<Record<TermId, string>> = {
   bolt: 'Un elemento de unión con cabeza que se enrosca en un agujero roscado o en una tuerca.',
   stud: 'Una varilla roscada fija en el cárter que recibe una tuerca.',
   nut: 'Un elemento de unión con rosca interior.',
-  'through-bolt': 'Un tornillo que atraviesa ambos semicárteres y se sujeta al otro lado con tuerca o agujero roscado.',
+  'through-bolt':
+    'Un tornillo que atraviesa ambos semicárteres y se sujeta al otro lado con tuerca o agujero roscado.',
   torque: 'Con cuánta fuerza se gira un tornillo: fuerza por brazo, en newton metro o libra pie.',
   'tightening-order': 'Qué se aprieta después de qué, para que la unión se cierre por igual.',
   procedure: 'Todas las pasadas de una unión, con su orden y sus valores.',

@@ -63,8 +63,7 @@ export const papers: TopicsOf<'papers'> = {
   },
   'bench-card': {
     title: (shown) => shown.run.benchCard,
-    whatFor:
-      'Un procedimiento, o las aberturas de los segmentos, en un papel, para un banco sin pantalla.',
+    whatFor: 'Un procedimiento, o las aberturas de los segmentos, en un papel, para un banco sin pantalla.',
     how: [
       (shown) => say`Pulsar ${shown.run.benchCard} en el paso del procedimiento, o ${shown.rings.card.open}.`,
       'Imprimirla y escribir en ella número de serie, nombre, fecha y llave.',

@@ -35,8 +35,7 @@ export const tightening: TopicsOf<'tightening'> = {
     how: [
       'Marcar la cabeza o poner un medidor de ángulo. El dibujo muestra dónde empieza el mango y dónde llega.',
       'Mover el mango del dibujo a donde empieza el propio: arrastrarlo o pulsar ← y →.',
-      (shown) =>
-        say`Indicar en ${shown.run.angle.room} cuánto puede girar; entonces se cuentan los tramos.`,
+      (shown) => say`Indicar en ${shown.run.angle.room} cuánto puede girar; entonces se cuentan los tramos.`,
       'Girar de una vez donde haya sitio, sin dejar que vuelva.',
       'Escribir el ángulo alcanzado o pulsar el botón grande.',
     ],
