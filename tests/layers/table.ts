@@ -27,6 +27,18 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   audit: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],
   layout: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint'],
   tightening: ['words', 'problem', 'quantity', 'engine', 'joint', 'layout'],
+  drafts: [
+    'words',
+    'problem',
+    'quantity',
+    'plane',
+    'engine',
+    'joint',
+    'bearing',
+    'audit',
+    'layout',
+    'tightening',
+  ],
   builds: [
     'words',
     'problem',

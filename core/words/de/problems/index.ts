@@ -7,6 +7,7 @@ import { buildWords } from './build.ts'
 import { hostWords } from './host.ts'
 import { jointWords } from './joint.ts'
 import { photoWords } from './photo.ts'
+import { placingWords } from './placing.ts'
 import { quantityWords } from './quantity.ts'
 import { recordWords } from './record.ts'
 import { auditRingWords, ringWords } from './rings.ts'
@@ -29,5 +30,6 @@ export const problems: Words['problems'] = {
   ...ringWords,
   ...hostWords,
   ...photoWords,
+  ...placingWords,
   ...recordWords,
 }

@@ -11,6 +11,7 @@ import { buildWords } from './build.ts'
 import { auditRingWords, ringWords } from './rings.ts'
 import { hostWords } from './host.ts'
 import { photoWords } from './photo.ts'
+import { placingWords } from './placing.ts'
 import { recordWords } from './record.ts'
 
 /** What the audit says of a spec, by code. */
@@ -37,5 +38,6 @@ export const problems = {
   ...ringWords,
   ...hostWords,
   ...photoWords,
+  ...placingWords,
   ...recordWords,
 }

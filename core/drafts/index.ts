@@ -1,0 +1,2 @@
+export * from './orders/index.ts'
+export * from './placing/index.ts'

@@ -1,0 +1,3 @@
+export { grownOrder, orderNamed, painted, withSequence } from './order-edits.ts'
+export type { OrderNamed } from './order-edits.ts'
+export { movedToPlace, swapped, tapped } from './sequence.ts'

@@ -1,0 +1,15 @@
+import type { Point } from '../../plane/index.ts'
+import type { Outcome } from '../../problem/index.ts'
+import type { SpecDocument } from './document.ts'
+import { putAt } from './face.ts'
+import { placedThings, type Thing } from './thing.ts'
+
+/** Moves things by so much along and across, in nanometres. Refuses `draft-off-face`. */
+export function moved(document: SpecDocument, things: readonly Thing[], by: Point): Outcome<SpecDocument> {
+  return putAt(document, placedThings(document, things), ({ at }) => ({ x: at.x + by.x, y: at.y + by.y }))
+}
+
+/** Puts one thing at an exact place. Refuses `draft-off-face`. */
+export function movedTo(document: SpecDocument, thing: Thing, at: Point): Outcome<SpecDocument> {
+  return putAt(document, placedThings(document, [thing]), () => at)
+}

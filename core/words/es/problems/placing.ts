@@ -1,0 +1,9 @@
+import type { placingWords as english } from '../../en/problems/placing.ts'
+
+export const placingWords: typeof english = {
+  'draft-off-face': ({ what }) =>
+    `Ahí, ${what} quedaría fuera de su cara. No se ha cambiado nada: elegir un sitio en la cara, o cambiar antes el contorno.`,
+  'draft-order-left-empty': ({ order, procedure }) =>
+    `El orden ${order} del procedimiento ${procedure} se quedaría sin fijaciones. Poner antes otras, o quitar el procedimiento.`,
+  'draft-thing-in-step': ({ what, step }) => `El paso ${step} trabaja con ${what}. Cambiar antes el paso.`,
+}
