@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { recordedEvent } from '../builds/index.ts'
+import { languages } from '../words/index.ts'
 import { buildLine } from './build-line.ts'
 
 const mebi = 1024 * 1024
@@ -61,6 +62,8 @@ export const archiveRequests = {
       state: z.enum(['open', 'finished', 'voided', 'flagged']).optional(),
       /** For the next page: the last build of this one. */
       before: z.uuid().optional(),
+      /** Of the names of engines and steps. The words are looked for in whatever language. */
+      language: z.enum(languages).default('en'),
     }),
     output: z.strictObject({ lines: z.array(buildLine), more: z.boolean() }),
   },

@@ -65,8 +65,11 @@ export const contract = {
     input: z.strictObject({ id: z.string() }),
     output: z.strictObject({ specText: z.string() }),
   },
-  /** The builds started last, two hundred at most. */
-  'builds.list': { input: nothing, output: z.array(buildLine) },
+  /** The builds started last, two hundred at most, with the names of engines and steps in the language. */
+  'builds.list': {
+    input: z.strictObject({ language: z.enum(languages).default('en') }),
+    output: z.array(buildLine),
+  },
   'builds.start': {
     input: z.strictObject({
       engine: z.string(),
@@ -78,8 +81,11 @@ export const contract = {
     }),
     output: storedBuild,
   },
-  /** Makes one of the demo builds and opens it. Refused with `sample-not-needed` where it is there, or another build. */
-  'builds.try': { input: z.strictObject({ sample: z.enum(samples) }), output: storedBuild },
+  /** Makes one of the demo builds, its texts in the language, and opens it. Refused with `sample-not-needed` where it is there, or another build. */
+  'builds.try': {
+    input: z.strictObject({ sample: z.enum(samples), language: z.enum(languages).default('en') }),
+    output: storedBuild,
+  },
   'builds.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
   /**
    * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile. Refused with

@@ -9,6 +9,7 @@ import type { OpenBuildCache } from './open-build-cache.ts'
 import { readExport, writeExport } from './export-file.ts'
 import type { ExportFile } from './export-file.ts'
 import type { HandlersOf } from './handlers.ts'
+import type { ListedNames } from './listed-names.ts'
 import { lineOf, mayLeave, openBuild, readEntry } from './open-build.ts'
 import { withStandings } from './standings.ts'
 import { tableOf } from './tables.ts'
@@ -22,25 +23,27 @@ const dayMs = 86_400_000
 export function archiveRequests(services: {
   readonly store: Store
   readonly openBuilds: OpenBuildCache
+  readonly names: ListedNames
   readonly now: () => Date
   /** A head is given out: it is kept, to be held against the build later. */
   readonly keepHead: (witness: Witness) => Outcome<null>
 }): Archive {
-  const { store, openBuilds, now, keepHead } = services
+  const { store, openBuilds, names, now, keepHead } = services
   /** One at a time: each may be as large as memory has room for once. */
   let importing = false
   return {
-    'builds.find': ({ words, from, to, ...search }) => {
+    'builds.find': ({ words, from, to, language, ...search }) => {
       const rows = store.builds({
         ...search,
         words: typedWords(words),
+        called: (word) => names.called(word),
         from: from && `${from}T00:00:00.000Z`,
         to: to && new Date(Date.parse(to) + dayMs).toISOString(),
         most: pageLines + 1,
       })
       const lines = withStandings(store, openBuilds, rows.slice(0, pageLines))
       return done({
-        lines: lines.map(({ row, standing }) => lineOf(row, standing)),
+        lines: lines.map(({ row, standing }) => names.lineIn(language, row, standing)),
         more: rows.length > pageLines,
       })
     },

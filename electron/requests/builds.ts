@@ -13,12 +13,13 @@ import {
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { finishedSample } from '../../core/practice/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
-import { en } from '../../core/words/index.ts'
+import { loadWords } from '../../core/words/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { newMentions } from './open-build-cache.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
 import type { HandlersOf } from './handlers.ts'
+import type { ListedNames } from './listed-names.ts'
 import type { People } from './people.ts'
 import { lineOf, openBuild } from './open-build.ts'
 import type { Engine } from './specs.ts'
@@ -34,6 +35,7 @@ const mostListed = 200
 export function buildRequests(services: {
   readonly store: Store
   readonly openBuilds: OpenBuildCache
+  readonly names: ListedNames
   readonly people: People
   readonly engines: readonly Engine[]
   readonly now: () => Date
@@ -44,12 +46,12 @@ export function buildRequests(services: {
   HandlersOf<'builds'>,
   'builds.list' | 'builds.open' | 'builds.start' | 'builds.try' | 'builds.since' | 'builds.act'
 > {
-  const { store, openBuilds, people, engines, now, newId, finished } = services
+  const { store, openBuilds, names, people, engines, now, newId, finished } = services
   return {
-    'builds.list': () =>
+    'builds.list': ({ language }) =>
       done(
         withStandings(store, openBuilds, store.builds({ most: mostListed })).map(({ row, standing }) =>
-          lineOf(row, standing),
+          names.lineIn(language, row, standing),
         ),
       ),
 
@@ -94,7 +96,8 @@ export function buildRequests(services: {
       return done({ line: lineOf(row), specText, events, readOnly: null })
     },
 
-    'builds.try': ({ sample: which }) => {
+    'builds.try': async ({ sample: which, language }) => {
+      const words = await loadWords(language)
       const left = samplesLeft(store.builds({ most: samples.length + 1 }).map((row) => lineOf(row)))
       if (!left.includes(which)) return refused('sample-not-needed', {})
       const { engine: id } = sampleFacts[which]
@@ -102,7 +105,7 @@ export function buildRequests(services: {
       if (engine?.kind !== 'sound') return refused('engine-unknown', { engine: id })
       const { spec, text } = engine
       const at = now().toISOString()
-      const sample = made[which](en, spec, sha256(text), at)
+      const sample = made[which](words, spec, sha256(text), at)
       if (!sample.ok) return sample
       const build = newId()
       const added = addSample(store, { build, at, spec, text }, sample.value)

@@ -16,6 +16,7 @@ import type { HostFacts } from './host-facts.ts'
 import { engineRequests } from './engines.ts'
 import type { Handlers, HandlersOf } from './handlers.ts'
 import { newIds } from './ids.ts'
+import { ListedNames } from './listed-names.ts'
 import { openLog } from './log.ts'
 import { OpenedFiles } from './opened-files.ts'
 import { People } from './people.ts'
@@ -67,6 +68,7 @@ export function createRequests(services: HostServices, restore: Restore = notHer
   const engines = [...services.engines]
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const openBuilds = new OpenBuildCache(store)
+  const names = new ListedNames(store)
   const people = new People({ store, nowMs: services.nowMs ?? monotonicMs, newId: services.newId })
   const keeper = new BackupKeeper({
     store,
@@ -110,9 +112,9 @@ export function createRequests(services: HostServices, restore: Restore = notHer
     ...engineRequests(engines),
     ...people.handlers,
     ...practiceRequests({ store, engines, people, now }),
-    ...buildRequests({ ...services, engines, openBuilds, people, finished: () => void keeper.make() }),
+    ...buildRequests({ ...services, engines, openBuilds, names, people, finished: () => void keeper.make() }),
     ...photoRequests({ store, openBuilds, people, now }),
-    ...archiveRequests({ store, openBuilds, now, keepHead }),
+    ...archiveRequests({ store, openBuilds, names, now, keepHead }),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),
     'backups.make': async () => {

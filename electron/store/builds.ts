@@ -36,6 +36,8 @@ export interface Search {
   readonly words?: readonly string[] | undefined
   /** What the words must be about. */
   readonly kind?: Mention['kind'] | 'number' | undefined
+  /** For a word, the specs whose engine is called so in some language: their builds are found by it too. */
+  readonly called?: ((word: string) => readonly string[]) | undefined
   /** UTC, ISO 8601: started at or after `from` and before `to`. */
   readonly from?: string | undefined
   readonly to?: string | undefined
@@ -160,7 +162,7 @@ export function numberWord(ordinal: number): string {
 }
 
 /** The ids that a search finds, as SQL and its values. */
-function pageOf({ words = [], kind, from, to, state, before, most = -1 }: Search): {
+function pageOf({ words = [], kind, called, from, to, state, before, most = -1 }: Search): {
   sql: string
   values: unknown[]
 } {
@@ -182,10 +184,14 @@ function pageOf({ words = [], kind, from, to, state, before, most = -1 }: Search
     ...(kind === undefined ? [] : [kind]),
   ]
   const matches = `word >= ? AND word < ?${kind === undefined ? '' : ' AND kind = ?'}`
-  if (longest !== undefined)
-    narrow(`id IN (SELECT build FROM mention WHERE ${matches})`, ...boundsOf(longest))
+  const narrowBy = (word: string, condition: string) => {
+    const specs = kind === undefined || kind === 'engine' ? (called?.(word) ?? []) : []
+    const orCalled = specs.length === 0 ? '' : ` OR spec_sha256 IN (${specs.map(() => '?').join(', ')})`
+    narrow(`(${condition}${orCalled})`, ...boundsOf(word), ...specs)
+  }
+  if (longest !== undefined) narrowBy(longest, `id IN (SELECT build FROM mention WHERE ${matches})`)
   for (const word of others)
-    narrow(`EXISTS (SELECT 1 FROM mention WHERE mention.build = build.id AND ${matches})`, ...boundsOf(word))
+    narrowBy(word, `EXISTS (SELECT 1 FROM mention WHERE mention.build = build.id AND ${matches})`)
   const where = conditions.length === 0 ? '' : `WHERE ${conditions.join(' AND ')}`
   // Written out: SQLite plans a statement again each time that a LIMIT is bound, which takes longer than the search.
   return { sql: `SELECT id FROM build ${where} ORDER BY id DESC LIMIT ${most}`, values }

@@ -15,10 +15,12 @@ export function specsOn(db: Database) {
     'INSERT INTO spec (sha256, text, engine, demo) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING',
   )
   const read = db.prepare<[string], { text: string }>('SELECT text FROM spec WHERE sha256 = ?')
+  const hashes = db.prepare<[], string>('SELECT sha256 FROM spec').pluck()
   return {
     keep({ text, engine, demo }: KeptSpec): void {
       keep.run(sha256(text), text, engine, demo ? 1 : 0)
     },
+    hashes: (): readonly string[] => hashes.all(),
     text: (hash: string): string | null => read.get(hash)?.text ?? null,
   }
 }

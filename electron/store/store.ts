@@ -62,6 +62,8 @@ export interface Store {
   keepPhotos(photos: readonly Uint8Array[]): Outcome<null>
   /** By the hash of the text. */
   specText(sha256: string): string | null
+  /** Of every spec that a build ever rested on. */
+  specHashes(): readonly string[]
   /** By name, each as it was kept. */
   preferences(): Readonly<Record<string, unknown>>
   people(): readonly PersonRow[]
@@ -134,6 +136,7 @@ export function storeOn(db: Database, file: string): Store {
         return done(null)
       }),
     specText: specs.text,
+    specHashes: specs.hashes,
     preferences: preferences.all,
     keepPreferences: preferences.keep,
     people: people.all,

@@ -80,7 +80,7 @@ export class Bench {
       name: () => this.#preferences?.person ?? '',
       keep: (person) => this.keep({ person }),
     })
-    this.search = new BuildSearch(client)
+    this.search = new BuildSearch(client, () => this.language)
     this.pictures = new EnginePictures(client, language?.words)
     this.instruments = new SerialDesk(ports, {
       list: () => this.#preferences?.instruments ?? [],
@@ -159,7 +159,7 @@ export class Bench {
   async showEngines() {
     const [engines, builds] = await Promise.all([
       this.#client.request('engines.list', { language: this.language }),
-      this.#client.request('builds.list', {}),
+      this.#client.request('builds.list', { language: this.language }),
     ])
     if (!engines.ok) return this.#report(engines.problem)
     if (!builds.ok) return this.#report(builds.problem)
@@ -182,7 +182,7 @@ export class Bench {
 
   /** A demo build, for a bench without others. Who is at the bench stays; nobody gives way to its mechanic. */
   async tryIt(sample: Sample) {
-    const answer = await this.#client.request('builds.try', { sample })
+    const answer = await this.#client.request('builds.try', { sample, language: this.language })
     if (!answer.ok) return this.#report(answer.problem)
     const problem = await this.#begin(
       answer.value,
@@ -307,7 +307,7 @@ export class Bench {
   async follow(build?: string) {
     const place = this.#place
     if (place.at === 'engines') {
-      const builds = await this.#client.request('builds.list', {})
+      const builds = await this.#client.request('builds.list', { language: this.language })
       if (builds.ok) this.#builds = builds.value
     } else if (place.at === 'comparison') await Promise.all([place.first.follow(), place.second.follow()])
     else if ('openBuild' in place && (build === undefined || place.openBuild?.line.id === build))

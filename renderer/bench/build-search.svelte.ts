@@ -1,12 +1,14 @@
 import type { BuildLine, Client, Input } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
 
 /** What is looked for in the archive; what is absent does not narrow it. */
-export type BuildQuery = Omit<Input<'builds.find'>, 'before'>
+export type BuildQuery = Omit<Input<'builds.find'>, 'before' | 'language'>
 
 /** The archive as it was last searched: one page of builds, and which of them are chosen. */
 export class BuildSearch {
   readonly #client: Client
+  readonly #language: () => Language
   #wanted = $state.raw<BuildQuery>({ words: '' })
   #lines = $state.raw<readonly BuildLine[] | null>(null)
   #more = $state(false)
@@ -17,8 +19,9 @@ export class BuildSearch {
   #opened = $state<string | null>(null)
   #asked = 0
 
-  constructor(client: Client) {
+  constructor(client: Client, language: () => Language = () => 'en') {
     this.#client = client
+    this.#language = language
   }
 
   get wanted() {
@@ -79,7 +82,11 @@ export class BuildSearch {
   /** An answer to what is no longer asked is dropped: a person types faster than a disk turns. */
   async #turnTo(pages: readonly (string | undefined)[]) {
     const request = ++this.#asked
-    const answer = await this.#client.request('builds.find', { ...this.#wanted, before: pages.at(-1) })
+    const answer = await this.#client.request('builds.find', {
+      ...this.#wanted,
+      before: pages.at(-1),
+      language: this.#language(),
+    })
     if (request !== this.#asked) return
     this.#problem = answer.ok ? null : answer.problem
     if (!answer.ok) return

@@ -93,7 +93,11 @@ export class MemoryBuild {
   }
 
   get line(): BuildLine {
-    const { spec } = this.engine
+    return this.lineBy(this.engine.spec)
+  }
+
+  /** With the names that this reading of its spec has, in whatever language. */
+  lineBy(spec: EngineSpec): BuildLine {
     const { id, number, name, serial } = this.begun
     const { finished, voided } = this.#state
     const mentions = this.#entries.flatMap((entry) => mentionsOf(spec, entry))

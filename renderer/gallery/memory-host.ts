@@ -52,7 +52,8 @@ export function memoryHost({
   let rack: WrittenWrench[] = [...wrenches]
   const heldBuilds = [...builds]
   const find = (build: string) => heldBuilds.find(({ begun }) => begun.id === build)
-  const lines = () => heldBuilds.map(({ line }) => line).reverse()
+  const lines = (language: Language) =>
+    heldBuilds.map((build) => build.lineBy(specIn(build.engine, language))).reverse()
 
   return {
     'host.read': () =>
@@ -71,10 +72,12 @@ export function memoryHost({
       return engine ? done({ specText: engine.text }) : refused('engine-unknown', { engine: id }, 'id')
     },
 
-    'builds.list': () => done(lines()),
-    'builds.find': ({ words }) => {
+    'builds.list': ({ language }) => done(lines(language)),
+    'builds.find': ({ words, language }) => {
       const wanted = words.toLowerCase()
-      const found = lines().filter(({ name, engine }) => `${name} ${engine}`.toLowerCase().includes(wanted))
+      const found = lines(language).filter(({ name, engine }) =>
+        `${name} ${engine}`.toLowerCase().includes(wanted),
+      )
       return done({ lines: found, more: false })
     },
     'builds.start': ({ engine: id, name, serial, person }) => {

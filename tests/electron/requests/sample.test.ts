@@ -39,6 +39,16 @@ describe('the demo build of an empty bench', () => {
     )
   })
 
+  it('is called in the language of the window in which it is made', async () => {
+    const { get } = asking(await store(folder()))
+    const { line, events } = await get('builds.try', { ...halfWay, language: 'es' })
+    expect(line.name).toBe('Demo: transbordador, motor de babor')
+    expect(JSON.stringify(events)).toContain('Rayas bajo la cabeza de R4')
+    expect((await get('builds.try', { ...finished, language: 'de' })).line.name).toBe(
+      'Demo: Bewässerung, Pumpe 3',
+    )
+  })
+
   it('has a chain that verifies, is exported, and is taken in by another bench as any other', async () => {
     const record = await store(folder())
     const { get } = asking(record)

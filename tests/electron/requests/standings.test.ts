@@ -50,6 +50,21 @@ describe('where the builds of a list stand', () => {
     expect((await get('builds.find', { words: '' })).lines).toMatchObject(standings)
   })
 
+  it('names step and engine in the language of whoever asks', async () => {
+    const { get } = await twoBuilds(await store(folder()))
+    const inGerman = {
+      engine: 'Skerry 3 Fährenhilfsmotor',
+      standing: { step: { place: 2, name: 'Wellenzeichen' } },
+    }
+    expect((await get('builds.list', { language: 'de' }))[1]).toMatchObject(inGerman)
+    expect((await get('builds.find', { words: '', language: 'de' })).lines[1]).toMatchObject(inGerman)
+    expect((await get('builds.list', { language: 'es' }))[1]).toMatchObject({
+      engine: 'Auxiliar de transbordador Skerry 3',
+      standing: { step: { name: 'Marcas del cigüeñal' } },
+    })
+    expect((await get('builds.list', {}))[1]).toMatchObject({ standing: atCrankMarks })
+  })
+
   it('is not said of one that is void', async () => {
     const { get, act, id } = await twoBuilds(await store(folder()))
     await act(id, 2, { type: 'void-build', reason: 'Wrong engine' })

@@ -35,6 +35,7 @@ describe('searching the archive', () => {
       state: undefined,
       kind: 'name',
       before: undefined,
+      language: 'en',
     })
   })
 
