@@ -5,9 +5,11 @@ import { amountsIn, degrees, inMillimetres, nanometres } from '../../core/quanti
 import { torqueAtFastener } from '../../core/tightening/index.ts'
 import type { BuildTable } from '../../core/contract/index.ts'
 import { en } from '../../core/words/index.ts'
+import { saidBy, sizeRows } from './size-rows.ts'
+import { takenWith, takenWithFields } from './taken-with.ts'
 
 type Cell = string | number | null
-type Row = Readonly<Record<string, Cell>>
+export type Row = Readonly<Record<string, Cell>>
 
 /** A table for a spreadsheet: RFC 4180, with a byte order mark, by which spreadsheet programs know UTF-8. */
 export function tableOf(sheet: BuildSheet, table: BuildTable): string {
@@ -64,6 +66,7 @@ const pullFields = [
   'set_aside',
   'cap',
   'turning_rise_Nm',
+  ...takenWithFields,
 ] as const
 
 function pulls({ runs }: BuildSheet): Row[] {
@@ -98,6 +101,7 @@ function pulls({ runs }: BuildSheet): Row[] {
       stretch_mm: pull.stretch && inMillimetres(pull.stretch),
       set_aside: pull.setAside,
       turning_rise_Nm: pull.turning?.rise ?? null,
+      ...takenWith(pull.readWith),
     })),
   )
 }
@@ -116,10 +120,12 @@ const readingFields = [
   'verdict',
   'counts',
   'note',
+  ...takenWithFields,
 ] as const
 
 /** What was read off a gauge or a wrench, in the order in which it was recorded. */
-function readings({ checks, limits, rings, turnings, runs }: BuildSheet): Row[] {
+function readings(sheet: BuildSheet): Row[] {
+  const { checks, limits, rings, turnings, runs } = sheet
   const gauges = checks.flatMap((check) => {
     const { step, reading, limits, verdict, counts, seq, at, person } = check
     return reading === null
@@ -139,6 +145,7 @@ function readings({ checks, limits, rings, turnings, runs }: BuildSheet): Row[] 
             verdict,
             counts: counts ? 'yes' : 'no',
             note: checkNote(en, check),
+            ...takenWith(check.readWith),
           },
         ]
   })
@@ -156,6 +163,7 @@ function readings({ checks, limits, rings, turnings, runs }: BuildSheet): Row[] 
     verdict: limit.verdict,
     counts: limit.counts ? 'yes' : 'no',
     note: limit.accepted ?? limit.replaced ?? '',
+    ...takenWith(limit.readWith),
   }))
   const clocks = rings.flatMap(({ seq, at, person, set, piston, gaps, takenOff }) =>
     set.rings.flatMap((ring) => {
@@ -174,6 +182,7 @@ function readings({ checks, limits, rings, turnings, runs }: BuildSheet): Row[] 
             limits_unit: null,
           },
           ...{ verdict: '', counts: takenOff === null ? 'yes' : 'no', note: takenOff ?? '' },
+          ...takenWith(null),
         },
       ]
     }),
@@ -192,33 +201,37 @@ function readings({ checks, limits, rings, turnings, runs }: BuildSheet): Row[] 
             },
             ...{ verdict: turning.verdict, counts: turning.counts ? 'yes' : 'no' },
             note: turning.accepted ?? turning.voided ?? turning.note,
+            ...takenWith(turning.readWith),
           },
         ],
   )
   const wrenches = runs.flatMap(({ name, pulls }) =>
-    pulls.flatMap(({ pass, fastener, reading, window, verdict, takenBack, setAside, seq, at, person }) =>
-      reading === null
-        ? []
-        : [
-            {
-              entry: seq,
-              time_utc: at,
-              person,
-              what: en.record.tables.pull({ procedure: name, pass, fastener: fastener ?? '' }),
-              typed: reading.typed,
-              value: torqueAtFastener(reading),
-              unit: reading.unit,
-              least: limitsOf(window).least,
-              most: limitsOf(window).most,
-              limits_unit: limitsOf(window).limits_unit,
-              verdict,
-              counts: takenBack === null && setAside === null ? 'yes' : 'no',
-              note: takenBack?.reason ?? '',
-            },
-          ],
+    pulls.flatMap(
+      ({ pass, fastener, reading, readWith, window, verdict, takenBack, setAside, seq, at, person }) =>
+        reading === null
+          ? []
+          : [
+              {
+                entry: seq,
+                time_utc: at,
+                person,
+                what: en.record.tables.pull({ procedure: name, pass, fastener: fastener ?? '' }),
+                typed: reading.typed,
+                value: torqueAtFastener(reading),
+                unit: reading.unit,
+                least: limitsOf(window).least,
+                most: limitsOf(window).most,
+                limits_unit: limitsOf(window).limits_unit,
+                verdict,
+                counts: takenBack === null && setAside === null ? 'yes' : 'no',
+                note: takenBack?.reason ?? '',
+                ...takenWith(readWith),
+              },
+            ],
     ),
   )
-  return [...gauges, ...measured, ...clocks, ...turned, ...wrenches].sort((a, b) => a.entry - b.entry)
+  const all = [...sizeRows(sheet), ...gauges, ...measured, ...clocks, ...turned, ...wrenches]
+  return all.sort((a, b) => Number(a.entry) - Number(b.entry))
 }
 
 const partFields = [
@@ -261,10 +274,6 @@ function partRows({ parts }: BuildSheet): Row[] {
           ]),
     ]
   })
-}
-
-function saidBy(stamp: BuildSheet['started']) {
-  return { entry: stamp?.seq ?? null, time_utc: stamp?.at ?? null, person: stamp?.person ?? null }
 }
 
 const tables: {

@@ -1,5 +1,5 @@
 import { getContext, setContext } from 'svelte'
-import type { ReadingFieldName } from '../../core/instrument/index.ts'
+import type { ReadingFieldName, ReadWith } from '../../core/instrument/index.ts'
 import type { Reading } from '../../core/tightening/index.ts'
 import { GaugeKeys } from './gauge-burst.ts'
 
@@ -12,6 +12,15 @@ const endsWithinMs = 1000
 const crossedWithinMs = 60
 
 const ofNumber = /^[\d.,+-]$/
+
+/** A reading that came with what it was taken with. */
+export interface SentReading {
+  readonly text: string
+  readonly readWith: ReadWith
+}
+
+const byHand: ReadWith = { came: 'by-hand' }
+const typedBySome: ReadWith = { came: 'typed' }
 
 interface Stray {
   readonly text: string
@@ -28,9 +37,11 @@ const nothing: Stray = { text: '', at: -Infinity, wasDiverted: false }
  */
 export class ReadingField {
   #typed = $state('')
+  /** What stands in the field was taken with; by hand as soon as a person changes it. */
+  #readWith: ReadWith = byHand
   #dropped = $state<'broken-off' | 'crossed' | null>(null)
-  #unasked = $state<string | null>(null)
-  #rivals = $state.raw<readonly [string, string] | null>(null)
+  #unasked = $state.raw<SentReading | null>(null)
+  #rivals = $state.raw<readonly [SentReading, SentReading] | null>(null)
   #input = $state.raw<{
     readonly element: HTMLInputElement
     readonly name: ReadingFieldName
@@ -39,11 +50,12 @@ export class ReadingField {
   /** Takes readings in the place of one field, as a table of them does; `name` is null where it takes no sizes. */
   #table = $state.raw<{
     readonly name: ReadingFieldName | null
-    readonly take: (sent: string) => void
+    readonly take: (sent: string, readWith: ReadWith) => void
   } | null>(null)
   #press: (() => void) | null = null
   #chosen: EventTarget | null = null
   #before = ''
+  #beforeWith: ReadWith = byHand
   #lastAt = -Infinity
   #sign = noSign
   #stray = nothing
@@ -60,6 +72,11 @@ export class ReadingField {
   }
   set typed(text: string) {
     this.#typed = text
+    this.#readWith = byHand
+  }
+  /** With what the reading that stands in the field was taken; undefined where none stands there. */
+  get readWith(): ReadWith | undefined {
+    return this.#typed.trim() === '' ? undefined : this.#readWith
   }
   /** Why the last that came from an instrument was dropped: half a reading, or two instruments that typed at once. */
   get dropped() {
@@ -67,11 +84,11 @@ export class ReadingField {
   }
   /** What was sent or typed while nothing asked for a reading; kept until it is used or dropped. */
   get unasked() {
-    return this.#unasked
+    return this.#unasked?.text ?? null
   }
   /** Two readings for one place, the earlier one first, until a person says which counts. */
-  get rivals() {
-    return this.#rivals
+  get rivals(): readonly [string, string] | null {
+    return this.#rivals && [this.#rivals[0].text, this.#rivals[1].text]
   }
   /** Whether a reading is asked for now. */
   get isOpen() {
@@ -83,21 +100,22 @@ export class ReadingField {
     const kept = this.#unasked
     this.#unasked = null
     if (kept === null) return
-    if (this.#table === null) this.#typed = kept
-    else this.#table.take(kept)
+    if (this.#table === null) this.#put(kept)
+    else this.#table.take(kept.text, kept.readWith)
   }
   dropUnasked() {
     this.#unasked = null
   }
   /** Keeps what has no place to go. */
-  keep(sent: string) {
-    this.#unasked = sent
+  keep(sent: string, readWith: ReadWith = typedBySome) {
+    this.#unasked = { text: sent, readWith }
     this.#stray = nothing
   }
   /** Says which of two readings counts. */
   settle(which: string) {
+    const chosen = this.#rivals?.find(({ text }) => text === which) ?? { text: which, readWith: byHand }
     this.#rivals = null
-    this.#typed = which
+    this.#put(chosen)
   }
 
   /** The field that asks for a reading; `isRight` says whether a text is the very reading that is asked for. */
@@ -110,7 +128,10 @@ export class ReadingField {
     }
   }
   /** A table of readings hears keys by itself, and is given what was kept; until the function given back is called. */
-  giveWay(take: (sent: string) => void, name: ReadingFieldName | null = null): () => void {
+  giveWay(
+    take: (sent: string, readWith: ReadWith) => void,
+    name: ReadingFieldName | null = null,
+  ): () => void {
     this.#table = { name, take }
     return () => {
       if (this.#table?.take === take) this.#table = null
@@ -120,18 +141,19 @@ export class ReadingField {
    * A whole reading that came over a serial line: it goes where one that was typed goes, or is kept. False where a field is
    * open that it may not go into.
    */
-  arrived(sent: string, may: (field: ReadingFieldName) => boolean): boolean {
+  arrived(sent: string, readWith: ReadWith, may: (field: ReadingFieldName) => boolean): boolean {
     const table = this.#table
     const name = table === null ? (this.#input?.name ?? null) : table.name
     if (!this.isOpen || name === null || !may(name)) {
-      this.keep(sent)
+      this.keep(sent, readWith)
       return !this.isOpen
     }
     if (table === null) {
       this.#before = this.#typed
+      this.#beforeWith = this.#readWith
       this.#dropped = null
-      this.#place(sent)
-    } else table.take(sent)
+      this.#place(sent, readWith)
+    } else table.take(sent, readWith)
     return true
   }
   /** A gauge's own Enter presses this, where its value is the reading asked for; until the function given back is called. */
@@ -177,10 +199,10 @@ export class ReadingField {
 
   /** Once a reading is recorded: what came meanwhile is kept for the next one. */
   clear(recorded: string) {
-    const meanwhile = this.#rivals?.find((each) => each !== recorded) ?? null
+    const meanwhile = this.#rivals?.find(({ text }) => text !== recorded) ?? null
     if (meanwhile !== null) this.#unasked = meanwhile
     this.#rivals = null
-    if (this.#typed === recorded) this.#typed = ''
+    if (this.#typed === recorded) this.typed = ''
     this.#input?.element.blur()
   }
 
@@ -196,6 +218,7 @@ export class ReadingField {
     this.#lastAt = timeStamp
     if (!goesOn) {
       this.#before = this.#typed
+      this.#beforeWith = this.#readWith
       this.#dropped = null
     }
     const isUnchosen = isText(active) && active !== this.#chosen && !this.owns(active)
@@ -223,7 +246,7 @@ export class ReadingField {
     if (sign === '') return this.focus()
     event.preventDefault()
     this.#input?.element.focus()
-    this.#typed = sign + key
+    this.typed = sign + key
   }
 
   #strays(event: KeyboardEvent, isUnchosen: boolean) {
@@ -232,7 +255,7 @@ export class ReadingField {
     this.#stray = { text: this.#stray.text + event.key, at: event.timeStamp, wasDiverted }
     clearTimeout(this.#strayEnds)
     this.#strayEnds = setTimeout(() => {
-      if (this.#stray.wasDiverted) this.keep(this.#stray.text)
+      if (this.#stray.wasDiverted) this.keep(this.#stray.text, byHand)
       this.#stray = nothing
     }, endsWithinMs)
   }
@@ -244,29 +267,35 @@ export class ReadingField {
     if (text.length < (wasDiverted ? 1 : 2) || event.timeStamp - at > endsWithinMs) return
     event.preventDefault()
     event.stopPropagation()
-    this.keep(text)
+    this.keep(text, byHand)
   }
 
   #whole(sent: string) {
     const active = document.activeElement
     this.#lastAt = -Infinity
     if (isText(active) && active === this.#chosen && !this.owns(active)) return
-    this.#place(sent)
+    this.#place(sent, typedBySome)
+  }
+
+  #put({ text, readWith }: SentReading) {
+    this.#typed = text
+    this.#readWith = readWith
   }
 
   /** Into the field, beside a reading that waits there to be confirmed. */
-  #place(sent: string) {
-    if (this.#input === null) return this.keep(sent)
+  #place(sent: string, readWith: ReadWith) {
+    if (this.#input === null) return this.keep(sent, readWith)
     const { element, isRight } = this.#input
     const before = this.#before.trim()
     element.blur()
     if (before !== '' || this.#rivals !== null) {
-      this.#rivals = [this.#rivals?.[0] ?? before, sent]
-      this.#typed = ''
+      const first = this.#rivals?.[0] ?? { text: before, readWith: this.#beforeWith }
+      this.#rivals = [first, { text: sent, readWith }]
+      this.typed = ''
       return
     }
     // The burst may lack its beginning where the machine faltered between two characters: the field has all of it.
-    if (!this.#typed.endsWith(sent)) this.#typed = sent
+    this.#put({ text: this.#typed.endsWith(sent) ? this.#typed : sent, readWith })
     const whole = this.#typed
     this.#settles = setTimeout(() => {
       this.#settles = undefined
@@ -281,7 +310,7 @@ export class ReadingField {
     this.#settles = undefined
     this.#gauge.forget()
     this.#deafUntil = event.timeStamp + sameReadingMs
-    this.#typed = ''
+    this.typed = ''
     this.#dropped = 'crossed'
     event.preventDefault()
     event.stopPropagation()
@@ -292,7 +321,7 @@ export class ReadingField {
     this.#dropped = 'broken-off'
     this.#stray = nothing
     if (!this.owns(document.activeElement)) return
-    this.#typed = ''
+    this.typed = ''
     this.#input?.element.blur()
   }
 }

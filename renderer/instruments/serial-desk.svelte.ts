@@ -1,5 +1,5 @@
 import { SvelteMap, SvelteSet } from 'svelte/reactivity'
-import { mayFeed, typedAs, type Heard, type Instrument } from '../../core/instrument/index.ts'
+import { byLine, mayFeed, typedAs, type Heard, type Instrument } from '../../core/instrument/index.ts'
 import type { ReadingField } from './reading-field.svelte.ts'
 import { SerialLine } from './serial-line.ts'
 import type { Port, Ports } from './serial-port.ts'
@@ -173,7 +173,7 @@ export class SerialDesk {
       const text = typedAs(value, instrument.unit)
       this.#lastSent[id] = text
       if (unknownUnit === null) this.#news = null
-      const may = this.#field?.arrived(text, (field) =>
+      const may = this.#field?.arrived(text, byLine(instrument), (field) =>
         mayFeed(instrument, value.unit ?? instrument.unit, field),
       )
       if (may === false) this.#news = { kind: 'otherField', name, sent: text }

@@ -26,7 +26,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
   bearing: ['words', 'problem', 'quantity', 'engine'],
   audit: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint', 'bearing'],
   layout: ['words', 'problem', 'quantity', 'plane', 'engine', 'joint'],
-  tightening: ['words', 'problem', 'quantity', 'engine', 'joint', 'layout'],
+  tightening: ['words', 'problem', 'quantity', 'instrument', 'engine', 'joint', 'layout'],
   drafts: [
     'words',
     'problem',
@@ -43,6 +43,7 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'words',
     'problem',
     'quantity',
+    'instrument',
     'plane',
     'engine',
     'joint',

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 import { lengthUnits } from '../../quantity/index.ts'
 import { halvesOfTray, pin } from '../events/bearing-events.ts'
 
@@ -16,7 +17,7 @@ export const bearingCommands = [
     type: z.literal('note-readings'),
     ...ofBearing,
     part,
-    cells: z.array(z.array(cell).max(6)).max(4),
+    cells: z.array(z.array(cell.extend({ readWith: readWith.optional() })).max(6)).max(4),
     /** With a unit or in °C; empty for 20 °C. */
     partTemperature: typed,
     /** Empty where the gauge reads true at its own temperature. */
@@ -72,6 +73,7 @@ export const bearingCommands = [
     type: z.literal('read-thread'),
     ...ofBearing,
     width: cell,
+    readWith: readWith.optional(),
     /** From one width on the card to the next. */
     cardStep: cell,
   }),

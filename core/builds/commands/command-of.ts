@@ -96,17 +96,18 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'take-off-rings', step, cylinder, reason }
     }
     case 'crank-turned': {
-      const { step, reading, verdict, note } = event
-      return { type: 'turn-crank', step, typed: reading?.typed ?? null, free: verdict === 'free', note }
+      const { step, reading, readWith, verdict, note } = event
+      const turned = { typed: reading?.typed ?? null, readWith, free: verdict === 'free', note }
+      return { type: 'turn-crank', step, ...turned }
     }
     case 'turning-accepted':
       return { type: 'accept-turning', step: event.step, reason: event.reason }
     case 'turning-voided':
       return { type: 'void-turning', step: event.step, reason: event.reason }
     case 'limit-measured': {
-      const { step, measure, at, reading } = event
+      const { step, measure, at, reading, readWith } = event
       // Who was asked said that it is so; an earlier version of the program did not ask.
-      return { type: 'measure-limit', step, measure, at, typed: reading.typed, sure: true }
+      return { type: 'measure-limit', step, measure, at, typed: reading.typed, readWith, sure: true }
     }
     case 'limit-accepted':
     case 'measured-part-replaced': {
@@ -144,7 +145,9 @@ function bearingCommandOf(event: BearingEvent): BuildCommand {
   switch (event.type) {
     case 'readings-noted': {
       const { step, position, part, partTemperature, gaugeTemperature, uncertainty } = event
-      const cells = event.cells.map((plane) => plane.map(({ typed, unit }) => ({ typed, unit })))
+      const cells = event.cells.map((plane) =>
+        plane.map(({ typed, unit, readWith }) => ({ typed, unit, readWith })),
+      )
       return {
         type: 'note-readings',
         step,
@@ -191,9 +194,9 @@ function bearingCommandOf(event: BearingEvent): BuildCommand {
       return { type: 'note-tray', step: event.step, halves: event.halves, lines }
     }
     case 'thread-read': {
-      const { step, position, width, cardStep } = event
+      const { step, position, width, readWith, cardStep } = event
       const cell = ({ typed, unit }: typeof width) => ({ typed, unit })
-      return { type: 'read-thread', step, position, width: cell(width), cardStep: cell(cardStep) }
+      return { type: 'read-thread', step, position, width: cell(width), readWith, cardStep: cell(cardStep) }
     }
     default:
       return event satisfies never

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 import { bearingCommands } from './bearing-commands.ts'
 import { limitCommands } from './limit-commands.ts'
 import { placedCommands } from './placed-commands.ts'
@@ -57,6 +58,7 @@ export const buildCommand = z.discriminatedUnion('type', [
     good: z.boolean(),
     /** As typed, with a unit or in mm; null where the step asks for none. */
     reading: z.string().max(40).nullable(),
+    readWith: readWith.optional(),
     note: typedReason,
     fittedWashers: z.string().max(80).optional(),
     washersByTable: washersByTable.nullable().optional(),

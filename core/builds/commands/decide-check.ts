@@ -29,6 +29,7 @@ export function answerCheck({ state, step }: BuildAtStep<'check'>, command: Answ
       step: id,
       verdict,
       reading: reading.value,
+      ...(reading.value !== null && command.readWith !== undefined && { readWith: command.readWith }),
       note: command.note.trim(),
       ...(command.fittedWashers !== undefined && { fittedWashers: command.fittedWashers }),
       ...(command.washersByTable !== undefined && { washersByTable: command.washersByTable }),

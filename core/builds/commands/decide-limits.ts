@@ -29,7 +29,9 @@ export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Event
   }
   const reading = { typed, length_nm: length.value }
   const verdict = judgeLimits(measure, length.value)
-  return done([{ type: 'limit-measured', version, ...named(command), reading, verdict }])
+  const { readWith } = command
+  const read = { reading, ...(readWith !== undefined && { readWith }) }
+  return done([{ type: 'limit-measured', version, ...named(command), ...read, verdict }])
 }
 
 /**

@@ -56,7 +56,10 @@ export function noteReadings(spec: EngineSpec, fit: Fit, command: CommandOf<'not
       position,
       part,
       cells: cells.map((plane, at) =>
-        plane.map((cell, direction) => noted(cell, grid.value[at]![direction]!)),
+        plane.map((cell, direction) => ({
+          ...noted(cell, grid.value[at]![direction]!),
+          ...(cell.readWith !== undefined && { readWith: cell.readWith }),
+        })),
       ),
       partTemperature: { typed: command.partTemperature || '20 °C', celsius: partIs.value },
       gaugeTemperature: gauge === null ? null : { typed: command.gaugeTemperature, celsius: gauge.value },
@@ -80,6 +83,7 @@ export function readThread(fit: Fit, command: CommandOf<'read-thread'>): Events 
       type: 'thread-read',
       ...common,
       width: noted(width, read.value),
+      ...(command.readWith !== undefined && { readWith: command.readWith }),
       cardStep: noted(cardStep, stepRead.value),
     },
   ])

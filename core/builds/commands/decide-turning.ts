@@ -12,7 +12,7 @@ const version = 1
  * says where, or turns freely after it did not and nobody says what was done.
  */
 export function turnCrank({ spec, state, step }: At, command: CommandOf<'turn-crank'>): Events {
-  const { typed, free } = command
+  const { typed, free, readWith } = command
   const common = { type: 'crank-turned', version, step: step.id } as const
   if (step.turning === undefined) {
     if (typed !== null) return refused('turning-by-hand', { step: step.name })
@@ -29,7 +29,8 @@ export function turnCrank({ spec, state, step }: At, command: CommandOf<'turn-cr
   const { reading, torque } = read.value
   const rise = riseOf(torque, turnedBefore(spec, state, step))
   const verdict = verdictOfTurning(step.turning, torque, rise)
-  return done([{ ...common, reading, rise_Nm: rise, verdict, note: command.note.trim() }])
+  const taken = { reading, ...(readWith !== undefined && { readWith }) }
+  return done([{ ...common, ...taken, rise_Nm: rise, verdict, note: command.note.trim() }])
 }
 
 /** Refuses `turning-not-outside` where nothing is outside its limits, and `reason-missing`. */

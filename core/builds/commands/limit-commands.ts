@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 
 const ofPlace = { step: z.string(), measure: z.string(), at: z.string() }
 const reason = z.string().max(600)
@@ -10,6 +11,7 @@ export const limitCommands = [
     type: z.literal('measure-limit'),
     ...ofPlace,
     typed: z.string().max(40),
+    readWith: readWith.optional(),
     /** A ring gap that would be right in another unit, or is wider than any, is meant as it is typed. */
     sure: z.literal(true).optional(),
   }),

@@ -21,6 +21,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         fastener,
         cap,
         reading,
+        readWith,
         torque,
         running,
         held,
@@ -37,6 +38,7 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         fastener,
         ...(cap !== undefined && { cap }),
         reading: reading === null ? null : { typed: reading.typed, unit: reading.unit },
+        ...(readWith !== undefined && { readWith }),
         ...(torque !== undefined && { torque: { typed: torque.typed, unit: torque.unit } }),
         ...(running !== undefined && { running: { typed: running.typed, unit: running.unit } }),
         ...(waited_s !== undefined && {
@@ -60,12 +62,13 @@ export function runCommandOf(spec: EngineSpec, event: RunEvent): RunCommand | nu
         reason: event.reason,
       }
     case 'pull-read-again': {
-      const { pull, reading, torque, reason } = event
+      const { pull, reading, readWith, torque, reason } = event
       return {
         type: 'read-again',
         procedure,
         pull,
         reading: { typed: reading.typed, unit: reading.unit },
+        ...(readWith !== undefined && { readWith }),
         ...(torque !== undefined && { torque: { typed: torque.typed, unit: torque.unit } }),
         reason,
       }

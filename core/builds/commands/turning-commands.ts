@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 
 const ofStep = { step: z.string() }
 const reason = z.string().max(600)
@@ -10,6 +11,7 @@ export const turningCommands = [
     ...ofStep,
     /** As typed or sent by a gauge, a torque or force × lever; null where it is turned by hand. */
     typed: z.string().max(40).nullable(),
+    readWith: readWith.optional(),
     /** By hand: whether it turns freely. Says nothing beside a reading. */
     free: z.boolean(),
     note: reason,

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 import { lengthUnits } from '../../quantity/index.ts'
 
 const version = z.literal(1)
@@ -41,7 +42,15 @@ export const bearingEvents = [
     ...ofBearing,
     part,
     /** Planes along the axis, in each the directions across it; as the gauge showed them. */
-    cells: z.array(z.array(typedLength).min(1).max(6)).min(1).max(4),
+    cells: z
+      .array(
+        z
+          .array(typedLength.extend({ readWith: readWith.optional() }))
+          .min(1)
+          .max(6),
+      )
+      .min(1)
+      .max(4),
     partTemperature: typedTemperature,
     /** Null where the gauge reads true at its own temperature. */
     gaugeTemperature: typedTemperature.nullable(),
@@ -95,6 +104,7 @@ export const bearingEvents = [
     type: z.literal('thread-read'),
     ...ofBearing,
     width: typedLength,
+    readWith: readWith.optional(),
     cardStep: typedLength,
   }),
 ] as const

@@ -1,4 +1,4 @@
-import type { BearingEvent, NotedPin, NotedTrayLine, TypedLength } from './bearing-events.ts'
+import type { BearingEvent, NotedPin, NotedTrayLine } from './bearing-events.ts'
 
 /** Readings of one part as they were noted. */
 export type NotedReadings = Pick<
@@ -10,6 +10,11 @@ export interface NotedTray {
   readonly halves: 'alike' | 'differ'
   readonly lines: readonly NotedTrayLine[]
 }
+
+export type NotedThread = Pick<
+  Extract<BearingEvent, { type: 'thread-read' }>,
+  'width' | 'readWith' | 'cardStep'
+>
 
 /** What is pinned at a bearing, and why. */
 export interface NotedPins {
@@ -33,7 +38,7 @@ export interface BearingRecord {
   readonly sizeReasons: Readonly<Record<string, string>>
   readonly basis: Readonly<Record<string, BasisDecision>>
   readonly pins: Readonly<Record<string, NotedPins>>
-  readonly threads: Readonly<Record<string, { readonly width: TypedLength; readonly cardStep: TypedLength }>>
+  readonly threads: Readonly<Record<string, NotedThread>>
   /** Null where no shells were counted. */
   readonly tray: NotedTray | null
 }
@@ -92,8 +97,9 @@ export function evolveBearings(before: BearingRecord, event: BearingEvent): Bear
       return { ...before, tray: lines.length === 0 ? null : { halves, lines } }
     }
     case 'thread-read': {
-      const { position, width, cardStep } = event
-      return { ...before, threads: { ...before.threads, [position]: { width, cardStep } } }
+      const { position, width, readWith, cardStep } = event
+      const thread = { width, ...(readWith !== undefined && { readWith }), cardStep }
+      return { ...before, threads: { ...before.threads, [position]: thread } }
     }
     default:
       return event satisfies never

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 import { bearingEvents } from './bearing-events.ts'
 import { limitEvents } from './limit-events.ts'
 import { turningEvents } from './turning-events.ts'
@@ -115,6 +116,7 @@ export const buildEvent = z.discriminatedUnion('type', [
     step: z.string(),
     verdict: z.enum(['good', 'not-good']),
     reading: z.strictObject({ typed: z.string().max(40), length_nm: z.int() }).nullable(),
+    readWith: readWith.optional(),
     note: z.string().trim().max(600),
     /** The thrust washers that it was measured with, by name; only where a person said so. */
     fittedWashers: z.string().max(80).optional(),

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 
 const version = z.literal(1)
 const reason = z.string().trim().min(1).max(600)
@@ -10,6 +11,7 @@ export const limitEvents = [
     type: z.literal('limit-measured'),
     ...ofPlace,
     reading: z.strictObject({ typed: z.string().max(40), length_nm: z.int() }),
+    readWith: readWith.optional(),
     /** Within the limits of a new part, within those of a used one alone, or outside both. */
     verdict: z.enum(['new', 'service', 'outside']),
   }),

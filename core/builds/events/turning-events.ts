@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 import { reading } from '../../tightening/index.ts'
 
 const version = z.literal(1)
@@ -12,6 +13,7 @@ export const turningEvents = [
     ...ofStep,
     /** Null where the manual gives no number and it was turned by hand. */
     reading: reading.nullable(),
+    readWith: readWith.optional(),
     /** Since the last one; null where nothing was read before, and by hand. */
     rise_Nm: z.number().nullable(),
     verdict: z.enum(['free', 'binds', 'within', 'under', 'over']),

@@ -1,4 +1,5 @@
 import type { EngineSpec } from '../../engine/index.ts'
+import type { ReadWith } from '../../instrument/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import type { LimitReading } from '../events/limit-record.ts'
 import { isMeasured, measuresIn, type StepMeasure } from '../limits/measures-in.ts'
@@ -9,6 +10,8 @@ export interface SheetLimit extends Stamp, Pick<LimitReading, 'reading' | 'verdi
   readonly step: string
   readonly measure: StepMeasure
   readonly place: string
+  /** Null where it is not known. */
+  readonly readWith: ReadWith | null
   /** What was replaced because of this reading; null where nothing was. */
   readonly replaced: string | null
   /** False when the place was measured again later, its part replaced, or its step opened again. */
@@ -40,8 +43,8 @@ export function limitsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
     const before = rows[last]
     if (event.type === 'limit-measured') {
       if (before !== undefined) rows[last] = { ...before, counts: false }
-      const { reading, verdict, at: place } = event
-      const row = { step: step.name, measure, place, reading, verdict }
+      const { reading, readWith = null, verdict, at: place } = event
+      const row = { step: step.name, measure, place, reading, readWith, verdict }
       rows.push({ ...stampOf(entry), ...row, accepted: null, replaced: null, counts: true })
     } else if (before !== undefined)
       rows[last] =

@@ -1,4 +1,5 @@
 import { checkByThread, measuredClearance, type Measured, type ThreadCheck } from '../../bearing/index.ts'
+import type { ReadWith } from '../../instrument/index.ts'
 import { nanometres, type Length } from '../../quantity/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
 import type { BasisDecision, NotedPins, NotedReadings, NotedTray } from '../events/bearing-record.ts'
@@ -18,7 +19,7 @@ export interface SheetMeasured {
   readonly basis: BearingCase['basis']
   readonly decision: (BasisDecision & { readonly decided: Stamp | null }) | null
   readonly pins: NotedPins | null
-  readonly thread: (ThreadReading & { readonly typed: string }) | null
+  readonly thread: (ThreadReading & { readonly typed: string; readonly readWith: ReadWith | null }) | null
 }
 
 /** Readings of one part: as typed, and what they come to at 20 °C. */
@@ -70,7 +71,11 @@ export function measuredOn(
     thread:
       thread === undefined
         ? null
-        : { typed: `${thread.width.typed} ${thread.width.unit}`, ...threadAt(state, fit, position)! },
+        : {
+            typed: `${thread.width.typed} ${thread.width.unit}`,
+            readWith: thread.readWith ?? null,
+            ...threadAt(state, fit, position)!,
+          },
   }
 }
 

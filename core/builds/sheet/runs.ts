@@ -9,8 +9,10 @@ import {
   type Pull,
   type Reading,
   type Run,
+  type RunEvent,
   type AcceptanceWindow,
 } from '../../tightening/index.ts'
+import type { ReadWith } from '../../instrument/index.ts'
 import { degrees } from '../../quantity/index.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
@@ -53,6 +55,8 @@ export interface SheetPull extends Stamp {
   readonly window: AcceptanceWindow | null
   /** As it was read last. */
   readonly reading: Reading | null
+  /** With what it was read last; null where that is not known. */
+  readonly readWith: ReadWith | null
   /** How far it had been turned in this pass before; 0 for all that is not turned on. */
   readonly from: Pull['from']
   /** What was read before it was read again, the first first, each with who read it again and why. */
@@ -181,6 +185,7 @@ function pullsOn(
         cap: pulls.get(pull)?.cap ?? null,
         turning: pulls.get(pull)?.turning ?? null,
         reading: pulls.get(pull)?.reading ?? reading,
+        readWith: readLastWith(own, entry.event),
         from: pulls.get(pull)?.from ?? degrees(0),
         readBefore: readBefore(own, pull, reading),
         held: entry.event.held ?? null,
@@ -196,6 +201,15 @@ function pullsOn(
       },
     ]
   })
+}
+
+/** Of a pull that was read again, with what the last time. */
+function readLastWith(
+  own: readonly RecordedEvent[],
+  pulled: Extract<RunEvent, { type: 'fastener-pulled' }>,
+): ReadWith | null {
+  const again = ofType(own, 'pull-read-again').findLast(({ event }) => event.pull === pulled.pull)
+  return (again === undefined ? pulled.readWith : again.event.readWith) ?? null
 }
 
 /** Each reading of a pull but the last. */

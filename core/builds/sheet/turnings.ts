@@ -1,4 +1,5 @@
 import type { EngineSpec, Turning } from '../../engine/index.ts'
+import type { ReadWith } from '../../instrument/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { CrankTurned } from '../events/turning-record.ts'
@@ -8,6 +9,8 @@ export interface SheetTurning
   extends Stamp, Pick<CrankTurned, 'reading' | 'rise_Nm' | 'verdict' | 'note' | 'accepted'> {
   /** The step's name, or the procedure's. */
   readonly step: string
+  /** Null where it is not known, and by hand. */
+  readonly readWith: ReadWith | null
   /** The cap that was tightened before; null where the procedure does not go cap by cap. */
   readonly cap: string | null
   /** Null where it turns by hand. */
@@ -35,8 +38,8 @@ export function turningsOn(spec: EngineSpec, entries: readonly RecordedEvent[]):
     const before = rows[last]
     if (event.type === 'crank-turned') {
       if (before !== undefined) rows[last] = { ...before, counts: false }
-      const { reading, rise_Nm, verdict, note } = event
-      const turned = { reading, rise_Nm, verdict, note, accepted: null, voided: null }
+      const { reading, readWith = null, rise_Nm, verdict, note } = event
+      const turned = { reading, readWith, rise_Nm, verdict, note, accepted: null, voided: null }
       rows.push({
         ...stampOf(entry),
         ...{ step: step.name, cap: null, limits: step.turning ?? null, ...turned, counts: true },

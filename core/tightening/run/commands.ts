@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 import { cause } from './answers.ts'
 import { readUnits } from './events.ts'
 import { heldWrench } from '../wrench/held.ts'
@@ -34,6 +35,7 @@ export const runCommands = [
     cap: z.string().optional(),
     /** As typed or sent by a gauge; null when the click is all there is. */
     reading: typedReading.nullable(),
+    readWith: readWith.optional(),
     /** The wrench of the shop that it is pulled with; a reading is brought from its scale to the fastener. */
     held: heldWrench.optional(),
     /** The torque at which the length was reached, where it is tightened until it is; as typed. */
@@ -69,6 +71,7 @@ export const runCommands = [
     ...common,
     pull: z.int().min(1),
     reading: typedReading,
+    readWith: readWith.optional(),
     /** As of the pull; the torque stays as it was read where it is left out. */
     torque: typedReading.optional(),
     reason: typedReason,

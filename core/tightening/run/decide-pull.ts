@@ -75,6 +75,7 @@ export function decidePull(
       fastener: command.fastener,
       ...(command.cap !== undefined && { cap: command.cap }),
       ...result.value,
+      ...(result.value.reading !== null && command.readWith !== undefined && { readWith: command.readWith }),
       ...waited.value,
       ...(command.held !== undefined && isTorque(pass, command.fastener) && { held: command.held }),
       ...(running.value !== null && { running: running.value }),

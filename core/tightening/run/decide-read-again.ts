@@ -23,7 +23,7 @@ type ReadAgain = Extract<RunCommand, { type: 'read-again' }>
 export function decideReadAgain(
   procedure: Procedure,
   run: Run,
-  { pull: number, reading, torque, reason: typed }: ReadAgain,
+  { pull: number, reading, readWith, torque, reason: typed }: ReadAgain,
   turnedBefore: Torque | null,
 ): Outcome<readonly RunEvent[]> {
   const pull = run.pulls.find((each) => each.number === number && counts(each))
@@ -38,11 +38,12 @@ export function decideReadAgain(
   if (!read.ok) return read
   const reason = readReason(typed, { what: 'pull-read-again' })
   if (!reason.ok) return reason
+  const taken = { reading: read.value.reading, ...(readWith !== undefined && { readWith }) }
   if (window.kind === 'turning') {
     const last = lastTurning(run, pull.number) ?? turnedBefore
     const judged = judgeTurning(window, newtonMetres(read.value.value), last)
     const again = { type: 'pull-read-again', version: 1, procedure: procedure.id, pull: number } as const
-    return done([{ ...again, reading: read.value.reading, ...judged, reason: reason.value }])
+    return done([{ ...again, ...taken, ...judged, reason: reason.value }])
   }
   const stretch = pull.stretch === null ? null : stretchOf(procedure, run, pull.fastener, read.value.value)
   if (stretch !== null && window.kind === 'length') {
@@ -50,8 +51,7 @@ export function decideReadAgain(
     if (!judged.ok) return judged
     if (judged.value === null) return refused('torque-missing', { fastener: pull.fastener })
     const again = { type: 'pull-read-again', version: 1, procedure: procedure.id, pull: number } as const
-    const { reading } = read.value
-    return done([{ ...again, reading, ...judged.value, stretch_nm: stretch, reason: reason.value }])
+    return done([{ ...again, ...taken, ...judged.value, stretch_nm: stretch, reason: reason.value }])
   }
   return done([
     {
@@ -59,7 +59,7 @@ export function decideReadAgain(
       version: 1,
       procedure: procedure.id,
       pull: number,
-      reading: read.value.reading,
+      ...taken,
       verdict: verdictOf(window, pull.from + read.value.value),
       reason: reason.value,
     },

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readWith } from '../../instrument/index.ts'
 import { lengthUnits, torqueUnits } from '../../quantity/index.ts'
 import { cause, flagDeed } from './answers.ts'
 import { heldWrench } from '../wrench/held.ts'
@@ -50,6 +51,7 @@ export const runEvents = [
     /** The crank was turned and what it took is the reading; its rise is null where nothing was read before. */
     turning: z.strictObject({ rise_Nm: z.number().nullable() }).optional(),
     reading: reading.nullable(),
+    readWith: readWith.optional(),
     /** How far it had been turned in this pass before; only where a turn that came short is turned on. */
     from_deg: z.number().positive().optional(),
     /** The wrench it was pulled with, and its adapter; absent where no wrench of the shop was chosen. */
@@ -88,6 +90,7 @@ export const runEvents = [
     ...common,
     pull: z.int().min(1),
     reading,
+    readWith: readWith.optional(),
     verdict: z.enum(['within', 'under', 'over']),
     stretch_nm: z.int().optional(),
     torque: reading.optional(),

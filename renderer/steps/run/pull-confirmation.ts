@@ -67,6 +67,7 @@ export class PullConfirmation {
       ...(waited !== null && { waited: { seconds: waited, shortened } }),
       ...(overTime !== undefined && { overTime }),
       ...(sure && { sure: true as const }),
+      readWith: this.#field.readWith,
     })
     if (!isConfirmed) return
     this.#answers = {}

@@ -152,12 +152,18 @@ export class RunDesk {
       ...(mistyped && { mistyped: true as const }),
       reason,
     })
-  readAgain = (pull: number, reading: TypedReading, torque: TypedReading | null, reason: string) =>
+  readAgain = (
+    pull: number,
+    reading: TypedReading & Pick<PullCommand, 'readWith'>,
+    torque: TypedReading | null,
+    reason: string,
+  ) =>
     this.#act({
       type: 'read-again',
       procedure: this.procedure.id,
       pull,
-      reading,
+      reading: { typed: reading.typed, unit: reading.unit },
+      readWith: reading.readWith,
       ...(torque !== null && { torque }),
       reason,
     })
@@ -263,7 +269,7 @@ export class RunDesk {
     moved: boolean,
     outOfOrder: string | null,
     setup: WrenchSetup | null,
-    more: Pick<PullCommand, 'torque' | 'running' | 'waited' | 'sure' | 'overTime'> = {},
+    more: Pick<PullCommand, 'readWith' | 'torque' | 'running' | 'waited' | 'sure' | 'overTime'> = {},
   ) {
     return this.#act({
       type: 'pull',

@@ -1,3 +1,4 @@
+import type { ReadWith } from '../../../core/instrument/index.ts'
 import { readSize, type ExpectedReading } from '../../../core/bearing/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
 import type { NotedReadings } from '../../../core/builds/index.ts'
@@ -12,6 +13,8 @@ export class ReadingGrid {
   readonly shape: Shape
   readonly #expected: ExpectedReading
   #cells = $state.raw<readonly (readonly string[])[]>([])
+  /** With what each was taken; by hand as soon as a person changes it. */
+  #readWith: readonly (readonly (ReadWith | undefined)[])[] = []
   #unit = $state<LengthUnit>('mm')
   /** The cell that is being read; counted from 0. Null while none is. */
   at = $state.raw<{ readonly plane: number; readonly direction: number } | null>(null)
@@ -33,6 +36,9 @@ export class ReadingGrid {
         (_, direction) => noted?.cells[plane]?.[direction]?.typed ?? '',
       ),
     )
+    this.#readWith = this.#cells.map((row, plane) =>
+      row.map((_, direction) => noted?.cells[plane]?.[direction]?.readWith),
+    )
     this.partTemperature = noted?.partTemperature.typed ?? ''
     this.gaugeTemperature = noted?.gaugeTemperature?.typed ?? ''
     this.uncertainty = noted?.uncertainty?.typed ?? ''
@@ -48,15 +54,24 @@ export class ReadingGrid {
     return this.#cells
   }
 
-  set(plane: number, direction: number, typed: string) {
-    this.#cells = this.#cells.map((row, at) =>
-      at === plane ? row.map((cell, other) => (other === direction ? typed : cell)) : row,
-    )
+  set(plane: number, direction: number, typed: string, readWith: ReadWith = { came: 'by-hand' }) {
+    this.#cells = put(this.#cells, plane, direction, typed)
+    this.#readWith = put(this.#readWith, plane, direction, readWith)
+  }
+
+  /** What stands there was typed all at once. */
+  wasSent(plane: number, direction: number) {
+    this.#readWith = put(this.#readWith, plane, direction, { came: 'typed' })
   }
 
   /** As the command takes them. */
   get typed() {
-    return this.#cells.map((plane) => plane.map((typed) => ({ typed, unit: this.#unit })))
+    return this.#cells.map((row, plane) =>
+      row.map((typed, direction) => {
+        const readWith = this.#readWith[plane]?.[direction]
+        return { typed, unit: this.#unit, ...(readWith !== undefined && { readWith }) }
+      }),
+    )
   }
 
   #firstFault() {
@@ -68,4 +83,16 @@ export class ReadingGrid {
       }
     return null
   }
+}
+
+/** The rows with something else in one cell. */
+function put<Cell>(
+  rows: readonly (readonly Cell[])[],
+  plane: number,
+  direction: number,
+  cell: Cell,
+): readonly (readonly Cell[])[] {
+  return rows.map((row, at) =>
+    at === plane ? row.map((each, other) => (other === direction ? cell : each)) : row,
+  )
 }

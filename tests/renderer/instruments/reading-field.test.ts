@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import type { ReadWith } from '../../../core/instrument/index.ts'
 import { ReadingField } from '../../../renderer/instruments/reading-field.svelte.ts'
 
 /** As much of a text field as keys need: what is typed goes where the focus is, and over what is selected. */
@@ -191,5 +192,50 @@ describe('what has no place to go', () => {
     field.useUnasked()
     expect(field.typed).toBe('24.1')
     expect(field.unasked).toBeNull()
+  })
+})
+
+describe('what a reading was taken with', () => {
+  const gauge: ReadWith = {
+    ...{ came: 'by-line', name: 'Depth gauge', number: '12', unit: 'mm' },
+    ...{ deviation: 0.01, calibratedOn: '2026-05-01' },
+  }
+
+  it('is nothing while none stands there, and a hand for what a person types', () => {
+    const { field, send } = bench({ asks: true })
+    expect(field.readWith).toBeUndefined()
+    send('24', 300, '')
+    expect(field.typed).toBe('24')
+    expect(field.readWith).toEqual({ came: 'by-hand' })
+  })
+
+  it('is an instrument that types, until a person changes what it sent', () => {
+    const { field, send, press, wait } = bench({ asks: true })
+    send('27.5', 5)
+    wait(100)
+    expect(field.readWith).toEqual({ came: 'typed' })
+    field.focus()
+    press('2', 400)
+    expect(field.readWith).toEqual({ came: 'by-hand' })
+  })
+
+  it('is the instrument whose line it came over, also where it was kept first', () => {
+    const { field } = bench({ asks: true })
+    field.arrived('24.1 N·m', gauge, () => true)
+    expect(field.readWith).toEqual(gauge)
+    field.clear('24.1 N·m')
+    expect(field.readWith).toBeUndefined()
+    field.keep('24.2 N·m', gauge)
+    field.useUnasked()
+    expect([field.typed, field.readWith]).toEqual(['24.2 N·m', gauge])
+  })
+
+  it('is that of the one of two readings that a person says counts', () => {
+    const { field } = bench({ asks: true })
+    field.typed = '24'
+    field.arrived('25 N·m', gauge, () => true)
+    expect(field.rivals).toEqual(['24', '25 N·m'])
+    field.settle('25 N·m')
+    expect(field.readWith).toEqual(gauge)
   })
 })

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import type { Instrument, ReadingFieldName } from '../../../core/instrument/index.ts'
+import type { Instrument, ReadingFieldName, ReadWith } from '../../../core/instrument/index.ts'
 import type { ReadingField } from '../../../renderer/instruments/reading-field.svelte.ts'
 import { SerialDesk } from '../../../renderer/instruments/serial-desk.svelte.ts'
 import { depthGauge, PlayedPort, PlayedPorts } from './played-ports.ts'
@@ -16,21 +16,23 @@ function bench(asks: ReadingFieldName | null = 'limits', known: readonly Instrum
   })
   const taken: string[] = []
   const kept: string[] = []
+  const instruments: ReadWith[] = []
   desk.feed({
-    arrived: (sent: string, may: (field: ReadingFieldName) => boolean) => {
+    arrived: (sent: string, readWith: ReadWith, may: (field: ReadingFieldName) => boolean) => {
+      instruments.push(readWith)
       const isHere = asks !== null && may(asks)
       ;(isHere ? taken : kept).push(sent)
       return isHere || asks === null
     },
   } as unknown as ReadingField)
-  return { desk, ports, port, taken, kept, list: () => list }
+  return { desk, ports, port, taken, kept, instruments, list: () => list }
 }
 
 const settled = () => new Promise((resolve) => setTimeout(resolve, 5))
 
 describe('an instrument on a serial line', () => {
   it('feeds the field that asks, in its unit, once a person has chosen its line', async () => {
-    const { desk, port, taken, list } = bench()
+    const { desk, port, taken, instruments, list } = bench()
     expect(desk.standingOf('g')).toBe('closed')
     await desk.connect('g')
     expect(port.opened).toEqual(depthGauge.serial)
@@ -42,6 +44,8 @@ describe('an instrument on a serial line', () => {
     expect(desk.standingOf('g')).toBe('open')
     expect(desk.lastSentBy('g')).toBe('0.35 mm')
     expect(list()[0]!.usb).toEqual({ vendor: 0x1234, product: 0x42 })
+    const { name, number, unit, deviation, calibratedOn } = depthGauge
+    expect(instruments).toEqual([{ came: 'by-line', name, number, unit, deviation, calibratedOn }])
   })
 
   it('is not asked for twice, and says so where none was chosen, it is not allowed, or it is taken', async () => {

@@ -52,6 +52,9 @@ export const instruments: Words['instruments'] = {
     `kalibriert am ${on}, in der Zukunft: Datum oder Uhr dieses Rechners berichtigen`,
   calibrationUnknown: 'keine Kalibrierung notiert',
 
+  readWith: ({ name, number }) => `gemessen mit ${name}${number === '' ? '' : ` ${number}`}`,
+  sentTyped: 'gesendet von einem Messgerät, das tippt',
+
   states: {
     closed: 'Nicht verbunden.',
     opening: 'Verbindet …',

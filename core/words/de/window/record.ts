@@ -13,6 +13,8 @@ const sinceText = (since: number): string => (since === 0 ? '' : ` Seither hinzu
 
 export const record: Words['record'] = {
   tables: {
+    size: (facts) =>
+      `${facts.fit}, ${facts.position}, ${facts.part}, Ebene ${facts.plane}, Richtung ${facts.direction}`,
     pull: (facts) => `${facts.procedure}, Durchgang ${facts.pass}, ${facts.fastener}`,
     adapter: (facts) => `${facts.name}, ${facts.offset} bei ${facts.angle}`,
   },

@@ -69,6 +69,11 @@ export const instruments = {
     `calibrated on ${on}, which is still to come: correct the date, or the clock of this computer`,
   calibrationUnknown: 'no calibration is noted',
 
+  // Beside a reading on the sheet
+  readWith: ({ name, number }: OfInstrument & { readonly number: string }) =>
+    `read with ${name}${number === '' ? '' : ` ${number}`}`,
+  sentTyped: 'sent by an instrument that types',
+
   // How its line stands
   states: {
     closed: 'Not connected.',

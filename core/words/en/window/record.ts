@@ -5,10 +5,22 @@ import { counted } from '../formats.ts'
 const builds = (count: number) => counted(count, 'build', 'builds')
 const entries = (count: number) => counted(count, 'entry', 'entries')
 
+export interface SizeRead {
+  readonly fit: string
+  readonly position: string
+  /** The part's name in the spec. */
+  readonly part: string
+  /** Both from 1. */
+  readonly plane: number
+  readonly direction: number
+}
+
 /** The page on the record: whether it is as it was confirmed, its backups, and how the program stands. */
 export const record = {
   /** In tables for a spreadsheet. */
   tables: {
+    size: (facts: SizeRead) =>
+      `${facts.fit}, ${facts.position}, ${facts.part}, plane ${facts.plane}, direction ${facts.direction}`,
     pull: (facts: { readonly procedure: string; readonly pass: number; readonly fastener: string }) =>
       `${facts.procedure}, pass ${facts.pass}, ${facts.fastener}`,
     adapter: (facts: { readonly name: string; readonly offset: string; readonly angle: string }) =>

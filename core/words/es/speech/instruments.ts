@@ -53,6 +53,9 @@ export const instruments: Words['instruments'] = {
     `calibrado el ${on}, fecha que aún no ha llegado: corregir la fecha, o el reloj de este ordenador`,
   calibrationUnknown: 'no consta ninguna calibración',
 
+  readWith: ({ name, number }) => `leído con ${name}${number === '' ? '' : ` ${number}`}`,
+  sentTyped: 'enviado por un instrumento que escribe',
+
   // How its line stands
   states: {
     closed: 'Sin conectar.',

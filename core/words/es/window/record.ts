@@ -6,6 +6,8 @@ const entries = (count: number) => counted(count, 'entrada', 'entradas')
 
 export const record: Words['record'] = {
   tables: {
+    size: (facts) =>
+      `${facts.fit}, ${facts.position}, ${facts.part}, plano ${facts.plane}, dirección ${facts.direction}`,
     pull: ({ procedure, pass, fastener }) => `${procedure}, pasada ${pass}, ${fastener}`,
     adapter: ({ name, offset, angle }) => `${name}, ${offset} a ${angle}`,
   },

@@ -19,6 +19,7 @@ function pulled(more: Partial<SheetPull> = {}): SheetPull {
     ...{
       window: torque,
       reading: null,
+      readWith: null,
       from: degrees(0),
       readBefore: [],
       held: null,
