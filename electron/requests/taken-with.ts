@@ -20,7 +20,7 @@ export function takenWith(
     instrument: line && line.name,
     instrument_number: line && line.number,
     deviation: line && line.deviation,
-    deviation_unit: line?.deviation == null ? null : isShare(line.unit) ? '%' : line.unit,
+    deviation_unit: line === null || line.deviation === null ? null : isShare(line.unit) ? '%' : line.unit,
     instrument_calibrated: line && line.calibratedOn,
   }
 }
