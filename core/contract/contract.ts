@@ -81,7 +81,7 @@ export const contract = {
     }),
     output: storedBuild,
   },
-  /** Makes one of the demo builds, its texts in the language, and opens it. Refused with `sample-not-needed` where it is there, or another build. */
+  /** Makes one of the demo builds, its texts in the language, and opens it. Refused with `sample-not-needed` where `samplesLeft` does not have it. */
   'builds.try': {
     input: z.strictObject({ sample: z.enum(samples), language: z.enum(languages).default('en') }),
     output: storedBuild,

@@ -5,7 +5,6 @@ import {
   readPerson,
   sampleBuild,
   sampleFacts,
-  samples,
   samplesLeft,
   startBuild,
   type SampleEntry,
@@ -98,7 +97,7 @@ export function buildRequests(services: {
 
     'builds.try': async ({ sample: which, language }) => {
       const words = await loadWords(language)
-      const left = samplesLeft(store.builds({ most: samples.length + 1 }).map((row) => lineOf(row)))
+      const left = samplesLeft(store.builds({ most: mostListed }).map((row) => lineOf(row)))
       if (!left.includes(which)) return refused('sample-not-needed', {})
       const { engine: id } = sampleFacts[which]
       const engine = engines.find((each) => each.id === id)

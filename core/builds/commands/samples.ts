@@ -1,4 +1,4 @@
-/** The demo builds that an empty bench is offered: one to go on with, one to look at. */
+/** The demo builds that a bench without a build of its own is offered: one to go on with, one to look at. */
 export const samples = ['half-way', 'finished'] as const
 export type Sample = (typeof samples)[number]
 
@@ -8,12 +8,21 @@ export const sampleFacts = {
   finished: { engine: 'tarn-4', serial: 'DEMO-2' },
 } as const satisfies Readonly<Record<Sample, { readonly engine: string; readonly serial: string }>>
 
-/** What is still offered: each once, and nothing as soon as there is a build that is no demo build. */
-export function samplesLeft(
-  builds: readonly { readonly demo: boolean; readonly serial: string }[],
-): readonly Sample[] {
-  const isThere = (sample: Sample) =>
-    builds.some(({ demo, serial }) => demo && serial === sampleFacts[sample].serial)
-  const there = samples.filter(isThere)
-  return builds.length > there.length ? [] : samples.filter((sample) => !there.includes(sample))
+interface Listed {
+  /** Whether its engine is a demo. */
+  readonly demo: boolean
+  readonly serial: string
+}
+
+const isSample = ({ demo, serial }: Listed, sample: Sample) => demo && serial === sampleFacts[sample].serial
+
+/** The demo builds still offered: each until it is there, and none as soon as there is a build of an engine that is no demo. */
+export function samplesLeft(builds: readonly Listed[]): readonly Sample[] {
+  if (builds.some(({ demo }) => !demo)) return []
+  return samples.filter((sample) => !builds.some((build) => isSample(build, sample)))
+}
+
+/** Whether the guided first build is offered: until a build is begun, be it this one. */
+export function offersGuided(builds: readonly Listed[]): boolean {
+  return builds.every((build) => samples.some((sample) => isSample(build, sample)))
 }

@@ -80,9 +80,23 @@ describe('the demo build of an empty bench', () => {
       expect((await get('builds.find', { words })).lines).toHaveLength(1)
   })
 
-  it('is made once, and never beside another build', async () => {
+  it('is made beside a build of a demo engine, as the guided one is, and once', async () => {
     const { ask, begin, get } = asking(await store(folder()))
     await begin()
+    await get('builds.try', halfWay)
+    expect(await ask('builds.try', halfWay)).toMatchObject({ problem: { code: 'sample-not-needed' } })
+    expect(await get('builds.list', {})).toHaveLength(2)
+  })
+
+  it('is never made beside a build of a shop’s own engine', async () => {
+    const { text } = engines.find(({ id }) => id === 'skerry-3')!
+    const source = { kind: 'entered', from: 'Workshop manual', enteredBy: 'Ana Ruiz', on: '2026-03-02' }
+    const own = JSON.stringify({ ...(JSON.parse(text) as object), id: 'own-3', source })
+    const read = readSpec(own)
+    if (!read.ok) throw new Error('the spec cannot be read')
+    const engine = { ...engines[0]!, kind: 'sound', id: 'own-3', text: own, spec: read.spec } as const
+    const { ask, get } = asking(await store(folder()), { engines: [...engines, engine] })
+    await get('builds.start', { engine: 'own-3', name: 'Ferry', serial: '', person: 'Ana Ruiz' })
     expect(await ask('builds.try', halfWay)).toMatchObject({
       ok: false,
       problem: { code: 'sample-not-needed' },

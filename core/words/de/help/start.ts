@@ -34,7 +34,7 @@ export const start: TopicsOf<'start'> = {
       'Ein Demo-Motor wird vom ersten Schritt an aufgebaut, mit einer kurzen Notiz zu jedem. Er kommt als Demo in die Aufzeichnung.',
     how: [
       (shown) =>
-        say`${shown.engines.sample.beginGuided} drücken, hier oder auf der ersten Seite einer leeren Werkbank.`,
+        say`${shown.engines.sample.beginGuided} drücken, hier oder, solange kein Aufbau begonnen ist, auf der ersten Seite.`,
       'Ein Motor ist nicht nötig: jeden Schritt am Bildschirm tun, mit Kennzeichen und Messwerten, die zulässig sind.',
       'Die Notiz unter der Zeichnung lesen. Sie lässt sich bis zum nächsten Schritt weglegen oder öffnet diese Hilfe bei ihrem Thema.',
       'Die Führung lässt sich in der Notiz jederzeit beenden; der Aufbau geht ohne Notizen weiter.',

@@ -94,7 +94,7 @@ export const hostWords: Table<typeof pattern> = {
   'build-unknown': (_) =>
     'Dieser Aufbau ist nicht in der Aufzeichnung. Liste der Aufbauten öffnen und neu wählen.',
   'sample-not-needed': (_) =>
-    'Auf dieser Werkbank gibt es schon Aufbauten: Der Demo-Aufbau entsteht nur, wo es keine gibt. Einen aus der Liste öffnen.',
+    'Dieser Demo-Aufbau entsteht nur einmal, und nur, wo alle Aufbauten von Demo-Motoren sind. Einen aus der Liste öffnen.',
   'build-moved-on': ({ last }) =>
     `Zu diesem Aufbau kam anderswo etwas hinzu; letzter Eintrag ist jetzt Nummer ${last}. Änderung ansehen, dann bei Bedarf wiederholen.`,
   'build-of-earlier-rules': ({ entry }) =>

@@ -32,7 +32,8 @@ export const start: TopicsOf<'start'> = {
     whatFor:
       'A demo engine put together from its first step, with a short note beside each. It goes into the record, marked as a demo.',
     how: [
-      (shown) => say`Press ${shown.engines.sample.beginGuided}, here or on the first page of an empty bench.`,
+      (shown) =>
+        say`Press ${shown.engines.sample.beginGuided}, here or on the first page as long as no build has been begun.`,
       'No engine is needed: do each step on the screen, with marks and readings that the panel allows.',
       'Read the note under the drawing. It can be put away until the next step, or open this help at its topic.',
       'Leave the guide in the note at any time; the build goes on without notes.',

@@ -78,7 +78,7 @@ export const hostWords = {
 
   'build-unknown': (_: None) => 'This build is not in the record. Open the list of builds and choose again.',
   'sample-not-needed': (_: None) =>
-    'There are builds on this bench already: the demo build is only made where there is none. Open one of the list.',
+    'This demo build is only made once, and only where all builds are of demo engines. Open one of the list.',
   'build-moved-on': ({ last }: { last: number }) =>
     `Something was added to this build elsewhere; its last entry is now number ${last}. Look at what changed, then do it again if it still holds.`,
   'build-of-earlier-rules': ({ entry }: { entry: number }) =>

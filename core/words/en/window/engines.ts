@@ -17,7 +17,7 @@ export const engines = {
   record: 'Record and backups',
   onTheBench: 'On the bench',
   noBuilds: 'Nothing yet. Pick an engine to start a build.',
-  /** What a bench without builds offers. The names and what was typed become entries of the build. */
+  /** What a bench without builds of its own offers. The names and what was typed become entries of the build. */
   sample: {
     offer:
       'Or look round first, in a demo build. One is half-way done: its shells are chosen and fitted, and its rod bolts ' +

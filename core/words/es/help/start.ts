@@ -34,7 +34,7 @@ export const start: TopicsOf<'start'> = {
       'Un motor de demostración montado desde el primer paso, con una nota breve en cada uno. Queda en el registro, marcado como demo.',
     how: [
       (shown) =>
-        say`Pulsar ${shown.engines.sample.beginGuided}, aquí o en la primera página de un banco vacío.`,
+        say`Pulsar ${shown.engines.sample.beginGuided}, aquí o en la primera página mientras no se haya empezado ningún montaje.`,
       'No hace falta ningún motor: hacer cada paso en la pantalla, con marcas y lecturas admitidas.',
       'Leer la nota bajo el dibujo. Se puede apartar hasta el paso siguiente, o abre esta ayuda en su tema.',
       'La guía se puede dejar en la nota en cualquier momento; el montaje sigue sin notas.',

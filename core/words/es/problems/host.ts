@@ -71,7 +71,7 @@ export const hostWords: typeof english = {
 
   'build-unknown': () => 'Este montaje no está en el registro. Abrir la lista de montajes y elegir de nuevo.',
   'sample-not-needed': () =>
-    'En este banco ya hay montajes: el de demostración solo se hace donde no hay ninguno. Abrir uno de la lista.',
+    'Este montaje de demostración solo se hace una vez, y solo donde todos los montajes son de motores de demostración. Abrir uno de la lista.',
   'build-moved-on': ({ last }) =>
     `Se ha añadido algo a este montaje desde otro sitio; su última entrada es ahora la ${last}. Mirar qué ha cambiado y repetirlo si sigue valiendo.`,
   'build-of-earlier-rules': ({ entry }) =>
