@@ -106,6 +106,20 @@ export interface RingMeasure extends Measure {
  * of one diameter share a measure, so that it reads as one line of a manual.
  */
 export function ringMeasures(set: RingSet, usualBore: Length): readonly RingMeasure[] {
+  const known = measures.get(set)
+  if (known?.usualBore === usualBore) return known.found
+  const found = measureAll(set, usualBore)
+  measures.set(set, { usualBore, found })
+  return found
+}
+
+/** What `ringMeasures` found: a set never changes, and every confirmation asks. */
+const measures = new WeakMap<
+  RingSet,
+  { readonly usualBore: Length; readonly found: readonly RingMeasure[] }
+>()
+
+function measureAll(set: RingSet, usualBore: Length): readonly RingMeasure[] {
   const bores = [...new Set(set.pistons.map(({ diameter }) => diameter ?? usualBore))]
   return bores.flatMap((bore, index) => {
     const pistons = set.pistons.filter(({ diameter }) => (diameter ?? usualBore) === bore)

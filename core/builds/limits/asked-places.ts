@@ -2,6 +2,7 @@ import type { EngineSpec, Limits, Measure } from '../../engine/index.ts'
 import type { Length } from '../../quantity/index.ts'
 import { placeKey, type LimitReading } from '../events/limit-record.ts'
 import type { BuildState } from '../events/state.ts'
+import { rememberedAt } from '../steps/remembered-at.ts'
 import { measuresIn, type MeasureStep, type StepMeasure } from './measures-in.ts'
 
 /** One place that a step has measured. */
@@ -20,14 +21,18 @@ export function askedPlaces(
   { limits }: Pick<BuildState, 'limits'>,
   step: MeasureStep,
 ): readonly AskedPlace[] {
-  return measuresIn(spec, step).flatMap((measure) =>
+  return asked(spec, limits, step)
+}
+
+const asked = rememberedAt((spec, limits: BuildState['limits'], step: MeasureStep): readonly AskedPlace[] =>
+  measuresIn(spec, step).flatMap((measure) =>
     measure.at.map((at) => {
       const measured = limits[placeKey({ step: step.id, measure: measure.id, at })] ?? null
       const settled = measured !== null && (measured.verdict !== 'outside' || measured.accepted !== null)
       return { measure, at, measured, settled }
     }),
-  )
-}
+  ),
+)
 
 /** The limits of a used part: a bound that the spec leaves out is that of a new one. Null where it has none of its own. */
 export function serviceLimits(measure: Measure): Limits | null {

@@ -12,9 +12,7 @@ export interface PlaceRound {
 
 /** Every place of the step in the order of the spec; marks that are looked at again come once more after all of them. */
 export function placeRounds({ placed }: Pick<BuildState, 'placed'>, step: PlacedStep): readonly PlaceRound[] {
-  const rounds =
-    step.kind === 'align' && step.againAfterTurns !== undefined ? ([1, 2] as const) : ([1] as const)
-  return rounds.flatMap((round) =>
+  return roundsOf(step).flatMap((round) =>
     step.places.map((place) => {
       const done = placed[placedKey({ step: step.id, place: place.id, round })] ?? null
       return { place, round, done }
@@ -23,5 +21,13 @@ export function placeRounds({ placed }: Pick<BuildState, 'placed'>, step: Placed
 }
 
 export function isAllDone(state: Pick<BuildState, 'placed'>, step: PlacedStep): boolean {
-  return placeRounds(state, step).every(({ done }) => done !== null)
+  return roundsOf(step).every((round) =>
+    step.places.every(
+      (place) => state.placed[placedKey({ step: step.id, place: place.id, round })] !== undefined,
+    ),
+  )
+}
+
+function roundsOf(step: PlacedStep): readonly (1 | 2)[] {
+  return step.kind === 'align' && step.againAfterTurns !== undefined ? [1, 2] : [1]
 }

@@ -2,6 +2,7 @@ import type { EngineSpec, RingPiston, RingSet, Step } from '../../engine/index.t
 import { pistonKey, type RingsFitted } from '../events/ring-record.ts'
 import type { BuildState } from '../events/state.ts'
 import { ringSetOf } from '../limits/measures-in.ts'
+import { rememberedAt } from '../steps/remembered-at.ts'
 
 type RingStep = Extract<Step, { kind: 'fit-rings' }>
 
@@ -19,12 +20,16 @@ export function askedRings(
   { rings }: Pick<BuildState, 'rings'>,
   step: RingStep,
 ): readonly AskedRings[] {
+  return asked(spec, rings, step)
+}
+
+const asked = rememberedAt((spec, rings: BuildState['rings'], step: RingStep): readonly AskedRings[] => {
   const set = ringSetOf(spec, step.rings)
   return set.pistons.map((piston) => ({
     ...{ set, piston },
     fitted: rings[pistonKey({ step: step.id, cylinder: piston.cylinder })] ?? null,
   }))
-}
+})
 
 /** What the piston of a step is called; its cylinder where the spec has none. */
 export function pistonIn(

@@ -23,23 +23,43 @@ export interface StepState {
 
 /** Every step of the spec in its order, with how it stands. */
 export function stepStates(spec: EngineSpec, state: BuildState): readonly StepState[] {
-  const undone = new Set(spec.steps.filter((step) => !isStepDone(spec, state, step)))
-  const undoneBefore = (step: Step) => stepsBefore(spec, step).filter((each) => undone.has(each))
+  const { undone, ready } = leftIn(spec, state)
   return spec.steps.map((step) => {
     if (!undone.has(step)) {
       const closed = isSkipped(state, step) ? 'skipped' : 'done'
       return { step, state: closed, again: false, waitingFor: [] }
     }
-    const before = undoneBefore(step)
-    if (before.length === 0) {
+    if (ready.has(step)) {
       const isLookedAt = awaitsSecondPerson(spec, state, step)
       const again = !isLookedAt && isReopened(state, step)
       return { step, state: isLookedAt ? 'unconfirmed' : 'open', again, waitingFor: [] }
     }
-    const first = before.filter((each) => undoneBefore(each).length === 0)
+    const first = stepsBefore(spec, step).filter((each) => ready.has(each))
     const again = isReopened(state, step)
     return { step, state: 'waiting', again, waitingFor: first.map(({ id }) => id) }
   })
+}
+
+/** What is left to do. */
+interface Left {
+  readonly spec: EngineSpec
+  /** In the spec's order. */
+  readonly undone: ReadonlySet<Step>
+  /** Of those, in the spec's order: no step before them is undone. */
+  readonly ready: ReadonlySet<Step>
+}
+
+/** What `leftIn` found: a state never changes. */
+const left = new WeakMap<BuildState, Left>()
+
+function leftIn(spec: EngineSpec, state: BuildState): Left {
+  const known = left.get(state)
+  if (known?.spec === spec) return known
+  const undone = new Set(spec.steps.filter((step) => !isStepDone(spec, state, step)))
+  const isReady = (step: Step) => !stepsBefore(spec, step).some((each) => undone.has(each))
+  const found = { spec, undone, ready: new Set([...undone].filter(isReady)) }
+  left.set(state, found)
+  return found
 }
 
 /**
@@ -47,11 +67,12 @@ export function stepStates(spec: EngineSpec, state: BuildState): readonly StepSt
  * where it was left; else the first open one; else the first that waits for a second person. Null when there is none.
  */
 export function currentStep(spec: EngineSpec, state: BuildState): Step | null {
-  const states = stepStates(spec, state)
-  const open = states.filter((each) => each.state === 'open')
-  const unconfirmed = states.filter((each) => each.state === 'unconfirmed')
-  const left = [...open, ...unconfirmed].find(({ step }) => isWorkedOn(state, step))
-  return (left ?? open[0] ?? unconfirmed[0])?.step ?? null
+  const ready = [...leftIn(spec, state).ready]
+  const inTurn = [
+    ...ready.filter((step) => !awaitsSecondPerson(spec, state, step)),
+    ...ready.filter((step) => awaitsSecondPerson(spec, state, step)),
+  ]
+  return inTurn.find((step) => isWorkedOn(state, step)) ?? inTurn[0] ?? null
 }
 
 function isWorkedOn({ workedOn }: BuildState, step: Step): boolean {
@@ -187,9 +208,18 @@ export function firstFitted(state: BuildState, fit: Fit): readonly [position: st
   return halvesOf(fit).find(([position, half]) => state.fitted.has(halfKey(position, half))) ?? null
 }
 
+type HalfAt = readonly [position: string, half: Half]
+
+/** What `halvesOf` found: a fit never changes, and every confirmation asks. */
+const halvesByFit = new WeakMap<Fit, readonly HalfAt[]>()
+
 /** Both halves of each position of the fit, in its order, upper before lower. */
-export function halvesOf(fit: Fit): readonly (readonly [position: string, half: Half])[] {
-  return fit.positions.flatMap((position) => halves.map((half) => [position, half] as const))
+export function halvesOf(fit: Fit): readonly HalfAt[] {
+  const known =
+    halvesByFit.get(fit) ??
+    fit.positions.flatMap((position) => halves.map((half) => [position, half] as const))
+  halvesByFit.set(fit, known)
+  return known
 }
 
 /** What `stepsBefore` found, by step id: a spec never changes, and every confirmation asks. */

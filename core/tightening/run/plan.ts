@@ -19,12 +19,21 @@ export interface PlannedPull {
  * before the next. A pass over an unknown order has nothing in it.
  */
 export function plannedPulls(procedure: Procedure): readonly PlannedPull[] {
+  const known = planned.get(procedure) ?? planAll(procedure)
+  planned.set(procedure, known)
+  return known
+}
+
+/** What `plannedPulls` found: a procedure never changes, and every pull asks. */
+const planned = new WeakMap<Procedure, readonly PlannedPull[]>()
+
+function planAll(procedure: Procedure): readonly PlannedPull[] {
   const inPasses = procedure.passes.map((_, pass) => plannedIn(procedure, pass))
   const { caps } = procedure
   if (caps === undefined) return inPasses.flat()
   return caps.flatMap(({ id, fasteners }) =>
-    inPasses.flatMap((planned) =>
-      planned.filter(({ fastener, cap }) => (fastener === null ? cap === id : fasteners.includes(fastener))),
+    inPasses.flatMap((pulls) =>
+      pulls.filter(({ fastener, cap }) => (fastener === null ? cap === id : fasteners.includes(fastener))),
     ),
   )
 }
@@ -64,8 +73,8 @@ export function openPulls(procedure: Procedure, run: Run | undefined): readonly 
   if (run === undefined) return plannedPulls(procedure)
   const known = open.get(run)
   if (known?.procedure === procedure) return known.pulls
-  const live = livePulls(run)
-  const pulls = plannedPulls(asRun(procedure, run)).filter((planned) => !live.has(pullKey(planned)))
+  const made = livePulls(run)
+  const pulls = plannedPulls(asRun(procedure, run)).filter((planned) => !made.has(pullKey(planned)))
   open.set(run, { procedure, pulls })
   return pulls
 }
@@ -81,10 +90,16 @@ export function nextPull(procedure: Procedure, run: Run | undefined): PlannedPul
  */
 export function livePulls(run: Run | undefined): ReadonlyMap<string, Pull> {
   if (run === undefined) return new Map()
+  const known = live.get(run)
+  if (known !== undefined) return known
   const last = new Map(run.pulls.filter(counts).map((pull) => [pullKey(pull), pull]))
   for (const [key, pull] of last) if (isShort(run, pull)) last.delete(key)
+  live.set(run, last)
   return last
 }
+
+/** What `livePulls` found: a run never changes. */
+const live = new WeakMap<Run, ReadonlyMap<string, Pull>>()
 
 /** The last pull that counts: the only one that can be taken back. */
 export function lastLivePull(run: Run | undefined): Pull | null {
