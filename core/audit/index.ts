@@ -13,6 +13,7 @@ import { auditFaceParts } from './case/face-parts.ts'
 import { auditPositions } from './case/positions.ts'
 import { auditSplit } from './case/split.ts'
 import type { Finding } from './finding.ts'
+import { auditMissing } from './missing.ts'
 import { auditSource } from './source.ts'
 import { auditMeasures } from './steps/measures.ts'
 import { auditParts } from './steps/parts.ts'
@@ -34,6 +35,7 @@ export type { Finding } from './finding.ts'
 
 const subjects = [
   auditSource,
+  auditMissing,
   auditPositions,
   auditSplit,
   auditCrank,

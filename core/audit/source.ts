@@ -8,7 +8,9 @@ export function auditSource({ source, cautions }: EngineSpec): readonly Finding[
   )
   const findings = standing ? [] : [doubt('standing-caution-missing', {}, 'cautions')]
   if (source.kind === 'demo') return findings
-  const { enteredBy, checkedBy } = source
+  const { enteredBy, checkedBy, copiedFromDemo } = source
+  if (copiedFromDemo !== undefined)
+    findings.push(doubt('source-copied-from-demo', { demo: copiedFromDemo }, 'source.copiedFromDemo'))
   if (checkedBy === undefined)
     return [...findings, doubt('source-unchecked', { enteredBy }, 'source.checkedBy')]
   return checkedBy.toLowerCase() === enteredBy.toLowerCase()

@@ -4,6 +4,7 @@ import { buildCommand, recordedEvent, samples } from '../builds/index.ts'
 import { archiveRequests } from './archive.ts'
 import { recordRequests } from './backups.ts'
 import { buildLine } from './build-line.ts'
+import { draftRequests } from './drafts.ts'
 import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
@@ -106,6 +107,7 @@ export const contract = {
     output: z.strictObject({ events: z.array(recordedEvent) }),
   },
   ...archiveRequests,
+  ...draftRequests,
   ...fileRequests,
   ...photoRequests,
   ...recordRequests,

@@ -37,7 +37,7 @@ export const fileRequests = {
       fileName: z
         .string()
         .max(200)
-        .regex(/\.(bedplate|csv|svg)$/),
+        .regex(/\.(bedplate|bedplate-spec|csv|svg)$/),
       text: z.string(),
     }),
     output: z.strictObject({ path: z.string().nullable() }),

@@ -17,6 +17,7 @@ export type {
   ParsedInput,
   RequestName,
 } from './contract.ts'
+export type { DraftLine, DraftOrigin, LibraryLine, OpenedDraft } from './drafts.ts'
 export type { OpenedFile } from './files.ts'
 export type { DoctorLine } from './host.ts'
 export type { PersonLine } from './people.ts'

@@ -1,2 +1,29 @@
 export * from './orders/index.ts'
 export * from './placing/index.ts'
+export { bareCase, bareParameters, type AllWords, type BareParameters } from './bare-case.ts'
+export { copyOf, idFrom, revisionOf, type Beginning } from './begin.ts'
+export { changesBetween } from './changes.ts'
+export { documentIn, documentText, patchesBy, type OpenDocument } from './document.ts'
+export {
+  beginDraft,
+  decideDraft,
+  documentOf,
+  evolveDraft,
+  redoable,
+  replayDraft,
+  undoable,
+  type Draft,
+} from './draft.ts'
+export {
+  draftAct,
+  draftEdit,
+  draftEntry,
+  draftEvent,
+  type DraftAct,
+  type DraftEdit,
+  type DraftEntry,
+  type DraftEvent,
+  type EditMessage,
+} from './entry.ts'
+export { patched, type Json, type Patch } from './patch.ts'
+export { mostSpecFileCharacters, readSpecFile, specFileEnding, specFileOf } from './spec-file.ts'

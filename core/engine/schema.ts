@@ -20,6 +20,8 @@ export const source = z.discriminatedUnion('kind', [
     enteredBy: nameText,
     checkedBy: nameText.optional(),
     on: z.iso.date(),
+    /** The demo that it was begun as a copy of: numbers that were not replaced are invented. */
+    copiedFromDemo: idText.optional(),
   }),
 ])
 
@@ -29,6 +31,27 @@ export const caution = z.strictObject({
   text: sentenceText,
   /** The steps beside which it stands; all of them when absent. */
   steps: z.array(idText).max(100).optional(),
+})
+
+/** Where in the spec, as findings have it: `procedures[0].passes[2].target`. */
+const placeInSpec = z.string().min(1).max(300)
+
+/** A doubt of the audit that somebody looked into and accepted. */
+export const acceptedDoubt = z.strictObject({
+  /** The doubt's code. */
+  code: z.string().min(1).max(60),
+  path: placeInSpec,
+  reason: sentenceText,
+  by: nameText,
+  on: z.iso.date(),
+})
+
+/** A value that a second person compared with its source and found the same. */
+export const valueCheck = z.strictObject({
+  path: placeInSpec,
+  by: nameText,
+  on: z.iso.date(),
+  how: z.literal('same'),
 })
 
 /** One engine's bottom end as a data file, version 1. */
@@ -54,6 +77,8 @@ export const engineSpec = z
     ringSets: z.array(ringSet).max(8).default([]),
     steps: z.array(step).min(1, advise('steps-none')).max(100),
     cautions: z.array(caution).max(60),
+    accepted: z.array(acceptedDoubt).max(200).optional(),
+    checks: z.array(valueCheck).max(10_000).optional(),
   })
   .overwrite((spec): typeof spec => withCaps(spec))
 
@@ -66,5 +91,9 @@ function withCaps<Spec extends Pick<EngineSpec, 'case' | 'fasteners' | 'procedur
 }
 
 export type EngineSpec = z.output<typeof engineSpec>
+/** A spec as it is written, before its texts become quantities. */
+export type SpecDocument = z.input<typeof engineSpec>
+export type AcceptedDoubt = z.output<typeof acceptedDoubt>
+export type ValueCheck = z.output<typeof valueCheck>
 export type Source = z.output<typeof source>
 export type Caution = z.output<typeof caution>

@@ -65,6 +65,8 @@ async function handled<Name extends RequestName>(
 const most = { characters: 1024 * 1024, values: 100_000 } as const
 const mostCharacters: { readonly [Name in RequestName]?: number } = {
   'builds.import': Infinity, // it is one text, and its length is looked at first
+  'drafts.act': mostBytesOf('drafts.act'),
+  'library.import': mostBytesOf('library.import'),
   'photos.add': mostBytesOf('photos.add'),
   'verification.compare': Math.ceil((mostComparedBytes * 4) / 3) + 1024,
 }

@@ -17,11 +17,11 @@ import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { newMentions } from './open-build-cache.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
+import type { EngineShelf } from './engine-shelf.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { ListedNames } from './listed-names.ts'
 import type { People } from './people.ts'
 import { lineOf, openBuild } from './open-build.ts'
-import type { Engine } from './specs.ts'
 import { withStandings } from './standings.ts'
 
 /** How each demo build comes about. */
@@ -36,7 +36,7 @@ export function buildRequests(services: {
   readonly openBuilds: OpenBuildCache
   readonly names: ListedNames
   readonly people: People
-  readonly engines: readonly Engine[]
+  readonly engines: Pick<EngineShelf, 'find'>
   readonly now: () => Date
   readonly newId: () => string
   /** A build was finished: time for a backup. */
@@ -63,7 +63,7 @@ export function buildRequests(services: {
     },
 
     'builds.start': (input) => {
-      const engine = engines.find(({ id }) => id === input.engine)
+      const engine = engines.find(input.engine)
       if (!engine) return refused('engine-unknown', { engine: input.engine.slice(0, 80) }, 'engine')
       if (engine.kind === 'faulty')
         return refused('engine-faulty', { engine: engine.spec?.name ?? engine.id }, 'engine')
@@ -100,7 +100,7 @@ export function buildRequests(services: {
       const left = samplesLeft(store.builds({ most: mostListed }).map((row) => lineOf(row)))
       if (!left.includes(which)) return refused('sample-not-needed', {})
       const { engine: id } = sampleFacts[which]
-      const engine = engines.find((each) => each.id === id)
+      const engine = engines.find(id)
       if (engine?.kind !== 'sound') return refused('engine-unknown', { engine: id })
       const { spec, text } = engine
       const at = now().toISOString()

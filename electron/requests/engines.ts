@@ -1,14 +1,16 @@
 import type { EngineLine } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { HandlersOf } from './handlers.ts'
+import type { EngineShelf } from './engine-shelf.ts'
 import { engineIn, type Engine } from './specs.ts'
 
 /** Answers about the engines that specs describe, which may grow in number while the program runs. */
-export function engineRequests(engines: readonly Engine[]): HandlersOf<'engines'> {
+export function engineRequests(shelf: EngineShelf): HandlersOf<'engines'> {
   return {
-    'engines.list': ({ language }) => done(engines.map((engine) => lineOf(engineIn(language, engine)))),
+    'engines.list': ({ language }) =>
+      done(shelf.listed().map((engine) => lineOf(engineIn(language, engine)))),
     'engines.read': ({ id }) => {
-      const engine = engines.find((it) => it.id === id)
+      const engine = shelf.find(id)
       return engine ? done({ specText: engine.text }) : refused('engine-unknown', { engine: id }, 'id')
     },
   }

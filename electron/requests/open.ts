@@ -11,19 +11,22 @@ import { archiveRequests } from './archive.ts'
 import { OpenBuildCache } from './open-build-cache.ts'
 import { BackupKeeper, listBackups } from './backups.ts'
 import { buildRequests } from './builds.ts'
+import { draftRequests } from './drafts.ts'
 import { doctorLines } from './doctor.ts'
 import type { HostFacts } from './host-facts.ts'
+import { EngineShelf } from './engine-shelf.ts'
 import { engineRequests } from './engines.ts'
 import type { Handlers, HandlersOf } from './handlers.ts'
 import { newIds } from './ids.ts'
 import { ListedNames } from './listed-names.ts'
+import { libraryRequests } from './library.ts'
 import { openLog } from './log.ts'
 import { OpenedFiles } from './opened-files.ts'
 import { People } from './people.ts'
 import { practiceRequests } from './practice.ts'
 import { photoRequests } from './photos.ts'
 import { preferenceRequests } from './preferences.ts'
-import { readEngines, takeSpec, type Engine } from './specs.ts'
+import { readEngines, type Engine } from './specs.ts'
 import { traceOf } from './trace.ts'
 import { verificationRequests } from './verification.ts'
 import { wrenchRequests } from './wrenches.ts'
@@ -65,7 +68,7 @@ export interface Requests {
 /** All requests of the contract, answered from the given store and engines. */
 export function createRequests(services: HostServices, restore: Restore = notHere): Requests {
   const { facts, store, now, report, openedFiles = new OpenedFiles({ more: false }) } = services
-  const engines = [...services.engines]
+  const shelf = new EngineShelf(services.engines, store)
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const openBuilds = new OpenBuildCache(store)
   const names = new ListedNames(store)
@@ -106,13 +109,22 @@ export function createRequests(services: HostServices, restore: Restore = notHer
     'sheet.pdf': services.savePdf,
     'files.save': services.saveFile ?? (() => refused('save-by-browser', {})),
     'files.opened': async ({ after }) =>
-      done(await openedFiles.next(after, (fileName, text) => takeSpec(engines, fileName, text))),
+      done(await openedFiles.next(after, (fileName, text) => shelf.take(fileName, text))),
     ...preferenceRequests(store),
     ...wrenchRequests(store),
-    ...engineRequests(engines),
+    ...engineRequests(shelf),
+    ...libraryRequests({ store, shelf, people, now }),
+    ...draftRequests({ store, shelf, people, now, newId: services.newId }),
     ...people.handlers,
-    ...practiceRequests({ store, engines, people, now }),
-    ...buildRequests({ ...services, engines, openBuilds, names, people, finished: () => void keeper.make() }),
+    ...practiceRequests({ store, engines: shelf, people, now }),
+    ...buildRequests({
+      ...services,
+      engines: shelf,
+      openBuilds,
+      names,
+      people,
+      finished: () => void keeper.make(),
+    }),
     ...photoRequests({ store, openBuilds, people, now }),
     ...archiveRequests({ store, openBuilds, names, now, keepHead }),
     ...verification.handlers,

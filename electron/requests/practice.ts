@@ -10,9 +10,9 @@ import {
 } from '../../core/practice/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Store } from '../store/index.ts'
+import type { EngineShelf } from './engine-shelf.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { People } from './people.ts'
-import type { Engine } from './specs.ts'
 
 const keptRound = z.object({
   drill: z.enum(roundKinds),
@@ -23,7 +23,7 @@ const keptRound = z.object({
 /** Answers about what people practise. Nothing is kept of who is not in the list of people. */
 export function practiceRequests(services: {
   readonly store: Store
-  readonly engines: readonly Engine[]
+  readonly engines: Pick<EngineShelf, 'find'>
   readonly people: People
   readonly now: () => Date
 }): HandlersOf<'practice'> {
@@ -42,7 +42,7 @@ export function practiceRequests(services: {
 
   /** The shop's minimum for an engine, and its drills; none for an engine that is not there. */
   const wanted = (engine: string) => {
-    const spec = engines.find(({ id }) => id === engine)?.spec
+    const spec = engines.find(engine)?.spec
     return {
       least: store.practiceMinimums()[engine] ?? 0,
       offered: spec ? drillsOf(spec).map((drill) => ({ engine, drill })) : [],

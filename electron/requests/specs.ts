@@ -119,6 +119,11 @@ export function engineIn(language: Language, engine: Engine): Engine {
   return found
 }
 
+/** Reads and audits the text of a spec; `file` is what it is called where it cannot be read. */
+export function readText(file: string, text: string): Engine {
+  return engineOf(file, text)
+}
+
 function engineOf(file: string, text: string, language: Language = 'en'): Engine {
   const read = readSpec(text, language)
   if (!read.ok)

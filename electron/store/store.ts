@@ -7,6 +7,10 @@ import { buildsOn } from './builds.ts'
 import type { BuildRow, Search } from './builds.ts'
 import type { KeptStanding } from './standings.ts'
 import type { StoredEntry } from './chain/chain.ts'
+import { draftsOn } from './drafts.ts'
+import type { Drafts } from './drafts.ts'
+import { libraryOn } from './library.ts'
+import type { Library } from './library.ts'
 import { entriesOn } from './entries.ts'
 import type { Addition, ImportedEntries } from './entries.ts'
 import { watchFiles } from './file/file-watch.ts'
@@ -60,6 +64,10 @@ export interface Store {
   readonly photos: Pick<Photos, 'bytes' | 'stateOf' | 'count'>
   /** Keeps photos that entries name, and puts right those that were damaged. */
   keepPhotos(photos: readonly Uint8Array[]): Outcome<null>
+  /** Specs while they are written. */
+  readonly drafts: Omit<Drafts, 'insert'>
+  /** Published revisions of engines. */
+  readonly library: Library
   /** By the hash of the text. */
   specText(sha256: string): string | null
   /** Of every spec that a build ever rested on. */
@@ -98,6 +106,8 @@ export function storeOn(db: Database, file: string): Store {
     some.forEach((bytes) => photos.keep(bytes)),
   )
   const { start, append, importEntries, entries } = entriesOn(db, write, { specs, builds, photos })
+  const drafts = draftsOn(db, write)
+  const library = libraryOn(db, write, { specs, drafts })
   const people = peopleOn(db, write)
   const practice = practiceOn(db, write)
   const preferences = preferencesOn(db, write)
@@ -135,6 +145,8 @@ export function storeOn(db: Database, file: string): Store {
         keepPhotos.immediate(some)
         return done(null)
       }),
+    drafts,
+    library,
     specText: specs.text,
     specHashes: specs.hashes,
     preferences: preferences.all,

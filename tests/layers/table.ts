@@ -75,6 +75,8 @@ export const coreFolders: Readonly<Record<string, readonly string[]>> = {
     'tightening',
     'builds',
     'practice',
+    'engine',
+    'drafts',
   ],
 }
 

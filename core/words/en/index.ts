@@ -12,6 +12,8 @@ import { desktop } from './host/desktop.ts'
 import { doctor } from './host/doctor.ts'
 import { launch } from './host/launch.ts'
 import { packaging } from './host/packaging.ts'
+import { drafts } from './library/drafts.ts'
+import { library } from './library/library.ts'
 import { phrases } from './phrases.ts'
 import { practice } from './practice/practice.ts'
 import { whatIf } from './practice/what-if.ts'
@@ -59,6 +61,7 @@ export const en = {
   desktop,
   doctor,
   described,
+  drafts,
   drawing,
   engineParts,
   engines,
@@ -67,6 +70,7 @@ export const en = {
   instruments,
   keys,
   launch,
+  library,
   limits,
   placed,
   order,

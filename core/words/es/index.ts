@@ -13,6 +13,8 @@ import { desktop } from './host/desktop.ts'
 import { doctor } from './host/doctor.ts'
 import { launch } from './host/launch.ts'
 import { packaging } from './host/packaging.ts'
+import { drafts } from './library/drafts.ts'
+import { library } from './library/library.ts'
 import { phrases } from './phrases.ts'
 import { practice } from './practice/practice.ts'
 import { whatIf } from './practice/what-if.ts'
@@ -60,6 +62,7 @@ export const es: Words = {
   desktop,
   doctor,
   described,
+  drafts,
   drawing,
   engineParts,
   engines,
@@ -68,6 +71,7 @@ export const es: Words = {
   instruments,
   keys,
   launch,
+  library,
   limits,
   placed,
   order,

@@ -10,6 +10,7 @@ const kinds = (): Readonly<Record<string, string>> => ({
   '.csv': saving.table,
   '.svg': saving.drawing,
   '.bedplate': saving.exported,
+  '.bedplate-spec': saving.spec,
 })
 
 /**

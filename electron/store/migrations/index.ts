@@ -5,6 +5,7 @@ import { guards } from './0004-guards.ts'
 import { standings } from './0005-standings.ts'
 import { practice } from './0006-practice.ts'
 import { photos } from './0007-photos.ts'
+import { library } from './0008-library.ts'
 
 /** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -13,4 +14,13 @@ export interface Migration {
 }
 
 /** In order, without a gap. A migration that has ever been released is never edited: a new one is added. */
-export const migrations: readonly Migration[] = [record, archive, search, guards, standings, practice, photos]
+export const migrations: readonly Migration[] = [
+  record,
+  archive,
+  search,
+  guards,
+  standings,
+  practice,
+  photos,
+  library,
+]

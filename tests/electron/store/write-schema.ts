@@ -12,7 +12,7 @@ import { answersOn } from '../answers.ts'
 import { nextCommand } from '../mechanic.ts'
 
 // `node tests/electron/store/write-schema.ts`: writes a small real record of today's schema to `old-schemas/`, to be kept when the
-// schema changes. Two builds, of 61 and 13 entries.
+// schema changes. Two builds, of 61 and 13 entries, and a draft that was published.
 const folder = mkdtempSync(join(tmpdir(), 'bedplate-schema-'))
 let at = Date.parse('2026-03-02T07:29:59.000Z')
 let drawn = 0
@@ -27,6 +27,25 @@ const { answer } = answersOn(opened.value, {
 await work('Ferry, port engine', 'F-201', 'Ana Ruiz', 60)
 await work('Pump set 7', 'P-7', 'I. Brandvold', 12)
 await get('preferences.keep', { person: 'Ana Ruiz', torqueUnit: 'lbf·ft', theme: 'dark' })
+const draft = (await get('drafts.begin', {
+  ...{ person: 'Ana Ruiz', name: 'Heron 4', from: 'Heron workshop manual, 2nd edition' },
+  origin: { kind: 'copy', engine: 'skerry-3', revision: 0 },
+})) as Output<'drafts.begin'>
+for (const act of [
+  {
+    type: 'edit',
+    edit: {
+      what: { code: 'removed', facts: { what: { code: 'placeInFile', facts: { parts: [] } } } },
+      patches: [{ op: 'replace', path: '/case/bore', value: '71 mm' }],
+    },
+  },
+  { type: 'undo' },
+])
+  await get('drafts.act', {
+    ...{ draft: draft.line.id, person: 'Ana Ruiz', act },
+    after: act.type === 'undo' ? 1 : 0,
+  })
+await get('drafts.publish', { draft: draft.line.id, after: 2, person: 'Ana Ruiz' })
 opened.value.close()
 
 const file = join(folder, recordName)

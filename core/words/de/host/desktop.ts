@@ -33,6 +33,7 @@ export const desktop: Words['desktop'] = {
     pdf: 'PDF',
     table: 'Tabelle (CSV)',
     drawing: 'Zeichnung (SVG)',
+    spec: 'Motordatenblatt',
     exported: 'Exportierter Aufbau',
     nameless: 'Montageblatt',
     notDevice: ({ name }) => `Datei ${name}`,

@@ -159,10 +159,18 @@ export const auditWords: Table<typeof pattern> = {
   'ring-gap-unusual': (facts) =>
     `${facts.name}: Bei einer Bohrung von ${facts.bore} liegt das Stoßspiel zwischen ${facts.least} und ${facts.most}. Grenzen und Einheit prüfen.`,
 
+  'fasteners-none': () =>
+    'Keine Schraube ist beschrieben; nichts würde angezogen. Die eingeben, die die Teile zusammenhalten, nach dem Handbuch.',
+  'bearings-without-fit': ({ bearing, ids }) =>
+    `${bearing === 'main' ? 'Grundlager' : 'Pleuellager'} ${ids.join(', ')}: Keine Lagerung sagt, welche Schalen hineingehören, und nichts fragt danach. Eine Lagerung ergänzen oder nachsehen, ob sie keine haben.`,
+  'end-float-missing': ({ saddle }) =>
+    `${saddle} hat die Anlaufscheiben, aber kein Axialspiel ist angegeben. Die Grenzen aus dem Handbuch eingeben.`,
   'standing-caution-missing': (_) =>
     'Kein Hinweis sagt, dass das aktuelle Handbuch des Herstellers und eine Fachkraft diesem Programm vorgehen. Einen für alle Schritte ergänzen.',
   'source-unchecked': ({ enteredBy }) =>
     `Werte eingegeben von ${enteredBy}, von niemandem geprüft. Zweite Person die Werte mit der Quelle vergleichen lassen.`,
+  'source-copied-from-demo': ({ demo }) =>
+    `Dieses Datenblatt wurde als Kopie der Demo „${demo}“ angefangen, deren Zahlen erfunden sind. Jeden Wert mit dem Handbuch vergleichen, dann „copiedFromDemo“ aus der Quelle nehmen.`,
   'source-checked-by-same': ({ enteredBy }) =>
     `Werte eingegeben und geprüft von ${enteredBy}. Zweite Person die Werte mit der Quelle vergleichen lassen.`,
 }

@@ -6,6 +6,7 @@ import { bearingWords } from './bearing.ts'
 import { buildWords } from './build.ts'
 import { hostWords } from './host.ts'
 import { jointWords } from './joint.ts'
+import { libraryWords } from './library.ts'
 import { photoWords } from './photo.ts'
 import { placingWords } from './placing.ts'
 import { quantityWords } from './quantity.ts'
@@ -29,6 +30,7 @@ export const problems: Words['problems'] = {
   ...buildWords,
   ...ringWords,
   ...hostWords,
+  ...libraryWords,
   ...photoWords,
   ...placingWords,
   ...recordWords,

@@ -35,6 +35,7 @@ export const desktop = {
     pdf: 'PDF',
     table: 'Table (CSV)',
     drawing: 'Drawing (SVG)',
+    spec: 'Engine spec',
     exported: 'Exported build',
     /** What a file is called whose name no disk takes. */
     nameless: 'build sheet',

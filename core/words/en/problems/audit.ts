@@ -207,10 +207,18 @@ export const auditWords = {
     `${facts.name}: in a bore of ${facts.bore} a ring gap lies between ${facts.least} and ${facts.most}. Check the limits and their unit.`,
 
   // Cautions and source
+  'fasteners-none': (_: Record<never, never>) =>
+    'No fastener is described, so that nothing would be tightened. Enter those that hold the parts together, from the manual.',
+  'bearings-without-fit': ({ bearing, ids }: { bearing: 'main' | 'big-end'; ids: readonly string[] }) =>
+    `${bearing === 'main' ? 'Main bearings' : 'Big ends'} ${ids.join(', ')}: no fit says which shells go in, and nothing asks for them. Add a fit, or look up whether they have none.`,
+  'end-float-missing': ({ saddle }: { saddle: string }) =>
+    `${saddle} has the thrust washers, and no end float is given. Enter its limits from the manual.`,
   'standing-caution-missing': (_: Record<never, never>) =>
     "No caution says that the maker's current manual and a qualified person overrule this program. Add one for all steps.",
   'source-unchecked': ({ enteredBy }: { enteredBy: string }) =>
     `The numbers were entered by ${enteredBy} and checked by nobody. Let a second person compare them with their source.`,
+  'source-copied-from-demo': ({ demo }: { demo: string }) =>
+    `This spec was begun as a copy of the demo “${demo}”, whose numbers are invented. Compare every value with the manual, then take “copiedFromDemo” out of its source.`,
   'source-checked-by-same': ({ enteredBy }: { enteredBy: string }) =>
     `${enteredBy} both entered and checked the numbers. Let a second person compare them with their source.`,
 }

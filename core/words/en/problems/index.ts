@@ -10,6 +10,7 @@ import { wrenchWords } from './wrench.ts'
 import { buildWords } from './build.ts'
 import { auditRingWords, ringWords } from './rings.ts'
 import { hostWords } from './host.ts'
+import { libraryWords } from './library.ts'
 import { photoWords } from './photo.ts'
 import { placingWords } from './placing.ts'
 import { recordWords } from './record.ts'
@@ -37,6 +38,7 @@ export const problems = {
   ...buildWords,
   ...ringWords,
   ...hostWords,
+  ...libraryWords,
   ...photoWords,
   ...placingWords,
   ...recordWords,

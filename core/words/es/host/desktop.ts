@@ -34,6 +34,7 @@ export const desktop: Words['desktop'] = {
     pdf: 'PDF',
     table: 'Tabla (CSV)',
     drawing: 'Dibujo (SVG)',
+    spec: 'Ficha de motor',
     exported: 'Montaje exportado',
     nameless: 'hoja de montaje',
     notDevice: ({ name }) => `archivo ${name}`,

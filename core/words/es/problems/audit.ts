@@ -150,10 +150,18 @@ export const auditWords: typeof english = {
     `${name}: en un cilindro de ${bore}, la separación entre puntas está entre ${least} y ${most}. Comprobar los límites y su unidad.`,
 
   // Cautions and source
+  'fasteners-none': () =>
+    'No hay ninguna fijación descrita, así que no se apretaría nada. Introducir las que sujetan las piezas, según el manual.',
+  'bearings-without-fit': ({ bearing, ids }) =>
+    `${bearing === 'main' ? 'Cojinetes de bancada' : 'Cojinetes de biela'} ${ids.join(', ')}: ningún ajuste dice qué semicojinetes llevan, y nada los pide. Añadir un ajuste o mirar si no llevan.`,
+  'end-float-missing': ({ saddle }) =>
+    `${saddle} lleva las arandelas de empuje y no se da el juego axial. Introducir sus límites según el manual.`,
   'standing-caution-missing': () =>
     'Ningún aviso dice que el manual vigente del fabricante y una persona cualificada están por encima de este programa. Añadir uno para todos los pasos.',
   'source-unchecked': ({ enteredBy }) =>
     `Los números los introdujo ${enteredBy} y no los ha revisado nadie. Que una segunda persona los compare con su fuente.`,
+  'source-copied-from-demo': ({ demo }) =>
+    `Esta ficha se empezó como copia de la demo «${demo}», cuyos números son inventados. Comparar cada valor con el manual y quitar después «copiedFromDemo» de la fuente.`,
   'source-checked-by-same': ({ enteredBy }) =>
     `${enteredBy} introdujo y también revisó los números. Que una segunda persona los compare con su fuente.`,
 }

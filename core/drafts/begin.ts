@@ -1,0 +1,59 @@
+import type { SpecDocument } from '../engine/index.ts'
+
+/** Who begins a draft, of what, and when. */
+export interface Beginning {
+  readonly id: string
+  readonly name: string
+  readonly person: string
+  /** The manual that the numbers come from, with its edition. */
+  readonly from: string
+  /** ISO 8601. */
+  readonly on: string
+}
+
+/** A copy of a spec as the beginning of another engine's. Where the copied numbers are invented, the source says so until all were replaced. */
+export function copyOf(spec: SpecDocument, { id, name, person, from, on }: Beginning): SpecDocument {
+  const { checks: _, accepted: __, ...rest } = spec
+  const copiedFrom = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
+  return {
+    ...rest,
+    ...{ id, name, revision: '1' },
+    source: {
+      ...{ kind: 'entered', from, enteredBy: person, on },
+      ...(copiedFrom !== undefined && { copiedFromDemo: copiedFrom }),
+    },
+  }
+}
+
+/** The beginning of an engine's next revision: as it is, entered by who revises it and checked by nobody yet. */
+export function revisionOf(
+  spec: SpecDocument,
+  { person, from, on, revision }: Pick<Beginning, 'person' | 'from' | 'on'> & { readonly revision: number },
+): SpecDocument {
+  const copiedFromDemo = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
+  return {
+    ...spec,
+    revision: String(revision),
+    source: {
+      ...{ kind: 'entered', from, enteredBy: person, on },
+      ...(copiedFromDemo !== undefined && { copiedFromDemo }),
+    },
+  }
+}
+
+const longestId = 40
+
+/** An id made of a name, which is none of those that are taken. */
+export function idFrom(name: string, taken: ReadonlySet<string>): string {
+  const plain = name
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, longestId - 4)
+    .replace(/^-+|-+$/g, '')
+  const first = plain === '' || plain in {} ? `engine-${plain}`.replace(/-$/, '') : plain
+  let id = first
+  for (let more = 2; taken.has(id); more += 1) id = `${first}-${more}`
+  return id
+}

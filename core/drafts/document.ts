@@ -1,0 +1,53 @@
+import { readSpec, type SpecDocument } from '../engine/index.ts'
+import { done, refused, type Outcome } from '../problem/index.ts'
+import { changesBetween } from './changes.ts'
+import { notesAfter } from './notes.ts'
+import { patched, type Json, type Patch } from './patch.ts'
+
+/** The text of a document as it is kept and given out. */
+export function documentText(document: SpecDocument): string {
+  return `${JSON.stringify(document, null, 2)}\n`
+}
+
+/** The document of a spec's text that `readSpec` reads. */
+export function documentIn(text: string): SpecDocument {
+  return JSON.parse(text.replace(/^\uFEFF/, '')) as SpecDocument
+}
+
+/**
+ * The document after patches, with the checks and the accepted doubts whose values they changed taken out. Refuses
+ * `draft-edit-unfit`, and the first of what `readSpec` refuses, which is not looked at again for what `isRead` already.
+ */
+export function documentAfter(
+  document: SpecDocument,
+  patches: readonly Patch[],
+  { isRead = false }: { readonly isRead?: boolean } = {},
+): Outcome<SpecDocument> {
+  const after = patched(document as Json, patches)
+  if (after === null) return refused('draft-edit-unfit', {})
+  const noted = notesAfter(after as SpecDocument, patches)
+  if (isRead) return done(noted)
+  const read = readSpec(JSON.stringify(noted))
+  const [first] = read.ok ? [] : read.problems
+  return first === undefined ? done(noted) : { ok: false, problem: first }
+}
+
+/** A document that may be changed in place. */
+export type OpenDocument = Mutable<SpecDocument>
+type Mutable<Value> = Value extends readonly (infer Entry)[]
+  ? number extends Value['length']
+    ? Mutable<Entry>[]
+    : { -readonly [Key in keyof Value]: Mutable<Value[Key]> }
+  : Value extends object
+    ? { -readonly [Key in keyof Value]: Mutable<Value[Key]> }
+    : Value
+
+/** The patches of what `recipe` does to a copy of the document; none where it changes nothing. */
+export function patchesBy(
+  document: SpecDocument,
+  recipe: (document: OpenDocument) => void,
+): readonly Patch[] {
+  const copy = JSON.parse(JSON.stringify(document)) as OpenDocument
+  recipe(copy)
+  return changesBetween(document as Json, JSON.parse(JSON.stringify(copy)) as Json)
+}

@@ -1,0 +1,69 @@
+import type { SpecDocument } from '../engine/index.ts'
+import { keysOf, type Patch } from './patch.ts'
+
+type Path = readonly string[]
+interface Note {
+  readonly path: string
+}
+
+/**
+ * The document with its notes on values (second-person checks, accepted doubts) as they are after the patches: a note on what was
+ * changed or taken out is gone, one on an entry of a list that moved goes with it. What the patches say of the notes themselves
+ * stays as they say it.
+ */
+export function notesAfter(document: SpecDocument, patches: readonly Patch[]): SpecDocument {
+  const { checks, accepted } = document
+  if (checks === undefined && accepted === undefined) return document
+  const others = patches.filter(({ path }) => !/^\/(checks|accepted)(\/|$)/.test(path))
+  if (others.length === 0) return document
+  const after = <Of extends Note>(notes: readonly Of[] | undefined) => {
+    if (notes === undefined) return undefined
+    const moved = notes.flatMap((note) => {
+      const keys = others.reduce<Path | null>(followed, splitPath(note.path))
+      if (keys === null) return []
+      const path = joinPath(keys)
+      return [path === note.path ? note : { ...note, path }]
+    })
+    return moved.length === notes.length && moved.every((note, at) => note === notes[at]) ? notes : moved
+  }
+  const [keptChecks, keptAccepted] = [after(checks), after(accepted)]
+  if (keptChecks === checks && keptAccepted === accepted) return document
+  return {
+    ...document,
+    ...(keptChecks !== undefined && { checks: [...keptChecks] }),
+    ...(keptAccepted !== undefined && { accepted: [...keptAccepted] }),
+  }
+}
+
+/** Where a note is after a patch; null where its value is not what it was. */
+function followed(path: Path | null, patch: Patch): Path | null {
+  if (path === null) return null
+  const changed = keysOf(patch.path)
+  const parent = changed.slice(0, -1)
+  const key = changed.at(-1) ?? ''
+  const isWithin = changed.every((each, at) => path[at] === each)
+  const isOfList = /^\d+$/.test(key)
+  if (isOfList && patch.op !== 'replace' && parent.every((each, at) => path[at] === each)) {
+    const place = Number(path[parent.length])
+    if (patch.op === 'remove' && place === Number(key)) return null
+    // A note on the list as a whole is on another list now.
+    if (path.length === parent.length) return null
+    const by = patch.op === 'add' ? (place >= Number(key) ? 1 : 0) : place > Number(key) ? -1 : 0
+    return by === 0 ? path : path.with(parent.length, String(place + by))
+  }
+  // What the note is on, or something inside of that.
+  const isInside = path.every((each, at) => changed[at] === each)
+  return isWithin || isInside ? null : path
+}
+
+/** `a.b[0].c`, as findings have their places, in keys. */
+function splitPath(path: string): Path {
+  return path.split(/[.[\]]+/).filter((key) => key !== '')
+}
+
+function joinPath(keys: Path): string {
+  return keys.reduce(
+    (text, key) => (/^\d+$/.test(key) ? `${text}[${key}]` : text === '' ? key : `${text}.${key}`),
+    '',
+  )
+}

@@ -1,0 +1,40 @@
+import type { Words } from '../../words.ts'
+import { counted } from '../formats.ts'
+
+const families: Words['drafts']['families'] = {
+  'split-horizontal': 'Gehäuse waagrecht geteilt',
+  'split-vertical': 'Gehäuse senkrecht geteilt',
+  caps: 'Lagerdeckel',
+  bedplate: 'Bedplate',
+  tunnel: 'Tunnelgehäuse',
+}
+
+export const drafts: Words['drafts'] = {
+  families,
+  edits: {
+    valueChanged: ({ place }) => place,
+    added: ({ what }) => `${what} hinzugefügt`,
+    removed: ({ what }) => `${what} entfernt`,
+  },
+  undo: ({ edit }) => `Rückgängig: ${edit}`,
+  redo: ({ edit }) => `Wiederholen: ${edit}`,
+  otherEdit: 'eine Änderung einer neueren Version',
+  grown: {
+    summary: ({ family, cylinders }) => `${counted(cylinders, 'Zylinder', 'Zylinder')}, ${families[family]}.`,
+    sides: { plus: 'Seite A', minus: 'Seite B' },
+    joints: {
+      'split-horizontal': 'Gehäusetrennfläche',
+      'split-vertical': 'Gehäusetrennfläche',
+      caps: 'Hauptlagerdeckel',
+      bedplate: 'Bedplate-Trennfläche',
+      tunnel: 'Hauptlagerträger',
+    },
+    rodFace: 'Pleuel',
+    firstStep: {
+      name: 'Durchsehen',
+      instruction: 'Gehäuse durchsehen: sauber, trocken, ohne Schaden, Ölkanäle frei.',
+    },
+    standingCaution:
+      'Das aktuelle Handbuch des Herstellers und eine Fachkraft gehen diesem Programm vor. Bei Abweichungen gilt das Handbuch.',
+  },
+}

@@ -1,0 +1,140 @@
+import { audit, type Finding } from '../../core/audit/index.ts'
+import type { Client, DraftLine, OpenedDraft } from '../../core/contract/index.ts'
+import {
+  documentIn,
+  documentOf,
+  documentText,
+  evolveDraft,
+  patchesBy,
+  redoable,
+  replayDraft,
+  undoable,
+  type Draft,
+  type DraftAct,
+  type EditMessage,
+  type OpenDocument,
+} from '../../core/drafts/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
+import type { Outcome, Problem } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
+
+/** Who edits, and in which language the spec is read to them. */
+interface AtDraft {
+  readonly person: () => string
+  readonly language: () => Language
+}
+
+/**
+ * A draft as a window has it. What it shows is on disk: an edit is seen when the host has confirmed it. Edits wait for each
+ * other, and each is made to the document as it is when its turn comes.
+ */
+export class OpenedDraftState {
+  readonly id: string
+  readonly #client: Client
+  readonly #at: AtDraft
+  #draft: Draft = $state.raw({} as Draft)
+  #line: DraftLine = $state.raw({} as DraftLine)
+  #problem = $state.raw<Problem | null>(null)
+  #last: Promise<unknown> = Promise.resolve()
+
+  /** The spec as it is written. */
+  readonly document = $derived.by(() => documentOf(this.#draft))
+  /** The same as a spec, with its texts in the language of the window; a draft can always be read. */
+  readonly #reading = $derived.by(() => readSpec(documentText(this.document), this.#at.language()))
+  /** Null where a version of the program that read more than this one wrote it. */
+  readonly spec = $derived.by(() => (this.#reading.ok ? this.#reading.spec : null))
+  /** What the audit says of it, faults first; each has its place in the document as `path`. */
+  readonly findings: readonly Finding[] = $derived.by(() => {
+    const reading = this.#reading
+    if (reading.ok) return audit(reading.spec)
+    return reading.problems.map((problem) => ({ weight: 'fault', problem }))
+  })
+  readonly undoable = $derived.by(() => undoable(this.#draft))
+  readonly redoable = $derived.by(() => redoable(this.#draft))
+  readonly isOpen = $derived.by(() => this.#draft.state === 'open')
+
+  constructor(client: Client, opened: OpenedDraft, at: AtDraft) {
+    this.id = opened.line.id
+    this.#client = client
+    this.#at = at
+    this.#take(opened)
+  }
+
+  static async open(client: Client, draft: string, at: AtDraft): Promise<Outcome<OpenedDraftState>> {
+    const answer = await client.request('drafts.open', { draft })
+    return answer.ok ? { ok: true, value: new OpenedDraftState(client, answer.value, at) } : answer
+  }
+
+  /** Of the draft as it was when it was opened: who began it, and so on. */
+  get line() {
+    return this.#line
+  }
+  /** Why the last thing was not done; null after one that was. */
+  get problem() {
+    return this.#problem
+  }
+
+  /**
+   * Changes the document as `recipe` does to a copy of it. Answers whether it was done, or changes nothing; where it was not,
+   * `problem` says why and the document is as it was.
+   */
+  edit(what: EditMessage, recipe: (document: OpenDocument) => void): Promise<boolean> {
+    return this.#inTurn(async () => {
+      const patches = patchesBy(this.document, recipe)
+      return patches.length === 0 || this.#act({ type: 'edit', edit: { what, patches: [...patches] } })
+    })
+  }
+
+  undo(): Promise<boolean> {
+    return this.#inTurn(() => this.#act({ type: 'undo' }))
+  }
+
+  redo(): Promise<boolean> {
+    return this.#inTurn(() => this.#act({ type: 'redo' }))
+  }
+
+  /** Reads the draft again: what other windows have edited meanwhile. */
+  reload(): Promise<boolean> {
+    return this.#inTurn(async () => {
+      const answer = await this.#client.request('drafts.open', { draft: this.id })
+      if (answer.ok) this.#take(answer.value)
+      this.#problem = answer.ok ? null : answer.problem
+      return answer.ok
+    })
+  }
+
+  dismissProblem() {
+    this.#problem = null
+  }
+
+  #inTurn(work: () => Promise<boolean>): Promise<boolean> {
+    const turn = this.#last.then(work)
+    this.#last = turn.catch(() => undefined)
+    return turn
+  }
+
+  async #act(act: DraftAct): Promise<boolean> {
+    const answer = await this.#client.request('drafts.act', {
+      ...{ draft: this.id, after: this.#draft.seq, person: this.#at.person() },
+      act,
+    })
+    this.#problem = answer.ok ? null : answer.problem
+    if (answer.ok) this.#draft = evolveDraft(this.#draft, answer.value.event)
+    else if (answer.problem.code === 'draft-moved-on') await this.#readAgain()
+    return answer.ok
+  }
+
+  /** What is there now is shown beside the problem that said so. */
+  async #readAgain() {
+    const answer = await this.#client.request('drafts.open', { draft: this.id })
+    if (answer.ok) this.#take(answer.value)
+  }
+
+  #take({ line, base, entries }: OpenedDraft) {
+    this.#line = line
+    this.#draft = replayDraft(
+      documentIn(base),
+      entries.map(({ event }) => event),
+    )
+  }
+}

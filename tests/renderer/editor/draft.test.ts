@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest'
+import type { Client, OpenedDraft } from '../../../core/contract/index.ts'
+import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
+import { folder, store } from '../../electron/bench.ts'
+import { asking } from '../../electron/requests/asking.ts'
+
+const what = { code: 'removed', facts: { what: 'a bead' } } as never
+const at = { person: () => 'Ana Ruiz', language: () => 'en' as const }
+
+/** A draft on a real record, opened in as many windows as are asked for. */
+async function windows(count: number) {
+  const { ask, get } = asking(await store(folder()))
+  const client: Client = { request: (name, input) => ask(name, input) }
+  const begun: OpenedDraft = await get('drafts.begin', {
+    ...{ person: 'Ana Ruiz', name: 'Heron 4', from: 'Heron workshop manual' },
+    origin: { kind: 'copy', engine: 'skerry-3', revision: 0 },
+  })
+  const opened = Array.from({ length: count }, () => new OpenedDraftState(client, begun, at))
+  return opened
+}
+
+describe('a draft in a window', () => {
+  it('shows an edit once it is kept, with what the audit says of it, and undoes it', async () => {
+    const [draft] = await windows(1)
+    expect(draft!.findings.map(({ problem }) => problem.code)).toEqual([
+      'source-copied-from-demo',
+      'source-unchecked',
+    ])
+    const edited = draft!.edit(what, (document) => void (document.case.pitch = '40 mm'))
+    expect(draft!.document.case.pitch).toBe('96 mm')
+    expect(await edited).toBe(true)
+    expect(draft!.document.case.pitch).toBe('40 mm')
+    expect(draft!.findings[0]).toMatchObject({
+      weight: 'fault',
+      problem: { code: 'bores-overlap', path: 'case.pitch' },
+    })
+    expect(draft!.undoable).toEqual(what)
+    await draft!.undo()
+    expect([draft!.document.case.pitch, draft!.undoable, draft!.redoable]).toEqual(['96 mm', null, what])
+    await draft!.redo()
+    expect(draft!.document.case.pitch).toBe('40 mm')
+  })
+
+  it('makes edits one after the other, each on the document that the one before left', async () => {
+    const [draft] = await windows(1)
+    await Promise.all(
+      [1, 2, 3].map((more) =>
+        draft!.edit(what, (document) => void (document.revision = `${String(document.revision)}${more}`)),
+      ),
+    )
+    expect(draft!.document.revision).toBe('1123')
+  })
+
+  it('refuses what could not be read, says why, and is as it was', async () => {
+    const [draft] = await windows(1)
+    expect(await draft!.edit(what, (document) => void (document.case.bore = '84'))).toBe(false)
+    expect(draft!.problem).toMatchObject({ code: 'spec-part-wrong', path: 'case.bore' })
+    expect(draft!.document.case.bore).toBe('84 mm')
+    expect(await draft!.edit(what, () => undefined)).toBe(true)
+    expect(draft!.undoable).toBeNull()
+  })
+
+  it('that another window has edited is read again, and the late edit is not made over the first', async () => {
+    const [first, second] = await windows(2)
+    await first!.edit(what, (document) => void (document.case.bore = '71 mm'))
+    expect(await second!.edit(what, (document) => void (document.case.bore = '72 mm'))).toBe(false)
+    expect(second!.problem).toMatchObject({ code: 'draft-moved-on' })
+    expect(second!.document.case.bore).toBe('71 mm')
+    expect(await second!.edit(what, (document) => void (document.case.bore = '72 mm'))).toBe(true)
+    await first!.reload()
+    expect(first!.document.case.bore).toBe('72 mm')
+  })
+})
