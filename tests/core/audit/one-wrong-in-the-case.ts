@@ -27,10 +27,34 @@ const measure = (spec: Draft, id: string) => {
 const ringGap = (limits: { least: string; most: string }) =>
   moor((spec) => Object.assign(measure(spec, 'pin'), { what: 'ring-gap', new: limits }))
 
+/** Takes steps out, and whatever names them. */
+function withoutSteps(spec: Draft, isOut: (step: Draft['steps'][number]) => boolean): void {
+  const out = new Set(spec.steps.filter(isOut).map(({ id }) => id))
+  spec.steps = spec.steps.filter(({ id }) => !out.has(id))
+  for (const step of spec.steps) step.after = step.after?.filter((id) => !out.has(id))
+  for (const caution of spec.cautions) caution.steps = caution.steps?.filter((id) => !out.has(id))
+}
+
 /** One thing wrong with the case, its beads, the steps or the parts. */
 export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   'source-unchecked': entered(),
   'source-checked-by-same': entered('Ada Brook'),
+  'source-copied-from-demo': skerry((spec) => {
+    spec.source = {
+      ...{ kind: 'entered', from: 'Heron workshop manual', enteredBy: 'Ada Brook', checkedBy: 'Bo Lind' },
+      ...{ on: '2026-03-02', copiedFromDemo: 'skerry-3' },
+    }
+  }),
+  'fasteners-none': skerry((spec) => {
+    withoutSteps(spec, ({ kind }) => kind === 'run-procedure')
+    Object.assign(spec, { fasteners: [], fastenerGroups: [], procedures: [] })
+  }),
+  'bearings-without-fit': skerry((spec) => {
+    const bigEnds = spec.fits.find(({ kind }) => kind === 'big-end')!
+    withoutSteps(spec, (step) => 'fit' in step && step.fit === bigEnds.id)
+    spec.fits = spec.fits.filter((fit) => fit !== bigEnds)
+  }),
+  'end-float-missing': skerry((spec) => delete spec.endFloat),
   'standing-caution-missing': skerry((spec) => spec.cautions.shift()),
 
   'saddles-out-of-order': skerry((spec) => {
