@@ -12,6 +12,9 @@ const version = 1
 
 type AnyStep = BuildAtStep<StepKind>
 
+/** What was read or answered is not taken back: it is read or answered again, and the last counts. */
+const isRead = ({ kind }: Step) => kind === 'check' || kind === 'measure-limits' || kind === 'measure-rings'
+
 /** What a person says they saw before a step is done again. */
 interface Seen {
   readonly opens: readonly string[]
@@ -26,7 +29,7 @@ interface Seen {
  */
 export function redoStep({ spec, state, step }: AnyStep, command: CommandOf<'redo-step'>): Events {
   if (!isWorkDone(spec, state, step) && !isSkipped(state, step))
-    return refused('redo-not-done', { step: step.name })
+    return refused('redo-not-done', { step: step.name, isRead: isRead(step) })
   const reason = readReason(command.reason, { what: 'step-redone', step: step.name })
   if (!reason.ok) return reason
   const opened = step.kind === 'note-marks' ? [] : openedAgain(spec, state, step)
@@ -104,7 +107,7 @@ function loosened(spec: EngineSpec, state: BuildState, step: Step, reason: strin
 export function skipStep({ spec, state, step }: AnyStep, command: CommandOf<'skip-step'>): Events {
   if (step.mayBeSkipped === undefined) return refused('skip-not-allowed', { step: step.name })
   if (isWorkDone(spec, state, step)) return refused('step-done-already', { step: step.name })
-  if (hasWork(spec, state, step)) return refused('step-begun', { step: step.name })
+  if (hasWork(spec, state, step)) return refused('step-begun', { step: step.name, isRead: isRead(step) })
   const reason = readReason(command.reason, { what: 'step-skipped', step: step.name })
   return reason.ok ? done([{ type: 'step-skipped', version, step: step.id, reason: reason.value }]) : reason
 }

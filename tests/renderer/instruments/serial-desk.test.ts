@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from 'vitest'
 import type { Instrument, ReadingFieldName, ReadWith } from '../../../core/instrument/index.ts'
+import { en } from '../../../core/words/index.ts'
 import type { ReadingField } from '../../../renderer/instruments/reading-field.svelte.ts'
 import { SerialDesk } from '../../../renderer/instruments/serial-desk.svelte.ts'
 import { depthGauge, PlayedPort, PlayedPorts } from './played-ports.ts'
@@ -148,5 +149,96 @@ describe('an instrument on a serial line', () => {
     await desk.remove('g')
     expect(port.opened).toBeNull()
     expect(list()).toEqual([])
+  })
+})
+
+describe('what is said of an instrument, followed to the letter', () => {
+  const { states, ...news } = en.instruments
+  const name = depthGauge.name
+
+  it('unplugged: what it measures can be typed, or it is plugged in again', async () => {
+    const { desk, ports, port, taken } = bench()
+    const unfollow = desk.follow()
+    await desk.connect('g')
+    port.unplug()
+    await vi.waitFor(() => expect(desk.news).toEqual({ kind: 'unplugged', name }))
+    expect(news.unplugged({ name })).toMatch(/can be typed, or plug it in again\.$/)
+    expect(states.unplugged).toContain('read again as soon as it is plugged in')
+    const again = new PlayedPort()
+    ports.plugIn(again)
+    await vi.waitFor(() => expect(desk.standingOf('g')).toBe('open'))
+    again.send('0.35\n')
+    await vi.waitFor(() => expect(taken).toEqual(['0.35 mm']))
+    expect(desk.news).toBeNull()
+    unfollow()
+  })
+
+  it('unplugged in mid line: it is plugged in and sends again, and the half is in neither reading', async () => {
+    const { desk, ports, port, taken } = bench()
+    const unfollow = desk.follow()
+    await desk.connect('g')
+    port.send('0.3')
+    await settled()
+    port.unplug()
+    await vi.waitFor(() => expect(desk.news?.kind).toBe('unpluggedMidLine'))
+    expect(news.unpluggedMidLine({ name })).toMatch(/plug it in and send it again\.$/)
+    const again = new PlayedPort()
+    ports.plugIn(again)
+    await vi.waitFor(() => expect(desk.standingOf('g')).toBe('open'))
+    again.send('0.35\n')
+    await vi.waitFor(() => expect(taken).toEqual(['0.35 mm']))
+    unfollow()
+  })
+
+  it('in a unit that is none: it is set to another unit, and its next reading counts', async () => {
+    const { desk, port, taken } = bench()
+    await desk.connect('g')
+    port.send('3.4 bar\n')
+    await vi.waitFor(() => expect(desk.news?.kind).toBe('unitUnknown'))
+    expect(news.unitUnknown({ name, unit: 'bar' })).toMatch(/set the instrument to another unit\.$/)
+    port.send('0.0138 in\n')
+    await vi.waitFor(() => expect(taken).toEqual(['0.0138 in']))
+    expect(desk.news).toBeNull()
+  })
+
+  it('that sends all the time: it is set to send at its button, and its next reading counts', async () => {
+    let now_ms = 0
+    const clock = vi.spyOn(performance, 'now').mockImplementation(() => now_ms)
+    const { desk, port, taken } = bench()
+    await desk.connect('g')
+    port.send('0.1\n0.2\n0.3\n0.4\n0.5\n')
+    await vi.waitFor(() => expect(desk.standingOf('g')).toBe('streams'))
+    expect(news.streams({ name })).toMatch(/Set it to send at the press of its button\.$/)
+    now_ms = 5000
+    port.send('0.35\n')
+    await vi.waitFor(() => expect(taken).toEqual(['0.35 mm']))
+    expect([desk.standingOf('g'), desk.news]).toEqual(['open', null])
+    clock.mockRestore()
+  })
+
+  it('of which no reading comes: its settings are compared, and it is connected again', async () => {
+    const { desk, port, taken } = bench()
+    await desk.connect('g')
+    port.send('~~\n'.repeat(25))
+    await vi.waitFor(() => expect(desk.standingOf('g')).toBe('garbled'))
+    expect(states.garbled).toMatch(/then connect again\.$/)
+    await desk.write({ ...depthGauge, serial: { ...depthGauge.serial, baudRate: 4800 } })
+    await desk.connect('g')
+    expect(port.opened).toMatchObject({ baudRate: 4800 })
+    port.send('0.35\n')
+    await vi.waitFor(() => expect(taken).toEqual(['0.35 mm']))
+    expect([desk.standingOf('g'), desk.news]).toEqual(['open', null])
+  })
+
+  it('whose line is taken: the other program is closed, and it is connected again', async () => {
+    const { desk, port, taken } = bench()
+    port.isTaken = true
+    await desk.connect('g')
+    expect(desk.standingOf('g')).toBe('busy')
+    expect(states.busy).toMatch(/close the other program, then connect again\.$/)
+    port.isTaken = false
+    await desk.connect('g')
+    port.send('0.35\n')
+    await vi.waitFor(() => expect(taken).toEqual(['0.35 mm']))
   })
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { sentenceOf } from '../../../core/problem/index.ts'
 import { mostPhotoBytes, mostPhotoSidePx } from '../../../core/photo/index.ts'
 import type { NewPhoto } from '../../../renderer/bench/open-build.svelte.ts'
 import { PhotoDesk } from '../../../renderer/photos/photo-desk.svelte.ts'
@@ -199,5 +200,45 @@ describe('the camera', () => {
     await here.openCamera()
     held.track.ends()
     expect([here.camera, here.problem?.code]).toEqual([null, 'camera-stopped'])
+  })
+
+  describe.each([
+    ['camera-refused', 'NotAllowedError', 'Allow it for this page', 'take the photo with another device'],
+    ['camera-none', 'NotFoundError', 'Connect one', 'take the photo with another device'],
+    ['camera-in-use', 'NotReadableError', 'Close that', 'add the photo as a file'],
+    ['camera-stopped', null, 'Look at its cable', 'add the photo as a file'],
+  ])('that is lost as %s: its advice, followed to the letter', (code, refusal, first, otherwise) => {
+    /** A desk that has just said so; from then on the camera can be had. */
+    async function told() {
+      const held = stream()
+      let isMended = refusal === null
+      const lost = () => Promise.reject(Object.assign(new Error(), { name: refusal }))
+      const { desk: here, added } = desk({
+        getUserMedia: () => (isMended ? Promise.resolve(held) : lost()),
+      })
+      await here.openCamera()
+      if (refusal === null) held.track.ends()
+      isMended = true
+      expect(sentenceOf(here.problem!)).toContain(first)
+      expect(sentenceOf(here.problem!)).toContain(otherwise)
+      return { here, added, held }
+    }
+
+    it('“then press again” takes the photo by the camera', async () => {
+      const { here, added, held } = await told()
+      expect([here.problem?.code, here.camera]).toEqual([code, null])
+      await here.openCamera()
+      expect([here.problem, here.camera]).toEqual([null, held])
+      await here.snap(picture(640, 480).opened)
+      await here.add({ step: 'gear-photo', caption: '', part: null })
+      expect(added).toHaveLength(1)
+    })
+
+    it('“as a file” takes it from one', async () => {
+      const { here, added } = await told()
+      await here.takeFiles([jpeg])
+      await here.add({ step: 'gear-photo', caption: '', part: null })
+      expect([here.problem, added.length]).toEqual([null, 1])
+    })
   })
 })

@@ -100,8 +100,9 @@ export const buildWords: Table<typeof pattern> = {
     `„${position}“ ist keine Lagerstelle von „${fit}“. Eine davon wählen.`,
   'half-in-place': (facts) => `${halfAt(facts)}: Schale liegt schon. War das ein Versehen, herausnehmen.`,
   'half-not-in-place': (facts) => `${halfAt(facts)}: keine Schale eingelegt.`,
-  'redo-not-done': ({ step }) =>
-    `„${step}“ ist noch nicht erledigt und nicht zu wiederholen. Falsches darin zurücknehmen.`,
+  'redo-not-done': ({ step, isRead }) =>
+    `„${step}“ ist noch nicht erledigt und nicht zu wiederholen. Falsches darin ` +
+    (isRead ? 'erneut messen oder beantworten.' : 'zurücknehmen.'),
   'redo-opens-others': ({ step, others }) =>
     others.length === 0
       ? `Auf „${step}“ baut nichts mehr auf. Nochmals ansehen, dann bestätigen.`
@@ -111,8 +112,10 @@ export const buildWords: Table<typeof pattern> = {
   'step-skipped': ({ step }) => `„${step}“ ist übersprungen. Zuerst das zurücknehmen, dann daran arbeiten.`,
   'skip-not-allowed': ({ step }) =>
     `Das Datenblatt dieses Motors lässt „${step}“ nicht überspringen. Ausführen.`,
-  'step-begun': ({ step }) =>
-    `„${step}“ ist schon begonnen. Zurücknehmen, was darin getan wurde; dann ist Überspringen möglich.`,
+  'step-begun': ({ step, isRead }) =>
+    isRead
+      ? `„${step}“ ist schon begonnen, und was darin festgestellt wurde, bleibt. Überspringen ist nicht mehr möglich: abschließen.`
+      : `„${step}“ ist schon begonnen. Zurücknehmen, was darin getan wurde; dann ist Überspringen möglich.`,
   'step-not-skipped': ({ step }) => `„${step}“ ist nicht übersprungen, es gibt nichts zurückzunehmen.`,
   'skip-stood-on': ({ step, top }) =>
     `„${top}“ wurde erledigt, seit „${step}“ übersprungen ist. Um ihn doch auszuführen, wiederholen: Das öffnet, was darauf aufbaut.`,

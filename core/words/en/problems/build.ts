@@ -6,6 +6,10 @@ export interface OfStep {
   /** The step's name. */
   readonly step: string
 }
+export interface OfBegun extends OfStep {
+  /** Whether its work is readings or answers, which are not taken back. */
+  readonly isRead: boolean
+}
 export interface PartIn extends OfStep {
   readonly part: string
 }
@@ -40,8 +44,9 @@ export const buildWords = {
     `“${step}” does not wait for a second person. Continue with the build.`,
   'step-unconfirmed': ({ step }: OfStep) =>
     `“${step}” waits for a second person to look at it. Call one over; then continue.`,
-  'redo-not-done': ({ step }: OfStep) =>
-    `“${step}” is not done yet, so it cannot be done again. Take back in it what is wrong.`,
+  'redo-not-done': ({ step, isRead }: OfBegun) =>
+    `“${step}” is not done yet, so it cannot be done again. ` +
+    (isRead ? 'Read or answer again in it what is wrong.' : 'Take back in it what is wrong.'),
   'redo-opens-others': ({ step, others }: OfStep & { readonly others: readonly string[] }) =>
     others.length === 0
       ? `Nothing stands on “${step}” any more. Look at it once more, then confirm.`
@@ -52,8 +57,10 @@ export const buildWords = {
     `“${step}” is skipped. Take that back first; then it can be worked on.`,
   'skip-not-allowed': ({ step }: OfStep) =>
     `The spec of this engine does not let “${step}” be skipped. Do it.`,
-  'step-begun': ({ step }: OfStep) =>
-    `“${step}” is begun already. Take back what was done in it; then it can be skipped.`,
+  'step-begun': ({ step, isRead }: OfBegun) =>
+    isRead
+      ? `“${step}” is begun already, and what was found in it stays. It cannot be skipped any more: finish it.`
+      : `“${step}” is begun already. Take back what was done in it; then it can be skipped.`,
   'step-not-skipped': ({ step }: OfStep) => `“${step}” is not skipped, so there is nothing to take back.`,
   'skip-stood-on': ({ step, top }: OfStep & { readonly top: string }) =>
     `“${top}” was done since “${step}” was skipped. To do it after all, do it again: that opens what stands on it.`,

@@ -27,8 +27,9 @@ export const buildWords: typeof english = {
   'build-not-finished': () =>
     'El montaje no está terminado, así que aún no se puede enmendar. Retirar lo que esté mal donde se hizo.',
   'step-not-awaiting': ({ step }) => `«${step}» no espera a una segunda persona. Seguir con el montaje.`,
-  'redo-not-done': ({ step }) =>
-    `«${step}» aún no está hecho, así que no se puede repetir. Retirar en él lo que esté mal.`,
+  'redo-not-done': ({ step, isRead }) =>
+    `«${step}» aún no está hecho, así que no se puede repetir. ` +
+    (isRead ? 'Volver a medir o responder en él lo que esté mal.' : 'Retirar en él lo que esté mal.'),
   'redo-opens-others': ({ step, others }) =>
     others.length === 0
       ? `Sobre «${step}» ya no se apoya nada. Mirarlo otra vez y confirmar.`
@@ -38,7 +39,10 @@ export const buildWords: typeof english = {
   'step-skipped': ({ step }) =>
     `«${step}» está omitido. Retirar antes la omisión; después se puede trabajar en él.`,
   'skip-not-allowed': ({ step }) => `La ficha de este motor no permite omitir «${step}». Hacerlo.`,
-  'step-begun': ({ step }) => `«${step}» ya está empezado. Retirar lo hecho en él; después se puede omitir.`,
+  'step-begun': ({ step, isRead }) =>
+    isRead
+      ? `«${step}» ya está empezado, y lo que se halló en él queda. Ya no se puede omitir: terminarlo.`
+      : `«${step}» ya está empezado. Retirar lo hecho en él; después se puede omitir.`,
   'step-not-skipped': ({ step }) => `«${step}» no está omitido, así que no hay nada que retirar.`,
   'skip-stood-on': ({ step, top }) =>
     `«${top}» se hizo después de omitir «${step}». Para hacerlo pese a todo, repetirlo: eso abre lo que se apoya en él.`,
