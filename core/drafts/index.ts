@@ -1,3 +1,4 @@
+export * from './forms/index.ts'
 export * from './orders/index.ts'
 export * from './placing/index.ts'
 export { bareCase, bareParameters, type AllWords, type BareParameters } from './bare-case.ts'

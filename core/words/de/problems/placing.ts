@@ -7,4 +7,6 @@ export const placingWords: typeof english = {
     `In der Reihenfolge ${order} des Anziehvorgangs ${procedure} bliebe keine Schraube. Zuerst andere aufnehmen oder den Anziehvorgang löschen.`,
   'draft-thing-in-step': ({ what, step }) =>
     `Der Schritt ${step} arbeitet an ${what}. Zuerst den Schritt ändern.`,
+  'draft-face-without-fasteners': ({ face }) =>
+    `Auf der Fläche ${face} ist noch keine Schraube. Zuerst ihre Schrauben setzen, dann anziehen.`,
 }

@@ -13,4 +13,6 @@ export const placingWords = {
     `The order ${order} of the procedure ${procedure} would have no fastener left. Put others into it first, or take out the procedure.`,
   'draft-thing-in-step': ({ what, step }: { readonly what: PhraseText; readonly step: string }) =>
     `The step ${step} works on ${what}. Change the step first.`,
+  'draft-face-without-fasteners': ({ face }: { readonly face: string }) =>
+    `There is no fastener on the face ${face} yet. Place its fasteners first, then tighten them.`,
 }

@@ -6,4 +6,6 @@ export const placingWords: typeof english = {
   'draft-order-left-empty': ({ order, procedure }) =>
     `El orden ${order} del procedimiento ${procedure} se quedaría sin fijaciones. Poner antes otras, o quitar el procedimiento.`,
   'draft-thing-in-step': ({ what, step }) => `El paso ${step} trabaja con ${what}. Cambiar antes el paso.`,
+  'draft-face-without-fasteners': ({ face }) =>
+    `En la cara ${face} aún no hay fijaciones. Colocar antes las fijaciones, luego apretarlas.`,
 }

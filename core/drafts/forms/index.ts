@@ -1,0 +1,6 @@
+export { newPass, passAs, passKinds, withProcedure } from './new-procedure.ts'
+export type { PassInDocument } from './new-procedure.ts'
+export { printedValue } from './printed-value.ts'
+export type { PrintedValue } from './printed-value.ts'
+export { isAtOrIn, pathOf, valueIn, withValueAt } from './value-at.ts'
+export type { ValuePath } from './value-at.ts'

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest'
+import {
+  isAtOrIn,
+  newPass,
+  passKinds,
+  pathOf,
+  printedValue,
+  valueIn,
+  withProcedure,
+  withValueAt,
+} from '../../../core/drafts/index.ts'
+import { engineSpec } from '../../../core/engine/index.ts'
+import { documentOf } from './document-of-demo.ts'
+
+const fen = documentOf('fen-1')
+
+describe('a value as a manual prints it', () => {
+  it.each([
+    ['30 ± 3 lbf·ft', { target: '30 lbf·ft', least: '27 lbf·ft', most: '33 lbf·ft' }],
+    ['30 lbf·ft +/- 3 lbf·ft', { target: '30 lbf·ft', least: '27 lbf·ft', most: '33 lbf·ft' }],
+    ['2,5 ± 0,25 N·m', { target: '2,5 N·m', least: '2,25 N·m', most: '2,75 N·m' }],
+    ['0.3 ± 0.1 N·m', { target: '0.3 N·m', least: '0.2 N·m', most: '0.4 N·m' }],
+    ['90 ± 5 °', { target: '90 °', least: '85 °', most: '95 °' }],
+    ['27 to 33 lbf·ft', { least: '27 lbf·ft', most: '33 lbf·ft' }],
+    ['150–160 N·m', { least: '150 N·m', most: '160 N·m' }],
+    ['24 bis 26 Nm', { least: '24 Nm', most: '26 Nm' }],
+    ['24 N·m', { target: '24 N·m' }],
+    // Two units: nothing is guessed, and the schema says what is wrong with it.
+    ['20 N·m to 25 lbf·ft', { target: '20 N·m to 25 lbf·ft' }],
+  ])('%s', (typed, parts) => {
+    expect(printedValue(typed)).toEqual(parts)
+  })
+})
+
+describe('a value by its path', () => {
+  it('is set, and taken out, and all beside it stays what it was', () => {
+    const path = ['procedures', 0, 'passes', 0, 'note']
+    const set = withValueAt(fen, path, 'oil the threads')
+    expect(valueIn(set, path)).toBe('oil the threads')
+    expect(set.case).toBe(fen.case)
+    expect(set.procedures[1]).toBe(fen.procedures[1])
+    expect(valueIn(withValueAt(set, path, undefined), path)).toBeUndefined()
+    expect(withValueAt(fen, ['fasteners', 0], undefined).fasteners).toEqual(fen.fasteners.slice(1))
+  })
+
+  it('is found in what findings say', () => {
+    expect(pathOf(['procedures', 0, 'passes', 2, 'target'])).toBe('procedures[0].passes[2].target')
+    expect(isAtOrIn('procedures[1].passes[2]', 'procedures[1]')).toBe(true)
+    expect(isAtOrIn('procedures[11].passes[2]', 'procedures[1]')).toBe(false)
+  })
+})
+
+describe('a new procedure', () => {
+  it('goes over all fasteners of its face, and can be read with a pass of any kind', () => {
+    const made = withProcedure(fen, 'joint', 'Case joint')
+    if (!made.ok) throw new Error(made.problem.code)
+    const procedure = made.value.procedures.at(-1)!
+    const onFace = fen.fasteners.filter(({ face }) => face === 'joint').map(({ id }) => id)
+    expect(procedure.orders[0]!.sequence.toSorted()).toEqual(onFace.toSorted())
+    const order = procedure.orders[0]!.id
+    for (const kind of passKinds) {
+      const path = ['procedures', made.value.procedures.length - 1, 'passes', 0]
+      const whole = withValueAt(made.value, path, newPass(kind, order, 'Turn the crank.'))
+      expect(engineSpec.safeParse(whole).success, kind).toBe(true)
+    }
+  })
+
+  it('needs a fastener on its face', () => {
+    const bare = { ...fen, fasteners: fen.fasteners.filter(({ face }) => face !== 'joint') }
+    const made = withProcedure(bare, 'joint', 'Case joint')
+    expect(!made.ok && made.problem.code).toBe('draft-face-without-fasteners')
+  })
+})
