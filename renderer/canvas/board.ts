@@ -49,6 +49,8 @@ export interface BoardEvents {
   readonly tap: (about: string | null, at: SheetPoint) => void
   /** Asked first whether a press takes hold of something. */
   readonly grab?: Grab
+  /** Told when what was taken hold of is let go; false where the press was broken off. */
+  readonly release?: (isMeant: boolean) => void
   /** Called with how many times larger than the whole sheet it is looked at, and how it lies, whenever that changes. */
   readonly zoom?: (times: number, camera: Camera) => void
 }
@@ -108,6 +110,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
         if (camera !== null) grip(onSheet(camera, toX, toY))
       }
     },
+    release: (isMeant) => events.release?.(isMeant),
     pan,
     zoom: zoomBy,
   })

@@ -5,6 +5,8 @@ export interface Gestures {
   zoom(factor: number, x: number, y: number): void
   /** What a press takes hold of: it is told where the finger goes, and the sheet stays. Null beside all such things. */
   grab(x: number, y: number): ((x: number, y: number) => void) | null
+  /** What was taken hold of is let go; false where the press was broken off and nothing is to come of it. */
+  release?(isMeant: boolean): void
 }
 
 /** A finger may tremble this far and still tap. */
@@ -53,6 +55,7 @@ export function listen(element: HTMLElement, gestures: Gestures): () => void {
   const lift = (event: PointerEvent): void => {
     if (!down.delete(event.pointerId)) return
     if (tap !== null && event.type === 'pointerup') gestures.tap(tap.x, tap.y)
+    if (grip !== null) gestures.release?.(event.type === 'pointerup')
     tap = null
     grip = null
   }

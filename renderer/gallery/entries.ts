@@ -1,4 +1,5 @@
 import { drawingEntries } from './drawing-entries.ts'
+import { editorEntries } from './editor-entries.ts'
 import type { Entry } from './entry.ts'
 import { partEntries } from './part-entries.ts'
 import { practiceEntries } from './practice-entries.ts'
@@ -13,5 +14,6 @@ export const entries: readonly Entry[] = [
   ...stepEntries,
   ...recordEntries,
   ...practiceEntries,
+  ...editorEntries,
   ...drawingEntries,
 ]

@@ -7,6 +7,7 @@ import { tray } from './bearings/tray.ts'
 import { described } from './drawing/described.ts'
 import { drawing } from './drawing/drawing.ts'
 import { view } from './drawing/view.ts'
+import { editor } from './editor/editor.ts'
 import { engineParts } from './engine-parts.ts'
 import { amounts } from './formats.ts'
 import { desktop } from './host/desktop.ts'
@@ -64,6 +65,7 @@ export const es: Words = {
   described,
   drafts,
   drawing,
+  editor,
   engineParts,
   engines,
   flangeAssumptions,

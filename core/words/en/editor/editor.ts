@@ -1,0 +1,186 @@
+import type { PhraseText } from '../../phrase.ts'
+import { counted } from '../formats.ts'
+import { editorFields } from './editor-fields.ts'
+
+export interface OfThings {
+  readonly count: number
+}
+
+const things = ({ count }: OfThings) => counted(count, 'thing', 'things')
+
+/** The page on which a spec is written: its drawing, its forms, what the audit says beside them. */
+export const editor = {
+  fields: editorFields,
+  title: ({ name, revision }: { readonly name: string; readonly revision: string }) =>
+    `${name}, revision ${revision}`,
+  /** What an edit did, for `undo` and `redo`. */
+  edits: {
+    valueChanged: ({ place }: { readonly place: PhraseText }) => place,
+    placed: ({ kind }: { readonly kind: 'fastener' | 'dowel' | 'oil-passage' }) =>
+      ({ fastener: 'place a fastener', dowel: 'place a dowel', 'oil-passage': 'place an oil way' })[kind],
+    moved: (facts: OfThings) => `move ${things(facts)}`,
+    aligned: (facts: OfThings) => `align ${things(facts)}`,
+    mirrored: (facts: OfThings) => `mirror ${things(facts)}`,
+    repeated: (facts: OfThings) => `repeat ${things(facts)}`,
+    takenOut: (facts: OfThings) => `take out ${things(facts)}`,
+    orderTapped: ({ order }: { readonly order: string }) => `order ${order}`,
+    grouped: ({ group }: { readonly group: string }) => `group ${group}`,
+    passAdded: ({ pass }: { readonly pass: number }) => `add pass ${pass}`,
+    passTakenOut: ({ pass }: { readonly pass: number }) => `take out pass ${pass}`,
+    passMoved: ({ pass }: { readonly pass: number }) => `move pass ${pass}`,
+    procedureAdded: ({ face }: { readonly face: string }) => `add a procedure for ${face}`,
+    groupAdded: ({ group }: { readonly group: string }) => `add the group ${group}`,
+  },
+  undo: ({ edit }: { readonly edit: string }) => `Undo: ${edit}`,
+  redo: ({ edit }: { readonly edit: string }) => `Do again: ${edit}`,
+  nothingToUndo: 'Undo',
+  nothingToRedo: 'Do again',
+
+  face: 'Face',
+  actions: {
+    place: 'Place',
+    move: 'Move',
+    align: 'Align',
+    mirror: 'Mirror',
+    repeat: 'Repeat',
+    order: 'Order',
+    group: 'Group',
+    position: 'Position',
+    remove: 'Take out',
+  },
+  whatToDo: 'What to do on the drawing',
+  selected: (facts: OfThings) => (facts.count === 0 ? 'Nothing is chosen.' : `${things(facts)} chosen`),
+  chooseByTap: 'Tap what is to be worked on; tap it again to leave it out. Drag it to move it.',
+  clear: 'Choose nothing',
+  place: {
+    what: 'What is placed',
+    kinds: { fastener: 'Fastener', dowel: 'Dowel', 'oil-passage': 'Oil way' },
+    group: 'Group',
+    tap: 'Tap where it goes. It is drawn to saddles, to the axis and to what is already there.',
+    noGroup: 'There is no fastener group yet: add one under “Groups” first.',
+    oilWay: 'oil way',
+    where: ({ saddle, side }: { readonly saddle: string; readonly side: string }) =>
+      side === '' ? `at ${saddle}` : `at ${saddle}, ${side}`,
+    exactly: 'Or at an exact place',
+    put: 'Place it there',
+  },
+  move: {
+    step: 'Step',
+    keys: 'The arrow keys move by this step.',
+    directions: { left: 'To the left', up: 'Up', down: 'Down', right: 'To the right' },
+  },
+  align: {
+    row: 'In a row with the first chosen',
+    column: 'In a column with the first chosen',
+    spread: 'Spread evenly between the outer two',
+    needs: ({ count }: OfThings) => `Choose at least ${count}.`,
+  },
+  mirror: {
+    explained: 'A copy of each comes to the other side of the axis, with a number of its own.',
+    go: 'Mirror across the axis',
+  },
+  repeat: {
+    count: 'How many in all',
+    along: 'Pitch along the crank',
+    across: 'Pitch across it',
+    go: 'Repeat in a row',
+    centreAlong: 'Centre, along',
+    centreAcross: 'Centre, across',
+    circle: 'Repeat on a circle',
+  },
+  position: {
+    along: 'Along, from the nose',
+    across: 'Across, from the axis',
+    one: 'Choose one thing to type its place, or two to see how far apart they are.',
+    apart: ({
+      along,
+      across,
+      straight,
+    }: {
+      readonly along: string
+      readonly across: string
+      readonly straight: string
+    }) => `Along ${along}, across ${across}, straight ${straight}.`,
+    where: 'Its place in words',
+    number: 'Number on the drawing',
+  },
+  remove: {
+    go: 'Take out what is chosen',
+    losesOrder: ({
+      order,
+      procedure,
+      count,
+    }: {
+      readonly order: string
+      readonly procedure: string
+      readonly count: number
+    }) => `The order ${order} of ${procedure} loses ${counted(count, 'fastener', 'fasteners')}.`,
+    losesPass: ({ procedure, pass }: { readonly procedure: string; readonly pass: number }) =>
+      `Pass ${pass} of ${procedure} names them.`,
+  },
+  order: {
+    which: 'Order',
+    none: 'No procedure tightens this face yet.',
+    addProcedure: 'Add a tightening procedure',
+    procedureName: ({ face }: { readonly face: string }) => `Tighten: ${face}`,
+    tap: 'Tap the fasteners in the manual’s order. The last one tapped again is taken back.',
+    begin: 'Begin again with the next tap',
+    begun: 'The next tap is number 1.',
+    soFar: ({ done, of }: { readonly done: number; readonly of: number }) => `${done} of ${of} in the order`,
+    pattern: 'Or grow it by a pattern',
+    mend: 'Mend',
+    fastener: 'Fastener',
+    toPlace: 'to place',
+    moveIt: 'Move it there',
+    swap: 'Change places of the two chosen',
+  },
+  group: {
+    which: 'Group to paint with',
+    tap: 'Tap the fasteners that belong to it.',
+    isIn: ({ group }: { readonly group: string }) => `now in ${group}`,
+  },
+
+  sections: {
+    drawing: 'Drawing',
+    groups: 'Groups',
+    passes: 'Passes',
+    fits: 'Bearings',
+    rest: 'The rest',
+    audit: 'Audit',
+  },
+  sectionWithFindings: ({ section, count }: { readonly section: string; readonly count: number }) =>
+    count === 0 ? section : `${section} (${count})`,
+  forms: 'Forms',
+  drawingInWords: 'The drawing in words',
+  audit: {
+    none: 'The audit finds nothing.',
+    faults: ({ count }: OfThings) => counted(count, 'fault', 'faults'),
+    doubts: ({ count }: OfThings) => counted(count, 'doubt', 'doubts'),
+    weights: { fault: 'Fault', doubt: 'Doubt' },
+    show: 'Show',
+  },
+  passes: {
+    procedure: 'Procedure',
+    caption: 'Passes as the manual lists them',
+    columns: { pass: 'Pass', kind: 'Kind', value: 'Value', limits: 'From, to', order: 'Order', note: 'Note' },
+    valueExample: '30 ± 3 lbf·ft',
+    inAll: 'in all',
+    add: 'Add a pass',
+    up: ({ pass }: { readonly pass: number }) => `Move pass ${pass} up`,
+    takeOut: ({ pass }: { readonly pass: number }) => `Take out pass ${pass}`,
+    field: ({ pass, field }: { readonly pass: number; readonly field: string }) => `Pass ${pass}: ${field}`,
+    firstInstruction: 'Describe what is done here.',
+  },
+  groups: {
+    caption: 'Fastener groups: all that are one part',
+    add: 'Add a group',
+    new: 'New group',
+    used: ({ count }: OfThings) => counted(count, 'fastener', 'fasteners'),
+  },
+  keptAsItIs: ({ names }: { readonly names: readonly string[] }) =>
+    `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
+  lists: {
+    add: 'Add',
+    takeOut: ({ name }: { readonly name: string }) => `Take out ${name}`,
+  },
+}

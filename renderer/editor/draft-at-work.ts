@@ -1,0 +1,28 @@
+import type { Finding } from '../../core/audit/index.ts'
+import type { SpecDocument } from '../../core/drafts/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
+import type { Message, Outcome, Problem } from '../../core/problem/index.ts'
+import type { Words } from '../../core/words/index.ts'
+
+/** What an edit did. */
+export type EditMessage = Message<Words['editor']['edits']>
+
+/** The document after a change, or why it is not made. */
+export type Change = (document: SpecDocument) => Outcome<SpecDocument>
+
+/** A draft that somebody works on. */
+export interface DraftAtWork {
+  readonly document: SpecDocument
+  /** The document as it is read, in the language of the window. */
+  readonly spec: EngineSpec
+  readonly findings: readonly Finding[]
+  readonly undoable: EditMessage | null
+  readonly redoable: EditMessage | null
+  /**
+   * Changes the document as it is when its turn comes. Gives why it cannot be like that, and then nothing is changed; null where
+   * it is now, on disk as well.
+   */
+  change(what: EditMessage, make: Change): Promise<Problem | null>
+  undo(): Promise<unknown>
+  redo(): Promise<unknown>
+}

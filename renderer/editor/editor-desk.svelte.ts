@@ -1,0 +1,211 @@
+import {
+  aboutOf,
+  aligned,
+  isAtOrIn,
+  mirrored,
+  moved,
+  placed,
+  removed,
+  repeated,
+  repeatedRound,
+  thingNamed,
+  thingsOn,
+  unitOf,
+  withValueAt,
+  type Alignment,
+  type Copied,
+  type NewThing,
+  type SpecDocument,
+  type Thing,
+  type ValuePath,
+} from '../../core/drafts/index.ts'
+import { placeInFile } from '../../core/engine/index.ts'
+import type { Finding } from '../../core/audit/index.ts'
+import type { Point } from '../../core/plane/index.ts'
+import { done, type Outcome, type Problem } from '../../core/problem/index.ts'
+import { parseLength } from '../../core/quantity/index.ts'
+import type { Change, DraftAtWork, EditMessage } from './draft-at-work.ts'
+
+export const actions = [
+  'place',
+  'move',
+  'align',
+  'mirror',
+  'repeat',
+  'order',
+  'group',
+  'position',
+  'remove',
+] as const
+export type Action = (typeof actions)[number]
+
+/** Where a person is in the editor: the face, what is chosen on it, what is being done. What is done goes to the draft. */
+export class EditorDesk {
+  readonly #draft: () => DraftAtWork
+  #face = $state('')
+  #action = $state<Action | null>(null)
+  #selected = $state.raw<readonly string[]>([])
+  #problem = $state.raw<Problem | null>(null)
+  /** How far an arrow key moves, as it was typed. */
+  step = $state('1 mm')
+
+  readonly document = $derived.by(() => this.#draft().document)
+  readonly spec = $derived.by(() => this.#draft().spec)
+  readonly findings = $derived.by(() => this.#draft().findings)
+  readonly things = $derived.by(() => thingsOn(this.document, this.face))
+  /** What is chosen and still there, in the order in which it was chosen. */
+  readonly selected: readonly Thing[] = $derived.by(() => {
+    const there = new Set(this.things.map(aboutOf))
+    return this.#selected.flatMap((about) => {
+      const thing = there.has(about) ? thingNamed(about) : null
+      return thing === null ? [] : [thing]
+    })
+  })
+  /** The unit in which this manual gives lengths. */
+  readonly unit = $derived.by(() => unitOf(this.document.case.bore))
+
+  constructor(draft: () => DraftAtWork) {
+    this.#draft = draft
+  }
+
+  get draft(): DraftAtWork {
+    return this.#draft()
+  }
+  get face(): string {
+    const faces = this.document.case.faces
+    return faces.some(({ id }) => id === this.#face) ? this.#face : faces[0]!.id
+  }
+  get action() {
+    return this.#action
+  }
+  get problem() {
+    return this.#problem
+  }
+  isSelected(thing: Thing): boolean {
+    return this.selected.some((each) => aboutOf(each) === aboutOf(thing))
+  }
+
+  look(face: string) {
+    this.#face = face
+    this.#selected = []
+  }
+  begin(action: Action | null) {
+    this.#action = action
+    this.#problem = null
+  }
+  choose(things: readonly Thing[]) {
+    this.#selected = things.map(aboutOf)
+  }
+  /** A tap chooses; a second one leaves it out again. */
+  toggle(thing: Thing) {
+    const about = aboutOf(thing)
+    const there = this.selected.map(aboutOf)
+    this.#selected = there.includes(about) ? there.filter((each) => each !== about) : [...there, about]
+  }
+  /** Shows the thing that a finding is about, on its face. */
+  show(thing: Thing, face: string) {
+    this.#face = face
+    this.#selected = [aboutOf(thing)]
+  }
+
+  /** What the audit says of something at a place of the document. */
+  findingsAt(path: string): readonly Finding[] {
+    return this.findings.filter(({ problem }) => isAtOrIn(problem.path, path))
+  }
+
+  /** Whether it was done; `problem` says why where it was not. */
+  async change(what: EditMessage, make: Change): Promise<boolean> {
+    this.#problem = await this.#draft().change(what, make)
+    return this.#problem === null
+  }
+
+  /** Sets a value as it was typed; undefined takes it out. Gives why it cannot be that, and then nothing is changed. */
+  async set(path: ValuePath, value: unknown): Promise<Problem | null> {
+    const place = placeInFile(this.document, path)
+    this.#problem = null
+    return this.#draft().change({ code: 'valueChanged', facts: { place } }, (document) =>
+      done(withValueAt(document, path, value)),
+    )
+  }
+
+  /** A length as it was typed, in the manual's unit where none was; null, with a sentence, where it cannot be read. */
+  lengthOf(typed: string): number | null {
+    const read = parseLength(typed, this.unit)
+    this.#problem = read.ok ? null : read.problem
+    return read.ok ? read.value : null
+  }
+
+  async place(at: Point, thing: NewThing): Promise<void> {
+    const { face } = this
+    let made: Thing | null = null
+    const what = { code: 'placed', facts: { kind: thing.kind } } as const
+    const isDone = await this.change(what, (document) => {
+      const outcome = placed(document, face, at, thing)
+      if (!outcome.ok) return outcome
+      made = outcome.value.thing
+      return done(outcome.value.document)
+    })
+    if (isDone && made !== null) this.choose([made])
+  }
+  move(by: Point): void {
+    const { selected } = this
+    void this.change(this.#said('moved'), (document) => moved(document, selected, by))
+  }
+  align(how: Alignment): void {
+    const { selected } = this
+    void this.change(this.#said('aligned'), (document) => aligned(document, selected, how))
+  }
+  mirror(): void {
+    void this.#copy('mirrored', (document, things) => mirrored(document, things))
+  }
+  repeat(count: number, pitch: Point): void {
+    void this.#copy('repeated', (document, things) => repeated(document, things, count, pitch))
+  }
+  repeatRound(count: number, centre: Point): void {
+    void this.#copy('repeated', (document, things) => repeatedRound(document, things, count, centre))
+  }
+  takeOut(): void {
+    const { selected } = this
+    void this.change(this.#said('takenOut'), (document) => removed(document, selected))
+  }
+  stepBy(direction: Point): void {
+    const step = this.lengthOf(this.step)
+    if (step === null || this.selected.length === 0) return
+    this.move({ x: direction.x * step, y: direction.y * step })
+  }
+
+  /** What was copied and its copies are chosen then. */
+  async #copy(
+    code: 'mirrored' | 'repeated',
+    make: (document: SpecDocument, things: readonly Thing[]) => Outcome<Copied>,
+  ): Promise<void> {
+    const { selected } = this
+    let copies: readonly Thing[] = []
+    const isDone = await this.change(this.#said(code), (document) => {
+      const outcome = make(document, selected)
+      if (!outcome.ok) return outcome
+      copies = outcome.value.copies
+      return done(outcome.value.document)
+    })
+    if (isDone) this.choose([...selected, ...copies])
+  }
+  #said(code: 'moved' | 'aligned' | 'mirrored' | 'repeated' | 'takenOut') {
+    return { code, facts: { count: this.selected.length } } as const
+  }
+}
+
+/** The thing that a finding is about, with its face; null where it is about none that is drawn. */
+export function thingOfFinding(document: SpecDocument, path: string): { thing: Thing; face: string } | null {
+  const [, list, index] =
+    /^(fasteners|case\.dowels|case\.oilPassages|case\.faceParts)\[(\d+)\]/.exec(path) ?? []
+  if (list === undefined) return null
+  const kinds = {
+    fasteners: { kind: 'fastener', list: document.fasteners },
+    'case.dowels': { kind: 'dowel', list: document.case.dowels },
+    'case.oilPassages': { kind: 'oil-passage', list: document.case.oilPassages },
+    'case.faceParts': { kind: 'face-part', list: document.case.faceParts },
+  } as const
+  const found = kinds[list as keyof typeof kinds]
+  const entry = found.list?.[Number(index)]
+  return entry === undefined ? null : { thing: { kind: found.kind, id: entry.id }, face: entry.face }
+}

@@ -1,0 +1,69 @@
+import { grownOrder, orderNamed, tapped, withSequence, type OrderNamed } from '../../core/drafts/index.ts'
+import type { PatternName } from '../../core/tightening/index.ts'
+import type { EditorDesk } from './editor-desk.svelte.ts'
+
+/** The order that is tapped in on the drawing. */
+export class OrderWork {
+  readonly #desk: EditorDesk
+  #named = $state.raw<OrderNamed | null>(null)
+  /** Whether the next tap begins the order again: an order is never without a fastener, so that it is not emptied first. */
+  #begins = $state(false)
+
+  readonly procedures = $derived.by(() =>
+    this.#desk.spec.procedures.filter(({ face }) => face === this.#desk.face),
+  )
+  readonly named: OrderNamed | null = $derived.by(() => {
+    const { document, face } = this.#desk
+    const chosen = this.#named
+    const isHere = document.procedures.some((each) => each.id === chosen?.procedure && each.face === face)
+    if (chosen !== null && isHere && orderNamed(document, chosen) !== undefined) return chosen
+    const first = document.procedures.find((each) => each.face === face)
+    return first === undefined ? null : { procedure: first.id, order: first.orders[0]!.id }
+  })
+  readonly sequence: readonly string[] = $derived.by(() => {
+    if (this.named === null || this.#begins) return []
+    return orderNamed(this.#desk.document, this.named)?.sequence ?? []
+  })
+  readonly onFace = $derived.by(() =>
+    this.#desk.document.fasteners.flatMap(({ id, face }) => (face === this.#desk.face ? [id] : [])),
+  )
+
+  constructor(desk: EditorDesk) {
+    this.#desk = desk
+  }
+
+  get begins() {
+    return this.#begins
+  }
+  choose(named: OrderNamed) {
+    this.#named = named
+    this.#begins = false
+  }
+  begin() {
+    this.#begins = true
+  }
+  tap(fastener: string) {
+    this.#keep(tapped(this.sequence, fastener))
+  }
+  mend(sequence: readonly string[]) {
+    this.#keep(sequence)
+  }
+  grow(pattern: PatternName) {
+    const { named } = this
+    if (named === null) return
+    this.#begins = false
+    const over = this.sequence.length > 0 ? this.sequence : this.onFace
+    void this.#desk.change(this.#said(named), (document) => grownOrder(document, named, pattern, over))
+  }
+
+  #keep(sequence: readonly string[]) {
+    const { named } = this
+    if (named === null) return
+    this.#begins = sequence.length === 0
+    if (sequence.length === 0) return
+    void this.#desk.change(this.#said(named), (document) => withSequence(document, named, sequence))
+  }
+  #said({ order }: OrderNamed) {
+    return { code: 'orderTapped', facts: { order } } as const
+  }
+}
