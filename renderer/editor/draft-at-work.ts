@@ -1,11 +1,7 @@
 import type { Finding } from '../../core/audit/index.ts'
-import type { SpecDocument } from '../../core/drafts/index.ts'
+import type { EditMessage, SpecDocument } from '../../core/drafts/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
-import type { Message, Outcome, Problem } from '../../core/problem/index.ts'
-import type { Words } from '../../core/words/index.ts'
-
-/** What an edit did. */
-export type EditMessage = Message<Words['editor']['edits']>
+import type { Outcome, Problem } from '../../core/problem/index.ts'
 
 /** The document after a change, or why it is not made. */
 export type Change = (document: SpecDocument) => Outcome<SpecDocument>

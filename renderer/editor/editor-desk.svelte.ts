@@ -14,6 +14,7 @@ import {
   withValueAt,
   type Alignment,
   type Copied,
+  type EditMessage,
   type NewThing,
   type SpecDocument,
   type Thing,
@@ -24,7 +25,7 @@ import type { Finding } from '../../core/audit/index.ts'
 import type { Point } from '../../core/plane/index.ts'
 import { done, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { parseLength } from '../../core/quantity/index.ts'
-import type { Change, DraftAtWork, EditMessage } from './draft-at-work.ts'
+import type { Change, DraftAtWork } from './draft-at-work.ts'
 
 export const actions = [
   'place',

@@ -1,9 +1,9 @@
 import { audit } from '../../core/audit/index.ts'
-import type { SpecDocument } from '../../core/drafts/index.ts'
+import type { EditMessage, SpecDocument } from '../../core/drafts/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import type { Change, DraftAtWork, EditMessage } from '../editor/draft-at-work.ts'
+import type { Change, DraftAtWork } from '../editor/draft-at-work.ts'
 
 interface State {
   readonly what: EditMessage | null

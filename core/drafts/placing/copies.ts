@@ -1,6 +1,6 @@
 import type { Point } from '../../plane/index.ts'
 import { done, type Outcome } from '../../problem/index.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 import { liesOn, offFace } from './face.ts'
 import { nextId, nextNumber } from './naming.ts'
 import { placeTexts } from './position.ts'

@@ -2,7 +2,7 @@ import { insidePolygon, type Point } from '../../plane/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { inNanometres, inPlace } from './position.ts'
 import { called, withPlaces, type PlacedThing, type Thing } from './thing.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 
 export function faceOf(document: SpecDocument, id: string) {
   return document.case.faces.find((face) => face.id === id)

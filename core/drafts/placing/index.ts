@@ -1,7 +1,7 @@
 export { aligned } from './align.ts'
 export type { Alignment } from './align.ts'
 export type { Copied, Where } from './copies.ts'
-export type { SpecDocument } from './document.ts'
+export type { SpecDocument } from '../../engine/index.ts'
 export { liesOn } from './face.ts'
 export { mirrored, mirroredPlace } from './mirror.ts'
 export { moved, movedTo } from './move.ts'

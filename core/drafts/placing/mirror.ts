@@ -1,7 +1,7 @@
 import type { Point } from '../../plane/index.ts'
 import type { Outcome } from '../../problem/index.ts'
 import { withCopies, type Copied, type Where } from './copies.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 import { faceOf } from './face.ts'
 import type { Thing } from './thing.ts'
 

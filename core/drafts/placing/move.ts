@@ -1,6 +1,6 @@
 import type { Point } from '../../plane/index.ts'
 import type { Outcome } from '../../problem/index.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 import { putAt } from './face.ts'
 import { placedThings, type Thing } from './thing.ts'
 

@@ -1,7 +1,7 @@
 import type { Point } from '../../plane/index.ts'
 import { done, type Outcome } from '../../problem/index.ts'
 import type { Where } from './copies.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 import { liesOn, offFace } from './face.ts'
 import { nextId, nextNumber } from './naming.ts'
 import { lengthTextOf, unitOf } from './position.ts'

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 import { called, listOf, withList, type Thing, type ThingKind } from './thing.ts'
 
 type Procedure = SpecDocument['procedures'][number]

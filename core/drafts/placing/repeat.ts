@@ -1,7 +1,7 @@
 import type { Point } from '../../plane/index.ts'
 import type { Outcome } from '../../problem/index.ts'
 import { withCopies, type Copied } from './copies.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 import type { Thing } from './thing.ts'
 
 /** `count` of each in all, the first being the one there is, each so far on from the one before. Refuses `draft-off-face`. */

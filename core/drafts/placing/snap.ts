@@ -1,5 +1,5 @@
 import type { Point } from '../../plane/index.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 import { outlineOf } from './face.ts'
 import { inNanometres } from './position.ts'
 import { aboutOf, thingsOn } from './thing.ts'

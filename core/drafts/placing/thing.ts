@@ -1,7 +1,7 @@
 import type { Point } from '../../plane/index.ts'
 import type { Phrase } from '../../problem/index.ts'
 import { inPlace, placeTexts } from './position.ts'
-import type { SpecDocument } from './document.ts'
+import type { SpecDocument } from '../../engine/index.ts'
 
 /** What sits in a joint face and can be placed there. */
 export const thingKinds = ['fastener', 'dowel', 'oil-passage', 'face-part'] as const

@@ -66,6 +66,10 @@ const otherNumbers = new Set([
 
 /** What may be the same in every language: names, numbers with units, keys, signs, and words that are shared. */
 const sameIn = new Set([
+  'editor.fields.name',
+  'editor.fields.revision',
+  'editor.fields.text',
+  'editor.passes.valueExample',
   'archive.takeOut',
   'archive.forked.code',
   'instruments.name',

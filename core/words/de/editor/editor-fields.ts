@@ -5,6 +5,8 @@ export const editorFields: Words['editor']['fields'] = {
   id: 'Kennung',
   number: 'Nummer',
   thread: 'Gewinde',
+  threadDiameter: 'Gewindedurchmesser',
+  threadPitch: 'Gewindesteigung',
   grip: 'Klemmlänge',
   propertyClass: 'Festigkeitsklasse',
   acrossFlats: 'Schlüsselweite',

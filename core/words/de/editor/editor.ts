@@ -7,25 +7,6 @@ const things = ({ count }: { readonly count: number }) => counted(count, 'Ding',
 export const editor: Words['editor'] = {
   fields: editorFields,
   title: ({ name, revision }) => `${name}, Revision ${revision}`,
-  edits: {
-    valueChanged: ({ place }) => place,
-    placed: ({ kind }) =>
-      ({ fastener: 'Schraube setzen', dowel: 'Passstift setzen', 'oil-passage': 'Ölkanal setzen' })[kind],
-    moved: (facts) => `${things(facts)} verschieben`,
-    aligned: (facts) => `${things(facts)} ausrichten`,
-    mirrored: (facts) => `${things(facts)} spiegeln`,
-    repeated: (facts) => `${things(facts)} wiederholen`,
-    takenOut: (facts) => `${things(facts)} entfernen`,
-    orderTapped: ({ order }) => `Reihenfolge ${order}`,
-    grouped: ({ group }) => `Gruppe ${group}`,
-    passAdded: ({ pass }) => `Durchgang ${pass} hinzufügen`,
-    passTakenOut: ({ pass }) => `Durchgang ${pass} entfernen`,
-    passMoved: ({ pass }) => `Durchgang ${pass} verschieben`,
-    procedureAdded: ({ face }) => `Anziehvorgang für ${face} hinzufügen`,
-    groupAdded: ({ group }) => `Gruppe ${group} hinzufügen`,
-  },
-  undo: ({ edit }) => `Zurück: ${edit}`,
-  redo: ({ edit }) => `Wieder: ${edit}`,
   nothingToUndo: 'Zurück',
   nothingToRedo: 'Wieder',
 
@@ -53,7 +34,6 @@ export const editor: Words['editor'] = {
     noGroup: 'Noch keine Schraubengruppe: zuerst unter „Gruppen“ eine hinzufügen.',
     oilWay: 'Ölkanal',
     where: ({ saddle, side }) => (side === '' ? `an ${saddle}` : `an ${saddle}, ${side}`),
-    exactly: 'Oder an einer genauen Stelle',
     put: 'Dort setzen',
   },
   move: {
@@ -113,7 +93,6 @@ export const editor: Words['editor'] = {
   group: {
     which: 'Gruppe, die aufgetragen wird',
     tap: 'Die Schrauben antippen, die dazugehören.',
-    isIn: ({ group }) => `jetzt in ${group}`,
   },
 
   sections: {
@@ -126,7 +105,6 @@ export const editor: Words['editor'] = {
   },
   sectionWithFindings: ({ section, count }) => (count === 0 ? section : `${section} (${count})`),
   forms: 'Formulare',
-  drawingInWords: 'Die Zeichnung in Worten',
   audit: {
     none: 'Die Prüfung findet nichts.',
     faults: ({ count }) => counted(count, 'Fehler', 'Fehler'),
@@ -143,7 +121,6 @@ export const editor: Words['editor'] = {
       value: 'Wert',
       limits: 'von, bis',
       order: 'Reihenfolge',
-      note: 'Hinweis',
     },
     valueExample: '30 ± 3 lbf·ft',
     inAll: 'insgesamt',

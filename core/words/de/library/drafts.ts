@@ -1,3 +1,4 @@
+import { editorEdits } from '../editor/editor-edits.ts'
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 
@@ -12,6 +13,7 @@ const families: Words['drafts']['families'] = {
 export const drafts: Words['drafts'] = {
   families,
   edits: {
+    ...editorEdits,
     valueChanged: ({ place }) => place,
     added: ({ what }) => `${what} hinzugefügt`,
     removed: ({ what }) => `${what} entfernt`,

@@ -4,6 +4,8 @@ export const editorFields = {
   id: 'Id',
   number: 'Number',
   thread: 'Thread',
+  threadDiameter: 'Thread diameter',
+  threadPitch: 'Thread pitch',
   grip: 'Clamped length',
   propertyClass: 'Property class',
   acrossFlats: 'Across flats',

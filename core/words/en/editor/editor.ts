@@ -1,4 +1,3 @@
-import type { PhraseText } from '../../phrase.ts'
 import { counted } from '../formats.ts'
 import { editorFields } from './editor-fields.ts'
 
@@ -13,26 +12,6 @@ export const editor = {
   fields: editorFields,
   title: ({ name, revision }: { readonly name: string; readonly revision: string }) =>
     `${name}, revision ${revision}`,
-  /** What an edit did, for `undo` and `redo`. */
-  edits: {
-    valueChanged: ({ place }: { readonly place: PhraseText }) => place,
-    placed: ({ kind }: { readonly kind: 'fastener' | 'dowel' | 'oil-passage' }) =>
-      ({ fastener: 'place a fastener', dowel: 'place a dowel', 'oil-passage': 'place an oil way' })[kind],
-    moved: (facts: OfThings) => `move ${things(facts)}`,
-    aligned: (facts: OfThings) => `align ${things(facts)}`,
-    mirrored: (facts: OfThings) => `mirror ${things(facts)}`,
-    repeated: (facts: OfThings) => `repeat ${things(facts)}`,
-    takenOut: (facts: OfThings) => `take out ${things(facts)}`,
-    orderTapped: ({ order }: { readonly order: string }) => `order ${order}`,
-    grouped: ({ group }: { readonly group: string }) => `group ${group}`,
-    passAdded: ({ pass }: { readonly pass: number }) => `add pass ${pass}`,
-    passTakenOut: ({ pass }: { readonly pass: number }) => `take out pass ${pass}`,
-    passMoved: ({ pass }: { readonly pass: number }) => `move pass ${pass}`,
-    procedureAdded: ({ face }: { readonly face: string }) => `add a procedure for ${face}`,
-    groupAdded: ({ group }: { readonly group: string }) => `add the group ${group}`,
-  },
-  undo: ({ edit }: { readonly edit: string }) => `Undo: ${edit}`,
-  redo: ({ edit }: { readonly edit: string }) => `Do again: ${edit}`,
   nothingToUndo: 'Undo',
   nothingToRedo: 'Do again',
 
@@ -61,7 +40,6 @@ export const editor = {
     oilWay: 'oil way',
     where: ({ saddle, side }: { readonly saddle: string; readonly side: string }) =>
       side === '' ? `at ${saddle}` : `at ${saddle}, ${side}`,
-    exactly: 'Or at an exact place',
     put: 'Place it there',
   },
   move: {
@@ -137,7 +115,6 @@ export const editor = {
   group: {
     which: 'Group to paint with',
     tap: 'Tap the fasteners that belong to it.',
-    isIn: ({ group }: { readonly group: string }) => `now in ${group}`,
   },
 
   sections: {
@@ -151,7 +128,6 @@ export const editor = {
   sectionWithFindings: ({ section, count }: { readonly section: string; readonly count: number }) =>
     count === 0 ? section : `${section} (${count})`,
   forms: 'Forms',
-  drawingInWords: 'The drawing in words',
   audit: {
     none: 'The audit finds nothing.',
     faults: ({ count }: OfThings) => counted(count, 'fault', 'faults'),
@@ -162,7 +138,7 @@ export const editor = {
   passes: {
     procedure: 'Procedure',
     caption: 'Passes as the manual lists them',
-    columns: { pass: 'Pass', kind: 'Kind', value: 'Value', limits: 'From, to', order: 'Order', note: 'Note' },
+    columns: { pass: 'Pass', kind: 'Kind', value: 'Value', limits: 'From, to', order: 'Order' },
     valueExample: '30 ± 3 lbf·ft',
     inAll: 'in all',
     add: 'Add a pass',

@@ -1,3 +1,4 @@
+import { editorEdits } from '../editor/editor-edits.ts'
 import type { PhraseText } from '../../phrase.ts'
 import { counted } from '../formats.ts'
 
@@ -16,6 +17,7 @@ export const drafts = {
   families,
   /** What an edit did, for `undo` and `redo`. */
   edits: {
+    ...editorEdits,
     valueChanged: ({ place }: { readonly place: PhraseText }) => place,
     added: ({ what }: { readonly what: PhraseText }) => `adding of ${what}`,
     removed: ({ what }: { readonly what: PhraseText }) => `removal of ${what}`,

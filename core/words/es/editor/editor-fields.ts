@@ -5,6 +5,8 @@ export const editorFields: Words['editor']['fields'] = {
   id: 'Identificador',
   number: 'Número',
   thread: 'Rosca',
+  threadDiameter: 'Diámetro de la rosca',
+  threadPitch: 'Paso de la rosca',
   grip: 'Longitud de apriete',
   propertyClass: 'Clase de calidad',
   acrossFlats: 'Entre caras',

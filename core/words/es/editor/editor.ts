@@ -7,29 +7,6 @@ const things = ({ count }: { readonly count: number }) => counted(count, 'cosa',
 export const editor: Words['editor'] = {
   fields: editorFields,
   title: ({ name, revision }) => `${name}, revisión ${revision}`,
-  edits: {
-    valueChanged: ({ place }) => place,
-    placed: ({ kind }) =>
-      ({
-        fastener: 'colocar una fijación',
-        dowel: 'colocar un pasador',
-        'oil-passage': 'colocar un conducto de aceite',
-      })[kind],
-    moved: (facts) => `mover ${things(facts)}`,
-    aligned: (facts) => `alinear ${things(facts)}`,
-    mirrored: (facts) => `reflejar ${things(facts)}`,
-    repeated: (facts) => `repetir ${things(facts)}`,
-    takenOut: (facts) => `quitar ${things(facts)}`,
-    orderTapped: ({ order }) => `orden ${order}`,
-    grouped: ({ group }) => `grupo ${group}`,
-    passAdded: ({ pass }) => `añadir la pasada ${pass}`,
-    passTakenOut: ({ pass }) => `quitar la pasada ${pass}`,
-    passMoved: ({ pass }) => `mover la pasada ${pass}`,
-    procedureAdded: ({ face }) => `añadir un procedimiento para ${face}`,
-    groupAdded: ({ group }) => `añadir el grupo ${group}`,
-  },
-  undo: ({ edit }) => `Deshacer: ${edit}`,
-  redo: ({ edit }) => `Rehacer: ${edit}`,
   nothingToUndo: 'Deshacer',
   nothingToRedo: 'Rehacer',
 
@@ -57,7 +34,6 @@ export const editor: Words['editor'] = {
     noGroup: 'Aún no hay grupos de fijaciones: añadir antes uno en «Grupos».',
     oilWay: 'conducto de aceite',
     where: ({ saddle, side }) => (side === '' ? `en ${saddle}` : `en ${saddle}, ${side}`),
-    exactly: 'O en un lugar exacto',
     put: 'Colocarlo ahí',
   },
   move: {
@@ -118,7 +94,6 @@ export const editor: Words['editor'] = {
   group: {
     which: 'Grupo que se asigna',
     tap: 'Tocar las fijaciones que le pertenecen.',
-    isIn: ({ group }) => `ahora en ${group}`,
   },
 
   sections: {
@@ -131,7 +106,6 @@ export const editor: Words['editor'] = {
   },
   sectionWithFindings: ({ section, count }) => (count === 0 ? section : `${section} (${count})`),
   forms: 'Formularios',
-  drawingInWords: 'El dibujo en palabras',
   audit: {
     none: 'La revisión no encuentra nada.',
     faults: ({ count }) => counted(count, 'fallo', 'fallos'),
@@ -148,7 +122,6 @@ export const editor: Words['editor'] = {
       value: 'Valor',
       limits: 'De, a',
       order: 'Orden',
-      note: 'Nota',
     },
     valueExample: '30 ± 3 lbf·ft',
     inAll: 'en total',

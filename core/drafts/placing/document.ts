@@ -1,1 +1,0 @@
-export type { SpecDocument } from '../../engine/index.ts'

@@ -1,0 +1,21 @@
+import type { Words } from '../../words.ts'
+import { counted } from '../formats.ts'
+
+const things = ({ count }: { readonly count: number }) => counted(count, 'Ding', 'Dinge')
+
+export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added' | 'removed'> = {
+  placed: ({ kind }) =>
+    ({ fastener: 'Schraube setzen', dowel: 'Passstift setzen', 'oil-passage': 'Ölkanal setzen' })[kind],
+  moved: (facts) => `${things(facts)} verschieben`,
+  aligned: (facts) => `${things(facts)} ausrichten`,
+  mirrored: (facts) => `${things(facts)} spiegeln`,
+  repeated: (facts) => `${things(facts)} wiederholen`,
+  takenOut: (facts) => `${things(facts)} entfernen`,
+  orderTapped: ({ order }) => `Reihenfolge ${order}`,
+  grouped: ({ group }) => `Gruppe ${group}`,
+  passAdded: ({ pass }) => `Durchgang ${pass} hinzufügen`,
+  passTakenOut: ({ pass }) => `Durchgang ${pass} entfernen`,
+  passMoved: ({ pass }) => `Durchgang ${pass} verschieben`,
+  procedureAdded: ({ face }) => `Anziehvorgang für ${face} hinzufügen`,
+  groupAdded: ({ group }) => `Gruppe ${group} hinzufügen`,
+}
