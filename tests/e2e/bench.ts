@@ -112,8 +112,8 @@ export const onDesktopAlone = { tag: ['@desktop', '@desktop-alone'] }
 
 export const test = base.extend<{ bench: Bench; unopened: Bench; specs: string; host: HostName }>({
   host: ['local', { option: true }],
-  /** Where the engine specs lie. */
-  specs: 'specs',
+  /** Where the engine specs lie: those that ship, two of them with short plans. */
+  specs: engineFolder(),
   /** The bench before its program is started, for a test that begins with work done: it loads the page once, not twice. */
   unopened: async ({ page, specs, host }, use) => {
     await withDataFolder(async (folder) => {
@@ -134,3 +134,4 @@ export const test = base.extend<{ bench: Bench; unopened: Bench; specs: string; 
 })
 
 export { expect } from '@playwright/test'
+import { engineFolder } from '../engine-files.ts'

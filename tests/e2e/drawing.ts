@@ -13,6 +13,7 @@ import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { degrees } from '../../core/quantity/index.ts'
 import { en } from '../../core/words/index.ts'
+import { engineFile } from '../engine-files.ts'
 
 /** How a new bench is read. */
 const reader: Reader = { distance: 1, pxPerMm: usualPxPerMm }
@@ -77,7 +78,7 @@ export async function sceneOnPage(
 }
 
 async function shipped(engine: string): Promise<EngineSpec> {
-  const read = readSpec(await readFile(`specs/${engine}.json`, 'utf8'))
+  const read = readSpec(await readFile(engineFile(engine), 'utf8'))
   if (!read.ok) throw new Error(`${engine} cannot be read`)
   return read.spec
 }

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { currentStep } from '../../core/builds/index.ts'
 import { test as bench, expect } from './bench.ts'
 import { afterPulls, ask, seedBuild } from './seed.ts'
+import { engineFile } from '../engine-files.ts'
 
 /** As long as a name may be: of one word, and of many. */
 const ofOneWord = 'Oberhalbsteinerschmalspurbahnhilfsbetriebskurbelgehausewerkstatt'.padEnd(80, 'n')
@@ -18,7 +19,7 @@ const test = bench.extend<{ longName: string }>({
   longName: [ofOneWord, { option: true }],
   specs: async ({ longName }, use) => {
     const folder = await mkdtemp(join(tmpdir(), 'bedplate-specs-'))
-    const spec = JSON.parse(await readFile('specs/skerry-3.json', 'utf8')) as Spec
+    const spec = JSON.parse(await readFile(engineFile('skerry-3'), 'utf8')) as Spec
     spec.name = longName
     for (const step of spec.steps) step.name = longName
     for (const procedure of spec.procedures) procedure.name = longName

@@ -1,12 +1,12 @@
-import { join } from 'node:path'
 import { evolve, replay, type BuildCommand, type BuildState } from '../../core/builds/index.ts'
 import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { openRequests, type Answering } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
+import { engineFolder } from '../engine-files.ts'
 
-const specs = join(import.meta.dirname, '../../specs')
+const specs = engineFolder()
 
 /** A bench that is worked on without a window: another one, or this one before its host is started. */
 export class OtherBench {

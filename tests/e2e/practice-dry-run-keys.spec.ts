@@ -6,9 +6,10 @@ import { ask } from './ask.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { pagesOf } from './pdf.ts'
+import { engineFile } from '../engine-files.ts'
 
 const { practice, sheet } = en
-const read = readSpec(await readFile('specs/fen-1.json', 'utf8'))
+const read = readSpec(await readFile(engineFile('fen-1'), 'utf8'))
 if (!read.ok) throw new Error('fen-1 cannot be read')
 const { spec } = read
 

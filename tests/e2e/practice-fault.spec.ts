@@ -12,10 +12,11 @@ import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
+import { engineFile } from '../engine-files.ts'
 
 const specs = new Map<string, EngineSpec>()
 for (const id of ['rill-5', 'holm-2']) {
-  const read = readSpec(await readFile(`specs/${id}.json`, 'utf8'))
+  const read = readSpec(await readFile(engineFile(id), 'utf8'))
   if (!read.ok) throw new Error(`${id} cannot be read`)
   specs.set(id, read.spec)
 }

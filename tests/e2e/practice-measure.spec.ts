@@ -4,9 +4,10 @@ import { countsText, measureDrill, readingOf, seedOf } from '../../core/practice
 import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
+import { engineFile } from '../engine-files.ts'
 
 const engine = 'skerry-3'
-const read = readSpec(await readFile(`specs/${engine}.json`, 'utf8'))
+const read = readSpec(await readFile(engineFile(engine), 'utf8'))
 if (!read.ok) throw new Error(`${engine} cannot be read`)
 const { questions } = measureDrill(read.spec, seedOf(engine, 'measure', 0))
 

@@ -7,9 +7,10 @@ import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { sceneOnPage } from './drawing.ts'
+import { engineFile } from '../engine-files.ts'
 
 const engine = 'skerry-3'
-const read = readSpec(await readFile(`specs/${engine}.json`, 'utf8'))
+const read = readSpec(await readFile(engineFile(engine), 'utf8'))
 if (!read.ok) throw new Error(`${engine} cannot be read`)
 const { spec } = read
 const { questions } = mirrorDrill(spec, seedOf(engine, 'mirror', 0))!

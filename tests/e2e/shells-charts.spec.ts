@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { expect, test as bench } from './bench.ts'
 import { Machinist } from './machinist.ts'
 import { backToTheList } from './seed.ts'
+import { engineFile } from '../engine-files.ts'
 
 interface Cell {
   readonly housing: string
@@ -51,7 +52,7 @@ function long(spec: Spec, saddles: number): Spec {
 const test = bench.extend({
   specs: async ({}, use) => {
     const folder = await mkdtemp(join(tmpdir(), 'bedplate-specs-'))
-    const read = async (id: string) => JSON.parse(await readFile(`specs/${id}.json`, 'utf8')) as Spec
+    const read = async (id: string) => JSON.parse(await readFile(engineFile(id), 'utf8')) as Spec
     const skerry = await read('skerry-3')
     for (const spec of [await read('fen-1'), bySaddle(skerry), long(skerry, 200)])
       await writeFile(join(folder, `${spec.id}.json`), JSON.stringify(spec))

@@ -1,10 +1,11 @@
-import { dirname, join } from 'node:path'
+import { dirname } from 'node:path'
 import { byBrowser, createRequests, readEngines } from '../../electron/requests/index.ts'
 import type { Engine, OpenedFiles, Requests } from '../../electron/requests/index.ts'
 import type { Store } from '../../electron/store/index.ts'
+import { engineFolder } from '../engine-files.ts'
 
-/** The engines that come with the program. */
-export const engines = readEngines(join(import.meta.dirname, '../../specs'))
+/** The engines that come with the program, two of them with short plans. */
+export const engines = readEngines(engineFolder())
 
 /** Ids as the program draws them, but the same ones in every run. */
 export function countedIds(): () => string {

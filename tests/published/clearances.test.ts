@@ -241,6 +241,30 @@ describe('sizes of warm parts, and of what they were measured with', () => {
   )
 })
 
+/**
+ * A worked answer for machinists (algebra.com, metalworking, question 624821): an aluminium piston of 4 in in a bore of 4.003 in of cast
+ * iron, 70 to 160 °F, 12.4 and 6.55 × 10⁻⁶ per °F, leaves 4.00536 − 4.004465 = 0.000895 in. A bore without shells.
+ */
+describe('the clearance of a piston by its growth', () => {
+  it('is 0.000895 in hot where it is 0.003 in cold, as far as the answer is rounded', () => {
+    const perKelvin = (perFahrenheit: number) => perFahrenheit * 1.8
+    const warm = {
+      ...{
+        housingExpansion: perKelvin(6.55),
+        journalExpansion: perKelvin(12.4),
+        shellExpansion: perKelvin(6.55),
+      },
+      // 90 °F are 50 K above the 20 °C at which sizes hold.
+      oilTemperature: celsius(70),
+    }
+    const fit: Fit = { ...bare, warm }
+    const none = exactly(lengthOf(0, 'in'))
+    const sizes = { bore: exactly(lengthOf(4.003, 'in')), journal: exactly(lengthOf(4, 'in')) }
+    const hot = hotClearance(fit, 'M1', { upper: none, lower: none }, sizes)
+    expect(hot.ok && Math.abs(lengthIn(hot.value.nominal, 'in') - 0.000895)).toBeLessThan(0.00001)
+  })
+})
+
 describe('uncertainty', () => {
   it('of 0.33, 0.29 and 0.25 µm together is 0.51 µm: a published budget of a micrometer by ISO/IEC Guide 98-3', () => {
     const together = combinedUncertainty(um(0.33), um(0.29), um(0.25))

@@ -97,6 +97,11 @@ describe('values that a manual prints in two units', () => {
     // TM 10-3930-653-14&P, p. 4-38, the row of 0.50 mm.
     ['62.455 mm (2.45 in)', '62.455 mm is 2.4589 in'],
     ['0.010 in (0.020 in)', '0.010 in is 0.01 in'],
+    // TM 5-4310-367-14, p. 5-8, clearances in ring grooves: a point one place off, twice.
+    ['0.0015 in (0.3810 mm)', '0.0015 in is 0.0381 mm'],
+    ['0.0035 in (0.8890 mm)', '0.0035 in is 0.0889 mm'],
+    // TM 9-2815-205-24, p. 0095-11, the chamfer at the ends of a ring that is filed.
+    ['0.015 in (0.038 mm)', '0.015 in is 0.381 mm'],
   ])('%s is found: %s', (printed, sentence) => {
     expect(
       readAfter('skerry-3', (spec) => {
@@ -120,6 +125,19 @@ describe('values that a manual prints in two units', () => {
   })
 
   // Pairs of the manuals named in clearances.test.ts and wrenches.test.ts.
+  // Ring gaps, clearances in grooves and at rods, of the manuals named in rings.test.ts and limits.test.ts.
+  it.each([
+    '0.0118 in (0.300 mm)',
+    '0.0403 in (1.025 mm)',
+    '0.0080 in (0.203 mm)',
+    '0.0200 in (0.508 mm)',
+    '0.0025 in (0.063 mm)',
+    '0.0025 in (0.064 mm)',
+    '0.46 mm (0.018 in)',
+    '0.165 mm (0.0065 in)',
+  ])('%s is taken', (printed) => {
+    expect(readBoth(printed, parseLength).ok).toBe(true)
+  })
   it.each(['0.0016 in (0.041 mm)', '0.0043 in (0.109 mm)', '0.0042 in (0.107 mm)', '62.205 mm (2.449 in)'])(
     '%s is taken',
     (printed) => {

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { bareFacts, type DrawingFacts, type FastenerFact } from '../../../core/layout/index.ts'
 import { millimetres } from '../../../core/quantity/index.ts'
 import { readSpec, type EngineSpec } from '../../../core/engine/index.ts'
+import { engineFile } from '../../engine-files.ts'
 
 /** A demo engine's case joint with many fasteners in rows, as no engine has them. */
 export function manyFasteners(count: number): EngineSpec {
-  const read = readSpec(readFileSync(join(import.meta.dirname, '../../../specs/skerry-3.json'), 'utf8'))
+  const read = readSpec(readFileSync(engineFile('skerry-3'), 'utf8'))
   if (!read.ok) throw new Error('the demo spec cannot be read')
   const [first] = read.spec.fasteners
   if (first === undefined) throw new Error('the demo spec has no fasteners')

@@ -1,11 +1,9 @@
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { engineFile } from '../../engine-files.ts'
 
 /** The text of a spec with one flange of many fasteners in rows, as no engine has them, and one torque pass over all. */
 export function specOfMany(count: number): string {
-  const demo = JSON.parse(
-    readFileSync(join(import.meta.dirname, '../../../specs/skerry-3.json'), 'utf8'),
-  ) as {
+  const demo = JSON.parse(readFileSync(engineFile('skerry-3'), 'utf8')) as {
     case: object
     fasteners: { id: string; face: string }[]
     cautions: { steps?: unknown }[]

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { readSpec, type EngineSpec } from '../../../core/engine/index.ts'
+import { engineFile } from '../../engine-files.ts'
 
 /** A demo engine whose sump screws are measured, pulled to 3 N·m, then tightened until they are 0.02 to 0.04 mm longer. */
 export function sumpByStretch(): EngineSpec {
-  const text = readFileSync(new URL('../../../specs/skerry-3.json', import.meta.url), 'utf8')
+  const text = readFileSync(engineFile('skerry-3'), 'utf8')
   const written = JSON.parse(text) as {
     procedures: { id: string; orders: { id: string }[]; passes: object[] }[]
   }

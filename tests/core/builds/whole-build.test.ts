@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { currentStep, stepStates } from '../../../core/builds/index.ts'
-import { demoEngine, Workshop } from './workshop.ts'
+import { shippedEngine, Workshop } from './workshop.ts'
 
 const demos = readdirSync(new URL('../../../specs/', import.meta.url))
   .filter((name) => name.endsWith('.json'))
@@ -9,7 +9,7 @@ const demos = readdirSync(new URL('../../../specs/', import.meta.url))
 
 describe.each(demos)('a whole build of %s', (engine) => {
   it('comes from bare case to finished without being refused once', () => {
-    const shop = new Workshop(demoEngine(engine))
+    const shop = new Workshop(shippedEngine(engine))
     while (!shop.state.finished) shop.goesOn()
     expect(stepStates(shop.spec, shop.state).map(({ state }) => state)).toEqual(
       shop.spec.steps.map(() => 'done'),
@@ -18,7 +18,7 @@ describe.each(demos)('a whole build of %s', (engine) => {
   })
 
   it('does the steps in the order in which the spec lists them', () => {
-    const shop = new Workshop(demoEngine(engine))
+    const shop = new Workshop(shippedEngine(engine))
     const worked: string[] = []
     while (!shop.state.finished) {
       const step = currentStep(shop.spec, shop.state)

@@ -14,10 +14,20 @@ import {
 import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
 import { readSpec, type EngineSpec, type Step } from '../../../core/engine/index.ts'
 import { nextCommand } from './next-command.ts'
+import { engineFile, shippedFile } from '../../engine-files.ts'
 
-/** One of the demo engines that come with the program. */
+/** One of the demo engines that come with the program; two of them with short plans. */
 export function demoEngine(id: string): EngineSpec {
-  const read = readSpec(readFileSync(new URL(`../../../specs/${id}.json`, import.meta.url), 'utf8'))
+  return engineIn(engineFile(id))
+}
+
+/** One of the demo engines, as it ships. */
+export function shippedEngine(id: string): EngineSpec {
+  return engineIn(shippedFile(id))
+}
+
+function engineIn(file: string): EngineSpec {
+  const read = readSpec(readFileSync(file, 'utf8'))
   if (!read.ok) throw new Error(read.problems.map(sentenceOf).join('\n'))
   return read.spec
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { demoDraft, demoIds, demoSpec, readLines, specOf, type Draft } from './demo.ts'
+import { shippedDraft, demoIds, shippedSpec, readLines, specOf, type Draft } from './demo.ts'
 
 /** Units of the same kind, by definition: 1 in is 25.4 mm, 1 lbf 4.4482216 N, 1 ft 0.3048 m. */
 const others: Readonly<Record<string, readonly [unit: string, times: number]>> = {
@@ -48,17 +48,17 @@ const refusal = /^spec-part-wrong (\S+): .*One of the two is a misprint/
 
 describe.each(demoIds)('a value that is printed in two units, in %s', (id) => {
   it('is taken wherever a value stands, as the first of the two', () => {
-    const { spec, places } = changed(demoDraft(id), printed)
+    const { spec, places } = changed(shippedDraft(id), printed)
     expect(places.length).toBeGreaterThan(50)
-    expect(specOf(spec)).toEqual(demoSpec(id))
+    expect(specOf(spec)).toEqual(shippedSpec(id))
   })
 
   it('is refused wherever it stands when the two disagree', () => {
-    const { places } = changed(demoDraft(id), printed)
+    const { places } = changed(shippedDraft(id), printed)
     for (let from = 0; from < places.length; from += atOnce) {
       let place = -1
       const isWrong = () => (place += 1) >= from && place < from + atOnce
-      const { spec } = changed(demoDraft(id), (text, ...value) =>
+      const { spec } = changed(shippedDraft(id), (text, ...value) =>
         isWrong() ? `${text} (${misprint(...value)})` : text,
       )
       const found = readLines(JSON.stringify(spec)).map((line) => refusal.exec(line)?.[1])

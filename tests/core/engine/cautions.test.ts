@@ -9,7 +9,7 @@ import {
   type Step,
 } from '../../../core/engine/index.ts'
 import { en } from '../../../core/words/index.ts'
-import { demoDraft, demoIds, demoSpec } from './demo.ts'
+import { demoDraft, demoIds, demoSpec, shippedSpec } from './demo.ts'
 
 const moor = demoSpec('moor-flat-4')
 const stepOf = (id: string): Step => moor.steps.find((step) => step.id === id)!
@@ -65,7 +65,7 @@ describe('what can hurt in a step', () => {
   })
 
   it('stands at every bead and every turned crank of the demo engines', () => {
-    const steps = demoIds.flatMap((id) => demoSpec(id).steps)
+    const steps = demoIds.flatMap((id) => shippedSpec(id).steps)
     const beads = steps.filter(({ kind }) => kind === 'lay-bead')
     expect(beads.length).toBeGreaterThan(10)
     expect(beads.every(({ dangers }) => dangers?.includes('sealant-on-skin'))).toBe(true)

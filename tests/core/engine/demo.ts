@@ -3,6 +3,7 @@ import type { z } from 'zod'
 import { sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import { readSpec, type engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
 import { audit } from '../../../core/audit/index.ts'
+import { engineFile, shippedFile } from '../../engine-files.ts'
 
 /** A spec as it stands in its file, before its texts become quantities. */
 export type Draft = z.input<typeof engineSpec>
@@ -14,7 +15,20 @@ export const demoIds = readdirSync(folder)
   .map((name) => name.slice(0, -'.json'.length))
 
 export function demoText(id: string): string {
-  return readFileSync(new URL(`${id}.json`, folder), 'utf8')
+  return readFileSync(engineFile(id), 'utf8')
+}
+
+/** As it ships: the demos with short plans for tests too. */
+export function shippedText(id: string): string {
+  return readFileSync(shippedFile(id), 'utf8')
+}
+
+export function shippedDraft(id: string): Draft {
+  return JSON.parse(shippedText(id)) as Draft
+}
+
+export function shippedSpec(id: string): EngineSpec {
+  return specOf(shippedDraft(id))
 }
 
 export function demoDraft(id: string): Draft {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { families } from '../../../core/engine/case.ts'
-import { demoDraft, demoIds, demoSpec, demoText, auditLines } from './demo.ts'
+import { shippedDraft, demoIds, shippedSpec, shippedText, auditLines } from './demo.ts'
 
 /** What the audit doubts about a demo, and why it is left so. Everything else must be clean. */
 const doubts: Readonly<Record<string, readonly RegExp[]>> = {}
@@ -14,7 +14,7 @@ const colours = ['#E69F00', '#56B4E9', '#009E73', '#F0E442', '#0072B2', '#D55E00
 const nanometresIn20mm = 20_000_000
 
 describe('the demo engines', () => {
-  const specs = demoIds.map(demoSpec)
+  const specs = demoIds.map(shippedSpec)
 
   it('are of every family, from one cylinder to eight, in line, in a V and flat', () => {
     expect(new Set(specs.map((spec) => spec.case.family))).toEqual(new Set(families))
@@ -64,7 +64,7 @@ describe('the demo engines', () => {
 })
 
 describe.each(demoIds)('the demo engine %s', (id) => {
-  const spec = demoSpec(id)
+  const spec = shippedSpec(id)
 
   it('has no fault, and no doubt but those with a reason', () => {
     const expected = doubts[id] ?? []
@@ -75,7 +75,7 @@ describe.each(demoIds)('the demo engine %s', (id) => {
 
   it('says that it is invented, in its source and in its standing caution', () => {
     expect(spec.source.kind).toBe('demo')
-    expect(demoText(id)).toContain('nvented')
+    expect(shippedText(id)).toContain('nvented')
     expect(spec.cautions[0]?.text).toMatch(/never build a real engine/)
   })
 
@@ -123,7 +123,7 @@ describe.each(demoIds)('the demo engine %s', (id) => {
 
   it('does not name one colour for one grade in all engines: nothing is to be learned by heart from a demo', () => {
     for (const other of demoIds.filter((each) => each !== id)) {
-      const theirs = demoDraft(other).fits.map(({ grades }) =>
+      const theirs = shippedDraft(other).fits.map(({ grades }) =>
         grades.map(({ grade, colour }) => grade + colour),
       )
       for (const { grades } of spec.fits)

@@ -5,8 +5,9 @@ import { clampScene, faceOutline, mostPressure, textBox } from '../../../core/la
 import { readSpec } from '../../../core/engine/index.ts'
 import { pullsOf } from '../../../core/tightening/index.ts'
 import { en } from '../../../core/words/index.ts'
+import { engineFile } from '../../engine-files.ts'
 
-const read = readSpec(readFileSync('specs/skerry-3.json', 'utf8'))
+const read = readSpec(readFileSync(engineFile('skerry-3'), 'utf8'))
 if (!read.ok) throw new Error('the demo engine cannot be read')
 const { spec } = read
 const procedure = spec.procedures.find(({ name }) => name === 'Case bolts')!

@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process'
 import type { ChildProcess } from 'node:child_process'
 import { createInterface } from 'node:readline'
+import { engineFolder } from '../../engine-files.ts'
 
 /** The real local host, as `npm start -- --no-window` runs it. */
 export interface LocalProcess {
@@ -15,7 +16,7 @@ const startsWithinMs = 20_000
 
 export async function startLocalProcess(
   dataFolder: string,
-  specs = 'specs',
+  specs = engineFolder(),
   files: readonly string[] = [],
 ): Promise<LocalProcess> {
   const words = ['--data', dataFolder, '--specs', specs, '--no-window', ...files]

@@ -6,6 +6,7 @@ import { sentenceOf } from '../../../core/problem/index.ts'
 import { readEngines } from '../../../electron/requests/index.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
+import { engineFile } from '../../engine-files.ts'
 
 const specs = join(import.meta.dirname, '../../../specs')
 
@@ -29,7 +30,7 @@ describe('the engines', () => {
   it('are read as they stand', async () => {
     const { get, ask } = asking(await store(folder()))
     const { specText } = await get('engines.read', { id: 'skerry-3' })
-    expect(specText).toBe(readFileSync(join(specs, 'skerry-3.json'), 'utf8'))
+    expect(specText).toBe(readFileSync(engineFile('skerry-3'), 'utf8'))
     expect(await ask('engines.read', { id: '../package' })).toMatchObject({
       problem: { code: 'engine-unknown' },
     })

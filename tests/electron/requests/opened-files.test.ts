@@ -5,6 +5,7 @@ import { done, refused } from '../../../core/problem/index.ts'
 import { OpenedFiles } from '../../../electron/requests/index.ts'
 import { answersOn, countedIds, engines } from '../answers.ts'
 import { clock, folder, store } from '../bench.ts'
+import { engineFile } from '../../engine-files.ts'
 
 const noSpec = () => refused('engine-named-twice', { engine: 'x', file: 'x.json' })
 
@@ -64,11 +65,10 @@ describe('files that the program was asked to open', () => {
   })
 
   it('are added to the engines where they are specs, once; another one with a known id is not', async () => {
-    const specs = join(import.meta.dirname, '../../../specs')
-    const text = readFileSync(join(specs, 'skerry-3.json'), 'utf8')
+    const text = readFileSync(engineFile('skerry-3'), 'utf8')
     const files = new OpenedFiles({ more: false })
     files.open([
-      join(specs, 'skerry-3.json'),
+      engineFile('skerry-3'),
       fileOf('own.json', text.replace('"skerry-3"', '"skerry-3-own"')),
       fileOf('other.json', `${text} `),
     ])

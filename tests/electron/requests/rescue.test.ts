@@ -7,8 +7,9 @@ import { contract, type Answer, type Input, type RequestName } from '../../../co
 import { openRequests } from '../../../electron/requests/index.ts'
 import { recordName } from '../../../electron/store/index.ts'
 import { folder, value } from '../bench.ts'
+import { engineFolder } from '../../engine-files.ts'
 
-const specs = join(import.meta.dirname, '../../../specs')
+const specs = engineFolder()
 
 async function started(inFolder: string) {
   const facts = {

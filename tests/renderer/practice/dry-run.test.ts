@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { proposalsFor } from '../../../core/builds/index.ts'
 import type { Client, Preferences, RequestName } from '../../../core/contract/index.ts'
@@ -9,9 +8,10 @@ import { Crew } from '../../../renderer/people/crew.svelte.ts'
 import { DryRun } from '../../../renderer/practice/dry-run.ts'
 import { nextCommand } from '../../core/builds/next-command.ts'
 import { demo } from '../../core/layout/demos.ts'
+import { engineFile } from '../../engine-files.ts'
 
 const spec = demo('skerry-3')
-const text = readFileSync(join(import.meta.dirname, '../../../specs/skerry-3.json'), 'utf8')
+const text = readFileSync(engineFile('skerry-3'), 'utf8')
 const preferences: Preferences = {
   ...{ person: 'Ana Ruiz', torqueUnit: 'N·m', lengthUnit: 'mm', theme: 'light', readingDistance: 1 },
   ...{ screenPxPerMm: null, views: [], unfinished: [], letterKeys: true, language: null, atBuild: null },

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import type { Client } from '../../../core/contract/index.ts'
 import { done } from '../../../core/problem/index.ts'
 import { PracticeDesk } from '../../../renderer/practice/practice-desk.svelte.ts'
+import { engineFile } from '../../engine-files.ts'
 
-const textOf = (id: string) => readFileSync(join(import.meta.dirname, `../../../specs/${id}.json`), 'utf8')
+const textOf = (id: string) => readFileSync(engineFile(id), 'utf8')
 
 /** A desk whose host answers what an engine is only when it is let. */
 function slowDesk() {

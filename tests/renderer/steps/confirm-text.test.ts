@@ -4,8 +4,9 @@ import { readSpec, type PassKind } from '../../../core/engine/index.ts'
 import { windowOf } from '../../../core/tightening/index.ts'
 import { en } from '../../../core/words/index.ts'
 import { confirmText } from '../../../renderer/steps/run/confirm-text.ts'
+import { engineFile } from '../../engine-files.ts'
 
-const read = readSpec(readFileSync('specs/skerry-3.json', 'utf8'))
+const read = readSpec(readFileSync(engineFile('skerry-3'), 'utf8'))
 if (!read.ok) throw new Error('skerry-3 cannot be read')
 const { procedures, fasteners } = read.spec
 

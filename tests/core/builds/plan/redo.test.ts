@@ -16,7 +16,7 @@ import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { isRunDone } from '../../../../core/tightening/index.ts'
 import { checkProperty } from '../../../property.ts'
 import { nextCommand } from '../next-command.ts'
-import { demoEngine, newBuild, Workshop } from '../workshop.ts'
+import { demoEngine, newBuild, shippedEngine, Workshop } from '../workshop.ts'
 
 const demos = readdirSync(new URL('../../../../specs/', import.meta.url))
   .filter((name) => name.endsWith('.json'))
@@ -105,7 +105,7 @@ function inTheEngine(spec: EngineSpec, state: BuildState) {
 }
 
 describe.each(demos)('a finished step of %s that is done again', (engine) => {
-  const spec = demoEngine(engine)
+  const spec = shippedEngine(engine)
 
   it('opens exactly what stood on it, and nothing else', () => {
     const shop = done(spec)
