@@ -8,7 +8,7 @@ import { checkProperty } from '../../property.ts'
 import { demoDraft, specOf } from '../engine/demo.ts'
 import { anyEngine } from './any-engine.ts'
 import { boxOf, collisions, discsOf, outside, textsOf, unreal } from './checks.ts'
-import { demo, sheets, views } from './demos.ts'
+import { demo, demos, sheets, views } from './demos.ts'
 
 const sheet: Sheet = { widthPx: 940, heightPx: 700, capitalPx: 12 }
 const above: View = { from: 'above', turn: 0 }
@@ -171,6 +171,21 @@ describe('the crank of a tunnel case, looked at along it', () => {
         .map(({ id }) => id)
     expect(order('nose')).toEqual(['pin/P3', 'pin/P2', 'pin/P1'])
     expect(order('drive')).toEqual(['pin/P1', 'pin/P2', 'pin/P3'])
+  })
+})
+
+describe.each(demos.map((spec) => [spec.id, spec] as const))('the crank of %s', (_, spec) => {
+  const [step] = spec.steps.filter((each) => 'shows' in each && each.shows === 'crank')
+  const face = spec.case.faces.find(({ id }) => step !== undefined && 'face' in step && id === step.face)!
+
+  it('is shown in a step, lies within its sheet, and has every rod in words, no label over another', () => {
+    for (const on of sheets) {
+      const scene = laid(spec, { from: face.workedFrom, turn: 0 }, on, face.id)
+      expect(outside(scene)).toEqual([])
+      expect(collisions(scene)).toEqual([])
+      const rows = scene.rows.filter(({ about }) => about?.startsWith('throw/')).map(({ text }) => text)
+      for (const { id } of spec.case.rods) expect(rows.join(' '), id).toMatch(new RegExp(`\\b${id}\\b`))
+    }
   })
 })
 
