@@ -1,6 +1,7 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
+import type { Input } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec, type Step } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
@@ -35,6 +36,8 @@ export interface Seed {
   readonly person: string
   /** The marks of each step that asks for some, in order; the first mark of the spec where one is not said. */
   readonly marks?: readonly string[]
+  /** What this bench keeps beside it: its instruments. */
+  readonly keeps?: Input<'preferences.keep'>
   readonly far: Far
 }
 
@@ -48,7 +51,7 @@ export async function openAt(bench: Bench, seed: Seed): Promise<void> {
   if (!bench.isOpen)
     await bench.open(async (ask) => {
       const line = await work(ask, seed)
-      await ask('preferences.keep', { atBuild: line.id, person: seed.person })
+      await ask('preferences.keep', { ...seed.keeps, atBuild: line.id, person: seed.person })
     })
   else {
     const { number } = await work((name, input) => ask(page, name, input), seed)
