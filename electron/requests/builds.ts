@@ -3,14 +3,13 @@ import {
   handsIn,
   mentionsOf,
   readPerson,
-  sampleBuild,
   sampleFacts,
   samplesLeft,
   startBuild,
   type SampleEntry,
 } from '../../core/builds/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
-import { finishedSample } from '../../core/practice/index.ts'
+import { finishedSample, halfWaySample } from '../../core/practice/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { loadWords } from '../../core/words/index.ts'
 import { sha256 } from '../store/index.ts'
@@ -25,7 +24,7 @@ import { lineOf, openBuild } from './open-build.ts'
 import { withStandings } from './standings.ts'
 
 /** How each demo build comes about. */
-const made = { 'half-way': sampleBuild, finished: finishedSample }
+const made = { 'half-way': halfWaySample, finished: finishedSample }
 
 /** As many as one looks through without searching. */
 const mostListed = 200

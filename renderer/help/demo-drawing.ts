@@ -3,13 +3,13 @@ import {
   drawingFacts,
   emptyBuild,
   evolve,
-  sampleBuild,
   sampleFacts,
   type BuildState,
 } from '../../core/builds/index.ts'
 import type { Client } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { sceneOf, withProtractor } from '../../core/layout/index.ts'
+import { halfWaySample } from '../../core/practice/index.ts'
 import type { TorqueUnit } from '../../core/quantity/index.ts'
 import type { Language, Words } from '../../core/words/index.ts'
 import { Handle } from '../bench/handle.svelte.ts'
@@ -56,7 +56,7 @@ export function demoDrawing(
 /** The demo build after so many entries of a step. */
 function stateAt(words: Words, spec: EngineSpec, step: string, entries: number): BuildState | null {
   const at = new Date(0).toISOString()
-  const sample = sampleBuild(words, spec, '0'.repeat(64), at)
+  const sample = halfWaySample(words, spec, '0'.repeat(64), at)
   if (!sample.ok) return null
   const events = sample.value.map(({ event }, index) => ({ seq: index + 1, at, event }))
   let state = emptyBuild

@@ -1,3 +1,5 @@
+import type { BuildEvent } from '../events/events.ts'
+
 /** The demo builds that a bench without a build of its own is offered: one to go on with, one to look at. */
 export const samples = ['half-way', 'finished'] as const
 export type Sample = (typeof samples)[number]
@@ -7,6 +9,12 @@ export const sampleFacts = {
   'half-way': { engine: 'skerry-3', serial: 'DEMO-1' },
   finished: { engine: 'tarn-4', serial: 'DEMO-2' },
 } as const satisfies Readonly<Record<Sample, { readonly engine: string; readonly serial: string }>>
+
+/** One entry of a demo build, and who makes it. */
+export interface SampleEntry {
+  readonly person: string
+  readonly event: BuildEvent
+}
 
 interface Listed {
   /** Whether its engine is a demo. */

@@ -1,80 +1,22 @@
-import {
-  currentStep,
-  decide,
-  emptyBuild,
-  evolve,
-  sampleFacts,
-  startBuild,
-  type BuildCommand,
-  type BuildEvent,
-  type BuildState,
-  type SampleEntry,
-} from '../../builds/index.ts'
-import type { EngineSpec, Step } from '../../engine/index.ts'
-import { done, refused, type Outcome } from '../../problem/index.ts'
-import { openFlags } from '../../tightening/index.ts'
+import type { SampleEntry } from '../../builds/index.ts'
+import type { EngineSpec } from '../../engine/index.ts'
+import type { Outcome } from '../../problem/index.ts'
 import type { Words } from '../../words/index.ts'
-import { Chance } from '../chance.ts'
-import { byHand } from './manner.ts'
-import { marksOf, rightCommand } from './right-command.ts'
+import { madeSample } from './made-sample.ts'
+import { marksOf } from './right-command.ts'
 
-/** Where a problem is noted: at this fastener, when so many pulls are made. */
-const trouble = { procedure: 'caps', fastener: 'cap-5', afterPulls: 13 } as const
-
-/** The machinist's; everything else is the mechanic's. */
-const sizing: readonly Step['kind'][] = ['note-marks', 'choose-shells', 'measure-limits', 'measure-rings']
-
-/**
- * A build of the engine of the finished sample from its first mark to its last count, its readings near their targets as a
- * hand makes them, one problem noted and answered. Each entry is decided as it is at the bench; refused with the first that the
- * spec does not allow, so a spec that only has the same id is not worked on.
- *
- * @param at UTC, ISO 8601: when all of it is recorded.
- */
+/** A build of the engine of the finished sample from its first mark to its last count; see `madeSample`. */
 export function finishedSample(
   words: Words,
   spec: EngineSpec,
   specSha256: string,
   at: string,
 ): Outcome<readonly SampleEntry[]> {
-  const { serial, engine } = sampleFacts.finished
-  const { machinist, mechanic, whole } = words.engines.sample
-  if (!spec.procedures.some(({ id }) => id === trouble.procedure))
-    return refused('engine-unknown', { engine })
-  const started = startBuild(spec, { name: whole.name, serial, person: machinist, specSha256 })
-  if (!started.ok) return started
-  const entries: SampleEntry[] = []
-  let state = emptyBuild
-  const add = (person: string, event: BuildEvent) => {
-    entries.push({ person, event })
-    state = evolve(state, { seq: entries.length, at, event })
-  }
-  add(machinist, started.value)
-  const chance = new Chance(serial)
-  const marks = marksOf(spec, chance)
-  const manner = byHand(chance, { notes: () => serial, withoutPhoto: () => whole.withoutPhoto })
-  while (!state.finished) {
-    const kind = currentStep(spec, state)?.kind
-    const person = kind !== undefined && sizing.includes(kind) ? machinist : mechanic
-    const command = troubleNow(state, whole) ?? rightCommand(spec, state, marks, manner)
-    const decided = decide(spec, state, command, at)
-    if (!decided.ok) return decided
-    for (const event of decided.value) add(person, event)
-    if (decided.value.length === 0) return refused('steps-left', { first: spec.name })
-  }
-  return done(entries)
-}
-
-/** The problem, once, and then its answer; null where there is neither. */
-function troubleNow(
-  { runs }: BuildState,
-  { problem, answer }: Words['engines']['sample']['whole'],
-): BuildCommand | null {
-  const { procedure, fastener, afterPulls } = trouble
-  const run = runs[procedure]
-  const [flag] = openFlags(run)
-  if (flag !== undefined) return { type: 'answer-flag', procedure, flag: flag.number, answer }
-  return run?.pulls.length === afterPulls && run.flags.length === 0
-    ? { type: 'note-problem', procedure, fastener, text: problem }
-    : null
+  const { name, problem, answer } = words.engines.sample.whole
+  return madeSample(words, spec, specSha256, at, {
+    ...{ sample: 'finished', name },
+    trouble: { procedure: 'caps', fastener: 'cap-5', afterPulls: 13, problem, answer },
+    marks: (chance) => marksOf(spec, chance),
+    isThere: ({ finished }) => finished,
+  })
 }
