@@ -1,8 +1,8 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
-import { en } from '../../core/words/index.ts'
+import { en, type Words } from '../../core/words/index.ts'
 import { typeAsInstrument } from './instrument.ts'
-import { readingField } from './named.ts'
+import { readingFieldIn } from './named.ts'
 
 /** A press sooner than 400 ms after the last one is taken for the same press bouncing. */
 const pastBounceMs = 450
@@ -13,10 +13,13 @@ const byHandMs = 60
 export class Mechanic {
   readonly page: Page
   readonly by: 'pointer' | 'keys'
+  /** Those of the window. */
+  readonly words: Words
 
-  constructor(page: Page, by: 'pointer' | 'keys') {
+  constructor(page: Page, by: 'pointer' | 'keys', words: Words = en) {
     this.page = page
     this.by = by
+    this.words = words
   }
 
   /** How many entries the record has, as the title block knows. */
@@ -32,9 +35,9 @@ export class Mechanic {
     const row = this.page.getByRole('button', { name: engine })
     if (this.by === 'pointer') {
       await row.click()
-      await this.page.getByLabel(en.engines.buildName).fill(name)
-      await this.page.getByLabel(en.engines.person).fill(person)
-      await this.page.getByRole('button', { name: en.engines.start }).click()
+      await this.page.getByLabel(this.words.engines.buildName).fill(name)
+      await this.page.getByLabel(this.words.engines.person).fill(person)
+      await this.page.getByRole('button', { name: this.words.engines.start }).click()
     } else {
       await expect(row).toBeVisible()
       await this.tabTo(row)
@@ -45,7 +48,7 @@ export class Mechanic {
       await this.page.keyboard.type(person, { delay: byHandMs })
       await this.page.keyboard.press('Enter')
     }
-    await expect(this.page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
+    await expect(this.page.getByRole('region', { name: this.words.buildWindow.drawing })).toBeVisible()
   }
 
   /** Presses the main button, or Enter, and waits until what it said is in the record. */
@@ -64,7 +67,7 @@ export class Mechanic {
   }
 
   async noteMarks(typed: string) {
-    const field = this.page.getByLabel(en.steps.marks.asStamped)
+    const field = this.page.getByLabel(this.words.steps.marks.asStamped)
     if (this.by === 'pointer') await field.fill(typed)
     else {
       await expect(field).toBeFocused()
@@ -74,7 +77,7 @@ export class Mechanic {
   }
 
   async answerReading(typed: string) {
-    const field = this.page.getByLabel(readingField)
+    const field = this.page.getByLabel(readingFieldIn(this.words))
     if (this.by === 'pointer') await field.fill(typed)
     else {
       await this.tabTo(field)
@@ -95,7 +98,7 @@ export class Mechanic {
   }
 
   get panel() {
-    return this.page.getByRole('region', { name: en.steps.frame.title })
+    return this.page.getByRole('region', { name: this.words.steps.frame.title })
   }
 
   get heading() {

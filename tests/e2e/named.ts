@@ -1,4 +1,4 @@
-import { en } from '../../core/words/index.ts'
+import type { Words } from '../../core/words/index.ts'
 
 /** Stands in a name for whatever a test does not know of it. */
 const any = '\u0000'
@@ -16,8 +16,10 @@ export function named(...names: readonly ((any: never) => string)[]): RegExp {
 }
 
 /** Where a reading is typed, at a check or at a pull. */
-export const readingField = named(
-  (any) => en.steps.check.reading({ least: any, most: any }),
-  (any) => en.run.readingIn({ unit: any, onScale: false }),
-  (any) => en.limits.reading({ unit: any }),
-)
+export function readingFieldIn(words: Words): RegExp {
+  return named(
+    (any) => words.steps.check.reading({ least: any, most: any }),
+    (any) => words.run.readingIn({ unit: any, onScale: false }),
+    (any) => words.limits.reading({ unit: any }),
+  )
+}

@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs'
+import { readSpec } from '../../core/engine/index.ts'
+import { loadWords, type Language } from '../../core/words/index.ts'
 import { expect, onDesktopAlone, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 
 test('the split-case three from bare case to finished sheet, by pointer', async ({ bench }) => {
   test.setTimeout(240_000)
-  const mechanic = new Mechanic(bench.page, 'pointer')
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
   await mechanic.startBuild(/Skerry 3/, 'Ferry auxiliary, port side', 'R. Halloran')
   await mechanic.noteMarks('1 2 2 3')
   await mechanic.noteMarks('F G G H')
@@ -27,33 +31,65 @@ test('the split-case three from bare case to finished sheet, by pointer', async 
   await mechanic.confirm()
   await expect(mechanic.heading).toHaveText('Finished')
   await mechanic.main.click()
-  await expect(bench.page.getByRole('heading', { name: /^Build sheet \d{4}-001$/ })).toBeVisible()
-  await expect(bench.page.getByText('NOT ANSWERED')).toHaveCount(0)
+  await expect(page.getByRole('heading', { name: /^Build sheet \d{4}-001$/ })).toBeVisible()
+  await expect(page.getByText('NOT ANSWERED')).toHaveCount(0)
 })
 
-test('the single from bare case to finished sheet, by keys alone', onDesktopAlone, async ({ bench }) => {
-  test.setTimeout(240_000)
-  const mechanic = new Mechanic(bench.page, 'keys')
-  await mechanic.startBuild(/Fen 1/, 'Ditch 7', 'I. Brandvold')
-  await mechanic.noteMarks('12')
-  await mechanic.noteMarks('U W')
-  await mechanic.noteMarks('2')
-  await mechanic.noteMarks('Y')
-  for (const step of [
-    'Choose mains',
-    'Choose big end',
-    'Main shells',
-    'Rod shells',
-    'Rod bolts',
-    'Lay crank',
-  ])
-    await mechanic.finishStep(step)
-  await mechanic.answerReading('0.009 in')
-  for (const step of ['Upper bead', 'Lower bead', 'Close case', 'Case bolts', 'Pump cover on'])
-    await mechanic.finishStep(step)
-  for (const step of ['Cover screws', 'Last check']) await mechanic.finishStep(step)
-  await mechanic.confirm()
-  await expect(mechanic.heading).toHaveText('Finished')
-  await bench.page.keyboard.press('Enter')
-  await expect(bench.page.getByRole('heading', { name: /^Build sheet/ })).toBeVisible()
-})
+/** The names of an engine's steps in a language, by their ids. */
+function stepsOf(engine: string, language: Language) {
+  const read = readSpec(readFileSync(`specs/${engine}.json`, 'utf8'), language)
+  if (!read.ok) throw new Error(`${engine} cannot be read`)
+  return (id: string) => read.spec.steps.find((step) => step.id === id)!.name
+}
+
+/** One of them in the desktop host, the other in the local one, which is started sooner. */
+for (const [language, where] of [
+  ['de', onDesktopAlone],
+  ['es', {}],
+] as const)
+  test(
+    `the single from bare case to finished sheet, by keys alone, in ${language}`,
+    onDesktopAlone,
+    async ({ unopened: bench }) => {
+      test.setTimeout(240_000)
+      await bench.open(async (ask) => {
+        await ask('preferences.keep', { language })
+      })
+      const words = await loadWords(language)
+      const mechanic = new Mechanic(bench.page, 'keys', words)
+      const step = stepsOf('fen-1', language)
+      await mechanic.startBuild(/Fen 1/, 'Ditch 7', 'I. Brandvold')
+      await mechanic.noteMarks('12')
+      await mechanic.noteMarks('U W')
+      await mechanic.noteMarks('2')
+      await mechanic.noteMarks('Y')
+      for (const id of [
+        'choose-mains',
+        'choose-big-ends',
+        'fit-mains',
+        'fit-rod-shells',
+        'rods-run',
+        'lay-crank',
+      ])
+        await mechanic.finishStep(step(id))
+      await mechanic.answerReading('0,23')
+      for (const id of [
+        'bead-plus',
+        'bead-minus',
+        'close-case',
+        'case-run',
+        'cover-on',
+        'cover-run',
+        'last-look',
+      ])
+        await mechanic.finishStep(step(id))
+      await mechanic.confirm()
+      await expect(mechanic.heading).toHaveText(words.steps.finish.finished)
+      await bench.page.keyboard.press('Enter')
+      await expect(bench.page.locator('html')).toHaveAttribute('lang', language)
+      await expect(bench.page.getByRole('heading', { level: 1 })).toHaveText(
+        /^(Montageblatt|Hoja de montaje) \d{4}-001$/,
+      )
+      await expect(bench.page.locator('main')).toContainText(/\b0,23 mm/)
+    },
+  )

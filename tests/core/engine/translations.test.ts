@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readSpec } from '../../../core/engine/index.ts'
+import { sentenceIn } from '../../../core/problem/index.ts'
+import { loadWords } from '../../../core/words/index.ts'
 import { auditLines, demoDraft, named, nth, readAfter, type Draft } from './demo.ts'
 
 function translatedDraft(): Draft {
@@ -52,6 +54,24 @@ describe('a spec with texts in several languages', () => {
     const lines = readAfter('skerry-3', (spec) => Object.assign(nth(spec.fits, 0), { name }))
     expect(lines).toHaveLength(1)
     expect(lines[0]).toContain(start)
+  })
+
+  it.each([
+    [
+      'de',
+      '„de“: gefunden „ “. Einen Namen eintragen.',
+      '„fr“ gibt es an dieser Stelle in keinem Datenblatt',
+    ],
+    ['es', '«de»: se encuentra « ». Escribir un nombre.', 'tiene «fr», que ninguna ficha lleva ahí'],
+  ] as const)('is refused with its place in %s too', async (language, empty, unknown) => {
+    const words = await loadWords(language)
+    const saidOf = (name: unknown) => {
+      const read = readSpec(JSON.stringify({ ...demoDraft('fen-1'), name }))
+      return read.ok ? '' : read.problems.map((problem) => sentenceIn(words, problem)).join('\n')
+    }
+    expect(saidOf({ en: 'Mains', de: ' ' })).toContain(empty)
+    expect(saidOf({ en: 'Mains', fr: 'Paliers' })).toContain(unknown)
+    expect(saidOf({ en: 'Mains', de: 3 })).toMatch(/„de“: gefunden 3|«de»: se encuentra 3/)
   })
 
   it('has ids and values only once', () => {

@@ -29,4 +29,13 @@ describe('preferences', () => {
     const { get } = asking(record)
     expect(await get('preferences.read', {})).toMatchObject({ person: 'Ana Ruiz', torqueUnit: 'N·m' })
   })
+
+  it('follow the system where the kept language is none of the program, and refuse to keep one', async () => {
+    const record = await store(folder())
+    record.keepPreferences({ language: 'fr', person: 'Ana Ruiz' })
+    const { ask, get } = asking(record)
+    expect(await get('preferences.read', {})).toMatchObject({ person: 'Ana Ruiz', language: null })
+    const kept = await ask('preferences.keep', { language: 'fr' as 'de' })
+    expect(kept).toMatchObject({ ok: false, problem: { code: 'request-unreadable' } })
+  })
 })

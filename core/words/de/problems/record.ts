@@ -85,7 +85,7 @@ export const recordWords: Table<typeof pattern> = {
   'entry-out-of-place': (_) => 'Er folgt nur zusammen mit dem vorigen Eintrag, und der führte nicht zu ihm.',
   'entry-not-as-decided': (_) => 'Sein Inhalt folgt nicht aus den vorigen Einträgen.',
   'name-unreadable': ({ what }) =>
-    `${things[what]}: enthält unsichtbare oder unlesbare Zeichen (Zeilenumbruch, Steuerzeichen) oder gar nichts Sichtbares. Von Hand neu eintippen.`,
+    `${things[what]}: enthält unsichtbare oder unlesbare Zeichen (Zeilenumbruch, Steuerzeichen, Zeichen für die Schreibrichtung) oder gar nichts Sichtbares. Von Hand neu eintippen.`,
   'request-too-large': (_) =>
     'Das Gesendete ist größer als alles, was dieses Programm verlangt. Nichts wurde geändert.',
 }

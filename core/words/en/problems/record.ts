@@ -61,7 +61,7 @@ export const recordWords = {
     'it only ever follows together with the entry before it, and that one did not lead to it.',
   'entry-not-as-decided': (_: None) => 'what it says is not what follows from the entries before it.',
   'name-unreadable': ({ what }: { what: NamedThing }) =>
-    `The ${thingText(what)} has signs that nobody can see or read: a line break, a control sign, or nothing visible at all. Type it again by hand.`,
+    `The ${thingText(what)} has signs that nobody can see or read: a line break, a control sign, one for the direction of writing, or nothing visible at all. Type it again by hand.`,
   'request-too-large': (_: None) =>
     'What was sent is larger than anything this program asks for. Nothing was changed.',
 }

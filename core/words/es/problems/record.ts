@@ -51,7 +51,7 @@ export const recordWords: typeof english = {
     'solo puede seguir a la entrada anterior que la produce, y aquella no llevaba a esta.',
   'entry-not-as-decided': () => 'lo que dice no se sigue de las entradas anteriores.',
   'name-unreadable': ({ what }) =>
-    `${thingText(what)} tiene signos que no se pueden ver ni leer: un salto de línea, un carácter de control, o nada visible. Escribirlo de nuevo a mano.`,
+    `${thingText(what)} tiene signos que no se pueden ver ni leer: un salto de línea, un carácter de control o de dirección de la escritura, o nada visible. Escribirlo de nuevo a mano.`,
   'request-too-large': () =>
     'Lo enviado es mayor que todo lo que pide este programa. No se ha cambiado nada.',
 }

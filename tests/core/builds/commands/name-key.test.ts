@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { isReadableName, nameKey, readPerson } from '../../../../core/builds/index.ts'
-import { isolated } from '../../../../core/problem/index.ts'
+import { isolated, sentenceIn } from '../../../../core/problem/index.ts'
+import { loadWords } from '../../../../core/words/index.ts'
 
 describe('two names', () => {
   it.each([
@@ -59,6 +60,16 @@ describe('a name that is typed', () => {
     ['an isolate that is never closed', 'Ana\u2067Ruiz'],
   ])('has no %s in it', (_, name) => {
     expect(readPerson(name)).toMatchObject({ ok: false, problem: { code: 'name-unreadable' } })
+  })
+
+  it.each([
+    ['en', 'one for the direction of writing'],
+    ['de', 'Zeichen für die Schreibrichtung'],
+    ['es', 'de dirección de la escritura'],
+  ] as const)('is refused in %s with what may be in it', async (language, what) => {
+    const read = readPerson('Ana\u202EzuiR')
+    if (read.ok) throw new Error('it is read')
+    expect(sentenceIn(await loadWords(language), read.problem)).toContain(what)
   })
 
   it.each(['\u200B', '\u2800', '\u3164', '\u00AD\u200D', '\uFE0F'])('is not nothing visible (%j)', (name) => {
