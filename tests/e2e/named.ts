@@ -1,4 +1,4 @@
-import type { Words } from '../../core/words/index.ts'
+import { en, type Words } from '../../core/words/index.ts'
 
 /** Stands in a name for whatever a test does not know of it. */
 const any = '\u0000'
@@ -23,3 +23,5 @@ export function readingFieldIn(words: Words): RegExp {
     (any) => words.limits.reading({ unit: any }),
   )
 }
+
+export const readingField = readingFieldIn(en)

@@ -49,7 +49,7 @@ for (const [language, where] of [
 ] as const)
   test(
     `the single from bare case to finished sheet, by keys alone, in ${language}`,
-    onDesktopAlone,
+    where,
     async ({ unopened: bench }) => {
       test.setTimeout(240_000)
       await bench.open(async (ask) => {
