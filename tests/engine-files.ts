@@ -20,16 +20,20 @@ export function shippedFile(id: string): string {
   return join(shipped, `${id}.json`)
 }
 
-let made: string | null = null
+const made = new Map<string, string>()
 
-/** A folder with the engines for tests, for a host to read; it goes with this process. */
-export function engineFolder(): string {
-  if (made !== null) return made
+/** A folder with the engines for tests, all of them or some, for a host to read; it goes with this process. */
+export function engineFolder(engines: readonly string[] = all()): string {
+  const before = made.get(engines.join())
+  if (before !== undefined) return before
   const folder = mkdtempSync(join(tmpdir(), 'bedplate-engines-'))
-  for (const from of [shipped, short])
-    for (const name of readdirSync(from).filter((each) => each.endsWith('.json')))
-      copyFileSync(join(from, name), join(folder, name))
+  for (const id of engines) copyFileSync(engineFile(id), join(folder, `${id}.json`))
   process.once('exit', () => rmSync(folder, { recursive: true, force: true }))
-  made = folder
+  made.set(engines.join(), folder)
   return folder
+}
+
+function all(): readonly string[] {
+  const files = [shipped, short].flatMap((from) => readdirSync(from))
+  return [...new Set(files)].flatMap((name) => (name.endsWith('.json') ? [name.replace(/\.json$/, '')] : []))
 }

@@ -1,6 +1,7 @@
 import { test as base } from '@playwright/test'
 import type { CDPSession, Page } from '@playwright/test'
 import { resolve } from 'node:path'
+import { engineFolder } from '../engine-files.ts'
 import { startOnElectron } from './hosts/electron.ts'
 import { withDataFolder, type Host, type SavedFile, type StartHost, type Work } from './hosts/host.ts'
 import { startLocal, startShared } from './hosts/local.ts'
@@ -110,10 +111,20 @@ export const onDesktopToo = { tag: '@desktop' }
 /** A test that runs in the desktop host, and in the local one with `BEDPLATE_HOSTS=all` alone. */
 export const onDesktopAlone = { tag: ['@desktop', '@desktop-alone'] }
 
-export const test = base.extend<{ bench: Bench; unopened: Bench; specs: string; host: HostName }>({
+interface OfATest {
+  bench: Bench
+  unopened: Bench
+  specs: string
+  engines: readonly string[]
+  host: HostName
+}
+
+export const test = base.extend<OfATest>({
   host: ['local', { option: true }],
-  /** Where the engine specs lie: those that ship, two of them with short plans. */
-  specs: engineFolder(),
+  /** The engines that can be built: those that most tests are about. Each more is read by every start, and drawn by every list. */
+  engines: [['fen-1', 'skerry-3', 'tarn-4'], { option: true }],
+  /** Where their specs lie. */
+  specs: async ({ engines }, use) => use(engineFolder(engines)),
   /** The bench before its program is started, for a test that begins with work done: it loads the page once, not twice. */
   unopened: async ({ page, specs, host }, use) => {
     await withDataFolder(async (folder) => {
@@ -134,4 +145,3 @@ export const test = base.extend<{ bench: Bench; unopened: Bench; specs: string; 
 })
 
 export { expect } from '@playwright/test'
-import { engineFolder } from '../engine-files.ts'

@@ -8,6 +8,8 @@ import { Mechanic } from './mechanic.ts'
 import { nextPull } from '../../core/tightening/index.ts'
 import { atStep, openAt, type Seed } from './seed.ts'
 
+test.use({ engines: ['moor-flat-4', 'tarn-4', 'firth-v8'] })
+
 const { placed, limits, partsList, rings, turning } = en
 const read = readSpec(await readFile('specs/moor-flat-4.json', 'utf8'))
 if (!read.ok) throw new Error('moor-flat-4 cannot be read')

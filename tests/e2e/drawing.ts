@@ -9,11 +9,11 @@ import {
   usualPxPerMm,
 } from '../../core/layout/index.ts'
 import type { DrawingSubject, Reader, Sheet, View } from '../../core/layout/index.ts'
-import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { degrees } from '../../core/quantity/index.ts'
 import { en } from '../../core/words/index.ts'
 import { engineFile } from '../engine-files.ts'
+import { specOf } from './spec-of.ts'
 
 /** How a new bench is read. */
 const reader: Reader = { distance: 1, pxPerMm: usualPxPerMm }
@@ -78,9 +78,7 @@ export async function sceneOnPage(
 }
 
 async function shipped(engine: string): Promise<EngineSpec> {
-  const read = readSpec(await readFile(engineFile(engine), 'utf8'))
-  if (!read.ok) throw new Error(`${engine} cannot be read`)
-  return read.spec
+  return specOf(await readFile(engineFile(engine), 'utf8'))
 }
 
 /** Where on the page the knobs of the protractor around a fastener are while its handle stands straight up. */

@@ -3,6 +3,8 @@ import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { afterPulls, atFirst, atStep, openAt } from './seed.ts'
 
+test.use({ engines: ['moor-flat-4', 'skerry-3', 'tarn-4'] })
+
 test.setTimeout(120_000)
 
 test('in a pass, Enter presses the big button whatever was used before it, and papers are at hand', async ({

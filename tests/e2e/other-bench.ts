@@ -1,12 +1,12 @@
 import { evolve, replay, type BuildCommand, type BuildState } from '../../core/builds/index.ts'
 import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
-import { readSpec } from '../../core/engine/index.ts'
 import { openRequests, type Answering } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 import { engineFolder } from '../engine-files.ts'
+import { specOf } from './spec-of.ts'
 
-const specs = engineFolder()
+const specs = engineFolder(['skerry-3', 'tarn-4'])
 
 /** A bench that is worked on without a window: another one, or this one before its host is started. */
 export class OtherBench {
@@ -68,8 +68,6 @@ export class OtherBench {
 
   async #read(build: string) {
     const { specText, events } = await this.get('builds.open', { build })
-    const read = readSpec(specText)
-    if (!read.ok) throw new Error('the spec cannot be read')
-    return { spec: read.spec, state: replay(events) }
+    return { spec: specOf(specText), state: replay(events) }
   }
 }

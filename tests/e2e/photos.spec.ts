@@ -22,6 +22,8 @@ const test = base.extend<{ elsewhere: OtherBench }>({
   },
 })
 
+test.use({ engines: ['holm-2'] })
+
 /** The browser's camera: none, or one that shows a canvas of this size; it counts how often it was asked for, and for what. */
 async function cameraOf(page: Page, size: { width: number; height: number } | null) {
   await page.evaluate((size) => {

@@ -14,6 +14,8 @@ import { expect, test } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { engineFile } from '../engine-files.ts'
 
+test.use({ engines: ['holm-2', 'rill-5'] })
+
 const specs = new Map<string, EngineSpec>()
 for (const id of ['rill-5', 'holm-2']) {
   const read = readSpec(await readFile(engineFile(id), 'utf8'))

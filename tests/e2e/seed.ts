@@ -2,12 +2,13 @@ import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
 import type { Input } from '../../core/contract/index.ts'
-import { readSpec, type EngineSpec, type Step } from '../../core/engine/index.ts'
+import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 import { ask, workedOn } from './ask.ts'
 import type { Bench } from './bench.ts'
 import type { Ask } from './hosts/host.ts'
+import { specOf } from './spec-of.ts'
 
 export { ask }
 
@@ -88,12 +89,11 @@ async function work(ask: Ask, { engine, name, serial = '', person, marks = [], f
   const id = lines.find((line) => engine.test(line.name))?.id
   if (id === undefined) throw new Error(`no engine is called ${engine}`)
   const begun = await ask('builds.start', { engine: id, name, serial, person, apprentice: false })
-  const read = readSpec(begun.specText)
-  if (!read.ok) throw new Error('the spec cannot be read')
+  const spec = specOf(begun.specText)
   const left = [...marks]
   let state = replay(begun.events)
-  while (!far(read.spec, state)) {
-    const next = nextCommand(read.spec, state)
+  while (!far(spec, state)) {
+    const next = nextCommand(spec, state)
     if (next === null) throw new Error('the build was finished before it came that far')
     const typed = next.type === 'note-marks' ? left.shift() : undefined
     const command = next.type === 'note-marks' && typed !== undefined ? { ...next, typed } : next

@@ -5,6 +5,8 @@ import { Mechanic } from './mechanic.ts'
 import { pagesOf } from './pdf.ts'
 import { afterPulls, atStep, openAt } from './seed.ts'
 
+test.use({ engines: ['strath-6', 'tarn-4'] })
+
 test('the sheet prints on A4 and Letter with marks, shells, pulls, head code and page numbers', async ({
   unopened: bench,
 }) => {

@@ -2,6 +2,8 @@ import { expect, test } from './bench.ts'
 import { Machinist } from './machinist.ts'
 import { atStep, openAt } from './seed.ts'
 
+test.use({ engines: ['rill-5'] })
+
 test('a ground crank with printed walls, worn shells, a taper for a length, and thrust washers by thickness', async ({
   unopened: bench,
 }) => {
