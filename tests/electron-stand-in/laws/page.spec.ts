@@ -1,3 +1,4 @@
+import { expect } from '@playwright/test'
 import { Script } from 'node:vm'
 import { testLaw } from './trial.ts'
 import { ChromiumSurface } from '../page/chromium.ts'
@@ -40,7 +41,10 @@ testLaw('bridge-refuses-proxies', {
   async seen(trial) {
     await trial.shown()
     if (!(trial.surface instanceof ChromiumSurface)) return null
-    return trial.surface.page.evaluate(async () => {
+    // On a slow machine the window is shown before its page is there.
+    const { page } = trial.surface
+    await expect.poll(() => page.evaluate(() => 'bedplate' in window)).toBe(true)
+    return page.evaluate(async () => {
       const { bedplate } = window as unknown as {
         bedplate: { request(name: string, input: unknown): Promise<unknown> }
       }
