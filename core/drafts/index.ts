@@ -1,3 +1,4 @@
+export * from './charts/index.ts'
 export * from './forms/index.ts'
 export * from './orders/index.ts'
 export * from './placing/index.ts'

@@ -35,5 +35,7 @@ export const editorEntries: readonly Entry[] = [
   shows('groups on the drawing', 'The fasteners of one group are filled', 'carr-v2', [t.actions.group]),
   shows('passes', 'The table of passes, as a manual has it', 'skerry-3', [t.sections.passes]),
   shows('groups', 'What the fasteners are', 'fen-1', [t.sections.groups]),
+  shows('bearings', 'Bands, walls and the chart with what each cell gives', 'skerry-3', [t.sections.fits]),
+  shows('the rest', 'What has no drawing', 'skerry-3', [t.sections.rest]),
   shows('audit', 'What the audit says, each with its place', 'skerry-3', [t.sections.audit]),
 ]

@@ -18,4 +18,6 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   passMoved: ({ pass }) => `Durchgang ${pass} verschieben`,
   procedureAdded: ({ face }) => `Anziehvorgang für ${face} hinzufügen`,
   groupAdded: ({ group }) => `Gruppe ${group} hinzufügen`,
+  chartChanged: ({ fit }) => `Auswahltabelle ${fit}`,
+  entryTakenOut: ({ name }) => `${name} entfernen`,
 }

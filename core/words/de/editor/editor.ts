@@ -136,9 +136,32 @@ export const editor: Words['editor'] = {
     new: 'Neue Gruppe',
     used: ({ count }) => counted(count, 'Schraube', 'Schrauben'),
   },
+  fits: {
+    which: 'Lagerung',
+    none: 'Dieses Datenblatt hat keine Lager, die nach Kennzeichen gewählt werden.',
+    mark: 'Kennz.',
+    band: 'Maß, von und bis',
+    bandOf: ({ of }) => `Maß von ${of}`,
+    grades: 'Schalen',
+    grade: 'Klasse',
+    wall: 'Wanddicke, von und bis',
+    chart: 'Auswahltabelle',
+    byPosition: 'Diese Auswahltabelle ist je nach Lager verschieden. Sie bleibt wie in der Datei.',
+    cell: ({ housing, journal }) =>
+      `Schalen für Bohrungskennzeichen ${housing} und Zapfenkennzeichen ${journal}`,
+    bandsGive: ({ upper, lower }) => `die Maße ergeben ${upper === lower ? upper : `${upper}/${lower}`}`,
+    disagree: ({ count }) =>
+      `${counted(count, 'Feld verlässt', 'Felder verlassen')} die Grenzen, oder die Maße ergeben andere Schalen.`,
+    grow: 'Aus den Maßen bilden',
+    paste: 'Auswahltabelle einfügen',
+    pasteHere: 'Die Auswahltabelle mit ihren Kennzeichen, aus einem Tabellenblatt oder einer CSV-Datei',
+    takeIn: 'Übernehmen',
+    noChart: 'Ohne Auswahltabelle',
+    unknown: ({ count }) =>
+      `Für ${counted(count, 'Paar Kennzeichen', 'Paare Kennzeichen')} fehlt ein Maß: dort lässt sich nichts bilden.`,
+  },
   keptAsItIs: ({ names }) => `Bleibt wie in der Datei, ohne Formular hier: ${names.join(', ')}.`,
   lists: {
-    add: 'Hinzufügen',
     takeOut: ({ name }) => `${name} entfernen`,
   },
 }

@@ -19,4 +19,6 @@ export const editorEdits = {
   passMoved: ({ pass }: { readonly pass: number }) => `move pass ${pass}`,
   procedureAdded: ({ face }: { readonly face: string }) => `add a procedure for ${face}`,
   groupAdded: ({ group }: { readonly group: string }) => `add the group ${group}`,
+  chartChanged: ({ fit }: { readonly fit: string }) => `chart of ${fit}`,
+  entryTakenOut: ({ name }: { readonly name: string }) => `take out ${name}`,
 }

@@ -153,10 +153,34 @@ export const editor = {
     new: 'New group',
     used: ({ count }: OfThings) => counted(count, 'fastener', 'fasteners'),
   },
+  fits: {
+    which: 'Bearings',
+    none: 'This spec has no bearings that are chosen by marks.',
+    mark: 'Mark',
+    band: 'Size, from and up to',
+    bandOf: ({ of }: { readonly of: string }) => `Size of ${of}`,
+    grades: 'Shells',
+    grade: 'Grade',
+    wall: 'Wall, from and up to',
+    chart: 'Chart',
+    byPosition: 'This chart differs from bearing to bearing. It is kept as it is in the file.',
+    cell: ({ housing, journal }: { readonly housing: string; readonly journal: string }) =>
+      `Shells for housing mark ${housing} and journal mark ${journal}`,
+    bandsGive: ({ upper, lower }: { readonly upper: string; readonly lower: string }) =>
+      `the sizes give ${upper === lower ? upper : `${upper}/${lower}`}`,
+    disagree: ({ count }: { readonly count: number }) =>
+      `${counted(count, 'cell leaves', 'cells leave')} the limits, or the sizes give other shells.`,
+    grow: 'Grow it from the sizes',
+    paste: 'Paste a chart',
+    pasteHere: 'The chart with its marks, from a spreadsheet or a CSV file',
+    takeIn: 'Take it in',
+    noChart: 'Leave the chart out',
+    unknown: ({ count }: { readonly count: number }) =>
+      `For ${counted(count, 'pair of marks', 'pairs of marks')} a size is missing: nothing can be grown there.`,
+  },
   keptAsItIs: ({ names }: { readonly names: readonly string[] }) =>
     `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
   lists: {
-    add: 'Add',
     takeOut: ({ name }: { readonly name: string }) => `Take out ${name}`,
   },
 }

@@ -11,6 +11,7 @@ import { buildWords } from './build.ts'
 import { auditRingWords, ringWords } from './rings.ts'
 import { hostWords } from './host.ts'
 import { libraryWords } from './library.ts'
+import { pastedTableWords } from './pasted-table.ts'
 import { photoWords } from './photo.ts'
 import { placingWords } from './placing.ts'
 import { recordWords } from './record.ts'
@@ -39,6 +40,7 @@ export const problems = {
   ...ringWords,
   ...hostWords,
   ...libraryWords,
+  ...pastedTableWords,
   ...photoWords,
   ...placingWords,
   ...recordWords,

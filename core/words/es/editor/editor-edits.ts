@@ -22,4 +22,6 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   passMoved: ({ pass }) => `mover la pasada ${pass}`,
   procedureAdded: ({ face }) => `añadir un procedimiento para ${face}`,
   groupAdded: ({ group }) => `añadir el grupo ${group}`,
+  chartChanged: ({ fit }) => `tabla de ${fit}`,
+  entryTakenOut: ({ name }) => `quitar ${name}`,
 }

@@ -137,9 +137,32 @@ export const editor: Words['editor'] = {
     new: 'Grupo nuevo',
     used: ({ count }) => counted(count, 'fijación', 'fijaciones'),
   },
+  fits: {
+    which: 'Cojinetes',
+    none: 'Esta ficha no tiene cojinetes que se elijan por marcas.',
+    mark: 'Marca',
+    band: 'Medida, desde y hasta',
+    bandOf: ({ of }) => `Medida de ${of}`,
+    grades: 'Semicojinetes',
+    grade: 'Clase',
+    wall: 'Pared, desde y hasta',
+    chart: 'Tabla de selección',
+    byPosition: 'Esta tabla cambia de un cojinete a otro. Se queda como en el archivo.',
+    cell: ({ housing, journal }) =>
+      `Semicojinetes para la marca de alojamiento ${housing} y la de muñón ${journal}`,
+    bandsGive: ({ upper, lower }) => `las medidas dan ${upper === lower ? upper : `${upper}/${lower}`}`,
+    disagree: ({ count }) =>
+      `${counted(count, 'celda sale', 'celdas salen')} de los límites, o las medidas dan otros semicojinetes.`,
+    grow: 'Formarla con las medidas',
+    paste: 'Pegar una tabla',
+    pasteHere: 'La tabla con sus marcas, de una hoja de cálculo o un archivo CSV',
+    takeIn: 'Tomarla',
+    noChart: 'Dejar fuera la tabla',
+    unknown: ({ count }) =>
+      `Para ${counted(count, 'par de marcas', 'pares de marcas')} falta una medida: ahí no se puede formar nada.`,
+  },
   keptAsItIs: ({ names }) => `Se queda como en el archivo, sin formulario aquí: ${names.join(', ')}.`,
   lists: {
-    add: 'Añadir',
     takeOut: ({ name }) => `Quitar ${name}`,
   },
 }

@@ -7,6 +7,7 @@ import { buildWords } from './build.ts'
 import { hostWords } from './host.ts'
 import { jointWords } from './joint.ts'
 import { libraryWords } from './library.ts'
+import { pastedTableWords } from './pasted-table.ts'
 import { photoWords } from './photo.ts'
 import { placingWords } from './placing.ts'
 import { quantityWords } from './quantity.ts'
@@ -32,6 +33,7 @@ export const problems: Words['problems'] = {
   ...ringWords,
   ...hostWords,
   ...libraryWords,
+  ...pastedTableWords,
   ...photoWords,
   ...placingWords,
   ...recordWords,

@@ -1,0 +1,6 @@
+export { chartFromRows } from './chart-rows.ts'
+export { checkedChart, grownChart } from './grow.ts'
+export type { CheckedCell, GrownCell, GrownChart } from './grow.ts'
+export { positionsFromRows, withPositions } from './position-rows.ts'
+export type { PositionRow } from './position-rows.ts'
+export type { Rows } from './table.ts'
