@@ -61,7 +61,15 @@ export async function openAt(bench: Bench, seed: Seed): Promise<void> {
     await page.evaluate(() => window.dispatchEvent(new Event('focus')))
     await page.getByRole('button', { name: new RegExp(`^${number} `) }).click()
   }
-  await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
+  await shown(page)
+}
+
+/**
+ * Waits until the build is there, as long as the test may take: the first page of a worker compiles all its scripts, and on a loaded
+ * machine that takes longer than a test waits for what somebody pressed.
+ */
+function shown(page: Page): Promise<void> {
+  return page.getByRole('region', { name: en.buildWindow.drawing }).waitFor()
 }
 
 /** Goes back from page to page, as far as the list of engines and builds. */
@@ -81,7 +89,7 @@ export async function seedBuild(page: Page, seed: Seed): Promise<void> {
     const line = await work(ask, seed)
     await ask('preferences.keep', { atBuild: line.id, person: seed.person })
   })
-  await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
+  await shown(page)
 }
 
 async function work(ask: Ask, { engine, name, serial = '', person, marks = [], far }: Seed) {
