@@ -3,9 +3,12 @@ import type { Words } from '../core/words/index.ts'
 const betweenNumberAndUnit =
   /(?<=[\d½]) (?=(?:N·m|lbf·ft|lbf·in|kgf·m|kN|N|MPa|GPa|µm|mm|cm|m|in|thou|°C|s|min|h|%)(?![\p{L}\p{N}·]))/gu
 
-/** A text in which no number is parted from its unit by the end of a line. */
+/** A line does not begin with the sign that more is asked: `Begin again …`. */
+const beforeEllipsis = / (?=…)/g
+
+/** A text in which no number is parted from its unit, and no word from the … after it, by the end of a line. */
 export function unpartedText(text: string): string {
-  return text.replace(betweenNumberAndUnit, '\u00a0')
+  return text.replace(betweenNumberAndUnit, '\u00a0').replace(beforeEllipsis, '\u00a0')
 }
 
 /** The same texts for a window, where lines end wherever their column does: each is `unpartedText`. */

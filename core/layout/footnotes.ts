@@ -7,11 +7,16 @@ import type { Shape } from './scene/scene.ts'
 import { leastCapital } from './sizes.ts'
 import type { EngineSpec } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
-import { contents } from './content.ts'
+import { contents, type DrawingSubject } from './content.ts'
 
 /** A note with the number of its sign on the drawing. */
 export interface Footnote extends NoteFact {
   readonly number: number
+}
+
+/** Whether a drawing about that has notes at all: while fasteners are tightened it has none. */
+export function hasFootnotes(subject: DrawingSubject): boolean {
+  return contents[subject].notes
 }
 
 /**
@@ -19,7 +24,7 @@ export interface Footnote extends NoteFact {
  * say. None where the drawing is not about them.
  */
 export function footnotesOf(words: Words, spec: EngineSpec, facts: DrawingFacts): readonly Footnote[] {
-  if (!contents[facts.subject].notes) return []
+  if (!hasFootnotes(facts.subject)) return []
   const atBearings = onFace(spec, facts.face).bearings.flatMap(({ id }): readonly NoteFact[] => {
     const texts = bearingTexts(words, facts.bearings[id])
     return texts.length === 0 ? [] : [{ about: `half/${id}/upper`, kind: 'open', texts }]

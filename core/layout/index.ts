@@ -11,10 +11,10 @@ export type {
   Sheet,
   View,
 } from './facts.ts'
-export { aboutAt, boxAbout, boxesOfNext, textBox } from './scene/about-at.ts'
+export { aboutAt, boxAbout, boxesOfNext, inkBox, textBox } from './scene/about-at.ts'
 export type { DrawingSubject } from './content.ts'
 export { bareFacts } from './facts.ts'
-export { footnotesOf } from './footnotes.ts'
+export { footnotesOf, hasFootnotes } from './footnotes.ts'
 export type { Footnote } from './footnotes.ts'
 export { orientationInWords, orientationsFor, viewOriented, viewWithNose } from './bench-orientation.ts'
 export type { BenchOrientation } from './bench-orientation.ts'

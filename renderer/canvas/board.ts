@@ -1,14 +1,21 @@
 import { Konva } from 'konva/lib/Global.js'
-import { Layer } from 'konva/lib/Layer.js'
 import { Shape as Node } from 'konva/lib/Shape.js'
 import { Stage } from 'konva/lib/Stage.js'
-import { aboutAt, type Layer as LayerName, type Scene, type Shape } from '../../core/layout/index.ts'
+import {
+  aboutAt,
+  inkBox,
+  type Box,
+  type Layer as LayerName,
+  type Scene,
+  type Shape,
+} from '../../core/layout/index.ts'
 import { fitting, panned, zoomed, type Camera } from './camera.ts'
 import { listen } from './gestures.ts'
 import { looks, type Theme } from './look.ts'
 import { drawingColours } from '../look/colours.ts'
 import { marksOf, type Mark } from './marks.ts'
 import { paint } from './paint.ts'
+import { PartlyDrawnLayer } from './partly-drawn-layer.ts'
 import { Reconciler } from './reconcile.ts'
 
 /** A drawing surface in an element of the page. */
@@ -30,7 +37,7 @@ const reach = 16
 
 interface Pane {
   readonly name: LayerName
-  readonly layer: Layer
+  readonly layer: PartlyDrawnLayer
   readonly reconciler: Reconciler<Node>
 }
 
@@ -64,19 +71,28 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
   let camera: Camera | null = null
 
   const panes = layerNames.map((name): Pane => {
-    const layer = new Layer({ listening: false })
+    const layer = new PartlyDrawnLayer({ listening: false })
     stage.add(layer)
-    return { name, layer, reconciler: new Reconciler(surfaceOf(layer, (shape) => marksNow(shape))) }
+    return { name, layer, reconciler: new Reconciler(surfaceOf(layer, drawnNow)) }
   })
-  const marksNow = (shape: Shape): readonly Mark[] =>
-    shown === null ? [] : marksOf(shape, looks(shown.theme), shown.px)
+  function drawnNow(shape: Shape): DrawnShape {
+    if (shown === null) return { marks: [], place: inkBox(shape, 0) }
+    return {
+      marks: marksOf(shape, looks(shown.theme), shown.px),
+      place: inkBox(shape, widestEdge * shown.px),
+    }
+  }
+  const redraw = (): void => {
+    for (const { layer } of panes) layer.changeAll()
+    stage.batchDraw()
+  }
 
   const look = (to: Camera): void => {
     if (to.scale === camera?.scale && to.x === camera.x && to.y === camera.y) return
     camera = to
     stage.scale({ x: to.scale, y: to.scale })
     stage.position({ x: to.x, y: to.y })
-    stage.batchDraw()
+    redraw()
     events.zoom?.(timesLarger(), to)
   }
   /** 1 while the whole sheet is in sight. */
@@ -118,22 +134,23 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
     stage.size(size())
     for (const { layer } of panes) layer.getCanvas().setPixelRatio(globalThis.devicePixelRatio)
     fit()
-    stage.batchDraw()
+    redraw()
   })
   resizing.observe(container)
   // Text that was drawn before its font had come is drawn again in it.
-  const redraw = (): void => void stage.batchDraw()
   document.fonts.addEventListener('loadingdone', redraw)
 
   return {
     show(scene, theme) {
-      const px = scene.frame.width / size().width
       const sameSheet = shown !== null && sameFrame(shown.scene, scene)
+      // Asking the page for a size in the middle of its changes lays it out twice.
+      const px = shown !== null && sameSheet ? shown.px : scene.frame.width / size().width
       const afresh = shown === null || shown.theme !== theme || !sameSheet
       if (shown?.theme !== theme) container.style.backgroundColor = drawingColours[theme].paper
       shown = { scene, theme, px }
       for (const { name, layer, reconciler } of panes) {
         const shapes = scene.shapes.filter((shape) => shape.layer === name)
+        if (afresh) layer.changeAll()
         if (reconciler.show(shapes, afresh)) layer.batchDraw()
       }
       if (!sameSheet) fit()
@@ -164,21 +181,49 @@ function sameFrame({ frame: one }: Scene, { frame: other }: Scene): boolean {
   )
 }
 
+/** What edges, halos and rounding take beyond a shape, in px. */
+const widestEdge = 6
+
+interface DrawnShape {
+  readonly marks: readonly Mark[]
+  /** What its marks may cover, in mm on the sheet. */
+  readonly place: Box
+}
+
 /** The nodes of a layer: one Konva shape each, which paints the marks it was last given. */
-function surfaceOf(layer: Layer, marks: (shape: Shape) => readonly Mark[]) {
-  const marksByNode = new WeakMap<Node, readonly Mark[]>()
+function surfaceOf(layer: PartlyDrawnLayer, drawn: (shape: Shape) => DrawnShape) {
+  const known = new WeakMap<Node, DrawnShape>()
+  const changed = (node: Node): void => {
+    const now = known.get(node)
+    if (now !== undefined) layer.change(now.place)
+  }
+  const give = (node: Node, shape: Shape): void => {
+    known.set(node, drawn(shape))
+    changed(node)
+  }
   return {
     create(shape: Shape): Node {
       const node = new Node({ listening: false, perfectDrawEnabled: false })
-      node.sceneFunc((context) => paint(context._context, marksByNode.get(node) ?? []))
-      marksByNode.set(node, marks(shape))
+      node.sceneFunc((context) => {
+        const now = known.get(node)
+        if (now !== undefined && layer.isDrawn(now.place)) paint(context._context, now.marks)
+      })
+      give(node, shape)
       layer.add(node)
       return node
     },
-    change: (node: Node, shape: Shape) => void marksByNode.set(node, marks(shape)),
-    remove: (node: Node) => void node.destroy(),
+    change(node: Node, shape: Shape) {
+      changed(node)
+      give(node, shape)
+    },
+    remove(node: Node) {
+      changed(node)
+      node.destroy()
+    },
     settle(node: Node, index: number) {
-      if (layer.children[index] !== node) node.zIndex(index)
+      if (layer.children[index] === node) return
+      changed(node)
+      node.zIndex(index)
     },
   }
 }

@@ -14,6 +14,10 @@ describe('a number and its unit at the end of a line', () => {
     expect(unpartedText('4 main saddles, 2 new ones, 3 sheets')).toBe('4 main saddles, 2 new ones, 3 sheets')
   })
 
+  it('leave no … for the next line', () => {
+    expect(unpartedText('Close the joint anyway …')).toBe('Close the joint anyway\u00a0…')
+  })
+
   it('keep together in sentences, in quantities, and in texts of parts', () => {
     const words = unparted(en)
     expect(amountsIn(words).torque(newtonMetres(21), 'N·m')).toBe('21\u00a0N·m')

@@ -59,7 +59,7 @@ export function drawingFacts(
   const shown = step.kind === 'choose-shells' ? withProposal(spec, state, step.fit) : state
   return {
     face,
-    subject: subjects[step.kind],
+    subject: subjectOf(step),
     bearings: Object.fromEntries(spec.fits.flatMap((fit) => bearingsOf(words, shown, fit))),
     fasteners: fastenersOn(spec, state, face, procedure),
     cap: procedure === null ? null : capNow(procedure, run),
@@ -79,6 +79,11 @@ export function drawingFacts(
     notes: notesOn(words, spec, state, face),
     beads: beadsOn(spec, state, step, face),
   }
+}
+
+/** What the drawing of a step is about. */
+export function subjectOf({ kind }: Step): DrawingSubject {
+  return subjects[kind]
 }
 
 /** What the step is about now: where a check belongs, or the part in the face at which the next place is. */

@@ -1,9 +1,9 @@
 import { halfName, type EngineSpec, type Face, type Fit } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { Point } from '../scene/box.ts'
-import { cutOff, stacked, stackSize, type Line } from './label.ts'
+import { cutOff, lineWidth, stacked, stackSize, type Line } from './label.ts'
 import type { Box, LineShape, Shape, TextShape } from '../scene/scene.ts'
-import type { Sizes } from '../sizes.ts'
+import { leastCapital, type Sizes } from '../sizes.ts'
 import { acrossAnEnd } from '../view.ts'
 
 /** What is written beyond the two ends of a drawn face, in the shop's words. In px. */
@@ -43,7 +43,13 @@ export function endNames(
     quiet(words.engineParts.halves[halfName({ split }, which)])
   const inLines = (text: string): readonly string[] => (lying ? text.split(' ') : [text])
   const room = sheetWidthPx * mostOfSheet[lying ? 'beside' : 'over']
-  const side = (text: string): readonly Line[] => inLines(text).map((each) => cutOff(quiet(each), room))
+  /** Smaller letters before fewer of them. */
+  const side = (text: string): readonly Line[] => {
+    const lines = inLines(text).map(quiet)
+    const widest = Math.max(...lines.map(lineWidth))
+    const capital = Math.max(leastCapital, sizes.quiet * Math.min(1, room / widest))
+    return lines.map((line) => cutOff({ ...line, capital }, room))
+  }
   const ends = !acrossAnEnd(face)
   // A side of the case has the engine's top and bottom at its edges, not its sides.
   const named = face.plane === 'plan' || !ends

@@ -1,7 +1,7 @@
-import type { Scene, Shape } from './scene.ts'
+import type { Scene, SceneRow, Shape } from './scene.ts'
 
 /**
- * The next scene with every shape that is equal to the previous scene's shape of the same id replaced by that very
+ * The next scene with every shape and every row that is equal to the previous scene's of the same id replaced by that very
  * object, so that a renderer can skip it by its reference.
  */
 export function keepUnchanged(previous: Scene | null, next: Scene): Scene {
@@ -11,7 +11,18 @@ export function keepUnchanged(previous: Scene | null, next: Scene): Scene {
     const old = before.get(shape.id)
     return old !== undefined && same(old, shape) ? old : shape
   })
-  return { ...next, shapes }
+  return { ...next, shapes, rows: rowsKept(previous.rows, next.rows) }
+}
+
+/** The list itself too, where nothing in it is new. */
+function rowsKept(previous: readonly SceneRow[], next: readonly SceneRow[]): readonly SceneRow[] {
+  const before = new Map(previous.map((row) => [row.about, row]))
+  const rows = next.map((row) => {
+    const old = before.get(row.about)
+    return old !== undefined && old.text === row.text && old.state === row.state ? old : row
+  })
+  const isSame = rows.length === previous.length && rows.every((row, index) => row === previous[index])
+  return isSame ? previous : rows
 }
 
 /** Plain loops: a scene of a thousand fasteners has thousands of shapes, and all are compared at every pull. */

@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { minutesAndSeconds } from '../../formats/index.ts'
+import { clock, minutesAndSeconds } from '../../formats/index.ts'
 
 /** How an area is filled, so that colour is never alone. */
 export const patterns = {
@@ -28,5 +28,7 @@ export const parts: Words['parts'] = {
   openTimeLeft: ({ bead, seconds }) => `Dichtmittel, ${bead}: noch ${minutesAndSeconds(seconds)} Offenzeit`,
   openTimeOver: ({ bead, seconds }) =>
     `! Dichtmittel, ${bead}: Offenzeit seit ${minutesAndSeconds(seconds)} abgelaufen. Verbindung öffnen, reinigen und neue Dichtraupe auftragen.`,
+  openTimeInShort: ({ seconds }) =>
+    seconds > 0 ? `Dichtmittel ${clock(seconds)}` : `! Offenzeit +${clock(-seconds)}`,
   qrCode: ({ text }) => `QR-Code: ${text}`,
 }

@@ -1,4 +1,4 @@
-import { minutesAndSeconds } from '../../formats/index.ts'
+import { clock, minutesAndSeconds } from '../../formats/index.ts'
 /** How an area is filled, so that colour is never alone. */
 export const patterns = {
   plain: 'plain',
@@ -35,5 +35,8 @@ export const parts = {
   /** How long it has been over. */
   openTimeOver: ({ bead, seconds }: OpenTime) =>
     `! Sealant, ${bead}: open time over for ${minutesAndSeconds(seconds)}. Take the joint apart, clean it and lay a new bead.`,
+  /** In the title block; what is left, or how long it has been over. */
+  openTimeInShort: ({ seconds }: Pick<OpenTime, 'seconds'>) =>
+    seconds > 0 ? `Sealant ${clock(seconds)}` : `! Sealant over ${clock(-seconds)}`,
   qrCode: ({ text }: { readonly text: string }) => `QR code: ${text}`,
 }

@@ -1,6 +1,6 @@
 import type { Words } from '../../words.ts'
 import type { patterns as english } from '../../en/window/parts.ts'
-import { minutesAndSeconds } from '../../formats/index.ts'
+import { clock, minutesAndSeconds } from '../../formats/index.ts'
 
 /** How an area is filled, so that colour is never alone. */
 export const patterns: typeof english = {
@@ -30,5 +30,7 @@ export const parts: Words['parts'] = {
     `Sellador, ${bead}: quedan ${minutesAndSeconds(seconds)} de tiempo abierto`,
   openTimeOver: ({ bead, seconds }) =>
     `! Sellador, ${bead}: tiempo abierto vencido hace ${minutesAndSeconds(seconds)}. Abrir la unión, limpiarla y aplicar un cordón nuevo.`,
+  openTimeInShort: ({ seconds }) =>
+    seconds > 0 ? `Sellador ${clock(seconds)}` : `! Vencido +${clock(-seconds)}`,
   qrCode: ({ text }) => `Código QR: ${text}`,
 }

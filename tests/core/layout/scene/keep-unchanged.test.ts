@@ -19,6 +19,15 @@ describe('keeping what is unchanged', () => {
     const before = afterPulls(0)
     const kept = keepUnchanged(before, afterPulls(0))
     expect(kept.shapes.every((shape, index) => shape === before.shapes[index])).toBe(true)
+    expect(kept.rows).toBe(before.rows)
+  })
+
+  it('leaves the rows of fasteners that nothing was done to', () => {
+    const before = afterPulls(0)
+    const kept = keepUnchanged(before, afterPulls(1))
+    const fresh = kept.rows.filter((row) => !before.rows.includes(row))
+    expect(fresh.map(({ state }) => state)).toEqual(['done'])
+    expect(kept.rows).toHaveLength(before.rows.length)
   })
 
   it('changes nothing in what the scene says', () => {
