@@ -2,16 +2,13 @@ import { getContext, setContext } from 'svelte'
 import type { ReadingFieldName, ReadWith } from '../../core/instrument/index.ts'
 import type { Reading } from '../../core/tightening/index.ts'
 import { GaugeKeys } from './gauge-burst.ts'
+import { ofNumber, StrayKeys } from './stray-keys.ts'
 
 const noSign = { key: '', at: -Infinity }
 /** Characters that come as close together as this belong to one reading, even from a slow gauge. In milliseconds. */
 const sameReadingMs = 250
-/** An Enter that comes so soon after digits with no place to go ends them: it is no press of the main button. */
-const endsWithinMs = 1000
 /** A second instrument that types so soon after the first one's Enter typed at the same time. */
 const crossedWithinMs = 60
-
-const ofNumber = /^[\d.,+-]$/
 
 /** A reading that came with what it was taken with. */
 export interface SentReading {
@@ -21,14 +18,6 @@ export interface SentReading {
 
 const byHand: ReadWith = { came: 'by-hand' }
 const typedBySome: ReadWith = { came: 'typed' }
-
-interface Stray {
-  readonly text: string
-  readonly at: number
-  /** Whether it was kept out of a text that has the focus without anybody having chosen it. */
-  readonly wasDiverted: boolean
-}
-const nothing: Stray = { text: '', at: -Infinity, wasDiverted: false }
 
 /**
  * What is typed as a reading, by hand or by a gauge or a wrench that types, wherever the focus is. It goes to the field that
@@ -58,10 +47,9 @@ export class ReadingField {
   #beforeWith: ReadWith = byHand
   #lastAt = -Infinity
   #sign = noSign
-  #stray = nothing
-  #strayEnds: ReturnType<typeof setTimeout> | undefined
   #settles: ReturnType<typeof setTimeout> | undefined
   #deafUntil = -Infinity
+  readonly #strays = new StrayKeys((sent) => this.keep(sent, byHand))
   readonly #gauge = new GaugeKeys({
     whole: (sent) => this.#whole(sent),
     half: () => this.#half(),
@@ -109,7 +97,7 @@ export class ReadingField {
   /** Keeps what has no place to go. */
   keep(sent: string, readWith: ReadWith = typedBySome) {
     this.#unasked = { text: sent, readWith }
-    this.#stray = nothing
+    this.#strays.forget()
   }
   /** Says which of two readings counts. */
   settle(which: string) {
@@ -165,7 +153,7 @@ export class ReadingField {
   }
   stop() {
     this.#gauge.stop()
-    clearTimeout(this.#strayEnds)
+    this.#strays.stop()
     clearTimeout(this.#settles)
   }
 
@@ -179,7 +167,7 @@ export class ReadingField {
     if (this.#isCrossed(event)) return
     if (this.#table !== null) return
     if (!isEnter) this.#character(event)
-    if (!this.#gauge.take(event) && isEnter) this.#enter(event)
+    if (!this.#gauge.take(event) && isEnter) this.#strays.end(event)
   }
 
   /** To be given every pointer press of the window before anybody else. */
@@ -224,8 +212,7 @@ export class ReadingField {
     const isUnchosen = isText(active) && active !== this.#chosen && !this.owns(active)
     if (this.owns(active) || (isText(active) && !isUnchosen)) return
     if (this.isOpen) return this.#toField(event, isUnchosen)
-    const isStray = ofNumber.test(key) || (this.#stray.text !== '' && goesOn)
-    if (isStray) this.#strays(event, isUnchosen)
+    if (ofNumber.test(key) || (this.#strays.isBegun && goesOn)) this.#strays.add(event, isUnchosen)
     else if (isUnchosen) this.#chosen = active
   }
 
@@ -247,27 +234,6 @@ export class ReadingField {
     event.preventDefault()
     this.#input?.element.focus()
     this.typed = sign + key
-  }
-
-  #strays(event: KeyboardEvent, isUnchosen: boolean) {
-    const wasDiverted = this.#stray.wasDiverted || isUnchosen
-    if (isUnchosen) event.preventDefault()
-    this.#stray = { text: this.#stray.text + event.key, at: event.timeStamp, wasDiverted }
-    clearTimeout(this.#strayEnds)
-    this.#strayEnds = setTimeout(() => {
-      if (this.#stray.wasDiverted) this.keep(this.#stray.text, byHand)
-      this.#stray = nothing
-    }, endsWithinMs)
-  }
-
-  /** One digit alone, with a press of the pedal after it, is no reading. */
-  #enter(event: KeyboardEvent) {
-    const { text, at, wasDiverted } = this.#stray
-    this.#stray = nothing
-    if (text.length < (wasDiverted ? 1 : 2) || event.timeStamp - at > endsWithinMs) return
-    event.preventDefault()
-    event.stopPropagation()
-    this.keep(text, byHand)
   }
 
   #whole(sent: string) {
@@ -319,7 +285,7 @@ export class ReadingField {
 
   #half() {
     this.#dropped = 'broken-off'
-    this.#stray = nothing
+    this.#strays.forget()
     if (!this.owns(document.activeElement)) return
     this.typed = ''
     this.#input?.element.blur()

@@ -10,10 +10,8 @@ import type {
   WrenchChoice,
 } from '../../../core/tightening/index.ts'
 import {
-  flagProblem,
   heldAs,
   runningTorque,
-  isPastProof,
   isReadingAsked,
   openFlags,
   restartPoints,
@@ -190,12 +188,6 @@ export class RunDesk {
       if (!(await this.#act(command))) return
     }
   }
-  /** The cap that a flag about turning the crank is about; null for any other flag, and where none is known. */
-  capOfFlag(flag: Flag): Cap | null {
-    const problem = this.run && flagProblem(this.#spec, this.procedure, this.run, flag)
-    const id = problem?.code === 'turning-over' ? (problem.facts.lookAt?.cap ?? null) : null
-    return this.procedure.caps?.find((cap) => cap.id === id) ?? null
-  }
   replace = (fastener: string) =>
     this.#act({ type: 'replace-fastener', procedure: this.procedure.id, fastener })
   restart = (pass: number, reason: string, { measuredAgain = false } = {}) =>
@@ -216,18 +208,6 @@ export class RunDesk {
       (each) => each.kind === 'run-procedure' && each.procedure === this.procedure.id,
     )
     return pass === 0 && step !== undefined ? openedBy(spec, state, step) : []
-  }
-
-  /** The pass of a flag about the gap of the joint face, where the run can begin again from it; null for any other flag. */
-  gapPassOf({ pull: number, fastener, about }: Flag): number | null {
-    const pull = this.run?.pulls.find((each) => each.number === number)
-    const isGap =
-      about === 'over' && fastener === null && this.procedure.passes[pull?.pass ?? -1]?.kind === 'seat'
-    return isGap && this.restartPoints.includes(pull!.pass) ? pull!.pass : null
-  }
-  /** Whether the load of a flagged pull, as it was read, is calculated to be past proof. */
-  isStretched({ pull }: Flag): boolean {
-    return this.run !== undefined && isPastProof(this.#spec, this.procedure, this.run, pull) === true
   }
 
   noteProblem = (text: string) =>
