@@ -1,5 +1,4 @@
 import type { BuildLine, Client, EngineLine, StoredBuild, Preferences } from '../../core/contract/index.ts'
-import { sampleFacts, type Sample } from '../../core/builds/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
@@ -11,6 +10,7 @@ import { Speaker, type Speech } from '../speech/speaker.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import type { Language, Words } from '../../core/words/index.ts'
 import type { ShownLanguage } from '../shown-language.svelte.ts'
+import { NewBuilds } from './new-builds.ts'
 import type { OpenBuild } from './open-build.svelte.ts'
 import { opening } from './opening.ts'
 import type { Place } from './place.ts'
@@ -45,6 +45,7 @@ export class Bench {
   readonly pictures: EnginePictures
   readonly unfinished: UnfinishedWork
   readonly guide: Guide
+  readonly newBuilds: NewBuilds
   readonly instruments: SerialDesk
   readonly speaker: Speaker
   #place = $state.raw<Place>({ at: 'opening' })
@@ -100,6 +101,13 @@ export class Bench {
       () => this.#preferences?.guide ?? null,
       (guide) => this.keep({ guide }),
     )
+    this.newBuilds = new NewBuilds(client, this.crew, this.guide, {
+      words: () => this.words,
+      language: () => this.language,
+      begun: (build) => others.tell({ build: build.line.id, seq: build.line.entries }),
+      show: (build) => this.#begun(build),
+      report: (problem) => this.#report(problem),
+    })
   }
 
   get shownLanguage(): ShownLanguage | null {
@@ -166,53 +174,6 @@ export class Bench {
     this.#engines = engines.value
     this.#builds = builds.value
     await this.#goHome('engines')
-  }
-
-  async startBuild(
-    engine: string,
-    name: string,
-    serial: string,
-    person: string,
-    apprentice: boolean,
-  ): Promise<Problem | null> {
-    const newBuild = { engine, name, serial, person, apprentice }
-    const answer = await this.#client.request('builds.start', newBuild)
-    return answer.ok ? this.#begin(answer.value, person) : answer.problem
-  }
-
-  /** A demo build, for a bench without others. Who is at the bench stays; nobody gives way to its mechanic. */
-  async tryIt(sample: Sample) {
-    const answer = await this.#client.request('builds.try', { sample, language: this.language })
-    if (!answer.ok) return this.#report(answer.problem)
-    const problem = await this.#begin(
-      answer.value,
-      this.crew.name === '' ? answer.value.events.at(-1)!.person : null,
-    )
-    if (problem) this.#report(problem)
-  }
-
-  /** A build of the demo engine from its first step, with a note beside each; it goes into the record like any other. */
-  async beginGuided() {
-    const { guided: name, mechanic } = this.words.engines.sample
-    const person = this.crew.name || mechanic
-    const apprentice = this.crew.find(person)?.role === 'apprentice'
-    const { engine } = sampleFacts['half-way']
-    const answer = await this.#client.request('builds.start', {
-      engine,
-      name,
-      serial: '',
-      person,
-      apprentice,
-    })
-    if (!answer.ok) {
-      this.#report(answer.problem)
-      if (answer.problem.code === 'person-not-proven') await this.crew.named(person)
-      return
-    }
-    // Before the build is shown: whoever sees it sees its note too.
-    await this.guide.begin(answer.value.line.id)
-    const problem = await this.#begin(answer.value, person)
-    if (problem) this.#report(problem)
   }
 
   /** False when the build cannot be opened; the reason is in `problem`. */
@@ -332,16 +293,6 @@ export class Bench {
     return this.keep({ views: withKept(this.#preferences?.views ?? [], { build, faces }) })
   }
 
-  /** Shows a build that was begun here, with that person at the bench; null where it stays as it is. */
-  async #begin(begun: StoredBuild, person: string | null): Promise<Problem | null> {
-    this.#others.tell({ build: begun.line.id, seq: begun.line.entries })
-    if (person !== null) await this.crew.takeBench(person)
-    const openBuild = await this.#openBuildFrom(begun)
-    if (!openBuild.ok) return openBuild.problem
-    await this.#show(openBuild.value)
-    return null
-  }
-
   async #goHome(home: 'engines' | 'archive') {
     this.#home = home
     this.#place = { at: home }
@@ -350,17 +301,25 @@ export class Bench {
 
   async #read(build: string): Promise<OpenBuild | null> {
     const answer = await this.#client.request('builds.open', { build })
-    const openBuild = answer.ok ? await this.#openBuildFrom(answer.value) : answer
+    const openBuild = answer.ok ? await this.#opened(answer.value) : answer
     if (openBuild.ok) return openBuild.value
     this.#report(openBuild.problem)
     return null
   }
 
-  async #openBuildFrom(opened: StoredBuild): Promise<Outcome<OpenBuild>> {
-    const { id: build } = opened.line
+  async #opened(stored: StoredBuild): Promise<Outcome<OpenBuild>> {
+    const { id: build } = stored.line
     const { OpenBuild } = await opening.build()
     const confirmed = (seq: number) => this.#others.tell({ build, seq })
-    return OpenBuild.from(this.#client, opened, this.crew, confirmed, () => this.language)
+    return OpenBuild.from(this.#client, stored, this.crew, confirmed, () => this.language)
+  }
+
+  /** Shows a build that was begun here; null where it stays as it is. */
+  async #begun(begun: StoredBuild): Promise<Problem | null> {
+    const openBuild = await this.#opened(begun)
+    if (!openBuild.ok) return openBuild.problem
+    await this.#show(openBuild.value)
+    return null
   }
 
   async #show(openBuild: OpenBuild) {

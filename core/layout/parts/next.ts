@@ -5,7 +5,7 @@ import type { Disc } from '../labels/discs.ts'
 import type { Drawing } from '../drawing.ts'
 import { flat } from '../on-sheet.ts'
 import { stateOf } from './fastener-state.ts'
-import type { Box, LineShape, Shape } from '../scene/scene.ts'
+import type { Box, LineShape, Shape, TextShape } from '../scene/scene.ts'
 import { calloutHeight } from '../sizes.ts'
 import { textWidth } from '../labels/text-width.ts'
 
@@ -180,8 +180,8 @@ function arrowHead(before: Point, tip: Point, size: number): readonly Point[] {
 /** From the sheet's left edge, and of a cell round its text, in px and in capitals. */
 const calloutInset = 12
 const cellPad = 0.5
-/** The value is cut off where it would be wider than this share of the sheet. */
-const widest = 0.94
+/** The value takes no more of the sheet's width than this. */
+const mostOfWidth = 0.94
 
 /**
  * What is next, and its value, in the one place of the sheet where they always stand: in its upper left corner under the
@@ -192,19 +192,27 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
   if (acted === null || acted.name === null || facts.callout === null || calloutPlace === null) return []
   const { about, name, flagged } = acted
   const shown = flagged ? `${name} !` : name
-  const room = Math.min(frame.width * widest - calloutInset * px, calloutPlace.widthPx * px)
+  const room = Math.min(frame.width * mostOfWidth - calloutInset * px, calloutPlace.widthPx * px)
   const size = (capital: number): number =>
     widthOf(shown, capital) + widthOf(facts.callout!, capital) + 4 * cellPad * capital
   const full = calloutPlace.capital * px
-  const capital = Math.max(Math.min(full, (full * room) / size(full)), full * 0.55)
+  const shrunk = Math.max(Math.min(full, (full * room) / size(full)), full * 0.55)
+  const lines = size(shrunk) > room * roundingErrors ? inTwoLines(facts.callout) : [facts.callout]
+  // Two lines stand in the height of the callout, its name as large as ever.
+  const capital = lines.length === 1 ? shrunk : full
+  const pad = cellPad * capital
   const left = frame.left + calloutInset * px
   const top = frame.top + calloutPlace.top * px
   const height = capital * calloutHeight
-  const cell = widthOf(shown, capital) + 2 * cellPad * capital
-  const value = cutTo(facts.callout, capital, room - cell - 2 * cellPad * capital)
-  const width = cell + widthOf(value, capital) + 2 * cellPad * capital
+  const cell = widthOf(shown, capital) + 2 * pad
+  const free = room - cell - 2 * pad
+  const widest = Math.max(...lines.map((line) => widthOf(line, 1)))
+  const ofValue = lines.length === 1 ? capital : Math.max(full * 0.45, Math.min(full * 0.6, free / widest))
+  const values = lines.map((line) => cutTo(line, ofValue, free))
+  const width = cell + Math.max(...values.map((value) => widthOf(value, ofValue))) + 2 * pad
   const common = { about, layer: 'overlay' } as const
-  const text = { ...common, kind: 'text', y: top + height / 2, capital, weight: 'bold' } as const
+  const text = { ...common, kind: 'text', weight: 'bold' } as const
+  const middle = top + height / 2
   const [box, cellRole] = flagged
     ? (['callout-flagged', 'callout-flagged'] as const)
     : (['callout', 'next'] as const)
@@ -230,23 +238,43 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
       id: 'callout/name',
       role: flagged ? 'next-value' : 'next',
       x: left + cell / 2,
+      y: middle,
       text: shown,
+      capital,
       anchor: 'middle',
     },
-    {
+    ...values.map((value, index): TextShape => ({
       ...text,
-      id: 'callout/value',
+      id: index === 0 ? 'callout/value' : `callout/value/${index + 1}`,
       role: 'next-value',
-      x: left + cell + cellPad * capital,
+      x: left + cell + pad,
+      y: middle + (index - (values.length - 1) / 2) * ofValue * 1.5,
       text: value,
+      capital: ofValue,
       anchor: 'start',
-    },
+    })),
   ]
 }
 
+/** A text that was made to fit is as wide as the room but for these. */
+const roundingErrors = 1 + 1e-9
+
+/** Parted between two words, so that the longer line is as short as it goes; in one line where it is one word. */
+function inTwoLines(text: string): readonly string[] {
+  const words = text.split(' ')
+  const parted = words
+    .slice(1)
+    .map((_, index): readonly [string, string] => [
+      words.slice(0, index + 1).join(' '),
+      words.slice(index + 1).join(' '),
+    ])
+  const longest = (lines: readonly string[]): number => Math.max(...lines.map((line) => widthOf(line, 1)))
+  const [best] = parted.toSorted((one, other) => longest(one) - longest(other))
+  return best ?? [text]
+}
+
 function cutTo(text: string, capital: number, room: number): string {
-  // A text that was made to fit is as wide as the room but for rounding.
-  if (widthOf(text, capital) <= room * (1 + 1e-9)) return text
+  if (widthOf(text, capital) <= room * roundingErrors) return text
   const characters = [...text]
   while (characters.length > 1 && widthOf(`${characters.join('')}…`, capital) > room) characters.pop()
   return `${characters.join('').trimEnd()}…`

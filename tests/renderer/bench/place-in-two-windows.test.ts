@@ -14,7 +14,7 @@ it('the last place of a step is done from one of two windows, and refused in wor
   const host = memoryHost({ preferences: { person: 'Ana Ruiz' } satisfies Partial<Preferences> })
   const [first, second] = [new Bench(twin(host).client), new Bench(twin(host).client)]
   await first.open()
-  await first.startBuild('moor-flat-4', 'Trolley', '', 'Ana Ruiz', false)
+  await first.newBuilds.start('moor-flat-4', 'Trolley', '', 'Ana Ruiz', false)
   await second.open()
   const [here, there] = [buildIn(first), buildIn(second)]
   const plate = { type: 'do-place', step: 'plate', place: 'number', round: 1, note: '4711' } as const

@@ -50,7 +50,7 @@ async function twoWindows() {
   const [one, two] = [twin(host), twin(host)]
   const first = new Bench(one.client, windowOf())
   await first.open()
-  await first.startBuild('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz', false)
+  await first.newBuilds.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz', false)
   const second = new Bench(two.client, windowOf())
   await second.open()
   return { here: buildIn(first), there: buildIn(second), first, second, one, deliver }
@@ -139,7 +139,7 @@ describe('two windows on one build', () => {
     const { first, second, deliver } = await twoWindows()
     await first.showEngines()
     expect(first.builds).toHaveLength(1)
-    await second.startBuild('holm-2', 'Tram 4', '', 'Ana Ruiz', false)
+    await second.newBuilds.start('holm-2', 'Tram 4', '', 'Ana Ruiz', false)
     await deliver()
     expect(first.builds.map(({ name }) => name)).toEqual(['Tram 4', 'Ferry, port engine'])
   })

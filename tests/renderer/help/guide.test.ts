@@ -80,7 +80,7 @@ describe('a guided first build', () => {
     const { client, requests } = twin(memoryHost(content()))
     const bench = new Bench(client, undefined, { language: await english() })
     await bench.open()
-    await bench.beginGuided()
+    await bench.newBuilds.beginGuided()
     const begun = requests.find(({ name }) => name === 'builds.start')?.input
     expect(begun).toMatchObject({ engine: 'skerry-3', person: 'Jonas Reet (demo)', apprentice: false })
     expect(bench.problem).toBeNull()
@@ -91,7 +91,7 @@ describe('a guided first build', () => {
     const { client } = twin(memoryHost(content({ person: 'R. Halloran' })))
     const before = new Bench(client, undefined, { language: await english() })
     await before.open()
-    await before.beginGuided()
+    await before.newBuilds.beginGuided()
     expect(before.crew.name).toBe('R. Halloran')
     if (before.place.at !== 'build') throw new Error('the build is not shown')
     const { id } = before.place.openBuild.line
@@ -110,7 +110,7 @@ describe('a guided first build', () => {
     const { client } = twin({ ...host, 'builds.start': () => refused('person-not-proven', { name: 'Ana' }) })
     const bench = new Bench(client, undefined, { language: await english() })
     await bench.open()
-    await bench.beginGuided()
+    await bench.newBuilds.beginGuided()
     expect(bench.problem?.code).toBe('person-not-proven')
     expect(bench.preferences?.guide).toEqual(kept)
     expect(bench.place.at).toBe('engines')

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest'
+import { sceneOf, type Sheet, type TextShape } from '../../../../core/layout/index.ts'
+import { readSpec } from '../../../../core/engine/index.ts'
+import { de } from '../../../../core/words/de/index.ts'
+import { demo, demos, factsAt } from '../demos.ts'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+
+/** The drawing's part of windows of 1024 × 768 and 1280 × 800 and of one at 200 % zoom, read from 1 m and from 2 m. */
+const [sheet, ...more]: readonly [Sheet, ...Sheet[]] = [
+  { widthPx: 574, heightPx: 430, capitalPx: 22 },
+  { widthPx: 574, heightPx: 430, capitalPx: 44 },
+  { widthPx: 842, heightPx: 480, capitalPx: 44 },
+  { widthPx: 645, heightPx: 371, capitalPx: 44 },
+]
+
+function textsAt(
+  spec: (typeof demos)[number],
+  face: string,
+  callout: string,
+  on = sheet,
+): readonly TextShape[] {
+  const facts = { ...factsAt(spec, face, 'flag'), callout }
+  return sceneOf(de, spec, facts, { from: 'below', turn: 0 }, on).shapes.filter(
+    (shape): shape is TextShape => shape.kind === 'text',
+  )
+}
+
+describe('what is written on a small sheet in German', () => {
+  it('of a flag stands whole in the callout, on every face of every demo engine', () => {
+    const text = 'abgelesen 68,8 N·m, 49,5 bis 60,5 N·m'
+    const said = demos.flatMap((spec) =>
+      spec.case.faces.flatMap((face) => {
+        return [sheet, ...more].flatMap((on) => {
+          const lines = textsAt(spec, face.id, text, on).filter(({ id }) => id.startsWith('callout/value'))
+          return lines.length === 0 ? [] : [lines.map((line) => line.text).join(' ')]
+        })
+      }),
+    )
+    expect(said.length).toBeGreaterThan(20)
+    expect([...new Set(said)]).toEqual([text])
+  })
+
+  it('of a side of the engine stands whole beside the case', () => {
+    const { id } = demo('skerry-3')
+    const read = readSpec(
+      readFileSync(join(import.meta.dirname, `../../../../specs/${id}.json`), 'utf8'),
+      'de',
+    )
+    if (!read.ok) throw new Error('the spec cannot be read')
+    const names = textsAt(read.spec, 'joint', '24 N·m').map(({ text }) => text)
+    expect(names).toContain('Getriebeseite')
+  })
+})
