@@ -61,7 +61,7 @@ export function fitFaults(): readonly string[] {
       // Said to screen readers alone.
       if (clipPath !== 'none' || (box.width <= 1 && overflowX !== 'visible')) return null
       if (overflowX !== 'visible' && at.clientWidth > 0) {
-        scrollsAcross ||= overflowX === 'auto' || overflowX === 'scroll'
+        scrollsAcross ||= overflowX === 'auto' || overflowX === 'scroll' || isWholeInTitle(at, text)
         if (!scrollsAcross && (left < box.left - slack || right > box.right + slack))
           faults.push(
             `cut off ${said(text)} at ${placeOf(element)}, by ${at.tagName} ${Math.round(Math.max(box.left - left, right - box.right))} px`,
@@ -83,6 +83,12 @@ export function fitFaults(): readonly string[] {
     if (!scrollsAcross && (line.left < -slack || line.right > innerWidth + slack))
       faults.push(`beside the window ${said(text)} at ${placeOf(element)}`)
     return right - left > 1 && bottom - top > 1 ? new DOMRect(left, top, right - left, bottom - top) : null
+  }
+
+  /** What gives way has all of its text where a pointer asks for it. */
+  function isWholeInTitle(element: Element, text: string): boolean {
+    const title = element.closest('[title]')?.getAttribute('title') ?? ''
+    return getComputedStyle(element).textOverflow === 'ellipsis' && title.includes(text.trim())
   }
 
   function lookAtPlaceholder(input: HTMLInputElement) {

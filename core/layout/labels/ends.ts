@@ -1,7 +1,7 @@
 import { halfName, type EngineSpec, type Face, type Fit } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { Point } from '../scene/box.ts'
-import { cutOff, lineWidth, stacked, stackSize, type Line } from './label.ts'
+import { cutOff, inRoom, lineWidth, stacked, stackSize, type Line } from './label.ts'
 import type { Box, LineShape, Shape, TextShape } from '../scene/scene.ts'
 import { leastCapital, type Sizes } from '../sizes.ts'
 import { acrossAnEnd } from '../view.ts'
@@ -43,9 +43,10 @@ export function endNames(
     quiet(words.engineParts.halves[halfName({ split }, which)])
   const inLines = (text: string): readonly string[] => (lying ? text.split(' ') : [text])
   const room = sheetWidthPx * mostOfSheet[lying ? 'beside' : 'over']
-  /** Smaller letters before fewer of them. */
+  /** As wide as the nose's name, or as its own longest word; smaller letters before fewer of them. */
   const side = (text: string): readonly Line[] => {
-    const lines = inLines(text).map(quiet)
+    const widths = [strong(words.drawing.nose), ...text.split(' ').map(quiet)].map(lineWidth)
+    const lines = lying ? inRoom(quiet(text), Math.max(...widths)) : [quiet(text)]
     const widest = Math.max(...lines.map(lineWidth))
     const capital = Math.max(leastCapital, sizes.quiet * Math.min(1, room / widest))
     return lines.map((line) => cutOff({ ...line, capital }, room))
