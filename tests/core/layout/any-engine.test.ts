@@ -70,9 +70,11 @@ describe('the drawing of any engine', () => {
           return Math.round((left + width / 2) * 1e6)
         })
         expect(middles).toEqual(spec.case.saddles.map(({ at }) => Number(at)))
+        // A title of very long names may take a line more from below: then the same is drawn smaller.
+        const isAsLarge = above!.frame.width === below!.frame.width
         const places = (scene: Scene, side: 1 | -1) =>
           discsOf(scene).map(({ id, x, y, radius }) =>
-            [id, ...[x, side * y, radius].map((mm) => Math.round(mm * 1e6) + 0)].join(' '),
+            [id, ...[x, side * y, isAsLarge ? radius : 0].map((mm) => Math.round(mm * 1e6) + 0)].join(' '),
           )
         expect(places(above!, 1)).toEqual(places(below!, -1))
       }),
