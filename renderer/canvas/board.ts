@@ -1,21 +1,14 @@
 import { Konva } from 'konva/lib/Global.js'
+import { Layer } from 'konva/lib/Layer.js'
 import { Shape as Node } from 'konva/lib/Shape.js'
 import { Stage } from 'konva/lib/Stage.js'
-import {
-  aboutAt,
-  inkBox,
-  type Box,
-  type Layer as LayerName,
-  type Scene,
-  type Shape,
-} from '../../core/layout/index.ts'
+import { aboutAt, type Layer as LayerName, type Scene, type Shape } from '../../core/layout/index.ts'
 import { fitting, panned, zoomed, type Camera } from './camera.ts'
 import { listen } from './gestures.ts'
 import { looks, type Theme } from './look.ts'
 import { drawingColours } from '../look/colours.ts'
 import { marksOf, type Mark } from './marks.ts'
 import { paint } from './paint.ts'
-import { PartlyDrawnLayer } from './partly-drawn-layer.ts'
 import { Reconciler } from './reconcile.ts'
 
 /** A drawing surface in an element of the page. */
@@ -37,7 +30,7 @@ const reach = 16
 
 interface Pane {
   readonly name: LayerName
-  readonly layer: PartlyDrawnLayer
+  readonly layer: Layer
   readonly reconciler: Reconciler<Node>
 }
 
@@ -71,28 +64,19 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
   let camera: Camera | null = null
 
   const panes = layerNames.map((name): Pane => {
-    const layer = new PartlyDrawnLayer({ listening: false })
+    const layer = new Layer({ listening: false })
     stage.add(layer)
-    return { name, layer, reconciler: new Reconciler(surfaceOf(layer, drawnNow)) }
+    return { name, layer, reconciler: new Reconciler(surfaceOf(layer, (shape) => marksNow(shape))) }
   })
-  function drawnNow(shape: Shape): DrawnShape {
-    if (shown === null) return { marks: [], place: inkBox(shape, 0) }
-    return {
-      marks: marksOf(shape, looks(shown.theme), shown.px),
-      place: inkBox(shape, widestEdge * shown.px),
-    }
-  }
-  const redraw = (): void => {
-    for (const { layer } of panes) layer.changeAll()
-    stage.batchDraw()
-  }
+  const marksNow = (shape: Shape): readonly Mark[] =>
+    shown === null ? [] : marksOf(shape, looks(shown.theme), shown.px)
 
   const look = (to: Camera): void => {
     if (to.scale === camera?.scale && to.x === camera.x && to.y === camera.y) return
     camera = to
     stage.scale({ x: to.scale, y: to.scale })
     stage.position({ x: to.x, y: to.y })
-    redraw()
+    stage.batchDraw()
     events.zoom?.(timesLarger(), to)
   }
   /** 1 while the whole sheet is in sight. */
@@ -134,10 +118,11 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
     stage.size(size())
     for (const { layer } of panes) layer.getCanvas().setPixelRatio(globalThis.devicePixelRatio)
     fit()
-    redraw()
+    stage.batchDraw()
   })
   resizing.observe(container)
   // Text that was drawn before its font had come is drawn again in it.
+  const redraw = (): void => void stage.batchDraw()
   document.fonts.addEventListener('loadingdone', redraw)
 
   return {
@@ -150,7 +135,6 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
       shown = { scene, theme, px }
       for (const { name, layer, reconciler } of panes) {
         const shapes = scene.shapes.filter((shape) => shape.layer === name)
-        if (afresh) layer.changeAll()
         if (reconciler.show(shapes, afresh)) layer.batchDraw()
       }
       if (!sameSheet) fit()
@@ -181,49 +165,21 @@ function sameFrame({ frame: one }: Scene, { frame: other }: Scene): boolean {
   )
 }
 
-/** What edges, halos and rounding take beyond a shape, in px. */
-const widestEdge = 6
-
-interface DrawnShape {
-  readonly marks: readonly Mark[]
-  /** What its marks may cover, in mm on the sheet. */
-  readonly place: Box
-}
-
 /** The nodes of a layer: one Konva shape each, which paints the marks it was last given. */
-function surfaceOf(layer: PartlyDrawnLayer, drawn: (shape: Shape) => DrawnShape) {
-  const known = new WeakMap<Node, DrawnShape>()
-  const changed = (node: Node): void => {
-    const now = known.get(node)
-    if (now !== undefined) layer.change(now.place)
-  }
-  const give = (node: Node, shape: Shape): void => {
-    known.set(node, drawn(shape))
-    changed(node)
-  }
+function surfaceOf(layer: Layer, marks: (shape: Shape) => readonly Mark[]) {
+  const marksByNode = new WeakMap<Node, readonly Mark[]>()
   return {
     create(shape: Shape): Node {
       const node = new Node({ listening: false, perfectDrawEnabled: false })
-      node.sceneFunc((context) => {
-        const now = known.get(node)
-        if (now !== undefined && layer.isDrawn(now.place)) paint(context._context, now.marks)
-      })
-      give(node, shape)
+      node.sceneFunc((context) => paint(context._context, marksByNode.get(node) ?? []))
+      marksByNode.set(node, marks(shape))
       layer.add(node)
       return node
     },
-    change(node: Node, shape: Shape) {
-      changed(node)
-      give(node, shape)
-    },
-    remove(node: Node) {
-      changed(node)
-      node.destroy()
-    },
+    change: (node: Node, shape: Shape) => void marksByNode.set(node, marks(shape)),
+    remove: (node: Node) => void node.destroy(),
     settle(node: Node, index: number) {
-      if (layer.children[index] === node) return
-      changed(node)
-      node.zIndex(index)
+      if (layer.children[index] !== node) node.zIndex(index)
     },
   }
 }

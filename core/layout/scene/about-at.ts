@@ -73,12 +73,6 @@ const lyingUnder: ReadonlySet<Role> = new Set<Role>([
   ...(['outline', 'opening', 'bore', 'crank', 'crank-web', 'crank-wheel', 'gasket'] as const),
 ])
 
-/** All that may be inked of a shape, in mm: with its width, the letters under its line, and `edge` for strokes and halos. */
-export function inkBox(shape: Shape, edge: number): Box {
-  const beyond = shape.kind === 'text' ? shape.capital : shape.kind === 'line' ? (shape.width ?? 0) : 0
-  return grown(boxOfShape(shape), beyond + edge)
-}
-
 function boxOfShape(shape: Shape): Box {
   switch (shape.kind) {
     case 'circle':

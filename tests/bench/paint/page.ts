@@ -50,15 +50,6 @@ const page = {
     )
     await Promise.all(faces)
   },
-  /** How many pixels of all layers are not as they are when everything is drawn. */
-  differing(): number {
-    return (stages[0]?.getLayers() ?? []).reduce((sum, layer) => {
-      const before = pixelsOf(layer)
-      layer.drawScene()
-      const after = pixelsOf(layer)
-      return sum + after.filter((pixel, index) => pixel !== before[index]).length
-    }, 0)
-  },
   layers: () => stages[0]?.getLayers().length ?? 0,
   /** Drawing all layers again, ours and plain Konva's by turns, until the pixels are there; ms for each, in pairs. */
   compare(scene: Scene, theme: Theme, times: number): readonly (readonly [number, number])[] {
@@ -76,12 +67,6 @@ function timeToDraw(layers: readonly Layer[]): number {
     layer.getNativeCanvasElement().getContext('2d')?.getImageData(0, 0, 1, 1)
   }
   return performance.now() - from
-}
-
-function pixelsOf(layer: Layer): Uint32Array {
-  const canvas = layer.getNativeCanvasElement()
-  const image = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height)
-  return new Uint32Array(image.data.buffer)
 }
 
 export type Page = typeof page
