@@ -1,10 +1,8 @@
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import type { SpecDocument } from '../../../core/drafts/index.ts'
+import { engineFile } from '../../engine-files.ts'
 
-const folder = join(import.meta.dirname, '../../../specs')
-
-/** A demo engine as its file has it. */
+/** A demo engine as its file has it; two of them with short plans. */
 export function documentOf(id: string): SpecDocument {
-  return JSON.parse(readFileSync(join(folder, `${id}.json`), 'utf8')) as SpecDocument
+  return JSON.parse(readFileSync(engineFile(id), 'utf8')) as SpecDocument
 }
