@@ -14,6 +14,7 @@ export const pages = {
   help: page(() => import('./help/HelpPage.svelte')),
   instruments: page(() => import('./settings/InstrumentsPage.svelte')),
   comparison: page(() => import('./archive/ComparePage.svelte')),
+  library: page(() => import('./library/LibraryPage.svelte')),
   practice: page(() => import('./practice/PracticePage.svelte')),
   record: page(() => import('./record/RecordPage.svelte')),
   rescue: page(() => import('./record/RescuePage.svelte')),

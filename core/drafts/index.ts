@@ -5,6 +5,7 @@ export * from './placing/index.ts'
 export { bareCase, bareParameters, type AllWords, type BareParameters } from './bare-case.ts'
 export { copyOf, idFrom, revisionOf, type Beginning } from './begin.ts'
 export { changesBetween } from './changes.ts'
+export { differencesBetween, type Difference } from './differences.ts'
 export { documentIn, documentText, patchesBy, type OpenDocument } from './document.ts'
 export {
   beginDraft,
@@ -27,5 +28,6 @@ export {
   type DraftEvent,
   type EditMessage,
 } from './entry.ts'
+export { messageOfPatches, redoText, undoText } from './edit-text.ts'
 export { patched, type Json, type Patch } from './patch.ts'
 export { mostSpecFileCharacters, readSpecFile, specFileEnding, specFileOf } from './spec-file.ts'

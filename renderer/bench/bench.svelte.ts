@@ -193,6 +193,10 @@ export class Bench {
     return this.#home === 'archive' ? this.showArchive() : this.showEngines()
   }
 
+  showLibrary() {
+    this.#place = { at: 'library' }
+  }
+
   showRecord() {
     this.#place = { at: 'record' }
   }

@@ -8,6 +8,7 @@ export type Place =
   | { readonly at: 'rescue'; readonly problem: Problem }
   | { readonly at: 'engines' }
   | { readonly at: 'archive' }
+  | { readonly at: 'library' }
   | { readonly at: 'record' }
   /** How this bench’s screen is measured and which keys it has. */
   | { readonly at: 'screen-and-keys' }

@@ -5,6 +5,8 @@ import {
   documentOf,
   documentText,
   evolveDraft,
+  messageOfPatches,
+  patched,
   patchesBy,
   redoable,
   replayDraft,
@@ -12,9 +14,10 @@ import {
   type Draft,
   type DraftAct,
   type EditMessage,
+  type Json,
   type OpenDocument,
 } from '../../core/drafts/index.ts'
-import { readSpec } from '../../core/engine/index.ts'
+import { readSpec, type SpecDocument } from '../../core/engine/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 
@@ -75,13 +78,19 @@ export class OpenedDraftState {
   }
 
   /**
-   * Changes the document as `recipe` does to a copy of it. Answers whether it was done, or changes nothing; where it was not,
+   * Changes the document as `recipe` does to a copy of it; `what` says what it did, null for its place alone. Answers whether it was done, or changes nothing; where it was not,
    * `problem` says why and the document is as it was.
    */
-  edit(what: EditMessage, recipe: (document: OpenDocument) => void): Promise<boolean> {
+  edit(what: EditMessage | null, recipe: (document: OpenDocument) => void): Promise<boolean> {
     return this.#inTurn(async () => {
-      const patches = patchesBy(this.document, recipe)
-      return patches.length === 0 || this.#act({ type: 'edit', edit: { what, patches: [...patches] } })
+      const before = this.document
+      const patches = [...patchesBy(before, recipe)]
+      if (patches.length === 0) return true
+      const after = patched(before as Json, patches) as SpecDocument
+      return this.#act({
+        type: 'edit',
+        edit: { what: what ?? messageOfPatches(before, after, patches), patches },
+      })
     })
   }
 

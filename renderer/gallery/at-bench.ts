@@ -7,10 +7,15 @@ import { memoryClient } from './memory-client.ts'
 import { memoryHost, type SampleContent } from './memory-host.ts'
 import { momentsOf, type Moment } from './moments.ts'
 import { sampleRecord, sampleWrenches } from './sample-record.ts'
+import { sampleLibrary } from './sample-library.ts'
 import type { OnStage } from './shown.ts'
 
 export function clientWith(content: SampleContent) {
-  return memoryClient({ ...memoryHost({ wrenches: sampleWrenches, ...content }), ...sampleRecord })
+  return memoryClient({
+    ...memoryHost({ wrenches: sampleWrenches, ...content }),
+    ...sampleRecord,
+    ...sampleLibrary,
+  })
 }
 
 /** A bench as it is when the window has been opened. */

@@ -1,6 +1,7 @@
 import { problem } from '../../core/problem/index.ts'
 import ArchivePage from '../archive/ArchivePage.svelte'
 import ComparePage from '../archive/ComparePage.svelte'
+import LibraryPage from '../library/LibraryPage.svelte'
 import RecordPage from '../record/RecordPage.svelte'
 import RescuePage from '../record/RescuePage.svelte'
 import BenchCard from '../card/BenchCard.svelte'
@@ -181,6 +182,23 @@ export const screenEntries: readonly Entry[] = [
   screen('Archive', 'Builds to be found again', ArchivePage, async (shown) => ({
     all: { bench: await benchWith(shown, { builds: builds() }) },
   })),
+  screen('Library', 'Engine specs of the shop, and those being written', LibraryPage, async (shown) => ({
+    all: { bench: await benchWith(shown) },
+  })),
+  screen(
+    'Library, revisions',
+    'An engine of the library with what differs between its revisions',
+    LibraryPage,
+    async (shown) => ({ all: { bench: await benchWith(shown) } }),
+    ['Heron 4', 'From revision 1 to 2'],
+  ),
+  screen(
+    'Library, new engine',
+    'What is asked before a bare case is drawn',
+    LibraryPage,
+    async (shown) => ({ all: { bench: await benchWith(shown) } }),
+    ['New engine'],
+  ),
   screen('Comparison', 'Two builds side by side', ComparePage, async (shown) => {
     const [one, other] = [await at(shown, 'run in mid pass'), await at(shown, 'run with a flag')]
     return { all: { bench: one.bench, first: one.openBuild, second: other.openBuild } }

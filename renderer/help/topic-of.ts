@@ -9,6 +9,7 @@ export const topicOfPlace: { readonly [At in Place['at']]: HelpTopicId } = {
   rescue: 'damaged-record',
   engines: 'engines',
   archive: 'archive',
+  library: 'library',
   record: 'record',
   'screen-and-keys': 'screen-and-keys',
   instruments: 'instruments',

@@ -29,6 +29,7 @@ export const helpTopics = {
   bench: [
     'people',
     'second-person',
+    'library',
     'wrenches',
     'instruments',
     'screen-and-keys',

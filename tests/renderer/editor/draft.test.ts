@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Client, OpenedDraft } from '../../../core/contract/index.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
+import { undoText } from '../../../core/drafts/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { folder, store } from '../../electron/bench.ts'
 import { asking } from '../../electron/requests/asking.ts'
 
@@ -35,6 +37,9 @@ describe('a draft in a window', () => {
       problem: { code: 'bores-overlap', path: 'case.pitch' },
     })
     expect(draft!.undoable).toEqual(what)
+    await draft!.edit(null, (document) => void (document.fasteners[1]!.number = '77'))
+    expect(undoText(en, draft!.undoable!)).toBe('Undo: fastener “C2”, “number”')
+    await draft!.undo()
     await draft!.undo()
     expect([draft!.document.case.pitch, draft!.undoable, draft!.redoable]).toEqual(['96 mm', null, what])
     await draft!.redo()

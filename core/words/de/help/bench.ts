@@ -47,6 +47,36 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  library: {
+    title: (shown) => shown.library.title,
+    whatFor:
+      'Die Motordatenblätter dieser Werkstatt: von wem eingegeben und geprüft, und welche Aufbauten darauf beruhen.',
+    how: [
+      (shown) => say`${shown.library.begin.title} drücken, um nach Bauart und wenigen Maßen anzufangen.`,
+      (shown) => say`Oder einen Motor wählen und ${shown.library.copy} drücken: dann jeden Wert ersetzen.`,
+      (shown) =>
+        say`${shown.library.drafts.show} nennt, was fehlt oder falsch ist, jeweils mit seiner Stelle.`,
+      (shown) =>
+        say`${shown.library.drafts.publish} stellt es für Aufbauten bereit. Danach wird es nie mehr geändert.`,
+      (shown) =>
+        say`${shown.library.save} macht eine Datei für eine andere Werkstatt; eine solche auf der Seite ablegen, um sie zu übernehmen.`,
+    ],
+    troubles: [
+      {
+        when: 'Ein Entwurf lässt sich nicht freigeben.',
+        then: 'Die Prüfung findet einen Fehler darin. Zuerst beheben, was sie sagt.',
+      },
+      {
+        when: 'Ein freigegebener Wert ist falsch.',
+        then: (shown) =>
+          say`Den Motor wählen und ${shown.library.revise} drücken. Begonnene Aufbauten behalten ihren Stand.`,
+      },
+      {
+        when: 'Ein Entwurf wurde versehentlich verworfen.',
+        then: (shown) => say`${shown.library.drafts.bringBack} oben auf der Seite drücken.`,
+      },
+    ],
+  },
   wrenches: {
     title: (shown) => shown.wrenches.title,
     whatFor: 'Die Drehmomentschlüssel der Werkstatt. Für jedes Anziehen wird ein geeigneter gewählt.',

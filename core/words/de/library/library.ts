@@ -26,8 +26,6 @@ export const library: Words['library'] = {
   checkedBy: ({ by }) => `geprüft von ${by}`,
   unchecked: 'von keiner zweiten Person geprüft',
   usedBy: ({ builds }) => (builds === 0 ? 'keine' : counted(builds, 'Aufbau', 'Aufbauten')),
-  chosen: 'Der gewählte Motor',
-  chooseOne: 'Einen Motor wählen, um ihn zu kopieren, zu überarbeiten oder als Datei zu speichern.',
   copy: 'Für neuen Motor kopieren',
   revise: 'Neuen Stand anfangen',
   save: 'Als Datei speichern',

@@ -46,6 +46,34 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  library: {
+    title: (shown) => shown.library.title,
+    whatFor: 'The engine specs of this shop: who entered and checked each, and which builds rest on it.',
+    how: [
+      (shown) => say`Press ${shown.library.begin.title} to begin one from a family and a few measures.`,
+      (shown) => say`Or choose an engine and press ${shown.library.copy}: then replace every value.`,
+      (shown) => say`${shown.library.drafts.show} names what is missing or wrong, each with its place.`,
+      (shown) =>
+        say`${shown.library.drafts.publish} puts it where builds can begin from it. It is never changed afterwards.`,
+      (shown) =>
+        say`${shown.library.save} makes a file for another shop; drop such a file on the page to take it in.`,
+    ],
+    troubles: [
+      {
+        when: 'A draft cannot be published.',
+        then: 'The audit finds a fault in it. Mend what it says first.',
+      },
+      {
+        when: 'A published value is wrong.',
+        then: (shown) =>
+          say`Choose the engine and press ${shown.library.revise}. Builds that have begun keep the revision they have.`,
+      },
+      {
+        when: 'A draft was discarded by mistake.',
+        then: (shown) => say`Press ${shown.library.drafts.bringBack} at the head of the page.`,
+      },
+    ],
+  },
   wrenches: {
     title: (shown) => shown.wrenches.title,
     whatFor: 'The torque wrenches of the shop. For each pull one that can do it is chosen.',

@@ -27,9 +27,6 @@ export const library = {
   unchecked: 'not checked by a second person',
   usedBy: ({ builds }: { readonly builds: number }) =>
     builds === 0 ? 'none' : counted(builds, 'build', 'builds'),
-  /** What can be done with the engine that is chosen. */
-  chosen: 'The engine that is chosen',
-  chooseOne: 'Choose an engine to copy it, to revise it, or to save it as a file.',
   copy: 'Copy for a new engine',
   revise: 'Begin a new revision',
   save: 'Save as a file',

@@ -46,6 +46,35 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  library: {
+    title: (shown) => shown.library.title,
+    whatFor:
+      'Las fichas de motor de este taller: quién introdujo y comprobó cada una, y qué montajes se basan en ella.',
+    how: [
+      (shown) => say`Pulsar ${shown.library.begin.title} para empezar según el tipo y unas pocas medidas.`,
+      (shown) => say`O elegir un motor y pulsar ${shown.library.copy}: después, sustituir cada valor.`,
+      (shown) => say`${shown.library.drafts.show} nombra lo que falta o está mal, cada cosa en su lugar.`,
+      (shown) =>
+        say`${shown.library.drafts.publish} la deja lista para empezar montajes. Después no se cambia nunca.`,
+      (shown) =>
+        say`${shown.library.save} hace un archivo para otro taller; soltar uno así en la página para tomarlo.`,
+    ],
+    troubles: [
+      {
+        when: 'Un borrador no se puede publicar.',
+        then: 'La comprobación encuentra un fallo en él. Corregir antes lo que dice.',
+      },
+      {
+        when: 'Un valor publicado está mal.',
+        then: (shown) =>
+          say`Elegir el motor y pulsar ${shown.library.revise}. Los montajes empezados conservan su revisión.`,
+      },
+      {
+        when: 'Se descartó un borrador por error.',
+        then: (shown) => say`Pulsar ${shown.library.drafts.bringBack} arriba en la página.`,
+      },
+    ],
+  },
   wrenches: {
     title: (shown) => shown.wrenches.title,
     whatFor: 'Las llaves dinamométricas del taller. Para cada apriete se elige una que sirva.',

@@ -26,8 +26,6 @@ export const library: Words['library'] = {
   checkedBy: ({ by }) => `comprobado por ${by}`,
   unchecked: 'sin comprobar por una segunda persona',
   usedBy: ({ builds }) => (builds === 0 ? 'ninguno' : counted(builds, 'montaje', 'montajes')),
-  chosen: 'El motor elegido',
-  chooseOne: 'Elegir un motor para copiarlo, revisarlo o guardarlo como archivo.',
   copy: 'Copiar para un motor nuevo',
   revise: 'Empezar una revisión nueva',
   save: 'Guardar como archivo',

@@ -1,0 +1,122 @@
+import type { Client, DraftLine, DraftOrigin, LibraryLine, Output } from '../../core/contract/index.ts'
+import { mostSpecFileCharacters } from '../../core/drafts/index.ts'
+import { refused, type Problem } from '../../core/problem/index.ts'
+
+/** What a person is told of last, until the next thing is done. */
+export type Told =
+  | { readonly kind: 'published'; readonly line: LibraryLine }
+  | { readonly kind: 'discarded'; readonly line: DraftLine }
+  | { readonly kind: 'imported'; readonly result: Output<'library.import'> }
+
+/** The library and the drafts, as the host last said they are. */
+export class LibraryDesk {
+  readonly #client: Client
+  readonly #person: () => string
+  #lines = $state.raw<readonly LibraryLine[] | null>(null)
+  #drafts = $state.raw<readonly DraftLine[]>([])
+  #told = $state.raw<Told | null>(null)
+  #problem = $state.raw<Problem | null>(null)
+  #reading = $state<string | null>(null)
+
+  constructor(client: Client, person: () => string) {
+    this.#client = client
+    this.#person = person
+  }
+
+  /** Null until it was read. */
+  get lines() {
+    return this.#lines
+  }
+  /** Those that are gone on with; one that was discarded is told of when it is. */
+  get drafts() {
+    return this.#drafts.filter(({ state }) => state === 'open')
+  }
+  get told() {
+    return this.#told
+  }
+  get problem() {
+    return this.#problem
+  }
+  /** The name of the file that is being read; null for none. */
+  get reading() {
+    return this.#reading
+  }
+
+  async load(): Promise<void> {
+    const [lines, drafts] = await Promise.all([
+      this.#client.request('library.list', {}),
+      this.#client.request('drafts.list', {}),
+    ])
+    if (lines.ok) this.#lines = lines.value
+    else this.#problem = lines.problem
+    if (drafts.ok) this.#drafts = drafts.value
+    else this.#problem = drafts.problem
+  }
+
+  /** The problem, for the form to say beside its field; null where the draft is begun. */
+  async begin(origin: DraftOrigin, name: string, from: string): Promise<Problem | null> {
+    this.#told = null
+    const answer = await this.#client.request('drafts.begin', { person: this.#person(), name, from, origin })
+    if (!answer.ok) return answer.problem
+    this.#problem = null
+    await this.load()
+    return null
+  }
+
+  async publish({ id, entries }: DraftLine): Promise<void> {
+    const answer = await this.#client.request('drafts.publish', {
+      ...{ draft: id, after: entries, person: this.#person() },
+    })
+    await this.#done(answer.ok ? { kind: 'published', line: answer.value } : answer.problem)
+  }
+
+  async discard(line: DraftLine): Promise<void> {
+    const answer = await this.#act(line, 'discard')
+    await this.#done(
+      answer.ok ? { kind: 'discarded', line: { ...line, entries: answer.value.seq } } : answer.problem,
+    )
+  }
+
+  async bringBack(line: DraftLine): Promise<void> {
+    const answer = await this.#act(line, 'bring-back')
+    await this.#done(answer.ok ? null : answer.problem)
+  }
+
+  /** A mark of byte order is dropped here as anywhere: the hash is of the spec, not of the file around it. */
+  async import(file: File): Promise<void> {
+    if (this.#reading !== null) return
+    this.#reading = file.name
+    const answer =
+      file.size > mostSpecFileCharacters
+        ? refused('spec-file-foreign', {})
+        : await this.#client.request('library.import', { text: await file.text(), person: this.#person() })
+    this.#reading = null
+    await this.#done(answer.ok ? { kind: 'imported', result: answer.value } : answer.problem)
+  }
+
+  revisions(engine: string) {
+    return this.#client.request('library.revisions', { engine })
+  }
+  read(engine: string, revision: number) {
+    return this.#client.request('library.read', { engine, revision })
+  }
+  export(engine: string, revision: number) {
+    return this.#client.request('library.export', { engine, revision })
+  }
+  get client() {
+    return this.#client
+  }
+
+  #act({ id, entries }: DraftLine, type: 'discard' | 'bring-back') {
+    return this.#client.request('drafts.act', {
+      ...{ draft: id, after: entries, person: this.#person(), act: { type } },
+    })
+  }
+
+  async #done(outcome: Told | Problem | null): Promise<void> {
+    const isTold = outcome !== null && 'kind' in outcome
+    this.#told = isTold ? outcome : null
+    this.#problem = isTold ? null : outcome
+    await this.load()
+  }
+}
