@@ -52,18 +52,17 @@ export function bareCase(
   const inBank = hasBanks ? Math.ceil(cylinders / 2) : cylinders
   const behind = hasBanks ? rodWidth : 0
   const nose = pitch / 2
-  const text = (of: (texts: Words['drafts']['grown']) => string) =>
+  const text = (of: (grown: Words['drafts']['grown']) => string) =>
     Object.fromEntries(languages.map((each) => [each, of(words[each].drafts.grown)]))
   const boreAt = (index: number) =>
     index < inBank
       ? nose + pitch / 2 - behind / 2 + index * pitch
       : nose + pitch / 2 + behind / 2 + (index - inBank) * pitch
   const mainAt = (index: number) => nose + (mains === 1 ? 0 : (index * inBank * pitch) / (mains - 1))
-  const [standing] = [{ signal: 'NOTICE' as const, text: text(({ standingCaution }) => standingCaution) }]
   return done({
     bedplateSpec: 1,
     ...{ id, name, revision: '1' },
-    summary: text(({ summary }) => summary({ family, cylinders })),
+    summary: text((grown) => grown.summary({ family, cylinders })),
     source: { kind: 'entered', from, enteredBy: person, on },
     case: {
       ...{
@@ -75,7 +74,7 @@ export function bareCase(
       },
       firstBoreAt: inMm(boreAt(0)),
       ...(behind > 0 && { bankOffset: inMm(behind) }),
-      sides: { plus: text(({ sides }) => sides.plus), minus: text(({ sides }) => sides.minus) },
+      sides: { plus: text((grown) => grown.sides.plus), minus: text((grown) => grown.sides.minus) },
       saddles: Array.from({ length: mains }, (_, index) => ({
         id: `M${index + 1}`,
         at: inMm(mainAt(index)),
@@ -95,7 +94,7 @@ export function bareCase(
       faces: [
         {
           id: 'joint',
-          name: text(({ joints }) => joints[family]),
+          name: text((grown) => grown.joints[family]),
           shows: 'saddles',
           workedFrom: family === 'split-vertical' || family === 'tunnel' ? 'above' : 'below',
         },
@@ -104,7 +103,7 @@ export function bareCase(
           : [
               {
                 id: 'rods',
-                name: text(({ rodFace }) => rodFace),
+                name: text((grown) => grown.rodFace),
                 shows: 'rods' as const,
                 workedFrom: family === 'split-vertical' ? ('above' as const) : ('below' as const),
               },
@@ -116,11 +115,11 @@ export function bareCase(
       {
         id: 'look-over',
         kind: 'check',
-        name: text(({ firstStep }) => firstStep.name),
-        instruction: text(({ firstStep }) => firstStep.instruction),
+        name: text((grown) => grown.firstStep.name),
+        instruction: text((grown) => grown.firstStep.instruction),
       },
     ],
-    cautions: [standing],
+    cautions: [{ signal: 'NOTICE', text: text((grown) => grown.standingCaution) }],
   })
 }
 

@@ -10,10 +10,7 @@ const messageForm = z.strictObject({
   code: z.string().min(1).max(60),
   facts: z.record(z.string().max(60), z.unknown()),
 })
-const editMessage = z.custom<EditMessage>(
-  (value) => messageForm.safeParse(value).success,
-  'it is not an edit that this version knows',
-)
+const editMessage = z.custom<EditMessage>((value) => messageForm.safeParse(value).success)
 
 /** One edit: what it did, and the change of the document. How it is taken back follows from the document before it. */
 export const draftEdit = z.strictObject({

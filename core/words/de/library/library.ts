@@ -5,8 +5,8 @@ export const library: Words['library'] = {
   title: 'Bibliothek',
   purpose: 'Die Motordatenblätter dieser Werkstatt und die mitgelieferten.',
   search: {
-    words: 'Suchen',
-    wordsExample: 'Name, Bauart, wer geprüft hat',
+    typed: 'Suchen',
+    typedExample: 'Name, Bauart, wer geprüft hat',
     family: 'Bauart',
     anyFamily: 'jede Bauart',
     nothingFound: 'Kein Motor passt. Ein Wort weglassen oder unten einen neuen Motor anfangen.',

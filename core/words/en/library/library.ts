@@ -5,8 +5,8 @@ export const library = {
   title: 'Library',
   purpose: 'The engine specs of this shop, and those that come with the program.',
   search: {
-    words: 'Search',
-    wordsExample: 'name, family, who checked it',
+    typed: 'Search',
+    typedExample: 'name, family, who checked it',
     family: 'Family',
     anyFamily: 'any family',
     nothingFound: 'No engine is like that. Take a word away, or begin a new engine below.',

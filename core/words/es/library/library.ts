@@ -5,8 +5,8 @@ export const library: Words['library'] = {
   title: 'Biblioteca',
   purpose: 'Las fichas de motor de este taller y las que vienen con el programa.',
   search: {
-    words: 'Buscar',
-    wordsExample: 'nombre, tipo, quién la revisó',
+    typed: 'Buscar',
+    typedExample: 'nombre, tipo, quién la revisó',
     family: 'Tipo',
     anyFamily: 'cualquier tipo',
     nothingFound: 'Ningún motor es así. Quitar una palabra o empezar abajo un motor nuevo.',
