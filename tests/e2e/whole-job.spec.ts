@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { readSpec } from '../../core/engine/index.ts'
 import { loadWords, type Language } from '../../core/words/index.ts'
 import { expect, onDesktopAlone, test } from './bench.ts'
+import { engineFile } from '../engine-files.ts'
 import { Mechanic } from './mechanic.ts'
 
 test('the split-case three from bare case to finished sheet, by pointer', async ({ bench }) => {
@@ -37,7 +38,7 @@ test('the split-case three from bare case to finished sheet, by pointer', async 
 
 /** The names of an engine's steps in a language, by their ids. */
 function stepsOf(engine: string, language: Language) {
-  const read = readSpec(readFileSync(`specs/${engine}.json`, 'utf8'), language)
+  const read = readSpec(readFileSync(engineFile(engine), 'utf8'), language)
   if (!read.ok) throw new Error(`${engine} cannot be read`)
   return (id: string) => read.spec.steps.find((step) => step.id === id)!.name
 }
