@@ -1,3 +1,4 @@
+import { globSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'vitest/config'
@@ -17,7 +18,10 @@ const sharedModules = { pool: 'threads', isolate: false } as const
 /** Programs that tests start strip the types of core once, not each of them again. */
 const env = { NODE_COMPILE_CACHE: join(import.meta.dirname, 'dist/compile-cache') }
 
-const playsElectron = 'tests/electron/desktop/**/*.test.ts'
+/** Those that put a module in the place of Electron: each has its modules for itself. */
+const playsElectron = globSync('tests/electron/desktop/**/*.test.ts', { cwd: import.meta.dirname }).filter(
+  (file) => readFileSync(join(import.meta.dirname, file), 'utf8').includes('vi.mock('),
+)
 
 export default defineConfig({
   test: {
@@ -31,18 +35,17 @@ export default defineConfig({
           expect: expectations,
           ...sharedModules,
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/e2e/**', 'tests/renderer/**', playsElectron],
+          exclude: ['tests/e2e/**', 'tests/renderer/**', ...playsElectron],
         },
       },
       {
-        // These put a module in the place of Electron: each file has its modules for itself.
         test: {
           name: 'desktop',
           testTimeout,
           env,
           expect: expectations,
           pool: 'threads',
-          include: [playsElectron],
+          include: playsElectron,
         },
       },
       {

@@ -26,7 +26,16 @@ export function shippedEngine(id: string): EngineSpec {
   return engineIn(shippedFile(id))
 }
 
+const engines = new Map<string, EngineSpec>()
+
+/** The same each time: what is remembered of a spec is then worked out once. */
 function engineIn(file: string): EngineSpec {
+  const known = engines.get(file) ?? readEngine(file)
+  engines.set(file, known)
+  return known
+}
+
+function readEngine(file: string): EngineSpec {
   const read = readSpec(readFileSync(file, 'utf8'))
   if (!read.ok) throw new Error(read.problems.map(sentenceOf).join('\n'))
   return read.spec

@@ -1,15 +1,27 @@
-import { copyFileSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
+import {
+  copyFileSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import { describe, expect, it, onTestFinished } from 'vitest'
+import { afterAll, describe, expect, it, onTestFinished } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { contract, type Answer, type Input, type RequestName } from '../../../core/contract/index.ts'
 import { openRequests } from '../../../electron/requests/index.ts'
 import { recordName } from '../../../electron/store/index.ts'
 import { folder, value } from '../bench.ts'
-import { engineFolder } from '../../engine-files.ts'
+import { engineFile } from '../../engine-files.ts'
 
-const specs = engineFolder()
+/** Each start reads every spec of its folder: here one. */
+const specs = mkdtempSync(join(tmpdir(), 'bedplate-engines-'))
+copyFileSync(engineFile('skerry-3'), join(specs, 'skerry-3.json'))
+afterAll(() => rmSync(specs, { recursive: true }))
 
 async function started(inFolder: string) {
   const facts = {

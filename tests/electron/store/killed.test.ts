@@ -4,6 +4,7 @@ import { once } from 'node:events'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import { firstBroken } from '../../../electron/store/index.ts'
+import { runs } from '../../runs.ts'
 import { buildId, folder, store } from '../bench.ts'
 
 const appender = join(import.meta.dirname, 'appender.ts')
@@ -38,11 +39,14 @@ async function printed({ lines, ended }: Appending, count: number): Promise<void
   }
 }
 
+/** Four of them have more than a hundred entries between them. */
+const rounds = runs(4, 6)
+
 describe('a host killed while it adds entries', () => {
   it('has every entry on disk that it had confirmed, and the next one opens at once', async () => {
     const inFolder = folder()
     let confirmed = 0
-    for (let round = 0; round < 6; round += 1) {
+    for (let round = 0; round < rounds; round += 1) {
       const host = appending(inFolder)
       const { child, lines, ended } = host
       await printed(host, 5 + 17 * round)
