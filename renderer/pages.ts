@@ -11,6 +11,7 @@ import { buildPages } from './pages-on-demand.ts'
 export const pages = {
   ...buildPages,
   archive: page(() => import('./archive/ArchivePage.svelte')),
+  draft: page(() => import('./editor/DraftPage.svelte')),
   help: page(() => import('./help/HelpPage.svelte')),
   instruments: page(() => import('./settings/InstrumentsPage.svelte')),
   comparison: page(() => import('./archive/ComparePage.svelte')),

@@ -197,6 +197,10 @@ export class Bench {
     this.#place = { at: 'library' }
   }
 
+  showDraft(draft: string) {
+    this.#place = { at: 'draft', draft }
+  }
+
   showRecord() {
     this.#place = { at: 'record' }
   }

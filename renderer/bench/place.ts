@@ -9,6 +9,8 @@ export type Place =
   | { readonly at: 'engines' }
   | { readonly at: 'archive' }
   | { readonly at: 'library' }
+  /** A spec while it is written, by the id of its draft. */
+  | { readonly at: 'draft'; readonly draft: string }
   | { readonly at: 'record' }
   /** How this bench’s screen is measured and which keys it has. */
   | { readonly at: 'screen-and-keys' }

@@ -10,6 +10,7 @@ export const topicOfPlace: { readonly [At in Place['at']]: HelpTopicId } = {
   engines: 'engines',
   archive: 'archive',
   library: 'library',
+  draft: 'library',
   record: 'record',
   'screen-and-keys': 'screen-and-keys',
   instruments: 'instruments',

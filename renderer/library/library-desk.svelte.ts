@@ -1,6 +1,6 @@
 import type { Client, DraftLine, DraftOrigin, LibraryLine, Output } from '../../core/contract/index.ts'
 import { mostSpecFileCharacters } from '../../core/drafts/index.ts'
-import { refused, type Problem } from '../../core/problem/index.ts'
+import { refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 
 /** What a person is told of last, until the next thing is done. */
 export type Told =
@@ -53,14 +53,14 @@ export class LibraryDesk {
     else this.#problem = drafts.problem
   }
 
-  /** The problem, for the form to say beside its field; null where the draft is begun. */
-  async begin(origin: DraftOrigin, name: string, from: string): Promise<Problem | null> {
+  /** The id of the draft that is begun; the form says a problem beside its field. */
+  async begin(origin: DraftOrigin, name: string, from: string): Promise<Outcome<string>> {
     this.#told = null
     const answer = await this.#client.request('drafts.begin', { person: this.#person(), name, from, origin })
-    if (!answer.ok) return answer.problem
+    if (!answer.ok) return answer
     this.#problem = null
     await this.load()
-    return null
+    return { ok: true, value: answer.value.line.id }
   }
 
   async publish({ id, entries }: DraftLine): Promise<void> {

@@ -22,7 +22,7 @@ describe('the library page', () => {
       code: 'engine-manual-missing',
       path: 'from',
     })
-    expect(await desk.begin(copy, 'Heron 4', 'Heron workshop manual')).toBeNull()
+    expect(await desk.begin(copy, 'Heron 4', 'Heron workshop manual')).toMatchObject({ ok: true })
     expect(desk.drafts).toMatchObject([{ name: 'Heron 4', faults: 0, isChecked: false }])
     await desk.publish(desk.drafts[0]!)
     expect(desk.told).toMatchObject({ kind: 'published', line: { name: 'Heron 4', revision: 1 } })

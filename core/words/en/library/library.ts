@@ -85,6 +85,7 @@ export const library = {
     faults: ({ faults }: { readonly faults: number }) =>
       faults === 0 ? 'no faults' : `${counted(faults, 'fault', 'faults')} to mend before it can be published`,
     doubts: ({ doubts }: { readonly doubts: number }) => counted(doubts, 'doubt', 'doubts'),
+    open: 'Go on writing',
     publish: 'Publish',
     publishUnchecked: 'Publish unchecked',
     show: 'What the audit says',

@@ -81,6 +81,7 @@ export const library: Words['library'] = {
     faults: ({ faults }) =>
       faults === 0 ? 'sin fallos' : `${counted(faults, 'fallo', 'fallos')} por corregir antes de publicar`,
     doubts: ({ doubts }) => counted(doubts, 'duda', 'dudas'),
+    open: 'Seguir escribiendo',
     publish: 'Publicar',
     publishUnchecked: 'Publicar sin comprobar',
     show: 'Qué dice la comprobación',
