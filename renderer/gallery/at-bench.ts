@@ -36,8 +36,9 @@ export async function benchWith(
 export async function benchAt(
   shown: OnStage,
   build: MemoryBuild,
+  content: SampleContent = {},
 ): Promise<{ readonly bench: Bench; readonly openBuild: OpenBuild }> {
-  const bench = await benchWith(shown, { builds: [build.branch()] })
+  const bench = await benchWith(shown, { ...content, builds: [build.branch()] })
   await bench.enterBuild(build.begun.id)
   if (bench.place.at !== 'build') throw new Error(bench.problem?.code ?? 'the build does not open')
   return { bench, openBuild: bench.place.openBuild }

@@ -1,7 +1,10 @@
 import { drawingEntries } from './drawing-entries.ts'
 import { editorEntries } from './editor-entries.ts'
 import type { Entry } from './entry.ts'
+import { instrumentEntries } from './instrument-entries.ts'
 import { partEntries } from './part-entries.ts'
+import { photoEntries } from './photo-entries.ts'
+import { planEntries } from './plan-entries.ts'
 import { practiceEntries } from './practice-entries.ts'
 import { recordEntries } from './record-entries.ts'
 import { screenEntries } from './screen-entries.ts'
@@ -12,6 +15,9 @@ export const entries: readonly Entry[] = [
   ...screenEntries,
   ...partEntries,
   ...stepEntries,
+  ...planEntries,
+  ...photoEntries,
+  ...instrumentEntries,
   ...recordEntries,
   ...practiceEntries,
   ...editorEntries,

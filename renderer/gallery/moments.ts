@@ -1,5 +1,6 @@
 import {
   askedPlaces,
+  awaitsSecondPerson,
   placeRounds,
   bearingAt,
   candidatesAt,
@@ -56,7 +57,13 @@ const plays: { readonly [Kind in Step['kind']]: Readonly<Record<string, Play<Kin
   photo: { 'photo to take': atOnce, 'photo left out': finish, 'photos taken': photograph },
   count: { 'parts to count': atOnce, 'parts all there': allCounted },
   'lay-bead': { 'bead to lay': atOnce, 'bead laid': goOn },
-  check: { 'check to answer': atOnce },
+  check: {
+    'check to answer': atOnce,
+    'step skipped': skip,
+    'waits for a second person': (build, step) =>
+      goOnUntil(build, () => awaitsSecondPerson(build.engine.spec, build.state, step)),
+    'step to be done again': redo,
+  },
   'run-procedure': {
     'run at its start': (build) => goOnUntil(build, () => nextOf(build).type === 'pull'),
     'run in mid pass': pullTwoFifths,
@@ -259,6 +266,16 @@ function setMarks(build: MemoryBuild, step: StepOf<'align'>): boolean {
   return goOnUntil(build, () =>
     placeRounds(build.state, step).every(({ round, done }) => round === 2 || done !== null),
   )
+}
+
+function skip(build: MemoryBuild, { id: step }: Step): boolean {
+  return build.act({ type: 'skip-step', step, reason: 'The dial gauge is at the calibration' }).ok
+}
+
+/** Nothing stands on it yet. */
+function redo(build: MemoryBuild, step: StepOf<'check'>): boolean {
+  const reason = 'A bolt was loose'
+  return finish(build, step) && build.act({ type: 'redo-step', step: step.id, reason, opens: [] }).ok
 }
 
 /** Two photos and a note, the second photo lost since. */

@@ -47,6 +47,8 @@ export const partEntries: readonly Entry[] = [
   part('Problem', 'What happened, where, and what to do next', ProblemNote, () => ({
     stays: { problem: faulty },
     'can be closed': { problem: faulty, onclose: nothing },
+    'camera refused': { problem: problem('camera-refused', {}), onclose: nothing },
+    'photo damaged': { problem: problem('photo-damaged', { step: 25 }) },
   })),
   part('QR code', 'The head of a record, to be read by a telephone', QrCode, () => ({
     'a head': { text: 'Bedplate 0197a2 231 91c4 e07f 2b5d 83aa' },

@@ -65,6 +65,9 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
   'marks to set': ['moor-flat-4', 'timing'],
   'marks to look at again': ['moor-flat-4', 'timing'],
   'something to note': ['moor-flat-4', 'plate'],
+  'step skipped': ['strath-6', 'flange-true'],
+  'waits for a second person': ['strath-6', 'turn-crank'],
+  'step to be done again': ['strath-6', 'turn-crank'],
   'photo to take': ['holm-2', 'gear-photo'],
   'photos taken': ['holm-2', 'gear-photo'],
   'photo left out': ['holm-2', 'gear-photo'],
@@ -75,12 +78,13 @@ const elsewhere: Readonly<Record<string, readonly [engine: string, step: string]
 const windowAt = (moment: string) => async (shown: OnStage) => {
   const [of, step] = elsewhere[moment] ?? [engine]
   const { build } = momentOf(of, moment, step)
-  const at = await benchAt(shown, build)
+  const at = await benchAt(shown, build, moment === secondWanted ? { people } : {})
   // What is done already is shown at its own step, not at the next one.
   if (step !== undefined && lookedBackAt.has(moment)) at.openBuild.goTo(step)
   return { all: at }
 }
-const lookedBackAt: ReadonlySet<string> = new Set(['photos taken', 'photo left out'])
+const secondWanted = 'waits for a second person'
+const lookedBackAt: ReadonlySet<string> = new Set(['photos taken', 'photo left out', 'step skipped'])
 /** The same as the build that is guided. */
 const guidedAt = (moment: string) => async (shown: OnStage) => {
   const { build } = momentOf(engine, moment)
