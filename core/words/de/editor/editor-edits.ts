@@ -20,4 +20,5 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   groupAdded: ({ group }) => `Gruppe ${group} hinzufügen`,
   chartChanged: ({ fit }) => `Auswahltabelle ${fit}`,
   entryTakenOut: ({ name }) => `${name} entfernen`,
+  pasted: ({ count }) => `${counted(count, 'Schraube', 'Schrauben')} nach Tabelle setzen`,
 }

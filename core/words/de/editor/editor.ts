@@ -36,6 +36,11 @@ export const editor: Words['editor'] = {
     where: ({ saddle, side }) => (side === '' ? `an ${saddle}` : `an ${saddle}, ${side}`),
     put: 'Dort setzen',
   },
+  paste: {
+    title: 'Lagen aus einer Tabelle',
+    columns: 'x, y und, wo vorhanden, Nummer und Gruppe: aus einem Tabellenblatt oder einer CSV-Datei',
+    unit: 'Zahlen ohne Einheit sind in',
+  },
   move: {
     step: 'Schritt',
     keys: 'Die Pfeiltasten verschieben um diesen Schritt.',

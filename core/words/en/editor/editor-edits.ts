@@ -21,4 +21,5 @@ export const editorEdits = {
   groupAdded: ({ group }: { readonly group: string }) => `add the group ${group}`,
   chartChanged: ({ fit }: { readonly fit: string }) => `chart of ${fit}`,
   entryTakenOut: ({ name }: { readonly name: string }) => `take out ${name}`,
+  pasted: (facts: OfThings) => `place ${counted(facts.count, 'fastener', 'fasteners')} by a table`,
 }

@@ -42,6 +42,11 @@ export const editor = {
       side === '' ? `at ${saddle}` : `at ${saddle}, ${side}`,
     put: 'Place it there',
   },
+  paste: {
+    title: 'Places from a table',
+    columns: 'x, y and, where there are, number and group: from a spreadsheet or a CSV file',
+    unit: 'Numbers without a unit are in',
+  },
   move: {
     step: 'Step',
     keys: 'The arrow keys move by this step.',

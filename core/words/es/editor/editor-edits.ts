@@ -24,4 +24,5 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   groupAdded: ({ group }) => `añadir el grupo ${group}`,
   chartChanged: ({ fit }) => `tabla de ${fit}`,
   entryTakenOut: ({ name }) => `quitar ${name}`,
+  pasted: ({ count }) => `colocar ${counted(count, 'fijación', 'fijaciones')} según una tabla`,
 }

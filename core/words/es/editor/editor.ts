@@ -36,6 +36,11 @@ export const editor: Words['editor'] = {
     where: ({ saddle, side }) => (side === '' ? `en ${saddle}` : `en ${saddle}, ${side}`),
     put: 'Colocarlo ahí',
   },
+  paste: {
+    title: 'Lugares de una tabla',
+    columns: 'x, y y, si los hay, número y grupo: de una hoja de cálculo o un archivo CSV',
+    unit: 'Los números sin unidad están en',
+  },
   move: {
     step: 'Paso',
     keys: 'Las teclas de flecha mueven este paso.',

@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest'
+import type { Client, OpenedDraft } from '../../../core/contract/index.ts'
+import { newPass, printedValue, type Thing } from '../../../core/drafts/index.ts'
+import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
+import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
+import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
+import { OrderWork } from '../../../renderer/editor/order-work.svelte.ts'
+import { folder, store } from '../../electron/bench.ts'
+import { asking } from '../../electron/requests/asking.ts'
+
+const here = { person: () => 'Ana Ruiz', language: () => 'en' as const }
+
+/** The editor on a draft of a real record: a copy of a demo engine. */
+async function editor() {
+  const { ask, get } = asking(await store(folder()))
+  const client: Client = { request: (name, input) => ask(name, input) }
+  const begun: OpenedDraft = await get('drafts.begin', {
+    ...{ person: 'Ana Ruiz', name: 'Heron 4', from: 'Heron workshop manual' },
+    origin: { kind: 'copy', engine: 'fen-1', revision: 0 },
+  })
+  const opened = new OpenedDraftState(client, begun, here)
+  const draft = new DraftOnDisk(opened, opened.spec!)
+  const again = async () => {
+    const found = await OpenedDraftState.open(client, opened.id, here)
+    if (!found.ok) throw new Error(found.problem.code)
+    return found.value.document
+  }
+  const desk = new EditorDesk(() => draft)
+  return { desk, draft, again, order: new OrderWork(desk) }
+}
+const mm = 1_000_000
+const group = { kind: 'fastener', group: 'case-bolts', where: 'at M1' } as const
+/** Every edit goes to the record and back; each is awaited by another one that changes nothing. */
+const settled = (desk: EditorDesk) =>
+  desk.draft.change({ code: 'moved', facts: { count: 0 } }, (document) => ({ ok: true, value: document }))
+
+describe('the editor on a draft', () => {
+  it('takes in a joint: four placed, mirrored, tightened by the pattern and the passes of a manual', async () => {
+    const { desk, draft, order, again } = await editor()
+    const before = desk.document.fasteners.length
+
+    const made: Thing[] = []
+    for (const x of [70, 90, 110, 130]) {
+      await desk.place({ x: x * mm, y: 90 * mm }, group)
+      made.push(...desk.selected)
+    }
+    expect(made).toHaveLength(4)
+    desk.choose(made)
+    desk.mirror()
+    await settled(desk)
+    expect(desk.document.fasteners).toHaveLength(before + 8)
+    expect(desk.selected).toHaveLength(8)
+    const numbers = desk.spec.fasteners.flatMap(({ face, number }) => (face === 'joint' ? [number] : []))
+    expect(new Set(numbers).size).toBe(numbers.length)
+
+    const { sequence } = order
+    const at = desk.document.procedures.findIndex(({ face }) => face === 'joint')
+    for (const { id } of desk.selected) {
+      order.tap(id)
+      await settled(desk)
+    }
+    expect(order.sequence).toHaveLength(sequence.length + 8)
+    order.grow('spiral')
+    await settled(desk)
+    expect(new Set(order.sequence).size).toBe(sequence.length + 8)
+    expect(desk.document.procedures[at]!.orders[0]!.pattern).toBe('spiral')
+
+    // A published set: 30 ± 3 lbf·ft, then a mark on the heads, then 90°.
+    const { id } = desk.document.procedures[at]!.orders[0]!
+    const torque = { ...newPass('torque', id, ''), ...printedValue('30 ± 3 lbf·ft') }
+    const mark = newPass('action', id, 'Mark the heads.')
+    expect(await desk.set(['procedures', at, 'passes'], [torque, mark, newPass('angle', id, '')])).toBeNull()
+    const [first, , last] = desk.spec.procedures[at]!.passes
+    // 30 lbf·ft is 40.67 N·m (1 lbf·ft = 1.355 818 N·m, NIST SP 811), 27 and 33 are 36.61 and 44.74.
+    expect(first).toMatchObject({ kind: 'torque' })
+    if (first?.kind !== 'torque') throw new Error('no torque pass')
+    expect([first.target, first.least, first.most].map((value) => Number(value).toFixed(2))).toEqual([
+      ...['40.67', '36.61', '44.74'],
+    ])
+    expect(last).toMatchObject({ kind: 'angle', target: 90 })
+    expect(await again()).toEqual(desk.document)
+
+    const whole = desk.document
+    for (let edits = 0; draft.undoable !== null; edits += 1) {
+      if (edits > 40) throw new Error('undo comes to no end')
+      await draft.undo()
+    }
+    expect(desk.document.fasteners).toHaveLength(before)
+    while (draft.redoable !== null) await draft.redo()
+    expect(desk.document).toEqual(whole)
+  })
+
+  it('refuses what the spec cannot be, says why and changes nothing', async () => {
+    const { desk } = await editor()
+    const { document } = desk
+    const refused = await desk.set(['fastenerGroups', 0, 'grip'], '54 miles')
+    expect(refused?.code).toBe('spec-part-wrong')
+    await desk.place({ x: 4000 * mm, y: 0 }, group)
+    expect(desk.problem?.code).toBe('draft-off-face')
+    desk.choose(desk.things.filter(({ kind }) => kind === 'fastener'))
+    desk.takeOut()
+    await settled(desk)
+    expect(desk.problem?.code).toBe('draft-order-left-empty')
+    expect(desk.document).toBe(document)
+  })
+
+  it('moves by every press of a key, however fast they come', async () => {
+    const { desk } = await editor()
+    const [first] = desk.things
+    desk.choose([first!])
+    for (let presses = 0; presses < 5; presses += 1) desk.stepBy({ x: 1, y: 0 })
+    await settled(desk)
+    expect(desk.things[0]!.at).toEqual({ x: first!.at.x + 5 * mm, y: first!.at.y })
+  })
+
+  it('tells at its place what the audit finds', async () => {
+    const { desk } = await editor()
+    const [first, second] = desk.things
+    await desk.set(['fasteners', 1, 'at'], ['46.5 mm', '44 mm'])
+    expect(first!.id).toBe('case-1')
+    expect(second!.id).toBe('case-2')
+    expect(desk.findingsAt('fasteners[1]').map(({ problem }) => problem.code)).toContain('parts-collide')
+  })
+})
