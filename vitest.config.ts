@@ -2,6 +2,7 @@ import { globSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import { defineConfig } from 'vitest/config'
+import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
 /** A machine under load is slow, not wrong: no test asserts a time. */
 const testTimeout = 60_000
@@ -23,9 +24,48 @@ const playsElectron = globSync('tests/electron/desktop/**/*.test.ts', { cwd: imp
   (file) => readFileSync(join(import.meta.dirname, file), 'utf8').includes('vi.mock('),
 )
 
+/** Those that take long for their size, the longest first. */
+const long = [
+  'tests/renderer/gallery/entries.test.ts',
+  'tests/renderer/practice/dry-run.test.ts',
+  'tests/renderer/build-window/card-place.test.ts',
+  'tests/electron/store/closed-places.test.ts',
+  'tests/electron/launch/desktop-run.test.ts',
+  'tests/core/layout/rules.test.ts',
+  'tests/electron/store/killed.test.ts',
+  'tests/electron/requests/rescue.test.ts',
+  'tests/electron/requests/whole-build.test.ts',
+  'tests/core/builds/drawing/list-and-drawing.test.ts',
+  'tests/core/layout/every-demo.test.ts',
+  'tests/core/bearing/tray/stock-against-highs.test.ts',
+  'tests/electron/requests/import-rules.test.ts',
+  'tests/core/practice/fault/fault-drill.test.ts',
+  'tests/layers.test.ts',
+  'tests/core/words/no-texts-elsewhere.test.ts',
+  'tests/core/tightening/run/advice.test.ts',
+  'tests/electron/launch/audit.test.ts',
+]
+
+/** A worker is kept while its project goes on, so each project is run in one go; the one with the most small files comes last. */
+const inTurn = ['renderer', 'desktop', 'node']
+
+/** Of two workers one would be left with a long file at the end: what is long comes first, what is small fills the gaps. */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files)
+    const place = ({ moduleId }: TestSpecification): number => {
+      const at = long.findIndex((file) => moduleId.endsWith(`/${file}`))
+      return at === -1 ? long.length : at
+    }
+    const turn = ({ project }: TestSpecification): number => inTurn.indexOf(project.name)
+    return sorted.toSorted((one, other) => turn(one) - turn(other) || place(one) - place(other))
+  }
+}
+
 export default defineConfig({
   test: {
     allowOnly: false,
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         test: {
