@@ -56,9 +56,9 @@ export class EditorDesk {
   readonly things = $derived.by(() => thingsOn(this.document, this.face))
   /** What is chosen and still there, in the order in which it was chosen. */
   readonly selected: readonly Thing[] = $derived.by(() => {
-    const there = new Set(this.things.map(aboutOf))
+    const there = this.things.map(aboutOf)
     return this.#selected.flatMap((about) => {
-      const thing = there.has(about) ? thingNamed(about) : null
+      const thing = there.includes(about) ? thingNamed(about) : null
       return thing === null ? [] : [thing]
     })
   })
