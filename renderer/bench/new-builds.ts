@@ -53,8 +53,9 @@ export class NewBuilds {
 
   /** A build of the demo engine from its first step, with a note beside each; it goes into the record like any other. */
   async beginGuided() {
-    const { guided: name, mechanic } = this.#bench.words().engines.sample
-    const person = this.#crew.name || mechanic
+    const words = this.#bench.words()
+    const name = words.engines.sample.guided
+    const person = this.#crew.name || words.engines.sample.mechanic
     const apprentice = this.#crew.find(person)?.role === 'apprentice'
     const { engine } = sampleFacts['half-way']
     const newBuild = { engine, name, serial: '', person, apprentice }

@@ -4,7 +4,10 @@ import { families } from '../../../core/engine/case.ts'
 import { shippedDraft, demoIds, shippedSpec, shippedText, auditLines } from './demo.ts'
 
 /** What the audit doubts about a demo, and why it is left so. Everything else must be clean. */
-const doubts: Readonly<Record<string, readonly RegExp[]>> = {}
+const doubts: Readonly<Record<string, readonly RegExp[]>> = {
+  // Its big end rolls on needles, and the crank is pressed together: there is no shell to choose.
+  'fen-1': [/Big ends B1: no fit says/],
+}
 
 const readme = readFileSync(new URL('../../../specs/README.md', import.meta.url), 'utf8')
 

@@ -194,7 +194,7 @@ describe('a spec of the wrong shape', () => {
     const lines = readAfter('tarn-4', (spec) => {
       for (const key of Object.keys(spec)) if (key !== 'bedplateSpec') loose(spec)[key] = null
     })
-    expect(lines).toHaveLength(17)
+    expect(lines).toHaveLength(18)
     expect(lines.join('\n')).not.toMatch(/invalid|expected|received|regex|undefined|strict/i)
   })
 

@@ -93,7 +93,7 @@ describe('the protractor on the drawing', () => {
         .filter(({ passes }) => passes.some(({ kind }) => kind === 'angle'))
         .map(({ face }) => ({ spec, face })),
     )
-    expect(turned).toHaveLength(12)
+    expect(turned).toHaveLength(11)
     let looked = 0
     const covered: string[] = []
     for (const { spec, face } of turned)

@@ -51,7 +51,10 @@ describe('what the record needs of SQLite', () => {
     expect(own.map(({ name, strict }) => [name, strict]).sort()).toEqual([
       ['bench', 1],
       ['build', 1],
+      ['draft', 1],
+      ['draft_entry', 1],
       ['event', 1],
+      ['library_spec', 1],
       ['mention', 1],
       ['person', 1],
       ['photo', 1],
