@@ -7,7 +7,7 @@ import { benches } from './trays.ts'
 import { checkProperty } from '../../../property.ts'
 import { runs } from '../../../runs.ts'
 
-const trays = runs(200, 500)
+const trays = runs(100, 500)
 
 describe('shells from the tray against HiGHS, an independent solver', () => {
   it(`order as few and deviate as little, on ${trays} random trays`, { timeout: 120_000 }, async () => {
