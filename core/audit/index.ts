@@ -1,4 +1,5 @@
-import type { EngineSpec } from '../engine/index.ts'
+import type { AcceptedDoubt, EngineSpec } from '../engine/index.ts'
+import type { Problem } from '../problem/index.ts'
 import { auditBands } from './bearings/bands.ts'
 import { auditChart } from './bearings/chart.ts'
 import { auditClearance } from './bearings/clearance.ts'
@@ -73,4 +74,19 @@ export function audit(spec: EngineSpec): readonly Finding[] {
     ...findings.filter(({ weight }) => weight === 'fault'),
     ...findings.filter(({ weight }) => weight === 'doubt'),
   ]
+}
+
+/** A doubt of the audit with who accepted it and why. */
+export interface Accepted extends AcceptedDoubt {
+  readonly doubt: Problem
+}
+
+/** The doubts that the audit has and somebody accepted; what was accepted and is no doubt any more is not among them. */
+export function acceptedDoubts(spec: EngineSpec): readonly Accepted[] {
+  const { accepted = [] } = spec
+  if (accepted.length === 0) return []
+  return audit(spec).flatMap(({ weight, problem }) => {
+    const found = accepted.find(({ code, path }) => code === problem.code && path === problem.path)
+    return weight === 'doubt' && found !== undefined ? [{ ...found, doubt: problem }] : []
+  })
 }

@@ -1,3 +1,4 @@
+import { acceptedDoubts, type Accepted } from '../../audit/index.ts'
 import type { Caution, Danger, EngineSpec, Source, StepKind } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { replay } from '../events/evolve.ts'
@@ -69,6 +70,8 @@ export interface BuildSheet {
   /** What was added to the build after it was finished, in order. */
   readonly amendments: readonly (Stamp & { readonly text: string; readonly reason: string })[]
   readonly cautions: readonly Caution[]
+  /** Doubts about the spec that somebody accepted, with the reason. */
+  readonly accepted: readonly Accepted[]
   /**
    * What an altered or shortened copy cannot show: how many entries there are, and the first 16 digits of the
    * last hash.
@@ -131,6 +134,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
         : [],
     ),
     cautions: spec.cautions,
+    accepted: acceptedDoubts(spec),
     head: { entries: entries.length, code: last?.hash.slice(0, 16) ?? '' },
   }
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { auditAfter, type Draft } from '../engine/demo.ts'
+import { acceptedDoubts } from '../../../core/audit/index.ts'
+import { auditAfter, demoDraft, specOf, type Draft } from '../engine/demo.ts'
 
 describe('the standing caution', () => {
   it('is asked for', () => {
@@ -39,5 +40,27 @@ describe('entered numbers', () => {
     expect(entered('ada brook')).toEqual([
       expect.stringContaining('doubt source-checked-by-same source.checkedBy'),
     ])
+  })
+})
+
+describe('a doubt that somebody accepted', () => {
+  const draft = () => {
+    const spec = demoDraft('skerry-3')
+    spec.source = { kind: 'entered', from: 'Shop notes', enteredBy: 'Ada Brook', on: '2026-03-31' }
+    return spec
+  }
+  const accepted = { reason: 'Only engine of its kind', by: 'Bo Lind', on: '2026-04-01' }
+
+  it('is given with its reason, and not once it is no doubt any more', () => {
+    const spec = draft()
+    spec.accepted = [
+      { ...accepted, code: 'source-unchecked', path: 'source.checkedBy' },
+      { ...accepted, code: 'bores-overlap', path: 'case.pitch' },
+    ]
+    expect(acceptedDoubts(specOf(spec))).toMatchObject([
+      { reason: 'Only engine of its kind', doubt: { code: 'source-unchecked' } },
+    ])
+    if (spec.source.kind === 'entered') spec.source.checkedBy = 'Bo Lind'
+    expect(acceptedDoubts(specOf(spec))).toEqual([])
   })
 })

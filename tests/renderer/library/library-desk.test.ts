@@ -19,8 +19,7 @@ describe('the library page', () => {
     const desk = await deskOnRecord()
     const shipped = desk.lines!.length
     expect(await desk.begin(copy, 'Heron 4', '')).toMatchObject({
-      code: 'engine-manual-missing',
-      path: 'from',
+      problem: { code: 'engine-manual-missing', path: 'from' },
     })
     expect(await desk.begin(copy, 'Heron 4', 'Heron workshop manual')).toMatchObject({ ok: true })
     expect(desk.drafts).toMatchObject([{ name: 'Heron 4', faults: 0, isChecked: false }])

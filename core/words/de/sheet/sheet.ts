@@ -57,6 +57,8 @@ export const sheet: Words['sheet'] = {
     numbersFrom: 'Werte aus',
     source: ({ from, enteredBy, checkedBy }) =>
       `${from}; eingegeben von ${enteredBy}, ${checkedBy === null ? 'nicht geprüft' : `geprüft von ${checkedBy}`}`,
+    accepted: ({ doubt, reason, by, on }) =>
+      `Zweifel angenommen von ${by} am ${on}, weil: ${reason} (${doubt})`,
     entries: ({ entries, code }) => [
       `${entries} Einträge, Kopfcode `,
       { code },

@@ -87,6 +87,13 @@ export const sheet = {
     numbersFrom: 'Numbers from',
     source: ({ from, enteredBy, checkedBy }: OfSource) =>
       `${from}; entered by ${enteredBy}, ${checkedBy === null ? 'not checked' : `checked by ${checkedBy}`}`,
+    /** A doubt of the audit about the spec, and why somebody accepted it. */
+    accepted: (facts: {
+      readonly doubt: string
+      readonly reason: string
+      readonly by: string
+      readonly on: string
+    }) => `Doubt accepted by ${facts.by} on ${facts.on}, because: ${facts.reason} (${facts.doubt})`,
     entries: ({ entries, code }: Head): RichText => [
       `${entries} entries, head code `,
       { code },
