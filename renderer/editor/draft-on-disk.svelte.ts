@@ -34,7 +34,7 @@ export class DraftOnDisk implements DraftAtWork {
   async change(what: EditMessage, make: Change): Promise<Problem | null> {
     let refused: Problem | null = null
     const isDone = await this.#opened.edit(what, (document) => {
-      const outcome = make(document as SpecDocument)
+      const outcome = make(document)
       if (outcome.ok) become(document, outcome.value)
       else refused = outcome.problem
     })

@@ -31,19 +31,21 @@ export class DraftInMemory implements DraftAtWork {
     this.#states = [{ what: null, document: JSON.parse(text) as SpecDocument }]
   }
 
-  async change(what: EditMessage, make: Change): Promise<Problem | null> {
+  change(what: EditMessage, make: Change): Promise<Problem | null> {
     const outcome = make(this.document)
-    if (!outcome.ok) return outcome.problem
+    if (!outcome.ok) return Promise.resolve(outcome.problem)
     const read = readSpec(JSON.stringify(outcome.value))
-    if (!read.ok) return read.problems[0]!
+    if (!read.ok) return Promise.resolve(read.problems[0]!)
     this.#states = [...this.#states.slice(0, this.#at + 1), { what, document: outcome.value }]
     this.#at += 1
-    return null
+    return Promise.resolve(null)
   }
-  async undo() {
+  undo() {
     if (this.#at > 0) this.#at -= 1
+    return Promise.resolve()
   }
-  async redo() {
+  redo() {
     if (this.#at + 1 < this.#states.length) this.#at += 1
+    return Promise.resolve()
   }
 }
