@@ -53,7 +53,7 @@ export const facePartPictures: { readonly [Kind in FacePart['kind']]: Sketched }
   },
   'two-piece-seal': (shown) => {
     const section = sealSection(shown)
-    const turned = (line: PictureLine) => (shown.split === 'left-right' ? onItsSide(line, 44, 60) : line)
+    const turned = (line: PictureLine) => (shown.split === 'left-right' ? onItsSide(line, 40, 60) : line)
     return {
       lines: [
         metal(box(150, 90, 140, 26)),
@@ -61,9 +61,9 @@ export const facePartPictures: { readonly [Kind in FacePart['kind']]: Sketched }
         ...[section].flatMap(({ lines }) => lines.map((line) => movedBy(line, 74))),
         metal(box(faceAt + 74, 4, 120, 22)),
         ...[
-          metal([...arc(44, 57, 40, 1.62, 4.66), ...arc(44, 57, 26, 4.66, 1.62)]),
-          metal([...arc(44, 63, 40, -1.52, 1.52), ...arc(44, 63, 26, 1.52, -1.52)]),
-          ...[11, 77].map((x): PictureLine => ({
+          metal([...arc(40, 57, 36, 1.62, 4.66), ...arc(40, 57, 22, 4.66, 1.62)]),
+          metal([...arc(40, 63, 36, -1.52, 1.52), ...arc(40, 63, 22, 1.52, -1.52)]),
+          ...[11, 69].map((x): PictureLine => ({
             role: 'gauge',
             points: arc(x, 60, 4, 0, whole),
             closed: true,
