@@ -36,9 +36,9 @@ function ofGroups(before: Group, after: Group, at: Keys): readonly Patch[] {
 function ofLists(before: readonly Json[], after: readonly Json[], at: Keys): readonly Patch[] {
   const shorter = Math.min(before.length, after.length)
   let head = 0
-  while (head < shorter && isSame(before[head]!, after[head]!)) head += 1
+  while (head < shorter && isSame(before[head], after[head])) head += 1
   let tail = 0
-  while (tail < shorter - head && isSame(before.at(-1 - tail)!, after.at(-1 - tail)!)) tail += 1
+  while (tail < shorter - head && isSame(before.at(-1 - tail), after.at(-1 - tail))) tail += 1
   const old = before.slice(head, before.length - tail)
   const fresh = after.slice(head, after.length - tail)
   const both = Math.min(old.length, fresh.length)

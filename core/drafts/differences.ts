@@ -64,7 +64,7 @@ export function differencesBetween(
       if (!keys.has(keyOf(each))) compare(each, undefined, [...oldPath, at], path)
   }
 
-  compare(before as Json, after as Json, [], [])
+  compare(before, after, [], [])
   return found
 }
 

@@ -23,7 +23,7 @@ export function documentAfter(
   patches: readonly Patch[],
   { isRead = false }: { readonly isRead?: boolean } = {},
 ): Outcome<SpecDocument> {
-  const after = patched(document as Json, patches)
+  const after = patched(document, patches)
   if (after === null) return refused('draft-edit-unfit', {})
   const noted = notesAfter(after as SpecDocument, patches)
   if (isRead) return done(noted)
@@ -49,5 +49,5 @@ export function patchesBy(
 ): readonly Patch[] {
   const copy = JSON.parse(JSON.stringify(document)) as OpenDocument
   recipe(copy)
-  return changesBetween(document as Json, JSON.parse(JSON.stringify(copy)) as Json)
+  return changesBetween(document, JSON.parse(JSON.stringify(copy)) as Json)
 }

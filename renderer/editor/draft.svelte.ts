@@ -14,7 +14,6 @@ import {
   type Draft,
   type DraftAct,
   type EditMessage,
-  type Json,
   type OpenDocument,
 } from '../../core/drafts/index.ts'
 import { readSpec, type SpecDocument } from '../../core/engine/index.ts'
@@ -86,7 +85,7 @@ export class OpenedDraftState {
       const before = this.document
       const patches = [...patchesBy(before, recipe)]
       if (patches.length === 0) return true
-      const after = patched(before as Json, patches) as SpecDocument
+      const after = patched(before, patches) as SpecDocument
       return this.#act({
         type: 'edit',
         edit: { what: what ?? messageOfPatches(before, after, patches), patches },

@@ -1,5 +1,5 @@
 import type { Point } from '../../plane/index.ts'
-import { done, type Outcome } from '../../problem/index.ts'
+import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { Where } from './copies.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 import { liesOn, offFace } from './face.ts'
@@ -7,11 +7,15 @@ import { nextId, nextNumber } from './naming.ts'
 import { lengthTextOf, unitOf } from './position.ts'
 import { listOf, withList, type Thing } from './thing.ts'
 
-/** What is put on a face: a fastener of a group, a dowel, an oil way. */
+/** What is put on a face: a fastener of a group, a dowel, an oil way. A size that is not said is that of the last one on the face. */
 export type NewThing =
   | { readonly kind: 'fastener'; readonly group: string; readonly where: Where }
-  | { readonly kind: 'dowel' }
-  | { readonly kind: 'oil-passage'; readonly name: Where }
+  | { readonly kind: 'dowel'; readonly diameter?: string | undefined }
+  | {
+      readonly kind: 'oil-passage'
+      readonly name: Where
+      readonly size?: readonly [string, string] | undefined
+    }
 
 /** A document with something new in it, and which it is. */
 export interface Placed {
@@ -19,10 +23,19 @@ export interface Placed {
   readonly thing: Thing
 }
 
-const usualDowel = '8 mm'
-const usualOilWay: [string, string] = ['8 mm', '8 mm']
+/** The sizes of the last dowels and oil ways on a face: those of the next one, unless it is said. */
+export function lastSizes(document: SpecDocument, face: string) {
+  const { dowels = [], oilPassages = [] } = document.case
+  return {
+    dowel: dowels.findLast((each) => each.face === face)?.diameter,
+    oilWay: oilPassages.findLast((each) => each.face === face)?.size,
+  }
+}
 
-/** Puts something new on a face, its id and number counted on from the last of its kind there. Refuses `draft-off-face`. */
+/**
+ * Puts something new on a face, its id and number counted on from the last of its kind there. Refuses `draft-off-face`, and
+ * `draft-size-unsaid` where no size is said and none of its kind is on the face: no size is made up.
+ */
 export function placed(document: SpecDocument, face: string, at: Point, thing: NewThing): Outcome<Placed> {
   const list = listOf(document, thing.kind)
   const last = list.findLast((each) => each.face === face) ?? list.at(-1)
@@ -34,6 +47,7 @@ export function placed(document: SpecDocument, face: string, at: Point, thing: N
   const unit = unitOf(last?.at[0] ?? 'mm')
   const common = { id, face, at: [lengthTextOf(at.x, unit), lengthTextOf(at.y, unit)] as [string, string] }
   const entry = entryOf(document, common, thing)
+  if (entry === null) return refused('draft-size-unsaid', {})
   return done({ document: withList(document, thing.kind, [...list, entry]), thing: named })
 }
 
@@ -51,10 +65,14 @@ function entryOf(
       const number = nextNumber(numbers, numbers.at(-1) ?? '1')
       return { ...common, number, group: thing.group, where: thing.where }
     }
-    case 'dowel':
-      return { ...common, diameter: document.case.dowels?.at(-1)?.diameter ?? usualDowel }
-    case 'oil-passage':
-      return { ...common, name: thing.name, size: document.case.oilPassages?.at(-1)?.size ?? usualOilWay }
+    case 'dowel': {
+      const { diameter = lastSizes(document, common.face).dowel } = thing
+      return diameter === undefined ? null : { ...common, diameter }
+    }
+    case 'oil-passage': {
+      const { name, size = lastSizes(document, common.face).oilWay } = thing
+      return size === undefined ? null : { ...common, name, size: [...size] as [string, string] }
+    }
     default:
       return thing satisfies never
   }

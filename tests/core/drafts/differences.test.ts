@@ -7,7 +7,7 @@ import { demoText } from '../engine/demo.ts'
 /** What differs after a change of a demo, a line each. */
 function after(change: (document: OpenDocument) => void): readonly string[] {
   const [before, changed] = [documentIn(demoText('skerry-3')), documentIn(demoText('skerry-3'))]
-  change(changed as OpenDocument)
+  change(changed)
   return differencesBetween(before, changed, 'en').map(
     (each) => `${textIn(en, en.phrases, each.place)}: ${each.before ?? '–'} → ${each.after ?? '–'}`,
   )

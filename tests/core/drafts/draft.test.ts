@@ -148,7 +148,7 @@ describe('a draft', () => {
               ? { type: each }
               : {
                   type: 'edit',
-                  edit: { what, patches: [...changesBetween(documentOf(draft) as Json, each.to as Json)] },
+                  edit: { what, patches: [...changesBetween(documentOf(draft), each.to)] },
                 }
           if (act.type === 'edit' && act.edit.patches.some(({ path }) => path === '')) continue
           const event = decideDraft(draft, act)

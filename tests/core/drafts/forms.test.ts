@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest'
 import {
   isAtOrIn,
   newPass,
-  passKinds,
+  passAs,
+  passChoices,
+  passNeeds,
   pathOf,
   printedValue,
   valueIn,
@@ -58,9 +60,14 @@ describe('a new procedure', () => {
     const onFace = fen.fasteners.filter(({ face }) => face === 'joint').map(({ id }) => id)
     expect(procedure.orders[0]!.sequence.toSorted()).toEqual(onFace.toSorted())
     const order = procedure.orders[0]!.id
-    for (const kind of passKinds) {
+    const typed = {
+      ...{ least: '0.11 mm', most: '0.14 mm', torqueLeast: '20 N·m', torqueMost: '45 N·m' },
+      instruction: 'Turn the crank.',
+    }
+    for (const kind of passChoices) {
       const path = ['procedures', made.value.procedures.length - 1, 'passes', 0]
-      const whole = withValueAt(made.value, path, newPass(kind, order, 'Turn the crank.'))
+      const value = kind === 'angle' || kind === 'in-all' ? '90 ± 5 °' : '30 ± 3 lbf·ft'
+      const whole = withValueAt(made.value, path, newPass(kind, order, { ...typed, value }))
       expect(engineSpec.safeParse(whole).success, kind).toBe(true)
     }
   })
@@ -69,5 +76,27 @@ describe('a new procedure', () => {
     const bare = { ...fen, fasteners: fen.fasteners.filter(({ face }) => face !== 'joint') }
     const made = withProcedure(bare, 'joint', 'Case joint')
     expect(!made.ok && made.problem.code).toBe('draft-face-without-fasteners')
+  })
+})
+
+describe('a new pass', () => {
+  it('is none while something is missing that the manual gives: no value is made up', () => {
+    for (const kind of passChoices)
+      expect(newPass(kind, 'order', {}) === null, kind).toBe(passNeeds[kind].length > 0)
+    expect(newPass('stretch', 'order', { least: '0.11 mm', most: ' ' })).toBeNull()
+    expect(newPass('torque', 'order', { value: '30 ± 3 lbf·ft' })).toEqual({
+      ...{ kind: 'torque', order: 'order' },
+      ...{ target: '30 lbf·ft', least: '27 lbf·ft', most: '33 lbf·ft' },
+    })
+  })
+
+  it('of another kind keeps what both have, and asks for the rest', () => {
+    const torque = { kind: 'torque', order: 'cross', target: '24 N·m', least: '22 N·m' } as const
+    expect(passAs(torque, 'recheck', 'order')).toEqual({ ...torque, kind: 'recheck' })
+    expect(passAs(torque, 'seat', 'order')).toEqual({ kind: 'seat', order: 'cross' })
+    expect(passAs(torque, 'angle', 'order')).toBeNull()
+    const angle = { kind: 'angle', order: 'cross', target: '60 °' } as const
+    expect(passAs(angle, 'in-all', 'order')).toEqual({ kind: 'angle', order: 'cross', inAll: '60 °' })
+    expect(passAs(angle, 'torque', 'order')).toBeNull()
   })
 })

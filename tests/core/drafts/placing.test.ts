@@ -88,6 +88,21 @@ describe('a move', () => {
   })
 })
 
+describe('a new dowel or oil way', () => {
+  it('has the size that is said, or that of the last on its face; without both it is refused', () => {
+    expect(codeOf(placed(fen, 'rods', at(30, 20), { kind: 'dowel' }))).toBe('draft-size-unsaid')
+    const first = good(placed(fen, 'rods', at(30, 20), { kind: 'dowel', diameter: '7 mm' }))
+    const second = good(placed(first.document, 'rods', at(60, 20), { kind: 'dowel' }))
+    expect(second.document.case.dowels?.at(-1)?.diameter).toBe('7 mm')
+    // A dowel of another face says nothing of this one.
+    expect(codeOf(placed(second.document, 'cover', at(0, 0), { kind: 'dowel' }))).toBe('draft-size-unsaid')
+    const way = { kind: 'oil-passage', name: 'oil way' } as const
+    expect(codeOf(placed(fen, 'rods', at(30, 20), way))).toBe('draft-size-unsaid')
+    const oil = good(placed(fen, 'rods', at(30, 20), { ...way, size: ['6 mm', '9 mm'] }))
+    expect(oil.document.case.oilPassages?.at(-1)?.size).toEqual(['6 mm', '9 mm'])
+  })
+})
+
 describe('a mirror image', () => {
   it('of a place, taken twice, is the place', () => {
     checkProperty(
@@ -118,7 +133,7 @@ describe('a mirror image', () => {
   })
 
   it('is not made twice: mirrored back, nothing new comes', () => {
-    const alone = good(placed(fen, 'joint', at(100, 90), { kind: 'dowel' }))
+    const alone = good(placed(fen, 'joint', at(100, 90), { kind: 'dowel', diameter: '8 mm' }))
     const once = good(mirrored(alone.document, [alone.thing]))
     const back = good(mirrored(once.document, [alone.thing, ...once.copies]))
     expect(back.copies).toEqual([])
@@ -126,7 +141,7 @@ describe('a mirror image', () => {
   })
 
   it('of one that lies on the axis is none', () => {
-    const alone = good(placed(fen, 'joint', at(100, 0), { kind: 'dowel' }))
+    const alone = good(placed(fen, 'joint', at(100, 0), { kind: 'dowel', diameter: '8 mm' }))
     expect(good(mirrored(alone.document, [alone.thing])).copies).toEqual([])
   })
 
@@ -137,7 +152,7 @@ describe('a mirror image', () => {
 
 describe('a repetition', () => {
   it('gives so many in all, each at the pitch from the one before', () => {
-    const { thing, document } = good(placed(fen, 'joint', at(30, 20), { kind: 'dowel' }))
+    const { thing, document } = good(placed(fen, 'joint', at(30, 20), { kind: 'dowel', diameter: '8 mm' }))
     checkProperty(
       fc.property(
         fc.integer({ min: 1, max: 8 }),
@@ -157,7 +172,7 @@ describe('a repetition', () => {
   })
 
   it('round a circle lies on it, evenly', () => {
-    const { thing, document } = good(placed(fen, 'joint', at(130, 50), { kind: 'dowel' }))
+    const { thing, document } = good(placed(fen, 'joint', at(130, 50), { kind: 'dowel', diameter: '8 mm' }))
     const { copies, document: after } = good(repeatedRound(document, [thing], 6, at(100, 50)))
     const places = [thing, ...copies].map((each) => placeOf(after, each)!)
     expect(places).toHaveLength(6)
@@ -181,9 +196,9 @@ describe('an alignment', () => {
   })
 
   it('spreads evenly between the outer two', () => {
-    const first = good(placed(fen, 'joint', at(30, 0), { kind: 'dowel' }))
-    const second = good(placed(first.document, 'joint', at(40, 3), { kind: 'dowel' }))
-    const third = good(placed(second.document, 'joint', at(130, 0), { kind: 'dowel' }))
+    const first = good(placed(fen, 'joint', at(30, 0), { kind: 'dowel', diameter: '8 mm' }))
+    const second = good(placed(first.document, 'joint', at(40, 3), { kind: 'dowel', diameter: '8 mm' }))
+    const third = good(placed(second.document, 'joint', at(130, 0), { kind: 'dowel', diameter: '8 mm' }))
     const document = good(aligned(third.document, [first.thing, second.thing, third.thing], 'spread'))
     expect(placeOf(document, second.thing)).toEqual(at(80, 3))
     expect(placeOf(document, third.thing)).toEqual(at(130, 0))

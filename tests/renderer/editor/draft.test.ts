@@ -50,7 +50,7 @@ describe('a draft in a window', () => {
     const [draft] = await windows(1)
     await Promise.all(
       [1, 2, 3].map((more) =>
-        draft!.edit(what, (document) => void (document.revision = `${String(document.revision)}${more}`)),
+        draft!.edit(what, (document) => void (document.revision = `${document.revision as string}${more}`)),
       ),
     )
     expect(draft!.document.revision).toBe('1123')

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Client, OpenedDraft } from '../../../core/contract/index.ts'
-import { newPass, printedValue, type Thing } from '../../../core/drafts/index.ts'
+import { newPass, type Thing } from '../../../core/drafts/index.ts'
 import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
@@ -67,9 +67,12 @@ describe('the editor on a draft', () => {
 
     // A published set: 30 ± 3 lbf·ft, then a mark on the heads, then 90°.
     const { id } = desk.document.procedures[at]!.orders[0]!
-    const torque = { ...newPass('torque', id, ''), ...printedValue('30 ± 3 lbf·ft') }
-    const mark = newPass('action', id, 'Mark the heads.')
-    expect(await desk.set(['procedures', at, 'passes'], [torque, mark, newPass('angle', id, '')])).toBeNull()
+    const passes = [
+      newPass('torque', id, { value: '30 ± 3 lbf·ft' }),
+      newPass('action', id, { instruction: 'Mark the heads.' }),
+      newPass('angle', id, { value: '90 °' }),
+    ]
+    expect(await desk.set(['procedures', at, 'passes'], passes)).toBeNull()
     const [first, , last] = desk.spec.procedures[at]!.passes
     // 30 lbf·ft is 40.67 N·m (1 lbf·ft = 1.355 818 N·m, NIST SP 811), 27 and 33 are 36.61 and 44.74.
     expect(first).toMatchObject({ kind: 'torque' })

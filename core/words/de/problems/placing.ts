@@ -9,4 +9,6 @@ export const placingWords: typeof english = {
     `Der Schritt ${step} arbeitet an ${what}. Zuerst den Schritt ändern.`,
   'draft-face-without-fasteners': ({ face }) =>
     `Auf der Fläche ${face} ist noch keine Schraube. Zuerst ihre Schrauben setzen, dann anziehen.`,
+  'draft-size-unsaid': () =>
+    'Auf dieser Fläche ist noch keiner, dessen Maß gelten könnte. Zuerst das Maß aus dem Handbuch eingeben, dann setzen.',
 }

@@ -40,6 +40,10 @@ export const editor = {
     oilWay: 'oil way',
     where: ({ saddle, side }: { readonly saddle: string; readonly side: string }) =>
       side === '' ? `at ${saddle}` : `at ${saddle}, ${side}`,
+    diameter: 'Diameter',
+    sizeAlong: 'Size along',
+    sizeAcross: 'Size across',
+    size: 'Take the size that the manual gives: none is made up. A size that is left empty is that of the last one on this face.',
     put: 'Place it there',
   },
   paste: {
@@ -150,7 +154,19 @@ export const editor = {
     up: ({ pass }: { readonly pass: number }) => `Move pass ${pass} up`,
     takeOut: ({ pass }: { readonly pass: number }) => `Take out pass ${pass}`,
     field: ({ pass, field }: { readonly pass: number; readonly field: string }) => `Pass ${pass}: ${field}`,
-    firstInstruction: 'Describe what is done here.',
+    new: 'New pass',
+    becomes: ({ pass, kind }: { readonly pass: number; readonly kind: string }) =>
+      `Pass ${pass} becomes: ${kind}`,
+    change: 'Change it',
+    leave: 'Leave it as it is',
+    needs: {
+      value: 'Value, with limits where they are given',
+      least: 'Longer by, from',
+      most: 'Longer by, to',
+      torqueLeast: 'Torque from',
+      torqueMost: 'Torque to',
+      instruction: 'What is done',
+    },
   },
   groups: {
     caption: 'Fastener groups: all that are one part',

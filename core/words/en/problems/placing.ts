@@ -15,4 +15,6 @@ export const placingWords = {
     `The step ${step} works on ${what}. Change the step first.`,
   'draft-face-without-fasteners': ({ face }: { readonly face: string }) =>
     `There is no fastener on the face ${face} yet. Place its fasteners first, then tighten them.`,
+  'draft-size-unsaid': (_: Record<never, never>) =>
+    'There is none on this face yet from which a size could be taken. Type the size that the manual gives first, then place it.',
 }

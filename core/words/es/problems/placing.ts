@@ -8,4 +8,6 @@ export const placingWords: typeof english = {
   'draft-thing-in-step': ({ what, step }) => `El paso ${step} trabaja con ${what}. Cambiar antes el paso.`,
   'draft-face-without-fasteners': ({ face }) =>
     `En la cara ${face} aún no hay fijaciones. Colocar antes las fijaciones, luego apretarlas.`,
+  'draft-size-unsaid': () =>
+    'En esta cara aún no hay ninguno cuya medida valga. Escribir antes la medida que da el manual, luego colocarlo.',
 }
