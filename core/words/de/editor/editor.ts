@@ -122,13 +122,12 @@ export const editor: Words['editor'] = {
     show: 'Zeigen',
   },
   passes: {
+    none: 'Noch kein Anziehvorgang. Über der Zeichnung „Reihenfolge“ wählen, dann „Anziehvorgang hinzufügen“.',
     procedure: 'Anziehvorgang',
     caption: 'Durchgänge, wie das Handbuch sie aufführt',
     columns: {
-      pass: 'Durchgang',
       kind: 'Art',
       value: 'Wert',
-      limits: 'von, bis',
       order: 'Reihenfolge',
     },
     valueExample: '30 ± 3 lbf·ft',
@@ -181,6 +180,14 @@ export const editor: Words['editor'] = {
       `Für ${counted(count, 'Paar Kennzeichen', 'Paare Kennzeichen')} fehlt ein Maß: dort lässt sich nichts bilden.`,
   },
   keptAsItIs: ({ names }) => `Bleibt wie in der Datei, ohne Formular hier: ${names.join(', ')}.`,
+  notHere: {
+    drawing:
+      'Pleuel, Anlaufscheiben, Ausgleichswellenlager, Lagersitze und der Umriss einer Fläche lassen sich hier noch nicht setzen oder entfernen.',
+    fits: 'Eine Lagerung, ein Kennzeichen oder eine Schalenklasse lässt sich hier noch nicht hinzufügen oder entfernen.',
+    rest: 'Schritte, Teile und Warnungen lassen sich hier noch nicht hinzufügen. Für Pleuel, Anlaufscheiben, Ausgleichswellenlager, Umrisse, Kurbelwelle, Dichtraupen und Ringe gibt es noch kein Formular.',
+    instead:
+      'Mit der Kopie eines Motors beginnen, der sie hat: „Für neuen Motor kopieren“ in der Bibliothek. Oder diesen, sobald er veröffentlicht ist, als Datei sichern, die Datei ändern und wieder einlesen.',
+  },
   lists: {
     takeOut: ({ name }) => `${name} entfernen`,
   },

@@ -145,9 +145,10 @@ export const editor = {
     show: 'Show',
   },
   passes: {
+    none: 'There is no procedure yet. Choose “Order” above the drawing, then “Add a tightening procedure”.',
     procedure: 'Procedure',
     caption: 'Passes as the manual lists them',
-    columns: { pass: 'Pass', kind: 'Kind', value: 'Value', limits: 'From, to', order: 'Order' },
+    columns: { kind: 'Kind', value: 'Value', order: 'Order' },
     valueExample: '30 ± 3 lbf·ft',
     inAll: 'in all',
     add: 'Add a pass',
@@ -201,6 +202,15 @@ export const editor = {
   },
   keptAsItIs: ({ names }: { readonly names: readonly string[] }) =>
     `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
+  /** What cannot be done here, and how it is done instead. */
+  notHere: {
+    drawing:
+      'Rods, thrust washers, balance bearings, saddles and the outline of a face cannot be placed or taken out here yet.',
+    fits: 'A bearing, a mark or a grade of shell cannot be added here yet, nor taken out.',
+    rest: 'Steps, parts and cautions cannot be added here yet. There is no form yet for rods, thrust washers, balance bearings, outlines, the crank, beads and rings.',
+    instead:
+      'Begin from a copy of an engine that has them: “Copy for a new engine” in the library. Or, once this one is published, save it as a file, change the file and take it in again.',
+  },
   lists: {
     takeOut: ({ name }: { readonly name: string }) => `Take out ${name}`,
   },

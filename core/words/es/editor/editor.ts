@@ -123,13 +123,12 @@ export const editor: Words['editor'] = {
     show: 'Mostrar',
   },
   passes: {
+    none: 'Aún no hay procedimiento. Elegir «Orden» sobre el dibujo y luego «Añadir un procedimiento de apriete».',
     procedure: 'Procedimiento',
     caption: 'Pasadas, como las da el manual',
     columns: {
-      pass: 'Pasada',
       kind: 'Tipo',
       value: 'Valor',
-      limits: 'De, a',
       order: 'Orden',
     },
     valueExample: '30 ± 3 lbf·ft',
@@ -182,6 +181,14 @@ export const editor: Words['editor'] = {
       `Para ${counted(count, 'par de marcas', 'pares de marcas')} falta una medida: ahí no se puede formar nada.`,
   },
   keptAsItIs: ({ names }) => `Se queda como en el archivo, sin formulario aquí: ${names.join(', ')}.`,
+  notHere: {
+    drawing:
+      'Bielas, arandelas de empuje, cojinetes de equilibrado, apoyos y el contorno de una cara aún no se pueden colocar ni quitar aquí.',
+    fits: 'Un cojinete, una marca o una clase de semicojinete aún no se puede añadir ni quitar aquí.',
+    rest: 'Pasos, piezas y advertencias aún no se pueden añadir aquí. Aún no hay formulario para bielas, arandelas de empuje, cojinetes de equilibrado, contornos, cigüeñal, cordones y segmentos.',
+    instead:
+      'Empezar con la copia de un motor que los tenga: «Copiar para un motor nuevo» en la biblioteca. O, una vez publicado este, guardarlo en un archivo, cambiar el archivo y volver a leerlo.',
+  },
   lists: {
     takeOut: ({ name }) => `Quitar ${name}`,
   },
