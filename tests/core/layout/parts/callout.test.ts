@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { sceneOf, type Sheet, type TextShape } from '../../../../core/layout/index.ts'
 import { readSpec } from '../../../../core/engine/index.ts'
-import { de } from '../../../../core/words/de/index.ts'
+import { loadWords } from '../../../../core/words/index.ts'
 import { demo, demos, factsAt } from '../demos.ts'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+
+const de = await loadWords('de')
 
 /** The drawing's part of windows of 1024 × 768 and 1280 × 800 and of one at 200 % zoom, read from 1 m and from 2 m. */
 const [sheet, ...more]: readonly [Sheet, ...Sheet[]] = [
