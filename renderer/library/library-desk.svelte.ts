@@ -2,8 +2,8 @@ import type { Client, DraftLine, DraftOrigin, LibraryLine, Output } from '../../
 import { mostSpecFileCharacters } from '../../core/drafts/index.ts'
 import { refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 
-/** What a person is told of last, until the next thing is done. */
-export type Told =
+/** What was done last, until the next thing is done. */
+export type LastAction =
   | { readonly kind: 'published'; readonly line: LibraryLine }
   | { readonly kind: 'discarded'; readonly line: DraftLine }
   | { readonly kind: 'imported'; readonly result: Output<'library.import'> }
@@ -14,7 +14,7 @@ export class LibraryDesk {
   readonly #person: () => string
   #lines = $state.raw<readonly LibraryLine[] | null>(null)
   #drafts = $state.raw<readonly DraftLine[]>([])
-  #told = $state.raw<Told | null>(null)
+  #last = $state.raw<LastAction | null>(null)
   #problem = $state.raw<Problem | null>(null)
   #reading = $state<string | null>(null)
 
@@ -27,12 +27,12 @@ export class LibraryDesk {
   get lines() {
     return this.#lines
   }
-  /** Those that are gone on with; one that was discarded is told of when it is. */
+  /** Those that are gone on with; one that was discarded is named as it is done. */
   get drafts() {
     return this.#drafts.filter(({ state }) => state === 'open')
   }
-  get told() {
-    return this.#told
+  get last() {
+    return this.#last
   }
   get problem() {
     return this.#problem
@@ -55,7 +55,7 @@ export class LibraryDesk {
 
   /** The id of the draft that is begun; the form says a problem beside its field. */
   async begin(origin: DraftOrigin, name: string, from: string): Promise<Outcome<string>> {
-    this.#told = null
+    this.#last = null
     const answer = await this.#client.request('drafts.begin', { person: this.#person(), name, from, origin })
     if (!answer.ok) return answer
     this.#problem = null
@@ -113,10 +113,10 @@ export class LibraryDesk {
     })
   }
 
-  async #done(outcome: Told | Problem | null): Promise<void> {
-    const isTold = outcome !== null && 'kind' in outcome
-    this.#told = isTold ? outcome : null
-    this.#problem = isTold ? null : outcome
+  async #done(outcome: LastAction | Problem | null): Promise<void> {
+    const isAction = outcome !== null && 'kind' in outcome
+    this.#last = isAction ? outcome : null
+    this.#problem = isAction ? null : outcome
     await this.load()
   }
 }

@@ -24,7 +24,7 @@ describe('the library page', () => {
     expect(await desk.begin(copy, 'Heron 4', 'Heron workshop manual')).toMatchObject({ ok: true })
     expect(desk.drafts).toMatchObject([{ name: 'Heron 4', faults: 0, isChecked: false }])
     await desk.publish(desk.drafts[0]!)
-    expect(desk.told).toMatchObject({ kind: 'published', line: { name: 'Heron 4', revision: 1 } })
+    expect(desk.last).toMatchObject({ kind: 'published', line: { name: 'Heron 4', revision: 1 } })
     expect([desk.drafts.length, desk.lines!.length]).toEqual([0, shipped + 1])
   })
 
@@ -33,8 +33,8 @@ describe('the library page', () => {
     await desk.begin(copy, 'Heron 4', 'Heron workshop manual')
     await desk.discard(desk.drafts[0]!)
     expect(desk.drafts).toEqual([])
-    expect(desk.told).toMatchObject({ kind: 'discarded' })
-    if (desk.told?.kind === 'discarded') await desk.bringBack(desk.told.line)
+    expect(desk.last).toMatchObject({ kind: 'discarded' })
+    if (desk.last?.kind === 'discarded') await desk.bringBack(desk.last.line)
     expect([desk.drafts.length, desk.problem]).toEqual([1, null])
   })
 
@@ -45,7 +45,7 @@ describe('the library page', () => {
     const saved = await here.export('heron-4', 1)
     if (!saved.ok) throw new Error('not saved')
     await elsewhere.import(new File([saved.value.text], saved.value.fileName))
-    expect(elsewhere.told).toMatchObject({ kind: 'imported', result: { kind: 'added' } })
+    expect(elsewhere.last).toMatchObject({ kind: 'imported', result: { kind: 'added' } })
     await elsewhere.import(new File(['{}'], 'notes.json'))
     expect(elsewhere.problem).toMatchObject({ code: 'spec-file-foreign' })
     expect(elsewhere.lines!.filter(({ engine }) => engine === 'heron-4')).toHaveLength(1)
