@@ -3,9 +3,12 @@ import { readSpec } from '../../core/engine/index.ts'
 import { loadWords, type Language } from '../../core/words/index.ts'
 import { expect, onDesktopAlone, test } from './bench.ts'
 import { engineFile } from '../engine-files.ts'
+import { printedInOthers } from './in-languages.ts'
 import { Mechanic } from './mechanic.ts'
 
-test('the split-case three from bare case to finished sheet, by pointer', async ({ bench }) => {
+test('the split-case three from bare case to finished sheet, by pointer, with sheet and labels in German and Spanish', async ({
+  bench,
+}) => {
   test.setTimeout(240_000)
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
@@ -34,6 +37,31 @@ test('the split-case three from bare case to finished sheet, by pointer', async 
   await mechanic.main.click()
   await expect(page.getByRole('heading', { name: /^Build sheet \d{4}-001$/ })).toBeVisible()
   await expect(page.getByText('NOT ANSWERED')).toHaveCount(0)
+
+  const entered = ['Ferry auxiliary, port side', '0,12']
+  await printedInOthers(bench, entered, (says, { amounts, sheet, signals }, text) => {
+    const most = amounts.amount({ amount: 13.5, decimals: 1, isShort: true, unit: '' })
+    expect(says(`15 N·m (${most}`), 'the limits of a torque').toBe(true)
+    for (const sentence of [
+      sheet.results.flags,
+      sheet.results.noFlags,
+      signals.NOTICE,
+      `${sheet.page.numbered[0]}1`,
+    ])
+      expect(says(sentence), sentence).toBe(true)
+    expect(text).toMatch(/\b20\d\d-\d\d-\d\d \d\d:\d\d/)
+  })
+  await page.getByRole('button', { name: '← Back to the build' }).click()
+  await page.getByRole('button', { name: mechanic.words.buildWindow.allSteps }).click()
+  await page
+    .getByRole('button', { name: /Choose mains/ })
+    .first()
+    .click()
+  await page.getByRole('button', { name: mechanic.words.shells.orderAndLabels }).click()
+  await printedInOthers(bench, entered, (says, { tray, engineParts }) => {
+    for (const sentence of [tray.order.title, `M1 ${engineParts.halves.upper}`])
+      expect(says(sentence), sentence).toBe(true)
+  })
 })
 
 /** The names of an engine's steps in a language, by their ids. */
