@@ -1,6 +1,6 @@
 export { choiceOf, newPass, passAs, passChoices, passNeeds, withRestOf } from './new-pass.ts'
 export type { PassChoice, PassInDocument, PassNeed, TypedPass } from './new-pass.ts'
-export { withProcedure } from './new-procedure.ts'
+export { withProcedure, withoutProcedure } from './new-procedure.ts'
 export { printedValue } from './printed-value.ts'
 export type { PrintedValue } from './printed-value.ts'
 export { inUnitOf, unitOfValue } from './unit-of-value.ts'

@@ -6,7 +6,7 @@ type Procedure = SpecDocument['procedures'][number]
 
 /**
  * A tightening procedure over all fasteners of a face, from the middle outwards until somebody taps the manual's order, with a
- * pass by hand. Refuses `draft-face-without-fasteners`.
+ * pass by hand; a step at the end carries it out. Refuses `draft-face-without-fasteners`.
  */
 export function withProcedure(
   document: SpecDocument,
@@ -23,6 +23,22 @@ export function withProcedure(
     ...{ id, name, face, orders: [order] },
     passes: [{ kind: 'seat', order: order.id }],
   }
-  const added = { ...document, procedures: [...document.procedures, procedure] }
+  const steps = new Set(document.steps.map((step) => step.id))
+  let stepId = id
+  for (let more = 2; steps.has(stepId); more += 1) stepId = `${id}-${more}`
+  const added = {
+    ...document,
+    procedures: [...document.procedures, procedure],
+    steps: [...document.steps, { id: stepId, kind: 'tighten' as const, name, procedure: id }],
+  }
   return grownOrder(added, { procedure: id, order: order.id }, 'centre-out', fasteners)
+}
+
+/** Without a procedure and the steps that carry it out. */
+export function withoutProcedure(document: SpecDocument, id: string): SpecDocument {
+  return {
+    ...document,
+    procedures: document.procedures.filter((each) => each.id !== id),
+    steps: document.steps.filter((step) => step.kind !== 'tighten' || step.procedure !== id),
+  }
 }

@@ -8,6 +8,7 @@ import {
   pathOf,
   printedValue,
   valueIn,
+  withoutProcedure,
   withProcedure,
   withValueAt,
 } from '../../../core/drafts/index.ts'
@@ -59,6 +60,8 @@ describe('a new procedure', () => {
     const procedure = made.value.procedures.at(-1)!
     const onFace = fen.fasteners.filter(({ face }) => face === 'joint').map(({ id }) => id)
     expect(procedure.orders[0]!.sequence.toSorted()).toEqual(onFace.toSorted())
+    expect(made.value.steps.at(-1)).toMatchObject({ kind: 'tighten', procedure: procedure.id })
+    expect(withoutProcedure(made.value, procedure.id)).toEqual(fen)
     const order = procedure.orders[0]!.id
     const typed = {
       ...{ least: '0.11 mm', most: '0.14 mm', torqueLeast: '20 N·m', torqueMost: '45 N·m' },
