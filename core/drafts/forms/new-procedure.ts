@@ -29,7 +29,7 @@ export function withProcedure(
   const added = {
     ...document,
     procedures: [...document.procedures, procedure],
-    steps: [...document.steps, { id: stepId, kind: 'tighten' as const, name, procedure: id }],
+    steps: [...document.steps, { id: stepId, kind: 'run-procedure' as const, name, procedure: id }],
   }
   return grownOrder(added, { procedure: id, order: order.id }, 'centre-out', fasteners)
 }
@@ -39,6 +39,6 @@ export function withoutProcedure(document: SpecDocument, id: string): SpecDocume
   return {
     ...document,
     procedures: document.procedures.filter((each) => each.id !== id),
-    steps: document.steps.filter((step) => step.kind !== 'tighten' || step.procedure !== id),
+    steps: document.steps.filter((step) => step.kind !== 'run-procedure' || step.procedure !== id),
   }
 }

@@ -60,7 +60,7 @@ describe('a new procedure', () => {
     const procedure = made.value.procedures.at(-1)!
     const onFace = fen.fasteners.filter(({ face }) => face === 'joint').map(({ id }) => id)
     expect(procedure.orders[0]!.sequence.toSorted()).toEqual(onFace.toSorted())
-    expect(made.value.steps.at(-1)).toMatchObject({ kind: 'tighten', procedure: procedure.id })
+    expect(made.value.steps.at(-1)).toMatchObject({ kind: 'run-procedure', procedure: procedure.id })
     expect(withoutProcedure(made.value, procedure.id)).toEqual(fen)
     const order = procedure.orders[0]!.id
     const typed = {
