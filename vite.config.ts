@@ -1,8 +1,23 @@
 import { join } from 'node:path'
 import { svelte } from '@sveltejs/vite-plugin-svelte'
-import { defineConfig } from 'vite'
+import { defineConfig, type Rolldown } from 'vite'
 
 const at = (...path: readonly string[]) => join(import.meta.dirname, ...path)
+
+/**
+ * What the first page needs is one script beside its entry. What several of the other pages share is in few: otherwise each set of
+ * pages that share something has a script of its own, 75 of them below 5 kB, and each is a request. The entry is by itself: it waits
+ * for a language, which would wait for it.
+ */
+const scripts: Rolldown.CodeSplittingGroup[] = [
+  {
+    name: 'first',
+    tags: ['$initial'],
+    test: /^(?!.*\/renderer\/(gallery\/)?(main\.ts|index\.html))/,
+    priority: 1,
+  },
+  { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 6000 },
+]
 
 /**
  * The renderer, built so that it runs under a policy without inline scripts and styles: every script, style, font
@@ -23,6 +38,9 @@ export default defineConfig(({ mode }) => ({
     license: { fileName: 'licences.md' }, // goes into the packages, see electron/packaging
     modulePreload: { polyfill: false },
     // Core does nothing when it is loaded, so a page takes along what it uses of a folder and not all behind its index.
-    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: /\/core\/.*\.ts$/, sideEffects: false }] } },
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: [{ test: /\/core\/.*\.ts$/, sideEffects: false }] },
+      output: { codeSplitting: { groups: scripts } },
+    },
   },
 }))
