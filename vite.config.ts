@@ -39,6 +39,7 @@ export default defineConfig(({ mode }) => ({
     modulePreload: { polyfill: false },
     // Core does nothing when it is loaded, so a page takes along what it uses of a folder and not all behind its index.
     rolldownOptions: {
+      checks: { pluginTimings: false, bundlerTimings: false }, // a slow machine is no fault to warn of
       treeshake: { moduleSideEffects: [{ test: /\/core\/.*\.ts$/, sideEffects: false }] },
       output: { codeSplitting: { groups: scripts } },
     },
