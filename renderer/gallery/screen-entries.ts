@@ -194,7 +194,7 @@ export const screenEntries: readonly Entry[] = [
     'An engine of the library with what differs between its revisions',
     LibraryPage,
     async (shown) => ({ all: { bench: await benchWith(shown) } }),
-    ['Heron 4', { appears: 'From revision 1 to 2' }, 'From revision 1 to 2'],
+    [{ appears: '3 builds' }, 'Heron 4', { appears: 'From revision 1 to 2' }, 'From revision 1 to 2'],
   ),
   screen(
     'Library, new engine',

@@ -42,11 +42,13 @@ export function endNames(
   const half = (split: Fit['split'], which: 'upper' | 'lower'): Line =>
     quiet(words.engineParts.halves[halfName({ split }, which)])
   const inLines = (text: string): readonly string[] => (lying ? text.split(' ') : [text])
-  const room = sheetWidthPx * mostOfSheet[lying ? 'beside' : 'over']
+  const nose = lineWidth(strong(words.drawing.nose))
+  // Beside the case the nose's own name takes its width anyway.
+  const room = lying ? Math.max(sheetWidthPx * mostOfSheet.beside, nose) : sheetWidthPx * mostOfSheet.over
   /** As wide as the nose's name, or as its own longest word; smaller letters before fewer of them. */
   const side = (text: string): readonly Line[] => {
-    const widths = [strong(words.drawing.nose), ...text.split(' ').map(quiet)].map(lineWidth)
-    const lines = lying ? inRoom(quiet(text), Math.max(...widths)) : [quiet(text)]
+    const longestWord = Math.max(...text.split(' ').map(quiet).map(lineWidth))
+    const lines = lying ? inRoom(quiet(text), Math.max(nose, longestWord)) : [quiet(text)]
     const widest = Math.max(...lines.map(lineWidth))
     const capital = Math.max(leastCapital, sizes.quiet * Math.min(1, room / widest))
     return lines.map((line) => cutOff({ ...line, capital }, room))
