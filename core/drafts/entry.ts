@@ -25,7 +25,7 @@ export const draftAct = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('undo') }),
   z.strictObject({ type: z.literal('redo') }),
   z.strictObject({ type: z.literal('discard') }),
-  /** A draft that was discarded is gone on with. */
+  /** A draft that was discarded is open again. */
   z.strictObject({ type: z.literal('bring-back') }),
 ])
 export type DraftAct = z.output<typeof draftAct>

@@ -6,7 +6,7 @@ import { languages, type Language } from '../../core/words/index.ts'
 import type { BuildRow, Store } from '../store/index.ts'
 import { lineOf } from './open-build.ts'
 
-/** The names of engines and steps in the lists of builds, in the language of whoever asks. */
+/** The names of engines and steps in the lists of builds, in the language of the window that asks. */
 export class ListedNames {
   readonly #store: Pick<Store, 'specText' | 'specHashes'>
   /** By the hash of the spec, which is never changed. */

@@ -5,7 +5,8 @@ import { amountsIn, degrees, inMillimetres, nanometres } from '../../core/quanti
 import { torqueAtFastener } from '../../core/tightening/index.ts'
 import type { BuildTable } from '../../core/contract/index.ts'
 import { en } from '../../core/words/index.ts'
-import { saidBy, sizeRows } from './size-rows.ts'
+import { partFields, partRows } from './part-rows.ts'
+import { sizeRows } from './size-rows.ts'
 import { takenWith, takenWithFields } from './taken-with.ts'
 
 type Cell = string | number | null
@@ -232,48 +233,6 @@ function readings(sheet: BuildSheet): Row[] {
   )
   const all = [...sizeRows(sheet), ...gauges, ...measured, ...clocks, ...turned, ...wrenches]
   return all.sort((a, b) => Number(a.entry) - Number(b.entry))
-}
-
-const partFields = [
-  'part',
-  'place',
-  'wanted',
-  'when',
-  'step',
-  'count',
-  'condition',
-  'in_builds_before',
-  'against_the_spec',
-  'left_over',
-  'supplier_number',
-  'entry',
-  'time_utc',
-  'person',
-] as const
-
-/** What became of each part: a line for all that was said of it, and one for what nothing was said of. */
-function partRows({ parts }: BuildSheet): Row[] {
-  return parts.flatMap(({ name, place, count: wanted, reuse, ticks, leftOver, open }) => {
-    const of = { part: name, place, wanted, when: en.partsList.reuse(reuse) }
-    const nothing = { condition: null, in_builds_before: null, against_the_spec: null }
-    return [
-      ...ticks.map(({ step, count, condition, before, reason, number, stamp }) => ({
-        ...{ ...of, step, count, condition, in_builds_before: before ?? null, against_the_spec: reason },
-        ...{ left_over: null, supplier_number: number, ...saidBy(stamp) },
-      })),
-      ...leftOver.map(({ step, count, reason, stamp }) => ({
-        ...{ ...of, ...nothing, step, count, left_over: reason, supplier_number: null, ...saidBy(stamp) },
-      })),
-      ...(open === 0
-        ? []
-        : [
-            {
-              ...{ ...of, ...nothing, step: null, count: open, condition: 'not-accounted' },
-              ...{ left_over: null, supplier_number: null, ...saidBy(null) },
-            },
-          ]),
-    ]
-  })
 }
 
 const tables: {

@@ -65,7 +65,7 @@ export class NewBuilds {
       if (answer.problem.code === 'person-not-proven') await this.#crew.named(person)
       return
     }
-    // Before the build is shown: whoever sees it sees its note too.
+    // Before the build is shown, so that its note is there with it.
     await this.#guide.begin(answer.value.line.id)
     const problem = await this.#begin(answer.value, person)
     if (problem) this.#bench.report(problem)

@@ -27,7 +27,7 @@ export class LibraryDesk {
   get lines() {
     return this.#lines
   }
-  /** Those that are gone on with; one that was discarded is named as it is done. */
+  /** Those that are open. */
   get drafts() {
     return this.#drafts.filter(({ state }) => state === 'open')
   }
