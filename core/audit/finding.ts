@@ -1,3 +1,4 @@
+import type { AcceptedDoubt } from '../engine/index.ts'
 import { problem, type Facts, type Problem, type ProblemCode } from '../problem/index.ts'
 
 /**
@@ -7,6 +8,8 @@ import { problem, type Facts, type Problem, type ProblemCode } from '../problem/
 export interface Finding {
   readonly weight: 'fault' | 'doubt'
   readonly problem: Problem
+  /** Of a doubt that somebody looked into and accepted, as long as it says what it said then. */
+  readonly accepted?: AcceptedDoubt
 }
 
 export function fault<Code extends ProblemCode>(code: Code, facts: Facts<Code>, path: string): Finding {

@@ -1,5 +1,5 @@
-import type { AcceptedDoubt, EngineSpec } from '../engine/index.ts'
-import type { Problem } from '../problem/index.ts'
+import type { EngineSpec } from '../engine/index.ts'
+import { withAcceptances, type Accepted } from './accepted.ts'
 import { auditBands } from './bearings/bands.ts'
 import { auditChart } from './bearings/chart.ts'
 import { auditClearance } from './bearings/clearance.ts'
@@ -32,6 +32,7 @@ import { auditTurnings } from './tightening/turnings.ts'
 import { auditTurns } from './tightening/turns.ts'
 import { auditValues } from './tightening/values.ts'
 
+export { numbersOf, type Accepted } from './accepted.ts'
 export type { Finding } from './finding.ts'
 
 const subjects = [
@@ -67,26 +68,25 @@ const subjects = [
   auditRings,
 ]
 
-/** Everything that is wrong or doubtful in a spec that could be read; faults before doubts. Empty for a good one. */
+/**
+ * Everything that is wrong or doubtful in a spec that could be read; faults before doubts, accepted ones among these. Empty for
+ * a good one.
+ */
 export function audit(spec: EngineSpec): readonly Finding[] {
-  const findings = subjects.flatMap((subject) => subject(spec))
+  const findings = withAcceptances(
+    spec,
+    subjects.flatMap((subject) => subject(spec)),
+  )
   return [
     ...findings.filter(({ weight }) => weight === 'fault'),
     ...findings.filter(({ weight }) => weight === 'doubt'),
   ]
 }
 
-/** A doubt of the audit with who accepted it and why. */
-export interface Accepted extends AcceptedDoubt {
-  readonly doubt: Problem
-}
-
 /** The doubts that the audit has and somebody accepted; what was accepted and is no doubt any more is not among them. */
 export function acceptedDoubts(spec: EngineSpec): readonly Accepted[] {
-  const { accepted = [] } = spec
-  if (accepted.length === 0) return []
-  return audit(spec).flatMap(({ weight, problem }) => {
-    const found = accepted.find(({ code, path }) => code === problem.code && path === problem.path)
-    return weight === 'doubt' && found !== undefined ? [{ ...found, doubt: problem }] : []
-  })
+  if (spec.accepted === undefined || spec.accepted.length === 0) return []
+  return audit(spec).flatMap(({ accepted, problem }) =>
+    accepted === undefined ? [] : [{ ...accepted, doubt: problem }],
+  )
 }

@@ -1,4 +1,5 @@
 export * from './charts/index.ts'
+export * from './checking/index.ts'
 export * from './forms/index.ts'
 export * from './orders/index.ts'
 export * from './placing/index.ts'

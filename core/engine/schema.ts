@@ -41,6 +41,8 @@ export const acceptedDoubt = z.strictObject({
   /** The doubt's code. */
   code: z.string().min(1).max(60),
   path: placeInSpec,
+  /** What it said in numbers when it was accepted: with others it is another doubt. */
+  numbers: z.array(z.number()).max(1000).optional(),
   reason: sentenceText,
   by: nameText,
   on: z.iso.date(),

@@ -1,3 +1,4 @@
+import { acceptedDoubts } from '../../core/audit/index.ts'
 import { sentenceIn } from '../../core/problem/index.ts'
 import { readEngine } from '../requests/specs.ts'
 import { languageOfTerminal, speak, systemLanguage, words } from './spoken.ts'
@@ -24,5 +25,9 @@ for (const file of files) {
       console.log(
         words.auditReport.line({ weight, place: problem.path, sentence: sentenceIn(words, problem) }),
       )
+  for (const accepted of engine.spec === null ? [] : acceptedDoubts(engine.spec)) {
+    const sentence = `${sentenceIn(words, accepted.doubt)} ${words.auditReport.because(accepted)}`
+    console.log(words.auditReport.line({ weight: 'accepted', place: accepted.path, sentence }))
+  }
   if (faults.length > 0) process.exitCode = 1
 }

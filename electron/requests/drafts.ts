@@ -261,7 +261,8 @@ function auditedOnce(document: SpecDocument): Audited {
   if (known !== undefined) return known
   const read = readSpec(documentText(document))
   const findings = read.ok ? audit(read.spec) : []
-  const of = (weight: 'fault' | 'doubt') => findings.filter((each) => each.weight === weight).length
+  const of = (weight: 'fault' | 'doubt') =>
+    findings.filter((each) => each.weight === weight && each.accepted === undefined).length
   const audited = read.ok
     ? { spec: read.spec, faults: of('fault'), doubts: of('doubt') }
     : { spec: null, faults: read.problems.length, doubts: 0 }

@@ -144,7 +144,7 @@ function engineOf(file: string, text: string, language: Language = 'en'): Engine
   const { spec } = read
   const findings = audit(spec)
   const of = (weight: 'fault' | 'doubt') =>
-    findings.filter((it) => it.weight === weight).map((it) => it.problem)
+    findings.filter((it) => it.weight === weight && it.accepted === undefined).map((it) => it.problem)
   const faults = of('fault')
   const doubts = of('doubt')
   return faults.length > 0

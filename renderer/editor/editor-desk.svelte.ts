@@ -52,7 +52,10 @@ export class EditorDesk {
 
   readonly document = $derived.by(() => this.#draft().document)
   readonly spec = $derived.by(() => this.#draft().spec)
-  readonly findings = $derived.by(() => this.#draft().findings)
+  /** What the audit says and nobody accepted. */
+  readonly findings = $derived.by(() => this.#draft().findings.filter(({ accepted }) => !accepted))
+  /** The doubts that somebody accepted, with the reason. */
+  readonly accepted = $derived.by(() => this.#draft().findings.filter(({ accepted }) => accepted))
   readonly things = $derived.by(() => thingsOn(this.document, this.face))
   /** What is chosen and still there, in the order in which it was chosen. */
   readonly selected: readonly Thing[] = $derived.by(() => {

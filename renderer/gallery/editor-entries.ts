@@ -1,3 +1,4 @@
+import { documentIn, documentText, type OpenDocument } from '../../core/drafts/index.ts'
 import { en } from '../../core/words/index.ts'
 import EditorPage from '../editor/EditorPage.svelte'
 import { benchWith } from './at-bench.ts'
@@ -9,15 +10,28 @@ import type { OnStage } from './shown.ts'
 
 const screen = entriesOf('Specs', 'screen')
 
-const edited = (id: string) => async (shown: OnStage) => {
+/** What is changed in a demo before it is shown. */
+type Change = (document: OpenDocument) => void
+
+const edited = (id: string, change: Change) => async (shown: OnStage) => {
   const bench = await benchWith(shown)
-  const draft = new DraftInMemory(engineOf(id).text, () => bench.language)
+  const draft = new DraftInMemory(changed(engineOf(id).text, change), () => bench.language)
   return {
     all: { bench, draft, back: { text: bench.words.parts.enginesAndBuilds, go: () => undefined } },
   }
 }
-const shows = (name: string, what: string, id: string, press: readonly Press[] = []) =>
-  screen(`Editor: ${name}`, what, EditorPage, edited(id), press)
+function changed(text: string, change: Change): string {
+  const document = documentIn(text) as OpenDocument
+  change(document)
+  return documentText(document)
+}
+const shows = (
+  name: string,
+  what: string,
+  id: string,
+  press: readonly Press[] = [],
+  change: Change = () => undefined,
+) => screen(`Editor: ${name}`, what, EditorPage, edited(id, change), press)
 const t = en.editor
 
 export const editorEntries: readonly Entry[] = [
@@ -38,4 +52,18 @@ export const editorEntries: readonly Entry[] = [
   shows('bearings', 'Bands, walls and the chart with what each cell gives', 'skerry-3', [t.sections.fits]),
   shows('the rest', 'What has no drawing', 'skerry-3', [t.sections.rest]),
   shows('audit', 'What the audit says, each with its place', 'skerry-3', [t.sections.audit]),
+  shows(
+    'doubts',
+    'A doubt that is accepted with a reason, and one that was',
+    'skerry-3',
+    [t.sectionWithFindings({ section: t.sections.audit, count: 1 }), t.audit.accept],
+    (document) => {
+      document.cautions.shift()
+      document.source = {
+        ...{ kind: 'entered', from: 'Shop notes, 3rd edition', enteredBy: 'Ada Brook', on: '2026-03-02' },
+      }
+      const why = { reason: 'One of a kind: there is nobody else here who knows it', by: 'Ada Brook' }
+      document.accepted = [{ code: 'source-unchecked', path: 'source.checkedBy', ...why, on: '2026-03-02' }]
+    },
+  ),
 ]

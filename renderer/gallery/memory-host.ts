@@ -150,7 +150,7 @@ function lineOf(engine: Engine, language: Language): EngineLine {
 function auditedLine(spec: EngineSpec): EngineLine {
   const findings = audit(spec)
   const of = (weight: 'fault' | 'doubt') =>
-    findings.filter((finding) => finding.weight === weight).map(({ problem }) => problem)
+    findings.filter((finding) => finding.weight === weight && !finding.accepted).map(({ problem }) => problem)
   const { id, name, summary, revision, source } = spec
   return {
     ...{ id, name, summary, revision },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { acceptedDoubts } from '../../../core/audit/index.ts'
+import { acceptedDoubts, audit, numbersOf } from '../../../core/audit/index.ts'
 import { auditAfter, demoDraft, specOf, type Draft } from '../engine/demo.ts'
 
 describe('the standing caution', () => {
@@ -61,6 +61,38 @@ describe('a doubt that somebody accepted', () => {
       { reason: 'Only engine of its kind', doubt: { code: 'source-unchecked' } },
     ])
     if (spec.source.kind === 'entered') spec.source.checkedBy = 'Bo Lind'
+    expect(acceptedDoubts(specOf(spec))).toEqual([])
+  })
+})
+
+describe('an accepted doubt', () => {
+  /** What is said of an undersize of the mains, the doubt of 2.1 mm accepted with these numbers. */
+  const undersize = (size: string, numbers: readonly number[] | undefined) => {
+    const spec = demoDraft('skerry-3')
+    spec.fits[0]!.undersizes = [{ name: 'large', undersize: size }]
+    const accepted = { code: 'undersize-large', reason: 'A racing crank', by: 'Bo Lind', on: '2026-04-01' }
+    spec.accepted = [
+      { ...accepted, path: said(spec).problem.path, ...(numbers && { numbers: [...numbers] }) },
+    ]
+    return said(spec)
+  }
+  const said = (spec: Draft) => audit(specOf(spec)).find(({ problem }) => problem.code === 'undersize-large')!
+
+  it('stays one while it says the same numbers, and is open again with others', () => {
+    const numbers = numbersOf(undersize('2.1 mm', undefined).problem)
+    expect(numbers).toContain(2.1)
+    expect(undersize('2.1 mm', numbers).accepted?.reason).toBe('A racing crank')
+    expect(undersize('2.2 mm', numbers).accepted).toBeUndefined()
+    expect(undersize('2.2 mm', undefined).accepted?.by).toBe('Bo Lind')
+  })
+
+  it('is no way past a fault', () => {
+    const spec = demoDraft('skerry-3')
+    spec.steps.at(-1)!.after = [spec.steps.at(-1)!.id]
+    const path = `steps[${spec.steps.length - 1}].after`
+    spec.accepted = [{ code: 'steps-in-a-ring', path, reason: 'No', by: 'Bo Lind', on: '2026-04-01' }]
+    expect(audit(specOf(spec))).toMatchObject([{ weight: 'fault', problem: { code: 'steps-in-a-ring' } }])
+    expect(audit(specOf(spec))[0]).not.toHaveProperty('accepted')
     expect(acceptedDoubts(specOf(spec))).toEqual([])
   })
 })

@@ -60,6 +60,21 @@ describe('npm run audit', () => {
     expect(status).toBe(0)
   })
 
+  it('lists a doubt that somebody accepted as accepted, with the reason', () => {
+    const file = spoilt('accepted.json', (text) => {
+      const spec = JSON.parse(text) as { cautions: unknown[]; accepted?: unknown }
+      spec.cautions.shift()
+      const accepted = { code: 'standing-caution-missing', path: 'cautions', reason: 'It hangs on the wall' }
+      return JSON.stringify({ ...spec, accepted: [{ ...accepted, by: 'Bo Lind', on: '2026-04-01' }] })
+    })
+    expect(auditOf(file).lines).toEqual([
+      'accepted.json: can be built, nothing doubtful',
+      expect.stringMatching(
+        /^ {2}accepted {2}cautions: .* Accepted by Bo Lind on 2026-04-01, because: It hangs/,
+      ),
+    ])
+  })
+
   it('ends with 2 and says how it is used where no file is named', () => {
     const { status, stderr } = auditOf()
     expect(stderr).toContain('npm run audit -- FILE')

@@ -20,5 +20,7 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   groupAdded: ({ group }) => `Gruppe „${group}“ hinzufügen`,
   chartChanged: ({ fit }) => `Auswahltabelle ${fit}`,
   entryTakenOut: ({ name }) => `${name} entfernen`,
+  doubtAccepted: () => 'Zweifel annehmen',
+  doubtOpenAgain: () => 'wieder bezweifeln',
   pasted: ({ count }) => `${counted(count, 'Schraube', 'Schrauben')} nach Tabelle setzen`,
 }

@@ -120,6 +120,13 @@ export const editor: Words['editor'] = {
     doubts: ({ count }) => counted(count, 'Zweifel', 'Zweifel'),
     weights: { fault: 'Fehler', doubt: 'Zweifel' },
     show: 'Zeigen',
+    accept: 'Annehmen, weil …',
+    why: 'Warum es so richtig ist',
+    acceptIt: 'So annehmen',
+    leave: 'Offen lassen',
+    accepted: ({ count }) => `Angenommen: ${counted(count, 'Zweifel', 'Zweifel')}`,
+    because: ({ by, on, reason }) => `Am ${on} von ${by} angenommen, weil: ${reason}`,
+    openAgain: 'Wieder bezweifeln',
   },
   passes: {
     none: 'Noch kein Anziehvorgang. Über der Zeichnung „Reihenfolge“ wählen, dann „Anziehvorgang hinzufügen“.',

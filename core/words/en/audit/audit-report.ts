@@ -21,7 +21,13 @@ It ends with 0 where every spec can be built, with 1 where one cannot, and with 
     ]
     return `${file}: ${faults > 0 ? 'cannot' : 'can'} be built, ${found.length > 0 ? found.join(', ') : 'nothing doubtful'}`
   },
+  /** Behind the sentence of a doubt that somebody accepted. */
+  because: (facts: { readonly by: string; readonly on: string; readonly reason: string }) =>
+    `Accepted by ${facts.by} on ${facts.on}, because: ${facts.reason}`,
   /** A line below it; `place` is where in the file, and empty where it is about the whole of it. */
-  line: (facts: { readonly weight: 'fault' | 'doubt'; readonly place: string; readonly sentence: string }) =>
-    `  ${facts.weight}  ${facts.place === '' ? '' : `${facts.place}: `}${facts.sentence}`,
+  line: (facts: {
+    readonly weight: 'fault' | 'doubt' | 'accepted'
+    readonly place: string
+    readonly sentence: string
+  }) => `  ${facts.weight}  ${facts.place === '' ? '' : `${facts.place}: `}${facts.sentence}`,
 }

@@ -1,6 +1,8 @@
 import { counted } from '../formats.ts'
 import type { OfThings } from './editor.ts'
 
+type None = Record<never, never>
+
 const things = ({ count }: OfThings) => counted(count, 'thing', 'things')
 
 /** What an edit of the editor did, for `undo` and `redo`. */
@@ -21,5 +23,7 @@ export const editorEdits = {
   groupAdded: ({ group }: { readonly group: string }) => `add the group “${group}”`,
   chartChanged: ({ fit }: { readonly fit: string }) => `chart of ${fit}`,
   entryTakenOut: ({ name }: { readonly name: string }) => `take out ${name}`,
+  doubtAccepted: (_: None) => 'accept a doubt',
+  doubtOpenAgain: (_: None) => 'doubt it again',
   pasted: (facts: OfThings) => `place ${counted(facts.count, 'fastener', 'fasteners')} by a table`,
 }

@@ -143,6 +143,14 @@ export const editor = {
     doubts: ({ count }: OfThings) => counted(count, 'doubt', 'doubts'),
     weights: { fault: 'Fault', doubt: 'Doubt' },
     show: 'Show',
+    accept: 'Accept, because …',
+    why: 'Why it is right as it is',
+    acceptIt: 'Accept it so',
+    leave: 'Leave it open',
+    accepted: ({ count }: OfThings) => `Accepted: ${counted(count, 'doubt', 'doubts')}`,
+    because: ({ by, on, reason }: { readonly by: string; readonly on: string; readonly reason: string }) =>
+      `Accepted by ${by} on ${on}, because: ${reason}`,
+    openAgain: 'Doubt it again',
   },
   passes: {
     none: 'There is no procedure yet. Choose “Order” above the drawing, then “Add a tightening procedure”.',

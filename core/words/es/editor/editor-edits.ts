@@ -24,5 +24,7 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   groupAdded: ({ group }) => `añadir el grupo «${group}»`,
   chartChanged: ({ fit }) => `tabla de ${fit}`,
   entryTakenOut: ({ name }) => `quitar ${name}`,
+  doubtAccepted: () => 'aceptar una duda',
+  doubtOpenAgain: () => 'volver a dudar',
   pasted: ({ count }) => `colocar ${counted(count, 'fijación', 'fijaciones')} según una tabla`,
 }

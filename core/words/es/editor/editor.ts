@@ -121,6 +121,13 @@ export const editor: Words['editor'] = {
     doubts: ({ count }) => counted(count, 'duda', 'dudas'),
     weights: { fault: 'Fallo', doubt: 'Duda' },
     show: 'Mostrar',
+    accept: 'Aceptar, porque …',
+    why: 'Por qué está bien así',
+    acceptIt: 'Aceptarla así',
+    leave: 'Dejarla abierta',
+    accepted: ({ count }) => `Aceptadas: ${counted(count, 'duda', 'dudas')}`,
+    because: ({ by, on, reason }) => `Aceptada por ${by} el ${on}, porque: ${reason}`,
+    openAgain: 'Volver a dudar',
   },
   passes: {
     none: 'Aún no hay procedimiento. Elegir «Orden» sobre el dibujo y luego «Añadir un procedimiento de apriete».',

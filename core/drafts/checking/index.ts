@@ -1,0 +1,1 @@
+export { withAccepted, withoutAccepted, type Acceptance } from './accept.ts'
