@@ -125,6 +125,9 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'build-finished':
     case 'build-amended':
     case 'build-voided':
+    case 'build-handed-over':
+    case 'build-taken-over':
+    case 'fork-settled':
     case 'readings-noted':
     case 'readings-withdrawn':
     case 'undersize-declared':

@@ -97,6 +97,9 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'step-confirmed':
     case 'step-sent-back':
     case 'build-amended':
+    case 'build-handed-over':
+    case 'build-taken-over':
+    case 'fork-settled':
     case 'readings-noted':
     case 'readings-withdrawn':
     case 'undersize-declared':

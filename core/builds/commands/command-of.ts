@@ -58,6 +58,12 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
       return { type: 'amend-build', text: event.text, reason: event.reason }
     case 'build-voided':
       return { type: 'void-build', reason: event.reason }
+    case 'build-handed-over':
+      return { type: 'hand-over', to: event.to, note: event.note }
+    case 'build-taken-over':
+      return { type: 'take-over', reason: event.reason }
+    case 'fork-settled':
+      return { type: 'settle-fork', entry: event.entry, over: event.over, reason: event.reason }
     case 'place-done': {
       const { step, place, round, note } = event
       return { type: 'do-place', step, place, round, note: note ?? '' }

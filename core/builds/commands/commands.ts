@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { readWith } from '../../instrument/index.ts'
 import { bearingCommands } from './bearing-commands.ts'
+import { benchCommands } from './bench-commands.ts'
 import { limitCommands } from './limit-commands.ts'
 import { placedCommands } from './placed-commands.ts'
 import { ringCommands } from './ring-commands.ts'
@@ -76,6 +77,7 @@ export const buildCommand = z.discriminatedUnion('type', [
   ...ringCommands,
   ...turningCommands,
   ...runCommands,
+  ...benchCommands,
   /**
    * `second` is who looks at an apprentice's step. The host knows whether that person may; core only that it
    * is wanted.

@@ -1,10 +1,12 @@
 import { done, refused } from '../../problem/index.ts'
 import type { EngineSpec } from '../../engine/index.ts'
+import type { BenchName } from '../events/bench-events.ts'
 import type { BuildState } from '../events/state.ts'
 import { isStepDone } from '../steps/steps.ts'
 import type { BuildCommand } from './commands.ts'
 import { amendBuild, voidBuild } from './decide-afterwards.ts'
 import { decideBearing } from './decide-bearing.ts'
+import { builtElsewhere, decideBench } from './decide-bench.ts'
 import { answerCheck } from './decide-check.ts'
 import { fitHalf, fitPart, layBead, takeOutHalf, takeOutPart, wipeOffBead } from './decide-fitting.ts'
 import { decideInRun } from './decide-in-run.ts'
@@ -34,15 +36,21 @@ import {
  *
  * @param now UTC, ISO 8601: when the events would be recorded. Null where that decides nothing: over the open time of a
  * sealant no reason is then asked for.
+ * @param here The bench that asks; another one that has the build is named in the refusal. Null where benches are not told apart.
  */
 export function decide(
   spec: EngineSpec,
   state: BuildState,
   command: BuildCommand,
   now: string | null,
+  here: BenchName | null = null,
 ): Events {
   if (state.started === null) throw new Error('nothing can be decided on a build that was not started')
   if (state.voided) return refused('build-voided', { name: state.started.name })
+  if (command.type === 'hand-over' || command.type === 'take-over' || command.type === 'settle-fork')
+    return decideBench(state, command, here)
+  const elsewhere = builtElsewhere(state, here)
+  if (elsewhere !== null) return { ok: false, problem: elsewhere }
   if (command.type === 'void-build') return voidBuild(command)
   if (command.type === 'amend-build') return amendBuild(state, command)
   if (command.type === 'add-photo') return addPhoto(spec, state, command)

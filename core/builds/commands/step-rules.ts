@@ -84,6 +84,9 @@ export const stepRules = {
   'finish-build': null,
   'amend-build': null,
   'void-build': null,
+  'hand-over': null,
+  'take-over': null,
+  'settle-fork': null,
 } as const satisfies { readonly [Type in BuildCommand['type']]: StepRule | null }
 
 /** Commands that belong to one kind of step. */

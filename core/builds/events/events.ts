@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { readWith } from '../../instrument/index.ts'
 import { bearingEvents } from './bearing-events.ts'
+import { benchEvents } from './bench-events.ts'
 import { limitEvents } from './limit-events.ts'
 import { turningEvents } from './turning-events.ts'
 import { placedEvents } from './placed-events.ts'
@@ -135,6 +136,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   ...planEvents,
   ...ringEvents,
   ...runEvents,
+  ...benchEvents,
   /**
    * A second person has looked at what was done in a step. `procedure` is that of a step that runs one, else
    * null.

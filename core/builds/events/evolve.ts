@@ -39,7 +39,11 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
     case 'build-voided':
       return { ...state, voided: true }
     case 'build-amended':
+    case 'fork-settled':
       return state
+    case 'build-handed-over':
+    case 'build-taken-over':
+      return { ...state, bench: event.to }
     case 'step-confirmed':
     case 'step-sent-back':
       return { ...state, workedOn: { step: event.step } }

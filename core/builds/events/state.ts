@@ -1,4 +1,5 @@
 import type { Run } from '../../tightening/index.ts'
+import type { BenchName } from './bench-events.ts'
 import { untouched, type BearingRecord } from './bearing-record.ts'
 import type { LimitsRecord } from './limit-record.ts'
 import type { PlacedRecord } from './placed-record.ts'
@@ -50,6 +51,8 @@ export interface BuildState extends PhotoRecord {
   readonly confirmed: Readonly<Record<string, Confirmation>>
   /** By step id: who wants it done again, and why. Falls away when anything more is done in the step. */
   readonly sentBack: Readonly<Record<string, Confirmation & { readonly reason: string }>>
+  /** The bench that has the build. Null for the one that began it, which its entries do not name. */
+  readonly bench: BenchName | null
   readonly finished: boolean
   /** Void: nothing is added any more. */
   readonly voided: boolean
@@ -116,6 +119,7 @@ export const emptyBuild: BuildState = {
   workedOn: null,
   confirmed: {},
   sentBack: {},
+  bench: null,
   finished: false,
   voided: false,
 }

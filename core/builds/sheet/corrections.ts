@@ -173,6 +173,9 @@ function correctionOf(
     case 'build-finished':
     case 'build-amended':
     case 'build-voided':
+    case 'build-handed-over':
+    case 'build-taken-over':
+    case 'fork-settled':
     case 'undersize-declared':
     case 'basis-decided':
     case 'shells-pinned':

@@ -2,6 +2,7 @@ import { acceptedDoubts, type Accepted } from '../../audit/index.ts'
 import type { Caution, Danger, EngineSpec, Source, StepKind } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { replay } from '../events/evolve.ts'
+import { benchesOn, type SheetBench } from './benches.ts'
 import { beadsOn, type SheetBead } from './beads.ts'
 import { checksOn, type SheetCheck } from './checks.ts'
 import { correctionsIn, type SheetCorrection } from './corrections.ts'
@@ -69,6 +70,8 @@ export interface BuildSheet {
   readonly corrections: readonly SheetCorrection[]
   /** What was added to the build after it was finished, in order. */
   readonly amendments: readonly (Stamp & { readonly text: string; readonly reason: string })[]
+  /** How it came from bench to bench. */
+  readonly benches: readonly SheetBench[]
   readonly cautions: readonly Caution[]
   /** Doubts about the spec that somebody accepted, with the reason. */
   readonly accepted: readonly Accepted[]
@@ -133,6 +136,7 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
         ? [{ ...stampOf(entry), text: entry.event.text, reason: entry.event.reason }]
         : [],
     ),
+    benches: benchesOn(entries),
     cautions: spec.cautions,
     accepted: acceptedDoubts(spec),
     head: { entries: entries.length, code: last?.hash.slice(0, 16) ?? '' },

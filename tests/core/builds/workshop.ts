@@ -6,6 +6,7 @@ import {
   evolve,
   isStepDone,
   startBuild,
+  type BenchName,
   type BuildCommand,
   type BuildEvent,
   type BuildState,
@@ -58,6 +59,8 @@ export class Workshop {
   person = 'Ada'
   /** By which commands are decided and recorded, UTC; null for a minute after the last entry, by which nothing is decided. */
   now: string | null = null
+  /** The bench at which commands are given; null where benches are not told apart. */
+  bench: BenchName | null = null
 
   constructor(spec: EngineSpec) {
     this.spec = spec
@@ -66,12 +69,12 @@ export class Workshop {
 
   /** Carries a command out and gives its events; throws with the sentence when it is refused. */
   does(command: BuildCommand): readonly BuildEvent[] {
-    return this.#append(decide(this.spec, this.state, command, this.now))
+    return this.#append(decide(this.spec, this.state, command, this.now, this.bench))
   }
 
   /** The sentence with which a command is refused; throws when it is not. */
   refuses(command: BuildCommand): string {
-    const decided = decide(this.spec, this.state, command, this.now)
+    const decided = decide(this.spec, this.state, command, this.now, this.bench)
     if (decided.ok) throw new Error(`${command.type} was not refused`)
     return sentenceOf(decided.problem)
   }

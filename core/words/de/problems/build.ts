@@ -25,6 +25,18 @@ export const buildWords: Table<typeof pattern> = {
     `„${name}“ ist abgeschlossen und nicht mehr änderbar; berichtigen oder einen neuen Aufbau beginnen.`,
   'build-voided': ({ name }) =>
     `„${name}“ ist ungültig. Nichts kann hinzugefügt werden; einen neuen Aufbau beginnen.`,
+  'build-elsewhere': ({ name, bench }) =>
+    `„${name}“ ist bei ${bench}. Dort fortsetzen, übergeben lassen oder mit Begründung hier übernehmen.`,
+  'build-is-here': ({ bench }) => `Der Aufbau ist schon bei ${bench}, also hier. Aufbau fortsetzen.`,
+  'handed-to-itself': ({ bench }) => `${bench} ist diese Werkbank. Die Werkbank wählen, die fortsetzen soll.`,
+  'bench-unnamed': (_) =>
+    'Diese Werkbank gehört zu keiner Werkstatt, es gibt keine andere zum Fortsetzen. Zuerst der Werkstatt beitreten.',
+  'build-apart': ({ name, bench, entry }) =>
+    `„${name}“ wurde ab Eintrag ${entry} hier und bei ${bench} getrennt fortgesetzt. Feststellen, was am Motor getan wurde, und an der Werkbank entscheiden, deren Folge zählt.`,
+  'build-line-left': ({ name, bench, entry }) =>
+    `Für „${name}“ zählt ab Eintrag ${entry} die Folge von ${bench}. Was hier eingetragen wurde, bleibt erhalten; mit der gültigen Folge fortsetzen.`,
+  'build-not-apart': ({ name }) =>
+    `„${name}“ hat nur eine Folge von Einträgen; es gibt nichts zu entscheiden.`,
   'build-not-finished': (_) =>
     'Der Aufbau ist nicht abgeschlossen und noch nicht zu berichtigen. Falsches dort zurücknehmen, wo es eingetragen wurde.',
   'step-not-awaiting': ({ step }) => `„${step}“ wartet nicht auf eine zweite Person. Aufbau fortsetzen.`,

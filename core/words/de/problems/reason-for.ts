@@ -40,6 +40,8 @@ const reasons: {
   addition: (_) => 'was zum Aufbau hinzuzufügen ist',
   'added-late': (_) => 'warum es jetzt hinzugefügt wird',
   'build-voided': (_) => 'warum der Aufbau ungültig ist',
+  'taken-over': (_) => 'warum der Aufbau übernommen wird',
+  'fork-settled': (_) => 'warum diese Folge zählt',
   problem: (_) => 'was das Problem ist',
   'flag-answered': (_) => 'was dagegen getan wurde',
   'out-of-order': (facts) =>

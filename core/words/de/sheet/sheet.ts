@@ -71,6 +71,16 @@ export const sheet: Words['sheet'] = {
   addedAfter: 'Nach dem Abschluss hinzugefügt',
   added: ({ stamp, text, reason }) => `${stamp}: ${text} Grund: ${reason}`,
 
+  benches: {
+    title: 'Werkbänke',
+    handedOver: ({ stamp, from, to, note }) =>
+      `${stamp}: von ${from} an ${to} übergeben${note === '' ? '.' : `. ${note}`}`,
+    takenOver: ({ stamp, from, to, reason }) =>
+      `${stamp}: ${from === null ? '' : `von ${from} `}durch ${to} übernommen. Grund: ${reason}`,
+    settled: ({ stamp, bench, entry, reason }) =>
+      `${stamp}: ab Eintrag ${entry} an zwei Werkbänken getrennt fortgesetzt; es zählt die Folge von ${bench}. Grund: ${reason}`,
+  },
+
   results: {
     shells: 'Lagerschalen',
     marks: 'Kennzeichen, Bohrung / Zapfen',

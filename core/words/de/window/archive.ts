@@ -169,6 +169,9 @@ export const archive: Words['archive'] = {
     'build-finished': 'Aufbau abgeschlossen',
     'build-amended': 'Aufbau berichtigt',
     'build-voided': 'Aufbau für ungültig erklärt',
+    'build-handed-over': 'an andere Werkbank übergeben',
+    'build-taken-over': 'von anderer Werkbank übernommen',
+    'fork-settled': 'entschieden, welche Folge zählt',
   },
 
   compared: {

@@ -10,6 +10,11 @@ export interface OfBegun extends OfStep {
   /** Whether its work is readings or answers, which are not taken back. */
   readonly isRead: boolean
 }
+export interface OfBench {
+  /** The name of the build. */
+  readonly name: string
+  readonly bench: string
+}
 export interface PartIn extends OfStep {
   readonly part: string
 }
@@ -38,6 +43,20 @@ export const buildWords = {
     `“${name}” is finished. Its work cannot be changed; amend it, or start a new build.`,
   'build-voided': ({ name }: { readonly name: string }) =>
     `“${name}” is void. Nothing can be added to it; start a new build.`,
+  'build-elsewhere': ({ name, bench }: OfBench) =>
+    `“${name}” is at ${bench}. Go on with it there, have it handed over, or take it over here with a reason.`,
+  'build-is-here': ({ bench }: { readonly bench: string }) =>
+    `The build is at ${bench} already, which is this bench. Go on with it.`,
+  'handed-to-itself': ({ bench }: { readonly bench: string }) =>
+    `${bench} is this bench. Choose the bench that is to go on.`,
+  'bench-unnamed': (_: Record<never, never>) =>
+    'This bench belongs to no shop, so that there is no other one to go on. Join the shop first.',
+  'build-apart': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
+    `“${name}” was gone on with here and at ${bench} apart, from entry ${entry} on. Find out which of the two was done on the engine, and settle that at the bench whose line counts.`,
+  'build-line-left': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
+    `The line of ${bench} counts for “${name}”, from entry ${entry} on. What was recorded here is kept; go on with the line that counts.`,
+  'build-not-apart': ({ name }: { readonly name: string }) =>
+    `“${name}” has one line of entries; there is nothing to settle.`,
   'build-not-finished': (_: Record<never, never>) =>
     'The build is not finished, so it cannot be amended yet. Take back what is wrong where it was done.',
   'step-not-awaiting': ({ step }: OfStep) =>

@@ -11,6 +11,11 @@ import { sheetMeasured } from './sheet-measured.ts'
 export interface Stamped {
   readonly stamp: string
 }
+export interface Moved {
+  readonly stamp: string
+  /** The bench that goes on. */
+  readonly to: string
+}
 export interface Reasoned extends Stamped {
   readonly reason: string
 }
@@ -106,6 +111,22 @@ export const sheet = {
   addedAfter: 'Added after finishing',
   added: ({ stamp, text, reason }: Reasoned & { readonly text: string }) =>
     `${stamp}: ${text} Why: ${reason}`,
+
+  /** How the build came from bench to bench. */
+  benches: {
+    title: 'Benches',
+    handedOver: ({ stamp, from, to, note }: Moved & { readonly from: string; readonly note: string }) =>
+      `${stamp}: handed over by ${from} to ${to}${note === '' ? '.' : `. ${note}`}`,
+    takenOver: (facts: Moved & { readonly from: string | null; readonly reason: string }) =>
+      `${facts.stamp}: taken over by ${facts.to}${facts.from === null ? '' : ` from ${facts.from}`}. Why: ${facts.reason}`,
+    settled: (facts: {
+      readonly stamp: string
+      readonly bench: string
+      readonly entry: number
+      readonly reason: string
+    }) =>
+      `${facts.stamp}: gone on with at two benches apart from entry ${facts.entry} on; the line of ${facts.bench} counts. Why: ${facts.reason}`,
+  },
 
   results: {
     shells: 'Shells',

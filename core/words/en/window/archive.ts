@@ -185,6 +185,9 @@ export const archive = {
     'build-finished': 'build finished',
     'build-amended': 'build amended',
     'build-voided': 'build voided',
+    'build-handed-over': 'handed over to another bench',
+    'build-taken-over': 'taken over by another bench',
+    'fork-settled': 'said which line counts',
   },
 
   /** Two builds of one engine. */

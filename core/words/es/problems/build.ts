@@ -24,6 +24,17 @@ export const buildWords: typeof english = {
     `«${name}» está terminado. Su trabajo no se puede cambiar; enmendarlo, o empezar un montaje nuevo.`,
   'build-voided': ({ name }) =>
     `«${name}» está anulado. No se le puede añadir nada; empezar un montaje nuevo.`,
+  'build-elsewhere': ({ name, bench }) =>
+    `«${name}» está en ${bench}. Continuarlo allí, pedir que se entregue o tomarlo aquí con un motivo.`,
+  'build-is-here': ({ bench }) => `El montaje ya está en ${bench}, que es este banco. Continuarlo.`,
+  'handed-to-itself': ({ bench }) => `${bench} es este banco. Elegir el banco que debe continuar.`,
+  'bench-unnamed': () =>
+    'Este banco no pertenece a ningún taller, así que no hay otro que continúe. Unirse primero al taller.',
+  'build-apart': ({ name, bench, entry }) =>
+    `«${name}» se continuó por separado aquí y en ${bench} desde la entrada ${entry}. Averiguar qué se hizo en el motor y decidirlo en el banco cuya línea vale.`,
+  'build-line-left': ({ name, bench, entry }) =>
+    `Para «${name}» vale la línea de ${bench} desde la entrada ${entry}. Lo registrado aquí se conserva; continuar con la línea que vale.`,
+  'build-not-apart': ({ name }) => `«${name}» tiene una sola línea de entradas; no hay nada que decidir.`,
   'build-not-finished': () =>
     'El montaje no está terminado, así que aún no se puede enmendar. Retirar lo que esté mal donde se hizo.',
   'step-not-awaiting': ({ step }) => `«${step}» no espera a una segunda persona. Seguir con el montaje.`,

@@ -69,6 +69,16 @@ export const sheet: Words['sheet'] = {
   addedAfter: 'Añadido después de terminar',
   added: ({ stamp, text, reason }) => `${stamp}: ${text} Motivo: ${reason}`,
 
+  benches: {
+    title: 'Bancos',
+    handedOver: ({ stamp, from, to, note }) =>
+      `${stamp}: entregado por ${from} a ${to}${note === '' ? '.' : `. ${note}`}`,
+    takenOver: ({ stamp, from, to, reason }) =>
+      `${stamp}: tomado por ${to}${from === null ? '' : ` de ${from}`}. Motivo: ${reason}`,
+    settled: ({ stamp, bench, entry, reason }) =>
+      `${stamp}: continuado por separado en dos bancos desde la entrada ${entry}; vale la línea de ${bench}. Motivo: ${reason}`,
+  },
+
   results: {
     shells: 'Semicojinetes',
     marks: 'Marcas, alojamiento / muñón',

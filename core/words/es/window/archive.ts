@@ -174,6 +174,9 @@ export const archive: Words['archive'] = {
     'build-finished': 'montaje terminado',
     'build-amended': 'montaje enmendado',
     'build-voided': 'montaje anulado',
+    'build-handed-over': 'entregado a otro banco',
+    'build-taken-over': 'tomado por otro banco',
+    'fork-settled': 'decidido qué línea vale',
   },
 
   compared: {
