@@ -15,6 +15,7 @@ import { pastedTableWords } from './pasted-table.ts'
 import { photoWords } from './photo.ts'
 import { placingWords } from './placing.ts'
 import { recordWords } from './record.ts'
+import { shopWords } from './shop.ts'
 
 /** What the audit says of a spec, by code. */
 export const auditProblems = {
@@ -44,4 +45,5 @@ export const problems = {
   ...photoWords,
   ...placingWords,
   ...recordWords,
+  ...shopWords,
 }

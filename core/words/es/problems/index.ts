@@ -13,6 +13,7 @@ import { placingWords } from './placing.ts'
 import { quantityWords } from './quantity.ts'
 import { recordWords } from './record.ts'
 import { auditRingWords, ringWords } from './rings.ts'
+import { shopWords } from './shop.ts'
 import { specWords } from './spec.ts'
 import { tighteningWords } from './tightening.ts'
 import { wrenchWords } from './wrench.ts'
@@ -37,4 +38,5 @@ export const problems: Words['problems'] = {
   ...photoWords,
   ...placingWords,
   ...recordWords,
+  ...shopWords,
 }
