@@ -115,6 +115,7 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
     case 'photo-skipped':
     case 'photo-withdrawn':
     case 'step-reopened':
+    case 'revision-taken-over':
     case 'skip-taken-back':
     case 'note-written':
     case 'ticks-removed':

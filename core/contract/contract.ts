@@ -4,7 +4,7 @@ import { buildCommand, recordedEvent, samples } from '../builds/index.ts'
 import { archiveRequests } from './archive.ts'
 import { recordRequests } from './backups.ts'
 import { buildLine } from './build-line.ts'
-import { draftRequests } from './drafts.ts'
+import { draftRequests, libraryLine } from './drafts.ts'
 import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
@@ -31,8 +31,12 @@ export type EngineLine = z.output<typeof engineLine>
 
 const storedBuild = z.strictObject({
   line: buildLine,
-  /** The text of the spec the build was started with; `readSpec` turns it into an engine. */
+  /** The text of the spec that the build goes by; `readSpec` turns it into an engine. */
   specText: z.string(),
+  /** Those that it went by before, in order, each up to and including an entry; absent where it keeps the one it was begun with. */
+  earlier: z.array(z.strictObject({ specText: z.string(), until: z.int() })).optional(),
+  /** A revision of the library that is newer than the one it goes by; absent where there is none, and once it is finished. */
+  newer: libraryLine.optional(),
   events: z.array(recordedEvent),
   /** Why nothing can be added, where that is so; null when the build is open for work. */
   readOnly: problemMessage.nullable(),
@@ -105,6 +109,21 @@ export const contract = {
       command: buildCommand,
     }),
     output: z.strictObject({ events: z.array(recordedEvent) }),
+  },
+  /**
+   * Goes on by a newer revision of the library from here on: see `takeOver`. Another window that shows the build has to open it again.
+   */
+  'builds.take-over': {
+    input: z.strictObject({
+      build: z.uuid(),
+      after: z.int().min(0),
+      person: z.string().max(200),
+      revision: z.int().min(1),
+      reason: z.string().max(600),
+      opens: z.array(z.string()).max(1000),
+      takenApart: z.literal(true).optional(),
+    }),
+    output: storedBuild,
   },
   ...archiveRequests,
   ...draftRequests,

@@ -34,7 +34,7 @@ export type DraftLine = z.output<typeof draftLine>
 const openedDraft = z.strictObject({ line: draftLine, base: z.string(), entries: z.array(draftEntry) })
 export type OpenedDraft = z.output<typeof openedDraft>
 
-const libraryLine = z.strictObject({
+export const libraryLine = z.strictObject({
   engine: z.string(),
   name: z.string(),
   family,

@@ -18,6 +18,7 @@ export const requestNames: readonly string[] = [
   'builds.open',
   'builds.since',
   'builds.act',
+  'builds.take-over',
   'builds.find',
   'builds.export',
   'builds.import',

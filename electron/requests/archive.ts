@@ -1,4 +1,4 @@
-import { buildSheet, typedWords } from '../../core/builds/index.ts'
+import { buildSheet, specAt, typedWords } from '../../core/builds/index.ts'
 import type { ImportResult } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
@@ -7,6 +7,7 @@ import type { BuildRow, Store, Witness } from '../store/index.ts'
 import { keepUnderEarlierRules } from './earlier-rules.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
 import { readExport, writeExport } from './export-file.ts'
+import { specsNamed } from './export-specs.ts'
 import type { ExportFile } from './export-file.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { ListedNames } from './listed-names.ts'
@@ -51,10 +52,12 @@ export function archiveRequests(services: {
     'builds.export': ({ build }) => {
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { row, specText, readOnly } = opened.value
+      const { row, readOnly } = opened.value
       if (readOnly !== null && !mayLeave(readOnly)) return { ok: false, problem: readOnly }
       const entries = store.entries(build)
-      const text = writeExport(build, specText, entries, store.photos.bytes)
+      const specTexts = specsNamed(entries).map(store.specText)
+      if (!specTexts.every((each) => each !== null)) return refused('build-spec-lost', {}, 'build')
+      const text = writeExport(build, specTexts, entries, store.photos.bytes)
       const { seq, sha256 } = entries.at(-1)!
       const kept = keepHead({ kind: 'export', build, entries: seq, head: sha256, at: now().toISOString() })
       if (!kept.ok) return kept
@@ -75,11 +78,11 @@ export function archiveRequests(services: {
     'builds.csv': ({ build, table }) => {
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { row, spec, events, readOnly } = opened.value
+      const { row, spec, earlier, events, readOnly } = opened.value
       if (readOnly !== null && !mayLeave(readOnly)) return { ok: false, problem: readOnly }
       return done({
         fileName: fileNameOf(row, `${table}.csv`),
-        text: tableOf(buildSheet(spec, events), table),
+        text: tableOf(buildSheet(spec, events, earlier), table),
       })
     },
   }
@@ -94,7 +97,7 @@ function fileNameOf(row: BuildRow, ending: string): string {
 
 /** Adds to the record what it does not have yet. A build that was continued differently here and there stays as it is here. */
 function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile): Outcome<ImportResult> {
-  const { build, entries, events, spec, specText } = exported
+  const { build, entries, events, specs } = exported
   const here = store.build(build) === null ? null : openBuild(store, build)
   if (here !== null && !here.ok) return here
   const readOnly = here?.value.readOnly
@@ -123,9 +126,11 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile):
       const noted = keepUnderEarlierRules(store, build, exported.allowedOnce)
       if (!noted.ok) return noted
     }
-    const keptSpec = { text: specText, engine: spec.name, demo: spec.source.kind === 'demo' }
-    const mentions = mentionsIn(spec, news.events)
-    const imported = store.importEntries(build, { ...news, mentions }, keptSpec)
+    const keptSpecs = specs.map(({ text, spec }) => ({
+      ...{ text, engine: spec.name, demo: spec.source.kind === 'demo' },
+    }))
+    const mentions = news.events.flatMap((entry) => mentionsIn(specAt(specs, entry.seq), [entry]))
+    const imported = store.importEntries(build, { ...news, mentions }, keptSpecs)
     if (!imported.ok) return imported
     openBuilds.drop(build)
   }

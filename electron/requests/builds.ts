@@ -20,7 +20,7 @@ import type { EngineShelf } from './engine-shelf.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { ListedNames } from './listed-names.ts'
 import type { People } from './people.ts'
-import { lineOf, openBuild } from './open-build.ts'
+import { lineOf, openBuild, storedBuild } from './open-build.ts'
 import { withStandings } from './standings.ts'
 
 /** How each demo build comes about. */
@@ -56,9 +56,9 @@ export function buildRequests(services: {
     'builds.open': ({ build }) => {
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { row, specText, spec, state, events, readOnly } = opened.value
+      const { spec, state, readOnly } = opened.value
       if (!readOnly) openBuilds.keep(build, { spec, state, indexedWords: new Set() })
-      return done({ line: lineOf(row), specText, events, readOnly })
+      return done(storedBuild(store, opened.value))
     },
 
     'builds.start': (input) => {
@@ -90,8 +90,7 @@ export function buildRequests(services: {
       if (!added.ok) return added
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { row, specText, events } = opened.value
-      return done({ line: lineOf(row), specText, events, readOnly: null })
+      return done(storedBuild(store, opened.value))
     },
 
     'builds.try': async ({ sample: which, language }) => {
@@ -110,8 +109,7 @@ export function buildRequests(services: {
       if (!added.ok) return added
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { row, specText, events } = opened.value
-      return done({ line: lineOf(row), specText, events, readOnly: null })
+      return done(storedBuild(store, opened.value))
     },
 
     'builds.since': ({ build, after }) => {

@@ -6,13 +6,18 @@ import {
   checkRules,
   readEvent,
   recordedEvent,
+  revisionSpans,
   type RecordedEvent,
+  type SpecRevision,
+  type SpecUntil,
   wasAllowedOnce,
 } from '../../core/builds/index.ts'
 import { mostExportCharacters } from '../../core/contract/index.ts'
+import { documentIn } from '../../core/drafts/index.ts'
 import { done, type Outcome, type Problem, refused } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
+import { specsNamed } from './export-specs.ts'
 import { photoLines, photosNamed, readPhotos, type ExportedPhotos } from './export-photos.ts'
 import { follows, sha256, type StoredEntry } from '../store/index.ts'
 
@@ -28,15 +33,25 @@ const plainHead = z.strictObject({
 })
 /** That of a build with photos: so many lines more follow its entries. */
 const headWithPhotos = plainHead.extend({ bedplateBuild: z.literal(2), photos: z.int().min(1).max(10_000) })
-const head = z.discriminatedUnion('bedplateBuild', [plainHead, headWithPhotos])
+/** That of a build that went on by a newer revision of its spec: so many specs stand before its entries. */
+const headWithSpecs = plainHead.extend({
+  bedplateBuild: z.literal(3),
+  photos: z.int().min(0).max(10_000),
+  specs: z.int().min(2).max(1000),
+})
+const head = z.discriminatedUnion('bedplateBuild', [plainHead, headWithPhotos, headWithSpecs])
 
 const specLine = z.strictObject({ spec: z.string() })
+
+interface ExportedSpec extends SpecRevision, SpecUntil {
+  readonly text: string
+}
 
 /** A build as it was read from an export, all of it checked. */
 export interface ExportFile {
   readonly build: string
-  readonly specText: string
-  readonly spec: EngineSpec
+  /** Those by which it went, in order. */
+  readonly specs: readonly ExportedSpec[]
   readonly entries: readonly StoredEntry[]
   /** Up to the first entry that only a newer program knows. */
   readonly events: readonly RecordedEvent[]
@@ -48,24 +63,29 @@ export interface ExportFile {
 /**
  * A build as one text, in lines: a head; the spec; then each entry exactly as it lies in the record, so that the SHA-256 of
  * a line is what the next one names as `previous`; then the photos that the entries name. Head, spec and photos are canonical
- * JSON (RFC 8785) too: the same build gives the same bytes. One without photos is of the form that had none.
+ * JSON (RFC 8785) too: the same build gives the same bytes. One without photos, or that kept its spec, is of the form that had none,
+ * or no others.
  */
 export function writeExport(
   build: string,
-  specText: string,
+  specTexts: readonly string[],
   entries: readonly StoredEntry[],
   photoOf: (sha256: string) => Buffer | null,
 ): string {
   const photos = photosNamed(entries)
   const lines = [
     canonicalize({
-      ...(photos.length === 0 ? { bedplateBuild: 1 } : { bedplateBuild: 2, photos: photos.length }),
+      ...(specTexts.length > 1
+        ? { bedplateBuild: 3, photos: photos.length, specs: specTexts.length }
+        : photos.length === 0
+          ? { bedplateBuild: 1 }
+          : { bedplateBuild: 2, photos: photos.length }),
       build,
       entries: entries.length,
       head: entries.at(-1)?.sha256,
-      specSha256: sha256(specText),
+      specSha256: sha256(specTexts[0] ?? ''),
     }),
-    canonicalize({ spec: specText }),
+    ...specTexts.map((spec) => canonicalize({ spec })),
     ...entries.map(({ body }) => body),
     ...photoLines(photos, photoOf),
   ]
@@ -93,42 +113,55 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
   const start = parsed(first)
   if (typeof start !== 'object' || start === null || !('bedplateBuild' in start))
     return refused('import-not-ours', {})
-  if (typeof start.bedplateBuild === 'number' && start.bedplateBuild > 2) return refused('import-newer', {})
+  if (typeof start.bedplateBuild === 'number' && start.bedplateBuild > 3) return refused('import-newer', {})
   const top = head.safeParse(start)
   if (!top.success || canonicalize(top.data) !== first) return altered(1)
 
-  const [, second = '', ...rest] = text.split('\n')
-  const ofEntries = rest.slice(0, top.data.entries)
-  const ofPhotos = rest.slice(top.data.entries)
+  const { entries: count, specs: specCount = 1, photos = 0 } = { specs: 1, photos: 0, ...top.data }
+  const [, ...lines] = text.split('\n')
+  const ofSpecs = lines.slice(0, specCount)
+  const rest = lines.slice(specCount)
+  const ofEntries = rest.slice(0, count)
+  const ofPhotos = rest.slice(count)
   const tooLong = [
-    second.length > longest.spec,
+    ...ofSpecs.map((line) => line.length > longest.spec),
     ...ofEntries.map((line) => line.length > longest.entry),
   ].indexOf(true)
   if (tooLong >= 0) return altered(tooLong + 2)
-  const photos = top.data.bedplateBuild === 2 ? top.data.photos : 0
   // Of each photo it is said whether it is missing or altered; that costs nothing else, and a line too many belongs to nothing.
-  const isWhole = photos > 0 ? ofPhotos.length <= photos + 1 : rest.length === top.data.entries + 1
-  if (ofEntries.length < top.data.entries || !isWhole)
-    return altered(Math.min(rest.length + 1, top.data.entries + photos + 3))
-  const withSpec = specLine.safeParse(parsed(second))
-  if (!withSpec.success || canonicalize(withSpec.data) !== second) return altered(2)
-  const { spec: specText } = withSpec.data
-  if (sha256(specText) !== top.data.specSha256) return altered(2)
+  const isWhole = photos > 0 ? ofPhotos.length <= photos + 1 : rest.length === count + 1
+  if (ofEntries.length < count || !isWhole)
+    return altered(Math.min(rest.length + specCount, count + photos + specCount + 2))
+  const specTexts: string[] = []
+  for (const [at, line] of ofSpecs.entries()) {
+    const withSpec = specLine.safeParse(parsed(line))
+    if (!withSpec.success || canonicalize(withSpec.data) !== line) return altered(at + 2)
+    specTexts.push(withSpec.data.spec)
+  }
+  if (sha256(specTexts[0] ?? '') !== top.data.specSha256) return altered(2)
 
-  if (photos === 0 && rest.at(-1) !== '') return altered(rest.length + 2)
-  const read = await readEntries(top.data.build, ofEntries)
+  if (photos === 0 && rest.at(-1) !== '') return altered(rest.length + specCount + 1)
+  const read = await readEntries(top.data.build, ofEntries, specCount + 2)
   if (!read.ok) return read
   const { entries, events } = read.value
-  if (entries.length !== top.data.entries || entries.at(-1)?.sha256 !== top.data.head)
-    return altered(ofEntries.length + 2)
-  const spec = soundSpec(specText)
-  if (!spec.ok) return spec
-  const allowedOnce = await heldAgainstRules(spec.value, top.data.specSha256, events)
+  if (entries.length !== count || entries.at(-1)?.sha256 !== top.data.head)
+    return altered(ofEntries.length + specCount + 1)
+  const named = specsNamed(entries)
+  const stray = specTexts.findIndex((each, at) => at > 0 && sha256(each) !== named[at])
+  if (stray > 0 || named.length > specTexts.length) return altered(stray > 0 ? stray + 2 : specCount + 1)
+  const spans = revisionSpans(events)
+  const specs: ExportedSpec[] = []
+  for (const [at, each] of specTexts.entries()) {
+    const spec = soundSpec(each)
+    if (!spec.ok) return spec
+    const { until } = spans[at] ?? { until: Infinity }
+    specs.push({ text: each, spec: spec.value, document: documentIn(each), sha256: sha256(each), until })
+  }
+  const allowedOnce = await heldAgainstRules(specs, events)
   if (!allowedOnce.ok) return allowedOnce
   return done({
     build: top.data.build,
-    specText,
-    spec: spec.value,
+    specs,
     entries,
     events,
     allowedOnce: allowedOnce.value,
@@ -154,10 +187,11 @@ const entryBody = recordedEvent.omit({ hash: true }).extend({
   event: z.looseObject({ type: z.string(), version: z.int().min(1) }),
 })
 
-/** Entries begin at line 3. What is not of our shape is refused before it is written again to compare it. */
+/** `first` is the line of the first entry. What is not of our shape is refused before it is written again to compare it. */
 async function readEntries(
   build: string,
   lines: readonly string[],
+  first: number,
 ): Promise<Outcome<{ entries: readonly StoredEntry[]; events: readonly RecordedEvent[] }>> {
   const entries: StoredEntry[] = []
   const events: RecordedEvent[] = []
@@ -168,11 +202,11 @@ async function readEntries(
     if (seq % entriesAtOnce === 0) await setImmediate()
     const entry: StoredEntry = { seq, body, sha256: sha256(body) }
     const inside = entryBody.safeParse(parsed(body))
-    if (!inside.success || !follows(build, seq, previous, entry)) return altered(index + 3)
+    if (!inside.success || !follows(build, seq, previous, entry)) return altered(index + first)
     const { at, person } = inside.data
     const read = readEvent(inside.data.event)
     const event = read.kind === 'known' ? read.event : inside.data.event
-    if (!isCanonical({ ...inside.data, event }, body)) return altered(index + 3)
+    if (!isCanonical({ ...inside.data, event }, body)) return altered(index + first)
     entries.push(entry)
     newer ||= read.kind === 'unknown'
     if (read.kind === 'known' && !newer)
@@ -210,22 +244,26 @@ function soundSpec(text: string): Outcome<EngineSpec> {
  * that only an earlier version of the program allowed; null where the rules of today allow all.
  */
 async function heldAgainstRules(
-  spec: EngineSpec,
-  specSha256: string,
+  specs: readonly ExportedSpec[],
   events: readonly RecordedEvent[],
 ): Promise<Outcome<number | null>> {
   const [first, ...rest] = events
+  const [begunBy] = specs
+  const last = specs.findLast(({ sha256: hash }) => hash === revisionSpans(events).at(-1)?.specSha256)
+  if (begunBy === undefined || last === undefined) return refused('import-senseless', {})
+  const { spec, sha256: specSha256 } = begunBy
+  const revisionOf = (hash: string) => specs.find((each) => each.sha256 === hash) ?? null
   if (first?.event.type !== 'build-started' || first.event.specSha256 !== specSha256)
     return refused('import-senseless', {})
   if (rest.some(({ event }) => event.type === 'build-started')) return refused('import-senseless', {})
   try {
-    const checking = checkRules(spec, specSha256, events)
+    const checking = checkRules(spec, specSha256, events, revisionOf)
     for (let checked = 0; ; checked += 1) {
       const { done: isDone, value } = checking.next()
       if (isDone === true) {
         if (value !== null && !wasAllowedOnce(value))
           return refused('import-against-rules', { entry: value.entry, why: value.why })
-        buildSheet(spec, events)
+        buildSheet(last.spec, events, specs.slice(0, specs.indexOf(last)))
         return done(value?.entry ?? null)
       }
       if (checked % entriesAtOnce === 0) await setImmediate()

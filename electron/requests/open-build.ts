@@ -1,21 +1,26 @@
 import { z } from 'zod'
-import type { BuildState, RecordedEvent, Standing } from '../../core/builds/index.ts'
-import { readEvent, recordedEvent, replay } from '../../core/builds/index.ts'
+import type { BuildState, RecordedEvent, SpecUntil, Standing } from '../../core/builds/index.ts'
+import { readEvent, recordedEvent, replay, revisionSpans } from '../../core/builds/index.ts'
 import { buildLine } from '../../core/contract/index.ts'
-import type { BuildLine, ReadEntry } from '../../core/contract/index.ts'
+import type { BuildLine, ReadEntry, StoredBuild } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { underEarlierRules } from './earlier-rules.ts'
+import { lineOf as libraryLineOf } from './library.ts'
 import { firstBroken, numberWord, sha256 } from '../store/index.ts'
-import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
+import type { BuildRow, EntryBody, LibraryRow, Store, StoredEntry } from '../store/index.ts'
 
 /** A build as read from the record, its chain followed to the end. */
 export interface OpenedBuild {
   readonly row: BuildRow
+  /** The revision of the spec that it goes by. */
   readonly specText: string
   readonly spec: EngineSpec
+  readonly specSha256: string
+  /** Those that it went by before, in order. */
+  readonly earlier: readonly EarlierSpec[]
   /** Up to the first entry that cannot be relied on or is not known to this version. */
   readonly events: RecordedEvent[]
   readonly state: BuildState
@@ -23,24 +28,61 @@ export interface OpenedBuild {
   readonly readOnly: Problem | null
 }
 
+/** A spec that a build went by, up to and including an entry. */
+export interface EarlierSpec extends SpecUntil {
+  readonly specText: string
+}
+
 export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
   const row = store.build(build)
   const entries = store.entries(build)
   if (!row) return refused(entries.length > 0 ? 'build-unlisted' : 'build-unknown', {}, 'build')
-  // What the first entry names rules: it is under the chain, and the row is not.
-  const named = specNamedIn(entries[0]) ?? row.spec_sha256
-  const specText = store.specText(named)
-  const read = specText === null ? null : readSpec(specText)
-  if (specText === null || !read?.ok) return refused('build-spec-lost', {}, 'build')
   const { events, readOnly } = readable(build, entries)
+  // What the entries name rules: they are under the chain, and the row is not.
+  const named = specNamedIn(entries[0]) ?? row.spec_sha256
+  const spans = events.length === 0 ? [{ specSha256: named, until: Infinity }] : revisionSpans(events)
+  const specs: (EarlierSpec & { readonly specSha256: string })[] = []
+  for (const { specSha256, until } of spans) {
+    const specText = store.specText(specSha256)
+    const read = specText === null ? null : readSpec(specText)
+    if (specText === null || !read?.ok) return refused('build-spec-lost', {}, 'build')
+    specs.push({ specSha256, specText, spec: read.spec, until })
+  }
+  const last = specs.pop()
+  if (last === undefined) return refused('build-spec-lost', {}, 'build')
+  const fault = [...specs, last].some(({ specText, specSha256 }) => sha256(specText) !== specSha256)
   return done({
     row,
-    specText,
-    spec: read.spec,
+    specText: last.specText,
+    spec: last.spec,
+    specSha256: last.specSha256,
+    earlier: specs,
     events,
     state: replay(events),
-    readOnly: readOnly ?? specFault(row, named, specText) ?? earlierRules(store, build),
+    readOnly: readOnly ?? specFault(row, named, fault) ?? earlierRules(store, build),
   })
+}
+
+/** A build as the window is given it. */
+export function storedBuild(store: Store, opened: OpenedBuild): StoredBuild {
+  const { row, specText, events, earlier, readOnly } = opened
+  const newer = readOnly === null && !opened.state.finished ? newerRevision(store, opened) : null
+  return {
+    line: lineOf(row),
+    specText,
+    events,
+    readOnly,
+    ...(earlier.length > 0 && { earlier: earlier.map(({ specText: text, until }) => ({ specText: text, until })) }),
+    ...(newer !== null && { newer: libraryLineOf(newer) }),
+  }
+}
+
+/** The latest revision of the library, where the build goes by an earlier one of it; else null. */
+function newerRevision(store: Store, { spec, specSha256 }: OpenedBuild): LibraryRow | null {
+  const revisions = store.library.revisions(spec.id)
+  const own = revisions.find((row) => row.sha256 === specSha256)
+  const [latest] = revisions
+  return own !== undefined && latest !== undefined && latest.revision > own.revision ? latest : null
 }
 
 function earlierRules(store: Store, build: string): Problem | null {
@@ -53,8 +95,8 @@ function specNamedIn(first: StoredEntry | undefined): string | null {
   return event?.type === 'build-started' ? event.specSha256 : null
 }
 
-function specFault(row: BuildRow, named: string, text: string): Problem | null {
-  if (sha256(text) !== named) return problem('build-spec-altered', {})
+function specFault(row: BuildRow, named: string, isAltered: boolean): Problem | null {
+  if (isAltered) return problem('build-spec-altered', {})
   return row.spec_sha256 === named ? null : problem('build-spec-swapped', {})
 }
 

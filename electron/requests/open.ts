@@ -24,6 +24,7 @@ import { openLog } from './log.ts'
 import { OpenedFiles } from './opened-files.ts'
 import { People } from './people.ts'
 import { practiceRequests } from './practice.ts'
+import { revisionRequests } from './revisions.ts'
 import { photoRequests } from './photos.ts'
 import { preferenceRequests } from './preferences.ts'
 import { readEngines, type Engine } from './specs.ts'
@@ -125,6 +126,7 @@ export function createRequests(services: HostServices, restore: Restore = notHer
       people,
       finished: () => void keeper.make(),
     }),
+    ...revisionRequests({ store, openBuilds, people, now }),
     ...photoRequests({ store, openBuilds, people, now }),
     ...archiveRequests({ store, openBuilds, names, now, keepHead }),
     ...verification.handlers,

@@ -90,10 +90,14 @@ export function entriesOn(db: Database, write: Write, { specs, builds, photos }:
   )
 
   const importEntries = db.transaction(
-    (build: string, { entries, events, mentions }: ImportedEntries, spec: KeptSpec): Outcome<null> => {
+    (
+      build: string,
+      { entries, events, mentions }: ImportedEntries,
+      kept: readonly KeptSpec[],
+    ): Outcome<null> => {
       const before = hashToFollow(build, (entries[0]?.seq ?? 1) - 1)
       if (!before.ok) return before
-      specs.keep(spec)
+      for (const spec of kept) specs.keep(spec)
       for (const { seq, body, sha256 } of entries) insert.run(build, seq, body, sha256)
       builds.follow(build, events, mentions)
       return done(null)
@@ -103,8 +107,8 @@ export function entriesOn(db: Database, write: Write, { specs, builds, photos }:
   return {
     start: (addition: Addition, spec: KeptSpec) => write(() => add.immediate(addition, spec)),
     append: (addition: Addition) => write(() => add.immediate(addition, null)),
-    importEntries: (build: string, imported: ImportedEntries, spec: KeptSpec) =>
-      write(() => importEntries.immediate(build, imported, spec)),
+    importEntries: (build: string, imported: ImportedEntries, kept: readonly KeptSpec[]) =>
+      write(() => importEntries.immediate(build, imported, kept)),
     entries: (build: string): readonly StoredEntry[] => read.all(build),
   }
 }

@@ -87,6 +87,7 @@ export function markOf(event: BuildEvent): 'finished' | 'voided' | 'flagged' | n
     case 'photo-skipped':
     case 'photo-withdrawn':
     case 'step-reopened':
+    case 'revision-taken-over':
     case 'skip-taken-back':
     case 'note-written':
     case 'ticks-removed':

@@ -1,4 +1,4 @@
-import { mentionsOf, readEvent, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
+import { mentionsOf, readEvent, revisionSpans, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { buildsOn } from './builds.ts'
 import { sha256 } from './chain/chain.ts'
@@ -66,6 +66,17 @@ export function rebuildLists(db: Database): number {
     return read.spec
   }
 
+  /** Each entry in the words of the spec that held at it. */
+  function mentionsBySpecs(known: readonly EntryBody[]): readonly Mention[] {
+    let from = 0
+    return revisionSpans(known).flatMap(({ specSha256, until }) => {
+      const some = known.filter(({ seq }) => seq > from && seq <= until)
+      from = until
+      const spec = specUnder(specSha256)
+      return spec === null ? [] : mentionsIn(spec, some)
+    })
+  }
+
   return withoutGuards(db, () => {
     let changed = 0
     forgetStandings.run()
@@ -81,8 +92,7 @@ export function rebuildLists(db: Database): number {
         changed += 1
       }
       forget.run(id)
-      const spec = specUnder(listing.spec_sha256)
-      builds.note(id, known, spec === null ? [] : mentionsIn(spec, known))
+      builds.note(id, known, mentionsBySpecs(known))
     }
     return changed
   })

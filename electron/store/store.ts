@@ -45,7 +45,7 @@ export interface Store {
   /** In order; empty for a build that is not there. */
   entries(build: string): readonly StoredEntry[]
   /** Adds entries after the last one of the build here. That they belong there is for the caller to have checked. */
-  importEntries(build: string, imported: ImportedEntries, spec: KeptSpec): Outcome<null>
+  importEntries(build: string, imported: ImportedEntries, kept: readonly KeptSpec[]): Outcome<null>
   /** The one started last comes first: ids grow with time. */
   builds(search?: Search): readonly BuildRow[]
   countBuilds(): number

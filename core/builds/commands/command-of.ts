@@ -3,12 +3,13 @@ import type { BuildCommand } from './commands.ts'
 import type { BuildEvent } from '../events/events.ts'
 
 /**
- * The command that an event must have followed from, as far as the event tells; null for the first entry of a build, and
- * for what only ever follows together with something else.
+ * The command that an event must have followed from, as far as the event tells; null for the first entry of a build, for a revision
+ * that is taken over, and for what only ever follows together with something else.
  */
 export function commandOf(event: BuildEvent): BuildCommand | null {
   switch (event.type) {
     case 'build-started':
+    case 'revision-taken-over':
     case 'pass-repeated':
       return null
     case 'marks-noted':

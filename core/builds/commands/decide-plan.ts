@@ -95,6 +95,19 @@ function reopened(spec: EngineSpec, state: BuildState, each: Step, { step, reaso
   return { type: 'step-reopened', version, step: each.id, redone: step.id, reason, work } as const
 }
 
+/** What opens a step again because another revision of the spec says something else of it, or of what it stands on. */
+export function reopenedEvents(
+  spec: EngineSpec,
+  state: BuildState,
+  step: Step,
+  reason: string,
+): readonly BuildEvent[] {
+  return [
+    ...loosened(spec, state, step, reason),
+    { ...reopened(spec, state, step, { step, reason }), byRevision: true },
+  ]
+}
+
 /** A run begins again with its first pass, every fastener loosened. */
 function loosened(spec: EngineSpec, state: BuildState, step: Step, reason: string): readonly BuildEvent[] {
   if (step.kind !== 'run-procedure') return []

@@ -10,6 +10,9 @@ import { handsAfter } from '../steps/hands.ts'
 import type { Hands } from '../steps/hands.ts'
 import { nameKey } from './name-key.ts'
 import { runCommandOf } from './run-command-of.ts'
+import { isSameValue } from './same-value.ts'
+import type { SpecRevision } from '../revision/spec-revision.ts'
+import { takeOver } from '../revision/take-over.ts'
 import { readPerson, startBuild } from './start.ts'
 import { emptyBuild } from '../events/state.ts'
 
@@ -39,13 +42,16 @@ export interface AgainstRules {
  * and decided on. What is computed for a choice of shells may be another with another version of the program; that the
  * shells may be paired so is not. An entry that an earlier version allowed is taken as it is, and the rest held against the
  * rules; it is what is returned where nothing else is wrong. Yields after each entry, so that the caller can let others in
- * between; returns null where all could have been confirmed.
+ * between; returns null where all could have been confirmed. `revisionOf` gives the specs that were taken over on the way, and the first.
  */
 export function* checkRules(
   spec: EngineSpec,
   specSha256: string,
   entries: readonly RecordedEvent[],
+  revisionOf: (sha256: string) => SpecRevision | null = () => null,
 ): Generator<undefined, AgainstRules | null> {
+  /** What holds at the entry: the build may go on by another revision. */
+  let held = { spec, sha256: specSha256 }
   let state = emptyBuild
   let hands: Hands = new Map()
   let allowedOnce: AgainstRules | null = null
@@ -53,7 +59,13 @@ export function* checkRules(
     const entry = entries[at]!
     const person = readPerson(entry.person)
     if (!person.ok) return { entry: entry.seq, why: person.problem }
-    const decided = at === 0 ? begun(spec, specSha256, entry) : followed(spec, entry, state, hands)
+    const next = entry.event.type === 'revision-taken-over' ? revisionOf(entry.event.specSha256) : null
+    const decided =
+      at === 0
+        ? begun(spec, specSha256, entry)
+        : next === null
+          ? followed(held.spec, entry, state, hands)
+          : takenOver(revisionOf(held.sha256), next, entry, state)
     const against = 'code' in decided ? { entry: entry.seq, why: decided } : null
     if (against !== null && !wasAllowedOnce(against)) return against
     if (against !== null) allowedOnce ??= against
@@ -62,9 +74,10 @@ export function* checkRules(
       const recorded = entries[at + index]
       if (recorded === undefined || !isSame(inLatestVersion(recorded.event), event))
         return { entry: recorded?.seq ?? entry.seq, why: problem('entry-not-as-decided', {}) }
-      hands = handsAfter(spec, hands, state, recorded)
+      hands = handsAfter(held.spec, hands, state, recorded)
       state = evolve(state, recorded)
     }
+    if (next !== null) held = next
     at += events.length
     yield
   }
@@ -76,6 +89,17 @@ function begun(spec: EngineSpec, specSha256: string, { event, person }: Recorded
   const { name, serial, apprentice = false } = event
   const decided = startBuild(spec, { name, serial, person, apprentice, specSha256 })
   return decided.ok ? [decided.value] : decided.problem
+}
+
+function takenOver(
+  from: SpecRevision | null,
+  to: SpecRevision,
+  { event }: RecordedEvent,
+  state: typeof emptyBuild,
+): readonly BuildEvent[] | Problem {
+  if (from === null || event.type !== 'revision-taken-over') return problem('entry-out-of-place', {})
+  const decided = takeOver(from, to, state, event)
+  return decided.ok ? decided.value : decided.problem
 }
 
 function followed(
@@ -144,14 +168,4 @@ function chosen({ step, fit, choices }: Extract<BuildEvent, { type: 'shells-chos
     undersize ?? null,
   ])
   return { step, fit, shells }
-}
-
-function isSameValue(a: unknown, b: unknown): boolean {
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return Object.is(a, b)
-  if (Array.isArray(a) !== Array.isArray(b)) return false
-  const [left, right] = [Object.entries(a), Object.entries(b)]
-  return (
-    left.length === right.length &&
-    left.every(([key, value]) => isSameValue(value, (b as Record<string, unknown>)[key]))
-  )
 }

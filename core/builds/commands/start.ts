@@ -52,7 +52,8 @@ export function startBuild(spec: EngineSpec, newBuild: NewBuild): Outcome<BuildE
 /** A spec never changes, and to audit one takes as long as a thousand decisions. */
 const faulty = new WeakMap<EngineSpec, boolean>()
 
-function hasFault(spec: EngineSpec): boolean {
+/** Whether nothing may be built by the spec. */
+export function hasFault(spec: EngineSpec): boolean {
   const found = faulty.get(spec) ?? audit(spec).some(({ weight }) => weight === 'fault')
   faulty.set(spec, found)
   return found

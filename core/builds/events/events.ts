@@ -5,6 +5,7 @@ import { benchEvents } from './bench-events.ts'
 import { limitEvents } from './limit-events.ts'
 import { turningEvents } from './turning-events.ts'
 import { placedEvents } from './placed-events.ts'
+import { revisionEvents } from './revision-events.ts'
 import { ringEvents } from './ring-events.ts'
 import { partEvents } from './part-events.ts'
 import { photoEvents } from './photo-events.ts'
@@ -134,6 +135,7 @@ export const buildEvent = z.discriminatedUnion('type', [
   ...placedEvents,
   ...photoEvents,
   ...planEvents,
+  ...revisionEvents,
   ...ringEvents,
   ...runEvents,
   ...benchEvents,

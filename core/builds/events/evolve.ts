@@ -8,6 +8,7 @@ import { evolveParts, withoutTicksAt } from './part-record.ts'
 import { evolvePhotos } from './photo-record.ts'
 import { evolvePlan, withMarksRead } from './plan-record.ts'
 import { withoutWorkOf } from './reopened.ts'
+import { withRevision } from './revision-record.ts'
 import type { BuildEvent, RecordedEvent } from './events.ts'
 import { bearingsIn, emptyBuild, halfKey, type BuildState, type Confirmation, type Marks } from './state.ts'
 
@@ -136,6 +137,8 @@ function after(state: BuildState, { seq, at, event }: Entry): BuildState {
       const left = withoutWorkOf(state, event)
       return { ...left, plan: evolvePlan(left.plan, seq, event), workedOn: { step: event.redone } }
     }
+    case 'revision-taken-over':
+      return withRevision(state, event)
     case 'step-skipped':
     case 'skip-taken-back':
       return { ...state, plan: evolvePlan(state.plan, seq, event), workedOn: { step: event.step } }

@@ -31,6 +31,8 @@ export const planEvents = [
     opens: z.array(z.string()).optional(),
     /** There too: the person said that what had to be was taken apart at the bench. */
     takenApart: z.literal(true).optional(),
+    /** It follows from a revision that was taken over, whose entry is before it. */
+    byRevision: z.literal(true).optional(),
   }),
   /** The build goes on without the step. */
   z.strictObject({ type: z.literal('step-skipped'), version, step: z.string(), reason }),

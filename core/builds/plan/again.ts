@@ -27,7 +27,16 @@ export function undoneAtBench(
   step: Step,
   opened: readonly Step[],
 ): readonly { readonly step: Step; readonly deed: BenchDeed }[] {
-  return [...opened, step].flatMap((each) => {
+  return undoneBefore(spec, state, [...opened, step])
+}
+
+/** What has to be undone at the bench before these steps are open, in their order. */
+export function undoneBefore(
+  spec: EngineSpec,
+  state: BuildState,
+  steps: readonly Step[],
+): readonly { readonly step: Step; readonly deed: BenchDeed }[] {
+  return steps.flatMap((each) => {
     const deed = isCarriedOut(spec, state, each) ? deeds[each.kind] : undefined
     return deed === undefined ? [] : [{ step: each, deed }]
   })
@@ -81,7 +90,7 @@ export function workOf(spec: EngineSpec, state: BuildState, step: Step): Reopene
 }
 
 /** So that none of the steps stands on one before it in the list. */
-function topFirst(spec: EngineSpec, steps: readonly Step[]): readonly Step[] {
+export function topFirst(spec: EngineSpec, steps: readonly Step[]): readonly Step[] {
   const sorted: Step[] = []
   for (let left = steps; left.length > 0;) {
     const top = left.findLast((step) => !left.some((other) => standingOn(spec, step).includes(other)))

@@ -162,6 +162,7 @@ function correctionOf(
     case 'photo-skipped':
     case 'photo-withdrawn':
     case 'step-reopened':
+    case 'revision-taken-over':
     case 'step-skipped':
     case 'skip-taken-back':
     case 'note-written':

@@ -1,9 +1,10 @@
-import type { EngineSpec, Step } from '../../engine/index.ts'
+import type { Step } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { evolve, replay } from '../events/evolve.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import { emptyBuild, type BuildState } from '../events/state.ts'
 import { isWorkDone } from '../steps/steps.ts'
+import { specAt, type SpecUntil } from './in-their-time.ts'
 
 type RunStep = Extract<Step, { kind: 'run-procedure' }>
 
@@ -13,40 +14,42 @@ type RunStep = Extract<Step, { kind: 'run-procedure' }>
  * its last entry, which is one question where nothing was done to it afterwards.
  */
 export function doneSince(
-  spec: EngineSpec,
+  specs: readonly SpecUntil[],
   atEnd: BuildState,
   entries: readonly RecordedEvent[],
 ): ReadonlyMap<string, Stamp> {
   const since = new Map<string, Stamp>()
-  const runs = spec.steps.filter((step) => step.kind === 'run-procedure')
-  const others = spec.steps.filter((step) => step.kind !== 'run-procedure')
   let state = emptyBuild
   for (const entry of entries) {
     state = evolve(state, entry)
-    for (const step of others) {
+    const spec = specAt(specs, entry.seq)
+    for (const step of spec.steps) {
+      if (step.kind === 'run-procedure') continue
       if (!isWorkDone(spec, state, step)) since.delete(step.id)
       else if (!since.has(step.id)) since.set(step.id, stampOf(entry))
     }
   }
-  for (const step of runs) {
-    const entry = runDoneBy(spec, step, atEnd, entries)
+  for (const step of specAt(specs, entries.at(-1)?.seq ?? 0).steps) {
+    const entry = step.kind === 'run-procedure' ? runDoneBy(specs, step, atEnd, entries) : null
     if (entry !== null) since.set(step.id, stampOf(entry))
   }
   return since
 }
 
 function runDoneBy(
-  spec: EngineSpec,
+  specs: readonly SpecUntil[],
   step: RunStep,
   atEnd: BuildState,
   entries: readonly RecordedEvent[],
 ): RecordedEvent | null {
-  if (!isWorkDone(spec, atEnd, step)) return null
+  if (!isWorkDone(specAt(specs, entries.at(-1)?.seq ?? 0), atEnd, step)) return null
   const isOfRun = ({ event }: RecordedEvent) => 'procedure' in event && event.procedure === step.procedure
   let by = entries.findLastIndex(isOfRun)
   for (;;) {
     const before = entries.slice(0, by).findLastIndex(isOfRun)
-    if (before < 0 || !isWorkDone(spec, replay(entries.slice(0, before + 1)), step)) break
+    const entry = entries[before]
+    if (entry === undefined) break
+    if (!isWorkDone(specAt(specs, entry.seq), replay(entries.slice(0, before + 1)), step)) break
     by = before
   }
   return entries[by] ?? null

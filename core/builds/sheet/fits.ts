@@ -66,8 +66,8 @@ export function fitsOn(
       name: fit.name,
       split: fit.split,
       limits: { least: fit.clearance.least, most: fit.clearance.most },
-      housing: marksOf(fit, 'housing', entries),
-      journal: marksOf(fit, 'journal', entries),
+      housing: marksOf(fit, 'housing', marks?.housing ? entries : []),
+      journal: marksOf(fit, 'journal', marks?.journal ? entries : []),
       chosen: state.shells[fit.id] === undefined ? null : chosenAt(fit, entries),
       tray: trayOn(state, fit, entries),
       rows: fit.positions.map((position, index) => {

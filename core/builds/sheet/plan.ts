@@ -2,6 +2,7 @@ import type { EngineSpec } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import type { PlanRecord } from '../events/plan-record.ts'
 import { replay } from '../events/evolve.ts'
+import { specAt, type SpecUntil } from './in-their-time.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import { doneSince } from './done-since.ts'
 import { stepPlace, type SheetStepPlace } from './photos.ts'
@@ -31,25 +32,26 @@ export interface SheetSkipped extends Stamp {
 }
 
 /** Every time that a step was done again, in order. */
-export function redoneOn(spec: EngineSpec, entries: readonly RecordedEvent[]): readonly SheetRedone[] {
+export function redoneOn(
+  specs: readonly SpecUntil[],
+  entries: readonly RecordedEvent[],
+): readonly SheetRedone[] {
   const rows: SheetRedone[] = []
   let before: Before = { done: new Map(), skipped: {} }
   for (const [at, entry] of entries.entries()) {
     const { event } = entry
     const isFirst =
       (event.type === 'step-reopened' || event.type === 'marks-noted') && event.opens !== undefined
-    if (isFirst) before = roundBefore(spec, entries.slice(0, at))
+    const spec = specAt(specs, entry.seq)
+    if (isFirst) before = roundBefore(specs, entries.slice(0, at))
+    if (event.type === 'step-reopened' && event.byRevision === true) continue
     if (event.type !== 'step-reopened') {
       const last = rows.findLastIndex(({ step }) => isFirst && 'step' in event && step.id === event.step)
       if (last >= 0 && event.type === 'marks-noted' && event.takenApart === true)
         rows[last] = { ...rows[last]!, takenApart: true }
       continue
     }
-    const round = {
-      step: stepPlace(spec, event.step),
-      done: before.done.get(event.step) ?? null,
-      skipped: before.skipped[event.step] !== undefined,
-    }
+    const round = roundOf(spec, before, event.step)
     if (event.opens !== undefined) {
       const { reason, takenApart } = event
       rows.push({ ...stampOf(entry), ...round, reason, takenApart: takenApart === true, opened: [] })
@@ -62,13 +64,23 @@ export function redoneOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
   return rows
 }
 
-interface Before extends Pick<PlanRecord, 'skipped'> {
+/** How a step stood before it was opened again. */
+export function roundOf(spec: EngineSpec, before: Before, step: string): SheetRound {
+  return {
+    step: stepPlace(spec, step),
+    done: before.done.get(step) ?? null,
+    skipped: before.skipped[step] !== undefined,
+  }
+}
+
+export interface Before extends Pick<PlanRecord, 'skipped'> {
   readonly done: ReadonlyMap<string, Stamp>
 }
 
-function roundBefore(spec: EngineSpec, entries: readonly RecordedEvent[]): Before {
+/** How the steps stand after these entries. */
+export function roundBefore(specs: readonly SpecUntil[], entries: readonly RecordedEvent[]): Before {
   const state = replay(entries)
-  return { done: doneSince(spec, state, entries), skipped: state.plan.skipped }
+  return { done: doneSince(specs, state, entries), skipped: state.plan.skipped }
 }
 
 /** Every time that a step was skipped, in order. */

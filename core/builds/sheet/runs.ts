@@ -1,4 +1,4 @@
-import type { EngineSpec, PassKind, PassStep, Procedure } from '../../engine/index.ts'
+import type { EngineSpec, PassKind, PassStep, Procedure, Step } from '../../engine/index.ts'
 import {
   isRunDone,
   numberOf,
@@ -17,6 +17,7 @@ import { degrees } from '../../quantity/index.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
+import { inTheirTime, type SpecUntil } from './in-their-time.ts'
 
 /** One procedure as it was carried out, every pull in the order in which it was made. */
 export interface SheetRun {
@@ -105,21 +106,30 @@ type RunEntry<Type extends BuildEvent['type']> = RecordedEvent & {
   readonly event: Extract<BuildEvent, { type: Type }>
 }
 
-/** The procedures in the order of the spec's steps. */
+/** The procedures in the order of the spec's steps; then those that were run by an earlier revision and are no more. */
 export function runsOn(
-  spec: EngineSpec,
+  specs: readonly SpecUntil[],
   state: BuildState,
   entries: readonly RecordedEvent[],
 ): readonly SheetRun[] {
-  return spec.steps.flatMap((step) => {
-    const procedure = spec.procedures.find(({ id }) => step.kind === 'run-procedure' && id === step.procedure)
-    if (procedure === undefined) return []
-    const own = entries.filter(({ event }) => 'procedure' in event && event.procedure === procedure.id)
-    return [runOn(spec, state, procedure, own)]
-  })
+  const told = new Set<string>()
+  return specs.toReversed().flatMap(({ spec }, earlier) =>
+    spec.steps.flatMap((step) => {
+      const procedure = procedureRunIn(spec, step)
+      if (procedure === undefined || told.has(procedure.id)) return []
+      told.add(procedure.id)
+      const own = entries.filter(({ event }) => 'procedure' in event && event.procedure === procedure.id)
+      return earlier > 0 && own.length === 0 ? [] : [runOn(specs, spec, state, procedure, own)]
+    }),
+  )
+}
+
+function procedureRunIn({ procedures }: EngineSpec, step: Step): Procedure | undefined {
+  return procedures.find(({ id }) => step.kind === 'run-procedure' && id === step.procedure)
 }
 
 function runOn(
+  specs: readonly SpecUntil[],
   spec: EngineSpec,
   state: BuildState,
   procedure: Procedure,
@@ -135,7 +145,10 @@ function runOn(
       ...stampOf(entry),
       group: spec.fastenerGroups.find(({ id }) => id === entry.event.group)?.name ?? entry.event.group,
     })),
-    pulls: pullsOn(spec, procedure, state.runs[procedure.id], own),
+    pulls: inTheirTime(specs, (each) => {
+      const asItWas = each.procedures.find(({ id }) => id === procedure.id)
+      return asItWas === undefined ? [] : pullsOn(each, asItWas, state.runs[procedure.id], own)
+    }),
     flags: flagsOn(spec, state, procedure, own),
     pauses: pausesOn(own),
   }

@@ -24,8 +24,11 @@ import {
 } from './photos.ts'
 import { redoneOn, skippedOn, type SheetRedone, type SheetSkipped } from './plan.ts'
 import { runsOn, type SheetRun } from './runs.ts'
+import { inTheirTime, type SpecUntil } from './in-their-time.ts'
+import { revisionsOn, type SheetRevision } from './revisions.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
+import { revisionSpans } from '../revision/spans.ts'
 import { awaitsSecondPerson } from '../steps/steps.ts'
 import { doneSince } from './done-since.ts'
 
@@ -37,7 +40,7 @@ export interface BuildSheet {
     readonly revision: string
     readonly source: Source
   }
-  /** The build's own name and serial number; null before its first entry. */
+  /** The build's own name and serial number, and the hash of the spec that it went by last; null before its first entry. */
   readonly build: { readonly name: string; readonly serial: string; readonly specSha256: string } | null
   readonly started: Stamp | null
   readonly finished: Stamp | null
@@ -59,6 +62,8 @@ export interface BuildSheet {
   /** What was done again, and what the build went without, in order. */
   readonly redone: readonly SheetRedone[]
   readonly skipped: readonly SheetSkipped[]
+  /** The revisions that were taken over, in order. */
+  readonly revisions: readonly SheetRevision[]
   /** What was written at steps, in order. */
   readonly notes: readonly SheetNote[]
   readonly rings: readonly SheetRings[]
@@ -99,8 +104,16 @@ export interface SheetStep {
   readonly unconfirmed: boolean
 }
 
-/** The sheet of a build as far as it has come. The entries are all of the build's, from the first. */
-export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]): BuildSheet {
+/**
+ * The sheet of a build as far as it has come. The entries are all of the build's, from the first; `earlier` has the revisions of the
+ * spec by which it went before `spec`, in order.
+ */
+export function buildSheet(
+  spec: EngineSpec,
+  entries: readonly RecordedEvent[],
+  earlier: readonly SpecUntil[] = [],
+): BuildSheet {
+  const specs = [...earlier, { spec, until: Infinity }]
   const { name, summary, revision, source } = spec
   const start = entries.find(({ event }) => event.type === 'build-started')
   const finish = entries.find(({ event }) => event.type === 'build-finished')
@@ -108,29 +121,30 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
   const last = entries.at(-1)
   return {
     engine: { name, summary, revision, source },
-    build: start?.event.type === 'build-started' ? named(start.event) : null,
+    build: start?.event.type === 'build-started' ? named(start.event, entries) : null,
     started: start === undefined ? null : stampOf(start),
     finished: finish === undefined ? null : stampOf(finish),
     voided: voidedBy(entries),
     apprentice: state.started?.apprentice === true,
     people: [...new Set(entries.map(({ person }) => person))],
     fits: fitsOn(spec, state, entries),
-    runs: runsOn(spec, state, entries),
+    runs: runsOn(specs, state, entries),
     beads: beadsOn(spec, state, entries),
     parts: partsOn(spec, state, entries),
-    limits: limitsOn(spec, entries),
-    placed: placedOn(spec, entries),
+    limits: inTheirTime(specs, (each) => limitsOn(each, entries)),
+    placed: inTheirTime(specs, (each) => placedOn(each, entries)),
     photos: photosOn(spec, entries),
     photosSkipped: photosSkippedOn(spec, entries),
     photosWithdrawn: photosWithdrawnOn(spec, entries),
-    redone: redoneOn(spec, entries),
+    redone: redoneOn(specs, entries),
     skipped: skippedOn(spec, entries),
+    revisions: revisionsOn(specs, entries),
     notes: notesOn(spec, entries),
-    rings: ringsOn(spec, entries),
-    turnings: turningsOn(spec, entries),
-    checks: checksOn(spec, entries),
-    steps: stepsOn(spec, state, entries),
-    corrections: correctionsIn(spec, entries),
+    rings: inTheirTime(specs, (each) => ringsOn(each, entries)),
+    turnings: inTheirTime(specs, (each) => turningsOn(each, entries)),
+    checks: inTheirTime(specs, (each) => checksOn(each, entries)),
+    steps: stepsOn(specs, state, entries),
+    corrections: inTheirTime(specs, (each) => correctionsIn(each, entries)),
     amendments: entries.flatMap((entry) =>
       entry.event.type === 'build-amended'
         ? [{ ...stampOf(entry), text: entry.event.text, reason: entry.event.reason }]
@@ -143,8 +157,11 @@ export function buildSheet(spec: EngineSpec, entries: readonly RecordedEvent[]):
   }
 }
 
-function named({ name, serial, specSha256 }: Extract<RecordedEvent['event'], { type: 'build-started' }>) {
-  return { name, serial, specSha256 }
+function named(
+  { name, serial, specSha256 }: Extract<RecordedEvent['event'], { type: 'build-started' }>,
+  entries: readonly RecordedEvent[],
+) {
+  return { name, serial, specSha256: revisionSpans(entries).at(-1)?.specSha256 ?? specSha256 }
 }
 
 function voidedBy(entries: readonly RecordedEvent[]): BuildSheet['voided'] {
@@ -154,11 +171,12 @@ function voidedBy(entries: readonly RecordedEvent[]): BuildSheet['voided'] {
 
 /** Each step with the entry after which its work was done and stayed so, and who looked at it last. */
 function stepsOn(
-  spec: EngineSpec,
+  specs: readonly SpecUntil[],
   atEnd: BuildState,
   entries: readonly RecordedEvent[],
 ): readonly SheetStep[] {
-  const doneBy = doneSince(spec, atEnd, entries)
+  const { spec } = specs.at(-1)!
+  const doneBy = doneSince(specs, atEnd, entries)
   const lookedAtBy = new Map<string, Stamp>()
   for (const entry of entries)
     if (entry.event.type === 'step-confirmed')

@@ -33,6 +33,7 @@ const isWork: { readonly [Type in BuildEvent['type']]: boolean } = {
   'photo-skipped': true,
   'photo-withdrawn': false,
   'step-reopened': false,
+  'revision-taken-over': false,
   'step-skipped': true,
   'skip-taken-back': false,
   'note-written': false,

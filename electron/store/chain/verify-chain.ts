@@ -112,6 +112,7 @@ export async function verifyChain(
     let broken = false
     let newer = false
     let listing: Listing | null = null
+    const takenOver = new Set<string>()
     for (
       let some = rows.all(build, 0, entriesAtOnce);
       some.length > 0;
@@ -137,6 +138,8 @@ export async function verifyChain(
           const gone = photoBreaks.findIndex((found) => found.build === build && found.entry === of)
           if (gone >= 0) photoBreaks.splice(gone, 1)
         }
+        if (body !== null && !newer && body.event.type === 'revision-taken-over')
+          takenOver.add(body.event.specSha256)
         if (body !== null && !newer) listing = listingAfter(listing, body)
         for (const witness of wanted.get(place) ?? []) {
           if (entry.sha256.startsWith(witness.head)) confirmed += 1
@@ -152,8 +155,10 @@ export async function verifyChain(
       if (at > place) breaks.push(...some.map((witness) => ({ build, kind: 'witness', witness }) as const))
     const row = rowOf.get(build)
     const hash = listing?.spec_sha256 ?? row?.spec_sha256
-    const state = hash === undefined ? 'good' : specState(hash)
-    if (state !== 'good') breaks.push({ build, kind: state })
+    for (const each of hash === undefined ? takenOver : [hash, ...takenOver]) {
+      const state = specState(each)
+      if (state !== 'good') breaks.push({ build, kind: state })
+    }
     if (row === undefined)
       breaks.push({ build, kind: 'unlisted', name: listing?.name ?? '', serial: listing?.serial ?? '' })
     else if (listing !== null && !broken) {

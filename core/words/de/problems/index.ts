@@ -12,6 +12,7 @@ import { photoWords } from './photo.ts'
 import { placingWords } from './placing.ts'
 import { quantityWords } from './quantity.ts'
 import { recordWords } from './record.ts'
+import { revisionWords } from './revision.ts'
 import { auditRingWords, ringWords } from './rings.ts'
 import { shopWords } from './shop.ts'
 import { specWords } from './spec.ts'
@@ -38,4 +39,5 @@ export const problems: Words['problems'] = {
   ...placingWords,
   ...recordWords,
   ...shopWords,
+  ...revisionWords,
 }

@@ -136,6 +136,7 @@ export const archive: Words['archive'] = {
     'photo-added': 'Foto hinzugefügt',
     'photo-skipped': 'kein Foto, mit Begründung',
     'photo-withdrawn': 'Foto zurückgezogen',
+    'revision-taken-over': 'neuerer Stand des Datenblatts übernommen',
     'step-reopened': 'Schritt wieder geöffnet',
     'step-skipped': 'Schritt übersprungen',
     'skip-taken-back': 'übersprungener Schritt doch auszuführen',

@@ -16,6 +16,7 @@ import { photoWords } from './photo.ts'
 import { placingWords } from './placing.ts'
 import { recordWords } from './record.ts'
 import { shopWords } from './shop.ts'
+import { revisionWords } from './revision.ts'
 
 /** What the audit says of a spec, by code. */
 export const auditProblems = {
@@ -46,4 +47,5 @@ export const problems = {
   ...placingWords,
   ...recordWords,
   ...shopWords,
+  ...revisionWords,
 }

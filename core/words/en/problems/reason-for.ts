@@ -46,6 +46,7 @@ const reasons = {
   'part-left-over': ({ part }: OfPart) => `why “${part}” is left over`,
   'photo-skipped': ({ step }: OfStep) => `why there is no photo in “${step}”`,
   'photo-withdrawn': (_: None) => 'why the photo is withdrawn',
+  'revision-taken-over': (_: None) => 'why the newer revision is taken over',
   'step-redone': ({ step }: OfStep) => `why “${step}” is done again`,
   'step-skipped': ({ step }: OfStep) => `why “${step}” is skipped`,
   'skip-taken-back': ({ step }: OfStep) => `why “${step}” is done after all`,

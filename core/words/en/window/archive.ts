@@ -152,6 +152,7 @@ export const archive = {
     'photo-added': 'photo added',
     'photo-skipped': 'no photo, with a reason',
     'photo-withdrawn': 'photo withdrawn',
+    'revision-taken-over': 'newer revision of the spec taken over',
     'step-reopened': 'step opened again',
     'step-skipped': 'step skipped',
     'skip-taken-back': 'skipped step to be done after all',

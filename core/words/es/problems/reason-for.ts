@@ -8,6 +8,7 @@ type Of<What extends ReasonFor['what']> = Extract<ReasonFor, { readonly what: Wh
 
 const reasons: { readonly [What in ReasonFor['what']]: (facts: Of<What>) => string } = {
   'photo-withdrawn': () => 'por qué se retira la foto',
+  'revision-taken-over': () => 'por qué se adopta la revisión más nueva',
   'step-redone': ({ step }) => `por qué se repite «${step}»`,
   'step-skipped': ({ step }) => `por qué se omite «${step}»`,
   'skip-taken-back': ({ step }) => `por qué se hace «${step}» pese a todo`,

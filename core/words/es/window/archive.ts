@@ -141,6 +141,7 @@ export const archive: Words['archive'] = {
     'photo-added': 'foto añadida',
     'photo-skipped': 'sin foto, con motivo',
     'photo-withdrawn': 'foto retirada',
+    'revision-taken-over': 'revisión más nueva de la ficha adoptada',
     'step-reopened': 'paso abierto otra vez',
     'step-skipped': 'paso omitido',
     'skip-taken-back': 'paso omitido que se hará pese a todo',
