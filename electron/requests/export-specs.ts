@@ -11,7 +11,8 @@ export function specsNamed(entries: readonly Pick<StoredEntry, 'body'>[]): reado
 
 /** The spec that the build goes by from an entry on; null where the entry says nothing of it. */
 export function specNamedBy(event: unknown): string | null {
-  if (typeof event !== 'object' || event === null || !('type' in event) || !('specSha256' in event)) return null
+  if (typeof event !== 'object' || event === null || !('type' in event) || !('specSha256' in event))
+    return null
   const names = event.type === 'build-started' || event.type === 'revision-taken-over'
   return names && typeof event.specSha256 === 'string' ? event.specSha256 : null
 }

@@ -72,7 +72,9 @@ export function storedBuild(store: Store, opened: OpenedBuild): StoredBuild {
     specText,
     events,
     readOnly,
-    ...(earlier.length > 0 && { earlier: earlier.map(({ specText: text, until }) => ({ specText: text, until })) }),
+    ...(earlier.length > 0 && {
+      earlier: earlier.map(({ specText: text, until }) => ({ specText: text, until })),
+    }),
     ...(newer !== null && { newer: libraryLineOf(newer) }),
   }
 }

@@ -1,4 +1,10 @@
-import { mentionsOf, readEvent, revisionSpans, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
+import {
+  mentionsOf,
+  readEvent,
+  revisionSpans,
+  type Mention,
+  type RecordedEvent,
+} from '../../core/builds/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { buildsOn } from './builds.ts'
 import { sha256 } from './chain/chain.ts'

@@ -21,11 +21,7 @@ export function changedSteps(from: SpecRevision, to: SpecRevision): ReadonlySet<
  * anything recorded of which the two say something else, and all with anything recorded that stand on such a step by the one plan or
  * the other. A step that the newer plan puts on one which is not done yet is opened like one that changed.
  */
-export function openedByRevision(
-  from: SpecRevision,
-  to: SpecRevision,
-  state: BuildState,
-): readonly Step[] {
+export function openedByRevision(from: SpecRevision, to: SpecRevision, state: BuildState): readonly Step[] {
   const changed = changedSteps(from, to)
   const under = underSteps(from.spec, to.spec)
   const isUndone = (id: string) => {

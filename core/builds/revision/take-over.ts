@@ -106,9 +106,7 @@ function droppedBy(
   const others = opened.filter(({ id }) => changed.has(id))
   const fitIn = ({ fits }: EngineSpec, id: string) => fits.find((fit) => fit.id === id)
   return {
-    marks: others.flatMap((step) =>
-      step.kind === 'note-marks' ? [{ fit: step.fit, part: step.part }] : [],
-    ),
+    marks: others.flatMap((step) => (step.kind === 'note-marks' ? [{ fit: step.fit, part: step.part }] : [])),
     readings: others.flatMap((step) =>
       step.kind === 'choose-shells' &&
       state.bearings[step.fit] !== undefined &&

@@ -23,7 +23,14 @@ import { newBuild, Workshop } from '../workshop.ts'
 type Change = (document: Open) => readonly string[]
 /** A document that may be changed in place. */
 type Open = {
-  steps: { id: string; name: unknown; kind: string; after?: string[]; instruction?: unknown; note?: unknown }[]
+  steps: {
+    id: string
+    name: unknown
+    kind: string
+    after?: string[]
+    instruction?: unknown
+    note?: unknown
+  }[]
   procedures: {
     id: string
     orders: { sequence: string[] }[]
@@ -80,7 +87,13 @@ const changes: { readonly [name: string]: Change } = {
     const at = steps.findIndex(({ id }) => id === 'close-case')
     steps[at]!.after!.push('look-inside')
     const instruction = 'Nothing lies in the case.'
-    steps.splice(at, 0, { id: 'look-inside', name: 'Look inside', kind: 'check', after: ['rods-free'], instruction } as never)
+    steps.splice(at, 0, {
+      id: 'look-inside',
+      name: 'Look inside',
+      kind: 'check',
+      after: ['rods-free'],
+      instruction,
+    } as never)
     return ['look-inside']
   },
   'dropped step': ({ steps }) => {
@@ -116,7 +129,12 @@ function under({ steps }: EngineSpec, id: string): readonly string[] {
 }
 
 /** Whether a step is one of these or stands on one, near or far, by any of the plans. */
-function reaches(plans: readonly EngineSpec[], id: string, ones: ReadonlySet<string>, seen = new Set<string>()): boolean {
+function reaches(
+  plans: readonly EngineSpec[],
+  id: string,
+  ones: ReadonlySet<string>,
+  seen = new Set<string>(),
+): boolean {
   if (ones.has(id)) return true
   if (seen.has(id)) return false
   seen.add(id)
@@ -161,8 +179,11 @@ function allDone(shop: Workshop): Workshop {
 }
 
 function against(shop: Workshop, to: SpecRevision) {
-  const checking = checkRules(from.spec, newBuild.specSha256, shop.entries, (sha) =>
-    [from, to].find(({ sha256 }) => sha256 === sha) ?? null,
+  const checking = checkRules(
+    from.spec,
+    newBuild.specSha256,
+    shop.entries,
+    (sha) => [from, to].find(({ sha256 }) => sha256 === sha) ?? null,
   )
   let now = checking.next()
   while (now.done !== true) now = checking.next()
@@ -174,7 +195,10 @@ function inTheEngine({ state, spec }: Workshop) {
     ...{ marks: state.marks, shells: state.shells, fitted: [...state.fitted].toSorted() },
     partsFitted: [...state.partsFitted].toSorted(),
     beads: Object.keys(state.beads).toSorted(),
-    checks: Object.entries(state.checks).filter(([id]) => spec.steps.some((step) => step.id === id)).map(([id, { verdict }]) => [id, verdict]).toSorted(),
+    checks: Object.entries(state.checks)
+      .filter(([id]) => spec.steps.some((step) => step.id === id))
+      .map(([id, { verdict }]) => [id, verdict])
+      .toSorted(),
     steps: spec.steps.map((step) => [step.id, isStepDone(spec, state, step)]),
   }
 }
@@ -222,7 +246,9 @@ describe('a newer revision that a build takes over', () => {
     const next = allDone(goneOnBy(shop, to))
     const [{ until }] = revisionSpans(next.entries) as [{ until: number }]
     const sheet = buildSheet(to.spec, next.entries, [{ spec: from.spec, until }])
-    const run = sheet.runs.find(({ name }) => name === to.spec.procedures.find(({ id }) => id === 'case')!.name)!
+    const run = sheet.runs.find(
+      ({ name }) => name === to.spec.procedures.find(({ id }) => id === 'case')!.name,
+    )!
     const most = (after: boolean) =>
       new Set(
         run.pulls
@@ -231,7 +257,9 @@ describe('a newer revision that a build takes over', () => {
       )
     expect([...most(false)]).toEqual([16.5])
     expect([...most(true)]).toEqual([16])
-    expect(run.pulls.filter(({ seq }) => seq <= until).every(({ setAside }) => setAside === 'run-restarted')).toBe(true)
+    expect(
+      run.pulls.filter(({ seq }) => seq <= until).every(({ setAside }) => setAside === 'run-restarted'),
+    ).toBe(true)
   })
 
   it('waits until nothing is half done, and is refused until what it opens was seen and undone', () => {
@@ -292,7 +320,9 @@ describe('a newer revision that a build takes over', () => {
   it('cannot be put into a record that was not decided so', () => {
     const { to } = changed(changes['torque']!)
     const next = goneOnBy(upTo('case-run'), to)
-    const without = next.entries.filter(({ event }) => event.type !== 'step-reopened' || event.step !== 'case-run')
+    const without = next.entries.filter(
+      ({ event }) => event.type !== 'step-reopened' || event.step !== 'case-run',
+    )
     expect(against({ ...next, entries: without } as Workshop, to)).not.toBeNull()
     const unknown = checkRules(from.spec, newBuild.specSha256, next.entries)
     let now = unknown.next()

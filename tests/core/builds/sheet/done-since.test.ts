@@ -22,7 +22,9 @@ function askedAfterEach({ spec, entries }: Workshop): Record<string, number> {
 }
 
 function found({ spec, state, entries }: Workshop): Record<string, number> {
-  return Object.fromEntries([...doneSince([{ spec, until: Infinity }], state, entries)].map(([step, { seq }]) => [step, seq]))
+  return Object.fromEntries(
+    [...doneSince([{ spec, until: Infinity }], state, entries)].map(([step, { seq }]) => [step, seq]),
+  )
 }
 
 describe('the entry by which a step was done', () => {
