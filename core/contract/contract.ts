@@ -111,9 +111,9 @@ export const contract = {
     output: z.strictObject({ events: z.array(recordedEvent) }),
   },
   /**
-   * Goes on by a newer revision of the library from here on: see `takeOver`. Another window that shows the build has to open it again.
+   * Goes on by a newer revision of the library from here on: see `takeRevision`. Another window that shows the build has to open it again.
    */
-  'builds.take-over': {
+  'builds.take-revision': {
     input: z.strictObject({
       build: z.uuid(),
       after: z.int().min(0),

@@ -18,7 +18,7 @@ export const requestNames: readonly string[] = [
   'builds.open',
   'builds.since',
   'builds.act',
-  'builds.take-over',
+  'builds.take-revision',
   'builds.find',
   'builds.export',
   'builds.import',

@@ -1,4 +1,4 @@
-import { mentionsOf, readPerson, takeOver, type SpecRevision } from '../../core/builds/index.ts'
+import { mentionsOf, readPerson, takeRevision, type SpecRevision } from '../../core/builds/index.ts'
 import { documentIn } from '../../core/drafts/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
@@ -21,7 +21,7 @@ export function revisionRequests(services: {
   readonly openBuilds: OpenBuildCache
   readonly people: People
   readonly now: () => Date
-}): Pick<HandlersOf<'builds'>, 'builds.take-over'> {
+}): Pick<HandlersOf<'builds'>, 'builds.take-revision'> {
   const { store, openBuilds, people, now } = services
 
   function newer(engine: string, revision: number, own: string): Outcome<SpecRevision> {
@@ -36,7 +36,7 @@ export function revisionRequests(services: {
   }
 
   return {
-    'builds.take-over': ({ build, after, person: typed, revision, ...said }) => {
+    'builds.take-revision': ({ build, after, person: typed, revision, ...said }) => {
       const person = readPerson(typed)
       if (!person.ok) return person
       const known = people.present(person.value)
@@ -50,7 +50,7 @@ export function revisionRequests(services: {
       if (from === null) return refused('build-spec-lost', {}, 'build')
       const to = newer(from.spec.id, revision, from.sha256)
       if (!to.ok) return to
-      const decided = takeOver(from, to.value, state, said)
+      const decided = takeRevision(from, to.value, state, said)
       if (!decided.ok) return decided
       const added = store.append({
         build,

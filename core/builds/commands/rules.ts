@@ -12,7 +12,7 @@ import { nameKey } from './name-key.ts'
 import { runCommandOf } from './run-command-of.ts'
 import { isSameValue } from './same-value.ts'
 import type { SpecRevision } from '../revision/spec-revision.ts'
-import { takeOver } from '../revision/take-over.ts'
+import { takeRevision } from '../revision/take-revision.ts'
 import { readPerson, startBuild } from './start.ts'
 import { emptyBuild } from '../events/state.ts'
 
@@ -98,7 +98,7 @@ function takenOver(
   state: typeof emptyBuild,
 ): readonly BuildEvent[] | Problem {
   if (from === null || event.type !== 'revision-taken-over') return problem('entry-out-of-place', {})
-  const decided = takeOver(from, to, state, event)
+  const decided = takeRevision(from, to, state, event)
   return decided.ok ? decided.value : decided.problem
 }
 

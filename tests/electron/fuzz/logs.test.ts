@@ -55,7 +55,8 @@ async function finished() {
   const { text } = await get('builds.export', { build: line.id })
   const read = await readExport(text)
   if (!read.ok) throw new Error('the export cannot be read')
-  return { text, ...read.value }
+  const { spec } = read.value.specs[0]!
+  return { text, spec, specText, events: read.value.events }
 }
 
 function spoil(entries: Entry[], by: Draws): void {

@@ -55,7 +55,7 @@ describe('a build and the revisions of its spec', () => {
   it('goes on by the newer one once it was taken over, also after a restart', async () => {
     const { get, act, record, inFolder, build } = await begun()
     await get('library.import', { text: file(2), person })
-    const taken = await get('builds.take-over', { build, after: 4, ...said })
+    const taken = await get('builds.take-revision', { build, after: 4, ...said })
     expect(taken.events.map(({ event }) => event.type).slice(4)).toEqual([
       'revision-taken-over',
       'step-reopened',
@@ -80,7 +80,7 @@ describe('a build and the revisions of its spec', () => {
   it('is not taken over by somebody who saw another list, nor by one who is behind, nor twice', async () => {
     const { get, ask, build } = await begun()
     const code = async (input: Partial<typeof said> & { readonly after?: number }) => {
-      const answer = await ask('builds.take-over', { build, after: 4, ...said, ...input })
+      const answer = await ask('builds.take-revision', { build, after: 4, ...said, ...input })
       return answer.ok ? 'taken' : answer.problem.code
     }
     expect(await code({})).toBe('revision-none')
@@ -98,7 +98,7 @@ describe('a build and the revisions of its spec', () => {
   it('goes into one file with all its specs, and out of it elsewhere, where the spec is not in the library', async () => {
     const { get, build } = await begun()
     await get('library.import', { text: file(2), person })
-    await get('builds.take-over', { build, after: 4, ...said })
+    await get('builds.take-revision', { build, after: 4, ...said })
     const { text } = await get('builds.export', { build })
     expect(JSON.parse(text.split('\n')[0]!)).toMatchObject({
       bedplateBuild: 3,

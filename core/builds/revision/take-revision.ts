@@ -13,7 +13,7 @@ import { changedSteps, openedByRevision } from './opened-by-revision.ts'
 import type { SpecRevision } from './spec-revision.ts'
 
 /** What a person says when a build is to go on by another revision. */
-export interface TakingOver {
+export interface TakingRevision {
   readonly reason: string
   /** The steps that are open again with it, as they were shown. */
   readonly opens: readonly string[]
@@ -22,7 +22,7 @@ export interface TakingOver {
 }
 
 /** What follows for a build that goes on by another revision. */
-export interface TakenOver {
+export interface RevisionEffects {
   /** The steps that are open again, the last on top first. */
   readonly opened: readonly Step[]
   /** What has to be undone at the bench before, in this order. */
@@ -36,7 +36,7 @@ export interface TakenOver {
  * revision is also ended by it. `against` is `build-voided`, `build-finished`, `revision-of-another`, `revision-same`, `engine-faulty`,
  * `revision-step-begun`.
  */
-export function takingOver(from: SpecRevision, to: SpecRevision, state: BuildState): TakenOver {
+export function effectsOfRevision(from: SpecRevision, to: SpecRevision, state: BuildState): RevisionEffects {
   const opened = openedByRevision(from, to, state)
   return {
     opened,
@@ -62,15 +62,15 @@ function isHalfDone(spec: EngineSpec, state: BuildState, step: Step): boolean {
 
 /**
  * The entries by which a build goes on by another revision: that it does, and for each step that is open again what redoing it
- * would record. Refuses what `takingOver` has against it, `reason-missing`, `revision-opens-others`, `revision-not-taken-apart`.
+ * would record. Refuses what `effectsOfRevision` has against it, `reason-missing`, `revision-opens-others`, `revision-not-taken-apart`.
  */
-export function takeOver(
+export function takeRevision(
   from: SpecRevision,
   to: SpecRevision,
   state: BuildState,
-  { reason: typed, opens, takenApart }: TakingOver,
+  { reason: typed, opens, takenApart }: TakingRevision,
 ): Events {
-  const { opened, undo, against: why } = takingOver(from, to, state)
+  const { opened, undo, against: why } = effectsOfRevision(from, to, state)
   if (why !== null) return { ok: false, problem: why }
   const reason = readReason(typed, { what: 'revision-taken-over' })
   if (!reason.ok) return reason

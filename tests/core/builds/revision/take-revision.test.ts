@@ -8,11 +8,11 @@ import {
   evolve,
   isStepDone,
   revisionSpans,
-  takeOver,
-  takingOver,
+  takeRevision,
+  effectsOfRevision,
   type BuildState,
   type SpecRevision,
-  type TakingOver,
+  type TakingRevision,
 } from '../../../../core/builds/index.ts'
 import { readSpec, type EngineSpec, type SpecDocument } from '../../../../core/engine/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
@@ -141,8 +141,8 @@ function reaches(
   return plans.flatMap((plan) => under(plan, id)).some((each) => reaches(plans, each, ones, seen))
 }
 
-function seen(state: BuildState, to: SpecRevision): TakingOver {
-  const { opened, undo } = takingOver(from, to, state)
+function seen(state: BuildState, to: SpecRevision): TakingRevision {
+  const { opened, undo } = effectsOfRevision(from, to, state)
   return {
     reason: 'The maker has a newer bulletin',
     opens: opened.map(({ id }) => id),
@@ -152,7 +152,7 @@ function seen(state: BuildState, to: SpecRevision): TakingOver {
 
 /** The build as it goes on by the other revision. */
 function goneOnBy(shop: Workshop, to: SpecRevision): Workshop {
-  const taken = takeOver(from, to, shop.state, seen(shop.state, to))
+  const taken = takeRevision(from, to, shop.state, seen(shop.state, to))
   if (!taken.ok) throw new Error(sentenceOf(taken.problem))
   const next = new Workshop(to.spec)
   next.entries.splice(0, 1, ...shop.entries)
@@ -217,7 +217,7 @@ describe('a newer revision that a build takes over', () => {
         const expected = wereDone
           .filter(({ id }) => reaches([from.spec, to.spec], id, new Set(steps)))
           .map(({ id }) => id)
-        const { opened } = takingOver(from, to, shop.state)
+        const { opened } = effectsOfRevision(from, to, shop.state)
         expect(opened.map(({ id }) => id).toSorted()).toEqual(expected.toSorted())
 
         const next = goneOnBy(shop, to)
@@ -244,7 +244,7 @@ describe('a newer revision that a build takes over', () => {
     const shop = upTo('case-run')
     const { to } = changed(changes['torque']!)
     const next = allDone(goneOnBy(shop, to))
-    const [{ until }] = revisionSpans(next.entries) as [{ until: number }]
+    const { until } = revisionSpans(next.entries)[0]!
     const sheet = buildSheet(to.spec, next.entries, [{ spec: from.spec, until }])
     const run = sheet.runs.find(
       ({ name }) => name === to.spec.procedures.find(({ id }) => id === 'case')!.name,
@@ -266,8 +266,8 @@ describe('a newer revision that a build takes over', () => {
     const { to } = changed(changes['torque']!)
     const shop = upTo('case-run')
     const all = seen(shop.state, to)
-    const refusal = (said: TakingOver, state = shop.state) => {
-      const taken = takeOver(from, to, state, said)
+    const refusal = (said: TakingRevision, state = shop.state) => {
+      const taken = takeRevision(from, to, state, said)
       return taken.ok ? null : sentenceOf(taken.problem)
     }
     expect(refusal({ ...all, opens: [] })).toContain('opens “')
@@ -284,7 +284,7 @@ describe('a newer revision that a build takes over', () => {
     finished.goesOn()
     expect(refusal(seen(finished.state, to), finished.state)).toContain('finished')
     expect(refusal(all, { ...shop.state, voided: true })).toContain('void')
-    const same = takeOver(from, from, shop.state, all)
+    const same = takeRevision(from, from, shop.state, all)
     expect(!same.ok && same.problem.code).toBe('revision-same')
   })
 
@@ -295,7 +295,7 @@ describe('a newer revision that a build takes over', () => {
       steps.push({ id: 'late', name: 'Late', kind: 'check', after: [], instruction: 'Look.' } as never)
       return []
     })
-    expect(takingOver(from, to, shop.state).opened.map(({ id }) => id)).toEqual([
+    expect(effectsOfRevision(from, to, shop.state).opened.map(({ id }) => id)).toEqual([
       'rods-on',
       'fit-rod-shells',
       'end-float',
