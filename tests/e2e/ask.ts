@@ -2,14 +2,23 @@ import { expect, type Page } from '@playwright/test'
 import type { Answer, Input, Output, Preferences, RequestName } from '../../core/contract/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
 import type { Bridge } from '../../renderer/client/bridge-client.ts'
-import type { Work } from './hosts/host.ts'
+import type { Ask, Work } from './hosts/host.ts'
 
-/** Asks the host under test on the window's own way to it, whichever host it is. */
+/** The way from the tests to the host of a page, for those that have one which does not lead through the page. */
+const ways = new WeakMap<Page, () => Ask | undefined>()
+
+export function askBeside(page: Page, way: () => Ask | undefined): void {
+  ways.set(page, way)
+}
+
+/** Asks the host under test, whichever it is: beside its page where it can be, else on the window's own way. */
 export async function ask<Name extends RequestName>(
   page: Page,
   name: Name,
   input: Input<Name>,
 ): Promise<Output<Name>> {
+  const beside = ways.get(page)?.()
+  if (beside !== undefined) return beside(name, input)
   const answer = await page.evaluate(
     async ([name, text]) => {
       const { bedplate }: { bedplate?: Bridge } = window
@@ -57,7 +66,8 @@ export async function workedOn(page: Page, work: Work | undefined): Promise<void
   await page.reload()
 }
 
-function valueOf<Name extends RequestName>(name: Name, answer: Answer<Name>): Output<Name> {
+/** What was answered; a refusal is thrown, with its sentence. */
+export function valueOf<Name extends RequestName>(name: Name, answer: Answer<Name>): Output<Name> {
   if (!answer.ok) throw new Error(`${name}: ${sentenceOf(answer.problem)}`)
   return answer.value
 }

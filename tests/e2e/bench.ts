@@ -2,6 +2,7 @@ import { test as base } from '@playwright/test'
 import type { CDPSession, Page } from '@playwright/test'
 import { resolve } from 'node:path'
 import { engineFolder } from '../engine-files.ts'
+import { askBeside } from './ask.ts'
 import { startOnElectron } from './hosts/electron.ts'
 import { withDataFolder, type Host, type SavedFile, type StartHost, type Work } from './hosts/host.ts'
 import { startLocal, startShared } from './hosts/local.ts'
@@ -48,6 +49,7 @@ export class Bench {
         return typeof member === 'function' ? (member.bind(page) as unknown) : member
       },
     })
+    askBeside(this.page, () => this.#host.ask)
   }
 
   /** Starts the program and shows it, with `work` done before anything is seen of it. */

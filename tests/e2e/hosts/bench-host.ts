@@ -4,14 +4,22 @@ import { join } from 'node:path'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { startLocalHost } from '../../../electron/local/server.ts'
 import { newToken } from '../../../electron/local/token.ts'
+import type { Answer, RequestName } from '../../../core/contract/index.ts'
 import { readPages } from '../../../electron/pages/index.ts'
 import { openRequests } from '../../../electron/requests/index.ts'
 
-/** What a worker of the tests asks of its host: a record to serve, or to close the one that it serves. */
-export type HostOrder = { readonly open: { readonly dataFolder: string; readonly specs: string } } | 'close'
+/** What a worker of the tests asks of its host: a record to serve, what a page would ask of that, or to close it. */
+export type HostOrder =
+  | { readonly open: { readonly dataFolder: string; readonly specs: string } }
+  | { readonly ask: { readonly name: RequestName; readonly input: unknown } }
+  | 'close'
 
-/** The address under which the record is served, why it cannot be opened, or that it is closed. */
-export type HostReply = { readonly address: string } | { readonly refused: string } | 'closed'
+/** The address under which the record is served, why it cannot be opened, the answer to a request, or that it is closed. */
+export type HostReply =
+  | { readonly address: string }
+  | { readonly refused: string }
+  | { readonly answer: Answer<RequestName> }
+  | 'closed'
 
 // The local host's parts, put together once for many tests: what a person starts for each record is started here once, and
 // stays at one address, so that the browser keeps the compiled scripts of the page. Everything of a record is made afresh.
@@ -22,10 +30,7 @@ type Opened = Extract<Awaited<ReturnType<typeof openRequests>>, { ok: true }>['v
 let record: Opened | null = null
 const host = await startLocalHost({
   pages: readPages(join(root, 'dist/renderer')),
-  answer: (name, input) => {
-    if (record === null) throw new Error(`${name} was asked while no record is open`)
-    return record.answer(name, input)
-  },
+  answer,
   token: newToken(),
 })
 
@@ -36,7 +41,13 @@ process.on('message', (order: HostOrder) => {
 })
 process.on('disconnect', () => process.exit())
 
+function answer(name: string, input: unknown): Promise<Answer<RequestName>> {
+  if (record === null) throw new Error(`${name} was asked while no record is open`)
+  return record.answer(name, input)
+}
+
 async function carryOut(order: HostOrder): Promise<HostReply> {
+  if (order !== 'close' && 'ask' in order) return { answer: await answer(order.ask.name, order.ask.input) }
   await record?.close()
   record = null
   if (order === 'close') return 'closed'

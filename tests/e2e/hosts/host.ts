@@ -16,6 +16,8 @@ export interface SavedFile {
 export interface Host {
   /** The page as it is at the moment: some hosts go on in another one. */
   readonly page: Page
+  /** Asks the host without the page's doing, which takes the page's processor time; where there is a way. */
+  readonly ask?: Ask
   /** Does what saves a file, lets the person say yes, and answers with what was saved. */
   save(start: () => Promise<void>): Promise<SavedFile>
   /** What goes to paper, as the page itself asks for it. */

@@ -2,10 +2,13 @@ import { spawn } from 'node:child_process'
 import type { ChildProcess } from 'node:child_process'
 import { createInterface } from 'node:readline'
 import { engineFolder } from '../../engine-files.ts'
+import { askAt } from '../ask.ts'
+import type { Ask } from './host.ts'
 
 /** The real local host, as `npm start -- --no-window` runs it. */
 export interface LocalProcess {
   readonly address: string
+  readonly ask: Ask
   /** Ends it as a power cut would. */
   kill(): Promise<void>
   /** Lets go of the record at the end of a test, and of the process where no other test goes on with it. */
@@ -26,7 +29,8 @@ export async function startLocalProcess(
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   const kill = () => endProcess(child)
-  return { address: await addressOf(child), kill, leave: kill }
+  const address = await addressOf(child)
+  return { address, ask: (name, input) => askAt(address, name, input), kill, leave: kill }
 }
 
 function addressOf(child: ChildProcess): Promise<string> {

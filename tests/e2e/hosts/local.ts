@@ -1,6 +1,5 @@
 import type { Page } from '@playwright/test'
 import { readFile } from 'node:fs/promises'
-import { askAt } from '../ask.ts'
 import type { Host, StartHost, Work } from './host.ts'
 import { startLocalProcess, type LocalProcess } from './local-process.ts'
 import { serveFromSharedHost } from './shared.ts'
@@ -14,10 +13,11 @@ export const startShared: StartHost = async (page, dataFolder, specs, _, work) =
   shownIn(page, await serveFromSharedHost(dataFolder, specs), work)
 
 async function shownIn(page: Page, host: LocalProcess, work?: Work): Promise<Host> {
-  await work?.((name, input) => askAt(host.address, name, input))
+  await work?.(host.ask)
   await page.goto(host.address)
   return {
     page,
+    ask: host.ask,
     kill: () => host.kill(),
     async leave() {
       await page.goto('about:blank') // what it would still ask is asked in vain

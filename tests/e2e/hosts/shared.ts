@@ -1,6 +1,8 @@
 import { fork, type ChildProcess } from 'node:child_process'
 import { once } from 'node:events'
 import { join } from 'node:path'
+import type { Answer } from '../../../core/contract/index.ts'
+import { valueOf } from '../ask.ts'
 import type { HostOrder, HostReply } from './bench-host.ts'
 import { endProcess, type LocalProcess } from './local-process.ts'
 
@@ -16,10 +18,15 @@ let running: ChildProcess | null = null
 export async function serveFromSharedHost(dataFolder: string, specs: string): Promise<LocalProcess> {
   const child = (running ??= started())
   const reply = await replyTo(child, { open: { dataFolder, specs } })
-  if (typeof reply !== 'object') throw new Error(`the tests’ host answered “${reply}”`)
-  if ('refused' in reply) throw new Error(reply.refused)
+  if (typeof reply === 'object' && 'refused' in reply) throw new Error(reply.refused)
+  if (typeof reply !== 'object' || !('address' in reply)) throw unlike(reply)
   return {
     address: reply.address,
+    async ask(name, input) {
+      const reply = await replyTo(child, { ask: { name, input } })
+      if (typeof reply !== 'object' || !('answer' in reply)) throw unlike(reply)
+      return valueOf(name, reply.answer as Answer<typeof name>)
+    },
     kill() {
       if (running === child) running = null
       return endProcess(child)
@@ -30,6 +37,10 @@ export async function serveFromSharedHost(dataFolder: string, specs: string): Pr
   }
 }
 
+function unlike(reply: HostReply): Error {
+  return new Error(`the tests’ host answered ${JSON.stringify(reply)}`)
+}
+
 function started(): ChildProcess {
   const child = fork(program, { stdio: ['ignore', 'inherit', 'inherit', 'ipc'], execArgv: [] })
   child.once('exit', () => {
@@ -38,7 +49,19 @@ function started(): ChildProcess {
   return child
 }
 
+/** One order at a time: a reply does not say which it is for. */
 function replyTo(child: ChildProcess, order: HostOrder): Promise<HostReply> {
+  const reply = (last.get(child) ?? Promise.resolve()).then(() => replyNow(child, order))
+  last.set(
+    child,
+    reply.catch(() => undefined),
+  )
+  return reply
+}
+
+const last = new WeakMap<ChildProcess, Promise<unknown>>()
+
+function replyNow(child: ChildProcess, order: HostOrder): Promise<HostReply> {
   const listening = new AbortController()
   const { signal } = listening
   const reply = once(child, 'message', { signal }).then(([message]) => message as HostReply)
