@@ -24,16 +24,16 @@ const problems: Readonly<Record<string, (address: ShopAddress) => Problem>> = {
   CERT_HAS_EXPIRED: ({ host }) => problem('shop-certificate', { host, fault: 'expired' }),
   CERT_NOT_YET_VALID: ({ host }) => problem('shop-certificate', { host, fault: 'expired' }),
   SHOP_NO_TLS: ({ host }) => problem('shop-tls-missing', { host }),
-  SHOP_NO_PASSWORD: ({ user }) => problem('shop-password-missing', { user }),
 }
 
 /**
  * What an error of the client, of Node's sockets or of the server means. Nothing of its text is kept: a server may repeat what it
- * was sent.
+ * was sent. A server that was given no password answers as to a wrong one.
  */
-export function problemOf(error: unknown, address: ShopAddress): Problem {
-  const { host } = address
+export function problemOf(error: unknown, address: ShopAddress, hasPassword = true): Problem {
+  const { host, user } = address
   const code = codeIn(error)
+  if (code === '28P01' && !hasPassword) return problem('shop-password-missing', { user })
   const known = problems[code]
   if (known !== undefined) return known(address)
   if (/CERT|ISSUER|SELF_SIGNED|LEAF_SIGNATURE|CRL/.test(code))

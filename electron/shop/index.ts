@@ -21,3 +21,7 @@ export type {
 export { mayPass } from './fault.ts'
 export { memoryShop } from './memory-shop.ts'
 export type { MemoryClient, MemoryShop } from './memory-shop.ts'
+export { postgresArchive } from './postgres/archive.ts'
+export type { ArchiveOptions } from './postgres/archive.ts'
+export type { Destination } from './postgres/dial.ts'
+export { readAuthority } from './authority.ts'

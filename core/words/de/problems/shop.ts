@@ -48,6 +48,8 @@ export const shopWords: Table<typeof pattern> = {
     `Der Server hat keine Datenbank ${database}. Schreibweise prüfen oder sie anlegen lassen.`,
   'shop-database-foreign': ({ database, shop }) =>
     `In der Datenbank ${database} gehört das Schema ${shop} einem anderen Programm und blieb unverändert. Das Archiv unter einem anderen Namen einrichten.`,
+  'shop-name-taken': ({ shop }) =>
+    `Eine andere Datenbank dieses Servers hat schon eine Werkstatt ${shop}; deren Rollen kämen auch hier hinein. Unter einem anderen Namen einrichten: ?shop=NAME an die Adresse anhängen.`,
   'shop-not-set-up': ({ database, shop }) =>
     `Die Datenbank ${database} hat kein Archiv der Werkstatt ${shop}, oder dieser Benutzer darf es nicht sehen. Vom Eigentümer einrichten lassen mit: npm run shop -- init`,
   'shop-schema-newer': ({ shop, version, known }) =>

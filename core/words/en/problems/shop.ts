@@ -52,6 +52,8 @@ export const shopWords = {
     `The server has no database ${database}. Look whether the name is spelled right, or have it created.`,
   'shop-database-foreign': ({ database, shop }: InDatabase & { shop: string }) =>
     `In the database ${database}, the schema ${shop} belongs to another program. It was left as it is. Set the archive up under another name.`,
+  'shop-name-taken': ({ shop }: { shop: string }) =>
+    `Another database of this server has a shop called ${shop}, and its roles would be let in here too. Set this one up under another name: add ?shop=NAME to the address.`,
   'shop-not-set-up': ({ database, shop }: InDatabase & { shop: string }) =>
     `The database ${database} has no archive of the shop ${shop}, or this user may not see it. Have it set up by its owner with: npm run shop -- init`,
   'shop-schema-newer': ({ shop, version, known }: OfShop) =>

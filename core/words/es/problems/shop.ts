@@ -48,6 +48,8 @@ export const shopWords: Table<typeof pattern> = {
     `El servidor no tiene ninguna base de datos ${database}. Comprobar que está bien escrita, o hacerla crear.`,
   'shop-database-foreign': ({ database, shop }) =>
     `En la base de datos ${database}, el esquema ${shop} es de otro programa. Ha quedado como estaba. Instalar el archivo con otro nombre.`,
+  'shop-name-taken': ({ shop }) =>
+    `Otra base de datos de este servidor tiene ya un taller ${shop}, y sus roles entrarían también aquí. Instalar este con otro nombre: añadir ?shop=NOMBRE a la dirección.`,
   'shop-not-set-up': ({ database, shop }) =>
     `La base de datos ${database} no tiene archivo del taller ${shop}, o este usuario no puede verlo. Hacer que su propietario lo instale con: npm run shop -- init`,
   'shop-schema-newer': ({ shop, version, known }) =>

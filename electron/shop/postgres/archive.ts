@@ -1,0 +1,180 @@
+import type { Sql } from 'postgres'
+import { done, refused } from '../../../core/problem/index.ts'
+import { photoHash, sha256, type KeptSpec } from '../../store/index.ts'
+import type { ShopArchive } from '../archive.ts'
+import type { Destination } from './dial.ts'
+import { followOn, type FollowTimes } from './follow.ts'
+import {
+  benchIn,
+  buildIn,
+  entryIn,
+  forksIn,
+  listIn,
+  type BenchRow,
+  type BuildRow,
+  type EntryRow,
+  type ForkRow,
+  type ListRow,
+} from './rows.ts'
+import { linesOf, pageOf } from './search.ts'
+import { hash, sendTo } from './send.ts'
+import { openWay } from './way.ts'
+
+export interface ArchiveOptions extends Partial<FollowTimes> {
+  readonly now?: () => Date
+  readonly mostAnswerMs?: number
+}
+
+/** How many changes are told at once. */
+const mostChanges = 200
+
+/** The archive on a server. Nothing is connected before it is asked something. */
+export function postgresArchive(
+  destination: Destination,
+  {
+    now = () => new Date(),
+    mostAnswerMs = 20_000,
+    askEachMs = 20_000,
+    retryMs = [250, 15_000],
+  }: ArchiveOptions = {},
+): ShopArchive {
+  const way = openWay(destination, { now, mostAnswerMs })
+  const one = linesOf('SELECT $1::uuid AS id')
+
+  /** Planned for its values each time: how common a word is decides how it is best looked for. */
+  const lines = async (sql: Sql, text: string, values: readonly (string | number | string[])[]) =>
+    (await sql.unsafe<BuildRow[]>(text, [...values], { prepare: false })).map(buildIn)
+
+  const changesAfter: ShopArchive['changesAfter'] = (change) =>
+    way.ask(async (sql) =>
+      done(
+        (
+          await sql<BuildRow[]>`
+            SELECT b.*, s.engine, s.demo FROM build AS b JOIN spec AS s ON s.sha256 = b.spec_sha256
+            WHERE b.change > ${change} ORDER BY b.change LIMIT ${mostChanges}`
+        ).map(buildIn),
+      ),
+    )
+
+  return {
+    shop: destination.address.shop,
+    connection: () => way.connection(),
+    greet: ({ id, name, program }) =>
+      way.ask(async (sql) => {
+        await sql`
+          INSERT INTO bench (id, name, program) VALUES (${id}, ${name}, ${program})
+          ON CONFLICT (id) DO UPDATE SET name = excluded.name, program = excluded.program, seen_at = now()`
+        return done(null)
+      }),
+    benches: () =>
+      way.ask(async (sql) =>
+        done(
+          (await sql<BenchRow[]>`SELECT id, name, program, seen_at FROM bench ORDER BY name COLLATE "C"`).map(
+            benchIn,
+          ),
+        ),
+      ),
+    lacking: ({ specs, photos }) =>
+      way.ask(async (sql) => {
+        const [hasSpec, hasPhoto] = await Promise.all([
+          sql<
+            { sha256: Buffer }[]
+          >`SELECT sha256 FROM spec WHERE encode(sha256, 'hex') = ANY(${[...specs]}::text[])`,
+          sql<{ sha256: Buffer }[]>`SELECT sha256 FROM photo WHERE sha256 IN (
+            SELECT decode(h, 'hex') FROM unnest(${[...photos]}::text[]) AS h)`,
+        ])
+        const lacksIn = (rows: readonly { sha256: Buffer }[], asked: readonly string[]) => {
+          const there = new Set(rows.map(({ sha256 }) => sha256.toString('hex')))
+          return asked.filter((each) => !there.has(each))
+        }
+        return done({ specs: lacksIn(hasSpec, specs), photos: lacksIn(hasPhoto, photos) })
+      }),
+    keepSpec: ({ text, engine, demo }: KeptSpec) =>
+      way.ask(async (sql) => {
+        await sql`
+          INSERT INTO spec (sha256, text, engine, demo) VALUES (${hash(sha256(text))}, ${text}, ${engine}, ${demo})
+          ON CONFLICT DO NOTHING`
+        return done(null)
+      }),
+    keepPhoto: (bytes) =>
+      way.ask(async (sql) => {
+        await sql`
+          INSERT INTO photo (sha256, bytes) VALUES (${hash(photoHash(bytes))}, ${Buffer.from(bytes)}) ON CONFLICT DO NOTHING`
+        return done(null)
+      }),
+    send: (consignment) => way.ask((sql) => sendTo(sql, consignment)),
+    builds: (search = {}) =>
+      way.ask(async (sql) => {
+        const { sql: page, values } = pageOf(search)
+        return done(await lines(sql, linesOf(page), values))
+      }),
+    build: (id) =>
+      way.ask(async (sql) => done((await lines(sql, one, [id])).find(({ entries }) => entries > 0) ?? null)),
+    entries: (build, after = 0) =>
+      way.ask(async (sql) =>
+        done(
+          (
+            await sql<EntryRow[]>`
+              SELECT seq, body, sha256, bench FROM entry WHERE build = ${build} AND seq > ${after} ORDER BY seq`
+          ).map(entryIn),
+        ),
+      ),
+    spec: (sha256) =>
+      way.ask(async (sql) => {
+        const [row] = await sql<
+          KeptSpec[]
+        >`SELECT text, engine, demo FROM spec WHERE sha256 = ${hash(sha256)}`
+        return done(row === undefined ? null : { text: row.text, engine: row.engine, demo: row.demo })
+      }),
+    photo: (sha256) =>
+      way.ask(async (sql) => {
+        const [row] = await sql<{ bytes: Buffer }[]>`SELECT bytes FROM photo WHERE sha256 = ${hash(sha256)}`
+        return done(row?.bytes ?? null)
+      }),
+    changesAfter,
+    follow: followOn(destination, way, changesAfter, { askEachMs, retryMs }),
+    forks: (build) =>
+      way.ask(async (sql) =>
+        done(
+          forksIn(
+            await sql<ForkRow[]>`
+              SELECT f.build, f.seq, f.body, f.sha256, f.bench, f.root_seq, f.root_sha256,
+                s.bench AS by_bench, s.person, s.reason, s.at
+              FROM fork_entry AS f LEFT JOIN fork_settled AS s ON s.build = f.build AND s.sha256 = f.root_sha256
+              ${build === undefined ? sql`` : sql`WHERE f.build = ${build}`}
+              ORDER BY f.build DESC, f.root_seq, f.root_sha256, f.seq`,
+          ),
+        ),
+      ),
+    settle: ({ build, at, sha256 }, { bench, person, reason }) =>
+      way.ask(async (sql) => {
+        const settled = await sql`
+          INSERT INTO fork_settled (build, sha256, bench, person, reason)
+          SELECT build, sha256, ${bench}, ${person}, ${reason} FROM fork_entry
+          WHERE build = ${build} AND sha256 = ${hash(sha256)} AND root_sha256 = sha256 AND seq = ${at}
+          ON CONFLICT DO NOTHING`
+        return settled.count === 0 ? refused('shop-fork-unknown', {}) : done(null)
+      }),
+    shared: (list) =>
+      way.ask(async (sql) => {
+        const [row] = await sql<
+          ListRow[]
+        >`SELECT version, json, bench, at FROM shared_list WHERE name = ${list}`
+        return done(row === undefined ? null : listIn(row))
+      }),
+    keepShared: (list, json, after, bench) =>
+      way.ask(async (sql) => {
+        const rows =
+          after === 0
+            ? await sql<ListRow[]>`
+                INSERT INTO shared_list (name, version, json, bench) VALUES (${list}, 1, ${json}, ${bench})
+                ON CONFLICT DO NOTHING RETURNING version, json, bench, at`
+            : await sql<ListRow[]>`
+                UPDATE shared_list SET version = version + 1, json = ${json}, bench = ${bench}, at = now()
+                WHERE name = ${list} AND version = ${after} RETURNING version, json, bench, at`
+        const [row] = rows
+        return row === undefined ? refused('shop-list-moved-on', {}) : done(listIn(row))
+      }),
+    close: () => way.close(),
+  }
+}

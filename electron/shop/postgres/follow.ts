@@ -1,0 +1,94 @@
+import { setTimeout as delay } from 'node:timers/promises'
+import type { ShopArchive, ShopListener } from '../archive.ts'
+import { dial, type Destination } from './dial.ts'
+import type { Way } from './way.ts'
+
+export interface FollowTimes {
+  /** How often it is asked whether anything was added that was not told: a line may be dead without saying so. */
+  readonly askEachMs: number
+  /** How long until a cut line is tried again; longer each time, up to the second. */
+  readonly retryMs: readonly [number, number]
+}
+
+/**
+ * Follows by a line of its own on which the server tells that something was added, and never what: that is asked for by the last
+ * change that was seen. So nothing is missed that came while the line was cut, and a server that tells nothing is followed too.
+ */
+export function followOn(
+  destination: Destination,
+  way: Way,
+  changesAfter: ShopArchive['changesAfter'],
+  { askEachMs, retryMs: [least, most] }: FollowTimes,
+) {
+  return (after: number, { added, connection }: ShopListener): (() => void) => {
+    const stopped = new AbortController()
+    const { signal } = stopped
+    let last = after
+    let asking: Promise<boolean> | null = null
+    let again = false
+
+    /** False where there was no answer. */
+    async function askOnce(): Promise<boolean> {
+      for (;;) {
+        again = false
+        const changes = await changesAfter(last)
+        if (!changes.ok) return false
+        for (const build of changes.value) {
+          if (signal.aborted) return true
+          last = Math.max(last, build.change)
+          added(build)
+        }
+        if (changes.value.length === 0 && !again) return true
+      }
+    }
+
+    /** One at a time, so that each is told once. */
+    function ask(): Promise<boolean> {
+      again = true
+      asking ??= askOnce().finally(() => (asking = null))
+      return asking
+    }
+
+    async function listenOnce(): Promise<void> {
+      const over = Promise.withResolvers<void>()
+      const line = dial(destination, {
+        connections: 1,
+        onNotice: () => void ask(),
+        onClose: () => over.resolve(),
+      })
+      const stop = () => over.resolve()
+      signal.addEventListener('abort', stop, { once: true })
+      const timer = setInterval(() => void ask().then((answered) => answered || over.resolve()), askEachMs)
+      timer.unref()
+      try {
+        await line`LISTEN ${line(`bedplate_${destination.address.shop}`)}`
+        await ask()
+        await over.promise
+      } finally {
+        clearInterval(timer)
+        signal.removeEventListener('abort', stop)
+        await line.end({ timeout: 0 }).catch(() => {})
+      }
+    }
+
+    async function listen(): Promise<void> {
+      for (let wait = least; !signal.aborted; wait = Math.min(wait * 2, most)) {
+        // Asked first: it opens the way and tells how it stands.
+        if (await ask()) {
+          wait = least
+          await listenOnce().catch(() => {})
+        }
+        // Half of it by chance, so that fifty benches do not come at once to a server that has just started.
+        await delay(wait * (0.5 + Math.random() / 2), undefined, { signal, ref: false }).catch(() => {})
+      }
+    }
+
+    const unwatch = way.watch(connection)
+    connection(way.connection())
+    void listen()
+    return () => {
+      unwatch()
+      stopped.abort()
+    }
+  }
+}

@@ -1,0 +1,113 @@
+import type { Fork, SharedList, ShopBench, ShopBuild, ShopEntry } from '../archive.ts'
+
+/** A line of `build` with what the list says of its spec. */
+export interface BuildRow {
+  readonly id: string
+  readonly year: number
+  readonly ordinal: number
+  readonly name: string
+  readonly serial: string
+  readonly spec_sha256: Buffer
+  readonly started_at: Date
+  readonly last_at: Date
+  readonly finished: boolean
+  readonly voided: boolean
+  readonly flagged: boolean
+  readonly holder: string
+  readonly standing: string | null
+  readonly entries: number
+  readonly head_sha256: Buffer | null
+  readonly bench: string | null
+  readonly received_at: Date
+  readonly forked: boolean
+  /** 64 bits come as a text. */
+  readonly change: string
+  readonly engine: string
+  readonly demo: boolean
+}
+
+export function buildIn(row: BuildRow): ShopBuild {
+  return {
+    id: row.id,
+    year: row.year,
+    ordinal: row.ordinal,
+    name: row.name,
+    serial: row.serial,
+    specSha256: row.spec_sha256.toString('hex'),
+    startedAtUtc: row.started_at.toISOString(),
+    lastAtUtc: row.last_at.toISOString(),
+    finished: row.finished,
+    voided: row.voided,
+    flagged: row.flagged,
+    holder: row.holder,
+    standing: row.standing,
+    engine: row.engine,
+    demo: row.demo,
+    entries: row.entries,
+    headSha256: row.head_sha256?.toString('hex') ?? '',
+    bench: row.bench ?? '',
+    receivedAtUtc: row.received_at.toISOString(),
+    forked: row.forked,
+    change: Number(row.change),
+  }
+}
+
+export interface EntryRow {
+  readonly seq: number
+  readonly body: string
+  readonly sha256: Buffer
+  readonly bench: string
+}
+
+export function entryIn({ seq, body, sha256, bench }: EntryRow): ShopEntry {
+  return { seq, body, sha256: sha256.toString('hex'), bench }
+}
+
+export interface ForkRow extends EntryRow {
+  readonly build: string
+  readonly root_seq: number
+  readonly root_sha256: Buffer
+  readonly by_bench: string | null
+  readonly person: string | null
+  readonly reason: string | null
+  readonly at: Date | null
+}
+
+/** Rows in the order of their forks, and of their numbers in each. */
+export function forksIn(rows: readonly ForkRow[]): readonly Fork[] {
+  const forks = new Map<string, Fork>()
+  for (const row of rows) {
+    const { build, root_seq: at, by_bench: bench, person, reason } = row
+    const sha256 = row.root_sha256.toString('hex')
+    const key = `${build} ${sha256}`
+    const settled =
+      row.at === null
+        ? null
+        : { bench: bench ?? '', person: person ?? '', reason: reason ?? '', atUtc: row.at.toISOString() }
+    const before = forks.get(key)?.entries ?? []
+    forks.set(key, { build, at, sha256, settled, entries: [...before, entryIn(row)] })
+  }
+  return [...forks.values()]
+}
+
+export interface BenchRow {
+  readonly id: string
+  readonly name: string
+  readonly program: string
+  readonly seen_at: Date
+}
+
+export function benchIn({ id, name, program, seen_at: seen }: BenchRow): ShopBench {
+  return { id, name, program, seenAtUtc: seen.toISOString() }
+}
+
+export interface ListRow {
+  readonly version: number
+  readonly json: string
+  readonly bench: string
+  readonly at: Date
+}
+
+export function listIn({ version, json, bench, at }: ListRow): SharedList {
+  return { version, json, bench, atUtc: at.toISOString() }
+}
