@@ -1,4 +1,4 @@
-import { execFileSync, spawn, type ChildProcess } from 'node:child_process'
+import { execFileSync, spawn, spawnSync, type ChildProcess } from 'node:child_process'
 import { chmodSync, existsSync, globSync, mkdtempSync, readlinkSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -13,6 +13,9 @@ export interface TestServer {
   readonly password: string
   /** An address of its owner’s, with the password, by the socket. */
   readonly address: (database: string) => string
+  /** Files of the authority that issued its certificate, for the name localhost alone, and of another one. */
+  readonly authority: string
+  readonly otherAuthority: string
   createDatabase(name: string): Promise<void>
   /** Ends the server and all that serve its connections at once, as a power cut does. */
   kill(): Promise<void>
@@ -30,6 +33,8 @@ export function noServer(): string | null {
     return 'PostgreSQL is not installed here (Debian: apt install postgresql); BEDPLATE_POSTGRESQL names the folder of its programs elsewhere'
   if (isRoot && !existsSync('/usr/bin/setpriv'))
     return 'PostgreSQL does not run as root, and setpriv, which starts it as another user, is not here'
+  if (spawnSync('openssl', ['version']).status !== 0)
+    return 'openssl is not here, which issues the certificates of the test'
   return null
 }
 
@@ -55,6 +60,7 @@ export async function startServer(more: readonly string[] = []): Promise<TestSer
   const password = 'owner-secret'
   const data = join(folder, 'data')
   writeFileSync(join(folder, 'pw'), password)
+  const authority = issueCertificates(folder)
   if (isRoot) {
     execFileSync('chown', ['-R', 'nobody', folder])
     chmodSync(folder, 0o755)
@@ -62,6 +68,11 @@ export async function startServer(more: readonly string[] = []): Promise<TestSer
   runProgram(
     'initdb', '-D', data, '-U', 'owner', '--auth=scram-sha-256', `--pwfile=${join(folder, 'pw')}`, '-E', 'UTF8', '--locale=C', '--no-sync', '--no-instructions',
   ) // prettier-ignore
+  const tls = [
+    'ssl=on',
+    `ssl_cert_file=${join(folder, 'server.pem')}`,
+    `ssl_key_file=${join(folder, 'server.key')}`,
+  ]
   const port = 20_000 + (process.pid % 20_000)
   let running: ChildProcess | null = null
   const address = (database: string) =>
@@ -88,6 +99,8 @@ export async function startServer(more: readonly string[] = []): Promise<TestSer
     port,
     password,
     address,
+    authority,
+    otherAuthority: join(folder, 'other-ca.pem'),
     createDatabase: (name) => asOwner(`CREATE DATABASE ${name}`),
     async kill() {
       const all = processesOf(data)
@@ -97,7 +110,7 @@ export async function startServer(more: readonly string[] = []): Promise<TestSer
       running = null
     },
     async start() {
-      const options = [...settings, `unix_socket_directories=${folder}`, ...more].flatMap((each) => [
+      const options = [...settings, `unix_socket_directories=${folder}`, ...tls, ...more].flatMap((each) => [
         '-c',
         each,
       ])
@@ -122,6 +135,38 @@ export async function startServer(more: readonly string[] = []): Promise<TestSer
   }
   await server.start()
   return server
+}
+
+/** An authority, a certificate of it for the name localhost, and another authority. Answers the file of the first. */
+function issueCertificates(folder: string): string {
+  const openssl = (...args: readonly string[]) =>
+    execFileSync('openssl', args, { cwd: folder, stdio: 'ignore' })
+  const key = ['-newkey', 'ec', '-pkeyopt', 'ec_paramgen_curve:prime256v1', '-noenc', '-days', '2']
+  for (const name of ['ca', 'other-ca'])
+    openssl('req', '-x509', ...key, '-keyout', `${name}.key`, '-out', `${name}.pem`, '-subj', `/CN=${name}`)
+  const about = [
+    '-subj',
+    '/CN=server',
+    '-addext',
+    'subjectAltName=DNS:localhost',
+    '-addext',
+    'basicConstraints=CA:FALSE',
+  ]
+  openssl(
+    'req',
+    '-x509',
+    ...key,
+    '-CA',
+    'ca.pem',
+    '-CAkey',
+    'ca.key',
+    '-keyout',
+    'server.key',
+    '-out',
+    'server.pem',
+    ...about,
+  )
+  return join(folder, 'ca.pem')
 }
 
 function killOne(pid: number): void {

@@ -1,0 +1,207 @@
+import { createServer, type Socket } from 'node:net'
+import { describe, expect, it, onTestFinished } from 'vitest'
+import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
+import { readAuthority, type ShopArchive } from '../../../electron/shop/index.ts'
+import { latestShopVersion } from '../../../electron/shop/postgres/migrations/index.ts'
+import { migrateShop, setUp } from '../../../electron/shop/postgres/set-up.ts'
+import { value } from './sample.ts'
+import { database, destinationFor, destinationOf, type Shops } from './shops.ts'
+
+/** What may be wrong on the way to an archive, each with its own code. */
+export function connectingTo(shops: Shops): void {
+  const problemIn = (outcome: Outcome<unknown>) => (outcome.ok ? null : outcome.problem)
+  const asked = async (archive: ShopArchive) => problemIn(await archive.builds())
+
+  describe('a way to the archive', () => {
+    it.each([
+      ['shop-unreachable', { host: '127.0.0.1', port: 1 }],
+      ['shop-unreachable', { host: '/nowhere' }],
+      ['shop-host-unknown', { host: 'nowhere.invalid' }],
+      ['shop-database-missing', { database: 'nothing' }],
+      ['shop-password-wrong', { user: 'nobody_here' }],
+      ['shop-not-set-up', { shop: 'south' }],
+    ] as const)('that leads nowhere: %s %o', async (code, by) => {
+      const shop = await shops.newShop()
+      const archive = shops.open(destinationFor(shop.role('bench'), by))
+      const problem = await asked(archive)
+      expect(problem?.code).toBe(code)
+      expect(archive.connection()).toMatchObject({ kind: 'cut', problem: { code } })
+    })
+
+    it('with a wrong password, or none: neither is in what is said of it', async () => {
+      const { address } = (await shops.newShop()).role('bench')
+      for (const [password, code] of [
+        ['pass-w0rd', 'shop-password-wrong'],
+        [null, 'shop-password-missing'],
+      ] as const) {
+        const archive = shops.open({ address, authority: null, password: () => password })
+        const problem = await asked(archive)
+        expect(problem?.code).toBe(code)
+        const said = JSON.stringify([
+          problem,
+          archive.connection(),
+          problem === null ? '' : sentenceOf(problem),
+        ])
+        expect(said).not.toContain('pass-w0rd')
+      }
+    })
+
+    it('opens again by itself once what was wrong is put right', async () => {
+      const shop = await shops.newShop()
+      let password = 'not yet'
+      const archive = shops.open({
+        address: shop.role('bench').address,
+        authority: null,
+        password: () => password,
+      })
+      expect((await asked(archive))?.code).toBe('shop-password-wrong')
+      password = shop.role('bench').password
+      expect(await asked(archive)).toBeNull()
+      expect(archive.connection().kind).toBe('open')
+    })
+
+    it('to a database that is another program’s, which is left as it is', async () => {
+      const shop = await shops.newShop()
+      const owner = shop.asRole('owner')
+      await owner.unsafe(
+        'CREATE SCHEMA stock; CREATE TABLE stock.part (a int); GRANT USAGE ON SCHEMA stock TO PUBLIC',
+      )
+      const destination = destinationOf(`${shops.server().address(database)}&shop=stock`)
+      expect((await asked(shops.open(destination)))?.code).toBe('shop-database-foreign')
+      expect(problemIn(await setUp(destination, 1))?.code).toBe('shop-database-foreign')
+      expect(
+        await owner`SELECT relname FROM pg_class WHERE relnamespace = 'stock'::regnamespace`,
+      ).toHaveLength(1)
+    })
+
+    it('to tables of a newer program, which is told and changes nothing', async () => {
+      const shop = await shops.newShop()
+      const owner = shop.asRole('owner')
+      await owner`INSERT INTO bedplate_version (version) VALUES (99)`
+      expect(await asked(shop.client())).toMatchObject({
+        code: 'shop-schema-newer',
+        facts: { version: 99, known: latestShopVersion },
+      })
+      expect(problemIn(await setUp(shop.owner, 2))?.code).toBe('shop-schema-newer')
+      expect(problemIn(await migrateShop(shop.owner))?.code).toBe('shop-schema-newer')
+      await owner`DELETE FROM bedplate_version`
+      expect(await asked(shop.client())).toMatchObject({ code: 'shop-schema-older', facts: { version: 0 } })
+    })
+
+    it('to a server of version 11', async () => {
+      const port = await serving((socket) => speakAs(socket, '11.22 (Debian 11.22-0)'))
+      const shop = await shops.newShop()
+      const problem = await asked(shops.open(destinationFor(shop.role('bench'), { host: '127.0.0.1', port })))
+      expect(problem).toMatchObject({ code: 'shop-server-old', facts: { version: '11.22', least: 14 } })
+    })
+  })
+
+  describe('TLS', () => {
+    it('is asked for where the server is on another machine, and nothing is sent without it', async () => {
+      const heard: Buffer[] = []
+      const port = await serving((socket) => {
+        socket.on('data', (bytes) => {
+          heard.push(bytes)
+          socket.write('N')
+        })
+      })
+      const shop = await shops.newShop()
+      const { address, password } = shop.role('bench')
+      // An authority is named, so that this machine is trusted no more than another.
+      const archive = shops.open({
+        address: { ...address, host: '127.0.0.1', port, authority: 'ca.pem' },
+        authority: null,
+        password: () => password,
+      })
+      expect((await asked(archive))?.code).toBe('shop-tls-missing')
+      expect(Buffer.concat(heard).toString('hex')).toMatch(/^(0000000804d2162f)+$/)
+    })
+
+    it('is trusted where the named authority issued the certificate for the name, and nowhere else', async () => {
+      const server = shops.server()
+      const shop = await shops.newShop()
+      const ask = async (host: string, authority: string | null) => {
+        const role = destinationFor(shop.role('bench'), {
+          host,
+          port: server.port,
+          authority: authority ?? 'none',
+        })
+        const certificates = authority === null ? null : value(readAuthority(authority))
+        return asked(shops.open({ ...role, authority: certificates }))
+      }
+      expect(await ask('localhost', server.authority)).toBeNull()
+      expect(await ask('127.0.0.1', server.authority)).toMatchObject({
+        code: 'shop-certificate',
+        facts: { fault: 'other-name' },
+      })
+      expect(await ask('localhost', server.otherAuthority)).toMatchObject({
+        code: 'shop-certificate',
+        facts: { fault: 'untrusted' },
+      })
+      expect(await ask('localhost', null)).toMatchObject({
+        code: 'shop-certificate',
+        facts: { fault: 'untrusted' },
+      })
+      expect(problemIn(readAuthority('/nowhere/ca.pem'))?.code).toBe('shop-authority-unreadable')
+    })
+  })
+
+  async function serving(each: (socket: Socket) => void): Promise<number> {
+    const sockets = new Set<Socket>()
+    const server = createServer((socket) => {
+      sockets.add(socket)
+      socket.on('error', () => {})
+      each(socket)
+    })
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
+    onTestFinished(() => {
+      for (const socket of sockets) socket.destroy()
+      server.close()
+    })
+    const at = server.address()
+    return typeof at === 'object' && at !== null ? at.port : 0
+  }
+}
+
+/** As much of PostgreSQL’s protocol as it takes to say a version: PostgreSQL, 55.7, “Message Formats”. */
+function speakAs(socket: Socket, version: string): void {
+  const message = (kind: string, ...parts: readonly (Buffer | string)[]) => {
+    const body = Buffer.concat(parts.map((part) => Buffer.from(part)))
+    const head = Buffer.alloc(5)
+    head.write(kind, 'latin1')
+    head.writeInt32BE(body.length + 4, 1)
+    return Buffer.concat([head, body])
+  }
+  const int16 = (number: number) => Buffer.from([number >> 8, number & 255])
+  const int32 = (number: number) => Buffer.from([0, 0, number >> 8, number & 255])
+  const ready = message('Z', 'I')
+  let begun = false
+  socket.on('data', (bytes) => {
+    if (!begun) {
+      begun = true
+      socket.write(Buffer.concat([message('R', int32(0)), ready]))
+      return
+    }
+    const isVersion = bytes.includes('server_version')
+    const text = isVersion ? [version] : []
+    const column = Buffer.concat([
+      Buffer.from('server_version\0'),
+      int32(0),
+      int16(0),
+      int32(25),
+      int16(0),
+      int32(0),
+      int16(0),
+    ])
+    socket.write(
+      Buffer.concat([
+        message('1'),
+        message('T', int16(1), column),
+        message('2'),
+        ...text.map((each) => message('D', int16(1), int32(each.length), each)),
+        message('C', `SELECT ${text.length}\0`),
+        ready,
+      ]),
+    )
+  })
+}

@@ -1,0 +1,108 @@
+import postgres, { type Sql } from 'postgres'
+import { afterAll, beforeAll } from 'vitest'
+import {
+  postgresArchive,
+  readAddress,
+  type ArchiveOptions,
+  type Destination,
+  type ShopArchive,
+} from '../../../electron/shop/index.ts'
+import { setUp, type NewRole } from '../../../electron/shop/postgres/set-up.ts'
+import { value } from './sample.ts'
+import { startServer, type TestServer } from './server.ts'
+
+export interface NewShop {
+  readonly name: string
+  readonly owner: Destination
+  readonly roles: readonly NewRole[]
+  role: (kind: NewRole['kind']) => NewRole
+  /** A way to it, closed after the tests. */
+  client: (kind?: NewRole['kind'], options?: ArchiveOptions) => ShopArchive
+  /** Statements as they are typed, by one of its roles or its owner. */
+  asRole: (who: NewRole['kind'] | 'owner') => Sql
+}
+
+/** One server for all tests of a file, and shops on it, each for itself. */
+export interface Shops {
+  server(): TestServer
+  newShop(benches?: number): Promise<NewShop>
+  /** Closed after the tests. */
+  open(destination: Destination, options?: ArchiveOptions): ShopArchive
+}
+
+export const database = 'firm'
+
+export function useShops(): Shops {
+  let server: TestServer | undefined
+  const after: (() => Promise<unknown>)[] = []
+  let shops = 0
+
+  beforeAll(async () => {
+    server = await startServer()
+    await server.createDatabase(database)
+  })
+  afterAll(async () => {
+    for (const each of after) await each()
+    await server?.stop()
+  })
+
+  const there = () => {
+    if (server === undefined) throw new Error('before the tests')
+    return server
+  }
+  const open = (destination: Destination, options: ArchiveOptions = {}) => {
+    const archive = postgresArchive(destination, { retryMs: [20, 200], ...options })
+    after.push(() => archive.close())
+    return archive
+  }
+  return {
+    server: there,
+    open,
+    async newShop(benches = 1) {
+      shops += 1
+      const name = `shop_${shops}`
+      const owner = destinationOf(`${there().address(database)}&shop=${name}`)
+      const roles = value(await setUp(owner, benches))
+      const role = (kind: NewRole['kind']) => {
+        const found = roles.find((each) => each.kind === kind)
+        if (found === undefined) throw new Error(kind)
+        return found
+      }
+      return {
+        name,
+        owner,
+        roles,
+        role,
+        client: (kind = 'bench', options = {}) => open(destinationFor(role(kind)), options),
+        asRole(who) {
+          const { address, password } =
+            who === 'owner' ? { address: owner.address, password: there().password } : role(who)
+          const sql = postgres({
+            host: there().folder,
+            port: there().port,
+            user: address.user,
+            password,
+            database,
+            max: 1,
+            onnotice: () => {},
+            connection: { search_path: name },
+          })
+          after.push(() => sql.end({ timeout: 1 }))
+          return sql
+        },
+      }
+    },
+  }
+}
+
+export function destinationFor(
+  { address, password }: NewRole,
+  by: Partial<NewRole['address']> = {},
+): Destination {
+  return { address: { ...address, ...by }, authority: null, password: () => password }
+}
+
+export function destinationOf(text: string): Destination {
+  const { address, password } = value(readAddress(text))
+  return { address, authority: null, password: () => password }
+}
