@@ -47,6 +47,9 @@ export function dial(
       search_path: shop,
       statement_timeout: mostStatementMs,
     },
+    // Asked at each connection otherwise; where the line is cut in the midst of it, nobody hears of that and the process ends.
+    fetch_types: false,
+    types: { integers: listOf(1007), texts: listOf(1009) },
     onnotice: () => {},
     // The client has some that its types do not.
     ...(onNotice === undefined ? {} : { onnotify: (_channel: string, payload: string) => onNotice(payload) }),
@@ -54,6 +57,17 @@ export function dial(
     socket: () => openSocket(address, authority),
   }
   return postgres(options)
+}
+
+/** How lists of a type (PostgreSQL, pg_type.dat, `array_type_oid`) are written: PostgreSQL, 8.15.2. */
+function listOf(type: number) {
+  return {
+    to: type,
+    from: [],
+    serialize: (list: readonly (string | number)[]) =>
+      `{${list.map((each) => `"${String(each).replace(/["\\]/g, '\\$&')}"`).join(',')}}`,
+    parse: (text: string) => text,
+  }
 }
 
 /**

@@ -21,7 +21,7 @@ export function connectingTo(shops: Shops): void {
       ['shop-password-wrong', { user: 'nobody_here' }],
       ['shop-not-set-up', { shop: 'south' }],
     ] as const)('that leads nowhere: %s %o', async (code, by) => {
-      const shop = await shops.newShop()
+      const shop = await shops.anyShop()
       const archive = shops.open(destinationFor(shop.role('bench'), by))
       const problem = await asked(archive)
       expect(problem?.code).toBe(code)
@@ -29,7 +29,7 @@ export function connectingTo(shops: Shops): void {
     })
 
     it('with a wrong password, or none: neither is in what is said of it', async () => {
-      const { address } = (await shops.newShop()).role('bench')
+      const { address } = (await shops.anyShop()).role('bench')
       for (const [password, code] of [
         ['pass-w0rd', 'shop-password-wrong'],
         [null, 'shop-password-missing'],
@@ -47,7 +47,7 @@ export function connectingTo(shops: Shops): void {
     })
 
     it('opens again by itself once what was wrong is put right', async () => {
-      const shop = await shops.newShop()
+      const shop = await shops.anyShop()
       let password = 'not yet'
       const archive = shops.open({
         address: shop.role('bench').address,
@@ -61,7 +61,7 @@ export function connectingTo(shops: Shops): void {
     })
 
     it('to a database that is another program’s, which is left as it is', async () => {
-      const shop = await shops.newShop()
+      const shop = await shops.anyShop()
       const owner = shop.asRole('owner')
       await owner.unsafe(
         'CREATE SCHEMA stock; CREATE TABLE stock.part (a int); GRANT USAGE ON SCHEMA stock TO PUBLIC',
@@ -90,7 +90,7 @@ export function connectingTo(shops: Shops): void {
 
     it('to a server of version 11', async () => {
       const port = await serving((socket) => speakAs(socket, '11.22 (Debian 11.22-0)'))
-      const shop = await shops.newShop()
+      const shop = await shops.anyShop()
       const problem = await asked(shops.open(destinationFor(shop.role('bench'), { host: '127.0.0.1', port })))
       expect(problem).toMatchObject({ code: 'shop-server-old', facts: { version: '11.22', least: 14 } })
     })
@@ -105,7 +105,7 @@ export function connectingTo(shops: Shops): void {
           socket.write('N')
         })
       })
-      const shop = await shops.newShop()
+      const shop = await shops.anyShop()
       const { address, password } = shop.role('bench')
       // An authority is named, so that this machine is trusted no more than another.
       const archive = shops.open({
@@ -119,7 +119,7 @@ export function connectingTo(shops: Shops): void {
 
     it('is trusted where the named authority issued the certificate for the name, and nowhere else', async () => {
       const server = shops.server()
-      const shop = await shops.newShop()
+      const shop = await shops.anyShop()
       const ask = async (host: string, authority: string | null) => {
         const role = destinationFor(shop.role('bench'), {
           host,

@@ -60,7 +60,7 @@ export function guardsOf(shops: Shops): void {
     })
 
     it('reads its own shop and sees nothing of another', async () => {
-      const [own, other] = [await withBuild(), await shops.newShop()]
+      const [own, other] = [await withBuild(), await shops.anyShop()]
       for (const who of ['bench', 'reader'] as const) {
         const sql = own.asRole(who)
         expect(await sql`SELECT seq FROM entry ORDER BY seq`).toHaveLength(3)
@@ -133,7 +133,7 @@ export function guardsOf(shops: Shops): void {
     })
 
     it('and takes what follows, with a NUL in a text that somebody pasted', async () => {
-      const shop = await shops.newShop()
+      const shop = await shops.anyShop()
       const archive = shop.client()
       value(await archive.keepSpec(ferryEngine))
       const begun = chainOf(build, 1)

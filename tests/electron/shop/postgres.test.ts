@@ -13,7 +13,7 @@ if (why !== null) console.warn(`Skipped: ${why}`)
 describe.skipIf(why !== null)('the archive in PostgreSQL', () => {
   const shops = useShops()
   archiveContract('in PostgreSQL', async () => {
-    const { client } = await shops.newShop()
+    const { client } = await shops.emptyShop()
     return () => Promise.resolve(client())
   })
   guardsOf(shops)

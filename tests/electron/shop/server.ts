@@ -40,10 +40,12 @@ export function noServer(): string | null {
 
 /** It refuses to run as root; `nobody` is there on every system. */
 const isRoot = process.getuid?.() === 0
-const nobody = isRoot ? ['setpriv', '--reuid=nobody', '--regid=nogroup', '--clear-groups'] : []
+const nobody = isRoot ? ['--reuid=nobody', '--regid=nogroup', '--clear-groups'] : []
+/** A server does not outlive the thread that started it, however that ends. */
+const setpriv = existsSync('/usr/bin/setpriv') ? ['setpriv', '--pdeathsig=INT', ...nobody] : []
 
 function commandOf(program: string, ...args: readonly string[]): readonly [string, readonly string[]] {
-  const [command = '', ...rest] = [...nobody, join(bin ?? '', program), ...args]
+  const [command = '', ...rest] = [...setpriv, join(bin ?? '', program), ...args]
   return [command, rest]
 }
 
