@@ -5,6 +5,7 @@ import { seal } from './chain/chain.ts'
 import type { StoredEntry } from './chain/chain.ts'
 import type { Database, Write } from './file/sqlite.ts'
 import type { Photos } from './photos.ts'
+import type { AtShop, ShopMarks } from './shop.ts'
 import type { KeptSpec, Specs } from './specs.ts'
 
 /** What is added to a build in one go: all of it is on disk, or none. */
@@ -29,6 +30,8 @@ export interface ImportedEntries {
   readonly events: readonly RecordedEvent[]
   /** The words that these add to those the build is found by. */
   readonly mentions: readonly Mention[]
+  /** Where they came from the archive of the shop: what it is to be known by from now on. */
+  readonly atShop?: Partial<AtShop>
 }
 
 /** What is kept beside the entries, in the same transaction. */
@@ -36,10 +39,11 @@ interface Kept {
   readonly specs: Specs
   readonly builds: Builds
   readonly photos: Photos
+  readonly shop: ShopMarks
 }
 
 /** The entries themselves: added at the end of a build, read in order, never changed. */
-export function entriesOn(db: Database, write: Write, { specs, builds, photos }: Kept) {
+export function entriesOn(db: Database, write: Write, { specs, builds, photos, shop }: Kept) {
   const insert = db.prepare('INSERT INTO event (build, seq, body, sha256) VALUES (?, ?, ?, ?)')
   const read = db.prepare<[string], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? ORDER BY seq',
@@ -92,7 +96,7 @@ export function entriesOn(db: Database, write: Write, { specs, builds, photos }:
   const importEntries = db.transaction(
     (
       build: string,
-      { entries, events, mentions }: ImportedEntries,
+      { entries, events, mentions, atShop }: ImportedEntries,
       kept: readonly KeptSpec[],
     ): Outcome<null> => {
       const before = hashToFollow(build, (entries[0]?.seq ?? 1) - 1)
@@ -100,6 +104,7 @@ export function entriesOn(db: Database, write: Write, { specs, builds, photos }:
       for (const spec of kept) specs.keep(spec)
       for (const { seq, body, sha256 } of entries) insert.run(build, seq, body, sha256)
       builds.follow(build, events, mentions)
+      if (atShop !== undefined) shop.note(build, atShop)
       return done(null)
     },
   )

@@ -25,6 +25,8 @@ import type { Photos } from './photos.ts'
 import { preferencesOn } from './preferences.ts'
 import { writerOn } from './file/sqlite.ts'
 import type { Database } from './file/sqlite.ts'
+import { shopOn } from './shop.ts'
+import type { ShopMarks } from './shop.ts'
 import { specsOn } from './specs.ts'
 import type { KeptSpec } from './specs.ts'
 import { verifyChain } from './chain/verify-chain.ts'
@@ -66,6 +68,8 @@ export interface Store {
   keepPhotos(photos: readonly Uint8Array[]): Outcome<null>
   /** Specs while they are written. */
   readonly drafts: Omit<Drafts, 'insert'>
+  /** What lies between this record and the archive of the shop. */
+  readonly shop: Omit<ShopMarks, 'note'>
   /** Published revisions of engines. */
   readonly library: Library
   /** By the hash of the text. */
@@ -102,10 +106,11 @@ export function storeOn(db: Database, file: string): Store {
   const specs = specsOn(db)
   const builds = buildsOn(db)
   const photos = photosOn(db)
+  const shop = shopOn(db, write)
   const keepPhotos = db.transaction((some: readonly Uint8Array[]) =>
     some.forEach((bytes) => photos.keep(bytes)),
   )
-  const { start, append, importEntries, entries } = entriesOn(db, write, { specs, builds, photos })
+  const { start, append, importEntries, entries } = entriesOn(db, write, { specs, builds, photos, shop })
   const drafts = draftsOn(db, write)
   const library = libraryOn(db, write, { specs, drafts })
   const people = peopleOn(db, write)
@@ -146,6 +151,7 @@ export function storeOn(db: Database, file: string): Store {
         return done(null)
       }),
     drafts,
+    shop,
     library,
     specText: specs.text,
     specHashes: specs.hashes,

@@ -6,6 +6,7 @@ import { standings } from './0005-standings.ts'
 import { practice } from './0006-practice.ts'
 import { photos } from './0007-photos.ts'
 import { library } from './0008-library.ts'
+import { shop } from './0009-shop.ts'
 
 /** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -23,4 +24,5 @@ export const migrations: readonly Migration[] = [
   practice,
   photos,
   library,
+  shop,
 ]
