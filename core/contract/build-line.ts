@@ -8,6 +8,8 @@ export const buildLine = z.strictObject({
   id: z.string(),
   /** Short and counted up by this bench, for example `2026-014`. */
   number: z.string(),
+  /** The bench that began it, where that was another one of the shop; `number` is then that bench’s. */
+  begunAt: z.string().optional(),
   name: z.string(),
   serial: z.string(),
   engine: z.string(),

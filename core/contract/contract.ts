@@ -13,6 +13,8 @@ import { practiceRequests } from './practice.ts'
 import { preferences } from './preferences.ts'
 import { nothing, problemMessage } from './problem-message.ts'
 import { languages } from '../words/index.ts'
+import { shopRequests } from './shop.ts'
+import { storedBuild } from './stored-build.ts'
 import { wrenchRequests } from './wrenches.ts'
 
 const engineLine = z.strictObject({
@@ -28,20 +30,6 @@ const engineLine = z.strictObject({
   faults: z.array(problemMessage),
 })
 export type EngineLine = z.output<typeof engineLine>
-
-const storedBuild = z.strictObject({
-  line: buildLine,
-  /** The text of the spec that the build goes by; `readSpec` turns it into an engine. */
-  specText: z.string(),
-  /** Those that it went by before, in order, each up to and including an entry; absent where it keeps the one it was begun with. */
-  earlier: z.array(z.strictObject({ specText: z.string(), until: z.int() })).optional(),
-  /** A revision of the library that is newer than the one it goes by; absent where there is none, and once it is finished. */
-  newer: libraryLine.optional(),
-  events: z.array(recordedEvent),
-  /** Why nothing can be added, where that is so; null when the build is open for work. */
-  readOnly: problemMessage.nullable(),
-})
-export type StoredBuild = z.output<typeof storedBuild>
 
 interface RequestForm {
   readonly input: z.ZodType
@@ -133,6 +121,7 @@ export const contract = {
   ...peopleRequests,
   ...wrenchRequests,
   ...practiceRequests,
+  ...shopRequests,
 } as const satisfies Record<string, RequestForm>
 
 export type RequestName = keyof typeof contract

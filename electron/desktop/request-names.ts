@@ -59,4 +59,12 @@ export const requestNames: readonly string[] = [
   'practice.set-minimum',
   'practice.readiness',
   'practice.people',
+  'shop.read',
+  'shop.name-bench',
+  'shop.join',
+  'shop.leave',
+  'shop.builds',
+  'shop.open',
+  'shop.read-line',
+  'shop.news',
 ]

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import type { BuildState, RecordedEvent, SpecUntil, Standing } from '../../core/builds/index.ts'
+import type { BenchName, BuildState, RecordedEvent, SpecUntil, Standing } from '../../core/builds/index.ts'
 import { readEvent, recordedEvent, replay, revisionSpans } from '../../core/builds/index.ts'
 import { buildLine } from '../../core/contract/index.ts'
 import type { BuildLine, ReadEntry, StoredBuild } from '../../core/contract/index.ts'
@@ -9,7 +9,7 @@ import { readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { underEarlierRules } from './earlier-rules.ts'
 import { lineOf as libraryLineOf } from './library.ts'
-import { firstBroken, numberWord, sha256 } from '../store/index.ts'
+import { firstBroken, numberOf, readBegun, sha256 } from '../store/index.ts'
 import type { BuildRow, EntryBody, LibraryRow, Store, StoredEntry } from '../store/index.ts'
 
 /** A build as read from the record, its chain followed to the end. */
@@ -58,7 +58,7 @@ export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
     specSha256: last.specSha256,
     earlier: specs,
     events,
-    state: replay(events),
+    state: startedAt(replay(events), readBegun(row.begun_json)?.bench ?? null),
     readOnly: readOnly ?? specFault(row, named, fault) ?? earlierRules(store, build),
   })
 }
@@ -85,6 +85,11 @@ function newerRevision(store: Store, { spec, specSha256 }: OpenedBuild): Library
   const own = revisions.find((row) => row.sha256 === specSha256)
   const [latest] = revisions
   return own !== undefined && latest !== undefined && latest.revision > own.revision ? latest : null
+}
+
+/** The state of a build that no entry says the bench of: it is the one that began it. */
+function startedAt(state: BuildState, bench: BenchName | null): BuildState {
+  return state.bench === null ? { ...state, bench } : state
 }
 
 function earlierRules(store: Store, build: string): Problem | null {
@@ -138,9 +143,11 @@ export function mayLeave(readOnly: Problem | null): boolean {
 
 /** A build as a line of the list; only lists say where it stands. What no line can have gives way to something that one can, and `fault` says so. */
 export function lineOf(row: BuildRow, standing: Standing | null = null): BuildLine {
+  const begun = readBegun(row.begun_json)
   const line = {
     id: row.id,
-    number: `${row.year}-${numberWord(row.ordinal)}`,
+    number: numberOf(row),
+    ...(begun !== null && { begunAt: begun.bench.name }),
     name: row.name,
     serial: row.serial,
     engine: row.engine,

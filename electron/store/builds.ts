@@ -1,6 +1,7 @@
 import { searchWords } from '../../core/builds/index.ts'
 import type { Mention, RecordedEvent } from '../../core/builds/index.ts'
 import { markOf } from './listing.ts'
+import { readBegun } from './shop.ts'
 import { writeStanding, type KeptStanding } from './standings.ts'
 import type { Database, Statement } from './file/sqlite.ts'
 
@@ -25,6 +26,8 @@ export interface BuildRow {
   readonly head_sha256: string
   /** Where it stood when a list last showed it: see `readStanding`. */
   readonly standing: string | null
+  /** JSON: where it was begun, if at another bench of the shop: see `readBegun`. */
+  readonly begun_json: string | null
 }
 
 type EngineOf = Pick<BuildRow, 'engine' | 'demo'>
@@ -59,7 +62,7 @@ const inState: { readonly [State in NonNullable<Search['state']>]: string } = {
 /** `ids` is a list of ids as SQL; the last entry of each build tells how far it has come. */
 function linesOf(ids: string): string {
   return `
-    SELECT b.*, coalesce(last.seq, 0) AS entries, coalesce(last.sha256, '') AS head_sha256,
+    SELECT b.*, (SELECT begun_json FROM shop_build WHERE shop_build.build = b.id) AS begun_json, coalesce(last.seq, 0) AS entries, coalesce(last.sha256, '') AS head_sha256,
       coalesce(CASE WHEN json_valid(last.body) THEN json_extract(last.body, '$.at') END, b.started_at_utc) AS last_at_utc
     FROM (${ids}) AS page
     CROSS JOIN build AS b ON b.id = page.id
@@ -90,8 +93,8 @@ export function buildsOn(db: Database) {
     VALUES (
       @id, @year, (SELECT coalesce(max(ordinal), 0) + 1 FROM build WHERE year = @year), @name, @serial, @sha256, @at, 0
     )`)
-  const number = db.prepare<[string], { year: number; ordinal: number }>(
-    'SELECT year, ordinal FROM build WHERE id = ?',
+  const number = db.prepare<[string], { year: number; ordinal: number; begun_json: string | null }>(
+    'SELECT year, ordinal, begun_json FROM build LEFT JOIN shop_build ON build = id WHERE id = ?',
   )
   const mention = db.prepare(
     'INSERT INTO mention (word, kind, build) VALUES (?, ?, ?) ON CONFLICT DO NOTHING',
@@ -112,8 +115,9 @@ export function buildsOn(db: Database) {
       const mark = markOf(event)
       if (mark !== null) marks[mark].run(build)
       if (event.type !== 'build-started') continue
-      const { year, ordinal } = number.get(build) ?? { year: 0, ordinal: 0 }
-      for (const word of searchWords(`${year}-${numberWord(ordinal)}`)) mention.run(word, 'number', build)
+      const row = number.get(build)
+      if (row === undefined) continue
+      for (const word of searchWords(numberOf(row))) mention.run(word, 'number', build)
     }
     for (const { kind, word } of mentions) mention.run(word, kind, build)
   }
@@ -155,6 +159,11 @@ export function buildsOn(db: Database) {
 }
 
 export type Builds = ReturnType<typeof buildsOn>
+
+/** What people call a build: `2026-014`, as the bench counted it that began it. */
+export function numberOf(row: Pick<BuildRow, 'year' | 'ordinal' | 'begun_json'>): string {
+  return readBegun(row.begun_json)?.number ?? `${row.year}-${numberWord(row.ordinal)}`
+}
 
 /** How the number within the year is written, and searched for. */
 export function numberWord(ordinal: number): string {

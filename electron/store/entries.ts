@@ -48,6 +48,9 @@ export function entriesOn(db: Database, write: Write, { specs, builds, photos, s
   const read = db.prepare<[string], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? ORDER BY seq',
   )
+  const readAfter = db.prepare<[string, number, number], StoredEntry>(
+    'SELECT seq, body, sha256 FROM event WHERE build = ? AND seq > ? ORDER BY seq LIMIT ?',
+  )
   const readHash = db
     .prepare<[string, number], string>('SELECT sha256 FROM event WHERE build = ? AND seq = ?')
     .pluck()
@@ -103,8 +106,8 @@ export function entriesOn(db: Database, write: Write, { specs, builds, photos, s
       if (!before.ok) return before
       for (const spec of kept) specs.keep(spec)
       for (const { seq, body, sha256 } of entries) insert.run(build, seq, body, sha256)
-      builds.follow(build, events, mentions)
       if (atShop !== undefined) shop.note(build, atShop)
+      builds.follow(build, events, mentions)
       return done(null)
     },
   )
@@ -115,5 +118,7 @@ export function entriesOn(db: Database, write: Write, { specs, builds, photos, s
     importEntries: (build: string, imported: ImportedEntries, kept: readonly KeptSpec[]) =>
       write(() => importEntries.immediate(build, imported, kept)),
     entries: (build: string): readonly StoredEntry[] => read.all(build),
+    entriesAfter: (build: string, after: number, most: number): readonly StoredEntry[] =>
+      readAfter.all(build, after, most),
   }
 }

@@ -36,6 +36,12 @@ export interface Waiting {
   readonly to: number
 }
 
+/** Null for a build that was begun here, and where it cannot be read. */
+export function readBegun(json: string | null): Begun | null {
+  const read = begun.safeParse(jsonIn(json))
+  return read.success ? read.data : null
+}
+
 interface Row {
   readonly sent: number
   readonly begun_json: string | null
@@ -85,10 +91,9 @@ export function shopOn(db: Database, write: Write) {
   function of(build: string): AtShop {
     const row = read.get(build)
     if (row === undefined) return unknown
-    const from = begun.safeParse(jsonIn(row.begun_json))
     return {
       sent: row.sent,
-      begun: from.success ? from.data : null,
+      begun: readBegun(row.begun_json),
       asOf: row.as_of_utc,
       refused: jsonIn(row.refused_json) as Problem | null,
     }

@@ -46,6 +46,8 @@ export interface Store {
   append(addition: Addition): Outcome<readonly RecordedEvent[]>
   /** In order; empty for a build that is not there. */
   entries(build: string): readonly StoredEntry[]
+  /** Those with a number past `after`, in order. */
+  entriesAfter(build: string, after: number, most: number): readonly StoredEntry[]
   /** Adds entries after the last one of the build here. That they belong there is for the caller to have checked. */
   importEntries(build: string, imported: ImportedEntries, kept: readonly KeptSpec[]): Outcome<null>
   /** The one started last comes first: ids grow with time. */
@@ -110,7 +112,12 @@ export function storeOn(db: Database, file: string): Store {
   const keepPhotos = db.transaction((some: readonly Uint8Array[]) =>
     some.forEach((bytes) => photos.keep(bytes)),
   )
-  const { start, append, importEntries, entries } = entriesOn(db, write, { specs, builds, photos, shop })
+  const { start, append, importEntries, entries, entriesAfter } = entriesOn(db, write, {
+    specs,
+    builds,
+    photos,
+    shop,
+  })
   const drafts = draftsOn(db, write)
   const library = libraryOn(db, write, { specs, drafts })
   const people = peopleOn(db, write)
@@ -127,6 +134,7 @@ export function storeOn(db: Database, file: string): Store {
     append,
     importEntries,
     entries,
+    entriesAfter,
     builds: builds.find,
     countBuilds: builds.count,
     keepStandings: (kept) =>
