@@ -3,7 +3,7 @@ import type { Words } from '../words/index.ts'
 import { messageOf, nothing, problemMessage } from './problem-message.ts'
 
 const doctorLine = z.strictObject({
-  subject: z.enum(['program', 'host', 'data-folder', 'disk', 'record', 'photos', 'backup']),
+  subject: z.enum(['program', 'host', 'data-folder', 'disk', 'record', 'photos', 'backup', 'shop']),
   /** Good; worth a look; or the reason why something does not work. */
   state: z.enum(['good', 'look', 'bad']),
   says: messageOf<Words['doctor']['lines']>(),

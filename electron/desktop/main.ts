@@ -139,6 +139,7 @@ function open(folder: string, memory: WindowMemory): void {
         saveFile: saveFileBy(saver),
         openedFiles,
         language: commandLine.language,
+        shopAddress: process.env.BEDPLATE_SHOP,
       }),
     shown: new Promise<void>((resolve) => window.once('show', () => resolve())),
     refused: (why) => giveUp(why, log),

@@ -46,6 +46,8 @@ async function launch(options: Options): Promise<void> {
   if (fault !== undefined) return fail(fault, 2)
   if (options.doctor) return tellDoctor(options, paths.data)
   if (!built('renderer')) return
+  // Not among the words of the host’s command line: a password may stand in it, and others can see those.
+  if (options.shop !== undefined) process.env.BEDPLATE_SHOP = options.shop
   const choice = await choose(options)
   if (choice.kind === 'local') return runLocal(choice.why, options, paths)
   if (!built('desktop')) return

@@ -12,6 +12,7 @@ import { words as said } from './words.mjs'
  * @property {string} [data] The data folder as typed.
  * @property {string} [specs] The folder of engine specs as typed.
  * @property {'en' | 'de' | 'es'} [language] What the program speaks from now on.
+ * @property {string} [shop] The address of the shop's archive as typed.
  * @property {readonly string[]} files Files to open, as typed.
  */
 
@@ -24,6 +25,7 @@ const known = /** @type {const} */ ({
   data: { type: 'string' },
   specs: { type: 'string' },
   language: { type: 'string' },
+  shop: { type: 'string' },
 })
 
 /** As in core/words/language.ts, which cannot be read before TypeScript runs. */
@@ -56,6 +58,7 @@ export function parseOptions(words) {
       fetchElectron: values['fetch-electron'] === true,
       ...(typeof values.data === 'string' ? { data: values.data } : {}),
       ...(typeof values.specs === 'string' ? { specs: values.specs } : {}),
+      ...(typeof values.shop === 'string' ? { shop: values.shop } : {}),
       ...languageIn(values.language),
       files: positionals,
     },
@@ -81,6 +84,7 @@ function refusalOf({ name, rawName, value }) {
     return languageIn(value).language === undefined
       ? said.languageUnknown({ language: value ?? '' })
       : undefined
+  if (name === 'shop') return /^postgres(ql)?:\/\//.test(value ?? '') ? undefined : said.shopMissing
   if (value !== undefined && value !== '' && !value.startsWith('--')) return undefined
   return said.folderMissing({ option: rawName })
 }

@@ -5,6 +5,7 @@ npm start -- --no-window        open nothing: print the address and serve until 
 npm start -- --data DIR         keep builds in DIR
 npm start -- --specs DIR        take the engine specs in DIR
 npm start -- --language de      speak German from now on; en is English, es is Spanish
+npm start -- --shop ADDRESS     join the shop whose archive is at postgres://…
 npm start -- --fetch-electron   try again to fetch Electron
 npm start -- --doctor           say how the program and its record stand, and open nothing
 npm start -- --help             print this`
@@ -22,6 +23,8 @@ export const words = {
   /** @param {{ language: string }} facts */
   languageUnknown: ({ language }) =>
     `${language === '' ? 'After --language comes a language' : `Bedplate does not speak “${language}”`}: write en for English, de for German (Deutsch) or es for Spanish (Español).`,
+  shopMissing:
+    'After --shop comes the address of the shop’s archive, for example --shop postgres://bench@server/bedplate.',
   /** @param {{ option: string }} facts */
   folderMissing: ({ option }) => `After ${option} comes a folder, for example ${option} ./bench-2.`,
 

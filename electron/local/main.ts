@@ -42,7 +42,7 @@ async function serve(): Promise<void> {
     { host: 'local', why: options.why, version, dataFolder: data },
     options.specs ?? join(root, 'specs'),
     (line) => console.error(line),
-    { openedFiles, language: options.language },
+    { openedFiles, language: options.language, shopAddress: process.env.BEDPLATE_SHOP },
   )
   if (!opened.ok) return fail(sentenceIn(words, opened.problem))
 

@@ -20,7 +20,8 @@ import type { EngineShelf } from './engine-shelf.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { ListedNames } from './listed-names.ts'
 import type { People } from './people.ts'
-import { lineOf, openBuild, storedBuild } from './open-build.ts'
+import { lineOf, openBuild } from './open-build.ts'
+import type { ShopDesk } from './shop/shop-desk.ts'
 import { withStandings } from './standings.ts'
 
 /** How each demo build comes about. */
@@ -38,13 +39,14 @@ export function buildRequests(services: {
   readonly engines: Pick<EngineShelf, 'find'>
   readonly now: () => Date
   readonly newId: () => string
+  readonly shop: ShopDesk
   /** A build was finished: time for a backup. */
   readonly finished: () => void
 }): Pick<
   HandlersOf<'builds'>,
   'builds.list' | 'builds.open' | 'builds.start' | 'builds.try' | 'builds.since' | 'builds.act'
 > {
-  const { store, openBuilds, names, people, engines, now, newId, finished } = services
+  const { store, openBuilds, names, people, engines, shop, now, newId, finished } = services
   return {
     'builds.list': ({ language }) =>
       done(
@@ -58,7 +60,7 @@ export function buildRequests(services: {
       if (!opened.ok) return opened
       const { spec, state, readOnly } = opened.value
       if (!readOnly) openBuilds.keep(build, { spec, state, indexedWords: new Set() })
-      return done(storedBuild(store, opened.value))
+      return done(shop.stored(opened.value))
     },
 
     'builds.start': (input) => {
@@ -90,7 +92,7 @@ export function buildRequests(services: {
       if (!added.ok) return added
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      return done(storedBuild(store, opened.value))
+      return done(shop.stored(opened.value))
     },
 
     'builds.try': async ({ sample: which, language }) => {
@@ -109,7 +111,7 @@ export function buildRequests(services: {
       if (!added.ok) return added
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      return done(storedBuild(store, opened.value))
+      return done(shop.stored(opened.value))
     },
 
     'builds.since': ({ build, after }) => {
@@ -137,7 +139,9 @@ export function buildRequests(services: {
         if (!second.ok) return second
       }
       const at = now().toISOString()
-      const decided = decide(spec, state, command, at)
+      const refusal = shop.refusal(input.build, command)
+      if (refusal !== null) return { ok: false, problem: refusal }
+      const decided = decide(spec, state, command, at, shop.here)
       if (!decided.ok) return decided
       const mentions = decided.value.flatMap((event) => mentionsOf(spec, { person: person.value, event }))
       const added = store.append({

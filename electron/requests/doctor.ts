@@ -1,10 +1,11 @@
 import { accessSync, constants, existsSync, statfsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
-import type { DoctorLine } from '../../core/contract/index.ts'
+import type { DoctorLine, ShopState } from '../../core/contract/index.ts'
 import { problem } from '../../core/problem/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import { fileProblem, inspectRecord, recordName, wasThere } from '../store/index.ts'
 import type { PhotoCount } from '../store/index.ts'
+import { mayPass } from '../shop/index.ts'
 import { listBackups } from './backups.ts'
 import type { HostFacts } from './host-facts.ts'
 
@@ -23,7 +24,12 @@ const megabyte = 1024 * 1024
 const dayMs = 86_400_000
 
 /** What to read out over the phone when something is wrong: one line each. */
-export function doctorLines(facts: HostFacts, record: RecordState, now: Date): DoctorLine[] {
+export function doctorLines(
+  facts: HostFacts,
+  record: RecordState,
+  now: Date,
+  shop: ShopState['joined'] = null,
+): DoctorLine[] {
   return [
     line('program', 'good', 'program', {
       version: facts.version,
@@ -38,6 +44,7 @@ export function doctorLines(facts: HostFacts, record: RecordState, now: Date): D
     recordLine(facts.dataFolder, record),
     ...photoLines(record),
     backupLine(facts.dataFolder, record, now),
+    ...(shop === null ? [] : [shopLine(shop)]),
   ]
 }
 
@@ -115,6 +122,29 @@ function recordLine(folder: string, record: RecordState): DoctorLine {
     default:
       return record satisfies never
   }
+}
+
+function shopLine({
+  address,
+  connection,
+  since,
+  problem: why,
+  waiting,
+  refused,
+  apart,
+}: NonNullable<ShopState['joined']>): DoctorLine {
+  const unsettled = apart.filter(({ counts }) => counts === null).length
+  if (why !== null) {
+    const isWaiting = connection === 'cut' && mayPass(why)
+    return line('shop', isWaiting ? 'look' : 'bad', 'shop-not-reached', {
+      why,
+      since,
+      entries: waiting.entries,
+    })
+  }
+  if (refused.length + unsettled > 0)
+    return line('shop', 'bad', 'shop-refused', { refused: refused.length, apart: unsettled })
+  return line('shop', 'good', 'shop-connected', { address, entries: waiting.entries })
 }
 
 /** None where no build has a photo. */

@@ -1,160 +1,22 @@
 import { contract } from '../../core/contract/index.ts'
-import type { RequestName } from '../../core/contract/index.ts'
-import { done, problem, refused } from '../../core/problem/index.ts'
+import { words } from '../launch/spoken.ts'
+import { done, problem, refused, sentenceIn } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import { fileProblem, openStore, restoreRecord } from '../store/index.ts'
-import type { Store, Witness } from '../store/index.ts'
+import { openStore, restoreRecord } from '../store/index.ts'
+import type { Store } from '../store/index.ts'
 import { answering } from './answer.ts'
 import type { Answering } from './answer.ts'
-import { archiveRequests } from './archive.ts'
-import { OpenBuildCache } from './open-build-cache.ts'
-import { BackupKeeper, listBackups } from './backups.ts'
-import { buildRequests } from './builds.ts'
-import { draftRequests } from './drafts.ts'
+import { listBackups } from './backups.ts'
+import { createRequests, type BeginEmpty, type HostServices, type Requests, type Restore } from './create.ts'
 import { doctorLines } from './doctor.ts'
 import type { HostFacts } from './host-facts.ts'
-import { EngineShelf } from './engine-shelf.ts'
-import { engineRequests } from './engines.ts'
-import type { Handlers, HandlersOf } from './handlers.ts'
+import type { Handlers } from './handlers.ts'
 import { newIds } from './ids.ts'
-import { ListedNames } from './listed-names.ts'
-import { libraryRequests } from './library.ts'
 import { openLog } from './log.ts'
-import { OpenedFiles } from './opened-files.ts'
-import { People } from './people.ts'
-import { practiceRequests } from './practice.ts'
-import { revisionRequests } from './revisions.ts'
-import { photoRequests } from './photos.ts'
-import { preferenceRequests } from './preferences.ts'
-import { readEngines, type Engine } from './specs.ts'
+import { postgresShop } from './shop/postgres.ts'
+import { readEngines } from './specs.ts'
 import { traceOf } from './trace.ts'
-import { verificationRequests } from './verification.ts'
-import { wrenchRequests } from './wrenches.ts'
-
-/** Everything that the requests rest on, handed in: nothing below reads a clock or draws an id of its own. */
-export interface HostServices {
-  readonly facts: HostFacts
-  readonly store: Store
-  readonly engines: readonly Engine[]
-  readonly now: () => Date
-  readonly newId: () => string
-  /** A clock that nobody can set, in milliseconds; that of the process when absent. */
-  readonly nowMs?: () => number
-  readonly report: (line: string) => void
-  readonly savePdf: SavePdf
-  /** Left to the browser when absent. */
-  readonly saveFile?: SaveFile | undefined
-  /** What the program was asked to open; nothing when absent. */
-  readonly openedFiles?: OpenedFiles | undefined
-}
-
-/** Makes a PDF of the page in the window. */
-export type SavePdf = HandlersOf<'sheet'>['sheet.pdf']
-
-/** Puts what the window made into a file. */
-export type SaveFile = HandlersOf<'files'>['files.save']
-
-/** Puts the backup of this name in the place of the record, and answers with the name the present file was given. */
-type Restore = HandlersOf<'backups'>['backups.restore']
-
-type BeginEmpty = HandlersOf<'record'>['record.begin-empty']
-
-/** All requests of the contract, answered from a record; `stop` ends what goes on in the background. */
-export interface Requests {
-  readonly answer: Answering
-  readonly stop: () => Promise<void>
-}
-
-/** All requests of the contract, answered from the given store and engines. */
-export function createRequests(services: HostServices, restore: Restore = notHere): Requests {
-  const { facts, store, now, report, openedFiles = new OpenedFiles({ more: false }) } = services
-  const shelf = new EngineShelf(services.engines, store)
-  const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
-  const openBuilds = new OpenBuildCache(store)
-  const names = new ListedNames(store)
-  const people = new People({ store, nowMs: services.nowMs ?? monotonicMs, newId: services.newId })
-  const keeper = new BackupKeeper({
-    store,
-    dataFolder: facts.dataFolder,
-    now,
-    failed: (error) => failed('backups.make', error),
-  })
-  const keepHead = (witness: Witness) => keeper.keepHead(witness)
-  const verification = verificationRequests({
-    store,
-    now,
-    failed: (error) => failed('verification.start', error),
-    outside: () => keeper.outsideWitnesses(),
-    keepHead,
-  })
-  const handlers: Handlers = {
-    'host.read': () => {
-      keeper.daily()
-      const lost = store.problem()
-      return done({ ...facts, problem: lost })
-    },
-    'host.doctor': async () => {
-      const lost = store.problem()
-      const photos = lost === null ? await store.photos.count() : null
-      return done(
-        doctorLines(
-          facts,
-          lost === null
-            ? { kind: 'open', builds: store.countBuilds(), photos }
-            : { kind: 'closed', problem: lost },
-          now(),
-        ),
-      )
-    },
-    'sheet.pdf': services.savePdf,
-    'files.save': services.saveFile ?? (() => refused('save-by-browser', {})),
-    'files.opened': async ({ after }) =>
-      done(await openedFiles.next(after, (fileName, text) => shelf.take(fileName, text))),
-    ...preferenceRequests(store),
-    ...wrenchRequests(store),
-    ...engineRequests(shelf),
-    ...libraryRequests({ store, shelf, people, now }),
-    ...draftRequests({ store, shelf, people, now, newId: services.newId }),
-    ...people.handlers,
-    ...practiceRequests({ store, engines: shelf, people, now }),
-    ...buildRequests({
-      ...services,
-      engines: shelf,
-      openBuilds,
-      names,
-      people,
-      finished: () => void keeper.make(),
-    }),
-    ...revisionRequests({ store, openBuilds, people, now }),
-    ...photoRequests({ store, openBuilds, people, now }),
-    ...archiveRequests({ store, openBuilds, names, now, keepHead }),
-    ...verification.handlers,
-    'backups.list': () => done(keeper.list()),
-    'backups.make': async () => {
-      await keeper.make()
-      return done(keeper.list())
-    },
-    'backups.keep-in': ({ folder }) => {
-      const kept = keeper.keepIn(folder)
-      return kept.ok ? done(keeper.list()) : kept
-    },
-    'backups.restore': restore,
-    'record.copy': ({ folder }) => keeper.copyTo(folder),
-    'record.rebuild-lists': () => {
-      const changed = store.rebuildLists()
-      return changed.ok ? done({ changed: changed.value }) : changed
-    },
-    'record.begin-empty': () => refused('record-not-missing', {}),
-  }
-  return {
-    answer: answering(handlers, failed, (error) => fileProblem(error, store.file, facts.dataFolder)),
-    async stop() {
-      verification.stop()
-      await keeper.stop()
-    },
-  }
-}
 
 /** What can still be asked where the record cannot be used: why, what backups there are, and to restore one. */
 function withoutRecord(
@@ -203,9 +65,12 @@ export async function openRequests(
     saveFile,
     openedFiles,
     language,
+    shopAddress,
   }: Partial<Pick<HostServices, 'savePdf' | 'saveFile' | 'openedFiles'>> & {
     /** What the bench is to speak from now on; as it was when absent. */
     readonly language?: Language | undefined
+    /** The archive of a shop to join now; as it was when absent. */
+    readonly shopAddress?: string | undefined
   } = {},
 ): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
@@ -225,17 +90,24 @@ export async function openRequests(
       store = opened.value
       if (language !== undefined) store.keepPreferences({ language })
       const newId = newIds(store.lastBuild(), () => now().getTime())
-      return done(
-        createRequests(
-          { facts, store, engines, now, newId, report, savePdf, saveFile, openedFiles },
-          restore,
-        ),
+      const shop = postgresShop(facts.dataFolder, process.env)
+      const created = createRequests(
+        { facts, store, engines, now, newId, report, savePdf, saveFile, openedFiles, shop },
+        restore,
       )
+      if (shopAddress !== undefined) await join(created, shopAddress)
+      return done(created)
     }
     log(`the record was not opened: ${opened.problem.code}`)
     if (!rescued.includes(opened.problem.code)) return opened
     const isMissing = opened.problem.code === 'record-missing'
     return done(withoutRecord(bare, opened.problem, restore, isMissing ? beginEmpty : undefined))
+  }
+
+  /** What is wrong with the address is said, and the bench goes on without: the page 'Shop' takes another. */
+  async function join({ answer }: Requests, address: string): Promise<void> {
+    const joined = await answer('shop.join', { address, password: '', authority: '' })
+    if (!joined.ok) tell(sentenceIn(words, joined.problem))
   }
 
   async function beginEmpty(): Promise<Outcome<Record<string, never>>> {
@@ -283,10 +155,6 @@ export async function openRequests(
   })
 }
 
-function monotonicMs(): number {
-  return performance.now()
-}
-
 /** Where there is a browser around the window, it prints. */
 export function byBrowser(): Outcome<never> {
   return refused('pdf-by-browser', {})
@@ -294,9 +162,4 @@ export function byBrowser(): Outcome<never> {
 
 function beingReplaced(): Outcome<never> {
   return refused('record-being-replaced', {})
-}
-
-/** For requests on a store that somebody else opened and holds: there is nothing to put in its place. */
-function notHere(): Outcome<never> {
-  return refused('backup-unknown', {}, 'name')
 }

@@ -8,15 +8,17 @@ import type { HandlersOf } from './handlers.ts'
 import { mayLeave, openBuild } from './open-build.ts'
 import { newMentions, type CachedBuild, type OpenBuildCache } from './open-build-cache.ts'
 import type { People } from './people.ts'
+import type { ShopDesk } from './shop/shop-desk.ts'
 
 /** Answers about the photos of builds. */
 export function photoRequests(services: {
   readonly store: Store
   readonly openBuilds: OpenBuildCache
   readonly people: People
+  readonly shop: ShopDesk
   readonly now: () => Date
 }): HandlersOf<'photos'> {
-  const { store, openBuilds, people, now } = services
+  const { store, openBuilds, people, shop, now } = services
   return {
     'photos.add': (input) => {
       const { build, after, step, caption, part } = input
@@ -38,7 +40,10 @@ export function photoRequests(services: {
         sizeBytes: bytes.length,
       } as const
       const at = now().toISOString()
-      const decided = decide(spec, state, { type: 'add-photo', step, caption, part, photo }, at)
+      const command = { type: 'add-photo', step, caption, part, photo } as const
+      const refusal = shop.refusal(build, command)
+      if (refusal !== null) return { ok: false, problem: refusal }
+      const decided = decide(spec, state, command, at, shop.here)
       if (!decided.ok) return decided
       const mentions = decided.value.flatMap((event) => mentionsOf(spec, { person: person.value, event }))
       const added = store.append({

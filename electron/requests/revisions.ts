@@ -1,4 +1,10 @@
-import { mentionsOf, readPerson, takeRevision, type SpecRevision } from '../../core/builds/index.ts'
+import {
+  builtElsewhere,
+  mentionsOf,
+  readPerson,
+  takeRevision,
+  type SpecRevision,
+} from '../../core/builds/index.ts'
 import { documentIn } from '../../core/drafts/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
@@ -6,8 +12,9 @@ import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
-import { openBuild, storedBuild } from './open-build.ts'
+import { openBuild } from './open-build.ts'
 import type { People } from './people.ts'
+import type { ShopDesk } from './shop/shop-desk.ts'
 
 /** A spec's text as a revision that a build can go by; null for what is no spec. */
 export function revisionIn(text: string): SpecRevision | null {
@@ -20,9 +27,10 @@ export function revisionRequests(services: {
   readonly store: Store
   readonly openBuilds: OpenBuildCache
   readonly people: People
+  readonly shop: ShopDesk
   readonly now: () => Date
 }): Pick<HandlersOf<'builds'>, 'builds.take-revision'> {
-  const { store, openBuilds, people, now } = services
+  const { store, openBuilds, people, shop, now } = services
 
   function newer(engine: string, revision: number, own: string): Outcome<SpecRevision> {
     const revisions = store.library.revisions(engine)
@@ -46,6 +54,8 @@ export function revisionRequests(services: {
       const { specText, state, readOnly } = opened.value
       if (readOnly !== null) return { ok: false, problem: readOnly }
       if (after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
+      const elsewhere = builtElsewhere(state, shop.here) ?? shop.apart(build)
+      if (elsewhere !== null) return { ok: false, problem: elsewhere }
       const from = revisionIn(specText)
       if (from === null) return refused('build-spec-lost', {}, 'build')
       const to = newer(from.spec.id, revision, from.sha256)
@@ -64,7 +74,7 @@ export function revisionRequests(services: {
       openBuilds.drop(build)
       if (!added.ok) return added
       const reopened = openBuild(store, build)
-      return reopened.ok ? done(storedBuild(store, reopened.value)) : reopened
+      return reopened.ok ? done(shop.stored(reopened.value)) : reopened
     },
   }
 }

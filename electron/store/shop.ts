@@ -103,6 +103,10 @@ export function shopOn(db: Database, write: Write) {
     for (const { seq, body, sha256 } of entries) insert.run({ build, line, bench, seq, body, sha256 })
   })
 
+  const keepSent = db.transaction((sent: ReadonlyMap<string, number>) => {
+    for (const [build, upTo] of sent) note(build, { sent: upTo })
+  })
+
   return {
     of,
     note,
@@ -129,6 +133,12 @@ export function shopOn(db: Database, write: Write) {
     keep: (build: string, change: Partial<AtShop>): Outcome<null> =>
       write(() => {
         note(build, change)
+        return done(null)
+      }),
+    /** By build, how far the archive has it. */
+    keepSent: (sent: ReadonlyMap<string, number>): Outcome<null> =>
+      write(() => {
+        keepSent.immediate(sent)
         return done(null)
       }),
     /** For another shop, to which all goes again. Where builds were begun is not forgotten. */

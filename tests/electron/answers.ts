@@ -1,6 +1,6 @@
 import { dirname } from 'node:path'
 import { byBrowser, createRequests, readEngines } from '../../electron/requests/index.ts'
-import type { Engine, OpenedFiles, Requests } from '../../electron/requests/index.ts'
+import type { Engine, HostServices, OpenedFiles, Requests } from '../../electron/requests/index.ts'
 import type { Store } from '../../electron/store/index.ts'
 import { engineFolder } from '../engine-files.ts'
 
@@ -23,6 +23,7 @@ export function answersOn(
     readonly engines?: readonly Engine[]
     readonly report?: (line: string) => void
     readonly openedFiles?: OpenedFiles
+    readonly shop?: HostServices['shop']
   },
 ): Requests {
   return createRequests({

@@ -75,3 +75,20 @@ describe('the language that npm start is asked for', () => {
     expect(parseOptions(typed)).toHaveProperty('why', expect.stringContaining(why))
   })
 })
+
+describe('the shop that npm start is asked to join', () => {
+  it('is an address of PostgreSQL', () => {
+    const answer = parseOptions(['--shop', 'postgres://bench@server/bedplate'])
+    expect(answer).toEqual({
+      kind: 'options',
+      options: { ...usual, shop: 'postgres://bench@server/bedplate' },
+    })
+  })
+
+  it.each([[['--shop']], [['--shop', 'server']], [['--shop=']]])('is refused in %j', (words) => {
+    expect(parseOptions(words)).toMatchObject({
+      kind: 'refused',
+      why: expect.stringContaining('After --shop comes the address') as string,
+    })
+  })
+})

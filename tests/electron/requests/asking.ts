@@ -2,7 +2,7 @@ import { onTestFinished } from 'vitest'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import type { BuildCommand } from '../../../core/builds/index.ts'
 import type { Answer, Input, Output, RequestName } from '../../../core/contract/index.ts'
-import type { Engine } from '../../../electron/requests/index.ts'
+import type { Engine, HostServices } from '../../../electron/requests/index.ts'
 import type { Store } from '../../../electron/store/index.ts'
 import { answersOn, countedIds, engines } from '../answers.ts'
 import { clock } from '../bench.ts'
@@ -12,7 +12,13 @@ export { engines } from '../answers.ts'
 /** Asks the handlers on a store, as a host does; `bugs` are what they threw. */
 export function asking(
   store: Store,
-  dependencies: { now?: () => Date; nowMs?: () => number; engines?: readonly Engine[] } = {},
+  dependencies: {
+    now?: () => Date
+    nowMs?: () => number
+    newId?: () => string
+    engines?: readonly Engine[]
+    shop?: HostServices['shop']
+  } = {},
 ) {
   const bugs: string[] = []
   const { answer, stop } = answersOn(store, {

@@ -11,6 +11,7 @@ const subjects: Doctor['subjects'] = {
   record: 'Aufzeichnung',
   photos: 'Fotos',
   backup: 'Sicherung',
+  shop: 'Werkstatt',
   fonts: 'Schriften',
   screen: 'Bildschirm',
   voices: 'Stimmen',
@@ -81,6 +82,12 @@ export const doctor: Doctor = {
     'photos-not-there': (facts) =>
       `${counted(facts.photos, 'Foto', 'Fotos')}, davon beschädigt: ${facts.damaged}, fehlend: ${facts.missing}. Die Aufbauten sind ` +
       'nicht betroffen. Archiv überprüfen, um sie zu finden.',
+    'shop-connected': ({ address, entries }) =>
+      `Beigetreten unter ${address}. ${entries === 0 ? 'Nichts wartet auf Übertragung.' : `${counted(entries, 'Eintrag wartet', 'Einträge warten')} auf Übertragung.`}`,
+    'shop-not-reached': ({ why, since, entries }) =>
+      `${why}${since === null ? '' : ` So seit ${since}.`} ${counted(entries, 'Eintrag wartet', 'Einträge warten')} hier auf Übertragung.`,
+    'shop-refused': ({ refused, apart }) =>
+      `Vom Archiv nicht angenommen: ${counted(refused, 'Aufbau', 'Aufbauten')}; an zwei Werkbänken getrennt fortgesetzt: ${counted(apart, 'Aufbau', 'Aufbauten')}. Siehe Seite „Werkstatt“.`,
     'backup-none': (facts) => `Keine Sicherung vorhanden. ${secondFolderText(facts)}`,
     'backup-of-later': (facts) =>
       `Die letzte Sicherung trägt das Datum ${facts.on}, die Uhr dieses Rechners zeigt ${facts.today}. Eines davon ist ` +

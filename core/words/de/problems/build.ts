@@ -29,6 +29,10 @@ export const buildWords: Table<typeof pattern> = {
     `„${name}“ ist bei ${bench}. Dort fortsetzen, übergeben lassen oder mit Begründung hier übernehmen.`,
   'build-is-here': ({ bench }) => `Der Aufbau ist schon bei ${bench}, also hier. Aufbau fortsetzen.`,
   'handed-to-itself': ({ bench }) => `${bench} ist diese Werkbank. Die Werkbank wählen, die fortsetzen soll.`,
+  'bench-name-missing': (_) =>
+    'Die Werkbank hat keinen Namen. Eintragen, wie sie genannt wird, zum Beispiel „Werkbank 2“.',
+  'shop-not-joined': (_) => 'Diese Werkbank gehört zu keiner Werkstatt. Auf der Seite „Werkstatt“ beitreten.',
+  'bench-unknown': (_) => 'Die Werkstatt kennt diese Werkbank nicht. Eine aus der Liste wählen.',
   'bench-unnamed': (_) =>
     'Diese Werkbank gehört zu keiner Werkstatt, es gibt keine andere zum Fortsetzen. Zuerst der Werkstatt beitreten.',
   'build-apart': ({ name, bench, entry }) =>

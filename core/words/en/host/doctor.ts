@@ -10,6 +10,7 @@ const subjects = {
   record: 'record',
   photos: 'photos',
   backup: 'backup',
+  shop: 'shop',
   fonts: 'fonts',
   screen: 'screen',
   voices: 'voices',
@@ -100,6 +101,16 @@ export const doctor = {
     }) =>
       `Of ${counted(facts.photos, 'photo', 'photos')} ${facts.damaged} are damaged and ${facts.missing} are missing. The builds are ` +
       'not touched by it. Verify the archive to see which they are.',
+    'shop-connected': ({ address, entries }: { readonly address: string; readonly entries: number }) =>
+      `Joined at ${address}. ${entries === 0 ? 'Nothing waits to be sent.' : `${counted(entries, 'entry waits', 'entries wait')} to be sent.`}`,
+    'shop-not-reached': (facts: {
+      readonly why: ReasonText
+      readonly since: string | null
+      readonly entries: number
+    }) =>
+      `${facts.why}${facts.since === null ? '' : ` So since ${facts.since}.`} ${counted(facts.entries, 'entry waits', 'entries wait')} here to be sent.`,
+    'shop-refused': ({ refused, apart }: { readonly refused: number; readonly apart: number }) =>
+      `${counted(refused, 'build was', 'builds were')} not taken by the archive, and ${counted(apart, 'build was', 'builds were')} gone on with at two benches apart. See the page “Shop”.`,
     'backup-none': (facts: OfSecondFolder) => `There is no backup. ${secondFolderText(facts)}`,
     'backup-of-later': (facts: OfSecondFolder & { readonly on: string; readonly today: string }) =>
       `The last backup is dated ${facts.on}, and the clock of this computer says ${facts.today}. One of the two is ` +

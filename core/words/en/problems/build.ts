@@ -49,6 +49,12 @@ export const buildWords = {
     `The build is at ${bench} already, which is this bench. Go on with it.`,
   'handed-to-itself': ({ bench }: { readonly bench: string }) =>
     `${bench} is this bench. Choose the bench that is to go on.`,
+  'bench-name-missing': (_: Record<never, never>) =>
+    'The bench has no name. Write what people call it, for example “Bench 2”.',
+  'shop-not-joined': (_: Record<never, never>) =>
+    'This bench belongs to no shop. Join one on the page “Shop”.',
+  'bench-unknown': (_: Record<never, never>) =>
+    'The shop knows no such bench. Choose one of those in the list.',
   'bench-unnamed': (_: Record<never, never>) =>
     'This bench belongs to no shop, so that there is no other one to go on. Join the shop first.',
   'build-apart': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>

@@ -10,6 +10,7 @@ const subjects = {
   record: 'registro',
   photos: 'fotos',
   backup: 'copia de seguridad',
+  shop: 'taller',
   fonts: 'tipos de letra',
   screen: 'pantalla',
   voices: 'voces',
@@ -76,6 +77,12 @@ export const doctor: Words['doctor'] = {
     'photos-not-there': ({ photos, damaged, missing }) =>
       `De ${counted(photos, 'foto', 'fotos')}: ${damaged} dañadas y ${missing} ausentes. A los montajes ` +
       'no les afecta. Verificar todo el archivo para ver cuáles son.',
+    'shop-connected': ({ address, entries }) =>
+      `Unido en ${address}. ${entries === 0 ? 'Nada espera ser enviado.' : `${counted(entries, 'entrada espera', 'entradas esperan')} ser ${entries === 1 ? 'enviada' : 'enviadas'}.`}`,
+    'shop-not-reached': ({ why, since, entries }) =>
+      `${why}${since === null ? '' : ` Así desde ${since}.`} ${counted(entries, 'entrada espera', 'entradas esperan')} aquí ser ${entries === 1 ? 'enviada' : 'enviadas'}.`,
+    'shop-refused': ({ refused, apart }) =>
+      `No aceptados por el archivo: ${counted(refused, 'montaje', 'montajes')}; continuados por separado en dos bancos: ${counted(apart, 'montaje', 'montajes')}. Véase la página «Taller».`,
     'backup-none': (facts) => `No hay copia de seguridad. ${secondFolderText(facts)}`,
     'backup-of-later': (facts) =>
       `La última copia de seguridad lleva fecha ${facts.on}, y el reloj de este ordenador marca ${facts.today}. Uno de los dos ` +

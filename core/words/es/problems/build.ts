@@ -28,6 +28,9 @@ export const buildWords: typeof english = {
     `«${name}» está en ${bench}. Continuarlo allí, pedir que se entregue o tomarlo aquí con un motivo.`,
   'build-is-here': ({ bench }) => `El montaje ya está en ${bench}, que es este banco. Continuarlo.`,
   'handed-to-itself': ({ bench }) => `${bench} es este banco. Elegir el banco que debe continuar.`,
+  'bench-name-missing': () => 'El banco no tiene nombre. Escribir cómo se le llama, por ejemplo «Banco 2».',
+  'shop-not-joined': () => 'Este banco no pertenece a ningún taller. Unirse a uno en la página «Taller».',
+  'bench-unknown': () => 'El taller no conoce ese banco. Elegir uno de la lista.',
   'bench-unnamed': () =>
     'Este banco no pertenece a ningún taller, así que no hay otro que continúe. Unirse primero al taller.',
   'build-apart': ({ name, bench, entry }) =>

@@ -1,0 +1,245 @@
+import { z } from 'zod'
+import type { BenchName, BuildCommand } from '../../../core/builds/index.ts'
+import type { ShopState, StoredBuild } from '../../../core/contract/index.ts'
+import { done, problem, refused, type Outcome, type Problem } from '../../../core/problem/index.ts'
+import { readAddress, writeAddress } from '../../shop/index.ts'
+import { numberOf, type Store } from '../../store/index.ts'
+import type { OpenBuildCache } from '../open-build-cache.ts'
+import { storedBuild, type OpenedBuild } from '../open-build.ts'
+import { apartOf, countsOf, eventsIn, otherLines } from './lines.ts'
+import { News } from './news.ts'
+import { ThisBench } from './this-bench.ts'
+import { WayToShop, type OpenArchive } from './way.ts'
+
+/** The password of the archive, kept apart from everything else. */
+export interface ShopSecret {
+  read(): Outcome<string | null>
+  keep(password: string): void
+  forget(): void
+}
+
+const kept = z.object({ address: z.string(), change: z.int().min(0) })
+const keptAs = 'shop'
+/** A window that waits for news asks again after so long. */
+const newsWaitMs = 25_000
+
+export interface ShopServices {
+  readonly store: Store
+  readonly openBuilds: OpenBuildCache
+  readonly now: () => Date
+  /** Null where there is no way to an archive. */
+  readonly openArchive: OpenArchive | null
+  readonly secret: ShopSecret
+  /** What the machine is called. */
+  readonly machine: string
+  /** The version of this program. */
+  readonly program: string
+  readonly random: () => number
+}
+
+/** Which bench this is, and its place among the benches of a shop. */
+export class ShopDesk {
+  readonly bench: ThisBench
+  readonly news = new News(newsWaitMs)
+  readonly #services: ShopServices
+  #way: WayToShop | null = null
+  #address = ''
+  #change = 0
+  /** Why the shop that was joined cannot be asked at all. */
+  #fault: Problem | null = null
+  /** Builds of which another bench has another line. */
+  readonly #parted: Set<string>
+
+  constructor(services: ShopServices) {
+    this.#services = services
+    const { store, machine } = services
+    this.bench = new ThisBench(store, machine)
+    this.#parted = new Set(store.shop.parted())
+    const joined = kept.safeParse(store.preferences()[keptAs])
+    if (joined.success) this.#begin(joined.data.address, joined.data.change)
+  }
+
+  get here(): BenchName {
+    return this.bench.name
+  }
+  get way(): WayToShop | null {
+    return this.#way
+  }
+  get isJoined(): boolean {
+    return this.#address !== ''
+  }
+
+  /** Something was confirmed here. The network is not waited for. */
+  noted(build: string): void {
+    this.#way?.sender.noted(build)
+  }
+
+  /** Why a command may not be given although it keeps the rules of the build itself. */
+  refusal(build: string, command: BuildCommand): Problem | null {
+    if (command.type === 'hand-over') {
+      if (!this.isJoined) return problem('shop-not-joined', {})
+      if (this.#way?.benches.some(({ id }) => id === command.to.id) !== true)
+        return problem('bench-unknown', {})
+    }
+    const apart = this.apart(build)
+    if (command.type !== 'settle-fork') return apart
+    const isOver = otherLines(this.#services.store, build, this.nameOf).some(
+      ({ line, events }) => line === command.over && events[0]?.seq === command.entry,
+    )
+    if (apart?.code === 'build-line-left') return apart
+    return isOver && apart !== null
+      ? null
+      : problem('build-not-apart', { name: this.#services.store.build(build)?.name ?? '' })
+  }
+
+  /** Why nobody goes on with the build here, where another bench has another line of it; null for most. */
+  apart(build: string): Problem | null {
+    return this.#parted.has(build) ? apartOf(this.#services.store, build, this.nameOf) : null
+  }
+
+  readonly nameOf = (id: string): string =>
+    id === this.here.id ? this.here.name : (this.#way?.nameOf(id) ?? id)
+
+  /** An opened build as a window gets it. */
+  stored(opened: OpenedBuild): StoredBuild {
+    const { row } = opened
+    const { begun, asOf } = this.#services.store.shop.of(row.id)
+    const apart = this.apart(row.id)
+    const benches = { here: this.here, begunAt: begun?.bench ?? null, apart, asOf }
+    return { ...storedBuild(this.#services.store, opened), benches }
+  }
+
+  join(typed: string, password: string, authority: string): Outcome<null> {
+    const read = readAddress(typed)
+    if (!read.ok) return read
+    const address = authority === '' ? read.value.address : { ...read.value.address, authority }
+    const given = password || read.value.password
+    if (given !== null && given !== '') this.#services.secret.keep(given)
+    const written = writeAddress(address)
+    const change = this.#address === written ? this.#change : 0
+    const keptShop = this.#services.store.keepPreferences({ [keptAs]: { address: written, change } })
+    if (!keptShop.ok) return keptShop
+    void this.#way?.stop()
+    if (this.#address !== written) this.#services.store.shop.forget()
+    this.#begin(written, change)
+    return this.#fault === null ? done(null) : { ok: false, problem: this.#fault }
+  }
+
+  async leave(): Promise<Outcome<null>> {
+    await this.#way?.stop()
+    this.#way = null
+    this.#address = ''
+    this.#fault = null
+    this.#services.secret.forget()
+    const forgotten = this.#services.store.shop.forget()
+    if (!forgotten.ok) return forgotten
+    this.news.tell('')
+    return this.#services.store.keepPreferences({ [keptAs]: null })
+  }
+
+  async stop(): Promise<void> {
+    this.news.wake()
+    await this.#way?.stop()
+    this.#keepChange()
+  }
+
+  state(): ShopState {
+    return { bench: this.here, joined: this.isJoined ? this.#joined() : null }
+  }
+
+  #joined(): NonNullable<ShopState['joined']> {
+    const { store } = this.#services
+    this.#way?.sender.mark()
+    const waiting = store.shop.waiting()
+    const connection = this.#way?.archive.connection()
+    const cut = connection?.kind === 'cut' ? connection : null
+    const named = (build: string) => {
+      const row = store.build(build)
+      return { build, name: row?.name ?? '', number: row === null ? '' : numberOf(row) }
+    }
+    return {
+      address: this.#address,
+      connection: connection?.kind ?? 'untried',
+      since: connection === undefined || connection.kind === 'untried' ? null : connection.sinceUtc,
+      problem: this.#fault ?? cut?.problem ?? this.#way?.problem ?? null,
+      waiting: {
+        entries: waiting.reduce((sum, { from, to }) => sum + to - from + 1, 0),
+        builds: waiting.length,
+      },
+      refused: store.shop.refused().flatMap((build) => {
+        const { refused: why } = store.shop.of(build)
+        return why === null ? [] : [{ ...named(build), why }]
+      }),
+      apart: [...this.#parted].flatMap((build) => {
+        const own = eventsIn(store.entries(build))
+        return otherLines(store, build, this.nameOf).map((other) => ({
+          ...named(build),
+          entry: other.events[0]?.seq ?? 1,
+          line: other.line,
+          bench: other.bench.name,
+          counts: countsOf(own, other),
+        }))
+      }),
+      benches: (this.#way?.benches ?? []).map(({ id, name, program, seenAtUtc }) => ({
+        ...{ id, name, program, seenAt: seenAtUtc },
+        isHere: id === this.here.id,
+      })),
+    }
+  }
+
+  #begin(address: string, change: number): void {
+    const { openArchive, secret, store, openBuilds, now, random, program } = this.#services
+    this.#address = address
+    this.#change = change
+    this.#way = null
+    const opened = this.#open(address, openArchive, secret)
+    this.#fault = opened.ok ? null : opened.problem
+    if (!opened.ok) return
+    this.#way = new WayToShop({
+      ...{ archive: opened.value, store, openBuilds, now, random, after: change },
+      greeting: () => ({ ...this.here, program }),
+      keepChange: (seen) => {
+        this.#change = Math.max(this.#change, seen)
+      },
+      news: (build) => this.news.tell(build),
+      taken: (build) => {
+        if (store.shop.lines(build).length > 0) this.#parted.add(build)
+      },
+      sent: (build) => {
+        this.news.tell('')
+        if (this.#parted.has(build)) void this.#tellSettled(build)
+      },
+    })
+  }
+
+  #open(address: string, openArchive: OpenArchive | null, secret: ShopSecret) {
+    const read = readAddress(address)
+    if (!read.ok) return read
+    const password = secret.read()
+    if (!password.ok) return password
+    return openArchive === null
+      ? refused('shop-not-joined', {})
+      : openArchive(read.value.address, password.value)
+  }
+
+  #keepChange(): void {
+    if (this.isJoined)
+      this.#services.store.keepPreferences({ [keptAs]: { address: this.#address, change: this.#change } })
+  }
+
+  /** The archive lists a build as forked until it is told that people settled it. */
+  async #tellSettled(build: string): Promise<void> {
+    const { store } = this.#services
+    const own = eventsIn(store.entries(build))
+    const settled = own.findLast(({ event }) => event.type === 'fork-settled')
+    if (settled?.event.type !== 'fork-settled' || this.#way === null) return
+    const { archive } = this.#way
+    const forks = await archive.forks(build)
+    if (!forks.ok) return
+    const { reason, over, entry } = settled.event
+    const mine = own.find(({ seq }) => seq === entry)?.hash
+    for (const { at, sha256, settled: before } of forks.value)
+      if (before === null && (sha256 === over || sha256 === mine))
+        await archive.settle({ build, at, sha256 }, { bench: this.here.id, person: settled.person, reason })
+  }
+}

@@ -1,0 +1,191 @@
+import { specAt } from '../../../core/builds/index.ts'
+import { done, type Outcome, type Problem } from '../../../core/problem/index.ts'
+import { follows, mentionsIn, numberWord, type Begun, type KeptSpec, type Store } from '../../store/index.ts'
+import type { ShopArchive, ShopBuild, ShopEntry } from '../../shop/index.ts'
+import { keepUnderEarlierRules } from '../earlier-rules.ts'
+import { readExport, writeExport } from '../export-file.ts'
+import { specNamedBy } from '../export-specs.ts'
+import type { OpenBuildCache } from '../open-build-cache.ts'
+import { openBuild } from '../open-build.ts'
+import { eventsIn } from './lines.ts'
+
+/**
+ * Takes into the record here what other benches have sent to the archive. What follows the entries here is added to them; what does not is
+ * kept beside them as another line. A build that comes for the first time is held against the rules, like one that comes in a file.
+ */
+export class Taker {
+  readonly #store: Store
+  readonly #openBuilds: OpenBuildCache
+  readonly #archive: ShopArchive
+  readonly #bench: string
+  readonly #nameOf: (bench: string) => string
+  readonly #now: () => Date
+
+  constructor(services: {
+    readonly store: Store
+    readonly openBuilds: OpenBuildCache
+    readonly archive: ShopArchive
+    readonly bench: string
+    readonly nameOf: (bench: string) => string
+    readonly now: () => Date
+  }) {
+    this.#store = services.store
+    this.#openBuilds = services.openBuilds
+    this.#archive = services.archive
+    this.#bench = services.bench
+    this.#nameOf = services.nameOf
+    this.#now = services.now
+  }
+
+  /** Whether anything new is here now. */
+  async take(row: ShopBuild): Promise<Outcome<boolean>> {
+    const added = this.#store.build(row.id) === null ? await this.#takeFirst(row) : await this.#takeMore(row)
+    if (!added.ok) return added
+    const lines = await this.#takeLines(row.id)
+    if (!lines.ok) return lines
+    return done(added.value || lines.value)
+  }
+
+  async #takeFirst({ id: build, year, ordinal }: ShopBuild): Promise<Outcome<boolean>> {
+    const entries = await this.#archive.entries(build)
+    if (!entries.ok) return entries
+    const [first] = entries.value
+    const specs = await this.#specsNamed(entries.value)
+    if (!specs.ok) return specs
+    if (first === undefined || specs.value.length === 0) return done(false)
+    const texts = specs.value.map(({ text }) => text)
+    const read = await readExport(writeExport(build, texts, entries.value, () => null))
+    if (!read.ok) return this.#refused(build, read.problem)
+    const { events, allowedOnce } = read.value
+    const photos = await this.#takePhotos(events)
+    if (!photos.ok) return photos
+    // Noted before the entries are there, as in an import.
+    if (allowedOnce !== null) keepUnderEarlierRules(this.#store, build, allowedOnce)
+    const begun: Begun | null =
+      first.bench === this.#bench
+        ? null
+        : { bench: this.#benchNamed(first.bench), number: `${year}-${numberWord(ordinal)}` }
+    const atShop = { sent: entries.value.length, begun, asOf: this.#now().toISOString(), refused: null }
+    const mentions = events.flatMap((entry) => mentionsIn(specAt(read.value.specs, entry.seq), [entry]))
+    const added = this.#store.importEntries(
+      build,
+      { entries: read.value.entries, events, mentions, atShop },
+      specs.value,
+    )
+    return added.ok ? done(true) : added
+  }
+
+  async #specsNamed(entries: readonly ShopEntry[]): Promise<Outcome<readonly KeptSpec[]>> {
+    const specs: KeptSpec[] = []
+    for (const hash of specsIn(entries)) {
+      const spec = await this.#archive.spec(hash)
+      if (!spec.ok) return spec
+      if (spec.value !== null) specs.push(spec.value)
+    }
+    return done(specs)
+  }
+
+  async #takeMore(row: ShopBuild): Promise<Outcome<boolean>> {
+    const { id: build } = row
+    const here = this.#store.build(build)
+    if (here === null) return done(false)
+    if (here.entries >= row.entries) {
+      const [mine] = this.#store.entriesAfter(build, row.entries - 1, 1)
+      return mine?.sha256 === row.headSha256 ? done(false) : this.#takeOther(build)
+    }
+    const entries = await this.#archive.entries(build, here.entries)
+    if (!entries.ok) return entries
+    let previous = here.head_sha256
+    for (const [index, entry] of entries.value.entries()) {
+      if (!follows(build, here.entries + index + 1, previous, entry)) return this.#takeOther(build)
+      previous = entry.sha256
+    }
+    const specs = await this.#specsNamed(entries.value)
+    if (!specs.ok) return specs
+    const events = eventsIn(entries.value)
+    const photos = await this.#takePhotos(events)
+    if (!photos.ok) return photos
+    // A confirmation here may have been sooner: then these are another line, and it is looked at again.
+    const now = this.#store.build(build)
+    if (now?.head_sha256 !== here.head_sha256) return this.#takeOther(build)
+    const cached = this.#openBuilds.known(build)
+    const opened = cached === null ? openBuild(this.#store, build) : done(cached)
+    if (!opened.ok) return opened
+    const { spec } = opened.value
+    const mentions = mentionsIn(spec, events)
+    const added = this.#store.importEntries(
+      build,
+      {
+        ...{ entries: entries.value, events, mentions },
+        atShop: { sent: here.entries + entries.value.length, asOf: this.#now().toISOString() },
+      },
+      specs.value,
+    )
+    if (!added.ok) return added
+    const isByOneSpec = specs.value.length === 0
+    if (cached !== null && isByOneSpec && events.length === entries.value.length)
+      this.#openBuilds.advance(build, cached, events, mentions)
+    else this.#openBuilds.drop(build)
+    return done(true)
+  }
+
+  /** The archive’s own line of a build is another than here. */
+  async #takeOther(build: string): Promise<Outcome<boolean>> {
+    const theirs = await this.#archive.entries(build)
+    if (!theirs.ok) return theirs
+    const ours = this.#store.entries(build)
+    const parting = theirs.value.findIndex(({ sha256 }, at) => ours[at]?.sha256 !== sha256)
+    const other = parting < 0 ? [] : theirs.value.slice(parting)
+    return done(other.length > 0 && ours[parting] !== undefined && this.#keepLine(build, other))
+  }
+
+  /** What was sent beside the archive’s own line, but for what is from here. */
+  async #takeLines(build: string): Promise<Outcome<boolean>> {
+    const forks = await this.#archive.forks(build)
+    if (!forks.ok) return forks
+    let isNew = false
+    for (const { at, sha256, entries } of forks.value) {
+      const [mine] = this.#store.entriesAfter(build, at - 1, 1)
+      if (mine !== undefined && mine.sha256 !== sha256) isNew = this.#keepLine(build, entries) || isNew
+    }
+    return done(isNew)
+  }
+
+  #keepLine(build: string, entries: readonly ShopEntry[]): boolean {
+    const [first] = entries
+    if (first === undefined) return false
+    const known = this.#store.shop.lines(build).find(({ line }) => line === first.sha256)
+    if (known?.entries.length === entries.length) return false
+    this.#store.shop.keepLine(build, { line: first.sha256, bench: first.bench, entries })
+    return true
+  }
+
+  async #takePhotos(events: ReturnType<typeof eventsIn>): Promise<Outcome<null>> {
+    for (const { event } of events) {
+      if (event.type !== 'photo-added' || this.#store.photos.stateOf(event.photo.sha256) === 'good') continue
+      const photo = await this.#archive.photo(event.photo.sha256)
+      if (!photo.ok) return photo
+      const kept = photo.value === null ? done(null) : this.#store.keepPhotos([photo.value])
+      if (!kept.ok) return kept
+    }
+    return done(null)
+  }
+
+  #benchNamed(id: string) {
+    return { id, name: this.#nameOf(id) }
+  }
+
+  #refused(build: string, why: Problem): Outcome<boolean> {
+    this.#store.shop.keep(build, { refused: why })
+    return done(true)
+  }
+}
+
+/** The specs that entries name, the first one first; those of a build's later entries may be none. */
+function specsIn(entries: readonly ShopEntry[]): readonly string[] {
+  return entries.flatMap(({ body }) => {
+    if (!body.includes('"specSha256"')) return []
+    const { event } = JSON.parse(body) as { readonly event: unknown }
+    return specNamedBy(event) ?? []
+  })
+}

@@ -1,0 +1,157 @@
+import type { Outcome, Problem } from '../../../core/problem/index.ts'
+import type { ShopAddress, ShopArchive, ShopBench, ShopBuild } from '../../shop/index.ts'
+import { mayPass } from '../../shop/index.ts'
+import type { Store } from '../../store/index.ts'
+import type { OpenBuildCache } from '../open-build-cache.ts'
+import { Sender } from './sender.ts'
+import { Taker } from './taker.ts'
+
+/** Opens the way to an archive; whether anything answers there, its first question tells. */
+export type OpenArchive = (address: ShopAddress, password: string | null) => Outcome<ShopArchive>
+
+/** How often the bench says that it is there while nothing is sent. */
+const greetEveryMs = 300_000
+/** After what came could not be taken in, for want of an answer. */
+const againMs = 5_000
+
+/** The way between this bench and the archive of a shop, while it belongs to it: what goes, what comes, and who is there. */
+export class WayToShop {
+  readonly archive: ShopArchive
+  readonly sender: Sender
+  readonly #taker: Taker
+  readonly #greeting: () => { id: string; name: string; program: string }
+  readonly #services: WayServices
+  /** What came and is to be looked at, by build: the last state of each. */
+  readonly #coming = new Map<string, ShopBuild>()
+  readonly #timer: NodeJS.Timeout
+  readonly #unfollow: () => void
+  #benches: readonly ShopBench[] = []
+  #again: NodeJS.Timeout | null = null
+  #taking: Promise<void> | null = null
+  #greeted: Problem | null = null
+  #isStopped = false
+
+  constructor(services: WayServices) {
+    const { archive, store, openBuilds, greeting, now, random } = services
+    this.archive = archive
+    this.#services = services
+    this.#greeting = greeting
+    const bench = store.bench
+    this.sender = new Sender({
+      ...{ store, openBuilds, archive, bench, random },
+      changed: (build) => services.sent(build),
+    })
+    const nameOf = (id: string) => this.nameOf(id)
+    this.#taker = new Taker({ store, openBuilds, archive, bench, nameOf, now })
+    this.#timer = setInterval(() => void this.greet(), greetEveryMs)
+    this.#timer.unref()
+    this.#unfollow = archive.follow(services.after, {
+      added: (build) => {
+        this.#coming.set(build.id, build)
+        this.#takeAll()
+      },
+      connection: ({ kind }) => {
+        if (kind === 'open') {
+          void this.greet().then(() => this.sender.tryNow())
+          this.#takeAll()
+        }
+        services.news('')
+      },
+    })
+    void this.greet().then(() => this.sender.sendAll())
+  }
+
+  /** As the archive knew them last. */
+  get benches(): readonly ShopBench[] {
+    return this.#benches
+  }
+  /** Why the archive does not take this bench’s word; null where it does, and where nobody answers. */
+  get problem(): Problem | null {
+    return this.#greeted
+  }
+
+  nameOf(id: string): string {
+    const here = this.#greeting()
+    return id === here.id ? here.name : (this.#benches.find((bench) => bench.id === id)?.name ?? id)
+  }
+
+  async greet(): Promise<void> {
+    const greeted = await this.archive.greet(this.#greeting())
+    this.#greeted = greeted.ok ? null : greeted.problem
+    await this.lookWhoIsThere()
+  }
+
+  /** Takes in what the archive has of a build now. */
+  async take(build: string): Promise<Outcome<boolean>> {
+    const row = await this.archive.build(build)
+    if (!row.ok) return row
+    return row.value === null ? { ok: true, value: false } : this.#take(row.value)
+  }
+
+  async stop(): Promise<void> {
+    this.#isStopped = true
+    this.#unfollow()
+    clearInterval(this.#timer)
+    if (this.#again !== null) clearTimeout(this.#again)
+    await this.sender.stop()
+    await this.#taking
+    await this.archive.close()
+  }
+
+  #takeAll(): void {
+    if (this.#isStopped) return
+    this.#taking ??= this.#takeEach().finally(() => {
+      this.#taking = null
+      if (this.#coming.size > 0 && this.#again === null)
+        this.#again = setTimeout(() => {
+          this.#again = null
+          this.#takeAll()
+        }, againMs).unref()
+    })
+  }
+
+  /** One after the other. What cannot be had now stays; what will never be taken in is told and passed over. */
+  async #takeEach(): Promise<void> {
+    for (const row of this.#coming.values()) {
+      if (this.#isStopped) return
+      const { store, news, keepChange } = this.#services
+      // Of others' finished builds only those are kept here that somebody has looked at.
+      const isWanted = (!row.finished && !row.voided) || store.build(row.id) !== null
+      const taken = isWanted ? await this.#take(row) : null
+      if (taken?.ok === false && mayPass(taken.problem)) return
+      if (this.#coming.get(row.id) === row) this.#coming.delete(row.id)
+      keepChange(row.change)
+      news(row.id)
+    }
+  }
+
+  async #take(row: ShopBuild): Promise<Outcome<boolean>> {
+    if (!this.#benches.some(({ id }) => id === row.bench)) await this.lookWhoIsThere()
+    const taken = await this.#taker.take(row)
+    if (taken.ok && taken.value) this.#services.taken(row.id)
+    return taken
+  }
+
+  /** Also which benches have come since. */
+  async lookWhoIsThere(): Promise<void> {
+    const benches = await this.archive.benches()
+    if (benches.ok) this.#benches = benches.value
+  }
+}
+
+export interface WayServices {
+  readonly archive: ShopArchive
+  readonly store: Store
+  readonly openBuilds: OpenBuildCache
+  readonly greeting: () => { id: string; name: string; program: string }
+  /** The last change of the archive that was taken in here. */
+  readonly after: number
+  readonly keepChange: (change: number) => void
+  /** Something of the build, or of the shop where it is '', is another than it was. */
+  readonly news: (build: string) => void
+  /** Entries of another bench are here that were not. */
+  readonly taken: (build: string) => void
+  readonly sent: (build: string) => void
+  readonly now: () => Date
+  readonly random: () => number
+}

@@ -1,0 +1,195 @@
+import { describe, expect, it } from 'vitest'
+import { buildSheet } from '../../../../core/builds/index.ts'
+import { readSpec } from '../../../../core/engine/index.ts'
+import { benchOf, hashesOf, memoryShop, until, type TestBench } from './benches.ts'
+
+async function entriesAt(bench: TestBench, build: string): Promise<number> {
+  const entries = await bench.client().entries(build)
+  return entries.ok ? entries.value.length : -1
+}
+
+const codeOf = (answer: { ok: boolean; problem?: { code: string } }) =>
+  answer.ok ? null : answer.problem?.code
+
+describe('two benches of a shop', () => {
+  it('work on one build one after the other, and a third reads and prints it', async () => {
+    const shop = memoryShop()
+    const [first, second, third] = [
+      await benchOf(shop, 'Bench 1'),
+      await benchOf(shop, 'Bench 2'),
+      await benchOf(shop, 'Foreman'),
+    ]
+    const { line } = await first.begin()
+    await first.goesOn(line.id, 3)
+    await until(async () => (await entriesAt(second, line.id)) === 4)
+    await until(() => second.store.build(line.id)?.entries === 4)
+
+    const there = await second.get('builds.open', { build: line.id })
+    expect(there.benches).toMatchObject({ begunAt: first.name, here: second.name, apart: null })
+    expect(there.line).toMatchObject({ number: line.number, begunAt: 'Bench 1' })
+    expect(codeOf(await second.does(line.id, { type: 'void-build', reason: 'Wrong engine' }))).toBe(
+      'build-elsewhere',
+    )
+
+    await until(async () => (await first.get('shop.read', {})).joined?.benches.length === 3)
+    const handed = await first.does(line.id, { type: 'hand-over', to: second.name, note: 'To be tightened' })
+    expect(handed.ok).toBe(true)
+    expect(codeOf(await first.does(line.id, { type: 'void-build', reason: 'Wrong engine' }))).toBe(
+      'build-elsewhere',
+    )
+    await until(() => second.store.build(line.id)?.entries === 5)
+    await second.goesOn(line.id, 4)
+
+    await until(() => third.store.build(line.id)?.entries === 9)
+    expect(hashesOf(third, line.id)).toEqual(hashesOf(second, line.id))
+    const opened = await third.get('shop.open', { build: line.id })
+    const read = readSpec(opened.specText)
+    if (!read.ok) throw new Error('the spec cannot be read')
+    expect(buildSheet(read.spec, opened.events).benches).toMatchObject([
+      { kind: 'handed-over', from: first.name, to: second.name },
+    ])
+    const found = await third.get('shop.builds', { words: 'ferry' })
+    expect(found.lines).toMatchObject([{ id: line.id, bench: second.name, entries: 9, isHere: false }])
+    expect([...first.bugs, ...second.bugs, ...third.bugs]).toEqual([])
+  })
+
+  it('goes on at a bench that took it over with a reason, as the one that had it is dark', async () => {
+    const shop = memoryShop()
+    const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
+    const { line } = await first.begin()
+    await until(() => second.store.build(line.id)?.entries === 1)
+    first.client().cut()
+    expect(codeOf(await second.does(line.id, { type: 'take-over', reason: '' }))).toBe('reason-missing')
+    expect((await second.does(line.id, { type: 'take-over', reason: 'Bench 1 is dark' })).ok).toBe(true)
+    await second.goesOn(line.id)
+    first.client().mend()
+    await until(() => first.store.build(line.id)?.entries === 3)
+    expect(codeOf(await first.does(line.id, { type: 'void-build', reason: 'Wrong engine' }))).toBe(
+      'build-elsewhere',
+    )
+  })
+})
+
+describe('a bench with the network down', () => {
+  it('goes on, says what waits, and sends it once it is back', async () => {
+    const shop = memoryShop()
+    const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
+    const { line } = await first.begin()
+    await until(() => second.store.build(line.id)?.entries === 1)
+    first.client().cut()
+    await first.goesOn(line.id, 5)
+    expect((await first.get('shop.read', {})).joined).toMatchObject({
+      connection: 'cut',
+      waiting: { entries: 5, builds: 1 },
+      problem: { code: 'shop-unreachable' },
+    })
+    const doctor = await first.get('host.doctor', {})
+    expect(doctor.at(-1)).toMatchObject({ subject: 'shop', state: 'look' })
+    first.client().mend()
+    await until(() => second.store.build(line.id)?.entries === 6)
+    expect(hashesOf(second, line.id)).toEqual(hashesOf(first, line.id))
+    await until(async () => (await first.get('shop.read', {})).joined?.waiting.entries === 0)
+  })
+
+  it('shows what it has of another bench’s build', async () => {
+    const shop = memoryShop()
+    const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
+    const { line } = await first.begin()
+    await until(() => second.store.build(line.id)?.entries === 1)
+    second.client().cut()
+    const opened = await second.get('shop.open', { build: line.id })
+    expect(opened.events).toHaveLength(1)
+    expect(opened.benches?.asOf).not.toBeNull()
+    expect(codeOf(await second.ask('shop.builds', { words: '' }))).toBe('shop-unreachable')
+  })
+
+  it('sends what was confirmed before it joined', async () => {
+    const shop = memoryShop()
+    const first = await benchOf(shop, 'Bench 1')
+    await first.get('shop.leave', {})
+    const { line } = await first.begin()
+    await first.goesOn(line.id, 2)
+    const second = await benchOf(shop, 'Bench 2')
+    await first.get('shop.join', { address: 'postgres://bench@127.0.0.1/south', password: '', authority: '' })
+    await until(() => second.store.build(line.id)?.entries === 3)
+    expect(hashesOf(second, line.id)).toEqual(hashesOf(first, line.id))
+  })
+})
+
+describe('a build that two benches went on with apart', () => {
+  async function apart() {
+    const shop = memoryShop()
+    const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
+    const { line } = await first.begin()
+    const build = line.id
+    await until(() => second.store.build(build)?.entries === 1)
+    first.client().cut()
+    await second.does(build, { type: 'take-over', reason: 'Bench 1 is dark' })
+    await until(async () => (await entriesAt(second, build)) === 2)
+    await first.goesOn(build, 2)
+    first.client().mend()
+    await until(async () => (await first.get('shop.read', {})).joined?.apart.length === 1)
+    await until(async () => (await second.get('shop.read', {})).joined?.apart.length === 1)
+    return { shop, first, second, build }
+  }
+
+  it('is refused at both, with both lines kept', async () => {
+    const { first, second, build } = await apart()
+    for (const bench of [first, second])
+      expect(codeOf(await bench.does(build, { type: 'void-build', reason: 'Wrong engine' }))).toBe(
+        'build-apart',
+      )
+    expect((await first.get('shop.read', {})).joined?.apart).toMatchObject([
+      { build, entry: 2, bench: 'Bench 2', counts: null },
+    ])
+    const [found] = (await second.get('shop.builds', { words: '' })).lines
+    expect(found).toMatchObject({ id: build, isForked: true })
+  })
+
+  it('goes on at the bench whose line a person said counts, and is left at the other', async () => {
+    const { first, second, build } = await apart()
+    const [fork] = (await first.get('shop.read', {})).joined?.apart ?? []
+    const settle = {
+      type: 'settle-fork',
+      entry: 2,
+      over: fork?.line ?? '',
+      reason: 'The engine is here',
+    } as const
+    expect((await first.does(build, settle)).ok).toBe(true)
+    await first.goesOn(build)
+    await until(async () => {
+      const [other] = (await second.get('shop.read', {})).joined?.apart ?? []
+      return other?.counts === 'there'
+    })
+    expect(codeOf(await second.does(build, { type: 'void-build', reason: 'Wrong engine' }))).toBe(
+      'build-line-left',
+    )
+    const [other] = (await second.get('shop.read', {})).joined?.apart ?? []
+    const line = await second.get('shop.read-line', { build, line: other?.line ?? '' })
+    expect(line.events.map(({ hash }) => hash)).toEqual(hashesOf(first, build).slice(0, line.events.length))
+    await until(async () => (await second.get('shop.builds', { words: '' })).lines[0]?.isForked === false)
+    expect([...first.bugs, ...second.bugs]).toEqual([])
+  })
+})
+
+describe('a window that waits for news', () => {
+  it('hears of the builds that changed', async () => {
+    const shop = memoryShop()
+    const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
+    const before = await second.get('shop.news', { after: 1_000_000 })
+    const { line } = await first.begin()
+    let heard: readonly string[] = []
+    for (let { number } = before; !heard.includes(line.id);) {
+      const news = await second.get('shop.news', { after: number })
+      number = news.number
+      heard = news.builds
+    }
+    expect(heard).toContain(line.id)
+  })
+
+  it('is answered at once at a bench that belongs to no shop', async () => {
+    const bench = await benchOf(memoryShop(), 'Bench 1')
+    await bench.get('shop.leave', {})
+    expect(await bench.get('shop.news', { after: 0 })).toEqual({ isJoined: false, number: 0, builds: [] })
+  })
+})
