@@ -1,6 +1,5 @@
 import { contract } from '../../core/contract/index.ts'
-import { words } from '../launch/spoken.ts'
-import { done, problem, refused, sentenceIn } from '../../core/problem/index.ts'
+import { done, problem, refused, sentenceOf } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 import { openStore, restoreRecord } from '../store/index.ts'
@@ -107,7 +106,7 @@ export async function openRequests(
   /** What is wrong with the address is said, and the bench goes on without: the page 'Shop' takes another. */
   async function join({ answer }: Requests, address: string): Promise<void> {
     const joined = await answer('shop.join', { address, password: '', authority: '' })
-    if (!joined.ok) tell(sentenceIn(words, joined.problem))
+    if (!joined.ok) report(sentenceOf(joined.problem))
   }
 
   async function beginEmpty(): Promise<Outcome<Record<string, never>>> {
