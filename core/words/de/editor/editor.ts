@@ -2,13 +2,13 @@ import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 import { editorFields } from './editor-fields.ts'
 
-const things = ({ count }: { readonly count: number }) => counted(count, 'Ding', 'Dinge')
+const things = ({ count }: { readonly count: number }) => counted(count, 'Element', 'Elemente')
 
 export const editor: Words['editor'] = {
   fields: editorFields,
-  title: ({ name, revision }) => `${name}, Revision ${revision}`,
-  nothingToUndo: 'Zurück',
-  nothingToRedo: 'Wieder',
+  title: ({ name, revision }) => `${name}, Stand ${revision}`,
+  nothingToUndo: 'Rückgängig',
+  nothingToRedo: 'Wiederherstellen',
 
   face: 'Fläche',
   actions: {
@@ -24,8 +24,8 @@ export const editor: Words['editor'] = {
   },
   whatToDo: 'Was auf der Zeichnung zu tun ist',
   selected: (facts) => (facts.count === 0 ? 'Nichts ist gewählt.' : `${things(facts)} gewählt`),
-  chooseByTap: 'Antippen, was zu bearbeiten ist; noch einmal antippen lässt es aus. Ziehen verschiebt es.',
-  clear: 'Nichts wählen',
+  chooseByTap: 'Antippen, was zu bearbeiten ist; erneut antippen wählt es ab. Ziehen verschiebt es.',
+  clear: 'Auswahl aufheben',
   place: {
     what: 'Was gesetzt wird',
     kinds: { fastener: 'Schraube', dowel: 'Passstift', 'oil-passage': 'Ölkanal' },
@@ -93,7 +93,7 @@ export const editor: Words['editor'] = {
     begun: 'Das nächste Antippen ist Nummer 1.',
     soFar: ({ done, of }) => `${done} von ${of} in der Reihenfolge`,
     pattern: 'Oder nach einem Muster',
-    mend: 'Verbessern',
+    mend: 'Berichtigen',
     fastener: 'Schraube',
     toPlace: 'an Stelle',
     moveIt: 'Dorthin setzen',
@@ -149,8 +149,8 @@ export const editor: Words['editor'] = {
     leave: 'So lassen',
     needs: {
       value: 'Wert, mit Grenzen, wo angegeben',
-      least: 'Länger um, von',
-      most: 'Länger um, bis',
+      least: 'Längung von',
+      most: 'Längung bis',
       torqueLeast: 'Drehmoment von',
       torqueMost: 'Drehmoment bis',
       instruction: 'Was getan wird',

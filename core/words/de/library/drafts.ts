@@ -19,7 +19,7 @@ export const drafts: Words['drafts'] = {
     removed: ({ what }) => `${what} entfernt`,
   },
   undo: ({ edit }) => `Rückgängig: ${edit}`,
-  redo: ({ edit }) => `Wiederholen: ${edit}`,
+  redo: ({ edit }) => `Wiederherstellen: ${edit}`,
   otherEdit: 'eine Änderung einer neueren Version',
   grown: {
     summary: ({ family, cylinders }) => `${counted(cylinders, 'Zylinder', 'Zylinder')}, ${families[family]}.`,

@@ -81,7 +81,7 @@ export const library: Words['library'] = {
     faults: ({ faults }) =>
       faults === 0 ? 'keine Fehler' : `vor der Freigabe ${counted(faults, 'Fehler', 'Fehler')} zu beheben`,
     doubts: ({ doubts }) => counted(doubts, 'Zweifel', 'Zweifel'),
-    open: 'Weiterschreiben',
+    open: 'Weiter bearbeiten',
     publish: 'Freigeben',
     publishUnchecked: 'Ungeprüft freigeben',
     show: 'Was die Prüfung sagt',

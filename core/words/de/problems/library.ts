@@ -13,7 +13,8 @@ export const libraryWords: Table<typeof pattern> = {
       : 'Dieser Entwurf ist verworfen. Zum Weiterarbeiten in der Bibliothek zurückholen.',
   'draft-not-discarded': () => 'Dieser Entwurf ist nicht verworfen. Aus der Bibliothek öffnen.',
   'draft-nothing-to-undo': () => 'Nichts rückgängig zu machen. So wurde der Entwurf angefangen.',
-  'draft-nothing-to-redo': () => 'Nichts zu wiederholen. Dies ist der Entwurf nach seiner letzten Änderung.',
+  'draft-nothing-to-redo': () =>
+    'Nichts wiederherzustellen. Dies ist der Entwurf nach seiner letzten Änderung.',
   'draft-edit-unfit': () =>
     'Diese Änderung passt nicht zum Entwurf, wie er jetzt ist; nichts wurde geändert. Entwurf neu öffnen und die Änderung noch einmal vornehmen.',
   'draft-faulty': ({ faults }) =>

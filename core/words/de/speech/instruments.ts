@@ -18,7 +18,7 @@ export const instruments: Words['instruments'] = {
   change: 'Ändern',
 
   name: 'Name',
-  number: 'Nummer darauf (freiwillig)',
+  number: 'Gerätenummer (optional)',
   unit: 'Misst in',
   feeds: 'Darf liefern',
   fields: {
@@ -26,7 +26,7 @@ export const instruments: Words['instruments'] = {
     angle: 'Drehwinkel eines Anzugs',
     length: 'Länge einer Schraube, Spalt einer Fuge',
     sizes: 'Maße von Bohrungen und Zapfen',
-    limits: 'Messungen gegen Grenzwerte',
+    limits: 'Messwerte mit Grenzen',
     checks: 'Prüfungen',
   },
   baudRate: 'Geschwindigkeit in Baud',
@@ -36,9 +36,9 @@ export const instruments: Words['instruments'] = {
   stopBits: 'Stoppbits',
   deviation: ({ unit, isShare }) =>
     isShare
-      ? 'Mögliche Abweichung in % vom Messwert (freiwillig)'
-      : `Mögliche Abweichung in ${unit} (freiwillig)`,
-  calibratedOn: 'Kalibriert am (freiwillig)',
+      ? 'Mögliche Abweichung in % vom Messwert (optional)'
+      : `Mögliche Abweichung in ${unit} (optional)`,
+  calibratedOn: 'Kalibriert am (optional)',
   nameMissing: 'Einen Namen geben, um es von anderen zu unterscheiden.',
   deviationWrong: 'Die Abweichung ist eine Zahl von 0 bis 100.',
   inShort: (facts) =>

@@ -1,7 +1,7 @@
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 
-const things = ({ count }: { readonly count: number }) => counted(count, 'cosa', 'cosas')
+const things = ({ count }: { readonly count: number }) => counted(count, 'elemento', 'elementos')
 
 export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added' | 'removed'> = {
   placed: ({ kind }) =>

@@ -2,7 +2,7 @@ import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 import { editorFields } from './editor-fields.ts'
 
-const things = ({ count }: { readonly count: number }) => counted(count, 'cosa', 'cosas')
+const things = ({ count }: { readonly count: number }) => counted(count, 'elemento', 'elementos')
 
 export const editor: Words['editor'] = {
   fields: editorFields,
@@ -24,8 +24,9 @@ export const editor: Words['editor'] = {
   },
   whatToDo: 'Qué hacer en el dibujo',
   selected: (facts) => (facts.count === 0 ? 'No hay nada elegido.' : `${things(facts)} en la selección`),
-  chooseByTap: 'Tocar lo que se va a trabajar; tocarlo de nuevo lo deja fuera. Arrastrarlo lo mueve.',
-  clear: 'No elegir nada',
+  chooseByTap:
+    'Tocar lo que se va a modificar; tocado de nuevo, sale de la selección. Al arrastrarlo se mueve.',
+  clear: 'Anular la selección',
   place: {
     what: 'Qué se coloca',
     kinds: { fastener: 'Fijación', dowel: 'Pasador de centrado', 'oil-passage': 'Conducto de aceite' },
@@ -94,7 +95,7 @@ export const editor: Words['editor'] = {
     begun: 'El próximo toque es el número 1.',
     soFar: ({ done, of }) => `${done} de ${of} en el orden`,
     pattern: 'O según una pauta',
-    mend: 'Enmendar',
+    mend: 'Corregir',
     fastener: 'Fijación',
     toPlace: 'al puesto',
     moveIt: 'Moverla ahí',
@@ -111,12 +112,12 @@ export const editor: Words['editor'] = {
     passes: 'Pasadas',
     fits: 'Cojinetes',
     rest: 'Lo demás',
-    audit: 'Revisión',
+    audit: 'Comprobación',
   },
   sectionWithFindings: ({ section, count }) => (count === 0 ? section : `${section} (${count})`),
   forms: 'Formularios',
   audit: {
-    none: 'La revisión no encuentra nada.',
+    none: 'La comprobación no encuentra nada.',
     faults: ({ count }) => counted(count, 'fallo', 'fallos'),
     doubts: ({ count }) => counted(count, 'duda', 'dudas'),
     weights: { fault: 'Fallo', doubt: 'Duda' },
@@ -150,8 +151,8 @@ export const editor: Words['editor'] = {
     leave: 'Dejarla así',
     needs: {
       value: 'Valor, con límites si los da',
-      least: 'Más larga en, de',
-      most: 'Más larga en, a',
+      least: 'Alargamiento desde',
+      most: 'Alargamiento hasta',
       torqueLeast: 'Par desde',
       torqueMost: 'Par hasta',
       instruction: 'Qué se hace',
@@ -182,7 +183,7 @@ export const editor: Words['editor'] = {
     grow: 'Formarla con las medidas',
     paste: 'Pegar una tabla',
     pasteHere: 'La tabla con sus marcas, de una hoja de cálculo o un archivo CSV',
-    takeIn: 'Tomarla',
+    takeIn: 'Incorporarla',
     noChart: 'Dejar fuera la tabla',
     unknown: ({ count }) =>
       `Para ${counted(count, 'par de marcas', 'pares de marcas')} falta una medida: ahí no se puede formar nada.`,

@@ -69,7 +69,7 @@ export const library: Words['library'] = {
     noThrust: 'no indicado',
     hasRods: 'Con bielas',
     rodDiameter: 'Alojamiento de biela sin semicojinetes',
-    rodWidth: 'Ancho de un pie de biela',
+    rodWidth: 'Ancho de una cabeza de biela',
     go: 'Empezar',
     cancel: 'Cancelar',
   },
@@ -81,7 +81,7 @@ export const library: Words['library'] = {
     faults: ({ faults }) =>
       faults === 0 ? 'sin fallos' : `${counted(faults, 'fallo', 'fallos')} por corregir antes de publicar`,
     doubts: ({ doubts }) => counted(doubts, 'duda', 'dudas'),
-    open: 'Seguir escribiendo',
+    open: 'Seguir editando',
     publish: 'Publicar',
     publishUnchecked: 'Publicar sin comprobar',
     show: 'Qué dice la comprobación',

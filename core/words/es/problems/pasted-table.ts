@@ -8,7 +8,7 @@ export const pastedTableWords: typeof english = {
   'table-cell-formula': ({ row, column, text }) =>
     `La fila ${row}, columna ${column} es una fórmula, «${text}», y no un valor. Copiar solo los valores y pegarlos de nuevo.`,
   'table-cell-unread': ({ row, column, why }) =>
-    `La fila ${row}, columna ${column} no se puede leer, y no se ha tomado nada. ${why}`,
+    `La fila ${row}, columna ${column} no se puede leer, y no se ha incorporado nada. ${why}`,
   'chart-too-large': ({ cells, most }) =>
     `La tabla tiene ${counted(cells, 'celda', 'celdas')}, y una tabla de selección tiene como máximo ${most}. Pegar solo la de un tipo de cojinete.`,
   'chart-head-unread': ({ found, housing, journal }) =>

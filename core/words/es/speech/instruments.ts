@@ -29,7 +29,7 @@ export const instruments: Words['instruments'] = {
     angle: 'ángulo de un apriete',
     length: 'longitud de un tornillo, abertura de una unión',
     sizes: 'medidas de alojamientos y muñones',
-    limits: 'mediciones contra límites',
+    limits: 'mediciones con límites',
     checks: 'comprobaciones',
   },
   baudRate: 'Velocidad en baudios',
