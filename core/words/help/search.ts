@@ -1,10 +1,17 @@
 import type { HelpText, HelpTopic, HelpWords } from './help-words.ts'
 import { terms, type TermId } from './terms.ts'
+import type { Language } from '../language.ts'
 import type { Words } from '../words.ts'
 import { helpTopics, type HelpTopicId } from './topics.ts'
 
 export const topicIds: readonly HelpTopicId[] = Object.values(helpTopics).flat()
 export const termIds = Object.keys(terms) as readonly TermId[]
+
+/** Words of the glossary in the order of a dictionary of the language: `Ölkanal` stands among those with O, `ángulo` with A. */
+export function inDictionaryOrder(language: Language, ids: readonly TermId[]): readonly TermId[] {
+  const order = new Intl.Collator(language)
+  return ids.toSorted((one, other) => order.compare(terms[one][language], terms[other][language]))
+}
 
 export interface FoundHelp {
   readonly topics: readonly HelpTopicId[]

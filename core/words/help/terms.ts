@@ -4,7 +4,11 @@ interface Term {
   readonly es: string
 }
 
-/** The words of the trade that the program uses, in the three languages. */
+/**
+ * The words of the trade that the program uses, in the three languages. They are from memory, no source. Two were asked for in
+ * Spanish: `clase de calidad`, the property class of ISO 898-1, is what suppliers in Spain print for it (looked up; the Spanish
+ * standard itself was not at hand); `par de frenado`, the prevailing torque of ISO 2320, was not found and stays from memory.
+ */
 export const terms = {
   // Bearings and sizes
   'bearing-shell': { en: 'bearing shell', de: 'Lagerschale', es: 'semicojinete' },

@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { termIds, terms, type TermId } from '../../../core/words/index.ts'
+import { inDictionaryOrder, termIds, terms, type TermId } from '../../../core/words/index.ts'
 import { textsOfSpecs } from '../../texts-of-specs.ts'
 
 const root = join(import.meta.dirname, '../../../core/words')
@@ -38,5 +38,19 @@ describe.each(['de', 'es'] as const)('the glossary in %s', (language) => {
         terms[id][language].split(/[ -]/).every((word) => word.length < 3 || !said.includes(stem(word))),
     )
     expect(strange).toEqual([])
+  })
+})
+
+describe('the order of the glossary', () => {
+  // By code units ö would stand behind z, and á, é, í behind u.
+  it.each([
+    ['de', ['Nachprüfung', 'Offenzeit', 'Ölkanal', 'Passstift']],
+    ['es', ['alojamiento', 'ángulo de apriete', 'anillo de retención']],
+    ['es', ['conicidad', 'cordón de sellador', 'espárrago', 'espesor de pared']],
+    ['es', ['junta', 'límite de servicio', 'límite elástico', 'llave dinamométrica']],
+  ] as const)('is that of a dictionary in %s: %j', (language, some) => {
+    const words: readonly string[] = inDictionaryOrder(language, termIds).map((id) => terms[id][language])
+    expect(words).toHaveLength(termIds.length)
+    expect(words.filter((word) => (some as readonly string[]).includes(word))).toEqual(some)
   })
 })
