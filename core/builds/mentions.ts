@@ -1,4 +1,4 @@
-import type { EngineSpec } from '../engine/index.ts'
+import type { EngineSpec, NamesOf } from '../engine/index.ts'
 import { numberOf } from '../tightening/index.ts'
 import type { RecordedEvent } from './events/events.ts'
 
@@ -39,10 +39,18 @@ function words(text: string, of: (parts: readonly string[]) => readonly string[]
 /**
  * What an entry adds to the words by which its build is found: names, who made it, the shells and parts that were put in,
  * and what became of a fastener that was flagged. A pull that went well adds only its person: every build of an engine
- * has the same fasteners.
+ * has the same fasteners. `namesOf` is in the languages in which steps and parts are to be found.
  */
-export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEvent, 'person' | 'event'>) {
+export function mentionsOf(
+  spec: EngineSpec,
+  namesOf: NamesOf,
+  { person, event }: Pick<RecordedEvent, 'person' | 'event'>,
+): readonly Mention[] {
   const mentions: Mention[] = []
+  const called = (...thing: Parameters<NamesOf>) => {
+    const names = namesOf(...thing)
+    return names.length > 0 ? names : [thing[1]]
+  }
   const say = (kind: Mention['kind'], ...texts: readonly (string | null)[]) => {
     for (const word of texts.flatMap((text) => searchWords(text ?? ''))) mentions.push({ kind, word })
   }
@@ -57,27 +65,26 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
       say('part', ...new Set(event.choices.map(({ grade }) => grade)))
       break
     case 'part-fitted':
-      say('part', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+      say('part', ...called('steps', event.step))
       break
     case 'limit-measured':
-      if (event.verdict === 'outside')
-        say('flag', 'outside', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step, event.at)
+      if (event.verdict === 'outside') say('flag', 'outside', ...called('steps', event.step), event.at)
       break
     case 'crank-turned':
       if (event.verdict !== 'free' && event.verdict !== 'within')
-        say('flag', event.verdict, spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+        say('flag', event.verdict, ...called('steps', event.step))
       break
     case 'measured-part-replaced':
       say('flag', 'replaced', event.at)
       break
     case 'parts-ticked': {
-      const name = spec.parts.find(({ id }) => id === event.part)?.name ?? event.part
-      say('part', name, event.number)
-      if (event.reason !== null) say('flag', 'used', 'again', name)
+      const names = called('parts', event.part)
+      say('part', ...names, event.number)
+      if (event.reason !== null) say('flag', 'used', 'again', ...names)
       break
     }
     case 'fasteners-declared-new':
-      say('part', spec.fastenerGroups.find(({ id }) => id === event.group)?.name ?? event.group)
+      say('part', ...called('fastenerGroups', event.group))
       break
     case 'fastener-pulled':
       if (event.verdict === 'unread' || event.verdict === 'within') break
@@ -90,11 +97,10 @@ export function mentionsOf(spec: EngineSpec, { person, event }: Pick<RecordedEve
       say('flag', 'problem', numberOf(spec, event.fastener), event.text)
       break
     case 'check-answered':
-      if (event.verdict === 'not-good')
-        say('flag', 'not', 'good', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+      if (event.verdict === 'not-good') say('flag', 'not', 'good', ...called('steps', event.step))
       break
     case 'step-skipped':
-      say('flag', 'skipped', spec.steps.find(({ id }) => id === event.step)?.name ?? event.step)
+      say('flag', 'skipped', ...called('steps', event.step))
       break
     case 'step-confirmed':
     case 'step-sent-back':

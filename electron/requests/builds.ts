@@ -8,7 +8,7 @@ import {
   startBuild,
   type SampleEntry,
 } from '../../core/builds/index.ts'
-import type { EngineSpec } from '../../core/engine/index.ts'
+import { namesInAllLanguages, type EngineSpec } from '../../core/engine/index.ts'
 import { finishedSample, halfWaySample } from '../../core/practice/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { loadWords } from '../../core/words/index.ts'
@@ -58,8 +58,7 @@ export function buildRequests(services: {
     'builds.open': ({ build }) => {
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { spec, state, readOnly } = opened.value
-      if (!readOnly) openBuilds.keep(build, { spec, state, indexedWords: new Set() })
+      if (!opened.value.readOnly) openBuilds.keepOpened(build, opened.value)
       return done(shop.stored(opened.value))
     },
 
@@ -85,7 +84,10 @@ export function buildRequests(services: {
           events: [started.value],
           person: person.value,
           at: now().toISOString(),
-          mentions: mentionsOf(engine.spec, { person: person.value, event: started.value }),
+          mentions: mentionsOf(engine.spec, namesInAllLanguages(engine.text), {
+            person: person.value,
+            event: started.value,
+          }),
         },
         { text: engine.text, engine: engine.spec.name, demo: engine.spec.source.kind === 'demo' },
       )
@@ -130,7 +132,7 @@ export function buildRequests(services: {
       if (!known.ok) return known
       const cached = openBuilds.get(input.build)
       if (!cached.ok) return cached
-      const { spec, state } = cached.value
+      const { spec, namesOf, state } = cached.value
       if (input.after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
       const { command } = input
       if (command.type === 'add-photo') return refused('photo-without-bytes', {}, 'command')
@@ -143,7 +145,9 @@ export function buildRequests(services: {
       if (refusal !== null) return { ok: false, problem: refusal }
       const decided = decide(spec, state, command, at, shop.here)
       if (!decided.ok) return decided
-      const mentions = decided.value.flatMap((event) => mentionsOf(spec, { person: person.value, event }))
+      const mentions = decided.value.flatMap((event) =>
+        mentionsOf(spec, namesOf, { person: person.value, event }),
+      )
       const added = store.append({
         build: input.build,
         after: state.seq,
@@ -179,11 +183,12 @@ function addSample(
   sample: readonly SampleEntry[],
 ): Outcome<null> {
   const kept = { text, engine: spec.name, demo: spec.source.kind === 'demo' }
+  const namesOf = namesInAllLanguages(text)
   for (let after = 0; after < sample.length;) {
     const { person } = sample[after]!
     const others = sample.findIndex((entry, index) => index > after && entry.person !== person)
     const some = sample.slice(after, others < 0 ? sample.length : others)
-    const mentions = some.flatMap((entry) => mentionsOf(spec, entry))
+    const mentions = some.flatMap((entry) => mentionsOf(spec, namesOf, entry))
     const addition = { build, after, events: some.map(({ event }) => event), person, at, mentions }
     const added = after === 0 ? store.start(addition, kept) : store.append(addition)
     if (!added.ok) return added

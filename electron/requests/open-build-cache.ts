@@ -1,12 +1,14 @@
 import { evolve, type BuildState, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
 import { done, type Outcome } from '../../core/problem/index.ts'
-import type { EngineSpec } from '../../core/engine/index.ts'
+import { namesInAllLanguages, type EngineSpec, type NamesOf } from '../../core/engine/index.ts'
 import type { Store } from '../store/index.ts'
-import { openBuild } from './open-build.ts'
+import { openBuild, type OpenedBuild } from './open-build.ts'
 
 /** A build being worked on: kept so that a confirmation need not read the whole build again. */
 export interface CachedBuild {
   readonly spec: EngineSpec
+  /** In each language of its spec. */
+  readonly namesOf: NamesOf
   readonly state: BuildState
   /** Words that the index of builds has of it for certain: most confirmations say nothing new. */
   readonly indexedWords: ReadonlySet<string>
@@ -30,9 +32,9 @@ export class OpenBuildCache {
     if (known) return done(known)
     const opened = openBuild(this.#store, build)
     if (!opened.ok) return opened
-    const { spec, state, readOnly } = opened.value
+    const { readOnly } = opened.value
     if (readOnly) return { ok: false, problem: readOnly }
-    return done(this.keep(build, { spec, state, indexedWords: new Set() }))
+    return done(this.keepOpened(build, opened.value))
   }
 
   /** The build where it is kept here already; null where it would have to be read. */
@@ -43,19 +45,28 @@ export class OpenBuildCache {
   /** Takes in what was just recorded. */
   advance(
     build: string,
-    { spec, state, indexedWords }: CachedBuild,
+    { spec, namesOf, state, indexedWords }: CachedBuild,
     added: readonly RecordedEvent[],
     mentions: readonly Mention[],
   ): void {
     const news = mentions.map(wordOf).filter((word) => !indexedWords.has(word))
-    this.keep(build, {
+    this.#keep(build, {
       spec,
+      namesOf,
       state: added.reduce(evolve, state),
       indexedWords: news.length === 0 ? indexedWords : new Set([...indexedWords, ...news]),
     })
   }
 
-  keep(build: string, cached: CachedBuild): CachedBuild {
+  keepOpened(
+    build: string,
+    { spec, specText, state }: Pick<OpenedBuild, 'spec' | 'specText' | 'state'>,
+  ): CachedBuild {
+    const namesOf = namesInAllLanguages(specText)
+    return this.#keep(build, { spec, namesOf, state, indexedWords: new Set() })
+  }
+
+  #keep(build: string, cached: CachedBuild): CachedBuild {
     this.#builds.delete(build)
     this.#builds.set(build, cached)
     const [oldest] = this.#builds.keys()

@@ -28,7 +28,7 @@ export function photoRequests(services: {
       if (!known.ok) return known
       const cached = openBuilds.get(build)
       if (!cached.ok) return cached
-      const { spec, state } = cached.value
+      const { spec, namesOf, state } = cached.value
       if (after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
       const bytes = Buffer.from(input.base64, 'base64')
       const size = checkKept(bytes)
@@ -45,7 +45,9 @@ export function photoRequests(services: {
       if (refusal !== null) return { ok: false, problem: refusal }
       const decided = decide(spec, state, command, at, shop.here)
       if (!decided.ok) return decided
-      const mentions = decided.value.flatMap((event) => mentionsOf(spec, { person: person.value, event }))
+      const mentions = decided.value.flatMap((event) =>
+        mentionsOf(spec, namesOf, { person: person.value, event }),
+      )
       const added = store.append({
         ...{ build, after, at, person: person.value, events: decided.value },
         mentions: newMentions(cached.value, mentions),
@@ -101,6 +103,6 @@ function readable(
   const opened = openBuild(store, build)
   if (!opened.ok) return opened
   const { spec, state, readOnly } = opened.value
-  if (mayLeave(readOnly)) openBuilds.keep(build, { spec, state, indexedWords: new Set() })
+  if (mayLeave(readOnly)) openBuilds.keepOpened(build, opened.value)
   return done({ spec, state })
 }

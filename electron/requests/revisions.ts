@@ -6,7 +6,7 @@ import {
   type SpecRevision,
 } from '../../core/builds/index.ts'
 import { documentIn } from '../../core/drafts/index.ts'
-import { readSpec } from '../../core/engine/index.ts'
+import { readSpec, namesInAllLanguages } from '../../core/engine/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
@@ -68,7 +68,7 @@ export function revisionRequests(services: {
         events: decided.value,
         person: person.value,
         at: now().toISOString(),
-        mentions: decided.value.flatMap((event) => mentionsOf(from.spec, { person: person.value, event })),
+        mentions: decided.value.flatMap((event) => mentionsOf(from.spec, namesInAllLanguages(specText), { person: person.value, event })),
       })
       // What is kept of the build is by the earlier spec.
       openBuilds.drop(build)

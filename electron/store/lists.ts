@@ -5,7 +5,7 @@ import {
   type Mention,
   type RecordedEvent,
 } from '../../core/builds/index.ts'
-import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
+import { namesInAllLanguages, readSpec, type EngineSpec, type NamesOf } from '../../core/engine/index.ts'
 import { buildsOn } from './builds.ts'
 import { sha256 } from './chain/chain.ts'
 import type { EntryBody } from './chain/chain.ts'
@@ -16,11 +16,12 @@ import type { Database } from './file/sqlite.ts'
 /** The words that entries add to their build; none from entries that this version cannot read. */
 export function mentionsIn(
   spec: EngineSpec,
+  namesOf: NamesOf,
   entries: readonly Pick<RecordedEvent, 'person' | 'event'>[],
 ): readonly Mention[] {
   return entries.flatMap(({ person, event }) => {
     const read = readEvent(event)
-    return read.kind === 'known' ? mentionsOf(spec, { person, event: read.event }) : []
+    return read.kind === 'known' ? mentionsOf(spec, namesOf, { person, event: read.event }) : []
   })
 }
 
@@ -61,15 +62,15 @@ export function rebuildLists(db: Database): number {
   const described = new Set<string>()
 
   /** Null for a text that was altered, or is no spec. */
-  function specUnder(hash: string): EngineSpec | null {
+  function specUnder(hash: string): { readonly spec: EngineSpec; readonly namesOf: NamesOf } | null {
     const text = specs.get(hash)?.text
     const read = text === undefined || sha256(text) !== hash ? null : readSpec(text)
-    if (!read?.ok) return null
+    if (text === undefined || !read?.ok) return null
     if (!described.has(hash)) {
       described.add(hash)
       describe.run(read.spec.name, read.spec.source.kind === 'demo' ? 1 : 0, hash)
     }
-    return read.spec
+    return { spec: read.spec, namesOf: namesInAllLanguages(text) }
   }
 
   /** Each entry in the words of the spec that held at it. */
@@ -78,8 +79,8 @@ export function rebuildLists(db: Database): number {
     return revisionSpans(known).flatMap(({ specSha256, until }) => {
       const some = known.filter(({ seq }) => seq > from && seq <= until)
       from = until
-      const spec = specUnder(specSha256)
-      return spec === null ? [] : mentionsIn(spec, some)
+      const held = specUnder(specSha256)
+      return held === null ? [] : mentionsIn(held.spec, held.namesOf, some)
     })
   }
 

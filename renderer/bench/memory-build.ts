@@ -100,7 +100,7 @@ export class MemoryBuild {
   lineBy(spec: EngineSpec): BuildLine {
     const { id, number, name, serial } = this.begun
     const { finished, voided } = this.#state
-    const mentions = this.#entries.flatMap((entry) => mentionsOf(spec, entry))
+    const mentions = this.#entries.flatMap((entry) => mentionsOf(spec, () => [], entry))
     return {
       ...{ id, number, name, serial, finished, voided },
       engine: spec.name,

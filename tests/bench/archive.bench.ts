@@ -43,7 +43,11 @@ function fill(folder: string, from: number, upTo: number): void {
       previous = entry.sha256
     }
     const entries = [begun.value, finished].map((event) => ({ event, at }))
-    builds.follow(id, entries, mentionsOf(spec, { person, event: begun.value }))
+    builds.follow(
+      id,
+      entries,
+      mentionsOf(spec, () => [], { person, event: begun.value }),
+    )
   })
   keepSpec.run(sha256(text), text, spec.name, 1)
   db.pragma('synchronous = OFF')

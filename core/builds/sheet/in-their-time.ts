@@ -7,9 +7,14 @@ export interface SpecUntil {
   readonly until: number
 }
 
+/** The spec that held at an entry, with whatever is known of it. */
+export function heldAt<Held extends SpecUntil>(specs: readonly Held[], seq: number): Held {
+  return specs.find(({ until }) => seq <= until) ?? specs.at(-1)!
+}
+
 /** The spec that held at an entry. */
 export function specAt(specs: readonly SpecUntil[], seq: number): EngineSpec {
-  return (specs.find(({ until }) => seq <= until) ?? specs.at(-1)!).spec
+  return heldAt(specs, seq).spec
 }
 
 /** Rows about entries, each as the spec has it that held at its entry: limits that came later judge nothing that was done before. */

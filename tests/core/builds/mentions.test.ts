@@ -1,13 +1,20 @@
+import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { mentionsOf, searchWords, typedWords, type BuildEvent } from '../../../core/builds/index.ts'
-import { demoEngine } from './workshop.ts'
+import { namesInAllLanguages, readSpec } from '../../../core/engine/index.ts'
+import { engineFile } from '../../engine-files.ts'
 import { checkProperty } from '../../property.ts'
 
-const skerry = demoEngine('skerry-3')
+const text = readFileSync(engineFile('skerry-3'), 'utf8')
+const read = readSpec(text)
+if (!read.ok) throw new Error('the spec cannot be read')
+const skerry = read.spec
 
 function saidOf(event: BuildEvent): string[] {
-  return mentionsOf(skerry, { person: 'Ana Ruiz', event }).map(({ kind, word }) => `${kind} ${word}`)
+  return mentionsOf(skerry, namesInAllLanguages(text), { person: 'Ana Ruiz', event }).map(
+    ({ kind, word }) => `${kind} ${word}`,
+  )
 }
 
 describe('the words that are searched for', () => {
@@ -87,6 +94,20 @@ describe('what an entry adds to the words of its build', () => {
     }))
     const mentions = saidOf({ type: 'shells-chosen', version: 1, step: 's', fit: 'f', choices })
     expect(mentions.filter((each) => each === 'part c')).toHaveLength(1)
+  })
+
+  it('is what a step is called in each language of the spec', () => {
+    const mentions = saidOf({ type: 'part-fitted', version: 1, step: 'lay-crank' })
+    // “Lay crank”, “Welle einlegen”, “Poner cigüeñal”
+    for (const word of ['crank', 'welle', 'ciguenal']) expect(mentions).toContain(`part ${word}`)
+    const skipped = saidOf({ type: 'step-skipped', version: 1, step: 'end-float', reason: 'Measured before' })
+    for (const word of ['float', 'axialspiel', 'axial']) expect(skipped).toContain(`flag ${word}`)
+  })
+
+  it('is the id of a step that the spec does not have, and of a text that is no spec', () => {
+    expect(saidOf({ type: 'part-fitted', version: 1, step: 'gone-step' })).toContain('part gone')
+    expect(namesInAllLanguages('{"steps": 7}')('steps', 'lay-crank')).toEqual([])
+    expect(namesInAllLanguages('no spec')('parts', 'x')).toEqual([])
   })
 
   it('is who looked, where a second person did', () => {
