@@ -2,11 +2,13 @@
 import { mkdir, readdir, readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import { readSpec } from '../core/engine/index.ts'
+import { en } from '../core/words/index.ts'
 import { withDataFolder } from './e2e/hosts/host.ts'
 import { startLocalProcess } from './e2e/hosts/local-process.ts'
 import { entryId } from '../renderer/gallery/entry.ts'
 import { withBrowser, withGallery } from './gallery.ts'
 import { Mechanic } from './e2e/mechanic.ts'
+import { readingField } from './e2e/named.ts'
 
 const folder = 'assets/pictures'
 const sizes = { small: { width: 1366, height: 768 }, large: { width: 1920, height: 1080 } } as const
@@ -30,7 +32,7 @@ async function takePictures(page: Page, address: string) {
 
   await mechanic.startBuild(/Skerry 3/, 'Port auxiliary, second rebuild', 'R. Halloran')
   await mechanic.noteMarks('1 2 2 3')
-  await page.getByLabel('As stamped, in order from the nose').fill('F G 7')
+  await page.getByLabel(en.steps.marks.asStamped).fill('F G 7')
   await picture(page, 'marks')
   for (const marks of ['F G G H', '4 5 4', 'L M L']) await mechanic.noteMarks(marks)
 
@@ -51,18 +53,18 @@ async function takePictures(page: Page, address: string) {
   for (const step of ['Bead pump side', 'Bead gear side', 'Close case']) await mechanic.finishStep(step)
   await confirm(2 + 8 + 8 + 5)
   await picture(page, 'torque-from-below')
-  await page.getByRole('button', { name: /Flip/ }).click()
+  await page.getByRole('button', { name: en.view.flip }).click()
   await picture(page, 'torque-from-above', 'large')
-  await page.getByRole('button', { name: /Flip/ }).click()
+  await page.getByRole('button', { name: en.view.flip }).click()
   await page.emulateMedia({ colorScheme: 'dark' })
   await picture(page, 'torque-dark', 'large')
   await confirm(3 + 1 + 3)
   await picture(page, 'angle-dark')
   await page.emulateMedia({ colorScheme: 'light' })
-  await page.getByLabel(/^Reading/).fill('66')
+  await page.getByLabel(readingField).fill('66')
   await mechanic.confirm()
   await picture(page, 'flag')
-  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
   await picture(page, 'sheet')
 }
 

@@ -1,6 +1,8 @@
+import { en } from '../../core/words/index.ts'
 import { accessFaults, contrastAlone } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
+import { readingField, sayingWithNumbers } from './named.ts'
 
 test('every screen on the way to a pull can be used by everybody, in light and in dark', async ({
   bench,
@@ -21,9 +23,9 @@ test('every screen on the way to a pull can be used by everybody, in light and i
 
   await page.getByRole('button', { name: /Fen 1/ }).waitFor()
   await check('engines')
-  await page.getByRole('button', { name: 'Screen and keys' }).click()
+  await page.getByRole('button', { name: en.settings.title }).click()
   await check('screen and keys')
-  await page.getByRole('button', { name: /Engines and builds/ }).click()
+  await page.getByRole('button', { name: en.parts.enginesAndBuilds }).click()
   await mechanic.startBuild(/Fen 1/, 'Seen by all', 'I. Brandvold')
   await check('marks')
   for (const marks of ['1 2', 'U W', '2', 'Y']) await mechanic.noteMarks(marks)
@@ -38,21 +40,25 @@ test('every screen on the way to a pull can be used by everybody, in light and i
   // Begun, its bolts new, both by hand.
   for (let press = 0; press < 4; press++) await mechanic.confirm()
   await check('a pull')
-  await page.getByRole('button', { name: 'View …' }).click()
+  await page.getByRole('button', { name: en.view.open }).click()
   await page.keyboard.press('+')
-  await expect(page.getByRole('button', { name: /whole sheet/ }).first()).toBeVisible()
+  await expect(
+    page
+      .getByRole('button', { name: sayingWithNumbers(() => en.buildWindow.timesLarger({ times: 1 })) })
+      .first(),
+  ).toBeVisible()
   await check('the view of the drawing')
   await page.keyboard.press('?')
   await check('the list of keys')
-  await page.getByRole('button', { name: 'Close' }).click()
+  await page.getByRole('button', { name: en.parts.close }).click()
   await page.keyboard.press('Home')
   await page.keyboard.press('Escape')
   await page.keyboard.press('b')
   await check('a pull, from the bench')
   await page.keyboard.press('b')
-  await page.getByLabel(/^Reading/).fill('60')
+  await page.getByLabel(readingField).fill('60')
   await mechanic.confirm()
   await check('a flag')
-  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
   await check('sheet')
 })

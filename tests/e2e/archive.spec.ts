@@ -5,6 +5,7 @@ import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
 import { pagesOf } from './pdf.ts'
 import { forged } from '../electron/requests/forged.ts'
+import { named, saying, sayingWithNumbers } from './named.ts'
 
 /** A bench elsewhere, beside the one with the window. */
 const test = base.extend<{ elsewhere: OtherBench }>({
@@ -24,7 +25,7 @@ async function archiveAfter(bench: Bench, work: (here: OtherBench) => Promise<vo
     await work(here)
     await here.close()
   })
-  await bench.page.getByRole('button', { name: 'Archive', exact: true }).click()
+  await bench.page.getByRole('button', { name: en.archive.title, exact: true }).click()
 }
 
 /** Lets go of a file over the page, as one drags it from a folder. */
@@ -53,20 +54,22 @@ test('what is dropped on the archive is imported once and whole, or refused', as
   const { page } = bench
   await test.step('files that are no whole export are refused in a sentence, and nothing is imported', async () => {
     const text = await elsewhere.export(await elsewhere.start('skerry-3', 'Ferry', 'F-201', 'Ana Ruiz'))
-    await page.getByRole('button', { name: 'Archive', exact: true }).click()
+    await page.getByRole('button', { name: en.archive.title, exact: true }).click()
     const refusal = page.getByRole('region', { name: en.archive.import.title }).getByRole('alert')
+    const isAltered = saying((any) => en.problems['import-altered']({ line: any }))
     for (const [what, sentence] of [
-      [text.slice(0, text.length / 2), /at line \d+ something was changed, added or cut off/],
-      [`${text}x`, /at line \d+ something was changed/],
-      ['GIF89a, a picture renamed', /is not an exported build/],
+      [text.slice(0, text.length / 2), isAltered],
+      [`${text}x`, isAltered],
+      ['GIF89a, a picture renamed', en.problems['import-not-ours']({})],
     ] as const) {
       await drop(bench, what)
       await expect(refusal).toContainText(sentence)
-      await expect(refusal).toContainText('Nothing was imported')
     }
     await expect(lines(bench)).toHaveCount(0)
     await drop(bench, text, 'renamed by hand.txt')
-    await expect(page.locator('.outcome')).toContainText('Imported as')
+    await expect(page.locator('.outcome')).toContainText(
+      saying((any) => en.archive.import.added({ number: any, name: any, entries: 1 })),
+    )
   })
 
   await test.step('a build from elsewhere is dropped on the archive: once, again, longer, and as a fork', async () => {
@@ -85,22 +88,32 @@ test('what is dropped on the archive is imported once and whole, or refused', as
 
     const outcome = page.locator('.outcome')
     await drop(bench, first)
-    await expect(outcome).toContainText(/Imported as \d{4}-002 “Ferry, port engine”: 1 entry/)
+    await expect(outcome).toContainText(
+      saying((any) => en.archive.import.added({ number: any, name: 'Ferry, port engine', entries: 1 })),
+    )
     await drop(bench, first)
-    await expect(outcome).toContainText('is here already, entry for entry. Nothing was changed.')
+    await expect(outcome).toContainText(saying((any) => en.archive.import.known({ number: any, name: any })))
     await drop(bench, longer)
-    await expect(outcome).toContainText('was continued elsewhere: 3 more entries are here now, 4 in all.')
+    await expect(outcome).toContainText(
+      saying((any) => en.archive.import.continued({ number: any, name: any, added: 3, entries: 4 })),
+    )
     await drop(bench, forkOf)
-    await expect(outcome).toContainText('was continued differently in two places: from entry 2 on')
+    await expect(outcome).toContainText(
+      saying((any) => en.archive.import.fork({ number: any, name: any, at: 2 })),
+    )
     const sides = outcome.getByRole('row')
-    await expect(sides.nth(1)).toContainText('marks noted')
-    await expect(sides.nth(2)).toContainText('build voided')
+    await expect(sides.nth(1)).toContainText(en.archive.entries['marks-noted'])
+    await expect(sides.nth(2)).toContainText(en.archive.entries['build-voided'])
     await expect(sides.nth(2)).toContainText('I. Brandvold')
     await expect(lines(bench)).toHaveCount(2)
 
-    await outcome.getByRole('button', { name: /^Open \d{4}-002/ }).click()
-    await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-    await expect(page.getByText(/^Step 4 of /)).toBeVisible()
+    await outcome
+      .getByRole('button', { name: named((any) => en.archive.import.open({ number: any })) })
+      .click()
+    await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
+    await expect(
+      page.getByText(saying((any) => en.buildWindow.stepPlace({ place: 4, steps: any, name: any }))),
+    ).toBeVisible()
   })
 
   await test.step('a build with an entry of a newer program is imported, and opens to be read', async () => {
@@ -109,14 +122,18 @@ test('what is dropped on the archive is imported once and whole, or refused', as
     const newer = forged(await elsewhere.export(build), (entries) => {
       entries[2]!['event'] = { type: 'thread-cleaned', version: 1 }
     })
-    await page.getByRole('button', { name: '← Archive' }).click()
+    await page.getByRole('button', { name: `← ${en.archive.title}` }).click()
     await drop(bench, newer)
-    await page.getByRole('button', { name: /^Open / }).click()
-    await expect(page.getByRole('alert')).toContainText('Entry 3 of this build was made by a newer Bedplate')
+    await page.getByRole('button', { name: named((any) => en.archive.import.open({ number: any })) }).click()
+    await expect(page.getByRole('alert')).toContainText(
+      saying(() => en.problems['build-newer']({ entry: 3 })),
+    )
     await expect(page.locator('.confirm button')).toBeDisabled()
-    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-    await expect(page.getByRole('alert')).toContainText('made by a newer Bedplate')
-    await expect(page.getByRole('button', { name: 'Void this build' })).toHaveCount(0)
+    await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
+    await expect(page.getByRole('alert')).toContainText(
+      saying(() => en.problems['build-newer']({ entry: 3 })),
+    )
+    await expect(page.getByRole('button', { name: en.steps.afterwards.void })).toHaveCount(0)
   })
 })
 
@@ -133,14 +150,14 @@ test('the archive is paged and searched by engine, serial number, person, day, p
     await here.act(pump, { type: 'note-problem', procedure, fastener: null, text: 'Thread galled' })
   })
   await expect(lines(bench)).toHaveCount(50)
-  await page.getByRole('button', { name: 'Older →' }).click()
+  await page.getByRole('button', { name: en.archive.older }).click()
   await expect(lines(bench)).toHaveCount(3)
-  await expect(page.getByText('page 2')).toBeVisible()
-  await page.getByRole('button', { name: '← Newer' }).click()
+  await expect(page.getByText(en.archive.page({ page: 2 }))).toBeVisible()
+  await page.getByRole('button', { name: en.archive.newer }).click()
   await expect(lines(bench)).toHaveCount(50)
 
-  const words = page.getByLabel('Search for')
-  const saidOf = page.getByLabel('Search in')
+  const words = page.getByLabel(en.archive.search.words)
+  const saidOf = page.getByLabel(en.archive.search.saidOf)
   for (const [kind, typed, found] of [
     ['engine', 'tarn', 1],
     ['serial', 'F-217', 1],
@@ -156,13 +173,13 @@ test('the archive is paged and searched by engine, serial number, person, day, p
     await expect(lines(bench), `${kind} ${typed}`).toHaveCount(found)
   }
   await words.fill('')
-  await page.getByRole('button', { name: 'flagged' }).click()
+  await page.getByRole('button', { name: en.archive.search.states.flagged }).click()
   await expect(lines(bench)).toHaveCount(1)
-  await page.getByRole('button', { name: 'any', exact: true }).click()
-  await page.getByLabel('Started from').fill('2020-01-01')
-  await page.getByLabel('to', { exact: true }).fill('2020-12-31')
-  await expect(page.getByText('No build found.')).toBeVisible()
-  await page.getByLabel('to', { exact: true }).fill('2099-12-31')
+  await page.getByRole('button', { name: en.archive.search.states.any, exact: true }).click()
+  await page.getByLabel(en.archive.search.startedFrom).fill('2020-01-01')
+  await page.getByLabel(en.archive.search.startedTo, { exact: true }).fill('2020-12-31')
+  await expect(page.getByText(en.archive.search.nothingFound)).toBeVisible()
+  await page.getByLabel(en.archive.search.startedTo, { exact: true }).fill('2099-12-31')
   await expect(lines(bench)).toHaveCount(50)
 })
 
@@ -177,31 +194,31 @@ test('two builds of one engine are compared; back from a build the archive is as
     for (let count = 1; count <= 50; count += 1)
       await here.start('skerry-3', `Ferry ${count}`, '', 'R. Halloran')
   })
-  await page.getByLabel('Search for').fill('ferry')
-  await page.getByRole('button', { name: 'Older →' }).click()
+  await page.getByLabel(en.archive.search.words).fill('ferry')
+  await page.getByRole('button', { name: en.archive.older }).click()
   await expect(lines(bench)).toHaveCount(2)
 
-  const compare = page.getByRole('button', { name: 'Compare the two' })
+  const compare = page.getByRole('button', { name: en.archive.compareTwo })
   for (const line of await lines(bench).getByRole('checkbox').all()) await line.check()
   await expect(compare).toBeDisabled()
-  await expect(page.getByText('They are builds of two engines')).toBeVisible()
-  await page.getByRole('button', { name: '← Newer' }).click()
+  await expect(page.getByText(en.archive.twoEngines)).toBeVisible()
+  await page.getByRole('button', { name: en.archive.newer }).click()
   await expect(lines(bench)).toHaveCount(50)
   await lines(bench).getByRole('checkbox').first().check()
   await compare.click()
-  await expect(page.getByRole('heading', { name: 'Two builds side by side' })).toBeVisible()
-  await expect(page.getByText('Both were built by the same spec, to the letter.')).toBeVisible()
+  await expect(page.getByRole('heading', { name: en.archive.compared.title })).toBeVisible()
+  await expect(page.getByText(en.archive.compared.sameSpec)).toBeVisible()
   await expect(page.getByRole('columnheader', { name: 'Ferry, port' }).first()).toBeVisible()
-  await page.getByRole('button', { name: '← Archive' }).click()
+  await page.getByRole('button', { name: `← ${en.archive.title}` }).click()
 
-  await page.getByRole('button', { name: 'Older →' }).click()
+  await page.getByRole('button', { name: en.archive.older }).click()
   await page.getByRole('button', { name: 'Ferry, port' }).click()
-  await expect(page.getByRole('region', { name: 'Drawing' })).toBeVisible()
-  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-  await page.getByRole('button', { name: '← Back to the build' }).click()
-  await page.getByRole('button', { name: '← Archive' }).click()
-  await expect(page.getByLabel('Search for')).toHaveValue('ferry')
-  await expect(page.getByText('page 2')).toBeVisible()
+  await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
+  await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
+  await page.getByRole('button', { name: en.sheet.page.backToBuild }).click()
+  await page.getByRole('button', { name: `← ${en.archive.title}` }).click()
+  await expect(page.getByLabel(en.archive.search.words)).toHaveValue('ferry')
+  await expect(page.getByText(en.archive.page({ page: 2 }))).toBeVisible()
   await expect(page.getByRole('button', { name: 'Ferry, port' })).toBeFocused()
 })
 
@@ -215,37 +232,45 @@ test(
       await here.get('preferences.keep', { person: 'Ana Ruiz' })
     })
     await lines(bench).getByRole('checkbox').check()
-    await page.getByRole('button', { name: 'Verify it' }).click()
+    await page.getByRole('button', { name: en.archive.verifyIt }).click()
     await page.clock.fastForward(1000)
-    await expect(page.getByText(/✓ \d+ entries: each is as it was confirmed/)).toBeVisible()
+    await expect(
+      page.getByText(
+        sayingWithNumbers(() => en.record.verify.isWhole({ builds: null, entries: 20, witnesses: 0 })),
+      ),
+    ).toBeVisible()
     const code = await page.locator('.verify code').innerText()
     const { name, bytes } = await bench.save(() =>
-      page.getByRole('button', { name: 'Export as one file' }).click(),
+      page.getByRole('button', { name: en.archive.exportOne }).click(),
     )
     // Only the desktop host knows that it is on disk; a browser has it as a download.
-    await expect(page.getByText(host === 'local' ? `The browser saves ${name}.` : `/${name}`)).toBeVisible()
+    await expect(
+      page.getByText(host === 'local' ? en.parts.savedByBrowser({ fileName: name }) : `/${name}`),
+    ).toBeVisible()
     expect(name).toContain(code)
     expect(bytes.toString()).toContain('"bedplateBuild":1')
 
     await page.getByRole('button', { name: 'Ferry, port' }).click()
-    await page.getByRole('button', { name: 'Show the build sheet' }).click()
-    await expect(page.getByText(`head code ${code}`)).toBeVisible()
-    await expect(page.getByRole('button', { name: 'Verify this build' })).toBeVisible()
-    await page.getByRole('button', { name: 'Amend this build' }).click()
-    await page.getByLabel('What is to be added to this build?').fill('Sump plug sealed again on 3 May')
-    await page.getByRole('button', { name: 'Next: why' }).click()
-    await page.getByLabel('Why is it added now?').fill('It wept at the first start')
-    await page.getByRole('button', { name: 'Add it' }).click()
+    await page.getByRole('button', { name: en.steps.finish.showSheet }).click()
+    await expect(page.getByText(saying((any) => en.sheet.head.entries({ entries: any, code })))).toBeVisible()
+    await expect(page.getByRole('button', { name: en.sheet.verify })).toBeVisible()
+    await page.getByRole('button', { name: en.steps.afterwards.amend }).click()
+    await page.getByLabel(en.steps.afterwards.whatToAdd).fill('Sump plug sealed again on 3 May')
+    await page.getByRole('button', { name: en.steps.afterwards.nextWhy }).click()
+    await page.getByLabel(en.steps.afterwards.whyAdded).fill('It wept at the first start')
+    await page.getByRole('button', { name: en.steps.afterwards.add }).click()
     await expect(page.getByText('Sump plug sealed again on 3 May').first()).toBeVisible()
     const amended = (await pagesOf(await bench.pdf())).join(' ')
     expect(amended).toContain('Sump plug sealed again on 3 May')
     expect(amended).toContain('It wept at the first start')
     expect(amended).not.toContain('Verify this build')
 
-    await page.getByRole('button', { name: 'Void this build' }).click()
-    await page.getByLabel('Why is this build void?').fill('Trial assembly')
-    await page.getByRole('button', { name: 'Void the build' }).click()
-    await expect(page.getByText('VOID: Trial assembly')).toBeVisible()
+    await page.getByRole('button', { name: en.steps.afterwards.void }).click()
+    await page.getByLabel(en.steps.afterwards.whyVoid).fill('Trial assembly')
+    await page.getByRole('button', { name: en.steps.afterwards.voidIt }).click()
+    await expect(
+      page.getByText(saying((any) => en.sheet.voided({ reason: 'Trial assembly', stamp: any }))),
+    ).toBeVisible()
     const voided = (await pagesOf(await bench.pdf())).join(' ')
     expect(voided).toContain('VOID: Trial assembly')
   },

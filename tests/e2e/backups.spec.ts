@@ -1,8 +1,10 @@
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
 import { Mechanic } from './mechanic.ts'
+import { saying } from './named.ts'
 
 test('a backup is put in place on the page of the record; the present file is kept, whole', async ({
   bench,
@@ -10,31 +12,35 @@ test('a backup is put in place on the page of the record; the present file is ke
   const { page } = bench
   const mechanic = new Mechanic(page, 'pointer')
   await mechanic.startBuild(/Skerry 3/, 'Before the backup', 'R. Halloran')
-  await page.getByRole('button', { name: '← All builds' }).click()
-  await page.getByRole('button', { name: 'Record and backups' }).click()
-  await page.getByRole('button', { name: 'Make a backup now' }).click()
+  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
+  await page.getByRole('button', { name: en.engines.record }).click()
+  await page.getByRole('button', { name: en.record.backup.make }).click()
   await page.getByRole('radio').first().waitFor()
-  await page.getByRole('button', { name: '← Engines and builds' }).click()
+  await page.getByRole('button', { name: en.parts.enginesAndBuilds }).click()
   await mechanic.startBuild(/^Skerry 3/, 'After the backup', 'R. Halloran')
-  await page.getByRole('button', { name: '← All builds' }).click()
-  await page.getByRole('button', { name: 'Record and backups' }).click()
+  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
+  await page.getByRole('button', { name: en.engines.record }).click()
 
   const forged = 'bedplate-20990101T000000Z-1-1-0123456789abcdef.sqlite'
   await writeFile(join(bench.dataFolder, 'backups', forged), 'no backup at all')
   await page.reload()
-  await page.getByRole('button', { name: 'Record and backups' }).click()
+  await page.getByRole('button', { name: en.engines.record }).click()
   // It names no bench and has no number: whatever date it bears, it is not the newest.
   await page.getByRole('radio').last().check()
-  await page.getByRole('button', { name: 'Restore this backup' }).click()
-  await expect(page.getByRole('alert')).toContainText('is damaged, so it was not restored')
-  await expect(page.getByRole('alert')).toContainText('the record is as it was')
+  await page.getByRole('button', { name: en.record.backup.put }).click()
+  await expect(page.getByRole('alert')).toContainText(
+    saying((any) => en.problems['backup-unusable']({ name: any })),
+  )
+  await expect(page.getByRole('alert')).toContainText(
+    saying((any) => en.problems['backup-unusable']({ name: any })),
+  )
 
   await page.getByRole('radio').first().check()
-  await page.getByRole('button', { name: 'Restore this backup' }).click()
-  await expect(page.getByText('The backup is restored')).toBeVisible()
+  await page.getByRole('button', { name: en.record.backup.put }).click()
+  await expect(page.getByText(en.record.backup.isInPlace)).toBeVisible()
   const kept = await page.locator('.restored code').innerText()
   expect((await readFile(join(bench.dataFolder, kept))).subarray(0, 15).toString()).toBe('SQLite format 3')
-  await page.getByRole('button', { name: 'Continue with it' }).click()
+  await page.getByRole('button', { name: en.record.backup.goOn }).click()
   await expect(page.getByText('Before the backup')).toBeVisible()
   await expect(page.getByText('After the backup')).toHaveCount(0)
 })
@@ -44,10 +50,10 @@ test('copies go to a second folder; one that cannot take them is refused in a se
 }) => {
   const { page } = bench
   await new Mechanic(page, 'pointer').startBuild(/Skerry 3/, 'Ferry', 'R. Halloran')
-  await page.getByRole('button', { name: '← All builds' }).click()
-  await page.getByRole('button', { name: 'Record and backups' }).click()
-  const field = page.getByLabel('A second copy of each backup')
-  const keep = page.getByRole('button', { name: 'Keep a copy there' })
+  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
+  await page.getByRole('button', { name: en.engines.record }).click()
+  const field = page.getByLabel(en.record.backup.secondFolder)
+  const keep = page.getByRole('button', { name: en.record.backup.keepThere })
   await withDataFolder(async (share) => {
     await mkdir(join(bench.dataFolder, 'inside'))
     for (const [folder, words] of [
@@ -58,13 +64,13 @@ test('copies go to a second folder; one that cannot take them is refused in a se
     ] as const) {
       await field.fill(folder)
       await keep.click()
-      await expect(page.getByRole('alert')).toContainText(`“${folder}” cannot take backups`)
+      await expect(page.getByRole('alert')).toContainText(`“${folder}”`)
       await expect(page.getByRole('alert')).toContainText(words)
     }
     await field.fill(share)
     await keep.click()
-    await expect(page.getByText(`Copies go to ${share}.`)).toBeVisible()
-    await page.getByRole('button', { name: 'Make a backup now' }).click()
+    await expect(page.getByText(en.record.backup.copiesGoTo({ folder: share }))).toBeVisible()
+    await page.getByRole('button', { name: en.record.backup.make }).click()
     await page.getByRole('radio').first().waitFor()
     const here = (await readdir(join(bench.dataFolder, 'backups'))).filter((name) => name.endsWith('.sqlite'))
     const copies = async () => (await readdir(share)).filter((name) => name.endsWith('.sqlite'))
@@ -77,18 +83,22 @@ test('the doctor says how host and window stand, on the page of the record and w
   bench,
 }) => {
   const { page } = bench
-  await page.getByRole('button', { name: 'Record and backups' }).click()
+  await page.getByRole('button', { name: en.engines.record }).click()
   const lines = page.locator('dl > div')
   for (const subject of ['program', 'host', 'data folder', 'disk', 'record', 'backup', 'screen', 'voices'])
     await expect(lines.filter({ has: page.getByText(subject, { exact: true }) })).toHaveCount(1)
-  await expect(lines.filter({ hasText: 'fonts' })).toContainText('✓ Atkinson Hyperlegible Next is loaded')
+  await expect(lines.filter({ hasText: en.doctor.subjects.fonts })).toContainText(
+    '✓ Atkinson Hyperlegible Next',
+  )
 
   await bench.kill()
   await writeFile(join(bench.dataFolder, 'bedplate.sqlite'), '')
   await bench.cutPowerAndStartAgain()
-  await expect(page.getByRole('heading', { name: 'The record cannot be used' })).toBeVisible()
-  await expect(lines.filter({ hasText: 'record' }).first()).toContainText('! bad')
-  await expect(lines.filter({ hasText: 'fonts' })).toContainText('✓')
+  await expect(page.getByRole('heading', { name: en.record.rescue.cannotBeUsed })).toBeVisible()
+  await expect(lines.filter({ hasText: en.doctor.subjects.record }).first()).toContainText(
+    en.doctor.signs.bad,
+  )
+  await expect(lines.filter({ hasText: en.doctor.subjects.fonts })).toContainText('✓')
 })
 
 test('a record that is taken away while the program runs is told, copied out of memory, and put back', async ({
@@ -103,18 +113,20 @@ test('a record that is taken away while the program runs is told, copied out of 
       response.url().endsWith('/preferences.keep') &&
       response.request().postData()?.includes('"atBuild":null') === true,
   )
-  await page.getByRole('button', { name: '← All builds' }).click()
+  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
   await isKept
   await rm(join(bench.dataFolder, 'bedplate.sqlite'))
   await rm(join(bench.dataFolder, 'bedplate.sqlite-wal'), { force: true })
   await page.reload()
-  await expect(page.getByRole('heading', { name: 'The record cannot be used' })).toBeVisible()
-  await expect(page.getByRole('alert')).toContainText('was deleted or moved away')
-  await page.getByRole('button', { name: 'Write a copy now' }).click()
+  await expect(page.getByRole('heading', { name: en.record.rescue.cannotBeUsed })).toBeVisible()
+  await expect(page.getByRole('alert')).toContainText(
+    saying((any) => en.problems['record-not-in-place']({ file: any, fault: 'gone' })),
+  )
+  await page.getByRole('button', { name: en.record.rescue.write }).click()
   await expect(page.getByText('1 build with 1 entry')).toBeVisible()
   await page.getByRole('radio').first().check()
-  await page.getByRole('button', { name: 'Restore this backup' }).click()
-  await page.getByRole('button', { name: 'Continue with it' }).click()
+  await page.getByRole('button', { name: en.record.backup.put }).click()
+  await page.getByRole('button', { name: en.record.backup.goOn }).click()
   await expect(page.getByRole('button', { name: '2026-001 Ferry' })).toBeVisible()
 })
 
@@ -123,17 +135,21 @@ test('a head code is looked for, and a record that was lost begins empty only wh
 }) => {
   const { page } = bench
   await new Mechanic(page, 'pointer').startBuild(/Skerry 3/, 'Ferry', 'R. Halloran')
-  await page.getByRole('button', { name: '← All builds' }).click()
-  await page.getByRole('button', { name: 'Record and backups' }).click()
-  await page.getByLabel('Head code').fill('0123 4567 89ab cdef')
-  await page.getByRole('button', { name: 'Find it' }).click()
-  await expect(page.getByRole('alert')).toContainText('No entry of any build here has the head code')
+  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
+  await page.getByRole('button', { name: en.engines.record }).click()
+  await page.getByLabel(en.record.compare.headCode).fill('0123 4567 89ab cdef')
+  await page.getByRole('button', { name: en.record.compare.lookForIt }).click()
+  await expect(page.getByRole('alert')).toContainText(
+    saying((any) => en.problems['verify-code-unknown']({ code: any })),
+  )
 
   await bench.kill()
   await rm(join(bench.dataFolder, 'bedplate.sqlite'))
   await bench.cutPowerAndStartAgain()
-  await expect(page.getByRole('alert')).toContainText('though there was one here')
-  await page.getByRole('button', { name: 'There is nothing to restore' }).click()
-  await page.getByRole('button', { name: 'Start with an empty record' }).click()
-  await expect(page.getByText('Nothing yet. Pick an engine')).toBeVisible()
+  await expect(page.getByRole('alert')).toContainText(
+    saying((any) => en.problems['record-missing']({ file: any })),
+  )
+  await page.getByRole('button', { name: en.record.rescue.nothingToBring }).click()
+  await page.getByRole('button', { name: en.record.rescue.beginEmpty }).click()
+  await expect(page.getByText(en.engines.noBuilds)).toBeVisible()
 })

@@ -7,6 +7,7 @@ import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { nextPull } from '../../core/tightening/index.ts'
 import { atStep, openAt, type Seed } from './seed.ts'
+import { saying, named } from './named.ts'
 
 test.use({ engines: ['moor-flat-4', 'tarn-4', 'firth-v8'] })
 
@@ -14,7 +15,7 @@ const { placed, limits, partsList, rings, turning } = en
 const read = readSpec(await readFile('specs/moor-flat-4.json', 'utf8'))
 if (!read.ok) throw new Error('moor-flat-4 cannot be read')
 const { spec } = read
-const named = (name: string) => {
+const stepCalled = (name: string) => {
   const step = spec.steps.find((each) => each.name === name)
   if (step === undefined) throw new Error(`no step is called ${name}`)
   return step
@@ -32,7 +33,13 @@ test('by pointer: the plate is noted, marks are set and looked at again, one is 
   const mechanic = new Mechanic(page, 'pointer')
   await openAt(bench, seed('Engine plate'))
   await mechanic.main.click()
-  await expect(page.getByText(/what is to be noted of Plate on the left half/)).toBeVisible()
+  await expect(
+    page.getByText(
+      saying(() =>
+        en.problems['reason-missing']({ reasonFor: { what: 'written', place: 'Plate on the left half' } }),
+      ),
+    ),
+  ).toBeVisible()
   await mechanic.letBounceTimePass()
   await page.getByLabel(placed.write).fill('4711, 1987')
   await mechanic.confirm()
@@ -53,10 +60,24 @@ test('by pointer: the plate is noted, marks are set and looked at again, one is 
   await mechanic.finishStep('Timing marks')
 
   await openAt(bench, seed('Count parts'))
-  await page.getByRole('textbox', { name: /where/i }).fill('in the box of this engine')
+  await page
+    .getByRole('textbox', {
+      name: saying(
+        (any) => en.partsList.count.where({ name: any, left: 1, step: any }),
+        (any) => en.partsList.count.where({ name: any, left: 2, step: any }),
+      ),
+    })
+    .fill('kept for the next one')
   await page.getByRole('button', { name: partsList.count.noteLeftOver }).click()
-  await expect(page.getByText(/in the box of this engine/)).toBeVisible()
-  const tick = page.getByRole('button', { name: /^(In, new|All \d+ in, new)$/ }).first()
+  await expect(page.getByText(/kept for the next one/)).toBeVisible()
+  const tick = page
+    .getByRole('button', {
+      name: named(
+        () => partsList.inNew({ count: 1 }),
+        (any) => partsList.inNew({ count: any }),
+      ),
+    })
+    .first()
   while (await tick.isVisible()) {
     const before = await mechanic.entries()
     await tick.click()
@@ -64,12 +85,12 @@ test('by pointer: the plate is noted, marks are set and looked at again, one is 
   }
   await mechanic.letBounceTimePass()
   await mechanic.confirm()
-  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
   await expect(page.getByRole('heading', { name: placed.sheet.title })).toBeVisible()
   await expect(
     page.getByRole('rowheader', { name: 'Timing marks: Crank wheel to cam wheel, again' }),
   ).toBeVisible()
-  await expect(page.getByText(/in the box of this engine/).first()).toBeVisible()
+  await expect(page.getByText(/kept for the next one/).first()).toBeVisible()
 })
 
 test('by keys and gauge: rings are measured one after the other, a wide one is replaced, and what is ticked is ticked by Enter', async ({
@@ -79,7 +100,7 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
   const mechanic = new Mechanic(page, 'keys')
   await openAt(bench, seed('Rings, pistons'))
   const placesOf = (name: string) => {
-    const step = named(name)
+    const step = stepCalled(name)
     if (!isMeasured(step)) throw new Error('the step measures nothing')
     return measuresIn(spec, step).flatMap((measure) => measure.at.map((at) => ({ measure, at })))
   }
@@ -109,7 +130,7 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
   await page.getByRole('button', { name: limits.replace }).press('Enter')
   await page.keyboard.type('another ring', { delay: 60 })
   await page.getByRole('button', { name: limits.replaceIt }).press('Enter')
-  await expect(page.getByText(/Too wide by/)).toHaveCount(0)
+  await expect(page.getByText(saying((any) => en.rings.replace({ by: any, wider: any })))).toHaveCount(0)
   const readAll = async (all: typeof places) => {
     for (const each of all) {
       await expect(page.locator('.place')).toHaveText(place(each))
@@ -166,13 +187,25 @@ test('the crank is turned: by a balance in a step, cap by cap in a run, and a ca
       return next?.fastener === null && next.cap === 'B5'
     }
     await openAt(bench, { ...v8, name: 'Jumps after cap B5', far: turnNext })
-    await expect(page.getByText(/cap B5, pass 4 of 4/)).toBeVisible()
+    const rose = saying((any) =>
+      en.problems['turning-over']({
+        ...{ cap: 'B5', read: any, lookAt: { cap: 'B5', fasteners: ['R3', 'R4'] } },
+        limits: { least: null, most: any, mostRise: any, rise: any },
+      }),
+    )
+    await expect(
+      page.getByText(
+        saying(() =>
+          en.run.heading({ cap: 'B5', pass: 4, passes: 4, kind: 'action', step: null, ownOrder: false }),
+        ),
+      ),
+    ).toBeVisible()
     await page.getByLabel(turning.reading({ unit: 'N·m' })).fill('5')
     await mechanic.main.click()
-    await expect(page.getByText(/It rose most with cap B5: loosen R3 and R4/)).toBeVisible()
+    await expect(page.getByText(rose)).toBeVisible()
     await mechanic.letBounceTimePass()
     await page.getByRole('button', { name: turning.capIsLoose({ cap: 'B5' }) }).click()
-    await expect(page.getByText(/It rose most with cap B5/)).toHaveCount(0)
+    await expect(page.getByText(rose)).toHaveCount(0)
     await expect(mechanic.main).toContainText('R3')
   })
 })

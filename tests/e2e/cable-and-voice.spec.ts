@@ -2,7 +2,7 @@ import type { Instrument } from '../../core/instrument/index.ts'
 import { en } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { readingField } from './named.ts'
+import { readingField, saying } from './named.ts'
 import { afterPulls, openAt } from './seed.ts'
 import { plug, saidSince, send, sendMegabyte, standInPlug, withStandIns } from './stand-ins.ts'
 
@@ -28,7 +28,7 @@ test('a wrench on a cable is read in the page, and the next pull is said aloud w
   const field = page.getByLabel(readingField)
   /** What came is the very reading that is asked for: it is recorded by itself. */
   const goesOnTo = async (bolt: string) => {
-    await expect(mechanic.main).toContainText(`${bolt} is at 15 N·m`)
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: bolt }))
     await mechanic.letBounceTimePass()
   }
 
@@ -70,16 +70,18 @@ test('a wrench on a cable is read in the page, and the next pull is said aloud w
     expect(await saidSince(page)).toEqual([])
     await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
     await page.getByRole('button', { name: instruments.title }).click()
-    await expect(page.getByText(/may be off by ±2\.0\s%/)).toBeVisible()
+    await expect(
+      page.getByText(saying(() => en.instruments.offBy({ deviation: 2, unit: '', isShare: true }))),
+    ).toBeVisible()
     await page.getByRole('group', { name: spoken.say }).getByText(settings.on, { exact: true }).click()
     await page.getByRole('button', { name: /^←/ }).click()
     await page.getByRole('button', { name: /On the cable/ }).click()
-    await expect(mechanic.main).toContainText('R5 is at 15 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: 'R5' }))
     const heard: { readonly text: string; readonly rate: number }[] = []
     await expect.poll(async () => heard.push(...(await saidSince(page)))).toBeGreaterThan(0)
     expect(heard).toEqual([{ text: 'R five, fifteen newton metres', rate: 1 }])
     await mechanic.confirm()
-    await expect(mechanic.main).toContainText('R6 is at 15 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: 'R6' }))
     const pull = 'R six, fifteen newton metres'
     expect(await saidSince(page)).toEqual([{ text: pull, rate: 1 }])
     await page.getByRole('button', { name: spoken.again }).click()

@@ -1,12 +1,14 @@
 import type { Page } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { expect, test, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
 import { atStep, openAt, type Far } from './seed.ts'
+import { saying } from './named.ts'
 
 test.setTimeout(120_000)
 
-const cardOf = (page: Page) => page.getByRole('region', { name: 'What this is' })
+const cardOf = (page: Page) => page.getByRole('region', { name: en.buildWindow.whatThisIs })
 
 /** Opens the bench with the split-case three. */
 async function openThree(bench: Bench, far: Far) {
@@ -24,9 +26,24 @@ test('a tap on the drawing opens a card that says what is there', async ({ unope
     const bolt = await onTheDrawing(page, 'skerry-3', 'joint', 'case-1', 'everything')
     await page.mouse.click(bolt.x, bolt.y)
     const card = cardOf(page)
-    await expect(card.getByRole('heading')).toHaveText('Fastener 1, saddle 2, pump side')
-    await expect(card).toContainText('Case bolts: M10 × 1.25, 10.9, oiled, 92 mm clamped')
-    await expect(card).toContainText('Pass 2, torque: 15 N·m (13.5 to 16.5)')
+    await expect(card.getByRole('heading')).toHaveText(
+      en.described.fastener({ number: '1', where: 'saddle 2, pump side' }),
+    )
+    await expect(card).toContainText(
+      en.described.group({
+        group: 'Case bolts',
+        thread: 'M10 × 1.25, 10.9, oiled',
+        grip: '92 mm',
+        hasWasher: false,
+      }),
+    )
+    await expect(card).toContainText(
+      en.described.pass({
+        pass: 2,
+        kind: en.passes.kinds.torque,
+        limits: en.sheet.run.window({ target: '15 N·m', least: '13.5', most: '16.5' }),
+      }),
+    )
     const { x, y, width, height } = (await card.boundingBox())!
     const covers = bolt.x > x && bolt.x < x + width && bolt.y > y && bolt.y < y + height
     expect(covers).toBe(false)
@@ -42,17 +59,21 @@ test('a tap on the drawing opens a card that says what is there', async ({ unope
     await atTheMains(bench)
     const row = (half: string) => page.locator(`[data-about="half/${half}"]`)
     await expect(row('M1/upper')).toHaveAttribute('data-state', 'next')
-    await expect(mechanic.main).toContainText('M1 upper is in')
+    await expect(mechanic.main).toContainText(en.steps.fitShells.isIn({ position: 'M1', half: 'upper' }))
     await row('M3/lower').getByRole('button').press('Enter')
     await expect(row('M3/lower')).toHaveAttribute('data-state', 'next')
-    await expect(mechanic.main).toContainText('M3 lower is in')
+    await expect(mechanic.main).toContainText(en.steps.fitShells.isIn({ position: 'M3', half: 'lower' }))
     const card = cardOf(page)
-    await expect(card.getByRole('heading')).toHaveText('Saddle M3, lower half')
-    await expect(card).toContainText('Grade V')
+    await expect(card.getByRole('heading')).toHaveText(
+      en.described.half({ bearing: 'main', position: 'M3', half: 'lower' }),
+    )
+    await expect(card).toContainText(
+      saying((any) => en.described.shell({ isChosen: true, grade: 'V', undersize: null, pattern: any })),
+    )
     // The card alone goes: what was chosen to be fitted stays.
     await page.keyboard.press('Escape')
     await expect(card).toBeHidden()
-    await expect(mechanic.main).toContainText('M3 lower is in')
+    await expect(mechanic.main).toContainText(en.steps.fitShells.isIn({ position: 'M3', half: 'lower' }))
     await expect(row('M3/lower').getByRole('button')).toBeFocused()
   })
 
@@ -64,8 +85,8 @@ test('a tap on the drawing opens a card that says what is there', async ({ unope
     await nose.focus()
     await page.keyboard.press('Enter')
     const card = cardOf(page)
-    await expect(card.getByRole('heading')).toHaveText('Nose')
-    await expect(card.getByRole('button', { name: 'Close' })).toBeFocused()
+    await expect(card.getByRole('heading')).toHaveText(en.described.nose)
+    await expect(card.getByRole('button', { name: en.parts.close })).toBeFocused()
     await page.keyboard.press('Enter')
     await expect(card).toBeHidden()
     await expect(nose).toBeFocused()
@@ -74,12 +95,16 @@ test('a tap on the drawing opens a card that says what is there', async ({ unope
 
   await test.step('while a case is closed a tap tells of the fastener, and the panel still asks why it is before its turn', async () => {
     await openThree(bench, (_, { runs }) => runs['case']?.pulls.length === 0)
-    const panel = page.getByRole('region', { name: 'What to do' })
+    const panel = page.getByRole('region', { name: en.steps.frame.title })
     const row = page.locator('[data-state="waiting"][data-about^="fastener/"]').first()
     await row.getByRole('button').press('Enter')
-    await expect(cardOf(page)).toContainText('Pass 1, seat by hand')
-    await expect(panel).toContainText('It is not its turn')
-    const why = page.getByLabel(/before its turn: why/)
+    await expect(cardOf(page)).toContainText(
+      en.described.pass({ pass: 1, kind: en.passes.kinds.seat, limits: null }),
+    )
+    await expect(panel).toContainText(
+      saying(() => en.run.picked.notItsTurn({ pass: 1, kind: 'seat', target: null })),
+    )
+    const why = page.getByLabel(en.run.picked.why)
     await expect(why).toBeFocused()
     await page.keyboard.press('Escape')
     await expect(cardOf(page)).toBeHidden()

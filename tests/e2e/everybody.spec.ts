@@ -1,7 +1,9 @@
 import type { Page } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { backToTheList } from './seed.ts'
+import { saying } from './named.ts'
 
 /** How much wider the page is than its window, in px. */
 const tooWide = (page: Page) =>
@@ -11,7 +13,7 @@ test('the window can be used by everybody', async ({ bench }) => {
   const { page } = bench
   await test.step('forced colours keep what is chosen apart from what is not', async () => {
     await page.emulateMedia({ forcedColors: 'active' })
-    const unit = page.getByRole('group', { name: 'Torque in' })
+    const unit = page.getByRole('group', { name: en.settings.torqueIn })
     const ground = (pressed: boolean) =>
       unit
         .getByRole('button', { pressed })
@@ -31,16 +33,20 @@ test('the window can be used by everybody', async ({ bench }) => {
 
   await test.step('Escape leaves a form, and what was open before it is there', async () => {
     await page.getByRole('button', { name: /^Tarn 4/ }).click()
-    await expect(page.getByRole('form', { name: /New build of/ })).toBeVisible()
+    await expect(
+      page.getByRole('form', { name: saying((any) => en.engines.newBuildOf({ engine: any })) }),
+    ).toBeVisible()
     await page.keyboard.press('Escape')
-    await expect(page.getByRole('form', { name: /New build of/ })).toHaveCount(0)
+    await expect(
+      page.getByRole('form', { name: saying((any) => en.engines.newBuildOf({ engine: any })) }),
+    ).toHaveCount(0)
 
-    await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
-    await page.getByRole('button', { name: 'Add a wrench' }).click()
-    await expect(page.getByRole('form', { name: 'Wrench' })).toBeVisible()
+    await page.getByRole('button', { name: en.engines.wrenches, exact: true }).click()
+    await page.getByRole('button', { name: en.wrenches.add }).click()
+    await expect(page.getByRole('form', { name: en.wrenches.form.title })).toBeVisible()
     await page.keyboard.press('Escape')
-    await expect(page.getByRole('form', { name: 'Wrench' })).toHaveCount(0)
-    await expect(page.getByRole('button', { name: 'Add a wrench' })).toBeVisible()
+    await expect(page.getByRole('form', { name: en.wrenches.form.title })).toHaveCount(0)
+    await expect(page.getByRole('button', { name: en.wrenches.add })).toBeVisible()
   })
 
   await test.step('at 320 px, as at 400 % zoom, the page is read without scrolling sideways', async () => {
@@ -53,15 +59,15 @@ test('the window can be used by everybody', async ({ bench }) => {
   })
 
   await test.step('the first stop of the Tab key leads past the other pages to the step', async () => {
-    const skip = page.getByRole('link', { name: 'Skip to what this page is about' })
+    const skip = page.getByRole('link', { name: en.window.skip })
     await skip.focus()
     await expect(skip).toBeInViewport()
     await page.keyboard.press('Enter')
-    await expect(page.getByRole('region', { name: 'What to do' })).toBeFocused()
+    await expect(page.getByRole('region', { name: en.steps.frame.title })).toBeFocused()
   })
 
   await test.step('F1 opens the help of the step, which keeps what is typed, and Escape leads back to it', async () => {
-    const help = page.getByRole('dialog', { name: 'Help' })
+    const help = page.getByRole('dialog', { name: en.window.help })
     const marks = page.getByRole('textbox').first()
     await marks.fill('2')
     await page.keyboard.press('F1')
@@ -85,7 +91,7 @@ test('the window can be used by everybody', async ({ bench }) => {
   })
 
   await test.step('the drawing in words is one stop of the Tab key, and arrows go through its lines', async () => {
-    const lines = page.getByRole('list', { name: 'The drawing in words' }).getByRole('button')
+    const lines = page.getByRole('list', { name: en.view.inWords }).getByRole('button')
     await lines.first().focus()
     await page.keyboard.press('ArrowDown')
     await expect(lines.nth(1)).toBeFocused()
@@ -99,18 +105,18 @@ test('the window can be used by everybody', async ({ bench }) => {
   })
 
   await test.step('a guided first build has a note that takes no focus, and is put away over a restart', async () => {
-    const help = page.getByRole('dialog', { name: 'Help' })
+    const help = page.getByRole('dialog', { name: en.window.help })
     const note = page.locator('[data-guide="marks"]')
     const marks = page.getByRole('textbox').first()
     await page.keyboard.press('F1')
     await help.getByRole('button', { name: 'Guided first build' }).click()
-    await help.getByRole('button', { name: 'Begin a guided first build' }).click()
+    await help.getByRole('button', { name: en.engines.sample.beginGuided }).click()
     await expect(note).toBeVisible()
     await marks.fill('1')
     await note.getByRole('button', { name: 'More' }).click()
     await expect(help.locator('[data-topic="marks"]')).toBeVisible()
     await page.keyboard.press('Escape')
-    await note.getByRole('button', { name: 'Read' }).click()
+    await note.getByRole('button', { name: en.sheet.results.read }).click()
     await expect(note).toHaveCount(0)
     await expect(marks).toBeFocused()
     await page.reload()

@@ -1,8 +1,10 @@
 import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { test as bench, expect } from './bench.ts'
 import { engineFile } from '../engine-files.ts'
+import { saying } from './named.ts'
 
 /** A folder with a good engine, and one without the steps that note marks, choose and fit shells: four faults a fit. */
 const test = bench.extend({
@@ -22,6 +24,8 @@ test('an engine with several faults of one kind is reported, and the others can 
   bench,
 }) => {
   const engine = (name: RegExp) => bench.page.getByRole('button', { name })
-  await expect(engine(/Faulty engine/)).toContainText('no step to choose the shells')
+  await expect(engine(/Faulty engine/)).toContainText(
+    saying((any) => en.problems['fit-without-step']({ fit: any, missing: 'choose-shells' })),
+  )
   await expect(engine(/Tarn 4/)).toBeEnabled()
 })

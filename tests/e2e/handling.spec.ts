@@ -1,20 +1,30 @@
 import type { Page } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { expect, type Bench } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
 import { atTheFirstPull, atTheStart, sets, test } from './published-specs.ts'
 import { backToTheList } from './seed.ts'
+import { named, saying, sayingWithNumbers } from './named.ts'
 
 test.setTimeout(120_000)
 
 const bolt = (page: Page, number: number) => onTheDrawing(page, sets.B.spec, 'block', `bolt-${number}`)
 const pickedBolt = (page: Page, number: number) =>
   page.getByRole('heading', { name: new RegExp(`^Fastener ${number}:`) })
-const drawing = (page: Page) => page.getByRole('region', { name: 'Drawing' })
+const drawing = (page: Page) => page.getByRole('region', { name: en.buildWindow.drawing })
 /** Says how many times larger than the whole sheet the drawing is; absent while the whole sheet is in sight. */
-const zoom = (page: Page) => drawing(page).getByRole('button', { name: /× · whole sheet/ })
+const zoom = (page: Page) =>
+  drawing(page).getByRole('button', {
+    name: sayingWithNumbers(() => en.buildWindow.timesLarger({ times: 1 })),
+  })
 const sign = (page: Page) =>
   drawing(page)
-    .getByText(/^Block, seen from/)
+    .getByText(
+      saying(
+        (any) => en.drawing.view({ face: 'Block', from: { of: 'above' }, nose: any }),
+        (any) => en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: any }),
+      ),
+    )
     .first()
 
 async function zoomed(page: Page): Promise<number> {
@@ -22,7 +32,14 @@ async function zoomed(page: Page): Promise<number> {
 }
 
 async function letGoOf(page: Page) {
-  await page.getByRole('button', { name: /^(Cancel|Back to what is next)$/ }).click()
+  await page
+    .getByRole('button', {
+      name: named(
+        () => en.parts.cancel,
+        () => en.run.picked.back,
+      ),
+    })
+    .click()
 }
 
 test('the drawing is handled with the mouse and by keys, saved as vectors, and shown alone at the bench', async ({
@@ -83,18 +100,26 @@ test('the drawing is handled with the mouse and by keys, saved as vectors, and s
     // Later than a gauge, whose + would be the sign of what follows.
     await page.waitForTimeout(300)
     await keyboard.press('0')
-    await expect(page.getByLabel('Reading in N·m')).toHaveValue('0')
+    await expect(page.getByLabel(en.run.readingIn({ unit: 'N·m', onScale: false }))).toHaveValue('0')
     await expect(zoom(page)).toBeVisible()
     await keyboard.press('Backspace')
     await page.mouse.click(board.x + 5, board.y + board.height - 5)
 
-    await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: 'left' }),
+    )
     await keyboard.press('f')
-    await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'above' }, nose: 'left' }),
+    )
     await keyboard.press('r')
-    await expect(sign(page)).toContainText('Block, seen from above, nose at the top')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'above' }, nose: 'top' }),
+    )
     for (const key of ['r', 'r', 'r', 'f']) await keyboard.press(key)
-    await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: 'left' }),
+    )
     expect(await mechanic.entries()).toBe(2)
   })
 
@@ -112,7 +137,7 @@ test('the drawing is handled with the mouse and by keys, saved as vectors, and s
     const { name, svg } = await savedDrawing(bench)
     expect(name).toMatch(/^drawing-\d{4}-\d{3}-block\.svg$/)
     const listed = await drawing(page)
-      .getByRole('list', { name: 'The drawing in words' })
+      .getByRole('list', { name: en.view.inWords })
       .getByRole('listitem')
       .evaluateAll((items) => items.map((item) => item.getAttribute('data-about') ?? ''))
     const drawn = [...svg.matchAll(/data-id="([^"]+)"/g)].map(([, id]) => id ?? '')
@@ -131,62 +156,68 @@ test('the drawing is handled with the mouse and by keys, saved as vectors, and s
   await test.step('the bench view has only what is next, takes every key, and is left by Escape', async () => {
     const mechanic = await atTheFirstPull(bench, 'keys')
     await page.emulateMedia({ reducedMotion: 'reduce' })
-    const steps = page.getByRole('navigation', { name: 'Steps of this build' })
+    const steps = page.getByRole('navigation', { name: en.buildWindow.stepsOfBuild })
     await page.keyboard.press('b')
     await expect(steps).toBeHidden()
-    await expect(page.getByRole('button', { name: 'View …' })).toBeHidden()
-    await expect(page.getByRole('list', { name: 'Order of this pass' })).toBeHidden()
-    await expect(page.getByRole('button', { name: /Problem/ })).toBeHidden()
+    await expect(page.getByRole('button', { name: en.view.open })).toBeHidden()
+    await expect(page.getByRole('list', { name: en.run.orderOfPass })).toBeHidden()
+    await expect(page.getByRole('button', { name: en.run.problem })).toBeHidden()
     expect((await mechanic.main.boundingBox())!.height).toBeGreaterThanOrEqual(94)
     expect(await page.evaluate(() => document.getAnimations().length)).toBe(0)
 
     await expect(page.locator('[data-entries]')).toBeHidden()
     await page.keyboard.press('Enter')
-    await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '40.7 N·m', number: '2' }))
     await mechanic.letBounceTimePass()
     await page.keyboard.type('40')
-    await expect(mechanic.main).toContainText('2 reads 40 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.reads({ number: '2', reading: '40 N·m' }))
     await page.keyboard.press('Enter')
-    await expect(mechanic.main).toContainText('3 is at 40.7 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '40.7 N·m', number: '3' }))
     await mechanic.letBounceTimePass()
 
     await page.mouse.click(5, 5)
     await page.keyboard.press('f')
-    await expect(sign(page)).toContainText('Block, seen from above, nose at the left')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'above' }, nose: 'left' }),
+    )
     await page.keyboard.press('Backspace')
-    await page.getByLabel('Take back fastener 2: why?').fill('Pressed twice')
+    await page.getByLabel(en.run.takeBack.why({ number: '2' })).fill('Pressed twice')
     await page.keyboard.press('Enter')
-    await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '40.7 N·m', number: '2' }))
 
     await page.keyboard.press('Escape')
     await expect(steps).toBeVisible()
-    await page.getByRole('button', { name: 'Bench view' }).click()
+    await page.getByRole('button', { name: en.buildWindow.benchView }).click()
     await expect(steps).toBeHidden()
-    await page.getByRole('button', { name: /^Leave/ }).click()
+    await page.getByRole('button', { name: en.view.leave }).click()
     await expect(steps).toBeVisible()
     await page.emulateMedia({ reducedMotion: 'no-preference' })
     await page.keyboard.press('f')
-    await expect(sign(page)).toContainText('Block, seen from below')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: null }),
+    )
   })
 
   await test.step('keys of one character can be switched off, and the list of keys says so', async () => {
     await atTheFirstPull(bench, 'keys')
     await page.keyboard.press('?')
-    const list = page.getByRole('dialog', { name: 'Keys' })
-    await expect(list.getByRole('row', { name: /^B / })).toContainText('bench view')
-    await list.getByRole('button', { name: 'off' }).click()
-    await expect(list.getByRole('row', { name: /^B / })).toContainText('Switched off')
-    await list.getByRole('button', { name: 'Close' }).click()
+    const list = page.getByRole('dialog', { name: en.settings.keys })
+    await expect(list.getByRole('row', { name: /^B / })).toContainText(en.keys.does.benchView)
+    await list.getByRole('button', { name: en.settings.off }).click()
+    await expect(list.getByRole('row', { name: /^B / })).toContainText(en.settings.switchedOff)
+    await list.getByRole('button', { name: en.parts.close }).click()
     await expect(list).toBeHidden()
     for (const key of ['f', 'r', 'b', '?', '+']) await page.keyboard.press(key)
     await page.clock.fastForward(500)
-    await expect(sign(page)).toContainText('Block, seen from below, nose at the left')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: 'left' }),
+    )
     await expect(zoom(page)).toBeHidden()
     await expect(list).toBeHidden()
-    await expect(page.getByRole('navigation', { name: 'Steps of this build' })).toBeVisible()
+    await expect(page.getByRole('navigation', { name: en.buildWindow.stepsOfBuild })).toBeVisible()
     // Digits still begin a reading.
     await page.keyboard.type('40')
-    await expect(page.getByLabel('Reading in N·m')).toHaveValue('40')
+    await expect(page.getByLabel(en.run.readingIn({ unit: 'N·m', onScale: false }))).toHaveValue('40')
   })
 })
 
@@ -238,9 +269,9 @@ test('how the bench is set up stays so: the screen measured, the engine turned, 
   const { page } = bench
   let measured = 0
   await test.step('the screen is measured against a bank card by keys and by drag', async () => {
-    const edge = page.getByRole('slider', { name: 'Width of the card' })
-    await page.getByRole('button', { name: 'Screen and keys' }).click()
-    await expect(page.getByText('Not measured: assumed 3.78 px/mm')).toBeVisible()
+    const edge = page.getByRole('slider', { name: en.settings.cardWidth })
+    await page.getByRole('button', { name: en.settings.title }).click()
+    await expect(page.getByText(en.settings.notMeasured({ pxPerMm: 3.78 }))).toBeVisible()
     await expect(edge).toBeFocused()
     for (let press = 0; press < 8; press++) await page.keyboard.press('ArrowRight')
     for (const key of ['+', '+', '-']) await page.keyboard.press(key)
@@ -255,48 +286,56 @@ test('how the bench is set up stays so: the screen measured, the engine turned, 
     await page.mouse.up()
     measured = Number(await edge.getAttribute('aria-valuenow'))
     expect(measured).toBeCloseTo(3.806 + 100 / 85.6, 1)
-    await page.getByRole('button', { name: 'The outline is as large as the card' }).click()
-    await expect(page.getByText(`✓ Measured: ${measured.toFixed(2)} px/mm`)).toBeVisible()
+    await page.getByRole('button', { name: en.settings.asLargeAsCard }).click()
+    await expect(page.getByText(en.settings.measured({ pxPerMm: measured }))).toBeVisible()
   })
 
   await test.step('how the engine lies is said in the shop’s words, and is kept with the build', async () => {
     await atTheFirstPull(bench, 'pointer')
-    await page.getByRole('button', { name: 'View …' }).click()
-    const view = page.getByRole('group', { name: 'View', exact: true })
-    await view.getByRole('button', { name: 'towards me' }).click()
-    await expect(sign(page)).toContainText('Block, seen from below, nose at the bottom')
-    await view.getByRole('button', { name: 'upright', exact: true }).click()
-    await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
+    await page.getByRole('button', { name: en.view.open }).click()
+    const view = page.getByRole('group', { name: en.view.title, exact: true })
+    await view.getByRole('button', { name: en.view.noseSides.bottom }).click()
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: 'bottom' }),
+    )
+    await view.getByRole('button', { name: en.drawing.orientations.upright, exact: true }).click()
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'above' }, nose: 'bottom' }),
+    )
     await expect(view).toBeHidden()
 
-    await page.getByRole('button', { name: '← All builds' }).click()
+    await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
     await page.getByRole('button', { name: /-001 Set B/ }).click()
-    await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'above' }, nose: 'bottom' }),
+    )
   })
 
   await test.step('both are kept over a new start of the host, and the measurement is forgotten when it is asked to', async () => {
     await bench.cutPowerAndStartAgain()
-    await expect(sign(page)).toContainText('Block, seen from above, nose at the bottom')
+    await expect(sign(page)).toContainText(
+      en.drawing.view({ face: 'Block', from: { of: 'above' }, nose: 'bottom' }),
+    )
     // 25 mm of this screen.
     const button = (await page.locator('.confirm button').boundingBox())!
     expect(button.height).toBeGreaterThanOrEqual(25 * measured - 0.5)
-    await page.getByRole('button', { name: '← All builds' }).click()
-    await page.getByRole('button', { name: 'Screen and keys' }).click()
-    await page.getByRole('button', { name: 'Forget the measurement' }).click()
-    await expect(page.getByText('Not measured')).toBeVisible()
+    await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
+    await page.getByRole('button', { name: en.settings.title }).click()
+    await page.getByRole('button', { name: en.settings.forgetMeasured }).click()
+    await expect(page.getByText(en.settings.notMeasured({ pxPerMm: 3.78 }))).toBeVisible()
   })
 
   await test.step('from 2 m the next number, its value and its unit have capitals of 44 px, and so has the drawing', async () => {
     await backToTheList(page)
     await page
-      .getByRole('group', { name: 'Read from' })
+      .getByRole('group', { name: en.settings.readFrom })
       .getByRole('button', { name: '2 m', exact: true })
       .click()
     await atTheFirstPull(bench, 'pointer')
     for (const selector of ['.next .disc', '.next .number', '.next .unit'])
       await expect.poll(() => capitals(page, selector), selector).toBeGreaterThanOrEqual(44)
     // None of it is cut off at the edge of the panel.
-    const panel = page.getByRole('region', { name: 'What to do' })
+    const panel = page.getByRole('region', { name: en.steps.frame.title })
     await expect.poll(() => panel.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0)
     const board = (await drawing(page).locator('.board').boundingBox())!
     const { svg } = await savedDrawing(bench)
@@ -318,11 +357,9 @@ async function capitals(page: Page, selector: string): Promise<number> {
 
 async function savedDrawing(bench: Bench): Promise<{ readonly name: string; readonly svg: string }> {
   const { page } = bench
-  await page.getByRole('button', { name: 'View …' }).click()
-  const { name, bytes } = await bench.save(() =>
-    page.getByRole('button', { name: 'Save the drawing as SVG' }).click(),
-  )
-  await page.getByRole('button', { name: 'View …' }).click()
+  await page.getByRole('button', { name: en.view.open }).click()
+  const { name, bytes } = await bench.save(() => page.getByRole('button', { name: en.view.save }).click())
+  await page.getByRole('button', { name: en.view.open }).click()
   return { name, svg: bytes.toString() }
 }
 

@@ -1,7 +1,10 @@
 import type { Locator } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { afterPulls, atFirst, atStep, openAt } from './seed.ts'
+import { readingField, saying } from './named.ts'
+import { stepName } from './spec-of.ts'
 
 test.use({ engines: ['moor-flat-4', 'skerry-3', 'tarn-4'] })
 
@@ -22,7 +25,7 @@ test('in a pass, Enter presses the big button whatever was used before it, and p
     await page.keyboard.press('Enter')
     await expect.poll(() => mechanic.entries(), after).toBe(before + 1)
   }
-  await expect(mechanic.main).toContainText('3 is at 35 N·m')
+  await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '35 N·m', number: '3' }))
 
   await test.step('Enter after a unit was chosen, the drawing was flipped and turned, and lists were opened and closed', async () => {
     await button('lbf·ft').first().click()
@@ -44,10 +47,12 @@ test('in a pass, Enter presses the big button whatever was used before it, and p
     for (const offer of ['What this pull does …', 'Wrenches …']) {
       const before = await mechanic.entries()
       await button(offer).click()
-      await expect(mechanic.main).toContainText('Back to the pull')
+      await expect(mechanic.main).toContainText(en.run.confirm.backToPull)
       await mechanic.letBounceTimePass()
       await page.keyboard.press('Enter')
-      await expect(mechanic.main).toContainText(' is at 35 N·m')
+      await expect(mechanic.main).toContainText(
+        saying((any) => en.run.confirm.at({ number: any, target: '35 N·m' })),
+      )
       expect(await mechanic.entries(), offer).toBe(before)
     }
   })
@@ -85,19 +90,16 @@ test('a gauge of any speed, a form in sight, and an answer that was not good', a
       await expect.poll(() => mechanic.entries(), `${delay} ms`).toBe(before + 1)
       await mechanic.letBounceTimePass()
     }
-    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
     for (const reading of ['34.5', '35.5', '36.5'])
-      await expect(page.getByRole('main')).toContainText(`${reading} N·m, within`)
+      await expect(page.getByRole('main')).toContainText(`${reading} N·m, ${en.sheet.run.verdicts.within}`)
   })
 
   await test.step('a form that opens below is scrolled to where all of it is seen', async () => {
     await page.setViewportSize({ width: 1024, height: 600 })
     await openAt(bench, { engine: /Moor/, name: 'Trolley 3', person: 'Ines Roth', far: atStep('Close case') })
-    await page
-      .getByRole('button', { name: /Otherwise/ })
-      .last()
-      .click()
-    const panel = page.getByRole('region', { name: 'What to do' })
+    await page.getByRole('button', { name: en.partsList.otherwise }).last().click()
+    const panel = page.getByRole('region', { name: en.steps.frame.title })
     const form = (await panel.locator('form').boundingBox())!
     const around = (await panel.boundingBox())!
     expect(form.y).toBeGreaterThanOrEqual(around.y - 1)
@@ -110,28 +112,32 @@ test('a gauge of any speed, a form in sight, and an answer that was not good', a
 
   await test.step('not good, then good: a reason is asked for, and what was said before is gone', async () => {
     await openAt(bench, { engine: /Skerry/, name: 'Ferry 2', person: 'Ines Roth', far: atFirst('check') })
-    await page.getByRole('button', { name: /It is not good/ }).click()
-    const panel = page.getByRole('region', { name: 'What to do' })
-    await panel.getByRole('textbox', { name: /wrong/ }).fill('It binds at the third saddle')
+    await page.getByRole('button', { name: en.steps.check.isNotGood }).click()
+    const panel = page.getByRole('region', { name: en.steps.frame.title })
+    await panel
+      .getByRole('textbox', { name: en.steps.check.whatIsWrong })
+      .fill('It binds at the third saddle')
     await mechanic.letBounceTimePass()
     await mechanic.main.click()
-    await expect(panel).toContainText('Not good. It binds at the third saddle')
+    await expect(panel).toContainText('It binds at the third saddle')
 
     const before = await mechanic.entries()
-    await panel.getByRole('textbox', { name: /^Reading/ }).fill('0.15')
+    await panel.getByRole('textbox', { name: readingField }).fill('0.15')
     await mechanic.letBounceTimePass()
     await page.keyboard.press('Enter')
-    await expect(mechanic.main).toContainText('It is good now')
+    await expect(mechanic.main).toContainText(en.steps.check.isGoodNow)
     const reason = panel.getByRole('textbox').last()
     await expect(reason).toHaveValue('')
     await mechanic.letBounceTimePass()
     await page.keyboard.press('Enter')
-    await expect(page.getByRole('alert')).toContainText('Say what was done since')
+    await expect(page.getByRole('alert')).toContainText(
+      saying((any) => en.problems['check-good-why']({ step: any })),
+    )
     expect(await mechanic.entries()).toBe(before)
     await reason.fill('Cap 3 turned the right way round')
     await mechanic.letBounceTimePass()
     await mechanic.confirm()
-    await expect(mechanic.heading).not.toContainText('End float')
+    await expect(mechanic.heading).not.toContainText(stepName('skerry-3', 'end-float'))
   })
 })
 
@@ -146,19 +152,19 @@ test.describe('on a screen that is touched', () => {
     const pad = (field: Locator) => expect(field).toHaveAttribute('inputmode', 'decimal')
 
     await openAt(bench, { ...ferry, name: 'Ferry 5', far: afterPulls(7) })
-    const panel = page.getByRole('region', { name: 'What to do' })
-    await pad(panel.getByLabel(/^Reading in/))
+    const panel = page.getByRole('region', { name: en.steps.frame.title })
+    await pad(panel.getByLabel(readingField))
     await openAt(bench, { ...ferry, name: 'Ferry 6', far: atFirst('check') })
-    await pad(panel.getByRole('textbox', { name: /^Reading/ }))
+    await pad(panel.getByRole('textbox', { name: readingField }))
     await openAt(bench, { ...ferry, name: 'Ferry 7', far: atFirst('choose-shells') })
     await panel.getByRole('button', { name: /^M1 / }).tap()
-    await panel.getByRole('button', { name: 'Measure M1' }).tap()
+    await panel.getByRole('button', { name: en.shells.measure({ position: 'M1' }) }).tap()
     const cells = panel.getByRole('table').getByRole('textbox')
     await expect(cells.first()).toBeVisible()
     for (const cell of await cells.all()) await pad(cell)
 
     await openAt(bench, { ...ferry, name: 'Ferry 8', far: atStep('Case marks') })
-    const field = page.getByLabel('As stamped, in order from the nose')
+    const field = page.getByLabel(en.steps.marks.asStamped)
     await field.fill('1 2 7 3')
     await page.getByRole('button', { name: 'M3: 2' }).tap()
     await expect(field).toHaveValue('1 2 2 3')

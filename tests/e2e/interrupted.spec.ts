@@ -1,3 +1,4 @@
+import { en } from '../../core/words/index.ts'
 import { expect, onDesktopToo, test, type Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { afterPulls, openAt } from './seed.ts'
@@ -19,13 +20,17 @@ test('a host killed in mid pass comes back at the same bolt', onDesktopToo, asyn
   await inTheSecondPass(bench)
 
   const entries = await mechanic.entries()
-  await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
-  await expect(mechanic.main).toContainText('5 is at 15 N·m')
+  await expect(mechanic.heading).toContainText(
+    en.run.heading({ cap: null, pass: 2, passes: 3, kind: 'torque', step: null, ownOrder: false }),
+  )
+  await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: '5' }))
 
   await bench.cutPowerAndStartAgain()
-  await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
-  await expect(mechanic.main).toContainText('5 is at 15 N·m')
+  await expect(mechanic.heading).toContainText(
+    en.run.heading({ cap: null, pass: 2, passes: 3, kind: 'torque', step: null, ownOrder: false }),
+  )
+  await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: '5' }))
   expect(await mechanic.entries()).toBe(entries)
   await mechanic.confirm()
-  await expect(mechanic.main).toContainText('6 is at 15 N·m')
+  await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: '6' }))
 })

@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
+import { saying } from './named.ts'
 
 // What only the local host has: a token in its address, and a page that outlives it.
 test.use({ host: 'alone' })
@@ -11,7 +13,7 @@ test('the launch token is taken off the address, serves this tab alone, and stan
   context,
 }) => {
   const { page } = bench
-  const engines = page.getByRole('heading', { name: 'Start on an engine' })
+  const engines = page.getByRole('heading', { name: en.engines.startOn })
   await expect(engines).toBeVisible()
   const token = await page.evaluate(() => sessionStorage.getItem('bedplate-token') ?? '')
   expect(Buffer.from(token, 'base64url')).toHaveLength(32)
@@ -30,9 +32,9 @@ test('a pull that was asked for while the host was gone is not shown as done', a
   const mechanic = new Mechanic(bench.page, 'pointer')
   await mechanic.startBuild(/Skerry 3/, 'Host gone', 'R. Halloran')
   await bench.kill()
-  await bench.page.getByLabel('As stamped, in order from the nose').fill('1 2 2 3')
+  await bench.page.getByLabel(en.steps.marks.asStamped).fill('1 2 2 3')
   await mechanic.main.click()
-  await expect(bench.page.getByRole('alert')).toContainText('What was confirmed is on disk')
+  await expect(bench.page.getByRole('alert')).toContainText(saying(() => en.problems['host-lost']({})))
   await expect(mechanic.heading).toContainText('Case marks')
   expect(await mechanic.entries()).toBe(1)
 })

@@ -108,10 +108,7 @@ for (const longName of [ofOneWord, ofManyWords])
       for (const name of ['Archive', 'People', 'Record', 'Wrenches', 'Practice']) {
         await press(name)
         await look(name)
-        await page
-          .getByRole('button', { name: /All builds|Back|←/ })
-          .first()
-          .click()
+        await page.getByRole('button', { name: /←/ }).first().click()
       }
       await seedBuild(page, {
         ...{ engine: new RegExp(longName.slice(0, 20)), name: longName, person: longName },

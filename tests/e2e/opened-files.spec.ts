@@ -1,8 +1,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { expect, onDesktopToo, test as base } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
+import { named, saying } from './named.ts'
 
 /** An export of a build that another bench has made. */
 const test = base.extend<{ exported: string }>({
@@ -33,15 +35,19 @@ test(
     await bench.cutPowerAndStartAgain(Object.keys(files).map((name) => join(folder, name)))
 
     const { page } = bench
-    await expect(page.getByText(/Imported as \d{4}-001 “Ferry, port engine”: 1 entry/)).toBeVisible()
+    await expect(
+      page.getByText(
+        saying((any) => en.archive.import.added({ number: any, name: 'Ferry, port engine', entries: 1 })),
+      ),
+    ).toBeVisible()
     const refused = page.getByRole('alert')
     await expect(refused).toHaveCount(3)
     await expect(refused.nth(0)).toContainText('altered.bedplate: ')
     await expect(refused.nth(1)).toContainText('picture.bedplate: ')
-    await expect(refused.nth(1)).toContainText('is not an exported build')
+    await expect(refused.nth(1)).toContainText(saying(() => en.problems['import-not-ours']({})))
     await expect(refused.nth(2)).toContainText('notes.txt: ')
 
-    await page.getByRole('button', { name: /^Open \d{4}-001/ }).click()
+    await page.getByRole('button', { name: named((any) => en.archive.import.open({ number: any })) }).click()
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
   },
 )
@@ -50,6 +56,10 @@ test('a file that is opened a second time says that it is here already', async (
   const file = join(bench.dataFolder, 'ferry.bedplate')
   writeFileSync(file, exported)
   await bench.cutPowerAndStartAgain([file, file])
-  await expect(bench.page.getByText(/Imported as/)).toBeVisible()
-  await expect(bench.page.getByText('is here already, entry for entry. Nothing was changed.')).toBeVisible()
+  await expect(
+    bench.page.getByText(saying((any) => en.archive.import.added({ number: any, name: any, entries: 1 }))),
+  ).toBeVisible()
+  await expect(
+    bench.page.getByText(saying((any) => en.archive.import.known({ number: any, name: any }))),
+  ).toBeVisible()
 })

@@ -9,6 +9,7 @@ import { packedFiles } from '../../electron/packaging/packed-files.ts'
 import { thirdParty } from '../../electron/packaging/third-party.ts'
 import { ChromiumSurface } from '../electron-stand-in/page/chromium.ts'
 import { StandIn } from '../electron-stand-in/page/stand-in.ts'
+import { en } from '../../core/words/index.ts'
 import { withDataFolder } from './hosts/host.ts'
 
 const root = join(import.meta.dirname, '../..')
@@ -65,7 +66,7 @@ test('the program starts from the packed files alone, and its window shows the e
         writeFileSync(exported, 'GIF89a')
         const state = { XDG_STATE_HOME: join(data, 'state') }
         const { output } = await standIn.startPacked(folder, ['--data', data, exported], state)
-        await expect(page.getByRole('heading', { name: 'Start on an engine' }), output()).toBeVisible()
+        await expect(page.getByRole('heading', { name: en.engines.startOn }), output()).toBeVisible()
         await expect(page.getByRole('button', { name: /Skerry 3/ })).toBeVisible()
         // A packed program has no folder among its words: the first one is a file already.
         await expect(page.getByRole('alert')).toContainText('picture.bedplate: ')

@@ -1,8 +1,10 @@
 import type { Page } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { typeAsInstrument } from './instrument.ts'
 import { Mechanic } from './mechanic.ts'
+import { saying } from './named.ts'
 
 interface Person {
   readonly name: string
@@ -13,25 +15,26 @@ interface Person {
 
 /** Fills the list of people from the start page, and goes back to it. */
 async function keepPeople(page: Page, people: readonly Person[]) {
-  await page.getByRole('button', { name: 'People', exact: true }).click()
+  await page.getByRole('button', { name: en.engines.people, exact: true }).click()
   for (const { name, role = 'mechanic', pin, badge } of people) {
-    await page.getByRole('button', { name: 'Add a person' }).click()
-    const form = page.getByRole('form', { name: 'New person' })
-    await form.getByLabel('Name, as it goes on the sheet').fill(name)
+    await page.getByRole('button', { name: en.people.add }).click()
+    const form = page.getByRole('form', { name: en.people.form.new })
+    await form.getByLabel(en.people.form.name).fill(name)
     await form.getByRole('button', { name: role }).click()
     if (badge) {
-      await form.getByRole('button', { name: 'Set a badge' }).click()
+      await form.getByRole('button', { name: en.people.form.teachBadge }).click()
       await typeAsInstrument(page, badge)
       await expect(form).toContainText(`Badge: ${badge}`)
     }
-    if (pin) await form.getByLabel('PIN, empty for none').fill(pin)
-    await form.getByRole('button', { name: 'Save' }).click()
-    await expect(page.getByRole('button', { name: `Change ${name}` })).toBeVisible()
+    if (pin) await form.getByLabel(en.people.form.firstPin).fill(pin)
+    await form.getByRole('button', { name: en.people.form.keep }).click()
+    await expect(page.getByRole('button', { name: en.people.change({ name }) })).toBeVisible()
   }
-  await page.getByRole('button', { name: '← Engines and builds' }).click()
+  await page.getByRole('button', { name: en.parts.enginesAndBuilds }).click()
 }
 
-const atTheBench = (page: Page) => page.locator('dl div', { hasText: 'at the bench' }).getByRole('button')
+const atTheBench = (page: Page) =>
+  page.locator('dl div', { hasText: en.buildWindow.atTheBench }).getByRole('button')
 
 test('who is at the bench is chosen by a tap on the name, typed, or proven by a PIN', async ({ bench }) => {
   const { page } = bench
@@ -47,27 +50,29 @@ test('who is at the bench is chosen by a tap on the name, typed, or proven by a 
   await mechanic.noteMarks('F G G H')
 
   await atTheBench(page).click()
-  await page.getByLabel('Another name').fill('A guest')
-  await page.getByRole('button', { name: 'Use this name' }).click()
+  await page.getByLabel(en.people.choose.anotherName).fill('A guest')
+  await page.getByRole('button', { name: en.people.choose.takeName }).click()
   await expect(atTheBench(page)).toHaveText('A guest')
 
-  await page.getByRole('button', { name: '← All builds' }).click()
+  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
   await keepPeople(page, [{ name: 'Ana Ruiz', pin: '4711' }])
   await page.getByRole('button', { name: /Ferry/ }).first().click()
   await atTheBench(page).focus()
   await page.keyboard.press('Enter')
   await page.getByRole('dialog').getByRole('button', { name: 'Ana Ruiz' }).press('Enter')
-  await expect(page.getByRole('dialog')).toContainText('Ana Ruiz has a PIN. Type it.')
+  await expect(page.getByRole('dialog')).toContainText(en.problems['pin-wanted']({ name: 'Ana Ruiz' }))
   expect(await accessFaults(page)).toEqual([])
-  await page.getByRole('textbox', { name: /PIN/ }).fill('0000')
+  await page.getByRole('textbox', { name: en.people.pin }).fill('0000')
   await page.keyboard.press('Enter')
-  await expect(page.getByRole('alert')).toContainText('That is not the PIN of Ana Ruiz.')
-  await page.getByRole('textbox', { name: /PIN/ }).fill('4711')
+  await expect(page.getByRole('alert')).toContainText(
+    saying(() => en.problems['pin-wrong']({ name: 'Ana Ruiz' })),
+  )
+  await page.getByRole('textbox', { name: en.people.pin }).fill('4711')
   await page.keyboard.press('Enter')
   await expect(atTheBench(page)).toHaveText('Ana Ruiz')
   await mechanic.noteMarks('4 4 5')
 
-  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
   const steps = page.getByRole('row')
   await expect(steps.filter({ hasText: 'Case marks' })).toContainText('Bo Lind')
   await expect(steps.filter({ hasText: 'Crank marks' })).toContainText('Cy Vik')
@@ -87,22 +92,24 @@ test('a badge that types changes who is at the bench, and means nothing else', a
   const before = await mechanic.entries()
 
   // Into a field that takes marks, and with no open step, where F would flip the drawing.
-  await page.getByLabel('As stamped, in order from the nose').fill('1 2')
+  await page.getByLabel(en.steps.marks.asStamped).fill('1 2')
   await typeAsInstrument(page, 'FR-0417')
   await expect(atTheBench(page)).toHaveText('Bo Lind')
-  await expect(page.getByLabel('As stamped, in order from the nose')).toHaveValue('1 2')
+  await expect(page.getByLabel(en.steps.marks.asStamped)).toHaveValue('1 2')
   await page.getByRole('heading', { level: 1 }).click()
   await typeAsInstrument(page, 'ANA-9')
-  await expect(page.getByRole('dialog')).toContainText('Ana Ruiz has a PIN. Type it.')
-  await page.getByRole('button', { name: 'Another person' }).click()
+  await expect(page.getByRole('dialog')).toContainText(en.problems['pin-wanted']({ name: 'Ana Ruiz' }))
+  await page.getByRole('button', { name: en.people.choose.somebodyElse }).click()
   await typeAsInstrument(page, '60417')
   await expect(atTheBench(page)).toHaveText('Cy Vik')
   await page.getByRole('heading', { level: 1 }).click()
   await typeAsInstrument(page, 'FR-0417')
   await expect(atTheBench(page)).toHaveText('Bo Lind')
-  await expect(page.getByRole('region', { name: 'Drawing' })).toContainText('seen from below')
+  await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toContainText(
+    saying((any) => en.drawing.view({ face: any, from: { of: 'below' }, nose: any })),
+  )
   await typeAsInstrument(page, 'X-99')
-  await expect(page.getByRole('alert')).toContainText('Nobody in the list has this badge.')
+  await expect(page.getByRole('alert')).toContainText(saying(() => en.problems['badge-unknown']({})))
   await page.keyboard.press('Escape')
   await expect(page.getByRole('dialog')).toBeHidden()
   expect(await mechanic.entries()).toBe(before)
@@ -111,7 +118,9 @@ test('a badge that types changes who is at the bench, and means nothing else', a
   await mechanic.letBounceTimePass()
   await page.keyboard.press('f')
   await mechanic.letBounceTimePass()
-  await expect(page.getByRole('region', { name: 'Drawing' })).toContainText('seen from above')
+  await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toContainText(
+    saying((any) => en.drawing.view({ face: any, from: { of: 'above' }, nose: any })),
+  )
 })
 
 for (const by of ['pointer', 'keys'] as const)
@@ -126,35 +135,47 @@ for (const by of ['pointer', 'keys'] as const)
     for (const marks of ['1 2 2 1', 'F G G H', '4 4 5', 'L L L']) await mechanic.noteMarks(marks)
     await mechanic.confirm()
 
-    const panel = page.getByRole('region', { name: 'What to do' })
-    await expect(mechanic.heading).toHaveText('Choose mains · a second person')
-    await expect(panel).toContainText('Bo Lind did this.')
+    const panel = page.getByRole('region', { name: en.steps.frame.title })
+    await expect(mechanic.heading).toHaveText(`Choose mains · ${en.people.second.kicker}`)
+    await expect(panel).toContainText(en.people.second.did({ names: ['Bo Lind'] }))
     expect(await accessFaults(page)).toEqual([])
-    await page.getByRole('button', { name: 'All steps' }).click()
-    await expect(page.getByRole('button', { name: /Choose mains waits for a second person/ })).toBeVisible()
-    await page.getByRole('button', { name: 'All steps' }).click()
+    await page.getByRole('button', { name: en.buildWindow.allSteps }).click()
+    await expect(
+      page.getByRole('button', { name: `Choose mains ${en.buildWindow.stepStates.unconfirmed}` }),
+    ).toBeVisible()
+    await page.getByRole('button', { name: en.buildWindow.allSteps }).click()
 
     const call = async () => {
       if (by === 'keys') await typeAsInstrument(page, 'ANA-1')
       else await panel.getByRole('button', { name: 'Ana Ruiz' }).click()
-      await panel.getByLabel('Ana Ruiz has a PIN. Type it.').fill('4711')
+      await panel.getByLabel(en.problems['pin-wanted']({ name: 'Ana Ruiz' })).fill('4711')
       if (by === 'keys') await page.keyboard.press('Enter')
-      else await panel.getByRole('button', { name: 'Continue' }).click()
-      await expect(mechanic.main).toHaveText(/Ana Ruiz: it is right/)
+      else await panel.getByRole('button', { name: en.people.choose.goOn }).click()
+      await expect(mechanic.main).toHaveText(saying(() => en.people.second.itIsRight({ name: 'Ana Ruiz' })))
     }
     await call()
-    await page.getByRole('button', { name: '! Send it back' }).click()
-    await page.getByLabel('Ana Ruiz: what has to be done again?').fill('M2 was misread')
+    await page.getByRole('button', { name: en.people.second.sendBack }).click()
+    await page.getByLabel(en.people.second.whatAgain({ name: 'Ana Ruiz' })).fill('M2 was misread')
     await page.keyboard.press('Enter')
-    await expect(page.getByRole('alert')).toContainText('Ana Ruiz sent it back: M2 was misread.')
+    await expect(page.getByRole('alert')).toContainText(
+      en.people.second.sentBack({ name: 'Ana Ruiz', reason: 'M2 was misread' }),
+    )
     await call()
     await mechanic.letBounceTimePass()
     await mechanic.confirm()
-    await expect(mechanic.heading).not.toContainText('second person')
+    await expect(mechanic.heading).not.toContainText(en.people.second.kicker)
 
-    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+    await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
     const row = page.getByRole('row').filter({ hasText: 'Choose mains' })
-    await expect(row).toContainText(/Bo Lind; looked at .*Ana Ruiz/)
-    await expect(page.getByText('sent back, Choose mains, by Ana Ruiz: M2 was misread')).toBeVisible()
-    await expect(page.getByText('Bo Lind (an apprentice’s build)')).toBeVisible()
+    await expect(row).toContainText(
+      saying((any) => `Bo Lind${en.sheet.steps.lookedAt({ stamp: any })}Ana Ruiz`),
+    )
+    await expect(
+      page.getByText(
+        `${en.sheet.corrections.kinds['step-sent-back']}, ${en.phrases.stepBy({ step: 'Choose mains', person: 'Ana Ruiz' })}: M2 was misread`,
+      ),
+    ).toBeVisible()
+    await expect(
+      page.getByText(en.sheet.head.people({ people: ['Bo Lind'], apprentice: true })),
+    ).toBeVisible()
   })

@@ -7,6 +7,7 @@ import { expect, test as base } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
 import { atStep, openAt } from './seed.ts'
+import { saying, sayingWithNumbers } from './named.ts'
 
 const { photos } = en
 const gears = join(import.meta.dirname, '../photos/gears.png')
@@ -58,13 +59,15 @@ test('a photo goes in from a file and the camera, onto the sheet, into an export
     await page
       .getByLabel(photos.file)
       .setInputFiles({ name: 'notes.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('24 N·m') })
-    await expect(section.getByRole('alert')).toContainText('is no picture')
+    await expect(section.getByRole('alert')).toContainText(
+      saying((any) => en.problems['photo-no-picture']({ name: any })),
+    )
   })
 
   await test.step('a refused camera is said, with what to do', async () => {
     await cameraOf(page, null)
     await section.getByRole('button', { name: photos.fromCamera }).click()
-    await expect(section.getByRole('alert')).toContainText('may not be used here')
+    await expect(section.getByRole('alert')).toContainText(saying(() => en.problems['camera-refused']({})))
   })
 
   await test.step('a file is looked at, then added with its caption, and the step that asked for it is done', async () => {
@@ -83,7 +86,9 @@ test('a photo goes in from a file and the camera, onto the sheet, into an export
     await section.getByRole('button', { name: photos.fromCamera }).click()
     const camera = page.getByRole('dialog', { name: photos.camera.title })
     await camera.getByRole('button', { name: photos.camera.take }).click()
-    await expect(add).toContainText('1600 × 1200 px')
+    await expect(add).toContainText(
+      sayingWithNumbers(() => en.photos.add.size({ widthPx: 1600, heightPx: 1200, kilobytes: 1 })),
+    )
     await add.getByLabel(photos.add.caption).fill('Before the bead')
     await add.getByRole('button', { name: photos.add.add }).click()
     await expect(shown).toHaveCount(1)

@@ -46,10 +46,7 @@ test('the one thing wrong with a finished build is found, by pointer and by keys
     return face
   }
   const point = (about: string) =>
-    page
-      .getByRole('list', { name: 'The drawing in words' })
-      .locator(`[data-about="${about}"] button`)
-      .press('Enter')
+    page.getByRole('list', { name: en.view.inWords }).locator(`[data-about="${about}"] button`).press('Enter')
   const name = (kind: (typeof faultKinds)[number]) =>
     page.getByRole('button', { name: texts.kinds[kind] }).press('Enter')
 
@@ -100,7 +97,7 @@ test('two ring gaps that lie in line are found on the clocks of the pistons', as
     .getByRole('button', { name: faceName(specOf(id), faceOfFault(specOf(id), swapped)), exact: true })
     .click()
   await page
-    .getByRole('list', { name: 'The drawing in words' })
+    .getByRole('list', { name: en.view.inWords })
     .locator(`[data-about="${partsAtFault(swapped)[0]!}"] button`)
     .press('Enter')
   await page.getByRole('button', { name: texts.kinds['shells-swapped'] }).click()

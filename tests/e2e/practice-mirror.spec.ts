@@ -8,6 +8,7 @@ import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { sceneOnPage } from './drawing.ts'
 import { engineFile } from '../engine-files.ts'
+import { saying } from './named.ts'
 
 const engine = 'skerry-3'
 const read = readSpec(await readFile(engineFile(engine), 'utf8'))
@@ -17,7 +18,7 @@ const { questions } = mirrorDrill(spec, seedOf(engine, 'mirror', 0))!
 
 test('places of a case that lies otherwise than printed, by pointer and by keys', async ({ bench }) => {
   const { page } = bench
-  await page.getByRole('button', { name: 'Practice', exact: true }).click()
+  await page.getByRole('button', { name: en.practice.title, exact: true }).click()
   await page.getByRole('combobox').selectOption(engine)
   await page.getByRole('button', { name: en.practice.begin({ drill: 'mirror' }) }).click()
   await expect(page.getByText(en.practice.mirror.printed)).toBeVisible()
@@ -26,19 +27,23 @@ test('places of a case that lies otherwise than printed, by pointer and by keys'
   const [first] = questions
   const wrong = candidatesOf(spec, first!).find(({ about }) => about !== first!.key)!
   await tap(page, first!, wrong.about)
-  await expect(page.getByRole('status')).toContainText('Not this one')
+  await expect(page.getByRole('status')).toContainText(
+    saying(...Object.values(en.practice.mirror.slips).map((slip) => () => slip)),
+  )
   await expect(page.getByRole('status')).toContainText(en.practice.mirror.shown)
   for (const [place, question] of questions.entries()) {
     if (place % 2 === 0) await tap(page, question, question.key)
     else
       await page
-        .getByRole('list', { name: 'The drawing in words' })
+        .getByRole('list', { name: en.view.inWords })
         .locator(`[data-about="${question.key}"] button`)
         .press('Enter')
     if (place + 1 < questions.length)
       await expect(page.getByText(en.practice.soFar({ done: place + 1, of: questions.length }))).toBeVisible()
   }
-  await expect(page.getByText(`1 error in ${questions.length} questions.`)).toBeVisible()
+  await expect(
+    page.getByText(en.practice.result.errors({ errors: 1, asked: questions.length })),
+  ).toBeVisible()
 })
 
 type Question = (typeof questions)[number]

@@ -2,6 +2,7 @@ import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
 import { onTheDrawing } from './drawing.ts'
+import { saying } from './named.ts'
 
 const { practice, clampMap, whatIf } = en
 
@@ -12,14 +13,16 @@ test('your own order is tapped and taken on by keys, and the model says where it
   await page.getByRole('button', { name: practice.title, exact: true }).click()
   await page.getByRole('combobox').selectOption('skerry-3')
   await page.getByRole('button', { name: whatIf.begin }).press('Enter')
-  const tapped = page.getByRole('status').filter({ hasText: /tapped/ })
-  await expect(tapped).toContainText('0 of')
+  const tapped = page
+    .getByRole('status')
+    .filter({ hasText: saying((any) => en.whatIf.soFar({ done: any, of: any })) })
+  await expect(tapped).toContainText(saying((any) => en.whatIf.soFar({ done: 0, of: any })))
   await page.getByLabel(whatIf.procedure).selectOption({ label: 'Case bolts' })
   const { x, y } = await onTheDrawing(page, 'skerry-3', 'joint', 'case-8', 'tightening')
   await page.mouse.click(x, y)
-  await expect(tapped).toContainText('1 of')
+  await expect(tapped).toContainText(saying((any) => en.whatIf.soFar({ done: 1, of: any })))
   await page.getByRole('button', { name: whatIf.takeBack }).press('Enter')
-  await expect(tapped).toContainText('0 of')
+  await expect(tapped).toContainText(saying((any) => en.whatIf.soFar({ done: 0, of: any })))
   await page.getByRole('button', { name: whatIf.patterns['end-to-end'] }).press('Enter')
 
   const pulls = page.getByRole('slider', { name: clampMap.pulls })
@@ -31,5 +34,5 @@ test('your own order is tapped and taken on by keys, and the model says where it
   await pulls.press('ArrowLeft')
   await expect(pulls).not.toHaveValue(before)
   await page.getByRole('button', { name: whatIf.again }).press('Enter')
-  await expect(tapped).toContainText('0 of')
+  await expect(tapped).toContainText(saying((any) => en.whatIf.soFar({ done: 0, of: any })))
 })

@@ -1,3 +1,4 @@
+import { en } from '../../core/words/index.ts'
 import { expect, onDesktopAlone, test, type Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { afterPulls, ask, openAt } from './seed.ts'
@@ -22,15 +23,17 @@ test(
     const mechanic = new Mechanic(bench.page, 'pointer')
     await inTheSecondPass(bench)
     await mechanic.confirm() // the fourth, by hand
-    await expect(mechanic.main).toContainText('5 is at 15 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: '5' }))
     const entries = await mechanic.entries()
 
     await bench.crash()
-    await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
-    await expect(mechanic.main).toContainText('5 is at 15 N·m')
+    await expect(mechanic.heading).toContainText(
+      en.run.heading({ cap: null, pass: 2, passes: 3, kind: 'torque', step: null, ownOrder: false }),
+    )
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: '5' }))
     expect(await mechanic.entries()).toBe(entries)
     await mechanic.confirm()
-    await expect(mechanic.main).toContainText('6 is at 15 N·m')
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: '6' }))
   },
 )
 
@@ -44,10 +47,16 @@ test(
     await mechanic.main.click()
     await bench.crash()
 
-    await expect(mechanic.heading).toContainText('pass 2 of 3, torque')
+    await expect(mechanic.heading).toContainText(
+      en.run.heading({ cap: null, pass: 2, passes: 3, kind: 'torque', step: null, ownOrder: false }),
+    )
     const after = await mechanic.entries()
     expect([before, before + 1]).toContain(after)
-    await expect(mechanic.main).toContainText(after === before ? '4 is at 15 N·m' : '5 is at 15 N·m')
+    await expect(mechanic.main).toContainText(
+      after === before
+        ? en.run.confirm.at({ target: '15 N·m', number: '4' })
+        : en.run.confirm.at({ target: '15 N·m', number: '5' }),
+    )
     const [line] = await ask(bench.page, 'builds.list', {})
     expect(line?.entries).toBe(after)
   },

@@ -4,6 +4,7 @@ import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { pagesOf } from './pdf.ts'
 import { afterPulls, atStep, openAt } from './seed.ts'
+import { saying } from './named.ts'
 
 test.use({ engines: ['strath-6', 'tarn-4'] })
 
@@ -21,7 +22,7 @@ test('the sheet prints on A4 and Letter with marks, shells, pulls, head code and
     far: afterPulls(12),
   })
   const entries = await mechanic.entries()
-  await page.getByRole('button', { name: 'Sheet' }).click()
+  await page.getByRole('button', { name: en.buildWindow.sheet }).click()
 
   for (const paper of ['A4', 'Letter'] as const) {
     await page.getByRole('button', { name: paper }).click()
@@ -72,7 +73,9 @@ test('what is skipped and done again is said before, in the plan, and on the she
   await expect(again.getByText(en.plan.deeds.loosen({ step: 'Flange bolts' }))).toBeVisible()
   await page.getByLabel(en.plan.whyAgain).fill('Bolt 4 was oiled twice')
   await mechanic.main.click()
-  await expect(page.getByRole('alert')).toContainText('undo at the bench')
+  await expect(page.getByRole('alert')).toContainText(
+    saying((any) => en.problems['redo-not-taken-apart']({ step: any, first: any })),
+  )
   await mechanic.letBounceTimePass()
   await page.getByLabel(en.plan.isUndone).check()
   await mechanic.confirm()
@@ -105,8 +108,10 @@ test('the sheet of a build that was altered says so on each page, and its head i
   await bench.kill()
   alter(bench.dataFolder, "UPDATE event SET body = replace(body, 'KLLMK', 'KLLML') WHERE body LIKE '%KLLMK%'")
   await bench.cutPowerAndStartAgain()
-  await page.getByRole('button', { name: 'Sheet' }).click()
-  await expect(page.locator('main').getByRole('alert')).toContainText('is not what was once confirmed')
+  await page.getByRole('button', { name: en.buildWindow.sheet }).click()
+  await expect(page.locator('main').getByRole('alert')).toContainText(
+    saying((any) => en.problems['build-chain-broken']({ entry: any })),
+  )
   const pages = await pagesOf(await bench.pdf())
   expect(pages.length).toBeGreaterThan(0)
   for (const words of pages) {

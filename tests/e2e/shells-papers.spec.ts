@@ -1,9 +1,11 @@
 import Papa from 'papaparse'
 import type { Locator } from '@playwright/test'
 import { readQr } from '../qr/read-qr.ts'
+import { en } from '../../core/words/index.ts'
 import { expect, test, type Bench } from './bench.ts'
 import { Machinist } from './machinist.ts'
 import { pagesOf } from './pdf.ts'
+import { saying } from './named.ts'
 
 test.setTimeout(120_000)
 
@@ -45,8 +47,10 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
   const machinist = new Machinist(bench)
   await machinist.atTheMains('1 2 3 2', 'H G F G')
   await machinist.countTray({ T: '6' })
-  await expect(machinist.panel).toContainText('To order: 2 × T.')
-  await page.getByRole('button', { name: 'Order and labels' }).click()
+  await expect(machinist.panel).toContainText(
+    en.shells.toOrder({ lines: [{ count: 2, grade: 'T', undersize: null, half: 'either' }] }),
+  )
+  await page.getByRole('button', { name: en.shells.orderAndLabels }).click()
 
   const order = await csvOf(bench, 'Order list as CSV')
   expect(order.name).toMatch(/^order-\d{4}-001\.csv$/)
@@ -64,7 +68,7 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
     code: `BEDPLATE ${number} M1 UPPER`,
   })
   expect(ofMains.filter(({ from }) => from === 'to order')).toHaveLength(2)
-  const squares = page.getByRole('img', { name: /^QR code/ })
+  const squares = page.getByRole('img', { name: saying((any) => en.parts.qrCode({ text: any })) })
   const codes = await Promise.all((await squares.all()).map(readSquare))
   const halves = ['M1', 'M2', 'M3', 'M4', 'B1', 'B2', 'B3'].flatMap((each) => [
     `${each} UPPER`,
@@ -83,6 +87,6 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
     expect(text).not.toContain('Back to the build')
     pages.forEach((words, index) => expect(words).toContain(`page ${index + 1} of ${pages.length}`))
   }
-  await page.getByRole('button', { name: 'Back to the build' }).click()
+  await page.getByRole('button', { name: en.sheet.page.backToBuild }).click()
   await machinist.finishStep('Choose mains')
 })

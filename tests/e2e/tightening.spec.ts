@@ -1,9 +1,11 @@
+import { en } from '../../core/words/index.ts'
 import { whenKept } from './ask.ts'
 import { expect, type Bench } from './bench.ts'
 import { protractorKnobs } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
 import { sets, test } from './published-specs.ts'
 import { afterPulls, backToTheList, openAt } from './seed.ts'
+import { readingField, saying, shown } from './named.ts'
 
 test.setTimeout(120_000)
 
@@ -26,17 +28,25 @@ test('sets A and D run as printed', async ({ bench }) => {
     const mechanic = new Mechanic(bench.page, 'keys')
     await bench.page.getByRole('button', { name: 'lbf·ft' }).click()
     await at(mechanic, 'A')
-    await expect(mechanic.main).toContainText('is at 12 lbf·ft')
+    await expect(mechanic.main).toContainText(
+      saying((any) => en.run.confirm.at({ number: any, target: '12 lbf·ft' })),
+    )
     await mechanic.confirm()
     await inTheRun('A', 20 - 1)
-    await expect(mechanic.main).toContainText('is at 12 lbf·ft')
+    await expect(mechanic.main).toContainText(
+      saying((any) => en.run.confirm.at({ number: any, target: '12 lbf·ft' })),
+    )
     await mechanic.confirm()
     await expect(bench.page.getByText('Tap the crank back and forward.')).toBeVisible()
     await mechanic.confirm()
-    await expect(mechanic.main).toContainText('is at 40 lbf·ft')
+    await expect(mechanic.main).toContainText(
+      saying((any) => en.run.confirm.at({ number: any, target: '40 lbf·ft' })),
+    )
     await mechanic.confirm()
     await inTheRun('A', 20 + 1 + 20 - 1)
-    await expect(mechanic.main).toContainText('is at 40 lbf·ft')
+    await expect(mechanic.main).toContainText(
+      saying((any) => en.run.confirm.at({ number: any, target: '40 lbf·ft' })),
+    )
     await mechanic.confirm()
     const values = { long: 0, short: 0 }
     for (let made = 0; made < 20; made++) {
@@ -66,7 +76,10 @@ test('sets A and D run as printed', async ({ bench }) => {
       await expect(mechanic.main).toContainText(`10 ${text}`)
       await mechanic.confirm()
       const then = passes[pass + 1]
-      if (then === undefined) await expect(mechanic.main).not.toContainText('is turned')
+      if (then === undefined)
+        await expect(mechanic.main).not.toContainText(
+          saying((any) => en.run.confirm.turned({ number: any, target: any })),
+        )
       else await expect(mechanic.main).toContainText(then)
     }
   })
@@ -81,7 +94,7 @@ async function toTheTurn(bench: Bench, by: 'pointer' | 'keys' = 'pointer') {
     person: 'R. Halloran',
     far: afterPulls(10 + 1), // ten torques, and every head marked
   })
-  await expect(mechanic.main).toContainText('1 is turned 120°')
+  await expect(mechanic.main).toContainText(en.run.confirm.turned({ target: '120°', number: '1' }))
   return mechanic
 }
 
@@ -90,18 +103,26 @@ test('the angle of a turn is set by keys and by dragging, and split where there 
 }) => {
   await test.step('the angle by keys: where the handle starts, and what was reached', async () => {
     const mechanic = await toTheTurn(bench, 'keys')
-    const guide = bench.page.getByRole('group', { name: 'Angle to turn' })
-    await expect(guide).toContainText('Handle from 0° to 120°')
+    const guide = bench.page.getByRole('group', { name: en.run.angle.title })
+    await expect(guide).toContainText(
+      saying((any) => en.run.angle.fromTo({ flats: any, start: '0°', end: '120°', least: any, most: any })),
+    )
     await bench.page.keyboard.press('ArrowRight')
     await bench.page.keyboard.press('ArrowRight')
     await bench.page.keyboard.press('Shift+ArrowRight')
-    await expect(guide).toContainText('Handle from 31° to 151°, right between 146° and 156°')
+    await expect(guide).toContainText(
+      saying((any) =>
+        en.run.angle.fromTo({ flats: any, start: '31°', end: '151°', least: '146°', most: '156°' }),
+      ),
+    )
     await bench.page.keyboard.press('Shift+ArrowUp')
     await bench.page.keyboard.press('Shift+ArrowUp')
-    await expect(mechanic.main).toContainText('1 reads 122°')
+    await expect(mechanic.main).toContainText(en.run.confirm.reads({ number: '1', reading: '122°' }))
     await mechanic.confirm()
-    await expect(guide).toContainText('Handle from 31° to 151°')
-    await expect(mechanic.main).toContainText('2 is turned 120°')
+    await expect(guide).toContainText(
+      saying((any) => en.run.angle.fromTo({ flats: any, start: '31°', end: '151°', least: any, most: any })),
+    )
+    await expect(mechanic.main).toContainText(en.run.confirm.turned({ target: '120°', number: '2' }))
   })
 
   await test.step('the angle by dragging the knobs of the protractor', async () => {
@@ -114,8 +135,10 @@ test('the angle of a turn is set by keys and by dragging, and split where there 
     await bench.page.mouse.move(middle.x + 50, middle.y - 50, { steps: 4 })
     await bench.page.mouse.move(to.x, to.y, { steps: 4 })
     await bench.page.mouse.up()
-    const guide = bench.page.getByRole('group', { name: 'Angle to turn' })
-    await expect(guide).toContainText('Handle from 90° to 210°')
+    const guide = bench.page.getByRole('group', { name: en.run.angle.title })
+    await expect(guide).toContainText(
+      saying((any) => en.run.angle.fromTo({ flats: any, start: '90°', end: '210°', least: any, most: any })),
+    )
     expect(end).not.toEqual(start)
 
     const reachedAt = place(210)
@@ -124,19 +147,24 @@ test('the angle of a turn is set by keys and by dragging, and split where there 
     await bench.page.mouse.down()
     await bench.page.mouse.move(further.x, further.y, { steps: 4 })
     await bench.page.mouse.up()
-    await expect(mechanic.main).toContainText('1 reads 110°')
+    await expect(mechanic.main).toContainText(en.run.confirm.reads({ number: '1', reading: '110°' }))
     await mechanic.confirm()
-    await expect(bench.page.getByRole('alert')).toContainText('too little')
+    await expect(bench.page.getByRole('alert')).toContainText(
+      saying((any) =>
+        en.problems['turn-short']({ fastener: '1', read: any, limits: any, left: any, from: any, to: any }),
+      ),
+    )
   })
 
   await test.step('little room splits the turn into swings that are counted off', async () => {
     const mechanic = await toTheTurn(bench)
-    await bench.page.getByRole('group', { name: 'Room' }).getByRole('button', { name: '45°' }).click()
-    await expect(bench.page.getByRole('list', { name: 'Swings' }).getByRole('listitem')).toHaveText([
-      '45°',
-      '45°',
-      '30°',
-    ])
+    await bench.page
+      .getByRole('group', { name: en.run.angle.room })
+      .getByRole('button', { name: '45°' })
+      .click()
+    await expect(
+      bench.page.getByRole('list', { name: en.run.angle.swings }).getByRole('listitem'),
+    ).toHaveText(['45°', '45°', '30°'])
     const entries = await mechanic.entries()
     for (const text of ['Swing 1 of 3: 45°', 'Swing 2 of 3: 45°']) {
       await expect(mechanic.main).toContainText(text)
@@ -144,17 +172,17 @@ test('the angle of a turn is set by keys and by dragging, and split where there 
       await mechanic.letBounceTimePass()
     }
     expect(await mechanic.entries()).toBe(entries)
-    await expect(mechanic.main).toContainText('1 is turned 120°')
+    await expect(mechanic.main).toContainText(en.run.confirm.turned({ target: '120°', number: '1' }))
     await whenKept(bench.page, ({ handle }) => handle.swings === 2)
     await bench.cutPowerAndStartAgain()
-    await expect(mechanic.main).toContainText('1 is turned 120°')
+    await expect(mechanic.main).toContainText(en.run.confirm.turned({ target: '120°', number: '1' }))
     expect(await mechanic.entries()).toBe(entries)
     await mechanic.confirm()
     await bench.page
-      .getByRole('group', { name: 'With' })
-      .getByRole('button', { name: 'hexagon', exact: true })
+      .getByRole('group', { name: en.run.angle.with })
+      .getByRole('button', { name: en.run.angle.grips.hexagon, exact: true })
       .click()
-    await expect(bench.page.getByRole('group', { name: 'Angle to turn' })).toContainText('!')
+    await expect(bench.page.getByRole('group', { name: en.run.angle.title })).toContainText('!')
   })
 })
 
@@ -163,67 +191,93 @@ test('a wrench with an adapter, and one that does not read so low', async ({ ben
   await test.step('a wrench that does not read that low is refused, and replaced by one that does', async () => {
     const mechanic = new Mechanic(page, 'pointer')
     async function addWrench(name: string, least: string, most: string) {
-      await page.getByRole('button', { name: 'Add a wrench' }).click()
-      await page.getByLabel('Name').fill(name)
-      await page.getByLabel(/Lowest mark/).fill(least)
-      await page.getByLabel(/Highest mark/).fill(most)
-      await page.getByLabel(/From one mark/).fill('0.5')
-      await page.getByRole('button', { name: 'Save this wrench' }).click()
+      await page.getByRole('button', { name: en.wrenches.add }).click()
+      await page.getByLabel(en.wrenches.form.name).fill(name)
+      await page.getByLabel(saying((any) => en.wrenches.form.lowest({ unit: any }))).fill(least)
+      await page.getByLabel(saying((any) => en.wrenches.form.highest({ unit: any }))).fill(most)
+      await page.getByLabel(saying((any) => en.wrenches.form.step({ unit: any }))).fill('0.5')
+      await page.getByRole('button', { name: en.wrenches.form.keep }).click()
     }
-    await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
+    await page.getByRole('button', { name: en.engines.wrenches, exact: true }).click()
     await addWrench('Back to front', '300', '60')
     await expect(page.getByRole('alert')).toContainText('300')
-    await page.getByRole('button', { name: 'Cancel' }).click()
+    await page.getByRole('button', { name: en.parts.cancel }).click()
     await addWrench('Long one', '60', '300')
-    await page.getByRole('button', { name: '← Back' }).click()
+    await page.getByRole('button', { name: /^←/ }).click()
 
     await at(mechanic, 'B')
-    const line = page.getByLabel('Wrench', { exact: true })
+    const line = page.getByLabel(en.run.wrench.title, { exact: true })
     await expect(line).toContainText('!')
-    await page.getByRole('button', { name: 'Wrenches …' }).click()
-    await expect(page.getByRole('list', { name: 'Wrenches that cannot be used' })).toContainText('Long one')
-    await page.getByRole('button', { name: 'Wrenches of this shop' }).click()
+    await page.getByRole('button', { name: en.run.wrench.offer }).click()
+    await expect(page.getByRole('list', { name: en.run.wrench.notUsable })).toContainText('Long one')
+    await page.getByRole('button', { name: en.wrenches.title }).click()
     // Wider than the wrench that the next step adds, which is therefore the better one there.
     await addWrench('Short one', '10', '100')
-    await page.getByRole('button', { name: '← Back' }).click()
-    await expect(line).toContainText('Short one: set 40.5 N·m')
+    await page.getByRole('button', { name: /^←/ }).click()
+    await expect(line).toContainText(
+      saying(() =>
+        en.run.wrench.set({ wrench: 'Short one', adapter: null, setting: '40.5 N·m', torque: null }),
+      ),
+    )
   })
 
   await test.step('a reading off a wrench with an adapter is brought to the bolt, and both values are kept', async () => {
     await backToTheList(page)
     const mechanic = new Mechanic(page, 'pointer')
-    await page.getByRole('button', { name: 'Wrenches', exact: true }).click()
-    await page.getByRole('button', { name: 'Add a wrench' }).click()
-    await page.getByLabel('Name').fill('Click 60')
-    await page.getByLabel(/Lowest mark/).fill('10')
-    await page.getByLabel(/Highest mark/).fill('60')
-    await page.getByLabel(/From one mark/).fill('0.5')
-    await page.getByPlaceholder(/needed for adapters/).fill('12 in')
-    await page.getByLabel('Its number').fill('4711')
+    await page.getByRole('button', { name: en.engines.wrenches, exact: true }).click()
+    await page.getByRole('button', { name: en.wrenches.add }).click()
+    await page.getByLabel(en.wrenches.form.name).fill('Click 60')
+    await page.getByLabel(saying((any) => en.wrenches.form.lowest({ unit: any }))).fill('10')
+    await page.getByLabel(saying((any) => en.wrenches.form.highest({ unit: any }))).fill('60')
+    await page.getByLabel(saying((any) => en.wrenches.form.step({ unit: any }))).fill('0.5')
+    await page.getByPlaceholder(en.wrenches.form.lengthExample).fill('12 in')
+    await page.getByLabel(en.wrenches.form.number).fill('4711')
     const calibrated = new Date().toISOString().slice(0, 10)
-    await page.getByLabel('Calibrated on').fill(calibrated)
-    await page.getByRole('button', { name: 'Add an adapter' }).click()
-    await page.getByLabel('Adapter', { exact: true }).fill('Crow foot')
-    await page.getByLabel('Offset').fill('4 in')
-    await page.getByRole('button', { name: 'Save this wrench' }).click()
-    await page.getByRole('button', { name: '← Back' }).click()
+    await page.getByLabel(en.wrenches.form.calibratedOn).fill(calibrated)
+    await page.getByRole('button', { name: en.wrenches.form.addAdapter }).click()
+    await page.getByLabel(en.wrenches.form.adapter, { exact: true }).fill('Crow foot')
+    await page.getByLabel(en.wrenches.form.offset).fill('4 in')
+    await page.getByRole('button', { name: en.wrenches.form.keep }).click()
+    await page.getByRole('button', { name: /^←/ }).click()
 
     await at(mechanic, 'B')
-    const line = page.getByLabel('Wrench', { exact: true })
-    await expect(line).toContainText('Click 60: set 40.5 N·m')
-    await page.getByRole('button', { name: 'Wrenches …' }).click()
-    await page.getByRole('button', { name: 'Use Click 60 with Crow foot at 0°' }).click()
-    await expect(line).toContainText('set 30.5 N·m, which gives the fastener 40.7 N·m')
-    await page.getByLabel(/^Reading/).fill('30.5')
-    await expect(page.getByText('30.5 N·m on the scale, 40.7 N·m at the fastener')).toBeVisible()
+    const line = page.getByLabel(en.run.wrench.title, { exact: true })
+    await expect(line).toContainText(
+      saying(() =>
+        en.run.wrench.set({ wrench: 'Click 60', adapter: null, setting: '40.5 N·m', torque: null }),
+      ),
+    )
+    await page.getByRole('button', { name: en.run.wrench.offer }).click()
+    await page
+      .getByRole('button', {
+        name: en.run.wrench.take({ angle: 0, wrench: 'Click 60', adapter: 'Crow foot' }),
+      })
+      .click()
+    await expect(line).toContainText(
+      saying((any) =>
+        en.run.wrench.set({ wrench: any, adapter: any, setting: '30.5 N·m', torque: '40.7 N·m' }),
+      ),
+    )
+    await page.getByLabel(readingField).fill('30.5')
+    await expect(
+      page.getByText(
+        en.phrases.reading({ onScale: shown('30.5 N·m'), atFastener: shown('40.7 N·m'), clamping: null }),
+      ),
+    ).toBeVisible()
     await mechanic.confirm()
-    await expect(mechanic.main).toContainText('2 is at 40.7 N·m')
-    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-    await expect(page.getByText('30.5 N·m on the scale, 40.7 N·m at the fastener, within')).toBeVisible()
+    await expect(mechanic.main).toContainText(en.run.confirm.at({ target: '40.7 N·m', number: '2' }))
+    await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
+    await expect(
+      page.getByText(
+        `${en.sheet.run.scaleAndFastener({ scale: '30.5 N·m', fastener: '40.7 N·m' })}, ${en.sheet.run.verdicts.within}`,
+      ),
+    ).toBeVisible()
     // Once for the pass on the page of results, and once at the pull itself.
     const wrenchText = `Click 60 with Crow foot, 101.6 mm at 0°, no. 4711, calibrated ${calibrated}`
     await expect(page.getByRole('cell', { name: wrenchText, exact: true })).toBeVisible()
-    const pull = page.getByRole('row').filter({ hasText: '30.5 N·m on the scale' })
+    const pull = page.getByRole('row').filter({
+      hasText: saying((any) => en.sheet.run.scaleAndFastener({ scale: '30.5 N·m', fastener: any })),
+    })
     await expect(pull).toContainText(wrenchText)
   })
 })

@@ -1,7 +1,10 @@
 import type { Page } from '@playwright/test'
+import { en } from '../../core/words/index.ts'
 import { expect, test, type Bench } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { afterPulls, ask, atStep, openAt, type Far } from './seed.ts'
+import { readingField, saying } from './named.ts'
+import { stepName } from './spec-of.ts'
 
 const seed = (far: Far) => ({ engine: /Skerry 3/, name: 'On two screens', person: 'R. Halloran', far })
 
@@ -11,7 +14,7 @@ async function secondWindow({ page }: Bench): Promise<Page> {
   const second = await page.context().newPage()
   await second.clock.install()
   await second.goto(`${new URL(page.url()).origin}/#${token}`)
-  await expect(second.getByRole('region', { name: 'Drawing' })).toBeVisible()
+  await expect(second.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
   return second
 }
 
@@ -30,24 +33,26 @@ test('two windows on one build', async ({ unopened: bench }) => {
     const one = new Mechanic(bench.page, 'pointer')
     const second = await secondWindow(bench)
     const other = new Mechanic(second, 'pointer')
-    await expect(other.main).toContainText('R5 is at 15 N·m')
+    await expect(other.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: 'R5' }))
 
     await one.confirm()
-    await expect(other.main).toContainText('R6 is at 15 N·m')
-    await expect(second.getByText('Another window has confirmed 1 entry')).toBeVisible()
+    await expect(other.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: 'R6' }))
+    await expect(
+      second.getByText(saying((any) => en.steps.elsewhere.confirmed({ entries: 1, person: any }))),
+    ).toBeVisible()
 
     await other.letBounceTimePass()
-    await second.getByRole('button', { name: /Take back R5/ }).click()
-    await second.getByRole('button', { name: 'Pressed by mistake' }).click()
-    await second.getByRole('button', { name: 'Take it back' }).click()
-    await expect(one.main).toContainText('R5 is at 15 N·m')
+    await second.getByRole('button', { name: en.run.takeBack.offer({ number: 'R5' }) }).click()
+    await second.getByRole('button', { name: en.run.takeBack.usualReasons[0]! }).click()
+    await second.getByRole('button', { name: en.run.takeBack.takeBack }).click()
+    await expect(one.main).toContainText(en.run.confirm.at({ target: '15 N·m', number: 'R5' }))
 
     await one.letBounceTimePass()
     for (let left = 2 + 6; left > 0; left -= 1) await one.confirm()
     await expect(second.getByRole('heading', { name: /Rods free/ })).toBeVisible()
     await actElsewhere(second, { type: 'void-build', reason: 'Wrong engine' })
     await second.evaluate(() => window.dispatchEvent(new Event('focus')))
-    await expect(second.getByRole('heading', { name: 'Void' })).toBeVisible()
+    await expect(second.getByRole('heading', { name: en.steps.finish.void })).toBeVisible()
     await second.close()
   })
 
@@ -56,20 +61,20 @@ test('two windows on one build', async ({ unopened: bench }) => {
     const one = new Mechanic(bench.page, 'pointer')
     const second = await secondWindow(bench)
     const other = new Mechanic(second, 'pointer')
-    await second.getByLabel(/^Reading/).click()
+    await second.getByLabel(readingField).click()
     await second.keyboard.type('15.1', { delay: 90 })
     await one.confirm()
-    await expect(second.getByText('Does it still belong here?')).toBeVisible()
-    await expect(second.getByLabel(/^Reading/)).toHaveValue('15.1')
+    await expect(second.getByText(en.steps.elsewhere.look)).toBeVisible()
+    await expect(second.getByLabel(readingField)).toHaveValue('15.1')
     const before = await other.entries()
     await other.letBounceTimePass()
-    await expect(other.main).toContainText('I have looked: continue')
+    await expect(other.main).toContainText(en.steps.elsewhere.goOn)
     await other.main.click()
-    await expect(other.main).toContainText('R6 reads 15.1 N·m')
+    await expect(other.main).toContainText(en.run.confirm.reads({ number: 'R6', reading: '15.1 N·m' }))
     expect(await other.entries()).toBe(before)
     await other.letBounceTimePass()
     await other.confirm()
-    await expect(one.main).toContainText('turned')
+    await expect(one.main).toContainText(saying((any) => en.run.confirm.turned({ number: any, target: any })))
     await second.close()
   })
 
@@ -79,8 +84,8 @@ test('two windows on one build', async ({ unopened: bench }) => {
     const before = await mechanic.entries()
     await actElsewhere(page, { type: 'fit-part', step: 'lay-crank' })
     await mechanic.main.click()
-    await expect(page.getByText('Something was added to this build elsewhere')).toBeVisible()
+    await expect(page.getByText(saying((any) => en.problems['build-moved-on']({ last: any })))).toBeVisible()
     await expect.poll(() => mechanic.entries()).toBe(before + 1)
-    await expect(page.getByRole('heading', { name: /End float/ })).toBeVisible()
+    await expect(page.getByRole('heading', { name: stepName('skerry-3', 'end-float') })).toBeVisible()
   })
 })

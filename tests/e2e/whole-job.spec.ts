@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { readSpec } from '../../core/engine/index.ts'
-import { loadWords, type Language } from '../../core/words/index.ts'
+import { en, loadWords, type Language } from '../../core/words/index.ts'
 import { expect, onDesktopAlone, test } from './bench.ts'
 import { engineFile } from '../engine-files.ts'
 import { printedInOthers } from './in-languages.ts'
 import { Mechanic } from './mechanic.ts'
+import { saying } from './named.ts'
 
 test('the split-case three from bare case to finished sheet, by pointer, with sheet and labels in German and Spanish', async ({
   bench,
@@ -31,12 +32,14 @@ test('the split-case three from bare case to finished sheet, by pointer, with sh
     await mechanic.finishStep(step)
   for (const step of ['Case bolts', 'Flange bolts', 'Turn crank', 'Sump on', 'Sump screws', 'Last check'])
     await mechanic.finishStep(step)
-  await expect(mechanic.heading).toHaveText('All steps are done')
+  await expect(mechanic.heading).toHaveText(en.buildWindow.allDone)
   await mechanic.confirm()
-  await expect(mechanic.heading).toHaveText('Finished')
+  await expect(mechanic.heading).toHaveText(en.steps.finish.finished)
   await mechanic.main.click()
-  await expect(page.getByRole('heading', { name: /^Build sheet \d{4}-001$/ })).toBeVisible()
-  await expect(page.getByText('NOT ANSWERED')).toHaveCount(0)
+  await expect(
+    page.getByRole('heading', { name: saying((any) => en.sheet.title({ number: any })) }),
+  ).toBeVisible()
+  await expect(page.getByText(en.sheet.run.notAnswered)).toHaveCount(0)
 
   const entered = ['Ferry auxiliary, port side', '0,12']
   await printedInOthers(bench, entered, (says, { amounts, sheet, signals }, text) => {
@@ -51,7 +54,7 @@ test('the split-case three from bare case to finished sheet, by pointer, with sh
       expect(says(sentence), sentence).toBe(true)
     expect(text).toMatch(/\b20\d\d-\d\d-\d\d \d\d:\d\d/)
   })
-  await page.getByRole('button', { name: '← Back to the build' }).click()
+  await page.getByRole('button', { name: en.sheet.page.backToBuild }).click()
   await page.getByRole('button', { name: mechanic.words.buildWindow.allSteps }).click()
   await page
     .getByRole('button', { name: /Choose mains/ })

@@ -1,6 +1,8 @@
+import { en } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
 import { Machinist } from './machinist.ts'
 import { atStep, openAt } from './seed.ts'
+import { readingField, saying, shown } from './named.ts'
 
 test.use({ engines: ['rill-5'] })
 
@@ -18,14 +20,27 @@ test('a ground crank with printed walls, worn shells, a taper for a length, and 
       far: atStep('Choose mains'),
     })
     await machinist.openRow('M1')
-    await machinist.panel.getByRole('button', { name: 'Measure M1' }).click()
-    await machinist.panel.getByRole('button', { name: 'Bore' }).click()
-    await expect(machinist.panel).toContainText('Taper: 5 µm for each 25 mm')
+    await machinist.panel.getByRole('button', { name: en.shells.measure({ position: 'M1' }) }).click()
+    await machinist.panel.getByRole('button', { name: en.shells.measuring.parts.housing }).click()
+    await expect(machinist.panel).toContainText(
+      saying((any) =>
+        en.shells.measuring.taperPer({ taper: '5 µm', per: '25 mm', apart: any, allowed: any }),
+      ),
+    )
     const cells = await machinist.cells().all()
     for (const [index, cell] of cells.entries())
       await cell.fill(index < cells.length / 2 ? '60.013' : '60.017')
     await machinist.confirm()
-    await expect(machinist.panel).toContainText('is tapered by 4.0 µm, allowed 3.0 µm')
+    await expect(machinist.panel).toContainText(
+      saying((any) =>
+        en.problems.tapered({
+          what: 'journal',
+          reading: shown('4.0 µm'),
+          allowed: shown('3.0 µm'),
+          place: any,
+        }),
+      ),
+    )
     await machinist.backToShells()
   })
 
@@ -33,7 +48,14 @@ test('a ground crank with printed walls, worn shells, a taper for a length, and 
     await machinist.openRow('M2')
     await machinist.panel.getByRole('button', { name: '0.25 under', exact: true }).click()
     await machinist.letBounceTimePass()
-    await expect(machinist.panel).toContainText('Shells for 0.25 under as printed')
+    await expect(machinist.panel).toContainText(
+      saying((any) =>
+        en.shells.undersize.walls({
+          undersize: '0.25 under',
+          walls: [{ grade: any, least: any, most: any }],
+        }),
+      ),
+    )
     await machinist.measure('M2', 'housing', '60.015')
     await machinist.measure('M2', 'journal', '55.749')
     // 60.015 − 55.749 − 2 × 2.116: the middle of D as it is printed.
@@ -41,16 +63,18 @@ test('a ground crank with printed walls, worn shells, a taper for a length, and 
   })
 
   await test.step('a used shell that is worn is not counted', async () => {
-    await page.getByRole('button', { name: /tray/ }).click()
+    await page.getByRole('button', { name: en.shells.countTray }).click()
     await expect(machinist.panel).toContainText(
-      'A used shell for 0.25 under may go back from a wall of 2.095 mm on',
+      saying(() => en.shells.tray.worn({ undersize: '0.25 under', wall: '2.095 mm' })),
     )
-    await machinist.panel.getByRole('button', { name: 'A single shell with a measured wall' }).click()
-    await machinist.panel.getByLabel('Wall, mm').fill('2.094')
+    await machinist.panel.getByRole('button', { name: en.shells.tray.addSingle }).click()
+    await machinist.panel.getByLabel(en.shells.tray.wall({ unit: 'mm' })).fill('2.094')
     await machinist.main.click()
-    await expect(page.getByRole('alert')).toContainText('a wall of 2.094 mm is worn')
+    await expect(page.getByRole('alert')).toContainText(
+      saying((any) => en.problems['shell-worn']({ label: any, wall: shown('2.094 mm'), least: any })),
+    )
     await machinist.letBounceTimePass()
-    await machinist.panel.getByLabel('Wall, mm').fill('2.110')
+    await machinist.panel.getByLabel(en.shells.tray.wall({ unit: 'mm' })).fill('2.110')
     await machinist.confirm()
   })
 
@@ -61,21 +85,21 @@ test('a ground crank with printed walls, worn shells, a taper for a length, and 
       person: 'R. Halloran',
       far: atStep('End float'),
     })
-    await machinist.panel.getByLabel(/^Reading/).fill('0.30')
-    await expect(machinist.panel).toContainText('Say which washers it was measured with')
+    await machinist.panel.getByLabel(readingField).fill('0.30')
+    await expect(machinist.panel).toContainText(en.steps.check.sayMeasuredWith)
     await machinist.panel
-      .getByRole('group', { name: 'Measured with' })
-      .getByRole('button', { name: 'standard' })
+      .getByRole('group', { name: en.steps.check.measuredWith })
+      .getByRole('button', { name: en.engineParts.standardSize })
       .click()
     await expect(machinist.panel.getByRole('status').first()).toContainText('first oversize')
-    await page.getByRole('button', { name: 'It is not good' }).click()
-    await machinist.panel.getByLabel('What is wrong').fill('Float too large')
+    await page.getByRole('button', { name: en.steps.check.isNotGood }).click()
+    await machinist.panel.getByLabel(en.steps.check.whatIsWrong).fill('Float too large')
     await machinist.confirm()
     // Other washers go in: what it is measured with then is to be said again.
-    await expect(machinist.panel).toContainText('measured with two standard washers')
-    await machinist.panel.getByLabel(/^Reading/).fill('0.30')
-    await expect(machinist.panel).toContainText('Say which washers it was measured with')
-    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
-    await expect(page.getByRole('main')).toContainText('measured with two standard washers')
+    await expect(machinist.panel).toContainText('two standard')
+    await machinist.panel.getByLabel(readingField).fill('0.30')
+    await expect(machinist.panel).toContainText(en.steps.check.sayMeasuredWith)
+    await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
+    await expect(page.getByRole('main')).toContainText('two standard')
   })
 })
