@@ -20,7 +20,7 @@ async function keepPeople(page: Page, people: readonly Person[]) {
     await page.getByRole('button', { name: en.people.add }).click()
     const form = page.getByRole('form', { name: en.people.form.new })
     await form.getByLabel(en.people.form.name).fill(name)
-    await form.getByRole('button', { name: role }).click()
+    await form.getByRole('button', { name: en.people.roles[role] }).click()
     if (badge) {
       await form.getByRole('button', { name: en.people.form.teachBadge }).click()
       await typeAsInstrument(page, badge)

@@ -121,7 +121,7 @@ test('every drill by keys alone, without a person', async ({ bench }) => {
   for (const { key } of chart.questions) {
     for (const half of ['upper', 'lower'] as const)
       await page
-        .getByRole('group', { name: half })
+        .getByRole('group', { name: en.engineParts.halves[half] })
         .getByRole('button', { name: key[half], exact: true })
         .press('Enter')
     await page.getByRole('button', { name: en.practice.check }).press('Enter')
@@ -170,7 +170,10 @@ test('chart, values and angle by pointer: a wrong answer says what it would do',
   const other = fit.grades.find(({ grade }) => grade !== key.upper)!.grade
   await page.getByRole('button', { name: en.practice.begin({ drill: 'chart' }) }).click()
   const choose = (half: 'upper' | 'lower', grade: string) =>
-    page.getByRole('group', { name: half }).getByRole('button', { name: grade, exact: true }).click()
+    page
+      .getByRole('group', { name: en.engineParts.halves[half] })
+      .getByRole('button', { name: grade, exact: true })
+      .click()
   await choose('upper', other)
   await choose('lower', key.lower)
   await page.getByRole('button', { name: en.practice.check }).click()
