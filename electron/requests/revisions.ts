@@ -68,7 +68,9 @@ export function revisionRequests(services: {
         events: decided.value,
         person: person.value,
         at: now().toISOString(),
-        mentions: decided.value.flatMap((event) => mentionsOf(from.spec, namesInAllLanguages(specText), { person: person.value, event })),
+        mentions: decided.value.flatMap((event) =>
+          mentionsOf(from.spec, namesInAllLanguages(specText), { person: person.value, event }),
+        ),
       })
       // What is kept of the build is by the earlier spec.
       openBuilds.drop(build)
