@@ -1,6 +1,6 @@
 import { evolve, type BuildState, type Mention, type RecordedEvent } from '../../core/builds/index.ts'
 import { done, type Outcome } from '../../core/problem/index.ts'
-import { namesInAllLanguages, type EngineSpec, type NamesOf } from '../../core/engine/index.ts'
+import type { EngineSpec, NamesOf } from '../../core/engine/index.ts'
 import type { Store } from '../store/index.ts'
 import { openBuild, type OpenedBuild } from './open-build.ts'
 
@@ -60,9 +60,8 @@ export class OpenBuildCache {
 
   keepOpened(
     build: string,
-    { spec, specText, state }: Pick<OpenedBuild, 'spec' | 'specText' | 'state'>,
+    { spec, namesOf, state }: Pick<OpenedBuild, 'spec' | 'namesOf' | 'state'>,
   ): CachedBuild {
-    const namesOf = namesInAllLanguages(specText)
     return this.#keep(build, { spec, namesOf, state, indexedWords: new Set() })
   }
 

@@ -5,8 +5,8 @@ import { buildLine } from '../../core/contract/index.ts'
 import type { BuildLine, ReadEntry, StoredBuild } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
-import { readSpec } from '../../core/engine/index.ts'
-import type { EngineSpec } from '../../core/engine/index.ts'
+import { namesInAllLanguages, readSpec } from '../../core/engine/index.ts'
+import type { EngineSpec, NamesOf } from '../../core/engine/index.ts'
 import { underEarlierRules } from './earlier-rules.ts'
 import { lineOf as libraryLineOf } from './library.ts'
 import { firstBroken, numberOf, readBegun, sha256 } from '../store/index.ts'
@@ -18,6 +18,8 @@ export interface OpenedBuild {
   /** The revision of the spec that it goes by. */
   readonly specText: string
   readonly spec: EngineSpec
+  /** In each language of its spec. */
+  readonly namesOf: NamesOf
   readonly specSha256: string
   /** Those that it went by before, in order. */
   readonly earlier: readonly EarlierSpec[]
@@ -55,6 +57,7 @@ export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
     row,
     specText: last.specText,
     spec: last.spec,
+    namesOf: namesInAllLanguages(last.specText),
     specSha256: last.specSha256,
     earlier: specs,
     events,

@@ -6,7 +6,7 @@ import {
   type SpecRevision,
 } from '../../core/builds/index.ts'
 import { documentIn } from '../../core/drafts/index.ts'
-import { readSpec, namesInAllLanguages } from '../../core/engine/index.ts'
+import { readSpec } from '../../core/engine/index.ts'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
@@ -51,7 +51,7 @@ export function revisionRequests(services: {
       if (!known.ok) return known
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { specText, state, readOnly } = opened.value
+      const { specText, namesOf, state, readOnly } = opened.value
       if (readOnly !== null) return { ok: false, problem: readOnly }
       if (after !== state.seq) return refused('build-moved-on', { last: state.seq }, 'after')
       const elsewhere = builtElsewhere(state, shop.here) ?? shop.apart(build)
@@ -69,7 +69,7 @@ export function revisionRequests(services: {
         person: person.value,
         at: now().toISOString(),
         mentions: decided.value.flatMap((event) =>
-          mentionsOf(from.spec, namesInAllLanguages(specText), { person: person.value, event }),
+          mentionsOf(from.spec, namesOf, { person: person.value, event }),
         ),
       })
       // What is kept of the build is by the earlier spec.

@@ -111,8 +111,8 @@ export class Taker {
     const cached = this.#openBuilds.known(build)
     const opened = cached === null ? openBuild(this.#store, build) : done(cached)
     if (!opened.ok) return opened
-    const { spec } = opened.value
-    const mentions = mentionsIn(spec, events)
+    const { spec, namesOf } = opened.value
+    const mentions = mentionsIn(spec, namesOf, events)
     const added = this.#store.importEntries(
       build,
       {
