@@ -1,6 +1,5 @@
 import { buildSheet, heldAt, typedWords } from '../../core/builds/index.ts'
 import type { ImportResult } from '../../core/contract/index.ts'
-import { namesInAllLanguages } from '../../core/engine/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import { headCode, mentionsIn } from '../store/index.ts'
@@ -130,9 +129,8 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile):
     const keptSpecs = specs.map(({ text, spec }) => ({
       ...{ text, engine: spec.name, demo: spec.source.kind === 'demo' },
     }))
-    const named = specs.map((each) => ({ ...each, namesOf: namesInAllLanguages(each.text) }))
     const mentions = news.events.flatMap((entry) => {
-      const { spec, namesOf } = heldAt(named, entry.seq)
+      const { spec, namesOf } = heldAt(specs, entry.seq)
       return mentionsIn(spec, namesOf, [entry])
     })
     const imported = store.importEntries(build, { ...news, mentions }, keptSpecs)

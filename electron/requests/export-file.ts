@@ -15,7 +15,7 @@ import {
 import { mostExportCharacters } from '../../core/contract/index.ts'
 import { documentIn } from '../../core/drafts/index.ts'
 import { done, type Outcome, type Problem, refused } from '../../core/problem/index.ts'
-import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
+import { namesInAllLanguages, readSpec, type EngineSpec, type NamesOf } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import { specsNamed } from './export-specs.ts'
 import { photoLines, photosNamed, readPhotos, type ExportedPhotos } from './export-photos.ts'
@@ -45,6 +45,8 @@ const specLine = z.strictObject({ spec: z.string() })
 
 interface ExportedSpec extends SpecRevision, SpecUntil {
   readonly text: string
+  /** In each language of it. */
+  readonly namesOf: NamesOf
 }
 
 /** A build as it was read from an export, all of it checked. */
@@ -155,7 +157,10 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
     const spec = soundSpec(each)
     if (!spec.ok) return spec
     const { until } = spans[at] ?? { until: Infinity }
-    specs.push({ text: each, spec: spec.value, document: documentIn(each), sha256: sha256(each), until })
+    specs.push({
+      ...{ text: each, spec: spec.value, namesOf: namesInAllLanguages(each) },
+      ...{ document: documentIn(each), sha256: sha256(each), until },
+    })
   }
   const allowedOnce = await heldAgainstRules(specs, events)
   if (!allowedOnce.ok) return allowedOnce

@@ -1,5 +1,5 @@
 import { whereItStands } from '../../../core/builds/index.ts'
-import { readSpec, type EngineSpec } from '../../../core/engine/index.ts'
+import { readSpec, type EngineSpec, type NamesOf } from '../../../core/engine/index.ts'
 import { done, problem, type Problem } from '../../../core/problem/index.ts'
 import { mentionsIn, numberOf, writeStanding, type BuildRow, type Store } from '../../store/index.ts'
 import { mayPass, type Listed, type ShopArchive } from '../../shop/index.ts'
@@ -151,7 +151,7 @@ export class Sender {
         bench: this.#bench,
         entries,
         listed: listed.listed,
-        mentions: mentionsIn(listed.spec, events),
+        mentions: mentionsIn(listed.spec, listed.namesOf, events),
       })
       if (!answer.ok) return answer.problem
       const receipt = answer.value
@@ -197,18 +197,18 @@ export class Sender {
     return null
   }
 
-  #listed(build: string): { row: BuildRow; spec: EngineSpec; listed: Listed } | Problem {
+  #listed(build: string): { row: BuildRow; spec: EngineSpec; namesOf: NamesOf; listed: Listed } | Problem {
     const row = this.#store.build(build)
     if (row === null) return problem('build-unknown', {})
     const known = this.#openBuilds.known(build)
     const opened = known === null ? openBuild(this.#store, build) : done(known)
     if (!opened.ok) return opened.problem
-    const { spec, state } = opened.value
+    const { spec, namesOf, state } = opened.value
     const isOver = state.finished || state.voided
     const standing = isOver
       ? null
       : writeStanding({ build, head: row.head_sha256, standing: whereItStands(spec, state) })
-    return { row, spec, listed: listedOf(row, state.bench?.id ?? this.#bench, standing) }
+    return { row, spec, namesOf, listed: listedOf(row, state.bench?.id ?? this.#bench, standing) }
   }
 }
 

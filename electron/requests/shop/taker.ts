@@ -1,4 +1,4 @@
-import { specAt } from '../../../core/builds/index.ts'
+import { heldAt } from '../../../core/builds/index.ts'
 import { done, type Outcome, type Problem } from '../../../core/problem/index.ts'
 import { follows, mentionsIn, numberWord, type Begun, type KeptSpec, type Store } from '../../store/index.ts'
 import type { ShopArchive, ShopBuild, ShopEntry } from '../../shop/index.ts'
@@ -66,7 +66,10 @@ export class Taker {
         ? null
         : { bench: this.#benchNamed(first.bench), number: `${year}-${numberWord(ordinal)}` }
     const atShop = { sent: entries.value.length, begun, asOf: this.#now().toISOString(), refused: null }
-    const mentions = events.flatMap((entry) => mentionsIn(specAt(read.value.specs, entry.seq), [entry]))
+    const mentions = events.flatMap((entry) => {
+      const { spec, namesOf } = heldAt(read.value.specs, entry.seq)
+      return mentionsIn(spec, namesOf, [entry])
+    })
     const added = this.#store.importEntries(
       build,
       { entries: read.value.entries, events, mentions, atShop },
