@@ -14,6 +14,7 @@ import { desktop } from './host/desktop.ts'
 import { doctor } from './host/doctor.ts'
 import { launch } from './host/launch.ts'
 import { packaging } from './host/packaging.ts'
+import { shopSetup } from './host/shop-setup.ts'
 import { drafts } from './library/drafts.ts'
 import { library } from './library/library.ts'
 import { phrases } from './phrases.ts'
@@ -96,6 +97,7 @@ export const de: Words = {
   settings,
   sheet,
   shells,
+  shopSetup,
   signals,
   spoken,
   steps,

@@ -13,6 +13,7 @@ import { desktop } from './host/desktop.ts'
 import { doctor } from './host/doctor.ts'
 import { launch } from './host/launch.ts'
 import { packaging } from './host/packaging.ts'
+import { shopSetup } from './host/shop-setup.ts'
 import { drafts } from './library/drafts.ts'
 import { library } from './library/library.ts'
 import { phrases } from './phrases.ts'
@@ -95,6 +96,7 @@ export const en = {
   settings,
   sheet,
   shells,
+  shopSetup,
   signals,
   spoken,
   steps,

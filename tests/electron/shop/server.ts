@@ -49,9 +49,13 @@ function commandOf(program: string, ...args: readonly string[]): readonly [strin
   return [command, rest]
 }
 
-export function runProgram(program: string, ...args: readonly string[]): string {
+export function runProgram(
+  program: string,
+  env: Readonly<Record<string, string>>,
+  ...args: readonly string[]
+): void {
   const [command, all] = commandOf(program, ...args)
-  return execFileSync(command, all, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] })
+  execFileSync(command, all, { stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, ...env } })
 }
 
 /** Settings for speed that take nothing from a server that is killed: it is the machine that must not lose power. */
@@ -68,7 +72,7 @@ export async function startServer(more: readonly string[] = []): Promise<TestSer
     chmodSync(folder, 0o755)
   }
   runProgram(
-    'initdb', '-D', data, '-U', 'owner', '--auth=scram-sha-256', `--pwfile=${join(folder, 'pw')}`, '-E', 'UTF8', '--locale=C', '--no-sync', '--no-instructions',
+    'initdb', {}, '-D', data, '-U', 'owner', '--auth=scram-sha-256', `--pwfile=${join(folder, 'pw')}`, '-E', 'UTF8', '--locale=C', '--no-sync', '--no-instructions',
   ) // prettier-ignore
   const tls = [
     'ssl=on',
