@@ -1,7 +1,7 @@
-import type { EngineSpec } from '../engine/index.ts'
+import { holdsCrank, type EngineSpec } from '../engine/index.ts'
 import { doubt, fault, type Finding } from './finding.ts'
 
-/** What a spec that is only begun lacks: fasteners at all, shells for its bearings, the end float of its crank. */
+/** What a spec that is only begun lacks: fasteners at all, saddles for its crank, shells for its bearings, the end float. */
 export function auditMissing(spec: EngineSpec): readonly Finding[] {
   const { fasteners, fits, endFloat } = spec
   const fitted = new Set(fits.flatMap(({ positions }) => positions))
@@ -15,6 +15,7 @@ export function auditMissing(spec: EngineSpec): readonly Finding[] {
   const thrust = saddles.findIndex((saddle) => saddle.thrust)
   return [
     ...(fasteners.length === 0 ? [fault('fasteners-none', {}, 'fasteners')] : []),
+    ...(saddles.length === 0 && holdsCrank(spec.case) ? [fault('saddles-none', {}, 'case.saddles')] : []),
     ...bearings.flatMap(({ bearing, ids, path }) =>
       ids.length === 0 ? [] : [doubt('bearings-without-fit', { bearing, ids }, path)],
     ),

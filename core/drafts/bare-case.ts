@@ -15,8 +15,8 @@ export const bareParameters = z.strictObject({
   bore: typed,
   /** Between neighbouring bores of one bank. */
   pitch: typed,
-  mains: z.int().min(1).max(40),
-  /** Of the housing, without shells. */
+  mains: z.int().min(0).max(40),
+  /** Of the housing, without shells; not asked for where there are no mains yet. */
   mainDiameter: typed,
   mainWidth: typed,
   /** Which main has the thrust washers, from the nose on; null where none is said. */
@@ -136,8 +136,10 @@ function sizesOf(parameters: BareParameters): Outcome<Sizes> {
   const sizes: Record<string, string> = {
     bore: parameters.bore,
     pitch: parameters.pitch,
-    mainDiameter: parameters.mainDiameter,
-    mainWidth: parameters.mainWidth,
+    ...(parameters.mains > 0 && {
+      mainDiameter: parameters.mainDiameter,
+      mainWidth: parameters.mainWidth,
+    }),
     ...(parameters.rods && { rodDiameter: parameters.rods.diameter, rodWidth: parameters.rods.width }),
   }
   const read: Record<string, Length> = {}

@@ -83,7 +83,8 @@ export const engineCase = z.strictObject({
   bankOffset: lengthText.optional(),
   /** What the shop calls the two sides of this engine, for directions in words. */
   sides: z.strictObject({ plus: shownName, minus: shownName }),
-  saddles: z.array(saddle).min(1, advise('saddles-none')).max(40),
+  /** None in what is no crankcase; the audit asks for them where a crank runs (`holdsCrank`). */
+  saddles: z.array(saddle).max(40),
   rods: z.array(rod).max(40).default([]),
   balanceBearings: z.array(balanceBearing).max(40).default([]),
   faces: z.array(face).min(1, advise('faces-none')).max(20),
@@ -92,6 +93,11 @@ export const engineCase = z.strictObject({
   /** Seals, plugs, valves and strainers, each in its face. */
   faceParts: z.array(facePart).max(60).default([]),
 })
+
+/** Whether a crank runs in it: what the audit demands of crankcases alone it does not demand of other assemblies. */
+export function holdsCrank({ faces, rods }: Pick<EngineCase, 'faces' | 'rods'>): boolean {
+  return rods.length > 0 || faces.some(({ shows }) => shows === 'saddles' || shows === 'rods')
+}
 
 export type EngineCase = z.output<typeof engineCase>
 export type Saddle = z.output<typeof saddle>

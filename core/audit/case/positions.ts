@@ -104,7 +104,8 @@ function outside(face: Face, outline: readonly Place[], parts: readonly Part[]):
 /** An outline that is grown takes in whatever there is; a part further out than two pitches is a slip of the pen. */
 function farOutside(spec: EngineSpec, face: Face, parts: readonly Part[]): readonly Finding[] {
   const { saddles, pitch } = spec.case
-  const along = face.plane === 'plan' || face.plane === 'plus-side' || face.plane === 'minus-side'
+  const along =
+    saddles.length > 0 && (face.plane === 'plan' || face.plane === 'plus-side' || face.plane === 'minus-side')
   const least = Math.min(...saddles.map(({ at }) => at)) - 2 * pitch
   const most = Math.max(...saddles.map(({ at }) => at)) + 2 * pitch
   return parts

@@ -1,7 +1,8 @@
 import type { Outcome } from '../../problem/index.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 import { putAt } from './face.ts'
-import { placedThings, type Thing } from './thing.ts'
+import type { Thing } from './thing.ts'
+import { placedThings } from './things.ts'
 
 /** In a row along the crank, in a column across it, or as far from one another as the outer two leave room for. */
 export type Alignment = 'row' | 'column' | 'spread'

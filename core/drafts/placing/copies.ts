@@ -1,10 +1,21 @@
 import type { Point } from '../../plane/index.ts'
 import { done, type Outcome } from '../../problem/index.ts'
 import type { SpecDocument } from '../../engine/index.ts'
-import { liesOn, offFace } from './face.ts'
+import { bearingAt, bearingsOf, freeCylinder, withBearing } from './bearings.ts'
+import { mayLieAt, offFace } from './face.ts'
+import { listOf, withList } from './listed.ts'
 import { nextId, nextNumber } from './naming.ts'
+import { pointId, withPoint } from './paths.ts'
 import { placeTexts } from './position.ts'
-import { listOf, placedThings, thingsOn, withList, type PlacedThing, type Thing } from './thing.ts'
+import {
+  isBearing,
+  isListed,
+  type BearingKind,
+  type ListedKind,
+  type PlacedThing,
+  type Thing,
+} from './thing.ts'
+import { placedThings, thingsOn } from './things.ts'
 
 /** A document with copies in it, and which they are. */
 export interface Copied {
@@ -29,7 +40,7 @@ export function withCopies(
   const copies: Thing[] = []
   for (const thing of placedThings(document, things))
     for (const at of to(thing)) {
-      if (!liesOn(document, thing.face, at)) return offFace(document, thing)
+      if (!mayLieAt(document, thing, at)) return offFace(document, thing)
       if (isTaken(changed, thing, at)) continue
       const made = withCopy(changed, thing, at, where)
       changed = made.document
@@ -42,17 +53,74 @@ export function withCopies(
 export type Where = SpecDocument['fasteners'][number]['where']
 
 function isTaken(document: SpecDocument, { kind, face }: PlacedThing, at: Point): boolean {
-  return thingsOn(document, face).some(
-    (each) => each.kind === kind && Math.hypot(each.at.x - at.x, each.at.y - at.y) < sameSpot,
+  return thingsOn(document, face, [kind]).some(
+    (each) => Math.hypot(each.at.x - at.x, each.at.y - at.y) < sameSpot,
   )
 }
 
-function withCopy(document: SpecDocument, thing: PlacedThing, at: Point, where: (text: Where) => Where) {
-  const list = listOf(document, thing.kind)
-  const original = list.find(({ id }) => id === thing.id)!
-  const id = nextId(new Set(list.map((each) => each.id)), thing.id)
+interface Copy {
+  readonly id: string
+  readonly document: SpecDocument
+}
+
+function withCopy(
+  document: SpecDocument,
+  { kind, id }: PlacedThing,
+  at: Point,
+  where: (text: Where) => Where,
+): Copy {
+  if (isListed(kind)) return copyOfListed(document, kind, id, at, where)
+  if (isBearing(kind)) return copyOfBearing(document, kind, id, at)
+  const [of = ''] = id.split('~')
+  if (kind === 'keep-out') return copyOfZone(document, id, at)
+  const made = withPoint(document, kind, of, at)
+  return { id: pointId(of, made.index), document: made.document }
+}
+
+function copyOfListed(
+  document: SpecDocument,
+  kind: ListedKind,
+  like: string,
+  at: Point,
+  where: (text: Where) => Where,
+): Copy {
+  const list = listOf(document, kind)
+  const original = list.find((each) => each.id === like)!
+  const id = nextId(new Set(list.map((each) => each.id)), like)
   const copy = { ...original, id, at: placeTexts(at, original.at) }
-  return { id, document: withList(document, thing.kind, [...list, numbered(document, copy, where)]) }
+  return { id, document: withList(document, kind, [...list, numbered(document, copy, where)]) }
+}
+
+/** Another one of the same size, for the next cylinder; whether the thrust washers are at it is said of one alone. */
+function copyOfBearing(document: SpecDocument, kind: BearingKind, like: string, at: Point): Copy {
+  const { thrust: _, ...original } = bearingsOf(document, kind).find(
+    (each) => each.id === like,
+  )! as ReturnType<typeof bearingsOf>[number] & { readonly thrust?: boolean }
+  const id = nextId(idsOfBearings(document), like)
+  const copy = {
+    ...bearingAt(original, at),
+    id,
+    ...(kind === 'rod' && { cylinder: freeCylinder(document) }),
+  }
+  return { id, document: withBearing(document, kind, copy) }
+}
+
+/** A build keeps its shells by position, whatever kind of bearing it is. */
+export function idsOfBearings(document: SpecDocument): ReadonlySet<string> {
+  const kinds = ['saddle', 'rod', 'balance'] as const
+  return new Set(kinds.flatMap((kind) => bearingsOf(document, kind).map(({ id }) => id)))
+}
+
+function copyOfZone(document: SpecDocument, id: string, at: Point): Copy {
+  const [of = '', number = '1'] = id.split('~')
+  let count = 0
+  const beads = (document.beads ?? []).map((bead) => {
+    const zone = bead.keepOut?.[Number(number) - 1]
+    if (bead.id !== of || bead.keepOut === undefined || zone === undefined) return bead
+    count = bead.keepOut.length
+    return { ...bead, keepOut: [...bead.keepOut, { ...zone, at: placeTexts(at, zone.at) }] }
+  })
+  return { id: pointId(of, count), document: { ...document, beads } }
 }
 
 function numbered<Copy extends { readonly face: string }>(

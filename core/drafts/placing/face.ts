@@ -1,7 +1,8 @@
 import { insidePolygon, type Point } from '../../plane/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { inNanometres, inPlace } from './position.ts'
-import { called, withPlaces, type PlacedThing, type Thing } from './thing.ts'
+import { isBearing, type PlacedThing, type Thing } from './thing.ts'
+import { called, withPlaces } from './things.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 
 export function faceOf(document: SpecDocument, id: string) {
@@ -25,7 +26,13 @@ export function liesOn(document: SpecDocument, face: string, at: Point): boolean
   const { plane = 'plan' } = faceOf(document, face) ?? {}
   if (plane === 'nose' || plane === 'drive') return true
   const saddles = document.case.saddles.map((saddle) => inNanometres(saddle.at))
+  if (saddles.length === 0) return true
   return at.x >= Math.min(...saddles) - 2 * pitch && at.x <= Math.max(...saddles) + 2 * pitch
+}
+
+/** Bearings and corners make the face, everything else has to lie on it. */
+export function mayLieAt(document: SpecDocument, { kind, face }: PlacedThing, at: Point): boolean {
+  return isBearing(kind) || kind === 'corner' || liesOn(document, face, at)
 }
 
 /** Things at other places of their faces. Refuses `draft-off-face`: all of them stay where they are. */
@@ -37,7 +44,7 @@ export function putAt(
   const places = new Map<string, Point>()
   for (const thing of things) {
     const at = to(thing)
-    if (!liesOn(document, thing.face, at)) return offFace(document, thing)
+    if (!mayLieAt(document, thing, at)) return offFace(document, thing)
     places.set(`${thing.kind}/${thing.id}`, at)
   }
   return done(withPlaces(document, places))

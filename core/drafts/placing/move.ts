@@ -2,7 +2,8 @@ import type { Point } from '../../plane/index.ts'
 import type { Outcome } from '../../problem/index.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 import { putAt } from './face.ts'
-import { placedThings, type Thing } from './thing.ts'
+import type { Thing } from './thing.ts'
+import { placedThings } from './things.ts'
 
 /** Moves things by so much along and across, in nanometres. Refuses `draft-off-face`. */
 export function moved(document: SpecDocument, things: readonly Thing[], by: Point): Outcome<SpecDocument> {

@@ -1,6 +1,10 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { SpecDocument } from '../../engine/index.ts'
-import { called, listOf, withList, type Thing, type ThingKind } from './thing.ts'
+import { withoutBearings } from './bearings.ts'
+import { listOf, withList } from './listed.ts'
+import { withoutPoints } from './paths.ts'
+import { isBearing, isListed, type Thing, type ThingKind } from './thing.ts'
+import { called } from './things.ts'
 
 type Procedure = SpecDocument['procedures'][number]
 type Pass = Procedure['passes'][number]
@@ -47,6 +51,8 @@ export function removed(document: SpecDocument, things: readonly Thing[]): Outco
   }
   const without = kindsAmong(things).reduce((changed, kind) => {
     const ids = new Set(things.flatMap((thing) => (thing.kind === kind ? [thing.id] : [])))
+    if (isBearing(kind)) return withoutBearings(changed, kind, ids)
+    if (!isListed(kind)) return withoutPoints(changed, kind, ids)
     return withList(
       changed,
       kind,

@@ -1,8 +1,9 @@
-import type { Point } from '../../plane/index.ts'
+import { sidesOf, type Point } from '../../plane/index.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 import { outlineOf } from './face.ts'
 import { inNanometres } from './position.ts'
-import { aboutOf, thingsOn } from './thing.ts'
+import { aboutOf, subjects, type ThingKind } from './thing.ts'
+import { thingsOn } from './things.ts'
 
 /** A line that a place was drawn onto: across the engine at an x, or along it at a y. */
 export interface SnapLine {
@@ -23,7 +24,8 @@ const grid = 1_000_000
 
 /**
  * A place drawn onto the nearest lines within reach: the axis, middles and edges of the saddles, the other things of the face and
- * their mirror images, the edges of the face that lie along or across. All in nanometres. `except` are those that are moved.
+ * their mirror images, the edges of the face that lie along or across. All in nanometres. `except` are those that are moved; of
+ * kinds beside the fasteners and holes only those that are named are among the things.
  */
 export function snapped(
   document: SpecDocument,
@@ -31,8 +33,9 @@ export function snapped(
   at: Point,
   reach: number,
   except: ReadonlySet<string> = new Set(),
+  also: readonly ThingKind[] = [],
 ): Snapped {
-  const lines = linesOf(document, face, except)
+  const lines = linesOf(document, face, except, also)
   const nearest = (axis: 'x' | 'y'): SnapLine | null => {
     const off = (line: SnapLine) => Math.abs(line.at - at[axis])
     const near = lines.filter((line) => line.axis === axis && off(line) <= reach)
@@ -46,11 +49,18 @@ export function snapped(
   }
 }
 
-function linesOf(document: SpecDocument, face: string, except: ReadonlySet<string>): readonly SnapLine[] {
-  const things = thingsOn(document, face).filter((thing) => !except.has(aboutOf(thing)))
+function linesOf(
+  document: SpecDocument,
+  face: string,
+  except: ReadonlySet<string>,
+  also: readonly ThingKind[],
+): readonly SnapLine[] {
+  const kinds = [...new Set([...subjects.parts, ...also])].filter((kind) => kind !== 'saddle')
+  const things = thingsOn(document, face, kinds).filter((thing) => !except.has(aboutOf(thing)))
   return [
     { axis: 'y', at: 0, of: 'axis', name: null },
     ...document.case.saddles.flatMap((saddle): readonly SnapLine[] => {
+      if (except.has(`saddle/${saddle.id}`)) return []
       const [middle, width] = [inNanometres(saddle.at), inNanometres(saddle.width)]
       return [
         { axis: 'x', at: middle, of: 'saddle', name: saddle.id },
@@ -68,8 +78,7 @@ function linesOf(document: SpecDocument, face: string, except: ReadonlySet<strin
 }
 
 function edgesOf(outline: readonly Point[]): readonly SnapLine[] {
-  return outline.flatMap((from, index): readonly SnapLine[] => {
-    const to = outline[(index + 1) % outline.length]!
+  return sidesOf(outline, true).flatMap(([from, to]): readonly SnapLine[] => {
     if (from.x === to.x) return [{ axis: 'x', at: from.x, of: 'edge', name: null }]
     return from.y === to.y ? [{ axis: 'y', at: from.y, of: 'edge', name: null }] : []
   })

@@ -62,7 +62,6 @@ export const specAdvice: Table<typeof pattern> = {
 
   'outline-corners': (_) => 'ein Umriss braucht mindestens drei Ecken',
   'cylinders-none': (_) => 'ein Motor hat mindestens einen Zylinder',
-  'saddles-none': (_) => 'ein Gehäuse hat mindestens einen Lagersitz',
   'faces-none': (_) => 'ein Gehäuse hat mindestens eine Trennfläche',
   'order-empty': (_) => 'eine Reihenfolge hat mindestens eine Schraube',
   'passes-none': (_) => 'ein Anziehvorgang hat mindestens einen Durchgang',

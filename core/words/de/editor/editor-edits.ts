@@ -3,9 +3,21 @@ import { counted } from '../formats.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'Element', 'Elemente')
 
+const placed = {
+  fastener: 'Schraube',
+  dowel: 'Passstift',
+  'oil-passage': 'Ölkanal',
+  'face-part': 'Teil',
+  saddle: 'Lagersitz',
+  rod: 'Pleuel',
+  balance: 'Ausgleichswellenlager',
+  corner: 'Ecke',
+  'bead-point': 'Punkt einer Dichtraupe',
+  'keep-out': 'Sperrzone',
+}
+
 export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added' | 'removed'> = {
-  placed: ({ kind }) =>
-    ({ fastener: 'Schraube setzen', dowel: 'Passstift setzen', 'oil-passage': 'Ölkanal setzen' })[kind],
+  placed: ({ kind }) => `${placed[kind]} setzen`,
   moved: (facts) => `${things(facts)} verschieben`,
   aligned: (facts) => `${things(facts)} ausrichten`,
   mirrored: (facts) => `${things(facts)} spiegeln`,
@@ -22,5 +34,14 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   entryTakenOut: ({ name }) => `${name} entfernen`,
   doubtAccepted: () => 'Zweifel annehmen',
   doubtOpenAgain: () => 'wieder bezweifeln',
+  outlineDrawn: ({ face }) => `Umriss von ${face}`,
+  beadDrawn: ({ name }) => `Dichtraupe „${name}“ zeichnen`,
+  faceAdded: ({ face }) => `Fläche „${face}“ hinzufügen`,
+  fitAdded: ({ fit }) => `Lagerung „${fit}“ hinzufügen`,
+  marksAdded: ({ fit }) => `Kennzeichen zu ${fit} hinzufügen`,
+  gradesAdded: ({ fit }) => `Klassen zu ${fit} hinzufügen`,
+  gradeMoved: ({ grade }) => `Klasse ${grade} verschieben`,
+  bearingRenamed: ({ from, to }) => `${from} in ${to} umbenennen`,
+  entryAdded: ({ name }) => `${name} hinzufügen`,
   pasted: ({ count }) => `${counted(count, 'Schraube', 'Schrauben')} nach Tabelle setzen`,
 }

@@ -1,11 +1,13 @@
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
+import { drawn } from './drawn.ts'
 import { editorFields } from './editor-fields.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'Element', 'Elemente')
 
 export const editor: Words['editor'] = {
   fields: editorFields,
+  drawn,
   title: ({ name, revision }) => `${name}, Stand ${revision}`,
   nothingToUndo: 'Rückgängig',
   nothingToRedo: 'Wiederherstellen',
@@ -106,6 +108,8 @@ export const editor: Words['editor'] = {
 
   sections: {
     drawing: 'Zeichnung',
+    case: 'Gehäuse',
+    faces: 'Flächen',
     groups: 'Gruppen',
     passes: 'Durchgänge',
     fits: 'Lagerungen',
@@ -188,9 +192,6 @@ export const editor: Words['editor'] = {
   },
   keptAsItIs: ({ names }) => `Bleibt wie in der Datei, ohne Formular hier: ${names.join(', ')}.`,
   notHere: {
-    drawing:
-      'Pleuel, Anlaufscheiben, Ausgleichswellenlager, Lagersitze und der Umriss einer Fläche lassen sich hier noch nicht setzen oder entfernen.',
-    fits: 'Eine Lagerung, ein Kennzeichen oder eine Schalenklasse lässt sich hier noch nicht hinzufügen oder entfernen.',
     rest: 'Schritte, Teile und Warnungen lassen sich hier noch nicht hinzufügen. Für Pleuel, Anlaufscheiben, Ausgleichswellenlager, Umrisse, Kurbelwelle, Dichtraupen und Ringe gibt es noch kein Formular.',
     instead:
       'Mit der Kopie eines Motors beginnen, der sie hat: „Für neuen Motor kopieren“ in der Bibliothek. Oder diesen, sobald er veröffentlicht ist, als Datei sichern, die Datei ändern und wieder einlesen.',

@@ -163,6 +163,8 @@ export const auditWords: Table<typeof pattern> = {
     'Keine Schraube ist beschrieben; nichts würde angezogen. Die eingeben, die die Teile zusammenhalten, nach dem Handbuch.',
   'bearings-without-fit': ({ bearing, ids }) =>
     `${bearing === 'main' ? 'Grundlager' : 'Pleuellager'} ${ids.join(', ')}: Keine Lagerung sagt, welche Schalen hineingehören, und nichts fragt danach. Eine Lagerung ergänzen oder nachsehen, ob sie keine haben.`,
+  'saddles-none': (_) =>
+    'In diesem Gehäuse läuft eine Kurbelwelle, aber es hat keinen Lagersitz. Die Grundlager nach dem Handbuch setzen, oder keine Fläche Lagersitze oder Pleuel zeigen lassen.',
   'end-float-missing': ({ saddle }) =>
     `${saddle} hat die Anlaufscheiben, aber kein Axialspiel ist angegeben. Die Grenzen aus dem Handbuch eingeben.`,
   'standing-caution-missing': (_) =>

@@ -1,4 +1,12 @@
 import type { placingWords as english } from '../../en/problems/placing.ts'
+import { counted } from '../formats.ts'
+
+const faceUses = {
+  fasteners: (count: number) => counted(count, 'Schraube', 'Schrauben'),
+  procedures: (count: number) => counted(count, 'Anziehvorgang', 'Anziehvorgänge'),
+  beads: (count: number) => counted(count, 'Dichtraupe', 'Dichtraupen'),
+  steps: (count: number) => counted(count, 'Schritt', 'Schritte'),
+}
 
 export const placingWords: typeof english = {
   'draft-off-face': ({ what }) =>
@@ -11,4 +19,10 @@ export const placingWords: typeof english = {
     `Auf der Fläche ${face} ist noch keine Schraube. Zuerst ihre Schrauben setzen, dann anziehen.`,
   'draft-size-unsaid': () =>
     'Auf dieser Fläche ist noch keiner, dessen Maß gelten könnte. Zuerst das Maß aus dem Handbuch eingeben, dann setzen.',
+  'draft-way-unsaid': () =>
+    'Angeben, wohin die Lippe zeigt oder das Öl fließt, wie es im Handbuch steht. Dann setzen.',
+  'draft-no-outline': () =>
+    'Der Rand dieser Fläche wächst noch um das, was auf ihr liegt. „Umriss neu zeichnen“ wählen und seine Ecken antippen.',
+  'draft-face-in-use': ({ face, what, count }) =>
+    `Auf der Fläche ${face} ${count === 1 ? 'ist' : 'sind'} noch ${faceUses[what](count)}. Zuerst entfernen.`,
 }

@@ -70,7 +70,6 @@ export const specAdvice = {
   'throw-without-rods': (_: None) => 'name the rods that run on the pin',
   'outline-corners': (_: None) => 'an outline needs at least three corners',
   'cylinders-none': (_: None) => 'an engine has at least one cylinder',
-  'saddles-none': (_: None) => 'a case has at least one saddle',
   'faces-none': (_: None) => 'a case has at least one joint face',
   'order-empty': (_: None) => 'an order has at least one fastener',
   'passes-none': (_: None) => 'a procedure has at least one pass',

@@ -5,10 +5,24 @@ type None = Record<never, never>
 
 const things = ({ count }: OfThings) => counted(count, 'thing', 'things')
 
+type PlacedKind = keyof typeof placed
+
+const placed = {
+  fastener: 'place a fastener',
+  dowel: 'place a dowel',
+  'oil-passage': 'place an oil way',
+  'face-part': 'place a part',
+  saddle: 'place a saddle',
+  rod: 'place a rod',
+  balance: 'place a balance bearing',
+  corner: 'place a corner',
+  'bead-point': 'place a point of a bead',
+  'keep-out': 'place a keep-out zone',
+}
+
 /** What an edit of the editor did, for `undo` and `redo`. */
 export const editorEdits = {
-  placed: ({ kind }: { readonly kind: 'fastener' | 'dowel' | 'oil-passage' }) =>
-    ({ fastener: 'place a fastener', dowel: 'place a dowel', 'oil-passage': 'place an oil way' })[kind],
+  placed: ({ kind }: { readonly kind: PlacedKind }) => placed[kind],
   moved: (facts: OfThings) => `move ${things(facts)}`,
   aligned: (facts: OfThings) => `align ${things(facts)}`,
   mirrored: (facts: OfThings) => `mirror ${things(facts)}`,
@@ -25,5 +39,14 @@ export const editorEdits = {
   entryTakenOut: ({ name }: { readonly name: string }) => `take out ${name}`,
   doubtAccepted: (_: None) => 'accept a doubt',
   doubtOpenAgain: (_: None) => 'doubt it again',
+  outlineDrawn: ({ face }: { readonly face: string }) => `the outline of ${face}`,
+  beadDrawn: ({ name }: { readonly name: string }) => `draw the bead “${name}”`,
+  faceAdded: ({ face }: { readonly face: string }) => `add the face “${face}”`,
+  fitAdded: ({ fit }: { readonly fit: string }) => `add the bearings “${fit}”`,
+  marksAdded: ({ fit }: { readonly fit: string }) => `add marks to ${fit}`,
+  gradesAdded: ({ fit }: { readonly fit: string }) => `add grades to ${fit}`,
+  gradeMoved: ({ grade }: { readonly grade: string }) => `move the grade ${grade}`,
+  bearingRenamed: ({ from, to }: { readonly from: string; readonly to: string }) => `call ${from} ${to}`,
+  entryAdded: ({ name }: { readonly name: string }) => `add ${name}`,
   pasted: (facts: OfThings) => `place ${counted(facts.count, 'fastener', 'fasteners')} by a table`,
 }

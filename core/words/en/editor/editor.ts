@@ -1,4 +1,5 @@
 import { counted } from '../formats.ts'
+import { drawn } from './drawn.ts'
 import { editorFields } from './editor-fields.ts'
 
 export interface OfThings {
@@ -10,6 +11,7 @@ const things = ({ count }: OfThings) => counted(count, 'thing', 'things')
 /** The page on which a spec is written: its drawing, its forms, what the audit says beside them. */
 export const editor = {
   fields: editorFields,
+  drawn,
   title: ({ name, revision }: { readonly name: string; readonly revision: string }) =>
     `${name}, revision ${revision}`,
   nothingToUndo: 'Undo',
@@ -128,6 +130,8 @@ export const editor = {
 
   sections: {
     drawing: 'Drawing',
+    case: 'Case',
+    faces: 'Faces',
     groups: 'Groups',
     passes: 'Passes',
     fits: 'Bearings',
@@ -212,9 +216,6 @@ export const editor = {
     `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
   /** What cannot be done here, and how it is done instead. */
   notHere: {
-    drawing:
-      'Rods, thrust washers, balance bearings, saddles and the outline of a face cannot be placed or taken out here yet.',
-    fits: 'A bearing, a mark or a grade of shell cannot be added here yet, nor taken out.',
     rest: 'Steps, parts and cautions cannot be added here yet. There is no form yet for rods, thrust washers, balance bearings, outlines, the crank, beads and rings.',
     instead:
       'Begin from a copy of an engine that has them: “Copy for a new engine” in the library. Or, once this one is published, save it as a file, change the file and take it in again.',

@@ -211,6 +211,8 @@ export const auditWords = {
     'No fastener is described, so that nothing would be tightened. Enter those that hold the parts together, from the manual.',
   'bearings-without-fit': ({ bearing, ids }: { bearing: 'main' | 'big-end'; ids: readonly string[] }) =>
     `${bearing === 'main' ? 'Main bearings' : 'Big ends'} ${ids.join(', ')}: no fit says which shells go in, and nothing asks for them. Add a fit, or look up whether they have none.`,
+  'saddles-none': (_: Record<never, never>) =>
+    'A crank runs in this case, and it has no saddle. Place the main bearings where the manual has them, or let no face show saddles or rods.',
   'end-float-missing': ({ saddle }: { saddle: string }) =>
     `${saddle} has the thrust washers, and no end float is given. Enter its limits from the manual.`,
   'standing-caution-missing': (_: Record<never, never>) =>

@@ -1,8 +1,22 @@
 import type { PhraseText } from '../../phrase.ts'
+import { counted } from '../formats.ts'
 
 export interface OfOrderInDraft {
   readonly order: string
   readonly procedure: string
+}
+
+export interface FaceInUse {
+  readonly face: string
+  readonly what: 'fasteners' | 'procedures' | 'beads' | 'steps'
+  readonly count: number
+}
+
+const faceUses = {
+  fasteners: (count: number) => counted(count, 'fastener', 'fasteners'),
+  procedures: (count: number) => counted(count, 'procedure', 'procedures'),
+  beads: (count: number) => counted(count, 'bead', 'beads'),
+  steps: (count: number) => counted(count, 'step', 'steps'),
 }
 
 /** What the editor of a spec says where something cannot be done on its drawing. */
@@ -17,4 +31,10 @@ export const placingWords = {
     `There is no fastener on the face ${face} yet. Place its fasteners first, then tighten them.`,
   'draft-size-unsaid': (_: Record<never, never>) =>
     'There is none on this face yet from which a size could be taken. Type the size that the manual gives first, then place it.',
+  'draft-way-unsaid': (_: Record<never, never>) =>
+    'Say which way the lip points, or the oil flows, as the manual has it. Then place it.',
+  'draft-no-outline': (_: Record<never, never>) =>
+    'The edge of this face is still grown round what lies on it. Choose “Draw the outline anew” and tap its corners.',
+  'draft-face-in-use': ({ face, what, count }: FaceInUse) =>
+    `On the face ${face} there ${count === 1 ? 'is' : 'are'} still ${faceUses[what](count)}. Take ${count === 1 ? 'it' : 'them'} out first.`,
 }

@@ -69,7 +69,6 @@ export const specAdvice: typeof english = {
   // What an engine has
   'outline-corners': () => 'un contorno necesita al menos tres vértices',
   'cylinders-none': () => 'un motor tiene al menos un cilindro',
-  'saddles-none': () => 'un cárter tiene al menos un apoyo',
   'faces-none': () => 'un cárter tiene al menos una cara de unión',
   'order-empty': () => 'un orden tiene al menos una fijación',
   'passes-none': () => 'un procedimiento tiene al menos una pasada',

@@ -3,13 +3,21 @@ import { counted } from '../formats.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'elemento', 'elementos')
 
+const placed = {
+  fastener: 'una fijación',
+  dowel: 'un pasador',
+  'oil-passage': 'un conducto de aceite',
+  'face-part': 'una pieza',
+  saddle: 'un apoyo',
+  rod: 'una biela',
+  balance: 'un cojinete de equilibrado',
+  corner: 'un vértice',
+  'bead-point': 'un punto de un cordón',
+  'keep-out': 'una zona prohibida',
+}
+
 export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added' | 'removed'> = {
-  placed: ({ kind }) =>
-    ({
-      fastener: 'colocar una fijación',
-      dowel: 'colocar un pasador',
-      'oil-passage': 'colocar un conducto de aceite',
-    })[kind],
+  placed: ({ kind }) => `colocar ${placed[kind]}`,
   moved: (facts) => `mover ${things(facts)}`,
   aligned: (facts) => `alinear ${things(facts)}`,
   mirrored: (facts) => `reflejar ${things(facts)}`,
@@ -26,5 +34,14 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   entryTakenOut: ({ name }) => `quitar ${name}`,
   doubtAccepted: () => 'aceptar una duda',
   doubtOpenAgain: () => 'volver a dudar',
+  outlineDrawn: ({ face }) => `el contorno de ${face}`,
+  beadDrawn: ({ name }) => `dibujar el cordón «${name}»`,
+  faceAdded: ({ face }) => `añadir la cara «${face}»`,
+  fitAdded: ({ fit }) => `añadir los cojinetes «${fit}»`,
+  marksAdded: ({ fit }) => `añadir marcas a ${fit}`,
+  gradesAdded: ({ fit }) => `añadir clases a ${fit}`,
+  gradeMoved: ({ grade }) => `mover la clase ${grade}`,
+  bearingRenamed: ({ from, to }) => `llamar ${to} a ${from}`,
+  entryAdded: ({ name }) => `añadir ${name}`,
   pasted: ({ count }) => `colocar ${counted(count, 'fijación', 'fijaciones')} según una tabla`,
 }

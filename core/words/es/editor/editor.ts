@@ -1,11 +1,13 @@
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
+import { drawn } from './drawn.ts'
 import { editorFields } from './editor-fields.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'elemento', 'elementos')
 
 export const editor: Words['editor'] = {
   fields: editorFields,
+  drawn,
   title: ({ name, revision }) => `${name}, revisión ${revision}`,
   nothingToUndo: 'Deshacer',
   nothingToRedo: 'Rehacer',
@@ -108,6 +110,8 @@ export const editor: Words['editor'] = {
 
   sections: {
     drawing: 'Dibujo',
+    case: 'Cárter',
+    faces: 'Caras',
     groups: 'Grupos',
     passes: 'Pasadas',
     fits: 'Cojinetes',
@@ -190,9 +194,6 @@ export const editor: Words['editor'] = {
   },
   keptAsItIs: ({ names }) => `Se queda como en el archivo, sin formulario aquí: ${names.join(', ')}.`,
   notHere: {
-    drawing:
-      'Bielas, arandelas de empuje, cojinetes de equilibrado, apoyos y el contorno de una cara aún no se pueden colocar ni quitar aquí.',
-    fits: 'Un cojinete, una marca o una clase de semicojinete aún no se puede añadir ni quitar aquí.',
     rest: 'Pasos, piezas y advertencias aún no se pueden añadir aquí. Aún no hay formulario para bielas, arandelas de empuje, cojinetes de equilibrado, contornos, cigüeñal, cordones y segmentos.',
     instead:
       'Empezar con la copia de un motor que los tenga: «Copiar para un motor nuevo» en la biblioteca. O, una vez publicado este, guardarlo en un archivo, cambiar el archivo y volver a leerlo.',

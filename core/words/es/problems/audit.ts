@@ -154,6 +154,8 @@ export const auditWords: typeof english = {
     'No hay ninguna fijación descrita, así que no se apretaría nada. Introducir las que sujetan las piezas, según el manual.',
   'bearings-without-fit': ({ bearing, ids }) =>
     `${bearing === 'main' ? 'Cojinetes de bancada' : 'Cojinetes de biela'} ${ids.join(', ')}: ningún ajuste dice qué semicojinetes llevan, y nada los pide. Añadir un ajuste o mirar si no llevan.`,
+  'saddles-none': () =>
+    'En este cárter gira un cigüeñal y no hay ningún apoyo. Colocar los cojinetes de bancada según el manual, o que ninguna cara muestre apoyos ni bielas.',
   'end-float-missing': ({ saddle }) =>
     `${saddle} lleva las arandelas de empuje y no se da el juego axial. Introducir sus límites según el manual.`,
   'standing-caution-missing': () =>

@@ -1,4 +1,12 @@
 import type { placingWords as english } from '../../en/problems/placing.ts'
+import { counted } from '../formats.ts'
+
+const faceUses = {
+  fasteners: (count: number) => counted(count, 'fijación', 'fijaciones'),
+  procedures: (count: number) => counted(count, 'procedimiento', 'procedimientos'),
+  beads: (count: number) => counted(count, 'cordón', 'cordones'),
+  steps: (count: number) => counted(count, 'paso', 'pasos'),
+}
 
 export const placingWords: typeof english = {
   'draft-off-face': ({ what }) =>
@@ -10,4 +18,10 @@ export const placingWords: typeof english = {
     `En la cara ${face} aún no hay fijaciones. Colocar antes las fijaciones, luego apretarlas.`,
   'draft-size-unsaid': () =>
     'En esta cara aún no hay ninguno cuya medida valga. Escribir antes la medida que da el manual, luego colocarlo.',
+  'draft-way-unsaid': () =>
+    'Indicar hacia dónde mira el labio o fluye el aceite, como lo da el manual. Luego colocarlo.',
+  'draft-no-outline': () =>
+    'El borde de esta cara aún crece alrededor de lo que hay en ella. Elegir «Dibujar de nuevo el contorno» y tocar sus vértices.',
+  'draft-face-in-use': ({ face, what, count }) =>
+    `En la cara ${face} aún hay ${faceUses[what](count)}. Quitarlo antes.`,
 }
