@@ -122,6 +122,7 @@ function lookOf(palette: DrawingColours): Readonly<Record<Role, Look>> {
     'protractor-flat': { stroke: ink, width: medium },
     'protractor-start': { stroke: ink, width: medium, dash: [6, 4] },
     'protractor-end': { stroke: act, width: heavy },
+    handle: { fill: paper, stroke: ink, width: medium },
     'protractor-start-knob': { fill: metal, stroke: ink, width: heavy },
     'protractor-end-knob': { fill: act, stroke: ink, width: heavy },
     'gauge-body': { fill: hollow, stroke: ink, width: thin },

@@ -5,9 +5,12 @@ import {
   mirrored,
   moved,
   placed,
+  pathOfThing,
   removed,
   repeated,
   repeatedRound,
+  subjectOf,
+  subjects,
   thingNamed,
   thingsOn,
   unitOf,
@@ -17,6 +20,7 @@ import {
   type EditMessage,
   type NewThing,
   type SpecDocument,
+  type Subject,
   type Thing,
   type ValuePath,
 } from '../../core/drafts/index.ts'
@@ -44,6 +48,7 @@ export type Action = (typeof actions)[number]
 export class EditorDesk {
   readonly #draft: () => DraftAtWork
   #face = $state('')
+  #subject = $state<Subject>('parts')
   #action = $state<Action | null>(null)
   #selected = $state.raw<readonly string[]>([])
   #problem = $state.raw<Problem | null>(null)
@@ -56,7 +61,7 @@ export class EditorDesk {
   readonly findings = $derived.by(() => this.#draft().findings.filter(({ accepted }) => !accepted))
   /** The doubts that somebody accepted, with the reason. */
   readonly accepted = $derived.by(() => this.#draft().findings.filter(({ accepted }) => accepted))
-  readonly things = $derived.by(() => thingsOn(this.document, this.face))
+  readonly things = $derived.by(() => thingsOn(this.document, this.face, subjects[this.subject]))
   /** What is chosen and still there, in the order in which it was chosen. */
   readonly selected: readonly Thing[] = $derived.by(() => {
     const there = this.things.map(aboutOf)
@@ -79,6 +84,9 @@ export class EditorDesk {
     const faces = this.document.case.faces
     return faces.some(({ id }) => id === this.#face) ? this.#face : faces[0]!.id
   }
+  get subject() {
+    return this.#subject
+  }
   get action() {
     return this.#action
   }
@@ -93,7 +101,14 @@ export class EditorDesk {
     this.#face = face
     this.#selected = []
   }
+  /** What of the face is worked on: nothing else can be chosen or drawn about then. */
+  work(subject: Subject) {
+    this.#subject = subject
+    this.#selected = []
+    if (subject !== 'parts' && (this.#action === 'order' || this.#action === 'group')) this.#action = null
+  }
   begin(action: Action | null) {
+    if (action === 'order' || action === 'group') this.work('parts')
     this.#action = action
     this.#problem = null
   }
@@ -109,8 +124,17 @@ export class EditorDesk {
   /** Shows the thing that a finding is about, on its face. */
   show(thing: Thing, face: string) {
     this.#face = face
+    this.#subject = subjectOf(thing.kind)
     this.#selected = [aboutOf(thing)]
   }
+
+  /** The one thing that is chosen, with where its entry stands in the document; null for none and for several. */
+  readonly chosen = $derived.by(() => {
+    const [thing] = this.selected
+    if (this.selected.length !== 1 || thing === undefined) return null
+    const path = pathOfThing(this.document, thing)
+    return path === null ? null : { thing, path }
+  })
 
   /** What the audit says of something at a place of the document. */
   findingsAt(path: string): readonly Finding[] {
@@ -191,25 +215,11 @@ export class EditorDesk {
       copies = outcome.value.copies
       return done(outcome.value.document)
     })
-    if (isDone) this.choose([...selected, ...copies])
+    // Points are called by their number, and a copy between two others changes those.
+    const isNumbered = this.#subject === 'outline' || this.#subject === 'beads'
+    if (isDone) this.choose(isNumbered ? [] : [...selected, ...copies])
   }
   #said(code: 'moved' | 'aligned' | 'mirrored' | 'repeated' | 'takenOut') {
     return { code, facts: { count: this.selected.length } } as const
   }
-}
-
-/** The thing that a finding is about, with its face; null where it is about none that is drawn. */
-export function thingOfFinding(document: SpecDocument, path: string): { thing: Thing; face: string } | null {
-  const [, list, index] =
-    /^(fasteners|case\.dowels|case\.oilPassages|case\.faceParts)\[(\d+)\]/.exec(path) ?? []
-  if (list === undefined) return null
-  const kinds = {
-    fasteners: { kind: 'fastener', list: document.fasteners },
-    'case.dowels': { kind: 'dowel', list: document.case.dowels },
-    'case.oilPassages': { kind: 'oil-passage', list: document.case.oilPassages },
-    'case.faceParts': { kind: 'face-part', list: document.case.faceParts },
-  } as const
-  const found = kinds[list as keyof typeof kinds]
-  const entry = found.list?.[Number(index)]
-  return entry === undefined ? null : { thing: { kind: found.kind, id: entry.id }, face: entry.face }
 }

@@ -99,6 +99,7 @@ export type Role =
   | 'protractor-end'
   | 'protractor-start-knob'
   | 'protractor-end-knob'
+  | 'handle'
   | 'gauge-body'
   | 'gauge-face'
   | 'gauge-line'

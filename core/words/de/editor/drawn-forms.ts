@@ -96,7 +96,6 @@ export const drawnForms: typeof english = {
     floatFrom: 'Spiel von',
     floatTo: 'Spiel bis',
     addWasher: 'Scheibe hinzufügen',
-    table:
-      'Spiele, wo das Handbuch eine Tabelle hat; ohne sie werden Scheiben nach ihrer Dicke gewählt.',
+    table: 'Spiele, wo das Handbuch eine Tabelle hat; ohne sie werden Scheiben nach ihrer Dicke gewählt.',
   },
 }

@@ -36,6 +36,7 @@ export const editor: Words['editor'] = {
     noGroup: 'Noch keine Schraubengruppe: zuerst unter „Gruppen“ eine hinzufügen.',
     oilWay: 'Ölkanal',
     where: ({ saddle, side }) => (side === '' ? `an ${saddle}` : `an ${saddle}, ${side}`),
+    onFace: ({ side }) => (side === '' ? 'auf der Achse' : side),
     diameter: 'Durchmesser',
     sizeAlong: 'Maß längs',
     sizeAcross: 'Maß quer',

@@ -96,7 +96,6 @@ export const drawnForms = {
     floatFrom: 'Float from',
     floatTo: 'Float to',
     addWasher: 'Add a washer',
-    table:
-      'Floats where the manual has a table; without them washers are chosen by their thickness.',
+    table: 'Floats where the manual has a table; without them washers are chosen by their thickness.',
   },
 }

@@ -42,6 +42,7 @@ export const editor = {
     oilWay: 'oil way',
     where: ({ saddle, side }: { readonly saddle: string; readonly side: string }) =>
       side === '' ? `at ${saddle}` : `at ${saddle}, ${side}`,
+    onFace: ({ side }: { readonly side: string }) => (side === '' ? 'on the axis' : side),
     diameter: 'Diameter',
     sizeAlong: 'Size along',
     sizeAcross: 'Size across',

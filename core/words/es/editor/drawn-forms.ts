@@ -64,8 +64,7 @@ export const drawnForms: typeof english = {
       'big-end': 'Cojinetes de biela',
       balance: 'Cojinetes de equilibrado',
     },
-    noneFree:
-      'Todos los cojinetes de este tipo en el dibujo ya tienen sus marcas, o aún no hay ninguno.',
+    noneFree: 'Todos los cojinetes de este tipo en el dibujo ya tienen sus marcas, o aún no hay ninguno.',
     housingName: 'Marcas de alojamiento en',
     journalName: 'Marcas de muñón en',
     housings: { main: 'Cárter', 'big-end': 'Bielas', balance: 'Cárter' },
@@ -100,7 +99,6 @@ export const drawnForms: typeof english = {
     floatFrom: 'Juego desde',
     floatTo: 'Juego hasta',
     addWasher: 'Añadir una arandela',
-    table:
-      'Juegos, donde el manual da una tabla; sin ellos las arandelas se eligen por su grosor.',
+    table: 'Juegos, donde el manual da una tabla; sin ellos las arandelas se eligen por su grosor.',
   },
 }

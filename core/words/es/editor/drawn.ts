@@ -36,7 +36,8 @@ export const drawn: Words['editor']['drawn'] = {
   depth: 'Bajo la cara',
   noBearings:
     'En esta cara no hay cojinetes a la vista. Elegir una cara que muestre apoyos, bielas o cojinetes de equilibrado, o añadirla en «Caras».',
-  onAxis: 'Los cojinetes de bancada y las bielas están en el eje del cigüeñal: solo cuenta su lugar a lo largo.',
+  onAxis:
+    'Los cojinetes de bancada y las bielas están en el eje del cigüeñal: solo cuenta su lugar a lo largo.',
   snapped: {
     axis: 'en el eje',
     saddle: ({ name }) => `en el apoyo ${name}`,

@@ -37,6 +37,7 @@ export const editor: Words['editor'] = {
     noGroup: 'Aún no hay grupos de fijaciones: añadir antes uno en «Grupos».',
     oilWay: 'conducto de aceite',
     where: ({ saddle, side }) => (side === '' ? `en ${saddle}` : `en ${saddle}, ${side}`),
+    onFace: ({ side }) => (side === '' ? 'en el eje' : side),
     diameter: 'Diámetro',
     sizeAlong: 'Medida a lo largo',
     sizeAcross: 'Medida a lo ancho',

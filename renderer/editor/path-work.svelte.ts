@@ -1,0 +1,84 @@
+import { leastPoints, withBead, withBeadPath, withOutline, type TypedBead } from '../../core/drafts/index.ts'
+import type { Point } from '../../core/plane/index.ts'
+import { done } from '../../core/problem/index.ts'
+import type { EditorDesk } from './editor-desk.svelte.ts'
+
+type Drawn = { readonly kind: 'outline' } | { readonly kind: 'bead'; readonly typed: TypedBead }
+
+/** An outline or a bead while it is drawn point by point. It is in the document as soon as its points make one. */
+export class PathWork {
+  readonly #desk: EditorDesk
+  #drawn = $state.raw<Drawn | null>(null)
+  #points = $state.raw<readonly Point[]>([])
+  #face = ''
+  /** The bead in the document, once it is there. */
+  #bead: string | null = null
+
+  constructor(desk: EditorDesk) {
+    this.#desk = desk
+  }
+
+  /** What is drawn now; null for nothing. On another face nothing is. */
+  get kind(): Drawn['kind'] | null {
+    return this.#drawn !== null && this.#face === this.#desk.face ? this.#drawn.kind : null
+  }
+  get points() {
+    return this.kind === null ? [] : this.#points
+  }
+  get least() {
+    return this.kind === null ? 0 : leastPoints[this.kind]
+  }
+
+  beginOutline() {
+    this.#begin({ kind: 'outline' })
+  }
+  beginBead(typed: TypedBead) {
+    this.#begin({ kind: 'bead', typed })
+  }
+  finish() {
+    this.#drawn = null
+    this.#points = []
+  }
+  async add(at: Point) {
+    await this.#keep([...this.#points, at])
+  }
+  async takeBack() {
+    await this.#keep(this.#points.slice(0, -1))
+  }
+
+  #begin(drawn: Drawn) {
+    this.#drawn = drawn
+    this.#points = []
+    this.#bead = null
+    this.#face = this.#desk.face
+    this.#desk.choose([])
+  }
+
+  /** What the document cannot take does not stay on the drawing either. */
+  async #keep(points: readonly Point[]) {
+    const [drawn, face] = [this.#drawn, this.#face]
+    if (drawn === null) return
+    const before = this.#points
+    this.#points = points
+    if (points.length < leastPoints[drawn.kind]) return
+    const isKept =
+      drawn.kind === 'outline'
+        ? await this.#desk.change({ code: 'outlineDrawn', facts: { face } }, (document) =>
+            done(withOutline(document, face, points)),
+          )
+        : await this.#keepBead(drawn.typed, face, points)
+    if (!isKept) this.#points = before
+  }
+
+  #keepBead(typed: TypedBead, face: string, points: readonly Point[]): Promise<boolean> {
+    const bead = this.#bead
+    const name = typeof typed.name === 'string' ? typed.name : face
+    return this.#desk.change({ code: 'beadDrawn', facts: { name } }, (document) => {
+      if (bead !== null) return withBeadPath(document, bead, points)
+      const made = withBead(document, face, typed, points)
+      if (!made.ok) return made
+      this.#bead = made.value.bead
+      return done(made.value.document)
+    })
+  }
+}
