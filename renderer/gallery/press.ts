@@ -1,11 +1,17 @@
 import { tick } from 'svelte'
 
-/** A button by how its text begins, in the whole stage or in a group of buttons; or a text that is waited for. */
-export type Press = string | ButtonOfGroup | { readonly appears: string }
+/** A button by how its text begins, in the whole stage or in a group of buttons; a choice of a list; or a text that is waited for. */
+export type Press = string | ButtonOfGroup | ChoiceOfList | { readonly appears: string }
 
 interface ButtonOfGroup {
   readonly group: string
   readonly button: string
+}
+
+interface ChoiceOfList {
+  /** How the list is called. */
+  readonly choose: string
+  readonly option: string
 }
 
 /** Time enough for the model of the largest joint on a slow machine. Milliseconds. */
@@ -17,6 +23,7 @@ export async function press(within: HTMLElement, presses: readonly Press[]): Pro
     await tick()
     if (typeof each === 'string') pressIn(within, each)
     else if ('appears' in each) await waitFor(within, each.appears)
+    else if ('choose' in each) choose(within, each)
     else pressIn(groupIn(within, each.group), each.button)
   }
   await tick()
@@ -29,6 +36,15 @@ function pressIn(within: Element, text: string) {
   )
   if (!button) throw new Error(`there is no button “${text}” to press`)
   button.click()
+}
+
+function choose(within: Element, { choose: name, option }: ChoiceOfList) {
+  const lists = [...within.querySelectorAll('select')]
+  const list = lists.find(({ labels }) => [...labels].some(({ textContent }) => textContent.includes(name)))
+  const found = [...(list?.options ?? [])].find(({ text }) => text === option)
+  if (!list || !found) throw new Error(`there is no “${option}” to choose for “${name}”`)
+  list.value = found.value
+  list.dispatchEvent(new Event('change', { bubbles: true }))
 }
 
 function groupIn(within: HTMLElement, name: string): Element {

@@ -1,4 +1,4 @@
-import { distanceToSegment, sidesOf, type Point } from '../../plane/index.ts'
+import { sidesOf, type Point } from '../../plane/index.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 import { inPlace, lengthTextOf, placeTexts, unitOf } from './position.ts'
 import type { PathKind, PlacedThing } from './thing.ts'
@@ -78,7 +78,7 @@ export function withoutPoints(
   return changed(document, kind, (of, points) => points.filter((_, index) => !gone.has(pointId(of, index))))
 }
 
-/** One point more, in the side of the path that is nearest to it; its number there, counted from 0. */
+/** One point more, in the side of the path that it lengthens least; its number there, counted from 0. */
 export function withPoint(
   document: SpecDocument,
   kind: 'corner' | 'bead-point',
@@ -96,14 +96,22 @@ export function withPoint(
   return { document: after, index }
 }
 
-/** An open path goes on at the end that is nearest, unless a side of it is nearer. */
+/** Where it makes the path least longer: in one of its sides, or at an end of one that is open. */
 function placeInPath(points: readonly Point[], isClosed: boolean, at: Point): number {
-  const apart = sidesOf(points, isClosed).map(([from, to]) => distanceToSegment(at, from, to))
-  const nearest = apart.indexOf(Math.min(...apart))
-  if (isClosed) return nearest + 1
-  const to = (point: Point | undefined) => (point ? Math.hypot(point.x - at.x, point.y - at.y) : Infinity)
-  if (to(points.at(-1)) <= apart[nearest]!) return points.length
-  return to(points[0]) <= apart[nearest]! ? 0 : nearest + 1
+  const to = ({ x, y }: Point) => Math.hypot(x - at.x, y - at.y)
+  const longer = sidesOf(points, isClosed).map(
+    ([a, b], index) => [to(a) + to(b) - Math.hypot(b.x - a.x, b.y - a.y), index + 1] as const,
+  )
+  const [first, last] = [points[0], points.at(-1)]
+  const ends =
+    isClosed || !first || !last
+      ? []
+      : ([
+          [to(last), points.length],
+          [to(first), 0],
+        ] as const)
+  const [least] = [...longer, ...ends].toSorted(([one], [other]) => one - other)
+  return least?.[1] ?? points.length
 }
 
 function changed(

@@ -87,6 +87,11 @@ export const drawnForms: typeof english = {
       fitting: { main: 'Grund einlegen', 'big-end': 'Pleuel einlegen', balance: 'Ausgl. einlegen' },
     },
   },
+  passes: {
+    forGroup: ({ group }) => `Nur ${group}`,
+    inSteps: 'Erreicht in Stufen von',
+    reading: 'Was gemessen wird, von und bis',
+  },
   thrust: {
     title: 'Axialspiel und Anlaufscheiben',
     addFloat: 'Axialspiel hinzufügen',

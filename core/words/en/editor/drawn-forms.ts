@@ -87,6 +87,11 @@ export const drawnForms = {
       fitting: { main: 'Lay mains', 'big-end': 'Lay rod shells', balance: 'Lay balance' },
     },
   },
+  passes: {
+    forGroup: ({ group }: { readonly group: string }) => `Only ${group}`,
+    inSteps: 'Reached in steps of',
+    reading: 'What is measured, from and to',
+  },
   thrust: {
     title: 'End float and thrust washers',
     addFloat: 'Add the end float',

@@ -90,6 +90,11 @@ export const drawnForms: typeof english = {
       fitting: { main: 'Montar bancada', 'big-end': 'Montar biela', balance: 'Montar equil.' },
     },
   },
+  passes: {
+    forGroup: ({ group }) => `Solo ${group}`,
+    inSteps: 'Se alcanza en etapas de',
+    reading: 'Qué se mide, de y a',
+  },
   thrust: {
     title: 'Juego axial y arandelas de empuje',
     addFloat: 'Añadir el juego axial',

@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest'
+import { audit } from '../../../core/audit/index.ts'
+import {
+  gradeThinner,
+  groupsInPass,
+  valueOfGroup,
+  withFit,
+  withGrades,
+  withMarks,
+  withValueOfGroup,
+  withoutFit,
+  withoutGrade,
+  withoutMark,
+  type PassInDocument,
+  type SpecDocument,
+  type TypedFit,
+} from '../../../core/drafts/index.ts'
+import { readSpec } from '../../../core/engine/index.ts'
+import { documentOf } from './document-of-demo.ts'
+
+const skerry = documentOf('skerry-3')
+const names = { housing: 'Case marks', journal: 'Crank marks', choose: 'Choose', fitting: 'Fit' }
+const typed = {
+  kind: 'main',
+  ...{ name: 'Mains', grades: 'a, b c', least: '20 µm', most: '50 µm' },
+  housing: { name: 'Case', marks: '1 2 2 3' },
+  journal: { name: 'Crank', marks: 'U; W' },
+  mixing: { neighbours: true, thicker: 'lower' },
+} as const satisfies TypedFit
+
+/** The demo without its fits and what names them. */
+const without = skerry.fits.reduce((document, { id }) => withoutFit(document, id), {
+  ...skerry,
+  cautions: [],
+  parts: [],
+  steps: skerry.steps.map((step) => ({ ...step, after: [] })),
+} as SpecDocument)
+
+function findings(document: SpecDocument) {
+  const read = readSpec(JSON.stringify(document))
+  if (!read.ok) throw new Error(JSON.stringify(read.problems))
+  return audit(read.spec).map(({ problem }) => problem.code)
+}
+
+describe('new bearings with marks', () => {
+  const { document, fit } = withFit(without, typed, names)
+  const added = document.fits.at(-1)!
+
+  it('are those of their kind, in their order, each mark once and each grade with a look of its own', () => {
+    expect(added.positions).toEqual(skerry.case.saddles.map(({ id }) => id))
+    expect(added.housing.marks.map(({ mark }) => mark)).toEqual(['1', '2', '3'])
+    expect(added.journal.marks.map(({ mark }) => mark)).toEqual(['U', 'W'])
+    const looks = added.grades.map(({ grade, colour, pattern }) => `${grade} ${colour} ${pattern}`)
+    expect(new Set(looks).size).toBe(3)
+    expect(looks.map((look) => look[0])).toEqual(['A', 'B', 'C'])
+  })
+
+  it('have their four steps, and no size is made up: the audit asks for them', () => {
+    const found = findings(document)
+    expect(found).not.toContain('fit-without-step')
+    expect(found).toContain('nothing-to-choose-by')
+  })
+
+  it('are taken out with their steps', () => {
+    expect(withoutFit(document, fit)).toEqual(without)
+  })
+})
+
+describe('marks and grades', () => {
+  const [first] = skerry.fits
+  const { id } = first!
+
+  it('are added behind those there are, and none twice', () => {
+    const { marks } = withMarks(skerry, id, 'housing', `${first!.housing.marks[0]!.mark} Z`).fits[0]!.housing
+    expect(marks.map(({ mark }) => mark)).toEqual([...first!.housing.marks.map(({ mark }) => mark), 'Z'])
+    expect(withGrades(skerry, id, 'zz').fits[0]!.grades.at(-1)).toMatchObject({ grade: 'ZZ' })
+  })
+
+  it('go with their cells of the chart', () => {
+    const mark = first!.housing.marks[0]!.mark
+    const cells = withoutMark(skerry, id, 'housing', mark).fits[0]!.chart ?? []
+    expect(cells.length).toBeLessThan(first!.chart!.length)
+    expect(cells.some(({ housing }) => housing === mark)).toBe(false)
+    const { grade } = first!.grades[0]!
+    const left = withoutGrade(skerry, id, grade).fits[0]!
+    expect(JSON.stringify(left.chart)).not.toContain(`"upper":"${grade}"`)
+    expect(left.grades).toHaveLength(first!.grades.length - 1)
+  })
+
+  it('move towards the thinner walls, the first one not at all', () => {
+    const order = (document: SpecDocument) => document.fits[0]!.grades.map(({ grade }) => grade)
+    const [a, b, ...rest] = order(skerry)
+    expect(order(gradeThinner(skerry, id, b!))).toEqual([b, a, ...rest])
+    expect(gradeThinner(skerry, id, a!).fits[0]!.grades).toEqual(first!.grades)
+  })
+})
+
+describe('a value for the fasteners of one group', () => {
+  const pass = { kind: 'torque', order: 'o', target: '110 lbf·ft' } as const satisfies PassInDocument
+  const group = { group: 'short', fasteners: ['s1', 's2'] }
+
+  it('stands beside that of the pass, in its unit, and goes when it is emptied', () => {
+    const both = withValueOfGroup(pass, group, '100')
+    expect(both).toEqual({ ...pass, others: [{ fasteners: ['s1', 's2'], target: '100 lbf·ft' }] })
+    expect(valueOfGroup(both as typeof pass & { others: [] }, group)).toBe('100 lbf·ft')
+    expect(withValueOfGroup(both as typeof pass, group, ' ')).toEqual(pass)
+  })
+
+  it('is asked for group by group, as the order comes to them', () => {
+    const procedure = skerry.procedures[0]!
+    const [found] = [
+      groupsInPass(
+        skerry,
+        procedure,
+        procedure.passes.find((each) => 'order' in each)!,
+      ),
+    ]
+    const groups = new Set(
+      procedure.orders[0]!.sequence.map((one) => skerry.fasteners.find(({ id }) => id === one)!.group),
+    )
+    expect(found.map((each) => each.group)).toEqual([...groups])
+    expect(found.flatMap(({ fasteners }) => fasteners).toSorted()).toEqual(
+      [...procedure.orders[0]!.sequence].toSorted(),
+    )
+  })
+})
