@@ -1,9 +1,6 @@
 export * from './charts/index.ts'
-<<<<<<< HEAD
 export * from './checking/index.ts'
-=======
 export * from './fits/index.ts'
->>>>>>> 7254a65 (Place bearings, corners, beads, seals and zones as other things of a face are placed)
 export * from './forms/index.ts'
 export * from './orders/index.ts'
 export * from './placing/index.ts'

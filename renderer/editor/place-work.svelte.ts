@@ -68,8 +68,10 @@ export class PlaceWork {
     const { saddles, sides } = this.#desk.spec.case
     const [nearest] = saddles.toSorted((one, other) => Math.abs(one.at - x) - Math.abs(other.at - x))
     const side = y === 0 ? '' : y > 0 ? sides.plus : sides.minus
-    const { where, onFace } = this.#words().editor.place
-    return nearest === undefined ? onFace({ side }) : where({ saddle: nearest.id, side })
+    const words = this.#words()
+    return nearest === undefined
+      ? words.editor.place.onFace({ side })
+      : words.editor.place.where({ saddle: nearest.id, side })
   }
 
   #made(at: Point): NewThing | null {

@@ -13,7 +13,7 @@ export const drawnForms: typeof english = {
     across: 'Quer',
     cylinder: 'Zylinder',
     thrust: 'Anlaufscheiben',
-    bearing: 'Name',
+    bearing: 'Bezeichnung',
     placeThem:
       'Weitere werden auf der Zeichnung gesetzt: „Arbeiten an: Lager“, dann „Setzen“. Mehrere im gleichen Abstand: dort eines wählen, dann „Wiederholen“.',
     none: 'Es gibt noch keine.',

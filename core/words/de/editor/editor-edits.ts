@@ -42,6 +42,5 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   gradesAdded: ({ fit }) => `Klassen zu ${fit} hinzufügen`,
   gradeMoved: ({ grade }) => `Klasse ${grade} verschieben`,
   bearingRenamed: ({ from, to }) => `${from} in ${to} umbenennen`,
-  entryAdded: ({ name }) => `${name} hinzufügen`,
   pasted: ({ count }) => `${counted(count, 'Schraube', 'Schrauben')} nach Tabelle setzen`,
 }

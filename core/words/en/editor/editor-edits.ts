@@ -47,6 +47,5 @@ export const editorEdits = {
   gradesAdded: ({ fit }: { readonly fit: string }) => `add grades to ${fit}`,
   gradeMoved: ({ grade }: { readonly grade: string }) => `move the grade ${grade}`,
   bearingRenamed: ({ from, to }: { readonly from: string; readonly to: string }) => `call ${from} ${to}`,
-  entryAdded: ({ name }: { readonly name: string }) => `add ${name}`,
   pasted: (facts: OfThings) => `place ${counted(facts.count, 'fastener', 'fasteners')} by a table`,
 }

@@ -42,6 +42,5 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   gradesAdded: ({ fit }) => `añadir clases a ${fit}`,
   gradeMoved: ({ grade }) => `mover la clase ${grade}`,
   bearingRenamed: ({ from, to }) => `llamar ${to} a ${from}`,
-  entryAdded: ({ name }) => `añadir ${name}`,
   pasted: ({ count }) => `colocar ${counted(count, 'fijación', 'fijaciones')} según una tabla`,
 }
