@@ -23,7 +23,9 @@ import {
   type Thing,
 } from '../../../core/drafts/index.ts'
 import { engineSpec, readSpec } from '../../../core/engine/index.ts'
+import { bareFacts, sceneOf } from '../../../core/layout/index.ts'
 import type { Outcome } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { documentOf } from './document-of-demo.ts'
 
 const fen = documentOf('fen-1')
@@ -211,5 +213,27 @@ describe('a face', () => {
     expect(document.case.faceParts?.at(-1)).toMatchObject({ kind: 'seal', lip: 'inwards' })
     const plug = { kind: 'face-part', of: 'plug', name: 'Plug' } as const
     expect(codeOf(placed(fen, 'cover', at(10, 0), plug))).toBe('draft-size-unsaid')
+  })
+})
+
+describe('a case without saddles', () => {
+  it('can be drawn on each of its faces', () => {
+    const faces = fen.case.faces.map(({ gasket: _, ...face }) => face)
+    const bare = {
+      ...fen,
+      ...{ fits: [], parts: [], cautions: [], beads: [], steps: fen.steps.slice(0, 1) },
+      ...{ endFloat: undefined, crank: undefined },
+      case: { ...fen.case, faces, saddles: [], rods: [] },
+    }
+    const read = readSpec(JSON.stringify(bare))
+    if (!read.ok) throw new Error(read.problems[0]!.code)
+    const sheet = { widthPx: 800, heightPx: 600, capitalPx: 12 }
+    for (const { id, workedFrom } of read.spec.case.faces) {
+      const { shapes } = sceneOf(en, read.spec, bareFacts(id), { from: workedFrom, turn: 0 }, sheet)
+      expect(
+        shapes.some(({ about }) => about === `face/${id}`),
+        id,
+      ).toBe(true)
+    }
   })
 })
