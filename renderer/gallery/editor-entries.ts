@@ -37,7 +37,9 @@ const t = en.editor
 export const editorEntries: readonly Entry[] = [
   shows('at its start', 'A spec on its drawing, nothing chosen', 'skerry-3'),
   shows('placing', 'What is placed by the next tap', 'skerry-3', [t.actions.place]),
-  shows('case', 'What the case is, its bearings and its crank by numbers', 'holm-2', [t.sections.case]),
+  shows('case', 'What the case is, its bearings and its crank by numbers', 'holm-2', [
+    { group: t.forms, button: t.sections.case },
+  ]),
   shows('faces', 'How each face lies, its gasket and its beads', 'fen-1', [t.sections.faces]),
   shows('placing bearings', 'Handles at the bearings of a face', 'skerry-3', [
     { choose: t.drawn.subject, option: t.drawn.subjects.bearings },

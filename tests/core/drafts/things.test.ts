@@ -219,9 +219,10 @@ describe('a face', () => {
 describe('a case without saddles', () => {
   it('can be drawn on each of its faces', () => {
     const faces = fen.case.faces.map(({ gasket: _, ...face }) => face)
+    const steps = [{ id: 'look', kind: 'check', name: 'Look', instruction: 'Look it over.' }] as const
     const bare = {
       ...fen,
-      ...{ fits: [], parts: [], cautions: [], beads: [], steps: fen.steps.slice(0, 1) },
+      ...{ fits: [], parts: [], cautions: [], beads: [], steps },
       ...{ endFloat: undefined, crank: undefined },
       case: { ...fen.case, faces, saddles: [], rods: [] },
     }
