@@ -193,7 +193,7 @@ export const editor: Words['editor'] = {
   },
   keptAsItIs: ({ names }) => `Bleibt wie in der Datei, ohne Formular hier: ${names.join(', ')}.`,
   notHere: {
-    rest: 'Schritte, Teile und Warnungen lassen sich hier noch nicht hinzufügen. Für Pleuel, Anlaufscheiben, Ausgleichswellenlager, Umrisse, Kurbelwelle, Dichtraupen und Ringe gibt es noch kein Formular.',
+    rest: 'Schritte, Teile und Warnungen lassen sich hier noch nicht hinzufügen. Für Kolbenringe gibt es noch kein Formular.',
     instead:
       'Mit der Kopie eines Motors beginnen, der sie hat: „Für neuen Motor kopieren“ in der Bibliothek. Oder diesen, sobald er veröffentlicht ist, als Datei sichern, die Datei ändern und wieder einlesen.',
   },

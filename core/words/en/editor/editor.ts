@@ -217,7 +217,7 @@ export const editor = {
     `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
   /** What cannot be done here, and how it is done instead. */
   notHere: {
-    rest: 'Steps, parts and cautions cannot be added here yet. There is no form yet for rods, thrust washers, balance bearings, outlines, the crank, beads and rings.',
+    rest: 'Steps, parts and cautions cannot be added here yet. There is no form yet for rings.',
     instead:
       'Begin from a copy of an engine that has them: “Copy for a new engine” in the library. Or, once this one is published, save it as a file, change the file and take it in again.',
   },

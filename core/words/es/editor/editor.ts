@@ -195,7 +195,7 @@ export const editor: Words['editor'] = {
   },
   keptAsItIs: ({ names }) => `Se queda como en el archivo, sin formulario aquí: ${names.join(', ')}.`,
   notHere: {
-    rest: 'Pasos, piezas y advertencias aún no se pueden añadir aquí. Aún no hay formulario para bielas, arandelas de empuje, cojinetes de equilibrado, contornos, cigüeñal, cordones y segmentos.',
+    rest: 'Pasos, piezas y advertencias aún no se pueden añadir aquí. Aún no hay formulario para los segmentos.',
     instead:
       'Empezar con la copia de un motor que los tenga: «Copiar para un motor nuevo» en la biblioteca. O, una vez publicado este, guardarlo en un archivo, cambiar el archivo y volver a leerlo.',
   },
