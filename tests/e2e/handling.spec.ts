@@ -10,7 +10,9 @@ test.setTimeout(120_000)
 
 const bolt = (page: Page, number: number) => onTheDrawing(page, sets.B.spec, 'block', `bolt-${number}`)
 const pickedBolt = (page: Page, number: number) =>
-  page.getByRole('heading', { name: new RegExp(`^Fastener ${number}:`) })
+  page.getByRole('heading', {
+    name: saying((any) => en.run.picked.title({ number: String(number), where: any })),
+  })
 const drawing = (page: Page) => page.getByRole('region', { name: en.buildWindow.drawing })
 /** Says how many times larger than the whole sheet the drawing is; absent while the whole sheet is in sight. */
 const zoom = (page: Page) =>
@@ -194,7 +196,7 @@ test('the drawing is handled with the mouse and by keys, saved as vectors, and s
     await page.emulateMedia({ reducedMotion: 'no-preference' })
     await page.keyboard.press('f')
     await expect(sign(page)).toContainText(
-      en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: null }),
+      saying((any) => en.drawing.view({ face: 'Block', from: { of: 'below' }, nose: any })),
     )
   })
 

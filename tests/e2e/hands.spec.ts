@@ -31,20 +31,20 @@ test('in a pass, Enter presses the big button whatever was used before it, and p
     await button('lbf·ft').first().click()
     await enterPulls('after a unit')
     await button('N·m').first().click()
-    await button(/^Flip/).click()
+    await button(en.view.flip).click()
     await enterPulls('after a flip')
-    await button(/^Turn/).click()
+    await button(en.view.turn).click()
     await enterPulls('after a turn')
-    await button('All steps').click()
-    await button('All steps').click()
+    await button(en.buildWindow.allSteps).click()
+    await button(en.buildWindow.allSteps).click()
     await enterPulls('after the list of steps')
-    await button('View …').click()
-    await button('View …').click()
+    await button(en.view.open).click()
+    await button(en.view.open).click()
     await enterPulls('after the view panel')
   })
 
   await test.step('Enter leads back from what a pull does and from the wrenches, and confirms nothing there', async () => {
-    for (const offer of ['What this pull does …', 'Wrenches …']) {
+    for (const offer of [en.run.explained.offer, en.run.wrench.offer]) {
       const before = await mechanic.entries()
       await button(offer).click()
       await expect(mechanic.main).toContainText(en.run.confirm.backToPull)
@@ -60,11 +60,15 @@ test('in a pass, Enter presses the big button whatever was used before it, and p
   await test.step('bench card and clamp map are opened in mid pass, take no confirmation, and lead back to the same pull', async () => {
     const pageText = await mechanic.main.innerText()
     const before = await mechanic.entries()
-    for (const paper of ['Bench card', 'Clamp map']) {
+    const backs = saying(
+      () => en.sheet.page.backToBuild,
+      () => en.clampMap.backToBuild,
+    )
+    for (const paper of [en.run.benchCard, en.run.clampMap]) {
       await button(paper).click()
       await expect(mechanic.main).toHaveCount(0)
       await page.keyboard.press('Space')
-      await button(/Back to the build/).click()
+      await button(backs).click()
       await expect(mechanic.main).toHaveText(pageText)
     }
     expect(await mechanic.entries()).toBe(before)

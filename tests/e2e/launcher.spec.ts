@@ -7,6 +7,7 @@ import { isRoot } from '../../electron/launch/display.ts'
 import { sandboxFacts, whyNoSandbox } from '../../electron/launch/sandbox.ts'
 import { StandIn, type Program } from '../electron-stand-in/page/stand-in.ts'
 import { BlankSurface } from '../electron-stand-in/page/surface.ts'
+import { en } from '../../core/words/index.ts'
 import { withDataFolder } from './hosts/host.ts'
 
 const root = join(import.meta.dirname, '../..')
@@ -98,7 +99,7 @@ test('npm start opens the desktop host, and one Ctrl+C ends all of it with the r
       ...message,
       frame: { url: 'bedplate://app/index.html', isMain: true },
     })
-    expect(printed()).toContain('Bedplate runs in the desktop host.')
+    expect(printed()).toContain(en.launch.inDesktopHost)
 
     process.kill(-(launcher.pid ?? 0), 'SIGINT') // every process of the terminal’s group
     expect(await ended).toBe(0)
@@ -183,7 +184,7 @@ test('a program that is not Electron, or an old one, is named, and the local hos
     const isOld = await launchedWith(['--data', join(folder, 'two')], env)
     expect(isOld.printed).toContain(`which is Electron 28.0.0, and Bedplate needs ${wantedVersion(root)}.`)
     for (const { printed, code } of [isNone, isOld]) {
-      expect(printed).toContain('Bedplate is at http://127.0.0.1:')
+      expect(printed).toContain(en.launch.at({ address: 'http://127.0.0.1:' }))
       expect(code).toBe(0)
     }
   })

@@ -6,6 +6,7 @@ import { currentStep } from '../../core/builds/index.ts'
 import { test as bench, expect } from './bench.ts'
 import { afterPulls, ask, seedBuild } from './seed.ts'
 import { engineFile } from '../engine-files.ts'
+import { en } from '../../core/words/index.ts'
 
 /** As long as a name may be: of one word, and of many. */
 const ofOneWord = 'Oberhalbsteinerschmalspurbahnhilfsbetriebskurbelgehausewerkstatt'.padEnd(80, 'n')
@@ -91,21 +92,24 @@ for (const longName of [ofOneWord, ofManyWords])
       }
       const press = (name: string | RegExp) => page.getByRole('button', { name }).first().click()
       await look('build window')
-      await press('All steps')
+      await press(en.buildWindow.allSteps)
       await look('all steps')
-      await press('All steps')
-      for (const page of ['Bench card', 'Clamp map', 'Sheet']) {
+      await press(en.buildWindow.allSteps)
+      for (const page of [en.run.benchCard, en.run.clampMap, en.buildWindow.sheet]) {
         await press(page)
         await look(page.toLowerCase())
-        await press(/Back to the build/)
+        await press(/←/)
       }
       await page.locator('button.who').click()
       await expect(page.getByRole('dialog')).toBeVisible()
       await look('who is at the bench')
       await page.keyboard.press('Escape')
-      await press(/All builds/)
+      await press(en.buildWindow.allBuilds)
       await look('start page')
-      for (const name of ['Archive', 'People', 'Record', 'Wrenches', 'Practice']) {
+      for (const name of [
+        ...[en.archive.title, en.engines.people, en.engines.record, en.engines.wrenches],
+        en.practice.title,
+      ]) {
         await press(name)
         await look(name)
         await page.getByRole('button', { name: /←/ }).first().click()
@@ -115,7 +119,7 @@ for (const longName of [ofOneWord, ofManyWords])
         far: (spec, state) => currentStep(spec, state)?.kind === 'choose-shells',
       })
       await look('shells')
-      await press('Order and labels')
+      await press(en.shells.orderAndLabels)
       await look('order and labels')
       expect(found).toEqual(Object.fromEntries(Object.keys(found).map((place) => [place, []])))
     })

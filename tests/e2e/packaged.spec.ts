@@ -105,5 +105,5 @@ test('the licences of all that is shipped are named, fonts and what the window i
     'Atkinson Hyperlegible (OFL-1.1)',
   ])
     expect(text).toContain(name)
-  expect(text).not.toContain('Its package holds no text of it.')
+  expect(text).not.toContain(en.packaging.noLicenceText)
 })

@@ -1,4 +1,11 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { en } from '../../core/words/index.ts'
+
+/** What stands at the foot of a page. */
+export function pageOf(page: number, pages: number): string {
+  const [before, between] = en.sheet.page.numbered
+  return `${before}${page}${between}${pages}`
+}
 
 /** The text of each page of a PDF, runs of white space folded. */
 export async function pagesOf(pdf: Buffer): Promise<string[]> {

@@ -2,7 +2,7 @@ import { en } from '../../core/words/index.ts'
 import { alter } from '../electron/alter.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
-import { pagesOf } from './pdf.ts'
+import { pagesOf, pageOf } from './pdf.ts'
 import { afterPulls, atStep, openAt } from './seed.ts'
 import { saying } from './named.ts'
 
@@ -31,17 +31,17 @@ test('the sheet prints on A4 and Letter with marks, shells, pulls, head code and
 
     expect(pages.length).toBeGreaterThan(1)
     pages.forEach((words, index) => {
-      expect(words).toContain(`page ${index + 1} of ${pages.length}`)
-      expect(words).toMatch(new RegExp(`${entries} entries, head [0-9a-f]{16}`))
+      expect(words).toContain(pageOf(index + 1, pages.length))
+      expect(words).toMatch(saying((any) => en.sheet.foot({ number: any, entries, code: any })))
     })
     expect(text).toContain('Pump set 7 (“north”)')
     expect(text).toContain('I. Brandvold')
-    expect(text).toContain('DEMO')
+    expect(text).toContain(en.buildWindow.demo)
     expect(text).toContain('block K, crank 1')
-    expect(text).toContain('Main cap bolts: under way')
-    expect(text).toContain('35 N·m (32 to 38)')
-    expect(text).toContain('NOTICE')
-    expect(text).not.toContain('Back to the build')
+    expect(text).toContain(`Main cap bolts: ${en.sheet.run.states.started}`)
+    expect(text).toContain(en.sheet.run.window({ target: '35 N·m', least: '32', most: '38' }))
+    expect(text).toContain(en.signals.NOTICE)
+    expect(text).not.toContain(en.sheet.page.backToBuild)
   }
 })
 
@@ -114,9 +114,18 @@ test('the sheet of a build that was altered says so on each page, and its head i
   )
   const pages = await pagesOf(await bench.pdf())
   expect(pages.length).toBeGreaterThan(0)
+  const mark = en.sheet.flaw.altered
   for (const words of pages) {
-    expect(words).toMatch(/NOT AS CONFIRMED\. Entry \d+ of this build is not what was once confirmed/)
-    expect(words).toContain('NOT AS CONFIRMED · Bedplate build sheet')
-    expect(words.match(/NOT AS CONFIRMED/g)?.length).toBeGreaterThanOrEqual(2) // at the head and at the foot
+    expect(words).toMatch(
+      saying((any) =>
+        en.sheet.flawed({ mark, reason: en.problems['build-chain-broken']({ entry: any }).split(',')[0]! }),
+      ),
+    )
+    expect(words).toMatch(
+      saying((any) =>
+        en.sheet.flawedFoot({ mark, foot: en.sheet.foot({ number: any, entries: any, code: any }) }),
+      ),
+    )
+    expect(words.split(mark).length - 1).toBeGreaterThanOrEqual(2) // at the head and at the foot
   }
 })

@@ -4,7 +4,7 @@ import { readQr } from '../qr/read-qr.ts'
 import { en } from '../../core/words/index.ts'
 import { expect, test, type Bench } from './bench.ts'
 import { Machinist } from './machinist.ts'
-import { pagesOf } from './pdf.ts'
+import { pagesOf, pageOf } from './pdf.ts'
 import { saying } from './named.ts'
 
 test.setTimeout(120_000)
@@ -80,12 +80,12 @@ test('a short shelf: the fewest to order, on paper and as CSV, with a label for 
     await page.getByRole('button', { name: paper }).click()
     const pages = await pagesOf(await bench.pdf())
     const text = pages.join(' ')
-    expect(text).toContain('Shells to order')
+    expect(text).toContain(en.tray.order.title)
     expect(text).toMatch(/Main bearings T standard upper or lower 2/)
     for (const position of ['M1 upper', 'M4 lower']) expect(text).toContain(position)
-    expect(text).toContain('DEMO')
-    expect(text).not.toContain('Back to the build')
-    pages.forEach((words, index) => expect(words).toContain(`page ${index + 1} of ${pages.length}`))
+    expect(text).toContain(en.buildWindow.demo)
+    expect(text).not.toContain(en.sheet.page.backToBuild)
+    pages.forEach((words, index) => expect(words).toContain(pageOf(index + 1, pages.length)))
   }
   await page.getByRole('button', { name: en.sheet.page.backToBuild }).click()
   await machinist.finishStep('Choose mains')

@@ -116,7 +116,7 @@ published('what is shown beside a pull and a turn can be used by everybody', asy
   await check('before a run')
   await mechanic.confirm()
   await check('a pull')
-  for (const button of ['Wrenches …', 'What this pull does …']) {
+  for (const button of [en.run.wrench.offer, en.run.explained.offer]) {
     await page.getByRole('button', { name: button }).click()
     await check(button)
     await mechanic.main.click()

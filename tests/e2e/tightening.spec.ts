@@ -49,10 +49,11 @@ test('sets A and D run as printed', async ({ bench }) => {
     )
     await mechanic.confirm()
     const values = { long: 0, short: 0 }
+    const isAt = (target: string) => saying((any) => en.run.confirm.at({ number: any, target }))
     for (let made = 0; made < 20; made++) {
       const text = await mechanic.main.innerText()
-      if (/is at 110\slbf·ft/.test(text)) values.long++
-      else if (/is at 100\slbf·ft/.test(text)) values.short++
+      if (isAt('110 lbf·ft').test(text)) values.long++
+      else if (isAt('100 lbf·ft').test(text)) values.short++
       await mechanic.confirm()
     }
     expect(values).toEqual({ long: 10, short: 10 })
@@ -63,24 +64,26 @@ test('sets A and D run as printed', async ({ bench }) => {
 
   await test.step('set D runs as printed: up, up, loose, up, up, then twice 30°', async () => {
     const mechanic = new Mechanic(bench.page, 'pointer')
-    const torques = [
-      'is at 155 lbf·ft',
-      'is at 345 lbf·ft',
-      'is loose',
-      'is at 87.5 lbf·ft',
-      'is at 175 lbf·ft',
+    const { at, loose, turned } = en.run.confirm
+    const passes: readonly ((number: string) => string)[] = [
+      (number) => at({ number, target: '155 lbf·ft' }),
+      (number) => at({ number, target: '345 lbf·ft' }),
+      (number) => loose({ number }),
+      (number) => at({ number, target: '87.5 lbf·ft' }),
+      (number) => at({ number, target: '175 lbf·ft' }),
+      (number) => turned({ number, target: '30°' }),
+      (number) => turned({ number, target: '30°' }),
     ]
-    const passes = [...torques, 'is turned 30°', 'is turned 30°']
     for (const [pass, text] of passes.entries()) {
       await inTheRun('D', 10 * pass + 9)
-      await expect(mechanic.main).toContainText(`10 ${text}`)
+      await expect(mechanic.main).toContainText(text('10'))
       await mechanic.confirm()
       const then = passes[pass + 1]
       if (then === undefined)
         await expect(mechanic.main).not.toContainText(
           saying((any) => en.run.confirm.turned({ number: any, target: any })),
         )
-      else await expect(mechanic.main).toContainText(then)
+      else await expect(mechanic.main).toContainText(saying((any) => then(any)))
     }
   })
 })
@@ -166,7 +169,7 @@ test('the angle of a turn is set by keys and by dragging, and split where there 
       bench.page.getByRole('list', { name: en.run.angle.swings }).getByRole('listitem'),
     ).toHaveText(['45°', '45°', '30°'])
     const entries = await mechanic.entries()
-    for (const text of ['Swing 1 of 3: 45°', 'Swing 2 of 3: 45°']) {
+    for (const text of [1, 2].map((swing) => en.run.confirm.swing({ swing, swings: 3, angle: '45°' }))) {
       await expect(mechanic.main).toContainText(text)
       await mechanic.main.click()
       await mechanic.letBounceTimePass()
