@@ -68,7 +68,7 @@ test('an order of its own is tapped, typed, or left', async ({ unopened: bench }
     const pulls = (pass: number) =>
       page.getByRole('list', { name: en.order.own.pullsOfPass({ pass }) }).getByRole('listitem')
     await expect(pulls(1)).toHaveText(['110', '29', '38', '47', '56', '65', '74', '83', '92', '101'])
-    await expect(pulls(2)).toHaveText(['11once'])
+    await expect(pulls(2)).toHaveText([`11${en.order.own.once}`])
     await expect(pulls(3).first()).toHaveText('1210')
 
     await page.getByRole('button', { name: en.order.own.compare }).click()
