@@ -1,13 +1,27 @@
-import type { EngineSpec } from '../engine/index.ts'
+import { placeInFile, type EngineSpec } from '../engine/index.ts'
 import { doubt, type Finding } from './finding.ts'
 
+/** That manual and person come before the program, in the languages that a spec may be read in. */
+const saysItStands = [
+  [/manual/i, /overrule/i],
+  [/handbuch/i, /geh(t|en)\b.*\bvor\b|vorrang/i],
+  [/manual/i, /prevalece|por encima/i],
+] as const
+
 /** Who stands behind the numbers, and whether the standing caution is there. */
-export function auditSource({ source, cautions }: EngineSpec): readonly Finding[] {
+export function auditSource(spec: EngineSpec): readonly Finding[] {
+  const { source, cautions, checks = [] } = spec
   const standing = cautions.some(
-    ({ text, steps }) => steps === undefined && /manual/i.test(text) && /overrule/i.test(text),
+    ({ text, steps }) =>
+      steps === undefined && saysItStands.some((each) => each.every((word) => word.test(text))),
   )
   const findings = standing ? [] : [doubt('standing-caution-missing', {}, 'cautions')]
   if (source.kind === 'demo') return findings
+  for (const check of checks)
+    if (check.how === 'other') {
+      const place = placeInFile(spec, keysOf(check.path))
+      findings.push(doubt('value-reads-otherwise', { place, by: check.by, found: check.found }, check.path))
+    }
   const { enteredBy, checkedBy, copiedFromDemo } = source
   if (copiedFromDemo !== undefined)
     findings.push(doubt('source-copied-from-demo', { demo: copiedFromDemo }, 'source.copiedFromDemo'))
@@ -16,4 +30,12 @@ export function auditSource({ source, cautions }: EngineSpec): readonly Finding[
   return checkedBy.toLowerCase() === enteredBy.toLowerCase()
     ? [...findings, doubt('source-checked-by-same', { enteredBy }, 'source.checkedBy')]
     : findings
+}
+
+/** `a.b[0].c` in keys. */
+function keysOf(path: string): readonly (string | number)[] {
+  return path
+    .split(/[.[\]]+/)
+    .filter((key) => key !== '')
+    .map((key) => (/^\d+$/.test(key) ? Number(key) : key))
 }

@@ -13,7 +13,7 @@ export interface Beginning {
 
 /** A copy of a spec as the beginning of another engine's. Where the copied numbers are invented, the source says so until all were replaced. */
 export function copyOf(spec: SpecDocument, { id, name, person, from, on }: Beginning): SpecDocument {
-  const { checks: _, accepted: __, ...rest } = spec
+  const { checks: _, accepted: __, pages: ___, ...rest } = spec
   const copiedFrom = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
   return {
     ...rest,

@@ -1,6 +1,7 @@
 import { readSpec, type SpecDocument } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { changesBetween } from './changes.ts'
+import { checkedAfter } from './checking/check.ts'
 import { notesAfter } from './notes.ts'
 import { patched, type Json, type Patch } from './patch.ts'
 
@@ -25,7 +26,7 @@ export function documentAfter(
 ): Outcome<SpecDocument> {
   const after = patched(document, patches)
   if (after === null) return refused('draft-edit-unfit', {})
-  const noted = notesAfter(after as SpecDocument, patches)
+  const noted = checkedAfter(notesAfter(after as SpecDocument, patches))
   if (isRead) return done(noted)
   const read = readSpec(JSON.stringify(noted))
   const [first] = read.ok ? [] : read.problems

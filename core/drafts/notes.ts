@@ -7,36 +7,43 @@ interface Note {
 }
 
 /**
- * The document with its notes on values (second-person checks, accepted doubts) as they are after the patches: a note on what was
- * changed or taken out is gone, one on an entry of a list that moved goes with it. What the patches say of the notes themselves
- * stays as they say it.
+ * The document with its notes on values (second-person checks, accepted doubts, pages) as they are after the patches: a note on what
+ * was changed or taken out is gone, one on an entry of a list that moved goes with it. The page of a part stays where something in
+ * the part is changed. What the patches say of the notes themselves stays as they say it.
  */
 export function notesAfter(document: SpecDocument, patches: readonly Patch[]): SpecDocument {
-  const { checks, accepted } = document
-  if (checks === undefined && accepted === undefined) return document
-  const others = patches.filter(({ path }) => !/^\/(checks|accepted)(\/|$)/.test(path))
+  const { checks, accepted, pages } = document
+  if (checks === undefined && accepted === undefined && pages === undefined) return document
+  const others = patches.filter(({ path }) => !/^\/(checks|accepted|pages)(\/|$)/.test(path))
   if (others.length === 0) return document
-  const after = <Of extends Note>(notes: readonly Of[] | undefined) => {
+  const after = <Of extends Note>(notes: readonly Of[] | undefined, isOfWhole = false) => {
     if (notes === undefined) return undefined
     const moved = notes.flatMap((note) => {
-      const keys = others.reduce<Path | null>(followed, splitPath(note.path))
+      const keys = others.reduce<Path | null>(
+        (path, patch) => followed(path, patch, isOfWhole),
+        splitPath(note.path),
+      )
       if (keys === null) return []
       const path = joinPath(keys)
       return [path === note.path ? note : { ...note, path }]
     })
     return moved.length === notes.length && moved.every((note, at) => note === notes[at]) ? notes : moved
   }
-  const [keptChecks, keptAccepted] = [after(checks), after(accepted)]
-  if (keptChecks === checks && keptAccepted === accepted) return document
+  const [keptChecks, keptAccepted, keptPages] = [after(checks), after(accepted), after(pages, true)]
+  if (keptChecks === checks && keptAccepted === accepted && keptPages === pages) return document
   return {
     ...document,
     ...(keptChecks !== undefined && { checks: [...keptChecks] }),
     ...(keptAccepted !== undefined && { accepted: [...keptAccepted] }),
+    ...(keptPages !== undefined && { pages: [...keptPages] }),
   }
 }
 
-/** Where a note is after a patch; null where its value is not what it was. */
-function followed(path: Path | null, patch: Patch): Path | null {
+/**
+ * Where a note is after a patch; null where its value is not what it was, or, of a note on a part as a whole, where the part is
+ * taken out.
+ */
+function followed(path: Path | null, patch: Patch, isOfWhole: boolean): Path | null {
   if (path === null) return null
   const changed = keysOf(patch.path)
   const parent = changed.slice(0, -1)
@@ -47,12 +54,13 @@ function followed(path: Path | null, patch: Patch): Path | null {
     const place = Number(path[parent.length])
     if (patch.op === 'remove' && place === Number(key)) return null
     // A note on the list as a whole is on another list now.
-    if (path.length === parent.length) return null
+    if (path.length === parent.length) return isOfWhole ? path : null
     const by = patch.op === 'add' ? (place >= Number(key) ? 1 : 0) : place > Number(key) ? -1 : 0
     return by === 0 ? path : path.with(parent.length, String(place + by))
   }
   // What the note is on, or something inside of that.
   const isInside = path.every((each, at) => changed[at] === each)
+  if (isOfWhole) return isWithin && patch.op === 'remove' ? null : path
   return isWithin || isInside ? null : path
 }
 

@@ -60,6 +60,11 @@ const usualPictures: { readonly [Kind in PlacedKind]: PlacedPicture } = {
   note: 'writing',
 }
 
+/** The small picture of such work, where a place names none. */
+export function usualPicture(kind: PlacedKind): PlacedPicture {
+  return usualPictures[kind]
+}
+
 /** The small picture of the work at such a part, unless a place names another. */
 const pictureOfFacePart: { readonly [Kind in FacePart['kind']]: PlacedPicture } = {
   seal: 'seal-lip',

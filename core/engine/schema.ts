@@ -48,12 +48,24 @@ export const acceptedDoubt = z.strictObject({
   on: z.iso.date(),
 })
 
-/** A value that a second person compared with its source and found the same. */
-export const valueCheck = z.strictObject({
+/** A value that a second person compared with its source: the same, the same as it was typed unseen, or something else. */
+export const valueCheck = z.discriminatedUnion('how', [
+  z.strictObject({ path: placeInSpec, by: nameText, on: z.iso.date(), how: z.enum(['same', 'typed']) }),
+  z.strictObject({
+    ...{ path: placeInSpec, by: nameText, on: z.iso.date(), how: z.literal('other') },
+    /** What stands in the source, as the second person reads it. */
+    found: z.string().trim().min(1).max(600),
+  }),
+])
+
+/** Where a part of the spec is printed, and who entered it. */
+export const partPage = z.strictObject({
   path: placeInSpec,
+  page: nameText,
+  /** Where it is another one than the manual that the whole spec comes from. */
+  document: nameText.optional(),
   by: nameText,
   on: z.iso.date(),
-  how: z.literal('same'),
 })
 
 /** One engine's bottom end as a data file, version 1. */
@@ -81,6 +93,7 @@ export const engineSpec = z
     cautions: z.array(caution).max(60),
     accepted: z.array(acceptedDoubt).max(200).optional(),
     checks: z.array(valueCheck).max(10_000).optional(),
+    pages: z.array(partPage).max(1000).optional(),
   })
   .overwrite((spec): typeof spec => withCaps(spec))
 

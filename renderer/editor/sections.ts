@@ -1,5 +1,17 @@
 /** The parts of the editor beside its drawing. */
-export const sections = ['drawing', 'case', 'faces', 'groups', 'passes', 'fits', 'rest', 'audit'] as const
+export const sections = [
+  'drawing',
+  'case',
+  'faces',
+  'groups',
+  'passes',
+  'fits',
+  'steps',
+  'parts',
+  'rest',
+  'check',
+  'audit',
+] as const
 export type Section = (typeof sections)[number]
 
 /** Where a place of the document is edited. */
@@ -11,5 +23,7 @@ export function sectionOf(path: string): Section {
   if (path.startsWith('fastenerGroups')) return 'groups'
   if (path.startsWith('procedures')) return 'passes'
   if (/^(fits|endFloat|rodSideClearance)\b/.test(path)) return 'fits'
+  if (path.startsWith('steps')) return 'steps'
+  if (/^(parts|cautions)\b/.test(path)) return 'parts'
   return 'rest'
 }

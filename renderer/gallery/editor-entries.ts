@@ -1,4 +1,4 @@
-import { documentIn, documentText, type OpenDocument } from '../../core/drafts/index.ts'
+import { documentIn, documentText, valuesToCheck, type OpenDocument } from '../../core/drafts/index.ts'
 import { en } from '../../core/words/index.ts'
 import EditorPage from '../editor/EditorPage.svelte'
 import { benchWith } from './at-bench.ts'
@@ -66,7 +66,25 @@ export const editorEntries: readonly Entry[] = [
   shows('passes', 'The table of passes, as a manual has it', 'skerry-3', [t.sections.passes]),
   shows('groups', 'What the fasteners are', 'fen-1', [t.sections.groups]),
   shows('bearings', 'Bands, walls and the chart with what each cell gives', 'skerry-3', [t.sections.fits]),
+  shows('steps', 'The steps in their order, one open with all that it has', 'moor-flat-4', [
+    t.sections.steps,
+    t.steps.of({ number: 1, step: '' }),
+  ]),
+  shows('parts and cautions', 'What is ordered, and what can hurt', 'moor-flat-4', [t.sections.parts]),
   shows('the rest', 'What has no drawing', 'skerry-3', [t.sections.rest]),
+  shows('check', 'A value beside its page, typed unseen', 'skerry-3', [t.sections.check], (document) => {
+    document.source = {
+      kind: 'entered',
+      from: 'Shop notes, 3rd edition',
+      enteredBy: 'Nobody here',
+      on: '2026-03-02',
+    }
+    const same = { by: 'Bo Lind', on: '2026-03-03', how: 'same' } as const
+    const values = valuesToCheck(document)
+    const first = values.findIndex(({ kind }) => kind === 'torque')
+    document.checks = values.slice(0, first).map(({ path }) => ({ path, ...same }))
+    document.pages = [{ path: 'procedures[0]', page: '7-12', by: 'Ada Brook', on: '2026-03-02' }]
+  }),
   shows('audit', 'What the audit says, each with its place', 'skerry-3', [t.sections.audit]),
   shows(
     'doubts',

@@ -23,6 +23,7 @@ const drawing = (step: string, entries: number | null = 0): HelpPicture => ({
 export const pictures: { readonly [Topic in HelpTopicId]?: HelpPicture } = {
   'build-window': drawing('fit-mains', 3),
   drawing: drawing('case-run', null),
+  editor: drawing('case-run', null),
   marks: drawing('case-marks'),
   shells: drawing('choose-mains'),
   'fit-shells': drawing('fit-mains', 3),

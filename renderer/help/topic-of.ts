@@ -10,7 +10,7 @@ export const topicOfPlace: { readonly [At in Place['at']]: HelpTopicId } = {
   engines: 'engines',
   archive: 'archive',
   library: 'library',
-  draft: 'library',
+  draft: 'editor',
   record: 'record',
   'screen-and-keys': 'screen-and-keys',
   instruments: 'instruments',

@@ -1,1 +1,6 @@
 export { withAccepted, withoutAccepted, type Acceptance } from './accept.ts'
+export { checkOf, checkState, isTheSame, withChecked } from './check.ts'
+export type { Answer, Checker, CheckState } from './check.ts'
+export { pageOf, withPage } from './pages.ts'
+export { isBlind, valuesToCheck } from './values.ts'
+export type { CheckedKind, CheckedValue } from './values.ts'

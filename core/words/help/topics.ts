@@ -30,6 +30,7 @@ export const helpTopics = {
     'people',
     'second-person',
     'library',
+    'editor',
     'wrenches',
     'instruments',
     'screen-and-keys',

@@ -39,6 +39,20 @@ function withoutSteps(spec: Draft, isOut: (step: Draft['steps'][number]) => bool
 export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   'source-unchecked': entered(),
   'source-checked-by-same': entered('Ada Brook'),
+  'value-reads-otherwise': skerry((spec) => {
+    spec.source = {
+      ...{ kind: 'entered', from: 'Shop notes', enteredBy: 'Ada Brook', checkedBy: 'Bo Lind' },
+      on: '2026-03-31',
+    }
+    const check = {
+      path: 'case.bore',
+      by: 'Bo Lind',
+      on: '2026-04-01',
+      how: 'other',
+      found: '71 mm',
+    } as const
+    spec.checks = [check]
+  }),
   'source-copied-from-demo': skerry((spec) => {
     spec.source = {
       ...{ kind: 'entered', from: 'Heron workshop manual', enteredBy: 'Ada Brook', checkedBy: 'Bo Lind' },

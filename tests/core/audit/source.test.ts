@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { acceptedDoubts, audit, numbersOf } from '../../../core/audit/index.ts'
-import { auditAfter, demoDraft, specOf, type Draft } from '../engine/demo.ts'
+import { readSpec } from '../../../core/engine/index.ts'
+import { auditAfter, demoDraft, demoText, specOf, type Draft } from '../engine/demo.ts'
 
 describe('the standing caution', () => {
   it('is asked for', () => {
@@ -8,6 +9,12 @@ describe('the standing caution', () => {
       "doubt standing-caution-missing cautions: No caution says that the maker's current manual and a qualified person " +
         'overrule this program. Add one for all steps.',
     ])
+  })
+
+  it.each(['de', 'es'] as const)('is found in a spec that is read in another language: %s', (language) => {
+    const read = readSpec(demoText('skerry-3'), language)
+    if (!read.ok) throw new Error('it cannot be read')
+    expect(audit(read.spec)).toEqual([])
   })
 
   it('must stand beside all steps, not beside some', () => {

@@ -32,6 +32,7 @@ export const editorFields: Words['editor']['fields'] = {
   from: 'von',
   to: 'bis',
   reversed: 'Von der letzten zur ersten',
+  repeat: 'Wieder, bis sich keine bewegt',
 
   summary: 'In einem Satz',
   revision: 'Stand',
@@ -57,8 +58,5 @@ export const editorFields: Words['editor']['fields'] = {
   count: 'Benötigte Anzahl',
   text: 'Text',
   signal: 'Signalwort',
-  steps: 'Schritte',
-  parts: 'Teile',
-  cautions: 'Warnungen',
   engine: 'Motor',
 }

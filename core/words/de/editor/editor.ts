@@ -1,13 +1,23 @@
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
+import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorSteps } from './editor-steps.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'Element', 'Elemente')
 
 export const editor: Words['editor'] = {
   fields: editorFields,
   drawn,
+  steps: editorSteps,
+  check: editorCheck,
+  pages: {
+    page: 'Seite des Handbuchs',
+    document: 'Dokument, wo es ein anderes ist',
+    thatOfTheSpec: 'das Handbuch des Datenblatts',
+    enteredBy: ({ by, on }) => `Eingegeben von ${by} am ${on}`,
+  },
   title: ({ name, revision }) => `${name}, Stand ${revision}`,
   nothingToUndo: 'Rückgängig',
   nothingToRedo: 'Wiederherstellen',
@@ -90,6 +100,8 @@ export const editor: Words['editor'] = {
     which: 'Reihenfolge',
     none: 'Diese Fläche zieht noch kein Anziehvorgang an.',
     addProcedure: 'Anziehvorgang hinzufügen',
+    proposal:
+      'Die Reihenfolge geht von der Mitte nach außen, der erste Durchgang ist von Hand, ohne Wert: beides Vorschläge, bis die Reihenfolge des Handbuchs angetippt und seine Durchgänge eingegeben sind.',
     procedureName: ({ face }) => `Anziehen: ${face}`,
     tap: 'Die Schrauben in der Reihenfolge des Handbuchs antippen. Die letzte noch einmal angetippt fällt wieder heraus.',
     begin: 'Mit dem nächsten Antippen neu beginnen',
@@ -114,8 +126,11 @@ export const editor: Words['editor'] = {
     groups: 'Gruppen',
     passes: 'Durchgänge',
     fits: 'Lagerungen',
+    steps: 'Schritte',
+    parts: 'Teile',
     rest: 'Das Übrige',
     audit: 'Prüfung',
+    check: 'Gegenlesen',
   },
   sectionWithFindings: ({ section, count }) => (count === 0 ? section : `${section} (${count})`),
   forms: 'Formulare',
@@ -148,6 +163,8 @@ export const editor: Words['editor'] = {
     up: ({ pass }) => `Durchgang ${pass} nach oben`,
     takeOut: ({ pass }) => `Durchgang ${pass} entfernen`,
     field: ({ pass, field }) => `Durchgang ${pass}: ${field}`,
+    grownOrder: ({ order }) =>
+      `Die Reihenfolge „${order}“ ist nach einem Muster gebildet und noch keine des Handbuchs: vergleichen oder die des Handbuchs antippen.`,
     new: 'Neuer Durchgang',
     becomes: ({ pass, kind }) => `Durchgang ${pass} wird: ${kind}`,
     change: 'Ändern',
@@ -166,6 +183,18 @@ export const editor: Words['editor'] = {
     add: 'Gruppe hinzufügen',
     new: 'Neue Gruppe',
     used: ({ count }) => counted(count, 'Schraube', 'Schrauben'),
+    usual:
+      'Eine neue Gruppe hat Sechskantköpfe, geht in Gewindelöcher und hat keine Scheiben, bis es anders gesagt wird.',
+    threadMeans: ({ diameter, pitch, toTheInch }) =>
+      pitch === null
+        ? `Durchmesser ${diameter}, ${toTheInch} Gänge je Zoll`
+        : `Durchmesser ${diameter}, Steigung ${pitch}`,
+    more: 'Mehr, wo das Handbuch es angibt',
+    shank: 'Dehnschaft, Durchmesser',
+    frictionClass: 'Reibungszahlklasse (VDI 2230)',
+    includesPrevailing: 'Drehmomente enthalten das Klemmdrehmoment',
+    pastMost: 'Über den Höchstwert hinaus',
+    pastMosts: { replace: 'wird ersetzt', 'begin-again': 'beginnt von vorn' },
   },
   fits: {
     which: 'Lagerung',
@@ -191,9 +220,11 @@ export const editor: Words['editor'] = {
     unknown: ({ count }) =>
       `Für ${counted(count, 'Paar Kennzeichen', 'Paare Kennzeichen')} fehlt ein Maß: dort lässt sich nichts bilden.`,
   },
+  asPrinted:
+    'Jeden Wert eingeben, wie das Handbuch ihn druckt, in beiden Einheiten, wo es beide druckt: 30 lbf·ft (41 N·m). Zwei, die in ihren letzten Stellen nicht übereinstimmen, werden nicht angenommen.',
   keptAsItIs: ({ names }) => `Bleibt wie in der Datei, ohne Formular hier: ${names.join(', ')}.`,
   notHere: {
-    rest: 'Schritte, Teile und Warnungen lassen sich hier noch nicht hinzufügen. Für Kolbenringe gibt es noch kein Formular.',
+    rest: 'Für Kolbenringe gibt es noch kein Formular.',
     instead:
       'Mit der Kopie eines Motors beginnen, der sie hat: „Für neuen Motor kopieren“ in der Bibliothek. Oder diesen, sobald er veröffentlicht ist, als Datei sichern, die Datei ändern und wieder einlesen.',
   },

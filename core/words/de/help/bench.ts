@@ -77,6 +77,38 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  editor: {
+    title: 'Ein Motordatenblatt schreiben',
+    whatFor:
+      'Ein Motor wird aus seinem Handbuch eingegeben: gezeichnet, dann Schrauben, Durchgänge, Lager, Schritte und Teile. Jede Änderung steht sofort auf der Platte.',
+    how: [
+      (shown) =>
+        say`Auf der Zeichnung setzen, was die Teile zusammenhält, dann ${shown.editor.actions.order}: die Anzugsreihenfolge des Handbuchs antippen.`,
+      (shown) =>
+        say`${shown.editor.sections.groups}, ${shown.editor.sections.passes}, ${shown.editor.sections.fits}, ${shown.editor.sections.steps} und ${shown.editor.sections.parts} durchgehen. Jeden Wert eingeben, wie das Handbuch ihn druckt, in beiden Einheiten, wo es beide druckt: 30 lbf·ft (41 N·m).`,
+      (shown) =>
+        say`Zu jedem Teil ${shown.editor.pages.page} angeben: sie steht beim Gegenlesen neben seinen Werten.`,
+      (shown) =>
+        say`Unter ${shown.editor.sections.audit} jeden Fehler beheben. Ein Zweifel, der so richtig ist: ${shown.editor.audit.accept}`,
+      (shown) =>
+        say`Eine zweite Person den eigenen Namen wählen und ${shown.editor.sections.check} durchgehen lassen. Ein geänderter Wert wird neu verglichen.`,
+      'Strg+Z nimmt die letzte Änderung zurück, auch nach einem Neustart. Tab geht von Feld zu Feld, die Eingabetaste übernimmt.',
+    ],
+    troubles: [
+      {
+        when: 'Ein Wert wird nicht angenommen.',
+        then: 'Die Zeile unter dem Feld sagt, warum. Das Getippte bleibt stehen; geändert ist nichts.',
+      },
+      {
+        when: 'Ein Schritt lässt sich nicht entfernen.',
+        then: 'In ihm wird ein Teil eingebaut, oder eine Warnung steht allein neben ihm. Zuerst das ändern.',
+      },
+      {
+        when: 'Ein angenommener Zweifel ist wieder da.',
+        then: 'Worum es geht, hat sich geändert. Noch einmal ansehen.',
+      },
+    ],
+  },
   wrenches: {
     title: (shown) => shown.wrenches.title,
     whatFor: 'Die Drehmomentschlüssel der Werkstatt. Für jedes Anziehen wird ein geeigneter gewählt.',

@@ -171,6 +171,8 @@ export const auditWords: Table<typeof pattern> = {
     'Kein Hinweis sagt, dass das aktuelle Handbuch des Herstellers und eine Fachkraft diesem Programm vorgehen. Einen für alle Schritte ergänzen.',
   'source-unchecked': ({ enteredBy }) =>
     `Werte eingegeben von ${enteredBy}, von niemandem geprüft. Zweite Person die Werte mit der Quelle vergleichen lassen.`,
+  'value-reads-otherwise': ({ place, by, found }) =>
+    `${place}: ${by} hat den Wert mit dem Handbuch verglichen und liest dort „${found}“. Klären, was gilt: den Wert berichtigen oder noch einmal vergleichen lassen.`,
   'source-copied-from-demo': ({ demo }) =>
     `Dieses Datenblatt wurde als Kopie der Demo „${demo}“ angefangen, deren Zahlen erfunden sind. Jeden Wert mit dem Handbuch vergleichen, dann „copiedFromDemo“ aus der Quelle nehmen.`,
   'source-checked-by-same': ({ enteredBy }) =>

@@ -17,6 +17,10 @@ export const libraryWords: Table<typeof pattern> = {
     'Nichts wiederherzustellen. Dies ist der Entwurf nach seiner letzten Änderung.',
   'draft-edit-unfit': () =>
     'Diese Änderung passt nicht zum Entwurf, wie er jetzt ist; nichts wurde geändert. Entwurf neu öffnen und die Änderung noch einmal vornehmen.',
+  'check-of-a-demo': () =>
+    'Die Zahlen einer Demo sind erfunden: es gibt kein Handbuch zum Vergleichen. In der Bibliothek einen eigenen Motor beginnen.',
+  'check-by-who-entered': ({ person }) =>
+    `${person} hat diese Zahlen eingegeben, und niemand findet die eigenen Fehler. Eine andere Person vergleichen lassen: deren Namen an der Werkbank wählen.`,
   'draft-faulty': ({ faults }) =>
     `Die Prüfung findet ${counted(faults, 'Fehler', 'Fehler')}; ein Motor danach würde falsch. Beheben, was sie sagt, dann freigeben.`,
   'draft-overtaken': ({ revision }) =>

@@ -17,6 +17,10 @@ export const placingWords: typeof english = {
     `Der Schritt ${step} arbeitet an ${what}. Zuerst den Schritt ändern.`,
   'draft-face-without-fasteners': ({ face }) =>
     `Auf der Fläche ${face} ist noch keine Schraube. Zuerst ihre Schrauben setzen, dann anziehen.`,
+  'draft-step-uses-part': ({ step, part }) =>
+    `Im Schritt „${step}“ wird ${part} eingebaut. Zuerst unter „Teile“ sagen, in welchem Schritt stattdessen, oder das Teil aus der Liste nehmen.`,
+  'draft-step-has-caution': ({ step }) =>
+    `Eine Warnung steht allein neben dem Schritt „${step}“. Sie zuerst neben einen anderen Schritt stellen oder entfernen.`,
   'draft-size-unsaid': () =>
     'Auf dieser Fläche ist noch keiner, dessen Maß gelten könnte. Zuerst das Maß aus dem Handbuch eingeben, dann setzen.',
   'draft-way-unsaid': () =>

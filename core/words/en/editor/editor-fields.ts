@@ -31,6 +31,7 @@ export const editorFields = {
   from: 'From',
   to: 'To',
   reversed: 'From the last to the first',
+  repeat: 'Again until none moves',
 
   summary: 'In a sentence',
   revision: 'Revision',
@@ -56,8 +57,5 @@ export const editorFields = {
   count: 'Number needed',
   text: 'Text',
   signal: 'Signal word',
-  steps: 'Steps',
-  parts: 'Parts',
-  cautions: 'Cautions',
   engine: 'Engine',
 }

@@ -1,6 +1,8 @@
 import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
+import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorSteps } from './editor-steps.ts'
 
 export interface OfThings {
   readonly count: number
@@ -12,6 +14,14 @@ const things = ({ count }: OfThings) => counted(count, 'thing', 'things')
 export const editor = {
   fields: editorFields,
   drawn,
+  steps: editorSteps,
+  check: editorCheck,
+  pages: {
+    page: 'Page of the manual',
+    document: 'Document, where it is another one',
+    thatOfTheSpec: 'the manual of the spec',
+    enteredBy: ({ by, on }: { readonly by: string; readonly on: string }) => `Entered by ${by} on ${on}`,
+  },
   title: ({ name, revision }: { readonly name: string; readonly revision: string }) =>
     `${name}, revision ${revision}`,
   nothingToUndo: 'Undo',
@@ -112,6 +122,8 @@ export const editor = {
     which: 'Order',
     none: 'No procedure tightens this face yet.',
     addProcedure: 'Add a tightening procedure',
+    proposal:
+      'The order goes from the middle outwards and the first pass is by hand, without a value: both are proposals until the manual’s order is tapped and its passes are typed.',
     procedureName: ({ face }: { readonly face: string }) => `Tighten: ${face}`,
     tap: 'Tap the fasteners in the manual’s order. The last one tapped again is taken back.',
     begin: 'Begin again with the next tap',
@@ -136,8 +148,11 @@ export const editor = {
     groups: 'Groups',
     passes: 'Passes',
     fits: 'Bearings',
+    steps: 'Steps',
+    parts: 'Parts',
     rest: 'The rest',
     audit: 'Audit',
+    check: 'Check',
   },
   sectionWithFindings: ({ section, count }: { readonly section: string; readonly count: number }) =>
     count === 0 ? section : `${section} (${count})`,
@@ -168,6 +183,8 @@ export const editor = {
     up: ({ pass }: { readonly pass: number }) => `Move pass ${pass} up`,
     takeOut: ({ pass }: { readonly pass: number }) => `Take out pass ${pass}`,
     field: ({ pass, field }: { readonly pass: number; readonly field: string }) => `Pass ${pass}: ${field}`,
+    grownOrder: ({ order }: { readonly order: string }) =>
+      `The order “${order}” was grown by a pattern and is none of the manual yet: compare it, or tap the manual’s order.`,
     new: 'New pass',
     becomes: ({ pass, kind }: { readonly pass: number; readonly kind: string }) =>
       `Pass ${pass} becomes: ${kind}`,
@@ -187,6 +204,23 @@ export const editor = {
     add: 'Add a group',
     new: 'New group',
     used: ({ count }: OfThings) => counted(count, 'fastener', 'fasteners'),
+    usual:
+      'A new group has hexagon heads, goes into tapped holes and has no washers until it is said otherwise.',
+    threadMeans: (facts: {
+      readonly diameter: string
+      /** Null for an inch thread. */
+      readonly pitch: string | null
+      readonly toTheInch: number
+    }) =>
+      facts.pitch === null
+        ? `diameter ${facts.diameter}, ${facts.toTheInch} threads to the inch`
+        : `diameter ${facts.diameter}, pitch ${facts.pitch}`,
+    more: 'More, where the manual gives it',
+    shank: 'Waisted shank, diameter',
+    frictionClass: 'Friction class (VDI 2230)',
+    includesPrevailing: 'Torques have the prevailing torque in them',
+    pastMost: 'Past the most of a pass',
+    pastMosts: { replace: 'it is replaced', 'begin-again': 'it begins again' },
   },
   fits: {
     which: 'Bearings',
@@ -213,11 +247,13 @@ export const editor = {
     unknown: ({ count }: { readonly count: number }) =>
       `For ${counted(count, 'pair of marks', 'pairs of marks')} a size is missing: nothing can be grown there.`,
   },
+  asPrinted:
+    'Type each value as the manual prints it, in both units where it prints both: 30 lbf·ft (41 N·m). Two that do not agree within their last digits are not taken.',
   keptAsItIs: ({ names }: { readonly names: readonly string[] }) =>
     `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
   /** What cannot be done here, and how it is done instead. */
   notHere: {
-    rest: 'Steps, parts and cautions cannot be added here yet. There is no form yet for rings.',
+    rest: 'There is no form yet for rings.',
     instead:
       'Begin from a copy of an engine that has them: “Copy for a new engine” in the library. Or, once this one is published, save it as a file, change the file and take it in again.',
   },

@@ -74,6 +74,38 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  editor: {
+    title: 'Writing an engine spec',
+    whatFor:
+      'An engine is entered from its manual: drawn, then its fasteners, passes, bearings, steps and parts. Every edit is on disk at once.',
+    how: [
+      (shown) =>
+        say`Place what holds the parts together on the drawing, then ${shown.editor.actions.order}: tap the manual’s order.`,
+      (shown) =>
+        say`Go through ${shown.editor.sections.groups}, ${shown.editor.sections.passes}, ${shown.editor.sections.fits}, ${shown.editor.sections.steps} and ${shown.editor.sections.parts}. Type each value as the manual prints it, in both units where it prints both: 30 lbf·ft (41 N·m).`,
+      (shown) =>
+        say`Say the ${shown.editor.pages.page} of each part: it stands beside its values when they are compared.`,
+      (shown) =>
+        say`Under ${shown.editor.sections.audit} mend each fault. A doubt that is right as it is: ${shown.editor.audit.accept}`,
+      (shown) =>
+        say`Let a second person choose the own name and go through ${shown.editor.sections.check}. A value that changes is compared again.`,
+      'Ctrl+Z takes the last edit back, also after the program was closed. Tab goes from field to field, Enter enters.',
+    ],
+    troubles: [
+      {
+        when: 'A value is not taken.',
+        then: 'The line below the field says why. What was typed stays there; nothing was changed.',
+      },
+      {
+        when: 'A step cannot be taken out.',
+        then: 'A part goes in at it, or a caution stands beside it alone. Change that first.',
+      },
+      {
+        when: 'An accepted doubt is there again.',
+        then: 'What it is about has changed. Look into it once more.',
+      },
+    ],
+  },
   wrenches: {
     title: (shown) => shown.wrenches.title,
     whatFor: 'The torque wrenches of the shop. For each pull one that can do it is chosen.',

@@ -219,6 +219,8 @@ export const auditWords = {
     "No caution says that the maker's current manual and a qualified person overrule this program. Add one for all steps.",
   'source-unchecked': ({ enteredBy }: { enteredBy: string }) =>
     `The numbers were entered by ${enteredBy} and checked by nobody. Let a second person compare them with their source.`,
+  'value-reads-otherwise': ({ place, by, found }: At & { by: string; found: string }) =>
+    `${capital(place)}: ${by} compared it with the manual and reads “${found}” there. Find out which is right: correct the value, or have it compared again.`,
   'source-copied-from-demo': ({ demo }: { demo: string }) =>
     `This spec was begun as a copy of the demo “${demo}”, whose numbers are invented. Compare every value with the manual, then take “copiedFromDemo” out of its source.`,
   'source-checked-by-same': ({ enteredBy }: { enteredBy: string }) =>

@@ -19,6 +19,10 @@ export const libraryWords = {
     'There is no edit to do again. This is the draft after its last edit.',
   'draft-edit-unfit': (_: None) =>
     'This edit does not fit the draft as it is, and nothing was changed. Open the draft again and make the edit once more.',
+  'check-of-a-demo': (_: None) =>
+    'The numbers of a demo are invented: there is no manual to compare them with. Begin an engine of your own in the library.',
+  'check-by-who-entered': ({ person }: { readonly person: string }) =>
+    `${person} entered these numbers, and nobody finds the own slips. Let another person compare them: choose that name at the bench.`,
   'draft-faulty': ({ faults }: { readonly faults: number }) =>
     `The audit finds ${counted(faults, 'fault', 'faults')}, and an engine built by this would come out wrong. Mend what it says, then publish.`,
   'draft-overtaken': ({ revision }: { readonly revision: number }) =>

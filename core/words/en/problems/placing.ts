@@ -29,6 +29,10 @@ export const placingWords = {
     `The step ${step} works on ${what}. Change the step first.`,
   'draft-face-without-fasteners': ({ face }: { readonly face: string }) =>
     `There is no fastener on the face ${face} yet. Place its fasteners first, then tighten them.`,
+  'draft-step-uses-part': ({ step, part }: { readonly step: string; readonly part: string }) =>
+    `At the step “${step}” ${part} goes in. Say first, under Parts, at which step it goes in instead, or take the part out of the list.`,
+  'draft-step-has-caution': ({ step }: { readonly step: string }) =>
+    `A caution stands beside the step “${step}” alone. Put it beside another step first, or take the caution out.`,
   'draft-size-unsaid': (_: Record<never, never>) =>
     'There is none on this face yet from which a size could be taken. Type the size that the manual gives first, then place it.',
   'draft-way-unsaid': (_: Record<never, never>) =>

@@ -32,6 +32,7 @@ export const editorFields: Words['editor']['fields'] = {
   from: 'De',
   to: 'A',
   reversed: 'De la última a la primera',
+  repeat: 'Otra vez hasta que ninguna se mueva',
 
   summary: 'En una frase',
   revision: 'Revisión',
@@ -57,8 +58,5 @@ export const editorFields: Words['editor']['fields'] = {
   count: 'Cantidad necesaria',
   text: 'Texto',
   signal: 'Palabra de señal',
-  steps: 'Pasos',
-  parts: 'Piezas',
-  cautions: 'Advertencias',
   engine: 'Motor',
 }

@@ -1,13 +1,23 @@
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
+import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorSteps } from './editor-steps.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'elemento', 'elementos')
 
 export const editor: Words['editor'] = {
   fields: editorFields,
   drawn,
+  steps: editorSteps,
+  check: editorCheck,
+  pages: {
+    page: 'Página del manual',
+    document: 'Documento, si es otro',
+    thatOfTheSpec: 'el manual de la ficha',
+    enteredBy: ({ by, on }) => `Introducido por ${by} el ${on}`,
+  },
   title: ({ name, revision }) => `${name}, revisión ${revision}`,
   nothingToUndo: 'Deshacer',
   nothingToRedo: 'Rehacer',
@@ -92,6 +102,8 @@ export const editor: Words['editor'] = {
     which: 'Orden',
     none: 'Ningún procedimiento aprieta aún esta cara.',
     addProcedure: 'Añadir un procedimiento de apriete',
+    proposal:
+      'El orden va del centro hacia fuera y la primera pasada es a mano, sin valor: ambas son propuestas hasta que se toque el orden del manual y se escriban sus pasadas.',
     procedureName: ({ face }) => `Apretar: ${face}`,
     tap: 'Tocar las fijaciones en el orden del manual. La última, tocada de nuevo, se retira.',
     begin: 'Empezar de nuevo con el próximo toque',
@@ -116,8 +128,11 @@ export const editor: Words['editor'] = {
     groups: 'Grupos',
     passes: 'Pasadas',
     fits: 'Cojinetes',
+    steps: 'Pasos',
+    parts: 'Piezas',
     rest: 'Lo demás',
     audit: 'Comprobación',
+    check: 'Cotejo',
   },
   sectionWithFindings: ({ section, count }) => (count === 0 ? section : `${section} (${count})`),
   forms: 'Formularios',
@@ -150,6 +165,8 @@ export const editor: Words['editor'] = {
     up: ({ pass }) => `Subir la pasada ${pass}`,
     takeOut: ({ pass }) => `Quitar la pasada ${pass}`,
     field: ({ pass, field }) => `Pasada ${pass}: ${field}`,
+    grownOrder: ({ order }) =>
+      `El orden «${order}» se formó con un patrón y aún no es el del manual: compararlo o tocar el del manual.`,
     new: 'Pasada nueva',
     becomes: ({ pass, kind }) => `La pasada ${pass} pasa a: ${kind}`,
     change: 'Cambiarla',
@@ -168,6 +185,18 @@ export const editor: Words['editor'] = {
     add: 'Añadir un grupo',
     new: 'Grupo nuevo',
     used: ({ count }) => counted(count, 'fijación', 'fijaciones'),
+    usual:
+      'Un grupo nuevo tiene cabeza hexagonal, va en agujeros roscados y no lleva arandelas mientras no se diga otra cosa.',
+    threadMeans: ({ diameter, pitch, toTheInch }) =>
+      pitch === null
+        ? `diámetro ${diameter}, ${toTheInch} hilos por pulgada`
+        : `diámetro ${diameter}, paso ${pitch}`,
+    more: 'Más, si el manual lo da',
+    shank: 'Vástago rebajado, diámetro',
+    frictionClass: 'Clase de rozamiento (VDI 2230)',
+    includesPrevailing: 'Los pares incluyen el par de frenado',
+    pastMost: 'Más allá del máximo de una pasada',
+    pastMosts: { replace: 'se sustituye', 'begin-again': 'empieza de nuevo' },
   },
   fits: {
     which: 'Cojinetes',
@@ -193,9 +222,11 @@ export const editor: Words['editor'] = {
     unknown: ({ count }) =>
       `Para ${counted(count, 'par de marcas', 'pares de marcas')} falta una medida: ahí no se puede formar nada.`,
   },
+  asPrinted:
+    'Escribir cada valor como lo imprime el manual, en ambas unidades si da ambas: 30 lbf·ft (41 N·m). Dos que no coincidan en sus últimas cifras no se aceptan.',
   keptAsItIs: ({ names }) => `Se queda como en el archivo, sin formulario aquí: ${names.join(', ')}.`,
   notHere: {
-    rest: 'Pasos, piezas y advertencias aún no se pueden añadir aquí. Aún no hay formulario para los segmentos.',
+    rest: 'Aún no hay formulario para los segmentos.',
     instead:
       'Empezar con la copia de un motor que los tenga: «Copiar para un motor nuevo» en la biblioteca. O, una vez publicado este, guardarlo en un archivo, cambiar el archivo y volver a leerlo.',
   },

@@ -75,6 +75,38 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  editor: {
+    title: 'Escribir la ficha de un motor',
+    whatFor:
+      'Un motor se introduce desde su manual: se dibuja y después van sus fijaciones, pasadas, cojinetes, pasos y piezas. Cada cambio queda en el disco al momento.',
+    how: [
+      (shown) =>
+        say`Colocar en el dibujo lo que une las piezas y después ${shown.editor.actions.order}: tocar el orden del manual.`,
+      (shown) =>
+        say`Recorrer ${shown.editor.sections.groups}, ${shown.editor.sections.passes}, ${shown.editor.sections.fits}, ${shown.editor.sections.steps} y ${shown.editor.sections.parts}. Escribir cada valor como lo imprime el manual, en ambas unidades si da ambas: 30 lbf·ft (41 N·m).`,
+      (shown) =>
+        say`Indicar la ${shown.editor.pages.page} de cada parte: acompaña a sus valores cuando se comparan.`,
+      (shown) =>
+        say`En ${shown.editor.sections.audit} corregir cada fallo. Una duda que está bien así: ${shown.editor.audit.accept}`,
+      (shown) =>
+        say`Que una segunda persona elija su nombre y recorra ${shown.editor.sections.check}. Un valor que cambia se compara de nuevo.`,
+      'Ctrl+Z deshace el último cambio, también tras cerrar el programa. Tab pasa de campo en campo, Intro lo confirma.',
+    ],
+    troubles: [
+      {
+        when: 'Un valor no se acepta.',
+        then: 'La línea bajo el campo dice por qué. Lo escrito se queda; no se cambió nada.',
+      },
+      {
+        when: 'Un paso no se puede quitar.',
+        then: 'En él entra una pieza, o una advertencia lo acompaña solo a él. Cambiar eso primero.',
+      },
+      {
+        when: 'Una duda aceptada vuelve a salir.',
+        then: 'Cambió aquello de lo que trata. Mirarlo otra vez.',
+      },
+    ],
+  },
   wrenches: {
     title: (shown) => shown.wrenches.title,
     whatFor: 'Las llaves dinamométricas del taller. Para cada apriete se elige una que sirva.',

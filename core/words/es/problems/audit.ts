@@ -162,6 +162,8 @@ export const auditWords: typeof english = {
     'Ningún aviso dice que el manual vigente del fabricante y una persona cualificada están por encima de este programa. Añadir uno para todos los pasos.',
   'source-unchecked': ({ enteredBy }) =>
     `Los números los introdujo ${enteredBy} y no los ha revisado nadie. Que una segunda persona los compare con su fuente.`,
+  'value-reads-otherwise': ({ place, by, found }) =>
+    `${capital(place)}: ${by} lo comparó con el manual y allí lee «${found}». Averiguar cuál vale: corregir el valor o hacerlo comparar de nuevo.`,
   'source-copied-from-demo': ({ demo }) =>
     `Esta ficha se empezó como copia de la demo «${demo}», cuyos números son inventados. Comparar cada valor con el manual y quitar después «copiedFromDemo» de la fuente.`,
   'source-checked-by-same': ({ enteredBy }) =>

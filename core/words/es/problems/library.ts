@@ -16,6 +16,10 @@ export const libraryWords: Table<typeof pattern> = {
   'draft-nothing-to-redo': () => 'No hay cambio que rehacer. Así quedó el borrador tras su último cambio.',
   'draft-edit-unfit': () =>
     'Este cambio no encaja en el borrador tal como está, y no se cambió nada. Abrir de nuevo el borrador y repetir el cambio.',
+  'check-of-a-demo': () =>
+    'Los números de una demo son inventados: no hay manual con que compararlos. Empezar en la biblioteca un motor propio.',
+  'check-by-who-entered': ({ person }) =>
+    `${person} introdujo estos números, y nadie encuentra sus propios errores. Que los compare otra persona: elegir su nombre en el banco.`,
   'draft-faulty': ({ faults }) =>
     `La comprobación encuentra ${counted(faults, 'fallo', 'fallos')}, y un motor montado así saldría mal. Corregir lo que dice y publicar después.`,
   'draft-overtaken': ({ revision }) =>

@@ -16,6 +16,10 @@ export const placingWords: typeof english = {
   'draft-thing-in-step': ({ what, step }) => `El paso ${step} trabaja con ${what}. Cambiar antes el paso.`,
   'draft-face-without-fasteners': ({ face }) =>
     `En la cara ${face} aún no hay fijaciones. Colocar antes las fijaciones, luego apretarlas.`,
+  'draft-step-uses-part': ({ step, part }) =>
+    `En el paso «${step}» entra ${part}. Indicar primero, en «Piezas», en qué paso entra en su lugar, o quitar la pieza de la lista.`,
+  'draft-step-has-caution': ({ step }) =>
+    `Una advertencia acompaña solo al paso «${step}». Ponerla primero junto a otro paso, o quitarla.`,
   'draft-size-unsaid': () =>
     'En esta cara aún no hay ninguno cuya medida valga. Escribir antes la medida que da el manual, luego colocarlo.',
   'draft-way-unsaid': () =>

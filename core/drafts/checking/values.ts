@@ -1,0 +1,98 @@
+import type { SpecDocument } from '../../engine/index.ts'
+import {
+  parseAngle,
+  parseForce,
+  parseLength,
+  parseTemperature,
+  parseTorque,
+  readBoth,
+  type Length,
+} from '../../quantity/index.ts'
+import type { Outcome } from '../../problem/index.ts'
+import { pathOf, type ValuePath } from '../forms/index.ts'
+import { isList, type Json } from '../patch.ts'
+
+export type CheckedKind = 'torque' | 'angle' | 'order' | 'other'
+
+/** A value that a second person compares with its source. */
+export interface CheckedValue {
+  readonly keys: ValuePath
+  /** The same as findings have it. */
+  readonly path: string
+  readonly kind: CheckedKind
+  /** As it was typed; of an order the numbers of its fasteners, of a list what stands in it. */
+  readonly shown: string
+}
+
+/** Torques, angles and orders are typed again without being seen: a reader who sees a number reads that number. */
+export function isBlind({ kind }: Pick<CheckedValue, 'kind'>): boolean {
+  return kind !== 'other'
+}
+
+const parts = ['fastenerGroups', 'fits', 'endFloat', 'rodSideClearance', 'procedures', 'beads'] as const
+const lists = ['ringSets', 'parts', 'steps'] as const
+/** Numbers without a unit that a manual gives. */
+const plainNumbers: ReadonlySet<string> = new Set([
+  'openTimeMinutes',
+  'waitMinutes',
+  'againAfterTurns',
+  'uses',
+])
+/** Values that are a code or a choice. */
+const codes: ReadonlySet<string> = new Set(['thread', 'propertyClass', 'threadState', 'reuse', 'sealant'])
+/** Drawn, and compared on the drawing: where a thing lies. */
+const drawn: ReadonlySet<string> = new Set(['at', 'path', 'keepOut', 'outline'])
+
+/** Everything that a manual prints and the program works with, in the order of the document; where things lie is not among it. */
+export function valuesToCheck(document: SpecDocument): readonly CheckedValue[] {
+  const numbers = new Map(document.fasteners.map(({ id, number }) => [id, number]))
+  const found: CheckedValue[] = []
+  const tell = (keys: ValuePath, kind: CheckedKind, shown: string) =>
+    void found.push({ keys, path: pathOf(keys), kind, shown })
+
+  function walk(value: Json | undefined, keys: ValuePath): void {
+    const key = String(keys.at(-1))
+    if (value === undefined || value === null || drawn.has(key)) return
+    if (key === 'sequence' && isList(value))
+      return tell(keys, 'order', value.map((id) => numbers.get(String(id)) ?? String(id)).join(' '))
+    if (key === 'chart' && isList(value)) return tell(keys, 'other', value.map(cellText).join('; '))
+    if (key === 'passes' && isList(value)) tell(keys, 'other', value.map(passText).join(', '))
+    if (isList(value)) for (const [at, each] of value.entries()) walk(each, [...keys, at])
+    else if (typeof value === 'object')
+      for (const [name, each] of Object.entries(value)) walk(each, [...keys, name])
+    else if (typeof value === 'number') {
+      if (plainNumbers.has(key)) tell(keys, 'other', String(value))
+    } else if (typeof value === 'string') {
+      const kind = codes.has(key) ? 'other' : kindOf(value)
+      if (kind !== null) tell(keys, kind, value)
+    }
+  }
+
+  walk(document.case.bore as Json, ['case', 'bore'])
+  walk(document.case.pitch as Json, ['case', 'pitch'])
+  for (const part of [...parts, ...lists]) walk(document[part] as Json | undefined, [part])
+  return found
+}
+
+/** What a text is, as far as it is a value with a unit; null for words. */
+function kindOf(text: string): CheckedKind | null {
+  if (!/\d/.test(text)) return null
+  if (readBoth(text, (typed) => parseTorque(typed)).ok) return 'torque'
+  if (readBoth(text, parseAngle).ok) return 'angle'
+  const isOther = ([lengthOf, parseForce, parseTemperature] as const).some(
+    (parse) => readBoth(text, parse as (typed: string) => Outcome<number>).ok,
+  )
+  return isOther || /^[\d.,]+\s*\S+\s+[A-Za-z]{1,2}\d{1,2}$/.test(text) ? 'other' : null
+}
+const lengthOf = (typed: string): Outcome<Length> => parseLength(typed)
+
+function cellText(cell: Json): string {
+  const { housing, journal, upper, lower, positions } = cell as Readonly<Record<string, string>>
+  const of = positions === undefined ? '' : ` (${String(positions)})`
+  return `${housing}/${journal}: ${upper === lower ? upper : `${upper}/${lower}`}${of}`
+}
+
+/** Which passes there are, one after another: one that was left out is seen by nothing else. */
+function passText(pass: Json): string {
+  return String((pass as Readonly<Record<string, Json>>).kind)
+}

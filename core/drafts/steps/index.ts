@@ -1,0 +1,3 @@
+export { choicesFor, newStep, stepKinds, stepNeeds } from './new-step.ts'
+export type { StepInDocument, StepNeed, TypedStep } from './new-step.ts'
+export { toggled, withoutStep, withStep, withStepMoved } from './step-edits.ts'

@@ -1,0 +1,208 @@
+import { describe, expect, it } from 'vitest'
+import { numbersOf, audit } from '../../../core/audit/index.ts'
+import {
+  beginDraft,
+  changesBetween,
+  checkOf,
+  checkState,
+  decideDraft,
+  documentOf as documentOfDraft,
+  evolveDraft,
+  isBlind,
+  isTheSame,
+  pageOf,
+  valuesToCheck,
+  withAccepted,
+  withChecked,
+  withoutAccepted,
+  withPage,
+  type Answer,
+  type Draft,
+  type SpecDocument,
+} from '../../../core/drafts/index.ts'
+import { specOf } from '../engine/demo.ts'
+import { documentOf } from './document-of-demo.ts'
+
+const entered: SpecDocument = {
+  ...documentOf('skerry-3'),
+  source: { kind: 'entered', from: 'Shop notes', enteredBy: 'Ada Brook', on: '2026-03-31' },
+}
+const bo = { by: 'Bo Lind', on: '2026-04-01' }
+const same: Answer = { how: 'same' }
+
+function checked(document: SpecDocument, path: string, answer: Answer = same): SpecDocument {
+  const outcome = withChecked(document, { path }, answer, bo)
+  if (!outcome.ok) throw new Error(outcome.problem.code)
+  return outcome.value
+}
+const all = (document: SpecDocument) =>
+  valuesToCheck(document).reduce((now, { path }) => checked(now, path), document)
+const checkedBy = ({ source }: SpecDocument) => (source.kind === 'entered' ? source.checkedBy : null)
+
+/** The document after an edit that a draft took. */
+function edited(document: SpecDocument, change: (document: SpecDocument) => SpecDocument): SpecDocument {
+  const draft: Draft = beginDraft(document)
+  const patches = [...changesBetween(document, change(document))]
+  const act = { type: 'edit', edit: { what: { code: 'pasted', facts: { count: 1 } }, patches } } as const
+  const event = decideDraft(draft, act)
+  if (!event.ok) throw new Error(event.problem.code)
+  return documentOfDraft(evolveDraft(draft, event.value))
+}
+
+describe('the values that a second person compares', () => {
+  const values = valuesToCheck(entered)
+  const at = (path: string) => values.find((value) => value.path === path)
+
+  it('are each once, with what they are', () => {
+    expect(new Set(values.map(({ path }) => path)).size).toBe(values.length)
+    expect(at('case.bore')).toMatchObject({ kind: 'other', shown: entered.case.bore })
+    const kinds = (kind: string) => values.filter((value) => value.kind === kind).map(({ path }) => path)
+    expect(kinds('torque').every((path) => /^procedures\[\d+\]|^fastenerGroups|turning/.test(path))).toBe(
+      true,
+    )
+    expect(kinds('torque').length).toBeGreaterThan(5)
+    expect(kinds('angle').length).toBeGreaterThan(0)
+    expect(kinds('order').length).toBe(entered.procedures.flatMap(({ orders }) => orders).length)
+  })
+
+  it('are every text of a document that is a torque or an angle in a pass', () => {
+    const texts = JSON.stringify(entered.procedures).match(/"[^"]*\d (N·m|lbf·ft|°)"/g) ?? []
+    const found = values.filter(
+      ({ path, kind }) => path.startsWith('procedures') && /torque|angle/.test(kind),
+    )
+    expect(found.length).toBe(texts.length)
+    expect(found.every(isBlind)).toBe(true)
+  })
+
+  it('are no places on the drawing and no names', () => {
+    expect(values.some(({ path }) => /\.(at|path|name|id)\b/.test(path))).toBe(false)
+  })
+})
+
+describe('what is typed unseen', () => {
+  const value = (kind: 'torque' | 'angle' | 'order', shown: string) => ({ keys: [], path: 'x', kind, shown })
+
+  it.each([
+    ['torque', '30 lbf·ft', '30', true],
+    ['torque', '30 lbf·ft', '30.0 ft-lb', true],
+    ['torque', '30 lbf·ft', '31', false],
+    ['torque', '30 lbf·ft', '30 N·m', false],
+    ['torque', '30 lbf·ft (41 N·m)', '30 lbf·ft', true],
+    ['angle', '90 °', '90', true],
+    ['angle', '90 °', '60', false],
+    ['order', '3 1 4 A2', '3, 1, 4, a2', true],
+    ['order', '3 1 4', '3 4 1', false],
+    ['order', '3 1 4', '31 4', false],
+  ] as const)('%s %s: %s', (kind, shown, typed, is) => {
+    expect(isTheSame(value(kind, shown), typed)).toEqual({ ok: true, value: is })
+  })
+
+  it('is asked for again where it cannot be read', () => {
+    expect(isTheSame(value('torque', '30 N·m'), 'thirty')).toMatchObject({ ok: false })
+  })
+})
+
+describe('a second-person check', () => {
+  it('is not for who entered the numbers, nor of a demo', () => {
+    const ada = { by: 'ada brook ', on: '2026-04-01' }
+    expect(withChecked(entered, { path: 'case.bore' }, same, ada)).toMatchObject({
+      problem: { code: 'check-by-who-entered' },
+    })
+    expect(withChecked(documentOf('skerry-3'), { path: 'case.bore' }, same, bo)).toMatchObject({
+      problem: { code: 'check-of-a-demo' },
+    })
+  })
+
+  it('makes the spec checked once every value is the same, and not before', () => {
+    const values = valuesToCheck(entered)
+    const [last, ...rest] = values.toReversed()
+    const almost = rest.reduce((now, { path }) => checked(now, path), entered)
+    expect(checkedBy(almost)).toBeUndefined()
+    expect(checkState(almost).left).toEqual([last])
+    const whole = checked(almost, last!.path)
+    expect(checkedBy(whole)).toBe('Bo Lind')
+    expect(audit(specOf(whole as never)).map(({ problem }) => problem.code)).not.toContain('source-unchecked')
+  })
+
+  it('says where the manual reads otherwise, until the value is corrected', () => {
+    const other = checked(all(entered), 'case.bore', { how: 'other', found: '71 mm' })
+    expect(checkedBy(other)).toBeUndefined()
+    expect(audit(specOf(other as never)).map(({ problem }) => problem.code)).toContain(
+      'value-reads-otherwise',
+    )
+    const corrected = edited(other, (now) => ({ ...now, case: { ...now.case, bore: '71 mm' } }))
+    expect(checkOf(corrected, { path: 'case.bore' })).toBeNull()
+    expect(checkState(corrected).left.map(({ path }) => path)).toEqual(['case.bore'])
+  })
+
+  it('is lost with a change of its value alone, and the spec is unchecked then', () => {
+    const whole = all(entered)
+    const after = edited(whole, (now) => ({ ...now, case: { ...now.case, bore: '70.5 mm' } }))
+    expect(checkedBy(after)).toBeUndefined()
+    expect(checkState(after).left.map(({ path }) => path)).toEqual(['case.bore'])
+    const named = edited(whole, (now) => ({ ...now, summary: 'Another sentence' }))
+    expect(checkedBy(named)).toBe('Bo Lind')
+  })
+
+  it('is asked of a value that is new', () => {
+    const after = edited(all(entered), (now) => ({
+      ...now,
+      fastenerGroups: now.fastenerGroups.map((group, at) => (at === 0 ? { ...group, shank: '7 mm' } : group)),
+    }))
+    expect(checkedBy(after)).toBeUndefined()
+    expect(checkState(after).left.map(({ path }) => path)).toEqual(['fastenerGroups[0].shank'])
+  })
+})
+
+describe('the page of a part', () => {
+  const page = { page: '7-12', document: '' }
+  const noted = withPage(entered, 'procedures[1]', page, bo)
+
+  it('holds for all that is in the part, unless what is in it has its own', () => {
+    const both = withPage(noted, 'procedures[1].passes[0]', { page: '7-13', document: 'Bulletin 4' }, bo)
+    expect(pageOf(both, 'procedures[1].passes[2].target')?.page).toBe('7-12')
+    expect(pageOf(both, 'procedures[1].passes[0].target')).toMatchObject({
+      page: '7-13',
+      document: 'Bulletin 4',
+    })
+    expect(pageOf(both, 'procedures[10]')).toBeNull()
+  })
+
+  it('stays where something in the part changes, moves with the part, and goes with it', () => {
+    const renamed = edited(noted, (now) => ({
+      ...now,
+      procedures: now.procedures.map((each, at) => (at === 1 ? { ...each, name: 'Another' } : each)),
+    }))
+    expect(pageOf(renamed, 'procedures[1]')?.page).toBe('7-12')
+    const [first, second] = entered.procedures
+    const without = (gone: string) =>
+      edited(noted, (now) => ({
+        ...now,
+        procedures: now.procedures.filter(({ id }) => id !== gone),
+        steps: now.steps
+          .filter((step) => step.kind !== 'run-procedure' || step.procedure !== gone)
+          .map((step) => ({ ...step, after: [] })),
+        parts: [],
+        case: { ...now.case, faces: now.case.faces.map(({ gasket: _, ...face }) => face) },
+        cautions: now.cautions.filter(({ steps }) => steps === undefined),
+      }))
+    expect(pageOf(without(first!.id), 'procedures[0]')?.page).toBe('7-12')
+    expect(without(second!.id).pages ?? []).toEqual([])
+  })
+
+  it('is taken out by an empty one', () => {
+    expect(withPage(noted, 'procedures[1]', { page: ' ', document: '' }, bo)).not.toHaveProperty('pages')
+  })
+})
+
+describe('an acceptance', () => {
+  it('keeps the numbers that it is of, and is taken back', () => {
+    const doubt = audit(specOf({ ...entered, cautions: entered.cautions.slice(1) } as never))[0]!.problem
+    const why = { reason: 'It hangs on the wall', ...bo }
+    const accepted = withAccepted(withAccepted(entered, doubt, why), doubt, why)
+    expect(accepted.accepted).toEqual([
+      { code: doubt.code, path: doubt.path, numbers: [...numbersOf(doubt)], ...why },
+    ])
+    expect(withoutAccepted(accepted, doubt)).not.toHaveProperty('accepted')
+  })
+})
