@@ -185,7 +185,7 @@ describe('a file that is not an export as it was made', () => {
     ['with the line ends of another system', (text) => text.replaceAll('\n', '\r\n'), 'import-altered'],
     ['with a mark in front', (text) => `\u{FEFF}${text}`, 'import-not-ours'],
     ['twice in one', (text) => text + text, 'import-altered'],
-    ['of a newer program', (text) => text.replace('"bedplateBuild":1', '"bedplateBuild":3'), 'import-newer'],
+    ['of a newer program', (text) => text.replace('"bedplateBuild":1', '"bedplateBuild":9'), 'import-newer'],
     [
       'with its keys in another order',
       (text) => text.replace(/^\{(.*?),(.*)\}\n/, '{$2,$1}\n'),
