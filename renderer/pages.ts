@@ -19,6 +19,8 @@ export const pages = {
   practice: page(() => import('./practice/PracticePage.svelte')),
   record: page(() => import('./record/RecordPage.svelte')),
   rescue: page(() => import('./record/RescuePage.svelte')),
+  shop: page(() => import('./shop/ShopPage.svelte')),
+  wall: page(() => import('./shop/WallPage.svelte')),
   screenAndKeys: page(() => import('./settings/ScreenAndKeys.svelte')),
 } as const
 

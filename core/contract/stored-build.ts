@@ -20,6 +20,8 @@ export const storedBuild = z.strictObject({
   benches: z
     .strictObject({
       here: benchName,
+      /** Whether the bench belongs to a shop. */
+      isJoined: z.boolean(),
       /** The bench that began it, where that was another one. */
       begunAt: benchName.nullable(),
       /** Why nobody goes on with it here: another bench has recorded something else. */

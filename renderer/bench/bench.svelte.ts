@@ -17,6 +17,7 @@ import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
 import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
 import { UnfinishedWork } from './unfinished-work.ts'
+import { followShop } from './shop-news.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
@@ -48,6 +49,8 @@ export class Bench {
   readonly newBuilds: NewBuilds
   readonly instruments: SerialDesk
   readonly speaker: Speaker
+  readonly #hearing = new Set<() => void>()
+  #following: AbortController | null = null
   #place = $state.raw<Place>({ at: 'opening' })
   #home = $state<'engines' | 'archive'>('engines')
   #engines = $state.raw<readonly EngineLine[]>([])
@@ -74,7 +77,7 @@ export class Bench {
     this.isPractice = isPractice
     this.#others = others
     this.#language = language
-    others.hear(({ build }) => void this.follow(build))
+    others.hear(({ build, seq }) => (seq === 0 ? this.#hearFromShop(build) : void this.follow(build)))
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
     this.rack = new WrenchRack(client)
     this.crew = new Crew(client, {
@@ -203,6 +206,51 @@ export class Bench {
 
   showRecord() {
     this.#place = { at: 'record' }
+  }
+
+  showShop() {
+    this.#place = { at: 'shop' }
+  }
+
+  showWall() {
+    this.#place = { at: 'wall' }
+  }
+
+  /** Like `enterBuild`, after the host has taken in what the archive has of it. */
+  async enterShopBuild(build: string): Promise<void> {
+    const answer = await this.#client.request('shop.open', { build })
+    const openBuild = answer.ok ? await this.#opened(answer.value) : answer
+    if (openBuild.ok) await this.#show(openBuild.value)
+    else this.#report(openBuild.problem)
+  }
+
+  /** Shows what other benches confirm as it comes, until the bench leaves the shop; does nothing where that is so already. */
+  async followShop(): Promise<void> {
+    if (this.isPractice || this.#following !== null) return
+    this.#following = new AbortController()
+    const news = (builds: readonly string[]) => {
+      for (const build of builds.length === 0 ? [''] : builds) {
+        this.#others.tell({ build, seq: 0 })
+        this.#hearFromShop(build)
+      }
+    }
+    await followShop(this.#client, news, this.#following.signal)
+    this.#following = null
+  }
+  leaveShopAlone(): void {
+    this.#following?.abort()
+    this.#following = null
+  }
+
+  /** `hear` is called at each piece of news, until what is returned is called. */
+  hearShop(hear: () => void): () => void {
+    this.#hearing.add(hear)
+    return () => this.#hearing.delete(hear)
+  }
+
+  #hearFromShop(build: string) {
+    for (const hear of this.#hearing) hear()
+    if (build !== '') void this.follow(build)
   }
 
   showScreenAndKeys() {

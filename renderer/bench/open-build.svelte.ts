@@ -1,8 +1,10 @@
 import {
+  builtElsewhere,
   currentStep,
   evolve,
   replay,
   stepStates,
+  type BenchName,
   type BuildCommand,
   type BuildState,
   type RecordedEvent,
@@ -35,7 +37,9 @@ type Base = Pick<Input<'photos.add'>, 'build' | 'after' | 'person'>
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
 export class OpenBuild {
   readonly line: BuildLine
-  readonly readOnly: Problem | null
+  /** What belongs to the benches of a shop; undefined in practice. */
+  readonly benches: StoredBuild['benches']
+  readonly #readOnly: Problem | null
   /** Who can be at the bench, and who is. */
   readonly crew: Crew
   /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
@@ -69,6 +73,16 @@ export class OpenBuild {
     return (chosen ?? left)?.step ?? currentStep(this.spec, this.#state)
   })
 
+  readonly #elsewhereBench = $derived.by(() => builtElsewhere(this.#state, this.benches?.here ?? null))
+  /** Why nothing can be added here; null while it is open for work. */
+  readonly readOnly: Problem | null = $derived.by(
+    () => this.#readOnly ?? this.benches?.apart ?? this.#elsewhereBench,
+  )
+  /** Whether another bench has the build. */
+  readonly isElsewhere = $derived.by(() => this.#elsewhereBench !== null)
+  /** Whether another bench recorded something else, and nobody settled which counts. */
+  readonly isApart = $derived.by(() => this.benches?.apart?.code === 'build-apart')
+
   private constructor(
     client: Client,
     opened: StoredBuild,
@@ -82,10 +96,11 @@ export class OpenBuild {
     this.line = opened.line
     this.#specs = specs
     this.#language = language
-    this.readOnly = opened.readOnly
+    this.#readOnly = opened.readOnly
+    this.benches = opened.benches
     this.crew = crew
     this.#events = opened.events
-    this.#state = replay(opened.events)
+    this.#state = startedAt(replay(opened.events), opened.benches?.begunAt ?? null)
   }
 
   /** `confirmed` hears the number of the last entry after each command of this window. The spec is always in `language`. */
@@ -255,4 +270,9 @@ export class OpenBuild {
     if (done) this.#chosenStep = null
     return done
   }
+}
+
+/** The state of a build that no entry says the bench of: it is the one that began it. */
+function startedAt(state: BuildState, bench: BenchName | null): BuildState {
+  return state.bench === null ? { ...state, bench } : state
 }

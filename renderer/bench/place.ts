@@ -23,6 +23,10 @@ export type Place =
   | { readonly at: 'wrenches'; readonly openBuild: OpenBuild | null }
   /** Who works at this bench; the open build as for the wrenches. */
   | { readonly at: 'people'; readonly openBuild: OpenBuild | null }
+  /** The benches that share an archive. */
+  | { readonly at: 'shop' }
+  /** All open builds of the shop, to be read from afar. */
+  | { readonly at: 'wall' }
   | { readonly at: 'practice' }
   | { readonly at: 'bench-card'; readonly openBuild: OpenBuild; readonly procedure: string }
   /** The clocks of a set of rings; `rings` is its id. */

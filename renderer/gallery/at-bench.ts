@@ -3,18 +3,19 @@ import { Bench } from '../bench/bench.svelte.ts'
 import type { OpenBuild } from '../bench/open-build.svelte.ts'
 import { engineOf } from './engines.ts'
 import type { MemoryBuild } from '../bench/memory-build.ts'
-import { memoryClient } from './memory-client.ts'
+import { memoryClient, type MemoryHandlers } from './memory-client.ts'
 import { memoryHost, type SampleContent } from './memory-host.ts'
 import { momentsOf, type Moment } from './moments.ts'
 import { sampleRecord, sampleWrenches } from './sample-record.ts'
 import { sampleLibrary } from './sample-library.ts'
 import type { OnStage } from './shown.ts'
 
-export function clientWith(content: SampleContent) {
+export function clientWith(content: SampleContent, more: MemoryHandlers = {}) {
   return memoryClient({
     ...memoryHost({ wrenches: sampleWrenches, ...content }),
     ...sampleRecord,
     ...sampleLibrary,
+    ...more,
   })
 }
 
@@ -23,10 +24,11 @@ export async function benchWith(
   { distance, look, language }: OnStage,
   content: SampleContent = {},
   machine: ConstructorParameters<typeof Bench>[2] = {},
+  more: MemoryHandlers = {},
 ): Promise<Bench> {
   const theme = look === 'dark' ? 'dark' : 'light'
   const preferences = { ...content.preferences, theme, readingDistance: distance } as const
-  const client = clientWith({ ...content, preferences })
+  const client = clientWith({ ...content, preferences }, more)
   const bench = new Bench(client, undefined, { language, ...machine })
   await bench.open()
   return bench

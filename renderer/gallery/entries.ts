@@ -7,6 +7,7 @@ import { photoEntries } from './photo-entries.ts'
 import { planEntries } from './plan-entries.ts'
 import { practiceEntries } from './practice-entries.ts'
 import { recordEntries } from './record-entries.ts'
+import { shopEntries } from './shop-entries.ts'
 import { screenEntries } from './screen-entries.ts'
 import { stepEntries } from './step-entries.ts'
 
@@ -19,6 +20,7 @@ export const entries: readonly Entry[] = [
   ...photoEntries,
   ...instrumentEntries,
   ...recordEntries,
+  ...shopEntries,
   ...practiceEntries,
   ...editorEntries,
   ...drawingEntries,

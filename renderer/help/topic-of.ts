@@ -12,6 +12,8 @@ export const topicOfPlace: { readonly [At in Place['at']]: HelpTopicId } = {
   library: 'library',
   draft: 'editor',
   record: 'record',
+  shop: 'shop',
+  wall: 'shop',
   'screen-and-keys': 'screen-and-keys',
   instruments: 'instruments',
   comparison: 'comparison',

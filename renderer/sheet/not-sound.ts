@@ -14,8 +14,13 @@ export interface NotSound {
  * newer program is as confirmed, but the sheet is not the whole of it.
  */
 export function notSound(words: Words, readOnly: Problem | null): NotSound | null {
-  if (readOnly === null) return null
-  const marks = { 'build-newer': 'newer', 'build-of-earlier-rules': 'rules' } as const
+  if (readOnly === null || readOnly.code === 'build-elsewhere') return null
+  const marks = {
+    'build-newer': 'newer',
+    'build-of-earlier-rules': 'rules',
+    'build-apart': 'apart',
+    'build-line-left': 'apart',
+  } as const
   const mark =
     words.sheet.flaw[readOnly.code in marks ? marks[readOnly.code as keyof typeof marks] : 'altered']
   return { mark, reason: words.sheet.flawed({ mark, reason: sentenceIn(words, readOnly) }) }

@@ -48,6 +48,7 @@ import { parts } from './window/parts.ts'
 import { people } from './window/people.ts'
 import { record } from './window/record.ts'
 import { settings } from './window/settings.ts'
+import { shop } from './window/shop.ts'
 import { window } from './window/window.ts'
 
 /** Every text of the program that a person reads, in English, in one table for each subject. */
@@ -96,6 +97,7 @@ export const en = {
   settings,
   sheet,
   shells,
+  shop,
   shopSetup,
   signals,
   spoken,

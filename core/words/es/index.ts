@@ -49,6 +49,7 @@ import { parts } from './window/parts.ts'
 import { people } from './window/people.ts'
 import { record } from './window/record.ts'
 import { settings } from './window/settings.ts'
+import { shop } from './window/shop.ts'
 import { window } from './window/window.ts'
 
 /** Every text of the program that a person reads, in Spanish. */
@@ -97,6 +98,7 @@ export const es: Words = {
   settings,
   sheet,
   shells,
+  shop,
   shopSetup,
   signals,
   spoken,

@@ -105,7 +105,7 @@ export class ShopDesk {
     const { row } = opened
     const { begun, asOf } = this.#services.store.shop.of(row.id)
     const apart = this.apart(row.id)
-    const benches = { here: this.here, begunAt: begun?.bench ?? null, apart, asOf }
+    const benches = { here: this.here, isJoined: this.isJoined, begunAt: begun?.bench ?? null, apart, asOf }
     return { ...storedBuild(this.#services.store, opened), benches }
   }
 

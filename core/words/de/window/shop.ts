@@ -1,0 +1,81 @@
+import type { Words } from '../../words.ts'
+import { counted } from '../formats.ts'
+
+export const shop: Words['shop'] = {
+  title: 'Werkstatt',
+  thisBench: 'Name dieser Werkbank',
+  keepName: 'Namen behalten',
+  thisOne: 'diese Werkbank',
+  bench: 'Werkbank',
+  lastSeen: 'Zuletzt gesehen',
+  program: 'Programm',
+  asOf: 'Stand',
+  standing: 'Zwischen dieser Werkbank und der Werkstatt',
+  connection: {
+    untried: (_) => 'Noch nicht verbunden.',
+    open: ({ since }) => `Verbunden${since === null ? '.' : ` seit ${since}.`}`,
+    cut: ({ since }) => `Nicht verbunden${since === null ? '.' : ` seit ${since}.`}`,
+  },
+  notReached: ({ since }) => `Nicht verbunden${since === null ? '.' : ` seit ${since}.`}`,
+  waiting: ({ entries, builds }) =>
+    entries === 0
+      ? 'Nichts wartet: Alles hier Bestätigte ist im Archiv.'
+      : `Noch nicht im Archiv: ${counted(entries, 'Eintrag', 'Einträge')} in ${counted(builds, 'Aufbau', 'Aufbauten')}. Alles ist hier gesichert und wird von selbst übertragen.`,
+  refused: 'Vom Archiv nicht angenommen',
+  benches: 'Werkbänke der Werkstatt',
+  builds: 'Aufbauten der Werkstatt',
+  find: 'Name, Seriennummer, Motor, Person, Teil',
+  findIt: 'Suchen',
+  leave: 'Werkstatt verlassen',
+  isForked: 'an zwei Werkbänken getrennt fortgesetzt',
+
+  join: {
+    title: 'Einer Werkstatt beitreten',
+    what: 'Die Werkbänke einer Werkstatt teilen ein Archiv in PostgreSQL. Diese Werkbank führt ihre eigene Aufzeichnung wie bisher und arbeitet auch ohne Netz weiter; was hier bestätigt wird, kommt von selbst ins Archiv.',
+    address: 'Adresse des Archivs',
+    password: 'Passwort, falls das Archiv danach fragt',
+    authority: 'Datei der Zertifizierungsstelle des Servers, falls es eine eigene ist',
+    kept: 'Das Passwort liegt in einer Datei, die nur dieser Benutzer lesen darf, und wird nie angezeigt.',
+    join: 'Beitreten',
+  },
+
+  apart: {
+    title: 'An zwei Werkbänken getrennt fortgesetzt',
+    line: ({ number, name, entry, bench, counts }) =>
+      `${number} ${name}: hier und bei ${bench} ab Eintrag ${entry}. ` +
+      (counts === null
+        ? 'Niemand hat entschieden, was zählt.'
+        : counts === 'here'
+          ? 'Was hier eingetragen wurde, zählt.'
+          : `Was bei ${bench} eingetragen wurde, zählt.`),
+    look: 'Ansehen',
+  },
+
+  build: {
+    title: 'Werkbänke',
+    asOf: ({ at }) => `Stand ${at}.`,
+    handOver: 'An andere Werkbank übergeben',
+    toWhich: 'Welche Werkbank setzt fort?',
+    note: 'Was dort zu wissen ist (darf leer sein)',
+    doHandOver: ({ bench }) => `An ${bench} übergeben`,
+    noOther: 'Noch keine andere Werkbank ist der Werkstatt beigetreten.',
+    takeOver: 'An dieser Werkbank übernehmen',
+    whyTakeOver: 'Warum wird übernommen? Die bisherige Werkbank hört auf, sobald sie davon erfährt.',
+    doTakeOver: 'Übernehmen',
+    settle: 'Was hier eingetragen wurde, zählt',
+    whySettle: 'Warum zählt diese Folge? Die andere bleibt erhalten und wird nicht fortgesetzt.',
+    doSettle: 'Entscheiden',
+  },
+
+  wall: {
+    title: 'Wandansicht',
+    open: 'Wandansicht',
+    none: 'Kein Aufbau der Werkstatt ist offen.',
+    step: ({ place, of }) => `${place}/${of}`,
+    noStep: 'erledigt',
+    next: ({ fastener, pass }) => (fastener === null ? ` · Durchgang ${pass}` : ` · dann ${fastener}`),
+    problems: ({ openProblems }) => counted(openProblems, 'Problem', 'Probleme'),
+    awaitsSecond: 'zweite Person',
+    paused: 'Pause',
+  },
+}

@@ -1,0 +1,96 @@
+import { counted } from '../formats.ts'
+
+export interface Since {
+  /** Day and time; null where it is not known. */
+  readonly since: string | null
+}
+
+/** The page 'Shop': the benches that share an archive, and what goes on at each. */
+export const shop = {
+  title: 'Shop',
+  thisBench: 'What this bench is called',
+  keepName: 'Keep the name',
+  /** This bench, in a list of benches. */
+  thisOne: 'this bench',
+  bench: 'Bench',
+  lastSeen: 'Last seen',
+  program: 'Program',
+  asOf: 'As of',
+  standing: 'Between this bench and the shop',
+  connection: {
+    untried: (_: Since) => 'Not connected yet.',
+    open: ({ since }: Since) => `Connected${since === null ? '.' : ` since ${since}.`}`,
+    cut: ({ since }: Since) => `Not connected${since === null ? '.' : ` since ${since}.`}`,
+  },
+  notReached: ({ since }: Since) => `Not connected${since === null ? '.' : ` since ${since}.`}`,
+  waiting: ({ entries, builds }: { readonly entries: number; readonly builds: number }) =>
+    entries === 0
+      ? 'Nothing waits: all that was confirmed here is in the archive.'
+      : `${counted(entries, 'entry', 'entries')} of ${counted(builds, 'build', 'builds')} not in the archive yet. All is kept here, and is sent by itself.`,
+  refused: 'Not taken by the archive',
+  benches: 'Benches of the shop',
+  builds: 'Builds of the shop',
+  find: 'Name, serial number, engine, person, part',
+  findIt: 'Find',
+  leave: 'Leave the shop',
+  isForked: 'went on at two benches apart',
+
+  join: {
+    title: 'Join a shop',
+    what: 'The benches of a shop share an archive in PostgreSQL. This bench keeps its own record as before and works on with the network down; what is confirmed here goes to the archive by itself.',
+    address: 'Address of the archive',
+    password: 'Password, if the archive asks for one',
+    authority: 'File of the authority that issued the server’s certificate, if it is one of your own',
+    kept: 'The password is kept in a file that only this user may read, and is never shown.',
+    join: 'Join',
+  },
+
+  apart: {
+    title: 'Gone on with at two benches apart',
+    line: (facts: {
+      readonly number: string
+      readonly name: string
+      readonly entry: number
+      readonly bench: string
+      readonly counts: 'here' | 'there' | null
+    }) =>
+      `${facts.number} ${facts.name}: here and at ${facts.bench} from entry ${facts.entry} on. ` +
+      (facts.counts === null
+        ? 'Nobody has settled which counts.'
+        : facts.counts === 'here'
+          ? 'What was recorded here counts.'
+          : `What was recorded at ${facts.bench} counts.`),
+    look: 'Look at it',
+  },
+
+  /** In the window of a build. */
+  build: {
+    title: 'Benches',
+    asOf: ({ at }: { readonly at: string }) => `As of ${at}.`,
+    handOver: 'Hand over to another bench',
+    toWhich: 'Which bench goes on?',
+    note: 'What it should know (may be empty)',
+    doHandOver: ({ bench }: { readonly bench: string }) => `Hand over to ${bench}`,
+    noOther: 'No other bench has joined the shop yet.',
+    takeOver: 'Take over at this bench',
+    whyTakeOver: 'Why is it taken over? The bench that has it stops when it hears of it.',
+    doTakeOver: 'Take over',
+    settle: 'What was recorded here counts',
+    whySettle: 'Why does this line count? The other one is kept and not gone on with.',
+    doSettle: 'Settle it',
+  },
+
+  wall: {
+    title: 'Wall view',
+    open: 'Wall view',
+    none: 'No build of the shop is open.',
+    step: ({ place, of }: { readonly place: number; readonly of: number }) => `${place}/${of}`,
+    noStep: 'done',
+    next: ({ fastener, pass }: { readonly fastener: string | null; readonly pass: number }) =>
+      fastener === null ? ` · pass ${pass}` : ` · next ${fastener}`,
+    problems: ({ openProblems }: { readonly openProblems: number }) =>
+      counted(openProblems, 'problem', 'problems'),
+    awaitsSecond: 'second person',
+    paused: 'paused',
+  },
+}

@@ -1,0 +1,81 @@
+import type { Words } from '../../words.ts'
+import { counted } from '../formats.ts'
+
+export const shop: Words['shop'] = {
+  title: 'Taller',
+  thisBench: 'Nombre de este banco',
+  keepName: 'Guardar el nombre',
+  thisOne: 'este banco',
+  bench: 'Banco',
+  lastSeen: 'Visto por última vez',
+  program: 'Programa',
+  asOf: 'Estado de',
+  standing: 'Entre este banco y el taller',
+  connection: {
+    untried: () => 'Aún sin conexión.',
+    open: ({ since }) => `Conectado${since === null ? '.' : ` desde ${since}.`}`,
+    cut: ({ since }) => `Sin conexión${since === null ? '.' : ` desde ${since}.`}`,
+  },
+  notReached: ({ since }) => `Sin conexión${since === null ? '.' : ` desde ${since}.`}`,
+  waiting: ({ entries, builds }) =>
+    entries === 0
+      ? 'Nada espera: todo lo confirmado aquí está en el archivo.'
+      : `Aún no en el archivo: ${counted(entries, 'entrada', 'entradas')} de ${counted(builds, 'montaje', 'montajes')}. Todo está guardado aquí y se envía solo.`,
+  refused: 'No aceptado por el archivo',
+  benches: 'Bancos del taller',
+  builds: 'Montajes del taller',
+  find: 'Nombre, número de serie, motor, persona, pieza',
+  findIt: 'Buscar',
+  leave: 'Dejar el taller',
+  isForked: 'continuado por separado en dos bancos',
+
+  join: {
+    title: 'Unirse a un taller',
+    what: 'Los bancos de un taller comparten un archivo en PostgreSQL. Este banco lleva su propio registro como hasta ahora y sigue trabajando sin red; lo que se confirma aquí llega solo al archivo.',
+    address: 'Dirección del archivo',
+    password: 'Contraseña, si el archivo la pide',
+    authority: 'Fichero de la autoridad que emitió el certificado del servidor, si es propia',
+    kept: 'La contraseña se guarda en un fichero que solo puede leer este usuario, y nunca se muestra.',
+    join: 'Unirse',
+  },
+
+  apart: {
+    title: 'Continuado por separado en dos bancos',
+    line: ({ number, name, entry, bench, counts }) =>
+      `${number} ${name}: aquí y en ${bench} desde la entrada ${entry}. ` +
+      (counts === null
+        ? 'Nadie ha decidido cuál vale.'
+        : counts === 'here'
+          ? 'Vale lo registrado aquí.'
+          : `Vale lo registrado en ${bench}.`),
+    look: 'Verlo',
+  },
+
+  build: {
+    title: 'Bancos',
+    asOf: ({ at }) => `Estado de ${at}.`,
+    handOver: 'Entregar a otro banco',
+    toWhich: '¿Qué banco continúa?',
+    note: 'Lo que debe saber (puede quedar vacío)',
+    doHandOver: ({ bench }) => `Entregar a ${bench}`,
+    noOther: 'Ningún otro banco se ha unido aún al taller.',
+    takeOver: 'Tomarlo en este banco',
+    whyTakeOver: '¿Por qué se toma? El banco que lo tiene se detiene al saberlo.',
+    doTakeOver: 'Tomar',
+    settle: 'Vale lo registrado aquí',
+    whySettle: '¿Por qué vale esta línea? La otra se conserva y no se continúa.',
+    doSettle: 'Decidir',
+  },
+
+  wall: {
+    title: 'Vista de pared',
+    open: 'Vista de pared',
+    none: 'Ningún montaje del taller está abierto.',
+    step: ({ place, of }) => `${place}/${of}`,
+    noStep: 'hecho',
+    next: ({ fastener, pass }) => (fastener === null ? ` · pasada ${pass}` : ` · sigue ${fastener}`),
+    problems: ({ openProblems }) => counted(openProblems, 'problema', 'problemas'),
+    awaitsSecond: 'segunda persona',
+    paused: 'pausa',
+  },
+}

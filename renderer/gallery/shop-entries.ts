@@ -1,0 +1,49 @@
+import BenchNameForm from '../shop/BenchNameForm.svelte'
+import JoinForm from '../shop/JoinForm.svelte'
+import ShopBuilds from '../shop/ShopBuilds.svelte'
+import ShopPage from '../shop/ShopPage.svelte'
+import ShopStanding from '../shop/ShopStanding.svelte'
+import { ShopView } from '../shop/shop-view.svelte.ts'
+import WallPage from '../shop/WallPage.svelte'
+import WallTile from '../shop/WallTile.svelte'
+import { benchWith } from './at-bench.ts'
+import { entriesOf, type Entry } from './entry.ts'
+import { memoryClient } from './memory-client.ts'
+import { sampleJoined, sampleShop, sampleShopLines, troubledShop } from './sample-shop.ts'
+import type { OnStage } from './shown.ts'
+
+const part = entriesOf('Shop', 'page')
+const screen = entriesOf('Shop', 'screen')
+const nothing = () => undefined
+const view = () => new ShopView(memoryClient(sampleShop(null)), () => 'en')
+const benchIn = (shown: OnStage, joined: typeof sampleJoined | null) =>
+  benchWith(shown, {}, {}, sampleShop(joined))
+
+export const shopEntries: readonly Entry[] = [
+  screen('Shop', 'The benches that share an archive, and their builds', ShopPage, async (shown) => ({
+    joined: { bench: await benchIn(shown, sampleJoined) },
+    'not joined': { bench: await benchIn(shown, null) },
+  })),
+  screen('Wall view', 'All open builds, to be read from 3 m', WallPage, async (shown) => ({
+    'three builds': { bench: await benchIn(shown, sampleJoined) },
+  })),
+  part('Name of the bench', 'What people call it', BenchNameForm, () => ({
+    named: { view: view(), name: 'Bench 2' },
+  })),
+  part('Joining a shop', 'Where its archive is', JoinForm, () => ({ empty: { view: view() } })),
+  part('Bench and shop', 'What is connected, what waits, what was refused', ShopStanding, () => ({
+    'all sent': { joined: sampleJoined, onopen: nothing },
+    'cut off, with trouble': { joined: troubledShop, onopen: nothing },
+  })),
+  part('Builds of the shop', 'With the bench that has each', ShopBuilds, () => ({
+    three: { lines: sampleShopLines(), onopen: nothing },
+  })),
+  part('Tile of the wall', 'One open build', WallTile, () => {
+    const [well, trouble, forked] = sampleShopLines()
+    return {
+      'going on': { line: well!, onopen: nothing },
+      'with a problem': { line: trouble!, onopen: nothing },
+      'apart at two benches': { line: forked!, onopen: nothing },
+    }
+  }),
+]
