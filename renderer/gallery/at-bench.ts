@@ -39,8 +39,9 @@ export async function benchAt(
   shown: OnStage,
   build: MemoryBuild,
   content: SampleContent = {},
+  more: MemoryHandlers = {},
 ): Promise<{ readonly bench: Bench; readonly openBuild: OpenBuild }> {
-  const bench = await benchWith(shown, { ...content, builds: [build.branch()] })
+  const bench = await benchWith(shown, { ...content, builds: [build.branch()] }, {}, more)
   await bench.enterBuild(build.begun.id)
   if (bench.place.at !== 'build') throw new Error(bench.problem?.code ?? 'the build does not open')
   return { bench, openBuild: bench.place.openBuild }

@@ -1,5 +1,6 @@
 import type { ShopLine, ShopState } from '../../core/contract/index.ts'
 import { done, problem } from '../../core/problem/index.ts'
+import type { MemoryBuild } from '../bench/memory-build.ts'
 import type { MemoryHandlers } from './memory-client.ts'
 import { momentOf } from './at-bench.ts'
 
@@ -54,3 +55,14 @@ export const sampleShop = (joined: ShopState['joined']): MemoryHandlers => ({
   'shop.builds': () => done({ lines: [...sampleShopLines()], more: false }),
   'shop.news': () => done({ isJoined: false, number: 0, builds: [] }),
 })
+
+/** A build of the shop as the host gives it. */
+export function atBenchOf(build: MemoryBuild, where: 'here' | 'elsewhere' | 'apart'): MemoryHandlers {
+  const { name } = build.line
+  const benches = {
+    ...{ here, isJoined: true, asOf: where === 'here' ? null : at },
+    begunAt: where === 'elsewhere' ? other : null,
+    apart: where === 'apart' ? problem('build-apart', { name, bench: other.name, entry: 7 }) : null,
+  }
+  return { ...sampleShop(sampleJoined), 'builds.open': () => done({ ...build.opened, benches }) }
+}

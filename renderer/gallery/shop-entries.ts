@@ -1,3 +1,4 @@
+import BuildBenches from '../shop/BuildBenches.svelte'
 import BenchNameForm from '../shop/BenchNameForm.svelte'
 import JoinForm from '../shop/JoinForm.svelte'
 import ShopBuilds from '../shop/ShopBuilds.svelte'
@@ -6,10 +7,10 @@ import ShopStanding from '../shop/ShopStanding.svelte'
 import { ShopView } from '../shop/shop-view.svelte.ts'
 import WallPage from '../shop/WallPage.svelte'
 import WallTile from '../shop/WallTile.svelte'
-import { benchWith } from './at-bench.ts'
+import { benchAt, benchWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { memoryClient } from './memory-client.ts'
-import { sampleJoined, sampleShop, sampleShopLines, troubledShop } from './sample-shop.ts'
+import { atBenchOf, sampleJoined, sampleShop, sampleShopLines, troubledShop } from './sample-shop.ts'
 import type { OnStage } from './shown.ts'
 
 const part = entriesOf('Shop', 'page')
@@ -27,6 +28,15 @@ export const shopEntries: readonly Entry[] = [
   screen('Wall view', 'All open builds, to be read from 3 m', WallPage, async (shown) => ({
     'three builds': { bench: await benchIn(shown, sampleJoined) },
   })),
+  part('Benches of a build', 'Where it is, and the ways to another bench', BuildBenches, async (shown) => {
+    const { build } = momentOf('skerry-3', 'run in mid pass')
+    const at = (where: Parameters<typeof atBenchOf>[1]) => benchAt(shown, build, {}, atBenchOf(build, where))
+    return {
+      'at this bench': await at('here'),
+      'at another bench': await at('elsewhere'),
+      'at two benches apart': await at('apart'),
+    }
+  }),
   part('Name of the bench', 'What people call it', BenchNameForm, () => ({
     named: { view: view(), name: 'Bench 2' },
   })),
