@@ -20,6 +20,5 @@ async function ask(client: Client, hear: HearNews, signal: AbortSignal): Promise
     // The first answer tells where it begins; what is shown was asked for just now.
     if (after > 0 && answer.value.number !== after) hear(answer.value.builds)
     after = answer.value.number
-    if (after === 0) await new Promise((resolve) => setTimeout(resolve, 1000))
   }
 }

@@ -3,7 +3,8 @@ export class News {
   readonly #waitMs: number
   readonly #builds: string[] = []
   readonly #waiting = new Set<() => void>()
-  #number = 0
+  /** Never 0: whoever asks after 0 is told at once where it begins. */
+  #number = 1
 
   /** @param waitMs How long a window waits before it asks again. */
   constructor(waitMs: number) {
