@@ -17,7 +17,12 @@ const chosenBy = {
 const flagAbout = { under: 'zu wenig', over: 'zu viel', moved: 'hat sich bewegt', problem: 'Problem' }
 
 export const sheet: Words['sheet'] = {
-  flaw: { altered: 'NICHT WIE BESTÄTIGT', newer: 'UNVOLLSTÄNDIG', rules: 'NACH FRÜHEREN REGELN', apart: 'EINE VON ZWEI FOLGEN' },
+  flaw: {
+    altered: 'NICHT WIE BESTÄTIGT',
+    newer: 'UNVOLLSTÄNDIG',
+    rules: 'NACH FRÜHEREN REGELN',
+    apart: 'EINE VON ZWEI FOLGEN',
+  },
   flawed: ({ mark, reason }) => `${mark}. ${reason}`,
   flawedFoot: ({ mark, foot }) => `${mark} · ${foot}`,
   flawedFileName: ({ mark, fileName }) => `${mark} ${fileName}`,

@@ -47,7 +47,12 @@ const chosenBy = {
 /** The build sheet, as it is printed. */
 export const sheet = {
   /** Across and on each printed page of a build that can only be read. */
-  flaw: { altered: 'NOT AS CONFIRMED', newer: 'INCOMPLETE', rules: 'BY EARLIER RULES', apart: 'ONE OF TWO LINES' },
+  flaw: {
+    altered: 'NOT AS CONFIRMED',
+    newer: 'INCOMPLETE',
+    rules: 'BY EARLIER RULES',
+    apart: 'ONE OF TWO LINES',
+  },
   flawed: ({ mark, reason }: { readonly mark: string; readonly reason: string }) => `${mark}. ${reason}`,
   flawedFoot: ({ mark, foot }: { readonly mark: string; readonly foot: string }) => `${mark} · ${foot}`,
   flawedFileName: ({ mark, fileName }: { readonly mark: string; readonly fileName: string }) =>

@@ -17,7 +17,12 @@ const chosenBy = {
 const flagAbout = { under: 'insuficiente', over: 'demasiado', moved: 'ha girado', problem: 'problema' }
 
 export const sheet: Words['sheet'] = {
-  flaw: { altered: 'NO COMO SE CONFIRMÓ', newer: 'INCOMPLETO', rules: 'SEGÚN REGLAS ANTERIORES', apart: 'UNA DE DOS LÍNEAS' },
+  flaw: {
+    altered: 'NO COMO SE CONFIRMÓ',
+    newer: 'INCOMPLETO',
+    rules: 'SEGÚN REGLAS ANTERIORES',
+    apart: 'UNA DE DOS LÍNEAS',
+  },
   flawed: ({ mark, reason }) => `${mark}. ${reason}`,
   flawedFoot: ({ mark, foot }) => `${mark} · ${foot}`,
   flawedFileName: ({ mark, fileName }) => `${mark} ${fileName}`,
