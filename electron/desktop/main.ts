@@ -15,6 +15,7 @@ import { FileSaver } from './saving/file-saver.ts'
 import { giveUp, giveUpOnFault } from './starting/give-up.ts'
 import { putPolicyOnAll, refuseDownloads, refuseLeaving, refusePermissions } from './guards.ts'
 import { answerWindow } from './ipc.ts'
+import { platformKeyStore } from './key-store.ts'
 import { watchPage } from './window/page-watch.ts'
 import { savePdfBy } from './saving/pdf.ts'
 import { watchPower } from './power.ts'
@@ -140,6 +141,7 @@ function open(folder: string, memory: WindowMemory): void {
         openedFiles,
         language: commandLine.language,
         shopAddress: process.env.BEDPLATE_SHOP,
+        keyStore: platformKeyStore,
       }),
     shown: new Promise<void>((resolve) => window.once('show', () => resolve())),
     refused: (why) => giveUp(why, log),

@@ -2,6 +2,7 @@ import { contract } from '../../core/contract/index.ts'
 import { done, problem, refused, sentenceOf } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
+import type { KeyStore } from '../shop/index.ts'
 import { openStore, restoreRecord } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { answering } from './answer.ts'
@@ -65,11 +66,14 @@ export async function openRequests(
     openedFiles,
     language,
     shopAddress,
+    keyStore = null,
   }: Partial<Pick<HostServices, 'savePdf' | 'saveFile' | 'openedFiles'>> & {
     /** What the bench is to speak from now on; as it was when absent. */
     readonly language?: Language | undefined
     /** The archive of a shop to join now; as it was when absent. */
     readonly shopAddress?: string | undefined
+    /** What keeps the password of that archive; null for a file. */
+    readonly keyStore?: KeyStore | null
   } = {},
 ): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
@@ -89,7 +93,7 @@ export async function openRequests(
       store = opened.value
       if (language !== undefined) store.keepPreferences({ language })
       const newId = newIds(store.lastBuild(), () => now().getTime())
-      const shop = postgresShop(facts.dataFolder, process.env)
+      const shop = postgresShop(facts.dataFolder, process.env, keyStore)
       const created = createRequests(
         { facts, store, engines, now, newId, report, savePdf, saveFile, openedFiles, shop },
         restore,

@@ -33,7 +33,7 @@ async function fill(server: TestServer, upTo: number): Promise<void> {
     onnotice: () => {},
     connection: { search_path: shop },
   })
-  const idOf = `(lpad(to_hex((1577865600000 + n * 72000)::bigint), 12, '0') || '7000' || '8000' || lpad(to_hex(n), 12, '0'))::uuid`
+  const idOf = `(lpad(to_hex((1577865600000 + n::bigint * 72000)), 12, '0') || '7000' || '8000' || lpad(to_hex(n), 12, '0'))::uuid`
   await sql.unsafe(
     `SET session_replication_role = 'replica'; SET synchronous_commit = off; SET maintenance_work_mem = '256MB'`,
   )

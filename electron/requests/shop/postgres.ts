@@ -1,33 +1,24 @@
 import { hostname } from 'node:os'
 import { done, type Outcome } from '../../../core/problem/index.ts'
 import {
-  forgetPasswordFile,
-  keepPasswordFile,
-  passwordFile,
+  passwordKeeper,
   postgresArchive,
   readAuthority,
-  readPasswordFile,
+  type KeyStore,
   type ShopAddress,
   type ShopArchive,
 } from '../../shop/index.ts'
 import type { ShopServices } from './shop-desk.ts'
 
-/**
- * The way to an archive in PostgreSQL. The password comes from the environment, as PostgreSQL’s own programs have it, else from a file that
- * only this user may read, beside the record.
- */
+/** The way to an archive in PostgreSQL. Where the password is kept: `passwordKeeper`. */
 export function postgresShop(
   dataFolder: string,
   env: Readonly<Record<string, string | undefined>>,
+  keyStore: KeyStore | null,
 ): Pick<ShopServices, 'openArchive' | 'secret' | 'machine' | 'random'> {
-  const file = passwordFile(dataFolder)
   return {
     openArchive: (address, password) => open(address, password),
-    secret: {
-      read: () => (env.PGPASSWORD ? done(env.PGPASSWORD) : readPasswordFile(file)),
-      keep: (password) => keepPasswordFile(file, password),
-      forget: () => forgetPasswordFile(file),
-    },
+    secret: passwordKeeper(dataFolder, env, keyStore),
     machine: hostname(),
     random: Math.random,
   }

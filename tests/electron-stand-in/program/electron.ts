@@ -4,7 +4,15 @@ import { dialog } from './dialog.ts'
 import './downloads.ts'
 import './permissions.ts'
 import { ipcMain } from './ipc.ts'
-import { clipboard, nativeTheme, powerMonitor, powerSaveBlocker, screen, shell } from './machine.ts'
+import {
+  clipboard,
+  nativeTheme,
+  powerMonitor,
+  powerSaveBlocker,
+  safeStorage,
+  screen,
+  shell,
+} from './machine.ts'
 import { Menu } from './menu.ts'
 import { registerSchemesAsPrivileged, type sessionProtocol } from './scheme.ts'
 import { session } from './session.ts'
@@ -38,6 +46,7 @@ const played = {
   powerMonitor,
   powerSaveBlocker,
   protocol,
+  safeStorage,
   screen,
   session,
   shell,
@@ -55,6 +64,7 @@ export {
   powerMonitor,
   powerSaveBlocker,
   protocol,
+  safeStorage,
   screen,
   session,
   shell,

@@ -1,4 +1,13 @@
-import type { Clipboard, Display, NativeTheme, PowerMonitor, PowerSaveBlocker, Screen, Shell } from 'electron'
+import type {
+  Clipboard,
+  Display,
+  NativeTheme,
+  PowerMonitor,
+  PowerSaveBlocker,
+  SafeStorage,
+  Screen,
+  Shell,
+} from 'electron'
 import { playedApp } from './app.ts'
 import { life } from './life.ts'
 import { answers, outside } from './outside.ts'
@@ -102,3 +111,22 @@ export const clipboard: Pick<Clipboard, 'writeText'> = strict('clipboard', {
 
 /** Leads to other programs, so nothing of it may be used. */
 export const shell: Pick<Shell, never> = strict('shell', {})
+
+/**
+ * A machine without a key ring: shell/browser/api/electron_api_safe_storage.cc. There both calls throw, and throw before ready
+ * on any machine.
+ */
+const noKeyRing = (): never => {
+  throw new Error(
+    life.isReady ? 'Encryption is not available.' : 'safeStorage cannot be used before app is ready',
+  )
+}
+export const safeStorage: Pick<
+  SafeStorage,
+  'isEncryptionAvailable' | 'getSelectedStorageBackend' | 'encryptString' | 'decryptString'
+> = strict('safeStorage', {
+  isEncryptionAvailable: () => false,
+  getSelectedStorageBackend: () => (life.isReady ? 'basic_text' : 'unknown'),
+  encryptString: noKeyRing,
+  decryptString: noKeyRing,
+})
