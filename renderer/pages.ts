@@ -21,6 +21,7 @@ export const pages = {
   rescue: page(() => import('./record/RescuePage.svelte')),
   shop: page(() => import('./shop/ShopPage.svelte')),
   wall: page(() => import('./shop/WallPage.svelte')),
+  revision: page(() => import('./revision/RevisionPage.svelte')),
   screenAndKeys: page(() => import('./settings/ScreenAndKeys.svelte')),
 } as const
 

@@ -28,7 +28,11 @@ export function differencesBetween(
 ): readonly Difference[] {
   const found: Difference[] = []
   const tell = (of: SpecDocument, path: Path, old: Json | undefined, fresh: Json | undefined) =>
-    void found.push({ place: placeInFile(of, path), before: shown(old), after: shown(fresh) })
+    void found.push({
+      place: placeInFile(of, path),
+      before: shown(numbered(before, path, old)),
+      after: shown(numbered(after, path, fresh)),
+    })
 
   function shown(value: Json | undefined): string | null {
     return value === undefined ? null : textOf(value, language)
@@ -66,6 +70,13 @@ export function differencesBetween(
 
   compare(before, after, [], [])
   return found
+}
+
+/** An order by the numbers that stand on the drawing, and not by what the file calls its fasteners. */
+function numbered({ fasteners }: SpecDocument, path: Path, value: Json | undefined): Json | undefined {
+  if (path.at(-1) !== 'sequence' || value === undefined || !isList(value)) return value
+  const numbers = new Map<Json, string>(fasteners.map(({ id, number }) => [id, number]))
+  return value.map((each) => numbers.get(each) ?? each)
 }
 
 function isGroup(value: Json): value is Group {

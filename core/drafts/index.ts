@@ -8,6 +8,7 @@ export * from './steps/index.ts'
 export { bareCase, bareParameters, type AllWords, type BareParameters } from './bare-case.ts'
 export { copyOf, idFrom, revisionOf, type Beginning } from './begin.ts'
 export { changesBetween } from './changes.ts'
+export { drawnDifferences, type DrawnDifference } from './drawn-differences.ts'
 export { differencesBetween, type Difference } from './differences.ts'
 export { documentIn, documentText, patchesBy, type OpenDocument } from './document.ts'
 export {

@@ -1,4 +1,11 @@
-import type { BuildLine, Client, EngineLine, StoredBuild, Preferences } from '../../core/contract/index.ts'
+import type {
+  BuildLine,
+  Client,
+  EngineLine,
+  Input,
+  StoredBuild,
+  Preferences,
+} from '../../core/contract/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
@@ -21,6 +28,9 @@ import { followShop } from './shop-news.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
+
+/** What a person says when a build is to go on by a newer revision. */
+export type TakenRevision = Omit<Input<'builds.take-revision'>, 'build' | 'after' | 'person'>
 
 interface BenchOptions {
   readonly isPractice?: boolean
@@ -267,6 +277,10 @@ export class Bench {
     if (left && right) this.#place = { at: 'comparison', first: left, second: right }
   }
 
+  showRevision(openBuild: OpenBuild) {
+    this.#place = { at: 'revision', openBuild }
+  }
+
   showSheet(openBuild: OpenBuild) {
     this.#place = { at: 'sheet', openBuild }
   }
@@ -367,7 +381,32 @@ export class Bench {
     const { id: build } = stored.line
     const { OpenBuild } = await opening.build()
     const confirmed = (seq: number) => this.#others.tell({ build, seq })
-    return OpenBuild.from(this.#client, stored, this.crew, confirmed, () => this.language)
+    const outdated = () => void this.#openAgain(build)
+    return OpenBuild.from(this.#client, stored, this.crew, confirmed, () => this.language, outdated)
+  }
+
+  /** Shows the build that is shown as it is now: it goes on by another revision of its spec. */
+  async #openAgain(build: string) {
+    const shown = await this.#read(build)
+    const place = this.#place
+    if (shown === null || !('openBuild' in place) || place.openBuild?.line.id !== build) return
+    this.#place = { at: place.at === 'sheet' ? 'sheet' : 'build', openBuild: shown }
+  }
+
+  /** Has the build go on by a newer revision; why not, where it does not. */
+  async takeRevision(openBuild: OpenBuild, said: TakenRevision): Promise<Problem | null> {
+    const { id: build } = openBuild.line
+    const base = { build, after: openBuild.state.seq, person: openBuild.person }
+    const answer = await this.#client.request('builds.take-revision', { ...base, ...said })
+    if (!answer.ok) {
+      if (answer.problem.code === 'build-moved-on') await openBuild.follow()
+      return answer.problem
+    }
+    this.#others.tell({ build, seq: answer.value.events.at(-1)?.seq ?? 0 })
+    const opened = await this.#opened(answer.value)
+    if (!opened.ok) return opened.problem
+    this.#place = { at: 'build', openBuild: opened.value }
+    return null
   }
 
   /** Shows a build that was begun here; null where it stays as it is. */

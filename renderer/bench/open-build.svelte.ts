@@ -8,8 +8,9 @@ import {
   type BuildCommand,
   type BuildState,
   type RecordedEvent,
+  type SpecUntil,
 } from '../../core/builds/index.ts'
-import type { Answer, BuildLine, Client, Input, StoredBuild } from '../../core/contract/index.ts'
+import type { Answer, BuildLine, Client, Input, LibraryLine, StoredBuild } from '../../core/contract/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 import type { EngineSpec, Procedure } from '../../core/engine/index.ts'
@@ -40,6 +41,10 @@ export class OpenBuild {
   /** What belongs to the benches of a shop; undefined in practice. */
   readonly benches: StoredBuild['benches']
   readonly #readOnly: Problem | null
+  /** A revision of the library that is newer than the one it goes by; null for none. */
+  readonly newer: LibraryLine | null
+  /** The text of the spec that it goes by. */
+  readonly specText: string
   /** Who can be at the bench, and who is. */
   readonly crew: Crew
   /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
@@ -47,6 +52,8 @@ export class OpenBuild {
   readonly #client: Client
   readonly #confirmed: (seq: number) => void
   readonly #specs: SpecInLanguages
+  readonly #earlier: readonly { readonly specs: SpecInLanguages; readonly until: number }[]
+  readonly #outdated: () => void
   readonly #language: () => Language
   #events = $state.raw<readonly RecordedEvent[]>([])
   #state = $state.raw<BuildState>(replay([]))
@@ -65,6 +72,10 @@ export class OpenBuild {
 
   /** In the language of the window. */
   readonly spec: EngineSpec = $derived.by(() => this.#specs.in(this.#language()))
+  /** The specs that it went by before, in order. */
+  readonly earlier: readonly SpecUntil[] = $derived.by(() =>
+    this.#earlier.map(({ specs, until }) => ({ spec: specs.in(this.#language()), until })),
+  )
   readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
   readonly step = $derived.by(() => {
@@ -90,6 +101,7 @@ export class OpenBuild {
     crew: Crew,
     confirmed: (seq: number) => void,
     language: () => Language,
+    outdated: () => void,
   ) {
     this.#client = client
     this.#confirmed = confirmed
@@ -98,21 +110,32 @@ export class OpenBuild {
     this.#language = language
     this.#readOnly = opened.readOnly
     this.benches = opened.benches
+    this.newer = opened.newer ?? null
+    this.specText = opened.specText
+    this.#outdated = outdated
+    this.#earlier = (opened.earlier ?? []).flatMap(({ specText, until }) => {
+      const read = SpecInLanguages.read(specText, language())
+      return read.ok ? [{ specs: read.value, until }] : []
+    })
     this.crew = crew
     this.#events = opened.events
     this.#state = startedAt(replay(opened.events), opened.benches?.begunAt ?? null)
   }
 
-  /** `confirmed` hears the number of the last entry after each command of this window. The spec is always in `language`. */
+  /**
+   * `confirmed` hears the number of the last entry after each command of this window. The spec is always in `language`. `outdated` is
+   * told once the build goes on by another revision, in another window: it has to be opened again.
+   */
   static from(
     client: Client,
     opened: StoredBuild,
     crew: Crew,
     confirmed: (seq: number) => void = () => undefined,
     language: () => Language = () => 'en',
+    outdated: () => void = () => undefined,
   ): Outcome<OpenBuild> {
     const specs = SpecInLanguages.read(opened.specText, language())
-    if (specs.ok) return done(new OpenBuild(client, opened, specs.value, crew, confirmed, language))
+    if (specs.ok) return done(new OpenBuild(client, opened, specs.value, crew, confirmed, language, outdated))
     const [first] = specs.problems
     return first ? { ok: false, problem: first } : refused('program-fault', {})
   }
@@ -259,7 +282,10 @@ export class OpenBuild {
 
   /** Both ways may bring the same entry: it counts once. */
   #takeIn(events: readonly RecordedEvent[]) {
-    const news = events.filter(({ seq }) => seq > this.#state.seq)
+    const others = events.filter(({ seq }) => seq > this.#state.seq)
+    const other = others.findIndex(({ event }) => event.type === 'revision-taken-over')
+    const news = other < 0 ? others : others.slice(0, other)
+    if (other >= 0) this.#outdated()
     this.#events = [...this.#events, ...news]
     this.#state = news.reduce(evolve, this.#state)
   }

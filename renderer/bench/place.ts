@@ -18,6 +18,8 @@ export type Place =
   | { readonly at: 'instruments' }
   | { readonly at: 'comparison'; readonly first: OpenBuild; readonly second: OpenBuild }
   | { readonly at: 'build'; readonly openBuild: OpenBuild }
+  /** What a newer revision of the build's spec has otherwise. */
+  | { readonly at: 'revision'; readonly openBuild: OpenBuild }
   | { readonly at: 'sheet'; readonly openBuild: OpenBuild }
   /** The shop's wrenches; the open build is the one to go back to, null for the start page. */
   | { readonly at: 'wrenches'; readonly openBuild: OpenBuild | null }

@@ -1,4 +1,5 @@
 import { faceOfStep } from '../../core/builds/index.ts'
+import { done } from '../../core/problem/index.ts'
 import { Bench } from '../bench/bench.svelte.ts'
 import type { OpenBuild } from '../bench/open-build.svelte.ts'
 import { engineOf } from './engines.ts'
@@ -11,10 +12,12 @@ import { sampleLibrary } from './sample-library.ts'
 import type { OnStage } from './shown.ts'
 
 export function clientWith(content: SampleContent, more: MemoryHandlers = {}) {
+  const { newer } = content
   return memoryClient({
     ...memoryHost({ wrenches: sampleWrenches, ...content }),
     ...sampleRecord,
     ...sampleLibrary,
+    ...(newer && { 'library.read': () => done({ specText: newer.text }) }),
     ...more,
   })
 }

@@ -8,6 +8,7 @@ import { planEntries } from './plan-entries.ts'
 import { practiceEntries } from './practice-entries.ts'
 import { recordEntries } from './record-entries.ts'
 import { shopEntries } from './shop-entries.ts'
+import { revisionEntries } from './revision-entries.ts'
 import { screenEntries } from './screen-entries.ts'
 import { stepEntries } from './step-entries.ts'
 
@@ -17,6 +18,7 @@ export const entries: readonly Entry[] = [
   ...partEntries,
   ...stepEntries,
   ...planEntries,
+  ...revisionEntries,
   ...photoEntries,
   ...instrumentEntries,
   ...recordEntries,

@@ -1,4 +1,10 @@
-import type { EngineLine, PersonLine, Preferences, WrittenWrench } from '../../core/contract/index.ts'
+import type {
+  EngineLine,
+  LibraryLine,
+  PersonLine,
+  Preferences,
+  WrittenWrench,
+} from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
@@ -16,6 +22,8 @@ export interface SampleContent {
   readonly wrenches?: readonly WrittenWrench[]
   readonly people?: readonly PersonLine[]
   readonly practice?: SamplePractice
+  /** A newer revision of the spec of its builds, with its text. */
+  readonly newer?: { readonly line: LibraryLine; readonly text: string }
   /** Listed beside the demo engines. */
   readonly faulty?: readonly EngineLine[]
 }
@@ -47,6 +55,7 @@ export function memoryHost({
   people = [],
   practice = { rounds: {}, minimums: {} },
   faulty = [],
+  newer,
 }: SampleContent = {}): MemoryHandlers {
   let kept: Preferences = { ...usualPreferences, ...preferences }
   let rack: WrittenWrench[] = [...wrenches]
@@ -91,7 +100,8 @@ export function memoryHost({
     },
     'builds.open': ({ build }) => {
       const found = find(build)
-      return found ? done(found.opened) : refused('build-unknown', {}, 'build')
+      if (!found) return refused('build-unknown', {}, 'build')
+      return done({ ...found.opened, ...(newer && { newer: newer.line }) })
     },
     'builds.since': ({ build, after }) => {
       const found = find(build)

@@ -4,7 +4,7 @@ import { done } from '../../core/problem/index.ts'
 import { engines } from './engines.ts'
 import type { MemoryHandlers } from './memory-client.ts'
 
-const published: LibraryLine = {
+export const published: LibraryLine = {
   engine: 'heron-4',
   name: 'Heron 4 harbour crane',
   family: 'caps',

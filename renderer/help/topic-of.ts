@@ -10,6 +10,7 @@ export const topicOfPlace: { readonly [At in Place['at']]: HelpTopicId } = {
   engines: 'engines',
   archive: 'archive',
   library: 'library',
+  revision: 'library',
   draft: 'editor',
   record: 'record',
   shop: 'shop',

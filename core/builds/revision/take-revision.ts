@@ -27,6 +27,8 @@ export interface RevisionEffects {
   readonly opened: readonly Step[]
   /** What has to be undone at the bench before, in this order. */
   readonly undo: readonly { readonly step: Step; readonly deed: BenchDeed }[]
+  /** What was said in terms that the newer one has no more. */
+  readonly dropped: RevisionEvent['dropped']
   /** Why not now; null where it may be. */
   readonly against: Problem | null
 }
@@ -41,6 +43,7 @@ export function effectsOfRevision(from: SpecRevision, to: SpecRevision, state: B
   return {
     opened,
     undo: undoneBefore(from.spec, state, opened),
+    dropped: droppedBy(from, to, state, opened),
     against: against(from, to, state),
   }
 }
@@ -70,7 +73,7 @@ export function takeRevision(
   state: BuildState,
   { reason: typed, opens, takenApart }: TakingRevision,
 ): Events {
-  const { opened, undo, against: why } = effectsOfRevision(from, to, state)
+  const { opened, undo, dropped, against: why } = effectsOfRevision(from, to, state)
   if (why !== null) return { ok: false, problem: why }
   const reason = readReason(typed, { what: 'revision-taken-over' })
   if (!reason.ok) return reason
@@ -89,7 +92,7 @@ export function takeRevision(
       reason: reason.value,
       opens: opened.map(({ id }) => id),
       ...(takenApart === true && { takenApart: true as const }),
-      dropped: droppedBy(from, to, state, opened),
+      dropped,
     },
     ...opened.flatMap((step) => reopenedEvents(from.spec, state, step, reason.value)),
   ])

@@ -16,6 +16,7 @@ import { packaging } from './host/packaging.ts'
 import { shopSetup } from './host/shop-setup.ts'
 import { drafts } from './library/drafts.ts'
 import { library } from './library/library.ts'
+import { revision } from './library/revision.ts'
 import { phrases } from './phrases.ts'
 import { practice } from './practice/practice.ts'
 import { whatIf } from './practice/what-if.ts'
@@ -92,6 +93,7 @@ export const en = {
   problems,
   pullInputs,
   record,
+  revision,
   rings,
   run,
   settings,

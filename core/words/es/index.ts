@@ -17,6 +17,7 @@ import { packaging } from './host/packaging.ts'
 import { shopSetup } from './host/shop-setup.ts'
 import { drafts } from './library/drafts.ts'
 import { library } from './library/library.ts'
+import { revision } from './library/revision.ts'
 import { phrases } from './phrases.ts'
 import { practice } from './practice/practice.ts'
 import { whatIf } from './practice/what-if.ts'
@@ -93,6 +94,7 @@ export const es: Words = {
   problems,
   pullInputs,
   record,
+  revision,
   rings,
   run,
   settings,

@@ -1,0 +1,31 @@
+import type { Words } from '../../words.ts'
+
+export const revision: Words['revision'] = {
+  newer: ({ revision: number }) =>
+    `Stand ${number} dieses Datenblatts ist in der Bibliothek. Der Aufbau geht nach seinem eigenen weiter.`,
+  look: 'Unterschiede ansehen',
+  title: ({ name, revision: number }) => `${name}: Stand ${number}`,
+  backToBuild: 'Aufbau',
+  none: 'Dieser Aufbau geht nach dem neuesten Stand der Bibliothek.',
+  keeps: 'Der Aufbau geht bis zum Ende nach seinem eigenen Stand, außer der neuere wird hier übernommen.',
+  differences: 'Unterschiede',
+  drawings: 'In der Zeichnung',
+  ringed: 'Um jeden Unterschied liegt ein Ring, und eine Notiz nennt ihn.',
+  sameDrawing: 'In der Zeichnung ist nichts anders.',
+  ofBuild: ({ face }) => `${face}, nach dem Stand des Aufbaus`,
+  ofNewer: ({ face }) => `${face}, nach dem neueren Stand`,
+  how: { added: 'neu', gone: 'im neueren Stand nicht mehr', moved: 'verschoben', changed: 'geändert' },
+  taking: 'Übernehmen',
+  opensNone: 'Über Erledigtes sagt er nichts anderes: Kein Schritt wird wieder offen.',
+  opens: 'Über Erledigtes, oder worauf es beruht, sagt er etwas anderes. Wieder offen werden:',
+  marksAfresh: ({ fit }) => `${fit}: Kennzeichen neu ablesen`,
+  readingsGone: ({ fit }) => `${fit}: Messwerte, Untermaße und Vorrat neu eingeben`,
+  ownOrderGone: ({ procedure }) => `${procedure}: die eigene Reihenfolge gilt nicht mehr`,
+  why: 'Warum wird er übernommen?',
+  take: 'Übernehmen',
+  sheet: {
+    title: 'Stände des Datenblatts',
+    row: (facts) =>
+      `Von „${facts.before}“ zu „${facts.after}“: ${facts.reason} (${facts.stamp}${facts.takenApart ? '; an der Werkbank zerlegt' : ''}).`,
+  },
+}
