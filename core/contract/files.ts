@@ -9,6 +9,8 @@ const openedFile = z.strictObject({
   content: z.discriminatedUnion('kind', [
     /** To be taken in by `builds.import`. */
     z.strictObject({ kind: z.literal('build'), text: z.string() }),
+    /** A file of a spec, to be taken into the library by `library.import`. */
+    z.strictObject({ kind: z.literal('spec'), text: z.string() }),
     /** A spec, which is among the engines until the program ends. */
     z.strictObject({ kind: z.literal('engine'), id: z.string(), name: z.string() }),
     z.strictObject({ kind: z.literal('refused'), problem: problemMessage }),

@@ -1,5 +1,5 @@
 const usage = `npm start                       open Bedplate
-npm start -- FILE               open it with an exported build (.bedplate) or an engine spec
+npm start -- FILE               open it with an exported build (.bedplate) or a spec
 npm start -- --local            in a browser window, even where Electron is there
 npm start -- --no-window        open nothing: print the address and serve until ended
 npm start -- --data DIR         keep builds in DIR

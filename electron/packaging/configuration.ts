@@ -54,6 +54,13 @@ export const configuration = {
       mimeType: 'application/x-bedplate',
       role: 'Editor',
     },
+    {
+      ext: 'bedplate-spec',
+      name: en.packaging.specKind,
+      description: en.packaging.specDescription,
+      mimeType: 'application/x-bedplate-spec',
+      role: 'Editor',
+    },
   ],
   icon: 'assets/icon.png',
   linux: {

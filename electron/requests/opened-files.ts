@@ -1,6 +1,7 @@
 import { readFileSync, statSync } from 'node:fs'
 import { basename, extname } from 'node:path'
 import { mostExportCharacters } from '../../core/contract/index.ts'
+import { mostSpecFileCharacters, specFileEnding } from '../../core/drafts/index.ts'
 import type { OpenedFile, Output } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
@@ -48,17 +49,20 @@ export class OpenedFiles {
 function contentOf(path: string, takeSpec: TakeSpec): Content {
   const read = readOpened(path)
   if (!read.ok) return { kind: 'refused', problem: read.problem }
-  if (extname(path).toLowerCase() === '.bedplate') return { kind: 'build', text: read.value }
+  const ending = extname(path).toLowerCase()
+  if (ending === '.bedplate') return { kind: 'build', text: read.value }
+  if (ending === specFileEnding) return { kind: 'spec', text: read.value }
   const spec = takeSpec(basename(path), read.value)
   return spec.ok ? { kind: 'engine', ...spec.value } : { kind: 'refused', problem: spec.problem }
 }
 
 /** A mark of byte order is kept: it is a byte that an export does not have. */
 function readOpened(path: string): Outcome<string> {
-  if (!/\.(bedplate|json)$/i.test(path)) return refused('file-not-ours', {})
+  if (!/\.(bedplate|bedplate-spec|json)$/i.test(path)) return refused('file-not-ours', {})
+  const most = path.toLowerCase().endsWith(specFileEnding) ? mostSpecFileCharacters : mostExportCharacters
   try {
-    if (statSync(path).size > mostExportCharacters)
-      return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
+    if (statSync(path).size > most)
+      return refused('import-too-large', { most: Math.floor(most / 1024 / 1024) })
     return done(new TextDecoder('utf-8', { ignoreBOM: true }).decode(readFileSync(path)))
   } catch {
     return refused('file-unreadable', {})

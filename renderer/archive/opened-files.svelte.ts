@@ -1,4 +1,4 @@
-import type { Client, ImportResult, OpenedFile } from '../../core/contract/index.ts'
+import type { Client, ImportResult, OpenedFile, Output } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 
 /** What became of a file that the program was asked to open. */
@@ -7,6 +7,7 @@ export interface Arrival {
   readonly fileName: string
   readonly result:
     | { readonly kind: 'build'; readonly outcome: ImportResult }
+    | { readonly kind: 'spec'; readonly taken: Output<'library.import'> }
     | { readonly kind: 'engine'; readonly name: string }
     | { readonly kind: 'refused'; readonly problem: Problem }
 }
@@ -14,11 +15,14 @@ export interface Arrival {
 /** Takes in what the program is asked to open from outside, by its command line or by the system, and keeps what became of it. */
 export class OpenedFiles {
   readonly #client: Client
+  readonly #person: () => string
   #arrivals = $state.raw<readonly Arrival[]>([])
   #stopped = false
 
-  constructor(client: Client) {
+  /** `person` is who is at the bench: a spec goes into the library in somebody's name. */
+  constructor(client: Client, person: () => string) {
     this.#client = client
+    this.#person = person
   }
 
   /** The ones that nobody has closed yet, the oldest first. */
@@ -54,6 +58,11 @@ export class OpenedFiles {
   }
 
   async #take(content: OpenedFile['content']): Promise<Arrival['result']> {
+    if (content.kind === 'spec') {
+      const { text } = content
+      const taken = await this.#client.request('library.import', { text, person: this.#person() })
+      return taken.ok ? { kind: 'spec', taken: taken.value } : { kind: 'refused', problem: taken.problem }
+    }
     if (content.kind !== 'build') return content
     const answer = await this.#client.request('builds.import', { text: content.text })
     return answer.ok ? { kind: 'build', outcome: answer.value } : { kind: 'refused', problem: answer.problem }

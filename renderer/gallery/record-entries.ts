@@ -18,6 +18,7 @@ import type { Verification } from '../../core/contract/index.ts'
 import { benchWith, clientWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { memoryClient } from './memory-client.ts'
+import { published } from './sample-library.ts'
 import { sampleBackups, sampleVerification, sampleWrenches } from './sample-record.ts'
 
 const part = entriesOf('Record, archive, wrenches', 'page')
@@ -56,6 +57,11 @@ export const recordEntries: readonly Entry[] = [
         number: 2,
         fileName: 'notes.bedplate',
         result: { kind: 'refused', problem: problem('import-not-ours', {}) },
+      },
+      {
+        number: 3,
+        fileName: 'heron-4.bedplate-spec',
+        result: { kind: 'spec', taken: { kind: 'added', line: published } },
       },
     ]
     return { 'an engine, and a file that is none': { arrivals, onopen: nothing, onclose: nothing } }

@@ -9,7 +9,7 @@ import {
 } from '../../../core/drafts/index.ts'
 import { engineSpec, type Fit } from '../../../core/engine/index.ts'
 import type { Outcome } from '../../../core/problem/index.ts'
-import { readTable } from '../../../renderer/editor/read-table.ts'
+import { readTable, tableText } from '../../../renderer/editor/read-table.ts'
 import { documentOf } from './document-of-demo.ts'
 
 const skerry = engineSpec.parse(documentOf('skerry-3'))
@@ -182,4 +182,16 @@ describe('positions from a table', () => {
 it('rows are what they are, whatever is in them', () => {
   const rows: Rows = [['', 'F'], ['1']]
   expect(codeOf(chartFromRows(rows, mains))).toBe('chart-cell-unread')
+})
+
+it('a file is read in the code that it was saved in', () => {
+  const text = 'x;y\n10,5 mm;25 µm\n'
+  const bytes = (of: readonly number[]) => new Uint8Array(of).buffer
+  const codes = [...text].map((character) => character.charCodeAt(0))
+  expect(tableText(bytes([...new TextEncoder().encode(text)]))).toBe(text)
+  expect(tableText(bytes([0xef, 0xbb, 0xbf, ...new TextEncoder().encode(text)]))).toBe(text)
+  // µ is 0xB5 in the code of Western Windows, as it is in Unicode.
+  expect(tableText(bytes(codes))).toBe(text)
+  expect(tableText(bytes([0xff, 0xfe, ...codes.flatMap((code) => [code & 0xff, code >> 8])]))).toBe(text)
+  expect(tableText(bytes([0xfe, 0xff, ...codes.flatMap((code) => [code >> 8, code & 0xff])]))).toBe(text)
 })

@@ -28,6 +28,14 @@ describe('files that the program was asked to open', () => {
     expect(await files.next(2, noSpec)).toEqual({ file: null, more: false })
   })
 
+  it('have their text as it is where they are files of specs, for the library to take in', async () => {
+    const files = new OpenedFiles({ more: false })
+    files.open([fileOf('heron-4.bedplate-spec', '{"bedplateSpecFile":1}')])
+    expect(await files.next(0, noSpec)).toMatchObject({
+      file: { fileName: 'heron-4.bedplate-spec', content: { kind: 'spec', text: '{"bedplateSpecFile":1}' } },
+    })
+  })
+
   it('stay until the window has dealt with them, and go to the window that asks next', async () => {
     const files = new OpenedFiles({ more: true })
     files.open([fileOf('one.bedplate', 'text')])
@@ -41,6 +49,11 @@ describe('files that the program was asked to open', () => {
   })
 
   it.each([
+    [
+      'a spec that is larger than any',
+      () => fileOf('a.bedplate-spec', ' '.repeat(10_000_001)),
+      'import-too-large',
+    ],
     ['a text', () => fileOf('notes.txt', 'x'), 'file-not-ours'],
     ['a name without an ending', () => fileOf('bedplate', 'x'), 'file-not-ours'],
     ['a file that is gone', () => '/nowhere/one.bedplate', 'file-unreadable'],

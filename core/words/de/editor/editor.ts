@@ -57,6 +57,7 @@ export const editor: Words['editor'] = {
     title: 'Lagen aus einer Tabelle',
     columns: 'x, y und, wo vorhanden, Nummer und Gruppe: aus einem Tabellenblatt oder einer CSV-Datei',
     unit: 'Zahlen ohne Einheit sind in',
+    fromFile: 'Aus einer CSV-Datei',
   },
   move: {
     step: 'Schritt',

@@ -13,6 +13,8 @@ export const packaging: Words['packaging'] = {
   synopsis: 'Führt, prüft und dokumentiert die Montage von Kurbeltrieb und Motorblock',
   fileKind: 'Bedplate-Aufbau',
   fileDescription: 'Aufbau eines Motors mit seiner Aufzeichnung',
+  specKind: 'Bedplate-Datenblatt',
+  specDescription: 'Datenblatt eines Motors aus einer Bibliothek',
   worksOfOthers: `Bedplate enthält die folgenden Werke anderer. Die Lizenzen von Electron und Chromium liegen neben dem Programm,
 in LICENSE.electron.txt und LICENSES.chromium.html.`,
   inWindow: 'Im Fenster:',

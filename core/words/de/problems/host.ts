@@ -106,7 +106,7 @@ export const hostWords: Table<typeof pattern> = {
   'build-spec-lost': (_) =>
     'Das Datenblatt dieses Aufbaus fehlt in der Aufzeichnung, Zeichnen nicht möglich. Eine Sicherung einsetzen.',
   'file-not-ours': (_) =>
-    'Bedplate kann diese Datei nicht öffnen; sie blieb unverändert. Exportierten Aufbau (.bedplate) oder Motordatenblatt (.json) wählen.',
+    'Bedplate kann diese Datei nicht öffnen; sie blieb unverändert. Exportierten Aufbau (.bedplate), Datenblatt einer Bibliothek (.bedplate-spec) oder Motordatenblatt (.json) wählen.',
   'file-unreadable': (_) =>
     'Datei nicht lesbar. Ist sie noch da, und darf dieser Benutzer sie lesen? Dann erneut öffnen.',
   'import-too-large': ({ most }) =>

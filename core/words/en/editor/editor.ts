@@ -63,6 +63,7 @@ export const editor = {
     title: 'Places from a table',
     columns: 'x, y and, where there are, number and group: from a spreadsheet or a CSV file',
     unit: 'Numbers without a unit are in',
+    fromFile: 'From a CSV file',
   },
   move: {
     step: 'Step',

@@ -10,6 +10,8 @@ export const packaging = {
   /** What an exported build is for the system. */
   fileKind: 'Bedplate build',
   fileDescription: 'A build of an engine with its record',
+  specKind: 'Bedplate spec',
+  specDescription: 'The spec of an engine, out of a library',
   worksOfOthers: `Bedplate contains the following works of others. Electron and Chromium have their licences beside the program,
 in LICENSE.electron.txt and LICENSES.chromium.html.`,
   inWindow: 'In the window:',

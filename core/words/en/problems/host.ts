@@ -90,7 +90,7 @@ export const hostWords = {
   'build-spec-lost': (_: None) =>
     'The spec this build was started with is not in the record, so it cannot be drawn. Restore a backup.',
   'file-not-ours': (_: None) =>
-    'Bedplate cannot open this file, and left it as it is. Choose an exported build (.bedplate) or an engine spec (.json).',
+    'Bedplate cannot open this file, and left it as it is. Choose an exported build (.bedplate), a spec of a library (.bedplate-spec) or an engine spec (.json).',
   'file-unreadable': (_: None) =>
     'The file could not be read. Is it still there, and may this user read it? Then open it again.',
   'import-too-large': ({ most }: { most: number }) =>

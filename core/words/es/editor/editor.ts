@@ -58,6 +58,7 @@ export const editor: Words['editor'] = {
     title: 'Lugares de una tabla',
     columns: 'x, y y, si los hay, número y grupo: de una hoja de cálculo o un archivo CSV',
     unit: 'Los números sin unidad están en',
+    fromFile: 'De un archivo CSV',
   },
   move: {
     step: 'Paso',

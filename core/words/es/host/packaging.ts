@@ -8,6 +8,8 @@ export const packaging: Words['packaging'] = {
   synopsis: 'Guía, comprueba y registra el montaje de la parte baja de un motor',
   fileKind: 'Montaje de Bedplate',
   fileDescription: 'Un montaje de un motor con su registro',
+  specKind: 'Ficha de Bedplate',
+  specDescription: 'La ficha de un motor, de una biblioteca',
   worksOfOthers: `Bedplate contiene las siguientes obras de terceros. Las licencias de Electron y Chromium están junto al programa,
 en LICENSE.electron.txt y LICENSES.chromium.html.`,
   inWindow: 'En la ventana:',

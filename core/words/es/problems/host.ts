@@ -83,7 +83,7 @@ export const hostWords: typeof english = {
   'build-spec-lost': () =>
     'La ficha con la que se empezó este montaje no está en el registro, así que no se puede dibujar. Restaurar una copia de seguridad.',
   'file-not-ours': () =>
-    'Bedplate no puede abrir este archivo y lo ha dejado como estaba. Elegir un montaje exportado (.bedplate) o una ficha de motor (.json).',
+    'Bedplate no puede abrir este archivo y lo ha dejado como estaba. Elegir un montaje exportado (.bedplate), una ficha de biblioteca (.bedplate-spec) o una ficha de motor (.json).',
   'file-unreadable': () =>
     'No se pudo leer el archivo. Comprobar que sigue ahí y que este usuario puede leerlo, y abrirlo de nuevo.',
   'import-too-large': ({ most }) =>
