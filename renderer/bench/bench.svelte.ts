@@ -61,6 +61,7 @@ export class Bench {
   readonly speaker: Speaker
   readonly #hearing = new Set<() => void>()
   #following: AbortController | null = null
+  #shownDraft: { readonly draft: string; readonly reload: () => Promise<unknown> } | null = null
   #place = $state.raw<Place>({ at: 'opening' })
   #home = $state<'engines' | 'archive'>('engines')
   #engines = $state.raw<readonly EngineLine[]>([])
@@ -340,9 +341,23 @@ export class Bench {
     if (place.at === 'engines') {
       const builds = await this.#client.request('builds.list', { language: this.language })
       if (builds.ok) this.#builds = builds.value
+    } else if (place.at === 'draft') {
+      if (build === undefined || build === this.#shownDraft?.draft) await this.#shownDraft?.reload()
     } else if (place.at === 'comparison') await Promise.all([place.first.follow(), place.second.follow()])
     else if ('openBuild' in place && (build === undefined || place.openBuild?.line.id === build))
       await place.openBuild?.follow()
+  }
+
+  /** What another window edits in the draft that is shown is shown here too, until what is given back is called. */
+  followDraft(draft: string, reload: () => Promise<unknown>): () => void {
+    const shown = { draft, reload }
+    this.#shownDraft = shown
+    return () => {
+      if (this.#shownDraft === shown) this.#shownDraft = null
+    }
+  }
+  tellEdited(draft: string, seq: number) {
+    this.#others.tell({ build: draft, seq })
   }
 
   async keep(change: Partial<Preferences>) {

@@ -1,4 +1,4 @@
-/** A build that has come further, and how far. */
+/** A build, or a draft by its id, that has come further, and how far. */
 export interface Confirmed {
   readonly build: string
   /** The number of its last entry. */

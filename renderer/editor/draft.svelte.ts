@@ -24,6 +24,8 @@ import type { Language } from '../../core/words/index.ts'
 interface AtDraft {
   readonly person: () => string
   readonly language: () => Language
+  /** Hears the number of the last entry after each edit of this window. */
+  readonly edited?: (seq: number) => void
 }
 
 /**
@@ -101,11 +103,11 @@ export class OpenedDraftState {
     return this.#inTurn(() => this.#act({ type: 'redo' }))
   }
 
-  /** Reads the draft again: what other windows have edited meanwhile. */
+  /** Reads the draft again: what other windows have edited meanwhile. Where they have not, everything stays the same object. */
   reload(): Promise<boolean> {
     return this.#inTurn(async () => {
       const answer = await this.#client.request('drafts.open', { draft: this.id })
-      if (answer.ok) this.#take(answer.value)
+      if (answer.ok && answer.value.line.entries !== this.#draft.seq) this.#take(answer.value)
       this.#problem = answer.ok ? null : answer.problem
       return answer.ok
     })
@@ -127,8 +129,10 @@ export class OpenedDraftState {
       act,
     })
     this.#problem = answer.ok ? null : answer.problem
-    if (answer.ok) this.#draft = evolveDraft(this.#draft, answer.value.event)
-    else if (answer.problem.code === 'draft-moved-on') await this.#readAgain()
+    if (answer.ok) {
+      this.#draft = evolveDraft(this.#draft, answer.value.event)
+      this.#at.edited?.(this.#draft.seq)
+    } else if (answer.problem.code === 'draft-moved-on') await this.#readAgain()
     return answer.ok
   }
 

@@ -3,9 +3,11 @@ import type { ChildProcess } from 'node:child_process'
 import { once } from 'node:events'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
+import { documentIn, documentOf, replayDraft } from '../../../core/drafts/index.ts'
 import { firstBroken } from '../../../electron/store/index.ts'
 import { runs } from '../../runs.ts'
 import { buildId, folder, store } from '../bench.ts'
+import { asking } from '../requests/asking.ts'
 
 const appender = join(import.meta.dirname, 'appender.ts')
 
@@ -16,8 +18,8 @@ interface Appending {
   readonly ended: Promise<unknown>
 }
 
-function appending(inFolder: string): Appending {
-  const child = spawn(process.execPath, [appender, inFolder], { stdio: ['ignore', 'pipe', 'inherit'] })
+function appending(inFolder: string, program = appender): Appending {
+  const child = spawn(process.execPath, [program, inFolder], { stdio: ['ignore', 'pipe', 'inherit'] })
   onTestFinished(() => void child.kill('SIGKILL'))
   const lines: string[] = []
   let rest = ''
@@ -65,6 +67,25 @@ describe('a host killed while it adds entries', () => {
       record.close()
     }
     expect(confirmed).toBeGreaterThan(100)
+  }, 60_000)
+})
+
+describe('a host killed while a draft is edited', () => {
+  it('has every edit on disk that a window had shown, and the draft as it was then', async () => {
+    const inFolder = folder()
+    const host = appending(inFolder, join(import.meta.dirname, 'draft-editor.ts'))
+    await printed(host, 12)
+    host.child.kill('SIGKILL')
+    await host.ended
+    const shown = Number(host.lines.at(-1))
+    const record = await store(inFolder)
+    const { get } = asking(record, { engines: [] })
+    const [line] = await get('drafts.list', {})
+    const { base, entries } = await get('drafts.open', { draft: line!.id })
+    expect(entries.length).toBeGreaterThanOrEqual(shown)
+    const events = entries.map(({ event }) => event)
+    expect(documentOf(replayDraft(documentIn(base), events)).summary).toBe(`Edit ${entries.length}`)
+    record.close()
   }, 60_000)
 })
 

@@ -10,14 +10,20 @@ const what = { code: 'removed', facts: { what: 'a bead' } } as never
 const at = { person: () => 'Ana Ruiz', language: () => 'en' as const }
 
 /** A draft on a real record, opened in as many windows as are asked for. */
-async function windows(count: number) {
+async function windows(count: number, { follows = false } = {}) {
   const { ask, get } = asking(await store(folder()))
   const client: Client = { request: (name, input) => ask(name, input) }
   const begun: OpenedDraft = await get('drafts.begin', {
     ...{ person: 'Ana Ruiz', name: 'Heron 4', from: 'Heron workshop manual' },
     origin: { kind: 'copy', engine: 'skerry-3', revision: 0 },
   })
-  const opened = Array.from({ length: count }, () => new OpenedDraftState(client, begun, at))
+  // As on a bench: each hears what the others edit.
+  const opened: OpenedDraftState[] = []
+  for (let each = 0; each < count; each += 1) {
+    const others = () => opened.filter((_, index) => index !== each)
+    const edited = follows ? () => others().forEach((other) => void other.reload()) : () => undefined
+    opened.push(new OpenedDraftState(client, begun, { ...at, edited }))
+  }
   return opened
 }
 
@@ -65,6 +71,15 @@ describe('a draft in a window', () => {
     expect(draft!.undoable).toBeNull()
   })
 
+  it('follows what another window edits, which then can be undone in either', async () => {
+    const [first, second] = await windows(2, { follows: true })
+    await first!.edit(what, (document) => void (document.case.bore = '71 mm'))
+    await expect.poll(() => second!.document.case.bore).toBe('71 mm')
+    expect(await second!.undo()).toBe(true)
+    await expect.poll(() => first!.document.case.bore).toBe('84 mm')
+    expect(first!.redoable).toEqual(what)
+  })
+
   it('that another window has edited is read again, and the late edit is not made over the first', async () => {
     const [first, second] = await windows(2)
     await first!.edit(what, (document) => void (document.case.bore = '71 mm'))
@@ -74,5 +89,8 @@ describe('a draft in a window', () => {
     expect(await second!.edit(what, (document) => void (document.case.bore = '72 mm'))).toBe(true)
     await first!.reload()
     expect(first!.document.case.bore).toBe('72 mm')
+    const before = first!.document
+    await first!.reload()
+    expect(first!.document).toBe(before)
   })
 })
