@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { bareParameters, draftAct, draftEntry } from '../drafts/index.ts'
 import { families } from '../engine/index.ts'
+import { languages } from '../words/index.ts'
 import { nothing } from './problem-message.ts'
 
 const person = z.string().max(200)
@@ -48,8 +49,10 @@ export const libraryLine = z.strictObject({
   publishedAt: z.iso.datetime().nullable(),
   enteredBy: z.string().nullable(),
   checkedBy: z.string().nullable(),
-  /** How many builds rest on this text. */
+  /** How many builds were begun with this text. */
   builds: z.int(),
+  /** What the spec calls it in other languages; absent where it has one name. */
+  alsoCalled: z.array(z.string()).optional(),
 })
 export type LibraryLine = z.output<typeof libraryLine>
 
@@ -96,8 +99,11 @@ export const draftRequests = {
     input: z.strictObject({ draft: z.uuid(), after: z.int().min(0), person }),
     output: libraryLine,
   },
-  /** The latest revision of each engine, and the engines of the folder of specs. */
-  'library.list': { input: nothing, output: z.array(libraryLine) },
+  /** The latest revision of each engine, and the engines of the folder of specs, with the names of these in the language. */
+  'library.list': {
+    input: z.strictObject({ language: z.enum(languages).default('en') }),
+    output: z.array(libraryLine),
+  },
   /** All revisions of an engine, the latest first. */
   'library.revisions': { input: z.strictObject({ engine: engineId }), output: z.array(libraryLine) },
   /** Revision 0 is the engine of the folder. */

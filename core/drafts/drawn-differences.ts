@@ -1,17 +1,21 @@
 import type { SpecDocument } from '../engine/index.ts'
 import { isSame } from './changes.ts'
-import { aboutOf, listOf, thingKinds } from './placing/thing.ts'
+import type { Phrase } from '../problem/index.ts'
+import { aboutOf, called, listOf, thingKinds } from './placing/thing.ts'
 
 /** One thing that the drawing of a face has otherwise in two specs. */
 export interface DrawnDifference {
   readonly face: string
   /** As a drawing names it: `fastener/C4`. */
   readonly about: string
+  /** What it is called; null for the outline of the face. */
+  readonly thing: Phrase | null
   readonly how: 'added' | 'gone' | 'moved' | 'changed'
 }
 
 interface Drawn {
   readonly about: string
+  readonly thing: Phrase | null
   readonly faces: readonly string[]
   readonly place: unknown
   /** All that is said of it, its place too. */
@@ -24,7 +28,7 @@ export function drawnDifferences(before: SpecDocument, after: SpecDocument): rea
   return [...new Set([...old.keys(), ...fresh.keys()])].flatMap((about) => {
     const [was, is] = [old.get(about), fresh.get(about)]
     const on = (faces: readonly string[] = [], how: DrawnDifference['how']) =>
-      faces.map((face) => ({ face, about, how }))
+      faces.map((face) => ({ face, about, thing: (is ?? was)?.thing ?? null, how }))
     const stays = was?.faces.filter((face) => is?.faces.includes(face)) ?? []
     return [
       ...on(
@@ -55,6 +59,7 @@ function drawnIn(document: SpecDocument): ReadonlyMap<string, Drawn> {
     ...thingKinds.flatMap((kind) =>
       listOf(document, kind).map((each) => ({
         about: aboutOf({ kind, id: each.id }),
+        thing: called(document, { kind, id: each.id }),
         faces: [each.face],
         place: [...each.at],
         whole: each,
@@ -63,6 +68,7 @@ function drawnIn(document: SpecDocument): ReadonlyMap<string, Drawn> {
     ...bearings.flatMap(({ places, shows }) =>
       places.map((each) => ({
         about: `half/${each.id}/upper`,
+        thing: namedSo(each.id),
         faces: facesThatShow(shows),
         place: each.at,
         whole: each,
@@ -70,16 +76,22 @@ function drawnIn(document: SpecDocument): ReadonlyMap<string, Drawn> {
     ),
     ...(document.beads ?? []).map(({ name: _, ...bead }) => ({
       about: `bead/${bead.id}`,
+      thing: namedSo(bead.id),
       faces: [bead.face],
       place: bead.path,
       whole: bead,
     })),
     ...faces.map((face) => ({
       about: `face/${face.id}`,
+      thing: null,
       faces: [face.id],
       place: face.outline ?? null,
       whole: [face.outline ?? null, face.gasket ?? null],
     })),
   ]
   return new Map(drawn.map((each) => [each.about, each]))
+}
+
+function namedSo(name: string): Phrase {
+  return { code: 'passageCalled', facts: { name } }
 }

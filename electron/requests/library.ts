@@ -1,9 +1,10 @@
 import { audit } from '../../core/audit/index.ts'
 import type { LibraryLine } from '../../core/contract/index.ts'
 import { readSpecFile, specFileEnding, specFileOf } from '../../core/drafts/index.ts'
-import { families, type EngineSpec } from '../../core/engine/index.ts'
+import { families, namesInSpec, type EngineSpec } from '../../core/engine/index.ts'
 import { readPerson } from '../../core/builds/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { LibraryRow, Publication, Store } from '../store/index.ts'
 import type { EngineShelf } from './engine-shelf.ts'
@@ -33,11 +34,11 @@ export function libraryRequests(services: {
   }
 
   return {
-    'library.list': () => {
+    'library.list': ({ language }) => {
       const uses = store.library.uses()
       return done([
         ...store.library.latest().map((row) => lineOf(row, uses)),
-        ...shelf.own.flatMap((engine) => shippedLine(engine, uses) ?? []),
+        ...shelf.own.flatMap((engine) => shippedLine(engine, uses, language) ?? []),
       ])
     },
     'library.revisions': ({ engine }) => {
@@ -126,13 +127,31 @@ export function lineOf(row: LibraryRow, uses = noUses): LibraryLine {
   }
 }
 
+/** By engine, whose text is never changed: to read three names off a text takes milliseconds. */
+const namesOf = new WeakMap<Engine, { readonly [Each in Language]: string }>()
+
+function namesIn(engine: Engine, otherwise: string): { readonly [Each in Language]: string } {
+  const nameIn = (language: Language) => namesInSpec(engine.text, language)?.engine ?? otherwise
+  const names = namesOf.get(engine) ?? { en: nameIn('en'), de: nameIn('de'), es: nameIn('es') }
+  namesOf.set(engine, names)
+  return names
+}
+
 /** Null for one that cannot be read. */
-function shippedLine({ id, spec, text }: Engine, uses: ReadonlyMap<string, number>): LibraryLine | null {
+function shippedLine(
+  engine: Engine,
+  uses: ReadonlyMap<string, number>,
+  language: Language = 'en',
+): LibraryLine | null {
+  const { id, spec, text } = engine
   if (spec === null) return null
   const { source } = spec
+  const names = namesIn(engine, spec.name)
+  const others = [...new Set(Object.values(names))].filter((name) => name !== names[language])
   return {
     engine: id,
-    name: spec.name,
+    name: names[language],
+    ...(others.length > 0 && { alsoCalled: others }),
     family: spec.case.family,
     cylinders: spec.case.cylinders,
     revision: 0,

@@ -1,6 +1,7 @@
 import type { Client, DraftLine, DraftOrigin, LibraryLine, Output } from '../../core/contract/index.ts'
 import { mostSpecFileCharacters } from '../../core/drafts/index.ts'
 import { refused, type Outcome, type Problem } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
 
 /** What was done last, until the next thing is done. */
 export type LastAction =
@@ -12,14 +13,16 @@ export type LastAction =
 export class LibraryDesk {
   readonly #client: Client
   readonly #person: () => string
+  readonly #language: () => Language
   #lines = $state.raw<readonly LibraryLine[] | null>(null)
   #drafts = $state.raw<readonly DraftLine[]>([])
   #last = $state.raw<LastAction | null>(null)
   #problem = $state.raw<Problem | null>(null)
   #reading = $state<string | null>(null)
 
-  constructor(client: Client, person: () => string) {
+  constructor(client: Client, person: () => string, language: () => Language) {
     this.#client = client
+    this.#language = language
     this.#person = person
   }
 
@@ -44,7 +47,7 @@ export class LibraryDesk {
 
   async load(): Promise<void> {
     const [lines, drafts] = await Promise.all([
-      this.#client.request('library.list', {}),
+      this.#client.request('library.list', { language: this.#language() }),
       this.#client.request('drafts.list', {}),
     ])
     if (lines.ok) this.#lines = lines.value

@@ -5,7 +5,7 @@ function plain(text: string): string {
   return text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
 }
 
-/** The engines that each word is found in: name, id, family in words, who entered and checked it. */
+/** The engines that each word is found in: name in any language, id, family in words, who entered and checked it. */
 export function foundIn(
   lines: readonly LibraryLine[],
   typed: string,
@@ -15,8 +15,8 @@ export function foundIn(
   const wanted = plain(typed).split(/\s+/).filter(Boolean)
   return lines.filter((line) => {
     if (family !== null && line.family !== family) return false
-    const { name, engine, enteredBy, checkedBy } = line
-    const text = plain([name, engine, familyWord(line.family), enteredBy, checkedBy].join(' '))
+    const { name, alsoCalled = [], engine, enteredBy, checkedBy } = line
+    const text = plain([name, ...alsoCalled, engine, familyWord(line.family), enteredBy, checkedBy].join(' '))
     return wanted.every((word) => text.includes(word))
   })
 }

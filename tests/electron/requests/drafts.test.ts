@@ -200,6 +200,11 @@ describe('the library', () => {
     })
     expect(documentIn(build.specText)).toEqual(documentAt(opened))
     const lines = await get('library.list', {})
+    const [fen] = (await get('library.list', { language: 'de' })).filter(({ engine }) => engine === 'fen-1')
+    expect(fen).toMatchObject({
+      name: 'Fen 1 Grabenpumpe',
+      alsoCalled: ['Fen 1 ditch pump', 'Bomba de acequia Fen 1'],
+    })
     expect(lines.filter(({ builds }) => builds > 0).map(({ engine, builds }) => [engine, builds])).toEqual([
       ['heron-4', 1],
       ['skerry-3', 1],

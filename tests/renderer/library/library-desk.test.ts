@@ -8,7 +8,11 @@ import { asking } from '../../electron/requests/asking.ts'
 async function deskOnRecord() {
   const { ask } = asking(await store(folder()))
   const client: Client = { request: (name, input) => ask(name, input) }
-  const desk = new LibraryDesk(client, () => 'Ana Ruiz')
+  const desk = new LibraryDesk(
+    client,
+    () => 'Ana Ruiz',
+    () => 'en',
+  )
   await desk.load()
   return desk
 }
@@ -82,5 +86,7 @@ describe('the search of the library', () => {
     expect(names('caps')).toEqual(['Grúa'])
     expect(names('', 'tunnel')).toEqual(['Heron'])
     expect(names('osprey')).toEqual([])
+    const demo = { ...line('Fen ditch pump', 'caps', null), alsoCalled: ['Fen Grabenpumpe'] }
+    expect(foundIn([demo], 'grabenp', null, String)).toEqual([demo])
   })
 })
