@@ -72,6 +72,11 @@ export const bench: TopicsOf<'bench'> = {
           say`Den Motor wählen und ${shown.library.revise} drücken. Begonnene Aufbauten behalten ihren Stand.`,
       },
       {
+        when: 'Ein Aufbau geht nach einem Stand, zu dem es einen neueren gibt.',
+        then: (shown) =>
+          say`Sein Fenster sagt es: ${shown.revision.look} zeigt, was anders ist und was beim Übernehmen wieder offen wird.`,
+      },
+      {
         when: 'Ein Entwurf wurde versehentlich verworfen.',
         then: (shown) => say`${shown.library.drafts.bringBack} oben auf der Seite drücken.`,
       },

@@ -69,6 +69,11 @@ export const bench: TopicsOf<'bench'> = {
           say`Choose the engine and press ${shown.library.revise}. Builds that have begun keep the revision they have.`,
       },
       {
+        when: 'A build goes by a revision that has a newer one.',
+        then: (shown) =>
+          say`Its window says so: ${shown.revision.look} shows what differs, and what is open again if it is taken over.`,
+      },
+      {
         when: 'A draft was discarded by mistake.',
         then: (shown) => say`Press ${shown.library.drafts.bringBack} at the head of the page.`,
       },

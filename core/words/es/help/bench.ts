@@ -70,6 +70,11 @@ export const bench: TopicsOf<'bench'> = {
           say`Elegir el motor y pulsar ${shown.library.revise}. Los montajes empezados conservan su revisión.`,
       },
       {
+        when: 'Un montaje sigue una revisión que ya tiene otra más nueva.',
+        then: (shown) =>
+          say`Su ventana lo dice: ${shown.revision.look} muestra qué cambia y qué vuelve a abrirse si se adopta.`,
+      },
+      {
         when: 'Se descartó un borrador por error.',
         then: (shown) => say`Pulsar ${shown.library.drafts.bringBack} arriba en la página.`,
       },
