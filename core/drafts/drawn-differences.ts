@@ -1,7 +1,9 @@
 import type { SpecDocument } from '../engine/index.ts'
 import { isSame } from './changes.ts'
 import type { Phrase } from '../problem/index.ts'
-import { aboutOf, called, listOf, thingKinds } from './placing/thing.ts'
+import { called } from './placing/things.ts'
+import { listOf } from './placing/listed.ts'
+import { aboutOf, subjects } from './placing/thing.ts'
 
 /** One thing that the drawing of a face has otherwise in two specs. */
 export interface DrawnDifference {
@@ -56,7 +58,7 @@ function drawnIn(document: SpecDocument): ReadonlyMap<string, Drawn> {
     { places: balanceBearings, shows: 'balance' },
   ] as const
   const drawn: readonly Drawn[] = [
-    ...thingKinds.flatMap((kind) =>
+    ...subjects.parts.flatMap((kind) =>
       listOf(document, kind).map((each) => ({
         about: aboutOf({ kind, id: each.id }),
         thing: called(document, { kind, id: each.id }),
