@@ -18,13 +18,12 @@ const test = base.extend<{ elsewhere: OtherBench }>({
   },
 })
 
-/** Does something to the record of the bench while no host has it open, and goes to the archive. */
+/** Opens the bench on a record of which something was made already, and goes to the archive. */
 async function archiveAfter(bench: Bench, work: (here: OtherBench) => Promise<void>) {
-  await bench.whileClosed(async (dataFolder) => {
-    const here = await OtherBench.at(dataFolder)
-    await work(here)
-    await here.close()
-  })
+  const here = await OtherBench.at(bench.dataFolder)
+  await work(here)
+  await here.close()
+  await bench.open()
   await bench.page.getByRole('button', { name: en.archive.title, exact: true }).click()
 }
 
@@ -138,7 +137,7 @@ test('what is dropped on the archive is imported once and whole, or refused', as
 })
 
 test('the archive is paged and searched by engine, serial number, person, day, part and flag', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
   await archiveAfter(bench, async (here) => {
@@ -184,7 +183,7 @@ test('the archive is paged and searched by engine, serial number, person, day, p
 })
 
 test('two builds of one engine are compared; back from a build the archive is as it was left', async ({
-  bench,
+  unopened: bench,
 }) => {
   const { page } = bench
   await archiveAfter(bench, async (here) => {
@@ -225,7 +224,7 @@ test('two builds of one engine are compared; back from a build the archive is as
 test(
   'a finished build is verified, amended, printed, and made void',
   onDesktopToo,
-  async ({ bench, host }) => {
+  async ({ unopened: bench, host }) => {
     const { page } = bench
     await archiveAfter(bench, async (here) => {
       await here.goOn(await here.start('skerry-3', 'Ferry, port', 'F-201', 'Ana Ruiz'))

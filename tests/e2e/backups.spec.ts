@@ -2,24 +2,25 @@ import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { en } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
-import { withDataFolder } from './hosts/host.ts'
+import { ask } from './ask.ts'
+import { withDataFolder, type Ask } from './hosts/host.ts'
 import { Mechanic } from './mechanic.ts'
 import { saying } from './named.ts'
 
+/** A build is begun by its request: how one is begun in the window is no subject of these. */
+const begun = (name: string) => async (ask: Ask) => {
+  await ask('builds.start', { engine: 'skerry-3', name, serial: '', person: 'R. Halloran' })
+}
+
 test('a backup is put in place on the page of the record; the present file is kept, whole', async ({
-  bench,
+  unopened: bench,
 }) => {
+  await bench.open(begun('Before the backup'))
   const { page } = bench
-  const mechanic = new Mechanic(page, 'pointer')
-  await mechanic.startBuild(/Skerry 3/, 'Before the backup', 'R. Halloran')
-  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
   await page.getByRole('button', { name: en.engines.record }).click()
   await page.getByRole('button', { name: en.record.backup.make }).click()
   await page.getByRole('radio').first().waitFor()
-  await page.getByRole('button', { name: en.parts.enginesAndBuilds }).click()
-  await mechanic.startBuild(/^Skerry 3/, 'After the backup', 'R. Halloran')
-  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
-  await page.getByRole('button', { name: en.engines.record }).click()
+  await begun('After the backup')((name, input) => ask(page, name, input))
 
   const forged = 'bedplate-20990101T000000Z-1-1-0123456789abcdef.sqlite'
   await writeFile(join(bench.dataFolder, 'backups', forged), 'no backup at all')
@@ -102,19 +103,11 @@ test('the doctor says how host and window stand, on the page of the record and w
 })
 
 test('a record that is taken away while the program runs is told, copied out of memory, and put back', async ({
-  bench,
+  unopened: bench,
 }) => {
+  await bench.open(begun('Ferry'))
   const { page } = bench
-  const mechanic = new Mechanic(page, 'pointer')
-  await mechanic.startBuild(/Skerry 3/, 'Ferry', 'R. Halloran')
-  // That the list was gone to must be on disk before the disk is gone, or the build is what is come back to.
-  const isKept = page.waitForResponse(
-    (response) =>
-      response.url().endsWith('/preferences.keep') &&
-      response.request().postData()?.includes('"atBuild":null') === true,
-  )
-  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
-  await isKept
+  await page.getByRole('button', { name: '2026-001 Ferry' }).waitFor()
   await rm(join(bench.dataFolder, 'bedplate.sqlite'))
   await rm(join(bench.dataFolder, 'bedplate.sqlite-wal'), { force: true })
   await page.reload()
@@ -131,11 +124,10 @@ test('a record that is taken away while the program runs is told, copied out of 
 })
 
 test('a head code is looked for, and a record that was lost begins empty only when it is asked to', async ({
-  bench,
+  unopened: bench,
 }) => {
+  await bench.open(begun('Ferry'))
   const { page } = bench
-  await new Mechanic(page, 'pointer').startBuild(/Skerry 3/, 'Ferry', 'R. Halloran')
-  await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
   await page.getByRole('button', { name: en.engines.record }).click()
   await page.getByLabel(en.record.compare.headCode).fill('0123 4567 89ab cdef')
   await page.getByRole('button', { name: en.record.compare.lookForIt }).click()

@@ -66,13 +66,6 @@ export class Bench {
     return this.#opened
   }
 
-  /** Does something to the data folder while no host has it open, and shows the program on it. */
-  async whileClosed(work: (dataFolder: string) => Promise<void>) {
-    await this.leave()
-    await work(this.dataFolder)
-    await this.open()
-  }
-
   /** Kills the host as a power cut would, and starts it again on the same folder, with files to open. */
   async cutPowerAndStartAgain(files: readonly string[] = []) {
     await this.kill()
