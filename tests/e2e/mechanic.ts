@@ -6,6 +6,8 @@ import { readingFieldIn } from './named.ts'
 
 /** A press sooner than 400 ms after the last one is taken for the same press bouncing. */
 const pastBounceMs = 450
+/** As an assertion waits. */
+const longestMs = 20_000
 /** From key to key by hand: what comes much faster is taken for a gauge that types. */
 const byHandMs = 60
 
@@ -54,10 +56,15 @@ export class Mechanic {
   /** Presses the main button, or Enter, and waits until what it said is in the record. */
   async confirm() {
     const before = await this.entries()
-    await expect(this.main).toBeEnabled()
-    if (this.by === 'pointer') await this.main.click()
-    else await this.page.keyboard.press('Enter')
-    await expect.poll(() => this.entries(), { intervals: [20, 30, 50, 100, 200] }).toBeGreaterThan(before)
+    if (this.by === 'pointer') await this.main.click() // which waits until it can be clicked
+    else {
+      await expect(this.main).toBeEnabled()
+      await this.page.keyboard.press('Enter')
+    }
+    // A wait for an element is one call of the page; a poll of its attribute is one for each look.
+    await this.page
+      .locator(`[data-entries]:not([data-entries="${before}"])`)
+      .waitFor({ state: 'attached', timeout: longestMs })
     await this.letBounceTimePass()
   }
 
