@@ -18,7 +18,7 @@ test('the list of builds offers a demo, and says where a build was left', async 
     await page.getByRole('button', { name: en.engines.sample.take['half-way'] }).click()
     await expect(
       page.getByRole('heading', {
-        name: `Rod bolts · ${en.engines.standing.next({ fastener: null, pass: 3, passes: 3 })}`,
+        name: `Rod bolts · ${en.run.heading({ ...{ cap: null, step: null, ownOrder: false }, pass: 3, passes: 3, kind: 'angle' })}`,
       }),
     ).toBeVisible()
     await page.getByLabel(readingField).fill('61')
@@ -32,7 +32,9 @@ test('the list of builds offers a demo, and says where a build was left', async 
     await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
     const line = page.getByRole('button', { name: en.engines.sample.name })
     await expect(line).toContainText(leftAt('R4', 3))
-    await expect(line).toContainText(en.engines.demo)
+    await expect(line).toContainText(
+      saying((any) => en.engines.buildLine({ engine: any, demo: true, serial: any })),
+    )
     await expect(page.getByRole('button', { name: en.engines.sample.take['half-way'] })).toBeHidden()
   })
 
