@@ -33,6 +33,7 @@ export const shop: Words['shop'] = {
     title: 'Einer Werkstatt beitreten',
     what: 'Die Werkbänke einer Werkstatt teilen ein Archiv in PostgreSQL. Diese Werkbank führt ihre eigene Aufzeichnung wie bisher und arbeitet auch ohne Netz weiter; was hier bestätigt wird, kommt von selbst ins Archiv.',
     address: 'Adresse des Archivs',
+    example: 'postgres://bench@server/bedplate',
     password: 'Passwort, falls das Archiv danach fragt',
     authority: 'Datei der Zertifizierungsstelle des Servers, falls es eine eigene ist',
     kept: 'Das Passwort liegt in einer Datei, die nur dieser Benutzer lesen darf, und wird nie angezeigt.',

@@ -39,6 +39,7 @@ export const shop = {
     title: 'Join a shop',
     what: 'The benches of a shop share an archive in PostgreSQL. This bench keeps its own record as before and works on with the network down; what is confirmed here goes to the archive by itself.',
     address: 'Address of the archive',
+    example: 'postgres://bench@server/bedplate',
     password: 'Password, if the archive asks for one',
     authority: 'File of the authority that issued the server’s certificate, if it is one of your own',
     kept: 'The password is kept in a file that only this user may read, and is never shown.',

@@ -33,6 +33,7 @@ export const shop: Words['shop'] = {
     title: 'Unirse a un taller',
     what: 'Los bancos de un taller comparten un archivo en PostgreSQL. Este banco lleva su propio registro como hasta ahora y sigue trabajando sin red; lo que se confirma aquí llega solo al archivo.',
     address: 'Dirección del archivo',
+    example: 'postgres://bench@server/bedplate',
     password: 'Contraseña, si el archivo la pide',
     authority: 'Fichero de la autoridad que emitió el certificado del servidor, si es propia',
     kept: 'La contraseña se guarda en un fichero que solo puede leer este usuario, y nunca se muestra.',
