@@ -42,6 +42,7 @@ export function sampleShopLines(): readonly ShopLine[] {
   const moments = ['run in mid pass', 'run with a flag', 'turn by an angle'] as const
   return moments.map((moment, index) => ({
     ...momentOf('skerry-3', moment).build.line,
+    id: String(index),
     bench: index === 0 ? here : other,
     isHere: index === 0,
     asOf: at,

@@ -35,7 +35,6 @@ export const helpTopics = {
     'instruments',
     'screen-and-keys',
     'record',
-    'shop',
     'damaged-record',
     'practice',
   ],
