@@ -23,8 +23,9 @@ const all = texts.join('\n')
 
 /** Whether a wording of the table is written again: a whole text of it, or three words of one that follow each other. */
 function isWording(found: string): boolean {
-  if (!/\p{L}{2}/u.test(found) || ofEngines.has(found)) return false
-  const words = found.replaceAll(/\$\{.*\}|^\^|\$$|\\/g, '').split(' ')
+  const text = found.replaceAll(/\$\{.*\}|^\^|\$$|\\/g, '')
+  if (!/\p{L}{2}/u.test(text) || ofEngines.has(text)) return false
+  const words = text.split(' ')
   if (whole.has(words.join(' '))) return true
   return words.some((_, at) => at + 3 <= words.length && all.includes(words.slice(at, at + 3).join(' ')))
 }
