@@ -19,7 +19,7 @@ export function sectionOf(path: string): Section {
   if (/^(fasteners|case\.(dowels|oilPassages|faceParts))\b/.test(path)) return 'drawing'
   if (/^procedures\[\d+\]\.orders\b/.test(path)) return 'drawing'
   if (/^(case\.faces|beads)\b/.test(path)) return 'faces'
-  if (/^(case|crank)\b/.test(path)) return 'case'
+  if (/^(case|crank|ringSets)\b/.test(path)) return 'case'
   if (path.startsWith('fastenerGroups')) return 'groups'
   if (path.startsWith('procedures')) return 'passes'
   if (/^(fits|endFloat|rodSideClearance)\b/.test(path)) return 'fits'

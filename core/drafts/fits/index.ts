@@ -1,4 +1,6 @@
 export { gradeThinner, withGrades, withMarks, withoutGrade, withoutMark } from './marks.ts'
 export type { MarkedSide } from './marks.ts'
-export { freePositions, withFit, withoutFit } from './new-fit.ts'
+export { withRingSet } from './new-ring-set.ts'
+export type { TypedRingSet } from './new-ring-set.ts'
+export { freePositions, inOneLine, withFit, withoutFit } from './new-fit.ts'
 export type { FitStepNames, TypedFit } from './new-fit.ts'

@@ -7,6 +7,7 @@ import {
   withFit,
   withGrades,
   withMarks,
+  withRingSet,
   withValueOfGroup,
   withoutFit,
   withoutGrade,
@@ -122,5 +123,25 @@ describe('a value for the fasteners of one group', () => {
     expect(found.flatMap(({ fasteners }) => fasteners).toSorted()).toEqual(
       [...procedure.orders[0]!.sequence].toSorted(),
     )
+  })
+})
+
+describe('new rings', () => {
+  it('are of all pistons, one a cylinder', () => {
+    const ring = { name: 'Top ring', kind: 'compression', groove: 1, gapAt: '45 °' } as const
+    const document = withRingSet(
+      { ...skerry, ringSets: [] },
+      { name: 'Rings', where: 'With feelers.', apart: '120 °', ring },
+      { piston: (cylinder) => `Piston ${cylinder}`, bore: (cylinder) => `Bore ${cylinder}` },
+    )
+    const read = readSpec(
+      JSON.stringify({ ...document, steps: document.steps.filter((step) => !('rings' in step)) }),
+    )
+    if (!read.ok) throw new Error(JSON.stringify(read.problems))
+    const [set] = read.spec.ringSets
+    expect(set?.pistons.map(({ name, bore }) => `${name} in ${bore}`)).toEqual([
+      ...['Piston 1 in Bore 1', 'Piston 2 in Bore 2', 'Piston 3 in Bore 3'],
+    ])
+    expect(set?.rings.map(({ id }) => id)).toEqual(['ring-1'])
   })
 })

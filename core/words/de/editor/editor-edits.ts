@@ -47,6 +47,7 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   marksAdded: ({ fit }) => `Kennzeichen zu ${fit} hinzufügen`,
   gradesAdded: ({ fit }) => `Klassen zu ${fit} hinzufügen`,
   gradeMoved: ({ grade }) => `Klasse ${grade} verschieben`,
+  ringsAdded: () => 'Kolbenringe hinzufügen',
   bearingRenamed: ({ from, to }) => `${from} in ${to} umbenennen`,
   pasted: ({ count }) => `${counted(count, 'Schraube', 'Schrauben')} nach Tabelle setzen`,
 }

@@ -225,7 +225,7 @@ export const editor: Words['editor'] = {
     'Jeden Wert eingeben, wie das Handbuch ihn druckt, in beiden Einheiten, wo es beide druckt: 30 lbf·ft (41 N·m). Zwei, die in ihren letzten Stellen nicht übereinstimmen, werden nicht angenommen.',
   keptAsItIs: ({ names }) => `Bleibt wie in der Datei, ohne Formular hier: ${names.join(', ')}.`,
   notHere: {
-    rest: 'Für Kolbenringe gibt es noch kein Formular.',
+    rest: 'Für das Messen der Lager, die Lage ihrer Schalen und ihr warmes Spiel gibt es noch kein Formular.',
     instead:
       'Mit der Kopie eines Motors beginnen, der sie hat: „Für neuen Motor kopieren“ in der Bibliothek. Oder diesen, sobald er veröffentlicht ist, als Datei sichern, die Datei ändern und wieder einlesen.',
   },

@@ -52,6 +52,7 @@ export const editorEdits = {
   marksAdded: ({ fit }: { readonly fit: string }) => `add marks to ${fit}`,
   gradesAdded: ({ fit }: { readonly fit: string }) => `add grades to ${fit}`,
   gradeMoved: ({ grade }: { readonly grade: string }) => `move the grade ${grade}`,
+  ringsAdded: (_: Record<never, never>) => 'add the piston rings',
   bearingRenamed: ({ from, to }: { readonly from: string; readonly to: string }) => `call ${from} ${to}`,
   pasted: (facts: OfThings) => `place ${counted(facts.count, 'fastener', 'fasteners')} by a table`,
 }

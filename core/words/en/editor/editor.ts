@@ -254,7 +254,7 @@ export const editor = {
     `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
   /** What cannot be done here, and how it is done instead. */
   notHere: {
-    rest: 'There is no form yet for rings.',
+    rest: 'There is no form yet for how bearings are measured, how shells lie in them, and their clearance when warm.',
     instead:
       'Begin from a copy of an engine that has them: “Copy for a new engine” in the library. Or, once this one is published, save it as a file, change the file and take it in again.',
   },

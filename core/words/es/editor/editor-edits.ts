@@ -47,6 +47,7 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   marksAdded: ({ fit }) => `añadir marcas a ${fit}`,
   gradesAdded: ({ fit }) => `añadir clases a ${fit}`,
   gradeMoved: ({ grade }) => `mover la clase ${grade}`,
+  ringsAdded: () => 'añadir los segmentos',
   bearingRenamed: ({ from, to }) => `llamar ${to} a ${from}`,
   pasted: ({ count }) => `colocar ${counted(count, 'fijación', 'fijaciones')} según una tabla`,
 }

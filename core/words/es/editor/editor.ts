@@ -227,7 +227,7 @@ export const editor: Words['editor'] = {
     'Escribir cada valor como lo imprime el manual, en ambas unidades si da ambas: 30 lbf·ft (41 N·m). Dos que no coincidan en sus últimas cifras no se aceptan.',
   keptAsItIs: ({ names }) => `Se queda como en el archivo, sin formulario aquí: ${names.join(', ')}.`,
   notHere: {
-    rest: 'Aún no hay formulario para los segmentos.',
+    rest: 'Aún no hay formulario para cómo se miden los cojinetes, cómo van sus semicojinetes y su holgura en caliente.',
     instead:
       'Empezar con la copia de un motor que los tenga: «Copiar para un motor nuevo» en la biblioteca. O, una vez publicado este, guardarlo en un archivo, cambiar el archivo y volver a leerlo.',
   },
