@@ -111,7 +111,7 @@ export const drawnForms: typeof english = {
     set: 'Ringe der Kolben',
     add: 'Ringe hinzufügen',
     addRing: 'Ring hinzufügen',
-    ring: 'Ring',
+    ring: 'Kolbenring',
     kind: 'Art',
     kinds: {
       compression: 'Kompressionsring',
