@@ -16,6 +16,13 @@ const expectations = { requireAssertions: true }
  */
 const sharedModules = { pool: 'threads', isolate: false } as const
 
+/**
+ * Node imports the sources as it does in the program, by taking away their types: Vite's own way of importing put a getter
+ * before each use of what another module exports, which took as much processor time as the work itself.
+ * A test that puts one module in the place of another (`vi.mock`) needs Vite's way.
+ */
+const byNode = { experimental: { viteModuleRunner: false, nodeLoader: false } } as const
+
 /** Programs that tests start strip the types of core once, not each of them again. */
 const env = { NODE_COMPILE_CACHE: join(import.meta.dirname, 'dist/compile-cache') }
 
@@ -74,6 +81,7 @@ export default defineConfig({
           env,
           expect: expectations,
           ...sharedModules,
+          ...byNode,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/e2e/**', 'tests/renderer/**', ...playsElectron],
         },
