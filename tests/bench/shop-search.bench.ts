@@ -44,11 +44,16 @@ async function fill(server: TestServer, upTo: number): Promise<void> {
       to_timestamp(1577865600 + n * 72), to_timestamp(1577865600 + n * 72 + 9000), n % 50 <> 0, false, n % 9 = 0,
       'a' || lpad(to_hex(n % ${benches}), 11, '0'), NULL, 200, sha256(convert_to(n::text, 'UTF8')), 'a' || lpad(to_hex(n % ${benches}), 11, '0'),
       now(), false, n FROM generate_series(1, ${upTo}) AS n`)
+  // Its indexes are made at the end, which takes a fraction of the time.
+  await sql.unsafe('ALTER TABLE mention DROP CONSTRAINT mention_pkey; DROP INDEX mention_by_build')
   await sql.unsafe(`
-    INSERT INTO mention SELECT DISTINCT w.word, w.kind, ${idOf} FROM generate_series(1, ${upTo}) AS n,
+    INSERT INTO mention SELECT w.word, w.kind, ${idOf} FROM generate_series(1, ${upTo}) AS n,
     LATERAL (VALUES ('pump', 'name'), (n::text, 'name'), ('p', 'serial'), (n::text, 'serial'), ('p' || n, 'serial'),
       ('ferry', 'engine'), ('4', 'engine'), ((ARRAY['ruiz', 'brandvold', 'halloran', 'lind'])[1 + n % 4], 'person'),
       ((2020 + n / 175000) || lpad(n::text, 3, '0'), 'number')) AS w (word, kind)`)
+  await sql.unsafe(
+    'ALTER TABLE mention ADD PRIMARY KEY (word, kind, build); CREATE INDEX mention_by_build ON mention (build, word)',
+  )
   await sql.unsafe('ANALYZE')
   await sql.end()
 }
