@@ -1,4 +1,4 @@
-import type { ShopMigration } from './index.ts'
+import type { ShopMigration } from './migration.ts'
 
 /**
  * The first form of the archive. Truth is in `entry`, `spec`, `photo`, `fork_entry` and `fork_settled`, to which rows are only added;
