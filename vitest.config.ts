@@ -107,7 +107,8 @@ export default defineConfig({
           ...sharedModules,
           include: ['tests/renderer/**/*.test.ts'],
           environment: './tests/renderer/environment.ts',
-          server: { deps: { inline: [/svelte/] } },
+          // The core is imported by Node, as in the other project.
+          server: { deps: { inline: [/svelte/], external: [/\/core\/.*\.ts$/] } },
         },
       },
     ],
