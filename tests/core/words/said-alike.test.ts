@@ -99,6 +99,7 @@ const sameIn = new Set([
   'practice.measure.hints.feelers',
   'practice.measure.hints.strip',
   'sheet.head.demo',
+  'shop.join.example',
   'tray.label.build',
 ])
 const ofWords = /\p{L}{3}/u
