@@ -13,6 +13,26 @@ const without = (id: string) =>
     for (const caution of spec.cautions) caution.steps = caution.steps?.filter((each) => each !== id)
   })
 
+/** A crank with nothing to run in: no saddle and no rod, and nothing that names one. */
+const withoutBearings = skerry((spec) => {
+  const named = new Set(
+    spec.steps.flatMap((step) =>
+      'fit' in step || step.kind === 'check' || step.kind === 'turn' ? [step.id] : [],
+    ),
+  )
+  const kept = (ids: readonly string[] = []) => ids.filter((id) => !named.has(id))
+  spec.case.saddles = []
+  spec.case.rods = []
+  spec.fits = []
+  delete spec.endFloat
+  delete spec.rodSideClearance
+  delete spec.crank
+  spec.steps = spec.steps.filter(({ id }) => !named.has(id))
+  for (const step of spec.steps) step.after = kept(step.after)
+  for (const caution of spec.cautions) if (caution.steps) caution.steps = kept(caution.steps)
+  for (const part of spec.parts ?? []) part.usedIn = part.usedIn.filter(({ step }) => !named.has(step))
+})
+
 const entered = (checkedBy?: string) =>
   skerry((spec) => {
     const source = { kind: 'entered', from: 'Shop notes', enteredBy: 'Ada Brook', on: '2026-03-31' } as const
@@ -71,6 +91,7 @@ export const oneWrongInTheCase: Readonly<Record<string, OneWrong>> = {
   'end-float-missing': skerry((spec) => delete spec.endFloat),
   'standing-caution-missing': skerry((spec) => spec.cautions.shift()),
 
+  'saddles-none': withoutBearings,
   'saddles-out-of-order': skerry((spec) => {
     const [, second, third] = spec.case.saddles
     ;[second!.at, third!.at] = [third!.at, second!.at]

@@ -159,11 +159,6 @@ describe('a spec of the wrong shape', () => {
       'case.cylinders: “case”, “cylinders” is 2.5. Write a whole number.',
     ],
     [
-      'no saddles',
-      (spec) => (spec.case.saddles = []),
-      'case.saddles: “case”, “saddles” is a list of 0. A case has',
-    ],
-    [
       'a mark with a space',
       (spec) => (nth(named(spec.fits, 'mains').housing.marks, 0).mark = '1 2'),
       'fits[0].housing.marks[0].mark: Fit “mains”, “housing”, mark “1 2”, “mark” is “1 2”. A mark is one to three characters',

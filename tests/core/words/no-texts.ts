@@ -98,5 +98,4 @@ export const exemptions: readonly Exemption[] = [
     texts: /^(AppData|Library|Google|Microsoft|\/?Applications|Chromium|SingletonLock|Bedplate\/windows)/,
     why: 'names of files and programs',
   },
-  { path: 'renderer/editor', texts: /^(case|faces|ringSets|at)$/, why: 'where a value stands in a spec' },
 ]

@@ -61,6 +61,8 @@ describe('what the record needs of SQLite', () => {
       ['practice_minimum', 1],
       ['practice_round', 1],
       ['preference', 1],
+      ['shop_build', 1],
+      ['shop_line', 1],
       ['spec', 1],
       ['witness', 1],
     ])
