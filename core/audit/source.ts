@@ -1,4 +1,4 @@
-import { placeInFile, type EngineSpec } from '../engine/index.ts'
+import { placeInSpec, type EngineSpec } from '../engine/index.ts'
 import { doubt, type Finding } from './finding.ts'
 
 /** That manual and person come before the program, in the languages that a spec may be read in. */
@@ -19,7 +19,7 @@ export function auditSource(spec: EngineSpec): readonly Finding[] {
   if (source.kind === 'demo') return findings
   for (const check of checks)
     if (check.how === 'other') {
-      const place = placeInFile(spec, keysOf(check.path))
+      const place = placeInSpec(spec, keysOf(check.path))
       findings.push(doubt('value-reads-otherwise', { place, by: check.by, found: check.found }, check.path))
     }
   const { enteredBy, checkedBy, copiedFromDemo } = source

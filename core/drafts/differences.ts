@@ -1,4 +1,4 @@
-import { anyText, placeInFile, type SpecDocument } from '../engine/index.ts'
+import { anyText, placeInSpec, type SpecDocument } from '../engine/index.ts'
 import type { Phrase } from '../problem/index.ts'
 import type { Language } from '../words/index.ts'
 import { isSame } from './changes.ts'
@@ -29,7 +29,7 @@ export function differencesBetween(
   const found: Difference[] = []
   const tell = (of: SpecDocument, path: Path, old: Json | undefined, fresh: Json | undefined) =>
     void found.push({
-      place: placeInFile(of, path),
+      place: placeInSpec(of, path),
       before: shown(numbered(before, path, old)),
       after: shown(numbered(after, path, fresh)),
     })

@@ -1,4 +1,4 @@
-import { placeInFile, type SpecDocument } from '../engine/index.ts'
+import { placeInSpec, type SpecDocument } from '../engine/index.ts'
 import { textIn } from '../problem/index.ts'
 import type { Words } from '../words/index.ts'
 import type { EditMessage } from './entry.ts'
@@ -11,9 +11,9 @@ export function messageOfPatches(
   [first]: readonly Patch[],
 ): EditMessage {
   const keys = keysOf(first?.path ?? '').map((key) => (/^\d+$/.test(key) ? Number(key) : key))
-  if (first?.op === 'add') return { code: 'added', facts: { what: placeInFile(after, keys) } }
-  if (first?.op === 'remove') return { code: 'removed', facts: { what: placeInFile(before, keys) } }
-  return { code: 'valueChanged', facts: { place: placeInFile(after, keys) } }
+  if (first?.op === 'add') return { code: 'added', facts: { what: placeInSpec(after, keys) } }
+  if (first?.op === 'remove') return { code: 'removed', facts: { what: placeInSpec(before, keys) } }
+  return { code: 'valueChanged', facts: { place: placeInSpec(after, keys) } }
 }
 
 /** What an edit did, in words; of one that only a newer program knows, that it is one. */

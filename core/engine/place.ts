@@ -2,6 +2,8 @@ import type { Phrase } from '../problem/index.ts'
 import { anyText } from './translations.ts'
 
 type PlaceInFile = Extract<Phrase, { readonly code: 'placeInFile' }>
+type PlaceInSpec = Extract<Phrase, { readonly code: 'placeInSpec' }>
+type PlaceParts = PlaceInFile['facts']['parts']
 
 /** A path as programs write it: `procedures[0].passes[2].target`. */
 export function pathText(path: readonly PropertyKey[]): string {
@@ -11,19 +13,31 @@ export function pathText(path: readonly PropertyKey[]): string {
   }, '')
 }
 
-/** The same path as people say it, by the ids in the file: `procedure “case”, pass 3, “target”`. */
+/** The same path by the keys and ids that stand in the file: `procedure “case”, pass 3, “target”`. */
 export function placeInFile(input: unknown, path: readonly PropertyKey[]): PlaceInFile {
-  const parts: PlaceInFile['facts']['parts'][number][] = []
+  return { code: 'placeInFile', facts: { parts: partsOf(input, path, ['id', 'mark', 'grade', 'name']) } }
+}
+
+/** The same path as people say it, by what things are called on the screen: `procedure “Case joint”, pass 3, value`. */
+export function placeInSpec(input: unknown, path: readonly PropertyKey[]): PlaceInSpec {
+  return {
+    code: 'placeInSpec',
+    facts: { parts: partsOf(input, path, ['name', 'mark', 'grade', 'number', 'id']) },
+  }
+}
+
+function partsOf(input: unknown, path: readonly PropertyKey[], names: readonly string[]): PlaceParts {
+  const parts: PlaceParts[number][] = []
   let value = input
   path.forEach((part, depth) => {
     value = inside(value, part)
     if (typeof part === 'number') {
-      parts.push({ list: String(path[depth - 1]), name: nameOf(value), number: part + 1 })
+      parts.push({ list: String(path[depth - 1]), name: nameOf(value, names), number: part + 1 })
       return
     }
     if (typeof path[depth + 1] !== 'number') parts.push({ list: null, name: String(part), number: 0 })
   })
-  return { code: 'placeInFile', facts: { parts } }
+  return parts
 }
 
 /** The value at a path; undefined where there is none. */
@@ -36,8 +50,8 @@ function inside(value: unknown, part: PropertyKey): unknown {
   return (value as Record<PropertyKey, unknown>)[part]
 }
 
-function nameOf(entry: unknown): string | null {
-  for (const key of ['id', 'mark', 'grade', 'name']) {
+function nameOf(entry: unknown, names: readonly string[]): string | null {
+  for (const key of names) {
     const name = anyText(inside(entry, key))
     if (name !== null && name !== '' && name.length <= 40) return name
   }

@@ -24,7 +24,7 @@ import {
   type Thing,
   type ValuePath,
 } from '../../core/drafts/index.ts'
-import { placeInFile } from '../../core/engine/index.ts'
+import { placeInSpec } from '../../core/engine/index.ts'
 import type { Finding } from '../../core/audit/index.ts'
 import type { Point } from '../../core/plane/index.ts'
 import { done, type Outcome, type Problem } from '../../core/problem/index.ts'
@@ -149,11 +149,16 @@ export class EditorDesk {
 
   /** Sets a value as it was typed; undefined takes it out. Gives why it cannot be that, and then nothing is changed. */
   async set(path: ValuePath, value: unknown): Promise<Problem | null> {
-    const place = placeInFile(this.document, path)
+    const place = placeInSpec(this.document, path)
     this.#problem = null
     return this.#draft().change({ code: 'valueChanged', facts: { place } }, (document) =>
       done(withValueAt(document, path, value)),
     )
+  }
+
+  /** What was refused has been read. */
+  dismiss() {
+    this.#problem = null
   }
 
   /** A length as it was typed, in the manual's unit where none was; null, with a sentence, where it cannot be read. */

@@ -63,11 +63,16 @@ export class PathWork {
     if (points.length < leastPoints[drawn.kind]) return
     const isKept =
       drawn.kind === 'outline'
-        ? await this.#desk.change({ code: 'outlineDrawn', facts: { face } }, (document) =>
+        ? await this.#desk.change({ code: 'outlineDrawn', facts: { face: this.#faceName } }, (document) =>
             done(withOutline(document, face, points)),
           )
         : await this.#keepBead(drawn.typed, face, points)
     if (!isKept) this.#points = before
+  }
+
+  /** As the drawing calls it. */
+  get #faceName(): string {
+    return this.#desk.spec.case.faces.find(({ id }) => id === this.#face)?.name ?? this.#face
   }
 
   #keepBead(typed: TypedBead, face: string, points: readonly Point[]): Promise<boolean> {

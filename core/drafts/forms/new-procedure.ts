@@ -1,3 +1,4 @@
+import { anyText } from '../../engine/index.ts'
 import { refused, type Outcome } from '../../problem/index.ts'
 import { grownOrder } from '../orders/index.ts'
 import type { SpecDocument } from '../placing/index.ts'
@@ -14,7 +15,10 @@ export function withProcedure(
   name: Procedure['name'],
 ): Outcome<SpecDocument> {
   const fasteners = document.fasteners.flatMap((each) => (each.face === face ? [each.id] : []))
-  if (fasteners.length === 0) return refused('draft-face-without-fasteners', { face })
+  if (fasteners.length === 0) {
+    const named = document.case.faces.find(({ id }) => id === face)?.name
+    return refused('draft-face-without-fasteners', { face: anyText(named) ?? face })
+  }
   const taken = new Set(document.procedures.map(({ id }) => id))
   let id = face.slice(0, 36)
   for (let more = 2; taken.has(id); more += 1) id = `${face.slice(0, 36)}-${more}`

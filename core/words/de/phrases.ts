@@ -2,6 +2,7 @@ import type { Words } from '../words.ts'
 import { auditPhrases } from './audit/audit-phrases.ts'
 import { specAdvice } from './audit/spec-advice.ts'
 import { hostPhrases } from './host/host-phrases.ts'
+import { specProperties } from './library/spec-properties.ts'
 import { sheetPhrases } from './sheet/sheet-phrases.ts'
 
 /** What one entry of a list in a spec is called, by the name of the list. */
@@ -48,6 +49,13 @@ export const phrases: Words['phrases'] = {
       .map(({ list, name, number }) => {
         const quoted = name === null ? number : `„${name}“`
         return list === null ? quoted : `${entries[list] ?? `${list}, Eintrag`} ${quoted}`
+      })
+      .join(', '),
+  placeInSpec: ({ parts }) =>
+    parts
+      .map(({ list, name, number }) => {
+        if (list === null) return specProperties[name ?? ''] ?? `„${name}“`
+        return `${entries[list] ?? `${list}, Eintrag`} ${name === null ? number : `„${name}“`}`
       })
       .join(', '),
   reading: (facts) =>

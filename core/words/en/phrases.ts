@@ -1,6 +1,7 @@
 import type { AmountText } from '../amount.ts'
 import { auditPhrases } from './audit/audit-phrases.ts'
 import { hostPhrases } from './host/host-phrases.ts'
+import { specProperties } from './library/spec-properties.ts'
 import { sheetPhrases } from './sheet/sheet-phrases.ts'
 import { specAdvice } from './audit/spec-advice.ts'
 
@@ -58,6 +59,14 @@ export const phrases = {
       .map(({ list, name, number }) => {
         const quoted = name === null ? number : `“${name}”`
         return list === null ? quoted : `${entries[list] ?? `${list} entry`} ${quoted}`
+      })
+      .join(', '),
+  /** The same as people say it: `procedure “Case joint”, pass 3, value`. */
+  placeInSpec: ({ parts }: { readonly parts: readonly PlacePart[] }) =>
+    parts
+      .map(({ list, name, number }) => {
+        if (list === null) return specProperties[name ?? ''] ?? `“${name}”`
+        return `${entries[list] ?? `${list} entry`} ${name === null ? number : `“${name}”`}`
       })
       .join(', '),
   /**
