@@ -77,6 +77,8 @@ function walk(node: Node, place: Place, note: (node: Node, text: string) => void
   switch (node.type) {
     case 'Script':
       return into(node['content'], { shown: false })
+    case 'ConstTag':
+      return into(node['declaration'], { shown: false })
     case 'Text':
       return noteValue(node, node['data'])
     case 'Component':
