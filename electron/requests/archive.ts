@@ -55,7 +55,7 @@ export function archiveRequests(services: {
       const { row, readOnly } = opened.value
       if (readOnly !== null && !mayLeave(readOnly)) return { ok: false, problem: readOnly }
       const entries = store.entries(build)
-      const specTexts = specsNamed(entries).map(store.specText)
+      const specTexts = specsNamed(entries).map((sha256) => store.specText(sha256))
       if (!specTexts.every((each) => each !== null)) return refused('build-spec-lost', {}, 'build')
       const text = writeExport(build, specTexts, entries, store.photos.bytes)
       const { seq, sha256 } = entries.at(-1)!

@@ -21,7 +21,7 @@ const edited = (id: string, change: Change) => async (shown: OnStage) => {
   }
 }
 function changed(text: string, change: Change): string {
-  const document = documentIn(text) as OpenDocument
+  const document = documentIn(text)
   change(document)
   return documentText(document)
 }

@@ -114,7 +114,7 @@ async function opened() {
     server,
     owner,
     archive,
-    async close() {
+    close: async () => {
       await archive.close()
       await server.stop()
     },

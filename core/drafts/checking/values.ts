@@ -46,6 +46,7 @@ const drawn: ReadonlySet<string> = new Set(['at', 'path', 'keepOut', 'outline'])
 /** Everything that a manual prints and the program works with, in the order of the document; where things lie is not among it. */
 export function valuesToCheck(document: SpecDocument): readonly CheckedValue[] {
   const numbers = new Map(document.fasteners.map(({ id, number }) => [id, number]))
+  const numberOf = (id: Json) => (typeof id === 'string' ? (numbers.get(id) ?? id) : '')
   const found: CheckedValue[] = []
   const tell = (keys: ValuePath, kind: CheckedKind, shown: string) =>
     void found.push({ keys, path: pathOf(keys), kind, shown })
@@ -54,7 +55,7 @@ export function valuesToCheck(document: SpecDocument): readonly CheckedValue[] {
     const key = String(keys.at(-1))
     if (value === undefined || value === null || drawn.has(key)) return
     if (key === 'sequence' && isList(value))
-      return tell(keys, 'order', value.map((id) => numbers.get(String(id)) ?? String(id)).join(' '))
+      return tell(keys, 'order', value.map((id) => numberOf(id)).join(' '))
     if (key === 'chart' && isList(value)) return tell(keys, 'other', value.map(cellText).join('; '))
     if (key === 'passes' && isList(value)) tell(keys, 'other', value.map(passText).join(', '))
     if (isList(value)) for (const [at, each] of value.entries()) walk(each, [...keys, at])
@@ -68,9 +69,9 @@ export function valuesToCheck(document: SpecDocument): readonly CheckedValue[] {
     }
   }
 
-  walk(document.case.bore as Json, ['case', 'bore'])
-  walk(document.case.pitch as Json, ['case', 'pitch'])
-  for (const part of [...parts, ...lists]) walk(document[part] as Json | undefined, [part])
+  walk(document.case.bore, ['case', 'bore'])
+  walk(document.case.pitch, ['case', 'pitch'])
+  for (const part of [...parts, ...lists]) walk(document[part], [part])
   return found
 }
 
@@ -94,5 +95,5 @@ function cellText(cell: Json): string {
 
 /** Which passes there are, one after another: one that was left out is seen by nothing else. */
 function passText(pass: Json): string {
-  return String((pass as Readonly<Record<string, Json>>).kind)
+  return (pass as Readonly<Record<'kind', string>>).kind
 }

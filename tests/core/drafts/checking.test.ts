@@ -197,7 +197,7 @@ describe('the page of a part', () => {
 
 describe('an acceptance', () => {
   it('keeps the numbers that it is of, and is taken back', () => {
-    const doubt = audit(specOf({ ...entered, cautions: entered.cautions.slice(1) } as never))[0]!.problem
+    const doubt = audit(specOf({ ...entered, cautions: entered.cautions.slice(1) }))[0]!.problem
     const why = { reason: 'It hangs on the wall', ...bo }
     const accepted = withAccepted(withAccepted(entered, doubt, why), doubt, why)
     expect(accepted.accepted).toEqual([

@@ -68,7 +68,11 @@ export class Hand {
     const hand = new Hand(get, new OpenedDraftState(client, begun, here))
     hand.#press(3)
     hand.#type(name, from)
-    hand.#type(...Object.values(parameters).flatMap((each) => (each === null ? [] : [String(each)])))
+    hand.#type(
+      ...Object.values(parameters).flatMap((each) =>
+        typeof each === 'string' || typeof each === 'number' ? [String(each)] : [],
+      ),
+    )
     return hand
   }
 

@@ -292,7 +292,7 @@ describe('a newer revision that a build takes over', () => {
     const shop = upTo('rods-on')
     const { to } = changed(({ steps }) => {
       steps.find(({ id }) => id === 'fit-mains')!.after!.push('late')
-      steps.push({ id: 'late', name: 'Late', kind: 'check', after: [], instruction: 'Look.' } as never)
+      steps.push({ id: 'late', name: 'Late', kind: 'check', after: [], instruction: 'Look.' })
       return []
     })
     expect(effectsOfRevision(from, to, shop.state).opened.map(({ id }) => id)).toEqual([
