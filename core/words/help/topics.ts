@@ -35,6 +35,7 @@ export const helpTopics = {
     'instruments',
     'screen-and-keys',
     'record',
+    'shop',
     'damaged-record',
     'practice',
   ],

@@ -201,6 +201,31 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  shop: {
+    title: (shown) => shown.shop.title,
+    whatFor:
+      'Mehrere Werkbänke mit einem Archiv: jede findet, liest und druckt jeden Aufbau, und eine zur Zeit arbeitet daran.',
+    how: [
+      (shown) =>
+        say`Der Werkbank einen Namen geben, die Adresse des Archivs eintragen und ${shown.shop.join.join} drücken.`,
+      'Weiterarbeiten wie bisher: Bestätigtes liegt zuerst auf dieser Werkbank und kommt von selbst ins Archiv.',
+      (shown) => say`${shown.shop.build.handOver} im Fenster eines Aufbaus gibt ihn einer anderen Werkbank.`,
+      (shown) =>
+        say`${shown.shop.build.takeOver} setzt einen fort, dessen Werkbank ausgefallen ist; dazu gehört eine Begründung.`,
+      (shown) => say`${shown.shop.wall.open} zeigt jeden offenen Aufbau in Schrift, die aus 3 m lesbar ist.`,
+    ],
+    troubles: [
+      {
+        when: 'Das Netz ist ausgefallen.',
+        then: 'Weiterarbeiten. Was wartet, steht auf der Seite und wird übertragen, sobald das Archiv wieder antwortet.',
+      },
+      {
+        when: 'Ein Aufbau wurde an zwei Werkbänken getrennt fortgesetzt.',
+        then: (shown) =>
+          say`Feststellen, was davon am Motor getan wurde. An dieser Werkbank den Aufbau öffnen und ${shown.shop.build.settle} drücken.`,
+      },
+    ],
+  },
   'damaged-record': {
     title: 'Wenn die Aufzeichnung beschädigt ist',
     whatFor: 'Auf eine Aufzeichnung, der nicht zu trauen ist, wird nicht gebaut. Nichts wird weggeworfen.',

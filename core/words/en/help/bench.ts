@@ -196,6 +196,31 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  shop: {
+    title: (shown) => shown.shop.title,
+    whatFor:
+      'Several benches that share an archive: each finds, reads and prints every build, and one at a time works on it.',
+    how: [
+      (shown) =>
+        say`Give the bench a name, type the address of the archive, and press ${shown.shop.join.join}.`,
+      'Go on as before: what is confirmed is on this bench first, and goes to the archive by itself.',
+      (shown) => say`${shown.shop.build.handOver}, in the window of a build, gives it to another bench.`,
+      (shown) =>
+        say`${shown.shop.build.takeOver} goes on with one whose bench is dark; it asks for a reason.`,
+      (shown) => say`${shown.shop.wall.open} shows each open build in letters that are read from 3 m.`,
+    ],
+    troubles: [
+      {
+        when: 'The network is down.',
+        then: 'Work on. What waits is counted on the page and sent when the archive answers again.',
+      },
+      {
+        when: 'A build was gone on with at two benches apart.',
+        then: (shown) =>
+          say`Find out which of the two was done on the engine. At that bench open the build and press ${shown.shop.build.settle}.`,
+      },
+    ],
+  },
   'damaged-record': {
     title: 'When the record is damaged',
     whatFor: 'The program does not build on a record that it cannot trust. Nothing is thrown away.',

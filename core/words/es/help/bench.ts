@@ -197,6 +197,30 @@ export const bench: TopicsOf<'bench'> = {
       },
     ],
   },
+  shop: {
+    title: (shown) => shown.shop.title,
+    whatFor:
+      'Varios bancos con un archivo común: cada uno encuentra, lee e imprime todos los montajes, y uno cada vez trabaja en ellos.',
+    how: [
+      (shown) =>
+        say`Dar un nombre al banco, escribir la dirección del archivo y pulsar ${shown.shop.join.join}.`,
+      'Seguir como antes: lo confirmado está primero en este banco y llega solo al archivo.',
+      (shown) => say`${shown.shop.build.handOver}, en la ventana de un montaje, lo da a otro banco.`,
+      (shown) => say`${shown.shop.build.takeOver} continúa uno cuyo banco no responde; pide un motivo.`,
+      (shown) => say`${shown.shop.wall.open} muestra cada montaje abierto con letras que se leen a 3 m.`,
+    ],
+    troubles: [
+      {
+        when: 'No hay red.',
+        then: 'Seguir trabajando. Lo que espera se cuenta en la página y se envía cuando el archivo vuelve a responder.',
+      },
+      {
+        when: 'Un montaje se continuó por separado en dos bancos.',
+        then: (shown) =>
+          say`Averiguar cuál se hizo en el motor. En ese banco abrir el montaje y pulsar ${shown.shop.build.settle}.`,
+      },
+    ],
+  },
   'damaged-record': {
     title: 'Cuando el registro está dañado',
     whatFor: 'El programa no monta sobre un registro en el que no se puede confiar. No se tira nada.',
