@@ -17,8 +17,8 @@ async function ask(client: Client, hear: HearNews, signal: AbortSignal): Promise
   for (let after = 0; !signal.aborted;) {
     const answer = await client.request('shop.news', { after })
     if (!answer.ok || !answer.value.isJoined) return
-    // The first answer tells where it begins; what is shown was asked for just now.
-    if (after > 0 && answer.value.number !== after) hear(answer.value.builds)
+    // The first answer tells where it begins: what is told of the shop may be older than that, by the time it took to join.
+    if (answer.value.number !== after) hear(after === 0 ? [] : answer.value.builds)
     after = answer.value.number
   }
 }

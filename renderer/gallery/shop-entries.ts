@@ -1,5 +1,6 @@
 import BuildBenches from '../shop/BuildBenches.svelte'
 import BenchNameForm from '../shop/BenchNameForm.svelte'
+import HandedOver from '../shop/HandedOver.svelte'
 import JoinForm from '../shop/JoinForm.svelte'
 import ShopBuilds from '../shop/ShopBuilds.svelte'
 import ShopPage from '../shop/ShopPage.svelte'
@@ -40,7 +41,13 @@ export const shopEntries: readonly Entry[] = [
   part('Name of the bench', 'What people call it', BenchNameForm, () => ({
     named: { view: view(), name: 'Bench 2' },
   })),
-  part('Joining a shop', 'Where its archive is', JoinForm, () => ({ empty: { view: view() } })),
+  part('Build handed over', 'What the bench before says', HandedOver, () => ({
+    'with a note': { from: { id: 'ba9876543210', name: 'Bench 1' }, note: 'Rods are in, caps to go' },
+    'without': { from: { id: 'ba9876543210', name: 'Bench 1' }, note: '' },
+  })),
+  part('Joining a shop', 'Where its archive is', JoinForm, () => ({
+    empty: { view: view(), onjoined: nothing },
+  })),
   part('Bench and shop', 'What is connected, what waits, what was refused', ShopStanding, () => ({
     'all sent': { joined: sampleJoined, onopen: nothing },
     'cut off, with trouble': { joined: troubledShop, onopen: nothing },

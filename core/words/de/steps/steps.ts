@@ -17,7 +17,7 @@ const frame: Steps['frame'] = {
 
 const elsewhere: Steps['elsewhere'] = {
   confirmed: ({ entries, person }) =>
-    `In einem anderen Fenster bestätigt: ${counted(entries, 'Eintrag', 'Einträge')}, ` +
+    `In einem anderen Fenster oder an einer anderen Werkbank bestätigt: ${counted(entries, 'Eintrag', 'Einträge')}, ` +
     `${entries === 1 ? '' : 'der letzte '}von ${person}.`,
   look: 'Hier Eingetipptes bleibt. Gehört es noch hierher?',
   goOn: 'Angesehen: weiter',

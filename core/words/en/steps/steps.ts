@@ -23,7 +23,7 @@ const frame = {
 /** What another window of the program has confirmed in the build that is shown. */
 const elsewhere = {
   confirmed: ({ entries, person }: { readonly entries: number; readonly person: string }) =>
-    `Another window has confirmed ${counted(entries, 'entry', 'entries')}, ` +
+    `Confirmed in another window or at another bench: ${counted(entries, 'entry', 'entries')}, ` +
     `${entries === 1 ? '' : 'the last one '}by ${person}.`,
   look: 'What is typed here stays. Does it still belong here?',
   goOn: 'I have looked: continue',

@@ -72,6 +72,8 @@ export const shop = {
     toWhich: 'Which bench goes on?',
     note: 'What it should know (may be empty)',
     doHandOver: ({ bench }: { readonly bench: string }) => `Hand over to ${bench}`,
+    handedOver: ({ bench, note }: { readonly bench: string; readonly note: string }) =>
+      `Handed over by ${bench}${note === '' ? '.' : `: ${note}`}`,
     noOther: 'No other bench has joined the shop yet.',
     takeOver: 'Take over at this bench',
     whyTakeOver: 'Why is it taken over? The bench that has it stops when it hears of it.',
@@ -88,7 +90,7 @@ export const shop = {
     step: ({ place, of }: { readonly place: number; readonly of: number }) => `${place}/${of}`,
     noStep: 'done',
     next: ({ fastener, pass }: { readonly fastener: string | null; readonly pass: number }) =>
-      fastener === null ? ` · pass ${pass}` : ` · next ${fastener}`,
+      fastener === null ? `pass ${pass}` : `next ${fastener}`,
     problems: ({ openProblems }: { readonly openProblems: number }) =>
       counted(openProblems, 'problem', 'problems'),
     awaitsSecond: 'second person',

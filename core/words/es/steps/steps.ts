@@ -17,7 +17,7 @@ const frame: Words['steps']['frame'] = {
 
 const elsewhere: Words['steps']['elsewhere'] = {
   confirmed: ({ entries, person }) =>
-    `Otra ventana ha confirmado ${counted(entries, 'entrada', 'entradas')}, ` +
+    `Otra ventana u otro banco ha confirmado ${counted(entries, 'entrada', 'entradas')}, ` +
     `${entries === 1 ? '' : 'la última '}por ${person}.`,
   look: 'Lo escrito se conserva. ¿Sigue valiendo aquí?',
   goOn: 'Revisado: continuar',

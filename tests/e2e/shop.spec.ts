@@ -1,0 +1,89 @@
+import { en } from '../../core/words/index.ts'
+import { shopCommand } from '../../electron/launch/shop-command.ts'
+import { noServer, startServer, type TestServer } from '../electron/shop/server.ts'
+import { expect, test } from './bench.ts'
+import { withDataFolder } from './hosts/host.ts'
+import { Mechanic } from './mechanic.ts'
+import { saying } from './named.ts'
+import { OtherBench } from './other-bench.ts'
+
+const why = noServer()
+if (why !== null) console.log(`The shop is not tested: ${why}`)
+
+/** An archive on a real server, and the logins that its benches got. */
+async function withShop(
+  use: (server: TestServer, logins: readonly { address: string; password: string }[]) => Promise<void>,
+) {
+  const server = await startServer()
+  try {
+    await server.createDatabase('works')
+    const { text } = await shopCommand(['init', server.address('works'), '--benches', '2'], {})
+    const printed = [...text.matchAll(/address +(\S*shop_bench\S+)\n +password +(\S+)/g)]
+    await use(
+      server,
+      printed.map(([, address = '', password = '']) => ({ address, password })),
+    )
+  } finally {
+    await server.stop()
+  }
+}
+
+test('a build goes from bench to bench by way of the shop', async ({ unopened: bench }) => {
+  test.skip(why !== null, why ?? '')
+  const { page } = bench
+  const mechanic = new Mechanic(page, 'pointer')
+  const goToShop = () => page.getByRole('button', { name: en.shop.title, exact: true }).click()
+
+  await withDataFolder((folder) =>
+    withShop(async (server, [first, second]) => {
+      const machinist = await OtherBench.at(folder)
+      await machinist.get('shop.name-bench', { name: 'Machine shop' })
+      await machinist.get('shop.join', { ...first!, authority: '' })
+      const build = await machinist.start('skerry-3', 'Ferry, port engine', 'F-201', 'Ana Ruiz')
+      const pulls = (count: number) =>
+        machinist.goOn(build, ({ runs }) => Object.values(runs).some((run) => run.pulls.length === count))
+      await pulls(4)
+
+      await bench.open((ask) => ask('preferences.keep', { person: 'R. Halloran' }).then(() => undefined))
+      await goToShop()
+      await page.getByLabel(en.shop.join.address).fill(second!.address)
+      await page.getByLabel(en.shop.join.password).fill(second!.password)
+      await page.getByRole('button', { name: en.shop.join.join, exact: true }).click()
+      await expect(page.getByText(saying((any) => en.shop.connection.open({ since: any })))).toBeVisible()
+
+      await page.getByRole('button', { name: 'Ferry, port engine' }).click()
+      await expect(mechanic.main).toBeDisabled()
+      const before = await mechanic.entries()
+      await pulls(5)
+      await expect(page.locator(`[data-entries="${before + 1}"]`)).toBeAttached()
+
+      const { joined } = await machinist.get('shop.read', {})
+      const { id, name } = joined!.benches.find(({ isHere }) => !isHere)!
+      await machinist.act(build, { type: 'hand-over', to: { id, name }, note: 'Rods to go' })
+      const handed = en.shop.build.handedOver({ bench: 'Machine shop', note: 'Rods to go' })
+      await expect(page.getByText(handed)).toBeVisible()
+      await expect(mechanic.main).toBeEnabled()
+      await mechanic.letBounceTimePass()
+
+      await server.kill()
+      await mechanic.confirm()
+      const entries = await mechanic.entries()
+      await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
+      await goToShop()
+      await expect(page.getByText(saying((any) => en.shop.notReached({ since: any })))).toBeVisible()
+      await expect(page.getByText(en.shop.waiting({ entries: 1, builds: 1 }))).toBeVisible()
+      await server.start()
+      await expect(page.getByText(en.shop.waiting({ entries: 0, builds: 0 }))).toBeVisible({
+        timeout: 40_000,
+      })
+      await expect
+        .poll(async () => (await machinist.get('builds.open', { build })).line.entries, { timeout: 40_000 })
+        .toBe(entries)
+      await machinist.close()
+
+      await page.getByRole('button', { name: 'Ferry, port engine' }).click()
+      await page.getByRole('button', { name: en.buildWindow.sheet }).click()
+      await expect(page.getByText(/Machine shop.*Rods to go/)).toBeVisible()
+    }),
+  )
+})
