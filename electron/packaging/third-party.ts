@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync } from 'node:fs'
+import { existsSync, readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { en } from '../../core/words/index.ts'
 
@@ -17,20 +17,21 @@ export function thirdParty(root: string, packedFiles: readonly string[]): string
   )
   return [
     `${en.packaging.worksOfOthers}\n`,
-    ...[...folders, fonts].map((folder) => licenceOf(join(root, folder))),
+    ...[...folders, fonts].map((folder) => licenceOf(root, join(root, folder))),
     `${fontInAssets.name} (OFL-1.1)\n\n${readFileSync(join(root, fontInAssets.licence), 'utf8').trim()}\n`,
     `${en.packaging.inWindow}\n`,
     readFileSync(join(root, 'dist/renderer/licences.md'), 'utf8'),
   ].join('\n')
 }
 
-function licenceOf(folder: string): string {
+/** The text lies in the package; where it does not, that of the licence that the package names, by its SPDX identifier. */
+function licenceOf(root: string, folder: string): string {
   const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Record<
     string,
     string
   >
-  const file = readdirSync(folder).find((each) => /^licen[cs]e(\.|$)/i.test(each))
-  const text =
-    file === undefined ? en.packaging.noLicenceText : readFileSync(join(folder, file), 'utf8').trim()
+  const own = readdirSync(folder).find((each) => /^licen[cs]e(\.|$)/i.test(each))
+  const file = own === undefined ? join(root, 'assets/licences', `${license}.txt`) : join(folder, own)
+  const text = existsSync(file) ? readFileSync(file, 'utf8').trim() : en.packaging.noLicenceText
   return `${name} ${version} (${license})\n\n${text}\n`
 }

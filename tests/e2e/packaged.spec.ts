@@ -98,6 +98,7 @@ test('the licences of all that is shipped are named, fonts and what the window i
     'uuid',
     'canonicalize',
     'papaparse',
+    'postgres',
     'konva',
     'svelte',
     'uqr',

@@ -116,7 +116,7 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
     await expect(page.getByRole('main')).toContainText(
       saying((any) =>
         en.sheet.measured.readings({
-          ...{ part: any, cells: any, partAt: any, gaugeAt: any, sureTo: null, sure: true },
+          ...{ part: any, cells: any, partAt: any, gaugeAt: null, sureTo: null, sure: true },
           ...{ least: any, mean: any, greatest: any, outOfRound: any, taper: any },
         }),
       ),

@@ -233,7 +233,7 @@ test('a wrench with an adapter, and one that does not read so low', async ({ ben
     await page.getByLabel(saying((any) => en.wrenches.form.lowest({ unit: any }))).fill('10')
     await page.getByLabel(saying((any) => en.wrenches.form.highest({ unit: any }))).fill('60')
     await page.getByLabel(saying((any) => en.wrenches.form.step({ unit: any }))).fill('0.5')
-    await page.getByPlaceholder(en.wrenches.form.lengthExample).fill('12 in')
+    await page.getByPlaceholder(saying(() => en.wrenches.form.lengthExample)).fill('12 in')
     await page.getByLabel(en.wrenches.form.number).fill('4711')
     const calibrated = new Date().toISOString().slice(0, 10)
     await page.getByLabel(en.wrenches.form.calibratedOn).fill(calibrated)

@@ -34,7 +34,7 @@ test('a ground crank with printed walls, worn shells, a taper for a length, and 
     await expect(machinist.panel).toContainText(
       saying((any) =>
         en.problems.tapered({
-          what: 'journal',
+          what: 'bore',
           reading: shown('4.0 µm'),
           allowed: shown('3.0 µm'),
           place: any,
