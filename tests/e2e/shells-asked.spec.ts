@@ -124,7 +124,7 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
   })
 
   await test.step('a shell that is to be ordered is not fitted by Enter, only by saying that it has come', async () => {
-    const arrived = en.sheet.fit.choice({ by: 'chart', reason: '', label: null, arrived: true })
+    const arrived = en.sheet.fit.choice({ by: 'tray', reason: '', label: null, arrived: true })
     const machinist = new Machinist(bench)
     await machinist.atTheMains('1 2 3 2', 'H G F G')
     await machinist.countTray({ T: '0' })
