@@ -24,7 +24,7 @@ import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
 import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
 import { UnfinishedWork } from './unfinished-work.ts'
-import { followShop } from './shop-news.ts'
+import { ShopNews } from './shop-news.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
@@ -59,8 +59,7 @@ export class Bench {
   readonly newBuilds: NewBuilds
   readonly instruments: SerialDesk
   readonly speaker: Speaker
-  readonly #hearing = new Set<() => void>()
-  #following: AbortController | null = null
+  readonly shopNews: ShopNews
   #shownDraft: { readonly draft: string; readonly reload: () => Promise<unknown> } | null = null
   #place = $state.raw<Place>({ at: 'opening' })
   #home = $state<'engines' | 'archive'>('engines')
@@ -88,9 +87,13 @@ export class Bench {
     this.isPractice = isPractice
     this.#others = others
     this.#language = language
-    others.hear(({ build, seq }) => (seq === 0 ? this.#hearFromShop(build) : void this.follow(build)))
+    others.hear(({ build, seq }) => (seq === 0 ? this.#cameFromShop(build) : void this.follow(build)))
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
     this.rack = new WrenchRack(client)
+    this.shopNews = new ShopNews(client, (build) => {
+      others.tell({ build: build ?? '', seq: 0 })
+      this.#cameFromShop(build ?? '')
+    })
     this.crew = new Crew(client, {
       name: () => this.#preferences?.person ?? '',
       keep: (person) => this.keep({ person }),
@@ -202,29 +205,14 @@ export class Bench {
     return this.#goHome('archive')
   }
 
+  /** To a page that needs nothing read before it is shown. */
+  goTo(place: Place) {
+    this.#place = place
+  }
+
   /** Back from a build to the page it was opened from, which is as it was left. */
   leaveBuild(): Promise<void> {
     return this.#home === 'archive' ? this.showArchive() : this.showEngines()
-  }
-
-  showLibrary() {
-    this.#place = { at: 'library' }
-  }
-
-  showDraft(draft: string) {
-    this.#place = { at: 'draft', draft }
-  }
-
-  showRecord() {
-    this.#place = { at: 'record' }
-  }
-
-  showShop() {
-    this.#place = { at: 'shop' }
-  }
-
-  showWall() {
-    this.#place = { at: 'wall' }
   }
 
   /** Like `enterBuild`, after the host has taken in what the archive has of it. */
@@ -235,55 +223,15 @@ export class Bench {
     else this.#report(openBuild.problem)
   }
 
-  /** Shows what other benches confirm as it comes, until the bench leaves the shop; does nothing where that is so already. */
-  async followShop(): Promise<void> {
-    if (this.isPractice || this.#following !== null) return
-    this.#following = new AbortController()
-    const news = (builds: readonly string[]) => {
-      for (const build of builds.length === 0 ? [''] : builds) {
-        this.#others.tell({ build, seq: 0 })
-        this.#hearFromShop(build)
-      }
-    }
-    await followShop(this.#client, news, this.#following.signal)
-    this.#following = null
-  }
-  leaveShopAlone(): void {
-    this.#following?.abort()
-    this.#following = null
-  }
-
-  /** `hear` is called at each piece of news, until what is returned is called. */
-  hearShop(hear: () => void): () => void {
-    this.#hearing.add(hear)
-    return () => this.#hearing.delete(hear)
-  }
-
-  #hearFromShop(build: string) {
-    for (const hear of this.#hearing) hear()
+  #cameFromShop(build: string) {
+    this.shopNews.came()
     if (build !== '') void this.follow(build)
-  }
-
-  showScreenAndKeys() {
-    this.#place = { at: 'screen-and-keys' }
-  }
-
-  showInstruments() {
-    this.#place = { at: 'instruments' }
   }
 
   /** Two builds side by side; the reason is in `problem` where one of them cannot be read. */
   async compare(first: string, second: string) {
     const [left, right] = [await this.#read(first), await this.#read(second)]
     if (left && right) this.#place = { at: 'comparison', first: left, second: right }
-  }
-
-  showRevision(openBuild: OpenBuild) {
-    this.#place = { at: 'revision', openBuild }
-  }
-
-  showSheet(openBuild: OpenBuild) {
-    this.#place = { at: 'sheet', openBuild }
   }
 
   async showWrenches(openBuild: OpenBuild | null) {
@@ -298,22 +246,6 @@ export class Bench {
     await this.loadPeople()
   }
 
-  showPractice() {
-    this.#place = { at: 'practice' }
-  }
-
-  showBenchCard(openBuild: OpenBuild, procedure: string) {
-    this.#place = { at: 'bench-card', openBuild, procedure }
-  }
-
-  showRingCard(openBuild: OpenBuild, rings: string) {
-    this.#place = { at: 'ring-card', openBuild, rings }
-  }
-
-  showClampMap(openBuild: OpenBuild, procedure: string) {
-    this.#place = { at: 'clamp-map', openBuild, procedure }
-  }
-
   async loadWrenches() {
     const problem = await this.rack.load()
     if (problem) this.#report(problem)
@@ -322,10 +254,6 @@ export class Bench {
   async loadPeople() {
     const problem = await this.crew.load()
     if (problem) this.#report(problem)
-  }
-
-  showBuild(openBuild: OpenBuild) {
-    this.#place = { at: 'build', openBuild }
   }
 
   /** Tells the host that this window is still there; a host whose windows have all gone ends itself. */

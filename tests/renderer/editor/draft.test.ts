@@ -44,7 +44,7 @@ describe('a draft in a window', () => {
     })
     expect(draft!.undoable).toEqual(what)
     await draft!.edit(null, (document) => void (document.fasteners[1]!.number = '77'))
-    expect(undoText(en, draft!.undoable!)).toBe('Undo: fastener “case-2”, “number”')
+    expect(undoText(en, draft!.undoable!)).toBe('Undo: fastener “77”, number')
     await draft!.undo()
     await draft!.undo()
     expect([draft!.document.case.pitch, draft!.undoable, draft!.redoable]).toEqual(['96 mm', null, what])
