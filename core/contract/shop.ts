@@ -19,7 +19,7 @@ const joined = z.strictObject({
   waiting: z.strictObject({ entries: z.int(), builds: z.int() }),
   /** Builds that the archive did not take, and why. */
   refused: z.array(z.strictObject({ ...named, why: problemMessage })),
-  /** Builds that were gone on with at two benches apart. */
+  /** Builds that were continued at two benches apart. */
   apart: z.array(
     z.strictObject({
       ...named,

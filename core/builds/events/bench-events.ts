@@ -30,7 +30,7 @@ export const benchEvents = [
   }),
   /**
    * Two benches went on apart, and a person has said that the line with this entry counts. The other one, whose entry `entry` has the
-   * hash `over`, is kept and not gone on with.
+   * hash `over`, is kept and not continued.
    */
   z.strictObject({
     type: z.literal('fork-settled'),

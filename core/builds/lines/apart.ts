@@ -10,7 +10,7 @@ export interface OtherLine {
 }
 
 /**
- * Why a build of which there is another line may not be gone on with: nobody has settled which line counts, or the other one does. Null
+ * Why a build of which there is another line may not be continued: nobody has settled which line counts, or the other one does. Null
  * where this one counts over each other. Two lines that were each settled over the other are apart as before.
  */
 export function apartFrom(

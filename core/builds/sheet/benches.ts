@@ -2,7 +2,7 @@ import type { BenchName } from '../events/bench-events.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 
-/** An entry that says at which bench the build was gone on with. */
+/** An entry that says at which bench work on the build continued. */
 export type SheetBench = Stamp &
   (
     | {

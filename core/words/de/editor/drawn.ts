@@ -52,7 +52,7 @@ export const drawn: Words['editor']['drawn'] = {
   },
   path: {
     grown: 'Diese Fläche hat keinen eigenen Umriss: ihr Rand wächst um das, was auf ihr liegt.',
-    anew: 'Umriss neu zeichnen',
+    again: 'Umriss neu zeichnen',
     addCorner: 'Auf den Rand tippen fügt dort eine Ecke ein; Ziehen verschiebt eine Ecke.',
     drop: 'Ohne Umriss',
     tapOn: 'Punkt für Punkt auf der Zeichnung antippen oder eingeben.',

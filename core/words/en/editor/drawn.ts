@@ -53,7 +53,7 @@ export const drawn = {
   },
   path: {
     grown: 'This face has no outline of its own: its edge is grown round what lies on it.',
-    anew: 'Draw the outline anew',
+    again: 'Draw the outline again',
     addCorner: 'Tap on the edge to add a corner there; drag a corner to move it.',
     drop: 'Leave the outline out',
     tapOn: 'Tap point after point on the drawing, or type each.',

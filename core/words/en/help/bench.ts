@@ -215,7 +215,7 @@ export const bench: TopicsOf<'bench'> = {
         then: 'Work on. What waits is counted on the page and sent when the archive answers again.',
       },
       {
-        when: 'A build was gone on with at two benches apart.',
+        when: 'A build was continued at two benches apart.',
         then: (shown) =>
           say`Find out which of the two was done on the engine. At that bench open the build and press ${shown.shop.build.settle}.`,
       },

@@ -38,7 +38,7 @@ export const placingWords = {
   'draft-way-unsaid': (_: Record<never, never>) =>
     'Say which way the lip points, or the oil flows, as the manual has it. Then place it.',
   'draft-no-outline': (_: Record<never, never>) =>
-    'The edge of this face is still grown round what lies on it. Choose “Draw the outline anew” and tap its corners.',
+    'The edge of this face is still grown round what lies on it. Choose “Draw the outline again” and tap its corners.',
   'draft-face-in-use': ({ face, what, count }: FaceInUse) =>
     `On the face ${face} there ${count === 1 ? 'is' : 'are'} still ${faceUses[what](count)}. Take ${count === 1 ? 'it' : 'them'} out first.`,
 }

@@ -130,7 +130,7 @@ export const sheet = {
       readonly entry: number
       readonly reason: string
     }) =>
-      `${facts.stamp}: gone on with at two benches apart from entry ${facts.entry} on; the line of ${facts.bench} counts. Why: ${facts.reason}`,
+      `${facts.stamp}: continued at two benches apart from entry ${facts.entry} on; the line of ${facts.bench} counts. Why: ${facts.reason}`,
   },
 
   results: {

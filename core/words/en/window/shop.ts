@@ -79,7 +79,7 @@ export const shop = {
     whyTakeOver: 'Why is it taken over? The bench that has it stops when it hears of it.',
     doTakeOver: 'Take over',
     settle: 'What was recorded here counts',
-    whySettle: 'Why does this line count? The other one is kept and not gone on with.',
+    whySettle: 'Why does this line count? The other one is kept and not continued.',
     doSettle: 'Settle it',
   },
 

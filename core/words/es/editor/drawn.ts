@@ -53,7 +53,7 @@ export const drawn: Words['editor']['drawn'] = {
   },
   path: {
     grown: 'Esta cara no tiene contorno propio: su borde crece alrededor de lo que hay en ella.',
-    anew: 'Dibujar de nuevo el contorno',
+    again: 'Dibujar de nuevo el contorno',
     addCorner: 'Tocar el borde añade ahí un vértice; arrastrar un vértice lo mueve.',
     drop: 'Dejar sin contorno',
     tapOn: 'Tocar punto por punto en el dibujo, o escribir cada uno.',
