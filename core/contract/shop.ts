@@ -50,7 +50,7 @@ const shopLine = buildLine.extend({
   isHere: z.boolean(),
   /** When the archive had it so, by the clock of the server. */
   asOf: z.iso.datetime(),
-  /** Gone on with at two benches apart, and not settled. */
+  /** Continued at two benches apart, and not settled. */
   isForked: z.boolean(),
 })
 export type ShopLine = z.output<typeof shopLine>

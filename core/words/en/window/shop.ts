@@ -47,7 +47,7 @@ export const shop = {
   },
 
   apart: {
-    title: 'Gone on with at two benches apart',
+    title: 'Continued at two benches apart',
     line: (facts: {
       readonly number: string
       readonly name: string
