@@ -1,14 +1,5 @@
-import type {
-  BuildLine,
-  Client,
-  EngineLine,
-  Input,
-  StoredBuild,
-  Preferences,
-} from '../../core/contract/index.ts'
-import type { Outcome, Problem } from '../../core/problem/index.ts'
-import { usualPxPerMm, type Reader } from '../../core/layout/index.ts'
-import type { Units } from '../../core/tightening/index.ts'
+import type { BuildLine, Client, EngineLine, StoredBuild } from '../../core/contract/index.ts'
+import type { Problem } from '../../core/problem/index.ts'
 import { Guide } from '../help/guide.ts'
 import { Crew } from '../people/crew.svelte.ts'
 import { SerialDesk } from '../instruments/serial-desk.svelte.ts'
@@ -17,20 +8,18 @@ import { Speaker, type Speech } from '../speech/speaker.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import type { Language, Words } from '../../core/words/index.ts'
 import type { ShownLanguage } from '../shown-language.svelte.ts'
+import { BuildOpener, type TakenRevision } from './build-opener.ts'
+import { BenchSettings } from './bench-settings.svelte.ts'
 import { NewBuilds } from './new-builds.ts'
 import type { OpenBuild } from './open-build.svelte.ts'
 import { opening } from './opening.ts'
 import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
-import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
 import { UnfinishedWork } from './unfinished-work.ts'
 import { ShopNews } from './shop-news.ts'
 import { watched } from './watched.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
-
-/** What a person says when a build is to go on by a newer revision. */
-export type TakenRevision = Omit<Input<'builds.take-revision'>, 'build' | 'after' | 'person'>
 
 interface BenchOptions {
   readonly isPractice?: boolean
@@ -47,10 +36,12 @@ export class Bench {
   readonly #client: Client
   readonly #others: OtherWindows
   readonly #language: ShownLanguage | null
+  readonly #opener: BuildOpener
   /** Whether what is done at this bench is a dry run, and goes into no record. */
   readonly isPractice: boolean
   /** Kept here, so that it is as it was left when a person comes back from a build. */
   readonly search: BuildSearch
+  readonly settings: BenchSettings
   readonly rack: WrenchRack
   readonly crew: Crew
   readonly pictures: EnginePictures
@@ -65,19 +56,7 @@ export class Bench {
   #home = $state<'engines' | 'archive'>('engines')
   #engines = $state.raw<readonly EngineLine[]>([])
   #builds = $state.raw<readonly BuildLine[]>([])
-  #preferences = $state.raw<Preferences | null>(null)
   #problem = $state.raw<Problem | null>(null)
-
-  readonly #torque = $derived.by(() => this.#preferences?.torqueUnit ?? 'N·m')
-  readonly #length = $derived.by(() => this.#preferences?.lengthUnit ?? 'mm')
-  readonly #distance = $derived.by(() => this.#preferences?.readingDistance ?? 1)
-  readonly #pxPerMm = $derived.by(() => this.#preferences?.screenPxPerMm ?? usualPxPerMm)
-  /** The units this bench reads in. */
-  readonly units: Units = $derived.by(() => ({ torque: this.#torque, length: this.#length }))
-  /** What sizes of bores and journals are read and shown in: whole diameters, so never their small units. */
-  readonly sizeUnit: 'mm' | 'in' = $derived.by(() => (['in', 'thou'].includes(this.#length) ? 'in' : 'mm'))
-  /** How the screen of this bench is read. */
-  readonly reader: Reader = $derived.by(() => ({ distance: this.#distance, pxPerMm: this.#pxPerMm }))
 
   constructor(
     client: Client,
@@ -89,34 +68,45 @@ export class Bench {
     this.#language = language
     others.hear(({ build, seq }) => (seq === 0 ? this.#cameFromShop(build) : void this.follow(build)))
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
+    this.settings = new BenchSettings(client, {
+      report: (problem) => this.#report(problem),
+      languageChosen: (chosen) => this.#languageChosen(chosen),
+    })
+    const kept = () => this.settings.kept
     this.rack = new WrenchRack(client)
     this.shopNews = new ShopNews(client, (build) => {
       others.tell({ build: build ?? '', seq: 0 })
       this.#cameFromShop(build ?? '')
     })
     this.crew = new Crew(client, {
-      name: () => this.#preferences?.person ?? '',
-      keep: (person) => this.keep({ person }),
+      name: () => kept()?.person ?? '',
+      keep: (person) => this.settings.keep({ person }),
+    })
+    this.#opener = new BuildOpener(client, {
+      crew: this.crew,
+      others,
+      language: () => this.language,
+      outdated: (build) => void this.#openAgain(build),
     })
     this.search = new BuildSearch(client, () => this.language)
     this.pictures = new EnginePictures(client, language?.words)
     this.instruments = new SerialDesk(ports, {
-      list: () => this.#preferences?.instruments ?? [],
-      keep: (instruments) => this.keep({ instruments: [...instruments] }),
+      list: () => kept()?.instruments ?? [],
+      keep: (instruments) => this.settings.keep({ instruments: [...instruments] }),
     })
     this.speaker = new Speaker(speech, () => ({
-      speaks: this.#preferences?.speaks ?? false,
-      rate: this.#preferences?.speechRate ?? 1,
-      voice: this.#preferences?.voice ?? null,
+      speaks: kept()?.speaks ?? false,
+      rate: kept()?.speechRate ?? 1,
+      voice: kept()?.voice ?? null,
       language: this.language,
     }))
     this.unfinished = new UnfinishedWork(
-      () => this.#preferences?.unfinished ?? [],
-      (unfinished) => this.keep({ unfinished }),
+      () => kept()?.unfinished ?? [],
+      (unfinished) => this.settings.keep({ unfinished }),
     )
     this.guide = new Guide(
-      () => this.#preferences?.guide ?? null,
-      (guide) => this.keep({ guide }),
+      () => kept()?.guide ?? null,
+      (guide) => this.settings.keep({ guide }),
     )
     this.newBuilds = new NewBuilds(client, this.crew, this.guide, {
       words: () => this.words,
@@ -155,9 +145,6 @@ export class Bench {
   get builds() {
     return this.#builds
   }
-  get preferences() {
-    return this.#preferences
-  }
   /** What went wrong last, until the next thing that goes well. */
   get problem() {
     return this.#problem
@@ -169,15 +156,11 @@ export class Bench {
     if (!host.ok) return this.#report(host.problem)
     if (host.value.problem) return this.#rescue(host.value.problem)
     this.#problem = null
-    const preferences = await this.#client.request('preferences.read', {})
-    if (!preferences.ok) return this.#report(preferences.problem)
-    this.#preferences = preferences.value
-    await Promise.all([
-      this.#language?.show(preferences.value.language),
-      this.loadWrenches(),
-      this.loadPeople(),
-    ])
-    if (preferences.value.atBuild && (await this.enterBuild(preferences.value.atBuild))) return
+    const unread = await this.settings.read()
+    const { kept } = this.settings
+    if (unread || kept === null) return unread && this.#report(unread)
+    await Promise.all([this.#language?.show(kept.language), this.loadWrenches(), this.loadPeople()])
+    if (kept.atBuild && (await this.enterBuild(kept.atBuild))) return
     await this.showEngines()
   }
 
@@ -216,9 +199,8 @@ export class Bench {
   }
 
   /** Like `enterBuild`, after the host has taken in what the archive has of it. */
-  async enterShopBuild(build: string): Promise<void> {
-    const answer = await this.#client.request('shop.open', { build })
-    const openBuild = answer.ok ? await this.#opened(answer.value) : answer
+  async enterShopBuild(build: string) {
+    const openBuild = await this.#opener.readFromShop(build)
     if (openBuild.ok) await this.#show(openBuild.value)
     else this.#report(openBuild.problem)
   }
@@ -288,44 +270,22 @@ export class Bench {
     this.#others.tell({ build: draft, seq })
   }
 
-  async keep(change: Partial<Preferences>) {
-    const answer = await this.#client.request('preferences.keep', change)
-    if (!answer.ok) return this.#report(answer.problem)
-    this.#preferences = answer.value
-    if (change.language !== undefined) {
-      await this.#language?.choose(change.language)
-      if (this.#place.at === 'engines') await this.showEngines()
-    }
-  }
-
-  /** How the faces of a build were looked at last. */
-  viewsOf(build: string): FaceViews {
-    return keptFor(this.#preferences?.views ?? [], build)?.faces ?? {}
-  }
-  keepViews(build: string, faces: FaceViews) {
-    return this.keep({ views: withKept(this.#preferences?.views ?? [], { build, faces }) })
+  async #languageChosen(language: Language | null) {
+    await this.#language?.choose(language)
+    if (this.#place.at === 'engines') await this.showEngines()
   }
 
   async #goHome(home: 'engines' | 'archive') {
     this.#home = home
     this.#place = { at: home }
-    if (this.#preferences?.atBuild) await this.keep({ atBuild: null })
+    if (this.settings.kept?.atBuild) await this.settings.keep({ atBuild: null })
   }
 
   async #read(build: string): Promise<OpenBuild | null> {
-    const answer = await this.#client.request('builds.open', { build })
-    const openBuild = answer.ok ? await this.#opened(answer.value) : answer
+    const openBuild = await this.#opener.read(build)
     if (openBuild.ok) return openBuild.value
     this.#report(openBuild.problem)
     return null
-  }
-
-  async #opened(stored: StoredBuild): Promise<Outcome<OpenBuild>> {
-    const { id: build } = stored.line
-    const { OpenBuild } = await opening.build()
-    const confirmed = (seq: number) => this.#others.tell({ build, seq })
-    const outdated = () => void this.#openAgain(build)
-    return OpenBuild.from(this.#client, stored, this.crew, confirmed, () => this.language, outdated)
   }
 
   /** Shows the build that is shown as it is now: it goes on by another revision of its spec. */
@@ -338,23 +298,15 @@ export class Bench {
 
   /** Has the build go on by a newer revision; why not, where it does not. */
   async takeRevision(openBuild: OpenBuild, said: TakenRevision): Promise<Problem | null> {
-    const { id: build } = openBuild.line
-    const base = { build, after: openBuild.state.seq, person: openBuild.person }
-    const answer = await this.#client.request('builds.take-revision', { ...base, ...said })
-    if (!answer.ok) {
-      if (answer.problem.code === 'build-moved-on') await openBuild.follow()
-      return answer.problem
-    }
-    this.#others.tell({ build, seq: answer.value.events.at(-1)?.seq ?? 0 })
-    const opened = await this.#opened(answer.value)
-    if (!opened.ok) return opened.problem
-    this.#place = { at: 'build', openBuild: opened.value }
+    const taken = await this.#opener.takeRevision(openBuild, said)
+    if (!taken.ok) return taken.problem
+    this.#place = { at: 'build', openBuild: taken.value }
     return null
   }
 
   /** Shows a build that was begun here; null where it stays as it is. */
   async #begun(begun: StoredBuild): Promise<Problem | null> {
-    const openBuild = await this.#opened(begun)
+    const openBuild = await this.#opener.open(begun)
     if (!openBuild.ok) return openBuild.problem
     await this.#show(openBuild.value)
     return null
@@ -365,7 +317,7 @@ export class Bench {
     const order = this.unfinished.in(openBuild.line.id)?.order
     if (order) openBuild.makeOrder((await opening.order()).OrderDraft.from(openBuild.spec, order))
     // On disk before it is on the screen: who sees the build comes back to it after a power cut.
-    await this.keep({ atBuild: openBuild.line.id })
+    await this.settings.keep({ atBuild: openBuild.line.id })
     this.#place = { at: 'build', openBuild }
   }
 

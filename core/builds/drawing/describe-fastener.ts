@@ -19,7 +19,7 @@ import {
   type Reading,
   type Run,
 } from '../../tightening/index.ts'
-import { flagsOn } from '../sheet/runs.ts'
+import { flagsOn } from '../sheet/flags.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import { plain, type Description, type DescriptionLine, type DescribedBuild } from './description.ts'
 

@@ -4,8 +4,6 @@ import {
   numberOf,
   numbersOf,
   windowOf,
-  type Flag,
-  type FlagAnswer,
   type Pull,
   type Reading,
   type Run,
@@ -14,9 +12,11 @@ import {
 } from '../../tightening/index.ts'
 import type { ReadWith } from '../../instrument/index.ts'
 import { degrees } from '../../quantity/index.ts'
-import type { BuildEvent, RecordedEvent } from '../events/events.ts'
+import type { RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { BuildState } from '../events/state.ts'
+import { entriesOf } from './entries-of.ts'
+import { flagsOn, type SheetFlag } from './flags.ts'
 import { inTheirTime, type SpecUntil } from './in-their-time.ts'
 
 /** One procedure as it was carried out, every pull in the order in which it was made. */
@@ -84,26 +84,10 @@ export interface SheetPull extends Stamp {
   readonly setAside: Pull['setAside']
 }
 
-export interface SheetFlag {
-  readonly number: number
-  readonly about: Flag['about']
-  /** As on the drawing; null where it is about none. */
-  readonly fastener: string | null
-  readonly pull: number | null
-  /** The problem in the person's own words. */
-  readonly text: string | null
-  readonly raised: Stamp
-  readonly answer: (Stamp & { readonly text: FlagAnswer }) | null
-}
-
 export interface SheetPause {
   readonly paused: Stamp
   readonly reason: string
   readonly resumed: Stamp | null
-}
-
-type RunEntry<Type extends BuildEvent['type']> = RecordedEvent & {
-  readonly event: Extract<BuildEvent, { type: Type }>
 }
 
 /** The procedures in the order of the spec's steps; then those that were run by an earlier revision and are no more. */
@@ -135,13 +119,13 @@ function runOn(
   procedure: Procedure,
   own: readonly RecordedEvent[],
 ): SheetRun {
-  const [started] = ofType(own, 'run-started')
+  const [started] = entriesOf(own, 'run-started')
   return {
     name: procedure.name,
     started: started === undefined ? null : stampOf(started),
     done: isRunDone(procedure, state.runs[procedure.id]),
     ownOrders: ownOrdersOn(spec, procedure, state.runs[procedure.id]),
-    declaredNew: ofType(own, 'fasteners-declared-new').map((entry) => ({
+    declaredNew: entriesOf(own, 'fasteners-declared-new').map((entry) => ({
       ...stampOf(entry),
       group: spec.fastenerGroups.find(({ id }) => id === entry.event.group)?.name ?? entry.event.group,
     })),
@@ -175,12 +159,12 @@ function pullsOn(
 ): readonly SheetPull[] {
   const pulls = new Map(run?.pulls.map((each) => [each.number, each]))
   const takenBack = new Map(
-    ofType(own, 'pull-taken-back').map((entry) => [
+    entriesOf(own, 'pull-taken-back').map((entry) => [
       entry.event.pull,
       { ...stampOf(entry), reason: entry.event.reason },
     ]),
   )
-  return ofType(own, 'fastener-pulled').flatMap((entry) => {
+  return entriesOf(own, 'fastener-pulled').flatMap((entry) => {
     const { pull, pass, fastener, reading, verdict, outOfOrder, waited_s, waitShortened } = entry.event
     const passOfSpec = procedure.passes[pass]
     if (passOfSpec === undefined) return []
@@ -221,13 +205,13 @@ function readLastWith(
   own: readonly RecordedEvent[],
   pulled: Extract<RunEvent, { type: 'fastener-pulled' }>,
 ): ReadWith | null {
-  const again = ofType(own, 'pull-read-again').findLast(({ event }) => event.pull === pulled.pull)
+  const again = entriesOf(own, 'pull-read-again').findLast(({ event }) => event.pull === pulled.pull)
   return (again === undefined ? pulled.readWith : again.event.readWith) ?? null
 }
 
 /** Each reading of a pull but the last. */
 function readBefore(own: readonly RecordedEvent[], pull: number, first: Reading | null) {
-  const again = ofType(own, 'pull-read-again').filter(({ event }) => event.pull === pull)
+  const again = entriesOf(own, 'pull-read-again').filter(({ event }) => event.pull === pull)
   return again.map((entry, index) => ({
     ...stampOf(entry),
     reading: index === 0 ? first : again[index - 1]!.event.reading,
@@ -235,74 +219,13 @@ function readBefore(own: readonly RecordedEvent[], pull: number, first: Reading 
   }))
 }
 
-/** Flags are numbered as the run numbers them; who raised and answered each is in the entries. */
-export function flagsOn(
-  spec: EngineSpec,
-  state: BuildState,
-  procedure: Procedure,
-  own: readonly RecordedEvent[],
-): readonly SheetFlag[] {
-  const raisedBy = own.filter(
-    ({ event }) =>
-      event.type === 'problem-noted' ||
-      (event.type === 'fastener-pulled' && event.verdict !== 'unread' && event.verdict !== 'within') ||
-      (event.type === 'pull-read-again' && event.verdict !== 'within'),
-  )
-  return (state.runs[procedure.id]?.flags ?? []).flatMap(
-    ({ number, about, fastener, pull, text, answer }) => {
-      const raised = raisedBy[number - 1]
-      const answered =
-        ofType(own, 'flag-answered').find(({ event }) => event.flag === number) ??
-        ofType(own, 'pull-read-again').find(
-          ({ seq, event }) => event.pull === pull && raised !== undefined && seq > raised.seq,
-        ) ??
-        ofType(own, 'pull-taken-back').find(({ event }) => event.pull === pull) ??
-        answeredByBeginning(own, raised, fastener, about)
-      if (raised === undefined) return []
-      return [
-        {
-          number,
-          about,
-          fastener: numberOf(spec, fastener),
-          pull,
-          text,
-          raised: stampOf(raised),
-          answer: answer === null || answered === undefined ? null : { ...stampOf(answered), text: answer },
-        },
-      ]
-    },
-  )
-}
-
-/** What sets a pull aside answers for it, and a new fastener for one that had too much. */
-function answeredByBeginning(
-  own: readonly RecordedEvent[],
-  raised: RecordedEvent | undefined,
-  fastener: string | null,
-  about: Flag['about'],
-): RecordedEvent | undefined {
-  return own.find(({ seq, event }) => {
-    if (raised === undefined || seq <= raised.seq) return false
-    if (about === 'over') return event.type === 'fastener-replaced' && event.fastener === fastener
-    return (
-      event.type === 'run-restarted' ||
-      event.type === 'pass-repeated' ||
-      (event.type === 'fastener-loosened' && event.fastener === fastener)
-    )
-  })
-}
-
 function pausesOn(own: readonly RecordedEvent[]): readonly SheetPause[] {
-  return ofType(own, 'run-paused').map((entry) => {
-    const resumed = ofType(own, 'run-resumed').find(({ seq }) => seq > entry.seq)
+  return entriesOf(own, 'run-paused').map((entry) => {
+    const resumed = entriesOf(own, 'run-resumed').find(({ seq }) => seq > entry.seq)
     return {
       paused: stampOf(entry),
       reason: entry.event.reason,
       resumed: resumed === undefined ? null : stampOf(resumed),
     }
   })
-}
-
-function ofType<Type extends BuildEvent['type']>(entries: readonly RecordedEvent[], type: Type) {
-  return entries.filter((entry): entry is RunEntry<Type> => entry.event.type === type)
 }

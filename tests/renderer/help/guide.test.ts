@@ -112,7 +112,7 @@ describe('a guided first build', () => {
     await bench.open()
     await bench.newBuilds.beginGuided()
     expect(bench.problem?.code).toBe('person-not-proven')
-    expect(bench.preferences?.guide).toEqual(kept)
+    expect(bench.settings.kept?.guide).toEqual(kept)
     expect(bench.place.at).toBe('engines')
   })
 

@@ -2,10 +2,10 @@ import type { Words } from '../../words.ts'
 import { engineParts } from '../engine-parts.ts'
 import { capital, minutesAndSeconds } from '../../formats/index.ts'
 import { namesOf } from '../halves.ts'
-import { numberAndKind } from '../tightening/passes.ts'
 import { archive } from '../window/archive.ts'
 import { patterns } from '../window/parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
+import { sheetRun } from './sheet-run.ts'
 
 const chosenBy = {
   chart: 'tabla',
@@ -14,7 +14,6 @@ const chosenBy = {
   readings: 'lecturas',
   tray: 'de la bandeja',
 }
-const flagAbout = { under: 'insuficiente', over: 'demasiado', moved: 'ha girado', problem: 'problema' }
 
 export const sheet: Words['sheet'] = {
   flaw: {
@@ -145,56 +144,7 @@ export const sheet: Words['sheet'] = {
   },
   measured: sheetMeasured,
 
-  run: {
-    states: { done: 'hecho', started: 'en marcha', 'not-started': 'sin empezar' },
-    ownOrder: ({ own, ofMaker, reason, stamp }) =>
-      `! Orden propio, no el del fabricante: ${own.join(', ')}. Motivo: ${reason} (${stamp}). ` +
-      `Orden del fabricante: ${ofMaker.join(', ')}.`,
-    declaredNew: ({ group, stamp }) => `Declarado nuevo: ${group} (${stamp}).`,
-    pass: 'Pasada',
-    number: 'N.º',
-    where: 'Dónde',
-    target: 'Valor',
-    result: 'Resultado',
-    whenWho: 'Cuándo, quién',
-    passAndKind: numberAndKind,
-    window: ({ target, least, most }) => `${target} (${least} a ${most})`,
-    gap: 'abertura de la cara de unión',
-    done: 'hecho',
-    scaleAndFastener: ({ scale, fastener }) => `${scale} en la escala, ${fastener} en la fijación`,
-    clamping: ({ read, clamping }) => `${read}; ${clamping} sin el par de frenado`,
-    running: ({ torque }) => `par de frenado ${torque}, que se suma`,
-    turnedOn: ({ read, whole }) => `${read} más, ${whole} en total`,
-    atTorque: ({ torque }) => `a ${torque}`,
-    waited: ({ seconds, shortened }) =>
-      `espera de ${minutesAndSeconds(seconds)}${shortened === null ? '' : `, ! acortada: ${shortened}`}`,
-    sure: 'se preguntó por esta longitud: mirada de nuevo, y correcta',
-    longer: ({ stretch }) => `${stretch} más larga`,
-    verdicts: {
-      unread: 'confirmado sin lectura',
-      within: 'dentro',
-      under: '! insuficiente',
-      over: '! demasiado',
-      moved: '! ha girado',
-    },
-    readFirst: ({ first, reason, stamp }) =>
-      `primera lectura: ${first}; leído de nuevo: ${reason} (${stamp})`,
-    held: ({ wrench, adapter, offset, angle }) => `${wrench} con ${adapter}, ${offset} a ${angle}`,
-    setAside: {
-      loosened: 'ya no vale: la fijación se aflojó',
-      'pass-repeated': 'ya no vale: la pasada se repitió',
-      'run-restarted': 'ya no vale: el procedimiento se empezó de nuevo',
-    },
-    beforeItsTurn: ({ reason }) => `antes de que le tocara: ${reason}`,
-    takenBack: ({ reason, stamp }) => `retirado: ${reason} (${stamp})`,
-    flag: ({ flag, fastener, text, about, stamp }) =>
-      `! Incidencia ${flag}${fastener === null ? '' : `, fijación ${fastener}`}: ` +
-      `${text ?? flagAbout[about]} (${stamp}).`,
-    answer: ({ text, stamp }) => `Respuesta: ${text} (${stamp}).`,
-    notAnswered: 'SIN RESPONDER.',
-    paused: ({ from, reason, to }) =>
-      `En pausa desde ${from}${reason === '' ? '' : `: ${reason}`}; reanudado ${to}.`,
-  },
+  run: sheetRun,
 
   checks: {
     title: 'Comprobaciones',

@@ -43,7 +43,7 @@ export class WrenchNow {
     if (planned === null) return null
     const window = task.kind === 'pull' ? task.window : windowNow(procedure, run, planned)
     const torqueAsked = window && torqueWindowIn(window)
-    const unit = this.#bench.units.torque
+    const unit = this.#bench.settings.units.torque
     if (!torqueAsked || this.#desk.running.isAwaited(planned, unit)) return null
     const running = this.#desk.running.readFor(planned, unit)
     return withRunning(torqueAsked, runningTorque(running?.ok ? running.value : null))
