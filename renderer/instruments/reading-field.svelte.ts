@@ -1,6 +1,7 @@
 import { getContext, setContext } from 'svelte'
 import type { ReadingFieldName, ReadWith } from '../../core/instrument/index.ts'
 import type { Reading } from '../../core/tightening/index.ts'
+import { ChosenText, isText } from './chosen-text.ts'
 import { GaugeKeys } from './gauge-burst.ts'
 import { ofNumber, StrayKeys } from './stray-keys.ts'
 
@@ -42,7 +43,7 @@ export class ReadingField {
     readonly take: (sent: string, readWith: ReadWith) => void
   } | null>(null)
   #press: (() => void) | null = null
-  #chosen: EventTarget | null = null
+  readonly #chosen = new ChosenText()
   #before = ''
   #beforeWith: ReadWith = byHand
   #lastAt = -Infinity
@@ -159,7 +160,7 @@ export class ReadingField {
 
   /** To be given every key press of the window before anybody else. What is held down does not type. */
   hear = (event: KeyboardEvent) => {
-    if (event.key === 'Tab') setTimeout(() => (this.#chosen = document.activeElement))
+    if (event.key === 'Tab') this.#chosen.byTab()
     if (event.repeat && event.key.length === 1 && this.owns(event.target)) event.preventDefault()
     if (event.repeat || event.ctrlKey || event.altKey || event.metaKey) return
     const isEnter = event.key === 'Enter'
@@ -171,9 +172,7 @@ export class ReadingField {
   }
 
   /** To be given every pointer press of the window before anybody else. */
-  point = ({ target }: PointerEvent) => {
-    this.#chosen = (target instanceof Element && target.closest('label')?.control) || target
-  }
+  point = ({ target }: PointerEvent) => this.#chosen.byPointer(target)
 
   owns(target: EventTarget | null): boolean {
     return target !== null && target === this.#input?.element
@@ -209,18 +208,18 @@ export class ReadingField {
       this.#beforeWith = this.#readWith
       this.#dropped = null
     }
-    const isUnchosen = isText(active) && active !== this.#chosen && !this.owns(active)
+    const isUnchosen = isText(active) && !this.#chosen.isChosen(active) && !this.owns(active)
     if (this.owns(active) || (isText(active) && !isUnchosen)) return
     if (this.isOpen) return this.#toField(event, isUnchosen)
     if (ofNumber.test(key) || (this.#strays.isBegun && goesOn)) this.#strays.add(event, isUnchosen)
-    else if (isUnchosen) this.#chosen = active
+    else if (isUnchosen) this.#chosen.choose(active)
   }
 
   /** A sign alone may be the drawing's: it stands before the digit that follows soon. */
   #toField(event: KeyboardEvent, isUnchosen: boolean) {
     const { key, timeStamp } = event
     if (!ofNumber.test(key)) {
-      if (isUnchosen) this.#chosen = document.activeElement
+      if (isUnchosen) this.#chosen.choose(document.activeElement)
       return
     }
     if (key === '+' || key === '-') {
@@ -239,7 +238,7 @@ export class ReadingField {
   #whole(sent: string) {
     const active = document.activeElement
     this.#lastAt = -Infinity
-    if (isText(active) && active === this.#chosen && !this.owns(active)) return
+    if (isText(active) && this.#chosen.isChosen(active) && !this.owns(active)) return
     this.#place(sent, typedBySome)
   }
 
@@ -301,9 +300,4 @@ export function provideReadingField(): ReadingField {
 /** Null for a part that stands outside a build's window. */
 export function useReadingField(): ReadingField | null {
   return getContext<ReadingField | undefined>(key) ?? null
-}
-
-/** Whether keys that are pressed there are written into it. */
-export function isText(element: EventTarget | null): element is HTMLInputElement | HTMLTextAreaElement {
-  return element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement
 }
