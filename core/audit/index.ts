@@ -15,6 +15,7 @@ import { auditPositions } from './case/positions.ts'
 import { auditSplit } from './case/split.ts'
 import type { Finding } from './finding.ts'
 import { auditMissing } from './missing.ts'
+import { rememberedBy } from './remembered-by.ts'
 import { auditSource } from './source.ts'
 import { auditMeasures } from './steps/measures.ts'
 import { auditParts } from './steps/parts.ts'
@@ -73,10 +74,27 @@ const subjects = [
  * a good one.
  */
 export function audit(spec: EngineSpec): readonly Finding[] {
-  const findings = withAcceptances(
+  return inOrder(
     spec,
     subjects.flatMap((subject) => subject(spec)),
   )
+}
+
+/**
+ * The same of one spec after another, as they come while one is written: a subject is gone through again only where a part of the
+ * spec that it looked at is another one.
+ */
+export function rememberingAudit(): (spec: EngineSpec) => readonly Finding[] {
+  const remembering = subjects.map(rememberedBy)
+  return (spec) =>
+    inOrder(
+      spec,
+      remembering.flatMap((subject) => subject(spec)),
+    )
+}
+
+function inOrder(spec: EngineSpec, found: readonly Finding[]): readonly Finding[] {
+  const findings = withAcceptances(spec, found)
   return [
     ...findings.filter(({ weight }) => weight === 'fault'),
     ...findings.filter(({ weight }) => weight === 'doubt'),

@@ -1,4 +1,4 @@
-import { readSpec, type SpecDocument } from '../engine/index.ts'
+import { readDocument, type SpecDocument } from '../engine/index.ts'
 import { done, refused, type Outcome } from '../problem/index.ts'
 import { changesBetween } from './changes.ts'
 import { checkedAfter } from './checking/check.ts'
@@ -17,7 +17,7 @@ export function documentIn(text: string): SpecDocument {
 
 /**
  * The document after patches, with the checks and the accepted doubts whose values they changed taken out. Refuses
- * `draft-edit-unfit`, and the first of what `readSpec` refuses, which is not looked at again for what `isRead` already.
+ * `draft-edit-unfit`, and the first of what `readDocument` refuses, which is not looked at again for what `isRead` already.
  */
 export function documentAfter(
   document: SpecDocument,
@@ -28,7 +28,7 @@ export function documentAfter(
   if (after === null) return refused('draft-edit-unfit', {})
   const noted = checkedAfter(notesAfter(after as SpecDocument, patches))
   if (isRead) return done(noted)
-  const read = readSpec(JSON.stringify(noted))
+  const read = readDocument(noted)
   const [first] = read.ok ? [] : read.problems
   return first === undefined ? done(noted) : { ok: false, problem: first }
 }

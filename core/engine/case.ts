@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
 import { facePart } from './face-part.ts'
+import { remembered } from './remembered.ts'
 import { angleText, extentText, idText, lengthText, placeText, shownName, sizeText } from './text.ts'
 
 /**
@@ -84,14 +85,14 @@ export const engineCase = z.strictObject({
   /** What the shop calls the two sides of this engine, for directions in words. */
   sides: z.strictObject({ plus: shownName, minus: shownName }),
   /** None in what is no crankcase; the audit asks for them where a crank runs (`holdsCrank`). */
-  saddles: z.array(saddle).max(40),
-  rods: z.array(rod).max(40).default([]),
-  balanceBearings: z.array(balanceBearing).max(40).default([]),
-  faces: z.array(face).min(1, advise('faces-none')).max(20),
-  dowels: z.array(dowel).max(100).default([]),
-  oilPassages: z.array(oilPassage).max(100).default([]),
+  saddles: remembered(z.array(saddle).max(40)),
+  rods: remembered(z.array(rod).max(40)).default([]),
+  balanceBearings: remembered(z.array(balanceBearing).max(40)).default([]),
+  faces: remembered(z.array(remembered(face)).min(1, advise('faces-none')).max(20)),
+  dowels: remembered(z.array(remembered(dowel)).max(100)).default([]),
+  oilPassages: remembered(z.array(remembered(oilPassage)).max(100)).default([]),
   /** Seals, plugs, valves and strainers, each in its face. */
-  faceParts: z.array(facePart).max(60).default([]),
+  faceParts: remembered(z.array(remembered(facePart)).max(60)).default([]),
 })
 
 /** Whether a crank runs in it: what the audit demands of crankcases alone it does not demand of other assemblies. */

@@ -3,9 +3,10 @@ import type { Language } from '../words/index.ts'
 import { repeatedIds } from './ids.ts'
 import { readJson } from './json.ts'
 import { danglingReferences } from './references.ts'
-import { engineSpec, type EngineSpec } from './schema.ts'
+import type { Remembering } from './remembered.ts'
+import { engineSpec, type EngineSpec, type SpecDocument } from './schema.ts'
 import { adviceOn, opened, shapeProblem } from './shape.ts'
-import { inLanguage } from './translations.ts'
+import { inLanguage, type Taken } from './translations.ts'
 
 /** A spec that can be worked with, or everything that keeps it from being one. */
 export type SpecReading =
@@ -31,14 +32,36 @@ export function readSpec(text: string, language: Language = 'en'): SpecReading {
   // Editors on some systems put a byte order mark in front of what they save.
   const json = readJson(text.replace(/^\uFEFF/, ''))
   if (!json.ok) return faulty([json.problem])
-  const parsed = engineSpec.safeParse(json.value, { error: adviceOn })
+  return reading(json.value, language, null)
+}
+
+/**
+ * The same of a document, which is never changed in place: what it shares with one that was read before is not read again. It refuses
+ * what `readSpec` refuses of its text.
+ */
+export function readDocument(document: SpecDocument, language: Language = 'en'): SpecReading {
+  if (JSON.stringify(document).length > mostCharacters)
+    return faulty([problem('spec-too-large', { mostCharacters })])
+  return reading(document, language, inLanguages[language])
+}
+
+/** What was taken in each language of parts that were read before. */
+const inLanguages: Readonly<Record<Language, Taken>> = {
+  en: new WeakMap(),
+  de: new WeakMap(),
+  es: new WeakMap(),
+}
+
+function reading(written: unknown, language: Language, taken: Taken | null): SpecReading {
+  const asked: Remembering = { error: adviceOn, ...(taken !== null && { isRemembering: true }) }
+  const parsed = engineSpec.safeParse(written, asked)
   if (!parsed.success) {
     const issues = parsed.error.issues.flatMap(opened)
     // What says of itself that it is another version, or no spec, is not measured against this one.
     const version = issues.filter(({ path }) => path[0] === 'bedplateSpec')
-    return faulty((version.length > 0 ? version : issues).map((issue) => shapeProblem(json.value, issue)))
+    return faulty((version.length > 0 ? version : issues).map((issue) => shapeProblem(written, issue)))
   }
-  const spec = inLanguage(language, parsed.data)
+  const spec = inLanguage(language, parsed.data, taken)
   const unclear = [...repeatedIds(spec), ...danglingReferences(spec)]
   return unclear.length > 0 ? faulty(unclear) : { ok: true, spec }
 }

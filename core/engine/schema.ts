@@ -7,6 +7,7 @@ import { signals } from './danger.ts'
 import { bead, fastener, fastenerGroup, procedure } from './fastening.ts'
 import { endFloat, fit, sideClearance } from './fit.ts'
 import { parts } from './part.ts'
+import { remembered } from './remembered.ts'
 import { ringSet } from './rings.ts'
 import { step } from './step.ts'
 import { idText, nameText, sentenceText, shownName } from './text.ts'
@@ -77,28 +78,29 @@ export const engineSpec = z
     summary: sentenceText,
     revision: shownName,
     source,
-    case: engineCase,
-    crank: crank.optional(),
-    fits: z.array(fit).max(20),
+    case: remembered(engineCase),
+    crank: remembered(crank).optional(),
+    fits: remembered(z.array(remembered(fit)).max(20)),
     endFloat: endFloat.optional(),
     rodSideClearance: sideClearance.optional(),
-    fastenerGroups: z.array(fastenerGroup).max(60),
-    fasteners: z.array(fastener).max(2000),
-    procedures: z.array(procedure).max(40),
-    beads: z.array(bead).max(20).default([]),
-    parts: parts.default([]),
+    fastenerGroups: remembered(z.array(fastenerGroup).max(60)),
+    fasteners: remembered(z.array(remembered(fastener)).max(2000)),
+    procedures: remembered(z.array(remembered(procedure)).max(40)),
+    beads: remembered(z.array(remembered(bead)).max(20)).default([]),
+    parts: remembered(parts).default([]),
     /** The rings of the pistons, each set for pistons that are alike. */
-    ringSets: z.array(ringSet).max(8).default([]),
-    steps: z.array(step).min(1, advise('steps-none')).max(100),
-    cautions: z.array(caution).max(60),
+    ringSets: remembered(z.array(remembered(ringSet)).max(8)).default([]),
+    steps: remembered(z.array(remembered(step)).min(1, advise('steps-none')).max(100)),
+    cautions: remembered(z.array(caution).max(60)),
     accepted: z.array(acceptedDoubt).max(200).optional(),
-    checks: z.array(valueCheck).max(10_000).optional(),
-    pages: z.array(partPage).max(1000).optional(),
+    checks: remembered(z.array(remembered(valueCheck)).max(10_000)).optional(),
+    pages: remembered(z.array(remembered(partPage)).max(1000)).optional(),
   })
   .overwrite((spec): typeof spec => withCaps(spec))
 
 /** Finds the caps of the procedures that go cap by cap: which fasteners hold which is in the case. */
 function withCaps<Spec extends Pick<EngineSpec, 'case' | 'fasteners' | 'procedures'>>(spec: Spec): Spec {
+  if (spec.procedures.every(({ capByCap }) => capByCap !== true)) return spec
   const procedures = spec.procedures.map((each) =>
     each.capByCap === true ? { ...each, caps: capsOf(spec, each) } : each,
   )

@@ -35,20 +35,34 @@ export function translated(text: z.ZodType<string, string>): z.ZodType<string, s
   return either as unknown as z.ZodType<string, string | ByLanguage>
 }
 
-/** The same value with each text in this language; a part without translations is given as it is. */
-export function inLanguage<Value>(language: Language, value: Value): Value {
-  return taken(language, value) as Value
+/** Parts with what they are in a language, by the very object. */
+export type Taken = WeakMap<object, unknown>
+
+/**
+ * The same value with each text in this language; a part without translations is given as it is. What is `known` is not gone through
+ * again, and what is gone through is known then.
+ */
+export function inLanguage<Value>(language: Language, value: Value, known: Taken | null = null): Value {
+  return taken(language, value, known) as Value
 }
 
-function taken(language: Language, value: unknown): unknown {
+function taken(language: Language, value: unknown, known: Taken | null): unknown {
   if (typeof value !== 'object' || value === null) return value
   if (value instanceof Translations) return value.in(language)
+  const before = known?.get(value)
+  if (before !== undefined) return before
+  const now = partsTaken(language, value, known)
+  known?.set(value, now)
+  return now
+}
+
+function partsTaken(language: Language, value: object, known: Taken | null): object {
   if (Array.isArray(value)) {
-    const parts = value.map((each: unknown) => taken(language, each))
+    const parts = value.map((each: unknown) => taken(language, each, known))
     return parts.some((each, index) => each !== value[index]) ? parts : value
   }
   const entries = Object.entries(value)
-  const parts = entries.map(([key, each]): [string, unknown] => [key, taken(language, each)])
+  const parts = entries.map(([key, each]): [string, unknown] => [key, taken(language, each, known)])
   return parts.some(([, each], index) => each !== entries[index]?.[1]) ? Object.fromEntries(parts) : value
 }
 

@@ -1,5 +1,5 @@
-import type { EditMessage, OpenDocument } from '../../core/drafts/index.ts'
-import type { EngineSpec, SpecDocument } from '../../core/engine/index.ts'
+import type { EditMessage } from '../../core/drafts/index.ts'
+import type { EngineSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Change, DraftAtWork } from './draft-at-work.ts'
 import type { OpenedDraftState } from './draft.svelte.ts'
@@ -31,14 +31,8 @@ export class DraftOnDisk implements DraftAtWork {
     return this.#opened.redoable
   }
 
-  async change(what: EditMessage, make: Change): Promise<Problem | null> {
-    let refused: Problem | null = null
-    const isDone = await this.#opened.edit(what, (document) => {
-      const outcome = make(document)
-      if (outcome.ok) become(document, outcome.value)
-      else refused = outcome.problem
-    })
-    return refused ?? (isDone ? null : this.#opened.problem)
+  change(what: EditMessage, make: Change): Promise<Problem | null> {
+    return this.#opened.change(what, make)
   }
   undo() {
     return this.#opened.undo()
@@ -46,10 +40,4 @@ export class DraftOnDisk implements DraftAtWork {
   redo() {
     return this.#opened.redo()
   }
-}
-
-/** Makes an open document the same as another one. */
-function become(open: OpenDocument, document: SpecDocument): void {
-  for (const key of Object.keys(open) as (keyof OpenDocument)[]) if (!(key in document)) delete open[key]
-  Object.assign(open, document)
 }

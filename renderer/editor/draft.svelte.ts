@@ -1,9 +1,9 @@
-import { audit, type Finding } from '../../core/audit/index.ts'
+import { rememberingAudit, type Finding } from '../../core/audit/index.ts'
 import type { Client, DraftLine, OpenedDraft } from '../../core/contract/index.ts'
 import {
+  changesBetween,
   documentIn,
   documentOf,
-  documentText,
   evolveDraft,
   messageOfPatches,
   patched,
@@ -14,11 +14,14 @@ import {
   type Draft,
   type DraftAct,
   type EditMessage,
+  type Json,
   type OpenDocument,
+  type Patch,
 } from '../../core/drafts/index.ts'
-import { readSpec, type SpecDocument } from '../../core/engine/index.ts'
+import { readDocument, type SpecDocument } from '../../core/engine/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
+import type { Change } from './draft-at-work.ts'
 
 /** Who edits, and in which language the spec is read to them. */
 interface AtDraft {
@@ -40,17 +43,18 @@ export class OpenedDraftState {
   #line: DraftLine = $state.raw({} as DraftLine)
   #problem = $state.raw<Problem | null>(null)
   #last: Promise<unknown> = Promise.resolve()
+  readonly #audit = rememberingAudit()
 
   /** The spec as it is written. */
   readonly document = $derived.by(() => documentOf(this.#draft))
   /** The same as a spec, with its texts in the language of the window; a draft can always be read. */
-  readonly #reading = $derived.by(() => readSpec(documentText(this.document), this.#at.language()))
+  readonly #reading = $derived.by(() => readDocument(this.document, this.#at.language()))
   /** Null where a version of the program that read more than this one wrote it. */
   readonly spec = $derived.by(() => (this.#reading.ok ? this.#reading.spec : null))
   /** What the audit says of it, faults first; each has its place in the document as `path`. */
   readonly findings: readonly Finding[] = $derived.by(() => {
     const reading = this.#reading
-    if (reading.ok) return audit(reading.spec)
+    if (reading.ok) return this.#audit(reading.spec)
     return reading.problems.map((problem) => ({ weight: 'fault', problem }))
   })
   readonly undoable = $derived.by(() => undoable(this.#draft))
@@ -83,16 +87,19 @@ export class OpenedDraftState {
    * `problem` says why and the document is as it was.
    */
   edit(what: EditMessage | null, recipe: (document: OpenDocument) => void): Promise<boolean> {
-    return this.#inTurn(async () => {
-      const before = this.document
-      const patches = [...patchesBy(before, recipe)]
-      if (patches.length === 0) return true
-      const after = patched(before, patches) as SpecDocument
-      return this.#act({
-        type: 'edit',
-        edit: { what: what ?? messageOfPatches(before, after, patches), patches },
-      })
+    return this.#inTurn(() => this.#patch(what, patchesBy(this.document, recipe)))
+  }
+
+  /** The same by what `make` makes of the document, which it leaves as it is. Gives why it was not done; null where it was. */
+  async change(what: EditMessage, make: Change): Promise<Problem | null> {
+    let refused: Problem | null = null
+    const isDone = await this.#inTurn(async () => {
+      const made = make(this.document)
+      if (made.ok) return this.#patch(what, changesBetween(this.document as Json, made.value as Json))
+      refused = made.problem
+      return false
     })
+    return refused ?? (isDone ? null : this.problem)
   }
 
   undo(): Promise<boolean> {
@@ -121,6 +128,13 @@ export class OpenedDraftState {
     const turn = this.#last.then(work)
     this.#last = turn.catch(() => undefined)
     return turn
+  }
+
+  async #patch(what: EditMessage | null, patches: readonly Patch[]): Promise<boolean> {
+    const before = this.document
+    if (patches.length === 0) return true
+    const said = what ?? messageOfPatches(before, patched(before, patches) as SpecDocument, patches)
+    return this.#act({ type: 'edit', edit: { what: said, patches: [...patches] } })
   }
 
   async #act(act: DraftAct): Promise<boolean> {

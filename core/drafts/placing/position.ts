@@ -15,8 +15,16 @@ export function inNanometres(text: string): number {
   return read.value
 }
 
-export function inPlace([x, y]: PlaceText): Point {
-  return { x: inNanometres(x), y: inNanometres(y) }
+/** Places by the very pair of texts: all of a face are asked for after each edit, and few have changed. */
+const places = new WeakMap<PlaceText, Point>()
+
+export function inPlace(texts: PlaceText): Point {
+  const known = places.get(texts)
+  if (known !== undefined) return known
+  const [x, y] = texts
+  const place = { x: inNanometres(x), y: inNanometres(y) }
+  places.set(texts, place)
+  return place
 }
 
 /** The unit in which a person gave a length: of two, the first one. */
