@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import type { z } from 'zod'
 import { sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import { readSpec, type engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
-import { audit } from '../../../core/audit/index.ts'
+import { audit, type Finding } from '../../../core/audit/index.ts'
 import { engineFile, shippedFile } from '../../engine-files.ts'
 
 /** A spec as it stands in its file, before its texts become quantities. */
@@ -52,8 +52,13 @@ export function auditAfter(id: string, change: (draft: Draft) => void): readonly
   return auditLines(specOf(draft))
 }
 
-export function auditLines(spec: EngineSpec): readonly string[] {
-  return audit(spec).map(({ weight, problem }) => `${weight} ${lineOf(problem)}`)
+export function auditLines(
+  spec: EngineSpec,
+  isMeant: (finding: Finding) => boolean = () => true,
+): readonly string[] {
+  return audit(spec)
+    .filter(isMeant)
+    .map(({ weight, problem }) => `${weight} ${lineOf(problem)}`)
 }
 
 /** What reading a demo says after a change, as `code path: sentence`. */
