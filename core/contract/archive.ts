@@ -1,7 +1,8 @@
 import { z } from 'zod'
-import { recordedEvent } from '../builds/index.ts'
+import { benchName, recordedEvent } from '../builds/index.ts'
 import { languages } from '../words/index.ts'
 import { buildLine } from './build-line.ts'
+import { problemMessage } from './problem-message.ts'
 
 const mebi = 1024 * 1024
 
@@ -47,9 +48,33 @@ const imported = z.discriminatedUnion('kind', [
 ])
 export type ImportResult = z.output<typeof imported>
 
+/** A build that was found; in a shop, its number is as counted by the bench that began it. */
+const foundLine = buildLine.extend({
+  /** Where it is among the benches of the shop; absent where the bench belongs to none, or only its own record was asked. */
+  at: z
+    .strictObject({
+      /** The bench that has it. */
+      bench: benchName,
+      isHere: z.boolean(),
+      /** When the archive had it so, by the clock of the server; of what only this bench has, its last entry. */
+      asOf: z.iso.datetime(),
+      /** Continued at two benches apart, and not settled. */
+      isForked: z.boolean(),
+    })
+    .optional(),
+})
+export type FoundLine = z.output<typeof foundLine>
+
+/** Why the archive of the shop was not asked; null where it was. What is found then is what this bench has. */
+const cut = z.strictObject({ since: z.iso.datetime().nullable(), problem: problemMessage }).nullable()
+export type ShopCut = z.output<typeof cut>
+
 /** Requests about the archive: finding builds, taking them elsewhere and taking them in. */
 export const archiveRequests = {
-  /** Builds by the words said of them, newest first, fifty at a time. */
+  /**
+   * Builds by the words said of them, newest first, fifty at a time: those of this bench's record, or of all benches of the shop, as far as
+   * its archive answers.
+   */
   'builds.find': {
     input: z.strictObject({
       /** As typed; each word must be the beginning of a word of the build. Empty finds all. */
@@ -59,13 +84,21 @@ export const archiveRequests = {
       /** First and last day on which the build was started, both included, by UTC. */
       from: z.iso.date().optional(),
       to: z.iso.date().optional(),
-      state: z.enum(['open', 'finished', 'voided', 'flagged']).optional(),
+      state: z.enum(['open', 'finished', 'voided', 'flagged', 'forked']).optional(),
+      of: z.enum(['here', 'shop']).default('here'),
+      /** In a shop, at which bench; at any when absent. */
+      bench: z.string().optional(),
       /** For the next page: the last build of this one. */
       before: z.uuid().optional(),
       /** Of the names of engines and steps. The words are looked for in whatever language. */
       language: z.enum(languages).default('en'),
     }),
-    output: z.strictObject({ lines: z.array(buildLine), more: z.boolean() }),
+    output: z.strictObject({
+      lines: z.array(foundLine),
+      more: z.boolean(),
+      /** Absent where the bench belongs to no shop, or only its own record was asked. */
+      shop: z.strictObject({ cut }).optional(),
+    }),
   },
   /** The whole build with its spec as one file, which verifies wherever it is imported. */
   'builds.export': { input: z.strictObject({ build: z.uuid() }), output: file },

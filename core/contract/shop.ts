@@ -1,7 +1,5 @@
 import { z } from 'zod'
 import { benchName } from '../builds/index.ts'
-import { languages } from '../words/index.ts'
-import { buildLine } from './build-line.ts'
 import { nothing, problemMessage } from './problem-message.ts'
 import { storedBuild } from './stored-build.ts'
 
@@ -43,19 +41,7 @@ const state = z.strictObject({
 })
 export type ShopState = z.output<typeof state>
 
-/** A build of the shop, its number as counted by the bench that began it. */
-const shopLine = buildLine.extend({
-  /** The bench that has it. */
-  bench: benchName,
-  isHere: z.boolean(),
-  /** When the archive had it so, by the clock of the server. */
-  asOf: z.iso.datetime(),
-  /** Continued at two benches apart, and not settled. */
-  isForked: z.boolean(),
-})
-export type ShopLine = z.output<typeof shopLine>
-
-/** Requests about the shop: the benches that share an archive, and their builds. */
+/** Requests about the shop: the benches that share an archive, and how builds go between them. */
 export const shopRequests = {
   'shop.read': { input: nothing, output: state },
   'shop.name-bench': { input: z.strictObject({ name: z.string().max(200) }), output: state },
@@ -72,19 +58,7 @@ export const shopRequests = {
     output: state,
   },
   'shop.leave': { input: nothing, output: state },
-  /** Builds of all benches, those begun last first, fifty at a time; asked of the archive. */
-  'shop.builds': {
-    input: z.strictObject({
-      words: z.string().max(200),
-      state: z.enum(['open', 'finished', 'voided', 'flagged', 'forked']).optional(),
-      /** Whose builds; everybody’s when absent. */
-      bench: z.string().optional(),
-      before: z.uuid().optional(),
-      language: z.enum(languages).default('en'),
-    }),
-    output: z.strictObject({ lines: z.array(shopLine), more: z.boolean() }),
-  },
-  /** Takes in what the archive has of a build, and opens it; with the network down, what was taken in before. */
+  /** Takes in what the archive has of a build, and opens it; with the network down, or in no shop, what is here. */
   'shop.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
   /** Another line of a build, to look at; its name is the hash of its first entry. */
   'shop.read-line': { input: z.strictObject({ build: z.uuid(), line: z.string() }), output: storedBuild },

@@ -63,7 +63,6 @@ export const requestNames: readonly string[] = [
   'shop.name-bench',
   'shop.join',
   'shop.leave',
-  'shop.builds',
   'shop.open',
   'shop.read-line',
   'shop.news',

@@ -1,4 +1,4 @@
-import { buildSheet, heldAt, typedWords } from '../../core/builds/index.ts'
+import { buildSheet, heldAt } from '../../core/builds/index.ts'
 import type { ImportResult } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
@@ -10,45 +10,23 @@ import { readExport, writeExport } from './export-file.ts'
 import { specsNamed } from './export-specs.ts'
 import type { ExportFile } from './export-file.ts'
 import type { HandlersOf } from './handlers.ts'
-import type { ListedNames } from './listed-names.ts'
 import { lineOf, mayLeave, openBuild, readEntry } from './open-build.ts'
-import { withStandings } from './standings.ts'
 import { tableOf } from './tables.ts'
 
-type Archive = Pick<HandlersOf<'builds'>, 'builds.find' | 'builds.export' | 'builds.import' | 'builds.csv'>
+type Archive = Pick<HandlersOf<'builds'>, 'builds.export' | 'builds.import' | 'builds.csv'>
 
-const pageLines = 50
-const dayMs = 86_400_000
-
-/** Answers about finding builds, taking them elsewhere and taking them in. */
+/** Answers about taking builds elsewhere and taking them in. */
 export function archiveRequests(services: {
   readonly store: Store
   readonly openBuilds: OpenBuildCache
-  readonly names: ListedNames
   readonly now: () => Date
   /** A head is given out: it is kept, to be held against the build later. */
   readonly keepHead: (witness: Witness) => Outcome<null>
 }): Archive {
-  const { store, openBuilds, names, now, keepHead } = services
+  const { store, openBuilds, now, keepHead } = services
   /** One at a time: each may be as large as memory has room for once. */
   let importing = false
   return {
-    'builds.find': ({ words, from, to, language, ...search }) => {
-      const rows = store.builds({
-        ...search,
-        words: typedWords(words),
-        called: (word) => names.called(word),
-        from: from && `${from}T00:00:00.000Z`,
-        to: to && new Date(Date.parse(to) + dayMs).toISOString(),
-        most: pageLines + 1,
-      })
-      const lines = withStandings(store, openBuilds, rows.slice(0, pageLines))
-      return done({
-        lines: lines.map(({ row, standing }) => names.lineIn(language, row, standing)),
-        more: rows.length > pageLines,
-      })
-    },
-
     'builds.export': ({ build }) => {
       const opened = openBuild(store, build)
       if (!opened.ok) return opened

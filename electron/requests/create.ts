@@ -10,6 +10,7 @@ import { BackupKeeper } from './backups.ts'
 import { buildRequests } from './builds.ts'
 import { draftRequests } from './drafts.ts'
 import { doctorLines } from './doctor.ts'
+import { findRequest } from './find.ts'
 import type { HostFacts } from './host-facts.ts'
 import { EngineShelf } from './engine-shelf.ts'
 import { engineRequests } from './engines.ts'
@@ -136,8 +137,9 @@ export function createRequests(services: HostServices, restore: Restore = notHer
     }),
     ...revisionRequests({ store, openBuilds, people, shop: desk, now }),
     ...photoRequests({ store, openBuilds, people, shop: desk, now }),
-    ...archiveRequests({ store, openBuilds, names, now, keepHead }),
-    ...shopRequests({ store, desk, names }),
+    ...archiveRequests({ store, openBuilds, now, keepHead }),
+    ...findRequest({ store, openBuilds, names, desk }),
+    ...shopRequests({ store, desk }),
     ...verification.handlers,
     'backups.list': () => done(keeper.list()),
     'backups.make': async () => {

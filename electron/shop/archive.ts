@@ -151,7 +151,7 @@ export interface ShopEntry extends StoredEntry {
 }
 
 /** As in the record of a bench, and by bench. `words`, `kind` and the rest mean what they mean there. */
-export interface ShopSearch extends Omit<Search, 'state'> {
+export interface ShopSearch extends Omit<Search, 'state' | 'after'> {
   readonly state?: Search['state'] | 'forked'
   /** Whose build it is. */
   readonly holder?: string | undefined

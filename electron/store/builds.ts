@@ -47,6 +47,8 @@ export interface Search {
   readonly state?: 'open' | 'finished' | 'voided' | 'flagged' | undefined
   /** Older than this build. */
   readonly before?: string | undefined
+  /** Begun after this build. */
+  readonly after?: string | undefined
   readonly most?: number | undefined
 }
 
@@ -171,7 +173,7 @@ export function numberWord(ordinal: number): string {
 }
 
 /** The ids that a search finds, as SQL and its values. */
-function pageOf({ words = [], kind, called, from, to, state, before, most = -1 }: Search): {
+function pageOf({ words = [], kind, called, from, to, state, before, after, most = -1 }: Search): {
   sql: string
   values: unknown[]
 } {
@@ -182,6 +184,7 @@ function pageOf({ words = [], kind, called, from, to, state, before, most = -1 }
     values.push(...its)
   }
   if (before !== undefined) narrow('id < ?', before)
+  if (after !== undefined) narrow('id > ?', after)
   if (from !== undefined) narrow('started_at_utc >= ?', from)
   if (to !== undefined) narrow('started_at_utc < ?', to)
   if (state !== undefined) narrow(inState[state])

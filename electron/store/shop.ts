@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { benchName } from '../../core/builds/index.ts'
+import { benchName, type BenchName } from '../../core/builds/index.ts'
 import { done, type Outcome, type Problem } from '../../core/problem/index.ts'
 import type { StoredEntry } from './chain/chain.ts'
 import type { Database, Write } from './file/sqlite.ts'
@@ -107,8 +107,18 @@ export function shopOn(db: Database, write: Write) {
     for (const [build, upTo] of sent) note(build, { sent: upTo })
   })
 
+  const holder = db
+    .prepare<[string], string>(`
+    SELECT json_extract(body, '$.event.to') FROM event
+    WHERE build = ? AND (body LIKE '%"build-handed-over"%' OR body LIKE '%"build-taken-over"%')
+      AND json_extract(body, '$.event.type') IN ('build-handed-over', 'build-taken-over')
+    ORDER BY seq DESC LIMIT 1`)
+    .pluck()
+
   return {
     of,
+    /** The bench that a build was last handed to, or that took it over; null where it never changed benches. */
+    holder: (build: string): BenchName | null => benchName.nullable().catch(null).parse(jsonIn(holder.get(build) ?? null)),
     note,
     /** Oldest build first. */
     waiting: (): readonly Waiting[] => waiting.all(),

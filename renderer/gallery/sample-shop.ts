@@ -1,4 +1,4 @@
-import type { ShopLine, ShopState } from '../../core/contract/index.ts'
+import type { FoundLine, ShopState } from '../../core/contract/index.ts'
 import { done, problem } from '../../core/problem/index.ts'
 import type { MemoryBuild } from '../bench/memory-build.ts'
 import type { MemoryHandlers } from './memory-client.ts'
@@ -38,22 +38,28 @@ export const troubledShop: NonNullable<ShopState['joined']> = {
 }
 
 /** Open builds at two benches, one of which needs somebody. */
-export function sampleShopLines(): readonly ShopLine[] {
+export function sampleShopLines(): readonly FoundLine[] {
   const moments = ['run in mid pass', 'run with a flag', 'turn by an angle'] as const
   return moments.map((moment, index) => ({
     ...momentOf('skerry-3', moment).build.line,
     id: String(index),
-    bench: index === 0 ? here : other,
-    isHere: index === 0,
-    asOf: at,
-    isForked: index === 2,
+    at: { bench: index === 0 ? here : other, isHere: index === 0, asOf: at, isForked: index === 2 },
   }))
 }
 
 /** Answers about a shop that the bench has joined, or not. */
 export const sampleShop = (joined: ShopState['joined']): MemoryHandlers => ({
   'shop.read': () => done({ bench: here, joined }),
-  'shop.builds': () => done({ lines: [...sampleShopLines()], more: false }),
+  'builds.find': () =>
+    done({
+      lines: [...sampleShopLines()],
+      more: false,
+      ...(joined !== null && {
+        shop: {
+          cut: joined.problem === null ? null : { since: joined.since, problem: joined.problem },
+        },
+      }),
+    }),
   'shop.news': () => done({ isJoined: false, number: 0, builds: [] }),
 })
 

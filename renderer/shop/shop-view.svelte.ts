@@ -1,9 +1,9 @@
-import type { Answer, Client, Input, ShopLine, ShopState } from '../../core/contract/index.ts'
+import type { Answer, Client, FoundLine, Input, ShopCut, ShopState } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 
 /** What is looked for among the builds of the shop; what is absent does not narrow it. */
-export type ShopQuery = Omit<Input<'shop.builds'>, 'before' | 'language'>
+export type ShopQuery = Pick<Input<'builds.find'>, 'words' | 'state'>
 
 /** The shop as the host last told of it, and a page of the builds of its benches. */
 export class ShopView {
@@ -13,9 +13,10 @@ export class ShopView {
   #problem = $state.raw<Problem | null>(null)
   #busy = $state(false)
   #wanted = $state.raw<ShopQuery>({ words: '' })
-  #lines = $state.raw<readonly ShopLine[] | null>(null)
+  #lines = $state.raw<readonly FoundLine[] | null>(null)
   #hasMore = $state(false)
   #notFound = $state.raw<Problem | null>(null)
+  #cut = $state.raw<ShopCut>(null)
   #asked = 0
 
   constructor(client: Client, language: () => Language) {
@@ -43,7 +44,11 @@ export class ShopView {
   get hasMore() {
     return this.#hasMore
   }
-  /** Why the builds of the shop cannot be asked for now. */
+  /** Why what is listed is only what this bench has; null where it is all. */
+  get cut() {
+    return this.#cut
+  }
+  /** Why nothing can be listed. */
   get notFound() {
     return this.#notFound
   }
@@ -68,24 +73,27 @@ export class ShopView {
   async look(change: Partial<ShopQuery> = {}): Promise<void> {
     this.#wanted = { ...this.#wanted, ...change }
     const request = ++this.#asked
-    const answer = await this.#client.request('shop.builds', { ...this.#wanted, language: this.#language() })
+    const answer = await this.#find()
     if (request !== this.#asked) return
     this.#notFound = answer.ok ? null : answer.problem
     if (!answer.ok) return
+    this.#cut = answer.value.shop?.cut ?? null
     this.#lines = answer.value.lines
     this.#hasMore = answer.value.more
   }
 
   async older(): Promise<void> {
     const before = this.#lines?.at(-1)?.id
-    const answer = await this.#client.request('shop.builds', {
-      ...this.#wanted,
-      ...{ before, language: this.#language() },
-    })
+    const answer = await this.#find(before)
     this.#notFound = answer.ok ? null : answer.problem
     if (!answer.ok) return
     this.#lines = [...(this.#lines ?? []), ...answer.value.lines]
     this.#hasMore = answer.value.more
+  }
+
+  #find(before?: string): Promise<Answer<'builds.find'>> {
+    const asked = { ...this.#wanted, of: 'shop', before, language: this.#language() } as const
+    return this.#client.request('builds.find', asked)
   }
 
   async #ask(asked: Promise<Answer<'shop.read'>>): Promise<boolean> {

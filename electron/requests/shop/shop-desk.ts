@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { BenchName, BuildCommand } from '../../../core/builds/index.ts'
-import type { ShopState, StoredBuild } from '../../../core/contract/index.ts'
+import type { ShopCut, ShopState, StoredBuild } from '../../../core/contract/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../../../core/problem/index.ts'
 import { readAddress, writeAddress } from '../../shop/index.ts'
 import { numberOf, type Store } from '../../store/index.ts'
@@ -97,6 +97,15 @@ export class ShopDesk {
     return this.#parted.has(build) ? apartOf(this.#services.store, build, this.nameOf) : null
   }
 
+  /** Why the archive is not asked now, and since when; null where it may be. */
+  cut(): ShopCut {
+    const connection = this.#way?.archive.connection()
+    if (this.#fault === null && connection?.kind === 'cut')
+      return { since: connection.sinceUtc, problem: connection.problem }
+    const fault = this.#fault ?? this.#way?.problem ?? null
+    return fault === null ? null : { since: null, problem: fault }
+  }
+
   readonly nameOf = (id: string): string =>
     id === this.here.id ? this.here.name : (this.#way?.nameOf(id) ?? id)
 
@@ -152,7 +161,6 @@ export class ShopDesk {
     this.#way?.sender.mark()
     const waiting = store.shop.waiting()
     const connection = this.#way?.archive.connection()
-    const cut = connection?.kind === 'cut' ? connection : null
     const named = (build: string) => {
       const row = store.build(build)
       return { build, name: row?.name ?? '', number: row === null ? '' : numberOf(row) }
@@ -161,7 +169,7 @@ export class ShopDesk {
       address: this.#address,
       connection: connection?.kind ?? 'untried',
       since: connection === undefined || connection.kind === 'untried' ? null : connection.sinceUtc,
-      problem: this.#fault ?? cut?.problem ?? this.#way?.problem ?? null,
+      problem: this.cut()?.problem ?? null,
       waiting: {
         entries: waiting.reduce((sum, { from, to }) => sum + to - from + 1, 0),
         builds: waiting.length,

@@ -4,6 +4,7 @@ import type { StoredEntry } from '../../store/index.ts'
 import type { Consignment, Listed, Receipt } from '../archive.ts'
 import { foundBy } from '../found-by.ts'
 import { placed, type Known, type Root } from '../placing.ts'
+import { transaction } from './transaction.ts'
 
 /**
  * Adds the entries of a consignment in one transaction. The line of the build is locked first, so that two that send to one build come
@@ -13,7 +14,7 @@ export async function sendTo(sql: Sql, consignment: Consignment): Promise<Outcom
   const { build, bench, entries, listed } = consignment
   const [spec] = await sql`SELECT 1 FROM spec WHERE sha256 = ${hash(listed.specSha256)}`
   if (spec === undefined) return refused('shop-spec-missing', {})
-  return sql.begin(async (in_) => {
+  return transaction(sql, async (in_): Promise<Outcome<Receipt>> => {
     // Looked at first: where they are no entries of this build, nothing of them may be listed either.
     const sound = placed(build, entries, ownOnly(entries))
     if (sound.kind === 'refused') return refused('shop-entry-refused', { entry: sound.entry })
@@ -39,7 +40,7 @@ export async function sendTo(sql: Sql, consignment: Consignment): Promise<Outcom
           ])
         return done({ kind: 'kept', upTo: entries.at(-1)?.seq ?? 0 })
     }
-  }) as Promise<Outcome<Receipt>>
+  })
 }
 
 /** As if the archive had all that comes before them, and nothing else. */

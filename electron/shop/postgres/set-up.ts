@@ -7,6 +7,7 @@ import { dial, type Destination } from './dial.ts'
 import { findThere } from './find-there.ts'
 import { latestShopVersion, namesOf, shopMigrations } from './migrations/index.ts'
 import { newPassword, scramVerifier } from './scram.ts'
+import { transaction } from './transaction.ts'
 
 /** A role that one bench, or a reader, goes by. Its password is known here alone, and once. */
 export interface NewRole {
@@ -108,7 +109,7 @@ async function asOwner<Value>(
     }
   }
   try {
-    return await (sql.begin(async (in_) => {
+    return await transaction(sql, async (in_) => {
       const inside = in_ as unknown as Sql
       await inside`SELECT pg_advisory_xact_lock(${settingUp})`
       const found = await findThere(inside, address.shop)
@@ -118,7 +119,7 @@ async function asOwner<Value>(
       const answer = await work(inside, found)
       if (!answer.ok) throw new Refusal(answer)
       return answer
-    }) as Promise<Outcome<Value>>)
+    })
   } catch (error) {
     if (error instanceof Refusal) return error.why
     return { ok: false, problem: problemOf(error, address, destination.password() !== null) }

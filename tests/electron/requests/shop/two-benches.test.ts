@@ -48,8 +48,8 @@ describe('two benches of a shop', () => {
     expect(buildSheet(read.spec, opened.events).benches).toMatchObject([
       { kind: 'handed-over', from: first.name, to: second.name },
     ])
-    const found = await third.get('shop.builds', { words: 'ferry' })
-    expect(found.lines).toMatchObject([{ id: line.id, bench: second.name, entries: 9, isHere: false }])
+    const found = await third.get('builds.find', { of: 'shop', words: 'ferry' })
+    expect(found.lines).toMatchObject([{ id: line.id, entries: 9, at: { bench: second.name, isHere: false } }])
     expect([...first.bugs, ...second.bugs, ...third.bugs]).toEqual([])
   })
 
@@ -100,7 +100,12 @@ describe('a bench with the network down', () => {
     const opened = await second.get('shop.open', { build: line.id })
     expect(opened.events).toHaveLength(1)
     expect(opened.benches?.asOf).not.toBeNull()
-    expect(codeOf(await second.ask('shop.builds', { words: '' }))).toBe('shop-unreachable')
+    const found = await second.get('builds.find', { of: 'shop', words: 'ferry' })
+    expect(found).toMatchObject({
+      lines: [{ id: line.id, at: { bench: first.name, isHere: false, asOf: opened.benches?.asOf } }],
+      shop: { cut: { problem: { code: 'shop-unreachable' } } },
+    })
+    expect(found.shop?.cut?.since).not.toBeNull()
   })
 
   it('sends what was confirmed before it joined', async () => {
@@ -142,8 +147,8 @@ describe('a build that two benches went on with apart', () => {
     expect((await first.get('shop.read', {})).joined?.apart).toMatchObject([
       { build, entry: 2, bench: 'Bench 2', counts: null },
     ])
-    const [found] = (await second.get('shop.builds', { words: '' })).lines
-    expect(found).toMatchObject({ id: build, isForked: true })
+    const [found] = (await second.get('builds.find', { of: 'shop', words: '' })).lines
+    expect(found).toMatchObject({ id: build, at: { isForked: true } })
   })
 
   it('goes on at the bench whose line a person said counts, and is left at the other', async () => {
@@ -167,7 +172,7 @@ describe('a build that two benches went on with apart', () => {
     const [other] = (await second.get('shop.read', {})).joined?.apart ?? []
     const line = await second.get('shop.read-line', { build, line: other?.line ?? '' })
     expect(line.events.map(({ hash }) => hash)).toEqual(hashesOf(first, build).slice(0, line.events.length))
-    await until(async () => (await second.get('shop.builds', { words: '' })).lines[0]?.isForked === false)
+    await until(async () => (await second.get('builds.find', { of: 'shop', words: '' })).lines[0]?.at?.isForked === false)
     expect([...first.bugs, ...second.bugs]).toEqual([])
   })
 })
