@@ -1,4 +1,4 @@
-import { buildSheet, heldAt } from '../../core/builds/index.ts'
+import { buildSheet, heldAt, typedWords } from '../../core/builds/index.ts'
 import type { ImportResult } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'

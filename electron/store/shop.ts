@@ -118,7 +118,11 @@ export function shopOn(db: Database, write: Write) {
   return {
     of,
     /** The bench that a build was last handed to, or that took it over; null where it never changed benches. */
-    holder: (build: string): BenchName | null => benchName.nullable().catch(null).parse(jsonIn(holder.get(build) ?? null)),
+    holder: (build: string): BenchName | null =>
+      benchName
+        .nullable()
+        .catch(null)
+        .parse(jsonIn(holder.get(build) ?? null)),
     note,
     /** Oldest build first. */
     waiting: (): readonly Waiting[] => waiting.all(),

@@ -1,22 +1,23 @@
-import type { BuildLine, Client, Input } from '../../core/contract/index.ts'
+import type { Client, FoundLine, Input, Output } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 
 /** What is looked for in the archive; what is absent does not narrow it. */
-export type BuildQuery = Omit<Input<'builds.find'>, 'before' | 'language'>
+export type BuildQuery = Omit<Input<'builds.find'>, 'before' | 'language' | 'of'>
 
 /** The archive as it was last searched: one page of builds, and which of them are chosen. */
 export class BuildSearch {
   readonly #client: Client
   readonly #language: () => Language
   #wanted = $state.raw<BuildQuery>({ words: '' })
-  #lines = $state.raw<readonly BuildLine[] | null>(null)
+  #lines = $state.raw<readonly FoundLine[] | null>(null)
   #more = $state(false)
   /** For each page before this one, the last build before it; the first page has none. */
   #pages = $state.raw<readonly (string | undefined)[]>([undefined])
-  #chosen = $state.raw<readonly BuildLine[]>([])
+  #chosen = $state.raw<readonly FoundLine[]>([])
   #problem = $state.raw<Problem | null>(null)
   #opened = $state<string | null>(null)
+  #shop = $state.raw<Output<'builds.find'>['shop'] | null>(null)
   #asked = 0
 
   constructor(client: Client, language: () => Language = () => 'en') {
@@ -49,6 +50,11 @@ export class BuildSearch {
     return this.#opened
   }
 
+  /** What the archive of the shop said; null where the bench belongs to none. */
+  get shop() {
+    return this.#shop
+  }
+
   /** A build of the page is opened. */
   open(build: string) {
     this.#opened = build
@@ -73,10 +79,22 @@ export class BuildSearch {
     return this.#turnTo(this.#pages.length > 1 ? this.#pages.slice(0, -1) : this.#pages)
   }
 
-  /** Chooses a build or lets go of it; of more than two the one chosen first gives way. */
-  choose(line: BuildLine) {
+  /**
+   * Chooses a build or lets go of it; of more than two the one chosen first gives way. One of another bench is taken in here first, so that it can
+   * be verified, compared and given out.
+   */
+  async choose(line: FoundLine): Promise<void> {
     const others = this.#chosen.filter(({ id }) => id !== line.id)
-    this.#chosen = others.length < this.#chosen.length ? others : [...others, line].slice(-2)
+    if (others.length < this.#chosen.length) {
+      this.#chosen = others
+      return
+    }
+    if (line.at && !line.at.isHere) {
+      const taken = await this.#client.request('shop.open', { build: line.id })
+      this.#problem = taken.ok ? null : taken.problem
+      if (!taken.ok) return
+    }
+    this.#chosen = [...this.#chosen.filter(({ id }) => id !== line.id), line].slice(-2)
   }
 
   /** An answer to what is no longer asked is dropped: a person types faster than a disk turns. */
@@ -84,6 +102,7 @@ export class BuildSearch {
     const request = ++this.#asked
     const answer = await this.#client.request('builds.find', {
       ...this.#wanted,
+      of: 'shop',
       before: pages.at(-1),
       language: this.#language(),
     })
@@ -93,6 +112,7 @@ export class BuildSearch {
     this.#pages = pages
     this.#lines = answer.value.lines
     this.#more = answer.value.more
+    this.#shop = answer.value.shop ?? null
     this.#chosen = this.#chosen.map((line) => answer.value.lines.find(({ id }) => id === line.id) ?? line)
   }
 }

@@ -2,6 +2,7 @@ import BuildBenches from '../shop/BuildBenches.svelte'
 import BenchNameForm from '../shop/BenchNameForm.svelte'
 import HandedOver from '../shop/HandedOver.svelte'
 import JoinForm from '../shop/JoinForm.svelte'
+import ShopCutNote from '../shop/ShopCutNote.svelte'
 import ShopBuilds from '../shop/ShopBuilds.svelte'
 import ShopPage from '../shop/ShopPage.svelte'
 import ShopStanding from '../shop/ShopStanding.svelte'
@@ -54,6 +55,9 @@ export const shopEntries: readonly Entry[] = [
   })),
   part('Builds of the shop', 'With the bench that has each', ShopBuilds, () => ({
     three: { lines: sampleShopLines(), onopen: nothing },
+  })),
+  part('Cut off from the shop', 'Why only what this bench has is listed', ShopCutNote, () => ({
+    'since a time': { cut: { since: troubledShop.since, problem: troubledShop.problem! } },
   })),
   part('Tile of the wall', 'One open build', WallTile, () => {
     const [well, trouble, forked] = sampleShopLines()

@@ -3,6 +3,7 @@ import { describe, expect, it, onTestFinished } from 'vitest'
 import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
 import { readAuthority, type ShopArchive } from '../../../electron/shop/index.ts'
 import { latestShopVersion } from '../../../electron/shop/postgres/migrations/index.ts'
+import { transaction } from '../../../electron/shop/postgres/transaction.ts'
 import { migrateShop, setUp } from '../../../electron/shop/postgres/set-up.ts'
 import { value } from './sample.ts'
 import { database, destinationFor, destinationOf, type Shops } from './shops.ts'
@@ -44,6 +45,25 @@ export function connectingTo(shops: Shops): void {
         ])
         expect(said).not.toContain('pass-w0rd')
       }
+    })
+
+    it('that is lost in the midst of a transaction: what was begun is given up, and nothing is written to it', async () => {
+      const shop = await shops.anyShop()
+      const thrown: unknown[] = []
+      const hear = (error: unknown) => void thrown.push(error)
+      process.prependListener('uncaughtException', hear)
+      onTestFinished(() => void process.off('uncaughtException', hear))
+      const line = shop.asRole('bench')
+      const other = shop.asRole('owner')
+      const lost = transaction(line, async (inside) => {
+        const [own] = await inside<{ pid: number }[]>`SELECT pg_backend_pid() AS pid`
+        const waiting = inside`SELECT pg_sleep(30)`.execute()
+        await other`SELECT pg_terminate_backend(${own?.pid ?? 0})`
+        return waiting
+      })
+      await expect(lost).rejects.toThrow()
+      await new Promise((resolve) => setTimeout(resolve, 50))
+      expect(thrown).toEqual([])
     })
 
     it('opens again by itself once what was wrong is put right', async () => {

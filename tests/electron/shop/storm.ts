@@ -11,12 +11,13 @@ interface Storm {
   readonly seconds: number
   /** How many entries a bench confirms a second. */
   readonly rate: number
+  readonly mostAnswerMs: number
 }
 
 const storm: Storm =
   process.env['BEDPLATE_RUNS'] === 'long'
-    ? { benches: 50, seconds: 60, rate: 4 }
-    : { benches: 5, seconds: 2, rate: 20 }
+    ? { benches: 50, seconds: 60, rate: 4, mostAnswerMs: 20_000 }
+    : { benches: 5, seconds: 2, rate: 20, mostAnswerMs: 2000 }
 
 /** What is acknowledged is there once, whatever ends in the midst of it. */
 export function stormOn(shops: Shops): void {
@@ -29,7 +30,7 @@ export function stormOn(shops: Shops): void {
         const network = await proxyTo(server.port)
         const way = () =>
           shops.open(destinationFor(shop.role('bench'), { host: '127.0.0.1', port: network.port }), {
-            mostAnswerMs: 2000,
+            mostAnswerMs: storm.mostAnswerMs,
             askEachMs: 1000,
           })
         value(await shop.client().keepSpec(ferryEngine))
@@ -101,6 +102,7 @@ async function bench(build: string, index: number, until: number, way: () => Sho
   let archive = way()
   let acknowledged = 0
   let refusals = 0
+  let failures = 0
   for (let turn = 1; acknowledged < chain.length; turn += 1) {
     const confirmed = Math.min(chain.length, Math.ceil(((Date.now() - begun) / 1000) * storm.rate))
     if (confirmed > acknowledged) {
@@ -116,7 +118,9 @@ async function bench(build: string, index: number, until: number, way: () => Sho
       else if (answer.value.kind === 'kept') acknowledged = Math.max(acknowledged, answer.value.upTo)
       else if (answer.value.kind === 'behind') acknowledged = Math.min(acknowledged, answer.value.from - 1)
       else throw new Error('a fork of its own build')
-      if (!answer.ok) await delay(20 + Math.random() * 80)
+      failures = answer.ok ? 0 : failures + 1
+      // Longer each time, as the program waits: fifty that come again at once keep one another out.
+      if (!answer.ok) await delay(20 + Math.random() * Math.min(3000, 50 * 2 ** failures))
     } else await delay(1000 / storm.rate / 2)
   }
   return { build, acknowledged, chain, refusals }

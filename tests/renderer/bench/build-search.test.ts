@@ -34,6 +34,7 @@ describe('searching the archive', () => {
       words: 'Ferry',
       state: undefined,
       kind: 'name',
+      of: 'shop',
       before: undefined,
       language: 'en',
     })

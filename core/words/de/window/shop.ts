@@ -17,6 +17,8 @@ export const shop: Words['shop'] = {
     cut: ({ since }) => `Nicht verbunden${since === null ? '.' : ` seit ${since}.`}`,
   },
   notReached: ({ since }) => `Nicht verbunden${since === null ? '.' : ` seit ${since}.`}`,
+  onlyHere:
+    'Aufgeführt ist, was diese Werkbank hat: die eigenen Aufbauten und die anderer Werkbänke, wie sie zuletzt hierher kamen.',
   waiting: ({ entries, builds }) =>
     entries === 0
       ? 'Nichts wartet: Alles hier Bestätigte ist im Archiv.'

@@ -23,6 +23,8 @@ export const shop = {
     cut: ({ since }: Since) => `Not connected${since === null ? '.' : ` since ${since}.`}`,
   },
   notReached: ({ since }: Since) => `Not connected${since === null ? '.' : ` since ${since}.`}`,
+  onlyHere:
+    'Listed is what this bench has: its own builds, and those of other benches as they came here last.',
   waiting: ({ entries, builds }: { readonly entries: number; readonly builds: number }) =>
     entries === 0
       ? 'Nothing waits: all that was confirmed here is in the archive.'

@@ -17,6 +17,8 @@ export const shop: Words['shop'] = {
     cut: ({ since }) => `Sin conexión${since === null ? '.' : ` desde ${since}.`}`,
   },
   notReached: ({ since }) => `Sin conexión${since === null ? '.' : ` desde ${since}.`}`,
+  onlyHere:
+    'Se muestra lo que tiene este banco: sus propios montajes y los de otros bancos tal como llegaron por última vez.',
   waiting: ({ entries, builds }) =>
     entries === 0
       ? 'Nada espera: todo lo confirmado aquí está en el archivo.'

@@ -49,7 +49,9 @@ describe('two benches of a shop', () => {
       { kind: 'handed-over', from: first.name, to: second.name },
     ])
     const found = await third.get('builds.find', { of: 'shop', words: 'ferry' })
-    expect(found.lines).toMatchObject([{ id: line.id, entries: 9, at: { bench: second.name, isHere: false } }])
+    expect(found.lines).toMatchObject([
+      { id: line.id, entries: 9, at: { bench: second.name, isHere: false } },
+    ])
     expect([...first.bugs, ...second.bugs, ...third.bugs]).toEqual([])
   })
 
@@ -172,7 +174,10 @@ describe('a build that two benches went on with apart', () => {
     const [other] = (await second.get('shop.read', {})).joined?.apart ?? []
     const line = await second.get('shop.read-line', { build, line: other?.line ?? '' })
     expect(line.events.map(({ hash }) => hash)).toEqual(hashesOf(first, build).slice(0, line.events.length))
-    await until(async () => (await second.get('builds.find', { of: 'shop', words: '' })).lines[0]?.at?.isForked === false)
+    await until(
+      async () =>
+        (await second.get('builds.find', { of: 'shop', words: '' })).lines[0]?.at?.isForked === false,
+    )
     expect([...first.bugs, ...second.bugs]).toEqual([])
   })
 })
