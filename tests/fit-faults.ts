@@ -137,22 +137,59 @@ export function fitFaults(): readonly string[] {
   }
 }
 
-/** What stands outside the brackets of the language that nobody speaks, and has a word in it. Runs in the page. */
+/**
+ * What stands outside the brackets of the language that nobody speaks, has a word without its accents, is no data of the gallery
+ * and not said to be the same in every language, a line each. Runs in the page.
+ */
 export function outsideBrackets(): readonly string[] {
+  const { sampleData } = globalThis as unknown as { readonly sampleData: ReadonlySet<string> }
+  const spaced = (text: string) => text.replaceAll(/\s+/g, ' ').trim()
+  const data = [...sampleData].map(spaced).filter(hasWord)
+  const longestFirst = data.toSorted((one, other) => other.length - one.length)
+  /** The texts of the help are a table of their own, which stays English. */
+  const notLookedAt = 'script, style, section[aria-label] > h2, title, [translate="no"], [data-guide]'
   const found = new Set<string>()
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
-  let depth = 0
   for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
     const parent = node.parentElement!
-    if (parent.closest('script, style, section[aria-label] > h2, title') !== null) continue
-    let outside = ''
-    for (const sign of node.textContent ?? '') {
+    if (parent.closest(notLookedAt) !== null) continue
+    const outside = outsideOf(node.textContent ?? '')
+    if (!hasWord(outside)) continue
+    // A drawing breaks a long text into several.
+    if (parent.closest('text') !== null && data.some((text) => ` ${text} `.includes(` ${outside} `))) continue
+    const left = longestFirst.reduce(
+      (rest, text) => (rest.includes(text) ? without(rest, text) : rest),
+      outside,
+    )
+    if (hasWord(left)) found.add(`“${outside}” at ${parent.tagName.toLowerCase()}`)
+  }
+  return [...found]
+
+  /** What is in no brackets. What is broken into lines has one of its brackets in each. */
+  function outsideOf(text: string): string {
+    let [outside, depth] = ['', 0]
+    for (const sign of text) {
       if (sign === '[') depth += 1
       else if (sign === ']') depth = Math.max(0, depth - 1)
       else if (depth === 0) outside += sign
     }
-    outside = outside.replaceAll(/\s+/g, ' ').trim()
-    if (/\p{L}{3}/u.test(outside)) found.add(outside)
+    return spaced(outside)
   }
-  return [...found]
+
+  function hasWord(text: string): boolean {
+    return text.split(/[^\p{L}]+/u).some((word) => word.length > 2 && /^[a-z]+$/i.test(word))
+  }
+
+  /** Without a text where it stands as words of their own; a single word only where no word is beside it. */
+  function without(text: string, known: string): string {
+    const [before, after] = known.includes(' ') ? ['', ''] : ['|\\p{L} ', '| \\p{L}']
+    const escaped = known.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&')
+    return text.replaceAll(
+      new RegExp(`(?<![\\p{L}\\d]${before})${escaped}(?![\\p{L}\\d]${after})`, 'gu'),
+      ' ',
+    )
+  }
 }
+
+/** Whether an entry of the gallery shows the help, whose texts are not in that language. */
+export const isOfHelp = (entry: string): boolean => /help|glossary/.test(entry)

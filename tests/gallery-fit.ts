@@ -4,8 +4,7 @@
  * another; in `pseudo` also what comes from no table of words. Ends with 1 where there is any.
  */
 import { addressesOnStage, showOnStage, withBrowser, withGallery } from './gallery.ts'
-import { fitFaults, outsideBrackets } from './fit-faults.ts'
-import { textsOfSpecs } from './texts-of-specs.ts'
+import { fitFaults, isOfHelp, outsideBrackets } from './fit-faults.ts'
 
 const [language = 'de', size = '1024x768', ...words] = process.argv.slice(2)
 const [width, height] = size.split('x').map(Number)
@@ -15,7 +14,6 @@ await withBrowser((browser) =>
   withGallery(async (gallery) => {
     const page = await browser.newPage({ viewport: { width, height } })
     page.on('pageerror', (error) => console.log(`! ${error.message}`))
-    const ofSpecs = language === 'pseudo' ? await textsOfSpecs() : new Set()
     const untold = new Map<string, string>()
     let faults = 0
     for (const address of await addressesOnStage(page, gallery)) {
@@ -27,10 +25,9 @@ await withBrowser((browser) =>
         faults += 1
         console.log(`${entry}: ${fault}`)
       }
-      // The texts of the help are a table of their own, which stays English.
-      if (language === 'pseudo' && !/help|glossary/.test(entry))
+      if (language === 'pseudo' && !isOfHelp(entry))
         for (const text of await page.evaluate(outsideBrackets))
-          if (!ofSpecs.has(text) && !untold.has(text)) untold.set(text, entry)
+          if (!untold.has(text)) untold.set(text, entry)
     }
     for (const [text, entry] of untold) console.log(`${entry}: from no table “${text}”`)
     console.log(`${faults + untold.size} found`)

@@ -19,6 +19,7 @@ export function drawingAfter(
   const stays =
     last !== null &&
     last.words === words &&
+    last.viewText === words.drawing.view &&
     last.spec === spec &&
     last.view.from === view.from &&
     last.view.turn === view.turn &&

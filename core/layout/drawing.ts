@@ -30,6 +30,8 @@ import { acrossAnEnd, projectionOf, type Projection } from './view.ts'
 /** One face being drawn: the spec's part in it, the way it lies on the sheet, and where everything round it stands. */
 export interface Drawing {
   readonly words: Words
+  /** A message of the table it was drawn with: words that follow the language are the same object in all of them. */
+  readonly viewText: Words['drawing']['view']
   readonly spec: EngineSpec
   readonly here: OnFace
   readonly facts: DrawingFacts
@@ -247,7 +249,7 @@ export function drawingOf(
     plan = planBeside(column)
   }
   return {
-    ...{ words, spec, here, facts, content, view, sheet },
+    ...{ words, viewText: words.drawing.view, spec, here, facts, content, view, sheet },
     ...{ along, across, outline, openings, bosses, crank, sizes, ends, names },
     ...drawn,
     ...{ lanes, laneDiscs },

@@ -8,6 +8,7 @@ import { memoryClient, type MemoryHandlers } from './memory-client.ts'
 import { memoryHost, type SampleContent } from './memory-host.ts'
 import { momentsOf, type Moment } from './moments.ts'
 import { sampleRecord, sampleWrenches } from './sample-record.ts'
+import { holdAsData } from './sample-data.ts'
 import { sampleLibrary } from './sample-library.ts'
 import type { OnStage } from './shown.ts'
 
@@ -32,6 +33,7 @@ export async function benchWith(
   const theme = look === 'dark' ? 'dark' : 'light'
   const preferences = { ...content.preferences, theme, readingDistance: distance } as const
   const client = clientWith({ ...content, preferences }, more)
+  holdAsData(machine.speech?.getVoices())
   const bench = new Bench(client, undefined, { language, ...machine })
   await bench.open()
   return bench

@@ -2,6 +2,7 @@ import type { Component } from 'svelte'
 import type { Bench } from '../bench/bench.svelte.ts'
 import type { OpenBuild } from '../bench/open-build.svelte.ts'
 import type { Press } from './press.ts'
+import { holdAsData } from './sample-data.ts'
 import type { OnStage } from './shown.ts'
 
 type Props = Record<string, unknown>
@@ -57,6 +58,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     ...{ group, name, shows, kind, press },
     async load(shown) {
       const each = Object.entries(await states(shown))
+      holdAsData(each.map(([, props]) => props))
       return each.map(([caption, props]) => ({
         caption,
         view: view as Component<Props>,

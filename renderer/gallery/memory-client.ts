@@ -7,6 +7,7 @@ import {
 } from '../../core/contract/index.ts'
 import { refused, type Outcome } from '../../core/problem/index.ts'
 import { parseAnswer } from '../client/answer.ts'
+import { holdAsData } from './sample-data.ts'
 
 /** What answers in memory; a request without a line here is refused as one that the host does not know. */
 export type MemoryHandlers = {
@@ -19,6 +20,7 @@ export function memoryClient(handlers: MemoryHandlers): Client {
     request(name, input) {
       const outcome = answered(handlers, name, input)
       const { ok } = outcome
+      if (ok) holdAsData(outcome.value)
       const wire = ok ? outcome : { ok, problem: outcome.problem }
       return Promise.resolve(parseAnswer(name, JSON.parse(JSON.stringify(wire))))
     },

@@ -36,6 +36,7 @@ import { engineOf, engines } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { playOrder, practisedOf } from './practised.ts'
 import type { Press } from './press.ts'
+import { holdAsData } from './sample-data.ts'
 import type { OnStage } from './shown.ts'
 
 const { spec } = engineOf('skerry-3')
@@ -142,9 +143,11 @@ const tried = async (shown: OnStage) => ({
 })
 
 function dryRun(): DryRun {
+  const named = { number: en.practice.dryRun.number, name: en.practice.dryRun.build }
+  holdAsData(named)
   const started = DryRun.start(clientWith({}), {
     ...{ engine: engineOf('skerry-3'), person: person.name, preferences: usualPreferences },
-    ...{ number: en.practice.dryRun.number, name: en.practice.dryRun.build },
+    ...named,
   })
   if (!started.ok) throw new Error(started.problem.code)
   return started.value

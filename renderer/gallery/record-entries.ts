@@ -89,7 +89,7 @@ export const recordEntries: readonly Entry[] = [
   part('Page frame', 'What stands round a page', PageFrame, async (shown) => ({
     'a title and a way back': {
       ...{ title: 'Record', bench: await benchWith(shown) },
-      children: createRawSnippet(() => ({ render: () => '<p>What the page is about.</p>' })),
+      children: createRawSnippet(() => ({ render: () => '<p translate="no">What the page is about.</p>' })),
     },
   })),
   part('Wrench', 'A wrench as its owner writes it down', WrenchForm, async (shown) => {

@@ -6,7 +6,8 @@ import { stampOf, type Stamp } from '../events/stamp.ts'
 export interface SheetPlace extends Stamp {
   readonly step: string
   readonly kind: PlacedKind
-  readonly at: string
+  /** Where on the engine. */
+  readonly where: string
   readonly say: string
   readonly round: 1 | 2
   readonly note: string | null
@@ -29,8 +30,8 @@ export function placedOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
     if (step === undefined || !isPlacedStep(step) || place === undefined) continue
     if (event.type === 'place-done') {
       const { round, note } = event
-      const { at, say } = place
-      const row = { id: `${step.id}/${place.id}`, step: step.name, kind: step.kind, at, say, round, note }
+      const { at: where, say } = place
+      const row = { id: `${step.id}/${place.id}`, step: step.name, kind: step.kind, where, say, round, note }
       rows.push({ ...stampOf(entry), ...row, undone: null })
     } else {
       rows.forEach((row, index) => {

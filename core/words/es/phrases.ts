@@ -62,6 +62,6 @@ export const phrases: Words['phrases'] = {
     onScale +
     (atFastener === null && clamping === null ? '' : ' en la escala') +
     (atFastener === null ? '' : `, ${atFastener} en la fijación`) +
-    (clamping === null ? '' : `, ${clamping} sin el par de frenado`),
+    (clamping === null ? '' : `, ${clamping} sin el par de autofrenado`),
   angleInAll: ({ angle }) => `${angle} en total`,
 }

@@ -7,7 +7,8 @@ interface Term {
 /**
  * The words of the trade that the program uses, in the three languages. They are from memory, no source. Two were asked for in
  * Spanish: `clase de calidad`, the property class of ISO 898-1, is what suppliers in Spain print for it (looked up; the Spanish
- * standard itself was not at hand); `par de frenado`, the prevailing torque of ISO 2320, was not found and stays from memory.
+ * standard itself was not at hand). For the prevailing torque of ISO 2320 no Spanish source was found; `par de autofrenado` is
+ * made from `tuerca autofrenante`, as lists of materials call the nut (looked up), since `par de frenado` is that of a brake.
  */
 export const terms = {
   // Bearings and sizes
@@ -83,7 +84,7 @@ export const terms = {
   preload: { en: 'preload', de: 'Vorspannkraft', es: 'precarga' },
   'proof-load': { en: 'proof load', de: 'Prüfkraft', es: 'carga de prueba' },
   yield: { en: 'yield point', de: 'Streckgrenze', es: 'límite elástico' },
-  'prevailing-torque': { en: 'prevailing torque', de: 'Klemmdrehmoment', es: 'par de frenado' },
+  'prevailing-torque': { en: 'prevailing torque', de: 'Klemmdrehmoment', es: 'par de autofrenado' },
   'cross-talk': {
     en: 'elastic interaction',
     de: 'elastische Wechselwirkung',

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { drawingAfter, sceneOf, sceneOn, type Drawing } from '../../../core/layout/index.ts'
 import { demos, factsAt, sheets, stages, views } from './demos.ts'
-import { en } from '../../../core/words/index.ts'
+import { de } from '../../../core/words/de/index.ts'
+import { en, liveWords, type Words } from '../../../core/words/index.ts'
 
 describe('the drawing after another one', () => {
   it.each(demos)('of $id is the same as if it had been laid out again, whatever was drawn before', (spec) => {
@@ -38,5 +39,20 @@ describe('the drawing after another one', () => {
     const renamed = { ...facts, fasteners: { ...facts.fasteners, [id]: { ...fact, number: '100' } } }
     const again = drawingAfter(first, en, spec, renamed, view!, sheet!)
     expect(again.discs.find((disc) => disc.id === id)?.number).toBe('100')
+  })
+
+  it('is written again when the language is another, though live words are the same object', () => {
+    let now: Words = en
+    const words = liveWords(() => now)
+    const spec = demos[0]!
+    const facts = factsAt(spec, spec.case.faces[0]!.id, 'first pull')
+    const first = drawingAfter(null, words, spec, facts, views[0]!, sheets[0]!)
+    const noses = (drawing: Drawing) =>
+      sceneOn(drawing).shapes.flatMap((shape) =>
+        shape.kind === 'text' && [en.drawing.nose, de.drawing.nose].includes(shape.text) ? [shape.text] : [],
+      )
+    expect(noses(first)).toEqual([en.drawing.nose])
+    now = de
+    expect(noses(drawingAfter(first, words, spec, facts, views[0]!, sheets[0]!))).toEqual([de.drawing.nose])
   })
 })

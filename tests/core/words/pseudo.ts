@@ -25,8 +25,15 @@ export function pseudoText(text: string): string {
 
 /** The words of a language that nobody speaks: what the window shows outside its brackets comes from no table. */
 export function pseudo(words: Words): Words {
-  return changed(words, []) as Words
+  const { amount, span } = words.amounts
+  return { ...(changed(words, []) as Words), amounts: { amount, span: (facts) => accentedIn(span(facts)) } }
 }
+
+/** Between its numbers a span has words: they get their accents, and no brackets. */
+const accentedIn = (span: string) =>
+  span.replace(/at most|(?<=\s)to(?=\s)/, (words) =>
+    [...words].map((sign) => accented[sign] ?? sign).join(''),
+  )
 
 /** Tables whose texts are parts of longer ones, or no prose: numbers with their units, what is said aloud, names of files. */
 const leftAsTheyAre = /^(amounts|spoken\.(amount|numbers))/

@@ -41,7 +41,7 @@ export const drawnForms: typeof english = {
     gasket: 'Dichtung, Breite vom Rand',
     gasketPart: 'Die Dichtung in der Teileliste',
     noPart: 'keine',
-    corners: ({ count }) => (count === 0 ? 'Rand gewachsen' : counted(count, 'Ecke', 'Ecken')),
+    corners: ({ count }) => (count === 0 ? 'aus den Teilen gebildet' : counted(count, 'Ecke', 'Ecken')),
   },
   crank: {
     title: 'Kurbelwelle',

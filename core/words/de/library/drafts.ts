@@ -6,7 +6,7 @@ const families: Words['drafts']['families'] = {
   'split-horizontal': 'Gehäuse waagrecht geteilt',
   'split-vertical': 'Gehäuse senkrecht geteilt',
   caps: 'Lagerdeckel',
-  bedplate: 'Bedplate',
+  bedplate: 'Grundplatte',
   tunnel: 'Tunnelgehäuse',
 }
 
@@ -28,7 +28,7 @@ export const drafts: Words['drafts'] = {
       'split-horizontal': 'Gehäusetrennfläche',
       'split-vertical': 'Gehäusetrennfläche',
       caps: 'Hauptlagerdeckel',
-      bedplate: 'Bedplate-Trennfläche',
+      bedplate: 'Fuge der Grundplatte',
       tunnel: 'Hauptlagerträger',
     },
     rodFace: 'Pleuel',

@@ -42,7 +42,7 @@ export const drawnForms = {
     gasketPart: 'The gasket in the list of parts',
     noPart: 'none',
     corners: ({ count }: { readonly count: number }) =>
-      count === 0 ? 'edge grown' : counted(count, 'corner', 'corners'),
+      count === 0 ? 'drawn around its parts' : counted(count, 'corner', 'corners'),
   },
   crank: {
     title: 'Crank',

@@ -125,7 +125,7 @@ export const run = {
   asScaleShows: 'as the wrench shows it',
   unit: 'Unit',
   asGaugeShows: 'as the gauge shows it',
-  typeOrConfirm: 'type it, or confirm',
+  typeOrConfirm: 'or confirm',
   /** A length that does not go with the others. */
   doubt: {
     again: 'Measure it again',

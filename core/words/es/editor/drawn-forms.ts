@@ -41,7 +41,7 @@ export const drawnForms: typeof english = {
     gasket: 'Junta, ancho desde el borde',
     gasketPart: 'La junta en la lista de piezas',
     noPart: 'ninguna',
-    corners: ({ count }) => (count === 0 ? 'borde crecido' : counted(count, 'vértice', 'vértices')),
+    corners: ({ count }) => (count === 0 ? 'trazado por las piezas' : counted(count, 'vértice', 'vértices')),
   },
   crank: {
     title: 'Cigüeñal',
@@ -77,7 +77,7 @@ export const drawnForms: typeof english = {
     housingName: 'Marcas de alojamiento en',
     journalName: 'Marcas de muñón en',
     housings: { main: 'Cárter', 'big-end': 'Bielas', balance: 'Cárter' },
-    journals: { main: 'Cigüeñal', 'big-end': 'Muñequillas', balance: 'Árbol de equilibrado' },
+    journals: { main: 'Cigüeñal', 'big-end': 'Muñequillas', balance: 'Eje de equilibrado' },
     housingMarks: 'Marcas de alojamiento',
     journalMarks: 'Marcas de muñón',
     grades: 'Clases, primero la pared más fina',
@@ -98,7 +98,7 @@ export const drawnForms: typeof english = {
     positions: 'En el orden en que están estampadas las marcas',
     steps: {
       housing: { main: 'Marcas cárter', 'big-end': 'Marcas bielas', balance: 'Marcas cárter' },
-      journal: { main: 'Marcas cigüeñal', 'big-end': 'Marcas muñeq.', balance: 'Marcas árbol' },
+      journal: { main: 'Marcas cigüeñal', 'big-end': 'Marcas muñeq.', balance: 'Marcas eje' },
       choose: { main: 'Semicoj. banc.', 'big-end': 'Semicoj. biela', balance: 'Semicoj. equil.' },
       fitting: { main: 'Montar bancada', 'big-end': 'Montar biela', balance: 'Montar equil.' },
     },

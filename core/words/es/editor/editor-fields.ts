@@ -19,7 +19,7 @@ export const editorFields: Words['editor']['fields'] = {
   reuses: { reusable: 'se reutiliza', 'new-each-time': 'nueva cada vez' },
   clamped: 'Lo que aprieta',
   materials: { aluminium: 'aluminio', 'cast-iron': 'fundición', steel: 'acero' },
-  prevailing: 'Par de frenado, como máximo',
+  prevailing: 'Par de autofrenado, como máximo',
   washer: 'Arandela',
   yes: 'sí',
   no: 'no',

@@ -195,7 +195,7 @@ export const editor: Words['editor'] = {
     more: 'Más, si el manual lo da',
     shank: 'Vástago rebajado, diámetro',
     frictionClass: 'Clase de rozamiento (VDI 2230)',
-    includesPrevailing: 'Los pares incluyen el par de frenado',
+    includesPrevailing: 'Los pares incluyen el par de autofrenado',
     pastMost: 'Más allá del máximo de una pasada',
     pastMosts: { replace: 'se sustituye', 'begin-again': 'empieza de nuevo' },
   },

@@ -6,7 +6,7 @@ const families: Words['drafts']['families'] = {
   'split-horizontal': 'cárter partido en horizontal',
   'split-vertical': 'cárter partido en vertical',
   caps: 'sombreretes',
-  bedplate: 'bancada inferior',
+  bedplate: 'bancada de una pieza',
   tunnel: 'cárter de túnel',
 }
 
@@ -29,7 +29,7 @@ export const drafts: Words['drafts'] = {
       'split-horizontal': 'Junta del cárter',
       'split-vertical': 'Junta del cárter',
       caps: 'Sombreretes de bancada',
-      bedplate: 'Junta de la bancada inferior',
+      bedplate: 'Unión de la bancada',
       tunnel: 'Portacojinetes de bancada',
     },
     rodFace: 'Bielas',

@@ -63,7 +63,7 @@ export const auditWords: typeof english = {
     `${group}: un vástago de ${shank} con una rosca de ${thread} no está rebajado, o es demasiado fino para un tornillo. Corregirlo, u omitirlo si ` +
     'el vástago es tan grueso como la rosca.',
   'prevailing-missing': ({ group }) =>
-    `${group}: se dice si el par incluye el par de frenado, y no hay par de frenado. Indicar lo máximo que ` +
+    `${group}: se dice si el par incluye el par de autofrenado, y no hay par de autofrenado. Indicar lo máximo que ` +
     'cuesta enroscar, u omitir los dos.',
   'prevailing-not-said': ({ group, torque }) =>
     `${group}: enroscar cuesta hasta ${torque}, y nada dice si su par lo incluye. Consultarlo y poner ` +

@@ -95,9 +95,9 @@ export const tighteningWords: typeof english = {
   'torque-missing': ({ fastener }) =>
     `${the(fastener)}: se aprieta hasta cierto alargamiento. Anotar también su par.`,
   'running-torque-missing': ({ fastener }) =>
-    `${the(fastener)}: su par de frenado se suma a su par de apriete. Leerlo antes de que asiente, y anotarlo.`,
+    `${the(fastener)}: su par de autofrenado se suma a su par de apriete. Leerlo antes de que asiente, y anotarlo.`,
   'running-torque-high': ({ fastener, read, most }) =>
-    `${the(fastener)}: par de frenado ${read}, y se admite como máximo ${most}. No se suma nada: ` +
+    `${the(fastener)}: par de autofrenado ${read}, y se admite como máximo ${most}. No se suma nada: ` +
     'desenroscarla, mirar las dos roscas y leer de nuevo antes de que asiente.',
   'wait-not-over': ({ minutes, seconds }) =>
     `Esperar ${minutes} min antes de la pasada siguiente: quedan ${clock(seconds)}. Para continuar antes, indicar el motivo.`,

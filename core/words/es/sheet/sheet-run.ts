@@ -21,8 +21,8 @@ export const sheetRun: Words['sheet']['run'] = {
   gap: 'abertura de la cara de unión',
   done: 'hecho',
   scaleAndFastener: ({ scale, fastener }) => `${scale} en la escala, ${fastener} en la fijación`,
-  clamping: ({ read, clamping }) => `${read}; ${clamping} sin el par de frenado`,
-  running: ({ torque }) => `par de frenado ${torque}, que se suma`,
+  clamping: ({ read, clamping }) => `${read}; ${clamping} sin el par de autofrenado`,
+  running: ({ torque }) => `par de autofrenado ${torque}, que se suma`,
   turnedOn: ({ read, whole }) => `${read} más, ${whole} en total`,
   atTorque: ({ torque }) => `a ${torque}`,
   waited: ({ seconds, shortened }) =>

@@ -10,7 +10,7 @@ export const benchCard: Words['benchCard'] = {
   group: ({ group, threads, newEachTime }) =>
     `${group}: rosca ${engineParts.threadStates[threads]}${newEachTime ? ', de un solo uso' : ''}.`,
   prevailing: ({ group, most, counts }) =>
-    `${group}: par de frenado al enroscar, hasta ${most}. ` +
+    `${group}: par de autofrenado al enroscar, hasta ${most}. ` +
     {
       included: 'El par lo incluye: no sumar nada.',
       'not-said': 'Nada dice si el par lo incluye: no sumar nada.',
@@ -18,7 +18,7 @@ export const benchCard: Words['benchCard'] = {
         'El par no lo incluye. Leerlo en cada una antes de que asiente, con una llave sin adaptador, anotarlo y sumarlo al ' +
         'par y a sus límites. Si requiere más, desenroscarla y mirar las dos roscas.',
     }[counts],
-  runsDownAt: ({ group, unit }) => `${group}: par de frenado, en ${unit}:`,
+  runsDownAt: ({ group, unit }) => `${group}: par de autofrenado, en ${unit}:`,
   ownOrder: ({ reason, ofMaker }) => [
     { strong: '! Orden propio, no el del fabricante.' },
     ` ${reason === null ? 'Aún no está registrado.' : `Motivo: ${reason}.`} ` +

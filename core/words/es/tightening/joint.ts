@@ -22,7 +22,7 @@ export const pullInputs: Words['pullInputs'] = {
     class: 'Clase de calidad',
     face: 'Apoyo de la cabeza',
     friction: 'Rozamiento',
-    prevailing: 'Par de frenado',
+    prevailing: 'Par de autofrenado',
     torque: 'Par y precarga',
     yield: 'Dónde cede',
     bolt: 'Cuánto se alarga el tornillo',

@@ -62,17 +62,21 @@ export const run: Words['run'] = {
   torqueThen: ({ unit, onScale }) =>
     `Su par en ese punto en ${unit}${onScale ? ', como lo muestra la escala' : ''}`,
   prevailing: {
-    included: ({ most }) => `Par de frenado hasta ${most}, y su par lo incluye: no sumar nada.`,
+    included: ({ most }) => `Par de autofrenado hasta ${most}, y su par lo incluye: no sumar nada.`,
     notSaid: ({ most }) =>
-      `Par de frenado hasta ${most}. La ficha no dice si su par lo incluye: no sumar nada.`,
-    read: ({ unit }) => `Par de frenado al enroscarla, en ${unit}`,
+      `Par de autofrenado hasta ${most}. La ficha no dice si su par lo incluye: no sumar nada.`,
+    read: ({ unit }) => `Par de autofrenado al enroscarla, en ${unit}`,
     readFirst: ({ most }) =>
       `Como máximo ${most}. Leerlo antes de que la fijación asiente, con una llave sin adaptador: su par no lo incluye.`,
     onTop: ({ running, target, least, most, isRange }) =>
       isRange
-        ? [`Par de frenado ${running}, que se suma: `, { strong: `${least} a ${most}` }, ' en la fijación.']
+        ? [
+            `Par de autofrenado ${running}, que se suma: `,
+            { strong: `${least} a ${most}` },
+            ' en la fijación.',
+          ]
         : [
-            `Par de frenado ${running}, que se suma: apretar a `,
+            `Par de autofrenado ${running}, que se suma: apretar a `,
             { strong: target },
             ` (${least} a ${most}).`,
           ],

@@ -104,7 +104,11 @@ describe('a note', () => {
     expect(codeOf(shop, plate('  '))).toBe('reason-missing')
     shop.does(plate(' 4711, 1987 '))
     const [row] = buildSheet(shop.spec, shop.entries).placed
-    expect(row).toMatchObject({ kind: 'note', at: 'Plate on the left half', note: '4711, 1987' })
+    expect(row).toMatchObject({
+      ...{ kind: 'note', where: 'Plate on the left half', note: '4711, 1987' },
+      // When it was noted, not where.
+      at: shop.entries.at(-1)!.at,
+    })
   })
 })
 
