@@ -1,7 +1,8 @@
 import { anyText, placeInSpec, type SpecDocument } from '../engine/index.ts'
 import type { Phrase } from '../problem/index.ts'
-import type { Language } from '../words/index.ts'
+import type { Language, Words } from '../words/index.ts'
 import { isSame } from './changes.ts'
+import { choiceTextAt } from './choice-text-at.ts'
 import { isList, type Json } from './patch.ts'
 
 /** One thing that differs between two specs, with what stands there in each; null where nothing does. */
@@ -19,9 +20,10 @@ const notCompared: ReadonlySet<string> = new Set(['checks', 'pages'])
 
 /**
  * What differs between two revisions, value by value. Entries of a list are known again by their id, mark or grade, else by their
- * place; where the same entries stand in another order, that is one difference.
+ * place; where the same entries stand in another order, that is one difference. Choices are called what their forms call them.
  */
 export function differencesBetween(
+  words: Words,
   before: SpecDocument,
   after: SpecDocument,
   language: Language,
@@ -29,13 +31,25 @@ export function differencesBetween(
   const found: Difference[] = []
   const tell = (of: SpecDocument, path: Path, old: Json | undefined, fresh: Json | undefined) =>
     void found.push({
-      place: placeInSpec(of, path),
-      before: shown(numbered(before, path, old)),
-      after: shown(numbered(after, path, fresh)),
+      place: placeInSpec(of, path, language),
+      before: shown(path, numbered(before, path, old)),
+      after: shown(path, numbered(after, path, fresh)),
     })
 
-  function shown(value: Json | undefined): string | null {
-    return value === undefined ? null : textOf(value, language)
+  function shown(path: Path, value: Json | undefined): string | null {
+    return value === undefined ? null : cut(leaves(value, path).join(', '))
+  }
+
+  /** A value in texts: of a group what stands in it. */
+  function leaves(value: Json, path: Path): readonly string[] {
+    if (typeof value !== 'object' || value === null)
+      return [choiceTextAt(words, path, value) ?? String(value)]
+    if (isList(value)) return value.flatMap((each, at) => leaves(each, [...path, at]))
+    const translated = isTranslated(value) ? anyText(value, language) : null
+    if (translated !== null) return [translated]
+    return Object.entries(value).flatMap(([key, each]) =>
+      each === undefined ? [] : leaves(each, [...path, key]),
+    )
   }
 
   function compare(old: Json | undefined, fresh: Json | undefined, oldPath: Path, path: Path): void {
@@ -103,16 +117,7 @@ function keyOf(entry: Json): string | null {
 
 const mostCharacters = 140
 
-/** A value as it is shown in a table: a text as it is, of a group what stands in it, as far as there is room. */
-function textOf(value: Json, language: Language): string {
-  const whole = leaves(value, language).join(', ')
+/** As far as there is room in a table. */
+function cut(whole: string): string {
   return whole.length > mostCharacters ? `${whole.slice(0, mostCharacters)}…` : whole
-}
-
-function leaves(value: Json, language: Language): readonly string[] {
-  if (typeof value !== 'object' || value === null) return [String(value)]
-  if (isList(value)) return value.flatMap((each) => leaves(each, language))
-  const translated = isTranslated(value) ? (own(value, language) ?? anyText(value)) : null
-  if (typeof translated === 'string') return [translated]
-  return Object.values(value).flatMap((each) => (each === undefined ? [] : leaves(each, language)))
 }

@@ -1,4 +1,5 @@
 import type { Phrase } from '../problem/index.ts'
+import type { Language } from '../words/index.ts'
 import { anyText } from './translations.ts'
 
 type PlaceInFile = Extract<Phrase, { readonly code: 'placeInFile' }>
@@ -18,21 +19,26 @@ export function placeInFile(input: unknown, path: readonly PropertyKey[]): Place
   return { code: 'placeInFile', facts: { parts: partsOf(input, path, ['id', 'mark', 'grade', 'name']) } }
 }
 
-/** The same path as people say it, by what things are called on the screen: `procedure “Case joint”, pass 3, value`. */
-export function placeInSpec(input: unknown, path: readonly PropertyKey[]): PlaceInSpec {
+/** The same path as people say it, by what things are called on the screen, in the language where they have it: `procedure “Case joint”, pass 3, value`. */
+export function placeInSpec(input: unknown, path: readonly PropertyKey[], language?: Language): PlaceInSpec {
   return {
     code: 'placeInSpec',
-    facts: { parts: partsOf(input, path, ['name', 'mark', 'grade', 'number', 'id']) },
+    facts: { parts: partsOf(input, path, ['name', 'mark', 'grade', 'number', 'id'], language) },
   }
 }
 
-function partsOf(input: unknown, path: readonly PropertyKey[], names: readonly string[]): PlaceParts {
+function partsOf(
+  input: unknown,
+  path: readonly PropertyKey[],
+  names: readonly string[],
+  language?: Language,
+): PlaceParts {
   const parts: PlaceParts[number][] = []
   let value = input
   path.forEach((part, depth) => {
     value = inside(value, part)
     if (typeof part === 'number') {
-      parts.push({ list: String(path[depth - 1]), name: nameOf(value, names), number: part + 1 })
+      parts.push({ list: String(path[depth - 1]), name: nameOf(value, names, language), number: part + 1 })
       return
     }
     if (typeof path[depth + 1] !== 'number') parts.push({ list: null, name: String(part), number: 0 })
@@ -50,9 +56,9 @@ function inside(value: unknown, part: PropertyKey): unknown {
   return (value as Record<PropertyKey, unknown>)[part]
 }
 
-function nameOf(entry: unknown, names: readonly string[]): string | null {
+function nameOf(entry: unknown, names: readonly string[], language?: Language): string | null {
   for (const key of names) {
-    const name = anyText(inside(entry, key))
+    const name = anyText(inside(entry, key), language)
     if (name !== null && name !== '' && name.length <= 40) return name
   }
   return null

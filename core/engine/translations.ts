@@ -66,11 +66,15 @@ function partsTaken(language: Language, value: object, known: Taken | null): obj
   return parts.some(([, each], index) => each !== entries[index]?.[1]) ? Object.fromEntries(parts) : value
 }
 
-/** A text as the file has it, or the first of its translations: for the place of a fault, before the file is known to be read. */
-export function anyText(written: unknown): string | null {
+/**
+ * A text as the file has it, or one of its translations, the first where there is none in the language: for the place of a fault,
+ * before the file is known to be read.
+ */
+export function anyText(written: unknown, language?: Language): string | null {
   if (typeof written === 'string') return written
   if (typeof written !== 'object' || written === null || Array.isArray(written)) return null
   const texts = written as Readonly<Record<string, unknown>>
-  const [first] = languages.flatMap((each) => (typeof texts[each] === 'string' ? [texts[each]] : []))
+  const order = language === undefined ? languages : [language, ...languages]
+  const [first] = order.flatMap((each) => (typeof texts[each] === 'string' ? [texts[each]] : []))
   return first ?? null
 }

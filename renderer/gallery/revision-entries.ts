@@ -107,7 +107,12 @@ export const revisionEntries: readonly Entry[] = [
     some: {
       ...(await at(shown, 'check to answer', 'last-look')),
       ...{ caption: 'What differs' },
-      found: differencesBetween(documentIn(ownText), documentIn(newerText), shown.language.language),
+      found: differencesBetween(
+        shown.language.words,
+        documentIn(ownText),
+        documentIn(newerText),
+        shown.language.language,
+      ),
     },
     none: {
       ...(await at(shown, 'check to answer', 'last-look')),

@@ -9,6 +9,8 @@ import {
   type Length,
 } from '../../quantity/index.ts'
 import type { Outcome } from '../../problem/index.ts'
+import type { Words } from '../../words/index.ts'
+import { choiceTextAt } from '../choice-text-at.ts'
 import { pathOf, type ValuePath } from '../forms/index.ts'
 import { isList, type Json } from '../patch.ts'
 
@@ -20,7 +22,7 @@ export interface CheckedValue {
   /** The same as findings have it. */
   readonly path: string
   readonly kind: CheckedKind
-  /** As it was typed; of an order the numbers of its fasteners, of a list what stands in it. */
+  /** As it was typed; of an order the numbers of its fasteners, of a list what stands in it, of a choice its code. */
   readonly shown: string
 }
 
@@ -42,6 +44,14 @@ const plainNumbers: ReadonlySet<string> = new Set([
 const codes: ReadonlySet<string> = new Set(['thread', 'propertyClass', 'threadState', 'reuse', 'sealant'])
 /** Drawn, and compared on the drawing: where a thing lies. */
 const drawn: ReadonlySet<string> = new Set(['at', 'path', 'keepOut', 'outline'])
+
+/** What is shown of a value: choices, and the kinds of passes, are called what their forms call them. */
+export function checkedText(words: Words, { keys, kind, shown }: CheckedValue): string {
+  if (kind !== 'other') return shown
+  if (keys.at(-1) !== 'passes') return choiceTextAt(words, keys, shown) ?? shown
+  const texts = shown.split(', ').map((pass) => choiceTextAt(words, [...keys, 0, 'kind'], pass) ?? pass)
+  return texts.join(', ')
+}
 
 /** Everything that a manual prints and the program works with, in the order of the document; where things lie is not among it. */
 export function valuesToCheck(document: SpecDocument): readonly CheckedValue[] {

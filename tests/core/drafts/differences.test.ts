@@ -8,7 +8,7 @@ import { demoText } from '../engine/demo.ts'
 function after(change: (document: OpenDocument) => void): readonly string[] {
   const [before, changed] = [documentIn(demoText('skerry-3')), documentIn(demoText('skerry-3'))]
   change(changed)
-  return differencesBetween(before, changed, 'en').map(
+  return differencesBetween(en, before, changed, 'en').map(
     (each) => `${textIn(en, en.phrases, each.place)}: ${each.before ?? '–'} → ${each.after ?? '–'}`,
   )
 }
