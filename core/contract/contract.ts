@@ -9,6 +9,7 @@ import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
 import { photoRequests } from './photos.ts'
+import { pictureRequests } from './pictures.ts'
 import { practiceRequests } from './practice.ts'
 import { preferences } from './preferences.ts'
 import { nothing, problemMessage } from './problem-message.ts'
@@ -117,6 +118,7 @@ export const contract = {
   ...draftRequests,
   ...fileRequests,
   ...photoRequests,
+  ...pictureRequests,
   ...recordRequests,
   ...peopleRequests,
   ...wrenchRequests,

@@ -12,6 +12,7 @@ export type { DraftLine, DraftOrigin, LibraryLine, OpenedDraft } from './drafts.
 export type { OpenedFile } from './files.ts'
 export type { DoctorLine } from './host.ts'
 export type { PersonLine } from './people.ts'
+export type { PictureLine } from './pictures.ts'
 export type { PracticeStanding, Readiness, ReadyPeople } from './practice.ts'
 export { problemMessage } from './problem-message.ts'
 export type { FoundLine, ShopCut } from './archive.ts'

@@ -68,6 +68,7 @@ const mostCharacters: { readonly [Name in RequestName]?: number } = {
   'drafts.act': mostBytesOf('drafts.act'),
   'library.import': mostBytesOf('library.import'),
   'photos.add': mostBytesOf('photos.add'),
+  'pictures.put': mostBytesOf('pictures.put'),
   'verification.compare': Math.ceil((mostComparedBytes * 4) / 3) + 1024,
 }
 

@@ -22,6 +22,7 @@ import { People } from './people.ts'
 import { practiceRequests } from './practice.ts'
 import { revisionRequests } from './revisions.ts'
 import { photoRequests } from './photos.ts'
+import { pictureRequests } from './pictures.ts'
 import { preferenceRequests } from './preferences.ts'
 import { noted } from './shop/noted.ts'
 import { ShopDesk, type ShopServices } from './shop/shop-desk.ts'
@@ -123,6 +124,7 @@ export function createRequests(services: HostServices, restore: Restore = notHer
     ...engineRequests(shelf),
     ...libraryRequests({ store, shelf, people, now }),
     ...draftRequests({ store, shelf, people, now, newId: services.newId }),
+    ...pictureRequests(store),
     ...people.handlers,
     ...practiceRequests({ store, engines: shelf, people, now }),
     ...buildRequests({

@@ -176,6 +176,7 @@ export function draftRequests(services: {
         return kept
       }
       opened.set(id, advanced(found.value, entry))
+      store.pictures.removeAll(id)
       const [published] = store.library.revisions(spec.id)
       return published === undefined
         ? refused('library-engine-unknown', { engine: spec.id })

@@ -22,6 +22,8 @@ import { peopleOn } from './people.ts'
 import type { PersonRow } from './people.ts'
 import { photosOn } from './photos.ts'
 import type { Photos } from './photos.ts'
+import { picturesOn } from './pictures.ts'
+import type { Pictures } from './pictures.ts'
 import { preferencesOn } from './preferences.ts'
 import { writerOn } from './file/sqlite.ts'
 import type { Database } from './file/sqlite.ts'
@@ -70,6 +72,8 @@ export interface Store {
   keepPhotos(photos: readonly Uint8Array[]): Outcome<null>
   /** Specs while they are written. */
   readonly drafts: Omit<Drafts, 'insert'>
+  /** The manual's pictures under their drawings. */
+  readonly pictures: Pictures
   /** What lies between this record and the archive of the shop. */
   readonly shop: Omit<ShopMarks, 'note'>
   /** Published revisions of engines. */
@@ -159,6 +163,7 @@ export function storeOn(db: Database, file: string): Store {
         return done(null)
       }),
     drafts,
+    pictures: picturesOn(db, write),
     shop,
     library,
     specText: specs.text,

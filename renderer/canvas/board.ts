@@ -9,12 +9,13 @@ import { looks, type Theme } from './look.ts'
 import { drawingColours } from '../look/colours.ts'
 import { marksOf, type Mark } from './marks.ts'
 import { paint } from './paint.ts'
+import { showBackdrop, type Backdrop } from './backdrop.ts'
 import { Reconciler } from './reconcile.ts'
 
 /** A drawing surface in an element of the page. */
 export interface Board {
-  /** Shows a scene. What is the same object as before is not touched; each layer is drawn once at most. */
-  show(scene: Scene, theme: Theme): void
+  /** Shows a scene, over a picture where there is one. What is the same object as before is not touched; each layer is drawn once at most. */
+  show(scene: Scene, theme: Theme, backdrop?: Backdrop | null): void
   zoomIn(): void
   zoomOut(): void
   /** The whole sheet again. */
@@ -63,6 +64,8 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
   let shown: { readonly scene: Scene; readonly theme: Theme; readonly px: number } | null = null
   let camera: Camera | null = null
 
+  /** Made with the first picture: few drawings ever have one. */
+  let under: Layer | null = null
   const panes = layerNames.map((name): Pane => {
     const layer = new Layer({ listening: false })
     stage.add(layer)
@@ -116,7 +119,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
   })
   const resizing = new ResizeObserver(() => {
     stage.size(size())
-    for (const { layer } of panes) layer.getCanvas().setPixelRatio(globalThis.devicePixelRatio)
+    for (const layer of stage.getLayers()) layer.getCanvas().setPixelRatio(globalThis.devicePixelRatio)
     fit()
     stage.batchDraw()
   })
@@ -126,7 +129,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
   document.fonts.addEventListener('loadingdone', redraw)
 
   return {
-    show(scene, theme) {
+    show(scene, theme, backdrop = null) {
       const sameSheet = shown !== null && sameFrame(shown.scene, scene)
       // Asking the page for a size in the middle of its changes lays it out twice.
       const px = shown !== null && sameSheet ? shown.px : scene.frame.width / size().width
@@ -137,6 +140,12 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
         const shapes = scene.shapes.filter((shape) => shape.layer === name)
         if (reconciler.show(shapes, afresh)) layer.batchDraw()
       }
+      if (under === null && backdrop !== null) {
+        under = new Layer({ listening: false })
+        stage.add(under)
+        under.moveToBottom()
+      }
+      if (under !== null) showBackdrop(under, panes[0]!.layer, backdrop, theme)
       if (!sameSheet) fit()
     },
     zoomIn: () => zoomBy(1.4),

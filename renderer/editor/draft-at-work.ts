@@ -1,5 +1,6 @@
 import type { Finding } from '../../core/audit/index.ts'
 import type { EditMessage, SpecDocument } from '../../core/drafts/index.ts'
+import type { DraftPictures } from './draft-pictures.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 
@@ -19,6 +20,8 @@ export interface DraftAtWork {
    * it is now, on disk as well.
    */
   change(what: EditMessage, make: Change): Promise<Problem | null>
+  /** The manual's pictures under its drawings, which are no part of it. */
+  readonly pictures: DraftPictures
   undo(): Promise<unknown>
   redo(): Promise<unknown>
 }

@@ -41,6 +41,7 @@ export const actions = [
   'group',
   'position',
   'remove',
+  'picture',
 ] as const
 export type Action = (typeof actions)[number]
 

@@ -37,7 +37,7 @@ export function handleRows(
   }))
 }
 
-function handleText(words: Words, spec: EngineSpec, { kind, id }: PlacedThing): string {
+export function handleText(words: Words, spec: EngineSpec, { kind, id }: PlacedThing): string {
   const { handles } = words.editor.drawn
   if (isBearing(kind)) return handles.bearing({ kind, id })
   const [of = '', number = '1'] = id.split('~')

@@ -4,6 +4,8 @@ import { readSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 import type { Change, DraftAtWork } from '../editor/draft-at-work.ts'
+import type { DraftPictures } from '../editor/draft-pictures.ts'
+import { PicturesInMemory } from './pictures-in-memory.ts'
 
 interface State {
   readonly what: EditMessage | null
@@ -12,6 +14,7 @@ interface State {
 
 /** A draft that is kept nowhere: for the gallery. */
 export class DraftInMemory implements DraftAtWork {
+  readonly pictures: DraftPictures
   readonly #language: () => Language
   #states = $state.raw<readonly State[]>([])
   #at = $state(0)
@@ -26,7 +29,8 @@ export class DraftInMemory implements DraftAtWork {
   readonly undoable = $derived.by(() => this.#states[this.#at]!.what)
   readonly redoable = $derived.by(() => this.#states[this.#at + 1]?.what ?? null)
 
-  constructor(text: string, language: () => Language) {
+  constructor(text: string, language: () => Language, pictures: DraftPictures = new PicturesInMemory()) {
+    this.pictures = pictures
     this.#language = language
     this.#states = [{ what: null, document: JSON.parse(text) as SpecDocument }]
   }

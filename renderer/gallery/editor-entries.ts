@@ -2,9 +2,11 @@ import { documentIn, documentText, valuesToCheck, type OpenDocument } from '../.
 import { en } from '../../core/words/index.ts'
 import EditorPage from '../editor/EditorPage.svelte'
 import { benchWith } from './at-bench.ts'
+import { gearsPhoto } from '../../tests/photos/gears-photo.ts'
 import { DraftInMemory } from './draft-in-memory.svelte.ts'
 import { engineOf } from './engines.ts'
 import { entriesOf, type Entry } from './entry.ts'
+import { PicturesInMemory } from './pictures-in-memory.ts'
 import type { Press } from './press.ts'
 import type { OnStage } from './shown.ts'
 
@@ -34,6 +36,22 @@ const shows = (
 ) => screen(`Editor: ${name}`, what, EditorPage, edited(id, change), press)
 const t = en.editor
 
+/** A spec with a picture under its first face. */
+const pictured = async (shown: OnStage) => {
+  const bench = await benchWith(shown)
+  const { text } = engineOf('fen-1')
+  const pictures = new PicturesInMemory()
+  const pins = [
+    { px: { x: 0, y: 120 }, at: { x: -20_000_000, y: 0 } },
+    { px: { x: 320, y: 120 }, at: { x: 140_000_000, y: 0 } },
+  ] as const
+  await pictures.put(documentIn(text).case.faces[0]!.id, { pins, opacity: 80, shown: true }, gearsPhoto)
+  const draft = new DraftInMemory(text, () => bench.language, pictures)
+  return {
+    all: { bench, draft, back: { text: bench.words.parts.enginesAndBuilds, go: () => undefined } },
+  }
+}
+
 export const editorEntries: readonly Entry[] = [
   shows('at its start', 'A spec on its drawing, nothing chosen', 'skerry-3'),
   shows('placing', 'What is placed by the next tap', 'skerry-3', [t.actions.place]),
@@ -53,6 +71,16 @@ export const editorEntries: readonly Entry[] = [
     { choose: t.drawn.subject, option: t.drawn.subjects.beads },
     t.actions.place,
   ]),
+  screen('Editor: picture', 'A picture under the drawing', EditorPage, pictured, [
+    t.actions.picture,
+    { appears: t.picture.show },
+  ]),
+  screen('Editor: points of a picture', 'The next tap is point 1', EditorPage, pictured, [
+    t.actions.picture,
+    { appears: t.picture.show },
+    t.picture.twoPoints,
+  ]),
+  shows('no picture yet', 'How one comes under the drawing', 'fen-1', [t.actions.picture]),
   shows('position', 'One fastener and its exact place', 'fen-1', [
     t.actions.position,
     en.drawing.list.fastenerState({

@@ -9,9 +9,9 @@ export interface PhotoTools {
   readonly prepareFile: (name: string, file: Blob) => Promise<Outcome<PreparedPhoto>>
 }
 
-/** Brings one photo at a time into a build: from a file or the camera, looked at, then added. */
-export class PhotoDesk {
-  readonly #add: (photo: NewPhoto) => Promise<boolean>
+/** Brings one photo at a time to where it is wanted: from a file or the camera, looked at, then added. `Place` says where it goes. */
+export class PhotoDesk<Place extends object = Omit<NewPhoto, 'base64'>> {
+  readonly #add: (photo: Place & Pick<NewPhoto, 'base64'>, size: PreparedPhoto) => Promise<boolean>
   readonly #tools: PhotoTools
   #preparing = $state(false)
   #prepared = $state.raw<PreparedPhoto | null>(null)
@@ -20,8 +20,11 @@ export class PhotoDesk {
   /** Counts what was begun: what was left behind meanwhile is not taken up when it comes. */
   #turn = 0
 
-  /** @param add Adds the photo to the build; true once it is on disk. */
-  constructor(add: (photo: NewPhoto) => Promise<boolean>, tools: PhotoTools = ofBrowser()) {
+  /** @param add Adds the photo; true once it is on disk. */
+  constructor(
+    add: (photo: Place & Pick<NewPhoto, 'base64'>, size: PreparedPhoto) => Promise<boolean>,
+    tools: PhotoTools = ofBrowser(),
+  ) {
     this.#add = add
     this.#tools = tools
   }
@@ -88,10 +91,10 @@ export class PhotoDesk {
     if (open !== null && open !== 'starting') stopCamera(open)
   }
 
-  async add(place: Omit<NewPhoto, 'base64'>): Promise<void> {
+  async add(place: Place): Promise<void> {
     const prepared = this.#prepared
     if (prepared === null) return
-    const isAdded = await this.#add({ ...place, base64: base64Of(prepared.bytes) })
+    const isAdded = await this.#add({ ...place, base64: base64Of(prepared.bytes) }, prepared)
     if (isAdded && this.#prepared === prepared) this.#prepared = null
   }
 

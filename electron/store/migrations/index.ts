@@ -7,6 +7,7 @@ import { practice } from './0006-practice.ts'
 import { photos } from './0007-photos.ts'
 import { library } from './0008-library.ts'
 import { shop } from './0009-shop.ts'
+import { pictures } from './0010-pictures.ts'
 
 /** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -25,4 +26,5 @@ export const migrations: readonly Migration[] = [
   photos,
   library,
   shop,
+  pictures,
 ]

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Client, OpenedDraft } from '../../../core/contract/index.ts'
 import { newPass, type Thing } from '../../../core/drafts/index.ts'
 import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
+import { picturesOf } from '../../../renderer/editor/draft-pictures.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
 import { OrderWork } from '../../../renderer/editor/order-work.svelte.ts'
@@ -19,14 +20,14 @@ async function editor() {
     origin: { kind: 'copy', engine: 'fen-1', revision: 0 },
   })
   const opened = new OpenedDraftState(client, begun, here)
-  const draft = new DraftOnDisk(opened, opened.spec!)
+  const draft = new DraftOnDisk(opened, opened.spec!, picturesOf(client, opened.id))
   const again = async () => {
     const found = await OpenedDraftState.open(client, opened.id, here)
     if (!found.ok) throw new Error(found.problem.code)
     return found.value.document
   }
   const desk = new EditorDesk(() => draft)
-  return { desk, draft, again, order: new OrderWork(desk) }
+  return { desk, draft, again, get, order: new OrderWork(desk) }
 }
 const mm = 1_000_000
 const group = { kind: 'fastener', group: 'case-bolts', where: 'at M1' } as const

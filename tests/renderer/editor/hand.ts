@@ -17,6 +17,7 @@ import {
 import { done, sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import { en } from '../../../core/words/index.ts'
 import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
+import { picturesOf } from '../../../renderer/editor/draft-pictures.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
 import { OrderWork } from '../../../renderer/editor/order-work.svelte.ts'
@@ -49,8 +50,8 @@ export class Hand {
   readonly #draft: OpenedDraftState
   readonly #get: ReturnType<typeof asking>['get']
 
-  private constructor(get: ReturnType<typeof asking>['get'], opened: OpenedDraftState) {
-    const draft = new DraftOnDisk(opened, opened.spec!)
+  private constructor(get: ReturnType<typeof asking>['get'], client: Client, opened: OpenedDraftState) {
+    const draft = new DraftOnDisk(opened, opened.spec!, picturesOf(client, opened.id))
     this.#get = get
     this.#draft = opened
     this.desk = new EditorDesk(() => draft)
@@ -65,7 +66,7 @@ export class Hand {
     const begun: OpenedDraft = await get('drafts.begin', {
       ...{ person: here.person(), name, from, origin: { kind: 'bare', parameters } },
     })
-    const hand = new Hand(get, new OpenedDraftState(client, begun, here))
+    const hand = new Hand(get, client, new OpenedDraftState(client, begun, here))
     hand.#press(3)
     hand.#type(name, from)
     hand.#type(

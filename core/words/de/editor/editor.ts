@@ -3,6 +3,7 @@ import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorPicture } from './editor-picture.ts'
 import { editorSteps } from './editor-steps.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'Element', 'Elemente')
@@ -12,6 +13,7 @@ export const editor: Words['editor'] = {
   drawn,
   steps: editorSteps,
   check: editorCheck,
+  picture: editorPicture,
   pages: {
     page: 'Seite des Handbuchs',
     document: 'Dokument, wo es ein anderes ist',
@@ -33,6 +35,7 @@ export const editor: Words['editor'] = {
     group: 'Gruppe',
     position: 'Lage',
     remove: 'Entfernen',
+    picture: 'Bild',
   },
   whatToDo: 'Was auf der Zeichnung zu tun ist',
   selected: (facts) => (facts.count === 0 ? 'Nichts ist gewählt.' : `${things(facts)} gewählt`),

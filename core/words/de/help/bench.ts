@@ -90,6 +90,8 @@ export const bench: TopicsOf<'bench'> = {
       (shown) =>
         say`Auf der Zeichnung setzen, was die Teile zusammenhält, dann ${shown.editor.actions.order}: die Anzugsreihenfolge des Handbuchs antippen.`,
       (shown) =>
+        say`${shown.editor.actions.picture} legt die Zeichnung des Handbuchs oder ein Foto unter die Zeichnung, ausgerichtet nach zwei bekannten Punkten. Es bleibt an diesem Arbeitsplatz.`,
+      (shown) =>
         say`${shown.editor.sections.groups}, ${shown.editor.sections.passes}, ${shown.editor.sections.fits}, ${shown.editor.sections.steps} und ${shown.editor.sections.parts} durchgehen. Jeden Wert eingeben, wie das Handbuch ihn druckt, in beiden Einheiten, wo es beide druckt: 30 lbf·ft (41 N·m).`,
       (shown) =>
         say`Zu jedem Teil ${shown.editor.pages.page} angeben: sie steht beim Gegenlesen neben seinen Werten.`,

@@ -37,6 +37,17 @@ export const photoWords: Table<typeof pattern> = {
   'photo-withdrawn': (_) =>
     'Dieses Foto ist zurückgezogen und wird nicht mehr gezeigt. Eintrag und Hash bleiben in der Aufzeichnung.',
   'photo-unknown': (_) => 'Dieser Eintrag ist kein Foto. Den Aufbau neu ansehen.',
+  'picture-points-near': (_) =>
+    'Die beiden Punkte des Bildes sind einer. Zwei wählen, die weit auseinander liegen: je weiter, desto genauer liegt das Bild.',
+  'picture-places-same': (_) =>
+    'Beide Punkte des Bildes kämen auf dieselbe Stelle. Zwei verschiedene Dinge der Zeichnung wählen.',
+  'picture-distance-none': (_) =>
+    'Der Abstand muss größer als null sein. Eingeben, was das Handbuch angibt: 120 mm.',
+  'picture-missing': (_) =>
+    'Unter dieser Fläche liegt kein Bild mehr: ein anderes Fenster hat es entfernt. Wieder eines darunterlegen.',
+  'picture-damaged': (_) =>
+    'Das Bild unter dieser Fläche ist beschädigt: seine Bytes sind nicht die aufbewahrten. Das Motordatenblatt ist nicht betroffen. Das ' +
+    'Bild entfernen und wieder darunterlegen.',
   'camera-refused': (_) =>
     'Die Kamera ist hier nicht freigegeben. Im Browser oder in den Systemeinstellungen für diese Seite erlauben, dann erneut ' +
     'drücken; oder mit anderem Gerät aufnehmen und als Datei hinzufügen.',

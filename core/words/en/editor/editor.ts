@@ -2,6 +2,7 @@ import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorPicture } from './editor-picture.ts'
 import { editorSteps } from './editor-steps.ts'
 
 export interface OfThings {
@@ -16,6 +17,7 @@ export const editor = {
   drawn,
   steps: editorSteps,
   check: editorCheck,
+  picture: editorPicture,
   pages: {
     page: 'Page of the manual',
     document: 'Document, where it is another one',
@@ -38,6 +40,7 @@ export const editor = {
     group: 'Group',
     position: 'Position',
     remove: 'Take out',
+    picture: 'Picture',
   },
   whatToDo: 'What to do on the drawing',
   selected: (facts: OfThings) => (facts.count === 0 ? 'Nothing is chosen.' : `${things(facts)} chosen`),

@@ -87,6 +87,8 @@ export const bench: TopicsOf<'bench'> = {
       (shown) =>
         say`Place what holds the parts together on the drawing, then ${shown.editor.actions.order}: tap the manual’s order.`,
       (shown) =>
+        say`${shown.editor.actions.picture} puts the manual’s own drawing, or a photo, under the drawing, placed by two known points. It stays on this bench.`,
+      (shown) =>
         say`Go through ${shown.editor.sections.groups}, ${shown.editor.sections.passes}, ${shown.editor.sections.fits}, ${shown.editor.sections.steps} and ${shown.editor.sections.parts}. Type each value as the manual prints it, in both units where it prints both: 30 lbf·ft (41 N·m).`,
       (shown) =>
         say`Say the ${shown.editor.pages.page} of each part: it stands beside its values when they are compared.`,

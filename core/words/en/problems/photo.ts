@@ -44,6 +44,17 @@ export const photoWords = {
     `${whose(facts)} is missing: its bytes are not in the record. The build is not touched by it. Import an export that has the ` +
     'photo, or restore a backup.',
   'photo-unknown': (_: None) => 'This entry is no photo. Look at the build again.',
+  'picture-points-near': (_: None) =>
+    'The two points of the picture are one. Choose two that are far apart: the farther, the truer the picture lies.',
+  'picture-places-same': (_: None) =>
+    'Both points of the picture would lie at one place. Choose two different things of the drawing.',
+  'picture-distance-none': (_: None) =>
+    'The distance must be more than nothing. Type it as the manual gives it: 120 mm.',
+  'picture-missing': (_: None) =>
+    'There is no picture under this face any more: another window took it away. Put one there again.',
+  'picture-damaged': (_: None) =>
+    'The picture under this face is damaged: its bytes are not those that were kept. The spec is not touched by it. Take the ' +
+    'picture away and put it there again.',
   'camera-refused': (_: None) =>
     'The camera may not be used here. Allow it for this page in the browser or in the settings of the system, then press ' +
     'again; or take the photo with another device and add it as a file.',

@@ -3,6 +3,7 @@ import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorPicture } from './editor-picture.ts'
 import { editorSteps } from './editor-steps.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'elemento', 'elementos')
@@ -12,6 +13,7 @@ export const editor: Words['editor'] = {
   drawn,
   steps: editorSteps,
   check: editorCheck,
+  picture: editorPicture,
   pages: {
     page: 'Página del manual',
     document: 'Documento, si es otro',
@@ -33,6 +35,7 @@ export const editor: Words['editor'] = {
     group: 'Grupo',
     position: 'Posición',
     remove: 'Quitar',
+    picture: 'Imagen',
   },
   whatToDo: 'Qué hacer en el dibujo',
   selected: (facts) => (facts.count === 0 ? 'No hay nada elegido.' : `${things(facts)} en la selección`),

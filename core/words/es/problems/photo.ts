@@ -32,6 +32,16 @@ export const photoWords: typeof english = {
   'photo-damaged': (facts) => `${whose(facts)} está dañada: sus bytes no son los registrados. ${untouched}`,
   'photo-missing': (facts) => `${whose(facts)} falta: sus bytes no están en el registro. ${untouched}`,
   'photo-unknown': () => 'Esta entrada no es una foto. Mirar otra vez el montaje.',
+  'picture-points-near': (_) =>
+    'Los dos puntos de la imagen son uno. Elegir dos muy separados: cuanto más lejos, más exacta queda la imagen.',
+  'picture-places-same': (_) =>
+    'Los dos puntos de la imagen caerían en el mismo lugar. Elegir dos cosas distintas del dibujo.',
+  'picture-distance-none': (_) =>
+    'La distancia debe ser mayor que cero. Escribirla como la da el manual: 120 mm.',
+  'picture-missing': (_) => 'Ya no hay imagen bajo esta cara: otra ventana la retiró. Poner una de nuevo.',
+  'picture-damaged': (_) =>
+    'La imagen bajo esta cara está dañada: sus bytes no son los guardados. La ficha del motor no se ve afectada. Retirar la ' +
+    'imagen y ponerla de nuevo.',
   'camera-refused': () =>
     'Aquí no se permite usar la cámara. Permitirla para esta página en el navegador o en los ajustes del sistema y pulsar ' +
     'de nuevo; o hacer la foto con otro aparato y añadirla como archivo.',

@@ -1,0 +1,40 @@
+import type { Words } from '../../words.ts'
+
+export const editorPicture: Words['editor']['picture'] = {
+  none: 'Unter dieser Fläche liegt noch kein Bild: die Zeichnung des Handbuchs oder ein Foto des Gehäuses hilft beim Setzen.',
+  stays:
+    'Das Bild bleibt an diesem Arbeitsplatz. Es gehört weder zum Motordatenblatt noch zu dessen Datei oder zu einem Aufbau, und geht beim Veröffentlichen.',
+  fromFile: 'Bild aus Datei …',
+  another: 'Anderes Bild aus Datei …',
+  under: 'Unter die Zeichnung legen',
+  show: 'Bild zeigen',
+  opacity: 'Deckkraft',
+  percent: ({ percent }) => `${percent} %`,
+  drag: 'Das Bild auf der Zeichnung ziehen oder dort mit den Pfeiltasten verschieben.',
+  left: 'Links drehen',
+  right: 'Rechts drehen',
+  smaller: 'Kleiner',
+  larger: 'Größer',
+  twoPoints: 'Nach zwei Punkten ausrichten …',
+  first: 'Punkt 1 auf dem Bild antippen: eine bekannte Stelle, etwa die Mitte einer Schraube.',
+  second: 'Jetzt Punkt 2 antippen, so weit von Punkt 1 wie möglich.',
+  byKeys:
+    'Mit Tasten: die Pfeiltasten bewegen das Kreuz, mit Umschalt schneller; die Eingabetaste setzt den Punkt, Escape bricht ab.',
+  leave: 'Liegen lassen, wie es liegt',
+  known: 'Was von den zwei Punkten bekannt ist',
+  ways: { distance: 'Ihr Abstand', things: 'Welche Dinge der Zeichnung sie sind' },
+  distance: 'Wahrer Abstand von Punkt 1 zu Punkt 2',
+  runs: 'Die Linie von 1 nach 2 verläuft',
+  runsBy: {
+    'as-it-lies': 'wie das Bild jetzt liegt',
+    along: 'längs der Kurbelwelle',
+    across: 'quer zur Kurbelwelle',
+  },
+  is: ({ number }) => `Punkt ${number} ist`,
+  tooFew: 'Auf dieser Fläche liegen noch keine zwei Dinge: den Abstand der Punkte angeben.',
+  place: 'So ausrichten',
+  takeAway: 'Bild entfernen …',
+  sure: 'Seine Lage geht mit verloren. Im Motordatenblatt bleibt alles Gezeichnete.',
+  takeIt: 'Entfernen',
+  keepIt: 'Behalten',
+}

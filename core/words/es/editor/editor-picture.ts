@@ -1,0 +1,40 @@
+import type { Words } from '../../words.ts'
+
+export const editorPicture: Words['editor']['picture'] = {
+  none: 'Aún no hay imagen bajo esta cara: el dibujo del manual o una foto del cárter ayuda a colocar.',
+  stays:
+    'La imagen se queda en este puesto. No forma parte de la ficha, ni de su archivo, ni de ningún montaje, y desaparece al publicar la ficha.',
+  fromFile: 'Imagen de un archivo …',
+  another: 'Otra imagen de un archivo …',
+  under: 'Ponerla bajo el dibujo',
+  show: 'Mostrar la imagen',
+  opacity: 'Opacidad',
+  percent: ({ percent }) => `${percent} %`,
+  drag: 'Arrastrar la imagen en el dibujo, o moverla allí con las flechas.',
+  left: 'Girar a la izquierda',
+  right: 'Girar a la derecha',
+  smaller: 'Más pequeña',
+  larger: 'Más grande',
+  twoPoints: 'Situarla por dos puntos …',
+  first: 'Tocar el punto 1 en la imagen: un lugar conocido, como el centro de un tornillo.',
+  second: 'Ahora tocar el punto 2, lo más lejos posible del punto 1.',
+  byKeys:
+    'Con teclas: las flechas mueven la cruz, con Mayús más deprisa; Intro fija el punto, Escape lo deja.',
+  leave: 'Dejarla como está',
+  known: 'Qué se sabe de los dos puntos',
+  ways: { distance: 'A qué distancia están', things: 'Qué cosas del dibujo son' },
+  distance: 'Distancia real del punto 1 al punto 2',
+  runs: 'La línea del 1 al 2 va',
+  runsBy: {
+    'as-it-lies': 'como está ahora la imagen',
+    along: 'a lo largo del cigüeñal',
+    across: 'a través del cigüeñal',
+  },
+  is: ({ number }) => `El punto ${number} es`,
+  tooFew: 'En esta cara aún no hay dos cosas: indicar la distancia entre los puntos.',
+  place: 'Situarla así',
+  takeAway: 'Retirar la imagen …',
+  sure: 'Su posición se pierde con ella. La ficha conserva todo lo dibujado.',
+  takeIt: 'Retirarla',
+  keepIt: 'Conservarla',
+}
