@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import { en } from '../../core/words/index.ts'
 import { ask } from './ask.ts'
 import { expect, test } from './bench.ts'
@@ -5,6 +6,7 @@ import { named } from './named.ts'
 import { backToTheList } from './seed.ts'
 
 const { editor, library, revision } = en
+const gears = join(import.meta.dirname, '../photos/gears.jpg')
 
 test('a spec is begun, written by pointer and keys, and published; a build of it takes its next revision over', async ({
   bench,
@@ -72,6 +74,33 @@ test('a spec is begun, written by pointer and keys, and published; a build of it
     await expect(forms.getByRole('listitem')).toHaveCount(1)
     await page.keyboard.press('Control+Shift+z')
     await expect(forms.getByRole('listitem')).toHaveCount(2)
+  })
+
+  await test.step('a picture comes under the drawing, is placed by two points with the keys, and is there again', async () => {
+    const { picture } = editor
+    await button(editor.actions.picture).click()
+    const file = page.getByLabel(en.photos.file)
+    await file.setInputFiles({ name: 'notes.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no picture') })
+    await expect(page.getByRole('alert')).toContainText(
+      en.problems['photo-no-picture']({ name: 'notes.jpg' }),
+    )
+    await file.setInputFiles(gears)
+    await button(picture.under).press('Enter')
+    await button(picture.twoPoints).press('Enter')
+    await page.keyboard.press('Enter')
+    for (let steps = 0; steps < 4; steps += 1) await page.keyboard.press('Shift+ArrowRight')
+    await page.keyboard.press('Enter')
+    await expect(page.getByLabel(picture.distance)).toBeFocused()
+    await page.keyboard.type('25')
+    await page.keyboard.press('Enter')
+    await expect(page.getByLabel(picture.show)).toBeChecked()
+    await page.getByLabel(picture.show).press(' ')
+    await expect(page.getByLabel(picture.show)).not.toBeChecked()
+    await page.reload()
+    await button(library.title).click()
+    await page.getByRole('button', { name: /Vale 2/ }).click()
+    await button(editor.actions.picture).click()
+    await expect(page.getByLabel(picture.show)).not.toBeChecked()
   })
 
   await test.step('all is there after the page was loaded again, and is published', async () => {

@@ -1,9 +1,7 @@
-import { join } from 'node:path'
-import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
 import type { Input, Output } from '../../../core/contract/index.ts'
-import { recordName } from '../../../electron/store/index.ts'
 import { pictureFile } from '../../photos/files.ts'
+import { alter } from '../alter.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
 
@@ -62,21 +60,21 @@ describe('a manual’s picture under a drawing', () => {
   })
 
   it('is refused where it is none, and told where it is damaged; what is there stays', async () => {
-    const { begun, get, ask, inFolder } = await bench()
-    const { line } = await begun()
+    const first = await bench()
+    const { line } = await first.begun()
     const ofFace = { draft: line.id, face: 'joint' }
-    await get('pictures.put', { ...ofFace, look, base64: gears })
-    const none = await ask('pictures.put', {
+    await first.get('pictures.put', { ...ofFace, look, base64: gears })
+    const none = await first.ask('pictures.put', {
       ...ofFace,
       look,
       base64: Buffer.from('no picture').toString('base64'),
     })
     expect(none).toMatchObject({ ok: false, problem: { code: 'photo-not-prepared' } })
-    expect(await get('pictures.read', ofFace)).toEqual({ base64: gears })
+    expect(await first.get('pictures.read', ofFace)).toEqual({ base64: gears })
 
-    const db = new Database(join(inFolder, recordName))
-    db.exec("UPDATE draft_picture SET bytes = x'ffd8ffd9'")
-    db.close()
+    first.record.close()
+    alter(first.inFolder, "UPDATE draft_picture SET bytes = x'ffd8ffd9'")
+    const { ask, get } = await bench(first.inFolder)
     expect(await ask('pictures.read', ofFace)).toMatchObject({
       ok: false,
       problem: { code: 'picture-damaged' },
