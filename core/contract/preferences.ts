@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { sketch } from '../drafts/index.ts'
 import { pxPerMmBounds, readingDistances } from '../layout/index.ts'
 import { instruments } from '../instrument/index.ts'
 import { benchTorqueUnits, lengthUnits } from '../quantity/index.ts'
@@ -75,6 +76,8 @@ export const preferences = z.strictObject({
   language: z.enum(languages).nullable(),
   /** The build that lay open; the window goes back to it at the next start. */
   atBuild: z.uuid().nullable(),
+  /** The first points of an outline or a bead in a draft, until there are enough of them to be in it; null for none. */
+  sketch: z.strictObject({ draft: z.uuid(), sketch }).nullable().optional(),
   /** The build that has a note of the help beside each step, and the step whose note was read; null where nobody is guided. */
   guide: z
     .strictObject({ build: z.uuid(), read: z.string().max(200).nullable() })

@@ -1,21 +1,20 @@
 import type { EditMessage } from '../../core/drafts/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
-import type { Change, DraftAtWork } from './draft-at-work.ts'
-import type { DraftPictures } from './draft-pictures.ts'
+import type { BesideDraft, Change, DraftAtWork } from './draft-at-work.ts'
 import type { OpenedDraftState } from './draft.svelte.ts'
 
 /** A draft that the record keeps, as the editor works on it. */
 export class DraftOnDisk implements DraftAtWork {
   readonly #opened: OpenedDraftState
   readonly #spec: EngineSpec
-  readonly pictures: DraftPictures
+  readonly beside: BesideDraft
 
   /** `spec` is what the draft is read as when it is opened: a document that cannot be read is not worked on. */
-  constructor(opened: OpenedDraftState, spec: EngineSpec, pictures: DraftPictures) {
+  constructor(opened: OpenedDraftState, spec: EngineSpec, beside: BesideDraft) {
     this.#opened = opened
     this.#spec = spec
-    this.pictures = pictures
+    this.beside = beside
   }
 
   get document() {

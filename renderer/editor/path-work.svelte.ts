@@ -1,11 +1,18 @@
-import { leastPoints, withBead, withBeadPath, withOutline, type TypedBead } from '../../core/drafts/index.ts'
+import {
+  leastPoints,
+  withBead,
+  withBeadPath,
+  withOutline,
+  type Drawn,
+  type Sketch,
+} from '../../core/drafts/index.ts'
 import type { Point } from '../../core/plane/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { EditorDesk } from './editor-desk.svelte.ts'
 
-type Drawn = { readonly kind: 'outline' } | { readonly kind: 'bead'; readonly typed: TypedBead }
+type TypedBead = Extract<Drawn, { kind: 'bead' }>['typed']
 
-/** An outline or a bead while it is drawn point by point. It is in the document as soon as its points make one. */
+/** An outline or a bead while it is drawn point by point. It is in the document as soon as its points make one; before, beside it. */
 export class PathWork {
   readonly #desk: EditorDesk
   #drawn = $state.raw<Drawn | null>(null)
@@ -35,9 +42,17 @@ export class PathWork {
   beginBead(typed: TypedBead) {
     this.#begin({ kind: 'bead', typed })
   }
+  /** Goes on where the window was closed: nothing that was on the drawing is lost. */
+  resume({ face, drawn, points }: Sketch) {
+    this.#drawn = drawn
+    this.#points = points
+    this.#bead = null
+    this.#face = face
+  }
   finish() {
     this.#drawn = null
     this.#points = []
+    void this.#sketch(null)
   }
   async add(at: Point) {
     await this.#keep([...this.#points, at])
@@ -60,7 +75,10 @@ export class PathWork {
     if (drawn === null) return
     const before = this.#points
     this.#points = points
-    if (points.length < leastPoints[drawn.kind]) return
+    if (points.length < leastPoints[drawn.kind]) {
+      await this.#sketch(points.length === 0 ? null : { face, drawn, points: [...points] })
+      return
+    }
     const isKept =
       drawn.kind === 'outline'
         ? await this.#desk.change({ code: 'outlineDrawn', facts: { face: this.#faceName } }, (document) =>
@@ -68,6 +86,12 @@ export class PathWork {
           )
         : await this.#keepBead(drawn.typed, face, points)
     if (!isKept) this.#points = before
+    else await this.#sketch(null)
+  }
+
+  async #sketch(sketch: Sketch | null) {
+    const { beside } = this.#desk.draft
+    if (sketch !== null || beside.sketch() !== null) await beside.keepSketch(sketch)
   }
 
   /** As the drawing calls it. */

@@ -3,7 +3,7 @@ import type { EditMessage, SpecDocument } from '../../core/drafts/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import type { Change, DraftAtWork } from '../editor/draft-at-work.ts'
+import type { BesideDraft, Change, DraftAtWork } from '../editor/draft-at-work.ts'
 import type { DraftPictures } from '../editor/draft-pictures.ts'
 import { PicturesInMemory } from './pictures-in-memory.ts'
 
@@ -14,7 +14,7 @@ interface State {
 
 /** A draft that is kept nowhere: for the gallery. */
 export class DraftInMemory implements DraftAtWork {
-  readonly pictures: DraftPictures
+  readonly beside: BesideDraft
   readonly #language: () => Language
   #states = $state.raw<readonly State[]>([])
   #at = $state(0)
@@ -30,7 +30,7 @@ export class DraftInMemory implements DraftAtWork {
   readonly redoable = $derived.by(() => this.#states[this.#at + 1]?.what ?? null)
 
   constructor(text: string, language: () => Language, pictures: DraftPictures = new PicturesInMemory()) {
-    this.pictures = pictures
+    this.beside = { pictures, sketch: () => null, keepSketch: () => Promise.resolve() }
     this.#language = language
     this.#states = [{ what: null, document: JSON.parse(text) as SpecDocument }]
   }

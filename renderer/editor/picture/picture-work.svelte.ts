@@ -249,7 +249,7 @@ export class PictureWork {
     this.#opened = new Map([...this.#opened, [key, opened]])
   }
   get #pictures() {
-    return this.#desk.draft.pictures
+    return this.#desk.draft.beside.pictures
   }
 }
 

@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest'
 import type { Client, OpenedDraft } from '../../../core/contract/index.ts'
 import { newPass, type Thing } from '../../../core/drafts/index.ts'
 import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
-import { picturesOf } from '../../../renderer/editor/draft-pictures.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
+import { PathWork } from '../../../renderer/editor/path-work.svelte.ts'
 import { OrderWork } from '../../../renderer/editor/order-work.svelte.ts'
 import { folder, store } from '../../electron/bench.ts'
 import { asking } from '../../electron/requests/asking.ts'
+import { besideDraft } from './beside-draft.ts'
 
 const here = { person: () => 'Ana Ruiz', language: () => 'en' as const }
 
@@ -20,7 +21,7 @@ async function editor() {
     origin: { kind: 'copy', engine: 'fen-1', revision: 0 },
   })
   const opened = new OpenedDraftState(client, begun, here)
-  const draft = new DraftOnDisk(opened, opened.spec!, picturesOf(client, opened.id))
+  const draft = new DraftOnDisk(opened, opened.spec!, besideDraft(client, opened.id))
   const again = async () => {
     const found = await OpenedDraftState.open(client, opened.id, here)
     if (!found.ok) throw new Error(found.problem.code)
@@ -124,5 +125,27 @@ describe('the editor on a draft', () => {
     expect(first!.id).toBe('case-1')
     expect(second!.id).toBe('case-2')
     expect(desk.findingsAt('fasteners[1]').map(({ problem }) => problem.code)).toContain('parts-collide')
+  })
+})
+
+describe('the first points of an outline or a bead', () => {
+  it('are beside the draft before they make one, and go on from there', async () => {
+    const { desk, draft, get, again } = await editor()
+    const path = new PathWork(desk)
+    path.beginOutline()
+    await path.add({ x: 1_000_000, y: 2_000_000 })
+    await path.add({ x: 90_000_000, y: 2_000_000 })
+    const { sketch } = await get('preferences.read', {})
+    expect(sketch?.sketch.points).toEqual([
+      { x: 1_000_000, y: 2_000_000 },
+      { x: 90_000_000, y: 2_000_000 },
+    ])
+    expect(draft.undoable).toBeNull()
+
+    const resumed = new PathWork(desk)
+    resumed.resume(sketch!.sketch)
+    await resumed.add({ x: 50_000_000, y: 60_000_000 })
+    expect((await again()).case.faces[0]!.outline).toHaveLength(3)
+    expect((await get('preferences.read', {})).sketch).toBeNull()
   })
 })

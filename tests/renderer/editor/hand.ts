@@ -17,13 +17,13 @@ import {
 import { done, sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import { en } from '../../../core/words/index.ts'
 import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
-import { picturesOf } from '../../../renderer/editor/draft-pictures.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
 import { OrderWork } from '../../../renderer/editor/order-work.svelte.ts'
 import { PlaceWork } from '../../../renderer/editor/place-work.svelte.ts'
 import { folder, store } from '../../electron/bench.ts'
 import { asking } from '../../electron/requests/asking.ts'
+import { besideDraft } from './beside-draft.ts'
 
 const here = { person: () => 'Ana Ruiz', language: () => 'en' as const }
 const mm = 1_000_000
@@ -51,7 +51,7 @@ export class Hand {
   readonly #get: ReturnType<typeof asking>['get']
 
   private constructor(get: ReturnType<typeof asking>['get'], client: Client, opened: OpenedDraftState) {
-    const draft = new DraftOnDisk(opened, opened.spec!, picturesOf(client, opened.id))
+    const draft = new DraftOnDisk(opened, opened.spec!, besideDraft(client, opened.id))
     this.#get = get
     this.#draft = opened
     this.desk = new EditorDesk(() => draft)

@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest'
 import type { Client } from '../../../core/contract/index.ts'
 import { PictureWork } from '../../../renderer/editor/picture/picture-work.svelte.ts'
 import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
-import { picturesOf } from '../../../renderer/editor/draft-pictures.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
 import { folder, store } from '../../electron/bench.ts'
 import { asking } from '../../electron/requests/asking.ts'
 import { pictureFile } from '../../photos/files.ts'
+import { besideDraft } from './beside-draft.ts'
 
 const gears = Buffer.from(pictureFile('gears.jpg')).toString('base64')
 /** The drawing is 100 mm wide here, the nose at the left. */
@@ -22,7 +22,7 @@ async function editor() {
   })
   const at = { person: () => 'Ana Ruiz', language: () => 'en' as const }
   const opened = new OpenedDraftState(client, begun, at)
-  const desk = new EditorDesk(() => new DraftOnDisk(opened, opened.spec!, picturesOf(client, begun.line.id)))
+  const desk = new EditorDesk(() => new DraftOnDisk(opened, opened.spec!, besideDraft(client, begun.line.id)))
   const work = () =>
     new PictureWork(
       desk,

@@ -58,8 +58,8 @@ export const drawn: Words['editor']['drawn'] = {
     tapOn: 'Punkt für Punkt auf der Zeichnung antippen oder eingeben.',
     soFar: ({ count, least }) =>
       count < least
-        ? `${counted(count, 'Punkt', 'Punkte')}; ab ${least} wird behalten.`
-        : `${counted(count, 'Punkt', 'Punkte')}, behalten.`,
+        ? `${counted(count, 'Punkt', 'Punkte')}; ab ${least} im Motordatenblatt.`
+        : `${counted(count, 'Punkt', 'Punkte')}, im Motordatenblatt.`,
     takeBack: 'Letzten Punkt zurücknehmen',
     finish: 'Fertig',
     addPoint: 'Diesen Punkt anfügen',

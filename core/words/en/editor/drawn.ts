@@ -59,8 +59,8 @@ export const drawn = {
     tapOn: 'Tap point after point on the drawing, or type each.',
     soFar: ({ count, least }: { readonly count: number; readonly least: number }) =>
       count < least
-        ? `${counted(count, 'point', 'points')}; it is kept from ${least} on.`
-        : `${counted(count, 'point', 'points')}, kept.`,
+        ? `${counted(count, 'point', 'points')}; it is in the spec from ${least} on.`
+        : `${counted(count, 'point', 'points')}, in the spec.`,
     takeBack: 'Take the last point back',
     finish: 'Finish',
     addPoint: 'Add this point',

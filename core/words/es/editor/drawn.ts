@@ -59,8 +59,8 @@ export const drawn: Words['editor']['drawn'] = {
     tapOn: 'Tocar punto por punto en el dibujo, o escribir cada uno.',
     soFar: ({ count, least }) =>
       count < least
-        ? `${counted(count, 'punto', 'puntos')}; se conserva a partir de ${least}.`
-        : `${counted(count, 'punto', 'puntos')}, conservados.`,
+        ? `${counted(count, 'punto', 'puntos')}; en la ficha a partir de ${least}.`
+        : `${counted(count, 'punto', 'puntos')}, en la ficha.`,
     takeBack: 'Retirar el último punto',
     finish: 'Terminar',
     addPoint: 'Añadir este punto',
