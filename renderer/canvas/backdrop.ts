@@ -19,7 +19,7 @@ const shown = new WeakMap<Layer, Backdrop>()
  */
 export function showBackdrop(layer: Layer, ground: Layer, backdrop: Backdrop | null, theme: Theme): void {
   const isDark = theme === 'dark'
-  layer.getNativeCanvasElement().style.filter = isDark ? 'invert(1) hue-rotate(180deg)' : ''
+  layer.getNativeCanvasElement().style.filter = isDark ? 'invert(1)' : ''
   ground.getNativeCanvasElement().style.mixBlendMode = backdrop === null ? '' : isDark ? 'screen' : 'multiply'
   if (shown.get(layer) === backdrop || (backdrop === null && !shown.has(layer))) return
   layer.destroyChildren()

@@ -98,7 +98,7 @@ test('a spec is begun, written by pointer and keys, and published; a build of it
     await expect(page.getByLabel(picture.show)).not.toBeChecked()
     await page.reload()
     await button(library.title).click()
-    await page.getByRole('button', { name: /Vale 2/ }).click()
+    await button(library.drafts.open).click()
     await button(editor.actions.picture).click()
     await expect(page.getByLabel(picture.show)).not.toBeChecked()
   })
