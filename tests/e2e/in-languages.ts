@@ -5,9 +5,9 @@ import { pagesOf } from './pdf.ts'
 
 /** What stands in the sentences of one language and of no other. */
 const signs: { readonly [Each in Language]: RegExp } = {
-  en: /(?<!\p{L})(the|and|of|with|from|each|page|entries|read|order|bolts|shells|marks)(?!\p{L})/u,
-  de: /(?<!\p{L})(der|die|und|von|mit|Seite|Einträge|abgelesen|Schrauben|Lagerschalen|Kennzeichen)(?!\p{L})/u,
-  es: /(?<!\p{L})(el|del|de|con|página|entradas|lectura|pedido|tornillos|semicojinetes|marcas)(?!\p{L})/u,
+  en: /(?<![\p{L}\p{N}])(the|and|of|with|from|each|page|entries|read|order|bolts|shells|marks)(?![\p{L}\p{N}])/u,
+  de: /(?<![\p{L}\p{N}])(der|die|und|von|mit|Seite|Einträge|abgelesen|Schrauben|Lagerschalen|Kennzeichen)(?![\p{L}\p{N}])/u,
+  es: /(?<![\p{L}\p{N}])(el|del|de|con|página|entradas|lectura|pedido|tornillos|semicojinetes|marcas)(?![\p{L}\p{N}])/u,
 }
 
 /** As another window of the bench would say it: the language changes here too, and nothing is loaded again. */
