@@ -41,10 +41,10 @@ export const staticChecks: readonly Check[] = [
 
 export const build: Check = { name: 'build', words: ['electron/launch/build.ts'] }
 
-/** Runs one check; what it prints is shown when it fails. */
+/** Runs one check, beside what takes longer; what it prints is shown when it fails. */
 export async function check({ name, words }: Check): Promise<Part> {
   const start = Date.now()
-  const { code, output } = await run({ words, env: native })
+  const { code, output } = await run({ words, env: native, givesWay: true })
   console.log(`${code === 0 ? 'ok    ' : 'FAILED'}  ${name}`)
   if (code !== 0) console.log(output)
   return partOf(name, start, [{ name, outcome: code === 0 ? 'passed' : 'failed' }])

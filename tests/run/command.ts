@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process'
+import { constants, setPriority } from 'node:os'
 import { join } from 'node:path'
 
 export const root = join(import.meta.dirname, '../..')
@@ -9,11 +10,18 @@ export type Command = {
   readonly env?: Readonly<Record<string, string>>
   /** Whether its output is shown while it runs, or kept. */
   readonly shown?: boolean
+  /** Whether it gives way to what runs beside it. */
+  readonly givesWay?: boolean
 }
 
 export type Finished = { readonly code: number | null; readonly output: string }
 
-export function run({ words: [first, ...rest], env = {}, shown = false }: Command): Promise<Finished> {
+export function run({
+  words: [first, ...rest],
+  env = {},
+  shown = false,
+  givesWay = false,
+}: Command): Promise<Finished> {
   const [program, words] = /\.[cm]?[jt]s$/.test(first)
     ? [process.execPath, [join(root, first), ...rest]]
     : [first, rest]
@@ -23,6 +31,7 @@ export function run({ words: [first, ...rest], env = {}, shown = false }: Comman
     env: { ...surroundings, NO_COLOR: '1', ...env },
     stdio: ['ignore', shown ? 'inherit' : 'pipe', shown ? 'inherit' : 'pipe'],
   })
+  if (givesWay && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_BELOW_NORMAL)
   let output = ''
   for (const stream of [child.stdout, child.stderr]) stream?.on('data', (text) => (output += String(text)))
   return new Promise((resolve) => {

@@ -25,25 +25,23 @@ if (part === undefined) {
 }
 
 /**
- * The unit tests take a worker for each core; what only reads, the build, and then what mostly waits for a program go on beside
- * them and fill the gaps. The browser begins when those are through: the last files of the unit tests need one core alone.
+ * The unit tests take a worker for each core, and the browser has both cores once they are through: side by side each of them
+ * took twice as long. What mostly waits for a program goes on beside them, and the other checks fill the gaps and give way.
  */
 async function everything(): Promise<readonly Part[]> {
   const chromium = chromiumToTest()
-  const units = unitTests('unit tests')
-  const [read, waited] = await Promise.all([readersInTurn(), buildThenWaiting(chromium)])
-  const shown = await endToEndTests(await chromium, working)
-  return [...read, ...waited, await units, shown]
+  const built = check(build)
+  const waited = built.then(async () => endToEndTests(await chromium, waiting))
+  const read = built.then(readersInTurn)
+  const units = await unitTests('unit tests')
+  const shown = built.then(async () => endToEndTests(await chromium, working))
+  return [await built, ...(await read), units, await waited, await shown]
 }
 
 async function readersInTurn(): Promise<readonly Part[]> {
   const ran: Part[] = []
   for (const one of staticChecks) ran.push(await check(one))
   return ran
-}
-
-async function buildThenWaiting(chromium: Promise<string | undefined>): Promise<readonly Part[]> {
-  return [await check(build), await endToEndTests(await chromium, waiting)]
 }
 
 async function publishedChecks(): Promise<readonly Part[]> {
