@@ -18,7 +18,7 @@ export const library: Words['library'] = {
     family: 'Bauart',
     revision: 'Stand',
     checked: 'Eingegeben und geprüft',
-    builds: 'Aufbauten',
+    builds: 'Damit begonnene Aufbauten',
   },
   demo: 'Demo, mitgeliefert',
   cylinders: ({ cylinders }) => counted(cylinders, 'Zylinder', 'Zylinder'),

@@ -18,7 +18,7 @@ export const library = {
     family: 'Family',
     revision: 'Revision',
     checked: 'Entered and checked',
-    builds: 'Builds',
+    builds: 'Builds begun with it',
   },
   demo: 'demo, comes with the program',
   cylinders: ({ cylinders }: { readonly cylinders: number }) => counted(cylinders, 'cylinder', 'cylinders'),

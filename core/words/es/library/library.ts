@@ -18,7 +18,7 @@ export const library: Words['library'] = {
     family: 'Tipo',
     revision: 'Revisión',
     checked: 'Introducido y comprobado',
-    builds: 'Montajes',
+    builds: 'Montajes empezados con ella',
   },
   demo: 'demo, viene con el programa',
   cylinders: ({ cylinders }) => counted(cylinders, 'cilindro', 'cilindros'),
