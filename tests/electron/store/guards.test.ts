@@ -53,6 +53,7 @@ describe('what the record needs of SQLite', () => {
       ['build', 1],
       ['draft', 1],
       ['draft_entry', 1],
+      ['draft_picture', 1],
       ['event', 1],
       ['library_spec', 1],
       ['mention', 1],
