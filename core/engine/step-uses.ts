@@ -23,3 +23,32 @@ export function stepsUsedBy({ steps, parts }: EngineSpec, step: Step): readonly 
 export function putsTogether({ kind }: Step): boolean {
   return kind === 'fit-part' || kind === 'fit-shells' || kind === 'lay-bead' || kind === 'run-procedure'
 }
+
+/** Whether anything is put into the engine in the step. */
+export function fitsParts({ kind }: Pick<Step, 'kind'>): boolean {
+  switch (kind) {
+    case 'fit-part':
+    case 'fit-shells':
+    case 'fit-rings':
+    case 'fit-places':
+    case 'lay-bead':
+    case 'run-procedure':
+      return true
+    case 'note-marks':
+    case 'choose-shells':
+    case 'check':
+    case 'count':
+    case 'measure-limits':
+    case 'measure-rings':
+    case 'lubricate':
+    case 'clean':
+    case 'orient':
+    case 'align':
+    case 'note':
+    case 'photo':
+    case 'turn':
+      return false
+    default:
+      return kind satisfies never
+  }
+}

@@ -1,4 +1,4 @@
-import type { EngineSpec, Part, Step } from '../../engine/index.ts'
+import { fitsParts, type EngineSpec, type Part, type Step } from '../../engine/index.ts'
 import { doubt, fault, type Finding } from '../finding.ts'
 import { mustWait } from './steps.ts'
 
@@ -28,36 +28,9 @@ function auditPart({ name, count, usedIn }: Part, steps: readonly Step[], path: 
       if (step === undefined) return []
       if (usedIn.findIndex((use) => use.step === id) < index)
         return [fault('part-twice-in-step', { part: name, step: step.name }, place)]
-      return fits(step) ? [] : [fault('part-where-nothing-is-fitted', { part: name, step: step.name }, place)]
+      return fitsParts(step)
+        ? []
+        : [fault('part-where-nothing-is-fitted', { part: name, step: step.name }, place)]
     }),
   ]
-}
-
-/** Whether anything is put into the engine in the step. */
-function fits({ kind }: Step): boolean {
-  switch (kind) {
-    case 'fit-part':
-    case 'fit-shells':
-    case 'fit-rings':
-    case 'fit-places':
-    case 'lay-bead':
-    case 'run-procedure':
-      return true
-    case 'note-marks':
-    case 'choose-shells':
-    case 'check':
-    case 'count':
-    case 'measure-limits':
-    case 'measure-rings':
-    case 'lubricate':
-    case 'clean':
-    case 'orient':
-    case 'align':
-    case 'note':
-    case 'photo':
-    case 'turn':
-      return false
-    default:
-      return kind satisfies never
-  }
 }

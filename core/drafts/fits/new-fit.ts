@@ -100,12 +100,3 @@ function withSteps(document: SpecDocument, fit: string, names: FitStepNames): Sp
     ],
   }
 }
-
-/** Without a fit and the steps of its shells. */
-export function withoutFit(document: SpecDocument, id: string): SpecDocument {
-  return {
-    ...document,
-    fits: document.fits.filter((fit) => fit.id !== id),
-    steps: document.steps.filter((step) => !('fit' in step) || step.fit !== id),
-  }
-}

@@ -70,15 +70,6 @@ export function withBeadPath(
   return done({ ...document, ...(beads && { beads }) })
 }
 
-/** Without a bead and the steps that lay it. */
-export function withoutBead(document: SpecDocument, id: string): SpecDocument {
-  return {
-    ...document,
-    beads: (document.beads ?? []).filter((bead) => bead.id !== id),
-    steps: document.steps.filter((step) => step.kind !== 'lay-bead' || step.bead !== id),
-  }
-}
-
 function offPath(document: SpecDocument, face: string, bead: string, path: readonly Point[]) {
   return path.every((at) => liesOn(document, face, at))
     ? null

@@ -17,6 +17,7 @@ import {
   type TypedFit,
 } from '../../../core/drafts/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
+import type { Outcome } from '../../../core/problem/index.ts'
 import { documentOf } from './document-of-demo.ts'
 
 const skerry = documentOf('skerry-3')
@@ -29,8 +30,13 @@ const typed = {
   mixing: { neighbours: true, thicker: 'lower' },
 } as const satisfies TypedFit
 
+function made(outcome: Outcome<SpecDocument>): SpecDocument {
+  if (!outcome.ok) throw new Error(outcome.problem.code)
+  return outcome.value
+}
+
 /** The demo without its fits and what names them. */
-const without = skerry.fits.reduce((document, { id }) => withoutFit(document, id), {
+const without = skerry.fits.reduce((document, { id }) => made(withoutFit(document, id)), {
   ...skerry,
   cautions: [],
   parts: [],
@@ -63,7 +69,27 @@ describe('new bearings with marks', () => {
   })
 
   it('are taken out with their steps', () => {
-    expect(withoutFit(document, fit)).toEqual(without)
+    expect(made(withoutFit(document, fit))).toEqual(without)
+  })
+
+  it('are taken out where another step waits for theirs: that waits for what these waited for', () => {
+    const [first] = without.steps
+    const steps = document.steps.map((step) =>
+      'fit' in step && step.fit === fit && step.kind === 'note-marks'
+        ? { ...step, after: [first!.id] }
+        : step,
+    )
+    const fitting = steps.at(-1)!
+    const later = { ...first!, id: 'later', after: [fitting.id] }
+    const left = made(withoutFit({ ...document, steps: [...steps, later] }, fit))
+    expect(left.steps.at(-1)).toMatchObject({ id: 'later', after: [first!.id] })
+    expect(readSpec(JSON.stringify(left)).ok).toBe(true)
+  })
+
+  it('are not taken out where a caution stands beside a step of theirs alone', () => {
+    const steps = [document.steps.at(-1)!.id]
+    const warned = { ...document, cautions: [{ signal: 'CAUTION' as const, text: 'Edges cut.', steps }] }
+    expect(withoutFit(warned, fit)).toMatchObject({ ok: false, problem: { code: 'draft-step-has-caution' } })
   })
 })
 
