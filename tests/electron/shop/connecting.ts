@@ -4,7 +4,9 @@ import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
 import { readAuthority, type ShopArchive } from '../../../electron/shop/index.ts'
 import { latestShopVersion } from '../../../electron/shop/postgres/migrations/index.ts'
 import { transaction } from '../../../electron/shop/postgres/transaction.ts'
+import { dial } from '../../../electron/shop/postgres/dial.ts'
 import { migrateShop, setUp } from '../../../electron/shop/postgres/set-up.ts'
+import { proxyTo } from './proxy.ts'
 import { value } from './sample.ts'
 import { database, destinationFor, destinationOf, type Shops } from './shops.ts'
 
@@ -53,13 +55,15 @@ export function connectingTo(shops: Shops): void {
       const hear = (error: unknown) => void thrown.push(error)
       process.prependListener('uncaughtException', hear)
       onTestFinished(() => void process.off('uncaughtException', hear))
-      const line = shop.asRole('bench')
-      const other = shop.asRole('owner')
+      const network = await proxyTo(shops.server().port)
+      onTestFinished(() => network.close())
+      const line = dial(destinationFor(shop.role('bench'), { host: '127.0.0.1', port: network.port }), {
+        connections: 1,
+      })
+      onTestFinished(() => line.end({ timeout: 0 }))
       const lost = transaction(line, async (inside) => {
-        const [own] = await inside<{ pid: number }[]>`SELECT pg_backend_pid() AS pid`
-        const waiting = inside`SELECT pg_sleep(30)`.execute()
-        await other`SELECT pg_terminate_backend(${own?.pid ?? 0})`
-        return waiting
+        setTimeout(() => network.close(), 100)
+        return Promise.all([1, 2, 3].map((seconds) => inside`SELECT pg_sleep(${seconds})`))
       })
       await expect(lost).rejects.toThrow()
       await new Promise((resolve) => setTimeout(resolve, 50))

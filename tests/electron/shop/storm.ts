@@ -1,8 +1,8 @@
-import { createServer, connect, type Socket } from 'node:net'
 import { setTimeout as delay } from 'node:timers/promises'
 import { describe, expect, it } from 'vitest'
 import type { ShopArchive } from '../../../electron/shop/index.ts'
 import { firstBroken } from '../../../electron/store/index.ts'
+import { proxyTo } from './proxy.ts'
 import { buildId, chainOf, consignment, ferryEngine, value } from './sample.ts'
 import { destinationFor, type Shops } from './shops.ts'
 
@@ -124,34 +124,4 @@ async function bench(build: string, index: number, until: number, way: () => Sho
     } else await delay(1000 / storm.rate / 2)
   }
   return { build, acknowledged, chain, refusals }
-}
-
-/** A network between the benches and the server, which drops what it carries when it is cut. */
-async function proxyTo(port: number) {
-  const pairs = new Set<readonly [Socket, Socket]>()
-  const server = createServer((near) => {
-    const far = connect({ port, host: '127.0.0.1' })
-    const pair = [near, far] as const
-    pairs.add(pair)
-    for (const [one, other] of [pair, [far, near] as const]) {
-      one.on('error', () => {})
-      one.pipe(other)
-      one.on('close', () => {
-        other.destroy()
-        pairs.delete(pair)
-      })
-    }
-  })
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
-  const at = server.address()
-  return {
-    port: typeof at === 'object' && at !== null ? at.port : 0,
-    cut() {
-      for (const pair of pairs) for (const socket of pair) socket.resetAndDestroy()
-    },
-    close() {
-      for (const pair of pairs) for (const socket of pair) socket.destroy()
-      server.close()
-    },
-  }
 }
