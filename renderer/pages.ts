@@ -19,6 +19,7 @@ export const pages = {
   practice: page(() => import('./practice/PracticePage.svelte')),
   record: page(() => import('./record/RecordPage.svelte')),
   rescue: page(() => import('./record/RescuePage.svelte')),
+  lines: page(() => import('./shop/LinesPage.svelte')),
   shop: page(() => import('./shop/ShopPage.svelte')),
   wall: page(() => import('./shop/WallPage.svelte')),
   revision: page(() => import('./revision/RevisionPage.svelte')),

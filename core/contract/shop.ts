@@ -5,6 +5,19 @@ import { storedBuild } from './stored-build.ts'
 
 const named = { build: z.uuid(), name: z.string(), number: z.string() }
 
+/** A build that was continued at two benches apart. */
+const fork = z.strictObject({
+  ...named,
+  /** From this entry on. */
+  entry: z.int(),
+  /** The hash of the other line’s first entry: what is settled over. */
+  line: z.string(),
+  bench: z.string(),
+  /** Which line counts; null where nobody settled it, and where the two contradict one another. */
+  counts: z.enum(['here', 'there']).nullable(),
+})
+export type ShopFork = z.output<typeof fork>
+
 const joined = z.strictObject({
   /** Without a password. */
   address: z.string(),
@@ -18,18 +31,7 @@ const joined = z.strictObject({
   /** Builds that the archive did not take, and why. */
   refused: z.array(z.strictObject({ ...named, why: problemMessage })),
   /** Builds that were continued at two benches apart. */
-  apart: z.array(
-    z.strictObject({
-      ...named,
-      /** From this entry on. */
-      entry: z.int(),
-      /** The hash of the other line’s first entry: what is settled over. */
-      line: z.string(),
-      bench: z.string(),
-      /** Which line counts; null where nobody settled it. */
-      counts: z.enum(['here', 'there']).nullable(),
-    }),
-  ),
+  apart: z.array(fork),
   /** As the archive knew them last; this one too. */
   benches: z.array(benchName.extend({ program: z.string(), seenAt: z.iso.datetime(), isHere: z.boolean() })),
 })

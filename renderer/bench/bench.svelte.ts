@@ -1,4 +1,4 @@
-import type { BuildLine, Client, EngineLine, StoredBuild } from '../../core/contract/index.ts'
+import type { BuildLine, Client, EngineLine, ShopFork, StoredBuild } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import { Guide } from '../help/guide.ts'
 import { Crew } from '../people/crew.svelte.ts'
@@ -214,6 +214,14 @@ export class Bench {
   async compare(first: string, second: string) {
     const [left, right] = [await this.#read(first), await this.#read(second)]
     if (left && right) this.#place = { at: 'comparison', first: left, second: right }
+  }
+
+  /** Both lines of a build that was continued at two benches apart. */
+  async showLines(fork: ShopFork) {
+    const openBuild = await this.#read(fork.build)
+    const there = openBuild && (await this.#opener.readLine(fork))
+    if (there?.ok === false) this.#report(there.problem)
+    else if (openBuild && there) this.#place = { at: 'lines', openBuild, there: there.value, fork }
   }
 
   async showWrenches(openBuild: OpenBuild | null) {

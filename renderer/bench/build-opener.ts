@@ -38,6 +38,12 @@ export class BuildOpener {
     return answer.ok ? this.open(answer.value) : answer
   }
 
+  /** Another line of a build, to look at. */
+  async readLine({ build, line }: Input<'shop.read-line'>): Promise<Outcome<OpenBuild>> {
+    const answer = await this.#client.request('shop.read-line', { build, line })
+    return answer.ok ? this.open(answer.value) : answer
+  }
+
   async open(stored: StoredBuild): Promise<Outcome<OpenBuild>> {
     const { id: build } = stored.line
     const { crew, others, language, outdated } = this.#bench

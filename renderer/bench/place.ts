@@ -1,4 +1,5 @@
 import type { Problem } from '../../core/problem/index.ts'
+import type { ShopFork } from '../../core/contract/index.ts'
 import type { OpenBuild } from './open-build.svelte.ts'
 
 /** Where the person is. The build and its sheet carry the open build they show. */
@@ -17,6 +18,13 @@ export type Place =
   /** The instruments on serial lines, and the voice. */
   | { readonly at: 'instruments' }
   | { readonly at: 'comparison'; readonly first: OpenBuild; readonly second: OpenBuild }
+  /** Two lines of a build that went on at two benches apart, side by side. */
+  | {
+      readonly at: 'lines'
+      readonly openBuild: OpenBuild
+      readonly there: OpenBuild
+      readonly fork: ShopFork
+    }
   | { readonly at: 'build'; readonly openBuild: OpenBuild }
   /** What a newer revision of the build's spec has otherwise. */
   | { readonly at: 'revision'; readonly openBuild: OpenBuild }

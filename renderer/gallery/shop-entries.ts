@@ -2,6 +2,7 @@ import BuildBenches from '../shop/BuildBenches.svelte'
 import BenchNameForm from '../shop/BenchNameForm.svelte'
 import HandedOver from '../shop/HandedOver.svelte'
 import JoinForm from '../shop/JoinForm.svelte'
+import LinesPage from '../shop/LinesPage.svelte'
 import ShopCutNote from '../shop/ShopCutNote.svelte'
 import ShopBuilds from '../shop/ShopBuilds.svelte'
 import ShopPage from '../shop/ShopPage.svelte'
@@ -30,6 +31,18 @@ export const shopEntries: readonly Entry[] = [
   screen('Wall view', 'All open builds, to be read from 3 m', WallPage, async (shown) => ({
     'three builds': { bench: await benchIn(shown, sampleJoined) },
   })),
+  screen('Two lines of a build', 'To be settled by a person', LinesPage, async (shown) => {
+    const of = (moment: string) => benchAt(shown, momentOf('skerry-3', moment).build)
+    const [{ openBuild, ...frame }, { openBuild: there }] = [
+      await of('run in mid pass'),
+      await of('run with a flag'),
+    ]
+    const [fork, settled] = troubledShop.apart
+    return {
+      'not settled': { ...frame, openBuild, there, fork: { ...fork!, entry: 40 } },
+      settled: { ...frame, openBuild, there, fork: { ...settled!, entry: 40 } },
+    }
+  }),
   part('Benches of a build', 'Where it is, and the ways to another bench', BuildBenches, async (shown) => {
     const { build } = momentOf('skerry-3', 'run in mid pass')
     const at = (where: Parameters<typeof atBenchOf>[1]) => benchAt(shown, build, {}, atBenchOf(build, where))
@@ -50,8 +63,8 @@ export const shopEntries: readonly Entry[] = [
     empty: { view: view(), onjoined: nothing },
   })),
   part('Bench and shop', 'What is connected, what waits, what was refused', ShopStanding, () => ({
-    'all sent': { joined: sampleJoined, onopen: nothing },
-    'cut off, with trouble': { joined: troubledShop, onopen: nothing },
+    'all sent': { joined: sampleJoined, onlook: nothing },
+    'cut off, with trouble': { joined: troubledShop, onlook: nothing },
   })),
   part('Builds of the shop', 'With the bench that has each', ShopBuilds, () => ({
     three: { lines: sampleShopLines(), onopen: nothing },

@@ -18,6 +18,7 @@ export const topicOfPlace: { readonly [At in Place['at']]: HelpTopicId } = {
   'screen-and-keys': 'screen-and-keys',
   instruments: 'instruments',
   comparison: 'comparison',
+  lines: 'shop',
   build: 'build-window',
   sheet: 'sheet',
   wrenches: 'wrenches',

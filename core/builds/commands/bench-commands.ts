@@ -11,6 +11,8 @@ export const benchCommands = [
     type: z.literal('settle-fork'),
     entry: z.int().min(1),
     over: z.string(),
+    /** The other line counts. */
+    givesWay: z.literal(true).optional(),
     reason,
   }),
 ] as const

@@ -64,7 +64,11 @@ export function commandOf(event: BuildEvent): BuildCommand | null {
     case 'build-taken-over':
       return { type: 'take-over', reason: event.reason }
     case 'fork-settled':
-      return { type: 'settle-fork', entry: event.entry, over: event.over, reason: event.reason }
+      return {
+        type: 'settle-fork',
+        ...{ entry: event.entry, over: event.over, reason: event.reason },
+        ...(event.givesWay && { givesWay: event.givesWay }),
+      }
     case 'place-done': {
       const { step, place, round, note } = event
       return { type: 'do-place', step, place, round, note: note ?? '' }

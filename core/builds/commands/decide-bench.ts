@@ -33,10 +33,11 @@ export function decideBench(state: BuildState, command: BenchCommand, here: Benc
       ])
     }
     case 'settle-fork': {
-      const { entry, over } = command
+      const { entry, over, givesWay } = command
       const reason = readReason(command.reason, { what: 'fork-settled' })
       if (!reason.ok) return reason
-      return done([{ type: 'fork-settled', version: 1, bench: here, entry, over, reason: reason.value }])
+      const said = { bench: here, entry, over, reason: reason.value, ...(givesWay && { givesWay }) }
+      return done([{ type: 'fork-settled', version: 1, ...said }])
     }
     default:
       return command satisfies never

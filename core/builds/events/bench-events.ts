@@ -29,8 +29,8 @@ export const benchEvents = [
     reason,
   }),
   /**
-   * Two benches went on apart, and a person has said that the line with this entry counts. The other one, whose entry `entry` has the
-   * hash `over`, is kept and not continued.
+   * Two benches went on apart, and a person has said that the line with this entry counts over the one whose entry `entry` has the hash
+   * `over`; or, where it gives way, that the other one counts. Neither is lost. The last of these in a line is what it says.
    */
   z.strictObject({
     type: z.literal('fork-settled'),
@@ -38,6 +38,7 @@ export const benchEvents = [
     bench: benchName,
     entry: z.int().min(1),
     over: z.string().regex(/^[0-9a-f]{64}$/),
+    givesWay: z.literal(true).optional(),
     reason,
   }),
 ] as const

@@ -11,7 +11,7 @@ export interface OtherLine {
 
 /**
  * Why a build of which there is another line may not be continued: nobody has settled which line counts, or the other one does. Null
- * where this one counts over each other. Two lines that were each settled over the other are apart as before.
+ * where this one counts over each other. Two lines that say the opposite of one another are apart as before, until one is told otherwise.
  */
 export function apartFrom(
   name: string,
@@ -22,16 +22,35 @@ export function apartFrom(
     const [first] = events
     const mine = own.find(({ seq }) => seq === first?.seq)
     if (first === undefined || mine === undefined || mine.hash === first.hash) continue
-    const counts = isSettled(own, first)
-    const isLeft = isSettled(events, mine)
-    if (counts && !isLeft) continue
+    const counts = lineThatCounts(own, events)
+    if (counts === 'here') continue
     const facts = { name, bench: bench.name, entry: first.seq }
-    return isLeft && !counts ? problem('build-line-left', facts) : problem('build-apart', facts)
+    return counts === 'there' ? problem('build-line-left', facts) : problem('build-apart', facts)
   }
   return null
 }
 
-/** Whether a line says that it counts over the one with this entry. */
-export function isSettled(line: readonly RecordedEvent[], { seq, hash }: RecordedEvent): boolean {
-  return line.some(({ event }) => event.type === 'fork-settled' && event.entry === seq && event.over === hash)
+/** Which of a build's own entries and another line counts; null while nobody has settled it, and where the two contradict one another. */
+export function lineThatCounts(
+  own: readonly RecordedEvent[],
+  other: readonly RecordedEvent[],
+): 'here' | 'there' | null {
+  const [first] = other
+  const mine = own.find(({ seq }) => seq === first?.seq)
+  if (first === undefined || mine === undefined) return null
+  const [here, there] = [whatItSays(own, first), whatItSays(other, mine)]
+  if (here === there) return null
+  return here === 'counts' || there === 'gives-way' ? 'here' : 'there'
+}
+
+/** What a line says of itself and the one with this entry: the last word counts. */
+function whatItSays(
+  line: readonly RecordedEvent[],
+  { seq, hash }: RecordedEvent,
+): 'counts' | 'gives-way' | null {
+  const event = line.findLast(
+    (each) => each.event.type === 'fork-settled' && each.event.entry === seq && each.event.over === hash,
+  )?.event
+  if (event?.type !== 'fork-settled') return null
+  return event.givesWay ? 'gives-way' : 'counts'
 }

@@ -18,7 +18,14 @@ export type SheetBench = Stamp &
         readonly reason: string
       }
     /** Two benches had gone on apart, from entry `entry` on. */
-    | { readonly kind: 'settled'; readonly bench: BenchName; readonly entry: number; readonly reason: string }
+    | {
+        readonly kind: 'settled'
+        readonly bench: BenchName
+        readonly entry: number
+        readonly reason: string
+        /** The line that it stands in is left. */
+        readonly givesWay: boolean
+      }
   )
 
 /** How the build came from bench to bench, in order; empty where one bench made it. */
@@ -35,7 +42,7 @@ export function benchesOn(entries: readonly RecordedEvent[]): readonly SheetBenc
       return [{ ...stamp, kind: 'taken-over', from, to, reason }]
     }
     if (event.type !== 'fork-settled') return []
-    const { bench, entry, reason } = event
-    return [{ ...stamp, kind: 'settled', bench, entry, reason }]
+    const { bench, entry, reason, givesWay = false } = event
+    return [{ ...stamp, kind: 'settled', bench, entry, reason, givesWay }]
   })
 }

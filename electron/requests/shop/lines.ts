@@ -1,4 +1,4 @@
-import { apartFrom, isSettled, type OtherLine, type RecordedEvent } from '../../../core/builds/index.ts'
+import { apartFrom, type OtherLine, type RecordedEvent } from '../../../core/builds/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
 import type { Store, StoredEntry } from '../../store/index.ts'
 import { readEntry } from '../open-build.ts'
@@ -32,13 +32,4 @@ export function apartOf(store: Store, build: string, nameOf: (bench: string) => 
   const lines = otherLines(store, build, nameOf)
   if (lines.length === 0) return null
   return apartFrom(store.build(build)?.name ?? '', eventsIn(store.entries(build)), lines)
-}
-
-/** Which of a build's own entries and another line counts; null while nobody has settled it, or each was. */
-export function countsOf(own: readonly RecordedEvent[], { events }: OtherLine): 'here' | 'there' | null {
-  const [first] = events
-  const mine = own.find(({ seq }) => seq === first?.seq)
-  if (first === undefined || mine === undefined) return null
-  const [here, there] = [isSettled(own, first), isSettled(events, mine)]
-  return here === there ? null : here ? 'here' : 'there'
 }

@@ -1,12 +1,12 @@
 import { z } from 'zod'
-import type { BenchName, BuildCommand } from '../../../core/builds/index.ts'
+import { lineThatCounts, type BenchName, type BuildCommand } from '../../../core/builds/index.ts'
 import type { ShopCut, ShopState, StoredBuild } from '../../../core/contract/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../../../core/problem/index.ts'
 import { readAddress, writeAddress } from '../../shop/index.ts'
 import { numberOf, type Store } from '../../store/index.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { storedBuild, type OpenedBuild } from '../open-build.ts'
-import { apartOf, countsOf, eventsIn, otherLines } from './lines.ts'
+import { apartOf, eventsIn, otherLines } from './lines.ts'
 import { News } from './news.ts'
 import { ThisBench } from './this-bench.ts'
 import { WayToShop, type OpenArchive } from './way.ts'
@@ -185,7 +185,7 @@ export class ShopDesk {
           entry: other.events[0]?.seq ?? 1,
           line: other.line,
           bench: other.bench.name,
-          counts: countsOf(own, other),
+          counts: lineThatCounts(own, other.events),
         }))
       }),
       benches: (this.#way?.benches ?? []).map(({ id, name, program, seenAtUtc }) => ({

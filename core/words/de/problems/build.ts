@@ -36,7 +36,7 @@ export const buildWords: Table<typeof pattern> = {
   'bench-unnamed': (_) =>
     'Diese Werkbank gehört zu keiner Werkstatt, es gibt keine andere zum Fortsetzen. Zuerst der Werkstatt beitreten.',
   'build-apart': ({ name, bench, entry }) =>
-    `„${name}“ wurde ab Eintrag ${entry} hier und bei ${bench} getrennt fortgesetzt. Feststellen, was am Motor getan wurde, und an der Werkbank entscheiden, deren Folge zählt.`,
+    `„${name}“ wurde ab Eintrag ${entry} hier und bei ${bench} getrennt fortgesetzt. Feststellen, was am Motor getan wurde, beide Folgen ansehen und an einer der beiden Werkbänke entscheiden, welche zählt.`,
   'build-line-left': ({ name, bench, entry }) =>
     `Für „${name}“ zählt ab Eintrag ${entry} die Folge von ${bench}. Was hier eingetragen wurde, bleibt erhalten; mit der gültigen Folge fortsetzen.`,
   'build-not-apart': ({ name }) =>

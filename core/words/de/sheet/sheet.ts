@@ -81,8 +81,8 @@ export const sheet: Words['sheet'] = {
       `${stamp}: von ${from} an ${to} übergeben${note === '' ? '.' : `. ${note}`}`,
     takenOver: ({ stamp, from, to, reason }) =>
       `${stamp}: ${from === null ? '' : `von ${from} `}durch ${to} übernommen. Grund: ${reason}`,
-    settled: ({ stamp, bench, entry, reason }) =>
-      `${stamp}: ab Eintrag ${entry} an zwei Werkbänken getrennt fortgesetzt; es zählt die Folge von ${bench}. Grund: ${reason}`,
+    settled: ({ stamp, bench, entry, reason, givesWay }) =>
+      `${stamp}: ab Eintrag ${entry} an zwei Werkbänken getrennt fortgesetzt; die Folge von ${bench} zählt${givesWay ? ' nicht' : ''}. Grund: ${reason}`,
   },
 
   results: {

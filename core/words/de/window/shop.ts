@@ -51,7 +51,14 @@ export const shop: Words['shop'] = {
         : counts === 'here'
           ? 'Was hier eingetragen wurde, zählt.'
           : `Was bei ${bench} eingetragen wurde, zählt.`),
-    look: 'Ansehen',
+    look: 'Beide Folgen ansehen',
+    here: 'Diese Werkbank',
+    which: 'Welche Folge zählt?',
+    hereCounts: 'Was hier eingetragen wurde, zählt',
+    thereCounts: ({ bench }) => `Was bei ${bench} eingetragen wurde, zählt`,
+    entries: 'Einträge seit der Trennung',
+    entry: 'Eintrag',
+    onTheSheet: 'Was die beiden Montageblätter unterscheidet',
   },
 
   build: {
@@ -66,9 +73,7 @@ export const shop: Words['shop'] = {
     takeOver: 'An dieser Werkbank übernehmen',
     whyTakeOver: 'Warum wird übernommen? Die bisherige Werkbank hört auf, sobald sie davon erfährt.',
     doTakeOver: 'Übernehmen',
-    settle: 'Was hier eingetragen wurde, zählt',
     whySettle: 'Warum zählt diese Folge? Die andere bleibt erhalten und wird nicht fortgesetzt.',
-    doSettle: 'Entscheiden',
   },
 
   wall: {

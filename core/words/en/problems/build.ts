@@ -58,7 +58,7 @@ export const buildWords = {
   'bench-unnamed': (_: Record<never, never>) =>
     'This bench belongs to no shop, so that there is no other one to go on. Join the shop first.',
   'build-apart': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
-    `“${name}” was continued here and at ${bench} apart, from entry ${entry} on. Find out which of the two was done on the engine, and settle that at the bench whose line counts.`,
+    `“${name}” was continued here and at ${bench} apart, from entry ${entry} on. Find out which of the two was done on the engine, look at both lines, and say at either bench which one counts.`,
   'build-line-left': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
     `The line of ${bench} counts for “${name}”, from entry ${entry} on. What was recorded here is kept; go on with the line that counts.`,
   'build-not-apart': ({ name }: { readonly name: string }) =>

@@ -123,8 +123,9 @@ export const sheet = {
       readonly bench: string
       readonly entry: number
       readonly reason: string
+      readonly givesWay: boolean
     }) =>
-      `${facts.stamp}: continued at two benches apart from entry ${facts.entry} on; the line of ${facts.bench} counts. Why: ${facts.reason}`,
+      `${facts.stamp}: continued at two benches apart from entry ${facts.entry} on; the line of ${facts.bench} ${facts.givesWay ? 'does not count' : 'counts'}. Why: ${facts.reason}`,
   },
 
   results: {

@@ -63,7 +63,14 @@ export const shop = {
         : facts.counts === 'here'
           ? 'What was recorded here counts.'
           : `What was recorded at ${facts.bench} counts.`),
-    look: 'Look at it',
+    look: 'Look at both lines',
+    here: 'This bench',
+    which: 'Which line counts?',
+    hereCounts: 'What was recorded here counts',
+    thereCounts: ({ bench }: { readonly bench: string }) => `What was recorded at ${bench} counts`,
+    entries: 'Entries since they parted',
+    entry: 'Entry',
+    onTheSheet: 'What the two sheets say otherwise',
   },
 
   /** In the window of a build. */
@@ -80,9 +87,7 @@ export const shop = {
     takeOver: 'Take over at this bench',
     whyTakeOver: 'Why is it taken over? The bench that has it stops when it hears of it.',
     doTakeOver: 'Take over',
-    settle: 'What was recorded here counts',
     whySettle: 'Why does this line count? The other one is kept and not continued.',
-    doSettle: 'Settle it',
   },
 
   wall: {

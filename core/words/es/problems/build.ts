@@ -34,7 +34,7 @@ export const buildWords: typeof english = {
   'bench-unnamed': () =>
     'Este banco no pertenece a ningún taller, así que no hay otro que continúe. Unirse primero al taller.',
   'build-apart': ({ name, bench, entry }) =>
-    `«${name}» se continuó por separado aquí y en ${bench} desde la entrada ${entry}. Averiguar qué se hizo en el motor y decidirlo en el banco cuya línea vale.`,
+    `«${name}» se continuó por separado aquí y en ${bench} desde la entrada ${entry}. Averiguar qué se hizo en el motor, ver las dos líneas y decidir en cualquiera de los dos bancos cuál vale.`,
   'build-line-left': ({ name, bench, entry }) =>
     `Para «${name}» vale la línea de ${bench} desde la entrada ${entry}. Lo registrado aquí se conserva; continuar con la línea que vale.`,
   'build-not-apart': ({ name }) => `«${name}» tiene una sola línea de entradas; no hay nada que decidir.`,

@@ -79,8 +79,8 @@ export const sheet: Words['sheet'] = {
       `${stamp}: entregado por ${from} a ${to}${note === '' ? '.' : `. ${note}`}`,
     takenOver: ({ stamp, from, to, reason }) =>
       `${stamp}: tomado por ${to}${from === null ? '' : ` de ${from}`}. Motivo: ${reason}`,
-    settled: ({ stamp, bench, entry, reason }) =>
-      `${stamp}: continuado por separado en dos bancos desde la entrada ${entry}; vale la línea de ${bench}. Motivo: ${reason}`,
+    settled: ({ stamp, bench, entry, reason, givesWay }) =>
+      `${stamp}: continuado por separado en dos bancos desde la entrada ${entry}; la línea de ${bench} ${givesWay ? 'no ' : ''}vale. Motivo: ${reason}`,
   },
 
   results: {

@@ -51,7 +51,14 @@ export const shop: Words['shop'] = {
         : counts === 'here'
           ? 'Vale lo registrado aquí.'
           : `Vale lo registrado en ${bench}.`),
-    look: 'Verlo',
+    look: 'Ver las dos líneas',
+    here: 'Este banco',
+    which: '¿Qué línea vale?',
+    hereCounts: 'Vale lo registrado aquí',
+    thereCounts: ({ bench }) => `Vale lo registrado en ${bench}`,
+    entries: 'Entradas desde la separación',
+    entry: 'Entrada',
+    onTheSheet: 'En qué difieren las dos hojas de montaje',
   },
 
   build: {
@@ -66,9 +73,7 @@ export const shop: Words['shop'] = {
     takeOver: 'Tomarlo en este banco',
     whyTakeOver: '¿Por qué se toma? El banco que lo tiene se detiene al saberlo.',
     doTakeOver: 'Tomar',
-    settle: 'Vale lo registrado aquí',
     whySettle: '¿Por qué vale esta línea? La otra se conserva y no se continúa.',
-    doSettle: 'Decidir',
   },
 
   wall: {

@@ -21,6 +21,7 @@ const settled = (over: string): BuildEvent => ({
   over: over.repeat(64),
   reason: 'The engine stands here',
 })
+const givesWay = (to: string): BuildEvent => ({ ...settled(to), givesWay: true }) as BuildEvent
 const own = [entry(1, 'a'), entry(2, 'b'), entry(3, 'c')]
 const other = { bench: second, events: [entry(3, 'd'), entry(4, 'e')] }
 
@@ -46,6 +47,20 @@ describe('a build that went on at two benches apart', () => {
     expect(apartFrom('Pump', [...own, entry(4, 'f', settled('9'))], [other])?.code).toBe('build-apart')
     const both = { ...other, events: [...other.events, entry(5, 'f', settled('c'))] }
     expect(apartFrom('Pump', [...own, entry(4, 'f', settled('d'))], [both])?.code).toBe('build-apart')
+  })
+
+  it('is settled from the bench whose line is left, too', () => {
+    expect(apartFrom('Pump', [...own, entry(4, 'f', givesWay('d'))], [other])?.code).toBe('build-line-left')
+    const left = { ...other, events: [...other.events, entry(5, 'f', givesWay('c'))] }
+    expect(apartFrom('Pump', own, [left])).toBeNull()
+  })
+
+  it('is ended by one more answer at either bench where each was settled over the other', () => {
+    const both = { ...other, events: [...other.events, entry(5, 'f', settled('c'))] }
+    const here = [...own, entry(4, '0', settled('d'))]
+    expect(apartFrom('Pump', [...here, entry(5, '1', givesWay('d'))], [both])?.code).toBe('build-line-left')
+    const yielded = { ...other, events: [...both.events, entry(6, '2', givesWay('c'))] }
+    expect(apartFrom('Pump', here, [yielded])).toBeNull()
   })
 
   it('is not apart where the other bench has the same entries', () => {

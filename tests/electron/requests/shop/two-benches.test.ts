@@ -123,23 +123,23 @@ describe('a bench with the network down', () => {
   })
 })
 
-describe('a build that two benches went on with apart', () => {
-  async function apart() {
-    const shop = memoryShop()
-    const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
-    const { line } = await first.begin()
-    const build = line.id
-    await until(() => second.store.build(build)?.entries === 1)
-    first.client().cut()
-    await second.does(build, { type: 'take-over', reason: 'Bench 1 is dark' })
-    await until(async () => (await entriesAt(second, build)) === 2)
-    await first.goesOn(build, 2)
-    first.client().mend()
-    await until(async () => (await first.get('shop.read', {})).joined?.apart.length === 1)
-    await until(async () => (await second.get('shop.read', {})).joined?.apart.length === 1)
-    return { shop, first, second, build }
-  }
+async function apart() {
+  const shop = memoryShop()
+  const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
+  const { line } = await first.begin()
+  const build = line.id
+  await until(() => second.store.build(build)?.entries === 1)
+  first.client().cut()
+  await second.does(build, { type: 'take-over', reason: 'Bench 1 is dark' })
+  await until(async () => (await entriesAt(second, build)) === 2)
+  await first.goesOn(build, 2)
+  first.client().mend()
+  await until(async () => (await first.get('shop.read', {})).joined?.apart.length === 1)
+  await until(async () => (await second.get('shop.read', {})).joined?.apart.length === 1)
+  return { shop, first, second, build }
+}
 
+describe('a build that two benches went on with apart', () => {
   it('is refused at both, with both lines kept', async () => {
     const { first, second, build } = await apart()
     for (const bench of [first, second])
@@ -179,6 +179,27 @@ describe('a build that two benches went on with apart', () => {
         (await second.get('builds.find', { of: 'shop', words: '' })).lines[0]?.at?.isForked === false,
     )
     expect([...first.bugs, ...second.bugs]).toEqual([])
+  })
+})
+
+describe('two lines that were each settled over the other', () => {
+  it('are ended by one answer at either bench', async () => {
+    const { first, second, build } = await apart()
+    const settle = async (bench: TestBench, givesWay?: true) => {
+      const [fork] = (await bench.get('shop.read', {})).joined?.apart ?? []
+      const over = { entry: 2, over: fork?.line ?? '', reason: 'The engine is here' }
+      return bench.does(build, { type: 'settle-fork', ...over, ...(givesWay && { givesWay }) })
+    }
+    first.client().cut()
+    expect((await settle(second)).ok).toBe(true)
+    expect((await settle(first)).ok).toBe(true)
+    first.client().mend()
+    const counts = async (bench: TestBench) => (await bench.get('shop.read', {})).joined?.apart[0]?.counts
+    await until(async () => (await counts(first)) === null && (await counts(second)) === null)
+    expect((await settle(second, true)).ok).toBe(true)
+    await until(async () => (await counts(first)) === 'here')
+    await first.goesOn(build)
+    expect(await counts(second)).toBe('there')
   })
 })
 
