@@ -224,7 +224,7 @@ export const bench: TopicsOf<'bench'> = {
       {
         when: 'Ein Aufbau wurde an zwei Werkbänken getrennt fortgesetzt.',
         then: (shown) =>
-          say`Feststellen, was davon am Motor getan wurde. An dieser Werkbank den Aufbau öffnen und ${shown.shop.build.settle} drücken.`,
+          say`Feststellen, was davon am Motor getan wurde. An einer der beiden Werkbänke den Aufbau öffnen, ${shown.shop.apart.look} drücken und entscheiden, welche Folge zählt.`,
       },
     ],
   },

@@ -219,7 +219,7 @@ export const bench: TopicsOf<'bench'> = {
       {
         when: 'A build was continued at two benches apart.',
         then: (shown) =>
-          say`Find out which of the two was done on the engine. At that bench open the build and press ${shown.shop.build.settle}.`,
+          say`Find out which of the two was done on the engine. At either bench open the build, press ${shown.shop.apart.look} and say which one counts.`,
       },
     ],
   },

@@ -219,7 +219,7 @@ export const bench: TopicsOf<'bench'> = {
       {
         when: 'Un montaje se continuó por separado en dos bancos.',
         then: (shown) =>
-          say`Averiguar cuál se hizo en el motor. En ese banco abrir el montaje y pulsar ${shown.shop.build.settle}.`,
+          say`Averiguar cuál se hizo en el motor. En cualquiera de los dos bancos abrir el montaje, pulsar ${shown.shop.apart.look} y decidir cuál vale.`,
       },
     ],
   },
