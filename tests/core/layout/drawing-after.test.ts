@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { drawingAfter, sceneOf, sceneOn, type Drawing } from '../../../core/layout/index.ts'
 import { demos, factsAt, sheets, stages, views } from './demos.ts'
-import { de } from '../../../core/words/de/index.ts'
-import { en, liveWords, type Words } from '../../../core/words/index.ts'
+import { en, liveWords, loadWords, type Words } from '../../../core/words/index.ts'
 
 describe('the drawing after another one', () => {
   it.each(demos)('of $id is the same as if it had been laid out again, whatever was drawn before', (spec) => {
@@ -41,7 +40,8 @@ describe('the drawing after another one', () => {
     expect(again.discs.find((disc) => disc.id === id)?.number).toBe('100')
   })
 
-  it('is written again when the language is another, though live words are the same object', () => {
+  it('is written again when the language is another, though live words are the same object', async () => {
+    const de = await loadWords('de')
     let now: Words = en
     const words = liveWords(() => now)
     const spec = demos[0]!
