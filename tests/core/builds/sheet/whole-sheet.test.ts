@@ -68,6 +68,21 @@ describe('the sheet of a finished build of Skerry 3', () => {
     expect(marks.map(({ round }) => round).toSorted()).toEqual([1, 1, 2, 2])
   })
 
+  it('says of each row when the entry that it comes from was made', () => {
+    const timeOf = new Map(shop.entries.map(({ seq, at }) => [seq, at]))
+    let stamps = 0
+    const look = (value: unknown) => {
+      if (typeof value !== 'object' || value === null) return
+      if ('seq' in value && 'person' in value && typeof value.seq === 'number') {
+        stamps += 1
+        expect(value, JSON.stringify(value)).toHaveProperty('at', timeOf.get(value.seq))
+      }
+      for (const each of Object.values(value)) look(each)
+    }
+    look(sheet)
+    expect(stamps).toBeGreaterThan(sheet.placed.length + sheet.limits.length)
+  })
+
   it('has every step as done, but the one that was skipped', () => {
     expect(
       sheet.steps.filter(({ done }) => done === null).map(({ name, skipped }) => [name, skipped]),
