@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { isMeasured, measureName, measuresIn } from '../../core/builds/index.ts'
-import { readSpec } from '../../core/engine/index.ts'
+import { readSpec, type StepKind } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test } from './bench.ts'
@@ -12,9 +12,13 @@ import { saying, named } from './named.ts'
 test.use({ engines: ['moor-flat-4', 'tarn-4', 'firth-v8'] })
 
 const { placed, limits, partsList, rings, turning } = en
-const read = readSpec(await readFile('specs/moor-flat-4.json', 'utf8'))
-if (!read.ok) throw new Error('moor-flat-4 cannot be read')
-const { spec } = read
+async function specOfFile(file: string) {
+  const read = readSpec(await readFile(file, 'utf8'))
+  if (!read.ok) throw new Error(`${file} cannot be read`)
+  return read.spec
+}
+const spec = await specOfFile('specs/moor-flat-4.json')
+const tarn = await specOfFile('specs/tarn-4.json')
 const stepCalled = (name: string) => {
   const step = spec.steps.find((each) => each.name === name)
   if (step === undefined) throw new Error(`no step is called ${name}`)
@@ -25,6 +29,22 @@ const seed = (step: string) => ({
 })
 
 test.setTimeout(180_000)
+
+const measuredTest = 'rings are measured'
+const noted = 'the plate is noted'
+/** Where a step of each kind is done by pointer: a kind more does not compile until it is done somewhere too. */
+const byPointer = {
+  ...{
+    'note-marks': 'whole-job',
+    'choose-shells': 'whole-job',
+    'fit-shells': 'whole-job',
+    'fit-part': measuredTest,
+  },
+  ...{ 'lay-bead': 'whole-job', 'run-procedure': 'whole-job', check: 'whole-job', photo: 'photos' },
+  ...{ note: noted, count: noted, align: noted, turn: 'the crank is turned' },
+  ...{ 'measure-rings': measuredTest, 'measure-limits': measuredTest, 'fit-rings': measuredTest },
+  ...{ lubricate: measuredTest, clean: measuredTest, orient: measuredTest, 'fit-places': measuredTest },
+} as const satisfies { readonly [Kind in StepKind]: string }
 
 test('by pointer: the plate is noted, marks are set and looked at again, one is undone, parts are counted, and the sheet has it', async ({
   unopened: bench,
@@ -93,11 +113,19 @@ test('by pointer: the plate is noted, marks are set and looked at again, one is 
   await expect(page.getByText(/kept for the next one/).first()).toBeVisible()
 })
 
-test('by keys and gauge: rings are measured one after the other, a wide one is replaced, and what is ticked is ticked by Enter', async ({
+test('by keys, gauge and pointer: rings are measured one after the other, a wide one is replaced, and what is ticked is ticked', async ({
   unopened: bench,
 }) => {
   const { page } = bench
   const mechanic = new Mechanic(page, 'keys')
+  const pointer = new Mechanic(page, 'pointer')
+  const pointed = new Set<StepKind>()
+  const finishByPointer = async (steps: readonly string[], of = spec) => {
+    for (const name of steps) {
+      pointed.add(of.steps.find((each) => each.name === name)!.kind)
+      await pointer.finishStep(name)
+    }
+  }
   await openAt(bench, seed('Rings, pistons'))
   const placesOf = (name: string) => {
     const step = stepCalled(name)
@@ -131,29 +159,37 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
   await page.keyboard.type('another ring', { delay: 60 })
   await page.getByRole('button', { name: limits.replaceIt }).press('Enter')
   await expect(page.getByText(saying((any) => en.rings.replace({ by: any, wider: any })))).toHaveCount(0)
-  const readAll = async (all: typeof places) => {
+  /** All of them by gauge, but the last, which is typed and confirmed by the button. */
+  const readAll = async (all: typeof places, kind: StepKind) => {
     for (const each of all) {
       await expect(page.locator('.place')).toHaveText(place(each))
       await mechanic.letBounceTimePass()
       const { least, most } = each.measure.new
       const middle =
         least !== undefined && most !== undefined ? (Number(least) + Number(most)) / 2 : Number(least ?? most)
+      const read = (middle / 1e6).toFixed(3)
+      if (each === all.at(-1)) {
+        await pointer.answerReading(read)
+        pointed.add(kind)
+        continue
+      }
       const before = await mechanic.entries()
-      await mechanic.gaugeSends((middle / 1e6).toFixed(3))
+      await mechanic.gaugeSends(read)
       await expect.poll(() => mechanic.entries()).toBeGreaterThan(before)
     }
     await mechanic.letBounceTimePass()
   }
-  await readAll(places)
+  await readAll(places, 'measure-rings')
   await expect(mechanic.heading).toContainText('Piston clearance')
-  await readAll(placesOf('Piston clearance'))
-  await mechanic.finishStep('Rings on')
+  await readAll(placesOf('Piston clearance'), 'measure-limits')
+  await finishByPointer(['Rings on'])
 
   await openAt(bench, seed('Oil shells'))
   await expect(page.getByRole('img', { name: placed.pictures.dry })).toBeVisible()
   await expect(mechanic.main).toContainText(placed.done.lubricate({ dry: true }))
-  for (const step of ['Oil shells', 'Lay crank', 'Crank parts', 'Timing marks'])
-    await mechanic.finishStep(step)
+  await mechanic.confirm()
+  await finishByPointer(['Oil shells', 'Lay crank', 'Crank parts'])
+  await mechanic.finishStep('Timing marks')
 
   const clean = {
     engine: /Tarn 4/,
@@ -162,7 +198,13 @@ test('by keys and gauge: rings are measured one after the other, a wide one is r
     far: atStep('Clean block'),
   }
   await openAt(bench, clean)
-  for (const step of ['Clean block', 'Oil way plugs']) await mechanic.finishStep(step)
+  await mechanic.confirm()
+  await finishByPointer(['Clean block', 'Oil way plugs'], tarn)
+  expect([...pointed].toSorted()).toEqual(
+    Object.entries(byPointer)
+      .flatMap(([kind, where]) => (where === measuredTest ? [kind] : []))
+      .toSorted(),
+  )
 })
 
 test('the crank is turned: by a balance in a step, cap by cap in a run, and a cap after which it jumps is loosened as the advice says', async ({
