@@ -60,7 +60,7 @@ export const shopEntries: readonly Entry[] = [
     'without': { from: { id: 'ba9876543210', name: 'Bench 1' }, note: '' },
   })),
   part('Joining a shop', 'Where its archive is', JoinForm, () => ({
-    empty: { view: view(), onjoined: nothing },
+    empty: { view: view(), name: 'bench-pc', onjoined: nothing },
   })),
   part('Bench and shop', 'What is connected, what waits, what was refused', ShopStanding, () => ({
     'all sent': { joined: sampleJoined, onlook: nothing },
