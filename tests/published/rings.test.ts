@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { judgeLimits, ringGapAdvice } from '../../core/builds/index.ts'
 import { endGapIn, type Measure, type Ring } from '../../core/engine/index.ts'
 import { inMillimetres, lengthIn, lengthOf } from '../../core/quantity/index.ts'
+import { en } from '../../core/words/index.ts'
 import { demoDraft, specOf } from '../core/engine/demo.ts'
 
 /** The rings of a demo with the values of a manual for its top ring. */
@@ -120,6 +121,23 @@ describe('a gap for each inch of bore, a worked example', () => {
   ])('%d of a bore of 4.030 in is %s in', (perBore, least) => {
     const ring = topRing({ endGap: { perBore, mostPerBore: 0.006 } })
     expect(lengthIn(endGapIn(ring, inches(4.03))!.new.least!, 'in').toFixed(3)).toBe(least)
+  })
+})
+
+describe('names of rings, ISO 6621-1 and 6621-5', () => {
+  /**
+   * The contents of ISO/DIS 6621-1:2025 have scraper rings (6.6) and oil control rings (6.7); a summary of the edition of 2018 has
+   * compression rings (3.1.4) and oil rings (3.1.5); the scope of ISO 6621-5:2020 has steel segments (rails) and expanders. The
+   * equivalent terms in German and Spanish (annex A of part 1) and the text of ISO 6625 could not be read: those names are remembered.
+   */
+  it.each([
+    ['compression', 'compression ring'],
+    ['scraper', 'scraper ring'],
+    ['oil', 'oil ring'],
+    ['rail', 'rail'],
+    ['expander', 'expander'],
+  ] as const)('%s: %s', (kind, name) => {
+    expect(en.editor.drawn.rings.kinds[kind]).toBe(name)
   })
 })
 
