@@ -15,7 +15,7 @@ export function remembered<Schema extends z.ZodType>(schema: Schema): Schema {
   const { _zod: inner } = schema
   const run = inner.run.bind(inner)
   inner.run = (payload, context) => {
-    const written = payload.value
+    const written: unknown = payload.value
     const isKept = 'isRemembering' in context && typeof written === 'object' && written !== null
     if (!isKept) return run(payload, context)
     if (known.has(written)) {

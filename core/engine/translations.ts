@@ -59,7 +59,7 @@ function taken(language: Language, value: unknown, known: Taken | null): unknown
 function partsTaken(language: Language, value: object, known: Taken | null): object {
   if (Array.isArray(value)) {
     const parts = value.map((each: unknown) => taken(language, each, known))
-    return parts.some((each, index) => each !== value[index]) ? parts : value
+    return parts.some((each, index) => each !== value[index]) ? parts : (value as unknown[])
   }
   const entries = Object.entries(value)
   const parts = entries.map(([key, each]): [string, unknown] => [key, taken(language, each, known)])

@@ -95,7 +95,7 @@ export class OpenedDraftState {
     let refused: Problem | null = null
     const isDone = await this.#inTurn(async () => {
       const made = make(this.document)
-      if (made.ok) return this.#patch(what, changesBetween(this.document as Json, made.value as Json))
+      if (made.ok) return this.#patch(what, changesBetween(this.document, made.value))
       refused = made.problem
       return false
     })

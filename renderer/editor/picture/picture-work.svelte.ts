@@ -34,7 +34,7 @@ export class PictureWork {
   readonly #open: (file: Blob) => Promise<ImageBitmap>
   #lines = $state.raw<readonly PictureLine[]>([])
   /** By face and hash. */
-  #opened = $state.raw<ReadonlyMap<string, Opened>>(new Map())
+  #opened = $state.raw<Readonly<Record<string, Opened>>>({})
   #problem = $state.raw<Problem | null>(null)
   /** Where it is held while it is drawn about. */
   #held = $state.raw<Pins | null>(null)
@@ -55,7 +55,7 @@ export class PictureWork {
     return this.current === null || ground === null ? null : lyingBy(this.current.look.pins, ground.mirrored)
   })
   readonly #openedNow = $derived.by(() =>
-    this.current === null ? null : this.#opened.get(keyOf(this.current)),
+    this.current === null ? null : (this.#opened[keyOf(this.current)] ?? null),
   )
   /** What can be drawn of it; null while it is opened, hidden or damaged. */
   readonly image = $derived.by(() => {
@@ -234,7 +234,7 @@ export class PictureWork {
   }
   async #openOf(line: PictureLine) {
     const key = keyOf(line)
-    if (this.#opened.has(key)) return
+    if (key in this.#opened) return
     this.#keepOpened(key, 'opening')
     const read = await this.#pictures.read(line.face)
     if (!read.ok) this.#keepOpened(key, read.problem)
@@ -246,7 +246,7 @@ export class PictureWork {
     }
   }
   #keepOpened(key: string, opened: Opened) {
-    this.#opened = new Map([...this.#opened, [key, opened]])
+    this.#opened = { ...this.#opened, [key]: opened }
   }
   get #pictures() {
     return this.#desk.draft.beside.pictures

@@ -92,7 +92,7 @@ describe('choices of a spec', () => {
   it('and names are said in the language of the window where two revisions differ', async () => {
     const words = await loadWords('es')
     const before = documentOf('skerry-3')
-    const after = structuredClone(before) as OpenDocument
+    const after = structuredClone<unknown>(before) as OpenDocument
     after.fastenerGroups[0]!.reuse =
       before.fastenerGroups[0]!.reuse === 'reusable' ? 'new-each-time' : 'reusable'
     const [found] = differencesBetween(words, before, after, 'es')

@@ -60,9 +60,9 @@ describe('a document that is read and audited after each edit', () => {
           const first = readDocument(document, language)
           let last = first.ok ? auditNow(first.spec) : []
           for (const each of slips) {
-            const after = edited(document as Json, each)
+            const after = edited(document, each)
             // As the host and the window have it: what the edit left alone is the same object.
-            const next = patched(document as Json, changesBetween(document as Json, after)) as SpecDocument
+            const next = patched(document, changesBetween(document, after)) as SpecDocument
             const reading = readDocument(next, language)
             expect(reading).toEqual(readSpec(documentText(next), language))
             if (next.fits === document.fits) seen.sameParts += 1

@@ -96,22 +96,22 @@ describe('searching the archive', () => {
 })
 
 describe('choosing builds', () => {
-  it('takes two at most: of three the one chosen first gives way', () => {
+  it('takes two at most: of three the one chosen first gives way', async () => {
     const { search } = archive()
-    for (const line of five.slice(0, 3)) search.choose(line)
+    for (const line of five.slice(0, 3)) await search.choose(line)
     expect(search.chosen.map(({ number }) => number)).toEqual(['2026-004', '2026-003'])
   })
 
-  it('lets go of one that is chosen again', () => {
+  it('lets go of one that is chosen again', async () => {
     const { search } = archive()
-    for (const line of [five[0]!, five[1]!, five[0]!]) search.choose(line)
+    for (const line of [five[0]!, five[1]!, five[0]!]) await search.choose(line)
     expect(search.chosen.map(({ number }) => number)).toEqual(['2026-004'])
   })
 
   it('outlives a turn of the page, and shows a chosen build as it is now', async () => {
     const changed = five.map((line) => ({ ...line, entries: 62 }))
     const { search } = archive(changed)
-    search.choose(five[0]!)
+    await search.choose(five[0]!)
     await search.look()
     expect(search.chosen[0]?.entries).toBe(62)
     await search.older()
