@@ -14,7 +14,6 @@ import {
   type Draft,
   type DraftAct,
   type EditMessage,
-  type Json,
   type OpenDocument,
   type Patch,
 } from '../../core/drafts/index.ts'

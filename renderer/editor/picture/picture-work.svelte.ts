@@ -66,7 +66,7 @@ export class PictureWork {
   /** Why it cannot be seen, or why something was not done. */
   readonly problem = $derived.by(() => {
     const opened = this.#openedNow
-    const isBroken = opened !== null && opened !== undefined && opened !== 'opening' && 'code' in opened
+    const isBroken = opened !== null && opened !== 'opening' && 'code' in opened
     return this.#problem ?? (isBroken ? opened : null)
   })
 
