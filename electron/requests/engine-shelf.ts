@@ -1,6 +1,7 @@
 import { refused, type Outcome } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
 import type { LibraryRow, Store } from '../store/index.ts'
-import { readText, takeSpec, type Engine } from './specs.ts'
+import { engineIn, readText, takeSpec, type Engine } from './specs.ts'
 
 /** As many engines of the library as the first page lists; the library itself has all. */
 const mostOnFirstPage = 60
@@ -21,13 +22,15 @@ export class EngineShelf {
     this.#specText = specText
   }
 
-  /** For the first page: those of the library that were published last, up to a number. */
-  listed(): readonly Engine[] {
+  /** For the first page: those of the library that were published last, up to a number, by name in the language of the window. */
+  listed(language: Language): readonly Engine[] {
+    const order = new Intl.Collator(language)
     const latest = [...this.#library.latest()]
       .sort((a, b) => b.published_at_utc.localeCompare(a.published_at_utc))
       .slice(0, mostOnFirstPage)
-      .sort((a, b) => a.name.localeCompare(b.name))
-    return [...this.#own, ...latest.flatMap((row) => this.#engineOf(row) ?? [])]
+      .sort((a, b) => order.compare(a.name, b.name))
+    const engines = [...this.#own, ...latest.flatMap((row) => this.#engineOf(row) ?? [])]
+    return engines.map((engine) => engineIn(language, engine))
   }
 
   /** Of the folder or opened from a file. */

@@ -2,13 +2,12 @@ import type { EngineLine } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { EngineShelf } from './engine-shelf.ts'
-import { engineIn, type Engine } from './specs.ts'
+import type { Engine } from './specs.ts'
 
 /** Answers about the engines that specs describe, which may grow in number while the program runs. */
 export function engineRequests(shelf: EngineShelf): HandlersOf<'engines'> {
   return {
-    'engines.list': ({ language }) =>
-      done(shelf.listed().map((engine) => lineOf(engineIn(language, engine)))),
+    'engines.list': ({ language }) => done(shelf.listed(language).map(lineOf)),
     'engines.read': ({ id }) => {
       const engine = shelf.find(id)
       return engine ? done({ specText: engine.text }) : refused('engine-unknown', { engine: id }, 'id')
