@@ -19,7 +19,9 @@ function folderWith(version: number): string {
 
 describe('a record of an older schema', () => {
   it('is kept here for every schema there was', () => {
-    expect(readdirSync(oldSchemas).sort()).toEqual(versions.map((version) => `schema-${version}.db`))
+    expect(readdirSync(oldSchemas).sort()).toEqual(
+      versions.map((version) => `schema-${version}.db`).toSorted(),
+    )
   })
 
   it.each(versions)(
