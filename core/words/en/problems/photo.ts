@@ -45,11 +45,11 @@ export const photoWords = {
     'photo, or restore a backup.',
   'photo-unknown': (_: None) => 'This entry is no photo. Look at the build again.',
   'picture-points-near': (_: None) =>
-    'The two points of the picture are one. Choose two that are far apart: the farther, the truer the picture lies.',
+    'The two points on the picture are too close together. Choose two that are far apart: the farther apart, the more exactly the picture is placed.',
   'picture-places-same': (_: None) =>
-    'Both points of the picture would lie at one place. Choose two different things of the drawing.',
+    'Both points of the picture would be at one place. Choose two different things of the drawing.',
   'picture-distance-none': (_: None) =>
-    'The distance must be more than nothing. Type it as the manual gives it: 120 mm.',
+    'The distance must be more than 0. Type it as the manual gives it: 120 mm.',
   'picture-missing': (_: None) =>
     'There is no picture under this face any more: another window took it away. Put one there again.',
   'picture-damaged': (_: None) =>
