@@ -20,7 +20,7 @@ export const editorPicture: Words['editor']['picture'] = {
   second: 'Jetzt Punkt 2 antippen, so weit von Punkt 1 wie möglich.',
   byKeys:
     'Mit Tasten: die Pfeiltasten bewegen das Kreuz, mit Umschalt schneller; die Eingabetaste setzt den Punkt, Escape bricht ab.',
-  leave: 'Liegen lassen, wie es liegt',
+  leave: 'Abbrechen',
   known: 'Was von den zwei Punkten bekannt ist',
   ways: { distance: 'Ihr Abstand', things: 'Welche Dinge der Zeichnung sie sind' },
   distance: 'Wahrer Abstand von Punkt 1 zu Punkt 2',
@@ -32,7 +32,7 @@ export const editorPicture: Words['editor']['picture'] = {
   },
   is: ({ number }) => `Punkt ${number} ist`,
   tooFew: 'Auf dieser Fläche liegen noch keine zwei Dinge: den Abstand der Punkte angeben.',
-  place: 'So ausrichten',
+  place: 'Bild ausrichten',
   takeAway: 'Bild entfernen …',
   sure: 'Seine Lage geht mit verloren. Im Motordatenblatt bleibt alles Gezeichnete.',
   takeIt: 'Entfernen',

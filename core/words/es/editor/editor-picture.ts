@@ -20,7 +20,7 @@ export const editorPicture: Words['editor']['picture'] = {
   second: 'Ahora tocar el punto 2, lo más lejos posible del punto 1.',
   byKeys:
     'Con teclas: las flechas mueven la cruz, con Mayús más deprisa; Intro fija el punto, Escape lo deja.',
-  leave: 'Dejarla como está',
+  leave: 'Cancelar',
   known: 'Qué se sabe de los dos puntos',
   ways: { distance: 'A qué distancia están', things: 'Qué cosas del dibujo son' },
   distance: 'Distancia real del punto 1 al punto 2',
@@ -32,7 +32,7 @@ export const editorPicture: Words['editor']['picture'] = {
   },
   is: ({ number }) => `El punto ${number} es`,
   tooFew: 'En esta cara aún no hay dos cosas: indicar la distancia entre los puntos.',
-  place: 'Situarla así',
+  place: 'Situar la imagen',
   takeAway: 'Retirar la imagen …',
   sure: 'Su posición se pierde con ella. La ficha conserva todo lo dibujado.',
   takeIt: 'Retirarla',
