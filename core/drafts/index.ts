@@ -20,6 +20,7 @@ export {
   evolveDraft,
   redoable,
   replayDraft,
+  typistsIn,
   undoable,
   type Draft,
 } from './draft.ts'

@@ -142,7 +142,7 @@ export function draftRequests(services: {
       if (!found.ok) return found
       const { draft } = found.value
       if (after !== draft.seq) return refused('draft-moved-on', { last: draft.seq }, 'after')
-      const event = decideDraft(draft, act)
+      const event = decideDraft(draft, act, person.value)
       if (!event.ok) return event
       return append(found.value, person.value, event.value)
     },
@@ -205,7 +205,7 @@ function keptEntry({ seq, at, person, event }: DraftEntry) {
 }
 
 function advanced({ row, entries, draft }: OpenDraft, entry: DraftEntry): OpenDraft {
-  return { row, entries: [...entries, entry], draft: evolveDraft(draft, entry.event) }
+  return { row, entries: [...entries, entry], draft: evolveDraft(draft, entry) }
 }
 
 /** A draft as it lies in the record, up to the first entry that this version cannot read. */
@@ -216,10 +216,7 @@ function openRow(store: Store, row: DraftRow): OpenDraft {
     if (!event.success) break
     entries.push({ seq, at: at_utc, person, event: event.data })
   }
-  const draft = replayDraft(
-    documentIn(row.base),
-    entries.map(({ event }) => event),
-  )
+  const draft = replayDraft(documentIn(row.base), entries)
   return { row, entries, draft }
 }
 

@@ -22,6 +22,8 @@ export interface DraftAtWork {
   /** The document as it is read, in the language of the window. */
   readonly spec: EngineSpec
   readonly findings: readonly Finding[]
+  /** Who typed each value last, by its path, of those that an edit changed. */
+  readonly typists: ReadonlyMap<string, string>
   readonly undoable: EditMessage | null
   readonly redoable: EditMessage | null
   /**

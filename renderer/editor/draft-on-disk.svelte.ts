@@ -26,6 +26,9 @@ export class DraftOnDisk implements DraftAtWork {
   get findings() {
     return this.#opened.findings
   }
+  get typists() {
+    return this.#opened.typists
+  }
   get undoable() {
     return this.#opened.undoable
   }

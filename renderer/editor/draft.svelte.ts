@@ -10,6 +10,7 @@ import {
   patchesBy,
   redoable,
   replayDraft,
+  typistsIn,
   undoable,
   type Draft,
   type DraftAct,
@@ -56,6 +57,8 @@ export class OpenedDraftState {
     if (reading.ok) return this.#audit(reading.spec)
     return reading.problems.map((problem) => ({ weight: 'fault', problem }))
   })
+  /** Who typed each value last, by its path. */
+  readonly typists = $derived.by(() => typistsIn(this.#draft))
   readonly undoable = $derived.by(() => undoable(this.#draft))
   readonly redoable = $derived.by(() => redoable(this.#draft))
   readonly isOpen = $derived.by(() => this.#draft.state === 'open')
@@ -143,7 +146,7 @@ export class OpenedDraftState {
     })
     this.#problem = answer.ok ? null : answer.problem
     if (answer.ok) {
-      this.#draft = evolveDraft(this.#draft, answer.value.event)
+      this.#draft = evolveDraft(this.#draft, answer.value)
       this.#at.edited?.(this.#draft.seq)
     } else if (answer.problem.code === 'draft-moved-on') await this.#readAgain()
     return answer.ok
@@ -157,9 +160,6 @@ export class OpenedDraftState {
 
   #take({ line, base, entries }: OpenedDraft) {
     this.#line = line
-    this.#draft = replayDraft(
-      documentIn(base),
-      entries.map(({ event }) => event),
-    )
+    this.#draft = replayDraft(documentIn(base), entries)
   }
 }

@@ -16,6 +16,8 @@ interface State {
 export class DraftInMemory implements DraftAtWork {
   readonly beside: BesideDraft
   readonly #language: () => Language
+  /** All of it is as it was entered. */
+  readonly typists: ReadonlyMap<string, string> = new Map()
   #states = $state.raw<readonly State[]>([])
   #at = $state(0)
 

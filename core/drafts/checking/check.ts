@@ -38,20 +38,44 @@ function numbersIn(order: string): readonly string[] {
     .filter((number) => number !== '')
 }
 
+/** Whether a person may compare a value: nobody who typed it last sees their own slip. `typists` are those of `typistsOf`. */
+export function mayCheck(
+  { source }: SpecDocument,
+  { path }: Pick<CheckedValue, 'path'>,
+  person: string,
+  typists: ReadonlyMap<string, string>,
+): boolean {
+  if (source.kind === 'demo') return false
+  return plainName(typists.get(path) ?? source.enteredBy) !== plainName(person)
+}
+
+const plainName = (name: string) => name.trim().toLowerCase()
+
+/** Whether a check in `after` is new, and `person` may not make it. */
+export function hasOwnCheck(
+  before: SpecDocument,
+  after: SpecDocument,
+  person: string,
+  typists: ReadonlyMap<string, string>,
+): boolean {
+  const known = new Set(before.checks?.map((check) => JSON.stringify(check)))
+  const made = (after.checks ?? []).filter((check) => !known.has(JSON.stringify(check)))
+  return made.some((check) => !mayCheck(after, check, person, typists))
+}
+
 /**
  * The document with what a second person found of a value. Once all are found the same, the spec is checked by who found them so.
- * Refuses `check-of-a-demo`, and `check-by-who-entered`: nobody finds the own slips.
+ * Refuses `check-of-a-demo`, and `check-by-who-entered` for who typed it last.
  */
 export function withChecked(
   document: SpecDocument,
   { path }: Pick<CheckedValue, 'path'>,
   answer: Answer,
   { by, on }: Checker,
+  typists: ReadonlyMap<string, string>,
 ): Outcome<SpecDocument> {
-  const { source } = document
-  if (source.kind === 'demo') return refused('check-of-a-demo', {})
-  if (source.enteredBy.trim().toLowerCase() === by.trim().toLowerCase())
-    return refused('check-by-who-entered', { person: by })
+  if (document.source.kind === 'demo') return refused('check-of-a-demo', {})
+  if (!mayCheck(document, { path }, by, typists)) return refused('check-by-who-entered', { person: by })
   const others = (document.checks ?? []).filter((check) => check.path !== path)
   return done(withCheckedBy({ ...document, checks: [...others, { path, by, on, ...answer }] }))
 }

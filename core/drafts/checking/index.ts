@@ -1,6 +1,7 @@
 export { withAccepted, withoutAccepted, type Acceptance } from './accept.ts'
-export { checkOf, checkState, isTheSame, withChecked } from './check.ts'
+export { checkOf, checkState, hasOwnCheck, isTheSame, mayCheck, withChecked } from './check.ts'
 export type { Answer, Checker, CheckState } from './check.ts'
 export { pageOf, withPage } from './pages.ts'
+export { typistsOf } from './typists.ts'
 export { checkedText, isBlind, valuesToCheck } from './values.ts'
 export type { CheckedKind, CheckedValue } from './values.ts'

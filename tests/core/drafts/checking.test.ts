@@ -11,6 +11,7 @@ import {
   isBlind,
   isTheSame,
   pageOf,
+  typistsIn,
   valuesToCheck,
   withAccepted,
   withChecked,
@@ -28,10 +29,13 @@ const entered: SpecDocument = {
   source: { kind: 'entered', from: 'Shop notes', enteredBy: 'Ada Brook', on: '2026-03-31' },
 }
 const bo = { by: 'Bo Lind', on: '2026-04-01' }
+const ada = { by: 'ada brook ', on: '2026-04-01' }
+/** Nothing was typed since the draft was begun. */
+const nobody = new Map<string, string>()
 const same: Answer = { how: 'same' }
 
 function checked(document: SpecDocument, path: string, answer: Answer = same): SpecDocument {
-  const outcome = withChecked(document, { path }, answer, bo)
+  const outcome = withChecked(document, { path }, answer, bo, nobody)
   if (!outcome.ok) throw new Error(outcome.problem.code)
   return outcome.value
 }
@@ -44,9 +48,9 @@ function edited(document: SpecDocument, change: (document: SpecDocument) => Spec
   const draft: Draft = beginDraft(document)
   const patches = [...changesBetween(document, change(document))]
   const act = { type: 'edit', edit: { what: { code: 'pasted', facts: { count: 1 } }, patches } } as const
-  const event = decideDraft(draft, act)
+  const event = decideDraft(draft, act, bo.by)
   if (!event.ok) throw new Error(event.problem.code)
-  return documentOfDraft(evolveDraft(draft, event.value))
+  return documentOfDraft(evolveDraft(draft, { event: event.value, person: bo.by }))
 }
 
 describe('the values that a second person compares', () => {
@@ -104,13 +108,48 @@ describe('what is typed unseen', () => {
 
 describe('a second-person check', () => {
   it('is not for who entered the numbers, nor of a demo', () => {
-    const ada = { by: 'ada brook ', on: '2026-04-01' }
-    expect(withChecked(entered, { path: 'case.bore' }, same, ada)).toMatchObject({
+    expect(withChecked(entered, { path: 'case.bore' }, same, ada, nobody)).toMatchObject({
       problem: { code: 'check-by-who-entered' },
     })
-    expect(withChecked(documentOf('skerry-3'), { path: 'case.bore' }, same, bo)).toMatchObject({
+    expect(withChecked(documentOf('skerry-3'), { path: 'case.bore' }, same, bo, nobody)).toMatchObject({
       problem: { code: 'check-of-a-demo' },
     })
+  })
+
+  it('is not for who corrected the value either, and then is for who entered the others', () => {
+    let draft = beginDraft(entered)
+    const act = (by: string, change: (document: SpecDocument) => SpecDocument) => {
+      const patches = [...changesBetween(documentOfDraft(draft), change(documentOfDraft(draft)))]
+      const edit = { what: { code: 'pasted', facts: { count: 1 } }, patches } as const
+      const event = decideDraft(draft, { type: 'edit', edit }, by)
+      if (event.ok) draft = evolveDraft(draft, { event: event.value, person: by })
+      return event.ok ? null : event.problem.code
+    }
+    const checkBy = ({ by, on }: typeof bo, path: string) =>
+      act(by, (document) => ({
+        ...document,
+        checks: [...(document.checks ?? []), { path, by, on, ...same }],
+      }))
+
+    expect(
+      act(bo.by, (document) => ({ ...document, case: { ...document.case, bore: '88.5 mm' } })),
+    ).toBeNull()
+    expect(typistsIn(draft)).toEqual(new Map([['case.bore', bo.by]]))
+    const offered = ({ by, on }: typeof bo, path: string) =>
+      withChecked(documentOfDraft(draft), { path }, same, { by, on }, typistsIn(draft)).ok
+    expect([offered(bo, 'case.bore'), offered(ada, 'case.bore')]).toEqual([false, true])
+    expect([offered(bo, 'case.pitch'), offered(ada, 'case.pitch')]).toEqual([true, false])
+    // Nor where a window does not ask: what is kept is decided by the host.
+    expect(checkBy(bo, 'case.bore')).toBe('check-by-who-entered')
+    expect(checkBy(ada, 'case.pitch')).toBe('check-by-who-entered')
+    expect(checkBy(ada, 'case.bore')).toBeNull()
+    expect(checkBy(bo, 'case.pitch')).toBeNull()
+    // Put back by an undo, it is as it was entered.
+    for (let undo = 0; undo < 3; undo += 1) {
+      const undone = decideDraft(draft, { type: 'undo' }, bo.by)
+      if (undone.ok) draft = evolveDraft(draft, { event: undone.value, person: bo.by })
+    }
+    expect(typistsIn(draft)).toEqual(nobody)
   })
 
   it('makes the spec checked once every value is the same, and not before', () => {

@@ -25,18 +25,26 @@ import { demoDraft, demoText } from '../engine/demo.ts'
 
 const what = { code: 'removed', facts: { what: { code: 'angleInAll', facts: {} } } } as never
 
+const ada = 'Ada Brook'
+const ofAda = (event: DraftEvent) => ({ event, person: ada })
+
 function edit(draft: Draft, recipe: (document: OpenDocument) => void): DraftAct {
   return { type: 'edit', edit: { what, patches: [...patchesBy(documentOf(draft), recipe)] } }
 }
 
 function acted(draft: Draft, act: DraftAct): Draft {
-  const event = decideDraft(draft, act)
+  const event = decideDraft(draft, act, ada)
   if (!event.ok) throw new Error(event.problem.code)
-  return evolveDraft(draft, event.value)
+  return evolveDraft(draft, { event: event.value, person: ada })
 }
 
 const named = (name: string) => (document: OpenDocument) => void (document.name = name)
 const begun = () => beginDraft(documentIn(demoText('skerry-3')))
+/** With a manual, whose numbers another person entered. */
+const entered = (): Draft => {
+  const source = { kind: 'entered', from: 'Shop notes', enteredBy: 'Bo Lind', on: '2026-03-01' } as const
+  return beginDraft({ ...documentIn(demoText('skerry-3')), source })
+}
 
 describe('patches', () => {
   it('between two documents make the second of the first, whatever the two are', () => {
@@ -97,7 +105,9 @@ describe('a draft', () => {
     expect(documentOf(acted(back, { type: 'redo' })).name).toBe('Heron 4')
     const start = acted(back, { type: 'undo' })
     expect(documentOf(start)).toBe(begun().base === start.base ? documentOf(start) : start.base)
-    expect(decideDraft(start, { type: 'undo' })).toMatchObject({ problem: { code: 'draft-nothing-to-undo' } })
+    expect(decideDraft(start, { type: 'undo' }, ada)).toMatchObject({
+      problem: { code: 'draft-nothing-to-undo' },
+    })
   })
 
   it('drops what was undone once another edit is made', () => {
@@ -105,7 +115,9 @@ describe('a draft', () => {
     const back = acted(first, { type: 'undo' })
     const other = acted(back, edit(back, named('Tern 1')))
     expect(redoable(other)).toBeNull()
-    expect(decideDraft(other, { type: 'redo' })).toMatchObject({ problem: { code: 'draft-nothing-to-redo' } })
+    expect(decideDraft(other, { type: 'redo' }, ada)).toMatchObject({
+      problem: { code: 'draft-nothing-to-redo' },
+    })
     expect(documentOf(other).name).toBe('Tern 1')
   })
 
@@ -115,17 +127,21 @@ describe('a draft', () => {
       type: 'edit',
       edit: { what, patches: [{ op: 'remove', path: '/case/bore' }] },
     }
-    expect(decideDraft(draft, without)).toMatchObject({
+    expect(decideDraft(draft, without, ada)).toMatchObject({
       problem: { code: 'spec-part-missing', path: 'case.bore' },
     })
     const twice = edit(draft, ({ fasteners }) => void (fasteners[1]!.id = fasteners[0]!.id))
-    expect(decideDraft(draft, twice)).toMatchObject({ problem: { code: 'spec-id-twice' } })
+    expect(decideDraft(draft, twice, ada)).toMatchObject({ problem: { code: 'spec-id-twice' } })
   })
 
   it('that is discarded is edited no more until it is brought back', () => {
     const gone = acted(begun(), { type: 'discard' })
-    expect(decideDraft(gone, edit(gone, named('Heron')))).toMatchObject({ problem: { code: 'draft-closed' } })
-    expect(decideDraft(acted(gone, { type: 'bring-back' }), { type: 'discard' })).toMatchObject({ ok: true })
+    expect(decideDraft(gone, edit(gone, named('Heron')), ada)).toMatchObject({
+      problem: { code: 'draft-closed' },
+    })
+    expect(decideDraft(acted(gone, { type: 'bring-back' }), { type: 'discard' }, ada)).toMatchObject({
+      ok: true,
+    })
   })
 
   it('is what its entries say, and undo after an edit is the document before it, over random edits', () => {
@@ -151,9 +167,9 @@ describe('a draft', () => {
                   edit: { what, patches: [...changesBetween(documentOf(draft), each.to)] },
                 }
           if (act.type === 'edit' && act.edit.patches.some(({ path }) => path === '')) continue
-          const event = decideDraft(draft, act)
+          const event = decideDraft(draft, act, ada)
           if (!event.ok) continue
-          const after = evolveDraft(draft, event.value)
+          const after = evolveDraft(draft, { event: event.value, person: ada })
           if (event.value.type === 'edited') {
             expect(documentOf(acted(after, { type: 'undo' }))).toBe(documentOf(draft))
             undone += 1
@@ -161,10 +177,10 @@ describe('a draft', () => {
           events.push(event.value)
           draft = after
         }
-        expect(documentOf(replayDraft(before, events))).toEqual(documentOf(draft))
+        expect(documentOf(replayDraft(before, events.map(ofAda)))).toEqual(documentOf(draft))
         // As they come back from the record.
         const kept = JSON.parse(JSON.stringify(events)) as DraftEvent[]
-        expect(documentOf(replayDraft(before, kept))).toEqual(documentOf(draft))
+        expect(documentOf(replayDraft(before, kept.map(ofAda)))).toEqual(documentOf(draft))
       }),
       { numRuns: runs(20, 100) },
     )
@@ -177,8 +193,8 @@ describe('a note on a value', () => {
   const paths = (draft: Draft) => documentOf(draft).checks?.map(({ path }) => path)
   const checkedDraft = (...checks: readonly string[]) =>
     acted(
-      begun(),
-      edit(begun(), (document) => void (document.checks = checks.map(check))),
+      entered(),
+      edit(entered(), (document) => void (document.checks = checks.map(check))),
     )
 
   it('goes when its value is changed, and stays where another one is', () => {

@@ -28,12 +28,7 @@ const bare: Input<'drafts.begin'> = {
 }
 
 const documentAt = ({ base, entries }: Output<'drafts.open'>) =>
-  documentOf(
-    replayDraft(
-      documentIn(base),
-      entries.map(({ event }) => event),
-    ),
-  )
+  documentOf(replayDraft(documentIn(base), entries))
 
 async function bench(inFolder = folder()) {
   const record = await store(inFolder)

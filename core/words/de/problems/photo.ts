@@ -42,7 +42,7 @@ export const photoWords: Table<typeof pattern> = {
   'picture-places-same': (_) =>
     'Beide Punkte des Bildes kämen auf dieselbe Stelle. Zwei verschiedene Dinge der Zeichnung wählen.',
   'picture-distance-none': (_) =>
-    'Der Abstand muss größer als null sein. Eingeben, was das Handbuch angibt: 120 mm.',
+    'Der Abstand muss größer als 0 sein. Eingeben, was das Handbuch angibt: 120 mm.',
   'picture-missing': (_) =>
     'Unter dieser Fläche liegt kein Bild mehr: ein anderes Fenster hat es entfernt. Wieder eines darunterlegen.',
   'picture-damaged': (_) =>

@@ -22,7 +22,7 @@ export const libraryWords = {
   'check-of-a-demo': (_: None) =>
     'The numbers of a demo are invented: there is no manual to compare them with. Begin an engine of your own in the library.',
   'check-by-who-entered': ({ person }: { readonly person: string }) =>
-    `${person} entered these numbers, and nobody finds the own slips. Let another person compare them: choose that name at the bench.`,
+    `${person} entered these numbers, and people overlook their own slips. Let another person compare them: choose that name at the bench.`,
   'draft-faulty': ({ faults }: { readonly faults: number }) =>
     `The audit finds ${counted(faults, 'fault', 'faults')}, and an engine built by this would come out wrong. Mend what it says, then publish.`,
   'draft-overtaken': ({ revision }: { readonly revision: number }) =>

@@ -37,7 +37,7 @@ export const photoWords: typeof english = {
   'picture-places-same': (_) =>
     'Los dos puntos de la imagen caerían en el mismo lugar. Elegir dos cosas distintas del dibujo.',
   'picture-distance-none': (_) =>
-    'La distancia debe ser mayor que cero. Escribirla como la da el manual: 120 mm.',
+    'La distancia debe ser mayor que 0. Escribirla como la da el manual: 120 mm.',
   'picture-missing': (_) => 'Ya no hay imagen bajo esta cara: otra ventana la retiró. Poner una de nuevo.',
   'picture-damaged': (_) =>
     'La imagen bajo esta cara está dañada: sus bytes no son los guardados. La ficha del motor no se ve afectada. Retirar la ' +
