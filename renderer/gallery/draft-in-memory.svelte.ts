@@ -1,5 +1,5 @@
 import { audit } from '../../core/audit/index.ts'
-import type { EditMessage, SpecDocument } from '../../core/drafts/index.ts'
+import { typistsOf, type EditMessage, type SpecDocument } from '../../core/drafts/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
@@ -17,7 +17,7 @@ export class DraftInMemory implements DraftAtWork {
   readonly beside: BesideDraft
   readonly #language: () => Language
   /** All of it is as it was entered. */
-  readonly typists: ReadonlyMap<string, string> = new Map()
+  readonly typists: ReadonlyMap<string, string>
   #states = $state.raw<readonly State[]>([])
   #at = $state(0)
 
@@ -35,6 +35,7 @@ export class DraftInMemory implements DraftAtWork {
     this.beside = { pictures, sketch: () => null, keepSketch: () => Promise.resolve() }
     this.#language = language
     this.#states = [{ what: null, document: JSON.parse(text) as SpecDocument }]
+    this.typists = typistsOf(this.document, [])
   }
 
   change(what: EditMessage, make: Change): Promise<Problem | null> {
