@@ -35,7 +35,7 @@ const notOnDesktop = ['gallery.spec.ts', 'local-host.spec.ts']
 export default defineConfig<{ host: 'local' | 'alone' | 'played' | 'electron' }>({
   testDir: 'tests/e2e',
   outputDir: 'test-results/hosts',
-  workers: 3, // two cores, of which a test uses half of one: it waits for its browser or its host most of the time
+  workers: 2, // two cores; a third worker made the run no shorter
   forbidOnly: true,
   // A machine under load is slow, not wrong.
   timeout: 120_000,
