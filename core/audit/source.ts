@@ -1,3 +1,4 @@
+import { nameKey } from '../person/index.ts'
 import { placeInSpec, type EngineSpec } from '../engine/index.ts'
 import { doubt, type Finding } from './finding.ts'
 
@@ -27,7 +28,7 @@ export function auditSource(spec: EngineSpec): readonly Finding[] {
     findings.push(doubt('source-copied-from-demo', { demo: copiedFromDemo }, 'source.copiedFromDemo'))
   if (checkedBy === undefined)
     return [...findings, doubt('source-unchecked', { enteredBy }, 'source.checkedBy')]
-  return checkedBy.toLowerCase() === enteredBy.toLowerCase()
+  return nameKey(checkedBy) === nameKey(enteredBy)
     ? [...findings, doubt('source-checked-by-same', { enteredBy }, 'source.checkedBy')]
     : findings
 }

@@ -76,7 +76,6 @@ export { offersGuided, sampleFacts, samples, samplesLeft } from './commands/samp
 export type { Sample, SampleEntry } from './commands/samples.ts'
 export { readPerson, startBuild } from './commands/start.ts'
 export type { NewBuild } from './commands/start.ts'
-export { isReadableName, nameKey } from './commands/name-key.ts'
 export { checkRules, wasAllowedOnce } from './commands/rules.ts'
 export type { AgainstRules } from './commands/rules.ts'
 export { openedBy } from './commands/decide-in-run.ts'

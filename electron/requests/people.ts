@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { nameKey, readPerson } from '../../core/builds/index.ts'
+import { readPerson } from '../../core/builds/index.ts'
+import { nameKey } from '../../core/person/index.ts'
 import type { PersonLine } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'

@@ -2,7 +2,7 @@ import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { EngineSpec } from '../../engine/index.ts'
 import { audit } from '../../audit/index.ts'
 import type { BuildEvent } from '../events/events.ts'
-import { isReadableName } from './name-key.ts'
+import { isReadableName } from '../../person/index.ts'
 
 /** What is asked for when a build is begun. Texts come as typed. */
 export interface NewBuild {

@@ -1,4 +1,5 @@
 import type { SpecDocument, ValueCheck } from '../../engine/index.ts'
+import { nameKey } from '../../person/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { parseAngle, parseTorque, readBoth } from '../../quantity/index.ts'
 import { inUnitOf } from '../forms/index.ts'
@@ -46,10 +47,8 @@ export function mayCheck(
   typists: ReadonlyMap<string, string>,
 ): boolean {
   if (source.kind === 'demo') return false
-  return plainName(typists.get(path) ?? source.enteredBy) !== plainName(person)
+  return nameKey(typists.get(path) ?? source.enteredBy) !== nameKey(person)
 }
-
-const plainName = (name: string) => name.trim().toLowerCase()
 
 /** Whether a check in `after` is new, and `person` may not make it. */
 export function hasOwnCheck(

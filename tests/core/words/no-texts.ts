@@ -16,7 +16,7 @@ export const exemptions: readonly Exemption[] = [
 
   // Signs and designations that are the same in every language
   {
-    path: 'core/builds/commands/confusable-letters.ts',
+    path: 'core/person/confusable-letters.ts',
     texts: /^\S+$/,
     why: 'letters that look alike (UTS 39)',
   },

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { isReadableName, nameKey, readPerson } from '../../../../core/builds/index.ts'
-import { isolated, sentenceIn } from '../../../../core/problem/index.ts'
-import { loadWords } from '../../../../core/words/index.ts'
+import { readPerson } from '../../../core/builds/index.ts'
+import { isReadableName, nameKey } from '../../../core/person/index.ts'
+import { isolated, sentenceIn } from '../../../core/problem/index.ts'
+import { loadWords } from '../../../core/words/index.ts'
 
 describe('two names', () => {
   it.each([

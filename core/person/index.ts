@@ -1,0 +1,1 @@
+export { isReadableName, nameKey } from './name-key.ts'
