@@ -4,7 +4,7 @@ import { buildCommand, recordedEvent, samples } from '../builds/index.ts'
 import { archiveRequests } from './archive.ts'
 import { recordRequests } from './backups.ts'
 import { buildLine } from './build-line.ts'
-import { draftRequests } from './drafts.ts'
+import { draftRequests, libraryLine } from './drafts.ts'
 import { fileRequests } from './files.ts'
 import { hostRequests } from './host.ts'
 import { peopleRequests } from './people.ts'
@@ -82,12 +82,12 @@ export const contract = {
   },
   'builds.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
   /**
-   * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile. Refused with
-   * `build-moved-on` where the build has no such entry.
+   * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile; and a revision of the
+   * library that is newer than the build's, as `storedBuild` has it. Refused with `build-moved-on` where the build has no such entry.
    */
   'builds.since': {
     input: z.strictObject({ build: z.uuid(), after: z.int().min(0) }),
-    output: z.strictObject({ events: z.array(recordedEvent) }),
+    output: z.strictObject({ events: z.array(recordedEvent), newer: libraryLine.optional() }),
   },
   /** Decides on a command and appends what follows from it; `after` is the last entry the window has seen. */
   'builds.act': {

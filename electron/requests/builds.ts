@@ -20,7 +20,7 @@ import type { EngineShelf } from './engine-shelf.ts'
 import type { HandlersOf } from './handlers.ts'
 import type { ListedNames } from './listed-names.ts'
 import type { People } from './people.ts'
-import { lineOf, openBuild } from './open-build.ts'
+import { lineOf, newerThan, openBuild } from './open-build.ts'
 import type { ShopDesk } from './shop/shop-desk.ts'
 import { withStandings } from './standings.ts'
 
@@ -117,12 +117,13 @@ export function buildRequests(services: {
     },
 
     'builds.since': ({ build, after }) => {
-      if (openBuilds.known(build)?.state.seq === after) return done({ events: [] })
+      const known = openBuilds.known(build)
+      if (known?.state.seq === after) return done({ events: [], ...newerThan(store, known) })
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
-      const { events } = opened.value
+      const { events, readOnly } = opened.value
       if (after > events.length) return refused('build-moved-on', { last: events.length }, 'after')
-      return done({ events: events.slice(after) })
+      return done({ events: events.slice(after), ...(readOnly === null && newerThan(store, opened.value)) })
     },
 
     'builds.act': (input) => {

@@ -9,6 +9,8 @@ export interface CachedBuild {
   readonly spec: EngineSpec
   /** In each language of its spec. */
   readonly namesOf: NamesOf
+  /** Of the spec that it goes by. */
+  readonly specSha256: string
   readonly state: BuildState
   /** Words that the index of builds has of it for certain: most confirmations say nothing new. */
   readonly indexedWords: ReadonlySet<string>
@@ -45,14 +47,13 @@ export class OpenBuildCache {
   /** Takes in what was just recorded. */
   advance(
     build: string,
-    { spec, namesOf, state, indexedWords }: CachedBuild,
+    { indexedWords, state, ...of }: CachedBuild,
     added: readonly RecordedEvent[],
     mentions: readonly Mention[],
   ): void {
     const news = mentions.map(wordOf).filter((word) => !indexedWords.has(word))
     this.#keep(build, {
-      spec,
-      namesOf,
+      ...of,
       state: added.reduce(evolve, state),
       indexedWords: news.length === 0 ? indexedWords : new Set([...indexedWords, ...news]),
     })
@@ -60,9 +61,9 @@ export class OpenBuildCache {
 
   keepOpened(
     build: string,
-    { spec, namesOf, state }: Pick<OpenedBuild, 'spec' | 'namesOf' | 'state'>,
+    { spec, namesOf, specSha256, state }: Pick<OpenedBuild, 'spec' | 'namesOf' | 'specSha256' | 'state'>,
   ): CachedBuild {
-    return this.#keep(build, { spec, namesOf, state, indexedWords: new Set() })
+    return this.#keep(build, { spec, namesOf, specSha256, state, indexedWords: new Set() })
   }
 
   #keep(build: string, cached: CachedBuild): CachedBuild {

@@ -10,7 +10,7 @@ import type { EngineSpec, NamesOf } from '../../core/engine/index.ts'
 import { underEarlierRules } from './earlier-rules.ts'
 import { lineOf as libraryLineOf } from './library.ts'
 import { firstBroken, numberOf, readBegun, sha256 } from '../store/index.ts'
-import type { BuildRow, EntryBody, LibraryRow, Store, StoredEntry } from '../store/index.ts'
+import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
 
 /** A build as read from the record, its chain followed to the end. */
 export interface OpenedBuild {
@@ -69,7 +69,6 @@ export function openBuild(store: Store, build: string): Outcome<OpenedBuild> {
 /** A build as the window is given it. */
 export function storedBuild(store: Store, opened: OpenedBuild): StoredBuild {
   const { row, specText, events, earlier, readOnly } = opened
-  const newer = readOnly === null && !opened.state.finished ? newerRevision(store, opened) : null
   return {
     line: lineOf(row),
     specText,
@@ -78,16 +77,21 @@ export function storedBuild(store: Store, opened: OpenedBuild): StoredBuild {
     ...(earlier.length > 0 && {
       earlier: earlier.map(({ specText: text, until }) => ({ specText: text, until })),
     }),
-    ...(newer !== null && { newer: libraryLineOf(newer) }),
+    ...(readOnly === null && newerThan(store, opened)),
   }
 }
 
-/** The latest revision of the library, where the build goes by an earlier one of it; else null. */
-function newerRevision(store: Store, { spec, specSha256 }: OpenedBuild): LibraryRow | null {
+/** The latest revision of the library, where a build that goes on goes by an earlier one of it. */
+export function newerThan(
+  store: Store,
+  { spec, specSha256, state }: Pick<OpenedBuild, 'spec' | 'specSha256' | 'state'>,
+): Pick<StoredBuild, 'newer'> {
+  if (state.finished) return {}
   const revisions = store.library.revisions(spec.id)
   const own = revisions.find((row) => row.sha256 === specSha256)
   const [latest] = revisions
-  return own !== undefined && latest !== undefined && latest.revision > own.revision ? latest : null
+  const isNewer = own !== undefined && latest !== undefined && latest.revision > own.revision
+  return isNewer ? { newer: libraryLineOf(latest) } : {}
 }
 
 /** The state of a build that no entry says the bench of: it is the one that began it. */

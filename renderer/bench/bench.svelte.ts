@@ -66,7 +66,10 @@ export class Bench {
     this.isPractice = isPractice
     this.#others = others
     this.#language = language
-    others.hear(({ build, seq }) => (seq === 0 ? this.#cameFromShop(build) : void this.follow(build)))
+    others.hear(({ build, seq }) => {
+      if (build !== null && seq === 0) this.#cameFromShop(build)
+      else void this.follow(build ?? undefined)
+    })
     this.#client = client = watched(client, (problem) => this.#rescue(problem))
     this.settings = new BenchSettings(client, {
       report: (problem) => this.#report(problem),
@@ -273,6 +276,11 @@ export class Bench {
     return () => {
       if (this.#shownDraft === shown) this.#shownDraft = null
     }
+  }
+  /** The library has another revision: a build that is shown, here or in another window, says so. */
+  async tellRevised() {
+    this.#others.tell({ build: null, seq: 0 })
+    await this.follow()
   }
   tellEdited(draft: string, seq: number) {
     this.#others.tell({ build: draft, seq })

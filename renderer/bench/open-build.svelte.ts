@@ -41,8 +41,6 @@ export class OpenBuild {
   /** What belongs to the benches of a shop; undefined in practice. */
   readonly benches: StoredBuild['benches']
   readonly #readOnly: Problem | null
-  /** A revision of the library that is newer than the one it goes by; null for none. */
-  readonly newer: LibraryLine | null
   /** The text of the spec that it goes by. */
   readonly specText: string
   /** Who can be at the bench, and who is. */
@@ -65,6 +63,7 @@ export class OpenBuild {
   /** The step that stays on the table until it is done, although another window works on another one. */
   #stayAt = $state<string | null>(null)
   #elsewhere = $state.raw<FromElsewhere | null>(null)
+  #newer = $state.raw<LibraryLine | null>(null)
   #isFollowing = false
   #hasMissed = false
   #labelsShown = $state(false)
@@ -110,7 +109,7 @@ export class OpenBuild {
     this.#language = language
     this.#readOnly = opened.readOnly
     this.benches = opened.benches
-    this.newer = opened.newer ?? null
+    this.#newer = opened.newer ?? null
     this.specText = opened.specText
     this.#outdated = outdated
     this.#earlier = (opened.earlier ?? []).flatMap(({ specText, until }) => {
@@ -203,6 +202,10 @@ export class OpenBuild {
   get elsewhere() {
     return this.#elsewhere
   }
+  /** A revision of the library that is newer than the one it goes by, as the host last said; null for none. */
+  get newer() {
+    return this.#newer
+  }
   /** The person has seen it. */
   readElsewhere() {
     this.#elsewhere = null
@@ -260,7 +263,10 @@ export class OpenBuild {
     this.#isFollowing = true
     const answer = await this.#client.request('builds.since', { build: this.line.id, after: this.#state.seq })
     this.#isFollowing = false
-    if (answer.ok) this.#takeInFromElsewhere(answer.value.events)
+    if (answer.ok) {
+      if (answer.value.newer?.revision !== this.#newer?.revision) this.#newer = answer.value.newer ?? null
+      this.#takeInFromElsewhere(answer.value.events)
+    }
     if (this.#hasMissed && !this.#saving) await this.follow()
   }
 

@@ -1,6 +1,6 @@
-/** A build, or a draft by its id, that has come further, and how far. */
+/** A build, or a draft by its id, that has come further, and how far; null for the library, which has another revision. */
 export interface Confirmed {
-  readonly build: string
+  readonly build: string | null
   /** The number of its last entry. */
   readonly seq: number
 }

@@ -23,6 +23,16 @@ export function chosenMarks(
     const common = { ...overlay, id, kind: 'circle', role: 'checked' } as const
     if (subjectOf(thing.kind) !== 'parts')
       return [{ ...common, ...onSheet(drawing, thing.at), radius: 12 * px }]
+    // A number that stands beside its hole is ringed by itself: a ring round both would lie over its neighbours.
+    const apart = scene.shapes.find((shape) => shape.id === `${about}/lane-disc`)
+    if (apart?.kind === 'circle') {
+      const hole = { ...onSheet(drawing, thing.at), radius: 7 * px }
+      const number = { x: apart.x, y: apart.y, radius: apart.radius + 3 * px }
+      return [
+        { ...common, ...hole },
+        { ...common, ...number, id: `${id}/number` },
+      ]
+    }
     const box = boxAbout(scene, about)
     if (box === null) return []
     const middle = { x: box.left + box.width / 2, y: box.top + box.height / 2 }

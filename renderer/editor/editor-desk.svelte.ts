@@ -53,6 +53,7 @@ export class EditorDesk {
   #action = $state<Action | null>(null)
   #selected = $state.raw<readonly string[]>([])
   #problem = $state.raw<Problem | null>(null)
+  #follows = $state.raw<Problem | null>(null)
   /** How far an arrow key moves, as it was typed. */
   step = $state('1 mm')
 
@@ -136,6 +137,25 @@ export class EditorDesk {
     const path = pathOfThing(this.document, thing)
     return path === null ? null : { thing, path }
   })
+
+  /** A finding is being mended, from now on or not any more. */
+  follow(problem: Problem | null) {
+    this.#follows = problem
+  }
+  /** The finding that is being mended, as far as it is not: itself, or what else is said of the same there. */
+  readonly followed: Finding | null = $derived.by(() => {
+    const to = this.#follows
+    if (to === null) return null
+    const said = this.findings.filter(({ problem }) => problem.code === to.code && problem.path === to.path)
+    const same = JSON.stringify(to.facts)
+    return said.find(({ problem }) => JSON.stringify(problem.facts) === same) ?? said[0] ?? null
+  })
+  /** Which entry of a list of the document the finding is about; null for none of it. */
+  followedIn(list: string): number | null {
+    const { path = '' } = this.#follows ?? {}
+    const [, at] = path.startsWith(`${list}[`) ? (/\[(\d+)\]/.exec(path) ?? []) : []
+    return at === undefined ? null : Number(at)
+  }
 
   /** What the audit says of something at a place of the document. */
   findingsAt(path: string): readonly Finding[] {

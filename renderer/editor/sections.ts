@@ -1,3 +1,5 @@
+import type { Problem } from '../../core/problem/index.ts'
+
 /** The parts of the editor beside its drawing. */
 export const sections = [
   'drawing',
@@ -14,8 +16,20 @@ export const sections = [
 ] as const
 export type Section = (typeof sections)[number]
 
-/** Where a place of the document is edited. */
-export function sectionOf(path: string): Section {
+/** What is mended elsewhere than where it is said of: nothing stands yet at the place that would mend it. */
+const mendedIn: Readonly<Record<string, Section>> = {
+  'bearings-without-fit': 'fits',
+  'end-float-missing': 'fits',
+  'source-unchecked': 'check',
+  'source-checked-by-same': 'check',
+  'source-copied-from-demo': 'check',
+}
+
+/** Where that of which the audit speaks is mended. */
+export function sectionOf({ code, path }: Pick<Problem, 'code' | 'path'>): Section {
+  const elsewhere = mendedIn[code]
+  if (elsewhere !== undefined) return elsewhere
+  if (/^beads\[\d+\]\.path\b/.test(path)) return 'drawing'
   if (/^(fasteners|case\.(dowels|oilPassages|faceParts))\b/.test(path)) return 'drawing'
   if (/^procedures\[\d+\]\.orders\b/.test(path)) return 'drawing'
   if (/^(case\.faces|beads)\b/.test(path)) return 'faces'

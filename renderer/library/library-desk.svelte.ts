@@ -14,13 +14,21 @@ export class LibraryDesk {
   readonly #client: Client
   readonly #person: () => string
   readonly #language: () => Language
+  readonly #revised: () => unknown
   #lines = $state.raw<readonly LibraryLine[] | null>(null)
   #drafts = $state.raw<readonly DraftLine[]>([])
   #last = $state.raw<LastAction | null>(null)
   #problem = $state.raw<Problem | null>(null)
   #reading = $state<string | null>(null)
 
-  constructor(client: Client, person: () => string, language: () => Language) {
+  /** `revised` is called once the library has another revision. */
+  constructor(
+    client: Client,
+    person: () => string,
+    language: () => Language,
+    revised: () => unknown = () => undefined,
+  ) {
+    this.#revised = revised
     this.#client = client
     this.#language = language
     this.#person = person
@@ -120,6 +128,7 @@ export class LibraryDesk {
     const isAction = outcome !== null && 'kind' in outcome
     this.#last = isAction ? outcome : null
     this.#problem = isAction ? null : outcome
+    if (isAction && outcome.kind !== 'discarded') void this.#revised()
     await this.load()
   }
 }

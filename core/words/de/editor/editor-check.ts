@@ -7,7 +7,7 @@ export const editorCheck: Words['editor']['check'] = {
     'Jeden Wert mit dem Handbuch auf seiner Seite vergleichen. Drehmomente, Winkel und Reihenfolgen werden so eingegeben, wie das Handbuch sie druckt, ohne das Eingegebene zu sehen.',
   ofDemo: 'Die Zahlen einer Demo sind erfunden: es gibt kein Handbuch zum Vergleichen.',
   byAnother: ({ person }) =>
-    `${person} hat die Zahlen eingegeben und kann sie nicht prüfen. Eine andere Person an der Werkbank den eigenen Namen wählen lassen, dann hierher zurückkehren.`,
+    `${person} hat die Zahlen eingegeben und kann sie nicht prüfen. Eine andere Person wählt hier ihren Namen und macht weiter.`,
   progress: ({ done, of }) => `${done} von ${counted(of, 'Wert', 'Werten')} als gleich befunden.`,
   checked: ({ by }) => `Geprüft von ${by}.`,
   page: ({ page, document }) => `Seite ${page}, ${document}`,

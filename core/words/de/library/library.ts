@@ -9,7 +9,7 @@ export const library: Words['library'] = {
     typedExample: 'Name, Bauart, wer geprüft hat',
     family: 'Bauart',
     anyFamily: 'jede Bauart',
-    nothingFound: 'Kein Motor passt. Ein Wort weglassen oder unten einen neuen Motor anfangen.',
+    nothingFound: 'Kein Motor passt. Ein Wort weglassen oder einen neuen Motor anfangen.',
     found: ({ engines }) => counted(engines, 'Motor', 'Motoren'),
   },
   engines: 'Motoren',

@@ -12,7 +12,7 @@ export const editorCheck = {
     'Compare each value with the manual at its page. Torques, angles and orders are typed as the manual prints them, without seeing what was entered.',
   ofDemo: 'The numbers of a demo are invented: there is no manual to compare them with.',
   byAnother: ({ person }: { readonly person: string }) =>
-    `${person} entered the numbers and cannot check them. Let another person choose their name at the bench, then come back here.`,
+    `${person} entered the numbers and cannot check them. Another person chooses their name here and goes on.`,
   progress: ({ done, of }: { readonly done: number; readonly of: number }) =>
     `${done} of ${counted(of, 'value', 'values')} found the same.`,
   checked: ({ by }: { readonly by: string }) => `Checked by ${by}.`,

@@ -133,12 +133,15 @@ export const editor = {
     begin: 'Begin again with the next tap',
     begun: 'The next tap is number 1.',
     soFar: ({ done, of }: { readonly done: number; readonly of: number }) => `${done} of ${of} in the order`,
-    pattern: 'Or grow it by a pattern',
+    pattern: ({ count }: { readonly count: number }) =>
+      `Or grow it over ${counted(count, 'fastener', 'fasteners')} by a pattern`,
     mend: 'Mend',
     fastener: 'Fastener',
     toPlace: 'to place',
     moveIt: 'Move it there',
-    swap: 'Change places of the two chosen',
+    swap: 'Change it with the one there',
+    inPlace: ({ place, number }: { readonly place: number; readonly number: string }) =>
+      `${place}: fastener ${number}`,
   },
   group: {
     which: 'Group to paint with',

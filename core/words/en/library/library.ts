@@ -9,7 +9,7 @@ export const library = {
     typedExample: 'name, family, who checked it',
     family: 'Family',
     anyFamily: 'any family',
-    nothingFound: 'No engine is like that. Take a word away, or begin a new engine below.',
+    nothingFound: 'No engine is like that. Take a word away, or begin a new engine.',
     found: ({ engines }: { readonly engines: number }) => counted(engines, 'engine', 'engines'),
   },
   engines: 'Engines',

@@ -7,7 +7,7 @@ export const editorCheck: Words['editor']['check'] = {
     'Comparar cada valor con el manual en su página. Los pares, ángulos y órdenes se escriben tal como los imprime el manual, sin ver lo que se introdujo.',
   ofDemo: 'Los números de una demo son inventados: no hay manual con que compararlos.',
   byAnother: ({ person }) =>
-    `${person} introdujo los números y no puede comprobarlos. Que otra persona elija su nombre en el banco y vuelva después aquí.`,
+    `${person} introdujo los números y no puede comprobarlos. Otra persona elige aquí su nombre y sigue.`,
   progress: ({ done, of }) => `${done} de ${counted(of, 'valor', 'valores')} iguales.`,
   checked: ({ by }) => `Comprobado por ${by}.`,
   page: ({ page, document }) => `Página ${page}, ${document}`,

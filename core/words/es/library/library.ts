@@ -9,7 +9,7 @@ export const library: Words['library'] = {
     typedExample: 'nombre, tipo, quién la revisó',
     family: 'Tipo',
     anyFamily: 'cualquier tipo',
-    nothingFound: 'Ningún motor es así. Quitar una palabra o empezar abajo un motor nuevo.',
+    nothingFound: 'Ningún motor es así. Quitar una palabra o empezar un motor nuevo.',
     found: ({ engines }) => counted(engines, 'motor', 'motores'),
   },
   engines: 'Motores',
