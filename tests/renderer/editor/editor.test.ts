@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import type { Client, OpenedDraft } from '../../../core/contract/index.ts'
 import { newPass, type Thing } from '../../../core/drafts/index.ts'
+import type { Problem } from '../../../core/problem/index.ts'
+import { en } from '../../../core/words/index.ts'
 import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
 import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
+import { followFinding } from '../../../renderer/editor/follow-finding.ts'
 import { PathWork } from '../../../renderer/editor/path-work.svelte.ts'
 import { OrderWork } from '../../../renderer/editor/order-work.svelte.ts'
+import { PlaceWork } from '../../../renderer/editor/place-work.svelte.ts'
 import { folder, store } from '../../electron/bench.ts'
 import { asking } from '../../electron/requests/asking.ts'
 import { besideDraft } from './beside-draft.ts'
@@ -125,6 +129,30 @@ describe('the editor on a draft', () => {
     expect(first!.id).toBe('case-1')
     expect(second!.id).toBe('case-2')
     expect(desk.findingsAt('fasteners[1]').map(({ problem }) => problem.code)).toContain('parts-collide')
+  })
+
+  it('leads from a finding to where it is mended, and keeps it beside the work until it is', async () => {
+    const { desk, order } = await editor()
+    const work = new PlaceWork(desk, () => en)
+    const at = desk.document.procedures.findIndex(({ face }) => face === 'joint')
+    const { id, orders } = desk.document.procedures[at]!
+    const { sequence } = orders[0]!
+    await desk.set(['procedures', at, 'orders', 0, 'sequence'], sequence.slice(1))
+    const missed = desk.findings.find(({ problem }) => problem.code === 'order-misses')!
+    desk.look('another face')
+    expect(followFinding({ desk, order, work }, missed.problem)).toBe('drawing')
+    expect([desk.face, desk.action, order.named]).toEqual([
+      'joint',
+      'order',
+      { procedure: id, order: orders[0]!.id },
+    ])
+    expect(desk.followed).toEqual(missed)
+    order.tap(sequence[0]!)
+    await settled(desk)
+    expect(desk.followed).toBeNull()
+    const said = (code: string, path: string) => ({ code, path, facts: {} }) as unknown as Problem
+    expect(followFinding({ desk, order, work }, said('source-unchecked', 'source.checkedBy'))).toBe('check')
+    expect(followFinding({ desk, order, work }, said('bearings-without-fit', 'case.saddles'))).toBe('fits')
   })
 })
 
