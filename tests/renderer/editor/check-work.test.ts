@@ -62,8 +62,7 @@ describe('a spec that one person enters and another one compares', () => {
 
     comes(bo)
     let unseen = 0
-    while (check.now !== null) {
-      const { now } = check
+    for (let now = check.now; now !== null; now = check.now) {
       if (check.isUnseen(now)) unseen += 1
       expect(await check.answer(now, answerOf(now))).toBeNull()
     }
