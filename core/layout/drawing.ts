@@ -11,7 +11,7 @@ import { bareDiscs, discsOf, type Disc } from './labels/discs.ts'
 import { endMargins, endNames, type EndNames } from './labels/ends.ts'
 import { titleInset, titleLines } from './labels/face-title.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
-import { placedInLanes, type LaneDepths, type LaneDisc } from './labels/fastener-lanes.ts'
+import { deeper, placedInLanes, type LaneDepths, type LaneDisc } from './labels/fastener-lanes.ts'
 import { besideNext } from './parts/fastener-state.ts'
 import { stackSize, type Line } from './labels/label.ts'
 import type { Span } from './labels/lane-span.ts'
@@ -287,12 +287,6 @@ export function hasCallout({ subject, nextHalf, callout }: DrawingFacts): boolea
 
 function stretchedBy(place: Projection, stretch: number): Projection {
   return stretch === 1 ? place : (x, y) => place(x, y * stretch)
-}
-
-/** What either asks for: the first itself where that is not more. */
-function deeper(one: LaneDepths, other: LaneDepths): LaneDepths {
-  if (other.before <= one.before && other.after <= one.after) return one
-  return { before: Math.max(one.before, other.before), after: Math.max(one.after, other.after) }
 }
 
 /** A lane of numbers has the whole of the sheet; down the sheet it begins under the title and the callout. */

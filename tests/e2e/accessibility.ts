@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test'
+import type { JSHandle, Page } from '@playwright/test'
 import axe, { type RunOptions } from 'axe-core'
 
 /**
@@ -34,10 +34,14 @@ const usual: RunOptions = {
 export const contrastAlone: RunOptions = { runOnly: { type: 'rule', values: ['color-contrast-enhanced'] } }
 
 /**
- * What axe finds against a page, a line for each rule that is broken. axe is put into the page once and stays there, and
- * looks at this page alone: there are no frames.
+ * What axe finds against a page, a line for each rule that is broken: in all of it, or in some elements. axe is put into the
+ * page once and stays there, and looks at this page alone: there are no frames.
  */
-export async function accessFaults(page: Page, options = usual): Promise<readonly string[]> {
+export async function accessFaults(
+  page: Page,
+  options = usual,
+  within?: JSHandle<readonly Element[]>,
+): Promise<readonly string[]> {
   if (!(await page.evaluate(() => 'axe' in window))) {
     await page.evaluate(axe.source)
     await page.evaluate(
@@ -45,11 +49,53 @@ export async function accessFaults(page: Page, options = usual): Promise<readonl
       contrast,
     )
   }
-  return page.evaluate(async (options) => {
-    const inPage = (window as unknown as { readonly axe: typeof axe }).axe
-    const { violations } = await inPage.run(document, { ...options, resultTypes: ['violations'] })
-    return violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+  return page.evaluate(
+    async ({ options, within }) => {
+      const inPage = (window as unknown as { readonly axe: typeof axe }).axe
+      const context = within === undefined ? document : { include: [...within] }
+      const { violations } = await inPage.run(context, { ...options, resultTypes: ['violations'] })
+      return violations.map(
+        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+      )
+    },
+    { options, within },
+  )
+}
+
+/**
+ * What axe finds against the contrast of the texts on show that are unlike all it was asked about on this page before: in
+ * colour, size, weight, or in the grounds that they stand on.
+ */
+export async function contrastFaultsOfNewTexts(page: Page): Promise<readonly string[]> {
+  const texts = await page.evaluateHandle(textsUnlikeThoseBefore)
+  const isAny = await texts.evaluate((all) => all.length > 0)
+  return isAny ? accessFaults(page, contrastAlone, texts) : []
+}
+
+/** Runs in the page, which keeps the likenesses. */
+function textsUnlikeThoseBefore(): readonly Element[] {
+  const page = window as unknown as { textsBefore?: Set<string> }
+  const before = (page.textsBefore ??= new Set())
+  const grounds = new Map<Element | null, string>([[null, '']])
+  const plain = '/rgba(0, 0, 0, 0) none 1'
+  const texts: Element[] = []
+  for (const element of document.querySelectorAll('*')) {
+    const { color, fontSize, fontWeight, backgroundColor, backgroundImage, opacity, visibility } =
+      getComputedStyle(element)
+    const ground =
+      `${grounds.get(element.parentElement)}/${backgroundColor} ${backgroundImage} ${opacity}`.replace(
+        plain,
+        '',
+      )
+    grounds.set(element, ground)
+    const hasText = [...element.childNodes].some(
+      (node) => node.nodeType === Node.TEXT_NODE && node.nodeValue?.trim() !== '',
     )
-  }, options)
+    const isShown = visibility === 'visible' && element.getClientRects().length > 0
+    const likeness = `${ground} ${color} ${fontSize} ${fontWeight}`
+    if (!hasText || !isShown || before.has(likeness)) continue
+    before.add(likeness)
+    texts.push(element)
+  }
+  return texts
 }

@@ -1,8 +1,10 @@
 import type { Page } from '@playwright/test'
-import { en } from '../../core/words/index.ts'
+import { en, helpWords, terms } from '../../core/words/index.ts'
 import { expect, test } from './bench.ts'
 import { Mechanic } from './mechanic.ts'
 import { backToTheList } from './seed.ts'
+
+const { page: helpPage } = await helpWords.en()
 import { saying } from './named.ts'
 
 /** How much wider the page is than its window, in px. */
@@ -75,9 +77,9 @@ test('the window can be used by everybody', async ({ bench }) => {
     const found = help.getByRole('navigation').getByRole('status')
     await help.getByRole('searchbox').click()
     await page.keyboard.type('Dichtraupe')
-    await expect(found).toContainText('1 word')
-    await help.getByRole('navigation').getByRole('button', { name: 'bead' }).click()
-    await expect(help.locator('[data-term="bead"]')).toContainText('cordón')
+    await expect(found).toContainText(helpPage.found({ topics: 0, terms: 1 }).split(', ')[1]!)
+    await help.getByRole('navigation').getByRole('button', { name: terms.bead.en }).click()
+    await expect(help.locator('[data-term="bead"]')).toContainText(terms.bead.es)
     await page.keyboard.press('Escape')
     await expect(help).toHaveCount(0)
     await expect(marks).toHaveValue('2')
@@ -109,11 +111,11 @@ test('the window can be used by everybody', async ({ bench }) => {
     const note = page.locator('[data-guide="marks"]')
     const marks = page.getByRole('textbox').first()
     await page.keyboard.press('F1')
-    await help.getByRole('button', { name: 'Guided first build' }).click()
+    await help.getByRole('button', { name: helpPage.guide.title }).click()
     await help.getByRole('button', { name: en.engines.sample.beginGuided }).click()
     await expect(note).toBeVisible()
     await marks.fill('1')
-    await note.getByRole('button', { name: 'More' }).click()
+    await note.getByRole('button', { name: helpPage.guide.more }).click()
     await expect(help.locator('[data-topic="marks"]')).toBeVisible()
     await page.keyboard.press('Escape')
     await note.getByRole('button', { name: en.sheet.results.read }).click()

@@ -59,7 +59,7 @@ test('sets A and D run as printed', async ({ bench }) => {
     expect(values).toEqual({ long: 10, short: 10 })
     await mechanic.confirm() // turn the crank
     await mechanic.answerReading('0.007 in')
-    await expect(mechanic.main).toContainText('finish', { ignoreCase: true })
+    await expect(mechanic.main).toContainText(en.steps.finish.finish)
   })
 
   await test.step('set D runs as printed: up, up, loose, up, up, then twice 30°', async () => {

@@ -18,6 +18,12 @@ export interface LaneDepths {
   readonly after: number
 }
 
+/** What either asks for: the first itself where that is not more. */
+export function deeper(one: LaneDepths, other: LaneDepths): LaneDepths {
+  if (other.before <= one.before && other.after <= one.after) return one
+  return { before: Math.max(one.before, other.before), after: Math.max(one.after, other.after) }
+}
+
 /** From the edge to the first row, between rows, and beyond the last one, in px. */
 const toFirst = 8
 const between = 3

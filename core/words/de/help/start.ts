@@ -20,7 +20,8 @@ export const start: TopicsOf<'start'> = {
       },
       {
         when: 'Der Motor fehlt in der Liste.',
-        then: 'Sein Datenblatt in den Ordner der Motordatenblätter legen. Die README dort sagt, wie eines geschrieben wird.',
+        then: (shown) =>
+          say`Ihn unter ${shown.library.title} nach dem Handbuch eingeben oder dort eine Datei mit seinem Datenblatt öffnen.`,
       },
       {
         when: 'Das Fenster ist in einer anderen Sprache.',

@@ -19,7 +19,8 @@ export const start: TopicsOf<'start'> = {
       },
       {
         when: 'The engine is not in the list.',
-        then: 'Put its spec file into the folder of specs. The README there says how one is written.',
+        then: (shown) =>
+          say`Enter it from its manual under ${shown.library.title}, or open a spec file of it there.`,
       },
       {
         when: 'The window is in another language.',

@@ -20,7 +20,8 @@ export const start: TopicsOf<'start'> = {
       },
       {
         when: 'El motor no está en la lista.',
-        then: 'Poner su ficha en la carpeta de fichas. El README de esa carpeta dice cómo se escribe.',
+        then: (shown) =>
+          say`Introducirlo según su manual en ${shown.library.title}, o abrir allí un archivo con su ficha.`,
       },
       {
         when: 'La ventana está en otro idioma.',
