@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { advise } from './advice.ts'
-import { idText, lengthText, nameText, sentenceText, shownName } from './text.ts'
+import { idText, lengthText, recordedName, sentenceText, shownName } from './text.ts'
 
 /** What is measured, by which it is drawn where the gauge goes. */
 export const measuredKinds = [
@@ -23,7 +23,7 @@ export const measure = z.strictObject({
   name: shownName,
   what: z.enum(measuredKinds),
   /** Each place that is measured, as it is called: `Barrel 1`. */
-  at: z.array(nameText).min(1).max(40),
+  at: z.array(recordedName).min(1).max(40),
   /** Where the gauge goes and how it is held, in words. */
   where: sentenceText,
   new: limits,

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { half, lengthOf, sum, type Length } from '../quantity/index.ts'
 import { advise } from './advice.ts'
 import { limits, type Limits, type Measure } from './measure.ts'
-import { angleText, idText, lengthText, nameText, sentenceText, shownName, sizeText } from './text.ts'
+import { angleText, idText, lengthText, recordedName, sentenceText, shownName, sizeText } from './text.ts'
 
 /**
  * Rings by what they do (ISO 6621-1): a compression ring seals, a scraper ring seals and scrapes, an oil control ring scrapes. An oil
@@ -50,8 +50,8 @@ const ring = z.strictObject({
 const piston = z.strictObject({
   cylinder: z.int().min(1),
   /** What they are called: `Piston 1` in `Barrel 1`. */
-  name: nameText,
-  bore: nameText,
+  name: recordedName,
+  bore: recordedName,
   /** Of its bore, where it is not that of the case. */
   diameter: sizeText.optional(),
 })

@@ -15,7 +15,7 @@ import {
   type TorqueUnit,
 } from '../quantity/index.ts'
 import { adviceMessage, advise } from './advice.ts'
-import { translated } from './translations.ts'
+import { firstWritten, translated } from './translations.ts'
 
 /** A value with its unit, as a person writes it (`"24 N·m"`), turned into what the core computes with. */
 function withUnit<Value>(parse: (typed: string) => Outcome<Value>, example: string) {
@@ -91,7 +91,7 @@ export const idText = z
 const longestName = 80
 const longestSentence = 600
 
-/** A name that is the same in every language, as entries of a build or people say it: one line, not empty. */
+/** A name that is the same in every language: one line, not empty. */
 export const nameText = z
   .string({ error: advise('write-kind', { kind: 'string' }) })
   .trim()
@@ -100,6 +100,17 @@ export const nameText = z
 
 /** A name that people read, in one language or in several. */
 export const shownName = translated(nameText).meta({ id: 'name' })
+
+/** The name of something that has no id and that entries of a build refer to. */
+export interface RecordedName {
+  /** As entries have it: in the first language of the file, whatever language is shown. */
+  readonly key: string
+  /** As people read it. */
+  readonly text: string
+}
+
+/** Such a name, in one language or in several. */
+export const recordedName = shownName.transform((text): RecordedName => ({ key: firstWritten(text), text }))
 
 /** A sentence or two that people read, in one language or in several. */
 export const sentenceText = translated(

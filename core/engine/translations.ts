@@ -35,6 +35,15 @@ export function translated(text: z.ZodType<string, string>): z.ZodType<string, s
   return either as unknown as z.ZodType<string, string | ByLanguage>
 }
 
+/**
+ * A text that may be in several languages as the file has it first: the same whatever language is shown, so that entries of a build can
+ * refer to it. For what `translated` gives alone.
+ */
+export function firstWritten(text: string): string {
+  const written: unknown = text
+  return written instanceof Translations ? written.in(languages[0]) : text
+}
+
 /** Parts with what they are in a language, by the very object. */
 export type Taken = WeakMap<object, unknown>
 

@@ -173,7 +173,7 @@ function readings(sheet: BuildSheet): Row[] {
       const [text] = gapTexts(en, { ...set, rings: [ring] }, [gap])
       return [
         {
-          ...{ entry: seq, time_utc: at, person, what: en.rings.title({ piston: piston.name }) },
+          ...{ entry: seq, time_utc: at, person, what: en.rings.title({ piston: piston.name.text }) },
           ...{
             typed: en.rings.gap(text!),
             value: gap.degrees,

@@ -66,7 +66,7 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     case 'fit-rings':
       return askedRings(spec, state, step).map(({ set, piston, fitted }) =>
         words.rings.clock({
-          piston: piston.name,
+          piston: piston.name.text,
           gaps: fitted === null ? [] : gapTexts(words, set, fitted.gaps),
         }),
       )
@@ -77,7 +77,7 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     }
     case 'measure-limits':
     case 'measure-rings':
-      return askedPlaces(spec, state, step).map(({ measure, at, measured }) =>
+      return askedPlaces(spec, state, step).map(({ measure, place: at, measured }) =>
         words.limits.read({
           ...{ name: measureName(words, measure), at, typed: measured?.reading.typed ?? '–' },
           ...{ verdict: measured?.verdict ?? 'outside', accepted: measured?.accepted ?? null },

@@ -44,9 +44,11 @@ function auditPlaces(
   before: readonly Measure[],
   path: string,
 ): readonly Finding[] {
-  const twice = at.find((place, index) => at.indexOf(place) < index)
+  const twice = at.find(({ key }, index) => at.findIndex((each) => each.key === key) < index)
   return [
-    ...(twice === undefined ? [] : [fault('measured-place-twice', { name, place: twice }, `${path}.at`)]),
+    ...(twice === undefined
+      ? []
+      : [fault('measured-place-twice', { name, place: twice.text }, `${path}.at`)]),
     ...(before.some((each) => each.id === id) ? [fault('measure-twice', { name, id }, path)] : []),
   ]
 }

@@ -36,13 +36,15 @@ function auditCylinders({ ringSets, case: { cylinders } }: EngineSpec): readonly
   return [
     ...pistons.flatMap(({ name, bore, cylinder, set, path }, index) => {
       if (cylinder > cylinders)
-        return [fault('piston-without-cylinder', { piston: name, cylinder, cylinders }, path)]
+        return [fault('piston-without-cylinder', { piston: name.text, cylinder, cylinders }, path)]
       const before = pistons.slice(0, index)
       if (before.some((each) => each.cylinder === cylinder))
         return [fault('cylinder-with-two-ring-sets', { cylinder }, path)]
-      const twin = before.find((each) => each.set === set && (each.name === name || each.bore === bore))
+      const twin = before.find(
+        (each) => each.set === set && (each.name.key === name.key || each.bore.key === bore.key),
+      )
       if (twin === undefined) return []
-      const place = twin.name === name ? name : bore
+      const place = (twin.name.key === name.key ? name : bore).text
       return [fault('measured-place-twice', { name: set.name, place }, path)]
     }),
     ...(pistons.length > 0 && missing !== undefined

@@ -16,13 +16,12 @@ const version = 1
 export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Events {
   const place = placeOf(at, command)
   if (!place.ok) return place
-  const { measure } = place.value
+  const { measure, place: called } = place.value
   const length = parseLength(command.typed, 'mm')
   if (!length.ok) return length
   const typed = command.typed.trim()
   if (length.value < 0 && measure.what !== 'deck-height') return refused('number-negative', { typed })
-  if (length.value === 0 && measure.what === 'ring-gap')
-    return refused('ring-gap-zero', { place: command.at })
+  if (length.value === 0 && measure.what === 'ring-gap') return refused('ring-gap-zero', { place: called })
   if (measure.what === 'ring-gap' && command.sure !== true) {
     const slip = ringGapSlip(at.spec, measure, typed, length.value)
     if (slip !== null) return slip
@@ -41,12 +40,12 @@ export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Event
 export function acceptMeasured(at: At, command: CommandOf<'accept-measured'>): Events {
   const open = openAt(at, command)
   if (!open.ok) return open
-  const { measure, measured } = open.value
+  const { measure, measured, place } = open.value
   const advice =
     measure.ring === undefined ? null : ringGapAdvice(measure, nanometres(measured!.reading.length_nm))
   if (measure.what === 'ring-gap' && advice?.what === 'file')
-    return refused('ring-too-tight', { name: measure.name, place: command.at })
-  const facts = { name: measure.name, place: command.at }
+    return refused('ring-too-tight', { name: measure.name, place })
+  const facts = { name: measure.name, place }
   const reason = readReason(command.reason, { what: 'limit-accepted', ...facts })
   if (!reason.ok) return reason
   return done([{ type: 'limit-accepted', version, ...named(command), reason: reason.value }])
@@ -75,8 +74,8 @@ function placeOf({ spec, state, step }: At, { measure, at }: Place): Outcome<Ask
 function openAt(build: At, command: Place): Outcome<AskedPlace> {
   const place = placeOf(build, command)
   if (!place.ok) return place
-  const { measured, settled, measure } = place.value
+  const { measured, settled, measure, place: called } = place.value
   return measured === null || settled
-    ? refused('nothing-outside', { name: measure.name, place: command.at })
+    ? refused('nothing-outside', { name: measure.name, place: called })
     : place
 }

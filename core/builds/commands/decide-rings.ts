@@ -16,11 +16,11 @@ export function fitRings(at: At, command: CommandOf<'fit-rings'>): Events {
   const found = pistonAt(at, command)
   if (!found.ok) return found
   const { set, piston, fitted } = found.value
-  if (fitted !== null) return refused('rings-fitted-already', { piston: piston.name })
+  if (fitted !== null) return refused('rings-fitted-already', { piston: piston.name.text })
   const { step, cylinder, others } = command
   for (const { ring } of others)
     if (!set.rings.some(({ id }) => id === ring))
-      return refused('ring-unknown', { piston: piston.name, ring })
+      return refused('ring-unknown', { piston: piston.name.text, ring })
   const gaps: SetGap[] = []
   for (const { id, name, gapAt } of set.rings) {
     const typed = others.find((other) => other.ring === id)?.typed
@@ -39,7 +39,7 @@ export function fitRings(at: At, command: CommandOf<'fit-rings'>): Events {
 export function takeOffRings(at: At, command: CommandOf<'take-off-rings'>): Events {
   const found = pistonAt(at, command)
   if (!found.ok) return found
-  const { name } = found.value.piston
+  const { text: name } = found.value.piston.name
   if (found.value.fitted === null) return refused('rings-not-fitted', { piston: name })
   const reason = readReason(command.reason, { what: 'rings-taken-off', piston: name })
   if (!reason.ok) return reason
@@ -47,7 +47,7 @@ export function takeOffRings(at: At, command: CommandOf<'take-off-rings'>): Even
   return done([{ type: 'rings-taken-off', version, step, cylinder, reason: reason.value }])
 }
 
-function refusedFor({ name: piston }: RingPiston, fault: ClockFault): Outcome<never> {
+function refusedFor({ name: { text: piston } }: RingPiston, fault: ClockFault): Outcome<never> {
   const angles = { apart: angleAmount(fault.apart), least: angleAmount(fault.least) }
   if (fault.kind === 'in-line') {
     const [first, second] = fault.rings

@@ -8,7 +8,10 @@ import { measuresIn, type MeasureStep, type StepMeasure } from './measures-in.ts
 /** One place that a step has measured. */
 export interface AskedPlace {
   readonly measure: StepMeasure
+  /** As entries have it. */
   readonly at: string
+  /** As it is called. */
+  readonly place: string
   /** Null while nothing was measured there, or since its part was replaced. */
   readonly measured: LimitReading | null
   /** Whether nothing more is asked there. */
@@ -26,10 +29,10 @@ export function askedPlaces(
 
 const asked = rememberedAt((spec, limits: BuildState['limits'], step: MeasureStep): readonly AskedPlace[] =>
   measuresIn(spec, step).flatMap((measure) =>
-    measure.at.map((at) => {
+    measure.at.map(({ key: at, text: place }) => {
       const measured = limits[placeKey({ step: step.id, measure: measure.id, at })] ?? null
       const settled = measured !== null && (measured.verdict !== 'outside' || measured.accepted !== null)
-      return { measure, at, measured, settled }
+      return { measure, at, place, measured, settled }
     }),
   ),
 )

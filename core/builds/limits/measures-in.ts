@@ -34,3 +34,14 @@ export function measuresIn(spec: EngineSpec, step: MeasureStep): readonly StepMe
 export function isMeasured(step: Step): step is MeasureStep {
   return step.kind === 'measure-limits' || step.kind === 'measure-rings'
 }
+
+/** What a place is called that an entry names; as the entry has it where the spec has none such. */
+export function placeIn(
+  spec: EngineSpec,
+  { step: id, measure, at }: { readonly step: string; readonly measure: string; readonly at: string },
+): string {
+  const step = spec.steps.find((each) => each.id === id)
+  const measures = step !== undefined && isMeasured(step) ? measuresIn(spec, step) : []
+  const places = measures.find((each) => each.id === measure)?.at ?? []
+  return places.find(({ key }) => key === at)?.text ?? at
+}

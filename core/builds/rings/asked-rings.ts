@@ -38,5 +38,5 @@ export function pistonIn(
 ): string {
   const step = steps.find((each) => each.id === id)
   const set = step?.kind === 'fit-rings' ? ringSets.find((each) => each.id === step.rings) : undefined
-  return set?.pistons.find((piston) => piston.cylinder === cylinder)?.name ?? String(cylinder)
+  return set?.pistons.find((piston) => piston.cylinder === cylinder)?.name.text ?? String(cylinder)
 }

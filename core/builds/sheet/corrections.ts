@@ -4,6 +4,7 @@ import { numberOf, reasonOf, type Reason } from '../../tightening/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { evolve } from '../events/evolve.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
+import { placeIn } from '../limits/measures-in.ts'
 import { pistonIn } from '../rings/asked-rings.ts'
 import { emptyBuild, type BuildState } from '../events/state.ts'
 
@@ -102,7 +103,10 @@ function correctionOf(
     case 'bead-wiped-off':
       return { kind: event.type, about: stepCalled(event.step), reason: reasonOf(event) }
     case 'measured-part-replaced': {
-      const about: Phrase = { code: 'partIn', facts: { part: event.at, step: stepName(event.step) } }
+      const about: Phrase = {
+        code: 'partIn',
+        facts: { part: placeIn(spec, event), step: stepName(event.step) },
+      }
       return { kind: event.type, about, reason: event.reason }
     }
     case 'rings-taken-off': {

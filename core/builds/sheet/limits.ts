@@ -9,6 +9,7 @@ import { stampOf, type Stamp } from '../events/stamp.ts'
 export interface SheetLimit extends Stamp, Pick<LimitReading, 'reading' | 'verdict' | 'accepted'> {
   readonly step: string
   readonly measure: StepMeasure
+  /** As it is called. */
   readonly place: string
   /** Null where it is not known. */
   readonly readWith: ReadWith | null
@@ -37,13 +38,14 @@ export function limitsOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
     known.set(step.id, measures)
     const measure = measures.find(({ id }) => id === event.measure)
     if (measure === undefined) continue
+    const place = measure.at.find(({ key }) => key === event.at)?.text ?? event.at
     const last = rows.findLastIndex(
-      (row) => row.step === step.name && row.measure === measure && row.place === event.at,
+      (row) => row.step === step.name && row.measure === measure && row.place === place,
     )
     const before = rows[last]
     if (event.type === 'limit-measured') {
       if (before !== undefined) rows[last] = { ...before, counts: false }
-      const { reading, readWith = null, verdict, at: place } = event
+      const { reading, readWith = null, verdict } = event
       const row = { step: step.name, measure, place, reading, readWith, verdict }
       rows.push({ ...stampOf(entry), ...row, accepted: null, replaced: null, counts: true })
     } else if (before !== undefined)

@@ -1,6 +1,7 @@
 import type { SpecDocument } from '../../engine/index.ts'
 import { nextId } from '../placing/index.ts'
 import { printedValue } from '../forms/index.ts'
+import { namesIn } from './names-typed.ts'
 
 export type StepInDocument = SpecDocument['steps'][number]
 type Kind = StepInDocument['kind']
@@ -127,10 +128,7 @@ export function newStep(document: SpecDocument, kind: Kind, typed: TypedStep): S
       const measure = { id: 'measure-1', name: given('name'), what: 'other' as const }
       const { least, most, target } = printedValue(given('limits'))
       const limits = least === undefined ? { most: target } : { least, most }
-      const at = given('at')
-        .split(/[,;]/)
-        .map((each) => each.trim())
-        .filter((each) => each !== '')
+      const at = [...namesIn(given('at'))]
       return { ...common, kind, measures: [{ ...measure, at, where: given('where'), new: limits }] }
     }
     case 'count':
