@@ -27,6 +27,15 @@ export const placedPictures = [
   'pin-offset',
   'piston-heated',
   'timing-marks',
+  'chain-link',
+  'mark-at-line',
+  'wheel-on-key',
+  'ring-heated',
+  'ring-in-groove',
+  'oil-jet',
+  'flat-side',
+  'drive-slot',
+  'crank-pressed',
   'writing',
 ] as const
 

@@ -71,10 +71,8 @@ const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => 
   ],
   'piston-front': () => [
     metal(circle(160, 60, 54)),
-    axis(160, 2, 160, 118),
-    edge(box(148, 18, 24, 12)),
-    edge(box(148, 90, 24, 12)),
-    ...pointer(180, 60, 124, 60),
+    axis(96, 60, 224, 60),
+    ...pointer(190, 60, 124, 60),
     ...pointer(76, 60, 20, 60),
   ],
   'rod-side': () => [
@@ -145,6 +143,70 @@ const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => 
     stroke(132, 60, 146, 60),
     stroke(154, 60, 168, 60),
     ...pointer(150, 6, 150, 50),
+  ],
+  // A chain that comes from the right around its wheel: its bright link lies on the dot.
+  'chain-link': () => [
+    ...pipe(circle(150, 60, 42), circle(150, 60, 10)),
+    edge([290, 10, 150, 10, ...arc(150, 60, 50, Math.PI, 0), 290, 110]),
+    ...[-2, -1, 1, 2].map((link) => edge(arc(150, 60, 50, (link + 2.6) * 0.6, (link + 3) * 0.6))),
+    stroke(...arc(150, 60, 50, 1.3, 1.84)),
+    stroke(...circle(118, 60, 4)),
+    ...pointer(30, 60, 92, 60),
+  ],
+  // A wheel beside what stands still, line by line.
+  'mark-at-line': () => [
+    metal(box(40, 44, 62, 32)),
+    ...pipe(circle(166, 60, 50), circle(166, 60, 10)),
+    stroke(84, 60, 102, 60),
+    stroke(118, 60, 136, 60),
+    ...pointer(110, 4, 110, 48),
+  ],
+  'wheel-on-key': () => [
+    ...pipe(circle(150, 60, 54), circle(150, 60, 24)),
+    metal(circle(150, 60, 24)),
+    metal(box(143, 29, 14, 16)),
+    ...pointer(250, 12, 160, 34),
+  ],
+  'ring-heated': () => [
+    metal(box(70, 96, 160, 14)),
+    metal(box(94, 58, 112, 38)),
+    hollow(box(126, 58, 48, 38)),
+    stroke(84, 92, 78, 82, 84, 72),
+    stroke(218, 92, 212, 82, 218, 72),
+    ...pointer(150, 4, 150, 50),
+  ],
+  // The outer ring of a bearing in its bore, the ring around it half in the groove of the case.
+  'ring-in-groove': () => [
+    metal(box(40, 64, 220, 46)),
+    hollow(box(138, 64, 24, 14)),
+    metal(box(84, 20, 132, 44)),
+    metal(box(142, 54, 16, 22)),
+    ...pointer(270, 40, 166, 66),
+  ],
+  'oil-jet': () => [
+    metal([96, 8, 204, 8, 204, 52, 190, 52, 190, 24, 110, 24, 110, 52, 96, 52]),
+    metal(box(56, 92, 70, 18)),
+    edge([126, 101, 150, 101, 150, 80]),
+    ...pointer(150, 80, 150, 28),
+  ],
+  'flat-side': () => [
+    metal(arc(150, 54, 50, 0.7, 2 * Math.PI - 0.7)),
+    hollow(circle(150, 54, 22)),
+    ...pointer(150, 118, 150, 96),
+  ],
+  'drive-slot': () => [
+    metal(circle(150, 60, 50)),
+    hollow(box(110, 44, 80, 12)),
+    axis(20, 60, 280, 60),
+    ...pointer(250, 8, 178, 44),
+  ],
+  // Webs and pin from the side: the second web goes onto the pin.
+  'crank-pressed': () => [
+    metal(box(70, 14, 32, 92)),
+    metal(box(102, 46, 108, 28)),
+    metal(box(184, 14, 32, 92)),
+    axis(50, 60, 236, 60),
+    ...pointer(290, 60, 222, 60),
   ],
   writing: () => [
     metal(box(60, 22, 180, 76)),

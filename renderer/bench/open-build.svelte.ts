@@ -4,6 +4,7 @@ import {
   evolve,
   replay,
   stepStates,
+  untickedAfter,
   type BenchName,
   type BuildCommand,
   type BuildState,
@@ -13,7 +14,7 @@ import {
 import type { Answer, BuildLine, Client, Input, LibraryLine, StoredBuild } from '../../core/contract/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import type { EngineSpec, Procedure } from '../../core/engine/index.ts'
+import type { EngineSpec, Procedure, Step } from '../../core/engine/index.ts'
 import { asRun } from '../../core/tightening/index.ts'
 import type { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
 import type { Crew } from '../people/crew.svelte.ts'
@@ -219,8 +220,17 @@ export class OpenBuild {
    * Asks the host; true once what follows from the command is on disk and shown. Ignored while another is being saved. Where
    * another window was first, it is refused, and shown as it is now.
    */
-  act(command: BuildCommand): Promise<boolean> {
-    return this.#record((base) => this.#client.request('builds.act', { ...base, command }))
+  async act(command: BuildCommand): Promise<boolean> {
+    const here = this.step
+    const asked = this.#asksForParts(here)
+    const done = await this.#record((base) => this.#client.request('builds.act', { ...base, command }))
+    if (done && !asked && this.#asksForParts(here)) this.#chosenStep = here?.id ?? null
+    return done
+  }
+
+  /** Whether the work of the step is done and parts of it are not ticked: it stays on the table for them. */
+  #asksForParts(step: Step | null): boolean {
+    return step !== null && untickedAfter(this.spec, this.#state, step).length > 0
   }
 
   /** Like `act`. */
@@ -298,8 +308,9 @@ export class OpenBuild {
 
   /** Like `act`, and back to whatever is to be done next: the step on the table may just have been finished. */
   async finishStep(command: BuildCommand): Promise<boolean> {
+    const here = this.step
     const done = await this.act(command)
-    if (done) this.#chosenStep = null
+    if (done) this.#chosenStep = this.#asksForParts(here) ? (here?.id ?? null) : null
     return done
   }
 }

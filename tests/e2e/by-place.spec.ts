@@ -130,7 +130,7 @@ test('by keys, gauge and pointer: rings are measured one after the other, a wide
   const placesOf = (name: string) => {
     const step = stepCalled(name)
     if (!isMeasured(step)) throw new Error('the step measures nothing')
-    return measuresIn(spec, step).flatMap((measure) => measure.at.map((at) => ({ measure, at })))
+    return measuresIn(spec, step).flatMap((measure) => measure.at.map(({ text: at }) => ({ measure, at })))
   }
   const places = placesOf('Rings, pistons')
   const place = (of: (typeof places)[number]) =>

@@ -226,7 +226,7 @@ function lineUpGaps(spec: EngineSpec, entries: readonly RecordedEvent[], chance:
   if (all.length === 0) return null
   const lined = chance.one(all)
   const { step, set, rings } = lined
-  const { cylinder, name: piston } = chance.one(set.pistons)
-  const fault = { kind: 'gaps-in-line', step, cylinder, piston, rings } as const
+  const { cylinder, name } = chance.one(set.pistons)
+  const fault = { kind: 'gaps-in-line', step, cylinder, piston: name.text, rings } as const
   return { spec, entries: withGapAt(entries, lined, cylinder), fault }
 }

@@ -22,7 +22,7 @@ const reasons: {
   'turns-again': (_) => 'was seit dem Klemmen der Kurbelwelle getan wurde',
   'turning-accepted': (_) => 'warum das Durchdrehmoment außerhalb der Grenzen angenommen wird',
   'turning-voided': (_) => 'warum der Messwert nicht gilt',
-  written: ({ place }) => `was zu ${place} zu notieren ist`,
+  written: ({ place }) => `was dort steht, „${place}“`,
   'place-undone': ({ place }) => `warum ${place} nicht gilt`,
   'rings-taken-off': ({ piston }) => `warum die Ringe von ${piston} abgenommen werden`,
   'measured-part-replaced': (_) => 'was ersetzt oder nachgearbeitet wurde',

@@ -25,6 +25,7 @@ export const partsList: Parts = {
   inNew: ({ count }) => (count === 1 ? 'Neu eingebaut' : `Alle ${count} neu eingebaut`),
   otherwise: 'Anders …',
   tickLater: 'Eingebaut, Teile später abhaken',
+  later: 'Teile später abhaken',
   takeBack: 'Haken zurücknehmen',
   whyTakenBack: ({ name }) => `${name}: Warum gilt es nicht als eingebaut?`,
   tick: (facts) =>
@@ -54,7 +55,7 @@ export const partsList: Parts = {
       `✓ Verbleib geklärt: ${counted(parts, 'Teil', 'Teile')} der Liste, keines offen.`,
     left: ({ name, left, step }) => `${times({ name, count: left })} für „${step}“: nicht abgehakt.`,
     where: ({ name, left, step }) =>
-      `${times({ name, count: left })} für „${step}“: nicht abgehakt. Nicht im Motor: Wo verblieben, und warum?`,
+      `${times({ name, count: left })} für „${step}“: nicht abgehakt. Im Motor: oben angeben. Sonst: Wo verblieben, und warum?`,
     usual: ['Übrig, nicht gebraucht', 'Das alte blieb eingebaut'],
     noteLeftOver: 'Als übrig notieren',
     leftOver: (facts) => `${times(facts)} übrig: ${facts.reason}`,

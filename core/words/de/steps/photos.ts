@@ -44,7 +44,7 @@ export const photos: Words['photos'] = {
   whySkip: 'Warum gibt es kein Foto?',
   skipIt: 'Ohne Foto fortfahren',
   usualReasons: ['Keine Kamera da', 'Schon verdeckt'],
-  wanted: 'Foto aufnehmen oder als Datei hinzufügen.',
+  wanted: '„Kamera …“ oder „Foto aus Datei …“ drücken.',
   isThere: ({ photos: there }) => `✓ ${photoCount(there)} vorhanden.`,
   isSkipped: ({ reason }) => `Kein Foto: ${reason}`,
   withdraw: 'Foto zurückziehen …',

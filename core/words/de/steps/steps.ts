@@ -91,7 +91,7 @@ const check: Steps['check'] = {
   notGood: '! Nicht in Ordnung',
   reading: ({ least, most }) => `Messwert, ${least} bis ${most}`,
   howToType: ({ unit }) => `in ${unit} oder mit Einheit: ${unit === 'in' ? '0,12 mm' : '0,005 in'}`,
-  measuredWith: 'Gemessen mit',
+  measuredWith: 'Anlaufscheiben',
   withWashers: ({ name }) => `gemessen mit Scheiben ${name}`,
   washersByTable: ({ name, thickness }) => `Scheiben nach Tabelle: ${name}, je ${thickness}`,
   fitPair: (facts) =>

@@ -26,7 +26,7 @@ export const turning: Words['turning'] = {
   manualFirst:
     'Das Handbuch des Herstellers geht vor. Kurbelwelle langsam durchdrehen, mindestens eine volle Umdrehung, und während der Bewegung ablesen.',
   reading: ({ unit }) => `Durchdrehmoment in ${unit}`,
-  byWrench: 'Drehmomentschlüssel',
+  byWrench: 'Schlüssel mit Skala',
   byBalance: 'Federwaage',
   with: 'Abgelesen mit',
   arm: 'Hebel, von Kurbelwellenmitte bis Federwaage',

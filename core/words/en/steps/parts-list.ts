@@ -32,6 +32,8 @@ export const partsList = {
   inNew: ({ count }: { readonly count: number }) => (count === 1 ? 'In, new' : `All ${count} in, new`),
   otherwise: 'Otherwise …',
   tickLater: 'It is in, tick parts later',
+  /** Once the work of a step is done, where parts of it are not ticked. */
+  later: 'Tick parts later',
   takeBack: 'Take the tick back',
   whyTakenBack: ({ name }: { readonly name: string }) => `${name}: why does it not count as fitted?`,
   /** What was said of some of a part. */
@@ -69,7 +71,7 @@ export const partsList = {
     left: ({ name, left, step }: { readonly name: string; readonly left: number; readonly step: string }) =>
       `${times({ name, count: left })} for “${step}”: not ticked.`,
     where: ({ name, left, step }: { readonly name: string; readonly left: number; readonly step: string }) =>
-      `${times({ name, count: left })} for “${step}”: not ticked. Not in the engine: where ${
+      `${times({ name, count: left })} for “${step}”: not ticked. In the engine: say so above. If not: where ${
         left === 1 ? 'is it' : 'are they'
       }, and why?`,
     usual: ['Left over, not needed', 'The old one stayed in place'],

@@ -67,7 +67,7 @@ export const photos = {
   whySkip: 'Why is there no photo?',
   skipIt: 'Continue without a photo',
   usualReasons: ['No camera here', 'It is covered already'],
-  wanted: 'Take the photo, or add it as a file.',
+  wanted: 'Press “Camera …” or “Photo from a file …”.',
   isThere: ({ photos: there }: { readonly photos: number }) =>
     `✓ ${counted(there, 'photo is', 'photos are')} here.`,
   isSkipped: ({ reason }: { readonly reason: string }) => `No photo: ${reason}`,

@@ -118,7 +118,7 @@ const check = {
   reading: ({ least, most }: Limits) => `Reading, ${least} to ${most}`,
   howToType: ({ unit }: { readonly unit: string }) =>
     `in ${unit}, or with its unit: ${unit === 'in' ? '0.12 mm' : '0.005 in'}`,
-  measuredWith: 'Measured with',
+  measuredWith: 'Thrust washers',
   withWashers: ({ name }: { readonly name: string }) => `measured with ${name} washers`,
   washersByTable: ({ name, thickness }: { readonly name: string; readonly thickness: string }) =>
     `Washers by the table: ${name}, ${thickness} each`,

@@ -34,7 +34,7 @@ export const turning = {
   manualFirst:
     'The maker’s manual comes first. Turn the crank slowly, at least one full turn, and read while it moves.',
   reading: ({ unit }: { readonly unit: string }) => `Turning torque in ${unit}`,
-  byWrench: 'Torque wrench',
+  byWrench: 'Wrench with a scale',
   byBalance: 'Spring balance',
   with: 'Read by',
   arm: 'Lever, from the middle of the crank to the balance',

@@ -25,6 +25,7 @@ export const partsList: Words['partsList'] = {
   inNew: ({ count }) => (count === 1 ? 'Montado, nuevo' : `Los ${count} montados, nuevos`),
   otherwise: 'Otra cosa …',
   tickLater: 'Está montado, marcar piezas después',
+  later: 'Marcar piezas después',
   takeBack: 'Quitar la marca',
   whyTakenBack: ({ name }) => `${name}: ¿por qué no cuenta como montado?`,
   tick: ({ count, condition, before, reason, number }) =>
@@ -53,7 +54,7 @@ export const partsList: Words['partsList'] = {
     accounted: ({ parts }) => `✓ Lista completa: ${counted(parts, 'pieza', 'piezas')}, nada por aclarar.`,
     left: ({ name, left, step }) => `${times({ name, count: left })} de «${step}»: sin marcar.`,
     where: ({ name, left, step }) =>
-      `${times({ name, count: left })} de «${step}»: sin marcar. No en el motor: ¿dónde, y por qué?`,
+      `${times({ name, count: left })} de «${step}»: sin marcar. Si está en el motor, indicarlo arriba. Si no: ¿dónde, y por qué?`,
     usual: ['Sobra, no hace falta', 'Se quedó el viejo'],
     noteLeftOver: 'Anotar como sobrante',
     leftOver: (facts) => `${times(facts)}, sobrante: ${facts.reason}`,

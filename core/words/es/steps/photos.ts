@@ -42,7 +42,7 @@ export const photos: Words['photos'] = {
   whySkip: '¿Por qué no hay foto?',
   skipIt: 'Continuar sin foto',
   usualReasons: ['Aquí no hay cámara', 'Ya está tapado'],
-  wanted: 'Hacer la foto, o añadirla como archivo.',
+  wanted: 'Pulsar «Cámara …» o «Foto de un archivo …».',
   isThere: ({ photos: there }) => `✓ ${counted(there, 'foto añadida', 'fotos añadidas')}.`,
   isSkipped: ({ reason }) => `Sin foto: ${reason}`,
   withdraw: 'Retirar la foto …',

@@ -46,6 +46,16 @@ export const placed: Words['placed'] = {
     'piston-heated':
       'Un pistón en una placa caliente, con un termómetro; el bulón entra mientras está caliente.',
     'timing-marks': 'Dos ruedas cuyas marcas coinciden en la línea entre sus centros.',
+    'chain-link': 'Una cadena en su rueda: el eslabón brillante está sobre el punto.',
+    'mark-at-line': 'Una rueda cuya marca está frente a una línea a su lado.',
+    'wheel-on-key': 'Una rueda en su eje, con la chaveta asentada en la ranura.',
+    'ring-heated': 'Un anillo en una placa caliente, con un termómetro.',
+    'ring-in-groove':
+      'Un rodamiento cortado en su alojamiento: el anillo que lo rodea está en la ranura del cárter.',
+    'oil-jet': 'Una boquilla bajo su pistón: el chorro da en la parte inferior de la cabeza.',
+    'flat-side': 'Una pieza redonda desde su extremo: hacia dónde queda su cara plana.',
+    'drive-slot': 'La ranura de un accionamiento desde su extremo: queda al lado del centro.',
+    'crank-pressed': 'Un cigüeñal prensado: un brazo entra en la muñequilla.',
     writing: 'Una placa con texto.',
   },
   sheet: {

@@ -89,7 +89,7 @@ const check: Words['steps']['check'] = {
   notGood: '! No está bien',
   reading: ({ least, most }) => `Lectura, ${least} a ${most}`,
   howToType: ({ unit }) => `en ${unit}, o con su unidad: ${unit === 'in' ? '0,12 mm' : '0,005 in'}`,
-  measuredWith: 'Medido con',
+  measuredWith: 'Arandelas de empuje',
   withWashers: ({ name }) => `medido con arandelas ${name}`,
   washersByTable: ({ name, thickness }) => `Arandelas según la tabla: ${name}, ${thickness} cada una`,
   fitPair: ({ first, second, float }) =>

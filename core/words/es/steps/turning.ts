@@ -28,7 +28,7 @@ export const turning: Words['turning'] = {
   manualFirst:
     'El manual del fabricante tiene prioridad. Girar el cigüeñal despacio, al menos una vuelta completa, y leer mientras se mueve.',
   reading: ({ unit }) => `Par de giro en ${unit}`,
-  byWrench: 'Llave dinamométrica',
+  byWrench: 'Llave con escala',
   byBalance: 'Dinamómetro de muelle',
   with: 'Leído con',
   arm: 'Palanca, del centro del cigüeñal al dinamómetro',

@@ -172,7 +172,7 @@ describe('rings on their pistons', () => {
     shop.does({ ...off, reason: 'a rail is bent' })
     shop.does(fit(1))
     const sheet = buildSheet(moor, shop.entries)
-    expect(sheet.rings.map(({ piston, takenOff }) => [piston.name, takenOff])).toEqual([
+    expect(sheet.rings.map(({ piston, takenOff }) => [piston.name.text, takenOff])).toEqual([
       ['Piston 1', 'a rail is bent'],
       ['Piston 1', null],
     ])
