@@ -165,7 +165,7 @@ describe('new rings', () => {
     )
     if (!read.ok) throw new Error(JSON.stringify(read.problems))
     const [set] = read.spec.ringSets
-    expect(set?.pistons.map(({ name, bore }) => `${name} in ${bore}`)).toEqual([
+    expect(set?.pistons.map(({ name, bore }) => `${name.text} in ${bore.text}`)).toEqual([
       ...['Piston 1 in Bore 1', 'Piston 2 in Bore 2', 'Piston 3 in Bore 3'],
     ])
     expect(set?.rings.map(({ id }) => id)).toEqual(['ring-1'])
