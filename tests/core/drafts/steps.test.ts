@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import {
   choicesFor,
+  namesTyped,
   newStep,
   stepKinds,
   stepNeeds,
@@ -49,6 +50,21 @@ describe('a new step', () => {
     const [first, second] = ids(moor)
     expect(ids(withStep(moor, step, first!)).slice(0, 3)).toEqual([first, step.id, second])
     expect(ids(withStep(moor, step, null))[0]).toBe(step.id)
+  })
+})
+
+describe('places in a line', () => {
+  it('keep their other languages where they read as before, and are written as typed where they do not', () => {
+    const written = [{ en: 'Bore 1', de: 'Zylinder 1' }, 'Bore 2']
+    const shown = [
+      { key: 'Bore 1', text: 'Zylinder 1' },
+      { key: 'Bore 2', text: 'Bore 2' },
+    ]
+    expect(namesTyped('Bore 2; Zylinder 3, Zylinder 1,', written, shown)).toEqual([
+      'Bore 2',
+      'Zylinder 3',
+      { en: 'Bore 1', de: 'Zylinder 1' },
+    ])
   })
 })
 

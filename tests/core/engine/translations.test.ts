@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readSpec } from '../../../core/engine/index.ts'
 import { sentenceIn } from '../../../core/problem/index.ts'
-import { loadWords } from '../../../core/words/index.ts'
+import { en, loadWords } from '../../../core/words/index.ts'
 import { auditLines, demoDraft, named, nth, readAfter, type Draft } from './demo.ts'
 
 function translatedDraft(): Draft {
@@ -9,6 +9,17 @@ function translatedDraft(): Draft {
   nth(draft.steps, 0).name = { en: 'Note marks', de: 'Zeichen notieren' }
   nth(draft.case.faces, 0).name = { es: 'Plano de unión', de: 'Trennfläche' }
   draft.cautions[0]!.text = { en: 'Mind the crank.', es: 'Cuidado con el cigüeñal.' }
+  return draft
+}
+
+/** The same with one step more, in which something is measured at these places. */
+function readyDraft(at: readonly unknown[]): Draft {
+  const draft = demoDraft('skerry-3')
+  const measure = { id: 'bores', name: 'Bore', what: 'other', at, where: 'Across.', new: { most: '85 mm' } }
+  draft.steps = [
+    ...draft.steps.filter((step) => !('measures' in step)),
+    { id: 'measured', name: 'Measured', kind: 'measure-limits', measures: [measure] } as never,
+  ]
   return draft
 }
 
@@ -72,6 +83,22 @@ describe('a spec with texts in several languages', () => {
     expect(saidOf({ en: 'Mains', de: ' ' })).toContain(empty)
     expect(saidOf({ en: 'Mains', fr: 'Paliers' })).toContain(unknown)
     expect(saidOf({ en: 'Mains', de: 3 })).toMatch(/„de“: gefunden 3|«de»: se encuentra 3/)
+  })
+
+  it('has places by which entries refer to them, called as people read them, and the same in each language', () => {
+    const text = JSON.stringify(
+      readyDraft([{ en: 'Bore 1', de: 'Zylinder 1' }, { de: 'Zylinder 2', es: 'Cilindro 2' }, 'Bore 3']),
+    )
+    const placesIn = (language: 'en' | 'de' | 'es') => {
+      const read = readSpec(text, language)
+      if (!read.ok) throw new Error(read.problems.map((problem) => sentenceIn(en, problem)).join())
+      return read.spec.steps.flatMap((step) => ('measures' in step ? step.measures[0]!.at : []))
+    }
+    const keys = ['Bore 1', 'Zylinder 2', 'Bore 3']
+    const called = (...texts: string[]) => texts.map((each, index) => ({ key: keys[index], text: each }))
+    expect(placesIn('en')).toEqual(called('Bore 1', 'Zylinder 2', 'Bore 3'))
+    expect(placesIn('de')).toEqual(called('Zylinder 1', 'Zylinder 2', 'Bore 3'))
+    expect(placesIn('es')).toEqual(called('Bore 1', 'Cilindro 2', 'Bore 3'))
   })
 
   it('has ids and values only once', () => {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import {
   askedPlaces,
@@ -7,6 +8,8 @@ import {
   isStepDone,
   type BuildCommand,
 } from '../../../../core/builds/index.ts'
+import { readSpec } from '../../../../core/engine/index.ts'
+import { shippedFile } from '../../../engine-files.ts'
 import { demoEngine, newBuild, Workshop } from '../workshop.ts'
 
 const moor = demoEngine('moor-flat-4')
@@ -81,5 +84,22 @@ describe('a reading against limits: new 0.30 to 0.45 mm, service limit 0.90 mm',
     let turn = check.next()
     while (!turn.done) turn = check.next()
     expect(turn.value).toBeNull()
+  })
+})
+
+describe('the place of a reading', () => {
+  const german = readSpec(readFileSync(shippedFile('moor-flat-4'), 'utf8'), 'de')
+
+  it('is recorded alike whatever language the window speaks, and called in its language on the sheet', () => {
+    if (!german.ok) throw new Error('the spec cannot be read')
+    const shop = shopAt()
+    const step = moor.steps.find(({ id }) => id === 'ring-gaps') as never
+    const [inGerman] = askedPlaces(german.spec, shop.state, step)
+    expect(inGerman).toMatchObject({ at: 'Barrel 1', place: 'Zylinder 1' })
+    shop.does({ ...top1, type: 'measure-limit', at: inGerman!.at, typed: '1.2' })
+    shop.does({ ...top1, type: 'replace-measured', reason: 'new ring' })
+    const { limits, corrections } = buildSheet(german.spec, shop.entries)
+    expect(limits.at(-1)).toMatchObject({ place: 'Zylinder 1', replaced: 'new ring', counts: false })
+    expect(corrections.at(-1)?.about).toMatchObject({ facts: { part: 'Zylinder 1' } })
   })
 })

@@ -4,6 +4,7 @@ import {
   isStepDone,
   mentionsOf,
   partsWanted,
+  untickedAfter,
   usesAt,
   type BuildCommand,
 } from '../../../../core/builds/index.ts'
@@ -90,6 +91,33 @@ describe('ticking parts as they are fitted', () => {
     expect(leftAt(shop, 'pistons-on')).toMatchObject({ circlips: 0 })
     shop.does({ type: 'take-out-part', step: 'pistons-on', reason: 'a rail is bent' })
     expect(leftAt(shop, 'pistons-on')).toEqual({ pistons: 4, pins: 4, circlips: 8 })
+  })
+})
+
+describe('parts of a step that is done place by place', () => {
+  const rings = () => moor.parts.find(({ usedIn }) => usedIn.some(({ step }) => step === 'rings-on'))!
+  const asked = (shop: Workshop, step: string) =>
+    untickedAfter(moor, shop.state, shop.step(step)).map(({ part }) => part.id)
+
+  it('are asked for once its work is done, until they are ticked', () => {
+    const shop = shopAt('rings-on')
+    for (const { cylinder } of moor.ringSets[0]!.pistons) {
+      expect(asked(shop, 'rings-on')).toEqual([])
+      shop.does({ type: 'fit-rings', step: 'rings-on', cylinder, others: [] })
+    }
+    const { id: part } = rings()
+    expect(asked(shop, 'rings-on')).toContain(part)
+    const { left } = usesAt(moor, shop.state, 'rings-on').find((use) => use.part.id === part)!
+    shop.does(tick(part, { step: 'rings-on', count: left }))
+    expect(asked(shop, 'rings-on')).not.toContain(part)
+  })
+
+  it('are not asked for where a part goes in and somebody ticks later, nor in a finished build', () => {
+    const shop = shopAt('pistons-on')
+    shop.does({ type: 'fit-part', step: 'pistons-on' })
+    expect(asked(shop, 'pistons-on')).toEqual([])
+    while (!shop.state.finished) shop.goesOn()
+    expect(moor.steps.flatMap(({ id }) => asked(shop, id))).toEqual([])
   })
 })
 
