@@ -32,6 +32,8 @@ const joined = z.strictObject({
   refused: z.array(z.strictObject({ ...named, why: problemMessage })),
   /** Builds that were continued at two benches apart. */
   apart: z.array(fork),
+  /** Lists that all benches have in common, as the owner of the shop chose; any other is this bench’s own. */
+  commonLists: z.array(z.enum(['people', 'wrenches'])),
   /** As the archive knew them last; this one too. */
   benches: z.array(benchName.extend({ program: z.string(), seenAt: z.iso.datetime(), isHere: z.boolean() })),
 })

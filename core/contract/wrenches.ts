@@ -30,10 +30,12 @@ export const writtenWrench = z
   })
 export type WrittenWrench = z.output<typeof writtenWrench>
 
-const wrenchList = z.array(writtenWrench).max(100)
+const wrenchList = z.array(writtenWrench)
 
-/** The shop's own wrenches. The list is kept as a whole: the last one kept counts. */
+/** The shop's own wrenches. */
 export const wrenchRequests = {
   'wrenches.list': { input: nothing, output: wrenchList },
-  'wrenches.keep': { input: z.strictObject({ wrenches: wrenchList }), output: wrenchList },
+  /** Adds a wrench, or puts it in the place of the one with its id. */
+  'wrenches.keep': { input: z.strictObject({ wrench: writtenWrench }), output: wrenchList },
+  'wrenches.remove': { input: z.strictObject({ id: z.string().max(40) }), output: wrenchList },
 } as const

@@ -59,6 +59,7 @@ export const requestNames: readonly string[] = [
   'verification.keep-head',
   'wrenches.list',
   'wrenches.keep',
+  'wrenches.remove',
   'practice.read',
   'practice.keep',
   'practice.set-minimum',

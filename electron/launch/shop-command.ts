@@ -1,6 +1,8 @@
 import { parseArgs } from 'node:util'
+import { z } from 'zod'
 import { done, sentenceIn, type Outcome } from '../../core/problem/index.ts'
 import {
+  chooseLists,
   migrateShop,
   readAddress,
   readAuthority,
@@ -21,7 +23,13 @@ function destinationOf(text: string, fromOutside: string | undefined): Outcome<D
   return authority.ok ? done({ address, authority: authority.value, password: () => password }) : authority
 }
 
-async function init(destination: Destination, benches: number): Promise<Outcome<string>> {
+/** What the words after the command choose. */
+interface Chosen {
+  readonly benches: number
+  readonly lists: Parameters<typeof chooseLists>[1]
+}
+
+async function init(destination: Destination, { benches }: Chosen): Promise<Outcome<string>> {
   const made = await setUp(destination, benches)
   if (!made.ok) return made
   const { shop, database } = destination.address
@@ -50,13 +58,25 @@ async function status(destination: Destination): Promise<Outcome<string>> {
   return found.ok ? done(words.shopSetup.status({ shop: destination.address.shop, ...found.value })) : found
 }
 
+async function lists(destination: Destination, { lists: chosen }: Chosen): Promise<Outcome<string>> {
+  const common = await chooseLists(destination, chosen)
+  if (!common.ok) return common
+  const is = (list: 'people' | 'wrenches') => common.value.includes(list)
+  return done(
+    words.shopSetup.lists({ shop: destination.address.shop, people: is('people'), wrenches: is('wrenches') }),
+  )
+}
+
 const commands: Readonly<
-  Record<string, (destination: Destination, benches: number) => Promise<Outcome<string>>>
+  Record<string, (destination: Destination, chosen: Chosen) => Promise<Outcome<string>>>
 > = {
   init,
   migrate,
   status,
+  lists,
 }
+
+const oneOrOwn = z.enum(['one', 'own']).optional()
 
 /** More than any shop has. */
 const mostBenches = 500
@@ -68,23 +88,30 @@ export async function shopCommand(
 ): Promise<{ readonly exitCode: 0 | 1 | 2; readonly text: string }> {
   const { values, positionals } = parseArgs({
     args: [...args],
-    options: { benches: { type: 'string' } },
+    options: { benches: { type: 'string' }, people: { type: 'string' }, wrenches: { type: 'string' } },
     strict: false,
     allowPositionals: true,
   })
   const [command = '', address] = positionals
   const benches = Number(values.benches ?? 1)
+  const chosen = z.strictObject({ people: oneOrOwn, wrenches: oneOrOwn }).safeParse({
+    people: values.people,
+    wrenches: values.wrenches,
+  })
   const carryOut = commands[command]
   if (
     carryOut === undefined ||
     address === undefined ||
+    !chosen.success ||
     !Number.isInteger(benches) ||
     benches < 0 ||
     benches > mostBenches
   )
     return { exitCode: 2, text: words.shopSetup.usage }
   const destination = destinationOf(address, env['PGPASSWORD'])
-  const answer = destination.ok ? await carryOut(destination.value, benches) : destination
+  const answer = destination.ok
+    ? await carryOut(destination.value, { benches, lists: chosen.data })
+    : destination
   return answer.ok
     ? { exitCode: 0, text: answer.value }
     : { exitCode: 1, text: sentenceIn(words, answer.problem) }

@@ -71,7 +71,10 @@ export interface Requests {
 /** All requests of the contract, answered from the given store and engines. */
 export function createRequests(services: HostServices, restore: Restore = notHere): Requests {
   const { facts, now, report, openedFiles = new OpenedFiles({ more: false }) } = services
-  const store = noted(services.store, (build) => desk.noted(build))
+  const store = noted(services.store, {
+    added: (build) => desk.noted(build),
+    listChanged: (list) => desk.listChanged(list),
+  })
   const shelf = new EngineShelf(services.engines, store)
   const failed = (name: RequestName, error: unknown): void => report(`${name}: ${traceOf(error)}`)
   const openBuilds = new OpenBuildCache(store)

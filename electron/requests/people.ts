@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { readPerson } from '../../core/builds/index.ts'
 import { nameKey } from '../../core/person/index.ts'
 import type { PersonLine } from '../../core/contract/index.ts'
@@ -6,25 +5,18 @@ import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import type { PersonRow, Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
+import { personRow } from './person-row.ts'
 import { isPin, PinTries, sealPin } from './pin.ts'
 
 const fewestPinSigns = 4
-
-const personRow = z.object({
-  id: z.uuid(),
-  name: z.string().trim().min(1),
-  role: z.enum(['mechanic', 'apprentice']),
-  badge: z.string().nullable(),
-  pin: z.string().nullable(),
-})
 
 /** Who may make entries under which name. Nobody is asked for anything unless the shop has given the name a PIN. */
 export class People {
   readonly #store: Store
   readonly #nowMs: () => number
   readonly #newId: () => string
-  /** Ids of those who gave their PIN since the program was started. */
-  readonly #proven = new Set<string>()
+  /** The PIN, sealed, that each of those gave who did since the program was started: another one must be given again. */
+  readonly #proven = new Map<string, string>()
   readonly #tries = new PinTries()
 
   constructor(services: {
@@ -129,7 +121,7 @@ export class People {
         if (pin === null) return refused('pin-wanted', { name: person.name }, 'pin')
         const proof = await this.#prove(person, pin)
         if (!proof.ok) return proof
-        this.#proven.add(person.id)
+        if (person.pin !== null) this.#proven.set(person.id, person.pin)
       }
       return done(this.#line(person))
     },
@@ -167,7 +159,7 @@ export class People {
   }
 
   #isPresent({ id, pin }: PersonRow): boolean {
-    return pin === null || this.#proven.has(id)
+    return pin === null || this.#proven.get(id) === pin
   }
 
   #guards(): readonly PersonRow[] {

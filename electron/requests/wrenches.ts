@@ -8,22 +8,29 @@ import type { HandlersOf } from './handlers.ts'
  * is not in the list, but stays kept whatever becomes of the others.
  */
 export function wrenchRequests(store: Store): HandlersOf<'wrenches'> {
-  const kept = (): { readable: WrittenWrench[]; unreadable: unknown[] } => {
-    const all = store.preferences()['wrenches']
-    const readable: WrittenWrench[] = []
-    const unreadable: unknown[] = []
-    for (const each of Array.isArray(all) ? (all as unknown[]) : []) {
+  const all = (): readonly unknown[] => {
+    const kept = store.preferences()['wrenches']
+    return Array.isArray(kept) ? (kept as unknown[]) : []
+  }
+  const isIt = (id: string) => (each: unknown) => writtenWrench.safeParse(each).data?.id === id
+  const list = (): WrittenWrench[] =>
+    all().flatMap((each) => {
       const read = writtenWrench.safeParse(each)
-      if (read.success) readable.push(read.data)
-      else unreadable.push(each)
-    }
-    return { readable, unreadable }
+      return read.success ? [read.data] : []
+    })
+  const keep = (wrenches: readonly unknown[]) => {
+    const kept = store.keepPreferences({ wrenches })
+    return kept.ok ? done(list()) : kept
   }
   return {
-    'wrenches.list': () => done(kept().readable),
-    'wrenches.keep': ({ wrenches }) => {
-      const written = store.keepPreferences({ wrenches: [...wrenches, ...kept().unreadable] })
-      return written.ok ? done(kept().readable) : written
+    'wrenches.list': () => done(list()),
+    'wrenches.keep': ({ wrench }) => {
+      const at = all().findIndex(isIt(wrench.id))
+      return keep(at < 0 ? [...all(), wrench] : all().with(at, wrench))
+    },
+    'wrenches.remove': ({ id }) => {
+      const isThis = isIt(id)
+      return keep(all().filter((each) => !isThis(each)))
     },
   }
 }

@@ -1,6 +1,6 @@
 import type { Mention } from '../../core/builds/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
-import type { KeptSpec, Search, StoredEntry } from '../store/index.ts'
+import type { KeptSpec, ListItem, ListName, Search, StoredEntry } from '../store/index.ts'
 
 /**
  * The archive that the benches of a shop share. Entries are the only truth in it: they are added at the end of a build and
@@ -48,10 +48,12 @@ export interface ShopArchive {
   forks(build?: string): Promise<Outcome<readonly Fork[]>>
   /** Notes what people decided about a fork. Both branches stay as they are. */
   settle(fork: ForkName, settlement: Settlement): Promise<Outcome<null>>
-  /** A list that the benches share, such as people or wrenches, as it was kept last; null before that. */
-  shared(list: string): Promise<Outcome<SharedList | null>>
-  /** Refused with `shop-list-moved-on` where another bench kept a version since `after`; 0 for the first one. */
-  keepShared(list: string, json: string, after: number, bench: string): Promise<Outcome<SharedList>>
+  /** The lists that all benches have in common, as the owner of the shop chose. Any other is each bench's own. */
+  commonLists(): Promise<Outcome<readonly ListName[]>>
+  /** What was said last of each item, by its id; removed ones too. */
+  listItems(list: ListName): Promise<Outcome<readonly ListItem[]>>
+  /** Keeps what is said of each item where nothing later is known of it (`isLater`). Twice does no harm. */
+  keepListItems(list: ListName, items: readonly ListItem[]): Promise<Outcome<null>>
   close(): Promise<void>
 }
 
@@ -64,6 +66,8 @@ export type ShopConnection =
 export interface ShopListener {
   /** A build as it stands now. */
   readonly added: (build: ShopBuild) => void
+  /** Something was said of an item of a list, or other lists are common now. */
+  readonly lists?: () => void
   /** The way to the archive opened or was cut. */
   readonly connection: (connection: ShopConnection) => void
 }
@@ -174,12 +178,4 @@ export interface Settlement {
   readonly bench: string
   readonly person: string
   readonly reason: string
-}
-
-export interface SharedList {
-  readonly json: string
-  /** 1, 2, 3 … */
-  readonly version: number
-  readonly bench: string
-  readonly atUtc: string
 }

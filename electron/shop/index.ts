@@ -9,7 +9,6 @@ export type {
   Listed,
   Receipt,
   Settlement,
-  SharedList,
   ShopArchive,
   ShopBench,
   ShopBuild,
@@ -26,7 +25,7 @@ export type { ArchiveOptions } from './postgres/archive.ts'
 export type { Destination } from './postgres/dial.ts'
 export { readAuthority } from './authority.ts'
 export { forgetPasswordFile, keepPasswordFile, passwordFile, readPasswordFile } from './password-file.ts'
-export { migrateShop, setUp } from './postgres/set-up.ts'
+export { chooseLists, migrateShop, setUp } from './postgres/set-up.ts'
 export type { NewRole } from './postgres/set-up.ts'
 export { shopStatus } from './postgres/status.ts'
 export type { ShopStatus } from './postgres/status.ts'

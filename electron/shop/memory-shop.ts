@@ -1,11 +1,18 @@
 import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
-import { photoHash, sha256, type KeptSpec, type StoredEntry } from '../store/index.ts'
+import {
+  isLater,
+  photoHash,
+  sha256,
+  type KeptSpec,
+  type ListItem,
+  type ListName,
+  type StoredEntry,
+} from '../store/index.ts'
 import type {
   Consignment,
   Fork,
   ForkName,
   Receipt,
-  SharedList,
   ShopArchive,
   ShopBench,
   ShopBuild,
@@ -14,13 +21,16 @@ import type {
   ShopListener,
   ShopSearch,
 } from './archive.ts'
-import { placed, type Root } from './placing.ts'
+import { hasFork, isFound, type MemoryBuild } from './memory-build.ts'
+import { placed } from './placing.ts'
 import { foundBy } from './found-by.ts'
 
 /** An archive in memory, for tests and the gallery: it goes by the same contract as the one on a server. */
 export interface MemoryShop {
   /** The way of one bench to it. */
   client(): MemoryClient
+  /** What its owner chooses: the lists that all benches have in common. */
+  makeCommon(lists: readonly ListName[]): void
 }
 
 export interface MemoryClient extends ShopArchive {
@@ -29,25 +39,17 @@ export interface MemoryClient extends ShopArchive {
   mend(): void
 }
 
-interface Build {
-  row: ShopBuild
-  readonly entries: ShopEntry[]
-  readonly mentions: ReturnType<typeof foundBy>[number][]
-  readonly forks: Map<
-    string,
-    { readonly root: Root; readonly entries: ShopEntry[]; settled: Fork['settled'] }
-  >
-}
-
 const mostChanges = 200
 
 export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): MemoryShop {
-  const builds = new Map<string, Build>()
+  const builds = new Map<string, MemoryBuild>()
   const benches = new Map<string, ShopBench>()
   const specs = new Map<string, KeptSpec>()
   const photos = new Map<string, Uint8Array>()
-  const lists = new Map<string, SharedList>()
+  const items = new Map<ListName, Map<string, ListItem>>()
+  let common: readonly ListName[] = []
   const woken = new Set<() => void>()
+  const listsWoken = new Set<() => void>()
   let change = 0
 
   const utc = () => now().toISOString()
@@ -59,7 +61,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
       .slice(0, mostChanges)
 
   /** Something came to a build: it has a later change, and who follows is woken. */
-  function move(build: Build, row: Partial<ShopBuild>): void {
+  function move(build: MemoryBuild, row: Partial<ShopBuild>): void {
     change += 1
     build.row = { ...build.row, ...row, receivedAtUtc: utc(), forked: hasFork(build), change }
     for (const wake of woken) wake()
@@ -127,7 +129,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
           forked: false,
           change: 0,
         }
-        const into: Build = kept ?? { row, entries: [], mentions: [], forks: new Map() }
+        const into: MemoryBuild = kept ?? { row, entries: [], mentions: [], forks: new Map() }
         builds.set(build, into)
         into.entries.push(...place.added.map(from))
         into.mentions.push(...foundBy(consignment))
@@ -169,16 +171,30 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
       move(build, {})
       return done(null)
     },
-    shared: (list: string) => done(lists.get(list) ?? null),
-    keepShared: (list: string, json: string, after: number, bench: string): Outcome<SharedList> => {
-      if ((lists.get(list)?.version ?? 0) !== after) return refused('shop-list-moved-on', {})
-      const kept = { json, version: after + 1, bench, atUtc: utc() }
-      lists.set(list, kept)
-      return done(kept)
+    commonLists: () => done(common),
+    listItems: (list: ListName) =>
+      done([...(items.get(list)?.values() ?? [])].toSorted((a, b) => (a.id < b.id ? -1 : 1))),
+    keepListItems: (list: ListName, said: readonly ListItem[]): Outcome<null> => {
+      const kept = items.get(list) ?? new Map<string, ListItem>()
+      items.set(list, kept)
+      for (const item of said) {
+        const before = kept.get(item.id)
+        if (before === undefined || isLater(item, before)) kept.set(item.id, item)
+      }
+      tellOfLists()
+      return done(null)
     },
   }
 
+  function tellOfLists(): void {
+    for (const wake of listsWoken) wake()
+  }
+
   return {
+    makeCommon(chosen) {
+      common = chosen
+      tellOfLists()
+    },
     client() {
       let connection: ShopConnection = { kind: 'untried' }
       let fault: Problem | null = null
@@ -199,6 +215,11 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
       }
       const wake = () => queueMicrotask(tell)
       woken.add(wake)
+      const wakeForLists = () =>
+        queueMicrotask(() => {
+          if (fault === null) for (const { listener } of listeners) listener.lists?.()
+        })
+      listsWoken.add(wakeForLists)
 
       /** Every question goes this way, so that a cut line answers none. */
       const asked =
@@ -227,8 +248,9 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         changesAfter: asked(questions.changesAfter),
         forks: asked(questions.forks),
         settle: asked(questions.settle),
-        shared: asked(questions.shared),
-        keepShared: asked(questions.keepShared),
+        commonLists: asked(questions.commonLists),
+        listItems: asked(questions.listItems),
+        keepListItems: asked(questions.keepListItems),
         follow(after, listener) {
           const each = { listener, last: after }
           listeners.add(each)
@@ -241,6 +263,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         },
         close() {
           woken.delete(wake)
+          listsWoken.delete(wakeForLists)
           listeners.clear()
           return Promise.resolve()
         },
@@ -256,33 +279,4 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
       }
     },
   }
-}
-
-function hasFork({ forks }: Build): boolean {
-  return [...forks.values()].some(({ settled }) => settled === null)
-}
-
-function isFound({ row, mentions }: Build, search: ShopSearch): boolean {
-  const { words = [], kind, called, from, to, state, before, holder } = search
-  const isCalled = (word: string) =>
-    (kind === undefined || kind === 'engine') && (called?.(word) ?? []).includes(row.specSha256)
-  const inState = {
-    open: !row.finished && !row.voided,
-    finished: row.finished && !row.voided,
-    voided: row.voided,
-    flagged: row.flagged,
-    forked: row.forked,
-  }
-  return (
-    (before === undefined || row.id < before) &&
-    (from === undefined || row.startedAtUtc >= from) &&
-    (to === undefined || row.startedAtUtc < to) &&
-    (holder === undefined || row.holder === holder) &&
-    (state === undefined || inState[state]) &&
-    words.every(
-      (word) =>
-        isCalled(word) ||
-        mentions.some((each) => each.word.startsWith(word) && (kind === undefined || each.kind === kind)),
-    )
-  )
 }

@@ -19,6 +19,9 @@ export function peopleOn(db: Database, write: Write) {
     ON CONFLICT (id) DO UPDATE SET name = @name, role = @role, badge = @badge, pin = @pin`)
   const remove = db.prepare('DELETE FROM person WHERE id = ?')
   return {
+    /** In the transaction of the caller. */
+    put: (person: PersonRow): void => void keep.run(person),
+    drop: (id: string): void => void remove.run(id),
     all: (): readonly PersonRow[] => all.all(),
     keep: (person: PersonRow): Outcome<null> =>
       write(() => {
@@ -32,3 +35,5 @@ export function peopleOn(db: Database, write: Write) {
       }),
   }
 }
+
+export type People = ReturnType<typeof peopleOn>

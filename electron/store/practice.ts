@@ -19,6 +19,10 @@ export function practiceOn(db: Database, write: Write) {
     INSERT INTO practice_round (person, number, engine, drill, at_utc, seconds, tally_json)
     VALUES (@person, (SELECT coalesce(max(number), 0) + 1 FROM practice_round WHERE person = @person),
       @engine, @drill, @at_utc, @seconds, @tally_json)`)
+  const move = db.prepare(`
+    UPDATE practice_round SET person = @to,
+      number = number + (SELECT coalesce(max(number), 0) FROM practice_round WHERE person = @to)
+    WHERE person = @from`)
   const minimums = db.prepare<[], { engine: string; least: number }>(
     'SELECT engine, least FROM practice_minimum',
   )
@@ -27,6 +31,8 @@ export function practiceOn(db: Database, write: Write) {
   )
   const removeMinimum = db.prepare('DELETE FROM practice_minimum WHERE engine = ?')
   return {
+    /** What one practised is the other's: they are the same. In the transaction of the caller. */
+    move: (from: string, to: string): void => void move.run({ from, to }),
     of: (person: string): readonly RoundRow[] => of.all(person),
     keep: (person: string, round: RoundRow): Outcome<null> =>
       write(() => {
@@ -43,3 +49,5 @@ export function practiceOn(db: Database, write: Write) {
       }),
   }
 }
+
+export type Practice = ReturnType<typeof practiceOn>

@@ -12,6 +12,8 @@ export function preferencesOn(db: Database, write: Write) {
     for (const [name, value] of Object.entries(change)) keep.run(name, JSON.stringify(value))
   })
   return {
+    /** In the transaction of the caller. */
+    put: (change: Readonly<Record<string, unknown>>): void => writeAll(change),
     all: (): Readonly<Record<string, unknown>> =>
       Object.fromEntries(read.all().map(({ name, value_json }) => [name, valueIn(value_json)])),
     keep: (change: Readonly<Record<string, unknown>>): Outcome<null> =>
@@ -21,6 +23,8 @@ export function preferencesOn(db: Database, write: Write) {
       }),
   }
 }
+
+export type Preferences = ReturnType<typeof preferencesOn>
 
 /** Undefined for a text that is no JSON: one bad row does not take the others with it. */
 function valueIn(json: string): unknown {

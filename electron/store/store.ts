@@ -7,6 +7,8 @@ import { buildsOn } from './builds.ts'
 import type { BuildRow, Search } from './builds.ts'
 import type { KeptStanding } from './standings.ts'
 import type { StoredEntry } from './chain/chain.ts'
+import { commonListsOn } from './common-lists.ts'
+import type { CommonLists } from './common-lists.ts'
 import { draftsOn } from './drafts.ts'
 import type { Drafts } from './drafts.ts'
 import { libraryOn } from './library.ts'
@@ -76,6 +78,8 @@ export interface Store {
   readonly pictures: Pictures
   /** What lies between this record and the archive of the shop. */
   readonly shop: Omit<ShopMarks, 'note'>
+  /** What was said last of each item of the lists that all benches of the shop have in common. */
+  readonly lists: CommonLists
   /** Published revisions of engines. */
   readonly library: Library
   /** By the hash of the text. */
@@ -165,6 +169,7 @@ export function storeOn(db: Database, file: string): Store {
     drafts,
     pictures: picturesOn(db, write),
     shop,
+    lists: commonListsOn(db, write, { people, practice, preferences }),
     library,
     specText: specs.text,
     specHashes: specs.hashes,

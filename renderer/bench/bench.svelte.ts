@@ -210,7 +210,10 @@ export class Bench {
 
   #cameFromShop(build: string) {
     this.shopNews.came()
-    if (build !== '') void this.follow(build)
+    if (build !== '') return void this.follow(build)
+    // People and wrenches may be one list for all benches.
+    if (this.#place.at === 'people') void this.loadPeople()
+    if (this.#place.at === 'wrenches') void this.loadWrenches()
   }
 
   /** Two builds side by side; the reason is in `problem` where one of them cannot be read. */

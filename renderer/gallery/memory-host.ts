@@ -142,7 +142,13 @@ export function memoryHost({
     ...memoryPractice(people, practice),
 
     'wrenches.list': () => done(rack),
-    'wrenches.keep': ({ wrenches: changed }) => done((rack = changed)),
+    'wrenches.keep': ({ wrench }) => {
+      const isNew = rack.every(({ id }) => id !== wrench.id)
+      return done(
+        (rack = isNew ? [...rack, wrench] : rack.map((each) => (each.id === wrench.id ? wrench : each))),
+      )
+    },
+    'wrenches.remove': ({ id }) => done((rack = rack.filter((each) => each.id !== id))),
   }
 }
 

@@ -16,6 +16,7 @@ export const sampleJoined: NonNullable<ShopState['joined']> = {
   waiting: { entries: 0, builds: 0 },
   refused: [],
   apart: [],
+  commonLists: [],
   benches: [
     { ...here, program: '0.1.0', seenAt: at, isHere: true },
     { ...other, program: '0.1.0', seenAt: at, isHere: false },
@@ -31,6 +32,7 @@ export const troubledShop: NonNullable<ShopState['joined']> = {
   problem: problem('shop-unreachable', { host: 'archive.example', code: 'ECONNREFUSED' }),
   waiting: { entries: 31, builds: 2 },
   refused: [{ ...named, why: problem('shop-entry-refused', { entry: 9 }) }],
+  commonLists: ['people', 'wrenches'],
   apart: [
     { ...named, entry: 7, line: 'f'.repeat(64), bench: other.name, counts: null },
     { ...named, entry: 9, line: 'e'.repeat(64), bench: other.name, counts: 'there' },

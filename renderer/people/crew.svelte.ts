@@ -90,6 +90,7 @@ export class Crew {
 
   choose() {
     this.#choosing = { who: null, problem: null }
+    void this.load() // another bench of the shop may have put somebody into the list
   }
   stopChoosing() {
     this.#choosing = null

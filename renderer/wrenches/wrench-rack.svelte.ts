@@ -1,4 +1,4 @@
-import type { Client, WrittenWrench } from '../../core/contract/index.ts'
+import type { Answer, Client, WrittenWrench } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import { wrench, type WrenchSetup, type Wrench } from '../../core/tightening/index.ts'
 
@@ -27,28 +27,19 @@ export class WrenchRack {
   }
 
   async load(): Promise<Problem | null> {
-    const answer = await this.#client.request('wrenches.list', {})
-    if (!answer.ok) return answer.problem
-    this.#written = answer.value
-    return null
+    return this.#took(await this.#client.request('wrenches.list', {}))
   }
 
   /** One wrench added, or in the place of the one with its id; why not, where it cannot be. */
-  keep(written: WrittenWrench): Promise<Problem | null> {
-    const known = this.#written.some(({ id }) => id === written.id)
-    return this.#keepAll(
-      known
-        ? this.#written.map((each) => (each.id === written.id ? written : each))
-        : [...this.#written, written],
-    )
+  async keep(written: WrittenWrench): Promise<Problem | null> {
+    return this.#took(await this.#client.request('wrenches.keep', { wrench: written }))
   }
 
-  remove(id: string): Promise<Problem | null> {
-    return this.#keepAll(this.#written.filter((each) => each.id !== id))
+  async remove(id: string): Promise<Problem | null> {
+    return this.#took(await this.#client.request('wrenches.remove', { id }))
   }
 
-  async #keepAll(wrenches: readonly WrittenWrench[]): Promise<Problem | null> {
-    const answer = await this.#client.request('wrenches.keep', { wrenches: [...wrenches] })
+  #took(answer: Answer<'wrenches.list'>): Problem | null {
     if (!answer.ok) return answer.problem
     this.#written = answer.value
     return null

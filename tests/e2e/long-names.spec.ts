@@ -71,7 +71,7 @@ for (const longName of [ofOneWord, ofManyWords])
         ...{ scale: { unit: 'N·m' as const, step: 0.5 }, made: { type: 'II' as const, class: 'A' } },
         ...{ length: '450 mm', adapters: [adapter], calibration: { on: '2026-03-31', cycles: 1 } },
       }
-      await ask(page, 'wrenches.keep', { wrenches: [wrench] })
+      await ask(page, 'wrenches.keep', { wrench })
       const person = { id: null, name: longName, role: 'mechanic' as const }
       await ask(page, 'people.keep', { ...person, by: null })
       await seedBuild(page, {

@@ -3,9 +3,10 @@ import { lineThatCounts, type BenchName, type BuildCommand } from '../../../core
 import type { ShopCut, ShopState, StoredBuild } from '../../../core/contract/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../../../core/problem/index.ts'
 import { readAddress, writeAddress } from '../../shop/index.ts'
-import { numberOf, type Store } from '../../store/index.ts'
+import { listNames, numberOf, type ListName, type Store } from '../../store/index.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { storedBuild, type OpenedBuild } from '../open-build.ts'
+import { CommonLists } from './common-lists.ts'
 import { apartOf, eventsIn, otherLines } from './lines.ts'
 import { News } from './news.ts'
 import { ThisBench } from './this-bench.ts'
@@ -42,6 +43,7 @@ export class ShopDesk {
   readonly bench: ThisBench
   readonly news = new News(newsWaitMs)
   readonly #services: ShopServices
+  readonly #lists: CommonLists
   #way: WayToShop | null = null
   #address = ''
   #change = 0
@@ -52,7 +54,8 @@ export class ShopDesk {
 
   constructor(services: ShopServices) {
     this.#services = services
-    const { store, machine } = services
+    const { store, machine, now } = services
+    this.#lists = new CommonLists({ store, now, changed: () => this.news.tell('') })
     this.bench = new ThisBench(store, machine)
     this.#parted = new Set(store.shop.parted())
     const joined = kept.safeParse(store.preferences()[keptAs])
@@ -72,6 +75,11 @@ export class ShopDesk {
   /** Something was confirmed here. The network is not waited for. */
   noted(build: string): void {
     this.#way?.sender.noted(build)
+  }
+
+  /** People or wrenches of this bench were changed here. */
+  listChanged(list: ListName): void {
+    if (this.#lists.noted(list) && this.#way !== null) void this.#lists.meet(this.#way.archive)
   }
 
   /** Why a command may not be given although it keeps the rules of the build itself. */
@@ -129,7 +137,10 @@ export class ShopDesk {
     const keptShop = this.#services.store.keepPreferences({ [keptAs]: { address: written, change } })
     if (!keptShop.ok) return keptShop
     void this.#way?.stop()
-    if (this.#address !== written) this.#services.store.shop.forget()
+    if (this.#address !== written) {
+      this.#services.store.shop.forget()
+      this.#lists.forget()
+    }
     this.#begin(written, change)
     return this.#fault === null ? done(null) : { ok: false, problem: this.#fault }
   }
@@ -140,6 +151,7 @@ export class ShopDesk {
     this.#address = ''
     this.#fault = null
     this.#services.secret.forget()
+    this.#lists.forget()
     const forgotten = this.#services.store.shop.forget()
     if (!forgotten.ok) return forgotten
     this.news.tell('')
@@ -188,6 +200,7 @@ export class ShopDesk {
           counts: lineThatCounts(own, other.events),
         }))
       }),
+      commonLists: listNames.filter((list) => this.#lists.isCommon(list)),
       benches: (this.#way?.benches ?? []).map(({ id, name, program, seenAtUtc }) => ({
         ...{ id, name, program, seenAt: seenAtUtc },
         isHere: id === this.here.id,
@@ -210,6 +223,7 @@ export class ShopDesk {
         this.#change = Math.max(this.#change, seen)
       },
       news: (build) => this.news.tell(build),
+      meetLists: (archive) => this.#lists.meet(archive),
       taken: (build) => {
         if (store.shop.lines(build).length > 0) this.#parted.add(build)
       },

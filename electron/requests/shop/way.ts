@@ -43,17 +43,22 @@ export class WayToShop {
     })
     const nameOf = (id: string) => this.nameOf(id)
     this.#taker = new Taker({ store, openBuilds, archive, bench, nameOf, now })
-    this.#timer = setInterval(() => void this.greet(), greetEveryMs)
+    this.#timer = setInterval(() => {
+      void this.greet()
+      void services.meetLists(archive) // a server may tell nothing
+    }, greetEveryMs)
     this.#timer.unref()
     this.#unfollow = archive.follow(services.after, {
       added: (build) => {
         this.#coming.set(build.id, build)
         this.#takeAll()
       },
+      lists: () => void services.meetLists(archive),
       connection: ({ kind }) => {
         if (kind === 'open') {
           void this.greet().then(() => this.sender.tryNow())
           this.#takeAll()
+          void services.meetLists(archive)
         }
         services.news('')
       },
@@ -152,6 +157,8 @@ export interface WayServices {
   /** Entries of another bench are here that were not. */
   readonly taken: (build: string) => void
   readonly sent: (build: string) => void
+  /** Lists that all benches have in common may be others there. */
+  readonly meetLists: (archive: ShopArchive) => Promise<void>
   readonly now: () => Date
   readonly random: () => number
 }

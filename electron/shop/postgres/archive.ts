@@ -1,6 +1,6 @@
 import type { Sql } from 'postgres'
 import { done, refused } from '../../../core/problem/index.ts'
-import { photoHash, sha256, type KeptSpec } from '../../store/index.ts'
+import { photoHash, sha256, type KeptSpec, type ListName } from '../../store/index.ts'
 import type { ShopArchive } from '../archive.ts'
 import type { Destination } from './dial.ts'
 import { followOn, type FollowTimes } from './follow.ts'
@@ -9,12 +9,12 @@ import {
   buildIn,
   entryIn,
   forksIn,
-  listIn,
+  itemIn,
   type BenchRow,
   type BuildRow,
   type EntryRow,
   type ForkRow,
-  type ListRow,
+  type ItemRow,
 } from './rows.ts'
 import { linesOf, pageOf } from './search.ts'
 import { hash, sendTo } from './send.ts'
@@ -155,25 +155,31 @@ export function postgresArchive(
           ON CONFLICT DO NOTHING`
         return settled.count === 0 ? refused('shop-fork-unknown', {}) : done(null)
       }),
-    shared: (list) =>
+    commonLists: () =>
+      way.ask(async (sql) =>
+        done(
+          (await sql<{ name: ListName }[]>`SELECT name FROM list WHERE common ORDER BY name`).map(
+            ({ name }) => name,
+          ),
+        ),
+      ),
+    listItems: (list) =>
+      way.ask(async (sql) =>
+        done(
+          (
+            await sql<ItemRow[]>`SELECT id, json, at, bench FROM list_item WHERE list = ${list} ORDER BY id`
+          ).map(itemIn),
+        ),
+      ),
+    keepListItems: (list, items) =>
       way.ask(async (sql) => {
-        const [row] = await sql<
-          ListRow[]
-        >`SELECT version, json, bench, at FROM shared_list WHERE name = ${list}`
-        return done(row === undefined ? null : listIn(row))
-      }),
-    keepShared: (list, json, after, bench) =>
-      way.ask(async (sql) => {
-        const rows =
-          after === 0
-            ? await sql<ListRow[]>`
-                INSERT INTO shared_list (name, version, json, bench) VALUES (${list}, 1, ${json}, ${bench})
-                ON CONFLICT DO NOTHING RETURNING version, json, bench, at`
-            : await sql<ListRow[]>`
-                UPDATE shared_list SET version = version + 1, json = ${json}, bench = ${bench}, at = now()
-                WHERE name = ${list} AND version = ${after} RETURNING version, json, bench, at`
-        const [row] = rows
-        return row === undefined ? refused('shop-list-moved-on', {}) : done(listIn(row))
+        const rows = items.map(({ id, json, atUtc, bench }) => ({ list, id, json, at: atUtc, bench }))
+        // That nothing earlier takes the place of what is there, a trigger sees to.
+        if (rows.length > 0)
+          await sql`
+            INSERT INTO list_item ${sql(rows)}
+            ON CONFLICT (list, id) DO UPDATE SET json = excluded.json, at = excluded.at, bench = excluded.bench`
+        return done(null)
       }),
     close: () => way.close(),
   }

@@ -1,6 +1,7 @@
 import { setTimeout as delay } from 'node:timers/promises'
 import type { ShopArchive, ShopListener } from '../archive.ts'
 import { dial, type Destination } from './dial.ts'
+import { listsAreOther } from './migrations/index.ts'
 import type { Way } from './way.ts'
 
 export interface FollowTimes {
@@ -20,7 +21,7 @@ export function followOn(
   changesAfter: ShopArchive['changesAfter'],
   { askEachMs, retryMs: [least, most] }: FollowTimes,
 ) {
-  return (after: number, { added, connection }: ShopListener): (() => void) => {
+  return (after: number, { added, lists, connection }: ShopListener): (() => void) => {
     const stopped = new AbortController()
     const { signal } = stopped
     let last = after
@@ -53,7 +54,7 @@ export function followOn(
       const over = Promise.withResolvers<void>()
       const line = dial(destination, {
         connections: 1,
-        onNotice: () => void ask(),
+        onNotice: (payload) => (payload === listsAreOther ? lists?.() : void ask()),
         onClose: () => over.resolve(),
       })
       const stop = () => over.resolve()

@@ -1,4 +1,5 @@
-import type { Fork, SharedList, ShopBench, ShopBuild, ShopEntry } from '../archive.ts'
+import type { ListItem } from '../../store/index.ts'
+import type { Fork, ShopBench, ShopBuild, ShopEntry } from '../archive.ts'
 
 /** A line of `build` with what the list says of its spec. */
 export interface BuildRow {
@@ -101,13 +102,13 @@ export function benchIn({ id, name, program, seen_at: seen }: BenchRow): ShopBen
   return { id, name, program, seenAtUtc: seen.toISOString() }
 }
 
-export interface ListRow {
-  readonly version: number
-  readonly json: string
-  readonly bench: string
+export interface ItemRow {
+  readonly id: string
+  readonly json: string | null
   readonly at: Date
+  readonly bench: string
 }
 
-export function listIn({ version, json, bench, at }: ListRow): SharedList {
-  return { version, json, bench, atUtc: at.toISOString() }
+export function itemIn({ id, json, at, bench }: ItemRow): ListItem {
+  return { id, json, atUtc: at.toISOString(), bench }
 }

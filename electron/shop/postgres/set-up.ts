@@ -1,5 +1,6 @@
 import type { Sql } from 'postgres'
 import { done, refused, type Outcome } from '../../../core/problem/index.ts'
+import type { ListName } from '../../store/index.ts'
 import type { ShopAddress } from '../address.ts'
 import { problemOf } from '../fault.ts'
 import { unfit, type FoundThere } from '../unfit.ts'
@@ -78,6 +79,23 @@ export function migrateShop(
     }
     await bringUp(sql, destination.address.shop, found.schema.version)
     return done({ from: found.schema.version, to: latestShopVersion })
+  })
+}
+
+/** Chooses the lists that all benches have in common, where something is chosen; answers those that are. */
+export function chooseLists(
+  destination: Destination,
+  chosen: { readonly [List in ListName]?: 'one' | 'own' | undefined },
+): Promise<Outcome<readonly ListName[]>> {
+  return asOwner(destination, async (sql, found) => {
+    const { address } = destination
+    const why = unfit(address, found, latestShopVersion)
+    if (why !== null) return { ok: false, problem: why }
+    await sql.unsafe(`SET LOCAL search_path = ${address.shop}`)
+    for (const [name, of] of Object.entries(chosen))
+      if (of !== undefined) await sql`UPDATE list SET common = ${of === 'one'} WHERE name = ${name}`
+    const common = await sql<{ name: ListName }[]>`SELECT name FROM list WHERE common ORDER BY name`
+    return done(common.map(({ name }) => name))
   })
 }
 

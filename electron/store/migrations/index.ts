@@ -8,6 +8,7 @@ import { photos } from './0007-photos.ts'
 import { library } from './0008-library.ts'
 import { shop } from './0009-shop.ts'
 import { pictures } from './0010-pictures.ts'
+import { commonLists } from './0011-common-lists.ts'
 
 /** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -27,4 +28,5 @@ export const migrations: readonly Migration[] = [
   library,
   shop,
   pictures,
+  commonLists,
 ]

@@ -142,9 +142,9 @@ describe('a request that brings too much', () => {
   it.each([
     ['a text of more than a million signs', 'builds.find', { words: 'a'.repeat(1_100_000) }],
     ['keys of more than a million signs', 'builds.find', { ['a'.repeat(1_100_000)]: 1 }],
-    ['more than a hundred thousand values', 'wrenches.keep', { wrenches: Array(200_000).fill(0) }],
+    ['more than a hundred thousand values', 'wrenches.keep', { wrench: Array(200_000).fill(0) }],
     ['bytes', 'verification.compare', { ...looked, base64: new Uint8Array(200 * 1024 * 1024) }],
-    ['a list said to be long, with nothing in it', 'wrenches.keep', { wrenches: Array(4_000_000_000) }],
+    ['a list said to be long, with nothing in it', 'wrenches.keep', { wrench: Array(4_000_000_000) }],
   ])('is refused before it is read: %s', async (_, name, input) => {
     const { answer, bugs } = asking(await store(folder()))
     expect(await answer(name, input)).toMatchObject({ ok: false, problem: { code: 'request-too-large' } })

@@ -22,30 +22,26 @@ describe("the shop's wrenches", () => {
   it('are kept as they were written, over a new start too', async () => {
     const inFolder = folder()
     const first = await store(inFolder)
-    await asking(first).get('wrenches.keep', { wrenches: [click] })
+    await asking(first).get('wrenches.keep', { wrench: click })
     first.close()
     expect(await asking(await store(inFolder)).get('wrenches.list', {})).toEqual([click])
   })
 
   it.each([
-    ['a reversed range', { range: { least: '100 N·m', most: '20 N·m' } }, 'wrenches.0.range'],
+    ['a reversed range', { range: { least: '100 N·m', most: '20 N·m' } }, 'wrench.range'],
     [
       'an adapter longer than the wrench',
       { adapters: [{ id: 'long', name: 'Long', offset: '460 mm', angle: '0 °' }] },
-      'wrenches.0.adapters.0.offset',
+      'wrench.adapters.0.offset',
     ],
-    ['a range without a unit', { range: { least: '20', most: '100 N·m' } }, 'wrenches.0.range.least'],
-    ['a step of nothing', { scale: { unit: 'N·m', step: 0 } }, 'wrenches.0.scale.step'],
-    ['a class that ISO 6789 has not', { made: { type: 'II', class: 'X' } }, 'wrenches.0.made.class'],
-    [
-      'a date that is not there',
-      { calibration: { on: '2026-02-30', cycles: 1 } },
-      'wrenches.0.calibration.on',
-    ],
+    ['a range without a unit', { range: { least: '20', most: '100 N·m' } }, 'wrench.range.least'],
+    ['a step of nothing', { scale: { unit: 'N·m', step: 0 } }, 'wrench.scale.step'],
+    ['a class that ISO 6789 has not', { made: { type: 'II', class: 'X' } }, 'wrench.made.class'],
+    ['a date that is not there', { calibration: { on: '2026-02-30', cycles: 1 } }, 'wrench.calibration.on'],
   ] as const)('are not kept with %s, and the list stays as it was', async (_, wrong, path) => {
     const { ask, get } = asking(await store(folder()))
-    await get('wrenches.keep', { wrenches: [click] })
-    const answer = await ask('wrenches.keep', { wrenches: [{ ...click, ...wrong } as WrittenWrench] })
+    await get('wrenches.keep', { wrench: click })
+    const answer = await ask('wrenches.keep', { wrench: { ...click, ...wrong } as WrittenWrench })
     expect(answer).toMatchObject({ ok: false, problem: { path } })
     expect(await get('wrenches.list', {})).toEqual([click])
   })
@@ -61,8 +57,8 @@ describe("the shop's wrenches", () => {
     const newer = { id: 'beam-60', range: 'as a newer program writes it' }
     record.keepPreferences({ wrenches: [newer, click] })
     const { get } = asking(record)
-    expect(await get('wrenches.keep', { wrenches: [{ ...click, name: 'Click, bench 2' }] })).toHaveLength(1)
-    expect(await get('wrenches.keep', { wrenches: [] })).toEqual([])
+    expect(await get('wrenches.keep', { wrench: { ...click, name: 'Click, bench 2' } })).toHaveLength(1)
+    expect(await get('wrenches.remove', { id: click.id })).toEqual([])
     expect(record.preferences()['wrenches']).toEqual([newer])
   })
 })

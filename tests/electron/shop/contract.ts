@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { typedWords } from '../../../core/builds/index.ts'
 import type { ShopArchive, ShopBuild, ShopConnection } from '../../../electron/shop/index.ts'
-import { photoHash, sha256 } from '../../../electron/store/index.ts'
+import { photoHash, sha256, type ListItem } from '../../../electron/store/index.ts'
 import { buildId, chainOf, consignment, ferryEngine, first, second, value } from './sample.ts'
 
 /** Opens ways to one archive that is empty at first. */
@@ -295,20 +295,40 @@ export function archiveContract(of: string, openShop: OpenShop): void {
       expect(benches[0]?.seenAtUtc).toMatch(/Z$/)
     })
 
-    it('is lists that benches share, of which none overwrites another unseen', async () => {
+    it('is lists item by item, of each what was said last, whoever sends first', async () => {
       const [archive] = await withSpec()
-      expect(value(await archive.shared('people'))).toBeNull()
-      expect(value(await archive.keepShared('people', '["Ana"]', 0, first))).toMatchObject({ version: 1 })
-      expect(await archive.keepShared('people', '["Bo"]', 0, second)).toMatchObject({
-        ok: false,
-        problem: { code: 'shop-list-moved-on' },
+      const said = (id: string, json: string | null, at: string, bench = first): ListItem => ({
+        ...{ id, json, bench },
+        atUtc: `2026-11-02T08:00:0${at}Z`,
       })
-      value(await archive.keepShared('people', '["Ana","Bo"]', 1, second))
-      expect(value(await archive.shared('people'))).toMatchObject({
-        json: '["Ana","Bo"]',
-        version: 2,
-        bench: second,
-      })
+      expect(value(await archive.listItems('people'))).toEqual([])
+      value(
+        await archive.keepListItems('people', [said('ana', '{"a":1}', '2.000'), said('bo', '{}', '2.000')]),
+      )
+      // Another bench's: later of one, earlier of the other; one of its own, and one at the same moment.
+      const others = [
+        said('ana', null, '3.000', second),
+        said('bo', '{"b":0}', '1.999', second),
+        said('cy', '{}', '2.000'),
+      ]
+      value(await archive.keepListItems('people', others))
+      value(
+        await archive.keepListItems('people', [...others, said('dee', '{"of":"second"}', '2.000', second)]),
+      )
+      value(await archive.keepListItems('people', [said('dee', '{"of":"first"}', '2.000', first)]))
+      value(await archive.keepListItems('wrenches', [said('ana', '{"wrench":true}', '1.000')]))
+      expect(value(await archive.listItems('people'))).toEqual([
+        others[0],
+        said('bo', '{}', '2.000'),
+        others[2],
+        said('dee', '{"of":"second"}', '2.000', second),
+      ])
+      expect(value(await archive.listItems('wrenches'))).toHaveLength(1)
+    })
+
+    it('is which lists all benches have in common: none until the owner says so', async () => {
+      const [archive] = await withSpec()
+      expect(value(await archive.commonLists())).toEqual([])
     })
   })
 
@@ -338,6 +358,27 @@ export function archiveContract(of: string, openShop: OpenShop): void {
       value(await archive.send(consignment(build, chainOf(build, 4))))
       await elsewhere.builds()
       expect(told).toHaveLength(2)
+    })
+
+    it('tells that something was said of a list', async () => {
+      const [archive, client] = await withSpec()
+      let told = 0
+      const connections: ShopConnection['kind'][] = []
+      const stop = (await client()).follow(0, {
+        added: () => {},
+        lists: () => (told += 1),
+        connection: ({ kind }) => connections.push(kind),
+      })
+      await expect.poll(() => connections).toContain('open')
+      const item = { id: 'ana', json: '{}', bench: first }
+      // The line on which it is told may open a moment later.
+      await expect
+        .poll(async () => {
+          value(await archive.keepListItems('people', [{ ...item, atUtc: new Date().toISOString() }]))
+          return told > 0
+        })
+        .toBe(true)
+      stop()
     })
 
     it('tells changes in their order', async () => {

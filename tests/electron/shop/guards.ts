@@ -27,7 +27,8 @@ export function guardsOf(shops: Shops): void {
       value(await archive.keepSpec(ferryEngine))
       value(await archive.keepPhoto(Uint8Array.from([1, 2, 3])))
       value(await archive.send(consignment(build, chainOf(build, 3))))
-      value(await archive.keepShared('people', '["Ana"]', 0, first))
+      const ana = { id: 'ana', json: '{}', atUtc: '2026-11-02T08:00:00.000Z', bench: first }
+      value(await archive.keepListItems('people', [ana]))
       return shop
     })())
 
@@ -47,6 +48,10 @@ export function guardsOf(shops: Shops): void {
       'DELETE FROM mention',
       'DELETE FROM fork_entry',
       'UPDATE counter SET change = 0',
+      'DELETE FROM list_item',
+      "UPDATE list_item SET list = 'wrenches'",
+      'UPDATE list SET common = true',
+      'SELECT lists_are_told()',
       'ALTER TABLE entry DISABLE TRIGGER ALL',
       'DROP TABLE entry',
       'CREATE TABLE mine (a int)',
@@ -64,7 +69,7 @@ export function guardsOf(shops: Shops): void {
       for (const who of ['bench', 'reader'] as const) {
         const sql = own.asRole(who)
         expect(await sql`SELECT seq FROM entry ORDER BY seq`).toHaveLength(3)
-        for (const table of ['entry', 'build', 'spec', 'bedplate_version', 'shared_list'])
+        for (const table of ['entry', 'build', 'spec', 'bedplate_version', 'list_item'])
           expect(await codeOf(sql`SELECT * FROM ${sql(other.name)}.${sql(table)}`)).toBe(notAllowed)
         await sql.end()
       }
@@ -80,7 +85,7 @@ export function guardsOf(shops: Shops): void {
         ok: false,
         problem: { code: 'shop-not-allowed' },
       })
-      expect(await reader.shared('people')).toMatchObject({
+      expect(await reader.listItems('people')).toMatchObject({
         ok: false,
         problem: { code: 'shop-not-allowed' },
       })

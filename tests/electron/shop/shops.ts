@@ -111,7 +111,7 @@ export function useShops(): Shops {
       const owner = shop.asRole('owner')
       // As a restore does it: without the triggers.
       await owner.unsafe(`SET session_replication_role = 'replica'; UPDATE counter SET change = 0;
-        TRUNCATE build, mention, entry, spec, photo, fork_entry, fork_settled, shared_list, bench`)
+        TRUNCATE build, mention, entry, spec, photo, fork_entry, fork_settled, list_item, bench`)
       await owner.end()
       return shop
     },

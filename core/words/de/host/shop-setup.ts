@@ -9,6 +9,9 @@ export const shopSetup: Words['shopSetup'] = {
               --benches N   Zahl der Werkbänke mit Zugang (1)
   migrate   Tabellen auf die Version dieses Programms bringen
   status    sagen, was darin ist und wie viel Platz es belegt
+  lists     sagen, ob Personen und Drehmomentschlüssel eine Liste für alle Werkbänke sind oder jede ihre eigene
+            hat; dies festlegen
+              --people one|own    --wrenches one|own    (one: eine für alle, own: je Werkbank)
 
 Die Adresse ist die des Eigentümers, wie postgres://owner@server/database, mit ?shop=NAME, wo eine Datenbank mehrere
 Werkstätten hat, und ?sslrootcert=DATEI für die Zertifizierungsstelle des Servers. Das Passwort darf in PGPASSWORD stehen.`,
@@ -26,6 +29,16 @@ Werkstätten hat, und ?sslrootcert=DATEI für die Zertifizierungsstelle des Serv
         ({ kind, address, password }) =>
           `\n  ${kind === 'bench' ? 'Eine Werkbank' : 'Nur zum Lesen'}\n    Adresse   ${address}\n    Passwort  ${password}`,
       ),
+    ].join('\n'),
+  lists: ({ shop, people, wrenches }) =>
+    [
+      `In der Werkstatt „${shop}“`,
+      people
+        ? '  sind die Personen eine Liste für alle Werkbänke'
+        : '  hat jede Werkbank ihre eigene Liste der Personen',
+      wrenches
+        ? '  sind die Drehmomentschlüssel eine Liste für alle Werkbänke'
+        : '  hat jede Werkbank ihre eigene Liste der Drehmomentschlüssel',
     ].join('\n'),
   migrated: ({ shop, from, to }) =>
     from === to

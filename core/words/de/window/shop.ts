@@ -31,6 +31,21 @@ export const shop: Words['shop'] = {
   leave: 'Werkstatt verlassen',
   isForked: 'an zwei Werkbänken getrennt fortgesetzt',
 
+  /** Whether all benches have people and wrenches in common. */
+  lists: {
+    title: 'Personen und Drehmomentschlüssel',
+    people: {
+      common: 'Personen: eine Liste für alle Werkbänke. Was hier geändert wird, gilt an jeder Werkbank.',
+      own: 'Personen: diese Werkbank hat ihre eigene Liste.',
+    },
+    wrenches: {
+      common:
+        'Drehmomentschlüssel: eine Liste für alle Werkbänke. Was hier geändert wird, gilt an jeder Werkbank.',
+      own: 'Drehmomentschlüssel: diese Werkbank hat ihre eigene Liste.',
+    },
+    chosen: 'Dies legt der Eigentümer des Archivs fest, mit „npm run shop -- lists“.',
+  },
+
   join: {
     title: 'Einer Werkstatt beitreten',
     what: 'Die Werkbänke einer Werkstatt teilen ein Archiv in PostgreSQL. Diese Werkbank führt ihre eigene Aufzeichnung wie bisher und arbeitet auch ohne Netz weiter; was hier bestätigt wird, kommt von selbst ins Archiv.',

@@ -18,6 +18,13 @@ export interface Status {
   readonly tables: readonly { readonly table: string; readonly bytes: number }[]
 }
 
+/** Whether all benches have a list in common. */
+export interface CommonLists {
+  readonly shop: string
+  readonly people: boolean
+  readonly wrenches: boolean
+}
+
 /** What `npm run shop` prints: setting up the archive that the benches of a shop share. */
 export const shopSetup = {
   usage: `npm run shop -- COMMAND ADDRESS   set up the archive that the benches of a shop share, in PostgreSQL
@@ -27,6 +34,8 @@ export const shopSetup = {
               --benches N   how many benches get a login (1)
   migrate   bring the tables to the version of this program
   status    say what is in it and how much room it takes
+  lists     say whether people and wrenches are one list for all benches, or each bench has its own; choose it
+              --people one|own    --wrenches one|own
 
 The address is the owner’s, as postgres://owner@server/database, with ?shop=NAME where one database has several shops and
 ?sslrootcert=FILE for the authority that issued the server’s certificate. The password may stand in PGPASSWORD.`,
@@ -50,6 +59,12 @@ The address is the owner’s, as postgres://owner@server/database, with ?shop=NA
         ({ kind, address, password }) =>
           `\n  ${kind === 'bench' ? 'A bench' : 'To read only'}\n    address   ${address}\n    password  ${password}`,
       ),
+    ].join('\n'),
+  lists: ({ shop, people, wrenches }: CommonLists) =>
+    [
+      `In the shop “${shop}”`,
+      people ? '  people are one list for all benches' : '  each bench has its own list of people',
+      wrenches ? '  wrenches are one list for all benches' : '  each bench has its own list of wrenches',
     ].join('\n'),
   migrated: ({ shop, from, to }: { readonly shop: string; readonly from: number; readonly to: number }) =>
     from === to

@@ -37,6 +37,20 @@ export const shop = {
   leave: 'Leave the shop',
   isForked: 'went on at two benches apart',
 
+  /** Whether all benches have people and wrenches in common. */
+  lists: {
+    title: 'People and wrenches',
+    people: {
+      common: 'People: one list for all benches. What is changed here holds at every bench.',
+      own: 'People: this bench has its own list.',
+    },
+    wrenches: {
+      common: 'Wrenches: one list for all benches. What is changed here holds at every bench.',
+      own: 'Wrenches: this bench has its own list.',
+    },
+    chosen: 'The owner of the archive chooses, with “npm run shop -- lists”.',
+  },
+
   join: {
     title: 'Join a shop',
     what: 'The benches of a shop share an archive in PostgreSQL. This bench keeps its own record as before and works on with the network down; what is confirmed here goes to the archive by itself.',

@@ -9,6 +9,9 @@ export const shopSetup: Words['shopSetup'] = {
               --benches N   cuántos bancos reciben acceso (1)
   migrate   llevar las tablas a la versión de este programa
   status    decir qué contiene y cuánto ocupa
+  lists     decir si las personas y las llaves dinamométricas son una lista para todos los bancos o cada banco tiene
+            la suya; elegirlo
+              --people one|own    --wrenches one|own    (one: una para todos, own: una por banco)
 
 La dirección es la del propietario, como postgres://owner@server/database, con ?shop=NOMBRE si una base de datos tiene
 varios talleres y ?sslrootcert=ARCHIVO para la autoridad que emitió el certificado. La contraseña puede ir en PGPASSWORD.`,
@@ -24,6 +27,16 @@ varios talleres y ?sslrootcert=ARCHIVO para la autoridad que emitió el certific
         ({ kind, address, password }) =>
           `\n  ${kind === 'bench' ? 'Un banco' : 'Solo lectura'}\n    dirección   ${address}\n    contraseña  ${password}`,
       ),
+    ].join('\n'),
+  lists: ({ shop, people, wrenches }) =>
+    [
+      `En el taller «${shop}»`,
+      people
+        ? '  las personas son una lista para todos los bancos'
+        : '  cada banco tiene su propia lista de personas',
+      wrenches
+        ? '  las llaves dinamométricas son una lista para todos los bancos'
+        : '  cada banco tiene su propia lista de llaves dinamométricas',
     ].join('\n'),
   migrated: ({ shop, from, to }) =>
     from === to

@@ -31,6 +31,20 @@ export const shop: Words['shop'] = {
   leave: 'Dejar el taller',
   isForked: 'continuado por separado en dos bancos',
 
+  /** Whether all benches have people and wrenches in common. */
+  lists: {
+    title: 'Personas y llaves dinamométricas',
+    people: {
+      common: 'Personas: una lista para todos los bancos. Lo que se cambia aquí vale en todos.',
+      own: 'Personas: este banco tiene su propia lista.',
+    },
+    wrenches: {
+      common: 'Llaves dinamométricas: una lista para todos los bancos. Lo que se cambia aquí vale en todos.',
+      own: 'Llaves dinamométricas: este banco tiene su propia lista.',
+    },
+    chosen: 'Lo elige el propietario del archivo, con «npm run shop -- lists».',
+  },
+
   join: {
     title: 'Unirse a un taller',
     what: 'Los bancos de un taller comparten un archivo en PostgreSQL. Este banco lleva su propio registro como hasta ahora y sigue trabajando sin red; lo que se confirma aquí llega solo al archivo.',
