@@ -42,6 +42,8 @@ const state = z.strictObject({
   bench: benchName,
   /** Null while the bench belongs to no shop. */
   joined: joined.nullable(),
+  /** Where this host keeps the password of the archive: in the platform’s key store, in a file, or it has it from its environment. */
+  passwordIn: z.enum(['key-store', 'file', 'environment']),
 })
 export type ShopState = z.output<typeof state>
 

@@ -6,6 +6,7 @@ import { app, protocol, session } from 'electron'
 import { problem } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
+import { toldOfShop } from '../launch/shop-told.ts'
 import { languageOfTerminal, speak, systemLanguage } from '../launch/spoken.ts'
 import { readPages } from '../pages/index.ts'
 import { OpenedFiles, openLog, openRequests } from '../requests/index.ts'
@@ -49,6 +50,9 @@ protocol.registerSchemesAsPrivileged([{ scheme, privileges: schemeRights }])
 refuseLeaving(app)
 
 const root = join(import.meta.dirname, '../..')
+// It may have a password in it, which nothing that is started from here is to have.
+const shopAddress = process.env.BEDPLATE_SHOP
+delete process.env.BEDPLATE_SHOP
 const surroundings = { platform: process.platform, env: process.env, home: homedir(), cwd: process.cwd() }
 const commandLine = readCommandLine(process.argv, {
   appPath: app.getAppPath(),
@@ -140,7 +144,9 @@ function open(folder: string, memory: WindowMemory): void {
         saveFile: saveFileBy(saver),
         openedFiles,
         language: commandLine.language,
-        shopAddress: process.env.BEDPLATE_SHOP,
+        ...(shopAddress !== undefined && {
+          shop: { address: shopAddress, told: (how) => console.error(toldOfShop(how)) },
+        }),
         keyStore: platformKeyStore,
       }),
     shown: new Promise<void>((resolve) => window.once('show', () => resolve())),

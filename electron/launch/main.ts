@@ -25,6 +25,7 @@ process.once('disconnect', () => process.kill(process.pid, 'SIGTERM'))
 process.channel?.unref()
 
 const answer = parseOptions(process.argv.slice(2))
+if (answer.kind === 'options' && answer.options.shop !== undefined) process.title = 'bedplate'
 if (answer.kind !== 'options') throw new Error('the options were to be looked at before')
 await launch(answer.options)
 

@@ -11,5 +11,7 @@ if (answer.kind === 'help') {
   console.error(answer.why)
   process.exitCode = 2
 } else {
+  // The title takes the place of the command line, which anybody on this machine can read and in which a password may stand.
+  if (answer.options.shop !== undefined) process.title = 'bedplate'
   await runPrepared(new URL('./main.ts', import.meta.url), process.argv.slice(2))
 }

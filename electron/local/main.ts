@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path'
 import { sentenceIn, textIn } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
+import { toldOfShop } from '../launch/shop-told.ts'
 import { languageOfTerminal, speak, systemLanguage, words } from '../launch/spoken.ts'
 import { openWindow } from '../launch/window.ts'
 import { readPages } from '../pages/index.ts'
@@ -36,13 +37,22 @@ async function serve(): Promise<void> {
   const built = join(root, 'dist/renderer')
   if (!existsSync(join(built, 'index.html'))) return fail(words.launch.windowNotBuilt)
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
+  // It may have a password in it, which the browser is not to have in its environment.
+  const shopAddress = process.env.BEDPLATE_SHOP
+  delete process.env.BEDPLATE_SHOP
   const openedFiles = new OpenedFiles({ more: false })
   openedFiles.open(options.files.map((file) => resolve(file)))
   const opened = await openRequests(
     { host: 'local', why: options.why, version, dataFolder: data },
     options.specs ?? join(root, 'specs'),
     (line) => console.error(line),
-    { openedFiles, language: options.language, shopAddress: process.env.BEDPLATE_SHOP },
+    {
+      openedFiles,
+      language: options.language,
+      ...(shopAddress !== undefined && {
+        shop: { address: shopAddress, told: (how) => console.error(toldOfShop(how)) },
+      }),
+    },
   )
   if (!opened.ok) return fail(sentenceIn(words, opened.problem))
 

@@ -185,7 +185,7 @@ function notHere(): Outcome<never> {
 /** Where there is no way to an archive: a shop that was joined cannot be reached. */
 const withoutShop: Omit<ShopServices, 'store' | 'openBuilds' | 'now' | 'program'> = {
   openArchive: null,
-  secret: { read: () => done(null), keep: () => undefined, forget: () => undefined },
+  secret: { read: () => done(null), keep: () => undefined, forget: () => undefined, place: () => 'file' },
   machine: '',
   random: Math.random,
 }

@@ -1,5 +1,5 @@
 import { contract } from '../../core/contract/index.ts'
-import { done, problem, refused, sentenceOf } from '../../core/problem/index.ts'
+import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 import type { KeyStore } from '../shop/index.ts'
@@ -14,6 +14,7 @@ import type { HostFacts } from './host-facts.ts'
 import type { Handlers } from './handlers.ts'
 import { newIds } from './ids.ts'
 import { openLog } from './log.ts'
+import { joinAtStart, type ShopAtStart } from './shop/join-at-start.ts'
 import { postgresShop } from './shop/postgres.ts'
 import { readEngines } from './specs.ts'
 import { traceOf } from './trace.ts'
@@ -65,13 +66,13 @@ export async function openRequests(
     saveFile,
     openedFiles,
     language,
-    shopAddress,
+    shop: shopAtStart,
     keyStore = null,
   }: Partial<Pick<HostServices, 'savePdf' | 'saveFile' | 'openedFiles'>> & {
     /** What the bench is to speak from now on; as it was when absent. */
     readonly language?: Language | undefined
     /** The archive of a shop to join now; as it was when absent. */
-    readonly shopAddress?: string | undefined
+    readonly shop?: ShopAtStart | undefined
     /** What keeps the password of that archive; null for a file. */
     readonly keyStore?: KeyStore | null
   } = {},
@@ -98,19 +99,14 @@ export async function openRequests(
         { facts, store, engines, now, newId, report, savePdf, saveFile, openedFiles, shop },
         restore,
       )
-      if (shopAddress !== undefined) await join(created, shopAddress)
+      if (shopAtStart !== undefined)
+        await joinAtStart(created.answer, shopAtStart, { log, isOver: () => requests !== created })
       return done(created)
     }
     log(`the record was not opened: ${opened.problem.code}`)
     if (!rescued.includes(opened.problem.code)) return opened
     const isMissing = opened.problem.code === 'record-missing'
     return done(withoutRecord(bare, opened.problem, restore, isMissing ? beginEmpty : undefined))
-  }
-
-  /** What is wrong with the address is said, and the bench goes on without: the page 'Shop' takes another. */
-  async function join({ answer }: Requests, address: string): Promise<void> {
-    const joined = await answer('shop.join', { address, password: '', authority: '' })
-    if (!joined.ok) report(sentenceOf(joined.problem))
   }
 
   async function beginEmpty(): Promise<Outcome<Record<string, never>>> {

@@ -20,6 +20,8 @@ export interface PasswordKeeper {
   keep(password: string): void
   /** Twice does no harm. */
   forget(): void
+  /** Where it is kept, or would be now. */
+  place(): 'key-store' | 'file' | 'environment'
 }
 
 /**
@@ -51,10 +53,11 @@ export function passwordKeeper(
     }
   }
 
+  const given = env['PGPASSWORD'] ?? ''
+
   return {
     read() {
-      const given = env['PGPASSWORD']
-      if (given !== undefined && given !== '') return done(given)
+      if (given !== '') return done(given)
       const unsealed = readSealed()
       return !unsealed.ok || unsealed.value !== null ? unsealed : readPasswordFile(plain)
     },
@@ -63,6 +66,7 @@ export function passwordKeeper(
       writeFileSync(sealed, keyStore.seal(password), { mode: 0o600, flush: true })
       forgetPasswordFile(plain)
     },
+    place: () => (given !== '' ? 'environment' : keyStore?.isOpen() === true ? 'key-store' : 'file'),
     forget() {
       rmSync(sealed, { force: true })
       forgetPasswordFile(plain)

@@ -51,7 +51,7 @@ export function sampleShopLines(): readonly FoundLine[] {
 
 /** Answers about a shop that the bench has joined, or not. */
 export const sampleShop = (joined: ShopState['joined']): MemoryHandlers => ({
-  'shop.read': () => done({ bench: here, joined }),
+  'shop.read': () => done({ bench: here, joined, passwordIn: 'file' }),
   'builds.find': () =>
     done({
       lines: [...sampleShopLines()],

@@ -37,6 +37,7 @@ export class Sender {
   #marking: NodeJS.Timeout | null = null
   #timer: NodeJS.Timeout | null = null
   #failures = 0
+  #trouble: Problem | null = null
   #isStopped = false
   #sending: Promise<void> | null = null
 
@@ -55,6 +56,11 @@ export class Sender {
     this.#bench = services.bench
     this.#random = services.random
     this.#changed = services.changed
+  }
+
+  /** Why nothing goes at present although the archive answers, such as a disk that is full there; null where all goes. */
+  get trouble(): Problem | null {
+    return this.#trouble
   }
 
   /** Something was added to the build. Costs the caller nothing more than that. */
@@ -119,15 +125,23 @@ export class Sender {
       const why = await this.#sendBuild(build)
       if (why !== null && mayPass(why)) {
         this.#failures += 1
+        this.#isInTrouble(why, build)
         return
       }
       this.#failures = 0
+      this.#isInTrouble(null, build)
       if (why !== null) {
         this.#builds.delete(build)
         this.#store.shop.keep(build, { refused: why })
         this.#changed(build)
       }
     }
+  }
+
+  #isInTrouble(why: Problem | null, build: string): void {
+    const isNews = why?.code !== this.#trouble?.code
+    this.#trouble = why
+    if (isNews) this.#changed(build)
   }
 
   /** Sends until nothing is left; why it did not come that far. */

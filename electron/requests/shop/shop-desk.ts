@@ -17,6 +17,8 @@ export interface ShopSecret {
   read(): Outcome<string | null>
   keep(password: string): void
   forget(): void
+  /** Where it is kept, or would be now. */
+  place(): ShopState['passwordIn']
 }
 
 const kept = z.object({ address: z.string(), change: z.int().min(0) })
@@ -165,7 +167,11 @@ export class ShopDesk {
   }
 
   state(): ShopState {
-    return { bench: this.here, joined: this.isJoined ? this.#joined() : null }
+    return {
+      bench: this.here,
+      joined: this.isJoined ? this.#joined() : null,
+      passwordIn: this.#services.secret.place(),
+    }
   }
 
   #joined(): NonNullable<ShopState['joined']> {
@@ -181,7 +187,7 @@ export class ShopDesk {
       address: this.#address,
       connection: connection?.kind ?? 'untried',
       since: connection === undefined || connection.kind === 'untried' ? null : connection.sinceUtc,
-      problem: this.cut()?.problem ?? null,
+      problem: this.cut()?.problem ?? this.#way?.sender.trouble ?? null,
       waiting: {
         entries: waiting.reduce((sum, { from, to }) => sum + to - from + 1, 0),
         builds: waiting.length,

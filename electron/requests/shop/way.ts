@@ -82,7 +82,10 @@ export class WayToShop {
 
   async greet(): Promise<void> {
     const greeted = await this.archive.greet(this.#greeting())
-    this.#greeted = greeted.ok ? null : greeted.problem
+    const problem = greeted.ok ? null : greeted.problem
+    const isNews = problem?.code !== this.#greeted?.code
+    this.#greeted = problem
+    if (isNews) this.#services.news('')
     await this.lookWhoIsThere()
   }
 

@@ -2,10 +2,12 @@ import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { shopCommand } from '../../../electron/launch/shop-command.ts'
-import { readAddress } from '../../../electron/shop/index.ts'
+import { chooseLists, migrateShop, readAddress, writeAddress } from '../../../electron/shop/index.ts'
+import { namesOf, shopMigrations } from '../../../electron/shop/postgres/migrations/index.ts'
+import { sha256 } from '../../../electron/store/index.ts'
 import { buildId, chainOf, consignment, ferryEngine, first, value } from './sample.ts'
 import { runProgram } from './server.ts'
-import { destinationOf, type Shops } from './shops.ts'
+import { destinationFor, destinationOf, type Shops } from './shops.ts'
 
 async function shop(...args: readonly string[]) {
   const { exitCode: code, text: said } = await shopCommand(args, {})
@@ -37,10 +39,10 @@ export function settingUpOn(shops: Shops): void {
 
       const again = await shop('init', owner, '--benches', '2')
       expect(again.said).toMatch(/All logins are there already/)
-      expect((await shop('migrate', owner)).said).toMatch(/of version 1 already/)
+      expect((await shop('migrate', owner)).said).toMatch(/of version 2 already/)
       const status = await shop('status', owner)
       expect(status.said).toMatch(
-        /PostgreSQL \d+\.\d+, tables of version 1\n {2}1 build, 3 entries, 0 photos\n {2}no fork is open\n/,
+        /PostgreSQL \d+\.\d+, tables of version 2\n {2}1 build, 3 entries, 0 photos\n {2}no fork is open\n/,
       )
       expect(status.said).toMatch(/Bench 2: last seen .*Z, Bedplate 0\.1\.0/)
 
@@ -68,6 +70,46 @@ export function settingUpOn(shops: Shops): void {
         kind: 'kept',
         upTo: 5,
       })
+    })
+
+    it('brings an archive of the first version to today’s, with all that is in it; until then benches say so', async () => {
+      const { owner, role, asRole, client, name } = await shops.newShop()
+      const sql = asRole('owner')
+      await sql.unsafe(`DROP SCHEMA ${name} CASCADE; CREATE SCHEMA ${name};
+        CREATE TABLE bedplate_version (version integer PRIMARY KEY, at timestamptz NOT NULL DEFAULT now());
+        INSERT INTO bedplate_version VALUES (1)`)
+      await sql.unsafe(shopMigrations[0]?.sql(namesOf(name)) ?? '')
+      const archive = client()
+      expect(await archive.builds()).toMatchObject({ problem: { code: 'shop-schema-older' } })
+      expect(await chooseLists(owner, { people: 'one' })).toMatchObject({
+        problem: { code: 'shop-schema-older', facts: { version: 1, known: 2 } },
+      })
+      await sql`INSERT INTO spec VALUES (decode(${sha256(ferryEngine.text)}, 'hex'), ${ferryEngine.text}, 'Ferry 4', true)`
+      expect(value(await migrateShop(owner))).toEqual({ from: 1, to: 2 })
+      const there = shops.open(destinationFor(role('bench')))
+      expect(value(await there.spec(sha256(ferryEngine.text)))).toEqual(ferryEngine)
+      expect(value(await there.commonLists())).toEqual([])
+    })
+
+    it('chooses whether people and wrenches are one list, which a bench may not', async () => {
+      const { owner, role, client } = await shops.newShop()
+      const typed = (who: typeof owner) => {
+        const { address } = who
+        const login = `${address.user}:${who.password() ?? ''}`
+        return writeAddress(address).replace(address.user, login)
+      }
+      const archive = client()
+      expect((await shop('lists', typed(owner))).said).toMatch(/own list of people\n.*own list of wrenches/)
+      const chosen = await shop('lists', typed(owner), '--people', 'one')
+      expect(chosen.said).toMatch(/people are one list for all benches\n.*own list of wrenches/)
+      expect(value(await archive.commonLists())).toEqual(['people'])
+      await shop('lists', typed(owner), '--people', 'own', '--wrenches', 'one')
+      expect(value(await archive.commonLists())).toEqual(['wrenches'])
+      expect(await shop('lists', typed(destinationFor(role('bench'))), '--people', 'one')).toMatchObject({
+        code: 1,
+        said: expect.stringMatching(/may not/) as string,
+      })
+      expect((await shop('lists', typed(owner), '--people', 'two')).code).toBe(2)
     })
 
     it('refuses in a sentence, and says how it is called', async () => {

@@ -53,7 +53,7 @@ export function useShops(): Shops {
     for (const each of after) await each()
     for (const archive of opened) await archive.close()
     await server?.stop()
-  })
+  }, mostStarting)
 
   const there = () => {
     if (server === undefined) throw new Error('before the tests')

@@ -6,6 +6,11 @@ export const launch: Words['launch'] = {
   inDesktopHost: 'Bedplate läuft im Desktop-Host.',
   inLocalHost: ({ why }) => `Bedplate läuft im lokalen Host: ${why}.`,
   at: ({ address }) => `Bedplate ist unter ${address}`,
+  shopJoined: ({ address }) => `Der Werkstatt unter ${address} beigetreten.`,
+  shopNotJoined: ({ why }) =>
+    `Der Werkstatt wurde nicht beigetreten: ${why} Die Werkbank arbeitet allein weiter; die Seite „Werkstatt“ nimmt eine andere Adresse.`,
+  shopSilent: ({ address, why }) =>
+    `Die Werkstatt unter ${address} antwortet dieser Werkbank nicht: ${why} Die Werkbank arbeitet allein weiter; was bestätigt wird, geht hin, sobald dies behoben ist.`,
   openYourself: ({ why }) => `Die folgende Adresse selbst in einem Browser öffnen: ${why}.`,
   specsNoFolder: ({ folder }) =>
     `--specs nennt ${folder}, das ist kein Ordner. Den Ordner der Motordatenblätter nennen.`,

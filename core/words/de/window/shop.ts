@@ -53,7 +53,12 @@ export const shop: Words['shop'] = {
     example: 'postgres://bench@server/bedplate',
     password: 'Passwort, falls das Archiv danach fragt',
     authority: 'Datei der Zertifizierungsstelle des Servers, falls es eine eigene ist',
-    kept: 'Das Passwort liegt in einer Datei, die nur dieser Benutzer lesen darf, und wird nie angezeigt.',
+    kept: {
+      'key-store': 'Das Passwort liegt im Schlüsselspeicher dieses Systems und wird nie angezeigt.',
+      file: 'Das Passwort liegt in einer Datei, die nur dieser Benutzer lesen darf, da hier kein Schlüsselspeicher benutzbar ist, und wird nie angezeigt.',
+      environment:
+        'Das Passwort kommt aus der Umgebung (PGPASSWORD); diese geht einem hier eingegebenen vor.',
+    },
     join: 'Beitreten',
   },
 

@@ -11,6 +11,11 @@ export const launch = {
   inDesktopHost: 'Bedplate runs in the desktop host.',
   inLocalHost: ({ why }: { readonly why: PhraseText }) => `Bedplate runs in the local host: ${why}.`,
   at: ({ address }: { readonly address: string }) => `Bedplate is at ${address}`,
+  shopJoined: ({ address }: { readonly address: string }) => `Joined the shop at ${address}.`,
+  shopNotJoined: ({ why }: { readonly why: string }) =>
+    `The shop was not joined: ${why} The bench works on by itself; the page “Shop” takes another address.`,
+  shopSilent: ({ address, why }: { readonly address: string; readonly why: string }) =>
+    `The shop at ${address} does not answer this bench: ${why} The bench works on by itself; what is confirmed is sent when that is put right.`,
   openYourself: ({ why }: { readonly why: PhraseText }) =>
     `Open the address below in a browser yourself: ${why}.`,
   specsNoFolder: ({ folder }: AtFolder) =>

@@ -58,7 +58,12 @@ export const shop = {
     example: 'postgres://bench@server/bedplate',
     password: 'Password, if the archive asks for one',
     authority: 'File of the authority that issued the server’s certificate, if it is one of your own',
-    kept: 'The password is kept in a file that only this user may read, and is never shown.',
+    kept: {
+      'key-store': 'The password is kept in this system’s key store, and is never shown.',
+      file: 'The password is kept in a file that only this user may read, as there is no key store to be used here, and is never shown.',
+      environment:
+        'The password comes from the environment (PGPASSWORD), which goes before one that is typed here.',
+    },
     join: 'Join',
   },
 

@@ -52,7 +52,11 @@ export const shop: Words['shop'] = {
     example: 'postgres://bench@server/bedplate',
     password: 'Contraseña, si el archivo la pide',
     authority: 'Fichero de la autoridad que emitió el certificado del servidor, si es propia',
-    kept: 'La contraseña se guarda en un fichero que solo puede leer este usuario, y nunca se muestra.',
+    kept: {
+      'key-store': 'La contraseña se guarda en el almacén de claves de este sistema, y nunca se muestra.',
+      file: 'La contraseña se guarda en un fichero que solo puede leer este usuario, porque aquí no hay almacén de claves utilizable, y nunca se muestra.',
+      environment: 'La contraseña viene del entorno (PGPASSWORD), que precede a la que se escriba aquí.',
+    },
     join: 'Unirse',
   },
 

@@ -34,7 +34,12 @@ export async function benchOn(kept: Store, shop: MemoryShop, name: string) {
         clients.push(client)
         return done(client)
       },
-      secret: { read: () => done(null), keep: () => undefined, forget: () => undefined },
+      secret: {
+        read: () => done(null),
+        keep: () => undefined,
+        forget: () => undefined,
+        place: () => 'file',
+      },
       machine: 'machine-7',
       random: () => 0,
     },

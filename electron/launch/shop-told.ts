@@ -1,0 +1,15 @@
+import { sentenceIn } from '../../core/problem/index.ts'
+import type { JoinedHow } from '../requests/index.ts'
+import { words } from './spoken.ts'
+
+/** What the terminal is told of the shop that was to be joined at the start. Without a password: it is not in what is told. */
+export function toldOfShop(how: JoinedHow): string {
+  switch (how.kind) {
+    case 'joined':
+      return words.launch.shopJoined(how)
+    case 'refused':
+      return words.launch.shopNotJoined({ why: sentenceIn(words, how.problem) })
+    case 'silent':
+      return words.launch.shopSilent({ address: how.address, why: sentenceIn(words, how.problem) })
+  }
+}

@@ -1,0 +1,47 @@
+import type { Answer } from '../../../core/contract/index.ts'
+import type { Problem } from '../../../core/problem/index.ts'
+import type { Answering } from '../answer.ts'
+
+/** What the program was asked for when it was started. */
+export interface ShopAtStart {
+  /** As typed, perhaps with a password. */
+  readonly address: string
+  /** Called once, as soon as it is known how it ends. */
+  readonly told: (how: JoinedHow) => void
+}
+
+export type JoinedHow =
+  | { readonly kind: 'joined'; readonly address: string }
+  /** Nothing was joined: the bench is in the shop it was in, or in none. */
+  | { readonly kind: 'refused'; readonly problem: Problem }
+  /** The bench belongs to it now, and is not taken, or not heard. */
+  | { readonly kind: 'silent'; readonly address: string; readonly problem: Problem }
+
+/** Joins the shop. The program does not wait for what answers there: it goes on, and tells when it knows. */
+export async function joinAtStart(
+  answer: Answering,
+  { address, told }: ShopAtStart,
+  { log, isOver }: { readonly log: (line: string) => void; readonly isOver: () => boolean },
+): Promise<void> {
+  const tell = (how: JoinedHow) => {
+    log(`the shop at start: ${how.kind}${how.kind === 'joined' ? '' : ` ${how.problem.code}`}`)
+    told(how)
+  }
+  const joined = await answer('shop.join', { address, password: '', authority: '' })
+  if (joined.ok) void hear(answer, tell, isOver)
+  else tell({ kind: 'refused', problem: joined.problem })
+}
+
+async function hear(answer: Answering, tell: (how: JoinedHow) => void, isOver: () => boolean): Promise<void> {
+  for (let after = 0; ;) {
+    const read = (await answer('shop.read', {})) as Answer<'shop.read'>
+    const joined = read.ok ? read.value.joined : null
+    if (joined === null) return
+    const { address, connection, problem } = joined
+    if (problem !== null) return tell({ kind: 'silent', address, problem })
+    if (connection === 'open') return tell({ kind: 'joined', address })
+    const news = (await answer('shop.news', { after })) as Answer<'shop.news'>
+    if (!news.ok || !news.value.isJoined || (after > 0 && isOver())) return
+    after = news.value.number
+  }
+}
