@@ -37,11 +37,15 @@ export interface ShopArchive {
   entries(build: string, after?: number): Promise<Outcome<readonly ShopEntry[]>>
   spec(sha256: string): Promise<Outcome<KeptSpec | null>>
   photo(sha256: string): Promise<Outcome<Uint8Array | null>>
+  /** Those of these builds that are there, in no order. */
+  buildsOf(ids: readonly string[]): Promise<Outcome<readonly ShopBuild[]>>
+  /** The change of the build that was added to last; 0 for an archive with none. */
+  lastChange(): Promise<Outcome<number>>
   /** Builds to which something was added past this change, the earliest first, and no more than a few hundred at once. */
   changesAfter(change: number): Promise<Outcome<readonly ShopBuild[]>>
   /**
    * Tells of each build as something is added to it, past the change `after`; what was added while the way was cut comes
-   * when it is open again, with the last state of each build. Returns what ends it.
+   * when it is open again, with the last state of each build; where that is too much, `skipped` is called in its place. Returns what ends it.
    */
   follow(after: number, listener: ShopListener): () => void
   /** Of one build, or of all. Settled ones too. */
@@ -66,6 +70,8 @@ export type ShopConnection =
 export interface ShopListener {
   /** A build as it stands now. */
   readonly added: (build: ShopBuild) => void
+  /** More was added than is told: what is followed is to be asked for. What comes from now on is told. */
+  readonly skipped?: () => void
   /** Something was said of an item of a list, or other lists are common now. */
   readonly lists?: () => void
   /** The way to the archive opened or was cut. */

@@ -21,6 +21,7 @@ import type {
   ShopListener,
   ShopSearch,
 } from './archive.ts'
+import { followingFrom } from './following.ts'
 import { hasFork, isFound, type MemoryBuild } from './memory-build.ts'
 import { placed } from './placing.ts'
 import { foundBy } from './found-by.ts'
@@ -149,6 +150,8 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
     entries: (build: string, after = 0) => done(builds.get(build)?.entries.slice(after) ?? []),
     spec: (hash: string) => done(specs.get(hash) ?? null),
     photo: (hash: string) => done(photos.get(hash) ?? null),
+    buildsOf: (ids: readonly string[]) => done(rows().filter(({ id }) => ids.includes(id))),
+    lastChange: () => done(change),
     changesAfter: (after: number) => done(changed(after)),
     forks: (build?: string) =>
       done(
@@ -206,12 +209,16 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
       }
       function tell(): void {
         if (fault !== null) return
-        for (const each of listeners)
+        for (const each of listeners) {
+          const from = followingFrom(each.last, change)
+          if (from !== each.last) each.listener.skipped?.()
+          each.last = from
           for (let some = changed(each.last); some.length > 0; some = changed(each.last))
             for (const build of some) {
               each.last = build.change
               each.listener.added(build)
             }
+        }
       }
       const wake = () => queueMicrotask(tell)
       woken.add(wake)
@@ -245,6 +252,8 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         entries: asked(questions.entries),
         spec: asked(questions.spec),
         photo: asked(questions.photo),
+        buildsOf: asked(questions.buildsOf),
+        lastChange: asked(questions.lastChange),
         changesAfter: asked(questions.changesAfter),
         forks: asked(questions.forks),
         settle: asked(questions.settle),

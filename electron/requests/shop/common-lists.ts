@@ -26,6 +26,8 @@ export class CommonLists {
   #common: readonly ListName[]
   #meeting: Promise<void> | null = null
   #again = false
+  /** The archive that is met. What another one still answers is of no account. */
+  #archive: ShopArchive | null = null
 
   constructor({ store, now, changed }: { store: Store; now: () => Date; changed: () => void }) {
     this.#store = store
@@ -51,21 +53,31 @@ export class CommonLists {
 
   /** Takes in what other benches said, and says what was changed here. Once more where it is asked for meanwhile. */
   meet(archive: ShopArchive): Promise<void> {
+    this.#archive = archive
     this.#again = true
-    this.#meeting ??= this.#meetAll(archive)
+    this.#meeting ??= this.#meetAll()
     return this.#meeting
+  }
+
+  /** Resolves when nothing of the record is touched any more. */
+  async stop(): Promise<void> {
+    this.#archive = null
+    await this.#meeting
   }
 
   /** The bench is in no shop, or in another: its lists are its own, as they are. */
   forget(): void {
+    this.#archive = null
     this.#keepCommon([])
   }
 
-  async #meetAll(archive: ShopArchive): Promise<void> {
+  async #meetAll(): Promise<void> {
     try {
-      while (this.#again) {
+      while (this.#again && this.#archive !== null) {
         this.#again = false
+        const archive = this.#archive
         const common = await archive.commonLists()
+        if (archive !== this.#archive) continue
         if (!common.ok) return
         this.#keepCommon(this.#common.filter((list) => common.value.includes(list)))
         for (const list of common.value) {
@@ -80,6 +92,7 @@ export class CommonLists {
 
   async #meet(archive: ShopArchive, list: ListName): Promise<Outcome<null>> {
     const there = await archive.listItems(list)
+    if (archive !== this.#archive) return done(null)
     if (!there.ok) return there
     // Nothing is waited for from here on: what is compared is not changed meanwhile. A list that was this bench's own until now
     // is not said yet: of what the shop knows already, the shop's word holds.
@@ -95,6 +108,7 @@ export class CommonLists {
       list,
       unsent.map(({ sent: _, ...item }) => item),
     )
+    if (archive !== this.#archive) return done(null)
     return said.ok ? this.#store.lists.markSent(list, unsent) : said
   }
 

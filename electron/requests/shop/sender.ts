@@ -71,6 +71,7 @@ export class Sender {
 
   /** Everything that waits, also what was confirmed before this program was started. */
   sendAll(): void {
+    if (this.#isStopped) return
     for (const { build } of this.#store.shop.waiting()) this.#builds.add(build)
     this.tryNow()
   }

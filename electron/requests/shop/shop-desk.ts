@@ -163,6 +163,7 @@ export class ShopDesk {
   async stop(): Promise<void> {
     this.news.wake()
     await this.#way?.stop()
+    await this.#lists.stop()
     this.#keepChange()
   }
 
@@ -226,7 +227,7 @@ export class ShopDesk {
       ...{ archive: opened.value, store, openBuilds, now, random, after: change },
       greeting: () => ({ ...this.here, program }),
       keepChange: (seen) => {
-        this.#change = Math.max(this.#change, seen)
+        this.#change = seen
       },
       news: (build) => this.news.tell(build),
       meetLists: (archive) => this.#lists.meet(archive),

@@ -1,4 +1,4 @@
-import type { Outcome, Problem } from '../../../core/problem/index.ts'
+import { done, type Outcome, type Problem } from '../../../core/problem/index.ts'
 import type { ShopAddress, ShopArchive, ShopBench, ShopBuild } from '../../shop/index.ts'
 import { mayPass } from '../../shop/index.ts'
 import type { Store } from '../../store/index.ts'
@@ -13,6 +13,8 @@ export type OpenArchive = (address: ShopAddress, password: string | null) => Out
 const greetEveryMs = 300_000
 /** After what came could not be taken in, for want of an answer. */
 const againMs = 5_000
+/** How many builds are asked for at once. */
+const atOnce = 200
 
 /** The way between this bench and the archive of a shop, while it belongs to it: what goes, what comes, and who is there. */
 export class WayToShop {
@@ -30,10 +32,15 @@ export class WayToShop {
   #taking: Promise<void> | null = null
   #greeted: Problem | null = null
   #isStopped = false
+  /** The last change that was told. */
+  #seen: number
+  /** Much was added that was not told one by one. */
+  #isBehind = false
 
   constructor(services: WayServices) {
     const { archive, store, openBuilds, greeting, now, random } = services
     this.archive = archive
+    this.#seen = services.after
     this.#services = services
     this.#greeting = greeting
     const bench = store.bench
@@ -50,7 +57,12 @@ export class WayToShop {
     this.#timer.unref()
     this.#unfollow = archive.follow(services.after, {
       added: (build) => {
-        this.#coming.set(build.id, build)
+        this.#seen = Math.max(this.#seen, build.change)
+        this.#came(build)
+        services.news(build.id)
+      },
+      skipped: () => {
+        this.#isBehind = true
         this.#takeAll()
       },
       lists: () => void services.meetLists(archive),
@@ -110,7 +122,7 @@ export class WayToShop {
     if (this.#isStopped) return
     this.#taking ??= this.#takeEach().finally(() => {
       this.#taking = null
-      if (this.#coming.size > 0 && this.#again === null)
+      if ((this.#coming.size > 0 || this.#isBehind) && this.#again === null)
         this.#again = setTimeout(() => {
           this.#again = null
           this.#takeAll()
@@ -118,19 +130,59 @@ export class WayToShop {
     })
   }
 
+  /** Of others’ builds only those are kept here that somebody has looked at, and those that were handed to this bench. */
+  #came(row: ShopBuild): void {
+    const { store } = this.#services
+    if (row.holder !== store.bench && store.build(row.id) === null) return this.#keepChange()
+    this.#coming.set(row.id, row)
+    this.#takeAll()
+  }
+
+  /** All up to the change before the first that is still to be taken in. */
+  #keepChange(): void {
+    if (this.#isBehind) return
+    const first = Math.min(...[...this.#coming.values()].map(({ change }) => change))
+    this.#services.keepChange(Math.min(this.#seen, first - 1))
+  }
+
   /** One after the other. What cannot be had now stays; what will never be taken in is told and passed over. */
   async #takeEach(): Promise<void> {
+    if (this.#isBehind && !(await this.#askForAll())) return
     for (const row of this.#coming.values()) {
       if (this.#isStopped) return
-      const { store, news, keepChange } = this.#services
-      // Of others' finished builds only those are kept here that somebody has looked at.
-      const isWanted = (!row.finished && !row.voided) || store.build(row.id) !== null
-      const taken = isWanted ? await this.#take(row) : null
-      if (taken?.ok === false && mayPass(taken.problem)) return
+      const taken = await this.#take(row)
+      if (!taken.ok && mayPass(taken.problem)) return
       if (this.#coming.get(row.id) === row) this.#coming.delete(row.id)
-      keepChange(row.change)
-      news(row.id)
+      this.#keepChange()
+      this.#services.news(row.id)
     }
+  }
+
+  /** Asks page by page for what would have been told. False where there was no answer. */
+  async #askForAll(): Promise<boolean> {
+    const { store, archive } = this.#services
+    const { bench } = store
+    const last = await archive.lastChange()
+    if (!last.ok) return false
+    const here = async (before: string | undefined) => {
+      const ids = store.builds({ before, most: atOnce }).map(({ id }) => id)
+      return { ids, rows: ids.length === 0 ? done([]) : await archive.buildsOf(ids) }
+    }
+    const handed = async (before: string | undefined) => {
+      const rows = await archive.builds({ holder: bench, state: 'open', before, most: atOnce })
+      return { ids: rows.ok ? rows.value.map(({ id }) => id) : [], rows }
+    }
+    for (const page of [here, handed])
+      for (let before: string | undefined, isMore = true; isMore && !this.#isStopped;) {
+        const { ids, rows } = await page(before)
+        if (!rows.ok) return false
+        for (const row of rows.value) if (!this.#coming.has(row.id)) this.#coming.set(row.id, row)
+        before = ids.at(-1)
+        isMore = ids.length === atOnce
+      }
+    this.#seen = last.value
+    this.#isBehind = false
+    return true
   }
 
   async #take(row: ShopBuild): Promise<Outcome<boolean>> {

@@ -45,6 +45,12 @@ export function postgresArchive(
   const lines = async (sql: Sql, text: string, values: readonly (string | number | string[])[]) =>
     (await sql.unsafe<BuildRow[]>(text, [...values], { prepare: false })).map(buildIn)
 
+  const lastChange: ShopArchive['lastChange'] = () =>
+    way.ask(async (sql) => {
+      const [row] = await sql<{ last: string }[]>`SELECT coalesce(max(change), 0) AS last FROM build`
+      return done(Number(row?.last ?? 0))
+    })
+
   const changesAfter: ShopArchive['changesAfter'] = (change) =>
     way.ask(async (sql) =>
       done(
@@ -131,8 +137,17 @@ export function postgresArchive(
         const [row] = await sql<{ bytes: Buffer }[]>`SELECT bytes FROM photo WHERE sha256 = ${hash(sha256)}`
         return done(row?.bytes ?? null)
       }),
+    buildsOf: (ids) =>
+      way.ask(async (sql) =>
+        done(
+          await lines(sql, linesOf('SELECT id FROM build WHERE id = ANY($1::uuid[]) AND entries > 0'), [
+            [...ids],
+          ]),
+        ),
+      ),
+    lastChange,
     changesAfter,
-    follow: followOn(destination, way, changesAfter, { askEachMs, retryMs }),
+    follow: followOn(destination, way, { changesAfter, lastChange }, { askEachMs, retryMs }),
     forks: (build) =>
       way.ask(async (sql) =>
         done(

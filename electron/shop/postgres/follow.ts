@@ -1,6 +1,7 @@
 import { setTimeout as delay } from 'node:timers/promises'
 import type { ShopArchive, ShopListener } from '../archive.ts'
 import { dial, type Destination } from './dial.ts'
+import { followingFrom } from '../following.ts'
 import { listsAreOther } from './migrations/index.ts'
 import type { Way } from './way.ts'
 
@@ -18,18 +19,28 @@ export interface FollowTimes {
 export function followOn(
   destination: Destination,
   way: Way,
-  changesAfter: ShopArchive['changesAfter'],
+  { changesAfter, lastChange }: Pick<ShopArchive, 'changesAfter' | 'lastChange'>,
   { askEachMs, retryMs: [least, most] }: FollowTimes,
 ) {
-  return (after: number, { added, lists, connection }: ShopListener): (() => void) => {
+  return (after: number, { added, skipped, lists, connection }: ShopListener): (() => void) => {
     const stopped = new AbortController()
     const { signal } = stopped
     let last = after
     let asking: Promise<boolean> | null = null
     let again = false
+    /** Whether it was looked how far the archive has come since the way was cut. */
+    let hasLooked = false
 
     /** False where there was no answer. */
     async function askOnce(): Promise<boolean> {
+      if (!hasLooked) {
+        const there = await lastChange()
+        if (!there.ok) return false
+        hasLooked = true
+        const from = followingFrom(last, there.value)
+        if (from !== last) skipped?.()
+        last = from
+      }
       for (;;) {
         again = false
         const changes = await changesAfter(last)
@@ -74,6 +85,7 @@ export function followOn(
 
     async function listen(): Promise<void> {
       for (let wait = least; !signal.aborted; wait = Math.min(wait * 2, most)) {
+        hasLooked = false
         // Asked first: it opens the way and tells how it stands.
         if (await ask()) {
           wait = least

@@ -107,7 +107,7 @@ export function settingUpOn(shops: Shops): void {
       expect(value(await archive.commonLists())).toEqual(['wrenches'])
       expect(await shop('lists', typed(destinationFor(role('bench'))), '--people', 'one')).toMatchObject({
         code: 1,
-        said: expect.stringMatching(/may not/) as string,
+        said: expect.stringMatching(/does not allow/) as string,
       })
       expect((await shop('lists', typed(owner), '--people', 'two')).code).toBe(2)
     })

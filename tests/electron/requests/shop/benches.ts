@@ -53,6 +53,9 @@ export async function benchOn(kept: Store, shop: MemoryShop, name: string) {
     const { events } = await get('builds.open', { build })
     return ask('builds.act', { build, after: events.length, person, command })
   }
+  /** Looks at a build of the shop, by which it is followed here; waits until it has so many entries. */
+  const looksAt = (build: string, entries: number) =>
+    until(async () => (await ask('shop.open', { build })).ok && kept.build(build)?.entries === entries)
   /** Does the one thing that is next. */
   async function goesOn(build: string, times = 1): Promise<void> {
     for (let done = 0; done < times; done += 1) {
@@ -69,6 +72,7 @@ export async function benchOn(kept: Store, shop: MemoryShop, name: string) {
     store: kept,
     does,
     goesOn,
+    looksAt,
     /** The way that is open now. */
     client: () => clients.at(-1)!,
     name: { id: kept.bench, name },

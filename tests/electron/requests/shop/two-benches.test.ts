@@ -22,7 +22,7 @@ describe('two benches of a shop', () => {
     const { line } = await first.begin()
     await first.goesOn(line.id, 3)
     await until(async () => (await entriesAt(second, line.id)) === 4)
-    await until(() => second.store.build(line.id)?.entries === 4)
+    await second.looksAt(line.id, 4)
 
     const there = await second.get('builds.open', { build: line.id })
     expect(there.benches).toMatchObject({ begunAt: first.name, here: second.name, apart: null })
@@ -40,7 +40,7 @@ describe('two benches of a shop', () => {
     await until(() => second.store.build(line.id)?.entries === 5)
     await second.goesOn(line.id, 4)
 
-    await until(() => third.store.build(line.id)?.entries === 9)
+    await third.looksAt(line.id, 9)
     expect(hashesOf(third, line.id)).toEqual(hashesOf(second, line.id))
     const opened = await third.get('shop.open', { build: line.id })
     const read = readSpec(opened.specText)
@@ -59,7 +59,7 @@ describe('two benches of a shop', () => {
     const shop = memoryShop()
     const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
     const { line } = await first.begin()
-    await until(() => second.store.build(line.id)?.entries === 1)
+    await second.looksAt(line.id, 1)
     first.client().cut()
     expect(codeOf(await second.does(line.id, { type: 'take-over', reason: '' }))).toBe('reason-missing')
     expect((await second.does(line.id, { type: 'take-over', reason: 'Bench 1 is dark' })).ok).toBe(true)
@@ -77,7 +77,7 @@ describe('a bench with the network down', () => {
     const shop = memoryShop()
     const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
     const { line } = await first.begin()
-    await until(() => second.store.build(line.id)?.entries === 1)
+    await second.looksAt(line.id, 1)
     first.client().cut()
     await first.goesOn(line.id, 5)
     expect((await first.get('shop.read', {})).joined).toMatchObject({
@@ -97,7 +97,7 @@ describe('a bench with the network down', () => {
     const shop = memoryShop()
     const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
     const { line } = await first.begin()
-    await until(() => second.store.build(line.id)?.entries === 1)
+    await second.looksAt(line.id, 1)
     second.client().cut()
     const opened = await second.get('shop.open', { build: line.id })
     expect(opened.events).toHaveLength(1)
@@ -118,7 +118,7 @@ describe('a bench with the network down', () => {
     await first.goesOn(line.id, 2)
     const second = await benchOf(shop, 'Bench 2')
     await first.get('shop.join', { address: 'postgres://bench@127.0.0.1/south', password: '', authority: '' })
-    await until(() => second.store.build(line.id)?.entries === 3)
+    await second.looksAt(line.id, 3)
     expect(hashesOf(second, line.id)).toEqual(hashesOf(first, line.id))
   })
 })
@@ -128,7 +128,7 @@ async function apart() {
   const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
   const { line } = await first.begin()
   const build = line.id
-  await until(() => second.store.build(build)?.entries === 1)
+  await second.looksAt(build, 1)
   first.client().cut()
   await second.does(build, { type: 'take-over', reason: 'Bench 1 is dark' })
   await until(async () => (await entriesAt(second, build)) === 2)
