@@ -6,6 +6,7 @@ import {
   migrateShop,
   readAddress,
   readAuthority,
+  rebuildShopLists,
   setUp,
   shopStatus,
   writeAddress,
@@ -67,6 +68,13 @@ async function lists(destination: Destination, { lists: chosen }: Chosen): Promi
   )
 }
 
+async function rebuild(destination: Destination): Promise<Outcome<string>> {
+  const rebuilt = await rebuildShopLists(destination)
+  return rebuilt.ok
+    ? done(words.shopSetup.rebuilt({ shop: destination.address.shop, ...rebuilt.value }))
+    : rebuilt
+}
+
 const commands: Readonly<
   Record<string, (destination: Destination, chosen: Chosen) => Promise<Outcome<string>>>
 > = {
@@ -74,6 +82,7 @@ const commands: Readonly<
   migrate,
   status,
   lists,
+  rebuild,
 }
 
 const oneOrOwn = z.enum(['one', 'own']).optional()

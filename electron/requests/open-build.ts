@@ -1,16 +1,16 @@
 import { z } from 'zod'
 import type { BenchName, BuildState, RecordedEvent, SpecUntil, Standing } from '../../core/builds/index.ts'
-import { readEvent, recordedEvent, replay, revisionSpans } from '../../core/builds/index.ts'
+import { replay, revisionSpans } from '../../core/builds/index.ts'
 import { buildLine } from '../../core/contract/index.ts'
-import type { BuildLine, ReadEntry, StoredBuild } from '../../core/contract/index.ts'
+import type { BuildLine, StoredBuild } from '../../core/contract/index.ts'
 import { done, problem, refused } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import { namesInAllLanguages, readSpec } from '../../core/engine/index.ts'
 import type { EngineSpec, NamesOf } from '../../core/engine/index.ts'
 import { underEarlierRules } from './earlier-rules.ts'
 import { lineOf as libraryLineOf } from './library.ts'
-import { firstBroken, numberOf, readBegun, sha256 } from '../store/index.ts'
-import type { BuildRow, EntryBody, Store, StoredEntry } from '../store/index.ts'
+import { firstBroken, numberOf, readBegun, readEntry, sha256 } from '../store/index.ts'
+import type { BuildRow, Store, StoredEntry } from '../store/index.ts'
 
 /** A build as read from the record, its chain followed to the end. */
 export interface OpenedBuild {
@@ -125,22 +125,6 @@ function readable(build: string, entries: readonly StoredEntry[]) {
     events.push({ ...rest, event })
   }
   return { events, readOnly: broken === null ? null : problem('build-chain-broken', { entry: broken }) }
-}
-
-const entryAround = recordedEvent.omit({ event: true })
-
-/** What an entry says; its event is null where only a newer program knows it. Null for what no program wrote. */
-export function readEntry({ seq, body, sha256 }: StoredEntry): ReadEntry | null {
-  let inside: Partial<EntryBody> | null
-  try {
-    inside = JSON.parse(body) as Partial<EntryBody> | null
-  } catch {
-    return null
-  }
-  const around = entryAround.safeParse({ seq, at: inside?.at, person: inside?.person, hash: sha256 })
-  if (!around.success) return null
-  const read = readEvent(inside?.event)
-  return { ...around.data, event: read.kind === 'known' ? read.event : null }
 }
 
 /** Whether what the build rests on is sound, so that it may be given out: one of a newer program or of earlier rules may. */

@@ -1,18 +1,6 @@
-import { apartFrom, type OtherLine, type RecordedEvent } from '../../../core/builds/index.ts'
+import { apartFrom, type OtherLine } from '../../../core/builds/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
-import type { Store, StoredEntry } from '../../store/index.ts'
-import { readEntry } from '../open-build.ts'
-
-/** What entries say, up to the first that this version does not know. */
-export function eventsIn(entries: readonly StoredEntry[]): readonly RecordedEvent[] {
-  const events: RecordedEvent[] = []
-  for (const entry of entries) {
-    const read = readEntry(entry)
-    if (read === null || read.event === null) break
-    events.push({ ...read, event: read.event })
-  }
-  return events
-}
+import { eventsIn, type Store } from '../../store/index.ts'
 
 /** The other lines of a build, with the names of their benches. */
 export function otherLines(

@@ -1,12 +1,18 @@
 import { whereItStands } from '../../../core/builds/index.ts'
 import { readSpec, type EngineSpec, type NamesOf } from '../../../core/engine/index.ts'
 import { done, problem, type Problem } from '../../../core/problem/index.ts'
-import { mentionsIn, numberOf, writeStanding, type BuildRow, type Store } from '../../store/index.ts'
+import {
+  eventsIn,
+  mentionsIn,
+  numberOf,
+  writeStanding,
+  type BuildRow,
+  type Store,
+} from '../../store/index.ts'
 import { mayPass, type Listed, type ShopArchive } from '../../shop/index.ts'
 import { specsNamed } from '../export-specs.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { openBuild } from '../open-build.ts'
-import { eventsIn } from './lines.ts'
 
 /** As many entries as go in one consignment. */
 const mostAtOnce = 200

@@ -1,13 +1,20 @@
 import { heldAt } from '../../../core/builds/index.ts'
 import { done, type Outcome, type Problem } from '../../../core/problem/index.ts'
-import { follows, mentionsIn, numberWord, type Begun, type KeptSpec, type Store } from '../../store/index.ts'
+import {
+  eventsIn,
+  follows,
+  mentionsIn,
+  numberWord,
+  type Begun,
+  type KeptSpec,
+  type Store,
+} from '../../store/index.ts'
 import type { ShopArchive, ShopBuild, ShopEntry } from '../../shop/index.ts'
 import { keepUnderEarlierRules } from '../earlier-rules.ts'
 import { readExport, writeExport } from '../export-file.ts'
 import { specNamedBy } from '../export-specs.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { openBuild } from '../open-build.ts'
-import { eventsIn } from './lines.ts'
 
 /**
  * Takes into the record here what other benches have sent to the archive. What follows the entries here is added to them; what does not is

@@ -140,9 +140,11 @@ export function postgresArchive(
     buildsOf: (ids) =>
       way.ask(async (sql) =>
         done(
-          await lines(sql, linesOf('SELECT id FROM build WHERE id = ANY($1::uuid[]) AND entries > 0'), [
-            [...ids],
-          ]),
+          (
+            await sql<BuildRow[]>`
+              SELECT b.*, s.engine, s.demo FROM build AS b JOIN spec AS s ON s.sha256 = b.spec_sha256
+              WHERE b.id IN (SELECT i::uuid FROM unnest(${[...ids]}::text[]) AS i) AND b.entries > 0`
+          ).map(buildIn),
         ),
       ),
     lastChange,

@@ -116,7 +116,8 @@ async function addWords(sql: TransactionSql, consignment: Consignment): Promise<
     ON CONFLICT DO NOTHING`
 }
 
-function columnsOf(listed: Listed) {
+/** The columns of a build that a bench says. */
+export function columnsOf(listed: Listed) {
   return {
     year: listed.year,
     ordinal: listed.ordinal,

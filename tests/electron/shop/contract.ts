@@ -360,6 +360,23 @@ export function archiveContract(of: string, openShop: OpenShop): void {
       expect(told).toHaveLength(2)
     })
 
+    it('begins with now where the archive has gone back behind what was seen', async () => {
+      const [archive, client] = await withSpec()
+      value(await archive.send(consignment(build, chainOf(build, 1))))
+      const told: string[] = []
+      const stop = (await client()).follow(1_000_000, {
+        added: ({ id }) => told.push(id),
+        skipped: () => told.push('skipped'),
+        connection: () => {},
+      })
+      await expect.poll(() => told).toEqual(['skipped'])
+      expect(value(await archive.lastChange())).toBe(value(await archive.build(build))?.change)
+      expect(value(await archive.buildsOf([later, build])).map(({ id }) => id)).toEqual([build])
+      value(await archive.send(consignment(later, chainOf(later, 1))))
+      await expect.poll(() => told).toEqual(['skipped', later])
+      stop()
+    })
+
     it('tells that something was said of a list', async () => {
       const [archive, client] = await withSpec()
       let told = 0

@@ -8,6 +8,7 @@ import { sha256 } from '../../../electron/store/index.ts'
 import { buildId, chainOf, consignment, ferryEngine, first, value } from './sample.ts'
 import { runProgram } from './server.ts'
 import { destinationFor, destinationOf, type Shops } from './shops.ts'
+import { typedAddress } from './typed-address.ts'
 
 async function shop(...args: readonly string[]) {
   const { exitCode: code, text: said } = await shopCommand(args, {})
@@ -93,23 +94,22 @@ export function settingUpOn(shops: Shops): void {
 
     it('chooses whether people and wrenches are one list, which a bench may not', async () => {
       const { owner, role, client } = await shops.newShop()
-      const typed = (who: typeof owner) => {
-        const { address } = who
-        const login = `${address.user}:${who.password() ?? ''}`
-        return writeAddress(address).replace(address.user, login)
-      }
       const archive = client()
-      expect((await shop('lists', typed(owner))).said).toMatch(/own list of people\n.*own list of wrenches/)
-      const chosen = await shop('lists', typed(owner), '--people', 'one')
+      expect((await shop('lists', typedAddress(owner))).said).toMatch(
+        /own list of people\n.*own list of wrenches/,
+      )
+      const chosen = await shop('lists', typedAddress(owner), '--people', 'one')
       expect(chosen.said).toMatch(/people are one list for all benches\n.*own list of wrenches/)
       expect(value(await archive.commonLists())).toEqual(['people'])
-      await shop('lists', typed(owner), '--people', 'own', '--wrenches', 'one')
+      await shop('lists', typedAddress(owner), '--people', 'own', '--wrenches', 'one')
       expect(value(await archive.commonLists())).toEqual(['wrenches'])
-      expect(await shop('lists', typed(destinationFor(role('bench'))), '--people', 'one')).toMatchObject({
+      expect(
+        await shop('lists', typedAddress(destinationFor(role('bench'))), '--people', 'one'),
+      ).toMatchObject({
         code: 1,
         said: expect.stringMatching(/does not allow/) as string,
       })
-      expect((await shop('lists', typed(owner), '--people', 'two')).code).toBe(2)
+      expect((await shop('lists', typedAddress(owner), '--people', 'two')).code).toBe(2)
     })
 
     it('refuses in a sentence, and says how it is called', async () => {

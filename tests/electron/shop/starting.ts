@@ -9,6 +9,7 @@ import { writeAddress, type ShopAddress } from '../../../electron/shop/index.ts'
 import { value } from './sample.ts'
 import type { NewShop, Shops } from './shops.ts'
 import { serving, speakAs } from './stand-in-server.ts'
+import { typedAddress } from './typed-address.ts'
 
 const specs = join(import.meta.dirname, '../../../specs')
 
@@ -50,7 +51,7 @@ const mostMs = 30_000
 export function startingAt(shops: Shops): void {
   const typed = (shop: NewShop, by: Partial<ShopAddress> = {}, secret = shop.role('bench').password) => {
     const { address } = shop.role('bench')
-    return writeAddress({ ...address, ...by }).replace(address.user, `${address.user}:${secret}`)
+    return typedAddress({ address: { ...address, ...by }, password: () => secret })
   }
 
   describe('npm start -- --shop', () => {

@@ -12,6 +12,8 @@ export const shopSetup: Words['shopSetup'] = {
   lists     sagen, ob Personen und Drehmomentschlüssel eine Liste für alle Werkbänke sind oder jede ihre eigene
             hat; dies festlegen
               --people one|own    --wrenches one|own    (one: eine für alle, own: je Werkbank)
+  rebuild   Liste der Aufbauten und die Wörter, unter denen sie gefunden werden, aus den Einträgen neu erstellen;
+            die Werkbänke arbeiten währenddessen weiter
 
 Die Adresse ist die des Eigentümers, wie postgres://owner@server/database, mit ?shop=NAME, wo eine Datenbank mehrere
 Werkstätten hat, und ?sslrootcert=DATEI für die Zertifizierungsstelle des Servers. Das Passwort darf in PGPASSWORD stehen.`,
@@ -39,6 +41,18 @@ Werkstätten hat, und ?sslrootcert=DATEI für die Zertifizierungsstelle des Serv
       wrenches
         ? '  sind die Drehmomentschlüssel eine Liste für alle Werkbänke'
         : '  hat jede Werkbank ihre eigene Liste der Drehmomentschlüssel',
+    ].join('\n'),
+  rebuilt: ({ shop, builds, changed, unread }) =>
+    [
+      `Die Liste der Werkstatt „${shop}“ wurde aus den Einträgen von ${counted(builds, 'Aufbau', 'Aufbauten')} neu erstellt.`,
+      changed === 0
+        ? '  sie war, wie es die Einträge sagen'
+        : `  ${counted(changed, 'Aufbau', 'Aufbauten')} anders aufgeführt, als es die Einträge sagen, und berichtigt`,
+      ...(unread === 0
+        ? []
+        : [
+            `  ${counted(unread, 'Aufbau', 'Aufbauten')} unverändert: dieses Programm kann Einträge oder Datenblatt nicht lesen`,
+          ]),
     ].join('\n'),
   migrated: ({ shop, from, to }) =>
     from === to

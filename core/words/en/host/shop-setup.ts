@@ -25,6 +25,13 @@ export interface CommonLists {
   readonly wrenches: boolean
 }
 
+export interface Rebuilt {
+  readonly shop: string
+  readonly builds: number
+  readonly changed: number
+  readonly unread: number
+}
+
 /** What `npm run shop` prints: setting up the archive that the benches of a shop share. */
 export const shopSetup = {
   usage: `npm run shop -- COMMAND ADDRESS   set up the archive that the benches of a shop share, in PostgreSQL
@@ -36,6 +43,7 @@ export const shopSetup = {
   status    say what is in it and how much room it takes
   lists     say whether people and wrenches are one list for all benches, or each bench has its own; choose it
               --people one|own    --wrenches one|own
+  rebuild   make the list of builds, and the words they are found by, again from the entries; benches work on meanwhile
 
 The address is the owner’s, as postgres://owner@server/database, with ?shop=NAME where one database has several shops and
 ?sslrootcert=FILE for the authority that issued the server’s certificate. The password may stand in PGPASSWORD.`,
@@ -65,6 +73,18 @@ The address is the owner’s, as postgres://owner@server/database, with ?shop=NA
       `In the shop “${shop}”`,
       people ? '  people are one list for all benches' : '  each bench has its own list of people',
       wrenches ? '  wrenches are one list for all benches' : '  each bench has its own list of wrenches',
+    ].join('\n'),
+  rebuilt: ({ shop, builds, changed, unread }: Rebuilt) =>
+    [
+      `The list of the shop “${shop}” was made again from the entries of ${counted(builds, 'build', 'builds')}.`,
+      changed === 0
+        ? '  it was as the entries say'
+        : `  ${counted(changed, 'build was', 'builds were')} listed otherwise than the entries say, and put right`,
+      ...(unread === 0
+        ? []
+        : [
+            `  ${counted(unread, 'build', 'builds')} left as listed: this program cannot read the entries or the spec`,
+          ]),
     ].join('\n'),
   migrated: ({ shop, from, to }: { readonly shop: string; readonly from: number; readonly to: number }) =>
     from === to

@@ -12,6 +12,8 @@ export const shopSetup: Words['shopSetup'] = {
   lists     decir si las personas y las llaves dinamométricas son una lista para todos los bancos o cada banco tiene
             la suya; elegirlo
               --people one|own    --wrenches one|own    (one: una para todos, own: una por banco)
+  rebuild   hacer de nuevo la lista de montajes y las palabras con que se encuentran a partir de las entradas; los
+            bancos siguen trabajando mientras tanto
 
 La dirección es la del propietario, como postgres://owner@server/database, con ?shop=NOMBRE si una base de datos tiene
 varios talleres y ?sslrootcert=ARCHIVO para la autoridad que emitió el certificado. La contraseña puede ir en PGPASSWORD.`,
@@ -37,6 +39,18 @@ varios talleres y ?sslrootcert=ARCHIVO para la autoridad que emitió el certific
       wrenches
         ? '  las llaves dinamométricas son una lista para todos los bancos'
         : '  cada banco tiene su propia lista de llaves dinamométricas',
+    ].join('\n'),
+  rebuilt: ({ shop, builds, changed, unread }) =>
+    [
+      `La lista del taller «${shop}» se hizo de nuevo a partir de las entradas de ${counted(builds, 'montaje', 'montajes')}.`,
+      changed === 0
+        ? '  era tal como dicen las entradas'
+        : `  ${counted(changed, 'montaje figuraba', 'montajes figuraban')} de otro modo que en las entradas; corregido`,
+      ...(unread === 0
+        ? []
+        : [
+            `  ${counted(unread, 'montaje', 'montajes')} sin cambio: este programa no puede leer las entradas o la ficha`,
+          ]),
     ].join('\n'),
   migrated: ({ shop, from, to }) =>
     from === to
