@@ -24,7 +24,7 @@ export async function joinAtStart(
   { log, isOver }: { readonly log: (line: string) => void; readonly isOver: () => boolean },
 ): Promise<void> {
   const tell = (how: JoinedHow) => {
-    log(`the shop at start: ${how.kind}${how.kind === 'joined' ? '' : ` ${how.problem.code}`}`)
+    log(`shop:${how.kind}${how.kind === 'joined' ? '' : `:${how.problem.code}`}`)
     told(how)
   }
   const joined = await answer('shop.join', { address, password: '', authority: '' })

@@ -70,7 +70,7 @@ export function startingAt(shops: Shops): void {
       await expect.poll(async () => value(await reader.entries(line.id)).length, { timeout: mostMs }).toBe(1)
       expect(JSON.stringify([how, read, printed])).not.toContain(secret)
       expect(writtenIn(folder)).not.toContain(secret)
-      expect(readFileSync(join(folder, 'log/bedplate.log'), 'utf8')).toContain('the shop at start: joined')
+      expect(readFileSync(join(folder, 'log/bedplate.log'), 'utf8')).toContain('shop:joined')
     })
 
     it.each<[string, (shop: NewShop) => Promise<string> | string, RegExp]>([

@@ -68,8 +68,6 @@ export const shopWords: Table<typeof pattern> = {
     'Das Datenblatt dieses Aufbaus ist noch nicht im Archiv, daher keine Einträge angenommen. Zuerst wird das Datenblatt gesendet.',
   'shop-entry-refused': ({ entry }) =>
     `Eintrag ${entry} vom Archiv nicht angenommen: Er folgt nicht auf den Eintrag davor oder ist nicht wie bestätigt. Die Aufzeichnung hier überprüfen.`,
-  'shop-list-moved-on': () =>
-    'Eine andere Werkbank hat diese Liste der Werkstatt inzwischen geändert. Jetzigen Stand ansehen, dann erneut ändern.',
   'shop-fork-unknown': () =>
     'Diese Verzweigung gibt es im Archiv nicht, oder sie ist entschieden. Liste neu ansehen.',
 }

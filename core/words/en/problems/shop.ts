@@ -72,8 +72,6 @@ export const shopWords = {
     'The archive has not been sent the spec that this build rests on, so it took no entries. The spec is sent first.',
   'shop-entry-refused': ({ entry }: { entry: number }) =>
     `The archive did not take entry ${entry}: it does not follow the entry before it, or is not as it was confirmed. Verify the record here.`,
-  'shop-list-moved-on': (_: None) =>
-    'Another bench changed this list of the shop in the meantime. Look at it as it is now, then change it again.',
   'shop-fork-unknown': (_: None) =>
     'There is no such fork in the archive, or it was settled. Look at the list again.',
 }

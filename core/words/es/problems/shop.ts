@@ -68,8 +68,6 @@ export const shopWords: Table<typeof pattern> = {
     'El archivo no ha recibido la ficha en que se basa este montaje y no ha tomado ninguna entrada. La ficha se envía primero.',
   'shop-entry-refused': ({ entry }) =>
     `El archivo no ha tomado la entrada ${entry}: no sigue a la anterior, o no está como se confirmó. Verificar el registro de aquí.`,
-  'shop-list-moved-on': () =>
-    'Otro banco ha cambiado entretanto esta lista del taller. Mirarla como está ahora y volver a cambiarla.',
   'shop-fork-unknown': () =>
     'Esa bifurcación no está en el archivo, o ya se resolvió. Mirar la lista de nuevo.',
 }
