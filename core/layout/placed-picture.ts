@@ -45,6 +45,7 @@ const drop = (x: number, y: number): PictureLine => ({
   closed: false,
 })
 const stroke = (...points: readonly number[]): PictureLine => ({ role: 'gauge', points, closed: false })
+const open = (...points: readonly number[]): PictureLine => ({ role: 'edge', points, closed: false })
 const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => readonly PictureLine[] } = {
   oil: () => [...saddle(), drop(150, 80)],
   dry: () => [...saddle(), drop(150, 80), stroke(124, 84, 176, 42)],
@@ -147,11 +148,15 @@ const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => 
   // A chain that comes from the right around its wheel: its bright link lies on the dot.
   'chain-link': () => [
     ...pipe(circle(150, 60, 42), circle(150, 60, 10)),
-    edge([290, 10, 150, 10, ...arc(150, 60, 50, Math.PI, 0), 290, 110]),
-    ...[-2, -1, 1, 2].map((link) => edge(arc(150, 60, 50, (link + 2.6) * 0.6, (link + 3) * 0.6))),
-    stroke(...arc(150, 60, 50, 1.3, 1.84)),
-    stroke(...circle(118, 60, 4)),
-    ...pointer(30, 60, 92, 60),
+    open(290, 6, 150, 6, ...arc(150, 60, 54, Math.PI, 0), 290, 114),
+    open(290, 14, 150, 14, ...arc(150, 60, 46, Math.PI, 0), 290, 106),
+    ...[0, 0.5, 1, 2.14, 2.64, 3.14].map((at) =>
+      open(...arc(150, 60, 46, at, at).slice(0, 2), ...arc(150, 60, 54, at, at).slice(0, 2)),
+    ),
+    ...[186, 222, 258].flatMap((x) => [open(x, 6, x, 14), open(x, 106, x, 114)]),
+    { role: 'gauge', points: [...arc(150, 60, 54, 1.3, 1.84), ...arc(150, 60, 46, 1.84, 1.3)], closed: true },
+    stroke(...circle(122, 60, 4)),
+    ...pointer(30, 60, 90, 60),
   ],
   // A wheel beside what stands still, line by line.
   'mark-at-line': () => [
@@ -186,7 +191,7 @@ const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => 
   'oil-jet': () => [
     metal([96, 8, 204, 8, 204, 52, 190, 52, 190, 24, 110, 24, 110, 52, 96, 52]),
     metal(box(56, 92, 70, 18)),
-    edge([126, 101, 150, 101, 150, 80]),
+    open(126, 101, 150, 101, 150, 80),
     ...pointer(150, 80, 150, 28),
   ],
   'flat-side': () => [
