@@ -48,7 +48,7 @@ describe('the sheet of a finished build of Skerry 3', () => {
     expect(read('ring-gap')).toHaveLength(3 * 4)
     expect(read('rod-side').map(({ place }) => place)).toEqual(['Rod 1', 'Rod 2', 'Rod 3'])
     expect(read('run-out').map(({ place }) => place)).toEqual(['Journal 2', 'Journal 3'])
-    expect(sheet.rings.map(({ piston }) => piston.name)).toEqual(['Piston 1', 'Piston 2', 'Piston 3'])
+    expect(sheet.rings.map(({ piston }) => piston.name.text)).toEqual(['Piston 1', 'Piston 2', 'Piston 3'])
   })
 
   it('has what the crank took to turn, the photo that was left out, and what was skipped, each with why', () => {
