@@ -1,7 +1,6 @@
 import { spawn } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
-import { words as said } from './words.mjs'
 
 /**
  * @typedef {Record<string, { version?: string, optional?: boolean, devOptional?: boolean }>} Packages
@@ -26,22 +25,28 @@ export function isInstalled(locked, installed) {
 /**
  * Installs with npm what is missing, saying so while it lasts.
  *
+ * @param {import('./words/index.mjs').LauncherWords} words
  * @param {string} root Folder of the project.
  * @returns {Promise<boolean>} Whether all is there now.
  */
-export async function install(root) {
+export async function install(words, root) {
   const locked = packagesOf(join(root, 'package-lock.json'))
   if (isInstalled(locked ?? {}, packagesOf(join(root, 'node_modules/.package-lock.json')))) return true
-  console.error(said.installing)
+  console.error(words.installing)
   const start = Date.now()
   const ticking = setInterval(
-    () => console.error(said.stillInstalling({ seconds: secondsSince(start) })),
+    () => console.error(words.stillInstalling({ seconds: secondsSince(start) })),
     5000,
   )
-  const { ended, output } = await npm(root, ['ci', '--include=dev', '--include=optional', '--loglevel=error'])
+  const { ended, output } = await npm(words, root, [
+    'ci',
+    '--include=dev',
+    '--include=optional',
+    '--loglevel=error',
+  ])
   clearInterval(ticking)
-  if (ended === 0) console.error(said.installed({ seconds: secondsSince(start) }))
-  else console.error(`${output}\n${said.installingFailed}`)
+  if (ended === 0) console.error(words.installed({ seconds: secondsSince(start) }))
+  else console.error(`${output}\n${words.installingFailed}`)
   return ended === 0
 }
 
@@ -58,17 +63,18 @@ function packagesOf(file) {
 }
 
 /**
+ * @param {import('./words/index.mjs').LauncherWords} words
  * @param {string} root
- * @param {readonly string[]} words
+ * @param {readonly string[]} asked
  * @returns {Promise<{ ended: number | null, output: string }>}
  */
-function npm(root, words) {
+function npm(words, root, asked) {
   // Under `npm start` npm says where it is; that spares the search, and the command shell on Windows.
   const own = process.env.npm_execpath
   const child =
     own !== undefined && basename(own) === 'npm-cli.js'
-      ? spawn(process.execPath, [own, ...words], { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] })
-      : spawn('npm', words, {
+      ? spawn(process.execPath, [own, ...asked], { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] })
+      : spawn('npm', asked, {
           cwd: root,
           stdio: ['ignore', 'pipe', 'pipe'],
           shell: process.platform === 'win32',
@@ -76,7 +82,7 @@ function npm(root, words) {
   let output = ''
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => (output += text))
   return new Promise((resolve) => {
-    child.on('error', (error) => resolve({ ended: null, output: said.npmNotStarted(error) }))
+    child.on('error', (error) => resolve({ ended: null, output: words.npmNotStarted(error) }))
     child.on('close', (ended) => resolve({ ended, output }))
   })
 }

@@ -13,6 +13,7 @@ import { isStale, type Target } from './freshness.ts'
 import { hostChoice, type HostChoice } from './host-choice.ts'
 import { parseOptions, type Options } from './options.mjs'
 import { languageOfTerminal, speak, systemLanguage, words } from './spoken.ts'
+import { wordsFor } from './words/index.mjs'
 import { sandboxFacts, sandboxRefusal, whyNoSandbox } from './sandbox.ts'
 
 // Everything is installed here, and this is a Node that runs TypeScript: see start.mjs and prepare.mjs.
@@ -24,7 +25,8 @@ const cwd = process.env.INIT_CWD ?? process.cwd()
 process.once('disconnect', () => process.kill(process.pid, 'SIGTERM'))
 process.channel?.unref()
 
-const answer = parseOptions(process.argv.slice(2))
+const typed = process.argv.slice(2)
+const answer = parseOptions(wordsFor(typed), typed)
 if (answer.kind === 'options' && answer.options.shop !== undefined) process.title = 'bedplate'
 if (answer.kind !== 'options') throw new Error('the options were to be looked at before')
 await launch(answer.options)

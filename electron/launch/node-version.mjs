@@ -1,5 +1,3 @@
-import { words } from './words.mjs'
-
 /**
  * Which Node carries the program. Electron aside, it needs one that runs TypeScript as it is. On Linux with an x64
  * processor the packages bring one along; elsewhere the person's own must do.
@@ -27,10 +25,11 @@ export function isAtLeast(version, least) {
 }
 
 /**
+ * @param {import('./words/index.mjs').LauncherWords} words
  * @param {Machine} machine
  * @returns {string | undefined} Why nothing can be done with the Node of this machine, before anything is installed.
  */
-export function refusalBeforeInstall({ version, platform, arch, bundled }) {
+export function refusalBeforeInstall(words, { version, platform, arch, bundled }) {
   if (bundled || isAtLeast(version, enough)) return undefined
   const comesAlong = platform === 'linux' && arch === 'x64'
   const least = comesAlong ? '20' : leastOfOwn

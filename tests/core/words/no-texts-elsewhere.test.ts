@@ -7,7 +7,7 @@ import { textsIn, type FoundText } from './texts.ts'
 const root = join(import.meta.dirname, '../../..')
 
 /** The tables themselves, and what is said before TypeScript runs. */
-const tables = ['core/words/', 'electron/launch/words.mjs']
+const tables = ['core/words/', 'electron/launch/words/']
 /** The gallery is for developers, and has its own names for what it shows. */
 const forDevelopers = 'renderer/gallery/'
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import {
-  flagsFor,
-  isAtLeast,
-  nodeToUse,
-  refusalBeforeInstall,
-} from '../../../electron/launch/node-version.mjs'
+import * as nodeVersion from '../../../electron/launch/node-version.mjs'
+import { launcherWords } from '../../../electron/launch/words/index.mjs'
+
+const { flagsFor, isAtLeast, nodeToUse } = nodeVersion
+const refusalBeforeInstall = (machine: nodeVersion.Machine) =>
+  nodeVersion.refusalBeforeInstall(launcherWords.en, machine)
 
 const linux = { platform: 'linux', arch: 'x64', bundled: false }
 const mac = { platform: 'darwin', arch: 'arm64', bundled: false }

@@ -1,51 +1,54 @@
 import { describe, expect, it } from 'vitest'
 import { parseOptions } from '../../../electron/launch/options.mjs'
+import { launcherWords } from '../../../electron/launch/words/index.mjs'
+
+const parse = (typed: readonly string[]) => parseOptions(launcherWords.en, typed)
 
 const usual = { local: false, window: true, doctor: false, fetchElectron: false, files: [] }
 
 describe('options of npm start', () => {
   it('are a window and the better host when nothing is said', () => {
-    expect(parseOptions([])).toEqual({ kind: 'options', options: usual })
+    expect(parse([])).toEqual({ kind: 'options', options: usual })
   })
 
   it('are taken in any order', () => {
     const options = { ...usual, local: true, window: false, data: 'bench 2', specs: 'engines' }
     const words = ['--no-window', '--specs=engines', '--data', 'bench 2', '--local']
-    expect(parseOptions(words)).toEqual({ kind: 'options', options })
-    expect(parseOptions(['--local', '--data=bench 2', '--no-window', '--specs', 'engines'])).toEqual({
+    expect(parse(words)).toEqual({ kind: 'options', options })
+    expect(parse(['--local', '--data=bench 2', '--no-window', '--specs', 'engines'])).toEqual({
       kind: 'options',
       options,
     })
   })
 
   it('may have files to open among them, and any word for a file after “--”', () => {
-    expect(parseOptions(['a.bedplate', '--local', '--', '--b.json'])).toEqual({
+    expect(parse(['a.bedplate', '--local', '--', '--b.json'])).toEqual({
       kind: 'options',
       options: { ...usual, local: true, files: ['a.bedplate', '--b.json'] },
     })
   })
 
   it('ask for Electron once more', () => {
-    expect(parseOptions(['--fetch-electron'])).toEqual({
+    expect(parse(['--fetch-electron'])).toEqual({
       kind: 'options',
       options: { ...usual, fetchElectron: true },
     })
   })
 
   it('that are switches take nothing after them', () => {
-    expect(parseOptions(['--local=yes'])).toEqual({
+    expect(parse(['--local=yes'])).toEqual({
       kind: 'refused',
       why: '--local takes nothing after it: leave out “=yes”.',
     })
   })
 
   it('ask for help before anything else is looked at', () => {
-    expect(parseOptions(['--help'])).toEqual({ kind: 'help' })
-    expect(parseOptions(['-h', '--nonsense'])).toEqual({ kind: 'help' })
+    expect(parse(['--help'])).toEqual({ kind: 'help' })
+    expect(parse(['-h', '--nonsense'])).toEqual({ kind: 'help' })
   })
 
   it('are refused by name when unknown, with those that exist', () => {
-    const answer = parseOptions(['--locale'])
+    const answer = parse(['--locale'])
     expect(answer).toMatchObject({ kind: 'refused' })
     expect(answer).toHaveProperty('why', expect.stringContaining('“--locale” is not an option'))
     expect(answer).toHaveProperty('why', expect.stringContaining('--no-window'))
@@ -53,16 +56,13 @@ describe('options of npm start', () => {
 
   it.each(['--data', '--specs'])('refuse %s without a folder', (option) => {
     for (const words of [[option], [`${option}=`], [option, '--local'], [option, '']])
-      expect(parseOptions(words)).toHaveProperty(
-        'why',
-        expect.stringContaining(`After ${option} comes a folder`),
-      )
+      expect(parse(words)).toHaveProperty('why', expect.stringContaining(`After ${option} comes a folder`))
   })
 })
 
 describe('the language that npm start is asked for', () => {
   it.each(['en', 'de', 'es'])('may be %s', (language) => {
-    const answer = parseOptions(['--language', language])
+    const answer = parse(['--language', language])
     expect(answer).toEqual({ kind: 'options', options: { ...usual, language } })
   })
 
@@ -72,13 +72,18 @@ describe('the language that npm start is asked for', () => {
     [['--language'], 'After --language comes a language: write en for English'],
     [['--language', '--local'], 'Bedplate does not speak “--local”'],
   ])('is refused with the three there are: %j', (typed, why) => {
-    expect(parseOptions(typed)).toHaveProperty('why', expect.stringContaining(why))
+    expect(parse(typed)).toHaveProperty('why', expect.stringContaining(why))
+  })
+
+  it('has its refusal in the language of the words', () => {
+    const refused = parseOptions(launcherWords.de, ['--language', 'xx'])
+    expect(refused).toEqual({ kind: 'refused', why: launcherWords.de.languageUnknown({ language: 'xx' }) })
   })
 })
 
 describe('the shop that npm start is asked to join', () => {
   it('is an address of PostgreSQL', () => {
-    const answer = parseOptions(['--shop', 'postgres://bench@server/bedplate'])
+    const answer = parse(['--shop', 'postgres://bench@server/bedplate'])
     expect(answer).toEqual({
       kind: 'options',
       options: { ...usual, shop: 'postgres://bench@server/bedplate' },
@@ -86,7 +91,7 @@ describe('the shop that npm start is asked to join', () => {
   })
 
   it.each([[['--shop']], [['--shop', 'server']], [['--shop=']]])('is refused in %j', (words) => {
-    expect(parseOptions(words)).toMatchObject({
+    expect(parse(words)).toMatchObject({
       kind: 'refused',
       why: expect.stringContaining('After --shop comes the address') as string,
     })

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { languageOfTerminal } from '../../../electron/launch/spoken.ts'
 import { languages } from '../../../core/words/index.ts'
-import { parseOptions } from '../../../electron/launch/options.mjs'
+import { languages as languagesOfLauncher } from '../../../electron/launch/terminal-language.mjs'
 
 it.each([
   [{ LANG: 'de_DE.UTF-8' }, 'en-GB', 'de'],
@@ -15,6 +15,5 @@ it.each([
 })
 
 it('the launcher knows the languages of the program', () => {
-  for (const language of languages)
-    expect(parseOptions(['--language', language])).toMatchObject({ options: { language } })
+  expect(languagesOfLauncher).toEqual(languages)
 })

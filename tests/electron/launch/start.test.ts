@@ -1,11 +1,18 @@
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { launcherWords } from '../../../electron/launch/words/index.mjs'
 
 const start = join(import.meta.dirname, '../../../electron/launch/start.mjs')
 
 function runWith(...words: readonly string[]) {
-  return spawnSync(process.execPath, [start, ...words], { encoding: 'utf8' })
+  return runIn('en_GB.UTF-8', ...words)
+}
+
+/** On a terminal that is set to a language. */
+function runIn(terminal: string, ...words: readonly string[]) {
+  const env = { ...process.env, LC_ALL: terminal }
+  return spawnSync(process.execPath, [start, ...words], { encoding: 'utf8', env })
 }
 
 describe('npm start', () => {
@@ -21,5 +28,10 @@ describe('npm start', () => {
     expect(status).toBe(2)
     expect(stdout).toBe('')
     expect(stderr).toContain('“--loud” is not an option of Bedplate.')
+  })
+  it('speaks the language it is asked for, else that of the terminal', () => {
+    expect(runIn('es_ES.UTF-8', '--help').stdout).toBe(`${launcherWords.es.usage}\n`)
+    expect(runIn('es_ES.UTF-8', '--language=de', '--loud').stderr).toContain('„--loud“ ist keine Option')
+    expect(runIn('de_DE.UTF-8', '--language', 'xx').stderr).toContain('„xx“ spricht Bedplate nicht')
   })
 })

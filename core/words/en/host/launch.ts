@@ -5,7 +5,7 @@ export interface AtFolder {
 }
 /**
  * What the launcher and the local host say on the terminal. What is said before TypeScript runs stands in
- * `electron/launch/words.mjs`.
+ * `electron/launch/words/`.
  */
 export const launch = {
   inDesktopHost: 'Bedplate runs in the desktop host.',

@@ -14,7 +14,7 @@ npm start -- --help             print this`
  * What is said before TypeScript runs and before anything is installed, in plain JavaScript for that. All other texts stand in
  * `core/words/en`.
  */
-export const words = {
+export const en = {
   usage,
   /** @param {{ option: string }} facts */
   optionUnknown: ({ option }) => `“${option}” is not an option of Bedplate. These are:\n${usage}`,
@@ -46,3 +46,5 @@ export const words = {
   /** @param {{ message: string }} facts */
   npmNotStarted: ({ message }) => `npm did not start: ${message}`,
 }
+
+/** @typedef {typeof en} LauncherWords What the table of each language must have. */
