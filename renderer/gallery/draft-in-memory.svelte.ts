@@ -6,6 +6,7 @@ import type { Language } from '../../core/words/index.ts'
 import type { BesideDraft, Change, DraftAtWork } from '../editor/draft-at-work.ts'
 import type { DraftPictures } from '../editor/draft-pictures.ts'
 import { PicturesInMemory } from './pictures-in-memory.ts'
+import { holdAsData } from './sample-data.ts'
 
 interface State {
   readonly what: EditMessage | null
@@ -35,6 +36,7 @@ export class DraftInMemory implements DraftAtWork {
     this.beside = { pictures, sketch: () => null, keepSketch: () => Promise.resolve() }
     this.#language = language
     this.#states = [{ what: null, document: JSON.parse(text) as SpecDocument }]
+    holdAsData(this.document)
     this.typists = typistsOf(this.document, [])
   }
 

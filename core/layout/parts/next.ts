@@ -198,15 +198,16 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
   const full = calloutPlace.capital * px
   const shrunk = Math.max(Math.min(full, (full * room) / size(full)), full * 0.55)
   const lines = size(shrunk) > room * roundingErrors ? inTwoLines(facts.callout) : [facts.callout]
-  // Two lines stand in the height of the callout, its name as large as ever.
-  const capital = lines.length === 1 ? shrunk : full
+  const widest = Math.max(...lines.map((line) => widthOf(line, 1)))
+  // Two lines stand in the height of the callout, its name as large as they let it be: a value is what a bolt gets.
+  const ofName = (room - widest * full * 0.45) / (widthOf(shown, 1) + 4 * cellPad)
+  const capital = lines.length === 1 ? shrunk : Math.max(full * 0.45, Math.min(full, ofName))
   const pad = cellPad * capital
   const left = frame.left + calloutInset * px
   const top = frame.top + calloutPlace.top * px
-  const height = capital * calloutHeight
+  const height = (lines.length === 1 ? capital : full) * calloutHeight
   const cell = widthOf(shown, capital) + 2 * pad
   const free = room - cell - 2 * pad
-  const widest = Math.max(...lines.map((line) => widthOf(line, 1)))
   const ofValue = lines.length === 1 ? capital : Math.max(full * 0.45, Math.min(full * 0.6, free / widest))
   const values = lines.map((line) => cutTo(line, ofValue, free))
   const width = cell + Math.max(...values.map((value) => widthOf(value, ofValue))) + 2 * pad

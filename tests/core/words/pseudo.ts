@@ -20,7 +20,12 @@ export function pseudoText(text: string): string {
     return depth > 0 ? sign : (accented[sign] ?? sign)
   })
   const plain = changed.join('').replaceAll(/[\u{F0000}\u{F0001}]/gu, '')
-  return `[${plain} ${'~'.repeat(Math.max(1, Math.round(letters / 3) - 3))}]`
+  return `[${plain} ${padding(Math.max(1, Math.round(letters / 3) - 3))}]`
+}
+
+/** In words no longer than the longest of a language that is spoken. */
+function padding(length: number): string {
+  return '~'.repeat(length).replaceAll(/~{12}(?=~)/g, '~~~~~~~~~~~ ')
 }
 
 /** The words of a language that nobody speaks: what the window shows outside its brackets comes from no table. */
