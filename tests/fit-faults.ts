@@ -115,10 +115,22 @@ export function fitFaults(): readonly string[] {
         if (across <= 2 || down <= 0) continue
         const x = (Math.max(a.left, b.left) + Math.min(a.right, b.right)) / 2
         const y = (Math.max(a.top, b.top) + Math.min(a.bottom, b.bottom)) / 2
-        if (isCovered(one.element, other.element, x, y)) continue
+        if (isCoveredWhereSeen(one.element, other.element, x, y)) continue
         faults.push(`over each other ${said(one.text)} and ${said(other.text)} at ${placeOf(one.element)}`)
         return
       }
+  }
+
+  /** What lies on what is asked where it is in sight: there what keeps to the edge of the window may be elsewhere. */
+  function isCoveredWhereSeen(one: Element, other: Element, x: number, y: number): boolean {
+    const before = scrollY
+    if (y < 0 || y > innerHeight) scrollTo({ top: before + y - innerHeight / 2, behavior: 'instant' })
+    const moved = scrollY - before
+    const pile = moved === 0 ? [] : document.elementsFromPoint(x, y - moved)
+    const isApart = pile.includes(one) !== pile.includes(other)
+    const covered = isApart || isCovered(one, other, x, y - moved)
+    scrollTo({ top: before, behavior: 'instant' })
+    return covered
   }
 
   /** Whether something opaque lies between the two at a point, such as the ground of a dialog. */

@@ -205,19 +205,19 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
     await machinist.panel
       .getByRole('button', { name: en.shells.pin.pin({ half: 'lower', position: 'M3' }) })
       .click()
-    await machinist.panel.getByRole('button', { name: 'Shell 1: T, 1.4925 mm' }).click()
+    await machinist.panel.getByRole('button', { name: '#1: T, 1.4925 mm' }).click()
     await machinist.giveReason(
-      saying(() => en.shells.pin.whyHalf({ what: 'Shell 1', half: 'lower' })),
+      saying(() => en.shells.pin.whyHalf({ what: '#1', half: 'lower' })),
       'It came from there',
       named(() => en.shells.pin.pinAt({ position: 'M3' })),
     )
     await expect(machinist.panel).toContainText(
-      `${en.shells.pin.pinnedTo({ to: 'Shell 1' })} It came from there`,
+      `${en.shells.pin.pinnedTo({ to: '#1' })} It came from there`,
     )
     await machinist.finishStep('Choose mains')
     await page.getByRole('button', { name: en.buildWindow.sheet }).click()
     await expect(page.getByRole('main')).toContainText(
-      en.sheet.measured.trayLine({ count: 1, label: 'Shell 1', wall: '1.4925 mm' }),
+      en.sheet.measured.trayLine({ count: 1, label: '#1', wall: '1.4925 mm' }),
     )
   })
 })

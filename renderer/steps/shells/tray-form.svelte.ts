@@ -1,8 +1,7 @@
-import { undersized } from '../../../core/bearing/index.ts'
+import { compartmentLabel, singleLabel, undersized } from '../../../core/bearing/index.ts'
 import type { NotedTray } from '../../../core/builds/index.ts'
 import type { LengthUnit } from '../../../core/quantity/index.ts'
 import { halfName, type Fit } from '../../../core/engine/index.ts'
-import type { Words } from '../../../core/words/index.ts'
 
 /** One compartment of the tray, or a single shell where a wall is typed. */
 interface Line {
@@ -20,26 +19,19 @@ export class TrayForm {
   readonly #fit: Fit
   readonly #undersizes: readonly (string | null)[]
   readonly #unit: LengthUnit
-  readonly #words: Words
   #halves = $state<'alike' | 'differ'>('alike')
   #lines = $state.raw<readonly Line[]>([])
 
   /** `undersizes` are those that the fit's journals are ground to, null for the standard size. */
-  constructor(
-    fit: Fit,
-    undersizes: readonly (string | null)[],
-    unit: LengthUnit,
-    noted: NotedTray | null,
-    words: Words,
-  ) {
-    this.#words = words
+  constructor(fit: Fit, undersizes: readonly (string | null)[], unit: LengthUnit, noted: NotedTray | null) {
     this.#fit = fit
     this.#undersizes = undersizes
     this.#unit = unit
     this.#halves = noted?.halves ?? fit.seating?.halves ?? 'alike'
     this.#lines = this.#compartments().map((line) => {
-      const before = noted?.lines.find((each) => each.label === line.label)
-      return before ? { ...line, count: String(before.count) } : line
+      const before = noted?.lines.find((each) => isCompartment(each, line))
+      // It keeps the label that it was noted with, which an earlier version wrote in a language.
+      return before ? { ...line, label: before.label, count: String(before.count) } : line
     })
     for (const line of noted?.lines ?? []) {
       if (line.wall === null) continue
@@ -94,8 +86,7 @@ export class TrayForm {
 
   /** The first label from this number on that no single shell has. */
   #freeLabel(number: number): string {
-    const words = this.#words
-    const label = words.shells.tray.single({ number })
+    const label = singleLabel(number)
     return this.singles.some((each) => each.label === label) ? this.#freeLabel(number + 1) : label
   }
 
@@ -106,12 +97,11 @@ export class TrayForm {
   }
 
   #compartments(): readonly Line[] {
-    const words = this.#words
     const halves = this.#halves === 'alike' ? (['either'] as const) : (['upper', 'lower'] as const)
     return this.#undersizes.flatMap((undersize) =>
       this.#gradesOf(undersize).flatMap(({ grade }) =>
         halves.map((half) => ({
-          label: words.shells.tray.compartment({
+          label: compartmentLabel({
             ...{ grade, undersize },
             half: half === 'either' ? half : halfName(this.#fit, half),
           }),
@@ -125,4 +115,8 @@ export class TrayForm {
       ),
     )
   }
+}
+
+function isCompartment(noted: NotedTray['lines'][number], { grade, undersize, half }: Line): boolean {
+  return noted.wall === null && noted.grade === grade && noted.undersize === undersize && noted.half === half
 }

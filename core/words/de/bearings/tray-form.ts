@@ -1,6 +1,6 @@
 import { capital } from '../../formats/index.ts'
 import type { Words } from '../../words.ts'
-import { halves, namesOf } from '../halves.ts'
+import { namesOf } from '../halves.ts'
 
 export const trayForm: Words['shells']['tray'] = {
   heading: 'Schalenvorrat',
@@ -11,9 +11,6 @@ export const trayForm: Words['shells']['tray'] = {
     return `${capital(first)} und ${second} sind`
   },
   halves: { alike: 'dasselbe Teil', differ: 'verschieden' },
-  compartment: ({ grade, undersize, half }) =>
-    [grade, undersize, half === 'either' ? null : halves[half]].filter(Boolean).join(' '),
-  single: ({ number }) => `Schale ${number}`,
   shellsOf: ({ label }) => `Schalen ${label}`,
   wall: ({ unit }) => `Wanddicke, ${unit}`,
   worn: ({ undersize, wall }) =>

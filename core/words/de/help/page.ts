@@ -5,7 +5,7 @@ export const page: HelpWords['page'] = {
   title: 'Hilfe',
   back: 'Zurück',
   search: 'In der Hilfe suchen',
-  searchExample: 'zum Beispiel: Drehmoment, Stoßspiel, Sicherung',
+  searchExample: 'z. B. Drehmoment, Stoßspiel',
   nothingFound: 'Nichts gefunden. Ein anderes Wort versuchen, oder einen Teil davon.',
   found: ({ topics, terms }) =>
     `${topics} ${topics === 1 ? 'Thema' : 'Themen'}, ${terms} ${terms === 1 ? 'Wort' : 'Wörter'} im Glossar`,

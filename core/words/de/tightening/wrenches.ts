@@ -19,7 +19,7 @@ export const wrenches: Words['wrenches'] = {
     title: 'Drehmomentschlüssel',
     name: 'Name',
     number: 'Nummer',
-    numberExample: 'wie auf dem Schlüssel; kommt auf das Blatt',
+    numberExample: 'wie am Schlüssel, fürs Blatt',
     scaleIn: 'Skala in',
     lowest: ({ unit }) => `Kleinster Skalenwert, ${unit}`,
     highest: ({ unit }) => `Größter Skalenwert, ${unit}`,

@@ -1,12 +1,5 @@
-import { engineParts } from '../engine-parts.ts'
-import { capital, type HalfName, type Split } from '../../formats/index.ts'
+import { capital, type Split } from '../../formats/index.ts'
 import { namesOf } from '../halves.ts'
-
-export interface OfCompartment {
-  readonly grade: string
-  readonly undersize: string | null
-  readonly half: HalfName | 'either'
-}
 
 /** Counting the shells that are on the shelf. */
 export const trayForm = {
@@ -19,10 +12,6 @@ export const trayForm = {
     return `${capital(first)} and ${second} are`
   },
   halves: { alike: 'the same part', differ: 'different' },
-  /** Written on the compartment, and kept with the count. */
-  compartment: ({ grade, undersize, half }: OfCompartment) =>
-    [grade, undersize, half === 'either' ? null : engineParts.halves[half]].filter(Boolean).join(' '),
-  single: ({ number }: { readonly number: number }) => `Shell ${number}`,
   shellsOf: ({ label }: { readonly label: string }) => `Shells of ${label}`,
   wall: ({ unit }: { readonly unit: string }) => `Wall, ${unit}`,
   /** From which wall on a used shell may go back; `undersize` is null for the standard size. */

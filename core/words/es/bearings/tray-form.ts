@@ -1,5 +1,4 @@
 import type { trayForm as english } from '../../en/bearings/tray-form.ts'
-import { engineParts } from '../engine-parts.ts'
 import { listed } from '../formats.ts'
 import { capital } from '../../formats/index.ts'
 import { namesOf } from '../halves.ts'
@@ -10,9 +9,6 @@ export const trayForm: typeof english = {
   count: 'Contar lo que hay en la estantería; dejar vacía la clase que no haya.',
   bothAre: ({ split }) => `${capital(listed(namesOf(split)))} son`,
   halves: { alike: 'la misma pieza', differ: 'distintas' },
-  compartment: ({ grade, undersize, half }) =>
-    [grade, undersize, half === 'either' ? null : engineParts.halves[half]].filter(Boolean).join(' '),
-  single: ({ number }) => `Semicojinete ${number}`,
   shellsOf: ({ label }) => `Semicojinetes de ${label}`,
   wall: ({ unit }) => `Pared, ${unit}`,
   worn: ({ undersize, wall }) =>

@@ -5,7 +5,7 @@ export const page: HelpWords['page'] = {
   title: 'Ayuda',
   back: 'Volver',
   search: 'Buscar en la ayuda',
-  searchExample: 'por ejemplo: par, segmento, copia de seguridad',
+  searchExample: 'por ejemplo: par, segmento, copia',
   nothingFound: 'No se ha encontrado nada. Probar otra palabra, o una parte de ella.',
   found: ({ topics, terms }) =>
     `${topics} ${topics === 1 ? 'tema' : 'temas'}, ${terms} ${terms === 1 ? 'palabra' : 'palabras'} del glosario`,
