@@ -1,5 +1,6 @@
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
+import { signals } from '../steps/dangers.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'Element', 'Elemente')
 
@@ -35,6 +36,8 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   stepAdded: ({ step }) => `Schritt „${step}“ hinzufügen`,
   stepMoved: ({ step }) => `Schritt „${step}“ verschieben`,
   entryAdded: ({ name }) => `${name} hinzufügen`,
+  cautionAdded: ({ signal }) => `${signals[signal]} hinzufügen`,
+  cautionTakenOut: ({ signal }) => `${signals[signal]} entfernen`,
   pageSaid: ({ page }) => `Seite ${page}`,
   valueChecked: () => 'einen Wert vergleichen',
   demoReplaced: () => 'keine Kopie einer Demo mehr',

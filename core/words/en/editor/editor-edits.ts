@@ -1,6 +1,10 @@
 import { counted } from '../formats.ts'
+import { signals } from '../steps/dangers.ts'
 import type { OfThings } from './editor.ts'
 
+interface OfCaution {
+  readonly signal: keyof typeof signals
+}
 type None = Record<never, never>
 
 const things = ({ count }: OfThings) => counted(count, 'thing', 'things')
@@ -40,6 +44,8 @@ export const editorEdits = {
   stepAdded: ({ step }: { readonly step: string }) => `add the step “${step}”`,
   stepMoved: ({ step }: { readonly step: string }) => `move the step “${step}”`,
   entryAdded: ({ name }: { readonly name: string }) => `add ${name}`,
+  cautionAdded: ({ signal }: OfCaution) => `add ${signals[signal]}`,
+  cautionTakenOut: ({ signal }: OfCaution) => `take out ${signals[signal]}`,
   pageSaid: ({ page }: { readonly page: string }) => `page ${page}`,
   valueChecked: (_: None) => 'compare a value',
   demoReplaced: (_: None) => 'no copy of a demo any more',

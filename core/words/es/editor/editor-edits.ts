@@ -1,5 +1,6 @@
 import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
+import { signals } from '../steps/dangers.ts'
 
 const things = ({ count }: { readonly count: number }) => counted(count, 'elemento', 'elementos')
 
@@ -35,6 +36,8 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   stepAdded: ({ step }) => `añadir el paso «${step}»`,
   stepMoved: ({ step }) => `mover el paso «${step}»`,
   entryAdded: ({ name }) => `añadir ${name}`,
+  cautionAdded: ({ signal }) => `añadir ${signals[signal]}`,
+  cautionTakenOut: ({ signal }) => `quitar ${signals[signal]}`,
   pageSaid: ({ page }) => `página ${page}`,
   valueChecked: () => 'comparar un valor',
   demoReplaced: () => 'ya no es copia de una demo',
