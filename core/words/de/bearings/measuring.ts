@@ -44,7 +44,7 @@ export const measuring: Measuring = {
   partAt: 'Teiletemperatur',
   gaugeAt: 'Messgerätetemperatur',
   gaugeTrue: 'keine Korrektur',
-  sureTo: 'Messgerätefehler ±',
+  sureTo: 'Messunsicherheit ±',
 
   least: 'Minimum',
   mean: 'Mittel',

@@ -99,15 +99,15 @@ export const shells: Shells = {
     picture: ({ cold, hot }) =>
       `Lagerspiel ${cold} zwischen den Grenzen${hot === null ? '' : `; warm ${hot}`}`,
     legend: (facts) =>
-      `Kasten: Grenzen neu${facts.guarded ? ', schraffiert im Bereich des Messgerätefehlers' : ''}; Punkte: Sollwert. ` +
+      `Kasten: Grenzen neu${facts.guarded ? ', schraffiert im Bereich der Messunsicherheit' : ''}; Punkte: Sollwert. ` +
       `Dünne Linie: ungünstigster Fall; dick: wahrscheinlich; Strich: Nennwert${facts.hot ? '; gestrichelt: warm' : ''}` +
       `${facts.serviceLimit ? '; Linie rechts: Verschleißgrenze' : ''}.`,
     worst: ({ worst, likely }) => `Ungünstigster Fall ${worst}, wahrscheinlich ${likely}.`,
     fromReadings: (facts) =>
       `Aus Messwerten: Minimum ${facts.least}, Mittel ${facts.mean}, Maximum ${facts.greatest}.`,
-    notSure: 'Messgerätefehler unbekannt: Nahe den Grenzen beweisen diese Messwerte nichts.',
+    notSure: 'Messunsicherheit unbekannt: Nahe den Grenzen beweisen diese Messwerte nichts.',
     sureTo: ({ uncertainty, proved }) =>
-      `Messgerätefehler ± ${uncertainty}: erst ab ${proved} nachgewiesen in den Grenzen.`,
+      `Messunsicherheit ± ${uncertainty}: erst ab ${proved} nachgewiesen in den Grenzen.`,
     hot: ({ at, clearance: hot }) => `Warm, bei ${at}: ${hot}.`,
     serviceLimit: ({ limit, wear }) => `Verschleißgrenze ${limit}: ${clearance.wear[wear]}.`,
   },

@@ -69,7 +69,7 @@ export const bearingWords: Table<typeof pattern> = {
     `${place}: Die Bohrung ${bore} ist nicht größer als der Zapfen ${journal}. Prüfen, ob beide hierher gehören, und ` +
     'neu messen.',
   'gauge-too-coarse': ({ limits, uncertainty }) =>
-    `Bei einem Messgerätefehler von ± ${uncertainty} kann kein Messwert ein Maß in ${limits} nachweisen. Feineres Messgerät verwenden.`,
+    `Bei einer Messunsicherheit von ± ${uncertainty} kann kein Messwert ein Maß in ${limits} nachweisen. Feineres Messgerät verwenden.`,
   'mark-against-size': (facts) =>
     `${facts.place}: Kennzeichen ${facts.mark} (${facts.part}) heißt ${facts.least} bis ${facts.most}, gemessen sind aber ` +
     `${facts.size}, ${facts.wouldBe === null ? 'wofür kein Kennzeichen steht' : `wie Kennzeichen ${facts.wouldBe}`}. ` +
@@ -79,7 +79,7 @@ export const bearingWords: Table<typeof pattern> = {
   tapered: (facts) =>
     `${facts.place}: ${measured[facts.what]} konisch um ${facts.reading}, zulässig ${facts.allowed}. ${cure(facts)}`,
   'shell-worn': (facts) =>
-    `${facts.label}: Wanddicke ${facts.wall} ist verschlissen, wiederverwendbar ab ${facts.least}. Beide Hälften des Lagers ` +
+    `${facts.label}: Wanddicke ${facts.wall}, verschlissen; wiederverwendbar ab ${facts.least}. Beide Hälften des Lagers ` +
     'ersetzen und die Schale aus dem Vorrat nehmen.',
   'undersize-unknown': ({ place, name, known }) =>
     `${place}: Das Datenblatt hat kein Untermaß ${name}. Vorhanden: ${known.length === 0 ? 'keines' : known.join(', ')}.`,

@@ -16,7 +16,7 @@ export const sheetMeasured: Words['sheet']['measured'] = {
   readings: (facts) =>
     `${facts.part}: ${facts.cells}; Teil bei ${facts.partAt}` +
     (facts.gaugeAt === null ? '' : `, Messgerät bei ${facts.gaugeAt}`) +
-    (facts.sureTo === null ? '' : `, Messgerätefehler ± ${facts.sureTo}`) +
+    (facts.sureTo === null ? '' : `, Messunsicherheit ± ${facts.sureTo}`) +
     `. Bei 20 °C: ${facts.least}, ${facts.mean}, ${facts.greatest} (Minimum, Mittel, Maximum); ` +
     `Unrundheit ${facts.outOfRound}, Konizität ${facts.taper}.` +
     (facts.sure ? ' Abweichender Messwert wurde hinterfragt: nachgemessen und richtig.' : ''),

@@ -85,12 +85,12 @@ export const run: Run = {
     again: 'Nochmals messen',
     sure: ({ typed }) => `Stimmt: ${typed} notieren`,
   },
-  screenMayDarken: 'Der Bildschirm kann dunkel werden: Das System hält ihn nicht an.',
+  screenMayDarken: 'Der Bildschirm kann dunkel werden: Das System hält ihn nicht wach.',
   answerFirst: 'Zuerst die Frage oben beantworten oder abbrechen.',
   orderNotMade: 'Reihenfolge noch unvollständig: jede Schraube einmal nennen oder abbrechen.',
   unasked: {
     sent: ({ sent }) =>
-      `Das Messgerät sendete ${sent}, ohne dass ein Messwert gefragt war. Er ist aufgehoben.`,
+      `Das Messgerät sendete ${sent}, ohne dass ein Messwert gefragt war. Er bleibt erhalten.`,
     use: 'Hier verwenden',
     drop: 'Verwerfen',
     which: 'Ein zweiter Messwert kam, bevor der erste bestätigt war. Welcher gilt?',

@@ -43,7 +43,7 @@ export const measuring: typeof english = {
   partAt: 'Temperatura de la pieza',
   gaugeAt: 'Temperatura del instrumento',
   gaugeTrue: 'sin corrección',
-  sureTo: 'Error del instrumento ±',
+  sureTo: 'Incertidumbre ±',
 
   least: 'Mínimo',
   mean: 'Media',

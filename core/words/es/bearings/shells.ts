@@ -96,16 +96,16 @@ export const shells: Words['shells'] = {
     picture: ({ cold, hot }) =>
       `Holgura ${cold} entre sus límites${hot === null ? '' : `; en caliente ${hot}`}`,
     legend: ({ guarded, hot, serviceLimit }) =>
-      `Recuadro: límites en nuevo${guarded ? ', rayado donde el error del instrumento los rebasa' : ''}; puntos: valor nominal. ` +
+      `Recuadro: límites en nuevo${guarded ? ', rayado donde la incertidumbre los rebasa' : ''}; puntos: valor nominal. ` +
       `Línea fina: caso peor; gruesa: probable; trazo: nominal${hot ? '; a trazos: en caliente' : ''}` +
       `${serviceLimit ? '; línea a la derecha: límite de servicio' : ''}.`,
     worst: ({ worst, likely }) => `Caso peor ${worst}, probable ${likely}.`,
     fromReadings: ({ least, mean, greatest }) =>
       `De las lecturas: mínimo ${least}, media ${mean}, máximo ${greatest}.`,
     notSure:
-      'No se conoce el error del instrumento: cerca de los límites, estas lecturas no demuestran nada.',
+      'No se conoce la incertidumbre de medida: cerca de los límites, estas lecturas no demuestran nada.',
     sureTo: ({ uncertainty, proved }) =>
-      `Error del instrumento ± ${uncertainty}: demostrado dentro solo de ${proved}.`,
+      `Incertidumbre ± ${uncertainty}: demostrado dentro solo de ${proved}.`,
     hot: ({ at, clearance: hot }) => `En caliente, a ${at}: ${hot}.`,
     serviceLimit: ({ limit, wear }) => `Límite de servicio ${limit}: ${clearance.wear[wear]}.`,
   },

@@ -7,7 +7,7 @@ const measured = {
   bore: 'un alojamiento',
   journal: 'un muñón',
   wall: 'una pared de semicojinete',
-  'thread-width': 'un ancho del hilo',
+  'thread-width': 'un ancho de hilo',
   'card-step': 'una graduación de la tarjeta',
 } as const
 
@@ -77,7 +77,7 @@ export const bearingWords: typeof english = {
     `${place}: el alojamiento, ${bore}, no es mayor que el muñón, ${journal}. Comprobar que los dos son de aquí y ` +
     'medir de nuevo.',
   'gauge-too-coarse': ({ limits, uncertainty }) =>
-    `Con un error de instrumento de ± ${uncertainty}, ninguna lectura puede demostrar una medida dentro de ${limits}. Usar un instrumento más fino.`,
+    `Con una incertidumbre de medida de ± ${uncertainty}, ninguna lectura puede demostrar una medida dentro de ${limits}. Usar un instrumento más fino.`,
   'mark-against-size': ({ place, part, mark, least, most, size, wouldBe }) =>
     `${place}: la marca de ${part} es ${mark}, que va de ${least} a ${most}, pero la medida es ` +
     `${size}, ${wouldBe === null ? 'que no corresponde a ninguna marca' : `que sería la marca ${wouldBe}`}. ` +
@@ -90,7 +90,7 @@ export const bearingWords: typeof english = {
     `${label}: una pared de ${wall} está gastada; un semicojinete usado se puede volver a montar desde ${least}. Cambiar las dos mitades de su ` +
     'cojinete y sacarlo de la bandeja.',
   'undersize-unknown': ({ place, name, known }) =>
-    `${place}: la ficha no tiene la submedida ${name}. Tiene ${known.length === 0 ? 'ninguna' : known.join(', ')}.`,
+    `${place}: la ficha no tiene la submedida ${name}. ${known.length === 0 ? 'No tiene ninguna.' : `Tiene ${known.join(', ')}.`}`,
   'undersize-against-size': ({ place, declared, size, measured: found }) =>
     `${place}: el muñón está declarado como ${declared ?? standardSize}, pero mide ${size}, que es ` +
     `${found ?? standardSize}. Medir de nuevo; después decidir qué vale e indicar por qué.`,

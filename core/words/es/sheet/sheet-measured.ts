@@ -9,7 +9,7 @@ export const sheetMeasured: typeof english = {
   readings: ({ part, cells, partAt, gaugeAt, sureTo, sure, ...found }) =>
     `${part}: ${cells}; pieza a ${partAt}` +
     (gaugeAt === null ? '' : `, instrumento a ${gaugeAt}`) +
-    (sureTo === null ? '' : `, error del instrumento ± ${sureTo}`) +
+    (sureTo === null ? '' : `, incertidumbre ± ${sureTo}`) +
     `. A 20 °C: ${found.least}, ${found.mean}, ${found.greatest} (mínimo, media, máximo); ` +
     `ovalización ${found.outOfRound}, conicidad ${found.taper}.` +
     (sure ? ' Se preguntó por una lectura apartada de las demás: tomada de nuevo, y correcta.' : ''),
