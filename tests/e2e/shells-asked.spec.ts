@@ -211,9 +211,7 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
       'It came from there',
       named(() => en.shells.pin.pinAt({ position: 'M3' })),
     )
-    await expect(machinist.panel).toContainText(
-      `${en.shells.pin.pinnedTo({ to: '#1' })} It came from there`,
-    )
+    await expect(machinist.panel).toContainText(`${en.shells.pin.pinnedTo({ to: '#1' })} It came from there`)
     await machinist.finishStep('Choose mains')
     await page.getByRole('button', { name: en.buildWindow.sheet }).click()
     await expect(page.getByRole('main')).toContainText(
