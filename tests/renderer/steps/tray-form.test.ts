@@ -3,7 +3,7 @@ import { TrayForm } from '../../../renderer/steps/shells/tray-form.svelte.ts'
 import { demo } from '../../core/layout/demos.ts'
 
 const [fit] = demo('skerry-3').fits
-const [{ grade: first }, { grade: second }] = fit!.grades as [{ grade: string }, { grade: string }]
+const [first, second] = fit!.grades.map(({ grade }) => grade)
 const wall = { typed: '', unit: 'mm' } as const
 
 describe('what the record calls the shells in the tray', () => {
@@ -26,21 +26,21 @@ describe('what the record calls the shells in the tray', () => {
     const form = new TrayForm(fit!, [null], 'mm', {
       halves: 'differ',
       lines: [
-        { ...common, label: `${first} oben`, grade: first, half: 'upper', count: 3 },
+        { ...common, label: `${first} oben`, grade: first!, half: 'upper', count: 3 },
         {
           ...common,
           label: 'Schale 1',
-          grade: second,
+          grade: second!,
           half: 'lower',
           count: 1,
-          wall: { nm: 1_490_000, ...wall, typed: '1,49' },
+          wall: { length_nm: 1_490_000, ...wall, typed: '1,49' },
         },
       ],
     })
     expect(form.lines).toContainEqual({
       ...common,
       label: `${first} oben`,
-      grade: first,
+      grade: first!,
       half: 'upper',
       count: '3',
       wall,

@@ -2,7 +2,7 @@ import { counted } from '../formats.ts'
 import { signals } from '../steps/dangers.ts'
 import type { OfThings } from './editor.ts'
 
-interface OfCaution {
+export interface OfCaution {
   readonly signal: keyof typeof signals
 }
 type None = Record<never, never>
