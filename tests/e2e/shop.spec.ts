@@ -1,3 +1,6 @@
+import { spawn } from 'node:child_process'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { en } from '../../core/words/index.ts'
 import { shopCommand } from '../../electron/launch/shop-command.ts'
 import { noServer, startServer, type TestServer } from '../electron/shop/server.ts'
@@ -28,6 +31,23 @@ async function withShop(
   }
 }
 
+/** `npm start -- --shop ADDRESS`, without a window; what it printed by the time it told of the shop, and what others on this machine see of it. */
+async function startedWith(data: string, address: string): Promise<{ printed: string; commandLine: string }> {
+  const root = join(import.meta.dirname, '../..')
+  const start = ['electron/launch/start.mjs', '--local', '--no-window', '--language', 'en', '--data', data]
+  const program = spawn(process.execPath, [...start, '--shop', address], { cwd: root })
+  const ended = new Promise<void>((resolve) => program.once('close', () => resolve()))
+  let printed = ''
+  for (const stream of [program.stdout, program.stderr])
+    stream.on('data', (chunk: Buffer) => (printed += chunk.toString()))
+  await expect.poll(() => printed, { timeout: 60_000 }).toMatch(/the shop at|The shop/i)
+  const commandLine =
+    process.platform === 'linux' ? readFileSync(`/proc/${program.pid}/cmdline`, 'latin1') : ''
+  program.kill('SIGTERM')
+  await ended
+  return { printed, commandLine }
+}
+
 test('a build goes from bench to bench by way of the shop', async ({ unopened: bench }) => {
   test.skip(why !== null, why ?? '')
   const { page } = bench
@@ -36,6 +56,12 @@ test('a build goes from bench to bench by way of the shop', async ({ unopened: b
 
   await withDataFolder((folder) =>
     withShop(async (server, [first, second]) => {
+      // Typed with its password at the start of another bench.
+      const typed = first!.address.replace('@', `:${first!.password}@`)
+      const { printed, commandLine } = await startedWith(join(folder, 'third'), typed)
+      expect(printed).toContain(en.launch.shopJoined({ address: first!.address }))
+      expect(printed + commandLine).not.toContain(first!.password)
+
       const machinist = await OtherBench.at(folder)
       await machinist.get('shop.name-bench', { name: 'Machine shop' })
       await machinist.get('shop.join', { ...first!, authority: '' })
