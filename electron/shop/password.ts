@@ -1,4 +1,4 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { codeOf } from '../store/index.ts'
 import { forgetPasswordFile, keepPasswordFile, passwordFile, readPasswordFile } from './password-file.ts'
@@ -66,7 +66,12 @@ export function passwordKeeper(
       writeFileSync(sealed, keyStore.seal(password), { mode: 0o600, flush: true })
       forgetPasswordFile(plain)
     },
-    place: () => (given !== '' ? 'environment' : keyStore?.isOpen() === true ? 'key-store' : 'file'),
+    place() {
+      if (given !== '') return 'environment'
+      if (existsSync(sealed)) return 'key-store'
+      // The key store is asked for last: it may ask the person.
+      return !existsSync(plain) && keyStore?.isOpen() === true ? 'key-store' : 'file'
+    },
     forget() {
       rmSync(sealed, { force: true })
       forgetPasswordFile(plain)

@@ -86,6 +86,12 @@ export const laws = {
     source: 'shell/browser/ui/file_dialog_linux.cc, SetOverwriteConfirmationShown',
     main: 'tells it to ask',
   },
+  'no-key-ring': {
+    law: 'Where the platform has no key ring, to seal a text throws, or on Linux seals with a password that stands in Electron’s sources',
+    source:
+      'shell/browser/api/electron_api_safe_storage.cc, IsEncryptionAvailable, EncryptString; docs/api/safe-storage.md, basic_text',
+    main: 'asks first, and keeps the password of the archive in a file for this user alone, and says so',
+  },
   'downloads-go-unsaid': {
     law: 'A download asks for its place under the blob’s address, and its page never hears how it ended',
     source:

@@ -90,6 +90,8 @@ export class ShopDesk {
       if (!this.isJoined) return problem('shop-not-joined', {})
       if (this.#way?.benches.some(({ id }) => id === command.to.id) !== true)
         return problem('bench-unknown', {})
+      if (this.#hasLeft(build, command.to))
+        return problem('bench-line-left', { name: this.#nameOfBuild(build), bench: command.to.name })
     }
     const apart = this.apart(build)
     if (command.type !== 'settle-fork') return apart
@@ -97,9 +99,21 @@ export class ShopDesk {
       ({ line, events }) => line === command.over && events[0]?.seq === command.entry,
     )
     if (apart?.code === 'build-line-left') return apart
-    return isOver && apart !== null
-      ? null
-      : problem('build-not-apart', { name: this.#services.store.build(build)?.name ?? '' })
+    return isOver && apart !== null ? null : problem('build-not-apart', { name: this.#nameOfBuild(build) })
+  }
+
+  #nameOfBuild(build: string): string {
+    return this.#services.store.build(build)?.name ?? ''
+  }
+
+  /** Whether the bench has entries of its own in its record over which those here count: it cannot go on with these. */
+  #hasLeft(build: string, { id }: BenchName): boolean {
+    if (!this.#parted.has(build)) return false
+    const { store } = this.#services
+    const own = eventsIn(store.entries(build))
+    return otherLines(store, build, this.nameOf).some(
+      ({ bench, events }) => bench.id === id && lineThatCounts(own, events) === 'here',
+    )
   }
 
   /** Why nobody goes on with the build here, where another bench has another line of it; null for most. */

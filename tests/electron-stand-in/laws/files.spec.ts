@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test'
-import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { setTimeout as after } from 'node:timers/promises'
 import { testLaw, Trial } from './trial.ts'
@@ -17,6 +17,31 @@ testLaw('overwrites-silently', {
   },
   kept: { answer: { ok: true, value: { path: expect.any(String) } }, warnings: 0 },
   broken: [{ text: '"showOverwriteConfirmation", ', becomes: '' }],
+})
+
+testLaw('no-key-ring', {
+  async seen(trial) {
+    const started = await trial.shown()
+    // A port on which nobody answers: whether it is joined is not what is looked at.
+    const address = 'postgres://bench@127.0.0.1:1/firm'
+    const answer = await trial.request(started, 'shop.join', {
+      address,
+      password: 'tea-at-four',
+      authority: '',
+    })
+    const kept = readdirSync(trial.data).filter((name) => name.startsWith('shop-password'))
+    const mode = kept.map((name) => statSync(join(trial.data, name)).mode & 0o777)
+    return { answer, kept, mode }
+  },
+  kept: {
+    answer: { ok: true, value: expect.objectContaining({ passwordIn: 'file' }) },
+    kept: ['shop-password'],
+    mode: [0o600],
+  },
+  broken: [
+    { text: 'safeStorage.isEncryptionAvailable()', becomes: 'true' },
+    { text: 'safeStorage.getSelectedStorageBackend() !== "basic_text"', becomes: 'true' },
+  ],
 })
 
 testLaw('downloads-go-unsaid', {

@@ -3,7 +3,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFinished, vi } from 'vitest'
 
-/** Laws of Electron’s: shell/browser/api/electron_api_safe_storage.cc. */
+/**
+ * Laws of Electron’s: shell/browser/api/electron_api_safe_storage.cc. What was sealed begins with v10 or v11, and anything else is
+ * refused; both calls throw where nothing can be sealed.
+ */
 const played = vi.hoisted(() => {
   const ring = { backend: 'gnome_libsecret', isOpen: true, key: 7 }
   const turned = (bytes: Uint8Array) => Buffer.from(bytes.map((byte) => byte ^ ring.key))
@@ -47,6 +50,7 @@ function inFolder(env: Readonly<Record<string, string>> = {}) {
 describe('the password of the archive', () => {
   it('is sealed by the key ring of the platform, and stands in no file', () => {
     const { folder, keeper } = inFolder()
+    expect(keeper.place()).toBe('key-store')
     keeper.keep(password)
     expect(keeper.read()).toEqual({ ok: true, value: password })
     expect(readdirSync(folder)).toEqual(['shop-password.sealed'])
@@ -62,6 +66,7 @@ describe('the password of the archive', () => {
   ])('lies in a file for this user alone where %s', (_, ring) => {
     const { folder, keeper } = inFolder()
     Object.assign(played.ring, ring)
+    expect(keeper.place()).toBe('file')
     keeper.keep(password)
     expect(readdirSync(folder)).toEqual(['shop-password'])
     expect(statSync(join(folder, 'shop-password')).mode & 0o777).toBe(0o600)
@@ -88,5 +93,6 @@ describe('the password of the archive', () => {
     const { keeper } = inFolder({ PGPASSWORD: 'another' })
     keeper.keep(password)
     expect(keeper.read()).toEqual({ ok: true, value: 'another' })
+    expect(keeper.place()).toBe('environment')
   })
 })

@@ -39,6 +39,8 @@ export const buildWords: Table<typeof pattern> = {
     `„${name}“ wurde ab Eintrag ${entry} hier und bei ${bench} getrennt fortgesetzt. Feststellen, was am Motor getan wurde, beide Folgen ansehen und an einer der beiden Werkbänke entscheiden, welche zählt.`,
   'build-line-left': ({ name, bench, entry }) =>
     `Für „${name}“ zählt ab Eintrag ${entry} die Folge von ${bench}. Was hier eingetragen wurde, bleibt erhalten; mit der gültigen Folge fortsetzen.`,
+  'bench-line-left': ({ name, bench }) =>
+    `${bench} hat „${name}“ getrennt fortgesetzt, und diese Linie gilt nicht. Die Aufzeichnung dort behält sie; der Aufbau kann dort gelesen, aber nicht fortgesetzt werden. Einer anderen Werkbank übergeben oder hier behalten.`,
   'build-not-apart': ({ name }) =>
     `„${name}“ hat nur eine Folge von Einträgen; es gibt nichts zu entscheiden.`,
   'build-not-finished': (_) =>

@@ -164,6 +164,10 @@ describe('a build that two benches went on with apart', () => {
     } as const
     expect((await first.does(build, settle)).ok).toBe(true)
     await first.goesOn(build)
+    // Its own record keeps the line that was left, so it could not go on.
+    expect(codeOf(await first.does(build, { type: 'hand-over', to: second.name, note: '' }))).toBe(
+      'bench-line-left',
+    )
     await until(async () => {
       const [other] = (await second.get('shop.read', {})).joined?.apart ?? []
       return other?.counts === 'there'
