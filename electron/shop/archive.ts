@@ -70,8 +70,11 @@ export type ShopConnection =
 export interface ShopListener {
   /** A build as it stands now. */
   readonly added: (build: ShopBuild) => void
-  /** More was added than is told: what is followed is to be asked for. What comes from now on is told. */
-  readonly skipped?: () => void
+  /**
+   * More was added than is told, or the archive is not as far as it was, as after it was restored from a backup: what is followed is to be
+   * asked for. What comes from now on is told.
+   */
+  readonly skipped?: (why: 'many' | 'set-back') => void
   /** Something was said of an item of a list, or other lists are common now. */
   readonly lists?: () => void
   /** The way to the archive opened or was cut. */

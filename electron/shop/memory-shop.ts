@@ -211,7 +211,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         if (fault !== null) return
         for (const each of listeners) {
           const from = followingFrom(each.last, change)
-          if (from !== each.last) each.listener.skipped?.()
+          if (from !== each.last) each.listener.skipped?.(from < each.last ? 'set-back' : 'many')
           each.last = from
           for (let some = changed(each.last); some.length > 0; some = changed(each.last))
             for (const build of some) {

@@ -82,6 +82,14 @@ export class Sender {
     this.tryNow()
   }
 
+  /** The archive has lost what it had: all that is here goes again, and it passes over what it has. */
+  sendAllAgain(): void {
+    this.#unmarked.clear()
+    this.#specs.clear()
+    this.#store.shop.forget()
+    this.sendAll()
+  }
+
   /** The way is open again. */
   tryNow(): void {
     this.#failures = 0

@@ -61,7 +61,8 @@ export class WayToShop {
         this.#came(build)
         services.news(build.id)
       },
-      skipped: () => {
+      skipped: (why) => {
+        if (why === 'set-back') this.sender.sendAllAgain()
         this.#isBehind = true
         this.#takeAll()
       },

@@ -38,7 +38,7 @@ export function followOn(
         if (!there.ok) return false
         hasLooked = true
         const from = followingFrom(last, there.value)
-        if (from !== last) skipped?.()
+        if (from !== last) skipped?.(from < last ? 'set-back' : 'many')
         last = from
       }
       for (;;) {

@@ -366,14 +366,14 @@ export function archiveContract(of: string, openShop: OpenShop): void {
       const told: string[] = []
       const stop = (await client()).follow(1_000_000, {
         added: ({ id }) => told.push(id),
-        skipped: () => told.push('skipped'),
+        skipped: (why) => told.push(why),
         connection: () => {},
       })
-      await expect.poll(() => told).toEqual(['skipped'])
+      await expect.poll(() => told).toEqual(['set-back'])
       expect(value(await archive.lastChange())).toBe(value(await archive.build(build))?.change)
       expect(value(await archive.buildsOf([later, build])).map(({ id }) => id)).toEqual([build])
       value(await archive.send(consignment(later, chainOf(later, 1))))
-      await expect.poll(() => told).toEqual(['skipped', later])
+      await expect.poll(() => told).toEqual(['set-back', later])
       stop()
     })
 

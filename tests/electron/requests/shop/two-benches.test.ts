@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { buildSheet } from '../../../../core/builds/index.ts'
 import { readSpec } from '../../../../core/engine/index.ts'
-import { benchOf, hashesOf, memoryShop, until, type TestBench } from './benches.ts'
+import { folder, store } from '../../bench.ts'
+import { benchOf, benchOn, hashesOf, memoryShop, until, type TestBench } from './benches.ts'
 
 async function entriesAt(bench: TestBench, build: string): Promise<number> {
   const entries = await bench.client().entries(build)
@@ -108,6 +109,22 @@ describe('a bench with the network down', () => {
       shop: { cut: { problem: { code: 'shop-unreachable' } } },
     })
     expect(found.shop?.cut?.since).not.toBeNull()
+  })
+
+  it('sends all again to an archive that was restored from a backup', async () => {
+    const shop = memoryShop()
+    const inFolder = folder()
+    const first = await benchOf(shop, 'Bench 1', inFolder)
+    const { line } = await first.begin()
+    await first.goesOn(line.id, 3)
+    await until(async () => (await entriesAt(first, line.id)) === 4)
+    await until(async () => (await first.get('shop.read', {})).joined?.waiting.entries === 0)
+    await first.stop()
+    first.store.close()
+    const again = await benchOn(await store(inFolder), memoryShop(), 'Bench 1')
+    await until(async () => (await entriesAt(again, line.id)) === 4)
+    const there = await again.client().entries(line.id)
+    expect(there.ok && there.value.map(({ sha256 }) => sha256)).toEqual(hashesOf(again, line.id))
   })
 
   it('sends what was confirmed before it joined', async () => {
