@@ -22,7 +22,7 @@ const builds = Number(process.env['BEDPLATE_SHOP_BUILDS'] ?? 10_000)
  * Fills the list of a shop as fifty benches would in years: a build an hour for each. Without the triggers, as a restore does it, and
  * without entries, which no search reads.
  */
-async function fill(server: TestServer, upTo: number): Promise<void> {
+export async function fill(server: TestServer, upTo: number): Promise<void> {
   const sql = postgres({
     host: server.folder,
     port: server.port,
@@ -103,7 +103,7 @@ async function searched(archive: ShopArchive, server: TestServer) {
 }
 
 /** An archive that is empty, and what ends it. */
-async function opened() {
+export async function opened() {
   const server = await startServer(['shared_buffers=256MB', 'max_wal_size=4GB'])
   const { address } = value(readAddress(server.address('postgres')))
   const owner = { address, authority: null, password: () => server.password }
