@@ -47,7 +47,8 @@ export function passwordKeeper(
         : refused('shop-password-file', { file: sealed, fault: 'unreadable' })
     }
     try {
-      return done(keyStore?.isOpen() === true ? keyStore.unseal(bytes) : null)
+      // Nothing is unsealed to nothing: a file that was cut off is none.
+      return done(keyStore?.isOpen() === true && bytes.length > 0 ? keyStore.unseal(bytes) : null)
     } catch {
       return done(null)
     }
