@@ -16,7 +16,7 @@ export const placed: Words['placed'] = {
     `Kurbelwelle jetzt ${turns} volle ${turns === 1 ? 'Umdrehung' : 'Umdrehungen'} durchdrehen. Die Markierungen müssen wieder fluchten.`,
   heat: ({ temperature }) =>
     `! Heißes Teil: ${temperature}. Temperatur prüfen, bevor der Bolzen eingesetzt wird.`,
-  write: 'Was vorhanden ist',
+  write: 'Was dort steht',
   places: 'Alle Stellen',
   read: (facts) => `${facts.done ? '✓ ' : ''}${title(facts)}${facts.note === null ? '' : `: ${facts.note}`}`,
   allDone: ({ places }) => (places === 1 ? '✓ Erledigt.' : `✓ Alle ${places} Stellen erledigt.`),
