@@ -74,15 +74,18 @@ export function notesOn(spec: EngineSpec, entries: readonly RecordedEvent[]): re
   )
 }
 
+/** Those that did not get one after all. */
 export function photosSkippedOn(
   spec: EngineSpec,
   entries: readonly RecordedEvent[],
 ): readonly SheetPhotoSkipped[] {
-  return entries.flatMap((entry) =>
-    entry.event.type === 'photo-skipped'
-      ? [{ ...stampOf(entry), step: stepPlace(spec, entry.event.step), reason: entry.event.reason }]
-      : [],
-  )
+  const shown = photosOn(spec, entries)
+  return entries.flatMap((entry) => {
+    const { event, seq } = entry
+    if (event.type !== 'photo-skipped') return []
+    if (shown.some((photo) => photo.step?.id === event.step && photo.seq > seq)) return []
+    return [{ ...stampOf(entry), step: stepPlace(spec, event.step), reason: event.reason }]
+  })
 }
 
 export function stepPlace({ steps }: EngineSpec, id: string): SheetStepPlace {

@@ -140,6 +140,8 @@ describe('a step that asks for a photo', () => {
     shop.worksThrough('gear-photo')
     shop.does(photo('gear-photo'))
     expect(photosAt(shop.state, 'gear-photo')).toHaveLength(1)
+    const { photos, photosSkipped } = buildSheet(holm, shop.entries)
+    expect([photos.length, photosSkipped]).toEqual([1, []])
   })
 })
 
