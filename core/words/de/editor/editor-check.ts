@@ -11,7 +11,7 @@ export const editorCheck: Words['editor']['check'] = {
   progress: ({ done, of }) => `${done} von ${counted(of, 'Wert', 'Werten')} als gleich befunden.`,
   checked: ({ by }) => `Geprüft von ${by}.`,
   page: ({ page, document }) => `Seite ${page}, ${document}`,
-  noPage: 'Keine Seite angegeben: sie steht bei dem Teil, zu dem der Wert gehört, in dessen Abschnitt.',
+  noPage: 'Keine Seite angegeben: Sie lässt sich bei dem Teil eingeben, zu dem der Wert gehört.',
   same: 'Gleich',
   other: 'Anders',
   later: 'Später',

@@ -18,7 +18,7 @@ export const editorCheck = {
   checked: ({ by }: { readonly by: string }) => `Checked by ${by}.`,
   page: ({ page, document }: { readonly page: string; readonly document: string }) =>
     `Page ${page}, ${document}`,
-  noPage: 'No page is said: it stands at the part that this value belongs to, under its section.',
+  noPage: 'No page is given: it can be typed beside the part that this value belongs to.',
   same: 'Same',
   other: 'Other',
   later: 'Later',

@@ -11,7 +11,7 @@ export const editorCheck: Words['editor']['check'] = {
   progress: ({ done, of }) => `${done} de ${counted(of, 'valor', 'valores')} iguales.`,
   checked: ({ by }) => `Comprobado por ${by}.`,
   page: ({ page, document }) => `Página ${page}, ${document}`,
-  noPage: 'No se indica la página: está en la parte a la que pertenece el valor, en su sección.',
+  noPage: 'No consta la página: puede escribirse junto a la parte a la que pertenece este valor.',
   same: 'Igual',
   other: 'Distinto',
   later: 'Después',
