@@ -1,6 +1,13 @@
 import { aboutOf, isBearing, type PlacedThing } from '../../core/drafts/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
-import { aboutAt, type Drawing, type Scene, type SceneRow, type Shape } from '../../core/layout/index.ts'
+import {
+  aboutAt,
+  type Drawing,
+  type NoteFact,
+  type Scene,
+  type SceneRow,
+  type Shape,
+} from '../../core/layout/index.ts'
 import type { Point } from '../../core/plane/index.ts'
 import type { Words } from '../../core/words/index.ts'
 
@@ -24,20 +31,58 @@ export function handleAt(scene: Scene, handles: readonly Shape[], at: Point, rea
   return aboutAt({ ...scene, shapes: handles }, at, reach)
 }
 
-/** The same in words, for keys and screen readers. */
-export function handleRows(
+/** What is shown of a thing in the list for keys and screen readers. */
+interface Listed {
+  readonly chosen: ReadonlySet<string>
+  /** The order that is tapped in; null where none is. */
+  readonly sequence: readonly string[] | null
+  readonly notes: readonly NoteFact[]
+}
+
+/** What can be chosen, in words, for keys and screen readers: each with whether it is, its place in the order, what is said of it. */
+export function thingRows(
   words: Words,
   spec: EngineSpec,
   things: readonly PlacedThing[],
+  { chosen, sequence, notes }: Listed,
 ): readonly SceneRow[] {
-  return things.map((thing) => ({
-    about: aboutOf(thing),
-    text: handleText(words, spec, thing),
-    state: 'plain',
-  }))
+  const { listed } = words.editor.drawn
+  return things.map((thing) => {
+    const about = aboutOf(thing)
+    const isChosen = chosen.has(about)
+    const place = sequence?.indexOf(thing.id) ?? -1
+    const said = [
+      ...(isChosen ? [listed.chosen] : []),
+      ...(place >= 0 ? [listed.inOrder({ place: place + 1 })] : []),
+      ...notes.flatMap((note) => (note.about === about ? note.texts : [])),
+    ]
+    const text = [thingText(words, spec, thing), ...said].join('; ')
+    return { about, text, state: isChosen ? 'chosen' : 'plain' }
+  })
 }
 
-export function handleText(words: Words, spec: EngineSpec, { kind, id }: PlacedThing): string {
+function thingText(words: Words, spec: EngineSpec, thing: PlacedThing): string {
+  const { kind, id } = thing
+  const { list } = words.drawing
+  const { kinds } = words.editor.place
+  switch (kind) {
+    case 'fastener': {
+      const { number = id, where = '', group = '' } = spec.fasteners.find((each) => each.id === id) ?? {}
+      const { name = group } = spec.fastenerGroups.find((each) => each.id === group) ?? {}
+      return `${list.fastener({ number, where })}, ${name}`
+    }
+    case 'dowel':
+      return `${kinds.dowel} ${id}`
+    case 'oil-passage':
+      return spec.case.oilPassages.find((each) => each.id === id)?.name ?? id
+    case 'face-part':
+      return spec.case.faceParts.find((each) => each.id === id)?.name ?? id
+    default:
+      return handleText(words, spec, thing)
+  }
+}
+
+function handleText(words: Words, spec: EngineSpec, { kind, id }: PlacedThing): string {
   const { handles } = words.editor.drawn
   if (isBearing(kind)) return handles.bearing({ kind, id })
   const [of = '', number = '1'] = id.split('~')

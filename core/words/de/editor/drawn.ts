@@ -44,6 +44,10 @@ export const drawn: Words['editor']['drawn'] = {
     thing: ({ name }) => `in Linie mit ${name}`,
     mirror: ({ name }) => `gegenüber ${name}`,
   },
+  listed: {
+    chosen: 'gewählt',
+    inOrder: ({ place }) => `Stelle ${place} der Reihenfolge`,
+  },
   handles: {
     corner: ({ number }) => `Ecke ${number}`,
     beadPoint: ({ bead, number }) => `${bead}, Punkt ${number}`,

@@ -44,6 +44,10 @@ export const drawn = {
     thing: ({ name }: { readonly name: string }) => `in line with ${name}`,
     mirror: ({ name }: { readonly name: string }) => `opposite ${name}`,
   },
+  listed: {
+    chosen: 'chosen',
+    inOrder: ({ place }: { readonly place: number }) => `place ${place} in the order`,
+  },
   handles: {
     corner: ({ number }: { readonly number: number }) => `corner ${number}`,
     beadPoint: ({ bead, number }: { readonly bead: string; readonly number: number }) =>

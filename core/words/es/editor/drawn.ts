@@ -45,6 +45,10 @@ export const drawn: Words['editor']['drawn'] = {
     thing: ({ name }) => `alineado con ${name}`,
     mirror: ({ name }) => `frente a ${name}`,
   },
+  listed: {
+    chosen: 'elegido',
+    inOrder: ({ place }) => `puesto ${place} del orden`,
+  },
   handles: {
     corner: ({ number }) => `vértice ${number}`,
     beadPoint: ({ bead, number }) => `${bead}, punto ${number}`,
