@@ -9,15 +9,30 @@ export interface DraftPictures {
   put(face: string, look: PictureLook, base64: string): Promise<Outcome<PictureLine>>
   place(face: string, look: PictureLook): Promise<Outcome<PictureLine>>
   remove(face: string): Promise<Outcome<unknown>>
+  /** `listen` is called when another window has changed them, until what is given back is called. */
+  follow(listen: () => unknown): () => void
 }
 
+/** The way to the other windows that show the draft. */
+export interface OtherWindowsOfDraft {
+  tell(): void
+  hear(listen: () => unknown): () => void
+}
+const alone: OtherWindowsOfDraft = { tell: () => undefined, hear: () => () => undefined }
+
 /** Those that the record keeps. */
-export function picturesOf(client: Client, draft: string): DraftPictures {
+export function picturesOf(client: Client, draft: string, others = alone): DraftPictures {
+  async function told<Value>(answer: Promise<Outcome<Value>>): Promise<Outcome<Value>> {
+    const kept = await answer
+    if (kept.ok) others.tell()
+    return kept
+  }
   return {
     list: () => client.request('pictures.list', { draft }),
     read: (face) => client.request('pictures.read', { draft, face }),
-    put: (face, look, base64) => client.request('pictures.put', { draft, face, look, base64 }),
-    place: (face, look) => client.request('pictures.place', { draft, face, look }),
-    remove: (face) => client.request('pictures.remove', { draft, face }),
+    put: (face, look, base64) => told(client.request('pictures.put', { draft, face, look, base64 })),
+    place: (face, look) => told(client.request('pictures.place', { draft, face, look })),
+    remove: (face) => told(client.request('pictures.remove', { draft, face })),
+    follow: (listen) => others.hear(listen),
   }
 }

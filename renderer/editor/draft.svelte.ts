@@ -79,6 +79,10 @@ export class OpenedDraftState {
   get line() {
     return this.#line
   }
+  /** The number of its last entry. */
+  get seq() {
+    return this.#draft.seq
+  }
   /** Why the last thing was not done; null after one that was. */
   get problem() {
     return this.#problem

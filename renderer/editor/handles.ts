@@ -64,7 +64,6 @@ export function thingRows(
 function thingText(words: Words, spec: EngineSpec, thing: PlacedThing): string {
   const { kind, id } = thing
   const { list } = words.drawing
-  const { kinds } = words.editor.place
   switch (kind) {
     case 'fastener': {
       const { number = id, where = '', group = '' } = spec.fasteners.find((each) => each.id === id) ?? {}
@@ -72,17 +71,19 @@ function thingText(words: Words, spec: EngineSpec, thing: PlacedThing): string {
       return `${list.fastener({ number, where })}, ${name}`
     }
     case 'dowel':
-      return `${kinds.dowel} ${id}`
+      return list.dowel({ id })
     case 'oil-passage':
-      return spec.case.oilPassages.find((each) => each.id === id)?.name ?? id
-    case 'face-part':
-      return spec.case.faceParts.find((each) => each.id === id)?.name ?? id
+      return list.passage({ name: spec.case.oilPassages.find((each) => each.id === id)?.name ?? id })
+    case 'face-part': {
+      const part = spec.case.faceParts.find((each) => each.id === id)
+      return part === undefined ? id : list.facePart(part)
+    }
     default:
       return handleText(words, spec, thing)
   }
 }
 
-function handleText(words: Words, spec: EngineSpec, { kind, id }: PlacedThing): string {
+export function handleText(words: Words, spec: EngineSpec, { kind, id }: PlacedThing): string {
   const { handles } = words.editor.drawn
   if (isBearing(kind)) return handles.bearing({ kind, id })
   const [of = '', number = '1'] = id.split('~')

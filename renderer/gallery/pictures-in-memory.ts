@@ -6,6 +6,10 @@ import type { DraftPictures } from '../editor/draft-pictures.ts'
 
 /** Pictures under drawings that are kept nowhere. Nothing is verified, so that a number does for the hash. */
 export class PicturesInMemory implements DraftPictures {
+  /** No other window shows them. */
+  follow() {
+    return () => undefined
+  }
   readonly #pictures = new Map<string, { readonly line: PictureLine; readonly base64: string }>()
   #count = 0
 

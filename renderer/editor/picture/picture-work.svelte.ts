@@ -104,6 +104,13 @@ export class PictureWork {
     await Promise.all(listed.value.map((line) => this.#openOf(line)))
   }
 
+  /** Another window has changed them: they are as it left them, once what is under way here is done. */
+  follow(): Promise<unknown> {
+    const turn = this.#last.then(() => this.load())
+    this.#last = turn.catch(() => undefined)
+    return turn
+  }
+
   /** Puts a picture under this face, in the middle of its drawing. */
   async put(base64: string, { widthPx, heightPx }: { widthPx: number; heightPx: number }): Promise<boolean> {
     const ground = this.#ground()

@@ -5,8 +5,8 @@ import { byBrowser, createRequests } from '../../../electron/requests/index.ts'
 import { openStore } from '../../../electron/store/index.ts'
 import { bareDraft } from './bare-draft.ts'
 
-// A host of its own in which a draft is edited until it is killed: `node draft-editor.ts FOLDER`. It prints the number of each
-// entry once the edit is confirmed, which is when a window shows it.
+// A host of its own in which a draft is edited until it is killed, and an outline begun beside it: `node draft-editor.ts FOLDER`. It
+// prints the number of each entry once the edit and the outline's first corner are confirmed, which is when a window shows them.
 const opened = await openStore(process.argv[2] ?? '', () => new Date())
 if (!opened.ok) throw new Error(sentenceOf(opened.problem))
 const { answer } = createRequests({
@@ -37,5 +37,10 @@ for (let after = draft.entries; ; after += 1) {
     act: { type: 'edit', edit: { what, patches } },
   }
   const { seq } = await get('drafts.act', edited as Input<'drafts.act'>)
+  // The corner says by which edit it was tapped.
+  const points = [{ x: seq, y: 0 }]
+  await get('preferences.keep', {
+    sketch: { draft: draft.id, sketch: { face: 'joint', drawn: { kind: 'outline' }, points } },
+  })
   process.stdout.write(`${seq}\n`)
 }

@@ -71,7 +71,7 @@ describe('a host killed while it adds entries', () => {
 })
 
 describe('a host killed while a draft is edited', () => {
-  it('has every edit on disk that a window had shown, and the draft as it was then', async () => {
+  it('has every edit on disk that a window had shown, the draft as it was then, and the outline that was begun', async () => {
     const inFolder = folder()
     const host = appending(inFolder, join(import.meta.dirname, 'draft-editor.ts'))
     await printed(host, 12)
@@ -84,6 +84,9 @@ describe('a host killed while a draft is edited', () => {
     const { base, entries } = await get('drafts.open', { draft: line!.id })
     expect(entries.length).toBeGreaterThanOrEqual(shown)
     expect(documentOf(replayDraft(documentIn(base), entries)).summary).toBe(`Edit ${entries.length}`)
+    const { sketch } = await get('preferences.read', {})
+    expect(sketch).toMatchObject({ draft: line!.id, sketch: { face: 'joint', drawn: { kind: 'outline' } } })
+    expect(sketch!.sketch.points[0]!.x).toBeGreaterThanOrEqual(shown)
     record.close()
   }, 60_000)
 })

@@ -22,14 +22,25 @@ async function editor() {
   })
   const at = { person: () => 'Ana Ruiz', language: () => 'en' as const }
   const opened = new OpenedDraftState(client, begun, at)
-  const desk = new EditorDesk(() => new DraftOnDisk(opened, opened.spec!, besideDraft(client, begun.line.id)))
-  const work = () =>
-    new PictureWork(
+  /** Windows on one draft, which look at the same face: each hears of what any of them did. */
+  const windows: PictureWork[] = []
+  const followed: Promise<unknown>[] = []
+  const others = {
+    tell: () => windows.forEach((each) => followed.push(each.follow())),
+    hear: () => () => undefined,
+  }
+  const beside = besideDraft(client, begun.line.id, others)
+  const desk = new EditorDesk(() => new DraftOnDisk(opened, opened.spec!, beside))
+  function again() {
+    const work = new PictureWork(
       desk,
       () => ground,
       () => Promise.reject(new Error('no canvas here')),
     )
-  return { desk, work: work(), again: work, openDraft: opened }
+    windows.push(work)
+    return work
+  }
+  return { desk, work: again(), again, openDraft: opened, settled: () => Promise.all(followed) }
 }
 
 describe('the work on a picture', () => {
@@ -75,6 +86,21 @@ describe('the work on a picture', () => {
     expect(await work.placeByDistance(80e6, 'along')).toBe(false)
     expect(work.problem?.code).toBe('picture-points-near')
     expect(work.current).toEqual(before)
+  })
+
+  it('shows what another window does with it', async () => {
+    const { work, again, settled } = await editor()
+    const other = again()
+    await work.put(gears, { widthPx: 320, heightPx: 240 })
+    await settled()
+    expect(other.current!.look).toEqual(work.current!.look)
+    await Promise.all([other.fade(30), work.move({ x: 1e6, y: 0 })])
+    await settled()
+    expect(other.current).toEqual(work.current)
+    await other.remove()
+    await settled()
+    expect(work.current).toBeNull()
+    expect(await work.fade(40)).toBe(true)
   })
 
   it('moves it while it is held, and keeps it where it is let go', async () => {
