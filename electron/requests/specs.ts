@@ -1,10 +1,11 @@
 import { lstatSync, readdirSync, readFileSync, statSync } from 'node:fs'
-import { resolve } from 'node:path'
+import { basename, resolve } from 'node:path'
+import { readSpecFile, specFileEnding } from '../../core/drafts/index.ts'
 import { done, problem, refused, type Facts, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { type EngineSpec, readSpec } from '../../core/engine/index.ts'
 import { audit } from '../../core/audit/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import { codeOf } from '../store/index.ts'
+import { codeOf, sha256 } from '../store/index.ts'
 
 /** An engine that can be built, with the text it was read from. */
 export interface SoundEngine {
@@ -58,13 +59,23 @@ export function readEngines(folder: string): readonly Engine[] {
 /** What was read already, by its text: to read and audit one takes a tenth of a second. */
 const known = new Map<string, Engine>()
 
-/** Reads one spec and audits it; `file` is its name within `folder`, or its absolute path. */
+/** Reads one spec and audits it, also one that was saved as a file for another bench; `file` is its name within `folder`, or its absolute path. */
 export function readEngine(folder: string, file: string): Engine {
   const text = textOf(resolve(folder, file))
   if ('reason' in text) return unread(file, text.reason, text.code)
-  const engine = known.get(text.text) ?? engineOf(file, text.text)
+  const engine =
+    known.get(text.text) ?? (isSaved(file) ? savedSpec(file, text.text) : engineOf(file, text.text))
   if (engine.spec !== null) known.set(text.text, engine) // what is no spec is called by its file
   return engine
+}
+
+const isSaved = (file: string) => file.toLowerCase().endsWith(specFileEnding)
+
+function savedSpec(file: string, text: string): Engine {
+  const saved = readSpecFile(text, sha256)
+  if (saved.ok) return engineOf(file, saved.value.text)
+  const id = basename(file, specFileEnding)
+  return { kind: 'faulty', id, spec: null, text, faults: [saved.problem], doubts: [] }
 }
 
 type Reason = Facts<'spec-file-unread'>['reason']
@@ -73,6 +84,7 @@ type Reason = Facts<'spec-file-unread'>['reason']
 function textOf(file: string): { text: string } | { reason: Reason; code: string } {
   try {
     const found = statSync(file)
+    if (found.isDirectory()) return { reason: 'is-folder', code: '' }
     if (!found.isFile()) return { reason: 'not-a-file', code: '' }
     if (found.size > mostBytes) return { reason: 'too-large', code: '' }
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(file)) }

@@ -90,10 +90,10 @@ describe('a file that is not JSON', () => {
 describe('a spec of the wrong shape', () => {
   it('that is no spec, or one of another version, is told so and no more', () => {
     expect(readLines('{}')).toEqual([
-      'spec-part-missing bedplateSpec: “bedplateSpec” is missing. Write 1: this program reads specs of version 1.',
+      'spec-part-missing bedplateSpec: “bedplateSpec” is missing. Write 1 in a spec of your own, and open one of a newer program with that: this one reads version 1.',
     ])
     expect(readAfter('skerry-3', (spec) => (loose(spec)['bedplateSpec'] = 2))).toEqual([
-      'spec-part-wrong bedplateSpec: “bedplateSpec” is 2. Write 1: this program reads specs of version 1.',
+      'spec-part-wrong bedplateSpec: “bedplateSpec” is 2. Write 1 in a spec of your own, and open one of a newer program with that: this one reads version 1.',
     ])
     expect(readLines('null')).toEqual(['spec-part-wrong : The file is null. Write a group in { }.'])
     expect(readLines('[]')).toEqual(['spec-part-wrong : The file is a list of 0. Write a group in { }.'])

@@ -2,6 +2,8 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { specFileOf } from '../../../core/drafts/index.ts'
+import { sha256 } from '../../../electron/store/index.ts'
 import { afterAll, describe, expect, it } from 'vitest'
 
 const root = join(import.meta.dirname, '../../..')
@@ -33,16 +35,34 @@ describe('npm run audit', () => {
     expect(status).toBe(0)
   })
 
+  it('reads a spec that was saved for another bench, and tells one that was altered on the way', () => {
+    const saved = specFileOf(readFileSync(join(root, 'specs/strath-6.json'), 'utf8'), sha256)
+    writeFileSync(join(folder, 'sent.bedplate-spec'), saved)
+    writeFileSync(join(folder, 'altered.bedplate-spec'), saved.replace('0.', '1.'))
+    const { status, lines } = auditOf('sent.bedplate-spec', 'altered.bedplate-spec')
+    expect(lines).toEqual([
+      'sent.bedplate-spec: can be built, nothing doubtful',
+      'altered.bedplate-spec: cannot be built, 1 fault',
+      expect.stringMatching(/^ {2}fault {2}.*its hash differs/),
+    ])
+    expect(status).toBe(1)
+  })
+
   it('ends with 1 and names the place of each fault, in files named from where npm was called', () => {
     const colour = spoilt('colour.json', (text) =>
       text.replace(/"colour": "#[0-9A-F]{6}"/, '"colour": "#12"'),
     )
-    const { status, lines } = auditOf(colour, 'not-there.json')
+    const newer = spoilt('newer.json', (text) => text.replace('"bedplateSpec": 1', '"bedplateSpec": 2'))
+    const { status, lines } = auditOf(colour, 'not-there.json', '.', newer)
     expect(lines).toEqual([
       'colour.json: cannot be built, 1 fault',
       expect.stringMatching(/^ {2}fault {2}fits\[0\]\.grades\[0\]\.colour: .*“#12”/),
       'not-there.json: cannot be built, 1 fault',
       '  fault  not-there.json is not there. Check its name (ENOENT).',
+      '.: cannot be built, 1 fault',
+      '  fault  . is a folder. Name the files in it.',
+      'newer.json: cannot be built, 1 fault',
+      expect.stringMatching(/^ {2}fault {2}bedplateSpec: .*open one of a newer program with that/),
     ])
     expect(status).toBe(1)
   })

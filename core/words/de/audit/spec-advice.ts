@@ -85,7 +85,7 @@ export const specAdvice: Table<typeof pattern> = {
   'steps-none': (_) => 'ein Datenblatt hat mindestens einen Schritt',
   'fasteners-none': (_) => 'mindestens eine Schraube nennen',
   'version-of-spec': ({ version }) =>
-    `${version} eintragen: Dieses Programm liest Datenblätter der Version ${version}`,
+    `im eigenen Datenblatt ${version} eintragen, eines aus einem neueren Programm mit diesem öffnen: Hier wird Version ${version} gelesen`,
 
   'torque-or-range': (_) => 'Drehmoment als „target“ eintragen oder Bereich als „least“ und „most“',
   'turn-or-in-all': (_) => 'Drehwinkel als „target“ eintragen oder insgesamt als „inAll“',

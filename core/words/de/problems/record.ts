@@ -11,6 +11,7 @@ const outOfPlace = {
 const unread = {
   folder: 'Ordner der Motordatenblätter nicht lesbar: Leserecht geben oder einen anderen wählen',
   missing: 'nicht vorhanden. Namen prüfen',
+  'is-folder': 'ein Ordner. Die Dateien darin nennen',
   'not-a-file': 'keine Textdatei, also kein Motordatenblatt',
   'too-large': 'größer als jedes Motordatenblatt',
   dangling: 'führt zu einer Datei, die fehlt. Datei zurücklegen oder Verknüpfung entfernen',

@@ -89,7 +89,7 @@ export const specAdvice = {
   'steps-none': (_: None) => 'a spec has at least one step',
   'fasteners-none': (_: None) => 'name one fastener at least',
   'version-of-spec': ({ version }: { readonly version: number }) =>
-    `write ${version}: this program reads specs of version ${version}`,
+    `write ${version} in a spec of your own, and open one of a newer program with that: this one reads version ${version}`,
 
   // Values as manuals print them
   'torque-or-range': (_: None) => 'write the torque as “target”, or the range as “least” and “most”',

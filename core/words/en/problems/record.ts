@@ -76,6 +76,7 @@ const unread = {
   folder:
     'is the folder of the engine specs, and cannot be read: give this user the right to, or choose another',
   missing: 'is not there. Check its name',
+  'is-folder': 'is a folder. Name the files in it',
   'not-a-file': 'is not a text file, so it is not an engine spec',
   'too-large': 'is larger than any engine spec',
   dangling: 'leads to a file that is not there. Put the file back, or remove the link',

@@ -91,7 +91,7 @@ export const specAdvice: typeof english = {
   'steps-none': () => 'una ficha tiene al menos un paso',
   'fasteners-none': () => 'nombrar al menos una fijación',
   'version-of-spec': ({ version }) =>
-    `escribir ${version}: este programa lee fichas de la versión ${version}`,
+    `escribir ${version} en una ficha propia y abrir la de un programa más nuevo con ese: este lee la versión ${version}`,
 
   // Values as manuals print them
   'torque-or-range': () => 'escribir el par como «target», o el intervalo como «least» y «most»',

@@ -66,6 +66,7 @@ const unread = {
   folder:
     'es la carpeta de las fichas de motores y no se puede leer: dar permiso a este usuario, o elegir otra',
   missing: 'no está. Comprobar el nombre',
+  'is-folder': 'es una carpeta. Nombrar los archivos que contiene',
   'not-a-file': 'no es un archivo de texto, así que no es una ficha de motor',
   'too-large': 'es mayor que cualquier ficha de motor',
   dangling: 'lleva a un archivo que no está. Devolver el archivo a su sitio, o quitar el enlace',
