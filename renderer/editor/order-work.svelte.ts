@@ -27,6 +27,13 @@ export class OrderWork {
   readonly onFace = $derived.by(() =>
     this.#desk.document.fasteners.flatMap(({ id, face }) => (face === this.#desk.face ? [id] : [])),
   )
+  /** What a pattern goes over: all on the face that are of one group with those in the order, as an order has all of a group or none. */
+  readonly grownOver = $derived.by(() => {
+    const { fasteners } = this.#desk.document
+    const groups = new Set(fasteners.flatMap(({ id, group }) => (this.sequence.includes(id) ? [group] : [])))
+    if (groups.size === 0) return this.onFace
+    return fasteners.flatMap(({ id, face, group }) => (face === this.#desk.face && groups.has(group) ? [id] : []))
+  })
 
   constructor(desk: EditorDesk) {
     this.#desk = desk
@@ -52,8 +59,8 @@ export class OrderWork {
     const { named } = this
     if (named === null) return
     this.#begins = false
-    const over = this.sequence.length > 0 ? this.sequence : this.onFace
-    void this.#desk.change(this.#said(named), (document) => grownOrder(document, named, pattern, over))
+    const { grownOver } = this
+    void this.#desk.change(this.#said(named), (document) => grownOrder(document, named, pattern, grownOver))
   }
 
   #keep(sequence: readonly string[]) {

@@ -147,6 +147,8 @@ describe('the editor on a draft', () => {
       { procedure: id, order: orders[0]!.id },
     ])
     expect(desk.followed).toEqual(missed)
+    // A pattern goes over the whole group, however far its order is tapped.
+    expect(order.grownOver.toSorted()).toEqual(sequence.toSorted())
     order.tap(sequence[0]!)
     await settled(desk)
     expect(desk.followed).toBeNull()
