@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import type { Preferences } from '../../../core/contract/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
+import type { LibraryLine, Preferences } from '../../../core/contract/index.ts'
+import { done, sentenceOf } from '../../../core/problem/index.ts'
 import { Bench } from '../../../renderer/bench/bench.svelte.ts'
 import type { OpenBuild } from '../../../renderer/bench/open-build.svelte.ts'
 import type { Confirmed, OtherWindows } from '../../../renderer/bench/other-windows.ts'
+import type { MemoryHandlers } from '../../../renderer/gallery/memory-client.ts'
 import { memoryHost } from '../../../renderer/gallery/memory-host.ts'
 import { twin } from '../twin.ts'
 
@@ -44,8 +45,11 @@ function buildIn(bench: Bench): OpenBuild {
 }
 
 /** One build of the Skerry in two windows, nothing done yet. */
-async function twoWindows() {
-  const host = memoryHost({ preferences: { person: 'Ana Ruiz' } satisfies Partial<Preferences> })
+async function twoWindows(also: MemoryHandlers = {}) {
+  const host = {
+    ...memoryHost({ preferences: { person: 'Ana Ruiz' } satisfies Partial<Preferences> }),
+    ...also,
+  }
   const { windowOf, deliver } = browser()
   const [one, two] = [twin(host), twin(host)]
   const first = new Bench(one.client, windowOf())
@@ -57,6 +61,24 @@ async function twoWindows() {
 }
 
 describe('two windows on one build', () => {
+  it('both say that the library has a newer revision, published in one of them, and the build stays as it is', async () => {
+    let newer: LibraryLine | undefined
+    const { here, there, first, deliver } = await twoWindows({
+      'builds.since': () => done({ events: [], newer }),
+    })
+    const before = there.specText
+    expect([here.newer, there.newer]).toEqual([null, null])
+    newer = {
+      ...{ engine: 'skerry-3', name: 'Skerry 3', family: 'split-horizontal', cylinders: 3, demo: false },
+      ...{ revision: 2, revisionName: '2', publishedBy: 'Ana Ruiz', publishedAt: '2026-03-09T07:00:00.000Z' },
+      ...{ enteredBy: 'Ana Ruiz', checkedBy: null, builds: 1 },
+    }
+    await first.tellRevised()
+    await deliver()
+    expect([here.newer?.revision, there.newer?.revision]).toEqual([2, 2])
+    expect([there.specText, there.elsewhere]).toEqual([before, null])
+  })
+
   it('show the same after each confirmation in either', async () => {
     const { here, there, deliver } = await twoWindows()
     expect(await there.act(caseMarks)).toBe(true)

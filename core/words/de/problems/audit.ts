@@ -174,7 +174,7 @@ export const auditWords: Table<typeof pattern> = {
   'value-reads-otherwise': ({ place, by, found }) =>
     `${place}: ${by} hat den Wert mit dem Handbuch verglichen und liest dort „${found}“. Klären, was gilt: den Wert berichtigen oder noch einmal vergleichen lassen.`,
   'source-copied-from-demo': ({ demo }) =>
-    `Dieses Datenblatt wurde als Kopie der Demo „${demo}“ angefangen, deren Zahlen erfunden sind. Jeden Wert mit dem Handbuch vergleichen, dann „copiedFromDemo“ aus der Quelle nehmen.`,
+    `Dieses Datenblatt wurde als Kopie der Demo „${demo}“ angefangen, deren Zahlen erfunden sind. Jeden Wert mit dem Handbuch vergleichen, dann das im Editor unter „Gegenlesen“ sagen; in einer Datei „copiedFromDemo“ aus der Quelle nehmen.`,
   'source-checked-by-same': ({ enteredBy }) =>
     `Werte eingegeben und geprüft von ${enteredBy}. Zweite Person die Werte mit der Quelle vergleichen lassen.`,
 }

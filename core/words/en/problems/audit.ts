@@ -222,7 +222,7 @@ export const auditWords = {
   'value-reads-otherwise': ({ place, by, found }: At & { by: string; found: string }) =>
     `${capital(place)}: ${by} compared it with the manual and reads “${found}” there. Find out which is right: correct the value, or have it compared again.`,
   'source-copied-from-demo': ({ demo }: { demo: string }) =>
-    `This spec was begun as a copy of the demo “${demo}”, whose numbers are invented. Compare every value with the manual, then take “copiedFromDemo” out of its source.`,
+    `This spec was begun as a copy of the demo “${demo}”, whose numbers are invented. Compare every value with the manual, then say so under “Check” of the editor; in a file, take “copiedFromDemo” out of its source.`,
   'source-checked-by-same': ({ enteredBy }: { enteredBy: string }) =>
     `${enteredBy} both entered and checked the numbers. Let a second person compare them with their source.`,
 }
