@@ -32,7 +32,9 @@ export class OrderWork {
     const { fasteners } = this.#desk.document
     const groups = new Set(fasteners.flatMap(({ id, group }) => (this.sequence.includes(id) ? [group] : [])))
     if (groups.size === 0) return this.onFace
-    return fasteners.flatMap(({ id, face, group }) => (face === this.#desk.face && groups.has(group) ? [id] : []))
+    return fasteners.flatMap(({ id, face, group }) =>
+      face === this.#desk.face && groups.has(group) ? [id] : [],
+    )
   })
 
   constructor(desk: EditorDesk) {
