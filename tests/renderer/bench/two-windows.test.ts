@@ -62,17 +62,17 @@ async function twoWindows(also: MemoryHandlers = {}) {
 
 describe('two windows on one build', () => {
   it('both say that the library has a newer revision, published in one of them, and the build stays as it is', async () => {
-    let newer: LibraryLine | undefined
+    const published: LibraryLine[] = []
     const { here, there, first, deliver } = await twoWindows({
-      'builds.since': () => done({ events: [], newer }),
+      'builds.since': () => done({ events: [], newer: published.at(-1) }),
     })
     const before = there.specText
     expect([here.newer, there.newer]).toEqual([null, null])
-    newer = {
+    published.push({
       ...{ engine: 'skerry-3', name: 'Skerry 3', family: 'split-horizontal', cylinders: 3, demo: false },
       ...{ revision: 2, revisionName: '2', publishedBy: 'Ana Ruiz', publishedAt: '2026-03-09T07:00:00.000Z' },
       ...{ enteredBy: 'Ana Ruiz', checkedBy: null, builds: 1 },
-    }
+    })
     await first.tellRevised()
     await deliver()
     expect([here.newer?.revision, there.newer?.revision]).toEqual([2, 2])
