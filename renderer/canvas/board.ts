@@ -1,16 +1,14 @@
 import { Konva } from 'konva/lib/Global.js'
 import { Layer } from 'konva/lib/Layer.js'
-import { Shape as Node } from 'konva/lib/Shape.js'
 import { Stage } from 'konva/lib/Stage.js'
-import { aboutAt, type Layer as LayerName, type Scene, type Shape } from '../../core/layout/index.ts'
+import { aboutAt, type Scene } from '../../core/layout/index.ts'
 import { fitting, panned, zoomed, type Camera } from './camera.ts'
 import { listen } from './gestures.ts'
 import { looks, type Theme } from './look.ts'
 import { drawingColours } from '../look/colours.ts'
-import { marksOf, type Mark } from './marks.ts'
-import { paint } from './paint.ts'
+import { marksOf } from './marks.ts'
+import { Pane } from './pane.ts'
 import { showBackdrop, type Backdrop } from './backdrop.ts'
-import { Reconciler } from './reconcile.ts'
 
 /** A drawing surface in an element of the page. */
 export interface Board {
@@ -28,12 +26,6 @@ export interface Board {
 const layerNames = ['ground', 'parts', 'overlay'] as const
 /** A tap within this many px of a thing means the thing: a target of 32 px at the least. */
 const reach = 16
-
-interface Pane {
-  readonly name: LayerName
-  readonly layer: Layer
-  readonly reconciler: Reconciler<Node>
-}
 
 /** A place on the sheet, in mm, or on the board, in px. */
 export interface SheetPoint {
@@ -66,20 +58,24 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
 
   /** Made with the first picture: few drawings ever have one. */
   let under: Layer | null = null
-  const panes = layerNames.map((name): Pane => {
-    const layer = new Layer({ listening: false })
-    stage.add(layer)
-    return { name, layer, reconciler: new Reconciler(surfaceOf(layer, (shape) => marksNow(shape))) }
+  const panes = layerNames.map((name) => {
+    const pane = new Pane(name, (shape) =>
+      shown === null ? [] : marksOf(shape, looks(shown.theme), shown.px),
+    )
+    stage.add(pane.layer)
+    return pane
   })
-  const marksNow = (shape: Shape): readonly Mark[] =>
-    shown === null ? [] : marksOf(shape, looks(shown.theme), shown.px)
+  const drawAll = (): void => {
+    for (const pane of panes) pane.drawAll()
+    under?.batchDraw()
+  }
 
   const look = (to: Camera): void => {
     if (to.scale === camera?.scale && to.x === camera.x && to.y === camera.y) return
     camera = to
     stage.scale({ x: to.scale, y: to.scale })
     stage.position({ x: to.x, y: to.y })
-    stage.batchDraw()
+    drawAll()
     events.zoom?.(timesLarger(), to)
   }
   /** 1 while the whole sheet is in sight. */
@@ -121,12 +117,11 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
     stage.size(size())
     for (const layer of stage.getLayers()) layer.getCanvas().setPixelRatio(globalThis.devicePixelRatio)
     fit()
-    stage.batchDraw()
+    drawAll()
   })
   resizing.observe(container)
   // Text that was drawn before its font had come is drawn again in it.
-  const redraw = (): void => void stage.batchDraw()
-  document.fonts.addEventListener('loadingdone', redraw)
+  document.fonts.addEventListener('loadingdone', drawAll)
 
   return {
     show(scene, theme, backdrop = null) {
@@ -136,10 +131,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
       const afresh = shown === null || shown.theme !== theme || !sameSheet
       if (shown?.theme !== theme) container.style.backgroundColor = drawingColours[theme].paper
       shown = { scene, theme, px }
-      for (const { name, layer, reconciler } of panes) {
-        const shapes = scene.shapes.filter((shape) => shape.layer === name)
-        if (reconciler.show(shapes, afresh)) layer.batchDraw()
-      }
+      for (const pane of panes) pane.show(scene.shapes, afresh)
       if (under === null && backdrop !== null) {
         under = new Layer({ listening: false })
         stage.add(under)
@@ -157,7 +149,7 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
       return true
     },
     destroy() {
-      document.fonts.removeEventListener('loadingdone', redraw)
+      document.fonts.removeEventListener('loadingdone', drawAll)
       resizing.disconnect()
       stopListening()
       stage.destroy()
@@ -172,23 +164,4 @@ function sameFrame({ frame: one }: Scene, { frame: other }: Scene): boolean {
     one.width === other.width &&
     one.height === other.height
   )
-}
-
-/** The nodes of a layer: one Konva shape each, which paints the marks it was last given. */
-function surfaceOf(layer: Layer, marks: (shape: Shape) => readonly Mark[]) {
-  const marksByNode = new WeakMap<Node, readonly Mark[]>()
-  return {
-    create(shape: Shape): Node {
-      const node = new Node({ listening: false, perfectDrawEnabled: false })
-      node.sceneFunc((context) => paint(context._context, marksByNode.get(node) ?? []))
-      marksByNode.set(node, marks(shape))
-      layer.add(node)
-      return node
-    },
-    change: (node: Node, shape: Shape) => void marksByNode.set(node, marks(shape)),
-    remove: (node: Node) => void node.destroy(),
-    settle(node: Node, index: number) {
-      if (layer.children[index] !== node) node.zIndex(index)
-    },
-  }
 }

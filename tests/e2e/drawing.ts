@@ -108,3 +108,27 @@ export async function protractorKnobs(page: Page, spec: EngineSpec, face: string
   }
   return { middle: onPage(place.x, place.y), start: at(0), end: at(120), at }
 }
+
+/**
+ * How many pixels of the drawing differ once all of it is drawn again: after a change it is drawn where the change is, and
+ * looks as if all had been.
+ */
+export function pixelsLeftBehind(page: Page): Promise<number> {
+  return page.evaluate(async () => {
+    const frame = () => new Promise((resolve) => requestAnimationFrame(resolve))
+    const pixels = () =>
+      [...document.querySelectorAll<HTMLCanvasElement>('.board canvas')].map(
+        (canvas) => canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height).data,
+      )
+    for (let frames = 0; frames < 3; frames += 1) await frame()
+    const inParts = pixels()
+    document.fonts.dispatchEvent(new Event('loadingdone')) // letters that have come are drawn, wherever they stand
+    for (let frames = 0; frames < 3; frames += 1) await frame()
+    const whole = pixels()
+    if (whole.length === 0) throw new Error('nothing is drawn')
+    return whole.reduce(
+      (sum, each, index) => sum + each.filter((value, at) => value !== inParts[index]![at]).length,
+      0,
+    )
+  })
+}

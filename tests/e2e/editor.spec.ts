@@ -2,6 +2,7 @@ import { join } from 'node:path'
 import { en } from '../../core/words/index.ts'
 import { ask } from './ask.ts'
 import { expect, test } from './bench.ts'
+import { pixelsLeftBehind } from './drawing.ts'
 import { named } from './named.ts'
 import { backToTheList } from './seed.ts'
 
@@ -64,6 +65,7 @@ test('a spec is begun, written by pointer and keys, and published; a build of it
     }
     await button(editor.actions.order).click()
     await button(editor.order.addProcedure).click()
+    expect(await pixelsLeftBehind(page)).toBe(0)
     await section('passes').click()
     const pass = forms.getByRole('form', { name: editor.passes.new })
     await pass.getByLabel(editor.passes.needs.value).fill('24 ± 2 N·m')

@@ -1,7 +1,7 @@
 import { en } from '../../core/words/index.ts'
 import { whenKept } from './ask.ts'
 import { expect, type Bench } from './bench.ts'
-import { protractorKnobs } from './drawing.ts'
+import { pixelsLeftBehind, protractorKnobs } from './drawing.ts'
 import { Mechanic } from './mechanic.ts'
 import { sets, test } from './published-specs.ts'
 import { afterPulls, backToTheList, openAt } from './seed.ts'
@@ -58,6 +58,7 @@ test('sets A and D run as printed', async ({ bench }) => {
     }
     expect(values).toEqual({ long: 10, short: 10 })
     await mechanic.confirm() // turn the crank
+    expect(await pixelsLeftBehind(bench.page)).toBe(0)
     await mechanic.answerReading('0.007 in')
     await expect(mechanic.main).toContainText(en.steps.finish.finish)
   })
