@@ -63,9 +63,9 @@ test('a spec is begun, written by pointer and keys, and published; a build of it
       await button(editor.place.put).click()
       await expect(button(named((any) => en.drafts.undo({ edit: any })))).toBeEnabled()
     }
+    expect(await pixelsLeftBehind(page)).toBe(0)
     await button(editor.actions.order).click()
     await button(editor.order.addProcedure).click()
-    expect(await pixelsLeftBehind(page)).toBe(0)
     await section('passes').click()
     const pass = forms.getByRole('form', { name: editor.passes.new })
     await pass.getByLabel(editor.passes.needs.value).fill('24 ± 2 N·m')

@@ -55,10 +55,10 @@ test('sets A and D run as printed', async ({ bench }) => {
       if (isAt('110 lbf·ft').test(text)) values.long++
       else if (isAt('100 lbf·ft').test(text)) values.short++
       await mechanic.confirm()
+      if (made < 3) expect(await pixelsLeftBehind(bench.page)).toBe(0)
     }
     expect(values).toEqual({ long: 10, short: 10 })
     await mechanic.confirm() // turn the crank
-    expect(await pixelsLeftBehind(bench.page)).toBe(0)
     await mechanic.answerReading('0.007 in')
     await expect(mechanic.main).toContainText(en.steps.finish.finish)
   })
