@@ -11,6 +11,12 @@ export interface ListedByEntries {
   readonly words: (ordinal: number) => ReturnType<typeof foundBy>
 }
 
+/** The specs that a build went by, by the hashes of their texts. */
+export function specsOf(entries: readonly ShopEntry[]): readonly string[] {
+  const events = eventsIn(entries)
+  return events.length === 0 ? [] : revisionSpans(events).map(({ specSha256 }) => specSha256)
+}
+
 /**
  * Reads all entries of a build, in order, as the bench does that sends them. Null where they do not begin one, or a spec that they name is not
  * to be had or cannot be read: then nothing is known better than what is listed.

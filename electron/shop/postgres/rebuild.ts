@@ -1,7 +1,7 @@
 import type { TransactionSql } from 'postgres'
 import { done, type Outcome } from '../../../core/problem/index.ts'
 import { problemOf } from '../fault.ts'
-import { listedByEntries } from '../listed-by-entries.ts'
+import { listedByEntries, specsOf } from '../listed-by-entries.ts'
 import { unfit } from '../unfit.ts'
 import { dial, type Destination } from './dial.ts'
 import { findThere } from './find-there.ts'
@@ -74,10 +74,7 @@ async function rebuildOne(
     await sql<EntryRow[]>`SELECT seq, body, sha256, bench FROM entry WHERE build = ${build} ORDER BY seq`
   ).map(entryIn)
   const [first] = entries
-  for (const [hash] of entries
-    .map(({ body }) => body)
-    .join('')
-    .matchAll(/[0-9a-f]{64}/g))
+  for (const hash of specsOf(entries))
     if (!specs.has(hash)) {
       const [row] = await sql<{ text: string }[]>`SELECT text FROM spec WHERE sha256 = decode(${hash}, 'hex')`
       specs.set(hash, row?.text ?? null)

@@ -3,6 +3,7 @@ import { connectingTo } from './connecting.ts'
 import { archiveContract } from './contract.ts'
 import { guardsOf } from './guards.ts'
 import { noServer } from './server.ts'
+import { rebuildingOn } from './rebuilding.ts'
 import { startingAt } from './starting.ts'
 import { settingUpOn } from './setting-up.ts'
 import { useShops } from './shops.ts'
@@ -21,6 +22,7 @@ describe.skipIf(why !== null)('the archive in PostgreSQL', () => {
   guardsOf(shops)
   connectingTo(shops)
   settingUpOn(shops)
+  rebuildingOn(shops)
   startingAt(shops)
   stormOn(shops)
 })
