@@ -9,7 +9,7 @@ import { sheetPhrases } from './sheet/sheet-phrases.ts'
 const entries: Readonly<Record<string, string>> = {
   balanceBearings: 'cojinete de equilibrado',
   beads: 'cordón',
-  cautions: 'aviso',
+  cautions: 'aviso de seguridad',
   chart: 'casilla de la tabla',
   counterweights: 'contrapeso',
   dowels: 'pasador de centrado',
