@@ -20,13 +20,13 @@ export async function benchOf(shop: MemoryShop, name: string, inFolder = folder(
 
 let benches = 0
 
-export async function benchOn(kept: Store, shop: MemoryShop, name: string) {
+export async function benchOn(kept: Store, shop: MemoryShop, name: string, now = () => new Date()) {
   const clients: MemoryClient[] = []
   let drawn = 0
   benches += 1
   const ids = `01956f6c-8a00-7000-8${String(benches).padStart(3, '0')}`
   const asked = asking(kept, {
-    now: () => new Date(),
+    now,
     newId: () => `${ids}-${String((drawn += 1)).padStart(12, '0')}`,
     shop: {
       openArchive: () => {
