@@ -7,6 +7,9 @@ import { buildId, chainOf, consignment, ferryEngine, first, second, value } from
 /** Opens ways to one archive that is empty at first. */
 export type OpenShop = () => Promise<() => Promise<ShopArchive>>
 
+/** A machine under load is slow, not wrong. */
+const soon = { timeout: 20_000 }
+
 /** What every archive of a shop does, whatever it stands on. */
 export function archiveContract(of: string, openShop: OpenShop): void {
   const build = buildId('2026-11-02T08:00:01Z', 1)
@@ -345,11 +348,11 @@ export function archiveContract(of: string, openShop: OpenShop): void {
         added: ({ id, entries }) => told.push([id, entries]),
         connection: ({ kind }) => connections.push(kind),
       })
-      await expect.poll(() => told).toEqual([[later, 1]])
+      await expect.poll(() => told, soon).toEqual([[later, 1]])
       expect(connections.at(-1)).toBe('open')
       value(await archive.send(consignment(build, chainOf(build, 3))))
       await expect
-        .poll(() => told)
+        .poll(() => told, soon)
         .toEqual([
           [later, 1],
           [build, 3],
@@ -369,11 +372,11 @@ export function archiveContract(of: string, openShop: OpenShop): void {
         skipped: (why) => told.push(why),
         connection: () => {},
       })
-      await expect.poll(() => told).toEqual(['set-back'])
+      await expect.poll(() => told, soon).toEqual(['set-back'])
       expect(value(await archive.lastChange())).toBe(value(await archive.build(build))?.change)
       expect(value(await archive.buildsOf([later, build])).map(({ id }) => id)).toEqual([build])
       value(await archive.send(consignment(later, chainOf(later, 1))))
-      await expect.poll(() => told).toEqual(['set-back', later])
+      await expect.poll(() => told, soon).toEqual(['set-back', later])
       stop()
     })
 
@@ -386,14 +389,14 @@ export function archiveContract(of: string, openShop: OpenShop): void {
         lists: () => (told += 1),
         connection: ({ kind }) => connections.push(kind),
       })
-      await expect.poll(() => connections).toContain('open')
+      await expect.poll(() => connections, soon).toContain('open')
       const item = { id: 'ana', json: '{}', bench: first }
       // The line on which it is told may open a moment later.
       await expect
         .poll(async () => {
           value(await archive.keepListItems('people', [{ ...item, atUtc: new Date().toISOString() }]))
           return told > 0
-        })
+        }, soon)
         .toBe(true)
       stop()
     })
