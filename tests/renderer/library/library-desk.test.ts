@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Client, LibraryLine } from '../../../core/contract/index.ts'
+import { inUnitOfBore, usualBare } from '../../../renderer/library/bare-form.ts'
 import { LibraryDesk } from '../../../renderer/library/library-desk.svelte.ts'
 import { foundIn } from '../../../renderer/library/library-search.ts'
 import { folder, store } from '../../electron/bench.ts'
@@ -53,6 +54,18 @@ describe('the library page', () => {
     await elsewhere.import(new File(['{}'], 'notes.json'))
     expect(elsewhere.problem).toMatchObject({ code: 'spec-file-foreign' })
     expect(elsewhere.lines!.filter(({ engine }) => engine === 'heron-4')).toHaveLength(1)
+  })
+})
+
+describe('the measures of a new engine', () => {
+  it('are in the unit of the bore where a bare number is typed, and stay as they are where that has none', () => {
+    const typed = { ...usualBare(), pitch: '3.5', mainDiameter: '56 mm', mainWidth: '', bankAngle: '90' }
+    const rods = { diameter: '1.9', width: '1 in' }
+    expect(inUnitOfBore({ ...typed, bore: '2.83 in', rods })).toMatchObject({
+      ...{ bore: '2.83 in', pitch: '3.5 in', mainDiameter: '56 mm', mainWidth: '', bankAngle: '90°' },
+      rods: { diameter: '1.9 in', width: '1 in' },
+    })
+    expect(inUnitOfBore({ ...typed, bore: '72' })).toMatchObject({ bore: '72', pitch: '3.5', rods: null })
   })
 })
 
