@@ -46,9 +46,12 @@ export function endNames(
   // Beside the case the nose's own name takes its width anyway.
   const room = lying ? Math.max(sheetWidthPx * mostOfSheet.beside, nose) : sheetWidthPx * mostOfSheet.over
   /** As wide as the nose's name, or as its own longest word; smaller letters before fewer of them. */
-  const side = (text: string): readonly Line[] => {
+  const side = (name: string): readonly Line[] => {
+    // A number stays with what it counts: `cylinder 2` is one word.
+    const text = name.replaceAll(/(?<=\p{L}) (?=\d)/gu, '\u00a0')
     const longestWord = Math.max(...text.split(' ').map(quiet).map(lineWidth))
-    const lines = lying ? inRoom(quiet(text), Math.max(nose, longestWord)) : [quiet(text)]
+    const wrapped = lying ? inRoom(quiet(text), Math.max(nose, longestWord)) : [quiet(text)]
+    const lines = wrapped.map((line) => ({ ...line, text: line.text.replaceAll('\u00a0', ' ') }))
     const widest = Math.max(...lines.map(lineWidth))
     const capital = Math.max(leastCapital, sizes.quiet * Math.min(1, room / widest))
     return lines.map((line) => cutOff({ ...line, capital }, room))

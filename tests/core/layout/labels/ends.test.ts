@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { readSpec } from '../../../../core/engine/index.ts'
 import { sceneOf } from '../../../../core/layout/index.ts'
 import { lineWidth } from '../../../../core/layout/labels/label.ts'
-import { loadWords } from '../../../../core/words/index.ts'
+import { en, loadWords } from '../../../../core/words/index.ts'
 import { shippedFile } from '../../../engine-files.ts'
 import { factsAt, views } from '../demos.ts'
 
@@ -35,5 +35,19 @@ describe('the names at the ends of a face in German, which are long', () => {
       }
     expect(names).toBeGreaterThan(15)
     expect(cut).toEqual([])
+  })
+})
+
+describe('the name of a side in two lines', () => {
+  it('keeps a number with the word that it counts', () => {
+    const read = readSpec(readFileSync(shippedFile('carr-v2'), 'utf8'))
+    if (!read.ok) throw new Error('the spec cannot be read')
+    const wide = { widthPx: 842, heightPx: 510, capitalPx: 12 }
+    const face = read.spec.case.faces[0]!.id
+    const { shapes } = sceneOf(en, read.spec, factsAt(read.spec, face, 'bare'), views[0]!, wide)
+    const lines = shapes.flatMap((each) =>
+      each.kind === 'text' && /^side\//.test(each.id) ? [each.text] : [],
+    )
+    expect(lines.toSorted()).toEqual(['cylinder 1', 'cylinder 2', 'side', 'side'])
   })
 })
