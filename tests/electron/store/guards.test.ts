@@ -56,6 +56,7 @@ describe('what the record needs of SQLite', () => {
       ['draft_picture', 1],
       ['event', 1],
       ['library_spec', 1],
+      ['list_item', 1],
       ['mention', 1],
       ['person', 1],
       ['photo', 1],
