@@ -1,11 +1,12 @@
-/** One field of the entries of a list: a size with its unit, words, a number, or one of some choices. */
-export interface EntryColumn {
-  /** Where it stands in an entry: `name`, `endGap.new.least`. */
-  readonly key: string
+import type { TypedColumn } from '../../core/drafts/index.ts'
+
+/** One field of the entries of a list, or of a part that may be left out. */
+export interface EntryColumn extends TypedColumn {
   readonly label: string
-  readonly kind: 'size' | 'words' | 'number'
   readonly choices?: readonly { readonly value: string; readonly text: string }[]
-  readonly optional?: boolean
   /** Of a bare number; that of the manual when absent. */
   readonly unit?: string
+  /** Of words that people read: in several languages, as long as they need to be. */
+  readonly isSentence?: boolean
+  readonly example?: string
 }

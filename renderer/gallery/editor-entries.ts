@@ -94,6 +94,20 @@ export const editorEntries: readonly Entry[] = [
   shows('passes', 'The table of passes, as a manual has it', 'skerry-3', [t.sections.passes]),
   shows('groups', 'What the fasteners are', 'fen-1', [t.sections.groups]),
   shows('bearings', 'Bands, walls and the chart with what each cell gives', 'skerry-3', [t.sections.fits]),
+  shows('all of bearings', 'What few manuals give of bearings, each opened', 'skerry-3', [
+    ...[t.sections.fits, t.groups.more, t.more.measuring.title, t.more.seating.title, t.more.warm.title],
+  ]),
+  shows('nothing more of bearings', 'A form that adds what the manual gives', 'fen-1', [
+    ...[t.sections.fits, t.groups.more, t.more.notSaid({ of: t.more.warm.title })],
+  ]),
+  shows('all of a group', 'Face under the head, load and layers of fasteners', 'fen-1', [
+    ...[t.sections.groups, t.groups.more, t.more.notSaid({ of: t.more.headFace.title })],
+    t.more.notSaid({ of: t.more.workingLoad.title }),
+  ]),
+  shows('rings', 'What a ring must measure, by its limits', 'skerry-3', [
+    { group: t.forms, button: t.sections.case },
+    ...[t.drawn.rings.title, t.more.ringTitle({ ring: 'Top ring' })],
+  ]),
   shows('steps', 'The steps in their order, one open with all that it has', 'moor-flat-4', [
     t.sections.steps,
     t.steps.of({ number: 1, step: '' }),

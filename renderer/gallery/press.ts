@@ -1,6 +1,6 @@
 import { tick } from 'svelte'
 
-/** A button by how its text begins, in the whole stage or in a group of buttons; a choice of a list; or a text that is waited for. */
+/** A button, or the line that opens a part, by how its text begins, in the whole stage or in a group of buttons; a choice of a list; or a text that is waited for. */
 export type Press = string | ButtonOfGroup | ChoiceOfList | { readonly appears: string }
 
 interface ButtonOfGroup {
@@ -30,12 +30,14 @@ export async function press(within: HTMLElement, presses: readonly Press[]): Pro
 }
 
 function pressIn(within: Element, text: string) {
-  const buttons = [...within.querySelectorAll('button')]
+  const buttons = [...within.querySelectorAll('button'), ...within.querySelectorAll('summary')]
   const button = buttons.find(
-    ({ textContent, disabled }) => spaced(textContent).trim().startsWith(spaced(text)) && !disabled,
+    (each) =>
+      spaced(each.textContent).trim().startsWith(spaced(text)) && !('disabled' in each && each.disabled),
   )
   if (!button) throw new Error(`there is no button “${text}” to press`)
   button.click()
+  if (button.tagName === 'SUMMARY') button.scrollIntoView({ block: 'start' })
 }
 
 function choose(within: Element, { choose: name, option }: ChoiceOfList) {

@@ -1,3 +1,5 @@
+export { chartPositions, isInChart, withChartFor } from './by-position.ts'
+export type { ChartPositions } from './by-position.ts'
 export { chartFromRows } from './chart-rows.ts'
 export { checkedChart, grownChart } from './grow.ts'
 export type { CheckedCell, GrownCell, GrownChart } from './grow.ts'

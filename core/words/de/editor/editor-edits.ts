@@ -24,6 +24,7 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   mirrored: (facts) => `${things(facts)} spiegeln`,
   repeated: (facts) => `${things(facts)} wiederholen`,
   takenOut: (facts) => `${things(facts)} entfernen`,
+  orderAdded: ({ order }) => `Reihenfolge „${order}“ hinzufügen`,
   orderTapped: ({ order }) => `Reihenfolge „${order}“`,
   grouped: ({ group }) => `Gruppe ${group}`,
   passAdded: ({ pass }) => `Durchgang ${pass} hinzufügen`,

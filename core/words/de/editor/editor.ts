@@ -3,6 +3,7 @@ import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorMore } from './editor-more.ts'
 import { editorPicture } from './editor-picture.ts'
 import { editorSteps } from './editor-steps.ts'
 
@@ -10,6 +11,7 @@ const things = ({ count }: { readonly count: number }) => counted(count, 'Elemen
 
 export const editor: Words['editor'] = {
   fields: editorFields,
+  more: editorMore,
   drawn,
   steps: editorSteps,
   check: editorCheck,
@@ -211,7 +213,6 @@ export const editor: Words['editor'] = {
     grade: 'Klasse',
     wall: 'Wanddicke, von und bis',
     chart: 'Auswahltabelle',
-    byPosition: 'Diese Auswahltabelle ist je nach Lager verschieden. Sie bleibt wie in der Datei.',
     cell: ({ housing, journal }) =>
       `Schalen für Bohrungskennzeichen ${housing} und Zapfenkennzeichen ${journal}`,
     bandsGive: ({ upper, lower }) => `die Maße ergeben ${upper === lower ? upper : `${upper}/${lower}`}`,
@@ -227,12 +228,6 @@ export const editor: Words['editor'] = {
   },
   asPrinted:
     'Jeden Wert eingeben, wie das Handbuch ihn druckt, in beiden Einheiten, wo es beide druckt: 30 lbf·ft (41 N·m). Zwei, die in ihren letzten Stellen nicht übereinstimmen, werden nicht angenommen.',
-  keptAsItIs: ({ names }) => `Bleibt wie in der Datei, ohne Formular hier: ${names.join(', ')}.`,
-  notHere: {
-    rest: 'Für das Messen der Lager, die Lage ihrer Schalen und ihr warmes Spiel gibt es noch kein Formular.',
-    instead:
-      'Mit der Kopie eines Motors beginnen, der sie hat: „Für neuen Motor kopieren“ in der Bibliothek. Oder diesen, sobald er veröffentlicht ist, als Datei sichern, die Datei ändern und wieder einlesen.',
-  },
   lists: {
     takeOut: ({ name }) => `${name} entfernen`,
   },

@@ -32,6 +32,7 @@ export const editorEdits = {
   mirrored: (facts: OfThings) => `mirror ${things(facts)}`,
   repeated: (facts: OfThings) => `repeat ${things(facts)}`,
   takenOut: (facts: OfThings) => `take out ${things(facts)}`,
+  orderAdded: ({ order }: { readonly order: string }) => `add the order “${order}”`,
   orderTapped: ({ order }: { readonly order: string }) => `the order “${order}”`,
   grouped: ({ group }: { readonly group: string }) => `group ${group}`,
   passAdded: ({ pass }: { readonly pass: number }) => `add pass ${pass}`,

@@ -2,6 +2,7 @@ import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorMore } from './editor-more.ts'
 import { editorPicture } from './editor-picture.ts'
 import { editorSteps } from './editor-steps.ts'
 
@@ -14,6 +15,7 @@ const things = ({ count }: OfThings) => counted(count, 'thing', 'things')
 /** The page on which a spec is written: its drawing, its forms, what the audit says beside them. */
 export const editor = {
   fields: editorFields,
+  more: editorMore,
   drawn,
   steps: editorSteps,
   check: editorCheck,
@@ -239,7 +241,6 @@ export const editor = {
     grade: 'Grade',
     wall: 'Wall, from and up to',
     chart: 'Chart',
-    byPosition: 'This chart differs from bearing to bearing. It is kept as it is in the file.',
     cell: ({ housing, journal }: { readonly housing: string; readonly journal: string }) =>
       `Shells for housing mark ${housing} and journal mark ${journal}`,
     bandsGive: ({ upper, lower }: { readonly upper: string; readonly lower: string }) =>
@@ -256,14 +257,6 @@ export const editor = {
   },
   asPrinted:
     'Type each value as the manual prints it, in both units where it prints both: 30 lbf·ft (41 N·m). Two that do not agree within their last digits are not taken.',
-  keptAsItIs: ({ names }: { readonly names: readonly string[] }) =>
-    `Kept as it is in the file, without a form here: ${names.join(', ')}.`,
-  /** What cannot be done here, and how it is done instead. */
-  notHere: {
-    rest: 'There is no form yet for how bearings are measured, how shells lie in them, and their clearance when warm.',
-    instead:
-      'Begin from a copy of an engine that has them: “Copy for a new engine” in the library. Or, once this one is published, save it as a file, change the file and take it in again.',
-  },
   lists: {
     takeOut: ({ name }: { readonly name: string }) => `Take out ${name}`,
   },

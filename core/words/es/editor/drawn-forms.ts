@@ -126,9 +126,6 @@ export const drawnForms: typeof english = {
     groove: 'Ranura, desde la cabeza',
     up: 'Visto desde arriba',
     gapAt: 'Abertura a',
-    gapLeast: 'Separación entre puntas, mínima',
-    gapMost: 'Separación entre puntas, máxima',
-    gapWorn: 'Separación entre puntas, usado hasta',
     where: 'Cómo se mide la separación',
     apart: 'Aberturas vecinas separadas',
     gapMeans:

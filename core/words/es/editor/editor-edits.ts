@@ -24,6 +24,7 @@ export const editorEdits: Omit<Words['drafts']['edits'], 'valueChanged' | 'added
   mirrored: (facts) => `reflejar ${things(facts)}`,
   repeated: (facts) => `repetir ${things(facts)}`,
   takenOut: (facts) => `quitar ${things(facts)}`,
+  orderAdded: ({ order }) => `añadir el orden «${order}»`,
   orderTapped: ({ order }) => `el orden «${order}»`,
   grouped: ({ group }) => `grupo ${group}`,
   passAdded: ({ pass }) => `añadir la pasada ${pass}`,

@@ -3,6 +3,7 @@ import { counted } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
+import { editorMore } from './editor-more.ts'
 import { editorPicture } from './editor-picture.ts'
 import { editorSteps } from './editor-steps.ts'
 
@@ -10,6 +11,7 @@ const things = ({ count }: { readonly count: number }) => counted(count, 'elemen
 
 export const editor: Words['editor'] = {
   fields: editorFields,
+  more: editorMore,
   drawn,
   steps: editorSteps,
   check: editorCheck,
@@ -213,7 +215,6 @@ export const editor: Words['editor'] = {
     grade: 'Clase',
     wall: 'Pared, desde y hasta',
     chart: 'Tabla de selección',
-    byPosition: 'Esta tabla cambia de un cojinete a otro. Se queda como en el archivo.',
     cell: ({ housing, journal }) =>
       `Semicojinetes para la marca de alojamiento ${housing} y la de muñón ${journal}`,
     bandsGive: ({ upper, lower }) => `las medidas dan ${upper === lower ? upper : `${upper}/${lower}`}`,
@@ -229,12 +230,6 @@ export const editor: Words['editor'] = {
   },
   asPrinted:
     'Escribir cada valor como lo imprime el manual, en ambas unidades si da ambas: 30 lbf·ft (41 N·m). Dos que no coincidan en sus últimas cifras no se aceptan.',
-  keptAsItIs: ({ names }) => `Se queda como en el archivo, sin formulario aquí: ${names.join(', ')}.`,
-  notHere: {
-    rest: 'Aún no hay formulario para cómo se miden los cojinetes, cómo van sus semicojinetes y su holgura en caliente.',
-    instead:
-      'Empezar con la copia de un motor que los tenga: «Copiar para un motor nuevo» en la biblioteca. O, una vez publicado este, guardarlo en un archivo, cambiar el archivo y volver a leerlo.',
-  },
   lists: {
     takeOut: ({ name }) => `Quitar ${name}`,
   },
