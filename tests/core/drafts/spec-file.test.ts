@@ -1,7 +1,17 @@
 import { createHash } from 'node:crypto'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readSpecFile, specFileOf } from '../../../core/drafts/index.ts'
+import {
+  beginDraft,
+  decideDraft,
+  documentIn,
+  documentOf,
+  documentText,
+  evolveDraft,
+  readSpecFile,
+  specFileOf,
+  type DraftAct,
+} from '../../../core/drafts/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { checkProperty } from '../../property.ts'
 import { runs } from '../../runs.ts'
@@ -35,6 +45,39 @@ describe('a file of a spec', () => {
       }),
       { numRuns: runs(25, 200) },
     )
+  })
+
+  it('goes through the editor and into a file again as the same spec, over demos and random specs', () => {
+    const what = { code: 'valueChanged', facts: { place: { code: 'angleInAll', facts: {} } } } as never
+    const patches = [{ op: 'replace', path: '/summary', value: 'Edited' } as const]
+    const acts: readonly DraftAct[] = [
+      { type: 'edit', edit: { what, patches: [...patches] } },
+      { type: 'undo' },
+    ]
+    let through = 0
+    const goesThrough = (text: string) => {
+      const before = read(specFileOf(text, sha256))
+      if (!before.ok) return
+      through += 1
+      const draft = acts.reduce(
+        (now, act) => {
+          const event = decideDraft(now, act, 'Ada Brook')
+          if (!event.ok) throw new Error(event.problem.code)
+          return evolveDraft(now, { event: event.value, person: 'Ada Brook' })
+        },
+        beginDraft(documentIn(text)),
+      )
+      const after = read(specFileOf(documentText(documentOf(draft)), sha256))
+      expect(after.ok && after.value.spec).toEqual(before.value.spec)
+      expect(after.ok && documentIn(after.value.text)).toEqual(documentIn(text))
+    }
+    for (const id of demoIds) goesThrough(demoText(id))
+    expect(through).toBe(demoIds.length)
+    checkProperty(
+      fc.property(misprinted, (spec) => goesThrough(JSON.stringify(spec))),
+      { numRuns: runs(25, 200) },
+    )
+    expect(through).toBeGreaterThan(demoIds.length + 5)
   })
 
   it('is taken with the mark of byte order that an editor puts before it', () => {
