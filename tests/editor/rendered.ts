@@ -4,6 +4,8 @@ import { fileURLToPath } from 'node:url'
 import { compile, compileModule } from 'svelte/compiler'
 import { render } from 'svelte/server'
 import type { Bench } from '../../renderer/bench/bench.svelte.ts'
+import { provideBench } from '../../renderer/bench/context.ts'
+import { provideWords } from '../../renderer/words.ts'
 import { en } from '../../core/words/index.ts'
 import { takeNoted, type Control, type ControlKind } from './controls.ts'
 
@@ -49,12 +51,6 @@ export function ofEditor<Module>(file: string): Promise<Module> {
   return import(`${editor}${file}`) as Promise<Module>
 }
 
-const { provideBench } = (await import(
-  new URL('../bench/context.ts', editor).href
-)) as typeof import('../../renderer/bench/context.ts')
-const { provideWords } = (await import(
-  new URL('../words.ts', editor).href
-)) as typeof import('../../renderer/words.ts')
 const bench = { language: 'en', crew: { name: 'Ana Ruiz' } } as unknown as Bench
 
 /** The controls of a component of the editor. */
