@@ -40,7 +40,7 @@ export const buildWords: Table<typeof pattern> = {
   'build-line-left': ({ name, bench, entry }) =>
     `Für „${name}“ zählt ab Eintrag ${entry} die Folge von ${bench}. Was hier eingetragen wurde, bleibt erhalten; mit der gültigen Folge fortsetzen.`,
   'bench-line-left': ({ name, bench }) =>
-    `${bench} hat „${name}“ getrennt fortgesetzt, und diese Linie gilt nicht. Die Aufzeichnung dort behält sie; der Aufbau kann dort gelesen, aber nicht fortgesetzt werden. Einer anderen Werkbank übergeben oder hier behalten.`,
+    `${bench} hat „${name}“ getrennt fortgesetzt, und diese Folge zählt nicht. Die Aufzeichnung dort behält sie; der Aufbau kann dort gelesen, aber nicht fortgesetzt werden. Einer anderen Werkbank übergeben oder hier behalten.`,
   'build-not-apart': ({ name }) =>
     `„${name}“ hat nur eine Folge von Einträgen; es gibt nichts zu entscheiden.`,
   'build-not-finished': (_) =>
