@@ -83,11 +83,7 @@ export const editorEntries: readonly Entry[] = [
   shows('no picture yet', 'How one comes under the drawing', 'fen-1', [t.actions.picture]),
   shows('position', 'One fastener and its exact place', 'fen-1', [
     t.actions.position,
-    en.drawing.list.fastenerState({
-      fastener: en.drawing.list.fastener({ number: '1', where: 'saddle 1, flywheel top' }),
-      state: en.drawing.list.fastenerStates.waiting,
-      more: null,
-    }),
+    en.drawing.list.fastener({ number: '1', where: 'saddle 1, flywheel top' }),
   ]),
   shows('order', 'An order in the discs of the drawing', 'skerry-3', [t.actions.order]),
   shows('groups on the drawing', 'The fasteners of one group are filled', 'carr-v2', [t.actions.group]),
