@@ -56,12 +56,6 @@ test('a build goes from bench to bench by way of the shop', async ({ unopened: b
 
   await withDataFolder((folder) =>
     withShop(async (server, [first, second]) => {
-      // Typed with its password at the start of another bench.
-      const typed = first!.address.replace('@', `:${first!.password}@`)
-      const { printed, commandLine } = await startedWith(join(folder, 'third'), typed)
-      expect(printed).toContain(en.launch.shopJoined({ address: first!.address }))
-      expect(printed + commandLine).not.toContain(first!.password)
-
       const machinist = await OtherBench.at(folder)
       await machinist.get('shop.name-bench', { name: 'Machine shop' })
       await machinist.get('shop.join', { ...first!, authority: '' })
@@ -110,6 +104,12 @@ test('a build goes from bench to bench by way of the shop', async ({ unopened: b
       await page.getByRole('button', { name: 'Ferry, port engine' }).click()
       await page.getByRole('button', { name: en.buildWindow.sheet }).click()
       await expect(page.getByText(/Machine shop.*Rods to go/)).toBeVisible()
+
+      // Typed with its password at the start of another bench.
+      const typed = first!.address.replace('@', `:${first!.password}@`)
+      const { printed, commandLine } = await startedWith(join(folder, 'third'), typed)
+      expect(printed).toContain(en.launch.shopJoined({ address: first!.address }))
+      expect(printed + commandLine).not.toContain(first!.password)
     }),
   )
 })
