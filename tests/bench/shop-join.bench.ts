@@ -11,7 +11,8 @@ import { answersOn, countedIds } from '../electron/answers.ts'
 import { value } from '../electron/shop/sample.ts'
 import { noServer } from '../electron/shop/server.ts'
 import type { Measure } from './measure.ts'
-import { fill, opened } from './shop-search.bench.ts'
+import { emptyArchive } from './shop/archive.ts'
+import { fill } from './shop-search.bench.ts'
 
 /** `BEDPLATE_SHOP_BUILDS=1000000 npm run bench -- shop-join` takes some minutes to fill. */
 const builds = Number(process.env['BEDPLATE_SHOP_BUILDS'] ?? 20_000)
@@ -100,7 +101,7 @@ export const measures: readonly Measure[] = [
         console.error(`Skipped: ${why}`)
         return { values: {} }
       }
-      const { server, archive, close } = await opened()
+      const { server, archive, close } = await emptyArchive()
       try {
         await fill(server, builds)
         const found = await joined(archive)

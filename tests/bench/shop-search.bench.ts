@@ -1,17 +1,12 @@
 import { performance } from 'node:perf_hooks'
 import postgres from 'postgres'
 import type { BuildEvent } from '../../core/builds/index.ts'
-import {
-  postgresArchive,
-  readAddress,
-  setUp,
-  shopStatus,
-  type ShopArchive,
-} from '../../electron/shop/index.ts'
+import { shopStatus, type ShopArchive } from '../../electron/shop/index.ts'
 import { seal } from '../../electron/store/chain/chain.ts'
 import { buildId, consignment, ferryEngine, value } from '../electron/shop/sample.ts'
-import { noServer, startServer, type TestServer } from '../electron/shop/server.ts'
+import { noServer, type TestServer } from '../electron/shop/server.ts'
 import type { Measure } from './measure.ts'
+import { emptyArchive } from './shop/archive.ts'
 
 const shop = 'shop'
 const benches = 50
@@ -102,25 +97,6 @@ async function searched(archive: ShopArchive, server: TestServer) {
   return found
 }
 
-/** An archive that is empty, and what ends it. */
-export async function opened() {
-  const server = await startServer(['shared_buffers=256MB', 'max_wal_size=4GB'])
-  const { address } = value(readAddress(server.address('postgres')))
-  const owner = { address, authority: null, password: () => server.password }
-  const role = value(await setUp(owner, 1)).find(({ kind }) => kind === 'bench')
-  if (role === undefined) throw new Error('no bench')
-  const archive = postgresArchive({ address: role.address, authority: null, password: () => role.password })
-  return {
-    server,
-    owner,
-    archive,
-    close: async () => {
-      await archive.close()
-      await server.stop()
-    },
-  }
-}
-
 const entriesEach = 200
 
 /** As a build is confirmed: an entry at a time at most benches, ten at once where the network was down. */
@@ -167,7 +143,7 @@ export const measures: readonly Measure[] = [
         console.error(`Skipped: ${why}`)
         return { values: {} }
       }
-      const { server, archive, close } = await opened()
+      const { server, archive, close } = await emptyArchive()
       try {
         const begun = performance.now()
         await fill(server, builds)
@@ -196,7 +172,7 @@ export const measures: readonly Measure[] = [
         console.error(`Skipped: ${why}`)
         return { values: {} }
       }
-      const { owner, archive, close } = await opened()
+      const { owner, archive, close } = await emptyArchive()
       try {
         const empty = value(await shopStatus(owner))
         const sent = 40
