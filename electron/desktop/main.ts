@@ -144,6 +144,7 @@ function open(folder: string, memory: WindowMemory): void {
         saveFile: saveFileBy(saver),
         openedFiles,
         language: commandLine.language,
+        benchName: process.env.BEDPLATE_BENCH,
         ...(shopAddress !== undefined && {
           shop: { address: shopAddress, told: (how) => console.error(toldOfShop(how)) },
         }),

@@ -51,6 +51,7 @@ async function launch(options: Options): Promise<void> {
   if (!built('renderer')) return
   // Not among the words of the host’s command line: a password may stand in it, and others can see those.
   if (options.shop !== undefined) process.env.BEDPLATE_SHOP = options.shop
+  if (options.bench !== undefined) process.env.BEDPLATE_BENCH = options.bench
   const choice = await choose(options)
   if (choice.kind === 'local') return runLocal(choice.why, options, paths)
   if (!built('desktop')) return

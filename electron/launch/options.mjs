@@ -13,6 +13,7 @@ import { languages } from './terminal-language.mjs'
  * @property {string} [specs] The folder of engine specs as typed.
  * @property {import('./terminal-language.mjs').Language} [language] What the program speaks from now on.
  * @property {string} [shop] The address of the shop's archive as typed.
+ * @property {string} [bench] What the bench is to be called, as typed.
  * @property {readonly string[]} files Files to open, as typed.
  */
 
@@ -26,6 +27,7 @@ const known = /** @type {const} */ ({
   specs: { type: 'string' },
   language: { type: 'string' },
   shop: { type: 'string' },
+  bench: { type: 'string' },
 })
 
 /**
@@ -57,6 +59,7 @@ export function parseOptions(words, typed) {
       ...(typeof values.data === 'string' ? { data: values.data } : {}),
       ...(typeof values.specs === 'string' ? { specs: values.specs } : {}),
       ...(typeof values.shop === 'string' ? { shop: values.shop } : {}),
+      ...(typeof values.bench === 'string' ? { bench: values.bench } : {}),
       ...languageIn(values.language),
       files: positionals,
     },
@@ -86,6 +89,6 @@ function refusalOf(words, { name, rawName, value }) {
       ? words.languageUnknown({ language: value ?? '' })
       : undefined
   if (name === 'shop') return /^postgres(ql)?:\/\//.test(value ?? '') ? undefined : words.shopMissing
-  if (value !== undefined && value !== '' && !value.startsWith('--')) return undefined
-  return words.folderMissing({ option: rawName })
+  if (value !== undefined && value.trim() !== '' && !value.startsWith('--')) return undefined
+  return name === 'bench' ? words.benchMissing : words.folderMissing({ option: rawName })
 }

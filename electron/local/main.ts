@@ -49,6 +49,7 @@ async function serve(): Promise<void> {
     {
       openedFiles,
       language: options.language,
+      benchName: process.env.BEDPLATE_BENCH,
       ...(shopAddress !== undefined && {
         shop: { address: shopAddress, told: (how) => console.error(toldOfShop(how)) },
       }),

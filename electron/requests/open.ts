@@ -1,5 +1,5 @@
 import { contract } from '../../core/contract/index.ts'
-import { done, problem, refused } from '../../core/problem/index.ts'
+import { done, problem, refused, sentenceOf } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 import type { KeyStore } from '../shop/index.ts'
@@ -66,6 +66,7 @@ export async function openRequests(
     saveFile,
     openedFiles,
     language,
+    benchName,
     shop: shopAtStart,
     keyStore = null,
   }: Partial<Pick<HostServices, 'savePdf' | 'saveFile' | 'openedFiles'>> & {
@@ -73,6 +74,8 @@ export async function openRequests(
     readonly language?: Language | undefined
     /** The archive of a shop to join now; as it was when absent. */
     readonly shop?: ShopAtStart | undefined
+    /** What the bench is to be called from now on; as it was when absent. */
+    readonly benchName?: string | undefined
     /** What keeps the password of that archive; null for a file. */
     readonly keyStore?: KeyStore | null
   } = {},
@@ -99,6 +102,7 @@ export async function openRequests(
         { facts, store, engines, now, newId, report, savePdf, saveFile, openedFiles, shop },
         restore,
       )
+      if (benchName !== undefined) await call(created, benchName)
       if (shopAtStart !== undefined)
         await joinAtStart(created.answer, shopAtStart, { log, isOver: () => requests !== created })
       return done(created)
@@ -107,6 +111,12 @@ export async function openRequests(
     if (!rescued.includes(opened.problem.code)) return opened
     const isMissing = opened.problem.code === 'record-missing'
     return done(withoutRecord(bare, opened.problem, restore, isMissing ? beginEmpty : undefined))
+  }
+
+  /** A name that cannot be is said, and the bench goes on by the one it has. */
+  async function call({ answer }: Requests, name: string): Promise<void> {
+    const called = await answer('shop.name-bench', { name })
+    if (!called.ok) report(sentenceOf(called.problem))
   }
 
   async function beginEmpty(): Promise<Outcome<Record<string, never>>> {

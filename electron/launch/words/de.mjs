@@ -6,6 +6,7 @@ npm start -- --data ORDNER      Aufbauten in ORDNER ablegen
 npm start -- --specs ORDNER     die Datenblätter der Motoren aus ORDNER nehmen
 npm start -- --language de      von jetzt an Deutsch; en ist Englisch, es ist Spanisch
 npm start -- --shop ADRESSE     der Werkstatt beitreten, deren Archiv unter postgres://… liegt
+npm start -- --bench NAME       die Werkbank in der Werkstatt so nennen
 npm start -- --fetch-electron   Electron noch einmal herunterladen
 npm start -- --doctor           sagen, wie es um Programm und Aufzeichnung steht, und nichts öffnen
 npm start -- --help             dies ausgeben`
@@ -19,6 +20,7 @@ export const de = {
     `${language === '' ? 'Nach --language folgt eine Sprache' : `„${language}“ spricht Bedplate nicht`}: de für Deutsch schreiben, en für Englisch (English) oder es für Spanisch (Español).`,
   shopMissing:
     'Nach --shop folgt die Adresse des Werkstattarchivs, zum Beispiel --shop postgres://bench@server/bedplate.',
+  benchMissing: 'Nach --bench folgt der Name der Werkbank, zum Beispiel --bench "Bank 2".',
   folderMissing: ({ option }) => `Nach ${option} folgt ein Ordner, zum Beispiel ${option} ./bank-2.`,
 
   nodeTooOld: ({ least, version }) =>

@@ -6,6 +6,7 @@ npm start -- --data DIR         keep builds in DIR
 npm start -- --specs DIR        take the engine specs in DIR
 npm start -- --language de      speak German from now on; en is English, es is Spanish
 npm start -- --shop ADDRESS     join the shop whose archive is at postgres://…
+npm start -- --bench NAME       call this bench so among those of the shop
 npm start -- --fetch-electron   try again to fetch Electron
 npm start -- --doctor           say how the program and its record stand, and open nothing
 npm start -- --help             print this`
@@ -25,6 +26,7 @@ export const en = {
     `${language === '' ? 'After --language comes a language' : `Bedplate does not speak “${language}”`}: write en for English, de for German (Deutsch) or es for Spanish (Español).`,
   shopMissing:
     'After --shop comes the address of the shop’s archive, for example --shop postgres://bench@server/bedplate.',
+  benchMissing: 'After --bench comes what this bench is called, for example --bench "Bench 2".',
   /** @param {{ option: string }} facts */
   folderMissing: ({ option }) => `After ${option} comes a folder, for example ${option} ./bench-2.`,
 

@@ -6,6 +6,7 @@ npm start -- --data CARPETA     guardar los montajes en CARPETA
 npm start -- --specs CARPETA    tomar las fichas de motor de CARPETA
 npm start -- --language es      español desde ahora; en es inglés, de es alemán
 npm start -- --shop DIRECCIÓN   unirse al taller cuyo archivo está en postgres://…
+npm start -- --bench NOMBRE     llamar así a este banco en el taller
 npm start -- --fetch-electron   intentar otra vez descargar Electron
 npm start -- --doctor           decir cómo están el programa y su registro, sin abrir nada
 npm start -- --help             mostrar esto`
@@ -19,6 +20,7 @@ export const es = {
     `${language === '' ? 'Detrás de --language va un idioma' : `Bedplate no habla «${language}»`}: escribir es para español, en para inglés (English) o de para alemán (Deutsch).`,
   shopMissing:
     'Detrás de --shop va la dirección del archivo del taller, por ejemplo --shop postgres://bench@server/bedplate.',
+  benchMissing: 'Detrás de --bench va el nombre del banco, por ejemplo --bench "Banco 2".',
   folderMissing: ({ option }) => `Detrás de ${option} va una carpeta, por ejemplo ${option} ./banco-2.`,
 
   nodeTooOld: ({ least, version }) =>

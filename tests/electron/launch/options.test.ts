@@ -97,3 +97,17 @@ describe('the shop that npm start is asked to join', () => {
     })
   })
 })
+
+describe('what npm start is asked to call the bench', () => {
+  it('is any name', () => {
+    const answer = parse(['--bench', 'Bench 2, by the door'])
+    expect(answer).toEqual({ kind: 'options', options: { ...usual, bench: 'Bench 2, by the door' } })
+  })
+
+  it.each([[['--bench']], [['--bench', '--local']], [['--bench= ']]])('is refused in %j', (words) => {
+    expect(parse(words)).toMatchObject({
+      kind: 'refused',
+      why: expect.stringContaining('After --bench comes what this bench is called') as string,
+    })
+  })
+})
