@@ -13,9 +13,9 @@ export { memoryShop } from '../../../../electron/shop/index.ts'
 export const address = 'postgres://bench@127.0.0.1/north'
 
 /** A bench that has joined a shop in memory. */
-export async function benchOf(shop: MemoryShop, name: string, inFolder = folder()) {
+export async function benchOf(shop: MemoryShop, name: string, inFolder = folder(), now = () => new Date()) {
   const kept = await store(inFolder)
-  return benchOn(kept, shop, name)
+  return benchOn(kept, shop, name, now)
 }
 
 let benches = 0
