@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { benchName, recordedEvent } from '../builds/index.ts'
 import { languages } from '../words/index.ts'
 import { buildLine } from './build-line.ts'
-import { problemMessage } from './problem-message.ts'
+import { shopCut } from './shop-cut.ts'
 
 const mebi = 1024 * 1024
 
@@ -65,10 +65,6 @@ const foundLine = buildLine.extend({
 })
 export type FoundLine = z.output<typeof foundLine>
 
-/** Why the archive of the shop was not asked; null where it was. What is found then is what this bench has. */
-const cut = z.strictObject({ since: z.iso.datetime().nullable(), problem: problemMessage }).nullable()
-export type ShopCut = z.output<typeof cut>
-
 /** Requests about the archive: finding builds, taking them elsewhere and taking them in. */
 export const archiveRequests = {
   /**
@@ -97,7 +93,7 @@ export const archiveRequests = {
       lines: z.array(foundLine),
       more: z.boolean(),
       /** Absent where the bench belongs to no shop, or only its own record was asked. */
-      shop: z.strictObject({ cut }).optional(),
+      shop: z.strictObject({ cut: shopCut }).optional(),
     }),
   },
   /** The whole build with its spec as one file, which verifies wherever it is imported. */

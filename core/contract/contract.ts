@@ -15,7 +15,7 @@ import { preferences } from './preferences.ts'
 import { nothing, problemMessage } from './problem-message.ts'
 import { languages } from '../words/index.ts'
 import { shopRequests } from './shop.ts'
-import { storedBuild } from './stored-build.ts'
+import { buildBenches, storedBuild } from './stored-build.ts'
 import { wrenchRequests } from './wrenches.ts'
 
 const engineLine = z.strictObject({
@@ -82,12 +82,17 @@ export const contract = {
   },
   'builds.open': { input: z.strictObject({ build: z.uuid() }), output: storedBuild },
   /**
-   * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile; and a revision of the
-   * library that is newer than the build's, as `storedBuild` has it. Refused with `build-moved-on` where the build has no such entry.
+   * The entries after `after`, the last one that the window has: what another window has confirmed meanwhile; a revision of the
+   * library that is newer than the build's, as `storedBuild` has it; and how it stands among the benches now, absent in practice.
+   * Refused with `build-moved-on` where the build has no such entry.
    */
   'builds.since': {
     input: z.strictObject({ build: z.uuid(), after: z.int().min(0) }),
-    output: z.strictObject({ events: z.array(recordedEvent), newer: libraryLine.optional() }),
+    output: z.strictObject({
+      events: z.array(recordedEvent),
+      newer: libraryLine.optional(),
+      benches: buildBenches.optional(),
+    }),
   },
   /** Decides on a command and appends what follows from it; `after` is the last entry the window has seen. */
   'builds.act': {

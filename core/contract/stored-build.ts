@@ -3,6 +3,22 @@ import { benchName, recordedEvent } from '../builds/index.ts'
 import { buildLine } from './build-line.ts'
 import { libraryLine } from './drafts.ts'
 import { problemMessage } from './problem-message.ts'
+import { shopCut } from './shop-cut.ts'
+
+/** How a build stands among the benches of a shop. */
+export const buildBenches = z.strictObject({
+  here: benchName,
+  /** Whether the bench belongs to a shop. */
+  isJoined: z.boolean(),
+  /** The bench that began it, where that was another one. */
+  begunAt: benchName.nullable(),
+  /** Why nobody goes on with it here: another bench has recorded something else. */
+  apart: problemMessage.nullable(),
+  /** When the archive last had something to say of it, where the build is another bench’s. */
+  asOf: z.iso.datetime().nullable(),
+  cut: shopCut,
+})
+export type BuildBenches = z.output<typeof buildBenches>
 
 /** A build as the host has it. */
 export const storedBuild = z.strictObject({
@@ -17,18 +33,6 @@ export const storedBuild = z.strictObject({
   /** Why nothing can be added, where that is so; null when the build is open for work. */
   readOnly: problemMessage.nullable(),
   /** What belongs to the benches of a shop; absent in practice. */
-  benches: z
-    .strictObject({
-      here: benchName,
-      /** Whether the bench belongs to a shop. */
-      isJoined: z.boolean(),
-      /** The bench that began it, where that was another one. */
-      begunAt: benchName.nullable(),
-      /** Why nobody goes on with it here: another bench has recorded something else. */
-      apart: problemMessage.nullable(),
-      /** When the archive last had something to say of it, where the build is another bench’s. */
-      asOf: z.iso.datetime().nullable(),
-    })
-    .optional(),
+  benches: buildBenches.optional(),
 })
 export type StoredBuild = z.output<typeof storedBuild>

@@ -118,12 +118,14 @@ export function buildRequests(services: {
 
     'builds.since': ({ build, after }) => {
       const known = openBuilds.known(build)
-      if (known?.state.seq === after) return done({ events: [], ...newerThan(store, known) })
+      const benches = shop.benchesOf(build)
+      if (known?.state.seq === after) return done({ events: [], benches, ...newerThan(store, known) })
       const opened = openBuild(store, build)
       if (!opened.ok) return opened
       const { events, readOnly } = opened.value
       if (after > events.length) return refused('build-moved-on', { last: events.length }, 'after')
-      return done({ events: events.slice(after), ...(readOnly === null && newerThan(store, opened.value)) })
+      const newer = readOnly === null && newerThan(store, opened.value)
+      return done({ events: events.slice(after), benches, ...newer })
     },
 
     'builds.act': (input) => {

@@ -13,6 +13,11 @@ export interface CompareRow {
   readonly same: boolean
 }
 
+/** The same as a row of the table of two. */
+export function cellsOf({ about, first, second, same }: CompareRow) {
+  return { about, cells: [{ text: first }, { text: second }], differs: !same }
+}
+
 type Of<Part extends keyof Comparison> = Comparison[Part] extends readonly { readonly first: infer Thing }[]
   ? NonNullable<Thing>
   : never

@@ -211,9 +211,12 @@ export class Bench {
   #cameFromShop(build: string) {
     this.shopNews.came()
     if (build !== '') return void this.follow(build)
+    const place = this.#place
     // People and wrenches may be one list for all benches.
-    if (this.#place.at === 'people') void this.loadPeople()
-    if (this.#place.at === 'wrenches') void this.loadWrenches()
+    if (place.at === 'people') void this.loadPeople()
+    else if (place.at === 'wrenches') void this.loadWrenches()
+    // What is shown of another bench's build says when the way to the archive was cut.
+    else if ('openBuild' in place && place.openBuild?.isElsewhere) void place.openBuild.follow()
   }
 
   /** Two builds side by side; the reason is in `problem` where one of them cannot be read. */

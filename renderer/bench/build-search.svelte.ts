@@ -1,3 +1,4 @@
+import type { BenchName } from '../../core/builds/index.ts'
 import type { Client, FoundLine, Input, Output } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
@@ -18,6 +19,7 @@ export class BuildSearch {
   #problem = $state.raw<Problem | null>(null)
   #opened = $state<string | null>(null)
   #shop = $state.raw<Output<'builds.find'>['shop'] | null>(null)
+  #benches = $state.raw<readonly BenchName[]>([])
   #asked = 0
 
   constructor(client: Client, language: () => Language = () => 'en') {
@@ -53,6 +55,17 @@ export class BuildSearch {
   /** What the archive of the shop said; null where the bench belongs to none. */
   get shop() {
     return this.#shop
+  }
+
+  /** The benches of the shop that are known here, by name; this one too. */
+  get benches() {
+    return this.#benches
+  }
+
+  /** Asks which benches have joined the shop. */
+  async readBenches(): Promise<void> {
+    const answer = await this.#client.request('shop.read', {})
+    if (answer.ok) this.#meet(answer.value.joined?.benches ?? [])
   }
 
   /** A build of the page is opened. */
@@ -113,6 +126,23 @@ export class BuildSearch {
     this.#lines = answer.value.lines
     this.#more = answer.value.more
     this.#shop = answer.value.shop ?? null
+    this.#meet(answer.value.lines.flatMap(({ at }) => (at ? [at.bench] : [])))
+    if (this.#shop === null) this.#forgetShop()
     this.#chosen = this.#chosen.map((line) => answer.value.lines.find(({ id }) => id === line.id) ?? line)
+  }
+
+  /** With the network down the archive names none: those that were named before stay. */
+  #meet(benches: readonly BenchName[]): void {
+    const known = new Map([...this.#benches, ...benches].map(({ id, name }) => [id, name]))
+    this.#benches = [...known]
+      .map(([id, name]) => ({ id, name }))
+      .toSorted((one, other) => one.name.localeCompare(other.name, this.#language()))
+  }
+
+  /** What only a shop can be asked for narrows nothing at a bench that left it. */
+  #forgetShop(): void {
+    this.#benches = []
+    const { bench: _, state, ...rest } = this.#wanted
+    this.#wanted = { ...rest, ...(state !== undefined && state !== 'forked' && { state }) }
   }
 }

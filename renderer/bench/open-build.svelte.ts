@@ -39,8 +39,7 @@ type Base = Pick<Input<'photos.add'>, 'build' | 'after' | 'person'>
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
 export class OpenBuild {
   readonly line: BuildLine
-  /** What belongs to the benches of a shop; undefined in practice. */
-  readonly benches: StoredBuild['benches']
+  #benches = $state.raw<StoredBuild['benches']>()
   readonly #readOnly: Problem | null
   /** The text of the spec that it goes by. */
   readonly specText: string
@@ -109,7 +108,7 @@ export class OpenBuild {
     this.#specs = specs
     this.#language = language
     this.#readOnly = opened.readOnly
-    this.benches = opened.benches
+    this.#benches = opened.benches
     this.#newer = opened.newer ?? null
     this.specText = opened.specText
     this.#outdated = outdated
@@ -145,6 +144,10 @@ export class OpenBuild {
   }
   get state() {
     return this.#state
+  }
+  /** How it stands among the benches of a shop; undefined in practice. */
+  get benches() {
+    return this.#benches
   }
   get person() {
     return this.crew.name
@@ -275,6 +278,7 @@ export class OpenBuild {
     this.#isFollowing = false
     if (answer.ok) {
       if (answer.value.newer?.revision !== this.#newer?.revision) this.#newer = answer.value.newer ?? null
+      this.#benches = answer.value.benches ?? this.#benches
       this.#takeInFromElsewhere(answer.value.events)
     }
     if (this.#hasMissed && !this.#saving) await this.follow()

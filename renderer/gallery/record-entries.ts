@@ -6,6 +6,7 @@ import BuildTable from '../archive/BuildTable.svelte'
 import ForkTable from '../archive/ForkTable.svelte'
 import ImportPanel from '../archive/ImportPanel.svelte'
 import SearchForm from '../archive/SearchForm.svelte'
+import SideBySide from '../parts/SideBySide.svelte'
 import TakeOut from '../archive/TakeOut.svelte'
 import PageFrame from '../parts/PageFrame.svelte'
 import BackupTable from '../record/BackupTable.svelte'
@@ -19,6 +20,7 @@ import { benchWith, clientWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { memoryClient } from './memory-client.ts'
 import { published } from './sample-library.ts'
+import { sampleJoined, sampleShop, sampleShopLines } from './sample-shop.ts'
 import { sampleBackups, sampleVerification, sampleWrenches } from './sample-record.ts'
 
 const part = entriesOf('Record, archive, wrenches', 'page')
@@ -37,11 +39,24 @@ export const recordEntries: readonly Entry[] = [
       id: String(index),
     }))
     return {
-      'one chosen': { lines, chosen: lines.slice(0, 1), opened: null, onchoose: nothing, onopen: nothing },
+      'one chosen': { lines, chosen: lines.slice(0, 1), onchoose: nothing, onopen: nothing },
+      'of a shop': { lines: sampleShopLines(), onopen: nothing },
     }
   }),
-  part('Search', 'What is looked for in the archive', SearchForm, async (shown) => ({
-    'all builds': { search: (await benchWith(shown)).search },
+  part('Search', 'What is looked for in the archive', SearchForm, async (shown) => {
+    const { search } = await benchWith(shown, {}, {}, sampleShop(sampleJoined))
+    await search.look()
+    return { 'all builds': { search: (await benchWith(shown)).search }, 'in a shop': { search } }
+  }),
+  part('Side by side', 'What two builds, or two lines of one, say of the same', SideBySide, () => ({
+    'of two': {
+      title: 'Bearings',
+      columns: ['What', '2026-001 Pump set 7', '2026-002 Pump set 8'],
+      rows: [
+        { about: 'M1', cells: [{ text: 'J, 40 µm' }, { text: 'K, 36 µm' }], differs: true },
+        { about: 'M2', cells: [{ text: 'J, 40 µm', by: 'Ana Ruiz, 2026-03-09 12:00' }, null] },
+      ],
+    },
   })),
   part('Fork', 'Where a build was continued differently in two places', ForkTable, () => {
     const [here, there] = momentOf('skerry-3', 'run in mid pass').build.entries.slice(-2)

@@ -65,12 +65,25 @@ export const sampleShop = (joined: ShopState['joined']): MemoryHandlers => ({
   'shop.news': () => done({ isJoined: false, number: 0, builds: [] }),
 })
 
+const sampleCut = {
+  since: troubledShop.since,
+  problem: problem('shop-unreachable', { host: 'archive.example', code: 'ECONNREFUSED' }),
+}
+
 /** A build of the shop as the host gives it. */
-export function atBenchOf(build: MemoryBuild, where: 'here' | 'elsewhere' | 'apart'): MemoryHandlers {
+export function atBenchOf(
+  build: MemoryBuild,
+  where: 'here' | 'elsewhere' | 'cut off' | 'apart',
+): MemoryHandlers {
   const { name } = build.line
   const benches = {
-    ...{ here, isJoined: true, asOf: where === 'here' ? null : at },
-    begunAt: where === 'elsewhere' ? other : null,
+    ...{
+      here,
+      isJoined: true,
+      asOf: where === 'here' ? null : at,
+      cut: where === 'cut off' ? sampleCut : null,
+    },
+    begunAt: where === 'elsewhere' || where === 'cut off' ? other : null,
     apart: where === 'apart' ? problem('build-apart', { name, bench: other.name, entry: 7 }) : null,
   }
   return { ...sampleShop(sampleJoined), 'builds.open': () => done({ ...build.opened, benches }) }

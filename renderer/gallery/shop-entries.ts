@@ -1,10 +1,10 @@
 import BuildBenches from '../shop/BuildBenches.svelte'
 import BenchNameForm from '../shop/BenchNameForm.svelte'
+import HandOver from '../shop/HandOver.svelte'
 import HandedOver from '../shop/HandedOver.svelte'
 import JoinForm from '../shop/JoinForm.svelte'
 import LinesPage from '../shop/LinesPage.svelte'
 import ShopCutNote from '../shop/ShopCutNote.svelte'
-import ShopBuilds from '../shop/ShopBuilds.svelte'
 import ShopPage from '../shop/ShopPage.svelte'
 import ShopStanding from '../shop/ShopStanding.svelte'
 import { ShopView } from '../shop/shop-view.svelte.ts'
@@ -47,10 +47,15 @@ export const shopEntries: readonly Entry[] = [
     const { build } = momentOf('skerry-3', 'run in mid pass')
     const at = (where: Parameters<typeof atBenchOf>[1]) => benchAt(shown, build, {}, atBenchOf(build, where))
     return {
-      'at this bench': await at('here'),
       'at another bench': await at('elsewhere'),
+      'at another bench, cut off': await at('cut off'),
       'at two benches apart': await at('apart'),
     }
+  }),
+  part('Handing over', 'Which bench goes on, and what it should know', HandOver, async (shown) => {
+    const { build } = momentOf('skerry-3', 'run in mid pass')
+    const before = await benchAt(shown, build, {}, atBenchOf(build, 'here'))
+    return { 'which bench': { ...before, onclose: nothing } }
   }),
   part('Name of the bench', 'What people call it', BenchNameForm, () => ({
     named: { view: view(), name: 'Bench 2' },
@@ -65,9 +70,6 @@ export const shopEntries: readonly Entry[] = [
   part('Bench and shop', 'What is connected, what waits, what was refused', ShopStanding, () => ({
     'all sent': { joined: sampleJoined, onlook: nothing },
     'cut off, with trouble': { joined: troubledShop, onlook: nothing },
-  })),
-  part('Builds of the shop', 'With the bench that has each', ShopBuilds, () => ({
-    three: { lines: sampleShopLines(), onopen: nothing },
   })),
   part('Cut off from the shop', 'Why only what this bench has is listed', ShopCutNote, () => ({
     'since a time': { cut: { since: troubledShop.since, problem: troubledShop.problem! } },

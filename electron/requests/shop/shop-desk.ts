@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { lineThatCounts, type BenchName, type BuildCommand } from '../../../core/builds/index.ts'
-import type { ShopCut, ShopState, StoredBuild } from '../../../core/contract/index.ts'
+import type { BuildBenches, ShopCut, ShopState, StoredBuild } from '../../../core/contract/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../../../core/problem/index.ts'
 import { readAddress, writeAddress } from '../../shop/index.ts'
 import { eventsIn, listNames, numberOf, type ListName, type Store } from '../../store/index.ts'
@@ -135,11 +135,15 @@ export class ShopDesk {
 
   /** An opened build as a window gets it. */
   stored(opened: OpenedBuild): StoredBuild {
-    const { row } = opened
-    const { begun, asOf } = this.#services.store.shop.of(row.id)
-    const apart = this.apart(row.id)
-    const benches = { here: this.here, isJoined: this.isJoined, begunAt: begun?.bench ?? null, apart, asOf }
-    return { ...storedBuild(this.#services.store, opened), benches }
+    return { ...storedBuild(this.#services.store, opened), benches: this.benchesOf(opened.row.id) }
+  }
+
+  /** How a build stands among the benches. */
+  benchesOf(build: string): BuildBenches {
+    const { begun, asOf } = this.#services.store.shop.of(build)
+    const { here, isJoined } = this
+    const begunAt = begun?.bench ?? null
+    return { here, isJoined, begunAt, apart: this.apart(build), asOf, cut: isJoined ? this.cut() : null }
   }
 
   join(typed: string, password: string, authority: string): Outcome<null> {

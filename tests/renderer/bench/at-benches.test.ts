@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { BuildEvent, RecordedEvent } from '../../../core/builds/index.ts'
-import { done } from '../../../core/problem/index.ts'
+import type { BuildBenches } from '../../../core/contract/index.ts'
+import { done, problem } from '../../../core/problem/index.ts'
 import { Bench } from '../../../renderer/bench/bench.svelte.ts'
 import { followShop } from '../../../renderer/bench/shop-news.ts'
 import { memoryClient } from '../../../renderer/gallery/memory-client.ts'
@@ -13,14 +14,19 @@ const other = { id: 'ba9876543210', name: 'Bench 1' }
 async function opened(begunAt: typeof here | null) {
   const host = memoryHost({ preferences: { person: 'Ana Ruiz' } })
   const come: RecordedEvent[] = []
+  const benches: BuildBenches = { here, isJoined: true, begunAt, apart: null, asOf: null, cut: null }
+  let now = benches
   const client = memoryClient({
     ...host,
     'builds.start': (input) => {
       const started = host['builds.start']!(input)
       if (!started.ok) return started
-      return done({ ...started.value, benches: { here, isJoined: true, begunAt, apart: null, asOf: null } })
+      return done({
+        ...started.value,
+        benches: { here, isJoined: true, begunAt, apart: null, asOf: null, cut: null },
+      })
     },
-    'builds.since': () => done({ events: come }),
+    'builds.since': () => done({ events: come, benches: now }),
   })
   const bench = new Bench(client)
   await bench.open()
@@ -32,7 +38,11 @@ async function opened(begunAt: typeof here | null) {
     come.push({ seq, at: '2026-03-09T07:00:00.000Z', person: 'I. Lind', event, hash: 'a'.repeat(64) })
     await openBuild.follow()
   }
-  return { openBuild, comes }
+  const stands = async (change: Partial<BuildBenches>) => {
+    now = { ...now, ...change }
+    await openBuild.follow()
+  }
+  return { openBuild, comes, stands }
 }
 
 describe('a build of the shop in the window', () => {
@@ -49,6 +59,21 @@ describe('a build of the shop in the window', () => {
     await comes({ type: 'build-taken-over', version: 1, from: null, to: other, reason: 'Bench 2 is dark' })
     expect(openBuild.readOnly?.code).toBe('build-elsewhere')
     expect(openBuild.isElsewhere).toBe(true)
+  })
+
+  it('says as of when it is and since when nothing is heard, and is read-only once another line of it comes', async () => {
+    const { openBuild, stands } = await opened(null)
+    const asOf = '2026-03-09T12:00:00.000Z'
+    const cut = {
+      since: asOf,
+      problem: problem('shop-unreachable', { host: 'server', code: 'ECONNREFUSED' }),
+    }
+    await stands({ asOf, cut })
+    expect(openBuild.benches).toMatchObject({ asOf, cut })
+    expect(openBuild.readOnly).toBeNull()
+    await stands({ cut: null, apart: problem('build-apart', { name: 'Ferry', bench: 'Bench 1', entry: 2 }) })
+    expect(openBuild.isApart).toBe(true)
+    expect(openBuild.readOnly?.code).toBe('build-apart')
   })
 })
 

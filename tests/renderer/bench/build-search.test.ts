@@ -125,3 +125,56 @@ it('knows the build that was opened from it last', () => {
   search.open(five[2]!.id)
   expect(search.opened).toBe(five[2]!.id)
 })
+
+describe('searching the archive of a shop', () => {
+  const bench = { id: 'ba9876543210', name: 'Bench 9' }
+  const here = { id: '0123456789ab', name: 'Bench 10' }
+  const at = { bench, isHere: false, asOf: '2026-03-09T12:00:00.000Z', isForked: true }
+
+  it('knows the benches that have builds and those that have joined, also once it is cut off', async () => {
+    let isCut = false
+    const { client } = twin({
+      'builds.find': () => done({ lines: [{ ...lineOf(1), at }], more: false, shop: { cut: null } }),
+      'shop.read': () =>
+        done({
+          bench: here,
+          passwordIn: 'file',
+          joined: {
+            commonLists: [],
+            ...{
+              address: 'postgres://x',
+              connection: 'open',
+              since: null,
+              problem: null,
+              refused: [],
+              apart: [],
+            },
+            waiting: { entries: 0, builds: 0 },
+            benches: isCut ? [] : [{ ...here, program: '1', seenAt: at.asOf, isHere: true }],
+          },
+        }),
+    })
+    const search = new BuildSearch(client)
+    await search.look({ bench: bench.id, state: 'forked' })
+    expect(search.benches).toEqual([bench])
+    await search.readBenches()
+    isCut = true
+    await search.readBenches()
+    expect(search.benches).toEqual([here, bench])
+  })
+
+  it('asks for no bench and no fork once the bench has left the shop', async () => {
+    let isJoined = true
+    const { client, requests } = twin({
+      'builds.find': () =>
+        done({ lines: [lineOf(1)], more: false, ...(isJoined && { shop: { cut: null } }) }),
+    })
+    const search = new BuildSearch(client)
+    await search.look({ words: 'Ferry', bench: bench.id, state: 'forked' })
+    expect(requests.at(-1)?.input).toMatchObject({ bench: bench.id, state: 'forked' })
+    isJoined = false
+    await search.lookAgain()
+    expect(search.wanted).toEqual({ words: 'Ferry' })
+    expect(search.benches).toEqual([])
+  })
+})

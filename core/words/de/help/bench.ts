@@ -214,6 +214,8 @@ export const bench: TopicsOf<'bench'> = {
       (shown) => say`${shown.shop.build.handOver} im Fenster eines Aufbaus gibt ihn einer anderen Werkbank.`,
       (shown) =>
         say`${shown.shop.build.takeOver} setzt einen fort, dessen Werkbank ausgefallen ist; dazu gehört eine Begründung.`,
+      (shown) =>
+        say`${shown.archive.title} findet die Aufbauten aller Werkbänke, auch nach ${shown.shop.bench}; ${shown.archive.search.states.forked} sind die zu entscheidenden.`,
       (shown) => say`${shown.shop.wall.open} zeigt jeden offenen Aufbau in Schrift, die aus 3 m lesbar ist.`,
     ],
     troubles: [

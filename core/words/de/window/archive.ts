@@ -31,7 +31,9 @@ export const archive: Words['archive'] = {
       finished: 'abgeschlossen',
       flagged: 'beanstandet',
       voided: 'ungültig',
+      forked: 'getrennt fortgesetzt',
     },
+    anyBench: 'alle',
     nothingFound:
       'Kein Aufbau gefunden. Ein Wort oder ein Datum weglassen oder alle Zustände wählen; eine neue Aufzeichnung enthält noch keine Aufbauten.',
   },

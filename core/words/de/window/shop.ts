@@ -84,7 +84,7 @@ export const shop: Words['shop'] = {
   build: {
     title: 'Werkbänke',
     asOf: ({ at }) => `Stand ${at}.`,
-    handOver: 'An andere Werkbank übergeben',
+    handOver: 'Übergeben …',
     toWhich: 'Welche Werkbank setzt fort?',
     note: 'Was dort zu wissen ist (darf leer sein)',
     doHandOver: ({ bench }) => `An ${bench} übergeben`,

@@ -209,6 +209,8 @@ export const bench: TopicsOf<'bench'> = {
       (shown) => say`${shown.shop.build.handOver}, in the window of a build, gives it to another bench.`,
       (shown) =>
         say`${shown.shop.build.takeOver} goes on with one whose bench is dark; it asks for a reason.`,
+      (shown) =>
+        say`${shown.archive.title} finds the builds of all benches, by ${shown.shop.bench} too; ${shown.archive.search.states.forked} are those to settle.`,
       (shown) => say`${shown.shop.wall.open} shows each open build in letters that are read from 3 m.`,
     ],
     troubles: [

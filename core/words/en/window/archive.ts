@@ -34,7 +34,15 @@ export const archive = {
     startedFrom: 'Started from',
     startedTo: 'to',
     builds: 'Builds',
-    states: { any: 'any', open: 'on the bench', finished: 'finished', flagged: 'flagged', voided: 'void' },
+    states: {
+      any: 'any',
+      open: 'on the bench',
+      finished: 'finished',
+      flagged: 'flagged',
+      voided: 'void',
+      forked: 'continued apart',
+    },
+    anyBench: 'any',
     nothingFound:
       'No build found. Leave out a word or a date, or choose any state; a new record has no builds yet.',
   },

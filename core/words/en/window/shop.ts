@@ -96,7 +96,7 @@ export const shop = {
   build: {
     title: 'Benches',
     asOf: ({ at }: { readonly at: string }) => `As of ${at}.`,
-    handOver: 'Hand over to another bench',
+    handOver: 'Hand over …',
     toWhich: 'Which bench goes on?',
     note: 'What it should know (may be empty)',
     doHandOver: ({ bench }: { readonly bench: string }) => `Hand over to ${bench}`,

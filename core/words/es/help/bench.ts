@@ -209,6 +209,8 @@ export const bench: TopicsOf<'bench'> = {
       'Seguir como antes: lo confirmado está primero en este banco y llega solo al archivo.',
       (shown) => say`${shown.shop.build.handOver}, en la ventana de un montaje, lo da a otro banco.`,
       (shown) => say`${shown.shop.build.takeOver} continúa uno cuyo banco no responde; pide un motivo.`,
+      (shown) =>
+        say`${shown.archive.title} encuentra los montajes de todos los bancos, también por ${shown.shop.bench}; ${shown.archive.search.states.forked} son los que hay que decidir.`,
       (shown) => say`${shown.shop.wall.open} muestra cada montaje abierto con letras que se leen a 3 m.`,
     ],
     troubles: [

@@ -33,7 +33,9 @@ export const archive: Words['archive'] = {
       finished: 'terminado',
       flagged: 'con incidencias',
       voided: 'anulado',
+      forked: 'continuado por separado',
     },
+    anyBench: 'cualquiera',
     nothingFound:
       'Ningún montaje encontrado. Quitar una palabra o una fecha, o elegir cualquier estado; un registro nuevo aún no tiene montajes.',
   },

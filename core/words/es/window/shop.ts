@@ -82,7 +82,7 @@ export const shop: Words['shop'] = {
   build: {
     title: 'Bancos',
     asOf: ({ at }) => `Estado de ${at}.`,
-    handOver: 'Entregar a otro banco',
+    handOver: 'Entregar …',
     toWhich: '¿Qué banco continúa?',
     note: 'Lo que debe saber (puede quedar vacío)',
     doHandOver: ({ bench }) => `Entregar a ${bench}`,
