@@ -30,14 +30,14 @@ async function mustAnswer(answer: Answering, name: Parameters<Answering>[0], inp
   if (!reply.ok) throw new Error(`${name}: ${sentenceOf(reply.problem)}`)
 }
 
-/** Opens the build at a bench once it has come there, as one that was left open. */
+/** Opens the build at a bench once the archive has it, as one that was left open. */
 async function withWindow<Result>(
   address: string,
   build: string,
   work: (tab: Page) => Promise<Result>,
 ): Promise<Result> {
   const answer = answersAt(address)
-  while (!(await answer('builds.open', { build })).ok) await delay(50)
+  while (!(await answer('shop.open', { build })).ok) await delay(50)
   await mustAnswer(answer, 'preferences.keep', { atBuild: build, person: 'R. Halloran' })
   const executablePath = await chromiumToTest()
   const browser = await chromium.launch({
