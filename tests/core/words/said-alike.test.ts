@@ -92,6 +92,7 @@ const sameIn = new Set([
   'engines.program',
   'engines.sample.machinist',
   'engines.sample.mechanic',
+  'editor.more.layers.material',
   'keys.names.escape',
   'keys.names.tab',
   'packaging.copyright',

@@ -62,7 +62,7 @@ describe('the engines', () => {
 
 describe('what is no spec in the folder of the specs', () => {
   it.each<[string, (file: string) => void, string]>([
-    ['a folder', (file) => mkdirSync(file), 'not a text file'],
+    ['a folder', (file) => mkdirSync(file), 'is a folder'],
     [
       'a link to nowhere',
       (file) => symlinkSync('/nowhere/at/all.json', file),

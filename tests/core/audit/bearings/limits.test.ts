@@ -112,8 +112,8 @@ describe('a row of thrust washers', () => {
       spec.endFloat!.washers![1]!.floatFrom = '0.28 mm'
     })
     expect(lines).toEqual([
-      'doubt washer-misses-limits endFloat.washers[1]: End float: at 0.280 mm to 0.460 mm the washers “oversize” are to go in. By their ' +
-        'thickness they leave 0.080 mm to 0.260 mm, where “standard” were in before; allowed is 0.100 mm to 0.260 mm. Check the ' +
+      'doubt washer-misses-limits endFloat.washers[1]: End float: at 0.280 mm to 0.460 mm the washers “+0.10” are to go in. By their ' +
+        'thickness they leave 0.080 mm to 0.260 mm, where “STD” were in before; allowed is 0.100 mm to 0.260 mm. Check the ' +
         'thickness, and the floats of the row.',
     ])
   })
