@@ -41,7 +41,7 @@ export type { AssignedShell, ShellAssignment, FilledBearing } from './tray/stock
 export { checkByThread } from './sizes/thread-check.ts'
 export type { ThreadCheck } from './sizes/thread-check.ts'
 export type { Tray, TrayLine } from './tray/tray.ts'
-export { undersized, undersizeOf, wornShell, wornWallOf } from './sizes/undersize.ts'
+export { undersizeCalled, undersized, undersizeOf, wornShell, wornWallOf } from './sizes/undersize.ts'
 export {
   atReference,
   partAtTemperature,

@@ -53,8 +53,8 @@ export function thrustPairFor(
       nearest === undefined
         ? null
         : {
-            first: nearest.first.name,
-            second: nearest.second.name,
+            first: nearest.first.name.text,
+            second: nearest.second.name.text,
             float: lengthAmount(nearest.float, 'mm'),
           },
     least: lengthAmount(endFloat.least, 'mm'),

@@ -17,7 +17,7 @@ export type { BearingRecord, NotedPins, NotedReadings, NotedTray } from './event
 export { clearanceAt, wallsOf } from './shells/clearance-at.ts'
 export { expectedAt, measuringOf } from './shells/expected-at.ts'
 export { proposalsFor } from './shells/proposals.ts'
-export { checkNote } from './steps/check-note.ts'
+export { checkNote, washersCalled } from './steps/check-note.ts'
 export type { BearingProposal, ProposedHalf } from './shells/proposal-at.ts'
 export { shellsWanted } from './shells/shells-wanted.ts'
 export type { ShellsWanted } from './shells/shells-wanted.ts'

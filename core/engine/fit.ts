@@ -3,7 +3,7 @@ import { advise } from './advice.ts'
 import {
   gapText,
   idText,
-  nameText,
+  recordedName,
   sentenceText,
   shownName,
   sizeText,
@@ -108,7 +108,7 @@ export const fit = z.strictObject({
   undersizes: z
     .array(
       z.strictObject({
-        name: nameText,
+        name: recordedName,
         undersize: sizeText,
         walls: z
           .array(z.strictObject({ grade: gradeText, wall: band }))
@@ -162,7 +162,7 @@ export const endFloat = z.strictObject({
   washers: z
     .array(
       z.strictObject({
-        name: nameText,
+        name: recordedName,
         thickness: sizeText,
         floatFrom: gapText.optional(),
         floatTo: gapText.optional(),

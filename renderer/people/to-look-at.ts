@@ -3,6 +3,7 @@ import {
   askedRings,
   placeRounds,
   checkNote,
+  washersCalled,
   gapTexts,
   measureName,
   partUses,
@@ -106,7 +107,7 @@ export function toLookAt(words: Words, spec: EngineSpec, state: BuildState, step
     }
     case 'check': {
       const answer = state.checks[step.id]
-      const note = answer === undefined ? '' : checkNote(words, answer)
+      const note = answer === undefined ? '' : checkNote(words, washersCalled(spec, answer))
       const noted = [answer?.reading?.typed ?? '', note].filter((text) => text !== '')
       return [step.instruction, words.people.lookAt.checkedGood({ noted })]
     }

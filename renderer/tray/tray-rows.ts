@@ -8,7 +8,7 @@ import {
 } from '../../core/builds/index.ts'
 import { halfName, type EngineSpec, type Fit, type Grade, type HalfName } from '../../core/engine/index.ts'
 import type { Words } from '../../core/words/index.ts'
-import type { Clearance } from '../../core/bearing/index.ts'
+import { undersizeCalled, type Clearance } from '../../core/bearing/index.ts'
 
 /** What stands on the label of one half shell. */
 export interface LabelRow {
@@ -16,6 +16,7 @@ export interface LabelRow {
   readonly position: string
   readonly half: HalfName
   readonly grade: Grade
+  /** As it is called; null for the standard size. */
   readonly undersize: string | null
   /** Null where it is not known. */
   readonly clearance: Clearance | null
@@ -60,7 +61,7 @@ export function labelRows(spec: EngineSpec, state: BuildState, build: string): r
             position,
             half: halfName(fit, half),
             grade,
-            undersize: bearingAt(state, fit, position).undersize,
+            undersize: undersizeCalled(fit, bearingAt(state, fit, position).undersize),
             clearance: clearance,
             from: shell.label === undefined ? null : { place: shell.label },
             code: codeOf(build, `${position} ${halfName(fit, half)}`),
@@ -77,7 +78,7 @@ export function orderRows(words: Words, spec: EngineSpec, state: BuildState): re
     shellsWanted(spec, state, fit).lines.map(({ grade, undersize, half, count, waiting }) => ({
       fit: fit.name,
       grade,
-      size: undersize,
+      size: undersizeCalled(fit, undersize),
       half: half === 'either' ? fit.split : halfName(fit, half),
       count,
       waiting: waiting

@@ -26,6 +26,7 @@ import {
   type Length,
 } from '../../core/quantity/index.ts'
 import type { Band, Fit } from '../../core/engine/index.ts'
+import { called } from '../core/bearing/fits.ts'
 
 const inches = (least: number, most: number): Range => ({
   least: lengthOf(least, 'in'),
@@ -93,7 +94,7 @@ describe('undersize shells, TM 5-4320-300-14, p. 6-83', () => {
         wall: { over: lengthOf(0.1245, 'in'), upTo: lengthOf(0.125, 'in') },
       },
     ],
-    undersizes: [0.01, 0.03].map((inch) => ({ name: String(inch), undersize: lengthOf(inch, 'in') })),
+    undersizes: [0.01, 0.03].map((inch) => ({ name: called(String(inch)), undersize: lengthOf(inch, 'in') })),
   }
 
   it.each([
@@ -119,7 +120,10 @@ describe('undersize shells, TM 5-4320-302-14: bores in steps of 0.50 mm', () => 
         wall: { over: lengthOf(2.973, 'mm'), upTo: lengthOf(2.985, 'mm') },
       },
     ],
-    undersizes: ['0.50', '1.00', '1.50'].map((name) => ({ name, undersize: lengthOf(Number(name), 'mm') })),
+    undersizes: ['0.50', '1.00', '1.50'].map((name) => ({
+      name: called(name),
+      undersize: lengthOf(Number(name), 'mm'),
+    })),
   }
 
   it.each([
@@ -138,7 +142,7 @@ describe('one standard half and one 0.001 in undersize half, TM 9-2815-237-34, p
     const standard: Fit = {
       ...bare,
       grades: [{ grade: 'S', colour: '#000000', pattern: 'plain', wall: walls }],
-      undersizes: [{ name: '0.001', undersize: lengthOf(0.001, 'in') }],
+      undersizes: [{ name: called('0.001'), undersize: lengthOf(0.001, 'in') }],
     }
     const ground = undersized(standard, '0.001')
     const thicker = ground.ok ? ground.value.grades[0]?.wall : undefined
@@ -161,7 +165,7 @@ describe('reground journals, TM 10-3930-653-14&P, p. 4-38: sizes printed in mm a
     ...bare,
     journal: { name: 'the crank', marks: [{ mark: '1', band: standard }] },
     undersizes: ['0.25', '0.50', '0.75', '1.00'].map((name) => ({
-      name,
+      name: called(name),
       undersize: lengthOf(Number(name), 'mm'),
     })),
   }
@@ -305,14 +309,14 @@ describe('thrust washers, TM 5-4210-233-14&P-2, p. 6-152', () => {
   ])('a float of %d in with the standard ones asks for %s', (float, name) => {
     const inches = (length: number) => lengthOf(length, 'in')
     const washers = [
-      { name: 'standard', thickness: inches(0.1205) },
-      { name: '0.005 oversize', thickness: inches(0.1255) },
-      { name: '0.010 oversize', thickness: inches(0.1305) },
+      { name: called('standard'), thickness: inches(0.1205) },
+      { name: called('0.005 oversize'), thickness: inches(0.1255) },
+      { name: called('0.010 oversize'), thickness: inches(0.1305) },
     ]
     const [standard] = washers
     const limits = { saddle: 'M3', least: inches(0.007), most: inches(0.016), washers }
     const pair = thrustPairFor(limits, inches(float), [standard!, standard!])
-    expect(pair.ok ? pair.value.first.name : 'none').toBe(name)
+    expect(pair.ok ? pair.value.first.name.text : 'none').toBe(name)
   })
 })
 
@@ -355,7 +359,7 @@ describe('shells of undersizes with their printed walls', () => {
       ...bare,
       grades: [{ grade: 'A', colour: '#0072B2', pattern: 'plain', wall: walls }],
       wornWall: inch(worn),
-      undersizes: [{ name: 'under', undersize: inch(under) }],
+      undersizes: [{ name: called('under'), undersize: inch(under) }],
     }
     const ground = undersized(fit, 'under')
     expect(ground.ok && ground.value.grades[0]?.wall?.over).toBe(inch(wall))

@@ -64,7 +64,7 @@ function auditEndFloat(endFloat: NonNullable<EngineSpec['endFloat']>): readonly 
     ...auditPair(ofEndFloat, 'endFloat', endFloat, lengthsAs(endFloat)),
     ...rows.flatMap(({ name, floatFrom, floatTo }, index) =>
       auditPair(
-        { code: 'endFloatOfWasher', facts: { washer: name } },
+        { code: 'endFloatOfWasher', facts: { washer: name.text } },
         `endFloat.washers[${index}]`,
         { least: floatFrom, most: floatTo },
         lengthsAs({ least: floatFrom, most: floatTo }),
@@ -76,7 +76,7 @@ function auditEndFloat(endFloat: NonNullable<EngineSpec['endFloat']>): readonly 
         const overlap =
           (first.floatFrom ?? Infinity) < (second.floatTo ?? -Infinity) &&
           (second.floatFrom ?? Infinity) < (first.floatTo ?? -Infinity)
-        const facts = { first: first.name, second: second.name }
+        const facts = { first: first.name.text, second: second.name.text }
         return overlap ? [fault('washers-overlap', facts, `endFloat.washers[${index}]`)] : []
       }),
     ),

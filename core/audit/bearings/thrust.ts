@@ -13,7 +13,7 @@ export function auditThrust({ endFloat }: EngineSpec): readonly Finding[] {
   return [
     ...washers.flatMap(({ name, floatFrom, floatTo }, index) =>
       floatFrom === undefined || floatTo === undefined
-        ? [fault('washers-half-tabled', { washer: name }, `endFloat.washers[${index}]`)]
+        ? [fault('washers-half-tabled', { washer: name.text }, `endFloat.washers[${index}]`)]
         : [],
     ),
     ...(mixed === true ? [fault('washers-mixed-tabled', {}, 'endFloat.mixed')] : []),
@@ -42,8 +42,8 @@ function auditTable(endFloat: EndFloat): readonly Finding[] {
     const leaves = (float: Length) => difference(float, sum(thicker, thicker))
     if (leaves(from) >= least && leaves(to) <= most) return []
     const facts = {
-      washer: name,
-      standard: measuredWith.name,
+      washer: name.text,
+      standard: measuredWith.name.text,
       floats: lengthSpan(from, to),
       leaves: lengthSpan(leaves(from), leaves(to)),
       limits: lengthSpan(least, most),
@@ -60,7 +60,10 @@ function auditThicknesses({ washers }: EndFloat): readonly Finding[] {
   return washers.flatMap((second, index) => {
     const first = washers.slice(0, index).find(({ thickness }) => thickness === second.thickness)
     if (first === undefined) return []
-    const facts = { first: first.name, second: second.name, thickness: lengthAmount(second.thickness, 'mm') }
+    const facts = {
+      ...{ first: first.name.text, second: second.name.text },
+      thickness: lengthAmount(second.thickness, 'mm'),
+    }
     return [fault('washer-thickness-twice', facts, `endFloat.washers[${index}].thickness`)]
   })
 }

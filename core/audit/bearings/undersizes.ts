@@ -12,11 +12,12 @@ export function auditUndersizes({ fits }: EngineSpec): readonly Finding[] {
   return fits.flatMap((fit, index) => [
     ...auditWornWall(fit, fit.grades, fit.wornWall, null, `fits[${index}].wornWall`),
     ...fit.undersizes.flatMap((line, k) => {
-      const { name, undersize } = line
+      const { undersize } = line
+      const { key, text: name } = line.name
       const path = `fits[${index}].undersizes[${k}]`
       const facts = { fit: fit.name, name, undersize: lengthAmount(undersize, 'mm', 2) }
       const earlier = fit.undersizes.slice(0, k)
-      const repeated = earlier.some((each) => each.undersize === undersize || each.name === name)
+      const repeated = earlier.some((each) => each.undersize === undersize || each.name.key === key)
       return [
         ...(repeated ? [fault('undersize-twice', facts, path)] : []),
         ...(undersize > largestUndersize ? [doubt('undersize-large', facts, `${path}.undersize`)] : []),
@@ -30,7 +31,12 @@ export function auditUndersizes({ fits }: EngineSpec): readonly Finding[] {
 type Undersize = Fit['undersizes'][number]
 
 /** Printed walls against those of the standard size: the two halves share what was ground off. */
-function auditWalls(fit: Fit, { name, undersize, walls = [] }: Undersize, path: string): readonly Finding[] {
+function auditWalls(fit: Fit, line: Undersize, path: string): readonly Finding[] {
+  const {
+    undersize,
+    walls = [],
+    name: { text: name },
+  } = line
   return walls.flatMap(({ grade, wall }, index) => {
     const own = `${path}[${index}]`
     const standard = fit.grades.find((each) => each.grade === grade)

@@ -10,13 +10,13 @@ import { hull } from './expected.ts'
  *
  * Refuses `undersize-unknown`.
  */
-export function undersized(fit: Fit, name: string): Outcome<Fit> {
-  const found = fit.undersizes.find((each) => each.name === name)
+export function undersized(fit: Fit, key: string): Outcome<Fit> {
+  const found = fit.undersizes.find(({ name }) => name.key === key)
   if (found === undefined)
     return refused('undersize-unknown', {
       place: fit.name,
-      name,
-      known: fit.undersizes.map((each) => each.name),
+      name: key,
+      known: fit.undersizes.map(({ name }) => name.text),
     })
   const thicker = half(found.undersize)
   return done({
@@ -24,7 +24,7 @@ export function undersized(fit: Fit, name: string): Outcome<Fit> {
     chart: undefined,
     undersizes: [],
     journal: { ...fit.journal, marks: fit.journal.marks.map(({ mark }) => ({ mark })) },
-    wornWall: wornWallOf(fit, name) ?? undefined,
+    wornWall: wornWallOf(fit, key) ?? undefined,
     grades: fit.grades.flatMap((grade) => {
       const printed = found.walls?.find((each) => each.grade === grade.grade)
       if (found.walls !== undefined) return printed === undefined ? [] : [{ ...grade, wall: printed.wall }]
@@ -36,12 +36,22 @@ export function undersized(fit: Fit, name: string): Outcome<Fit> {
 }
 
 /**
+ * What an undersize is called that an entry names, by the fit as the spec has it; as the entry has it where there is none such. Null for
+ * the standard size.
+ */
+export function undersizeCalled(fit: Fit, key: string): string
+export function undersizeCalled(fit: Fit, key: string | null): string | null
+export function undersizeCalled(fit: Fit, key: string | null): string | null {
+  return fit.undersizes.find(({ name }) => name.key === key)?.name.text ?? key
+}
+
+/**
  * The thinnest wall with which a used shell may go back, for journals of the standard size (null) or of an undersize: as printed, else
  * that of the standard size and half of the undersize. Null where the spec has none.
  */
 export function wornWallOf(fit: Fit, undersize: string | null): Length | null {
   if (undersize === null) return fit.wornWall ?? null
-  const found = fit.undersizes.find(({ name }) => name === undersize)
+  const found = fit.undersizes.find(({ name }) => name.key === undersize)
   if (found === undefined) return null
   if (found.wornWall !== undefined) return found.wornWall
   return fit.wornWall === undefined ? null : sum(fit.wornWall, half(found.undersize))
@@ -76,7 +86,7 @@ export function undersizeOf(fit: Fit, place: string, journal: Length): Outcome<s
       most: difference(standard.most, undersize),
     }))
   const found = ground.find(({ least, most }) => journal >= least && journal <= most)
-  if (found !== undefined) return done(found.name)
+  if (found !== undefined) return done(found.name.key)
   const next = journal > standard.most ? undefined : ground.find(({ least }) => journal > least)
   return refused('journal-of-no-size', {
     place,
@@ -84,6 +94,10 @@ export function undersizeOf(fit: Fit, place: string, journal: Length): Outcome<s
     next:
       next === undefined
         ? null
-        : { name: next.name, least: lengthAmount(next.least, 'mm'), most: lengthAmount(next.most, 'mm') },
+        : {
+            name: next.name.text,
+            least: lengthAmount(next.least, 'mm'),
+            most: lengthAmount(next.most, 'mm'),
+          },
   })
 }

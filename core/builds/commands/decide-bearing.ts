@@ -1,3 +1,4 @@
+import { undersizeCalled } from '../../bearing/index.ts'
 import { readReason } from '../../tightening/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { Fit } from '../../engine/index.ts'
@@ -57,9 +58,11 @@ function withdrawReadings(state: BuildState, fit: Fit, command: CommandOf<'withd
 
 function declareUndersize(fit: Fit, command: CommandOf<'declare-undersize'>): Events {
   const { step, positions, undersize } = command
-  const known = fit.undersizes.map(({ name }) => name)
-  if (undersize !== null && !known.includes(undersize))
+  const names = fit.undersizes.map(({ name }) => name)
+  if (undersize !== null && !names.some(({ key }) => key === undersize)) {
+    const known = names.map(({ text }) => text)
     return refused('undersize-unknown', { place: fit.name, name: undersize, known })
+  }
   if (positions.length === 0) return done([])
   const declared = {
     type: 'undersize-declared',
@@ -70,7 +73,8 @@ function declareUndersize(fit: Fit, command: CommandOf<'declare-undersize'>): Ev
     undersize,
   } as const
   if (command.reason === undefined) return done([declared])
-  const reason = readReason(command.reason, { what: 'undersize-declared', positions, undersize })
+  const called = undersizeCalled(fit, undersize)
+  const reason = readReason(command.reason, { what: 'undersize-declared', positions, undersize: called })
   return reason.ok ? done([{ ...declared, reason: reason.value }]) : reason
 }
 

@@ -1,4 +1,4 @@
-import { clearanceText, whyIn, wholeRange } from '../../bearing/index.ts'
+import { clearanceText, undersizeCalled, whyIn, wholeRange } from '../../bearing/index.ts'
 import { sentenceIn } from '../../problem/index.ts'
 import { lengthAmount, type Length } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
@@ -26,9 +26,9 @@ export function describeHalf(build: DescribedBuild, position: string, half: Half
   return {
     title: words.described.half({ bearing: fit.kind, position, half: halfName(fit, half) }),
     lines: [
-      ...shellLines(words, chosen, proposed, grade?.pattern, bearing.undersize),
+      ...shellLines(words, chosen, proposed, grade?.pattern, undersizeCalled(fit, bearing.undersize)),
       ...clearanceLines(build, fit, position),
-      ...faultLines(words, bearing),
+      ...faultLines(words, fit, bearing),
       ...sizeLines(words, bearing),
       fittedLine(build, position, half, chosen),
       ...(fit.seating === undefined ? [] : [plain(fit.seating[half])]),
@@ -51,7 +51,9 @@ export function describeJournal(
     title: described.journal({ position }),
     lines: [
       plain(described.mark({ mark: marks.journal })),
-      ...(undersize === null ? [] : [plain(described.groundTo({ undersize }))]),
+      ...(undersize === null
+        ? []
+        : [plain(described.groundTo({ undersize: undersizeCalled(fit, undersize) }))]),
       ...(measured.journal === null ? [] : [plain(described.measured(sizesIn(words, measured.journal)))]),
     ],
   }
@@ -100,7 +102,7 @@ function clearanceLines(
 }
 
 /** What speaks against the bearing, and what a person decided about it. */
-function faultLines(words: Words, bearing: BearingCase): readonly DescriptionLine[] {
+function faultLines(words: Words, fit: Fit, bearing: BearingCase): readonly DescriptionLine[] {
   const { basis, sizeDispute, disagreements, shapeFaults, decision } = bearing
   const isOpen = basis === 'undecided'
   const { countsAs, decided } = words.described
@@ -111,7 +113,14 @@ function faultLines(words: Words, bearing: BearingCase): readonly DescriptionLin
           { text: sentenceIn(words, sizeDispute.problem), state: isOpen ? 'flagged' : 'plain' } as const,
           ...(sizeDispute.reason === null
             ? []
-            : [plain(countsAs({ size: sizeDispute.declared, reason: sizeDispute.reason }))]),
+            : [
+                plain(
+                  countsAs({
+                    size: undersizeCalled(fit, sizeDispute.declared),
+                    reason: sizeDispute.reason,
+                  }),
+                ),
+              ]),
         ]),
     ...disagreements.map((each): DescriptionLine => ({
       text: sentenceIn(words, each),

@@ -2,7 +2,7 @@ import { shortLengthAmount, type Length } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { Bead, EngineSpec } from '../../engine/index.ts'
 import { flagInShort, openFlags } from '../../tightening/index.ts'
-import { checkNote } from '../steps/check-note.ts'
+import { checkNote, washersCalled } from '../steps/check-note.ts'
 import { faceOfStep } from '../steps/face-of-step.ts'
 import { stampOf } from '../events/stamp.ts'
 import { plain, type Description, type DescriptionLine, type DescribedBuild } from './description.ts'
@@ -137,7 +137,12 @@ function checkLines(
   const read = answer.reading === null ? null : readText(answer.reading)
   return [
     {
-      text: words.described.check({ name, isGood, read, note: checkNote(words, answer) }),
+      text: words.described.check({
+        name,
+        isGood,
+        read,
+        note: checkNote(words, washersCalled(spec, answer)),
+      }),
       state: isGood ? 'done' : 'flagged',
       ...(entry !== undefined && { by: stampOf(entry) }),
     },

@@ -3,7 +3,7 @@ import { lengthAmount, nanometres } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { EngineSpec, Procedure, Step } from '../../engine/index.ts'
 import { flagInShort, livePulls, openFlags, lengthSpan, windowOf, type Run } from '../../tightening/index.ts'
-import { checkNote } from '../steps/check-note.ts'
+import { checkNote, washersCalled } from '../steps/check-note.ts'
 import { faceOfStep } from '../steps/face-of-step.ts'
 import type { BuildState, CheckAnswer } from '../events/state.ts'
 
@@ -28,7 +28,7 @@ export function notesOn(
     const about = step.kind === 'check' ? placeOfCheck(spec, step, face) : null
     return step.kind !== 'check' || answer === undefined || about === null
       ? []
-      : [noteOf(words, step, { ...answer, note: checkNote(words, answer) }, about)]
+      : [noteOf(words, step, { ...answer, note: checkNote(words, washersCalled(spec, answer)) }, about)]
   })
   const notes = [
     ...runs.flatMap(({ run, procedure }) => flagNotes(words, procedure, run)),

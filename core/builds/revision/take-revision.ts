@@ -129,5 +129,7 @@ function droppedBy(
 function terms(fit: Fit | undefined): unknown {
   if (fit === undefined) return null
   const { kind, split, positions, measuring, undersizes, grades } = fit
-  return [kind, split, positions, measuring ?? null, undersizes, grades.map(({ grade }) => grade)]
+  // What an undersize is called in another language changes nothing that was said.
+  const sizes = undersizes.map(({ name, ...each }) => ({ ...each, name: name.key }))
+  return [kind, split, positions, measuring ?? null, sizes, grades.map(({ grade }) => grade)]
 }

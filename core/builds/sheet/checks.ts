@@ -4,8 +4,9 @@ import type { ReadWith } from '../../instrument/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
 import type { CheckAnswer } from '../events/state.ts'
+import { washersCalled } from '../steps/check-note.ts'
 
-/** One answer to a check. Earlier answers stay beside the one that counts. */
+/** One answer to a check, its thrust washers as they are called. Earlier answers stay beside the one that counts. */
 export interface SheetCheck extends Stamp, CheckAnswer {
   readonly step: string
   /** Null where it is not known, and without a reading. */
@@ -28,6 +29,15 @@ export function checksOn(spec: EngineSpec, entries: readonly RecordedEvent[]): r
     const { type: _, version: __, readWith = null, ...answer } = event
     const limits = (step?.kind === 'check' ? step.reading : undefined) ?? null
     const counts = last.get(event.step) === entry.seq
-    return [{ ...stampOf(entry), ...answer, readWith, step: step?.name ?? event.step, limits, counts }]
+    return [
+      {
+        ...stampOf(entry),
+        ...washersCalled(spec, answer),
+        readWith,
+        step: step?.name ?? event.step,
+        limits,
+        counts,
+      },
+    ]
   })
 }

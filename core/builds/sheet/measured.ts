@@ -1,4 +1,10 @@
-import { checkByThread, measuredClearance, type Measured, type ThreadCheck } from '../../bearing/index.ts'
+import {
+  checkByThread,
+  measuredClearance,
+  undersizeCalled,
+  type Measured,
+  type ThreadCheck,
+} from '../../bearing/index.ts'
 import type { ReadWith } from '../../instrument/index.ts'
 import { nanometres, type Length } from '../../quantity/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
@@ -11,6 +17,7 @@ import { clearanceAt, shellsChosen, wallsOf } from '../shells/clearance-at.ts'
 
 /** What was measured of one bearing and decided about it, beside its marks and shells. */
 export interface SheetMeasured {
+  /** As it is called; null for the standard size. */
   readonly undersize: string | null
   /** Why the journal counts as that size, where a person decided between what was declared and what it measured. */
   readonly sizeReason: { readonly reason: string; readonly decided: Stamp | null } | null
@@ -57,7 +64,7 @@ export function measuredOn(
   const thread = record.threads[position]
   const sizeReason = record.sizeReasons[position]
   return {
-    undersize: bearing.undersize,
+    undersize: undersizeCalled(fit, bearing.undersize),
     sizeReason:
       sizeReason === undefined
         ? null

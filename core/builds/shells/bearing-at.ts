@@ -10,6 +10,7 @@ import {
   proposeShells,
   shapeFaults,
   sizesFrom,
+  undersizeCalled,
   undersized,
   undersizeOf,
   type Candidate,
@@ -32,7 +33,7 @@ export interface BearingCase {
   /** Null where not noted or worn away. */
   readonly marks: { readonly housing: string | null; readonly journal: string | null }
   readonly measured: { readonly bore: Measured | null; readonly journal: Measured | null }
-  /** The name of the spec's undersize that the journal is ground to; null for the standard size. */
+  /** The undersize that the journal is ground to, as entries name it; null for the standard size. */
   readonly undersize: string | null
   /** What the measured journal is ground to by its size; null where it was not measured. */
   readonly groundTo: Outcome<string | null> | null
@@ -57,7 +58,7 @@ export interface BearingCase {
   readonly byReadings: Proposal<'readings'> | null
 }
 
-/** A journal declared of one size, standard or an undersize, that measures as another. */
+/** A journal declared of one size, standard or an undersize as entries name it, that measures as another. */
 export interface SizeDispute {
   readonly problem: Problem
   readonly declared: string | null
@@ -90,7 +91,7 @@ function findBearing(state: BuildState, fitOfSpec: Fit, position: string): Beari
   const uncertainty = clearanceUncertainty([bore, journal])
   const groundTo = measured.journal === null ? null : undersizeOf(fitOfSpec, position, measured.journal.mean)
   const sizeReason = record.sizeReasons[position] ?? null
-  const sizeDispute = disputeOf(position, undersize, groundTo, measured.journal, sizeReason)
+  const sizeDispute = disputeOf(fitOfSpec, position, undersize, groundTo, measured.journal, sizeReason)
   const disagreements = [
     ...(measured.bore === null
       ? []
@@ -178,6 +179,7 @@ export function undecidedProblem({
 }
 
 function disputeOf(
+  fit: Fit,
   place: string,
   declared: string | null,
   groundTo: Outcome<string | null> | null,
@@ -187,8 +189,9 @@ function disputeOf(
   if (journal === null || groundTo?.ok !== true || groundTo.value === declared) return null
   const measured = groundTo.value
   const size = lengthAmount(journal.mean, 'mm', 4)
+  const called = { declared: undersizeCalled(fit, declared), measured: undersizeCalled(fit, measured) }
   return {
-    problem: problem('undersize-against-size', { place, declared, size, measured }),
+    problem: problem('undersize-against-size', { place, size, ...called }),
     declared,
     measured,
     reason,

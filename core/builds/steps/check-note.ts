@@ -1,10 +1,30 @@
 import { lengthAmount, nanometres } from '../../quantity/index.ts'
+import type { EngineSpec } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { CheckAnswer } from '../events/state.ts'
 
 type Noted = Pick<CheckAnswer, 'note' | 'fittedWashers' | 'washersByTable' | 'measuredWith' | 'thrustPair'>
 
-/** What stands beside the reading of a check: the person's own words, then the thrust washers. Empty where nothing does. */
+/** The answer to a check with its thrust washers as they are called, where it has them as entries do; so too those that the spec lacks. */
+export function washersCalled<Answer extends Omit<Noted, 'note'>>(
+  { endFloat }: EngineSpec,
+  answer: Answer,
+): Answer {
+  const called = (key: string) => endFloat?.washers.find(({ name }) => name.key === key)?.name.text ?? key
+  const named = <Each extends { readonly name: string }>(each: Each) => ({ ...each, name: called(each.name) })
+  const { fittedWashers, washersByTable, measuredWith, thrustPair } = answer
+  return {
+    ...answer,
+    ...(fittedWashers !== undefined && { fittedWashers: called(fittedWashers) }),
+    ...(washersByTable && { washersByTable: named(washersByTable) }),
+    ...(measuredWith !== undefined && { measuredWith: measuredWith.map(called) }),
+    ...(thrustPair && {
+      thrustPair: { ...thrustPair, first: named(thrustPair.first), second: named(thrustPair.second) },
+    }),
+  }
+}
+
+/** What stands beside the reading of a check: the person's own words, then the thrust washers as they are called. Empty where nothing does. */
 export function checkNote(words: Words, noted: Noted): string {
   const { note, fittedWashers, washersByTable, measuredWith, thrustPair } = noted
   const { check } = words.steps

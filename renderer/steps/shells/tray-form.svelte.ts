@@ -98,13 +98,18 @@ export class TrayForm {
 
   #compartments(): readonly Line[] {
     const halves = this.#halves === 'alike' ? (['either'] as const) : (['upper', 'lower'] as const)
+    const sizeOf = (key: string | null) =>
+      this.#fit.undersizes.find(({ name }) => name.key === key)?.undersize ?? null
     return this.#undersizes.flatMap((undersize) =>
       this.#gradesOf(undersize).flatMap(({ grade }) =>
         halves.map((half) => ({
-          label: compartmentLabel({
-            ...{ grade, undersize },
-            half: half === 'either' ? half : halfName(this.#fit, half),
-          }),
+          label: compartmentLabel(
+            {
+              ...{ grade, undersize: sizeOf(undersize) },
+              half: half === 'either' ? half : halfName(this.#fit, half),
+            },
+            this.#unit,
+          ),
           grade,
           undersize,
           half,

@@ -4,11 +4,11 @@ import { correctedFloat, gapFault, washerFor } from '../../../core/bearing/index
 import { sentenceOf } from '../../../core/problem/index.ts'
 import { nanometres } from '../../../core/quantity/index.ts'
 import type { EndFloat } from '../../../core/engine/index.ts'
-import { mm } from './fits.ts'
+import { called, mm } from './fits.ts'
 import { checkProperty } from '../../property.ts'
 
 const row = (name: string, thickness: number, floatFrom: number, floatTo: number) => ({
-  name,
+  name: called(name),
   thickness: mm(thickness),
   floatFrom: mm(floatFrom),
   floatTo: mm(floatTo),
@@ -24,7 +24,7 @@ const pumpFloat: EndFloat = {
 
 function washer(float: number, endFloat = pumpFloat): string {
   const found = washerFor(endFloat, mm(float))
-  return found.ok ? found.value.name : sentenceOf(found.problem)
+  return found.ok ? found.value.name.text : sentenceOf(found.problem)
 }
 
 describe('thrust washers by the table', () => {

@@ -1,5 +1,5 @@
 import { celsius, millimetres, type Length } from '../../../core/quantity/index.ts'
-import type { Band, Fit } from '../../../core/engine/index.ts'
+import type { Band, Fit, RecordedName } from '../../../core/engine/index.ts'
 
 /** A length in millimetres, for sizes as a mechanic writes them. */
 export const mm = millimetres
@@ -7,6 +7,11 @@ export const mm = millimetres
 /** Micrometres, for clearances. */
 export function um(value: number): Length {
   return millimetres(value / 1000)
+}
+
+/** A name that is the same in every language. */
+export function called(name: string): RecordedName {
+  return { key: name, text: name }
 }
 
 export function band(over: number, upTo: number): Band {
@@ -49,8 +54,8 @@ export const pumpMains: Fit = {
   mixing: { neighbours: true, thicker: 'lower' },
   clearance: { least: um(20), most: um(44) },
   undersizes: [
-    { name: '0.25 under', undersize: mm(0.25) },
-    { name: '0.50 under', undersize: mm(0.5) },
+    { name: called('0.25 under'), undersize: mm(0.25) },
+    { name: called('0.50 under'), undersize: mm(0.5) },
   ],
   measuring: { planes: 2, directions: 3, outOfRound: um(6), taper: um(6) },
   warm: {

@@ -5,9 +5,9 @@ import { sentenceOf } from '../../../core/problem/index.ts'
 import type { EndFloat } from '../../../core/engine/index.ts'
 import { inMillimetres, nanometres } from '../../../core/quantity/index.ts'
 import { checkProperty } from '../../property.ts'
-import { mm } from './fits.ts'
+import { called, mm } from './fits.ts'
 
-const washer = (name: string, thickness: number) => ({ name, thickness: mm(thickness) })
+const washer = (name: string, thickness: number) => ({ name: called(name), thickness: mm(thickness) })
 const [thin, standard, thick] = [washer('thin', 2.45), washer('standard', 2.5), washer('thick', 2.55)]
 
 /** An end float of 0.10 to 0.20 mm, best 0.15. */
@@ -18,7 +18,7 @@ function chosen(endFloat: EndFloat, measured: number, fitted: readonly (typeof t
   const pair = thrustPairFor(endFloat, mm(measured), fitted)
   if (!pair.ok) return sentenceOf(pair.problem)
   const { first, second, float } = pair.value
-  return `${first.name} + ${second.name}: ${inMillimetres(float).toFixed(3)}`
+  return `${first.name.text} + ${second.name.text}: ${inMillimetres(float).toFixed(3)}`
 }
 
 describe('thrust washers by their thickness', () => {
@@ -71,7 +71,7 @@ describe('thrust washers by their thickness', () => {
 describe('what has to be got before they can be fitted', () => {
   it('is what is not in already', () => {
     const names = (fitted: readonly (typeof thin)[], first = thick, second = thick) =>
-      washersToGet({ first, second }, fitted).map(({ washer: { name }, count }) => `${count} ${name}`)
+      washersToGet({ first, second }, fitted).map(({ washer: { name }, count }) => `${count} ${name.text}`)
     expect(names([standard, standard])).toEqual(['2 thick'])
     expect(names([standard, thick])).toEqual(['1 thick'])
     expect(names([], standard, thick)).toEqual(['1 standard', '1 thick'])

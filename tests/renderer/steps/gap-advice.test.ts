@@ -46,14 +46,14 @@ describe('washers by their thickness alone', () => {
     expect(advice('0.20', null).byThickness).toBeNull()
     // 0.40 mm with two of 2.80: less 0.20 with two of 2.90.
     expect(advice('0.40', [standard!, standard!]).byThickness).toMatchObject({
-      pair: { first: { name: '+0.10' }, second: { name: '+0.10' }, float: 200_000 },
-      toGet: [{ washer: { name: '+0.10' }, count: 2 }],
+      pair: { first: { name: { key: '+0.10' } }, second: { name: { key: '+0.10' } }, float: 200_000 },
+      toGet: [{ washer: { name: { key: '+0.10' } }, count: 2 }],
     })
   })
 
   it('follow from the gap without any, which has no limits of its own', () => {
     expect(advice('5.80', [])).toMatchObject({
-      byThickness: { pair: { first: { name: 'STD' }, float: 200_000 } },
+      byThickness: { pair: { first: { name: { key: 'STD' } }, float: 200_000 } },
       faults: [],
     })
     expect(advice('6.50', []).byThickness).toBe('none-fits')

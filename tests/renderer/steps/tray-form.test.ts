@@ -21,6 +21,24 @@ describe('what the record calls the shells in the tray', () => {
     expect(form.lines.map(({ label }) => label)[0]).toBe(first)
   })
 
+  it('has an undersize by what comes off, in the unit of the bench: the name of the spec is in a language', () => {
+    const { key } = fit!.undersizes[0]!.name
+    const labelIn = (unit: 'mm' | 'in') => new TrayForm(fit!, [key], unit, null).lines[0]!.label
+    expect(labelIn('mm')).toBe(`${first} 0.25 mm ↑`)
+    // 0.25 ÷ 25.4 = 0.00984.
+    expect(labelIn('in')).toBe(`${first} 0.0098 in ↑`)
+  })
+
+  it('keeps the label of a compartment that was noted with the name of its undersize', () => {
+    const { key } = fit!.undersizes[0]!.name
+    const line = { label: `${first} ${key}`, grade: first!, undersize: key, half: 'either' as const }
+    const form = new TrayForm(fit!, [key], 'mm', {
+      halves: 'alike',
+      lines: [{ ...line, count: 2, wall: null }],
+    })
+    expect(form.lines[0]).toMatchObject({ ...line, count: '2' })
+  })
+
   it('stays what an earlier version wrote in its language, so that what was chosen from it is found', () => {
     const common = { undersize: null, wall: null }
     const form = new TrayForm(fit!, [null], 'mm', {
