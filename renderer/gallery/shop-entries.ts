@@ -1,4 +1,7 @@
+import ArchivePage from '../archive/ArchivePage.svelte'
+import PeoplePage from '../people/PeoplePage.svelte'
 import BuildBenches from '../shop/BuildBenches.svelte'
+import BuildWindow from '../build-window/BuildWindow.svelte'
 import BenchNameForm from '../shop/BenchNameForm.svelte'
 import HandOver from '../shop/HandOver.svelte'
 import HandedOver from '../shop/HandedOver.svelte'
@@ -10,7 +13,9 @@ import ShopStanding from '../shop/ShopStanding.svelte'
 import { ShopView } from '../shop/shop-view.svelte.ts'
 import WallPage from '../shop/WallPage.svelte'
 import WallTile from '../shop/WallTile.svelte'
+import Wrenches from '../wrenches/Wrenches.svelte'
 import { benchAt, benchWith, momentOf } from './at-bench.ts'
+import { nextCommand } from '../../tests/core/builds/next-command.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { memoryClient } from './memory-client.ts'
 import { atBenchOf, sampleJoined, sampleShop, sampleShopLines, troubledShop } from './sample-shop.ts'
@@ -27,9 +32,21 @@ export const shopEntries: readonly Entry[] = [
   screen('Shop', 'The benches that share an archive, and their builds', ShopPage, async (shown) => ({
     joined: { bench: await benchIn(shown, sampleJoined) },
     'not joined': { bench: await benchIn(shown, null) },
+    'cut off, with trouble': { bench: await benchIn(shown, troubledShop) },
+  })),
+  screen('Archive of a shop', 'The builds of all benches to be found again', ArchivePage, async (shown) => ({
+    joined: { bench: await benchIn(shown, sampleJoined) },
+    'cut off': { bench: await benchIn(shown, troubledShop) },
+  })),
+  screen('People of a shop', 'One list for all benches', PeoplePage, async (shown) => ({
+    all: { bench: await benchIn(shown, troubledShop), openBuild: null },
+  })),
+  screen('Wrenches of a shop', 'One list for all benches', Wrenches, async (shown) => ({
+    all: { bench: await benchIn(shown, troubledShop), onback: nothing },
   })),
   screen('Wall view', 'All open builds, to be read from 3 m', WallPage, async (shown) => ({
     'three builds': { bench: await benchIn(shown, sampleJoined) },
+    'cut off': { bench: await benchIn(shown, troubledShop) },
   })),
   screen('Two lines of a build', 'To be settled by a person', LinesPage, async (shown) => {
     const of = (moment: string) => benchAt(shown, momentOf('skerry-3', moment).build)
@@ -50,6 +67,18 @@ export const shopEntries: readonly Entry[] = [
       'at another bench': await at('elsewhere'),
       'at another bench, cut off': await at('cut off'),
       'at two benches apart': await at('apart'),
+    }
+  }),
+  screen('Build at another bench', 'It is read here, and may be taken over', BuildWindow, async (shown) => {
+    const { build } = momentOf('skerry-3', 'run in mid pass')
+    const finished = build.branch()
+    while (!finished.state.finished) finished.does(nextCommand(finished.engine.spec, finished.state))
+    const at = (which: typeof build, where: Parameters<typeof atBenchOf>[1]) =>
+      benchAt(shown, which, {}, atBenchOf(which, where))
+    return {
+      open: await at(build, 'elsewhere'),
+      'finished, cut off': await at(finished, 'cut off'),
+      'at two benches apart': await at(build, 'apart'),
     }
   }),
   part('Handing over', 'Which bench goes on, and what it should know', HandOver, async (shown) => {

@@ -6,11 +6,12 @@ import type { CommandOf, Events } from './step-rules.ts'
 
 type BenchCommand = CommandOf<'hand-over' | 'take-over' | 'settle-fork'>
 
-/** Why this bench may not go on with the build: another one has it. Null where it may, and where benches are not told apart. */
-export function builtElsewhere({ bench, started }: BuildState, here: BenchName | null): Problem | null {
-  return bench === null || here === null || bench.id === here.id
-    ? null
-    : problem('build-elsewhere', { name: started?.name ?? '', bench: bench.name })
+/** Why this bench may add nothing to the build: another one has it. Null where it may, and where benches are not told apart. */
+export function builtElsewhere(state: BuildState, here: BenchName | null): Problem | null {
+  const { bench, started, finished, voided } = state
+  if (bench === null || here === null || bench.id === here.id) return null
+  const is = voided ? 'voided' : finished ? 'finished' : 'open'
+  return problem('build-elsewhere', { name: started?.name ?? '', bench: bench.name, is })
 }
 
 /** Refuses to hand a build to the bench that has it, to take over what is here, and both without benches. */

@@ -59,7 +59,7 @@ export function shopRequests({
         line: lineOf(row),
         specText,
         events: [...events.filter(({ seq }) => seq < first.seq), ...other.events],
-        readOnly: problem('build-elsewhere', { name: row.name, bench: other.bench.name }),
+        readOnly: problem('build-elsewhere', { name: row.name, bench: other.bench.name, is: 'open' }),
       })
     },
 

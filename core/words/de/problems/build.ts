@@ -25,8 +25,12 @@ export const buildWords: Table<typeof pattern> = {
     `„${name}“ ist abgeschlossen und nicht mehr änderbar; berichtigen oder einen neuen Aufbau beginnen.`,
   'build-voided': ({ name }) =>
     `„${name}“ ist ungültig. Nichts kann hinzugefügt werden; einen neuen Aufbau beginnen.`,
-  'build-elsewhere': ({ name, bench }) =>
-    `„${name}“ ist bei ${bench}. Dort fortsetzen, übergeben lassen oder mit Begründung hier übernehmen.`,
+  'build-elsewhere': ({ name, bench, is }) =>
+    is === 'voided'
+      ? `„${name}“ war zuletzt bei ${bench} und ist ungültig. Nichts kann hinzugefügt werden.`
+      : is === 'finished'
+        ? `„${name}“ ist bei ${bench} abgeschlossen. Dort berichtigen, oder mit Begründung hier übernehmen und dann berichtigen.`
+        : `„${name}“ ist bei ${bench}. Dort fortsetzen, übergeben lassen oder mit Begründung hier übernehmen.`,
   'build-is-here': ({ bench }) => `Der Aufbau ist schon bei ${bench}, also hier. Aufbau fortsetzen.`,
   'handed-to-itself': ({ bench }) => `${bench} ist diese Werkbank. Die Werkbank wählen, die fortsetzen soll.`,
   'bench-name-missing': (_) =>

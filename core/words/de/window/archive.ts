@@ -27,7 +27,7 @@ export const archive: Words['archive'] = {
     builds: 'Aufbauten',
     states: {
       any: 'alle',
-      open: 'auf der Werkbank',
+      open: 'offen',
       finished: 'abgeschlossen',
       flagged: 'beanstandet',
       voided: 'ungültig',

@@ -5,7 +5,7 @@ const flags = { under: 'zu wenig', over: 'zu viel', moved: 'hat sich bewegt', pr
 const roles = { mechanic: 'Mechaniker', apprentice: 'Auszubildende' }
 
 export const people: Words['people'] = {
-  title: 'Personen dieser Werkbank',
+  title: 'Personen',
   backToBuild: 'Zurück zum Aufbau',
   whatFor:
     'Die Person an der Werkbank steht an jedem Eintrag. Ein Name, der nicht in der Liste steht, lässt sich immer eintippen. Die ' +
@@ -53,7 +53,7 @@ export const people: Words['people'] = {
     person: (facts) => `${roles[facts.role]}${facts.asksForPin ? ', PIN' : ''}`,
     anotherName: 'Anderer Name',
     takeName: 'Namen übernehmen',
-    people: 'Personen dieser Werkbank …',
+    people: 'Personen …',
   },
 
   second: {
@@ -69,7 +69,7 @@ export const people: Words['people'] = {
     whoLooks: 'Wer prüft?',
     nobodyElse: ({ names }) =>
       `Außer ${names.join(', ')} steht kein Mechaniker in der Personenliste. Dort hinzufügen, wer prüft.`,
-    people: 'Personen dieser Werkbank …',
+    people: 'Personen …',
     again: 'Weiter daran arbeiten',
     played: 'Zweite Person',
     play: 'Als zweite Person prüfen',

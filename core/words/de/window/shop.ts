@@ -4,7 +4,7 @@ import { counted } from '../formats.ts'
 export const shop: Words['shop'] = {
   title: 'Werkstatt',
   thisBench: 'Name dieser Werkbank',
-  keepName: 'Namen behalten',
+  keepName: 'Namen speichern',
   thisOne: 'diese Werkbank',
   bench: 'Werkbank',
   lastSeen: 'Zuletzt gesehen',

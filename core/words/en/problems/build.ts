@@ -43,8 +43,12 @@ export const buildWords = {
     `“${name}” is finished. Its work cannot be changed; amend it, or start a new build.`,
   'build-voided': ({ name }: { readonly name: string }) =>
     `“${name}” is void. Nothing can be added to it; start a new build.`,
-  'build-elsewhere': ({ name, bench }: OfBench) =>
-    `“${name}” is at ${bench}. Go on with it there, have it handed over, or take it over here with a reason.`,
+  'build-elsewhere': ({ name, bench, is }: OfBench & { readonly is: 'open' | 'finished' | 'voided' }) =>
+    is === 'voided'
+      ? `“${name}” was at ${bench} last and is void. Nothing can be added to it.`
+      : is === 'finished'
+        ? `“${name}” is finished at ${bench}. Amend it there, or take it over here with a reason and amend it then.`
+        : `“${name}” is at ${bench}. Go on with it there, have it handed over, or take it over here with a reason.`,
   'build-is-here': ({ bench }: { readonly bench: string }) =>
     `The build is at ${bench} already, which is this bench. Go on with it.`,
   'handed-to-itself': ({ bench }: { readonly bench: string }) =>

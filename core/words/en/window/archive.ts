@@ -36,7 +36,7 @@ export const archive = {
     builds: 'Builds',
     states: {
       any: 'any',
-      open: 'on the bench',
+      open: 'open',
       finished: 'finished',
       flagged: 'flagged',
       voided: 'void',

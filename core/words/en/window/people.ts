@@ -6,7 +6,7 @@ const roles = { mechanic: 'mechanic', apprentice: 'apprentice' }
 
 /** Who is at the bench, and the second person who looks at a step. */
 export const people = {
-  title: 'People of this bench',
+  title: 'People',
   backToBuild: 'Back to the build',
   whatFor:
     'The person at the bench is named on every entry. A name that is not in the list can always be typed. The ' +
@@ -60,7 +60,7 @@ export const people = {
       `${roles[facts.role]}${facts.asksForPin ? ', PIN' : ''}`,
     anotherName: 'Another name',
     takeName: 'Use this name',
-    people: 'People of this bench …',
+    people: 'People …',
   },
 
   second: {
@@ -77,7 +77,7 @@ export const people = {
     whoLooks: 'Who looks at it?',
     nobodyElse: ({ names }: { readonly names: readonly string[] }) =>
       `Nobody but ${names.join(', ')} is in the list of people as a mechanic. Add who looks at it there.`,
-    people: 'People of this bench …',
+    people: 'People …',
     /** Who looks in a dry run, where nobody else is needed. */
     played: 'Second person',
     play: 'Look at it as the second person would',

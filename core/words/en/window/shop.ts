@@ -9,7 +9,7 @@ export interface Since {
 export const shop = {
   title: 'Shop',
   thisBench: 'What this bench is called',
-  keepName: 'Keep the name',
+  keepName: 'Save the name',
   /** This bench, in a list of benches. */
   thisOne: 'this bench',
   bench: 'Bench',
@@ -35,7 +35,7 @@ export const shop = {
   find: 'Name, serial number, engine, person, part',
   findIt: 'Find',
   leave: 'Leave the shop',
-  isForked: 'went on at two benches apart',
+  isForked: 'continued apart at two benches',
 
   /** Whether all benches have people and wrenches in common. */
   lists: {
@@ -68,7 +68,7 @@ export const shop = {
   },
 
   apart: {
-    title: 'Continued at two benches apart',
+    title: 'Continued apart at two benches',
     line: (facts: {
       readonly number: string
       readonly name: string

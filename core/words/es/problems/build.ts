@@ -24,8 +24,12 @@ export const buildWords: typeof english = {
     `«${name}» está terminado. Su trabajo no se puede cambiar; enmendarlo, o empezar un montaje nuevo.`,
   'build-voided': ({ name }) =>
     `«${name}» está anulado. No se le puede añadir nada; empezar un montaje nuevo.`,
-  'build-elsewhere': ({ name, bench }) =>
-    `«${name}» está en ${bench}. Continuarlo allí, pedir que se entregue o tomarlo aquí con un motivo.`,
+  'build-elsewhere': ({ name, bench, is }) =>
+    is === 'voided'
+      ? `«${name}» estuvo por última vez en ${bench} y está anulado. No se le puede añadir nada.`
+      : is === 'finished'
+        ? `«${name}» está terminado en ${bench}. Enmendarlo allí, o tomarlo aquí con un motivo y enmendarlo después.`
+        : `«${name}» está en ${bench}. Continuarlo allí, pedir que se entregue o tomarlo aquí con un motivo.`,
   'build-is-here': ({ bench }) => `El montaje ya está en ${bench}, que es este banco. Continuarlo.`,
   'handed-to-itself': ({ bench }) => `${bench} es este banco. Elegir el banco que debe continuar.`,
   'bench-name-missing': () => 'El banco no tiene nombre. Escribir cómo se le llama, por ejemplo «Banco 2».',

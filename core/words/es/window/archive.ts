@@ -29,7 +29,7 @@ export const archive: Words['archive'] = {
     builds: 'Montajes',
     states: {
       any: 'cualquiera',
-      open: 'en el banco',
+      open: 'abierto',
       finished: 'terminado',
       flagged: 'con incidencias',
       voided: 'anulado',

@@ -5,7 +5,7 @@ const flags = { under: 'insuficiente', over: 'demasiado', moved: 'ha girado', pr
 const roles = { mechanic: 'mecánico', apprentice: 'aprendiz' }
 
 export const people: Words['people'] = {
-  title: 'Personas de este banco',
+  title: 'Personas',
   backToBuild: 'Volver al montaje',
   whatFor:
     'La persona del banco figura en cada entrada. Un nombre que no esté en la lista se puede escribir siempre. La ' +
@@ -54,7 +54,7 @@ export const people: Words['people'] = {
     person: ({ role, asksForPin }) => `${roles[role]}${asksForPin ? ', PIN' : ''}`,
     anotherName: 'Otro nombre',
     takeName: 'Usar este nombre',
-    people: 'Personas de este banco …',
+    people: 'Personas …',
   },
 
   second: {
@@ -70,7 +70,7 @@ export const people: Words['people'] = {
     whoLooks: '¿Quién lo revisa?',
     nobodyElse: ({ names }) =>
       `En la lista de personas no hay más mecánicos que ${names.join(', ')}. Añadir ahí a quien lo revise.`,
-    people: 'Personas de este banco …',
+    people: 'Personas …',
     played: 'Segunda persona',
     play: 'Revisarlo como lo haría la segunda persona',
     again: 'Trabajar en ello otra vez',

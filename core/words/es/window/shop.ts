@@ -9,7 +9,7 @@ export const shop: Words['shop'] = {
   bench: 'Banco',
   lastSeen: 'Visto por última vez',
   program: 'Programa',
-  asOf: 'Estado de',
+  asOf: 'A fecha de',
   standing: 'Entre este banco y el taller',
   connection: {
     untried: () => 'Aún sin conexión.',
@@ -81,7 +81,7 @@ export const shop: Words['shop'] = {
 
   build: {
     title: 'Bancos',
-    asOf: ({ at }) => `Estado de ${at}.`,
+    asOf: ({ at }) => `A fecha de ${at}.`,
     handOver: 'Entregar …',
     toWhich: '¿Qué banco continúa?',
     note: 'Lo que debe saber (puede quedar vacío)',

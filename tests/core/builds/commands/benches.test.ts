@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { buildSheet, checkRules, emptyBuild, replay } from '../../../../core/builds/index.ts'
+import { buildSheet, builtElsewhere, checkRules, emptyBuild, replay } from '../../../../core/builds/index.ts'
+import { sentenceIn } from '../../../../core/problem/index.ts'
+import { en } from '../../../../core/words/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 
 const skerry = demoEngine('skerry-3')
@@ -43,6 +45,15 @@ describe('handing a build over', () => {
     expect(shop.refuses(handOver)).toContain('is at Bench 2')
     shop.bench = null
     expect(shop.refuses(handOver)).toContain('Join the shop first')
+  })
+
+  it('says of a finished build not to go on with it, and of a void one that nothing can be added', () => {
+    const at = { ...emptyBuild, bench: second }
+    const said = (state: Parameters<typeof builtElsewhere>[0]) =>
+      sentenceIn(en, builtElsewhere(state, first)!)
+    expect(said(at)).toContain('Go on with it there')
+    expect(said({ ...at, finished: true })).toContain('is finished at Bench 2. Amend it there')
+    expect(said({ ...at, finished: true, voided: true })).toContain('Nothing can be added')
   })
 
   it('leaves what a second person confirmed, and the step on the table, as they were', () => {
