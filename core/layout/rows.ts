@@ -1,4 +1,4 @@
-import { halfName } from '../engine/index.ts'
+import { dowelNumber, halfName } from '../engine/index.ts'
 import type { Bore } from './case/bores.ts'
 import { pinStands } from './crank/pin-names.ts'
 import { showsGasket } from './parts/gasket.ts'
@@ -30,7 +30,9 @@ export function rowsOf(drawing: Drawing, bores: readonly Bore[]): readonly Scene
       ...bead.keepOut.map(({ name }, index) => plain(keepOutId(bead, index), list.keepOut({ name }))),
     ]),
     ...here.oilPassages.map(({ id, name }) => plain(`oil-passage/${id}`, list.passage({ name }))),
-    ...here.dowels.map(({ id }) => plain(`dowel/${id}`, list.dowel({ id }))),
+    ...here.dowels.map((dowel) =>
+      plain(`dowel/${dowel.id}`, list.dowel({ number: dowelNumber(here.dowels, dowel) })),
+    ),
     ...bores.map(({ number }) => plain(`bore/${number}`, list.bore({ number }))),
     ...shownJournals(drawing).map(({ id }) => plain(`journal/${id}`, list.journal({ id }))),
     ...laidIn(drawing),

@@ -1,5 +1,5 @@
 import { aboutOf, isBearing, type PlacedThing } from '../../core/drafts/index.ts'
-import type { EngineSpec } from '../../core/engine/index.ts'
+import { dowelNumber, type EngineSpec } from '../../core/engine/index.ts'
 import {
   aboutAt,
   type Drawing,
@@ -71,7 +71,7 @@ function thingText(words: Words, spec: EngineSpec, thing: PlacedThing): string {
       return `${list.fastener({ number, where })}, ${name}`
     }
     case 'dowel':
-      return list.dowel({ id })
+      return dowelText(words, spec, id)
     case 'oil-passage':
       return list.passage({ name: spec.case.oilPassages.find((each) => each.id === id)?.name ?? id })
     case 'face-part': {
@@ -81,6 +81,11 @@ function thingText(words: Words, spec: EngineSpec, thing: PlacedThing): string {
     default:
       return handleText(words, spec, thing)
   }
+}
+
+export function dowelText({ drawing }: Words, { case: { dowels } }: EngineSpec, id: string): string {
+  const dowel = dowels.find((each) => each.id === id)
+  return drawing.list.dowel({ number: dowel ? dowelNumber(dowels, dowel) : id })
 }
 
 export function handleText(words: Words, spec: EngineSpec, { kind, id }: PlacedThing): string {

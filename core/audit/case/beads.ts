@@ -42,7 +42,10 @@ function holesUnder(spec: EngineSpec, bead: Bead, sides: ReturnType<typeof sides
       diameter: diameters.get(group) ?? 0,
       what: fastenerNumbered(number),
     })),
-    ...spec.case.dowels.map(({ face, at, diameter, id }) => ({ face, at, diameter, what: dowelCalled(id) })),
+    ...spec.case.dowels.map((dowel) => ({
+      ...{ face: dowel.face, at: dowel.at, diameter: dowel.diameter },
+      what: dowelCalled(spec, dowel),
+    })),
   ]
   return holes
     .filter(

@@ -1,7 +1,7 @@
 import type { Amount } from '../../words/index.ts'
 import type { Phrase } from '../../problem/index.ts'
 import { difference, half, lengthAmount, sum, type Length } from '../../quantity/index.ts'
-import type { EngineCase, EngineSpec, Face } from '../../engine/index.ts'
+import { dowelNumber, type Dowel, type EngineCase, type EngineSpec, type Face } from '../../engine/index.ts'
 import { crossesItself, insidePolygon } from '../../plane/index.ts'
 import { doubt, fault, type Finding } from '../finding.ts'
 import { pointAt, pointsOf, type Place } from './places.ts'
@@ -74,8 +74,10 @@ function auditFace(spec: EngineSpec, face: Face, path: string): readonly Finding
     ...spec.fasteners.flatMap(({ face: id, number, at }, index) =>
       id === face.id ? [{ what: fastenerNumbered(number), at, path: `fasteners[${index}].at` }] : [],
     ),
-    ...spec.case.dowels.flatMap(({ face: id, id: dowel, at }, index) =>
-      id === face.id ? [{ what: dowelCalled(dowel), at, path: `case.dowels[${index}].at` }] : [],
+    ...spec.case.dowels.flatMap((dowel, index) =>
+      dowel.face === face.id
+        ? [{ what: dowelCalled(spec, dowel), at: dowel.at, path: `case.dowels[${index}].at` }]
+        : [],
     ),
     ...spec.case.oilPassages.flatMap(({ face: id, name, at }, index) =>
       id === face.id ? [{ what: passageCalled(name), at, path: `case.oilPassages[${index}].at` }] : [],
@@ -121,9 +123,9 @@ function collisions(spec: EngineSpec, face: Face): readonly Finding[] {
       ...{ face: id, at, what: fastenerNumbered(number), path: `fasteners[${index}].at` },
       diameter: diameters.get(group) ?? 0,
     })),
-    ...spec.case.dowels.map(({ face: id, id: dowel, at, diameter }, index) => ({
-      ...{ face: id, at, what: dowelCalled(dowel), path: `case.dowels[${index}].at` },
-      diameter,
+    ...spec.case.dowels.map((dowel, index) => ({
+      ...{ face: dowel.face, at: dowel.at, what: dowelCalled(spec, dowel), path: `case.dowels[${index}].at` },
+      diameter: dowel.diameter,
     })),
     ...spec.case.faceParts.flatMap((part, index) =>
       'diameter' in part
@@ -166,8 +168,8 @@ export function fastenerNumbered(number: string): Phrase {
   return { code: 'fastenerNumbered', facts: { number } }
 }
 
-export function dowelCalled(dowel: string): Phrase {
-  return { code: 'dowelCalled', facts: { dowel } }
+export function dowelCalled(spec: EngineSpec, dowel: Dowel): Phrase {
+  return { code: 'dowelCalled', facts: { dowel: dowelNumber(spec.case.dowels, dowel) } }
 }
 
 function facePartCalled(name: string): Phrase {

@@ -1,6 +1,6 @@
 import type { Point } from '../../plane/index.ts'
 import type { Phrase } from '../../problem/index.ts'
-import type { SpecDocument } from '../../engine/index.ts'
+import { dowelNumber, type SpecDocument } from '../../engine/index.ts'
 import { bearingAt, bearingKindOn, bearingsOf, placedBearings, withBearings } from './bearings.ts'
 import { listOf, withList } from './listed.ts'
 import { faceOfPoint, pathOfPoint, pointsOn, withPointsAt } from './paths.ts'
@@ -120,11 +120,19 @@ export function called(document: SpecDocument, thing: Thing): Phrase {
       const number = document.fasteners.find((each) => each.id === id)?.number ?? id
       return { code: 'fastenerNumbered', facts: { number } }
     }
-    case 'dowel':
-      return { code: 'dowelCalled', facts: { dowel: id } }
-    case 'oil-passage':
-      return { code: 'passageCalled', facts: { name: id } }
-    case 'face-part':
+    case 'dowel': {
+      const { dowels = [] } = document.case
+      const dowel = dowels.find((each) => each.id === id)
+      return { code: 'dowelCalled', facts: { dowel: dowel ? dowelNumber(dowels, dowel) : id } }
+    }
+    case 'oil-passage': {
+      const { name } = document.case.oilPassages?.find((each) => each.id === id) ?? { name: id }
+      return { code: 'passageCalled', facts: { name } }
+    }
+    case 'face-part': {
+      const { name } = document.case.faceParts?.find((each) => each.id === id) ?? { name: id }
+      return { code: 'facePartCalled', facts: { name } }
+    }
     case 'saddle':
     case 'rod':
     case 'balance':

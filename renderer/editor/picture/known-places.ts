@@ -2,7 +2,7 @@ import { aboutOf, isBearing, subjects, thingsOn, type PlacedThing } from '../../
 import type { EngineSpec, SpecDocument } from '../../../core/engine/index.ts'
 import type { Point } from '../../../core/plane/index.ts'
 import type { Words } from '../../../core/words/index.ts'
-import { handleText } from '../handles.ts'
+import { dowelText, handleText } from '../handles.ts'
 
 /** What already lies on a face, with its place in nanometres: what a point of a picture may be. */
 export function knownPlaces(
@@ -21,7 +21,7 @@ export function knownPlaces(
 function textOf(words: Words, spec: EngineSpec, thing: PlacedThing): string | null {
   const { kind, id } = thing
   if (isBearing(kind) || kind === 'corner') return handleText(words, spec, thing)
-  if (kind === 'dowel') return words.drawing.list.dowel({ id })
+  if (kind === 'dowel') return dowelText(words, spec, id)
   const fastener = kind === 'fastener' ? spec.fasteners.find((each) => each.id === id) : undefined
   return fastener ? words.drawing.list.fastener(fastener) : null
 }

@@ -24,6 +24,7 @@ export const editorFields: Words['editor']['fields'] = {
   yes: 'ja',
   no: 'nein',
   notSaid: 'nicht angegeben',
+  missing: ({ names }) => `Es fehlt noch: ${names.join(', ')}`,
   instruction: 'Was getan wird',
   wait: 'Warten, min',
   gap: 'Spalt, höchstens',

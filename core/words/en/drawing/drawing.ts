@@ -87,7 +87,7 @@ export const drawing = {
       `${name}: ${isLaid ? 'laid' : 'to lay'}`,
     keepOut: ({ name }: { readonly name: string }) => `${name}: no sealant`,
     passage: ({ name }: { readonly name: string }) => `Oil passage, ${name}`,
-    dowel: ({ id }: { readonly id: string }) => `Dowel ${id}`,
+    dowel: ({ number }: { readonly number: string }) => `Dowel ${number}`,
     bore: ({ number }: { readonly number: number }) => `Bore ${number}`,
     journal: ({ id }: { readonly id: string }) => `Main journal ${id}`,
     pin: ({ rods, stands }: { readonly rods: readonly string[]; readonly stands: string }) =>

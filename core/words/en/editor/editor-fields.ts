@@ -23,6 +23,7 @@ export const editorFields = {
   yes: 'yes',
   no: 'no',
   notSaid: 'not said',
+  missing: ({ names }: { readonly names: readonly string[] }) => `Still missing: ${names.join(', ')}`,
   instruction: 'What is done',
   wait: 'Wait, min',
   gap: 'Gap, at most',

@@ -24,6 +24,7 @@ export const editorFields: Words['editor']['fields'] = {
   yes: 'sí',
   no: 'no',
   notSaid: 'no indicado',
+  missing: ({ names }) => `Falta aún: ${names.join(', ')}`,
   instruction: 'Qué se hace',
   wait: 'Esperar, min',
   gap: 'Separación, como máximo',

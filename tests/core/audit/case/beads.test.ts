@@ -48,7 +48,7 @@ describe('a bead', () => {
         'fault bead-over-hole beads[0].path: Bead, pump side runs over the hole of fastener 13.',
       ),
       expect.stringContaining(
-        'fault bead-over-hole beads[0].path: Bead, pump side runs over the hole of dowel dowel-1.',
+        'fault bead-over-hole beads[0].path: Bead, pump side runs over the hole of dowel 1.',
       ),
     ])
   })
