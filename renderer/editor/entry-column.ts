@@ -10,3 +10,13 @@ export interface EntryColumn extends TypedColumn {
   readonly isSentence?: boolean
   readonly example?: string
 }
+
+/** The fields that an entry cannot be without, as they are called, with what each has so far. */
+export function needsOf(
+  columns: readonly EntryColumn[],
+  typed: Readonly<Record<string, string | undefined>>,
+): readonly (readonly [name: string, value: string])[] {
+  return columns.flatMap(({ key, label, optional }) =>
+    optional === true ? [] : [[label, typed[key] ?? ''] as const],
+  )
+}

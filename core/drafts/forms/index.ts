@@ -8,5 +8,5 @@ export { groupsInPass, valueOfGroup, withValueOfGroup } from './value-of-group.t
 export type { GroupInPass } from './value-of-group.ts'
 export { isAtOrIn, pathOf, valueIn, withValueAt } from './value-at.ts'
 export type { ValuePath } from './value-at.ts'
-export { isWholeEntry, typedBand, typedEntry, typedNumber } from './typed-entry.ts'
+export { typedBand, typedEntry, typedNumber } from './typed-entry.ts'
 export type { TypedColumn, TypedKind } from './typed-entry.ts'

@@ -54,11 +54,3 @@ export function typedEntry(
     return withValueAt(made, column.key.split('.'), typedAs(column.kind, text, column.unit ?? unit))
   }, also)
 }
-
-/** Whether all is typed that an entry needs. */
-export function isWholeEntry(
-  columns: readonly TypedColumn[],
-  typed: Readonly<Record<string, string | undefined>>,
-): boolean {
-  return columns.every(({ key, optional }) => optional === true || (typed[key] ?? '').trim() !== '')
-}

@@ -1,6 +1,6 @@
 import type { Point } from '../../plane/index.ts'
 import type { Phrase } from '../../problem/index.ts'
-import { dowelNumber, type SpecDocument } from '../../engine/index.ts'
+import { anyText, dowelNumber, type SpecDocument } from '../../engine/index.ts'
 import { bearingAt, bearingKindOn, bearingsOf, placedBearings, withBearings } from './bearings.ts'
 import { listOf, withList } from './listed.ts'
 import { faceOfPoint, pathOfPoint, pointsOn, withPointsAt } from './paths.ts'
@@ -126,12 +126,12 @@ export function called(document: SpecDocument, thing: Thing): Phrase {
       return { code: 'dowelCalled', facts: { dowel: dowel ? dowelNumber(dowels, dowel) : id } }
     }
     case 'oil-passage': {
-      const { name } = document.case.oilPassages?.find((each) => each.id === id) ?? { name: id }
-      return { code: 'passageCalled', facts: { name } }
+      const part = document.case.oilPassages?.find((each) => each.id === id)
+      return { code: 'passageCalled', facts: { name: anyText(part?.name) ?? id } }
     }
     case 'face-part': {
-      const { name } = document.case.faceParts?.find((each) => each.id === id) ?? { name: id }
-      return { code: 'facePartCalled', facts: { name } }
+      const part = document.case.faceParts?.find((each) => each.id === id)
+      return { code: 'facePartCalled', facts: { name: anyText(part?.name) ?? id } }
     }
     case 'saddle':
     case 'rod':

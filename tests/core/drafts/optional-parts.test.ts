@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import {
   chartPositions,
   isSpareOrder,
-  isWholeEntry,
   typedBand,
   typedEntry,
   withChartFor,
@@ -23,9 +22,7 @@ describe('a part that may be left out', () => {
     { key: 'taper', kind: 'size', optional: true },
   ]
 
-  it('is added once all that it needs is typed, its sizes in the unit of the manual', () => {
-    expect(isWholeEntry(measuring, { planes: '2', taper: '0.005' })).toBe(false)
-    expect(isWholeEntry(measuring, { planes: '2', directions: '3' })).toBe(true)
+  it('has its sizes in the unit of the manual', () => {
     expect(typedEntry(measuring, { planes: '2', directions: '3', taper: '0.0002' }, 'in')).toEqual({
       ...{ planes: 2, directions: 3, taper: '0.0002 in' },
     })
