@@ -232,7 +232,8 @@ export const archive = {
       readonly flags: number
       readonly ownOrder: boolean
     }) =>
-      `${facts.pulls} pulls, ${facts.takenBack} taken back, ${facts.flags} flags${facts.ownOrder ? ', own order' : ''}`,
+      `${counted(facts.pulls, 'pull', 'pulls')}, ${facts.takenBack} taken back, ${counted(facts.flags, 'flag', 'flags')}` +
+      (facts.ownOrder ? ', own order' : ''),
     stepDone: ({ at, person }: { readonly at: string; readonly person: string }) => `✓ ${at}, ${person}`,
   },
 }

@@ -89,7 +89,7 @@ export const shop = {
     thereCounts: ({ bench }: { readonly bench: string }) => `What was recorded at ${bench} counts`,
     entries: 'Entries since they parted',
     entry: 'Entry',
-    onTheSheet: 'What the two sheets say otherwise',
+    onTheSheet: 'Where the two sheets differ',
   },
 
   /** In the window of a build. */
