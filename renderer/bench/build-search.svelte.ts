@@ -133,9 +133,9 @@ export class BuildSearch {
 
   /** With the network down the archive names none: those that were named before stay. */
   #meet(benches: readonly BenchName[]): void {
-    const known = new Map([...this.#benches, ...benches].map(({ id, name }) => [id, name]))
-    this.#benches = [...known]
-      .map(([id, name]) => ({ id, name }))
+    const all = [...this.#benches, ...benches]
+    this.#benches = all
+      .filter(({ id }, index) => !all.slice(index + 1).some((later) => later.id === id))
       .toSorted((one, other) => one.name.localeCompare(other.name, this.#language()))
   }
 

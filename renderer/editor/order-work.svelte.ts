@@ -30,10 +30,10 @@ export class OrderWork {
   /** What a pattern goes over: all on the face that are of one group with those in the order, as an order has all of a group or none. */
   readonly grownOver = $derived.by(() => {
     const { fasteners } = this.#desk.document
-    const groups = new Set(fasteners.flatMap(({ id, group }) => (this.sequence.includes(id) ? [group] : [])))
-    if (groups.size === 0) return this.onFace
+    const groups = fasteners.flatMap(({ id, group }) => (this.sequence.includes(id) ? [group] : []))
+    if (groups.length === 0) return this.onFace
     return fasteners.flatMap(({ id, face, group }) =>
-      face === this.#desk.face && groups.has(group) ? [id] : [],
+      face === this.#desk.face && groups.includes(group) ? [id] : [],
     )
   })
 

@@ -25,7 +25,7 @@ function page(grants: () => boolean) {
   vi.stubGlobal('navigator', { wakeLock: { request } })
   return {
     held,
-    async turns(visibilityState: 'hidden' | 'visible') {
+    turns: async (visibilityState: 'hidden' | 'visible') => {
       Object.assign(document, { visibilityState })
       if (visibilityState === 'hidden') held.clear()
       for (const listen of listeners) listen()

@@ -108,7 +108,7 @@ describe('a thrust washer that a spec names in several languages', () => {
 describe('a name that a spec has once', () => {
   it('is its own key, so that records from before read as they did', () => {
     const document = structuredClone(file)
-    for (const each of document.fits[0]!.undersizes!) each.name = `${each.undersize as string} less`
+    for (const each of document.fits[0]!.undersizes!) each.name = `${each.undersize} less`
     const read = readDocument(document, 'de')
     if (!read.ok) throw new Error('the spec cannot be read')
     expect(read.spec.fits[0]!.undersizes[0]!.name).toEqual({ key: '0.25 mm less', text: '0.25 mm less' })
