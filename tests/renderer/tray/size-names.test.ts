@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { readSpec } from '../../../core/engine/index.ts'
-import { de } from '../../../core/words/de/index.ts'
+import { loadWords } from '../../../core/words/index.ts'
 import { labelRows, orderRows } from '../../../renderer/tray/tray-rows.ts'
 import { choosing as step, marked, readings } from '../../core/builds/main-shells.ts'
 import { engineFile } from '../../engine-files.ts'
+
+const de = await loadWords('de')
 
 describe('the undersize of shells', () => {
   it('has its German name on labels and the order list of a German window', () => {

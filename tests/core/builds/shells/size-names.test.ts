@@ -9,12 +9,12 @@ import {
 } from '../../../../core/builds/index.ts'
 import { readDocument, type EngineSpec, type SpecDocument } from '../../../../core/engine/index.ts'
 import { sentenceIn } from '../../../../core/problem/index.ts'
-import { de } from '../../../../core/words/de/index.ts'
-import { en } from '../../../../core/words/index.ts'
+import { en, loadWords } from '../../../../core/words/index.ts'
 import { engineFile } from '../../../engine-files.ts'
 import { choosing as step, marked, readings } from '../main-shells.ts'
 import { Workshop } from '../workshop.ts'
 
+const de = await loadWords('de')
 const file = JSON.parse(readFileSync(engineFile('skerry-3'), 'utf8')) as SpecDocument
 
 /** Its washers of 2.55 mm are called in two languages as well. */
