@@ -2,7 +2,6 @@ import { isolated, textIn, type Phrase } from '../../core/problem/index.ts'
 import type { Comparison } from '../../core/builds/index.ts'
 import type { Words } from '../../core/words/index.ts'
 import { withUnit } from '../../core/quantity/index.ts'
-import { dayAndTime } from '../parts/time.ts'
 import { clearanceOrNone } from '../sheet/words.ts'
 
 /** One line of two builds side by side, in words; an empty text where a build does not have it. */
@@ -83,5 +82,5 @@ function pullText(words: Words, { reading, verdict, outOfOrder }: Of<'pulls'>): 
 
 function stepText(words: Words, { done }: Of<'steps'>): string {
   if (!done) return words.sheet.steps.notDone
-  return words.archive.compared.stepDone({ at: dayAndTime(done.at), person: isolated(done.person) })
+  return words.archive.compared.stepDone({ at: words.dates.dayAndTime(done.at), person: isolated(done.person) })
 }

@@ -13,13 +13,12 @@ import {
   shownAmount,
 } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
-import { dayAndTime } from '../parts/time.ts'
 
 type Stamp = NonNullable<BuildSheet['started']>
 
-/** `2026-03-14 09:05:12, A. Weller`; a dash for what has not happened. */
-export function stampText(stamp: Stamp | null): string {
-  return stamp ? `${unbroken(dayAndTime(stamp.at))}, ${isolated(stamp.person)}` : '–'
+/** `14 Mar 2026, 09:05:12, A. Weller`; a dash for what has not happened. */
+export function stampText(words: Words, stamp: Stamp | null): string {
+  return stamp ? `${unbroken(words.dates.dayAndTime(stamp.at))}, ${isolated(stamp.person)}` : '–'
 }
 
 export function clearanceOrNone(words: Words, clearance: Clearance | null): string {
@@ -31,9 +30,9 @@ function unbroken(time: string): string {
   return time.replace(' ', '\u00a0')
 }
 
-/** `2026-03-14 09:05`; a dash for what has not happened. */
-export function dayAndMinute(stamp: Stamp | null): string {
-  return stamp ? unbroken(dayAndTime(stamp.at).slice(0, 16)) : '–'
+/** `14 Mar 2026, 09:05`; a dash for what has not happened. */
+export function dayAndMinute(words: Words, stamp: Stamp | null): string {
+  return stamp ? unbroken(words.dates.dayAndMinute(stamp.at)) : '–'
 }
 
 /** Target and limits of a pull in the unit that was read, else in the bench's: `24 N·m (22.8 to 25.2)`. */
@@ -65,7 +64,7 @@ export function targetText(words: Words, window: SheetPull['window'], unit: Torq
   })
 }
 
-/** `Click 100, no. 4711, calibrated 2026-03-31`, with its adapter where it has one. */
+/** `Click 100, no. 4711, calibrated 31 Mar 2026`, with its adapter where it has one. */
 export function heldText(
   words: Words,
   { wrench, number, calibrated, adapter }: NonNullable<SheetPull['held']>,
@@ -95,6 +94,6 @@ export function flagText(
   const answered =
     answer === null
       ? run.notAnswered
-      : run.answer({ text: answerText(words, answer.text), stamp: stampText(answer) })
-  return `${run.flag({ flag: number, fastener, text, about, stamp: stampText(raised) })} ${answered}`
+      : run.answer({ text: answerText(words, answer.text), stamp: stampText(words, answer) })
+  return `${run.flag({ flag: number, fastener, text, about, stamp: stampText(words, raised) })} ${answered}`
 }

@@ -1,5 +1,5 @@
 import type { Words } from '../words.ts'
-import { countingIn, listsOf, numbersOf } from '../formats/index.ts'
+import { countingIn, datesOf, listsOf, numbersOf } from '../formats/index.ts'
 
 const { amount, fixed, plain } = numbersOf('de')
 
@@ -12,3 +12,7 @@ export const amounts: Words['amounts'] = {
   span: ({ from, upTo }) =>
     from === null ? `höchstens ${amount(upTo)}` : `${amount(from)} bis ${amount(upTo)}`,
 }
+
+/** `05.03.2026, 09:05:12`. */
+export const dates = datesOf('de', { day: '2-digit', month: '2-digit' })
+export const { day, dayAndTime } = dates

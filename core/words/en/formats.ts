@@ -1,5 +1,5 @@
 import type { Amount, Span } from '../amount.ts'
-import { countingIn, numbersOf } from '../formats/index.ts'
+import { countingIn, datesOf, numbersOf } from '../formats/index.ts'
 
 const { amount, fixed, plain } = numbersOf('en')
 
@@ -12,3 +12,7 @@ export const amounts = {
   span: ({ from, upTo }: Span) =>
     from === null ? `at most ${amount(upTo)}` : `${amount(from)} to ${amount(upTo)}`,
 }
+
+/** Days and times by themselves, in tables and below what was entered: `5 Mar 2026, 09:05:12`. */
+export const dates = datesOf('en-GB')
+export const { day, dayAndTime } = dates

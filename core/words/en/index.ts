@@ -8,7 +8,7 @@ import { drawing } from './drawing/drawing.ts'
 import { view } from './drawing/view.ts'
 import { editor } from './editor/editor.ts'
 import { engineParts } from './engine-parts.ts'
-import { amounts } from './formats.ts'
+import { amounts, dates } from './formats.ts'
 import { desktop } from './host/desktop.ts'
 import { doctor } from './host/doctor.ts'
 import { launch } from './host/launch.ts'
@@ -62,6 +62,7 @@ export const en = {
   clampMap,
   clearance,
   dangers,
+  dates,
   desktop,
   doctor,
   described,

@@ -1,5 +1,5 @@
 import type { Words } from '../words.ts'
-import { countingIn, listsOf, numbersOf } from '../formats/index.ts'
+import { countingIn, datesOf, listsOf, numbersOf } from '../formats/index.ts'
 
 const { amount, fixed, plain } = numbersOf('es')
 
@@ -13,3 +13,7 @@ export const amounts: Words['amounts'] = {
   span: ({ from, upTo }) =>
     from === null ? `como máximo ${amount(upTo)}` : `${amount(from)} a ${amount(upTo)}`,
 }
+
+/** `5 mar 2026, 09:05:12`. */
+export const dates = datesOf('es')
+export const { day, dayAndTime } = dates

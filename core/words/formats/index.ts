@@ -1,5 +1,6 @@
 export { capital } from './capital.ts'
 export { countingIn } from './counting.ts'
+export { datesOf, type Dates } from './dates.ts'
 export { digitsOf, digitsSaid, type Digits } from './digits.ts'
 export { clock, minutesAndSeconds } from './durations.ts'
 export { halvesIn, type HalfName, type OfPair, type Split } from './halves.ts'

@@ -1,3 +1,4 @@
+import { datesOf } from '../../../core/words/formats/index.ts'
 import type { Words } from '../../../core/words/index.ts'
 
 const accented: Readonly<Record<string, string>> = {
@@ -31,9 +32,12 @@ function padding(length: number): string {
 /** The words of a language that nobody speaks: what the window shows outside its brackets comes from no table. */
 export function pseudo(words: Words): Words {
   const { amount, span } = words.amounts
-  return { ...(changed(words, []) as Words), amounts: { amount, span: (facts) => accentedIn(span(facts)) } }
+  const amounts = { amount, span: (facts: Parameters<typeof span>[0]) => accentedIn(span(facts)) }
+  return { ...(changed(words, []) as Words), amounts, dates }
 }
 
+/** In figures alone: the name of a month stands outside all brackets, and comes from no table. */
+const dates = datesOf('de', { day: '2-digit', month: '2-digit' })
 /** Between its numbers a span has words: they get their accents, and no brackets. */
 const accentedIn = (span: string) =>
   span.replace(/at most|(?<=\s)to(?=\s)/, (words) =>

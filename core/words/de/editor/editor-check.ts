@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { counted } from '../formats.ts'
+import { counted, day } from '../formats.ts'
 
 export const editorCheck: Words['editor']['check'] = {
   title: 'Mit dem Handbuch vergleichen',
@@ -25,8 +25,8 @@ export const editorCheck: Words['editor']['check'] = {
   noteOther: ({ found }) => `Im Handbuch steht „${found}“`,
   all: 'Alle Werte',
   open: 'noch nicht verglichen',
-  sameBy: ({ by, on }) => `gleich, ${by}, ${on}`,
-  otherBy: ({ by, on, found }) => `anders, ${by}, ${on}: ${found}`,
+  sameBy: ({ by, on }) => `gleich, ${by}, ${day(on)}`,
+  otherBy: ({ by, on, found }) => `anders, ${by}, ${day(on)}: ${found}`,
   compare: 'Vergleichen',
   again: 'Noch einmal vergleichen',
   noDemoAnyMore: 'Jeder Wert ist ersetzt: keine Kopie einer Demo mehr',

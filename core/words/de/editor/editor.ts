@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { counted } from '../formats.ts'
+import { counted, day } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
@@ -20,7 +20,7 @@ export const editor: Words['editor'] = {
     page: 'Seite des Handbuchs',
     document: 'Dokument, wo es ein anderes ist',
     thatOfTheSpec: 'das Handbuch des Datenblatts',
-    enteredBy: ({ by, on }) => `Eingegeben von ${by} am ${on}`,
+    enteredBy: ({ by, on }) => `Eingegeben von ${by} am ${day(on)}`,
   },
   title: ({ name, revision }) => `${name}, Stand ${revision}`,
   nothingToUndo: 'Rückgängig',
@@ -152,7 +152,7 @@ export const editor: Words['editor'] = {
     acceptIt: 'So annehmen',
     leave: 'Offen lassen',
     accepted: ({ count }) => `Angenommen: ${counted(count, 'Zweifel', 'Zweifel')}`,
-    because: ({ by, on, reason }) => `Am ${on} von ${by} angenommen, weil: ${reason}`,
+    because: ({ by, on, reason }) => `Am ${day(on)} von ${by} angenommen, weil: ${reason}`,
     openAgain: 'Wieder bezweifeln',
   },
   passes: {

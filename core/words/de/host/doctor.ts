@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { counted, fixed, plain } from '../formats.ts'
+import { counted, day, dayAndTime, fixed, plain } from '../formats.ts'
 
 type Doctor = Words['doctor']
 
@@ -85,12 +85,12 @@ export const doctor: Doctor = {
     'shop-connected': ({ address, entries }) =>
       `Beigetreten unter ${address}. ${entries === 0 ? 'Nichts wartet auf Übertragung.' : `${counted(entries, 'Eintrag wartet', 'Einträge warten')} auf Übertragung.`}`,
     'shop-not-reached': ({ why, since, entries }) =>
-      `${why}${since === null ? '' : ` So seit ${since}.`} ${counted(entries, 'Eintrag wartet', 'Einträge warten')} hier auf Übertragung.`,
+      `${why}${since === null ? '' : ` So seit ${dayAndTime(since)}.`} ${counted(entries, 'Eintrag wartet', 'Einträge warten')} hier auf Übertragung.`,
     'shop-refused': ({ refused, apart }) =>
       `Vom Archiv nicht angenommen: ${counted(refused, 'Aufbau', 'Aufbauten')}; an zwei Werkbänken getrennt fortgesetzt: ${counted(apart, 'Aufbau', 'Aufbauten')}. Siehe Seite „Werkstatt“.`,
     'backup-none': (facts) => `Keine Sicherung vorhanden. ${secondFolderText(facts)}`,
     'backup-of-later': (facts) =>
-      `Die letzte Sicherung trägt das Datum ${facts.on}, die Uhr dieses Rechners zeigt ${facts.today}. Eines davon ist ` +
+      `Die letzte Sicherung trägt das Datum ${day(facts.on)}, die Uhr dieses Rechners zeigt ${day(facts.today)}. Eines davon ist ` +
       `falsch. ${secondFolderText(facts)}`,
     'backup-newest': (facts) =>
       `Die letzte Sicherung ist ${ageText(facts.days)} alt (${counted(facts.builds, 'Aufbau', 'Aufbauten')}, ` +

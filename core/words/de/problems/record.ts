@@ -1,6 +1,7 @@
 import type { recordWords as pattern } from '../../en/problems/record.ts'
 import type { Table } from '../../table.ts'
 import { things } from './named-thing.ts'
+import { day, dayAndTime } from '../formats.ts'
 
 const outOfPlace = {
   gone: 'gelöscht oder verschoben',
@@ -43,7 +44,7 @@ export const recordWords: Table<typeof pattern> = {
   'record-not-missing': (_) =>
     'Eine Aufzeichnung ist vorhanden, es wird keine leere begonnen. Fenster neu ansehen.',
   'clock-unusable': ({ at }) =>
-    `Nicht gesichert: Die Uhr dieses Rechners zeigt ${at}, das ist nicht aufzeichenbar. Uhr stellen, dann erneut bestätigen.`,
+    `Nicht gesichert: Die Uhr dieses Rechners zeigt ${dayAndTime(at)}, das ist nicht aufzeichenbar. Uhr stellen, dann erneut bestätigen.`,
 
   'build-spec-altered': (_) =>
     'Das Datenblatt dieses Aufbaus wurde in der Aufzeichnung verändert: Sein Text ist nicht mehr der, den der erste Eintrag nennt. Nichts kann hinzugefügt werden, auf seine Werte ist kein Verlass. Eine Sicherung einsetzen.',
@@ -61,8 +62,8 @@ export const recordWords: Table<typeof pattern> = {
     `Diese Zeile der Liste ist nicht lesbar: ${columns.map((column) => rowFaults[column] ?? column).join(', ')}. Andere Aufbauten sind nicht betroffen. Archiv überprüfen und Listen aus den Einträgen neu anlegen.`,
   'witness-differs': (facts) =>
     facts.kind === 'backup'
-      ? `Eine Sicherung vom ${facts.at.slice(0, 10)} hat ${facts.entries} Einträge, die Aufzeichnung jetzt weniger. Entweder wurde seither eine ältere Sicherung eingesetzt, oder Einträge wurden entfernt.`
-      : `${witnessNames[facts.kind]} vom ${facts.at.slice(0, 10)}: Kopfcode ${facts.head.slice(0, 16)} nach Eintrag ${facts.entries}; der Aufbau hier hat einen anderen oder endet vorher. Entweder wurde seither eine ältere Sicherung eingesetzt, oder der Aufbau wurde neu geschrieben. Beides vergleichen.`,
+      ? `Eine Sicherung vom ${day(facts.at)} hat ${facts.entries} Einträge, die Aufzeichnung jetzt weniger. Entweder wurde seither eine ältere Sicherung eingesetzt, oder Einträge wurden entfernt.`
+      : `${witnessNames[facts.kind]} vom ${day(facts.at)}: Kopfcode ${facts.head.slice(0, 16)} nach Eintrag ${facts.entries}; der Aufbau hier hat einen anderen oder endet vorher. Entweder wurde seither eine ältere Sicherung eingesetzt, oder der Aufbau wurde neu geschrieben. Beides vergleichen.`,
 
   'verify-file-unknown': ({ name }) =>
     `„${name}“ ist weder Export noch Sicherung und hat keinen Kopfcode im Namen. Exportierten Aufbau oder Sicherung hier ablegen oder den Code vom Montageblatt eintippen.`,

@@ -1,5 +1,6 @@
 import type { wrenchWords as pattern } from '../../en/problems/wrench.ts'
 import type { Table } from '../../table.ts'
+import { day } from '../formats.ts'
 
 const starts = {
   mark: 'der kleinste Skalenwert',
@@ -45,13 +46,13 @@ export const wrenchWords: Table<typeof pattern> = {
   'calibration-overdue': (facts) =>
     `${facts.name}: Kalibrierung fällig, ${
       facts.due === 'months'
-        ? `zuletzt am ${facts.on}, vor mehr als 12 Monaten`
-        : `${facts.cycles} Lastwechsel seit ${facts.on}, höchstens 5000`
+        ? `zuletzt am ${day(facts.on)}, vor mehr als 12 Monaten`
+        : `${facts.cycles} Lastwechsel seit ${day(facts.on)}, höchstens 5000`
     } (ISO 6789: 12 Monate oder 5000 Lastwechsel, je nachdem, was früher eintritt). Kalibrieren lassen oder anderen verwenden.`,
   'calibration-unknown': ({ name }) =>
     `${name}: keine Kalibrierung notiert. Kalibrieren lassen und das Datum unter „Schlüssel“ eintragen oder anderen verwenden.`,
   'calibration-in-future': ({ name, on }) =>
-    `${name}: Kalibrierung am ${on} liegt in der Zukunft. Datum oder Uhr dieses ` + 'Rechners berichtigen.',
+    `${name}: Kalibrierung am ${day(on)} liegt in der Zukunft. Datum oder Uhr dieses ` + 'Rechners berichtigen.',
   'no-wrench-fits': (facts) =>
     `Kein Schlüssel hier lässt sich auf ${facts.target} einstellen. Einen mit Endwert zwischen ${facts.from} ` +
     `und ${facts.to} verwenden, am besten mit dem Wert in der Mitte des Bereichs.`,

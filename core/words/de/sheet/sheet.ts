@@ -6,6 +6,7 @@ import { archive } from '../window/archive.ts'
 import { patterns } from '../window/parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
 import { sheetRun } from './sheet-run.ts'
+import { day } from '../formats.ts'
 
 const chosenBy = {
   chart: 'Auswahltabelle',
@@ -62,7 +63,7 @@ export const sheet: Words['sheet'] = {
     source: ({ from, enteredBy, checkedBy }) =>
       `${from}; eingegeben von ${enteredBy}, ${checkedBy === null ? 'nicht geprüft' : `geprüft von ${checkedBy}`}`,
     accepted: ({ doubt, reason, by, on }) =>
-      `Zweifel angenommen von ${by} am ${on}, weil: ${reason} (${doubt})`,
+      `Zweifel angenommen von ${by} am ${day(on)}, weil: ${reason} (${doubt})`,
     entries: ({ entries, code }) => [
       `${entries} Einträge, Kopfcode `,
       { code },
@@ -102,7 +103,7 @@ export const sheet: Words['sheet'] = {
     wrench: 'Schlüssel',
     wrenchWith: (facts) =>
       `${facts.wrench}${facts.number === null ? '' : `, Nr. ${facts.number}`}` +
-      (facts.calibrated === null ? '' : `, kalibriert ${facts.calibrated}`),
+      (facts.calibrated === null ? '' : `, kalibriert ${day(facts.calibrated)}`),
     notStarted: 'nicht begonnen',
     underWay: 'läuft',
     flags: 'Beanstandungen und Antworten',

@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { fixed, plain } from '../formats.ts'
+import { day, fixed, plain } from '../formats.ts'
 
 export const instruments: Words['instruments'] = {
   title: 'Messgeräte und Sprache',
@@ -46,10 +46,10 @@ export const instruments: Words['instruments'] = {
   offBy: ({ deviation, unit, isShare }) =>
     isShare ? `Abweichung bis ±${fixed(deviation, 1)} %` : `Abweichung bis ±${plain(deviation)} ${unit}`,
   deviationUnknown: 'mögliche Abweichung nicht notiert',
-  calibrated: ({ on }) => `kalibriert am ${on}`,
-  calibrationOld: ({ on }) => `kalibriert am ${on}, vor mehr als einem Jahr: kalibrieren lassen`,
+  calibrated: ({ on }) => `kalibriert am ${day(on)}`,
+  calibrationOld: ({ on }) => `kalibriert am ${day(on)}, vor mehr als einem Jahr: kalibrieren lassen`,
   calibrationToCome: ({ on }) =>
-    `kalibriert am ${on}, in der Zukunft: Datum oder Uhr dieses Rechners berichtigen`,
+    `kalibriert am ${day(on)}, in der Zukunft: Datum oder Uhr dieses Rechners berichtigen`,
   calibrationUnknown: 'keine Kalibrierung notiert',
 
   readWith: ({ name, number }) => `gemessen mit ${name}${number === '' ? '' : ` ${number}`}`,

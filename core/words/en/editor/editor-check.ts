@@ -1,4 +1,4 @@
-import { counted } from '../formats.ts'
+import { counted, day } from '../formats.ts'
 
 export interface OfCheck {
   readonly by: string
@@ -32,8 +32,8 @@ export const editorCheck = {
   noteOther: ({ found }: { readonly found: string }) => `The manual says “${found}”`,
   all: 'All values',
   open: 'not compared yet',
-  sameBy: ({ by, on }: OfCheck) => `the same, ${by}, ${on}`,
-  otherBy: ({ by, on, found }: OfCheck & { readonly found: string }) => `other, ${by}, ${on}: ${found}`,
+  sameBy: ({ by, on }: OfCheck) => `the same, ${by}, ${day(on)}`,
+  otherBy: ({ by, on, found }: OfCheck & { readonly found: string }) => `other, ${by}, ${day(on)}: ${found}`,
   compare: 'Compare',
   again: 'Compare again',
   noDemoAnyMore: 'Every value was replaced: it is no copy of a demo any more',

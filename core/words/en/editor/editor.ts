@@ -1,4 +1,4 @@
-import { counted } from '../formats.ts'
+import { counted, day } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
@@ -24,7 +24,7 @@ export const editor = {
     page: 'Page of the manual',
     document: 'Document, where it is another one',
     thatOfTheSpec: 'the manual of the spec',
-    enteredBy: ({ by, on }: { readonly by: string; readonly on: string }) => `Entered by ${by} on ${on}`,
+    enteredBy: ({ by, on }: { readonly by: string; readonly on: string }) => `Entered by ${by} on ${day(on)}`,
   },
   title: ({ name, revision }: { readonly name: string; readonly revision: string }) =>
     `${name}, revision ${revision}`,
@@ -178,7 +178,7 @@ export const editor = {
     leave: 'Leave it open',
     accepted: ({ count }: OfThings) => `Accepted: ${counted(count, 'doubt', 'doubts')}`,
     because: ({ by, on, reason }: { readonly by: string; readonly on: string; readonly reason: string }) =>
-      `Accepted by ${by} on ${on}, because: ${reason}`,
+      `Accepted by ${by} on ${day(on)}, because: ${reason}`,
     openAgain: 'Doubt it again',
   },
   passes: {

@@ -1,6 +1,6 @@
 import type { PhraseText } from '../../phrase.ts'
 import type { ReasonText } from '../../reason.ts'
-import { counted, fixed } from '../formats.ts'
+import { counted, day, dayAndTime, fixed } from '../formats.ts'
 
 const subjects = {
   program: 'program',
@@ -108,12 +108,12 @@ export const doctor = {
       readonly since: string | null
       readonly entries: number
     }) =>
-      `${facts.why}${facts.since === null ? '' : ` So since ${facts.since}.`} ${counted(facts.entries, 'entry waits', 'entries wait')} here to be sent.`,
+      `${facts.why}${facts.since === null ? '' : ` So since ${dayAndTime(facts.since)}.`} ${counted(facts.entries, 'entry waits', 'entries wait')} here to be sent.`,
     'shop-refused': ({ refused, apart }: { readonly refused: number; readonly apart: number }) =>
       `${counted(refused, 'build was', 'builds were')} not taken by the archive, and ${counted(apart, 'build was', 'builds were')} continued at two benches apart. See the page “Shop”.`,
     'backup-none': (facts: OfSecondFolder) => `There is no backup. ${secondFolderText(facts)}`,
     'backup-of-later': (facts: OfSecondFolder & { readonly on: string; readonly today: string }) =>
-      `The last backup is dated ${facts.on}, and the clock of this computer says ${facts.today}. One of the two is ` +
+      `The last backup is dated ${day(facts.on)}, and the clock of this computer says ${day(facts.today)}. One of the two is ` +
       `wrong. ${secondFolderText(facts)}`,
     'backup-newest': (
       facts: OfSecondFolder & {

@@ -1,5 +1,6 @@
 import type { ReasonText } from '../../reason.ts'
 import { thingText, type NamedThing } from './named-thing.ts'
+import { day } from '../formats.ts'
 
 type None = Record<never, never>
 
@@ -33,8 +34,8 @@ export const recordWords = {
     head: string
   }) =>
     facts.kind === 'backup'
-      ? `A backup made on ${facts.at.slice(0, 10)} has ${facts.entries} entries, and the record has fewer now. Either an older backup was restored since, or entries were removed.`
-      : `${witnessNames[facts.kind]} of ${facts.at.slice(0, 10)} has the head code ${facts.head.slice(0, 16)} after entry ${facts.entries}, and the build here has another, or ends before it. Either an older backup was restored since, or the build was written again. Compare it with that ${facts.kind}.`,
+      ? `A backup made on ${day(facts.at)} has ${facts.entries} entries, and the record has fewer now. Either an older backup was restored since, or entries were removed.`
+      : `${witnessNames[facts.kind]} of ${day(facts.at)} has the head code ${facts.head.slice(0, 16)} after entry ${facts.entries}, and the build here has another, or ends before it. Either an older backup was restored since, or the build was written again. Compare it with that ${facts.kind}.`,
 
   'verify-file-unknown': ({ name }: { name: string }) =>
     `“${name}” is no export, no backup, and has no head code in its name. Drop an exported build or a backup here, or type the code that stands on a sheet.`,

@@ -1,4 +1,5 @@
 import type { AmountText } from '../../amount.ts'
+import { day } from '../formats.ts'
 
 export interface WrenchRange {
   readonly name: string
@@ -74,13 +75,13 @@ export const wrenchWords = {
   }) =>
     `${facts.name} is due for calibration: ${
       facts.due === 'months'
-        ? `the last was on ${facts.on}, more than 12 months ago`
-        : `${facts.cycles} cycles since ${facts.on}, and 5000 are the most`
+        ? `the last was on ${day(facts.on)}, more than 12 months ago`
+        : `${facts.cycles} cycles since ${day(facts.on)}, and 5000 are the most`
     } (ISO 6789: 12 months or 5000 cycles, whichever comes first). Have it calibrated, or use another.`,
   'calibration-unknown': ({ name }: { readonly name: string }) =>
     `No calibration of ${name} is noted. Have it calibrated, and note the date under Wrenches, or use another.`,
   'calibration-in-future': ({ name, on }: { readonly name: string; readonly on: string }) =>
-    `${name} is noted as calibrated on ${on}, which is still to come. Correct the date, or the clock of ` +
+    `${name} is noted as calibrated on ${day(on)}, which is still to come. Correct the date, or the clock of ` +
     'this computer.',
   'no-wrench-fits': (facts: {
     readonly target: AmountText

@@ -7,6 +7,7 @@ import { patterns } from '../window/parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
 import { sheetRun } from './sheet-run.ts'
 import type { Reasoned, Stamped } from './stamped.ts'
+import { day } from '../formats.ts'
 
 export interface Moved {
   readonly stamp: string
@@ -97,7 +98,7 @@ export const sheet = {
       readonly reason: string
       readonly by: string
       readonly on: string
-    }) => `Doubt accepted by ${facts.by} on ${facts.on}, because: ${facts.reason} (${facts.doubt})`,
+    }) => `Doubt accepted by ${facts.by} on ${day(facts.on)}, because: ${facts.reason} (${facts.doubt})`,
     entries: ({ entries, code }: Head): RichText => [
       `${entries} entries, head code `,
       { code },
@@ -151,7 +152,7 @@ export const sheet = {
       readonly calibrated: string | null
     }) =>
       `${facts.wrench}${facts.number === null ? '' : `, no. ${facts.number}`}` +
-      (facts.calibrated === null ? '' : `, calibrated ${facts.calibrated}`),
+      (facts.calibrated === null ? '' : `, calibrated ${day(facts.calibrated)}`),
     notStarted: 'not started',
     underWay: 'under way',
     flags: 'Flags and their answers',

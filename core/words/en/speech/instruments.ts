@@ -1,4 +1,4 @@
-import { fixed, plain } from '../formats.ts'
+import { day, fixed, plain } from '../formats.ts'
 
 export interface OfInstrument {
   readonly name: string
@@ -62,11 +62,11 @@ export const instruments = {
     readonly isShare: boolean
   }) => (isShare ? `may be off by ±${fixed(deviation, 1)} %` : `may be off by ±${plain(deviation)} ${unit}`),
   deviationUnknown: 'nobody has noted how far it may be off',
-  calibrated: ({ on }: { readonly on: string }) => `calibrated on ${on}`,
+  calibrated: ({ on }: { readonly on: string }) => `calibrated on ${day(on)}`,
   calibrationOld: ({ on }: { readonly on: string }) =>
-    `calibrated on ${on}, more than a year ago: have it calibrated`,
+    `calibrated on ${day(on)}, more than a year ago: have it calibrated`,
   calibrationToCome: ({ on }: { readonly on: string }) =>
-    `calibrated on ${on}, which is still to come: correct the date, or the clock of this computer`,
+    `calibrated on ${day(on)}, which is still to come: correct the date, or the clock of this computer`,
   calibrationUnknown: 'no calibration is noted',
 
   // Beside a reading on the sheet

@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { counted } from '../formats.ts'
+import { counted, day } from '../formats.ts'
 
 export const editorCheck: Words['editor']['check'] = {
   title: 'Comparar con el manual',
@@ -25,8 +25,8 @@ export const editorCheck: Words['editor']['check'] = {
   noteOther: ({ found }) => `El manual dice «${found}»`,
   all: 'Todos los valores',
   open: 'aún sin comparar',
-  sameBy: ({ by, on }) => `igual, ${by}, ${on}`,
-  otherBy: ({ by, on, found }) => `distinto, ${by}, ${on}: ${found}`,
+  sameBy: ({ by, on }) => `igual, ${by}, ${day(on)}`,
+  otherBy: ({ by, on, found }) => `distinto, ${by}, ${day(on)}: ${found}`,
   compare: 'Comparar',
   again: 'Comparar otra vez',
   noDemoAnyMore: 'Se sustituyó cada valor: ya no es copia de una demo',

@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { counted } from '../formats.ts'
+import { counted, day } from '../formats.ts'
 import { drawn } from './drawn.ts'
 import { editorCheck } from './editor-check.ts'
 import { editorFields } from './editor-fields.ts'
@@ -20,7 +20,7 @@ export const editor: Words['editor'] = {
     page: 'Página del manual',
     document: 'Documento, si es otro',
     thatOfTheSpec: 'el manual de la ficha',
-    enteredBy: ({ by, on }) => `Introducido por ${by} el ${on}`,
+    enteredBy: ({ by, on }) => `Introducido por ${by} el ${day(on)}`,
   },
   title: ({ name, revision }) => `${name}, revisión ${revision}`,
   nothingToUndo: 'Deshacer',
@@ -154,7 +154,7 @@ export const editor: Words['editor'] = {
     acceptIt: 'Aceptarla así',
     leave: 'Dejarla abierta',
     accepted: ({ count }) => `Aceptadas: ${counted(count, 'duda', 'dudas')}`,
-    because: ({ by, on, reason }) => `Aceptada por ${by} el ${on}, porque: ${reason}`,
+    because: ({ by, on, reason }) => `Aceptada por ${by} el ${day(on)}, porque: ${reason}`,
     openAgain: 'Volver a dudar',
   },
   passes: {

@@ -1,6 +1,6 @@
 import type { Words } from '../../words.ts'
 import type { OfSecondFolder } from '../../en/host/doctor.ts'
-import { counted, fixed, plain } from '../formats.ts'
+import { counted, day, dayAndTime, fixed, plain } from '../formats.ts'
 
 const subjects = {
   program: 'programa',
@@ -80,12 +80,12 @@ export const doctor: Words['doctor'] = {
     'shop-connected': ({ address, entries }) =>
       `Unido en ${address}. ${entries === 0 ? 'Nada espera ser enviado.' : `${counted(entries, 'entrada espera', 'entradas esperan')} ser ${entries === 1 ? 'enviada' : 'enviadas'}.`}`,
     'shop-not-reached': ({ why, since, entries }) =>
-      `${why}${since === null ? '' : ` Así desde ${since}.`} ${counted(entries, 'entrada espera', 'entradas esperan')} aquí ser ${entries === 1 ? 'enviada' : 'enviadas'}.`,
+      `${why}${since === null ? '' : ` Así desde ${dayAndTime(since)}.`} ${counted(entries, 'entrada espera', 'entradas esperan')} aquí ser ${entries === 1 ? 'enviada' : 'enviadas'}.`,
     'shop-refused': ({ refused, apart }) =>
       `No aceptados por el archivo: ${counted(refused, 'montaje', 'montajes')}; continuados por separado en dos bancos: ${counted(apart, 'montaje', 'montajes')}. Véase la página «Taller».`,
     'backup-none': (facts) => `No hay copia de seguridad. ${secondFolderText(facts)}`,
     'backup-of-later': (facts) =>
-      `La última copia de seguridad lleva fecha ${facts.on}, y el reloj de este ordenador marca ${facts.today}. Uno de los dos ` +
+      `La última copia de seguridad lleva fecha ${day(facts.on)}, y el reloj de este ordenador marca ${day(facts.today)}. Uno de los dos ` +
       `está mal. ${secondFolderText(facts)}`,
     'backup-newest': (facts) =>
       `La última copia de seguridad tiene ${ageText(facts.days)} (${builds(facts.builds)}, ` +

@@ -1,5 +1,6 @@
 import type { recordWords as english } from '../../en/problems/record.ts'
 import { thingText } from './named-thing.ts'
+import { day, dayAndTime } from '../formats.ts'
 
 export const recordWords: typeof english = {
   'record-not-in-place': ({ file, fault }) =>
@@ -7,7 +8,7 @@ export const recordWords: typeof english = {
   'record-not-missing': () =>
     'Aquí hay un registro, así que no se empieza uno vacío. Mirar otra vez la ventana.',
   'clock-unusable': ({ at }) =>
-    `No guardado: el reloj de este ordenador marca ${at}, que no se puede registrar. Poner el reloj en hora y confirmar de nuevo.`,
+    `No guardado: el reloj de este ordenador marca ${dayAndTime(at)}, que no se puede registrar. Poner el reloj en hora y confirmar de nuevo.`,
 
   'build-spec-altered': () =>
     'La ficha con la que se empezó este montaje se ha alterado en el registro: su texto ya no es el que nombra la primera entrada. No se puede añadir nada ni fiarse de sus números. Restaurar una copia de seguridad.',
@@ -25,8 +26,8 @@ export const recordWords: typeof english = {
     `Esta fila de la lista no se puede leer: ${columns.map(rowFault).join(', ')}. A los demás montajes no les afecta. Verificar todo el archivo y rehacer las listas a partir de las entradas.`,
   'witness-differs': ({ kind, at, entries, head }) =>
     kind === 'backup'
-      ? `Una copia de seguridad del ${at.slice(0, 10)} tiene ${entries} entradas, y ahora el registro tiene menos. O se restauró después una copia más antigua, o se quitaron entradas.`
-      : `${witnessNames[kind]} del ${at.slice(0, 10)} tiene el código de control ${head.slice(0, 16)} tras la entrada ${entries}, y el montaje de aquí tiene otro, o acaba antes. O se restauró después una copia más antigua, o se reescribió el montaje. Comparar ambos.`,
+      ? `Una copia de seguridad del ${day(at)} tiene ${entries} entradas, y ahora el registro tiene menos. O se restauró después una copia más antigua, o se quitaron entradas.`
+      : `${witnessNames[kind]} del ${day(at)} tiene el código de control ${head.slice(0, 16)} tras la entrada ${entries}, y el montaje de aquí tiene otro, o acaba antes. O se restauró después una copia más antigua, o se reescribió el montaje. Comparar ambos.`,
 
   'verify-file-unknown': ({ name }) =>
     `«${name}» no es una exportación ni una copia de seguridad, y no lleva código de control en el nombre. Soltar aquí un montaje exportado o una copia, o escribir el código que figura en una hoja.`,

@@ -1,4 +1,5 @@
 import type { wrenchWords as english } from '../../en/problems/wrench.ts'
+import { day } from '../formats.ts'
 
 const starts = {
   mark: 'de su marca más baja',
@@ -47,13 +48,13 @@ export const wrenchWords: typeof english = {
   'calibration-overdue': ({ name, on, cycles, due }) =>
     `A ${name} le toca calibración: ${
       due === 'months'
-        ? `la última fue el ${on}, hace más de 12 meses`
-        : `${cycles} ciclos desde el ${on}, y el máximo son 5000`
+        ? `la última fue el ${day(on)}, hace más de 12 meses`
+        : `${cycles} ciclos desde el ${day(on)}, y el máximo son 5000`
     } (ISO 6789: 12 meses o 5000 ciclos, lo que antes se cumpla). Hacerla calibrar, o usar otra.`,
   'calibration-unknown': ({ name }) =>
     `No consta ninguna calibración de ${name}. Hacerla calibrar y anotar la fecha en «Llaves», o usar otra.`,
   'calibration-in-future': ({ name, on }) =>
-    `${name} consta como calibrada el ${on}, fecha que aún no ha llegado. Corregir la fecha, o el reloj de ` +
+    `${name} consta como calibrada el ${day(on)}, fecha que aún no ha llegado. Corregir la fecha, o el reloj de ` +
     'este ordenador.',
   'no-wrench-fits': ({ target, from, to }) =>
     `Ninguna llave de aquí se puede ajustar a ${target}. Usar una con el final de escala entre ${from} ` +

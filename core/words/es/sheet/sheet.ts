@@ -6,6 +6,7 @@ import { archive } from '../window/archive.ts'
 import { patterns } from '../window/parts.ts'
 import { sheetMeasured } from './sheet-measured.ts'
 import { sheetRun } from './sheet-run.ts'
+import { day } from '../formats.ts'
 
 const chosenBy = {
   chart: 'tabla',
@@ -60,7 +61,7 @@ export const sheet: Words['sheet'] = {
     numbersFrom: 'Números de',
     source: ({ from, enteredBy, checkedBy }) =>
       `${from}; introducidos por ${enteredBy}, ${checkedBy === null ? 'sin revisar' : `revisados por ${checkedBy}`}`,
-    accepted: ({ doubt, reason, by, on }) => `Duda aceptada por ${by} el ${on}, porque: ${reason} (${doubt})`,
+    accepted: ({ doubt, reason, by, on }) => `Duda aceptada por ${by} el ${day(on)}, porque: ${reason} (${doubt})`,
     entries: ({ entries, code }) => [
       `${entries} entradas, código de control `,
       { code },
@@ -100,7 +101,7 @@ export const sheet: Words['sheet'] = {
     wrench: 'Llave',
     wrenchWith: ({ wrench, number, calibrated }) =>
       `${wrench}${number === null ? '' : `, n.º ${number}`}` +
-      (calibrated === null ? '' : `, calibrada el ${calibrated}`),
+      (calibrated === null ? '' : `, calibrada el ${day(calibrated)}`),
     notStarted: 'sin empezar',
     underWay: 'en marcha',
     flags: 'Incidencias y sus respuestas',

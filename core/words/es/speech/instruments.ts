@@ -1,5 +1,5 @@
 import type { Words } from '../../words.ts'
-import { fixed, plain } from '../formats.ts'
+import { day, fixed, plain } from '../formats.ts'
 
 const parityLetters = { none: 'N', even: 'E', odd: 'O' }
 
@@ -47,10 +47,10 @@ export const instruments: Words['instruments'] = {
   offBy: ({ deviation, unit, isShare }) =>
     isShare ? `error posible ±${fixed(deviation, 1)} %` : `error posible ±${plain(deviation)} ${unit}`,
   deviationUnknown: 'nadie ha anotado su error posible',
-  calibrated: ({ on }) => `calibrado el ${on}`,
-  calibrationOld: ({ on }) => `calibrado el ${on}, hace más de un año: hacerlo calibrar`,
+  calibrated: ({ on }) => `calibrado el ${day(on)}`,
+  calibrationOld: ({ on }) => `calibrado el ${day(on)}, hace más de un año: hacerlo calibrar`,
   calibrationToCome: ({ on }) =>
-    `calibrado el ${on}, fecha que aún no ha llegado: corregir la fecha, o el reloj de este ordenador`,
+    `calibrado el ${day(on)}, fecha que aún no ha llegado: corregir la fecha, o el reloj de este ordenador`,
   calibrationUnknown: 'no consta ninguna calibración',
 
   readWith: ({ name, number }) => `leído con ${name}${number === '' ? '' : ` ${number}`}`,
