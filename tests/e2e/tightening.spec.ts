@@ -277,7 +277,7 @@ test('a wrench with an adapter, and one that does not read so low', async ({ ben
       ),
     ).toBeVisible()
     // Once for the pass on the page of results, and once at the pull itself.
-    const wrenchText = `Click 60 with Crow foot, 101.6 mm at 0°, no. 4711, calibrated ${calibrated}`
+    const wrenchText = `Click 60 with Crow foot, 101.6 mm at 0°, no. 4711, calibrated ${en.dates.day(calibrated)}`
     await expect(page.getByRole('cell', { name: wrenchText, exact: true })).toBeVisible()
     const pull = page.getByRole('row').filter({
       hasText: saying((any) => en.sheet.run.scaleAndFastener({ scale: '30.5 N·m', fastener: any })),

@@ -16,31 +16,32 @@ const second: Intl.DateTimeFormatOptions = { ...minute, second: '2-digit' }
 const isoDay = /^\d{4}-\d\d-\d\d$/
 const isoInstant = /^\d{4}-\d\d-\d\dT[\d:.]+(Z|[+-]\d\d:\d\d)$/
 
-/** @param figures The parts of a day that are written otherwise than `5 Mar 2026`. */
-export function datesOf(locale: string, figures: Intl.DateTimeFormatOptions = {}): Dates {
-  const ofDay = writer(locale, { ...day, ...figures })
-  /** A day by itself has no time, and is that day on every clock: `Date` takes it for midnight in UTC. */
-  const written = (at: string, ofInstant: (instant: Date) => string): string => {
-    if (isoDay.test(at)) return shown(at, `${at}T12:00:00`, ofDay)
-    return isoInstant.test(at) ? shown(at, at, ofInstant) : at
+/** @param changed What is written otherwise than in `5 Mar 2026, 09:05:12` by the clock of this machine. */
+export function datesOf(locale: string, changed: Intl.DateTimeFormatOptions = {}): Dates {
+  const writers = {
+    day: writer(locale, { ...day, ...changed }),
+    dayAndTime: writer(locale, { ...day, ...second, ...changed }),
+    dayAndMinute: writer(locale, { ...day, ...minute, ...changed }),
   }
-  const toTheSecond = writer(locale, { ...day, ...figures, ...second })
-  const toTheMinute = writer(locale, { ...day, ...figures, ...minute })
-  return {
-    day: (at) => written(at, ofDay),
-    dayAndTime: (at) => written(at, toTheSecond),
-    dayAndMinute: (at) => written(at, toTheMinute),
-  }
-}
+  /** A day by itself has no time, and is that day on every clock; `Date` takes it for midnight in UTC. */
+  const byItself = writer(locale, { ...day, ...changed, timeZone: 'UTC' })
 
-function shown(at: string, time: string, write: (instant: Date) => string): string {
-  const instant = new Date(time)
-  return Number.isNaN(instant.getTime()) ? at : write(instant)
+  const written = (at: string, write: (instant: Date) => string): string => {
+    const instant = new Date(at)
+    if (Number.isNaN(instant.getTime())) return at
+    if (isoDay.test(at)) return instant.toISOString().startsWith(at) ? byItself(instant) : at
+    return isoInstant.test(at) ? write(instant) : at
+  }
+  return {
+    day: (at) => written(at, writers.day),
+    dayAndTime: (at) => written(at, writers.dayAndTime),
+    dayAndMinute: (at) => written(at, writers.dayAndMinute),
+  }
 }
 
 /** No line ends within a day; between the day and its time, one may. */
 function writer(locale: string, parts: Intl.DateTimeFormatOptions): (instant: Date) => string {
-  /** Made at its first use, and once: to make an `Intl.DateTimeFormat` takes far longer than to use it. */
+  // Made at its first use, and once: to make an `Intl.DateTimeFormat` takes far longer than to use it.
   let format: Intl.DateTimeFormat | null = null
   return (instant) =>
     (format ??= new Intl.DateTimeFormat(locale, parts)).format(instant).replace(/(?<!,)\s/g, '\u00a0')

@@ -38,6 +38,7 @@ export function pseudo(words: Words): Words {
 
 /** In figures alone: the name of a month stands outside all brackets, and comes from no table. */
 const dates = datesOf('de', { day: '2-digit', month: '2-digit' })
+
 /** Between its numbers a span has words: they get their accents, and no brackets. */
 const accentedIn = (span: string) =>
   span.replace(/at most|(?<=\s)to(?=\s)/, (words) =>

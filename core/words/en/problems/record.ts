@@ -1,6 +1,6 @@
 import type { ReasonText } from '../../reason.ts'
 import { thingText, type NamedThing } from './named-thing.ts'
-import { day } from '../formats.ts'
+import { day, dayAndTime } from '../formats.ts'
 
 type None = Record<never, never>
 
@@ -11,7 +11,7 @@ export const recordWords = {
   'record-not-missing': (_: None) =>
     'There is a record here, so no empty one is begun. Look at the window again.',
   'clock-unusable': ({ at }: { at: string }) =>
-    `Not saved: the clock of this computer says ${at}, which cannot be recorded. Set the clock right, then confirm again.`,
+    `Not saved: the clock of this computer says ${dayAndTime(at)}, which cannot be recorded. Set the clock right, then confirm again.`,
 
   'build-spec-altered': (_: None) =>
     'The spec this build was started with was altered in the record: its text is no longer the one the first entry names. Nothing can be added, and no numbers of it can be relied on. Restore a backup.',

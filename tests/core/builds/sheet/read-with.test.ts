@@ -118,7 +118,7 @@ describe('bores and journals', () => {
 describe('in words', () => {
   it('names the instrument, how far it may be off, and its calibration', () => {
     expect(readWithText(en, gauge)).toBe(
-      'read with Depth gauge 12, may be off by ±0.01 mm, calibrated on 2026-05-01',
+      'read with Depth gauge 12, may be off by ±0.01 mm, calibrated on 1\u00a0May\u00a02026',
     )
     expect(readWithText(en, wrench)).toBe(
       'read with Torque wrench, may be off by ±4.0 %, no calibration is noted',

@@ -17,14 +17,14 @@ describe('the calibration of a wrench, ISO 6789: 12 months or 5000 cycles, which
 
   it('is due the day after', () => {
     expect(remarkOn({ on, cycles: 10 }, '2026-03-03')).toBe(
-      'Medium click wrench is due for calibration: the last was on 2025-03-02, more than 12 months ago ' +
+      'Medium click wrench is due for calibration: the last was on 2\u00a0Mar\u00a02025, more than 12 months ago ' +
         '(ISO 6789: 12 months or 5000 cycles, whichever comes first). Have it calibrated, or use another.',
     )
   })
 
   it('is due with the next cycle', () => {
     expect(remarkOn({ on, cycles: 5001 }, '2025-04-01')).toContain(
-      '5001 cycles since 2025-03-02, and 5000 are the most',
+      '5001 cycles since 2\u00a0Mar\u00a02025, and 5000 are the most',
     )
   })
 
