@@ -25,7 +25,7 @@ async function showIn(page: Page, language: Language): Promise<void> {
 
 /**
  * Prints the page that is shown in German and in Spanish, without loading it again, and reads it back: in that language alone, with its
- * decimal mark and with days as it writes them, whole. `entered` stands there as a person typed it; whatever else it is to say
+ * decimal mark and with no day as programs write it, whole. `entered` stands there as a person typed it; whatever else it is to say
  * is for `look` to see.
  */
 export async function printedInOthers(
@@ -42,7 +42,6 @@ export async function printedInOthers(
     for (const other of languages)
       if (other !== language) expect(signs[other].exec(text)?.[0], `${other} in ${language}`).toBeUndefined()
     const withoutDays = text.replaceAll(dayIn[language], '')
-    expect(withoutDays, language).not.toBe(text)
     expect(withoutDays).not.toMatch(/\d{4}-\d{2}-\d{2}/)
     expect(/\S*\d\.\d\S*/.exec(withoutDays)?.[0], language).toBeUndefined()
     expect(text).not.toContain('…')
