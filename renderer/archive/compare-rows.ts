@@ -82,5 +82,8 @@ function pullText(words: Words, { reading, verdict, outOfOrder }: Of<'pulls'>): 
 
 function stepText(words: Words, { done }: Of<'steps'>): string {
   if (!done) return words.sheet.steps.notDone
-  return words.archive.compared.stepDone({ at: words.dates.dayAndTime(done.at), person: isolated(done.person) })
+  return words.archive.compared.stepDone({
+    at: words.dates.dayAndTime(done.at),
+    person: isolated(done.person),
+  })
 }

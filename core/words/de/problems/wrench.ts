@@ -52,7 +52,8 @@ export const wrenchWords: Table<typeof pattern> = {
   'calibration-unknown': ({ name }) =>
     `${name}: keine Kalibrierung notiert. Kalibrieren lassen und das Datum unter „Schlüssel“ eintragen oder anderen verwenden.`,
   'calibration-in-future': ({ name, on }) =>
-    `${name}: Kalibrierung am ${day(on)} liegt in der Zukunft. Datum oder Uhr dieses ` + 'Rechners berichtigen.',
+    `${name}: Kalibrierung am ${day(on)} liegt in der Zukunft. Datum oder Uhr dieses ` +
+    'Rechners berichtigen.',
   'no-wrench-fits': (facts) =>
     `Kein Schlüssel hier lässt sich auf ${facts.target} einstellen. Einen mit Endwert zwischen ${facts.from} ` +
     `und ${facts.to} verwenden, am besten mit dem Wert in der Mitte des Bereichs.`,

@@ -61,7 +61,8 @@ export const sheet: Words['sheet'] = {
     numbersFrom: 'Números de',
     source: ({ from, enteredBy, checkedBy }) =>
       `${from}; introducidos por ${enteredBy}, ${checkedBy === null ? 'sin revisar' : `revisados por ${checkedBy}`}`,
-    accepted: ({ doubt, reason, by, on }) => `Duda aceptada por ${by} el ${day(on)}, porque: ${reason} (${doubt})`,
+    accepted: ({ doubt, reason, by, on }) =>
+      `Duda aceptada por ${by} el ${day(on)}, porque: ${reason} (${doubt})`,
     entries: ({ entries, code }) => [
       `${entries} entradas, código de control `,
       { code },
