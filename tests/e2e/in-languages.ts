@@ -31,7 +31,7 @@ async function showIn(page: Page, language: Language): Promise<void> {
 export async function printedInOthers(
   bench: Bench,
   entered: readonly string[],
-  look: (says: (sentence: string) => boolean, words: Words, text: string) => void,
+  look: (says: (sentence: string) => boolean, words: Words) => void,
 ): Promise<void> {
   for (const language of ['de', 'es'] as const) {
     await showIn(bench.page, language)
@@ -47,7 +47,7 @@ export async function printedInOthers(
     expect(text).not.toContain('…')
     // Kerning parts letters in what is read back, so a sentence is looked for without its spaces.
     const bare = text.replaceAll(/\s/g, '')
-    look((sentence) => bare.includes(sentence.replaceAll(/\s/g, '')), await loadWords(language), text)
+    look((sentence) => bare.includes(sentence.replaceAll(/\s/g, '')), await loadWords(language))
   }
   await showIn(bench.page, 'en')
 }
