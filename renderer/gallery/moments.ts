@@ -256,7 +256,7 @@ function measureNarrow(build: MemoryBuild, step: StepOf<'measure-rings'>): boole
   const [place] = askedPlaces(build.engine.spec, build.state, step)
   const least = place?.measure.new.least
   if (place === undefined || least === undefined) return false
-  const typed = String((2 / 3) * inMillimetres(least))
+  const typed = ((2 / 3) * inMillimetres(least)).toFixed(2)
   return build.act({ type: 'measure-limit', step: step.id, measure: place.measure.id, at: place.at, typed })
     .ok
 }

@@ -197,7 +197,7 @@ export const stepEntries: readonly Entry[] = [
     },
   ),
   ofRun('Flag', 'A reading outside its limits asks for an answer', FlagForm, async (shown) => {
-    const { openBuild, desk } = await running(shown, 'run with a flag')
+    const { openBuild, desk } = await running(shown, 'run with a flag', 'flange-run')
     return desk.task.kind === 'flag' ? { open: { openBuild, desk, flag: desk.task.flag } } : {}
   }),
   ofRun('Replacing', 'What had too much and cannot be turned back', ReplaceForm, async (shown) => {

@@ -2,7 +2,7 @@ import { clearanceText, undersizeCalled, whyIn, wholeRange } from '../../bearing
 import { sentenceIn } from '../../problem/index.ts'
 import { lengthAmount, type Length } from '../../quantity/index.ts'
 import type { Words } from '../../words/index.ts'
-import { halfName, type EngineSpec, type Fit } from '../../engine/index.ts'
+import { halfName, type EngineSpec, type Fit, type Pattern } from '../../engine/index.ts'
 import { bearingAt, type BearingCase } from '../shells/bearing-at.ts'
 import { clearanceAt } from '../shells/clearance-at.ts'
 import type { Half, ShellChoice } from '../events/events.ts'
@@ -67,7 +67,7 @@ function shellLines(
   words: Words,
   chosen: ShellChoice | undefined,
   proposed: ProposedHalf | null,
-  pattern: string | undefined,
+  pattern: Pattern | undefined,
   undersize: string | null,
 ): readonly DescriptionLine[] {
   const shell = chosen ?? proposed

@@ -1,6 +1,7 @@
 import type { Words } from '../../words.ts'
 import { engineParts } from '../engine-parts.ts'
 import { counted } from '../formats.ts'
+import { patterns } from '../window/parts.ts'
 
 type Described = Words['described']
 
@@ -14,7 +15,7 @@ export const described: Described = {
   notChosen: 'Schale noch nicht gewählt',
   shell: (facts) =>
     `${facts.isChosen ? 'Klasse' : 'Vorschlag: Klasse'} ${facts.grade}${facts.undersize === null ? '' : `, ${facts.undersize}`}, ` +
-    `Muster ${facts.pattern ?? 'unbekannt'}`,
+    `Muster: ${facts.pattern === null ? 'unbekannt' : patterns[facts.pattern]}`,
   toBeOrdered: 'Zu bestellen',
   fromTray: ({ label }) => `Aus dem Vorrat: ${label}`,
   clearanceAllowed: ({ limits }) => `Lagerspiel: zulässig ${limits}`,

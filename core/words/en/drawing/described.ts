@@ -1,5 +1,6 @@
 import { counted } from '../formats.ts'
 import { engineParts } from '../engine-parts.ts'
+import { patterns } from '../window/parts.ts'
 
 export interface Measured {
   readonly least: string
@@ -24,10 +25,10 @@ export const described = {
     /** The name of the undersize; null for the standard size. */
     readonly undersize: string | null
     /** Null where the spec has no such grade. */
-    readonly pattern: string | null
+    readonly pattern: keyof typeof patterns | null
   }) =>
     `${facts.isChosen ? 'Grade' : 'Proposed: grade'} ${facts.grade}${facts.undersize === null ? '' : `, ${facts.undersize}`}, ` +
-    `pattern ${facts.pattern ?? 'not known'}`,
+    `pattern ${facts.pattern === null ? 'not known' : patterns[facts.pattern]}`,
   toBeOrdered: 'To be ordered',
   fromTray: ({ label }: { readonly label: string }) => `From the tray: ${label}`,
   clearanceAllowed: ({ limits }: { readonly limits: string }) => `Oil clearance: ${limits} allowed`,

@@ -2,6 +2,7 @@ import type { Words } from '../../words.ts'
 import type { Measured } from '../../en/drawing/described.ts'
 import { engineParts } from '../engine-parts.ts'
 import { counted } from '../formats.ts'
+import { patterns } from '../window/parts.ts'
 
 const sizes = ({ least, most }: Measured) => (most === null ? least : `${least} a ${most}`)
 
@@ -12,7 +13,7 @@ export const described: Words['described'] = {
   notChosen: 'Semicojinete aún sin elegir',
   shell: ({ isChosen, grade, undersize, pattern }) =>
     `${isChosen ? 'Clase' : 'Propuesto: clase'} ${grade}${undersize === null ? '' : `, ${undersize}`}, ` +
-    `trama: ${pattern ?? 'desconocida'}`,
+    `trama: ${pattern === null ? 'desconocida' : patterns[pattern]}`,
   toBeOrdered: 'Por pedir',
   fromTray: ({ label }) => `De la bandeja: ${label}`,
   clearanceAllowed: ({ limits }) => `Holgura de aceite: admisible ${limits}`,
