@@ -87,6 +87,7 @@ test('a tap on the drawing opens a card that says what is there', async ({ unope
     const card = cardOf(page)
     await expect(card.getByRole('heading')).toHaveText(en.described.nose)
     await expect(card.getByRole('button', { name: en.parts.close })).toBeFocused()
+    expect(await card.evaluate(({ scrollTop }) => scrollTop)).toBe(0)
     await page.keyboard.press('Enter')
     await expect(card).toBeHidden()
     await expect(nose).toBeFocused()
@@ -101,6 +102,7 @@ test('a tap on the drawing opens a card that says what is there', async ({ unope
     await expect(cardOf(page)).toContainText(
       en.described.pass({ pass: 1, kind: en.passes.kinds.seat, limits: null }),
     )
+    expect(await cardOf(page).evaluate(({ scrollTop }) => scrollTop)).toBe(0)
     await expect(panel).toContainText(
       saying(() => en.run.picked.notItsTurn({ pass: 1, kind: 'seat', target: null })),
     )
