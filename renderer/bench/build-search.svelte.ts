@@ -136,6 +136,7 @@ export class BuildSearch {
     const all = [...this.#benches, ...benches]
     this.#benches = all
       .filter(({ id }, index) => !all.slice(index + 1).some((later) => later.id === id))
+      .map(({ id, name }) => ({ id, name }))
       .toSorted((one, other) => one.name.localeCompare(other.name, this.#language()))
   }
 
