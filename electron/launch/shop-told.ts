@@ -2,7 +2,7 @@ import { sentenceIn } from '../../core/problem/index.ts'
 import type { JoinedHow } from '../requests/index.ts'
 import { words } from './spoken.ts'
 
-/** What the terminal is told of the shop that was to be joined at the start. Without a password: it is not in what is told. */
+/** What the terminal prints about the shop that was to be joined at the start, without its password. */
 export function toldOfShop(how: JoinedHow): string {
   switch (how.kind) {
     case 'joined':

@@ -130,7 +130,7 @@ export class CommonLists {
     return taken.ok ? done(news.length > 0) : taken
   }
 
-  /** Writes down what was said here and is not yet: items that are others than when they were last told of, new, or gone. */
+  /** Records the changes made here that are not recorded yet: items that were added, changed or removed since. */
   #note(list: ListName): boolean {
     const { read, isSame, knows } = listHere[list]
     const here = read(this.#store)
@@ -151,7 +151,7 @@ export class CommonLists {
     return this.#store.lists.keep(list, items).ok
   }
 
-  /** Now, and later than what is known of the item: whoever has seen it has the last word, whatever the clocks say. */
+  /** The present time, but always later than the last known change of the item: a bench that has seen that change comes after it, even if its clock is behind. */
   #after(known: ListItem | undefined): string {
     const least = known === undefined ? 0 : Date.parse(known.atUtc) + 1
     return new Date(Math.max(this.#now().getTime(), least)).toISOString()
