@@ -1,6 +1,7 @@
 import type { EngineSpec, NamesOf } from '../engine/index.ts'
 import { numberOf } from '../tightening/index.ts'
-import type { RecordedEvent } from './events/events.ts'
+import { flagWords, type FlagWord } from '../words/index.ts'
+import type { BuildEvent, RecordedEvent } from './events/events.ts'
 
 /** One word by which a build is found again, and what it was said of. */
 export interface Mention {
@@ -39,7 +40,7 @@ function words(text: string, of: (parts: readonly string[]) => readonly string[]
 /**
  * What an entry adds to the words by which its build is found: names, who made it, the shells and parts that were put in,
  * and what became of a fastener that was flagged. A pull that went well adds only its person: every build of an engine
- * has the same fasteners. `namesOf` is in the languages in which steps and parts are to be found.
+ * has the same fasteners. `namesOf` is in the languages in which steps, parts and places are to be found.
  */
 export function mentionsOf(
   spec: EngineSpec,
@@ -47,13 +48,16 @@ export function mentionsOf(
   { person, event }: Pick<RecordedEvent, 'person' | 'event'>,
 ): readonly Mention[] {
   const mentions: Mention[] = []
-  const called = (...thing: Parameters<NamesOf>) => {
-    const names = namesOf(...thing)
+  const called = (...thing: Parameters<NamesOf['byId']>) => {
+    const names = namesOf.byId(...thing)
     return names.length > 0 ? names : [thing[1]]
   }
+  const { byKey } = namesOf
   const say = (kind: Mention['kind'], ...texts: readonly (string | null)[]) => {
     for (const word of texts.flatMap((text) => searchWords(text ?? ''))) mentions.push({ kind, word })
   }
+  const flag = (word: FlagWord, ...texts: readonly (string | null)[]) =>
+    say('flag', ...Object.values(flagWords[word]), ...texts)
   say('person', person)
   switch (event.type) {
     case 'build-started':
@@ -63,24 +67,28 @@ export function mentionsOf(
       break
     case 'shells-chosen':
       say('part', ...new Set(event.choices.map(({ grade }) => grade)))
+      say('part', ...[...new Set(event.choices.flatMap(({ undersize }) => undersize ?? []))].flatMap(byKey))
+      break
+    case 'undersize-declared':
+      if (event.undersize !== null) say('part', ...byKey(event.undersize))
       break
     case 'part-fitted':
       say('part', ...called('steps', event.step))
       break
     case 'limit-measured':
-      if (event.verdict === 'outside') say('flag', 'outside', ...called('steps', event.step), event.at)
+      if (event.verdict === 'outside') flag('outside', ...called('steps', event.step), ...byKey(event.at))
       break
     case 'crank-turned':
       if (event.verdict !== 'free' && event.verdict !== 'within')
-        say('flag', event.verdict, ...called('steps', event.step))
+        flag(event.verdict, ...called('steps', event.step))
       break
     case 'measured-part-replaced':
-      say('flag', 'replaced', event.at)
+      flag('replaced', ...byKey(event.at))
       break
     case 'parts-ticked': {
       const names = called('parts', event.part)
       say('part', ...names, event.number)
-      if (event.reason !== null) say('flag', 'used', 'again', ...names)
+      if (event.reason !== null) flag('used-again', ...names)
       break
     }
     case 'fasteners-declared-new':
@@ -88,19 +96,20 @@ export function mentionsOf(
       break
     case 'fastener-pulled':
       if (event.verdict === 'unread' || event.verdict === 'within') break
-      say('flag', event.verdict, numberOf(spec, event.fastener))
+      flag(event.verdict, numberOf(spec, event.fastener))
       break
     case 'fastener-replaced':
-      say('flag', 'replaced', numberOf(spec, event.fastener))
+      flag('replaced', numberOf(spec, event.fastener))
       break
     case 'problem-noted':
-      say('flag', 'problem', numberOf(spec, event.fastener), event.text)
+      flag('problem', numberOf(spec, event.fastener), event.text)
       break
     case 'check-answered':
-      if (event.verdict === 'not-good') say('flag', 'not', 'good', ...called('steps', event.step))
+      if (event.verdict === 'not-good') flag('not-good', ...called('steps', event.step))
+      say('part', ...washersIn(event).flatMap(byKey))
       break
     case 'step-skipped':
-      say('flag', 'skipped', ...called('steps', event.step))
+      flag('skipped', ...called('steps', event.step))
       break
     case 'step-confirmed':
     case 'step-sent-back':
@@ -137,7 +146,6 @@ export function mentionsOf(
     case 'fork-settled':
     case 'readings-noted':
     case 'readings-withdrawn':
-    case 'undersize-declared':
     case 'basis-decided':
     case 'shells-pinned':
     case 'shells-released':
@@ -157,4 +165,16 @@ export function mentionsOf(
       event satisfies never
   }
   return mentions
+}
+
+/** The thrust washers that were in, and those to fit, by what entries call them. */
+function washersIn({
+  fittedWashers,
+  washersByTable,
+  thrustPair,
+}: Extract<BuildEvent, { readonly type: 'check-answered' }>): readonly string[] {
+  const toFit = [washersByTable, thrustPair?.first, thrustPair?.second].flatMap(
+    (washer) => washer?.name ?? [],
+  )
+  return [...new Set([...(fittedWashers === undefined ? [] : [fittedWashers]), ...toFit])]
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { languages, type Language } from '../words/index.ts'
 import { shownName } from './text.ts'
-import { inLanguage } from './translations.ts'
+import { anyText, inLanguage } from './translations.ts'
 
 /** What a list says of a spec. */
 export interface SpecNames {
@@ -21,22 +21,48 @@ export function namesInSpec(text: string, language: Language): SpecNames | null 
   return { engine: name, steps: steps.map((step) => step.name) }
 }
 
-/** What a thing of a spec is called: once for each language that its file has, none where it is not in the list. */
-export type NamesOf = (list: 'steps' | 'parts' | 'fastenerGroups', id: string) => readonly string[]
+/** What things of a spec are called: once for each language that its file has. */
+export interface NamesOf {
+  /** By its id in a list; none where it is not in it. */
+  readonly byId: (list: 'steps' | 'parts' | 'fastenerGroups', id: string) => readonly string[]
+  /** By the `key` of a `recordedName`, as an entry has it; the key alone where the file has no such name. */
+  readonly byKey: (key: string) => readonly string[]
+}
+
+/** Of a spec that is not looked at: everything is called as entries have it. */
+export const noNames: NamesOf = { byId: () => [], byKey: (key) => [key] }
 
 const things = z.array(z.object({ id: z.string(), name: shownName })).default([])
 const withThings = z.object({ steps: things, parts: things, fastenerGroups: things })
 
-/** The names of steps, parts and kinds of fasteners in every language, from the text of a spec, which is read when one is asked for. */
+/** Names in every language, out of the text of a spec, which is read when one is asked for. */
 export function namesInAllLanguages(text: string): NamesOf {
   let found: readonly z.infer<typeof withThings>[] | null = null
-  return (list, id) => {
-    if (found === null) {
-      const { data } = withThings.safeParse(parsed(text))
-      found = data === undefined ? [] : languages.map((language) => inLanguage(language, data))
-    }
-    return [...new Set(found.flatMap((inOne) => inOne[list].find((each) => each.id === id)?.name ?? []))]
+  let recorded: ReadonlyMap<string, ReadonlySet<string>> | null = null
+  return {
+    byId: (list, id) => {
+      if (found === null) {
+        const { data } = withThings.safeParse(parsed(text))
+        found = data === undefined ? [] : languages.map((language) => inLanguage(language, data))
+      }
+      return [...new Set(found.flatMap((inOne) => inOne[list].find((each) => each.id === id)?.name ?? []))]
+    },
+    byKey: (key) => [...((recorded ??= translationsIn(parsed(text))).get(key) ?? [key])],
   }
+}
+
+/** The texts of a file that it has in several languages, by the first of them, wherever they stand. */
+function translationsIn(file: unknown): ReadonlyMap<string, ReadonlySet<string>> {
+  const found = new Map<string, Set<string>>()
+  const look = (value: unknown) => {
+    if (typeof value !== 'object' || value === null) return
+    const key = anyText(value)?.trim()
+    if (key === undefined) return Object.values(value).forEach(look)
+    const texts = languages.flatMap((language) => anyText(value, language)?.trim() ?? [])
+    found.set(key, new Set([...(found.get(key) ?? [key]), ...texts]))
+  }
+  look(file)
+  return found
 }
 
 function parsed(text: string): unknown {

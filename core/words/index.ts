@@ -1,4 +1,6 @@
 export { en } from './en/index.ts'
+export { flagWords } from './flags.ts'
+export type { FlagWord } from './flags.ts'
 export { isLanguage, languageNames, languageOf, languageQuestion, languages } from './language.ts'
 export type { Language } from './language.ts'
 export { liveWords } from './live.ts'

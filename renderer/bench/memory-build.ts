@@ -11,7 +11,7 @@ import {
   type RecordedEvent,
 } from '../../core/builds/index.ts'
 import type { BuildLine, StoredBuild } from '../../core/contract/index.ts'
-import type { EngineSpec } from '../../core/engine/index.ts'
+import { noNames, type EngineSpec } from '../../core/engine/index.ts'
 import { done, type Outcome } from '../../core/problem/index.ts'
 
 /** An engine, with the text it was read from. */
@@ -100,7 +100,7 @@ export class MemoryBuild {
   lineBy(spec: EngineSpec): BuildLine {
     const { id, number, name, serial } = this.begun
     const { finished, voided } = this.#state
-    const mentions = this.#entries.flatMap((entry) => mentionsOf(spec, () => [], entry))
+    const mentions = this.#entries.flatMap((entry) => mentionsOf(spec, noNames, entry))
     return {
       ...{ id, number, name, serial, finished, voided },
       engine: spec.name,

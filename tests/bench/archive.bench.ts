@@ -6,6 +6,7 @@ import { v7 } from 'uuid'
 import { sentenceOf } from '../../core/problem/index.ts'
 import { mentionsOf, startBuild, type BuildEvent } from '../../core/builds/index.ts'
 import type { Output } from '../../core/contract/index.ts'
+import { noNames } from '../../core/engine/index.ts'
 import { openStore, recordName, sha256, type Store } from '../../electron/store/index.ts'
 import { buildsOn } from '../../electron/store/builds.ts'
 import { seal } from '../../electron/store/chain/chain.ts'
@@ -43,11 +44,7 @@ function fill(folder: string, from: number, upTo: number): void {
       previous = entry.sha256
     }
     const entries = [begun.value, finished].map((event) => ({ event, at }))
-    builds.follow(
-      id,
-      entries,
-      mentionsOf(spec, () => [], { person, event: begun.value }),
-    )
+    builds.follow(id, entries, mentionsOf(spec, noNames, { person, event: begun.value }))
   })
   keepSpec.run(sha256(text), text, spec.name, 1)
   db.pragma('synchronous = OFF')

@@ -9,6 +9,7 @@ import { library } from './0008-library.ts'
 import { shop } from './0009-shop.ts'
 import { pictures } from './0010-pictures.ts'
 import { commonLists } from './0011-common-lists.ts'
+import { searchInLanguages } from './0012-search-in-languages.ts'
 
 /** One step of the record's schema: `sql` takes a file of the version before to `version`. */
 export interface Migration {
@@ -29,4 +30,5 @@ export const migrations: readonly Migration[] = [
   shop,
   pictures,
   commonLists,
+  searchInLanguages,
 ]

@@ -3,19 +3,28 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { mentionsOf, searchWords, typedWords, type BuildEvent } from '../../../core/builds/index.ts'
 import { namesInAllLanguages, readSpec } from '../../../core/engine/index.ts'
-import { engineFile } from '../../engine-files.ts'
+import { engineFile, shippedFile } from '../../engine-files.ts'
 import { checkProperty } from '../../property.ts'
 
-const text = readFileSync(engineFile('skerry-3'), 'utf8')
-const read = readSpec(text)
-if (!read.ok) throw new Error('the spec cannot be read')
-const skerry = read.spec
+function demo(file: string) {
+  const text = readFileSync(file, 'utf8')
+  const read = readSpec(text)
+  if (!read.ok) throw new Error('the spec cannot be read')
+  return { text, spec: read.spec }
+}
 
-function saidOf(event: BuildEvent): string[] {
-  return mentionsOf(skerry, namesInAllLanguages(text), { person: 'Ana Ruiz', event }).map(
+const short = demo(engineFile('skerry-3'))
+const skerry = short.spec
+/** With places that are measured. */
+const moor = demo(shippedFile('moor-flat-4'))
+
+function saidOf(event: BuildEvent, { spec, text } = short): string[] {
+  return mentionsOf(spec, namesInAllLanguages(text), { person: 'Ana Ruiz', event }).map(
     ({ kind, word }) => `${kind} ${word}`,
   )
 }
+
+const version = 1
 
 describe('the words that are searched for', () => {
   it.each([
@@ -104,10 +113,49 @@ describe('what an entry adds to the words of its build', () => {
     for (const word of ['float', 'axialspiel', 'axial']) expect(skipped).toContain(`flag ${word}`)
   })
 
+  it('is what a measured place is called in each language of the spec, though the entry has it in the first', () => {
+    const place = { version, step: 'skirts', measure: 'clearance', at: 'Barrel 2' } as const
+    const reading = { typed: '0.41', length_nm: 410_000 }
+    const outside = saidOf({ type: 'limit-measured', ...place, reading, verdict: 'outside' }, moor)
+    const replaced = saidOf({ type: 'measured-part-replaced', ...place, reason: 'Worn' }, moor)
+    // “Barrel 2”, “Zylinder 2”, “Cilindro 2”
+    for (const mentions of [outside, replaced])
+      for (const word of ['barrel', 'zylinder', 'cilindro', '2']) expect(mentions).toContain(`flag ${word}`)
+  })
+
+  it('is what an undersize and a washer are called in each language of the spec', () => {
+    const declared = saidOf({
+      type: 'undersize-declared',
+      ...{ version, step: 's', fit: 'mains', positions: ['M1'], undersize: '0.25 under' },
+    })
+    const choice = { position: 'M1', half: 'upper', grade: 'C', by: 'chart', reason: null } as const
+    const chosen = saidOf({
+      type: 'shells-chosen',
+      ...{ version, step: 's', fit: 'mains', choices: [{ ...choice, undersize: '0.25 under' }] },
+    })
+    // “0.25 under”, “Untermaß 0,25”, “submedida 0,25”
+    for (const mentions of [declared, chosen])
+      for (const word of ['under', 'untermaß', 'submedida', '025']) expect(mentions).toContain(`part ${word}`)
+    const washer = { name: 'Dünn', thickness_nm: 2_300_000 }
+    const checked = saidOf({
+      type: 'check-answered',
+      ...{ version, step: 'end-float', verdict: 'good', reading: null, note: '', washersByTable: washer },
+    })
+    expect(checked).toContain('part dunn')
+  })
+
+  it('is what was wrong in every language of the program', () => {
+    const skipped = saidOf({ type: 'step-skipped', version, step: 'end-float', reason: 'Measured before' })
+    for (const word of ['skipped', 'ubersprungen', 'omitido']) expect(skipped).toContain(`flag ${word}`)
+    const over = saidOf({ ...pull, verdict: 'over' })
+    for (const word of ['over', 'viel', 'demasiado']) expect(over).toContain(`flag ${word}`)
+  })
+
   it('is the id of a step that the spec does not have, and of a text that is no spec', () => {
     expect(saidOf({ type: 'part-fitted', version: 1, step: 'gone-step' })).toContain('part gone')
-    expect(namesInAllLanguages('{"steps": 7}')('steps', 'lay-crank')).toEqual([])
-    expect(namesInAllLanguages('no spec')('parts', 'x')).toEqual([])
+    expect(namesInAllLanguages('{"steps": 7}').byId('steps', 'lay-crank')).toEqual([])
+    expect(namesInAllLanguages('no spec').byId('parts', 'x')).toEqual([])
+    expect(namesInAllLanguages('no spec').byKey('Barrel 1')).toEqual(['Barrel 1'])
   })
 
   it('is who looked, where a second person did', () => {

@@ -86,4 +86,13 @@ describe('a record of an older schema', () => {
       kept.close()
     },
   )
+
+  it('without the words of today has them after it was opened', async () => {
+    const inFolder = folderWith(11)
+    const old = new Database(join(inFolder, recordName))
+    old.exec('DELETE FROM mention')
+    old.close()
+    const opened = await store(inFolder)
+    expect(opened.builds({ words: ['brandvold'], kind: 'person' })).toHaveLength(1)
+  })
 })

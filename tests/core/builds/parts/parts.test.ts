@@ -9,6 +9,7 @@ import {
   type BuildCommand,
 } from '../../../../core/builds/index.ts'
 import { checkRules } from '../../../../core/builds/index.ts'
+import { noNames } from '../../../../core/engine/index.ts'
 import { demoEngine, newBuild, Workshop } from '../workshop.ts'
 
 const moor = demoEngine('moor-flat-4')
@@ -61,7 +62,10 @@ describe('ticking parts as they are fitted', () => {
     shop.does({ ...again, reason: 'No new ones on the boat.' })
     const entry = shop.entries.at(-1)!
     expect(entry.event).toMatchObject({ reason: 'No new ones on the boat.' })
-    expect(mentionsOf(shop.spec, () => ['Circlip'], entry)).toContainEqual({ kind: 'flag', word: 'circlip' })
+    expect(mentionsOf(shop.spec, { ...noNames, byId: () => ['Circlip'] }, entry)).toContainEqual({
+      kind: 'flag',
+      word: 'circlip',
+    })
   })
 
   it('takes a reusable part again without a reason, and past its number of builds with one', () => {
