@@ -3,7 +3,7 @@ import type { Problem } from '../problem/index.ts'
 import type { Finding } from './finding.ts'
 
 /** A doubt of the audit with who accepted it and why. */
-export interface Accepted extends AcceptedDoubt {
+export interface AcceptedFinding extends AcceptedDoubt {
   readonly doubt: Problem
 }
 

@@ -1,5 +1,5 @@
 import type { EngineSpec } from '../engine/index.ts'
-import { withAcceptances, type Accepted } from './accepted.ts'
+import { withAcceptances, type AcceptedFinding } from './accepted.ts'
 import { auditBands } from './bearings/bands.ts'
 import { auditChart } from './bearings/chart.ts'
 import { auditClearance } from './bearings/clearance.ts'
@@ -33,7 +33,7 @@ import { auditTurnings } from './tightening/turnings.ts'
 import { auditTurns } from './tightening/turns.ts'
 import { auditValues } from './tightening/values.ts'
 
-export { numbersOf, type Accepted } from './accepted.ts'
+export { numbersOf, type AcceptedFinding } from './accepted.ts'
 export type { Finding } from './finding.ts'
 
 const subjects = [
@@ -102,7 +102,7 @@ function inOrder(spec: EngineSpec, found: readonly Finding[]): readonly Finding[
 }
 
 /** The doubts that the audit has and somebody accepted; what was accepted and is no doubt any more is not among them. */
-export function acceptedDoubts(spec: EngineSpec): readonly Accepted[] {
+export function acceptedDoubts(spec: EngineSpec): readonly AcceptedFinding[] {
   if (spec.accepted === undefined || spec.accepted.length === 0) return []
   return audit(spec).flatMap(({ accepted, problem }) =>
     accepted === undefined ? [] : [{ ...accepted, doubt: problem }],

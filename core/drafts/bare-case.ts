@@ -3,7 +3,7 @@ import { families, type SpecDocument } from '../engine/index.ts'
 import { done, refused, type Outcome, type Problem } from '../problem/index.ts'
 import { lengthIn, nanometres, parseAngle, parseLength, type Length } from '../quantity/index.ts'
 import { languages, type Language, type Words } from '../words/index.ts'
-import type { Beginning } from './begin.ts'
+import type { DraftBeginning } from './begin.ts'
 
 const typed = z.string().max(40)
 
@@ -39,7 +39,7 @@ export type AllWords = { readonly [Each in Language]: Words }
  */
 export function bareCase(
   words: AllWords,
-  { id, name, person, from, on }: Beginning,
+  { id, name, person, from, on }: DraftBeginning,
   parameters: BareParameters,
 ): Outcome<SpecDocument> {
   const sizes = sizesOf(parameters)

@@ -1,7 +1,7 @@
 import type { SpecDocument } from '../engine/index.ts'
 
 /** Who begins a draft, of what, and when. */
-export interface Beginning {
+export interface DraftBeginning {
   readonly id: string
   readonly name: string
   readonly person: string
@@ -12,7 +12,7 @@ export interface Beginning {
 }
 
 /** A copy of a spec as the beginning of another engine's. Where the copied numbers are invented, the source says so until all were replaced. */
-export function copyOf(spec: SpecDocument, { id, name, person, from, on }: Beginning): SpecDocument {
+export function copyOf(spec: SpecDocument, { id, name, person, from, on }: DraftBeginning): SpecDocument {
   const { checks: _, accepted: __, pages: ___, ...rest } = spec
   const copiedFrom = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
   return {
@@ -28,7 +28,7 @@ export function copyOf(spec: SpecDocument, { id, name, person, from, on }: Begin
 /** The beginning of an engine's next revision: as it is, entered by who revises it and checked by nobody yet. */
 export function revisionOf(
   spec: SpecDocument,
-  { person, from, on, revision }: Pick<Beginning, 'person' | 'from' | 'on'> & { readonly revision: number },
+  { person, from, on, revision }: Pick<DraftBeginning, 'person' | 'from' | 'on'> & { readonly revision: number },
 ): SpecDocument {
   const copiedFromDemo = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
   return {

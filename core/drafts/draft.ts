@@ -4,7 +4,7 @@ import { hasOwnCheck, typistsOf } from './checking/index.ts'
 import { documentAfter } from './document.ts'
 import type { DraftAct, DraftEntry, DraftEvent, EditMessage } from './entry.ts'
 
-interface Edited {
+interface EditedDraft {
   readonly what: EditMessage
   readonly person: string
   /** The document after it. Documents share what an edit left alone. */
@@ -15,7 +15,7 @@ interface Edited {
 export interface Draft {
   readonly base: SpecDocument
   /** All edits that are done or can be done again, in order. */
-  readonly edits: readonly Edited[]
+  readonly edits: readonly EditedDraft[]
   /** How many of the edits are done; those past it were undone. */
   readonly position: number
   readonly state: 'open' | 'published' | 'discarded'

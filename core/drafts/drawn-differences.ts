@@ -15,7 +15,7 @@ export interface DrawnDifference {
   readonly how: 'added' | 'gone' | 'moved' | 'changed'
 }
 
-interface Drawn {
+interface DrawnPart {
   readonly about: string
   readonly thing: Phrase | null
   readonly faces: readonly string[]
@@ -48,7 +48,7 @@ export function drawnDifferences(before: SpecDocument, after: SpecDocument): rea
   })
 }
 
-function drawnIn(document: SpecDocument): ReadonlyMap<string, Drawn> {
+function drawnIn(document: SpecDocument): ReadonlyMap<string, DrawnPart> {
   const { saddles, rods = [], balanceBearings = [], faces } = document.case
   const facesThatShow = (what: (typeof faces)[number]['shows']) =>
     faces.filter(({ shows }) => shows === what).map(({ id }) => id)
@@ -57,7 +57,7 @@ function drawnIn(document: SpecDocument): ReadonlyMap<string, Drawn> {
     { places: rods, shows: 'rods' },
     { places: balanceBearings, shows: 'balance' },
   ] as const
-  const drawn: readonly Drawn[] = [
+  const drawn: readonly DrawnPart[] = [
     ...subjects.parts.flatMap((kind) =>
       listOf(document, kind).map((each) => ({
         about: aboutOf({ kind, id: each.id }),

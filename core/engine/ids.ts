@@ -2,12 +2,12 @@ import { problem, type Facts, type Problem } from '../problem/index.ts'
 import type { Fit } from './fit.ts'
 import type { EngineSpec } from './schema.ts'
 
-type Repeated = Facts<'spec-id-twice'>
+type RepeatedId = Facts<'spec-id-twice'>
 
 /** A list whose entries are told apart by their ids, with what one of them is and what has the list. */
 interface NamedList {
-  readonly what: Repeated['what']
-  readonly of?: Repeated['of']
+  readonly what: RepeatedId['what']
+  readonly of?: RepeatedId['of']
   readonly path: string
   readonly ids: readonly string[]
 }
@@ -52,7 +52,7 @@ function namedLists(spec: EngineSpec): readonly NamedList[] {
   ]
 }
 
-function byId(what: Repeated['what'], path: string, list: readonly { readonly id: string }[]): NamedList {
+function byId(what: RepeatedId['what'], path: string, list: readonly { readonly id: string }[]): NamedList {
   return { what, path, ids: list.map(({ id }) => id) }
 }
 

@@ -1,7 +1,7 @@
 import { degrees, newtonMetres } from '../quantity/index.ts'
 import type { Pass, PassStep } from './pass.ts'
 
-interface Stepped {
+interface PassesInSteps {
   readonly passes: Pass[]
   /** Passes, counted from 0, whose value no equal steps of that size come to. */
   readonly unreached: readonly { readonly pass: number; readonly why: NoSteps }[]
@@ -25,7 +25,7 @@ export function inSteps({
 }: {
   readonly orders: readonly { readonly id: string; readonly sequence: readonly string[] }[]
   readonly passes: readonly Pass[]
-}): Stepped {
+}): PassesInSteps {
   const torque = new Map<string, number>()
   const made: Pass[] = []
   const unreached: { pass: number; why: NoSteps }[] = []

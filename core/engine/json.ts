@@ -6,7 +6,7 @@ const nextToken =
 
 const deepestNesting = 40
 
-type Expected =
+type ExpectedToken =
   | 'value'
   | 'value-or-end'
   | 'key'
@@ -24,7 +24,7 @@ type Expected =
  */
 export function readJson(text: string): Outcome<unknown> {
   const open: (Set<string> | null)[] = []
-  let expected: Expected = 'value'
+  let expected: ExpectedToken = 'value'
   nextToken.lastIndex = 0
   for (let from = 0; ; from = nextToken.lastIndex) {
     const token = nextToken.exec(text)?.[1]
@@ -43,9 +43,9 @@ export function readJson(text: string): Outcome<unknown> {
 /** What may follow a token; null when the token may not stand here. `open` holds the keys of each open object, null for a list. */
 function step(
   token: string,
-  expected: Expected,
+  expected: ExpectedToken,
   open: (Set<string> | null)[],
-): Expected | 'key-twice' | null {
+): ExpectedToken | 'key-twice' | null {
   const closes = (expected === 'key-or-end' || expected === 'comma-or-brace') && token === '}'
   const closesList = (expected === 'value-or-end' || expected === 'comma-or-bracket') && token === ']'
   if (closes || closesList) {
@@ -81,7 +81,7 @@ function step(
   }
 }
 
-function afterValue(open: readonly (Set<string> | null)[]): Expected {
+function afterValue(open: readonly (Set<string> | null)[]): ExpectedToken {
   if (open.length === 0) return 'nothing'
   return open.at(-1) === null ? 'comma-or-bracket' : 'comma-or-brace'
 }

@@ -56,7 +56,7 @@ export const placed = z.strictObject({
 
 export const placedList = z.array(placed).min(1, advise('places-none')).max(60)
 
-export type Placed = z.output<typeof placed>
+export type PlacedWork = z.output<typeof placed>
 export type PlacedPicture = (typeof placedPictures)[number]
 export type PlacedKind = (typeof placedKinds)[number]
 
@@ -86,7 +86,7 @@ const pictureOfFacePart: { readonly [Kind in FacePart['kind']]: PlacedPicture } 
 /** What is drawn for a place; `part` is the seal, plug, valve or strainer that it is about. */
 export function pictureOfPlace(
   kind: PlacedKind,
-  { picture }: Placed,
+  { picture }: PlacedWork,
   part: Pick<FacePart, 'kind'> | null = null,
 ): PlacedPicture {
   return picture ?? (part === null ? usualPictures[kind] : pictureOfFacePart[part.kind])

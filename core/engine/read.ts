@@ -3,10 +3,10 @@ import type { Language } from '../words/index.ts'
 import { repeatedIds } from './ids.ts'
 import { readJson } from './json.ts'
 import { danglingReferences } from './references.ts'
-import type { Remembering } from './remembered.ts'
+import type { RereadContext } from './remembered.ts'
 import { engineSpec, type EngineSpec, type SpecDocument } from './schema.ts'
 import { adviceOn, opened, shapeProblem } from './shape.ts'
-import { inLanguage, type Taken } from './translations.ts'
+import { inLanguage, type TextsByPart } from './translations.ts'
 
 /** A spec that can be worked with, or everything that keeps it from being one. */
 export type SpecReading =
@@ -46,14 +46,14 @@ export function readDocument(document: SpecDocument, language: Language = 'en'):
 }
 
 /** What was taken in each language of parts that were read before. */
-const inLanguages: Readonly<Record<Language, Taken>> = {
+const inLanguages: Readonly<Record<Language, TextsByPart>> = {
   en: new WeakMap(),
   de: new WeakMap(),
   es: new WeakMap(),
 }
 
-function reading(written: unknown, language: Language, taken: Taken | null): SpecReading {
-  const asked: Remembering = { error: adviceOn, ...(taken !== null && { isRemembering: true }) }
+function reading(written: unknown, language: Language, taken: TextsByPart | null): SpecReading {
+  const asked: RereadContext = { error: adviceOn, ...(taken !== null && { isRemembering: true }) }
   const parsed = engineSpec.safeParse(written, asked)
   if (!parsed.success) {
     const issues = parsed.error.issues.flatMap(opened)

@@ -26,14 +26,14 @@ export function danglingReferences(spec: EngineSpec): readonly Problem[] {
     )
 }
 
-type Refer = (path: Path, id: string | undefined) => readonly Reference[]
+type ReferenceFinder = (path: Path, id: string | undefined) => readonly Reference[]
 
-function to(what: NamedPart, list: readonly { readonly id: string }[]): Refer {
+function to(what: NamedPart, list: readonly { readonly id: string }[]): ReferenceFinder {
   const known = new Set(list.map(({ id }) => id))
   return (path, id) => (id === undefined ? [] : [{ path, id, what, known }])
 }
 
-function each(refer: Refer, path: Path, ids: readonly string[] = []): readonly Reference[] {
+function each(refer: ReferenceFinder, path: Path, ids: readonly string[] = []): readonly Reference[] {
   return ids.flatMap((id, index) => refer([...path, index], id))
 }
 
@@ -97,7 +97,7 @@ function ofFit(spec: EngineSpec, fit: Fit, path: Path): readonly Reference[] {
   ]
 }
 
-function ofProcedure(fastener: Refer, procedure: Procedure, path: Path): readonly Reference[] {
+function ofProcedure(fastener: ReferenceFinder, procedure: Procedure, path: Path): readonly Reference[] {
   const order = to('order', procedure.orders)
   return [
     ...procedure.orders.flatMap((one, i) => each(fastener, [...path, 'orders', i, 'sequence'], one.sequence)),

@@ -1,7 +1,7 @@
 import type { z } from 'zod'
 
 /** What `safeParse` is given where parts that were read before are not read again. */
-export interface Remembering extends z.core.ParseContext<z.core.$ZodIssue> {
+export interface RereadContext extends z.core.ParseContext<z.core.$ZodIssue> {
   readonly isRemembering?: true
 }
 

@@ -45,17 +45,17 @@ export function firstWritten(text: string): string {
 }
 
 /** Parts with what they are in a language, by the very object. */
-export type Taken = WeakMap<object, unknown>
+export type TextsByPart = WeakMap<object, unknown>
 
 /**
  * The same value with each text in this language; a part without translations is given as it is. What is `known` is not gone through
  * again, and what is gone through is known then.
  */
-export function inLanguage<Value>(language: Language, value: Value, known: Taken | null = null): Value {
+export function inLanguage<Value>(language: Language, value: Value, known: TextsByPart | null = null): Value {
   return taken(language, value, known) as Value
 }
 
-function taken(language: Language, value: unknown, known: Taken | null): unknown {
+function taken(language: Language, value: unknown, known: TextsByPart | null): unknown {
   if (typeof value !== 'object' || value === null) return value
   if (value instanceof Translations) return value.in(language)
   const before = known?.get(value)
@@ -65,7 +65,7 @@ function taken(language: Language, value: unknown, known: Taken | null): unknown
   return now
 }
 
-function partsTaken(language: Language, value: object, known: Taken | null): object {
+function partsTaken(language: Language, value: object, known: TextsByPart | null): object {
   if (Array.isArray(value)) {
     const parts = value.map((each: unknown) => taken(language, each, known))
     return parts.some((each, index) => each !== value[index]) ? parts : (value as unknown[])

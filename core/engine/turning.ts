@@ -14,7 +14,7 @@ export const turning = z
     mostRise: printedTorqueText.optional(),
   })
   .refine((limits) => Object.values(limits).some((limit) => limit !== undefined), advise('turning-empty'))
-  .transform(({ least, most, mostRise }): Turning => {
+  .transform(({ least, most, mostRise }): TurningTorque => {
     const unit = (most ?? mostRise ?? least)?.unit ?? 'N·m'
     return {
       least: least?.torque ?? null,
@@ -25,7 +25,7 @@ export const turning = z
   })
 
 /** Limits of a turning torque; null where the manual gives none. */
-export interface Turning {
+export interface TurningTorque {
   readonly least: Torque | null
   readonly most: Torque | null
   /** From the reading before. */

@@ -9,7 +9,7 @@ const noiseIsTooMuch = 20
 /** What has come of a line, apart from the readings. */
 export type LineState = 'good' | 'streams' | 'garbled'
 
-export interface Heard {
+export interface ReceivedLines {
   /** The readings that count, in order. */
   readonly sent: readonly Extract<SentLine, { kind: 'value' }>[]
   /** The last number in a unit that is not known, as it was named; null where none came. */
@@ -23,7 +23,7 @@ export class LineWatch {
   #latest: number[] = []
   #noise = 0
 
-  take(chunk: Uint8Array, at_ms: number): Heard {
+  take(chunk: Uint8Array, at_ms: number): ReceivedLines {
     const { lines, pending } = readLines(this.#pending, chunk)
     this.#pending = pending
     const values: Extract<SentLine, { kind: 'value' }>[] = []

@@ -27,7 +27,7 @@ export interface Sketch {
   readonly texts: readonly PictureText[]
 }
 
-type Sketched = (shown: FacePartShown) => Sketch
+type SketchPart = (shown: FacePartShown) => Sketch
 
 const whole = 2 * Math.PI
 /** The face is at the left of the wall, where the person stands; oil is at the right. */
@@ -37,7 +37,7 @@ const faceAt = 92
  * Each part cut open, the face that it sits in at the left, where the person stands. A lip or a flow that is outwards is drawn
  * towards the person.
  */
-export const facePartPictures: { readonly [Kind in FacePart['kind']]: Sketched } = {
+export const facePartPictures: { readonly [Kind in FacePart['kind']]: SketchPart } = {
   seal: (shown) => {
     const section = sealSection(shown)
     return {

@@ -39,7 +39,7 @@ export {
   torqueWindowIn,
   withRunning,
 } from './reading/prevailing.ts'
-export type { Prevailing } from './reading/prevailing.ts'
+export type { PrevailingTorque } from './reading/prevailing.ts'
 export { lengthDoubt } from './reading/length-doubt.ts'
 export { isReadingAsked } from './reading/reading-asked.ts'
 export { isPastProof } from './reading/past-proof.ts'

@@ -9,7 +9,7 @@ import { isOurs } from './window/window-rules.ts'
 const granted: readonly string[] = ['fullscreen', 'screen-wake-lock', 'serial']
 
 /** Who asks for what, as both handlers are told. */
-interface Asking {
+interface PermissionRequest {
   readonly contents: WebContents | null
   readonly permission: string
   readonly frame: string
@@ -39,7 +39,7 @@ export function refusePermissions(session: Session): void {
   })
 }
 
-function isGranted({ contents, permission, frame, isMainFrame, media = [], mediaOrigin }: Asking): boolean {
+function isGranted({ contents, permission, frame, isMainFrame, media = [], mediaOrigin }: PermissionRequest): boolean {
   const isCamera =
     media.length === 1 && media[0] === 'video' && (mediaOrigin === undefined || isOurs(mediaOrigin))
   return (

@@ -3,12 +3,12 @@ import type { IpcMainInvokeEvent } from 'electron'
 import { mostBytesOf } from '../../core/contract/index.ts'
 import { problem } from '../../core/problem/index.ts'
 import { isRequestName } from '../requests/index.ts'
-import type { Answering } from '../requests/index.ts'
+import type { AnswerRequest } from '../requests/index.ts'
 import { channel } from './channel.ts'
 import { isOurs } from './window/window-rules.ts'
 
 /** Answers the window. Nothing else of the program touches `ipcMain`: who asks is checked here, for all requests. */
-export function answerWindow(answer: Answering): void {
+export function answerWindow(answer: AnswerRequest): void {
   ipcMain.handle(channel, async (event, name: unknown, text: unknown) =>
     JSON.stringify(await (isOurWindow(event) ? answerText(answer, name, text) : unknown(''))),
   )
@@ -20,10 +20,10 @@ export function answerWindow(answer: Answering): void {
  * (shell/renderer/api/electron_api_context_bridge.cc, `IsProxy`), and keeps `undefined`, which JSON leaves out.
  */
 export async function answerText(
-  answer: Answering,
+  answer: AnswerRequest,
   name: unknown,
   text: unknown,
-): Promise<Awaited<ReturnType<Answering>>> {
+): Promise<Awaited<ReturnType<AnswerRequest>>> {
   if (typeof name !== 'string') return unknown('')
   if (typeof text !== 'string') return unknown(name.slice(0, 40))
   // As the local host does with a body: what is longer than the request can be is not parsed.
@@ -38,7 +38,7 @@ export async function answerText(
   return answer(name, input)
 }
 
-function unknown(name: string): Awaited<ReturnType<Answering>> {
+function unknown(name: string): Awaited<ReturnType<AnswerRequest>> {
   return { ok: false, problem: problem('request-unknown', { name }) }
 }
 

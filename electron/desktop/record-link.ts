@@ -1,10 +1,10 @@
 import { problem } from '../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
-import type { Answering } from '../requests/index.ts'
+import type { AnswerRequest } from '../requests/index.ts'
 
 /** What is behind the window once the record is open. */
 export interface OpenedRecord {
-  readonly answer: Answering
+  readonly answer: AnswerRequest
   readonly flush: () => void
   readonly close: () => Promise<void>
 }
@@ -37,7 +37,7 @@ export class RecordLink {
     this.#refused = behaviour.refused
   }
 
-  readonly answer: Answering = async (name, input) => {
+  readonly answer: AnswerRequest = async (name, input) => {
     await this.#shown
     if (this.#closing !== null) return ending()
     this.#opening ??= this.#openOnce()
@@ -69,6 +69,6 @@ export class RecordLink {
   }
 }
 
-function ending(): Awaited<ReturnType<Answering>> {
+function ending(): Awaited<ReturnType<AnswerRequest>> {
   return { ok: false, problem: problem('host-lost', {}) }
 }

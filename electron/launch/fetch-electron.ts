@@ -99,7 +99,7 @@ async function download(root: string, env: Env): Promise<Phrase | undefined> {
     : { code: 'installerPrinted', facts: { line } }
 }
 
-interface Watched {
+interface WatchedFetch {
   readonly arrived: () => number
   /** Grows while there is something to wait for, in the unpacking too. */
   readonly alive: () => number
@@ -107,7 +107,7 @@ interface Watched {
   readonly stop: () => void
 }
 
-function watch({ arrived, alive, tell, stop }: Watched): NodeJS.Timeout {
+function watch({ arrived, alive, tell, stop }: WatchedFetch): NodeJS.Timeout {
   let seconds = 0
   let last = 0
   let idle = 0

@@ -25,12 +25,12 @@ function destinationOf(text: string, fromOutside: string | undefined): Outcome<D
 }
 
 /** What the words after the command choose. */
-interface Chosen {
+interface ListChoice {
   readonly benches: number
   readonly lists: Parameters<typeof chooseLists>[1]
 }
 
-async function init(destination: Destination, { benches }: Chosen): Promise<Outcome<string>> {
+async function init(destination: Destination, { benches }: ListChoice): Promise<Outcome<string>> {
   const made = await setUp(destination, benches)
   if (!made.ok) return made
   const { shop, database } = destination.address
@@ -59,7 +59,7 @@ async function status(destination: Destination): Promise<Outcome<string>> {
   return found.ok ? done(words.shopSetup.status({ shop: destination.address.shop, ...found.value })) : found
 }
 
-async function lists(destination: Destination, { lists: chosen }: Chosen): Promise<Outcome<string>> {
+async function lists(destination: Destination, { lists: chosen }: ListChoice): Promise<Outcome<string>> {
   const common = await chooseLists(destination, chosen)
   if (!common.ok) return common
   const is = (list: 'people' | 'wrenches') => common.value.includes(list)
@@ -76,7 +76,7 @@ async function rebuild(destination: Destination): Promise<Outcome<string>> {
 }
 
 const commands: Readonly<
-  Record<string, (destination: Destination, chosen: Chosen) => Promise<Outcome<string>>>
+  Record<string, (destination: Destination, chosen: ListChoice) => Promise<Outcome<string>>>
 > = {
   init,
   migrate,

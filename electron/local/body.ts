@@ -3,7 +3,7 @@ import type { IncomingMessage } from 'node:http'
 export type Body = { readonly text: string } | { readonly refused: 400 | 413 | 'unlike' }
 
 /** What the beginning of a body must be like for the rest to be kept. */
-export type Beginning = (head: string) => boolean
+export type BodyCheck = (head: string) => boolean
 
 /** As much of the beginning as is looked at. */
 const headBytes = 64
@@ -15,7 +15,7 @@ const headBytes = 64
 export async function readBody(
   request: IncomingMessage,
   limitBytes: number,
-  beginsWell: Beginning = () => true,
+  beginsWell: BodyCheck = () => true,
 ): Promise<Body> {
   if (Number(request.headers['content-length'] ?? 0) > limitBytes) return { refused: 413 }
   let parts: Buffer[] = []

@@ -6,9 +6,9 @@ import type { Pages } from '../pages/index.ts'
 import type { RequestName } from '../../core/contract/index.ts'
 import { problem } from '../../core/problem/index.ts'
 import { isRequestName } from '../requests/index.ts'
-import type { Answering } from '../requests/index.ts'
+import type { AnswerRequest } from '../requests/index.ts'
 import { readBody } from './body.ts'
-import type { Beginning, Body } from './body.ts'
+import type { BodyCheck, Body } from './body.ts'
 import { Connections } from './connections.ts'
 import { authorize } from './request-guard.ts'
 import type { HostIdentity } from './request-guard.ts'
@@ -18,7 +18,7 @@ import type { Limits } from './limits.ts'
 /** What the local host serves. `onRequest` is called at each admitted request: somebody's window is open. */
 export interface HostParts {
   readonly pages: Pages
-  readonly answer: Answering
+  readonly answer: AnswerRequest
   readonly token: string
   readonly limits?: Limits
   readonly onRequest?: () => void
@@ -84,7 +84,7 @@ interface Exchange {
   readonly goOn: () => void
 }
 
-interface Around extends HostParts {
+interface ServerParts extends HostParts {
   readonly limits: Limits
   readonly port: number
   readonly connections: Connections
@@ -92,12 +92,12 @@ interface Around extends HostParts {
 }
 
 /** Requests that bring a file, and how such a body begins: as JSON, with the file as a text in it. */
-const bringsFile: ReadonlyMap<string, Beginning> = new Map([
+const bringsFile: ReadonlyMap<string, BodyCheck> = new Map([
   ['builds.import', (head: string) => /^\s*\{\s*"text"\s*:\s*"\{\\"bedplateBuild/.test(head)],
   ['verification.compare', (head: string) => /^\s*\{\s*"(name|base64)"\s*:/.test(head)],
 ])
 
-async function serve({ request, response, goOn }: Exchange, around: Around): Promise<void> {
+async function serve({ request, response, goOn }: Exchange, around: ServerParts): Promise<void> {
   const { pages, token, onRequest, port, connections } = around
   try {
     guard(response)
@@ -132,7 +132,7 @@ async function answered(
   name: RequestName,
   request: IncomingMessage,
   goOn: () => void,
-  { answer, limits, files }: Around,
+  { answer, limits, files }: ServerParts,
 ): Promise<unknown> {
   const begins = bringsFile.get(name)
   if (begins === undefined) {

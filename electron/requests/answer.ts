@@ -6,7 +6,7 @@ import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Handler, Handlers } from './handlers.ts'
 
 /** Answers any request by name; whatever arrives, an answer comes back and nothing is thrown. */
-export type Answering = (name: string, input: unknown) => Promise<Answer<RequestName>>
+export type AnswerRequest = (name: string, input: unknown) => Promise<Answer<RequestName>>
 
 /**
  * Puts the parsing of what comes in and goes out around the handlers. What a handler throws is a bug, of which `report` is
@@ -16,7 +16,7 @@ export function answering(
   handlers: Handlers,
   report: (name: RequestName, error: unknown) => void,
   expected: (error: unknown) => Problem | null = () => null,
-): Answering {
+): AnswerRequest {
   async function answer<Name extends RequestName>(name: Name, input: unknown): Promise<Answer<Name>> {
     try {
       return await handled(name, handlers[name], input)

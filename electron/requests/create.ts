@@ -3,7 +3,7 @@ import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { fileProblem } from '../store/index.ts'
 import type { Store, Witness } from '../store/index.ts'
 import { answering } from './answer.ts'
-import type { Answering } from './answer.ts'
+import type { AnswerRequest } from './answer.ts'
 import { archiveRequests } from './archive.ts'
 import { OpenBuildCache } from './open-build-cache.ts'
 import { BackupKeeper } from './backups.ts'
@@ -64,7 +64,7 @@ export type BeginEmpty = HandlersOf<'record'>['record.begin-empty']
 
 /** All requests of the contract, answered from a record; `stop` ends what goes on in the background. */
 export interface Requests {
-  readonly answer: Answering
+  readonly answer: AnswerRequest
   readonly stop: () => Promise<void>
 }
 

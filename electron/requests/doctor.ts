@@ -71,15 +71,15 @@ function stateOf(folder: string): RecordState {
   }
 }
 
-type Says = DoctorLine['says']
+type LineText = DoctorLine['says']
 
-function line<Code extends Says['code']>(
+function line<Code extends LineText['code']>(
   subject: DoctorLine['subject'],
   state: DoctorLine['state'],
   code: Code,
-  facts: Extract<Says, { readonly code: Code }>['facts'],
+  facts: Extract<LineText, { readonly code: Code }>['facts'],
 ): DoctorLine {
-  return { subject, state, says: { code, facts } as Says }
+  return { subject, state, says: { code, facts } as LineText }
 }
 
 function folderLine(folder: string): DoctorLine {

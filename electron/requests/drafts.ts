@@ -14,7 +14,7 @@ import {
   replayDraft,
   revisionOf,
   type AllWords,
-  type Beginning,
+  type DraftBeginning,
   type Draft,
   type DraftEntry,
   type DraftEvent,
@@ -66,7 +66,7 @@ export function draftRequests(services: {
   /** What a draft begins with, and which revision it becomes. */
   async function begin(
     origin: DraftOrigin,
-    beginning: Omit<Beginning, 'id'>,
+    beginning: Omit<DraftBeginning, 'id'>,
   ): Promise<Outcome<{ readonly base: SpecDocument; readonly revision: number }>> {
     if (origin.kind === 'revision') {
       const [latest] = store.library.revisions(origin.engine)
@@ -245,16 +245,16 @@ function lineOf({ row, entries, draft }: OpenDraft): DraftLine {
   }
 }
 
-interface Audited {
+interface AuditedDraft {
   readonly spec: EngineSpec | null
   readonly faults: number
   readonly doubts: number
 }
 
 /** By document, which is never changed in place: a list of drafts audits each once. */
-const audits = new WeakMap<SpecDocument, Audited>()
+const audits = new WeakMap<SpecDocument, AuditedDraft>()
 
-function auditedOnce(document: SpecDocument): Audited {
+function auditedOnce(document: SpecDocument): AuditedDraft {
   const known = audits.get(document)
   if (known !== undefined) return known
   const read = readSpec(documentText(document))

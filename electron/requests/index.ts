@@ -1,7 +1,7 @@
 export { askDoctor } from './doctor.ts'
 export { openLog } from './log.ts'
 export { isRequestName } from './answer.ts'
-export type { Answering } from './answer.ts'
+export type { AnswerRequest } from './answer.ts'
 export { createRequests } from './create.ts'
 export { byBrowser, openRequests } from './open.ts'
 export type { HostFacts } from './host-facts.ts'

@@ -6,7 +6,7 @@ import type { KeyStore } from '../shop/index.ts'
 import { openStore, restoreRecord } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
 import { answering } from './answer.ts'
-import type { Answering } from './answer.ts'
+import type { AnswerRequest } from './answer.ts'
 import { listBackups } from './backups.ts'
 import { createRequests, type BeginEmpty, type HostServices, type Requests, type Restore } from './create.ts'
 import { doctorLines } from './doctor.ts'
@@ -79,7 +79,7 @@ export async function openRequests(
     /** What keeps the password of that archive; null for a file. */
     readonly keyStore?: KeyStore | null
   } = {},
-): Promise<Outcome<{ answer: Answering; flush: () => void; close: () => Promise<void> }>> {
+): Promise<Outcome<{ answer: AnswerRequest; flush: () => void; close: () => Promise<void> }>> {
   const now = () => new Date()
   const log = openLog(facts.dataFolder, now)
   const report = (line: string): void => {

@@ -35,7 +35,7 @@ export interface ImportedEntries {
 }
 
 /** What is kept beside the entries, in the same transaction. */
-interface Kept {
+interface EntryTables {
   readonly specs: Specs
   readonly builds: Builds
   readonly photos: Photos
@@ -43,7 +43,7 @@ interface Kept {
 }
 
 /** The entries themselves: added at the end of a build, read in order, never changed. */
-export function entriesOn(db: Database, write: Write, { specs, builds, photos, shop }: Kept) {
+export function entriesOn(db: Database, write: Write, { specs, builds, photos, shop }: EntryTables) {
   const insert = db.prepare('INSERT INTO event (build, seq, body, sha256) VALUES (?, ?, ?, ?)')
   const read = db.prepare<[string], StoredEntry>(
     'SELECT seq, body, sha256 FROM event WHERE build = ? ORDER BY seq',

@@ -1,5 +1,5 @@
 /** A build, or a draft by its id, that has come further, and how far; null for the library, which has another revision. */
-export interface Confirmed {
+export interface WindowNews {
   readonly build: string | null
   /** The number of its last entry. */
   readonly seq: number
@@ -7,9 +7,9 @@ export interface Confirmed {
 
 /** The way to the other windows that show the same record. */
 export interface OtherWindows {
-  tell(confirmed: Confirmed): void
+  tell(confirmed: WindowNews): void
   /** Hears what other windows tell, from now on. */
-  hear(listen: (confirmed: Confirmed) => void): void
+  hear(listen: (confirmed: WindowNews) => void): void
 }
 
 /**
@@ -21,7 +21,7 @@ export function otherWindows(): OtherWindows {
   return {
     tell: (confirmed) => channel.postMessage(confirmed),
     hear: (listen) => {
-      channel.onmessage = ({ data }: MessageEvent<Confirmed>) => listen(data)
+      channel.onmessage = ({ data }: MessageEvent<WindowNews>) => listen(data)
     },
   }
 }

@@ -2,7 +2,7 @@ import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 
-type Reading =
+type ReadInLanguages =
   | { readonly ok: true; readonly value: SpecInLanguages }
   | { readonly ok: false; readonly problems: readonly Problem[] }
 
@@ -19,7 +19,7 @@ export class SpecInLanguages {
   }
 
   /** Problems: those of `readSpec`. */
-  static read(text: string, language: Language): Reading {
+  static read(text: string, language: Language): ReadInLanguages {
     const read = readSpec(text, language)
     return read.ok ? { ok: true, value: new SpecInLanguages(text, language, read.spec) } : read
   }

@@ -15,20 +15,20 @@ import { patternMarks, slanting } from './pattern.ts'
  */
 export type Mark = PathMark | CircleMark | SectorMark | TextMark
 
-interface Inked {
+interface InkedMark {
   readonly fill?: string
   readonly stroke?: string
   readonly width: number
   readonly dash?: readonly number[]
 }
 
-export interface PathMark extends Inked {
+export interface PathMark extends InkedMark {
   readonly kind: 'path'
   readonly points: readonly number[]
   readonly closed: boolean
 }
 
-export interface CircleMark extends Inked {
+export interface CircleMark extends InkedMark {
   readonly kind: 'circle'
   readonly x: number
   readonly y: number
@@ -99,7 +99,7 @@ export function marksOf(shape: Shape, looks: Readonly<Record<Role, Look>>, px: n
   }
 }
 
-function inked({ fill, stroke, width = 1, dash }: Look, px: number): Inked {
+function inked({ fill, stroke, width = 1, dash }: Look, px: number): InkedMark {
   return {
     ...(fill === undefined ? {} : { fill }),
     ...(stroke === undefined ? {} : { stroke }),

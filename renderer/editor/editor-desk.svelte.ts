@@ -16,7 +16,7 @@ import {
   unitOf,
   withValueAt,
   type Alignment,
-  type Copied,
+  type DocumentWithCopies,
   type EditMessage,
   type NewThing,
   type SpecDocument,
@@ -231,7 +231,7 @@ export class EditorDesk {
   /** What was copied and its copies are chosen then. */
   async #copy(
     code: 'mirrored' | 'repeated',
-    make: (document: SpecDocument, things: readonly Thing[]) => Outcome<Copied>,
+    make: (document: SpecDocument, things: readonly Thing[]) => Outcome<DocumentWithCopies>,
   ): Promise<void> {
     const { selected } = this
     let copies: readonly Thing[] = []

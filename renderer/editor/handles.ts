@@ -32,7 +32,7 @@ export function handleAt(scene: Scene, handles: readonly Shape[], at: Point, rea
 }
 
 /** What is shown of a thing in the list for keys and screen readers. */
-interface Listed {
+interface ListedHandle {
   readonly chosen: ReadonlySet<string>
   /** The order that is tapped in; null where none is. */
   readonly sequence: readonly string[] | null
@@ -44,7 +44,7 @@ export function thingRows(
   words: Words,
   spec: EngineSpec,
   things: readonly PlacedThing[],
-  { chosen, sequence, notes }: Listed,
+  { chosen, sequence, notes }: ListedHandle,
 ): readonly SceneRow[] {
   const { listed } = words.editor.drawn
   return things.map((thing) => {

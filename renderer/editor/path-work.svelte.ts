@@ -3,19 +3,19 @@ import {
   withBead,
   withBeadPath,
   withOutline,
-  type Drawn,
+  type SketchedThing,
   type Sketch,
 } from '../../core/drafts/index.ts'
 import type { Point } from '../../core/plane/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { EditorDesk } from './editor-desk.svelte.ts'
 
-type TypedBead = Extract<Drawn, { kind: 'bead' }>['typed']
+type TypedBead = Extract<SketchedThing, { kind: 'bead' }>['typed']
 
 /** An outline or a bead while it is drawn point by point. It is in the document as soon as its points make one; before, beside it. */
 export class PathWork {
   readonly #desk: EditorDesk
-  #drawn = $state.raw<Drawn | null>(null)
+  #drawn = $state.raw<SketchedThing | null>(null)
   #points = $state.raw<readonly Point[]>([])
   #face = ''
   /** The bead in the document, once it is there. */
@@ -26,7 +26,7 @@ export class PathWork {
   }
 
   /** What is drawn now; null for nothing. On another face nothing is. */
-  get kind(): Drawn['kind'] | null {
+  get kind(): SketchedThing['kind'] | null {
     return this.#drawn !== null && this.#face === this.#desk.face ? this.#drawn.kind : null
   }
   get points() {
@@ -61,7 +61,7 @@ export class PathWork {
     await this.#keep(this.#points.slice(0, -1))
   }
 
-  #begin(drawn: Drawn) {
+  #begin(drawn: SketchedThing) {
     this.#drawn = drawn
     this.#points = []
     this.#bead = null

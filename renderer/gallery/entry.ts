@@ -40,7 +40,7 @@ export function entryId(group: string, name: string): string {
 }
 
 /** A component without props of its own has a type of props that allows none. */
-type Shown<Of> = Surroundings & ([Of[keyof Of]] extends [never] ? unknown : Of)
+type ShownProps<Of> = Surroundings & ([Of[keyof Of]] extends [never] ? unknown : Of)
 
 type Maybe<Value> = Value | Promise<Value>
 
@@ -51,7 +51,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     shows: string,
     view: Component<Of>,
     /** The props of each state and what surrounds it, by what it is called. */
-    states: (shown: OnStage) => Maybe<Readonly<Record<string, Shown<NoInfer<Of>>>>>,
+    states: (shown: OnStage) => Maybe<Readonly<Record<string, ShownProps<NoInfer<Of>>>>>,
     press: readonly Press[] = [],
   ): Entry => ({
     id: entryId(group, name),

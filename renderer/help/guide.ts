@@ -3,7 +3,7 @@ import type { Preferences } from '../../core/contract/index.ts'
 import type { HelpTopicId } from '../../core/words/index.ts'
 import { topicOfStep } from './topic-of.ts'
 
-type Kept = NonNullable<Preferences['guide']>
+type StoredGuide = NonNullable<Preferences['guide']>
 
 /** What the note beside the work is chosen by. */
 export interface GuidedPlace {
@@ -16,10 +16,10 @@ export interface GuidedPlace {
 
 /** The guided first build: which build it is, and which note has been read. It is kept with the preferences of the bench. */
 export class Guide {
-  readonly #kept: () => Kept | null
-  readonly #keep: (kept: Kept | null) => Promise<unknown>
+  readonly #kept: () => StoredGuide | null
+  readonly #keep: (kept: StoredGuide | null) => Promise<unknown>
 
-  constructor(kept: () => Kept | null, keep: (kept: Kept | null) => Promise<unknown>) {
+  constructor(kept: () => StoredGuide | null, keep: (kept: StoredGuide | null) => Promise<unknown>) {
     this.#kept = kept
     this.#keep = keep
   }

@@ -1,5 +1,5 @@
 import { SvelteMap, SvelteSet } from 'svelte/reactivity'
-import { byLine, mayFeed, typedAs, type Heard, type Instrument } from '../../core/instrument/index.ts'
+import { byLine, mayFeed, typedAs, type ReceivedLines, type Instrument } from '../../core/instrument/index.ts'
 import type { ReadingField } from './reading-field.svelte.ts'
 import { SerialLine } from './serial-line.ts'
 import type { Port, Ports } from './serial-port.ts'
@@ -29,7 +29,7 @@ interface Line {
   readonly line: SerialLine
 }
 
-interface Kept {
+interface StoredInstruments {
   /** The instruments that this bench knows. */
   readonly list: () => readonly Instrument[]
   keep(list: readonly Instrument[]): Promise<void>
@@ -38,7 +38,7 @@ interface Kept {
 /** The instruments on serial lines: which are connected, and what they send. */
 export class SerialDesk {
   readonly ports: Ports | null
-  readonly #kept: Kept
+  readonly #kept: StoredInstruments
   #standing = $state<Record<string, LineStanding>>({})
   #lastSent = $state<Record<string, string>>({})
   #news = $state.raw<InstrumentNews | null>(null)
@@ -47,7 +47,7 @@ export class SerialDesk {
   readonly #awaited = new SvelteSet<string>()
   #field: ReadingField | null = null
 
-  constructor(ports: Ports | null, kept: Kept) {
+  constructor(ports: Ports | null, kept: StoredInstruments) {
     this.ports = ports
     this.#kept = kept
   }
@@ -162,7 +162,7 @@ export class SerialDesk {
     if (this.#awaited.delete(instrument.id)) this.#news = { kind: 'pluggedIn', name: instrument.name }
   }
 
-  #heard(id: string, { sent, unknownUnit, state }: Heard): void {
+  #heard(id: string, { sent, unknownUnit, state }: ReceivedLines): void {
     const instrument = this.list.find((each) => each.id === id)
     if (instrument === undefined) return
     const { name } = instrument

@@ -1,4 +1,4 @@
-import { LineWatch, type Heard } from '../../core/instrument/index.ts'
+import { LineWatch, type ReceivedLines } from '../../core/instrument/index.ts'
 import type { Port } from './serial-port.ts'
 
 /** So many breaks and wrong bits in a row, with nothing between them: the settings are not those of the instrument. Nor does a port that ends its streams at once keep the page busy. */
@@ -6,7 +6,7 @@ const mostFaultsInARow = 50
 
 export interface LineListener {
   /** What a chunk of bytes came to. */
-  heard(heard: Heard): void
+  heard(heard: ReceivedLines): void
   /** The line is no longer read: it was closed here, was unplugged, or sends nothing but faults. */
   ended(why: 'closed' | 'unplugged' | 'garbled', isMidLine: boolean): void
 }

@@ -4,13 +4,13 @@ const endsWithinMs = 1000
 /** A key that a reading is typed with. */
 export const ofNumber = /^[\d.,+-]$/
 
-interface Stray {
+interface StrayKey {
   readonly text: string
   readonly at: number
   /** Whether it was kept out of a text that has the focus without anybody having chosen it. */
   readonly wasDiverted: boolean
 }
-const nothing: Stray = { text: '', at: -Infinity, wasDiverted: false }
+const nothing: StrayKey = { text: '', at: -Infinity, wasDiverted: false }
 
 /** What is typed while no reading is asked for, put together until it ends; `keep` is given what is worth keeping. */
 export class StrayKeys {

@@ -1,7 +1,7 @@
 import type { Answer, Client, Input, PersonLine } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 
-export type Who = Input<'people.enter'>['who']
+export type EnteringPerson = Input<'people.enter'>['who']
 
 /** The bench at which the crew works: whose name entries are taken under. */
 export interface PresentPerson {
@@ -11,7 +11,7 @@ export interface PresentPerson {
 
 /** What lies open for choosing who is at the bench: the list, or the list with a PIN to be typed or a fault to be told. */
 export interface Choosing {
-  readonly who: Who | null
+  readonly who: EnteringPerson | null
   readonly problem: Problem | null
 }
 
@@ -69,7 +69,7 @@ export class Crew {
   }
 
   /** Asks the host whether this person is there; `pin-wanted` where the PIN must be typed first. */
-  async enter(who: Who, pin: string | null): Promise<Answer<'people.enter'>> {
+  async enter(who: EnteringPerson, pin: string | null): Promise<Answer<'people.enter'>> {
     const answer = await this.#client.request('people.enter', { who, pin })
     if (answer.ok) this.#list = this.#list.map((each) => (each.id === answer.value.id ? answer.value : each))
     return answer
@@ -126,7 +126,7 @@ export class Crew {
     return this.#came(who, await this.enter(who, null))
   }
 
-  async #came(who: Who, answer: Answer<'people.enter'>) {
+  async #came(who: EnteringPerson, answer: Answer<'people.enter'>) {
     if (answer.ok) return this.takeBench(answer.value.name)
     const { problem } = answer
     this.#choosing = { who: problem.path === 'pin' ? who : null, problem }

@@ -6,7 +6,7 @@ import { setTimeout as delay } from 'node:timers/promises'
 import { chromium, type Page } from '@playwright/test'
 import postgres from 'postgres'
 import { sentenceOf } from '../../core/problem/index.ts'
-import type { Answering } from '../../electron/requests/index.ts'
+import type { AnswerRequest } from '../../electron/requests/index.ts'
 import { noServer } from '../electron/shop/server.ts'
 import { chromiumToTest } from '../run/chromium.ts'
 import type { Measure } from './measure.ts'
@@ -25,7 +25,7 @@ const betweenMs = 300
 
 const now = () => performance.timeOrigin + performance.now()
 
-async function mustAnswer(answer: Answering, name: Parameters<Answering>[0], input: unknown) {
+async function mustAnswer(answer: AnswerRequest, name: Parameters<AnswerRequest>[0], input: unknown) {
   const reply = await answer(name, input)
   if (!reply.ok) throw new Error(`${name}: ${sentenceOf(reply.problem)}`)
 }

@@ -2,7 +2,7 @@ import { sentenceOf } from '../../core/problem/index.ts'
 import { evolve, replay, type BuildCommand, type BuildState } from '../../core/builds/index.ts'
 import type { Output } from '../../core/contract/index.ts'
 import { readSpec, type EngineSpec } from '../../core/engine/index.ts'
-import type { Answering } from '../../electron/requests/index.ts'
+import type { AnswerRequest } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 
 /** An open build: what the window would hold of it. */
@@ -14,10 +14,10 @@ export interface OpenBuild {
 
 /** Works a build on, over as many builds as are needed, and stops before each pull. */
 export class Worker {
-  readonly #answer: Answering
+  readonly #answer: AnswerRequest
   #build: OpenBuild | null = null
 
-  constructor(answer: Answering) {
+  constructor(answer: AnswerRequest) {
     this.#answer = answer
   }
 

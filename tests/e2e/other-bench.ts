@@ -1,7 +1,7 @@
 import { evolve, replay, type BuildCommand, type BuildState } from '../../core/builds/index.ts'
 import type { Answer, Input, Output, RequestName } from '../../core/contract/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
-import { openRequests, type Answering } from '../../electron/requests/index.ts'
+import { openRequests, type AnswerRequest } from '../../electron/requests/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
 import { engineFolder } from '../engine-files.ts'
 import { specOf } from './spec-of.ts'
@@ -10,10 +10,10 @@ const specs = engineFolder(['skerry-3', 'tarn-4'])
 
 /** A bench that is worked on without a window: another one, or this one before its host is started. */
 export class OtherBench {
-  readonly #answer: Answering
+  readonly #answer: AnswerRequest
   readonly close: () => Promise<void>
 
-  private constructor(answer: Answering, close: () => Promise<void>) {
+  private constructor(answer: AnswerRequest, close: () => Promise<void>) {
     this.#answer = answer
     this.close = close
   }

@@ -31,9 +31,9 @@ interface Entry {
   readonly path: string
   readonly band: Band | undefined
 }
-type Banded<Of extends Entry> = Of & { readonly band: Band }
+type WithBand<Of extends Entry> = Of & { readonly band: Band }
 
-function withBands<Of extends Entry>(entries: readonly Of[]): readonly Banded<Of>[] {
+function withBands<Of extends Entry>(entries: readonly Of[]): readonly WithBand<Of>[] {
   return entries.flatMap((entry) => (entry.band === undefined ? [] : [{ ...entry, band: entry.band }]))
 }
 
@@ -71,7 +71,7 @@ function missing(entries: readonly Entry[]): readonly Finding[] {
   return without.map(({ place, path }) => doubt('band-missing', { place }, path))
 }
 
-type BandedMark = Banded<Entry & { readonly mark: string }>
+type BandedMark = WithBand<Entry & { readonly mark: string }>
 
 function auditNeighbours(place: Phrase, first: BandedMark, second: BandedMark): readonly Finding[] {
   const names = { place, first: first.mark, second: second.mark }
@@ -99,7 +99,7 @@ function auditGrades(fit: Fit, path: string): readonly Finding[] {
       const first = banded[index - 1]
       if (first === undefined) return []
       const names = { fit: fit.name, first: first.grade, second: second.grade }
-      const middle = ({ band: { over, upTo } }: Banded<Entry>): Length => half(sum(over, upTo))
+      const middle = ({ band: { over, upTo } }: WithBand<Entry>): Length => half(sum(over, upTo))
       if (middle(second) <= middle(first)) return [fault('grades-not-ascending', names, second.path)]
       return second.band.over < first.band.upTo ? [doubt('grades-overlap', names, second.path)] : []
     }),

@@ -1,6 +1,6 @@
 import type { Phrase } from '../../problem/index.ts'
 import { shortAmount, torqueIn, type Torque } from '../../quantity/index.ts'
-import { writtenAt, type EngineSpec, type Turning } from '../../engine/index.ts'
+import { writtenAt, type EngineSpec, type TurningTorque } from '../../engine/index.ts'
 import { doubt, fault, type Finding } from '../finding.ts'
 import { auditPair } from '../bearings/limits.ts'
 
@@ -32,7 +32,7 @@ export function auditTurnings(spec: EngineSpec): readonly Finding[] {
 
 function auditTurning(
   place: Phrase,
-  { least, most, mostRise, unit }: Turning,
+  { least, most, mostRise, unit }: TurningTorque,
   path: string,
 ): readonly Finding[] {
   const shown = (torque: Torque) => shortAmount(torqueIn(torque, unit), unit, 3)

@@ -3,14 +3,14 @@ import { done, refused, type Outcome } from '../../problem/index.ts'
 import { lengthAmount, type Length } from '../../quantity/index.ts'
 import { exactly, oilClearance, type Clearance, type Range } from '../clearance.ts'
 import { guardedLimits } from '../sizes/guard.ts'
-import type { Measured } from '../sizes/measured.ts'
+import type { MeasuredSize } from '../sizes/measured.ts'
 import type { Sizes } from './pairs.ts'
 import { nearestInside, withoutShells, withShells, type Proposal } from './proposal.ts'
 
 /** Bore, with its cap tight, and journal of one bearing as measured. */
 export interface MeasuredBearing {
-  readonly bore: Measured
-  readonly journal: Measured
+  readonly bore: MeasuredSize
+  readonly journal: MeasuredSize
 }
 
 /** What readings say of the oil clearance with given walls; each a range because the walls are one. */

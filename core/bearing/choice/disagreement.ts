@@ -1,7 +1,7 @@
 import type { Band, Fit, MarkedPart } from '../../engine/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
 import { lengthAmount, nanometres, type Length } from '../../quantity/index.ts'
-import type { Measured } from '../sizes/measured.ts'
+import type { MeasuredSize } from '../sizes/measured.ts'
 
 /**
  * The mark in whose band a size falls: over its lower edge, up to and including its upper one; the least of all bands
@@ -27,7 +27,7 @@ export function disagreements(
   fit: Fit,
   place: string,
   marks: { readonly housing: string | null; readonly journal: string | null },
-  measured: { readonly bore: Measured; readonly journal: Measured },
+  measured: { readonly bore: MeasuredSize; readonly journal: MeasuredSize },
   uncertainty: Length,
 ): readonly Problem[] {
   return [

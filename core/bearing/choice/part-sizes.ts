@@ -3,13 +3,13 @@ import { done, refused, type Outcome } from '../../problem/index.ts'
 import { lengthAmount } from '../../quantity/index.ts'
 import { exactly } from '../clearance.ts'
 import { knownMark, sizeOf } from './marked.ts'
-import type { Measured } from '../sizes/measured.ts'
+import type { MeasuredSize } from '../sizes/measured.ts'
 import type { Sizes } from './pairs.ts'
 
 /** What is known of one bearing's two parts: the mark, null where it is worn away, and the readings, null where none were taken. */
 export interface KnownParts {
   readonly marks: { readonly housing: string | null; readonly journal: string | null }
-  readonly measured: { readonly bore: Measured | null; readonly journal: Measured | null }
+  readonly measured: { readonly bore: MeasuredSize | null; readonly journal: MeasuredSize | null }
 }
 
 /**

@@ -5,7 +5,7 @@ import { atReference, type PartAtTemperature } from './thermal.ts'
 export type Grid = readonly (readonly Length[])[]
 
 /** What the readings of one bore or journal come to, at 20 °C. */
-export interface Measured {
+export interface MeasuredSize {
   readonly least: Length
   readonly mean: Length
   readonly most: Length
@@ -31,7 +31,7 @@ export interface Suspect {
  * Brings every reading to 20 °C with the part's own expansion, then compares them. Throws a RangeError unless there is at
  * least one plane and every plane has the same number of directions, at least one.
  */
-export function measure(grid: Grid, part: PartAtTemperature, gauge?: PartAtTemperature): Measured {
+export function measure(grid: Grid, part: PartAtTemperature, gauge?: PartAtTemperature): MeasuredSize {
   const directions = grid[0]?.length ?? 0
   if (directions === 0 || grid.some((plane) => plane.length !== directions))
     throw new RangeError('every plane needs a reading in every direction')

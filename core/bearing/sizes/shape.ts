@@ -2,7 +2,7 @@ import type { Fit } from '../../engine/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
 import { lengthAmount, nanometres, type Length } from '../../quantity/index.ts'
 import type { Range } from '../clearance.ts'
-import type { Measured } from './measured.ts'
+import type { MeasuredSize } from './measured.ts'
 
 /**
  * Out-of-round and taper beyond what the spec allows, its limits being allowed themselves. None where it sets none. A taper that is
@@ -12,7 +12,7 @@ export function shapeFaults(
   fit: Fit,
   place: string,
   what: 'bore' | 'journal',
-  measured: Measured,
+  measured: MeasuredSize,
 ): readonly Problem[] {
   const { outOfRound } = fit.measuring ?? {}
   const faults: Problem[] = []
@@ -36,7 +36,7 @@ export function allowedTaper({ measuring }: Fit, places: number): Length | null 
 }
 
 /** Of the tapers that are beyond what is allowed, the one that is furthest beyond; null where none is. */
-function steepest(fit: Fit, { taper, taperByDistance }: Measured) {
+function steepest(fit: Fit, { taper, taperByDistance }: MeasuredSize) {
   const tapers =
     fit.measuring?.taperPer === undefined
       ? [{ taper, allowed: allowedTaper(fit, 1) }]

@@ -1,6 +1,6 @@
 import type { Assignment, AssignmentProblem } from './assignment-problem.ts'
 import { pricesOf } from './lagrangian-bound.ts'
-import { search, type Wants } from './search.ts'
+import { search, type Demand } from './search.ts'
 
 /** How many rounds the prices are sharpened before a search, and how many options it may then weigh. */
 const searches = [
@@ -23,7 +23,7 @@ const mostInRounds = 10_000_000
  */
 export function assign(
   problem: AssignmentProblem,
-  wants: Wants,
+  wants: Demand,
   known: Assignment | null = null,
 ): { readonly best: Assignment | null; readonly proved: boolean } {
   const options = problem.places.reduce((total, each) => total + each.length, 0)

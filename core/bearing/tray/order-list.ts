@@ -12,12 +12,12 @@ export interface OrderLine {
 }
 
 /** A bearing with the shells it is to get; those without a label are not in the tray. */
-export interface Wanting extends Readonly<Record<Half, Omit<AssignedShell, 'wall'>>> {
+export interface BearingToFill extends Readonly<Record<Half, Omit<AssignedShell, 'wall'>>> {
   readonly position: string
 }
 
 /** What has to be ordered before every bearing of an assignment has its shells: one line for each kind, in bearing order. */
-export function orderList({ filled }: { readonly filled: readonly Wanting[] }): readonly OrderLine[] {
+export function orderList({ filled }: { readonly filled: readonly BearingToFill[] }): readonly OrderLine[] {
   const lines = new Map<string, OrderLine>()
   for (const bearing of filled)
     for (const at of ['upper', 'lower'] as const) {

@@ -2,12 +2,12 @@ import type { Assignment, AssignmentProblem, Option } from './assignment-problem
 import type { Prices } from './lagrangian-bound.ts'
 
 /** What the places from each one on can take at most, by kind, and which kinds they could run short of. */
-export interface Wants {
+export interface Demand {
   readonly most: readonly (readonly number[])[]
   readonly scarce: readonly (readonly number[])[]
 }
 
-export function wantsOf({ places, pieces }: Pick<AssignmentProblem, 'places' | 'pieces'>): Wants {
+export function wantsOf({ places, pieces }: Pick<AssignmentProblem, 'places' | 'pieces'>): Demand {
   const none = pieces.map(() => 0)
   const most = fromTheEnd(places, none, (later, options) => {
     const mostUsed = mostTaken(options, pieces.length)
@@ -30,7 +30,7 @@ const mostOptions = 1000
  */
 export function search(
   { places, pieces, order, grain }: AssignmentProblem,
-  wants: Wants,
+  wants: Demand,
   prices: Prices,
   weighings: number,
   known: Assignment | null,

@@ -6,14 +6,14 @@ import { ringGapSlip } from '../limits/ring-gap-slip.ts'
 import { askedPlaces, judgeLimits, type AskedPlace } from '../limits/asked-places.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
-type At = BuildAtStep<'measure-limits' | 'measure-rings'>
+type BuildAtLimits = BuildAtStep<'measure-limits' | 'measure-rings'>
 const version = 1
 
 /**
  * A place may be measured as often as one likes; the last reading counts. Refuses `measure-unknown`, what `parseLength` does,
  * `number-negative` where a gap cannot be, `ring-gap-zero`, and what is no ring gap unless a person is sure: see `ringGapSlip`.
  */
-export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Events {
+export function measureLimit(at: BuildAtLimits, command: CommandOf<'measure-limit'>): Events {
   const place = placeOf(at, command)
   if (!place.ok) return place
   const { measure, place: called } = place.value
@@ -37,7 +37,7 @@ export function measureLimit(at: At, command: CommandOf<'measure-limit'>): Event
  * Refuses `measure-unknown`, `nothing-outside` where the place asks for nothing, `reason-missing`, and `ring-too-tight`: a ring of a set
  * that is filed is right, and one whose ends may meet when it is hot never is.
  */
-export function acceptMeasured(at: At, command: CommandOf<'accept-measured'>): Events {
+export function acceptMeasured(at: BuildAtLimits, command: CommandOf<'accept-measured'>): Events {
   const open = openAt(at, command)
   if (!open.ok) return open
   const { measure, measured, place } = open.value
@@ -52,7 +52,7 @@ export function acceptMeasured(at: At, command: CommandOf<'accept-measured'>): E
 }
 
 /** Refuses as `acceptMeasured`. */
-export function replaceMeasured(at: At, command: CommandOf<'replace-measured'>): Events {
+export function replaceMeasured(at: BuildAtLimits, command: CommandOf<'replace-measured'>): Events {
   const open = openAt(at, command)
   if (!open.ok) return open
   const reason = readReason(command.reason, { what: 'measured-part-replaced' })
@@ -66,12 +66,12 @@ function named({ step, measure, at }: Place) {
   return { step, measure, at }
 }
 
-function placeOf({ spec, state, step }: At, { measure, at }: Place): Outcome<AskedPlace> {
+function placeOf({ spec, state, step }: BuildAtLimits, { measure, at }: Place): Outcome<AskedPlace> {
   const place = askedPlaces(spec, state, step).find((each) => each.measure.id === measure && each.at === at)
   return place === undefined ? refused('measure-unknown', { step: step.name, place: at }) : done(place)
 }
 
-function openAt(build: At, command: Place): Outcome<AskedPlace> {
+function openAt(build: BuildAtLimits, command: Place): Outcome<AskedPlace> {
   const place = placeOf(build, command)
   if (!place.ok) return place
   const { measured, settled, measure, place: called } = place.value

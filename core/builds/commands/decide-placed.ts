@@ -4,14 +4,14 @@ import { readReason } from '../../tightening/index.ts'
 import { placeRounds, type PlaceRound } from '../placed/placed-places.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
-type At = BuildAtStep<PlacedKind>
+type BuildAtPlaces = BuildAtStep<PlacedKind>
 const version = 1
 
 /**
  * Refuses `place-unknown`, `place-done-already`, `marks-first` where marks are looked at again before all of them were set, and
  * `reason-missing` where something is to be written and is not.
  */
-export function doPlace(at: At, command: CommandOf<'do-place'>): Events {
+export function doPlace(at: BuildAtPlaces, command: CommandOf<'do-place'>): Events {
   const found = workAt(at, command)
   if (!found.ok) return found
   const { place } = found.value
@@ -27,7 +27,7 @@ export function doPlace(at: At, command: CommandOf<'do-place'>): Events {
 }
 
 /** Refuses `place-unknown`, `place-not-done` and `reason-missing`. */
-export function undoPlace(at: At, command: CommandOf<'undo-place'>): Events {
+export function undoPlace(at: BuildAtPlaces, command: CommandOf<'undo-place'>): Events {
   const found = workAt(at, command)
   if (!found.ok) return found
   const { place } = found.value
@@ -43,7 +43,7 @@ function named({ step, place, round }: OfPlace) {
   return { step, place, round }
 }
 
-function workAt({ state, step }: At, { place, round }: OfPlace): Outcome<PlaceRound> {
+function workAt({ state, step }: BuildAtPlaces, { place, round }: OfPlace): Outcome<PlaceRound> {
   const found = placeRounds(state, step).find((each) => each.place.id === place && each.round === round)
   return found === undefined ? refused('place-unknown', { step: step.name, place }) : done(found)
 }

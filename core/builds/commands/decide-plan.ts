@@ -16,7 +16,7 @@ type AnyStep = BuildAtStep<StepKind>
 const isRead = ({ kind }: Step) => kind === 'check' || kind === 'measure-limits' || kind === 'measure-rings'
 
 /** What a person says they saw before a step is done again. */
-interface Seen {
+interface SeenBeforeRedo {
   readonly opens: readonly string[]
   readonly takenApart?: true | undefined
 }
@@ -54,7 +54,7 @@ export function redoStep({ spec, state, step }: AnyStep, command: CommandOf<'red
  * What is open again because marks that were read again read otherwise; empty where shells were not even chosen, or nothing
  * but their choice stands on the marks, which falls away by itself.
  */
-export function openedByMarks(spec: EngineSpec, state: BuildState, step: Step, seen: Seen): Events {
+export function openedByMarks(spec: EngineSpec, state: BuildState, step: Step, seen: SeenBeforeRedo): Events {
   const opened = openedAgain(spec, state, step)
   if (opened.every(({ kind }) => kind === 'choose-shells')) return done([])
   const checked = checkSeen(spec, state, step, opened, seen)
@@ -74,7 +74,7 @@ function checkSeen(
   state: BuildState,
   step: Step,
   opened: readonly Step[],
-  { opens, takenApart }: Seen,
+  { opens, takenApart }: SeenBeforeRedo,
 ): Outcome<unknown> {
   const others = opened.map(({ name }) => name)
   if (opens.length !== opened.length || opened.some(({ id }) => !opens.includes(id)))

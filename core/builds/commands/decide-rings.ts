@@ -5,14 +5,14 @@ import { readReason } from '../../tightening/index.ts'
 import { askedRings, type AskedRings } from '../rings/asked-rings.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
-type At = BuildAtStep<'fit-rings'>
+type BuildAtRings = BuildAtStep<'fit-rings'>
 const version = 1
 
 /**
  * The rings of a piston are on, their gaps as the spec has them or where a person says. Refuses `piston-unknown`,
  * `rings-fitted-already`, `ring-unknown`, what `parseAngle` does, `angle-past-turn`, and what `clockFaults` finds.
  */
-export function fitRings(at: At, command: CommandOf<'fit-rings'>): Events {
+export function fitRings(at: BuildAtRings, command: CommandOf<'fit-rings'>): Events {
   const found = pistonAt(at, command)
   if (!found.ok) return found
   const { set, piston, fitted } = found.value
@@ -36,7 +36,7 @@ export function fitRings(at: At, command: CommandOf<'fit-rings'>): Events {
 }
 
 /** Refuses `piston-unknown`, `rings-not-fitted` and `reason-missing`. */
-export function takeOffRings(at: At, command: CommandOf<'take-off-rings'>): Events {
+export function takeOffRings(at: BuildAtRings, command: CommandOf<'take-off-rings'>): Events {
   const found = pistonAt(at, command)
   if (!found.ok) return found
   const { text: name } = found.value.piston.name
@@ -57,7 +57,7 @@ function refusedFor({ name: { text: piston } }: RingPiston, fault: ClockFault): 
 }
 
 function pistonAt(
-  { spec, state, step }: At,
+  { spec, state, step }: BuildAtRings,
   { cylinder }: { readonly cylinder: number },
 ): Outcome<AskedRings> {
   const found = askedRings(spec, state, step).find(({ piston }) => piston.cylinder === cylinder)

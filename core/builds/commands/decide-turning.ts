@@ -3,7 +3,7 @@ import { readReason, readTurning, riseOf, verdictOfTurning } from '../../tighten
 import { turnedBefore } from '../steps/turnings.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
-type At = BuildAtStep<'turn'>
+type BuildAtTurning = BuildAtStep<'turn'>
 const version = 1
 
 /**
@@ -11,7 +11,7 @@ const version = 1
  * nothing was read, `turning-by-hand` where it has none, what `readTurning` does, and `reason-missing` where it binds and nobody
  * says where, or turns freely after it did not and nobody says what was done.
  */
-export function turnCrank({ spec, state, step }: At, command: CommandOf<'turn-crank'>): Events {
+export function turnCrank({ spec, state, step }: BuildAtTurning, command: CommandOf<'turn-crank'>): Events {
   const { typed, free, readWith } = command
   const common = { type: 'crank-turned', version, step: step.id } as const
   if (step.turning === undefined) {
@@ -34,7 +34,7 @@ export function turnCrank({ spec, state, step }: At, command: CommandOf<'turn-cr
 }
 
 /** Refuses `turning-not-outside` where nothing is outside its limits, and `reason-missing`. */
-export function acceptTurning({ state, step }: At, command: CommandOf<'accept-turning'>): Events {
+export function acceptTurning({ state, step }: BuildAtTurning, command: CommandOf<'accept-turning'>): Events {
   const turned = state.turnings[step.id]
   if (
     turned === undefined ||
@@ -49,7 +49,7 @@ export function acceptTurning({ state, step }: At, command: CommandOf<'accept-tu
 }
 
 /** Refuses `step-not-done` where the crank was not turned, and `reason-missing`. */
-export function voidTurning({ state, step }: At, command: CommandOf<'void-turning'>): Events {
+export function voidTurning({ state, step }: BuildAtTurning, command: CommandOf<'void-turning'>): Events {
   if (state.turnings[step.id] === undefined) return refused('step-not-done', { step: step.name })
   const reason = readReason(command.reason, { what: 'turning-voided' })
   return reason.ok ? done([{ type: 'turning-voided', version, step: step.id, reason: reason.value }]) : reason

@@ -16,21 +16,21 @@ export interface SampleEntry {
   readonly event: BuildEvent
 }
 
-interface Listed {
+interface ListedSample {
   /** Whether its engine is a demo. */
   readonly demo: boolean
   readonly serial: string
 }
 
-const isSample = ({ demo, serial }: Listed, sample: Sample) => demo && serial === sampleFacts[sample].serial
+const isSample = ({ demo, serial }: ListedSample, sample: Sample) => demo && serial === sampleFacts[sample].serial
 
 /** The demo builds still offered: each until it is there, and none as soon as there is a build of an engine that is no demo. */
-export function samplesLeft(builds: readonly Listed[]): readonly Sample[] {
+export function samplesLeft(builds: readonly ListedSample[]): readonly Sample[] {
   if (builds.some(({ demo }) => !demo)) return []
   return samples.filter((sample) => !builds.some((build) => isSample(build, sample)))
 }
 
 /** Whether the guided first build is offered: until a build is begun, be it this one. */
-export function offersGuided(builds: readonly Listed[]): boolean {
+export function offersGuided(builds: readonly ListedSample[]): boolean {
   return builds.every((build) => samples.some((sample) => isSample(build, sample)))
 }

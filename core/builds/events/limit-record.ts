@@ -1,9 +1,9 @@
 import type { LimitEvent } from './limit-events.ts'
 
-type Measured = Extract<LimitEvent, { type: 'limit-measured' }>
+type LimitMeasured = Extract<LimitEvent, { type: 'limit-measured' }>
 
 /** The last reading at one place. */
-export interface LimitReading extends Pick<Measured, 'reading' | 'verdict'> {
+export interface LimitReading extends Pick<LimitMeasured, 'reading' | 'verdict'> {
   readonly seq: number
   /** Why it is accepted although it is outside; null where nobody did. */
   readonly accepted: string | null
@@ -13,7 +13,7 @@ export interface LimitReading extends Pick<Measured, 'reading' | 'verdict'> {
 export type LimitsRecord = Readonly<Record<string, LimitReading>>
 
 /** One place of one thing that is measured in a step. */
-export function placeKey({ step, measure, at }: Pick<Measured, 'step' | 'measure' | 'at'>): string {
+export function placeKey({ step, measure, at }: Pick<LimitMeasured, 'step' | 'measure' | 'at'>): string {
   return `${step}/${measure}/${at}`
 }
 

@@ -1,9 +1,9 @@
 import type { PartEvent } from './part-events.ts'
 
-type Ticked = Extract<PartEvent, { type: 'parts-ticked' }>
+type PartsTicked = Extract<PartEvent, { type: 'parts-ticked' }>
 
 /** So many of a part, fitted at a step. */
-export interface PartTick extends Omit<Ticked, 'type' | 'version' | 'part'> {
+export interface PartTick extends Omit<PartsTicked, 'type' | 'version' | 'part'> {
   /** The entry that says it. */
   readonly seq: number
 }

@@ -1,16 +1,16 @@
 import type { PhotoEvent } from './photo-events.ts'
 
-type Added = Extract<PhotoEvent, { type: 'photo-added' }>
-type Written = Extract<PhotoEvent, { type: 'note-written' }>
+type PhotoAdded = Extract<PhotoEvent, { type: 'photo-added' }>
+type NoteWritten = Extract<PhotoEvent, { type: 'note-written' }>
 
 /** A photo that a build has, by the entry that says so. */
-export interface BuildPhoto extends Omit<Added, 'type' | 'version'> {
+export interface BuildPhoto extends Omit<PhotoAdded, 'type' | 'version'> {
   readonly seq: number
   /** UTC, ISO 8601. */
   readonly at: string
 }
 
-export interface BuildNote extends Omit<Written, 'type' | 'version'> {
+export interface BuildNote extends Omit<NoteWritten, 'type' | 'version'> {
   readonly seq: number
   /** UTC, ISO 8601. */
   readonly at: string

@@ -1,10 +1,10 @@
-import type { Placed, PlacedStep } from '../../engine/index.ts'
+import type { PlacedWork, PlacedStep } from '../../engine/index.ts'
 import { placedKey, type PlaceDone } from '../events/placed-record.ts'
 import type { BuildState } from '../events/state.ts'
 
 /** One place of a step that is done place by place. */
 export interface PlaceRound {
-  readonly place: Placed
+  readonly place: PlacedWork
   /** 1, or 2 where marks are looked at again after turns of the crank. */
   readonly round: 1 | 2
   readonly done: PlaceDone | null

@@ -1,7 +1,7 @@
 import type { SpecDocument } from '../../engine/index.ts'
 
 type DocumentStep = SpecDocument['steps'][number]
-type Of<Kind extends DocumentStep['kind']> = Extract<DocumentStep, { kind: Kind }>
+type StepOfKind<Kind extends DocumentStep['kind']> = Extract<DocumentStep, { kind: Kind }>
 
 /**
  * All that a spec says of a step which its outcome rests on, beside the steps under it; null where it has no such step. Left out
@@ -56,7 +56,7 @@ function thingsOf(document: SpecDocument, step: DocumentStep): unknown {
 }
 
 /** Which marks there are, and where they are read. What they stand for is no matter of reading them. */
-function marksRead({ fits }: SpecDocument, { fit: id, part }: Of<'note-marks'>): unknown {
+function marksRead({ fits }: SpecDocument, { fit: id, part }: StepOfKind<'note-marks'>): unknown {
   const fit = fits.find((each) => each.id === id)
   return fit && [fit.positions, fit[part].readAt, fit[part].marks.map(({ mark }) => mark)]
 }
@@ -68,7 +68,7 @@ function bearings(document: SpecDocument, id: string): unknown {
   return fit && [unnamed(fit), places.filter((place) => fit.positions.includes(place.id))]
 }
 
-function tightening(document: SpecDocument, step: Of<'run-procedure'>): unknown {
+function tightening(document: SpecDocument, step: StepOfKind<'run-procedure'>): unknown {
   const procedure = document.procedures.find(({ id }) => id === step.procedure)
   if (procedure === undefined) return null
   const ids = new Set(procedure.orders.flatMap(({ sequence }) => sequence))
@@ -84,7 +84,7 @@ function tightening(document: SpecDocument, step: Of<'run-procedure'>): unknown 
   ]
 }
 
-function joint(document: SpecDocument, step: Of<'lay-bead'>): unknown {
+function joint(document: SpecDocument, step: StepOfKind<'lay-bead'>): unknown {
   const bead = document.beads?.find(({ id }) => id === step.bead)
   if (bead === undefined) return null
   const { faces, dowels = [], oilPassages = [], faceParts = [] } = document.case

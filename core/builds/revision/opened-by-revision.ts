@@ -59,10 +59,10 @@ function hasRecord(spec: EngineSpec, state: BuildState, step: Step): boolean {
   }
 }
 
-type Under = ReadonlyMap<string, ReadonlySet<string>>
+type StepsUnder = ReadonlyMap<string, ReadonlySet<string>>
 
 /** By step: those that it comes after or works with, by either plan. */
-function underSteps(...specs: readonly EngineSpec[]): Under {
+function underSteps(...specs: readonly EngineSpec[]): StepsUnder {
   const under = new Map<string, Set<string>>()
   for (const spec of specs)
     for (const step of spec.steps) {
@@ -73,7 +73,7 @@ function underSteps(...specs: readonly EngineSpec[]): Under {
   return under
 }
 
-function allUnder(under: Under, id: string): ReadonlySet<string> {
+function allUnder(under: StepsUnder, id: string): ReadonlySet<string> {
   const found = new Set(under.get(id))
   // A set visits what is added while it is walked.
   for (const each of found) for (const next of under.get(each) ?? []) found.add(next)

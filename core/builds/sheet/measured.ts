@@ -2,7 +2,7 @@ import {
   checkByThread,
   measuredClearance,
   undersizeCalled,
-  type Measured,
+  type MeasuredSize,
   type ThreadCheck,
 } from '../../bearing/index.ts'
 import type { ReadWith } from '../../instrument/index.ts'
@@ -32,7 +32,7 @@ export interface SheetMeasured {
 /** Readings of one part: as typed, and what they come to at 20 °C. */
 export interface SheetReadings extends NotedReadings {
   readonly noted: Stamp | null
-  readonly measured: Measured
+  readonly measured: MeasuredSize
 }
 
 /** A plastic thread's reading beside what was computed; `check` is null while nothing can be computed. */
@@ -56,7 +56,7 @@ export function measuredOn(
   const bearing = bearingAt(state, fit, position)
   const record = bearingsIn(state, fit.id)
   const { decision, measured } = bearing
-  const readings = (part: 'housing' | 'journal', measured: Measured | null): SheetReadings | null => {
+  const readings = (part: 'housing' | 'journal', measured: MeasuredSize | null): SheetReadings | null => {
     const noted = record[part][position]
     if (noted === undefined || measured === null) return null
     return { ...noted, noted: lastStamp(entries, fit, 'readings-noted', position, part), measured }

@@ -1,4 +1,4 @@
-import { acceptedDoubts, type Accepted } from '../../audit/index.ts'
+import { acceptedDoubts, type AcceptedFinding } from '../../audit/index.ts'
 import type { Caution, Danger, EngineSpec, Source, StepKind } from '../../engine/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { replay } from '../events/evolve.ts'
@@ -79,7 +79,7 @@ export interface BuildSheet {
   readonly benches: readonly SheetBench[]
   readonly cautions: readonly Caution[]
   /** Doubts about the spec that somebody accepted, with the reason. */
-  readonly accepted: readonly Accepted[]
+  readonly accepted: readonly AcceptedFinding[]
   /**
    * What an altered or shortened copy cannot show: how many entries there are, and the first 16 digits of the
    * last hash.

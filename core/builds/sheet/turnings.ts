@@ -1,4 +1,4 @@
-import type { EngineSpec, Turning } from '../../engine/index.ts'
+import type { EngineSpec, TurningTorque } from '../../engine/index.ts'
 import type { ReadWith } from '../../instrument/index.ts'
 import type { RecordedEvent } from '../events/events.ts'
 import { stampOf, type Stamp } from '../events/stamp.ts'
@@ -14,7 +14,7 @@ export interface SheetTurning
   /** The cap that was tightened before; null where the procedure does not go cap by cap. */
   readonly cap: string | null
   /** Null where it turns by hand. */
-  readonly limits: Turning | null
+  readonly limits: TurningTorque | null
   /** Why it does not count any more; null where it does, or was turned again. */
   readonly voided: string | null
   /** False when it was turned again later, or does not count. */

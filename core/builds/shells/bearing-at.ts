@@ -14,7 +14,7 @@ import {
   undersized,
   undersizeOf,
   type Candidate,
-  type Measured,
+  type MeasuredSize,
   type Proposal,
   type Sizes,
 } from '../../bearing/index.ts'
@@ -32,7 +32,7 @@ export interface BearingCase {
   readonly fit: Fit
   /** Null where not noted or worn away. */
   readonly marks: { readonly housing: string | null; readonly journal: string | null }
-  readonly measured: { readonly bore: Measured | null; readonly journal: Measured | null }
+  readonly measured: { readonly bore: MeasuredSize | null; readonly journal: MeasuredSize | null }
   /** The undersize that the journal is ground to, as entries name it; null for the standard size. */
   readonly undersize: string | null
   /** What the measured journal is ground to by its size; null where it was not measured. */
@@ -183,7 +183,7 @@ function disputeOf(
   place: string,
   declared: string | null,
   groundTo: Outcome<string | null> | null,
-  journal: Measured | null,
+  journal: MeasuredSize | null,
   reason: string | null,
 ): SizeDispute | null {
   if (journal === null || groundTo?.ok !== true || groundTo.value === declared) return null
@@ -203,7 +203,7 @@ function measuredFrom(
   position: string,
   part: 'housing' | 'journal',
   noted: NotedReadings | undefined,
-): Measured | null {
+): MeasuredSize | null {
   if (noted === undefined) return null
   const body = partAtTemperature(fit, position, part, celsius(noted.partTemperature.celsius))
   if (!body.ok) return null

@@ -2,7 +2,7 @@ import { expectedSize, type ExpectedReading, type Range } from '../../bearing/in
 import { nanometres, type Length } from '../../quantity/index.ts'
 import type { EngineSpec, Fit } from '../../engine/index.ts'
 
-type What = 'bore' | 'journal' | 'wall'
+type MeasuredPart = 'bore' | 'journal' | 'wall'
 
 /** Planes along the axis and directions across it in which a bore or journal of the fit is measured. */
 export function measuringOf({ measuring }: Fit): { readonly planes: number; readonly directions: number } {
@@ -13,7 +13,7 @@ export function measuringOf({ measuring }: Fit): { readonly planes: number; read
  * About what a reading will be. Where the spec gives no bands the nominal bore of the bearing has to do: near enough to
  * tell one unit from another.
  */
-export function expectedAt(spec: EngineSpec, fit: Fit, position: string, what: What): ExpectedReading {
+export function expectedAt(spec: EngineSpec, fit: Fit, position: string, what: MeasuredPart): ExpectedReading {
   const between = expectedSize(fit, what) ?? aroundBore(what, boreOf(spec, position))
   return { place: position, what, between }
 }
@@ -21,7 +21,7 @@ export function expectedAt(spec: EngineSpec, fit: Fit, position: string, what: W
 /** Shares of the nominal bore within which each of them lies in any engine. */
 const shares = { bore: [0.97, 1.03], journal: [0.75, 1], wall: [0.005, 0.15] } as const
 
-function aroundBore(what: What, bore: Length): Range {
+function aroundBore(what: MeasuredPart, bore: Length): Range {
   const [least, most] = shares[what]
   return { least: nanometres(Math.round(bore * least)), most: nanometres(Math.round(bore * most)) }
 }

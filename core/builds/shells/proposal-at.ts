@@ -3,7 +3,7 @@ import {
   type Candidate,
   type Clearance,
   type Verdict,
-  type Why,
+  type ShellReason,
 } from '../../bearing/index.ts'
 import { problem, type Problem } from '../../problem/index.ts'
 import type { Fit } from '../../engine/index.ts'
@@ -16,7 +16,7 @@ export interface ProposedHalf {
   readonly grade: string
   /** `person` where it is pinned. */
   readonly by: ShellChoice['by']
-  readonly reason: Why
+  readonly reason: ShellReason
   /** The line of the tray it is taken from, null for one that must be ordered; absent where no tray was noted. */
   readonly label?: string | null
 }

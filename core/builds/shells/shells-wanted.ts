@@ -1,4 +1,4 @@
-import { orderList, type OrderLine, type Wanting } from '../../bearing/index.ts'
+import { orderList, type OrderLine, type BearingToFill } from '../../bearing/index.ts'
 import type { EngineSpec, Fit } from '../../engine/index.ts'
 import type { Half } from '../events/events.ts'
 import { proposalsFor } from './proposals.ts'
@@ -22,7 +22,7 @@ export function shellsWanted(spec: EngineSpec, state: BuildState, fit: Fit): She
     proposals.get(position)?.[half] ??
     null
   const differ = (tray?.halves ?? fit.seating?.halves ?? 'alike') === 'differ'
-  const filled: Wanting[] = []
+  const filled: BearingToFill[] = []
   const open: string[] = []
   for (const position of fit.positions) {
     const { undersize } = bearingAt(state, fit, position)

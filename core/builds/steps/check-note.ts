@@ -3,10 +3,10 @@ import type { EngineSpec } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { CheckAnswer } from '../events/state.ts'
 
-type Noted = Pick<CheckAnswer, 'note' | 'fittedWashers' | 'washersByTable' | 'measuredWith' | 'thrustPair'>
+type CheckNote = Pick<CheckAnswer, 'note' | 'fittedWashers' | 'washersByTable' | 'measuredWith' | 'thrustPair'>
 
 /** The answer to a check with its thrust washers as they are called, where it has them as entries do; so too those that the spec lacks. */
-export function washersCalled<Answer extends Omit<Noted, 'note'>>(
+export function washersCalled<Answer extends Omit<CheckNote, 'note'>>(
   { endFloat }: EngineSpec,
   answer: Answer,
 ): Answer {
@@ -25,7 +25,7 @@ export function washersCalled<Answer extends Omit<Noted, 'note'>>(
 }
 
 /** What stands beside the reading of a check: the person's own words, then the thrust washers as they are called. Empty where nothing does. */
-export function checkNote(words: Words, noted: Noted): string {
+export function checkNote(words: Words, noted: CheckNote): string {
   const { note, fittedWashers, washersByTable, measuredWith, thrustPair } = noted
   const { check } = words.steps
   const washers = [
@@ -41,7 +41,7 @@ export function checkNote(words: Words, noted: Noted): string {
   return [note, washers].filter((text) => text !== '').join(note.endsWith('.') ? ' ' : '. ')
 }
 
-function pairText(words: Words, { first, second, float_nm }: NonNullable<Noted['thrustPair']>): string {
+function pairText(words: Words, { first, second, float_nm }: NonNullable<CheckNote['thrustPair']>): string {
   const mm = (length: number) => words.amounts.amount(lengthAmount(nanometres(length), 'mm'))
   const shown = ({ name, thickness_nm }: typeof first) => ({ name, thickness: mm(thickness_nm) })
   return words.steps.check.fitPair({ first: shown(first), second: shown(second), float: mm(float_nm) })
@@ -54,7 +54,7 @@ function measuredText(words: Words, [first, second]: readonly string[]): string 
     : check.measuredWithPair({ first, second })
 }
 
-function byTable(words: Words, { name, thickness_nm }: NonNullable<Noted['washersByTable']>): string {
+function byTable(words: Words, { name, thickness_nm }: NonNullable<CheckNote['washersByTable']>): string {
   const thickness = words.amounts.amount(lengthAmount(nanometres(thickness_nm), 'mm'))
   return words.steps.check.washersByTable({ name, thickness })
 }

@@ -41,7 +41,7 @@ export function stepStates(spec: EngineSpec, state: BuildState): readonly StepSt
 }
 
 /** What is left to do. */
-interface Left {
+interface WorkLeft {
   readonly spec: EngineSpec
   /** In the spec's order. */
   readonly undone: ReadonlySet<Step>
@@ -50,9 +50,9 @@ interface Left {
 }
 
 /** What `leftIn` found: a state never changes. */
-const left = new WeakMap<BuildState, Left>()
+const left = new WeakMap<BuildState, WorkLeft>()
 
-function leftIn(spec: EngineSpec, state: BuildState): Left {
+function leftIn(spec: EngineSpec, state: BuildState): WorkLeft {
   const known = left.get(state)
   if (known?.spec === spec) return known
   const undone = new Set(spec.steps.filter((step) => !isStepDone(spec, state, step)))

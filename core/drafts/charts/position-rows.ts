@@ -2,7 +2,7 @@ import type { SpecDocument } from '../../engine/index.ts'
 import { done, problem, refused, type Outcome } from '../../problem/index.ts'
 import { parseLength, type LengthUnit } from '../../quantity/index.ts'
 import type { Point } from '../../plane/index.ts'
-import { movedTo, placed, type Where } from '../placing/index.ts'
+import { movedTo, placed, type FastenerPlace } from '../placing/index.ts'
 import { formulaIn, trimmed, type Rows } from './table.ts'
 
 /** A place from a table, with what else its row says. */
@@ -84,7 +84,7 @@ export function withPositions(
   document: SpecDocument,
   face: string,
   rows: readonly PositionRow[],
-  { usualGroup, where }: { readonly usualGroup: string; readonly where: (at: Point) => Where },
+  { usualGroup, where }: { readonly usualGroup: string; readonly where: (at: Point) => FastenerPlace },
 ): Outcome<SpecDocument> {
   let changed = document
   for (const { at, number, group } of rows) {
@@ -117,7 +117,7 @@ function withFastener(
   face: string,
   at: Point,
   number: string,
-  thing: { readonly group: string; readonly where: Where },
+  thing: { readonly group: string; readonly where: FastenerPlace },
 ): Outcome<SpecDocument> {
   const outcome = placed(document, face, at, { kind: 'fastener', ...thing })
   if (!outcome.ok || number === '') return outcome.ok ? done(outcome.value.document) : outcome

@@ -9,4 +9,4 @@ export {
   shifted,
   turnedAbout,
 } from './placing.ts'
-export type { LineRuns, Lying, PictureLook, Pins } from './placing.ts'
+export type { LineRuns, PicturePlacement, PictureLook, Pins } from './placing.ts'

@@ -31,7 +31,7 @@ export type PictureLook = Readonly<z.output<typeof pictureLook>>
  * Where the points of a picture lie in the engine's frame: x = a·px.x + c·px.y + e and y = b·px.x + d·px.y + f, in nanometres, in the
  * order of a canvas.
  */
-export interface Lying {
+export interface PicturePlacement {
   readonly a: number
   readonly b: number
   readonly c: number
@@ -51,7 +51,7 @@ export const leastApartPx = 8
  * How a picture lies: the similarity that takes its two pins to their places. `mirrored` where the drawing shows the engine's frame
  * reversed, so that the picture itself is never seen so. A similarity is fixed by two points, in complex numbers w = αz + β.
  */
-export function lyingBy([one, other]: Pins, mirrored: boolean): Lying {
+export function lyingBy([one, other]: Pins, mirrored: boolean): PicturePlacement {
   const side = mirrored ? -1 : 1
   const from = { x: other.px.x - one.px.x, y: (other.px.y - one.px.y) * side }
   const to = { x: other.at.x - one.at.x, y: other.at.y - one.at.y }
@@ -66,12 +66,12 @@ export function lyingBy([one, other]: Pins, mirrored: boolean): Lying {
   }
 }
 
-export function placeOf({ a, b, c, d, e, f }: Lying, { x, y }: Point): Point {
+export function placeOf({ a, b, c, d, e, f }: PicturePlacement, { x, y }: Point): Point {
   return { x: a * x + c * y + e, y: b * x + d * y + f }
 }
 
 /** The point of the picture, in its pixels, that lies at a place. */
-export function pixelAt({ a, b, c, d, e, f }: Lying, { x, y }: Point): Point {
+export function pixelAt({ a, b, c, d, e, f }: PicturePlacement, { x, y }: Point): Point {
   const [dx, dy, area] = [x - e, y - f, a * d - b * c]
   return { x: (d * dx - c * dy) / area, y: (a * dy - b * dx) / area }
 }
@@ -93,7 +93,7 @@ export function pinnedToPlaces(
  * `picture-points-near`, and `picture-distance-none` for a distance of nothing.
  */
 export function pinnedByDistance(
-  lying: Lying,
+  lying: PicturePlacement,
   points: readonly [Point, Point],
   distance: number,
   runs: LineRuns,

@@ -18,7 +18,7 @@ import {
 import { placedThings, thingsOn } from './things.ts'
 
 /** A document with copies in it, and which they are. */
-export interface Copied {
+export interface DocumentWithCopies {
   readonly document: SpecDocument
   readonly copies: readonly Thing[]
 }
@@ -34,8 +34,8 @@ export function withCopies(
   document: SpecDocument,
   things: readonly Thing[],
   to: (thing: PlacedThing) => readonly Point[],
-  where: (text: Where) => Where = (text) => text,
-): Outcome<Copied> {
+  where: (text: FastenerPlace) => FastenerPlace = (text) => text,
+): Outcome<DocumentWithCopies> {
   let changed = document
   const copies: Thing[] = []
   for (const thing of placedThings(document, things))
@@ -50,7 +50,7 @@ export function withCopies(
 }
 
 /** What is said of the place of a fastener, in one language or in several. */
-export type Where = SpecDocument['fasteners'][number]['where']
+export type FastenerPlace = SpecDocument['fasteners'][number]['where']
 
 function isTaken(document: SpecDocument, { kind, face }: PlacedThing, at: Point): boolean {
   return thingsOn(document, face, [kind]).some(
@@ -67,7 +67,7 @@ function withCopy(
   document: SpecDocument,
   { kind, id }: PlacedThing,
   at: Point,
-  where: (text: Where) => Where,
+  where: (text: FastenerPlace) => FastenerPlace,
 ): Copy {
   if (isListed(kind)) return copyOfListed(document, kind, id, at, where)
   if (isBearing(kind)) return copyOfBearing(document, kind, id, at)
@@ -82,7 +82,7 @@ function copyOfListed(
   kind: ListedKind,
   like: string,
   at: Point,
-  where: (text: Where) => Where,
+  where: (text: FastenerPlace) => FastenerPlace,
 ): Copy {
   const list = listOf(document, kind)
   const original = list.find((each) => each.id === like)!
@@ -126,7 +126,7 @@ function copyOfZone(document: SpecDocument, id: string, at: Point): Copy {
 function numbered<Copy extends { readonly face: string }>(
   { fasteners }: SpecDocument,
   copy: Copy,
-  where: (text: Where) => Where,
+  where: (text: FastenerPlace) => FastenerPlace,
 ): Copy {
   if (!('number' in copy)) return copy
   const fastener = copy as Copy & SpecDocument['fasteners'][number]

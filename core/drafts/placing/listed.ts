@@ -1,13 +1,13 @@
 import type { SpecDocument } from '../../engine/index.ts'
 import type { ListedKind } from './thing.ts'
 
-export interface Listed {
+export interface ListedThing {
   readonly id: string
   readonly face: string
   readonly at: readonly [string, string]
 }
 
-export function listOf(document: SpecDocument, kind: ListedKind): readonly Listed[] {
+export function listOf(document: SpecDocument, kind: ListedKind): readonly ListedThing[] {
   switch (kind) {
     case 'fastener':
       return document.fasteners
@@ -23,7 +23,7 @@ export function listOf(document: SpecDocument, kind: ListedKind): readonly Liste
 }
 
 /** A document with another list of things of a kind. The entries must be of that kind. */
-export function withList(document: SpecDocument, kind: ListedKind, list: readonly Listed[]): SpecDocument {
+export function withList(document: SpecDocument, kind: ListedKind, list: readonly ListedThing[]): SpecDocument {
   const engine = document.case
   switch (kind) {
     case 'fastener':

@@ -1,6 +1,6 @@
 import type { Point } from '../../plane/index.ts'
 import type { Outcome } from '../../problem/index.ts'
-import { withCopies, type Copied, type Where } from './copies.ts'
+import { withCopies, type DocumentWithCopies, type FastenerPlace } from './copies.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 import { faceOf } from './face.ts'
 import type { Thing } from './thing.ts'
@@ -15,7 +15,7 @@ export function mirroredPlace(document: SpecDocument, face: string, { x, y }: Po
  * Copies of things on the other side of the axis, none for one that lies on it. Where what is said of a fastener's place names a
  * side of the engine, the copy's names the other. Refuses `draft-off-face`.
  */
-export function mirrored(document: SpecDocument, things: readonly Thing[]): Outcome<Copied> {
+export function mirrored(document: SpecDocument, things: readonly Thing[]): Outcome<DocumentWithCopies> {
   const { plus, minus } = document.case.sides
   return withCopies(
     document,
@@ -25,16 +25,16 @@ export function mirrored(document: SpecDocument, things: readonly Thing[]): Outc
   )
 }
 
-function onOtherSide(where: Where, plus: Where, minus: Where): Where {
+function onOtherSide(where: FastenerPlace, plus: FastenerPlace, minus: FastenerPlace): FastenerPlace {
   if (typeof where === 'string') return swapped(where, inAny(plus), inAny(minus))
   const entries = Object.entries(where).map(([language, text]) => {
-    const of = (side: Where) => (typeof side === 'string' ? side : side[language as keyof typeof side])
+    const of = (side: FastenerPlace) => (typeof side === 'string' ? side : side[language as keyof typeof side])
     return [language, text === undefined ? text : swapped(text, of(plus), of(minus))]
   })
-  return Object.fromEntries(entries) as Where
+  return Object.fromEntries(entries) as FastenerPlace
 }
 
-function inAny(text: Where): string | undefined {
+function inAny(text: FastenerPlace): string | undefined {
   return typeof text === 'string' ? text : (text.en ?? text.de ?? text.es)
 }
 

@@ -2,7 +2,7 @@ import type { Point } from '../../plane/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { FacePart, SpecDocument } from '../../engine/index.ts'
 import { bearingsOf, freeCylinder, withBearing } from './bearings.ts'
-import { idsOfBearings, type Where } from './copies.ts'
+import { idsOfBearings, type FastenerPlace } from './copies.ts'
 import { liesOn, offFace } from './face.ts'
 import { listOf, withList } from './listed.ts'
 import { nextId, nextNumber } from './naming.ts'
@@ -22,23 +22,23 @@ interface Sizes {
 
 /** What is put on a face. A size that is not said is that of the last one of its kind there. */
 export type NewThing =
-  | { readonly kind: 'fastener'; readonly group: string; readonly where: Where }
+  | { readonly kind: 'fastener'; readonly group: string; readonly where: FastenerPlace }
   | { readonly kind: 'dowel'; readonly diameter?: string | undefined }
-  | { readonly kind: 'oil-passage'; readonly name: Where; readonly size?: Extent }
+  | { readonly kind: 'oil-passage'; readonly name: FastenerPlace; readonly size?: Extent }
   | ({
       readonly kind: 'face-part'
       readonly of: FacePart['kind']
-      readonly name: Where
+      readonly name: FastenerPlace
       /** Where a lip points, or oil flows. */
       readonly way?: 'inwards' | 'outwards' | undefined
     } & Sizes)
   | ({ readonly kind: BearingKind } & Pick<Sizes, 'width' | 'diameter'>)
   | { readonly kind: 'corner' }
   | { readonly kind: 'bead-point'; readonly bead: string }
-  | { readonly kind: 'keep-out'; readonly bead: string; readonly name: Where; readonly size?: Extent }
+  | { readonly kind: 'keep-out'; readonly bead: string; readonly name: FastenerPlace; readonly size?: Extent }
 
 /** A document with something new in it, and which it is. */
-export interface Placed {
+export interface DocumentWithThing {
   readonly document: SpecDocument
   readonly thing: Thing
 }
@@ -78,7 +78,7 @@ export function lastSizes(
  * `draft-size-unsaid` where no size is said and none of its kind is there: no size is made up, nor which way a lip points
  * (`draft-way-unsaid`); a corner where the face has no outline yet, `draft-no-outline`.
  */
-export function placed(document: SpecDocument, face: string, at: Point, thing: NewThing): Outcome<Placed> {
+export function placed(document: SpecDocument, face: string, at: Point, thing: NewThing): Outcome<DocumentWithThing> {
   switch (thing.kind) {
     case 'fastener':
     case 'dowel':
@@ -115,7 +115,7 @@ function placedListed(
   face: string,
   at: Point,
   thing: Extract<NewThing, { readonly kind: ListedKind }>,
-): Outcome<Placed> {
+): Outcome<DocumentWithThing> {
   const list = listOf(document, thing.kind)
   const last = list.findLast((each) => each.face === face) ?? list.at(-1)
   const taken = new Set(list.map(({ id }) => id))
@@ -189,7 +189,7 @@ function placedBearing(
   face: string,
   at: Point,
   { kind, ...said }: Extract<NewThing, { readonly kind: BearingKind }>,
-): Outcome<Placed> {
+): Outcome<DocumentWithThing> {
   const last = lastSizes(document, face, kind)
   const { width = last.width, diameter = last.diameter } = said
   if (width === undefined || diameter === undefined) return refused('draft-size-unsaid', {})
@@ -209,7 +209,7 @@ function placedZone(
   face: string,
   at: Point,
   thing: Extract<NewThing, { readonly kind: 'keep-out' }>,
-): Outcome<Placed> {
+): Outcome<DocumentWithThing> {
   const { bead: id, name, size = lastSizes(document, face, 'keep-out').size } = thing
   const bead = document.beads?.find((each) => each.id === id)
   const zones = bead?.keepOut ?? []

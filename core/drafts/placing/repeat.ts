@@ -1,6 +1,6 @@
 import type { Point } from '../../plane/index.ts'
 import type { Outcome } from '../../problem/index.ts'
-import { withCopies, type Copied } from './copies.ts'
+import { withCopies, type DocumentWithCopies } from './copies.ts'
 import type { SpecDocument } from '../../engine/index.ts'
 import type { Thing } from './thing.ts'
 
@@ -10,7 +10,7 @@ export function repeated(
   things: readonly Thing[],
   count: number,
   pitch: Point,
-): Outcome<Copied> {
+): Outcome<DocumentWithCopies> {
   return withCopies(document, things, ({ at }) =>
     others(count).map((step) => ({ x: at.x + step * pitch.x, y: at.y + step * pitch.y })),
   )
@@ -22,7 +22,7 @@ export function repeatedRound(
   things: readonly Thing[],
   count: number,
   centre: Point,
-): Outcome<Copied> {
+): Outcome<DocumentWithCopies> {
   return withCopies(document, things, ({ at }) =>
     others(count).map((step) => {
       const angle = (2 * Math.PI * step) / count

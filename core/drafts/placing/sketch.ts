@@ -15,7 +15,7 @@ const drawn = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('outline') }),
   z.strictObject({ kind: z.literal('bead'), typed: typedBead }),
 ])
-export type Drawn = z.output<typeof drawn>
+export type SketchedThing = z.output<typeof drawn>
 
 /** The points, in nanometres, of an outline or a bead that has too few of them to be in the document. */
 export const sketch = z.strictObject({

@@ -14,7 +14,7 @@ export interface SnapLine {
   readonly name: string | null
 }
 
-export interface Snapped {
+export interface SnappedPoint {
   readonly at: Point
   readonly lines: readonly SnapLine[]
 }
@@ -34,7 +34,7 @@ export function snapped(
   reach: number,
   except: ReadonlySet<string> = new Set(),
   also: readonly ThingKind[] = [],
-): Snapped {
+): SnappedPoint {
   const lines = linesOf(document, face, except, also)
   const nearest = (axis: 'x' | 'y'): SnapLine | null => {
     const off = (line: SnapLine) => Math.abs(line.at - at[axis])

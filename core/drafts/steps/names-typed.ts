@@ -1,7 +1,7 @@
 import type { RecordedName, SpecDocument } from '../../engine/index.ts'
 
-type Measured = Extract<NonNullable<SpecDocument['steps']>[number], { measures: unknown }>
-type Written = Measured['measures'][number]['at'][number]
+type MeasuringStep = Extract<NonNullable<SpecDocument['steps']>[number], { measures: unknown }>
+type TypedPlace = MeasuringStep['measures'][number]['at'][number]
 
 /** The names in a line that has commas or semicolons between them. */
 export function namesIn(typed: string): readonly string[] {
@@ -17,8 +17,8 @@ export function namesIn(typed: string): readonly string[] {
  */
 export function namesTyped(
   typed: string,
-  written: readonly Written[],
+  written: readonly TypedPlace[],
   shown: readonly RecordedName[],
-): readonly Written[] {
+): readonly TypedPlace[] {
   return namesIn(typed).map((name) => written[shown.findIndex(({ text }) => text === name)] ?? name)
 }

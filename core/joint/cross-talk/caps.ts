@@ -2,7 +2,7 @@ import type { Point } from '../../plane/index.ts'
 import { meanOf, type FaceFastener } from './face-fasteners.ts'
 import type { Flange, FlangeBolt } from './flange.ts'
 import { Network } from './network.ts'
-import { barSection, type Between } from './section.ts'
+import { barSection, type BetweenFaces } from './section.ts'
 
 /** A bearing with a cap of its own. Sizes in mm. */
 export interface CappedBearing {
@@ -19,7 +19,7 @@ export interface CappedBearing {
 export function cappedFlange(
   bearings: readonly CappedBearing[],
   fasteners: readonly FaceFastener[],
-  between: Between,
+  between: BetweenFaces,
 ): Flange {
   const network = new Network()
   const bolts: FlangeBolt[] = []

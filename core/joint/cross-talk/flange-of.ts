@@ -6,7 +6,7 @@ import type { Point } from '../../plane/index.ts'
 import { fastenersOn } from './face-fasteners.ts'
 import type { Flange } from './flange.ts'
 import { ladderFlange } from './ladder.ts'
-import type { Between } from './section.ts'
+import type { BetweenFaces } from './section.ts'
 
 /**
  * The joint face of an engine as a flange to calculate with, with what was assumed.
@@ -20,7 +20,7 @@ export function flangeOf(
   spec: EngineSpec,
   faceId: string,
   outline: readonly Point[],
-  between: Between,
+  between: BetweenFaces,
 ): Outcome<Flange> {
   const face = spec.case.faces.find(({ id }) => id === faceId)
   if (face === undefined) throw new RangeError(`the engine ${spec.id} has no face ${faceId}`)

@@ -4,7 +4,7 @@ import { Perimeter, type Point } from '../../plane/index.ts'
 import { meanOf, type FaceFastener } from './face-fasteners.ts'
 import type { Flange, FlangeBolt } from './flange.ts'
 import { Network } from './network.ts'
-import { barSection, type Bar, type Between } from './section.ts'
+import { barSection, type Bar, type BetweenFaces } from './section.ts'
 
 /** A wall across the case that carries a saddle, from the edge to the edge. */
 interface Wall {
@@ -25,7 +25,7 @@ export function ladderFlange(
   outline: readonly Point[],
   saddles: readonly Saddle[],
   fasteners: readonly FaceFastener[],
-  between: Between,
+  between: BetweenFaces,
 ): Flange {
   const edge = new Perimeter(outline)
   const walls = saddles.flatMap((saddle) => wallAt(edge, saddle) ?? [])

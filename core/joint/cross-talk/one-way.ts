@@ -6,7 +6,7 @@ import { lineOf, type Flange } from './flange.ts'
  * and nothing while it is not. What squeezes it are the node's freedoms times `squeeze`, counted from
  * `start`.
  */
-export interface OneWay {
+export interface OneWayContact {
   readonly node: number
   readonly stiffness: number
   readonly squeeze: readonly [number, number, number]
@@ -18,8 +18,8 @@ export interface OneWay {
  * The bed as pads that only push: at either end of each beam half of the bed under it, as two pads across the
  * beam, so far out (width/√12) that they resist rolling over as an even bed does. Pads on one spot are one.
  */
-export function padsOf(flange: Flange): readonly OneWay[] {
-  const pads = new Map<string, OneWay>()
+export function padsOf(flange: Flange): readonly OneWayContact[] {
+  const pads = new Map<string, OneWayContact>()
   for (const beam of flange.beams) {
     if (beam.bedMpa === 0) continue
     const { lengthMm, cos, sin } = lineOf(flange, beam)
@@ -39,7 +39,7 @@ export function padsOf(flange: Flange): readonly OneWay[] {
  * The bolts as springs that only pull, all taken out: a node that goes down slackens them, a nut that comes
  * down is their start.
  */
-export function pullersOf(flange: Flange): readonly OneWay[] {
+export function pullersOf(flange: Flange): readonly OneWayContact[] {
   return flange.bolts.map(({ node, stiffnessNPerMm }) => ({
     node,
     stiffness: stiffnessNPerMm,
@@ -49,18 +49,18 @@ export function pullersOf(flange: Flange): readonly OneWay[] {
 }
 
 /** By how many mm a spring is squeezed, below 0 when it does not touch. */
-export function squeezed(spring: OneWay, deflections: Float64Array): number {
+export function squeezed(spring: OneWayContact, deflections: Float64Array): number {
   return spring.start + along(spring, deflections)
 }
 
 /** How much more a step in the deflections squeezes a spring. */
-export function along({ node, squeeze }: OneWay, step: Float64Array): number {
+export function along({ node, squeeze }: OneWayContact, step: Float64Array): number {
   const at = node * freedoms
   return squeeze[0] * step[at]! + squeeze[1] * step[at + 1]! + squeeze[2] * step[at + 2]!
 }
 
 /** Adds a force along a spring to the forces on all nodes. */
-export function push({ node, squeeze }: OneWay, force: number, forces: Float64Array): void {
+export function push({ node, squeeze }: OneWayContact, force: number, forces: Float64Array): void {
   const at = node * freedoms
   forces[at]! += squeeze[0] * force
   forces[at + 1]! += squeeze[1] * force

@@ -3,7 +3,7 @@ import type { FlangeBeam } from './flange.ts'
 export type Section = Omit<FlangeBeam, 'from' | 'to'>
 
 /** What lies between the faces: nothing but a film of sealant at most, or a gasket. */
-export type Between = 'metal' | 'gasket'
+export type BetweenFaces = 'metal' | 'gasket'
 
 /**
  * A flat gasket of vegetable fibre: Young's modulus of 120 MPa (Shigley's Mechanical Engineering Design,
@@ -26,7 +26,7 @@ export interface Bar {
  * the faces. The torsion constant is that of a rectangle (Roark's Formulas for Stress and Strain, table of
  * torsion, within 4 %).
  */
-export function barSection(bar: Bar, between: Between): Section {
+export function barSection(bar: Bar, between: BetweenFaces): Section {
   const { widthMm, depthMm, modulusMpa } = bar
   const [short, long] = widthMm < depthMm ? [widthMm, depthMm] : [depthMm, widthMm]
   const ratio = short / long

@@ -1,7 +1,7 @@
 import { addBeamForces, bendingOf, freedoms, type Bending } from './beam.ts'
 import { CondensedNetwork } from './condensed.ts'
 import type { Flange } from './flange.ts'
-import { along, padsOf, pullersOf, push, squeezed, type OneWay } from './one-way.ts'
+import { along, padsOf, pullersOf, push, squeezed, type OneWayContact } from './one-way.ts'
 
 /**
  * What is left of a spring that does not act, in the equations for a step only: it keeps a part that nothing
@@ -23,7 +23,7 @@ const settled = { energy: 1e-22, step: 1e-12, steps: 200, energyLater: 1e-12 }
 const mostSteps = 20_000
 
 /** A one-way spring whose start moves, and whether it acted in the last equations. */
-interface Spring extends OneWay {
+interface Spring extends OneWayContact {
   start: number
   acts: boolean
 }
@@ -49,7 +49,7 @@ export class SettlingFlange {
   /** At rest under its own weight, every bolt run down until it just touches. */
   constructor(flange: Flange) {
     const count = flange.nodes.length
-    const springOf = (spring: OneWay): Spring => ({ ...spring, acts: false })
+    const springOf = (spring: OneWayContact): Spring => ({ ...spring, acts: false })
     this.#network = new CondensedNetwork(flange)
     this.#beams = flange.beams.map((beam) => bendingOf(flange, beam))
     this.#bolts = pullersOf(flange).map(springOf)

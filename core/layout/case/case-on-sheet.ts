@@ -11,7 +11,7 @@ import type { Box, Shape } from '../scene/scene.ts'
 import type { Projection } from '../view.ts'
 
 /** A face in its place on the sheet: what of it is known before what stands along it. */
-export interface Laid {
+export interface FaceOnSheet {
   readonly here: OnFace
   readonly outline: readonly Point[]
   readonly bosses: readonly Boss[]
@@ -35,7 +35,7 @@ export interface CaseOnSheet {
   readonly px: number
 }
 
-export function caseOnSheet(laid: Laid, discs: readonly Disc[]): CaseOnSheet {
+export function caseOnSheet(laid: FaceOnSheet, discs: readonly Disc[]): CaseOnSheet {
   const { here, outline, bosses, ends, place, along, across, overhang, px } = laid
   const edge = movedOut(
     outline.map(({ x, y }) => place(x, y)),

@@ -57,7 +57,7 @@ export function rowSize(lines: readonly Line[]): { readonly width: number; reado
   return { width: width + gaps, height: Math.max(0, ...lines.map(({ capital }) => capital)) }
 }
 
-interface Written {
+interface WrittenLabel {
   readonly id: string
   readonly about?: string
   readonly layer: Layer
@@ -65,7 +65,7 @@ interface Written {
 
 /** The lines one under the other in a box of the sheet, from its top; `px` is one pixel in mm. */
 export function stacked(
-  { id, about, layer }: Written,
+  { id, about, layer }: WrittenLabel,
   lines: readonly Line[],
   box: Box,
   anchor: TextShape['anchor'],
@@ -85,7 +85,7 @@ export function stacked(
 }
 
 /** The lines one after the other, from the left of a box of the sheet, in its middle. */
-export function inARow(written: Written, lines: readonly Line[], box: Box, px: number): readonly TextShape[] {
+export function inARow(written: WrittenLabel, lines: readonly Line[], box: Box, px: number): readonly TextShape[] {
   let left = box.left
   const y = box.top + box.height / 2
   return lines.flatMap((line, index): readonly TextShape[] => {
@@ -97,7 +97,7 @@ export function inARow(written: Written, lines: readonly Line[], box: Box, px: n
 }
 
 function text(
-  { id, about, layer }: Written,
+  { id, about, layer }: WrittenLabel,
   { text, capital, weight, role }: Line,
   index: number,
   {

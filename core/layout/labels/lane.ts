@@ -14,7 +14,7 @@ export interface LaneLabel {
 }
 
 /** A label in its place: from and to along the lane, and the row it stands in, counted from the case. In px. */
-export interface Placed {
+export interface PlacedLabel {
   readonly label: LaneLabel
   readonly lines: readonly Line[]
   readonly from: number
@@ -24,15 +24,15 @@ export interface Placed {
 
 /** Names in order along an edge of the case. */
 export interface Lane {
-  readonly placed: readonly Placed[]
+  readonly placed: readonly PlacedLabel[]
   /** From the edge of the case, in px; 0 for an empty one. */
   readonly depth: number
   readonly rowDepth: number
-  readonly writing: Writing
+  readonly writing: LineArrangement
 }
 
 /** How the lines of a label stand: one after another, or one under the other. */
-type Writing = 'row' | 'stack'
+type LineArrangement = 'row' | 'stack'
 
 /** From the case to the first row, and round each label, in px. */
 const tickLength = 9
@@ -65,7 +65,7 @@ export function laneOf(
         const lane = laneWith(placedIn(inOrder, form), writing, standing)
         if (((bare && !standing) || lane.depth <= mostDepth) && fit(lane.placed, span)) return lane
       }
-  const placed: Placed[] = []
+  const placed: PlacedLabel[] = []
   const last = { rows: standing ? 1 : mostRows, share: 0, bare: true, standing, span, mostDepth } as const
   for (const each of placedIn(inOrder, { ...last, writing: 'stack' }))
     if (fit([...placed, each], span)) placed.push(each)
@@ -88,7 +88,7 @@ interface Attempt {
   /** Of the size that the letters would have. */
   readonly share: number
   readonly bare: boolean
-  readonly writing: Writing
+  readonly writing: LineArrangement
   readonly standing: boolean
   readonly span: Span
   readonly mostDepth: number
@@ -97,9 +97,9 @@ interface Attempt {
 function placedIn(
   labels: readonly LaneLabel[],
   { rows, share, bare, writing, standing, span, mostDepth }: Attempt,
-): readonly Placed[] {
+): readonly PlacedLabel[] {
   const room = (mostDepth - tickLength - afterLane) / rows - betweenRows
-  return labels.map((label, index): Placed => {
+  return labels.map((label, index): PlacedLabel => {
     const kept = bare ? label.lines.slice(0, 1) : label.lines
     const smaller = kept.map((line) => ({ ...line, capital: Math.max(line.capital * share, leastCapital) }))
     const lines = standing
@@ -116,24 +116,24 @@ function placedIn(
 
 function sizeOf(
   lines: readonly Line[],
-  writing: Writing,
+  writing: LineArrangement,
 ): { readonly width: number; readonly height: number } {
   return writing === 'row' ? rowSize(lines) : stackSize(lines)
 }
 
-function fit(placed: readonly Placed[], span: Span): boolean {
+function fit(placed: readonly PlacedLabel[], span: Span): boolean {
   return placed.every(
     (one, index) => one.to <= span.to + slack && placed.slice(index + 1).every((other) => passes(one, other)),
   )
 }
 
-function passes(one: Placed, other: Placed): boolean {
+function passes(one: PlacedLabel, other: PlacedLabel): boolean {
   if (one.row === other.row) return one.to + gap <= other.from || other.to + gap <= one.from
   const [near, far] = one.row < other.row ? [one, other] : [other, one]
   return far.label.at <= near.from - 2 || far.label.at >= near.to + 2
 }
 
-function laneWith(placed: readonly Placed[], writing: Writing, standing: boolean): Lane {
+function laneWith(placed: readonly PlacedLabel[], writing: LineArrangement, standing: boolean): Lane {
   if (placed.length === 0) return { placed, depth: 0, rowDepth: 0, writing }
   const rows = Math.max(...placed.map(({ row }) => row)) + 1
   const depths = placed.map(({ lines }) => sizeOf(lines, writing)[standing ? 'width' : 'height'])

@@ -14,7 +14,7 @@ import { boresInPlan } from '../case/bores.ts'
 import type { Point } from '../scene/box.ts'
 
 /** A face with all that may have a name on it. */
-interface Named {
+interface NamedFace {
   readonly here: OnFace
   readonly facts: DrawingFacts
   readonly content: Content
@@ -27,7 +27,7 @@ interface Named {
 export function namesOf(
   words: Words,
   spec: EngineSpec,
-  { here, facts, content, outline, view, crank }: Named,
+  { here, facts, content, outline, view, crank }: NamedFace,
   sizes: Sizes,
 ): readonly LaneName[] {
   if (acrossAnEnd(here.face)) return []

@@ -4,14 +4,14 @@ import type { TextShape } from '../scene/scene.ts'
 export const capitalShare = 0.672
 
 /** Advance widths of the font's own `hmtx`, in thousandths of its size, of characters that follow one another. */
-interface Run {
+interface AdvanceRun {
   readonly from: number
   readonly regular: readonly number[]
   readonly bold: readonly number[]
 }
 
 /** From space to tilde, and Latin-1 from the no-break space on, without the soft hyphen, which takes no room. */
-const runs: readonly Run[] = [
+const runs: readonly AdvanceRun[] = [
   {
     from: 0x20,
     regular: [

@@ -62,9 +62,9 @@ export interface FaultyBuild {
 }
 
 /** What is wrong with a build after the change; null where the engine, or this build, has nothing of the kind. */
-type Spoil = (spec: EngineSpec, entries: readonly RecordedEvent[], chance: Chance) => FaultyBuild | null
+type MakeFault = (spec: EngineSpec, entries: readonly RecordedEvent[], chance: Chance) => FaultyBuild | null
 
-export const spoil: Readonly<Record<FaultKind, Spoil>> = {
+export const spoil: Readonly<Record<FaultKind, MakeFault>> = {
   'missed-pull': missPull,
   'shells-swapped': swapShells,
   'bead-over-passage': layOverPassage,

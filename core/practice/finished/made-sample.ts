@@ -23,7 +23,7 @@ import { rightCommand, type MarksByFit } from './right-command.ts'
 const sizing: readonly Step['kind'][] = ['note-marks', 'choose-shells', 'measure-limits', 'measure-rings']
 
 /** A problem that is noted at a fastener when so many pulls are made, and then answered. */
-interface Trouble {
+interface SampleProblem {
   readonly procedure: string
   readonly fastener: string
   readonly afterPulls: number
@@ -35,7 +35,7 @@ interface Trouble {
 export interface SampleOf {
   readonly sample: Sample
   readonly name: string
-  readonly trouble: Trouble
+  readonly trouble: SampleProblem
   readonly marks: (chance: Chance) => MarksByFit
   /** Whether it has come as far as it goes. */
   readonly isThere: (state: BuildState) => boolean
@@ -87,7 +87,7 @@ export function madeSample(
 /** The problem, once, and then its answer; null where there is neither. */
 function troubleNow(
   { runs }: BuildState,
-  { procedure, fastener, afterPulls, problem, answer }: Trouble,
+  { procedure, fastener, afterPulls, problem, answer }: SampleProblem,
 ): BuildCommand | null {
   const run = runs[procedure]
   const [flag] = openFlags(run)

@@ -3,7 +3,7 @@ import { formatNumber, inMillimetres, nanometres, sum } from '../../quantity/ind
 import type { Chance } from '../chance.ts'
 
 /** A value that is aimed at, with the limits that it must stay within; all in the unit. */
-export interface Aimed {
+export interface AimedValue {
   readonly unit: 'N·m' | '°'
   readonly target: number
   readonly least: number
@@ -13,7 +13,7 @@ export interface Aimed {
 /** How one works who does everything right: what the instruments show, and what is said where the spec leaves it open. */
 export interface Manner {
   /** As the instrument shows it, without its unit. */
-  pulls(aimed: Aimed): string
+  pulls(aimed: AimedValue): string
   /** As it is typed, in mm; empty without limits. */
   measures(limits: Limits): string
   /** What is read where something is to be noted. */

@@ -10,7 +10,7 @@ import {
   type BuildState,
   type MeasureStep,
 } from '../../builds/index.ts'
-import type { EngineSpec, Fit, Pass, Step, Turning } from '../../engine/index.ts'
+import type { EngineSpec, Fit, Pass, Step, TurningTorque } from '../../engine/index.ts'
 import { formatNumber, inMillimetres, newtonMetres, torqueIn, type Torque } from '../../quantity/index.ts'
 import {
   nextPull,
@@ -198,7 +198,7 @@ function lengthOfFree(spec: EngineSpec, fastener: string | null): number {
 }
 
 /** What the crank takes: half of the smallest most of the engine, each time alike, so that it never rises; more where a least asks it. */
-function turnedSo(spec: EngineSpec, { least, unit }: Turning): string {
+function turnedSo(spec: EngineSpec, { least, unit }: TurningTorque): string {
   const all = [
     ...spec.steps.flatMap((step) => (step.kind === 'turn' ? (step.turning ?? []) : [])),
     ...spec.procedures.flatMap(({ passes }) =>

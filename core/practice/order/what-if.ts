@@ -1,5 +1,5 @@
 import { fastenersOf, type EngineSpec, type Procedure } from '../../engine/index.ts'
-import type { Between, InParts } from '../../joint/index.ts'
+import type { BetweenFaces, InParts } from '../../joint/index.ts'
 import { done, type Outcome } from '../../problem/index.ts'
 import { clampRunInParts, orderBy, placesOf, type ClampRun } from '../../tightening/index.ts'
 
@@ -81,7 +81,7 @@ export function* whatIf(
   spec: EngineSpec,
   procedure: Procedure,
   order: readonly string[],
-  between: Between,
+  between: BetweenFaces,
 ): InParts<Outcome<WhatIf>> {
   const asGiven = yield* clampRunInParts(spec, procedure, between)
   if (!asGiven.ok) return asGiven

@@ -3,7 +3,7 @@ import {
   atOnce,
   clampMapInParts,
   flangeOf,
-  type Between,
+  type BetweenFaces,
   type ClampMap,
   type ClampState,
   type Flange,
@@ -38,7 +38,7 @@ export interface ClampRun {
 }
 
 /** Refuses what `flangeOf` and `pullsOf` refuse. */
-export function clampRun(spec: EngineSpec, procedure: Procedure, between: Between): Outcome<ClampRun> {
+export function clampRun(spec: EngineSpec, procedure: Procedure, between: BetweenFaces): Outcome<ClampRun> {
   return atOnce(clampRunInParts(spec, procedure, between))
 }
 
@@ -46,7 +46,7 @@ export function clampRun(spec: EngineSpec, procedure: Procedure, between: Betwee
 export function* clampRunInParts(
   spec: EngineSpec,
   procedure: Procedure,
-  between: Between,
+  between: BetweenFaces,
 ): InParts<Outcome<ClampRun>> {
   const flange = flangeOf(spec, procedure.face, faceOutline(spec, procedure.face), between)
   if (!flange.ok) return flange

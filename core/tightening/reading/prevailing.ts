@@ -12,7 +12,7 @@ import { windowOf, type AcceptanceWindow } from './window.ts'
  * of its torque: it has the prevailing torque in it, or that goes on top, or the manual does not say. Nothing is added unless it
  * goes on top, and then what was measured, since a used nut turns more easily than a new one and would be tightened too far.
  */
-export interface Prevailing {
+export interface PrevailingTorque {
   /** The most that it may take to run down. */
   readonly most: Torque
   readonly counts: 'included' | 'on-top' | 'not-said'
@@ -21,7 +21,7 @@ export interface Prevailing {
 export function prevailingOfGroup({
   prevailing,
   torqueIncludesPrevailing,
-}: FastenerGroup): Prevailing | null {
+}: FastenerGroup): PrevailingTorque | null {
   if (prevailing === undefined) return null
   const counts =
     torqueIncludesPrevailing === undefined ? 'not-said' : torqueIncludesPrevailing ? 'included' : 'on-top'
@@ -32,7 +32,7 @@ export function prevailingOfGroup({
  * Of the fastener of a pull; null for one that runs free, and where no torque wrench is used. What goes on top is read while the
  * fastener runs down, which it does where it is seated: there it has to be said as well.
  */
-export function prevailingIn(spec: EngineSpec, pass: Pass, fastener: string | null): Prevailing | null {
+export function prevailingIn(spec: EngineSpec, pass: Pass, fastener: string | null): PrevailingTorque | null {
   const group = groupOf(spec, fastener)
   const prevailing = group === undefined ? null : prevailingOfGroup(group)
   if (prevailing === null) return null
@@ -72,7 +72,7 @@ export function runningBefore(
  * the spec: a damaged thread, or a nut that touched already, and what is set on top of that would tighten too far.
  */
 export function readRunning(
-  { most }: Prevailing,
+  { most }: PrevailingTorque,
   { typed, unit }: TypedReading,
   fastener: string | null,
 ): Outcome<Reading> {

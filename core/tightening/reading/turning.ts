@@ -10,7 +10,7 @@ import {
   type Torque,
   type TorqueUnit,
 } from '../../quantity/index.ts'
-import type { Turning } from '../../engine/index.ts'
+import type { TurningTorque } from '../../engine/index.ts'
 import type { Reading } from '../run/events.ts'
 
 /** `40 N × 250 mm`, `9 lbf x 10 in`: a spring balance on a lever. */
@@ -50,7 +50,7 @@ const slack = 1e-9
  * before; a fall is below any most.
  */
 export function verdictOfTurning(
-  { least, most, mostRise }: Turning,
+  { least, most, mostRise }: TurningTorque,
   torque: Torque,
   rise: Torque | null,
 ): 'within' | 'under' | 'over' {

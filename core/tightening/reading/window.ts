@@ -8,7 +8,7 @@ import {
   shortAmount,
   torqueIn,
 } from '../../quantity/index.ts'
-import type { Pass, Turning } from '../../engine/index.ts'
+import type { Pass, TurningTorque } from '../../engine/index.ts'
 import type { Amount, Span } from '../../words/index.ts'
 import { verdictOfTurning } from './turning.ts'
 
@@ -34,7 +34,7 @@ export interface LengthWindow {
 }
 
 /** What it may take to turn the crank. */
-export interface TurningWindow extends Turning {
+export interface TurningWindow extends TurningTorque {
   readonly kind: 'turning'
 }
 

@@ -4,7 +4,7 @@ import type { RunCommand } from './commands.ts'
 import type { RunEvent } from './events.ts'
 import { readReason } from './reason.ts'
 
-type Waited = Pick<Extract<RunEvent, { type: 'fastener-pulled' }>, 'waited_s' | 'waitShortened'>
+type WaitedPull = Pick<Extract<RunEvent, { type: 'fastener-pulled' }>, 'waited_s' | 'waitShortened'>
 
 /** How long a pass waits, in seconds; null where it does not. */
 export function waitOf(pass: Pass): number | null {
@@ -17,7 +17,7 @@ export function waitOf(pass: Pass): number | null {
  *
  * Refuses `wait-not-over`, and `reason-missing` where the reason is empty.
  */
-export function decideWait(pass: Pass, { waited }: Extract<RunCommand, { type: 'pull' }>): Outcome<Waited> {
+export function decideWait(pass: Pass, { waited }: Extract<RunCommand, { type: 'pull' }>): Outcome<WaitedPull> {
   const wait = waitOf(pass)
   if (wait === null) return done({})
   const seconds = waited?.seconds ?? 0

@@ -8,7 +8,7 @@ import type { WindowMemory } from '../window/window-memory.ts'
 
 const { saving } = words.desktop
 
-export type Saved =
+export type SaveResult =
   | { readonly kind: 'saved'; readonly path: string }
   | { readonly kind: 'cancelled' }
   | { readonly kind: 'failed' }
@@ -26,13 +26,13 @@ export class FileSaver {
     this.#memory = memory
   }
 
-  save(fileName: string, content: string | Uint8Array): Promise<Saved> {
+  save(fileName: string, content: string | Uint8Array): Promise<SaveResult> {
     const saved = this.#last.then(() => this.#ask(fileName, content))
     this.#last = saved.catch(() => undefined)
     return saved
   }
 
-  async #ask(fileName: string, content: string | Uint8Array): Promise<Saved> {
+  async #ask(fileName: string, content: string | Uint8Array): Promise<SaveResult> {
     for (;;) {
       const [window] = BrowserWindow.getAllWindows()
       if (window === undefined) return { kind: 'failed' }

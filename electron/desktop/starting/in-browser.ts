@@ -1,8 +1,8 @@
 import { problem } from '../../../core/problem/index.ts'
-import type { Answering } from '../../requests/index.ts'
+import type { AnswerRequest } from '../../requests/index.ts'
 
 /** The desktop host's answers for a browser, which makes PDFs and saves files itself: it finds what it would find at the local host. */
-export function inBrowser(answer: Answering): Answering {
+export function inBrowser(answer: AnswerRequest): AnswerRequest {
   return async (name, input) => {
     if (name === 'sheet.pdf') return { ok: false, problem: problem('pdf-by-browser', {}) }
     if (name === 'files.save') return { ok: false, problem: problem('save-by-browser', {}) }

@@ -5,7 +5,7 @@ import { newToken } from '../../local/token.ts'
 import { startLocalHost } from '../../local/server.ts'
 import type { LocalHost } from '../../local/server.ts'
 import type { Pages } from '../../pages/index.ts'
-import type { Answering } from '../../requests/index.ts'
+import type { AnswerRequest } from '../../requests/index.ts'
 import { inBrowser } from './in-browser.ts'
 import type { PageFault } from '../window/page-faults.ts'
 
@@ -13,10 +13,10 @@ const { desktop } = words
 
 /** The way on where the page in the window fails again and again: any browser, at this process, on this record. */
 export class WayOut {
-  readonly #served: { readonly pages: Pages; readonly answer: Answering }
+  readonly #served: { readonly pages: Pages; readonly answer: AnswerRequest }
   #host: Promise<LocalHost> | null = null
 
-  constructor(served: { readonly pages: Pages; readonly answer: Answering }) {
+  constructor(served: { readonly pages: Pages; readonly answer: AnswerRequest }) {
     this.#served = served
   }
 

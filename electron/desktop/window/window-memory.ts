@@ -13,9 +13,9 @@ const remembered = z.strictObject({
   /** Where a file was saved last; null when none was. */
   saveFolder: z.string().nullable().catch(null),
 })
-export type Remembered = z.output<typeof remembered>
+export type WindowSettings = z.output<typeof remembered>
 
-const atFirst: Remembered = { place: null, theme: 'as-the-system', language: null, saveFolder: null }
+const atFirst: WindowSettings = { place: null, theme: 'as-the-system', language: null, saveFolder: null }
 
 /**
  * What the window remembers between starts and the record has no part in. It is done without where it cannot be read or
@@ -23,18 +23,18 @@ const atFirst: Remembered = { place: null, theme: 'as-the-system', language: nul
  */
 export class WindowMemory {
   readonly #file: string
-  #now: Remembered
+  #now: WindowSettings
 
   constructor(file: string) {
     this.#file = file
     this.#now = read(file)
   }
 
-  get now(): Remembered {
+  get now(): WindowSettings {
     return this.#now
   }
 
-  keep(change: Partial<Remembered>): void {
+  keep(change: Partial<WindowSettings>): void {
     const next = { ...this.#now, ...change }
     if (JSON.stringify(next) === JSON.stringify(this.#now)) return
     this.#now = next
@@ -48,7 +48,7 @@ export class WindowMemory {
   }
 }
 
-function read(file: string): Remembered {
+function read(file: string): WindowSettings {
   try {
     const parsed = remembered.safeParse({ ...atFirst, ...(JSON.parse(readFileSync(file, 'utf8')) as object) })
     return parsed.success ? parsed.data : atFirst

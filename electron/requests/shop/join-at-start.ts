@@ -1,6 +1,6 @@
 import type { Answer } from '../../../core/contract/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
-import type { Answering } from '../answer.ts'
+import type { AnswerRequest } from '../answer.ts'
 
 /** What the program was asked for when it was started. */
 export interface ShopAtStart {
@@ -19,7 +19,7 @@ export type JoinedHow =
 
 /** Joins the shop. The program does not wait for what answers there: it goes on, and tells when it knows. */
 export async function joinAtStart(
-  answer: Answering,
+  answer: AnswerRequest,
   { address, told }: ShopAtStart,
   { log, isOver }: { readonly log: (line: string) => void; readonly isOver: () => boolean },
 ): Promise<void> {
@@ -32,7 +32,7 @@ export async function joinAtStart(
   else tell({ kind: 'refused', problem: joined.problem })
 }
 
-async function hear(answer: Answering, tell: (how: JoinedHow) => void, isOver: () => boolean): Promise<void> {
+async function hear(answer: AnswerRequest, tell: (how: JoinedHow) => void, isOver: () => boolean): Promise<void> {
   for (let after = 0; ;) {
     const read = (await answer('shop.read', {})) as Answer<'shop.read'>
     const joined = read.ok ? read.value.joined : null

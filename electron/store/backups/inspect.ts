@@ -24,7 +24,7 @@ import { applicationId, connect, fileProblem } from '../file/sqlite.ts'
 const checkedAtOpeningBytes = 64 * 1024 * 1024
 
 /** What is found in a record that can be opened. */
-export interface Inspected {
+export interface InspectedRecord {
   readonly builds: number
 }
 
@@ -41,7 +41,7 @@ const walVersion = 2
  * `record-in-use`, `record-damaged`, `record-not-a-database`, `record-of-another-program`, `record-newer`,
  * `record-schema-altered`, and throws what the system throws.
  */
-export function inspectRecord(file: string, folder: string): Outcome<Inspected> {
+export function inspectRecord(file: string, folder: string): Outcome<InspectedRecord> {
   accessSync(folder, constants.W_OK | constants.X_OK) // SQLite would open it to read, and fail at the first write
   accessSync(file, constants.R_OK | constants.W_OK)
   if (statSync(file).size === 0) return refused('record-damaged', { file, found: 'empty' })
@@ -81,7 +81,7 @@ function isInUse(file: string): boolean {
   }
 }
 
-function examinedInCopy(file: string, folder: string): Outcome<Inspected> {
+function examinedInCopy(file: string, folder: string): Outcome<InspectedRecord> {
   const beside = mkdtempSync(join(tmpdir(), 'bedplate-look-'))
   try {
     const copy = join(beside, recordName)
@@ -94,7 +94,7 @@ function examinedInCopy(file: string, folder: string): Outcome<Inspected> {
 }
 
 /** `file` is what is opened, `named` what a problem names. */
-function examined(file: string, named: string, folder: string): Outcome<Inspected> {
+function examined(file: string, named: string, folder: string): Outcome<InspectedRecord> {
   let db: Database.Database | null = null
   try {
     db = connect(file)

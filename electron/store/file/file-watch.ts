@@ -5,7 +5,7 @@ import type { Problem } from '../../../core/problem/index.ts'
 /** What is not as it was found last; null while all is. Two look-ups of the system, some microseconds. */
 export type FileWatch = () => Problem | null
 
-interface Found {
+interface FileIdentity {
   readonly dev: bigint
   readonly ino: bigint
   readonly size: bigint
@@ -17,7 +17,7 @@ interface Found {
  * files themselves are never opened here: to close them again would drop SQLite's locks.
  */
 export function watchFiles(file: string): FileWatch {
-  const found = new Map<string, Found>()
+  const found = new Map<string, FileIdentity>()
   const watch: FileWatch = () => {
     for (const each of [file, `${file}-wal`]) {
       const before = found.get(each)
@@ -33,7 +33,7 @@ export function watchFiles(file: string): FileWatch {
 }
 
 /** Null where there is no such file, the folder cannot be looked into, or the disk was taken away. */
-function find(file: string): Found | null {
+function find(file: string): FileIdentity | null {
   try {
     return statSync(file, { bigint: true, throwIfNoEntry: false }) ?? null
   } catch {
@@ -41,7 +41,7 @@ function find(file: string): Found | null {
   }
 }
 
-function faultOf(before: Found, now: Found | null): 'gone' | 'replaced' | 'shortened' | null {
+function faultOf(before: FileIdentity, now: FileIdentity | null): 'gone' | 'replaced' | 'shortened' | null {
   if (now === null) return 'gone'
   if (now.dev !== before.dev || now.ino !== before.ino) return 'replaced'
   return now.size < before.size ? 'shortened' : null

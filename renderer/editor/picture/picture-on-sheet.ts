@@ -1,4 +1,4 @@
-import { placeOf, type Lying } from '../../../core/drafts/index.ts'
+import { placeOf, type PicturePlacement } from '../../../core/drafts/index.ts'
 import type { Drawing, Shape } from '../../../core/layout/index.ts'
 import type { Point } from '../../../core/plane/index.ts'
 import type { Backdrop } from '../../canvas/backdrop.ts'
@@ -17,7 +17,7 @@ export function groundOf(drawing: Drawing): Ground {
   }
 }
 
-export function backdropOn(drawing: Drawing, lying: Lying, image: ImageBitmap, opacity: number): Backdrop {
+export function backdropOn(drawing: Drawing, lying: PicturePlacement, image: ImageBitmap, opacity: number): Backdrop {
   const [along, across] = stepsOf(drawing)
   const onSheet = (x: number, y: number) => ({
     x: (along.x * x + across.x * y) / 1e6,
@@ -31,7 +31,7 @@ export function backdropOn(drawing: Drawing, lying: Lying, image: ImageBitmap, o
 /** The points that were chosen on the picture, with their numbers, and the cross that the next one comes from. */
 export function pointMarks(
   drawing: Drawing,
-  lying: Lying,
+  lying: PicturePlacement,
   points: readonly Point[],
   cross: Point | null,
 ): readonly Shape[] {

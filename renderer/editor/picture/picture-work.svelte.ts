@@ -7,7 +7,7 @@ import {
   turnedAbout,
   placeOf,
   type LineRuns,
-  type Lying,
+  type PicturePlacement,
   type PictureLook,
   type Pins,
 } from '../../../core/drafts/index.ts'
@@ -25,7 +25,7 @@ export interface Ground {
   readonly right: Point
 }
 
-type Opened = ImageBitmap | 'opening' | Problem
+type OpenedPicture = ImageBitmap | 'opening' | Problem
 
 /** The manual's pictures under the drawings of a draft: which there are, and how the one of this face is placed. */
 export class PictureWork {
@@ -34,7 +34,7 @@ export class PictureWork {
   readonly #open: (file: Blob) => Promise<ImageBitmap>
   #lines = $state.raw<readonly PictureLine[]>([])
   /** By face and hash. */
-  #opened = $state.raw<Readonly<Record<string, Opened>>>({})
+  #opened = $state.raw<Readonly<Record<string, OpenedPicture>>>({})
   #problem = $state.raw<Problem | null>(null)
   /** Where it is held while it is drawn about. */
   #held = $state.raw<Pins | null>(null)
@@ -50,7 +50,7 @@ export class PictureWork {
     if (line === undefined) return null
     return this.#held === null ? line : { ...line, look: { ...line.look, pins: this.#held } }
   })
-  readonly lying: Lying | null = $derived.by(() => {
+  readonly lying: PicturePlacement | null = $derived.by(() => {
     const ground = this.#ground()
     return this.current === null || ground === null ? null : lyingBy(this.current.look.pins, ground.mirrored)
   })
@@ -252,7 +252,7 @@ export class PictureWork {
       this.#keepOpened(key, opened)
     }
   }
-  #keepOpened(key: string, opened: Opened) {
+  #keepOpened(key: string, opened: OpenedPicture) {
     this.#opened = { ...this.#opened, [key]: opened }
   }
   get #pictures() {

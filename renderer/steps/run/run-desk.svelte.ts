@@ -33,7 +33,7 @@ interface TypedReading {
   readonly unit: Reading['unit']
 }
 
-type Asking =
+type OpenQuestion =
   | 'shorten-wait'
   | 'over-time'
   | 'take-back'
@@ -70,7 +70,7 @@ export class RunDesk {
   readonly #procedure: () => string
   readonly #picked: () => string | null
   readonly #putOff: () => PutOff
-  #asking = $state<Asking>(null)
+  #asking = $state<OpenQuestion>(null)
   /** The torque at which a fastener was long enough, as typed, where it is tightened until it is. */
   torqueTyped = $state('')
   /** How the turning torque of the crank is read. */
@@ -128,7 +128,7 @@ export class RunDesk {
     return usable.find((each) => keyOf(each) === this.#chosen) ?? usable[0] ?? null
   }
 
-  ask(what: Asking) {
+  ask(what: OpenQuestion) {
     this.#asking = what
   }
 

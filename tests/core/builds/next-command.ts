@@ -14,7 +14,7 @@ import {
 } from '../../../core/builds/index.ts'
 import { amountsIn, half, inMillimetres, newtonMetres, sum, torqueIn } from '../../../core/quantity/index.ts'
 import { en } from '../../../core/words/index.ts'
-import type { EngineSpec, Fit, Pass, Step, Turning } from '../../../core/engine/index.ts'
+import type { EngineSpec, Fit, Pass, Step, TurningTorque } from '../../../core/engine/index.ts'
 import {
   nextPull,
   openFlags,
@@ -193,7 +193,7 @@ export function lengthBefore(spec: EngineSpec, fastener: string | null): number 
 }
 
 /** What the crank takes: 1.6 N·m each time, as far as the limits let it. Null where it is turned by hand. */
-export function turnedSo(turning: Turning | undefined): string | null {
+export function turnedSo(turning: TurningTorque | undefined): string | null {
   if (turning === undefined) return null
   const torque = Math.max(Math.min(turning.most ?? 2, 1.6), turning.least ?? 0)
   return `${torqueIn(newtonMetres(torque), turning.unit).toFixed(4)} ${turning.unit}`

@@ -1,12 +1,12 @@
 import { describe, expect, it, vi } from 'vitest'
 import { mostBytesOf } from '../../../core/contract/index.ts'
-import type { Answering } from '../../../electron/requests/index.ts'
+import type { AnswerRequest } from '../../../electron/requests/index.ts'
 
 vi.mock('electron', () => ({ ipcMain: { handle: () => undefined } }))
 const { answerText } = await import('../../../electron/desktop/ipc.ts')
 
 const requests: unknown[] = []
-const answer: Answering = (name, input) => {
+const answer: AnswerRequest = (name, input) => {
   requests.push([name, input])
   return Promise.resolve({ ok: true, value: [] })
 }

@@ -3,7 +3,7 @@ import type { LibraryLine, Preferences } from '../../../core/contract/index.ts'
 import { done, sentenceOf } from '../../../core/problem/index.ts'
 import { Bench } from '../../../renderer/bench/bench.svelte.ts'
 import type { OpenBuild } from '../../../renderer/bench/open-build.svelte.ts'
-import type { Confirmed, OtherWindows } from '../../../renderer/bench/other-windows.ts'
+import type { WindowNews, OtherWindows } from '../../../renderer/bench/other-windows.ts'
 import type { MemoryHandlers } from '../../../renderer/gallery/memory-client.ts'
 import { memoryHost } from '../../../renderer/gallery/memory-host.ts'
 import { twin } from '../twin.ts'
@@ -14,9 +14,9 @@ const crankMarks = { type: 'note-marks', step: 'crank-marks', typed: 'G G F H' }
 /** Windows of one browser on one host; what one tells is heard by the others when `deliver` is called. */
 function browser() {
   const listeners: (() => void)[] = []
-  const ears: ((confirmed: Confirmed) => void)[] = []
+  const ears: ((confirmed: WindowNews) => void)[] = []
   const windowOf = (): OtherWindows => {
-    let own: ((confirmed: Confirmed) => void) | null = null
+    let own: ((confirmed: WindowNews) => void) | null = null
     return {
       tell: (confirmed) => {
         for (const ear of ears) if (ear !== own) listeners.push(() => ear(confirmed))

@@ -1,4 +1,4 @@
-export interface Outside {
+export interface OutsideLimits {
   readonly read: string
   readonly limits: string
 }
@@ -23,7 +23,7 @@ export const flags = {
   },
   moved: 'moved',
   /** `reads 18 N·m, 22.8 to 25.2`. */
-  reads: ({ read, limits }: Outside) => `reads ${read}, ${limits}`,
+  reads: ({ read, limits }: OutsideLimits) => `reads ${read}, ${limits}`,
   /** Of the gap of a face, or what an action asks for. */
-  measured: ({ read, limits }: Outside) => `measured ${read}, ${limits}`,
+  measured: ({ read, limits }: OutsideLimits) => `measured ${read}, ${limits}`,
 }

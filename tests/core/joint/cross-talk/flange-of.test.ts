@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { clampMap, flangeOf, type Between, type Flange, type Point } from '../../../../core/joint/index.ts'
+import { clampMap, flangeOf, type BetweenFaces, type Flange, type Point } from '../../../../core/joint/index.ts'
 import { inMillimetres, newtons } from '../../../../core/quantity/index.ts'
 import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { pullsOf } from '../../../../core/tightening/index.ts'
@@ -24,12 +24,12 @@ function outlineOf(spec: EngineSpec, faceId: string): readonly Point[] {
   ]
 }
 
-function modelOf(spec: EngineSpec, face: string, between: Between = 'metal'): Flange {
+function modelOf(spec: EngineSpec, face: string, between: BetweenFaces = 'metal'): Flange {
   return valueOf(flangeOf(spec, face, outlineOf(spec, face), between))
 }
 
 /** What each fastener holds after the procedure, by id. */
-function heldAfter(spec: EngineSpec, procedureId: string, between: Between = 'metal') {
+function heldAfter(spec: EngineSpec, procedureId: string, between: BetweenFaces = 'metal') {
   const procedure = named(spec.procedures, procedureId)
   const flange = modelOf(spec, procedure.face, between)
   const { afterPulls } = clampMap(flange, valueOf(pullsOf(spec, procedure)))
@@ -120,7 +120,7 @@ describe('a procedure on the flange of an engine', () => {
 
   it('costs bolts more of their load over a gasket than metal on metal', () => {
     const spec = demoSpec('skerry-3')
-    const spread = (between: Between) => {
+    const spread = (between: BetweenFaces) => {
       const loads = [...heldAfter(spec, 'sump', between).values()]
       return Math.max(...loads) / Math.min(...loads)
     }

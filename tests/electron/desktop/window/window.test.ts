@@ -1,7 +1,7 @@
 import { type EventEmitter } from 'node:events'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import type { BrowserWindow, BrowserWindowConstructorOptions } from 'electron'
-import type { Remembered, WindowMemory } from '../../../../electron/desktop/window/window-memory.ts'
+import type { WindowSettings, WindowMemory } from '../../../../electron/desktop/window/window-memory.ts'
 
 /** What was done to the last window, in order. */
 const played = vi.hoisted(() => ({
@@ -57,12 +57,12 @@ vi.mock('electron', async () => {
 const { bringToFront, dressWindow, makeWindow } =
   await import('../../../../electron/desktop/window/window.ts')
 
-let now: Remembered
+let now: WindowSettings
 const memory = {
   get now() {
     return now
   },
-  keep: (change: Partial<Remembered>) => void (now = { ...now, ...change }),
+  keep: (change: Partial<WindowSettings>) => void (now = { ...now, ...change }),
 } as WindowMemory
 
 beforeEach(() => {
