@@ -1,5 +1,5 @@
 import { languageOf, liveWords, loadWords, type Language, type Words } from '../core/words/index.ts'
-import { unparted } from './unparted.ts'
+import { wordsWithNoBreakSpaces } from './no-break-spaces.ts'
 
 /** The way to the other windows of this bench, which are to speak the same language. */
 export interface LanguageChannel {
@@ -36,7 +36,7 @@ export class ShownLanguage {
   /** In the language of the system, as long as nobody has chosen one. */
   static async first(options: LanguageOptions = {}): Promise<ShownLanguage> {
     const language = languageOf(options.system ?? []) ?? 'en'
-    const words = unparted(await (options.load ?? loadWords)(language))
+    const words = wordsWithNoBreakSpaces(await (options.load ?? loadWords)(language))
     return new ShownLanguage({ language, words }, options)
   }
 
@@ -50,7 +50,8 @@ export class ShownLanguage {
     this.#asked = language
     if (language === this.#now.language) return
     const words = await this.#load(language).catch(() => null)
-    if (words !== null && this.#asked === language) this.#now = { language, words: unparted(words) }
+    if (words !== null && this.#asked === language)
+      this.#now = { language, words: wordsWithNoBreakSpaces(words) }
   }
 
   /** Chosen in this window: the others are told. */

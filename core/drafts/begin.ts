@@ -28,7 +28,12 @@ export function copyOf(spec: SpecDocument, { id, name, person, from, on }: Draft
 /** The beginning of an engine's next revision: as it is, entered by who revises it and checked by nobody yet. */
 export function revisionOf(
   spec: SpecDocument,
-  { person, from, on, revision }: Pick<DraftBeginning, 'person' | 'from' | 'on'> & { readonly revision: number },
+  {
+    person,
+    from,
+    on,
+    revision,
+  }: Pick<DraftBeginning, 'person' | 'from' | 'on'> & { readonly revision: number },
 ): SpecDocument {
   const copiedFromDemo = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
   return {

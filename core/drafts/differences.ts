@@ -32,12 +32,12 @@ export function differencesBetween(
   const tell = (of: SpecDocument, path: Path, old: Json | undefined, fresh: Json | undefined) =>
     void found.push({
       place: placeInSpec(of, path, language),
-      before: shown(path, numbered(before, path, old)),
-      after: shown(path, numbered(after, path, fresh)),
+      before: shownValue(path, numbered(before, path, old)),
+      after: shownValue(path, numbered(after, path, fresh)),
     })
 
-  function shown(path: Path, value: Json | undefined): string | null {
-    return value === undefined ? null : cut(leaves(value, path).join(', '))
+  function shownValue(path: Path, value: Json | undefined): string | null {
+    return value === undefined ? null : shortened(leaves(value, path).join(', '))
   }
 
   /** A value in texts: of a group what stands in it. */
@@ -61,7 +61,7 @@ export function differencesBetween(
     else if (isGroup(old) && isGroup(fresh) && !isTranslated(old) && !isTranslated(fresh))
       for (const key of new Set([...Object.keys(old), ...Object.keys(fresh)])) {
         if (path.length === 0 && notCompared.has(key)) continue
-        compare(own(old, key), own(fresh, key), [...oldPath, key], [...path, key])
+        compare(ownValue(old, key), ownValue(fresh, key), [...oldPath, key], [...path, key])
       }
     else if (isList(old) && isList(fresh) && old.length === fresh.length && old.every(isGroup))
       for (const [at, each] of old.entries()) compare(each, fresh[at], [...oldPath, at], [...path, at])
@@ -101,7 +101,7 @@ function isTranslated(value: Group): boolean {
   return 'en' in value || 'de' in value || 'es' in value
 }
 
-function own(group: Group, key: string): Json | undefined {
+function ownValue(group: Group, key: string): Json | undefined {
   return Object.hasOwn(group, key) ? group[key] : undefined
 }
 
@@ -109,7 +109,7 @@ function own(group: Group, key: string): Json | undefined {
 function keyOf(entry: Json): string | null {
   if (!isGroup(entry)) return null
   for (const key of ['id', 'mark', 'grade']) {
-    const name = own(entry, key)
+    const name = ownValue(entry, key)
     if (typeof name === 'string') return name
   }
   return null
@@ -118,6 +118,6 @@ function keyOf(entry: Json): string | null {
 const mostCharacters = 140
 
 /** As far as there is room in a table. */
-function cut(whole: string): string {
+function shortened(whole: string): string {
   return whole.length > mostCharacters ? `${whole.slice(0, mostCharacters)}…` : whole
 }

@@ -20,7 +20,7 @@ export function notesAfter(document: SpecDocument, patches: readonly Patch[]): S
     if (notes === undefined) return undefined
     const moved = notes.flatMap((note) => {
       const keys = others.reduce<Path | null>(
-        (path, patch) => followed(path, patch, isOfWhole),
+        (path, patch) => pathAfterPatch(path, patch, isOfWhole),
         splitPath(note.path),
       )
       if (keys === null) return []
@@ -43,7 +43,7 @@ export function notesAfter(document: SpecDocument, patches: readonly Patch[]): S
  * Where a note is after a patch; null where its value is not what it was, or, of a note on a part as a whole, where the part is
  * taken out.
  */
-function followed(path: Path | null, patch: Patch, isOfWhole: boolean): Path | null {
+function pathAfterPatch(path: Path | null, patch: Patch, isOfWhole: boolean): Path | null {
   if (path === null) return null
   const changed = keysOf(patch.path)
   const parent = changed.slice(0, -1)

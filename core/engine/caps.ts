@@ -41,13 +41,13 @@ export function capsOf(engine: Engine, { face, orders }: OverCaps): readonly Cap
   const caps = new Map<string, string[]>()
   for (const id of new Set(orders.flatMap(({ sequence }) => sequence))) {
     const at = engine.fasteners.find((each) => each.id === id)?.at
-    const cap = at && nearest(bearings, at)
+    const cap = at && nearestSaddle(bearings, at)
     if (cap !== undefined) caps.set(cap, [...(caps.get(cap) ?? []), id])
   }
   return [...caps].map(([id, fasteners]) => ({ id, fasteners }))
 }
 
-function nearest(
+function nearestSaddle(
   bearings: ReturnType<typeof cappedBearings>,
   [x, y]: readonly [number, number],
 ): string | undefined {

@@ -35,7 +35,7 @@ export function readJson(text: string): Outcome<unknown> {
     if (after === null) return refused('spec-not-json', { ...placeIn(text, at), wanted: expected })
     if (after === 'key-twice') return refused('spec-key-twice', { ...placeIn(text, at), key: token ?? '' })
     if (open.length > deepestNesting)
-      return refused('spec-too-deep', { ...placeIn(text, at), deepest: deepestNesting })
+      return refused('spec-too-deep', { ...placeIn(text, at), levels: deepestNesting })
     expected = after
   }
 }

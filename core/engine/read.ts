@@ -5,7 +5,7 @@ import { readJson } from './json.ts'
 import { danglingReferences } from './references.ts'
 import type { RereadContext } from './remembered.ts'
 import { engineSpec, type EngineSpec, type SpecDocument } from './schema.ts'
-import { adviceOn, opened, shapeProblem } from './shape.ts'
+import { adviceOn, issuesOfUnion, shapeProblem } from './shape.ts'
 import { inLanguage, type TextsByPart } from './translations.ts'
 
 /** A spec that can be worked with, or everything that keeps it from being one. */
@@ -32,7 +32,7 @@ export function readSpec(text: string, language: Language = 'en'): SpecReading {
   // Editors on some systems put a byte order mark in front of what they save.
   const json = readJson(text.replace(/^\uFEFF/, ''))
   if (!json.ok) return faulty([json.problem])
-  return reading(json.value, language, null)
+  return readWritten(json.value, language, null)
 }
 
 /**
@@ -42,7 +42,7 @@ export function readSpec(text: string, language: Language = 'en'): SpecReading {
 export function readDocument(document: SpecDocument, language: Language = 'en'): SpecReading {
   if (JSON.stringify(document).length > mostCharacters)
     return faulty([problem('spec-too-large', { mostCharacters })])
-  return reading(document, language, inLanguages[language])
+  return readWritten(document, language, inLanguages[language])
 }
 
 /** What was taken in each language of parts that were read before. */
@@ -52,11 +52,11 @@ const inLanguages: Readonly<Record<Language, TextsByPart>> = {
   es: new WeakMap(),
 }
 
-function reading(written: unknown, language: Language, taken: TextsByPart | null): SpecReading {
+function readWritten(written: unknown, language: Language, taken: TextsByPart | null): SpecReading {
   const asked: RereadContext = { error: adviceOn, ...(taken !== null && { isRemembering: true }) }
   const parsed = engineSpec.safeParse(written, asked)
   if (!parsed.success) {
-    const issues = parsed.error.issues.flatMap(opened)
+    const issues = parsed.error.issues.flatMap(issuesOfUnion)
     // What says of itself that it is another version, or no spec, is not measured against this one.
     const version = issues.filter(({ path }) => path[0] === 'bedplateSpec')
     return faulty((version.length > 0 ? version : issues).map((issue) => shapeProblem(written, issue)))

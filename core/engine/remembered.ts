@@ -6,7 +6,7 @@ export interface RereadContext extends z.core.ParseContext<z.core.$ZodIssue> {
 }
 
 /**
- * The same schema, which keeps what a part was read as by the very object that was read, where it is asked to (`Remembering`): a document
+ * The same schema, which keeps what a part was read as by the very object that was read, where it is asked to (`RereadContext`): a document
  * shares with the one before it what an edit left alone. For documents that are never changed in place. A part with a fault is not
  * kept. What makes another schema of this one (`.max()`, `.meta()`) comes before.
  */

@@ -46,13 +46,13 @@ export function adviceOn(issue: RawIssue): string {
  * Where a part may be written in one of two ways, the issues of the way it was written in: of a text that is not read, what is wrong
  * with that text, not that it is no group; of a group, the way that knows most of its keys.
  */
-export function opened(issue: Issue): readonly Issue[] {
+export function issuesOfUnion(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union') return [issue]
   const [bestFit] = issue.errors
     .filter((issues) => issues.every(({ code, path }) => code !== 'invalid_type' || path.length > 0))
     .toSorted((one, other) => unknownKeys(one) - unknownKeys(other))
   if (bestFit === undefined || bestFit.length === 0) return [issue]
-  return bestFit.flatMap((each) => opened({ ...each, path: [...issue.path, ...each.path] }))
+  return bestFit.flatMap((each) => issuesOfUnion({ ...each, path: [...issue.path, ...each.path] }))
 }
 
 function unknownKeys(issues: readonly Issue[]): number {

@@ -52,10 +52,10 @@ export type TextsByPart = WeakMap<object, unknown>
  * again, and what is gone through is known then.
  */
 export function inLanguage<Value>(language: Language, value: Value, known: TextsByPart | null = null): Value {
-  return taken(language, value, known) as Value
+  return valueIn(language, value, known) as Value
 }
 
-function taken(language: Language, value: unknown, known: TextsByPart | null): unknown {
+function valueIn(language: Language, value: unknown, known: TextsByPart | null): unknown {
   if (typeof value !== 'object' || value === null) return value
   if (value instanceof Translations) return value.in(language)
   const before = known?.get(value)
@@ -67,11 +67,11 @@ function taken(language: Language, value: unknown, known: TextsByPart | null): u
 
 function partsTaken(language: Language, value: object, known: TextsByPart | null): object {
   if (Array.isArray(value)) {
-    const parts = value.map((each: unknown) => taken(language, each, known))
+    const parts = value.map((each: unknown) => valueIn(language, each, known))
     return parts.some((each, index) => each !== value[index]) ? parts : (value as unknown[])
   }
   const entries = Object.entries(value)
-  const parts = entries.map(([key, each]): [string, unknown] => [key, taken(language, each, known)])
+  const parts = entries.map(([key, each]): [string, unknown] => [key, valueIn(language, each, known)])
   return parts.some(([, each], index) => each !== entries[index]?.[1]) ? Object.fromEntries(parts) : value
 }
 

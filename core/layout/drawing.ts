@@ -11,7 +11,7 @@ import { bareDiscs, discsOf, type Disc } from './labels/discs.ts'
 import { endMargins, endNames, type EndNames } from './labels/ends.ts'
 import { titleInset, titleLines } from './labels/face-title.ts'
 import type { DrawingFacts, Sheet, View } from './facts.ts'
-import { deeper, placedInLanes, type LaneDepths, type LaneDisc } from './labels/fastener-lanes.ts'
+import { deeperLane, placedInLanes, type LaneDepths, type LaneDisc } from './labels/fastener-lanes.ts'
 import { besideNext } from './parts/fastener-state.ts'
 import { stackSize, type Line } from './labels/label.ts'
 import type { Span } from './labels/lane-span.ts'
@@ -221,8 +221,8 @@ export function drawingOf(
         ? null
         : placedInLanes(inLanes.lanes, lying, longEdges(onSheet, none), inLanes.spans, px)
     if (round === mostRounds) break
-    const askedByNames = deeper(depths, { before: lanes.before.depth, after: lanes.after.depth })
-    let askedByDiscs = deeper(discDepths, laneDepths)
+    const askedByNames = deeperLane(depths, { before: lanes.before.depth, after: lanes.after.depth })
+    let askedByDiscs = deeperLane(discDepths, laneDepths)
     let changed = askedByNames !== depths || askedByDiscs !== discDepths
     if (found?.crowded && !wantsDiscLanes) {
       const wished = discLanes(onSheet, run)

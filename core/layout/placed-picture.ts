@@ -14,10 +14,10 @@ import {
   type SmallPicture,
 } from './small-picture.ts'
 
-const nothingSaid: FacePartShown = { depth: null, way: null, split: 'upper-lower' }
+const noDetails: FacePartShown = { depth: null, way: null, split: 'upper-lower' }
 
 /** The small picture of work at one place, as the person sees it who does it; the nose of the engine is at the left. */
-export function placedPicture(what: PlacedPicture, shown: FacePartShown = nothingSaid): SmallPicture {
+export function placedPicture(what: PlacedPicture, shown: FacePartShown = noDetails): SmallPicture {
   if (!isOfPart(what)) return smallPicture(pictures[what]())
   const { lines, texts } = facePartPictures[partsShown[what]](shown)
   return smallPicture(lines, texts)

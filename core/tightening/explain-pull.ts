@@ -113,9 +113,10 @@ function askedOf(
     // What it holds after a stretch is what was measured, and does not come from a torque.
     if (pass.kind === 'loosen' || pass.kind === 'tighten-to-stretch') torqueAsked = null
     else if (window?.kind === 'torque')
-      torqueAsked = pass.kind === 'recheck' ? rechecked(torqueAsked, window) : { torque: window, turn: null }
+      torqueAsked =
+        pass.kind === 'recheck' ? recheckedTorque(torqueAsked, window) : { torque: window, turn: null }
     else if (window?.kind === 'angle' && torqueAsked !== null)
-      torqueAsked = { ...torqueAsked, turn: added(torqueAsked.turn, window) }
+      torqueAsked = { ...torqueAsked, turn: sumOfTurns(torqueAsked.turn, window) }
   })
   return torqueAsked
 }
@@ -128,13 +129,13 @@ function asRead(window: AcceptanceWindow | null, read: number): AcceptanceWindow
 }
 
 /** A recheck moves nothing that holds; only one that is set higher than the torque before would raise that. */
-function rechecked(torqueAsked: AskedTorque | null, window: TorqueWindow): AskedTorque | null {
+function recheckedTorque(torqueAsked: AskedTorque | null, window: TorqueWindow): AskedTorque | null {
   if (torqueAsked === null || torqueAsked.turn !== null || window.target <= torqueAsked.torque.target)
     return torqueAsked
   return { torque: window, turn: null }
 }
 
-function added(turn: TurnWindow | null, { target, least, most }: TurnWindow): TurnWindow {
+function sumOfTurns(turn: TurnWindow | null, { target, least, most }: TurnWindow): TurnWindow {
   if (turn === null) return { target, least, most }
   return {
     target: degrees(turn.target + target),

@@ -39,7 +39,14 @@ export function refusePermissions(session: Session): void {
   })
 }
 
-function isGranted({ contents, permission, frame, isMainFrame, media = [], mediaOrigin }: PermissionRequest): boolean {
+function isGranted({
+  contents,
+  permission,
+  frame,
+  isMainFrame,
+  media = [],
+  mediaOrigin,
+}: PermissionRequest): boolean {
   const isCamera =
     media.length === 1 && media[0] === 'video' && (mediaOrigin === undefined || isOurs(mediaOrigin))
   return (

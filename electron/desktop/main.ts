@@ -6,7 +6,7 @@ import { app, protocol, session } from 'electron'
 import { problem } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
-import { toldOfShop } from '../launch/shop-told.ts'
+import { joinResultText } from '../launch/join-result.ts'
 import { languageOfTerminal, speak, systemLanguage } from '../launch/spoken.ts'
 import { readPages } from '../pages/index.ts'
 import { OpenedFiles, openLog, openRequests } from '../requests/index.ts'
@@ -34,7 +34,7 @@ import {
 import { chooseByBox, offerSerialLines } from './serial-lines.ts'
 import { leaveSign } from './starting/sign.ts'
 import { chosenIn } from './window/chosen-in.ts'
-import { WayOut } from './starting/way-out.ts'
+import { BrowserFallback } from './starting/browser-fallback.ts'
 import { bringToFront, dressMenu, dressWindow, makeWindow } from './window/window.ts'
 import { windowFolder } from './window/window-folder.ts'
 import { WindowMemory } from './window/window-memory.ts'
@@ -146,7 +146,7 @@ function open(folder: string, memory: WindowMemory): void {
         language: commandLine.language,
         benchName: process.env.BEDPLATE_BENCH,
         ...(shopAddress !== undefined && {
-          shop: { address: shopAddress, told: (how) => console.error(toldOfShop(how)) },
+          shop: { address: shopAddress, onResult: (how) => console.error(joinResultText(how)) },
         }),
         keyStore: platformKeyStore,
       }),
@@ -157,7 +157,7 @@ function open(folder: string, memory: WindowMemory): void {
   app.once('will-quit', (event) => {
     event.preventDefault() // until the record is closed; then it is quit for good
     markClosing(folder)
-    void Promise.allSettled([wayOut.close(), record.close()]).then(() => app.quit())
+    void Promise.allSettled([fallback.close(), record.close()]).then(() => app.quit())
   })
 
   refusePermissions(session.defaultSession)
@@ -180,9 +180,9 @@ function open(folder: string, memory: WindowMemory): void {
     }
     return answer
   })
-  const wayOut = new WayOut({ pages, answer: record.answer })
+  const fallback = new BrowserFallback({ pages, answer: record.answer })
   watchPower(window, record.flush)
-  watchPage(window, log, (what) => wayOut.ask(window, what))
+  watchPage(window, log, (what) => fallback.ask(window, what))
 }
 
 /** One window for a data folder, by whatever path it was reached. */

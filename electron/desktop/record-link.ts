@@ -39,10 +39,10 @@ export class RecordLink {
 
   readonly answer: AnswerRequest = async (name, input) => {
     await this.#shown
-    if (this.#closing !== null) return ending()
+    if (this.#closing !== null) return hostLost()
     this.#opening ??= this.#openOnce()
     const record = await this.#opening
-    return record === null ? ending() : record.answer(name, input)
+    return record === null ? hostLost() : record.answer(name, input)
   }
 
   /** Before the machine sleeps or ends. Done when it returns: the system may not wait for more. */
@@ -69,6 +69,6 @@ export class RecordLink {
   }
 }
 
-function ending(): Awaited<ReturnType<AnswerRequest>> {
+function hostLost(): Awaited<ReturnType<AnswerRequest>> {
   return { ok: false, problem: problem('host-lost', {}) }
 }

@@ -15,7 +15,7 @@ const { fetching } = words.launch
 const patienceS = 20
 
 /** A line about how far it is, each so many seconds. */
-const tellingS = 5
+const reportEveryS = 5
 
 /** What the preload in fetch-notes.mjs sends. */
 export type FetchNote =
@@ -76,7 +76,7 @@ async function download(root: string, env: Env): Promise<Phrase | undefined> {
   const watching = watch({
     arrived: () => sizeBelow(arriving),
     alive: () => sizeBelow(arriving) + sizeBelow(unpacking),
-    tell: (bytes) =>
+    report: (bytes) =>
       console.error(
         fetching.arrived({ megabytes: megabytes(bytes), of: total === undefined ? null : megabytes(total) }),
       ),
@@ -103,11 +103,11 @@ interface WatchedFetch {
   readonly arrived: () => number
   /** Grows while there is something to wait for, in the unpacking too. */
   readonly alive: () => number
-  readonly tell: (bytes: number) => void
+  readonly report: (bytes: number) => void
   readonly stop: () => void
 }
 
-function watch({ arrived, alive, tell, stop }: WatchedFetch): NodeJS.Timeout {
+function watch({ arrived, alive, report: tell, stop }: WatchedFetch): NodeJS.Timeout {
   let seconds = 0
   let last = 0
   let idle = 0
@@ -116,7 +116,7 @@ function watch({ arrived, alive, tell, stop }: WatchedFetch): NodeJS.Timeout {
     const size = alive()
     idle = size === last ? idle + 1 : 0
     last = size
-    if (seconds % tellingS === 0 && arrived() > 0) tell(arrived())
+    if (seconds % reportEveryS === 0 && arrived() > 0) tell(arrived())
     if (idle >= patienceS) stop()
   }, 1000)
 }

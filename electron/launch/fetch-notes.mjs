@@ -6,7 +6,7 @@ const plainFetch = globalThis.fetch
  * @param {string | URL | Request} address
  * @param {RequestInit} [options]
  */
-async function fetchAndTell(address, options) {
+async function fetchAndReport(address, options) {
   const { host } = new URL(address instanceof Request ? address.url : address)
   try {
     const response = await plainFetch(address, options)
@@ -34,6 +34,6 @@ function send(note) {
   process.send?.(note)
 }
 
-Object.assign(globalThis, { fetch: fetchAndTell })
+Object.assign(globalThis, { fetch: fetchAndReport })
 // The channel alone is no reason to stay.
 process.channel?.unref()

@@ -47,7 +47,7 @@ async function launch(options: Options): Promise<void> {
   }
   const fault = faultOf(paths)
   if (fault !== undefined) return fail(fault, 2)
-  if (options.doctor) return tellDoctor(options, paths.data)
+  if (options.doctor) return printDoctor(options, paths.data)
   if (!built('renderer')) return
   // Not among the words of the host’s command line: a password may stand in it, and others can see those.
   if (options.shop !== undefined) process.env.BEDPLATE_SHOP = options.shop
@@ -101,7 +101,7 @@ function decide(options: Options): HostChoice {
 }
 
 /** Nothing is built, fetched or opened for it: what does not work may be just that. */
-async function tellDoctor(options: Options, data: string): Promise<void> {
+async function printDoctor(options: Options, data: string): Promise<void> {
   const { askDoctor } = await import('../requests/index.ts')
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const choice = decide({ ...options, fetchElectron: false })

@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path'
 import { sentenceIn, textIn } from '../../core/problem/index.ts'
 import { dataFolder } from '../launch/data-folder.ts'
 import { dataFolderFault } from '../launch/data-folder-fault.ts'
-import { toldOfShop } from '../launch/shop-told.ts'
+import { joinResultText } from '../launch/join-result.ts'
 import { languageOfTerminal, speak, systemLanguage, words } from '../launch/spoken.ts'
 import { openWindow } from '../launch/window.ts'
 import { readPages } from '../pages/index.ts'
@@ -51,7 +51,7 @@ async function serve(): Promise<void> {
       language: options.language,
       benchName: process.env.BEDPLATE_BENCH,
       ...(shopAddress !== undefined && {
-        shop: { address: shopAddress, told: (how) => console.error(toldOfShop(how)) },
+        shop: { address: shopAddress, onResult: (how) => console.error(joinResultText(how)) },
       }),
     },
   )

@@ -115,7 +115,7 @@ async function serve({ request, response, goOn }: Exchange, around: ServerParts)
         connections.trust(request.socket)
         if (!isRequestName(admission.name)) return end(response, 404)
         onRequest?.()
-        const answer = await answered(admission.name, request, goOn, around)
+        const answer = await answerRequest(admission.name, request, goOn, around)
         if (typeof answer === 'number') return end(response, answer)
         return send(response, 'application/json; charset=utf-8', JSON.stringify(answer))
       }
@@ -128,7 +128,7 @@ async function serve({ request, response, goOn }: Exchange, around: ServerParts)
 }
 
 /** The answer to a request that was let in, or the status with which it is turned away. */
-async function answered(
+async function answerRequest(
   name: RequestName,
   request: IncomingMessage,
   goOn: () => void,

@@ -19,7 +19,7 @@ export function answering(
 ): AnswerRequest {
   async function answer<Name extends RequestName>(name: Name, input: unknown): Promise<Answer<Name>> {
     try {
-      return await handled(name, handlers[name], input)
+      return await handleRequest(name, handlers[name], input)
     } catch (error) {
       const known = expected(error)
       if (known !== null) return { ok: false, problem: known }
@@ -37,7 +37,7 @@ export function isRequestName(name: string): name is RequestName {
   return Object.hasOwn(contract, name)
 }
 
-async function handled<Name extends RequestName>(
+async function handleRequest<Name extends RequestName>(
   name: Name,
   handler: Handler<Name>,
   input: unknown,

@@ -37,7 +37,7 @@ export async function compareWith(
     const [first] = events
     const title = first?.event.type === 'build-started' ? `“${first.event.name}”` : name
     const hashes = entries.map(({ sha256 }) => sha256)
-    return done({ lines: [compared(store, { build, title, hashes })] })
+    return done({ lines: [comparedBuild(store, { build, title, hashes })] })
   }
   const typed = name.replace(/\s/g, '').toLowerCase()
   const code = /^[0-9a-f]{16}$/.test(typed) ? typed : codeInName.exec(name.trim().toLowerCase())?.[1]
@@ -53,14 +53,14 @@ async function withBackup(store: Store, name: string, content: Buffer): Promise<
     writeFileSync(file, content, { mode: 0o600 })
     const checked = await checkRecord(file, new AbortController().signal)
     if (!checked.ok || checked.value === null) return refused('backup-unusable', { name: name.slice(0, 80) })
-    return done({ lines: headsIn(file).map((head) => compared(store, head)) })
+    return done({ lines: headsIn(file).map((head) => comparedBuild(store, head)) })
   } finally {
     rmSync(beside, { recursive: true, force: true })
   }
 }
 
 /** The first difference of a build's hashes from those of the record. */
-function compared(store: Store, { build, title, hashes }: Head): Line {
+function comparedBuild(store: Store, { build, title, hashes }: Head): Line {
   const row = store.build(build)
   const ours = store.entries(build)
   const name = row === null ? title : lineOf(row).number

@@ -112,12 +112,12 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
     return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
   const first = text.slice(0, longest.head).split('\n', 1)[0] ?? ''
   if (first.length === longest.head) return refused('import-not-ours', {})
-  const start = parsed(first)
+  const start = parsedJson(first)
   if (typeof start !== 'object' || start === null || !('bedplateBuild' in start))
     return refused('import-not-ours', {})
   if (typeof start.bedplateBuild === 'number' && start.bedplateBuild > 3) return refused('import-newer', {})
   const top = head.safeParse(start)
-  if (!top.success || canonicalize(top.data) !== first) return altered(1)
+  if (!top.success || canonicalize(top.data) !== first) return alteredLine(1)
 
   const { entries: count, specs: specCount = 1, photos = 0 } = { specs: 1, photos: 0, ...top.data }
   const [, ...lines] = text.split('\n')
@@ -129,28 +129,28 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
     ...ofSpecs.map((line) => line.length > longest.spec),
     ...ofEntries.map((line) => line.length > longest.entry),
   ].indexOf(true)
-  if (tooLong >= 0) return altered(tooLong + 2)
+  if (tooLong >= 0) return alteredLine(tooLong + 2)
   // Of each photo it is said whether it is missing or altered; that costs nothing else, and a line too many belongs to nothing.
   const isWhole = photos > 0 ? ofPhotos.length <= photos + 1 : rest.length === count + 1
   if (ofEntries.length < count || !isWhole)
-    return altered(Math.min(rest.length + specCount, count + photos + specCount + 2))
+    return alteredLine(Math.min(rest.length + specCount, count + photos + specCount + 2))
   const specTexts: string[] = []
   for (const [at, line] of ofSpecs.entries()) {
-    const withSpec = specLine.safeParse(parsed(line))
-    if (!withSpec.success || canonicalize(withSpec.data) !== line) return altered(at + 2)
+    const withSpec = specLine.safeParse(parsedJson(line))
+    if (!withSpec.success || canonicalize(withSpec.data) !== line) return alteredLine(at + 2)
     specTexts.push(withSpec.data.spec)
   }
-  if (sha256(specTexts[0] ?? '') !== top.data.specSha256) return altered(2)
+  if (sha256(specTexts[0] ?? '') !== top.data.specSha256) return alteredLine(2)
 
-  if (photos === 0 && rest.at(-1) !== '') return altered(rest.length + specCount + 1)
+  if (photos === 0 && rest.at(-1) !== '') return alteredLine(rest.length + specCount + 1)
   const read = await readEntries(top.data.build, ofEntries, specCount + 2)
   if (!read.ok) return read
   const { entries, events } = read.value
   if (entries.length !== count || entries.at(-1)?.sha256 !== top.data.head)
-    return altered(ofEntries.length + specCount + 1)
+    return alteredLine(ofEntries.length + specCount + 1)
   const named = specsNamed(entries)
   const stray = specTexts.findIndex((each, at) => at > 0 && sha256(each) !== named[at])
-  if (stray > 0 || named.length > specTexts.length) return altered(stray > 0 ? stray + 2 : specCount + 1)
+  if (stray > 0 || named.length > specTexts.length) return alteredLine(stray > 0 ? stray + 2 : specCount + 1)
   const spans = revisionSpans(events)
   const specs: ExportedSpec[] = []
   for (const [at, each] of specTexts.entries()) {
@@ -174,11 +174,11 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
   })
 }
 
-function altered(line: number): Outcome<never> {
+function alteredLine(line: number): Outcome<never> {
   return refused('import-altered', { line })
 }
 
-function parsed(line: string): unknown {
+function parsedJson(line: string): unknown {
   try {
     return JSON.parse(line) as unknown
   } catch {
@@ -206,12 +206,12 @@ async function readEntries(
     const seq = index + 1
     if (seq % entriesAtOnce === 0) await setImmediate()
     const entry: StoredEntry = { seq, body, sha256: sha256(body) }
-    const inside = entryBody.safeParse(parsed(body))
-    if (!inside.success || !follows(build, seq, previous, entry)) return altered(index + first)
+    const inside = entryBody.safeParse(parsedJson(body))
+    if (!inside.success || !follows(build, seq, previous, entry)) return alteredLine(index + first)
     const { at, person } = inside.data
     const read = readEvent(inside.data.event)
     const event = read.kind === 'known' ? read.event : inside.data.event
-    if (!isCanonical({ ...inside.data, event }, body)) return altered(index + first)
+    if (!isCanonical({ ...inside.data, event }, body)) return alteredLine(index + first)
     entries.push(entry)
     newer ||= read.kind === 'unknown'
     if (read.kind === 'known' && !newer)

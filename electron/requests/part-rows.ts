@@ -1,6 +1,6 @@
 import type { BuildSheet } from '../../core/builds/index.ts'
 import { en } from '../../core/words/index.ts'
-import { saidBy } from './size-rows.ts'
+import { entryFields } from './size-rows.ts'
 
 /** The columns of the table of parts. */
 export const partFields = [
@@ -28,17 +28,25 @@ export function partRows({ parts }: BuildSheet) {
     return [
       ...ticks.map(({ step, count, condition, before, reason, number, stamp }) => ({
         ...{ ...of, step, count, condition, in_builds_before: before ?? null, against_the_spec: reason },
-        ...{ left_over: null, supplier_number: number, ...saidBy(stamp) },
+        ...{ left_over: null, supplier_number: number, ...entryFields(stamp) },
       })),
       ...leftOver.map(({ step, count, reason, stamp }) => ({
-        ...{ ...of, ...nothing, step, count, left_over: reason, supplier_number: null, ...saidBy(stamp) },
+        ...{
+          ...of,
+          ...nothing,
+          step,
+          count,
+          left_over: reason,
+          supplier_number: null,
+          ...entryFields(stamp),
+        },
       })),
       ...(open === 0
         ? []
         : [
             {
               ...{ ...of, ...nothing, step: null, count: open, condition: 'not-accounted' },
-              ...{ left_over: null, supplier_number: null, ...saidBy(null) },
+              ...{ left_over: null, supplier_number: null, ...entryFields(null) },
             },
           ]),
     ]

@@ -32,7 +32,7 @@ export function revisionRequests(services: {
 }): Pick<HandlersOf<'builds'>, 'builds.take-revision'> {
   const { store, openBuilds, people, shop, now } = services
 
-  function newer(engine: string, revision: number, own: string): Outcome<SpecRevision> {
+  function newerRevision(engine: string, revision: number, own: string): Outcome<SpecRevision> {
     const revisions = store.library.revisions(engine)
     const known = revisions.find((row) => row.sha256 === own)
     const row = revisions.find((each) => each.revision === revision)
@@ -44,7 +44,7 @@ export function revisionRequests(services: {
   }
 
   return {
-    'builds.take-revision': ({ build, after, person: typed, revision, ...said }) => {
+    'builds.take-revision': ({ build, after, person: typed, revision, ...answers }) => {
       const person = readPerson(typed)
       if (!person.ok) return person
       const known = people.present(person.value)
@@ -58,9 +58,9 @@ export function revisionRequests(services: {
       if (elsewhere !== null) return { ok: false, problem: elsewhere }
       const from = revisionIn(specText)
       if (from === null) return refused('build-spec-lost', {}, 'build')
-      const to = newer(from.spec.id, revision, from.sha256)
+      const to = newerRevision(from.spec.id, revision, from.sha256)
       if (!to.ok) return to
-      const decided = takeRevision(from, to.value, state, said)
+      const decided = takeRevision(from, to.value, state, answers)
       if (!decided.ok) return decided
       const added = store.append({
         build,

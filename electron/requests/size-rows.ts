@@ -11,7 +11,7 @@ export function sizeRows({ fits }: BuildSheet) {
         if (readings === null) return []
         return readings.cells.flatMap((plane, planeAt) =>
           plane.map((cell, directionAt) => ({
-            ...saidBy(readings.noted),
+            ...entryFields(readings.noted),
             what: en.record.tables.size({
               ...{ fit: fit.name, position, part: fit[part].part, plane: planeAt + 1 },
               direction: directionAt + 1,
@@ -27,6 +27,6 @@ export function sizeRows({ fits }: BuildSheet) {
 }
 
 /** The entry that says it, in a table; nothing where nobody said it. */
-export function saidBy(stamp: BuildSheet['started']) {
+export function entryFields(stamp: BuildSheet['started']) {
   return { entry: stamp?.seq ?? null, time_utc: stamp?.at ?? null, person: stamp?.person ?? null }
 }

@@ -8,7 +8,7 @@ import { Speaker, type Speech } from '../speech/speaker.svelte.ts'
 import { WrenchRack } from '../wrenches/wrench-rack.svelte.ts'
 import type { Language, Words } from '../../core/words/index.ts'
 import type { ShownLanguage } from '../shown-language.svelte.ts'
-import { BuildOpener, type TakenRevision } from './build-opener.ts'
+import { BuildOpener, type RevisionAnswers } from './build-opener.ts'
 import { BenchSettings } from './bench-settings.svelte.ts'
 import { NewBuilds } from './new-builds.ts'
 import type { OpenBuild } from './open-build.svelte.ts'
@@ -17,7 +17,7 @@ import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
 import { UnfinishedWork } from './unfinished-work.ts'
 import { ShopNews } from './shop-news.ts'
-import { watched } from './watched.ts'
+import { watchedClient } from './watched-client.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
 
@@ -66,11 +66,11 @@ export class Bench {
     this.isPractice = isPractice
     this.#others = others
     this.#language = language
-    others.hear(({ build, seq }) => {
+    others.listen(({ build, seq }) => {
       if (build !== null && seq === 0) this.#cameFromShop(build)
       else void this.follow(build ?? undefined)
     })
-    this.#client = client = watched(client, (problem) => this.#rescue(problem))
+    this.#client = client = watchedClient(client, (problem) => this.#rescue(problem))
     this.settings = new BenchSettings(client, {
       report: (problem) => this.#report(problem),
       languageChosen: (chosen) => this.#languageChosen(chosen),
@@ -78,7 +78,7 @@ export class Bench {
     const kept = () => this.settings.kept
     this.rack = new WrenchRack(client)
     this.shopNews = new ShopNews(client, (build) => {
-      others.tell({ build: build ?? '', seq: 0 })
+      others.announce({ build: build ?? '', seq: 0 })
       this.#cameFromShop(build ?? '')
     })
     this.crew = new Crew(client, {
@@ -114,7 +114,7 @@ export class Bench {
     this.newBuilds = new NewBuilds(client, this.crew, this.guide, {
       words: () => this.words,
       language: () => this.language,
-      begun: (build) => others.tell({ build: build.line.id, seq: build.line.entries }),
+      begun: (build) => others.announce({ build: build.line.id, seq: build.line.entries }),
       show: (build) => this.#begun(build),
       report: (problem) => this.#report(problem),
     })
@@ -256,7 +256,7 @@ export class Bench {
   }
 
   /** Tells the host that this window is still there; a host whose windows have all gone ends itself. */
-  async sayHere() {
+  async announcePresence() {
     const answer = await this.#client.request('host.read', {})
     if (!answer.ok) return this.#report(answer.problem)
     if (answer.value.problem) this.#rescue(answer.value.problem)
@@ -284,12 +284,12 @@ export class Bench {
     }
   }
   /** The library has another revision: a build that is shown, here or in another window, says so. */
-  async tellRevised() {
-    this.#others.tell({ build: null, seq: 0 })
+  async announceRevision() {
+    this.#others.announce({ build: null, seq: 0 })
     await this.follow()
   }
-  tellEdited(draft: string, seq: number) {
-    this.#others.tell({ build: draft, seq })
+  announceEdit(draft: string, seq: number) {
+    this.#others.announce({ build: draft, seq })
   }
 
   async #languageChosen(language: Language | null) {
@@ -319,8 +319,8 @@ export class Bench {
   }
 
   /** Has the build go on by a newer revision; why not, where it does not. */
-  async takeRevision(openBuild: OpenBuild, said: TakenRevision): Promise<Problem | null> {
-    const taken = await this.#opener.takeRevision(openBuild, said)
+  async takeRevision(openBuild: OpenBuild, answers: RevisionAnswers): Promise<Problem | null> {
+    const taken = await this.#opener.takeRevision(openBuild, answers)
     if (!taken.ok) return taken.problem
     this.#place = { at: 'build', openBuild: taken.value }
     return null

@@ -7,7 +7,7 @@ import { opening } from './opening.ts'
 import type { OtherWindows } from './other-windows.ts'
 
 /** What a person says when a build is to go on by a newer revision. */
-export type TakenRevision = Omit<Input<'builds.take-revision'>, 'build' | 'after' | 'person'>
+export type RevisionAnswers = Omit<Input<'builds.take-revision'>, 'build' | 'after' | 'person'>
 
 interface AtTheBench {
   readonly crew: Crew
@@ -48,20 +48,20 @@ export class BuildOpener {
     const { id: build } = stored.line
     const { crew, others, language, outdated } = this.#bench
     const { OpenBuild } = await opening.build()
-    const confirmed = (seq: number) => others.tell({ build, seq })
+    const confirmed = (seq: number) => others.announce({ build, seq })
     return OpenBuild.from(this.#client, stored, crew, confirmed, language, () => outdated(build))
   }
 
   /** Has the build go on by a newer revision, and opens it by that. */
-  async takeRevision(openBuild: OpenBuild, said: TakenRevision): Promise<Outcome<OpenBuild>> {
+  async takeRevision(openBuild: OpenBuild, answers: RevisionAnswers): Promise<Outcome<OpenBuild>> {
     const { id: build } = openBuild.line
     const base = { build, after: openBuild.state.seq, person: openBuild.person }
-    const answer = await this.#client.request('builds.take-revision', { ...base, ...said })
+    const answer = await this.#client.request('builds.take-revision', { ...base, ...answers })
     if (!answer.ok) {
       if (answer.problem.code === 'build-moved-on') await openBuild.follow()
       return answer
     }
-    this.#bench.others.tell({ build, seq: answer.value.events.at(-1)?.seq ?? 0 })
+    this.#bench.others.announce({ build, seq: answer.value.events.at(-1)?.seq ?? 0 })
     return this.open(answer.value)
   }
 }

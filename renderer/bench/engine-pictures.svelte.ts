@@ -10,7 +10,7 @@ type Picture = (theme: Theme) => string
 export class EnginePictures {
   readonly #client: Client
   readonly #words: Words | undefined
-  readonly #leisure: () => Promise<unknown>
+  readonly #whenIdle: () => Promise<unknown>
   #asked: readonly string[] = []
   #pictures = $state.raw<Readonly<Record<string, Picture>>>({})
   #last: Promise<unknown> = Promise.resolve()
@@ -19,7 +19,7 @@ export class EnginePictures {
   constructor(client: Client, words?: Words, leisure: () => Promise<unknown> = idle) {
     this.#client = client
     this.#words = words
-    this.#leisure = leisure
+    this.#whenIdle = leisure
   }
 
   /** Null until it is drawn, and for good where the engine cannot be read. */
@@ -30,7 +30,7 @@ export class EnginePictures {
   ask(engine: string): Promise<unknown> {
     if (!this.#asked.includes(engine)) {
       this.#asked = [...this.#asked, engine]
-      this.#last = this.#last.then(() => this.#leisure()).then(() => this.#draw(engine))
+      this.#last = this.#last.then(() => this.#whenIdle()).then(() => this.#draw(engine))
     }
     return this.#last
   }

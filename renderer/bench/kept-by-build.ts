@@ -6,7 +6,7 @@ import type { View } from '../../core/layout/index.ts'
 export type FaceViews = Readonly<Record<string, View>>
 
 /** What is begun in a build and not confirmed yet. */
-export type UnfinishedWork = Preferences['unfinished'][number]
+export type UnfinishedEntry = Preferences['unfinished'][number]
 
 interface OfBuild {
   readonly build: string

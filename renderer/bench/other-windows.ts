@@ -7,9 +7,9 @@ export interface WindowNews {
 
 /** The way to the other windows that show the same record. */
 export interface OtherWindows {
-  tell(confirmed: WindowNews): void
+  announce(confirmed: WindowNews): void
   /** Hears what other windows tell, from now on. */
-  hear(listen: (confirmed: WindowNews) => void): void
+  listen(listen: (confirmed: WindowNews) => void): void
 }
 
 /**
@@ -19,12 +19,12 @@ export interface OtherWindows {
 export function otherWindows(): OtherWindows {
   const channel = new BroadcastChannel('builds')
   return {
-    tell: (confirmed) => channel.postMessage(confirmed),
-    hear: (listen) => {
+    announce: (confirmed) => channel.postMessage(confirmed),
+    listen: (listen) => {
       channel.onmessage = ({ data }: MessageEvent<WindowNews>) => listen(data)
     },
   }
 }
 
 /** For a window that is alone. */
-export const noOtherWindows: OtherWindows = { tell: () => undefined, hear: () => undefined }
+export const noOtherWindows: OtherWindows = { announce: () => undefined, listen: () => undefined }

@@ -128,10 +128,10 @@ export function createBoard(container: HTMLDivElement, events: BoardEvents): Boa
       const sameSheet = shown !== null && sameFrame(shown.scene, scene)
       // Asking the page for a size in the middle of its changes lays it out twice.
       const px = shown !== null && sameSheet ? shown.px : scene.frame.width / size().width
-      const afresh = shown === null || shown.theme !== theme || !sameSheet
+      const redrawAll = shown === null || shown.theme !== theme || !sameSheet
       if (shown?.theme !== theme) container.style.backgroundColor = drawingColours[theme].paper
       shown = { scene, theme, px }
-      for (const pane of panes) pane.show(scene.shapes, afresh)
+      for (const pane of panes) pane.show(scene.shapes, redrawAll)
       if (under === null && backdrop !== null) {
         under = new Layer({ listening: false })
         stage.add(under)

@@ -41,15 +41,19 @@ export function zoomed(
   const least = fitting(frame, window).scale
   const scale = Math.min(Math.max(camera.scale * factor, least), least * most)
   const by = scale / camera.scale
-  return kept({ scale, x: at.x - (at.x - camera.x) * by, y: at.y - (at.y - camera.y) * by }, frame, window)
+  return keptOnSheet(
+    { scale, x: at.x - (at.x - camera.x) * by, y: at.y - (at.y - camera.y) * by },
+    frame,
+    window,
+  )
 }
 
 export function panned(camera: Camera, dx: number, dy: number, frame: Box, window: Size): Camera {
-  return kept({ ...camera, x: camera.x + dx, y: camera.y + dy }, frame, window)
+  return keptOnSheet({ ...camera, x: camera.x + dx, y: camera.y + dy }, frame, window)
 }
 
 /** Never so far aside that the window shows anything but the sheet; a sheet that is smaller stays in the middle. */
-function kept(camera: Camera, frame: Box, window: Size): Camera {
+function keptOnSheet(camera: Camera, frame: Box, window: Size): Camera {
   const { scale } = camera
   const along = (offset: number, from: number, length: number, room: number): number => {
     const first = -from * scale

@@ -47,11 +47,11 @@ export class Pane {
     this.layer.on('draw', () => this.#end())
   }
 
-  /** Shows those of the shapes that belong here. `afresh` repeats every shape's look, and draws all of it. */
-  show(shapes: readonly Shape[], afresh: boolean): void {
+  /** Shows those of the shapes that belong here. `redrawAll` repeats every shape's look, and draws all of it. */
+  show(shapes: readonly Shape[], redrawAll: boolean): void {
     const own = shapes.filter(({ layer }) => layer === this.name)
-    if (!this.#reconciler.show(own, afresh)) return
-    if (afresh) this.#stale = 'all'
+    if (!this.#reconciler.show(own, redrawAll)) return
+    if (redrawAll) this.#stale = 'all'
     this.layer.batchDraw()
   }
 

@@ -21,8 +21,8 @@ export class Reconciler<Node> {
     this.#surface = surface
   }
 
-  /** Whether anything had to be done, so that the layer must be drawn again. `afresh` repeats every node's look. */
-  show(shapes: readonly Shape[], afresh = false): boolean {
+  /** Whether anything had to be done, so that the layer must be drawn again. `redrawAll` repeats every node's look. */
+  show(shapes: readonly Shape[], redrawAll = false): boolean {
     const next = new Map<string, { readonly shape: Shape; readonly node: Node }>()
     let touched = false
     let moved = false
@@ -33,7 +33,7 @@ export class Reconciler<Node> {
         touched = moved = true
         continue
       }
-      if (before.shape !== shape || afresh) {
+      if (before.shape !== shape || redrawAll) {
         this.#surface.change(before.node, shape)
         touched = true
       }

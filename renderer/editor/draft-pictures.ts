@@ -15,24 +15,24 @@ export interface DraftPictures {
 
 /** The way to the other windows that show the draft. */
 export interface OtherWindowsOfDraft {
-  tell(): void
-  hear(listen: () => unknown): () => void
+  announce(): void
+  follow(listen: () => unknown): () => void
 }
-const alone: OtherWindowsOfDraft = { tell: () => undefined, hear: () => () => undefined }
+const alone: OtherWindowsOfDraft = { announce: () => undefined, follow: () => () => undefined }
 
 /** Those that the record keeps. */
 export function picturesOf(client: Client, draft: string, others = alone): DraftPictures {
-  async function told<Value>(answer: Promise<Outcome<Value>>): Promise<Outcome<Value>> {
+  async function announced<Value>(answer: Promise<Outcome<Value>>): Promise<Outcome<Value>> {
     const kept = await answer
-    if (kept.ok) others.tell()
+    if (kept.ok) others.announce()
     return kept
   }
   return {
     list: () => client.request('pictures.list', { draft }),
     read: (face) => client.request('pictures.read', { draft, face }),
-    put: (face, look, base64) => told(client.request('pictures.put', { draft, face, look, base64 })),
-    place: (face, look) => told(client.request('pictures.place', { draft, face, look })),
-    remove: (face) => told(client.request('pictures.remove', { draft, face })),
-    follow: (listen) => others.hear(listen),
+    put: (face, look, base64) => announced(client.request('pictures.put', { draft, face, look, base64 })),
+    place: (face, look) => announced(client.request('pictures.place', { draft, face, look })),
+    remove: (face) => announced(client.request('pictures.remove', { draft, face })),
+    follow: (listen) => others.follow(listen),
   }
 }

@@ -203,11 +203,11 @@ export class EditorDesk {
   }
   move(by: Point): void {
     const { selected } = this
-    void this.change(this.#said('moved'), (document) => moved(document, selected, by))
+    void this.change(this.#editMessage('moved'), (document) => moved(document, selected, by))
   }
   align(how: Alignment): void {
     const { selected } = this
-    void this.change(this.#said('aligned'), (document) => aligned(document, selected, how))
+    void this.change(this.#editMessage('aligned'), (document) => aligned(document, selected, how))
   }
   mirror(): void {
     void this.#copy('mirrored', (document, things) => mirrored(document, things))
@@ -220,7 +220,7 @@ export class EditorDesk {
   }
   takeOut(): void {
     const { selected } = this
-    void this.change(this.#said('takenOut'), (document) => removed(document, selected))
+    void this.change(this.#editMessage('takenOut'), (document) => removed(document, selected))
   }
   stepBy(direction: Point): void {
     const step = this.lengthOf(this.step)
@@ -235,7 +235,7 @@ export class EditorDesk {
   ): Promise<void> {
     const { selected } = this
     let copies: readonly Thing[] = []
-    const isDone = await this.change(this.#said(code), (document) => {
+    const isDone = await this.change(this.#editMessage(code), (document) => {
       const outcome = make(document, selected)
       if (!outcome.ok) return outcome
       copies = outcome.value.copies
@@ -245,7 +245,7 @@ export class EditorDesk {
     const isNumbered = this.#subject === 'outline' || this.#subject === 'beads'
     if (isDone) this.choose(isNumbered ? [] : [...selected, ...copies])
   }
-  #said(code: 'moved' | 'aligned' | 'mirrored' | 'repeated' | 'takenOut') {
+  #editMessage(code: 'moved' | 'aligned' | 'mirrored' | 'repeated' | 'takenOut') {
     return { code, facts: { count: this.selected.length } } as const
   }
 }

@@ -51,12 +51,12 @@ export function thingRows(
     const about = aboutOf(thing)
     const isChosen = chosen.has(about)
     const place = sequence?.indexOf(thing.id) ?? -1
-    const said = [
+    const details = [
       ...(isChosen ? [listed.chosen] : []),
       ...(place >= 0 ? [listed.inOrder({ place: place + 1 })] : []),
       ...notes.flatMap((note) => (note.about === about ? note.texts : [])),
     ]
-    const text = [thingText(words, spec, thing), ...said].join('; ')
+    const text = [thingText(words, spec, thing), ...details].join('; ')
     return { about, text, state: isChosen ? 'chosen' : 'plain' }
   })
 }

@@ -62,7 +62,9 @@ export class OrderWork {
     if (named === null) return
     this.#begins = false
     const { grownOver } = this
-    void this.#desk.change(this.#said(named), (document) => grownOrder(document, named, pattern, grownOver))
+    void this.#desk.change(this.#editMessage(named), (document) =>
+      grownOrder(document, named, pattern, grownOver),
+    )
   }
 
   #keep(sequence: readonly string[]) {
@@ -70,9 +72,9 @@ export class OrderWork {
     if (named === null) return
     this.#begins = sequence.length === 0
     if (sequence.length === 0) return
-    void this.#desk.change(this.#said(named), (document) => withSequence(document, named, sequence))
+    void this.#desk.change(this.#editMessage(named), (document) => withSequence(document, named, sequence))
   }
-  #said({ order }: OrderNamed) {
+  #editMessage({ order }: OrderNamed) {
     return { code: 'orderTapped', facts: { order } } as const
   }
 }

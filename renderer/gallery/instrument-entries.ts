@@ -15,7 +15,10 @@ const nothingSent = { rivals: null, dropped: null, unasked: null, isOpen: true }
 const field = { ...nothingSent, settle: nothing, useUnasked: nothing, dropUnasked: nothing }
 
 /** A bench that was told something by its gauge. */
-async function told(shown: OnStage, tell: (port: PlayedPort, ports: PlayedPorts) => Promise<void> | void) {
+async function afterLines(
+  shown: OnStage,
+  send: (port: PlayedPort, ports: PlayedPorts) => Promise<void> | void,
+) {
   const [port, ports] = [new PlayedPort(), new PlayedPorts()]
   ports.known = [port]
   const { usbVendorId, usbProductId } = port.getInfo()
@@ -24,7 +27,7 @@ async function told(shown: OnStage, tell: (port: PlayedPort, ports: PlayedPorts)
   const bench = await benchWith(shown, { preferences: { instruments } }, { ports })
   bench.instruments.follow()
   await turn()
-  await tell(port, ports)
+  await send(port, ports)
   await turn()
   return { bench }
 }
@@ -37,18 +40,18 @@ export const instrumentEntries: readonly Entry[] = [
     'What became of its line, and of what it sent',
     InstrumentNote,
     async (shown) => ({
-      'unplugged in mid line': await told(shown, async (port) => {
+      'unplugged in mid line': await afterLines(shown, async (port) => {
         port.send('0.3')
         await turn()
         port.unplug()
       }),
-      'plugged in again': await told(shown, async (port, ports) => {
+      'plugged in again': await afterLines(shown, async (port, ports) => {
         port.unplug()
         await turn()
         ports.plugIn(new PlayedPort())
       }),
-      'another unit': await told(shown, (port) => port.send('3.4 bar\n')),
-      'sends all the time': await told(shown, (port) => port.send('0.1\n0.2\n0.3\n0.4\n0.5\n')),
+      'another unit': await afterLines(shown, (port) => port.send('3.4 bar\n')),
+      'sends all the time': await afterLines(shown, (port) => port.send('0.1\n0.2\n0.3\n0.4\n0.5\n')),
     }),
   ),
   part(

@@ -8,7 +8,7 @@ import {
   isStepDone,
   measuringOf,
   serviceLimits,
-  unaccounted,
+  unaccountedParts,
   usesAt,
   type BuildCommand,
 } from '../../core/builds/index.ts'
@@ -145,14 +145,14 @@ function measureAnotherSize(build: MemoryBuild, step: StepOf<'choose-shells'>): 
   const cells = Array.from({ length: planes }, () =>
     Array.from({ length: directions }, () => ({ typed, unit: 'mm' as const })),
   )
-  const untold = { partTemperature: '', gaugeTemperature: '', uncertainty: '' }
+  const notMeasured = { partTemperature: '', gaugeTemperature: '', uncertainty: '' }
   const noted = build.act({
     type: 'note-readings',
     step: step.id,
     position,
     part: 'journal',
     cells,
-    ...untold,
+    ...notMeasured,
   })
   return noted.ok && bearingAt(build.state, fit, position).basis === 'undecided'
 }
@@ -230,7 +230,7 @@ function useAgain(build: MemoryBuild, step: StepOf<'fit-part'>): boolean {
 }
 
 function allCounted(build: MemoryBuild): boolean {
-  return goOnUntil(build, () => unaccounted(build.engine.spec, build.state).length === 0)
+  return goOnUntil(build, () => unaccountedParts(build.engine.spec, build.state).length === 0)
 }
 
 /** The first place reads ten times the most of a used part. */

@@ -1,7 +1,7 @@
 import { en, languages, loadWords, type Language, type Words } from '../../core/words/index.ts'
 import { pseudo } from '../../tests/core/words/pseudo.ts'
 import { ShownLanguage } from '../shown-language.svelte.ts'
-import { unparted } from '../unparted.ts'
+import { wordsWithNoBreakSpaces } from '../no-break-spaces.ts'
 
 /** What the stage speaks: also a language that nobody does, a third longer than English, in brackets. */
 export const stageLanguages = [...languages, 'pseudo'] as const
@@ -12,7 +12,9 @@ export type StageLanguage = (typeof stageLanguages)[number]
 const spokenIn = (lang: StageLanguage): Language => (lang === 'pseudo' ? 'en' : lang)
 
 export function wordsOnStage(lang: StageLanguage): Promise<Words> {
-  return lang === 'pseudo' ? Promise.resolve(unparted(pseudo(en))) : loadWords(lang).then(unparted)
+  return lang === 'pseudo'
+    ? Promise.resolve(wordsWithNoBreakSpaces(pseudo(en)))
+    : loadWords(lang).then(wordsWithNoBreakSpaces)
 }
 
 /** A language that a bench is opened in; it can be shown in another of the program's. */

@@ -3,19 +3,19 @@
  * lets go of it when the window is hidden (W3C Screen Wake Lock), so it is asked for again when the window is back. `told` hears
  * whether it stays on: a browser may not be able to, and a system may refuse, as some do on a low battery.
  */
-export function keepScreenOn(told: (staysOn: boolean) => void = () => undefined): () => void {
+export function keepScreenOn(report: (staysOn: boolean) => void = () => undefined): () => void {
   let lock: WakeLockSentinel | null = null
   let isOver = false
   const take = async (): Promise<void> => {
     if (document.visibilityState !== 'visible') return
-    if (!('wakeLock' in navigator)) return told(false)
+    if (!('wakeLock' in navigator)) return report(false)
     try {
       lock = await navigator.wakeLock.request('screen')
       if (isOver) await lock.release()
-      else told(true)
+      else report(true)
     } catch {
       lock = null
-      told(false)
+      report(false)
     }
   }
   const back = (): void => void take()

@@ -28,7 +28,7 @@ export class Speaker {
   readonly #speech: Speech | null
   readonly #settings: () => SpeakerSettings
   #all = $state.raw<readonly Voice[]>([])
-  #said = ''
+  #lastText = ''
   /** The voice that is used; null where there is none that may be. */
   readonly #voices: readonly Voice[] = $derived.by(() => voicesOf(this.#all, this.#settings().language))
   readonly voice: Voice | null = $derived.by(() => voiceFor(this.#voices, this.#settings().voice))
@@ -54,13 +54,13 @@ export class Speaker {
   }
   /** What was said last, or would have been. */
   get said(): string {
-    return this.#said
+    return this.#lastText
   }
 
   /** A prompt; what is still being said of the last one is cut off. Nothing where it is the same as the last. */
   prompt(text: string): void {
-    if (text === this.#said) return
-    this.#said = text
+    if (text === this.#lastText) return
+    this.#lastText = text
     if (text === '') this.#speech?.cancel()
     else this.#say(1)
   }
@@ -76,12 +76,12 @@ export class Speaker {
     this.#speak(text, 1)
   }
   quiet(): void {
-    this.#said = ''
+    this.#lastText = ''
     this.#speech?.cancel()
   }
 
   #say(share: number): void {
-    if (this.#settings().speaks && this.#said !== '') this.#speak(this.#said, share)
+    if (this.#settings().speaks && this.#lastText !== '') this.#speak(this.#lastText, share)
   }
 
   #speak(text: string, share: number): void {

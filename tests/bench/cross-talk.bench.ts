@@ -1,7 +1,7 @@
 import * as mathjs from 'mathjs'
 import { clampMap, type Flange, type FlangePull } from '../../core/joint/index.ts'
 import { newtons } from '../../core/quantity/index.ts'
-import { solvedAfresh, type Solver } from '../core/joint/cross-talk/afresh.ts'
+import { solvedFromScratch, type Solver } from '../core/joint/cross-talk/from-scratch.ts'
 import type { Measure } from './measure.ts'
 
 const nodes = 1000
@@ -80,7 +80,7 @@ const sparse: Solver = (size, entries, forces) => {
 }
 
 /**
- * So many pulls are solved afresh, and the time for all of them is taken from that: all would take minutes.
+ * So many pulls are solved from scratch, and the time for all of them is taken from that: all would take minutes.
  */
 const sampled = 6
 
@@ -97,13 +97,13 @@ function median(times: readonly number[]): number {
 export const measures: readonly Measure[] = [
   {
     name: 'cross-talk, 40 bolts, 3 passes, 1,000 nodes',
-    bar: 'at least 20 times faster than solving afresh at each pull, the same to 1e-9',
+    bar: 'at least 20 times faster than solving from scratch at each pull, the same to 1e-9',
     take: () => {
       const model = flange()
       const runs = [1, 2, 3].map(() => timed(() => clampMap(model, pulls)))
       // Only the solutions are counted, not the matrices: a general solver would be given those.
       const solutions: number[] = []
-      const theirs = solvedAfresh(model, pulls.slice(0, sampled), (...system) => {
+      const theirs = solvedFromScratch(model, pulls.slice(0, sampled), (...system) => {
         const { value, ms } = timed(() => sparse(...system))
         solutions.push(ms)
         return value

@@ -8,7 +8,7 @@ import {
   evolve,
   halfKey,
   replay,
-  unaccounted,
+  unaccountedParts,
   type BuildCommand,
   type BuildState,
   type RecordedEvent,
@@ -70,7 +70,7 @@ function commandFor(spec: EngineSpec, state: BuildState, step: Step): BuildComma
     case 'photo':
       return { type: 'skip-photo', step: step.id, reason: 'No camera here' }
     case 'count': {
-      const [use] = unaccounted(spec, state)
+      const [use] = unaccountedParts(spec, state)
       if (use === undefined) return { type: 'count-parts', step: step.id }
       const { part, left } = use
       const as = { condition: 'new', reason: '', number: '' } as const

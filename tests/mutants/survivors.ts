@@ -314,13 +314,13 @@ const survivors: readonly Survivor[] = [
     reason: 'either is before the first pass',
   },
   {
-    file: 'core/tightening/run/way-out.ts',
+    file: 'core/tightening/run/flag-remedy.ts',
     line: 'openFlags(run).find(',
     change: 'find → findLast',
     reason: 'one that is barred is not pulled: it has no second such flag',
   },
   {
-    file: 'core/tightening/run/way-out.ts',
+    file: 'core/tightening/run/flag-remedy.ts',
     line: "window.of === 'stretch' && pull.stretch !== null",
     change: '&& → ||',
     reason: 'what cannot happen: a length of a fastener that was pulled has a stretch, and nothing else has',

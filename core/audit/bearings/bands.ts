@@ -47,7 +47,7 @@ function auditPart(fit: Fit, part: MarkedPart, path: string): readonly Finding[]
   const inOrder = withBands(entries).toSorted((a, b) => a.band.over - b.band.over)
   return [
     ...auditEach(entries),
-    ...missing(entries),
+    ...missingMarks(entries),
     ...inOrder.flatMap((second, index) => {
       const first = inOrder[index - 1]
       return first === undefined ? [] : auditNeighbours(partOfFit(fit, part, null), first, second)
@@ -65,7 +65,7 @@ function auditEach(entries: readonly Entry[]): readonly Finding[] {
   })
 }
 
-function missing(entries: readonly Entry[]): readonly Finding[] {
+function missingMarks(entries: readonly Entry[]): readonly Finding[] {
   const without = entries.filter(({ band }) => band === undefined)
   if (without.length === entries.length) return []
   return without.map(({ place, path }) => doubt('band-missing', { place }, path))
@@ -94,7 +94,7 @@ function auditGrades(fit: Fit, path: string): readonly Finding[] {
   const banded = withBands(entries)
   return [
     ...auditEach(entries),
-    ...missing(entries),
+    ...missingMarks(entries),
     ...banded.flatMap((second, index) => {
       const first = banded[index - 1]
       if (first === undefined) return []

@@ -157,21 +157,21 @@ function range(limits: { readonly least: Length; readonly most: Length }): Span 
 
 /** Lengths in the unit they were entered in: the finding can then be held against the manual. */
 export function lengthsAs({ target, least, most }: Limits<Length>): (length: Length) => Amount {
-  const unit = lengthUnitOf(known(target, least, most))
+  const unit = lengthUnitOf(definedValues(target, least, most))
   return (length) => lengthAmount(length, unit)
 }
 
 /** As `lengthsAs`, clearances in µm rather than mm. */
 function clearanceAs({ target, least, most }: Limits<Length>): (length: Length) => Amount {
-  const unit = lengthUnitOf(known(target, least, most))
+  const unit = lengthUnitOf(definedValues(target, least, most))
   return (length) => (unit === 'in' ? lengthAmount(length, 'in') : lengthAmount(length, 'µm', 1))
 }
 
 function torquesAs({ target, least, most }: Limits<Torque>): (torque: Torque) => Amount {
-  const unit = torqueUnitOf(known(target, least, most))
+  const unit = torqueUnitOf(definedValues(target, least, most))
   return (torque) => torqueAmount(torque, unit)
 }
 
-function known<Value>(...values: readonly (Value | undefined)[]): readonly Value[] {
+function definedValues<Value>(...values: readonly (Value | undefined)[]): readonly Value[] {
   return values.filter((value) => value !== undefined)
 }

@@ -18,7 +18,7 @@ export function shapeFaults(
   const faults: Problem[] = []
   if (outOfRound !== undefined && measured.outOfRound > outOfRound)
     faults.push(problem('out-of-round', { place, what, ...beyond(measured.outOfRound, outOfRound) }))
-  const steep = steepest(fit, measured)
+  const steep = steepestSlope(fit, measured)
   if (steep !== null) faults.push(problem('tapered', { place, what, ...beyond(steep.taper, steep.allowed) }))
   return faults
 }
@@ -36,7 +36,7 @@ export function allowedTaper({ measuring }: Fit, places: number): Length | null 
 }
 
 /** Of the tapers that are beyond what is allowed, the one that is furthest beyond; null where none is. */
-function steepest(fit: Fit, { taper, taperByDistance }: MeasuredSize) {
+function steepestSlope(fit: Fit, { taper, taperByDistance }: MeasuredSize) {
   const tapers =
     fit.measuring?.taperPer === undefined
       ? [{ taper, allowed: allowedTaper(fit, 1) }]

@@ -25,7 +25,7 @@ export function pricesOf(problem: AssignmentProblem, rounds: number): Prices {
   )
   let best = { prices, bound: -Infinity }
   for (let round = 0; round < rounds; round++, step *= shrink) {
-    const { bound, over, overOrdered } = relaxed(problem, prices)
+    const { bound, over, overOrdered } = relaxedAssignment(problem, prices)
     if (bound > best.bound) best = { prices, bound }
     const pull = Math.hypot(
       ...over.filter((each, kind) => each > 0 || prices.inTray[kind]! > 0),
@@ -52,7 +52,10 @@ function spread(options: readonly Option[]): number {
 }
 
 /** Every place takes its cheapest option: the bound that follows, and by how much that takes more than there is. */
-function relaxed({ places, pieces, order }: AssignmentProblem, { inTray, either, ordered }: Prices) {
+function relaxedAssignment(
+  { places, pieces, order }: AssignmentProblem,
+  { inTray, either, ordered }: Prices,
+) {
   const over = pieces.map((count) => -count)
   let overOrdered = -order.most
   let bound = priceOfAll(pieces, order.most, { inTray, either, ordered })

@@ -46,7 +46,7 @@ export function search(
   )
   const cheapest = priced.map((options) => options[0]?.price ?? Infinity)
   const toCome = fromTheEnd(cheapest, 0, (later, price) => later + price)
-  const dear = prices.inTray.flatMap((price, kind) => (price > 0 ? [kind] : []))
+  const pricedKinds = prices.inTray.flatMap((price, kind) => (price > 0 ? [kind] : []))
   const left = [...pieces]
   const chosen: number[] = []
   const reached = places.map(() => new Map<string, number>())
@@ -71,7 +71,7 @@ export function search(
     const onward = []
     const unsold = worthOfLeft(place + 1)
     for (const option of priced[place]!) {
-      if (hopeless(bound + option.price - cheapest[place]!)) break
+      if (cannotWin(bound + option.price - cheapest[place]!)) break
       if (onward.length === mostOptions) {
         cutOff = true
         break
@@ -82,13 +82,13 @@ export function search(
       if (Number.isFinite(orders) && orders <= order.most) {
         const spent = cost + option.cost + (orders - ordered) * order.cost
         const bound = boundAt(place + 1, spent, orders, unsold - sold)
-        if (!hopeless(bound)) onward.push({ option, spent, orders, bound })
+        if (!cannotWin(bound)) onward.push({ option, spent, orders, bound })
       }
       putBack(option.takes)
     }
     onward.sort((a, b) => a.bound - b.bound)
     for (const { option, spent, orders, bound } of onward) {
-      if (hopeless(bound)) break
+      if (cannotWin(bound)) break
       take(option.takes)
       chosen[place] = option.index
       visit(place + 1, spent, orders, bound)
@@ -96,7 +96,7 @@ export function search(
     }
   }
 
-  function hopeless(bound: number): boolean {
+  function cannotWin(bound: number): boolean {
     return best !== null && bound > best.cost - grain
   }
 
@@ -121,7 +121,8 @@ export function search(
   function worthOfLeft(place: number): number {
     const most = wants.most[place]!
     let worth = 0
-    for (const kind of dear) worth += prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
+    for (const kind of pricedKinds)
+      worth += prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
     return worth
   }
 
@@ -148,7 +149,7 @@ export function search(
 
   const boundOfAll = boundAt(0, 0, 0, worthOfLeft(0))
   visit(0, 0, 0, boundOfAll)
-  return { best, finished: !cutOff || hopeless(boundOfAll) }
+  return { best, finished: !cutOff || cannotWin(boundOfAll) }
 }
 
 /** By kind, the most that any one option takes. */

@@ -37,8 +37,8 @@ export function decideBench(state: BuildState, command: BenchCommand, here: Benc
       const { entry, over, givesWay } = command
       const reason = readReason(command.reason, { what: 'fork-settled' })
       if (!reason.ok) return reason
-      const said = { bench: here, entry, over, reason: reason.value, ...(givesWay && { givesWay }) }
-      return done([{ type: 'fork-settled', version: 1, ...said }])
+      const settlement = { bench: here, entry, over, reason: reason.value, ...(givesWay && { givesWay }) }
+      return done([{ type: 'fork-settled', version: 1, ...settlement }])
     }
     default:
       return command satisfies never

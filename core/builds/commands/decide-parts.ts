@@ -1,7 +1,7 @@
 import type { StepKind } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { readReason } from '../../tightening/index.ts'
-import { againstReuse, unaccounted, usesAt, type PartUse } from '../parts/part-uses.ts'
+import { againstReuse, unaccountedParts, usesAt, type PartUse } from '../parts/part-uses.ts'
 import type { BuildAtStep, CommandOf, Events } from './step-rules.ts'
 
 const version = 1
@@ -70,7 +70,7 @@ export function leaveOver(at: BuildAtStep<'count'>, command: CommandOf<'leave-ov
 /** Refuses `step-done-already`, and `part-unaccounted` while a part is neither ticked nor left over. */
 export function countParts({ spec, state, step }: BuildAtStep<'count'>): Events {
   if (state.parts.counted.has(step.id)) return refused('step-done-already', { step: step.name })
-  const [open] = unaccounted(spec, state)
+  const [open] = unaccountedParts(spec, state)
   return open === undefined
     ? done([{ type: 'parts-counted', version, step: step.id }])
     : refused('part-unaccounted', { part: open.part.name, step: open.step.name, left: open.left })

@@ -38,15 +38,15 @@ export function redoStep({ spec, state, step }: AnyStep, command: CommandOf<'red
   const again = { step, reason: reason.value }
   return done([
     {
-      ...reopened(spec, state, step, again),
+      ...reopenedStep(spec, state, step, again),
       opens: opened.map(({ id }) => id),
       ...(command.takenApart === true && { takenApart: true as const }),
     },
     ...opened.flatMap((each) => [
-      ...loosened(spec, state, each, again.reason),
-      reopened(spec, state, each, again),
+      ...loosenedRun(spec, state, each, again.reason),
+      reopenedStep(spec, state, each, again),
     ]),
-    ...loosened(spec, state, step, again.reason),
+    ...loosenedRun(spec, state, step, again.reason),
   ])
 }
 
@@ -62,8 +62,8 @@ export function openedByMarks(spec: EngineSpec, state: BuildState, step: Step, s
   const { reason } = state.plan.reopened[step.id] ?? { reason: step.name }
   return done(
     opened.flatMap((each) => [
-      ...loosened(spec, state, each, reason),
-      reopened(spec, state, each, { step, reason }),
+      ...loosenedRun(spec, state, each, reason),
+      reopenedStep(spec, state, each, { step, reason }),
     ]),
   )
 }
@@ -90,7 +90,7 @@ interface Again {
   readonly reason: string
 }
 
-function reopened(spec: EngineSpec, state: BuildState, each: Step, { step, reason }: Again) {
+function reopenedStep(spec: EngineSpec, state: BuildState, each: Step, { step, reason }: Again) {
   const work = workOf(spec, state, each)
   return { type: 'step-reopened', version, step: each.id, redone: step.id, reason, work } as const
 }
@@ -103,13 +103,13 @@ export function reopenedEvents(
   reason: string,
 ): readonly BuildEvent[] {
   return [
-    ...loosened(spec, state, step, reason),
-    { ...reopened(spec, state, step, { step, reason }), byRevision: true },
+    ...loosenedRun(spec, state, step, reason),
+    { ...reopenedStep(spec, state, step, { step, reason }), byRevision: true },
   ]
 }
 
 /** A run begins again with its first pass, every fastener loosened. */
-function loosened(spec: EngineSpec, state: BuildState, step: Step, reason: string): readonly BuildEvent[] {
+function loosenedRun(spec: EngineSpec, state: BuildState, step: Step, reason: string): readonly BuildEvent[] {
   if (step.kind !== 'run-procedure') return []
   const { procedure } = step
   const again = decideRun(spec, state.runs[procedure], { type: 'restart-run', procedure, pass: 0, reason })

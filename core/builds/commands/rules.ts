@@ -18,7 +18,7 @@ import { emptyBuild } from '../events/state.ts'
 
 /**
  * Rules that an earlier version of the program did not have, by the code with which they refuse: it let a person answer in
- * words what went past its most, and left sealant in a joint whose bolts began again. An entry that breaks one of these may have been confirmed by somebody all the same.
+ * words what went past its upper limit, and left sealant in a joint whose bolts began again. An entry that breaks one of these may have been confirmed by somebody all the same.
  */
 const laterRules: ReadonlySet<Problem['code']> = new Set([
   'must-begin-again',
@@ -142,7 +142,7 @@ function benchOf(event: BuildEvent): BenchName | null {
  */
 function isSame(recorded: BuildEvent, decided: BuildEvent): boolean {
   if (recorded.type === 'shells-chosen' && decided.type === 'shells-chosen')
-    return isSameValue(chosen(recorded), chosen(decided))
+    return isSameValue(chosenShells(recorded), chosenShells(decided))
   return Object.entries(recorded).every(
     ([key, value]) => value === undefined || isSameValue(value, decided[key as keyof BuildEvent]),
   )
@@ -160,7 +160,7 @@ function inLatestVersion(event: BuildEvent): BuildEvent {
   }
 }
 
-function chosen({ step, fit, choices }: Extract<BuildEvent, { type: 'shells-chosen' }>) {
+function chosenShells({ step, fit, choices }: Extract<BuildEvent, { type: 'shells-chosen' }>) {
   const shells = choices.map(({ position, half, grade, undersize }) => [
     position,
     half,

@@ -22,7 +22,8 @@ interface ListedSample {
   readonly serial: string
 }
 
-const isSample = ({ demo, serial }: ListedSample, sample: Sample) => demo && serial === sampleFacts[sample].serial
+const isSample = ({ demo, serial }: ListedSample, sample: Sample) =>
+  demo && serial === sampleFacts[sample].serial
 
 /** The demo builds still offered: each until it is there, and none as soon as there is a build of an engine that is no demo. */
 export function samplesLeft(builds: readonly ListedSample[]): readonly Sample[] {

@@ -28,7 +28,7 @@ export function usesAt(spec: EngineSpec, state: BuildState, step: string): reado
 }
 
 /** What the count has to ask for: not ticked, and nobody has said where it is. */
-export function unaccounted(spec: EngineSpec, state: BuildState): readonly PartUse[] {
+export function unaccountedParts(spec: EngineSpec, state: BuildState): readonly PartUse[] {
   return partUses(spec, state).filter(({ left, leftOver }) => left > 0 && leftOver === null)
 }
 

@@ -13,7 +13,7 @@ export function groundsOf(document: SpecDocument, id: string): unknown {
   const { after: _, name: __, dangers: ___, secondPerson: ____, mayBeSkipped: _____, ...own } = step
   const parts = document.parts ?? []
   const usedHere = parts.filter(({ usedIn }) => usedIn.some((use) => use.step === id))
-  return [own, usedHere.map(unnamed), thingsOf(document, step)]
+  return [own, usedHere.map(withoutName), thingsOf(document, step)]
 }
 
 function thingsOf(document: SpecDocument, step: DocumentStep): unknown {
@@ -24,14 +24,14 @@ function thingsOf(document: SpecDocument, step: DocumentStep): unknown {
     case 'fit-shells':
       return bearings(document, step.fit)
     case 'run-procedure':
-      return tightening(document, step)
+      return groundsOfRun(document, step)
     case 'lay-bead':
       return joint(document, step)
     case 'measure-rings':
     case 'fit-rings':
       return named(document.ringSets, step.rings)
     case 'count':
-      return (document.parts ?? []).map(unnamed)
+      return (document.parts ?? []).map(withoutName)
     case 'photo':
       return named(document.parts, step.part)
     case 'check':
@@ -65,10 +65,10 @@ function bearings(document: SpecDocument, id: string): unknown {
   const fit = document.fits.find((each) => each.id === id)
   const { saddles, rods = [], balanceBearings = [] } = document.case
   const places = [...saddles, ...rods, ...balanceBearings]
-  return fit && [unnamed(fit), places.filter((place) => fit.positions.includes(place.id))]
+  return fit && [withoutName(fit), places.filter((place) => fit.positions.includes(place.id))]
 }
 
-function tightening(document: SpecDocument, step: StepOfKind<'run-procedure'>): unknown {
+function groundsOfRun(document: SpecDocument, step: StepOfKind<'run-procedure'>): unknown {
   const procedure = document.procedures.find(({ id }) => id === step.procedure)
   if (procedure === undefined) return null
   const ids = new Set(procedure.orders.flatMap(({ sequence }) => sequence))
@@ -76,9 +76,9 @@ function tightening(document: SpecDocument, step: StepOfKind<'run-procedure'>): 
   const groups = document.fastenerGroups.filter(({ id }) => fasteners.some(({ group }) => group === id))
   const { saddles, rods, faces } = document.case
   return [
-    unnamed(procedure),
+    withoutName(procedure),
     fasteners.map(({ where: _, ...fastener }) => fastener),
-    groups.map(unnamed),
+    groups.map(withoutName),
     faces.find(({ id }) => id === procedure.face)?.gasket,
     procedure.capByCap === true ? [saddles, rods] : null,
   ]
@@ -91,14 +91,20 @@ function joint(document: SpecDocument, step: StepOfKind<'lay-bead'>): unknown {
   const inFace = <Thing extends { readonly face: string }>(things: readonly Thing[]) =>
     things.filter(({ face }) => face === bead.face)
   const face = faces.find(({ id }) => id === bead.face)
-  return [unnamed(bead), face && unnamed(face), inFace(dowels), inFace(oilPassages), inFace(faceParts)]
+  return [
+    withoutName(bead),
+    face && withoutName(face),
+    inFace(dowels),
+    inFace(oilPassages),
+    inFace(faceParts),
+  ]
 }
 
 function named(things: readonly { readonly id: string }[] | undefined, id: string | undefined): unknown {
   const thing = things?.find((each) => each.id === id)
-  return thing && unnamed(thing)
+  return thing && withoutName(thing)
 }
 
-function unnamed(thing: object): object {
+function withoutName(thing: object): object {
   return Object.fromEntries(Object.entries(thing).filter(([key]) => key !== 'name'))
 }

@@ -28,7 +28,7 @@ export function openedByRevision(from: SpecRevision, to: SpecRevision, state: Bu
     const step = from.spec.steps.find((each) => each.id === id)
     return step !== undefined && !isStepDone(from.spec, state, step)
   }
-  const stoodOn = (id: string, step: Step) =>
+  const restedOn = (id: string, step: Step) =>
     from.spec.steps.some((each) => each.id === id && standingOn(from.spec, each).includes(step))
   return topFirst(
     from.spec,
@@ -36,7 +36,7 @@ export function openedByRevision(from: SpecRevision, to: SpecRevision, state: Bu
       if (!hasRecord(from.spec, state, step)) return false
       const below = [...allUnder(under, step.id)]
       return (
-        changed.has(step.id) || below.some((id) => changed.has(id) || (isUndone(id) && !stoodOn(id, step)))
+        changed.has(step.id) || below.some((id) => changed.has(id) || (isUndone(id) && !restedOn(id, step)))
       )
     }),
   )

@@ -43,13 +43,13 @@ export function compareBuilds(first: BuildSheet, second: BuildSheet): Comparison
   return {
     sameSpec: first.build !== null && first.build.specSha256 === second.build?.specSha256,
     bearings: sideBySide(first, second, bearingsOf, (a, b) =>
-      alike(a, b, (it) => [it.housing, it.journal, it.upper?.grade, it.lower?.grade]),
+      hasEqualFacts(a, b, (it) => [it.housing, it.journal, it.upper?.grade, it.lower?.grade]),
     ),
     checks: sideBySide(first, second, checksOf, (a, b) =>
-      alike(a, b, (it) => [it.verdict, it.reading?.length_nm]),
+      hasEqualFacts(a, b, (it) => [it.verdict, it.reading?.length_nm]),
     ),
     pulls: sideBySide(first, second, pullsOf, (a, b) =>
-      alike(a, b, (it) => [
+      hasEqualFacts(a, b, (it) => [
         it.verdict,
         it.reading && torqueAtFastener(it.reading),
         it.reading?.unit,
@@ -57,7 +57,7 @@ export function compareBuilds(first: BuildSheet, second: BuildSheet): Comparison
       ]),
     ),
     runs: sideBySide(first, second, runsOf, (a, b) =>
-      alike(a, b, (it) => [it.pulls, it.takenBack, it.flags, it.ownOrder]),
+      hasEqualFacts(a, b, (it) => [it.pulls, it.takenBack, it.flags, it.ownOrder]),
     ),
     steps: sideBySide(
       first,
@@ -92,7 +92,7 @@ function byName<Thing>(list: NamedList<Thing>): ReadonlyMap<string, Thing> {
   return new Map(list.map(([about, thing]) => [JSON.stringify(about), thing]))
 }
 
-function alike<Thing>(a: Thing, b: Thing, facts: (thing: Thing) => readonly unknown[]): boolean {
+function hasEqualFacts<Thing>(a: Thing, b: Thing, facts: (thing: Thing) => readonly unknown[]): boolean {
   const others = facts(b)
   return facts(a).every((fact, at) => fact === others[at])
 }

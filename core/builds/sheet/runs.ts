@@ -96,12 +96,12 @@ export function runsOn(
   state: BuildState,
   entries: readonly RecordedEvent[],
 ): readonly SheetRun[] {
-  const told = new Set<string>()
+  const seenProcedures = new Set<string>()
   return specs.toReversed().flatMap(({ spec }, earlier) =>
     spec.steps.flatMap((step) => {
       const procedure = procedureRunIn(spec, step)
-      if (procedure === undefined || told.has(procedure.id)) return []
-      told.add(procedure.id)
+      if (procedure === undefined || seenProcedures.has(procedure.id)) return []
+      seenProcedures.add(procedure.id)
       const own = entries.filter(({ event }) => 'procedure' in event && event.procedure === procedure.id)
       return earlier > 0 && own.length === 0 ? [] : [runOn(specs, spec, state, procedure, own)]
     }),

@@ -23,7 +23,7 @@ import { celsius, lengthAmount, nanometres, type Length } from '../../quantity/i
 import type { Fit } from '../../engine/index.ts'
 import type { BasisDecision, NotedPins, NotedReadings } from '../events/bearing-record.ts'
 import { bearingsIn, type BuildState } from '../events/state.ts'
-import { remembered } from './remembered.ts'
+import { memoized } from './memoized.ts'
 
 /** All that is known of one bearing before its shells are chosen, and what follows from it. */
 export interface BearingCase {
@@ -71,7 +71,7 @@ export interface SizeDispute {
 const gaugeExpansion = 11.5
 
 /** Throws unless the fit has the position. */
-export const bearingAt = remembered(findBearing)
+export const bearingAt = memoized(findBearing)
 
 function findBearing(state: BuildState, fitOfSpec: Fit, position: string): BearingCase {
   const index = fitOfSpec.positions.indexOf(position)

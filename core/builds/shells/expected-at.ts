@@ -13,7 +13,12 @@ export function measuringOf({ measuring }: Fit): { readonly planes: number; read
  * About what a reading will be. Where the spec gives no bands the nominal bore of the bearing has to do: near enough to
  * tell one unit from another.
  */
-export function expectedAt(spec: EngineSpec, fit: Fit, position: string, what: MeasuredPart): ExpectedReading {
+export function expectedAt(
+  spec: EngineSpec,
+  fit: Fit,
+  position: string,
+  what: MeasuredPart,
+): ExpectedReading {
   const between = expectedSize(fit, what) ?? aroundBore(what, boreOf(spec, position))
   return { place: position, what, between }
 }

@@ -4,7 +4,7 @@ import { bearingAt, type BearingCase } from './bearing-at.ts'
 import { fromTray } from './from-tray.ts'
 import { noShells, proposalAt, type BearingProposal } from './proposal-at.ts'
 import { bearingsIn, type BuildState } from '../events/state.ts'
-import { remembered } from './remembered.ts'
+import { memoized } from './memoized.ts'
 import { fitOf } from '../steps/steps.ts'
 
 /**
@@ -17,7 +17,7 @@ export function proposalsFor(spec: EngineSpec, state: BuildState, fitId: string)
   return proposalsOf(state, fitOf(spec, fitId), fitId)
 }
 
-const proposalsOf = remembered((state, fit): readonly BearingProposal[] => {
+const proposalsOf = memoized((state, fit): readonly BearingProposal[] => {
   const { tray } = bearingsIn(state, fit.id)
   const cases = fit.positions.map((position) => bearingAt(state, fit, position))
   return tray === null

@@ -3,7 +3,10 @@ import type { EngineSpec } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
 import type { CheckAnswer } from '../events/state.ts'
 
-type CheckNote = Pick<CheckAnswer, 'note' | 'fittedWashers' | 'washersByTable' | 'measuredWith' | 'thrustPair'>
+type CheckNote = Pick<
+  CheckAnswer,
+  'note' | 'fittedWashers' | 'washersByTable' | 'measuredWith' | 'thrustPair'
+>
 
 /** The answer to a check with its thrust washers as they are called, where it has them as entries do; so too those that the spec lacks. */
 export function washersCalled<Answer extends Omit<CheckNote, 'note'>>(

@@ -14,7 +14,7 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
     case 'choose-shells':
     case 'fit-shells': {
       const { kind } = fitOf(spec, step.fit)
-      return showing(spec, shownFor[kind])?.id ?? first!.id
+      return faceShowing(spec, shownFor[kind])?.id ?? first!.id
     }
     case 'run-procedure':
       return procedureOf(spec, step.procedure).face
@@ -41,6 +41,6 @@ export function faceOfStep(spec: EngineSpec, step: Step): string {
   }
 }
 
-function showing(spec: EngineSpec, what: Face['shows']): Face | undefined {
+function faceShowing(spec: EngineSpec, what: Face['shows']): Face | undefined {
   return spec.case.faces.find(({ shows }) => shows === what)
 }

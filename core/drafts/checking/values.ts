@@ -58,30 +58,30 @@ export function valuesToCheck(document: SpecDocument): readonly CheckedValue[] {
   const numbers = new Map(document.fasteners.map(({ id, number }) => [id, number]))
   const numberOf = (id: Json) => (typeof id === 'string' ? (numbers.get(id) ?? id) : '')
   const found: CheckedValue[] = []
-  const tell = (keys: ValuePath, kind: CheckedKind, shown: string) =>
+  const addValue = (keys: ValuePath, kind: CheckedKind, shown: string) =>
     void found.push({ keys, path: pathOf(keys), kind, shown })
 
-  function walk(value: Json | undefined, keys: ValuePath): void {
+  function collect(value: Json | undefined, keys: ValuePath): void {
     const key = String(keys.at(-1))
     if (value === undefined || value === null || drawn.has(key)) return
     if (key === 'sequence' && isList(value))
-      return tell(keys, 'order', value.map((id) => numberOf(id)).join(' '))
-    if (key === 'chart' && isList(value)) return tell(keys, 'other', value.map(cellText).join('; '))
-    if (key === 'passes' && isList(value)) tell(keys, 'other', value.map(passText).join(', '))
-    if (isList(value)) for (const [at, each] of value.entries()) walk(each, [...keys, at])
+      return addValue(keys, 'order', value.map((id) => numberOf(id)).join(' '))
+    if (key === 'chart' && isList(value)) return addValue(keys, 'other', value.map(cellText).join('; '))
+    if (key === 'passes' && isList(value)) addValue(keys, 'other', value.map(passText).join(', '))
+    if (isList(value)) for (const [at, each] of value.entries()) collect(each, [...keys, at])
     else if (typeof value === 'object')
-      for (const [name, each] of Object.entries(value)) walk(each, [...keys, name])
+      for (const [name, each] of Object.entries(value)) collect(each, [...keys, name])
     else if (typeof value === 'number') {
-      if (plainNumbers.has(key)) tell(keys, 'other', String(value))
+      if (plainNumbers.has(key)) addValue(keys, 'other', String(value))
     } else if (typeof value === 'string') {
       const kind = codes.has(key) ? 'other' : kindOf(value)
-      if (kind !== null) tell(keys, kind, value)
+      if (kind !== null) addValue(keys, kind, value)
     }
   }
 
-  walk(document.case.bore, ['case', 'bore'])
-  walk(document.case.pitch, ['case', 'pitch'])
-  for (const part of [...parts, ...lists]) walk(document[part], [part])
+  collect(document.case.bore, ['case', 'bore'])
+  collect(document.case.pitch, ['case', 'pitch'])
+  for (const part of [...parts, ...lists]) collect(document[part], [part])
   return found
 }
 

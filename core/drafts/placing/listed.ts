@@ -23,7 +23,11 @@ export function listOf(document: SpecDocument, kind: ListedKind): readonly Liste
 }
 
 /** A document with another list of things of a kind. The entries must be of that kind. */
-export function withList(document: SpecDocument, kind: ListedKind, list: readonly ListedThing[]): SpecDocument {
+export function withList(
+  document: SpecDocument,
+  kind: ListedKind,
+  list: readonly ListedThing[],
+): SpecDocument {
   const engine = document.case
   switch (kind) {
     case 'fastener':

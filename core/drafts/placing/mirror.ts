@@ -28,7 +28,8 @@ export function mirrored(document: SpecDocument, things: readonly Thing[]): Outc
 function onOtherSide(where: FastenerPlace, plus: FastenerPlace, minus: FastenerPlace): FastenerPlace {
   if (typeof where === 'string') return swapped(where, inAny(plus), inAny(minus))
   const entries = Object.entries(where).map(([language, text]) => {
-    const of = (side: FastenerPlace) => (typeof side === 'string' ? side : side[language as keyof typeof side])
+    const of = (side: FastenerPlace) =>
+      typeof side === 'string' ? side : side[language as keyof typeof side]
     return [language, text === undefined ? text : swapped(text, of(plus), of(minus))]
   })
   return Object.fromEntries(entries) as FastenerPlace

@@ -78,7 +78,12 @@ export function lastSizes(
  * `draft-size-unsaid` where no size is said and none of its kind is there: no size is made up, nor which way a lip points
  * (`draft-way-unsaid`); a corner where the face has no outline yet, `draft-no-outline`.
  */
-export function placed(document: SpecDocument, face: string, at: Point, thing: NewThing): Outcome<DocumentWithThing> {
+export function placed(
+  document: SpecDocument,
+  face: string,
+  at: Point,
+  thing: NewThing,
+): Outcome<DocumentWithThing> {
   switch (thing.kind) {
     case 'fastener':
     case 'dowel':
@@ -167,9 +172,9 @@ function entryOf(
 function facePartOf(
   last: Sizes,
   common: Common,
-  { of: kind, name, way, ...said }: Extract<NewThing, { readonly kind: 'face-part' }>,
+  { of: kind, name, way, ...sizes }: Extract<NewThing, { readonly kind: 'face-part' }>,
 ) {
-  const { size = last.size, diameter = last.diameter, shaft = last.shaft } = said
+  const { size = last.size, diameter = last.diameter, shaft = last.shaft } = sizes
   const named = { ...common, kind, name }
   if (kind === 'strainer') return size === undefined ? null : { ...named, size: copyOf(size) }
   if (diameter === undefined) return null
@@ -188,10 +193,10 @@ function placedBearing(
   document: SpecDocument,
   face: string,
   at: Point,
-  { kind, ...said }: Extract<NewThing, { readonly kind: BearingKind }>,
+  { kind, ...sizes }: Extract<NewThing, { readonly kind: BearingKind }>,
 ): Outcome<DocumentWithThing> {
   const last = lastSizes(document, face, kind)
-  const { width = last.width, diameter = last.diameter } = said
+  const { width = last.width, diameter = last.diameter } = sizes
   if (width === undefined || diameter === undefined) return refused('draft-size-unsaid', {})
   const unit = unitOf(bearingsOf(document, kind).at(-1)?.at ?? document.case.bore)
   const like = bearingsOf(document, kind).at(-1)?.id ?? firstIds[kind]

@@ -129,9 +129,9 @@ export class SettlingFlange {
    */
   #isLast(steps: number, step: Float64Array, energy: number): boolean {
     this.#mostEnergy = Math.max(this.#mostEnergy, this.#energyOfSprings())
-    this.#mostDeflection = Math.max(this.#mostDeflection, largest(this.#deflections))
+    this.#mostDeflection = Math.max(this.#mostDeflection, largestOf(this.#deflections))
     const energyShare = steps < settled.steps ? settled.energy : settled.energyLater
-    return energy <= energyShare * this.#mostEnergy || largest(step) <= settled.step * this.#mostDeflection
+    return energy <= energyShare * this.#mostEnergy || largestOf(step) <= settled.step * this.#mostDeflection
   }
 
   /** Twice the energy, in N·mm. */
@@ -196,7 +196,7 @@ export class SettlingFlange {
     const rising = dot(step, stepForces)
     const springs = this.#springs
     const by = Float64Array.from(springs, (spring) => along(spring, step))
-    return lowest((share) => {
+    return lowestOf((share) => {
       let slope = share * rising - falling
       for (let place = 0; place < by.length; place += 1) {
         const squeeze = this.#squeezes[place]! + share * by[place]!
@@ -211,7 +211,7 @@ export class SettlingFlange {
 const halvings = { until: 100, within: 20 }
 
 /** Where a slope that only ever grows from 0 to 1 turns upwards, found from below; 1 when it does not. */
-function lowest(slopeAt: (share: number) => number): number {
+function lowestOf(slopeAt: (share: number) => number): number {
   if (slopeAt(1) <= 1e-6 * -slopeAt(0)) return 1
   let low = 0.5
   for (let halving = 0; halving < halvings.until && slopeAt(low) > 0; halving += 1) low /= 2
@@ -231,7 +231,7 @@ function dot(one: Float64Array, other: Float64Array): number {
 }
 
 /** The largest deflection of any node, slopes not counted. */
-function largest(deflections: Float64Array): number {
+function largestOf(deflections: Float64Array): number {
   let most = 0
   for (let at = 0; at < deflections.length; at += freedoms) most = Math.max(most, Math.abs(deflections[at]!))
   return most

@@ -19,7 +19,7 @@ export interface LaneDepths {
 }
 
 /** What either asks for: the first itself where that is not more. */
-export function deeper(one: LaneDepths, other: LaneDepths): LaneDepths {
+export function deeperLane(one: LaneDepths, other: LaneDepths): LaneDepths {
   if (other.before <= one.before && other.after <= one.after) return one
   return { before: Math.max(one.before, other.before), after: Math.max(one.after, other.after) }
 }

@@ -85,7 +85,12 @@ export function stacked(
 }
 
 /** The lines one after the other, from the left of a box of the sheet, in its middle. */
-export function inARow(written: WrittenLabel, lines: readonly Line[], box: Box, px: number): readonly TextShape[] {
+export function inARow(
+  written: WrittenLabel,
+  lines: readonly Line[],
+  box: Box,
+  px: number,
+): readonly TextShape[] {
   let left = box.left
   const y = box.top + box.height / 2
   return lines.flatMap((line, index): readonly TextShape[] => {

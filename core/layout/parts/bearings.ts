@@ -71,7 +71,7 @@ export function bearingShapes(drawing: Drawing, drawn: DrawnBearing): readonly S
       ...(['upper', 'lower'] as const).map((half) => {
         const about = `half/${bearing.id}/${half}`
         const box = half === 'upper' ? upper : lower
-        return closed(
+        return closedLine(
           { about, layer: 'ground', id: `${about}/landmark`, role: 'landmark' },
           flat(cornersOf(box)),
         )
@@ -102,7 +102,7 @@ function halfShapes(
   const common = { about, layer: 'parts' } as const
   const fact = facts.bearings[bearing.id]?.[half] ?? null
   if (fact === null)
-    return [closed({ ...common, id: `${about}/unknown`, role: 'shell-unknown' }, flat(cornersOf(box)))]
+    return [closedLine({ ...common, id: `${about}/unknown`, role: 'shell-unknown' }, flat(cornersOf(box)))]
   const { x, y } = middleOf(box)
   // Wide enough for a tick beside the letter, so that the letter keeps its size and place when the shell is fitted.
   const long = textWidth(fact.grade, 1, 'bold') + 1
@@ -117,7 +117,7 @@ function halfShapes(
   const roles = rolesOfHalf[isNext ? 'next' : fact.fitted ? 'fitted' : 'chosen']
   // Between fasteners that stand too close for a letter, the colour and the pattern say it.
   const letter: readonly Shape[] = [
-    closed(
+    closedLine(
       { ...common, id: `${about}/plate`, role: roles.plate },
       flat(cornersOf(grown(plate, capital * 0.3))),
     ),
@@ -139,7 +139,12 @@ function halfShapes(
   ]
   return [
     ...(isNext
-      ? [closed({ ...common, id: `${about}/halo`, role: 'next-halo' }, flat(cornersOf(grown(box, 2 * px))))]
+      ? [
+          closedLine(
+            { ...common, id: `${about}/halo`, role: 'next-halo' },
+            flat(cornersOf(grown(box, 2 * px))),
+          ),
+        ]
       : []),
     {
       kind: 'swatch',
@@ -190,7 +195,7 @@ function thrustShapes(drawing: Drawing, drawn: DrawnBearing): readonly Shape[] {
   const about = `thrust/${drawn.bearing.id}`
   const washers = thrustBoxes(drawing, drawn).map((box, index) => {
     const id = `${about}/${index === 0 ? 'nose' : 'drive'}`
-    return closed({ about, layer: 'ground', id, role: 'thrust' }, flat(cornersOf(box)))
+    return closedLine({ about, layer: 'ground', id, role: 'thrust' }, flat(cornersOf(box)))
   })
   return drawing.crank.length === 0 ? washers : [...washers, ...grooveShapes(drawing, drawn)]
 }
@@ -215,17 +220,17 @@ function grooveShapes(drawing: Drawing, drawn: DrawnBearing): readonly LineShape
         moved(drawing, middle, outer!, way * at + half),
       )
       const id = `${about}/groove/${side < 0 ? 'nose' : 'drive'}/${way > 0 ? 1 : 2}`
-      return closed({ about, layer: 'ground', id, role: 'thrust-groove' }, flat(cornersOf(box)))
+      return closedLine({ about, layer: 'ground', id, role: 'thrust-groove' }, flat(cornersOf(box)))
     }),
   )
 }
 
 function warningFrame({ px }: Drawing, { bearing, whole }: DrawnBearing): Shape {
   const common = { layer: 'parts', id: `bearing/${bearing.id}/out-of-limits`, role: 'out-of-limits' } as const
-  return closed(common, flat(cornersOf(grown(whole, 2.5 * px))))
+  return closedLine(common, flat(cornersOf(grown(whole, 2.5 * px))))
 }
 
-function closed(
+function closedLine(
   common: Pick<LineShape, 'about' | 'layer' | 'id' | 'role'>,
   points: readonly number[],
 ): LineShape {

@@ -5,7 +5,7 @@ import {
   placeRounds,
   currentStep,
   halfKey,
-  unaccounted,
+  unaccountedParts,
   type BuildCommand,
   type BuildState,
   type MeasureStep,
@@ -134,7 +134,7 @@ function readingFor(spec: EngineSpec, state: BuildState, step: MeasureStep, mann
 
 /** Ticks what the parts list still has open, and counts it then. */
 function countFor(spec: EngineSpec, state: BuildState, { id }: Step, manner: Manner): BuildCommand {
-  const [open] = unaccounted(spec, state)
+  const [open] = unaccountedParts(spec, state)
   if (open === undefined) return { type: 'count-parts', step: id }
   const condition = manner.usesAgain(open.part) ? ('used-again' as const) : ('new' as const)
   const before = condition === 'used-again' ? { before: 1 } : {}
@@ -173,8 +173,10 @@ function pullFor(
   return {
     ...{ type: 'pull', procedure: id, ...next },
     reading:
-      window === null ? null : shown(spec, window.kind === 'torque' ? onTop(window) : window, before, manner),
-    ...(torque !== undefined && { torque: shown(spec, onTop(torque), before, manner) }),
+      window === null
+        ? null
+        : shownReading(spec, window.kind === 'torque' ? onTop(window) : window, before, manner),
+    ...(torque !== undefined && { torque: shownReading(spec, onTop(torque), before, manner) }),
     ...(running !== null && { running: { typed: running.toFixed(3), unit: 'N·m' as const } }),
     ...(seconds !== null && { waited: { seconds, shortened: null } }),
     ...{ moved: false, outOfOrder: null },
@@ -211,7 +213,7 @@ function turnedSo(spec: EngineSpec, { least, unit }: TurningTorque): string {
 }
 
 /** What the instrument shows. */
-function shown(spec: EngineSpec, window: AcceptanceWindow, before: number, manner: Manner) {
+function shownReading(spec: EngineSpec, window: AcceptanceWindow, before: number, manner: Manner) {
   switch (window.kind) {
     case 'angle':
       return { typed: manner.pulls({ ...window, unit: '°' }), unit: '°' } as const

@@ -61,13 +61,14 @@ function shellQuestions(spec: EngineSpec, chance: Chance): readonly MirrorQuesti
 
 function fastenerQuestions(spec: EngineSpec, chance: Chance): readonly MirrorQuestion[] {
   const faces = spec.case.faces.filter(
-    ({ id, shows }) => shows !== 'rods' && tellable(spec, id).length > 0 && placesOn(spec, id).length > 1,
+    ({ id, shows }) =>
+      shows !== 'rods' && uniquelyNumbered(spec, id).length > 0 && placesOn(spec, id).length > 1,
   )
   if (faces.length === 0) return []
   const face = chance.one(faces)
   const { orientation, view } = chance.one(viewsOf(face, orientationsFor(face)))
   return chance
-    .shuffled(tellable(spec, face.id))
+    .shuffled(uniquelyNumbered(spec, face.id))
     .slice(0, mostOfAKind)
     .map((fastener) => ({
       ...{ kind: 'fastener', fastener, key: `fastener/${fastener}` },
@@ -76,7 +77,7 @@ function fastenerQuestions(spec: EngineSpec, chance: Chance): readonly MirrorQue
 }
 
 /** Those whose number no other fastener of the face has. */
-function tellable(spec: EngineSpec, face: string): readonly string[] {
+function uniquelyNumbered(spec: EngineSpec, face: string): readonly string[] {
   const here = spec.fasteners.filter((fastener) => fastener.face === face)
   const alike = (number: string) => here.filter((fastener) => fastener.number === number).length
   return here.flatMap(({ id, number }) => (alike(number) === 1 ? [id] : []))

@@ -31,7 +31,7 @@ function centreOut(places: readonly Place[]): readonly Place[] {
     const left = [...rank]
     while (left.length > 0) {
       const last = order.at(-1) ?? centreOf(places)
-      const next = furthest(left, last)
+      const next = furthestPlace(left, last)
       order.push(...left.splice(left.indexOf(next), 1))
     }
   }
@@ -39,7 +39,7 @@ function centreOut(places: readonly Place[]): readonly Place[] {
 }
 
 /** The first of the furthest; a thousandth of a millimetre is no difference. */
-function furthest(places: readonly Place[], from: { readonly x: number; readonly y: number }): Place {
+function furthestPlace(places: readonly Place[], from: { readonly x: number; readonly y: number }): Place {
   const distance = ({ x, y }: Place) => Math.hypot(x - from.x, y - from.y)
   return places.reduce((best, each) => (distance(each) > distance(best) + 1e-3 ? each : best))
 }

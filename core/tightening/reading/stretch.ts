@@ -7,7 +7,7 @@ import { verdictOf, type LengthWindow } from './window.ts'
  * What came of tightening a fastener until it is so much longer:
  * - `short`: not long enough, with torque left: it is tightened on.
  * - `too-long`: longer than it may be. Nothing undoes that.
- * - `at-most-torque`: at its most torque or past it, and not long enough, or the torque is past its most.
+ * - `at-most-torque`: at its largest torque or past it, and not long enough, or the torque is past its upper limit.
  * - `below-least-torque`: long enough at less torque than it must have: it yields, or is not what the spec means.
  */
 export type StretchOutcome = 'within' | 'short' | 'too-long' | 'at-most-torque' | 'below-least-torque'

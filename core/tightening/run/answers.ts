@@ -55,13 +55,13 @@ const onceWritten: ReadonlyMap<string, FlagDeed> = new Map([
   ['The pass is gone through again until none moves.', 'pass-repeated'],
 ])
 
-interface FlagAnswer {
+interface RecordedAnswer {
   readonly answer?: string | undefined
   readonly deed?: FlagDeed | undefined
 }
 
 /** An answer as it is recorded now: the sentence of an earlier version as the deed that it stands for. */
-export function liftedAnswer<Event extends FlagAnswer>(event: Event): Event {
+export function liftedAnswer<Event extends RecordedAnswer>(event: Event): Event {
   const deed = event.answer === undefined ? undefined : onceWritten.get(event.answer)
   if (deed === undefined) return event
   const { answer: _, ...rest } = event
@@ -69,7 +69,7 @@ export function liftedAnswer<Event extends FlagAnswer>(event: Event): Event {
 }
 
 /** The answer of an entry, whichever version wrote it. */
-export function answerOf(event: FlagAnswer): FlagAnswer {
+export function answerOf(event: RecordedAnswer): FlagAnswer {
   const { answer = '', deed } = liftedAnswer(event)
   return deed === undefined ? answer : { deed }
 }

@@ -8,7 +8,7 @@ import { capOfPull, counts, plannedPulls } from './plan.ts'
 import { openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
 import type { Flag, Run } from './run.ts'
-import { wayOut } from './way-out.ts'
+import { remedyOf } from './flag-remedy.ts'
 
 const version = 1
 
@@ -94,7 +94,7 @@ function isStiff(run: Run, cap: Cap | null): boolean {
 
 function settledByLoosening(spec: EngineSpec, procedure: Procedure, run: Run, flags: readonly Flag[]) {
   return flags
-    .filter((flag) => wayOut(spec, procedure, run, flag) === 'begin-again')
+    .filter((flag) => remedyOf(spec, procedure, run, flag) === 'begin-again')
     .map(({ number }) => ({ type: 'flag-answered', flag: number, deed: 'begun-again' }) as const)
 }
 

@@ -61,7 +61,7 @@ export const runCommands = [
     pull: z.int().min(1),
     /** Of a turn: it was confirmed without being turned at all. One that was turned cannot be taken back. */
     notTurned: z.literal(true).optional(),
-    /** Its reading was mistyped, and nothing went past its most. */
+    /** Its reading was mistyped, and nothing went past its upper limit. */
     mistyped: z.literal(true).optional(),
     reason: typedReason,
   }),

@@ -20,7 +20,7 @@ import { shortPull } from '../reading/turned.ts'
 import { verdictOfTurning } from '../reading/turning.ts'
 import { lastTurning, riseOf } from './turned-before.ts'
 import { decideWait } from './wait.ts'
-import { barringFlag, wayOut } from './way-out.ts'
+import { barringFlag, remedyOf } from './flag-remedy.ts'
 import {
   isFastenerLength,
   verdictOf,
@@ -120,7 +120,7 @@ function turnedOn(run: Run, command: PullCommand) {
 }
 
 /**
- * Why a fastener may not be pulled whatever its turn is: it went past its most and is still to be loosened or replaced, or
+ * Why a fastener may not be pulled whatever its turn is: it went past its upper limit and is still to be loosened or replaced, or
  * it may be used once only and was loosened.
  */
 function barredBy(spec: EngineSpec, procedure: Procedure, run: Run, fastener: string | null): Problem | null {
@@ -129,7 +129,7 @@ function barredBy(spec: EngineSpec, procedure: Procedure, run: Run, fastener: st
   const flag = barringFlag(spec, procedure, run, fastener)
   if (flag !== null)
     return problem(
-      wayOut(spec, procedure, run, flag) === 'replace' ? 'must-be-replaced' : 'must-begin-again',
+      remedyOf(spec, procedure, run, flag) === 'replace' ? 'must-be-replaced' : 'must-begin-again',
       { fastener: shown },
     )
   return isUsedUp(spec, procedure, run, fastener) ? problem('used-once-already', { fastener: shown }) : null

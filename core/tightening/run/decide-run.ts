@@ -12,7 +12,7 @@ import { counts, lastLivePull, plannedPulls } from './plan.ts'
 import { isRunDone, openFlags } from './progress.ts'
 import { readReason } from './reason.ts'
 import type { Flag, Run } from './run.ts'
-import { wayOut } from './way-out.ts'
+import { remedyOf } from './flag-remedy.ts'
 
 const version = 1
 
@@ -64,9 +64,9 @@ export function decideRun(
     case 'answer-flag': {
       const flag = openFlags(run).find(({ number }) => number === command.flag)
       if (flag === undefined) return refused('flag-not-open', { flag: command.flag })
-      const way = wayOut(spec, procedure, run, flag)
-      if (way !== 'say')
-        return refused(codeOf(way, run, flag), { fastener: numberOf(spec, flag.fastener) ?? '' })
+      const remedy = remedyOf(spec, procedure, run, flag)
+      if (remedy !== 'say')
+        return refused(codeOf(remedy, run, flag), { fastener: numberOf(spec, flag.fastener) ?? '' })
       const answer = readReason(command.answer, { what: 'flag-answered' })
       return answer.ok
         ? done([{ type: 'flag-answered', ...common, flag: command.flag, answer: answer.value }])
@@ -117,15 +117,15 @@ function decideNew(
   return done([{ type: 'fasteners-declared-new', version, procedure: procedure.id, group }])
 }
 
-const wayOutCodes = {
+const remedyCodes = {
   replace: 'must-be-replaced',
   'begin-again': 'must-begin-again',
   'turn-on': 'turn-on-first',
 } as const
 
-function codeOf(way: keyof typeof wayOutCodes, run: Run, flag: Flag) {
+function codeOf(remedy: keyof typeof remedyCodes, run: Run, flag: Flag) {
   const pull = run.pulls.find(({ number }) => number === flag.pull)
-  return way === 'turn-on' && pull?.torque ? 'pull-on-first' : wayOutCodes[way]
+  return remedy === 'turn-on' && pull?.torque ? 'pull-on-first' : remedyCodes[remedy]
 }
 
 type TakeBack = Extract<RunCommand, { type: 'take-back' }>

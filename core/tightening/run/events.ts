@@ -80,7 +80,7 @@ export const runEvents = [
     pull: z.int().min(1),
     /** Of a turn, which stays turned when it is taken back: that it was confirmed without being turned at all. */
     notTurned: z.literal(true).optional(),
-    /** Its reading was mistyped: with it goes the flag that says it went past its most. */
+    /** Its reading was mistyped: with it goes the flag that says it went past its upper limit. */
     mistyped: z.literal(true).optional(),
     reason,
   }),

@@ -21,7 +21,7 @@ import type { Flag, Run } from './run.ts'
 import { isLengthUnit, isTorqueUnit, suspectedUnit } from '../reading/reading.ts'
 import { turnedIn } from '../reading/short-turn.ts'
 import { stretchOutcome, torqueRead } from '../reading/stretch.ts'
-import { wayOut } from './way-out.ts'
+import { remedyOf } from './flag-remedy.ts'
 import { lengthSpan, limitsSpan, windowOf } from '../reading/window.ts'
 
 /**
@@ -40,7 +40,7 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
       const stretched = stretchedFacts(procedure, run, flag)
       if (stretched !== null) {
         const { code, facts } = stretched
-        if (code === 'stretch-torque' && wayOut(spec, procedure, run, flag) === 'replace')
+        if (code === 'stretch-torque' && remedyOf(spec, procedure, run, flag) === 'replace')
           return problem('stretch-torque-replace', { fastener, ...facts })
         return problem(code, { fastener, ...facts })
       }
@@ -51,10 +51,10 @@ export function flagProblem(spec: EngineSpec, procedure: Procedure, run: Run, fl
       const left = leftToTurn(procedure, run, flag)
       if (left !== null)
         return problem('turn-short', { fastener, read: outside.read, limits: outside.limits, ...left })
-      const way = wayOut(spec, procedure, run, flag)
-      if (flag.about === 'over' && way === 'begin-again')
+      const remedy = remedyOf(spec, procedure, run, flag)
+      if (flag.about === 'over' && remedy === 'begin-again')
         return problem('reading-over-begin-again', { fastener, ...outside })
-      if (flag.about === 'over' && way === 'replace')
+      if (flag.about === 'over' && remedy === 'replace')
         return problem('reading-over-replace', { fastener, ...outside })
       if (flag.about === 'under' && isMeasured(procedure, run, flag))
         return problem('length-under', { fastener, ...outside })

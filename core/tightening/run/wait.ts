@@ -17,7 +17,10 @@ export function waitOf(pass: Pass): number | null {
  *
  * Refuses `wait-not-over`, and `reason-missing` where the reason is empty.
  */
-export function decideWait(pass: Pass, { waited }: Extract<RunCommand, { type: 'pull' }>): Outcome<WaitedPull> {
+export function decideWait(
+  pass: Pass,
+  { waited }: Extract<RunCommand, { type: 'pull' }>,
+): Outcome<WaitedPull> {
   const wait = waitOf(pass)
   if (wait === null) return done({})
   const seconds = waited?.seconds ?? 0

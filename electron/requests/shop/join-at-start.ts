@@ -7,10 +7,10 @@ export interface ShopAtStart {
   /** As typed, perhaps with a password. */
   readonly address: string
   /** Called once, as soon as it is known how it ends. */
-  readonly told: (how: JoinedHow) => void
+  readonly onResult: (how: JoinResult) => void
 }
 
-export type JoinedHow =
+export type JoinResult =
   | { readonly kind: 'joined'; readonly address: string }
   /** Nothing was joined: the bench is in the shop it was in, or in none. */
   | { readonly kind: 'refused'; readonly problem: Problem }
@@ -20,19 +20,23 @@ export type JoinedHow =
 /** Joins the shop. The program does not wait for what answers there: it goes on, and tells when it knows. */
 export async function joinAtStart(
   answer: AnswerRequest,
-  { address, told }: ShopAtStart,
+  { address, onResult: told }: ShopAtStart,
   { log, isOver }: { readonly log: (line: string) => void; readonly isOver: () => boolean },
 ): Promise<void> {
-  const tell = (how: JoinedHow) => {
+  const report = (how: JoinResult) => {
     log(`shop:${how.kind}${how.kind === 'joined' ? '' : `:${how.problem.code}`}`)
     told(how)
   }
   const joined = await answer('shop.join', { address, password: '', authority: '' })
-  if (joined.ok) void hear(answer, tell, isOver)
-  else tell({ kind: 'refused', problem: joined.problem })
+  if (joined.ok) void awaitConnection(answer, report, isOver)
+  else report({ kind: 'refused', problem: joined.problem })
 }
 
-async function hear(answer: AnswerRequest, tell: (how: JoinedHow) => void, isOver: () => boolean): Promise<void> {
+async function awaitConnection(
+  answer: AnswerRequest,
+  tell: (how: JoinResult) => void,
+  isOver: () => boolean,
+): Promise<void> {
   for (let after = 0; ;) {
     const read = (await answer('shop.read', {})) as Answer<'shop.read'>
     const joined = read.ok ? read.value.joined : null

@@ -70,7 +70,7 @@ const keptBroken = 3
  * that is noticed late is then still to be had back, and the disk does not fill. Those that did not verify are counted
  * apart, so that none of them ever takes the place of a sound one.
  */
-export function outlived(backups: readonly BackupName[]): readonly BackupName[] {
+export function expiredBackups(backups: readonly BackupName[]): readonly BackupName[] {
   const newest = backups.toSorted(newerFirst)
   const sound = newest.filter(({ broken }) => broken === 0)
   const months = new Map<string, BackupName>()

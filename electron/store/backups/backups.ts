@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
 import { done, problem, refused } from '../../../core/problem/index.ts'
 import type { Outcome, Problem } from '../../../core/problem/index.ts'
-import { backupName, newerFirst, outlived, readBackupName } from './backup-name.ts'
+import { backupName, newerFirst, expiredBackups, readBackupName } from './backup-name.ts'
 import type { BackupName } from './backup-name.ts'
 import { benchOf } from '../bench.ts'
 import { copyTo } from './copy.ts'
@@ -142,7 +142,7 @@ export function ownBackups<Name extends BackupName>(
 
 function rotate(folder: string, bench: string, place: 'own' | 'shared'): void {
   const own = ownBackups(backupsIn(folder), bench, place === 'own')
-  for (const { name } of outlived(own)) removeRecord(join(folder, name))
+  for (const { name } of expiredBackups(own)) removeRecord(join(folder, name))
 }
 
 /** What this bench was copying into a shared folder when the power went. Others' may be being copied now. */

@@ -53,7 +53,7 @@ export function inspectRecord(file: string, folder: string): Outcome<InspectedRe
   if (isInUse(file)) return refused('record-in-use', { folder })
   const isPlain = header[at.writeVersion] === walVersion && header[at.readVersion] === walVersion
   const isAlone = ['-wal', '-journal'].every((rest) => !existsSync(file + rest))
-  return isPlain && isAlone ? examined(file, file, folder) : examinedInCopy(file, folder)
+  return isPlain && isAlone ? inspectedRecord(file, file, folder) : examinedInCopy(file, folder)
 }
 
 function headerOf(file: string): Buffer {
@@ -87,14 +87,14 @@ function examinedInCopy(file: string, folder: string): Outcome<InspectedRecord> 
     const copy = join(beside, recordName)
     for (const rest of ['', '-wal', '-journal'])
       if (existsSync(file + rest)) copyWhole(file + rest, copy + rest)
-    return examined(copy, file, folder)
+    return inspectedRecord(copy, file, folder)
   } finally {
     rmSync(beside, { recursive: true, force: true })
   }
 }
 
 /** `file` is what is opened, `named` what a problem names. */
-function examined(file: string, named: string, folder: string): Outcome<InspectedRecord> {
+function inspectedRecord(file: string, named: string, folder: string): Outcome<InspectedRecord> {
   let db: Database.Database | null = null
   try {
     db = connect(file)

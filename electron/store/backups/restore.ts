@@ -30,8 +30,8 @@ export async function restoreRecord(
     if (!checked.ok || checked.value === null) return refused('backup-unusable', { name: backup })
     const name = readBackupName(basename(backup))
     const isBroken = checked.value.breaks.length > (name?.broken ?? 0)
-    const isAnothers = name !== null && name.bench !== null && name.bench !== checked.value.bench
-    if (isBroken || isAnothers) return refused('backup-unusable', { name: backup })
+    const isOfAnotherBench = name !== null && name.bench !== null && name.bench !== checked.value.bench
+    if (isBroken || isOfAnotherBench) return refused('backup-unusable', { name: backup })
     await syncFile(beside)
     const remains = ['-wal', '-shm', ''].filter((rest) => existsSync(file + rest))
     // The whole of a random id: a name that was there before would be overwritten. A log without its file is kept too.

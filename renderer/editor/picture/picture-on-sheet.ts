@@ -17,7 +17,12 @@ export function groundOf(drawing: Drawing): Ground {
   }
 }
 
-export function backdropOn(drawing: Drawing, lying: PicturePlacement, image: ImageBitmap, opacity: number): Backdrop {
+export function backdropOn(
+  drawing: Drawing,
+  lying: PicturePlacement,
+  image: ImageBitmap,
+  opacity: number,
+): Backdrop {
   const [along, across] = stepsOf(drawing)
   const onSheet = (x: number, y: number) => ({
     x: (along.x * x + across.x * y) / 1e6,

@@ -170,8 +170,8 @@ export class RunDesk {
 
   loosen = (fastener: string, reason: string) =>
     this.#act({ type: 'loosen-fastener', procedure: this.procedure.id, fastener, reason })
-  /** The way out of its flag, which says why. */
-  loosenAsTold = (fastener: string, cause: 'to-be-replaced' | 'to-begin-again') =>
+  /** The remedy of its flag says why. */
+  loosenForRemedy = (fastener: string, cause: 'to-be-replaced' | 'to-begin-again') =>
     this.#act({ type: 'loosen-fastener', procedure: this.procedure.id, fastener, reason: '', cause })
   /** The cap to look at when the crank takes too much to turn: all that holds it is loosened. */
   async loosenCap({ fasteners }: Cap) {

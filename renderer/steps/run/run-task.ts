@@ -7,7 +7,7 @@ import {
   openFlags,
   openPulls,
   shortPull,
-  wayOut,
+  remedyOf,
   windowNow,
 } from '../../../core/tightening/index.ts'
 import type { AcceptanceWindow, Flag, PlannedPull, Run } from '../../../core/tightening/index.ts'
@@ -30,12 +30,12 @@ export type Task =
   | { readonly kind: 'paused'; readonly reason: string }
   | { readonly kind: 'flag'; readonly flag: Flag }
   /**
-   * Too much on a fastener, or a single-use one that was loosened: loosen it, fit a new one where that is the way out, begin
+   * Too much on a fastener, or a single-use one that was loosened: loosen it, fit a new one where that is the remedy, begin
    * it again.
    */
   | {
       readonly kind: 'replace'
-      readonly way: 'replace' | 'begin-again'
+      readonly remedy: 'replace' | 'begin-again'
       readonly flag: Flag | null
       readonly fastener: Fastener
       readonly loose: boolean
@@ -85,11 +85,11 @@ export function taskNow(
 function settling(at: RunAt, flag: Flag): Task {
   const { spec, procedure, run } = at
   const fastener = fastenerOf(spec, flag.fastener)
-  const way = wayOut(spec, procedure, run, flag)
+  const remedy = remedyOf(spec, procedure, run, flag)
   const pull = run.pulls.find(({ number }) => number === flag.pull)
-  if (fastener === null || pull === undefined || way === 'say') return { kind: 'flag', flag }
-  if (way === 'turn-on') return pullTask(at, { pass: pull.pass, fastener: fastener.id }, flag)
-  return { kind: 'replace', way, flag, fastener, loose: run.loosened.includes(fastener.id) }
+  if (fastener === null || pull === undefined || remedy === 'say') return { kind: 'flag', flag }
+  if (remedy === 'turn-on') return pullTask(at, { pass: pull.pass, fastener: fastener.id }, flag)
+  return { kind: 'replace', remedy, flag, fastener, loose: run.loosened.includes(fastener.id) }
 }
 
 function pickedTask(
@@ -113,7 +113,7 @@ function newGroup({ spec, run }: RunAt, next: PlannedPull): Task | null {
 function usedUp({ spec, procedure, run }: RunAt, { fastener: id }: PlannedPull): Task | null {
   const fastener = fastenerOf(spec, id)
   if (fastener === null || !isUsedUp(spec, procedure, run, fastener.id)) return null
-  return { kind: 'replace', way: 'replace', flag: null, fastener, loose: true }
+  return { kind: 'replace', remedy: 'replace', flag: null, fastener, loose: true }
 }
 
 function pullTask({ spec, procedure, run }: RunAt, next: PlannedPull, short: Flag | null): PullTask {

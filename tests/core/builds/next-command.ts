@@ -6,7 +6,7 @@ import {
   currentStep,
   halfKey,
   proposalsFor,
-  unaccounted,
+  unaccountedParts,
   usesAt,
   type BuildCommand,
   type BuildState,
@@ -77,7 +77,7 @@ export function nextCommand(spec: EngineSpec, state: BuildState): BuildCommand {
     case 'photo':
       return { type: 'skip-photo', step: step.id, reason: 'No camera here' }
     case 'count': {
-      const [use] = unaccounted(spec, state)
+      const [use] = unaccountedParts(spec, state)
       return use === undefined ? { type: 'count-parts', step: step.id } : ticked(use)
     }
     case 'lay-bead':

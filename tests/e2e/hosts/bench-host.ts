@@ -22,7 +22,7 @@ export type HostReply =
   | 'closed'
 
 // The local host's parts, put together once for many tests: what a person starts for each record is started here once, and
-// stays at one address, so that the browser keeps the compiled scripts of the page. Everything of a record is made afresh.
+// stays at one address, so that the browser keeps the compiled scripts of the page. Everything of a record is made again.
 process.umask(0o077)
 const root = join(import.meta.dirname, '../../..')
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }

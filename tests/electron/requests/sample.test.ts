@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { replay, stepStates, unaccounted } from '../../../core/builds/index.ts'
+import { replay, stepStates, unaccountedParts } from '../../../core/builds/index.ts'
 import { nextPull } from '../../../core/tightening/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
 import { firstBroken } from '../../../electron/store/index.ts'
@@ -133,7 +133,7 @@ describe('the demo build to look at', () => {
     const state = replay(events)
     expect(line).toMatchObject({ number: '2026-001', demo: true, finished: true, voided: false })
     expect(stepStates(spec, state).map((each) => each.state)).toEqual(spec.steps.map(() => 'done'))
-    expect(unaccounted(spec, state)).toEqual([])
+    expect(unaccountedParts(spec, state)).toEqual([])
     const pulls = Object.values(state.runs).flatMap((run) => run.pulls)
     expect(pulls.length).toBeGreaterThan(100)
     expect(pulls.filter(({ verdict }) => verdict !== 'within' && verdict !== 'unread')).toEqual([])

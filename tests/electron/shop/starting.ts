@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import type { Answer } from '../../../core/contract/index.ts'
 import { sentenceOf } from '../../../core/problem/index.ts'
-import { openRequests, type JoinedHow } from '../../../electron/requests/index.ts'
+import { openRequests, type JoinResult } from '../../../electron/requests/index.ts'
 import { writeAddress, type ShopAddress } from '../../../electron/shop/index.ts'
 import { value } from './sample.ts'
 import type { NewShop, Shops } from './shops.ts'
@@ -24,10 +24,10 @@ async function started(address: string) {
     dataFolder: folder,
   } as const
   const printed: string[] = []
-  const how = Promise.withResolvers<JoinedHow>()
+  const how = Promise.withResolvers<JoinResult>()
   const opened = value(
     await openRequests(facts, specs, (line) => printed.push(line), {
-      shop: { address, told: (each) => how.resolve(each) },
+      shop: { address, onResult: (each) => how.resolve(each) },
     }),
   )
   onTestFinished(() => opened.close())

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest'
 import {
   backupName,
   newerFirst,
-  outlived,
+  expiredBackups,
   readBackupName,
 } from '../../../electron/store/backups/backup-name.ts'
 import type { BackupName } from '../../../electron/store/backups/backup-name.ts'
@@ -227,12 +227,12 @@ describe('backups that have outlived themselves', () => {
   }
 
   it('are none of the last twelve', () => {
-    expect(outlived(daily('2026-01-01T08:00:00Z', 12))).toEqual([])
+    expect(expiredBackups(daily('2026-01-01T08:00:00Z', 12))).toEqual([])
   })
 
   it('are all others but the last of each month', () => {
     const all = daily('2026-01-01T08:00:00Z', 100) // until 10 April
-    const names = new Set(outlived(all))
+    const names = new Set(expiredBackups(all))
     const kept = all.filter((backup) => !names.has(backup)).map(({ at: day }) => day.slice(5, 10))
     expect(kept).toEqual([
       '01-31',
@@ -245,8 +245,8 @@ describe('backups that have outlived themselves', () => {
   it('go by their number, whatever the clock said when they were made', () => {
     const all = daily('2026-01-01T08:00:00Z', 40)
     const wrong = daily('2039-01-01T08:00:00Z', 1).map((each) => ({ ...each, sequence: 0 }))
-    expect(outlived([...all, ...wrong]).length).toBe(40 - 12)
-    expect(outlived(all.map((each) => ({ ...each, at: '2026-03-02T07:30:00Z' })))).toEqual(
+    expect(expiredBackups([...all, ...wrong]).length).toBe(40 - 12)
+    expect(expiredBackups(all.map((each) => ({ ...each, at: '2026-03-02T07:30:00Z' })))).toEqual(
       all
         .slice(0, 28)
         .reverse()
@@ -256,7 +256,7 @@ describe('backups that have outlived themselves', () => {
 
   it('leave two years of months', () => {
     const all = daily('2020-01-01T08:00:00Z', 2000)
-    expect(all.length - outlived(all).length).toBe(12 + 23)
+    expect(all.length - expiredBackups(all).length).toBe(12 + 23)
   })
 })
 

@@ -18,10 +18,10 @@ function browser() {
   const windowOf = (): OtherWindows => {
     let own: ((confirmed: WindowNews) => void) | null = null
     return {
-      tell: (confirmed) => {
+      announce: (confirmed) => {
         for (const ear of ears) if (ear !== own) listeners.push(() => ear(confirmed))
       },
-      hear: (listen) => {
+      listen: (listen) => {
         own = listen
         ears.push(listen)
       },
@@ -73,7 +73,7 @@ describe('two windows on one build', () => {
       ...{ revision: 2, revisionName: '2', publishedBy: 'Ana Ruiz', publishedAt: '2026-03-09T07:00:00.000Z' },
       ...{ enteredBy: 'Ana Ruiz', checkedBy: null, builds: 1 },
     })
-    await first.tellRevised()
+    await first.announceRevision()
     await deliver()
     expect([here.newer?.revision, there.newer?.revision]).toEqual([2, 2])
     expect([there.specText, there.elsewhere]).toEqual([before, null])

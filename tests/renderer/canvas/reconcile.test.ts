@@ -33,9 +33,9 @@ function listLayer() {
     },
   })
   return {
-    show: (shapes: readonly Shape[], afresh = false) => {
+    show: (shapes: readonly Shape[], redrawAll = false) => {
       done.length = 0
-      const touched = reconciler.show(shapes, afresh)
+      const touched = reconciler.show(shapes, redrawAll)
       return { touched, done: [...done], nodes: nodes.map(({ text }) => text) }
     },
   }

@@ -26,8 +26,8 @@ async function editor() {
   const windows: PictureWork[] = []
   const followed: Promise<unknown>[] = []
   const others = {
-    tell: () => windows.forEach((each) => followed.push(each.follow())),
-    hear: () => () => undefined,
+    announce: () => windows.forEach((each) => followed.push(each.follow())),
+    follow: () => () => undefined,
   }
   const beside = besideDraft(client, begun.line.id, others)
   const desk = new EditorDesk(() => new DraftOnDisk(opened, opened.spec!, beside))

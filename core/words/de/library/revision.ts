@@ -19,7 +19,7 @@ export const revision: Words['revision'] = {
   taking: 'Übernehmen',
   opensNone: 'Über Erledigtes sagt er nichts anderes: Kein Schritt wird wieder offen.',
   opens: 'Über Erledigtes, oder worauf es beruht, sagt er etwas anderes. Wieder offen werden:',
-  marksAfresh: ({ fit }) => `${fit}: Kennzeichen neu ablesen`,
+  marksReadAgain: ({ fit }) => `${fit}: Kennzeichen neu ablesen`,
   readingsGone: ({ fit }) => `${fit}: Messwerte, Untermaße und Vorrat neu eingeben`,
   ownOrderGone: ({ procedure }) => `${procedure}: die eigene Reihenfolge gilt nicht mehr`,
   why: 'Warum wird er übernommen?',

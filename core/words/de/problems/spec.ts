@@ -72,8 +72,8 @@ export const specWords: Table<typeof pattern> = {
     `${facts.found === '' ? 'nichts mehr' : `„${facts.found}“`}, nötig ist ${wantedParts[facts.wanted]}. Dort berichtigen.`,
   'spec-key-twice': ({ line, column, key }) =>
     `Zeile ${line}, Spalte ${column}: ${key} steht zum zweiten Mal in derselben Gruppe. Eines davon entfernen.`,
-  'spec-too-deep': ({ line, column, deepest }) =>
-    `Zeile ${line}, Spalte ${column}: mehr als ${deepest} Ebenen tief verschachtelt; das ist kein Datenblatt. Die richtige Datei wählen.`,
+  'spec-too-deep': ({ line, column, levels }) =>
+    `Zeile ${line}, Spalte ${column}: mehr als ${levels} Ebenen tief verschachtelt; das ist kein Datenblatt. Die richtige Datei wählen.`,
   'spec-part-missing': ({ place, should }) => `${at(place)}: fehlt. ${capital(should)}${stop(should)}`,
   'spec-part-wrong': ({ place, found, should }) =>
     `${at(place)}: gefunden ${foundIn(found)}. ${capital(should)}${stop(should)}`,

@@ -87,7 +87,7 @@ export const tightening: TopicsOf<'tightening'> = {
     ],
     troubles: [
       {
-        when: 'It went past its most.',
+        when: 'It went past its upper limit.',
         then: 'No words make that good. It is replaced, begun again, or turned on, as the panel offers.',
       },
       {

@@ -19,7 +19,7 @@ export const revision = {
   taking: 'Taking it over',
   opensNone: 'It says nothing else of what was done: no step is open again.',
   opens: 'It says something else of what was done, or of what that stands on. Open again are:',
-  marksAfresh: ({ fit }: { readonly fit: string }) => `${fit}: marks are read afresh`,
+  marksReadAgain: ({ fit }: { readonly fit: string }) => `${fit}: marks are read again`,
   readingsGone: ({ fit }: { readonly fit: string }) =>
     `${fit}: readings, undersizes and the tray are entered again`,
   ownOrderGone: ({ procedure }: { readonly procedure: string }) =>

@@ -72,8 +72,8 @@ export const specWords = {
     `${facts.found === '' ? 'nothing more' : `“${facts.found}”`} where ${wantedParts[facts.wanted]} must stand. Correct it there.`,
   'spec-key-twice': ({ line, column, key }: InText & { readonly key: string }) =>
     `Line ${line}, column ${column} gives ${key} for the second time in one group. Remove one of the two.`,
-  'spec-too-deep': ({ line, column, deepest }: InText & { readonly deepest: number }) =>
-    `Line ${line}, column ${column} is nested more than ${deepest} deep; no spec is. Choose the right file.`,
+  'spec-too-deep': ({ line, column, levels }: InText & { readonly levels: number }) =>
+    `Line ${line}, column ${column} is nested more than ${levels} deep; no spec is. Choose the right file.`,
   'spec-part-missing': ({ place, should }: At & { readonly should: Should }) =>
     `${capital(place)} is missing. ${capital(should)}${stop(should)}`,
   'spec-part-wrong': ({

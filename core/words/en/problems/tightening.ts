@@ -41,7 +41,7 @@ export interface Stretched extends Of {
   readonly mostTorque: AmountText
 }
 export interface StretchedAt extends Stretched {
-  /** At or past its most torque; else long enough below its least. */
+  /** At or past its largest torque; else long enough below its least torque. */
   readonly tooMuch: boolean
 }
 

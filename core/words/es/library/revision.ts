@@ -19,7 +19,7 @@ export const revision: Words['revision'] = {
   taking: 'Adoptarla',
   opensNone: 'No dice otra cosa de lo ya hecho: no vuelve a abrir ningún paso.',
   opens: 'Dice otra cosa de lo ya hecho, o de aquello en que se apoya. Vuelven a abrirse:',
-  marksAfresh: ({ fit }) => `${fit}: leer las marcas de nuevo`,
+  marksReadAgain: ({ fit }) => `${fit}: leer las marcas de nuevo`,
   readingsGone: ({ fit }) => `${fit}: introducir de nuevo lecturas, submedidas y bandeja`,
   ownOrderGone: ({ procedure }) => `${procedure}: el orden propio ya no vale`,
   why: '¿Por qué se adopta?',

@@ -53,8 +53,8 @@ export const specWords: typeof english = {
     `${found === '' ? 'no hay nada más' : `hay «${found}»`} donde debe haber ${wantedParts[wanted]}. Corregirlo ahí.`,
   'spec-key-twice': ({ line, column, key }) =>
     `Línea ${line}, columna ${column}: ${key} figura por segunda vez en un mismo grupo. Quitar una de las dos.`,
-  'spec-too-deep': ({ line, column, deepest }) =>
-    `Línea ${line}, columna ${column}: más de ${deepest} niveles de anidamiento; ninguna ficha los tiene. Elegir el archivo correcto.`,
+  'spec-too-deep': ({ line, column, levels }) =>
+    `Línea ${line}, columna ${column}: más de ${levels} niveles de anidamiento; ninguna ficha los tiene. Elegir el archivo correcto.`,
   'spec-part-missing': ({ place, should }) => `Falta: ${place}. ${capital(should)}${stop(should)}`,
   'spec-part-wrong': ({ place, found, should }) =>
     `${place === '' ? 'El archivo' : capital(place)}: se encuentra ${foundIn(found)}. ${capital(should)}${stop(should)}`,

@@ -9,7 +9,7 @@ function measure(spec: Draft, id: string) {
 const moor = (change: Parameters<typeof auditAfter>[1]) => auditAfter('moor-flat-4', change)
 
 describe('what is measured against limits', () => {
-  it('with a least above its most, or a used part held closer than a new one, is a fault', () => {
+  it('with a lower limit above its upper one, or a used part held closer than a new one, is a fault', () => {
     expect(
       moor((spec) => (measure(spec, 'skirt').new = { least: '0.7 mm', most: '0.07 mm' })),
     ).toContainEqual(expect.stringContaining('fault least-above-most'))

@@ -304,7 +304,7 @@ describe('a newer revision that a build takes over', () => {
     ])
   })
 
-  it('has marks read afresh where its marks are others, and keeps readings that are said in the same terms', () => {
+  it('has marks read again where its marks are others, and keeps readings that are said in the same terms', () => {
     const shop = upTo('fit-mains')
     const fitted = changed(({ fits }) => {
       const mains = fits.find(({ id }) => id === 'mains')! as unknown as { housing: { readAt: unknown } }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { CondensedNetwork } from '../../../../core/joint/cross-talk/condensed.ts'
 import { eliminationOf } from '../../../../core/joint/cross-talk/elimination.ts'
 import type { Flange } from '../../../../core/joint/index.ts'
-import { stiffnessEntries } from './afresh.ts'
+import { stiffnessEntries } from './from-scratch.ts'
 import { bar, ring, ringWithWall } from './flanges.ts'
 
 /** How many fronts have to be worked out again, at most, when one node changes. */

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { clampMap, flangeOf, type BetweenFaces, type Flange, type Point } from '../../../../core/joint/index.ts'
+import {
+  clampMap,
+  flangeOf,
+  type BetweenFaces,
+  type Flange,
+  type Point,
+} from '../../../../core/joint/index.ts'
 import { inMillimetres, newtons } from '../../../../core/quantity/index.ts'
 import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { pullsOf } from '../../../../core/tightening/index.ts'

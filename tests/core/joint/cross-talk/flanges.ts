@@ -1,7 +1,7 @@
 import { Matrix, solve } from 'ml-matrix'
 import type { Flange, FlangePull } from '../../../../core/joint/index.ts'
 import { newtons } from '../../../../core/quantity/index.ts'
-import type { Solver } from './afresh.ts'
+import type { Solver } from './from-scratch.ts'
 
 /**
  * An aluminium bar 20 mm wide and 12 mm deep on a bed like itself: E·I, G·J by hand to two figures, k = 70

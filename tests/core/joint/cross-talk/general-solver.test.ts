@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { clampMap, type Flange, type FlangePull } from '../../../../core/joint/index.ts'
 import { newtons } from '../../../../core/quantity/index.ts'
-import { solvedAfresh } from './afresh.ts'
+import { solvedFromScratch } from './from-scratch.ts'
 import { bar, dense, ring, ringWithWall } from './flanges.ts'
 import { checkProperty } from '../../../property.ts'
 
@@ -17,7 +17,7 @@ const flanges: readonly (readonly [string, Flange])[] = [
   ['a ring with a wall', ringWithWall(4, { bolts: [0, 4, 8, 12, 16, 25], bedMpa: 12_000 })],
 ]
 
-describe.each(flanges)('%s, against a general solver that begins afresh at each pull', (_, flange) => {
+describe.each(flanges)('%s, against a general solver that begins from scratch at each pull', (_, flange) => {
   it('holds the same after every pull', () => {
     const pull = fc
       .record({
@@ -31,7 +31,7 @@ describe.each(flanges)('%s, against a general solver that begins afresh at each 
     checkProperty(
       fc.property(fc.array(pull, { minLength: 1, maxLength: 6 }), (pulls) => {
         const ours = clampMap(flange, pulls).afterPulls.map(({ loads }) => loads)
-        const theirs = solvedAfresh(flange, pulls, dense)
+        const theirs = solvedFromScratch(flange, pulls, dense)
         const most = Math.max(1, ...theirs.flat())
         theirs.forEach((loads, after) =>
           loads.forEach((load, bolt) =>

@@ -50,7 +50,7 @@ describe('a turn that came short', () => {
     expect(isRunDone(rods.procedure, rods.run)).toBe(true)
   })
 
-  it('goes past its most where the whole turn is made once more, and is replaced', () => {
+  it('goes past its upper limit where the whole turn is made once more, and is replaced', () => {
     const rods = turned('40')
     rods.does(pull(rods.next!, ['60', '°']))
     expect(rods.run!.flags.at(-1)).toMatchObject({ about: 'over', answer: null })
@@ -158,7 +158,7 @@ describe('a turn that is taken back', () => {
 })
 
 describe('a single-use bolt that is loosened', () => {
-  it('is replaced before it is pulled again, though it never went past its most', () => {
+  it('is replaced before it is pulled again, though it never went past its upper limit', () => {
     const rods = turned('60')
     rods.does({ type: 'loosen-fastener', fastener: 'rod-1', reason: 'Not sure of its turn' })
     expect(rods.refuses(pull(rods.next!, ['15', 'N·m']))).toBe(

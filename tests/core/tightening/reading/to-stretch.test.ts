@@ -7,7 +7,7 @@ import {
   isRunDone,
   openFlags,
   passText,
-  wayOut,
+  remedyOf,
   windowOf,
 } from '../../../../core/tightening/index.ts'
 import type { EngineSpec } from '../../../../core/engine/index.ts'
@@ -32,7 +32,7 @@ function stretched(inches: string, torque: string, bench = snug()): Bench {
 
 const sentence = (bench: Bench) =>
   sentenceOf(flagProblem(bench.spec, bench.procedure, bench.run!, openFlags(bench.run)[0]!))
-const way = (bench: Bench) => wayOut(bench.spec, bench.procedure, bench.run!, openFlags(bench.run)[0]!)
+const way = (bench: Bench) => remedyOf(bench.spec, bench.procedure, bench.run!, openFlags(bench.run)[0]!)
 
 describe('a fastener that is tightened until it is 0.019 to 0.024 in longer, at 60 to 90 lbf·ft', () => {
   it.each([
@@ -79,7 +79,7 @@ describe('a fastener that is tightened until it is 0.019 to 0.024 in longer, at 
     expect(bench.next?.fastener).toBe('cap-2')
   })
 
-  it('is not tightened past its most torque to reach its length: it begins again', () => {
+  it('is not tightened past its largest torque to reach its length: it begins again', () => {
     for (const torque of ['90', '91']) {
       const bench = stretched('6.015', torque)
       expect(way(bench)).toBe('begin-again')

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { engineSpec } from '../../../../core/engine/index.ts'
-import { isRunDone, isUsedUp, restartPoints, wayOut } from '../../../../core/tightening/index.ts'
+import { isRunDone, isUsedUp, restartPoints, remedyOf } from '../../../../core/tightening/index.ts'
 import { Bench, pull } from '../bench.ts'
 import { measuredEngine } from '../measured-engine.ts'
 import { byStretch, capsBy } from '../stretch-engine.ts'
@@ -18,11 +18,11 @@ function overturned(): Bench {
 describe('too much on a bolt that is turned by an angle', () => {
   it('must be replaced; a cap bolt that is only torqued and may be used again begins again', () => {
     const rods = overturned()
-    expect(wayOut(winchEngine, rods.procedure, rods.run!, rods.run!.flags[0]!)).toBe('replace')
+    expect(remedyOf(winchEngine, rods.procedure, rods.run!, rods.run!.flags[0]!)).toBe('replace')
     const caps = Bench.started('caps')
     caps.pullsNext(4)
     caps.does(pull(caps.next!, ['26', 'N·m']))
-    expect(wayOut(winchEngine, caps.procedure, caps.run!, caps.run!.flags[0]!)).toBe('begin-again')
+    expect(remedyOf(winchEngine, caps.procedure, caps.run!, caps.run!.flags[0]!)).toBe('begin-again')
   })
 
   it('is loosened, replaced, and begins again from its first pass; the other bolt goes on where it stood', () => {

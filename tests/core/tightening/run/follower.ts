@@ -7,7 +7,7 @@ import {
   openFlags,
   prevailingIn,
   restartPoints,
-  wayOut,
+  remedyOf,
   windowNow,
   windowOf,
   type Flag,
@@ -89,7 +89,7 @@ export class Follower {
     }
     if (flag.fastener === null) return this.loosensCap(flag)
     const { fastener } = flag
-    switch (wayOut(bench.spec, bench.procedure, bench.run!, flag)) {
+    switch (remedyOf(bench.spec, bench.procedure, bench.run!, flag)) {
       case 'replace':
         if (!bench.run!.loosened.includes(fastener)) this.loosens(fastener)
         else this.replaces(fastener)
@@ -184,7 +184,7 @@ export class Follower {
       bolt.longer = bolt.torque * bolt.mmPerTorque
     }
     if (pass.step !== undefined) reached.inSteps += 1
-    // A steady hand on a bolt that is not past its most: what is asked must not take it there, short or not before.
+    // A steady hand on a bolt that is not past its upper limit: what is asked must not take it there, short or not before.
     if (by.off === 0 && !bolt.past) {
       reached.exact += 1
       reached[pass.kind as 'torque' | 'angle' | 'recheck'] += 1

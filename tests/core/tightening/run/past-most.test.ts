@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { isRunDone, wayOut } from '../../../../core/tightening/index.ts'
+import { isRunDone, remedyOf } from '../../../../core/tightening/index.ts'
 import type { EngineSpec } from '../../../../core/engine/index.ts'
 import { Bench, pull } from '../bench.ts'
 import { measuredEngine } from '../measured-engine.ts'
@@ -24,7 +24,7 @@ function tooFar(spec: EngineSpec): Bench {
   return rods
 }
 
-describe('a fastener past its most', () => {
+describe('a fastener past its upper limit', () => {
   it('is never left as it is, no matter who says so', () => {
     const rods = tooFar(winchEngine)
     expect(
@@ -63,17 +63,17 @@ describe('a fastener past its most', () => {
       ['begin-again', 'begin-again'],
     ] as const) {
       const rods = tooFar(reusable(says))
-      expect(wayOut(rods.spec, rods.procedure, rods.run!, rods.run!.flags[0]!)).toBe(way)
+      expect(remedyOf(rods.spec, rods.procedure, rods.run!, rods.run!.flags[0]!)).toBe(way)
     }
     const caps = Bench.started('caps', groupSays(winchEngine, 'cap-bolts', { pastMost: 'replace' }))
     caps.pullsNext(4)
     caps.does(pull(caps.next!, ['30', 'N·m']))
-    expect(wayOut(caps.spec, caps.procedure, caps.run!, caps.run!.flags[0]!)).toBe('replace')
+    expect(remedyOf(caps.spec, caps.procedure, caps.run!, caps.run!.flags[0]!)).toBe('replace')
   })
 
   it('is replaced whatever its group says where it may be used once only', () => {
     const rods = tooFar(groupSays(winchEngine, 'rod-bolts', { pastMost: 'begin-again' }))
-    expect(wayOut(rods.spec, rods.procedure, rods.run!, rods.run!.flags[0]!)).toBe('replace')
+    expect(remedyOf(rods.spec, rods.procedure, rods.run!, rods.run!.flags[0]!)).toBe('replace')
   })
 
   it('undone and begun again is done at the end, as a manual says of 94° where 90° was meant', () => {
@@ -102,7 +102,7 @@ describe('a fastener past its most', () => {
   })
 })
 
-describe('a stretch past its most', () => {
+describe('a stretch past its upper limit', () => {
   /** Reusable cap bolts, 0.10 to 0.15 mm longer after 30 N·m; the first is 0.16 mm longer. */
   function stretched(): Bench {
     const bench = Bench.started('measured', measuredEngine)
@@ -118,7 +118,7 @@ describe('a stretch past its most', () => {
   it('is replaced, though the bolt may be used again: no answer counts it as done', () => {
     const bench = stretched()
     const flag = bench.run!.flags[0]!
-    expect(wayOut(bench.spec, bench.procedure, bench.run!, flag)).toBe('replace')
+    expect(remedyOf(bench.spec, bench.procedure, bench.run!, flag)).toBe('replace')
     expect(bench.refuses({ type: 'answer-flag', flag: 1, answer: 'Left as it is' })).toContain(
       'fit a new one',
     )

@@ -7,7 +7,7 @@ export interface Bolt {
   /** How much longer it is than it was, in mm, and how much each N·m makes it. */
   longer: number
   mmPerTorque: number
-  /** Whether it was longer than its most: no loosening undoes that. */
+  /** Whether it was longer than its upper limit: no loosening undoes that. */
   drawn: boolean
   /** By pass, in degrees, since it was last loose. */
   readonly turned: Map<number, number>

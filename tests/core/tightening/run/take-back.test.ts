@@ -53,7 +53,7 @@ describe('taking back', () => {
     expect(bench.run?.flags[0]).toMatchObject({ about: 'under', answer: 'let go too early' })
   })
 
-  it('clears the flag of a reading that was mistyped: nothing went past its most', () => {
+  it('clears the flag of a reading that was mistyped: nothing went past its upper limit', () => {
     const bench = Bench.started()
     bench.pullsNext(4)
     bench.does(pull({ pass: 1, fastener: 'cap-1' }, ['241', 'N·m']))

@@ -15,7 +15,7 @@ describe('a fault of the page', () => {
     expect(acts).toEqual(['load-again', 'ask', 'nothing', 'nothing'])
   })
 
-  it('counts afresh after ten minutes without one', () => {
+  it('counts from one again after ten minutes without one', () => {
     const first = onPageFault({ kind: 'well' }, 0)
     expect(onPageFault(first.state, 9.9 * minuteMs).act).toBe('ask')
     expect(onPageFault(first.state, 10 * minuteMs).act).toBe('load-again')

@@ -12,7 +12,7 @@ import type { PageFault } from '../window/page-faults.ts'
 const { desktop } = words
 
 /** The way on where the page in the window fails again and again: any browser, at this process, on this record. */
-export class WayOut {
+export class BrowserFallback {
   readonly #served: { readonly pages: Pages; readonly answer: AnswerRequest }
   #host: Promise<LocalHost> | null = null
 

@@ -18,7 +18,7 @@ interface Spring {
   readonly squeeze: readonly [number, number, number]
 }
 
-export function solvedAfresh(flange: Flange, pulls: readonly FlangePull[], solve: Solver) {
+export function solvedFromScratch(flange: Flange, pulls: readonly FlangePull[], solve: Solver) {
   const flangeSize = 3 * flange.nodes.length
   const pads = padsOf(flange)
   const bolts = flange.bolts.map(({ node, stiffnessNPerMm }): Spring => ({

@@ -7,7 +7,7 @@ type Work<Result> = (state: BuildState, fit: Fit, about: string) => Result
  * Remembers what follows from the marks and readings of a build and from nothing else: they stay the same objects over any
  * number of pulls, and every view of every pull asks again.
  */
-export function remembered<Result>(work: Work<Result>): Work<Result> {
+export function memoized<Result>(work: Work<Result>): Work<Result> {
   const known = new WeakMap<object, WeakMap<object, WeakMap<Fit, Map<string, Result>>>>()
   return (state, fit, about) => {
     const byMarks = entry(known, state.bearings, () => new WeakMap())

@@ -13,14 +13,14 @@ import { verdictOf, windowOf } from '../reading/window.ts'
  * - `turn-on`: continue from where it stands: turn what is left of a turn, tighten on what is not long enough.
  * - `say`: a person says what was done about it.
  */
-export type WayOut = 'replace' | 'begin-again' | 'turn-on' | 'say'
+export type FlagRemedy = 'replace' | 'begin-again' | 'turn-on' | 'say'
 
 /**
- * The only way in which a flag is settled. What went past its most is never left as it is: one that may be used once
+ * The only way in which a flag is settled. What went past its upper limit is never left as it is: one that may be used once
  * only, or that is longer than it may be, is replaced; so is one that is turned by an angle, unless the spec says of its
  * group that it may begin again; any other begins again, unless the spec says that it is replaced.
  */
-export function wayOut(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag): WayOut {
+export function remedyOf(spec: EngineSpec, procedure: Procedure, run: Run, flag: Flag): FlagRemedy {
   const pull = run.pulls.find(({ number }) => number === flag.pull)
   if (flag.about === 'under') return pull !== undefined && isShort(run, pull) ? 'turn-on' : 'say'
   if (flag.about !== 'over' || flag.fastener === null || pull === undefined) return 'say'
@@ -40,8 +40,8 @@ export function wayOut(spec: EngineSpec, procedure: Procedure, run: Run, flag: F
 export function barringFlag(spec: EngineSpec, procedure: Procedure, run: Run, fastener: string): Flag | null {
   const barring = openFlags(run).find((flag) => {
     if (flag.fastener !== fastener || flag.about !== 'over') return false
-    const way = wayOut(spec, procedure, run, flag)
-    return way === 'replace' || way === 'begin-again'
+    const remedy = remedyOf(spec, procedure, run, flag)
+    return remedy === 'replace' || remedy === 'begin-again'
   })
   return barring ?? null
 }

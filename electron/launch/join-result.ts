@@ -1,9 +1,9 @@
 import { sentenceIn } from '../../core/problem/index.ts'
-import type { JoinedHow } from '../requests/index.ts'
+import type { JoinResult } from '../requests/index.ts'
 import { words } from './spoken.ts'
 
 /** What the terminal prints about the shop that was to be joined at the start, without its password. */
-export function toldOfShop(how: JoinedHow): string {
+export function joinResultText(how: JoinResult): string {
   switch (how.kind) {
     case 'joined':
       return words.launch.shopJoined(how)
