@@ -23,7 +23,10 @@ export function spokenTask(words: Words, desk: RunDesk, task: Task, units: Units
     case 'flag':
       return spoken.flag({ number: numberIn(spec, task.flag.fastener), about: task.flag.about })
     case 'replace':
-      return spoken.replace({ number: task.fastener.number, isLoose: task.loose && task.remedy === 'replace' })
+      return spoken.replace({
+        number: task.fastener.number,
+        isLoose: task.loose && task.remedy === 'replace',
+      })
     case 'pull': {
       const { pass, next, fastener } = task
       const window = desk.pulledTo(task, units)
