@@ -27,6 +27,7 @@ export function fitFaults(): readonly string[] {
     return names.join(' > ')
   }
 
+  const scrollingAcross = selectorsThatScrollAcross()
   for (const element of document.body.querySelectorAll('*')) {
     if (element.closest('script, style, option, title, desc') !== null) continue
     // What stands over the parts of the gallery is not the program's.
@@ -61,7 +62,7 @@ export function fitFaults(): readonly string[] {
       // Said to screen readers alone.
       if (clipPath !== 'none' || (box.width <= 1 && overflowX !== 'visible')) return null
       if (overflowX !== 'visible' && at.clientWidth > 0) {
-        scrollsAcross ||= overflowX === 'auto' || overflowX === 'scroll' || isWholeInTitle(at, text)
+        scrollsAcross ||= isToScrollAcross(at) || isWholeInTitle(at, text)
         if (!scrollsAcross && (left < box.left - slack || right > box.right + slack))
           faults.push(
             `cut off ${said(text)} at ${placeOf(element)}, by ${at.tagName} ${Math.round(Math.max(box.left - left, right - box.right))} px`,
@@ -83,6 +84,25 @@ export function fitFaults(): readonly string[] {
     if (!scrollsAcross && (line.left < -slack || line.right > innerWidth + slack))
       faults.push(`beside the window ${said(text)} at ${placeOf(element)}`)
     return right - left > 1 && bottom - top > 1 ? new DOMRect(left, top, right - left, bottom - top) : null
+  }
+
+  /**
+   * Whether a style sheet says that a part may be scrolled sideways: what has `overflow-y: auto` alone scrolls that way too (CSS
+   * Overflow 3, 3.1: `visible` becomes `auto`), which nobody looks for.
+   */
+  function isToScrollAcross(element: Element): boolean {
+    return scrollingAcross.some((selector) => element.matches(selector))
+  }
+
+  function selectorsThatScrollAcross(): readonly string[] {
+    const ofRules = (rules: CSSRuleList): readonly string[] =>
+      [...rules].flatMap((rule) => [
+        ...(rule instanceof CSSStyleRule && /^(auto|scroll)$/.test(rule.style.overflowX)
+          ? [rule.selectorText]
+          : []),
+        ...('cssRules' in rule ? ofRules(rule.cssRules as CSSRuleList) : []),
+      ])
+    return [...document.styleSheets].flatMap((sheet) => ofRules(sheet.cssRules))
   }
 
   /** What gives way has all of its text where a pointer asks for it. */
@@ -146,6 +166,30 @@ export function fitFaults(): readonly string[] {
   function isOpaque(element: Element): boolean {
     const { backgroundColor } = getComputedStyle(element)
     return backgroundColor !== 'transparent' && !backgroundColor.endsWith(', 0)')
+  }
+}
+
+/** States of an entry in which nothing is drawn, a line each: no text, picture or field of any size. Runs in the page. */
+export function emptyStates(): readonly string[] {
+  const states = document.querySelectorAll(':is(.panel, .page, .drawing) > section[aria-label], .screen')
+  if (states.length === 0) return ['nothing is shown']
+  return [...states].filter((state) => !isDrawn(state)).map((state) => `${nameOf(state)}: nothing is drawn`)
+
+  function nameOf(state: Element): string {
+    return state.getAttribute('aria-label') ?? 'the window'
+  }
+
+  function isDrawn(state: Element): boolean {
+    return [...state.querySelectorAll('*')].some((part) => {
+      if (part.matches('section[aria-label] > h2')) return false
+      const shows =
+        part.matches('canvas, svg, img, input, button, select, textarea') ||
+        [...part.childNodes].some(
+          (node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '',
+        )
+      const { width, height } = part.getBoundingClientRect()
+      return shows && width > 1 && height > 1 && part.checkVisibility({ visibilityProperty: true })
+    })
   }
 }
 

@@ -58,6 +58,7 @@ export function entriesOf(group: string, kind: Entry['kind']) {
     ...{ group, name, shows, kind, press },
     async load(shown) {
       const each = Object.entries(await states(shown))
+      if (each.length === 0) throw new Error(`${group}, ${name}: there is no state to show`)
       holdAsData(each.map(([, props]) => props))
       return each.map(([caption, props]) => ({
         caption,

@@ -19,7 +19,8 @@ import { RunningTorque } from '../steps/run/wrench/running-torque.svelte.ts'
 import WrenchLine from '../steps/run/wrench/WrenchLine.svelte'
 import WrenchView from '../steps/run/wrench/WrenchView.svelte'
 import { RunDesk } from '../steps/run/run-desk.svelte.ts'
-import type { PullTask } from '../steps/run/run-task.ts'
+import type { PullTask, Task } from '../steps/run/run-task.ts'
+import type { MemoryBuild } from '../bench/memory-build.ts'
 import { nextTurn } from '../steps/run/turn/next-turn.ts'
 import MeasuredWith from '../steps/check/MeasuredWith.svelte'
 import MeasurePart from '../steps/shells/MeasurePart.svelte'
@@ -53,10 +54,20 @@ async function choosing(shown: OnStage, name: string) {
   }
 }
 
+interface Going {
+  readonly engine?: string
+  /** The step; the one on the main joint where none is named. */
+  readonly of?: string
+  /** What happens at that moment. */
+  readonly then?: (build: MemoryBuild, procedure: string) => void
+}
+
 /** A run with its desk, as the panel has them. */
-async function running(shown: OnStage, name: string, of?: string) {
-  const moment = momentOf(engine, name, of)
-  const { bench, openBuild } = await benchAt(shown, moment.build)
+async function running(shown: OnStage, name: string, { engine: id = engine, of, then }: Going = {}) {
+  const moment = momentOf(id, name, of)
+  const build = moment.build.branch()
+  then?.(build, (moment.step as StepOf<'run-procedure'>).procedure)
+  const { bench, openBuild } = await benchAt(shown, build)
   const step = moment.step as StepOf<'run-procedure'>
   const desk = new RunDesk(
     () => openBuild,
@@ -69,6 +80,29 @@ async function running(shown: OnStage, name: string, of?: string) {
   const window = task.window?.kind === 'torque' ? task.window : null
   const chosen = window && usableFor(bench.rack.setups, window, today())
   return { bench, openBuild, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
+}
+
+/** What a run asks for, which must be of this kind. */
+function taskOf<Kind extends Task['kind']>({ task }: RunDesk, kind: Kind): Extract<Task, { kind: Kind }> {
+  if (task.kind !== kind) throw new Error(`the run asks for ${task.kind}, not ${kind}`)
+  return task as Extract<Task, { kind: Kind }>
+}
+
+async function flagged(shown: OnStage, name: string, going: Going) {
+  const { openBuild, desk } = await running(shown, name, going)
+  return { openBuild, desk, flag: taskOf(desk, 'flag').flag }
+}
+
+/** The joint stands open where its gap is measured. */
+function leaveGap(build: MemoryBuild, procedure: string) {
+  const { pass } = nextPull(
+    build.engine.spec.procedures.find(({ id }) => id === procedure)!,
+    build.state.runs[procedure]!,
+  )!
+  build.does({
+    ...{ type: 'pull', procedure, pass, fastener: null },
+    ...{ reading: { typed: '0.12', unit: 'mm' }, moved: false, outOfOrder: null },
+  })
 }
 
 export const stepEntries: readonly Entry[] = [
@@ -196,13 +230,26 @@ export const stepEntries: readonly Entry[] = [
       return { free: guide(null), 'room for 45°': guide(45) }
     },
   ),
-  ofRun('Flag', 'A reading outside its limits asks for an answer', FlagForm, async (shown) => {
-    const { openBuild, desk } = await running(shown, 'run with a flag', 'flange-run')
-    return desk.task.kind === 'flag' ? { open: { openBuild, desk, flag: desk.task.flag } } : {}
-  }),
+  ofRun(
+    'Flag',
+    'What was noted, and a gap outside its limits, ask for an answer',
+    FlagForm,
+    async (shown) => {
+      const rough = { type: 'note-problem', fastener: null, text: 'Thread is rough' } as const
+      return {
+        'a problem that somebody noted': await flagged(shown, 'run in mid pass', {
+          then: (build, procedure) => build.does({ ...rough, procedure }),
+        }),
+        'a gap out of its limits': await flagged(shown, 'gap to measure', {
+          engine: 'moor-flat-4',
+          then: leaveGap,
+        }),
+      }
+    },
+  ),
   ofRun('Replacing', 'What had too much and cannot be turned back', ReplaceForm, async (shown) => {
-    const { openBuild, desk } = await running(shown, 'run with a flag', 'rods-on')
-    return desk.task.kind === 'replace' ? { tight: { openBuild, desk, task: desk.task } } : {}
+    const { openBuild, desk } = await running(shown, 'run with a flag', { of: 'rods-on' })
+    return { tight: { openBuild, desk, task: taskOf(desk, 'replace') } }
   }),
   ofRun('Beginning again', 'From which pass', RestartForm, async (shown) => ({
     'in mid pass': { desk: (await running(shown, 'run in mid pass')).desk },

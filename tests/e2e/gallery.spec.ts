@@ -5,7 +5,7 @@ import type { RunOptions } from 'axe-core'
 import { sampleBackups, sampleWrenches } from '../../renderer/gallery/sample-record.ts'
 import { windowColours } from '../../renderer/look/colours.ts'
 import { accessFaults, contrastFaultsOfNewTexts } from './accessibility.ts'
-import { fitFaults, isOfHelp, outsideBrackets } from '../fit-faults.ts'
+import { emptyStates, fitFaults, isOfHelp, outsideBrackets } from '../fit-faults.ts'
 import { addressesOnStage, showOnStage, withGallery } from '../gallery.ts'
 
 /** Sizes do not change with colours. Drawings have their own tests of colour and size. */
@@ -41,7 +41,8 @@ test('every entry of the gallery is drawn without a fault, fits, and has its tex
     for (const shown of addresses) {
       await showOnStage(page, shown.replace('lang=en', 'lang=pseudo'))
       await page.evaluate(drawnAgain)
-      for (const fault of await page.evaluate(fitFaults)) note(fault)
+      for (const fault of [...(await page.evaluate(emptyStates)), ...(await page.evaluate(fitFaults))])
+        note(fault)
       if (!isOfHelp(shown))
         for (const text of await page.evaluate(outsideBrackets)) note(`from no table: ${text}`)
       if (shown.includes('drawings-of')) continue
@@ -54,6 +55,35 @@ test('every entry of the gallery is drawn without a fault, fits, and has its tex
     }
   })
   expect(faults).toEqual([])
+})
+
+/** A panel that scrolls down, with a row as wide as its words. */
+const panel = (style: string) => `
+  <style>.panel { width: 200px; height: 90px; ${style} } td { white-space: nowrap }</style>
+  <div class="panel"><table><tr><td>Grundlagerdeckel</td><td>Maßkennzeichen</td></tr></table></div>`
+
+test('what a panel cuts at its side does not fit, unless its style says that it is scrolled sideways', async ({
+  page,
+}) => {
+  const faultsWith = async (style: string) => {
+    await page.setContent(panel(style))
+    return page.evaluate(fitFaults)
+  }
+  expect(await faultsWith('overflow-y: auto')).toEqual([expect.stringMatching(/cut off “Maßkennzeichen”/)])
+  expect(await faultsWith('overflow: hidden')).toEqual([expect.stringMatching(/cut off “Maßkennzeichen”/)])
+  expect(await faultsWith('overflow-x: auto')).toEqual([])
+  expect(await faultsWith('overflow-y: auto; width: 600px')).toEqual([])
+})
+
+test('an entry in which nothing is drawn is told from others', async ({ page }) => {
+  await page.setContent(`
+    <div class="panel">
+      <section aria-label="one"><h2>one</h2><p></p></section>
+      <section aria-label="other"><h2>other</h2><p>Lagerdeckel</p></section>
+    </div>`)
+  expect(await page.evaluate(emptyStates)).toEqual(['one: nothing is drawn'])
+  await page.setContent('<div class="panel"></div>')
+  expect(await page.evaluate(emptyStates)).toEqual(['nothing is shown'])
 })
 
 test('nothing of the gallery is in what is shipped', async () => {
