@@ -36,7 +36,7 @@ export const editorFields: Words['editor']['fields'] = {
   repeat: 'Wieder, bis sich keine bewegt',
 
   summary: 'In einem Satz',
-  revision: 'Stand',
+  revision: 'Revision',
   source: 'Handbuch und Seiten',
   bore: 'Zylinderbohrung',
   pitch: 'Zylinderabstand',

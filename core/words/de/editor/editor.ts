@@ -22,7 +22,7 @@ export const editor: Words['editor'] = {
     thatOfTheSpec: 'das Handbuch des Datenblatts',
     enteredBy: ({ by, on }) => `Eingegeben von ${by} am ${day(on)}`,
   },
-  title: ({ name, revision }) => `${name}, Stand ${revision}`,
+  title: ({ name, revision }) => `${name}, Revision ${revision}`,
   nothingToUndo: 'Rückgängig',
   nothingToRedo: 'Wiederherstellen',
 

@@ -69,10 +69,10 @@ export const bench: TopicsOf<'bench'> = {
       {
         when: 'Ein freigegebener Wert ist falsch.',
         then: (shown) =>
-          say`Den Motor wählen und ${shown.library.revise} drücken. Begonnene Aufbauten behalten ihren Stand.`,
+          say`Den Motor wählen und ${shown.library.revise} drücken. Begonnene Aufbauten behalten ihre Revision.`,
       },
       {
-        when: 'Ein Aufbau geht nach einem Stand, zu dem es einen neueren gibt.',
+        when: 'Ein Aufbau geht nach einer Revision, zu der es eine neuere gibt.',
         then: (shown) =>
           say`Sein Fenster sagt es: ${shown.revision.look} zeigt, was anders ist und was beim Übernehmen wieder offen wird.`,
       },

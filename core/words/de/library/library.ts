@@ -16,7 +16,7 @@ export const library: Words['library'] = {
   columns: {
     engine: 'Motor',
     family: 'Bauart',
-    revision: 'Stand',
+    revision: 'Revision',
     checked: 'Eingegeben und geprüft',
     builds: 'Damit begonnene Aufbauten',
   },
@@ -27,33 +27,33 @@ export const library: Words['library'] = {
   unchecked: 'von keiner zweiten Person geprüft',
   usedBy: ({ builds }) => (builds === 0 ? 'keine' : counted(builds, 'Aufbau', 'Aufbauten')),
   copy: 'Für neuen Motor kopieren',
-  revise: 'Neuen Stand anfangen',
+  revise: 'Neue Revision anfangen',
   save: 'Als Datei speichern',
-  revisions: 'Stände',
+  revisions: 'Revisionen',
   revision: ({ revision, name }) =>
-    name === String(revision) ? `Stand ${revision}` : `Stand ${revision}, „${name}“`,
+    name === String(revision) ? `Revision ${revision}` : `Revision ${revision}, „${name}“`,
   published: ({ by, on }) => `freigegeben von ${by}, ${on}`,
   differences: {
-    title: ({ older, newer }) => `Von Stand ${older} zu ${newer}`,
+    title: ({ older, newer }) => `Von Revision ${older} zu ${newer}`,
     none: 'Kein Wert ist anders.',
     place: 'Wo',
     before: 'Vorher',
     after: 'Nachher',
     notThere: 'fehlt',
     more: ({ more }) => `und ${counted(more, 'weiterer Unterschied', 'weitere Unterschiede')}`,
-    buildsKeep: 'Ein Aufbau behält den Stand, mit dem er begonnen wurde.',
+    buildsKeep: 'Ein Aufbau behält die Revision, mit der er begonnen wurde.',
   },
   begin: {
     title: 'Neuer Motor',
     ofFamily: 'Nach Bauart',
     ofCopy: ({ name }) => `Kopie von ${name}`,
-    ofRevision: ({ name, revision }) => `Stand ${revision} von ${name}`,
+    ofRevision: ({ name, revision }) => `Revision ${revision} von ${name}`,
     explained:
       'Aus wenigen Maßen wird ein leeres Gehäuse mit seinen Lagersitzen gezeichnet. Sonst wird nichts erfunden: Was fehlt, sagt die Prüfung.',
     copyExplained: 'Alles wird kopiert. Danach jeden Wert durch den des Handbuchs ersetzen.',
     demoExplained: 'Die Zahlen einer Demo sind erfunden. Jede durch die des Handbuchs ersetzen.',
     revisionExplained:
-      'Begonnene Aufbauten behalten ihren Stand. Neue beginnen mit diesem, sobald er freigegeben ist.',
+      'Begonnene Aufbauten behalten ihre Revision. Neue beginnen mit dieser, sobald sie freigegeben ist.',
     name: 'Name des Motors',
     nameExample: 'wie er hier heißt',
     from: 'Handbuch, aus dem die Zahlen stammen',
@@ -89,7 +89,7 @@ export const library: Words['library'] = {
     discarded: ({ name }) => `Der Entwurf von ${name} ist verworfen.`,
     bringBack: 'Zurückholen',
     published: ({ name, revision }) =>
-      `${name}, Stand ${revision}, ist in der Bibliothek. Neue Aufbauten können damit beginnen.`,
+      `${name}, Revision ${revision}, ist in der Bibliothek. Neue Aufbauten können damit beginnen.`,
   },
   import: {
     title: 'Aus einer Datei',
@@ -97,8 +97,8 @@ export const library: Words['library'] = {
     choose: 'Datei wählen',
     file: 'Datei eines Motordatenblatts',
     reading: ({ fileName }) => `${fileName} wird gelesen`,
-    added: ({ name, revision }) => `${name} ist als Stand ${revision} in der Bibliothek.`,
+    added: ({ name, revision }) => `${name} ist als Revision ${revision} in der Bibliothek.`,
     known: ({ name, revision }) =>
-      `${name} war schon in der Bibliothek, als Stand ${revision}, Wort für Wort gleich.`,
+      `${name} war schon in der Bibliothek, als Revision ${revision}, Wort für Wort gleich.`,
   },
 }

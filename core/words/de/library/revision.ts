@@ -2,20 +2,20 @@ import type { Words } from '../../words.ts'
 
 export const revision: Words['revision'] = {
   newer: ({ revision: number }) =>
-    `Stand ${number} dieses Datenblatts ist in der Bibliothek. Der Aufbau geht nach seinem eigenen weiter.`,
+    `Revision ${number} dieses Datenblatts ist in der Bibliothek. Der Aufbau geht nach seiner eigenen weiter.`,
   look: 'Unterschiede ansehen',
-  title: ({ name, revision: number }) => `${name}: Stand ${number}`,
+  title: ({ name, revision: number }) => `${name}: Revision ${number}`,
   backToBuild: 'Aufbau',
-  none: 'Dieser Aufbau geht nach dem neuesten Stand der Bibliothek.',
-  keeps: 'Der Aufbau geht bis zum Ende nach seinem eigenen Stand, außer der neuere wird hier übernommen.',
+  none: 'Dieser Aufbau geht nach der neuesten Revision der Bibliothek.',
+  keeps: 'Der Aufbau geht bis zum Ende nach seiner eigenen Revision, außer die neuere wird hier übernommen.',
   differences: 'Unterschiede',
   drawings: 'In der Zeichnung',
   ringed: 'Um jeden Unterschied liegt ein Ring mit einem Buchstaben; die Liste darunter nennt ihn.',
   outline: 'der Umriss',
   sameDrawing: 'In der Zeichnung ist nichts anders.',
-  ofBuild: ({ face }) => `${face}, nach dem Stand des Aufbaus`,
-  ofNewer: ({ face }) => `${face}, nach dem neueren Stand`,
-  how: { added: 'neu', gone: 'im neueren Stand nicht mehr', moved: 'verschoben', changed: 'geändert' },
+  ofBuild: ({ face }) => `${face}, nach der Revision des Aufbaus`,
+  ofNewer: ({ face }) => `${face}, nach der neueren Revision`,
+  how: { added: 'neu', gone: 'in der neueren Revision nicht mehr', moved: 'verschoben', changed: 'geändert' },
   taking: 'Übernehmen',
   opensNone: 'Über Erledigtes sagt er nichts anderes: Kein Schritt wird wieder offen.',
   opens: 'Über Erledigtes, oder worauf es beruht, sagt er etwas anderes. Wieder offen werden:',
@@ -25,7 +25,7 @@ export const revision: Words['revision'] = {
   why: 'Warum wird er übernommen?',
   take: 'Übernehmen',
   sheet: {
-    title: 'Stände des Datenblatts',
+    title: 'Revisionen des Datenblatts',
     row: (facts) =>
       `Von „${facts.before}“ zu „${facts.after}“: ${facts.reason} (${facts.stamp}${facts.takenApart ? '; an der Werkbank zerlegt' : ''}).`,
   },

@@ -74,7 +74,7 @@ export const specProperties: Readonly<Record<string, string>> = {
   readAt: 'wo die Kennzeichen stehen',
   reading: 'Messwert',
   reuse: 'Wiederverwendung',
-  revision: 'Stand',
+  revision: 'Revision',
   rods: 'Pleuel',
   rodSideClearance: 'Seitenspiel eines Pleuels',
   saddles: 'Lagersitze',

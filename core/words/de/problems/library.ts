@@ -9,7 +9,7 @@ export const libraryWords: Table<typeof pattern> = {
     `Ein anderes Fenster hat diesen Entwurf inzwischen geändert; er steht jetzt bei Eintrag ${last}. Gezeigt ist, was jetzt gilt: ansehen, dann die Änderung erneut vornehmen.`,
   'draft-closed': ({ state }) =>
     state === 'published'
-      ? 'Dieser Entwurf ist freigegeben, und ein freigegebener Stand wird nie geändert. In der Bibliothek einen neuen Stand anfangen.'
+      ? 'Dieser Entwurf ist freigegeben, und eine freigegebene Revision wird nie geändert. In der Bibliothek eine neue Revision anfangen.'
       : 'Dieser Entwurf ist verworfen. Zum Weiterarbeiten in der Bibliothek zurückholen.',
   'draft-not-discarded': () => 'Dieser Entwurf ist nicht verworfen. Aus der Bibliothek öffnen.',
   'draft-nothing-to-undo': () => 'Nichts rückgängig zu machen. So wurde der Entwurf angefangen.',
@@ -24,7 +24,7 @@ export const libraryWords: Table<typeof pattern> = {
   'draft-faulty': ({ faults }) =>
     `Die Prüfung findet ${counted(faults, 'Fehler', 'Fehler')}; ein Motor danach würde falsch. Beheben, was sie sagt, dann freigeben.`,
   'draft-overtaken': ({ revision }) =>
-    `Stand ${revision} wurde inzwischen aus einem anderen Entwurf freigegeben. Beide in der Bibliothek vergleichen und vom neuesten einen neuen Stand anfangen.`,
+    `Revision ${revision} wurde inzwischen aus einem anderen Entwurf freigegeben. Beide in der Bibliothek vergleichen und von der neuesten eine neue Revision anfangen.`,
   'draft-id-taken': ({ engine }) =>
     `Die Kennung „${engine}“ hat schon ein anderer Motor. Diesem eine andere geben.`,
   'engine-name-missing': () =>
@@ -35,7 +35,7 @@ export const libraryWords: Table<typeof pattern> = {
   'bare-thrust-main': ({ main, mains }) =>
     `Grundlager ${main} soll die Anlaufscheiben haben, es gibt aber ${mains}. Ein vorhandenes wählen.`,
   'library-engine-unknown': ({ engine }) =>
-    `Den Motor „${engine}“ gibt es in diesem Stand nicht in der Bibliothek. Bibliothek neu öffnen und einen vorhandenen wählen.`,
+    `Den Motor „${engine}“ gibt es in dieser Revision nicht in der Bibliothek. Bibliothek neu öffnen und einen vorhandenen wählen.`,
   'spec-file-foreign': () =>
     'Das ist keine Datei eines Motordatenblatts. Eine wählen, die aus einer Bibliothek gespeichert wurde und auf .bedplate-spec endet.',
   'spec-file-newer': ({ version, known }) =>

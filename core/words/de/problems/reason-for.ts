@@ -32,7 +32,7 @@ const reasons: {
   'part-left-over': ({ part }) => `warum „${part}“ übrig ist`,
   'photo-skipped': ({ step }) => `warum es in „${step}“ kein Foto gibt`,
   'photo-withdrawn': (_) => 'warum das Foto zurückgezogen wird',
-  'revision-taken-over': (_) => 'warum der neuere Stand übernommen wird',
+  'revision-taken-over': (_) => 'warum die neuere Revision übernommen wird',
   'step-redone': ({ step }) => `warum „${step}“ wiederholt wird`,
   'step-skipped': ({ step }) => `warum „${step}“ übersprungen wird`,
   'skip-taken-back': ({ step }) => `warum „${step}“ doch ausgeführt wird`,

@@ -138,7 +138,7 @@ export const archive: Words['archive'] = {
     'photo-added': 'Foto hinzugefügt',
     'photo-skipped': 'kein Foto, mit Begründung',
     'photo-withdrawn': 'Foto zurückgezogen',
-    'revision-taken-over': 'neuerer Stand des Datenblatts übernommen',
+    'revision-taken-over': 'neuere Revision des Datenblatts übernommen',
     'step-reopened': 'Schritt wieder geöffnet',
     'step-skipped': 'Schritt übersprungen',
     'skip-taken-back': 'übersprungener Schritt doch auszuführen',
