@@ -35,6 +35,7 @@ export function fitFaults(): readonly string[] {
     if (!element.checkVisibility({ opacityProperty: true, visibilityProperty: true })) continue
     if (element instanceof HTMLInputElement && element.value === '' && element.placeholder !== '')
       lookAtPlaceholder(element)
+    if (element instanceof HTMLSelectElement) lookAtChosen(element)
     const nodes = [...element.childNodes].filter(
       (node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '',
     )
@@ -124,6 +125,19 @@ export function fitFaults(): readonly string[] {
       )
   }
 
+  /** What a list shows of what is chosen in it, beside its arrow. */
+  function lookAtChosen(select: HTMLSelectElement) {
+    const style = getComputedStyle(select)
+    const pen = document.createElement('canvas').getContext('2d')!
+    pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`
+    const arrow = 20
+    const text = select.selectedOptions[0]?.label ?? ''
+    const room = select.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - arrow
+    const wanted = pen.measureText(text).width
+    if (wanted > room + slack)
+      faults.push(`cut off ${said(text)} in a list at ${placeOf(select)}, ${Math.round(wanted - room)} px`)
+  }
+
   function lookAtBoth(one: Shown, other: Shown) {
     if (one.element.contains(other.element) || other.element.contains(one.element)) return
     for (const a of one.lines)
@@ -171,7 +185,7 @@ export function fitFaults(): readonly string[] {
 
 /** States of an entry in which nothing is drawn, a line each: no text, picture or field of any size. Runs in the page. */
 export function emptyStates(): readonly string[] {
-  const states = document.querySelectorAll(':is(.panel, .page, .drawing) > section[aria-label], .screen')
+  const states = document.querySelectorAll('[data-shown] > section[aria-label], [data-shown].screen')
   if (states.length === 0) return ['nothing is shown']
   return [...states].filter((state) => !isDrawn(state)).map((state) => `${nameOf(state)}: nothing is drawn`)
 

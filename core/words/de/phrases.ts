@@ -9,8 +9,8 @@ import { sheetPhrases } from './sheet/sheet-phrases.ts'
 const entries: Readonly<Record<string, string>> = {
   balanceBearings: 'Ausgleichswellenlager',
   beads: 'Dichtraupe',
-  cautions: 'Sicherheitshinweis',
-  chart: 'Tabellenfeld',
+  cautions: 'Warnung',
+  chart: 'Feld der Auswahltabelle',
   counterweights: 'Gegengewicht',
   dowels: 'Passstift',
   faceParts: 'Teil',

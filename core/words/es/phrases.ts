@@ -9,7 +9,7 @@ import { sheetPhrases } from './sheet/sheet-phrases.ts'
 const entries: Readonly<Record<string, string>> = {
   balanceBearings: 'cojinete de equilibrado',
   beads: 'cordón',
-  cautions: 'aviso de seguridad',
+  cautions: 'advertencia',
   chart: 'casilla de la tabla',
   counterweights: 'contrapeso',
   dowels: 'pasador de centrado',
@@ -17,7 +17,7 @@ const entries: Readonly<Record<string, string>> = {
   faces: 'cara',
   fastenerGroups: 'grupo de fijaciones',
   fasteners: 'fijación',
-  fits: 'ajuste',
+  fits: 'cojinetes',
   grades: 'clase',
   keepOut: 'zona prohibida',
   marks: 'marca',

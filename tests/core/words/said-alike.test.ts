@@ -68,6 +68,7 @@ const otherNumbers = new Set([
 const sameIn = new Set([
   'editor.fields.name',
   'editor.fields.revision',
+  'library.columns.revision',
   'editor.fields.text',
   'editor.passes.valueExample',
   'archive.takeOut',

@@ -118,7 +118,7 @@ export const drawnForms: typeof english = {
       scraper: 'Nasenring',
       oil: 'Ölabstreifring',
       rail: 'Stahllamelle',
-      expander: 'Spreizfeder',
+      expander: 'Expander',
     },
     groove: 'Nut, vom Kolbenboden an',
     up: 'Von oben zu sehen',

@@ -16,7 +16,7 @@ export const editorFields: Words['editor']['fields'] = {
   intos: { 'tapped-hole': 'Gewindeloch', nut: 'Mutter' },
   threadState: 'Gewindezustand',
   reuse: 'Wiederverwendung',
-  reuses: { reusable: 'wieder verwendbar', 'new-each-time': 'jedes Mal neu' },
+  reuses: { reusable: 'wiederverwendbar', 'new-each-time': 'jedes Mal neu' },
   clamped: 'Was geklemmt wird',
   materials: { aluminium: 'Aluminium', 'cast-iron': 'Grauguss', steel: 'Stahl' },
   prevailing: 'Klemmdrehmoment, höchstens',

@@ -3,7 +3,7 @@ import type { Words } from '../../words.ts'
 export const editorPicture: Words['editor']['picture'] = {
   none: 'Unter dieser Fläche liegt noch kein Bild: die Zeichnung des Handbuchs oder ein Foto des Gehäuses hilft beim Setzen.',
   stays:
-    'Das Bild bleibt an diesem Arbeitsplatz. Es gehört weder zum Motordatenblatt noch zu dessen Datei oder zu einem Aufbau, und geht beim Veröffentlichen.',
+    'Das Bild bleibt an dieser Werkbank. Es gehört weder zum Motordatenblatt noch zu dessen Datei oder zu einem Aufbau, und wird bei der Freigabe entfernt.',
   fromFile: 'Bild aus Datei …',
   another: 'Anderes Bild aus Datei …',
   under: 'Unter die Zeichnung legen',
@@ -19,7 +19,7 @@ export const editorPicture: Words['editor']['picture'] = {
   first: 'Punkt 1 auf dem Bild antippen: eine bekannte Stelle, etwa die Mitte einer Schraube.',
   second: 'Jetzt Punkt 2 antippen, so weit von Punkt 1 wie möglich.',
   byKeys:
-    'Mit Tasten: die Pfeiltasten bewegen das Kreuz, mit Umschalt schneller; die Eingabetaste setzt den Punkt, Escape bricht ab.',
+    'Mit Tasten: die Pfeiltasten bewegen das Kreuz, mit Umschalt schneller; die Eingabetaste setzt den Punkt, Esc bricht ab.',
   leave: 'Abbrechen',
   known: 'Was von den zwei Punkten bekannt ist',
   ways: { distance: 'Ihr Abstand', things: 'Welche Dinge der Zeichnung sie sind' },

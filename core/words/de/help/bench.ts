@@ -85,12 +85,12 @@ export const bench: TopicsOf<'bench'> = {
   editor: {
     title: 'Ein Motordatenblatt schreiben',
     whatFor:
-      'Ein Motor wird aus seinem Handbuch eingegeben: gezeichnet, dann Schrauben, Durchgänge, Lager, Schritte und Teile. Jede Änderung steht sofort auf der Platte.',
+      'Ein Motor wird aus seinem Handbuch eingegeben: gezeichnet, dann Schrauben, Durchgänge, Lager, Schritte und Teile. Jede Änderung steht sofort auf dem Datenträger.',
     how: [
       (shown) =>
         say`Auf der Zeichnung setzen, was die Teile zusammenhält, dann ${shown.editor.actions.order}: die Anzugsreihenfolge des Handbuchs antippen.`,
       (shown) =>
-        say`${shown.editor.actions.picture} legt die Zeichnung des Handbuchs oder ein Foto unter die Zeichnung, ausgerichtet nach zwei bekannten Punkten. Es bleibt an diesem Arbeitsplatz.`,
+        say`${shown.editor.actions.picture} legt die Zeichnung des Handbuchs oder ein Foto unter die Zeichnung, ausgerichtet nach zwei bekannten Punkten. Es bleibt an dieser Werkbank.`,
       (shown) =>
         say`${shown.editor.sections.groups}, ${shown.editor.sections.passes}, ${shown.editor.sections.fits}, ${shown.editor.sections.steps} und ${shown.editor.sections.parts} durchgehen. Jeden Wert eingeben, wie das Handbuch ihn druckt, in beiden Einheiten, wo es beide druckt: 30 lbf·ft (41 N·m).`,
       (shown) =>

@@ -77,7 +77,7 @@ export const start: TopicsOf<'start'> = {
       'Ein Schritt nach dem anderen: links die Zeichnung, rechts was zu tun ist, eine große Taste zum Bestätigen.',
     how: [
       'Rechts von oben lesen: Was verletzen kann, steht zuerst.',
-      'Die Arbeit am Motor tun. Dann die große Taste, Enter, die Leertaste oder ein Fußpedal drücken.',
+      'Die Arbeit am Motor tun. Dann die große Taste, die Eingabetaste, die Leertaste oder ein Fußpedal drücken.',
       'Ist ein Schritt erledigt, kommt der nächste von selbst.',
       (shown) =>
         say`${shown.buildWindow.allSteps} zeigt jeden Schritt; antippen, um ihn anzusehen oder zu wiederholen.`,

@@ -3,7 +3,7 @@ import type { Words } from '../../words.ts'
 import { counted } from '../formats.ts'
 
 const families: Words['drafts']['families'] = {
-  'split-horizontal': 'Gehäuse waagrecht geteilt',
+  'split-horizontal': 'Gehäuse waagerecht geteilt',
   'split-vertical': 'Gehäuse senkrecht geteilt',
   caps: 'Lagerdeckel',
   bedplate: 'Grundplatte',
@@ -27,9 +27,9 @@ export const drafts: Words['drafts'] = {
     joints: {
       'split-horizontal': 'Gehäusetrennfläche',
       'split-vertical': 'Gehäusetrennfläche',
-      caps: 'Hauptlagerdeckel',
+      caps: 'Grundlagerdeckel',
       bedplate: 'Fuge der Grundplatte',
-      tunnel: 'Hauptlagerträger',
+      tunnel: 'Grundlagerträger',
     },
     rodFace: 'Pleuel',
     firstStep: {

@@ -15,7 +15,7 @@ export const pastedTableWords: typeof english = {
     `Im Kopf der Tabelle steht ${found.join(', ') || 'nichts'}. Auf der einen Seite müssen die Bohrungskennzeichen ` +
     `${housing.join(', ')} stehen, auf der anderen die Zapfenkennzeichen ${journal.join(', ')}. Die Kennzeichen mit kopieren oder fehlende in der Lagerung ergänzen.`,
   'chart-row-unread': ({ row, found, known }) =>
-    `Zeile ${row} beginnt mit „${found}“, und das ist kein Kennzeichen dieser Lagerung (${known.join(', ')}). Verbessern oder das Kennzeichen zuerst ergänzen.`,
+    `Zeile ${row} beginnt mit „${found}“, und das ist kein Kennzeichen dieser Lagerung (${known.join(', ')}). Berichtigen oder das Kennzeichen zuerst ergänzen.`,
   'chart-row-twice': ({ row, mark }) =>
     `Zeile ${row} ist eine zweite für das Kennzeichen ${mark}. Eine davon weglassen.`,
   'chart-row-long': ({ row, found, most }) =>

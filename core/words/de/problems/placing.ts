@@ -12,7 +12,7 @@ export const placingWords: typeof english = {
   'draft-off-face': ({ what }) =>
     `Dort läge ${what} außerhalb ihrer Fläche. Nichts ist geändert: eine Stelle auf der Fläche wählen oder zuerst den Umriss ändern.`,
   'draft-order-left-empty': ({ order, procedure }) =>
-    `In der Reihenfolge ${order} des Anziehvorgangs ${procedure} bliebe keine Schraube. Zuerst andere aufnehmen oder den Anziehvorgang löschen.`,
+    `In der Reihenfolge ${order} des Anziehvorgangs ${procedure} bliebe keine Schraube. Zuerst andere aufnehmen oder den Anziehvorgang entfernen.`,
   'draft-thing-in-step': ({ what, step }) =>
     `Der Schritt ${step} arbeitet an ${what}. Zuerst den Schritt ändern.`,
   'draft-face-without-fasteners': ({ face }) =>

@@ -190,5 +190,5 @@ export const sheet: Words['sheet'] = {
       'step-sent-back': 'zurückgegeben',
     },
   },
-  cautions: 'Sicherheitshinweise',
+  cautions: 'Warnungen',
 }

@@ -50,7 +50,7 @@ export const partsList: Parts = {
   },
   count: {
     whatFor:
-      'Jedes Teil der Liste ist im Motor, oder sein Verbleib ist angegeben. In jede Schale und unter die Werkbank sehen.',
+      'Jedes Teil der Liste ist im Motor, oder sein Verbleib ist angegeben. In jeden Behälter und unter die Werkbank sehen.',
     accounted: ({ parts }) =>
       `✓ Verbleib geklärt: ${counted(parts, 'Teil', 'Teile')} der Liste, keines offen.`,
     left: ({ name, left, step }) => `${times({ name, count: left })} für „${step}“: nicht abgehakt.`,

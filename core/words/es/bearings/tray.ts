@@ -23,7 +23,7 @@ export const tray: Words['tray'] = {
           : 'lo que falta en la bandeja'
       }${open.length > 0 ? `; aún abierto: ${open.join(', ')}` : ''}.`,
     nothing: 'No hay que pedir nada.',
-    fit: 'Ajuste',
+    fit: 'Cojinetes',
     grade: 'Clase',
     size: 'Medida',
     half: 'Mitad',

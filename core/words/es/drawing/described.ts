@@ -65,7 +65,7 @@ export const described: Words['described'] = {
   // The crank, and parts in a face
   pin: ({ rods }) => `Muñequilla de ${rods.join(' y ')}`,
   pinAngle: ({ angle }) =>
-    `Está a ${angle} al tender el cigüeñal: a 0° queda arriba, hacia quien mira desde arriba`,
+    `Está a ${angle} al colocar el cigüeñal: a 0° queda arriba, hacia quien mira desde arriba`,
   throwRadius: ({ radius }) => `${radius} desde el eje del cigüeñal`,
   wheelSize: ({ diameter, width }) => `${diameter} de diámetro, ${width} de ancho`,
   partSize: ({ diameter }) => `${diameter} de diámetro`,
@@ -86,7 +86,7 @@ export const described: Words['described'] = {
   passageFree: 'No debe entrar sellador',
   sealant: ({ sealant, width }) => `Sellador: ${sealant}, ${width} de ancho`,
   openTime: ({ minutes }) => `Cerrar la unión en los ${minutes} minutos siguientes a su aplicación`,
-  keepsOut: ({ name }) => `No entra en: ${name}`,
+  keepsOut: ({ name }) => `Zona prohibida: ${name}`,
   notLaid: 'Aún sin aplicar',
   laid: 'Aplicado',
   noSealant: ({ bead }) => `Aquí sin sellador: «${bead}» pasa al lado`,

@@ -16,7 +16,7 @@ const faceParts = {
   'two-piece-seal': 'Retén de dos piezas',
   plug: 'Tapón',
   'check-valve': 'Válvula antirretorno',
-  strainer: 'Colador',
+  strainer: 'Colador de aceite',
 }
 
 export const drawing: Words['drawing'] = {

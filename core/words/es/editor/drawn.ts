@@ -12,7 +12,7 @@ export const drawn: Words['editor']['drawn'] = {
     beads: 'Cordones de sellador',
   },
   kinds: {
-    'face-part': 'Retén, tapón, válvula, filtro',
+    'face-part': 'Retén, tapón, válvula, colador',
     saddle: 'Apoyo',
     rod: 'Biela',
     balance: 'Cojinete de equilibrado',
@@ -22,11 +22,11 @@ export const drawn: Words['editor']['drawn'] = {
   },
   facePart: 'Pieza',
   faceParts: {
-    seal: 'Retén de labio',
-    'two-piece-seal': 'Retén en dos piezas',
+    seal: 'Retén',
+    'two-piece-seal': 'Retén de dos piezas',
     plug: 'Tapón',
     'check-valve': 'Válvula antirretorno',
-    strainer: 'Filtro de malla',
+    strainer: 'Colador de aceite',
   },
   partName: 'Cómo se llama',
   lip: 'El labio mira',

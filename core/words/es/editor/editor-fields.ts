@@ -58,6 +58,6 @@ export const editorFields: Words['editor']['fields'] = {
   note: 'Nota',
   count: 'Cantidad necesaria',
   text: 'Texto',
-  signal: 'Palabra de señal',
+  signal: 'Palabra de advertencia',
   engine: 'Motor',
 }

@@ -49,7 +49,7 @@ export const editorMore: Words['editor']['more'] = {
   allBearings: 'todos',
   newChartFor: 'Otra tabla, para',
   addChart: 'Empezar esta tabla',
-  mixed: 'Las dos arandelas son de grosor distinto',
+  mixed: 'Las dos arandelas son de espesor distinto',
   mixes: { no: 'nunca', yes: 'donde el juego lo pida' },
 
   headFace: {
@@ -69,7 +69,7 @@ export const editorMore: Words['editor']['more'] = {
   layers: {
     title: 'Piezas apretadas, desde la cabeza',
     material: 'Material',
-    thickness: 'Grosor',
+    thickness: 'Espesor',
     add: 'Añadir una pieza',
   },
 

@@ -3,7 +3,7 @@ import type { Words } from '../../words.ts'
 export const editorPicture: Words['editor']['picture'] = {
   none: 'Aún no hay imagen bajo esta cara: el dibujo del manual o una foto del cárter ayuda a colocar.',
   stays:
-    'La imagen se queda en este puesto. No forma parte de la ficha, ni de su archivo, ni de ningún montaje, y desaparece al publicar la ficha.',
+    'La imagen se queda en este banco. No forma parte de la ficha, ni de su archivo, ni de ningún montaje, y desaparece al publicar la ficha.',
   fromFile: 'Imagen de un archivo …',
   another: 'Otra imagen de un archivo …',
   under: 'Ponerla bajo el dibujo',
@@ -16,10 +16,9 @@ export const editorPicture: Words['editor']['picture'] = {
   smaller: 'Más pequeña',
   larger: 'Más grande',
   twoPoints: 'Situarla por dos puntos …',
-  first: 'Tocar el punto 1 en la imagen: un lugar conocido, como el centro de un tornillo.',
+  first: 'Tocar el punto 1 en la imagen: un punto conocido, como el centro de un tornillo.',
   second: 'Ahora tocar el punto 2, lo más lejos posible del punto 1.',
-  byKeys:
-    'Con teclas: las flechas mueven la cruz, con Mayús más deprisa; Intro fija el punto, Escape lo deja.',
+  byKeys: 'Con teclas: las flechas mueven la cruz, con Mayús más deprisa; Intro fija el punto, Esc lo deja.',
   leave: 'Cancelar',
   known: 'Qué se sabe de los dos puntos',
   ways: { distance: 'A qué distancia están', things: 'Qué cosas del dibujo son' },

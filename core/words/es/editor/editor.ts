@@ -115,7 +115,7 @@ export const editor: Words['editor'] = {
     begin: 'Empezar de nuevo con el próximo toque',
     begun: 'El próximo toque es el número 1.',
     soFar: ({ done, of }) => `${done} de ${of} en el orden`,
-    pattern: ({ count }) => `O formarlo con ${counted(count, 'fijación', 'fijaciones')} según una pauta`,
+    pattern: ({ count }) => `O formarlo con ${counted(count, 'fijación', 'fijaciones')} según un patrón`,
     mend: 'Corregir',
     fastener: 'Fijación',
     toPlace: 'al puesto',

@@ -88,7 +88,7 @@ export const bench: TopicsOf<'bench'> = {
       (shown) =>
         say`Colocar en el dibujo lo que une las piezas y después ${shown.editor.actions.order}: tocar el orden del manual.`,
       (shown) =>
-        say`${shown.editor.actions.picture} pone el dibujo del manual o una foto bajo el dibujo, situado por dos puntos conocidos. Se queda en este puesto.`,
+        say`${shown.editor.actions.picture} pone el dibujo del manual o una foto bajo el dibujo, situado por dos puntos conocidos. Se queda en este banco.`,
       (shown) =>
         say`Recorrer ${shown.editor.sections.groups}, ${shown.editor.sections.passes}, ${shown.editor.sections.fits}, ${shown.editor.sections.steps} y ${shown.editor.sections.parts}. Escribir cada valor como lo imprime el manual, en ambas unidades si da ambas: 30 lbf·ft (41 N·m).`,
       (shown) =>

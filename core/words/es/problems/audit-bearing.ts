@@ -57,7 +57,7 @@ export const auditBearingWords: typeof english = {
   'split-against-family': ({ fit, family }) =>
     `${fit}: sus mitades son izquierda y derecha, pero ${families[family]}. Corregir «split» o «family».`,
   'undersize-grade-unknown': ({ fit, name, grade }) =>
-    `${fit}, ${name}: ${grade} no es una clase de este ajuste. Corregirla, o incluirla entre las clases.`,
+    `${fit}, ${name}: ${grade} no es una clase de estos cojinetes. Corregirla, o incluirla entre las clases.`,
   'undersize-grade-twice': ({ fit, name, grade }) =>
     `${fit}, ${name}: hay dos paredes para la clase ${grade}. Dejar una.`,
   'undersize-wall-off': ({ fit, name, grade, printed, expected }) =>
@@ -82,7 +82,7 @@ export const auditBearingWords: typeof english = {
     `${fit}: la tabla tiene una casilla para la marca ${mark} de ${part}, que no es ninguna de ` +
     `${known.join(', ')}. Corregir la casilla, o añadir la marca.`,
   'chart-grade-unknown': (facts) =>
-    `${cell(facts)}: ${facts.grade} no es una clase de este ajuste. Sus clases son ${facts.known.join(', ')}.`,
+    `${cell(facts)}: ${facts.grade} no es una clase de estos cojinetes. Sus clases son ${facts.known.join(', ')}.`,
   'chart-cell-absent': (facts) =>
     `${cell(facts)}: la tabla no tiene semicojinetes para ${facts.positions.join(', ')}. Añadir la casilla, o decir por qué está vacía.`,
   'chart-cell-twice': (facts) =>

@@ -153,7 +153,7 @@ export const auditWords: typeof english = {
   'fasteners-none': () =>
     'No hay ninguna fijación descrita, así que no se apretaría nada. Introducir las que sujetan las piezas, según el manual.',
   'bearings-without-fit': ({ bearing, ids }) =>
-    `${bearing === 'main' ? 'Cojinetes de bancada' : 'Cojinetes de biela'} ${ids.join(', ')}: ningún ajuste dice qué semicojinetes llevan, y nada los pide. Añadir un ajuste o mirar si no llevan.`,
+    `${bearing === 'main' ? 'Cojinetes de bancada' : 'Cojinetes de biela'} ${ids.join(', ')}: nada dice qué semicojinetes llevan, y nada los pide. Añadirlos en «Cojinetes», o mirar si no llevan.`,
   'saddles-none': () =>
     'En este cárter gira un cigüeñal y no hay ningún apoyo. Colocar los cojinetes de bancada según el manual, o que ninguna cara muestre apoyos ni bielas.',
   'end-float-missing': ({ saddle }) =>
@@ -173,11 +173,11 @@ export const auditWords: typeof english = {
 function workIn(work: Parameters<(typeof english)['done-in-two-steps']>[0]['work']): string {
   switch (work.kind) {
     case 'note-marks':
-      return `Anotar las marcas ${work.part === 'housing' ? 'de los alojamientos' : 'de los muñones'}, ajuste «${work.fit}»`
+      return `Anotar las marcas ${work.part === 'housing' ? 'de los alojamientos' : 'de los muñones'}, «${work.fit}»`
     case 'choose-shells':
-      return `Elegir los semicojinetes, ajuste «${work.fit}»`
+      return `Elegir los semicojinetes, «${work.fit}»`
     case 'fit-shells':
-      return `Montar los semicojinetes, ajuste «${work.fit}»`
+      return `Montar los semicojinetes, «${work.fit}»`
     case 'lay-bead':
       return `Cordón «${work.bead}»`
     case 'run-procedure':

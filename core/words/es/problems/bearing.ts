@@ -46,7 +46,7 @@ export const bearingWords: typeof english = {
   'chart-cell-missing': ({ place, housing, journal }) =>
     `${place}: la tabla no tiene semicojinetes para las marcas ${housing} y ${journal}. Leer otra vez las dos marcas, o medir.`,
   'grade-unknown': ({ place, grade, known }) =>
-    `${place}: ${grade} no es una clase de este ajuste. Sus clases son ${known.join(', ')}.`,
+    `${place}: ${grade} no es una clase de estos cojinetes. Sus clases son ${known.join(', ')}.`,
   'wall-unknown': ({ place, grade }) =>
     `${place}: la ficha no da espesor de pared para la clase ${grade}. Medir la pared del semicojinete.`,
   'no-walls-known': ({ place }) =>

@@ -109,7 +109,7 @@ export const buildWords: typeof english = {
     `El montaje aún no se puede terminar: «${first}» no está hecho. Hacerlo antes.`,
   'marks-missing': ({ fit }) => `${fit}: faltan marcas. Anotar antes las marcas de las dos piezas.`,
   'shell-in-place': ({ position, half }) =>
-    `${position}: la mitad ${halves[half]} está puesta. Sacar todos los semicojinetes de este ajuste antes de cambiar marcas o semicojinetes.`,
+    `${position}: la mitad ${halves[half]} está puesta. Sacar todos los semicojinetes de estos cojinetes antes de cambiar marcas o semicojinetes.`,
   'shell-undecided': ({ position, half }) =>
     `${position}: no se puede proponer semicojinete para la mitad ${halves[half]}. Elegir una clase e indicar por qué.`,
   'pair-not-allowed': (facts) =>

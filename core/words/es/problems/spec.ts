@@ -24,7 +24,7 @@ const namedParts = {
   'face-part': 'pieza en una cara',
   fastener: 'fijación',
   'fastener-group': 'grupo de fijaciones',
-  fit: 'ajuste',
+  fit: 'cojinetes',
   grade: 'clase',
   'housing-mark': 'marca del alojamiento',
   'journal-mark': 'marca del muñón',
@@ -43,7 +43,11 @@ const namedParts = {
 }
 
 /** Of what has a list of its own, where it is named there. */
-const namedHere = { ...namedParts, order: 'orden de este procedimiento', position: 'posición de este ajuste' }
+const namedHere = {
+  ...namedParts,
+  order: 'orden de este procedimiento',
+  position: 'posición de estos cojinetes',
+}
 
 export const specWords: typeof english = {
   'spec-too-large': ({ mostCharacters }) =>

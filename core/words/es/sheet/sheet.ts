@@ -187,5 +187,5 @@ export const sheet: Words['sheet'] = {
       'step-sent-back': 'devuelto',
     },
   },
-  cautions: 'Avisos de seguridad',
+  cautions: 'Advertencias',
 }

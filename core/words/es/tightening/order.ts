@@ -1,7 +1,7 @@
 import type { Words } from '../../words.ts'
 
 export const order: Words['order'] = {
-  title: 'Orden',
+  title: 'Orden de apriete',
   given: ({ numbers, cut, pattern }) => [
     { strong: 'Orden:' },
     ` ${numbers.join(', ')}${cut ? ' …' : ''}; ` +
