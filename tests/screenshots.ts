@@ -6,7 +6,8 @@ import { en } from '../core/words/index.ts'
 import { withDataFolder } from './e2e/hosts/host.ts'
 import { startLocalProcess } from './e2e/hosts/local-process.ts'
 import { entryId } from '../renderer/gallery/entry.ts'
-import { withBrowser, withGallery } from './gallery.ts'
+import { addressOf, shownAt } from '../renderer/gallery/shown.ts'
+import { showOnStage, withBrowser, withGallery } from './gallery.ts'
 import { Mechanic } from './e2e/mechanic.ts'
 import { readingField } from './e2e/named.ts'
 
@@ -27,8 +28,6 @@ async function takePictures(page: Page, address: string) {
   await page.clock.install()
   await page.goto(address)
   await page.getByRole('button', { name: /Skerry 3/ }).waitFor()
-  await page.locator('.engine img').nth(4).waitFor() // drawn when there is time
-  await picture(page, 'engines')
 
   await mechanic.startBuild(/Skerry 3/, 'Port auxiliary, second rebuild', 'R. Halloran')
   await mechanic.noteMarks('1 2 2 3')
@@ -41,29 +40,21 @@ async function takePictures(page: Page, address: string) {
   await mechanic.finishStep('Choose mains')
   await mechanic.finishStep('Choose big ends')
   await confirm(3)
-  await picture(page, 'fitting')
   await mechanic.finishStep('Main shells')
   await mechanic.finishStep('Lay crank')
   await mechanic.answerReading('0.12')
   await mechanic.finishStep('Rod shells')
   await confirm(2 + 6 + 2)
-  await picture(page, 'rod-bolts')
   for (const step of ['Rod bolts', 'Rods free']) await mechanic.finishStep(step)
-  await picture(page, 'bead')
   for (const step of ['Bead pump side', 'Bead gear side', 'Close case']) await mechanic.finishStep(step)
   await confirm(2 + 8 + 8 + 5)
   await picture(page, 'torque-from-below')
-  await page.getByRole('button', { name: en.view.flip }).click()
-  await picture(page, 'torque-from-above', 'large')
-  await page.getByRole('button', { name: en.view.flip }).click()
   await page.emulateMedia({ colorScheme: 'dark' })
-  await picture(page, 'torque-dark', 'large')
   await confirm(3 + 1 + 3)
   await picture(page, 'angle-dark')
   await page.emulateMedia({ colorScheme: 'light' })
   await page.getByLabel(readingField).fill('66')
   await mechanic.confirm()
-  await picture(page, 'flag')
   await page.getByRole('button', { name: en.buildWindow.sheet, exact: true }).click()
   await picture(page, 'sheet')
 }
@@ -85,6 +76,20 @@ async function takeDemoPictures(page: Page, gallery: string) {
   }
 }
 
+/** Pages that take long to fill by hand, as the gallery has them. */
+async function takePages(page: Page, gallery: string) {
+  const pages = {
+    editor: ['Specs', 'Editor: passes', 'small'],
+    wall: ['Shop', 'Wall view', 'large'],
+  } as const
+  for (const [name, [group, entry, size]] of Object.entries(pages)) {
+    await page.setViewportSize(sizes[size])
+    await page.goto(`${gallery}?stage`)
+    await showOnStage(page, addressOf({ ...shownAt(''), entry: entryId(group, entry) }))
+    await picture(page, name, size)
+  }
+}
+
 await mkdir(`${folder}/engines`, { recursive: true })
 await withBrowser(async (browser) => {
   await withDataFolder(async (data) => {
@@ -96,5 +101,8 @@ await withBrowser(async (browser) => {
     }
   })
   const page = await browser.newPage(demoSheet)
-  await withGallery((address) => takeDemoPictures(page, address))
+  await withGallery(async (address) => {
+    await takeDemoPictures(page, address)
+    await takePages(await browser.newPage(), address)
+  })
 })
