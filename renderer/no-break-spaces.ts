@@ -1,7 +1,7 @@
 import type { Words } from '../core/words/index.ts'
 
 const betweenNumberAndUnit =
-  /(?<=[\d½]) (?=(?:N·m|lbf·ft|lbf·in|kgf·m|kN|N|MPa|GPa|µm|mm|cm|m|in|thou|°C|s|min|h|%)(?![\p{L}\p{N}·]))/gu
+  /(?<=[\d½]) (?=(?:N·m|lbf·ft|lbf·in|kgf·m|kN|N|MPa|GPa|µm|mm|cm|m|in|thou|°C|°|s|min|h|%)(?![\p{L}\p{N}·]))/gu
 
 /** A line does not begin with the sign that more is asked: `Begin again …`. */
 const beforeEllipsis = / (?=…)/g

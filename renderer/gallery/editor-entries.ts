@@ -1,6 +1,7 @@
 import { documentIn, documentText, valuesToCheck, type OpenDocument } from '../../core/drafts/index.ts'
 import { en } from '../../core/words/index.ts'
 import EditorPage from '../editor/EditorPage.svelte'
+import type { Bench } from '../bench/bench.svelte.ts'
 import { benchWith } from './at-bench.ts'
 import { gearsPhoto } from '../../tests/photos/gears-photo.ts'
 import { DraftInMemory } from './draft-in-memory.svelte.ts'
@@ -19,7 +20,16 @@ const edited = (id: string, change: Change) => async (shown: OnStage) => {
   const bench = await benchWith(shown)
   const draft = new DraftInMemory(changed(engineOf(id).text, change), () => bench.language)
   return {
-    all: { bench, draft, back: { text: bench.words.parts.enginesAndBuilds, go: () => undefined } },
+    all: { bench, draft, back: backIn(bench) },
+  }
+}
+/** Whichever language it turns to. */
+function backIn(bench: Bench) {
+  return {
+    get text() {
+      return bench.words.parts.enginesAndBuilds
+    },
+    go: () => undefined,
   }
 }
 function changed(text: string, change: Change): string {
@@ -48,7 +58,7 @@ const pictured = async (shown: OnStage) => {
   await pictures.put(documentIn(text).case.faces[0]!.id, { pins, opacity: 80, shown: true }, gearsPhoto)
   const draft = new DraftInMemory(text, () => bench.language, pictures)
   return {
-    all: { bench, draft, back: { text: bench.words.parts.enginesAndBuilds, go: () => undefined } },
+    all: { bench, draft, back: backIn(bench) },
   }
 }
 

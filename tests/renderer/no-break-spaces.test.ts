@@ -5,8 +5,8 @@ import { wordsWithNoBreakSpaces, withNoBreakSpaces } from '../../renderer/no-bre
 
 describe('a number and its unit at the end of a line', () => {
   it('keep together, in every unit that the window shows', () => {
-    expect(withNoBreakSpaces('20 µm to 50 µm, 24 N·m, 0.005 in, ½ m, 4 min 5 s')).toBe(
-      '20\u00a0µm to 50\u00a0µm, 24\u00a0N·m, 0.005\u00a0in, ½\u00a0m, 4\u00a0min 5\u00a0s',
+    expect(withNoBreakSpaces('20 µm to 50 µm, 24 N·m, 0.005 in, ½ m, 4 min 5 s, 60 °')).toBe(
+      '20\u00a0µm to 50\u00a0µm, 24\u00a0N·m, 0.005\u00a0in, ½\u00a0m, 4\u00a0min 5\u00a0s, 60\u00a0°',
     )
   })
 

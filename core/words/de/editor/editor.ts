@@ -159,11 +159,8 @@ export const editor: Words['editor'] = {
     none: 'Noch kein Anziehvorgang. Über der Zeichnung „Reihenfolge“ wählen, dann „Anziehvorgang hinzufügen“.',
     procedure: 'Anziehvorgang',
     caption: 'Durchgänge, wie das Handbuch sie aufführt',
-    columns: {
-      kind: 'Art',
-      value: 'Wert',
-      order: 'Reihenfolge',
-    },
+    table: 'Übersicht der Durchgänge',
+    columns: { number: 'Nr.', kind: 'Art', value: 'Wert', order: 'Reihenfolge' },
     valueExample: '30 ± 3 lbf·ft',
     inAll: 'insgesamt',
     add: 'Durchgang hinzufügen',

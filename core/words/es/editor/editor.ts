@@ -161,11 +161,8 @@ export const editor: Words['editor'] = {
     none: 'Aún no hay procedimiento. Elegir «Orden» sobre el dibujo y luego «Añadir un procedimiento de apriete».',
     procedure: 'Procedimiento',
     caption: 'Pasadas, como las da el manual',
-    columns: {
-      kind: 'Tipo',
-      value: 'Valor',
-      order: 'Orden',
-    },
+    table: 'Resumen de las pasadas',
+    columns: { number: 'N.º', kind: 'Tipo', value: 'Valor', order: 'Orden' },
     valueExample: '30 ± 3 lbf·ft',
     inAll: 'en total',
     add: 'Añadir una pasada',
