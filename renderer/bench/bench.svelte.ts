@@ -1,4 +1,4 @@
-import type { BuildLine, Client, EngineLine, ShopFork, StoredBuild } from '../../core/contract/index.ts'
+import type { Client, ShopFork, StoredBuild } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import { Guide } from '../help/guide.ts'
 import { Crew } from '../people/crew.svelte.ts'
@@ -15,8 +15,9 @@ import type { OpenBuild } from './open-build.svelte.ts'
 import { opening } from './opening.ts'
 import type { Place } from './place.ts'
 import { noOtherWindows, type OtherWindows } from './other-windows.ts'
+import { StartLists } from './start-lists.svelte.ts'
 import { UnfinishedWork } from './unfinished-work.ts'
-import { ShopNews } from './shop-news.ts'
+import { BenchNews } from './bench-news.ts'
 import { watchedClient } from './watched-client.ts'
 import { BuildSearch } from './build-search.svelte.ts'
 import { EnginePictures } from './engine-pictures.svelte.ts'
@@ -34,9 +35,9 @@ interface BenchOptions {
 /** The whole window's state: a snapshot of what the host last said, and where the person is. */
 export class Bench {
   readonly #client: Client
-  readonly #others: OtherWindows
   readonly #language: ShownLanguage | null
   readonly #opener: BuildOpener
+  readonly #lists: StartLists
   /** Whether what is done at this bench is a dry run, and goes into no record. */
   readonly isPractice: boolean
   /** Kept here, so that it is as it was left when a person comes back from a build. */
@@ -50,12 +51,9 @@ export class Bench {
   readonly newBuilds: NewBuilds
   readonly instruments: SerialDesk
   readonly speaker: Speaker
-  readonly shopNews: ShopNews
-  #shownDraft: { readonly draft: string; readonly reload: () => Promise<unknown> } | null = null
+  readonly news: BenchNews
   #place = $state.raw<Place>({ at: 'opening' })
   #home = $state<'engines' | 'archive'>('engines')
-  #engines = $state.raw<readonly EngineLine[]>([])
-  #builds = $state.raw<readonly BuildLine[]>([])
   #problem = $state.raw<Problem | null>(null)
 
   constructor(
@@ -64,12 +62,7 @@ export class Bench {
     { isPractice = false, ports = null, speech = null, language = null }: BenchOptions = {},
   ) {
     this.isPractice = isPractice
-    this.#others = others
     this.#language = language
-    others.listen(({ build, seq }) => {
-      if (build !== null && seq === 0) this.#cameFromShop(build)
-      else void this.follow(build ?? undefined)
-    })
     this.#client = client = watchedClient(client, (problem) => this.#rescue(problem))
     this.settings = new BenchSettings(client, {
       report: (problem) => this.#report(problem),
@@ -77,9 +70,11 @@ export class Bench {
     })
     const kept = () => this.settings.kept
     this.rack = new WrenchRack(client)
-    this.shopNews = new ShopNews(client, (build) => {
-      others.announce({ build: build ?? '', seq: 0 })
-      this.#cameFromShop(build ?? '')
+    this.news = new BenchNews(client, others, {
+      place: () => this.#place,
+      loadBuilds: () => this.#lists.loadBuilds(),
+      loadPeople: () => this.loadPeople(),
+      loadWrenches: () => this.loadWrenches(),
     })
     this.crew = new Crew(client, {
       name: () => kept()?.person ?? '',
@@ -91,6 +86,7 @@ export class Bench {
       language: () => this.language,
       outdated: (build) => void this.#openAgain(build),
     })
+    this.#lists = new StartLists(client, () => this.language)
     this.search = new BuildSearch(client, () => this.language)
     this.pictures = new EnginePictures(client, language?.words)
     this.instruments = new SerialDesk(ports, {
@@ -143,10 +139,10 @@ export class Bench {
     return this.#home
   }
   get engines() {
-    return this.#engines
+    return this.#lists.engines
   }
   get builds() {
-    return this.#builds
+    return this.#lists.builds
   }
   /** What went wrong last, until the next thing that goes well. */
   get problem() {
@@ -161,22 +157,16 @@ export class Bench {
     this.#problem = null
     const unread = await this.settings.read()
     const { kept } = this.settings
-    if (unread || kept === null) return unread && this.#report(unread)
+    if (unread || kept === null) return this.#report(unread)
     await Promise.all([this.#language?.show(kept.language), this.loadWrenches(), this.loadPeople()])
     if (kept.atBuild && (await this.enterBuild(kept.atBuild))) return
     await this.showEngines()
   }
 
   async showEngines() {
-    const [engines, builds] = await Promise.all([
-      this.#client.request('engines.list', { language: this.language }),
-      this.#client.request('builds.list', { language: this.language }),
-    ])
-    if (!engines.ok) return this.#report(engines.problem)
-    if (!builds.ok) return this.#report(builds.problem)
-    this.#engines = engines.value
-    this.#builds = builds.value
-    await this.#goHome('engines')
+    const problem = await this.#lists.load()
+    if (problem) this.#report(problem)
+    else await this.#goHome('engines')
   }
 
   /** False when the build cannot be opened; the reason is in `problem`. */
@@ -208,17 +198,6 @@ export class Bench {
     else this.#report(openBuild.problem)
   }
 
-  #cameFromShop(build: string) {
-    this.shopNews.came()
-    if (build !== '') return void this.follow(build)
-    const place = this.#place
-    // People and wrenches may be one list for all benches.
-    if (place.at === 'people') void this.loadPeople()
-    else if (place.at === 'wrenches') void this.loadWrenches()
-    // What is shown of another bench's build says when the way to the archive was cut.
-    else if ('openBuild' in place && place.openBuild?.isElsewhere) void place.openBuild.follow()
-  }
-
   /** Two builds side by side; the reason is in `problem` where one of them cannot be read. */
   async compare(first: string, second: string) {
     const [left, right] = [await this.#read(first), await this.#read(second)]
@@ -246,13 +225,11 @@ export class Bench {
   }
 
   async loadWrenches() {
-    const problem = await this.rack.load()
-    if (problem) this.#report(problem)
+    this.#report(await this.rack.load())
   }
 
   async loadPeople() {
-    const problem = await this.crew.load()
-    if (problem) this.#report(problem)
+    this.#report(await this.crew.load())
   }
 
   /** Tells the host that this window is still there; a host whose windows have all gone ends itself. */
@@ -260,36 +237,6 @@ export class Bench {
     const answer = await this.#client.request('host.read', {})
     if (!answer.ok) return this.#report(answer.problem)
     if (answer.value.problem) this.#rescue(answer.value.problem)
-  }
-
-  /** Shows what other windows have confirmed, of one build or of whatever is shown. */
-  async follow(build?: string) {
-    const place = this.#place
-    if (place.at === 'engines') {
-      const builds = await this.#client.request('builds.list', { language: this.language })
-      if (builds.ok) this.#builds = builds.value
-    } else if (place.at === 'draft') {
-      if (build === undefined || build === this.#shownDraft?.draft) await this.#shownDraft?.reload()
-    } else if (place.at === 'comparison') await Promise.all([place.first.follow(), place.second.follow()])
-    else if ('openBuild' in place && (build === undefined || place.openBuild?.line.id === build))
-      await place.openBuild?.follow()
-  }
-
-  /** What another window edits in the draft that is shown is shown here too, until what is given back is called. */
-  followDraft(draft: string, reload: () => Promise<unknown>): () => void {
-    const shown = { draft, reload }
-    this.#shownDraft = shown
-    return () => {
-      if (this.#shownDraft === shown) this.#shownDraft = null
-    }
-  }
-  /** The library has another revision: a build that is shown, here or in another window, says so. */
-  async announceRevision() {
-    this.#others.announce({ build: null, seq: 0 })
-    await this.follow()
-  }
-  announceEdit(draft: string, seq: number) {
-    this.#others.announce({ build: draft, seq })
   }
 
   async #languageChosen(language: Language | null) {
@@ -329,9 +276,8 @@ export class Bench {
   /** Shows a build that was begun here; null where it stays as it is. */
   async #begun(begun: StoredBuild): Promise<Problem | null> {
     const openBuild = await this.#opener.open(begun)
-    if (!openBuild.ok) return openBuild.problem
-    await this.#show(openBuild.value)
-    return null
+    if (openBuild.ok) await this.#show(openBuild.value)
+    return openBuild.ok ? null : openBuild.problem
   }
 
   async #show(openBuild: OpenBuild) {
@@ -348,7 +294,7 @@ export class Bench {
     this.#place = { at: 'rescue', problem }
   }
 
-  #report(problem: Problem) {
-    this.#problem = problem
+  #report(problem: Problem | null) {
+    if (problem) this.#problem = problem
   }
 }

@@ -1,17 +1,13 @@
 import {
   builtElsewhere,
   currentStep,
-  evolve,
-  replay,
   stepStates,
   untickedAfter,
-  type BenchName,
   type BuildCommand,
-  type BuildState,
   type RecordedEvent,
   type SpecUntil,
 } from '../../core/builds/index.ts'
-import type { Answer, BuildLine, Client, Input, LibraryLine, StoredBuild } from '../../core/contract/index.ts'
+import type { Answer, BuildLine, Client, Input, StoredBuild } from '../../core/contract/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 import type { EngineSpec, Procedure, Step } from '../../core/engine/index.ts'
@@ -19,6 +15,7 @@ import { asRun } from '../../core/tightening/index.ts'
 import type { OrderDraft } from '../steps/run/order/order-draft.svelte.ts'
 import type { Crew } from '../people/crew.svelte.ts'
 import { Pause } from './pause.ts'
+import { RecordedBuild } from './recorded-build.svelte.ts'
 import { SpecInLanguages } from './spec-in-languages.ts'
 
 /** What came from another window and was not read yet. */
@@ -33,13 +30,9 @@ export interface FromElsewhere {
 /** A photo that goes to the host, and where it belongs. */
 export type NewPhoto = Pick<Input<'photos.add'>, 'step' | 'caption' | 'part' | 'base64'>
 
-/** What every request that adds to a build begins with. */
-type Base = Pick<Input<'photos.add'>, 'build' | 'after' | 'person'>
-
 /** One build as the window sees it: what the host has recorded, and nothing else. Everything shown is derived from it. */
 export class OpenBuild {
   readonly line: BuildLine
-  #benches = $state.raw<StoredBuild['benches']>()
   readonly #readOnly: Problem | null
   /** The text of the spec that it goes by. */
   readonly specText: string
@@ -48,14 +41,10 @@ export class OpenBuild {
   /** Kept with the build, not with the step: the press that ends one step must not begin the next. */
   readonly pause = new Pause()
   readonly #client: Client
-  readonly #confirmed: (seq: number) => void
+  readonly #recorded: RecordedBuild
   readonly #specs: SpecInLanguages
   readonly #earlier: readonly { readonly specs: SpecInLanguages; readonly until: number }[]
-  readonly #outdated: () => void
   readonly #language: () => Language
-  #events = $state.raw<readonly RecordedEvent[]>([])
-  #state = $state.raw<BuildState>(replay([]))
-  #saving = $state(false)
   #problem = $state.raw<Problem | null>(null)
   #chosenStep = $state<string | null>(null)
   /** The step at which something was typed that is not confirmed. */
@@ -63,9 +52,6 @@ export class OpenBuild {
   /** The step that stays on the table until it is done, although another window works on another one. */
   #stayAt = $state<string | null>(null)
   #elsewhere = $state.raw<FromElsewhere | null>(null)
-  #newer = $state.raw<LibraryLine | null>(null)
-  #isFollowing = false
-  #hasMissed = false
   #labelsShown = $state(false)
   #orderDraft = $state.raw<OrderDraft | null>(null)
 
@@ -75,15 +61,17 @@ export class OpenBuild {
   readonly earlier: readonly SpecUntil[] = $derived.by(() =>
     this.#earlier.map(({ specs, until }) => ({ spec: specs.in(this.#language()), until })),
   )
-  readonly steps = $derived.by(() => stepStates(this.spec, this.#state))
+  readonly steps = $derived.by(() => stepStates(this.spec, this.#recorded.state))
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
   readonly step = $derived.by(() => {
     const chosen = this.steps.find(({ step }) => step.id === this.#chosenStep)
     const left = this.steps.find(({ step, state }) => step.id === this.#stayAt && state !== 'done')
-    return (chosen ?? left)?.step ?? currentStep(this.spec, this.#state)
+    return (chosen ?? left)?.step ?? currentStep(this.spec, this.#recorded.state)
   })
 
-  readonly #elsewhereBench = $derived.by(() => builtElsewhere(this.#state, this.benches?.here ?? null))
+  readonly #elsewhereBench = $derived.by(() =>
+    builtElsewhere(this.#recorded.state, this.benches?.here ?? null),
+  )
   /** Why nothing can be added here; null while it is open for work. */
   readonly readOnly: Problem | null = $derived.by(
     () => this.#readOnly ?? this.benches?.apart ?? this.#elsewhereBench,
@@ -103,22 +91,23 @@ export class OpenBuild {
     outdated: () => void,
   ) {
     this.#client = client
-    this.#confirmed = confirmed
     this.line = opened.line
     this.#specs = specs
     this.#language = language
     this.#readOnly = opened.readOnly
-    this.#benches = opened.benches
-    this.#newer = opened.newer ?? null
     this.specText = opened.specText
-    this.#outdated = outdated
     this.#earlier = (opened.earlier ?? []).flatMap(({ specText, until }) => {
       const read = SpecInLanguages.read(specText, language())
       return read.ok ? [{ specs: read.value, until }] : []
     })
     this.crew = crew
-    this.#events = opened.events
-    this.#state = startedAt(replay(opened.events), opened.benches?.begunAt ?? null)
+    this.#recorded = new RecordedBuild(client, opened, {
+      person: () => crew.name,
+      recorded: () => this.#recordedHere(),
+      refused: (problem) => (this.#problem = problem),
+      cameFromElsewhere: (news) => this.#cameFromElsewhere(news),
+      ...{ confirmed, outdated },
+    })
   }
 
   /**
@@ -140,27 +129,27 @@ export class OpenBuild {
   }
 
   get events() {
-    return this.#events
+    return this.#recorded.events
   }
   get state() {
-    return this.#state
+    return this.#recorded.state
   }
   /** How it stands among the benches of a shop; undefined in practice. */
   get benches() {
-    return this.#benches
+    return this.#recorded.benches
   }
   get person() {
     return this.crew.name
   }
   /** True from asking until the entry is on disk; nothing counts as confirmed meanwhile. */
   get saving() {
-    return this.#saving
+    return this.#recorded.saving
   }
   get problem() {
     return this.#problem
   }
   get last() {
-    return this.#events.at(-1) ?? null
+    return this.events.at(-1) ?? null
   }
 
   /** Whether the order list and the tray labels lie on top of the build. */
@@ -181,7 +170,7 @@ export class OpenBuild {
 
   /** A procedure in a person's own order: as its run was begun, else as it is being made; null where it has none. */
   inOwnOrder(procedure: Procedure): Procedure | null {
-    const run = this.#state.runs[procedure.id]
+    const run = this.#recorded.state.runs[procedure.id]
     if (run !== undefined) return run.ownOrder && asRun(procedure, run)
     return this.#orderDraft?.procedure.id === procedure.id ? this.#orderDraft.made : null
   }
@@ -208,7 +197,7 @@ export class OpenBuild {
   }
   /** A revision of the library that is newer than the one it goes by, as the host last said; null for none. */
   get newer() {
-    return this.#newer
+    return this.#recorded.newer
   }
   /** The person has seen it. */
   readElsewhere() {
@@ -226,19 +215,19 @@ export class OpenBuild {
   async act(command: BuildCommand): Promise<boolean> {
     const here = this.step
     const asked = this.#asksForParts(here)
-    const done = await this.#record((base) => this.#client.request('builds.act', { ...base, command }))
+    const done = await this.#recorded.add((base) => this.#client.request('builds.act', { ...base, command }))
     if (done && !asked && this.#asksForParts(here)) this.#chosenStep = here?.id ?? null
     return done
   }
 
   /** Whether the work of the step is done and parts of it are not ticked: it stays on the table for them. */
   #asksForParts(step: Step | null): boolean {
-    return step !== null && untickedAfter(this.spec, this.#state, step).length > 0
+    return step !== null && untickedAfter(this.spec, this.#recorded.state, step).length > 0
   }
 
   /** Like `act`. */
   addPhoto(photo: NewPhoto): Promise<boolean> {
-    return this.#record((base) => this.#client.request('photos.add', { ...base, ...photo }))
+    return this.#recorded.add((base) => this.#client.request('photos.add', { ...base, ...photo }))
   }
 
   /** The bytes of the photo that an entry names; refused where they are not those recorded. */
@@ -246,46 +235,19 @@ export class OpenBuild {
     return this.#client.request('photos.read', { build: this.line.id, entry })
   }
 
-  async #record(ask: (base: Base) => Promise<Answer<'builds.act' | 'photos.add'>>): Promise<boolean> {
-    if (this.#saving) return false
-    this.#saving = true
-    const answer = await ask({ build: this.line.id, after: this.#state.seq, person: this.person })
-    this.#saving = false
-    const hasMissed = this.#hasMissed
-    if (!answer.ok) {
-      this.#problem = answer.problem
-      if (hasMissed || answer.problem.code === 'build-moved-on') await this.follow()
-      return false
-    }
+  /** Takes in what another window has confirmed. What is typed here stays, and so does the step it is typed at, until it is done. */
+  follow(): Promise<void> {
+    return this.#recorded.follow()
+  }
+
+  /** Something was recorded here: what was typed for it is done with. */
+  #recordedHere() {
     this.#problem = null
     this.#elsewhere = null
     this.#begunAt = this.#stayAt = null
-    this.#takeIn(answer.value.events)
-    this.#confirmed(this.#state.seq)
-    if (hasMissed) await this.follow()
-    return true
   }
 
-  /**
-   * Takes in what another window has confirmed. What is typed here stays, and so does the step it is typed at, until it is
-   * done. What the host refuses here it refuses at the next command too, and says why.
-   */
-  async follow(): Promise<void> {
-    this.#hasMissed = this.#saving || this.#isFollowing
-    if (this.#hasMissed) return
-    this.#isFollowing = true
-    const answer = await this.#client.request('builds.since', { build: this.line.id, after: this.#state.seq })
-    this.#isFollowing = false
-    if (answer.ok) {
-      if (answer.value.newer?.revision !== this.#newer?.revision) this.#newer = answer.value.newer ?? null
-      this.#benches = answer.value.benches ?? this.#benches
-      this.#takeInFromElsewhere(answer.value.events)
-    }
-    if (this.#hasMissed && !this.#saving) await this.follow()
-  }
-
-  #takeInFromElsewhere(events: readonly RecordedEvent[]) {
-    const news = events.filter(({ seq }) => seq > this.#state.seq)
+  #cameFromElsewhere(news: readonly RecordedEvent[]) {
     const last = news.at(-1)
     if (last === undefined) return
     const here = this.step?.id ?? null
@@ -297,17 +259,6 @@ export class OpenBuild {
       person: last.person,
       wasBegun: wasBegun || isBegun,
     }
-    this.#takeIn(news)
-  }
-
-  /** Both ways may bring the same entry: it counts once. */
-  #takeIn(events: readonly RecordedEvent[]) {
-    const others = events.filter(({ seq }) => seq > this.#state.seq)
-    const other = others.findIndex(({ event }) => event.type === 'revision-taken-over')
-    const news = other < 0 ? others : others.slice(0, other)
-    if (other >= 0) this.#outdated()
-    this.#events = [...this.#events, ...news]
-    this.#state = news.reduce(evolve, this.#state)
   }
 
   /** Like `act`, and back to whatever is to be done next: the step on the table may just have been finished. */
@@ -317,9 +268,4 @@ export class OpenBuild {
     if (done) this.#chosenStep = this.#asksForParts(here) ? (here?.id ?? null) : null
     return done
   }
-}
-
-/** The state of a build that no entry says the bench of: it is the one that began it. */
-function startedAt(state: BuildState, bench: BenchName | null): BuildState {
-  return state.bench === null ? { ...state, bench } : state
 }

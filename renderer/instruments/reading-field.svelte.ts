@@ -1,4 +1,3 @@
-import { getContext, setContext } from 'svelte'
 import type { ReadingFieldName, ReadWith } from '../../core/instrument/index.ts'
 import type { Reading } from '../../core/tightening/index.ts'
 import { ChosenText, isText } from './chosen-text.ts'
@@ -289,15 +288,4 @@ export class ReadingField {
     this.typed = ''
     this.#input?.element.blur()
   }
-}
-
-const key = Symbol('readingField')
-
-export function provideReadingField(): ReadingField {
-  return setContext(key, new ReadingField())
-}
-
-/** Null for a part that stands outside a build's window. */
-export function useReadingField(): ReadingField | null {
-  return getContext<ReadingField | undefined>(key) ?? null
 }

@@ -73,7 +73,7 @@ describe('two windows on one build', () => {
       ...{ revision: 2, revisionName: '2', publishedBy: 'Ana Ruiz', publishedAt: '2026-03-09T07:00:00.000Z' },
       ...{ enteredBy: 'Ana Ruiz', checkedBy: null, builds: 1 },
     })
-    await first.announceRevision()
+    await first.news.announceRevision()
     await deliver()
     expect([here.newer?.revision, there.newer?.revision]).toEqual([2, 2])
     expect([there.specText, there.elsewhere]).toEqual([before, null])
