@@ -82,6 +82,13 @@ async function running(shown: OnStage, name: string, { engine: id = engine, of, 
   return { bench, openBuild, step, desk, face, task, choice: chosen?.ok ? chosen.value : null }
 }
 
+/** The wrenches of the rack for a pull that some of them can make. */
+async function wrenchesFor(shown: OnStage) {
+  const { choice } = await running(shown, 'run in mid pass', { engine: 'tarn-4' })
+  if (choice === null || choice.usable.length < 2) throw new Error('the rack has no wrenches for that pull')
+  return choice
+}
+
 /** What a run asks for, which must be of this kind. */
 function taskOf<Kind extends Task['kind']>({ task }: RunDesk, kind: Kind): Extract<Task, { kind: Kind }> {
   if (task.kind !== kind) throw new Error(`the run asks for ${task.kind}, not ${kind}`)
@@ -187,11 +194,10 @@ export const stepEntries: readonly Entry[] = [
     }
   }),
   ofRun('Wrench, in a line', 'Which wrench and its setting', WrenchLine, async (shown) => {
-    const { choice } = await running(shown, 'run in mid pass')
-    const withAdapter = choice?.usable.find(({ adapter }) => adapter !== null) ?? null
+    const choice = await wrenchesFor(shown)
     return {
-      'of the rack': { choice, heldWrench: choice?.usable[0] ?? null },
-      'with an adapter': { choice, heldWrench: withAdapter },
+      'of the rack': { choice, heldWrench: choice.usable.find(({ adapter }) => adapter === null)! },
+      'with an adapter': { choice, heldWrench: choice.usable.find(({ adapter }) => adapter !== null)! },
       'another one': { choice, heldWrench: null },
       'no wrench known': { choice: null, heldWrench: null },
     }
@@ -201,9 +207,13 @@ export const stepEntries: readonly Entry[] = [
     'What each wrench gives, and which cannot be used',
     WrenchView,
     async (shown) => {
-      const { choice } = await running(shown, 'run in mid pass')
+      const choice = await wrenchesFor(shown)
       const common = { choice, unit: 'N·m' as const, ontake: nothing, onwrenches: nothing }
-      return { 'of the rack': { ...common, heldWrench: choice?.usable[0] ?? null } }
+      const { choice: none } = await running(shown, 'run in mid pass')
+      return {
+        'of the rack': { ...common, heldWrench: choice.usable[0]! },
+        'none fits': { ...common, choice: none, heldWrench: null },
+      }
     },
   ),
   ofRun('Pull explained', 'What the pull does to its fastener', PullExplained, async (shown) => {
