@@ -207,6 +207,12 @@ export function emptyStates(): readonly string[] {
   }
 }
 
+/** Whether a window has no way into the help: neither its button nor, through that, F1. A dialog over it has none of its own. Runs in the page. */
+export function isWithoutHelp(): boolean {
+  const isWindow = document.querySelector('[data-shown].screen') !== null
+  return isWindow && document.querySelector('[aria-keyshortcuts="F1"], dialog[open], [role=dialog]') === null
+}
+
 /**
  * What stands outside the brackets of the language that nobody speaks, has a word without its accents, is no data of the gallery
  * and not said to be the same in every language, a line each. Runs in the page.

@@ -4,7 +4,7 @@
  * another, and for each state of an entry in which nothing is drawn; in `pseudo` also what comes from no table of words. Ends with 1 where there is any.
  */
 import { addressesOnStage, showOnStage, withBrowser, withGallery } from './gallery.ts'
-import { emptyStates, fitFaults, isOfHelp, outsideBrackets } from './fit-faults.ts'
+import { emptyStates, fitFaults, isOfHelp, isWithoutHelp, outsideBrackets } from './fit-faults.ts'
 
 const [language = 'de', size = '1024x768', ...words] = process.argv.slice(2)
 const [width, height] = size.split('x').map(Number)
@@ -22,6 +22,7 @@ await withBrowser((browser) =>
       await showOnStage(page, address.replace('lang=en', `lang=${language}`))
       await page.waitForTimeout(100) // what is laid out when its size is known
       const found = [...(await page.evaluate(emptyStates)), ...(await page.evaluate(fitFaults))]
+      if (await page.evaluate(isWithoutHelp)) found.push('no way into the help')
       for (const fault of found) {
         faults += 1
         console.log(`${entry}: ${fault}`)

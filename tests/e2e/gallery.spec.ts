@@ -5,7 +5,7 @@ import type { RunOptions } from 'axe-core'
 import { sampleBackups, sampleWrenches } from '../../renderer/gallery/sample-record.ts'
 import { windowColours } from '../../renderer/look/colours.ts'
 import { accessFaults, contrastFaultsOfNewTexts } from './accessibility.ts'
-import { emptyStates, fitFaults, isOfHelp, outsideBrackets } from '../fit-faults.ts'
+import { emptyStates, fitFaults, isOfHelp, isWithoutHelp, outsideBrackets } from '../fit-faults.ts'
 import { addressesOnStage, showOnStage, withGallery } from '../gallery.ts'
 
 /** Sizes do not change with colours. Drawings have their own tests of colour and size. */
@@ -43,6 +43,7 @@ test('every entry of the gallery is drawn without a fault, fits, and has its tex
       await page.evaluate(drawnAgain)
       for (const fault of [...(await page.evaluate(emptyStates)), ...(await page.evaluate(fitFaults))])
         note(fault)
+      if (await page.evaluate(isWithoutHelp)) note('no way into the help')
       if (!isOfHelp(shown))
         for (const text of await page.evaluate(outsideBrackets)) note(`from no table: ${text}`)
       if (shown.includes('drawings-of')) continue

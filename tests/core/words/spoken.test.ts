@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { fixedAmount, shortAmount } from '../../../core/quantity/index.ts'
 import { de } from '../../../core/words/de/index.ts'
+import { es } from '../../../core/words/es/index.ts'
 import { en } from '../../../core/words/index.ts'
 
 const { spoken } = en
@@ -52,6 +53,25 @@ describe('an amount said aloud in German', () => {
   })
 })
 
+describe('an amount said aloud in Spanish', () => {
+  it.each([
+    [24, 'N·m', 'veinticuatro newton metro'],
+    [1, 'N·m', 'un newton metro'],
+    [21, 'mm', 'veintiún milímetros'],
+    [100, '°', 'cien grados'],
+    [101, '°', 'ciento un grados'],
+    [21, '', 'veintiuno'],
+    [216, 'lbf·in', 'doscientas dieciséis libras pulgada'],
+    [31, 'lbf·ft', 'treinta y una libras pie'],
+    [0.5, 'mm', 'cero coma cinco milímetros'],
+    [1.05, 'mm', 'uno coma cero cinco milímetros'],
+    [-0.2, 'mm', 'menos cero coma dos milímetros'],
+    [1001, '', 'mil uno'],
+  ])('%d %s is “%s”', (value, unit, said) => {
+    expect(es.spoken.amount(shortAmount(value, unit, 6))).toBe(said)
+  })
+})
+
 describe('a prompt', () => {
   const pull = {
     number: '6',
@@ -86,5 +106,20 @@ describe('a prompt', () => {
   it('says what is flagged, and why', () => {
     expect(spoken.flag({ number: '6', about: 'over' })).toBe('Stop. six is over its limit.')
     expect(spoken.flag({ number: null, about: 'problem' })).toBe('A problem is flagged.')
+  })
+
+  it('is said in German and in Spanish as well', () => {
+    const begins = { pass: 2, passes: 3 }
+    expect(de.spoken.pull({ ...pull, begins })).toBe(
+      'Durchgang zwei von drei, Drehmoment. sechs, vierundzwanzig Newtonmeter',
+    )
+    expect(es.spoken.pull({ ...pull, begins })).toBe(
+      'Pasada dos de tres, par. seis, veinticuatro newton metro',
+    )
+    const turn = { ...pull, kind: 'angle', target: shortAmount(90, '°', 6) } as const
+    expect(de.spoken.pull(turn)).toBe('sechs, neunzig Grad drehen')
+    expect(es.spoken.pull(turn)).toBe('seis, girar noventa grados')
+    expect(de.spoken.flag({ number: '6', about: 'over' })).toBe('Halt. sechs: über der Grenze.')
+    expect(es.spoken.flag({ number: '6', about: 'over' })).toBe('Alto. seis por encima del límite.')
   })
 })
