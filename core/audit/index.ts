@@ -86,11 +86,14 @@ export function audit(spec: EngineSpec): readonly Finding[] {
  */
 export function rememberingAudit(): (spec: EngineSpec) => readonly Finding[] {
   const remembering = subjects.map(rememberedBy)
-  return (spec) =>
-    inOrder(
-      spec,
-      remembering.flatMap((subject) => subject(spec)),
-    )
+  let last: { readonly spec: EngineSpec; readonly findings: readonly Finding[] } | null = null
+  return (spec) => {
+    if (last?.spec !== spec) {
+      const found = remembering.flatMap((subject) => subject(spec))
+      last = { spec, findings: inOrder(spec, found) }
+    }
+    return last.findings
+  }
 }
 
 function inOrder(spec: EngineSpec, found: readonly Finding[]): readonly Finding[] {

@@ -24,13 +24,25 @@ export function documentAfter(
   patches: readonly Patch[],
   { isRead = false }: { readonly isRead?: boolean } = {},
 ): Outcome<SpecDocument> {
-  const after = patched(document, patches)
+  const known = latest.get(document)
+  const after = known?.patches === patches ? known.after : notedAfter(document, patches)
   if (after === null) return refused('draft-edit-unfit', {})
-  const noted = checkedAfter(notesAfter(after as SpecDocument, patches))
-  if (isRead) return done(noted)
-  const read = readDocument(noted)
+  latest.set(document, { patches, after })
+  if (isRead) return done(after)
+  const read = readDocument(after)
   const [first] = read.ok ? [] : read.problems
-  return first === undefined ? done(noted) : { ok: false, problem: first }
+  return first === undefined ? done(after) : { ok: false, problem: first }
+}
+
+/** What was made of a document last: what follows from an edit makes the same of it as what decided on it. */
+const latest = new WeakMap<
+  SpecDocument,
+  { readonly patches: readonly Patch[]; readonly after: SpecDocument }
+>()
+
+function notedAfter(document: SpecDocument, patches: readonly Patch[]): SpecDocument | null {
+  const after = patched(document, patches)
+  return after === null ? null : checkedAfter(notesAfter(after as SpecDocument, patches))
 }
 
 /** A document that may be changed in place. */

@@ -40,16 +40,27 @@ export function readSpec(text: string, language: Language = 'en'): SpecReading {
  * what `readSpec` refuses of its text.
  */
 export function readDocument(document: SpecDocument, language: Language = 'en'): SpecReading {
-  if (JSON.stringify(document).length > mostCharacters)
-    return faulty([problem('spec-too-large', { mostCharacters })])
-  return readWritten(document, language, inLanguages[language])
+  const { taken, readings } = inLanguages[language]
+  const before = readings.get(document)
+  if (before !== undefined) return before
+  const read =
+    JSON.stringify(document).length > mostCharacters
+      ? faulty([problem('spec-too-large', { mostCharacters })])
+      : readWritten(document, language, taken)
+  readings.set(document, read)
+  return read
 }
 
-/** What was taken in each language of parts that were read before. */
-const inLanguages: Readonly<Record<Language, TextsByPart>> = {
-  en: new WeakMap(),
-  de: new WeakMap(),
-  es: new WeakMap(),
+/** What documents were read as in a language, and which of its texts were taken in parts of them. */
+interface ReadBefore {
+  readonly taken: TextsByPart
+  readonly readings: WeakMap<SpecDocument, SpecReading>
+}
+const nothingYet = (): ReadBefore => ({ taken: new WeakMap(), readings: new WeakMap() })
+const inLanguages: Readonly<Record<Language, ReadBefore>> = {
+  en: nothingYet(),
+  de: nothingYet(),
+  es: nothingYet(),
 }
 
 function readWritten(written: unknown, language: Language, taken: TextsByPart | null): SpecReading {

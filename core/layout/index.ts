@@ -41,7 +41,7 @@ export {
 export type { Reader, ReadingDistance } from './reading-size.ts'
 export { drawingAfter } from './drawing-after.ts'
 export type { Drawing } from './drawing.ts'
-export { sceneOf, sceneOn } from './scene-of.ts'
+export { sceneOf, sceneOn, shapesOn } from './scene-of.ts'
 export { capitalShare, textWidth } from './labels/text-width.ts'
 export { measurePicture } from './measure-picture.ts'
 export type { FacePartShown } from './face-part-picture.ts'

@@ -14,6 +14,7 @@ import { gasketShapes } from './parts/gasket.ts'
 import { fastenerShapes } from './parts/fasteners.ts'
 import { footnoteShapes } from './footnotes.ts'
 import { gridShapes } from './grid.ts'
+import type { Bore } from './case/bores.ts'
 import { boresOf, groundShapes } from './case/ground.ts'
 import { lineWidth } from './labels/label.ts'
 import { laneShapes, type LanePlace } from './labels/lane.ts'
@@ -41,6 +42,21 @@ export function sceneOf(
 /** The scene of a face whose place on the sheet is known already. */
 export function sceneOn(drawing: Drawing): Scene {
   const bores = boresOf(drawing)
+  const shapes = shapesAround(drawing, bores)
+  const drawn = new Set(shapes.map(({ about }) => about))
+  return {
+    frame: drawing.frame,
+    shapes,
+    rows: rowsOf(drawing, bores).filter(({ about }) => drawn.has(about)),
+  }
+}
+
+/** What is drawn of it, without what is said of each thing in words. */
+export function shapesOn(drawing: Drawing): readonly Shape[] {
+  return shapesAround(drawing, boresOf(drawing))
+}
+
+function shapesAround(drawing: Drawing, bores: readonly Bore[]): readonly Shape[] {
   const bearings = drawnBearings(drawing)
   const acted = actedOn(drawing, bearings)
   const { frame, px, title, here } = drawing
@@ -48,7 +64,7 @@ export function sceneOn(drawing: Drawing): Scene {
   const ends = clearOf(callout, drawing.endShapes)
   const names = [...namesInLanes(drawing), ...titleShapes(here.face, title, frame, px)]
   const texts = [...ends, ...names].flatMap((shape) => (shape.kind === 'text' ? [textBox(shape)] : []))
-  const shapes = [
+  return [
     ...gridShapes(drawing),
     ...groundShapes(drawing, bores),
     ...gasketShapes(drawing),
@@ -65,8 +81,6 @@ export function sceneOn(drawing: Drawing): Scene {
     ...footnoteShapes(drawing, bearings, endOfTitle(drawing)),
     ...callout,
   ]
-  const drawn = new Set(shapes.map(({ about }) => about))
-  return { frame, shapes, rows: rowsOf(drawing, bores).filter(({ about }) => drawn.has(about)) }
 }
 
 /** What stands at the ends of the axis. On a sheet too small for all of it the names of the halves give way to what is next. */

@@ -16,12 +16,17 @@ export interface BesideDraft {
   readonly keepSketch: (sketch: Sketch | null) => Promise<unknown>
 }
 
-/** A draft that somebody works on. */
-export interface DraftAtWork {
+/** A document with what it is read as, in the language of the window, and what the audit says of it. */
+export interface ReadDocument {
   readonly document: SpecDocument
-  /** The document as it is read, in the language of the window. */
   readonly spec: EngineSpec
   readonly findings: readonly Finding[]
+}
+
+/** A draft that somebody works on. */
+export interface DraftAtWork extends ReadDocument {
+  /** What it will be once what was done last is kept; null while nothing is waited for. It is not there yet: nobody is shown it. */
+  readonly ahead: ReadDocument | null
   /** Who typed each value last, by its path, of those that an edit changed. */
   readonly typists: ReadonlyMap<string, string>
   readonly undoable: EditMessage | null

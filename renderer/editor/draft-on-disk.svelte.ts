@@ -26,6 +26,9 @@ export class DraftOnDisk implements DraftAtWork {
   get findings() {
     return this.#opened.findings
   }
+  get ahead() {
+    return this.#opened.ahead
+  }
   get typists() {
     return this.#opened.typists
   }

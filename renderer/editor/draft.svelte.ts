@@ -2,9 +2,11 @@ import { rememberingAudit, type Finding } from '../../core/audit/index.ts'
 import type { Client, DraftLine, OpenedDraft } from '../../core/contract/index.ts'
 import {
   changesBetween,
+  decideDraft,
   documentIn,
   documentOf,
   evolveDraft,
+  isSame,
   messageOfPatches,
   patched,
   patchesBy,
@@ -15,13 +17,14 @@ import {
   type Draft,
   type DraftAct,
   type EditMessage,
+  type Json,
   type OpenDocument,
   type Patch,
 } from '../../core/drafts/index.ts'
 import { readDocument, type SpecDocument } from '../../core/engine/index.ts'
 import type { Outcome, Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import type { Change } from './draft-at-work.ts'
+import type { Change, ReadDocument } from './draft-at-work.ts'
 
 /** Who edits, and in which language the spec is read to them. */
 interface AtDraft {
@@ -42,6 +45,7 @@ export class OpenedDraftState {
   #draft: Draft = $state.raw({} as Draft)
   #line: DraftLine = $state.raw({} as DraftLine)
   #problem = $state.raw<Problem | null>(null)
+  #ahead = $state.raw<ReadDocument | null>(null)
   #last: Promise<unknown> = Promise.resolve()
   readonly #audit = rememberingAudit()
 
@@ -82,6 +86,10 @@ export class OpenedDraftState {
   /** The number of its last entry. */
   get seq() {
     return this.#draft.seq
+  }
+  /** What it will be once what this window did last is kept; null while nothing is waited for. */
+  get ahead() {
+    return this.#ahead
   }
   /** Why the last thing was not done; null after one that was. */
   get problem() {
@@ -144,16 +152,33 @@ export class OpenedDraftState {
   }
 
   async #act(act: DraftAct): Promise<boolean> {
-    const answer = await this.#client.request('drafts.act', {
-      ...{ draft: this.id, after: this.#draft.seq, person: this.#at.person() },
+    const person = this.#at.person()
+    const asked = this.#client.request('drafts.act', {
+      ...{ draft: this.id, after: this.#draft.seq, person },
       act,
     })
+    const next = this.#lookAhead(act, person)
+    const answer = await asked
     this.#problem = answer.ok ? null : answer.problem
+    this.#ahead = null
     if (answer.ok) {
-      this.#draft = evolveDraft(this.#draft, answer.value)
+      const isNext = next !== null && isSame(answer.value.event as Json, next.event as Json)
+      this.#draft = isNext ? next.draft : evolveDraft(this.#draft, answer.value)
       this.#at.edited?.(this.#draft.seq)
     } else if (answer.problem.code === 'draft-moved-on') await this.#readAgain()
     return answer.ok
+  }
+
+  /** While the host writes, what it will answer is worked out, so that it has only to be shown then; null for what it will refuse. */
+  #lookAhead(act: DraftAct, person: string) {
+    const decided = decideDraft(this.#draft, act, person)
+    if (!decided.ok) return null
+    const event = decided.value
+    const draft = evolveDraft(this.#draft, { event, person })
+    const document = documentOf(draft)
+    const reading = readDocument(document, this.#at.language())
+    if (reading.ok) this.#ahead = { document, spec: reading.spec, findings: this.#audit(reading.spec) }
+    return { event, draft }
   }
 
   /** What is there now is shown beside the problem that said so. */

@@ -16,6 +16,7 @@ interface State {
 /** A draft that is kept nowhere: for the gallery. */
 export class DraftInMemory implements DraftAtWork {
   readonly beside: BesideDraft
+  readonly ahead = null
   readonly #language: () => Language
   /** All of it is as it was entered. */
   readonly typists: ReadonlyMap<string, string>

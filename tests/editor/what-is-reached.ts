@@ -22,6 +22,7 @@ class Tried implements DraftAtWork {
   readonly reached = new Set<string>()
   /** How often something was changed. */
   changes = 0
+  readonly ahead = null
   readonly beside = null as never
   readonly findings = []
   readonly typists = new Map<string, string>()
