@@ -1,4 +1,5 @@
 import type { SpecDocument } from '../engine/index.ts'
+import { checkState } from './checking/index.ts'
 
 /** Who begins a draft, of what, and when. */
 export interface DraftBeginning {
@@ -13,7 +14,7 @@ export interface DraftBeginning {
 
 /** A copy of a spec as the beginning of another engine's. Where the copied numbers are invented, the source says so until all were replaced. */
 export function copyOf(spec: SpecDocument, { id, name, person, from, on }: DraftBeginning): SpecDocument {
-  const { checks: _, accepted: __, pages: ___, ...rest } = spec
+  const { checks: _, accepted: __, pages: ___, typedBy: ____, ...rest } = spec
   const copiedFrom = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
   return {
     ...rest,
@@ -25,7 +26,10 @@ export function copyOf(spec: SpecDocument, { id, name, person, from, on }: Draft
   }
 }
 
-/** The beginning of an engine's next revision: as it is, entered by who revises it and checked by nobody yet. */
+/**
+ * The beginning of an engine's next revision: as it is, with who entered and who checked each value. What is changed in it is typed by who
+ * changes it. It is checked as a whole where each value is, against the same edition of the manual.
+ */
 export function revisionOf(
   spec: SpecDocument,
   {
@@ -35,14 +39,15 @@ export function revisionOf(
     revision,
   }: Pick<DraftBeginning, 'person' | 'from' | 'on'> & { readonly revision: number },
 ): SpecDocument {
-  const copiedFromDemo = spec.source.kind === 'demo' ? spec.id : spec.source.copiedFromDemo
+  const { source } = spec
+  const now = { ...spec, revision: String(revision) }
+  if (source.kind === 'demo')
+    return { ...now, source: { kind: 'entered', from, enteredBy: person, on, copiedFromDemo: spec.id } }
+  const { checkedBy, ...unchecked } = source
+  const isChecked = from === source.from && checkState(spec).left.length === 0
   return {
-    ...spec,
-    revision: String(revision),
-    source: {
-      ...{ kind: 'entered', from, enteredBy: person, on },
-      ...(copiedFromDemo !== undefined && { copiedFromDemo }),
-    },
+    ...now,
+    source: { ...unchecked, from, on, ...(isChecked && checkedBy !== undefined && { checkedBy }) },
   }
 }
 

@@ -16,7 +16,7 @@ type Path = readonly (string | number)[]
 type Group = { readonly [key: string]: Json | undefined }
 
 /** Kept beside the values, and not values themselves. */
-const notCompared: ReadonlySet<string> = new Set(['checks', 'pages'])
+const notCompared: ReadonlySet<string> = new Set(['checks', 'pages', 'typedBy'])
 
 /**
  * What differs between two revisions, value by value. Entries of a list are known again by their id, mark or grade, else by their

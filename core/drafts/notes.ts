@@ -7,36 +7,48 @@ interface Note {
 }
 
 /**
- * The document with its notes on values (second-person checks, accepted doubts, pages) as they are after the patches: a note on what
+ * The document with its notes on values (second-person checks, accepted doubts, pages, who typed them) as they are after the patches: a note on what
  * was changed or taken out is gone, one on an entry of a list that moved goes with it. The page of a part stays where something in
  * the part is changed. What the patches say of the notes themselves stays as they say it.
  */
 export function notesAfter(document: SpecDocument, patches: readonly Patch[]): SpecDocument {
-  const { checks, accepted, pages } = document
-  if (checks === undefined && accepted === undefined && pages === undefined) return document
-  const others = patches.filter(({ path }) => !/^\/(checks|accepted|pages)(\/|$)/.test(path))
+  const { checks, accepted, pages, typedBy } = document
+  if ([checks, accepted, pages, typedBy].every((notes) => notes === undefined)) return document
+  const others = patches.filter(({ path }) => !/^\/(checks|accepted|pages|typedBy)(\/|$)/.test(path))
   if (others.length === 0) return document
   const after = <Of extends Note>(notes: readonly Of[] | undefined, isOfWhole = false) => {
     if (notes === undefined) return undefined
     const moved = notes.flatMap((note) => {
-      const keys = others.reduce<Path | null>(
-        (path, patch) => pathAfterPatch(path, patch, isOfWhole),
-        splitPath(note.path),
-      )
-      if (keys === null) return []
-      const path = joinPath(keys)
+      const path = placeAfter(note.path, others, isOfWhole)
+      if (path === null) return []
       return [path === note.path ? note : { ...note, path }]
     })
     return moved.length === notes.length && moved.every((note, at) => note === notes[at]) ? notes : moved
   }
   const [keptChecks, keptAccepted, keptPages] = [after(checks), after(accepted), after(pages, true)]
-  if (keptChecks === checks && keptAccepted === accepted && keptPages === pages) return document
+  const keptTypedBy = after(typedBy)
+  const areSame = keptChecks === checks && keptAccepted === accepted && keptPages === pages
+  if (areSame && keptTypedBy === typedBy) return document
   return {
     ...document,
     ...(keptChecks !== undefined && { checks: [...keptChecks] }),
     ...(keptAccepted !== undefined && { accepted: [...keptAccepted] }),
     ...(keptPages !== undefined && { pages: [...keptPages] }),
+    ...(keptTypedBy !== undefined && { typedBy: [...keptTypedBy] }),
   }
+}
+
+/** Where each of some values is after the patches; null for one that is not what it was. */
+export function placesAfter(paths: readonly string[], patches: readonly Patch[]): readonly (string | null)[] {
+  return paths.map((path) => placeAfter(path, patches, false))
+}
+
+function placeAfter(path: string, patches: readonly Patch[], isOfWhole: boolean): string | null {
+  const keys = patches.reduce<Path | null>(
+    (now, patch) => pathAfterPatch(now, patch, isOfWhole),
+    splitPath(path),
+  )
+  return keys === null ? null : joinPath(keys)
 }
 
 /**

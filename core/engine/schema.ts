@@ -69,6 +69,9 @@ export const partPage = z.strictObject({
   on: z.iso.date(),
 })
 
+/** Who typed a value, where that is somebody else than who entered the spec. */
+export const valueTypist = z.strictObject({ path: placeInSpec, by: nameText })
+
 /** One engine's bottom end as a data file, version 1. */
 export const engineSpec = z
   .strictObject({
@@ -95,6 +98,7 @@ export const engineSpec = z
     accepted: z.array(acceptedDoubt).max(200).optional(),
     checks: remembered(z.array(remembered(valueCheck)).max(10_000)).optional(),
     pages: remembered(z.array(remembered(partPage)).max(1000)).optional(),
+    typedBy: remembered(z.array(remembered(valueTypist)).max(10_000)).optional(),
   })
   .overwrite((spec): typeof spec => withCaps(spec))
 

@@ -13,6 +13,8 @@ import {
   idFrom,
   replayDraft,
   revisionOf,
+  typistsIn,
+  withTypists,
   type AllWords,
   type DraftBeginning,
   type Draft,
@@ -155,7 +157,7 @@ export function draftRequests(services: {
       const { draft, row } = found.value
       if (after !== draft.seq) return refused('draft-moved-on', { last: draft.seq }, 'after')
       if (draft.state !== 'open') return refused('draft-closed', { state: draft.state })
-      const text = documentText(documentOf(draft))
+      const text = documentText(withTypists(documentOf(draft), typistsIn(draft)))
       const read = readSpec(text)
       const [first] = read.ok ? [] : read.problems
       if (!read.ok)

@@ -19,6 +19,7 @@ const notByHand: readonly { readonly parts: RegExp; readonly why: string }[] = [
     parts: /^source\(entered\)\.checkedBy$/,
     why: 'said by the second-person check, once all values are the same',
   },
+  { parts: /^typedBy/, why: 'noted when a draft is published, of those whose edits it has' },
   { parts: /^source\(demo\)\./, why: 'a draft is never a demo' },
   {
     parts: /^(fastenerGroups|parts|ringSets|ringSets\[\]\.rings|case\.faces|crank\.(throws|wheels))\[\]\.id$/,

@@ -11,12 +11,14 @@ import {
   isBlind,
   isTheSame,
   pageOf,
+  revisionOf,
   typistsIn,
   valuesToCheck,
   withAccepted,
   withChecked,
   withoutAccepted,
   withPage,
+  withTypists,
   type Answer,
   type Draft,
   type SpecDocument,
@@ -190,6 +192,95 @@ describe('a second-person check', () => {
     }))
     expect(checkedBy(after)).toBeUndefined()
     expect(checkState(after).left.map(({ path }) => path)).toEqual(['fastenerGroups[0].shank'])
+  })
+})
+
+describe('the next revision', () => {
+  const notes = { from: 'Shop notes', on: '2026-05-02' }
+  /** Revision 1 as Ada entered it, with a bore that Cy corrected, all of it compared by Bo. */
+  const first = all(
+    withTypists(
+      { ...entered, case: { ...entered.case, bore: '85 mm' } },
+      new Map([['case.bore', 'Cy Moss']]),
+    ),
+  )
+  const next = (from: string) => revisionOf(first, { ...notes, from, person: 'Bo Lind', revision: 2 })
+  const typists = (draft: Draft) => Object.fromEntries(typistsIn(draft))
+  const edit = (draft: Draft, person: string, change: (document: SpecDocument) => SpecDocument): Draft => {
+    const patches = [...changesBetween(documentOfDraft(draft), change(documentOfDraft(draft)))]
+    const act = { type: 'edit', edit: { what: { code: 'pasted', facts: { count: 1 } }, patches } } as const
+    const event = decideDraft(draft, act, person)
+    if (!event.ok) throw new Error(event.problem.code)
+    return evolveDraft(draft, { event: event.value, person })
+  }
+  const pitchOf = (pitch: string) => (document: SpecDocument) => ({
+    ...document,
+    case: { ...document.case, pitch },
+  })
+
+  it('keeps who entered and who checked each value, for whoever begins it', () => {
+    const begun = beginDraft(next('Shop notes'))
+    expect(begun.base.source).toMatchObject({
+      enteredBy: 'Ada Brook',
+      checkedBy: 'Bo Lind',
+      on: '2026-05-02',
+    })
+    expect(checkState(begun.base).left).toEqual([])
+    expect(typists(begun)).toEqual({ 'case.bore': 'Cy Moss' })
+  })
+
+  it('is checked as a whole by nobody yet where it follows another edition, and each value keeps its check', () => {
+    const { base } = beginDraft(next('Shop notes, 2nd edition'))
+    expect(checkedBy(base)).toBeUndefined()
+    expect(checkOf(base, { path: 'case.bore' })).toMatchObject({ by: 'Bo Lind', how: 'same' })
+  })
+
+  it('has a changed value typed by who changed it, without a check, and nothing else', () => {
+    const draft = edit(beginDraft(next('Shop notes')), 'Bo Lind', pitchOf('97 mm'))
+    expect(typists(draft)).toEqual({ 'case.bore': 'Cy Moss', 'case.pitch': 'Bo Lind' })
+    const document = documentOfDraft(draft)
+    expect(checkedBy(document)).toBeUndefined()
+    expect(checkState(document).left.map(({ path }) => path)).toEqual(['case.pitch'])
+    const asked = (by: string) =>
+      withChecked(document, { path: 'case.pitch' }, same, { by, on: '2026-05-03' }, typistsIn(draft)).ok
+    expect([asked('Bo Lind'), asked('Ada Brook')]).toEqual([false, true])
+  })
+
+  it('says in the revision after it who typed what in this one', () => {
+    const draft = edit(beginDraft(next('Shop notes')), 'Bo Lind', pitchOf('97 mm'))
+    const second = withTypists(documentOfDraft(draft), typistsIn(draft))
+    expect(second.typedBy).toEqual([
+      { path: 'case.bore', by: 'Cy Moss' },
+      { path: 'case.pitch', by: 'Bo Lind' },
+    ])
+    const third = beginDraft(revisionOf(second, { ...notes, person: 'Cy Moss', revision: 3 }))
+    expect(typists(third)).toEqual({ 'case.bore': 'Cy Moss', 'case.pitch': 'Bo Lind' })
+    // Ada, who entered the spec, takes a value back to hers: nobody else typed it then.
+    const mended = edit(third, 'Ada Brook', pitchOf('96 mm'))
+    expect(withTypists(documentOfDraft(mended), typistsIn(mended)).typedBy).toEqual([
+      { path: 'case.bore', by: 'Cy Moss' },
+    ])
+  })
+
+  it('keeps who typed and who checked an entry that moves up as the one before it is taken out', () => {
+    const group = { ...entered.fastenerGroups[0]!, id: 'spare', name: 'Spare', grip: '31 mm' }
+    const groups = [group, ...entered.fastenerGroups]
+    const path = `fastenerGroups[${groups.length - 1}].grip`
+    const document = all({ ...entered, fastenerGroups: groups, typedBy: [{ path, by: 'Cy Moss' }] })
+    const begun = beginDraft(revisionOf(document, { ...notes, person: 'Bo Lind', revision: 2 }))
+    const draft = edit(begun, 'Bo Lind', (now) => ({ ...now, fastenerGroups: now.fastenerGroups.slice(1) }))
+    const moved = `fastenerGroups[${groups.length - 2}].grip`
+    expect(typists(draft)).toEqual({ [moved]: 'Cy Moss' })
+    expect(documentOfDraft(draft).typedBy).toEqual([{ path: moved, by: 'Cy Moss' }])
+    expect(checkState(documentOfDraft(draft)).left).toEqual([])
+  })
+
+  it('of a draft that an earlier version began is typed by who began it, as that version had it', () => {
+    const old: SpecDocument = { ...entered, source: { ...notes, kind: 'entered', enteredBy: 'Bo Lind' } }
+    const draft = edit(beginDraft(old), 'Ada Brook', pitchOf('97 mm'))
+    expect(typists(draft)).toEqual({ 'case.pitch': 'Ada Brook' })
+    const asked = withChecked(old, { path: 'case.bore' }, same, bo, typistsIn(draft))
+    expect(asked).toMatchObject({ problem: { code: 'check-by-who-entered' } })
   })
 })
 

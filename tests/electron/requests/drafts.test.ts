@@ -37,13 +37,14 @@ async function bench(inFolder = folder()) {
     opened: Output<'drafts.open'>,
     recipe: (document: OpenDocument) => void,
     after?: number,
+    person = 'Ana Ruiz',
   ) => {
     const act: DraftAct = {
       type: 'edit',
       edit: { what, patches: [...patchesBy(documentAt(opened), recipe)] },
     }
     return host.ask('drafts.act', {
-      ...{ draft: opened.line.id, person: 'Ana Ruiz', act },
+      ...{ draft: opened.line.id, person, act },
       after: after ?? opened.line.entries,
     })
   }
@@ -216,13 +217,16 @@ describe('the library', () => {
       origin: { kind: 'revision', engine: 'heron-4' },
     })
     expect(next.line).toMatchObject({ engine: 'heron-4', revision: 2, name: 'Heron 4' })
-    await edit(next, (document) => void (document.case.bore = '71 mm'))
+    await edit(next, (document) => void (document.case.bore = '71 mm'), 0, 'Bo Lind')
     await get('drafts.publish', { draft: next.line.id, after: 1, person: 'Bo Lind' })
     const { line, specText } = await get('builds.open', { build: before.line.id })
     expect(documentIn(specText)).toMatchObject({ revision: '1', case: { bore: '84 mm' } })
     expect(line.entries).toBe(1)
     const after = await get('builds.start', start)
-    expect(documentIn(after.specText)).toMatchObject({ revision: '2', case: { bore: '71 mm' } })
+    expect(documentIn(after.specText)).toMatchObject({
+      ...{ revision: '2', case: { bore: '71 mm' }, source: { enteredBy: 'Ana Ruiz' } },
+      typedBy: [{ path: 'case.bore', by: 'Bo Lind' }],
+    })
     expect(
       (await get('library.revisions', { engine: 'heron-4' })).map(({ revision, builds }) => [
         revision,

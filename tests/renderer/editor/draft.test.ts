@@ -10,9 +10,15 @@ const what = { code: 'removed', facts: { what: 'a bead' } } as never
 const at = { person: () => 'Ana Ruiz', language: () => 'en' as const }
 
 /** A draft on a real record, opened in as many windows as are asked for. */
-async function windows(count: number, { follows = false } = {}) {
+async function windows(count: number, { follows = false, kept = () => 0 } = {}) {
   const { ask, get } = asking(await store(folder()))
-  const client: Client = { request: (name, input) => ask(name, input) }
+  const client: Client = {
+    async request(name, input) {
+      const answer = await ask(name, input)
+      kept()
+      return answer
+    },
+  }
   const begun: OpenedDraft = await get('drafts.begin', {
     ...{ person: 'Ana Ruiz', name: 'Heron 4', from: 'Heron workshop manual' },
     origin: { kind: 'copy', engine: 'skerry-3', revision: 0 },
@@ -50,6 +56,21 @@ describe('a draft in a window', () => {
     expect([draft!.document.case.pitch, draft!.undoable, draft!.redoable]).toEqual(['96 mm', null, what])
     await draft!.redo()
     expect(draft!.document.case.pitch).toBe('40 mm')
+  })
+
+  it('works out what an edit leads to while it is kept, and shows it once it is', async () => {
+    const seen: unknown[] = []
+    const [draft] = await windows(1, {
+      kept: () => seen.push([draft!.document.case.pitch, draft!.ahead?.document.case.pitch]),
+    })
+    await draft!.edit(what, (document) => void (document.case.pitch = '40 mm'))
+    await draft!.edit(what, (document) => void (document.case.pitch = '40'))
+    expect(seen).toEqual([
+      ['96 mm', '40 mm'],
+      ['40 mm', undefined],
+    ])
+    expect([draft!.document.case.pitch, draft!.ahead]).toEqual(['40 mm', null])
+    expect(draft!.findings[0]).toMatchObject({ problem: { code: 'bores-overlap' } })
   })
 
   it('makes edits one after the other, each on the document that the one before left', async () => {
