@@ -10,7 +10,7 @@ const what = { code: 'removed', facts: { what: 'a bead' } } as never
 const at = { person: () => 'Ana Ruiz', language: () => 'en' as const }
 
 /** A draft on a real record, opened in as many windows as are asked for. */
-async function windows(count: number, { follows = false, kept = () => 0 } = {}) {
+async function windows(count: number, { follows = false, kept = (): void => undefined } = {}) {
   const { ask, get } = asking(await store(folder()))
   const client: Client = {
     async request(name, input) {
