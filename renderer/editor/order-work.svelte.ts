@@ -51,11 +51,25 @@ export class OrderWork {
   begin() {
     this.#begins = true
   }
+  /** Counted from what is in the draft then: taps may come faster than the draft is kept. */
   tap(fastener: string) {
-    this.#keep(tapped(this.sequence, fastener))
+    const { named } = this
+    if (named === null) return
+    const begins = this.#begins
+    this.#begins = !begins && this.sequence.length === 1 && this.sequence[0] === fastener
+    if (this.#begins) return
+    void this.#desk.change(this.#editMessage(named), (document) =>
+      withSequence(
+        document,
+        named,
+        tapped(begins ? [] : (orderNamed(document, named)?.sequence ?? []), fastener),
+      ),
+    )
   }
   mend(sequence: readonly string[]) {
-    this.#keep(sequence)
+    const { named } = this
+    if (named === null) return
+    void this.#desk.change(this.#editMessage(named), (document) => withSequence(document, named, sequence))
   }
   grow(pattern: PatternName) {
     const { named } = this
@@ -67,13 +81,6 @@ export class OrderWork {
     )
   }
 
-  #keep(sequence: readonly string[]) {
-    const { named } = this
-    if (named === null) return
-    this.#begins = sequence.length === 0
-    if (sequence.length === 0) return
-    void this.#desk.change(this.#editMessage(named), (document) => withSequence(document, named, sequence))
-  }
   #editMessage({ order }: OrderNamed) {
     return { code: 'orderTapped', facts: { order } } as const
   }

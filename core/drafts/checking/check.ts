@@ -2,7 +2,7 @@ import type { SpecDocument, ValueCheck } from '../../engine/index.ts'
 import { nameKey } from '../../person/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import { parseAngle, parseTorque, readBoth } from '../../quantity/index.ts'
-import { inUnitOf } from '../forms/index.ts'
+import { inUnitOf, printedValue } from '../forms/index.ts'
 import { valuesToCheck, type CheckedValue } from './values.ts'
 
 /** What a second person found: the same as in the spec, the same typed unseen, or something else. */
@@ -21,11 +21,17 @@ export function checkOf(
   return checks.find((check) => check.path === path) ?? null
 }
 
-/** Whether what was typed unseen is the value: the same amount in whatever unit, the same numbers in the same order. */
-export function isTheSame({ kind, shown }: CheckedValue, typed: string): Outcome<boolean> {
+/**
+ * Whether what was typed unseen is the value: the same amount in whatever unit, the same numbers in the same order. A limit may be
+ * typed as the manual prints it, `30 ± 3 lbf·ft`.
+ */
+export function isTheSame({ kind, shown, keys }: CheckedValue, typed: string): Outcome<boolean> {
   if (kind === 'order') return done(numbersIn(typed).join(' ') === numbersIn(shown).join(' '))
   const parse = kind === 'torque' ? (text: string) => parseTorque(text) : parseAngle
-  const read = readBoth<number>(inUnitOf(typed, shown), parse)
+  const printed = printedValue(typed)
+  const key = keys.at(-1)
+  const part = key === 'least' || key === 'most' ? printed[key] : printed.target
+  const read = readBoth<number>(inUnitOf(part ?? typed, shown), parse)
   if (!read.ok) return read
   const value = readBoth<number>(shown, parse)
   return done(value.ok && Math.abs(read.value - value.value) <= 1e-9 * Math.abs(value.value))

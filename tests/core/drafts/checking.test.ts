@@ -103,6 +103,18 @@ describe('what is typed unseen', () => {
     expect(isTheSame(value(kind, shown), typed)).toEqual({ ok: true, value: is })
   })
 
+  it.each([
+    ['target', '30 lbf·ft (40 N·m)', '30 ± 3 lbf·ft', true],
+    ['least', '27 lbf·ft (36 N·m)', '30 ± 3 lbf·ft (40 ± 4 N·m)', true],
+    ['most', '33 lbf·ft', '30 ± 3 lbf·ft', true],
+    ['most', '34 lbf·ft', '30 ± 3 lbf·ft', false],
+    ['least', '150 lbf·ft', '150 to 160 lbf·ft', true],
+    ['least', '150 lbf·ft', '150 lbf·ft', true],
+  ] as const)('%s %s may be typed as the manual prints it, %s: %s', (key, shown, typed, is) => {
+    const keys = ['procedures', 0, 'passes', 0, key]
+    expect(isTheSame({ ...value('torque', shown), keys }, typed)).toEqual({ ok: true, value: is })
+  })
+
   it('is asked for again where it cannot be read', () => {
     expect(isTheSame(value('torque', '30 N·m'), 'thirty')).toMatchObject({ ok: false })
   })

@@ -28,6 +28,19 @@ describe('a value as a manual prints it', () => {
     ['150–160 N·m', { least: '150 N·m', most: '160 N·m' }],
     ['24 bis 26 Nm', { least: '24 Nm', most: '26 Nm' }],
     ['24 N·m', { target: '24 N·m' }],
+    // As public manuals print them: no nought before the point, a stroke between two sizes, each of them in two units.
+    ['.002 to .005 in', { least: '.002 in', most: '.005 in' }],
+    ['2.999/3.000 in', { least: '2.999 in', most: '3.000 in' }],
+    ['1/2 in', { target: '1/2 in' }],
+    ['120° ± 5°', { target: '120 °', least: '115 °', most: '125 °' }],
+    [
+      '30 ± 3 lb. ft. (40 ± 4 N·m)',
+      { target: '30 lb. ft. (40 N·m)', least: '27 lb. ft. (36 N·m)', most: '33 lb. ft. (44 N·m)' },
+    ],
+    ['120 to 130 ft lb (163 to 176 N·m)', { least: '120 ft lb (163 N·m)', most: '130 ft lb (176 N·m)' }],
+    ['30 lbf·ft (41 N·m)', { target: '30 lbf·ft (41 N·m)' }],
+    // A tolerance in one of them alone is none that both have.
+    ['30 ± 3 lbf·ft (40 N·m)', { target: '30 ± 3 lbf·ft (40 N·m)' }],
     // Two units: nothing is guessed, and the schema says what is wrong with it.
     ['20 N·m to 25 lbf·ft', { target: '20 N·m to 25 lbf·ft' }],
   ])('%s', (typed, parts) => {
