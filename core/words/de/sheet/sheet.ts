@@ -49,6 +49,8 @@ export const sheet: Words['sheet'] = {
 
   head: {
     demo: ({ note }) => `DEMO. ${note}`,
+    unchecked: ({ enteredBy }) =>
+      `NICHT GEPRÜFT. Die Werte des Datenblatts hat ${enteredBy} eingegeben; keine zweite Person hat sie mit dem Handbuch verglichen.`,
     engine: 'Motor',
     revision: ({ name, revision }) => `${name}, Datenblatt Revision ${revision}`,
     build: 'Aufbau',

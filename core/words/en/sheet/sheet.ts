@@ -78,6 +78,8 @@ export const sheet = {
 
   head: {
     demo: ({ note }: { readonly note: string }) => `DEMO. ${note}`,
+    unchecked: ({ enteredBy }: { readonly enteredBy: string }) =>
+      `NOT CHECKED. The numbers of the spec were entered by ${enteredBy}; no second person has compared them with the manual.`,
     engine: 'Engine',
     revision: ({ name, revision }: { readonly name: string; readonly revision: string }) =>
       `${name}, spec revision ${revision}`,

@@ -49,6 +49,8 @@ export const sheet: Words['sheet'] = {
 
   head: {
     demo: ({ note }) => `DEMO. ${note}`,
+    unchecked: ({ enteredBy }) =>
+      `SIN COMPROBAR. Los valores de la ficha los introdujo ${enteredBy}; ninguna segunda persona los ha comparado con el manual.`,
     engine: 'Motor',
     revision: ({ name, revision }) => `${name}, revisión ${revision} de la ficha`,
     build: 'Montaje',
