@@ -99,7 +99,8 @@ function endOfTitle({ frame, px, title }: Drawing): Point {
   const height = title.reduce((sum, { capital }, index) => sum + capital * (index === 0 ? 1 : 1.62), 0)
   const capital = last?.capital ?? 0
   return {
-    x: frame.left + (titleInset.left + (last === undefined ? 0 : lineWidth(last))) * px,
+    // A screen that sets each letter on a whole pixel writes a line up to this much longer.
+    x: frame.left + (titleInset.left + (last === undefined ? 0 : 1.02 * lineWidth(last))) * px,
     y: frame.top + (titleInset.top + height - capital / 2) * px,
   }
 }
