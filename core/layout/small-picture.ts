@@ -72,6 +72,26 @@ export function pointer(fromX: number, fromY: number, toX: number, toY: number):
   ]
 }
 
+/** A dimension with an arrow at each end, from inside what is measured. */
+export function span(fromX: number, fromY: number, toX: number, toY: number): readonly PictureLine[] {
+  const [x, y] = [(fromX + toX) / 2, (fromY + toY) / 2]
+  return [...pointer(x, y, fromX, fromY), ...pointer(x, y, toX, toY)]
+}
+
+/** The same for what is too thin for its arrows: they point at it from outside. */
+export function pinch(fromX: number, fromY: number, toX: number, toY: number): readonly PictureLine[] {
+  const length = Math.hypot(toX - fromX, toY - fromY)
+  const [x, y] = [((toX - fromX) / length) * 30, ((toY - fromY) / length) * 30]
+  return [...pointer(fromX - x, fromY - y, fromX, fromY), ...pointer(toX + x, toY + y, toX, toY)]
+}
+
+/** An arrow along a circle, its angles as those of `arc`. */
+export function turn(x: number, y: number, radius: number, from: number, to: number): readonly PictureLine[] {
+  const points = arc(x, y, radius, from, to)
+  const [beforeX = x, beforeY = y, endX = x, endY = y] = points.slice(-4)
+  return [{ role: 'gauge', points, closed: false }, ...pointer(beforeX, beforeY, endX, endY)]
+}
+
 function round(value: number): number {
   return Math.round(value * 10) / 10
 }

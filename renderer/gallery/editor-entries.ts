@@ -1,6 +1,8 @@
 import { documentIn, documentText, valuesToCheck, type OpenDocument } from '../../core/drafts/index.ts'
+import { fieldPicture, fieldPictures } from '../../core/layout/index.ts'
 import { en } from '../../core/words/index.ts'
 import EditorPage from '../editor/EditorPage.svelte'
+import FieldPicture from '../editor/FieldPicture.svelte'
 import type { Bench } from '../bench/bench.svelte.ts'
 import { benchWith } from './at-bench.ts'
 import { gearsPhoto } from '../../tests/photos/gears-photo.ts'
@@ -12,6 +14,7 @@ import type { Press } from './press.ts'
 import type { OnStage } from './shown.ts'
 
 const screen = entriesOf('Specs', 'screen')
+const page = entriesOf('Specs', 'page')
 
 /** What is changed in a demo before it is shown. */
 type Change = (document: OpenDocument) => void
@@ -62,8 +65,20 @@ const pictured = async (shown: OnStage) => {
   }
 }
 
+/** Each picture that stands beside a field. */
+const fieldsDrawn = () => {
+  const fields = Object.keys(fieldPictures)
+  const first = (field: string) => fields.find((each) => fieldPictures[each] === fieldPictures[field])
+  return Object.fromEntries(
+    fields
+      .filter((field) => first(field) === field)
+      .map((field) => [field, { picture: fieldPicture(field)! }]),
+  )
+}
+
 export const editorEntries: readonly Entry[] = [
   shows('at its start', 'A spec on its drawing, nothing chosen', 'skerry-3'),
+  page('Pictures of fields', 'What each field measures', FieldPicture, fieldsDrawn),
   shows('placing', 'What is placed by the next tap', 'skerry-3', [t.actions.place]),
   shows('case', 'What the case is, its bearings and its crank by numbers', 'holm-2', [
     { group: t.forms, button: t.sections.case },
@@ -99,6 +114,10 @@ export const editorEntries: readonly Entry[] = [
   shows('groups on the drawing', 'The fasteners of one group are filled', 'carr-v2', [t.actions.group]),
   shows('passes', 'The table of passes, as a manual has it', 'skerry-3', [t.sections.passes]),
   shows('groups', 'What the fasteners are', 'fen-1', [t.sections.groups]),
+  shows('field with its picture', 'What the field measures, drawn', 'fen-1', [
+    t.sections.groups,
+    { field: t.fields.grip },
+  ]),
   shows('bearings', 'Bands, walls and the chart with what each cell gives', 'skerry-3', [t.sections.fits]),
   shows('all of bearings', 'What few manuals give of bearings, each opened', 'skerry-3', [
     ...[t.sections.fits, t.groups.more, t.more.measuring.title, t.more.seating.title, t.more.warm.title],

@@ -1,7 +1,12 @@
 import { tick } from 'svelte'
 
-/** A button, or the line that opens a part, by how its text begins, in the whole stage or in a group of buttons; a choice of a list; or a text that is waited for. */
-export type Press = string | ButtonOfGroup | ChoiceOfList | { readonly appears: string }
+/** A button, or the line that opens a part, by how its text begins, in the whole stage or in a group of buttons; a choice of a list; a field that the cursor goes to; or a text that is waited for. */
+export type Press =
+  | string
+  | ButtonOfGroup
+  | ChoiceOfList
+  | { readonly field: string }
+  | { readonly appears: string }
 
 interface ButtonOfGroup {
   readonly group: string
@@ -24,6 +29,7 @@ export async function press(within: HTMLElement, presses: readonly Press[]): Pro
     if (typeof each === 'string') pressIn(within, each)
     else if ('appears' in each) await waitFor(within, each.appears)
     else if ('choose' in each) choose(within, each)
+    else if ('field' in each) goInto(within, each.field)
     else pressIn(groupIn(within, each.group), each.button)
   }
   await tick()
@@ -47,6 +53,14 @@ function choose(within: Element, { choose: name, option }: ChoiceOfList) {
   if (!list || !found) throw new Error(`there is no “${option}” to choose for “${name}”`)
   list.value = found.value
   list.dispatchEvent(new Event('change', { bubbles: true }))
+}
+
+function goInto(within: Element, name: string) {
+  const field = [...within.querySelectorAll('input')].find(({ labels }) =>
+    [...(labels ?? [])].some(({ textContent }) => textContent.trim() === name),
+  )
+  if (!field) throw new Error(`there is no field “${name}”`)
+  field.focus()
 }
 
 function groupIn(within: HTMLElement, name: string): Element {

@@ -41,6 +41,7 @@ export const editor: Words['editor'] = {
   },
   whatToDo: 'Was auf der Zeichnung zu tun ist',
   selected: (facts) => (facts.count === 0 ? 'Nichts ist gewählt.' : `${things(facts)} gewählt`),
+  fieldPicture: 'Was das Feld misst',
   chooseByTap: 'Antippen, was zu bearbeiten ist; erneut antippen wählt es ab. Ziehen verschiebt es.',
   clear: 'Auswahl aufheben',
   place: {

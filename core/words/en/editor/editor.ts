@@ -46,6 +46,7 @@ export const editor = {
   },
   whatToDo: 'What to do on the drawing',
   selected: (facts: OfThings) => (facts.count === 0 ? 'Nothing is chosen.' : `${things(facts)} chosen`),
+  fieldPicture: 'What the field measures',
   chooseByTap: 'Tap what is to be worked on; tap it again to leave it out. Drag it to move it.',
   clear: 'Choose nothing',
   place: {

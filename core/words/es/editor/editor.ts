@@ -41,6 +41,7 @@ export const editor: Words['editor'] = {
   },
   whatToDo: 'Qué hacer en el dibujo',
   selected: (facts) => (facts.count === 0 ? 'No hay nada elegido.' : `${things(facts)} en la selección`),
+  fieldPicture: 'Lo que mide el campo',
   chooseByTap:
     'Tocar lo que se va a modificar; tocado de nuevo, sale de la selección. Al arrastrarlo se mueve.',
   clear: 'Anular la selección',

@@ -1,0 +1,123 @@
+import { measurePicture } from '../measure-picture.ts'
+import {
+  arc,
+  axis,
+  box,
+  edge,
+  hollow,
+  metal,
+  pinch,
+  pointer,
+  span,
+  turn,
+  type PictureLine,
+} from '../small-picture.ts'
+
+type Lines = readonly PictureLine[]
+
+const whole = 2 * Math.PI
+const hexagon = (x: number, y: number): PictureLine =>
+  hollow(
+    [0, 1, 2, 3, 4, 5].flatMap((corner) =>
+      arc(x, y, 24, (corner * Math.PI) / 3, (corner * Math.PI) / 3).slice(0, 2),
+    ),
+  )
+
+const wrench = (): Lines => [
+  metal(box(70, 50, 190, 20)),
+  metal(arc(70, 60, 36, 0, whole)),
+  hexagon(70, 60),
+  ...pointer(250, 4, 250, 46),
+]
+const angle = (): Lines => [
+  metal(arc(90, 70, 40, 0, whole)),
+  hexagon(90, 70),
+  edge([90, 70, 90, 2]),
+  ...turn(90, 70, 56, Math.PI, Math.PI * 1.5),
+]
+const longer = (): Lines => [
+  metal(box(40, 30, 26, 52)),
+  metal(box(66, 44, 180, 24)),
+  axis(20, 56, 280, 56),
+  edge([40, 56, 40, 112]),
+  edge([246, 56, 246, 112]),
+  ...span(40, 104, 246, 104),
+]
+
+/** Pictures of what a pass wants, by its kind. */
+export const ofPasses: Readonly<Record<string, () => Lines>> = {
+  'procedures.passes.torque': wrench,
+  'procedures.passes.recheck': wrench,
+  'procedures.passes.angle': angle,
+  'procedures.passes.stretch': longer,
+  'procedures.passes.tighten-to-stretch': longer,
+  'procedures.passes.tighten-to-stretch.torque': wrench,
+  'procedures.passes.seat.gap': () => [
+    metal(box(40, 14, 220, 40)),
+    metal(box(40, 66, 220, 40)),
+    ...pinch(150, 54, 150, 66),
+  ],
+  'procedures.passes.action.turning': () => [
+    metal(arc(150, 60, 34, 0, whole)),
+    metal(arc(196, 60, 16, 0, whole)),
+    axis(90, 60, 230, 60),
+    ...turn(150, 60, 54, Math.PI, Math.PI * 2),
+  ],
+  'procedures.passes.action.reading': () => measurePicture('other').lines,
+}
+
+/** From the nose of a case and from the axis of the crank. */
+const place = (measured: Lines): Lines => [
+  metal(box(36, 12, 240, 96)),
+  hollow(arc(196, 32, 12, 0, whole)),
+  axis(10, 74, 296, 74),
+  ...measured,
+]
+const along = () => place(span(36, 32, 196, 32))
+const across = () => place(span(196, 74, 196, 32))
+const round = (): Lines => [hollow(arc(150, 60, 40, 0, whole)), ...span(110, 60, 190, 60)]
+const sized = (measured: Lines): Lines => [hollow(box(90, 30, 120, 60)), ...measured]
+const sizeAlong = () => sized(span(90, 60, 210, 60))
+const sizeAcross = () => sized(span(150, 30, 150, 90))
+const gapAt = (): Lines => [
+  metal(arc(150, 60, 54, 0, whole)),
+  hollow(arc(150, 60, 44, Math.PI * 1.5 + 0.1, Math.PI * 3.5 - 0.1)),
+  edge([150, 60, 150, 2]),
+  ...turn(150, 60, 30, Math.PI, Math.PI * 1.5),
+]
+
+/** Pictures of where things lie on a face, and how large they are there. */
+export const ofPlaces: Readonly<Record<string, () => Lines>> = {
+  ...Object.fromEntries(
+    [
+      'fasteners.at',
+      'case.dowels.at',
+      'case.oilPassages.at',
+      'case.faceParts.at',
+      'beads.keepOut.at',
+      'beads.path',
+      'case.faces.outline',
+    ].flatMap((path) => [
+      [`${path}.0`, along],
+      [`${path}.1`, across],
+    ]),
+  ),
+  'case.dowels.diameter': round,
+  'case.faceParts.diameter': round,
+  ...Object.fromEntries(
+    ['case.oilPassages.size', 'case.faceParts.size', 'beads.keepOut.size'].flatMap((path) => [
+      [`${path}.0`, sizeAlong],
+      [`${path}.1`, sizeAcross],
+    ]),
+  ),
+  'beads.width': () => [metal(box(20, 4, 260, 112)), metal(box(40, 50, 220, 20)), ...pinch(150, 50, 150, 70)],
+}
+
+/** Pictures of what is said of rings and of the room beside a rod. */
+export const ofClearances: Readonly<Record<string, () => Lines>> = {
+  rodSideClearance: () => measurePicture('rod-side').lines,
+  'ringSets.rings.endGap': () => measurePicture('ring-gap').lines,
+  'ringSets.rings.grooveClearance': () => measurePicture('groove-clearance').lines,
+  'ringSets.rings.gapAt': gapAt,
+  'ringSets.clock': gapAt,
+}
