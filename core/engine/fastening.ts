@@ -86,6 +86,8 @@ export const fastener = z.strictObject({
 /** An order: which fastener after which. Where it was grown by a pattern, the pattern's name is kept beside it. */
 export const order = z.strictObject({
   id: idText,
+  /** As it is chosen; one without a name is called by its place among the orders of its procedure. */
+  name: shownName.optional(),
   sequence: z.array(idText).min(1, advise('order-empty')).max(1000),
   pattern: z.enum(['centre-out', 'spiral', 'crosswise', 'end-to-end']).optional(),
 })

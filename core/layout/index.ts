@@ -11,7 +11,7 @@ export type {
   Sheet,
   View,
 } from './facts.ts'
-export { aboutAt, boxAbout, boxesOfNext, textBox } from './scene/about-at.ts'
+export { aboutAt, boxAbout, boxesAbout, boxesOfNext, textBox } from './scene/about-at.ts'
 export type { DrawingSubject } from './content.ts'
 export { bareFacts } from './facts.ts'
 export { footnotesOf, hasFootnotes } from './footnotes.ts'

@@ -48,7 +48,7 @@ function auditOrder(
   path: string,
 ): readonly Finding[] {
   const passes = procedure.passes.filter((pass) => pass.kind !== 'action' && pass.order === order.id)
-  const common = { procedure: procedure.name, order: order.id }
+  const common = { procedure: procedure.name, order: order.name ?? order.id }
   const inOrder = new Set(order.sequence)
   const listed = [...inOrder].flatMap((id) => fasteners.get(id) ?? [])
   const findings: Finding[] = []

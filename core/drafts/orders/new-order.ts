@@ -4,7 +4,7 @@ import type { OrderNamed } from './order-edits.ts'
 
 const isId = /^[A-Za-z0-9][A-Za-z0-9.-]{0,35}$/
 
-/** An order more for a procedure, named as it is typed as far as an id can be; over the fasteners of the first one until it is tapped. */
+/** An order more for a procedure, with the name that is typed; over the fasteners of the first one until it is tapped. */
 export function withNewOrder(
   document: SpecDocument,
   procedure: string,
@@ -17,7 +17,7 @@ export function withNewOrder(
   const sequence = orders[0]?.sequence ?? []
   return {
     named: { procedure, order },
-    document: withOrders(document, procedure, [...orders, { id: order, sequence }]),
+    document: withOrders(document, procedure, [...orders, { id: order, name, sequence }]),
   }
 }
 

@@ -23,7 +23,9 @@ export function withSequence(
   sequence: readonly string[],
 ): Outcome<SpecDocument> {
   if (sequence.length === 0) return refused('draft-order-left-empty', named)
-  return done(withOrder(document, named, ({ id }) => ({ id, sequence: [...sequence] })))
+  return done(
+    withOrder(document, named, ({ pattern: _, ...order }) => ({ ...order, sequence: [...sequence] })),
+  )
 }
 
 /** An order grown by a named pattern over these fasteners. Refuses `draft-order-left-empty`. */
@@ -39,7 +41,7 @@ export function grownOrder(
     ...{ id, x: inMillimetres(nanometres(at.x)), y: inMillimetres(nanometres(at.y)) },
   }))
   const sequence = [...orderBy(pattern, places)]
-  return done(withOrder(document, named, ({ id }) => ({ id, sequence, pattern })))
+  return done(withOrder(document, named, (order) => ({ ...order, sequence, pattern })))
 }
 
 /** Fasteners painted with a group by tapping them. */

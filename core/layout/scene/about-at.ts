@@ -26,7 +26,19 @@ export function aboutAt(scene: Scene, point: Point, reach: number): string | nul
 
 /** What a thing covers on the sheet, in mm, without what only points at it or is said of it; null for what is not drawn. */
 export function boxAbout(scene: Scene, about: string): Box | null {
-  const own = scene.shapes.filter((shape) => shape.about === about && !isPointing(shape))
+  return boxOf(scene.shapes.filter((shape) => shape.about === about))
+}
+
+/** The same box by box: the thing itself, and its number by itself where it stands beside a face too full for it; none for what is not drawn. */
+export function boxesAbout(scene: Scene, about: string): readonly Box[] {
+  const own = scene.shapes.filter((shape) => shape.about === about)
+  const apart = own.filter(({ id }) => id === `${about}/lane-disc`)
+  const boxes = [boxOf(own.filter((shape) => !apart.includes(shape))), boxOf(apart)]
+  return boxes.flatMap((box) => box ?? [])
+}
+
+function boxOf(shapes: readonly Shape[]): Box | null {
+  const own = shapes.filter((shape) => !isPointing(shape))
   const itself = own.filter(({ kind }) => kind !== 'text')
   const boxes = (itself.length > 0 ? itself : own).map(boxOfShape)
   if (boxes.length === 0) return null

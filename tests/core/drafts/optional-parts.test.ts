@@ -5,8 +5,10 @@ import {
   typedBand,
   typedEntry,
   withChartFor,
+  orderNamed,
   withNewOrder,
   withoutOrder,
+  withSequence,
   type TypedColumn,
 } from '../../../core/drafts/index.ts'
 import { readDocument } from '../../../core/engine/index.ts'
@@ -64,7 +66,10 @@ describe('an order more of a procedure', () => {
     const { document, named } = withNewOrder(skerry, procedure, 'Loosening')
     expect(readDocument(document, 'en').ok).toBe(true)
     const [first, more] = document.procedures[0]!.orders
-    expect(more!.sequence).toEqual(first!.sequence)
+    expect(more).toEqual({ id: 'Loosening', name: 'Loosening', sequence: first!.sequence })
+    const tapped = withSequence(document, named, first!.sequence.toReversed())
+    expect(tapped).toMatchObject({ ok: true })
+    expect(tapped.ok && orderNamed(tapped.value, named)?.name).toBe('Loosening')
     expect([isSpareOrder(document, named), isSpareOrder(document, { procedure, order: first!.id })]).toEqual([
       ...[true, false],
     ])

@@ -105,6 +105,8 @@ export const editor: Words['editor'] = {
   },
   order: {
     which: 'Reihenfolge',
+    name: 'Name der Reihenfolge',
+    called: ({ number }) => `Reihenfolge ${number}`,
     none: 'Diese Fläche zieht noch kein Anziehvorgang an.',
     addProcedure: 'Anziehvorgang hinzufügen',
     proposal:

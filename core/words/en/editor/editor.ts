@@ -127,6 +127,8 @@ export const editor = {
   },
   order: {
     which: 'Order',
+    name: 'Name of the order',
+    called: ({ number }: { readonly number: number }) => `Order ${number}`,
     none: 'No procedure tightens this face yet.',
     addProcedure: 'Add a tightening procedure',
     proposal:

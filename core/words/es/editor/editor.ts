@@ -107,6 +107,8 @@ export const editor: Words['editor'] = {
   },
   order: {
     which: 'Orden',
+    name: 'Nombre del orden',
+    called: ({ number }) => `Orden ${number}`,
     none: 'Ningún procedimiento aprieta aún esta cara.',
     addProcedure: 'Añadir un procedimiento de apriete',
     proposal:
