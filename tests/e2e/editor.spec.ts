@@ -1,13 +1,12 @@
-import { join } from 'node:path'
 import { en } from '../../core/words/index.ts'
 import { ask } from './ask.ts'
 import { expect, test } from './bench.ts'
+import { cameraOf } from './camera.ts'
 import { pixelsLeftBehind } from './drawing.ts'
-import { named } from './named.ts'
+import { named, saying } from './named.ts'
 import { backToTheList } from './seed.ts'
 
 const { editor, library, revision } = en
-const gears = join(import.meta.dirname, '../photos/gears.jpg')
 
 test('a spec is begun, written by pointer and keys, and published; a build of it takes its next revision over', async ({
   bench,
@@ -78,7 +77,7 @@ test('a spec is begun, written by pointer and keys, and published; a build of it
     await expect(forms.getByRole('listitem')).toHaveCount(2)
   })
 
-  await test.step('a picture comes under the drawing, is placed by two points with the keys, and is there again', async () => {
+  await test.step('a picture from the camera comes under the drawing, is placed by two points with the keys, and is there again', async () => {
     const { picture } = editor
     await button(editor.actions.picture).click()
     const file = page.getByLabel(en.photos.file)
@@ -86,7 +85,12 @@ test('a spec is begun, written by pointer and keys, and published; a build of it
     await expect(page.getByRole('alert')).toContainText(
       en.problems['photo-no-picture']({ name: 'notes.jpg' }),
     )
-    await file.setInputFiles(gears)
+    await cameraOf(page, null)
+    await button(en.photos.fromCamera).press('Enter')
+    await expect(page.getByRole('alert')).toContainText(saying(() => en.problems['camera-refused']({})))
+    await cameraOf(page, { width: 1600, height: 1200 })
+    await button(en.photos.fromCamera).press('Enter')
+    await button(en.photos.camera.take).press('Enter')
     await button(picture.under).press('Enter')
     await button(picture.twoPoints).press('Enter')
     await page.keyboard.press('Enter')

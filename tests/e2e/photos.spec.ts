@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Page } from '@playwright/test'
 import { en } from '../../core/words/index.ts'
 import { accessFaults } from './accessibility.ts'
 import { expect, test as base } from './bench.ts'
+import { cameraOf } from './camera.ts'
 import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
 import { atStep, openAt } from './seed.ts'
@@ -24,26 +24,6 @@ const test = base.extend<{ elsewhere: OtherBench }>({
 })
 
 test.use({ engines: ['holm-2'] })
-
-/** The browser's camera: none, or one that shows a canvas of this size; it counts how often it was asked for, and for what. */
-async function cameraOf(page: Page, size: { width: number; height: number } | null) {
-  await page.evaluate((size) => {
-    const asked: unknown[] = []
-    Object.assign(window, { cameraAskedFor: asked })
-    navigator.mediaDevices.getUserMedia = (wanted) => {
-      asked.push(wanted)
-      if (size === null) return Promise.reject(new DOMException('Permission denied', 'NotAllowedError'))
-      const canvas = Object.assign(document.createElement('canvas'), size)
-      const stream = canvas.captureStream(10)
-      const context = canvas.getContext('2d')!
-      setInterval(() => {
-        context.fillStyle = `hsl(${Date.now() % 360} 60% 50%)`
-        context.fillRect(0, 0, size.width, size.height)
-      }, 50)
-      return Promise.resolve(stream)
-    }
-  }, size)
-}
 
 test('a photo goes in from a file and the camera, onto the sheet, into an export, and is verified elsewhere', async ({
   unopened: bench,
