@@ -121,7 +121,7 @@ export const bench: TopicsOf<'bench'> = {
       (shown) => say`Pulsar ${shown.wrenches.add}.`,
       'Escribir nombre y número, y la primera y la última marca de la escala.',
       'Escribir el día de su calibración, y tipo y clase como están marcados.',
-      'Para adaptadores que alejan el tornillo del cuadradillo, escribir longitud de la llave y distancia.',
+      'Para adaptadores que alejan la fijación del cuadradillo, escribir longitud de la llave y distancia.',
       (shown) => say`Pulsar ${shown.wrenches.form.keep}.`,
     ],
     troubles: [
@@ -131,7 +131,7 @@ export const bench: TopicsOf<'bench'> = {
           say`${shown.run.wrench.offer} en el paso dice por qué: alcance, divisiones, clase o adaptador.`,
       },
       {
-        when: 'La llave se ajusta a un valor distinto del que recibe el tornillo.',
+        when: 'La llave se ajusta a un valor distinto del que recibe la fijación.',
         then: 'Con adaptador es correcto: se indica a cuánto ajustar. Mantener el adaptador en el ángulo indicado.',
       },
     ],

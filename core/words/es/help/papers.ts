@@ -67,7 +67,7 @@ export const papers: TopicsOf<'papers'> = {
     how: [
       (shown) => say`Pulsar ${shown.run.benchCard} en el paso del procedimiento, o ${shown.rings.card.open}.`,
       'Imprimirla y escribir en ella número de serie, nombre, fecha y llave.',
-      'Marcar cada tornillo al apretarlo, pasada por pasada.',
+      'Marcar cada fijación al apretarla, pasada por pasada.',
       'Después, introducirlo en el montaje: la ficha no es un registro.',
     ],
     troubles: [
@@ -79,7 +79,7 @@ export const papers: TopicsOf<'papers'> = {
   },
   'clamp-map': {
     title: (shown) => shown.run.clampMap,
-    whatFor: 'Cómo los tornillos se quitan carga unos a otros al apretarlos, en dos órdenes lado a lado.',
+    whatFor: 'Cómo las fijaciones se quitan carga unas a otras al apretarlas, en dos órdenes lado a lado.',
     how: [
       (shown) => say`Pulsar ${shown.run.clampMap} en el paso de un procedimiento.`,
       'Elegir los dos órdenes y qué hay entre las caras.',

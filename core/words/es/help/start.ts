@@ -147,13 +147,13 @@ export const start: TopicsOf<'start'> = {
     how: [
       'Abrir el programa. Vuelve al montaje que estaba abierto.',
       'Leer el botón grande: nombra lo siguiente.',
-      'Mirar el último tornillo confirmado, también en el motor.',
+      'Mirar la última fijación confirmada, también en el motor.',
       'Si no es seguro que se apretó, retirar el último apriete con ese motivo y repetirlo.',
     ],
     troubles: [
       {
         when: 'Nadie sabe cuánto se giró un ángulo.',
-        then: 'No adivinar. Aflojar ese tornillo y empezarlo de nuevo desde su primera pasada, como se indica.',
+        then: 'No adivinar. Aflojar esa fijación y empezarla de nuevo desde su primera pasada, como se indica.',
       },
       {
         when: 'Se aplicó sellador antes de la interrupción.',

@@ -44,7 +44,7 @@ export const faultDrill: typeof english = {
   leaves: ({ place, clearance, allowed }) => `${place} queda con ${clearance}; admisible: ${allowed}.`,
   does: {
     'missed-pull':
-      'No se apretó con sus vecinas, y ellas llevan su carga. Ahí la unión cierra de forma desigual, roza y pierde, y el tornillo puede aflojarse.',
+      'No se apretó con sus vecinas, y ellas llevan su carga. Ahí la unión cierra de forma desigual, roza y pierde, y la fijación puede aflojarse.',
     'shells-swapped':
       'De dos cojinetes, uno queda más justo y otro más holgado de lo debido. El justo se calienta; el holgado quita aceite a los demás y golpea.',
     'bead-over-passage':

@@ -42,7 +42,7 @@ export const practice: Words['practice'] = {
     chart: 'Los semicojinetes para marcas al azar, según la tabla impresa.',
     values: 'El par de una pasada, su unidad, la llave y su ajuste.',
     angle: 'Un giro a ojo, sin ver el sector.',
-    mirror: 'Semicojinetes y números de tornillo de un cárter invertido o girado.',
+    mirror: 'Semicojinetes y números de fijación de un cárter invertido o girado.',
     measure: 'Galgas, hilo calibrado, micrómetros y alexómetro, leídos hasta la última marca.',
     fault: 'Un montaje terminado con una cosa mal, en dibujo y hoja.',
   },
@@ -51,7 +51,7 @@ export const practice: Words['practice'] = {
     chart: 'no tiene tabla',
     values: 'ninguna pasada tiene par',
     angle: 'ninguna pasada gira por ángulo',
-    mirror: 'solo tiene un sitio donde poner un semicojinete o buscar un tornillo',
+    mirror: 'solo tiene un sitio donde poner un semicojinete o buscar una fijación',
     measure: 'no hay nada que medir',
     fault: 'nada de lo que puede estar mal se ve en dibujo y hoja',
   },
@@ -116,7 +116,7 @@ export const practice: Words['practice'] = {
         `${number} no está en esta pasada: solo recorre algunas de las fijaciones.`,
       'is-complete': 'Todas las de esta pasada están apretadas. Indicarlo.',
       'not-complete': ({ left }) =>
-        `La pasada no está completa: faltan por apretar ${counted(left, 'fijación', 'fijaciones')}. Un tornillo olvidado en una pasada se gira demasiado en la siguiente.`,
+        `La pasada no está completa: faltan por apretar ${counted(left, 'fijación', 'fijaciones')}. Una fijación olvidada en una pasada se gira demasiado en la siguiente.`,
       'wrong-pass':
         'Antes va otra pasada. Las pasadas suben la carga por etapas, para que las caras cierren por igual.',
     },

@@ -112,7 +112,7 @@ export const sheet: Words['sheet'] = {
     sealant: 'Sellador',
     bead: 'Cordón',
     laid: 'Aplicado',
-    closed: 'Último tornillo de su unión',
+    closed: 'Última fijación de su unión',
     took: 'Duración',
     minutes: ({ seconds, of }) =>
       seconds === null

@@ -18,7 +18,7 @@ export const clampMap: Words['clampMap'] = {
   title: ({ procedure }) => `Mapa de apriete: ${procedure}`,
   backToBuild: 'Volver al montaje',
   teachingModel:
-    'Modelo didáctico. Muestra cómo los tornillos se quitan carga unos a otros, no lo que aguanta un tornillo.',
+    'Modelo didáctico. Muestra cómo las fijaciones se quitan carga unas a otras, no lo que aguanta cada una.',
   differMost: (facts) => [
     { strong: `Donde más difieren los dos órdenes es tras la pasada ${numberAndKind(facts)}: ` },
     `la fijación ${facts.fastener} aprieta ${facts.firstLoad} kN con el orden ${orders[facts.first]} y ` +

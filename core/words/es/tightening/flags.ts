@@ -13,7 +13,7 @@ export const flags: Words['flags'] = {
     'to-begin-again': 'Demasiado: hay que empezarla de nuevo',
     'gap-out': 'La abertura estaba fuera de límites',
     'crank-stiff': 'El cigüeñal giraba demasiado duro',
-    'joint-opened': 'Se aflojaron los tornillos de la unión para empezar de nuevo',
+    'joint-opened': 'Se aflojaron las fijaciones de la unión para empezar de nuevo',
   },
   moved: 'ha girado',
   reads: ({ read, limits }) => `lectura ${read}, ${limits}`,

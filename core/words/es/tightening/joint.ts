@@ -74,7 +74,7 @@ export const pullInputs: Words['pullInputs'] = {
 
 export const flangeAssumptions: Words['flangeAssumptions'] = {
   caps:
-    'Cada sombrerete es una barra a través de su cojinete, tan ancha como el cojinete y tan alta como la longitud de apriete de sus tornillos; ' +
+    'Cada sombrerete es una barra a través de su cojinete, tan ancha como el cojinete y tan alta como la longitud de apriete de sus fijaciones; ' +
     'dentro del alojamiento no hay nada debajo, y ningún sombrerete nota a otro.',
   walls:
     'En cada apoyo una pared cruza de borde a borde, tan ancha como el apoyo y tan alta como la longitud de apriete de sus ' +
@@ -95,6 +95,6 @@ export const flangeAssumptions: Words['flangeAssumptions'] = {
     'El tornillo es un muelle elástico con la rigidez de su vástago, rosca y cabeza. No cede, y ' +
     'nada se asienta.',
   teaching:
-    'Es un modelo didáctico. Muestra cómo los tornillos se quitan carga unos a otros, no lo que aguanta un tornillo de este ' +
+    'Es un modelo didáctico. Muestra cómo las fijaciones se quitan carga unas a otras, no lo que aguanta una fijación de este ' +
     'motor.',
 }
