@@ -29,7 +29,7 @@ const entries: Readonly<Record<string, string>> = {
   parts: 'Teil',
   path: 'Punkt',
   procedures: 'Anziehvorgang',
-  rods: 'Pleuelstange',
+  rods: 'Pleuel',
   saddles: 'Lagersitz',
   steps: 'Schritt',
   throws: 'Kröpfung',

@@ -46,7 +46,7 @@ export const terms = {
   crankshaft: { en: 'crankshaft', de: 'Kurbelwelle', es: 'cigüeñal' },
   nose: { en: 'nose', de: 'Steuerseite', es: 'extremo delantero' },
   'drive-end': { en: 'drive end', de: 'Abtriebsseite', es: 'extremo de salida' },
-  'connecting-rod': { en: 'connecting rod', de: 'Pleuelstange', es: 'biela' },
+  'connecting-rod': { en: 'connecting rod', de: 'Pleuel', es: 'biela' },
   'rod-cap': { en: 'rod cap', de: 'Pleueldeckel', es: 'sombrerete de biela' },
   dowel: { en: 'dowel', de: 'Passstift', es: 'pasador de centrado' },
   'oil-way': { en: 'oil way', de: 'Ölkanal', es: 'conducto de aceite' },

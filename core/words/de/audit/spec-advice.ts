@@ -72,7 +72,7 @@ export const specAdvice: Table<typeof pattern> = {
     'einen Winkel von 0° bis unter 360° angeben, im Uhrzeigersinn ab der Steuerseite',
   'angle-within-circle': (_) => 'einen Winkel von 0° bis unter 360° angeben',
   'throws-none': (_) => 'eine Kurbelwelle hat mindestens eine Kröpfung',
-  'throw-without-rods': (_) => 'die Pleuelstangen auf dem Hubzapfen nennen',
+  'throw-without-rods': (_) => 'die Pleuel auf dem Hubzapfen nennen',
   'angle-up-to-90': (_) => 'einen Winkel von 0° bis 90° angeben',
   'angle-up-to-180': (_) => 'einen Winkel über 0° angeben, höchstens 180°',
   'places-none': (_) => 'mindestens eine Stelle nennen, an der etwas zu tun ist',

@@ -5,7 +5,7 @@ export const meanings: Readonly<Record<TermId, string>> = {
   'bearing-shell':
     'Eine Hälfte eines Gleitlagers: dünner Stahlrücken mit weicher Laufschicht, in ihre Hälfte der Bohrung gedrückt.',
   'main-bearing': 'Ein Lager, in dem sich die Kurbelwelle im Gehäuse dreht.',
-  'big-end-bearing': 'Das Lager einer Pleuelstange auf ihrem Hubzapfen.',
+  'big-end-bearing': 'Das Lager eines Pleuels auf seinem Hubzapfen.',
   'balance-shaft':
     'Eine Welle mit Gewichten, die mit der Kurbelwelle läuft und Schwingungen ausgleicht; sie hat eigene Lager.',
   saddle: 'Die halbe Bohrung im Gehäuse, die ein Grundlager trägt.',

@@ -67,7 +67,7 @@ export const library: Words['library'] = {
     mainWidth: 'Breite eines Lagersitzes',
     thrustMain: 'Grundlager mit den Anlaufscheiben',
     noThrust: 'nicht angegeben',
-    hasRods: 'Mit Pleuelstangen',
+    hasRods: 'Mit Pleueln',
     rodDiameter: 'Bohrung der Pleuellager ohne Schalen',
     rodWidth: 'Breite eines Pleuelfußes',
     go: 'Anfangen',

@@ -59,11 +59,10 @@ export const auditWords: Table<typeof pattern> = {
   'bores-overlap': ({ bore, pitch }) =>
     `Zylinderbohrungen von ${bore} bei einem Abstand von ${pitch} laufen ineinander. Eines davon berichtigen.`,
   'rod-without-cylinder': ({ rod, cylinder, cylinders }) =>
-    `Pleuelstange ${rod} gehört zu Zylinder ${cylinder}, der Motor hat ${cylinders}. Eines davon berichtigen.`,
+    `Pleuel ${rod} gehört zu Zylinder ${cylinder}, der Motor hat ${cylinders}. Eines davon berichtigen.`,
   'cylinder-with-two-rods': ({ cylinder }) =>
-    `Zylinder ${cylinder} hat zwei Pleuelstangen. Bei einer den Zylinder berichtigen.`,
-  'rods-missing': ({ rods, cylinders }) =>
-    `${rods} Pleuelstangen für ${cylinders} Zylinder. Fehlende ergänzen.`,
+    `Zylinder ${cylinder} hat zwei Pleuel. Bei einem den Zylinder berichtigen.`,
+  'rods-missing': ({ rods, cylinders }) => `${rods} Pleuel für ${cylinders} Zylinder. Fehlende ergänzen.`,
   'outside-outline': ({ what, face, x, y }) =>
     `${what} bei ${x}, ${y} liegt außerhalb des Umrisses von „${face}“. Lage oder Umriss berichtigen.`,
   'far-outside': ({ what, face, x, y }) =>
@@ -87,11 +86,11 @@ export const auditWords: Table<typeof pattern> = {
     `${group}: Schlüsselweite ${acrossFlats} ist nicht größer als das Gewinde, ${thread}. Eines davon berichtigen.`,
 
   'rod-without-throw': ({ rod }) =>
-    `Kurbelwelle: Pleuelstange ${rod} läuft auf keiner Kröpfung. Bei der Kröpfung nennen, die sie trägt.`,
+    `Kurbelwelle: Pleuel ${rod} läuft auf keiner Kröpfung. Bei der Kröpfung nennen, die es trägt.`,
   'rod-on-two-throws': ({ rod, first, second }) =>
-    `Kurbelwelle: Pleuelstange ${rod} steht bei Kröpfung ${first} und bei Kröpfung ${second}. Sie läuft auf einem Hubzapfen: eine entfernen.`,
+    `Kurbelwelle: Pleuel ${rod} steht bei Kröpfung ${first} und bei Kröpfung ${second}. Es läuft auf einem Hubzapfen: einmal entfernen.`,
   'saddle-within-throw': ({ throw: named, saddle }) =>
-    `Kurbelwelle: Die Pleuelstangen von Kröpfung ${named} liegen beiderseits von Lagersitz ${saddle}; kein Hubzapfen geht durch einen Lagersitz. Pleuelstangen der Kröpfung berichtigen.`,
+    `Kurbelwelle: Die Pleuel von Kröpfung ${named} liegen beiderseits von Lagersitz ${saddle}; kein Hubzapfen geht durch einen Lagersitz. Pleuel der Kröpfung berichtigen.`,
   'counterweight-twice': ({ throw: named, side }) =>
     `Kurbelwelle: Die Wange von Kröpfung ${named} zur ${side === 'nose' ? 'Steuerseite' : 'Abtriebsseite'} hat zwei Gegengewichte. Eines entfernen.`,
   'wheel-over-bearing': ({ wheel, bearing }) =>

@@ -103,10 +103,10 @@ export const bearingWords: Table<typeof pattern> = {
       : `; am nächsten liegen ${facts.nearest.first} und ${facts.nearest.second} mit ${facts.nearest.float}. `) +
     'Neu messen; bleibt es dabei, ist Kurbelwelle oder Lagersitz verschlissen.',
   'gap-outside-limits': (facts) =>
-    `${facts.place ?? 'Pleuelstangen'}: ${gaps[facts.gap]} ${facts.reading}, zulässig ${facts.least} bis ${facts.most}. ` +
+    `${facts.place ?? 'Pleuel'}: ${gaps[facts.gap]} ${facts.reading}, zulässig ${facts.least} bis ${facts.most}. ` +
     (facts.gap === 'end-float'
       ? 'Andere Anlaufscheiben einsetzen und neu messen.'
-      : 'Pleuelstange und Kurbelwelle auf Verschleiß prüfen.'),
+      : 'Pleuel und Kurbelwelle auf Verschleiß prüfen.'),
   'labels-alike': ({ label }) =>
     `Zwei Zeilen des Vorrats heißen ${label}. Jeder eine eigene Bezeichnung geben.`,
   'count-not-whole': ({ label, count }) =>

@@ -35,7 +35,7 @@ const namedParts: Readonly<Record<Facts<'spec-id-twice'>['what'], string>> = {
   procedure: 'Anziehvorgang',
   ring: 'Kolbenring',
   'ring-set': 'Ringsatz',
-  rod: 'Pleuelstange',
+  rod: 'Pleuel',
   saddle: 'Lagersitz',
   step: 'Schritt',
   throw: 'Kröpfung der Kurbelwelle',

@@ -56,7 +56,8 @@ export const tightening: TopicsOf<'tightening'> = {
   },
   stretch: {
     title: 'Apretar por alargamiento',
-    whatFor: 'La longitud de la fijación antes y después dice cuánta carga tiene, sea cual sea el rozamiento.',
+    whatFor:
+      'La longitud de la fijación antes y después dice cuánta carga tiene, sea cual sea el rozamiento.',
     how: [
       'Medir cada fijación antes de ponerla, en los mismos puntos, y escribir su longitud.',
       'Apretarla al par con el que empieza la pasada.',
