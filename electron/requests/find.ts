@@ -124,7 +124,8 @@ function placeHere({ store, desk }: Services, { id, lastAt }: FoundLine): NonNul
 function shopLine({ names, desk }: Services, language: Language, row: ShopBuild): FoundLine {
   const { specSha256: spec_sha256, headSha256: head_sha256, startedAtUtc, lastAtUtc } = row
   const flag = (is: boolean) => (is ? 1 : 0)
-  const standing = readStanding({ standing: row.standing, head_sha256 })
+  // What the list says came with the entries of the line that counts; the head is of the archive’s own line.
+  const standing = readStanding({ standing: row.standing, head_sha256: null })
   const asKeptHere: BuildRow = {
     ...{ id: row.id, year: row.year, ordinal: row.ordinal, name: row.name, serial: row.serial },
     ...{ engine: row.engine, demo: flag(row.demo), spec_sha256, head_sha256, entries: row.entries },

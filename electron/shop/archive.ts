@@ -112,6 +112,16 @@ export interface Consignment {
   readonly listed: Listed
   /** The words that they add to those the build is found by. */
   readonly mentions: readonly Mention[]
+  /**
+   * Which line of the build counts, as far as its bench knows: the one that these go on with, or another. Null where there is one alone, and
+   * where nobody settled it.
+   */
+  readonly counts: 'here' | 'there' | null
+}
+
+/** Whether the list is to say of a build what its bench says with these entries: a line that was left has no word in it. */
+export function isListed({ counts }: Consignment, placed: 'kept' | 'fork'): boolean {
+  return placed === 'kept' ? counts !== 'there' : counts === 'here'
 }
 
 /** What the list of builds says, made from the entries by the bench that sends them. */

@@ -18,6 +18,7 @@ export type {
   ShopSearch,
 } from './archive.ts'
 export { mayPass } from './fault.ts'
+export { lineToGoOnWith, wholeLines } from './whole-lines.ts'
 export { memoryShop } from './memory-shop.ts'
 export type { MemoryClient, MemoryShop } from './memory-shop.ts'
 export { postgresArchive } from './postgres/archive.ts'

@@ -71,6 +71,6 @@ export function listedByEntries(
     standing,
   }
   const words = (ordinal: number) =>
-    foundBy({ build, bench: first.bench, entries, listed: { ...listed, ordinal }, mentions })
+    foundBy({ entries, listed: { ...listed, ordinal }, mentions })
   return { listed, words }
 }

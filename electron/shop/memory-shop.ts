@@ -8,18 +8,19 @@ import {
   type ListName,
   type StoredEntry,
 } from '../store/index.ts'
-import type {
-  Consignment,
-  Fork,
-  ForkName,
-  Receipt,
-  ShopArchive,
-  ShopBench,
-  ShopBuild,
-  ShopConnection,
-  ShopEntry,
-  ShopListener,
-  ShopSearch,
+import {
+  isListed,
+  type Consignment,
+  type Fork,
+  type ForkName,
+  type Receipt,
+  type ShopArchive,
+  type ShopBench,
+  type ShopBuild,
+  type ShopConnection,
+  type ShopEntry,
+  type ShopListener,
+  type ShopSearch,
 } from './archive.ts'
 import { followingFrom } from './following.ts'
 import { hasFork, isFound, type MemoryBuild } from './memory-build.ts'
@@ -111,6 +112,10 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         const { root, beside } = place
         const fork = kept.forks.get(root.sha256) ?? { root, entries: [], settled: null }
         const others = beside.filter(({ sha256 }) => !fork.entries.some((each) => each.sha256 === sha256))
+        if (isListed(consignment, 'fork')) {
+          kept.row = { ...kept.row, ...listed }
+          kept.mentions.push(...foundBy(consignment))
+        }
         if (others.length === 0) return done(receipt)
         fork.entries.push(...others.map(from))
         kept.forks.set(root.sha256, fork)
@@ -119,7 +124,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
       if (place.kind === 'kept' && place.added.length > 0) {
         const all = [...there, ...place.added.map(from)]
         const row: ShopBuild = {
-          ...listed,
+          ...(kept !== undefined && !isListed(consignment, 'kept') ? kept.row : listed),
           id: build,
           engine: spec.engine,
           demo: spec.demo,
@@ -133,7 +138,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         const into: MemoryBuild = kept ?? { row, entries: [], mentions: [], forks: new Map() }
         builds.set(build, into)
         into.entries.push(...place.added.map(from))
-        into.mentions.push(...foundBy(consignment))
+        if (isListed(consignment, 'kept')) into.mentions.push(...foundBy(consignment))
         move(into, row)
       }
       return done(receipt)

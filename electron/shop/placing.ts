@@ -48,7 +48,7 @@ export function placed(build: string, entries: readonly StoredEntry[], known: Kn
 }
 
 /** The hash that an entry follows; undefined where it cannot be read. */
-function previousIn({ body }: StoredEntry): string | null | undefined {
+export function previousIn({ body }: Pick<StoredEntry, 'body'>): string | null | undefined {
   try {
     const inside = JSON.parse(body) as { readonly previous?: unknown } | null
     return typeof inside?.previous === 'string'

@@ -15,12 +15,12 @@ export function writeStanding({ head, standing }: KeptStanding): string {
 }
 
 /**
- * Where a build stands by what was kept beside it. `stale` where nothing was kept, where entries came after it, and where
+ * Where a build stands by what was kept beside it; `head_sha256` is null where that came with the entries themselves. `stale` where nothing was kept, where entries came after it, and where
  * it cannot be read: it is then found from the entries.
  */
 export function readStanding(row: {
   readonly standing: string | null
-  readonly head_sha256: string
+  readonly head_sha256: string | null
 }): Standing | null | 'stale' {
   if (row.standing === null) return 'stale'
   let json: unknown
@@ -30,5 +30,6 @@ export function readStanding(row: {
     return 'stale'
   }
   const read = kept.safeParse(json)
-  return read.success && read.data.head === row.head_sha256 ? read.data.standing : 'stale'
+  const isOfHead = read.success && (row.head_sha256 ?? read.data.head) === read.data.head
+  return isOfHead ? read.data.standing : 'stale'
 }

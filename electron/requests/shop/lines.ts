@@ -1,4 +1,4 @@
-import { apartFrom, type OtherLine } from '../../../core/builds/index.ts'
+import { apartFrom, lineThatCounts, type OtherLine } from '../../../core/builds/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
 import { eventsIn, type Store } from '../../store/index.ts'
 
@@ -13,6 +13,15 @@ export function otherLines(
     bench: { id: bench, name: nameOf(bench) },
     events: eventsIn(entries),
   }))
+}
+
+/** Which line of a build counts, its own or another; null where there is one alone, and where nobody settled it. */
+export function whichCounts(store: Pick<Store, 'shop' | 'entries'>, build: string): 'here' | 'there' | null {
+  const lines = store.shop.lines(build)
+  if (lines.length === 0) return null
+  const own = eventsIn(store.entries(build))
+  const said = lines.map(({ entries }) => lineThatCounts(own, eventsIn(entries)))
+  return said.includes('there') ? 'there' : said.includes(null) ? null : 'here'
 }
 
 /** Why nobody goes on with the build here, where there is another line of it. */

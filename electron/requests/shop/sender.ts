@@ -13,6 +13,7 @@ import { mayPass, type Listed, type ShopArchive } from '../../shop/index.ts'
 import { specsNamed } from '../export-specs.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { openBuild } from '../open-build.ts'
+import { whichCounts } from './lines.ts'
 
 /** As many entries as go in one consignment. */
 const mostAtOnce = 200
@@ -80,6 +81,15 @@ export class Sender {
     if (this.#isStopped) return
     for (const { build } of this.#store.shop.waiting()) this.#builds.add(build)
     this.tryNow()
+  }
+
+  /** The line here counts now over another that the archive lists: its last entry goes once more, with what it says of the build. */
+  listAgain(build: string): void {
+    const last = this.#store.build(build)?.entries ?? 0
+    const sent = this.#unmarked.get(build) ?? this.#store.shop.of(build).sent
+    if (last === 0 || sent < last || whichCounts(this.#store, build) !== 'here') return
+    this.#unmarked.set(build, last - 1)
+    this.noted(build)
   }
 
   /** The archive has lost what it had: all that is here goes again, and it passes over what it has. */
@@ -181,6 +191,7 @@ export class Sender {
         entries,
         listed: listed.listed,
         mentions: mentionsIn(listed.spec, listed.namesOf, events),
+        counts: whichCounts(this.#store, build),
       })
       if (!answer.ok) return answer.problem
       const receipt = answer.value

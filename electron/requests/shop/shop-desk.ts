@@ -250,7 +250,9 @@ export class ShopDesk {
       news: (build) => this.news.tell(build),
       meetLists: (archive) => this.#lists.meet(archive),
       taken: (build) => {
-        if (store.shop.lines(build).length > 0) this.#parted.add(build)
+        if (store.shop.lines(build).length === 0) return
+        this.#parted.add(build)
+        this.#way?.sender.listAgain(build)
       },
       sent: (build) => {
         this.news.tell('')

@@ -6,10 +6,18 @@ import {
   mentionsIn,
   numberWord,
   type Begun,
+  type BuildRow,
   type KeptSpec,
   type Store,
 } from '../../store/index.ts'
-import type { ShopArchive, ShopBuild, ShopEntry } from '../../shop/index.ts'
+import {
+  lineToGoOnWith,
+  wholeLines,
+  type Fork,
+  type ShopArchive,
+  type ShopBuild,
+  type ShopEntry,
+} from '../../shop/index.ts'
 import { keepUnderEarlierRules } from '../earlier-rules.ts'
 import { readExport, writeExport } from '../export-file.ts'
 import { specNamedBy } from '../export-specs.ts'
@@ -46,22 +54,24 @@ export class Taker {
 
   /** Whether anything new is here now. */
   async take(row: ShopBuild): Promise<Outcome<boolean>> {
-    const added = this.#store.build(row.id) === null ? await this.#takeFirst(row) : await this.#takeMore(row)
-    if (!added.ok) return added
-    const lines = await this.#takeLines(row.id)
-    if (!lines.ok) return lines
-    return done(added.value || lines.value)
+    const forks = await this.#archive.forks(row.id)
+    if (!forks.ok) return forks
+    if (forks.value.length > 0) return this.#takeParted(row, forks.value)
+    if (this.#store.build(row.id) !== null) return this.#takeMore(row)
+    const entries = await this.#archive.entries(row.id)
+    return entries.ok ? this.#takeFirst(row, entries.value) : entries
   }
 
-  async #takeFirst({ id: build, year, ordinal }: ShopBuild): Promise<Outcome<boolean>> {
-    const entries = await this.#archive.entries(build)
-    if (!entries.ok) return entries
-    const [first] = entries.value
-    const specs = await this.#specsNamed(entries.value)
+  async #takeFirst(
+    { id: build, year, ordinal }: ShopBuild,
+    entries: readonly ShopEntry[],
+  ): Promise<Outcome<boolean>> {
+    const [first] = entries
+    const specs = await this.#specsNamed(entries)
     if (!specs.ok) return specs
     if (first === undefined || specs.value.length === 0) return done(false)
     const texts = specs.value.map(({ text }) => text)
-    const read = await readExport(writeExport(build, texts, entries.value, () => null))
+    const read = await readExport(writeExport(build, texts, entries, () => null))
     if (!read.ok) return this.#refused(build, read.problem)
     const { events, allowedOnce } = read.value
     const photos = await this.#takePhotos(events)
@@ -72,7 +82,7 @@ export class Taker {
       first.bench === this.#bench
         ? null
         : { bench: this.#benchNamed(first.bench), number: `${year}-${numberWord(ordinal)}` }
-    const atShop = { sent: entries.value.length, begun, asOf: this.#now().toISOString(), refused: null }
+    const atShop = { sent: entries.length, begun, asOf: this.#now().toISOString(), refused: null }
     const mentions = events.flatMap((entry) => {
       const { spec, namesOf } = heldAt(read.value.specs, entry.seq)
       return mentionsIn(spec, namesOf, [entry])
@@ -110,9 +120,15 @@ export class Taker {
       if (!follows(build, here.entries + index + 1, previous, entry)) return this.#takeOther(build)
       previous = entry.sha256
     }
-    const specs = await this.#specsNamed(entries.value)
+    return this.#add(here, entries.value)
+  }
+
+  /** Adds what follows the entries here. */
+  async #add(here: BuildRow, entries: readonly ShopEntry[]): Promise<Outcome<boolean>> {
+    const { id: build } = here
+    const specs = await this.#specsNamed(entries)
     if (!specs.ok) return specs
-    const events = eventsIn(entries.value)
+    const events = eventsIn(entries)
     const photos = await this.#takePhotos(events)
     if (!photos.ok) return photos
     // A confirmation here may have been sooner: then these are another line, and it is looked at again.
@@ -126,39 +142,47 @@ export class Taker {
     const added = this.#store.importEntries(
       build,
       {
-        ...{ entries: entries.value, events, mentions },
-        atShop: { sent: here.entries + entries.value.length, asOf: this.#now().toISOString() },
+        ...{ entries, events, mentions },
+        atShop: { sent: here.entries + entries.length, asOf: this.#now().toISOString() },
       },
       specs.value,
     )
     if (!added.ok) return added
     const isByOneSpec = specs.value.length === 0
-    if (cached !== null && isByOneSpec && events.length === entries.value.length)
+    if (cached !== null && isByOneSpec && events.length === entries.length)
       this.#openBuilds.advance(build, cached, events, mentions)
     else this.#openBuilds.drop(build)
     return done(true)
   }
 
-  /** The archive’s own line of a build is another than here. */
+  /** The archive’s own line of a build is another than here, and what was confirmed here is not there yet. */
   async #takeOther(build: string): Promise<Outcome<boolean>> {
     const theirs = await this.#archive.entries(build)
-    if (!theirs.ok) return theirs
-    const ours = this.#store.entries(build)
-    const parting = theirs.value.findIndex(({ sha256 }, at) => ours[at]?.sha256 !== sha256)
-    const other = parting < 0 ? [] : theirs.value.slice(parting)
-    return done(other.length > 0 && ours[parting] !== undefined && this.#keepLine(build, other))
+    return theirs.ok ? done(this.#keepWhatParts(build, theirs.value)) : theirs
   }
 
-  /** What was sent beside the archive’s own line, but for what is from here. */
-  async #takeLines(build: string): Promise<Outcome<boolean>> {
-    const forks = await this.#archive.forks(build)
-    if (!forks.ok) return forks
-    let isNew = false
-    for (const { at, sha256, entries } of forks.value) {
-      const [mine] = this.#store.entriesAfter(build, at - 1, 1)
-      if (mine !== undefined && mine.sha256 !== sha256) isNew = this.#keepLine(build, entries) || isNew
-    }
-    return done(isNew)
+  /** Goes on here with the line that counts of those that go on from the entries here; the others are kept beside. */
+  async #takeParted(row: ShopBuild, forks: readonly Fork[]): Promise<Outcome<boolean>> {
+    const { id: build } = row
+    const own = await this.#archive.entries(build)
+    if (!own.ok) return own
+    const lines = wholeLines(own.value, forks)
+    const here = this.#store.build(build)
+    const next = lineToGoOnWith(lines, here)
+    const added =
+      next === null
+        ? done(false)
+        : await (here === null ? this.#takeFirst(row, next) : this.#add(here, next.slice(here.entries)))
+    if (!added.ok) return added
+    const kept = lines.map((line) => this.#keepWhatParts(build, line))
+    return done(added.value || kept.includes(true))
+  }
+
+  /** Keeps beside what of a whole line is another than here. */
+  #keepWhatParts(build: string, line: readonly ShopEntry[]): boolean {
+    const ours = this.#store.entries(build)
+    const parting = line.findIndex(({ sha256 }, at) => ours[at]?.sha256 !== sha256)
+    return parting >= 0 && ours[parting] !== undefined && this.#keepLine(build, line.slice(parting))
   }
 
   #keepLine(build: string, entries: readonly ShopEntry[]): boolean {

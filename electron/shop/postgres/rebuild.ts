@@ -3,10 +3,11 @@ import { done, type Outcome } from '../../../core/problem/index.ts'
 import { problemOf } from '../fault.ts'
 import { listedByEntries, specsOf } from '../listed-by-entries.ts'
 import { unfit } from '../unfit.ts'
+import { lineToGoOnWith, wholeLines } from '../whole-lines.ts'
 import { dial, type Destination } from './dial.ts'
 import { findThere } from './find-there.ts'
 import { latestShopVersion } from './migrations/index.ts'
-import { entryIn, type EntryRow } from './rows.ts'
+import { entryIn, forksIn, type EntryRow, type ForkRow } from './rows.ts'
 import { columnsOf } from './send.ts'
 import { transaction } from './transaction.ts'
 
@@ -73,14 +74,21 @@ async function rebuildOne(
   const entries = (
     await sql<EntryRow[]>`SELECT seq, body, sha256, bench FROM entry WHERE build = ${build} ORDER BY seq`
   ).map(entryIn)
+  const forks = forksIn(
+    await sql<ForkRow[]>`
+      SELECT build, seq, body, sha256, bench, root_seq, root_sha256, NULL AS at FROM fork_entry
+      WHERE build = ${build} ORDER BY root_seq, root_sha256, seq`,
+  )
+  const line = lineToGoOnWith(wholeLines(entries, forks), null) ?? entries
   const [first] = entries
-  for (const hash of specsOf(entries))
+  for (const hash of [...specsOf(entries), ...specsOf(line)])
     if (!specs.has(hash)) {
       const [row] = await sql<{ text: string }[]>`SELECT text FROM spec WHERE sha256 = decode(${hash}, 'hex')`
       specs.set(hash, row?.text ?? null)
     }
-  const made = listedByEntries(build, entries, (hash) => specs.get(hash) ?? null)
-  if (made === null || first === undefined) return 'unread'
+  const specText = (hash: string) => specs.get(hash) ?? null
+  const [made, own] = [line, entries].map((each) => listedByEntries(build, each, specText))
+  if (!made || !own || first === undefined) return 'unread'
   const last = entries.at(-1)
   const year = made.listed.year
   const [ordinal] = await sql<{ ordinal: number }[]>`
@@ -102,7 +110,8 @@ async function rebuildOne(
   }
   const [before] = await sql`SELECT ${sql(Object.keys(columns))} FROM build WHERE id = ${build}`
   const isSame = before !== undefined && sayingOf(before) === sayingOf(columns)
-  const words = made.words(listed.ordinal)
+  // A line that was left is found by its words too.
+  const words = [...made.words(listed.ordinal), ...own.words(listed.ordinal)]
   const gone = await sql`
     DELETE FROM mention WHERE build = ${build} AND (word, kind) NOT IN (
       SELECT m.word, m.kind FROM unnest(${words.map(({ word }) => word)}::text[], ${words.map(({ kind }) => kind)}::text[]) AS m (word, kind))`

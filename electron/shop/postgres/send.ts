@@ -1,7 +1,7 @@
 import type { Sql, TransactionSql } from 'postgres'
 import { done, refused, type Outcome } from '../../../core/problem/index.ts'
 import type { StoredEntry } from '../../store/index.ts'
-import type { Consignment, Listed, Receipt } from '../archive.ts'
+import { isListed, type Consignment, type Listed, type Receipt } from '../archive.ts'
 import { foundBy } from '../found-by.ts'
 import { placed, type Known, type Root } from '../placing.ts'
 import { transaction } from './transaction.ts'
@@ -29,18 +29,26 @@ export async function sendTo(sql: Sql, consignment: Consignment): Promise<Outcom
       case 'behind':
         return done(place)
       case 'fork':
+        if (isListed(consignment, 'fork')) await list(in_, consignment)
         await addBeside(in_, build, bench, place.root, place.beside)
         return done({ kind: 'fork', at: place.root.at })
       case 'kept':
         if (place.added.length > 0)
           await Promise.all([
-            in_`UPDATE build SET ${in_(columnsOf(listed))} WHERE id = ${build}`,
-            addWords(in_, consignment),
+            isListed(consignment, 'kept') && list(in_, consignment),
             add(in_, build, bench, place.added),
           ])
         return done({ kind: 'kept', upTo: entries.at(-1)?.seq ?? 0 })
     }
   })
+}
+
+async function list(sql: TransactionSql, consignment: Consignment): Promise<void> {
+  const { build, listed } = consignment
+  await Promise.all([
+    sql`UPDATE build SET ${sql(columnsOf(listed))} WHERE id = ${build}`,
+    addWords(sql, consignment),
+  ])
 }
 
 /** As if the archive had all that comes before them, and nothing else. */

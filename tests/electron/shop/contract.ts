@@ -160,6 +160,24 @@ export function archiveContract(of: string, openShop: OpenShop): void {
       expect(value(await archive.send(consignment(build, theirs)))).toEqual({ kind: 'fork', at: 3 })
     })
 
+    it('is what the list tells of once it counts, and the line that was left has no word in it', async () => {
+      const [archive] = await withSpec()
+      value(await archive.send(consignment(build, ours)))
+      const said = { bench: second, holder: second, counts: 'here' } as const
+      const mentions = [{ kind: 'person', word: 'ferrante' }] as const
+      value(await archive.send(consignment(build, theirs.slice(2, 5), { ...said, mentions: [] })))
+      expect(value(await archive.build(build))).toMatchObject({ holder: second })
+      value(await archive.send(consignment(build, theirs.slice(5), { ...said, finished: true, mentions })))
+      const left = chainOf(build, 5, 4, 'left').slice(4)
+      value(await archive.send(consignment(build, left, { counts: 'there', voided: true })))
+      expect(value(await archive.builds({ words: ['ferrante'] }))).toMatchObject([
+        { id: build, holder: second, finished: true, voided: false },
+      ])
+      // What is there already, once more: who learns late that its line counts has nothing new to send.
+      value(await archive.send(consignment(build, theirs.slice(5), { ...said, flagged: true })))
+      expect(value(await archive.build(build))).toMatchObject({ flagged: true })
+    })
+
     it('is settled once, by a person with a reason, and both branches stay', async () => {
       const [archive] = await withSpec()
       value(await archive.send(consignment(build, ours)))

@@ -75,9 +75,11 @@ export function consignment(
   entries: readonly StoredEntry[],
   {
     bench = first,
+    counts = null,
     ...about
-  }: Partial<Listed> & { readonly bench?: string; readonly mentions?: readonly Mention[] } = {},
+  }: Partial<Listed> &
+    Partial<Pick<Consignment, 'bench' | 'counts'>> & { readonly mentions?: readonly Mention[] } = {},
 ): Consignment {
   const { mentions: words = entries[0]?.seq === 1 ? mentions : [], ...rest } = about
-  return { build, bench, entries, listed: { ...listed, ...rest }, mentions: words }
+  return { build, bench, entries, listed: { ...listed, ...rest }, mentions: words, counts }
 }

@@ -203,6 +203,46 @@ describe('a build that two benches went on with apart', () => {
   })
 })
 
+describe('a bench that comes after a fork was settled', () => {
+  const settleAt = async (bench: TestBench, build: string, givesWay?: true) => {
+    const [fork] = (await bench.get('shop.read', {})).joined?.apart ?? []
+    const over = { entry: 2, over: fork?.line ?? '', reason: 'The engine is here' }
+    return bench.does(build, { type: 'settle-fork', ...over, ...(givesWay && { givesWay }) })
+  }
+
+  it('reads the line that counts, follows it, and can go on with it', async () => {
+    const { shop, first, build } = await apart()
+    // The archive had the other line first.
+    expect((await settleAt(first, build)).ok).toBe(true)
+    const third = await benchOf(shop, 'Foreman')
+    await third.looksAt(build, 4)
+    expect(hashesOf(third, build)).toEqual(hashesOf(first, build))
+    expect((await third.get('builds.open', { build })).benches?.apart).toBeNull()
+    await first.goesOn(build, 2)
+    await until(() => third.store.build(build)?.entries === 6)
+    await until(async () => (await first.get('shop.read', {})).joined?.benches.length === 3)
+    expect((await first.does(build, { type: 'hand-over', to: third.name, note: '' })).ok).toBe(true)
+    await until(() => third.store.build(build)?.entries === 7)
+    await third.goesOn(build)
+    await until(() => first.store.build(build)?.entries === 8)
+    expect(hashesOf(third, build)).toEqual(hashesOf(first, build))
+    expect([...first.bugs, ...third.bugs]).toEqual([])
+  })
+
+  it('finds it listed by the line that counts, wherever that was said', async () => {
+    const { first, second, build } = await apart()
+    const [before] = (await second.get('builds.find', { of: 'shop', words: '' })).lines
+    expect(before?.at?.bench).toEqual(second.name)
+    expect((await settleAt(second, build, true)).ok).toBe(true)
+    const listed = async () => (await second.get('builds.find', { of: 'shop', words: '' })).lines[0]
+    await until(async () => (await listed())?.at?.bench.id === first.name.id)
+    await first.goesOn(build, 3)
+    const here = (await first.get('builds.find', { of: 'here', words: '' })).lines[0]?.standing
+    expect(here?.step).not.toBeNull()
+    await until(async () => JSON.stringify((await listed())?.standing) === JSON.stringify(here))
+  })
+})
+
 describe('two lines that were each settled over the other', () => {
   it('are ended by one answer at either bench', async () => {
     const { first, second, build } = await apart()
