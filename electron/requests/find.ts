@@ -80,8 +80,18 @@ async function linesThere(
   search: ShopSearch,
 ): Promise<There | Outcome<never>> {
   const rows = await archive.builds({ ...search, most: pageLines + 1 })
-  if (rows.ok) return { cut: null, lines: rows.value.map((row) => shopLine(services, language, row)) }
+  if (rows.ok) {
+    await learnNames(services, archive, rows.value)
+    return { cut: null, lines: rows.value.map((row) => shopLine(services, language, row)) }
+  }
   return { lines: [], cut: services.desk.cut() ?? { since: null, problem: rows.problem } }
+}
+
+/** The names of engines and steps in all languages stand in the spec, which a bench that has not opened such a build does not have. */
+async function learnNames({ names }: Services, archive: ShopArchive, rows: readonly ShopBuild[]): Promise<void> {
+  const lacking = new Set(rows.map(({ specSha256 }) => specSha256).filter((hash) => names.lacks(hash)))
+  for (const spec of await Promise.all([...lacking].map((hash) => archive.spec(hash))))
+    if (spec.ok && spec.value !== null) names.learn(spec.value.text)
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Standing } from '../../core/builds/index.ts'
 import type { BuildLine } from '../../core/contract/index.ts'
 import { namesInSpec, type SpecNames } from '../../core/engine/index.ts'
 import { languages, type Language } from '../../core/words/index.ts'
-import type { BuildRow, Store } from '../store/index.ts'
+import { sha256, type BuildRow, type Store } from '../store/index.ts'
 import { lineOf } from './open-build.ts'
 
 /** The names of engines and steps in the lists of builds, in the language of the window that asks. */
@@ -33,6 +33,16 @@ export class ListedNames {
     }
   }
 
+  /** Whether nothing is known of the spec: what its lines say is then as the bench that listed them said it. */
+  lacks(hash: string): boolean {
+    return !this.#known.has(hash) && this.#store.specText(hash) === null
+  }
+
+  /** The text of a spec that is not in the record. */
+  learn(text: string): void {
+    this.#known.set(sha256(text), namesIn(text))
+  }
+
   /** The specs whose engine has a name with a word that begins so, in whatever language. */
   called(word: string): readonly string[] {
     return this.#store.specHashes().filter((hash) => {
@@ -47,9 +57,16 @@ export class ListedNames {
     const known = this.#known.get(hash)
     if (known !== undefined) return known
     const text = this.#store.specText(hash)
-    const inOf = (language: Language) => (text === null ? null : namesInSpec(text, language))
-    const names = { en: inOf('en'), de: inOf('de'), es: inOf('es') }
+    if (text === null) return noNames
+    const names = namesIn(text)
     this.#known.set(hash, names)
     return names
   }
+}
+
+const noNames = { en: null, de: null, es: null }
+
+function namesIn(text: string): { readonly [Each in Language]: SpecNames | null } {
+  const inOf = (language: Language) => namesInSpec(text, language)
+  return { en: inOf('en'), de: inOf('de'), es: inOf('es') }
 }

@@ -64,7 +64,7 @@ export const buildWords = {
   'build-apart': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
     `“${name}” was continued here and at ${bench} apart, from entry ${entry} on. Find out which of the two was done on the engine, look at both lines, and say at either bench which one counts.`,
   'build-line-left': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
-    `The line of ${bench} counts for “${name}”, from entry ${entry} on. What was recorded here is kept; go on with the line that counts.`,
+    `The line of ${bench} counts for “${name}”, from entry ${entry} on. What was recorded here is kept and can be read, but this record cannot go on with the build. Go on at ${bench}; or start the program here on an empty data folder, join the shop with it, and take the build over there.`,
   'bench-line-left': ({ name, bench }: OfBench) =>
     `${bench} went on with “${name}” apart, and its line was left. Its record keeps that line, so it can read the build and not go on with it. Hand it to another bench, or keep it here.`,
   'build-not-apart': ({ name }: { readonly name: string }) =>

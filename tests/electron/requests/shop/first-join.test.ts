@@ -35,6 +35,23 @@ describe('a bench that joins a shop with very many builds', () => {
     expect(bench.bugs).toEqual([])
   })
 
+  it('names their engines and steps in the language of its window, though it has none of their specs', async () => {
+    const shop = memoryShop()
+    const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Office')]
+    const { line } = await first.begin()
+    await first.goesOn(line.id, 2)
+    const listed = async (bench: typeof first, of: 'shop' | 'here') =>
+      (await bench.get('builds.find', { of, words: '', language: 'de' })).lines[0]
+    await until(async () => (await listed(second, 'shop'))?.standing?.step?.place === 3)
+    const there = await listed(second, 'shop')
+    expect(second.store.specHashes()).not.toContain(first.store.build(line.id)?.spec_sha256)
+    const own = await listed(first, 'here')
+    expect([there?.engine, there?.standing?.step]).toEqual([own?.engine, own?.standing?.step])
+    expect(own?.standing?.step?.name).not.toBe(
+      (await first.get('builds.find', { of: 'here', words: '', language: 'en' })).lines[0]?.standing?.step?.name,
+    )
+  })
+
   it('follows what it works on, what it looked at, and what is handed to it', async () => {
     const { shop } = await fullShop()
     const [bench, other] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
