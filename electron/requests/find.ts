@@ -88,7 +88,11 @@ async function linesThere(
 }
 
 /** The names of engines and steps in all languages stand in the spec, which a bench that has not opened such a build does not have. */
-async function learnNames({ names }: Services, archive: ShopArchive, rows: readonly ShopBuild[]): Promise<void> {
+async function learnNames(
+  { names }: Services,
+  archive: ShopArchive,
+  rows: readonly ShopBuild[],
+): Promise<void> {
   const lacking = new Set(rows.map(({ specSha256 }) => specSha256).filter((hash) => names.lacks(hash)))
   for (const spec of await Promise.all([...lacking].map((hash) => archive.spec(hash))))
     if (spec.ok && spec.value !== null) names.learn(spec.value.text)

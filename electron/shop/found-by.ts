@@ -7,7 +7,10 @@ export function foundBy({
   entries,
   listed,
   mentions,
-}: Pick<Consignment, 'entries' | 'listed' | 'mentions'>): readonly { readonly kind: Mention['kind'] | 'number'; readonly word: string }[] {
+}: Pick<Consignment, 'entries' | 'listed' | 'mentions'>): readonly {
+  readonly kind: Mention['kind'] | 'number'
+  readonly word: string
+}[] {
   if (entries[0]?.seq !== 1) return mentions
   const number = searchWords(`${listed.year}-${numberWord(listed.ordinal)}`)
   return [...mentions, ...number.map((word) => ({ kind: 'number' as const, word }))]

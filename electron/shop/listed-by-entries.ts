@@ -70,7 +70,6 @@ export function listedByEntries(
     holder: state.bench?.id ?? first.bench,
     standing,
   }
-  const words = (ordinal: number) =>
-    foundBy({ entries, listed: { ...listed, ordinal }, mentions })
+  const words = (ordinal: number) => foundBy({ entries, listed: { ...listed, ordinal }, mentions })
   return { listed, words }
 }

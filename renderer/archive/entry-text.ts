@@ -1,6 +1,6 @@
 import { pistonIn, placeIn, type BuildEvent } from '../../core/builds/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
-import { textIn } from '../../core/problem/index.ts'
+import { textIn, type Phrase } from '../../core/problem/index.ts'
 import { withUnit } from '../../core/quantity/index.ts'
 import { numberOf } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
@@ -11,7 +11,7 @@ export function entryText(words: Words, spec: EngineSpec, event: BuildEvent): st
 }
 
 function aboutIn(words: Words, spec: EngineSpec, event: BuildEvent): string {
-  const say = (phrase: Parameters<typeof textIn>[2]) => textIn(words, words.phrases, phrase)
+  const say = (phrase: Phrase) => textIn(words, words.phrases, phrase)
   if ('procedure' in event && event.procedure !== null) return inRun(words, spec, event)
   if (event.type === 'half-fitted' || event.type === 'half-taken-out')
     return say({ code: 'halfAt', facts: { position: event.position, half: event.half } })
@@ -31,7 +31,7 @@ function partIn(spec: EngineSpec, event: BuildEvent): string {
   if ('place' in event) {
     const step = spec.steps.find(({ id }) => id === event.step)
     const places = step !== undefined && 'places' in step ? step.places : []
-    return places.find(({ id }) => id === event.place)?.name ?? event.place
+    return places.find(({ id }) => id === event.place)?.say ?? event.place
   }
   if (event.type === 'parts-ticked' || event.type === 'ticks-removed' || event.type === 'part-left-over')
     return spec.parts.find(({ id }) => id === event.part)?.name ?? event.part
@@ -45,7 +45,7 @@ function inRun(
 ): string {
   const procedure = spec.procedures.find(({ id }) => id === event.procedure)
   const named = procedure?.name ?? event.procedure ?? ''
-  const say = (phrase: Parameters<typeof textIn>[2]) => textIn(words, words.phrases, phrase)
+  const say = (phrase: Phrase) => textIn(words, words.phrases, phrase)
   const number = 'fastener' in event ? numberOf(spec, event.fastener) : null
   if (event.type === 'fastener-pulled') {
     const kind = procedure?.passes[event.pass]?.kind

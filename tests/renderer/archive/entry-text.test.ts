@@ -29,9 +29,9 @@ describe('what an entry holds', () => {
         ...{ marks: ['1', '2'], typed: '1 2' },
       }),
     ).toMatch(/, 1 2$/)
-    expect(
-      said({ type: 'half-fitted', version: 1, step: 'fit-mains', position: 'M1', half: 'upper' }),
-    ).toBe('M1 upper')
+    expect(said({ type: 'half-fitted', version: 1, step: 'fit-mains', position: 'M1', half: 'upper' })).toBe(
+      'M1 upper',
+    )
     expect(
       said({
         ...{ type: 'limit-measured', version: 1, step: 'crank-true', measure: 'none', at: 'M2' },

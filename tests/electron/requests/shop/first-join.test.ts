@@ -48,7 +48,8 @@ describe('a bench that joins a shop with very many builds', () => {
     const own = await listed(first, 'here')
     expect([there?.engine, there?.standing?.step]).toEqual([own?.engine, own?.standing?.step])
     expect(own?.standing?.step?.name).not.toBe(
-      (await first.get('builds.find', { of: 'here', words: '', language: 'en' })).lines[0]?.standing?.step?.name,
+      (await first.get('builds.find', { of: 'here', words: '', language: 'en' })).lines[0]?.standing?.step
+        ?.name,
     )
   })
 

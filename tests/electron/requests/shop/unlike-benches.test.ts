@@ -43,7 +43,14 @@ it('a bench with an older program keeps what a newer one recorded, shows it up t
     previous: row.headSha256,
   })
   value(
-    await newer.send({ build: line.id, bench: 'c'.repeat(12), entries: [future], listed: row, mentions: [] }),
+    await newer.send({
+      build: line.id,
+      bench: 'c'.repeat(12),
+      entries: [future],
+      listed: row,
+      mentions: [],
+      counts: null,
+    }),
   )
   await until(() => first.store.build(line.id)?.entries === 2)
   expect(first.store.entries(line.id)[1]?.body).toBe(future.body)
