@@ -2,8 +2,8 @@
 export interface Confirm {
   readonly text: string
   readonly run: () => unknown
-  /** Records nothing: it is offered too where nothing can be recorded. */
-  readonly readsOnly?: boolean
+  /** Offered too where the work of the step is not: it records nothing, or takes the build over from another bench. */
+  readonly whenReadOnly?: boolean
 }
 
 /** Whether a pedal is held down: that is one press, and presses no button again that has the focus. */
