@@ -106,6 +106,7 @@ export const shop: Words['shop'] = {
     next: ({ fastener, pass }) => (fastener === null ? `Durchgang ${pass}` : `dann ${fastener}`),
     problems: ({ openProblems }) => counted(openProblems, 'Problem', 'Probleme'),
     awaitsSecond: 'zweite Person',
+    forked: 'zwei Folgen',
     paused: 'Pause',
   },
 }

@@ -121,6 +121,8 @@ export const shop = {
     problems: ({ openProblems }: { readonly openProblems: number }) =>
       counted(openProblems, 'problem', 'problems'),
     awaitsSecond: 'second person',
+    /** Two benches went on apart. */
+    forked: 'two lines',
     paused: 'paused',
   },
 }

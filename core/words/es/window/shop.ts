@@ -104,6 +104,7 @@ export const shop: Words['shop'] = {
     next: ({ fastener, pass }) => (fastener === null ? `pasada ${pass}` : `sigue ${fastener}`),
     problems: ({ openProblems }) => counted(openProblems, 'problema', 'problemas'),
     awaitsSecond: 'segunda persona',
+    forked: 'dos líneas',
     paused: 'pausa',
   },
 }
