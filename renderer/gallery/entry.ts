@@ -27,8 +27,8 @@ export interface Entry {
   readonly name: string
   /** What one sees, in a sentence. */
   readonly shows: string
-  /** Parts of a panel or a page in all their states; a drawing fills a sheet and has two sides; a screen is the window. */
-  readonly kind: 'panel' | 'page' | 'drawing' | 'screen'
+  /** Parts of a panel, of a page or of what is printed in all their states; a drawing fills a sheet and has two sides; a screen is the window. */
+  readonly kind: 'panel' | 'page' | 'paper' | 'drawing' | 'screen'
   /** What is pressed to get there. */
   readonly press: readonly Press[]
   load(shown: OnStage): Promise<readonly State[]>

@@ -7,7 +7,7 @@ import { entriesOf, type Entry } from './entry.ts'
 import type { OnStage } from './shown.ts'
 
 const part = entriesOf('Parts of a plan', 'panel')
-const paper = entriesOf('Parts of a plan', 'page')
+const paper = entriesOf('Parts of a plan', 'paper')
 
 const engine = 'strath-6'
 

@@ -34,6 +34,7 @@ const engine = 'skerry-3'
 const ofShells = entriesOf('Parts of choosing shells', 'panel')
 const ofCheck = entriesOf('Parts of a check', 'panel')
 const ofRun = entriesOf('Parts of a run', 'panel')
+const onPaper = entriesOf('Parts of a run', 'paper')
 const nothing = () => undefined
 
 type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>
@@ -264,11 +265,11 @@ export const stepEntries: readonly Entry[] = [
   ofRun('Beginning again', 'From which pass', RestartForm, async (shown) => ({
     'in mid pass': { desk: (await running(shown, 'run in mid pass')).desk },
   })),
-  ofRun('Angle on paper', 'The turn on a bench card', AnglePicture, async (shown) => {
+  onPaper('Angle on paper', 'The turn on a bench card', AnglePicture, async (shown) => {
     const { openBuild, step } = await running(shown, 'turn by an angle')
     return { 'a turn': { window: nextTurn(openBuild.spec, openBuild.state, step)!.window } }
   }),
-  ofRun('Drawing on a bench card', 'The order on paper', CardDrawing, async (shown) => {
+  onPaper('Drawing on a bench card', 'The order on paper', CardDrawing, async (shown) => {
     const { openBuild, face, desk } = await running(shown, 'run in mid pass')
     return { 'of the case joint': { spec: openBuild.spec, face, procedure: desk.procedure } }
   }),
