@@ -56,6 +56,8 @@ test('a spec is begun, written by pointer and keys, and published; a build of it
     await group.getByRole('button').click()
 
     await button(editor.actions.place).click()
+    // On a touch screen the number pad comes.
+    await expect(forms.getByLabel(editor.position.along)).toHaveAttribute('inputmode', 'decimal')
     for (const across of ['45', '-45']) {
       await forms.getByLabel(editor.position.along).fill('45')
       await forms.getByLabel(editor.position.across).fill(across)

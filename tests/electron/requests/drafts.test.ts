@@ -67,7 +67,7 @@ describe('a draft', () => {
     expect(again.line.engine).toBe('heron-4-2')
   })
 
-  it('is begun from a family, and then says what is missing', async () => {
+  it('is begun from a family, says what is missing, and starts no build', async () => {
     const { get, ask } = await bench()
     const { line } = await get('drafts.begin', bare)
     expect(line).toMatchObject({ family: 'caps', state: 'open' })
@@ -75,6 +75,8 @@ describe('a draft', () => {
     expect(await ask('drafts.publish', { draft: line.id, after: 0, person: 'Ana Ruiz' })).toMatchObject({
       problem: { code: 'draft-faulty', facts: { faults: line.faults } },
     })
+    const start = { engine: line.engine, name: 'One', serial: '', person: 'Ana Ruiz' }
+    expect(await ask('builds.start', start)).toMatchObject({ problem: { code: 'engine-unknown' } })
   })
 
   it('is not begun without a name, a manual or an engine that is there', async () => {
